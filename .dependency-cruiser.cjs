@@ -39,7 +39,9 @@ const shellArrows = shell.map(([room, allowed]) => ({
     path: '^src/',
     pathNot: [
       `^src/${room}/`,
-      ...allowed.map((other) => (other === 'core' ? '^src/core/[^/]+/index\\.ts$' : `^src/${other}/index\\.ts$`)),
+      ...allowed.map((other) =>
+        other === 'core' ? '^src/core/[^/]+/index\\.ts$' : `^src/${other}/index\\.ts$`,
+      ),
     ],
   },
 }));
@@ -103,6 +105,10 @@ module.exports = {
     doNotFollow: { path: 'node_modules' },
     tsPreCompilationDeps: true,
     tsConfig: { fileName: 'tsconfig.json' },
-    enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'module', 'browser', 'default'], mainFields: ['module', 'main'] },
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'module', 'browser', 'default'],
+      mainFields: ['module', 'main'],
+    },
   },
 };

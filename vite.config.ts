@@ -1,6 +1,6 @@
 import react from '@vitejs/plugin-react';
-import { defineConfig } from 'vitest/config';
 import type { Plugin } from 'vite';
+import { defineConfig } from 'vitest/config';
 
 /** What the built page may do: nothing from elsewhere, no inline script, no eval. */
 const contentSecurityPolicy = [

@@ -1,0 +1,61 @@
+import type { Metre, Ticks } from '../base';
+import type { Chord } from '../theory';
+
+export type Harmony =
+  | { readonly kind: 'chord'; readonly chord: Chord }
+  /** `N.C.`: the band leaves the harmony open. */
+  | { readonly kind: 'no chord' }
+  /** A symbol that was not understood; the chart goes on without it, and its bar keeps its notes. */
+  | { readonly kind: 'unknown'; readonly text: string };
+
+/** A stretch of one harmony inside a bar; the spans of a bar fill it without gaps. */
+export interface HarmonySpan {
+  /** From the beginning of the bar. */
+  readonly start: Ticks;
+  readonly duration: Ticks;
+  readonly harmony: Harmony;
+}
+
+/** Line and column count from 1, in the chart text as typed; length in characters. */
+export interface ChartPlace {
+  readonly line: number;
+  readonly column: number;
+  readonly length: number;
+}
+
+export interface ChartBar {
+  /** As written, from 1; a repeated bar keeps its number. */
+  readonly number: number;
+  /** Index into {@link Chart.sections}. */
+  readonly section: number;
+  readonly metre: Metre;
+  readonly spans: readonly HarmonySpan[];
+  readonly repeatStart: boolean;
+  /** How often the repeated passage is played in all (2 unless the chart says `x3`); null without a repeat. */
+  readonly repeatEnd: number | null;
+  readonly place: ChartPlace;
+}
+
+export interface Section {
+  /** Null for the bars before the first named section. */
+  readonly name: string | null;
+  /** Index of its first bar. */
+  readonly start: number;
+  readonly length: number;
+}
+
+export interface Chart {
+  readonly metre: Metre;
+  readonly sections: readonly Section[];
+  readonly bars: readonly ChartBar[];
+}
+
+export interface ChartProblem extends ChartPlace {
+  /** One clear sentence: what is wrong and what to write instead. */
+  readonly message: string;
+}
+
+export interface ParsedChart {
+  readonly chart: Chart;
+  readonly problems: readonly ChartProblem[];
+}

@@ -1,0 +1,63 @@
+import type { Bpm, Metre } from '../base';
+
+export type FeelId = 'early-ska' | 'one-drop';
+
+/**
+ * A rhythm in text, one character a step, the steps sharing the bar evenly: `x` a hit or the start of a
+ * note, `X` an accented one, `o` an open hi-hat, `=` the note goes on, `-` silence.
+ */
+export type Grid = string;
+
+export type DrumSound = 'kick' | 'snare' | 'rim' | 'closed hat' | 'open hat' | 'ride' | 'crash' | 'foot hat';
+
+/** A row of a grid with the published source or `common practice, no source`. */
+export interface SourcedGrid {
+  readonly grid: Grid;
+  readonly source: string;
+}
+
+export interface DrumRow extends SourcedGrid {
+  readonly sound: DrumSound;
+}
+
+/** What a bar does in its phrase. */
+export type PhraseRole = 'statement' | 'answer' | 'turnaround';
+
+/** A one-bar rhythm for the bass. */
+export interface RhythmCell extends SourcedGrid {
+  readonly id: string;
+  readonly roles: readonly PhraseRole[];
+  /** The lowest teaching level (0–5) whose rhythm column allows it. */
+  readonly level: number;
+}
+
+/** Everything a feel says about one metre. */
+export interface FeelMetre {
+  readonly metre: Metre;
+  readonly cells: readonly RhythmCell[];
+  readonly drums: readonly DrumRow[];
+  /** Replaces the drums in the last bar of a phrase. */
+  readonly fill: readonly DrumRow[];
+  readonly chops: SourcedGrid;
+  readonly organ: { readonly left: SourcedGrid; readonly right: SourcedGrid };
+}
+
+export interface Feel {
+  readonly id: FeelId;
+  readonly name: string;
+  /** One sentence for the teacher: where the bass plays and what to listen for. */
+  readonly description: string;
+  readonly tempo: {
+    readonly least: Bpm;
+    readonly usual: Bpm;
+    readonly most: Bpm;
+    /** Which way of counting the numbers use, for feels counted both ways. */
+    readonly count: 'one way' | 'fast' | 'slow';
+    readonly source: string;
+  };
+  /** Long to short within a pair of eighths, by tempo; linear in between. One entry is a constant. */
+  readonly swing: readonly { readonly bpm: Bpm; readonly ratio: number }[];
+  /** Bars a phrase: 2 or 4. */
+  readonly phraseLength: number;
+  readonly metres: readonly FeelMetre[];
+}

@@ -1,0 +1,46 @@
+import type { Finger, Fret, MidiNumber, Pins, SpelledPitch, StringNumber, Ticks } from '../base';
+
+export interface Instrument {
+  /** Open strings, the highest (string 1) first: G2 D2 A1 E1 for the standard bass. */
+  readonly openStrings: readonly SpelledPitch[];
+  readonly frets: Fret;
+  /** Nut to bridge in millimetres: 864 for a 34-inch neck, 762 for a 30-inch one. */
+  readonly scaleLength: number;
+}
+
+export interface Place {
+  readonly string: StringNumber;
+  readonly fret: Fret;
+}
+
+export interface HandSettings {
+  readonly openStrings: 'avoid' | 'allow' | 'prefer';
+  /** Distance between the outer fretting fingers in millimetres beyond which a stretch costs. */
+  readonly comfortableSpan: number;
+  /** Distance in millimetres beyond which a stretch is refused. */
+  readonly reach: number;
+  readonly highestFret: Fret;
+}
+
+/** A note as the hand meets it: starts count from the beginning of the line as played once through. */
+export interface NoteToFinger {
+  readonly start: Ticks;
+  readonly duration: Ticks;
+  readonly midi: MidiNumber;
+  readonly pins?: Pins;
+}
+
+export interface FingeredNote extends Place {
+  readonly finger: Finger;
+  /** Hand position: the fret under the first finger (the position kept, for an open string). */
+  readonly position: Fret;
+}
+
+export interface Fingering {
+  /** One entry a note, in the same order; null where the pitch does not lie on the instrument. */
+  readonly notes: readonly (FingeredNote | null)[];
+  /** The whole cost in the search's own unit, documented there; lower is more comfortable. */
+  readonly cost: number;
+  /** Changes of hand position between sounding notes. */
+  readonly shifts: number;
+}

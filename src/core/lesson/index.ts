@@ -1,0 +1,2 @@
+export * from './sheet-types';
+export * from './types';

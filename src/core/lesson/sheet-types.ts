@@ -1,0 +1,55 @@
+import type { Bpm, LineNote, Metre } from '../base';
+import type { Chart, ChartBar, ChartProblem } from '../chart';
+
+import type { Feel, FeelMetre } from '../feel';
+import type { FingeredNote, Fingering, Instrument } from '../fretboard';
+import type { BarAnalysis, Breach } from '../line';
+import type { Key, KeyGuess } from '../theory';
+
+/** A note with everything computed about it that the sheet shows. */
+export interface SheetNote {
+  readonly note: LineNote;
+  /** Null when the pitch does not lie on the instrument. */
+  readonly fingered: FingeredNote | null;
+  /** `R`, `♭3`, `8`; '' where there is no chord. */
+  readonly degreeText: string;
+}
+
+export interface SheetBar {
+  readonly written: ChartBar;
+  readonly notes: readonly SheetNote[];
+  readonly analysis: BarAnalysis;
+  readonly kept: boolean;
+}
+
+/** A line piece with all that is derived from it: what the score, the handout and the player read. */
+export interface LineSheet {
+  readonly kind: 'line';
+  readonly id: string;
+  readonly name: string;
+  readonly chart: Chart;
+  readonly problems: readonly ChartProblem[];
+  readonly key: Key;
+  /** The best guesses from the chords, the best first; empty without chords. */
+  readonly keyGuesses: readonly KeyGuess[];
+  readonly metre: Metre;
+  readonly tempo: Bpm;
+  readonly feel: Feel;
+  readonly feelMetre: FeelMetre;
+  readonly instrument: Instrument;
+  readonly bars: readonly SheetBar[];
+  readonly fingering: Fingering;
+  readonly breaches: readonly Breach[];
+}
+
+/** Empty bars on staff and tab. */
+export interface BlankSheet {
+  readonly kind: 'blank';
+  readonly id: string;
+  readonly name: string;
+  readonly metre: Metre;
+  readonly bars: number;
+  readonly instrument: Instrument;
+}
+
+export type Sheet = LineSheet | BlankSheet;

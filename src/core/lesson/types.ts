@@ -1,0 +1,97 @@
+import type { Bpm, LineNote, Metre, SpelledPitch } from '../base';
+import type { FeelId } from '../feel';
+import type { HandSettings } from '../fretboard';
+import type { Level, Technique } from '../line';
+import type { Key } from '../theory';
+
+/** The lesson file's own name for itself, and the version of its shape. */
+export const LESSON_FORMAT = 'ground-bass-lesson';
+export const LESSON_VERSION = 1;
+
+export type Paper = 'A4' | 'Letter';
+
+/** One written bar of the line, with the chords it was written for, so that an edit of the chart can find it again. */
+export interface LineBar {
+  readonly id: string;
+  /** The harmony of the bar the notes were written for (see `barSignature` of the chart). */
+  readonly harmony: string;
+  readonly origin: 'composed' | 'idea' | 'hand';
+  /** Protected from being composed again. */
+  readonly kept: boolean;
+  readonly notes: readonly LineNote[];
+}
+
+/** Which parts of the rhythm section play, and how the teacher last practised with them. */
+export interface PlayingSettings {
+  readonly bass: boolean;
+  readonly drums: boolean;
+  readonly chops: boolean;
+  readonly organ: boolean;
+  readonly click: boolean;
+  /** Bars of count-in; 0 is none. */
+  readonly countIn: 0 | 1 | 2;
+  readonly loop: boolean;
+  /** First and last written bar (from 1) of the passage to play; null plays the whole piece. */
+  readonly passage: { readonly first: number; readonly last: number } | null;
+  /** Share of the piece's tempo in per cent. */
+  readonly tempoShare: number;
+}
+
+export interface LinePiece {
+  readonly kind: 'line';
+  readonly id: string;
+  readonly name: string;
+  readonly chartText: string;
+  /** Null: the key is found from the chords. */
+  readonly key: Key | null;
+  readonly metre: Metre;
+  readonly tempo: Bpm;
+  readonly feel: FeelId;
+  readonly level: Level;
+  readonly techniques: readonly Technique[];
+  readonly hand: HandSettings;
+  readonly seed: number;
+  readonly playing: PlayingSettings;
+  /** One entry a written bar of the chart, in order. */
+  readonly bars: readonly LineBar[];
+  /** Bars whose place in the chart went away with an edit; the teacher can put them back. */
+  readonly parked: readonly LineBar[];
+}
+
+/** Empty staff and tab for the student's own line. */
+export interface BlankPiece {
+  readonly kind: 'blank';
+  readonly id: string;
+  readonly name: string;
+  readonly metre: Metre;
+  readonly bars: number;
+}
+
+export type Piece = LinePiece | BlankPiece;
+
+export interface HandoutSettings {
+  readonly paper: Paper;
+  readonly degrees: boolean;
+  readonly fingers: boolean;
+}
+
+export interface InstrumentSettings {
+  readonly openStrings: readonly SpelledPitch[];
+  readonly frets: number;
+  /** Millimetres from nut to bridge. */
+  readonly scaleLength: number;
+}
+
+/** The document: everything that is saved. */
+export interface Lesson {
+  readonly format: typeof LESSON_FORMAT;
+  readonly version: typeof LESSON_VERSION;
+  readonly id: string;
+  readonly title: string;
+  /** The teacher's notes, printed on the handout. */
+  readonly notes: string;
+  readonly instrument: InstrumentSettings;
+  readonly handout: HandoutSettings;
+  /** In the order of the sheet; never empty. */
+  readonly pieces: readonly Piece[];
+}

@@ -1,0 +1,88 @@
+import type { Bpm, LineNote } from '../base';
+import type { Chart } from '../chart';
+import type { Feel } from '../feel';
+import type { HandSettings, Instrument } from '../fretboard';
+import type { Degree, Key } from '../theory';
+
+/** What an idea teaches. The first three are on from the start; the teacher switches the others on. */
+export const TECHNIQUES = [
+  'chord tones',
+  'scale steps',
+  'space',
+  'octave',
+  'approach note',
+  'anticipation',
+] as const;
+export type Technique = (typeof TECHNIQUES)[number];
+
+/** Teaching level 0–5: the notes, rhythms, neck and keys that a line may ask of a player. */
+export type Level = 0 | 1 | 2 | 3 | 4 | 5;
+
+/** Everything about a piece that shapes its line, and nothing else. */
+export interface LineRequest {
+  readonly chart: Chart;
+  readonly key: Key;
+  readonly feel: Feel;
+  readonly tempo: Bpm;
+  readonly level: Level;
+  /** Techniques that the line may show; chord tones are always allowed. */
+  readonly techniques: ReadonlySet<Technique>;
+  readonly instrument: Instrument;
+  readonly hand: HandSettings;
+}
+
+/** The notes of each written bar, in order; a bar without notes is an empty list. */
+export type LineNotes = readonly (readonly LineNote[])[];
+
+export interface ComposeRequest extends LineRequest {
+  readonly seed: number;
+  /** One entry a written bar: the notes to leave exactly as they are, or null where the composer is free. */
+  readonly kept: readonly (readonly LineNote[] | null)[];
+}
+
+export interface ComposedLine {
+  readonly bars: LineNotes;
+  /** What could not be done and in which bar, in sentences; empty when all is well. */
+  readonly remarks: readonly string[];
+}
+
+/** What a note does, by the notes and chords around it (the non-chord tones as Open Music Theory defines them). */
+export type NoteFunction =
+  | 'chord tone'
+  | 'scale step'
+  | 'passing'
+  | 'neighbour'
+  | 'approach'
+  | 'anticipation';
+
+export interface NoteAnalysis {
+  /** Above the root of the chord it sounds with; null without a chord. */
+  readonly degree: Degree | null;
+  /** The degree as written on the sheet: `R`, `♭3`, `8` for the octave above the bar's lower root; '' without a chord. */
+  readonly degreeText: string;
+  readonly function: NoteFunction | null;
+}
+
+export interface BarAnalysis {
+  readonly notes: readonly NoteAnalysis[];
+  readonly techniques: readonly Technique[];
+  /** One short sentence in the trade's words, true of these notes: what is taught and why it fits here. */
+  readonly reason: string;
+}
+
+export interface Idea {
+  /** Stable for the same notes: two ideas with the same notes have the same id. */
+  readonly id: string;
+  readonly notes: readonly LineNote[];
+  readonly analysis: BarAnalysis;
+}
+
+/** A musical rule that a line breaks, with the place. */
+export interface Breach {
+  /** The number of the rule in the project's list of rules. */
+  readonly rule: number;
+  /** Index of the written bar. */
+  readonly bar: number;
+  /** One sentence: what is heard and what would mend it. */
+  readonly message: string;
+}

@@ -1,0 +1,53 @@
+import type { Bpm, MidiNumber, Ticks } from '../base';
+import type { DrumSound } from '../feel';
+
+/** The parts that can be switched on and off, in the order of the score. */
+export const PARTS = ['bass', 'drums', 'chops', 'organ', 'click'] as const;
+export type Part = (typeof PARTS)[number];
+
+interface TimedEvent {
+  /** From the beginning of the performance (the count-in included), swung. */
+  readonly start: Ticks;
+  readonly duration: Ticks;
+  /** 1–127, as MIDI counts it. */
+  readonly velocity: number;
+}
+
+export interface PitchedEvent extends TimedEvent {
+  readonly part: 'bass' | 'chops' | 'organ';
+  readonly midi: MidiNumber;
+  readonly muted: boolean;
+}
+
+export interface DrumEvent extends TimedEvent {
+  readonly part: 'drums';
+  readonly sound: DrumSound;
+}
+
+export interface ClickEvent extends TimedEvent {
+  readonly part: 'click';
+  readonly accent: boolean;
+  /** The count-in sounds whether the click is on or off. */
+  readonly countIn: boolean;
+}
+
+export type PerformanceEvent = PitchedEvent | DrumEvent | ClickEvent;
+
+/** A bar as it is played: repeats are unfolded, so a written bar can come several times. */
+export interface PlayedBar {
+  /** Index of the written bar. */
+  readonly bar: number;
+  readonly start: Ticks;
+  readonly duration: Ticks;
+}
+
+/** Everything that sounds, in time order; playback, MIDI and audio files all read this. */
+export interface Performance {
+  readonly tempo: Bpm;
+  /** Length of the beat that the tempo counts, in ticks. */
+  readonly beat: Ticks;
+  readonly countIn: Ticks;
+  readonly end: Ticks;
+  readonly bars: readonly PlayedBar[];
+  readonly events: readonly PerformanceEvent[];
+}
