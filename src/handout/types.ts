@@ -1,0 +1,34 @@
+import type { Paper } from '../core/lesson';
+
+/**
+ * One finished page. The SVG is the whole page, white ground and margins included, in points (1/72 inch): the
+ * preview shows it, the browser prints it, and the PDF is made from it, so the three cannot differ.
+ */
+export interface HandoutPage {
+  /** From 1. */
+  readonly number: number;
+  /** In points. */
+  readonly width: number;
+  /** In points. */
+  readonly height: number;
+  /** Sized by its view box; a stylesheet may scale it. It has a role and a name of its own. */
+  readonly svg: SVGSVGElement;
+}
+
+/** The printed sheet of a lesson, laid out and drawn. */
+export interface Handout {
+  readonly paper: Paper;
+  readonly title: string;
+  /** BCP 47: the language of the printed words. */
+  readonly language: string;
+  readonly pages: readonly HandoutPage[];
+  /** What the teacher should know before handing it out, in sentences; empty when all is well. */
+  readonly remarks: readonly string[];
+}
+
+/** A PDF file, and what could not be written as text in it. */
+export interface HandoutPdf {
+  readonly bytes: Uint8Array<ArrayBuffer>;
+  /** Characters that none of the embedded fonts can show, each once, in the order they were met. */
+  readonly missing: readonly string[];
+}
