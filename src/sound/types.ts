@@ -1,0 +1,78 @@
+import type { Result } from '../core/base';
+import type { Part, Performance } from '../core/performance';
+
+/** Which parts are heard. The count-in of a performance sounds whether the click is on or off. */
+export type Mix = Readonly<Record<Part, boolean>>;
+
+/**
+ * A performance and how often its round is played. The count-in of a step sounds once, before its first
+ * round. A tempo ladder is a list of steps, the same bars at rising tempos.
+ */
+export interface PlayStep {
+  readonly performance: Performance;
+  /** A whole number from 1, or until stopped; steps after an endless one are never reached. */
+  readonly rounds: number | 'endless';
+}
+
+export interface PlayRequest {
+  /** In order, without a gap between them; never empty. */
+  readonly steps: readonly PlayStep[];
+  readonly mix: Mix;
+}
+
+export type PlayerState =
+  /** Nothing sounds. `fault` is a sentence for the person when the last attempt failed or was cut short. */
+  | { readonly kind: 'stopped'; readonly fault: string | null }
+  /** Asked to play; the first sound is being made. */
+  | { readonly kind: 'preparing' }
+  | { readonly kind: 'playing' };
+
+export interface PlayPosition {
+  /** Index into the steps of the request in force. */
+  readonly step: number;
+  /** Rounds of the step already finished. */
+  readonly round: number;
+  /** The performance that is heard right now. */
+  readonly performance: Performance;
+  /** From the beginning of the performance, the count-in included; a fraction of a tick is kept. */
+  readonly tick: number;
+  /** Index into the performance's played bars; null in the count-in and in an empty bar. */
+  readonly playedBar: number | null;
+  /** Index of the written bar; null where `playedBar` is. */
+  readonly bar: number | null;
+}
+
+/** Plays performances. No method throws: a fault is a sentence in the result and in the state. */
+export interface Player {
+  /**
+   * Stops what sounds and plays the request from its beginning, fading in gently. Call it from a click or a
+   * key press, or the browser may keep the page silent. Resolves when the first sound is scheduled; a call
+   * overtaken by another `play` or by `stop` resolves as a success without having sounded.
+   */
+  play(request: PlayRequest): Promise<Result<null, string>>;
+  /** Silence at once. */
+  stop(): void;
+  /**
+   * Goes on with another request (tempo, passage, feel, notes) from the next bar line that can be met, without
+   * a gap. It goes on with the bar that would have come next where the new performance has it, else at the new
+   * performance's first bar. No count-in. When nothing plays, it does nothing. A later call replaces one that
+   * has not been heard yet.
+   */
+  change(steps: readonly PlayStep[]): Promise<Result<null, string>>;
+  /** Switches parts on and off while playing, within a few hundredths of a second and without a click. */
+  setMix(mix: Mix): void;
+  /** What is heard right now, the output's delay taken into account; null when nothing plays. */
+  position(): PlayPosition | null;
+  state(): PlayerState;
+  /** Calls `listener` after every change of state, until the returned function is called. */
+  subscribe(listener: (state: PlayerState) => void): () => void;
+  /** Stops, and frees the audio device and the worker. The player is silent for good. */
+  dispose(): void;
+}
+
+/** Sound in numbers: channels of equal length, samples from −1 to 1. */
+export interface StereoSound {
+  readonly sampleRate: number;
+  readonly left: Float32Array;
+  readonly right: Float32Array;
+}
