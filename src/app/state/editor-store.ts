@@ -1,0 +1,31 @@
+import { createStore } from 'zustand/vanilla';
+
+/** Where the teacher is at work. None of it is saved, undone or exported. */
+export interface EditorState {
+  /** The piece at hand: chart, aims, ideas and playing are about it. */
+  readonly pieceId: string;
+  /** Index of the chosen written bar whose ideas are shown, or null. */
+  readonly bar: number | null;
+  /** What the composer had to say about the last line it made. */
+  readonly remarks: readonly string[];
+  /** A sentence for the teacher about what just happened or failed, or null. */
+  readonly notice: string | null;
+  readonly saving: SavingState;
+}
+
+export type SavingState =
+  | { readonly kind: 'saved' }
+  | { readonly kind: 'unsaved' }
+  | { readonly kind: 'failed'; readonly sentence: string };
+
+export function createEditorStore(pieceId: string) {
+  return createStore<EditorState>(() => ({
+    pieceId,
+    bar: null,
+    remarks: [],
+    notice: null,
+    saving: { kind: 'saved' },
+  }));
+}
+
+export type EditorStore = ReturnType<typeof createEditorStore>;

@@ -1,0 +1,65 @@
+import { createStore } from 'zustand/vanilla';
+import type { Lesson } from '../../core/lesson';
+import { type History, newHistory, record, redo, undo } from './history';
+
+/** The document and its history; everything in here is undone together, and only `lesson` is saved. */
+export interface LessonState {
+  readonly lesson: Lesson;
+  /** Name of the step that *Undo* takes back, or null when there is none. */
+  readonly undoLabel: string | null;
+  /** Name of the step that *Redo* brings back, or null when there is none. */
+  readonly redoLabel: string | null;
+}
+
+export interface Change {
+  /** Names the step for *Undo*: a verb and its object, `compose line`. */
+  readonly label: string;
+  /** Changes in a row with the same key are one step: one field being typed into, one slider being dragged. */
+  readonly join?: string;
+}
+
+/** Freezes a document all through, so that a change in place fails at once where it is made. */
+function deepFreeze<Value>(value: Value): Value {
+  if (typeof value === 'object' && value !== null && !Object.isFrozen(value)) {
+    Object.freeze(value);
+    for (const part of Object.values(value)) {
+      deepFreeze(part);
+    }
+  }
+  return value;
+}
+
+const settled = (lesson: Lesson): Lesson => (import.meta.env.PROD ? lesson : deepFreeze(lesson));
+
+const stateOf = (history: History<Lesson>): LessonState => ({
+  lesson: history.present,
+  undoLabel: history.past.at(-1)?.label ?? null,
+  redoLabel: history.future[0]?.label ?? null,
+});
+
+/** The store of the document, without React: read with `getState`, followed with `subscribe`. */
+export function createLessonStore(initial: Lesson) {
+  let history = newHistory(settled(initial));
+  const store = createStore<LessonState>(() => stateOf(history));
+  const follow = (next: History<Lesson>) => {
+    if (next !== history) {
+      history = next;
+      store.setState(stateOf(history));
+    }
+  };
+  return {
+    getState: store.getState,
+    getInitialState: store.getInitialState,
+    subscribe: store.subscribe,
+    /** Runs an edit command on the document as one step (or as part of the last, see {@link Change.join}). */
+    change(command: (lesson: Lesson) => Lesson, change: Change): void {
+      follow(record(history, settled(command(history.present)), change.label, change.join ?? null));
+    },
+    undo: () => follow(undo(history)),
+    redo: () => follow(redo(history)),
+    /** Another lesson altogether, with a history of its own. */
+    open: (lesson: Lesson) => follow(newHistory(settled(lesson))),
+  };
+}
+
+export type LessonStore = ReturnType<typeof createLessonStore>;

@@ -1,0 +1,1 @@
+export { type LessonStorage, type ListedLesson, openStorage } from './database';

@@ -1,0 +1,89 @@
+import { formatPitch } from '../theory';
+import { deriveSheet } from './sheet';
+import type { LineSheet } from './sheet-types';
+import type { Lesson, LinePiece } from './types';
+
+/** Something a careful colleague would point out about a lesson. */
+export interface Finding {
+  readonly pieceId: string;
+  /** Index of the written bar it is about, or null for the piece as a whole. */
+  readonly bar: number | null;
+  /** One sentence: what, where and why. */
+  readonly message: string;
+}
+
+const barName = (index: number): string => `Bar ${index + 1}`;
+
+function offTheNeck(sheet: LineSheet): Finding[] {
+  return sheet.bars.flatMap((bar, index) =>
+    bar.notes
+      .filter((note) => note.fingered === null)
+      .map(({ note }) => ({
+        pieceId: sheet.id,
+        bar: index,
+        message: `${barName(index)}: ${formatPitch(note.pitch)} does not lie on this instrument; choose another idea or another tuning.`,
+      })),
+  );
+}
+
+function withoutNotes(sheet: LineSheet): Finding[] {
+  const empty = sheet.bars.flatMap((bar, index) =>
+    bar.notes.length === 0 && bar.written.spans.some((span) => span.harmony.kind === 'chord')
+      ? [index + 1]
+      : [],
+  );
+  if (empty.length === 0) {
+    return [];
+  }
+  const which = empty.length === 1 ? `Bar ${empty[0]} has` : `Bars ${empty.join(', ')} have`;
+  return [
+    {
+      pieceId: sheet.id,
+      bar: (empty[0] ?? 1) - 1,
+      message: `${which} no notes yet: compose the line or take an idea.`,
+    },
+  ];
+}
+
+function tempoOutsideFeel(sheet: LineSheet): Finding[] {
+  const { least, most } = sheet.feel.tempo;
+  return sheet.tempo < least || sheet.tempo > most
+    ? [
+        {
+          pieceId: sheet.id,
+          bar: null,
+          message: `${sheet.feel.name} is usually played at ${least} to ${most} bpm; this piece is set to ${sheet.tempo}.`,
+        },
+      ]
+    : [];
+}
+
+function parkedBars(piece: LinePiece): Finding[] {
+  return piece.parked.length === 0
+    ? []
+    : [
+        {
+          pieceId: piece.id,
+          bar: null,
+          message: `${piece.parked.length === 1 ? 'One bar of the line is' : `${piece.parked.length} bars of the line are`} parked, because the chart no longer has a place for it; write its chords again and it comes back.`,
+        },
+      ];
+}
+
+/** All findings about a lesson, piece by piece in the order of the sheet; an empty list means nothing to mend. */
+export function checkLesson(lesson: Lesson): readonly Finding[] {
+  return lesson.pieces.flatMap((piece) => {
+    const sheet = deriveSheet(piece, lesson.instrument);
+    if (piece.kind !== 'line' || sheet.kind !== 'line') {
+      return [];
+    }
+    const wincing = sheet.breaches.map(({ bar, message }) => ({ pieceId: piece.id, bar, message }));
+    return [
+      ...withoutNotes(sheet),
+      ...offTheNeck(sheet),
+      ...(sheet.bars.some((bar) => bar.notes.length > 0) ? wincing : []),
+      ...tempoOutsideFeel(sheet),
+      ...parkedBars(piece),
+    ];
+  });
+}

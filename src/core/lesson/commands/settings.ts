@@ -1,0 +1,61 @@
+import { type Bpm, bpm } from '../../base';
+import { type FeelId, feelById } from '../../feel';
+import type { HandSettings } from '../../fretboard';
+import { type Level, TECHNIQUES, type Technique } from '../../line';
+import type { Key } from '../../theory';
+import type { HandoutSettings, InstrumentSettings, Lesson, PlayingSettings } from '../types';
+import { changeLine } from './piece';
+
+/** What the playing sentence offers: slow enough to learn, fast enough for any feel. */
+export const TEMPO_RANGE = { least: 40, most: 220 } as const;
+
+export const setTitle = (lesson: Lesson, title: string): Lesson => ({ ...lesson, title });
+
+/** The teacher's notes, printed on the handout. */
+export const setNotes = (lesson: Lesson, notes: string): Lesson => ({ ...lesson, notes });
+
+export const setHandout = (lesson: Lesson, change: Partial<HandoutSettings>): Lesson => ({
+  ...lesson,
+  handout: { ...lesson.handout, ...change },
+});
+
+/** Another tuning or neck; the line keeps its notes and is fingered anew. */
+export const setInstrument = (lesson: Lesson, change: Partial<InstrumentSettings>): Lesson => ({
+  ...lesson,
+  instrument: { ...lesson.instrument, ...change },
+});
+
+/** The key of a piece; null lets it be found from the chords. */
+export const setKey = (lesson: Lesson, pieceId: string, key: Key | null): Lesson =>
+  changeLine(lesson, pieceId, (piece) => ({ ...piece, key }));
+
+/** Quarter notes (or the metre's beats) a minute, held within {@link TEMPO_RANGE}. */
+export const setTempo = (lesson: Lesson, pieceId: string, tempo: number): Lesson =>
+  changeLine(lesson, pieceId, (piece) => ({ ...piece, tempo: tempoWithin(tempo) }));
+
+const tempoWithin = (tempo: number): Bpm =>
+  bpm(Math.min(TEMPO_RANGE.most, Math.max(TEMPO_RANGE.least, Math.round(tempo))));
+
+/** Another feel. The tempo stays if the new feel is played at it, else the feel's usual tempo is taken. */
+export const setFeel = (lesson: Lesson, pieceId: string, feel: FeelId): Lesson =>
+  changeLine(lesson, pieceId, (piece) => {
+    const { least, usual, most } = feelById(feel).tempo;
+    const fits = piece.tempo >= least && piece.tempo <= most;
+    return { ...piece, feel, tempo: fits ? piece.tempo : usual };
+  });
+
+export const setLevel = (lesson: Lesson, pieceId: string, level: Level): Lesson =>
+  changeLine(lesson, pieceId, (piece) => ({ ...piece, level }));
+
+/** Switches one technique on or off; at least one always stays on. */
+export const setTechnique = (lesson: Lesson, pieceId: string, technique: Technique, on: boolean): Lesson =>
+  changeLine(lesson, pieceId, (piece) => {
+    const chosen = TECHNIQUES.filter((each) => (each === technique ? on : piece.techniques.includes(each)));
+    return chosen.length === 0 ? piece : { ...piece, techniques: chosen };
+  });
+
+export const setHand = (lesson: Lesson, pieceId: string, change: Partial<HandSettings>): Lesson =>
+  changeLine(lesson, pieceId, (piece) => ({ ...piece, hand: { ...piece.hand, ...change } }));
+
+export const setPlaying = (lesson: Lesson, pieceId: string, change: Partial<PlayingSettings>): Lesson =>
+  changeLine(lesson, pieceId, (piece) => ({ ...piece, playing: { ...piece.playing, ...change } }));

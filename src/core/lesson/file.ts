@@ -1,0 +1,95 @@
+import { failure, type Result, success, unreachable } from '../base';
+import { asLesson, lessonSchema } from './schema';
+import { LESSON_FORMAT, LESSON_VERSION, type Lesson } from './types';
+
+/** Why a text is not a lesson; each reason has its own sentence in {@link describeLessonProblem}. */
+export type LessonProblem =
+  | { readonly kind: 'too large'; readonly characters: number }
+  | { readonly kind: 'not JSON' }
+  | { readonly kind: 'foreign' }
+  | { readonly kind: 'newer'; readonly version: number }
+  | { readonly kind: 'damaged'; readonly where: string; readonly what: string };
+
+/** Far above any real lesson (a 64-bar lesson is about 60,000 characters). */
+const LARGEST_FILE = 5_000_000;
+
+/**
+ * A step from one version's shape to the next, keyed by the version it starts from. Empty while version 1 is
+ * the only one; a new version adds its step here and an old sample to the tests.
+ */
+const MIGRATIONS: Readonly<Record<number, (old: Readonly<Record<string, unknown>>) => unknown>> = {};
+
+function migrate(document: Readonly<Record<string, unknown>>, from: number): unknown {
+  let current: unknown = document;
+  for (let version = from; version < LESSON_VERSION; version += 1) {
+    const step = MIGRATIONS[version];
+    if (step === undefined || !isRecord(current)) {
+      return current;
+    }
+    current = step(current);
+  }
+  return current;
+}
+
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** `pieces › 2 › tempo`, counting from one as people do. */
+function describePath(path: readonly PropertyKey[]): string {
+  return path.map((step) => (typeof step === 'number' ? String(step + 1) : String(step))).join(' › ');
+}
+
+/** Checks any value that may be a lesson; an older version is brought up to date first. */
+export function readLesson(value: unknown): Result<Lesson, LessonProblem> {
+  if (!isRecord(value) || value['format'] !== LESSON_FORMAT || typeof value['version'] !== 'number') {
+    return failure({ kind: 'foreign' });
+  }
+  if (value['version'] > LESSON_VERSION) {
+    return failure({ kind: 'newer', version: value['version'] });
+  }
+  const checked = lessonSchema.safeParse(migrate(value, value['version']));
+  if (!checked.success) {
+    const issue = checked.error.issues[0];
+    return failure({
+      kind: 'damaged',
+      where: describePath(issue?.path ?? []),
+      what: issue?.message ?? 'it does not have the shape of a lesson',
+    });
+  }
+  return success(asLesson(checked.data));
+}
+
+/** Reads a lesson file's text. Never throws, whatever the text is. */
+export function parseLesson(text: string): Result<Lesson, LessonProblem> {
+  if (text.length > LARGEST_FILE) {
+    return failure({ kind: 'too large', characters: text.length });
+  }
+  let value: unknown;
+  try {
+    value = JSON.parse(text);
+  } catch {
+    return failure({ kind: 'not JSON' });
+  }
+  return readLesson(value);
+}
+
+/** The lesson file: readable JSON that ends with a line break. */
+export const printLesson = (lesson: Lesson): string => `${JSON.stringify(lesson, null, 1)}\n`;
+
+/** One sentence for the person who opened the file. */
+export function describeLessonProblem(problem: LessonProblem): string {
+  switch (problem.kind) {
+    case 'too large':
+      return `This file is too large to be a lesson (${Math.round(problem.characters / 1e6)} million characters). Nothing was changed.`;
+    case 'not JSON':
+      return 'This file is not a lesson: it is not readable as JSON. Nothing was changed.';
+    case 'foreign':
+      return 'This file is not a lesson of Ground Bass. Nothing was changed.';
+    case 'newer':
+      return `This lesson was saved by a newer Ground Bass (version ${problem.version} of the lesson file; this one reads up to ${LESSON_VERSION}). Reload the app to update it. Nothing was changed.`;
+    case 'damaged':
+      return `This lesson file is damaged${problem.where === '' ? '' : ` at “${problem.where}”`}: ${problem.what}. Nothing was changed.`;
+    default:
+      return unreachable(problem);
+  }
+}

@@ -1,0 +1,24 @@
+import type { Lesson, Piece } from './types';
+
+/** A lesson without its ids' bookkeeping: every id in use, whatever it names. */
+function idsOf(pieces: readonly Piece[]): string[] {
+  return pieces.flatMap((piece) =>
+    piece.kind === 'line' ? [piece.id, ...[...piece.bars, ...piece.parked].map((bar) => bar.id)] : [piece.id],
+  );
+}
+
+/**
+ * A source of ids that the lesson does not use yet: `piece-4`, `bar-17`. Ids come from the lesson alone, so the
+ * same edit of the same lesson gives the same document.
+ */
+export function freshIds(lesson: Pick<Lesson, 'pieces'>): (kind: 'piece' | 'bar') => string {
+  let last = 0;
+  for (const id of idsOf(lesson.pieces)) {
+    const count = Number(/-(\d+)$/.exec(id)?.[1] ?? 0);
+    last = Math.max(last, count);
+  }
+  return (kind) => {
+    last += 1;
+    return `${kind}-${last}`;
+  };
+}

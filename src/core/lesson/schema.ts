@@ -1,0 +1,163 @@
+import * as z from 'zod/mini';
+import {
+  type Alteration,
+  type Articulation,
+  type Bpm,
+  type Finger,
+  type Fret,
+  LETTERS,
+  type StringNumber,
+  type Ticks,
+} from '../base';
+import type { FeelId } from '../feel';
+import { FEELS } from '../feel';
+import { type Level, TECHNIQUES } from '../line';
+import { LESSON_FORMAT, LESSON_VERSION, type Lesson } from './types';
+
+/** Long enough for any real lesson, short enough that a hostile file cannot make the page stall. */
+const LIMITS = { title: 500, text: 20_000, pieces: 64, bars: 2_000, notesInBar: 96, strings: 8 } as const;
+
+const whole = (least: number, most: number) => z.int().check(z.gte(least), z.lte(most));
+
+/** A number already checked, given the unit's brand; the schema is the one place where that is allowed. */
+const branded = <Unit extends number>(schema: z.ZodMiniType<number>) =>
+  z.pipe(
+    schema,
+    z.transform((value) => value as Unit),
+  );
+
+const ticksSchema = branded<Ticks>(whole(0, 960 * 4 * 64));
+const fretSchema = branded<Fret>(whole(0, 36));
+const bpmSchema = branded<Bpm>(z.number().check(z.gte(20), z.lte(400)));
+const name = z.string().check(z.maxLength(LIMITS.title));
+
+const spelledName = {
+  letter: z.enum(LETTERS),
+  alteration: branded<Alteration>(whole(-2, 2)),
+};
+
+const pitchSchema = z.object({ ...spelledName, octave: whole(-1, 8) });
+
+const keySchema = z.object({ tonic: z.object(spelledName), mode: z.enum(['major', 'minor']) });
+
+const metreSchema = z.object({
+  count: whole(1, 24),
+  unit: z.union([z.literal(2), z.literal(4), z.literal(8)]),
+});
+
+const ARTICULATIONS = ['staccato', 'accent', 'ghost'] as const satisfies readonly Articulation[];
+
+const pinsSchema = z.object({
+  string: z.exactOptional(branded<StringNumber>(whole(1, LIMITS.strings))),
+  fret: z.exactOptional(fretSchema),
+  finger: z.exactOptional(branded<Finger>(whole(0, 4))),
+});
+
+const noteSchema = z.object({
+  start: ticksSchema,
+  duration: branded<Ticks>(whole(1, 960 * 4 * 16)),
+  pitch: pitchSchema,
+  tiedOn: z.exactOptional(z.boolean()),
+  articulations: z.exactOptional(z.array(z.enum(ARTICULATIONS)).check(z.maxLength(ARTICULATIONS.length))),
+  pins: z.exactOptional(pinsSchema),
+});
+
+const sortedNotes = z.array(noteSchema).check(
+  z.maxLength(LIMITS.notesInBar),
+  z.refine(
+    (notes) =>
+      notes.every((note, index) => {
+        const before = notes[index - 1];
+        return before === undefined || before.start + before.duration <= note.start;
+      }),
+    'the notes of a bar must follow each other without overlapping',
+  ),
+);
+
+const lineBarSchema = z.object({
+  id: name,
+  harmony: z.string().check(z.maxLength(LIMITS.title)),
+  origin: z.enum(['composed', 'idea', 'hand']),
+  kept: z.boolean(),
+  notes: sortedNotes,
+});
+
+const handSchema = z.object({
+  openStrings: z.enum(['avoid', 'allow', 'prefer']),
+  comfortableSpan: z.number().check(z.gte(30), z.lte(250)),
+  reach: z.number().check(z.gte(30), z.lte(300)),
+  highestFret: fretSchema,
+});
+
+const passageSchema = z
+  .object({ first: whole(1, LIMITS.bars), last: whole(1, LIMITS.bars) })
+  .check(z.refine((passage) => passage.first <= passage.last, 'a passage must end after it begins'));
+
+const playingSchema = z.object({
+  bass: z.boolean(),
+  drums: z.boolean(),
+  chops: z.boolean(),
+  organ: z.boolean(),
+  click: z.boolean(),
+  countIn: z.union([z.literal(0), z.literal(1), z.literal(2)]),
+  loop: z.boolean(),
+  passage: z.nullable(passageSchema),
+  tempoShare: whole(20, 200),
+});
+
+const feelSchema = z.enum(FEELS.map((feel) => feel.id) as [FeelId, ...FeelId[]]);
+
+const linePieceSchema = z.object({
+  kind: z.literal('line'),
+  id: name,
+  name,
+  chartText: z.string().check(z.maxLength(LIMITS.text)),
+  key: z.nullable(keySchema),
+  metre: metreSchema,
+  tempo: bpmSchema,
+  feel: feelSchema,
+  level: branded<Level>(whole(0, 5)),
+  techniques: z.array(z.enum(TECHNIQUES)).check(z.maxLength(TECHNIQUES.length)),
+  hand: handSchema,
+  seed: whole(0, 0xffffffff),
+  playing: playingSchema,
+  bars: z.array(lineBarSchema).check(z.maxLength(LIMITS.bars)),
+  parked: z.array(lineBarSchema).check(z.maxLength(LIMITS.bars)),
+});
+
+const blankPieceSchema = z.object({
+  kind: z.literal('blank'),
+  id: name,
+  name,
+  metre: metreSchema,
+  bars: whole(1, 64),
+});
+
+const uniqueIds = (things: readonly { readonly id: string }[]) =>
+  new Set(things.map((thing) => thing.id)).size === things.length;
+
+/** The one validator of the document, used on every way in. */
+export const lessonSchema = z.object({
+  format: z.literal(LESSON_FORMAT),
+  version: z.literal(LESSON_VERSION),
+  id: name,
+  title: name,
+  notes: z.string().check(z.maxLength(LIMITS.text)),
+  instrument: z.object({
+    openStrings: z.array(pitchSchema).check(z.minLength(3), z.maxLength(LIMITS.strings)),
+    frets: whole(12, 36),
+    scaleLength: z.number().check(z.gte(300), z.lte(1200)),
+  }),
+  handout: z.object({
+    paper: z.enum(['A4', 'Letter']),
+    degrees: z.boolean(),
+    fingers: z.boolean(),
+  }),
+  pieces: z
+    .array(z.discriminatedUnion('kind', [linePieceSchema, blankPieceSchema]))
+    .check(z.minLength(1), z.maxLength(LIMITS.pieces), z.refine(uniqueIds, 'two pieces share one id')),
+});
+
+/** The compiler's word that what the validator lets through is a lesson, and nothing less. */
+export type CheckedLesson = z.infer<typeof lessonSchema>;
+export const asLesson = (checked: CheckedLesson): Lesson => checked;

@@ -1,0 +1,102 @@
+import { parseChart } from '../chart';
+import { feelById, feelMetre } from '../feel';
+import { analyseLine, checkLine } from '../line';
+import { fingerBars } from './fingering';
+import { guessKey, instrumentOf, keyOf, lineRequest } from './request';
+import type { BlankSheet, LineSheet, Sheet, SheetBar } from './sheet-types';
+import type { BlankPiece, InstrumentSettings, Lesson, LinePiece, Piece } from './types';
+
+function deriveLine(piece: LinePiece, settings: InstrumentSettings): LineSheet {
+  const { chart, problems } = parseChart(piece.chartText, piece.metre);
+  const keyGuesses = guessKey(chart);
+  const key = keyOf(piece, keyGuesses);
+  const request = lineRequest(piece, chart, key, settings);
+  const notes = chart.bars.map((_, index) => piece.bars[index]?.notes ?? []);
+  const fingering = fingerBars(chart, notes, request.instrument, piece.hand, piece.tempo);
+  const analyses = analyseLine(request, notes);
+  const bars = chart.bars.map((written, index): SheetBar => {
+    const analysis = analyses[index] ?? { notes: [], techniques: [], reason: '' };
+    return {
+      written,
+      analysis,
+      kept: piece.bars[index]?.kept ?? false,
+      notes: (notes[index] ?? []).map((note, position) => ({
+        note,
+        fingered: fingering.bars[index]?.[position] ?? null,
+        degreeText: analysis.notes[position]?.degreeText ?? '',
+      })),
+    };
+  });
+  const feel = feelById(piece.feel);
+  return {
+    kind: 'line',
+    id: piece.id,
+    name: piece.name,
+    chart,
+    problems,
+    key,
+    keyGuesses,
+    metre: piece.metre,
+    tempo: piece.tempo,
+    feel,
+    feelMetre: feelMetre(feel, piece.metre),
+    instrument: request.instrument,
+    bars,
+    fingering: fingering.whole,
+    breaches: checkLine(request, notes),
+  };
+}
+
+const deriveBlank = (piece: BlankPiece, settings: InstrumentSettings): BlankSheet => ({
+  kind: 'blank',
+  id: piece.id,
+  name: piece.name,
+  metre: piece.metre,
+  bars: piece.bars,
+  instrument: instrumentOf(settings),
+});
+
+/** The parts of a line piece that its sheet depends on; playing settings and parked bars are not among them. */
+const READ_BY_SHEET = [
+  'name',
+  'chartText',
+  'key',
+  'metre',
+  'tempo',
+  'feel',
+  'level',
+  'techniques',
+  'hand',
+  'bars',
+] as const satisfies readonly (keyof LinePiece)[];
+
+function sameForSheet(one: Piece, other: Piece): boolean {
+  return one.kind === 'line' && other.kind === 'line'
+    ? READ_BY_SHEET.every((part) => one[part] === other[part])
+    : one === other;
+}
+
+interface Derived {
+  readonly piece: Piece;
+  readonly settings: InstrumentSettings;
+  readonly sheet: Sheet;
+}
+
+/** Documents never change in place, so what was derived from one stays true; its list of bars is the handle. */
+const derived = new WeakMap<object, Derived>();
+
+/** Everything computed about one piece; the same object again while nothing it depends on has changed. */
+export function deriveSheet(piece: Piece, settings: InstrumentSettings): Sheet {
+  const handle = piece.kind === 'line' ? piece.bars : piece;
+  const known = derived.get(handle);
+  if (known !== undefined && known.settings === settings && sameForSheet(known.piece, piece)) {
+    return known.sheet;
+  }
+  const sheet = piece.kind === 'line' ? deriveLine(piece, settings) : deriveBlank(piece, settings);
+  derived.set(handle, { piece, settings, sheet });
+  return sheet;
+}
+
+/** The sheets of all pieces, in the order of the lesson. */
+export const deriveSheets = (lesson: Lesson): readonly Sheet[] =>
+  lesson.pieces.map((piece) => deriveSheet(piece, lesson.instrument));
