@@ -1,1 +1,3 @@
+export { FEELS, feelById, feelMetre, isFeelId, swingRatio } from './feels';
+export { type GridNote, readGrid } from './grid';
 export * from './types';

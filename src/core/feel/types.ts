@@ -59,5 +59,7 @@ export interface Feel {
   readonly swing: readonly { readonly bpm: Bpm; readonly ratio: number }[];
   /** Bars a phrase: 2 or 4. */
   readonly phraseLength: number;
+  /** Least share of the time (0–1) that a whole line leaves silent in this feel. */
+  readonly silence: { readonly least: number; readonly source: string };
   readonly metres: readonly FeelMetre[];
 }

@@ -1,0 +1,115 @@
+import { bpm } from '../base';
+import { bass, COMMON_PRACTICE, drum } from './rows';
+import type { Feel } from './types';
+
+const OFF_BEAT_CHOPS = 'raggaemusicinfo.blogspot.com 2013/04; thepianoshed.com "the bubble"';
+
+/** Walking quarters under off-beat chops; drums as in a shuffle with the weight on 2 and 4. */
+export const EARLY_SKA: Feel = {
+  id: 'early-ska',
+  name: 'Early ska',
+  description:
+    'The bass walks in quarter notes through the chord tones; listen for the chops on every "and" between them.',
+  tempo: { least: bpm(110), usual: bpm(126), most: bpm(140), count: 'one way', source: COMMON_PRACTICE },
+  swing: [
+    { bpm: bpm(110), ratio: 1.7 },
+    { bpm: bpm(140), ratio: 1.2 },
+  ],
+  phraseLength: 4,
+  silence: { least: 0, source: 'early ska walks: common practice, no source' },
+  metres: [
+    {
+      metre: { count: 4, unit: 4 },
+      cells: [
+        bass('x=x=x=x=', 0, 'sat'),
+        bass('x===x=x=', 0, 'sat'),
+        bass('x=x=x===', 0, 'sa'),
+        bass('x===x===', 0, 'sa'),
+        bass('x=x=x=--', 0, 'sa'),
+        bass('x=--x=x=', 0, 'sat'),
+        bass('x=x=xxx=', 1, 'sat'),
+        bass('xxx=x=x=', 1, 'sa'),
+        bass('x=xxx=x=', 1, 'sat'),
+        bass('x=x=x=xx', 1, 'at'),
+        bass('x=xxx=xx', 1, 't'),
+        bass('xxx=xxx=', 1, 'sa'),
+        bass('x==xx=x=', 2, 'sat'),
+        bass('x=x==xx=', 2, 'sa'),
+        bass('x==xx=xx', 2, 't'),
+        bass('x=x=-xx=', 3, 'sa'),
+        bass('x=-xx=x=', 3, 'sat'),
+        bass('x=x=x=x=x=x=xxxx', 4, 't'),
+        bass('x===x===x===xxx=', 4, 'at'),
+        bass('x==x==x==xxx', 5, 't'),
+        bass('--x=x=x=', 0, 'sat'),
+        bass('--x=x===', 0, 'sa'),
+        bass('----x=x=', 0, 'at'),
+        bass('--x=x=--', 0, 'sa'),
+        bass('--x=xxx=', 1, 'sa'),
+        bass('--xxx=x=', 1, 'sat'),
+        bass('--x=x=xx', 1, 't'),
+        bass('-xx=x=x=', 3, 'sat'),
+        bass('---xx=x=', 3, 'at'),
+        bass('-xxxx=x=', 3, 'sa'),
+      ],
+      drums: [
+        drum('kick', '----x-------x---'),
+        drum('snare', '----x-------x---'),
+        drum('closed hat', 'x-x-x---x-x-x---'),
+        drum('open hat', '------o-------o-'),
+      ],
+      fill: [
+        drum('kick', '----x-------x---'),
+        drum('snare', '----x---x-x-xxX-'),
+        drum('closed hat', 'x-x-x-----------'),
+        drum('open hat', '------o---------'),
+      ],
+      chops: { grid: '--x---x---x---x-', source: OFF_BEAT_CHOPS },
+      organ: {
+        left: { grid: '-x-x-x-x-x-x-x-x', source: 'derived from thepianoshed.com "the bubble", slow count' },
+        right: { grid: '--x---x---x---x-', source: 'derived from thepianoshed.com "the bubble", slow count' },
+      },
+    },
+    {
+      metre: { count: 3, unit: 4 },
+      cells: [
+        bass('x=x=x=', 0, 'sat'),
+        bass('x===x=', 0, 'sat'),
+        bass('x=x===', 0, 'sa'),
+        bass('x=====', 0, 'a'),
+        bass('x=x=--', 0, 'sa'),
+        bass('x=--x=', 0, 'sat'),
+        bass('xxx=x=', 1, 'sa'),
+        bass('x=xxx=', 1, 'sat'),
+        bass('x=x=xx', 1, 'at'),
+        bass('x=xxxx', 1, 't'),
+        bass('x==xx=', 2, 'sat'),
+        bass('x=x==x', 2, 'at'),
+        bass('x=-xx=', 3, 'sa'),
+        bass('x=x=-x', 3, 't'),
+        bass('--x=x=', 0, 'sat'),
+        bass('--x===', 0, 'a'),
+        bass('----x=', 0, 'a'),
+        bass('--xxx=', 1, 'sa'),
+        bass('--x=xx', 1, 'at'),
+        bass('-xx=x=', 3, 'sat'),
+        bass('---xx=', 3, 'a'),
+      ],
+      drums: [
+        drum('kick', 'x-----------'),
+        drum('snare', '----x---x---'),
+        drum('closed hat', 'x-x-x-x-x---'),
+        drum('open hat', '----------o-'),
+      ],
+      fill: [drum('kick', 'x-----------'), drum('snare', '----x-x-xxX-'), drum('closed hat', 'x-x---------')],
+      chops: {
+        grid: '--x---x---x-',
+        source: 'the off-beats of the 4/4 row, carried over: common practice, no source',
+      },
+      organ: {
+        left: { grid: '-x-x-x-x-x-x', source: 'the 4/4 row carried over: common practice, no source' },
+        right: { grid: '--x---x---x-', source: 'the 4/4 row carried over: common practice, no source' },
+      },
+    },
+  ],
+};

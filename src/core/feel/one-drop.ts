@@ -1,0 +1,125 @@
+import { bpm } from '../base';
+import { bass, COMMON_PRACTICE, drum } from './rows';
+import type { Feel } from './types';
+
+const EIGHTH_NOTE_LESSON = 'drummagazine.com lesson "Reggae: the 8th-note subdivision"';
+const CHOPS = 'raggaemusicinfo.blogspot.com 2013/04; thepianoshed.com "the bubble"';
+const BUBBLE = 'thepianoshed.com "the bubble"';
+const ACCENTS = 'weigu.lu/music/drumppy (accents on 2 and 4)';
+
+/** Counted fast: the drop falls on beat 3. */
+export const ONE_DROP: Feel = {
+  id: 'one-drop',
+  name: 'One drop',
+  description:
+    'Kick and rim drop together on beat 3; the bass often leaves beat one empty and answers with a short figure.',
+  tempo: { least: bpm(120), usual: bpm(138), most: bpm(156), count: 'fast', source: EIGHTH_NOTE_LESSON },
+  swing: [{ bpm: bpm(138), ratio: 1.2 }],
+  phraseLength: 4,
+  silence: {
+    least: 0.25,
+    source: 'at least a quarter of the time in reggae styles: common practice, no source',
+  },
+  metres: [
+    {
+      metre: { count: 4, unit: 4 },
+      cells: [
+        bass('x=--x=--', 0, 'sa'),
+        bass('x=--x=x=', 0, 'sat'),
+        bass('x=x=x=--', 0, 'sa'),
+        bass('x===x=--', 0, 'sa'),
+        bass('x===x===', 0, 'sa'),
+        bass('x===x=x=', 0, 'sat'),
+        bass('x=x=x=x=', 0, 't'),
+        bass('x=--x===', 0, 'a'),
+        bass('x=xxx=--', 1, 'sat'),
+        bass('x=--xxx=', 1, 'sat'),
+        bass('x-x-x---', 1, 'sa'),
+        bass('x=x=xxx=', 1, 'at'),
+        bass('x---xxx-', 1, 'sa'),
+        bass('x=--xxxx', 1, 't'),
+        bass('x==xx=--', 2, 'sat'),
+        bass('x==xx=x=', 2, 'sat'),
+        bass('x==xx=xx', 2, 't'),
+        bass('x--xx=--', 3, 'sa'),
+        bass('x--xx=x-', 3, 'sat'),
+        bass('x-xx=-x-', 3, 'sa'),
+        bass('x==x==x=', 3, 'a'),
+        bass('x=--x=-x', 3, 't'),
+        bass('x=======xxx=x===', 4, 't'),
+        bass('x===----x===x-xx', 5, 't'),
+        bass('x==---x==xxx', 5, 't'),
+        bass('----x===', 0, 'sa'),
+        bass('----x=x=', 0, 'sat'),
+        bass('--x=x=--', 0, 'sa'),
+        bass('--x=x===', 0, 'sa'),
+        bass('--x=x=x=', 0, 'sat'),
+        bass('----xxx=', 1, 'sat'),
+        bass('--xxx=--', 1, 'sat'),
+        bass('--x-x-x-', 1, 'sa'),
+        bass('--xxx=x=', 1, 'sat'),
+        bass('--x=xxx=', 1, 'at'),
+        bass('----xxxx', 1, 't'),
+        bass('---xx=--', 3, 'sa'),
+        bass('---xx=x=', 3, 'sat'),
+        bass('-xx=x=--', 3, 'sa'),
+        bass('-xx=x=x-', 3, 'sat'),
+        bass('---xxxx-', 3, 'at'),
+      ],
+      drums: [
+        drum('kick', '--------x-------', EIGHTH_NOTE_LESSON),
+        drum('rim', '--------x-------', EIGHTH_NOTE_LESSON),
+        drum('closed hat', 'x-x-X-x-x-x-X-x-', ACCENTS),
+      ],
+      fill: [
+        drum('kick', '--------x-------'),
+        drum('rim', '--------x---x-x-'),
+        drum('closed hat', 'x-x-X-x-x-------'),
+        drum('open hat', '--------------o-'),
+      ],
+      chops: { grid: '----x-------x---', source: CHOPS },
+      organ: {
+        left: { grid: '--x---x---x---x-', source: BUBBLE },
+        right: { grid: '----x-------x---', source: BUBBLE },
+      },
+    },
+    {
+      metre: { count: 3, unit: 4 },
+      cells: [
+        bass('x===--', 0, 'sa'),
+        bass('x=--x=', 0, 'sat'),
+        bass('x===x=', 0, 'sat'),
+        bass('x=x=--', 0, 'sa'),
+        bass('x=x=x=', 0, 't'),
+        bass('xxx=--', 1, 'sa'),
+        bass('x=xxx=', 1, 'at'),
+        bass('x=xx--', 1, 'sa'),
+        bass('x=--xx', 1, 'sat'),
+        bass('x==xx=', 2, 'sat'),
+        bass('x==xxx', 2, 't'),
+        bass('x--xx=', 3, 'sat'),
+        bass('--x=x=', 0, 'sat'),
+        bass('--x=--', 0, 'sa'),
+        bass('----x=', 0, 'a'),
+        bass('--x===', 0, 'a'),
+        bass('--xxx=', 1, 'sat'),
+        bass('--x=xx', 1, 'at'),
+        bass('-xx=--', 3, 'sa'),
+        bass('-xx=x=', 3, 'sat'),
+        bass('---xx=', 3, 'sa'),
+      ],
+      drums: [drum('kick', '----x-------'), drum('rim', '----x-------'), drum('closed hat', 'x-x-x-x-X-x-')],
+      fill: [
+        drum('kick', '----x-------'),
+        drum('rim', '----x---x-x-'),
+        drum('closed hat', 'x-x-x-------'),
+        drum('open hat', '----------o-'),
+      ],
+      chops: { grid: '----x---x---', source: COMMON_PRACTICE },
+      organ: {
+        left: { grid: '--x---x---x-', source: 'the 4/4 row carried over: common practice, no source' },
+        right: { grid: '----x---x---', source: 'the 4/4 row carried over: common practice, no source' },
+      },
+    },
+  ],
+};

@@ -1,0 +1,32 @@
+import type { DrumRow, DrumSound, Grid, PhraseRole, RhythmCell } from './types';
+
+/** What a row is marked with when no publication stands behind it. */
+export const COMMON_PRACTICE = 'common practice, no source';
+
+const ROLE_LETTERS: Readonly<Record<string, PhraseRole>> = {
+  s: 'statement',
+  a: 'answer',
+  t: 'turnaround',
+};
+
+/**
+ * A row of a table of bass rhythms.
+ * @param roles letters of the phrase roles the rhythm suits: `s`tatement, `a`nswer, `t`urnaround
+ * @param level the lowest teaching level, 0–5
+ */
+export function bass(grid: Grid, level: number, roles: string, source = COMMON_PRACTICE): RhythmCell {
+  return {
+    id: grid,
+    grid,
+    level,
+    roles: [...roles].flatMap((letter) => ROLE_LETTERS[letter] ?? []),
+    source,
+  };
+}
+
+/** A row of a drum grid. */
+export const drum = (sound: DrumSound, grid: Grid, source = COMMON_PRACTICE): DrumRow => ({
+  sound,
+  grid,
+  source,
+});
