@@ -41,13 +41,13 @@ function describePath(path: readonly PropertyKey[]): string {
 
 /** Checks any value that may be a lesson; an older version is brought up to date first. */
 export function readLesson(value: unknown): Result<Lesson, LessonProblem> {
-  if (!isRecord(value) || value['format'] !== LESSON_FORMAT || typeof value['version'] !== 'number') {
+  if (!isRecord(value) || value.format !== LESSON_FORMAT || typeof value.version !== 'number') {
     return failure({ kind: 'foreign' });
   }
-  if (value['version'] > LESSON_VERSION) {
-    return failure({ kind: 'newer', version: value['version'] });
+  if (value.version > LESSON_VERSION) {
+    return failure({ kind: 'newer', version: value.version });
   }
-  const checked = lessonSchema.safeParse(migrate(value, value['version']));
+  const checked = lessonSchema.safeParse(migrate(value, value.version));
   if (!checked.success) {
     const issue = checked.error.issues[0];
     return failure({

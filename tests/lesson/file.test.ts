@@ -1,0 +1,76 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { describeLessonProblem, parseLesson, printLesson, sampleLesson } from '../../src/core/lesson';
+
+const lesson = sampleLesson(0, 'test');
+const text = printLesson(lesson);
+
+function sentence(source: string): string {
+  const result = parseLesson(source);
+  return result.ok ? 'read' : describeLessonProblem(result.problem);
+}
+
+/** The lesson file with one value replaced, by its path. */
+function spoiled(path: readonly (string | number)[], value: unknown): string {
+  const document: unknown = JSON.parse(text);
+  let at = document as Record<string | number, unknown>;
+  for (const step of path.slice(0, -1)) {
+    at = at[step] as Record<string | number, unknown>;
+  }
+  at[path.at(-1) ?? ''] = value;
+  return JSON.stringify(document);
+}
+
+describe('the lesson file', () => {
+  it.each([0, 1])('gives sample %i back as it was', (index) => {
+    const sample = sampleLesson(index, 'test');
+    expect(parseLesson(printLesson(sample))).toEqual({ ok: true, value: sample });
+  });
+
+  it.each([
+    ['a text that is not JSON', 'Am | Dm', /not readable as JSON/],
+    ['another program’s JSON', '{"format":"something","version":1}', /not a lesson of Ground Bass/],
+    ['a list', '[]', /not a lesson of Ground Bass/],
+    ['a lesson from a newer version', spoiled(['version'], 2), /newer Ground Bass \(version 2/],
+    ['a damaged tempo', spoiled(['pieces', 0, 'tempo'], 'fast'), /damaged at “pieces › 1 › tempo”/],
+    ['a number where a list belongs', spoiled(['pieces'], 7), /damaged at “pieces”/],
+    ['no piece at all', spoiled(['pieces'], []), /damaged at “pieces”/],
+    [
+      'a note before the one before it',
+      spoiled(['pieces', 0, 'bars', 0, 'notes', 1, 'start'], 0),
+      /without overlapping/,
+    ],
+    ['an endless text', `"${'a'.repeat(5_000_001)}"`, /too large/],
+  ])('says in a sentence what is wrong with %s', (_, source, expected) => {
+    expect(sentence(source)).toMatch(expected);
+    expect(sentence(source)).toMatch(/Nothing was changed\.$/);
+  });
+
+  it('never throws, whatever the text is', () => {
+    fc.assert(
+      fc.property(fc.oneof(fc.json(), fc.string()), (source) => {
+        expect(parseLesson(source).ok).toBe(false);
+      }),
+      { seed: 20260702, numRuns: 500 },
+    );
+  });
+
+  it('never throws on a lesson with one value spoiled', () => {
+    const paths = leavesOf(JSON.parse(text));
+    fc.assert(
+      fc.property(fc.constantFrom(...paths), fc.jsonValue(), (path, value) => {
+        sentence(spoiled(path, value));
+      }),
+      { seed: 20260703, numRuns: 500 },
+    );
+  });
+});
+
+function leavesOf(value: unknown, path: readonly (string | number)[] = []): (string | number)[][] {
+  if (typeof value !== 'object' || value === null) {
+    return [[...path]];
+  }
+  return Object.entries(value).flatMap(([key, inner]) =>
+    leavesOf(inner, [...path, Array.isArray(value) ? Number(key) : key]),
+  );
+}
