@@ -1,0 +1,46 @@
+import academicoUrl from '@vexflow-fonts/academico/academico.woff2?url';
+import academicoBoldUrl from '@vexflow-fonts/academico/academico-bold.woff2?url';
+import bravuraUrl from '@vexflow-fonts/bravura/bravura.woff2?url';
+import type { Sheet } from '../core/lesson';
+import type { ScoreLayout, ScoreOptions } from './types';
+
+type Engraver = (sheet: Sheet, options: ScoreOptions) => ScoreLayout;
+
+let engraver: Engraver | null = null;
+let loading: Promise<void> | null = null;
+
+/**
+ * Loads the engraving library and the two music fonts, once; every later call gives the same promise.
+ * @throws the network's error when a file cannot be fetched; the next call tries again.
+ */
+export function loadScoreFonts(): Promise<void> {
+  loading ??= load().catch((problem: unknown) => {
+    loading = null;
+    throw problem;
+  });
+  return loading;
+}
+
+async function load(): Promise<void> {
+  const [{ engrave }] = await Promise.all([
+    import('./engrave'),
+    loadFont('Bravura', bravuraUrl, 'normal'),
+    loadFont('Academico', academicoUrl, 'normal'),
+    loadFont('Academico', academicoBoldUrl, 'bold'),
+  ]);
+  await document.fonts.ready;
+  engraver = engrave;
+}
+
+async function loadFont(family: string, url: string, weight: string): Promise<void> {
+  document.fonts.add(await new FontFace(family, `url(${url})`, { weight, display: 'block' }).load());
+}
+
+/**
+ * Lays a piece out: line breaks, spacing, heights, and every piece of ink. Nothing is drawn.
+ * @throws Error before {@link loadScoreFonts} has finished.
+ */
+export function layoutScore(sheet: Sheet, options: ScoreOptions): ScoreLayout {
+  if (!engraver) throw new Error('The score cannot be laid out before loadScoreFonts has finished.');
+  return engraver(sheet, options);
+}
