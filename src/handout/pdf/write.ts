@@ -1,0 +1,53 @@
+import type { HandoutPdf } from '../types';
+import type { PdfFont } from './runs';
+import type { SvgElement } from './style';
+import { drawSvg } from './walk';
+
+/** A page to write: an SVG whose unit is a point. */
+export interface PageToWrite {
+  readonly width: number;
+  readonly height: number;
+  readonly svg: SvgElement;
+}
+
+export interface DocumentFacts {
+  readonly title: string;
+  /** BCP 47. */
+  readonly language: string;
+}
+
+/** Writes the pages into one PDF file with the fonts embedded as subsets. */
+export async function writePdf(
+  pages: readonly PageToWrite[],
+  facts: DocumentFacts,
+  fonts: readonly PdfFont[],
+  onProgress: (done: number, all: number) => void = () => undefined,
+): Promise<HandoutPdf> {
+  const [{ default: PDFDocument }, { toBytes }] = await Promise.all([
+    import('pdfkit'),
+    import('pdfkit/output'),
+  ]);
+  const document = new PDFDocument({
+    autoFirstPage: false,
+    // Helvetica is the default, and is asked for before any page is drawn: an empty name asks for none.
+    font: '',
+    margin: 0,
+    lang: facts.language,
+    displayTitle: true,
+    info: { Title: facts.title, Creator: 'Ground Bass', Producer: 'Ground Bass' },
+  });
+  const bytes = toBytes(document);
+  for (const font of fonts) document.registerFont(font.name, font.file);
+  const missing = new Set<string>();
+  for (const [index, page] of pages.entries()) {
+    document.addPage({ size: [page.width, page.height], margin: 0 });
+    for (const character of drawSvg(page.svg, document, fonts)) missing.add(character);
+    onProgress(index + 1, pages.length);
+    await breath();
+  }
+  document.end();
+  return { bytes: await bytes, missing: [...missing] };
+}
+
+/** Lets the page answer between two pages of a long document. */
+const breath = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));

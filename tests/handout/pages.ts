@@ -1,0 +1,80 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { glyphCoverage } from '../../src/handout/pdf/coverage';
+import type { PdfFont } from '../../src/handout/pdf/runs';
+import type { SvgElement } from '../../src/handout/pdf/style';
+
+const require = createRequire(import.meta.url);
+
+const readFont = (name: string, family: string, bold: boolean, path: string): PdfFont => {
+  const file = new Uint8Array(readFileSync(require.resolve(path)));
+  return { name, family, bold, file, covers: glyphCoverage(file) };
+};
+
+/** The faces that the handout embeds, read from the packages that ship them. */
+export const FONTS: readonly PdfFont[] = [
+  readFont('text', 'Academico', false, '@vexflow-fonts/academico/academico.otf'),
+  readFont('text bold', 'Academico', true, '@vexflow-fonts/academico/academico-bold.otf'),
+  readFont('music', 'Bravura', false, '@vexflow-fonts/bravura/bravura.otf'),
+];
+
+/** An SVG element without a browser: `svg('text', { x: 10 }, 'F♯m7')`. */
+export function svg(
+  localName: string,
+  attributes: Readonly<Record<string, string | number>> = {},
+  content: string | readonly SvgElement[] = [],
+): SvgElement {
+  return {
+    localName,
+    children: typeof content === 'string' ? [] : content,
+    textContent: typeof content === 'string' ? content : content.map((child) => child.textContent).join(''),
+    getAttribute: (name) => (name in attributes ? String(attributes[name]) : null),
+  };
+}
+
+export interface ReadText {
+  readonly text: string;
+  /** In points from the left and the bottom of the page. */
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly size: number;
+  readonly font: string;
+}
+
+export interface ReadPage {
+  readonly width: number;
+  readonly height: number;
+  readonly texts: readonly ReadText[];
+}
+
+/** What an independent reader (pdf.js) finds in a PDF. */
+export async function readPdf(bytes: Uint8Array) {
+  const task = getDocument({ data: bytes.slice(), verbosity: 0 });
+  const document = await task.promise;
+  const pages: ReadPage[] = [];
+  for (let number = 1; number <= document.numPages; number += 1) {
+    const page = await document.getPage(number);
+    const [left = 0, bottom = 0, right = 0, top = 0] = page.view;
+    const { items } = await page.getTextContent();
+    const texts = items.flatMap((item) =>
+      'str' in item && item.str.trim() !== ''
+        ? [
+            {
+              text: item.str,
+              x: Number(item.transform[4]),
+              y: Number(item.transform[5]),
+              width: item.width,
+              size: item.height,
+              font: item.fontName,
+            },
+          ]
+        : [],
+    );
+    pages.push({ width: right - left, height: top - bottom, texts });
+  }
+  const metadata = await document.getMetadata();
+  await task.destroy();
+  return { pages, info: metadata.info as Readonly<Record<string, unknown>> };
+}

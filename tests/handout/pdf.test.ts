@@ -1,0 +1,76 @@
+import { expect, test } from 'vitest';
+import { writePdf } from '../../src/handout/pdf/write';
+import { FONTS, readPdf, svg } from './pages';
+
+const A4 = { width: 595.28, height: 841.89 };
+const FACTS = { title: 'Tuesday class, week 3 ♭', language: 'en' };
+const write = (...children: ReturnType<typeof svg>[]) =>
+  writePdf([{ ...A4, svg: svg('svg', {}, children) }], FACTS, FONTS);
+
+test('chord symbols keep their sharps and flats as text', async () => {
+  const chords = ['F♯m7♭5', 'E♭maj7', 'B♭m7', 'C°7', 'A𝄫'];
+  const { bytes, missing } = await write(
+    ...chords.map((chord, index) =>
+      svg('text', { x: 60, y: 60 + 20 * index, 'font-size': 13, 'font-weight': 'bold' }, chord),
+    ),
+  );
+  expect(missing).toEqual([]);
+  const { pages } = await readPdf(bytes);
+  const words = pages[0]?.texts.map((text) => text.text).join('') ?? '';
+  for (const chord of chords) expect(words).toContain(chord);
+});
+
+test('a page has the size it is given, and the document its title and language', async () => {
+  const { bytes } = await write(svg('text', { x: 60, y: 60 }, 'one'));
+  const { pages, info } = await readPdf(bytes);
+  expect(pages.map(({ width, height }) => ({ width, height }))).toEqual([A4]);
+  expect(info).toMatchObject({ Title: FACTS.title, Language: 'en' });
+});
+
+test('text stands where the page says, whatever moves and scales it', async () => {
+  const { bytes } = await write(
+    svg('g', { transform: 'translate(50 100) scale(0.5)' }, [
+      svg('text', { x: 20, y: 40, 'font-size': '15pt' }, 'start'),
+      svg('text', { x: 300, y: 40, 'font-size': 20, 'text-anchor': 'end' }, 'finish'),
+      svg('text', { x: 400, y: 40, 'font-size': 20, 'text-anchor': 'middle' }, 'middle'),
+    ]),
+  );
+  const texts = (await readPdf(bytes)).pages[0]?.texts ?? [];
+  const [start, finish, middle] = texts;
+  expect(start).toMatchObject({ x: 60, y: A4.height - 120, size: 10 });
+  expect((finish?.x ?? 0) + (finish?.width ?? 0)).toBeCloseTo(200, 1);
+  expect((middle?.x ?? 0) + (middle?.width ?? 0) / 2).toBeCloseTo(250, 1);
+});
+
+test('what is hidden is not written', async () => {
+  const { bytes } = await write(
+    svg('text', { x: 60, y: 60 }, 'seen'),
+    svg('text', { x: 60, y: 80, opacity: 0 }, 'unseen'),
+    svg('g', { display: 'none' }, [svg('text', { x: 60, y: 90 }, 'unseen')]),
+  );
+  expect((await readPdf(bytes)).pages[0]?.texts.map((text) => text.text)).toEqual(['seen']);
+});
+
+test('a character that no font has is named and does not shift the rest onto its neighbours', async () => {
+  const { bytes, missing } = await write(
+    svg('text', { x: 60, y: 60, 'font-size': 10 }, '№ 5'),
+    svg('text', { x: 60, y: 90, 'font-size': 10 }, 'Привет № 7'),
+  );
+  expect(missing).toEqual(['№', 'П', 'р', 'и', 'в', 'е', 'т']);
+  const five = (await readPdf(bytes)).pages[0]?.texts.find((text) => text.text.includes('5'));
+  expect(five?.x).toBeGreaterThanOrEqual(65);
+});
+
+test('an element of an unknown kind is refused, never dropped', async () => {
+  await expect(write(svg('script', {}, 'alert(1)'))).rejects.toThrow('script');
+});
+
+test('a font is embedded, and only the part of it that is used', async () => {
+  const { bytes } = await write(
+    svg('text', { x: 60, y: 60, 'font-family': 'Bravura,Academico' }, '\ue062'),
+    svg('text', { x: 60, y: 90 }, 'Line'),
+  );
+  const raw = Buffer.from(bytes).toString('latin1');
+  expect(raw.match(/\/FontFile3 /g)?.length).toBe(2);
+  expect(bytes.length).toBeLessThan(20_000);
+});
