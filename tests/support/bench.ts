@@ -1,0 +1,36 @@
+/**
+ * The bench: the rooms that need a browser, without the app around them. It is built like the app and stands
+ * under the same Content-Security-Policy. A test opens it and uses a room in the page:
+ *
+ *     const { page, expectClean } = await openBench();
+ *     const width = await page.evaluate(async () => {
+ *       const score = await window.rooms.score();
+ *       return score.someFunction(document.querySelector('#bench'));
+ *     });
+ *
+ * The function given to `evaluate` runs in the page: it sees nothing of the test file but the JSON values
+ * passed as its second argument, and gives back JSON values.
+ */
+const rooms = {
+  base: () => import('../../src/core/base'),
+  theory: () => import('../../src/core/theory'),
+  chart: () => import('../../src/core/chart'),
+  fretboard: () => import('../../src/core/fretboard'),
+  feel: () => import('../../src/core/feel'),
+  line: () => import('../../src/core/line'),
+  lesson: () => import('../../src/core/lesson'),
+  performance: () => import('../../src/core/performance'),
+  score: () => import('../../src/score'),
+  sound: () => import('../../src/sound'),
+  handout: () => import('../../src/handout'),
+};
+
+declare global {
+  interface Window {
+    rooms: typeof rooms;
+  }
+}
+
+window.rooms = rooms;
+
+export {};

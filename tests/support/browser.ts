@@ -1,0 +1,136 @@
+/**
+ * The browser of the browser tests: one process a test file, a fresh context for every page, closed by itself.
+ * A page that was opened here has listened from its first moment for everything that should not happen.
+ */
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { afterAll, afterEach, expect, inject } from 'vitest';
+import { findTestBrowser } from './chromium';
+
+export interface OpenOptions {
+  /** Of the window's content, in CSS pixels. */
+  readonly width?: number;
+  readonly height?: number;
+  /** After the app's own address: a query or hash, such as `#lesson=…`. */
+  readonly path?: string;
+  /** Anything else Playwright lets a context have: `reducedMotion`, `colorScheme`, `hasTouch`, `locale`. */
+  readonly context?: BrowserContextOptions;
+  /** Runs before the page is loaded: routes, init scripts, stored documents. */
+  readonly prepare?: (page: Page) => Promise<void>;
+}
+
+export interface OpenPage {
+  readonly page: Page;
+  /** The address the page was opened at, without `path`. */
+  readonly address: string;
+  /** What should not have happened so far, a line each. */
+  readonly complaints: readonly string[];
+  /**
+   * Fails when the console had an error or a warning, an exception went uncaught, the Content-Security-Policy
+   * stopped something, a file was missing, or a request left the page's own origin.
+   */
+  expectClean(): void;
+}
+
+let shared: Promise<Browser> | undefined;
+const openBrowsers: Promise<Browser>[] = [];
+const opened: OpenPage[] = [];
+
+/**
+ * Starts a browser. Most tests want {@link openApp}, which shares one; a test that needs flags of its own (a
+ * WAV file as the microphone) starts its own with this. Both are closed at the end of the test file.
+ */
+export function launchBrowser(extraArguments: readonly string[] = []): Promise<Browser> {
+  const starting = findTestBrowser().then(({ executablePath, environment }) =>
+    chromium.launch({
+      executablePath,
+      args: [
+        '--no-sandbox',
+        '--disable-gpu',
+        '--disable-quic',
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+        '--font-render-hinting=none',
+        '--autoplay-policy=no-user-gesture-required',
+        ...extraArguments,
+      ],
+      env: { ...definedOf(process.env), ...environment },
+    }),
+  );
+  openBrowsers.push(starting);
+  return starting;
+}
+
+const definedOf = (variables: NodeJS.ProcessEnv): Record<string, string> =>
+  Object.fromEntries(
+    Object.entries(variables).flatMap(([name, value]) => (value === undefined ? [] : [[name, value]])),
+  );
+
+/** Opens the built app, as any static host would serve it, below some folder. */
+export const openApp = (options: OpenOptions = {}): Promise<OpenPage> => open(inject('site').app, options);
+
+/**
+ * Opens the bench: a page without the app whose `window.rooms` hands out the doors of the rooms that need a
+ * browser, for `page.evaluate` (see `bench.ts`).
+ */
+export const openBench = (options: OpenOptions = {}): Promise<OpenPage> =>
+  open(inject('site').bench, options);
+
+async function open(address: string, options: OpenOptions): Promise<OpenPage> {
+  shared ??= launchBrowser();
+  const browser = await shared;
+  const context = await browser.newContext({
+    viewport: { width: options.width ?? 1440, height: options.height ?? 900 },
+    ...options.context,
+  });
+  const page = await context.newPage();
+  const complaints: string[] = [];
+  await listen(page, new URL(address).origin, complaints);
+  const result: OpenPage = {
+    page,
+    address,
+    complaints,
+    expectClean: () => expect(complaints).toEqual([]),
+  };
+  opened.push(result);
+  await options.prepare?.(page);
+  await page.goto(address + (options.path ?? ''));
+  return result;
+}
+
+async function listen(page: Page, origin: string, complaints: string[]): Promise<void> {
+  page.on('console', (message) => {
+    if (message.type() === 'error' || message.type() === 'warning') {
+      complaints.push(`console ${message.type()}: ${message.text()}`);
+    }
+  });
+  page.on('pageerror', (problem) => complaints.push(`uncaught: ${problem.stack ?? problem.message}`));
+  page.context().on('request', (request) => {
+    const url = request.url();
+    if (!url.startsWith(`${origin}/`) && !/^(data|blob):/.test(url))
+      complaints.push(`left the origin: ${url}`);
+  });
+  page.on('websocket', (socket) => complaints.push(`opened a socket: ${socket.url()}`));
+  page.context().on('response', (response) => {
+    if (response.status() >= 400) complaints.push(`answered ${response.status()}: ${response.url()}`);
+  });
+  await page.exposeFunction('reportPolicyViolation', (what: string) => {
+    complaints.push(`against the policy: ${what}`);
+  });
+  await page.addInitScript(() => {
+    document.addEventListener('securitypolicyviolation', (violation) => {
+      const report: unknown = Reflect.get(window, 'reportPolicyViolation');
+      if (typeof report === 'function') report(`${violation.violatedDirective} ${violation.blockedURI}`);
+    });
+  });
+}
+
+afterEach(async () => {
+  await Promise.all(opened.splice(0).map(({ page }) => page.context().close()));
+});
+
+afterAll(async () => {
+  shared = undefined;
+  await Promise.all(openBrowsers.splice(0).map(async (browser) => (await browser).close()));
+});

@@ -1,0 +1,93 @@
+/**
+ * Set-up of the browser tests: builds the app exactly as it ships and the bench beside it, and serves both
+ * from folders below the root of a host, where an absolute address would find nothing.
+ */
+import { createReadStream, existsSync } from 'node:fs';
+import { mkdtemp, rm, stat } from 'node:fs/promises';
+import { createServer, type Server } from 'node:http';
+import { tmpdir } from 'node:os';
+import { extname, join, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build } from 'vite';
+import type { TestProject } from 'vitest/node';
+
+declare module 'vitest' {
+  interface ProvidedContext {
+    /** Addresses of the served pages. */
+    site: { readonly app: string; readonly bench: string };
+  }
+}
+
+const projectRoot = fileURLToPath(new URL('../../', import.meta.url));
+const benchRoot = join(projectRoot, 'tests', 'support');
+
+const contentTypes: Readonly<Record<string, string>> = {
+  '.css': 'text/css; charset=utf-8',
+  '.html': 'text/html; charset=utf-8',
+  '.ico': 'image/x-icon',
+  '.js': 'text/javascript; charset=utf-8',
+  '.json': 'application/json; charset=utf-8',
+  '.otf': 'font/otf',
+  '.png': 'image/png',
+  '.svg': 'image/svg+xml',
+  '.txt': 'text/plain; charset=utf-8',
+  '.wasm': 'application/wasm',
+  '.wav': 'audio/wav',
+  '.webmanifest': 'application/manifest+json',
+  '.woff': 'font/woff',
+  '.woff2': 'font/woff2',
+};
+
+export default async function setUp(project: TestProject): Promise<() => Promise<void>> {
+  const folder = await mkdtemp(join(tmpdir(), 'ground-bass-site-'));
+  await buildSite(folder);
+  const server = await serve(folder);
+  const address = server.address();
+  if (address === null || typeof address === 'string') throw new Error('The test server has no port.');
+  const host = `http://127.0.0.1:${address.port}`;
+  project.provide('site', { app: `${host}/some/where/`, bench: `${host}/bench/bench.html` });
+  return async () => {
+    server.closeAllConnections();
+    await new Promise((resolve) => server.close(resolve));
+    await rm(folder, { recursive: true });
+  };
+}
+
+async function buildSite(folder: string): Promise<void> {
+  const shared = { configFile: join(projectRoot, 'vite.config.ts'), logLevel: 'error' } as const;
+  if (existsSync(join(projectRoot, 'src', 'main.tsx')))
+    await build({
+      ...shared,
+      root: projectRoot,
+      build: { outDir: join(folder, 'some', 'where'), emptyOutDir: true },
+    });
+  await build({
+    ...shared,
+    root: benchRoot,
+    publicDir: join(projectRoot, 'public'),
+    build: {
+      outDir: join(folder, 'bench'),
+      emptyOutDir: true,
+      // One unfinished room must not take the bench from the others: the compiler reports what is missing.
+      rolldownOptions: { input: join(benchRoot, 'bench.html'), shimMissingExports: true },
+    },
+  });
+}
+
+/** A plain static host on a free port of this machine: files as they lie, `index.html` for a folder, else 404. */
+async function serve(folder: string): Promise<Server> {
+  const server = createServer(async (request, response) => {
+    const path = decodeURIComponent(new URL(request.url ?? '/', 'http://host').pathname);
+    const file = join(folder, path.endsWith('/') ? `${path}index.html` : path);
+    const found = file.startsWith(folder + sep) && (await stat(file).catch(() => undefined))?.isFile();
+    if (found !== true) {
+      response.writeHead(404, { 'content-type': 'text/plain' }).end('Not found');
+      return;
+    }
+    const type = contentTypes[extname(file)] ?? 'application/octet-stream';
+    response.writeHead(200, { 'content-type': type, 'x-content-type-options': 'nosniff' });
+    createReadStream(file).pipe(response);
+  });
+  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+  return server;
+}
