@@ -30,6 +30,14 @@ export interface NoteToFinger {
   readonly pins?: Pins;
 }
 
+/** How the line is played: what makes a shift easy or hard. */
+export interface LineContext {
+  /** See {@link ticksPerSecond}. */
+  readonly ticksPerSecond: number;
+  /** Length of the round when the line is played round and round; null when it is played once. */
+  readonly loop: Ticks | null;
+}
+
 export interface FingeredNote extends Place {
   readonly finger: Finger;
   /** Hand position: the fret under the first finger (the position kept, for an open string). */

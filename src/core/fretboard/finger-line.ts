@@ -1,0 +1,68 @@
+import { createHandModel, hasteBetween, type Layer } from './model';
+import { cheapestPath, cheapestRound, type Gap, type Path } from './path';
+import type { FingeredNote, Fingering, HandSettings, Instrument, LineContext, NoteToFinger } from './types';
+
+interface Played {
+  /** Index in the line as given. */
+  readonly index: number;
+  readonly note: NoteToFinger;
+  readonly layer: Layer;
+}
+
+/**
+ * String, fret and finger of every note: the cheapest way through the whole line by the costs of `COST`, exact
+ * by dynamic programming, in time linear in the number of notes. In a loop the way back to the first note
+ * counts too.
+ * @param notes in the order of their starts
+ */
+export function fingerLine(
+  notes: readonly NoteToFinger[],
+  instrument: Instrument,
+  hand: HandSettings,
+  context: LineContext,
+): Fingering {
+  const model = createHandModel(instrument, hand);
+  const played = notes
+    .map((note, index): Played => ({ index, note, layer: model.layerOf(note) }))
+    .filter(({ layer }) => layer.states.length > 0);
+  const ordered = context.loop === null ? played : fromEasiestCut(played);
+  const gaps = ordered.map(({ note }, index) =>
+    gapBefore(note, ordered.at(index - 1)?.note ?? note, context),
+  );
+  const track = { layers: ordered.map(({ layer }) => layer), gaps };
+  const path = context.loop === null ? cheapestPath(model, track) : cheapestRound(model, track);
+  return toFingering(notes.length, ordered, path, context);
+}
+
+/** The round turned so that it begins where the fewest ways must be tried as its closing point. */
+function fromEasiestCut(played: readonly Played[]): readonly Played[] {
+  let cut = 0;
+  played.forEach(({ layer }, index) => {
+    if (layer.states.length < (played[cut]?.layer.states.length ?? 0)) cut = index;
+  });
+  return [...played.slice(cut), ...played.slice(0, cut)];
+}
+
+function gapBefore(note: NoteToFinger, before: NoteToFinger, context: LineContext): Gap {
+  const aroundSeam = note.start <= before.start;
+  const onset = aroundSeam ? note.start + (context.loop ?? 0) : note.start;
+  return {
+    samePitch: note.midi === before.midi,
+    haste: hasteBetween(before, onset, context.ticksPerSecond),
+  };
+}
+
+function toFingering(count: number, ordered: readonly Played[], path: Path, context: LineContext): Fingering {
+  const notes: (FingeredNote | null)[] = new Array(count).fill(null);
+  const positions = ordered.map(({ index, layer }, step) => {
+    const state = layer.states[path.choice[step] ?? 0];
+    if (state === undefined) return null;
+    const { string, fret, finger, position } = state;
+    notes[index] = { string, fret, finger, position };
+    return position;
+  });
+  const shifts = positions.filter((position, index) =>
+    index === 0 ? context.loop !== null && position !== positions.at(-1) : position !== positions[index - 1],
+  ).length;
+  return { notes, cost: path.cost, shifts };
+}
