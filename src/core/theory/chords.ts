@@ -1,0 +1,92 @@
+import { failure, type Result, type SpelledName, sameName, success } from '../base';
+import { nameOfDegree } from './degrees';
+import { transposeName } from './intervals';
+import { formatName, leadingName } from './names';
+import { readDescriptor } from './symbol-reader';
+import type { Chord, Interval } from './types';
+
+/** A chord symbol taken apart; the texts joined with the slash give the symbol as typed. */
+export interface SymbolParts {
+  readonly root: SpelledName;
+  readonly rootText: string;
+  readonly descriptor: string;
+  /** Null without a slash. */
+  readonly bass: SpelledName | null;
+  readonly bassText: string;
+}
+
+/** Takes a symbol apart at its root and its slash (the one in `6/9` is none); null without a root. */
+export function splitSymbol(text: string): SymbolParts | null {
+  const leading = leadingName(text);
+  if (!leading) return null;
+  const rest = text.slice(leading.length);
+  const slash = rest.lastIndexOf('/');
+  const bassText = slash < 0 ? '' : rest.slice(slash + 1);
+  const bass = leadingName(bassText);
+  const hasBass = bass !== null && bass.length === bassText.length;
+  return {
+    root: leading.name,
+    rootText: text.slice(0, leading.length),
+    descriptor: hasBass ? rest.slice(0, slash) : rest,
+    bass: hasBass ? bass.name : null,
+    bassText: hasBass ? bassText : '',
+  };
+}
+
+function problemWith(text: string): { readonly message: string } {
+  const shown = text.length > 20 ? `${text.slice(0, 20)}…` : text;
+  if (text === '') return { message: 'A chord symbol is missing here.' };
+  if (/^[a-g]/.test(text)) {
+    return {
+      message: `“${shown}” does not begin with a capital letter. Chord symbols do: A minor is Am, A major is A.`,
+    };
+  }
+  const parts = splitSymbol(text);
+  return {
+    message: parts
+      ? `“${shown}” begins like a chord on ${formatName(parts.root)}, but the rest is not understood. Write for example ${formatName(parts.root)}m7 or ${formatName(parts.root)}7.`
+      : `“${shown}” is not a chord symbol. Write for example Dm7, B♭maj7 or F/A.`,
+  };
+}
+
+/**
+ * Reads a chord symbol as musicians write it (`Bbm7`, `B♭-7`, `F#m7b5`, `CΔ`, `F/A`). The symbol comes back
+ * normalised for drawing, so that two spellings of one chord look the same. Never throws; the problem is one
+ * sentence.
+ */
+export function parseChord(text: string): Result<Chord, { readonly message: string }> {
+  const trimmed = text.trim();
+  const parts = splitSymbol(trimmed);
+  const descriptor = parts && readDescriptor(parts.descriptor);
+  if (!parts || !descriptor) return failure(problemWith(trimmed));
+  const { root } = parts;
+  const bass = parts.bass ?? root;
+  return success({
+    symbol: drawnSymbol(root, descriptor.suffix, bass),
+    root,
+    bass,
+    tones: descriptor.degrees.map((degree) => ({ degree, name: nameOfDegree(root, degree) })),
+    family: descriptor.family,
+  });
+}
+
+function drawnSymbol(root: SpelledName, suffix: string, bass: SpelledName): string {
+  // `E♭♭5` would read as E♭ with a flat fifth.
+  const drawn = suffix === '5' && Math.abs(root.alteration) === 2 ? '(no3)' : suffix;
+  return formatName(root) + drawn + (sameName(root, bass) ? '' : `/${formatName(bass)}`);
+}
+
+/** The chord an interval away, every note spelled by its function above the new root. */
+export function transposeChord(chord: Chord, interval: Interval): Chord {
+  const slash = sameName(chord.root, chord.bass) ? '' : `/${formatName(chord.bass)}`;
+  const suffix = chord.symbol.slice(formatName(chord.root).length, slash === '' ? undefined : -slash.length);
+  const root = transposeName(chord.root, interval);
+  const bass = transposeName(chord.bass, interval);
+  return {
+    symbol: drawnSymbol(root, suffix === '(no3)' ? '5' : suffix, bass),
+    root,
+    bass,
+    tones: chord.tones.map(({ degree }) => ({ degree, name: nameOfDegree(root, degree) })),
+    family: chord.family,
+  };
+}

@@ -1,0 +1,159 @@
+import { pitchClassOf, type SpelledName, sameName } from '../base';
+import { degreeOf } from './degrees';
+import { ALL_KEYS, describeKey, keyNames, keySignature } from './keys';
+import { formatName } from './names';
+import type { Chord, Key, KeyGuess } from './types';
+
+/** A chord and how long it sounds, in ticks or any one unit. */
+export interface WeightedChord {
+  readonly chord: Chord;
+  readonly weight: number;
+}
+
+export interface KeyFindingOptions {
+  /** The music comes round again, so that the last chord leads to the first. */
+  readonly loops?: boolean;
+}
+
+/**
+ * Points a chord earns for its function in a key (common practice, no source; chosen on the project's own
+ * charts and checked against published analyses in the tests).
+ */
+const POINTS = { tonic: 1.4, dominant: 1.25, subdominant: 1.1, other: 1, chromatic: 0.35, outside: -0.6 };
+const LAST_CHORD = 0.12;
+const FIRST_CHORD = 0.08;
+const CADENCE = 0.3;
+
+interface Fit {
+  readonly points: number;
+  readonly diatonic: boolean;
+}
+
+/** The notes a chord may use in a key: the signature's, and in minor the raised sixth and seventh too. */
+interface KeyNotes {
+  readonly key: Key;
+  readonly names: readonly SpelledName[];
+  readonly raisedLeadingTone: number | null;
+}
+
+function notesOf(key: Key): KeyNotes {
+  const names = keyNames(key);
+  const raised = key.mode === 'minor' ? (pitchClassOf(key.tonic) + 11) % 12 : null;
+  return { key, names, raisedLeadingTone: raised };
+}
+
+const holds = (notes: KeyNotes, name: SpelledName): boolean =>
+  notes.names.some((own) => sameName(own, name)) || notes.raisedLeadingTone === pitchClassOf(name);
+
+function fitOf(chord: Chord, notes: KeyNotes): Fit {
+  const { step, alteration } = degreeOf(chord.root, notes.key.tonic);
+  const core = chord.tones.filter(({ degree }) => degree.step !== 2 && degree.step !== 6);
+  const strange = core.filter(({ name }) => !holds(notes, name));
+  const onSeventh = (degreeStep: number) => degreeStep === 7;
+  if (strange.length === 0) {
+    const minorDominant = notes.key.mode === 'minor' && step === 5 && chord.family === 'minor';
+    if (step === 1 && alteration === 0) return { points: tonicPoints(chord, notes.key), diatonic: true };
+    if (step === 5) return { points: minorDominant ? POINTS.other : POINTS.dominant, diatonic: true };
+    return { points: step === 4 ? POINTS.subdominant : POINTS.other, diatonic: true };
+  }
+  // A tonic or subdominant with a minor seventh is the sound of blues and ska, not another key.
+  const onlySeventh = strange.every(({ degree }) => onSeventh(degree.step));
+  if (onlySeventh && notes.key.mode === 'major' && alteration === 0 && (step === 1 || step === 4)) {
+    return { points: POINTS.other, diatonic: false };
+  }
+  const share = strange.length / Math.max(1, core.length);
+  return { points: share <= 0.34 ? POINTS.chromatic : POINTS.outside * share, diatonic: false };
+}
+
+const tonicPoints = (chord: Chord, key: Key): number =>
+  chord.tones.some(({ degree }) => degree.step === 3 && degree.alteration === (key.mode === 'minor' ? -1 : 0))
+    ? POINTS.tonic
+    : POINTS.other;
+
+const isTonic = (chord: Chord | undefined, key: Key): boolean =>
+  chord !== undefined &&
+  sameName(chord.root, key.tonic) &&
+  chord.tones.some(
+    ({ degree }) => degree.step === 3 && degree.alteration === (key.mode === 'minor' ? -1 : 0),
+  );
+
+/** A chord on 5 with a major third, which leads to the tonic. */
+const isDominantOf = (chord: Chord, key: Key): boolean => {
+  const { step, alteration } = degreeOf(chord.root, key.tonic);
+  return step === 5 && alteration === 0 && (chord.family === 'dominant' || chord.family === 'major');
+};
+
+/**
+ * Guesses at the key, best first, all {@link ALL_KEYS} among them. The score is points per unit of time for
+ * what each chord does in the key, and for cadences, the first and the last chord. An empty list of chords
+ * gives an empty list of guesses.
+ */
+export function findKey(
+  chords: readonly WeightedChord[],
+  options: KeyFindingOptions = {},
+): readonly KeyGuess[] {
+  const total = chords.reduce((sum, { weight }) => sum + weight, 0);
+  if (total <= 0) return [];
+  return ALL_KEYS.map((key) => judge(key, chords, total, options.loops ?? true)).sort(
+    (one, other) =>
+      other.score - one.score || Math.abs(keySignature(one.key)) - Math.abs(keySignature(other.key)),
+  );
+}
+
+function judge(key: Key, chords: readonly WeightedChord[], total: number, loops: boolean): KeyGuess {
+  const notes = notesOf(key);
+  const fits = chords.map(({ chord }) => fitOf(chord, notes));
+  const points = chords.reduce((sum, { weight }, index) => sum + weight * (fits[index]?.points ?? 0), 0);
+  const first = chords[0]?.chord;
+  const last = chords[chords.length - 1]?.chord;
+  const pairs = chords.map(({ chord, weight }, index) => {
+    const next = chords[index + 1]?.chord ?? (loops ? first : undefined);
+    return { chord, next, weight };
+  });
+  const cadences = pairs.filter(({ chord, next }) => isDominantOf(chord, key) && isTonic(next, key));
+  const cadencePoints = cadences.reduce((sum, { weight }) => sum + weight * CADENCE, 0);
+  const score =
+    (points + cadencePoints) / total +
+    (isTonic(first, key) ? FIRST_CHORD : 0) +
+    (isTonic(last, key) ? LAST_CHORD : 0);
+  return { key, score, reason: reasonFor(key, chords, fits, cadences[0]?.chord) };
+}
+
+/** `Dm`, `Dm and A7`, `Dm, A7 and Gm`. */
+const listed = (items: readonly string[]): string =>
+  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items[items.length - 1]}`;
+
+function reasonFor(
+  key: Key,
+  chords: readonly WeightedChord[],
+  fits: readonly Fit[],
+  cadence: Chord | undefined,
+): string {
+  const strange = [
+    ...new Set(chords.filter((_, index) => !fits[index]?.diatonic).map(({ chord }) => chord.symbol)),
+  ];
+  const distinct = new Set(chords.map(({ chord }) => chord.symbol)).size;
+  const name = describeKey(key);
+  const tonic = formatName(key.tonic);
+  const belonging =
+    strange.length === 0
+      ? distinct === 1
+        ? `the only chord belongs to ${name}`
+        : `every chord belongs to ${name}`
+      : strange.length <= 3 && strange.length < distinct
+        ? `every chord except ${listed(strange)} belongs to ${name}`
+        : `${distinct - strange.length} of ${distinct} different chords belong to ${name}`;
+  const begins = isTonic(chords[0]?.chord, key);
+  const ends = isTonic(chords[chords.length - 1]?.chord, key);
+  const home =
+    begins && ends && chords.length > 1
+      ? `it begins and ends on ${tonic}`
+      : begins
+        ? `it begins on ${tonic}`
+        : ends
+          ? `it ends on ${tonic}`
+          : null;
+  const leads = cadence ? `${cadence.symbol} leads back to ${tonic}` : null;
+  const sentence = listed([belonging, home, leads].filter((part) => part !== null));
+  return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`;
+}

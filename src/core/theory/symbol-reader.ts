@@ -1,0 +1,143 @@
+import { chordParserFactory } from 'chord-symbol';
+import { foldedStep, sameDegree } from './degrees';
+import { alterationOrNull } from './names';
+import type { ChordFamily, Degree } from './types';
+
+/*
+ * The only file that knows the chord symbol library.
+ *
+ * Two libraries were tried on the symbols musicians write. `chord-symbol` reads a descriptor as a grammar
+ * (`7(♭9,♯11)`, `m(maj7)`, `Δ`, `-7`, in any order and spelling) and says what it cannot read; `tonal` looks
+ * descriptors up in a list, so that brackets, `add11` or `m(maj7)` come back empty. So `chord-symbol` reads the
+ * part after the root, and nothing else: its note names are not spelled by function (the ♯5 of C comes back as
+ * A♭), so spelling is this room's own work. `tonal` stays outside the program, as the tests' second opinion.
+ */
+
+/** What the part of a chord symbol after its root says. */
+export interface Descriptor {
+  /** The descriptor as drawn: `m7♭5`, `maj7`, `7(♭9,♯11)`. */
+  readonly suffix: string;
+  /** The root first, then in order of thirds, folded into one octave, without repetition. */
+  readonly degrees: readonly Degree[];
+  readonly family: ChordFamily;
+}
+
+/** Longer descriptors than this are nothing anyone writes, and need not be tried. */
+const LONGEST_DESCRIPTOR = 40;
+
+const parse = chordParserFactory({
+  notationSystems: ['english'],
+  altIntervals: ['b5', '#5', 'b9', '#9'],
+});
+
+/** Spellings that the library does not know, written as it knows them. */
+const inLibrarySpelling = (descriptor: string): string =>
+  descriptor
+    .replace(/♭/g, 'b')
+    .replace(/♯/g, '#')
+    .replace(/[–—−‐‑]/g, '-')
+    .replace(/[º˚]/g, '°')
+    .replace(/[∆△]/g, 'Δ')
+    .replace(/(?<=\d|\()-(?=5|9|13)/g, 'b')
+    .replace(/(?<=\d|\()\+(?=5|9|11)/g, '#');
+
+const FLATS_AND_SHARPS: Readonly<Record<string, string>> = { b: '♭', '#': '♯' };
+
+/** The library's interval names (`b3`, `#11`, `bb7`) as degrees within an octave. */
+function degreeOfInterval(interval: string): Degree | null {
+  const match = /^(b{0,2}|#{0,2})(\d+)$/.exec(interval);
+  if (!match) return null;
+  const signs = match[1] ?? '';
+  const alteration = alterationOrNull(signs.startsWith('b') ? -signs.length : signs.length);
+  return alteration === null ? null : { step: foldedStep(Number(match[2]) - 1), alteration };
+}
+
+function degreesOf(intervals: readonly string[], suspendedSecond: boolean): readonly Degree[] {
+  const degrees: Degree[] = [];
+  for (const interval of intervals) {
+    const degree = degreeOfInterval(interval);
+    if (degree && !degrees.some((known) => sameDegree(known, degree))) degrees.push(degree);
+  }
+  if (!suspendedSecond) return degrees;
+  const isSecond = (degree: Degree) => degree.step === 2;
+  const [root, ...rest] = degrees.filter((degree) => !isSecond(degree));
+  return [...(root ? [root] : []), ...degrees.filter(isSecond), ...rest];
+}
+
+function familyOf(degrees: readonly Degree[], suspended: boolean): ChordFamily {
+  const has = (step: Degree['step'], alteration: Degree['alteration']) =>
+    degrees.some((degree) => sameDegree(degree, { step, alteration }));
+  if (suspended) return 'suspended';
+  if (has(3, -1)) {
+    if (!has(5, -1) || has(5, 0)) return 'minor';
+    return has(7, -1) ? 'half-diminished' : 'diminished';
+  }
+  if (has(7, -1)) return 'dominant';
+  return has(5, 1) && !has(5, 0) ? 'augmented' : 'major';
+}
+
+/** From the library's names for a quality to the trade's: `mi` m, `ma7` maj7, `+` aug, `sus` sus4. */
+function drawnBase(base: string): string {
+  return base
+    .replace(/^miMa(\d+)/, 'm(maj$1)')
+    .replace(/^mi/, 'm')
+    .replace(/^ma(?=\d)/, 'maj')
+    .replace(/^\+/, 'aug')
+    .replace(/sus$/, 'sus4')
+    .trim();
+}
+
+function drawnChanges(base: string, changes: readonly string[]): string {
+  const drawn = changes.map((change) =>
+    change
+      .replace(/\s/g, '')
+      .replace('Ma7', 'maj7')
+      .replace(/[b#]/g, (sign) => FLATS_AND_SHARPS[sign] ?? sign)
+      .replace(/^omit/, 'no'),
+  );
+  const [only, ...others] = drawn;
+  if (only === undefined) return '';
+  const bare = others.length === 0 && (/^add\d/.test(only) || (/\d$/.test(base) && /^[♭♯]/.test(only)));
+  return bare ? only : `(${drawn.join(',')})`;
+}
+
+function read(descriptor: string): Descriptor | null {
+  const text = inLibrarySpelling(descriptor);
+  if (text.length > LONGEST_DESCRIPTOR) return null;
+  const parsed = parse(`C${text}`);
+  // A descriptor that begins with an accidental would change the root it is given here.
+  if ('error' in parsed || parsed.input.rootNote !== 'C' || parsed.input.bassNote) return null;
+  const { intervals, isSuspended, intents } = parsed.normalized;
+  const { descriptor: base, chordChanges } = parsed.formatted;
+  const suspendedSecond =
+    !isSuspended &&
+    !intervals.some((interval) => /^b?3$/.test(interval)) &&
+    intervals.includes('9') &&
+    chordChanges.includes('omit3');
+  const degrees = degreesOf(intervals, suspendedSecond);
+  const family = familyOf(degrees, isSuspended || suspendedSecond);
+  if (suspendedSecond) {
+    const others = chordChanges.filter((change) => change !== 'add9' && change !== 'omit3');
+    const plain = chordChanges.includes('add9') ? drawnBase(base) : drawnBase(base).replace(/9$/, '7');
+    return { suffix: `${plain}sus2${drawnChanges('sus2', others)}`, degrees, family };
+  }
+  // An eleventh over a major third drops the third and is written `11`, not as the suspension it amounts to.
+  const written = intents.eleventh && base === '9sus' ? '11' : drawnBase(base);
+  return { suffix: written + drawnChanges(written, chordChanges), degrees, family };
+}
+
+const known = new Map<string, Descriptor | null>();
+const MOST_KNOWN = 1000;
+
+/**
+ * Reads the part of a chord symbol after its root (`m7b5`, `-7`, `(b9)`, nothing at all for a major triad), or
+ * gives null. Answers are remembered, as a chart uses the same few again and again.
+ */
+export function readDescriptor(descriptor: string): Descriptor | null {
+  const remembered = known.get(descriptor);
+  if (remembered !== undefined) return remembered;
+  if (known.size >= MOST_KNOWN) known.clear();
+  const answer = read(descriptor);
+  known.set(descriptor, answer);
+  return answer;
+}
