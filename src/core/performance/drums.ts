@@ -1,0 +1,87 @@
+import { beatsInBar, beatTicks, type Metre, sameMetre, ticks } from '../base';
+import type { Chart } from '../chart';
+import type { DrumRow, Feel } from '../feel';
+import { readGrid } from './grid';
+import type { PlannedBar } from './plan';
+import { swung } from './swing';
+import type { DrumEvent } from './types';
+
+const STRENGTH = { plain: 88, accent: 112, crash: 104 } as const;
+
+/** A fill comes after four bars at the soonest, whatever the phrase (common practice, no source). */
+const LEAST_BARS_BETWEEN_FILLS = 4;
+
+/** A metre that the feel says nothing about is marked plainly: the kick on one, the hi-hat on every beat. */
+function plainRows(metre: Metre): readonly DrumRow[] {
+  const beats = beatsInBar(metre);
+  const source = 'common practice, no source';
+  return [
+    { sound: 'kick', grid: `x${'-'.repeat(beats - 1)}`, source },
+    { sound: 'closed hat', grid: 'x'.repeat(beats), source },
+  ];
+}
+
+/** Whether the written bar ends a phrase that a fill answers: the last bar of a section always does. */
+function endsPhrase(chart: Chart, bar: number, phraseLength: number): boolean {
+  const section = chart.sections[chart.bars[bar]?.section ?? -1];
+  if (section === undefined) {
+    return false;
+  }
+  const position = bar - section.start + 1;
+  const period = phraseLength * Math.ceil(LEAST_BARS_BETWEEN_FILLS / phraseLength);
+  return position === section.length || position % period === 0;
+}
+
+function rowsFor(bar: PlannedBar, chart: Chart, feel: Feel): readonly DrumRow[] {
+  const known = feel.metres.find((entry) => sameMetre(entry.metre, bar.metre));
+  if (known === undefined) {
+    return plainRows(bar.metre);
+  }
+  const fills = bar.bar !== null && known.fill.length > 0 && endsPhrase(chart, bar.bar, feel.phraseLength);
+  return fills ? known.fill : known.drums;
+}
+
+function isLastOfSection(chart: Chart, bar: number): boolean {
+  const section = chart.sections[chart.bars[bar]?.section ?? -1];
+  return section !== undefined && bar === section.start + section.length - 1;
+}
+
+/** The drums by the feel's grids, with its fill at phrase ends and a crash after a section's last fill. */
+export function drumEvents(
+  bars: readonly PlannedBar[],
+  chart: Chart,
+  feel: Feel,
+  ratio: number,
+): readonly DrumEvent[] {
+  const events: DrumEvent[] = [];
+  let afterSection = false;
+  for (const bar of bars) {
+    if (bar.bar === null) {
+      continue;
+    }
+    const at = (position: number): number => bar.start + swung(position, bar.metre, ratio);
+    for (const row of rowsFor(bar, chart, feel)) {
+      for (const hit of readGrid(row.grid, bar.metre)) {
+        const start = at(hit.start);
+        events.push({
+          part: 'drums',
+          sound: hit.open ? 'open hat' : row.sound,
+          start: ticks(start),
+          duration: ticks(Math.max(1, at(hit.start + hit.duration) - start)),
+          velocity: hit.accent ? STRENGTH.accent : STRENGTH.plain,
+        });
+      }
+    }
+    if (afterSection) {
+      events.push({
+        part: 'drums',
+        sound: 'crash',
+        start: ticks(bar.start),
+        duration: beatTicks(bar.metre),
+        velocity: STRENGTH.crash,
+      });
+    }
+    afterSection = isLastOfSection(chart, bar.bar);
+  }
+  return events;
+}
