@@ -1,1 +1,3 @@
+export { buildHandout, handoutPdf } from './build';
+export { preparePrint, printHandout } from './print';
 export * from './types';

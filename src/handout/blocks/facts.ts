@@ -1,0 +1,55 @@
+import { beatTicks, isCompound, type Metre, TICKS_PER_QUARTER } from '../../core/base';
+import type { LinePiece, LineSheet } from '../../core/lesson';
+import { describeKey, describeSignature } from '../../core/theory';
+
+/** Signs for the note that a tempo counts, by its length in quarters; a dot follows in compound time. */
+const NOTE_SIGNS: readonly (readonly [quarters: number, sign: string])[] = [
+  [2, '𝅗𝅥'],
+  [1, '♩'],
+  [0.5, '♪'],
+];
+
+/** `♩ = 126`; `♩. = 80` in compound time. */
+export function tempoText(metre: Metre, tempo: number): string {
+  const quarters = beatTicks(metre) / TICKS_PER_QUARTER / (isCompound(metre) ? 1.5 : 1);
+  const sign = NOTE_SIGNS.find(([length]) => length === quarters)?.[1] ?? '♩';
+  return `${sign}${isCompound(metre) ? '.' : ''} = ${Math.round(tempo)}`;
+}
+
+const COUNTS = { 'one way': '', fast: ', fast count', slow: ', slow count' } as const;
+
+/** `F major: one flat (B♭)`, computed, so that it cannot be wrong. */
+export const keyStatement = (sheet: LineSheet): string =>
+  `${describeKey(sheet.key)}: ${describeSignature(sheet.key)}`;
+
+const ROMAN = ['I', 'II', 'III', 'IV', 'V', 'VI', 'VII', 'VIII', 'IX', 'X', 'XI', 'XII'] as const;
+const MORE_ROMAN = ['XIII', 'XIV', 'XV', 'XVI', 'XVII', 'XVIII', 'XIX', 'XX', 'XXI', 'XXII'] as const;
+const POSITION_NUMERALS: readonly string[] = [...ROMAN, ...MORE_ROMAN];
+
+const roman = (position: number): string => POSITION_NUMERALS[position - 1] ?? String(position);
+
+/** Where the hand stands: `hand in position I`, `hand in positions I and III`, `I to VII`; '' without notes. */
+export function handStatement(sheet: LineSheet): string {
+  const placed = sheet.bars.flatMap((bar) =>
+    bar.notes.flatMap(({ fingered }) =>
+      fingered === null || fingered.fret === 0 ? [] : [fingered.position],
+    ),
+  );
+  const positions = [...new Set<number>(placed)].sort((one, other) => one - other);
+  const [lowest, highest] = [positions[0], positions.at(-1)];
+  if (lowest === undefined || highest === undefined) return '';
+  if (positions.length === 1) return `hand in position ${roman(lowest)}`;
+  const joint = positions.length === 2 ? 'and' : 'to';
+  return `hand in positions ${roman(lowest)} ${joint} ${roman(highest)}`;
+}
+
+/** One line about a piece: feel, tempo, level, key, hand. */
+export function pieceFacts(sheet: LineSheet, piece: LinePiece | undefined): string {
+  const facts = [
+    `${sheet.feel.name}, ${tempoText(sheet.metre, sheet.tempo)}${COUNTS[sheet.feel.tempo.count]}`,
+    keyStatement(sheet),
+    handStatement(sheet),
+    piece === undefined ? '' : `level ${piece.level}`,
+  ];
+  return facts.filter((fact) => fact !== '').join(' · ');
+}

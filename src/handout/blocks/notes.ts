@@ -1,0 +1,19 @@
+import { paragraphRows, type Row, textRow } from '../layout/rows';
+import { BODY, HEADING } from '../layout/sizes';
+import type { BlockContext } from './context';
+
+const PARAGRAPH_GAP = 4;
+
+/** The teacher's notes, a paragraph a line as typed; nothing when there are none. */
+export function noteRows(notes: string, context: BlockContext): readonly Row[] {
+  const paragraphs = notes.split('\n').filter((paragraph) => paragraph.trim() !== '');
+  if (paragraphs.length === 0) return [];
+  return [
+    textRow('Notes', HEADING, { gap: context.spacing.blockGap, keepWithNext: true }),
+    ...paragraphs.flatMap((paragraph, index) =>
+      paragraphRows(paragraph, BODY, context.width, context.measure, {
+        gap: index === 0 ? 0 : PARAGRAPH_GAP,
+      }),
+    ),
+  ];
+}

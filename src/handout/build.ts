@@ -1,0 +1,39 @@
+import type { Lesson, Sheet } from '../core/lesson';
+import { layoutScore, loadScoreFonts } from '../score';
+import { createMeasure, drawPage } from './draw';
+import { handoutPages } from './layout/pages';
+import { pdfFonts } from './pdf/fonts';
+import { writePdf } from './pdf/write';
+import type { Handout, HandoutPdf } from './types';
+
+/** The words on the page are English; the teacher's own may be anything. */
+const LANGUAGE = 'en';
+
+/**
+ * Lays out and draws the printed sheet of a lesson.
+ * @param sheets - one a piece of the lesson, in its order (see `deriveSheets`)
+ * @throws the network's error when the score's fonts cannot be fetched
+ */
+export async function buildHandout(lesson: Lesson, sheets: readonly Sheet[]): Promise<Handout> {
+  await loadScoreFonts();
+  const layout = handoutPages(lesson, sheets, { measure: createMeasure(), engrave: layoutScore });
+  return {
+    paper: layout.paper,
+    title: layout.title,
+    language: LANGUAGE,
+    pages: layout.pages.map((_, index) => drawPage(layout, index)),
+    remarks: layout.remarks,
+  };
+}
+
+/**
+ * Writes a handout as a PDF file: vector, its fonts embedded as subsets, its text selectable.
+ * @param onProgress - called after every page
+ * @throws Error when a font file cannot be fetched
+ */
+export async function handoutPdf(
+  handout: Handout,
+  onProgress?: (done: number, all: number) => void,
+): Promise<HandoutPdf> {
+  return writePdf(handout.pages, handout, await pdfFonts(), onProgress);
+}

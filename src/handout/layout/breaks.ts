@@ -1,0 +1,93 @@
+import type { Row } from './rows';
+
+/** Room for rows on the first page and on every later one, in points. */
+export interface Room {
+  readonly first: number;
+  readonly later: number;
+}
+
+/** A last page that is filled less than this looks left behind. */
+const LEAST_FILL = 0.35;
+/** Outweighs every unevenness of the other pages, so a page is left short only when nothing else is possible. */
+const STRANDED = 100;
+
+interface Plan {
+  /** Pages to the end of the rows. */
+  readonly pages: number;
+  readonly cost: number;
+  /** First row after this page. */
+  readonly end: number;
+  readonly next: Plan | null;
+}
+
+/**
+ * Parts rows into pages: as few as possible; rows that belong together together; a last page never left with a
+ * few lines as long as earlier pages can give some of theirs. A row that is taller than a page gets a page to
+ * itself.
+ *
+ * @returns the rows of each page
+ */
+export function breakPages(rows: readonly Row[], room: Room): readonly (readonly Row[])[] {
+  if (rows.length === 0) return [[]];
+  const later = bestPlans(rows, room.later);
+  const pages: Row[][] = [];
+  let start = 0;
+  for (let plan = bestPlan(rows, 0, room.first, later, false); plan !== null; plan = plan.next) {
+    pages.push(rows.slice(start, plan.end));
+    start = plan.end;
+  }
+  return pages;
+}
+
+/** For every row, the best way to set it and all after it when it begins a page that is not the first. */
+function bestPlans(rows: readonly Row[], room: number): readonly (Plan | null)[] {
+  const plans: (Plan | null)[] = Array.from({ length: rows.length + 1 }, () => null);
+  for (let start = rows.length - 1; start > 0; start -= 1) {
+    plans[start] = bestPlan(rows, start, room, plans, true);
+  }
+  return plans;
+}
+
+function bestPlan(
+  rows: readonly Row[],
+  start: number,
+  room: number,
+  later: readonly (Plan | null)[],
+  afterAnother: boolean,
+): Plan | null {
+  let best: Plan | null = null;
+  let height = 0;
+  for (let end = start + 1; end <= rows.length; end += 1) {
+    const row = rows[end - 1];
+    if (row === undefined) break;
+    height += row.height + (end - 1 === start ? 0 : row.gap);
+    if (height > room && end > start + 1) {
+      // What should stay together is taller than a page: it is cut where the page ends.
+      return best ?? planTo(end - 1, 1, later, false);
+    }
+    if (row.keepWithNext && end < rows.length) continue;
+    const plan = planTo(end, height / room, later, afterAnother && end === rows.length);
+    if (best === null || plan.pages < best.pages || (plan.pages === best.pages && plan.cost < best.cost)) {
+      best = plan;
+    }
+  }
+  return best;
+}
+
+/** A page that ends before row `end`, and the best that can follow it. */
+function planTo(end: number, fill: number, later: readonly (Plan | null)[], isLast: boolean): Plan {
+  const next = later[end] ?? null;
+  const stranded = isLast && fill < LEAST_FILL ? STRANDED : 0;
+  const uneven = next === null ? 0 : Math.max(0, 1 - fill) ** 2;
+  return { pages: 1 + (next?.pages ?? 0), cost: stranded + uneven + (next?.cost ?? 0), end, next };
+}
+
+/** Whether the last of several pages holds so little that it looks left behind. */
+export function isStranded(pages: readonly (readonly Row[])[], room: Room): boolean {
+  const last = pages.at(-1);
+  return pages.length > 1 && last !== undefined && rowsHeight(last) / room.later < LEAST_FILL;
+}
+
+/** Height of rows set one under the other. */
+export const rowsHeight = (rows: readonly Row[]): number =>
+  rows.reduce((sum, row, index) => sum + row.height + (index === 0 ? 0 : row.gap), 0);

@@ -1,0 +1,50 @@
+/** What stands on a page, as data. Lengths are points; `y` of a text is its baseline. */
+export type Mark = TextMark | RuleMark | BoxMark | SystemMark;
+
+export interface TextStyle {
+  readonly size: number;
+  readonly bold: boolean;
+}
+
+export interface TextMark extends TextStyle {
+  readonly kind: 'text';
+  readonly text: string;
+  readonly x: number;
+  readonly y: number;
+  readonly anchor: 'start' | 'middle' | 'end';
+}
+
+/** A straight line; horizontal or vertical. */
+export interface RuleMark {
+  readonly kind: 'rule';
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** An empty rectangle with a thin outline. */
+export interface BoxMark {
+  readonly kind: 'box';
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A system of a score: staff, tab and what belongs to them. */
+export interface SystemMark {
+  readonly kind: 'system';
+  /** Index into the scores that were given to the layout. */
+  readonly score: number;
+  /** Index into that score's systems. */
+  readonly system: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Width of a text in points. */
+export type TextMeasure = (text: string, style: TextStyle) => number;
+
+/** The mark moved by a distance. */
+export const moved = (mark: Mark, x: number, y: number): Mark => ({ ...mark, x: mark.x + x, y: mark.y + y });

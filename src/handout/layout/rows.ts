@@ -1,0 +1,111 @@
+import { type Mark, moved, type TextMeasure, type TextStyle } from './marks';
+
+/** A strip of the page that is never cut. Its marks count from its own top left corner. */
+export interface Row {
+  readonly height: number;
+  /** White space above it, unless it is the first of its page. */
+  readonly gap: number;
+  /** The row must not be the last of its page (a heading, the first line of a paragraph). */
+  readonly keepWithNext: boolean;
+  readonly marks: readonly Mark[];
+}
+
+/** Distance from one baseline to the next, as a multiple of the font size. */
+const LEADING = 1.3;
+/** Height of a line above its baseline, as a multiple of the font size. */
+const ASCENT = 0.95;
+
+/** A line of text as a row. */
+export function textRow(
+  text: string,
+  style: TextStyle,
+  options: { readonly gap?: number; readonly x?: number; readonly keepWithNext?: boolean } = {},
+): Row {
+  return {
+    height: style.size * LEADING,
+    gap: options.gap ?? 0,
+    keepWithNext: options.keepWithNext ?? false,
+    marks: [
+      {
+        kind: 'text',
+        text,
+        ...style,
+        x: options.x ?? 0,
+        y: style.size * ASCENT,
+        anchor: 'start',
+      },
+    ],
+  };
+}
+
+/**
+ * A paragraph broken into lines of at most `width`. Its first two lines stay together, and so do its last two.
+ * A word that is wider than the line is broken between characters.
+ */
+export function paragraphRows(
+  text: string,
+  style: TextStyle,
+  width: number,
+  measure: TextMeasure,
+  options: { readonly gap?: number; readonly x?: number } = {},
+): readonly Row[] {
+  const lines = wrap(text, width, (part) => measure(part, style));
+  return lines.map((line, index) =>
+    textRow(line, style, {
+      x: options.x ?? 0,
+      gap: index === 0 ? (options.gap ?? 0) : 0,
+      keepWithNext: index < lines.length - 1 && (index === 0 || index === lines.length - 2),
+    }),
+  );
+}
+
+/** Breaks a text into lines no wider than `width`, at spaces where it can. */
+export function wrap(text: string, width: number, measure: (text: string) => number): readonly string[] {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(/\s+/).filter((part) => part !== '')) {
+    const longer = line === '' ? word : `${line} ${word}`;
+    if (measure(longer) <= width) {
+      line = longer;
+      continue;
+    }
+    if (line !== '') lines.push(line);
+    const pieces = breakWord(word, width, measure);
+    lines.push(...pieces.slice(0, -1));
+    line = pieces.at(-1) ?? '';
+  }
+  if (line !== '') lines.push(line);
+  return lines;
+}
+
+function breakWord(word: string, width: number, measure: (text: string) => number): readonly string[] {
+  if (measure(word) <= width) return [word];
+  const pieces: string[] = [];
+  let piece = '';
+  for (const character of word) {
+    if (piece !== '' && measure(piece + character) > width) {
+      pieces.push(piece);
+      piece = '';
+    }
+    piece += character;
+  }
+  return [...pieces, piece];
+}
+
+/** Rows that are never parted, made into one. */
+export function joinRows(rows: readonly Row[]): Row {
+  let height = 0;
+  const marks: Mark[] = [];
+  rows.forEach((row, index) => {
+    if (index > 0) height += row.gap;
+    const top = height;
+    marks.push(...row.marks.map((mark) => moved(mark, 0, top)));
+    height += row.height;
+  });
+  return {
+    height,
+    gap: rows[0]?.gap ?? 0,
+    keepWithNext: rows.at(-1)?.keepWithNext ?? false,
+    marks,
+  };
+}
