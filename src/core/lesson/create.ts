@@ -1,4 +1,5 @@
-import { bpm, COMMON_TIME, fret, type SpelledPitch } from '../base';
+import { bpm, COMMON_TIME } from '../base';
+import { createInstrument, DEFAULT_HAND } from '../fretboard';
 import { freshIds } from './identity';
 import {
   type BlankPiece,
@@ -8,19 +9,6 @@ import {
   type LinePiece,
   type PlayingSettings,
 } from './types';
-
-const openString = (letter: SpelledPitch['letter'], octave: number): SpelledPitch => ({
-  letter,
-  alteration: 0,
-  octave,
-});
-
-/** A four-string bass in standard tuning, E1 A1 D2 G2, highest first; 34-inch neck (864 mm), 20 frets. */
-const STANDARD_BASS: Lesson['instrument'] = {
-  openStrings: [openString('G', 2), openString('D', 2), openString('A', 1), openString('E', 1)],
-  frets: 20,
-  scaleLength: 864,
-};
 
 /** Everyone plays, one bar is counted in, nothing loops: what a teacher expects from the first *Play*. */
 const FIRST_PLAYING: PlayingSettings = {
@@ -33,17 +21,6 @@ const FIRST_PLAYING: PlayingSettings = {
   loop: false,
   passage: null,
   tempoShare: 100,
-};
-
-/**
- * Hand of an adult, in position, open strings allowed: comfortable span 105 mm, reach 130 mm (common practice,
- * no source).
- */
-const ADULT_HAND: LinePiece['hand'] = {
-  openStrings: 'allow',
-  comfortableSpan: 105,
-  reach: 130,
-  highestFret: fret(12),
 };
 
 /** A line piece with an empty chart; every other value is one a teacher can leave as it is. */
@@ -59,7 +36,7 @@ export function newLinePiece(id: string, name: string): LinePiece {
     feel: 'early-ska',
     level: 2,
     techniques: ['chord tones', 'scale steps', 'space'],
-    hand: ADULT_HAND,
+    hand: DEFAULT_HAND,
     seed: 1,
     playing: FIRST_PLAYING,
     bars: [],
@@ -81,7 +58,7 @@ export function newLesson(id: string, title: string): Lesson {
     id,
     title,
     notes: '',
-    instrument: STANDARD_BASS,
+    instrument: createInstrument(),
     handout: { paper: 'A4', degrees: true, fingers: true },
     pieces: [newLinePiece(fresh('piece'), 'Line')],
   };

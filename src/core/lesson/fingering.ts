@@ -7,6 +7,7 @@ import {
   type HandSettings,
   type Instrument,
   type NoteToFinger,
+  ticksPerSecond,
 } from '../fretboard';
 
 /** The fingering of a line, given back bar by bar as it is written. */
@@ -55,6 +56,9 @@ export function fingerBars(
     const last = notes.at(-1);
     tied = last?.tiedOn === true ? last : null;
   });
-  const whole = fingerLine(struck, instrument, hand, { tempo, loop: true });
+  const whole = fingerLine(struck, instrument, hand, {
+    ticksPerSecond: ticksPerSecond(tempo, chart.metre),
+    loop: ticks(barStart),
+  });
   return { bars: owners.map((notes) => notes.map((owner) => whole.notes[owner] ?? null)), whole };
 }

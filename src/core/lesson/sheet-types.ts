@@ -1,7 +1,7 @@
 import type { Bpm, LineNote, Metre } from '../base';
 import type { Chart, ChartBar, ChartProblem } from '../chart';
 
-import type { Feel, FeelMetre } from '../feel';
+import type { Feel } from '../feel';
 import type { FingeredNote, Fingering, Instrument } from '../fretboard';
 import type { BarAnalysis, Breach } from '../line';
 import type { Key, KeyGuess } from '../theory';
@@ -35,7 +35,6 @@ export interface LineSheet {
   readonly metre: Metre;
   readonly tempo: Bpm;
   readonly feel: Feel;
-  readonly feelMetre: FeelMetre;
   readonly instrument: Instrument;
   readonly bars: readonly SheetBar[];
   readonly fingering: Fingering;

@@ -1,5 +1,5 @@
 import { parseChart } from '../chart';
-import { feelById, feelMetre } from '../feel';
+import { feelById } from '../feel';
 import { analyseLine, checkLine } from '../line';
 import { fingerBars } from './fingering';
 import { guessKey, instrumentOf, keyOf, lineRequest } from './request';
@@ -39,7 +39,6 @@ function deriveLine(piece: LinePiece, settings: InstrumentSettings): LineSheet {
     metre: piece.metre,
     tempo: piece.tempo,
     feel,
-    feelMetre: feelMetre(feel, piece.metre),
     instrument: request.instrument,
     bars,
     fingering: fingering.whole,
