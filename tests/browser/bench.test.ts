@@ -46,3 +46,15 @@ test('what should not happen is noticed', async () => {
   expect(noticed).toContain('uncaught: Error: thrown aside');
   expect(expectClean).toThrow();
 });
+
+test('the clock of an audio context runs', async () => {
+  const { page, expectClean } = await openBench();
+  const seconds = await page.evaluate(async () => {
+    const context = new AudioContext();
+    await context.resume();
+    await new Promise((resolve) => setTimeout(resolve, 200));
+    return context.currentTime;
+  });
+  expect(seconds).toBeGreaterThan(0.05);
+  expectClean();
+});
