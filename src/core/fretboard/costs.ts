@@ -1,7 +1,7 @@
 /**
- * What makes a fingering uncomfortable, in one unit: 1 is about the trouble of a string crossing by three
- * strings. The order of the terms is the trade's (common practice, no source); the numbers are ours, set so
- * that the shapes that teachers print come out.
+ * What makes a fingering uncomfortable, in one unit: about 5 is a shift by one fret inside running eighths.
+ * The order of the terms is the trade's (common practice, no source); the numbers are ours, set so that the
+ * shapes that teachers print come out of the search.
  *
  * Terms marked "urgent" are multiplied by {@link urgency}: they cost most inside running notes and least
  * across a silence.
@@ -15,35 +15,39 @@ export const COST = {
   guideFinger: 0.75,
   /** Share of a shift's cost on a repeated note, whose place the ear and the finger already know. */
   shiftOnRepeat: 0.6,
-  /** Urgent, a millimetre beyond the comfortable span between two notes in one position. */
-  stretchPerMillimetre: 0.08,
+  /**
+   * Urgent, a square millimetre: the square of what two successive notes in one position need beyond the
+   * comfortable span, so that a little more is nearly free and much more is felt.
+   */
+  stretchPerSquare: 0.0008,
   /** A stretch beyond the hand's reach, taken only where pins leave no other way. */
   beyondReach: 1000,
-  /** A finger outside the four frets of the position: the hand opens and has to come back. */
+  /** A finger outside the frets of its position: the hand opens and has to come back. */
   extension: 1.2,
   /** Urgent. One finger on two strings at one fret in succession: it rolls or hops. */
-  sameFingerAcross: 0.8,
+  sameFingerAcross: 0.5,
   /** Urgent. One finger on another string and another fret: the sound breaks off. */
   sameFingerJump: 1.2,
   /** The plucking hand changes to the neighbouring string. */
-  crossing: 0.15,
-  /** Each further string in one crossing. */
-  farCrossing: 0.25,
+  crossing: 0.5,
+  /** Each string skipped in a crossing. */
+  skippedString: 0.3,
   /** A repeated note that moves to another place: it changes its colour. */
   repeatMoves: 2.5,
   /** A repeated note at its place with another finger. */
   repeatChangesFinger: 0.8,
-  /** By finger 1 to 4: the ring and little fingers are the weaker ones. */
-  finger: [0, 0, 0, 0.05, 0.1],
-  /** A fret: low positions are what beginners know and where the strings sound fullest. */
-  height: 0.03,
-  /** An open string by policy. Avoid: it cannot be muted with the shape. Allow: it rings on. */
-  openAvoided: 4,
-  openAllowed: 0.3,
+  /** By finger 0 to 4: the ring and little fingers are the weaker ones. */
+  finger: [0, 0, 0, 0.04, 0.1],
+  /** A fret of the note's place: low places are what beginners know and where the strings sound fullest. */
+  height: 0.02,
+  /** An open string where they are to be avoided: it cannot be muted with the shape, and transposes badly. */
+  openAvoided: 8,
+  /** An open string where they are allowed: it rings on until someone stops it. */
+  openAllowed: 0.6,
   /** A fretted note that could have been an open string, where open strings are preferred. */
   openPassedOver: 1.5,
-  /** A fret of hand position above the fourth: an open string next to high notes sounds alien. */
-  openHigh: 0.2,
+  /** A fret of hand position above the second: an open string next to high notes sounds alien. */
+  openHigh: 0.3,
 } as const;
 
 const MOST_URGENT = 2;

@@ -1,5 +1,5 @@
 import { createHandModel, hasteBetween, type Layer } from './model';
-import { cheapestPath, cheapestRound, type Gap, type Path } from './path';
+import { cheapestPath, cheapestRound, type Path, type Step } from './path';
 import type { FingeredNote, Fingering, HandSettings, Instrument, LineContext, NoteToFinger } from './types';
 
 interface Played {
@@ -26,11 +26,16 @@ export function fingerLine(
     .map((note, index): Played => ({ index, note, layer: model.layerOf(note) }))
     .filter(({ layer }) => layer.states.length > 0);
   const ordered = context.loop === null ? played : fromEasiestCut(played);
-  const gaps = ordered.map(({ note }, index) =>
-    gapBefore(note, ordered.at(index - 1)?.note ?? note, context),
-  );
-  const track = { layers: ordered.map(({ layer }) => layer), gaps };
-  const path = context.loop === null ? cheapestPath(model, track) : cheapestRound(model, track);
+  const steps = ordered.map((after, index): Step => {
+    const before = ordered.at(index - 1) ?? after;
+    const link = model.linkOf(before.layer, after.layer);
+    return {
+      link,
+      haste: hasteBetween(before.note, onsetAfter(before.note, after.note, context), context.ticksPerSecond),
+    };
+  });
+  const track = { layers: ordered.map(({ layer }) => layer), steps };
+  const path = context.loop === null ? cheapestPath(track) : cheapestRound(track);
   return toFingering(notes.length, ordered, path, context);
 }
 
@@ -43,14 +48,9 @@ function fromEasiestCut(played: readonly Played[]): readonly Played[] {
   return [...played.slice(cut), ...played.slice(0, cut)];
 }
 
-function gapBefore(note: NoteToFinger, before: NoteToFinger, context: LineContext): Gap {
-  const aroundSeam = note.start <= before.start;
-  const onset = aroundSeam ? note.start + (context.loop ?? 0) : note.start;
-  return {
-    samePitch: note.midi === before.midi,
-    haste: hasteBetween(before, onset, context.ticksPerSecond),
-  };
-}
+/** In a loop the first note comes again a round later. */
+const onsetAfter = (before: NoteToFinger, after: NoteToFinger, context: LineContext): number =>
+  after.start <= before.start ? after.start + (context.loop ?? 0) : after.start;
 
 function toFingering(count: number, ordered: readonly Played[], path: Path, context: LineContext): Fingering {
   const notes: (FingeredNote | null)[] = new Array(count).fill(null);

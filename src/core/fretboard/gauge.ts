@@ -1,12 +1,19 @@
 import { createHandModel, hasteBetween, type Layer } from './model';
-import { advance } from './path';
+import { advance, type Step } from './path';
 import type { HandSettings, Instrument, NoteToFinger } from './types';
+
+interface LastNote {
+  readonly note: NoteToFinger;
+  readonly layer: Layer;
+  /** Cheapest cost up to every way of the note. */
+  readonly costs: Float64Array;
+}
 
 /** How the hand may stand after some notes, and what each way has cost; opaque but for the cost. */
 export interface HandOutlook {
   /** Cost of the cheapest way so far, in the unit of `Fingering.cost`; Infinity after a note off the neck. */
   readonly cost: number;
-  readonly last: { readonly note: NoteToFinger; readonly layer: Layer; readonly costs: Float64Array } | null;
+  readonly last: LastNote | null;
 }
 
 /**
@@ -30,25 +37,17 @@ export function createHandGauge(
   ticksPerSecond: number,
 ): HandGauge {
   const model = createHandModel(instrument, hand);
+  const stepFrom = (last: LastNote, note: NoteToFinger, layer: Layer): Step => ({
+    link: model.linkOf(last.layer, layer),
+    haste: hasteBetween(last.note, note.start, ticksPerSecond),
+  });
   return {
     start: { cost: 0, last: null },
     after: (before, notes) => {
       let { last } = before;
       for (const note of notes) {
         const layer = model.layerOf(note);
-        const costs =
-          last === null
-            ? layer.own
-            : advance(
-                model,
-                last.layer,
-                last.costs,
-                {
-                  samePitch: note.midi === last.note.midi,
-                  haste: hasteBetween(last.note, note.start, ticksPerSecond),
-                },
-                layer,
-              );
+        const costs = last === null ? layer.own : advance(last.costs, stepFrom(last, note, layer), layer.own);
         last = { note, layer, costs };
       }
       if (last === null) return before;

@@ -1,17 +1,25 @@
 import type { MidiNumber } from '../base';
-import { COST, STOLEN, urgency } from './costs';
-import { fretDistance } from './neck';
+import { STOLEN, urgency } from './costs';
 import { type State, statesOf } from './states';
+import { transition } from './transition';
 import type { HandSettings, Instrument, NoteToFinger } from './types';
 
-/** The ways to play one note as flat columns, which the search's inner loop reads. */
+/** All the ways to play one note. */
 export interface Layer {
   readonly states: readonly State[];
-  readonly strings: Uint8Array;
-  readonly frets: Uint8Array;
-  readonly fingers: Uint8Array;
-  readonly positions: Uint8Array;
+  /** What each way costs by itself. */
   readonly own: Float64Array;
+  readonly midi: MidiNumber;
+  /** Pinned notes have ways of their own, which no other note of the pitch shares. */
+  readonly pinned: boolean;
+}
+
+/** The costs between all the ways of two successive notes, row by row: one row a way of the first note. */
+export interface Link {
+  readonly plain: Float64Array;
+  readonly urgent: Float64Array;
+  /** 1 for rows whose note is an open string, after which the hand has been free for longer. */
+  readonly open: Uint8Array;
 }
 
 /** Factors of the urgent costs between two notes: after a fretted note, and after an open string. */
@@ -20,13 +28,13 @@ export interface Haste {
   readonly open: number;
 }
 
-/** Tables for one instrument and one hand. */
+/** The ways and costs for one instrument and one hand, each computed when first asked for. */
 export interface HandModel {
   layerOf(note: NoteToFinger): Layer;
-  /** Cost of going from one way to another, the urgent parts weighted by haste; Infinity if impossible. */
-  step(before: Layer, from: number, after: Layer, to: number, samePitch: boolean, haste: Haste): number;
+  linkOf(before: Layer, after: Layer): Link;
 }
 
+/** @param onset of the second note, in the ticks of the first */
 export function hasteBetween(before: NoteToFinger, onset: number, ticksPerSecond: number): Haste {
   const silence = onset - before.start - before.duration;
   return {
@@ -35,78 +43,50 @@ export function hasteBetween(before: NoteToFinger, onset: number, ticksPerSecond
   };
 }
 
-function toLayer(states: readonly State[]): Layer {
+export function createHandModel(instrument: Instrument, hand: HandSettings): HandModel {
+  const layers = new Map<MidiNumber, Layer>();
+  const links = new Map<number, Link>();
   return {
-    states,
-    strings: Uint8Array.from(states, (state) => state.string),
-    frets: Uint8Array.from(states, (state) => state.fret),
-    fingers: Uint8Array.from(states, (state) => state.finger),
-    positions: Uint8Array.from(states, (state) => state.position),
-    own: Float64Array.from(states, (state) => state.own),
+    layerOf: (note) => {
+      if (note.pins !== undefined) return createLayer(note, instrument, hand);
+      return remembered(layers, note.midi, () => createLayer(note, instrument, hand));
+    },
+    linkOf: (before, after) => {
+      const create = (): Link => createLink(before, after, hand, instrument.scaleLength);
+      if (before.pinned || after.pinned) return create();
+      return remembered(links, before.midi * 128 + after.midi, create);
+    },
   };
 }
 
-export function createHandModel(instrument: Instrument, hand: HandSettings): HandModel {
-  const size = instrument.frets + 1;
-  const distances = Array.from({ length: size }, (_, at) => fretDistance(at, instrument.scaleLength));
-  const table = (cost: (millimetres: number) => number): Float64Array =>
-    Float64Array.from({ length: size * size }, (_, index) => {
-      const one = distances[Math.floor(index / size)] ?? 0;
-      const other = distances[index % size] ?? 0;
-      return cost(Math.abs(one - other));
-    });
-  const shifts = table((span) => COST.shift + COST.shiftPerMillimetre * span);
-  const stretches = table((span) => COST.stretchPerMillimetre * Math.max(0, span - hand.comfortableSpan));
-  const refusals = table((span) => (span > hand.reach ? COST.beyondReach : 0));
-  const crossings = Float64Array.from({ length: 13 }, (_, strings) =>
-    strings === 0 ? 0 : COST.crossing + COST.farCrossing * (strings - 1),
-  );
-  const layers = new Map<MidiNumber, Layer>();
+function remembered<Key, Value>(known: Map<Key, Value>, key: Key, create: () => Value): Value {
+  const found = known.get(key);
+  if (found !== undefined) return found;
+  const made = create();
+  known.set(key, made);
+  return made;
+}
 
+function createLayer(note: NoteToFinger, instrument: Instrument, hand: HandSettings): Layer {
+  const states = statesOf(note, instrument, hand);
   return {
-    layerOf: (note) => {
-      if (note.pins !== undefined) return toLayer(statesOf(note, instrument, hand));
-      const known = layers.get(note.midi);
-      if (known !== undefined) return known;
-      const layer = toLayer(statesOf(note, instrument, hand));
-      layers.set(note.midi, layer);
-      return layer;
-    },
-    step: (before, from, after, to, samePitch, haste) => {
-      const fromFinger = before.fingers[from] ?? 0;
-      const toFinger = after.fingers[to] ?? 0;
-      const fromPosition = before.positions[from] ?? 0;
-      const toPosition = after.positions[to] ?? 0;
-      const stays = fromPosition === toPosition;
-      if (toFinger === 0 && !stays) return Number.POSITIVE_INFINITY;
-      const fromFret = before.frets[from] ?? 0;
-      const toFret = after.frets[to] ?? 0;
-      const strings = Math.abs((before.strings[from] ?? 0) - (after.strings[to] ?? 0));
-      const sameFinger = fromFinger === toFinger && fromFinger !== 0;
-      let plain = crossings[strings] ?? 0;
-      let urgent = 0;
-      if (samePitch) {
-        if (strings !== 0) plain += COST.repeatMoves;
-        else if (!sameFinger) plain += COST.repeatChangesFinger;
-      }
-      if (!stays) {
-        const shift = shifts[fromPosition * size + toPosition] ?? 0;
-        const ease =
-          samePitch && strings === 0
-            ? COST.shiftOnRepeat
-            : sameFinger && strings === 0
-              ? COST.guideFinger
-              : 1;
-        urgent += shift * ease;
-      } else if (fromFinger !== 0 && toFinger !== 0) {
-        const pair = fromFret * size + toFret;
-        urgent += stretches[pair] ?? 0;
-        plain += refusals[pair] ?? 0;
-      }
-      if (sameFinger && strings !== 0) {
-        urgent += fromFret === toFret ? COST.sameFingerAcross : COST.sameFingerJump;
-      }
-      return plain + urgent * (fromFinger === 0 ? haste.open : haste.fretted);
-    },
+    states,
+    own: Float64Array.from(states, (state) => state.own),
+    midi: note.midi,
+    pinned: note.pins !== undefined,
   };
+}
+
+function createLink(before: Layer, after: Layer, hand: HandSettings, scaleLength: number): Link {
+  const width = after.states.length;
+  const plain = new Float64Array(before.states.length * width);
+  const urgent = new Float64Array(before.states.length * width);
+  before.states.forEach((from, row) => {
+    after.states.forEach((to, column) => {
+      const cost = transition(from, to, before.midi === after.midi, hand, scaleLength);
+      plain[row * width + column] = cost.plain;
+      urgent[row * width + column] = cost.urgent;
+    });
+  });
+  return { plain, urgent, open: Uint8Array.from(before.states, (state) => (state.finger === 0 ? 1 : 0)) };
 }

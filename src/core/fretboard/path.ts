@@ -1,65 +1,75 @@
-import type { HandModel, Haste, Layer } from './model';
+import type { Haste, Layer, Link } from './model';
 
-/** A line as the search sees it: layer after layer, with what lies between a layer and the one before it. */
+/** A line as the search sees it: the ways of each note, and what lies between a note and the one before it. */
 export interface Track {
   readonly layers: readonly Layer[];
-  /** `gaps[i]` lies between layer i − 1 and layer i; the first one is the seam of a loop. */
-  readonly gaps: readonly Gap[];
+  /** `steps[i]` leads from layer i − 1 to layer i; the first one is the seam of a loop. */
+  readonly steps: readonly Step[];
 }
 
-export interface Gap {
-  readonly samePitch: boolean;
+export interface Step {
+  readonly link: Link;
   readonly haste: Haste;
 }
 
 export interface Path {
-  /** The chosen way in each layer. */
+  /** Index of the chosen way in each layer. */
   readonly choice: readonly number[];
   readonly cost: number;
 }
 
-/** Cheapest cost up to every way of a layer, given those of the layer before it; and where each came from. */
+const INFINITE = Number.POSITIVE_INFINITY;
+
+/**
+ * Cheapest cost up to every way of a note, given those of the note before it.
+ * @param own what each way of the note costs by itself
+ * @param origins when given, receives the way of the note before from which each way is reached
+ */
 export function advance(
-  model: HandModel,
-  before: Layer,
   costs: Float64Array,
-  gap: Gap,
-  after: Layer,
+  step: Step,
+  own: Float64Array,
   origins?: Int16Array,
 ): Float64Array {
-  const next = new Float64Array(after.own.length);
-  for (let to = 0; to < next.length; to += 1) {
-    let least = Number.POSITIVE_INFINITY;
-    let origin = -1;
-    for (let from = 0; from < costs.length; from += 1) {
-      const soFar = costs[from] ?? Number.POSITIVE_INFINITY;
-      if (soFar >= least) continue;
-      const cost = soFar + model.step(before, from, after, to, gap.samePitch, gap.haste);
-      if (cost < least) {
-        least = cost;
-        origin = from;
-      }
-    }
-    next[to] = least + (after.own[to] ?? 0);
-    if (origins !== undefined) origins[to] = origin;
+  const next = new Float64Array(own.length).fill(INFINITE);
+  for (let from = 0; from < costs.length; from += 1) {
+    const soFar = costs[from] ?? INFINITE;
+    if (soFar < INFINITE) relax(next, soFar, step, from, origins);
   }
+  for (let to = 0; to < next.length; to += 1) next[to] = (next[to] ?? 0) + (own[to] ?? 0);
   return next;
 }
 
-/** Forward pass from the given costs of the first layer, with the origins to walk back along. */
-function forward(model: HandModel, track: Track, start: Float64Array, bound?: Bound): Forward {
-  const origins: Int16Array[] = [];
-  let costs = start;
-  track.layers.forEach((layer, index) => {
-    const before = track.layers[index - 1];
-    const gap = track.gaps[index];
-    if (before === undefined || gap === undefined) return;
-    const from = new Int16Array(layer.own.length);
-    costs = advance(model, before, costs, gap, layer, from);
-    if (bound !== undefined) prune(costs, bound, index);
-    origins.push(from);
-  });
-  return { costs, origins };
+/** Lowers the costs of the ways that are reached more cheaply from one way of the note before. */
+function relax(next: Float64Array, soFar: number, step: Step, from: number, origins?: Int16Array): void {
+  const { plain, urgent, open } = step.link;
+  const haste = open[from] === 1 ? step.haste.open : step.haste.fretted;
+  const row = from * next.length;
+  for (let to = 0; to < next.length; to += 1) {
+    const cost = soFar + (plain[row + to] ?? 0) + haste * (urgent[row + to] ?? 0);
+    if (cost < (next[to] ?? 0)) {
+      next[to] = cost;
+      if (origins !== undefined) origins[to] = from;
+    }
+  }
+}
+
+/** The other way: what must at least follow after every way of a note, given the same for the note after it. */
+function retreat(rest: Float64Array, step: Step, own: Float64Array, rows: number): Float64Array {
+  const { plain, urgent, open } = step.link;
+  const width = own.length;
+  const before = new Float64Array(rows);
+  for (let from = 0; from < rows; from += 1) {
+    const haste = open[from] === 1 ? step.haste.open : step.haste.fretted;
+    const row = from * width;
+    let least = INFINITE;
+    for (let to = 0; to < width; to += 1) {
+      const follows = (rest[to] ?? 0) + (own[to] ?? 0);
+      least = Math.min(least, follows + (plain[row + to] ?? 0) + haste * (urgent[row + to] ?? 0));
+    }
+    before[from] = least;
+  }
+  return before;
 }
 
 interface Forward {
@@ -75,24 +85,38 @@ interface Bound {
   readonly most: number;
 }
 
+function forward(track: Track, start: Float64Array, bound?: Bound): Forward {
+  const origins: Int16Array[] = [];
+  let costs = start;
+  track.layers.forEach((layer, index) => {
+    const step = track.steps[index];
+    if (index === 0 || step === undefined) return;
+    const from = new Int16Array(layer.own.length);
+    costs = advance(costs, step, layer.own, from);
+    if (bound !== undefined) prune(costs, bound, index);
+    origins.push(from);
+  });
+  return { costs, origins };
+}
+
 function prune(costs: Float64Array, bound: Bound, index: number): void {
   const rest = bound.rest[index];
-  for (let state = 0; state < costs.length; state += 1) {
-    if ((costs[state] ?? 0) + (rest?.[state] ?? 0) >= bound.most) costs[state] = Number.POSITIVE_INFINITY;
+  for (let way = 0; way < costs.length; way += 1) {
+    if ((costs[way] ?? 0) + (rest?.[way] ?? 0) >= bound.most) costs[way] = INFINITE;
   }
 }
 
 function walkBack(origins: readonly Int16Array[], last: number): number[] {
   const choice = [last];
-  let state = last;
+  let way = last;
   for (let index = origins.length - 1; index >= 0; index -= 1) {
-    state = origins[index]?.[state] ?? 0;
-    choice.unshift(state);
+    way = origins[index]?.[way] ?? 0;
+    choice.push(way);
   }
-  return choice;
+  return choice.reverse();
 }
 
-function leastIndex(costs: ArrayLike<number>): number {
+function leastIndex(costs: Float64Array): number {
   let least = 0;
   for (let index = 1; index < costs.length; index += 1) {
     if ((costs[index] ?? 0) < (costs[least] ?? 0)) least = index;
@@ -100,67 +124,57 @@ function leastIndex(costs: ArrayLike<number>): number {
   return least;
 }
 
+const NOTHING: Path = { choice: [], cost: 0 };
+
 /** The cheapest way through a line that is played once. */
-export function cheapestPath(model: HandModel, track: Track): Path {
+export function cheapestPath(track: Track): Path {
   const first = track.layers[0];
-  if (first === undefined) return { choice: [], cost: 0 };
-  const { costs, origins } = forward(model, track, first.own);
+  if (first === undefined) return NOTHING;
+  const { costs, origins } = forward(track, first.own);
   const last = leastIndex(costs);
   return { choice: walkBack(origins, last), cost: costs[last] ?? 0 };
 }
 
-/** What must at least follow after each way, when the round may close on any way of the first layer. */
-function restCosts(model: HandModel, track: Track): Float64Array[] {
+/** What must at least follow after each way of each layer, when the round may close on any first way. */
+function restOfRound(track: Track): readonly Float64Array[] {
   const count = track.layers.length;
-  const rests: Float64Array[] = new Array(count);
+  const rests: Float64Array[] = [];
+  let rest: Float64Array = new Float64Array(track.layers[0]?.own.length ?? 0);
   for (let index = count - 1; index >= 0; index -= 1) {
     const layer = track.layers[index];
-    const closes = index === count - 1;
-    const after = track.layers[closes ? 0 : index + 1];
-    const gap = track.gaps[closes ? 0 : index + 1];
-    if (layer === undefined || after === undefined || gap === undefined) continue;
-    const beyond = closes ? null : (rests[index + 1] ?? null);
-    const rest = new Float64Array(layer.own.length);
-    for (let from = 0; from < rest.length; from += 1) {
-      let least = Number.POSITIVE_INFINITY;
-      for (let to = 0; to < after.own.length; to += 1) {
-        const fixed = beyond === null ? 0 : (beyond[to] ?? 0) + (after.own[to] ?? 0);
-        if (fixed >= least) continue;
-        least = Math.min(least, fixed + model.step(layer, from, after, to, gap.samePitch, gap.haste));
-      }
-      rest[from] = least;
-    }
-    rests[index] = rest;
+    const after = track.layers[(index + 1) % count];
+    const step = track.steps[(index + 1) % count];
+    if (layer === undefined || after === undefined || step === undefined) continue;
+    const free = index === count - 1 ? new Float64Array(after.own.length) : after.own;
+    rest = retreat(rest, step, free, layer.own.length);
+    rests.push(rest);
   }
-  return rests;
+  return rests.reverse();
 }
 
 /**
  * The cheapest way through a line that is played round and round, the seam included. Exact: every way of the
  * first layer is tried as the closing point unless a lower bound proves that it cannot win.
  */
-export function cheapestRound(model: HandModel, track: Track): Path {
+export function cheapestRound(track: Track): Path {
   const first = track.layers[0];
-  const last = track.layers.at(-1);
-  const seam = track.gaps[0];
-  if (first === undefined || last === undefined || seam === undefined) return { choice: [], cost: 0 };
-  const rest = restCosts(model, track);
-  const bounds = Array.from(first.own, (own, state) => own + (rest[0]?.[state] ?? 0));
-  const order = bounds
-    .map((_, state) => state)
-    .sort((one, other) => (bounds[one] ?? 0) - (bounds[other] ?? 0));
-  let best: Path = { choice: [], cost: Number.POSITIVE_INFINITY };
+  const seam = track.steps[0];
+  if (first === undefined || seam === undefined) return NOTHING;
+  const rest = restOfRound(track);
+  const bounds = first.own.map((own, way) => own + (rest[0]?.[way] ?? 0));
+  const order = Array.from(bounds.keys()).sort((one, other) => (bounds[one] ?? 0) - (bounds[other] ?? 0));
+  // The opening counts the first note's own cost; the way back to it must not count it again.
+  const free = new Float64Array(first.own.length);
+  let best: Path = { choice: [], cost: INFINITE };
   for (const start of order) {
     if ((bounds[start] ?? 0) >= best.cost) break;
-    const opening = new Float64Array(first.own.length).fill(Number.POSITIVE_INFINITY);
+    const opening = new Float64Array(first.own.length).fill(INFINITE);
     opening[start] = first.own[start] ?? 0;
-    const { costs, origins } = forward(model, track, opening, { rest, most: best.cost });
-    const closed = costs.map(
-      (cost, state) => cost + model.step(last, state, first, start, seam.samePitch, seam.haste),
-    );
-    const end = leastIndex(closed);
-    const cost = closed[end] ?? Number.POSITIVE_INFINITY;
-    if (cost < best.cost) best = { choice: walkBack(origins, end), cost };
+    const { costs, origins } = forward(track, opening, { rest, most: best.cost });
+    const ends = new Int16Array(first.own.length);
+    const closed = advance(costs, seam, free, ends);
+    const cost = closed[start] ?? INFINITE;
+    if (cost < best.cost) best = { choice: walkBack(origins, ends[start] ?? 0), cost };
   }
   return best;
 }

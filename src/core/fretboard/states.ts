@@ -59,7 +59,7 @@ function openStates(place: Place, instrument: Instrument, hand: HandSettings): r
   const policy = { avoid: COST.openAvoided, allow: COST.openAllowed, prefer: 0 }[hand.openStrings];
   const states: State[] = [];
   for (let position = 1; position <= instrument.frets; position += 1) {
-    const own = policy + COST.openHigh * Math.max(0, position - 4);
+    const own = policy + COST.openHigh * Math.max(0, position - 2);
     states.push({ ...place, finger: 0, position: fret(position), own });
   }
   return states;
@@ -72,12 +72,11 @@ function frettedStates(
   hand: HandSettings,
 ): readonly State[] {
   const passedOver = hasOpen && hand.openStrings === 'prefer' ? COST.openPassedOver : 0;
-  const base = passedOver + COST.height * place.fret;
   const state = (finger: Finger, position: number, extra: number): State => ({
     ...place,
     finger,
     position: fret(position),
-    own: base + (COST.finger[finger] ?? 0) + extra,
+    own: passedOver + COST.height * place.fret + (COST.finger[finger] ?? 0) + extra,
   });
   const states = FINGERS.filter((finger) => place.fret >= finger).map((finger) =>
     state(finger, place.fret - finger + 1, 0),

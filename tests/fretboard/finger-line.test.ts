@@ -1,0 +1,189 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { fret, midiNumber, stringNumber, ticks } from '../../src/core/base';
+import {
+  createHandGauge,
+  createInstrument,
+  DEFAULT_HAND,
+  fingerLine,
+  type HandSettings,
+  handSpan,
+  type LineContext,
+  type NoteToFinger,
+  pitchAt,
+  placesOf,
+  TUNINGS,
+} from '../../src/core/fretboard';
+import { leastCost } from './exhaustive';
+import { run, written } from './lines';
+
+const bass = createInstrument();
+/** Eighths at 120 beats a minute. */
+const ONCE: LineContext = { ticksPerSecond: 1920, loop: null };
+
+const instruments = fc
+  .tuple(fc.constantFrom(...TUNINGS), fc.constantFrom(20, 24), fc.constantFrom(864, 762))
+  .map(([{ openStrings }, frets, scale]) => createInstrument(openStrings, frets, scale));
+
+const hands: fc.Arbitrary<HandSettings> = fc.record({
+  openStrings: fc.constantFrom('avoid', 'allow', 'prefer'),
+  comfortableSpan: fc.constantFrom(90, 105),
+  reach: fc.constantFrom(110, 130),
+  highestFret: fc.constantFrom(fret(5), fret(12)),
+});
+
+const lines = (least: number, most: number): fc.Arbitrary<NoteToFinger[]> =>
+  fc
+    .array(
+      fc.record({
+        midi: fc.integer({ min: 20, max: 60 }),
+        length: fc.constantFrom(240, 480, 960),
+        rest: fc.constantFrom(0, 0, 480),
+      }),
+      { minLength: least, maxLength: most },
+    )
+    .map((notes) => {
+      let start = 0;
+      return notes.map(({ midi, length, rest }) => {
+        const note = { start: ticks(start), duration: ticks(length), midi: midiNumber(midi) };
+        start += length + rest;
+        return note;
+      });
+    });
+
+const roundOf = (notes: readonly NoteToFinger[], loop: boolean): LineContext => {
+  const last = notes.at(-1);
+  return {
+    ticksPerSecond: 1920,
+    loop: loop && last !== undefined ? ticks(last.start + last.duration) : null,
+  };
+};
+
+describe('a fingered line', () => {
+  it('sounds every note at its place, with a finger where the hand has one', () => {
+    fc.assert(
+      fc.property(lines(0, 20), instruments, hands, fc.boolean(), (notes, instrument, hand, loop) => {
+        const { notes: fingered, cost } = fingerLine(notes, instrument, hand, roundOf(notes, loop));
+        expect(fingered).toHaveLength(notes.length);
+        expect(Number.isFinite(cost)).toBe(true);
+        fingered.forEach((at, index) => {
+          const midi = notes[index]?.midi ?? midiNumber(0);
+          expect(at === null).toBe(placesOf(midi, instrument).length === 0);
+          if (at === null) return;
+          expect(pitchAt(at, instrument)).toBe(midi);
+          expect(at.finger === 0).toBe(at.fret === 0);
+          if (at.finger === 0) return;
+          const beyond = at.fret - at.position - at.finger + 1;
+          expect(
+            beyond === 0 || (beyond === 1 && at.finger === 4) || (beyond === -1 && at.finger === 1),
+          ).toBe(true);
+        });
+      }),
+      { seed: 1, numRuns: 300 },
+    );
+  });
+
+  it('never needs more than the reach without a shift', () => {
+    fc.assert(
+      fc.property(lines(2, 20), instruments, hands, (notes, instrument, hand) => {
+        const { notes: fingered } = fingerLine(notes, instrument, hand, ONCE);
+        const sounding = fingered.filter((at) => at !== null);
+        sounding.forEach((at, index) => {
+          const before = sounding[index - 1];
+          if (before === undefined || before.finger === 0 || at.finger === 0) return;
+          if (before.position !== at.position) return;
+          expect(handSpan(before.fret, at.fret, instrument.scaleLength)).toBeLessThanOrEqual(hand.reach);
+        });
+      }),
+      { seed: 2, numRuns: 300 },
+    );
+  });
+
+  it('costs as little as the best of all ways, played once and round and round', () => {
+    fc.assert(
+      fc.property(lines(1, 3), instruments, hands, fc.boolean(), (notes, instrument, hand, loop) => {
+        const playable = notes.filter(({ midi }) => placesOf(midi, instrument).length > 0);
+        const context = roundOf(playable, loop);
+        const { cost } = fingerLine(playable, instrument, hand, context);
+        expect(cost).toBeCloseTo(
+          playable.length === 0 ? 0 : leastCost(playable, instrument, hand, context),
+          9,
+        );
+      }),
+      { seed: 3, numRuns: 150 },
+    );
+  });
+
+  it('counts the shifts between sounding notes', () => {
+    const far = run([29, 53, 29]);
+    expect(fingerLine(far, bass, DEFAULT_HAND, ONCE).shifts).toBe(2);
+    expect(fingerLine(run([36, 43, 36]), bass, DEFAULT_HAND, ONCE).shifts).toBe(0);
+    const seam = { ...ONCE, loop: ticks(960) };
+    expect(fingerLine(run([29, 53]), bass, DEFAULT_HAND, seam).shifts).toBe(2);
+  });
+
+  it('stays on a repeated note', () => {
+    const { notes } = fingerLine(run([36, 36, 36, 38, 38]), bass, DEFAULT_HAND, ONCE);
+    expect(new Set(notes.slice(0, 3).map((at) => JSON.stringify(at))).size).toBe(1);
+    expect(notes[3]).toEqual(notes[4]);
+  });
+
+  it('keeps a place for a note above the highest fret allowed', () => {
+    const low = { ...DEFAULT_HAND, highestFret: fret(3) };
+    expect(written(fingerLine(run([53]), bass, low, ONCE).notes)).toMatch(/^G10/);
+  });
+
+  it('has nothing to say about no notes', () => {
+    expect(fingerLine([], bass, DEFAULT_HAND, ONCE)).toEqual({ notes: [], cost: 0, shifts: 0 });
+    expect(fingerLine([], bass, DEFAULT_HAND, { ...ONCE, loop: ticks(3840) }).notes).toEqual([]);
+  });
+});
+
+describe('pins', () => {
+  it('are obeyed: string, fret and finger', () => {
+    const [first, ...rest] = run([36, 43, 48]);
+    if (first === undefined) throw new Error('no note');
+    const pinned = [{ ...first, pins: { string: stringNumber(4), finger: 4 as const } }, ...rest];
+    expect(fingerLine(pinned, bass, DEFAULT_HAND, ONCE).notes[0]).toEqual({
+      string: 4,
+      fret: 8,
+      finger: 4,
+      position: 5,
+    });
+  });
+
+  it('go beyond the highest fret when the teacher says so', () => {
+    const [note] = run([36]);
+    if (note === undefined) throw new Error('no note');
+    const low = { ...DEFAULT_HAND, highestFret: fret(5) };
+    const { notes } = fingerLine([{ ...note, pins: { fret: fret(8) } }], bass, low, ONCE);
+    expect(notes[0]).toMatchObject({ string: 4, fret: 8 });
+  });
+
+  it('are let go where no place meets them', () => {
+    const [note] = run([36]);
+    if (note === undefined) throw new Error('no note');
+    const { notes } = fingerLine([{ ...note, pins: { string: stringNumber(1) } }], bass, DEFAULT_HAND, ONCE);
+    expect(notes[0]).toMatchObject({ string: 3, fret: 3 });
+  });
+});
+
+describe('the hand gauge', () => {
+  it('says what the search will say, in any number of portions', () => {
+    fc.assert(
+      fc.property(lines(1, 12), fc.nat(12), hands, (notes, cut, hand) => {
+        const playable = notes.filter(({ midi }) => placesOf(midi, bass).length > 0);
+        const gauge = createHandGauge(bass, hand, ONCE.ticksPerSecond);
+        const half = gauge.after(gauge.start, playable.slice(0, cut));
+        const whole = gauge.after(half, playable.slice(cut));
+        expect(whole.cost).toBeCloseTo(fingerLine(playable, bass, hand, ONCE).cost, 9);
+      }),
+      { seed: 5, numRuns: 200 },
+    );
+  });
+
+  it('refuses a note off the neck', () => {
+    const gauge = createHandGauge(bass, DEFAULT_HAND, ONCE.ticksPerSecond);
+    expect(gauge.after(gauge.start, run([20, 36])).cost).toBe(Number.POSITIVE_INFINITY);
+  });
+});

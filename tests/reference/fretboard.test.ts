@@ -1,0 +1,171 @@
+import { describe, expect, it } from 'vitest';
+import { frequencyOf, fret, midiNumber, midiOf, stringNumber } from '../../src/core/base';
+import {
+  createInstrument,
+  DEFAULT_HAND,
+  fingerLine,
+  fretDistance,
+  handSpan,
+  type LineContext,
+  type NoteToFinger,
+  TUNINGS,
+} from '../../src/core/fretboard';
+import { run, written } from '../fretboard/lines';
+
+const bass = createInstrument();
+/** A movable shape has no open strings. */
+const CLOSED = { ...DEFAULT_HAND, openStrings: 'avoid' as const };
+/** Eighths at 120, 90 and 60 beats a minute. */
+const SPEEDS: readonly LineContext[] = [1920, 1440, 960].map((ticksPerSecond) => ({
+  ticksPerSecond,
+  loop: null,
+}));
+
+describe('pitch and neck', () => {
+  // ISO 16:1975 (A4 = 440 Hz) with twelve-tone equal temperament; MIDI numbers as in the MIDI 1.0 specification.
+  it.each([
+    ['six-strings', 1, 48, 130.813],
+    ['six-strings', 2, 43, 97.999],
+    ['six-strings', 3, 38, 73.416],
+    ['six-strings', 4, 33, 55.0],
+    ['six-strings', 5, 28, 41.203],
+    ['six-strings', 6, 23, 30.868],
+    ['five-strings', 5, 23, 30.868],
+    ['standard', 1, 43, 97.999],
+    ['standard', 2, 38, 73.416],
+    ['standard', 3, 33, 55.0],
+    ['standard', 4, 28, 41.203],
+  ])('%s: string %i is MIDI %i, %f Hz', (id, string, midi, hertz) => {
+    const open = TUNINGS.find((tuning) => tuning.id === id)?.openStrings[string - 1];
+    expect(open && midiOf(open)).toBe(midi);
+    expect(frequencyOf(midiNumber(midi))).toBeCloseTo(hertz, 3);
+  });
+
+  // The rule of equal temperament, d = L · (1 − 2^(−n/12)), worked out for 34 inches (863.6 mm).
+  it.each([
+    [1, 48.47],
+    [2, 94.22],
+    [3, 137.402],
+    [5, 216.631],
+    [7, 287.216],
+    [9, 350.1],
+    [12, 431.8],
+    [17, 540.116],
+    [24, 647.7],
+  ])('fret %i of a 34-inch neck lies %f mm from the nut', (at, millimetres) => {
+    expect(fretDistance(at, 863.6)).toBeCloseTo(millimetres, 3);
+  });
+
+  // The same rule: spans of four frets on a 34-inch and a 30-inch neck, in whole millimetres.
+  it.each([
+    [1, 130, 114],
+    [3, 116, 102],
+    [5, 103, 91],
+    [7, 92, 81],
+    [9, 82, 72],
+  ])('four frets from fret %i span %i mm, or %i mm on a short neck', (from, long, short) => {
+    expect(Math.round(handSpan(fret(from), fret(from + 3), 863.6))).toBe(long);
+    expect(Math.round(handSpan(fret(from), fret(from + 3), 762))).toBe(short);
+  });
+});
+
+/** Notes given as (strings up, frets up) from a root, the root pinned to its place and nothing else. */
+function shape(string: number, root: number, steps: readonly (readonly [number, number])[]): NoteToFinger[] {
+  const open = bass.openStrings[string - 1];
+  if (open === undefined) throw new Error(`no string ${string}`);
+  const notes = run(steps.map(([strings, frets]) => midiOf(open) + root + 5 * strings + frets));
+  return notes.map((note, index) =>
+    index === 0 ? { ...note, pins: { string: stringNumber(string), fret: fret(root) } } : note,
+  );
+}
+
+const places = (string: number, root: number, steps: readonly (readonly [number, number])[]) =>
+  steps.map(([strings, frets]) => ({ string: string - strings, fret: root + frets }));
+
+const roots = [4, 3].flatMap((string) =>
+  Array.from({ length: 9 }, (_, index) => ({ string, root: index + 2, name: 'GDAE'[string - 1] })),
+);
+
+describe.each(SPEEDS)('the shapes of the trade, $ticksPerSecond ticks a second', (context) => {
+  const fingered = (notes: readonly NoteToFinger[]) => fingerLine(notes, bass, CLOSED, context).notes;
+
+  // Fingers: common practice, no source. Position n, finger k plays fret n + k − 1: Bandwagon Music Studios, Bass Level 1, p. 10.
+  const MAJOR = [
+    [0, 0],
+    [1, -1],
+    [1, 2],
+    [2, 2],
+  ] as const;
+  it.each(roots)('major arpeggio from fret $root of the $name string', ({ string, root }) => {
+    const notes = fingered(shape(string, root, MAJOR));
+    expect(notes).toMatchObject(places(string, root, MAJOR));
+    expect(notes.map((note) => note?.finger)).toEqual([2, 1, 4, 4]);
+  });
+
+  // Common practice, no source: `1-4 | 3 | 3`, or the little finger on the octave.
+  const MINOR = [
+    [0, 0],
+    [0, 3],
+    [1, 2],
+    [2, 2],
+  ] as const;
+  it.each(roots.filter(({ root }) => root <= 9))(
+    'minor arpeggio from fret $root of the $name string',
+    ({ string, root }) => {
+      const notes = fingered(shape(string, root, MINOR));
+      expect(notes).toMatchObject(places(string, root, MINOR));
+      expect(notes.map((note) => note?.finger).slice(0, 3)).toEqual([1, 4, 3]);
+    },
+  );
+
+  // "Learning the Electric Bass: Major Scales": `2-4 | 1-2-4 | 1-3-4`, the same shape from almost every fret.
+  const SCALE = [
+    [0, 0],
+    [0, 2],
+    [1, -1],
+    [1, 0],
+    [1, 2],
+    [2, -1],
+    [2, 1],
+    [2, 2],
+  ] as const;
+  it.each(roots)('major scale from fret $root of the $name string', ({ string, root }) => {
+    const notes = fingered(shape(string, root, SCALE));
+    expect(notes).toMatchObject(places(string, root, SCALE));
+    expect(notes.map((note) => note?.finger)).toEqual([2, 4, 1, 2, 4, 1, 3, 4]);
+  });
+
+  // Common practice, no source: the fifth lies two strings up at (2, −3) when the hand is there already.
+  const FIFTH = [
+    [1, -3],
+    [0, 0],
+    [2, -3],
+    [0, 0],
+  ] as const;
+  it.each(roots.filter(({ root }) => root >= 4))(
+    'fifth two strings up, root at fret $root of the $name string',
+    (at) => {
+      const [first, ...rest] = places(at.string, at.root, FIFTH);
+      const midis = FIFTH.map(([strings, frets]) => 43 - 5 * (at.string - 1) + at.root + 5 * strings + frets);
+      const notes = run(midis).map((note, index) =>
+        index === 0
+          ? {
+              ...note,
+              pins: { string: stringNumber(at.string - 1), fret: fret(at.root - 3), finger: 1 as const },
+            }
+          : note,
+      );
+      expect(fingered(notes)).toMatchObject([{ ...first, finger: 1 }, ...rest]);
+    },
+  );
+});
+
+describe('published fingerings', () => {
+  // "Learning the Electric Bass: Major Scales": C major, one octave, one finger per fret.
+  it('C major from fret 3 of the A string', () => {
+    for (const context of SPEEDS) {
+      const { notes } = fingerLine(run([36, 38, 40, 41, 43, 45, 47, 48]), bass, CLOSED, context);
+      expect(written(notes)).toBe('A3.2 A5.4 D2.1 D3.2 D5.4 G2.1 G4.3 G5.4');
+    }
+  });
+});
