@@ -18,7 +18,7 @@ export type Files = Readonly<Record<string, string>>;
 export const soundHouse: Files = {
   'src/main.tsx': "import { title } from './app';\n\ndocument.title = title;\n",
   'src/app/index.ts':
-    "import { beat } from '../core/theory';\nimport { kept } from './storage';\n\nexport const title = `${beat}${kept}`;\n",
+    "import { beat } from '../core/theory';\nimport { kept } from './storage';\n\nexport const title = [beat, kept].join();\n",
   'src/app/storage/index.ts': "export { kept } from './kept';\n",
   'src/app/storage/kept.ts': "export const kept = localStorage.getItem('lesson');\n",
   'src/sound/index.ts':
