@@ -1,0 +1,44 @@
+import { gzipSync } from 'node:zlib';
+import { describe, expect, test } from 'vitest';
+import { openApp } from '../support/browser';
+
+describe('the built app, below some folder of a static host', () => {
+  test('opens with its name and its chart, and nothing complains', async () => {
+    const { page, expectClean } = await openApp();
+    await page.getByRole('textbox', { name: 'Chord chart' }).waitFor();
+    expect(await page.title()).toContain('Ground Bass');
+    await page.waitForLoadState('networkidle');
+    expectClean();
+  });
+
+  test('opens at an address without the closing slash of index.html, and with one', async () => {
+    const { page, expectClean } = await openApp({ path: 'index.html' });
+    await page.getByRole('textbox', { name: 'Chord chart' }).waitFor();
+    expectClean();
+  });
+
+  test('stands under a policy that allows nothing from elsewhere', async () => {
+    const { page } = await openApp();
+    const policy = await page.locator('meta[http-equiv="Content-Security-Policy"]').getAttribute('content');
+    expect(policy).toContain("default-src 'self'");
+    expect(policy).not.toMatch(/unsafe-inline|unsafe-eval|https?:|\*/);
+  });
+
+  test('needs less than 200 kB of script and style to be seen and typed into', async () => {
+    const loaded: Promise<number>[] = [];
+    const { page } = await openApp({
+      prepare: async (fresh) => {
+        fresh.on('response', (response) => {
+          if (/\.(js|css|html)$|\/$/.test(new URL(response.url()).pathname)) {
+            loaded.push(response.body().then((body) => gzipSync(body).length));
+          }
+        });
+      },
+    });
+    await page.getByRole('textbox', { name: 'Chord chart' }).waitFor();
+    const sizes = await Promise.all(loaded.slice());
+    const total = sizes.reduce((sum, size) => sum + size, 0);
+    expect(total).toBeGreaterThan(10_000);
+    expect(total).toBeLessThan(200_000);
+  });
+});
