@@ -2,6 +2,7 @@ import type { Lesson, Sheet } from '../core/lesson';
 import { layoutScore, loadScoreFonts } from '../score';
 import { createMeasure, drawPage } from './draw';
 import { handoutPages } from './layout/pages';
+import { pictureText } from './pdf/fallback';
 import { pdfFonts } from './pdf/fonts';
 import { writePdf } from './pdf/write';
 import type { Handout, HandoutPdf } from './types';
@@ -35,5 +36,5 @@ export async function handoutPdf(
   handout: Handout,
   onProgress?: (done: number, all: number) => void,
 ): Promise<HandoutPdf> {
-  return writePdf(handout.pages, handout, await pdfFonts(), onProgress);
+  return writePdf(handout.pages, handout, await pdfFonts(), pictureText, onProgress);
 }

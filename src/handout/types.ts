@@ -26,9 +26,12 @@ export interface Handout {
   readonly remarks: readonly string[];
 }
 
-/** A PDF file, and what could not be written as text in it. */
+/** A PDF file, and what could not be written in its own fonts. */
 export interface HandoutPdf {
   readonly bytes: Uint8Array<ArrayBuffer>;
-  /** Characters that none of the embedded fonts can show, each once, in the order they were met. */
+  /**
+   * Characters that none of the embedded fonts has, each once, in the order they were met. They stand on the
+   * page as small pictures in whatever font the machine has for them.
+   */
   readonly missing: readonly string[];
 }

@@ -1,11 +1,18 @@
 import { expect, test } from 'vitest';
+import type { PictureText } from '../../src/handout/pdf/fallback';
 import { writePdf } from '../../src/handout/pdf/write';
 import { FONTS, readPdf, svg } from './pages';
 
 const A4 = { width: 595.28, height: 841.89 };
 const FACTS = { title: 'Tuesday class, week 3 ♭', language: 'en' };
+const PNG =
+  'data:image/png;base64,iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNkYPhfDwAChwGA60e6kgAAAABJRU5ErkJggg==';
+const pictured: PictureText = ({ text, size }) =>
+  text.includes('☃')
+    ? null
+    : { source: PNG, left: 0, top: -size, width: size, height: size, advance: 3 * size };
 const write = (...children: ReturnType<typeof svg>[]) =>
-  writePdf([{ ...A4, svg: svg('svg', {}, children) }], FACTS, FONTS);
+  writePdf([{ ...A4, svg: svg('svg', {}, children) }], FACTS, FONTS, pictured);
 
 test('chord symbols keep their sharps and flats as text', async () => {
   const chords = ['F♯m7♭5', 'E♭maj7', 'B♭m7', 'C°7', 'A𝄫'];
@@ -51,14 +58,20 @@ test('what is hidden is not written', async () => {
   expect((await readPdf(bytes)).pages[0]?.texts.map((text) => text.text)).toEqual(['seen']);
 });
 
-test('a character that no font has is named and does not shift the rest onto its neighbours', async () => {
+test('a character that no font has is pictured, named, and shifts nothing', async () => {
   const { bytes, missing } = await write(
-    svg('text', { x: 60, y: 60, 'font-size': 10 }, '№ 5'),
+    svg('text', { x: 60, y: 60, 'font-size': 10 }, '№5'),
     svg('text', { x: 60, y: 90, 'font-size': 10 }, 'Привет № 7'),
   );
   expect(missing).toEqual(['№', 'П', 'р', 'и', 'в', 'е', 'т']);
   const five = (await readPdf(bytes)).pages[0]?.texts.find((text) => text.text.includes('5'));
-  expect(five?.x).toBeGreaterThanOrEqual(65);
+  expect(five?.x).toBeCloseTo(60 + 30, 1);
+});
+
+test('a character that cannot even be pictured keeps its room', async () => {
+  const { bytes, missing } = await write(svg('text', { x: 60, y: 60, 'font-size': 10 }, '☃☃5'));
+  expect(missing).toEqual(['☃']);
+  expect((await readPdf(bytes)).pages[0]?.texts[0]).toMatchObject({ text: '5', x: 70 });
 });
 
 test('an element of an unknown kind is refused, never dropped', async () => {

@@ -16,6 +16,7 @@ export interface Style {
   readonly fontFamilies: readonly string[];
   readonly fontSize: number;
   readonly bold: boolean;
+  readonly slanted: boolean;
   readonly anchor: 'start' | 'middle' | 'end';
 }
 
@@ -29,6 +30,7 @@ export const INITIAL_STYLE: Style = {
   fontFamilies: ['Academico'],
   fontSize: 16,
   bold: false,
+  slanted: false,
   anchor: 'start',
 };
 
@@ -36,6 +38,7 @@ export const INITIAL_STYLE: Style = {
 export function styleOf(element: SvgElement, parent: Style): Style {
   const own = (name: string) => element.getAttribute(name);
   const weight = own('font-weight');
+  const slope = own('font-style');
   const families = own('font-family');
   return {
     fill: colour(own('fill'), parent.fill),
@@ -46,6 +49,7 @@ export function styleOf(element: SvgElement, parent: Style): Style {
     fontFamilies: families === null ? parent.fontFamilies : familyNames(families),
     fontSize: length(own('font-size'), parent.fontSize),
     bold: weight === null ? parent.bold : weight === 'bold' || Number(weight) >= 600,
+    slanted: slope === null ? parent.slanted : slope !== 'normal',
     anchor: anchorOf(own('text-anchor'), parent.anchor),
   };
 }

@@ -1,3 +1,4 @@
+import type { PictureText, TextPicture } from './fallback';
 import { type FontRun, fontRuns, type PdfFont } from './runs';
 import { INITIAL_STYLE, isHidden, type Style, type SvgElement, styleOf, transformsOf } from './style';
 
@@ -20,11 +21,15 @@ export type Canvas = Pick<
   | 'fillColor'
   | 'text'
   | 'widthOfString'
+  | 'image'
+  | 'markContent'
+  | 'endMarkedContent'
 >;
 
 interface Pen {
   readonly canvas: Canvas;
   readonly fonts: readonly PdfFont[];
+  readonly picture: PictureText;
   readonly missing: Set<string>;
 }
 
@@ -32,11 +37,17 @@ interface Pen {
  * Draws an SVG made of `g`, `path`, `rect` and `text` (all that the score and the page are made of) into a PDF
  * page whose unit is the SVG's own. Text stays text.
  *
- * @returns the characters that no font could show; their width is left empty
+ * @param picture - shows the characters that no font has
+ * @returns those characters
  * @throws Error for an element of another kind, so that nothing is dropped silently
  */
-export function drawSvg(svg: SvgElement, canvas: Canvas, fonts: readonly PdfFont[]): ReadonlySet<string> {
-  const pen: Pen = { canvas, fonts, missing: new Set() };
+export function drawSvg(
+  svg: SvgElement,
+  canvas: Canvas,
+  fonts: readonly PdfFont[],
+  picture: PictureText,
+): ReadonlySet<string> {
+  const pen: Pen = { canvas, fonts, picture, missing: new Set() };
   const style = styleOf(svg, INITIAL_STYLE);
   for (const child of svg.children) drawElement(child, style, pen);
   return pen.missing;
@@ -120,26 +131,58 @@ const lineCap = (name: string): 'butt' | 'round' | 'square' =>
 function drawText(element: SvgElement, style: Style, pen: Pen): void {
   const text = (element.textContent ?? '').replace(/\s+/g, ' ').trim();
   if (text === '' || style.fill === 'none' || style.fontSize === 0) return;
-  const runs = fontRuns(text, style.fontFamilies, style.bold, pen.fonts);
-  const widths = runs.map((run) => widthOf(run, style.fontSize, pen));
-  const width = widths.reduce((sum, one) => sum + one, 0);
+  const parts = fontRuns(text, style.fontFamilies, style.bold, pen.fonts).map((run) =>
+    partOf(run, style, pen),
+  );
+  const width = parts.reduce((sum, part) => sum + part.width, 0);
   let x = number(element, 'x') - { start: 0, middle: width / 2, end: width }[style.anchor];
   const y = number(element, 'y');
-  pen.canvas.fillColor(style.fill);
-  runs.forEach((run, index) => {
-    if (run.font === null) for (const character of run.text) pen.missing.add(character);
-    else {
-      pen.canvas
-        .font(run.font.name)
-        .fontSize(style.fontSize)
-        .text(run.text, x, y, { lineBreak: false, baseline: 'alphabetic' });
-    }
-    x += widths[index] ?? 0;
-  });
+  for (const part of parts) {
+    part.draw(x, y);
+    x += part.width;
+  }
 }
 
-/** A character that no font can show keeps half an em, so that what follows does not move onto it. */
-const widthOf = (run: FontRun, size: number, pen: Pen): number =>
-  run.font === null
-    ? [...run.text].length * size * 0.5
-    : pen.canvas.font(run.font.name).fontSize(size).widthOfString(run.text);
+/** A run of a text, measured and ready to be drawn from a point of the baseline. */
+interface Part {
+  readonly width: number;
+  readonly draw: (x: number, y: number) => void;
+}
+
+function partOf(run: FontRun, style: Style, pen: Pen): Part {
+  const { canvas } = pen;
+  const { font } = run;
+  if (font !== null) {
+    return {
+      width: canvas.font(font.name).fontSize(style.fontSize).widthOfString(run.text),
+      draw: (x, y) =>
+        canvas
+          .font(font.name)
+          .fontSize(style.fontSize)
+          .fillColor(style.fill)
+          .text(run.text, x, y, { lineBreak: false, baseline: 'alphabetic', ...slant(style) }),
+    };
+  }
+  for (const character of run.text) pen.missing.add(character);
+  const picture = pen.picture({
+    text: run.text,
+    families: style.fontFamilies,
+    size: style.fontSize,
+    bold: style.bold,
+  });
+  // Even a character that cannot be shown at all keeps half an em, so that nothing moves onto its place.
+  if (picture === null) return { width: [...run.text].length * style.fontSize * 0.5, draw: () => undefined };
+  return { width: picture.advance, draw: (x, y) => drawPicture(run.text, picture, x, y, canvas) };
+}
+
+/** A browser slants an upright face by 14 degrees where a slanted one is asked for (CSS Fonts 4, 2.4). */
+const slant = (style: Style): { readonly oblique?: number } => (style.slanted ? { oblique: 14 } : {});
+
+function drawPicture(text: string, picture: TextPicture, x: number, y: number, canvas: Canvas): void {
+  canvas.markContent('Span', { actual: text });
+  canvas.image(picture.source, x + picture.left, y + picture.top, {
+    width: picture.width,
+    height: picture.height,
+  });
+  canvas.endMarkedContent();
+}

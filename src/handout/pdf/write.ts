@@ -1,4 +1,5 @@
 import type { HandoutPdf } from '../types';
+import type { PictureText } from './fallback';
 import type { PdfFont } from './runs';
 import type { SvgElement } from './style';
 import { drawSvg } from './walk';
@@ -16,11 +17,16 @@ export interface DocumentFacts {
   readonly language: string;
 }
 
-/** Writes the pages into one PDF file with the fonts embedded as subsets. */
+/**
+ * Writes the pages into one PDF file with the fonts embedded as subsets.
+ * @param picture - shows the characters that no font has
+ * @param onProgress - called after every page; the browser can answer its user in between
+ */
 export async function writePdf(
   pages: readonly PageToWrite[],
   facts: DocumentFacts,
   fonts: readonly PdfFont[],
+  picture: PictureText,
   onProgress: (done: number, all: number) => void = () => undefined,
 ): Promise<HandoutPdf> {
   const [{ default: PDFDocument }, { toBytes }] = await Promise.all([
@@ -32,6 +38,7 @@ export async function writePdf(
     // Helvetica is the default, and is asked for before any page is drawn: an empty name asks for none.
     font: '',
     margin: 0,
+    pdfVersion: '1.7',
     lang: facts.language,
     displayTitle: true,
     info: { Title: facts.title, Creator: 'Ground Bass', Producer: 'Ground Bass' },
@@ -41,7 +48,7 @@ export async function writePdf(
   const missing = new Set<string>();
   for (const [index, page] of pages.entries()) {
     document.addPage({ size: [page.width, page.height], margin: 0 });
-    for (const character of drawSvg(page.svg, document, fonts)) missing.add(character);
+    for (const character of drawSvg(page.svg, document, fonts, picture)) missing.add(character);
     onProgress(index + 1, pages.length);
     await breath();
   }
