@@ -3,9 +3,19 @@ import type { Handout } from './types';
 
 const CONTAINER = 'handout-print';
 
+/** Pages that wait to be printed, and the rules that let them alone be printed. */
+interface Prepared {
+  readonly container: HTMLElement;
+  readonly rules: CSSStyleSheet;
+}
+
+/** The last is the one that is printed; the others wait until it is taken away. */
+const waiting: Prepared[] = [];
+
 /**
  * Puts a handout's pages into the document so that the browser prints them and nothing else, each on a sheet of
- * the right size without margins of the browser's own. They are not seen on the screen.
+ * the right size without margins of the browser's own, under the handout's title. They are not seen on the
+ * screen. Of several handouts the one prepared last is printed.
  * @returns a function that takes them away again
  */
 export function preparePrint(handout: Handout): () => void {
@@ -16,16 +26,20 @@ export function preparePrint(handout: Handout): () => void {
   container.lang = handout.language;
   container.append(...handout.pages.map((page) => sheetFor(page.svg)));
   // A constructed style sheet is no inline style, so the page's security policy lets it pass.
-  const style = new CSSStyleSheet();
-  style.replaceSync(printRules(size, height));
-  const title = document.title;
+  const rules = new CSSStyleSheet();
+  rules.replaceSync(printRules(size, height));
+  const prepared: Prepared = { container, rules };
+  const stopTitling = titleWhilePrinting(handout.title, () => waiting.at(-1) === prepared);
   document.body.append(container);
-  document.adoptedStyleSheets.push(style);
-  document.title = handout.title;
+  document.adoptedStyleSheets.push(rules);
+  waiting.push(prepared);
+  showLast();
   return () => {
-    document.title = title;
-    document.adoptedStyleSheets = document.adoptedStyleSheets.filter((sheet) => sheet !== style);
+    stopTitling();
+    document.adoptedStyleSheets = document.adoptedStyleSheets.filter((sheet) => sheet !== rules);
     container.remove();
+    waiting.splice(waiting.indexOf(prepared), 1);
+    showLast();
   };
 }
 
@@ -38,6 +52,34 @@ export async function printHandout(handout: Handout): Promise<void> {
   window.print();
   await closed;
   restore();
+}
+
+function showLast(): void {
+  waiting.forEach(({ container, rules }, index) => {
+    const last = index === waiting.length - 1;
+    container.hidden = !last;
+    rules.disabled = !last;
+  });
+}
+
+/** The document's title becomes the name of a file that is printed to. */
+function titleWhilePrinting(title: string, isCurrent: () => boolean): () => void {
+  let usual: string | null = null;
+  const set = () => {
+    if (!isCurrent()) return;
+    usual = document.title;
+    document.title = title;
+  };
+  const reset = () => {
+    if (usual !== null) document.title = usual;
+    usual = null;
+  };
+  window.addEventListener('beforeprint', set);
+  window.addEventListener('afterprint', reset);
+  return () => {
+    window.removeEventListener('beforeprint', set);
+    window.removeEventListener('afterprint', reset);
+  };
 }
 
 function sheetFor(page: SVGSVGElement): HTMLElement {
@@ -58,7 +100,7 @@ const printRules = (size: string, height: string): string => `
 @media screen { .${CONTAINER} { display: none; } }
 @media print {
   html, body { margin: 0; padding: 0; background: none; }
-  body > :not(.${CONTAINER}) { display: none !important; }
+  body > :not(.${CONTAINER}), .${CONTAINER}[hidden] { display: none !important; }
   .${CONTAINER} > div { width: 100%; height: calc(${height} - 0.5pt); overflow: hidden; break-after: page; }
   .${CONTAINER} > div:last-child { break-after: auto; }
   .${CONTAINER} svg { display: block; width: 100%; height: auto; }
