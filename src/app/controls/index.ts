@@ -1,0 +1,2 @@
+export { CheckField, NumberField, NumberWord, SelectField, SelectWord, SwitchWord } from './fields';
+export { MenuButton, type MenuGroup, type MenuItem } from './menu';

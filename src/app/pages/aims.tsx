@@ -1,0 +1,203 @@
+import type { Metre } from '../../core/base';
+import { FEELS, isFeelId } from '../../core/feel';
+import { TUNINGS } from '../../core/fretboard';
+import {
+  type InstrumentSettings,
+  type Lesson,
+  type LinePiece,
+  type LineSheet,
+  setFeel,
+  setHandout,
+  setInstrument,
+  setKey,
+  setLevel,
+  setMetre,
+  setTechnique,
+  setTempo,
+  TEMPO_RANGE,
+} from '../../core/lesson';
+import { type Level, TECHNIQUES, type Technique } from '../../core/line';
+import { ALL_KEYS, describeKey, formatName, type Key } from '../../core/theory';
+import { CheckField, NumberField, SelectField } from '../controls';
+import { capitalised } from './describe';
+import { useAtWork, useLesson } from './session';
+
+interface PieceProps {
+  readonly piece: LinePiece;
+  readonly sheet: LineSheet;
+}
+
+/** What each level asks of a player, in a few words; the line's own rules hold the whole table. */
+const LEVELS: readonly { readonly level: Level; readonly words: string }[] = [
+  { level: 0, words: 'roots' },
+  { level: 1, words: 'root, fifth, octave' },
+  { level: 2, words: 'with thirds, one shift' },
+  { level: 3, words: 'with scale steps' },
+  { level: 4, words: 'sixths, sevenths, approaches' },
+  { level: 5, words: 'chromatic, syncopated' },
+];
+
+const METRES: readonly Metre[] = [
+  { count: 4, unit: 4 },
+  { count: 3, unit: 4 },
+];
+
+const metreText = (metre: Metre): string => `${metre.count}/${metre.unit}`;
+
+const FOUND = 'found';
+
+/** Feel, tempo, level, tuning, key and metre of the piece at hand. */
+export function Aims({ piece, sheet }: PieceProps) {
+  const { session } = useAtWork();
+  const { instrument } = useLesson();
+  const change = (label: string, command: (lesson: Lesson) => Lesson, join?: string) =>
+    session.lessons.change(command, join === undefined ? { label } : { label, join });
+  return (
+    <div className="aims">
+      <SelectField
+        label="Feel"
+        value={piece.feel}
+        options={FEELS.map((feel) => ({ value: feel.id, label: feel.name }))}
+        onChange={(feel) => {
+          if (isFeelId(feel)) change('change the feel', (lesson) => setFeel(lesson, piece.id, feel));
+        }}
+      />
+      <NumberField
+        label="Tempo"
+        value={piece.tempo}
+        least={TEMPO_RANGE.least}
+        most={TEMPO_RANGE.most}
+        onChange={(tempo) =>
+          change('change the tempo', (lesson) => setTempo(lesson, piece.id, tempo), `tempo ${piece.id}`)
+        }
+      />
+      <SelectField
+        label="Level"
+        value={String(piece.level)}
+        options={LEVELS.map(({ level, words }) => ({ value: String(level), label: `${level}: ${words}` }))}
+        onChange={(text) => {
+          const chosen = LEVELS.find(({ level }) => String(level) === text);
+          if (chosen) change('change the level', (lesson) => setLevel(lesson, piece.id, chosen.level));
+        }}
+      />
+      <SelectField
+        label="Tuning"
+        value={tuningId(instrument)}
+        options={TUNINGS.map((tuning) => ({
+          value: tuning.id,
+          label: `${tuning.spelling}`,
+        }))}
+        onChange={(id) => {
+          const tuning = TUNINGS.find((each) => each.id === id);
+          if (tuning) {
+            change('change the tuning', (lesson) =>
+              setInstrument(lesson, { openStrings: tuning.openStrings }),
+            );
+          }
+        }}
+      />
+      <SelectField
+        label="Key"
+        value={piece.key === null ? FOUND : describeKey(piece.key)}
+        options={keyOptions(piece.key, sheet)}
+        onChange={(text) =>
+          change('change the key', (lesson) =>
+            setKey(lesson, piece.id, ALL_KEYS.find((key) => describeKey(key) === text) ?? null),
+          )
+        }
+      />
+      <SelectField
+        label="Metre"
+        value={metreText(piece.metre)}
+        options={METRES.map((metre) => ({ value: metreText(metre), label: metreText(metre) }))}
+        onChange={(text) => {
+          const metre = METRES.find((each) => metreText(each) === text);
+          if (metre) change('change the metre', (lesson) => setMetre(lesson, piece.id, metre));
+        }}
+      />
+    </div>
+  );
+}
+
+/** The key that was found comes first; a key from a file that is not in the list is listed too. */
+function keyOptions(own: Key | null, sheet: LineSheet) {
+  const found = sheet.keyGuesses[0]?.key ?? sheet.key;
+  const names = ALL_KEYS.map(describeKey);
+  const foreign = own !== null && !names.includes(describeKey(own)) ? [describeKey(own)] : [];
+  return [
+    { value: FOUND, label: `${describeKey(found)} (found)` },
+    ...[...names, ...foreign].map((name) => ({ value: name, label: name })),
+  ];
+}
+
+const tuningId = (instrument: InstrumentSettings): string => {
+  const spelled = (strings: InstrumentSettings['openStrings']) =>
+    strings.map((pitch) => `${formatName(pitch)}${pitch.octave}`).join(' ');
+  return TUNINGS.find((tuning) => spelled(tuning.openStrings) === spelled(instrument.openStrings))?.id ?? '';
+};
+
+const TECHNIQUE_NOTES: Readonly<Record<Technique, string>> = {
+  'chord tones': 'notes of the chord',
+  'scale steps': 'into the next root',
+  space: 'beat one left silent',
+  octave: 'the root up high',
+  'approach note': 'a half step before a root',
+  anticipation: 'the next root early',
+};
+
+/** Which techniques the line may show. */
+export function Techniques({ piece }: { readonly piece: LinePiece }) {
+  const { session } = useAtWork();
+  return (
+    <fieldset className="techniques">
+      <legend className="pad__heading">This piece teaches</legend>
+      {TECHNIQUES.map((technique) => (
+        <CheckField
+          key={technique}
+          label={capitalised(technique)}
+          note={TECHNIQUE_NOTES[technique]}
+          checked={piece.techniques.includes(technique)}
+          onChange={(on) =>
+            session.lessons.change((lesson) => setTechnique(lesson, piece.id, technique, on), {
+              label: `${on ? 'teach' : 'leave out'} ${technique}`,
+            })
+          }
+        />
+      ))}
+    </fieldset>
+  );
+}
+
+/** What the printed sheet shows. */
+export function HandoutChoices() {
+  const { session } = useAtWork();
+  const { handout } = useLesson();
+  const set = (change: Parameters<typeof setHandout>[1]) =>
+    session.lessons.change((lesson) => setHandout(lesson, change), { label: 'change the handout' });
+  return (
+    <fieldset className="techniques">
+      <legend className="pad__heading">On the handout</legend>
+      <CheckField
+        label="Degrees"
+        note="R ♭3 5 under the tab"
+        checked={handout.degrees}
+        onChange={(degrees) => set({ degrees })}
+      />
+      <CheckField
+        label="Fingers"
+        note="1 to 4, 0 is open"
+        checked={handout.fingers}
+        onChange={(fingers) => set({ fingers })}
+      />
+      <SelectField
+        label="Paper"
+        value={handout.paper}
+        options={[
+          { value: 'A4', label: 'A4' },
+          { value: 'Letter', label: 'Letter' },
+        ]}
+        onChange={(paper) => set({ paper })}
+      />
+    </fieldset>
+  );
+}

@@ -1,0 +1,22 @@
+import type { Session } from '../state';
+import { saveLessonFile } from './exports';
+import type { Playback } from './playback';
+import { ProblemBoundary } from './problem';
+import { AtWorkProvider } from './session';
+import { WritingPage } from './writing-page';
+
+interface AppProps {
+  readonly session: Session;
+  readonly playback: Playback;
+}
+
+/** The whole page for one teacher at work. */
+export function App({ session, playback }: AppProps) {
+  return (
+    <ProblemBoundary onSave={() => saveLessonFile(session.lessons.getState().lesson)}>
+      <AtWorkProvider value={{ session, playback }}>
+        <WritingPage />
+      </AtWorkProvider>
+    </ProblemBoundary>
+  );
+}

@@ -1,0 +1,44 @@
+import { type BlankPiece, type BlankSheet, setBlankBars } from '../../core/lesson';
+import { NumberWord } from '../controls';
+import { PieceHead, type PlaceOnSheet } from './piece-head';
+import { ScoreFigure } from './score-figure';
+import { useAtWork } from './session';
+
+interface BlankPieceViewProps {
+  readonly piece: BlankPiece;
+  readonly sheet: BlankSheet;
+  readonly place: PlaceOnSheet;
+}
+
+/** Empty staff and tab for the student's own line. */
+export function BlankPieceView({ piece, sheet, place }: BlankPieceViewProps) {
+  const { session } = useAtWork();
+  return (
+    <section className="piece">
+      <PieceHead piece={piece} place={place}>
+        <NumberWord
+          label={`Number of blank bars, ${piece.name}`}
+          value={piece.bars}
+          least={1}
+          most={64}
+          onChange={(bars) =>
+            session.lessons.change((lesson) => setBlankBars(lesson, piece.id, bars), {
+              label: 'change the blank bars',
+              join: `blank ${piece.id}`,
+            })
+          }
+        />{' '}
+        blank {piece.bars === 1 ? 'bar' : 'bars'}
+      </PieceHead>
+      <ScoreFigure
+        sheet={sheet}
+        name={`Blank bars, ${piece.name}`}
+        description={`${piece.bars} empty bars of staff and tab.`}
+        rows={NO_ROWS}
+        bars={null}
+      />
+    </section>
+  );
+}
+
+const NO_ROWS = { degrees: false, fingers: false };

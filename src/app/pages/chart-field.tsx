@@ -1,0 +1,94 @@
+import { type RefObject, useId, useRef } from 'react';
+import type { ChartProblem } from '../../core/chart';
+import { type LinePiece, type LineSheet, setChartText } from '../../core/lesson';
+import { describeFacts } from './describe';
+import { useAtWork } from './session';
+
+/** Typing after a rest this long is a step of its own for *Undo*. */
+const BURST_MS = 1200;
+
+interface ChartFieldProps {
+  /** As it is this moment. */
+  readonly piece: LinePiece;
+  /** What was derived of it, perhaps a moment ago. */
+  readonly sheet: LineSheet;
+}
+
+/** The chord chart as it is typed, what cannot be read in it, and what it says. */
+export function ChartField({ piece, sheet }: ChartFieldProps) {
+  const { session } = useAtWork();
+  const field = useRef<HTMLTextAreaElement>(null);
+  const burst = useRef({ count: 0, at: 0 });
+  const id = useId();
+  const type = (text: string) => {
+    const now = performance.now();
+    if (now - burst.current.at > BURST_MS) burst.current.count += 1;
+    burst.current.at = now;
+    session.lessons.change((lesson) => setChartText(lesson, piece.id, text), {
+      label: 'change the chart',
+      join: `chart ${piece.id} ${burst.current.count}`,
+    });
+  };
+  return (
+    <div className="chart">
+      <div className="field">
+        <label className="field__label" htmlFor={id}>
+          Chord chart
+        </label>
+        <textarea
+          ref={field}
+          id={id}
+          className="field__box chart__text"
+          rows={6}
+          spellCheck={false}
+          autoCapitalize="off"
+          autoComplete="off"
+          maxLength={20_000}
+          aria-describedby={`${id}-facts`}
+          value={piece.chartText}
+          onChange={(event) => type(event.currentTarget.value)}
+        />
+      </div>
+      <Problems problems={sheet.problems} field={field} />
+      <p className="chart__facts" id={`${id}-facts`}>
+        {describeFacts(sheet)}
+      </p>
+    </div>
+  );
+}
+
+interface ProblemsProps {
+  readonly problems: readonly ChartProblem[];
+  readonly field: RefObject<HTMLTextAreaElement | null>;
+}
+
+function Problems({ problems, field }: ProblemsProps) {
+  if (problems.length === 0) return null;
+  const show = (problem: ChartProblem) => {
+    const text = field.current;
+    if (text === null) return;
+    const start = offsetOf(text.value, problem);
+    text.focus();
+    text.setSelectionRange(start, start + problem.length);
+  };
+  return (
+    <ul className="problems" aria-label="Chart problems">
+      {problems.map((problem) => (
+        <li key={`${problem.line}:${problem.column}:${problem.message}`}>
+          <button type="button" className="problem" onClick={() => show(problem)}>
+            <span className="problem__place">
+              Line {problem.line}, column {problem.column}
+            </span>{' '}
+            {problem.message}
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** Offset into the text of a place counted in lines and columns from 1. */
+function offsetOf(text: string, place: ChartProblem): number {
+  const before = text.split('\n').slice(0, place.line - 1);
+  return before.reduce((sum, line) => sum + line.length + 1, 0) + place.column - 1;
+}

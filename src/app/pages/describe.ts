@@ -1,0 +1,191 @@
+import {
+  barTicks,
+  beatTicks,
+  isCompound,
+  type LineNote,
+  type Metre,
+  sameName,
+  unitTicks,
+} from '../../core/base';
+import type { ChartBar, HarmonySpan } from '../../core/chart';
+import type { LineSheet, SheetBar } from '../../core/lesson';
+import type { BarAnalysis, Technique } from '../../core/line';
+import {
+  type Chord,
+  describeKey,
+  describeSignature,
+  keyNames,
+  sameKey,
+  transposeName,
+} from '../../core/theory';
+
+/** `a`, `a and b`, `a, b and c`. */
+export function listOf(words: readonly string[]): string {
+  const last = words.at(-1);
+  return last === undefined || words.length === 1
+    ? (last ?? '')
+    : `${words.slice(0, -1).join(', ')} and ${last}`;
+}
+
+export const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+
+const symbolOf = (span: HarmonySpan): string => {
+  switch (span.harmony.kind) {
+    case 'chord':
+      return span.harmony.chord.symbol;
+    case 'unknown':
+      return span.harmony.text;
+    default:
+      return 'N.C.';
+  }
+};
+
+/** The chords of a bar as they are drawn, a chord that only goes on named once: `Gm C7`. */
+export const chordsOf = (bar: ChartBar): string =>
+  bar.spans
+    .map(symbolOf)
+    .filter((symbol, index, symbols) => symbol !== symbols[index - 1])
+    .join(' ');
+
+const ROMAN = ['0', 'I', 'II', 'III', 'IV', 'V', 'VI', 'VII', 'VIII', 'IX', 'X', 'XI', 'XII'] as const;
+
+const romanOf = (position: number): string => ROMAN[position] ?? String(position);
+
+/** Where the hand stands in the line: `hand in position I, open strings`; '' for a line without notes. */
+function describeHand(sheet: LineSheet): string {
+  const fingered = sheet.fingering.notes.filter((note) => note !== null);
+  const stopped = fingered.filter((note) => note.fret > 0);
+  const open = fingered.length > stopped.length;
+  const positions = [...new Set(stopped.map((note) => note.position))].sort((one, other) => one - other);
+  if (positions.length === 0) return open ? 'open strings' : '';
+  const places =
+    positions.length > 3
+      ? `positions ${romanOf(positions[0] ?? 0)} to ${romanOf(positions.at(-1) ?? 0)}`
+      : `position${positions.length === 1 ? '' : 's'} ${listOf(positions.map(romanOf))}`;
+  return `hand in ${places}${open ? ', open strings' : ''}`;
+}
+
+/** The line under a piece's name: feel, tempo, key and hand, all computed. */
+export const describePiece = (sheet: LineSheet): string =>
+  [
+    `${sheet.feel.name}, ${sheet.tempo} bpm`,
+    `${describeKey(sheet.key)}: ${describeSignature(sheet.key)}`,
+    describeHand(sheet),
+  ]
+    .filter((part) => part !== '')
+    .join(' · ');
+
+interface PlacedChord {
+  readonly chord: Chord;
+  readonly bar: number;
+}
+
+const chordsInOrder = (sheet: LineSheet): readonly PlacedChord[] =>
+  sheet.chart.bars.flatMap((bar) =>
+    bar.spans.flatMap((span) =>
+      span.harmony.kind === 'chord' ? [{ chord: span.harmony.chord, bar: bar.number }] : [],
+    ),
+  );
+
+const FOURTH_UP = { steps: 3, halfSteps: 5 };
+
+/** Whether `next` stands a fifth below a dominant, which is where a dominant leads. */
+const leadsTo = (dominant: Chord, next: Chord): boolean =>
+  dominant.family === 'dominant' && sameName(transposeName(dominant.root, FOURTH_UP), next.root);
+
+/** The first two dominants from outside the key that lead where they should: `F7 in bar 6 leads to B♭.` */
+function describeDominants(sheet: LineSheet): string {
+  const inKey = keyNames(sheet.key);
+  const foreign = (chord: Chord) =>
+    chord.tones.some(({ name }) => !inKey.some((known) => sameName(known, name)));
+  const chords = chordsInOrder(sheet);
+  return chords
+    .flatMap(({ chord, bar }, index) => {
+      const next = chords[index + 1];
+      return next && foreign(chord) && leadsTo(chord, next.chord)
+        ? [`${chord.symbol} in bar ${bar} leads to ${next.chord.symbol}.`]
+        : [];
+    })
+    .slice(0, 2)
+    .join(' ');
+}
+
+/** What can be said about the chart without asking anyone, in a sentence or three. */
+export function describeFacts(sheet: LineSheet): string {
+  if (sheet.chart.bars.length === 0) {
+    return 'Write chords between bar lines, for example | F | Dm | Gm | C7 |.';
+  }
+  const bars = counted(sheet.chart.bars.length, 'bar', 'bars');
+  const [best] = sheet.keyGuesses;
+  const doubt =
+    best !== undefined && !sameKey(best.key, sheet.key) ? `The chords suggest ${describeKey(best.key)}.` : '';
+  return [
+    `${bars}, ${describeKey(sheet.key)}: ${describeSignature(sheet.key)}.`,
+    doubt,
+    describeDominants(sheet),
+  ]
+    .filter((part) => part !== '')
+    .join(' ');
+}
+
+/** `Space, chord tones`. */
+export const describeTechniques = (techniques: readonly Technique[]): string =>
+  techniques.length === 0 ? 'No technique' : capitalised(techniques.join(', '));
+
+/** The degrees of a bar in order, with a dot for every beat in which nothing sounds: `· R R 5 ♭3`. */
+export function degreesLine(
+  notes: readonly Pick<LineNote, 'start' | 'duration'>[],
+  analysis: BarAnalysis,
+  metre: Metre,
+): string {
+  const beat = beatTicks(metre);
+  const marks = notes.map((note, index) => ({
+    at: Number(note.start),
+    text: analysis.notes[index]?.degreeText || '×',
+  }));
+  for (let at = 0; at < barTicks(metre); at += beat) {
+    const silent = notes.every((note) => note.start >= at + beat || note.start + note.duration <= at);
+    if (silent) marks.push({ at, text: '·' });
+  }
+  return marks
+    .sort((one, other) => one.at - other.at)
+    .map((mark) => mark.text)
+    .join(' ');
+}
+
+/** Where in the bar a moment lies, as it is counted: `2`, `the & of 2`. */
+function countOf(start: number, metre: Metre): string {
+  const beat = beatTicks(metre);
+  const number = Math.floor(start / beat) + 1;
+  const rest = start % beat;
+  if (rest === 0) return String(number);
+  if (isCompound(metre)) return `${number} and ${rest / unitTicks(metre)} eighths`;
+  const parts: Readonly<Record<number, string>> = { 2: '&', 1: 'e', 3: 'a' };
+  const part = parts[(rest * 4) / beat];
+  return part === undefined ? `within ${number}` : `the ${part} of ${number}`;
+}
+
+const STRING_NAMES = (sheet: LineSheet): readonly string[] =>
+  sheet.instrument.openStrings.map((pitch) => pitch.letter);
+
+/** What a bar holds, for someone who does not see the staff. */
+export function describeBar(sheet: LineSheet, bar: SheetBar): string {
+  if (bar.notes.length === 0) return 'No notes yet.';
+  const strings = STRING_NAMES(sheet);
+  const notes = bar.notes.map(({ note, fingered, degreeText }) => {
+    const place =
+      fingered === null
+        ? 'not on this instrument'
+        : `${strings[fingered.string - 1] ?? ''} string ${fingered.fret === 0 ? 'open' : `fret ${fingered.fret}`}`;
+    return `${degreeText || 'note'} on ${countOf(note.start, bar.written.metre)}, ${place}`;
+  });
+  return `${notes.join('; ')}.${bar.kept ? ' Kept.' : ''}`;
+}
+
+/** The text alternative of a whole score; the bars' own descriptions hold the notes. */
+export const describeScore = (sheet: LineSheet): string =>
+  sheet.bars.length === 0
+    ? `${sheet.name}: no bars yet.`
+    : `${sheet.name}: ${counted(sheet.bars.length, 'bar', 'bars')} of bass line on staff and tab. ${describePiece(sheet)}.`;

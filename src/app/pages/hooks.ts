@@ -1,0 +1,55 @@
+import { type RefObject, useEffect, useLayoutEffect, useState, useSyncExternalStore } from 'react';
+
+/** Follows a media query. */
+export function useMedia(query: string): boolean {
+  return useSyncExternalStore(
+    (changed) => {
+      const list = window.matchMedia(query);
+      list.addEventListener('change', changed);
+      return () => list.removeEventListener('change', changed);
+    },
+    () => window.matchMedia(query).matches,
+  );
+}
+
+/** Width of an element's content in whole CSS pixels; 0 before it is on the page. */
+export function useWidth(element: RefObject<HTMLElement | null>): number {
+  const [width, setWidth] = useState(0);
+  useLayoutEffect(() => {
+    const watched = element.current;
+    if (watched === null) return;
+    setWidth(Math.floor(watched.clientWidth));
+    const observer = new ResizeObserver(() => setWidth(Math.floor(watched.clientWidth)));
+    observer.observe(watched);
+    return () => observer.disconnect();
+  }, [element]);
+  return width;
+}
+
+/** Whether an element is in view or has been near it: far things are drawn when they come closer. */
+export function useNear(element: RefObject<HTMLElement | null>): boolean {
+  const [near, setNear] = useState(false);
+  useEffect(() => {
+    const watched = element.current;
+    if (near || watched === null) return;
+    const observer = new IntersectionObserver(
+      (entries) => {
+        if (entries.some((entry) => entry.isIntersecting)) setNear(true);
+      },
+      { rootMargin: '800px 0px' },
+    );
+    observer.observe(watched);
+    return () => observer.disconnect();
+  }, [element, near]);
+  return near;
+}
+
+/** Runs `work` when the browser has nothing better to do, at the latest after `timeout` milliseconds. */
+export function whenIdle(work: () => void, timeout: number): () => void {
+  if (typeof window.requestIdleCallback === 'function') {
+    const handle = window.requestIdleCallback(work, { timeout });
+    return () => window.cancelIdleCallback(handle);
+  }
+  const handle = window.setTimeout(work, Math.min(timeout, 200));
+  return () => window.clearTimeout(handle);
+}

@@ -1,0 +1,117 @@
+import { useId, useState } from 'react';
+import {
+  type InstrumentSettings,
+  ideasFor,
+  keepBar,
+  type LinePiece,
+  type LineSheet,
+  takeIdea,
+} from '../../core/lesson';
+import type { Idea } from '../../core/line';
+import { CheckField } from '../controls';
+import { chordsOf, degreesLine, describeTechniques } from './describe';
+import { IdeaCard } from './idea-card';
+import { sameNotes, sameQuestion } from './idea-preview';
+import { useAtWork } from './session';
+
+interface IdeaDrawerProps {
+  readonly piece: LinePiece;
+  readonly sheet: LineSheet;
+  /** Index of the written bar. */
+  readonly bar: number;
+  readonly instrument: InstrumentSettings;
+  readonly onClose: () => void;
+}
+
+interface Asked {
+  readonly piece: LinePiece;
+  readonly instrument: InstrumentSettings;
+  readonly bar: number;
+  readonly ideas: readonly Idea[];
+}
+
+const ask = (piece: LinePiece, instrument: InstrumentSettings, bar: number): Asked => ({
+  piece,
+  instrument,
+  bar,
+  ideas: ideasFor(piece, instrument, bar),
+});
+
+/** The ideas stay as they are, in their order, while one after the other is tried in the line. */
+function useIdeas(piece: LinePiece, instrument: InstrumentSettings, bar: number): Asked {
+  const [asked, setAsked] = useState(() => ask(piece, instrument, bar));
+  const current =
+    asked.bar === bar && asked.instrument === instrument && sameQuestion(asked.piece, piece, bar)
+      ? asked
+      : ask(piece, instrument, bar);
+  if (current !== asked) setAsked(current);
+  return current;
+}
+
+/** Opens in the sheet under the chosen bar: what the bar teaches now, and what else could stand there. */
+export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawerProps) {
+  const { session } = useAtWork();
+  const id = useId();
+  const asked = useIdeas(piece, instrument, bar);
+  const written = sheet.bars[bar];
+  const stored = piece.bars[bar];
+  if (written === undefined || stored === undefined) return null;
+  const title = `Ideas for bar ${written.written.number}`;
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a group with a heading, not a form's fieldset
+    <div className="drawer" role="group" aria-labelledby={`${id}-title`}>
+      <div className="drawer__inner">
+        <div className="drawer__head">
+          <h3 className="drawer__title" id={`${id}-title`}>
+            {title} · {chordsOf(written.written)}
+          </h3>
+          <CheckField
+            label="Keep this bar"
+            checked={stored.kept}
+            onChange={(kept) =>
+              session.lessons.change((lesson) => keepBar(lesson, piece.id, bar, kept), {
+                label: `${kept ? 'keep' : 'free'} bar ${bar + 1}`,
+              })
+            }
+          />
+          <button type="button" className="button button--quiet" onClick={onClose} data-close-drawer>
+            Close
+          </button>
+        </div>
+        {written.notes.length > 0 && (
+          <p className="drawer__now">
+            In the line now:{' '}
+            <strong className="drawer__degrees">
+              {degreesLine(stored.notes, written.analysis, written.written.metre)}
+            </strong>{' '}
+            <span className="drawer__techniques">{describeTechniques(written.analysis.techniques)}.</span>{' '}
+            {written.analysis.reason}
+          </p>
+        )}
+        {asked.ideas.length === 0 ? (
+          <p>There is no chord to write ideas for in this bar.</p>
+        ) : (
+          <ul className="ideas" aria-label={title}>
+            {asked.ideas.map((idea, index) => (
+              <IdeaCard
+                key={idea.id}
+                idea={idea}
+                order={index}
+                piece={asked.piece}
+                instrument={instrument}
+                bar={bar}
+                metre={written.written.metre}
+                inLine={sameNotes(idea.notes, stored.notes)}
+                onTake={() =>
+                  session.lessons.change((lesson) => takeIdea(lesson, piece.id, bar, idea), {
+                    label: `take an idea for bar ${bar + 1}`,
+                  })
+                }
+              />
+            ))}
+          </ul>
+        )}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,229 @@
+import { useEffect, useRef } from 'react';
+import { useStore } from 'zustand';
+import {
+  type Lesson,
+  type LinePiece,
+  type PlayingSettings,
+  setPlaying,
+  TEMPO_RANGE,
+} from '../../core/lesson';
+import { PARTS, type Part } from '../../core/performance';
+import { NumberWord, SelectWord, SwitchWord } from '../controls';
+import { passageOf, practiceTempo } from './playback';
+import { lineAtHand, useAtWork, useEditor, useLesson } from './session';
+
+/** The music stand's ledge: plays the piece at hand, and says how, in a sentence whose words can be changed. */
+export function Ledge({ settled }: { readonly settled: Lesson }) {
+  const { playback } = useAtWork();
+  const lesson = useLesson();
+  const pieceId = useEditor((state) => state.pieceId);
+  const piece = lineAtHand(lesson, pieceId);
+  const settledPiece = lineAtHand(settled, piece?.id ?? pieceId);
+  const fault = useStore(playback, (state) => state.fault);
+  return (
+    <section className="ledge" aria-label="Playing">
+      <PlayAndStop />
+      <div className="ledge__words">
+        {piece !== null && <Sentence piece={piece} bars={settledPiece?.bars.length ?? 0} />}
+        <PlaybackStatus />
+        {fault !== null && (
+          <p className="ledge__fault" role="alert">
+            {fault}
+          </p>
+        )}
+      </div>
+    </section>
+  );
+}
+
+/** Two buttons in one place; the one that would do nothing is away. The focus stays in the place. */
+function PlayAndStop() {
+  const { playback } = useAtWork();
+  const silent = useStore(playback, (state) => state.kind === 'stopped');
+  const holder = useRef<HTMLDivElement>(null);
+  const hadFocus = useRef(false);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: runs when the one button has replaced the other
+  useEffect(() => {
+    if (hadFocus.current) holder.current?.querySelector('button')?.focus();
+  }, [silent]);
+  const remember = () => {
+    hadFocus.current = holder.current?.contains(document.activeElement) ?? false;
+  };
+  return (
+    <div className="ledge__play" ref={holder}>
+      {silent ? (
+        <button
+          key="play"
+          type="button"
+          className="play"
+          onClick={() => {
+            remember();
+            void playback.play();
+          }}
+          onBlur={() => {
+            hadFocus.current = false;
+          }}
+        >
+          <svg viewBox="0 0 12 14" width="12" height="14" aria-hidden="true">
+            <path d="M0 0 12 7 0 14Z" fill="currentColor" />
+          </svg>
+          Play
+        </button>
+      ) : (
+        <button
+          key="stop"
+          type="button"
+          className="play play--stop"
+          onClick={() => {
+            remember();
+            playback.stop();
+          }}
+        >
+          <svg viewBox="0 0 12 12" width="12" height="12" aria-hidden="true">
+            <path d="M0 0h12v12H0Z" fill="currentColor" />
+          </svg>
+          Stop
+        </button>
+      )}
+    </div>
+  );
+}
+
+/** Heard at start and stop; in between it only shows the bar. */
+function PlaybackStatus() {
+  const { playback, session } = useAtWork();
+  const kind = useStore(playback, (state) => state.kind);
+  const bar = useStore(playback, (state) => state.bar);
+  const announced = useRef<string>('');
+  const pieces = useStore(session.lessons, (state) => state.lesson.pieces);
+  const heardId = useStore(playback, (state) => state.heard?.pieceId ?? null);
+  const heard = pieces.find((piece) => piece.id === heardId);
+  const first = heard?.kind === 'line' ? (heard.playing.passage?.first ?? 1) : 1;
+  const text =
+    kind === 'stopped'
+      ? 'Stopped'
+      : kind === 'preparing'
+        ? 'Getting ready'
+        : `Playing bar ${bar === null ? first : bar + 1}`;
+  const turning = announced.current !== kind;
+  useEffect(() => {
+    announced.current = kind;
+  }, [kind]);
+  return (
+    <p className="ledge__status" role="status" aria-label="Playback" aria-live={turning ? 'polite' : 'off'}>
+      {text}
+    </p>
+  );
+}
+
+const PART_ORDER: readonly Part[] = ['drums', 'chops', 'organ', 'click', 'bass'];
+
+interface SentenceProps {
+  readonly piece: LinePiece;
+  readonly bars: number;
+}
+
+function Sentence({ piece, bars }: SentenceProps) {
+  const { session } = useAtWork();
+  const { playing } = piece;
+  const set = (change: Partial<PlayingSettings>, join?: string) =>
+    session.lessons.change((lesson) => setPlaying(lesson, piece.id, change), {
+      label: 'change how it is played',
+      ...(join === undefined ? {} : { join: `${join} ${piece.id}` }),
+    });
+  return (
+    <p className="ledge__sentence">
+      {bars > 0 && <Passage piece={piece} bars={bars} set={set} />}{' '}
+      {playing.loop ? 'round and round in a ' : 'once, without a '}
+      <SwitchWord label="Loop" on={playing.loop} onChange={(loop) => set({ loop })}>
+        loop
+      </SwitchWord>
+      , at{' '}
+      <NumberWord
+        label="Speed in per cent"
+        value={playing.tempoShare}
+        least={Math.max(20, Math.ceil((TEMPO_RANGE.least / piece.tempo) * 100))}
+        most={Math.min(200, Math.floor((TEMPO_RANGE.most / piece.tempo) * 100))}
+        step={5}
+        onChange={(tempoShare) => set({ tempoShare }, 'speed')}
+      />{' '}
+      % ({practiceTempo(piece)} bpm), <PartWords playing={playing} set={set} />
+      {playing.countIn === 0 ? ', without a ' : ', after '}
+      {playing.countIn > 0 && (
+        <>
+          <SelectWord
+            label="Bars of counting in"
+            value={playing.countIn === 1 ? 'one bar' : 'two bars'}
+            options={[
+              { value: 'one bar', label: 'one bar' },
+              { value: 'two bars', label: 'two bars' },
+            ]}
+            onChange={(text) => set({ countIn: text === 'one bar' ? 1 : 2 })}
+          />
+          {' of '}
+        </>
+      )}
+      <SwitchWord label="Count-in" on={playing.countIn > 0} onChange={(on) => set({ countIn: on ? 1 : 0 })}>
+        count-in
+      </SwitchWord>
+      .
+    </p>
+  );
+}
+
+type SetPlaying = (change: Partial<PlayingSettings>, join?: string) => void;
+
+function Passage({ piece, bars, set }: SentenceProps & { readonly set: SetPlaying }) {
+  const { first, last } = passageOf(piece, bars) ?? { first: 1, last: bars };
+  const choose = (from: number, to: number) =>
+    set({ passage: from === 1 && to === bars ? null : { first: from, last: to } }, 'passage');
+  return (
+    <>
+      <span className="ledge__verb">Bars </span>
+      <NumberWord
+        label="First bar"
+        value={first}
+        least={1}
+        most={bars}
+        onChange={(from) => choose(from, Math.max(from, last))}
+      />
+      {' to '}
+      <NumberWord
+        label="Last bar"
+        value={last}
+        least={1}
+        most={bars}
+        onChange={(to) => choose(Math.min(first, to), to)}
+      />
+      ,
+    </>
+  );
+}
+
+/** `with drums, chops and organ, without click and bass`: the order stays, only the small words change. */
+function PartWords({ playing, set }: { readonly playing: PlayingSettings; readonly set: SetPlaying }) {
+  return PART_ORDER.filter((part) => PARTS.includes(part)).map((part, index) => {
+    const on = playing[part];
+    const before = PART_ORDER[index - 1];
+    const after = PART_ORDER[index + 1];
+    const goesOn = before !== undefined && playing[before] === on;
+    const isLast = after === undefined || playing[after] !== on;
+    const link = goesOn
+      ? isLast
+        ? ' and '
+        : ', '
+      : `${before === undefined ? '' : ', '}${on ? 'with' : 'without'} `;
+    return (
+      <span key={part}>
+        {link}
+        <SwitchWord
+          label={part.charAt(0).toUpperCase() + part.slice(1)}
+          on={on}
+          onChange={(next) => set({ [part]: next })}
+        >
+          {part}
+        </SwitchWord>
+      </span>
+    );
+  });
+}

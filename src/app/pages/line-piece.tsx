@@ -1,0 +1,85 @@
+import { useMemo } from 'react';
+import type { HandoutSettings, InstrumentSettings, LinePiece, LineSheet } from '../../core/lesson';
+import { chordsOf, describeBar, describePiece, describeScore } from './describe';
+import { IdeaDrawer } from './idea-drawer';
+import { PieceHead, type PlaceOnSheet } from './piece-head';
+import { type BarButton, ScoreFigure } from './score-figure';
+import { useAtWork, useEditor } from './session';
+
+interface LinePieceViewProps {
+  readonly piece: LinePiece;
+  readonly sheet: LineSheet;
+  readonly place: PlaceOnSheet;
+  readonly atHand: boolean;
+  readonly instrument: InstrumentSettings;
+  readonly handout: HandoutSettings;
+}
+
+/** A line on the sheet: its score, whose bars can be chosen, and the drawer with the ideas for the chosen one. */
+export function LinePieceView({ piece, sheet, place, atHand, instrument, handout }: LinePieceViewProps) {
+  const { session } = useAtWork();
+  const chosen = useEditor((state) => (state.pieceId === piece.id ? state.bar : null));
+  const bars = useMemo(
+    () =>
+      sheet.bars.map((bar): BarButton => {
+        const chords = chordsOf(bar.written);
+        return {
+          name: atHand
+            ? `Bar ${bar.written.number}, ${chords}`
+            : `${sheet.name}, bar ${bar.written.number} (${chords})`,
+          description: describeBar(sheet, bar),
+          kept: bar.kept,
+        };
+      }),
+    [sheet, atHand],
+  );
+  const rows = useMemo(
+    () => ({ degrees: handout.degrees, fingers: handout.fingers }),
+    [handout.degrees, handout.fingers],
+  );
+  return (
+    <section className={`piece${atHand ? ' piece--at-hand' : ''}`}>
+      <PieceHead
+        piece={piece}
+        place={place}
+        action={
+          atHand ? null : (
+            <button
+              type="button"
+              className="button button--quiet"
+              aria-label={`Work on ${piece.name}`}
+              onClick={() => session.choosePiece(piece.id)}
+            >
+              Work on this
+            </button>
+          )
+        }
+      >
+        {sheet.bars.length === 0 ? 'Write its chords into the chord chart.' : describePiece(sheet)}
+      </PieceHead>
+      {sheet.bars.length > 0 && (
+        <ScoreFigure
+          sheet={sheet}
+          name={atHand ? 'Score' : `${piece.name} on staff and tab`}
+          description={describeScore(sheet)}
+          rows={rows}
+          bars={{
+            buttons: bars,
+            chosen,
+            choose: (bar) => session.chooseBar(piece.id, bar),
+            drawer: (bar) => (
+              <IdeaDrawer
+                key={piece.id}
+                piece={piece}
+                sheet={sheet}
+                bar={bar}
+                instrument={instrument}
+                onClose={() => session.chooseBar(piece.id, null)}
+              />
+            ),
+          }}
+        />
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,78 @@
+import { type KeyboardEvent, useEffect, useRef } from 'react';
+import { deriveSheet, type Lesson } from '../../core/lesson';
+import { Aims, HandoutChoices, Techniques } from './aims';
+import { ChartField } from './chart-field';
+import { LessonCheck } from './lesson-check';
+import { lineAtHand, useAtWork, useEditor, useLesson } from './session';
+
+interface NotePadProps {
+  /** The lesson everything computed is shown from; it may be a moment older than what is being typed. */
+  readonly settled: Lesson;
+  /** How to put the pad away, where it does not always stand beside the sheet. */
+  readonly onClose: (() => void) | null;
+  /** Whether it lies over the sheet and takes the focus when it opens. */
+  readonly overSheet: boolean;
+}
+
+/** Chart and aims of the piece at hand: what a teacher writes down before the line is composed. */
+export function NotePad({ settled, onClose, overSheet }: NotePadProps) {
+  const { session } = useAtWork();
+  const lesson = useLesson();
+  const pieceId = useEditor((state) => state.pieceId);
+  const remarks = useEditor((state) => state.remarks);
+  const root = useRef<HTMLElement>(null);
+  const piece = lineAtHand(lesson, pieceId);
+  const settledPiece = lineAtHand(settled, piece?.id ?? pieceId);
+  const sheet = settledPiece && deriveSheet(settledPiece, settled.instrument);
+
+  useEffect(() => {
+    if (overSheet) root.current?.querySelector<HTMLElement>('textarea, button')?.focus();
+  }, [overSheet]);
+
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === 'Escape' && onClose !== null) {
+      event.stopPropagation();
+      onClose();
+    }
+  };
+
+  return (
+    <aside className="pad" id="note-pad" aria-label="Note pad" ref={root} onKeyDown={onKeyDown}>
+      {overSheet && onClose !== null && (
+        <div className="pad__top">
+          <h2 className="pad__title">Chart and aims</h2>
+          <button type="button" className="button" onClick={onClose}>
+            Back to the sheet
+          </button>
+        </div>
+      )}
+      {piece !== null && sheet?.kind === 'line' ? (
+        <>
+          {lesson.pieces.filter((each) => each.kind === 'line').length > 1 && (
+            <p className="pad__piece">For “{piece.name}”</p>
+          )}
+          <ChartField piece={piece} sheet={sheet} />
+          <Aims piece={piece} sheet={sheet} />
+          <Techniques piece={piece} />
+          <div className="pad__compose">
+            <button type="button" className="button button--main" onClick={session.composeLine}>
+              Compose line
+            </button>
+            <button type="button" className="button" onClick={session.anotherTake}>
+              Another take
+            </button>
+          </div>
+          <div role="status" className="pad__remarks">
+            {remarks.map((remark) => (
+              <p key={remark}>{remark}</p>
+            ))}
+          </div>
+        </>
+      ) : (
+        <p>This lesson has no line yet: add one under the sheet.</p>
+      )}
+      <LessonCheck lesson={settled} />
+      <HandoutChoices />
+    </aside>
+  );
+}

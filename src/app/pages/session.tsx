@@ -1,0 +1,42 @@
+import { createContext, type ReactNode, useContext } from 'react';
+import { useStore } from 'zustand';
+import type { Lesson, LinePiece } from '../../core/lesson';
+import type { EditorState, Session } from '../state';
+import type { Playback } from './playback';
+
+interface AtWork {
+  readonly session: Session;
+  readonly playback: Playback;
+}
+
+const AtWorkContext = createContext<AtWork | null>(null);
+
+/** Everything below can reach the session and the player. */
+export function AtWorkProvider({
+  value,
+  children,
+}: {
+  readonly value: AtWork;
+  readonly children: ReactNode;
+}) {
+  return <AtWorkContext value={value}>{children}</AtWorkContext>;
+}
+
+/** @throws Error outside {@link AtWorkProvider}. */
+export function useAtWork(): AtWork {
+  const value = useContext(AtWorkContext);
+  if (value === null) throw new Error('The page needs a session around it.');
+  return value;
+}
+
+/** The document as it is this moment: for fields that are typed into. */
+export const useLesson = (): Lesson => useStore(useAtWork().session.lessons, (state) => state.lesson);
+
+export const useEditor = <Part,>(select: (state: EditorState) => Part): Part =>
+  useStore(useAtWork().session.editor, select);
+
+/** The piece at hand if it is a line, else the lesson's first line, else null. */
+export function lineAtHand(lesson: Lesson, pieceId: string): LinePiece | null {
+  const atHand = lesson.pieces.find((piece) => piece.id === pieceId);
+  return atHand?.kind === 'line' ? atHand : (lesson.pieces.find((piece) => piece.kind === 'line') ?? null);
+}

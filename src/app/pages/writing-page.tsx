@@ -1,0 +1,114 @@
+import { useDeferredValue, useEffect, useState } from 'react';
+import { deriveSheets, type Lesson } from '../../core/lesson';
+import { Header } from './header';
+import { useMedia, whenIdle } from './hooks';
+import { Ledge } from './ledge';
+import { NotePad } from './note-pad';
+import { loadScore } from './score-ready';
+import { useAtWork, useEditor, useLesson } from './session';
+import { SheetView } from './sheet';
+
+/** Widths at which the note pad folds away, and at which it lies over the sheet. */
+const FOLDS = '(max-width: 74.99rem)';
+const OVER_SHEET = '(max-width: 47.99rem)';
+
+/** The page a lesson is written on: note pad, sheet and ledge. */
+export function WritingPage() {
+  const { session, playback } = useAtWork();
+  const folds = useMedia(FOLDS);
+  const narrow = useMedia(OVER_SHEET);
+  const [padOpen, setPadOpen] = useState(false);
+  const settled = useDeferredValue(useLesson());
+  useShortcuts();
+  usePrintPages(settled);
+
+  useEffect(() => {
+    loadScore();
+    return whenIdle(playback.warmUp, 4000);
+  }, [playback]);
+
+  const padShown = !folds || padOpen;
+  const closePad = () => {
+    setPadOpen(false);
+    requestAnimationFrame(() => document.querySelector<HTMLElement>('[aria-controls="note-pad"]')?.focus());
+  };
+  return (
+    <div className={`page${padShown ? ' page--pad' : ''}`}>
+      <Header pad={folds ? { open: padOpen, toggle: () => setPadOpen(!padOpen) } : null} />
+      <div className="desk">
+        {padShown && <NotePad settled={settled} overSheet={narrow} onClose={folds ? closePad : null} />}
+        <main className="desk__sheet">
+          <Notice />
+          <SheetView key={session.lessons.getState().lesson.id} settled={settled} />
+        </main>
+      </div>
+      <Ledge settled={settled} />
+    </div>
+  );
+}
+
+/** What just happened or failed, until it is put away. */
+function Notice() {
+  const { session } = useAtWork();
+  const notice = useEditor((state) => state.notice);
+  const saving = useEditor((state) => state.saving);
+  const sentence = notice ?? (saving.kind === 'failed' ? saving.sentence : null);
+  return (
+    <div role="alert" className={sentence === null ? undefined : 'notice'}>
+      {sentence !== null && (
+        <>
+          <p>{sentence}</p>
+          {notice !== null && (
+            <button type="button" className="button button--quiet" onClick={session.dismissNotice}>
+              Understood
+            </button>
+          )}
+        </>
+      )}
+    </div>
+  );
+}
+
+/** Undo and redo by the keys every program knows, also while a field has the focus. */
+function useShortcuts(): void {
+  const { session } = useAtWork();
+  useEffect(() => {
+    const onKeyDown = (event: KeyboardEvent) => {
+      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+      const key = event.key.toLowerCase();
+      if (key === 'z' || key === 'y') {
+        event.preventDefault();
+        if (key === 'y' || event.shiftKey) session.lessons.redo();
+        else session.lessons.undo();
+      }
+    };
+    window.addEventListener('keydown', onKeyDown);
+    return () => window.removeEventListener('keydown', onKeyDown);
+  }, [session]);
+}
+
+/** Quiet time after a change before the printed pages are made ready, in milliseconds. */
+const PRINT_PAUSE = 1500;
+
+/** Keeps the printed pages ready, so that the browser's own print command prints the sheet. */
+function usePrintPages(lesson: Lesson): void {
+  useEffect(() => {
+    let gone = false;
+    let takeAway = () => {};
+    const prepare = async () => {
+      try {
+        const { buildHandout, preparePrint } = await import('../../handout');
+        const handout = await buildHandout(lesson, deriveSheets(lesson));
+        if (!gone) takeAway = preparePrint(handout);
+      } catch {
+        // Without the page's fonts there is nothing to print; Export says so when it is asked.
+      }
+    };
+    const timer = window.setTimeout(() => void prepare(), PRINT_PAUSE);
+    return () => {
+      gone = true;
+      window.clearTimeout(timer);
+      takeAway();
+    };
+  }, [lesson]);
+}
