@@ -84,6 +84,7 @@ async function open(address: string, options: OpenOptions): Promise<OpenPage> {
     viewport: { width: options.width ?? 1440, height: options.height ?? 900 },
     ...options.context,
   });
+  context.setDefaultTimeout(15_000);
   const page = await context.newPage();
   const complaints: string[] = [];
   await listen(page, new URL(address).origin, complaints);
@@ -95,7 +96,8 @@ async function open(address: string, options: OpenOptions): Promise<OpenPage> {
   };
   opened.push(result);
   await options.prepare?.(page);
-  await page.goto(address + (options.path ?? ''));
+  const response = await page.goto(address + (options.path ?? ''));
+  if (response?.ok() !== true) throw new Error(`${page.url()} did not open: ${complaints.join('; ')}`);
   return result;
 }
 
