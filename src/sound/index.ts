@@ -1,1 +1,3 @@
+export { renderWav, type WavOptions } from './export';
+export { createPlayer } from './player';
 export * from './types';

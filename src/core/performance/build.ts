@@ -1,4 +1,5 @@
 import { barTicks, beatTicks, ticks } from '../base';
+import { swingRatio } from '../feel';
 import type { LineSheet } from '../lesson';
 import { bassEvents } from './bass';
 import { chordEvents } from './chords';
@@ -7,7 +8,6 @@ import { drumEvents } from './drums';
 import { humanise } from './humanise';
 import type { ClickPlan, PerformanceOptions } from './options';
 import { planBars } from './plan';
-import { swingRatio } from './swing';
 import { PARTS, type Performance, type PerformanceEvent } from './types';
 
 const EVERY_BEAT: ClickPlan = { beats: 'every beat', dropOut: null };
@@ -21,7 +21,7 @@ const inOrder = (one: PerformanceEvent, other: PerformanceEvent): number =>
  * of them whatever is switched on, so that a part can be switched while it plays.
  */
 export function buildPerformance(sheet: LineSheet, options: PerformanceOptions): Performance {
-  const ratio = swingRatio(sheet.feel.swing, options.tempo);
+  const ratio = swingRatio(sheet.feel, options.tempo);
   const first = sheet.bars[(options.passage?.first ?? 1) - 1]?.written.metre ?? sheet.metre;
   const countIn = options.countIn * barTicks(first);
   const planned = planBars(sheet, options, countIn);

@@ -1,7 +1,6 @@
-import { sameMetre, ticks } from '../base';
-import type { Feel, Grid } from '../feel';
+import { ticks } from '../base';
+import { type Feel, feelMetre, type Grid, readGrid } from '../feel';
 import type { Chord } from '../theory';
-import { readGrid } from './grid';
 import type { PlannedBar } from './plan';
 import { swung } from './swing';
 import type { PitchedEvent } from './types';
@@ -74,7 +73,7 @@ function hitsOf(stretch: Stretch, voicing: Voicing, hand: Hand, ratio: number): 
 
 /** The chords' own rhythm section: off-beat chops and the organ's two hands, by the feel's grids. */
 export function chordEvents(bars: readonly PlannedBar[], feel: Feel, ratio: number): readonly PitchedEvent[] {
-  const metreOf = (bar: PlannedBar) => feel.metres.find((entry) => sameMetre(entry.metre, bar.metre));
+  const metreOf = (bar: PlannedBar) => feelMetre(feel, bar.metre);
   const hands: readonly Hand[] = [
     {
       part: 'chops',

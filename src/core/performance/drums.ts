@@ -1,7 +1,6 @@
-import { beatsInBar, beatTicks, type Metre, sameMetre, ticks } from '../base';
+import { beatsInBar, beatTicks, type Metre, ticks } from '../base';
 import type { Chart } from '../chart';
-import type { DrumRow, Feel } from '../feel';
-import { readGrid } from './grid';
+import { type DrumRow, type Feel, feelMetre, readGrid } from '../feel';
 import type { PlannedBar } from './plan';
 import { swung } from './swing';
 import type { DrumEvent } from './types';
@@ -21,7 +20,17 @@ function plainRows(metre: Metre): readonly DrumRow[] {
   ];
 }
 
-/** Whether the written bar ends a phrase that a fill answers: the last bar of a section always does. */
+/** A row whose hi-hat opens here and there (`o`) is two rows. */
+function bySound(row: DrumRow): readonly DrumRow[] {
+  return row.grid.includes('o')
+    ? [
+        { ...row, grid: row.grid.replaceAll('o', '-') },
+        { ...row, sound: 'open hat', grid: row.grid.replaceAll(/x/gi, '-') },
+      ]
+    : [row];
+}
+
+/** Whether the written bar ends a phrase that a fill answers: the last bar of all but the shortest sections does. */
 function endsPhrase(chart: Chart, bar: number, phraseLength: number): boolean {
   const section = chart.sections[chart.bars[bar]?.section ?? -1];
   if (section === undefined) {
@@ -29,12 +38,13 @@ function endsPhrase(chart: Chart, bar: number, phraseLength: number): boolean {
   }
   const position = bar - section.start + 1;
   const period = phraseLength * Math.ceil(LEAST_BARS_BETWEEN_FILLS / phraseLength);
-  return position === section.length || position % period === 0;
+  const ends = position === section.length && section.length >= LEAST_BARS_BETWEEN_FILLS;
+  return ends || position % period === 0;
 }
 
 function rowsFor(bar: PlannedBar, chart: Chart, feel: Feel): readonly DrumRow[] {
-  const known = feel.metres.find((entry) => sameMetre(entry.metre, bar.metre));
-  if (known === undefined) {
+  const known = feelMetre(feel, bar.metre);
+  if (known === null) {
     return plainRows(bar.metre);
   }
   const fills = bar.bar !== null && known.fill.length > 0 && endsPhrase(chart, bar.bar, feel.phraseLength);
@@ -60,12 +70,12 @@ export function drumEvents(
       continue;
     }
     const at = (position: number): number => bar.start + swung(position, bar.metre, ratio);
-    for (const row of rowsFor(bar, chart, feel)) {
+    for (const row of rowsFor(bar, chart, feel).flatMap(bySound)) {
       for (const hit of readGrid(row.grid, bar.metre)) {
         const start = at(hit.start);
         events.push({
           part: 'drums',
-          sound: hit.open ? 'open hat' : row.sound,
+          sound: row.sound,
           start: ticks(start),
           duration: ticks(Math.max(1, at(hit.start + hit.duration) - start)),
           velocity: hit.accent ? STRENGTH.accent : STRENGTH.plain,

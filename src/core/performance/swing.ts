@@ -1,21 +1,4 @@
-import { type Bpm, isCompound, type Metre, TICKS_PER_QUARTER } from '../base';
-import type { Feel } from '../feel';
-
-/** The feel's ratio of long to short at a tempo: linear between the table's rows, constant beyond its ends. */
-export function swingRatio(table: Feel['swing'], tempo: Bpm): number {
-  const rows = [...table].sort((one, other) => one.bpm - other.bpm);
-  let below = rows[0];
-  for (const row of rows) {
-    if (below !== undefined && row.bpm >= tempo) {
-      const width = row.bpm - below.bpm;
-      const share = width === 0 || tempo <= below.bpm ? 0 : (tempo - below.bpm) / width;
-      const from = tempo <= below.bpm ? below.ratio : below.ratio + (row.ratio - below.ratio) * share;
-      return from;
-    }
-    below = row;
-  }
-  return below?.ratio ?? 1;
-}
+import { isCompound, type Metre, TICKS_PER_QUARTER } from '../base';
 
 const SIXTEENTH = TICKS_PER_QUARTER / 4;
 const TRIPLET_SIXTEENTH = TICKS_PER_QUARTER / 6;

@@ -1,0 +1,124 @@
+import { failure, type Result, success } from '../core/base';
+import type { Context } from './tone';
+
+type Tone = typeof import('./tone');
+
+/** The audio device as Tone sees it. */
+export interface Audio {
+  readonly tone: Tone;
+  readonly context: Context;
+  /** Seconds between the device's clock and what is heard, as far as the browser knows. */
+  outputDelay(): number;
+}
+
+export const FAULTS = {
+  unsupported:
+    'This browser cannot play sound from a page. Everything else works; try another browser to listen.',
+  device:
+    'No sound can be played: the browser found no working audio device. Connect loudspeakers or headphones and press Play again.',
+  blocked: 'The browser kept the page silent. Click the page once, then press Play again.',
+  library: 'The sound could not be loaded. Check that the page can still be reached and press Play again.',
+  paused: 'The browser or the system took the sound away. Press Play to go on.',
+} as const;
+
+/** How long the browser may take to let the sound begin, in milliseconds. */
+const PATIENCE = 2500;
+
+/** How often a slow start is looked at, in milliseconds. */
+const LOOK = 20;
+
+const pause = (milliseconds: number): Promise<void> =>
+  new Promise((resolve) => {
+    setTimeout(resolve, milliseconds);
+  });
+
+async function loadTone(): Promise<Tone | null> {
+  try {
+    // Tone greets in the console unless this is set before it loads.
+    Object.assign(globalThis, { TONE_SILENCE_LOGGING: true });
+    return await import('./tone');
+  } catch {
+    return null;
+  }
+}
+
+/** Whether the device's clock moves: a browser without a device may say that it runs, and stand still. */
+async function moves(context: Context): Promise<boolean> {
+  const begin = context.currentTime;
+  for (let waited = 0; waited < PATIENCE; waited += LOOK) {
+    if (context.state === 'running' && context.currentTime > begin) {
+      return true;
+    }
+    await pause(LOOK);
+  }
+  return false;
+}
+
+function openContext({ Context }: Tone): Context | null {
+  try {
+    // Tone's own clock is a blob worker, which the page's security policy forbids; the stems need no clock.
+    return new Context({ clockSource: 'timeout', latencyHint: 'interactive' });
+  } catch {
+    return null;
+  }
+}
+
+/** Opens the audio device with the first call and wakes it with every call. */
+export function createAudio(onPaused: (fault: string) => void): {
+  readonly open: () => Promise<Result<Audio, string>>;
+  readonly close: () => void;
+} {
+  let audio: Audio | null = null;
+
+  const opened = async (): Promise<Result<Audio, string>> => {
+    if (typeof AudioContext === 'undefined') {
+      return failure(FAULTS.unsupported);
+    }
+    if (audio !== null && audio.context.state !== 'closed') {
+      return success(audio);
+    }
+    const tone = await loadTone();
+    if (tone === null) {
+      return failure(FAULTS.library);
+    }
+    const context = openContext(tone);
+    if (context === null) {
+      return failure(FAULTS.device);
+    }
+    context.on('statechange', (state) => {
+      if (state !== 'running') {
+        onPaused(FAULTS.paused);
+      }
+    });
+    const { rawContext } = context;
+    audio = {
+      tone,
+      context,
+      outputDelay: () =>
+        'outputLatency' in rawContext && typeof rawContext.outputLatency === 'number'
+          ? rawContext.outputLatency
+          : 0,
+    };
+    return success(audio);
+  };
+
+  return {
+    open: async () => {
+      const ready = await opened();
+      if (!ready.ok) {
+        return ready;
+      }
+      const { context } = ready.value;
+      // A blocked page's request may stay unanswered for ever: the clock tells, not the answer.
+      context.resume().catch(() => {});
+      if (await moves(context)) {
+        return ready;
+      }
+      return failure(context.state === 'running' ? FAULTS.device : FAULTS.blocked);
+    },
+    close: () => {
+      audio?.context.dispose();
+      audio = null;
+    },
+  };
+}

@@ -1,0 +1,128 @@
+import { failure, type Result, success } from '../core/base';
+import { createAudio } from './audio';
+import type { Fade } from './deck';
+import { createRenderer } from './renderer';
+import { createSession, type Session } from './session';
+import type { Mix, Player, PlayerState, PlayRequest, PlayStep } from './types';
+
+/** The first sound of a page rises slowly, because the listener's volume is unknown; later ones are prompt. */
+const FIRST_FADE: Fade = { from: 0.2, seconds: 1.5 };
+const LATER_FADE: Fade = { from: 0, seconds: 0.005 };
+
+/** A player that opens the audio device, and loads what it needs for that, with the first call of `play`. */
+export function createPlayer(): Player {
+  const listeners = new Set<(state: PlayerState) => void>();
+  const renderer = createRenderer();
+  let state: PlayerState = { kind: 'stopped', fault: null };
+  /** What is asked for while the first sound is being made. */
+  let preparing: PlayRequest | null = null;
+  let session: Session | null = null;
+  let heardBefore = false;
+  /** Counts the calls of play and stop, so that an overtaken one goes no further. */
+  let calls = 0;
+
+  const setState = (next: PlayerState): void => {
+    state = next;
+    for (const listener of [...listeners]) {
+      listener(next);
+    }
+  };
+
+  const closeSession = (): void => {
+    calls += 1;
+    preparing = null;
+    renderer.cancel();
+    session?.close();
+    session = null;
+  };
+
+  const silence = (fault: string | null): void => {
+    closeSession();
+    if (state.kind !== 'stopped' || state.fault !== fault) {
+      setState({ kind: 'stopped', fault });
+    }
+  };
+
+  const audio = createAudio((fault) => {
+    if (state.kind === 'playing') {
+      silence(fault);
+    }
+  });
+
+  const fail = (fault: string): Result<null, string> => {
+    silence(fault);
+    return failure(fault);
+  };
+
+  const begin = async (request: PlayRequest): Promise<Result<null, string>> => {
+    closeSession();
+    const call = calls;
+    preparing = request;
+    setState({ kind: 'preparing' });
+    const opened = await audio.open();
+    if (call !== calls) {
+      return success(null);
+    }
+    if (!opened.ok) {
+      return fail(opened.problem);
+    }
+    const { steps, mix } = preparing ?? request;
+    const fade = heardBefore ? LATER_FADE : FIRST_FADE;
+    const created = createSession(opened.value, renderer, { steps, mix, fade }, () => {
+      // The last notes ring on: the session is closed by the next call.
+      if (session === created) {
+        setState({ kind: 'stopped', fault: null });
+      }
+    });
+    session = created;
+    const started = await created.start();
+    if (call !== calls) {
+      return success(null);
+    }
+    if (!started.ok) {
+      return fail(started.problem);
+    }
+    preparing = null;
+    heardBefore = true;
+    setState({ kind: 'playing' });
+    return success(null);
+  };
+
+  const change = async (steps: readonly PlayStep[]): Promise<Result<null, string>> => {
+    if (preparing !== null) {
+      return begin({ ...preparing, steps });
+    }
+    if (session === null || state.kind !== 'playing') {
+      return success(null);
+    }
+    return session.change(steps);
+  };
+
+  const setMix = (mix: Mix): void => {
+    if (preparing !== null) {
+      preparing = { ...preparing, mix };
+    }
+    session?.setMix(mix);
+  };
+
+  return {
+    play: begin,
+    stop: () => silence(null),
+    change,
+    setMix,
+    position: () => (state.kind === 'playing' ? (session?.position() ?? null) : null),
+    state: () => state,
+    subscribe: (listener) => {
+      listeners.add(listener);
+      return () => {
+        listeners.delete(listener);
+      };
+    },
+    dispose: () => {
+      silence(null);
+      listeners.clear();
+      renderer.dispose();
+      audio.close();
+    },
+  };
+}

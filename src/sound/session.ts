@@ -1,0 +1,224 @@
+import { failure, type Result, success } from '../core/base';
+import type { Audio } from './audio';
+import { type Cue, createDeck, type Fade } from './deck';
+import type { Renderer } from './renderer';
+import type { Segment, SegmentRequest } from './synthesis/segment';
+import { entryTick, nextBarLine, positionIn, type Scheduled } from './timeline';
+import type { Mix, PlayPosition, PlayStep } from './types';
+
+/** Seconds between scheduling a sound and hearing it: enough for the browser to take it in. */
+const AHEAD = 0.06;
+
+/** Seconds that a change gives itself to be computed at first; doubled as often as that is not enough. */
+const FIRST_MARGIN = 0.2;
+
+const NOTHING_TO_PLAY = 'There is nothing to play: the passage has no bars.';
+
+interface Playing extends Scheduled {
+  readonly cue: Cue;
+}
+
+/** One request being played, from its first sound to its end. */
+export interface Session {
+  /** Computes and schedules the first sound; false when the session was closed meanwhile. */
+  start(): Promise<Result<boolean, string>>;
+  change(steps: readonly PlayStep[]): Promise<Result<null, string>>;
+  setMix(mix: Mix): void;
+  position(): PlayPosition | null;
+  /** Falls silent at once; nothing is heard or called any more. */
+  close(): void;
+}
+
+/** @param onEnd is called when the last round of the last step is over; its rings may still be heard. */
+export function createSession(
+  audio: Audio,
+  renderer: Renderer,
+  request: { readonly steps: readonly PlayStep[]; readonly mix: Mix; readonly fade: Fade },
+  onEnd: () => void,
+): Session {
+  const { context } = audio;
+  const { sampleRate } = context;
+  const deck = createDeck(audio, request.mix, request.fade);
+  let steps = request.steps;
+  /** In order of time: what is heard, and what is lined up to follow it without a gap. */
+  let line: readonly Playing[] = [];
+  let origin = 0;
+  let closed = false;
+  /** Counts the changes, so that what was computed for an overtaken one is not used. */
+  let changes = 0;
+
+  const now = (): number => context.currentTime * sampleRate;
+  const soon = (): number => Math.ceil((context.currentTime + AHEAD) * sampleRate);
+
+  const render = async (segmentRequest: SegmentRequest): Promise<Result<Segment | null, string>> => {
+    const result = await renderer.render({ kind: 'segment', sampleRate, request: segmentRequest });
+    if (!result.ok) {
+      return result;
+    }
+    return success(result.value?.kind === 'segment' ? result.value.segment : null);
+  };
+
+  const lineUp = (step: number, entered: number, segment: Segment, start: number): void => {
+    const current = steps[step];
+    if (current === undefined) {
+      return;
+    }
+    line = [
+      ...line.filter(({ end }) => end === null || end > now()),
+      {
+        step,
+        performance: current.performance,
+        rounds: current.rounds,
+        entered,
+        segment: {
+          sampleRate,
+          begin: segment.begin,
+          roundLength: segment.roundLength,
+          total: segment.total,
+        },
+        start,
+        end: segment.total === null ? null : start + segment.total,
+        cue: deck.cue(segment, start),
+      },
+    ];
+  };
+
+  /** Prepares what comes after the last segment: the next step, or the end. */
+  const followUp = async (): Promise<void> => {
+    const last = line.at(-1);
+    context.transport.cancel(0);
+    if (last === undefined || last.end === null || last.rounds === 'endless') {
+      return;
+    }
+    const next = steps[last.step + 1];
+    if (next === undefined) {
+      context.transport.scheduleOnce(
+        () => {
+          if (!closed) {
+            onEnd();
+          }
+        },
+        (last.end - origin) / sampleRate,
+      );
+      return;
+    }
+    const atCall = changes;
+    const leaving = {
+      performance: last.performance,
+      tick: last.performance.end,
+      round: last.rounds - 1,
+      entered: last.entered,
+    };
+    const { performance, rounds } = next;
+    const result = await render({ performance, rounds, begin: 0, leaving });
+    if (closed || changes !== atCall || !result.ok || result.value === null) {
+      return;
+    }
+    lineUp(last.step + 1, 0, result.value, Math.max(last.end, soon()));
+    void followUp();
+  };
+
+  /** The segment that sounds at a sample, or the last one. */
+  const playingAt = (sample: number): Playing | undefined =>
+    line.findLast(({ start }) => start <= sample) ?? line[0];
+
+  const cutFrom = (sample: number): void => {
+    for (const playing of line) {
+      playing.cue.cutAt(sample);
+    }
+    line = line.filter(({ start }) => start < sample);
+  };
+
+  /** Tries to hand over at the first bar line after a margin; false when it took longer than that. */
+  const handOver = async (
+    next: readonly PlayStep[],
+    margin: number,
+    atCall: number,
+  ): Promise<Result<boolean, string>> => {
+    const leaving = playingAt(now() + margin * sampleRate);
+    const entering = next[0];
+    if (leaving === undefined || entering === undefined) {
+      return success(true);
+    }
+    const barLine = nextBarLine(leaving, now() + margin * sampleRate);
+    const begin = entryTick(leaving.performance, barLine.nextBar, entering.performance);
+    const result = await render({
+      performance: entering.performance,
+      rounds: entering.rounds,
+      begin,
+      leaving: {
+        performance: leaving.performance,
+        tick: barLine.tick,
+        round: barLine.round,
+        entered: leaving.entered,
+      },
+    });
+    if (!result.ok) {
+      return result;
+    }
+    if (closed || changes !== atCall || result.value === null) {
+      return success(true);
+    }
+    if (barLine.sample < soon()) {
+      return success(false);
+    }
+    cutFrom(barLine.sample);
+    steps = next;
+    lineUp(0, begin, result.value, barLine.sample);
+    void followUp();
+    return success(true);
+  };
+
+  return {
+    start: async () => {
+      const first = steps[0];
+      if (first === undefined || first.performance.bars.length === 0) {
+        return failure(NOTHING_TO_PLAY);
+      }
+      const { performance, rounds } = first;
+      const result = await render({ performance, rounds, begin: 0, leaving: null });
+      if (!result.ok) {
+        return result;
+      }
+      if (closed || result.value === null) {
+        return success(false);
+      }
+      origin = soon();
+      context.transport.start(origin / sampleRate);
+      lineUp(0, 0, result.value, origin);
+      void followUp();
+      return success(true);
+    },
+    change: async (next) => {
+      if ((next[0]?.performance.bars.length ?? 0) === 0) {
+        return failure(NOTHING_TO_PLAY);
+      }
+      changes += 1;
+      const atCall = changes;
+      for (let margin = FIRST_MARGIN; ; margin *= 2) {
+        const result = await handOver(next, margin, atCall);
+        if (!result.ok) {
+          return result;
+        }
+        if (result.value) {
+          return success(null);
+        }
+      }
+    },
+    setMix: deck.setMix,
+    position: () => {
+      const heard = now() - audio.outputDelay() * sampleRate;
+      const playing = playingAt(heard);
+      if (playing === undefined || heard < playing.start) {
+        return null;
+      }
+      return positionIn(playing, heard);
+    },
+    close: () => {
+      closed = true;
+      deck.close();
+      context.transport.stop(context.currentTime);
+      context.transport.cancel(0);
+    },
+  };
+}

@@ -1,0 +1,76 @@
+import { createRandom } from '../../core/base';
+import { biquad, filter } from './filters';
+import { addFalling, noise, type Partial, ring } from './strike';
+
+/** The partials of struck metal: no harmonic series, denser upwards; the same for the same seed. */
+function metal(count: number, from: number, to: number, decay: number, seed: number): readonly Partial[] {
+  const { next } = createRandom(seed);
+  return Array.from({ length: count }, (): Partial => {
+    const frequency = from * (to / from) ** next();
+    return [frequency, 0.4 + 0.6 * next(), decay * (0.5 + next()) * (from / frequency) ** 0.35];
+  });
+}
+
+/** The metal of one kit is the same at every hit; only the stick's noise varies. */
+const KIT = { hat: 11, ride: 23, crash: 37 } as const;
+
+function hat(sampleRate: number, seed: number, seconds: number, decay: number, low: number): Float32Array {
+  const length = Math.round(seconds * sampleRate);
+  const samples = new Float32Array(length);
+  const tone = ring(metal(36, 3200, 12500, 4, KIT.hat), length, sampleRate);
+  const hiss = noise(length, seed);
+  addFalling(samples, tone, 0.05, decay, sampleRate);
+  addFalling(samples, hiss, 0.5, decay * 0.8, sampleRate);
+  addFalling(samples, hiss, 0.5, 0.004, sampleRate);
+  filter(samples, biquad('high-pass', low, sampleRate));
+  filter(samples, biquad('high-pass', low * 0.8, sampleRate));
+  return samples;
+}
+
+export const closedHat = (sampleRate: number, seed: number): Float32Array =>
+  hat(sampleRate, seed, 0.14, 0.022, 6500);
+
+export const openHat = (sampleRate: number, seed: number): Float32Array =>
+  hat(sampleRate, seed, 0.7, 0.17, 6000);
+
+/** The foot closes the hats: softer and lower than a stick's stroke. */
+export const footHat = (sampleRate: number, seed: number): Float32Array =>
+  hat(sampleRate, seed, 0.1, 0.013, 4200);
+
+/** A ping of wood on the bow, and the wash that stays. */
+export function ride(sampleRate: number, seed: number): Float32Array {
+  const length = Math.round(1.3 * sampleRate);
+  const samples = new Float32Array(length);
+  addFalling(samples, ring(metal(44, 2100, 11000, 9, KIT.ride), length, sampleRate), 0.035, 0.36, sampleRate);
+  addFalling(
+    samples,
+    ring(
+      [
+        [3350, 0.3, 0.05],
+        [5210, 0.25, 0.03],
+      ],
+      length,
+      sampleRate,
+    ),
+    1,
+    0.06,
+    sampleRate,
+  );
+  const stick = noise(length, seed);
+  addFalling(samples, stick, 0.5, 0.0035, sampleRate);
+  addFalling(samples, stick, 0.08, 0.22, sampleRate);
+  filter(samples, biquad('high-pass', 2200, sampleRate));
+  return samples;
+}
+
+export function crash(sampleRate: number, seed: number): Float32Array {
+  const length = Math.round(2.2 * sampleRate);
+  const samples = new Float32Array(length);
+  addFalling(samples, ring(metal(60, 900, 12000, 12, KIT.crash), length, sampleRate), 0.03, 0.5, sampleRate);
+  const wash = noise(length, seed);
+  addFalling(samples, wash, 0.35, 0.42, sampleRate);
+  addFalling(samples, wash, 0.5, 0.05, sampleRate);
+  filter(samples, biquad('high-pass', 1400, sampleRate));
+  filter(samples, biquad('low-pass', 13000, sampleRate));
+  return samples;
+}

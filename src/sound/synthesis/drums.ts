@@ -1,0 +1,106 @@
+import { unreachable } from '../../core/base';
+import type { DrumSound } from '../../core/feel';
+import { closedHat, crash, footHat, openHat, ride } from './cymbals';
+import { biquad, fadeOut, filter, normalise } from './filters';
+import { addFalling, noise, ring } from './strike';
+
+/** A dry kick: a skin whose pitch falls from the blow to its own 52 Hz, and the beater's knock. */
+function kick(sampleRate: number, seed: number): Float32Array {
+  const samples = new Float32Array(Math.round(0.42 * sampleRate));
+  let phase = 0;
+  for (let index = 0; index < samples.length; index += 1) {
+    const time = index / sampleRate;
+    const frequency = 52 + 95 * Math.exp(-time / 0.024) + 180 * Math.exp(-time / 0.005);
+    phase += (2 * Math.PI * frequency) / sampleRate;
+    samples[index] = Math.tanh(1.5 * Math.sin(phase)) * Math.exp(-time / 0.105);
+  }
+  const knock = noise(Math.round(0.02 * sampleRate), seed);
+  filter(knock, biquad('band-pass', 2600, sampleRate, 0.7));
+  addFalling(samples, knock, 0.9, 0.0035, sampleRate);
+  return samples;
+}
+
+/** Two modes of the shell and the wires below it, whose rattle dies in a quick and a slow part. */
+function snare(sampleRate: number, seed: number): Float32Array {
+  const length = Math.round(0.34 * sampleRate);
+  const samples = ring(
+    [
+      [188, 0.75, 0.05],
+      [332, 0.4, 0.032],
+      [520, 0.15, 0.018],
+    ],
+    length,
+    sampleRate,
+  );
+  const wires = noise(length, seed);
+  filter(wires, biquad('high-pass', 1100, sampleRate));
+  filter(wires, biquad('peak', 4200, sampleRate, 0.8, 4));
+  filter(wires, biquad('low-pass', 9500, sampleRate));
+  addFalling(samples, wires, 0.62, 0.02, sampleRate);
+  addFalling(samples, wires, 0.34, 0.075, sampleRate);
+  return samples;
+}
+
+/** A stick laid across the drum and struck on its rim: wood, short and pitched. */
+function rim(sampleRate: number, seed: number): Float32Array {
+  const length = Math.round(0.16 * sampleRate);
+  const samples = ring(
+    [
+      [430, 0.35, 0.022],
+      [905, 0.6, 0.016],
+      [1720, 1, 0.014],
+      [2710, 0.5, 0.009],
+      [4150, 0.25, 0.005],
+    ],
+    length,
+    sampleRate,
+  );
+  const knock = noise(length, seed);
+  filter(knock, biquad('band-pass', 3200, sampleRate, 0.6));
+  addFalling(samples, knock, 1, 0.0025, sampleRate);
+  filter(samples, biquad('high-pass', 250, sampleRate));
+  return samples;
+}
+
+function raw(sound: DrumSound, sampleRate: number, seed: number): Float32Array {
+  switch (sound) {
+    case 'kick':
+      return kick(sampleRate, seed);
+    case 'snare':
+      return snare(sampleRate, seed);
+    case 'rim':
+      return rim(sampleRate, seed);
+    case 'closed hat':
+      return closedHat(sampleRate, seed);
+    case 'open hat':
+      return openHat(sampleRate, seed);
+    case 'foot hat':
+      return footHat(sampleRate, seed);
+    case 'ride':
+      return ride(sampleRate, seed);
+    case 'crash':
+      return crash(sampleRate, seed);
+    default:
+      return unreachable(sound);
+  }
+}
+
+/** Peaks of a plain hit against each other, as a kit is balanced for a small room. */
+const LEVEL: Readonly<Record<DrumSound, number>> = {
+  kick: 1,
+  snare: 0.62,
+  rim: 0.5,
+  'closed hat': 0.2,
+  'open hat': 0.24,
+  'foot hat': 0.16,
+  ride: 0.22,
+  crash: 0.34,
+};
+
+/** One hit; another `variation` differs as two hits of one hand do. */
+export function drumHit(sound: DrumSound, variation: number, sampleRate: number): Float32Array {
+  const samples = raw(sound, sampleRate, 1000 + variation * 7919);
+  normalise(samples, LEVEL[sound]);
+  fadeOut(samples, Math.round(0.02 * sampleRate));
+  return samples;
+}

@@ -1,0 +1,95 @@
+/** A two-pole, two-zero filter by its coefficients, normalised so that a0 is 1. */
+export interface Biquad {
+  readonly b0: number;
+  readonly b1: number;
+  readonly b2: number;
+  readonly a1: number;
+  readonly a2: number;
+}
+
+type Shape = 'low-pass' | 'high-pass' | 'band-pass' | 'low shelf' | 'peak';
+
+/**
+ * Coefficients after R. Bristow-Johnson, "Cookbook formulae for audio EQ biquad filter coefficients" (1998).
+ * @param frequency in Hz, kept below the Nyquist frequency.
+ * @param gain in decibels, for a shelf or a peak.
+ */
+export function biquad(
+  shape: Shape,
+  frequency: number,
+  sampleRate: number,
+  q = Math.SQRT1_2,
+  gain = 0,
+): Biquad {
+  const omega = (2 * Math.PI * Math.min(frequency, sampleRate * 0.49)) / sampleRate;
+  const cos = Math.cos(omega);
+  const alpha = Math.sin(omega) / (2 * q);
+  const a = 10 ** (gain / 40);
+  const from = (b0: number, b1: number, b2: number, a0: number, a1: number, a2: number): Biquad => ({
+    b0: b0 / a0,
+    b1: b1 / a0,
+    b2: b2 / a0,
+    a1: a1 / a0,
+    a2: a2 / a0,
+  });
+  switch (shape) {
+    case 'low-pass':
+      return from((1 - cos) / 2, 1 - cos, (1 - cos) / 2, 1 + alpha, -2 * cos, 1 - alpha);
+    case 'high-pass':
+      return from((1 + cos) / 2, -(1 + cos), (1 + cos) / 2, 1 + alpha, -2 * cos, 1 - alpha);
+    case 'band-pass':
+      return from(alpha, 0, -alpha, 1 + alpha, -2 * cos, 1 - alpha);
+    case 'peak':
+      return from(1 + alpha * a, -2 * cos, 1 - alpha * a, 1 + alpha / a, -2 * cos, 1 - alpha / a);
+    case 'low shelf': {
+      const root = 2 * Math.sqrt(a) * alpha;
+      return from(
+        a * (a + 1 - (a - 1) * cos + root),
+        2 * a * (a - 1 - (a + 1) * cos),
+        a * (a + 1 - (a - 1) * cos - root),
+        a + 1 + (a - 1) * cos + root,
+        -2 * (a - 1 + (a + 1) * cos),
+        a + 1 + (a - 1) * cos - root,
+      );
+    }
+  }
+}
+
+/** Filters the samples in place, from rest. */
+export function filter(samples: Float32Array, { b0, b1, b2, a1, a2 }: Biquad): void {
+  let s1 = 0;
+  let s2 = 0;
+  for (let index = 0; index < samples.length; index += 1) {
+    const input = samples[index] ?? 0;
+    const output = b0 * input + s1;
+    s1 = b1 * input - a1 * output + s2;
+    s2 = b2 * input - a2 * output;
+    samples[index] = output;
+  }
+}
+
+/** Scales the samples in place so that the largest is `peak`. */
+export function normalise(samples: Float32Array, peak: number): void {
+  let largest = 0;
+  for (const sample of samples) {
+    largest = Math.max(largest, Math.abs(sample));
+  }
+  if (largest > 0) {
+    scale(samples, peak / largest);
+  }
+}
+
+export function scale(samples: Float32Array, factor: number): void {
+  for (let index = 0; index < samples.length; index += 1) {
+    samples[index] = (samples[index] ?? 0) * factor;
+  }
+}
+
+/** Fades the last part of the samples to nothing, so that a sound that is cut off does not click. */
+export function fadeOut(samples: Float32Array, length: number): void {
+  const from = Math.max(0, samples.length - length);
+  for (let index = from; index < samples.length; index += 1) {
+    const left = (samples.length - index) / Math.max(1, samples.length - from);
+    samples[index] = (samples[index] ?? 0) * (0.5 - 0.5 * Math.cos(Math.PI * left));
+  }
+}

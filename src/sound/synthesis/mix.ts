@@ -1,0 +1,54 @@
+import type { Performance } from '../../core/performance';
+import type { Mix, StereoSound } from '../types';
+import { placePerformance, renderWindow, STEMS, type Stem } from './score';
+import type { Kit } from './voices';
+
+/** Where each stem sits between left (−1) and right (1): a small stage with the bass in its middle. */
+export const PAN: Readonly<Record<Stem, number>> = {
+  bass: 0,
+  drums: 0,
+  chops: -0.3,
+  organ: 0.35,
+  click: 0,
+  'count-in': 0,
+};
+
+/** Equal power, as the Web Audio specification defines the stereo panner for one channel. */
+export function panGains(pan: number): { readonly left: number; readonly right: number } {
+  const angle = ((pan + 1) / 2) * (Math.PI / 2);
+  return { left: Math.cos(angle), right: Math.sin(angle) };
+}
+
+/** Whether a stem is heard: the count-in always is. */
+export const isHeard = (mix: Mix, stem: Stem): boolean => stem === 'count-in' || mix[stem];
+
+function addStem(sound: StereoSound, samples: Float32Array, pan: number): void {
+  const gains = panGains(pan);
+  for (let index = 0; index < samples.length; index += 1) {
+    const sample = samples[index] ?? 0;
+    sound.left[index] = (sound.left[index] ?? 0) + sample * gains.left;
+    sound.right[index] = (sound.right[index] ?? 0) + sample * gains.right;
+  }
+}
+
+/**
+ * The performance as it is heard from beginning to end, count-in and last ring included, played so many rounds
+ * through: the same stems, levels and places as live playback.
+ */
+export function renderMix(performance: Performance, mix: Mix, kit: Kit, rounds = 1): StereoSound {
+  const placed = placePerformance(performance, kit);
+  const end = placed.round * rounds + placed.longest;
+  const stems = renderWindow(placed, rounds, -placed.countIn, -placed.countIn, end);
+  const length = placed.countIn + Math.max(0, end);
+  const sound: StereoSound = {
+    sampleRate: kit.sampleRate,
+    left: new Float32Array(length),
+    right: new Float32Array(length),
+  };
+  for (const stem of STEMS) {
+    if (isHeard(mix, stem)) {
+      addStem(sound, stems[stem], PAN[stem]);
+    }
+  }
+  return sound;
+}

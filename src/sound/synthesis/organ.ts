@@ -1,0 +1,38 @@
+import type { Hz } from '../../core/base';
+import { fadeOut } from './filters';
+
+/** Drawbars as multiples of the pitch with their strengths: a round sound with a hollow fifth, light below. */
+const DRAWBARS: readonly (readonly [multiple: number, strength: number])[] = [
+  [0.5, 0.22],
+  [1, 1],
+  [1.5, 0.32],
+  [2, 0.4],
+  [3, 0.16],
+  [4, 0.1],
+];
+
+/** A slow chorus, in Hz and as a share of the strength. */
+const TREMBLE = { rate: 6.3, depth: 0.09 } as const;
+
+/** An organ key held for so long, with the click of its contact at the beginning. */
+export function organNote(frequency: Hz, seconds: number, sampleRate: number): Float32Array {
+  const samples = new Float32Array(Math.max(1, Math.round(seconds * sampleRate)));
+  const attack = Math.max(1, Math.round(0.003 * sampleRate));
+  const audible = DRAWBARS.filter(([multiple]) => frequency * multiple < sampleRate * 0.45);
+  for (const [drawbar, [multiple, strength]] of audible.entries()) {
+    const omega = (2 * Math.PI * frequency * multiple) / sampleRate;
+    const phase = drawbar * 1.3;
+    for (let index = 0; index < samples.length; index += 1) {
+      samples[index] = (samples[index] ?? 0) + strength * Math.sin(omega * index + phase);
+    }
+  }
+  const total = DRAWBARS.reduce((sum, [, strength]) => sum + strength, 0);
+  const tremble = (2 * Math.PI * TREMBLE.rate) / sampleRate;
+  for (let index = 0; index < samples.length; index += 1) {
+    const rise = index < attack ? (index + 1) / attack : 1;
+    const sway = 1 - TREMBLE.depth * (0.5 + 0.5 * Math.sin(tremble * index));
+    samples[index] = (Math.tanh((1.6 * (samples[index] ?? 0)) / total) * rise * sway) / Math.tanh(1.6);
+  }
+  fadeOut(samples, Math.round(0.008 * sampleRate));
+  return samples;
+}

@@ -1,0 +1,157 @@
+import { PARTS, type Part, type Performance, type PerformanceEvent, secondsAt } from '../../core/performance';
+import type { Kit, Voice } from './voices';
+
+/** The count-in has a stem of its own, because it is heard when the click is switched off. */
+export type Stem = Part | 'count-in';
+export const STEMS: readonly Stem[] = [...PARTS, 'count-in'];
+
+/** A voice at its place: samples from the beginning of the first round, the count-in before it negative. */
+export interface PlacedVoice extends Voice {
+  readonly stem: Stem;
+  readonly at: number;
+}
+
+/** A performance in samples: what sounds once before the first round, and what sounds in every round. */
+export interface PlacedPerformance {
+  readonly countIn: number;
+  /** Length of a round; every round has the same, so that loops do not wander. */
+  readonly round: number;
+  readonly before: readonly PlacedVoice[];
+  readonly within: readonly PlacedVoice[];
+  /** How long the longest voice goes on after its beginning. */
+  readonly longest: number;
+}
+
+const HATS: ReadonlySet<string> = new Set(['closed hat', 'open hat', 'foot hat']);
+
+/** Seconds of fading when a closing hat silences an open one. */
+const CHOKE = 0.012;
+
+/** Seconds between one string of a chop and the next. */
+const STRUM = 0.0025;
+
+/** Ticks to samples, each rounded by itself, so that no error adds up. */
+export const sampleAt = (performance: Performance, tick: number, sampleRate: number): number =>
+  Math.round(secondsAt(performance, tick) * sampleRate);
+
+/** Where open hats are cut off by the next hat; the last of a round by the first of the next round. */
+function chokes(performance: Performance): ReadonlyMap<PerformanceEvent, number> {
+  const hats = performance.events.filter((event) => event.part === 'drums' && HATS.has(event.sound));
+  const cuts = new Map<PerformanceEvent, number>();
+  for (const [index, event] of hats.entries()) {
+    if (event.part === 'drums' && event.sound === 'open hat') {
+      const next = hats.slice(index + 1).find((other) => other.start > event.start);
+      const wrapped = (hats[0]?.start ?? performance.end) + performance.end - performance.countIn;
+      cuts.set(event, (next?.start ?? wrapped) - event.start);
+    }
+  }
+  return cuts;
+}
+
+/** Gives every event its voice and its sample. */
+export function placePerformance(performance: Performance, kit: Kit): PlacedPerformance {
+  const { sampleRate } = kit;
+  const countIn = sampleAt(performance, performance.countIn, sampleRate);
+  const cuts = chokes(performance);
+  const turns = new Map<string, number>();
+  const before: PlacedVoice[] = [];
+  const within: PlacedVoice[] = [];
+  let chopStart = -1;
+  let chopString = 0;
+  let longest = 0;
+  for (const event of performance.events) {
+    const name = event.part === 'drums' ? event.sound : event.part;
+    const turn = turns.get(name) ?? 0;
+    turns.set(name, turn + 1);
+    const voice = kit.voice(event, secondsAt(performance, event.duration), turn);
+    const cut = cuts.get(event);
+    const choked =
+      cut === undefined
+        ? voice
+        : {
+            ...voice,
+            length: Math.min(voice.length, Math.round(secondsAt(performance, cut) * sampleRate)),
+            release: Math.round(CHOKE * sampleRate),
+          };
+    chopString = event.part === 'chops' && event.start === chopStart ? chopString + 1 : 0;
+    chopStart = event.part === 'chops' ? event.start : chopStart;
+    const strum = event.part === 'chops' ? Math.round(chopString * STRUM * sampleRate) : 0;
+    const at = sampleAt(performance, event.start, sampleRate) - countIn + strum;
+    const stem = event.part === 'click' && event.countIn ? 'count-in' : event.part;
+    (event.start < performance.countIn ? before : within).push({ ...choked, stem, at });
+    longest = Math.max(longest, choked.length);
+  }
+  const round = sampleAt(performance, performance.end, sampleRate) - countIn;
+  return { countIn, round, before, within, longest };
+}
+
+/** Samples of every stem, all of one length. */
+export type Stems = Readonly<Record<Stem, Float32Array>>;
+
+export const silence = (length: number): Stems => ({
+  bass: new Float32Array(length),
+  drums: new Float32Array(length),
+  chops: new Float32Array(length),
+  organ: new Float32Array(length),
+  click: new Float32Array(length),
+  'count-in': new Float32Array(length),
+});
+
+/** Adds a voice to its stem, beginning at sample `at` of the stem, which may lie before its beginning. */
+export function addVoice(stems: Stems, voice: PlacedVoice, at: number): void {
+  const stem = stems[voice.stem];
+  const { samples, gain, release } = voice;
+  const length = Math.min(voice.length, samples.length);
+  const first = Math.max(0, -at);
+  const last = Math.min(length, stem.length - at);
+  const fadeFrom = length - release;
+  for (let index = first; index < last; index += 1) {
+    const fade =
+      index < fadeFrom ? gain : gain * (0.5 + 0.5 * Math.cos((Math.PI * (index - fadeFrom + 1)) / release));
+    stem[at + index] = (stem[at + index] ?? 0) + fade * (samples[index] ?? 0);
+  }
+}
+
+/** As {@link addVoice}, but what reaches beyond the end of the stem comes round to its beginning. */
+export function addVoiceRound(stems: Stems, voice: PlacedVoice): void {
+  const round = stems[voice.stem].length;
+  for (let at = voice.at; at + voice.length > 0; at -= round) {
+    addVoice(stems, voice, at);
+  }
+}
+
+/** Rounds played, or until stopped. */
+export type Rounds = number | 'endless';
+
+/**
+ * The stems of one window of time, in samples from the beginning of the first round: every round in it, and
+ * only what is struck at or after `begin`.
+ */
+export function renderWindow(
+  placed: PlacedPerformance,
+  rounds: Rounds,
+  begin: number,
+  from: number,
+  to: number,
+): Stems {
+  const stems = silence(Math.max(0, to - from));
+  for (const voice of placed.before) {
+    if (voice.at >= begin) {
+      addVoice(stems, voice, voice.at - from);
+    }
+  }
+  if (placed.round <= 0) {
+    return stems;
+  }
+  const last = rounds === 'endless' ? Number.POSITIVE_INFINITY : rounds - 1;
+  const firstRound = Math.max(0, Math.floor((from - placed.longest) / placed.round));
+  for (let round = firstRound; round <= last && round * placed.round < to; round += 1) {
+    for (const voice of placed.within) {
+      const at = voice.at + round * placed.round;
+      if (at >= begin && at < to && at + voice.length > from) {
+        addVoice(stems, voice, at - from);
+      }
+    }
+  }
+  return stems;
+}

@@ -1,0 +1,122 @@
+import type { Performance } from '../../core/performance';
+import {
+  addVoice,
+  addVoiceRound,
+  placePerformance,
+  type Rounds,
+  renderWindow,
+  STEMS,
+  type Stems,
+  sampleAt,
+  silence,
+} from './score';
+import type { Kit } from './voices';
+
+/** What still rings of a performance that is left at a tick. */
+export interface Leaving {
+  readonly performance: Performance;
+  /** From the beginning of the performance; everything struck before it rings on, nothing later is struck. */
+  readonly tick: number;
+  /** Rounds finished before the one that is left. */
+  readonly round: number;
+  /** The tick at which that performance was entered, when it was entered in its first round. */
+  readonly entered: number;
+}
+
+export interface SegmentRequest {
+  readonly performance: Performance;
+  readonly rounds: Rounds;
+  /** Where to begin, in ticks from the beginning of the performance: 0 plays the count-in. */
+  readonly begin: number;
+  readonly leaving: Leaving | null;
+}
+
+/**
+ * A stretch of playing, in three pieces a stem: `lead` sounds once, from the beginning on; then `round` goes
+ * round and round from `roundOffset`; `after` rings on when the last round is over. All numbers are samples.
+ * Played one after the other without a gap they are, to the sample, the performance with all its rings.
+ */
+export interface Segment {
+  readonly sampleRate: number;
+  /** Samples from the beginning of the first round at which the segment begins; negative in the count-in. */
+  readonly begin: number;
+  readonly leadLength: number;
+  readonly roundLength: number;
+  /** Where in the round the lead hands over to it. */
+  readonly roundOffset: number;
+  /** Samples from the segment's beginning to the end of its last round; null when endless. */
+  readonly total: number | null;
+  readonly lead: Stems;
+  readonly round: Stems;
+  readonly after: Stems | null;
+}
+
+function addLeaving(lead: Stems, leaving: Leaving, kit: Kit): void {
+  const placed = placePerformance(leaving.performance, kit);
+  const { sampleRate } = kit;
+  const left = sampleAt(leaving.performance, leaving.tick, sampleRate) - placed.countIn;
+  const entered = sampleAt(leaving.performance, leaving.entered, sampleRate) - placed.countIn;
+  const end = left + leaving.round * placed.round;
+  const struck = [
+    ...placed.before.map((voice) => ({ voice, at: voice.at })),
+    ...Array.from({ length: leaving.round + 1 }, (_, round) => round)
+      .filter((round) => (round + 1) * placed.round + placed.longest > end)
+      .flatMap((round) => placed.within.map((voice) => ({ voice, at: voice.at + round * placed.round }))),
+  ];
+  for (const { voice, at } of struck) {
+    if (at >= entered && at < end && at + voice.length > end) {
+      addVoice(lead, voice, at - end);
+    }
+  }
+}
+
+/** How long something can ring, in samples, so that whatever was struck before has died away after it. */
+function longestRing(request: SegmentRequest, own: number, kit: Kit): number {
+  return request.leaving === null
+    ? own
+    : Math.max(own, placePerformance(request.leaving.performance, kit).longest);
+}
+
+export function renderSegment(request: SegmentRequest, kit: Kit): Segment {
+  const { performance, rounds, leaving } = request;
+  const { sampleRate } = kit;
+  const placed = placePerformance(performance, kit);
+  const begin = sampleAt(performance, request.begin, sampleRate) - placed.countIn;
+  const rings = longestRing(request, placed.longest, kit);
+  const total = rounds === 'endless' ? null : rounds * placed.round - begin;
+  const wanted = Math.max(0, -begin) + rings;
+  const leadLength = total === null ? wanted : Math.min(wanted, total);
+  const lead = renderWindow(placed, rounds, begin, begin, begin + leadLength);
+  if (leaving !== null) {
+    addLeaving(lead, leaving, kit);
+  }
+  const round = silence(placed.round);
+  if (placed.round > 0) {
+    for (const voice of placed.within) {
+      addVoiceRound(round, voice);
+    }
+  }
+  const end = total === null ? null : begin + total;
+  return {
+    sampleRate,
+    begin,
+    leadLength,
+    roundLength: placed.round,
+    roundOffset: placed.round > 0 ? Math.max(0, begin + leadLength) % placed.round : 0,
+    total,
+    lead,
+    round,
+    after: end === null ? null : renderWindow(placed, rounds, begin, end, end + placed.longest),
+  };
+}
+
+/** The samples' memory, to be handed over to another thread without copying. */
+export const buffersOf = (segment: Segment): ArrayBuffer[] =>
+  [segment.lead, segment.round, segment.after].flatMap((stems) =>
+    stems === null
+      ? []
+      : STEMS.flatMap((stem) => {
+          const { buffer } = stems[stem];
+          return buffer instanceof ArrayBuffer ? [buffer] : [];
+        }),
+  );

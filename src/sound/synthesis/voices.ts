@@ -1,0 +1,121 @@
+import { frequencyOf } from '../../core/base';
+import type { DrumEvent, Part, PerformanceEvent, PitchedEvent } from '../../core/performance';
+import { bassNote } from './bass';
+import { clickSound } from './click';
+import { drumHit } from './drums';
+import { guitarNote } from './guitar';
+import { organNote } from './organ';
+
+/** A sound ready to be added to a stem. */
+export interface Voice {
+  readonly samples: Float32Array;
+  readonly gain: number;
+  /** Samples until the sound is let go; it ends there, faded out over the last `release` samples. */
+  readonly length: number;
+  readonly release: number;
+}
+
+/**
+ * What a plain note of each part is scaled by: the balance of the mix, found by measuring loudness (see the
+ * tests of the mix), with headroom for everything at once.
+ */
+const LEVEL: Readonly<Record<Part, number>> = {
+  bass: 0.34,
+  drums: 0.42,
+  chops: 0.075,
+  organ: 0.05,
+  click: 0.3,
+};
+
+/** The MIDI velocity at which a voice has its plain level, and the exponent of its growth. */
+const PLAIN_VELOCITY = 92;
+const GROWTH = 1.4;
+
+/** Bass strokes are computed in so many grades of force between these velocities. */
+const FORCE = { least: 30, most: 120, grades: 5 } as const;
+
+/** Hits of one drum that differ in their noise and follow each other by turns. */
+const VARIATIONS = 3;
+
+/** Seconds of fading before a note ends, so that it ends without a click. */
+const RELEASE: Readonly<Record<PitchedEvent['part'], number>> = { bass: 0.028, chops: 0.02, organ: 0.014 };
+
+/** Notes are computed in steps of this many seconds, so that few lengths of each are needed. */
+const LENGTH_STEP = 0.5;
+
+/** Makes each sound once and remembers it. One kit serves one sample rate. */
+export interface Kit {
+  readonly sampleRate: number;
+  /** @param turn counts the hits of the same drum. */
+  voice(event: PerformanceEvent, seconds: number, turn: number): Voice;
+}
+
+export function createKit(sampleRate: number): Kit {
+  const made = new Map<string, Float32Array>();
+
+  const once = (name: string, seconds: number, make: (seconds: number) => Float32Array): Float32Array => {
+    const wanted = Math.ceil(seconds / LENGTH_STEP) * LENGTH_STEP;
+    const known = made.get(name);
+    if (known !== undefined && known.length >= seconds * sampleRate) {
+      return known;
+    }
+    const samples = make(wanted);
+    made.set(name, samples);
+    return samples;
+  };
+
+  const gainOf = (event: PerformanceEvent): number =>
+    LEVEL[event.part] * (event.velocity / PLAIN_VELOCITY) ** GROWTH;
+
+  const pitched = (event: PitchedEvent, seconds: number): Voice => {
+    const samples = pitchedSamples(event, seconds);
+    const length = Math.min(samples.length, Math.max(1, Math.round(seconds * sampleRate)));
+    const release = Math.min(Math.round(RELEASE[event.part] * sampleRate), Math.ceil(length / 3));
+    return { samples, gain: gainOf(event), length, release };
+  };
+
+  const pitchedSamples = (event: PitchedEvent, seconds: number): Float32Array => {
+    const frequency = frequencyOf(event.midi);
+    const name = `${event.part} ${event.midi} ${event.muted}`;
+    switch (event.part) {
+      case 'bass': {
+        const share = (event.velocity - FORCE.least) / (FORCE.most - FORCE.least);
+        const grade = Math.round(Math.min(1, Math.max(0, share)) * FORCE.grades);
+        return once(`${name} ${grade}`, seconds, (wanted) =>
+          bassNote(
+            { frequency, seconds: wanted, force: grade / FORCE.grades, muted: event.muted },
+            sampleRate,
+          ),
+        );
+      }
+      case 'chops':
+        return once(name, seconds, (wanted) =>
+          guitarNote({ frequency, seconds: wanted, muted: event.muted }, sampleRate),
+        );
+      case 'organ':
+        return once(name, seconds, (wanted) => organNote(frequency, wanted, sampleRate));
+    }
+  };
+
+  const struck = (event: DrumEvent, turn: number): Voice => {
+    const variation = turn % VARIATIONS;
+    const samples = once(`${event.sound} ${variation}`, 0, () => drumHit(event.sound, variation, sampleRate));
+    return { samples, gain: gainOf(event), length: samples.length, release: 0 };
+  };
+
+  return {
+    sampleRate,
+    voice: (event, seconds, turn) => {
+      switch (event.part) {
+        case 'drums':
+          return struck(event, turn);
+        case 'click': {
+          const samples = once(`click ${event.accent}`, 0, () => clickSound(event.accent, sampleRate));
+          return { samples, gain: gainOf(event), length: samples.length, release: 0 };
+        }
+        default:
+          return pitched(event, seconds);
+      }
+    },
+  };
+}

@@ -1,0 +1,89 @@
+import { type Performance, playedBarAt, tickAt } from '../core/performance';
+import { sampleAt } from './synthesis/score';
+import type { Segment } from './synthesis/segment';
+import type { PlayPosition, PlayStep } from './types';
+
+/** A segment at its place in the device's time, counted in whole samples. */
+export interface Scheduled {
+  /** Index into the steps of the request it belongs to. */
+  readonly step: number;
+  readonly performance: Performance;
+  readonly rounds: PlayStep['rounds'];
+  /** The tick at which the performance was entered. */
+  readonly entered: number;
+  readonly segment: Pick<Segment, 'sampleRate' | 'begin' | 'roundLength' | 'total'>;
+  readonly start: number;
+  /** The sample after its last; null when it never ends by itself. */
+  readonly end: number | null;
+}
+
+/** Samples into the first round (negative in the count-in), rounds running on. */
+const elapsed = (scheduled: Scheduled, sample: number): number =>
+  sample - scheduled.start + scheduled.segment.begin;
+
+/** What is heard of the segment at a sample of the device's time. */
+export function positionIn(scheduled: Scheduled, sample: number): PlayPosition {
+  const { performance, segment } = scheduled;
+  const passed = elapsed(scheduled, sample);
+  const round = passed < 0 || segment.roundLength <= 0 ? 0 : Math.floor(passed / segment.roundLength);
+  const within = passed - round * segment.roundLength;
+  const tick = Math.max(0, performance.countIn + tickAt(performance, within / segment.sampleRate));
+  // A played bar begins on a whole sample, which may lie a fraction of a tick before the bar's own tick.
+  const played = playedBarAt(performance, tick + tickAt(performance, 0.5 / segment.sampleRate));
+  return {
+    step: scheduled.step,
+    round,
+    performance,
+    tick,
+    playedBar: played?.index ?? null,
+    bar: played?.bar.bar ?? null,
+  };
+}
+
+/** A bar line to come, at which one performance can give way to another. */
+export interface BarLine {
+  /** In the device's samples. */
+  readonly sample: number;
+  /** In the performance that is left, with the rounds it has finished before. */
+  readonly tick: number;
+  readonly round: number;
+  /** Index of the played bar that would have come next; 0 where a round is over. */
+  readonly nextBar: number;
+}
+
+/** The first bar line of the segment at or after a sample of the device's time. */
+export function nextBarLine(scheduled: Scheduled, sample: number): BarLine {
+  const { performance, segment } = scheduled;
+  const passed = Math.max(0, elapsed(scheduled, Math.max(sample, scheduled.start)));
+  const round = segment.roundLength <= 0 ? 0 : Math.floor(passed / segment.roundLength);
+  const within = passed - round * segment.roundLength;
+  const ticks = performance.bars.flatMap((bar) => [bar.start, bar.start + bar.duration]);
+  const countIn = sampleAt(performance, performance.countIn, segment.sampleRate);
+  const tick =
+    ticks.find((candidate) => sampleAt(performance, candidate, segment.sampleRate) - countIn >= within) ??
+    performance.end;
+  const place = sampleAt(performance, tick, segment.sampleRate) - countIn + round * segment.roundLength;
+  const next = performance.bars.findIndex((bar) => bar.start >= tick);
+  return {
+    sample: scheduled.start - segment.begin + place,
+    tick,
+    round,
+    nextBar: Math.max(0, next),
+  };
+}
+
+/**
+ * Where a new performance is entered so that it goes on with the bar that would have come next: the same
+ * place in the order of playing when both have the same order, else the first time the written bar is played,
+ * else the beginning.
+ */
+export function entryTick(leaving: Performance, nextBar: number, entering: Performance): number {
+  const written = leaving.bars[nextBar]?.bar;
+  const sameOrder =
+    leaving.bars.length === entering.bars.length &&
+    leaving.bars.every((bar, index) => bar.bar === entering.bars[index]?.bar);
+  const bar = sameOrder
+    ? entering.bars[nextBar]
+    : entering.bars.find((candidate) => candidate.bar === written);
+  return bar?.start ?? entering.countIn;
+}
