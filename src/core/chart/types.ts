@@ -1,5 +1,5 @@
 import type { Metre, Ticks } from '../base';
-import type { Chord } from '../theory';
+import type { Chord, Key } from '../theory';
 
 export type Harmony =
   | { readonly kind: 'chord'; readonly chord: Chord }
@@ -24,24 +24,33 @@ export interface ChartPlace {
 }
 
 export interface ChartBar {
-  /** As written, from 1; a repeated bar keeps its number. */
+  /** As written, from 1; a repeated bar keeps its number. A pickup is bar 0 and not counted. */
   readonly number: number;
   /** Index into {@link Chart.sections}. */
   readonly section: number;
+  /** A pickup's metre counts only the beats that are there. */
   readonly metre: Metre;
+  /** The bar is an upbeat, shorter than the chart's metre; only a chart's first bar can be one. */
+  readonly pickup: boolean;
+  /** The key in force by a key directive; null until the chart names one. */
+  readonly key: Key | null;
   readonly spans: readonly HarmonySpan[];
   readonly repeatStart: boolean;
   /** How often the repeated passage is played in all (2 unless the chart says `x3`); null without a repeat. */
   readonly repeatEnd: number | null;
+  /** The times through, from 1, on which the bar is played as an ending; null outside endings. */
+  readonly ending: readonly number[] | null;
   readonly place: ChartPlace;
 }
 
 export interface Section {
-  /** Null for the bars before the first named section. */
+  /** Null for bars outside a named section. */
   readonly name: string | null;
   /** Index of its first bar. */
   readonly start: number;
   readonly length: number;
+  /** Written by its name alone: the bars are those of an earlier section, written out again. */
+  readonly again: boolean;
 }
 
 export interface Chart {

@@ -1,0 +1,212 @@
+import { barTicks, beatsInBar, isCompound, type Metre, ticks } from '../base';
+import { parseChord } from '../theory';
+import { sameHarmony } from './harmony';
+import type { Word } from './scanner';
+import type { ChartPlace, ChartProblem, Harmony, HarmonySpan } from './types';
+
+/** A harmony and the beats written for it: itself and the slashes after it. */
+interface Item {
+  readonly harmony: Harmony;
+  beats: number;
+}
+
+const NO_CHORD: Harmony = { kind: 'no chord' };
+const NO_CHORD_TEXT = /^n\.?\s?c\.?$/i;
+
+/** From the first of some tokens to the end of the last, all on one line. */
+export function placeOf(words: readonly { readonly place: ChartPlace }[]): ChartPlace | null {
+  const first = words[0]?.place;
+  const last = words[words.length - 1]?.place;
+  return first && last
+    ? { line: first.line, column: first.column, length: last.column + last.length - first.column }
+    : null;
+}
+
+/** `%` alone in its bar. */
+const isSameAgain = (words: readonly Word[]): boolean => words.length === 1 && words[0]?.text === '%';
+
+/**
+ * Reads the harmonies of a bar and shares its beats among them. `previous` is the harmony before the bar, which
+ * leading slashes and `%` go on with. A problem never loses the bar: what is understood stands.
+ */
+export function readBar(
+  words: readonly Word[],
+  metre: Metre,
+  previous: readonly HarmonySpan[],
+  problems: ChartProblem[],
+): readonly HarmonySpan[] {
+  if (isSameAgain(words)) return sameAgain(words, metre, previous, problems);
+  const { items, slashes } = itemsOf(words, previous, problems);
+  if (items.length === 0) return wholeBar(NO_CHORD, metre);
+  const shares = sharesOf(items, slashes, metre, words, problems);
+  return spansOf(
+    items.map((item) => item.harmony),
+    shares,
+    metre,
+  );
+}
+
+const wholeBar = (harmony: Harmony, metre: Metre): readonly HarmonySpan[] => [
+  { start: ticks(0), duration: barTicks(metre), harmony },
+];
+
+function sameAgain(
+  words: readonly Word[],
+  metre: Metre,
+  previous: readonly HarmonySpan[],
+  problems: ChartProblem[],
+): readonly HarmonySpan[] {
+  const place = placeOf(words);
+  if (previous.length === 0) {
+    if (place)
+      problems.push({ ...place, message: '% means “the same bar again”, but there is no bar before it.' });
+    return wholeBar(NO_CHORD, metre);
+  }
+  return refit(previous, metre);
+}
+
+/** A bar's harmonies in a bar of perhaps another length: cut, or the last one held on. */
+function refit(spans: readonly HarmonySpan[], metre: Metre): readonly HarmonySpan[] {
+  const length = barTicks(metre);
+  const kept = spans.filter((span) => span.start < length);
+  return kept.map((span, index) => {
+    const end = kept[index + 1]?.start ?? length;
+    return { ...span, duration: ticks(end - span.start) };
+  });
+}
+
+function itemsOf(
+  words: readonly Word[],
+  previous: readonly HarmonySpan[],
+  problems: ChartProblem[],
+): { readonly items: Item[]; readonly slashes: boolean } {
+  const items: Item[] = [];
+  let slashes = false;
+  for (const word of words) {
+    const { chord, beats } = splitSlashes(word.text);
+    if (beats > 0) slashes = true;
+    if (chord !== '') {
+      items.push({
+        harmony: harmonyOf(chord, { ...word.place, length: chord.length }, problems),
+        beats: 1 + beats,
+      });
+      continue;
+    }
+    const last = items[items.length - 1];
+    if (last) {
+      last.beats += beats;
+      continue;
+    }
+    const before = previous[previous.length - 1]?.harmony;
+    if (!before) {
+      problems.push({
+        ...word.place,
+        message: 'A slash means “the same chord, next beat”, but no chord stands before it.',
+      });
+    }
+    items.push({ harmony: before ?? NO_CHORD, beats });
+  }
+  return { items, slashes };
+}
+
+/** Slashes at the end of a word are beats: `C//` is C and two more. */
+export function splitSlashes(text: string): { readonly chord: string; readonly beats: number } {
+  let end = text.length;
+  while (end > 0 && text[end - 1] === '/') end -= 1;
+  return { chord: text.slice(0, end), beats: text.length - end };
+}
+
+function harmonyOf(text: string, place: ChartPlace, problems: ChartProblem[]): Harmony {
+  if (NO_CHORD_TEXT.test(text)) return NO_CHORD;
+  const unknown: Harmony = { kind: 'unknown', text };
+  if (text === '%') {
+    problems.push({ ...place, message: '% repeats a whole bar, so it stands alone between two bar lines.' });
+    return unknown;
+  }
+  if (/:$/.test(text)) {
+    problems.push({
+      ...place,
+      message: `“${text}” looks like a section name: write it on a line of its own.`,
+    });
+    return unknown;
+  }
+  const chord = parseChord(text);
+  if (chord.ok) return { kind: 'chord', chord: chord.value };
+  problems.push({ ...place, message: chord.problem.message });
+  return unknown;
+}
+
+/** Shares that a bar has for chords that outnumber its beats: a beat of 6/8 or of 2/2 can be divided. */
+export const finestShares = (metre: Metre): number =>
+  beatsInBar(metre) * (isCompound(metre) ? 3 : metre.unit === 2 ? 2 : 1);
+
+/** The share of each harmony, and how many shares make the bar. */
+interface Shares {
+  readonly each: readonly number[];
+  readonly bar: number;
+}
+
+/** Even shares in whole beats, the first taking what is left over; null for more chords than a bar can hold. */
+function evenShares(count: number, metre: Metre): Shares | null {
+  const bar = [beatsInBar(metre), finestShares(metre)].find((shares) => count <= shares);
+  if (bar === undefined) return null;
+  const least = Math.floor(bar / count);
+  const first = bar - least * (count - 1);
+  return { each: Array.from({ length: count }, (_, index) => (index === 0 ? first : least)), bar };
+}
+
+const crowdedShares = (count: number): Shares => ({
+  each: Array.from({ length: count }, () => 1),
+  bar: count,
+});
+
+function sharesOf(
+  items: readonly Item[],
+  slashes: boolean,
+  metre: Metre,
+  words: readonly Word[],
+  problems: ChartProblem[],
+): Shares {
+  const beats = beatsInBar(metre);
+  const name = `${metre.count}/${metre.unit}`;
+  const report = (message: string) => {
+    const place = placeOf(words);
+    if (place) problems.push({ ...place, message });
+  };
+  if (slashes) {
+    const each = items.map((item) => item.beats);
+    const total = each.reduce((sum, share) => sum + share, 0);
+    if (total === beats || total === finestShares(metre)) return { each, bar: total };
+    report(`Chords and slashes make ${counted(total, 'beat')} here, but a bar of ${name} has ${beats}.`);
+    return { each, bar: beats };
+  }
+  const even = evenShares(items.length, metre);
+  if (even) return even;
+  report(`${items.length} chords are too many for a bar of ${name}, which has ${counted(beats, 'beat')}.`);
+  return crowdedShares(items.length);
+}
+
+const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;
+
+/** Lays the shares on the bar; the last harmony fills it, what does not fit falls away, neighbours alike join. */
+function spansOf(harmonies: readonly Harmony[], shares: Shares, metre: Metre): readonly HarmonySpan[] {
+  const length = barTicks(metre);
+  const starts: { readonly start: number; readonly harmony: Harmony }[] = [];
+  let share = 0;
+  harmonies.forEach((harmony, index) => {
+    const start = Math.floor((share * length) / shares.bar);
+    share += shares.each[index] ?? 0;
+    const last = starts[starts.length - 1];
+    const begins = start < length && !(last && (last.start === start || sameHarmony(last.harmony, harmony)));
+    if (begins) starts.push({ start, harmony });
+  });
+  return starts.map(({ start, harmony }, index) => ({
+    start: ticks(start),
+    duration: ticks((starts[index + 1]?.start ?? length) - start),
+    harmony,
+  }));
+}
+
+/** The harmonies as they share a bar when nothing but they is written in it. */
+export const defaultSpans = (harmonies: readonly Harmony[], metre: Metre): readonly HarmonySpan[] =>
+  spansOf(harmonies, evenShares(harmonies.length, metre) ?? crowdedShares(harmonies.length), metre);

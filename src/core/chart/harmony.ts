@@ -1,0 +1,32 @@
+import type { Ticks } from '../base';
+import type { ChartBar, Harmony } from './types';
+
+/** What is written for a harmony: the chord symbol as drawn, `N.C.`, or the text that was not understood. */
+export function harmonyText(harmony: Harmony): string {
+  switch (harmony.kind) {
+    case 'chord':
+      return harmony.chord.symbol;
+    case 'no chord':
+      return 'N.C.';
+    case 'unknown':
+      return harmony.text;
+  }
+}
+
+export const sameHarmony = (one: Harmony, other: Harmony): boolean =>
+  one.kind === other.kind && harmonyText(one) === harmonyText(other);
+
+/** The harmony that sounds at a tick of the bar, counted from its beginning; null outside the bar. */
+export const harmonyAt = (bar: ChartBar, tick: Ticks): Harmony | null =>
+  bar.spans.find((span) => tick >= span.start && tick < span.start + span.duration)?.harmony ?? null;
+
+/**
+ * The identity of a bar's harmony: equal for bars with the same chords on the same beats, however they were
+ * typed. Notes written for one such bar fit every other.
+ */
+export const barSignature = (bar: ChartBar): string =>
+  bar.spans
+    .map(
+      (span) => `${span.harmony.kind === 'unknown' ? '?' : ''}${harmonyText(span.harmony)}@${span.duration}`,
+    )
+    .join(' ');

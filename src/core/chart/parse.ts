@@ -1,0 +1,340 @@
+import { beatsInBar, type Metre } from '../base';
+import { type Key, parseKey } from '../theory';
+import { placeOf, readBar } from './bar-reader';
+import { type Draft, settleEndings } from './endings';
+import { CHART_METRES, MOST_TIMES, pickupMetre } from './limits';
+import { classifyLine, linesOf, sameSectionName } from './lines';
+import { scanLine, type Token, type Word } from './scanner';
+import type { Chart, ChartBar, ChartPlace, ChartProblem, ParsedChart, Section } from './types';
+
+/** A chart that goes on beyond this is cut there, with a problem. */
+const MOST_BARS = 2000;
+/** More problems than this help no one; the rest is not listed. */
+const MOST_PROBLEMS = 200;
+
+interface SectionDraft {
+  readonly name: string | null;
+  readonly start: number;
+  readonly again: boolean;
+}
+
+type BarLine = Extract<Token, { kind: 'bar line' }>;
+
+/** `|` and nothing else. */
+const isPlain = (line: BarLine): boolean => !line.closes && !line.opens && !line.double;
+
+class ChartReader {
+  readonly problems: ChartProblem[] = [];
+  readonly bars: Draft[] = [];
+  private readonly sections: SectionDraft[] = [];
+  private metre: Metre;
+  private key: Key | null = null;
+  /** The place of a `|:` that no `:|` has closed yet, and its bar. */
+  private open: { readonly place: ChartPlace; readonly bar: number } | null = null;
+  private full = false;
+  /** What a directive or an ending number said about the next bar. */
+  private nextPickup: number | null = null;
+  private nextEnding: { readonly numbers: readonly number[]; readonly place: ChartPlace } | null = null;
+
+  constructor(private readonly chartMetre: Metre) {
+    this.metre = chartMetre;
+  }
+
+  readLine(text: string, line: number): void {
+    const read = classifyLine(text, (name) => this.indexOfSection(name) >= 0);
+    if (read.kind === 'blank') return;
+    const place = { line, column: read.column, length: read.text.length };
+    if (read.kind === 'section') this.openSection(read.name, place);
+    else if (read.kind === 'again') this.repeatSection(read.name, place);
+    else if (read.kind === 'bars') this.readBars(scanLine(read.said, line));
+    else {
+      this.problems.push({
+        ...place,
+        message: `There is no section “${read.text}” yet. To name one, write a colon after it: “${read.text}:”.`,
+      });
+    }
+  }
+
+  finish(): ParsedChart {
+    this.dropOpenRepeat();
+    if (this.nextEnding) {
+      this.problems.push({
+        ...this.nextEnding.place,
+        message: 'An ending is announced here, but no bar follows.',
+      });
+    }
+    settleEndings(this.bars, new Set(this.sections.map((section) => section.start)), this.problems);
+    const bars = this.bars.map(({ doubled, again, ...bar }): ChartBar => bar);
+    const problems = this.problems
+      .sort((one, other) => one.line - other.line || one.column - other.column)
+      .slice(0, MOST_PROBLEMS);
+    const chart: Chart = { metre: this.chartMetre, sections: this.finishedSections(), bars };
+    return { chart, problems };
+  }
+
+  private finishedSections(): readonly Section[] {
+    return this.sections.map((section, index): Section => {
+      const end = this.sections[index + 1]?.start ?? this.bars.length;
+      return { ...section, length: end - section.start };
+    });
+  }
+
+  private openSection(name: string, place: ChartPlace): void {
+    if (this.sections.some((section) => sameSectionName(section.name, name))) {
+      this.problems.push({
+        ...place,
+        message: `There is a section “${name}” already; its name alone, without the colon, repeats it.`,
+      });
+    }
+    this.sections.push({ name, start: this.bars.length, again: false });
+  }
+
+  /** The section a name alone stands for: the last that was written out under it. */
+  private indexOfSection(name: string): number {
+    return this.sections.findLastIndex((section) => !section.again && sameSectionName(section.name, name));
+  }
+
+  /** Writes a known section out again. */
+  private repeatSection(name: string, place: ChartPlace): void {
+    const known = this.indexOfSection(name);
+    const section = this.sections[known];
+    if (!section) return;
+    const end = this.sections[known + 1]?.start ?? this.bars.length;
+    const copied = this.bars.slice(section.start, end);
+    if (copied.length === 0) {
+      this.problems.push({ ...place, message: `The section “${section.name}” has no bars to repeat yet.` });
+      return;
+    }
+    this.sections.push({ name: section.name, start: this.bars.length, again: true });
+    for (const bar of copied) {
+      if (!this.hasRoom(place)) break;
+      this.bars.push({
+        ...bar,
+        number: this.nextNumber(),
+        section: this.sections.length - 1,
+        pickup: false,
+        again: true,
+        place,
+      });
+    }
+    const last = copied[copied.length - 1];
+    if (last) {
+      this.metre = last.metre;
+      this.key = last.key;
+    }
+  }
+
+  private readBars(tokens: readonly Token[]): void {
+    let words: Word[] = [];
+    let afterPlainLine: ChartPlace | null = null;
+    let closed: Draft | null = null;
+    for (const token of tokens) {
+      if (token.kind === 'word') words.push(token);
+      else if (token.kind === 'times') this.setTimes(token, closed);
+      else if (token.kind !== 'bar line') this.readBeforeBar(token, words.length > 0);
+      else {
+        const bar = this.closeBar(words, afterPlainLine, token);
+        words = [];
+        closed = this.readBarLine(token, bar);
+        afterPlainLine = isPlain(token) ? token.place : null;
+      }
+    }
+    this.closeBar(words, null, null);
+  }
+
+  /** Gives the bar that ends a repeat here, for a count to follow. */
+  private readBarLine(line: BarLine, closing: Draft | null): Draft | null {
+    const closed = line.closes ? this.closeRepeat(line.place, closing) : null;
+    if (line.double) this.lastBarDoubled();
+    if (line.opens) this.openRepeat(line.place);
+    return closed;
+  }
+
+  private readBeforeBar(token: Extract<Token, { kind: 'ending' | 'directive' }>, tooLate: boolean): void {
+    if (tooLate) {
+      const what = token.kind === 'ending' ? 'An ending number' : 'What stands in brackets';
+      const message = `${what} belongs at the beginning of a bar, right after its bar line.`;
+      this.problems.push({ ...token.place, message });
+    } else if (token.kind === 'ending') this.nextEnding = token;
+    else this.readDirective(token.text, token.place);
+  }
+
+  private readDirective(text: string, place: ChartPlace): void {
+    const metre = /^(\d{1,2})\s*\/\s*(\d{1,2})$/.exec(text);
+    const key = /^key\s*:?\s*(.*)$/i.exec(text);
+    const pickup = /^\d{1,2}(?:\.5)?$/.exec(text);
+    if (metre) this.changeMetre(Number(metre[1]), Number(metre[2]), place);
+    else if (key) {
+      const read = parseKey(key[1] ?? '');
+      if (read.ok) this.key = read.value;
+      else this.problems.push({ ...place, message: read.problem.message });
+    } else if (pickup) this.setPickup(Number(text), place);
+    else {
+      this.problems.push({
+        ...place,
+        message:
+          'Brackets before a bar hold a metre (3/4), a key (key: D), or, before the first bar, the beats of a pickup (1).',
+      });
+    }
+  }
+
+  private changeMetre(count: number, unit: number, place: ChartPlace): void {
+    const metre = CHART_METRES.find((known) => known.count === count && known.unit === unit);
+    if (metre) this.metre = metre;
+    else {
+      const known = CHART_METRES.map((each) => `${each.count}/${each.unit}`).join(', ');
+      this.problems.push({
+        ...place,
+        message: `${count}/${unit} is not a metre this program can write for; it knows ${known}.`,
+      });
+    }
+  }
+
+  private setPickup(beats: number, place: ChartPlace): void {
+    if (this.bars.length > 0) {
+      this.problems.push({ ...place, message: 'Only the first bar can be a pickup.' });
+    } else if (beats === 0 || beats >= beatsInBar(this.metre)) {
+      this.problems.push({
+        ...place,
+        message: `A pickup is shorter than a bar: write fewer than ${beatsInBar(this.metre)} beats.`,
+      });
+    } else this.nextPickup = beats;
+  }
+
+  /** Ends what was collected since the last bar line; gives the bar, if there is one. */
+  private closeBar(words: readonly Word[], before: ChartPlace | null, line: BarLine | null): Draft | null {
+    const place = placeOf(words);
+    if (place) return this.addBar(words, place);
+    if (!before || !line || !isPlain(line)) return null;
+    const between = {
+      line: before.line,
+      column: before.column,
+      length: line.place.column + line.place.length - before.column,
+    };
+    this.problems.push({
+      ...between,
+      message: 'This bar is empty: write a chord, % or N.C. between its bar lines.',
+    });
+    return this.addBar(words, between);
+  }
+
+  private addBar(words: readonly Word[], place: ChartPlace): Draft | null {
+    if (!this.hasRoom(place)) return null;
+    const previous = this.bars[this.bars.length - 1]?.spans ?? [];
+    const pickup = this.nextPickup;
+    const metre = pickup === null ? this.metre : pickupMetre(pickup, this.metre);
+    const bar: Draft = {
+      number: pickup === null ? this.nextNumber() : 0,
+      section: this.sectionForBar(),
+      metre,
+      pickup: pickup !== null,
+      key: this.key,
+      spans: readBar(words, metre, previous, this.problems),
+      repeatStart: this.open?.bar === this.bars.length,
+      repeatEnd: null,
+      ending: this.nextEnding?.numbers ?? null,
+      doubled: false,
+      again: false,
+      place,
+    };
+    this.nextPickup = null;
+    this.nextEnding = null;
+    this.bars.push(bar);
+    return bar;
+  }
+
+  private nextNumber(): number {
+    return (this.bars[this.bars.length - 1]?.number ?? 0) + 1;
+  }
+
+  private hasRoom(place: ChartPlace): boolean {
+    if (this.bars.length < MOST_BARS) return true;
+    if (!this.full) {
+      this.problems.push({
+        ...place,
+        message: `A chart holds at most ${MOST_BARS} bars; the rest is left out.`,
+      });
+    }
+    this.full = true;
+    return false;
+  }
+
+  /** Bars after a section written by its name alone belong to a section without a name. */
+  private sectionForBar(): number {
+    const last = this.sections[this.sections.length - 1];
+    if (!last || last.again) this.sections.push({ name: null, start: this.bars.length, again: false });
+    return this.sections.length - 1;
+  }
+
+  private openRepeat(place: ChartPlace): void {
+    if (this.open) {
+      this.problems.push({
+        ...place,
+        message: 'A repeat begins here before the one before it ends; write :| where the first one ends.',
+      });
+      this.forgetOpen();
+    }
+    this.open = { place, bar: this.bars.length };
+  }
+
+  private closeRepeat(place: ChartPlace, closing: Draft | null): Draft | null {
+    const bar = closing ?? this.bars[this.bars.length - 1];
+    this.open = null;
+    if (!bar || bar.again) {
+      const message = bar
+        ? 'A section written by its name alone cannot end a repeat; write its bars out.'
+        : 'A repeat ends here, but there is no bar before it to repeat.';
+      this.problems.push({ ...place, message });
+      return null;
+    }
+    bar.repeatEnd = 2;
+    return bar;
+  }
+
+  private setTimes(token: Extract<Token, { kind: 'times' }>, bar: Draft | null): void {
+    const { count } = token;
+    if (!bar) {
+      this.problems.push({
+        ...token.place,
+        message: `${token.text} says how often to play, and stands right after :|.`,
+      });
+    } else if (count < 2 || count > MOST_TIMES) {
+      this.problems.push({
+        ...token.place,
+        message: `A repeat is played 2 to ${MOST_TIMES} times in all, not ${count}.`,
+      });
+    } else bar.repeatEnd = count;
+  }
+
+  private lastBarDoubled(): void {
+    const bar = this.bars[this.bars.length - 1];
+    if (bar) bar.doubled = true;
+  }
+
+  private forgetOpen(): void {
+    const bar = this.open && this.bars[this.open.bar];
+    if (bar) bar.repeatStart = false;
+    this.open = null;
+  }
+
+  private dropOpenRepeat(): void {
+    if (!this.open) return;
+    this.problems.push({
+      ...this.open.place,
+      message: 'This repeat never ends; write :| after its last bar.',
+    });
+    this.forgetOpen();
+  }
+}
+
+/**
+ * Reads a chart as typed. `metre` holds until the chart changes it. What is wrong is listed with its place and
+ * a sentence, in the order of the text, and the rest of the chart stands. Never throws; linear in the text.
+ */
+export function parseChart(text: string, metre: Metre): ParsedChart {
+  const reader = new ChartReader(metre);
+  linesOf(text).forEach((line, index) => {
+    reader.readLine(line, index + 1);
+  });
+  return reader.finish();
+}

@@ -1,0 +1,61 @@
+import type { SpelledName } from '../base';
+import { formatName, type Interval, parseChord, parseKey, splitSymbol, transposeName } from '../theory';
+import { splitSlashes } from './bar-reader';
+import { classifyLine } from './lines';
+import { scanLine, type Token } from './scanner';
+
+/** Writes a name with the accidental signs that its text is written in. */
+type NameWriter = (name: SpelledName) => string;
+
+const typed: NameWriter = (name) => formatName(name).replace(/♭/g, 'b').replace(/♯/g, '#');
+
+/**
+ * The chart text with every chord symbol and key moved by an interval. Layout, comments, section names and
+ * whatever is not understood stay letter for letter; the rest of a symbol keeps its own way of writing.
+ * Accidentals are written ♭ and ♯ where the text does so already, else b and #.
+ */
+export function transposeChartText(text: string, interval: Interval): string {
+  const write = /[♭♯]/.test(text) ? formatName : typed;
+  const names = new Set<string>();
+  return text
+    .split(/(\r\n|\r|\n)/)
+    .map((line, index) => {
+      if (index % 2 === 1) return line;
+      const read = classifyLine(line, (name) => names.has(name.toLowerCase()));
+      if (read.kind === 'section') names.add(read.name.toLowerCase());
+      return read.kind === 'bars' ? transposeBars(line, read.said, interval, write) : line;
+    })
+    .join('');
+}
+
+function transposeBars(line: string, said: string, interval: Interval, write: NameWriter): string {
+  let result = '';
+  let copied = 0;
+  for (const token of scanLine(said, 1)) {
+    const moved = transposeToken(token, interval, write);
+    if (moved === null) continue;
+    const start = token.place.column - 1;
+    result += line.slice(copied, start) + moved;
+    copied = start + token.place.length;
+  }
+  return result + line.slice(copied);
+}
+
+/** The token in its new key, or null where nothing changes. */
+function transposeToken(token: Token, interval: Interval, write: NameWriter): string | null {
+  if (token.kind === 'word') {
+    const { chord, beats } = splitSlashes(token.text);
+    const parts = splitSymbol(chord);
+    if (!parts || !parseChord(chord).ok) return null;
+    const bass = parts.bass ? `/${write(transposeName(parts.bass, interval))}` : '';
+    return write(transposeName(parts.root, interval)) + parts.descriptor + bass + '/'.repeat(beats);
+  }
+  if (token.kind === 'directive') {
+    const key = /^(key\s*:?\s*)(.*)$/i.exec(token.text);
+    const read = key && parseKey(key[2] ?? '');
+    const parts = splitSymbol(key?.[2] ?? '');
+    if (!read?.ok || !parts) return null;
+    return `(${key?.[1] ?? ''}${write(transposeName(read.value.tonic, interval))}${parts.descriptor})`;
+  }
+  return null;
+}
