@@ -12,10 +12,18 @@ import {
 import type { FeelId } from '../feel';
 import { FEELS } from '../feel';
 import { type Level, TECHNIQUES } from '../line';
-import { LESSON_FORMAT, LESSON_VERSION, type Lesson } from './types';
+import { HANDOUT_BLOCKS, LESSON_FORMAT, LESSON_VERSION, type Lesson } from './types';
 
 /** Long enough for any real lesson, short enough that a hostile file cannot make the page stall. */
-const LIMITS = { title: 500, text: 20_000, pieces: 64, bars: 2_000, notesInBar: 96, strings: 8 } as const;
+const LIMITS = {
+  title: 500,
+  text: 20_000,
+  logo: 400_000,
+  pieces: 64,
+  bars: 2_000,
+  notesInBar: 96,
+  strings: 8,
+} as const;
 
 const whole = (least: number, most: number) => z.int().check(z.gte(least), z.lte(most));
 
@@ -133,6 +141,27 @@ const blankPieceSchema = z.object({
   bars: whole(1, 64),
 });
 
+const handoutSchema = z.object({
+  paper: z.enum(['A4', 'Letter']),
+  degrees: z.boolean(),
+  fingers: z.boolean(),
+  counting: z.exactOptional(z.boolean()),
+  blocks: z.exactOptional(
+    z
+      .array(z.enum(HANDOUT_BLOCKS))
+      .check(
+        z.refine((blocks) => new Set(blocks).size === blocks.length, 'a part of the handout comes twice'),
+      ),
+  ),
+  print: z.exactOptional(z.enum(['normal', 'large'])),
+  onePage: z.exactOptional(z.boolean()),
+  header: z.exactOptional(name),
+  student: z.exactOptional(name),
+  logo: z.exactOptional(
+    z.string().check(z.maxLength(LIMITS.logo), z.regex(/^data:image\/(png|jpeg);base64,[A-Za-z0-9+/=]+$/)),
+  ),
+});
+
 const uniqueIds = (things: readonly { readonly id: string }[]) =>
   new Set(things.map((thing) => thing.id)).size === things.length;
 
@@ -148,11 +177,7 @@ export const lessonSchema = z.object({
     frets: whole(12, 36),
     scaleLength: z.number().check(z.gte(300), z.lte(1200)),
   }),
-  handout: z.object({
-    paper: z.enum(['A4', 'Letter']),
-    degrees: z.boolean(),
-    fingers: z.boolean(),
-  }),
+  handout: handoutSchema,
   pieces: z
     .array(z.discriminatedUnion('kind', [linePieceSchema, blankPieceSchema]))
     .check(z.minLength(1), z.maxLength(LIMITS.pieces), z.refine(uniqueIds, 'two pieces share one id')),

@@ -69,10 +69,36 @@ export interface BlankPiece {
 
 export type Piece = LinePiece | BlankPiece;
 
+/** The parts of the handout that can be left out and put in order. */
+export const HANDOUT_BLOCKS = [
+  'facts',
+  'chart',
+  'shapes',
+  'rhythm',
+  'music',
+  'practice',
+  'notes',
+  'cautions',
+] as const;
+export type HandoutBlock = (typeof HANDOUT_BLOCKS)[number];
+
+/** What the handout shows. What is left out stands for the usual choice, which the handout room knows. */
 export interface HandoutSettings {
   readonly paper: Paper;
   readonly degrees: boolean;
   readonly fingers: boolean;
+  readonly counting?: boolean;
+  /** The parts that are printed, in their order; each at most once. */
+  readonly blocks?: readonly HandoutBlock[];
+  readonly print?: 'normal' | 'large';
+  /** The teacher wishes for a single page. */
+  readonly onePage?: boolean;
+  /** The teacher's own line at the head of the first page. */
+  readonly header?: string;
+  /** Class or student. */
+  readonly student?: string;
+  /** A PNG or JPEG as a data address. */
+  readonly logo?: string;
 }
 
 export interface InstrumentSettings {
