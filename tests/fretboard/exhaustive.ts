@@ -1,13 +1,12 @@
 import type { HandSettings, Instrument, LineContext, NoteToFinger } from '../../src/core/fretboard';
 import { STOLEN, urgency } from '../../src/core/fretboard/costs';
 import { type State, statesOf } from '../../src/core/fretboard/states';
-import { transition } from '../../src/core/fretboard/transition';
+import { plainCost, urgentCost } from '../../src/core/fretboard/transition';
 
 /** The cost of one whole way to play a line, added up note by note, without any search. */
 function costOf(
   notes: readonly NoteToFinger[],
   ways: readonly State[],
-  instrument: Instrument,
   hand: HandSettings,
   context: LineContext,
 ): number {
@@ -19,8 +18,11 @@ function costOf(
       from.finger === 0
         ? onset - before.start
         : onset - before.start - before.duration + STOLEN * before.duration;
-    const { plain, urgent } = transition(from, to, before.midi === after.midi, hand, instrument.scaleLength);
-    return plain + urgent * urgency(free / context.ticksPerSecond);
+    const repeats = before.midi === after.midi;
+    return (
+      plainCost(from, to, repeats, hand.reach) +
+      urgentCost(from, to, repeats, hand.comfortableSpan) * urgency(free / context.ticksPerSecond)
+    );
   };
   const own = ways.reduce((sum, way) => sum + way.own, 0);
   const steps = ways.reduce((sum, _, index) => sum + (index === 0 ? 0 : between(index - 1, index, 0)), 0);
@@ -40,7 +42,7 @@ export function leastCost(
   const visit = (chosen: readonly State[]): void => {
     const next = options[chosen.length];
     if (next === undefined) {
-      least = Math.min(least, costOf(notes, chosen, instrument, hand, context));
+      least = Math.min(least, costOf(notes, chosen, hand, context));
       return;
     }
     for (const way of next) visit([...chosen, way]);

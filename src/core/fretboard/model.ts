@@ -1,7 +1,7 @@
 import type { MidiNumber } from '../base';
 import { STOLEN, urgency } from './costs';
 import { type State, statesOf } from './states';
-import { transition } from './transition';
+import { createLink, type Link } from './transition';
 import type { HandSettings, Instrument, NoteToFinger } from './types';
 
 /** All the ways to play one note. */
@@ -12,14 +12,6 @@ export interface Layer {
   readonly midi: MidiNumber;
   /** Pinned notes have ways of their own, which no other note of the pitch shares. */
   readonly pinned: boolean;
-}
-
-/** The costs between all the ways of two successive notes, row by row: one row a way of the first note. */
-export interface Link {
-  readonly plain: Float64Array;
-  readonly urgent: Float64Array;
-  /** 1 for rows whose note is an open string, after which the hand has been free for longer. */
-  readonly open: Uint8Array;
 }
 
 /** Factors of the urgent costs between two notes: after a fretted note, and after an open string. */
@@ -52,7 +44,7 @@ export function createHandModel(instrument: Instrument, hand: HandSettings): Han
       return remembered(layers, note.midi, () => createLayer(note, instrument, hand));
     },
     linkOf: (before, after) => {
-      const create = (): Link => createLink(before, after, hand, instrument.scaleLength);
+      const create = (): Link => createLink(before.states, after.states, before.midi === after.midi, hand);
       if (before.pinned || after.pinned) return create();
       return remembered(links, before.midi * 128 + after.midi, create);
     },
@@ -75,18 +67,4 @@ function createLayer(note: NoteToFinger, instrument: Instrument, hand: HandSetti
     midi: note.midi,
     pinned: note.pins !== undefined,
   };
-}
-
-function createLink(before: Layer, after: Layer, hand: HandSettings, scaleLength: number): Link {
-  const width = after.states.length;
-  const plain = new Float64Array(before.states.length * width);
-  const urgent = new Float64Array(before.states.length * width);
-  before.states.forEach((from, row) => {
-    after.states.forEach((to, column) => {
-      const cost = transition(from, to, before.midi === after.midi, hand, scaleLength);
-      plain[row * width + column] = cost.plain;
-      urgent[row * width + column] = cost.urgent;
-    });
-  });
-  return { plain, urgent, open: Uint8Array.from(before.states, (state) => (state.finger === 0 ? 1 : 0)) };
 }

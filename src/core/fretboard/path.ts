@@ -1,4 +1,5 @@
-import type { Haste, Layer, Link } from './model';
+import type { Haste, Layer } from './model';
+import type { Link } from './transition';
 
 /** A line as the search sees it: the ways of each note, and what lies between a note and the one before it. */
 export interface Track {

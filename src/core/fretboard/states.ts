@@ -1,7 +1,7 @@
 import type { Finger, Fret, Pins } from '../base';
 import { fret } from '../base';
 import { COST } from './costs';
-import { handSpan, placesOf } from './neck';
+import { fretDistance, handSpan, placesOf } from './neck';
 import type { FingeredNote, HandSettings, Instrument, NoteToFinger, Place } from './types';
 
 /**
@@ -11,6 +11,9 @@ import type { FingeredNote, HandSettings, Instrument, NoteToFinger, Place } from
 export interface State extends FingeredNote {
   /** What the way costs whatever comes before and after. */
   readonly own: number;
+  /** Millimetres from the nut to the note's fret and to the first finger's. */
+  readonly fretAt: number;
+  readonly handAt: number;
 }
 
 const FINGERS = [1, 2, 3, 4] as const;
@@ -55,14 +58,32 @@ function allStates(places: readonly Place[], instrument: Instrument, hand: HandS
   );
 }
 
+/** One factory, so that all states have one shape in memory: the search reads millions of them. */
+function createState(
+  place: Place,
+  finger: Finger,
+  position: number,
+  own: number,
+  scaleLength: number,
+): State {
+  return {
+    string: place.string,
+    fret: place.fret,
+    finger,
+    position: fret(position),
+    own,
+    fretAt: fretDistance(place.fret, scaleLength),
+    handAt: fretDistance(position, scaleLength),
+  };
+}
+
 function openStates(place: Place, instrument: Instrument, hand: HandSettings): readonly State[] {
   const policy = { avoid: COST.openAvoided, allow: COST.openAllowed, prefer: 0 }[hand.openStrings];
-  const states: State[] = [];
-  for (let position = 1; position <= instrument.frets; position += 1) {
+  return Array.from({ length: instrument.frets }, (_, index) => {
+    const position = index + 1;
     const own = policy + COST.openHigh * Math.max(0, position - 2);
-    states.push({ ...place, finger: 0, position: fret(position), own });
-  }
-  return states;
+    return createState(place, 0, position, own, instrument.scaleLength);
+  });
 }
 
 function frettedStates(
@@ -72,12 +93,10 @@ function frettedStates(
   hand: HandSettings,
 ): readonly State[] {
   const passedOver = hasOpen && hand.openStrings === 'prefer' ? COST.openPassedOver : 0;
-  const state = (finger: Finger, position: number, extra: number): State => ({
-    ...place,
-    finger,
-    position: fret(position),
-    own: passedOver + COST.height * place.fret + (COST.finger[finger] ?? 0) + extra,
-  });
+  const state = (finger: (typeof FINGERS)[number], position: number, extra: number): State => {
+    const own = passedOver + COST.height * place.fret + COST.finger[finger] + extra;
+    return createState(place, finger, position, own, instrument.scaleLength);
+  };
   const states = FINGERS.filter((finger) => place.fret >= finger).map((finger) =>
     state(finger, place.fret - finger + 1, 0),
   );

@@ -1,45 +1,61 @@
 import { COST } from './costs';
-import { handSpan } from './neck';
 import type { State } from './states';
 import type { HandSettings } from './types';
 
-/** The cost of going from one way of holding a note to the next note's. */
-export interface Transition {
+/** The costs between all the ways of two successive notes, row by row: one row a way of the first note. */
+export interface Link {
   /** Costs the same at any speed; Infinity where the hand cannot do it. */
-  readonly plain: number;
+  readonly plain: Float64Array;
   /** To be multiplied by the urgency of the moment. */
-  readonly urgent: number;
+  readonly urgent: Float64Array;
+  /** 1 for rows whose note is an open string, after which the hand has been free for longer. */
+  readonly open: Uint8Array;
 }
 
-const IMPOSSIBLE: Transition = { plain: Number.POSITIVE_INFINITY, urgent: 0 };
-
-/**
- * @param samePitch the second note repeats the first
- * @param scaleLength millimetres from nut to bridge
- */
-export function transition(
-  from: State,
-  to: State,
+/** @param samePitch the second note repeats the first */
+export function createLink(
+  before: readonly State[],
+  after: readonly State[],
   samePitch: boolean,
   hand: HandSettings,
-  scaleLength: number,
-): Transition {
-  const stays = from.position === to.position;
-  // The hand stays where it is during an open string; a shift that begins on it belongs to the next note.
-  if (to.finger === 0 && !stays) return IMPOSSIBLE;
-  const strings = Math.abs(from.string - to.string);
-  const plain = crossingCost(strings) + (samePitch ? repeatCost(from, to) : 0);
-  const across = sameFingerCost(from, to);
-  if (!stays) return { plain, urgent: across + shiftCost(from, to, samePitch, scaleLength) };
-  if (from.finger === 0 || to.finger === 0) return { plain, urgent: across };
-  const span = handSpan(from.fret, to.fret, scaleLength);
-  const beyond = span > hand.reach ? COST.beyondReach : 0;
-  const stretch = COST.stretchPerSquare * Math.max(0, span - hand.comfortableSpan) ** 2;
-  return { plain: plain + beyond, urgent: across + stretch };
+): Link {
+  const size = before.length * after.length;
+  const plain = new Float64Array(size);
+  const urgent = new Float64Array(size);
+  let index = 0;
+  for (const from of before) {
+    for (const to of after) {
+      plain[index] = plainCost(from, to, samePitch, hand.reach);
+      urgent[index] = urgentCost(from, to, samePitch, hand.comfortableSpan);
+      index += 1;
+    }
+  }
+  return { plain, urgent, open: Uint8Array.from(before, (state) => (state.finger === 0 ? 1 : 0)) };
 }
 
-const crossingCost = (strings: number): number =>
-  strings === 0 ? 0 : COST.crossing + COST.skippedString * (strings - 1);
+/** What going from one way of holding a note to the next note's costs at any speed. */
+export function plainCost(from: State, to: State, samePitch: boolean, reach: number): number {
+  // The hand stays where it is during an open string; a shift that begins on it belongs to the next note.
+  if (to.finger === 0 && from.position !== to.position) return Number.POSITIVE_INFINITY;
+  const strings = Math.abs(from.string - to.string);
+  const crossing = strings === 0 ? 0 : COST.crossing + COST.skippedString * (strings - 1);
+  const beyond = spanHeld(from, to) > reach ? COST.beyondReach : 0;
+  return crossing + beyond + (samePitch ? repeatCost(from, to) : 0);
+}
+
+/** What it costs by the urgency of the moment. */
+export function urgentCost(from: State, to: State, samePitch: boolean, comfortableSpan: number): number {
+  const across = sameFingerCost(from, to);
+  if (from.position !== to.position) return across + shiftCost(from, to, samePitch);
+  const excess = spanHeld(from, to) - comfortableSpan;
+  return excess > 0 ? across + COST.stretchPerSquare * excess * excess : across;
+}
+
+/** Millimetres that the hand must span to go from one note to the other without leaving its position. */
+function spanHeld(from: State, to: State): number {
+  if (from.position !== to.position || from.finger === 0 || to.finger === 0) return 0;
+  return Math.abs(from.fretAt - to.fretAt);
+}
 
 function repeatCost(from: State, to: State): number {
   if (from.string !== to.string) return COST.repeatMoves;
@@ -51,8 +67,8 @@ function sameFingerCost(from: State, to: State): number {
   return from.fret === to.fret ? COST.sameFingerAcross : COST.sameFingerJump;
 }
 
-function shiftCost(from: State, to: State, samePitch: boolean, scaleLength: number): number {
-  const whole = COST.shift + COST.shiftPerMillimetre * handSpan(from.position, to.position, scaleLength);
+function shiftCost(from: State, to: State, samePitch: boolean): number {
+  const whole = COST.shift + COST.shiftPerMillimetre * Math.abs(from.handAt - to.handAt);
   if (from.string !== to.string) return whole;
   if (samePitch) return whole * COST.shiftOnRepeat;
   return from.finger === to.finger && from.finger !== 0 ? whole * COST.guideFinger : whole;

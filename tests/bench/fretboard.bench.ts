@@ -1,0 +1,63 @@
+import { bench, describe } from 'vitest';
+import { createRandom, midiNumber, ticks } from '../../src/core/base';
+import {
+  createHandGauge,
+  createInstrument,
+  DEFAULT_HAND,
+  fingerLine,
+  rangeOf,
+  TUNINGS,
+} from '../../src/core/fretboard';
+
+const tuning = TUNINGS.find(({ id }) => id === 'six-strings');
+const six = createInstrument(tuning?.openStrings, 24);
+const EIGHTH = 480;
+
+/** Any notes of the whole neck: harder than music, which comes back to the same few pitches. */
+function randomLine(count: number) {
+  const random = createRandom(1);
+  const { lowest, highest } = rangeOf(six);
+  return Array.from({ length: count }, (_, index) => ({
+    start: ticks(index * EIGHTH),
+    duration: ticks(EIGHTH),
+    midi: midiNumber(lowest + random.below(highest - lowest + 1)),
+  }));
+}
+
+/** Notes that stay near each other, as lines do. */
+function wanderingLine(count: number) {
+  const random = createRandom(2);
+  let midi = 36;
+  return Array.from({ length: count }, (_, index) => {
+    midi = Math.min(55, Math.max(25, midi + random.below(11) - 5));
+    return { start: ticks(index * EIGHTH), duration: ticks(EIGHTH), midi: midiNumber(midi) };
+  });
+}
+
+const anywhere = { ...DEFAULT_HAND, highestFret: six.frets };
+
+describe.each([
+  ['random', randomLine],
+  ['wandering', wanderingLine],
+] as const)('fingering of a %s line, six strings, 24 frets', (_, line) => {
+  for (const count of [1000, 2000, 4000]) {
+    const notes = line(count);
+    bench(`${count} notes, once`, () => {
+      fingerLine(notes, six, anywhere, { ticksPerSecond: 1920, loop: null });
+    });
+    bench(`${count} notes, round and round`, () => {
+      fingerLine(notes, six, anywhere, { ticksPerSecond: 1920, loop: ticks(count * EIGHTH) });
+    });
+  }
+});
+
+describe('the composer asks what a bar of eight notes costs', () => {
+  const bass = createInstrument();
+  const gauge = createHandGauge(bass, DEFAULT_HAND, 1920);
+  const notes = wanderingLine(16);
+  const outlook = gauge.after(gauge.start, notes.slice(0, 8));
+  const bar = notes.slice(8);
+  bench('four strings', () => {
+    gauge.after(outlook, bar);
+  });
+});
