@@ -138,10 +138,10 @@ const tuningId = (instrument: InstrumentSettings): string => {
 
 const TECHNIQUE_NOTES: Readonly<Record<Technique, string>> = {
   'chord tones': 'notes of the chord',
-  'scale steps': 'into the next root',
+  'scale steps': 'into the next chord',
   space: 'beat one left silent',
   octave: 'the root up high',
-  'approach note': 'a half step before a root',
+  'approach note': 'just before a root',
   anticipation: 'the next root early',
 };
 

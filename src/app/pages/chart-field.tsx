@@ -39,7 +39,7 @@ export function ChartField({ piece, sheet }: ChartFieldProps) {
           ref={field}
           id={id}
           className="field__box chart__text"
-          rows={6}
+          rows={5}
           spellCheck={false}
           autoCapitalize="off"
           autoComplete="off"

@@ -45,9 +45,9 @@ export function Header({ pad }: HeaderProps) {
             Chart and aims
           </button>
         )}
+        <HistoryButtons />
         <LessonsMenu />
         <OpenButton />
-        <HistoryButtons />
         <MenuButton label="Export" className="button button--main" groups={useExports()} />
       </div>
     </header>

@@ -7,7 +7,7 @@ import {
   setPlaying,
   TEMPO_RANGE,
 } from '../../core/lesson';
-import { PARTS, type Part } from '../../core/performance';
+import { PARTS } from '../../core/performance';
 import { NumberWord, SelectWord, SwitchWord } from '../controls';
 import { passageOf, practiceTempo } from './playback';
 import { lineAtHand, useAtWork, useEditor, useLesson } from './session';
@@ -116,8 +116,6 @@ function PlaybackStatus() {
   );
 }
 
-const PART_ORDER: readonly Part[] = ['drums', 'chops', 'organ', 'click', 'bass'];
-
 interface SentenceProps {
   readonly piece: LinePiece;
   readonly bars: number;
@@ -200,12 +198,12 @@ function Passage({ piece, bars, set }: SentenceProps & { readonly set: SetPlayin
   );
 }
 
-/** `with drums, chops and organ, without click and bass`: the order stays, only the small words change. */
+/** `with bass, drums and chops, without organ and click`: the order stays, only the small words change. */
 function PartWords({ playing, set }: { readonly playing: PlayingSettings; readonly set: SetPlaying }) {
-  return PART_ORDER.filter((part) => PARTS.includes(part)).map((part, index) => {
+  return PARTS.map((part, index) => {
     const on = playing[part];
-    const before = PART_ORDER[index - 1];
-    const after = PART_ORDER[index + 1];
+    const before = PARTS[index - 1];
+    const after = PARTS[index + 1];
     const goesOn = before !== undefined && playing[before] === on;
     const isLast = after === undefined || playing[after] !== on;
     const link = goesOn
