@@ -1,0 +1,138 @@
+import { blockMark, glyphMark, lineMark, type Mark, moveMark, pathMark } from '../ink';
+import type { BarEnd, ContentBar } from '../notation/content';
+import { clefInk, keyInk, setLeft, timeInk } from '../vexflow/signs';
+import { SPACE, STAFF_HEIGHT, STAFF_LEFT, THICKNESS } from './style';
+
+/** The tab's place under the staff, in units from the staff's top line. */
+export interface TabPlace {
+  readonly top: number;
+  readonly lines: number;
+  readonly space: number;
+}
+
+export const tabBottom = (tab: TabPlace): number => tab.top + (tab.lines - 1) * tab.space;
+
+const CLEF_LEAD = 6;
+const KEY_LEAD = 8;
+const TIME_LEAD = 8;
+
+/** The clef, the key signature and, where it is due, the time signature at a system's beginning. */
+export interface Heading {
+  readonly marks: readonly Mark[];
+  readonly right: number;
+}
+
+export function headingOf(signature: number | null, first: ContentBar | undefined): Heading {
+  const clef = setLeft(clefInk(), STAFF_LEFT + CLEF_LEAD);
+  const key = signature
+    ? setLeft(keyInk(signature), clef.right + KEY_LEAD)
+    : { marks: [], right: clef.right };
+  const time = first?.showsMetre
+    ? setLeft(timeInk(first.metre), key.right + TIME_LEAD)
+    : { marks: [], right: key.right };
+  return { marks: [...clef.marks, ...key.marks, ...time.marks], right: time.right };
+}
+
+/** White before a time signature within a system. */
+export const TIME_CHANGE_LEAD = 9;
+
+/** The time signature of a bar within a system, where the metre changes. */
+export const timeChange = (content: ContentBar, x: number): readonly Mark[] =>
+  content.showsMetre ? setLeft(timeInk(content.metre), x + TIME_CHANGE_LEAD).marks : [];
+
+/** SMuFL's tab clefs reach over six and four lines at a staff space between them. */
+const TAB_CLEFS = { four: { code: 0xe06e, spaces: 3 }, six: { code: 0xe06d, spaces: 5 } } as const;
+const TAB_CLEF_SHARE = 0.86;
+
+/** The word TAB at a system's beginning, as tall as the tab allows. */
+export function tabClef(tab: TabPlace): Mark {
+  const clef = tab.lines > 4 ? TAB_CLEFS.six : TAB_CLEFS.four;
+  const size =
+    ((4 * ((tab.lines - 1) * tab.space)) / clef.spaces) * TAB_CLEF_SHARE * (clef.spaces / (clef.spaces + 1));
+  const middle = (tab.top + tabBottom(tab)) / 2;
+  return glyphMark('clef', clef.code, STAFF_LEFT + CLEF_LEAD, middle, size);
+}
+
+/** Staff lines over the whole width. */
+export function staffLines(right: number): readonly Mark[] {
+  return Array.from({ length: 5 }, (_, line) =>
+    lineMark('staff-line', STAFF_LEFT, line * SPACE, right, line * SPACE, THICKNESS.staff),
+  );
+}
+
+const BRACKET_TOP = 0xe003;
+const BRACKET_BOTTOM = 0xe004;
+const BRACKET_OVERLAP = 2;
+
+/** The bracket and the line that join staff and tab. */
+export function bracket(tab: TabPlace): readonly Mark[] {
+  const bottom = tabBottom(tab);
+  const edge = THICKNESS.staff / 2;
+  return [
+    lineMark('bar-line', STAFF_LEFT, -edge, STAFF_LEFT, bottom + edge, THICKNESS.barLine),
+    blockMark('bar-line', 0, -BRACKET_OVERLAP, THICKNESS.bracket, bottom + BRACKET_OVERLAP),
+    glyphMark('bar-line', BRACKET_TOP, 0, -BRACKET_OVERLAP),
+    glyphMark('bar-line', BRACKET_BOTTOM, 0, bottom + BRACKET_OVERLAP),
+  ];
+}
+
+const SEPARATION = 3.4;
+const DOT = 2;
+
+/** The line at a bar's end, its right edge at `x`; a repeat that begins there shares its thick line. */
+export function endLine(kind: BarEnd, x: number, tab: TabPlace): readonly Mark[] {
+  const { barLine, thick } = THICKNESS;
+  switch (kind) {
+    case 'single':
+      return [upright(x - barLine, barLine, tab)];
+    case 'double':
+      return [upright(x - barLine, barLine, tab), upright(x - 2 * barLine - SEPARATION, barLine, tab)];
+    case 'final':
+      return [upright(x - thick, thick, tab), upright(x - thick - SEPARATION - barLine, barLine, tab)];
+    case 'repeat': {
+      const thin = x - thick - SEPARATION - barLine;
+      return [
+        upright(x - thick, thick, tab),
+        upright(thin, barLine, tab),
+        ...dots(thin - SEPARATION - DOT, tab),
+      ];
+    }
+  }
+}
+
+/** A repeat's beginning, its thick line from `x` to the right. */
+export function repeatStartLine(x: number, tab: TabPlace): readonly Mark[] {
+  const { barLine, thick } = THICKNESS;
+  const thin = x + thick + SEPARATION;
+  return [
+    upright(x, thick, tab),
+    upright(thin, barLine, tab),
+    ...dots(thin + barLine + SEPARATION + DOT, tab),
+  ];
+}
+
+const upright = (left: number, width: number, tab: TabPlace): Mark =>
+  blockMark('bar-line', left, -THICKNESS.staff / 2, left + width, tabBottom(tab) + THICKNESS.staff / 2);
+
+function dots(x: number, tab: TabPlace): readonly Mark[] {
+  const middle = (tab.top + tabBottom(tab)) / 2;
+  const apart = tab.lines % 2 === 0 ? tab.space : tab.space / 2;
+  return [STAFF_HEIGHT / 2 - SPACE / 2, STAFF_HEIGHT / 2 + SPACE / 2, middle - apart, middle + apart].map(
+    (y) => moveMark(DOT_MARK, x, y),
+  );
+}
+
+/** A circle of four arcs. */
+const ARC = DOT * 0.5523;
+const DOT_MARK = pathMark(
+  'bar-line',
+  [
+    { command: 'M', points: [-DOT, 0] },
+    { command: 'C', points: [-DOT, -ARC, -ARC, -DOT, 0, -DOT] },
+    { command: 'C', points: [ARC, -DOT, DOT, -ARC, DOT, 0] },
+    { command: 'C', points: [DOT, ARC, ARC, DOT, 0, DOT] },
+    { command: 'C', points: [-ARC, DOT, -DOT, ARC, -DOT, 0] },
+    { command: 'Z', points: [] },
+  ],
+  0,
+);

@@ -1,0 +1,129 @@
+import type { Alteration } from '../../core/base';
+import { boxOf, type Mark } from '../ink';
+import { textWidth } from '../metrics/measure';
+import type { ContentBar, ContentEvent } from '../notation/content';
+import { type SignSpec, setLeft, signInk, timeInk } from '../vexflow/signs';
+import { TIME_CHANGE_LEAD } from './frame';
+import { type BarSpacing, type Column, gapsOf, type Span } from './spacing';
+import { SPACE, type Style } from './style';
+
+/** A bar with the ink of its signs, ready to be placed. */
+export interface MeasuredBar {
+  readonly content: ContentBar;
+  /** One entry an event. */
+  readonly specs: readonly SignSpec[];
+  readonly ink: readonly (readonly Mark[])[];
+  readonly beamed: readonly boolean[];
+  readonly columns: readonly Column[];
+  /** Spacing at the start of a system, where the clef's block takes the time signature, and elsewhere. */
+  readonly leading: BarSpacing;
+  readonly inner: BarSpacing;
+}
+
+/** Room that the bar lines' signs take inside the bar. */
+export const REPEAT_WIDTH = 17;
+const END_WIDTH = { single: 0, double: 6, final: 10, repeat: REPEAT_WIDTH } as const;
+/** White beside the texts of a column. */
+const TEXT_CLEARANCE = 2;
+/** A chord's text begins above the left edge of the head. */
+export const CHORD_SHIFT = 6;
+const CHORD_CLEARANCE = 9;
+
+const ACCIDENTAL_CODES: Readonly<Record<Alteration, string>> = {
+  [-2]: 'bb',
+  [-1]: 'b',
+  0: 'n',
+  1: '#',
+  2: '##',
+};
+
+export function measureBar(content: ContentBar, style: Style): MeasuredBar {
+  const stems = stemDirections(content);
+  const beamed = content.events.map((_, index) => content.beams.some((group) => group.includes(index)));
+  const specs = content.events.map((event, index) => specOf(event, stems[index] ?? 'up'));
+  const ink = specs.map((spec, index) => signInk(spec, beamed[index] === true));
+  const columns = columnsOf(content, ink, style);
+  const gaps = gapsOf(columns, content.length, chordSpans(content, columns, style));
+  const repeat = content.repeatStart ? REPEAT_WIDTH : 0;
+  const time = content.showsMetre ? TIME_CHANGE_LEAD + setLeft(timeInk(content.metre), 0).right : 0;
+  const after = END_WIDTH[content.end];
+  return {
+    content,
+    specs,
+    ink,
+    beamed,
+    columns,
+    leading: { before: repeat, after, columns, gaps },
+    inner: { before: repeat + time, after, columns, gaps },
+  };
+}
+
+/** Up below the middle line, down from it; beamed notes follow the one farthest from it. */
+function stemDirections(content: ContentBar): readonly ('up' | 'down')[] {
+  const heights = content.events.map(({ height }) => height);
+  for (const group of content.beams) {
+    const inGroup = group.map((index) => heights[index] ?? 0);
+    const farthest = inGroup.reduce((far, height) => (Math.abs(height) > Math.abs(far) ? height : far), 0);
+    for (const index of group) heights[index] = farthest;
+  }
+  return heights.map((height) => (height < 0 ? 'up' : 'down'));
+}
+
+function specOf(event: ContentEvent, stem: 'up' | 'down'): SignSpec {
+  return {
+    kind: event.kind,
+    value: event.value,
+    dots: event.dots,
+    height: event.height,
+    accidental: event.accidental ? ACCIDENTAL_CODES[event.accidental.alteration] : null,
+    courtesy: event.accidental?.courtesy ?? false,
+    ghost: event.articulations.includes('ghost'),
+    stem,
+  };
+}
+
+function columnsOf(content: ContentBar, ink: readonly (readonly Mark[])[], style: Style): readonly Column[] {
+  const extents = new Map<number, { left: number; right: number }>();
+  const widen = (tick: number, left: number, right: number): void => {
+    const known = extents.get(tick);
+    extents.set(tick, { left: Math.max(left, known?.left ?? 0), right: Math.max(right, known?.right ?? 0) });
+  };
+  widen(0, 0, 0);
+  content.events.forEach((event, index) => {
+    const box = event.wholeBar ? null : boxOf(ink[index] ?? []);
+    widen(event.start, -(box?.left ?? 0), box?.right ?? 0);
+    const text = halfTextWidth(event, style);
+    if (text > 0) widen(event.start, text, text);
+  });
+  for (const { tick } of content.chords) widen(tick, 0, 0);
+  if (style.options.counting) {
+    for (const { tick, text } of content.counts) {
+      const half = textWidth(text, style.sizes.counting) / 2 + TEXT_CLEARANCE;
+      widen(tick, half, half);
+    }
+  }
+  return [...extents]
+    .sort(([one], [other]) => one - other)
+    .map(([tick, { left, right }]) => ({ tick, left, right }));
+}
+
+function halfTextWidth(event: ContentEvent, { options, sizes }: Style): number {
+  const widths = [
+    textWidth(event.fret?.text ?? '', sizes.tab),
+    options.degrees ? textWidth(event.degree, sizes.degree) : 0,
+    options.fingers ? textWidth(event.finger, sizes.finger) : 0,
+  ];
+  const widest = Math.max(...widths);
+  return widest > 0 ? widest / 2 + TEXT_CLEARANCE : 0;
+}
+
+function chordSpans(content: ContentBar, columns: readonly Column[], style: Style): readonly Span[] {
+  return content.chords.map(({ tick, text }, index): Span => {
+    const next = content.chords[index + 1];
+    const from = columns.findIndex((column) => column.tick === tick);
+    const to = next ? columns.findIndex((column) => column.tick === next.tick) : columns.length;
+    const width = textWidth(text, style.sizes.chord, true) + CHORD_CLEARANCE;
+    // The last chord may lean over the bar line as far as the next bar's first chord stays clear.
+    return { from, to, width: next ? width : width - CHORD_SHIFT - SPACE / 2 };
+  });
+}

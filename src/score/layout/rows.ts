@@ -1,0 +1,153 @@
+import { boxOf, type Mark, moveMark, pathMark, textMark } from '../ink';
+import { CAPITAL_HEIGHT } from '../metrics/measure';
+import type { InkRole } from '../types';
+import { CHORD_SHIFT } from './measure-bar';
+import { type PlacedBar, xOfTick } from './placed';
+import { Skyline } from './skyline';
+import { STAFF_HEIGHT, STAFF_LEFT, type Style, THICKNESS } from './style';
+
+const CHORD_GAP = 6;
+const ABOVE_STAFF = 8;
+const SMALL_GAP = 5;
+const BOX_PADDING = 4;
+
+/** A row of texts that share a baseline, as low over the ink as all of them allow. */
+function rowAbove(texts: readonly Mark[], ink: Skyline, gap: number, highest: number): readonly Mark[] {
+  const shifts = texts.map(({ box }) => ink.top(box.left - 2, box.right + 2, 0) - gap - box.bottom);
+  const shift = Math.min(highest, ...shifts);
+  return texts.map((mark) => moveMark(mark, 0, shift));
+}
+
+/** One mark or a group of them, as low over the ink as it can stand. */
+function groupAbove(marks: readonly Mark[], ink: Skyline, gap: number): readonly Mark[] {
+  const box = boxOf(marks);
+  if (!box) return marks;
+  const shift = Math.min(-gap, ink.top(box.left - 3, box.right + 3, 0) - gap) - box.bottom;
+  return marks.map((mark) => moveMark(mark, 0, shift));
+}
+
+interface Above {
+  readonly bars: readonly PlacedBar[];
+  readonly right: number;
+  /** `Swing eighths`, on the first system only. */
+  readonly feel: string | null;
+  readonly style: Style;
+}
+
+/** Chord names, bar number, section name, feel and repeat counts over the staff, each clear of all ink below it. */
+export function marksAbove(staff: readonly Mark[], { bars, right, feel, style }: Above): readonly Mark[] {
+  const { sizes } = style;
+  const ink = new Skyline();
+  for (const { box } of staff) ink.add(box);
+  const done: Mark[] = [];
+  const settle = (marks: readonly Mark[]): void => {
+    for (const mark of marks) {
+      done.push(mark);
+      ink.add(mark.box);
+    }
+  };
+  settle(rowAbove(chordMarks(bars, style), ink, CHORD_GAP, -ABOVE_STAFF));
+  const [first] = bars;
+  if (first && style.options.measureNumbers && first.bar.content.index > 0) {
+    const number = textMark('bar-number', String(first.bar.content.number), STAFF_LEFT, 0, {
+      size: sizes.small,
+    });
+    settle(groupAbove([number], ink, SMALL_GAP));
+  }
+  for (const placed of bars) {
+    const { times } = placed.bar.content;
+    if (!times) continue;
+    const text = textMark('repeat-count', times, placed.right, 0, {
+      size: sizes.section,
+      bold: true,
+      anchor: 'right',
+    });
+    settle(groupAbove([text], ink, SMALL_GAP));
+  }
+  const section = first?.bar.content.section;
+  const box = section ? boxedText(section, STAFF_LEFT, style) : [];
+  const boxRight = boxOf(box)?.right ?? STAFF_LEFT;
+  const feelText = feel
+    ? [textMark('feel', feel, boxRight + (section ? 8 : 0), 0, { size: sizes.section, bold: true })]
+    : [];
+  // The name and the feel share their line, so that they are read together.
+  settle(groupAbove([...box, ...feelText], ink, SMALL_GAP));
+  return done.map((mark) => keepInside(mark, right));
+}
+
+/** A long name at the right end is moved left rather than clipped. */
+function keepInside(mark: Mark, right: number): Mark {
+  return mark.box.right > right ? moveMark(mark, right - mark.box.right, 0) : mark;
+}
+
+function chordMarks(bars: readonly PlacedBar[], { sizes }: Style): readonly Mark[] {
+  return bars.flatMap((placed, index) =>
+    placed.bar.content.chords
+      .filter(({ again, tick }) => !again || (index === 0 && tick === 0))
+      .map(({ tick, text }) =>
+        textMark('chord', text, xOfTick(placed, tick) - CHORD_SHIFT, 0, { size: sizes.chord, bold: true }),
+      ),
+  );
+}
+
+function boxedText(text: string, x: number, { sizes }: Style): readonly Mark[] {
+  const edge = THICKNESS.box / 2;
+  const mark = textMark('section', text, x + BOX_PADDING + edge, 0, { size: sizes.section, bold: true });
+  const left = x + edge;
+  const right = mark.box.right + BOX_PADDING;
+  const top = -CAPITAL_HEIGHT * sizes.section - BOX_PADDING;
+  const bottom = Math.max(mark.box.bottom, 0) + BOX_PADDING;
+  return [
+    mark,
+    pathMark(
+      'section',
+      [
+        { command: 'M', points: [left, top] },
+        { command: 'L', points: [right, top] },
+        { command: 'L', points: [right, bottom] },
+        { command: 'L', points: [left, bottom] },
+        { command: 'Z', points: [] },
+      ],
+      THICKNESS.box,
+    ),
+  ];
+}
+
+const ROW_GAP = 6;
+
+/** Fingers, degrees and counting under the tab, one row each. */
+export function marksBelow(tab: readonly Mark[], bars: readonly PlacedBar[], style: Style): readonly Mark[] {
+  const { options, sizes } = style;
+  const rows: (readonly Mark[])[] = [];
+  const row = (role: InkRole, size: number, textOf: (placed: PlacedBar) => readonly RowText[]): void => {
+    rows.push(
+      bars.flatMap((placed) =>
+        textOf(placed).map(({ tick, text }) =>
+          textMark(role, text, xOfTick(placed, tick), 0, { size, anchor: 'middle' }),
+        ),
+      ),
+    );
+  };
+  const eventTexts =
+    (name: 'finger' | 'degree') =>
+    (placed: PlacedBar): readonly RowText[] =>
+      placed.bar.content.events
+        .filter((event) => event[name] !== '')
+        .map((event) => ({ tick: event.start, text: event[name] }));
+  if (options.fingers) row('finger', sizes.finger, eventTexts('finger'));
+  if (options.degrees) row('degree', sizes.degree, eventTexts('degree'));
+  if (options.counting) row('counting', sizes.counting, (placed) => placed.bar.content.counts);
+  let lowest = Math.max(STAFF_HEIGHT, boxOf(tab)?.bottom ?? 0);
+  return rows.flatMap((texts) => {
+    const box = boxOf(texts);
+    if (!box) return [];
+    const shift = lowest + ROW_GAP - box.top;
+    lowest = box.bottom + shift;
+    return texts.map((mark) => moveMark(mark, 0, shift));
+  });
+}
+
+interface RowText {
+  readonly tick: number;
+  readonly text: string;
+}

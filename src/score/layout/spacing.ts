@@ -1,0 +1,116 @@
+/**
+ * Horizontal spacing as pure numbers. A bar is a row of columns (moments with ink), with a gap before the first,
+ * between neighbours and after the last. Each gap has a least width, below which ink would touch, and a natural
+ * width, by the length of time it stands for; a line is filled by stretching all natural widths by one factor.
+ */
+
+export interface Column {
+  /** From the bar's beginning. */
+  readonly tick: number;
+  /** How far ink reaches left and right of the column's middle. */
+  readonly left: number;
+  readonly right: number;
+}
+
+export interface Gap {
+  readonly least: number;
+  readonly natural: number;
+}
+
+export interface BarSpacing {
+  /** Signs at the bar's beginning (time signature, repeat) and end (repeat, thick line): not stretched. */
+  readonly before: number;
+  readonly after: number;
+  readonly columns: readonly Column[];
+  /** One more than columns. */
+  readonly gaps: readonly Gap[];
+}
+
+/** A text that must stay clear of what follows it: from one column to another, or to the bar's end. */
+export interface Span {
+  readonly from: number;
+  /** Index of a column, or the number of columns for the bar's end. */
+  readonly to: number;
+  readonly width: number;
+}
+
+const QUARTER = 960;
+/** A quarter's natural width, and how much wider a note of twice the length stands. */
+const QUARTER_WIDTH = 31;
+const DOUBLING = 1.35;
+/** White between the ink of two columns. */
+const CLEARANCE = 4;
+/** Bar line to the first head, and the last note's space to the bar line. */
+const LEAD = 15;
+const LEAST_LEAD = 9;
+const LEAST_TAIL = 7;
+
+const naturalWidth = (ticks: number): number => QUARTER_WIDTH * DOUBLING ** Math.log2(ticks / QUARTER);
+
+/**
+ * The gaps of a bar.
+ * @param columns in order of time; at least one
+ * @param length of the bar in ticks
+ * @param spans widen the gaps they cover until their text has room
+ */
+export function gapsOf(columns: readonly Column[], length: number, spans: readonly Span[]): readonly Gap[] {
+  const gaps: { least: number; natural: number }[] = [];
+  const [first] = columns;
+  const lead = (first?.left ?? 0) + LEAST_LEAD;
+  gaps.push({ least: lead, natural: Math.max(lead, (first?.left ?? 0) + LEAD) });
+  columns.forEach((column, index) => {
+    const next = columns[index + 1];
+    const duration = (next?.tick ?? length) - column.tick;
+    const least = column.right + (next ? next.left + CLEARANCE : LEAST_TAIL);
+    gaps.push({ least, natural: Math.max(least, naturalWidth(Math.max(duration, 60))) });
+  });
+  for (const { from, to, width } of spans) {
+    const covered = gaps.slice(from + 1, to + 1);
+    const room = covered.reduce((sum, gap) => sum + gap.least, 0);
+    if (room >= width || covered.length === 0) continue;
+    const more = (width - room) / covered.length;
+    for (const gap of covered) {
+      gap.least += more;
+      gap.natural = Math.max(gap.natural, gap.least);
+    }
+  }
+  return gaps;
+}
+
+const stretched = (gap: Gap, factor: number): number => Math.max(gap.least, gap.natural * factor);
+
+/** Width of a bar whose natural gaps are stretched by a factor; 0 gives the least width. */
+export function widthAt(bar: BarSpacing, factor: number): number {
+  return bar.before + bar.after + bar.gaps.reduce((sum, gap) => sum + stretched(gap, factor), 0);
+}
+
+/**
+ * The factor at which bars fill a width exactly, at most `most`.
+ * @returns 0 when they are too wide even at their least
+ */
+export function factorFor(bars: readonly BarSpacing[], width: number, most: number): number {
+  const total = (factor: number): number => bars.reduce((sum, bar) => sum + widthAt(bar, factor), 0);
+  if (total(most) <= width) return most;
+  let low = 0;
+  let high = most;
+  for (let round = 0; round < 40; round += 1) {
+    const middle = (low + high) / 2;
+    if (total(middle) <= width) low = middle;
+    else high = middle;
+  }
+  return low;
+}
+
+/** Where the columns of a bar stand, from its left bar line, and its width. */
+export function placeColumns(
+  bar: BarSpacing,
+  factor: number,
+): { readonly xs: readonly number[]; readonly width: number } {
+  let x = bar.before;
+  const xs: number[] = [];
+  bar.gaps.forEach((gap, index) => {
+    x += stretched(gap, factor);
+    if (index < bar.columns.length) xs.push(x);
+  });
+  return { xs, width: x + bar.after };
+}

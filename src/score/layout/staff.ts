@@ -1,0 +1,147 @@
+import { fontMark, glyphMark, type Mark, MUSIC_SIZE, moveMark, pathMark } from '../ink';
+import type { ContentEvent } from '../notation/content';
+import { beamInk } from '../vexflow/signs';
+import { type PlacedBar, xOfTick } from './placed';
+import { SPACE, STAFF_HEIGHT, THICKNESS } from './style';
+
+/** Everything on the staff of one bar: notes, rests, beams, triplets and articulations. */
+export function staffMarks(placed: PlacedBar): readonly Mark[] {
+  const { content, ink, specs } = placed.bar;
+  const signs = content.events.map((event, index) => {
+    const x = event.wholeBar ? barMiddle(placed) : xOfTick(placed, event.start);
+    return (ink[index] ?? []).map((mark) => moveMark(mark, x, 0));
+  });
+  const beams = content.beams.map((group) =>
+    beamInk(
+      group.flatMap((index) => specs[index] ?? []),
+      group.map((index) => xOfTick(placed, content.events[index]?.start ?? 0)),
+    ),
+  );
+  const articulations = content.events.flatMap((event, index) =>
+    articulationMarks(event, specs[index]?.stem ?? 'up', xOfTick(placed, event.start)),
+  );
+  const marks = [...signs.flat(), ...beams.flat(), ...articulations];
+  return [...marks, ...content.triplets.flatMap((triplet) => tripletMarks(placed, triplet, marks))];
+}
+
+const barMiddle = (placed: PlacedBar): number =>
+  (placed.content + placed.right - placed.bar.leading.after) / 2;
+
+/** The vertical place of a head, from the staff's top line. */
+export const headY = (height: number): number => STAFF_HEIGHT / 2 - (height * SPACE) / 2;
+
+const ARTICULATIONS = {
+  staccato: { above: 0xe4a2, below: 0xe4a3, advance: 3.36 },
+  accent: { above: 0xe4a0, below: 0xe4a1, advance: 13.56 },
+} as const;
+
+/** Articulations stand at the head's side, in a space within the staff and outside it otherwise. */
+function articulationMarks(event: ContentEvent, stem: 'up' | 'down', x: number): readonly Mark[] {
+  const away = stem === 'up' ? 1 : -1;
+  let y = headY(event.height) + away * SPACE;
+  if (event.height % 2 === 0 && Math.abs(event.height) < 4) y += (away * SPACE) / 2;
+  const marks: Mark[] = [];
+  for (const articulation of event.articulations) {
+    if (articulation === 'ghost') continue;
+    if (articulation === 'accent') y = away > 0 ? Math.max(y, STAFF_HEIGHT + 6) : Math.min(y, -6);
+    const { above, below, advance } = ARTICULATIONS[articulation];
+    const code = stem === 'up' ? below : above;
+    const shift = articulation === 'staccato' ? -away * 1.7 : -away * 4;
+    marks.push(glyphMark('articulation', code, x - advance / 2, y + shift));
+    y += away * SPACE;
+  }
+  return marks;
+}
+
+const TUPLET_3 = 0xe883;
+const TUPLET_SIZE = 26;
+const TUPLET_GAP = 5;
+const HOOK = 6;
+
+/** The figure 3 on the side of the stems, with a bracket where no beam joins the triplet. */
+function tripletMarks(
+  placed: PlacedBar,
+  { first, last }: { readonly first: number; readonly last: number },
+  marks: readonly Mark[],
+): readonly Mark[] {
+  const { content, specs, beamed } = placed.bar;
+  const indices = Array.from({ length: last - first + 1 }, (_, index) => first + index);
+  const noteSpecs = indices.flatMap((index) => {
+    const spec = specs[index];
+    return spec?.kind === 'note' ? [spec] : [];
+  });
+  const above = noteSpecs.filter(({ stem }) => stem === 'up').length * 2 >= noteSpecs.length;
+  const joined = content.beams.some((group) => indices.every((index) => group.includes(index)));
+  const start = xOfTick(placed, content.events[first]?.start ?? 0) - 7;
+  const end = xOfTick(placed, content.events[last]?.start ?? 0) + 7;
+  const inside = marks.filter(({ box }) => box.left < end && box.right > start).map(({ box }) => box);
+  const edge = above
+    ? Math.min(-2, ...inside.map(({ top }) => top)) - TUPLET_GAP
+    : Math.max(STAFF_HEIGHT + 2, ...inside.map(({ bottom }) => bottom)) + TUPLET_GAP;
+  const figure = fontMark(
+    'tuplet',
+    String.fromCodePoint(TUPLET_3),
+    0,
+    0,
+    'Bravura',
+    TUPLET_SIZE,
+    false,
+    false,
+  );
+  const width = figure.box.right - figure.box.left;
+  const height = figure.box.bottom - figure.box.top;
+  const middle = edge + (above ? -height / 2 : height / 2);
+  const centre = (start + end) / 2;
+  const placedFigure = moveMark(
+    figure,
+    centre - width / 2 - figure.box.left,
+    middle - (figure.box.top + figure.box.bottom) / 2,
+  );
+  if (joined && beamed[first] === true) return [placedFigure];
+  const towards = above ? HOOK : -HOOK;
+  const arm = (from: number, to: number, hookAt: number): Mark =>
+    pathMark(
+      'tuplet',
+      [
+        { command: 'M', points: [hookAt, middle + towards] },
+        { command: 'L', points: [hookAt, middle] },
+        { command: 'L', points: [hookAt === from ? to : from, middle] },
+      ],
+      THICKNESS.tuplet,
+    );
+  return [placedFigure, arm(start, centre - width / 2 - 4, start), arm(centre + width / 2 + 4, end, end)];
+}
+
+/** Ties bow away from the stem. */
+export interface TieEnds {
+  readonly from: number;
+  readonly to: number;
+  readonly height: number;
+  readonly stem: 'up' | 'down';
+}
+
+/** How far a tie keeps from the heads, how high it bows and how thick it is at its middle. */
+const TIE_GAP = 7.5;
+const TIE_THICK = 2.4;
+
+export function tieMark({ from, to, height, stem }: TieEnds): Mark {
+  const away = stem === 'up' ? 1 : -1;
+  const y = headY(height) + away * TIE_GAP;
+  const bow = Math.min(10, 3.5 + (to - from) * 0.08) * away;
+  const third = (to - from) / 4;
+  const outer = y + (bow * 4) / 3;
+  const inner = outer - away * TIE_THICK * (4 / 3);
+  return pathMark(
+    'tie',
+    [
+      { command: 'M', points: [from, y] },
+      { command: 'C', points: [from + third, outer, to - third, outer, to, y] },
+      { command: 'C', points: [to - third, inner, from + third, inner, from, y] },
+      { command: 'Z', points: [] },
+    ],
+    0.6,
+  );
+}
+
+/** Half a head's width: where ties begin and end beside it. */
+export const HALF_HEAD = MUSIC_SIZE * 0.1475;

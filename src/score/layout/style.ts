@@ -1,0 +1,57 @@
+import type { ScoreOptions, TextSizes } from '../types';
+
+/** All lengths of the layout are units of a tenth of a staff space. */
+export const SPACE = 10;
+export const STAFF_HEIGHT = 4 * SPACE;
+
+/** Line widths, by Bravura's engraving defaults (SMuFL metadata). */
+export const THICKNESS = {
+  staff: 1.3,
+  barLine: 1.6,
+  thick: 5,
+  bracket: 4.5,
+  box: 1.4,
+  tuplet: 1.6,
+} as const;
+
+/** Where the staff begins, right of the bracket that joins it with the tab. */
+export const STAFF_LEFT = 9;
+
+/** Sizes that fit a staff space of 10. */
+const DEFAULT_SIZES: TextSizes = {
+  chord: 21,
+  tab: 15,
+  degree: 15,
+  finger: 13,
+  counting: 14,
+  section: 16,
+  small: 12,
+};
+
+export interface Style {
+  /** CSS pixels a unit. */
+  readonly scale: number;
+  readonly sizes: TextSizes;
+  /** Between two tab lines. */
+  readonly tabSpace: number;
+  readonly options: ScoreOptions;
+}
+
+/** @param shrink below 1 draws everything smaller, where a bar would not fit otherwise */
+export function styleOf(options: ScoreOptions, shrink: number): Style {
+  const scale = ((options.staffSpace ?? SPACE) / SPACE) * shrink;
+  const size = (name: keyof TextSizes): number => {
+    const asked = options.textSizes?.[name];
+    return asked === undefined ? DEFAULT_SIZES[name] : asked / (scale / shrink);
+  };
+  const sizes: TextSizes = {
+    chord: size('chord'),
+    tab: size('tab'),
+    degree: size('degree'),
+    finger: size('finger'),
+    counting: size('counting'),
+    section: size('section'),
+    small: size('small'),
+  };
+  return { scale, sizes, tabSpace: Math.max(14, sizes.tab * 0.8), options };
+}

@@ -1,0 +1,212 @@
+import { hashText } from '../../core/base';
+import { boxOf, finishMark, type Mark, moveMark } from '../ink';
+import type { Content } from '../notation/content';
+import type { BarBox, InkBox, SystemLayout } from '../types';
+import {
+  bracket,
+  endLine,
+  type Heading,
+  repeatStartLine,
+  staffLines,
+  type TabPlace,
+  tabBottom,
+  tabClef,
+  timeChange,
+} from './frame';
+import { type MeasuredBar, REPEAT_WIDTH } from './measure-bar';
+import { type PlacedBar, xOfTick } from './placed';
+import { marksAbove, marksBelow } from './rows';
+import { Skyline } from './skyline';
+import { placeColumns } from './spacing';
+import { HALF_HEAD, staffMarks, tieMark } from './staff';
+import { STAFF_HEIGHT, STAFF_LEFT, type Style, THICKNESS } from './style';
+import { tabMarks } from './tab';
+
+/** White over and under everything of a system. */
+const MARGIN = 7;
+/** Least distance between the staff's lowest line and the tab's highest, and between their ink. */
+const LEAST_STAFF_TO_TAB = 36;
+const INK_TO_TAB = 9;
+
+interface SystemRequest {
+  readonly index: number;
+  readonly y: number;
+  readonly bars: readonly MeasuredBar[];
+  readonly after: MeasuredBar | undefined;
+  readonly heading: Heading;
+  readonly factor: number;
+  readonly content: Content;
+  readonly style: Style;
+}
+
+/** Puts a system together from the inside out: notes first, then what has to keep clear of them. */
+export function layOutSystem(request: SystemRequest): SystemLayout {
+  const { content, style, heading } = request;
+  const bars = placeBars(request);
+  const right = bars.at(-1)?.right ?? heading.right;
+  const staff = [
+    ...heading.marks,
+    ...bars.flatMap(staffMarks),
+    ...tieMarks(bars, request),
+    ...barHeadings(bars),
+  ];
+  const lines = staffLines(right);
+  const tab = tabPlace(staff, bars, content.strings, style);
+  const frets = tabMarks(bars, tab, right, style);
+  const above = marksAbove([...lines, ...staff], {
+    bars,
+    right: style.options.width / style.scale,
+    feel: request.index === 0 ? content.feel : null,
+    style,
+  });
+  const below = marksBelow([...frets, ...bracket(tab)], bars, style);
+  const marks: readonly Mark[] = [
+    ...lines,
+    ...bracket(tab),
+    ...barLines(bars, tab),
+    ...frets,
+    tabClef(tab),
+    ...staff,
+    ...above,
+    ...below,
+  ];
+  return finishSystem(marks, bars, tab, request);
+}
+
+function placeBars({ bars, heading, factor }: SystemRequest): readonly PlacedBar[] {
+  let x = STAFF_LEFT;
+  return bars.map((bar, index): PlacedBar => {
+    const signs = index === 0 ? heading.right : x;
+    const spacing = index === 0 ? bar.leading : bar.inner;
+    const { xs, width } = placeColumns(spacing, factor);
+    const placed = {
+      bar,
+      x,
+      right: signs + width,
+      signs,
+      content: signs + spacing.before,
+      columnXs: xs.map((column) => signs + column),
+    };
+    x = placed.right;
+    return placed;
+  });
+}
+
+/** Time signatures inside a system, where the metre changes. */
+function barHeadings(bars: readonly PlacedBar[]): readonly Mark[] {
+  return bars
+    .slice(1)
+    .flatMap(({ bar: { content }, x }) => timeChange(content, x + (content.repeatStart ? REPEAT_WIDTH : 0)));
+}
+
+function barLines(bars: readonly PlacedBar[], tab: TabPlace): readonly Mark[] {
+  return bars.flatMap((placed, index) => {
+    const { content } = placed.bar;
+    const next = bars[index + 1]?.bar.content;
+    const end = next?.repeatStart && content.end !== 'repeat' ? [] : endLine(content.end, placed.right, tab);
+    const start = content.repeatStart ? repeatStartLine(repeatStartX(placed, index), tab) : [];
+    return [...end, ...start];
+  });
+}
+
+/** A repeat that begins where another ends shares the thick line with it. */
+const repeatStartX = (placed: PlacedBar, index: number): number =>
+  index === 0 ? placed.signs + 6 : placed.x - THICKNESS.thick;
+
+function tieMarks(bars: readonly PlacedBar[], { after }: SystemRequest): readonly Mark[] {
+  const ties: Mark[] = [];
+  bars.forEach((placed, barIndex) => {
+    const { events } = placed.bar.content;
+    events.forEach((event, index) => {
+      const stem = placed.bar.specs[index]?.stem ?? 'up';
+      const x = xOfTick(placed, event.start);
+      const from = x + HALF_HEAD + 1.5;
+      const tie = { height: event.height, stem };
+      if (event.tiedIn && barIndex === 0) {
+        ties.push(tieMark({ ...tie, from: Math.min(placed.content + 3, x - 16), to: x - HALF_HEAD - 1.5 }));
+      }
+      if (event.tied) {
+        const next = events[index + 1];
+        if (next) ties.push(tieMark({ ...tie, from, to: xOfTick(placed, next.start) - HALF_HEAD - 1.5 }));
+      }
+      if (!event.tiedOut) return;
+      const next = bars[barIndex + 1];
+      const goesOn = (next?.bar ?? after)?.content.events[0]?.tiedIn === true;
+      const to = next && goesOn ? xOfTick(next, 0) - HALF_HEAD - 1.5 : placed.right - 3;
+      ties.push(tieMark({ ...tie, from, to }));
+    });
+  });
+  return ties;
+}
+
+/** The tab stands as near as the ink between it and the staff allows. */
+function tabPlace(
+  staff: readonly Mark[],
+  bars: readonly PlacedBar[],
+  strings: number,
+  style: Style,
+): TabPlace {
+  const ink = new Skyline();
+  for (const { box } of staff) ink.add(box);
+  const half = style.sizes.tab / 2;
+  const tops = bars.flatMap((placed) =>
+    placed.bar.content.events.flatMap((event) => {
+      if (event.fret?.string !== 1) return [];
+      const x = xOfTick(placed, event.start);
+      return [ink.bottom(x - half, x + half, STAFF_HEIGHT) + half];
+    }),
+  );
+  const lowest = Math.max(STAFF_HEIGHT, boxOf(staff)?.bottom ?? 0, ...tops);
+  const top = Math.max(STAFF_HEIGHT + LEAST_STAFF_TO_TAB, lowest + INK_TO_TAB);
+  return { top, lines: strings, space: style.tabSpace };
+}
+
+function finishSystem(
+  marks: readonly Mark[],
+  bars: readonly PlacedBar[],
+  tab: TabPlace,
+  { index, y, style }: SystemRequest,
+): SystemLayout {
+  const { scale, options } = style;
+  const box: InkBox = boxOf(marks) ?? { left: 0, right: 0, top: 0, bottom: tabBottom(tab) };
+  const down = MARGIN - box.top;
+  const ink = marks.map((mark) => finishMark(moveMark(mark, 0, down)));
+  const height = box.bottom + down + MARGIN;
+  const px = (units: number): number => Math.round(units * scale * 100) / 100;
+  return {
+    index,
+    y,
+    width: options.width,
+    height: px(height),
+    staff: { top: px(down), bottom: px(down + STAFF_HEIGHT) },
+    tab: { top: px(down + tab.top), bottom: px(down + tabBottom(tab)) },
+    bars: bars.map((placed) => barBox(placed, px)),
+    fingerprint: fingerprintOf(ink, options.width, height, scale),
+    scale,
+    ink,
+  };
+}
+
+function barBox(placed: PlacedBar, px: (units: number) => number): BarBox {
+  const { content, columns } = placed.bar;
+  const positions = columns.map(({ tick }, index) => ({ tick, x: px(placed.columnXs[index] ?? placed.x) }));
+  return {
+    bar: content.index,
+    x: px(placed.x),
+    width: px(placed.right - placed.x),
+    positions: [...positions, { tick: content.length, x: px(placed.right) }],
+  };
+}
+
+/** Two hashes and the length: long texts are not worth keeping, and one hash alone could meet another. */
+function fingerprintOf(ink: SystemLayout['ink'], width: number, height: number, scale: number): string {
+  const text = ink
+    .map((mark) =>
+      mark.kind === 'text'
+        ? [mark.role, mark.text, mark.x, mark.y, mark.size].join()
+        : [mark.role, mark.d, mark.stroke].join(),
+    )
+    .join('|');
+  const size = [width, height, scale].join();
+  return [hashText(`${size}|${text}`), hashText(`${text}|${size}`), text.length].join('-');
+}

@@ -1,0 +1,257 @@
+import {
+  type Articulation,
+  barTicks,
+  LETTERS,
+  type Metre,
+  type SpelledPitch,
+  sameMetre,
+  samePitch,
+} from '../../core/base';
+import type { ChartBar, Harmony } from '../../core/chart';
+import { swingRatio } from '../../core/feel';
+import type { Instrument } from '../../core/fretboard';
+import type { BlankSheet, LineSheet, Sheet, SheetNote } from '../../core/lesson';
+import { type Key, keySignature } from '../../core/theory';
+import { type Accidental, accidentalsOf } from './accidentals';
+import { type CountMark, countingOf } from './counting';
+import { type NotatedEvent, notateBar } from './rhythm';
+
+/** A note or rest with everything that stands at it. */
+export interface ContentEvent extends NotatedEvent {
+  /** Steps above the bass staff's middle line (written D3); 0 for a rest. */
+  readonly height: number;
+  readonly accidental: Accidental | null;
+  readonly articulations: readonly Articulation[];
+  /** What the tab says; null for a rest and for the later pieces of a tied note. */
+  readonly fret: { readonly string: number; readonly text: string } | null;
+  readonly degree: string;
+  readonly finger: string;
+  /** The same pitch goes on from the bar before. */
+  readonly tiedIn: boolean;
+  /** The same pitch goes on in the bar that follows. */
+  readonly tiedOut: boolean;
+}
+
+export interface ChordMark {
+  readonly tick: number;
+  readonly text: string;
+  /** The same chord went before: written only at the start of a system. */
+  readonly again: boolean;
+}
+
+export type BarEnd = 'single' | 'double' | 'repeat' | 'final';
+
+export interface ContentBar {
+  /** Index of the written bar. */
+  readonly index: number;
+  readonly number: number;
+  readonly length: number;
+  readonly metre: Metre;
+  readonly showsMetre: boolean;
+  /** Nothing is written in the bar, not even a rest. */
+  readonly blank: boolean;
+  readonly events: readonly ContentEvent[];
+  readonly beams: readonly (readonly number[])[];
+  readonly triplets: readonly { readonly first: number; readonly last: number }[];
+  readonly chords: readonly ChordMark[];
+  readonly counts: readonly CountMark[];
+  /** A section begins here and starts a system. */
+  readonly startsSection: boolean;
+  readonly section: string | null;
+  readonly repeatStart: boolean;
+  readonly end: BarEnd;
+  /** `x3` at a repeat that is played more than twice. */
+  readonly times: string | null;
+}
+
+export interface Content {
+  readonly bars: readonly ContentBar[];
+  /** Sharps (positive) or flats of the signature, −7 to 7; null writes none. */
+  readonly signature: number | null;
+  readonly strings: number;
+  /** `Swing eighths` above the first bar; null for straight ones. */
+  readonly feel: string | null;
+}
+
+/** From here on the long eighth is heard as swung; trade usage, common practice, no source. */
+const LEAST_SWING = 1.15;
+
+/** What a sheet says, as signs in order; where they stand is for the layout. */
+export const contentOf = (sheet: Sheet): Content =>
+  sheet.kind === 'line' ? lineContent(sheet) : blankContent(sheet);
+
+function blankContent(sheet: BlankSheet): Content {
+  const bars = Array.from(
+    { length: sheet.bars },
+    (_, index): ContentBar => ({
+      index,
+      number: index + 1,
+      length: barTicks(sheet.metre),
+      metre: sheet.metre,
+      showsMetre: index === 0,
+      blank: true,
+      events: [],
+      beams: [],
+      triplets: [],
+      chords: [],
+      counts: [],
+      startsSection: false,
+      section: null,
+      repeatStart: false,
+      end: index === sheet.bars - 1 ? 'final' : 'single',
+      times: null,
+    }),
+  );
+  return { bars, signature: null, strings: sheet.instrument.openStrings.length, feel: null };
+}
+
+function lineContent(sheet: LineSheet): Content {
+  const written = sheet.bars.map(({ written: bar, notes }) => ({ bar, notes }));
+  const tiesIn = written.map((_, index) => continues(written, index));
+  const accidentals = accidentalsOf(
+    written.map(({ notes }, bar) =>
+      notes.map(({ note }, index) => ({ pitch: note.pitch, continued: index === 0 && tiesIn[bar] === true })),
+    ),
+    sheet.key,
+  );
+  let chordBefore = '';
+  const bars = written.map(({ bar, notes }, index): ContentBar => {
+    const before = written[index - 1]?.bar;
+    const after = written[index + 1]?.bar;
+    const notated = notateBar(
+      notes.map(({ note }) => note),
+      bar.metre,
+    );
+    const chords: ChordMark[] = [];
+    for (const span of bar.spans) {
+      const text = harmonyText(span.harmony);
+      const again = text === chordBefore;
+      if (!again || span.start === 0) chords.push({ tick: span.start, text, again });
+      chordBefore = text;
+    }
+    const startsSection = before !== undefined && before.section !== bar.section;
+    const firstOfSection = before === undefined || startsSection;
+    return {
+      index,
+      number: bar.number,
+      length: barTicks(bar.metre),
+      metre: bar.metre,
+      showsMetre: before === undefined || !sameMetre(before.metre, bar.metre),
+      blank: false,
+      events: notated.events.map((event) =>
+        contentEvent(event, notes, accidentals[index] ?? [], sheet.instrument, tiesIn[index] === true),
+      ),
+      beams: notated.beams,
+      triplets: notated.triplets,
+      chords,
+      counts: countingOf(notated.events, bar.metre),
+      startsSection,
+      section: firstOfSection ? (sheet.chart.sections[bar.section]?.name ?? null) : null,
+      repeatStart: bar.repeatStart,
+      end: barEnd(bar, after),
+      times: bar.repeatEnd !== null && bar.repeatEnd !== 2 ? `x${bar.repeatEnd}` : null,
+    };
+  });
+  return {
+    bars,
+    signature: signatureOf(sheet.key),
+    strings: sheet.instrument.openStrings.length,
+    feel: swingRatio(sheet.feel, sheet.tempo) >= LEAST_SWING ? 'Swing eighths' : null,
+  };
+}
+
+/** A key beyond seven sharps or flats has no signature; its accidentals stand at the notes. */
+function signatureOf(key: Key): number {
+  const fifths = keySignature(key);
+  return Math.abs(fifths) <= 7 ? fifths : 0;
+}
+
+function barEnd(bar: ChartBar, after: ChartBar | undefined): BarEnd {
+  if (bar.repeatEnd !== null) return 'repeat';
+  if (!after) return 'final';
+  return after.section === bar.section ? 'single' : 'double';
+}
+
+function harmonyText(harmony: Harmony): string {
+  if (harmony.kind === 'chord') return harmony.chord.symbol;
+  return harmony.kind === 'no chord' ? 'N.C.' : harmony.text;
+}
+
+interface WrittenBar {
+  readonly bar: ChartBar;
+  readonly notes: readonly SheetNote[];
+}
+
+/** Whether the bar's first note goes on from a bar that can come before it: the one to the left, or a repeat's end. */
+function continues(bars: readonly WrittenBar[], index: number): boolean {
+  const first = bars[index]?.notes[0];
+  if (first?.note.start !== 0) return false;
+  const leadsIn = (from: WrittenBar | undefined): boolean => {
+    const last = from?.notes.at(-1)?.note;
+    return last?.tiedOn === true && samePitch(last.pitch, first.note.pitch);
+  };
+  if (leadsIn(bars[index - 1])) return true;
+  return bars[index]?.bar.repeatStart === true && leadsIn(repeatEndAfter(bars, index));
+}
+
+const repeatEndAfter = (bars: readonly WrittenBar[], index: number): WrittenBar | undefined =>
+  bars.slice(index).find(({ bar }) => bar.repeatEnd !== null);
+
+function contentEvent(
+  event: NotatedEvent,
+  notes: readonly SheetNote[],
+  accidentals: readonly (Accidental | null)[],
+  instrument: Instrument,
+  barTiedIn: boolean,
+): ContentEvent {
+  const sounding = event.note === null ? undefined : notes[event.note];
+  if (event.note === null || !sounding) {
+    return {
+      ...event,
+      height: 0,
+      accidental: null,
+      articulations: [],
+      fret: null,
+      degree: '',
+      finger: '',
+      tiedIn: false,
+      tiedOut: false,
+    };
+  }
+  const { note, fingered, degreeText } = sounding;
+  const head = event.start <= note.start;
+  const tiedIn = head && event.note === 0 && barTiedIn;
+  const lastPiece = !event.tied;
+  const tiedOut = lastPiece && note.tiedOn === true && event.note === notes.length - 1;
+  const attacked = head && !tiedIn;
+  return {
+    ...event,
+    height: heightOf(note.pitch),
+    accidental: head ? (accidentals[event.note] ?? null) : null,
+    articulations: attacked ? (note.articulations ?? []) : (note.articulations ?? []).filter(isGhost),
+    fret: head ? fretMark(sounding, instrument, tiedIn) : null,
+    degree: attacked ? degreeText : '',
+    finger: attacked && fingered ? String(fingered.finger) : '',
+    tiedIn,
+    tiedOut,
+  };
+}
+
+const isGhost = (articulation: Articulation): boolean => articulation === 'ghost';
+
+/** D3 as written is D2 as it sounds: bass notation stands an octave above its sound. */
+const MIDDLE_LINE = 2 * 7 + LETTERS.indexOf('D');
+
+const heightOf = (pitch: SpelledPitch): number =>
+  pitch.octave * 7 + LETTERS.indexOf(pitch.letter) - MIDDLE_LINE;
+
+/** A note tied over the bar line keeps its fret in brackets; one that is not on the instrument shows a question mark. */
+function fretMark(
+  { fingered, note }: SheetNote,
+  instrument: Instrument,
+  tiedIn: boolean,
+): { readonly string: number; readonly text: string } {
+  if (!fingered) return { string: heightOf(note.pitch) < 0 ? instrument.openStrings.length : 1, text: '?' };
+  const fret = note.articulations?.some(isGhost) ? 'x' : String(fingered.fret);
+  return { string: fingered.string, text: tiedIn ? `(${fret})` : fret };
+}

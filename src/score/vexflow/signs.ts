@@ -1,0 +1,156 @@
+import {
+  Accidental,
+  Beam,
+  Clef,
+  Dot,
+  KeySignature,
+  ModifierContext,
+  Stave,
+  StaveNote,
+  Stem,
+  TimeSignature,
+  VexFlow,
+} from 'vexflow/core';
+import { LETTERS, type Metre } from '../../core/base';
+import { boxOf, type Mark, moveMark } from '../ink';
+import { InkContext } from './ink-context';
+import { measureByTables } from './ruler';
+
+measureByTables();
+VexFlow.setFonts('Bravura', 'Academico');
+
+/** A note or rest for drawing; heights count steps above the middle line. */
+export interface SignSpec {
+  readonly kind: 'note' | 'rest';
+  readonly value: number;
+  readonly dots: 0 | 1;
+  readonly height: number;
+  readonly accidental: string | null;
+  readonly courtesy: boolean;
+  readonly ghost: boolean;
+  readonly stem: 'up' | 'down';
+}
+
+/** A staff whose top line lies at 0; notes are set against it, its own lines are not drawn. */
+const staff = new Stave(0, -40, 1000);
+
+/** A note at a place of our own choosing: the middle of its head. */
+class PlacedNote extends StaveNote {
+  centre = 0;
+
+  override getAbsoluteX(): number {
+    return this.centre - this.getGlyphWidth() / 2;
+  }
+}
+
+/** The middle line of the bass staff is D3. */
+const MIDDLE_OCTAVE = 3;
+
+function keyText(spec: SignSpec): string {
+  if (spec.kind === 'rest') return 'r/4';
+  const steps = MIDDLE_OCTAVE * 7 + LETTERS.indexOf('D') + spec.height;
+  const letter = LETTERS[((steps % 7) + 7) % 7] ?? 'C';
+  return `${letter.toLowerCase()}/${Math.floor(steps / 7)}${spec.ghost ? '/x' : ''}`;
+}
+
+const STEM = 35;
+const HALF_SPACE = 5;
+
+function placedNote(spec: SignSpec, centre: number): PlacedNote {
+  const note = new PlacedNote({
+    keys: [keyText(spec)],
+    duration: spec.value === 1 ? 'w' : String(spec.value),
+    ...(spec.kind === 'rest' ? { type: 'r' } : {}),
+    dots: spec.dots,
+    clef: 'bass',
+    stemDirection: spec.stem === 'up' ? Stem.UP : Stem.DOWN,
+    strokePx: 4,
+  });
+  note.setStave(staff);
+  note.centre = centre;
+  note.setLedgerLineStyle({ lineWidth: 1.6 });
+  // A note outside the staff has a stem that reaches the middle line.
+  if (spec.kind === 'note') note.setStemLength(Math.max(STEM, Math.abs(spec.height) * HALF_SPACE));
+  if (spec.accidental) {
+    const accidental = new Accidental(spec.accidental);
+    if (spec.courtesy) accidental.setAsCautionary();
+    note.addModifier(accidental, 0);
+  }
+  if (spec.dots) Dot.buildAndAttach([note], { index: 0 });
+  const modifiers = new ModifierContext();
+  note.addToModifierContext(modifiers);
+  note.preFormat();
+  return note;
+}
+
+/** Ink is the same wherever a sign stands, so each kind of sign is drawn once. */
+const kept = new Map<string, readonly Mark[]>();
+
+function remember(key: string, draw: (context: InkContext) => void): readonly Mark[] {
+  const known = kept.get(key);
+  if (known) return known;
+  const context = new InkContext();
+  draw(context);
+  kept.set(key, context.marks);
+  return context.marks;
+}
+
+/**
+ * A note or rest with its accidental, dot and ledger lines, and unless it is beamed with its stem and flag; the
+ * middle of its head is at x = 0, the staff's top line at y = 0.
+ */
+export function signInk(spec: SignSpec, beamed: boolean): readonly Mark[] {
+  return remember(JSON.stringify([spec, beamed]), (context) => {
+    const note = placedNote(spec, 0);
+    if (beamed) new Beam([note, placedNote(spec, 50)]);
+    note.setContext(context).draw();
+  });
+}
+
+/** Stems and beams of notes that are joined, the middles of their heads at `centres`. */
+export function beamInk(specs: readonly SignSpec[], centres: readonly number[]): readonly Mark[] {
+  const context = new InkContext();
+  const notes = specs.map((spec, index) => placedNote(spec, centres[index] ?? 0));
+  const beam = new Beam(notes);
+  beam.renderOptions.maxSlope = 0.18;
+  beam.renderOptions.minSlope = -0.18;
+  beam.setContext(context).draw();
+  return context.marks;
+}
+
+/** The bass clef, its left edge at x = 0. */
+export const clefInk = (): readonly Mark[] =>
+  remember('clef', (context) => {
+    const clef = new Clef('bass');
+    clef.setStave(staff.setContext(context)).setContext(context).setX(0);
+    clef.draw();
+  });
+
+const KEY_NAMES = ['Cb', 'Gb', 'Db', 'Ab', 'Eb', 'Bb', 'F', 'C', 'G', 'D', 'A', 'E', 'B', 'F#', 'C#'];
+
+/** A key signature of `fifths` sharps or, below zero, flats (−7 to 7), its left edge at x = 0. */
+export const keyInk = (fifths: number): readonly Mark[] =>
+  remember(`key ${fifths}`, (context) => {
+    const stave = new Stave(0, -40, 1000).setClef('bass').setContext(context);
+    const signature = new KeySignature(KEY_NAMES[fifths + 7] ?? 'C');
+    signature.setStave(stave).setContext(context).setX(0);
+    signature.draw();
+  });
+
+/** A time signature, its left edge at x = 0. */
+export const timeInk = (metre: Metre): readonly Mark[] =>
+  remember(`time ${metre.count}/${metre.unit}`, (context) => {
+    const signature = new TimeSignature(`${metre.count}/${metre.unit}`);
+    signature.setStave(staff.setContext(context)).setContext(context).setX(0);
+    signature.draw();
+  });
+
+/** The marks moved so that their left edge is at `x`; and where their right edge is then. */
+export function setLeft(marks: readonly Mark[], x: number): { marks: readonly Mark[]; right: number } {
+  const box = boxOf(marks);
+  if (!box) return { marks, right: x };
+  return {
+    marks: marks.map((mark) => moveMark(mark, x - box.left, 0)),
+    right: x + box.right - box.left,
+  };
+}
