@@ -1,0 +1,25 @@
+import type { HandoutBlock, HandoutSettings } from '../../core/lesson';
+
+/** Handout settings with every choice made. */
+export interface FullSettings extends Required<Omit<HandoutSettings, 'logo'>> {
+  readonly logo: string | null;
+}
+
+/** What is printed unless the teacher chooses: the line with its key, the notes, the cautions. */
+const USUAL_BLOCKS: readonly HandoutBlock[] = ['facts', 'music', 'notes', 'cautions'];
+
+/** The settings with the usual choice wherever the lesson makes none. */
+export function fullSettings(settings: HandoutSettings): FullSettings {
+  return {
+    paper: settings.paper,
+    degrees: settings.degrees,
+    fingers: settings.fingers,
+    counting: settings.counting ?? false,
+    blocks: settings.blocks ?? USUAL_BLOCKS,
+    print: settings.print ?? 'normal',
+    onePage: settings.onePage ?? false,
+    header: settings.header ?? '',
+    student: settings.student ?? '',
+    logo: settings.logo ?? null,
+  };
+}

@@ -1,0 +1,71 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { HANDOUT_BLOCKS, type HandoutBlock, type HandoutSettings } from '../../src/core/lesson/types';
+import { blockChoices, moveBlock, partBlocks, showBlock } from '../../src/handout/model/blocks';
+import { applyPreset, HANDOUT_PRESETS, presetOf } from '../../src/handout/model/presets';
+import { fullSettings } from '../../src/handout/model/settings';
+
+const PLAIN: HandoutSettings = { paper: 'A4', degrees: true, fingers: true };
+const shown = (settings: HandoutSettings) => fullSettings(settings).blocks.join(', ');
+
+describe('the parts of the sheet', () => {
+  test('a lesson that says nothing prints the line, the notes and the cautions', () => {
+    expect(shown(PLAIN)).toBe('facts, music, notes, cautions');
+  });
+
+  test('a part that is switched on stands where it usually stands', () => {
+    expect(shown(showBlock(PLAIN, 'practice', true))).toBe('facts, music, practice, notes, cautions');
+    expect(shown(showBlock(PLAIN, 'chart', true))).toBe('facts, chart, music, notes, cautions');
+    expect(shown(showBlock(PLAIN, 'cautions', false))).toBe('facts, music, notes');
+  });
+
+  test('every part is listed once, the printed ones first', () => {
+    const choices = blockChoices(showBlock(PLAIN, 'notes', false));
+    expect(choices.map(({ block }) => block).sort()).toEqual([...HANDOUT_BLOCKS].sort());
+    expect(choices.map((choice) => choice.shown)).toEqual([true, true, true, ...Array(5).fill(false)]);
+  });
+
+  test.each<[HandoutBlock, 'up' | 'down', string]>([
+    ['notes', 'up', 'notes, facts, music, cautions'],
+    ['notes', 'down', 'facts, music, cautions, notes'],
+    ['music', 'up', 'music, facts, notes, cautions'],
+    ['music', 'down', 'notes, facts, music, cautions'],
+    ['facts', 'up', 'facts, music, notes, cautions'],
+    ['shapes', 'up', 'facts, music, notes, cautions'],
+  ])('%s moved %s: %s', (block, direction, order) => {
+    expect(shown(moveBlock(PLAIN, block, direction))).toBe(order);
+  });
+
+  test('moving keeps every part and never parts what belongs to a piece', () => {
+    fc.assert(
+      fc.property(
+        fc.shuffledSubarray([...HANDOUT_BLOCKS]),
+        fc.array(
+          fc.tuple(fc.constantFrom(...HANDOUT_BLOCKS), fc.constantFrom('up' as const, 'down' as const)),
+        ),
+        (blocks, moves) => {
+          const moved = moves.reduce(
+            (settings, [block, direction]) => moveBlock(settings, block, direction),
+            { ...PLAIN, blocks },
+          );
+          const { before, piece, after } = partBlocks(moved.blocks ?? []);
+          expect([...(moved.blocks ?? [])].sort()).toEqual([...blocks].sort());
+          if (moves.length > 0) expect([...before, ...piece, ...after]).toEqual(moved.blocks);
+        },
+      ),
+      { seed: 3 },
+    );
+  });
+});
+
+describe('presets', () => {
+  test('each is recognised after it was applied, and leaves the paper and the teacher alone', () => {
+    const mine: HandoutSettings = { ...PLAIN, paper: 'Letter', header: 'Evening class' };
+    for (const preset of HANDOUT_PRESETS) {
+      const applied = applyPreset(mine, preset);
+      expect(presetOf(applied)).toBe(preset);
+      expect(applied).toMatchObject({ paper: 'Letter', header: 'Evening class' });
+      expect(presetOf({ ...applied, degrees: !applied.degrees })).toBeNull();
+    }
+  });
+});
