@@ -1,4 +1,4 @@
-import { barTicks, beatTicks, ticks } from '../base';
+import { barTicks, beatTicks, type Metre, ticks } from '../base';
 import { swingRatio } from '../feel';
 import type { LineSheet } from '../lesson';
 import { bassEvents } from './bass';
@@ -16,14 +16,28 @@ const EVERY_BEAT: ClickPlan = { beats: 'every beat', dropOut: null };
 const inOrder = (one: PerformanceEvent, other: PerformanceEvent): number =>
   one.start - other.start || PARTS.indexOf(one.part) - PARTS.indexOf(other.part);
 
+/** The metre that the count-in counts: that of the first full bar. */
+function openingMetre(sheet: LineSheet, { passage }: PerformanceOptions): Metre {
+  const opening = sheet.chart.bars.find((bar) => !bar.pickup && bar.number >= (passage?.first ?? 1));
+  return opening?.metre ?? sheet.metre;
+}
+
+/** A pickup completes a bar that the count-in has begun. */
+function countInTicks(sheet: LineSheet, { countIn, passage }: PerformanceOptions, metre: Metre): number {
+  const first = sheet.chart.bars[0];
+  const pickup = countIn > 0 && passage === null && first?.pickup === true;
+  const begun = pickup ? Math.max(0, barTicks(metre) - barTicks(first.metre)) : 0;
+  return countIn * barTicks(metre) + begun;
+}
+
 /**
  * Everything that sounds when a line is played once through: count-in, bass, drums, chops, organ and click, all
  * of them whatever is switched on, so that a part can be switched while it plays.
  */
 export function buildPerformance(sheet: LineSheet, options: PerformanceOptions): Performance {
   const ratio = swingRatio(sheet.feel, options.tempo);
-  const first = sheet.bars[(options.passage?.first ?? 1) - 1]?.written.metre ?? sheet.metre;
-  const countIn = options.countIn * barTicks(first);
+  const metre = openingMetre(sheet, options);
+  const countIn = countInTicks(sheet, options, metre);
   const planned = planBars(sheet, options, countIn);
   const last = planned.at(-1);
   const played: readonly PerformanceEvent[] = [
@@ -34,7 +48,7 @@ export function buildPerformance(sheet: LineSheet, options: PerformanceOptions):
   ];
   const humanised =
     options.humaniseSeed === undefined ? played : humanise(played, options.humaniseSeed, countIn);
-  const events = [...countInEvents(first, options.countIn, options.tempo), ...humanised].sort(inOrder);
+  const events = [...countInEvents(metre, countIn, options.tempo), ...humanised].sort(inOrder);
   return {
     tempo: options.tempo,
     beat: beatTicks(sheet.metre),

@@ -22,11 +22,11 @@ const divisions = (metre: Metre): readonly number[] => {
   return isCompound(metre) ? [beat / 3, (beat * 2) / 3] : [beat / 2];
 };
 
-/** Clicks for so many bars of the metre, from tick 0 on; the first beat of each bar is accented. */
-export function countInEvents(metre: Metre, bars: number, tempo: Bpm): readonly ClickEvent[] {
+/** Clicks from tick 0 up to `end`; the first beat of each bar is accented. */
+export function countInEvents(metre: Metre, end: number, tempo: Bpm): readonly ClickEvent[] {
   const beat = beatTicks(metre);
   const beats = beatsInBar(metre);
-  return Array.from({ length: bars * beats }, (_, index) => index).flatMap((index) => {
+  return Array.from({ length: Math.round(end / beat) }, (_, index) => index).flatMap((index) => {
     const accent = index % beats === 0;
     const between = tempo < SLOW ? divisions(metre) : [];
     return [

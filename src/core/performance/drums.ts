@@ -56,7 +56,7 @@ function isLastOfSection(chart: Chart, bar: number): boolean {
   return section !== undefined && bar === section.start + section.length - 1;
 }
 
-/** The drums by the feel's grids, with its fill at phrase ends and a crash after a section's last fill. */
+/** The drums by the feel's grids, with its fill at phrase ends and a crash after a section's last fill; silent in a pickup. */
 export function drumEvents(
   bars: readonly PlannedBar[],
   chart: Chart,
@@ -66,7 +66,7 @@ export function drumEvents(
   const events: DrumEvent[] = [];
   let afterSection = false;
   for (const bar of bars) {
-    if (bar.bar === null) {
+    if (bar.bar === null || bar.sheetBar?.written.pickup === true) {
       continue;
     }
     const at = (position: number): number => bar.start + swung(position, bar.metre, ratio);

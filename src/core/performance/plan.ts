@@ -1,5 +1,5 @@
 import { barTicks, type Metre } from '../base';
-import { playOrder } from '../chart';
+import { type Chart, playOrder } from '../chart';
 import type { LineSheet, SheetBar } from '../lesson';
 import type { PerformanceOptions } from './options';
 
@@ -20,14 +20,15 @@ export interface PlannedBar {
  * The written bars of a passage in the order they are played. Repeats inside the passage are unfolded; where a
  * repeat reaches beyond it, the passage is played up to the first time its last bar has been heard.
  */
-export function passageOrder(
-  order: readonly number[],
-  passage: PerformanceOptions['passage'],
-): readonly number[] {
+export function passageOrder(chart: Chart, passage: PerformanceOptions['passage']): readonly number[] {
+  const order = playOrder(chart);
   if (passage === null) {
     return order;
   }
-  const inside = (bar: number): boolean => bar >= passage.first - 1 && bar <= passage.last - 1;
+  const inside = (bar: number): boolean => {
+    const number = chart.bars[bar]?.number ?? 0;
+    return number >= passage.first && number <= passage.last;
+  };
   const wanted = Math.max(...order.filter(inside));
   const played: number[] = [];
   for (const [position, bar] of order.entries()) {
@@ -79,9 +80,7 @@ export function planBars(
   options: PerformanceOptions,
   countIn: number,
 ): readonly PlannedBar[] {
-  const order = passageOrder(playOrder(sheet.chart), options.passage).filter(
-    (bar) => sheet.bars[bar] !== undefined,
-  );
+  const order = passageOrder(sheet.chart, options.passage).filter((bar) => sheet.bars[bar] !== undefined);
   const planned: PlannedBar[] = [];
   let start = countIn;
   let metre = sheet.metre;
