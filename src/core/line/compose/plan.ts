@@ -1,0 +1,251 @@
+import type { PhraseRole } from '../../feel';
+import { type Change, changesOf, isEvenWith } from '../line-rules';
+import type { BarModel } from '../model';
+import type { Option, Workshop } from '../options';
+import type { BarRhythm } from '../rhythm';
+import { BREACH } from '../taste';
+
+/** What every bar plays in rhythm and role, before any pitch is chosen. */
+export interface Plan {
+  readonly bars: readonly PlannedBar[];
+  readonly cost: number;
+}
+
+export interface PlannedBar {
+  readonly role: PhraseRole;
+  /** Null for a bar that rests, and for one whose notes are given. */
+  readonly rhythm: BarRhythm | null;
+}
+
+/** How the bars of a phrase relate: the statement comes back in every second bar, or in all but the last. */
+type Form = 'answered' | 'carried';
+const FORMS: readonly Form[] = ['answered', 'carried'];
+
+const WEIGHT = {
+  /** A whole line that never leaves beat one or half a bar silent although space is on. */
+  noSpace: 6,
+  /** Missing silence, for the whole share. */
+  silenceShort: 120,
+  /** An answer or turnaround that is not marked for its role in the feel's table. */
+  foreignRole: 2,
+  /** The carried form, where the statement is heard three times, teaches most but says least. */
+  carried: 0.5,
+} as const;
+
+const ROLES: Readonly<Record<Form, readonly PhraseRole[]>> = {
+  answered: ['statement', 'answer', 'statement', 'turnaround'],
+  carried: ['statement', 'statement', 'statement', 'turnaround'],
+};
+
+/** Roles of a section's bars; what is left over after whole phrases keeps the statement and then turns. */
+function rolesOf(length: number, phrase: number, form: Form): readonly PhraseRole[] {
+  const left = length % phrase;
+  return Array.from({ length }, (_, bar): PhraseRole => {
+    if (bar < length - left)
+      return phrase === 2
+        ? bar % 2 === 0
+          ? 'statement'
+          : 'answer'
+        : (ROLES[form][bar % phrase] ?? 'statement');
+    return left > 1 && bar === length - 1 ? 'turnaround' : 'statement';
+  });
+}
+
+interface Given {
+  readonly option: Option | null;
+}
+
+/** Chosen rhythms by role, as identities of cells; turnarounds take turns. */
+interface Choice {
+  readonly statement: string;
+  readonly answer: string;
+  readonly turns: readonly [string, string];
+}
+
+function rhythmOf(
+  rhythms: readonly BarRhythm[],
+  cell: string,
+  role: PhraseRole,
+  sounding: boolean,
+): BarRhythm | null {
+  const usable = sounding ? rhythms.filter((rhythm) => !rhythm.silentOne) : rhythms;
+  return (
+    usable.find((rhythm) => rhythm.cell.id === cell) ??
+    usable.find((rhythm) => rhythm.cell.roles.includes(role)) ??
+    usable[0] ??
+    rhythms[0] ??
+    null
+  );
+}
+
+/** Whether the bar before (in play) leaves beat one silent. */
+const followsSilence = (
+  bar: BarModel,
+  planned: readonly (PlannedBar | undefined)[],
+  given: readonly Given[],
+): boolean =>
+  [...bar.before, ...bar.after].some((index) => {
+    if (index === bar.index) return true;
+    const option = given[index]?.option;
+    if (option) return option.tones.length > 0 && option.tones[0]?.start !== 0;
+    return planned[index]?.rhythm?.silentOne === true;
+  });
+
+function layOut(shop: Workshop, choice: Choice, form: Form, given: readonly Given[]): PlannedBar[] {
+  const { model } = shop;
+  const phrase = model.request.feel.phraseLength;
+  const planned: (PlannedBar | undefined)[] = model.bars.map(() => undefined);
+  for (const section of model.request.chart.sections) {
+    const roles = rolesOf(section.length, phrase, form);
+    roles.forEach((role, place) => {
+      const bar = model.bars[section.start + place];
+      if (!bar) return;
+      planned[bar.index] = { role, rhythm: barRhythm(shop, bar, role, place, choice, planned, given) };
+    });
+  }
+  return planned.map((bar) => bar ?? { role: 'statement', rhythm: null });
+}
+
+function barRhythm(
+  shop: Workshop,
+  bar: BarModel,
+  role: PhraseRole,
+  place: number,
+  choice: Choice,
+  planned: readonly (PlannedBar | undefined)[],
+  given: readonly Given[],
+): BarRhythm | null {
+  if (!bar.playable || given[bar.index]?.option) return null;
+  const phrase = shop.model.request.feel.phraseLength;
+  const turn = choice.turns[Math.floor(place / phrase) % 2 === 0 ? 0 : 1];
+  const cell = role === 'statement' ? choice.statement : role === 'answer' ? choice.answer : turn;
+  const sounding = role === 'statement' || bar.opensSection || followsSilence(bar, planned, given);
+  const rhythms = shop.rhythms(bar);
+  const rhythm = rhythmOf(rhythms, cell, role, sounding);
+  const missesRoot = rhythm?.silentOne === true && laggingChange(shop, bar, planned, given);
+  return missesRoot ? rhythmOf(rhythms, choice.statement, role, true) : rhythm;
+}
+
+/** Whether the chord change before or after the one at this bar's beginning goes without its root, too. */
+function laggingChange(
+  shop: Workshop,
+  bar: BarModel,
+  planned: readonly (PlannedBar | undefined)[],
+  given: readonly Given[],
+): boolean {
+  const changes = changesOf(shop.model);
+  const lags = ({ bar: other, stretch }: Change): boolean => {
+    if (stretch.index > 0 || other.index === bar.index) return false;
+    const option = given[other.index]?.option;
+    return option ? option.tones[0]?.start !== 0 : planned[other.index]?.rhythm?.silentOne === true;
+  };
+  return changes.some((change, place) => {
+    if (change.bar.index !== bar.index || change.stretch.index > 0 || changes.length < 2) return false;
+    const before = changes[(place + changes.length - 1) % changes.length];
+    const after = changes[(place + 1) % changes.length];
+    return (before !== undefined && lags(before)) || (after !== undefined && lags(after));
+  });
+}
+
+/** Onsets of a bar without its last beat, as the rule on shared rhythms counts them. */
+const headOf = (bar: BarModel, starts: readonly number[]): string =>
+  `${bar.ticks}: ${starts.filter((start) => start < bar.ticks - bar.beat).join(' ')}`;
+
+function planCost(shop: Workshop, bars: readonly PlannedBar[], given: readonly Given[], form: Form): number {
+  const { model } = shop;
+  const starts = bars.map(
+    (bar, index) =>
+      given[index]?.option?.tones.map((tone) => tone.start) ??
+      bar.rhythm?.onsets.map((onset) => onset.start) ??
+      [],
+  );
+  let cost = form === 'carried' ? WEIGHT.carried : 0;
+  for (const bar of model.bars) {
+    for (const next of bar.after) {
+      if (!isEvenWith(starts[bar.index]?.length ?? 0, starts[next]?.length ?? 0)) cost += BREACH;
+    }
+  }
+  for (const section of model.request.chart.sections) {
+    const heads = model.bars
+      .slice(section.start, section.start + section.length)
+      .filter((bar) => (starts[bar.index]?.length ?? 0) > 0)
+      .map((bar) => headOf(bar, starts[bar.index] ?? []));
+    const most = Math.max(0, ...heads.map((head) => heads.filter((other) => other === head).length));
+    if (most * 2 < heads.length) cost += BREACH;
+  }
+  cost += silenceCost(shop, bars) + dropCost(shop, bars);
+  for (const { role, rhythm } of bars)
+    if (rhythm && !rhythm.cell.roles.includes(role)) cost += WEIGHT.foreignRole;
+  return cost;
+}
+
+function silenceCost(shop: Workshop, bars: readonly PlannedBar[]): number {
+  const { feel, techniques } = shop.model.request;
+  const rhythms = bars.flatMap((bar) => (bar.rhythm ? [bar.rhythm] : []));
+  if (!techniques.has('space') || rhythms.length === 0) return 0;
+  const share = rhythms.reduce((sum, rhythm) => sum + rhythm.silence, 0) / rhythms.length;
+  const shows = rhythms.length < 2 || rhythms.some((rhythm) => rhythm.silentOne || rhythm.silence >= 0.5);
+  return Math.max(0, feel.silence.least - share) * WEIGHT.silenceShort + (shows ? 0 : WEIGHT.noSpace);
+}
+
+/** One drop wants the bass on beat three in most bars. */
+function dropCost(shop: Workshop, bars: readonly PlannedBar[]): number {
+  if (shop.model.request.feel.id !== 'one-drop') return 0;
+  const inFour = bars.flatMap(({ rhythm }, index) => {
+    const bar = shop.model.bars[index];
+    return rhythm && bar && bar.metre.count === 4 && bar.metre.unit === 4 ? [{ rhythm, bar }] : [];
+  });
+  const sounding = inFour.filter(({ rhythm, bar }) =>
+    rhythm.onsets.some(
+      (onset) => onset.start <= bar.ticks / 2 && onset.start + onset.duration > bar.ticks / 2,
+    ),
+  );
+  return inFour.length > 0 && sounding.length * 2 <= inFour.length ? BREACH : 0;
+}
+
+/** Rhythm cells by role, the most common metre's, in the order of the feel's table. */
+export function cellsByRole(shop: Workshop, role: PhraseRole): readonly string[] {
+  const metres = new Map<string, { bar: BarModel; count: number }>();
+  for (const bar of shop.model.bars) {
+    if (!bar.playable) continue;
+    const key = `${bar.metre.count}/${bar.metre.unit}`;
+    const known = metres.get(key);
+    if (!known) metres.set(key, { bar, count: 1 });
+    else {
+      known.count += 1;
+      if (bar.stretches.length < known.bar.stretches.length) known.bar = bar;
+    }
+  }
+  const main = [...metres.values()].sort((one, other) => other.count - one.count)[0];
+  if (!main) return [];
+  const rhythms = shop.rhythms(main.bar);
+  const marked = rhythms.filter(
+    (rhythm) => rhythm.cell.roles.includes(role) && !(role === 'statement' && rhythm.silentOne),
+  );
+  return (marked.length > 0 ? marked : rhythms).map((rhythm) => rhythm.cell.id);
+}
+
+/** Every plan for a statement's rhythm, the cheapest first. */
+export function plansFor(
+  shop: Workshop,
+  statement: string,
+  given: readonly Given[],
+  liking: (cell: string) => number,
+): readonly Plan[] {
+  const answers = cellsByRole(shop, 'answer');
+  const turns = cellsByRole(shop, 'turnaround');
+  const plans = new Map<string, Plan>();
+  for (const form of FORMS) {
+    for (const answer of form === 'carried' ? [statement] : answers) {
+      turns.forEach((turn, index) => {
+        const other = turns[(index + 1) % turns.length] ?? turn;
+        const bars = layOut(shop, { statement, answer, turns: [turn, other] }, form, given);
+        const key = bars.map((bar) => `${bar.role} ${bar.rhythm?.cell.id}`).join('|');
+        if (plans.has(key)) return;
+        const cost = planCost(shop, bars, given, form) + liking(answer) + liking(turn) + liking(other);
+        plans.set(key, { bars, cost });
+      });
+    }
+  }
+  return [...plans.values()].sort((one, other) => one.cost - other.cost);
+}

@@ -1,0 +1,44 @@
+import type { LineModel } from './model';
+import { hear, type Tone } from './tones';
+import type { LineNotes } from './types';
+
+/** A whole line as it is heard: tones by written bar, ties resolved. */
+export type HeardLine = readonly (readonly Tone[])[];
+
+const goesOnInto = (last: Tone | undefined, first: Tone): boolean =>
+  last?.tiedOn === true && first.start === 0 && last.midi === first.midi;
+
+/** Hears every bar; a note that some bar before ties over into is held, not struck. */
+export function hearLine(model: LineModel, line: LineNotes): HeardLine {
+  const bars = model.bars.map((bar) => hear(bar, line[bar.index] ?? []));
+  return bars.map((tones, index) => {
+    const first = tones[0];
+    const before = model.bars[index]?.before ?? [];
+    if (!first || !before.some((other) => goesOnInto(bars[other]?.at(-1), first))) return tones;
+    return [{ ...first, held: true }, ...tones.slice(1)];
+  });
+}
+
+/** The line with one bar's tones replaced. */
+export const withBar = (heard: HeardLine, index: number, tones: readonly Tone[]): HeardLine =>
+  heard.map((bar, place) => (place === index ? tones : bar));
+
+export const struck = (tones: readonly Tone[]): readonly Tone[] => tones.filter((tone) => !tone.held);
+
+/** Whether nothing sounds on beat one. */
+export const isSilentOnOne = (tones: readonly Tone[]): boolean => tones[0]?.start !== 0;
+
+/** The longest silence within a bar in ticks, and all of it together. */
+export function silenceOf(tones: readonly Tone[], barTicks: number): { longest: number; whole: number } {
+  let longest = 0;
+  let whole = 0;
+  let from = 0;
+  for (const tone of tones) {
+    const gap = Math.max(0, tone.start - from);
+    longest = Math.max(longest, gap);
+    whole += gap;
+    from = Math.max(from, tone.start + tone.duration);
+  }
+  const rest = Math.max(0, barTicks - from);
+  return { longest: Math.max(longest, rest), whole: whole + rest };
+}

@@ -1,0 +1,200 @@
+import { hashText } from '../base';
+import { analyseBar } from './analysis';
+import { entryOf, exitOf } from './bar-rules';
+import { type HeardLine, hearLine, struck, withBar } from './hearing';
+import { rulesBrokenAround } from './line-rules';
+import { type BarModel, type LineModel, modelOf } from './model';
+import { type Option, openWorkshop, textOfTones, type Workshop } from './options';
+import { patternOf } from './rhythm';
+import { BREACH, meetingCost } from './taste';
+import { writeNotes } from './tones';
+import type { Idea, LineNotes, LineRequest } from './types';
+
+/** How many ideas a bar is offered. */
+const WANTED = 9;
+
+/** Options that are looked at for each rhythm, so that one rhythm does not crowd out the others. */
+const PER_RHYTHM = 40;
+
+/** What an idea is mainly about; ideas are dealt out from these heaps in turn. */
+type Heap = 'chord' | 'steps' | 'silent chord' | 'silent steps' | 'special';
+
+interface Ranked {
+  readonly option: Option;
+  readonly cost: number;
+  readonly heap: Heap;
+}
+
+function heapOf(option: Option): Heap {
+  const { tones } = option;
+  const leap = tones.some(
+    (tone, index) => Math.abs(tone.midi - (tones[index - 1]?.midi ?? tone.midi)) === 12,
+  );
+  const outside = tones.some(
+    (tone) => !tone.member && !tone.stretch?.steps.some((step) => step?.halfSteps === tone.interval),
+  );
+  if (leap || outside) return 'special';
+  const steps = tones.some((tone) => !tone.member);
+  if (option.rhythm.silentOne) return steps ? 'silent steps' : 'silent chord';
+  return steps ? 'steps' : 'chord';
+}
+
+/** Most notes, fewest notes: an idea should sit beside its neighbours. */
+function neighbourCost(model: LineModel, heard: HeardLine, bar: BarModel, option: Option): number {
+  let cost = option.cost;
+  for (const index of bar.after) {
+    const next = model.bars[index];
+    const entry = index === bar.index ? option.entry : entryOf(heard[index] ?? []);
+    if (next && entry && option.exit) cost += meetingCost(model, bar, option.exit, next, entry);
+  }
+  for (const index of bar.before) {
+    const before = model.bars[index];
+    const exit = exitOf(heard[index] ?? []);
+    if (before && index !== bar.index && exit && option.entry) {
+      cost += meetingCost(model, before, exit, bar, option.entry);
+    }
+  }
+  const count = option.tones.length;
+  for (const index of [...bar.before, ...bar.after]) {
+    const other = struck(heard[index] ?? []).length;
+    if (index !== bar.index && other > 0 && Math.max(count, other) > 2 * Math.min(count, other))
+      cost += BREACH;
+  }
+  return cost;
+}
+
+function rankedOptions(shop: Workshop, heard: HeardLine, bar: BarModel): readonly Ranked[] {
+  return shop.rhythms(bar).flatMap((rhythm) =>
+    shop
+      .options(bar, rhythm)
+      .slice(0, PER_RHYTHM)
+      .map((option) => ({
+        option,
+        cost: neighbourCost(shop.model, heard, bar, option),
+        heap: heapOf(option),
+      })),
+  );
+}
+
+const DEAL: readonly Heap[] = [
+  'chord',
+  'steps',
+  'silent chord',
+  'special',
+  'chord',
+  'silent steps',
+  'steps',
+  'silent chord',
+];
+
+/** What a rhythm or a shape that was dealt already costs when it comes again. */
+const SAME_RHYTHM = 1.5;
+const SAME_SHAPE = 2;
+const SAME_PITCHES = 4;
+
+/** Deals the ideas out: in turn from each heap, the cheapest that is unlike those already dealt. */
+function deal(ranked: readonly Ranked[], wanted: number): readonly Option[] {
+  const heaps = new Map<Heap, Ranked[]>();
+  for (const one of ranked) heaps.set(one.heap, [...(heaps.get(one.heap) ?? []), one]);
+  const dealt: Option[] = [];
+  const seen = new Map<string, number>();
+  const times = (key: string) => seen.get(key) ?? 0;
+  const likeness = ({ option, cost }: Ranked): number =>
+    cost +
+    SAME_RHYTHM * times(`rhythm ${patternOf(option.tones)}`) +
+    SAME_SHAPE * times(`shape ${option.shape}`) +
+    SAME_PITCHES * times(`pitches ${option.tones.map((tone) => tone.midi).join(' ')}`);
+  for (let turn = 0; dealt.length < wanted && turn < wanted * DEAL.length; turn += 1) {
+    const heap = heaps.get(DEAL[turn % DEAL.length] ?? 'chord') ?? [];
+    const best = heap.reduce<Ranked | null>(
+      (least, one) => (least === null || likeness(one) < likeness(least) ? one : least),
+      null,
+    );
+    if (!best) continue;
+    heap.splice(heap.indexOf(best), 1);
+    if (times(best.option.text) > 0) continue;
+    dealt.push(best.option);
+    const { option } = best;
+    for (const key of [
+      option.text,
+      `rhythm ${patternOf(option.tones)}`,
+      `shape ${option.shape}`,
+      `pitches ${option.tones.map((tone) => tone.midi).join(' ')}`,
+    ]) {
+      seen.set(key, times(key) + 1);
+    }
+  }
+  return dealt;
+}
+
+/** What to mind when an idea meets its neighbours, by rule. */
+const CAUTIONS: Readonly<Record<number, string>> = {
+  1: 'beside its neighbours a note outside the chord is left by a leap',
+  3: 'beside its neighbours it makes an augmented second',
+  4: 'the next bar does not resolve its last note',
+  5: 'it meets the next chord with a tritone leap',
+  6: 'the next root is heard before the bar line',
+  7: 'the next bar breaks off its run',
+  8: 'beside its neighbours the leaps go beyond an octave',
+  9: 'here the ear misses the root on beat one, so keep it for a variation',
+  10: 'as the last bar it does not lead back to the start',
+  11: 'the fifth below comes again within four bars',
+  12: 'it has more than twice or less than half the notes of a neighbour',
+  15: 'a neighbour’s note rings into its chord',
+};
+
+function ideaOf(model: LineModel, heard: HeardLine, index: number, option: Option): Idea {
+  const notes = writeNotes(option.tones);
+  const bar = model.bars[index];
+  const line = hearLine(
+    model,
+    heard.map((tones, place) => (place === index ? notes : writeNotes(tones))),
+  );
+  const analysis = analyseBar(model, line, index);
+  const caution = rulesBrokenAround(model, line, index)
+    .map((rule) => CAUTIONS[rule])
+    .find((sentence) => sentence !== undefined);
+  const reason = caution ? `${analysis.reason.slice(0, -1)}; ${caution}.` : analysis.reason;
+  return {
+    id: `idea-${hashText(`${bar?.ticks} ${textOfTones(option.tones)}`).toString(36)}`,
+    notes,
+    analysis: { ...analysis, reason },
+  };
+}
+
+/** Neighbours that have no notes yet are imagined with the root of their first chord. */
+function imagined(model: LineModel, shop: Workshop, heard: HeardLine, barIndex: number): HeardLine {
+  const bar = model.bars[barIndex];
+  let line = heard;
+  for (const index of bar?.after ?? []) {
+    const next = model.bars[index];
+    if (!next || index === barIndex || (heard[index]?.length ?? 0) > 0) continue;
+    const rhythm = shop.rhythms(next).find((one) => !one.silentOne);
+    const option = rhythm && shop.options(next, rhythm)[0];
+    if (option) line = withBar(line, index, option.tones);
+  }
+  return line;
+}
+
+/**
+ * Ideas for one bar of a line, across chord tones, scale steps and space, each with the reason for it; the best
+ * beside the present neighbours first of its kind. Empty for a bar without a chord to play over.
+ */
+export function ideasForBar(request: LineRequest, line: LineNotes, barIndex: number): readonly Idea[] {
+  const model = modelOf(request);
+  const bar = model.bars[barIndex];
+  if (!bar?.playable) return [];
+  const shop = openWorkshop(model);
+  const heard = imagined(model, shop, hearLine(model, line), barIndex);
+  const ranked = rankedOptions(shop, heard, bar);
+  const clean = ranked.filter(({ cost }) => cost < BREACH);
+  const dealt = deal(clean, WANTED);
+  const more =
+    dealt.length < WANTED
+      ? deal(
+          ranked.filter(({ cost }) => cost >= BREACH),
+          WANTED - dealt.length,
+        )
+      : [];
+  return [...dealt, ...more].map((option) => ideaOf(model, heard, barIndex, option));
+}

@@ -1,0 +1,90 @@
+import { type Bpm, barTicks, beatTicks, type Metre, TICKS_PER_QUARTER, type Ticks } from '../base';
+import type { Level } from './types';
+
+/** What a teaching level lets a line ask of a player. The table is a common one of the trade, with no source. */
+export interface LevelLimits {
+  /** Steps of the scale above the chord's root (1 the root … 7) that the line may use. */
+  readonly steps: ReadonlySet<number>;
+  readonly highestFret: number;
+  /** Most notes a second, averaged over a bar. */
+  readonly notesPerSecond: number;
+  /** Half-step approaches from outside the scale. */
+  readonly halfSteps: boolean;
+  /** The highest note of the line: G2 (43) for beginners, C3 (48) later. */
+  readonly highestMidi: number;
+}
+
+const LIMITS: Readonly<Record<Level, LevelLimits>> = {
+  0: { steps: new Set([1]), highestFret: 3, notesPerSecond: 2, halfSteps: false, highestMidi: 43 },
+  1: { steps: new Set([1, 5]), highestFret: 5, notesPerSecond: 3, halfSteps: false, highestMidi: 43 },
+  2: { steps: new Set([1, 3, 5]), highestFret: 5, notesPerSecond: 4, halfSteps: false, highestMidi: 43 },
+  3: {
+    steps: new Set([1, 2, 3, 4, 5]),
+    highestFret: 7,
+    notesPerSecond: 5,
+    halfSteps: false,
+    highestMidi: 43,
+  },
+  4: {
+    steps: new Set([1, 2, 3, 4, 5, 6, 7]),
+    highestFret: 9,
+    notesPerSecond: 6,
+    halfSteps: true,
+    highestMidi: 48,
+  },
+  5: {
+    steps: new Set([1, 2, 3, 4, 5, 6, 7]),
+    highestFret: 12,
+    notesPerSecond: 8,
+    halfSteps: true,
+    highestMidi: 48,
+  },
+};
+
+export const levelLimits = (level: Level): LevelLimits => LIMITS[level];
+
+/** When the notes of a rhythm begin and how long they last, in ticks from the beginning of the bar. */
+export interface Onset {
+  readonly start: number;
+  readonly duration: number;
+}
+
+const EIGHTH = TICKS_PER_QUARTER / 2;
+
+/** Values a note may have at a level without a dot: quarter, half, whole; in compound time the dotted ones. */
+function isPlainValue(duration: number, beat: Ticks, bar: Ticks): boolean {
+  return duration === beat || duration === beat * 2 || duration === bar;
+}
+
+function onsetLevel(onset: Onset, before: Onset | undefined, beat: Ticks, bar: Ticks): Level {
+  const offset = onset.start % beat;
+  const onGrid = onset.start % EIGHTH === 0 && onset.duration % EIGHTH === 0;
+  if (!onGrid) return offset === 0 || (beforeEnds(before, onset) && before?.duration === EIGHTH / 2) ? 4 : 5;
+  const end = onset.start + onset.duration;
+  if (offset === 0) return isPlainValue(onset.duration, beat, bar) ? 0 : onset.duration < beat ? 1 : 2;
+  if (!beforeEnds(before, onset)) return 3;
+  if (end > onset.start - offset + beat) return 3;
+  return before !== undefined && before.duration > beat ? 2 : 1;
+}
+
+const beforeEnds = (before: Onset | undefined, onset: Onset): boolean =>
+  before !== undefined && before.start + before.duration === onset.start;
+
+/**
+ * The lowest level whose rhythm column allows a rhythm: 0 quarters, halves and rests; 1 eighths in pairs on the
+ * beat; 2 dotted values; 3 off-beats; 4 sixteenths on the beat; 5 syncopated sixteenths and triplets.
+ */
+export function rhythmLevel(onsets: readonly Onset[], metre: Metre): Level {
+  const beat = beatTicks(metre);
+  const bar = barTicks(metre);
+  let level: Level = 0;
+  onsets.forEach((onset, index) => {
+    const one = onsetLevel(onset, onsets[index - 1], beat, bar);
+    if (one > level) level = one;
+  });
+  return level;
+}
+
+/** Notes a second, averaged over the bar; the tempo counts {@link beatTicks}. */
+export const notesPerSecond = (count: number, metre: Metre, tempo: Bpm): number =>
+  (count * tempo * beatTicks(metre)) / (60 * barTicks(metre));

@@ -1,0 +1,171 @@
+import { TICKS_PER_QUARTER } from '../base';
+import type { PhraseRole } from '../feel';
+import { type Entry, type Exit, meetingBreaches } from './bar-rules';
+import { type BarModel, changesBetween, isStrongBeat, type LineModel } from './model';
+import { isHome, isLeap, type Tone } from './tones';
+
+/**
+ * The score of a line, in points of displeasure: the composer looks for the line with the fewest. A line's cost
+ * is the sum of {@link ownCost} and {@link roleCost} of each bar, of {@link meetingCost} over every way from one
+ * bar into the next (repeats, endings and the way back to the start), and of the plan's own cost (see
+ * compose/plan). One point is about what a repeated note or a plain leap is worth; a breach of a rule costs so
+ * much that it happens only where nothing else is possible. The weights are ours, tuned by reading lines.
+ */
+export const BREACH = 1000;
+
+const WEIGHT = {
+  /** A new chord that does not begin with its root, by what it begins with. */
+  lateRoot: 3,
+  /** A new chord whose root or fifth is not heard within two beats. */
+  rootless: 12,
+  /** A chord that goes on and begins its bar again with something other than root, third, fifth. */
+  looseStart: 0.6,
+  /** A half step of the whole range beyond an octave. */
+  wide: 0.6,
+  /** A leap beyond a fifth that is not turned back by step. */
+  unturned: 0.7,
+  /** A low third that lasts on a strong beat. */
+  muddyThird: 0.8,
+  /** A note outside the chord on a strong beat. */
+  strongStep: 1.5,
+  /** A bar that only repeats one note, from the level on that knows more. */
+  monotone: 1.6,
+  /** The hand's cost in the fretboard's unit, by note. */
+  hand: 0.55,
+  /** A note of the line above the octave over the lowest root, where the bass stops supporting. */
+  high: 0.12,
+  /** A leap over a bar line, by half step beyond a fifth. */
+  farLanding: 0.35,
+  /** A change reached by step, and by fourth or fifth. */
+  stepLanding: -1.3,
+  fifthLanding: -0.3,
+  /** The next bar begins with the note that was just heard. */
+  stuckLanding: 0.9,
+  /** A step outside the chord at the end of a bar that does not go on by step. */
+  brokenStep: 60,
+  /** A note of the next chord at the end of a bar, struck early without being asked for. */
+  earlyRoot: 25,
+  /** The end of an answer on the root, of a statement on third or fifth. */
+  closedAnswer: -0.5,
+  openStatement: -0.4,
+  /** Stepwise motion in a turnaround into the next chord is told by landings; in a statement it clouds the chord. */
+  cloudedStatement: 0.7,
+  plainTurnaround: 0.6,
+} as const;
+
+const OCTAVE = 12;
+/** B1 and below: thirds here growl. */
+const LOW_THIRD = 35;
+/** The highest comfortable place for a line that should carry: D2 upwards begins to leave the bass. */
+const HIGH = 40;
+
+function startCost(bar: BarModel, tones: readonly Tone[], changed: boolean): number {
+  let cost = 0;
+  for (const stretch of bar.stretches) {
+    if (!stretch.chord) continue;
+    const first = tones.find((tone) => tone.stretch === stretch);
+    const fresh = stretch.index > 0 || changed;
+    if (fresh && (!first || !isHome(first))) cost += WEIGHT.lateRoot;
+    if (!fresh && first && !first.member) cost += WEIGHT.looseStart;
+    const grounded = tones.some(
+      (tone) =>
+        tone.stretch === stretch &&
+        tone.start < stretch.start + 2 * bar.beat &&
+        (isHome(tone) || tone.interval === 0 || (tone.member && tone.interval >= 6 && tone.interval <= 8)),
+    );
+    if (fresh && !grounded && stretch.end - stretch.start >= 2 * bar.beat) cost += WEIGHT.rootless;
+  }
+  return cost;
+}
+
+/** Leaps beyond a fifth that are not answered by a step the other way. */
+function unturnedLeaps(tones: readonly Tone[]): number {
+  let count = 0;
+  for (let index = 1; index < tones.length; index += 1) {
+    const leap = (tones[index]?.midi ?? 0) - (tones[index - 1]?.midi ?? 0);
+    if (Math.abs(leap) <= 7) continue;
+    const next = tones[index + 1];
+    if (!next) continue;
+    const back = next.midi - (tones[index]?.midi ?? 0);
+    if (back * leap >= 0 || Math.abs(back) > 5) count += 1;
+  }
+  return count;
+}
+
+function toneCost(bar: BarModel, tone: Tone): number {
+  let cost = Math.max(0, tone.midi - HIGH) * WEIGHT.high;
+  const third = tone.member && (tone.interval === 3 || tone.interval === 4);
+  const strong = isStrongBeat(bar, tone.start);
+  if (third && strong && tone.midi < LOW_THIRD && tone.duration > TICKS_PER_QUARTER)
+    cost += WEIGHT.muddyThird;
+  if (!tone.member && strong) cost += WEIGHT.strongStep;
+  return cost;
+}
+
+/**
+ * What a bar's notes cost by themselves.
+ * @param changed whether the bar begins with a new chord
+ * @param handCost what the notes cost the hand, in the unit of the fingering search
+ */
+export function ownCost(
+  model: LineModel,
+  bar: BarModel,
+  tones: readonly Tone[],
+  changed: boolean,
+  handCost: number,
+): number {
+  if (tones.length === 0) return 0;
+  const midis = tones.map((tone) => tone.midi);
+  const range = Math.max(...midis) - Math.min(...midis);
+  let cost = startCost(bar, tones, changed);
+  cost += Math.max(0, range - OCTAVE) * WEIGHT.wide + unturnedLeaps(tones) * WEIGHT.unturned;
+  if (range === 0 && tones.length > 1 && model.request.level > 0) cost += WEIGHT.monotone;
+  for (const tone of tones) cost += toneCost(bar, tone);
+  return cost + (handCost / tones.length) * WEIGHT.hand;
+}
+
+/** What a bar costs in its role: answers close, statements stay open and clear, turnarounds move on. */
+export function roleCost(role: PhraseRole, tones: readonly Tone[]): number {
+  const last = tones.at(-1);
+  if (!last) return 0;
+  const steps = tones.filter((tone) => !tone.member).length;
+  if (role === 'statement') {
+    const open = last.member && !isHome(last);
+    return (open ? WEIGHT.openStatement : 0) + steps * WEIGHT.cloudedStatement;
+  }
+  if (role === 'answer') return isHome(last) ? WEIGHT.closedAnswer : 0;
+  return steps === 0 ? WEIGHT.plainTurnaround : 0;
+}
+
+function landingCost(from: BarModel, exit: Exit, to: BarModel, entry: Entry): number {
+  const distance = entry.first.midi - exit.last.midi;
+  const size = Math.abs(distance);
+  const changes = changesBetween(from, to);
+  if (size === 0) return changes ? WEIGHT.stuckLanding : WEIGHT.stuckLanding / 3;
+  const far = Math.max(0, size - 7) * WEIGHT.farLanding;
+  if (!changes) return far;
+  if (size <= 2) return WEIGHT.stepLanding;
+  return size === 5 || size === 7 ? WEIGHT.fifthLanding : far;
+}
+
+/** What the way from one bar into another costs, breaches of the rules included. */
+export function meetingCost(
+  model: LineModel,
+  from: BarModel,
+  exit: Exit,
+  to: BarModel,
+  entry: Entry,
+): number {
+  const bits = meetingBreaches(model, from, exit, to, entry);
+  let cost = landingCost(from, exit, to, entry);
+  for (let rest = bits; rest !== 0; rest &= rest - 1) cost += BREACH;
+  const { last } = exit;
+  const outside = last.stretch?.chord !== null && last.stretch !== null && !last.member;
+  if (outside && isLeap(last.midi, entry.first.midi)) cost += WEIGHT.brokenStep;
+  const ahead = to.stretches[0];
+  const early = ahead?.chord && changesBetween(from, to) && last.midi % OCTAVE === ahead.homeClass;
+  if (early && !model.request.techniques.has('anticipation')) {
+    cost += last.member ? WEIGHT.earlyRoot / 10 : WEIGHT.earlyRoot;
+  }
+  return cost;
+}
