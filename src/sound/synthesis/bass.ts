@@ -1,5 +1,5 @@
 import type { Hz } from '../../core/base';
-import { biquad, fadeOut, filter } from './filters';
+import { biquad, drive, fadeOut, filter, scale } from './filters';
 import { pluckString } from './string';
 
 /** How hard a bass note is struck, 0 (a touch) to 1 (an accent): harder is brighter. */
@@ -43,19 +43,10 @@ export function bassNote(stroke: BassStroke, sampleRate: number): Float32Array {
   filter(samples, biquad('high-pass', 24, sampleRate));
   filter(samples, biquad('low shelf', 95, sampleRate, Math.SQRT1_2, 3));
   filter(samples, biquad('low-pass', 1800 + 2600 * force, sampleRate));
-  saturate(samples, muted ? 0.6 : 1);
+  drive(samples, 1.1);
+  if (muted) {
+    scale(samples, 0.6);
+  }
   fadeOut(samples, Math.round(0.01 * sampleRate));
   return samples;
-}
-
-/** Brings every note to one level and rounds its peaks, which lets small loudspeakers hint at low notes. */
-function saturate(samples: Float32Array, level: number): void {
-  let largest = 0;
-  for (const sample of samples) {
-    largest = Math.max(largest, Math.abs(sample));
-  }
-  const drive = largest === 0 ? 0 : 1.1 / largest;
-  for (let index = 0; index < samples.length; index += 1) {
-    samples[index] = (Math.tanh((samples[index] ?? 0) * drive) / Math.tanh(1.1)) * level;
-  }
 }

@@ -19,19 +19,20 @@ function hat(sampleRate: number, seed: number, seconds: number, decay: number, l
   const samples = new Float32Array(length);
   const tone = ring(metal(36, 3200, 12500, 4, KIT.hat), length, sampleRate);
   const hiss = noise(length, seed);
-  addFalling(samples, tone, 0.05, decay, sampleRate);
-  addFalling(samples, hiss, 0.5, decay * 0.8, sampleRate);
+  addFalling(samples, tone, 0.09, decay, sampleRate);
+  addFalling(samples, hiss, 0.34, decay * 0.8, sampleRate);
   addFalling(samples, hiss, 0.5, 0.004, sampleRate);
   filter(samples, biquad('high-pass', low, sampleRate));
   filter(samples, biquad('high-pass', low * 0.8, sampleRate));
+  filter(samples, biquad('low-pass', 14000, sampleRate));
   return samples;
 }
 
 export const closedHat = (sampleRate: number, seed: number): Float32Array =>
-  hat(sampleRate, seed, 0.14, 0.022, 6500);
+  hat(sampleRate, seed, 0.2, 0.032, 6000);
 
 export const openHat = (sampleRate: number, seed: number): Float32Array =>
-  hat(sampleRate, seed, 0.7, 0.17, 6000);
+  hat(sampleRate, seed, 0.7, 0.16, 5500);
 
 /** The foot closes the hats: softer and lower than a stick's stroke. */
 export const footHat = (sampleRate: number, seed: number): Float32Array =>

@@ -87,14 +87,14 @@ function raw(sound: DrumSound, sampleRate: number, seed: number): Float32Array {
 
 /** Peaks of a plain hit against each other, as a kit is balanced for a small room. */
 const LEVEL: Readonly<Record<DrumSound, number>> = {
-  kick: 1,
-  snare: 0.62,
-  rim: 0.5,
-  'closed hat': 0.2,
+  kick: 0.85,
+  snare: 0.7,
+  rim: 0.7,
+  'closed hat': 0.26,
   'open hat': 0.24,
-  'foot hat': 0.16,
-  ride: 0.22,
-  crash: 0.34,
+  'foot hat': 0.2,
+  ride: 0.24,
+  crash: 0.36,
 };
 
 /** One hit; another `variation` differs as two hits of one hand do. */

@@ -1,5 +1,5 @@
 import type { Hz } from '../../core/base';
-import { biquad, fadeOut, filter, normalise } from './filters';
+import { biquad, drive, fadeOut, filter } from './filters';
 import { pluckString } from './string';
 
 export interface GuitarStroke {
@@ -26,7 +26,7 @@ export function guitarNote({ frequency, seconds, muted }: GuitarStroke, sampleRa
   filter(samples, biquad('high-pass', 220, sampleRate));
   filter(samples, biquad('peak', 1700, sampleRate, 0.9, 4));
   filter(samples, biquad('low-pass', 4800, sampleRate));
-  normalise(samples, 1);
+  drive(samples, 2.5);
   fadeOut(samples, Math.round(0.008 * sampleRate));
   return samples;
 }
