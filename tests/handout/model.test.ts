@@ -44,7 +44,7 @@ describe('the parts of the sheet', () => {
           fc.tuple(fc.constantFrom(...HANDOUT_BLOCKS), fc.constantFrom('up' as const, 'down' as const)),
         ),
         (blocks, moves) => {
-          const moved = moves.reduce(
+          const moved = moves.reduce<HandoutSettings>(
             (settings, [block, direction]) => moveBlock(settings, block, direction),
             { ...PLAIN, blocks },
           );
