@@ -12,6 +12,7 @@ const rows = [
   ['core/chart', ['core/base', 'core/theory']],
   ['core/fretboard', ['core/base', 'core/theory']],
   ['core/feel', ['core/base', 'core/theory']],
+  ['core/notation', ['core/base', 'core/theory']],
   ['core/line', ['core/base', 'core/theory', 'core/chart', 'core/fretboard', 'core/feel']],
   ['core/lesson', ['core/base', 'core/theory', 'core/chart', 'core/fretboard', 'core/feel', 'core/line']],
   [

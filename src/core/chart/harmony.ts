@@ -1,4 +1,5 @@
 import type { Ticks } from '../base';
+import { type Interval, parseChord, transposeChord } from '../theory';
 import type { ChartBar, Harmony } from './types';
 
 /** What is written for a harmony: the chord symbol as drawn, `N.C.`, or the text that was not understood. */
@@ -29,4 +30,15 @@ export const barSignature = (bar: ChartBar): string =>
     .map(
       (span) => `${span.harmony.kind === 'unknown' ? '?' : ''}${harmonyText(span.harmony)}@${span.duration}`,
     )
+    .join(' ');
+
+/** The signature that the same bar has after its chart is moved by an interval. */
+export const transposeSignature = (signature: string, interval: Interval): string =>
+  signature
+    .split(' ')
+    .map((span) => {
+      const at = span.lastIndexOf('@');
+      const chord = parseChord(span.slice(0, at));
+      return at > 0 && chord.ok ? `${transposeChord(chord.value, interval).symbol}${span.slice(at)}` : span;
+    })
     .join(' ');

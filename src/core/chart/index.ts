@@ -1,4 +1,4 @@
-export { barSignature, harmonyAt } from './harmony';
+export { barSignature, harmonyAt, transposeSignature } from './harmony';
 export { CHART_METRES } from './limits';
 export { matchBars } from './match';
 export { playOrder } from './order';

@@ -17,6 +17,7 @@ export {
   setTitle,
   TEMPO_RANGE,
 } from './commands/settings';
+export { transposeLesson, transposeTo } from './commands/transpose';
 export { newBlankPiece, newLesson, newLinePiece } from './create';
 export { describeLessonProblem, type LessonProblem, parseLesson, printLesson, readLesson } from './file';
 export { ideasFor } from './ideas';

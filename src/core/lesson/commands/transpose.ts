@@ -1,0 +1,83 @@
+import { fret, type LineNote, midiOf, type Pins, type SpelledName } from '../../base';
+import { parseChart, transposeChartText, transposeSignature } from '../../chart';
+import { rangeOf } from '../../fretboard';
+import { type Interval, transposeName, transposePitch, transpositionTo } from '../../theory';
+import { guessKey, instrumentOf, keyOf } from '../request';
+import type { InstrumentSettings, Lesson, LineBar, LinePiece } from '../types';
+import { linePiece } from './piece';
+
+/** A pinned fret moves along its string; where the neck ends the pins no longer make sense and are dropped. */
+function movePins(pins: Pins, interval: Interval, frets: number): Pins | null {
+  if (pins.fret === undefined) {
+    return pins;
+  }
+  const moved = pins.fret + interval.halfSteps;
+  return moved < 0 || moved > frets ? null : { ...pins, fret: fret(moved) };
+}
+
+function transposeNote(note: LineNote, interval: Interval, frets: number): LineNote {
+  const { pins, ...rest } = note;
+  const moved = pins === undefined ? null : movePins(pins, interval, frets);
+  const pitch = transposePitch(note.pitch, interval);
+  return moved === null ? { ...rest, pitch } : { ...rest, pitch, pins: moved };
+}
+
+const transposeBar = (bar: LineBar, interval: Interval, frets: number): LineBar => ({
+  ...bar,
+  harmony: transposeSignature(bar.harmony, interval),
+  notes: bar.notes.map((note) => transposeNote(note, interval, frets)),
+});
+
+function transposePiece(piece: LinePiece, interval: Interval, frets: number): LinePiece {
+  const move = (bar: LineBar) => transposeBar(bar, interval, frets);
+  return {
+    ...piece,
+    chartText: transposeChartText(piece.chartText, interval),
+    key:
+      piece.key === null ? null : { tonic: transposeName(piece.key.tonic, interval), mode: piece.key.mode },
+    bars: piece.bars.map(move),
+    parked: piece.parked.map(move),
+  };
+}
+
+/**
+ * The whole lesson moved by an interval: charts, keys and notes keep their relation, fingers are found anew.
+ * Moving back by the opposite interval gives the same lesson.
+ */
+export const transposeLesson = (lesson: Lesson, interval: Interval): Lesson => ({
+  ...lesson,
+  pieces: lesson.pieces.map((piece) =>
+    piece.kind === 'line' ? transposePiece(piece, interval, lesson.instrument.frets) : piece,
+  ),
+});
+
+/** How many notes of the lesson would lie outside the instrument after the move. */
+function notesOff(lesson: Lesson, interval: Interval, settings: InstrumentSettings): number {
+  const { lowest, highest } = rangeOf(instrumentOf(settings));
+  return lesson.pieces
+    .flatMap((piece) => (piece.kind === 'line' ? piece.bars.flatMap((bar) => bar.notes) : []))
+    .filter((note) => {
+      const sounding = midiOf(note.pitch) + interval.halfSteps;
+      return sounding < lowest || sounding > highest;
+    }).length;
+}
+
+/**
+ * The whole lesson moved so that the piece's key has this tonic (the mode stays). It moves the nearer way, or
+ * the other way round where fewer notes would then leave the instrument.
+ */
+export function transposeTo(lesson: Lesson, pieceId: string, tonic: SpelledName): Lesson {
+  const piece = linePiece(lesson, pieceId);
+  if (piece === null) {
+    return lesson;
+  }
+  const key = keyOf(piece, guessKey(parseChart(piece.chartText, piece.metre).chart));
+  const near = transpositionTo(key, tonic).interval;
+  if (near.halfSteps === 0 && near.steps === 0) {
+    return lesson;
+  }
+  const octave = near.halfSteps > 0 ? -1 : 1;
+  const far = { steps: near.steps + 7 * octave, halfSteps: near.halfSteps + 12 * octave };
+  const nearOff = notesOff(lesson, near, lesson.instrument);
+  return transposeLesson(lesson, nearOff <= notesOff(lesson, far, lesson.instrument) ? near : far);
+}

@@ -1,0 +1,78 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  composePiece,
+  type Lesson,
+  type LinePiece,
+  linePiece,
+  newLesson,
+  setChartText,
+  setMetre,
+} from '../../src/core/lesson';
+
+const PIECE = 'piece-1';
+
+function lessonWith(chart: string): Lesson {
+  return composePiece(setChartText(newLesson('test', 'Test'), PIECE, chart), PIECE).lesson;
+}
+
+function line(lesson: Lesson): LinePiece {
+  const piece = linePiece(lesson, PIECE);
+  if (piece === null) throw new Error('the line piece is gone');
+  return piece;
+}
+
+const ids = (lesson: Lesson) => line(lesson).bars.map((bar) => bar.id);
+const written = lessonWith('| F | Dm | Gm | C7 |');
+
+describe('an edit of the chart', () => {
+  it('leaves every other bar of the line unchanged when a bar is put in front', () => {
+    const edited = setChartText(written, PIECE, '| Bb | F | Dm | Gm | C7 |');
+    expect(line(edited).bars.slice(1)).toEqual(line(written).bars);
+    expect(line(edited).bars[0]?.notes).toEqual([]);
+  });
+
+  it('changes nothing in the line when only the spacing or the spelling of a symbol changes', () => {
+    const edited = setChartText(written, PIECE, '|F|D- |Gmin|\n|C7|');
+    expect(line(edited).bars).toEqual(line(written).bars);
+    expect(line(edited).parked).toEqual([]);
+  });
+
+  it('keeps the notes of a bar whose chord is half typed, and has them when it is whole again', () => {
+    const half = setChartText(written, PIECE, '| F | D? | Gm | C7 |');
+    expect(line(half).bars[1]?.notes).toEqual(line(written).bars[1]?.notes);
+    expect(line(setChartText(half, PIECE, '| F | Dm | Gm | C7 |')).bars).toEqual(line(written).bars);
+  });
+
+  it('parks the notes of a bar that went away, and takes them back when it returns', () => {
+    const shorter = setChartText(written, PIECE, '| F | Dm | C7 |');
+    expect(line(shorter).parked).toEqual([line(written).bars[2]]);
+    const back = setChartText(shorter, PIECE, '| F | Dm | Gm | C7 |');
+    expect(line(back).bars).toEqual(line(written).bars);
+    expect(line(back).parked).toEqual([]);
+  });
+
+  it('loses no note whatever is typed: every bar with notes is in the line or parked', () => {
+    const symbol = fc.constantFrom('F', 'Dm', 'Gm', 'C7', 'Bb', 'N.C.', '%', 'x?', 'F C7');
+    const chart = fc.array(symbol, { maxLength: 9 }).map((bars) => `| ${bars.join(' | ')} |`);
+    fc.assert(
+      fc.property(fc.array(chart, { minLength: 1, maxLength: 5 }), (texts) => {
+        let lesson = written;
+        for (const text of texts) {
+          lesson = setChartText(lesson, PIECE, text);
+        }
+        const kept = [...line(lesson).bars, ...line(lesson).parked].map((bar) => bar.id);
+        expect(kept).toEqual(expect.arrayContaining(ids(written)));
+        expect(new Set(kept).size).toBe(kept.length);
+      }),
+      { seed: 20260704 },
+    );
+  });
+
+  it('parks the line when the metre no longer holds it', () => {
+    const waltz = setMetre(written, PIECE, { count: 3, unit: 4 });
+    expect(line(waltz).bars.every((bar) => bar.notes.length === 0)).toBe(true);
+    expect(line(waltz).parked).toHaveLength(4);
+    expect(line(setMetre(waltz, PIECE, { count: 4, unit: 4 })).bars).toEqual(line(written).bars);
+  });
+});
