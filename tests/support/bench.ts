@@ -17,6 +17,7 @@ const rooms = {
   chart: () => import('../../src/core/chart'),
   fretboard: () => import('../../src/core/fretboard'),
   feel: () => import('../../src/core/feel'),
+  notation: () => import('../../src/core/notation'),
   line: () => import('../../src/core/line'),
   lesson: () => import('../../src/core/lesson'),
   performance: () => import('../../src/core/performance'),

@@ -11,10 +11,15 @@ import type { ChartBar, Harmony } from '../../core/chart';
 import { swingRatio } from '../../core/feel';
 import type { Instrument } from '../../core/fretboard';
 import type { BlankSheet, LineSheet, Sheet, SheetNote } from '../../core/lesson';
+import {
+  type Accidental,
+  accidentalsOf,
+  type CountMark,
+  countingOf,
+  type NotatedEvent,
+  notateBar,
+} from '../../core/notation';
 import { type Key, keySignature } from '../../core/theory';
-import { type Accidental, accidentalsOf } from './accidentals';
-import { type CountMark, countingOf } from './counting';
-import { type NotatedEvent, notateBar } from './rhythm';
 
 /** A note or rest with everything that stands at it. */
 export interface ContentEvent extends NotatedEvent {

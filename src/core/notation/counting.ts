@@ -1,5 +1,5 @@
-import { beatTicks, isCompound, type Metre } from '../../core/base';
-import type { NotatedEvent } from './rhythm';
+import { beatTicks, isCompound, type Metre } from '../base';
+import type { NotatedEvent } from './types';
 
 /** A syllable under a moment of the bar. */
 export interface CountMark {

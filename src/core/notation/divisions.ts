@@ -1,4 +1,4 @@
-import { barTicks, beatTicks, isCompound, type Metre, TICKS_PER_QUARTER, unitTicks } from '../../core/base';
+import { barTicks, beatTicks, isCompound, type Metre, TICKS_PER_QUARTER, unitTicks } from '../base';
 
 /**
  * A stretch of a bar as its metre divides it: the whole bar, its halves, its beats, and so on down. Rhythms are

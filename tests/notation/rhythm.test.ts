@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Metre } from '../../src/core/base';
-import { type NotatedBar, notateBar } from '../../src/score/notation/rhythm';
+import { type NotatedBar, notateBar } from '../../src/core/notation';
 
 /** A bar in one line: `start+length` of every sound, in quarter notes. */
 const sounds = (text: string) =>

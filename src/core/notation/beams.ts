@@ -1,5 +1,5 @@
-import { barTicks, beatTicks, isCompound, type Metre, TICKS_PER_QUARTER } from '../../core/base';
-import type { NotatedEvent } from './rhythm';
+import { barTicks, beatTicks, isCompound, type Metre, TICKS_PER_QUARTER } from '../base';
+import type { NotatedEvent } from './types';
 
 /**
  * Which events share a beam: four plain eighths may join within the half of a bar in two or four; everything

@@ -1,5 +1,5 @@
-import { type Alteration, LETTERS, type SpelledPitch } from '../../core/base';
-import { alterationInKey, type Key } from '../../core/theory';
+import { type Alteration, LETTERS, type SpelledPitch } from '../base';
+import { alterationInKey, type Key } from '../theory';
 
 /** The accidental before a note; a courtesy one reminds of what the rules already say. */
 export interface Accidental {

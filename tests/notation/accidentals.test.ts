@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { LETTERS, type SpelledPitch } from '../../src/core/base';
+import { accidentalsOf } from '../../src/core/notation';
 import type { Key } from '../../src/core/theory';
-import { accidentalsOf } from '../../src/score/notation/accidentals';
 
 const SIGNS = { '𝄫': -2, '♭': -1, '': 0, '♯': 1, '𝄪': 2 } as const;
 const isSign = (text: string): text is keyof typeof SIGNS => text in SIGNS;
