@@ -55,8 +55,10 @@ describe('an instrument', () => {
     expect(TUNINGS.map(({ id, spelling }) => [id, spelling])).toEqual([
       ['standard', 'E A D G'],
       ['drop-d', 'D A D G'],
+      ['whole-step-down', 'D G C F'],
       ['half-step-down', 'E♭ A♭ D♭ G♭'],
       ['five-strings', 'B E A D G'],
+      ['five-strings-high', 'E A D G C'],
       ['six-strings', 'B E A D G C'],
     ]);
   });

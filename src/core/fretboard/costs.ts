@@ -24,6 +24,10 @@ export const COST = {
   beyondReach: 1000,
   /** A finger outside the frets of its position: the hand opens and has to come back. */
   extension: 1.2,
+  /** In the automatic system low on the neck: the wide grip of one finger per fret instead of 1-2-4. */
+  wideGrip: 0.3,
+  /** Urgent. One finger on another fret of its string without a shift: it slides. */
+  slide: 0.8,
   /** Urgent. One finger on two strings at one fret in succession: it rolls or hops. */
   sameFingerAcross: 0.5,
   /** Urgent. One finger on another string and another fret: the sound breaks off. */

@@ -1,3 +1,4 @@
+import type { Fret } from '../base';
 import { createHandModel, hasteBetween, type Layer } from './model';
 import { cheapestPath, cheapestRound, type Path, type Step } from './path';
 import type { FingeredNote, Fingering, HandSettings, Instrument, LineContext, NoteToFinger } from './types';
@@ -23,7 +24,7 @@ export function fingerLine(
 ): Fingering {
   const model = createHandModel(instrument, hand);
   const played = notes
-    .map((note, index): Played => ({ index, note, layer: model.layerOf(note) }))
+    .map((note, index): Played => ({ index, note, layer: model.layerOf(note, positionFor(note, context)) }))
     .filter(({ layer }) => layer.states.length > 0);
   const ordered = context.loop === null ? played : fromEasiestCut(played);
   const steps = ordered.map((after, index): Step => {
@@ -38,6 +39,10 @@ export function fingerLine(
   const path = context.loop === null ? cheapestPath(track) : cheapestRound(track);
   return toFingering(notes.length, ordered, path, context);
 }
+
+/** Where the teacher keeps the hand when the note starts; the last word counts where stretches overlap. */
+const positionFor = (note: NoteToFinger, context: LineContext): Fret | null =>
+  context.positions?.findLast(({ start, end }) => note.start >= start && note.start < end)?.position ?? null;
 
 /** The round turned so that it begins where the fewest ways must be tried as its closing point. */
 function fromEasiestCut(played: readonly Played[]): readonly Played[] {

@@ -46,7 +46,7 @@ export function createHandGauge(
     after: (before, notes) => {
       let { last } = before;
       for (const note of notes) {
-        const layer = model.layerOf(note);
+        const layer = model.layerOf(note, null);
         const costs = last === null ? layer.own : advance(last.costs, stepFrom(last, note, layer), layer.own);
         last = { note, layer, costs };
       }

@@ -50,8 +50,10 @@ const STANDARD_TUNING = tuning('standard', 'Standard, four strings', 'E1 A1 D2 G
 export const TUNINGS: readonly Tuning[] = [
   STANDARD_TUNING,
   tuning('drop-d', 'Drop D', 'D1 A1 D2 G2'),
+  tuning('whole-step-down', 'A whole step down', 'D1 G1 C2 F2'),
   tuning('half-step-down', 'Half a step down', 'E♭1 A♭1 D♭2 G♭2'),
   tuning('five-strings', 'Five strings, low B', 'B0 E1 A1 D2 G2'),
+  tuning('five-strings-high', 'Five strings, high C', 'E1 A1 D2 G2 C3'),
   tuning('six-strings', 'Six strings, low B to high C', 'B0 E1 A1 D2 G2 C3'),
 ];
 

@@ -1,4 +1,4 @@
-import type { MidiNumber } from '../base';
+import type { Fret, MidiNumber } from '../base';
 import { STOLEN, urgency } from './costs';
 import { type State, statesOf } from './states';
 import { createLink, type Link } from './transition';
@@ -10,8 +10,8 @@ export interface Layer {
   /** What each way costs by itself. */
   readonly own: Float64Array;
   readonly midi: MidiNumber;
-  /** Pinned notes have ways of their own, which no other note of the pitch shares. */
-  readonly pinned: boolean;
+  /** Fixed notes have ways of their own, which no other note of the pitch shares. */
+  readonly fixed: boolean;
 }
 
 /** Factors of the urgent costs between two notes: after a fretted note, and after an open string. */
@@ -22,7 +22,8 @@ export interface Haste {
 
 /** The ways and costs for one instrument and one hand, each computed when first asked for. */
 export interface HandModel {
-  layerOf(note: NoteToFinger): Layer;
+  /** @param position where the teacher keeps the hand for this note, or null */
+  layerOf(note: NoteToFinger, position: Fret | null): Layer;
   linkOf(before: Layer, after: Layer): Link;
 }
 
@@ -39,13 +40,13 @@ export function createHandModel(instrument: Instrument, hand: HandSettings): Han
   const layers = new Map<MidiNumber, Layer>();
   const links = new Map<number, Link>();
   return {
-    layerOf: (note) => {
-      if (note.pins !== undefined) return createLayer(note, instrument, hand);
-      return remembered(layers, note.midi, () => createLayer(note, instrument, hand));
+    layerOf: (note, position) => {
+      const create = (): Layer => createLayer(note, position, instrument, hand);
+      return isFixed(note, position) ? create() : remembered(layers, note.midi, create);
     },
     linkOf: (before, after) => {
       const create = (): Link => createLink(before.states, after.states, before.midi === after.midi, hand);
-      if (before.pinned || after.pinned) return create();
+      if (before.fixed || after.fixed) return create();
       return remembered(links, before.midi * 128 + after.midi, create);
     },
   };
@@ -59,12 +60,20 @@ function remembered<Key, Value>(known: Map<Key, Value>, key: Key, create: () => 
   return made;
 }
 
-function createLayer(note: NoteToFinger, instrument: Instrument, hand: HandSettings): Layer {
-  const states = statesOf(note, instrument, hand);
+const isFixed = (note: NoteToFinger, position: Fret | null): boolean =>
+  note.pins !== undefined || position !== null;
+
+function createLayer(
+  note: NoteToFinger,
+  position: Fret | null,
+  instrument: Instrument,
+  hand: HandSettings,
+): Layer {
+  const states = statesOf(note, instrument, hand, position);
   return {
     states,
     own: Float64Array.from(states, (state) => state.own),
     midi: note.midi,
-    pinned: note.pins !== undefined,
+    fixed: isFixed(note, position),
   };
 }

@@ -1,4 +1,4 @@
-import { type Fret, fret, type MidiNumber, midiNumber, midiOf, stringNumber } from '../base';
+import { fret, type MidiNumber, midiNumber, midiOf, stringNumber } from '../base';
 import type { Instrument, Place } from './types';
 
 /** Every place where the pitch can be played, the highest string (lowest fret) first; empty off the neck. */
@@ -27,5 +27,5 @@ export function pitchAt(place: Place, instrument: Instrument): MidiNumber {
 export const fretDistance = (at: number, scaleLength: number): number => scaleLength * (1 - 2 ** (-at / 12));
 
 /** Millimetres between two frets, in either order: what a hand must span to hold both. */
-export const handSpan = (one: Fret, other: Fret, scaleLength: number): number =>
+export const handSpan = (one: number, other: number, scaleLength: number): number =>
   Math.abs(fretDistance(one, scaleLength) - fretDistance(other, scaleLength));

@@ -1,7 +1,7 @@
-import type { Finger, Fret, Pins } from '../base';
-import { fret } from '../base';
+import { type Finger, type Fret, fret, type Pins } from '../base';
 import { COST } from './costs';
-import { fretDistance, handSpan, placesOf } from './neck';
+import { gripsOf } from './grip';
+import { fretDistance, placesOf } from './neck';
 import type { FingeredNote, HandSettings, Instrument, NoteToFinger, Place } from './types';
 
 /**
@@ -16,27 +16,67 @@ export interface State extends FingeredNote {
   readonly handAt: number;
 }
 
-const FINGERS = [1, 2, 3, 4] as const;
-
-/** One finger per fret: in position n finger k plays fret n + k − 1. */
-const homeFret = (position: number, finger: number): number => position + finger - 1;
+/** What the teacher has fixed about a note: its own pins, and the position of its stretch of the line. */
+export interface Fixed {
+  readonly pins: Pins;
+  readonly position: Fret | null;
+}
 
 /**
- * The ways to play a note. Pins that cannot be met are let go one by one, the finger first, then all: a line
- * must not fall silent because of a pin that an edit left behind.
+ * The ways to play a note. What is fixed and cannot be met is let go, the position of the stretch first, then
+ * the finger, then the place: a line must not fall silent because of a pin that an edit left behind.
  */
-export function statesOf(note: NoteToFinger, instrument: Instrument, hand: HandSettings): readonly State[] {
-  const places = placesOf(note.midi, instrument);
-  const { pins } = note;
-  if (pins !== undefined) {
-    const pinned = places.filter((place) => meetsPlace(place, pins));
-    const fingered = allStates(pinned, instrument, hand).filter(
-      (state) => pins.finger === undefined || state.finger === pins.finger,
-    );
-    if (fingered.length > 0) return fingered;
-    if (pinned.length > 0) return allStates(pinned, instrument, hand);
+export function statesOf(
+  note: NoteToFinger,
+  instrument: Instrument,
+  hand: HandSettings,
+  position: Fret | null = null,
+): readonly State[] {
+  const pins = note.pins ?? {};
+  const { string, fret: at } = pins;
+  for (const fixed of [
+    { pins, position },
+    { pins, position: null },
+    { pins: withoutUndefined(string, at), position },
+    { pins: withoutUndefined(string, at), position: null },
+    { pins: {}, position },
+  ]) {
+    const states = statesMeeting(fixed, note, instrument, hand);
+    if (states.length > 0) return states;
   }
-  return allStates(withinLimit(places, hand.highestFret), instrument, hand);
+  return statesMeeting({ pins: {}, position: null }, note, instrument, hand);
+}
+
+const withoutUndefined = (string: Pins['string'], at: Pins['fret']): Pins => ({
+  ...(string === undefined ? {} : { string }),
+  ...(at === undefined ? {} : { fret: at }),
+});
+
+/** The ways to play a note that meet all that is fixed; empty if there is none. */
+export function statesMeeting(
+  fixed: Fixed,
+  note: NoteToFinger,
+  instrument: Instrument,
+  hand: HandSettings,
+): readonly State[] {
+  const { pins, position } = fixed;
+  const everywhere = placesOf(note.midi, instrument);
+  const places =
+    pins.string === undefined && pins.fret === undefined && position === null
+      ? withinLimit(everywhere, hand.highestFret)
+      : everywhere.filter((place) => meetsPlace(place, pins));
+  const hasOpen = everywhere.some((place) => place.fret === 0);
+  return places
+    .flatMap((place) =>
+      place.fret === 0
+        ? openStates(place, instrument, hand)
+        : frettedStates(place, hasOpen, instrument, hand),
+    )
+    .filter(
+      (state) =>
+        (pins.finger === undefined || state.finger === pins.finger) &&
+        (position === null || state.position === position),
+    );
 }
 
 const meetsPlace = (place: Place, pins: Pins): boolean =>
@@ -49,13 +89,6 @@ function withinLimit(places: readonly Place[], limit: Fret): readonly Place[] {
   if (within.length > 0 || places.length === 0) return within;
   const lowest = Math.min(...places.map((place) => place.fret));
   return places.filter((place) => place.fret === lowest);
-}
-
-function allStates(places: readonly Place[], instrument: Instrument, hand: HandSettings): readonly State[] {
-  const hasOpen = places.some((place) => place.fret === 0);
-  return places.flatMap((place) =>
-    place.fret === 0 ? openStates(place, instrument, hand) : frettedStates(place, hasOpen, instrument, hand),
-  );
 }
 
 /** One factory, so that all states have one shape in memory: the search reads millions of them. */
@@ -86,6 +119,9 @@ function openStates(place: Place, instrument: Instrument, hand: HandSettings): r
   });
 }
 
+/** The positions from which a fret can be played lie at most this far below it, and one above. */
+const FURTHEST_BELOW = 4;
+
 function frettedStates(
   place: Place,
   hasOpen: boolean,
@@ -93,27 +129,14 @@ function frettedStates(
   hand: HandSettings,
 ): readonly State[] {
   const passedOver = hasOpen && hand.openStrings === 'prefer' ? COST.openPassedOver : 0;
-  const state = (finger: (typeof FINGERS)[number], position: number, extra: number): State => {
-    const own = passedOver + COST.height * place.fret + COST.finger[finger] + extra;
-    return createState(place, finger, position, own, instrument.scaleLength);
-  };
-  const states = FINGERS.filter((finger) => place.fret >= finger).map((finger) =>
-    state(finger, place.fret - finger + 1, 0),
-  );
-  for (const [finger, position] of [
-    [1, place.fret + 1],
-    [4, place.fret - 4],
-  ] as const) {
-    if (reachesOut(place.fret, position, instrument, hand)) {
-      states.push(state(finger, position, COST.extension));
+  const states: State[] = [];
+  const highest = Math.min(place.fret + 1, instrument.frets);
+  for (let position = Math.max(1, place.fret - FURTHEST_BELOW); position <= highest; position += 1) {
+    for (const grip of gripsOf(position, instrument, hand)) {
+      if (grip.fret !== place.fret) continue;
+      const own = passedOver + COST.height * place.fret + COST.finger[grip.finger] + grip.extra;
+      states.push(createState(place, grip.finger, position, own, instrument.scaleLength));
     }
   }
   return states;
-}
-
-/** Whether the hand in its position can hold the fret next to its four together with its far finger. */
-function reachesOut(at: Fret, position: number, instrument: Instrument, hand: HandSettings): boolean {
-  if (position < 1 || position > instrument.frets) return false;
-  const far = at < position ? homeFret(position, 4) : position;
-  return far <= instrument.frets && handSpan(at, fret(far), instrument.scaleLength) <= hand.reach;
 }

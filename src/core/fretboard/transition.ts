@@ -63,7 +63,10 @@ function repeatCost(from: State, to: State): number {
 }
 
 function sameFingerCost(from: State, to: State): number {
-  if (from.finger === 0 || from.finger !== to.finger || from.string === to.string) return 0;
+  if (from.finger === 0 || from.finger !== to.finger) return 0;
+  if (from.string === to.string) {
+    return from.position === to.position && from.fret !== to.fret ? COST.slide : 0;
+  }
   return from.fret === to.fret ? COST.sameFingerAcross : COST.sameFingerJump;
 }
 

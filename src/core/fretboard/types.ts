@@ -6,12 +6,21 @@ export interface Instrument {
   readonly frets: Fret;
   /** Nut to bridge in millimetres: 864 for a 34-inch neck, 762 for a 30-inch one. */
   readonly scaleLength: number;
+  /** Diagrams of the neck are mirrored for a left-handed player; staff and tab stay as they are. */
+  readonly leftHanded?: boolean;
 }
 
 export interface Place {
   readonly string: StringNumber;
   readonly fret: Fret;
 }
+
+/**
+ * How the fingers share the frets. One finger per fret: four fingers, four frets. 1-2-4: the hand spans a whole
+ * step and the ring finger helps the little one. Automatic: where four frets are wider than the comfortable
+ * span, 1-2-4 is preferred and one finger per fret taken where it saves a shift.
+ */
+export type HandSystem = 'one finger per fret' | '1-2-4' | 'automatic';
 
 export interface HandSettings {
   readonly openStrings: 'avoid' | 'allow' | 'prefer';
@@ -20,6 +29,10 @@ export interface HandSettings {
   /** Distance in millimetres beyond which a stretch is refused. */
   readonly reach: number;
   readonly highestFret: Fret;
+  /** One finger per fret unless said otherwise. */
+  readonly system?: HandSystem;
+  /** 1-2-4 is used in positions below this fret and one finger per fret above; the whole neck unless said otherwise. */
+  readonly oneTwoFourBelow?: Fret;
 }
 
 /** A note as the hand meets it: starts count from the beginning of the line as played once through. */
@@ -36,6 +49,16 @@ export interface LineContext {
   readonly ticksPerSecond: number;
   /** Length of the round when the line is played round and round; null when it is played once. */
   readonly loop: Ticks | null;
+  /** Stretches of the line in which the teacher keeps the hand in a position. */
+  readonly positions?: readonly PositionPin[];
+}
+
+/** The hand stays in a position for the notes that start in a stretch of the line. */
+export interface PositionPin {
+  readonly start: Ticks;
+  /** The first tick after the stretch. */
+  readonly end: Ticks;
+  readonly position: Fret;
 }
 
 export interface FingeredNote extends Place {
