@@ -54,10 +54,13 @@ async function moves(context: Context): Promise<boolean> {
   return false;
 }
 
-function openContext({ Context }: Tone): Context | null {
+function openContext({ Context, setContext }: Tone): Context | null {
   try {
     // Tone's own clock is a blob worker, which the page's security policy forbids; the stems need no clock.
-    return new Context({ clockSource: 'timeout', latencyHint: 'interactive' });
+    const context = new Context({ clockSource: 'timeout', latencyHint: 'interactive' });
+    // Some of Tone's parts ask for a context of their own accord and would open a second device.
+    setContext(context);
+    return context;
   } catch {
     return null;
   }

@@ -8,4 +8,5 @@ import 'tone/build/esm/core/context/Destination.js';
 export { Channel } from 'tone/build/esm/component/channel/Channel.js';
 export { Context } from 'tone/build/esm/core/context/Context.js';
 export { Gain } from 'tone/build/esm/core/context/Gain.js';
+export { setContext } from 'tone/build/esm/core/context/GlobalContext.js';
 export { Player as StemPlayer } from 'tone/build/esm/source/buffer/Player.js';
