@@ -3,34 +3,10 @@ import { STOLEN, urgency } from '../../src/core/fretboard/costs';
 import { type State, statesOf } from '../../src/core/fretboard/states';
 import { plainCost, urgentCost } from '../../src/core/fretboard/transition';
 
-/** The cost of one whole way to play a line, added up note by note, without any search. */
-function costOf(
-  notes: readonly NoteToFinger[],
-  ways: readonly State[],
-  hand: HandSettings,
-  context: LineContext,
-): number {
-  const between = (one: number, other: number, later: number): number => {
-    const [before, after, from, to] = [notes[one], notes[other], ways[one], ways[other]];
-    if (before === undefined || after === undefined || from === undefined || to === undefined) return 0;
-    const onset = after.start + later;
-    const free =
-      from.finger === 0
-        ? onset - before.start
-        : onset - before.start - before.duration + STOLEN * before.duration;
-    const repeats = before.midi === after.midi;
-    return (
-      plainCost(from, to, repeats, hand.reach) +
-      urgentCost(from, to, repeats, hand.comfortableSpan) * urgency(free / context.ticksPerSecond)
-    );
-  };
-  const own = ways.reduce((sum, way) => sum + way.own, 0);
-  const steps = ways.reduce((sum, _, index) => sum + (index === 0 ? 0 : between(index - 1, index, 0)), 0);
-  const seam = context.loop === null ? 0 : between(notes.length - 1, 0, context.loop);
-  return own + steps + seam;
-}
-
-/** The least cost over every combination of ways: slow, and beyond doubt. */
+/**
+ * The least cost over every combination of ways to play a short line, tried one after the other without any
+ * search: slow, and beyond doubt.
+ */
 export function leastCost(
   notes: readonly NoteToFinger[],
   instrument: Instrument,
@@ -38,15 +14,33 @@ export function leastCost(
   context: LineContext,
 ): number {
   const options = notes.map((note) => statesOf(note, instrument, hand));
+  const step = (before: number, from: State, after: number, to: State, later: number): number => {
+    const [one, other] = [notes[before], notes[after]];
+    if (one === undefined || other === undefined) throw new Error('no such note');
+    const sinceOnset = other.start + later - one.start;
+    const free = from.finger === 0 ? sinceOnset : sinceOnset - (1 - STOLEN) * one.duration;
+    const repeats = one.midi === other.midi;
+    return (
+      plainCost(from, to, repeats, hand.reach) +
+      urgentCost(from, to, repeats, hand.comfortableSpan) * urgency(free / context.ticksPerSecond)
+    );
+  };
   let least = Number.POSITIVE_INFINITY;
-  const visit = (chosen: readonly State[]): void => {
-    const next = options[chosen.length];
-    if (next === undefined) {
-      least = Math.min(least, costOf(notes, chosen, hand, context));
+  const visit = (index: number, soFar: number, first: State | null, from: State | null): void => {
+    const ways = options[index];
+    if (ways === undefined) {
+      const seam =
+        context.loop === null || first === null || from === null
+          ? 0
+          : step(index - 1, from, 0, first, context.loop);
+      least = Math.min(least, soFar + seam);
       return;
     }
-    for (const way of next) visit([...chosen, way]);
+    for (const way of ways) {
+      const cost = from === null ? 0 : step(index - 1, from, index, way, 0);
+      visit(index + 1, soFar + cost + way.own, first ?? way, way);
+    }
   };
-  visit([]);
+  visit(0, 0, null, null);
   return least;
 }
