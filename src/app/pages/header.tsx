@@ -34,6 +34,7 @@ export function Header({ pad }: HeaderProps) {
       />
       <Saving />
       <div className="header__actions">
+        <HistoryButtons />
         {pad !== null && (
           <button
             type="button"
@@ -45,7 +46,6 @@ export function Header({ pad }: HeaderProps) {
             Chart and aims
           </button>
         )}
-        <HistoryButtons />
         <LessonsMenu />
         <OpenButton />
         <MenuButton label="Export" className="button button--main" groups={useExports()} />
@@ -57,7 +57,7 @@ export function Header({ pad }: HeaderProps) {
 const savingText = (saving: SavingState): string => {
   switch (saving.kind) {
     case 'saved':
-      return 'saved on this device';
+      return 'saved';
     case 'unsaved':
       return 'saving …';
     default:
@@ -70,6 +70,7 @@ function Saving() {
   return (
     <p className={`header__saving header__saving--${saving.kind}`} id="saving">
       {savingText(saving)}
+      {saving.kind === 'saved' && <span className="header__where"> on this device</span>}
     </p>
   );
 }
@@ -160,7 +161,7 @@ function HistoryButtons() {
       <button
         ref={undo}
         type="button"
-        className={`button${undoLabel === null ? ' button--away' : ''}`}
+        className={`button header__undo${undoLabel === null ? ' button--away' : ''}`}
         title={undoLabel === null ? undefined : `Take back: ${undoLabel}`}
         onClick={() => step(session.lessons.undo, undo.current, redo.current)}
       >
@@ -169,7 +170,7 @@ function HistoryButtons() {
       <button
         ref={redo}
         type="button"
-        className={`button${redoLabel === null ? ' button--away' : ''}`}
+        className={`button header__redo${redoLabel === null ? ' button--away' : ''}`}
         title={redoLabel === null ? undefined : `Bring back: ${redoLabel}`}
         onClick={() => step(session.lessons.redo, redo.current, undo.current)}
       >

@@ -1,5 +1,8 @@
 import { type RefObject, useEffect, useLayoutEffect, useState, useSyncExternalStore } from 'react';
 
+/** Widths at which everything stands in one column: the style sheets' 48 rem. */
+export const NARROW = '(max-width: 47.99rem)';
+
 /** Follows a media query. */
 export function useMedia(query: string): boolean {
   return useSyncExternalStore(

@@ -1,3 +1,4 @@
 export { App } from './app';
 export { createPlayback } from './playback';
 export { StartFailed } from './problem';
+export { loadScore } from './score-ready';

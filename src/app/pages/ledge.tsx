@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import { useStore } from 'zustand';
 import {
   type Lesson,
@@ -9,6 +9,8 @@ import {
 } from '../../core/lesson';
 import { PARTS } from '../../core/performance';
 import { NumberWord, SelectWord, SwitchWord } from '../controls';
+import { listOf } from './describe';
+import { NARROW, useMedia } from './hooks';
 import { passageOf, practiceTempo } from './playback';
 import { lineAtHand, useAtWork, useEditor, useLesson } from './session';
 
@@ -24,7 +26,7 @@ export function Ledge({ settled }: { readonly settled: Lesson }) {
     <section className="ledge" aria-label="Playing">
       <PlayAndStop />
       <div className="ledge__words">
-        {piece !== null && <Sentence piece={piece} bars={settledPiece?.bars.length ?? 0} />}
+        {piece !== null && <Words piece={piece} bars={settledPiece?.bars.length ?? 0} />}
         <PlaybackStatus />
         {fault !== null && (
           <p className="ledge__fault" role="alert">
@@ -167,6 +169,48 @@ function Sentence({ piece, bars }: SentenceProps) {
       .
     </p>
   );
+}
+
+/** On a narrow screen the sentence is told in short, and unfolds when it is to be changed. */
+function Words({ piece, bars }: SentenceProps) {
+  const narrow = useMedia(NARROW);
+  const [unfolded, setUnfolded] = useState(false);
+  const id = useId();
+  if (!narrow) return <Sentence piece={piece} bars={bars} />;
+  return (
+    <>
+      {unfolded && (
+        <div id={id}>
+          <Sentence piece={piece} bars={bars} />
+        </div>
+      )}
+      <p className="ledge__short">
+        {!unfolded && <>{inShort(piece, bars)} </>}
+        <button
+          type="button"
+          className="word"
+          aria-expanded={unfolded}
+          aria-controls={unfolded ? id : undefined}
+          onClick={() => setUnfolded(!unfolded)}
+        >
+          {unfolded ? 'Say it in short' : 'Change how'}
+        </button>
+      </p>
+    </>
+  );
+}
+
+/** `Bars 1 to 4, looped, 95 bpm, without bass.` */
+function inShort(piece: LinePiece, bars: number): string {
+  const { playing } = piece;
+  const passage = passageOf(piece, bars);
+  const silent = PARTS.filter((part) => part !== 'click' && !playing[part]);
+  return `${[
+    passage === null ? 'All bars' : `Bars ${passage.first} to ${passage.last}`,
+    ...(playing.loop ? ['looped'] : []),
+    `${practiceTempo(piece)} bpm`,
+    ...(silent.length === 0 ? [] : [`without ${listOf(silent)}`]),
+  ].join(', ')}.`;
 }
 
 type SetPlaying = (change: Partial<PlayingSettings>, join?: string) => void;

@@ -1,31 +1,26 @@
 import { useDeferredValue, useEffect, useState } from 'react';
 import { deriveSheets, type Lesson } from '../../core/lesson';
 import { Header } from './header';
-import { useMedia, whenIdle } from './hooks';
+import { NARROW, useMedia, whenIdle } from './hooks';
 import { Ledge } from './ledge';
 import { NotePad } from './note-pad';
-import { loadScore } from './score-ready';
 import { useAtWork, useEditor, useLesson } from './session';
 import { SheetView } from './sheet';
 
-/** Widths at which the note pad folds away, and at which it lies over the sheet. */
+/** Widths at which the note pad folds away; where all is narrow it lies over the sheet. */
 const FOLDS = '(max-width: 74.99rem)';
-const OVER_SHEET = '(max-width: 47.99rem)';
 
 /** The page a lesson is written on: note pad, sheet and ledge. */
 export function WritingPage() {
   const { session, playback } = useAtWork();
   const folds = useMedia(FOLDS);
-  const narrow = useMedia(OVER_SHEET);
+  const narrow = useMedia(NARROW);
   const [padOpen, setPadOpen] = useState(false);
   const settled = useDeferredValue(useLesson());
   useShortcuts();
   usePrintPages(settled);
 
-  useEffect(() => {
-    loadScore();
-    return whenIdle(playback.warmUp, 4000);
-  }, [playback]);
+  useEffect(() => whenIdle(playback.warmUp, 4000), [playback]);
 
   const padShown = !folds || padOpen;
   const closePad = () => {
