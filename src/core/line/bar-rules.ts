@@ -202,21 +202,15 @@ export function exitOf(tones: readonly Tone[]): Exit | null {
     leaps: leapsUpTo(tones, tones.length - 1),
     run: runUpTo(tones, tones.length - 1),
   };
-  const key = [
-    last.midi,
-    exit.exposed ? 1 : 0,
-    exit.dueNow ?? '',
-    exit.dueSoon ?? '',
-    exit.leadingTone ? 1 : 0,
-    exit.leaps,
-    exit.run,
-    last.member ? 1 : 0,
-    last.tiedOn ? 1 : 0,
-  ].join(' ');
+  const key = `${last.midi} ${exit.exposed} ${exit.dueNow} ${exit.dueSoon} ${exit.leadingTone} ${exit.leaps} ${exit.run} ${last.member} ${last.tiedOn}`;
   return { ...exit, key };
 }
 
-export function entryOf(tones: readonly Tone[]): Entry | null {
+/**
+ * @param sees `one` leaves the second note out: then a seventh before the bar has to fall at once, and more
+ * beginnings are equal
+ */
+export function entryOf(tones: readonly Tone[], sees: 'one' | 'two' = 'two'): Entry | null {
   const first = tones[0];
   if (!first) return null;
   let leaps = 0;
@@ -225,16 +219,9 @@ export function entryOf(tones: readonly Tone[]): Entry | null {
     if (Math.abs(distance) <= 2 || leaps * distance < 0) break;
     leaps += distance;
   }
-  const second = tones[1]?.midi ?? null;
+  const second = sees === 'one' ? null : (tones[1]?.midi ?? null);
   const exposed = isExposed(first);
-  const key = [
-    first.midi,
-    second ?? '',
-    exposed ? 1 : 0,
-    leaps,
-    first.start === 0 ? 1 : 0,
-    first.name.letter,
-  ].join(' ');
+  const key = `${first.midi} ${second} ${exposed} ${leaps} ${first.start === 0}`;
   return { first, second, exposed, leaps, key };
 }
 

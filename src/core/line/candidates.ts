@@ -5,21 +5,15 @@ import { type BarModel, classAbove, type LineModel, type Stretch } from './model
 import type { BarRhythm } from './rhythm';
 import { type Tone, toneOf } from './tones';
 
-/** Notes for a bar that are not yet judged. */
-export interface Draft {
-  readonly tones: readonly Tone[];
-  readonly rhythm: BarRhythm;
-  /** The shape in steps, for comparing bars over different chords. */
-  readonly shape: string;
-}
-
 interface Pitch {
   readonly midi: number;
   readonly name: SpelledName;
 }
 
-interface Figure {
+/** Pitches for the notes of a bar or of one chord in it, before they have a rhythm. */
+export interface Figure {
   readonly pitches: readonly Pitch[];
+  /** The shape in steps, for comparing bars over different chords. */
   readonly shape: string;
 }
 
@@ -249,30 +243,35 @@ export function nextStretches(model: LineModel, bar: BarModel): readonly Stretch
   return [...found.values()];
 }
 
-/** Every way of playing a rhythm over a bar that the tables know, unjudged. */
-export function draftsFor(model: LineModel, bar: BarModel, rhythm: BarRhythm): readonly Draft[] {
+/** How many notes a rhythm gives each stretch of a bar. */
+export const countsByStretch = (bar: BarModel, rhythm: BarRhythm): readonly number[] =>
+  bar.stretches.map(
+    (stretch) =>
+      rhythm.onsets.filter((onset) => onset.start >= stretch.start && onset.start < stretch.end).length,
+  );
+
+/** Every way of choosing pitches for a bar that the tables know, unjudged, for so many notes by stretch. */
+export function barFigures(model: LineModel, bar: BarModel, counts: readonly number[]): readonly Figure[] {
   const following = nextStretches(model, bar)[0] ?? null;
   const split = bar.stretches.length > 1;
   let figures: Figure[] = [{ pitches: [], shape: '' }];
   bar.stretches.forEach((stretch, index) => {
-    const count = rhythm.onsets.filter(
-      (onset) => onset.start >= stretch.start && onset.start < stretch.end,
-    ).length;
+    const count = counts[index] ?? 0;
     if (!stretch.chord || count === 0) return;
     const next = bar.stretches[index + 1] ?? following;
-    let own = figuresFor(model, stretch, count, next?.chord ? next : null);
-    if (split) own = thinOut(own, SPLIT_FIGURES);
-    figures = figures.length === 1 && figures[0]?.pitches.length === 0 ? own : joinFigures(figures, own);
+    const found = figuresFor(model, stretch, count, next?.chord ? next : null);
+    const own = split ? thinOut(found, SPLIT_FIGURES) : found;
+    figures = figures[0]?.pitches.length === 0 ? own : joinFigures(figures, own);
   });
-  return figures.map(({ pitches, shape }) => ({
-    rhythm,
-    shape,
-    tones: rhythm.onsets.flatMap((onset, index) => {
-      const pitch = pitches[index];
-      return pitch ? [toneOf(bar, onset.start, onset.duration, pitch.midi, pitch.name)] : [];
-    }),
-  }));
+  return figures;
 }
+
+/** A figure in a rhythm. */
+export const tonesOf = (bar: BarModel, rhythm: BarRhythm, figure: Figure): readonly Tone[] =>
+  rhythm.onsets.flatMap((onset, index) => {
+    const pitch = figure.pitches[index];
+    return pitch ? [toneOf(bar, onset.start, onset.duration, pitch.midi, pitch.name)] : [];
+  });
 
 /** Every k-th of a list, so that the kinds at its beginning and its end both stay. */
 function thinOut<Item>(items: Item[], most: number): Item[] {

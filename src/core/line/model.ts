@@ -101,7 +101,18 @@ function stepsOf(chord: Chord, key: Key): readonly (StepTone | null)[] {
   });
 }
 
-function stretchOf(span: HarmonySpan, index: number, key: Key): Stretch {
+/** Remembers the steps of chords in a key: charts use few chords, again and again. */
+function rememberedSteps(): typeof stepsOf {
+  const known = new Map<string, readonly (StepTone | null)[]>();
+  return (chord, key) => {
+    const text = `${chord.symbol} ${key.tonic.letter}${key.tonic.alteration}${key.mode}`;
+    const steps = known.get(text) ?? stepsOf(chord, key);
+    known.set(text, steps);
+    return steps;
+  };
+}
+
+function stretchOf(span: HarmonySpan, index: number, key: Key, stepsFor: typeof stepsOf): Stretch {
   const chord = span.harmony.kind === 'chord' ? span.harmony.chord : null;
   const rootClass = chord ? pitchClassOf(chord.root) : 0;
   const members = Array.from({ length: 12 }, () => false);
@@ -117,7 +128,7 @@ function stretchOf(span: HarmonySpan, index: number, key: Key): Stretch {
     rootClass,
     homeClass: chord ? pitchClassOf(chord.bass) : 0,
     home: chord?.bass ?? null,
-    steps: chord ? stepsOf(chord, key) : [],
+    steps: chord ? stepsFor(chord, key) : [],
     members,
   };
 }
@@ -182,6 +193,7 @@ function neckOf(request: LineRequest, levelFret: number, low: number, high: numb
 /** Reads a request once, so that everything after works with plain numbers. */
 export function modelOf(request: LineRequest): LineModel {
   const { chart, key } = request;
+  const stepsFor = rememberedSteps();
   const order = playOrder(chart);
   const { before, after } = neighbours(order, chart.bars.length);
   const starts = new Set(chart.sections.map((section) => section.start));
@@ -199,7 +211,9 @@ export function modelOf(request: LineRequest): LineModel {
     onNeck,
     beyondFrets: beyond,
     bars: chart.bars.map((bar, index) => {
-      const stretches = mergedSpans(bar.spans).map((span, place) => stretchOf(span, place, bar.key ?? key));
+      const stretches = mergedSpans(bar.spans).map((span, place) =>
+        stretchOf(span, place, bar.key ?? key, stepsFor),
+      );
       return {
         index,
         metre: bar.metre,

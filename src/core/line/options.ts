@@ -1,10 +1,10 @@
 import { midiNumber, ticks } from '../base';
 import { createHandGauge, type HandGauge, ticksPerSecond } from '../fretboard';
 import { type Entry, type Exit, entryOf, exitOf, soloBreaches } from './bar-rules';
-import { draftsFor, nextStretches } from './candidates';
+import { barFigures, countsByStretch, type Figure, nextStretches, tonesOf } from './candidates';
 import { type BarModel, changesAtStart, type LineModel } from './model';
 import { type BarRhythm, rhythmsFor } from './rhythm';
-import { ownCost } from './taste';
+import { handCost, ownCost } from './taste';
 import { isLeap, type Tone } from './tones';
 
 /** A way of playing a bar that breaks no rule by itself, with what it costs. */
@@ -50,6 +50,8 @@ function beginsOnHome(bar: BarModel, tones: readonly Tone[], changed: boolean): 
 /** Finds and prices options, remembering what bars of the same harmony share. */
 export interface Workshop {
   readonly model: LineModel;
+  /** Equal for bars that offer the same options: metre, chords, key, and what may follow. */
+  likeness(bar: BarModel): string;
   rhythms(bar: BarModel): readonly BarRhythm[];
   /** The options for a rhythm, the cheapest first. */
   options(bar: BarModel, rhythm: BarRhythm): readonly Option[];
@@ -61,50 +63,73 @@ export function openWorkshop(model: LineModel): Workshop {
   const { request } = model;
   const speed = ticksPerSecond(request.tempo, request.chart.metre);
   const gauge = createHandGauge(request.instrument, request.hand, speed);
-  const handCosts = new Map<string, number>();
+  const figures = new Map<string, readonly Figure[]>();
   const rhythms = new Map<string, readonly BarRhythm[]>();
   const options = new Map<string, readonly Option[]>();
 
-  const priced = (bar: BarModel, tones: readonly Tone[], rhythm: BarRhythm, shape: string): Option => {
-    const text = textOfTones(tones);
-    let hand = handCosts.get(text);
-    if (hand === undefined) {
-      hand = handCostOf(gauge, tones);
-      handCosts.set(text, hand);
-    }
-    return {
-      tones,
-      rhythm,
-      shape,
-      text,
-      cost: ownCost(model, bar, tones, changesAtStart(model, bar), hand),
-      exit: exitOf(tones),
-      entry: entryOf(tones),
-    };
+  const likenesses = new Map<number, string>();
+  const likeness = (bar: BarModel): string => {
+    const known = likenesses.get(bar.index);
+    if (known !== undefined) return known;
+    const made = likenessOf(model, bar);
+    likenesses.set(bar.index, made);
+    return made;
   };
+
+  const figuresOf = (bar: BarModel, counts: readonly number[]): readonly Figure[] =>
+    remembered(figures, `${likeness(bar)} / ${counts.join(' ')}`, () => barFigures(model, bar, counts));
+
+  /** Everything but the hand's cost, which is asked for last, as it takes longest. */
+  const cheaply = (bar: BarModel, rhythm: BarRhythm): readonly Priced[] => {
+    const changed = changesAtStart(model, bar);
+    const counts = countsByStretch(bar, rhythm);
+    return figuresOf(bar, counts).flatMap((figure): readonly Priced[] => {
+      const tones = tonesOf(bar, rhythm, figure);
+      const usable =
+        beginsOnHome(bar, tones, changed) &&
+        keepsToTechniques(model, tones) &&
+        soloBreaches(model, bar, tones) === 0;
+      return usable ? [{ tones, shape: figure.shape, cost: ownCost(model, bar, tones, changed) }] : [];
+    });
+  };
+
+  const finished = ({ tones, shape, cost }: Priced, rhythm: BarRhythm): Option => ({
+    tones,
+    rhythm,
+    shape,
+    text: textOfTones(tones),
+    cost: cost + handCost(tones, playingCost(gauge, tones)),
+    exit: exitOf(tones),
+    entry: entryOf(tones, 'one'),
+  });
 
   return {
     model,
-    rhythms: (bar) => remembered(rhythms, likenessOf(model, bar), () => rhythmsFor(model, bar)),
+    likeness,
+    rhythms: (bar) => remembered(rhythms, likeness(bar), () => rhythmsFor(model, bar)),
     options: (bar, rhythm) =>
-      remembered(options, `${likenessOf(model, bar)} / ${rhythm.cell.id}`, () => {
-        const changed = changesAtStart(model, bar);
-        return draftsFor(model, bar, rhythm)
-          .filter(
-            ({ tones }) =>
-              tones.length === rhythm.onsets.length &&
-              beginsOnHome(bar, tones, changed) &&
-              keepsToTechniques(model, tones) &&
-              soloBreaches(model, bar, tones) === 0,
-          )
-          .map((draft) => priced(bar, draft.tones, rhythm, draft.shape))
-          .sort((one, other) => one.cost - other.cost);
-      }),
-    given: (bar, tones, rhythm) => priced(bar, tones, rhythm, ''),
+      remembered(options, `${likeness(bar)} / ${rhythm.cell.id}`, () =>
+        [...cheaply(bar, rhythm)]
+          .sort((one, other) => one.cost - other.cost)
+          .slice(0, OPTIONS_A_RHYTHM)
+          .map((option) => finished(option, rhythm))
+          .sort((one, other) => one.cost - other.cost),
+      ),
+    given: (bar, tones, rhythm) =>
+      finished({ tones, shape: '', cost: ownCost(model, bar, tones, changesAtStart(model, bar)) }, rhythm),
   };
 }
 
-function handCostOf(gauge: HandGauge, tones: readonly Tone[]): number {
+interface Priced {
+  readonly tones: readonly Tone[];
+  readonly shape: string;
+  readonly cost: number;
+}
+
+/** The cheapest options of a rhythm that are tried in the hand and offered to the search. */
+const OPTIONS_A_RHYTHM = 48;
+
+function playingCost(gauge: HandGauge, tones: readonly Tone[]): number {
   const notes = tones.map((tone) => ({
     start: ticks(tone.start),
     duration: ticks(tone.duration),
@@ -125,13 +150,8 @@ function remembered<Value>(store: Map<string, Value>, key: string, make: () => V
   return made;
 }
 
-const likenesses = new WeakMap<BarModel, string>();
-
-/** Equal for bars that offer the same options: metre, chords, key, and what may follow. */
 function likenessOf(model: LineModel, bar: BarModel): string {
-  const known = likenesses.get(bar);
-  if (known !== undefined) return known;
-  const likeness = [
+  return [
     `${bar.metre.count}/${bar.metre.unit}`,
     ...bar.stretches.map(
       ({ start, label, key }) => `${start} ${label} ${key.tonic.letter}${key.tonic.alteration}${key.mode}`,
@@ -139,6 +159,4 @@ function likenessOf(model: LineModel, bar: BarModel): string {
     changesAtStart(model, bar) ? 'new' : 'same',
     ...nextStretches(model, bar).map((stretch) => stretch.label),
   ].join('|');
-  likenesses.set(bar, likeness);
-  return likeness;
 }

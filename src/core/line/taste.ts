@@ -103,17 +103,10 @@ function toneCost(bar: BarModel, tone: Tone): number {
 }
 
 /**
- * What a bar's notes cost by themselves.
+ * What a bar's notes cost the ear by themselves.
  * @param changed whether the bar begins with a new chord
- * @param handCost what the notes cost the hand, in the unit of the fingering search
  */
-export function ownCost(
-  model: LineModel,
-  bar: BarModel,
-  tones: readonly Tone[],
-  changed: boolean,
-  handCost: number,
-): number {
+export function ownCost(model: LineModel, bar: BarModel, tones: readonly Tone[], changed: boolean): number {
   if (tones.length === 0) return 0;
   const midis = tones.map((tone) => tone.midi);
   const range = Math.max(...midis) - Math.min(...midis);
@@ -121,8 +114,15 @@ export function ownCost(
   cost += Math.max(0, range - OCTAVE) * WEIGHT.wide + unturnedLeaps(tones) * WEIGHT.unturned;
   if (range === 0 && tones.length > 1 && model.request.level > 0) cost += WEIGHT.monotone;
   for (const tone of tones) cost += toneCost(bar, tone);
-  return cost + (handCost / tones.length) * WEIGHT.hand;
+  return cost;
 }
+
+/**
+ * What a bar costs the hand.
+ * @param playing the cost of its notes in the unit of the fingering search
+ */
+export const handCost = (tones: readonly Tone[], playing: number): number =>
+  tones.length === 0 ? 0 : (playing / tones.length) * WEIGHT.hand;
 
 /** What a bar costs in its role: answers close, statements stay open and clear, turnarounds move on. */
 export function roleCost(role: PhraseRole, tones: readonly Tone[]): number {

@@ -1,4 +1,4 @@
-import { type LineNote, midiOf, pitchClassOf, type SpelledName, ticks } from '../base';
+import { type LineNote, midiOf, type SpelledName, ticks } from '../base';
 import { type BarModel, classAbove, pitchAt, type Stretch, stretchAt } from './model';
 
 /** A note with what the chord under it makes of it. */
@@ -59,8 +59,8 @@ export function writeNotes(tones: readonly Tone[]): readonly LineNote[] {
 /** Whether a tone is the note that belongs under its chord. */
 export const isHome = (tone: Tone): boolean =>
   tone.stretch?.chord !== undefined &&
-  tone.stretch?.chord !== null &&
-  pitchClassOf(tone.name) === tone.stretch.homeClass;
+  tone.stretch.chord !== null &&
+  tone.midi % 12 === tone.stretch.homeClass;
 
 /** Steps are one or two half steps; a repeated note is neither a step nor a leap. */
 export const isStep = (from: number, to: number): boolean => from !== to && Math.abs(to - from) <= 2;

@@ -5,19 +5,19 @@ import { hearLine } from '../hearing';
 import { findBreaches } from '../line-rules';
 import { type BarModel, type LineModel, modelOf } from '../model';
 import { type Option, openWorkshop, type Workshop } from '../options';
-import { patternOf } from '../rhythm';
+import { type BarRhythm, patternOf } from '../rhythm';
 import { BREACH, meetingCost, roleCost } from '../taste';
 import { hear, writeNotes } from '../tones';
 import type { ComposedLine, ComposeRequest, LineNotes } from '../types';
 import { cellsByRole, type Plan, type PlannedBar, plansFor } from './plan';
-import { type Candidate, cheapest, type Meeting, undominated } from './search';
+import { type Candidate, cheapest, type Field, fieldOf, type Prices, rememberPrices } from './search';
 
 /** Options that a bar brings into the search. */
-const OPTIONS_A_BAR = 16;
+const OPTIONS_A_BAR = 14;
 /** Plans whose pitches are searched; the others cost more by their rhythm alone. */
-const PLANS = 10;
+const PLANS = 8;
 /** Shapes that are tried as the motif of the statement. */
-const MOTIFS = 3;
+const MOTIFS = 2;
 
 const MOTIF = { same: -2.5, sameHead: -1 } as const;
 
@@ -36,7 +36,7 @@ function headOf(shape: string): string {
 function motifCost(role: PhraseRole, shape: string, motif: string): number {
   if (role === 'turnaround') return 0;
   if (role === 'statement' && shape === motif) return MOTIF.same;
-  return headOf(shape) === headOf(motif) ? MOTIF.sameHead : 0;
+  return shape.startsWith(headOf(motif)) ? MOTIF.sameHead : 0;
 }
 
 /** The last bar of the round has to lead home (rule 10), unless the level knows nothing but roots. */
@@ -67,7 +67,10 @@ interface Studio {
   readonly shop: Workshop;
   readonly seed: number;
   readonly given: readonly { readonly option: Option | null }[];
-  readonly meeting: Meeting;
+  readonly prices: Prices;
+  readonly fields: Map<string, Field>;
+  /** What chance adds to the price of an option. */
+  luck(option: Option): number;
 }
 
 function openStudio(request: ComposeRequest): Studio {
@@ -80,52 +83,64 @@ function openStudio(request: ComposeRequest): Studio {
     const rhythm = { ...RESTING.rhythm, pattern: patternOf(tones), silentOne: tones[0]?.start !== 0 };
     return { option: tones.length === 0 ? RESTING : shop.given(bar, tones, rhythm) };
   });
-  return { shop, seed: request.seed, given, meeting: rememberedMeetings(model) };
-}
-
-/** Meetings priced once for each pair of ends and chords. */
-function rememberedMeetings(model: LineModel): Meeting {
-  const prices = new Map<string, Map<string, number>>();
-  return (from, one, to, other) => {
-    const [before, after] = [model.bars[from], model.bars[to]];
-    if (!before || !after || !one.exit || !other.entry) return 0;
-    const chords = `${before.stretches.at(-1)?.label}>${after.stretches[0]?.label}>${one.exit.key}`;
-    let known = prices.get(chords);
-    if (!known) {
-      known = new Map();
-      prices.set(chords, known);
-    }
-    let price = known.get(other.entry.key);
-    if (price === undefined) {
-      price = meetingCost(model, before, one.exit, after, other.entry);
-      known.set(other.entry.key, price);
-    }
-    return price;
+  const lucks = new Map<Option, number>();
+  return {
+    shop,
+    seed: request.seed,
+    given,
+    fields: new Map(),
+    prices: rememberPrices((from, one, to, other) =>
+      one.exit && other.entry ? meetingCost(model, from, one.exit, to, other.entry) : 0,
+    ),
+    luck: (option) => {
+      const known = lucks.get(option);
+      if (known !== undefined) return known;
+      const luck = chance(request.seed, option.text) * CHANCE.option;
+      lucks.set(option, luck);
+      return luck;
+    },
   };
 }
 
-function candidatesFor(
+function fieldFor(studio: Studio, bar: BarModel, planned: PlannedBar, motif: string): Field {
+  const { shop, given, fields } = studio;
+  const kept = given[bar.index]?.option;
+  const last = bar.index === shop.model.order.at(-1);
+  const key = kept
+    ? `kept ${bar.index}`
+    : `${shop.likeness(bar)} / ${planned.rhythm?.cell.id} / ${planned.role} / ${last} / ${motif}`;
+  const known = fields.get(key);
+  if (known) return known;
+  const candidates = kept
+    ? [{ option: kept, cost: 0 }]
+    : planned.rhythm
+      ? candidatesFor(studio, bar, planned, planned.rhythm, motif)
+      : [{ option: RESTING, cost: 0 }];
+  const field = fieldOf(
+    fields.size,
+    candidates.length > 0 ? candidates : [{ option: RESTING, cost: BREACH }],
+    OPTIONS_A_BAR,
+  );
+  fields.set(key, field);
+  return field;
+}
+
+const candidatesFor = (
   studio: Studio,
   bar: BarModel,
   planned: PlannedBar,
+  rhythm: BarRhythm,
   motif: string,
-): readonly Candidate[] {
-  const { shop, seed, given } = studio;
-  const kept = given[bar.index]?.option;
-  if (kept) return [{ option: kept, cost: 0 }];
-  if (!planned.rhythm) return [{ option: RESTING, cost: 0 }];
-  const priced = shop.options(bar, planned.rhythm).map((option) => ({
+): readonly Candidate[] =>
+  studio.shop.options(bar, rhythm).map((option) => ({
     option,
     cost:
       option.cost +
       roleCost(planned.role, option.tones) +
       motifCost(planned.role, option.shape, motif) +
-      homeCost(shop.model, bar, option) +
-      chance(seed, option.text) * CHANCE.option,
+      homeCost(studio.shop.model, bar, option) +
+      studio.luck(option),
   }));
-  const lasting = undominated(priced.sort((one, other) => one.cost - other.cost)).slice(0, OPTIONS_A_BAR);
-  return lasting.length > 0 ? lasting : [{ option: RESTING, cost: BREACH }];
-}
 
 /** Shapes worth carrying through the line: the cheapest ones of the first statement. */
 function motifsFor(studio: Studio, plan: Plan): readonly string[] {
@@ -147,37 +162,49 @@ function motifsFor(studio: Studio, plan: Plan): readonly string[] {
 /** Motifs differ more than other shapes from take to take, as they give a line its face. */
 const MOTIF_CHANCE = 2.5;
 
-interface Draft {
-  readonly bars: LineNotes;
-  readonly cost: number;
+interface Attempt {
+  readonly plan: Plan;
+  readonly fields: readonly Field[];
+  /** No line of this attempt can cost less. */
+  readonly bound: number;
 }
 
-function bestLine(studio: Studio, plans: readonly Plan[]): Draft {
-  let best: Draft | null = null;
-  for (const plan of plans.slice(0, PLANS)) {
-    for (const motif of motifsFor(studio, plan)) {
-      const candidates = studio.shop.model.bars.map((bar, index) =>
-        candidatesFor(studio, bar, plan.bars[index] ?? { role: 'statement', rhythm: null }, motif),
-      );
-      const bound = candidates.reduce(
-        (sum, list) => sum + list.reduce((least, one) => Math.min(least, one.cost), Number.POSITIVE_INFINITY),
-        plan.cost,
-      );
-      if (best && bound + studio.shop.model.bars.length * LEAST_MEETING >= best.cost) continue;
-      const found = cheapest(studio.shop.model, candidates, studio.meeting);
-      const cost = found.cost + plan.cost;
-      if (best && cost >= best.cost) continue;
-      best = {
-        cost,
-        bars: candidates.map((list, index) => writeNotes(list[found.choice[index] ?? 0]?.option.tones ?? [])),
-      };
-    }
+function attemptsFor(studio: Studio, plans: readonly Plan[]): readonly Attempt[] {
+  const { bars } = studio.shop.model;
+  const meetings = bars.reduce((sum, bar) => sum + bar.after.length, 0);
+  return plans
+    .slice(0, PLANS)
+    .flatMap((plan) =>
+      motifsFor(studio, plan).map((motif) => {
+        const fields = bars.map((bar, index) =>
+          fieldFor(studio, bar, plan.bars[index] ?? { role: 'statement', rhythm: null }, motif),
+        );
+        const bound = fields.reduce((sum, field) => sum + field.least, plan.cost + meetings * LEAST_MEETING);
+        return { plan, fields, bound };
+      }),
+    )
+    .sort((one, other) => one.bound - other.bound);
+}
+
+/** Searches the attempts in the order of what they promise, until none can beat the best that was found. */
+function bestLine(studio: Studio, plans: readonly Plan[]): LineNotes {
+  const { model } = studio.shop;
+  let least = Number.POSITIVE_INFINITY;
+  let best: LineNotes = model.bars.map(() => []);
+  for (const { plan, fields, bound } of attemptsFor(studio, plans)) {
+    if (bound >= least) break;
+    const found = cheapest(model, fields, studio.prices);
+    if (found.cost + plan.cost >= least) continue;
+    least = found.cost + plan.cost;
+    best = fields.map((field, bar) =>
+      writeNotes(field.candidates[found.choice[bar] ?? 0]?.option.tones ?? []),
+    );
   }
-  return best ?? { bars: studio.shop.model.bars.map(() => []), cost: 0 };
+  return best;
 }
 
 /** No meeting of two bars is worth more than this. */
-const LEAST_MEETING = -2.6;
+const LEAST_MEETING = -1.3;
 
 /**
  * Composes a whole line: for a rhythm plan of statement, answer and turnaround, the cheapest notes under the
@@ -193,7 +220,7 @@ export function composeLine(request: ComposeRequest): ComposedLine {
   const start = hashText(request.chart.bars.map((bar) => bar.spans.length).join(' '));
   const statement = statements[(start + seed) % Math.max(1, statements.length)] ?? '';
   const plans = plansFor(shop, statement, given, (cell) => chance(seed, cell) * CHANCE.cell);
-  const { bars } = bestLine(studio, plans);
+  const bars = bestLine(studio, plans);
   const whole = bars.map((notes, index) => request.kept[index] ?? notes);
   return { bars: whole, remarks: remarksFor(model, whole) };
 }

@@ -225,6 +225,10 @@ export function cellsByRole(shop: Workshop, role: PhraseRole): readonly string[]
   return (marked.length > 0 ? marked : rhythms).map((rhythm) => rhythm.cell.id);
 }
 
+/** Rhythms that a take tries as its answer and its turnaround; another seed likes others. */
+const ANSWERS = 7;
+const TURNS = 5;
+
 /** Every plan for a statement's rhythm, the cheapest first. */
 export function plansFor(
   shop: Workshop,
@@ -232,8 +236,10 @@ export function plansFor(
   given: readonly Given[],
   liking: (cell: string) => number,
 ): readonly Plan[] {
-  const answers = cellsByRole(shop, 'answer');
-  const turns = cellsByRole(shop, 'turnaround');
+  const liked = (role: PhraseRole, most: number): readonly string[] =>
+    [...cellsByRole(shop, role)].sort((one, other) => liking(one) - liking(other)).slice(0, most);
+  const answers = liked('answer', ANSWERS);
+  const turns = liked('turnaround', TURNS);
   const plans = new Map<string, Plan>();
   for (const form of FORMS) {
     for (const answer of form === 'carried' ? [statement] : answers) {
