@@ -1,10 +1,11 @@
-import type { Haste, Layer } from './model';
+import type { Haste } from './model';
 import type { Link } from './transition';
 
 /** A line as the search sees it: the ways of each note, and what lies between a note and the one before it. */
 export interface Track {
-  readonly layers: readonly Layer[];
-  /** `steps[i]` leads from layer i − 1 to layer i; the first one is the seam of a loop. */
+  /** What each way of each note costs by itself; Infinity where the way is barred. */
+  readonly own: readonly Float64Array[];
+  /** `steps[i]` leads from note i − 1 to note i; the first one is the seam of a loop. */
   readonly steps: readonly Step[];
 }
 
@@ -14,7 +15,7 @@ export interface Step {
 }
 
 export interface Path {
-  /** Index of the chosen way in each layer. */
+  /** Index of the chosen way of each note. */
   readonly choice: readonly number[];
   readonly cost: number;
 }
@@ -74,13 +75,13 @@ function retreat(rest: Float64Array, step: Step, own: Float64Array, rows: number
 }
 
 interface Forward {
-  /** Of the last layer. */
+  /** Of the last note. */
   readonly costs: Float64Array;
   readonly origins: readonly Int16Array[];
 }
 
 interface Bound {
-  /** What must at least follow after each way of each layer. */
+  /** What must at least follow after each way of each note. */
   readonly rest: readonly Float64Array[];
   /** The cost to beat. */
   readonly most: number;
@@ -89,11 +90,11 @@ interface Bound {
 function forward(track: Track, start: Float64Array, bound?: Bound): Forward {
   const origins: Int16Array[] = [];
   let costs = start;
-  track.layers.forEach((layer, index) => {
+  track.own.forEach((own, index) => {
     const step = track.steps[index];
     if (index === 0 || step === undefined) return;
-    const from = new Int16Array(layer.own.length);
-    costs = advance(costs, step, layer.own, from);
+    const from = new Int16Array(own.length);
+    costs = advance(costs, step, own, from);
     if (bound !== undefined) prune(costs, bound, index);
     origins.push(from);
   });
@@ -129,25 +130,25 @@ const NOTHING: Path = { choice: [], cost: 0 };
 
 /** The cheapest way through a line that is played once. */
 export function cheapestPath(track: Track): Path {
-  const first = track.layers[0];
+  const first = track.own[0];
   if (first === undefined) return NOTHING;
-  const { costs, origins } = forward(track, first.own);
+  const { costs, origins } = forward(track, first);
   const last = leastIndex(costs);
   return { choice: walkBack(origins, last), cost: costs[last] ?? 0 };
 }
 
-/** What must at least follow after each way of each layer, when the round may close on any first way. */
+/** What must at least follow after each way of each note, when the round may close on any first way. */
 function restOfRound(track: Track): readonly Float64Array[] {
-  const count = track.layers.length;
+  const count = track.own.length;
   const rests: Float64Array[] = [];
-  let rest: Float64Array = new Float64Array(track.layers[0]?.own.length ?? 0);
+  let rest: Float64Array = new Float64Array(track.own[0]?.length ?? 0);
   for (let index = count - 1; index >= 0; index -= 1) {
-    const layer = track.layers[index];
-    const after = track.layers[(index + 1) % count];
+    const own = track.own[index];
+    const after = track.own[(index + 1) % count];
     const step = track.steps[(index + 1) % count];
-    if (layer === undefined || after === undefined || step === undefined) continue;
-    const free = index === count - 1 ? new Float64Array(after.own.length) : after.own;
-    rest = retreat(rest, step, free, layer.own.length);
+    if (own === undefined || after === undefined || step === undefined) continue;
+    const free = index === count - 1 ? new Float64Array(after.length) : after;
+    rest = retreat(rest, step, free, own.length);
     rests.push(rest);
   }
   return rests.reverse();
@@ -155,24 +156,24 @@ function restOfRound(track: Track): readonly Float64Array[] {
 
 /**
  * The cheapest way through a line that is played round and round, the seam included. Exact: every way of the
- * first layer is tried as the closing point unless a lower bound proves that it cannot win.
+ * first note is tried as the closing point unless a lower bound proves that it cannot win.
  */
 export function cheapestRound(track: Track): Path {
-  const first = track.layers[0];
+  const first = track.own[0];
   const seam = track.steps[0];
   if (first === undefined || seam === undefined) return NOTHING;
   const rest = restOfRound(track);
-  const bounds = first.own.map((own, way) => own + (rest[0]?.[way] ?? 0));
+  const bounds = first.map((own, way) => own + (rest[0]?.[way] ?? 0));
   const order = Array.from(bounds.keys()).sort((one, other) => (bounds[one] ?? 0) - (bounds[other] ?? 0));
   // The opening counts the first note's own cost; the way back to it must not count it again.
-  const free = new Float64Array(first.own.length);
+  const free = new Float64Array(first.length);
   let best: Path = { choice: [], cost: INFINITE };
   for (const start of order) {
     if ((bounds[start] ?? 0) >= best.cost) break;
-    const opening = new Float64Array(first.own.length).fill(INFINITE);
-    opening[start] = first.own[start] ?? 0;
+    const opening = new Float64Array(first.length).fill(INFINITE);
+    opening[start] = first[start] ?? 0;
     const { costs, origins } = forward(track, opening, { rest, most: best.cost });
-    const ends = new Int16Array(first.own.length);
+    const ends = new Int16Array(first.length);
     const closed = advance(costs, seam, free, ends);
     const cost = closed[start] ?? INFINITE;
     if (cost < best.cost) best = { choice: walkBack(origins, ends[start] ?? 0), cost };
