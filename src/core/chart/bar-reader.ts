@@ -1,8 +1,11 @@
-import { barTicks, beatsInBar, isCompound, type Metre, ticks } from '../base';
+import { barTicks, beatsInBar, isCompound, type Metre, sameMetre, ticks } from '../base';
 import { parseChord } from '../theory';
 import { sameHarmony } from './harmony';
 import type { Word } from './scanner';
-import type { ChartPlace, ChartProblem, Harmony, HarmonySpan } from './types';
+import type { ChartBar, ChartPlace, ChartProblem, Harmony, HarmonySpan } from './types';
+
+/** The bar before the one that is read. */
+type BarBefore = Pick<ChartBar, 'spans' | 'metre'>;
 
 /** A harmony and the beats written for it: itself and the slashes after it. */
 interface Item {
@@ -32,7 +35,7 @@ const isSameAgain = (words: readonly Word[]): boolean => words.length === 1 && w
 export function readBar(
   words: readonly Word[],
   metre: Metre,
-  previous: readonly HarmonySpan[],
+  previous: BarBefore | null,
   problems: ChartProblem[],
 ): readonly HarmonySpan[] {
   if (isSameAgain(words)) return sameAgain(words, metre, previous, problems);
@@ -53,38 +56,41 @@ const wholeBar = (harmony: Harmony, metre: Metre): readonly HarmonySpan[] => [
 function sameAgain(
   words: readonly Word[],
   metre: Metre,
-  previous: readonly HarmonySpan[],
+  previous: BarBefore | null,
   problems: ChartProblem[],
 ): readonly HarmonySpan[] {
   const place = placeOf(words);
-  if (previous.length === 0) {
+  if (!previous) {
     if (place)
       problems.push({ ...place, message: '% means “the same bar again”, but there is no bar before it.' });
     return wholeBar(NO_CHORD, metre);
   }
-  return refit(previous, metre);
-}
-
-/** A bar's harmonies in a bar of perhaps another length: cut, or the last one held on. */
-function refit(spans: readonly HarmonySpan[], metre: Metre): readonly HarmonySpan[] {
-  const length = barTicks(metre);
-  const kept = spans.filter((span) => span.start < length);
-  return kept.map((span, index) => {
-    const end = kept[index + 1]?.start ?? length;
-    return { ...span, duration: ticks(end - span.start) };
-  });
+  if (sameMetre(previous.metre, metre)) return previous.spans;
+  return defaultSpans(
+    previous.spans.map((span) => span.harmony),
+    metre,
+  );
 }
 
 function itemsOf(
   words: readonly Word[],
-  previous: readonly HarmonySpan[],
+  previous: BarBefore | null,
   problems: ChartProblem[],
 ): { readonly items: Item[]; readonly slashes: boolean } {
   const items: Item[] = [];
   let slashes = false;
+  const before = previous?.spans[previous.spans.length - 1]?.harmony;
   for (const word of words) {
     const { chord, beats } = splitSlashes(word.text);
     if (beats > 0) slashes = true;
+    if (chord === '%') {
+      problems.push({
+        ...word.place,
+        message: '% repeats a whole bar, so it stands alone between two bar lines.',
+      });
+      items.push({ harmony: items[items.length - 1]?.harmony ?? before ?? NO_CHORD, beats: 1 + beats });
+      continue;
+    }
     if (chord !== '') {
       items.push({
         harmony: harmonyOf(chord, { ...word.place, length: chord.length }, problems),
@@ -97,7 +103,6 @@ function itemsOf(
       last.beats += beats;
       continue;
     }
-    const before = previous[previous.length - 1]?.harmony;
     if (!before) {
       problems.push({
         ...word.place,
@@ -119,10 +124,6 @@ export function splitSlashes(text: string): { readonly chord: string; readonly b
 function harmonyOf(text: string, place: ChartPlace, problems: ChartProblem[]): Harmony {
   if (NO_CHORD_TEXT.test(text)) return NO_CHORD;
   const unknown: Harmony = { kind: 'unknown', text };
-  if (text === '%') {
-    problems.push({ ...place, message: '% repeats a whole bar, so it stands alone between two bar lines.' });
-    return unknown;
-  }
   if (/:$/.test(text)) {
     problems.push({
       ...place,
@@ -155,9 +156,10 @@ function evenShares(count: number, metre: Metre): Shares | null {
   return { each: Array.from({ length: count }, (_, index) => (index === 0 ? first : least)), bar };
 }
 
-const crowdedShares = (count: number): Shares => ({
+/** A beat for each of too many chords; those beyond the bar's end fall away. */
+const crowdedShares = (count: number, metre: Metre): Shares => ({
   each: Array.from({ length: count }, () => 1),
-  bar: count,
+  bar: beatsInBar(metre),
 });
 
 function sharesOf(
@@ -182,8 +184,10 @@ function sharesOf(
   }
   const even = evenShares(items.length, metre);
   if (even) return even;
-  report(`${items.length} chords are too many for a bar of ${name}, which has ${counted(beats, 'beat')}.`);
-  return crowdedShares(items.length);
+  report(
+    `${items.length} chords are too many for a bar of ${name}, which has ${counted(beats, 'beat')}; the last are left out.`,
+  );
+  return crowdedShares(items.length, metre);
 }
 
 const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;
@@ -209,4 +213,4 @@ function spansOf(harmonies: readonly Harmony[], shares: Shares, metre: Metre): r
 
 /** The harmonies as they share a bar when nothing but they is written in it. */
 export const defaultSpans = (harmonies: readonly Harmony[], metre: Metre): readonly HarmonySpan[] =>
-  spansOf(harmonies, evenShares(harmonies.length, metre) ?? crowdedShares(harmonies.length), metre);
+  spansOf(harmonies, evenShares(harmonies.length, metre) ?? crowdedShares(harmonies.length, metre), metre);

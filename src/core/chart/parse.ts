@@ -105,6 +105,7 @@ class ChartReader {
       this.problems.push({ ...place, message: `The section “${section.name}” has no bars to repeat yet.` });
       return;
     }
+    if (this.open && this.open.bar >= section.start && this.open.bar < end) this.dropOpenRepeat();
     this.sections.push({ name: section.name, start: this.bars.length, again: true });
     for (const bar of copied) {
       if (!this.hasRoom(place)) break;
@@ -220,7 +221,7 @@ class ChartReader {
 
   private addBar(words: readonly Word[], place: ChartPlace): Draft | null {
     if (!this.hasRoom(place)) return null;
-    const previous = this.bars[this.bars.length - 1]?.spans ?? [];
+    const previous = this.bars[this.bars.length - 1] ?? null;
     const pickup = this.nextPickup;
     const metre = pickup === null ? this.metre : pickupMetre(pickup, this.metre);
     const bar: Draft = {

@@ -127,7 +127,7 @@ function barText(bar: ChartBar): string {
   const length = whole ? beat : ticks(barTicks(bar.metre) / finestShares(bar.metre));
   return bar.spans
     .map((span, index) =>
-      [texts[index], ...Array<string>(Math.max(0, span.duration / length - 1)).fill('/')].join(' '),
+      [texts[index], ...Array.from({ length: Math.round(span.duration / length) - 1 }, () => '/')].join(' '),
     )
     .join(' ');
 }

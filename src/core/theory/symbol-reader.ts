@@ -39,7 +39,9 @@ const inLibrarySpelling = (descriptor: string): string =>
     .replace(/[º˚]/g, '°')
     .replace(/[∆△]/g, 'Δ')
     .replace(/(?<=\d|\()-(?=5|9|13)/g, 'b')
-    .replace(/(?<=\d|\()\+(?=5|9|11)/g, '#');
+    .replace(/(?<=\d|\()\+(?=5|9|11)/g, '#')
+    // In brackets it cannot be taken for the accidental of the root.
+    .replace(/^[b#]\d+/, '($&)');
 
 const FLATS_AND_SHARPS: Readonly<Record<string, string>> = { b: '♭', '#': '♯' };
 
@@ -105,7 +107,6 @@ function read(descriptor: string): Descriptor | null {
   const text = inLibrarySpelling(descriptor);
   if (text.length > LONGEST_DESCRIPTOR) return null;
   const parsed = parse(`C${text}`);
-  // A descriptor that begins with an accidental would change the root it is given here.
   if ('error' in parsed || parsed.input.rootNote !== 'C' || parsed.input.bassNote) return null;
   const { intervals, isSuspended, intents } = parsed.normalized;
   const { descriptor: base, chordChanges } = parsed.formatted;

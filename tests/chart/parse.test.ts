@@ -1,0 +1,189 @@
+import { describe, expect, it } from 'vitest';
+import { barTicks, ticks } from '../../src/core/base';
+import { harmonyAt, parseChart } from '../../src/core/chart';
+import { describeKey } from '../../src/core/theory';
+import { chart, harmony, metre, played, read } from './read';
+
+describe('bars', () => {
+  it.each([
+    ['| Am | F | C | G |', 'Am·4 | F·4 | C·4 | G·4'],
+    ['Am | F\nC | G', 'Am·4 | F·4 | C·4 | G·4'],
+    ['Am|F  |C|G', 'Am·4 | F·4 | C·4 | G·4'],
+    ['C G', 'C·2 G·2'],
+    ['C F G', 'C·2 F·1 G·1'],
+    ['C F G C', 'C·1 F·1 G·1 C·1'],
+    ['C / / G', 'C·3 G·1'],
+    ['C/// ', 'C·4'],
+    ['C // G', 'C·3 G·1'],
+    ['C | / / G /', 'C·4 | C·2 G·2'],
+    ['C G | %', 'C·2 G·2 | C·2 G·2'],
+    ['C C G G', 'C·2 G·2'],
+    ['N.C. | nc | n.c. C', 'N.C.·4 | N.C.·4 | N.C.·2 C·2'],
+    ['F/A | C7(b9, #11)', 'F/A·4 | C7(♭9,♯11)·4'],
+    ['C || G', 'C·4 | G·4'],
+    ['C ; the tonic | F\n; only words\nG', 'C·4 | G·4'],
+  ])('%j', (text, expected) => {
+    expect(harmony(chart(text))).toBe(expected);
+  });
+
+  it.each([
+    ['3/4', 'C G', 'C·2 G·1'],
+    ['3/4', 'C F G', 'C·1 F·1 G·1'],
+    ['2/2', 'C G', 'C·2 G·2'],
+    ['2/2', 'C F G C', 'C·1 F·1 G·1 C·1'],
+    ['6/8', 'C G', 'C·1.5 G·1.5'],
+    ['6/8', 'C F G', 'C·1 F·1 G·1'],
+    ['12/8', 'C F G', 'C·3 F·1.5 G·1.5'],
+    ['12/8', 'C / / G', 'C·4.5 G·1.5'],
+  ])('in %s %j', (where, text, expected) => {
+    expect(harmony(chart(text, where))).toBe(expected);
+  });
+
+  it('knows what sounds when', () => {
+    const [bar] = chart('C / / G').bars;
+    if (!bar) throw new Error('no bar');
+    const at = (tick: number) => {
+      const found = harmonyAt(bar, ticks(tick));
+      return found?.kind === 'chord' ? found.chord.symbol : found;
+    };
+    expect([at(0), at(2879), at(2880), at(3839), at(3840)]).toEqual(['C', 'C', 'G', 'G', null]);
+  });
+
+  it('places every bar in the text', () => {
+    const { bars } = chart('Verse:\n  | Am  | F C |');
+    expect(bars.map((bar) => bar.place)).toEqual([
+      { line: 2, column: 5, length: 2 },
+      { line: 2, column: 11, length: 3 },
+    ]);
+  });
+});
+
+describe('sections', () => {
+  const text = 'C |\nVerse:\nAm | F\nChorus: ; twice\n|: C | G :|\nverse\n| Dm |';
+
+  it('names them, repeats one by its name alone, and goes on without a name', () => {
+    const { sections } = chart(text);
+    expect(sections.map((section) => [section.name, section.start, section.length, section.again])).toEqual([
+      [null, 0, 1, false],
+      ['Verse', 1, 2, false],
+      ['Chorus', 3, 2, false],
+      ['Verse', 5, 2, true],
+      [null, 7, 1, false],
+    ]);
+    expect(harmony(chart(text))).toBe('C·4 | Am·4 | F·4 | C·4 | G·4 | Am·4 | F·4 | Dm·4');
+    expect(played(chart(text))).toBe('1 2 3 4 5 4 5 6 7 8');
+  });
+
+  it('a letter can be a name', () => {
+    expect(harmony(chart('A:\nC | G\nB:\nF\nA'))).toBe('C·4 | G·4 | F·4 | C·4 | G·4');
+  });
+});
+
+describe('repeats and endings', () => {
+  it.each([
+    ['|: C | G :|', '1 2 1 2'],
+    ['|: C | G :| x3', '1 2 1 2 1 2'],
+    ['C | G :|x3 F', '1 2 1 2 1 2 3'],
+    ['C |: D :| E :| F', '1 2 2 3 3 4'],
+    ['C |: D :|: E :|', '1 2 2 3 3'],
+    ['|: C |1. D :|2. E | F', '1 2 1 3 4'],
+    ['|: C |1. D | E :|2. F | G | A', '1 2 3 1 4 5 6'],
+    ['|: C |1.,2. D :|3. E || F', '1 2 1 2 1 3 4'],
+    ['|: C |1.-3. D :|4. E', '1 2 1 2 1 2 1 3'],
+    ['|: C |1. D :|2. E :|3. F', '1 2 1 3 1 4'],
+    ['|: C |1. D :|2. E |: F :|', '1 2 1 3 4 4'],
+    ['A:\nC | D :|\nB:\nE :|', '1 2 1 2 3 3'],
+    ['A:\n|: C\nB:\nD :|', '1 2 1 2'],
+  ])('%j is played %s', (text, order) => {
+    expect(played(chart(text))).toBe(order);
+  });
+
+  it('a last ending lasts as long as the one before it, or up to a double bar line', () => {
+    const endings = (text: string) =>
+      chart(text)
+        .bars.map((bar) => bar.ending?.join('') ?? '-')
+        .join(' ');
+    expect(endings('|: C |1. D :|2. E | F')).toBe('- 1 2 -');
+    expect(endings('|: C |1. D :|2. E | F || G')).toBe('- 1 2 2 -');
+    expect(endings('|: C |1. D | E :|2. F | G | A')).toBe('- 1 1 2 2 -');
+  });
+});
+
+describe('directives', () => {
+  it('a metre holds from its bar on', () => {
+    expect(harmony(chart('C | (3/4) D | E F |\n(6/8)\nG'))).toBe('C·4 | D·3 | E·2 F·1 | G·3');
+  });
+
+  it('a pickup is a short bar 0 that is not counted', () => {
+    const { bars } = chart('(1) G7 | C | F');
+    expect(bars.map((bar) => [bar.number, bar.pickup, barTicks(bar.metre)])).toEqual([
+      [0, true, 960],
+      [1, false, 3840],
+      [2, false, 3840],
+    ]);
+  });
+
+  it('a key holds from its bar on', () => {
+    const keys = chart('C | (key: Bb) F | G |\n(key: Dm) A').bars.map(
+      (bar) => bar.key && describeKey(bar.key),
+    );
+    expect(keys).toEqual([null, 'B♭ major', 'B♭ major', 'D minor']);
+  });
+});
+
+describe('problems', () => {
+  const problems = (text: string) =>
+    read(text).problems.map(({ line, column, length, message }) => [`${line}:${column}+${length}`, message]);
+
+  it.each([
+    ['Am | Foo', '1:6+3', /“Foo” begins like a chord on F/],
+    ['Am\n  am ', '2:3+2', /capital letter/],
+    ['Am | <script>', '1:6+8', /not a chord symbol/],
+    ['Am | | F', '1:4+3', /bar is empty/],
+    ['%', '1:1+1', /no bar before/],
+    ['/ / G', '1:1+1', /no chord stands before/],
+    ['C G / |', '1:1+5', /make 3 beats here, but a bar of 4\/4 has 4/],
+    ['C D E F G', '1:1+9', /5 chords are too many/],
+    ['C % | D', '1:3+1', /% repeats a whole bar/],
+    ['|: C | D', '1:1+2', /never ends/],
+    ['|: C |: D :|', '1:6+2', /before the one before it ends/],
+    [':| C', '1:1+2', /no bar before it to repeat/],
+    ['C | x3 D', '1:5+2', /right after :\|/],
+    ['|: C :| x1', '1:9+2', /2 to 20 times/],
+    ['(5/4) C', '1:1+5', /5\/4 is not a metre/],
+    ['(9) C', '1:1+3', /fewer than 4 beats/],
+    ['C | (2) D', '1:5+3', /Only the first bar/],
+    ['(key: X) C', '1:1+8', /A key is a note name/],
+    ['(soft) C', '1:1+6', /Brackets before a bar/],
+    ['C (3/4) D', '1:3+5', /beginning of a bar/],
+    ['C 1. D', '1:3+2', /beginning of a bar/],
+    ['C |1. D', '1:7+1', /does not lead back/],
+    ['C | 2.', '1:5+2', /no bar follows/],
+    ['Verse\nC', '1:1+5', /no section “Verse” yet/],
+    ['Verse: C', '1:1+6', /on a line of its own/],
+    ['A:\nC\nA:\nD', '3:1+2', /already/],
+    ['A:\nB:\nC\nA', '4:1+1', /no bars to repeat/],
+    ['A:\nC\nA\n:|', '4:1+2', /name alone cannot end a repeat/],
+  ])('%j', (text, place, message) => {
+    const found = problems(text);
+    expect(found.map(([where]) => where)).toContain(place);
+    expect(found.map(([, sentence]) => sentence).join('\n')).toMatch(message);
+  });
+
+  it('leaves the rest of the chart alone', () => {
+    const { chart: rest } = read('Am | Foo | C G x |\n|: F | Bar');
+    expect(harmony(rest)).toBe('Am·4 | ?Foo·4 | C·2 G·1 ?x·1 | F·4 | ?Bar·4');
+    expect(played(rest)).toBe('1 2 3 4 5');
+  });
+
+  it('comes in the order of the text', () => {
+    const lines = problems('|: Foo\nBar').map(([where]) => where);
+    expect(lines).toEqual(['1:1+2', '1:4+3', '2:1+3']);
+  });
+
+  it('cuts a chart that is longer than anyone writes', () => {
+    const { chart: long, problems: found } = parseChart('A:\nC|D|E|F\n'.concat('A\n'.repeat(3000)), metre());
+    expect(long.bars).toHaveLength(2000);
+    expect(found.map((problem) => problem.message).join()).toMatch(/at most 2000 bars/);
+  });
+});
