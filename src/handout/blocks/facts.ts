@@ -46,7 +46,8 @@ export function handStatement(sheet: LineSheet): string {
 /** One line about a piece: feel, tempo, level, key, hand. */
 export function pieceFacts(sheet: LineSheet, piece: LinePiece | undefined): string {
   const facts = [
-    `${sheet.feel.name}, ${tempoText(sheet.metre, sheet.tempo)}${COUNTS[sheet.feel.tempo.count]}`,
+    sheet.feel.name,
+    `${tempoText(sheet.metre, sheet.tempo)}${COUNTS[sheet.feel.tempo.count]}`,
     keyStatement(sheet),
     handStatement(sheet),
     piece === undefined ? '' : `level ${piece.level}`,
