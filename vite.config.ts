@@ -47,6 +47,7 @@ export default defineConfig({
           include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
           exclude: ['tests/browser/**', 'tests/rules/**'],
           environment: 'node',
+          testTimeout: 60_000,
           benchmark: { include: ['tests/bench/*.bench.ts'] },
         },
       },

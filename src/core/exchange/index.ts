@@ -1,0 +1,2 @@
+export { packMxl } from './musicxml/mxl';
+export { writeMusicXml } from './musicxml/score';

@@ -1,0 +1,274 @@
+import { beatTicks, isCompound, type Metre, sameMetre, TICKS_PER_QUARTER, ticks } from '../../base';
+import { type Chart, type ChartBar, playOrder } from '../../chart';
+import { swingRatio } from '../../feel';
+import type { LineSheet, SheetBar } from '../../lesson';
+import {
+  type Accidental,
+  accidentalsOf,
+  type NotatedBar,
+  type NotatedEvent,
+  notateBar,
+} from '../../notation';
+import { type Key, keySignature } from '../../theory';
+import { type BarTies, tiesOverBarLines } from '../ties';
+import { harmonyElement } from './harmony';
+import { beamsOf, noteElement, type PartKind, type TieEnds, type WrittenNote } from './notes';
+import { type Element, element, tag } from './xml';
+
+/** The key in force at a written bar: the chart's own where it names one, else the piece's. */
+export const keyAt = (sheet: LineSheet, index: number): Key => sheet.chart.bars[index]?.key ?? sheet.key;
+
+/** Sharps or flats of the signature; a key beyond seven has none, its accidentals stand at the notes. */
+export function signatureOf(key: Key): number {
+  const fifths = keySignature(key);
+  return Math.abs(fifths) <= 7 ? fifths : 0;
+}
+
+/** The measures of one part; both parts of a piece have the same bars, notes and ties. */
+export function measuresOf(sheet: LineSheet, part: PartKind): readonly Element[] {
+  const ties = tiesOverBarLines(sheet);
+  const accidentals = accidentalsByKey(sheet, ties);
+  const targets = repeatTargets(sheet.chart);
+  return sheet.bars.map((bar, index) => {
+    const { written } = bar;
+    return element(
+      'measure',
+      { number: written.number, ...(written.pickup ? { implicit: 'yes' } : {}) },
+      leftBarline(sheet.chart, index, targets),
+      attributesOf(sheet, index, part),
+      part === 'staff' ? directionsOf(sheet, index) : soundOf(sheet, index),
+      contentOf(bar, ties[index] ?? { from: false, to: 'none' }, accidentals[index] ?? [], part),
+      rightBarline(sheet.chart, index),
+    );
+  });
+}
+
+/** Accidentals start afresh where the key changes, as the signature does. */
+function accidentalsByKey(
+  sheet: LineSheet,
+  ties: readonly BarTies[],
+): readonly (readonly (Accidental | null)[])[] {
+  const result: (readonly (Accidental | null)[])[] = [];
+  for (let from = 0; from < sheet.bars.length; ) {
+    const key = keyAt(sheet, from);
+    let until = from + 1;
+    while (until < sheet.bars.length && signatureOf(keyAt(sheet, until)) === signatureOf(key)) until += 1;
+    const first = from;
+    const pitches = sheet.bars.slice(from, until).map(({ notes }, place) =>
+      notes.map(({ note }, index) => ({
+        pitch: note.pitch,
+        continued: index === 0 && ties[first + place]?.from === true,
+      })),
+    );
+    const shown: Key = signatureOf(key) === keySignature(key) ? key : WITHOUT_SIGNATURE;
+    result.push(...accidentalsOf(pitches, shown));
+    from = until;
+  }
+  return result;
+}
+
+const WITHOUT_SIGNATURE: Key = { tonic: { letter: 'C', alteration: 0 }, mode: 'major' };
+
+/** Bars to which a repeat goes back when the chart is played. */
+function repeatTargets(chart: Chart): ReadonlySet<number> {
+  const order = playOrder(chart);
+  return new Set(order.filter((bar, place) => bar <= (order[place - 1] ?? -1)));
+}
+
+const sameEnding = (one: ChartBar | undefined, other: ChartBar | undefined): boolean =>
+  (one?.ending ?? []).join() === (other?.ending ?? []).join();
+
+function leftBarline(chart: Chart, index: number, targets: ReadonlySet<number>): Element | null {
+  const bar = chart.bars[index];
+  if (!bar) return null;
+  const opens = bar.repeatStart || (targets.has(index) && index > 0);
+  const begins = bar.ending !== null && !sameEnding(bar, chart.bars[index - 1]);
+  if (!opens && !begins) return null;
+  return element(
+    'barline',
+    { location: 'left' },
+    opens ? tag('bar-style', 'heavy-light') : null,
+    begins ? endingElement(bar, 'start') : null,
+    opens ? element('repeat', { direction: 'forward' }) : null,
+  );
+}
+
+const endingElement = (bar: ChartBar, type: 'start' | 'stop' | 'discontinue'): Element => {
+  const numbers = bar.ending ?? [];
+  return element(
+    'ending',
+    { number: numbers.join(','), type },
+    type === 'start' ? `${numbers.join(', ')}.` : null,
+  );
+};
+
+function rightBarline(chart: Chart, index: number): Element | null {
+  const bar = chart.bars[index];
+  if (!bar) return null;
+  const next = chart.bars[index + 1];
+  const repeats = bar.repeatEnd !== null;
+  const endingStops = bar.ending !== null && !sameEnding(bar, next);
+  const style = repeats || !next ? 'light-heavy' : next.section !== bar.section ? 'light-light' : null;
+  if (style === null && !endingStops) return null;
+  const times = bar.ending === null && bar.repeatEnd !== null && bar.repeatEnd > 2 ? bar.repeatEnd : null;
+  return element(
+    'barline',
+    { location: 'right' },
+    style === null ? null : tag('bar-style', style),
+    endingStops ? endingElement(bar, repeats || !next ? 'stop' : 'discontinue') : null,
+    repeats ? element('repeat', { direction: 'backward', ...(times === null ? {} : { times }) }) : null,
+  );
+}
+
+function attributesOf(sheet: LineSheet, index: number, part: PartKind): Element | null {
+  const bar = sheet.bars[index]?.written;
+  if (!bar) return null;
+  const before = sheet.bars[index - 1]?.written;
+  const key = keyAt(sheet, index);
+  const newKey = index === 0 || signatureOf(keyAt(sheet, index - 1)) !== signatureOf(key);
+  const newMetre = !before || !sameMetre(before.metre, bar.metre);
+  if (!newKey && !newMetre) return null;
+  return tag(
+    'attributes',
+    index === 0 ? tag('divisions', TICKS_PER_QUARTER) : null,
+    newKey ? tag('key', tag('fifths', signatureOf(key)), tag('mode', key.mode)) : null,
+    newMetre ? tag('time', tag('beats', bar.metre.count), tag('beat-type', bar.metre.unit)) : null,
+    index === 0 ? clefOf(sheet, part) : null,
+  );
+}
+
+/**
+ * The staff is a plain bass clef whose part sounds an octave lower; the tab is written as it sounds, so that
+ * string and fret add up (both as in the W3C's "Tablature" tutorial for MusicXML 4.0).
+ */
+function clefOf(sheet: LineSheet, part: PartKind): readonly Element[] {
+  const { openStrings } = sheet.instrument;
+  if (part === 'staff') {
+    return [
+      tag('clef', tag('sign', 'F'), tag('line', 4)),
+      tag('transpose', tag('diatonic', 0), tag('chromatic', 0), tag('octave-change', -1)),
+    ];
+  }
+  const lowestFirst = [...openStrings].reverse();
+  return [
+    tag('clef', tag('sign', 'TAB'), tag('line', Math.min(5, openStrings.length))),
+    tag(
+      'staff-details',
+      tag('staff-lines', openStrings.length),
+      lowestFirst.map((pitch, index) =>
+        element(
+          'staff-tuning',
+          { line: index + 1 },
+          tag('tuning-step', pitch.letter),
+          pitch.alteration === 0 ? null : tag('tuning-alter', pitch.alteration),
+          tag('tuning-octave', pitch.octave),
+        ),
+      ),
+    ),
+  ];
+}
+
+/** Quarter notes a minute, which is what a `sound` counts. */
+const quartersAMinute = (sheet: LineSheet): number =>
+  (sheet.tempo * beatTicks(sheet.metre)) / TICKS_PER_QUARTER;
+
+const tempoSound = (sheet: LineSheet, ...inside: Element[]): Element =>
+  element('sound', { tempo: Math.round(quartersAMinute(sheet) * 1000) / 1000 }, inside);
+
+const soundOf = (sheet: LineSheet, index: number): Element | null => (index === 0 ? tempoSound(sheet) : null);
+
+const BEAT_UNITS: Readonly<Record<Metre['unit'], string>> = { 2: 'half', 4: 'quarter', 8: 'eighth' };
+
+function metronome(metre: Metre, tempo: number): Element {
+  const unit = isCompound(metre)
+    ? [tag('beat-unit', 'quarter'), tag('beat-unit-dot')]
+    : [tag('beat-unit', BEAT_UNITS[metre.unit])];
+  return tag('metronome', unit, tag('per-minute', tempo));
+}
+
+/** From here on the long eighth is heard as swung; trade usage, common practice, no source. */
+const LEAST_SWING = 1.15;
+
+/** The ratio of a pair of eighths in small whole numbers, as the standard wants it: 1.5 is 3 to 2. */
+function swingElement(ratio: number): Element {
+  const parts = Array.from({ length: 12 }, (_, index) => index + 1);
+  const error = (second: number): number => Math.abs(ratio - Math.round(ratio * second) / second);
+  const second = parts.reduce((best, one) => (error(one) < error(best) - 1e-9 ? one : best), 1);
+  return tag(
+    'swing',
+    tag('first', Math.round(ratio * second)),
+    tag('second', second),
+    tag('swing-type', 'eighth'),
+  );
+}
+
+function directionsOf(sheet: LineSheet, index: number): readonly Element[] {
+  const bar = sheet.bars[index]?.written;
+  const section = sheet.chart.sections[bar?.section ?? -1];
+  const above = (...children: (Element | null)[]): Element =>
+    element('direction', { placement: 'above' }, children);
+  const directions: Element[] = [];
+  if (index === 0) {
+    directions.push(above(tag('direction-type', metronome(sheet.metre, sheet.tempo)), tempoSound(sheet)));
+    const ratio = swingRatio(sheet.feel, sheet.tempo);
+    if (ratio >= LEAST_SWING) {
+      directions.push(
+        above(tag('direction-type', tag('words', 'Swing eighths')), tag('sound', swingElement(ratio))),
+      );
+    }
+  }
+  if (section?.start === index && section.name !== null) {
+    directions.push(above(tag('direction-type', tag('rehearsal', section.name))));
+  }
+  return directions;
+}
+
+function contentOf(
+  bar: SheetBar,
+  ties: BarTies,
+  accidentals: readonly (Accidental | null)[],
+  part: PartKind,
+): readonly Element[] {
+  const notated = notateBar(
+    bar.notes.map(({ note }) => note),
+    bar.written.metre,
+  );
+  const beams = beamsOf(notated);
+  return notated.events.flatMap((event, index) => {
+    const written: WrittenNote = {
+      event,
+      sheetNote: event.note === null ? null : (bar.notes[event.note] ?? null),
+      tie: tieOf(notated, index, ties),
+      first: beginsNote(notated, index),
+      accidental: beginsNote(notated, index) ? (accidentals[event.note ?? -1] ?? null) : null,
+      beams: beams[index] ?? [],
+      tuplet: tupletOf(notated, index),
+    };
+    const harmonies = part === 'staff' ? harmoniesWithin(bar, event) : [];
+    return [...harmonies, noteElement(written, part)];
+  });
+}
+
+const beginsNote = ({ events }: NotatedBar, index: number): boolean =>
+  events[index]?.note !== events[index - 1]?.note;
+
+function tieOf({ events }: NotatedBar, index: number, ties: BarTies): TieEnds {
+  const event = events[index];
+  if (!event || event.note === null) return { from: false, to: 'none' };
+  const last = index === events.length - 1;
+  return {
+    from: index === 0 ? ties.from : events[index - 1]?.tied === true,
+    to: event.tied ? 'next' : !last || ties.to === 'none' ? 'none' : ties.to === 'next' ? 'next' : 'let ring',
+  };
+}
+
+function tupletOf({ triplets }: NotatedBar, index: number): 'start' | 'stop' | null {
+  if (triplets.some(({ first }) => first === index)) return 'start';
+  return triplets.some(({ last }) => last === index) ? 'stop' : null;
+}
+
+/** Chord symbols at or within an event; one that changes in its middle is moved by an offset. */
+const harmoniesWithin = (bar: SheetBar, event: NotatedEvent): readonly Element[] =>
+  bar.written.spans
+    .filter((span) => span.start >= event.start && span.start < event.start + event.duration)
+    .map((span) => harmonyElement(span, ticks(span.start - event.start)));
