@@ -12,11 +12,16 @@ interface SelectFieldProps<Value extends string> {
   readonly onChange: (value: Value) => void;
 }
 
+interface WideProps {
+  /** Takes the whole row where fields stand in columns. */
+  readonly wide?: boolean;
+}
+
 /** A labelled choice from a list. */
-export function SelectField<Value extends string>(props: SelectFieldProps<Value>) {
+export function SelectField<Value extends string>(props: SelectFieldProps<Value> & WideProps) {
   const id = useId();
   return (
-    <div className="field">
+    <div className={`field${props.wide === true ? ' field--wide' : ''}`}>
       <label className="field__label" htmlFor={id}>
         {props.label}
       </label>

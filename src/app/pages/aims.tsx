@@ -73,27 +73,12 @@ export function Aims({ piece, sheet }: PieceProps) {
       />
       <SelectField
         label="Level"
+        wide
         value={String(piece.level)}
         options={LEVELS.map(({ level, words }) => ({ value: String(level), label: `${level}: ${words}` }))}
         onChange={(text) => {
           const chosen = LEVELS.find(({ level }) => String(level) === text);
           if (chosen) change('change the level', (lesson) => setLevel(lesson, piece.id, chosen.level));
-        }}
-      />
-      <SelectField
-        label="Tuning"
-        value={tuningId(instrument)}
-        options={TUNINGS.map((tuning) => ({
-          value: tuning.id,
-          label: `${tuning.spelling}`,
-        }))}
-        onChange={(id) => {
-          const tuning = TUNINGS.find((each) => each.id === id);
-          if (tuning) {
-            change('change the tuning', (lesson) =>
-              setInstrument(lesson, { openStrings: tuning.openStrings }),
-            );
-          }
         }}
       />
       <SelectField
@@ -113,6 +98,23 @@ export function Aims({ piece, sheet }: PieceProps) {
         onChange={(text) => {
           const metre = METRES.find((each) => metreText(each) === text);
           if (metre) change('change the metre', (lesson) => setMetre(lesson, piece.id, metre));
+        }}
+      />
+      <SelectField
+        label="Tuning"
+        wide
+        value={tuningId(instrument)}
+        options={TUNINGS.map((tuning) => ({
+          value: tuning.id,
+          label: `${tuning.spelling} · ${tuning.name}`,
+        }))}
+        onChange={(id) => {
+          const tuning = TUNINGS.find((each) => each.id === id);
+          if (tuning) {
+            change('change the tuning', (lesson) =>
+              setInstrument(lesson, { openStrings: tuning.openStrings }),
+            );
+          }
         }}
       />
     </div>

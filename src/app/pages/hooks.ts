@@ -47,6 +47,10 @@ export function useNear(element: RefObject<HTMLElement | null>): boolean {
   return near;
 }
 
+/** Scrolling glides unless the person has asked for less motion. */
+export const gliding = (): ScrollBehavior =>
+  window.matchMedia('(prefers-reduced-motion: reduce)').matches ? 'instant' : 'smooth';
+
 /** Runs `work` when the browser has nothing better to do, at the latest after `timeout` milliseconds. */
 export function whenIdle(work: () => void, timeout: number): () => void {
   if (typeof window.requestIdleCallback === 'function') {

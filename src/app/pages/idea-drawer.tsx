@@ -1,4 +1,4 @@
-import { useId, useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import {
   type InstrumentSettings,
   ideasFor,
@@ -10,6 +10,7 @@ import {
 import type { Idea } from '../../core/line';
 import { CheckField } from '../controls';
 import { chordsOf, degreesLine, describeTechniques } from './describe';
+import { gliding, NARROW } from './hooks';
 import { IdeaCard } from './idea-card';
 import { sameNotes, sameQuestion } from './idea-preview';
 import { useAtWork } from './session';
@@ -52,18 +53,30 @@ function useIdeas(piece: LinePiece, instrument: InstrumentSettings, bar: number)
 export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawerProps) {
   const { session } = useAtWork();
   const id = useId();
+  const root = useRef<HTMLDivElement>(null);
   const asked = useIdeas(piece, instrument, bar);
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another bar may open the drawer elsewhere
+  useEffect(() => {
+    const drawer = root.current;
+    if (drawer === null) return;
+    const system = drawer.parentElement?.querySelector('.system');
+    if (window.matchMedia(NARROW).matches) system?.scrollIntoView({ block: 'start', behavior: gliding() });
+    else drawer.scrollIntoView({ block: 'nearest', behavior: gliding() });
+  }, [bar]);
+
   const written = sheet.bars[bar];
   const stored = piece.bars[bar];
   if (written === undefined || stored === undefined) return null;
   const title = `Ideas for bar ${written.written.number}`;
   return (
     // biome-ignore lint/a11y/useSemanticElements: a group with a heading, not a form's fieldset
-    <div className="drawer" role="group" aria-labelledby={`${id}-title`}>
+    <div className="drawer" role="group" ref={root} aria-labelledby={`${id}-title`}>
       <div className="drawer__inner">
         <div className="drawer__head">
           <h3 className="drawer__title" id={`${id}-title`}>
             {title} · {chordsOf(written.written)}
+            {asked.ideas.length > 0 && <span className="drawer__count">{asked.ideas.length} ideas</span>}
           </h3>
           <CheckField
             label="Keep this bar"

@@ -30,13 +30,14 @@ export function sheetWithIdea(
   return sheet.kind === 'line' ? sheet : null;
 }
 
-/** One bar of a sheet as a sheet of its own, for a small picture. */
+/** One bar of a sheet as a sheet of its own, for a small picture; how its eighths swing is said on the sheet. */
 export function singleBar(sheet: LineSheet, index: number): LineSheet | null {
   const bar = sheet.bars[index];
   if (bar === undefined) return null;
   const written = { ...bar.written, section: 0, repeatStart: false, repeatEnd: null };
   return {
     ...sheet,
+    feel: { ...sheet.feel, swing: [] },
     chart: {
       ...sheet.chart,
       metre: written.metre,

@@ -3,6 +3,7 @@ import { deriveSheet, type Lesson } from '../../core/lesson';
 import { Aims, HandoutChoices, Techniques } from './aims';
 import { ChartField } from './chart-field';
 import { LessonCheck } from './lesson-check';
+import { Remarks } from './remarks';
 import { lineAtHand, useAtWork, useEditor, useLesson } from './session';
 
 interface NotePadProps {
@@ -19,7 +20,6 @@ export function NotePad({ settled, onClose, overSheet }: NotePadProps) {
   const { session } = useAtWork();
   const lesson = useLesson();
   const pieceId = useEditor((state) => state.pieceId);
-  const remarks = useEditor((state) => state.remarks);
   const root = useRef<HTMLElement>(null);
   const piece = lineAtHand(lesson, pieceId);
   const settledPiece = lineAtHand(settled, piece?.id ?? pieceId);
@@ -29,6 +29,11 @@ export function NotePad({ settled, onClose, overSheet }: NotePadProps) {
     if (overSheet) root.current?.querySelector<HTMLElement>('textarea, button')?.focus();
   }, [overSheet]);
 
+  /** Where the pad lies over the sheet, it makes way for the new line. */
+  const compose = (work: () => void) => () => {
+    work();
+    if (overSheet) onClose?.();
+  };
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key === 'Escape' && onClose !== null) {
       event.stopPropagation();
@@ -55,18 +60,14 @@ export function NotePad({ settled, onClose, overSheet }: NotePadProps) {
           <Aims piece={piece} sheet={sheet} />
           <Techniques piece={piece} />
           <div className="pad__compose">
-            <button type="button" className="button button--main" onClick={session.composeLine}>
+            <button type="button" className="button button--main" onClick={compose(session.composeLine)}>
               Compose line
             </button>
-            <button type="button" className="button" onClick={session.anotherTake}>
+            <button type="button" className="button" onClick={compose(session.anotherTake)}>
               Another take
             </button>
           </div>
-          <div role="status" className="pad__remarks">
-            {remarks.map((remark) => (
-              <p key={remark}>{remark}</p>
-            ))}
-          </div>
+          <Remarks />
         </>
       ) : (
         <p>This lesson has no line yet: add one under the sheet.</p>

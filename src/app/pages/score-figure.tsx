@@ -4,7 +4,7 @@ import { swingRatio } from '../../core/feel';
 import type { LineSheet, Sheet } from '../../core/lesson';
 import type { ScoreLayout, SystemLayout } from '../../score';
 import type { PlayPosition } from '../../sound';
-import { useWidth } from './hooks';
+import { gliding, useWidth } from './hooks';
 import { useScore } from './score-ready';
 import { SystemView } from './score-system';
 import { useAtWork } from './session';
@@ -201,10 +201,6 @@ function straightened(tick: number, sheet: LineSheet, position: PlayPosition): n
   return tick - within + straight;
 }
 
-/** Scrolling glides unless the person has asked for less motion. */
-const calmly = (): ScrollBehavior =>
-  window.matchMedia('(prefers-reduced-motion: reduce)').matches ? 'instant' : 'smooth';
-
 /** Moves the playhead by transforms alone while the piece is heard, and keeps its system in view. */
 function usePlayhead(layout: ScoreLayout, sheet: Sheet, figure: React.RefObject<HTMLElement | null>): void {
   const { playback } = useAtWork();
@@ -233,7 +229,7 @@ function usePlayhead(layout: ScoreLayout, sheet: Sheet, figure: React.RefObject<
         hide();
         shown = head;
         head.classList.add('playhead--on');
-        head.parentElement?.scrollIntoView({ block: 'nearest', behavior: calmly() });
+        head.parentElement?.scrollIntoView({ block: 'nearest', behavior: gliding() });
       }
       head.style.transform = `translateX(${place.x}px)`;
     });

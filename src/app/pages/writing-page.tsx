@@ -4,6 +4,7 @@ import { Header } from './header';
 import { NARROW, useMedia, whenIdle } from './hooks';
 import { Ledge } from './ledge';
 import { NotePad } from './note-pad';
+import { Remarks } from './remarks';
 import { useAtWork, useEditor, useLesson } from './session';
 import { SheetView } from './sheet';
 
@@ -34,6 +35,7 @@ export function WritingPage() {
         {padShown && <NotePad settled={settled} overSheet={narrow} onClose={folds ? closePad : null} />}
         <main className="desk__sheet">
           <Notice />
+          {!padShown && <Remarks />}
           <SheetView key={session.lessons.getState().lesson.id} settled={settled} />
         </main>
       </div>
