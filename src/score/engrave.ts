@@ -9,7 +9,7 @@ import { type Content, contentOf } from './notation/content';
 import type { ScoreLayout, ScoreOptions, SystemLayout } from './types';
 
 /** Bars go into a system while their notes need not stand closer than this share of their natural spacing. */
-const TIGHTEST = 0.74;
+const TIGHTEST = 0.84;
 /** A short last system is not pulled apart beyond the one before it, nor beyond this. */
 const LOOSEST = 1.7;
 const WIDEST = 40;
@@ -53,10 +53,9 @@ function layOut(content: Content, measured: readonly MeasuredBar[], style: Style
   const systems: SystemLayout[] = [];
   let y = 0;
   let factorBefore = LOOSEST;
-  let fullest = 0;
+  const fullest = Math.max(...breaks.map(({ first, end }) => end - first));
   for (const { first, end } of breaks) {
     const filling = factorFor(spacings(first, end), room(first), WIDEST);
-    fullest = Math.max(fullest, end - first);
     const isShort = end - first < fullest || breaks.length === 1;
     const isLast = end === measured.length || content.bars[end]?.startsSection === true;
     const loosest = Math.max(factorBefore, 1) * 1.12;

@@ -110,7 +110,8 @@ export type InkRole =
   | 'feel'
   | 'degree'
   | 'finger'
-  | 'counting';
+  | 'counting'
+  | 'row-name';
 
 export type Ink = PathInk | TextInk;
 

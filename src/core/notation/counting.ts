@@ -24,8 +24,13 @@ const COMPOUND: ReadonlyMap<number, string> = new Map([
  * How a bar is counted aloud: `1 & 2 &`, `1 e & a`, triplets `1 trip let`, in compound time `1 & a`
  * (readmusicmethod.com, "Counting rhythms"; compound time common practice, no source). A beat that is not struck
  * is whispered, in brackets.
+ * @param tiedIn the first note goes on from the bar before, so it is not struck
  */
-export function countingOf(events: readonly NotatedEvent[], metre: Metre): readonly CountMark[] {
+export function countingOf(
+  events: readonly NotatedEvent[],
+  metre: Metre,
+  tiedIn = false,
+): readonly CountMark[] {
   const beat = beatTicks(metre);
   const syllables = isCompound(metre) ? COMPOUND : SIMPLE;
   const marks = new Map<number, string>();
@@ -33,7 +38,8 @@ export function countingOf(events: readonly NotatedEvent[], metre: Metre): reado
   for (let tick = 0; tick < length; tick += beat) marks.set(tick, `(${tick / beat + 1})`);
   let before: NotatedEvent | null = null;
   for (const event of events) {
-    const struck = event.note !== null && event.note !== before?.note;
+    const goesOn = event.note === before?.note || (tiedIn && event.note === 0);
+    const struck = event.note !== null && !goesOn;
     before = event;
     if (!struck) continue;
     const within = ((event.start % beat) / beat) * 24;

@@ -24,6 +24,8 @@ export interface MeasuredBar {
 export const REPEAT_WIDTH = 17;
 const END_WIDTH = { single: 0, double: 6, final: 10, repeat: REPEAT_WIDTH } as const;
 /** White beside the texts of a column. */
+/** White between the clef's block and a repeat at a system's beginning. */
+export const REPEAT_LEAD = 6;
 const TEXT_CLEARANCE = 2;
 /** A chord's text begins above the left edge of the head. */
 export const CHORD_SHIFT = 6;
@@ -53,7 +55,7 @@ export function measureBar(content: ContentBar, style: Style): MeasuredBar {
     ink,
     beamed,
     columns,
-    leading: { before: repeat, after, columns, gaps },
+    leading: { before: content.repeatStart ? REPEAT_LEAD + REPEAT_WIDTH : 0, after, columns, gaps },
     inner: { before: repeat + time, after, columns, gaps },
   };
 }

@@ -6,14 +6,20 @@ import { type PlacedBar, xOfTick } from './placed';
 import { Skyline } from './skyline';
 import { STAFF_HEIGHT, STAFF_LEFT, type Style, THICKNESS } from './style';
 
-const CHORD_GAP = 6;
+const CHORD_GAP = 7;
+/** Ink this near beside a chord name, a triplet's figure above all, would read as part of it. */
+const CHORD_SIDE = 8;
 const ABOVE_STAFF = 8;
 const SMALL_GAP = 5;
+/** A bar number stands right of the bracket's tip. */
+const NUMBER_LEFT = STAFF_LEFT + 12;
 const BOX_PADDING = 4;
 
 /** A row of texts that share a baseline, as low over the ink as all of them allow. */
 function rowAbove(texts: readonly Mark[], ink: Skyline, gap: number, highest: number): readonly Mark[] {
-  const shifts = texts.map(({ box }) => ink.top(box.left - 2, box.right + 2, 0) - gap - box.bottom);
+  const shifts = texts.map(
+    ({ box }) => ink.top(box.left - CHORD_SIDE, box.right + CHORD_SIDE, 0) - gap - box.bottom,
+  );
   const shift = Math.min(highest, ...shifts);
   return texts.map((mark) => moveMark(mark, 0, shift));
 }
@@ -49,7 +55,7 @@ export function marksAbove(staff: readonly Mark[], { bars, right, feel, style }:
   settle(rowAbove(chordMarks(bars, style), ink, CHORD_GAP, -ABOVE_STAFF));
   const [first] = bars;
   if (first && style.options.measureNumbers && first.bar.content.index > 0) {
-    const number = textMark('bar-number', String(first.bar.content.number), STAFF_LEFT, 0, {
+    const number = textMark('bar-number', String(first.bar.content.number), NUMBER_LEFT, 0, {
       size: sizes.small,
     });
     settle(groupAbove([number], ink, SMALL_GAP));
@@ -118,15 +124,19 @@ const ROW_GAP = 6;
 /** Fingers, degrees and counting under the tab, one row each. */
 export function marksBelow(tab: readonly Mark[], bars: readonly PlacedBar[], style: Style): readonly Mark[] {
   const { options, sizes } = style;
-  const rows: (readonly Mark[])[] = [];
-  const row = (role: InkRole, size: number, textOf: (placed: PlacedBar) => readonly RowText[]): void => {
-    rows.push(
-      bars.flatMap((placed) =>
-        textOf(placed).map(({ tick, text }) =>
-          textMark(role, text, xOfTick(placed, tick), 0, { size, anchor: 'middle' }),
-        ),
+  const rows: { name: string; texts: readonly Mark[] }[] = [];
+  const row = (
+    role: InkRole,
+    name: string,
+    size: number,
+    textOf: (placed: PlacedBar) => readonly RowText[],
+  ): void => {
+    const texts = bars.flatMap((placed) =>
+      textOf(placed).map(({ tick, text }) =>
+        textMark(role, text, xOfTick(placed, tick), 0, { size, anchor: 'middle' }),
       ),
     );
+    rows.push({ name, texts });
   };
   const eventTexts =
     (name: 'finger' | 'degree') =>
@@ -134,17 +144,29 @@ export function marksBelow(tab: readonly Mark[], bars: readonly PlacedBar[], sty
       placed.bar.content.events
         .filter((event) => event[name] !== '')
         .map((event) => ({ tick: event.start, text: event[name] }));
-  if (options.fingers) row('finger', sizes.finger, eventTexts('finger'));
-  if (options.degrees) row('degree', sizes.degree, eventTexts('degree'));
-  if (options.counting) row('counting', sizes.counting, (placed) => placed.bar.content.counts);
+  if (options.fingers) row('finger', 'finger', sizes.finger, eventTexts('finger'));
+  if (options.degrees) row('degree', 'degree', sizes.degree, eventTexts('degree'));
+  if (options.counting) row('counting', 'count', sizes.counting, (placed) => placed.bar.content.counts);
   let lowest = Math.max(STAFF_HEIGHT, boxOf(tab)?.bottom ?? 0);
-  return rows.flatMap((texts) => {
+  return rows.flatMap(({ name, texts }) => {
     const box = boxOf(texts);
     if (!box) return [];
     const shift = lowest + ROW_GAP - box.top;
     lowest = box.bottom + shift;
-    return texts.map((mark) => moveMark(mark, 0, shift));
+    return [...texts, ...rowName(name, texts, bars, style)].map((mark) => moveMark(mark, 0, shift));
   });
+}
+
+/** The first system says what each row is, where its left margin has room. */
+function rowName(
+  name: string,
+  texts: readonly Mark[],
+  bars: readonly PlacedBar[],
+  { sizes }: Style,
+): readonly Mark[] {
+  if (bars[0]?.bar.content.index !== 0) return [];
+  const mark = textMark('row-name', name, STAFF_LEFT, 0, { size: sizes.small, italic: true });
+  return texts.some(({ box }) => box.left < mark.box.right + 4) ? [] : [mark];
 }
 
 interface RowText {

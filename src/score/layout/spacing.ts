@@ -42,8 +42,10 @@ const DOUBLING = 1.35;
 const CLEARANCE = 4;
 /** Bar line to the first head, and the last note's space to the bar line. */
 const LEAD = 15;
-const LEAST_LEAD = 9;
+const LEAST_LEAD = 11;
 const LEAST_TAIL = 7;
+/** Texts that set the width of a gap stand better with this much more room. */
+const TEXT_EASE = 1.15;
 
 const naturalWidth = (ticks: number): number => QUARTER_WIDTH * DOUBLING ** Math.log2(ticks / QUARTER);
 
@@ -71,7 +73,7 @@ export function gapsOf(columns: readonly Column[], length: number, spans: readon
     const more = (width - room) / covered.length;
     for (const gap of covered) {
       gap.least += more;
-      gap.natural = Math.max(gap.natural, gap.least);
+      gap.natural = Math.max(gap.natural, gap.least * TEXT_EASE);
     }
   }
   return gaps;

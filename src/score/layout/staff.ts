@@ -122,7 +122,8 @@ export interface TieEnds {
 
 /** How far a tie keeps from the heads, how high it bows and how thick it is at its middle. */
 const TIE_GAP = 7.5;
-const TIE_THICK = 2.4;
+const TIE_THICK = 2.2;
+const TIE_TIP = 0.9;
 
 export function tieMark({ from, to, height, stem }: TieEnds): Mark {
   const away = stem === 'up' ? 1 : -1;
@@ -134,12 +135,19 @@ export function tieMark({ from, to, height, stem }: TieEnds): Mark {
   return pathMark(
     'tie',
     [
-      { command: 'M', points: [from, y] },
-      { command: 'C', points: [from + third, outer, to - third, outer, to, y] },
-      { command: 'C', points: [to - third, inner, from + third, inner, from, y] },
+      { command: 'M', points: [from, y - TIE_TIP / 2] },
+      {
+        command: 'C',
+        points: [from + third, outer - TIE_TIP / 2, to - third, outer - TIE_TIP / 2, to, y - TIE_TIP / 2],
+      },
+      { command: 'L', points: [to, y + TIE_TIP / 2] },
+      {
+        command: 'C',
+        points: [to - third, inner + TIE_TIP / 2, from + third, inner + TIE_TIP / 2, from, y + TIE_TIP / 2],
+      },
       { command: 'Z', points: [] },
     ],
-    0.6,
+    0,
   );
 }
 

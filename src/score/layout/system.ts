@@ -13,7 +13,7 @@ import {
   tabClef,
   timeChange,
 } from './frame';
-import { type MeasuredBar, REPEAT_WIDTH } from './measure-bar';
+import { type MeasuredBar, REPEAT_LEAD, REPEAT_WIDTH } from './measure-bar';
 import { type PlacedBar, xOfTick } from './placed';
 import { marksAbove, marksBelow } from './rows';
 import { Skyline } from './skyline';
@@ -53,7 +53,7 @@ export function layOutSystem(request: SystemRequest): SystemLayout {
   const lines = staffLines(right);
   const tab = tabPlace(staff, bars, content.strings, style);
   const frets = tabMarks(bars, tab, right, style);
-  const above = marksAbove([...lines, ...staff], {
+  const above = marksAbove([...lines, ...staff, ...bracket(tab)], {
     bars,
     right: style.options.width / style.scale,
     feel: request.index === 0 ? content.feel : null,
@@ -111,7 +111,7 @@ function barLines(bars: readonly PlacedBar[], tab: TabPlace): readonly Mark[] {
 
 /** A repeat that begins where another ends shares the thick line with it. */
 const repeatStartX = (placed: PlacedBar, index: number): number =>
-  index === 0 ? placed.signs + 6 : placed.x - THICKNESS.thick;
+  index === 0 ? placed.signs + REPEAT_LEAD : placed.x - THICKNESS.thick;
 
 function tieMarks(bars: readonly PlacedBar[], { after }: SystemRequest): readonly Mark[] {
   const ties: Mark[] = [];

@@ -1,6 +1,7 @@
 import {
   type Articulation,
   barTicks,
+  isCompound,
   LETTERS,
   type Metre,
   type SpelledPitch,
@@ -149,7 +150,7 @@ function lineContent(sheet: LineSheet): Content {
       beams: notated.beams,
       triplets: notated.triplets,
       chords,
-      counts: countingOf(notated.events, bar.metre),
+      counts: countingOf(notated.events, bar.metre, tiesIn[index] === true),
       startsSection,
       section: firstOfSection ? (sheet.chart.sections[bar.section]?.name ?? null) : null,
       repeatStart: bar.repeatStart,
@@ -161,9 +162,13 @@ function lineContent(sheet: LineSheet): Content {
     bars,
     signature: signatureOf(sheet.key),
     strings: sheet.instrument.openStrings.length,
-    feel: swingRatio(sheet.feel, sheet.tempo) >= LEAST_SWING ? 'Swing eighths' : null,
+    feel: swings(sheet) ? 'Swing eighths' : null,
   };
 }
+
+/** Eighths are thirds of the beat in compound time already. */
+const swings = (sheet: LineSheet): boolean =>
+  !isCompound(sheet.metre) && swingRatio(sheet.feel, sheet.tempo) >= LEAST_SWING;
 
 /** A key beyond seven sharps or flats has no signature; its accidentals stand at the notes. */
 function signatureOf(key: Key): number {

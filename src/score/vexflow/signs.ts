@@ -5,6 +5,7 @@ import {
   Dot,
   KeySignature,
   ModifierContext,
+  type Note,
   Stave,
   StaveNote,
   Stem,
@@ -12,7 +13,7 @@ import {
   VexFlow,
 } from 'vexflow/core';
 import { LETTERS, type Metre } from '../../core/base';
-import { boxOf, type Mark, moveMark } from '../ink';
+import { boxOf, lineMark, type Mark, moveMark } from '../ink';
 import { InkContext } from './ink-context';
 import { measureByTables } from './ruler';
 
@@ -43,6 +44,14 @@ class PlacedNote extends StaveNote {
   }
 }
 
+/** A dot in its usual font: taking over the note's font would need a style sheet to read it. */
+class PlainDot extends Dot {
+  override setNote(note: Note): this {
+    this.note = note;
+    return this;
+  }
+}
+
 /** The middle line of the bass staff is D3. */
 const MIDDLE_OCTAVE = 3;
 
@@ -54,6 +63,7 @@ function keyText(spec: SignSpec): string {
 }
 
 const STEM = 35;
+const COURTESY_POINTS = 24;
 const HALF_SPACE = 5;
 
 function placedNote(spec: SignSpec, centre: number): PlacedNote {
@@ -75,12 +85,31 @@ function placedNote(spec: SignSpec, centre: number): PlacedNote {
     const accidental = new Accidental(spec.accidental);
     if (spec.courtesy) accidental.setAsCautionary();
     note.addModifier(accidental, 0);
+    if (spec.courtesy) accidental.setFontSize(COURTESY_POINTS);
   }
-  if (spec.dots) Dot.buildAndAttach([note], { index: 0 });
+  if (spec.dots) note.addModifier(new PlainDot(), 0);
   const modifiers = new ModifierContext();
   note.addToModifierContext(modifiers);
   note.preFormat();
   return note;
+}
+
+/** Bravura's stem anchors lie this far from a head's middle line, and a stem begun at the middle would show. */
+const STEM_ANCHOR = 1.7;
+/** An accidental keeps this much more distance from a head with ledger lines. */
+const LEDGER_CLEARANCE = 4;
+
+function tidy(marks: readonly Mark[]): readonly Mark[] {
+  const ledgers = marks.some(({ role }) => role === 'ledger-line');
+  return marks.map((mark) => {
+    if (mark.role === 'accidental' && ledgers) return moveMark(mark, -LEDGER_CLEARANCE, 0);
+    const [start, tip] = mark.kind === 'path' && mark.role === 'stem' ? mark.segments : [];
+    const [x = 0, y = 0] = start?.points ?? [];
+    const [, tipY = 0] = tip?.points ?? [];
+    return tip && mark.kind === 'path'
+      ? lineMark('stem', x, y + (tipY < y ? -STEM_ANCHOR : STEM_ANCHOR), x, tipY, mark.stroke)
+      : mark;
+  });
 }
 
 /** Ink is the same wherever a sign stands, so each kind of sign is drawn once. */
@@ -91,8 +120,9 @@ function remember(key: string, draw: (context: InkContext) => void): readonly Ma
   if (known) return known;
   const context = new InkContext();
   draw(context);
-  kept.set(key, context.marks);
-  return context.marks;
+  const marks = tidy(context.marks);
+  kept.set(key, marks);
+  return marks;
 }
 
 /**
@@ -115,7 +145,7 @@ export function beamInk(specs: readonly SignSpec[], centres: readonly number[]):
   beam.renderOptions.maxSlope = 0.18;
   beam.renderOptions.minSlope = -0.18;
   beam.setContext(context).draw();
-  return context.marks;
+  return tidy(context.marks);
 }
 
 /** The bass clef, its left edge at x = 0. */
