@@ -12,125 +12,139 @@ const STOP = 0.006;
 /** Decibels at which a part that is switched off stands: nothing that could be heard. */
 const OFF = -120;
 
-/** A segment's players, to be cut short where another segment takes over. */
+/** A segment loaded and ready to be started. */
 export interface Cue {
-  /** Ends the cue at a sample of the device's time; what was to sound later never does. */
+  /** Plays it from a sample of the device's time on. */
+  startAt(sample: number): void;
+  /** Ends it at a sample of the device's time; what was to sound later never does. */
   cutAt(sample: number): void;
+  /** Gives it up, started or not. */
+  drop(): void;
 }
 
-/** One session of playing: a channel for each stem into one master. */
+/** The way to the ear: a channel for each stem into one master. */
 export interface Deck {
   setMix(mix: Mix): void;
-  /** Plays the segment from a sample of the device's time on. */
-  cue(segment: Segment, start: number): Cue;
+  load(segment: Segment): Cue;
+  /** Rises from `level` (0 to 1) to full level in so many seconds from now. */
+  fadeIn(level: number, seconds: number): void;
   /** Falls silent at once and frees everything. */
   close(): void;
 }
 
-const isSilent = (samples: Float32Array): boolean => samples.every((sample) => sample === 0);
-
-export interface Fade {
-  /** Level from which the sound rises, 0 to 1. */
+/** A player with the time it was told to play, in samples of the device. */
+interface Timed {
+  readonly player: StemPlayer;
   readonly from: number;
-  readonly seconds: number;
+  readonly to: number | null;
 }
 
-export function createDeck({ tone, context }: Audio, mix: Mix, fade: Fade): Deck {
+/**
+ * All stems of a piece of a segment are the channels of one buffer with one player, split behind it: however
+ * busy the page is, the parts cannot come apart.
+ */
+export function createDeck({ tone, context }: Audio, mix: Mix): Deck {
   const { sampleRate } = context;
-  const master = new tone.Gain({ context, gain: 0 });
+  const master = new tone.Gain({ context, gain: 1 });
   master.connect(context.destination);
-  master.gain.setValueAtTime(fade.from, context.currentTime);
-  master.gain.linearRampToValueAtTime(1, context.currentTime + fade.seconds);
-
-  const openChannel = (stem: Stem): Channel => {
+  const splitter = new tone.Split({ context, channels: STEMS.length });
+  const openChannel = (stem: Stem, index: number): Channel => {
     const channel = new tone.Channel({ context, pan: PAN[stem], volume: isHeard(mix, stem) ? 0 : OFF });
+    splitter.connect(channel, index);
     channel.connect(master);
     return channel;
   };
-  const channels = new Map(STEMS.map((stem) => [stem, openChannel(stem)]));
+  const channels = new Map(STEMS.map((stem, index) => [stem, openChannel(stem, index)]));
   const players = new Set<StemPlayer>();
-
-  const load = (stem: Stem, samples: Float32Array<ArrayBufferLike>): StemPlayer | null => {
-    const channel = channels.get(stem);
-    if (channel === undefined || samples.length === 0 || isSilent(samples)) {
-      return null;
-    }
-    const buffer = context.createBuffer(1, samples.length, sampleRate);
-    buffer.getChannelData(0).set(samples);
-    const player = new tone.StemPlayer({ context, url: buffer });
-    player.connect(channel);
-    players.add(player);
-    return player;
-  };
 
   const free = (player: StemPlayer): void => {
     players.delete(player);
     player.dispose();
   };
 
-  /** Plays every stem of the samples from `start` on; `loop` gives the place in the round to begin at. */
-  const startAll = (
-    stems: Stems,
-    start: number,
-    loop: number | null,
-    end: number | null,
-  ): readonly StemPlayer[] =>
-    STEMS.flatMap((stem) => {
-      const player = load(stem, stems[stem]);
+  const ready = (stems: Stems, names: readonly Stem[]): StemPlayer | null => {
+    const { length } = stems.bass;
+    if (length === 0) {
+      return null;
+    }
+    const buffer = context.createBuffer(names.length, length, sampleRate);
+    for (const [channel, name] of names.entries()) {
+      buffer.getChannelData(channel).set(stems[name]);
+    }
+    const player = new tone.StemPlayer({ context, url: buffer });
+    player.connect(splitter);
+    player.onstop = () => {
+      setTimeout(() => free(player), 0);
+    };
+    players.add(player);
+    return player;
+  };
+
+  const load = (segment: Segment): Cue => {
+    const parts = STEMS.filter((stem) => stem !== 'count-in');
+    const goesRound = segment.total === null || segment.total > segment.leadLength;
+    const lead = ready(segment.lead, STEMS);
+    const round = goesRound ? ready(segment.round, parts) : null;
+    const after = segment.after === null ? null : ready(segment.after, parts);
+    let timed: readonly Timed[] = [];
+    const time = (player: StemPlayer | null, from: number, to: number | null, offset = 0): Timed[] => {
       if (player === null) {
         return [];
       }
-      player.onstop = () => {
-        setTimeout(() => free(player), 0);
-      };
-      if (loop !== null) {
-        player.loop = true;
+      player.start(from / sampleRate, offset / sampleRate);
+      if (to !== null) {
+        player.stop(to / sampleRate);
       }
-      player.start(start / sampleRate, (loop ?? 0) / sampleRate);
-      if (end !== null) {
-        player.stop(end / sampleRate);
-      }
-      return [player];
-    });
+      return [{ player, from, to }];
+    };
+    return {
+      startAt: (sample) => {
+        const leadEnd = sample + segment.leadLength;
+        const end = segment.total === null ? null : sample + segment.total;
+        if (round !== null) {
+          round.loop = true;
+        }
+        timed = [
+          ...time(lead, sample, leadEnd),
+          ...time(round, leadEnd, end, segment.roundOffset),
+          ...time(after, end ?? 0, null),
+        ];
+      },
+      drop: () => {
+        for (const player of [lead, round, after]) {
+          if (player !== null) {
+            free(player);
+          }
+        }
+      },
+      cutAt: (sample) => {
+        for (const { player, from, to } of timed) {
+          if (!players.has(player) || (to !== null && to <= sample)) {
+            continue;
+          }
+          if (from >= sample) {
+            free(player);
+          } else {
+            player.stop(sample / sampleRate);
+          }
+        }
+      },
+    };
+  };
 
   return {
+    load,
     setMix: (next) => {
+      const now = context.currentTime;
       for (const [stem, channel] of channels) {
-        const now = context.currentTime;
         channel.volume.cancelAndHoldAtTime(now);
         channel.volume.linearRampToValueAtTime(isHeard(next, stem) ? 0 : OFF, now + SWITCH);
       }
     },
-    cue: (segment, start) => {
-      const leadEnd = start + segment.leadLength;
-      const end = segment.total === null ? null : start + segment.total;
-      const lead = startAll(segment.lead, start, null, leadEnd);
-      const round =
-        segment.roundLength > 0 && (end === null || end > leadEnd)
-          ? startAll(segment.round, leadEnd, segment.roundOffset, end)
-          : [];
-      const after = segment.after === null || end === null ? [] : startAll(segment.after, end, null, null);
-      return {
-        cutAt: (sample) => {
-          const cut = (started: readonly StemPlayer[], from: number, to: number | null): void => {
-            for (const player of started) {
-              if (!players.has(player) || (to !== null && to <= sample)) {
-                continue;
-              }
-              if (from >= sample) {
-                free(player);
-              } else {
-                player.stop(sample / sampleRate);
-              }
-            }
-          };
-          cut(lead, start, leadEnd);
-          cut(round, leadEnd, end);
-          if (end !== null) {
-            cut(after, end, null);
-          }
-        },
-      };
+    fadeIn: (level, seconds) => {
+      const now = context.currentTime;
+      master.gain.setValueAtTime(level, now);
+      master.gain.linearRampToValueAtTime(1, now + seconds);
     },
     close: () => {
       const now = context.currentTime;
@@ -141,6 +155,7 @@ export function createDeck({ tone, context }: Audio, mix: Mix, fade: Fade): Deck
           for (const player of [...players]) {
             free(player);
           }
+          splitter.dispose();
           for (const channel of channels.values()) {
             channel.dispose();
           }

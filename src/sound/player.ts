@@ -1,8 +1,7 @@
 import { failure, type Result, success } from '../core/base';
 import { createAudio } from './audio';
-import type { Fade } from './deck';
 import { createRenderer } from './renderer';
-import { createSession, type Session } from './session';
+import { createSession, type Fade, type Session } from './session';
 import type { Mix, Player, PlayerState, PlayRequest, PlayStep } from './types';
 
 /** The first sound of a page rises slowly, because the listener's volume is unknown; later ones are prompt. */
@@ -67,15 +66,14 @@ export function createPlayer(): Player {
       return fail(opened.problem);
     }
     const { steps, mix } = preparing ?? request;
-    const fade = heardBefore ? LATER_FADE : FIRST_FADE;
-    const created = createSession(opened.value, renderer, { steps, mix, fade }, () => {
+    const created = createSession(opened.value, renderer, { steps, mix }, () => {
       // The last notes ring on: the session is closed by the next call.
       if (session === created) {
         setState({ kind: 'stopped', fault: null });
       }
     });
     session = created;
-    const started = await created.start();
+    const started = await created.start(heardBefore ? LATER_FADE : FIRST_FADE);
     if (call !== calls) {
       return success(null);
     }

@@ -1,6 +1,6 @@
 import { failure, type Result, success } from '../core/base';
 import type { Audio } from './audio';
-import { type Cue, createDeck, type Fade } from './deck';
+import { type Cue, createDeck } from './deck';
 import type { Renderer } from './renderer';
 import type { Segment, SegmentRequest } from './synthesis/segment';
 import { entryTick, nextBarLine, positionIn, type Scheduled } from './timeline';
@@ -8,6 +8,9 @@ import type { Mix, PlayPosition, PlayStep } from './types';
 
 /** Seconds between scheduling a sound and hearing it: enough for the browser to take it in. */
 const AHEAD = 0.06;
+
+/** A first sound that comes too late all the same is put off, each time by twice as much. */
+const LONGEST_AHEAD = 2;
 
 /** Seconds that a change gives itself to be computed at first; doubled as often as that is not enough. */
 const FIRST_MARGIN = 0.2;
@@ -18,10 +21,16 @@ interface Playing extends Scheduled {
   readonly cue: Cue;
 }
 
+/** How the first sound rises: from a level (0 to 1) to full level. */
+export interface Fade {
+  readonly from: number;
+  readonly seconds: number;
+}
+
 /** One request being played, from its first sound to its end. */
 export interface Session {
   /** Computes and schedules the first sound; false when the session was closed meanwhile. */
-  start(): Promise<Result<boolean, string>>;
+  start(fade: Fade): Promise<Result<boolean, string>>;
   change(steps: readonly PlayStep[]): Promise<Result<null, string>>;
   setMix(mix: Mix): void;
   position(): PlayPosition | null;
@@ -33,12 +42,12 @@ export interface Session {
 export function createSession(
   audio: Audio,
   renderer: Renderer,
-  request: { readonly steps: readonly PlayStep[]; readonly mix: Mix; readonly fade: Fade },
+  request: { readonly steps: readonly PlayStep[]; readonly mix: Mix },
   onEnd: () => void,
 ): Session {
   const { context } = audio;
   const { sampleRate } = context;
-  const deck = createDeck(audio, request.mix, request.fade);
+  const deck = createDeck(audio, request.mix);
   let steps = request.steps;
   /** In order of time: what is heard, and what is lined up to follow it without a gap. */
   let line: readonly Playing[] = [];
@@ -48,7 +57,7 @@ export function createSession(
   let changes = 0;
 
   const now = (): number => context.currentTime * sampleRate;
-  const soon = (): number => Math.ceil((context.currentTime + AHEAD) * sampleRate);
+  const soon = (ahead = AHEAD): number => Math.ceil((context.currentTime + ahead) * sampleRate);
 
   const render = async (segmentRequest: SegmentRequest): Promise<Result<Segment | null, string>> => {
     const result = await renderer.render({ kind: 'segment', sampleRate, request: segmentRequest });
@@ -58,7 +67,8 @@ export function createSession(
     return success(result.value?.kind === 'segment' ? result.value.segment : null);
   };
 
-  const lineUp = (step: number, entered: number, segment: Segment, start: number): void => {
+  /** Puts a segment, whose cue has been or will be started at `start`, at the end of the line. */
+  const lineUp = (step: number, entered: number, segment: Segment, cue: Cue, start: number): void => {
     const current = steps[step];
     if (current === undefined) {
       return;
@@ -78,7 +88,7 @@ export function createSession(
         },
         start,
         end: segment.total === null ? null : start + segment.total,
-        cue: deck.cue(segment, start),
+        cue,
       },
     ];
   };
@@ -114,8 +124,24 @@ export function createSession(
     if (closed || changes !== atCall || !result.ok || result.value === null) {
       return;
     }
-    lineUp(last.step + 1, 0, result.value, Math.max(last.end, soon()));
+    const cue = deck.load(result.value);
+    const start = Math.max(last.end, soon());
+    cue.startAt(start);
+    lineUp(last.step + 1, 0, result.value, cue, start);
     void followUp();
+  };
+
+  /** Starts the first segment; again, later, when the page was so busy that its time had passed. */
+  const startInTime = (segment: Segment): Cue => {
+    for (let ahead = AHEAD; ; ahead *= 2) {
+      const cue = deck.load(segment);
+      origin = soon(ahead);
+      cue.startAt(origin);
+      if (now() < origin || ahead >= LONGEST_AHEAD) {
+        return cue;
+      }
+      cue.drop();
+    }
   };
 
   /** The segment that sounds at a sample, or the last one. */
@@ -159,18 +185,21 @@ export function createSession(
     if (closed || changes !== atCall || result.value === null) {
       return success(true);
     }
+    const cue = deck.load(result.value);
     if (barLine.sample < soon()) {
+      cue.drop();
       return success(false);
     }
     cutFrom(barLine.sample);
     steps = next;
-    lineUp(0, begin, result.value, barLine.sample);
+    cue.startAt(barLine.sample);
+    lineUp(0, begin, result.value, cue, barLine.sample);
     void followUp();
     return success(true);
   };
 
   return {
-    start: async () => {
+    start: async (fade) => {
       const first = steps[0];
       if (first === undefined || first.performance.bars.length === 0) {
         return failure(NOTHING_TO_PLAY);
@@ -183,9 +212,10 @@ export function createSession(
       if (closed || result.value === null) {
         return success(false);
       }
-      origin = soon();
+      const cue = startInTime(result.value);
+      deck.fadeIn(fade.from, fade.seconds);
       context.transport.start(origin / sampleRate);
-      lineUp(0, 0, result.value, origin);
+      lineUp(0, 0, result.value, cue, origin);
       void followUp();
       return success(true);
     },

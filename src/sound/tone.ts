@@ -6,6 +6,7 @@ import 'tone/build/esm/core/clock/Transport.js';
 import 'tone/build/esm/core/context/Destination.js';
 
 export { Channel } from 'tone/build/esm/component/channel/Channel.js';
+export { Split } from 'tone/build/esm/component/channel/Split.js';
 export { Context } from 'tone/build/esm/core/context/Context.js';
 export { Gain } from 'tone/build/esm/core/context/Gain.js';
 export { setContext } from 'tone/build/esm/core/context/GlobalContext.js';
