@@ -1,10 +1,12 @@
 import { bench, describe } from 'vitest';
 import { createRandom, midiNumber, ticks } from '../../src/core/base';
 import {
+  alternativesFor,
   createHandGauge,
   createInstrument,
   DEFAULT_HAND,
   fingerLine,
+  lineAlternatives,
   rangeOf,
   TUNINGS,
 } from '../../src/core/fretboard';
@@ -59,5 +61,17 @@ describe('the composer asks what a bar of eight notes costs', () => {
   const bar = notes.slice(8);
   bench('four strings', () => {
     gauge.after(outlook, bar);
+  });
+});
+
+describe('other ways to play 32 bars of eighths, round and round', () => {
+  const bass = createInstrument();
+  const notes = wanderingLine(256).map((note) => ({ ...note, midi: midiNumber(note.midi + 4) }));
+  const context = { ticksPerSecond: 1920, loop: ticks(256 * EIGHTH) };
+  bench('a bar', () => {
+    alternativesFor(notes, { first: 80, last: 87 }, bass, DEFAULT_HAND, context);
+  });
+  bench('the line', () => {
+    lineAlternatives(notes, bass, DEFAULT_HAND, context);
   });
 });

@@ -4,15 +4,16 @@ import { type State, statesOf } from '../../src/core/fretboard/states';
 import { plainCost, urgentCost } from '../../src/core/fretboard/transition';
 
 /**
- * The least cost over every combination of ways to play a short line, tried one after the other without any
- * search: slow, and beyond doubt.
+ * Every combination of ways to play a short line with its cost, one after the other without any search: slow,
+ * and beyond doubt.
  */
-export function leastCost(
+export function visitAll(
   notes: readonly NoteToFinger[],
   instrument: Instrument,
   hand: HandSettings,
   context: LineContext,
-): number {
+  found: (ways: readonly State[], cost: number) => void,
+): void {
   const options = notes.map((note) => statesOf(note, instrument, hand));
   const step = (before: number, from: State, after: number, to: State, later: number): number => {
     const [one, other] = [notes[before], notes[after]];
@@ -25,22 +26,34 @@ export function leastCost(
       urgentCost(from, to, repeats, hand.comfortableSpan) * urgency(free / context.ticksPerSecond)
     );
   };
-  let least = Number.POSITIVE_INFINITY;
-  const visit = (index: number, soFar: number, first: State | null, from: State | null): void => {
+  const chosen: State[] = [];
+  const visit = (index: number, soFar: number): void => {
+    const [first, from] = [chosen[0], chosen[index - 1]];
     const ways = options[index];
     if (ways === undefined) {
-      const seam =
-        context.loop === null || first === null || from === null
-          ? 0
-          : step(index - 1, from, 0, first, context.loop);
-      least = Math.min(least, soFar + seam);
+      const closed = context.loop !== null && first !== undefined && from !== undefined;
+      found(chosen, soFar + (closed ? step(index - 1, from, 0, first, context.loop) : 0));
       return;
     }
     for (const way of ways) {
-      const cost = from === null ? 0 : step(index - 1, from, index, way, 0);
-      visit(index + 1, soFar + cost + way.own, first ?? way, way);
+      const cost = from === undefined ? 0 : step(index - 1, from, index, way, 0);
+      chosen[index] = way;
+      visit(index + 1, soFar + cost + way.own);
     }
+    chosen.length = index;
   };
-  visit(0, 0, null, null);
+  visit(0, 0);
+}
+
+export function leastCost(
+  notes: readonly NoteToFinger[],
+  instrument: Instrument,
+  hand: HandSettings,
+  context: LineContext,
+): number {
+  let least = Number.POSITIVE_INFINITY;
+  visitAll(notes, instrument, hand, context, (_, cost) => {
+    least = Math.min(least, cost);
+  });
   return least;
 }

@@ -6,66 +6,20 @@ import {
   createInstrument,
   DEFAULT_HAND,
   fingerLine,
-  type HandSettings,
   handSpan,
-  type LineContext,
-  type NoteToFinger,
   pitchAt,
   placesOf,
-  TUNINGS,
 } from '../../src/core/fretboard';
+import { hands, instruments, lines, ONCE, roundOf } from './arbitrary';
 import { leastCost } from './exhaustive';
 import { run, written } from './lines';
 
 const bass = createInstrument();
-/** Eighths at 120 beats a minute. */
-const ONCE: LineContext = { ticksPerSecond: 1920, loop: null };
-
-const instruments = fc
-  .tuple(fc.constantFrom(...TUNINGS), fc.constantFrom(20, 24), fc.constantFrom(864, 762))
-  .map(([{ openStrings }, frets, scale]) => createInstrument(openStrings, frets, scale));
-
-const hands: fc.Arbitrary<HandSettings> = fc.record({
-  openStrings: fc.constantFrom('avoid', 'allow', 'prefer'),
-  comfortableSpan: fc.constantFrom(90, 105),
-  reach: fc.constantFrom(110, 130),
-  highestFret: fc.constantFrom(fret(3), fret(7), fret(12)),
-  system: fc.constantFrom('one finger per fret', '1-2-4', 'automatic'),
-  oneTwoFourBelow: fc.constantFrom(fret(5), fret(24)),
-});
-
 /** Frets above the first finger's that each finger may hold; −1 and the last one by reaching out. */
 const OFFSETS = {
   'one finger per fret': { 1: [-1, 0], 2: [1], 3: [2], 4: [3, 4] },
   '1-2-4': { 1: [-1, 0], 2: [1], 3: [], 4: [2, 3] },
   automatic: { 1: [-1, 0], 2: [1], 3: [2], 4: [2, 3, 4] },
-};
-
-const lines = (least: number, most: number): fc.Arbitrary<NoteToFinger[]> =>
-  fc
-    .array(
-      fc.record({
-        midi: fc.integer({ min: 20, max: 60 }),
-        length: fc.constantFrom(240, 480, 960),
-        rest: fc.constantFrom(0, 0, 480),
-      }),
-      { minLength: least, maxLength: most },
-    )
-    .map((notes) => {
-      let start = 0;
-      return notes.map(({ midi, length, rest }) => {
-        const note = { start: ticks(start), duration: ticks(length), midi: midiNumber(midi) };
-        start += length + rest;
-        return note;
-      });
-    });
-
-const roundOf = (notes: readonly NoteToFinger[], loop: boolean): LineContext => {
-  const last = notes.at(-1);
-  return {
-    ticksPerSecond: 1920,
-    loop: loop && last !== undefined ? ticks(last.start + last.duration) : null,
-  };
 };
 
 describe('a fingered line', () => {

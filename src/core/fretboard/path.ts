@@ -180,3 +180,20 @@ export function cheapestRound(track: Track): Path {
   }
   return best;
 }
+
+/** What a given way through a line costs. */
+export function costOf(track: Track, choice: readonly number[], loop: boolean): number {
+  let cost = 0;
+  track.own.forEach((own, index) => {
+    const to = choice[index] ?? 0;
+    const from = choice.at(index - 1) ?? 0;
+    const step = track.steps[index];
+    cost += own[to] ?? 0;
+    if (step === undefined || (index === 0 && !loop)) return;
+    const { plain, urgent, open } = step.link;
+    const at = from * own.length + to;
+    const haste = open[from] === 1 ? step.haste.open : step.haste.fretted;
+    cost += (plain[at] ?? 0) + haste * (urgent[at] ?? 0);
+  });
+  return cost;
+}
