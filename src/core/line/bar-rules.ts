@@ -1,4 +1,4 @@
-import { pitchClassOf, TICKS_PER_QUARTER } from '../base';
+import { LETTERS, pitchClassOf, TICKS_PER_QUARTER } from '../base';
 import {
   type BarModel,
   changesBetween,
@@ -27,7 +27,7 @@ const isExposed = (tone: Tone): boolean =>
   tone.stretch?.chord !== null && tone.stretch !== null && !tone.member && tone.duration >= QUARTER;
 
 const isDominantSeventh = (tone: Tone): boolean =>
-  tone.stretch?.chord?.family === 'dominant' && tone.interval === 10;
+  tone.stretch?.chord?.family === 'dominant' && tone.interval === 10 && !isHome(tone);
 
 /** Over the key's fifth or seventh degree, where its seventh step pulls up to the tonic. */
 function isLeadingTone(tone: Tone): boolean {
@@ -67,7 +67,8 @@ function isAugmentedSecond(one: Tone, other: Tone): boolean {
   if (key?.mode !== 'minor') return false;
   const tonic = pitchClassOf(key.tonic);
   const classes = [classAbove(one.midi, tonic), classAbove(other.midi, tonic)];
-  return classes.includes(8) && classes.includes(11);
+  const letters = Math.abs(LETTERS.indexOf(one.name.letter) - LETTERS.indexOf(other.name.letter));
+  return classes.includes(8) && classes.includes(11) && (letters === 1 || letters === 6);
 }
 
 const isTritone = (from: number, to: number): boolean => Math.abs(to - from) % OCTAVE === 6;
@@ -81,13 +82,14 @@ function fitsInto(tone: Tone, stretch: Stretch): boolean {
 const falls = (seventh: number, next: number | undefined): boolean =>
   next !== undefined && seventh - next >= 1 && seventh - next <= 2;
 
-function stepBreaches(before: Tone, tone: Tone): number {
+function stepBreaches(model: LineModel, before: Tone, tone: Tone): number {
   let bits = 0;
   if (isExposed(tone) && isLeap(before.midi, tone.midi)) bits |= ruleBit(1);
   if (isExposed(before) && isLeap(before.midi, tone.midi)) bits |= ruleBit(1);
   if (isAugmentedSecond(before, tone)) bits |= ruleBit(3);
   const changes = before.stretch?.label !== tone.stretch?.label;
-  if (changes && isTritone(before.midi, tone.midi)) bits |= ruleBit(5);
+  const rootsOnly = model.request.level === 0 && isHome(before) && isHome(tone);
+  if (changes && !rootsOnly && isTritone(before.midi, tone.midi)) bits |= ruleBit(5);
   if (Math.abs(tone.midi - before.midi) > OCTAVE) bits |= ruleBit(8);
   return bits;
 }
@@ -144,7 +146,7 @@ export function soloBreaches(model: LineModel, bar: BarModel, tones: readonly To
     bits |= toneBreaches(bar, tone);
     const before = tones[index - 1];
     if (before) {
-      bits |= stepBreaches(before, tone);
+      bits |= stepBreaches(model, before, tone);
       if (Math.abs(leapsUpTo(tones, index)) > OCTAVE) bits |= ruleBit(8);
       if (breaksRun(runUpTo(tones, index - 1), before, tone.midi)) bits |= ruleBit(7);
     }
@@ -240,10 +242,15 @@ function leavesHanging(exit: Exit, entry: Entry): boolean {
   return exit.leadingTone && !(distance >= 1 && distance <= 2);
 }
 
-/** Rules 5 and 6: how a new chord is reached. */
+/**
+ * Rules 5 and 6: how a new chord is reached. A level that knows only roots cannot help a tritone between them,
+ * and a chord on the same root does not come early when that root sounds last.
+ */
 function changeBreaches(model: LineModel, last: Tone, first: Tone): number {
-  const struckAgain = first.start === 0 && isHome(first) && (first.midi - last.midi) % OCTAVE === 0;
-  const tritone = isTritone(last.midi, first.midi) ? ruleBit(5) : 0;
+  const rootsOnly = model.request.level === 0 && isHome(last) && isHome(first);
+  const tritone = isTritone(last.midi, first.midi) && !rootsOnly ? ruleBit(5) : 0;
+  const own = isHome(last) || last.interval === 0;
+  const struckAgain = !own && first.start === 0 && isHome(first) && (first.midi - last.midi) % OCTAVE === 0;
   return struckAgain && !model.request.techniques.has('anticipation') ? tritone | ruleBit(6) : tritone;
 }
 

@@ -1,6 +1,6 @@
 import { pitchClassOf, type SpelledName } from '../base';
 import { degreeOf, nameOfDegree } from '../theory';
-import { contoursOf } from './contours';
+import { type Contour, contoursOf } from './contours';
 import { type BarModel, classAbove, type LineModel, type Stretch } from './model';
 import type { BarRhythm } from './rhythm';
 import { type Tone, toneOf } from './tones';
@@ -72,22 +72,29 @@ function shapeFigure(
   return pitches;
 }
 
-/** Shapes from a root, in every octave of the range. A slash chord begins with its bass note. */
+/** A slash chord begins with its bass note; a level that knows only roots stays on it. */
+function overSlashBass(
+  model: LineModel,
+  stretch: Stretch,
+  contour: Contour,
+  pitches: readonly Pitch[],
+): readonly Pitch[] | null {
+  if (!contour.text.startsWith('R')) return null;
+  const bass = slashBass(model, stretch, pitches[1]?.midi ?? pitches[0]?.midi ?? model.low);
+  if (!bass) return null;
+  return model.request.level === 0 ? pitches.map(() => bass) : [bass, ...pitches.slice(1)];
+}
+
+/** Shapes from a root, in every octave of the range. */
 function shapeFigures(model: LineModel, stretch: Stretch, count: number): Figure[] {
-  const figures: Figure[] = [];
   const slash = stretch.homeClass !== stretch.rootClass;
-  for (const root of rootsOf(model, stretch)) {
-    for (const contour of contoursOf(count)) {
-      const pitches = shapeFigure(model, stretch, root, contour.steps);
-      if (!pitches) continue;
-      if (!slash) figures.push({ pitches, shape: contour.text });
-      else if (contour.text.startsWith('R')) {
-        const bass = slashBass(model, stretch, pitches[1]?.midi ?? root);
-        if (bass) figures.push({ pitches: [bass, ...pitches.slice(1)], shape: contour.text });
-      }
-    }
-  }
-  return figures;
+  return rootsOf(model, stretch).flatMap((root) =>
+    contoursOf(count).flatMap((contour) => {
+      const plain = shapeFigure(model, stretch, root, contour.steps);
+      const pitches = plain && slash ? overSlashBass(model, stretch, contour, plain) : plain;
+      return pitches ? [{ pitches, shape: contour.text }] : [];
+    }),
+  );
 }
 
 /** Roots to hang a shape on; they may lie an octave below the range when the shape itself starts higher. */

@@ -41,7 +41,6 @@ const SHAPES: readonly string[] = [
   'R R 3',
   'R 5 5',
   'R R 8',
-  'R 3 3',
   '3 5 8',
   '8 5 3',
   'R 8 R',
@@ -82,7 +81,6 @@ const SHAPES: readonly string[] = [
   'R 5 8 8',
   'R R 5 8',
   'R R 5 3',
-  'R 3 3 5',
   'R 5 R 3',
   '5 3 R R',
   'R 8 R 8',
@@ -185,8 +183,15 @@ function stepOf(token: string): number {
 
 const readShape = (text: string): Contour => ({ text, steps: text.split(' ').map(stepOf) });
 
+/** Where the fifth above lies too high, the one below does the same work: `R 5 R` is also `R 5, R`. */
+function loweredFifths(text: string): readonly string[] {
+  return /^[R35 ]+$/.test(text) && text.includes('5') && text.startsWith('R')
+    ? [text, text.replaceAll('5', '5,')]
+    : [text];
+}
+
 const BY_COUNT = new Map<number, Contour[]>();
-for (const shape of SHAPES.map(readShape)) {
+for (const shape of [...new Set(SHAPES.flatMap(loweredFifths))].map(readShape)) {
   const known = BY_COUNT.get(shape.steps.length);
   if (known) known.push(shape);
   else BY_COUNT.set(shape.steps.length, [shape]);

@@ -8,10 +8,10 @@ import { type Option, openWorkshop, textOfTones, type Workshop } from './options
 import { patternOf } from './rhythm';
 import { BREACH, meetingCost } from './taste';
 import { writeNotes } from './tones';
-import type { Idea, LineNotes, LineRequest } from './types';
+import type { Idea, LineNotes, LineRequest, Technique } from './types';
 
 /** How many ideas a bar is offered. */
-const WANTED = 9;
+const WANTED = 10;
 
 /** Options that are looked at for each rhythm, so that one rhythm does not crowd out the others. */
 const PER_RHYTHM = 40;
@@ -162,6 +162,9 @@ function ideaOf(model: LineModel, heard: HeardLine, index: number, option: Optio
   };
 }
 
+const isAllowed = (request: LineRequest, technique: Technique): boolean =>
+  technique === 'chord tones' || request.techniques.has(technique);
+
 /** Neighbours that have no notes yet are imagined with the root of their first chord. */
 function imagined(model: LineModel, shop: Workshop, heard: HeardLine, barIndex: number): HeardLine {
   const bar = model.bars[barIndex];
@@ -187,14 +190,16 @@ export function ideasForBar(request: LineRequest, line: LineNotes, barIndex: num
   const shop = openWorkshop(model);
   const heard = imagined(model, shop, hearLine(model, line), barIndex);
   const ranked = rankedOptions(shop, heard, bar);
-  const clean = ranked.filter(({ cost }) => cost < BREACH);
+  const clean = ranked.filter(({ cost }) => cost < BREACH / 2);
   const dealt = deal(clean, WANTED);
   const more =
     dealt.length < WANTED
       ? deal(
-          ranked.filter(({ cost }) => cost >= BREACH),
+          ranked.filter(({ cost }) => cost >= BREACH / 2),
           WANTED - dealt.length,
         )
       : [];
-  return [...dealt, ...more].map((option) => ideaOf(model, heard, barIndex, option));
+  return [...dealt, ...more]
+    .map((option) => ideaOf(model, heard, barIndex, option))
+    .filter(({ analysis }) => analysis.techniques.every((technique) => isAllowed(request, technique)));
 }

@@ -4,7 +4,7 @@ import { type Entry, type Exit, entryOf, exitOf, soloBreaches } from './bar-rule
 import { barFigures, countsByStretch, type Figure, nextStretches, tonesOf } from './candidates';
 import { type BarModel, changesAtStart, type LineModel } from './model';
 import { type BarRhythm, rhythmsFor } from './rhythm';
-import { handCost, ownCost } from './taste';
+import { BREACH, handCost, ownCost } from './taste';
 import { isLeap, type Tone } from './tones';
 
 /** A way of playing a bar that breaks no rule by itself, with what it costs. */
@@ -32,7 +32,7 @@ function keepsToTechniques(model: LineModel, tones: readonly Tone[]): boolean {
     if (!before) return false;
     const outside = !tone.stretch?.steps.some((step) => step?.halfSteps === tone.interval);
     if (outside || isLeap(before.midi, tone.midi)) {
-      return techniques.has('approach note') && index === tones.length - 1;
+      return techniques.has('approach note') && model.limits.halfSteps && index === tones.length - 1;
     }
     return techniques.has('scale steps');
   });
@@ -85,12 +85,17 @@ export function openWorkshop(model: LineModel): Workshop {
     const counts = countsByStretch(bar, rhythm);
     return figuresOf(bar, counts).flatMap((figure): readonly Priced[] => {
       const tones = tonesOf(bar, rhythm, figure);
-      const usable =
-        beginsOnHome(bar, tones, changed) &&
-        keepsToTechniques(model, tones) &&
-        soloBreaches(model, bar, tones) === 0;
-      return usable ? [{ tones, shape: figure.shape, cost: ownCost(model, bar, tones, changed) }] : [];
+      if (!beginsOnHome(bar, tones, changed) || !keepsToTechniques(model, tones)) return [];
+      const breach = soloBreaches(model, bar, tones) === 0 ? 0 : BREACH;
+      return [{ tones, shape: figure.shape, cost: breach + ownCost(model, bar, tones, changed) }];
     });
+  };
+
+  /** What breaks a rule by itself stays only where a bar has nothing else. */
+  const usable = (bar: BarModel, rhythm: BarRhythm): readonly Priced[] => {
+    const all = cheaply(bar, rhythm);
+    const clean = all.filter(({ cost }) => cost < BREACH);
+    return [...(clean.length > 0 ? clean : all)].sort((one, other) => one.cost - other.cost);
   };
 
   const finished = ({ tones, shape, cost }: Priced, rhythm: BarRhythm): Option => ({
@@ -109,8 +114,7 @@ export function openWorkshop(model: LineModel): Workshop {
     rhythms: (bar) => remembered(rhythms, likeness(bar), () => rhythmsFor(model, bar)),
     options: (bar, rhythm) =>
       remembered(options, `${likeness(bar)} / ${rhythm.cell.id}`, () =>
-        [...cheaply(bar, rhythm)]
-          .sort((one, other) => one.cost - other.cost)
+        usable(bar, rhythm)
           .slice(0, OPTIONS_A_RHYTHM)
           .map((option) => finished(option, rhythm))
           .sort((one, other) => one.cost - other.cost),

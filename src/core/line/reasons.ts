@@ -1,7 +1,7 @@
 import { formatName } from '../theory';
 import { type HeardLine, isSilentOnOne, silenceOf, struck } from './hearing';
 import { type BarModel, changesBetween, type LineModel } from './model';
-import { isHome, type Tone } from './tones';
+import { isHome, isStep, type Tone } from './tones';
 import type { NoteAnalysis, Technique } from './types';
 
 /** What a reason may speak of: the analysis of the notes without the reason itself. */
@@ -101,7 +101,7 @@ function chordClause(bar: BarModel, tones: readonly Tone[], facts: Facts): strin
   return direction === 'down' ? `${spelled} comes down through ${chords}` : `${spelled} outlines ${chords}`;
 }
 
-/** The first note outside the chord and where it moves. */
+/** The first note outside the chord and where it moves; the last one is left to {@link walkClause}. */
 function stepClause(bar: BarModel, tones: readonly Tone[], facts: Facts): string | null {
   const index = facts.notes.findIndex(
     (note) => note.function === 'passing' || note.function === 'neighbour' || note.function === 'scale step',
@@ -112,7 +112,7 @@ function stepClause(bar: BarModel, tones: readonly Tone[], facts: Facts): string
   if (!tone) return null;
   const place = `${nameOf(tone)} on ${beatPhrase(bar, tone.start)}`;
   const kind = facts.notes[index]?.function;
-  if (kind === 'passing' && before && after && after.midi !== tone.midi) {
+  if (kind === 'passing' && before && after && before.midi !== tone.midi && after.midi !== tone.midi) {
     return `${place} passes from ${nameOf(before)} to ${nameOf(after)}`;
   }
   if (kind === 'neighbour' && before && before.midi !== tone.midi)
@@ -120,32 +120,48 @@ function stepClause(bar: BarModel, tones: readonly Tone[], facts: Facts): string
   return `${place} is a step of the scale between the chord tones`;
 }
 
-/** How the bar leads into the root of whatever follows; null unless that holds for every bar that can follow. */
-function leadClause(
-  model: LineModel,
-  heard: HeardLine,
-  bar: BarModel,
-  tones: readonly Tone[],
-): string | null {
+/** The last notes as a walk by step into the next root, two notes at least and one of them outside the chord. */
+function walkClause(target: Tone, tones: readonly Tone[]): string | null {
   const last = tones.at(-1);
-  if (!last || bar.after.length === 0) return null;
+  if (!last || !isStep(last.midi, target.midi)) return null;
+  const direction = Math.sign(target.midi - last.midi);
+  const walk: Tone[] = [last];
+  for (let index = tones.length - 2; index >= 0; index -= 1) {
+    const tone = tones[index];
+    const next = walk[0];
+    if (!tone || !next || !isStep(tone.midi, next.midi) || Math.sign(next.midi - tone.midi) !== direction)
+      break;
+    walk.unshift(tone);
+  }
+  if (walk.length < 2 || walk.every((tone) => tone.member)) return null;
+  const names = walk.map(nameOf).join('–');
+  return `${names} walks ${direction > 0 ? 'up' : 'down'} by step to ${nameOf(target)}`;
+}
+
+/** The first note of whatever follows, where every bar that can follow begins with the same new root. */
+function targetOf(model: LineModel, heard: HeardLine, bar: BarModel): Tone | null {
   const firsts = bar.after.map((index) => {
     const next = model.bars[index];
     const first = heard[index]?.[0];
     return next && first && changesBetween(bar, next) && isHome(first) ? first : null;
   });
-  const target = firsts[0];
-  if (!target || firsts.some((first) => first === null || first.midi !== target.midi)) return null;
+  const target = firsts[0] ?? null;
+  return firsts.every((first) => first?.midi === target?.midi) ? target : null;
+}
+
+/** How the last note leads into the next root. */
+function leadClause(bar: BarModel, tones: readonly Tone[], target: Tone): string | null {
+  const last = tones.at(-1);
+  if (!last) return null;
   const distance = target.midi - last.midi;
   const size = Math.abs(distance);
   const way = distance > 0 ? 'up' : 'down';
   const place = `${nameOf(last)} on ${beatPhrase(bar, last.start)}`;
-  if (size === 0 || size > 7 || size === 6) return null;
   if (size === 1) return `${place} leads ${way} a half step to ${nameOf(target)}`;
   if (size === 2) return `${place} steps ${way} to ${nameOf(target)}`;
-  const fifth = (distance === 5 || distance === -7) && target.stretch?.chord !== null;
-  if (fifth) return `${place} is the fifth of ${nameOf(target)} and moves ${way} to it`;
-  return null;
+  return distance === 5 || distance === -7
+    ? `${place} is the fifth of ${nameOf(target)} and moves ${way} to it`
+    : null;
 }
 
 function rhythmClause(
@@ -187,15 +203,25 @@ export function reasonFor(model: LineModel, heard: HeardLine, bar: BarModel, fac
     return bar.playable ? 'The bass rests for the whole bar.' : 'There is no chord here, so the bass rests.';
   }
   const has = (technique: Technique) => facts.techniques.includes(technique);
+  const target = targetOf(model, heard, bar);
+  const walk = target ? walkClause(target, tones) : null;
+  const lead = target ? leadClause(bar, tones, target) : null;
   const clauses = [
     has('space') ? spaceClause(model, heard, bar, tones) : null,
     special(bar, tones, facts),
-    has('scale steps') ? stepClause(bar, tones, facts) : null,
+    walk ?? (has('scale steps') ? stepClause(bar, tones, facts) : null),
+    walk ? null : lead,
     chordClause(bar, tones, facts),
+    rhythmClause(model, heard, bar, tones),
   ].filter((clause) => clause !== null);
-  const lead = leadClause(model, heard, bar, tones) ?? rhythmClause(model, heard, bar, tones);
-  const said = lead === null ? clauses.slice(0, 2) : [...clauses.slice(0, 1), lead];
+  const said = orderedForEar(clauses, lead).slice(0, 2);
   return said.length === 0
     ? 'The bass plays without a chord to lean on.'
     : `${capitalised(said.join('; '))}.`;
+}
+
+/** What the bar plays before where it goes: a lead that would open the sentence comes after the next clause. */
+function orderedForEar(clauses: readonly string[], lead: string | null): readonly string[] {
+  const [first, second] = clauses;
+  return first !== undefined && second !== undefined && first === lead ? [second, first] : clauses;
 }

@@ -30,6 +30,8 @@ const WEIGHT = {
   strongStep: 1.5,
   /** A bar that only repeats one note, from the level on that knows more. */
   monotone: 1.6,
+  /** A bar whose steps lead round a single chord tone and never spell the chord. */
+  thin: 1.8,
   /** The hand's cost in the fretboard's unit, by note. */
   hand: 0.55,
   /** A note of the line above the octave over the lowest root, where the bass stops supporting. */
@@ -42,7 +44,7 @@ const WEIGHT = {
   /** The next bar begins with the note that was just heard. */
   stuckLanding: 0.9,
   /** A step outside the chord at the end of a bar that does not go on by step. */
-  brokenStep: 60,
+  brokenStep: BREACH / 2,
   /** A note of the next chord at the end of a bar, struck early without being asked for. */
   earlyRoot: 25,
   /** The end of an answer on the root, of a statement on third or fifth. */
@@ -113,6 +115,8 @@ export function ownCost(model: LineModel, bar: BarModel, tones: readonly Tone[],
   let cost = startCost(bar, tones, changed);
   cost += Math.max(0, range - OCTAVE) * WEIGHT.wide + unturnedLeaps(tones) * WEIGHT.unturned;
   if (range === 0 && tones.length > 1 && model.request.level > 0) cost += WEIGHT.monotone;
+  const members = new Set(tones.flatMap((tone) => (tone.member ? [tone.interval] : [])));
+  if (members.size < 2 && tones.some((tone) => !tone.member)) cost += WEIGHT.thin;
   for (const tone of tones) cost += toneCost(bar, tone);
   return cost;
 }

@@ -9,7 +9,7 @@ import { type BarRhythm, patternOf } from '../rhythm';
 import { BREACH, meetingCost, roleCost } from '../taste';
 import { hear, writeNotes } from '../tones';
 import type { ComposedLine, ComposeRequest, LineNotes } from '../types';
-import { cellsByRole, type Plan, type PlannedBar, plansFor } from './plan';
+import { type Plan, type PlannedBar, plansFor, rhythmsByRole, typicalBar } from './plan';
 import { type Candidate, cheapest, type Field, fieldOf, type Prices, rememberPrices } from './search';
 
 /** Options that a bar brings into the search. */
@@ -111,36 +111,48 @@ function fieldFor(studio: Studio, bar: BarModel, planned: PlannedBar, motif: str
     : `${shop.likeness(bar)} / ${planned.rhythm?.cell.id} / ${planned.role} / ${last} / ${motif}`;
   const known = fields.get(key);
   if (known) return known;
-  const candidates = kept
-    ? [{ option: kept, cost: 0 }]
-    : planned.rhythm
-      ? candidatesFor(studio, bar, planned, planned.rhythm, motif)
-      : [{ option: RESTING, cost: 0 }];
-  const field = fieldOf(
-    fields.size,
-    candidates.length > 0 ? candidates : [{ option: RESTING, cost: BREACH }],
-    OPTIONS_A_BAR,
-  );
+  const candidates = kept ? [{ option: kept, cost: 0 }] : candidatesFor(studio, bar, planned, motif);
+  const field = fieldOf(fields.size, candidates, OPTIONS_A_BAR);
   fields.set(key, field);
   return field;
 }
 
-const candidatesFor = (
+function candidatesFor(
   studio: Studio,
   bar: BarModel,
   planned: PlannedBar,
-  rhythm: BarRhythm,
   motif: string,
-): readonly Candidate[] =>
-  studio.shop.options(bar, rhythm).map((option) => ({
+): readonly Candidate[] {
+  const { shop } = studio;
+  if (!planned.rhythm) return [{ option: RESTING, cost: 0 }];
+  const options = playableOptions(shop, bar, planned.rhythm);
+  if (options.length === 0) return [{ option: RESTING, cost: BREACH }];
+  return options.map((option) => ({
     option,
     cost:
       option.cost +
       roleCost(planned.role, option.tones) +
       motifCost(planned.role, option.shape, motif) +
-      homeCost(studio.shop.model, bar, option) +
+      homeCost(shop.model, bar, option) +
       studio.luck(option),
   }));
+}
+
+/** The options of a rhythm; where the range has no place for so many notes, those of the next calmer one. */
+function playableOptions(shop: Workshop, bar: BarModel, rhythm: BarRhythm): readonly Option[] {
+  const options = shop.options(bar, rhythm);
+  if (options.length > 0) return options;
+  const count = rhythm.onsets.length;
+  const calmer = shop
+    .rhythms(bar)
+    .filter((other) => other.silentOne === rhythm.silentOne && other.onsets.length < count)
+    .sort((one, other) => other.onsets.length - one.onsets.length);
+  for (const other of calmer) {
+    const found = shop.options(bar, other);
+    if (found.length > 0) return found;
+  }
+  return [];
+}
 
 /** Shapes worth carrying through the line: the cheapest ones of the first statement. */
 function motifsFor(studio: Studio, plan: Plan): readonly string[] {
@@ -203,6 +215,26 @@ function bestLine(studio: Studio, plans: readonly Plan[]): LineNotes {
   return best;
 }
 
+/**
+ * The line on the statement's rhythm that the seed chose; where that leaves a rule broken, the first rhythm after
+ * it that breaks none, or the one that breaks fewest.
+ */
+function firstClean(studio: Studio, statements: readonly string[]): LineNotes {
+  const { shop, given, seed } = studio;
+  let best: { readonly bars: LineNotes; readonly breaches: number } | null = null;
+  for (const statement of statements.slice(0, STATEMENTS)) {
+    const plans = plansFor(shop, statement, given, (cell) => chance(seed, cell) * CHANCE.cell);
+    const bars = bestLine(studio, plans);
+    const breaches = findBreaches(shop.model, hearLine(shop.model, bars)).length;
+    if (best === null || breaches < best.breaches) best = { bars, breaches };
+    if (breaches === 0) break;
+  }
+  return best?.bars ?? [];
+}
+
+/** How many rhythms are tried where rules stay broken, as they may when bars are kept. */
+const STATEMENTS = 6;
+
 /** No meeting of two bars is worth more than this. */
 const LEAST_MEETING = -1.3;
 
@@ -214,19 +246,24 @@ const LEAST_MEETING = -1.3;
  */
 export function composeLine(request: ComposeRequest): ComposedLine {
   const studio = openStudio(request);
-  const { shop, given, seed } = studio;
-  const { model } = shop;
-  const statements = cellsByRole(shop, 'statement');
-  const start = hashText(request.chart.bars.map((bar) => bar.spans.length).join(' '));
-  const statement = statements[(start + seed) % Math.max(1, statements.length)] ?? '';
-  const plans = plansFor(shop, statement, given, (cell) => chance(seed, cell) * CHANCE.cell);
-  const bars = bestLine(studio, plans);
-  const whole = bars.map((notes, index) => request.kept[index] ?? notes);
+  const { model } = studio.shop;
+  const bar = typicalBar(studio.shop);
+  const statements = bar ? rhythmsByRole(studio.shop, bar, 'statement').map(({ cell }) => cell.id) : [];
+  const start = hashText(request.chart.bars.map((each) => each.spans.length).join(' '));
+  const turned = statements.map(
+    (_, index) => statements[(start + request.seed + index) % statements.length] ?? '',
+  );
+  const whole = firstClean(studio, turned.length > 0 ? turned : ['']).map(
+    (notes, index) => request.kept[index] ?? notes,
+  );
   return { bars: whole, remarks: remarksFor(model, whole) };
 }
 
+const numberOf = (model: LineModel, bar: BarModel): number =>
+  model.request.chart.bars[bar.index]?.number ?? bar.index + 1;
+
 function restRemark(model: LineModel, bar: BarModel): string[] {
-  const number = model.request.chart.bars[bar.index]?.number ?? bar.index + 1;
+  const number = numberOf(model, bar);
   const unknown = bar.stretches.find((stretch) => stretch.label.startsWith('? '));
   if (unknown)
     return [
@@ -240,7 +277,7 @@ function fretRemarks(model: LineModel, line: LineNotes): string[] {
   const high = model.bars.filter((bar) =>
     (heard[bar.index] ?? []).some((tone) => model.beyondFrets.has(tone.midi % 12)),
   );
-  const numbers = high.map((bar) => model.request.chart.bars[bar.index]?.number ?? bar.index + 1);
+  const numbers = high.map((bar) => numberOf(model, bar));
   return numbers.length === 0
     ? []
     : [
@@ -248,11 +285,28 @@ function fretRemarks(model: LineModel, line: LineNotes): string[] {
       ];
 }
 
+/** Where roots alone leave no other way than a tritone into the next chord. */
+function tritoneRemarks(model: LineModel, line: LineNotes): string[] {
+  if (model.request.level > 0) return [];
+  const heard = hearLine(model, line);
+  return model.bars.flatMap((bar) => {
+    const last = heard[bar.index]?.at(-1);
+    const leaps = bar.after.some((index) => {
+      const first = heard[index]?.[0];
+      return last !== undefined && first !== undefined && Math.abs(first.midi - last.midi) === 6;
+    });
+    return leaps
+      ? [`Bar ${numberOf(model, bar)}: the roots lie a tritone apart, and this level knows no other notes.`]
+      : [];
+  });
+}
+
 function remarksFor(model: LineModel, line: LineNotes): readonly string[] {
   const breaches = findBreaches(model, hearLine(model, line));
   return [
     ...model.bars.flatMap((bar) => restRemark(model, bar)),
     ...fretRemarks(model, line),
+    ...tritoneRemarks(model, line),
     ...breaches.map((breach) => breach.message),
   ];
 }

@@ -119,7 +119,11 @@ function barRhythm(
   const phrase = shop.model.request.feel.phraseLength;
   const turn = choice.turns[Math.floor(place / phrase) % 2 === 0 ? 0 : 1];
   const cell = role === 'statement' ? choice.statement : role === 'answer' ? choice.answer : turn;
-  const sounding = role === 'statement' || bar.opensSection || followsSilence(bar, planned, given);
+  const sounding =
+    role === 'statement' ||
+    bar.opensSection ||
+    bar.stretches.length > 1 ||
+    followsSilence(bar, planned, given);
   const rhythms = shop.rhythms(bar);
   const rhythm = rhythmOf(rhythms, cell, role, sounding);
   const missesRoot = rhythm?.silentOne === true && laggingChange(shop, bar, planned, given);
@@ -203,26 +207,25 @@ function dropCost(shop: Workshop, bars: readonly PlannedBar[]): number {
   return inFour.length > 0 && sounding.length * 2 <= inFour.length ? BREACH : 0;
 }
 
-/** Rhythm cells by role, the most common metre's, in the order of the feel's table. */
-export function cellsByRole(shop: Workshop, role: PhraseRole): readonly string[] {
+/** A bar of the chart's most common metre, with as few chords as there are: what rhythms are chosen for. */
+export function typicalBar(shop: Workshop): BarModel | null {
   const metres = new Map<string, { bar: BarModel; count: number }>();
   for (const bar of shop.model.bars) {
     if (!bar.playable) continue;
     const key = `${bar.metre.count}/${bar.metre.unit}`;
-    const known = metres.get(key);
-    if (!known) metres.set(key, { bar, count: 1 });
-    else {
-      known.count += 1;
-      if (bar.stretches.length < known.bar.stretches.length) known.bar = bar;
-    }
+    const known = metres.get(key) ?? { bar, count: 0 };
+    known.count += 1;
+    if (bar.stretches.length < known.bar.stretches.length) known.bar = bar;
+    metres.set(key, known);
   }
-  const main = [...metres.values()].sort((one, other) => other.count - one.count)[0];
-  if (!main) return [];
-  const rhythms = shop.rhythms(main.bar);
-  const marked = rhythms.filter(
-    (rhythm) => rhythm.cell.roles.includes(role) && !(role === 'statement' && rhythm.silentOne),
-  );
-  return (marked.length > 0 ? marked : rhythms).map((rhythm) => rhythm.cell.id);
+  return [...metres.values()].sort((one, other) => other.count - one.count)[0]?.bar ?? null;
+}
+
+/** The rhythms of a bar that suit a role, all of them where none is marked for it; a statement sounds on one. */
+export function rhythmsByRole(shop: Workshop, bar: BarModel, role: PhraseRole): readonly BarRhythm[] {
+  const rhythms = shop.rhythms(bar).filter((rhythm) => role !== 'statement' || !rhythm.silentOne);
+  const marked = rhythms.filter((rhythm) => rhythm.cell.roles.includes(role));
+  return marked.length > 0 ? marked : rhythms;
 }
 
 /** Rhythms that a take tries as its answer and its turnaround; another seed likes others. */
@@ -236,8 +239,17 @@ export function plansFor(
   given: readonly Given[],
   liking: (cell: string) => number,
 ): readonly Plan[] {
+  const bar = typicalBar(shop);
+  const count = bar && shop.rhythms(bar).find(({ cell }) => cell.id === statement)?.onsets.length;
   const liked = (role: PhraseRole, most: number): readonly string[] =>
-    [...cellsByRole(shop, role)].sort((one, other) => liking(one) - liking(other)).slice(0, most);
+    (bar ? [...rhythmsByRole(shop, bar, role)] : [])
+      .map(({ cell, onsets }) => ({
+        id: cell.id,
+        cost: liking(cell.id) + (isEvenWith(count ?? 0, onsets.length) ? 0 : BREACH),
+      }))
+      .sort((one, other) => one.cost - other.cost)
+      .slice(0, most)
+      .map(({ id }) => id);
   const answers = liked('answer', ANSWERS);
   const turns = liked('turnaround', TURNS);
   const plans = new Map<string, Plan>();
