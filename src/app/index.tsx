@@ -1,12 +1,11 @@
 import { createRoot } from 'react-dom/client';
-import { App, createPlayback, loadScore, StartFailed } from './pages';
+import { App, createPlayback, StartFailed } from './pages';
 import { startSession } from './state';
 import { openStorage } from './storage';
 
 /** Starts the app in an element of the page. */
 export async function startApp(element: HTMLElement): Promise<void> {
   const root = createRoot(element);
-  loadScore();
   try {
     const session = await startSession(openStorage());
     root.render(<App session={session} playback={createPlayback(session)} />);

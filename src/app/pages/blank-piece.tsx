@@ -2,7 +2,7 @@ import { type BlankPiece, type BlankSheet, setBlankBars } from '../../core/lesso
 import { NumberWord } from '../controls';
 import { PieceHead, type PlaceOnSheet } from './piece-head';
 import { ScoreFigure } from './score-figure';
-import { useAtWork } from './session';
+import { useAtWork, usePieceNow } from './session';
 
 interface BlankPieceViewProps {
   readonly piece: BlankPiece;
@@ -13,22 +13,23 @@ interface BlankPieceViewProps {
 /** Empty staff and tab for the student's own line. */
 export function BlankPieceView({ piece, sheet, place }: BlankPieceViewProps) {
   const { session } = useAtWork();
+  const { bars } = usePieceNow(piece);
   return (
     <section className="piece">
       <PieceHead piece={piece} place={place}>
         <NumberWord
           label={`Number of blank bars, ${piece.name}`}
-          value={piece.bars}
+          value={bars}
           least={1}
           most={64}
-          onChange={(bars) =>
-            session.lessons.change((lesson) => setBlankBars(lesson, piece.id, bars), {
+          onChange={(count) =>
+            session.lessons.change((lesson) => setBlankBars(lesson, piece.id, count), {
               label: 'change the blank bars',
               join: `blank ${piece.id}`,
             })
           }
         />{' '}
-        blank {piece.bars === 1 ? 'bar' : 'bars'}
+        blank {bars === 1 ? 'bar' : 'bars'}
       </PieceHead>
       <ScoreFigure
         sheet={sheet}

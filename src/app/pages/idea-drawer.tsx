@@ -13,7 +13,7 @@ import { chordsOf, degreesLine, describeTechniques } from './describe';
 import { gliding, NARROW } from './hooks';
 import { IdeaCard } from './idea-card';
 import { sameNotes, sameQuestion } from './idea-preview';
-import { useAtWork } from './session';
+import { useAtWork, usePieceNow } from './session';
 
 interface IdeaDrawerProps {
   readonly piece: LinePiece;
@@ -54,6 +54,7 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
   const { session } = useAtWork();
   const id = useId();
   const root = useRef<HTMLDivElement>(null);
+  const now = usePieceNow(piece);
   const asked = useIdeas(piece, instrument, bar);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: another bar may open the drawer elsewhere
@@ -66,7 +67,7 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
   }, [bar]);
 
   const written = sheet.bars[bar];
-  const stored = piece.bars[bar];
+  const stored = now.bars[bar];
   if (written === undefined || stored === undefined) return null;
   const title = `Ideas for bar ${written.written.number}`;
   return (
@@ -95,7 +96,11 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
           <p className="drawer__now">
             In the line now:{' '}
             <strong className="drawer__degrees">
-              {degreesLine(stored.notes, written.analysis, written.written.metre)}
+              {degreesLine(
+                written.notes.map(({ note }) => note),
+                written.analysis,
+                written.written.metre,
+              )}
             </strong>{' '}
             <span className="drawer__techniques">{describeTechniques(written.analysis.techniques)}.</span>{' '}
             {written.analysis.reason}

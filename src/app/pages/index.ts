@@ -1,4 +1,3 @@
 export { App } from './app';
 export { createPlayback } from './playback';
 export { StartFailed } from './problem';
-export { loadScore } from './score-ready';

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { copyPiece, movePiece, type Piece, removePiece, renamePiece } from '../../core/lesson';
 import { MenuButton } from '../controls';
-import { useAtWork } from './session';
+import { useAtWork, usePieceNow } from './session';
 
 /** Where a piece stands on the sheet. */
 export interface PlaceOnSheet {
@@ -18,8 +18,9 @@ interface PieceHeadProps {
 }
 
 /** The name of a piece, written where it is printed, and what can be done with the piece as a whole. */
-export function PieceHead({ piece, place, children, action }: PieceHeadProps) {
+export function PieceHead({ piece: settled, place, children, action }: PieceHeadProps) {
   const { session } = useAtWork();
+  const piece = usePieceNow(settled);
   const { lessons } = session;
   const move = (by: -1 | 1) =>
     lessons.change((lesson) => movePiece(lesson, piece.id, by), { label: `move ${piece.name}` });

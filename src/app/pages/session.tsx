@@ -1,6 +1,6 @@
 import { createContext, type ReactNode, useContext } from 'react';
 import { useStore } from 'zustand';
-import type { Lesson, LinePiece } from '../../core/lesson';
+import type { Lesson, LinePiece, Piece } from '../../core/lesson';
 import type { EditorState, Session } from '../state';
 import type { Playback } from './playback';
 
@@ -31,6 +31,14 @@ export function useAtWork(): AtWork {
 
 /** The document as it is this moment: for fields that are typed into. */
 export const useLesson = (): Lesson => useStore(useAtWork().session.lessons, (state) => state.lesson);
+
+/** A piece as it is this moment, where the page shows it as it was a moment ago. */
+export function usePieceNow<Kind extends Piece>(settled: Kind): Kind {
+  const now = useLesson().pieces.find((piece) => piece.id === settled.id);
+  return now !== undefined && isSameKind(now, settled) ? now : settled;
+}
+
+const isSameKind = <Kind extends Piece>(piece: Piece, like: Kind): piece is Kind => piece.kind === like.kind;
 
 export const useEditor = <Part,>(select: (state: EditorState) => Part): Part =>
   useStore(useAtWork().session.editor, select);

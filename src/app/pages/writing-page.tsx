@@ -5,6 +5,7 @@ import { NARROW, useMedia, whenIdle } from './hooks';
 import { Ledge } from './ledge';
 import { NotePad } from './note-pad';
 import { Remarks } from './remarks';
+import { loadScore } from './score-ready';
 import { useAtWork, useEditor, useLesson } from './session';
 import { SheetView } from './sheet';
 
@@ -21,7 +22,10 @@ export function WritingPage() {
   useShortcuts();
   usePrintPages(settled);
 
-  useEffect(() => whenIdle(playback.warmUp, 4000), [playback]);
+  useEffect(() => {
+    loadScore();
+    return whenIdle(playback.warmUp, 4000);
+  }, [playback]);
 
   const padShown = !folds || padOpen;
   const closePad = () => {
