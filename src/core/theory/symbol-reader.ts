@@ -30,18 +30,38 @@ const parse = chordParserFactory({
   altIntervals: ['b5', '#5', 'b9', '#9'],
 });
 
-/** Spellings that the library does not know, written as it knows them. */
+/** Spellings that the library does not know or reads otherwise, written as it knows them; in this order. */
+const SPELLINGS: readonly (readonly [RegExp, string])[] = [
+  [/♭/g, 'b'],
+  [/♯/g, '#'],
+  [/[–—−‐‑]/g, '-'],
+  [/[º˚]/g, '°'],
+  [/[∆△]/g, 'Δ'],
+  // `7-9` and `7+9` mean the altered ninth, `7-5` the flat fifth.
+  [/(?<=\d|\()-(?=5|9|13)/g, 'b'],
+  [/(?<=\d|\()\+(?=4|5|9|11)/g, '#'],
+  [/#4/g, '#11'],
+  [/^maj(?=#11$)/, 'maj7'],
+  [/^dom(?=7|9|11|13)/, ''],
+  [/^dom$/, '7'],
+  [/(?<=\d)dim5/, 'b5'],
+  [/^power$/, '5'],
+  [/^j(?=7|9|11|13)/, 'maj'],
+  // A minor chord with a major seventh: `m/maj7`, `m#7`.
+  [/^(m|mi|min|-)\/?(?:maj|Maj|ma|Ma|M|#)(?=7)/, '$1Maj'],
+  // Ninths and elevenths of a diminished chord stand on its diminished seventh.
+  [/^(dim|°|o)(b?9)$/, '$17(add$2)'],
+  [/^(dim|°|o)11$/, '$17(add9,add11)'],
+  // Only over a dominant does the eleventh take the third away.
+  [/^(?:maj|Maj|ma|Ma|M|Δ)11/, 'maj9(add11)'],
+  [/^(?:\+|aug)11/, '9(#5,add11)'],
+  [/^(?:\+|aug)(?:maj|Maj|ma|Ma|M)11/, 'maj9(#5,add11)'],
+  // In brackets it cannot be taken for the accidental of the root.
+  [/^[b#]\d+/, '($&)'],
+];
+
 const inLibrarySpelling = (descriptor: string): string =>
-  descriptor
-    .replace(/♭/g, 'b')
-    .replace(/♯/g, '#')
-    .replace(/[–—−‐‑]/g, '-')
-    .replace(/[º˚]/g, '°')
-    .replace(/[∆△]/g, 'Δ')
-    .replace(/(?<=\d|\()-(?=5|9|13)/g, 'b')
-    .replace(/(?<=\d|\()\+(?=5|9|11)/g, '#')
-    // In brackets it cannot be taken for the accidental of the root.
-    .replace(/^[b#]\d+/, '($&)');
+  SPELLINGS.reduce((text, [pattern, replacement]) => text.replace(pattern, replacement), descriptor);
 
 const FLATS_AND_SHARPS: Readonly<Record<string, string>> = { b: '♭', '#': '♯' };
 
@@ -54,16 +74,23 @@ function degreeOfInterval(interval: string): Degree | null {
   return alteration === null ? null : { step: foldedStep(Number(match[2]) - 1), alteration };
 }
 
-function degreesOf(intervals: readonly string[], suspendedSecond: boolean): readonly Degree[] {
+/** Places in order of thirds; a sixth beside a seventh is a thirteenth. */
+const PLACES: Readonly<Record<Degree['step'], number>> = { 1: 0, 3: 1, 5: 2, 6: 3, 7: 4, 2: 5, 4: 6 };
+const THIRTEENTH = 7;
+
+/** `suspended` is the step that stands where the third would. */
+function degreesOf(intervals: readonly string[], suspended: Degree['step'] | null): readonly Degree[] {
   const degrees: Degree[] = [];
   for (const interval of intervals) {
     const degree = degreeOfInterval(interval);
     if (degree && !degrees.some((known) => sameDegree(known, degree))) degrees.push(degree);
   }
-  if (!suspendedSecond) return degrees;
-  const isSecond = (degree: Degree) => degree.step === 2;
-  const [root, ...rest] = degrees.filter((degree) => !isSecond(degree));
-  return [...(root ? [root] : []), ...degrees.filter(isSecond), ...rest];
+  const seventh = degrees.some(({ step, alteration }) => step === 7 && alteration > -2);
+  const place = ({ step }: Degree) => {
+    if (step === suspended) return PLACES[3];
+    return step === 6 && seventh ? THIRTEENTH : PLACES[step];
+  };
+  return degrees.sort((one, other) => place(one) - place(other));
 }
 
 function familyOf(degrees: readonly Degree[], suspended: boolean): ChordFamily {
@@ -86,7 +113,7 @@ function drawnBase(base: string): string {
     .replace(/^ma(?=\d)/, 'maj')
     .replace(/^\+/, 'aug')
     .replace(/sus$/, 'sus4')
-    .trim();
+    .replace(' bass', '(bass)');
 }
 
 function drawnChanges(base: string, changes: readonly string[]): string {
@@ -104,18 +131,13 @@ function drawnChanges(base: string, changes: readonly string[]): string {
 }
 
 function read(descriptor: string): Descriptor | null {
-  const text = inLibrarySpelling(descriptor);
-  if (text.length > LONGEST_DESCRIPTOR) return null;
-  const parsed = parse(`C${text}`);
+  if (descriptor.length > LONGEST_DESCRIPTOR) return null;
+  const parsed = parse(`C${inLibrarySpelling(descriptor)}`);
   if ('error' in parsed || parsed.input.rootNote !== 'C' || parsed.input.bassNote) return null;
   const { intervals, isSuspended, intents } = parsed.normalized;
   const { descriptor: base, chordChanges } = parsed.formatted;
-  const suspendedSecond =
-    !isSuspended &&
-    !intervals.some((interval) => /^b?3$/.test(interval)) &&
-    intervals.includes('9') &&
-    chordChanges.includes('omit3');
-  const degrees = degreesOf(intervals, suspendedSecond);
+  const suspendedSecond = intervals.includes('9') && chordChanges.includes('omit3') && !isSuspended;
+  const degrees = degreesOf(intervals, isSuspended ? 4 : suspendedSecond ? 2 : null);
   const family = familyOf(degrees, isSuspended || suspendedSecond);
   if (suspendedSecond) {
     const others = chordChanges.filter((change) => change !== 'add9' && change !== 'omit3');
