@@ -34,13 +34,13 @@ export function bassNote(stroke: BassStroke, sampleRate: number): Float32Array {
     },
     sampleRate,
   );
-  const pole = Math.exp((-2 * Math.PI * 90) / sampleRate);
+  const pole = Math.exp((-2 * Math.PI * 25) / sampleRate);
   let slow = 0;
   for (let index = 0; index < samples.length; index += 1) {
     slow = (samples[index] ?? 0) * (1 - pole) + slow * pole;
     samples[index] = slow;
   }
-  filter(samples, biquad('high-pass', 24, sampleRate));
+  filter(samples, biquad('high-pass', 18, sampleRate));
   filter(samples, biquad('low shelf', 95, sampleRate, Math.SQRT1_2, 3));
   filter(samples, biquad('low-pass', 1800 + 2600 * force, sampleRate));
   drive(samples, 1.1);
