@@ -138,7 +138,7 @@ function Group({ group, first, onChoose }: GroupProps) {
         >
           <span id={`${id}-${index}`}>{item.label}</span>
           {item.note !== undefined && (
-            <span className="menu__note" id={`${id}-${index}-note`}>
+            <span className="menu__note" id={`${id}-${index}-note`} aria-hidden="true">
               {item.note}
             </span>
           )}

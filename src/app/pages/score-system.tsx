@@ -83,7 +83,11 @@ function BarButtons({
         onClick={() => onChoose(box.bar)}
         onFocus={() => onFocus(box.bar)}
       >
-        {button.kept && <span className="bar__kept">kept</span>}
+        {button.kept && (
+          <span className="bar__kept" aria-hidden="true">
+            kept
+          </span>
+        )}
       </button>
     );
   });
