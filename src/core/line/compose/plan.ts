@@ -25,7 +25,7 @@ const WEIGHT = {
   /** A whole line that never leaves beat one or half a bar silent although space is on. */
   noSpace: 6,
   /** Missing silence, for the whole share. */
-  silenceShort: 120,
+  silenceShort: 400,
   /** An answer or turnaround that is not marked for its role in the feel's table. */
   foreignRole: 2,
   /** The carried form, where the statement is heard three times, teaches most but says least. */
@@ -221,10 +221,15 @@ export function typicalBar(shop: Workshop): BarModel | null {
   return [...metres.values()].sort((one, other) => other.count - one.count)[0]?.bar ?? null;
 }
 
-/** The rhythms of a bar that suit a role, all of them where none is marked for it; a statement sounds on one. */
+/**
+ * The rhythms of a bar that suit a role, all of them where none is marked for it; a statement sounds on
+ * one and leaves the silence that the feel asks for.
+ */
 export function rhythmsByRole(shop: Workshop, bar: BarModel, role: PhraseRole): readonly BarRhythm[] {
   const rhythms = shop.rhythms(bar).filter((rhythm) => role !== 'statement' || !rhythm.silentOne);
   const marked = rhythms.filter((rhythm) => rhythm.cell.roles.includes(role));
+  const airy = marked.filter((rhythm) => rhythm.silence >= shop.model.request.feel.silence.least);
+  if (role === 'statement' && airy.length > 1) return airy;
   return marked.length > 0 ? marked : rhythms;
 }
 

@@ -1,0 +1,36 @@
+import { bench, describe } from 'vitest';
+import { composeLine, ideasForBar } from '../../src/core/line';
+import { request } from '../line/notation';
+
+const ROUND = ['F', 'C7', 'F', 'C7', 'B♭', 'F', 'C7', 'F', 'Dm', 'Gm', 'C7', 'F', 'B♭', 'C7', 'Am', 'Dm'];
+
+/** A chart that goes round the same sixteen chords. */
+const chartOf = (bars: number): string =>
+  `| ${Array.from({ length: bars }, (_, bar) => ROUND[bar % ROUND.length]).join(' | ')} |`;
+
+describe('compose a line (aim: 32 bars under 50 ms, 512 under a second)', () => {
+  for (const bars of [8, 32, 128, 512]) {
+    const asked = request(chartOf(bars), { feel: 'one-drop' });
+    let seed = 0;
+    bench(
+      `${bars} bars`,
+      () => {
+        seed += 1;
+        composeLine({ ...asked, seed });
+      },
+      { time: 1500 },
+    );
+  }
+});
+
+describe('ideas for a bar (aim: under 5 ms)', () => {
+  for (const feel of ['early-ska', 'one-drop'] as const) {
+    const asked = request(chartOf(32), { feel });
+    const { bars } = composeLine(asked);
+    let bar = 0;
+    bench(`${feel}, in 32 bars`, () => {
+      bar = (bar + 1) % 32;
+      ideasForBar(asked, bars, bar);
+    });
+  }
+});

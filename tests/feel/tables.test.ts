@@ -1,0 +1,120 @@
+import { describe, expect, test } from 'vitest';
+import { barTicks, beatTicks, bpm } from '../../src/core/base';
+import { FEELS, feelById, feelMetre, type Grid, readGrid, swingRatio } from '../../src/core/feel';
+import { rhythmLevel } from '../../src/core/line/level';
+
+const rows = FEELS.flatMap((feel) =>
+  feel.metres.map((metre) => ({
+    name: `${feel.id} ${metre.metre.count}/${metre.metre.unit}`,
+    feel,
+    metre,
+  })),
+);
+
+const DIVISIONS = [1, 2, 3, 4, 6];
+
+/** Steps of a grid a beat; a grid must divide every beat evenly. */
+function stepsABeat(grid: Grid, metre: (typeof rows)[number]['metre']['metre']): number {
+  return (grid.length * beatTicks(metre)) / barTicks(metre);
+}
+
+describe('every feel', () => {
+  test.each(FEELS.map((feel) => [feel.id, feel] as const))('%s has what a teacher needs', (id, feel) => {
+    expect(feelById(id)).toBe(feel);
+    expect(feel.name).not.toBe('');
+    expect(feel.description).toMatch(/^[A-Z].*\.$/);
+    expect(feel.tempo.least).toBeLessThanOrEqual(feel.tempo.usual);
+    expect(feel.tempo.usual).toBeLessThanOrEqual(feel.tempo.most);
+    expect(feel.tempo.source).not.toBe('');
+    expect([2, 4]).toContain(feel.phraseLength);
+    expect(feelMetre(feel, { count: 4, unit: 4 })).not.toBeNull();
+    expect(feel.silence.least).toBeGreaterThanOrEqual(0);
+    expect(feel.silence.least).toBeLessThanOrEqual(0.5);
+  });
+
+  test('ids and names are different', () => {
+    expect(new Set(FEELS.map((feel) => feel.id)).size).toBe(FEELS.length);
+    expect(new Set(FEELS.map((feel) => feel.name)).size).toBe(FEELS.length);
+  });
+
+  test('swing tables ascend and stay between straight and three to one', () => {
+    for (const feel of FEELS) {
+      expect(feel.swing.length).toBeGreaterThan(0);
+      feel.swing.forEach(({ bpm: tempo, ratio }, index) => {
+        expect(ratio).toBeGreaterThanOrEqual(1);
+        expect(ratio).toBeLessThanOrEqual(3.5);
+        expect(tempo).toBeGreaterThan(feel.swing[index - 1]?.bpm ?? 0);
+      });
+    }
+  });
+});
+
+describe.each(rows)('$name', ({ metre }) => {
+  const grids = [
+    ...metre.drums,
+    ...metre.fill,
+    metre.chops,
+    metre.organ.left,
+    metre.organ.right,
+    ...metre.cells,
+  ];
+
+  test('every grid divides the beat, uses the signs and names its source', () => {
+    for (const { grid, source } of grids) {
+      expect(grid).toMatch(/^[xXo=-]+$/);
+      expect(DIVISIONS).toContain(stepsABeat(grid, metre.metre));
+      expect(grid).not.toMatch(/^=|-=/);
+      expect(source).not.toBe('');
+    }
+  });
+
+  test('drums have one row a sound and never hold', () => {
+    for (const set of [metre.drums, metre.fill]) {
+      expect(new Set(set.map((row) => row.sound)).size).toBe(set.length);
+      for (const row of set) expect(row.grid).not.toContain('=');
+    }
+    expect(metre.fill).not.toEqual(metre.drums);
+  });
+
+  test('cells are different rhythms, known by their own text', () => {
+    expect(new Set(metre.cells.map((cell) => cell.id)).size).toBe(metre.cells.length);
+    expect(new Set(metre.cells.map((cell) => cell.grid)).size).toBe(metre.cells.length);
+  });
+
+  test('no cell asks for more rhythm than its level allows', () => {
+    for (const cell of metre.cells) {
+      const asked = rhythmLevel(readGrid(cell.grid, metre.metre), metre.metre);
+      expect(`${cell.grid} ${cell.level >= asked}`).toBe(`${cell.grid} true`);
+      expect(cell.level).toBeLessThanOrEqual(5);
+    }
+  });
+
+  test('every role has a beginner’s rhythm, and a statement can begin on one', () => {
+    for (const role of ['statement', 'answer', 'turnaround'] as const) {
+      expect(metre.cells.some((cell) => cell.roles.includes(role) && cell.level === 0)).toBe(true);
+    }
+    const statements = metre.cells.filter((cell) => cell.roles.includes('statement'));
+    expect(statements.filter((cell) => cell.grid.startsWith('x')).length).toBeGreaterThanOrEqual(3);
+  });
+
+  test('there are rhythms enough, with and without beat one', () => {
+    expect(metre.cells.length).toBeGreaterThanOrEqual(10);
+    expect(metre.cells.filter((cell) => cell.grid.startsWith('-')).length).toBeGreaterThanOrEqual(3);
+  });
+});
+
+describe('swing', () => {
+  test('early ska swings less when it is faster, linearly and no further than its ends', () => {
+    const ska = feelById('early-ska');
+    expect(swingRatio(ska, bpm(60))).toBeCloseTo(1.7);
+    expect(swingRatio(ska, bpm(110))).toBeCloseTo(1.7);
+    expect(swingRatio(ska, bpm(125))).toBeCloseTo(1.45);
+    expect(swingRatio(ska, bpm(140))).toBeCloseTo(1.2);
+    expect(swingRatio(ska, bpm(220))).toBeCloseTo(1.2);
+  });
+
+  test('a feel with one entry swings the same at every tempo', () => {
+    const drop = feelById('one-drop');
+    expect(swingRatio(drop, bpm(60))).toBe(swingRatio(drop, bpm(200)));
+  });
+});

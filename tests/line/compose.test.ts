@@ -1,0 +1,166 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { barTicks, midiOf } from '../../src/core/base';
+import { placesOf } from '../../src/core/fretboard';
+import {
+  analyseLine,
+  type ComposeRequest,
+  checkLine,
+  composeLine,
+  type LineNotes,
+  type Technique,
+} from '../../src/core/line';
+import { charts, wishes } from './charts';
+import { line, request } from './notation';
+
+const RUNS = { numRuns: 40, seed: 20260101 };
+
+/** Whether the notes lie in order inside their bars. */
+function fits(asked: ComposeRequest, bars: LineNotes): boolean {
+  return asked.chart.bars.every((bar, index) => {
+    let end = 0;
+    for (const note of bars[index] ?? []) {
+      if (note.start < end || note.duration <= 0) return false;
+      end = note.start + note.duration;
+    }
+    return end <= barTicks(bar.metre);
+  });
+}
+
+const allows = (asked: ComposeRequest, technique: Technique): boolean =>
+  technique === 'chord tones' || asked.techniques.has(technique);
+
+describe('every composed line', () => {
+  test('fills its bars, stays on the neck and in the range, and breaks no rule', () => {
+    fc.assert(
+      fc.property(charts, wishes, (chart, wish) => {
+        const asked = request(chart, wish);
+        const { bars } = composeLine(asked);
+        expect(bars.length).toBe(asked.chart.bars.length);
+        expect(fits(asked, bars)).toBe(true);
+        for (const note of bars.flat()) {
+          const midi = midiOf(note.pitch);
+          expect(midi).toBeGreaterThanOrEqual(28);
+          expect(midi).toBeLessThanOrEqual((wish.level ?? 0) >= 4 ? 48 : 43);
+          expect(placesOf(midi, asked.instrument).some((place) => place.fret <= 12)).toBe(true);
+        }
+        expect(checkLine(asked, bars)).toEqual([]);
+      }),
+      RUNS,
+    );
+  });
+
+  test('shows only the techniques that are switched on', () => {
+    fc.assert(
+      fc.property(charts, wishes, (chart, wish) => {
+        const asked = request(chart, wish);
+        const shown = analyseLine(asked, composeLine(asked).bars).flatMap((bar) => bar.techniques);
+        expect(shown.filter((technique) => !allows(asked, technique))).toEqual([]);
+      }),
+      RUNS,
+    );
+  });
+
+  test('is the same for the same request and seed', () => {
+    fc.assert(
+      fc.property(charts, wishes, (chart, wish) => {
+        expect(composeLine(request(chart, wish))).toEqual(composeLine(request(chart, wish)));
+      }),
+      { ...RUNS, numRuns: 8 },
+    );
+  });
+
+  test('leaves kept bars exactly as they are', () => {
+    fc.assert(
+      fc.property(charts, wishes, fc.nat(11), fc.nat(11), (chart, wish, one, other) => {
+        const asked = request(chart, wish);
+        const first = composeLine(asked).bars;
+        const kept = first.map((notes, index) => (index === one || index === other ? notes : null));
+        const again = composeLine({ ...asked, seed: asked.seed + 1, kept }).bars;
+        kept.forEach((notes, index) => {
+          if (notes) expect(again[index]).toEqual(notes);
+        });
+      }),
+      { ...RUNS, numRuns: 15 },
+    );
+  });
+
+  test('sounds in every bar that has a chord, and rests in those that have none', () => {
+    fc.assert(
+      fc.property(charts, wishes, (chart, wish) => {
+        const asked = request(chart, wish);
+        const { bars } = composeLine(asked);
+        asked.chart.bars.forEach((bar, index) => {
+          const chorded = bar.spans.some((span) => span.harmony.kind === 'chord');
+          expect((bars[index]?.length ?? 0) > 0).toBe(chorded);
+        });
+      }),
+      RUNS,
+    );
+  });
+});
+
+const EIGHT_BARS = '| F | C7 | F | C7 | B♭ | F | C7 | F |';
+
+describe('a composed line', () => {
+  test('another seed gives another rhythm', () => {
+    const rhythms = [1, 2, 3, 4, 5].map((seed) =>
+      composeLine(request(EIGHT_BARS, { seed }))
+        .bars.map((bar) => bar.map((note) => note.start).join(' '))
+        .join('|'),
+    );
+    expect(new Set(rhythms).size).toBe(5);
+  });
+
+  test('carries the statement’s rhythm through at least half of the bars', () => {
+    for (const feel of ['early-ska', 'one-drop'] as const) {
+      for (const seed of [1, 2, 3, 4]) {
+        const { bars } = composeLine(request(EIGHT_BARS, { feel, seed }));
+        const rhythms = bars.map((bar) => bar.map((note) => note.start).join(' '));
+        expect(rhythms.filter((rhythm) => rhythm === rhythms[0]).length).toBeGreaterThanOrEqual(4);
+      }
+    }
+  });
+
+  test('leaves a quarter of the time silent in one drop', () => {
+    for (const seed of [1, 2, 3, 4, 5, 6]) {
+      const { bars } = composeLine(request(EIGHT_BARS, { feel: 'one-drop', seed }));
+      const sounding = bars.flat().reduce((sum, note) => sum + note.duration, 0);
+      expect(sounding / (8 * 3840)).toBeLessThanOrEqual(0.75);
+    }
+  });
+
+  test('says which chord it could not read and where the bass rests', () => {
+    const { bars, remarks } = composeLine(request('| C | Hxy | N.C. | G |'));
+    expect(bars[1]).toEqual([]);
+    expect(bars[2]).toEqual([]);
+    expect(remarks).toEqual([
+      'Bar 2: the chord “Hxy” is not understood, so the bass rests under it.',
+      'Bar 3 has no chord, so the bass rests.',
+    ]);
+  });
+
+  test('an empty chart gives an empty line', () => {
+    expect(composeLine(request(''))).toEqual({ bars: [], remarks: [] });
+  });
+
+  test('keeps to the notes of its level', () => {
+    const degrees = (level: 0 | 1 | 2) => {
+      const asked = request(EIGHT_BARS, { level, feel: 'early-ska' });
+      const texts = analyseLine(asked, composeLine(asked).bars).flatMap((bar) =>
+        bar.notes.map((note) => note.degreeText),
+      );
+      return [...new Set(texts)].sort().join(' ');
+    };
+    expect(degrees(0)).toBe('R');
+    expect(degrees(1)).toMatch(/^5( 8)? R$|^5 8 R$|^5 R$/);
+    expect(degrees(2)).toMatch(/^3 5( 8)? R$/);
+  });
+
+  test('bars kept by the teacher that break a rule are named', () => {
+    const kept = [line('F1 . B♭1 . E2 . B♭1 .')[0] ?? null, null, null, null];
+    const { bars, remarks } = composeLine(request('| F | B♭ | C7 | F |', { kept }));
+    expect(bars[0]).toEqual(kept[0]);
+    expect(remarks.some((remark) => remark.startsWith('Bar 1: '))).toBe(true);
+  });
+});
