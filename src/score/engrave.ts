@@ -19,7 +19,7 @@ export function engrave(sheet: Sheet, options: ScoreOptions): ScoreLayout {
   const content = contentOf(sheet);
   const plain = styleOf(options, 1);
   const measured = content.bars.map((bar) => measureBar(bar, plain));
-  const shrink = shrinkFor(measured, content, plain);
+  const shrink = shrinkFor(measured, plain);
   return shrink < 1
     ? layOut(content, measuredAgain(content, options, shrink), styleOf(options, shrink))
     : layOut(content, measured, plain);
@@ -31,18 +31,17 @@ const measuredAgain = (content: Content, options: ScoreOptions, shrink: number):
 };
 
 /** How much smaller everything must be for the widest bar to fit alone; 1 when it does. */
-function shrinkFor(measured: readonly MeasuredBar[], content: Content, style: Style): number {
+function shrinkFor(measured: readonly MeasuredBar[], style: Style): number {
   const room = style.options.width / style.scale;
   return measured.reduce((least, bar) => {
-    const needed = headingOf(content.signature, bar.content).right + widthAt(bar.leading, 0);
+    const needed = headingOf(bar.content).right + widthAt(bar.leading, 0);
     return Math.min(least, room / (needed + 1));
   }, 1);
 }
 
 function layOut(content: Content, measured: readonly MeasuredBar[], style: Style): ScoreLayout {
   const { width, barsPerSystem } = style.options;
-  const room = (first: number): number =>
-    width / style.scale - headingOf(content.signature, content.bars[first]).right;
+  const room = (first: number): number => width / style.scale - headingOf(content.bars[first]).right;
   const spacings = (first: number, end: number): readonly BarSpacing[] =>
     measured.slice(first, end).map((bar, index) => (index === 0 ? bar.leading : bar.inner));
   const breaks = breakLines(
@@ -65,7 +64,7 @@ function layOut(content: Content, measured: readonly MeasuredBar[], style: Style
       y,
       bars: measured.slice(first, end),
       after: measured[end],
-      heading: headingOf(content.signature, content.bars[first]),
+      heading: headingOf(content.bars[first]),
       factor,
       content,
       style,

@@ -70,7 +70,7 @@ function timeline(sounds: readonly Sounding[], length: number): readonly Piece[]
 /** The parts of the pieces inside a stretch. */
 function cut(pieces: readonly Piece[], from: number, until: number): readonly Piece[] {
   return pieces
-    .filter((piece) => piece.start < until && piece.end > from)
+    .filter((piece) => Math.max(piece.start, from) < Math.min(piece.end, until))
     .map((piece) => ({
       note: piece.note,
       start: Math.max(piece.start, from),

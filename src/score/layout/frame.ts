@@ -22,23 +22,33 @@ export interface Heading {
   readonly right: number;
 }
 
-export function headingOf(signature: number | null, first: ContentBar | undefined): Heading {
+export function headingOf(first: ContentBar | undefined): Heading {
   const clef = setLeft(clefInk(), STAFF_LEFT + CLEF_LEAD);
-  const key = signature
-    ? setLeft(keyInk(signature), clef.right + KEY_LEAD)
-    : { marks: [], right: clef.right };
+  const signature = first?.signature ?? 0;
+  const before = first?.changesSignature?.from ?? 0;
+  const key =
+    signature !== 0 || before !== 0
+      ? setLeft(keyInk(signature, before), clef.right + KEY_LEAD)
+      : { marks: [], right: clef.right };
   const time = first?.showsMetre
     ? setLeft(timeInk(first.metre), key.right + TIME_LEAD)
     : { marks: [], right: key.right };
   return { marks: [...clef.marks, ...key.marks, ...time.marks], right: time.right };
 }
 
-/** White before a time signature within a system. */
-export const TIME_CHANGE_LEAD = 9;
+/** White before a signature within a system. */
+const CHANGE_LEAD = 9;
 
-/** The time signature of a bar within a system, where the metre changes. */
-export const timeChange = (content: ContentBar, x: number): readonly Mark[] =>
-  content.showsMetre ? setLeft(timeInk(content.metre), x + TIME_CHANGE_LEAD).marks : [];
+/** The key and time signatures of a bar within a system, where they change, from `x` to the right. */
+export function changesOf(content: ContentBar, x: number): Heading {
+  const key = content.changesSignature
+    ? setLeft(keyInk(content.signature ?? 0, content.changesSignature.from), x + CHANGE_LEAD)
+    : { marks: [], right: x };
+  const time = content.showsMetre
+    ? setLeft(timeInk(content.metre), key.right + CHANGE_LEAD)
+    : { marks: [], right: key.right };
+  return { marks: [...key.marks, ...time.marks], right: time.right };
+}
 
 /** SMuFL's tab clefs reach over six and four lines at a staff space between them. */
 const TAB_CLEFS = { four: { code: 0xe06e, spaces: 3 }, six: { code: 0xe06d, spaces: 5 } } as const;

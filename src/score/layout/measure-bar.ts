@@ -2,8 +2,8 @@ import type { Alteration } from '../../core/base';
 import { boxOf, type Mark } from '../ink';
 import { textWidth } from '../metrics/measure';
 import type { ContentBar, ContentEvent } from '../notation/content';
-import { type SignSpec, setLeft, signInk, timeInk } from '../vexflow/signs';
-import { TIME_CHANGE_LEAD } from './frame';
+import { type SignSpec, signInk } from '../vexflow/signs';
+import { changesOf } from './frame';
 import { type BarSpacing, type Column, gapsOf, type Span } from './spacing';
 import { SPACE, type Style } from './style';
 
@@ -47,7 +47,7 @@ export function measureBar(content: ContentBar, style: Style): MeasuredBar {
   const columns = columnsOf(content, ink, style);
   const gaps = gapsOf(columns, content.length, chordSpans(content, columns, style));
   const repeat = content.repeatStart ? REPEAT_WIDTH : 0;
-  const time = content.showsMetre ? TIME_CHANGE_LEAD + setLeft(timeInk(content.metre), 0).right : 0;
+  const changes = changesOf(content, 0).right;
   const after = END_WIDTH[content.end];
   return {
     content,
@@ -56,7 +56,7 @@ export function measureBar(content: ContentBar, style: Style): MeasuredBar {
     beamed,
     columns,
     leading: { before: content.repeatStart ? REPEAT_LEAD + REPEAT_WIDTH : 0, after, columns, gaps },
-    inner: { before: repeat + time, after, columns, gaps },
+    inner: { before: repeat + changes, after, columns, gaps },
   };
 }
 

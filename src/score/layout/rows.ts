@@ -1,5 +1,5 @@
 import { boxOf, type Mark, moveMark, pathMark, textMark } from '../ink';
-import { CAPITAL_HEIGHT } from '../metrics/measure';
+import { CAPITAL_HEIGHT, textWidth } from '../metrics/measure';
 import type { InkRole } from '../types';
 import { CHORD_SHIFT } from './measure-bar';
 import { type PlacedBar, xOfTick } from './placed';
@@ -11,9 +11,16 @@ const CHORD_GAP = 7;
 const CHORD_SIDE = 8;
 const ABOVE_STAFF = 8;
 const SMALL_GAP = 5;
+/** A section's name or the feel right before a chord name would read as one with it. */
+const HEADING_SIDE = 14;
+const ENDING_GAP = 4;
+const ENDING_ABOVE = 10;
+const ENDING_HOOK = 5;
+const ENDING_SHORT = 4;
 /** A bar number stands right of the bracket's tip. */
 const NUMBER_LEFT = STAFF_LEFT + 12;
 const BOX_PADDING = 4;
+const LEAST_NAME_SHARE = 0.7;
 
 /** A row of texts that share a baseline, as low over the ink as all of them allow. */
 function rowAbove(texts: readonly Mark[], ink: Skyline, gap: number, highest: number): readonly Mark[] {
@@ -25,10 +32,10 @@ function rowAbove(texts: readonly Mark[], ink: Skyline, gap: number, highest: nu
 }
 
 /** One mark or a group of them, as low over the ink as it can stand. */
-function groupAbove(marks: readonly Mark[], ink: Skyline, gap: number): readonly Mark[] {
+function groupAbove(marks: readonly Mark[], ink: Skyline, gap: number, side = 3): readonly Mark[] {
   const box = boxOf(marks);
   if (!box) return marks;
-  const shift = Math.min(-gap, ink.top(box.left - 3, box.right + 3, 0) - gap) - box.bottom;
+  const shift = Math.min(-gap, ink.top(box.left - side, box.right + side, 0) - gap) - box.bottom;
   return marks.map((mark) => moveMark(mark, 0, shift));
 }
 
@@ -70,15 +77,55 @@ export function marksAbove(staff: readonly Mark[], { bars, right, feel, style }:
     });
     settle(groupAbove([text], ink, SMALL_GAP));
   }
+  settle(rowAbove(endingMarks(bars, style), ink, ENDING_GAP, -ENDING_ABOVE));
   const section = first?.bar.content.section;
-  const box = section ? boxedText(section, STAFF_LEFT, style) : [];
+  const box = section ? boxedText(section, STAFF_LEFT, right, style) : [];
   const boxRight = boxOf(box)?.right ?? STAFF_LEFT;
-  const feelText = feel
-    ? [textMark('feel', feel, boxRight + (section ? 8 : 0), 0, { size: sizes.section, bold: true })]
-    : [];
-  // The name and the feel share their line, so that they are read together.
-  settle(groupAbove([...box, ...feelText], ink, SMALL_GAP));
+  const feelText = (x: number): readonly Mark[] =>
+    feel ? [textMark('feel', feel, x, 0, { size: sizes.section, bold: true })] : [];
+  const beside = section ? feelText(boxRight + 8) : feelText(STAFF_LEFT);
+  if ((boxOf(beside)?.right ?? 0) <= right) {
+    // The name and the feel share their line, so that they are read together.
+    settle(groupAbove([...box, ...beside], ink, SMALL_GAP, HEADING_SIDE));
+  } else {
+    settle(groupAbove(box, ink, SMALL_GAP, HEADING_SIDE));
+    settle(groupAbove(feelText(STAFF_LEFT), ink, SMALL_GAP, HEADING_SIDE));
+  }
   return done.map((mark) => keepInside(mark, right));
+}
+
+/** A name too long for the system is set smaller, and cut short when that is not enough. */
+function fittingName(text: string, room: number, size: number): { text: string; size: number } {
+  const smaller = Math.max(size * LEAST_NAME_SHARE, (size * room) / textWidth(text, size, true));
+  if (smaller >= size) return { text, size };
+  let shown = text;
+  while (shown.length > 1 && textWidth(`${shown}…`, smaller, true) > room) shown = shown.slice(0, -1);
+  return { text: shown === text ? text : `${shown.trimEnd()}…`, size: smaller };
+}
+
+/** Brackets over endings, with their numbers. */
+function endingMarks(bars: readonly PlacedBar[], { sizes }: Style): readonly Mark[] {
+  const size = sizes.section;
+  const top = -size - ENDING_HOOK;
+  return bars.flatMap((placed, index) => {
+    const { ending } = placed.bar.content;
+    if (!ending) return [];
+    const left = (index === 0 ? placed.signs : placed.x) + (ending.text ? 1 : 0);
+    const right = placed.right - (ending.stops ? ENDING_SHORT : 0);
+    const hook = (x: number) => ({ command: 'L', points: [x, 0] }) as const;
+    const line = pathMark(
+      'ending',
+      [
+        { command: 'M', points: [left, ending.text ? 0 : top] },
+        { command: 'L', points: [left, top] },
+        { command: 'L', points: [right, top] },
+        ...(ending.stops === 'closed' ? [hook(right)] : []),
+      ],
+      THICKNESS.box,
+    );
+    const number = textMark('ending', ending.text, left + ENDING_HOOK, -ENDING_HOOK + 1, { size });
+    return ending.text ? [line, number] : [line];
+  });
 }
 
 /** A long name at the right end is moved left rather than clipped. */
@@ -96,12 +143,13 @@ function chordMarks(bars: readonly PlacedBar[], { sizes }: Style): readonly Mark
   );
 }
 
-function boxedText(text: string, x: number, { sizes }: Style): readonly Mark[] {
+function boxedText(name: string, x: number, limit: number, { sizes }: Style): readonly Mark[] {
   const edge = THICKNESS.box / 2;
-  const mark = textMark('section', text, x + BOX_PADDING + edge, 0, { size: sizes.section, bold: true });
+  const { text, size } = fittingName(name, limit - x - 2 * (BOX_PADDING + edge), sizes.section);
+  const mark = textMark('section', text, x + BOX_PADDING + edge, 0, { size, bold: true });
   const left = x + edge;
   const right = mark.box.right + BOX_PADDING;
-  const top = -CAPITAL_HEIGHT * sizes.section - BOX_PADDING;
+  const top = -CAPITAL_HEIGHT * size - BOX_PADDING;
   const bottom = Math.max(mark.box.bottom, 0) + BOX_PADDING;
   return [
     mark,

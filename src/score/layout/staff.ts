@@ -53,12 +53,12 @@ function articulationMarks(event: ContentEvent, stem: 'up' | 'down', x: number):
   return marks;
 }
 
-const TUPLET_3 = 0xe883;
+const TUPLET_FIGURES = { three: 0xe883, six: 0xe886 } as const;
 const TUPLET_SIZE = 26;
 const TUPLET_GAP = 5;
 const HOOK = 6;
 
-/** The figure 3 on the side of the stems, with a bracket where no beam joins the triplet. */
+/** The figure 3 (6 where the beat has sixteenths only) on the side of the stems, with a bracket where no beam joins the triplet. */
 function tripletMarks(
   placed: PlacedBar,
   { first, last }: { readonly first: number; readonly last: number },
@@ -78,9 +78,10 @@ function tripletMarks(
   const edge = above
     ? Math.min(-2, ...inside.map(({ top }) => top)) - TUPLET_GAP
     : Math.max(STAFF_HEIGHT + 2, ...inside.map(({ bottom }) => bottom)) + TUPLET_GAP;
+  const short = indices.every((index) => (content.events[index]?.value ?? 0) >= 16);
   const figure = fontMark(
     'tuplet',
-    String.fromCodePoint(TUPLET_3),
+    String.fromCodePoint(TUPLET_FIGURES[short ? 'six' : 'three']),
     0,
     0,
     'Bravura',

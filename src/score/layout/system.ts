@@ -4,6 +4,7 @@ import type { Content } from '../notation/content';
 import type { BarBox, InkBox, SystemLayout } from '../types';
 import {
   bracket,
+  changesOf,
   endLine,
   type Heading,
   repeatStartLine,
@@ -11,7 +12,6 @@ import {
   type TabPlace,
   tabBottom,
   tabClef,
-  timeChange,
 } from './frame';
 import { type MeasuredBar, REPEAT_LEAD, REPEAT_WIDTH } from './measure-bar';
 import { type PlacedBar, xOfTick } from './placed';
@@ -92,11 +92,13 @@ function placeBars({ bars, heading, factor }: SystemRequest): readonly PlacedBar
   });
 }
 
-/** Time signatures inside a system, where the metre changes. */
+/** Signatures inside a system, where key or metre changes. */
 function barHeadings(bars: readonly PlacedBar[]): readonly Mark[] {
   return bars
     .slice(1)
-    .flatMap(({ bar: { content }, x }) => timeChange(content, x + (content.repeatStart ? REPEAT_WIDTH : 0)));
+    .flatMap(
+      ({ bar: { content }, x }) => changesOf(content, x + (content.repeatStart ? REPEAT_WIDTH : 0)).marks,
+    );
 }
 
 function barLines(bars: readonly PlacedBar[], tab: TabPlace): readonly Mark[] {

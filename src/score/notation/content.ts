@@ -8,7 +8,7 @@ import {
   sameMetre,
   samePitch,
 } from '../../core/base';
-import type { ChartBar, Harmony } from '../../core/chart';
+import type { Chart, ChartBar, Harmony } from '../../core/chart';
 import { swingRatio } from '../../core/feel';
 import type { Instrument } from '../../core/fretboard';
 import type { BlankSheet, LineSheet, Sheet, SheetNote } from '../../core/lesson';
@@ -20,7 +20,7 @@ import {
   type NotatedEvent,
   notateBar,
 } from '../../core/notation';
-import { type Key, keySignature } from '../../core/theory';
+import { type Key, keySignature, sameKey } from '../../core/theory';
 
 /** A note or rest with everything that stands at it. */
 export interface ContentEvent extends NotatedEvent {
@@ -54,6 +54,10 @@ export interface ContentBar {
   readonly length: number;
   readonly metre: Metre;
   readonly showsMetre: boolean;
+  /** Sharps (positive) or flats of the signature in force, −7 to 7; null writes none. */
+  readonly signature: number | null;
+  /** The signature before, where this bar changes it. */
+  readonly changesSignature: { readonly from: number } | null;
   /** Nothing is written in the bar, not even a rest. */
   readonly blank: boolean;
   readonly events: readonly ContentEvent[];
@@ -68,12 +72,19 @@ export interface ContentBar {
   readonly end: BarEnd;
   /** `x3` at a repeat that is played more than twice. */
   readonly times: string | null;
+  readonly ending: EndingMark | null;
+}
+
+/** A bar under an ending's bracket. */
+export interface EndingMark {
+  /** `1.` where the bracket begins, '' where it goes on. */
+  readonly text: string;
+  /** Where the bracket stops; `closed` turns down at a repeat, `open` does not. */
+  readonly stops: 'closed' | 'open' | null;
 }
 
 export interface Content {
   readonly bars: readonly ContentBar[];
-  /** Sharps (positive) or flats of the signature, −7 to 7; null writes none. */
-  readonly signature: number | null;
   readonly strings: number;
   /** `Swing eighths` above the first bar; null for straight ones. */
   readonly feel: string | null;
@@ -95,6 +106,8 @@ function blankContent(sheet: BlankSheet): Content {
       length: barTicks(sheet.metre),
       metre: sheet.metre,
       showsMetre: index === 0,
+      signature: null,
+      changesSignature: null,
       blank: true,
       events: [],
       beams: [],
@@ -106,20 +119,17 @@ function blankContent(sheet: BlankSheet): Content {
       repeatStart: false,
       end: index === sheet.bars - 1 ? 'final' : 'single',
       times: null,
+      ending: null,
     }),
   );
-  return { bars, signature: null, strings: sheet.instrument.openStrings.length, feel: null };
+  return { bars, strings: sheet.instrument.openStrings.length, feel: null };
 }
 
 function lineContent(sheet: LineSheet): Content {
   const written = sheet.bars.map(({ written: bar, notes }) => ({ bar, notes }));
   const tiesIn = written.map((_, index) => continues(written, index));
-  const accidentals = accidentalsOf(
-    written.map(({ notes }, bar) =>
-      notes.map(({ note }, index) => ({ pitch: note.pitch, continued: index === 0 && tiesIn[bar] === true })),
-    ),
-    sheet.key,
-  );
+  const keys = written.map(({ bar }) => bar.key ?? sheet.key);
+  const accidentals = lineAccidentals(written, keys, tiesIn);
   let chordBefore = '';
   const bars = written.map(({ bar, notes }, index): ContentBar => {
     const before = written[index - 1]?.bar;
@@ -132,7 +142,8 @@ function lineContent(sheet: LineSheet): Content {
     for (const span of bar.spans) {
       const text = harmonyText(span.harmony);
       const again = text === chordBefore;
-      if (!again || span.start === 0) chords.push({ tick: span.start, text, again });
+      const endingStarts = span.start === 0 && bar.ending !== null && !sameEnding(before, bar);
+      if (!again || span.start === 0) chords.push({ tick: span.start, text, again: again && !endingStarts });
       chordBefore = text;
     }
     const startsSection = before !== undefined && before.section !== bar.section;
@@ -141,8 +152,11 @@ function lineContent(sheet: LineSheet): Content {
       index,
       number: bar.number,
       length: barTicks(bar.metre),
-      metre: bar.metre,
-      showsMetre: before === undefined || !sameMetre(before.metre, bar.metre),
+      metre: shownMetre(bar, sheet.chart),
+      showsMetre:
+        before === undefined || !sameMetre(shownMetre(before, sheet.chart), shownMetre(bar, sheet.chart)),
+      signature: signatureOf(keys[index] ?? sheet.key),
+      changesSignature: signatureChange(keys[index - 1], keys[index]),
       blank: false,
       events: notated.events.map((event) =>
         contentEvent(event, notes, accidentals[index] ?? [], sheet.instrument, tiesIn[index] === true),
@@ -150,17 +164,17 @@ function lineContent(sheet: LineSheet): Content {
       beams: notated.beams,
       triplets: notated.triplets,
       chords,
-      counts: countingOf(notated.events, bar.metre, tiesIn[index] === true),
+      counts: countsOf(notated.events, bar, sheet.chart, tiesIn[index] === true),
       startsSection,
       section: firstOfSection ? (sheet.chart.sections[bar.section]?.name ?? null) : null,
       repeatStart: bar.repeatStart,
-      end: barEnd(bar, after),
+      end: barEnd(bar, after, signatureChange(keys[index], keys[index + 1]) !== null),
       times: bar.repeatEnd !== null && bar.repeatEnd !== 2 ? `x${bar.repeatEnd}` : null,
+      ending: endingMark(before, bar, after),
     };
   });
   return {
     bars,
-    signature: signatureOf(sheet.key),
     strings: sheet.instrument.openStrings.length,
     feel: swings(sheet) ? 'Swing eighths' : null,
   };
@@ -176,10 +190,72 @@ function signatureOf(key: Key): number {
   return Math.abs(fifths) <= 7 ? fifths : 0;
 }
 
-function barEnd(bar: ChartBar, after: ChartBar | undefined): BarEnd {
+function signatureChange(before: Key | undefined, now: Key | undefined): { readonly from: number } | null {
+  if (!before || !now) return null;
+  const from = signatureOf(before);
+  return from === signatureOf(now) ? null : { from };
+}
+
+/** Accidentals start afresh with every signature. */
+function lineAccidentals(
+  bars: readonly WrittenBar[],
+  keys: readonly Key[],
+  tiesIn: readonly boolean[],
+): readonly (readonly (Accidental | null)[])[] {
+  const signs: (readonly (Accidental | null)[])[] = [];
+  while (signs.length < bars.length) {
+    const first = signs.length;
+    const key = keys[first];
+    if (!key) break;
+    const change = keys.findIndex((other, index) => index > first && !sameKey(other, key));
+    const run = bars.slice(first, change < 0 ? bars.length : change);
+    const pitches = run.map(({ notes }, bar) =>
+      notes.map(({ note }, index) => ({
+        pitch: note.pitch,
+        continued: index === 0 && tiesIn[first + bar] === true,
+      })),
+    );
+    signs.push(...accidentalsOf(pitches, key));
+  }
+  return signs;
+}
+
+/** A pickup is written in the chart's metre, of which it has only the last beats. */
+const shownMetre = (bar: ChartBar, chart: Chart): Metre => (bar.pickup ? chart.metre : bar.metre);
+
+/** A pickup is counted as the end of a bar: one beat of 4/4 is a four. */
+function countsOf(
+  events: readonly NotatedEvent[],
+  bar: ChartBar,
+  chart: Chart,
+  tiedIn: boolean,
+): readonly CountMark[] {
+  const missing = barTicks(shownMetre(bar, chart)) - barTicks(bar.metre);
+  if (missing <= 0) return countingOf(events, bar.metre, tiedIn);
+  const late = events.map((event) => ({ ...event, start: event.start + missing }));
+  return countingOf(late, chart.metre, tiedIn)
+    .filter(({ tick }) => tick >= missing)
+    .map(({ tick, text }) => ({ tick: tick - missing, text }));
+}
+
+const sameEnding = (one: ChartBar | undefined, other: ChartBar | undefined): boolean =>
+  one?.ending?.join() === other?.ending?.join();
+
+function endingMark(
+  before: ChartBar | undefined,
+  bar: ChartBar,
+  after: ChartBar | undefined,
+): EndingMark | null {
+  if (!bar.ending) return null;
+  const text = sameEnding(before, bar) ? '' : `${bar.ending.join(', ')}.`;
+  const stops = bar.repeatEnd !== null ? 'closed' : sameEnding(bar, after) ? null : 'open';
+  return { text, stops };
+}
+
+function barEnd(bar: ChartBar, after: ChartBar | undefined, changesKey: boolean): BarEnd {
   if (bar.repeatEnd !== null) return 'repeat';
   if (!after) return 'final';
-  return after.section === bar.section ? 'single' : 'double';
+  return after.section === bar.section && !changesKey ? 'single' : 'double';
 }
 
 function harmonyText(harmony: Harmony): string {

@@ -158,11 +158,17 @@ export const clefInk = (): readonly Mark[] =>
 
 const KEY_NAMES = ['Cb', 'Gb', 'Db', 'Ab', 'Eb', 'Bb', 'F', 'C', 'G', 'D', 'A', 'E', 'B', 'F#', 'C#'];
 
-/** A key signature of `fifths` sharps or, below zero, flats (−7 to 7), its left edge at x = 0. */
-export const keyInk = (fifths: number): readonly Mark[] =>
-  remember(`key ${fifths}`, (context) => {
+/**
+ * A key signature of `fifths` sharps or, below zero, flats (−7 to 7), its left edge at x = 0. A change to no
+ * sharps or flats shows naturals for those `before`.
+ */
+export const keyInk = (fifths: number, before = 0): readonly Mark[] =>
+  remember(`key ${fifths} after ${before}`, (context) => {
     const stave = new Stave(0, -40, 1000).setClef('bass').setContext(context);
-    const signature = new KeySignature(KEY_NAMES[fifths + 7] ?? 'C');
+    const signature = new KeySignature(
+      KEY_NAMES[fifths + 7] ?? 'C',
+      fifths === 0 ? KEY_NAMES[before + 7] : undefined,
+    );
     signature.setStave(stave).setContext(context).setX(0);
     signature.draw();
   });
