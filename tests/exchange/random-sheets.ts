@@ -4,9 +4,11 @@ import {
   type Articulation,
   barTicks,
   bpm,
+  createRandom,
   type LineNote,
   type Metre,
   midiNumber,
+  type Random,
   type SpelledPitch,
   ticks,
 } from '../../src/core/base';
@@ -75,23 +77,8 @@ const chartText = fc
   .tuple(fc.constantFrom('', '', '| (1) G7 |\n'), fc.array(section, { minLength: 1, maxLength: 3 }))
   .map(([pickup, sections]) => pickup + sections.join('\n\n'));
 
-interface Draw {
-  /** The next number from 0 up to, not including, 1. */
-  next(): number;
-}
-
-const drawer = (numbers: readonly number[]): Draw => {
-  let place = 0;
-  return {
-    next: () => {
-      place += 1;
-      return numbers[place % numbers.length] ?? 0;
-    },
-  };
-};
-
-const pick = <Item>(draw: Draw, items: readonly [Item, ...Item[]]): Item =>
-  items[Math.floor(draw.next() * items.length)] ?? items[0];
+const pick = <Item>(draw: Random, items: readonly [Item, ...Item[]]): Item =>
+  items[draw.below(items.length)] ?? items[0];
 
 const LENGTHS = [240, 240, 480, 480, 480, 720, 960, 960, 1440, 1920] as const;
 const ARTICULATIONS: readonly [Articulation, ...Articulation[]] = ['staccato', 'accent', 'ghost'];
@@ -99,7 +86,7 @@ const ARTICULATIONS: readonly [Articulation, ...Articulation[]] = ['staccato', '
 /** Notes and silences end to end; now and then a beat is a triplet. */
 function notesOf(
   metre: Metre,
-  draw: Draw,
+  draw: Random,
   pitch: () => SpelledPitch,
   first: SpelledPitch | null,
 ): LineNote[] {
@@ -136,15 +123,16 @@ export interface Ingredients {
   readonly tuning: number;
   readonly feel: number;
   readonly tempo: number;
-  readonly numbers: readonly number[];
+  /** Of the notes. */
+  readonly seed: number;
 }
 
 export function sheetFrom(made: Ingredients): LineSheet {
   const instrument = createInstrument(TUNINGS[made.tuning % TUNINGS.length]?.openStrings);
   const { lowest, highest } = rangeOf(instrument, 12);
-  const draw = drawer(made.numbers);
+  const draw = createRandom(made.seed);
   const pitch = (): SpelledPitch => {
-    const midi = midiNumber(lowest + Math.floor(draw.next() * (highest - lowest + 1)));
+    const midi = midiNumber(lowest + draw.below(highest - lowest + 1));
     return spellMidi(midi, { key: made.key, direction: draw.next() < 0.5 ? 'up' : 'down' });
   };
   let tied: SpelledPitch | null = null;
@@ -179,7 +167,7 @@ export const ingredients: fc.Arbitrary<Ingredients> = fc.record({
   tuning: fc.nat({ max: TUNINGS.length - 1 }),
   feel: fc.nat({ max: FEELS.length - 1 }),
   tempo: fc.integer({ min: 40, max: 220 }),
-  numbers: fc.array(fc.double({ min: 0, max: 0.999, noNaN: true }), { minLength: 50, maxLength: 120 }),
+  seed: fc.nat(),
 });
 
 /** The same random sheets at every run. */

@@ -82,11 +82,20 @@ function changesFrom(kind: Kind, wanted: readonly Degree[]): readonly Change[] {
   });
 }
 
+/** The trade leaves the eleventh out of a thirteenth chord, and the third out of an eleventh chord. */
+const usuallyLeftOut = (kind: Kind, { type, value }: Change): boolean =>
+  type === 'subtract' &&
+  ((kind.name.endsWith('13th') && value === 11) || (kind.name.endsWith('11th') && value === 3));
+
 /** The kind with the fewest changes; of several, the one that stands first in the table. */
 function describe(chord: Chord): { readonly kind: string; readonly changes: readonly Change[] } {
   const wanted = chord.tones.map((tone) => tone.degree);
-  const candidates = KINDS.map((kind) => ({ kind: kind.name, changes: changesFrom(kind, wanted) }));
-  return candidates.reduce((best, one) => (one.changes.length < best.changes.length ? one : best));
+  const candidates = KINDS.map((kind) => {
+    const changes = changesFrom(kind, wanted);
+    const usual = changes.filter((change) => usuallyLeftOut(kind, change)).length;
+    return { kind: kind.name, changes, cost: changes.length - usual / 2 };
+  });
+  return candidates.reduce((best, one) => (one.cost < best.cost ? one : best));
 }
 
 /** The symbol without its root and its slash: `m7♭5`. */
