@@ -2,6 +2,7 @@ import type { Lesson, Sheet } from '../core/lesson';
 import { layoutScore, loadScoreFonts } from '../score';
 import { createMeasure, drawPage } from './draw';
 import { handoutPages } from './layout/pages';
+import { logoOf } from './logo';
 import { pictureText } from './pdf/fallback';
 import { pdfFonts } from './pdf/fonts';
 import { writePdf } from './pdf/write';
@@ -9,6 +10,7 @@ import type { Handout, HandoutPdf } from './types';
 
 /** The words on the page are English; the teacher's own may be anything. */
 const LANGUAGE = 'en';
+const LOGO_LOST = 'The lesson’s logo could not be read and is left out. Choose it again.';
 
 /**
  * Lays out and draws the printed sheet of a lesson.
@@ -16,14 +18,17 @@ const LANGUAGE = 'en';
  * @throws the network's error when the score's fonts cannot be fetched
  */
 export async function buildHandout(lesson: Lesson, sheets: readonly Sheet[]): Promise<Handout> {
-  await loadScoreFonts();
-  const layout = handoutPages(lesson, sheets, { measure: createMeasure(), engrave: layoutScore });
+  const { logo: source } = lesson.handout;
+  const [logo] = await Promise.all([source === undefined ? null : logoOf(source), loadScoreFonts()]);
+  const tools = { measure: createMeasure(), engrave: layoutScore };
+  const layout = handoutPages(lesson, sheets, logo, tools);
+  const lost = source !== undefined && logo === null ? [LOGO_LOST] : [];
   return {
     paper: layout.paper,
     title: layout.title,
     language: LANGUAGE,
     pages: layout.pages.map((_, index) => drawPage(layout, index)),
-    remarks: layout.remarks,
+    remarks: [...lost, ...layout.remarks],
   };
 }
 

@@ -75,6 +75,15 @@ function drawMark(mark: Mark, layout: HandoutLayout): SVGElement {
         stroke: '#000',
         'stroke-width': RULE_WIDTH,
       });
+    case 'picture':
+      return element('image', {
+        href: mark.source,
+        x: round(mark.x),
+        y: round(mark.y),
+        width: round(mark.width),
+        height: round(mark.height),
+        preserveAspectRatio: 'none',
+      });
     case 'system':
       return drawScoreSystem(mark.score, mark.system, mark.x, mark.y, layout);
   }

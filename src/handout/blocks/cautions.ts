@@ -1,5 +1,4 @@
 import { joinRows, paragraphRows, type Row, textRow } from '../layout/rows';
-import { SMALL, SMALL_BOLD } from '../layout/sizes';
 import type { BlockContext } from './context';
 
 /** A caution as it is printed, with where it comes from. */
@@ -31,11 +30,12 @@ const INSET = 7;
 
 /** The cautions for hands and ears in a thin box that is never cut. */
 export function cautionRows(context: BlockContext): readonly Row[] {
+  const { sizes } = context;
   const width = context.width - 2 * INSET;
   const text = CAUTIONS.map((caution) => caution.text).join(' ');
   const inside = joinRows([
-    textRow('Hands and ears', SMALL_BOLD, { x: INSET }),
-    ...paragraphRows(text, SMALL, width, context.measure, { x: INSET }),
+    textRow('Hands and ears', sizes.smallBold, { x: INSET }),
+    ...paragraphRows(text, sizes.small, width, context.measure, { x: INSET }),
   ]);
   const height = inside.height + 2 * INSET;
   return [

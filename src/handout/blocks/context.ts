@@ -1,10 +1,24 @@
+import type { Sheet } from '../../core/lesson';
+import type { ScoreLayout, ScoreOptions } from '../../score';
 import type { TextMeasure } from '../layout/marks';
-import type { Spacing } from '../layout/sizes';
+import type { Sizes, Spacing } from '../layout/sizes';
+import type { FullSettings } from '../model/settings';
+
+/** A piece engraved for the page. */
+export interface EngravedScore {
+  readonly layout: ScoreLayout;
+  /** Index among all scores of the handout, for the marks that show its systems. */
+  readonly index: number;
+}
 
 /** What every block of the page is set with. */
 export interface BlockContext {
   /** Width of the printed part of the page in points. */
   readonly width: number;
+  readonly settings: FullSettings;
+  readonly sizes: Sizes;
   readonly spacing: Spacing;
   readonly measure: TextMeasure;
+  /** Engraves in the page's sizes, the full width and the teacher's choices, unless told otherwise. */
+  readonly engrave: (sheet: Sheet, options?: Partial<ScoreOptions>) => EngravedScore;
 }

@@ -1,5 +1,4 @@
 import { paragraphRows, type Row, textRow } from '../layout/rows';
-import { BODY, HEADING } from '../layout/sizes';
 import type { BlockContext } from './context';
 
 const PARAGRAPH_GAP = 4;
@@ -9,9 +8,9 @@ export function noteRows(notes: string, context: BlockContext): readonly Row[] {
   const paragraphs = notes.split('\n').filter((paragraph) => paragraph.trim() !== '');
   if (paragraphs.length === 0) return [];
   return [
-    textRow('Notes', HEADING, { gap: context.spacing.blockGap, keepWithNext: true }),
+    textRow('Notes', context.sizes.heading, { gap: context.spacing.blockGap, keepWithNext: true }),
     ...paragraphs.flatMap((paragraph, index) =>
-      paragraphRows(paragraph, BODY, context.width, context.measure, {
+      paragraphRows(paragraph, context.sizes.body, context.width, context.measure, {
         gap: index === 0 ? 0 : PARAGRAPH_GAP,
       }),
     ),

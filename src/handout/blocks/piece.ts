@@ -1,40 +1,69 @@
-import type { LinePiece, Sheet } from '../../core/lesson';
-import type { ScoreLayout } from '../../score';
+import type { HandoutBlock, LinePiece, LineSheet, Sheet } from '../../core/lesson';
 import { paragraphRows, type Row, textRow } from '../layout/rows';
-import { BODY, PIECE_NAME } from '../layout/sizes';
+import { chartRows } from './chart';
 import type { BlockContext } from './context';
 import { pieceFacts } from './facts';
+import { rhythmRows } from './rhythm';
 
 /** A piece as it comes onto the page. */
 export interface PieceToSet {
   readonly sheet: Sheet;
   /** What the lesson says about it beyond the sheet; undefined for blank bars. */
   readonly piece: LinePiece | undefined;
-  readonly score: ScoreLayout;
-  /** Index of the score among all of the page's scores. */
-  readonly scoreIndex: number;
   /** The name is left out where the page's title already says it. */
   readonly named: boolean;
 }
 
-/** A piece: its name, one line of facts, and its systems, each of which stays whole. */
-export function pieceRows(set: PieceToSet, context: BlockContext): readonly Row[] {
+/** A piece: its name, and the parts that the teacher chose, in their order. */
+export function pieceRows(
+  set: PieceToSet,
+  blocks: readonly HandoutBlock[],
+  context: BlockContext,
+): readonly Row[] {
   const { sheet } = set;
-  const name = set.named ? [textRow(sheet.name, PIECE_NAME, { gap: context.spacing.blockGap })] : [];
-  const facts =
-    sheet.kind === 'line'
-      ? paragraphRows(pieceFacts(sheet, set.piece), BODY, context.width, context.measure, {
-          gap: set.named ? 0 : 2,
-        })
-      : [];
-  const head = [...name, ...facts].map((row) => ({ ...row, keepWithNext: true }));
-  const systems = set.score.systems.map(
+  const parts = blocks.flatMap((block) => blockRows(block, set, context));
+  if (parts.length === 0) return [];
+  const { blockGap } = context.spacing;
+  const name = set.named
+    ? [textRow(sheet.name, context.sizes.pieceName, { gap: blockGap, keepWithNext: true })]
+    : [];
+  return [...name, ...parts];
+}
+
+function blockRows(block: HandoutBlock, set: PieceToSet, context: BlockContext): readonly Row[] {
+  if (block === 'music') return musicRows(set.sheet, context);
+  return set.sheet.kind === 'line' ? lineBlockRows(block, set.sheet, set, context) : [];
+}
+
+function lineBlockRows(
+  block: HandoutBlock,
+  sheet: LineSheet,
+  set: PieceToSet,
+  context: BlockContext,
+): readonly Row[] {
+  switch (block) {
+    case 'facts':
+      return paragraphRows(pieceFacts(sheet, set.piece), context.sizes.body, context.width, context.measure, {
+        gap: set.named ? 0 : 2,
+      }).map((row) => ({ ...row, keepWithNext: true }));
+    case 'chart':
+      return chartRows(sheet, context);
+    case 'rhythm':
+      return rhythmRows(sheet, context);
+    default:
+      return [];
+  }
+}
+
+/** The systems of a piece, each of which stays whole. */
+function musicRows(sheet: Sheet, context: BlockContext): readonly Row[] {
+  const { layout, index: score } = context.engrave(sheet);
+  return layout.systems.map(
     (system, index): Row => ({
       height: system.height,
       gap: index === 0 ? context.spacing.systemGap / 2 : context.spacing.systemGap,
       keepWithNext: false,
-      marks: [{ kind: 'system', score: set.scoreIndex, system: system.index, x: 0, y: 0 }],
+      marks: [{ kind: 'system', score, system: system.index, x: 0, y: 0 }],
     }),
   );
-  return systems.length === 0 ? [] : [...head, ...systems];
 }

@@ -1,5 +1,5 @@
 /** What stands on a page, as data. Lengths are points; `y` of a text is its baseline. */
-export type Mark = TextMark | RuleMark | BoxMark | SystemMark;
+export type Mark = TextMark | RuleMark | BoxMark | SystemMark | PictureMark;
 
 export interface TextStyle {
   readonly size: number;
@@ -35,12 +35,23 @@ export interface BoxMark {
 /** A system of a score: staff, tab and what belongs to them. */
 export interface SystemMark {
   readonly kind: 'system';
-  /** Index into the scores that were given to the layout. */
+  /** Index into the scores that the layout gives back. */
   readonly score: number;
   /** Index into that score's systems. */
   readonly system: number;
   readonly x: number;
   readonly y: number;
+}
+
+/** A picture of pixels: the teacher's logo. */
+export interface PictureMark {
+  readonly kind: 'picture';
+  /** A PNG without transparency or a JPEG, as a data address. */
+  readonly source: string;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
 }
 
 /** Width of a text in points. */

@@ -1,14 +1,14 @@
 import type { Lesson, Paper, Sheet } from '../../core/lesson';
 import type { ScoreLayout, ScoreOptions } from '../../score';
-import { cautionRows } from '../blocks/cautions';
-import type { BlockContext } from '../blocks/context';
-import { noteRows } from '../blocks/notes';
-import { type PieceToSet, pieceRows } from '../blocks/piece';
-import { breakPages, isStranded, type Room } from './breaks';
+import type { Logo } from '../blocks/head';
+import { type FullSettings, fullSettings } from '../model/settings';
+import type { Room } from './breaks';
+import type { Tools } from './compose';
+import { fitPages } from './fit';
 import { type Mark, moved, type TextMeasure } from './marks';
 import { type Sheet as PaperSheet, sheetOf } from './paper';
-import { paragraphRows, type Row } from './rows';
-import { SCORE_TEXT, SMALL, SMALL_BOLD, SPACINGS, type Spacing, TITLE } from './sizes';
+import { type Row, shortened } from './rows';
+import { sizesFor } from './sizes';
 
 /** A page as data: what stands where, in points from its top left corner. */
 export interface PageLayout {
@@ -26,148 +26,105 @@ export interface HandoutLayout {
   readonly remarks: readonly string[];
 }
 
-/** What the layout asks of others: how wide a text is, and how a piece is engraved. */
-export interface Instruments {
-  readonly measure: TextMeasure;
-  readonly engrave: (sheet: Sheet, options: ScoreOptions) => ScoreLayout;
-}
-
-/** A running header of one line with a rule under it, and its distance to what follows. */
-const HEADER = 24;
-/** The page number's line and its distance to what stands above. */
-const FOOTER = 20;
-/** Four bars a system (elasticdog.com notation style guide). */
-const BARS_A_SYSTEM = 4;
+/** Distance from the running header's rule to the rows, and from the rows to the page number. */
+const FURNITURE_GAP = 9;
+/** A running header and a page number as lines, as multiples of their font size. */
+const LINE = 1.4;
 
 /**
- * Lays the handout out on paper. Pages break only between systems, lines of text and boxes. When a last page
- * would hold next to nothing, everything moves closer together, within the limits of print; when that does not
- * save the page, earlier pages give it some of their rows.
+ * Lays the handout out on paper. Pages break only between systems, lines of text and boxes, and no page is left
+ * with a few lines as long as others can give it some of theirs.
+ * @param sheets - one a piece of the lesson, in its order
+ * @param logo - what the lesson's logo was read as
  */
-export function handoutPages(lesson: Lesson, sheets: readonly Sheet[], tools: Instruments): HandoutLayout {
-  const { paper } = lesson.handout;
-  const sheet = sheetOf(paper);
-  const height = sheet.bottom - sheet.top - FOOTER;
-  const room: Room = { first: height, later: height - HEADER };
-  const set = (spacing: Spacing) => setPages(lesson, sheets, tools, sheet.right - sheet.left, room, spacing);
-  const comfortable = set(SPACINGS[0]);
-  const chosen = isStranded(comfortable.pages, room)
-    ? (firstWithin(comfortable.pages.length - 1, SPACINGS.slice(1), set) ?? comfortable)
-    : comfortable;
+export function handoutPages(
+  lesson: Lesson,
+  sheets: readonly Sheet[],
+  logo: Logo | null,
+  tools: Tools,
+): HandoutLayout {
+  const settings = fullSettings(lesson.handout);
+  const paper = sheetOf(settings.paper);
+  const line = sizesFor(settings.print).small.size * LINE;
+  const height = paper.bottom - paper.top - line - FURNITURE_GAP;
+  const room: Room = { first: height, later: height - line - FURNITURE_GAP };
+  const copy = { lesson, sheets, settings, logo, width: paper.right - paper.left };
+  const { pages, scores, remarks } = fitPages(copy, room, { ...tools, engrave: engraveOnce(tools.engrave) });
   return {
-    paper,
+    paper: settings.paper,
     title: lesson.title,
-    pages: chosen.pages.map((rows, index) =>
-      placePage(rows, index, chosen.pages.length, lesson.title, sheet),
+    pages: pages.map((rows, index) =>
+      placePage(rows, { index, count: pages.length, title: lesson.title }, settings, paper, tools.measure),
     ),
-    scores: chosen.scores,
-    remarks: [],
+    scores,
+    remarks,
   };
 }
 
-interface SetPages {
-  readonly pages: readonly (readonly Row[])[];
-  readonly scores: readonly ScoreLayout[];
-}
-
-/** The pages in the first spacing that does with so many; undefined when none does. */
-function firstWithin(
-  pages: number,
-  spacings: readonly Spacing[],
-  set: (spacing: Spacing) => SetPages,
-): SetPages | undefined {
-  for (const spacing of spacings) {
-    const tried = set(spacing);
-    if (tried.pages.length <= pages) return tried;
-  }
-  return undefined;
-}
-
-function setPages(
-  lesson: Lesson,
-  sheets: readonly Sheet[],
-  tools: Instruments,
-  width: number,
-  room: Room,
-  spacing: Spacing,
-): SetPages {
-  const context: BlockContext = { width, spacing, measure: tools.measure };
-  const scores = sheets.map((piece) => tools.engrave(piece, scoreOptions(lesson, context)));
-  const rows = [
-    ...paragraphRows(lesson.title, TITLE, width, tools.measure).map(keepWithNext),
-    ...sheets.flatMap((piece, index) => pieceRows(pieceToSet(lesson, sheets, piece, index, scores), context)),
-    ...noteRows(lesson.notes, context),
-    ...cautionRows(context),
-  ];
-  return { pages: breakPages(rows, room), scores };
-}
-
-const keepWithNext = (row: Row): Row => ({ ...row, keepWithNext: true });
-
-const scoreOptions = (lesson: Lesson, context: BlockContext): ScoreOptions => ({
-  width: context.width,
-  staffSpace: context.spacing.staff / 4,
-  degrees: lesson.handout.degrees,
-  fingers: lesson.handout.fingers,
-  counting: false,
-  barsPerSystem: BARS_A_SYSTEM,
-  measureNumbers: true,
-  textSizes: SCORE_TEXT,
-});
-
-function pieceToSet(
-  lesson: Lesson,
-  sheets: readonly Sheet[],
-  sheet: Sheet,
-  index: number,
-  scores: readonly ScoreLayout[],
-): PieceToSet {
-  const piece = lesson.pieces.find(({ id }) => id === sheet.id);
-  return {
-    sheet,
-    piece: piece?.kind === 'line' ? piece : undefined,
-    score: scores[index] ?? { width: 0, height: 0, systems: [] },
-    scoreIndex: index,
-    named: sheets.length > 1,
+/** Several spacings are tried, most of them with the same staves. */
+function engraveOnce(engrave: Tools['engrave']): Tools['engrave'] {
+  const done = new Map<string, ScoreLayout>();
+  return (sheet: Sheet, options: ScoreOptions) => {
+    const bars = sheet.kind === 'line' ? sheet.bars.map(({ written }) => written.number).join() : sheet.bars;
+    const key = JSON.stringify([sheet.id, bars, options]);
+    const known = done.get(key) ?? engrave(sheet, options);
+    done.set(key, known);
+    return known;
   };
+}
+
+interface Folio {
+  readonly index: number;
+  readonly count: number;
+  readonly title: string;
 }
 
 function placePage(
   rows: readonly Row[],
-  index: number,
-  count: number,
-  title: string,
-  sheet: PaperSheet,
+  folio: Folio,
+  settings: FullSettings,
+  paper: PaperSheet,
+  measure: TextMeasure,
 ): PageLayout {
-  const marks: Mark[] = index === 0 ? [] : runningHeader(title, sheet);
-  let y = sheet.top + (index === 0 ? 0 : HEADER);
+  const { small } = sizesFor(settings.print);
+  const isFirst = folio.index === 0;
+  const marks: Mark[] = isFirst ? [] : runningHeader(folio.title, settings, paper, measure);
+  let y = paper.top + (isFirst ? 0 : small.size * LINE + FURNITURE_GAP);
   rows.forEach((row, place) => {
     if (place > 0) y += row.gap;
     const top = y;
-    marks.push(...row.marks.map((mark) => moved(mark, sheet.left, top)));
+    marks.push(...row.marks.map((mark) => moved(mark, paper.left, top)));
     y += row.height;
   });
   marks.push({
     kind: 'text',
-    text: `Page ${index + 1} of ${count}`,
-    ...SMALL,
-    x: sheet.right,
-    y: sheet.bottom - SMALL.size * 0.3,
+    text: `Page ${folio.index + 1} of ${folio.count}`,
+    ...small,
+    x: paper.right,
+    y: paper.bottom - small.size * 0.3,
     anchor: 'end',
   });
-  return { width: sheet.width, height: sheet.height, marks };
+  return { width: paper.width, height: paper.height, marks };
 }
 
-function runningHeader(title: string, sheet: PaperSheet): Mark[] {
+/** Title at the left, class or student at the right, each in its share of the width, and a rule below. */
+function runningHeader(
+  title: string,
+  settings: FullSettings,
+  paper: PaperSheet,
+  measure: TextMeasure,
+): Mark[] {
+  const { small, smallBold } = sizesFor(settings.print);
+  const width = paper.right - paper.left;
+  const y = paper.top + small.size * 0.95;
+  const share = settings.student === '' ? 1 : 0.6;
+  const short = shortened(title, width * share, (text) => measure(text, smallBold));
+  const student = shortened(settings.student, width * 0.36, (text) => measure(text, small));
+  const right: Mark[] =
+    student === '' ? [] : [{ kind: 'text', text: student, ...small, x: paper.right, y, anchor: 'end' }];
   return [
-    {
-      kind: 'text',
-      text: title,
-      ...SMALL_BOLD,
-      x: sheet.left,
-      y: sheet.top + SMALL_BOLD.size * 0.95,
-      anchor: 'start',
-    },
-    { kind: 'rule', x: sheet.left, y: sheet.top + 15, width: sheet.right - sheet.left, height: 0 },
+    { kind: 'text', text: short, ...smallBold, x: paper.left, y, anchor: 'start' },
+    ...right,
+    { kind: 'rule', x: paper.left, y: paper.top + small.size * LINE, width, height: 0 },
   ];
 }

@@ -109,3 +109,11 @@ export function joinRows(rows: readonly Row[]): Row {
     marks,
   };
 }
+
+/** The text, or as much of it as fits into `width` with an ellipsis after it. */
+export function shortened(text: string, width: number, measure: (text: string) => number): string {
+  if (measure(text) <= width) return text;
+  const characters = [...text];
+  while (characters.length > 0 && measure(`${characters.join('')}…`) > width) characters.pop();
+  return `${characters.join('').trimEnd()}…`;
+}

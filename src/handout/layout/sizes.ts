@@ -2,39 +2,79 @@ import type { TextSizes } from '../../score';
 import type { TextStyle } from './marks';
 import { points } from './paper';
 
-/** Font sizes of the page in points: title 18–20, text 10 or more (common practice, no source). */
-export const TITLE: TextStyle = { size: 19, bold: true };
-export const PIECE_NAME: TextStyle = { size: 14, bold: true };
-export const HEADING: TextStyle = { size: 12, bold: true };
-export const BODY: TextStyle = { size: 11, bold: false };
-export const SMALL: TextStyle = { size: 10, bold: false };
-export const SMALL_BOLD: TextStyle = { size: 10, bold: true };
-
-/**
- * Font sizes inside the score, in points: chords 12–14, tab and words 10 or more, fingering 8–9 (common
- * practice, no source).
- */
-export const SCORE_TEXT: TextSizes = {
-  chord: 13,
-  tab: 10,
-  degree: 10,
-  finger: 9,
-  counting: 10,
-  section: 11,
-  small: 10,
-};
-
 /** How close things may stand. Lengths are points. */
 export interface Spacing {
-  /** Height of the five-line staff: 7 mm, 6.5 at least (elasticdog.com notation style guide). */
+  /** Height of the five-line staff. */
   readonly staff: number;
   readonly systemGap: number;
   readonly blockGap: number;
 }
 
-/** From the comfortable to the closest that is still good to read; the first that serves is taken. */
-export const SPACINGS: readonly [Spacing, ...Spacing[]] = [
-  { staff: points(7), systemGap: 14, blockGap: 16 },
-  { staff: points(7), systemGap: 7, blockGap: 11 },
-  { staff: points(6.5), systemGap: 5, blockGap: 9 },
-];
+/** Everything on the page that has a size, in points. */
+export interface Sizes {
+  readonly title: TextStyle;
+  readonly pieceName: TextStyle;
+  readonly heading: TextStyle;
+  readonly body: TextStyle;
+  readonly bodyBold: TextStyle;
+  readonly small: TextStyle;
+  readonly smallBold: TextStyle;
+  readonly score: TextSizes;
+  readonly barsPerSystem: number;
+  /** From the comfortable to the closest that is still good to read; the first that serves is taken. */
+  readonly spacings: readonly [Spacing, ...Spacing[]];
+}
+
+/**
+ * Normal print: title 18–20, chords 12–14, tab and text 10 or more, fingering 8–9 (common practice, no source);
+ * a staff of 7 mm, 6.5 at least, and four bars a system (elasticdog.com notation style guide).
+ */
+const NORMAL: Sizes = {
+  title: { size: 19, bold: true },
+  pieceName: { size: 14, bold: true },
+  heading: { size: 12, bold: true },
+  body: { size: 11, bold: false },
+  bodyBold: { size: 11, bold: true },
+  small: { size: 10, bold: false },
+  smallBold: { size: 10, bold: true },
+  score: { chord: 13, tab: 10, degree: 10, finger: 9, counting: 10, section: 11, small: 10 },
+  barsPerSystem: 4,
+  spacings: [
+    { staff: points(7), systemGap: 14, blockGap: 16 },
+    { staff: points(7), systemGap: 6, blockGap: 11 },
+    { staff: points(6.5), systemGap: 4, blockGap: 8 },
+  ],
+};
+
+/** Large print begins at 16 points (UK Association for Accessible Formats, clear and large print). */
+const LARGE_BODY = 16;
+const LARGER = LARGE_BODY / NORMAL.body.size;
+
+const enlarged = ({ size, bold }: TextStyle): TextStyle => ({ size: size * LARGER, bold });
+
+const LARGE: Sizes = {
+  title: enlarged(NORMAL.title),
+  pieceName: enlarged(NORMAL.pieceName),
+  heading: enlarged(NORMAL.heading),
+  body: enlarged(NORMAL.body),
+  bodyBold: enlarged(NORMAL.bodyBold),
+  small: { size: LARGE_BODY, bold: false },
+  smallBold: { size: LARGE_BODY, bold: true },
+  score: {
+    chord: NORMAL.score.chord * LARGER,
+    tab: LARGE_BODY,
+    degree: LARGE_BODY,
+    finger: LARGE_BODY,
+    counting: LARGE_BODY,
+    section: LARGE_BODY,
+    small: LARGE_BODY,
+  },
+  barsPerSystem: 2,
+  spacings: [
+    { staff: points(7) * LARGER, systemGap: 14, blockGap: 18 },
+    { staff: points(7) * LARGER, systemGap: 6, blockGap: 12 },
+    { staff: points(6.5) * LARGER, systemGap: 4, blockGap: 9 },
+  ],
+};
+
+export const sizesFor = (print: 'normal' | 'large'): Sizes => (print === 'large' ? LARGE : NORMAL);

@@ -34,7 +34,7 @@ interface Pen {
 }
 
 /**
- * Draws an SVG made of `g`, `path`, `rect` and `text` (all that the score and the page are made of) into a PDF
+ * Draws an SVG made of `g`, `path`, `rect`, `text` and `image` (all that the score and the page are made of) into a PDF
  * page whose unit is the SVG's own. Text stays text.
  *
  * @param picture - shows the characters that no font has
@@ -87,6 +87,12 @@ function drawOne(element: SvgElement, style: Style, pen: Pen): void {
       return;
     case 'text':
       drawText(element, style, pen);
+      return;
+    case 'image':
+      pen.canvas.image(element.getAttribute('href') ?? '', number(element, 'x'), number(element, 'y'), {
+        width: number(element, 'width'),
+        height: number(element, 'height'),
+      });
       return;
     case 'title':
     case 'desc':

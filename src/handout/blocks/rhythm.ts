@@ -1,0 +1,76 @@
+import { beatTicks } from '../../core/base';
+import type { LineSheet, SheetBar } from '../../core/lesson';
+import { excerptOf } from '../excerpt';
+import { moved } from '../layout/marks';
+import { joinRows, paragraphRows, type Row, textRow } from '../layout/rows';
+import type { BlockContext } from './context';
+
+/**
+ * Index of the bar whose rhythm is hardest to place; null when every bar only marches on the beat.
+ *
+ * What makes it hard (common practice, no source): a silent beat one, a note off the beat, and most of all a
+ * note off the beat that is held over the next one.
+ */
+export function trickiestBar(sheet: LineSheet): number | null {
+  const marks = sheet.bars.map(difficulty);
+  const most = Math.max(0, ...marks);
+  return most === 0 ? null : marks.indexOf(most);
+}
+
+function difficulty({ notes, written }: SheetBar): number {
+  const [first] = notes;
+  if (first === undefined) return 0;
+  const beat = beatTicks(written.metre);
+  const offBeat = notes.map(({ note }) => {
+    const after = note.start % beat;
+    if (after === 0) return 0;
+    return after + note.duration > beat ? 3 : 1;
+  });
+  const silentOne = first.note.start > 0 ? 2 : 0;
+  return offBeat.reduce<number>((sum, one) => sum + one, silentOne);
+}
+
+const GAP = 14;
+
+/** The bar with the hardest rhythm, to be clapped: its notes with the counting, and how to go about it. */
+export function rhythmRows(sheet: LineSheet, context: BlockContext): readonly Row[] {
+  const index = trickiestBar(sheet);
+  if (index === null) return [];
+  const width = context.width * 0.5;
+  const { layout, index: score } = context.engrave(excerptOf(sheet, index, index), {
+    width,
+    counting: true,
+    degrees: false,
+    fingers: false,
+    barsPerSystem: 1,
+    measureNumbers: false,
+  });
+  const number = sheet.bars[index]?.written.number ?? index + 1;
+  const words = joinRows(
+    paragraphRows(
+      `Bar ${number}: clap it while you count aloud, and whisper the rests. Then play it on one note, then as it is written.`,
+      context.sizes.body,
+      context.width - width - GAP,
+      context.measure,
+    ),
+  );
+  const [system] = layout.systems;
+  if (system === undefined) return [];
+  return [
+    textRow('The tricky rhythm', context.sizes.heading, {
+      gap: context.spacing.blockGap,
+      keepWithNext: true,
+    }),
+    {
+      height: Math.max(system.height, words.height),
+      gap: 2,
+      keepWithNext: false,
+      marks: [
+        { kind: 'system', score, system: 0, x: 0, y: 0 },
+        ...words.marks.map((mark) =>
+          moved(mark, width + GAP, Math.max(0, system.staff.top - context.sizes.body.size)),
+        ),
+      ],
+    },
+  ];
+}

@@ -1,0 +1,88 @@
+import type { HandoutBlock, Lesson, Sheet } from '../../core/lesson';
+import type { ScoreLayout, ScoreOptions } from '../../score';
+import { cautionRows } from '../blocks/cautions';
+import type { BlockContext, EngravedScore } from '../blocks/context';
+import { headRow, type Logo } from '../blocks/head';
+import { noteRows } from '../blocks/notes';
+import { pieceRows } from '../blocks/piece';
+import { practiceRows } from '../blocks/practice';
+import { partBlocks } from '../model/blocks';
+import type { FullSettings } from '../model/settings';
+import type { TextMeasure } from './marks';
+import type { Row } from './rows';
+import { type Spacing, sizesFor } from './sizes';
+
+/** What the layout asks of others: how wide a text is, and how a piece is engraved. */
+export interface Tools {
+  readonly measure: TextMeasure;
+  readonly engrave: (sheet: Sheet, options: ScoreOptions) => ScoreLayout;
+}
+
+/** What is to be set. */
+export interface Copy {
+  readonly lesson: Lesson;
+  /** One a piece, in the lesson's order. */
+  readonly sheets: readonly Sheet[];
+  readonly settings: FullSettings;
+  readonly logo: Logo | null;
+  /** Of the printed part of the page, in points. */
+  readonly width: number;
+}
+
+export interface ComposedRows {
+  readonly rows: readonly Row[];
+  /** What the rows' system marks refer to. */
+  readonly scores: readonly ScoreLayout[];
+}
+
+/** Sets everything that the teacher chose, from top to bottom, before it is parted into pages. */
+export function composeRows(copy: Copy, spacing: Spacing, tools: Tools): ComposedRows {
+  const scores: ScoreLayout[] = [];
+  const context = contextFor(copy, spacing, tools, scores);
+  const { before, piece, after } = partBlocks(copy.settings.blocks);
+  const ofSheet = (block: HandoutBlock) => sheetBlockRows(block, copy, context);
+  const rows = [
+    headRow(copy.lesson.title, copy.logo, context),
+    ...before.flatMap(ofSheet),
+    ...copy.sheets.flatMap((sheet) => {
+      const own = copy.lesson.pieces.find(({ id }) => id === sheet.id);
+      const set = { sheet, piece: own?.kind === 'line' ? own : undefined, named: copy.sheets.length > 1 };
+      return pieceRows(set, piece, context);
+    }),
+    ...after.flatMap(ofSheet),
+  ];
+  return { rows, scores };
+}
+
+function sheetBlockRows(block: HandoutBlock, copy: Copy, context: BlockContext): readonly Row[] {
+  switch (block) {
+    case 'practice':
+      return practiceRows(copy.sheets, context);
+    case 'notes':
+      return noteRows(copy.lesson.notes, context);
+    case 'cautions':
+      return cautionRows(context);
+    default:
+      return [];
+  }
+}
+
+function contextFor(copy: Copy, spacing: Spacing, tools: Tools, scores: ScoreLayout[]): BlockContext {
+  const { settings, width } = copy;
+  const sizes = sizesFor(settings.print);
+  const usual: ScoreOptions = {
+    width,
+    staffSpace: spacing.staff / 4,
+    degrees: settings.degrees,
+    fingers: settings.fingers,
+    counting: settings.counting,
+    barsPerSystem: sizes.barsPerSystem,
+    measureNumbers: true,
+    textSizes: sizes.score,
+  };
+  const engrave = (sheet: Sheet, options: Partial<ScoreOptions> = {}): EngravedScore => {
+    const layout = tools.engrave(sheet, { ...usual, ...options });
+    return { layout, index: scores.push(layout) - 1 };
+  };
+  return { width, settings, sizes, spacing, measure: tools.measure, engrave };
+}

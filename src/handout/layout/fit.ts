@@ -1,0 +1,94 @@
+import type { HandoutBlock } from '../../core/lesson';
+import type { ScoreLayout } from '../../score';
+import { breakPages, isStranded, type Room } from './breaks';
+import { type Copy, composeRows, type Tools } from './compose';
+import type { Row } from './rows';
+import { type Spacing, sizesFor } from './sizes';
+
+/** Rows parted into pages. */
+export interface FittedPages {
+  readonly pages: readonly (readonly Row[])[];
+  readonly scores: readonly ScoreLayout[];
+  readonly remarks: readonly string[];
+}
+
+/**
+ * Finds the spacing. Things stand comfortably unless moving them closer saves a page. The staff becomes smaller,
+ * within the limits of print, only when the teacher wishes for one page or when a last page would hold next to
+ * nothing. A wish for one page that cannot be met is answered with what to leave out.
+ */
+export function fitPages(copy: Copy, room: Room, tools: Tools): FittedPages {
+  const { spacings } = sizesFor(copy.settings.print);
+  const [comfortable, ...closer] = spacings;
+  const set = (spacing: Spacing, what: Copy = copy) => setPages(what, spacing, room, tools);
+  const first = set(comfortable);
+  if (first.pages.length === 1) return { ...first, remarks: [] };
+  const shrinks = copy.settings.onePage || isStranded(first.pages, room);
+  const better = closer
+    .filter((spacing) => shrinks || spacing.staff === comfortable.staff)
+    .map((spacing) => set(spacing))
+    .filter((pages) => pages.pages.length < first.pages.length);
+  const wanted = copy.settings.onePage ? 1 : Number.POSITIVE_INFINITY;
+  const chosen = better.find((pages) => pages.pages.length <= wanted) ?? better[0] ?? first;
+  const closest = spacings.at(-1) ?? comfortable;
+  const fits = (what: Copy) => set(closest, what).pages.length === 1;
+  const unmet = copy.settings.onePage && chosen.pages.length > 1;
+  return { ...chosen, remarks: unmet ? [onePageRemark(copy, chosen.pages.length, fits)] : [] };
+}
+
+function setPages(copy: Copy, spacing: Spacing, room: Room, tools: Tools) {
+  const { rows, scores } = composeRows(copy, spacing, tools);
+  return { pages: breakPages(rows, room), scores };
+}
+
+/** What can be left out for the sake of one page, what is missed least first (common practice, no source). */
+const DISPENSABLE: readonly { readonly part: HandoutBlock | 'blank bars'; readonly words: string }[] = [
+  { part: 'chart', words: 'the chord chart' },
+  { part: 'rhythm', words: 'the tricky rhythm' },
+  { part: 'shapes', words: 'the shapes to learn' },
+  { part: 'blank bars', words: 'the blank bars' },
+  { part: 'practice', words: 'the practice steps' },
+  { part: 'cautions', words: 'the cautions' },
+  { part: 'notes', words: 'the notes' },
+];
+
+function onePageRemark(copy: Copy, pages: number, fits: (copy: Copy) => boolean): string {
+  const there = DISPENSABLE.filter(({ part }) =>
+    part === 'blank bars'
+      ? copy.sheets.some(({ kind }) => kind === 'blank') && copy.sheets.some(({ kind }) => kind === 'line')
+      : copy.settings.blocks.includes(part),
+  );
+  const start = `The handout needs ${pages} pages.`;
+  for (const choice of smallestFirst(there)) {
+    if (
+      fits(
+        without(
+          copy,
+          choice.map(({ part }) => part),
+        ),
+      )
+    ) {
+      return `${start} It fits on one without ${listed(choice.map(({ words }) => words))}.`;
+    }
+  }
+  return `${start} The music alone does not fit on one: share the bars out over two handouts.`;
+}
+
+function without(copy: Copy, parts: readonly (HandoutBlock | 'blank bars')[]): Copy {
+  const left = new Set<string>(parts);
+  return {
+    ...copy,
+    sheets: left.has('blank bars') ? copy.sheets.filter(({ kind }) => kind === 'line') : copy.sheets,
+    settings: { ...copy.settings, blocks: copy.settings.blocks.filter((block) => !left.has(block)) },
+  };
+}
+
+/** All choices of some of the things: those of one thing first, then of two, each in the order of the things. */
+function smallestFirst<Thing>(things: readonly Thing[]): readonly (readonly Thing[])[] {
+  const choices: (readonly Thing[])[] = [[]];
+  for (const thing of things) choices.push(...choices.map((choice) => [...choice, thing]));
+  return choices.slice(1).sort((one, other) => one.length - other.length);
+}
+
+const listed = (words: readonly string[]): string =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;

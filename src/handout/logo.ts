@@ -1,0 +1,98 @@
+import { failure, type Result, success } from '../core/base';
+import type { Logo } from './blocks/head';
+import { points } from './layout/paper';
+import { opaqueSource, whiteCanvas } from './pdf/opaque';
+
+const MEGABYTE = 1_000_000;
+const LARGEST_FILE = 5 * MEGABYTE;
+/** Pixels on a side beyond which decoding would stall a small machine. */
+const LARGEST_SIDE = 8_000;
+/** The room that the page gives it, at 600 dots an inch. */
+const KEPT = { width: (points(45) / 72) * 600, height: (points(15) / 72) * 600 } as const;
+
+const REFUSED = {
+  'too large': 'The logo is larger than 5 MB or 8,000 pixels a side. Make it smaller and choose it again.',
+  broken: 'The logo could not be read as a picture. Choose a PNG, JPEG or SVG file.',
+  active:
+    'The logo is an SVG with script, links or embedded pages in it, and was left out. Save it as a plain drawing or a PNG.',
+} as const;
+
+/**
+ * Reads a picture that a teacher chose as a logo: a PNG, JPEG or SVG, made as small as print allows, on a white
+ * ground.
+ * @returns the data address for the lesson's handout settings, or a sentence that says why not
+ */
+export async function readLogo(file: Blob): Promise<Result<string, string>> {
+  if (file.size > LARGEST_FILE) return failure(REFUSED['too large']);
+  if (file.type === 'image/svg+xml') {
+    const problem = svgProblem(await file.text());
+    if (problem !== null) return failure(REFUSED[problem]);
+  }
+  const picture = await decode(file);
+  if (picture === null) return failure(REFUSED.broken);
+  const { naturalWidth: width, naturalHeight: height } = picture;
+  if (width > LARGEST_SIDE || height > LARGEST_SIDE) return failure(REFUSED['too large']);
+  const scale = Math.min(KEPT.width / width, KEPT.height / height, file.type === 'image/svg+xml' ? 100 : 1);
+  const source = redraw(picture, width * scale, height * scale);
+  return source === null ? failure(REFUSED.broken) : success(source);
+}
+
+/**
+ * A lesson's logo as the page needs it, whatever the data address holds; null when it is no picture.
+ * It is drawn anew, because a lesson file may come from anywhere and a PDF takes only some kinds of picture.
+ */
+export async function logoOf(source: string): Promise<Logo | null> {
+  const picture = await load(source);
+  if (picture === null || picture.naturalWidth === 0 || picture.naturalHeight === 0) return null;
+  const { naturalWidth: width, naturalHeight: height } = picture;
+  if (width > LARGEST_SIDE || height > LARGEST_SIDE) return null;
+  const drawn = source.startsWith('data:image/jpeg') ? source : redraw(picture, width, height);
+  return drawn === null ? null : { source: drawn, aspect: width / height };
+}
+
+async function decode(file: Blob): Promise<HTMLImageElement | null> {
+  const address = URL.createObjectURL(file);
+  try {
+    const picture = await load(address);
+    return picture !== null && picture.naturalWidth > 0 && picture.naturalHeight > 0 ? picture : null;
+  } finally {
+    URL.revokeObjectURL(address);
+  }
+}
+
+async function load(source: string): Promise<HTMLImageElement | null> {
+  const picture = new Image();
+  picture.src = source;
+  try {
+    await picture.decode();
+    return picture;
+  } catch {
+    return null;
+  }
+}
+
+function redraw(picture: HTMLImageElement, width: number, height: number): string | null {
+  const made = whiteCanvas(width, height);
+  if (made === null) return null;
+  made.pen.imageSmoothingQuality = 'high';
+  made.pen.drawImage(picture, 0, 0, made.canvas.width, made.canvas.height);
+  return opaqueSource(made.canvas);
+}
+
+const ACTIVE_ELEMENTS = 'script, foreignObject, iframe, object, embed, a, animate, set, handler';
+
+/** Why an SVG is refused; null when it is a plain drawing. */
+function svgProblem(text: string): 'broken' | 'active' | null {
+  const tree = new DOMParser().parseFromString(text, 'image/svg+xml');
+  if (tree.querySelector('parsererror') !== null || tree.documentElement.localName !== 'svg') return 'broken';
+  if (/<!ENTITY|<\?xml-stylesheet|@import|javascript:/i.test(text)) return 'active';
+  if (tree.querySelector(ACTIVE_ELEMENTS) !== null) return 'active';
+  return [...tree.querySelectorAll('*')].some(hasActiveAttribute) ? 'active' : null;
+}
+
+function hasActiveAttribute(element: Element): boolean {
+  return [...element.attributes].some(
+    ({ localName, value }) =>
+      /^on/i.test(localName) || (localName === 'href' && !/^(#|data:image\/(png|jpeg);)/i.test(value.trim())),
+  );
+}

@@ -1,0 +1,194 @@
+import { describe, expect, test } from 'vitest';
+import { bpm } from '../../src/core/base';
+import { deriveSheets, HANDOUT_BLOCKS, type LineSheet, setChartText } from '../../src/core/lesson';
+import { keyStatement, tempoText } from '../../src/handout/blocks/facts';
+import { tempoLadder } from '../../src/handout/blocks/practice';
+import { trickiestBar } from '../../src/handout/blocks/rhythm';
+import { excerptOf } from '../../src/handout/excerpt';
+import type { Mark } from '../../src/handout/layout/marks';
+import { points } from '../../src/handout/layout/paper';
+import { layOut, lessonWith, measure } from './lessons';
+
+const words = (marks: readonly Mark[]) => marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
+const lineOf = (lesson: ReturnType<typeof lessonWith>): LineSheet => {
+  const line = deriveSheets(lesson).find((sheet) => sheet.kind === 'line');
+  if (line?.kind !== 'line') throw new Error('the sample has no line');
+  return line;
+};
+
+describe('what the page says', () => {
+  test('the usual sheet: title, facts, music, notes, cautions, page number', () => {
+    const { pages, remarks } = layOut(lessonWith({}));
+    expect(pages.length).toBe(1);
+    expect(remarks).toEqual([]);
+    const said = words(pages[0]?.marks ?? []);
+    expect(said[0]).toBe('Ferry queue, week 3');
+    const places = ['Ferry queue', 'Your own line', 'Notes', 'Hands and ears', 'Page 1 of 1'].map((text) =>
+      said.indexOf(text),
+    );
+    expect(places.every((place) => place > 0)).toBe(true);
+    expect(places).toEqual([...places].sort((one, other) => one - other));
+  });
+
+  test('the parts stand in the teacher’s order, and what is off is not there', () => {
+    const { pages } = layOut(lessonWith({ blocks: ['notes', 'chart', 'facts', 'practice'] }));
+    const said = words(pages[0]?.marks ?? []);
+    const order = ['Notes', 'Chords', 'F7', 'Practice'].map((text) => said.indexOf(text));
+    expect(order).toEqual([...order].sort((one, other) => one - other));
+    expect(order.every((place) => place > 0)).toBe(true);
+    expect(said).not.toContain('Hands and ears');
+    expect(pages.flatMap(({ marks }) => marks).some(({ kind }) => kind === 'system')).toBe(false);
+  });
+
+  test('the key statement is computed from the key of the line', () => {
+    expect(keyStatement(lineOf(lessonWith({})))).toBe('F major: one flat (B♭)');
+  });
+
+  test.each([
+    [{ count: 4, unit: 4 } as const, 126, '♩ = 126'],
+    [{ count: 12, unit: 8 } as const, 80, '♩. = 80'],
+    [{ count: 2, unit: 2 } as const, 90, '𝅗𝅥 = 90'],
+  ])('a tempo counts the beat of its metre', (metre, tempo, text) => {
+    expect(tempoText(metre, bpm(tempo))).toBe(text);
+  });
+
+  test('the tempo ladder climbs from half to full', () => {
+    expect(tempoLadder(126)).toEqual([63, 79, 95, 110, 126]);
+  });
+
+  test('header, class or student stand at the head; later pages repeat title and student', () => {
+    const chart = Array.from({ length: 10 }, () => '| F | Dm | Gm | C7 |').join('\n');
+    const plain = lessonWith({ header: 'Evening class, room 4', student: 'For Mira' });
+    const lesson = setChartText(plain, plain.pieces[0]?.id ?? '', chart);
+    const { pages } = layOut(lesson);
+    expect(pages.length).toBe(2);
+    const [first, second] = pages.map(({ marks }) => words(marks));
+    expect(first?.slice(0, 3)).toEqual(['Evening class, room 4', 'Ferry queue, week 3', 'For Mira']);
+    expect(second?.slice(0, 2)).toEqual(['Ferry queue, week 3', 'For Mira']);
+    expect(second?.at(-1)).toBe('Page 2 of 2');
+  });
+});
+
+describe.each(['normal', 'large'] as const)('%s print', (print) => {
+  test.each(['A4', 'Letter'] as const)('everything on %s stays inside the margins of 15 mm', (paper) => {
+    const lesson = lessonWith(
+      {
+        print,
+        paper,
+        blocks: [...HANDOUT_BLOCKS],
+        counting: true,
+        header: 'h'.repeat(200),
+        student: 's '.repeat(90),
+      },
+      { title: 'A title that goes on and on and on '.repeat(4), notes: 'Slowly. '.repeat(300) },
+    );
+    const { pages } = layOut(lesson);
+    for (const { marks, width, height } of pages) {
+      for (const mark of marks) {
+        const [left, right] = extent(mark);
+        expect(left).toBeGreaterThanOrEqual(points(15) - 0.01);
+        expect(right).toBeLessThanOrEqual(width - points(15) + 0.01);
+        expect(mark.y).toBeGreaterThanOrEqual(points(15) - 0.01);
+        expect(mark.y).toBeLessThanOrEqual(height - points(15));
+      }
+    }
+  });
+
+  // Chords 12 points, text and tab 10, fingering 8, staff 6.5 mm (trade usage; see the sizes' own sources).
+  test('nothing is smaller than print allows', () => {
+    const { pages, scores } = layOut(lessonWith({ print, onePage: true, blocks: [...HANDOUT_BLOCKS] }));
+    for (const mark of pages.flatMap(({ marks }) => marks)) {
+      if (mark.kind === 'text') expect(mark.size).toBeGreaterThanOrEqual(print === 'large' ? 16 : 10);
+    }
+    for (const { systems } of scores) {
+      for (const { staff } of systems)
+        expect(staff.bottom - staff.top).toBeGreaterThanOrEqual(points(6.5) - 0.01);
+    }
+  });
+});
+
+/** Left and right end of a mark; a system is as wide as the page's text. */
+function extent(mark: Mark): readonly [number, number] {
+  switch (mark.kind) {
+    case 'text': {
+      const width = measure(mark.text, mark);
+      const left = { start: mark.x, middle: mark.x - width / 2, end: mark.x - width }[mark.anchor];
+      return [left, left + width];
+    }
+    case 'system':
+      return [mark.x, mark.x];
+    default:
+      return [mark.x, mark.x + mark.width];
+  }
+}
+
+describe('the wish for one page', () => {
+  const bars = (rows: number, settings: Parameters<typeof lessonWith>[0]) => {
+    const plain = lessonWith(settings);
+    const chart = Array.from({ length: rows }, () => '| F | Dm | Gm | C7 |').join('\n');
+    return layOut(setChartText(plain, plain.pieces[0]?.id ?? '', chart));
+  };
+
+  test('is met by moving things closer, within the limits of print', () => {
+    expect(bars(5, {}).pages.length).toBe(2);
+    const { pages, remarks } = bars(5, { onePage: true });
+    expect(pages.length).toBe(1);
+    expect(remarks).toEqual([]);
+  });
+
+  test('else it says what to leave out, and that is enough', () => {
+    const blocks = ['facts', 'music', 'practice', 'notes', 'cautions'] as const;
+    const { pages, remarks } = bars(6, { onePage: true, blocks });
+    expect(pages.length).toBe(2);
+    expect(remarks).toEqual([
+      'The handout needs 2 pages. It fits on one without the blank bars and the practice steps.',
+    ]);
+    const lesson = lessonWith({ onePage: true, blocks: blocks.filter((block) => block !== 'practice') });
+    const chart = Array.from({ length: 6 }, () => '| F | Dm | Gm | C7 |').join('\n');
+    const long = setChartText(lesson, lesson.pieces[0]?.id ?? '', chart);
+    expect(layOut({ ...long, pieces: long.pieces.slice(0, 1) }).pages.length).toBe(1);
+  });
+
+  test('and says so when the music alone is too long', () => {
+    expect(bars(12, { onePage: true }).remarks[0]).toContain('The music alone does not fit');
+  });
+
+  test('no page is left with a few lines', () => {
+    for (let rows = 1; rows <= 24; rows += 2) {
+      const { pages } = bars(rows, {});
+      const last = pages.at(-1);
+      const depth = Math.max(...(last?.marks ?? []).filter(({ kind }) => kind !== 'text').map(({ y }) => y));
+      if (pages.length > 1) expect(depth, `${rows * 4} bars`).toBeGreaterThan((last?.height ?? 0) * 0.25);
+    }
+  });
+});
+
+describe('bars taken out of a line', () => {
+  test('keep their number and notes, and lose the signs that lead elsewhere', () => {
+    const plain = lessonWith({});
+    const line = lineOf(setChartText(plain, plain.pieces[0]?.id ?? '', '|: F | Dm | Gm | C7 :| F |'));
+    const excerpt = excerptOf(line, 2, 3);
+    expect(excerpt.bars.map(({ written }) => written.number)).toEqual([3, 4]);
+    expect(excerpt.chart.bars.some((bar) => bar.repeatStart || bar.repeatEnd !== null)).toBe(false);
+    expect(() => excerptOf(line, 3, 9)).toThrow(RangeError);
+  });
+
+  test('the tricky bar is one with a rhythm off the beat; a march has none', () => {
+    const line = lineOf(lessonWith({}));
+    const onBeat = (start: number) => start % 960 === 0;
+    const index = trickiestBar(line);
+    if (index !== null) {
+      const starts = line.bars[index]?.notes.map(({ note }) => note.start) ?? [];
+      expect(starts[0] !== 0 || !starts.every(onBeat)).toBe(true);
+    }
+    const march = line.bars.map((bar) => ({ ...bar, notes: bar.notes.slice(0, 1) }));
+    const first = march.map((bar) => ({
+      ...bar,
+      notes: bar.notes.map((one) => ({
+        ...one,
+        note: { ...one.note, start: line.bars[0]?.notes[0]?.note.start ?? one.note.start },
+      })),
+    }));
+    expect(trickiestBar({ ...line, bars: first })).toBeNull();
+  });
+});
