@@ -104,10 +104,7 @@ export function Aims({ piece, sheet }: PieceProps) {
         label="Tuning"
         wide
         value={tuningId(instrument)}
-        options={TUNINGS.map((tuning) => ({
-          value: tuning.id,
-          label: `${tuning.spelling} · ${tuning.name}`,
-        }))}
+        options={tuningOptions(instrument)}
         onChange={(id) => {
           const tuning = TUNINGS.find((each) => each.id === id);
           if (tuning) {
@@ -132,10 +129,29 @@ function keyOptions(own: Key | null, sheet: LineSheet) {
   ];
 }
 
+/** A tuning from a file that is not in the list is listed by its strings. */
+function tuningOptions(instrument: InstrumentSettings) {
+  const known = TUNINGS.map((tuning) => ({
+    value: tuning.id,
+    label: `${tuning.spelling} · ${tuning.name}`,
+  }));
+  return tuningId(instrument) === OWN_TUNING
+    ? [
+        ...known,
+        { value: OWN_TUNING, label: [...instrument.openStrings].reverse().map(formatName).join(' ') },
+      ]
+    : known;
+}
+
+const OWN_TUNING = 'own';
+
 const tuningId = (instrument: InstrumentSettings): string => {
   const spelled = (strings: InstrumentSettings['openStrings']) =>
     strings.map((pitch) => `${formatName(pitch)}${pitch.octave}`).join(' ');
-  return TUNINGS.find((tuning) => spelled(tuning.openStrings) === spelled(instrument.openStrings))?.id ?? '';
+  return (
+    TUNINGS.find((tuning) => spelled(tuning.openStrings) === spelled(instrument.openStrings))?.id ??
+    OWN_TUNING
+  );
 };
 
 const TECHNIQUE_NOTES: Readonly<Record<Technique, string>> = {

@@ -8,6 +8,7 @@ import {
   unitTicks,
 } from '../../core/base';
 import type { ChartBar, HarmonySpan } from '../../core/chart';
+import { romanNumeral } from '../../core/fretboard';
 import type { LineSheet, SheetBar } from '../../core/lesson';
 import type { BarAnalysis, Technique } from '../../core/line';
 import {
@@ -49,10 +50,6 @@ export const chordsOf = (bar: ChartBar): string =>
     .filter((symbol, index, symbols) => symbol !== symbols[index - 1])
     .join(' ');
 
-const ROMAN = ['0', 'I', 'II', 'III', 'IV', 'V', 'VI', 'VII', 'VIII', 'IX', 'X', 'XI', 'XII'] as const;
-
-const romanOf = (position: number): string => ROMAN[position] ?? String(position);
-
 /** Where the hand stands in the line: `hand in position I, open strings`; '' for a line without notes. */
 function describeHand(sheet: LineSheet): string {
   const fingered = sheet.fingering.notes.filter((note) => note !== null);
@@ -62,8 +59,8 @@ function describeHand(sheet: LineSheet): string {
   if (positions.length === 0) return open ? 'open strings' : '';
   const places =
     positions.length > 3
-      ? `positions ${romanOf(positions[0] ?? 0)} to ${romanOf(positions.at(-1) ?? 0)}`
-      : `position${positions.length === 1 ? '' : 's'} ${listOf(positions.map(romanOf))}`;
+      ? `positions ${romanNumeral(positions[0] ?? 0)} to ${romanNumeral(positions.at(-1) ?? 0)}`
+      : `position${positions.length === 1 ? '' : 's'} ${listOf(positions.map(romanNumeral))}`;
   return `hand in ${places}${open ? ', open strings' : ''}`;
 }
 

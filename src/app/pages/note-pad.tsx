@@ -5,6 +5,7 @@ import { ChartField } from './chart-field';
 import { LessonCheck } from './lesson-check';
 import { Remarks } from './remarks';
 import { lineAtHand, useAtWork, useEditor, useLesson } from './session';
+import { Transpose } from './transpose';
 
 interface NotePadProps {
   /** The lesson everything computed is shown from; it may be a moment older than what is being typed. */
@@ -58,6 +59,7 @@ export function NotePad({ settled, onClose, overSheet }: NotePadProps) {
           )}
           <ChartField piece={piece} sheet={sheet} />
           <Aims piece={piece} sheet={sheet} />
+          <Transpose key={piece.id} piece={piece} sheet={sheet} />
           <Techniques piece={piece} />
           <div className="pad__compose">
             <button type="button" className="button button--main" onClick={compose(session.composeLine)}>

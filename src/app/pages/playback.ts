@@ -40,7 +40,8 @@ export function passageOf(piece: LinePiece, bars: number): { first: number; last
   return passage.first === 1 && last === bars ? null : { first: passage.first, last };
 }
 
-const mixOf = ({ bass, drums, chops, organ, click }: PlayingSettings): Mix => ({
+/** Which parts the teacher wants to hear. */
+export const mixOf = ({ bass, drums, chops, organ, click }: PlayingSettings): Mix => ({
   bass,
   drums,
   chops,

@@ -8,6 +8,7 @@ import { Remarks } from './remarks';
 import { loadScore } from './score-ready';
 import { useAtWork, useEditor, useLesson } from './session';
 import { SheetView } from './sheet';
+import { useWork } from './work';
 
 /** Widths at which the note pad folds away; where all is narrow it lies over the sheet. */
 const FOLDS = '(max-width: 74.99rem)';
@@ -39,11 +40,33 @@ export function WritingPage() {
         {padShown && <NotePad settled={settled} overSheet={narrow} onClose={folds ? closePad : null} />}
         <main className="desk__sheet">
           <Notice />
+          <WorkInHand />
           {!padShown && <Remarks />}
           <SheetView key={session.lessons.getState().lesson.id} settled={settled} />
         </main>
       </div>
       <Ledge settled={settled} />
+    </div>
+  );
+}
+
+/** Says what is being made while it takes longer than a moment, and lets it be called off. */
+function WorkInHand() {
+  const work = useWork();
+  return (
+    <div
+      role="status"
+      aria-label="In the making"
+      className={work === null ? undefined : 'notice notice--calm'}
+    >
+      {work !== null && (
+        <>
+          <p>{work.what} …</p>
+          <button type="button" className="button button--quiet" onClick={work.cancel}>
+            Call it off
+          </button>
+        </>
+      )}
     </div>
   );
 }
