@@ -1,0 +1,97 @@
+import { describe, expect, test } from 'vitest';
+import { chordsOf, degreesLine, describeFacts, describePiece, listOf } from '../../src/app/pages/describe';
+import { fileStem } from '../../src/app/pages/files';
+import { COMMON_TIME, ticks } from '../../src/core/base';
+import { deriveSheet, type LineSheet, newLesson, setChartText, setFeel, setKey } from '../../src/core/lesson';
+import type { BarAnalysis } from '../../src/core/line';
+import { parseKey } from '../../src/core/theory';
+
+/** The sheet of a chart with nothing composed yet. */
+function sheetOf(chart: string, key?: string): LineSheet {
+  const empty = newLesson('lesson', 'Lesson');
+  const id = empty.pieces[0]?.id ?? '';
+  const typed = setFeel(setChartText(empty, id, chart), id, 'early-ska');
+  const parsed = key === undefined ? null : parseKey(key);
+  const lesson = parsed?.ok ? setKey(typed, id, parsed.value) : typed;
+  const [piece] = lesson.pieces;
+  const sheet = piece && deriveSheet(piece, lesson.instrument);
+  if (sheet?.kind !== 'line') throw new Error('The lesson has no line');
+  return sheet;
+}
+
+describe('what is said about a chart', () => {
+  test.each([
+    [
+      '| F | Dm | Gm | C7 |\n| F | F7 | Bb C | F |',
+      '8 bars, F major: one flat (B♭). F7 in bar 6 leads to B♭.',
+    ],
+    ['| C | D7 | G7 | C |', '4 bars, C major: no sharps or flats. D7 in bar 2 leads to G7.'],
+    ['| G | G | D7 | G |', '4 bars, G major: one sharp (F♯).'],
+    ['', 'Write chords between bar lines, for example | F | Dm | Gm | C7 |.'],
+  ])('%s', (chart, sentence) => {
+    expect(describeFacts(sheetOf(chart))).toBe(sentence);
+  });
+
+  test('a key that the chords contradict is not passed over in silence', () => {
+    expect(describeFacts(sheetOf('| F | Bb | C7 | F |', 'D'))).toContain('The chords suggest F major.');
+  });
+
+  test('a piece without notes names feel, tempo and key only', () => {
+    expect(describePiece(sheetOf('| Am | Dm | E7 | Am |'))).toBe(
+      'Early ska, 126 bpm · A minor: no sharps or flats',
+    );
+  });
+
+  test('a chord that only goes on is named once', () => {
+    const bars = sheetOf('| F / C7 / | N.C. | F % |').chart.bars;
+    expect(bars.map(chordsOf)).toEqual(['F C7', 'N.C.', 'F']);
+  });
+});
+
+/** A bar as columns of beat and length in quarters, with its degrees. */
+function degrees(notes: readonly (readonly [beat: number, length: number, degree: string])[]): string {
+  const analysis: BarAnalysis = {
+    notes: notes.map(([, , degreeText]) => ({ degree: null, degreeText, function: null })),
+    techniques: [],
+    reason: '',
+  };
+  const timed = notes.map(([beat, length]) => ({
+    start: ticks((beat - 1) * 960),
+    duration: ticks(length * 960),
+  }));
+  return degreesLine(timed, analysis, COMMON_TIME);
+}
+
+test('silent beats are dots among the degrees', () => {
+  expect(
+    degrees([
+      [2, 0.5, 'R'],
+      [2.5, 0.5, 'R'],
+      [3, 1, '5'],
+      [4, 1, '♭3'],
+    ]),
+  ).toBe('· R R 5 ♭3');
+  expect(
+    degrees([
+      [1, 2, 'R'],
+      [4, 1, '5'],
+    ]),
+  ).toBe('R · 5');
+  expect(degrees([])).toBe('· · · ·');
+});
+
+test('lists read as a person says them', () => {
+  expect(listOf([])).toBe('');
+  expect(listOf(['drums'])).toBe('drums');
+  expect(listOf(['drums', 'chops', 'organ'])).toBe('drums, chops and organ');
+});
+
+test.each([
+  ['Ferry queue, week 3', 'ferry-queue-week-3'],
+  ['Übung: “Säge” / №1', 'ubung-sage-no1'],
+  ['../../etc/passwd', 'etc-passwd'],
+  ['???', 'lesson'],
+  ['夜の電車', '夜の電車'],
+])('%s is saved as %s', (title, stem) => {
+  expect(fileStem(title)).toBe(stem);
+});
