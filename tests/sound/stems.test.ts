@@ -58,7 +58,7 @@ describe('a rendered line', () => {
   test('has every onset of the performance, within 5 ms, and no other', () => {
     // A wave that crosses zero while it fades away is quiet for a moment, but nothing rises after it.
     const onsets = onsetsAfterSilence(bass, 40, 0.002).filter(
-      (onset) => peak(bass.subarray(onset, onset + 0.02 * RATE)) > 0.1,
+      (onset) => peak(bass.subarray(onset, onset + 0.002 * RATE)) > 0.1,
     );
     expect(onsets).toHaveLength(line.length);
     for (const [index, event] of line.entries()) {
