@@ -1,11 +1,16 @@
 export { type Alternative, alternativesFor, lineAlternatives } from './alternatives';
 export { readTuning } from './custom-tuning';
 export type { Effort } from './effort';
+export { type PlayingFinding, playingFindings } from './findings';
 export { fingerLine } from './finger-line';
+export type { FingeredLine } from './fingered-line';
 export { createHandGauge, type HandGauge, type HandOutlook } from './gauge';
 export { DEFAULT_HAND, HAND_SPANS, ticksPerSecond } from './hand';
 export { createInstrument, LONG_SCALE, rangeOf, SHORT_SCALE, TUNINGS, type Tuning } from './instruments';
 export { fretDistance, handSpan, pitchAt, placesOf } from './neck';
+export { pinsOf, transposePins } from './pins';
+export type { PlayingRepair } from './repairs';
 export { romanNumeral } from './roman';
+export { homePosition, notesInPosition, octaveShapes, type Shape, type ShapeNote } from './shapes';
 export type * from './types';
 export type { Stretch } from './ways';

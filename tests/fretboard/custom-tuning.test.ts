@@ -1,0 +1,44 @@
+import { describe, expect, it } from 'vitest';
+import { readTuning, TUNINGS } from '../../src/core/fretboard';
+import { formatPitch } from '../../src/core/theory';
+
+const read = (text: string): string => {
+  const result = readTuning(text);
+  return result.ok ? [...result.value].reverse().map(formatPitch).join(' ') : result.problem.message;
+};
+
+describe('a tuning as a player writes it', () => {
+  it.each([
+    ['E A D G', 'E1 A1 D2 G2'],
+    ['D A D G', 'D1 A1 D2 G2'],
+    ['Eb, Ab, Db, Gb', 'E♭1 A♭1 D♭2 G♭2'],
+    ['B E A D G C', 'B0 E1 A1 D2 G2 C3'],
+    ['A D G C', 'A0 D1 G1 C2'],
+    ['A1 D G C', 'A1 D2 G2 C3'],
+    ['B E A D', 'B0 E1 A1 D2'],
+    ['F# B E A', 'F♯1 B1 E2 A2'],
+  ])('%s', (text, expected) => {
+    expect(read(text)).toBe(expected);
+  });
+
+  it('reads every tuning of the list by its spelling', () => {
+    for (const { spelling, openStrings } of TUNINGS) {
+      const result = readTuning(spelling);
+      expect(result.ok && result.value).toEqual(openStrings);
+    }
+  });
+
+  it.each([
+    ['', 'Write the open strings from the lowest to the highest, four to six of them, for example E A D G.'],
+    [
+      'E A D',
+      'Write the open strings from the lowest to the highest, four to six of them, for example E A D G.',
+    ],
+    ['E A D H', '“H” is not a note name; write a string as E, B♭ or F♯, with an octave if you like: E1.'],
+    ['E A D G9', '“G9” is not a note name; write a string as E, B♭ or F♯, with an octave if you like: E1.'],
+    ['E1 A1 D2 G1', 'G1 is not higher than D2: write the strings from the lowest to the highest.'],
+    ['E0 A D G', 'E0 is lower than a bass string can be tuned; the lowest is A0.'],
+  ])('says what is wrong with "%s"', (text, message) => {
+    expect(read(text)).toBe(message);
+  });
+});
