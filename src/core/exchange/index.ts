@@ -1,2 +1,3 @@
+export { type MidiRequest, writeMidi } from './midi/write';
 export { packMxl } from './musicxml/mxl';
 export { writeMusicXml } from './musicxml/score';

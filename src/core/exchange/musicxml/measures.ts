@@ -10,19 +10,11 @@ import {
   notateBar,
 } from '../../notation';
 import { type Key, keySignature } from '../../theory';
+import { keyAt, signatureOf } from '../signature';
 import { type BarTies, tiesOverBarLines } from '../ties';
 import { harmonyElement } from './harmony';
 import { beamsOf, noteElement, type PartKind, type TieEnds, type WrittenNote } from './notes';
 import { type Element, element, tag } from './xml';
-
-/** The key in force at a written bar: the chart's own where it names one, else the piece's. */
-export const keyAt = (sheet: LineSheet, index: number): Key => sheet.chart.bars[index]?.key ?? sheet.key;
-
-/** Sharps or flats of the signature; a key beyond seven has none, its accidentals stand at the notes. */
-export function signatureOf(key: Key): number {
-  const fifths = keySignature(key);
-  return Math.abs(fifths) <= 7 ? fifths : 0;
-}
 
 /** The measures of one part; both parts of a piece have the same bars, notes and ties. */
 export function measuresOf(sheet: LineSheet, part: PartKind): readonly Element[] {

@@ -1,0 +1,227 @@
+/**
+ * MIDI files read back by independent libraries: midi-file 1.2 (MIT) for the bytes, @tonejs/midi 2.0 (MIT) for
+ * tracks and notes. File format: Standard MIDI File 1.0, MMA RP-001; sounds: General MIDI 1, MMA RP-003.
+ */
+import { Midi } from '@tonejs/midi';
+import { type MidiData, parseMidi } from 'midi-file';
+import { describe, expect, it } from 'vitest';
+import { writeMidi } from '../../src/core/exchange';
+import { variableLength } from '../../src/core/exchange/midi/bytes';
+import type { LineSheet } from '../../src/core/lesson';
+import { buildPerformance, PARTS, type Part, type Performance } from '../../src/core/performance';
+import { sheetOf } from '../support/score-sheets';
+import { randomSheets } from './random-sheets';
+
+const ALL = new Set<Part>(PARTS);
+
+const performanceOf = (sheet: LineSheet, countIn: 0 | 1 | 2 = 1): Performance =>
+  buildPerformance(sheet, { tempo: sheet.tempo, countIn, passage: null });
+
+const fileOf = (sheet: LineSheet, performance: Performance, parts: ReadonlySet<Part> = ALL): Uint8Array =>
+  writeMidi({ performance, sheet, title: 'Ferry queue', parts });
+
+interface Read {
+  readonly start: number;
+  readonly duration: number;
+  readonly midi: number;
+  readonly velocity: number;
+}
+
+/** A track's notes, each note-off paired with the note-on of its channel and key. */
+function notesOf(track: MidiData['tracks'][number]): readonly Read[] {
+  const sounding = new Map<string, { start: number; velocity: number }>();
+  const notes: Read[] = [];
+  let now = 0;
+  for (const event of track) {
+    now += event.deltaTime;
+    if (event.type !== 'noteOn' && event.type !== 'noteOff') continue;
+    const voice = `${event.channel} ${event.noteNumber}`;
+    const before = sounding.get(voice);
+    if (event.type === 'noteOn') {
+      expect(before).toBeUndefined();
+      sounding.set(voice, { start: now, velocity: event.velocity });
+    } else if (before) {
+      sounding.delete(voice);
+      notes.push({
+        start: before.start,
+        duration: now - before.start,
+        midi: event.noteNumber,
+        velocity: before.velocity,
+      });
+    }
+  }
+  expect(sounding.size).toBe(0);
+  return notes;
+}
+
+const trackNamed = (data: MidiData, name: string): MidiData['tracks'][number] | undefined =>
+  data.tracks.find((track) => track.some((event) => event.type === 'trackName' && event.text === name));
+
+const sorted = (notes: readonly Read[]): readonly string[] =>
+  notes.map((note) => `${note.start} ${note.midi} ${note.duration} ${note.velocity}`).sort();
+
+const PITCHED = ['bass', 'chops', 'organ'] as const;
+const NAMES: Readonly<Record<Part, string>> = {
+  bass: 'Bass',
+  drums: 'Drums',
+  chops: 'Chops',
+  organ: 'Organ',
+  click: 'Click',
+};
+
+/** Keys of the General MIDI percussion map. */
+const GENERAL_MIDI = {
+  kick: 36, // Bass Drum 1
+  snare: 38, // Acoustic Snare
+  rim: 37, // Side Stick
+  'closed hat': 42, // Closed Hi Hat
+  'open hat': 46, // Open Hi-Hat
+  'foot hat': 44, // Pedal Hi-Hat
+  ride: 51, // Ride Cymbal 1
+  crash: 49, // Crash Cymbal 1
+} as const;
+
+describe('a MIDI file holds the performance to the tick', () => {
+  it.each(randomSheets(30).map((sheet, index) => ({ sheet, name: `line ${index}` })))(
+    '$name',
+    ({ sheet }) => {
+      const performance = performanceOf(sheet);
+      const data = parseMidi(fileOf(sheet, performance));
+      expect(data.header).toMatchObject({ format: 1, ticksPerBeat: 960 });
+      for (const part of PITCHED) {
+        const played = performance.events.flatMap((event) =>
+          event.part === part
+            ? [{ start: event.start, duration: event.duration, midi: event.midi, velocity: event.velocity }]
+            : [],
+        );
+        expect(sorted(notesOf(trackNamed(data, NAMES[part]) ?? []))).toEqual(sorted(played));
+      }
+      const hits = performance.events.flatMap((event) =>
+        event.part === 'drums' ? [`${event.start} ${GENERAL_MIDI[event.sound]}`] : [],
+      );
+      const read = notesOf(trackNamed(data, 'Drums') ?? []).map(({ start, midi }) => `${start} ${midi}`);
+      expect(read.sort()).toEqual([...new Set(hits)].sort());
+      const clicks = performance.events.filter((event) => event.part === 'click');
+      expect(notesOf(trackNamed(data, 'Click') ?? [])).toHaveLength(clicks.length);
+    },
+  );
+
+  it('has the same notes for a second reader', () => {
+    for (const sheet of randomSheets(5)) {
+      const performance = performanceOf(sheet);
+      const midi = new Midi(fileOf(sheet, performance));
+      expect(midi.header.ppq).toBe(960);
+      expect(midi.header.tempos[0]?.bpm).toBeCloseTo((sheet.tempo * performance.beat) / 960, 2);
+      const bass = midi.tracks.find((track) => track.name === 'Bass');
+      expect((bass?.notes ?? []).map((note) => `${note.ticks} ${note.midi} ${note.durationTicks}`)).toEqual(
+        performance.events.flatMap((event) =>
+          event.part === 'bass' ? [`${event.start} ${event.midi} ${event.duration}`] : [],
+        ),
+      );
+    }
+  });
+});
+
+const sections = sheetOf({
+  chart: 'Vers é:\n|: Gm | (3/4) C7 :|\nBridge:\n| (key: D) D | (6/8) A7 |',
+  notes: 'G1/1 | C2/1 | D2/1 | A1/1',
+  key: 'F',
+  tempo: 120,
+});
+
+describe('what stands around the notes', () => {
+  const data = parseMidi(fileOf(sections, performanceOf(sections)));
+  const conductor = data.tracks[0] ?? [];
+  const timed = conductor.reduce<{
+    now: number;
+    list: { tick: number; event: (typeof conductor)[number] }[];
+  }>(
+    ({ now, list }, event) => ({
+      now: now + event.deltaTime,
+      list: [...list, { tick: now + event.deltaTime, event }],
+    }),
+    { now: 0, list: [] },
+  ).list;
+
+  it('names the piece, the tempo and the metres', () => {
+    expect(conductor[0]).toMatchObject({ type: 'trackName', text: 'Ferry queue' });
+    expect(conductor.find((event) => event.type === 'setTempo')).toMatchObject({
+      // 120 quarters a minute are 500,000 microseconds each, by the standard.
+      microsecondsPerBeat: 500_000,
+    });
+    const metres = timed.flatMap(({ tick, event }) =>
+      event.type === 'timeSignature'
+        ? [`${tick}: ${event.numerator}/${event.denominator} ${event.metronome}`]
+        : [],
+    );
+    // One bar of count-in, then 4/4 and 3/4 twice, then the bridge in 3/4 and 6/8: a click every 24 clocks, or
+    // every 36 in 6/8, as in the standard's own example.
+    expect(metres).toEqual([
+      '0: 4/4 24',
+      `${3840 * 2}: 3/4 24`,
+      `${3840 * 2 + 2880}: 4/4 24`,
+      `${3840 * 3 + 2880}: 3/4 24`,
+      `${3840 * 3 + 2880 * 3}: 6/8 36`,
+    ]);
+  });
+
+  it('names the keys and, wherever they are played, the sections', () => {
+    const keys = timed.flatMap(({ tick, event }) =>
+      event.type === 'keySignature' ? [`${tick}: ${event.key} ${event.scale}`] : [],
+    );
+    expect(keys).toEqual(['0: -1 0', `${3840 * 3 + 2880 * 2}: 2 0`]);
+    const markers = timed.flatMap(({ tick, event }) => {
+      if (event.type !== 'marker') return [];
+      return [
+        `${tick}: ${new TextDecoder().decode(Uint8Array.from(event.text, (sign) => sign.charCodeAt(0)))}`,
+      ];
+    });
+    expect(markers).toEqual(['3840: Vers é', `${3840 * 2 + 2880}: Vers é`, `${3840 * 3 + 2880 * 2}: Bridge`]);
+  });
+
+  it('asks for sounds of General MIDI: a fingered electric bass, a clean guitar, a drawbar organ', () => {
+    const programs = data.tracks.flatMap((track) =>
+      track.flatMap((event) => (event.type === 'programChange' ? [event.programNumber + 1] : [])),
+    );
+    expect([...new Set(programs)]).toEqual([34, 28, 17]);
+    const percussion = trackNamed(data, 'Drums')?.flatMap((event) =>
+      event.type === 'noteOn' ? [event.channel + 1] : [],
+    );
+    expect(new Set(percussion)).toEqual(new Set([10]));
+  });
+
+  it('leaves out the parts that are not wanted, and keeps the count-in', () => {
+    const few = parseMidi(fileOf(sections, performanceOf(sections), new Set<Part>(['bass'])));
+    expect(few.tracks).toHaveLength(3);
+    expect(notesOf(trackNamed(few, 'Click') ?? [])).toHaveLength(4);
+    expect(trackNamed(few, 'Drums')).toBeUndefined();
+  });
+});
+
+describe('the bytes', () => {
+  /** The values that the standard prints for its variable-length quantity. */
+  it.each([
+    [0x00, '00'],
+    [0x40, '40'],
+    [0x7f, '7f'],
+    [0x80, '81 00'],
+    [0x2000, 'c0 00'],
+    [0x3fff, 'ff 7f'],
+    [0x4000, '81 80 00'],
+    [0x100000, 'c0 80 00'],
+    [0x1fffff, 'ff ff 7f'],
+    [0x200000, '81 80 80 00'],
+    [0x8000000, 'c0 80 80 00'],
+    [0xfffffff, 'ff ff ff 7f'],
+  ])('%i is %s', (value, bytes) => {
+    expect(
+      variableLength(value)
+        .map((byte) => byte.toString(16).padStart(2, '0'))
+        .join(' '),
+    ).toBe(bytes);
+  });
+
+  it('are the same for the same performance', () => {
+    expect(fileOf(sections, performanceOf(sections))).toEqual(fileOf(sections, performanceOf(sections)));
+  });
+});
