@@ -1,10 +1,10 @@
 import type { Lesson, Sheet } from '../core/lesson';
 import { layoutScore, loadScoreFonts } from '../score';
 import { createMeasure, drawPage } from './draw';
+import { loadFaces } from './fonts/load';
 import { handoutPages } from './layout/pages';
 import { logoOf } from './logo';
 import { pictureText } from './pdf/fallback';
-import { pdfFonts } from './pdf/fonts';
 import { writePdf } from './pdf/write';
 import type { Handout, HandoutPdf } from './types';
 
@@ -41,5 +41,5 @@ export async function handoutPdf(
   handout: Handout,
   onProgress?: (done: number, all: number) => void,
 ): Promise<HandoutPdf> {
-  return writePdf(handout.pages, handout, await pdfFonts(), pictureText, onProgress);
+  return writePdf(handout.pages, handout, await loadFaces(), pictureText, onProgress);
 }

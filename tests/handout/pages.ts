@@ -1,22 +1,22 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { create } from 'fontkit';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
-import { glyphCoverage } from '../../src/handout/pdf/coverage';
-import type { PdfFont } from '../../src/handout/pdf/runs';
-import type { SvgElement } from '../../src/handout/pdf/style';
+import type { Face } from '../../src/handout/fonts/runs';
+import type { SvgElement } from '../../src/handout/svg/style';
 
 const require = createRequire(import.meta.url);
 
-const readFont = (name: string, family: string, bold: boolean, path: string): PdfFont => {
+const readFace = (name: string, family: string, bold: boolean, path: string): Face => {
   const file = new Uint8Array(readFileSync(require.resolve(path)));
-  return { name, family, bold, file, covers: glyphCoverage(file) };
+  return { name, family, bold, file, font: create(file) };
 };
 
 /** The faces that the handout embeds, read from the packages that ship them. */
-export const FONTS: readonly PdfFont[] = [
-  readFont('text', 'Academico', false, '@vexflow-fonts/academico/academico.otf'),
-  readFont('text bold', 'Academico', true, '@vexflow-fonts/academico/academico-bold.otf'),
-  readFont('music', 'Bravura', false, '@vexflow-fonts/bravura/bravura.otf'),
+export const FACES: readonly Face[] = [
+  readFace('text', 'Academico', false, '@vexflow-fonts/academico/academico.otf'),
+  readFace('text bold', 'Academico', true, '@vexflow-fonts/academico/academico-bold.otf'),
+  readFace('music', 'Bravura', false, '@vexflow-fonts/bravura/bravura.otf'),
 ];
 
 /** An SVG element without a browser: `svg('text', { x: 10 }, 'F♯m7')`. */

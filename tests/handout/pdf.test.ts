@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { PictureText } from '../../src/handout/pdf/fallback';
 import { writePdf } from '../../src/handout/pdf/write';
-import { FONTS, readPdf, svg } from './pages';
+import { FACES, readPdf, svg } from './pages';
 
 const A4 = { width: 595.28, height: 841.89 };
 const FACTS = { title: 'Tuesday class, week 3 ♭', language: 'en' };
@@ -12,7 +12,7 @@ const pictured: PictureText = ({ text, size }) =>
     ? null
     : { source: PNG, left: 0, top: -size, width: size, height: size, advance: 3 * size };
 const write = (...children: ReturnType<typeof svg>[]) =>
-  writePdf([{ ...A4, svg: svg('svg', {}, children) }], FACTS, FONTS, pictured);
+  writePdf([{ ...A4, svg: svg('svg', {}, children) }], FACTS, FACES, pictured);
 
 test('chord symbols keep their sharps and flats as text', async () => {
   const chords = ['F♯m7♭5', 'E♭maj7', 'B♭m7', 'C°7', 'A𝄫'];

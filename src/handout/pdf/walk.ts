@@ -1,6 +1,6 @@
+import { type Face, type FontRun, fontRuns } from '../fonts/runs';
+import { INITIAL_STYLE, isHidden, type Style, type SvgElement, styleOf, transformsOf } from '../svg/style';
 import type { PictureText, TextPicture } from './fallback';
-import { type FontRun, fontRuns, type PdfFont } from './runs';
-import { INITIAL_STYLE, isHidden, type Style, type SvgElement, styleOf, transformsOf } from './style';
 
 /** What the walker needs of a PDF document: pdfkit's, or a test's recorder. */
 export type Canvas = Pick<
@@ -28,7 +28,7 @@ export type Canvas = Pick<
 
 interface Pen {
   readonly canvas: Canvas;
-  readonly fonts: readonly PdfFont[];
+  readonly faces: readonly Face[];
   readonly picture: PictureText;
   readonly missing: Set<string>;
 }
@@ -44,10 +44,10 @@ interface Pen {
 export function drawSvg(
   svg: SvgElement,
   canvas: Canvas,
-  fonts: readonly PdfFont[],
+  faces: readonly Face[],
   picture: PictureText,
 ): ReadonlySet<string> {
-  const pen: Pen = { canvas, fonts, picture, missing: new Set() };
+  const pen: Pen = { canvas, faces, picture, missing: new Set() };
   const style = styleOf(svg, INITIAL_STYLE);
   for (const child of svg.children) drawElement(child, style, pen);
   return pen.missing;
@@ -137,7 +137,7 @@ const lineCap = (name: string): 'butt' | 'round' | 'square' =>
 function drawText(element: SvgElement, style: Style, pen: Pen): void {
   const text = (element.textContent ?? '').replace(/\s+/g, ' ').trim();
   if (text === '' || style.fill === 'none' || style.fontSize === 0) return;
-  const parts = fontRuns(text, style.fontFamilies, style.bold, pen.fonts).map((run) =>
+  const parts = fontRuns(text, style.fontFamilies, style.bold, pen.faces).map((run) =>
     partOf(run, style, pen),
   );
   const width = parts.reduce((sum, part) => sum + part.width, 0);
@@ -157,13 +157,13 @@ interface Part {
 
 function partOf(run: FontRun, style: Style, pen: Pen): Part {
   const { canvas } = pen;
-  const { font } = run;
-  if (font !== null) {
+  const { face } = run;
+  if (face !== null) {
     return {
-      width: canvas.font(font.name).fontSize(style.fontSize).widthOfString(run.text),
+      width: canvas.font(face.name).fontSize(style.fontSize).widthOfString(run.text),
       draw: (x, y) =>
         canvas
-          .font(font.name)
+          .font(face.name)
           .fontSize(style.fontSize)
           .fillColor(style.fill)
           .text(run.text, x, y, { lineBreak: false, baseline: 'alphabetic', ...slant(style) }),

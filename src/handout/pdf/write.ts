@@ -1,7 +1,7 @@
+import type { Face } from '../fonts/runs';
+import type { SvgElement } from '../svg/style';
 import type { HandoutPdf } from '../types';
 import type { PictureText } from './fallback';
-import type { PdfFont } from './runs';
-import type { SvgElement } from './style';
 import { drawSvg } from './walk';
 
 /** A page to write: an SVG whose unit is a point. */
@@ -25,7 +25,7 @@ export interface DocumentFacts {
 export async function writePdf(
   pages: readonly PageToWrite[],
   facts: DocumentFacts,
-  fonts: readonly PdfFont[],
+  faces: readonly Face[],
   picture: PictureText,
   onProgress: (done: number, all: number) => void = () => undefined,
 ): Promise<HandoutPdf> {
@@ -44,11 +44,11 @@ export async function writePdf(
     info: { Title: facts.title, Creator: 'Ground Bass', Producer: 'Ground Bass' },
   });
   const bytes = toBytes(document);
-  for (const font of fonts) document.registerFont(font.name, font.file);
+  for (const face of faces) document.registerFont(face.name, face.file);
   const missing = new Set<string>();
   for (const [index, page] of pages.entries()) {
     document.addPage({ size: [page.width, page.height], margin: 0 });
-    for (const character of drawSvg(page.svg, document, fonts, picture)) missing.add(character);
+    for (const character of drawSvg(page.svg, document, faces, picture)) missing.add(character);
     onProgress(index + 1, pages.length);
     await breath();
   }

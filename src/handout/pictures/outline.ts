@@ -1,0 +1,90 @@
+import { type Face, type FontRun, fontRuns } from '../fonts/runs';
+import { INITIAL_STYLE, type Style, styleOf } from '../svg/style';
+
+const SVG = 'http://www.w3.org/2000/svg';
+
+/**
+ * A copy of a drawing whose letters and music signs are outlines, so that it looks the same in every program.
+ * Characters that no face has stay text, in the reader's own font.
+ */
+export function outlined(drawing: SVGSVGElement, faces: readonly Face[]): SVGSVGElement {
+  const copy = document.importNode(drawing, true);
+  outlineIn(copy, INITIAL_STYLE, faces);
+  return copy;
+}
+
+function outlineIn(element: SVGElement, parent: Style, faces: readonly Face[]): void {
+  const style = styleOf(element, parent);
+  if (element instanceof SVGTextElement) {
+    element.replaceWith(...textParts(element, style, faces));
+    return;
+  }
+  for (const child of [...element.children]) {
+    if (child instanceof SVGElement) outlineIn(child, style, faces);
+  }
+}
+
+function textParts(element: SVGTextElement, style: Style, faces: readonly Face[]): readonly SVGElement[] {
+  const text = element.textContent.replace(/\s+/g, ' ').trim();
+  const runs = fontRuns(text, style.fontFamilies, style.bold, faces);
+  const widths = runs.map((run) => widthOf(run, style));
+  const width = widths.reduce((sum, one) => sum + one, 0);
+  const y = Number(element.getAttribute('y') ?? 0);
+  let x = Number(element.getAttribute('x') ?? 0) - { start: 0, middle: width / 2, end: width }[style.anchor];
+  return runs.map((run, index) => {
+    const part =
+      run.face === null ? keptText(element, run.text, x) : outline(run.text, run.face, style, x, y);
+    x += widths[index] ?? 0;
+    const role = element.getAttribute('class');
+    if (role !== null) part.setAttribute('class', role);
+    return part;
+  });
+}
+
+const scaleOf = (face: Face, style: Style): number => style.fontSize / face.font.unitsPerEm;
+
+function widthOf({ text, face }: FontRun, style: Style): number {
+  if (face !== null) return face.font.layout(text).advanceWidth * scaleOf(face, style);
+  const pen = document.createElement('canvas').getContext('2d');
+  if (pen === null) return text.length * style.fontSize * 0.5;
+  pen.font = `${style.bold ? 'bold ' : ''}${style.fontSize}px serif`;
+  return pen.measureText(text).width;
+}
+
+function outline(text: string, face: Face, style: Style, x: number, y: number): SVGElement {
+  const { glyphs, positions } = face.font.layout(text);
+  const scale = scaleOf(face, style);
+  let pen = x;
+  const data = glyphs.map((glyph, index) => {
+    const place = positions[index] ?? { xAdvance: 0, xOffset: 0, yOffset: 0 };
+    const shape = glyph.path
+      .scale(scale, -scale)
+      .translate(pen + place.xOffset * scale, y - place.yOffset * scale)
+      .toSVG();
+    pen += place.xAdvance * scale;
+    return shape;
+  });
+  const path = document.createElementNS(SVG, 'path');
+  path.setAttribute('d', shortNumbers(data.join('')));
+  path.setAttribute('fill', style.fill);
+  if (style.slanted) path.setAttribute('transform', slantAt(y));
+  return path;
+}
+
+/** Fourteen degrees, as a browser slants an upright face (CSS Fonts 4, 2.4), about the baseline. */
+const slantAt = (y: number): string => {
+  const lean = -Math.tan((14 * Math.PI) / 180);
+  return `matrix(1 0 ${lean} 1 ${-lean * y} 0)`;
+};
+
+const shortNumbers = (data: string): string =>
+  data.replace(/-?\d*\.\d+(?:e-?\d+)?/g, (digits) => String(Math.round(Number(digits) * 100) / 100));
+
+function keptText(element: SVGTextElement, text: string, x: number): SVGElement {
+  const kept = document.importNode(element, true);
+  kept.textContent = text;
+  kept.setAttribute('x', String(x));
+  kept.setAttribute('text-anchor', 'start');
+  kept.setAttribute('font-family', 'serif');
+  return kept;
+}
