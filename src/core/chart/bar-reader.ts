@@ -1,5 +1,5 @@
 import { barTicks, beatsInBar, isCompound, type Metre, sameMetre, ticks } from '../base';
-import { parseChord } from '../theory';
+import { type Key, looksLikeNumeral, parseChord, parseNumeral, suggestChord } from '../theory';
 import { sameHarmony } from './harmony';
 import type { Word } from './scanner';
 import type { ChartBar, ChartPlace, ChartProblem, Harmony, HarmonySpan } from './types';
@@ -35,11 +35,12 @@ const isSameAgain = (words: readonly Word[]): boolean => words.length === 1 && w
 export function readBar(
   words: readonly Word[],
   metre: Metre,
+  key: Key | null,
   previous: BarBefore | null,
   problems: ChartProblem[],
 ): readonly HarmonySpan[] {
   if (isSameAgain(words)) return sameAgain(words, metre, previous, problems);
-  const { items, slashes } = itemsOf(words, previous, problems);
+  const { items, slashes } = itemsOf(words, key, previous, problems);
   if (items.length === 0) return wholeBar(NO_CHORD, metre);
   const shares = sharesOf(items, slashes, metre, words, problems);
   return spansOf(
@@ -74,6 +75,7 @@ function sameAgain(
 
 function itemsOf(
   words: readonly Word[],
+  key: Key | null,
   previous: BarBefore | null,
   problems: ChartProblem[],
 ): { readonly items: Item[]; readonly slashes: boolean } {
@@ -93,7 +95,7 @@ function itemsOf(
     }
     if (chord !== '') {
       items.push({
-        harmony: harmonyOf(chord, { ...word.place, length: chord.length }, problems),
+        harmony: harmonyOf(chord, { ...word.place, length: chord.length }, key, problems),
         beats: 1 + beats,
       });
       continue;
@@ -121,20 +123,27 @@ export function splitSlashes(text: string): { readonly chord: string; readonly b
   return { chord: text.slice(0, end), beats: text.length - end };
 }
 
-function harmonyOf(text: string, place: ChartPlace, problems: ChartProblem[]): Harmony {
+function harmonyOf(text: string, place: ChartPlace, key: Key | null, problems: ChartProblem[]): Harmony {
   if (NO_CHORD_TEXT.test(text)) return NO_CHORD;
-  const unknown: Harmony = { kind: 'unknown', text };
-  if (/:$/.test(text)) {
-    problems.push({
-      ...place,
-      message: `“${text}” looks like a section name: write it on a line of its own.`,
-    });
-    return unknown;
-  }
   const chord = parseChord(text);
   if (chord.ok) return { kind: 'chord', chord: chord.value };
-  problems.push({ ...place, message: chord.problem.message });
-  return unknown;
+  const numeral = key && looksLikeNumeral(text) ? parseNumeral(text, key) : null;
+  if (numeral?.ok) return { kind: 'chord', chord: numeral.value };
+  const suggestion = suggestChord(text);
+  problems.push({
+    ...place,
+    message: numeral?.problem.message ?? unreadable(text, chord.problem.message),
+    ...(suggestion === null ? {} : { suggestion }),
+  });
+  return { kind: 'unknown', text };
+}
+
+function unreadable(text: string, message: string): string {
+  if (text.endsWith(':')) return `“${text}” looks like a section name: write it on a line of its own.`;
+  if (looksLikeNumeral(text)) {
+    return `“${text}” counts from the key: choose one, or write it before the bar, for example (key: C).`;
+  }
+  return message;
 }
 
 /** Shares that a bar has for chords that outnumber its beats: a beat of 6/8 or of 2/2 can be divided. */

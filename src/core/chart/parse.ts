@@ -36,7 +36,10 @@ class ChartReader {
   private nextPickup: number | null = null;
   private nextEnding: { readonly numbers: readonly number[]; readonly place: ChartPlace } | null = null;
 
-  constructor(private readonly chartMetre: Metre) {
+  constructor(
+    private readonly chartMetre: Metre,
+    private readonly pieceKey: Key | null,
+  ) {
     this.metre = chartMetre;
   }
 
@@ -230,7 +233,7 @@ class ChartReader {
       metre,
       pickup: pickup !== null,
       key: this.key,
-      spans: readBar(words, metre, previous, this.problems),
+      spans: readBar(words, metre, this.key ?? this.pieceKey, previous, this.problems),
       repeatStart: this.open?.bar === this.bars.length,
       repeatEnd: null,
       ending: this.nextEnding?.numbers ?? null,
@@ -329,11 +332,12 @@ class ChartReader {
 }
 
 /**
- * Reads a chart as typed. `metre` holds until the chart changes it. What is wrong is listed with its place and
- * a sentence, in the order of the text, and the rest of the chart stands. Never throws; linear in the text.
+ * Reads a chart as typed. `metre` holds until the chart changes it; `key`, where one is known, gives Roman
+ * numerals and number charts their chords until the chart names a key. What is wrong is listed with its place
+ * and a sentence, in the order of the text, and the rest of the chart stands. Never throws; linear in the text.
  */
-export function parseChart(text: string, metre: Metre): ParsedChart {
-  const reader = new ChartReader(metre);
+export function parseChart(text: string, metre: Metre, key: Key | null = null): ParsedChart {
+  const reader = new ChartReader(metre, key);
   linesOf(text).forEach((line, index) => {
     reader.readLine(line, index + 1);
   });

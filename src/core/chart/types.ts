@@ -62,6 +62,8 @@ export interface Chart {
 export interface ChartProblem extends ChartPlace {
   /** One clear sentence: what is wrong and what to write instead. */
   readonly message: string;
+  /** What was probably meant, to be written in place of the text at the problem's place. */
+  readonly suggestion?: string;
 }
 
 export interface ParsedChart {

@@ -1,5 +1,6 @@
 export { parseChord, type SymbolParts, splitSymbol, transposeChord } from './chords';
 export { degreeOf, formatDegree, nameOfDegree, sameDegree } from './degrees';
+export { type ChordFunction, chordFunction } from './functions';
 export {
   intervalBetween,
   intervalBetweenPitches,
@@ -7,7 +8,7 @@ export {
   transposeName,
   transposePitch,
 } from './intervals';
-export { findKey, type WeightedChord } from './key-finding';
+export { findKey, type WeightedChord, type WeightedNote } from './key-finding';
 export {
   ALL_KEYS,
   alterationInKey,
@@ -23,6 +24,16 @@ export {
   transpositionTo,
 } from './keys';
 export { formatName, formatPitch, parseName } from './names';
+export {
+  describeKeyIn,
+  formatChordIn,
+  formatNameIn,
+  formatPitchIn,
+  NAMINGS,
+  type Naming,
+} from './naming';
+export { looksLikeNumeral, parseNumeral } from './numerals';
 export { scaleFor } from './scales';
 export { type SpellingContext, spellMidi } from './spelling';
+export { suggestChord } from './suggestions';
 export * from './types';

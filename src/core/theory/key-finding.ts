@@ -1,5 +1,6 @@
 import { pitchClassOf, type SpelledName, sameName } from '../base';
 import { degreeOf } from './degrees';
+import { profileCorrelation } from './key-profiles';
 import { ALL_KEYS, describeKey, keyNames, keySignature } from './keys';
 import { formatName } from './names';
 import type { Chord, Key, KeyGuess } from './types';
@@ -10,9 +11,17 @@ export interface WeightedChord {
   readonly weight: number;
 }
 
+/** A note of the line and how long it sounds. */
+export interface WeightedNote {
+  readonly name: SpelledName;
+  readonly weight: number;
+}
+
 export interface KeyFindingOptions {
   /** The music comes round again, so that the last chord leads to the first. */
   readonly loops?: boolean;
+  /** The line over the chords, where there is one. */
+  readonly notes?: readonly WeightedNote[];
 }
 
 /**
@@ -23,6 +32,8 @@ const POINTS = { tonic: 1.4, dominant: 1.25, subdominant: 1.1, other: 1, chromat
 const LAST_CHORD = 0.12;
 const FIRST_CHORD = 0.08;
 const CADENCE = 0.3;
+/** A line that fits a key perfectly weighs as much as this many points of its chords. */
+const LINE = 0.4;
 
 interface Fit {
   readonly points: number;
@@ -85,19 +96,50 @@ const isDominantOf = (chord: Chord, key: Key): boolean => {
 
 /**
  * Guesses at the key, best first, all {@link ALL_KEYS} among them. The score is points per unit of time for
- * what each chord does in the key, and for cadences, the first and the last chord. An empty list of chords
- * gives an empty list of guesses.
+ * what each chord does in the key, for cadences, the first and the last chord, and for how the notes of the
+ * line match the key's profile. Without chords the line alone decides; without either the list is empty.
  */
 export function findKey(
   chords: readonly WeightedChord[],
   options: KeyFindingOptions = {},
 ): readonly KeyGuess[] {
+  const durations = durationsOf(options.notes ?? []);
+  const heard = durations.some((duration) => duration > 0);
   const total = chords.reduce((sum, { weight }) => sum + weight, 0);
-  if (total <= 0) return [];
-  return ALL_KEYS.map((key) => judge(key, chords, total, options.loops ?? true)).sort(
+  if (total <= 0 && !heard) return [];
+  return ALL_KEYS.map((key): KeyGuess => {
+    const line = heard ? LINE * profileCorrelation(durations, pitchClassOf(key.tonic), key.mode) : 0;
+    if (total <= 0) {
+      const reason = `The notes of the line fit ${describeKey(key)}.`;
+      return { key, score: line - spellingCost(key, options.notes ?? []), reason };
+    }
+    const guess = judge(key, chords, total, options.loops ?? true);
+    return { ...guess, score: guess.score + line };
+  }).sort(
     (one, other) =>
       other.score - one.score || Math.abs(keySignature(one.key)) - Math.abs(keySignature(other.key)),
   );
+}
+
+function durationsOf(notes: readonly WeightedNote[]): readonly number[] {
+  const durations = Array.from({ length: 12 }, () => 0);
+  for (const { name, weight } of notes) {
+    const pitchClass = pitchClassOf(name);
+    durations[pitchClass] = (durations[pitchClass] ?? 0) + weight;
+  }
+  return durations;
+}
+
+/** Tells keys that sound alike apart: the share of time on notes that the key spells otherwise. */
+function spellingCost(key: Key, notes: readonly WeightedNote[]): number {
+  const names = keyNames(key);
+  const total = notes.reduce((sum, { weight }) => sum + weight, 0);
+  const strange = notes.filter(
+    ({ name }) =>
+      !names.some((own) => sameName(own, name)) &&
+      names.some((own) => pitchClassOf(own) === pitchClassOf(name)),
+  );
+  return total === 0 ? 0 : (0.01 * strange.reduce((sum, { weight }) => sum + weight, 0)) / total;
 }
 
 function judge(key: Key, chords: readonly WeightedChord[], total: number, loops: boolean): KeyGuess {

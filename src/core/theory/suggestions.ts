@@ -1,0 +1,92 @@
+import { parseChord } from './chords';
+
+/** Endings that people mean most often, the most frequent first; a tie in distance goes to the earlier one. */
+const COMMON: readonly string[] = [
+  '',
+  'm',
+  '7',
+  'm7',
+  'maj7',
+  'sus4',
+  '7sus4',
+  'sus2',
+  'add9',
+  '6',
+  'm6',
+  '9',
+  'm9',
+  'maj9',
+  'm7b5',
+  'dim',
+  'dim7',
+  'aug',
+  '7b9',
+  '7#9',
+  '11',
+  'm11',
+  '13',
+  '7#11',
+  '7b5',
+  '7#5',
+  '69',
+  'm(maj7)',
+  'madd9',
+  '5',
+  '7alt',
+];
+const LONGEST = 16;
+
+/** Steps of a letter changed, added, dropped, or two neighbours exchanged (optimal string alignment). */
+function distance(one: string, other: string): number {
+  let beforeLast: number[] = [];
+  let last = Array.from({ length: other.length + 1 }, (_, index) => index);
+  for (let row = 1; row <= one.length; row += 1) {
+    const current = [row];
+    for (let column = 1; column <= other.length; column += 1) {
+      const same = one[row - 1] === other[column - 1];
+      const exchanged =
+        one[row - 1] === other[column - 2] && one[row - 2] === other[column - 1]
+          ? (beforeLast[column - 2] ?? Number.POSITIVE_INFINITY) + 1
+          : Number.POSITIVE_INFINITY;
+      current.push(
+        Math.min(
+          (last[column] ?? 0) + 1,
+          (current[column - 1] ?? 0) + 1,
+          (last[column - 1] ?? 0) + (same ? 0 : 1),
+          exchanged,
+        ),
+      );
+    }
+    beforeLast = last;
+    last = current;
+  }
+  return last[other.length] ?? 0;
+}
+
+/**
+ * The chord symbol most likely meant by a text that is none, drawn as it would stand on the sheet; null where
+ * even the root is a guess. `am` gives Am, `Cmja7` Cmaj7, `H7` B7 (the German name).
+ */
+export function suggestChord(text: string): string | null {
+  const trimmed = text.trim();
+  if (trimmed.length > LONGEST) return null;
+  const match = /^([a-hA-H])([b♭#♯]?)(.*)$/u.exec(trimmed);
+  if (!match) return null;
+  const letter = (match[1] ?? '').toUpperCase();
+  const root = (letter === 'H' ? 'B' : letter) + (match[2] ?? '');
+  const rest = match[3] ?? '';
+  const asTyped = parseChord(root + rest);
+  if (asTyped.ok) return asTyped.value.symbol;
+  const lowered = rest.toLowerCase().replace(/[()\s.,]/g, '');
+  let best: string | null = null;
+  let least = Math.max(2, Math.ceil(lowered.length / 2)) + 1;
+  for (const ending of COMMON) {
+    const away = distance(lowered, ending);
+    if (away < least) {
+      least = away;
+      best = ending;
+    }
+  }
+  const guess = best === null ? null : parseChord(root + best);
+  return guess?.ok ? guess.value.symbol : null;
+}
