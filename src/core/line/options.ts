@@ -1,11 +1,12 @@
-import { midiNumber, ticks } from '../base';
+import { midiNumber, TICKS_PER_QUARTER, ticks } from '../base';
 import { createHandGauge, type HandGauge, ticksPerSecond } from '../fretboard';
 import { type Entry, type Exit, entryOf, exitOf, soloBreaches } from './bar-rules';
-import { barFigures, countsByStretch, type Figure, nextStretches, tonesOf } from './candidates';
+import { countsByStretch, nextStretches, openShelf, tonesOf } from './figures';
 import { type BarModel, changesAtStart, type LineModel } from './model';
 import { type BarRhythm, rhythmsFor } from './rhythm';
-import { BREACH, handCost, ownCost } from './taste';
-import { isLeap, type Tone } from './tones';
+import type { Figure } from './shapes';
+import { handCost, pitchCost, timeCost } from './taste';
+import { isHome, isLeap, type Tone, toneOf } from './tones';
 
 /** A way of playing a bar that breaks no rule by itself, with what it costs. */
 export interface Option {
@@ -38,12 +39,16 @@ function keepsToTechniques(model: LineModel, tones: readonly Tone[]): boolean {
   });
 }
 
-/** New chords begin with their root; only where a chord goes on may a bar begin elsewhere in it. */
+/**
+ * New chords begin with their root; only where a chord goes on may a bar begin elsewhere in it, and a chord of a
+ * single beat may be passed through on any of its notes.
+ */
 function beginsOnHome(bar: BarModel, tones: readonly Tone[], changed: boolean): boolean {
   return bar.stretches.every((stretch) => {
     if (!stretch.chord || (stretch.index === 0 && !changed)) return true;
     const first = tones.find((tone) => tone.stretch === stretch);
-    return first === undefined || first.midi % 12 === stretch.homeClass;
+    if (first === undefined || isHome(first)) return true;
+    return first.member && stretch.index > 0 && stretch.end - stretch.start <= bar.beat;
   });
 }
 
@@ -63,7 +68,8 @@ export function openWorkshop(model: LineModel): Workshop {
   const { request } = model;
   const speed = ticksPerSecond(request.tempo, request.chart.metre);
   const gauge = createHandGauge(request.instrument, request.hand, speed);
-  const figures = new Map<string, readonly Figure[]>();
+  const shelf = openShelf(model);
+  const figures = new Map<string, readonly PricedFigure[]>();
   const rhythms = new Map<string, readonly BarRhythm[]>();
   const options = new Map<string, readonly Option[]>();
 
@@ -76,67 +82,103 @@ export function openWorkshop(model: LineModel): Workshop {
     return made;
   };
 
-  const figuresOf = (bar: BarModel, counts: readonly number[]): readonly Figure[] =>
-    remembered(figures, `${likeness(bar)} / ${counts.join(' ')}`, () => barFigures(model, bar, counts));
-
-  /** Everything but the hand's cost, which is asked for last, as it takes longest. */
-  const cheaply = (bar: BarModel, rhythm: BarRhythm): readonly Priced[] => {
-    const changed = changesAtStart(model, bar);
-    const counts = countsByStretch(bar, rhythm);
-    return figuresOf(bar, counts).flatMap((figure): readonly Priced[] => {
-      const tones = tonesOf(bar, rhythm, figure);
-      if (!beginsOnHome(bar, tones, changed) || !keepsToTechniques(model, tones)) return [];
-      const breach = soloBreaches(model, bar, tones) === 0 ? 0 : BREACH;
-      return [{ tones, shape: figure.shape, cost: breach + ownCost(model, bar, tones, changed) }];
+  /** The figures for a bar, judged by their pitches and the hand alone, the best kinds first. */
+  const figuresOf = (bar: BarModel, counts: readonly number[]): readonly PricedFigure[] =>
+    remembered(figures, `${likeness(bar)} / ${counts.join(' ')}`, () => {
+      const changed = changesAtStart(model, bar);
+      const all = shelf.ofBar(bar, counts).map((figure) => ({ figure, tones: sketch(bar, counts, figure) }));
+      const sound = all.filter(
+        ({ tones }) =>
+          beginsOnHome(bar, tones, changed) &&
+          keepsToTechniques(model, tones) &&
+          soloBreaches(model, bar, tones) === 0,
+      );
+      const best = (sound.length > 0 ? sound : all)
+        .map(({ figure, tones }) => ({ figure, tones, cost: pitchCost(model, tones) }))
+        .sort((one, other) => one.cost - other.cost);
+      return bothKinds(best).map(({ figure, tones, cost }) => ({
+        figure,
+        cost: cost + handCost(tones, playingCost(gauge, tones)),
+      }));
     });
-  };
 
-  /** What breaks a rule by itself stays only where a bar has nothing else. */
-  const usable = (bar: BarModel, rhythm: BarRhythm): readonly Priced[] => {
-    const all = cheaply(bar, rhythm);
-    const clean = all.filter(({ cost }) => cost < BREACH);
-    return [...(clean.length > 0 ? clean : all)].sort((one, other) => one.cost - other.cost);
-  };
-
-  const finished = ({ tones, shape, cost }: Priced, rhythm: BarRhythm): Option => ({
+  const finished = (
+    bar: BarModel,
+    tones: readonly Tone[],
+    rhythm: BarRhythm,
+    shape: string,
+    pitchesCost: number,
+  ): Option => ({
     tones,
     rhythm,
     shape,
     text: textOfTones(tones),
-    cost: cost + handCost(tones, playingCost(gauge, tones)),
+    cost: pitchesCost + timeCost(bar, tones, changesAtStart(model, bar)),
     exit: exitOf(tones),
     entry: entryOf(tones, 'one'),
   });
+
+  /** What breaks a rule by itself stays only where a bar has nothing else. */
+  const optionsOf = (bar: BarModel, rhythm: BarRhythm): readonly Option[] => {
+    const all = figuresOf(bar, countsByStretch(bar, rhythm)).map(({ figure, cost }) => {
+      const tones = tonesOf(bar, rhythm, figure);
+      return { tones, figure, cost, clean: soloBreaches(model, bar, tones) === 0 };
+    });
+    const clean = all.filter((option) => option.clean);
+    return (clean.length > 0 ? clean : all)
+      .map(({ tones, figure, cost }) => finished(bar, tones, rhythm, figure.shape, cost))
+      .sort((one, other) => one.cost - other.cost);
+  };
 
   return {
     model,
     likeness,
     rhythms: (bar) => remembered(rhythms, likeness(bar), () => rhythmsFor(model, bar)),
     options: (bar, rhythm) =>
-      remembered(options, `${likeness(bar)} / ${rhythm.cell.id}`, () =>
-        usable(bar, rhythm)
-          .slice(0, OPTIONS_A_RHYTHM)
-          .map((option) => finished(option, rhythm))
-          .sort((one, other) => one.cost - other.cost),
-      ),
-    given: (bar, tones, rhythm) =>
-      finished({ tones, shape: '', cost: ownCost(model, bar, tones, changesAtStart(model, bar)) }, rhythm),
+      remembered(options, `${likeness(bar)} / ${rhythm.cell.id}`, () => optionsOf(bar, rhythm)),
+    given: (bar, tones, rhythm) => finished(bar, tones, rhythm, '', pitchCost(model, tones)),
   };
 }
 
-interface Priced {
-  readonly tones: readonly Tone[];
-  readonly shape: string;
+interface PricedFigure {
+  readonly figure: Figure;
   readonly cost: number;
 }
 
-/** The cheapest options of a rhythm that are tried in the hand and offered to the search. */
-const OPTIONS_A_RHYTHM = 48;
+/** Figures of chord tones alone, and figures with steps, that are tried in the hand and offered to the search. */
+const FIGURES_A_KIND = 24;
+
+function bothKinds<Item extends { readonly tones: readonly Tone[] }>(
+  items: readonly Item[],
+): readonly Item[] {
+  const chordal = items.filter(({ tones }) => tones.every((tone) => tone.member));
+  const stepping = items.filter(({ tones }) => tones.some((tone) => !tone.member));
+  return [...chordal.slice(0, FIGURES_A_KIND), ...stepping.slice(0, FIGURES_A_KIND)];
+}
+
+/** A short time for each note, so that nothing but the pitches counts. */
+const SKETCHED = 60;
+
+/** A figure without its rhythm: short notes one after the other under each chord. */
+const sketch = (bar: BarModel, counts: readonly number[], figure: Figure): readonly Tone[] => {
+  let place = 0;
+  return bar.stretches.flatMap((stretch) =>
+    Array.from({ length: stretch.chord ? (counts[stretch.index] ?? 0) : 0 }, (_, index) => {
+      const pitch = figure.pitches[place];
+      place += 1;
+      const start = stretch.start + (index + 1) * SKETCHED;
+      return pitch ? [toneOf(bar, start, SKETCHED, pitch.midi, pitch.name)] : [];
+    }).flat(),
+  );
+};
+
+/** The hand is asked about even eighths, whatever the rhythm: what is comfortable there is so anywhere. */
+const EVENLY = TICKS_PER_QUARTER / 2;
 
 function playingCost(gauge: HandGauge, tones: readonly Tone[]): number {
-  const notes = tones.map((tone) => ({
-    start: ticks(tone.start),
-    duration: ticks(tone.duration),
+  const notes = tones.map((tone, index) => ({
+    start: ticks(index * EVENLY),
+    duration: ticks(EVENLY),
     midi: midiNumber(tone.midi),
   }));
   const { cost } = gauge.after(gauge.start, notes);

@@ -6,7 +6,7 @@ import { isHome, isLeap, type Tone } from './tones';
 
 /**
  * The score of a line, in points of displeasure: the composer looks for the line with the fewest. A line's cost
- * is the sum of {@link ownCost} and {@link roleCost} of each bar, of {@link meetingCost} over every way from one
+ * is the sum of {@link pitchCost}, {@link timeCost}, {@link handCost} and {@link roleCost} of each bar, of {@link meetingCost} over every way from one
  * bar into the next (repeats, endings and the way back to the start), and of the plan's own cost (see
  * compose/plan). One point is about what a repeated note or a plain leap is worth; a breach of a rule costs so
  * much that it happens only where nothing else is possible. The weights are ours, tuned by reading lines.
@@ -95,7 +95,7 @@ function unturnedLeaps(tones: readonly Tone[]): number {
 }
 
 function toneCost(bar: BarModel, tone: Tone): number {
-  let cost = Math.max(0, tone.midi - HIGH) * WEIGHT.high;
+  let cost = 0;
   const third = tone.member && (tone.interval === 3 || tone.interval === 4);
   const strong = isStrongBeat(bar, tone.start);
   if (third && strong && tone.midi < LOW_THIRD && tone.duration > TICKS_PER_QUARTER)
@@ -104,19 +104,31 @@ function toneCost(bar: BarModel, tone: Tone): number {
   return cost;
 }
 
+/** What the pitches of a bar cost the ear by themselves, whatever their rhythm. */
+export function pitchCost(model: LineModel, tones: readonly Tone[]): number {
+  if (tones.length === 0) return 0;
+  let [lowest, highest, steps, members] = [127, 0, 0, 0];
+  let cost = unturnedLeaps(tones) * WEIGHT.unturned;
+  for (const { midi, member, interval } of tones) {
+    lowest = Math.min(lowest, midi);
+    highest = Math.max(highest, midi);
+    if (member) members |= 1 << interval;
+    else steps += 1;
+    cost += Math.max(0, midi - HIGH) * WEIGHT.high;
+  }
+  const range = highest - lowest;
+  cost += Math.max(0, range - OCTAVE) * WEIGHT.wide;
+  if (range === 0 && tones.length > 1 && model.request.level > 0) cost += WEIGHT.monotone;
+  const single = (members & (members - 1)) === 0;
+  return single && steps > 0 ? cost + WEIGHT.thin : cost;
+}
+
 /**
- * What a bar's notes cost the ear by themselves.
+ * What the notes of a bar cost by where they fall.
  * @param changed whether the bar begins with a new chord
  */
-export function ownCost(model: LineModel, bar: BarModel, tones: readonly Tone[], changed: boolean): number {
-  if (tones.length === 0) return 0;
-  const midis = tones.map((tone) => tone.midi);
-  const range = Math.max(...midis) - Math.min(...midis);
-  let cost = startCost(bar, tones, changed);
-  cost += Math.max(0, range - OCTAVE) * WEIGHT.wide + unturnedLeaps(tones) * WEIGHT.unturned;
-  if (range === 0 && tones.length > 1 && model.request.level > 0) cost += WEIGHT.monotone;
-  const members = new Set(tones.flatMap((tone) => (tone.member ? [tone.interval] : [])));
-  if (members.size < 2 && tones.some((tone) => !tone.member)) cost += WEIGHT.thin;
+export function timeCost(bar: BarModel, tones: readonly Tone[], changed: boolean): number {
+  let cost = tones.length === 0 ? 0 : startCost(bar, tones, changed);
   for (const tone of tones) cost += toneCost(bar, tone);
   return cost;
 }

@@ -1,0 +1,114 @@
+import { pitchClassOf, type SpelledName } from '../base';
+import { nameOfDegree } from '../theory';
+import { classAbove, type LineModel, type Stretch } from './model';
+import { type Figure, inReach, type Pitch, pitchesOf } from './shapes';
+
+/** Steps of the chord's scale that lead into a target by step: `count` notes from below or from above. */
+function walkInto(
+  model: LineModel,
+  stretch: Stretch,
+  target: number,
+  count: number,
+  direction: 1 | -1,
+): readonly Pitch[] | null {
+  const pitches: Pitch[] = [];
+  let from = target;
+  for (let note = 0; note < count; note += 1) {
+    const next = scaleNeighbour(stretch, from, direction === 1 ? -1 : 1);
+    if (!next || !inReach(model, next.midi)) return null;
+    if (!model.limits.steps.has(next.step) && !next.member) return null;
+    pitches.unshift({ midi: next.midi, name: next.name });
+    from = next.midi;
+  }
+  return pitches;
+}
+
+/** The next scale note above or below a pitch, at most two half steps away. */
+function scaleNeighbour(
+  stretch: Stretch,
+  midi: number,
+  direction: 1 | -1,
+): { midi: number; name: SpelledName; step: number; member: boolean } | null {
+  for (const distance of [1, 2]) {
+    const other = midi + direction * distance;
+    const halfSteps = classAbove(other, stretch.rootClass);
+    const index = stretch.steps.findIndex((tone) => tone?.halfSteps === halfSteps);
+    const tone = stretch.steps[index];
+    if (tone) return { midi: other, name: tone.name, step: index + 1, member: tone.member };
+  }
+  return null;
+}
+
+/** A half step outside the scale into a target: raised from below, lowered from above. */
+function halfStepInto(
+  model: LineModel,
+  stretch: Stretch,
+  target: Pitch,
+  direction: 1 | -1,
+): readonly Pitch[] | null {
+  const midi = target.midi - direction;
+  if (!inReach(model, midi)) return null;
+  const halfSteps = classAbove(midi, stretch.rootClass);
+  if (stretch.steps.some((tone) => tone?.halfSteps === halfSteps)) return null;
+  const name = nameOfDegree(
+    target.name,
+    direction === 1 ? { step: 7, alteration: 0 } : { step: 2, alteration: -1 },
+  );
+  return pitchClassOf(name) === ((midi % 12) + 12) % 12 ? [{ midi, name }] : null;
+}
+
+const DIRECTIONS = [1, -1] as const;
+const LONGEST_WALK = 3;
+
+/** The ways into a pitch from below or above: walks of the scale, and half steps where they are asked for. */
+function leadsInto(
+  model: LineModel,
+  stretch: Stretch,
+  target: Pitch,
+  count: number,
+): readonly { readonly walk: readonly Pitch[]; readonly sign: string }[] {
+  const halfSteps = model.request.techniques.has('approach note') && model.limits.halfSteps;
+  return DIRECTIONS.flatMap((direction) => {
+    const lengths = Array.from({ length: Math.min(LONGEST_WALK, count - 1) }, (_, index) => index + 1);
+    const walks = lengths.flatMap((length) => {
+      const walk = walkInto(model, stretch, target.midi, length, direction);
+      return walk ? [{ walk, sign: direction === 1 ? '↗' : '↘' }] : [];
+    });
+    const half = halfSteps ? halfStepInto(model, stretch, target, direction) : null;
+    return half ? [...walks, { walk: half, sign: direction === 1 ? '↑' : '↓' }] : walks;
+  });
+}
+
+/**
+ * Figures whose last notes walk into the next chord's root.
+ * @param shapes the shapes over this chord for a number of notes
+ */
+export function leadingFigures(
+  model: LineModel,
+  stretch: Stretch,
+  count: number,
+  next: Stretch | null,
+  shapes: (count: number) => readonly Figure[],
+): readonly Figure[] {
+  const name = next?.home;
+  if (!next || !name || count < 2 || model.request.level < 2) return [];
+  return pitchesOf(model, next.homeClass).flatMap((midi) =>
+    leadsInto(model, stretch, { midi, name }, count).flatMap(({ walk, sign }) =>
+      withLead(shapes(count - walk.length), walk, sign),
+    ),
+  );
+}
+
+function withLead(shapes: readonly Figure[], walk: readonly Pitch[], sign: string): readonly Figure[] {
+  const entry = walk[0];
+  if (!entry) return [];
+  return shapes
+    .filter(({ pitches }) => Math.abs((pitches.at(-1)?.midi ?? 0) - entry.midi) <= FIFTH)
+    .map(({ pitches, shape }) => ({
+      pitches: [...pitches, ...walk],
+      shape: `${shape} ${sign.repeat(walk.length)}`,
+    }));
+}
+
+/** A walk may be reached by a leap of a fifth at most. */
+const FIFTH = 7;
