@@ -24,19 +24,25 @@ export type Mark = PathMark | TextInk;
 export const MUSIC_SIZE = 40;
 
 export function pathMark(role: InkRole, segments: readonly Segment[], stroke: number): PathMark {
-  const xs = segments.flatMap(({ points }) => points.filter((_, index) => index % 2 === 0));
-  const ys = segments.flatMap(({ points }) => points.filter((_, index) => index % 2 === 1));
+  let left = Number.POSITIVE_INFINITY;
+  let right = Number.NEGATIVE_INFINITY;
+  let top = Number.POSITIVE_INFINITY;
+  let bottom = Number.NEGATIVE_INFINITY;
+  for (const { points } of segments) {
+    points.forEach((value, index) => {
+      if (index % 2 === 0) {
+        left = Math.min(left, value);
+        right = Math.max(right, value);
+      } else {
+        top = Math.min(top, value);
+        bottom = Math.max(bottom, value);
+      }
+    });
+  }
   // A straight line ends square where it stops, so its width counts across it only.
-  const flat = Math.max(...ys) - Math.min(...ys) < 0.01;
-  const upright = Math.max(...xs) - Math.min(...xs) < 0.01;
-  const across = flat ? 0 : stroke / 2;
-  const along = upright ? 0 : stroke / 2;
-  const box = {
-    left: Math.min(...xs) - across,
-    right: Math.max(...xs) + across,
-    top: Math.min(...ys) - along,
-    bottom: Math.max(...ys) + along,
-  };
+  const across = bottom - top < 0.01 ? 0 : stroke / 2;
+  const along = right - left < 0.01 ? 0 : stroke / 2;
+  const box = { left: left - across, right: right + across, top: top - along, bottom: bottom + along };
   return { kind: 'path', role, segments, stroke, box };
 }
 
@@ -142,11 +148,19 @@ export function boxOf(marks: readonly Mark[]): InkBox | null {
   return marks.reduce<InkBox | null>((sum, { box }) => (sum ? unionBox(sum, box) : box), null);
 }
 
-/** The mark as it is drawn. */
-export function finishMark(mark: Mark): Ink {
-  if (mark.kind === 'text') return { ...mark, x: round(mark.x), y: round(mark.y) };
-  const { kind, role, stroke, box } = mark;
-  const d = mark.segments.map(({ command, points }) => command + points.map(round).join(' ')).join('');
+/** The mark as it is drawn, moved down by `down`. */
+export function finishMark(mark: Mark, down: number): Ink {
+  const box = moveBox(mark.box, 0, down);
+  if (mark.kind === 'text') return { ...mark, x: round(mark.x), y: round(mark.y + down), box };
+  const { kind, role, stroke } = mark;
+  let d = '';
+  for (const { command, points } of mark.segments) {
+    d += command;
+    for (let index = 0; index < points.length; index += 2) {
+      const [x = 0, y = 0] = [points[index], points[index + 1]];
+      d += `${index > 0 ? ' ' : ''}${round(x)} ${round(y + down)}`;
+    }
+  }
   return { kind, role, stroke, box, d };
 }
 

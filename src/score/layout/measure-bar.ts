@@ -2,6 +2,7 @@ import type { Alteration } from '../../core/base';
 import { boxOf, type Mark } from '../ink';
 import { textWidth } from '../metrics/measure';
 import type { ContentBar, ContentEvent } from '../notation/content';
+import { Recent } from '../recent';
 import { type SignSpec, signInk } from '../vexflow/signs';
 import { changesOf } from './frame';
 import { type BarSpacing, type Column, gapsOf, type Span } from './spacing';
@@ -10,6 +11,8 @@ import { SPACE, type Style } from './style';
 /** A bar with the ink of its signs, ready to be placed. */
 export interface MeasuredBar {
   readonly content: ContentBar;
+  /** The same text for the same bar in the same style. */
+  readonly key: string;
   /** One entry an event. */
   readonly specs: readonly SignSpec[];
   readonly ink: readonly (readonly Mark[])[];
@@ -39,7 +42,15 @@ const ACCIDENTAL_CODES: Readonly<Record<Alteration, string>> = {
   2: '##',
 };
 
+const measuredBars = new Recent<MeasuredBar>(1000);
+
+/** Measures a bar, or finds it measured already. */
 export function measureBar(content: ContentBar, style: Style): MeasuredBar {
+  const key = JSON.stringify(content) + style.key;
+  return measuredBars.of(key, () => measure(content, style, key));
+}
+
+function measure(content: ContentBar, style: Style, key: string): MeasuredBar {
   const stems = stemDirections(content);
   const beamed = content.events.map((_, index) => content.beams.some((group) => group.includes(index)));
   const specs = content.events.map((event, index) => specOf(event, stems[index] ?? 'up'));
@@ -51,6 +62,7 @@ export function measureBar(content: ContentBar, style: Style): MeasuredBar {
   const after = END_WIDTH[content.end];
   return {
     content,
+    key,
     specs,
     ink,
     beamed,

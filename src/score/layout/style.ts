@@ -35,6 +35,8 @@ export interface Style {
   /** Between two tab lines. */
   readonly tabSpace: number;
   readonly options: ScoreOptions;
+  /** The same text for the same style. */
+  readonly key: string;
 }
 
 /** @param shrink below 1 draws everything smaller, where a bar would not fit otherwise */
@@ -53,5 +55,7 @@ export function styleOf(options: ScoreOptions, shrink: number): Style {
     section: size('section'),
     small: size('small'),
   };
-  return { scale, sizes, tabSpace: Math.max(14, sizes.tab * 0.8), options };
+  const { width, degrees, fingers, counting, measureNumbers } = options;
+  const key = JSON.stringify([scale, sizes, width, degrees, fingers, counting, measureNumbers]);
+  return { scale, sizes, tabSpace: Math.max(14, sizes.tab * 0.8), options, key };
 }

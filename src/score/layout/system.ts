@@ -1,6 +1,7 @@
 import { hashText } from '../../core/base';
-import { boxOf, finishMark, type Mark, moveMark } from '../ink';
+import { boxOf, finishMark, type Mark } from '../ink';
 import type { Content } from '../notation/content';
+import { Recent } from '../recent';
 import type { BarBox, InkBox, SystemLayout } from '../types';
 import {
   bracket,
@@ -39,8 +40,28 @@ interface SystemRequest {
   readonly style: Style;
 }
 
-/** Puts a system together from the inside out: notes first, then what has to keep clear of them. */
+const recentSystems = new Recent<SystemLayout>(200);
+
+/** Lays a system out, or finds it laid out already. */
 export function layOutSystem(request: SystemRequest): SystemLayout {
+  const { index, y, bars, after, factor, content } = request;
+  const key = [
+    index === 0 ? content.feel : '',
+    content.strings,
+    factor,
+    after?.content.events[0]?.tiedIn === true,
+    ...bars.map((bar) => bar.key),
+  ].join('|');
+  const system = recentSystems.of(key, () => compose(request, fingerprintOf(key)));
+  return system.index === index && system.y === y ? system : { ...system, index, y };
+}
+
+/** Two hashes and the length: a long text is not worth handing on, and one hash alone could meet another. */
+const fingerprintOf = (key: string): string =>
+  [hashText(key), hashText(`${key.length}${key}`), key.length].join('-');
+
+/** Puts a system together from the inside out: notes first, then what has to keep clear of them. */
+function compose(request: SystemRequest, fingerprint: string): SystemLayout {
   const { content, style, heading } = request;
   const bars = placeBars(request);
   const right = bars.at(-1)?.right ?? heading.right;
@@ -70,7 +91,7 @@ export function layOutSystem(request: SystemRequest): SystemLayout {
     ...above,
     ...below,
   ];
-  return finishSystem(marks, bars, tab, request);
+  return finishSystem(marks, bars, tab, fingerprint, request);
 }
 
 function placeBars({ bars, heading, factor }: SystemRequest): readonly PlacedBar[] {
@@ -167,12 +188,13 @@ function finishSystem(
   marks: readonly Mark[],
   bars: readonly PlacedBar[],
   tab: TabPlace,
+  fingerprint: string,
   { index, y, style }: SystemRequest,
 ): SystemLayout {
   const { scale, options } = style;
   const box: InkBox = boxOf(marks) ?? { left: 0, right: 0, top: 0, bottom: tabBottom(tab) };
   const down = MARGIN - box.top;
-  const ink = marks.map((mark) => finishMark(moveMark(mark, 0, down)));
+  const ink = marks.map((mark) => finishMark(mark, down));
   const height = box.bottom + down + MARGIN;
   const px = (units: number): number => Math.round(units * scale * 100) / 100;
   return {
@@ -183,7 +205,7 @@ function finishSystem(
     staff: { top: px(down), bottom: px(down + STAFF_HEIGHT) },
     tab: { top: px(down + tab.top), bottom: px(down + tabBottom(tab)) },
     bars: bars.map((placed) => barBox(placed, px)),
-    fingerprint: fingerprintOf(ink, options.width, height, scale),
+    fingerprint,
     scale,
     ink,
   };
@@ -198,17 +220,4 @@ function barBox(placed: PlacedBar, px: (units: number) => number): BarBox {
     width: px(placed.right - placed.x),
     positions: [...positions, { tick: content.length, x: px(placed.right) }],
   };
-}
-
-/** Two hashes and the length: long texts are not worth keeping, and one hash alone could meet another. */
-function fingerprintOf(ink: SystemLayout['ink'], width: number, height: number, scale: number): string {
-  const text = ink
-    .map((mark) =>
-      mark.kind === 'text'
-        ? [mark.role, mark.text, mark.x, mark.y, mark.size].join()
-        : [mark.role, mark.d, mark.stroke].join(),
-    )
-    .join('|');
-  const size = [width, height, scale].join();
-  return [hashText(`${size}|${text}`), hashText(`${text}|${size}`), text.length].join('-');
 }

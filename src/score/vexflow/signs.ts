@@ -14,6 +14,7 @@ import {
 } from 'vexflow/core';
 import { LETTERS, type Metre } from '../../core/base';
 import { boxOf, lineMark, type Mark, moveMark } from '../ink';
+import { Recent } from '../recent';
 import { InkContext } from './ink-context';
 import { measureByTables } from './ruler';
 
@@ -139,6 +140,15 @@ export function signInk(spec: SignSpec, beamed: boolean): readonly Mark[] {
 
 /** Stems and beams of notes that are joined, the middles of their heads at `centres`. */
 export function beamInk(specs: readonly SignSpec[], centres: readonly number[]): readonly Mark[] {
+  const [first = 0] = centres;
+  const apart = centres.map((centre) => Math.round((centre - first) * 100) / 100);
+  const marks = recentBeams.of(JSON.stringify([specs, apart]), () => drawBeam(specs, apart));
+  return marks.map((mark) => moveMark(mark, first, 0));
+}
+
+const recentBeams = new Recent<readonly Mark[]>(500);
+
+function drawBeam(specs: readonly SignSpec[], centres: readonly number[]): readonly Mark[] {
   const context = new InkContext();
   const notes = specs.map((spec, index) => placedNote(spec, centres[index] ?? 0));
   const beam = new Beam(notes);
