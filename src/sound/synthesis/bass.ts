@@ -1,5 +1,6 @@
 import type { Hz } from '../../core/base';
 import { biquad, drive, fadeOut, filter, scale } from './filters';
+import { addFalling, noise } from './strike';
 import { pluckString } from './string';
 
 /** How hard a bass note is struck, 0 (a touch) to 1 (an accent): harder is brighter. */
@@ -12,6 +13,7 @@ export interface BassStroke {
 }
 
 const LOW_E = 41.2;
+const FINGERTIP_SEED = 5;
 
 /**
  * A plucked bass string through a pickup and a small amplifier. A pickup hears the string's speed, whose
@@ -26,10 +28,10 @@ export function bassNote(stroke: BassStroke, sampleRate: number): Float32Array {
       frequency,
       seconds,
       decay: muted ? 0.16 : 7 * (LOW_E / frequency) ** 0.45,
-      brightDecay: muted ? 0.03 : 0.3 + 0.2 * force,
-      pluckedAt: 0.21,
-      heardAt: 0.24,
-      pulse: 0.0022 - 0.0012 * force,
+      brightDecay: muted ? 0.03 : 0.4 + 0.3 * force,
+      pluckedAt: 0.23,
+      heardAt: 0.17,
+      pulse: 0.0013 - 0.0007 * force,
       stiffness: -0.12,
     },
     sampleRate,
@@ -41,12 +43,20 @@ export function bassNote(stroke: BassStroke, sampleRate: number): Float32Array {
     samples[index] = slow;
   }
   filter(samples, biquad('high-pass', 18, sampleRate));
-  filter(samples, biquad('low shelf', 95, sampleRate, Math.SQRT1_2, 3));
-  filter(samples, biquad('low-pass', 1800 + 2600 * force, sampleRate));
+  filter(samples, biquad('low shelf', 60, sampleRate, Math.SQRT1_2, 5));
+  filter(samples, biquad('low-pass', 2000 + 3000 * force, sampleRate));
   drive(samples, 1.1);
   if (muted) {
     scale(samples, 0.6);
   }
+  addFingertip(samples, force, sampleRate);
   fadeOut(samples, Math.round(0.01 * sampleRate));
   return samples;
+}
+
+/** The soft scrape of a fingertip leaving the string, which tells the ear when the note begins. */
+function addFingertip(samples: Float32Array, force: number, sampleRate: number): void {
+  const scrape = noise(Math.min(samples.length, Math.round(0.04 * sampleRate)), FINGERTIP_SEED);
+  filter(scrape, biquad('band-pass', 1300, sampleRate, 0.8));
+  addFalling(samples, scrape, 0.05 + 0.1 * force, 0.006, sampleRate);
 }

@@ -20,11 +20,11 @@ export interface Voice {
  * tests of the mix), with headroom for everything at once.
  */
 const LEVEL: Readonly<Record<Part, number>> = {
-  bass: 0.36,
-  drums: 0.6,
-  chops: 0.13,
-  organ: 0.085,
-  click: 0.4,
+  bass: 0.31,
+  drums: 0.52,
+  chops: 0.115,
+  organ: 0.08,
+  click: 0.38,
 };
 
 /** The MIDI velocity at which a voice has its plain level, and the exponent of its growth. */
