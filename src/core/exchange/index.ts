@@ -1,3 +1,4 @@
+export { holdsLesson, readLessonLink, writeLessonLink } from './link/link';
 export { type MidiRequest, writeMidi } from './midi/write';
 export { packMxl } from './musicxml/mxl';
 export { writeMusicXml } from './musicxml/score';
