@@ -1,3 +1,4 @@
+export { type ChartKeys, chordFunctions, findChartKeys, weightedChords } from './analysis';
 export { barSignature, harmonyAt, transposeSignature } from './harmony';
 export { CHART_METRES } from './limits';
 export { matchBars } from './match';

@@ -8,7 +8,7 @@ export {
   transposeName,
   transposePitch,
 } from './intervals';
-export { findKey, type WeightedChord, type WeightedNote } from './key-finding';
+export { findKey, type KeyFindingOptions, type WeightedChord, type WeightedNote } from './key-finding';
 export {
   ALL_KEYS,
   alterationInKey,

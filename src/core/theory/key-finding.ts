@@ -1,5 +1,5 @@
 import { pitchClassOf, type SpelledName, sameName } from '../base';
-import { degreeOf } from './degrees';
+import { nameOfDegree } from './degrees';
 import { profileCorrelation } from './key-profiles';
 import { ALL_KEYS, describeKey, keyNames, keySignature } from './keys';
 import { formatName } from './names';
@@ -32,6 +32,9 @@ const POINTS = { tonic: 1.4, dominant: 1.25, subdominant: 1.1, other: 1, chromat
 const LAST_CHORD = 0.12;
 const FIRST_CHORD = 0.08;
 const CADENCE = 0.3;
+const LAST_CADENCE = 0.25;
+/** Lost by a chord spelled as the key would not spell it: F♯ in D♭ major. */
+const MISSPELLED = 0.2;
 /** A line that fits a key perfectly weighs as much as this many points of its chords. */
 const LINE = 0.4;
 
@@ -40,59 +43,60 @@ interface Fit {
   readonly diatonic: boolean;
 }
 
-/** The notes a chord may use in a key: the signature's, and in minor the raised sixth and seventh too. */
+/** The notes a chord may use in a key: the signature's, and in minor the raised seventh too. */
 interface KeyNotes {
   readonly key: Key;
   readonly names: readonly SpelledName[];
-  readonly raisedLeadingTone: number | null;
+  readonly sounds: ReadonlySet<number>;
 }
 
 function notesOf(key: Key): KeyNotes {
-  const names = keyNames(key);
-  const raised = key.mode === 'minor' ? (pitchClassOf(key.tonic) + 11) % 12 : null;
-  return { key, names, raisedLeadingTone: raised };
+  const own = keyNames(key);
+  const names = key.mode === 'minor' ? [...own, nameOfDegree(key.tonic, { step: 7, alteration: 0 })] : own;
+  return { key, names, sounds: new Set(names.map(pitchClassOf)) };
 }
 
-const holds = (notes: KeyNotes, name: SpelledName): boolean =>
-  notes.names.some((own) => sameName(own, name)) || notes.raisedLeadingTone === pitchClassOf(name);
+/** Half steps from the tonic up to the chord's root, by sound. */
+const aboveTonic = (chord: Chord, key: Key): number =>
+  (pitchClassOf(chord.root) - pitchClassOf(key.tonic) + 12) % 12;
 
 function fitOf(chord: Chord, notes: KeyNotes): Fit {
-  const { step, alteration } = degreeOf(chord.root, notes.key.tonic);
   const core = chord.tones.filter(({ degree }) => degree.step !== 2 && degree.step !== 6);
-  const strange = core.filter(({ name }) => !holds(notes, name));
-  const onSeventh = (degreeStep: number) => degreeStep === 7;
-  if (strange.length === 0) {
-    const minorDominant = notes.key.mode === 'minor' && step === 5 && chord.family === 'minor';
-    if (step === 1 && alteration === 0) return { points: tonicPoints(chord, notes.key), diatonic: true };
-    if (step === 5) return { points: minorDominant ? POINTS.other : POINTS.dominant, diatonic: true };
-    return { points: step === 4 ? POINTS.subdominant : POINTS.other, diatonic: true };
-  }
+  const strange = core.filter(({ name }) => !notes.sounds.has(pitchClassOf(name)));
+  const misspelled = core.some(
+    ({ name }) => notes.sounds.has(pitchClassOf(name)) && !notes.names.some((own) => sameName(own, name)),
+  );
+  const cost = misspelled ? MISSPELLED : 0;
+  const place = aboveTonic(chord, notes.key);
+  if (strange.length === 0)
+    return { points: pointsAt(place, chord, notes.key) - cost, diatonic: !misspelled };
   // A tonic or subdominant with a minor seventh is the sound of blues and ska, not another key.
-  const onlySeventh = strange.every(({ degree }) => onSeventh(degree.step));
-  if (onlySeventh && notes.key.mode === 'major' && alteration === 0 && (step === 1 || step === 4)) {
-    return { points: POINTS.other, diatonic: false };
+  const onlySeventh = strange.every(({ degree }) => degree.step === 7);
+  if (onlySeventh && notes.key.mode === 'major' && (place === 0 || place === 5)) {
+    return { points: POINTS.other - cost, diatonic: false };
   }
   const share = strange.length / Math.max(1, core.length);
-  return { points: share <= 0.34 ? POINTS.chromatic : POINTS.outside * share, diatonic: false };
+  return { points: (share <= 0.34 ? POINTS.chromatic : POINTS.outside * share) - cost, diatonic: false };
 }
 
-const tonicPoints = (chord: Chord, key: Key): number =>
-  chord.tones.some(({ degree }) => degree.step === 3 && degree.alteration === (key.mode === 'minor' ? -1 : 0))
-    ? POINTS.tonic
-    : POINTS.other;
+function pointsAt(place: number, chord: Chord, key: Key): number {
+  if (place === 0) return hasThirdOf(chord, key) ? POINTS.tonic : POINTS.other;
+  if (place === 5) return POINTS.subdominant;
+  const minorDominant = key.mode === 'minor' && chord.family === 'minor';
+  return place === 7 && !minorDominant ? POINTS.dominant : POINTS.other;
+}
 
-const isTonic = (chord: Chord | undefined, key: Key): boolean =>
-  chord !== undefined &&
-  sameName(chord.root, key.tonic) &&
+const hasThirdOf = (chord: Chord, key: Key): boolean =>
   chord.tones.some(
     ({ degree }) => degree.step === 3 && degree.alteration === (key.mode === 'minor' ? -1 : 0),
   );
 
+const isTonic = (chord: Chord | undefined, key: Key): boolean =>
+  chord !== undefined && aboveTonic(chord, key) === 0 && hasThirdOf(chord, key);
+
 /** A chord on 5 with a major third, which leads to the tonic. */
-const isDominantOf = (chord: Chord, key: Key): boolean => {
-  const { step, alteration } = degreeOf(chord.root, key.tonic);
-  return step === 5 && alteration === 0 && (chord.family === 'dominant' || chord.family === 'major');
-};
+const isDominantOf = (chord: Chord, key: Key): boolean =>
+  aboveTonic(chord, key) === 7 && (chord.family === 'dominant' || chord.family === 'major');
 
 /**
  * Guesses at the key, best first, all {@link ALL_KEYS} among them. The score is points per unit of time for
@@ -148,6 +152,7 @@ function judge(key: Key, chords: readonly WeightedChord[], total: number, loops:
   const points = chords.reduce((sum, { weight }, index) => sum + weight * (fits[index]?.points ?? 0), 0);
   const first = chords[0]?.chord;
   const last = chords[chords.length - 1]?.chord;
+  const before = chords[chords.length - 2]?.chord;
   const pairs = chords.map(({ chord, weight }, index) => {
     const next = chords[index + 1]?.chord ?? (loops ? first : undefined);
     return { chord, next, weight };
@@ -157,7 +162,8 @@ function judge(key: Key, chords: readonly WeightedChord[], total: number, loops:
   const score =
     (points + cadencePoints) / total +
     (isTonic(first, key) ? FIRST_CHORD : 0) +
-    (isTonic(last, key) ? LAST_CHORD : 0);
+    (isTonic(last, key) ? LAST_CHORD : 0) +
+    (before && isDominantOf(before, key) && isTonic(last, key) ? LAST_CADENCE : 0);
   return { key, score, reason: reasonFor(key, chords, fits, cadences[0]?.chord) };
 }
 

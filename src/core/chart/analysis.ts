@@ -1,0 +1,92 @@
+import {
+  type Chord,
+  type ChordFunction,
+  chordFunction,
+  findKey,
+  type Key,
+  type KeyFindingOptions,
+  type KeyGuess,
+  sameKey,
+  type WeightedChord,
+} from '../theory';
+import type { Chart, ChartBar } from './types';
+
+/** The chords of some bars in order, each as long as it sounds in ticks; repeats are not unfolded. */
+export const weightedChords = (bars: readonly ChartBar[]): readonly WeightedChord[] =>
+  bars.flatMap((bar) =>
+    bar.spans.flatMap((span): WeightedChord[] =>
+      span.harmony.kind === 'chord' ? [{ chord: span.harmony.chord, weight: span.duration }] : [],
+    ),
+  );
+
+/** The key of a chart as its chords tell it. */
+export interface ChartKeys {
+  /** Guesses for the whole chart, the best first; empty for a chart without chords. */
+  readonly guesses: readonly KeyGuess[];
+  /** The key of each section, in order; null without chords. */
+  readonly sections: readonly (Key | null)[];
+}
+
+/** A section this much better off in a key of its own is taken to be in it (points of {@link findKey}). */
+const CLEARLY_BETTER = 0.25;
+/** Fewer bars than this do not establish a key. */
+const LEAST_BARS = 4;
+
+/**
+ * Finds the key of a chart and those of its sections. A key that the chart names with a directive stands; a
+ * section without one has the chart's key unless it is four bars or longer and clearly in another.
+ */
+export function findChartKeys(chart: Chart, options: KeyFindingOptions = {}): ChartKeys {
+  const guesses = findKey(weightedChords(chart.bars), options);
+  const whole = guesses[0]?.key ?? null;
+  const sections = chart.sections.map((section) => {
+    const bars = chart.bars.slice(section.start, section.start + section.length);
+    const named = bars[0]?.key;
+    if (named) return named;
+    if (!whole || bars.length < LEAST_BARS) return whole;
+    const [best, ...others] = findKey(weightedChords(bars));
+    const asWhole = others.find((guess) => sameKey(guess.key, whole));
+    return best && asWhole && best.score - asWhole.score >= CLEARLY_BETTER ? best.key : whole;
+  });
+  return { guesses, sections };
+}
+
+/**
+ * What every chord of the chart does, one list a bar and one entry a span; null for a span without a chord.
+ * A bar is read in the key its directive names, else in that of its section, else in `key`. What a chord leads
+ * to is the next other chord as written, and the first for the last, because charts go round.
+ */
+export function chordFunctions(
+  chart: Chart,
+  key: Key,
+  sectionKeys: readonly (Key | null)[] = [],
+): readonly (readonly (ChordFunction | null)[])[] {
+  const spans = chart.bars.flatMap((bar) =>
+    bar.spans.map((span) => ({ bar, chord: span.harmony.kind === 'chord' ? span.harmony.chord : null })),
+  );
+  const nexts = nextChords(spans.map(({ chord }) => chord));
+  const functions = spans.map(({ bar, chord }, index) => {
+    const where = bar.key ?? sectionKeys[bar.section] ?? key;
+    return chord ? chordFunction(chord, where, nexts[index] ?? undefined) : null;
+  });
+  let done = 0;
+  return chart.bars.map((bar) => {
+    done += bar.spans.length;
+    return functions.slice(done - bar.spans.length, done);
+  });
+}
+
+/** For each chord the next that is another one, round to the beginning; null before a gap in the harmony. */
+function nextChords(chords: readonly (Chord | null)[]): readonly (Chord | null)[] {
+  const nexts: (Chord | null)[] = chords.map(() => null);
+  let following = chords.find((chord) => chord !== null) ?? null;
+  let after: Chord | null = following;
+  for (let index = chords.length - 1; index >= 0; index -= 1) {
+    const chord = chords[index] ?? null;
+    if (chord && following && chord.symbol !== following.symbol) after = following;
+    nexts[index] = chord ? after : null;
+    following = chord;
+    if (!chord) after = null;
+  }
+  return nexts;
+}
