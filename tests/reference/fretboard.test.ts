@@ -168,4 +168,37 @@ describe('published fingerings', () => {
       expect(written(notes)).toBe('A3.2 A5.4 D2.1 D3.2 D5.4 G2.1 G4.3 G5.4');
     }
   });
+
+  // Wheat's BassBook, Book Two (frets without fingers), from the given string on.
+  it.each([
+    ['C Ionian', [36, 38, 40, 41, 43, 45, 47, 48], 'A3 A5 D2 D3 D5 G2 G4 G5'],
+    ['D Dorian', [38, 40, 41, 43, 45, 47, 48, 50], 'A5 A7 A8 D5 D7 G4 G5 G7'],
+    ['E Phrygian', [40, 41, 43, 45, 47, 48, 50, 52], 'A7 A8 A10 D7 D9 D10 G7 G9'],
+  ])('%s from the A string', (_, midis, places) => {
+    for (const context of SPEEDS) {
+      const notes = run(midis).map((note, index) =>
+        index === 0 ? { ...note, pins: { string: stringNumber(3) } } : note,
+      );
+      const fingered = fingerLine(notes, bass, CLOSED, context).notes;
+      expect(written(fingered).replace(/\.\d/gu, '')).toBe(places);
+    }
+  });
+
+  // "Learning the Electric Bass: Major Scales": E major from the open string, first six notes, fingers 0 2 4 0 2 4.
+  it('E major from the open string', () => {
+    for (const context of SPEEDS) {
+      const { notes } = fingerLine(run([28, 30, 32, 33, 35, 37]), bass, DEFAULT_HAND, context);
+      expect(written(notes)).toBe('E0.0 E2.2 E4.4 A0.0 A2.2 A4.4');
+    }
+  });
+
+  // F. Simandl, New Method for the Double Bass: fingers 1 and 4 span a whole step, 2 takes the half step between.
+  it('1-2-4 in half position', () => {
+    const hand = { ...CLOSED, system: '1-2-4' as const };
+    for (const context of SPEEDS) {
+      expect(written(fingerLine(run([29, 30, 31]), bass, hand, context).notes)).toBe('E1.1 E2.2 E3.4');
+      const chromatic = fingerLine(run([29, 30, 31, 32, 33, 34, 35, 36]), bass, hand, context).notes;
+      expect(chromatic.every((note) => note?.finger !== 3)).toBe(true);
+    }
+  });
 });

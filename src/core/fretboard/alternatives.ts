@@ -101,11 +101,21 @@ function compared(
     const current = fingering.notes.every(
       (note, index) => !contains(stretch, index) || sameGrip(note, now.notes[index] ?? null),
     );
-    // The rest of the line follows the stretch, so it is the whole line that saves and costs.
-    const against = compareEfforts(effortWithin(fingering, whole, instrument, hand, context), effortNow);
-    const description = current ? describeEffort(effort) : `${describeEffort(effort)} ${against}`;
+    const wholeEffort = effortWithin(fingering, whole, instrument, hand, context);
+    const description = current
+      ? describeEffort(effort)
+      : `${describeEffort(effort)} ${difference(fingering, wholeEffort, now, effortNow)}`;
     return { fingering, extraCost: fingering.cost - now.cost, effort, current, description };
   });
+}
+
+/** The rest of the line follows a stretch that moves, so it is the whole line that saves and costs. */
+function difference(way: Fingering, effort: Effort, now: Fingering, effortNow: Effort): string {
+  const counted = compareEfforts(effort, effortNow);
+  if (counted !== '') return counted;
+  return way.notes.every((note, index) => samePlace(note, now.notes[index] ?? null))
+    ? 'The same frets with other fingers.'
+    : 'As easy by count, at other frets.';
 }
 
 /** The effort of a stretch with the steps into it and out of it, around the seam of a loop too. */

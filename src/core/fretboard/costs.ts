@@ -47,11 +47,11 @@ export const COST = {
   /** An open string where they are to be avoided: it cannot be muted with the shape, and transposes badly. */
   openAvoided: 8,
   /** An open string where they are allowed: it rings on until someone stops it. */
-  openAllowed: 0.6,
+  openAllowed: 0.4,
   /** A fretted note that could have been an open string, where open strings are preferred. */
   openPassedOver: 1.5,
-  /** A fret of hand position above the second: an open string next to high notes sounds alien. */
-  openHigh: 0.3,
+  /** A fret of hand position above the first: an open string next to high notes sounds alien. */
+  openHigh: 0.2,
 } as const;
 
 const MOST_URGENT = 2;

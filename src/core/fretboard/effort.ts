@@ -67,7 +67,7 @@ function whereabouts({ positions, openStrings, shifts }: Effort): string {
   return `${shifts === 0 ? 'Stays in' : 'In'} position ${numerals.join()}`;
 }
 
-/** One sentence: what this way saves and costs against another one. */
+/** One sentence: what this way saves and costs against another one; '' where every count is the same. */
 export function compareEfforts(effort: Effort, against: Effort): string {
   const saved: string[] = [];
   const spent: string[] = [];
@@ -83,7 +83,7 @@ export function compareEfforts(effort: Effort, against: Effort): string {
     if (difference < 0) saved.push(words(-difference));
     if (difference > 0) spent.push(words(difference));
   }
-  if (saved.length === 0 && spent.length === 0) return 'Counts the same in the line as a whole.';
+  if (saved.length === 0 && spent.length === 0) return '';
   if (spent.length === 0) return `Saves ${listed(saved)}.`;
   if (saved.length === 0) return `Costs ${listed(spent)}.`;
   return `Saves ${listed(saved)}; costs ${listed(spent)}.`;

@@ -114,7 +114,7 @@ function openStates(place: Place, instrument: Instrument, hand: HandSettings): r
   const policy = { avoid: COST.openAvoided, allow: COST.openAllowed, prefer: 0 }[hand.openStrings];
   return Array.from({ length: instrument.frets }, (_, index) => {
     const position = index + 1;
-    const own = policy + COST.openHigh * Math.max(0, position - 2);
+    const own = policy + COST.openHigh * (position - 1);
     return createState(place, 0, position, own, instrument.scaleLength);
   });
 }
