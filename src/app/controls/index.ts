@@ -1,2 +1,2 @@
 export { CheckField, NumberField, NumberWord, SelectField, SelectWord, SwitchWord } from './fields';
-export { MenuButton, type MenuGroup, type MenuItem } from './menu';
+export { MenuButton, type MenuGroup } from './menu';

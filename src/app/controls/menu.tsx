@@ -1,6 +1,6 @@
 import { type KeyboardEvent, useEffect, useId, useRef, useState } from 'react';
 
-export interface MenuItem {
+interface MenuItem {
   readonly label: string;
   /** A short remark under the label, read as the item's description. */
   readonly note?: string;
@@ -126,23 +126,23 @@ function Group({ group, first, onChoose }: GroupProps) {
         </p>
       )}
       {group.items.map((item, index) => (
-        <button
-          key={item.label}
-          type="button"
-          role="menuitem"
-          className="menu__item"
-          tabIndex={-1}
-          aria-labelledby={`${id}-${index}`}
-          aria-describedby={item.note === undefined ? undefined : `${id}-${index}-note`}
-          onClick={() => onChoose(item)}
-        >
-          <span id={`${id}-${index}`}>{item.label}</span>
+        <div key={item.label} className="menu__row" role="none">
+          <button
+            type="button"
+            role="menuitem"
+            className="menu__item"
+            tabIndex={-1}
+            aria-describedby={item.note === undefined ? undefined : `${id}-${index}`}
+            onClick={() => onChoose(item)}
+          >
+            {item.label}
+          </button>
           {item.note !== undefined && (
-            <span className="menu__note" id={`${id}-${index}-note`} aria-hidden="true">
+            <p className="menu__note" id={`${id}-${index}`}>
               {item.note}
-            </span>
+            </p>
           )}
-        </button>
+        </div>
       ))}
     </div>
   );

@@ -2,9 +2,10 @@ import { deriveSheet, deriveSheets, type Lesson, printLesson } from '../../core/
 import { buildPerformance } from '../../core/performance';
 import type { MenuGroup } from '../controls';
 import type { Session } from '../state';
+import { lineAtHand } from './at-hand';
 import { fileStem, saveFile } from './files';
 import { mixOf, passageOf, practiceTempo } from './playback';
-import { lineAtHand, useAtWork } from './session';
+import { useAtWork } from './session';
 import { runWork } from './work';
 
 const FAILED = 'could not be made. Check that the page is still reachable and try again.';

@@ -9,10 +9,11 @@ import {
 } from '../../core/lesson';
 import { PARTS } from '../../core/performance';
 import { NumberWord, SelectWord, SwitchWord } from '../controls';
+import { lineAtHand } from './at-hand';
 import { listOf } from './describe';
 import { NARROW, useMedia } from './hooks';
 import { passageOf, practiceTempo } from './playback';
-import { lineAtHand, useAtWork, useEditor, useLesson } from './session';
+import { useAtWork, useEditor, useLesson } from './session';
 
 /** The music stand's ledge: plays the piece at hand, and says how, in a sentence whose words can be changed. */
 export function Ledge({ settled }: { readonly settled: Lesson }) {

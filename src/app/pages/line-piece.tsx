@@ -3,7 +3,8 @@ import type { HandoutSettings, InstrumentSettings, LinePiece, LineSheet } from '
 import { chordsOf, describeBar, describePiece, describeScore } from './describe';
 import { IdeaDrawer } from './idea-drawer';
 import { PieceHead, type PlaceOnSheet } from './piece-head';
-import { type BarButton, ScoreFigure } from './score-figure';
+import { ScoreFigure } from './score-figure';
+import type { BarButton } from './score-system';
 import { useAtWork, useEditor } from './session';
 
 interface LinePieceViewProps {

@@ -1,10 +1,11 @@
 import { type KeyboardEvent, useEffect, useRef } from 'react';
 import { deriveSheet, type Lesson } from '../../core/lesson';
 import { Aims, HandoutChoices, Techniques } from './aims';
+import { lineAtHand } from './at-hand';
 import { ChartField } from './chart-field';
 import { LessonCheck } from './lesson-check';
 import { Remarks } from './remarks';
-import { lineAtHand, useAtWork, useEditor, useLesson } from './session';
+import { useAtWork, useEditor, useLesson } from './session';
 import { Transpose } from './transpose';
 
 interface NotePadProps {

@@ -10,7 +10,7 @@ import {
 import { buildPerformance, type Performance } from '../../core/performance';
 import type { Mix, Player, PlayPosition, PlayStep } from '../../sound';
 import type { Session } from '../state';
-import { lineAtHand } from './session';
+import { lineAtHand } from './at-hand';
 
 /** What is heard: a piece as the ledge says, or one idea in its place. */
 export type Heard =

@@ -6,14 +6,8 @@ import type { ScoreLayout, SystemLayout } from '../../score';
 import type { PlayPosition } from '../../sound';
 import { gliding, useWidth } from './hooks';
 import { useScore } from './score-ready';
-import { SystemView } from './score-system';
+import { type BarButton, SystemView } from './score-system';
 import { useAtWork } from './session';
-
-export interface BarButton {
-  readonly name: string;
-  readonly description: string;
-  readonly kept: boolean;
-}
 
 interface Bars {
   /** One a written bar. */

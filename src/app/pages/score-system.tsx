@@ -1,8 +1,13 @@
 import { memo, useLayoutEffect, useRef } from 'react';
 import type { ScoreLayout, SystemLayout } from '../../score';
 import { useNear } from './hooks';
-import type { BarButton } from './score-figure';
 import { useScore } from './score-ready';
+
+export interface BarButton {
+  readonly name: string;
+  readonly description: string;
+  readonly kept: boolean;
+}
 
 interface SystemViewProps {
   readonly layout: ScoreLayout;
@@ -35,6 +40,19 @@ export function SystemView(props: SystemViewProps) {
       </div>
       {near && <Drawing layout={layout} index={system.index} fingerprint={system.fingerprint} />}
       {buttons !== null && <BarButtons {...props} buttons={buttons} />}
+      {system.bars.map(
+        (box) =>
+          buttons?.[box.bar]?.kept === true && (
+            <span
+              key={box.bar}
+              className="kept"
+              aria-hidden="true"
+              style={{ right: system.width - box.x - box.width }}
+            >
+              kept
+            </span>
+          ),
+      )}
       <div className="playhead" data-playhead={system.index} aria-hidden="true" />
     </div>
   );
@@ -82,13 +100,7 @@ function BarButtons({
         style={{ left: box.x, width: box.width }}
         onClick={() => onChoose(box.bar)}
         onFocus={() => onFocus(box.bar)}
-      >
-        {button.kept && (
-          <span className="bar__kept" aria-hidden="true">
-            kept
-          </span>
-        )}
-      </button>
+      />
     );
   });
 }

@@ -1,6 +1,6 @@
 import { createContext, type ReactNode, useContext } from 'react';
 import { useStore } from 'zustand';
-import type { Lesson, LinePiece, Piece } from '../../core/lesson';
+import type { Lesson, Piece } from '../../core/lesson';
 import type { EditorState, Session } from '../state';
 import type { Playback } from './playback';
 
@@ -42,9 +42,3 @@ const isSameKind = <Kind extends Piece>(piece: Piece, like: Kind): piece is Kind
 
 export const useEditor = <Part,>(select: (state: EditorState) => Part): Part =>
   useStore(useAtWork().session.editor, select);
-
-/** The piece at hand if it is a line, else the lesson's first line, else null. */
-export function lineAtHand(lesson: Lesson, pieceId: string): LinePiece | null {
-  const atHand = lesson.pieces.find((piece) => piece.id === pieceId);
-  return atHand?.kind === 'line' ? atHand : (lesson.pieces.find((piece) => piece.kind === 'line') ?? null);
-}

@@ -1,7 +1,8 @@
 import { addPiece, deriveSheet, type Lesson, setNotes } from '../../core/lesson';
+import { lineAtHand } from './at-hand';
 import { BlankPieceView } from './blank-piece';
 import { LinePieceView } from './line-piece';
-import { lineAtHand, useAtWork, useEditor, useLesson } from './session';
+import { useAtWork, useEditor, useLesson } from './session';
 
 /** The sheet on the desk: the pieces in their order, as they will print. */
 export function SheetView({ settled }: { readonly settled: Lesson }) {
