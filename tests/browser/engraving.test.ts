@@ -1,0 +1,106 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import type { Sheet } from '../../src/core/lesson';
+import type { ScoreOptions } from '../../src/score';
+import { openBench } from '../support/browser';
+import { SCORE_FIXTURES } from '../support/score-fixtures';
+
+const OPTIONS: ScoreOptions = {
+  width: 800,
+  degrees: true,
+  fingers: true,
+  counting: true,
+  barsPerSystem: 4,
+  measureNumbers: true,
+};
+
+/** Lays a sheet out, draws it into the bench, and gives back what the browser makes of it. */
+const drawInPage = (page: Page, sheet: Sheet, options: ScoreOptions) =>
+  page.evaluate(
+    async ([sheet, options]) => {
+      const score = await window.rooms.score();
+      await score.loadScoreFonts();
+      const layout = score.layoutScore(sheet, options);
+      const pictures = layout.systems.map(({ index }) => score.drawSystem(layout, index));
+      for (const picture of pictures) picture.style.display = 'block';
+      document.body.replaceChildren(...pictures);
+      const canvas = document.createElement('canvas').getContext('2d');
+      if (!canvas) throw new Error('No canvas to measure on.');
+      const texts = layout.systems.flatMap((system) =>
+        system.ink.flatMap((ink) => {
+          if (ink.kind !== 'text') return [];
+          canvas.font = `${ink.italic ? 'italic ' : ''}${ink.bold ? 'bold ' : ''}${ink.size}px ${ink.font}`;
+          const seen = canvas.measureText(ink.text);
+          return [
+            {
+              text: ink.text,
+              role: ink.role,
+              size: ink.size,
+              laidOut: ink.box,
+              seen: {
+                left: ink.x - seen.actualBoundingBoxLeft,
+                right: ink.x + seen.actualBoundingBoxRight,
+                top: ink.y - seen.actualBoundingBoxAscent,
+                bottom: ink.y + seen.actualBoundingBoxDescent,
+              },
+            },
+          ];
+        }),
+      );
+      return {
+        texts,
+        systems: layout.systems.map(({ width, height }) => ({ width, height })),
+        drawn: pictures.map((picture) => {
+          const { width, height } = picture.getBoundingClientRect();
+          return { width, height };
+        }),
+      };
+    },
+    [sheet, options] as const,
+  );
+
+describe('the drawn score', () => {
+  test('covers the room that the layout gave every glyph and word, and no more', async () => {
+    const { page, expectClean } = await openBench({ width: 800 });
+    for (const [name, make] of Object.entries(SCORE_FIXTURES)) {
+      const { texts, systems, drawn } = await drawInPage(page, make(), OPTIONS);
+      // Kerning makes words a little narrower than their letters.
+      const outside = texts.filter(
+        ({ laidOut, seen, size }) =>
+          seen.left < laidOut.left - size * 0.07 ||
+          seen.right > laidOut.right + size * 0.07 ||
+          seen.top < laidOut.top - size * 0.07 ||
+          seen.bottom > laidOut.bottom + size * 0.07 ||
+          seen.right < laidOut.right - size * 0.35 - (laidOut.right - laidOut.left) * 0.05,
+      );
+      expect(outside, name).toEqual([]);
+      drawn.forEach((size, index) => {
+        expect(size.width).toBeCloseTo(systems[index]?.width ?? 0, 0);
+        expect(size.height).toBeCloseTo(systems[index]?.height ?? 0, 0);
+      });
+    }
+    expectClean();
+  });
+
+  test('keeps chord names as text that can be searched and copied', async () => {
+    const { page } = await openBench({ width: 800 });
+    const make = SCORE_FIXTURES['seven-flats'];
+    if (!make) throw new Error('The fixture is gone.');
+    await drawInPage(page, make(), OPTIONS);
+    const chords = await page.$$eval('text.chord', (all) => all.map((one) => one.textContent));
+    expect(chords).toEqual(['C♭', 'D♭m7', 'E♭m7♭5', 'A♭7♭9', 'G♭7sus4', 'G♭7']);
+  });
+
+  test('puts nothing typed into the page but text', async () => {
+    const { page, expectClean } = await openBench({ width: 800 });
+    const make = SCORE_FIXTURES['thirteen-bars'];
+    const sheet = make?.();
+    if (sheet?.kind !== 'line') throw new Error('The fixture is gone.');
+    const name = '<img src=x onerror="document.title=1">';
+    const sections = sheet.chart.sections.map((section) => ({ ...section, name }));
+    await drawInPage(page, { ...sheet, chart: { ...sheet.chart, sections } }, OPTIONS);
+    expect(await page.$('img')).toBeNull();
+    expect(await page.$$eval('text.section', (all) => all[0]?.textContent)).toBe(name);
+    expectClean();
+  });
+});
