@@ -11,7 +11,7 @@ const rows = FEELS.flatMap((feel) =>
   })),
 );
 
-const DIVISIONS = [1, 2, 3, 4, 6];
+const DIVISIONS = [1, 2, 3, 4, 6, 8];
 
 /** Steps of a grid a beat; a grid must divide every beat evenly. */
 function stepsABeat(grid: Grid, metre: (typeof rows)[number]['metre']['metre']): number {

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures } from './rows';
 import type { Feel } from './types';
 
 const OFF_BEAT_CHOPS = 'raggaemusicinfo.blogspot.com 2013/04; thepianoshed.com "the bubble"';
@@ -17,6 +17,7 @@ export const EARLY_SKA: Feel = {
   ],
   phraseLength: 4,
   silence: { least: 0, source: 'early ska walks: common practice, no source' },
+  figures: figures(COMMON_PRACTICE, 'R 3 5 3', 'R 3 5 6', 'R 3 5 8', 'R R 3 5'),
   metres: [
     {
       metre: { count: 4, unit: 4 },

@@ -1,12 +1,48 @@
 import { type Bpm, type Metre, sameMetre } from '../base';
+import { BOSSA } from './bossa';
+import { DISCO } from './disco';
 import { EARLY_SKA } from './early-ska';
 import { ONE_DROP } from './one-drop';
+import { REVIVAL_SKA } from './revival-ska';
+import { ROCKERS } from './rockers';
+import { ROCKSTEADY } from './rocksteady';
+import { SHUFFLE_BLUES } from './shuffle-blues';
+import { SOUL_BACKBEAT } from './soul-backbeat';
+import { STEPPERS } from './steppers';
+import { TWO_BEAT } from './two-beat';
 import type { Feel, FeelId, FeelMetre } from './types';
+import { WALKING_SWING } from './walking-swing';
 
 /** Every feel, in the order in which a teacher is offered them. */
-export const FEELS: readonly Feel[] = [EARLY_SKA, ONE_DROP];
+export const FEELS: readonly Feel[] = [
+  EARLY_SKA,
+  ROCKSTEADY,
+  ONE_DROP,
+  ROCKERS,
+  STEPPERS,
+  REVIVAL_SKA,
+  SOUL_BACKBEAT,
+  TWO_BEAT,
+  SHUFFLE_BLUES,
+  WALKING_SWING,
+  BOSSA,
+  DISCO,
+];
 
-const BY_ID: Readonly<Record<FeelId, Feel>> = { 'early-ska': EARLY_SKA, 'one-drop': ONE_DROP };
+const BY_ID: Readonly<Record<FeelId, Feel>> = {
+  'early-ska': EARLY_SKA,
+  rocksteady: ROCKSTEADY,
+  'one-drop': ONE_DROP,
+  rockers: ROCKERS,
+  steppers: STEPPERS,
+  'revival-ska': REVIVAL_SKA,
+  'soul-backbeat': SOUL_BACKBEAT,
+  'two-beat': TWO_BEAT,
+  'shuffle-blues': SHUFFLE_BLUES,
+  'walking-swing': WALKING_SWING,
+  bossa: BOSSA,
+  disco: DISCO,
+};
 
 export const feelById = (id: FeelId): Feel => BY_ID[id];
 

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures } from './rows';
 import type { Feel } from './types';
 
 const EIGHTH_NOTE_LESSON = 'drummagazine.com lesson "Reggae: the 8th-note subdivision"';
@@ -20,6 +20,7 @@ export const ONE_DROP: Feel = {
     least: 0.25,
     source: 'at least a quarter of the time in reggae styles: common practice, no source',
   },
+  figures: figures(COMMON_PRACTICE, 'R R 5', 'R 3 5', 'R 5 8', 'R R 3 5'),
   metres: [
     {
       metre: { count: 4, unit: 4 },

@@ -30,3 +30,13 @@ export const drum = (sound: DrumSound, grid: Grid, source = COMMON_PRACTICE): Dr
   grid,
   source,
 });
+
+/** A figure the feel is known by. */
+export const figures = (source: string, ...shapes: readonly string[]) =>
+  shapes.map((shape) => ({ shape, source }));
+
+/** A held chord for the organ in feels that have no bubble. */
+export const pad = (steps: number) => ({
+  left: { grid: 'x'.padEnd(steps, '='), source: COMMON_PRACTICE },
+  right: { grid: 'x'.padEnd(steps, '='), source: COMMON_PRACTICE },
+});

@@ -1,6 +1,18 @@
 import type { Bpm, Metre } from '../base';
 
-export type FeelId = 'early-ska' | 'one-drop';
+export type FeelId =
+  | 'early-ska'
+  | 'rocksteady'
+  | 'one-drop'
+  | 'rockers'
+  | 'steppers'
+  | 'revival-ska'
+  | 'soul-backbeat'
+  | 'two-beat'
+  | 'shuffle-blues'
+  | 'walking-swing'
+  | 'bossa'
+  | 'disco';
 
 /**
  * A rhythm in text, one character a step, the steps sharing the bar evenly: `x` a hit or the start of a
@@ -36,6 +48,8 @@ export interface FeelMetre {
   readonly metre: Metre;
   readonly cells: readonly RhythmCell[];
   readonly drums: readonly DrumRow[];
+  /** Takes the drums' place in every second bar, for patterns of two bars. */
+  readonly evenBars?: readonly DrumRow[];
   /** Replaces the drums in the last bar of a phrase. */
   readonly fill: readonly DrumRow[];
   readonly chops: SourcedGrid;
@@ -61,5 +75,10 @@ export interface Feel {
   readonly phraseLength: number;
   /** Least share of the time (0–1) that a whole line leaves silent in this feel. */
   readonly silence: { readonly least: number; readonly source: string };
+  /**
+   * Figures that the feel is known by, in steps above the root (`R 5,` is root and fifth below); the composer
+   * likes them better than others.
+   */
+  readonly figures: readonly { readonly shape: string; readonly source: string }[];
   readonly metres: readonly FeelMetre[];
 }

@@ -59,12 +59,21 @@ function isPlainValue(duration: number, beat: Ticks, bar: Ticks): boolean {
 function onsetLevel(onset: Onset, before: Onset | undefined, beat: Ticks, bar: Ticks): Level {
   const offset = onset.start % beat;
   const onGrid = onset.start % EIGHTH === 0 && onset.duration % EIGHTH === 0;
-  if (!onGrid) return offset === 0 || (beforeEnds(before, onset) && before?.duration === EIGHTH / 2) ? 4 : 5;
+  if (!onGrid) return fineLevel(onset, before);
   const end = onset.start + onset.duration;
   if (offset === 0) return isPlainValue(onset.duration, beat, bar) ? 0 : onset.duration < beat ? 1 : 2;
   if (!beforeEnds(before, onset)) return 3;
   if (end > onset.start - offset + beat) return 3;
   return before !== undefined && before.duration > beat ? 2 : 1;
+}
+
+/** Sixteenths that fill an eighth or follow one without a gap are plain; all others, and triplets, are not. */
+function fineLevel(onset: Onset, before: Onset | undefined): Level {
+  const sixteenth = EIGHTH / 2;
+  if (onset.start % sixteenth !== 0 || onset.duration % sixteenth !== 0) return 5;
+  if (onset.start % EIGHTH === 0)
+    return onset.start % TICKS_PER_QUARTER === 0 || beforeEnds(before, onset) ? 4 : 5;
+  return beforeEnds(before, onset) && onset.duration === sixteenth ? 4 : 5;
 }
 
 const beforeEnds = (before: Onset | undefined, onset: Onset): boolean =>

@@ -5,7 +5,7 @@ import { countsByStretch, nextStretches, openShelf, tonesOf } from './figures';
 import { type BarModel, changesAtStart, type LineModel } from './model';
 import { type BarRhythm, rhythmsFor } from './rhythm';
 import type { Figure } from './shapes';
-import { handCost, pitchCost, timeCost } from './taste';
+import { figureCost, handCost, pitchCost, timeCost } from './taste';
 import { isHome, isLeap, type Tone, toneOf } from './tones';
 
 /** A way of playing a bar that breaks no rule by itself, with what it costs. */
@@ -94,7 +94,11 @@ export function openWorkshop(model: LineModel): Workshop {
           soloBreaches(model, bar, tones) === 0,
       );
       const best = (sound.length > 0 ? sound : all)
-        .map(({ figure, tones }) => ({ figure, tones, cost: pitchCost(model, tones) }))
+        .map(({ figure, tones }) => ({
+          figure,
+          tones,
+          cost: pitchCost(model, tones) + figureCost(model, figure.shape),
+        }))
         .sort((one, other) => one.cost - other.cost);
       return bothKinds(best).map(({ figure, tones, cost }) => ({
         figure,

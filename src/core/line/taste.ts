@@ -6,7 +6,7 @@ import { isHome, isLeap, type Tone } from './tones';
 
 /**
  * The score of a line, in points of displeasure: the composer looks for the line with the fewest. A line's cost
- * is the sum of {@link pitchCost}, {@link timeCost}, {@link handCost} and {@link roleCost} of each bar, of {@link meetingCost} over every way from one
+ * is the sum of {@link pitchCost}, {@link figureCost}, {@link timeCost}, {@link handCost} and {@link roleCost} of each bar, of {@link meetingCost} over every way from one
  * bar into the next (repeats, endings and the way back to the start), and of the plan's own cost (see
  * compose/plan). One point is about what a repeated note or a plain leap is worth; a breach of a rule costs so
  * much that it happens only where nothing else is possible. The weights are ours, tuned by reading lines.
@@ -32,6 +32,9 @@ const WEIGHT = {
   monotone: 1.6,
   /** A bar whose steps lead round a single chord tone and never spell the chord. */
   thin: 1.8,
+  /** A figure that the feel is known by, whole or as the beginning of a walk. */
+  ownFigure: -1.4,
+  ownBeginning: -0.6,
   /** The hand's cost in the fretboard's unit, by note. */
   hand: 0.55,
   /** A note of the line above the octave over the lowest root, where the bass stops supporting. */
@@ -121,6 +124,16 @@ export function pitchCost(model: LineModel, tones: readonly Tone[]): number {
   if (range === 0 && tones.length > 1 && model.request.level > 0) cost += WEIGHT.monotone;
   const single = (members & (members - 1)) === 0;
   return single && steps > 0 ? cost + WEIGHT.thin : cost;
+}
+
+/** What a shape is worth in a feel: its own figures are liked. */
+export function figureCost(model: LineModel, shape: string): number {
+  let cost = 0;
+  for (const figure of model.request.feel.figures) {
+    if (shape === figure.shape) return WEIGHT.ownFigure;
+    if (shape.startsWith(`${figure.shape} `)) cost = WEIGHT.ownBeginning;
+  }
+  return cost;
 }
 
 /**

@@ -1,0 +1,55 @@
+import { bpm } from '../base';
+import { bass, COMMON_PRACTICE, drum, figures, pad } from './rows';
+import type { Feel } from './types';
+
+/** Four kicks a bar and octaves in eighths. */
+export const DISCO: Feel = {
+  id: 'disco',
+  name: 'Disco',
+  description:
+    'Low root on the beat and its octave on the and, where octaves are on; otherwise root and fifth in driving eighths.',
+  tempo: { least: bpm(110), usual: bpm(120), most: bpm(130), count: 'one way', source: COMMON_PRACTICE },
+  swing: [{ bpm: bpm(120), ratio: 1 }],
+  phraseLength: 4,
+  silence: { least: 0, source: 'the pulse goes through: common practice, no source' },
+  figures: figures(COMMON_PRACTICE, 'R 8 R 8', 'R R 5 5', 'R R 8 8', 'R R R 5', 'R 8 R 8 R 8 R 8'),
+  metres: [
+    {
+      metre: { count: 4, unit: 4 },
+      cells: [
+        bass('x=x=x=x=', 0, 'sat'),
+        bass('x===x=x=', 0, 'sat'),
+        bass('x=x=x=--', 0, 'sa'),
+        bass('x===x===', 0, 'sa'),
+        bass('x-x-x-x-', 1, 'sat'),
+        bass('xxx=xxx=', 1, 'sat'),
+        bass('xxxxx=x=', 1, 'sat'),
+        bass('x=xxx=xx', 1, 'sat'),
+        bass('xxxxxxxx', 1, 'sat'),
+        bass('x-x-x-xx', 1, 'at'),
+        bass('x=x=xxxx', 1, 't'),
+        bass('x==xx=xx', 2, 'at'),
+        bass('x==xx=x=', 2, 'sat'),
+        bass('x-xx-xx-', 3, 'sa'),
+        bass('x-xxx-xx', 1, 'sat'),
+        bass('x===x=xxx===x=xx', 4, 'sat'),
+        bass('x==xx===x==xx=xx', 4, 't'),
+        bass('--x=x=x=', 0, 'sat'),
+        bass('----x=x=', 0, 'at'),
+        bass('--x=x=--', 0, 'sa'),
+        bass('--xxx=xx', 1, 'sat'),
+        bass('----xxxx', 1, 't'),
+        bass('-x-x-x-x', 3, 'sa'),
+        bass('-xxx-xxx', 3, 'sat'),
+      ],
+      drums: [
+        drum('kick', 'x---x---x---x---'),
+        drum('snare', '----x-------x---'),
+        drum('open hat', '--o---o---o---o-'),
+      ],
+      fill: [drum('kick', 'x---x---x---x---'), drum('snare', '----x---x-xxxxX-')],
+      chops: { grid: '--x---x---x---x-', source: COMMON_PRACTICE },
+      organ: pad(16),
+    },
+  ],
+};

@@ -1,0 +1,76 @@
+import { bpm } from '../base';
+import { bass, COMMON_PRACTICE, drum, figures } from './rows';
+import type { Feel } from './types';
+
+const ROCKERS_PATTERN = 'artsentertainment.cc Music-Genres 14211';
+
+/** Counted fast: the kick marks beat one, the snare drops on three. */
+export const ROCKERS: Feel = {
+  id: 'rockers',
+  name: 'Rockers',
+  description: 'The kick answers on beat one and the bass drives on; listen for the snare on three.',
+  tempo: {
+    least: bpm(110),
+    usual: bpm(132),
+    most: bpm(150),
+    count: 'fast',
+    source: 'artsentertainment.cc Music-Genres 14211 (pattern); range: common practice, no source',
+  },
+  swing: [{ bpm: bpm(132), ratio: 1.1 }],
+  phraseLength: 4,
+  silence: { least: 0.2, source: 'a little denser than one drop: common practice, no source' },
+  figures: figures(COMMON_PRACTICE, 'R R 5', 'R 5 R', 'R R 3 5', 'R 5 8 5'),
+  metres: [
+    {
+      metre: { count: 4, unit: 4 },
+      cells: [
+        bass('x=x=x=--', 0, 'sa'),
+        bass('x=--x=x=', 0, 'sat'),
+        bass('x=--x=--', 0, 'sa'),
+        bass('x===x=--', 0, 'sa'),
+        bass('x=x=--x=', 0, 'at'),
+        bass('x=x=x=x=', 0, 't'),
+        bass('x=xxx=--', 1, 'sat'),
+        bass('xxx=x=--', 1, 'sa'),
+        bass('x=x-x-x-', 1, 'sat'),
+        bass('x-x-x---', 1, 'sa'),
+        bass('x=--xxx=', 1, 'sat'),
+        bass('x=xxx-xx', 1, 't'),
+        bass('x==xx=--', 2, 'sat'),
+        bass('x==xx=x=', 2, 'sat'),
+        bass('x--xx=x-', 3, 'sat'),
+        bass('x-xx-xx-', 3, 'sa'),
+        bass('x=-xx=--', 3, 'sa'),
+        bass('x=--x=-x', 3, 't'),
+        bass('x===x===x=xxx===', 4, 't'),
+        bass('x=====x=x===x-xx', 5, 't'),
+        bass('--x=x=--', 0, 'sa'),
+        bass('--x=x=x=', 0, 'sat'),
+        bass('----x=x=', 0, 'at'),
+        bass('--xxx=--', 1, 'sa'),
+        bass('--x-x-x-', 1, 'sat'),
+        bass('----xxxx', 1, 't'),
+        bass('-xx=x=--', 3, 'sa'),
+        bass('---xx=x=', 3, 'at'),
+      ],
+      drums: [
+        drum('kick', 'x-------x-------', ROCKERS_PATTERN),
+        drum('snare', '--------x-------', ROCKERS_PATTERN),
+        drum('closed hat', 'x-x-X-x-x-x-X-x-', ROCKERS_PATTERN),
+      ],
+      fill: [
+        drum('kick', 'x-------x-------'),
+        drum('snare', '--------x-x-xxX-'),
+        drum('closed hat', 'x-x-X-x---------'),
+      ],
+      chops: {
+        grid: '----x-------x---',
+        source: 'raggaemusicinfo.blogspot.com 2013/04; thepianoshed.com "the bubble"',
+      },
+      organ: {
+        left: { grid: '--x---x---x---x-', source: 'thepianoshed.com "the bubble"' },
+        right: { grid: '----x-------x---', source: 'thepianoshed.com "the bubble"' },
+      },
+    },
+  ],
+};

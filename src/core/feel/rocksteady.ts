@@ -1,0 +1,83 @@
+import { bpm } from '../base';
+import { bass, COMMON_PRACTICE, drum, figures } from './rows';
+import type { Feel } from './types';
+
+const ROCKSTEADY_PATTERN = 'primidi.com/rocksteady/characteristics';
+
+/** Slow count: short clusters, silence, and a set-up into the next chord. */
+export const ROCKSTEADY: Feel = {
+  id: 'rocksteady',
+  name: 'Rocksteady',
+  description:
+    'The bass plays short clusters and leaves room, then sets up the next chord; listen for the rests between the clusters.',
+  tempo: {
+    least: bpm(75),
+    usual: bpm(88),
+    most: bpm(105),
+    count: 'slow',
+    source: 'primidi.com/rocksteady/characteristics (pattern); range: common practice, no source',
+  },
+  swing: [{ bpm: bpm(88), ratio: 1.2 }],
+  phraseLength: 4,
+  silence: {
+    least: 0.25,
+    source: 'at least a quarter of the time in reggae styles: common practice, no source',
+  },
+  figures: figures(COMMON_PRACTICE, 'R 3 5', 'R R 5', 'R 5 8', 'R 3 5 3'),
+  metres: [
+    {
+      metre: { count: 4, unit: 4 },
+      cells: [
+        bass('x=x=----', 0, 'sa'),
+        bass('x=x=x=--', 0, 'sa'),
+        bass('x=--x=--', 0, 'sa'),
+        bass('x===x=--', 0, 'sa'),
+        bass('x=x=--x=', 0, 'sat'),
+        bass('x=--x=x=', 0, 'sat'),
+        bass('xxx=----', 1, 'sa'),
+        bass('xxx=--x=', 1, 'sat'),
+        bass('xxx=x=--', 1, 'sat'),
+        bass('x=xxx=--', 1, 'sat'),
+        bass('x=xx--x=', 1, 'sat'),
+        bass('xxx=--xx', 1, 't'),
+        bass('x=xx--xx', 1, 't'),
+        bass('x==xx=--', 2, 'sat'),
+        bass('x==xx=xx', 2, 't'),
+        bass('x-xx-x--', 3, 'sa'),
+        bass('x--xx---', 3, 'sa'),
+        bass('x-x--xx=', 3, 'sat'),
+        bass('x===x=xxx===----', 4, 'sa'),
+        bass('xxx=x===----x=xx', 4, 't'),
+        bass('x==xx===--xxx===', 5, 'at'),
+        bass('--x=x=--', 0, 'sa'),
+        bass('--x=--x=', 0, 'sat'),
+        bass('----x=x=', 0, 'sat'),
+        bass('--xxx=--', 1, 'sa'),
+        bass('--xxx=x=', 1, 'sat'),
+        bass('----xxx=', 1, 'sat'),
+        bass('--x=--xx', 1, 't'),
+        bass('-xxx----', 3, 'sa'),
+        bass('-xx=x=--', 3, 'sat'),
+        bass('-xxx--xx', 3, 't'),
+      ],
+      drums: [
+        drum('kick', '----x-------x---', ROCKSTEADY_PATTERN),
+        drum('snare', '----x-------x---', ROCKSTEADY_PATTERN),
+        drum('closed hat', 'x-x-x-x-x-x-x-x-'),
+      ],
+      fill: [
+        drum('kick', '----x-------x---'),
+        drum('snare', '----x-----x-xxX-'),
+        drum('closed hat', 'x-x-x-x-x-------'),
+      ],
+      chops: {
+        grid: '--x---x---x---x-',
+        source: 'raggaemusicinfo.blogspot.com 2013/04; thepianoshed.com "the bubble"',
+      },
+      organ: {
+        left: { grid: '-x-x-x-x-x-x-x-x', source: 'derived from thepianoshed.com "the bubble", slow count' },
+        right: { grid: '--x---x---x---x-', source: 'derived from thepianoshed.com "the bubble", slow count' },
+      },
+    },
+  ],
+};

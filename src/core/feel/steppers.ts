@@ -1,0 +1,75 @@
+import { bpm } from '../base';
+import { bass, COMMON_PRACTICE, drum, figures } from './rows';
+import type { Feel } from './types';
+
+/** Counted fast: four kicks a bar under one-drop lines. */
+export const STEPPERS: Feel = {
+  id: 'steppers',
+  name: 'Steppers',
+  description:
+    'Four kicks a bar push the bass on; the line is that of one drop with more drive, and one note may be hammered.',
+  tempo: {
+    least: bpm(120),
+    usual: bpm(127),
+    most: bpm(145),
+    count: 'fast',
+    source:
+      'drummagazine.com lesson "Reggae: the 8th-note subdivision" (125–128); range: common practice, no source',
+  },
+  swing: [{ bpm: bpm(127), ratio: 1 }],
+  phraseLength: 4,
+  silence: { least: 0.15, source: 'a steady drive with air between the figures: common practice, no source' },
+  figures: figures(COMMON_PRACTICE, 'R R R 5', 'R R R R', 'R R 5 5', 'R R R 3'),
+  metres: [
+    {
+      metre: { count: 4, unit: 4 },
+      cells: [
+        bass('x=x=x=--', 0, 'sa'),
+        bass('x=x=x=x=', 0, 'at'),
+        bass('x=--x=x=', 0, 'sat'),
+        bass('x===x=--', 0, 'sa'),
+        bass('x=xxx=--', 1, 'sat'),
+        bass('xxx=x=--', 1, 'sa'),
+        bass('xxx=xxx-', 1, 'sat'),
+        bass('x=xxx-x-', 1, 'sat'),
+        bass('x-x-x-x-', 1, 'sat'),
+        bass('xxxxx=--', 1, 'sa'),
+        bass('x=x=xxxx', 1, 't'),
+        bass('x==xx=--', 2, 'sat'),
+        bass('x==xx=xx', 2, 't'),
+        bass('x--x--x-', 3, 'sa'),
+        bass('x-xx-xx-', 3, 'sat'),
+        bass('x-xxx-xx', 1, 't'),
+        bass('x===x=xxx===x=xx', 4, 't'),
+        bass('x==x==x==x==x=x=', 5, 't'),
+        bass('--x=x=x=', 0, 'sat'),
+        bass('--x=x=--', 0, 'sa'),
+        bass('----x=x=', 0, 'at'),
+        bass('--xxx=--', 1, 'sa'),
+        bass('--xxx=x=', 1, 'sat'),
+        bass('----xxxx', 1, 't'),
+        bass('-xxx-xxx', 3, 'sa'),
+        bass('-xx=x=--', 3, 'sa'),
+        bass('---xx=x=', 3, 'at'),
+      ],
+      drums: [
+        drum('kick', 'x---x---x---x---'),
+        drum('rim', '--------x-------'),
+        drum('closed hat', 'x-x-x-x-x-x-x-x-'),
+      ],
+      fill: [
+        drum('kick', 'x---x---x---x---'),
+        drum('rim', '--------x-x-x-xx'),
+        drum('closed hat', 'x-x-x-x-x-------'),
+      ],
+      chops: {
+        grid: '----x-------x---',
+        source: 'raggaemusicinfo.blogspot.com 2013/04; thepianoshed.com "the bubble"',
+      },
+      organ: {
+        left: { grid: '--x---x---x---x-', source: 'thepianoshed.com "the bubble"' },
+        right: { grid: '----x-------x---', source: 'thepianoshed.com "the bubble"' },
+      },
+    },
+  ],
+};

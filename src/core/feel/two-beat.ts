@@ -1,0 +1,118 @@
+import { bpm } from '../base';
+import { bass, COMMON_PRACTICE, drum, figures, pad } from './rows';
+import type { Feel } from './types';
+
+const TRAIN_BEAT = 'drumpaper.com "The train beat"';
+
+/** Root on one, fifth on three, a walk-up to turn. */
+export const TWO_BEAT: Feel = {
+  id: 'two-beat',
+  name: 'Two-beat',
+  description:
+    'Root on one, fifth on three, a walk-up in the last bar; listen for the snare brushing every eighth.',
+  tempo: {
+    least: bpm(90),
+    usual: bpm(116),
+    most: bpm(150),
+    count: 'one way',
+    source: 'common practice, no source; also written at 160–190 in the double count',
+  },
+  swing: [{ bpm: bpm(116), ratio: 1 }],
+  phraseLength: 4,
+  silence: { least: 0, source: 'the pulse goes through: common practice, no source' },
+  figures: figures(COMMON_PRACTICE, 'R 5,', 'R 5', 'R 5, R', 'R 5 R'),
+  metres: [
+    {
+      metre: { count: 4, unit: 4 },
+      cells: [
+        bass('x===x===', 0, 'sa'),
+        bass('x=--x=--', 0, 'sa'),
+        bass('x===x=x=', 0, 'sat'),
+        bass('x=x=x=x=', 0, 't'),
+        bass('x=x=x===', 0, 'at'),
+        bass('x===x=--', 0, 'sa'),
+        bass('x=--x=x=', 0, 'sat'),
+        bass('x===xxx=', 1, 'at'),
+        bass('x=x=x=xx', 1, 't'),
+        bass('x===x=xx', 1, 't'),
+        bass('xxx=x===', 1, 'sa'),
+        bass('x==xx===', 2, 'sa'),
+        bass('x==xx=x=', 2, 'sat'),
+        bass('x==xx==x', 2, 'sa'),
+        bass('x=-xx=--', 3, 'sa'),
+        bass('----x===', 0, 'sa'),
+        bass('----x=x=', 0, 'at'),
+        bass('--x=x===', 0, 'sa'),
+        bass('--x=x=x=', 0, 'at'),
+        bass('----xxx=', 1, 'at'),
+        bass('---xx===', 3, 'a'),
+      ],
+      drums: [
+        drum('kick', 'x-------x-------', TRAIN_BEAT),
+        drum('snare', 'x-x-X-x-x-x-X-x-', TRAIN_BEAT),
+        drum('foot hat', '----x-------x---', TRAIN_BEAT),
+      ],
+      fill: [
+        drum('kick', 'x-------x-------'),
+        drum('snare', 'x-x-X-x-xxx-X-x-'),
+        drum('foot hat', '----x-------x---'),
+      ],
+      chops: { grid: '----x-------x---', source: COMMON_PRACTICE },
+      organ: pad(16),
+    },
+    {
+      metre: { count: 2, unit: 2 },
+      cells: [
+        bass('x=x=', 0, 'sa'),
+        bass('x=x-', 1, 'sa'),
+        bass('x=xx', 1, 'sat'),
+        bass('xxxx', 1, 't'),
+        bass('xxx=', 1, 'at'),
+        bass('x-x-', 1, 'sa'),
+        bass('x---', 1, 'a'),
+        bass('x=--', 0, 'sat'),
+        bass('x===', 0, 'sa'),
+        bass('x==x', 2, 'sat'),
+        bass('--x=', 0, 'sat'),
+        bass('--xx', 1, 'at'),
+        bass('-xx=', 3, 'sa'),
+        bass('-xxx', 3, 't'),
+      ],
+      drums: [
+        drum('kick', 'x-------x-------', TRAIN_BEAT),
+        drum('snare', 'x-x-X-x-x-x-X-x-', TRAIN_BEAT),
+        drum('foot hat', '----x-------x---', TRAIN_BEAT),
+      ],
+      fill: [
+        drum('kick', 'x-------x-------'),
+        drum('snare', 'x-x-X-x-xxx-X-x-'),
+        drum('foot hat', '----x-------x---'),
+      ],
+      chops: { grid: '----x-------x---', source: COMMON_PRACTICE },
+      organ: pad(16),
+    },
+    {
+      metre: { count: 3, unit: 4 },
+      cells: [
+        bass('x=====', 0, 'sa'),
+        bass('x===x=', 0, 'sat'),
+        bass('x=x=x=', 0, 't'),
+        bass('x=--x=', 0, 'sat'),
+        bass('x=x===', 0, 'sa'),
+        bass('x=xxx=', 1, 'at'),
+        bass('x=x=xx', 1, 't'),
+        bass('x===xx', 1, 't'),
+        bass('x==xx=', 2, 'sat'),
+        bass('x===--', 0, 'sa'),
+        bass('--x=x=', 0, 'sat'),
+        bass('--x===', 0, 'a'),
+        bass('----x=', 0, 'a'),
+        bass('--xxx=', 1, 'at'),
+      ],
+      drums: [drum('kick', 'x-----------'), drum('snare', '----x---x---'), drum('foot hat', '----x---x---')],
+      fill: [drum('kick', 'x-----------'), drum('snare', '----x---xxx-'), drum('foot hat', '----x---x---')],
+      chops: { grid: '----x---x---', source: COMMON_PRACTICE },
+      organ: pad(12),
+    },
+  ],
+};

@@ -1,0 +1,78 @@
+import { bpm } from '../base';
+import { bass, COMMON_PRACTICE, drum, figures, pad } from './rows';
+import type { Feel } from './types';
+
+/** A note a beat, on to the next chord. */
+export const WALKING_SWING: Feel = {
+  id: 'walking-swing',
+  name: 'Walking swing',
+  description:
+    'Quarter notes all the way: chord tones on one and three, connecting notes on two and four, and an approach into the next bar.',
+  tempo: { least: bpm(120), usual: bpm(144), most: bpm(200), count: 'one way', source: COMMON_PRACTICE },
+  swing: [
+    { bpm: bpm(120), ratio: 2.5 },
+    { bpm: bpm(200), ratio: 1.8 },
+    { bpm: bpm(300), ratio: 1 },
+  ],
+  phraseLength: 4,
+  silence: { least: 0, source: 'the pulse goes through: common practice, no source' },
+  figures: figures(COMMON_PRACTICE, 'R 2 3 5', 'R 3 5 6', 'R 3 5 3', 'R 5 3 2', '8 7 6 5', 'R 2 3', 'R 3 5'),
+  metres: [
+    {
+      metre: { count: 4, unit: 4 },
+      cells: [
+        bass('x=x=x=x=', 0, 'sat'),
+        bass('x===x===', 0, 'sa'),
+        bass('x===x=x=', 0, 'sat'),
+        bass('x=x=x===', 0, 'sa'),
+        bass('x=x=x=xx', 1, 'sat'),
+        bass('x=xxx=x=', 1, 'sat'),
+        bass('xxx=x=x=', 1, 'sat'),
+        bass('x=x=xxx=', 1, 'sat'),
+        bass('x=xxx=xx', 1, 't'),
+        bass('x==xx=x=', 2, 'sat'),
+        bass('x=-xx=x=', 3, 'sat'),
+        bass('x=x=-xx=', 3, 'at'),
+        bass('x==x==x==xxx', 5, 't'),
+        bass('--x=x=x=', 0, 'sat'),
+        bass('--x=x===', 0, 'sa'),
+        bass('----x=x=', 0, 'at'),
+        bass('--x=x=xx', 1, 'at'),
+        bass('--xxx=x=', 1, 'sat'),
+        bass('-xx=x=x=', 3, 'sat'),
+      ],
+      drums: [drum('ride', 'x---x-x-x---x-x-'), drum('foot hat', '----x-------x---')],
+      fill: [
+        drum('ride', 'x---x-x-x-------'),
+        drum('snare', '----------x-x-x-'),
+        drum('foot hat', '----x-------x---'),
+      ],
+      chops: { grid: 'x-----x---------', source: COMMON_PRACTICE },
+      organ: pad(16),
+    },
+    {
+      metre: { count: 3, unit: 4 },
+      cells: [
+        bass('x=x=x=', 0, 'sat'),
+        bass('x=====', 0, 'sa'),
+        bass('x===x=', 0, 'sat'),
+        bass('x=x===', 0, 'sa'),
+        bass('x=--x=', 0, 'sa'),
+        bass('x=xxx=', 1, 'sat'),
+        bass('x=x=xx', 1, 'at'),
+        bass('xxx=x=', 1, 'sat'),
+        bass('x==xx=', 2, 'sat'),
+        bass('x=xx=x', 3, 't'),
+        bass('--x=x=', 0, 'sat'),
+        bass('--x===', 0, 'a'),
+        bass('----x=', 0, 'a'),
+        bass('--xxx=', 1, 'sa'),
+        bass('-xx=x=', 3, 'sat'),
+      ],
+      drums: [drum('ride', 'x---x-x-x---'), drum('foot hat', '----x-------')],
+      fill: [drum('ride', 'x---x-------'), drum('snare', '------x-x-x-'), drum('foot hat', '----x-------')],
+      chops: { grid: 'x-----x-----', source: COMMON_PRACTICE },
+      organ: pad(12),
+    },
+  ],
+};
