@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { fret, midiNumber, ticks } from '../../src/core/base';
+import { type Finger, fret, midiNumber, type Pins, stringNumber, ticks } from '../../src/core/base';
 import {
   createInstrument,
   type HandSettings,
@@ -50,3 +50,23 @@ export const roundOf = (notes: readonly NoteToFinger[], loop: boolean): LineCont
     loop: loop && last !== undefined ? ticks(last.start + last.duration) : null,
   };
 };
+
+const pins: fc.Arbitrary<Pins> = fc.record(
+  {
+    string: fc.integer({ min: 1, max: 4 }).map(stringNumber),
+    fret: fc.integer({ min: 0, max: 12 }).map(fret),
+    finger: fc.constantFrom<Finger[]>(0, 1, 2, 3, 4),
+  },
+  { requiredKeys: [] },
+);
+
+/** Lines of which the teacher has pinned some notes, now and then in a way that cannot be met. */
+export const pinnedLines = (least: number, most: number): fc.Arbitrary<NoteToFinger[]> =>
+  fc
+    .tuple(lines(least, most), fc.array(fc.option(pins), { minLength: most, maxLength: most }))
+    .map(([notes, own]) =>
+      notes.map((note, index) => {
+        const pinned = own[index] ?? null;
+        return pinned === null ? note : { ...note, pins: pinned };
+      }),
+    );

@@ -6,15 +6,19 @@ import {
   createInstrument,
   DEFAULT_HAND,
   fingerLine,
+  HAND_SPANS,
+  type HandSettings,
   handSpan,
   pitchAt,
   placesOf,
 } from '../../src/core/fretboard';
-import { hands, instruments, lines, ONCE, roundOf } from './arbitrary';
+import { hands, instruments, lines, ONCE, pinnedLines, roundOf } from './arbitrary';
 import { leastCost } from './exhaustive';
 import { run, written } from './lines';
 
 const bass = createInstrument();
+const CLOSED: HandSettings = { ...DEFAULT_HAND, openStrings: 'avoid' };
+
 /** Frets above the first finger's that each finger may hold; −1 and the last one by reaching out. */
 const OFFSETS = {
   'one finger per fret': { 1: [-1, 0], 2: [1], 3: [2], 4: [3, 4] },
@@ -62,22 +66,28 @@ describe('a fingered line', () => {
   });
 
   it.each([
-    { most: 2, runs: 2000 },
+    { most: 2, runs: 1000 },
     { most: 3, runs: 2000 },
     { most: 4, runs: 100 },
   ])(
     'costs as little as the best of all ways: $runs lines of up to $most notes, once or round and round',
     ({ most, runs }) => {
       fc.assert(
-        fc.property(lines(1, most), instruments, hands, fc.boolean(), (notes, instrument, hand, loop) => {
-          const playable = notes.filter(({ midi }) => placesOf(midi, instrument).length > 0);
-          const context = roundOf(playable, loop);
-          const { cost } = fingerLine(playable, instrument, hand, context);
-          expect(cost).toBeCloseTo(
-            playable.length === 0 ? 0 : leastCost(playable, instrument, hand, context),
-            9,
-          );
-        }),
+        fc.property(
+          pinnedLines(1, most),
+          instruments,
+          hands,
+          fc.boolean(),
+          (notes, instrument, hand, loop) => {
+            const playable = notes.filter(({ midi }) => placesOf(midi, instrument).length > 0);
+            const context = roundOf(playable, loop);
+            const { cost } = fingerLine(playable, instrument, hand, context);
+            expect(cost).toBeCloseTo(
+              playable.length === 0 ? 0 : leastCost(playable, instrument, hand, context),
+              9,
+            );
+          },
+        ),
         { seed: 3, numRuns: runs },
       );
     },
@@ -95,6 +105,65 @@ describe('a fingered line', () => {
     const { notes } = fingerLine(run([36, 36, 36, 38, 38]), bass, DEFAULT_HAND, ONCE);
     expect(new Set(notes.slice(0, 3).map((at) => JSON.stringify(at))).size).toBe(1);
     expect(notes[3]).toEqual(notes[4]);
+  });
+
+  it('moves the hand during a rest rather than between running notes', () => {
+    // From F to a high D and back again: the long note before the rest, or the rest itself, gives the time.
+    const notes = run([29, 31, 33, 50, 48, 50], 240);
+    const rested = notes.map((note, index) =>
+      index < 3 ? note : { ...note, start: ticks(note.start + 1920) },
+    );
+    const running = fingerLine(notes, bass, CLOSED, ONCE);
+    const withRest = fingerLine(rested, bass, CLOSED, ONCE);
+    expect(withRest.cost).toBeLessThan(running.cost);
+    expect(withRest.notes.map((at) => at?.position)).toMatchObject({ 2: withRest.notes[1]?.position });
+    expect(withRest.notes[3]?.position).toBe(withRest.notes[5]?.position);
+  });
+
+  it('costs more the faster it is played', () => {
+    const notes = run([29, 36, 41, 48, 53, 48, 41, 36]);
+    const costs = [480, 960, 1920, 3840].map(
+      (ticksPerSecond) => fingerLine(notes, bass, CLOSED, { ticksPerSecond, loop: null }).cost,
+    );
+    expect(costs).toEqual([...costs].sort((one, other) => one - other));
+    expect(new Set(costs).size).toBe(costs.length);
+  });
+
+  it('follows the policy for open strings', () => {
+    const pentatonic = run([33, 36, 38, 40, 43, 40, 38, 36]);
+    const count = (openStrings: HandSettings['openStrings']): number => {
+      const hand = { ...DEFAULT_HAND, openStrings, highestFret: fret(5) };
+      return fingerLine(pentatonic, bass, hand, ONCE).notes.filter((at) => at?.finger === 0).length;
+    };
+    expect(count('avoid')).toBe(0);
+    expect(count('allow')).toBeGreaterThan(0);
+    expect(count('prefer')).toBeGreaterThanOrEqual(count('allow'));
+  });
+
+  it('follows the system of the hand', () => {
+    const fifths = run([36, 43, 36, 43]);
+    const system = (name: NonNullable<HandSettings['system']>, rest: Partial<HandSettings> = {}) =>
+      written(fingerLine(fifths, bass, { ...CLOSED, system: name, ...rest }, ONCE).notes);
+    expect(system('one finger per fret')).toBe('A3.1 D5.3 A3.1 D5.3');
+    expect(system('1-2-4')).toBe('A3.1 D5.4 A3.1 D5.4');
+    expect(system('1-2-4', { oneTwoFourBelow: fret(3) })).toBe('A3.1 D5.3 A3.1 D5.3');
+    expect(system('automatic')).toBe('A3.1 D5.4 A3.1 D5.4');
+  });
+
+  it('asks less of a small hand', () => {
+    const scale = run([36, 38, 40, 41, 43, 45, 47, 48]);
+    const widest = (hand: HandSettings): number => {
+      const { notes } = fingerLine(scale, bass, hand, ONCE);
+      return Math.max(
+        ...notes.map((at, index) => {
+          const before = notes[index - 1];
+          if (!at || !before || at.position !== before.position) return 0;
+          return handSpan(at.fret, before.fret, bass.scaleLength);
+        }),
+      );
+    };
+    expect(widest(CLOSED)).toBeGreaterThan(HAND_SPANS.child.reach);
+    expect(widest({ ...CLOSED, ...HAND_SPANS.child })).toBeLessThanOrEqual(HAND_SPANS.child.reach);
   });
 
   it('keeps a place for a note above the highest fret allowed', () => {
