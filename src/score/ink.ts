@@ -123,7 +123,7 @@ export const fontMark = (
   bold,
   italic,
   size,
-  box: textBox(text, x, y, font, size, bold),
+  box: textBox(text, x, y, { font, size, bold, italic }),
 });
 
 export function moveMark(mark: Mark, dx: number, dy: number): Mark {

@@ -49,7 +49,6 @@ function belongTogether(one: Ink, other: Ink): boolean {
 }
 
 function mustStandClear(one: Ink, other: Ink): boolean {
-  if (LINES.has(one.role) || LINES.has(other.role)) return false;
   if (TEXTS.has(one.role) || TEXTS.has(other.role)) return true;
   if (one.role === 'fret' || other.role === 'fret') return true;
   if (SIGNS.has(one.role) && SIGNS.has(other.role)) return true;
@@ -59,10 +58,15 @@ function mustStandClear(one: Ink, other: Ink): boolean {
 
 function collisions(system: SystemLayout): readonly string[] {
   const found: string[] = [];
-  system.ink.forEach((one, index) => {
-    for (const other of system.ink.slice(index + 1)) {
-      if (!mustStandClear(one, other) || belongTogether(one, other) || !overlap(one.box, other.box)) continue;
-      const name = (ink: Ink) => `${ink.role} ${ink.kind === 'text' ? ink.text : ''}`.trim();
+  const ink = system.ink
+    .filter(({ role }) => !LINES.has(role))
+    .sort((one, other) => one.box.left - other.box.left);
+  ink.forEach((one, index) => {
+    for (let next = index + 1; next < ink.length; next += 1) {
+      const other = ink[next];
+      if (!other || other.box.left >= one.box.right) break;
+      if (!overlap(one.box, other.box) || !mustStandClear(one, other) || belongTogether(one, other)) continue;
+      const name = (mark: Ink) => `${mark.role} ${mark.kind === 'text' ? mark.text : ''}`.trim();
       found.push(`system ${system.index}: ${name(one)} on ${name(other)} at ${Math.round(one.box.left)}`);
     }
   });

@@ -9,10 +9,23 @@ import { ACADEMICO_BOLD_WIDTHS, ACADEMICO_WIDTHS, type WidthRow } from './text-w
 
 /** A music font's size is four staff spaces (SMuFL 1.4, "Metrics and glyph registration"). */
 const SPACES_PER_EM = 4;
-/** Academico's capital height, and how far its letters reach below the baseline, by its font file. */
+/** Academico's capital height, by its font file. */
 export const CAPITAL_HEIGHT = 0.722;
-const DESCENT = 0.21;
-const ASCENT = 0.75;
+/** How far Academico's characters reach above and below the baseline, by their outlines; the first that fits. */
+const ASCENTS: readonly (readonly [characters: RegExp, height: number])[] = [
+  [/[À-ÝŠŽ]/, 0.96],
+  [/♭/, 0.91],
+  [/[♯♮()[\]]/, 0.81],
+  [/./, 0.755],
+];
+const DESCENTS: readonly (readonly [characters: RegExp, depth: number])[] = [
+  [/[/\\|]/, 0.25],
+  [/[gjpqyçQJ()[\],;]/, 0.207],
+  [/[♯♮]/, 0.105],
+  [/./, 0.016],
+];
+/** A browser slants the upright letters where a font has no italic ones; the tops then lean over the end. */
+const ITALIC_LEAN = 0.19;
 /** A character of an unknown script is taken to be as wide as it can be expected to be. */
 const UNKNOWN_WIDTH = 1000;
 
@@ -37,25 +50,27 @@ export function textWidth(text: string, size: number, bold = false): number {
   return (sum * size) / 1000;
 }
 
+export interface FaceOfText {
+  readonly font: ScoreFont;
+  readonly size: number;
+  readonly bold?: boolean;
+  readonly italic?: boolean;
+}
+
 /** The rectangle that a text's ink covers when its baseline starts at `x`, `y`. */
-export function textBox(
-  text: string,
-  x: number,
-  y: number,
-  font: ScoreFont,
-  size: number,
-  bold = false,
-): InkBox {
+export function textBox(text: string, x: number, y: number, face: FaceOfText): InkBox {
+  const { font, size, bold = false, italic = false } = face;
   if (font === 'Bravura') return glyphRunBox(text, x, y, size);
-  const descends = /[gjpqyçQJ,;()[\]]/.test(text);
-  const tall = /[♭♯♮()[\]]/.test(text) ? ASCENT + 0.05 : CAPITAL_HEIGHT + 0.01;
   return {
     left: x,
-    right: x + textWidth(text, size, bold),
-    top: y - tall * size,
-    bottom: y + (descends ? DESCENT : 0.015) * size,
+    right: x + textWidth(text, size, bold) + (italic ? ITALIC_LEAN * size : 0),
+    top: y - reach(ASCENTS, text) * size,
+    bottom: y + reach(DESCENTS, text) * size,
   };
 }
+
+const reach = (table: readonly (readonly [RegExp, number])[], text: string): number =>
+  table.find(([characters]) => characters.test(text))?.[1] ?? 0;
 
 function glyphRunBox(text: string, x: number, y: number, size: number): InkBox {
   const unit = size / SPACES_PER_EM;

@@ -26,7 +26,7 @@ function fontSizeOf(font: string): number {
 
 function metricsOf(text: string, size: number): TextMetrics {
   const isMusic = [...text].some((character) => glyphOf(character) !== undefined);
-  const box = textBox(text, 0, 0, isMusic ? 'Bravura' : 'Academico', size);
+  const box = textBox(text, 0, 0, { font: isMusic ? 'Bravura' : 'Academico', size });
   return {
     width: textWidth(text, size),
     actualBoundingBoxAscent: -box.top,
