@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, pad } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures, pad, weights } from './rows';
 import type { Feel } from './types';
 
 /** Root and fifth in dotted pairs; the rim has a pattern of two bars. */
@@ -12,6 +12,7 @@ export const BOSSA: Feel = {
   swing: [{ bpm: bpm(128), ratio: 1 }],
   phraseLength: 4,
   silence: { least: 0, source: 'the pulse goes through: common practice, no source' },
+  weights: weights(1, 0.3, 0.2),
   figures: figures(
     'activemusician.com Bossa Nova lesson t13i114',
     'R 5,',
@@ -25,10 +26,10 @@ export const BOSSA: Feel = {
     {
       metre: { count: 4, unit: 4 },
       cells: [
-        bass('x===x===', 0, 'sa'),
-        bass('x===x=--', 0, 'sa'),
-        bass('x===x=x=', 0, 'sat'),
-        bass('x=--x=--', 0, 'sa'),
+        bass('x===x===', 0, 'sa', 1),
+        bass('x===x=--', 0, 'sa', 1),
+        bass('x===x=x=', 0, 'sat', 1),
+        bass('x=--x=--', 0, 'sa', 1),
         bass('x=x=x===', 0, 'at'),
         bass('x=x=x=x=', 0, 't'),
         bass('x=--xxx=', 1, 'at'),

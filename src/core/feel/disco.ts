@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, pad } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures, pad, weights } from './rows';
 import type { Feel } from './types';
 
 /** Four kicks a bar and octaves in eighths. */
@@ -12,15 +12,16 @@ export const DISCO: Feel = {
   swing: [{ bpm: bpm(120), ratio: 1 }],
   phraseLength: 4,
   silence: { least: 0, source: 'the pulse goes through: common practice, no source' },
+  weights: weights(0.9, 0.3, 0.2),
   figures: figures(COMMON_PRACTICE, 'R 8 R 8', 'R R 5 5', 'R R 8 8', 'R R R 5', 'R 8 R 8 R 8 R 8'),
   metres: [
     {
       metre: { count: 4, unit: 4 },
       cells: [
         bass('x=x=x=x=', 0, 'sat'),
-        bass('x===x=x=', 0, 'sat'),
-        bass('x=x=x=--', 0, 'sa'),
-        bass('x===x===', 0, 'sa'),
+        bass('x===x=x=', 0, 'sat', 1),
+        bass('x=x=x=--', 0, 'sa', 1),
+        bass('x===x===', 0, 'sa', 1),
         bass('x-x-x-x-', 1, 'sat'),
         bass('xxx=xxx=', 1, 'sat'),
         bass('xxxxx=x=', 1, 'sat'),

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures, weights } from './rows';
 import type { Feel } from './types';
 
 const OFF_BEAT_CHOPS = 'raggaemusicinfo.blogspot.com 2013/04; thepianoshed.com "the bubble"';
@@ -17,6 +17,7 @@ export const EARLY_SKA: Feel = {
   ],
   phraseLength: 4,
   silence: { least: 0, source: 'early ska walks: common practice, no source' },
+  weights: weights(0.9, 0.5, 0.3),
   figures: figures(COMMON_PRACTICE, 'R 3 5 3', 'R 3 5 6', 'R 3 5 8', 'R R 3 5'),
   metres: [
     {
@@ -25,7 +26,7 @@ export const EARLY_SKA: Feel = {
         bass('x=x=x=x=', 0, 'sat'),
         bass('x===x=x=', 0, 'sat'),
         bass('x=x=x===', 0, 'sa'),
-        bass('x===x===', 0, 'sa'),
+        bass('x===x===', 0, 'sa', 1),
         bass('x=x=x=--', 0, 'sa'),
         bass('x=--x=x=', 0, 'sat'),
         bass('x=x=xxx=', 1, 'sat'),
@@ -77,7 +78,7 @@ export const EARLY_SKA: Feel = {
         bass('x=x=x=', 0, 'sat'),
         bass('x===x=', 0, 'sat'),
         bass('x=x===', 0, 'sa'),
-        bass('x=====', 0, 'a'),
+        bass('x=====', 0, 'a', 1),
         bass('x=x=--', 0, 'sa'),
         bass('x=--x=', 0, 'sat'),
         bass('xxx=x=', 1, 'sa'),

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures, weights } from './rows';
 import type { Feel } from './types';
 
 const EIGHTH_NOTE_LESSON = 'drummagazine.com lesson "Reggae: the 8th-note subdivision"';
@@ -20,6 +20,7 @@ export const ONE_DROP: Feel = {
     least: 0.25,
     source: 'at least a quarter of the time in reggae styles: common practice, no source',
   },
+  weights: weights(0.9, 0.3, 0.9),
   figures: figures(COMMON_PRACTICE, 'R R 5', 'R 3 5', 'R 5 8', 'R R 3 5'),
   metres: [
     {
@@ -29,7 +30,7 @@ export const ONE_DROP: Feel = {
         bass('x=--x=x=', 0, 'sat'),
         bass('x=x=x=--', 0, 'sa'),
         bass('x===x=--', 0, 'sa'),
-        bass('x===x===', 0, 'sa'),
+        bass('x===x===', 0, 'sa', 1),
         bass('x===x=x=', 0, 'sat'),
         bass('x=x=x=x=', 0, 't'),
         bass('x=--x===', 0, 'a'),

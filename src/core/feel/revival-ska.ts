@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures, weights } from './rows';
 import type { Feel } from './types';
 
 /** Straight and fast: running arpeggios over four kicks. */
@@ -12,6 +12,7 @@ export const REVIVAL_SKA: Feel = {
   swing: [{ bpm: bpm(158), ratio: 1 }],
   phraseLength: 4,
   silence: { least: 0, source: 'busy throughout: common practice, no source' },
+  weights: weights(1, 0.4, 0.2),
   figures: figures(COMMON_PRACTICE, 'R 3 5 3', 'R 3 5 6', 'R R 3 3 5 5', 'R R 3 3 5 5 3 3', 'R 3 5 8'),
   metres: [
     {
@@ -19,8 +20,8 @@ export const REVIVAL_SKA: Feel = {
       cells: [
         bass('x=x=x=x=', 0, 'sat'),
         bass('x===x=x=', 0, 'sat'),
-        bass('x=x=x===', 0, 'sa'),
-        bass('x===x===', 0, 'sa'),
+        bass('x=x=x===', 0, 'sa', 1),
+        bass('x===x===', 0, 'sa', 1),
         bass('x=x=x=--', 0, 'sa'),
         bass('xxx=x=x=', 1, 'sat'),
         bass('x=xxx=x=', 1, 'sat'),
@@ -62,10 +63,10 @@ export const REVIVAL_SKA: Feel = {
       metre: { count: 2, unit: 2 },
       cells: [
         bass('x=x=x=x=', 1, 'sat'),
-        bass('x===x===', 0, 'sat'),
+        bass('x===x===', 0, 'sat', 1),
         bass('x===x=x=', 1, 'sat'),
-        bass('x=x=x===', 1, 'sa'),
-        bass('x===----', 0, 'a'),
+        bass('x=x=x===', 1, 'sa', 1),
+        bass('x===----', 0, 'a', 1),
         bass('x=x=xxx=', 4, 'at'),
         bass('x=x=x=xx', 4, 't'),
         bass('x=====x=', 2, 'sat'),

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures, weights } from './rows';
 import type { Feel } from './types';
 
 const ROCKERS_PATTERN = 'artsentertainment.cc Music-Genres 14211';
@@ -19,6 +19,7 @@ export const ROCKERS: Feel = {
   swing: [{ bpm: bpm(132), ratio: 1.1 }],
   phraseLength: 4,
   silence: { least: 0.2, source: 'a little denser than one drop: common practice, no source' },
+  weights: weights(0.9, 0.3, 0.6),
   figures: figures(COMMON_PRACTICE, 'R R 5', 'R 5 R', 'R R 3 5', 'R 5 8 5'),
   metres: [
     {
@@ -27,7 +28,7 @@ export const ROCKERS: Feel = {
         bass('x=x=x=--', 0, 'sa'),
         bass('x=--x=x=', 0, 'sat'),
         bass('x=--x=--', 0, 'sa'),
-        bass('x===x=--', 0, 'sa'),
+        bass('x===x=--', 0, 'sa', 1),
         bass('x=x=--x=', 0, 'at'),
         bass('x=x=x=x=', 0, 't'),
         bass('x=xxx=--', 1, 'sat'),

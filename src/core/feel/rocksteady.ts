@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures, weights } from './rows';
 import type { Feel } from './types';
 
 const ROCKSTEADY_PATTERN = 'primidi.com/rocksteady/characteristics';
@@ -23,6 +23,7 @@ export const ROCKSTEADY: Feel = {
     least: 0.25,
     source: 'at least a quarter of the time in reggae styles: common practice, no source',
   },
+  weights: weights(0.9, 0.3, 0.8),
   figures: figures(COMMON_PRACTICE, 'R 3 5', 'R R 5', 'R 5 8', 'R 3 5 3'),
   metres: [
     {

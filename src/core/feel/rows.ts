@@ -13,12 +13,20 @@ const ROLE_LETTERS: Readonly<Record<string, PhraseRole>> = {
  * A row of a table of bass rhythms.
  * @param roles letters of the phrase roles the rhythm suits: `s`tatement, `a`nswer, `t`urnaround
  * @param level the lowest teaching level, 0–5
+ * @param highest the highest level whose statements it suits
  */
-export function bass(grid: Grid, level: number, roles: string, source = COMMON_PRACTICE): RhythmCell {
+export function bass(
+  grid: Grid,
+  level: number,
+  roles: string,
+  highest = 5,
+  source = COMMON_PRACTICE,
+): RhythmCell {
   return {
     id: grid,
     grid,
     level,
+    highest,
     roles: [...roles].flatMap((letter) => ROLE_LETTERS[letter] ?? []),
     source,
   };
@@ -39,4 +47,12 @@ export const figures = (source: string, ...shapes: readonly string[]) =>
 export const pad = (steps: number) => ({
   left: { grid: 'x'.padEnd(steps, '='), source: COMMON_PRACTICE },
   right: { grid: 'x'.padEnd(steps, '='), source: COMMON_PRACTICE },
+});
+
+/** Weights of chord tones, scale steps and space, from 0 to 1. */
+export const weights = (chordTones: number, scaleSteps: number, space: number, source = COMMON_PRACTICE) => ({
+  chordTones,
+  scaleSteps,
+  space,
+  source,
 });

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, pad } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures, pad, weights } from './rows';
 import type { Feel } from './types';
 
 const SHUFFLE = 'mattdeanworld.co.uk 2015/10/25, its triplets as swung eighths';
@@ -14,15 +14,16 @@ export const SHUFFLE_BLUES: Feel = {
   swing: [{ bpm: bpm(108), ratio: 2 }],
   phraseLength: 4,
   silence: { least: 0, source: 'the pulse goes through: common practice, no source' },
+  weights: weights(0.9, 0.5, 0.1),
   figures: figures(COMMON_PRACTICE, 'R 3 5 6', '8 6 5 3', 'R 3 5 6 8 6 5 3', 'R R 3 3 5 5 6 6', 'R 3 5 3'),
   metres: [
     {
       metre: { count: 4, unit: 4 },
       cells: [
         bass('x=x=x=x=', 0, 'sat'),
-        bass('x===x=x=', 0, 'sat'),
-        bass('x===x===', 0, 'sa'),
-        bass('x=x=x===', 0, 'sa'),
+        bass('x===x=x=', 0, 'sat', 1),
+        bass('x===x===', 0, 'sa', 1),
+        bass('x=x=x===', 0, 'sa', 1),
         bass('x=x=x=--', 0, 'sa'),
         bass('x=xxx=xx', 1, 'sat'),
         bass('xxxxxxxx', 1, 'sat'),
@@ -61,8 +62,8 @@ export const SHUFFLE_BLUES: Feel = {
       metre: { count: 12, unit: 8 },
       cells: [
         bass('x==x==x==x==', 0, 'sat'),
-        bass('x=====x==x==', 0, 'sat'),
-        bass('x=====x=====', 0, 'sa'),
+        bass('x=====x==x==', 0, 'sat', 1),
+        bass('x=====x=====', 0, 'sa', 1),
         bass('x==x==x=====', 0, 'sa'),
         bass('x==x==x==---', 0, 'sa'),
         bass('x=xx=xx=xx=x', 1, 'sat'),

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, pad } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures, pad, weights } from './rows';
 import type { Feel } from './types';
 
 /** Kick and bass together on one and before three, the snare on two and four. */
@@ -12,6 +12,7 @@ export const SOUL_BACKBEAT: Feel = {
   swing: [{ bpm: bpm(110), ratio: 1 }],
   phraseLength: 4,
   silence: { least: 0.12, source: 'room for the backbeat: common practice, no source' },
+  weights: weights(0.8, 0.4, 0.4),
   figures: figures(COMMON_PRACTICE, 'R R 5', 'R 5 8', 'R R 5 8', 'R R 7 8', 'R 3 5 6'),
   metres: [
     {
@@ -21,7 +22,7 @@ export const SOUL_BACKBEAT: Feel = {
         bass('x=x=x=--', 0, 'sa'),
         bass('x===x=x=', 0, 'sat'),
         bass('x=--x=x=', 0, 'sat'),
-        bass('x===x===', 0, 'a'),
+        bass('x===x===', 0, 'a', 1),
         bass('xx--x=--', 1, 'sa'),
         bass('xxx=x=--', 1, 'sa'),
         bass('x=xxx=--', 1, 'sat'),
@@ -63,8 +64,8 @@ export const SOUL_BACKBEAT: Feel = {
       metre: { count: 6, unit: 8 },
       cells: [
         bass('x==x==', 0, 'sat'),
-        bass('x=====', 0, 'sa'),
-        bass('x==---', 0, 'sa'),
+        bass('x=====', 0, 'sa', 1),
+        bass('x==---', 0, 'sa', 1),
         bass('x=xx==', 1, 'sat'),
         bass('x==x=x', 1, 'sat'),
         bass('x==xxx', 1, 'at'),

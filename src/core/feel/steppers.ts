@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures, weights } from './rows';
 import type { Feel } from './types';
 
 /** Counted fast: four kicks a bar under one-drop lines. */
@@ -19,6 +19,7 @@ export const STEPPERS: Feel = {
   swing: [{ bpm: bpm(127), ratio: 1 }],
   phraseLength: 4,
   silence: { least: 0.15, source: 'a steady drive with air between the figures: common practice, no source' },
+  weights: weights(0.9, 0.3, 0.5),
   figures: figures(COMMON_PRACTICE, 'R R R 5', 'R R R R', 'R R 5 5', 'R R R 3'),
   metres: [
     {
@@ -27,7 +28,7 @@ export const STEPPERS: Feel = {
         bass('x=x=x=--', 0, 'sa'),
         bass('x=x=x=x=', 0, 'at'),
         bass('x=--x=x=', 0, 'sat'),
-        bass('x===x=--', 0, 'sa'),
+        bass('x===x=--', 0, 'sa', 1),
         bass('x=xxx=--', 1, 'sat'),
         bass('xxx=x=--', 1, 'sa'),
         bass('xxx=xxx-', 1, 'sat'),

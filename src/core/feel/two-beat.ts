@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, pad } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures, pad, weights } from './rows';
 import type { Feel } from './types';
 
 const TRAIN_BEAT = 'drumpaper.com "The train beat"';
@@ -20,6 +20,7 @@ export const TWO_BEAT: Feel = {
   swing: [{ bpm: bpm(116), ratio: 1 }],
   phraseLength: 4,
   silence: { least: 0, source: 'the pulse goes through: common practice, no source' },
+  weights: weights(1, 0.4, 0.1),
   figures: figures(COMMON_PRACTICE, 'R 5,', 'R 5', 'R 5, R', 'R 5 R'),
   metres: [
     {
@@ -69,7 +70,7 @@ export const TWO_BEAT: Feel = {
         bass('xxxx', 1, 't'),
         bass('xxx=', 1, 'at'),
         bass('x-x-', 1, 'sa'),
-        bass('x---', 1, 'a'),
+        bass('x---', 1, 'a', 1),
         bass('x=--', 0, 'sat'),
         bass('x===', 0, 'sa'),
         bass('x==x', 2, 'sat'),

@@ -41,6 +41,8 @@ export interface RhythmCell extends SourcedGrid {
   readonly roles: readonly PhraseRole[];
   /** The lowest teaching level (0–5) whose rhythm column allows it. */
   readonly level: number;
+  /** The highest level whose lines it still carries: a beginner's stand-in is no statement for later levels. */
+  readonly highest: number;
 }
 
 /** Everything a feel says about one metre. */
@@ -75,6 +77,13 @@ export interface Feel {
   readonly phraseLength: number;
   /** Least share of the time (0–1) that a whole line leaves silent in this feel. */
   readonly silence: { readonly least: number; readonly source: string };
+  /** How much of each technique belongs to the feel, from 0 (hardly) to 1 (it lives on it). */
+  readonly weights: {
+    readonly chordTones: number;
+    readonly scaleSteps: number;
+    readonly space: number;
+    readonly source: string;
+  };
   /**
    * Figures that the feel is known by, in steps above the root (`R 5,` is root and fifth below); the composer
    * likes them better than others.

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, pad } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures, pad, weights } from './rows';
 import type { Feel } from './types';
 
 /** A note a beat, on to the next chord. */
@@ -16,15 +16,16 @@ export const WALKING_SWING: Feel = {
   ],
   phraseLength: 4,
   silence: { least: 0, source: 'the pulse goes through: common practice, no source' },
+  weights: weights(0.7, 0.9, 0.1),
   figures: figures(COMMON_PRACTICE, 'R 2 3 5', 'R 3 5 6', 'R 3 5 3', 'R 5 3 2', '8 7 6 5', 'R 2 3', 'R 3 5'),
   metres: [
     {
       metre: { count: 4, unit: 4 },
       cells: [
         bass('x=x=x=x=', 0, 'sat'),
-        bass('x===x===', 0, 'sa'),
-        bass('x===x=x=', 0, 'sat'),
-        bass('x=x=x===', 0, 'sa'),
+        bass('x===x===', 0, 'sa', 1),
+        bass('x===x=x=', 0, 'sat', 1),
+        bass('x=x=x===', 0, 'sa', 1),
         bass('x=x=x=xx', 1, 'sat'),
         bass('x=xxx=x=', 1, 'sat'),
         bass('xxx=x=x=', 1, 'sat'),
@@ -54,10 +55,10 @@ export const WALKING_SWING: Feel = {
       metre: { count: 3, unit: 4 },
       cells: [
         bass('x=x=x=', 0, 'sat'),
-        bass('x=====', 0, 'sa'),
-        bass('x===x=', 0, 'sat'),
-        bass('x=x===', 0, 'sa'),
-        bass('x=--x=', 0, 'sa'),
+        bass('x=====', 0, 'sa', 1),
+        bass('x===x=', 0, 'sat', 1),
+        bass('x=x===', 0, 'sa', 1),
+        bass('x=--x=', 0, 'sa', 1),
         bass('x=xxx=', 1, 'sat'),
         bass('x=x=xx', 1, 'at'),
         bass('xxx=x=', 1, 'sat'),

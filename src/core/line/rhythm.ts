@@ -27,7 +27,7 @@ function plainCells(bar: BarModel): readonly RhythmCell[] {
   const grids = [all, `x=${'='.repeat(all.length - 2)}`];
   if (beats > 1) grids.push(`--${all.slice(2)}`, `${all.slice(0, -2)}--`);
   if (beats > 2) grids.push(`x===${all.slice(4)}`, `--x=${'='.repeat(all.length - 4)}`);
-  return [...new Set(grids)].map((grid) => ({ id: grid, grid, roles, level: 0, source }));
+  return [...new Set(grids)].map((grid) => ({ id: grid, grid, roles, level: 0, highest: 5, source }));
 }
 
 function cellsOf(model: LineModel, bar: BarModel): readonly RhythmCell[] {

@@ -50,7 +50,7 @@ function homeCost(model: LineModel, bar: BarModel, option: Option): number {
 const RESTING: Option = {
   tones: [],
   rhythm: {
-    cell: { id: '', grid: '', roles: [], level: 0, source: '' },
+    cell: { id: '', grid: '', roles: [], level: 0, highest: 5, source: '' },
     onsets: [],
     pattern: '',
     silentOne: true,
@@ -131,7 +131,7 @@ function candidatesFor(
     option,
     cost:
       option.cost +
-      roleCost(planned.role, option.tones) +
+      roleCost(shop.model, planned.role, option.tones) +
       motifCost(planned.role, option.shape, motif) +
       homeCost(shop.model, bar, option) +
       studio.luck(option),
@@ -164,7 +164,9 @@ function motifsFor(studio: Studio, plan: Plan): readonly string[] {
     .map((option) => ({
       shape: option.shape,
       cost:
-        option.cost + roleCost('statement', option.tones) + chance(studio.seed, option.shape) * MOTIF_CHANCE,
+        option.cost +
+        roleCost(studio.shop.model, 'statement', option.tones) +
+        chance(studio.seed, option.shape) * MOTIF_CHANCE,
     }))
     .sort((one, other) => one.cost - other.cost)
     .map(({ shape }) => shape);

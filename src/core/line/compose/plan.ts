@@ -26,6 +26,8 @@ const WEIGHT = {
   noSpace: 6,
   /** Missing silence, for the whole share. */
   silenceShort: 400,
+  /** A bar with a silent beat one in a feel that does not live on it. */
+  foreignSpace: 2.5,
   /** An answer or turnaround that is not marked for its role in the feel's table. */
   foreignRole: 2,
   /** The carried form, where the statement is heard three times, teaches most but says least. */
@@ -189,7 +191,12 @@ function silenceCost(shop: Workshop, bars: readonly PlannedBar[]): number {
   if (!techniques.has('space') || rhythms.length === 0) return 0;
   const share = rhythms.reduce((sum, rhythm) => sum + rhythm.silence, 0) / rhythms.length;
   const shows = rhythms.length < 2 || rhythms.some((rhythm) => rhythm.silentOne || rhythm.silence >= 0.5);
-  return Math.max(0, feel.silence.least - share) * WEIGHT.silenceShort + (shows ? 0 : WEIGHT.noSpace);
+  const silentOnes = rhythms.filter((rhythm) => rhythm.silentOne).length / rhythms.length;
+  return (
+    Math.max(0, feel.silence.least - share) * WEIGHT.silenceShort +
+    silentOnes * (1 - feel.weights.space) * WEIGHT.foreignSpace * rhythms.length +
+    (shows ? 0 : WEIGHT.noSpace * feel.weights.space)
+  );
 }
 
 /** One drop wants the bass on beat three in most bars. */
@@ -227,10 +234,12 @@ export function typicalBar(shop: Workshop): BarModel | null {
  */
 export function rhythmsByRole(shop: Workshop, bar: BarModel, role: PhraseRole): readonly BarRhythm[] {
   const rhythms = shop.rhythms(bar).filter((rhythm) => role !== 'statement' || !rhythm.silentOne);
+  const { feel, level } = shop.model.request;
   const marked = rhythms.filter((rhythm) => rhythm.cell.roles.includes(role));
-  const airy = marked.filter((rhythm) => rhythm.silence >= shop.model.request.feel.silence.least);
+  const grown = marked.filter((rhythm) => rhythm.cell.highest >= level);
+  const airy = grown.filter((rhythm) => rhythm.silence >= feel.silence.least);
   if (role === 'statement' && airy.length > 1) return airy;
-  return marked.length > 0 ? marked : rhythms;
+  return [grown, marked, rhythms].find((some) => some.length > 1) ?? rhythms;
 }
 
 /** Rhythms that a take tries as its answer and its turnaround; another seed likes others. */
