@@ -184,6 +184,6 @@ describe('problems', () => {
   it('cuts a chart that is longer than anyone writes', () => {
     const { chart: long, problems: found } = parseChart('A:\nC|D|E|F\n'.concat('A\n'.repeat(3000)), metre());
     expect(long.bars).toHaveLength(2000);
-    expect(found.map((problem) => problem.message).join()).toMatch(/at most 2000 bars/);
+    expect(found.map((problem) => problem.message).join()).toMatch(/at most 2000 bars or sections/);
   });
 });

@@ -1,8 +1,9 @@
 import { barTicks, beatsInBar, isCompound, type Metre, sameMetre, ticks } from '../base';
 import { type Key, looksLikeNumeral, parseChord, parseNumeral, suggestChord } from '../theory';
 import { sameHarmony } from './harmony';
+import type { ProblemList } from './problems';
 import type { Word } from './scanner';
-import type { ChartBar, ChartPlace, ChartProblem, Harmony, HarmonySpan } from './types';
+import type { ChartBar, ChartPlace, Harmony, HarmonySpan } from './types';
 
 /** The bar before the one that is read. */
 type BarBefore = Pick<ChartBar, 'spans' | 'metre'>;
@@ -37,7 +38,7 @@ export function readBar(
   metre: Metre,
   key: Key | null,
   previous: BarBefore | null,
-  problems: ChartProblem[],
+  problems: ProblemList,
 ): readonly HarmonySpan[] {
   if (isSameAgain(words)) return sameAgain(words, metre, previous, problems);
   const { items, slashes } = itemsOf(words, key, previous, problems);
@@ -58,7 +59,7 @@ function sameAgain(
   words: readonly Word[],
   metre: Metre,
   previous: BarBefore | null,
-  problems: ChartProblem[],
+  problems: ProblemList,
 ): readonly HarmonySpan[] {
   const place = placeOf(words);
   if (!previous) {
@@ -77,7 +78,7 @@ function itemsOf(
   words: readonly Word[],
   key: Key | null,
   previous: BarBefore | null,
-  problems: ChartProblem[],
+  problems: ProblemList,
 ): { readonly items: Item[]; readonly slashes: boolean } {
   const items: Item[] = [];
   let slashes = false;
@@ -123,7 +124,7 @@ export function splitSlashes(text: string): { readonly chord: string; readonly b
   return { chord: text.slice(0, end), beats: text.length - end };
 }
 
-function harmonyOf(text: string, place: ChartPlace, key: Key | null, problems: ChartProblem[]): Harmony {
+function harmonyOf(text: string, place: ChartPlace, key: Key | null, problems: ProblemList): Harmony {
   if (NO_CHORD_TEXT.test(text)) return NO_CHORD;
   const chord = parseChord(text);
   if (chord.ok) return { kind: 'chord', chord: chord.value };
@@ -176,7 +177,7 @@ function sharesOf(
   slashes: boolean,
   metre: Metre,
   words: readonly Word[],
-  problems: ChartProblem[],
+  problems: ProblemList,
 ): Shares {
   const beats = beatsInBar(metre);
   const name = `${metre.count}/${metre.unit}`;

@@ -1,5 +1,6 @@
 import { MOST_TIMES } from './limits';
-import type { ChartBar, ChartProblem } from './types';
+import type { ProblemList } from './problems';
+import type { ChartBar } from './types';
 
 /** A bar while the chart is read; endings and repeats are settled when the whole chart is there. */
 export interface Draft extends Omit<ChartBar, 'repeatEnd' | 'repeatStart' | 'ending'> {
@@ -21,7 +22,7 @@ export interface Draft extends Omit<ChartBar, 'repeatEnd' | 'repeatStart' | 'end
 export function settleEndings(
   bars: readonly Draft[],
   sectionStarts: ReadonlySet<number>,
-  problems: ChartProblem[],
+  problems: ProblemList,
 ): void {
   let passage: Draft[] = [];
   let lengthBefore = 1;
@@ -50,7 +51,7 @@ export function settleEndings(
   finish();
 }
 
-function settlePassage(passage: readonly Draft[], problems: ChartProblem[]): void {
+function settlePassage(passage: readonly Draft[], problems: ProblemList): void {
   const [first] = passage;
   if (!first) return;
   const times = Math.min(MOST_TIMES, Math.max(...passage.map((bar) => Math.max(...(bar.ending ?? [1])))));

@@ -20,8 +20,8 @@ const PLAIN_WORDS =
 /** The name as it is kept: without blanks around it and with single blanks inside. */
 const tidy = (name: string): string => name.trim().replace(/\s+/g, ' ');
 
-export const sameSectionName = (one: string | null, other: string): boolean =>
-  one !== null && one.toLowerCase() === other.toLowerCase();
+/** Equal for names that differ in capitals only. */
+export const sectionId = (name: string): string => name.toLowerCase();
 
 /** The lines of a text with any of the usual line ends. */
 export const linesOf = (text: string): readonly string[] => text.split(/\r\n|\r|\n/);

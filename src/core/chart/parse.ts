@@ -3,14 +3,13 @@ import { type Key, parseKey } from '../theory';
 import { placeOf, readBar } from './bar-reader';
 import { type Draft, settleEndings } from './endings';
 import { CHART_METRES, MOST_TIMES, pickupMetre } from './limits';
-import { classifyLine, linesOf, sameSectionName } from './lines';
+import { classifyLine, linesOf, sectionId } from './lines';
+import { ProblemList } from './problems';
 import { scanLine, type Token, type Word } from './scanner';
-import type { Chart, ChartBar, ChartPlace, ChartProblem, ParsedChart, Section } from './types';
+import type { Chart, ChartBar, ChartPlace, ParsedChart, Section } from './types';
 
 /** A chart that goes on beyond this is cut there, with a problem. */
 const MOST_BARS = 2000;
-/** More problems than this help no one; the rest is not listed. */
-const MOST_PROBLEMS = 200;
 
 interface SectionDraft {
   readonly name: string | null;
@@ -24,9 +23,11 @@ type BarLine = Extract<Token, { kind: 'bar line' }>;
 const isPlain = (line: BarLine): boolean => !line.closes && !line.opens && !line.double;
 
 class ChartReader {
-  readonly problems: ChartProblem[] = [];
-  readonly bars: Draft[] = [];
+  private readonly problems = new ProblemList();
+  private readonly bars: Draft[] = [];
   private readonly sections: SectionDraft[] = [];
+  /** The section that each name stands for: the last one written out under it. */
+  private readonly written = new Map<string, number>();
   private metre: Metre;
   private key: Key | null = null;
   /** The place of a `|:` that no `:|` has closed yet, and its bar. */
@@ -44,7 +45,8 @@ class ChartReader {
   }
 
   readLine(text: string, line: number): void {
-    const read = classifyLine(text, (name) => this.indexOfSection(name) >= 0);
+    if (this.full) return;
+    const read = classifyLine(text, (name) => this.written.has(sectionId(name)));
     if (read.kind === 'blank') return;
     const place = { line, column: read.column, length: read.text.length };
     if (read.kind === 'section') this.openSection(read.name, place);
@@ -68,11 +70,8 @@ class ChartReader {
     }
     settleEndings(this.bars, new Set(this.sections.map((section) => section.start)), this.problems);
     const bars = this.bars.map(({ doubled, again, ...bar }): ChartBar => bar);
-    const problems = this.problems
-      .sort((one, other) => one.line - other.line || one.column - other.column)
-      .slice(0, MOST_PROBLEMS);
     const chart: Chart = { metre: this.chartMetre, sections: this.finishedSections(), bars };
-    return { chart, problems };
+    return { chart, problems: this.problems.inOrder() };
   }
 
   private finishedSections(): readonly Section[] {
@@ -83,25 +82,22 @@ class ChartReader {
   }
 
   private openSection(name: string, place: ChartPlace): void {
-    if (this.sections.some((section) => sameSectionName(section.name, name))) {
+    if (!this.hasRoom(place)) return;
+    if (this.written.has(sectionId(name))) {
       this.problems.push({
         ...place,
         message: `There is a section “${name}” already; its name alone, without the colon, repeats it.`,
       });
     }
+    this.written.set(sectionId(name), this.sections.length);
     this.sections.push({ name, start: this.bars.length, again: false });
-  }
-
-  /** The section a name alone stands for: the last that was written out under it. */
-  private indexOfSection(name: string): number {
-    return this.sections.findLastIndex((section) => !section.again && sameSectionName(section.name, name));
   }
 
   /** Writes a known section out again. */
   private repeatSection(name: string, place: ChartPlace): void {
-    const known = this.indexOfSection(name);
-    const section = this.sections[known];
-    if (!section) return;
+    const known = this.written.get(sectionId(name));
+    const section = known === undefined ? undefined : this.sections[known];
+    if (known === undefined || !section) return;
     const end = this.sections[known + 1]?.start ?? this.bars.length;
     const copied = this.bars.slice(section.start, end);
     if (copied.length === 0) {
@@ -133,6 +129,7 @@ class ChartReader {
     let afterPlainLine: ChartPlace | null = null;
     let closed: Draft | null = null;
     for (const token of tokens) {
+      if (this.full) return;
       if (token.kind === 'word') words.push(token);
       else if (token.kind === 'times') this.setTimes(token, closed);
       else if (token.kind !== 'bar line') this.readBeforeBar(token, words.length > 0);
@@ -252,11 +249,11 @@ class ChartReader {
   }
 
   private hasRoom(place: ChartPlace): boolean {
-    if (this.bars.length < MOST_BARS) return true;
+    if (this.bars.length < MOST_BARS && this.sections.length < MOST_BARS) return true;
     if (!this.full) {
       this.problems.push({
         ...place,
-        message: `A chart holds at most ${MOST_BARS} bars; the rest is left out.`,
+        message: `A chart holds at most ${MOST_BARS} bars or sections; the rest is left out.`,
       });
     }
     this.full = true;

@@ -1,0 +1,18 @@
+import type { ChartProblem } from './types';
+
+/** More problems than this help no one; the rest is not listed. */
+const MOST_PROBLEMS = 200;
+
+/** Collects the problems of a chart while it is read. */
+export class ProblemList {
+  private readonly problems: ChartProblem[] = [];
+
+  push(problem: ChartProblem): void {
+    if (this.problems.length < MOST_PROBLEMS) this.problems.push(problem);
+  }
+
+  /** In the order of the text. */
+  inOrder(): readonly ChartProblem[] {
+    return [...this.problems].sort((one, other) => one.line - other.line || one.column - other.column);
+  }
+}
