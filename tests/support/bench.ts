@@ -26,12 +26,17 @@ const rooms = {
   handout: () => import('../../src/handout'),
 };
 
+/** The address of the audio worklet that listens to what a page plays (see `tap.js`). */
+const tapAddress = new URL('./tap.js', import.meta.url).href;
+
 declare global {
   interface Window {
     rooms: typeof rooms;
+    tapAddress: string;
   }
 }
 
 window.rooms = rooms;
+window.tapAddress = tapAddress;
 
 export {};

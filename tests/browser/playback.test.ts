@@ -1,0 +1,268 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { bpm } from '../../src/core/base';
+import type { Performance } from '../../src/core/performance';
+import { renderMix } from '../../src/sound/synthesis/mix';
+import { createKit } from '../../src/sound/synthesis/voices';
+import { onsetsAfterSilence, peak } from '../sound/measure';
+import { skaTune } from '../sound/tunes';
+import { openBench } from '../support/browser';
+
+const EVERYTHING = { bass: true, drums: true, chops: true, organ: true, click: true };
+const CLICK = { bass: false, drums: false, chops: false, organ: false, click: true };
+
+/** Plays the listener inside the page: everything that reaches the loudspeakers passes by it. */
+async function listen(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    const blocks: { frame: number; left: Float32Array | null }[] = [];
+    const connect = AudioNode.prototype.connect;
+    let tap: Promise<AudioWorkletNode> | null = null;
+    let rate = 0;
+    const open = async (context: BaseAudioContext): Promise<AudioWorkletNode> => {
+      rate = context.sampleRate;
+      await context.audioWorklet.addModule(window.tapAddress);
+      const node = new AudioWorkletNode(context, 'tap');
+      node.port.onmessage = ({ data }) => blocks.push(data);
+      Reflect.apply(connect, node, [context.destination]);
+      return node;
+    };
+    Reflect.set(AudioNode.prototype, 'connect', function (this: AudioNode, to: unknown, ...rest: unknown[]) {
+      if (to instanceof AudioDestinationNode) {
+        tap ??= open(this.context);
+        void tap.then((node) => Reflect.apply(connect, this, [node]));
+      }
+      return Reflect.apply(connect, this, [to, ...rest]);
+    });
+    const taken = () => {
+      const first = blocks[0]?.frame ?? 0;
+      const left = new Float32Array((blocks.at(-1)?.frame ?? first) + 128 - first);
+      for (const block of blocks) {
+        if (block.left !== null) left.set(block.left, block.frame - first);
+      }
+      const bytes = new Uint8Array(left.buffer);
+      let text = '';
+      for (let index = 0; index < bytes.length; index += 8192) {
+        text += String.fromCharCode(...bytes.subarray(index, index + 8192));
+      }
+      return { rate, samples: btoa(text) };
+    };
+    const forget = () => {
+      blocks.length = 0;
+    };
+    Object.assign(window, { taken, forget });
+  });
+}
+
+/** What has been taken down since the player was opened. */
+async function taken(page: Page): Promise<{ readonly rate: number; readonly left: Float32Array }> {
+  const { rate, samples } = await page.evaluate((): { rate: number; samples: string } =>
+    Reflect.get(window, 'taken')(),
+  );
+  const bytes = Buffer.from(samples, 'base64');
+  return { rate, left: new Float32Array(bytes.buffer, bytes.byteOffset, bytes.length / 4) };
+}
+
+/** Starts a player as `window.player` and lets the first sound, which fades in, pass before the test's own. */
+async function openPlayer(page: Page): Promise<void> {
+  await page.evaluate(
+    async ({ mix, performance }) => {
+      const { createPlayer } = await window.rooms.sound();
+      const player = createPlayer();
+      Object.assign(window, { player });
+      const result = await player.play({ steps: [{ performance, rounds: 'endless' }], mix });
+      if (!result.ok) throw new Error(result.problem);
+      player.stop();
+    },
+    { mix: CLICK, performance: skaTune() },
+  );
+  await page.waitForTimeout(300);
+  await page.evaluate(() => Reflect.get(window, 'forget')());
+}
+
+type Performances = readonly Performance[];
+
+/** Keeps the page's main thread busy for 100 ms again and again. */
+const BUSY = `
+  (() => {
+    const work = () => {
+      const end = performance.now() + 100;
+      while (performance.now() < end);
+      setTimeout(work, 20);
+    };
+    work();
+  })();
+`;
+
+describe('what is heard', () => {
+  test('is the performance to the sample, while the page is busy for 100 ms again and again', async () => {
+    const { page, expectClean } = await openBench({ prepare: async () => {} });
+    await listen(page);
+    await openPlayer(page);
+    const tune = skaTune({ tempo: bpm(180) });
+    await page.evaluate(BUSY);
+    await page.evaluate(
+      async ({ mix, performance }) => {
+        const player = Reflect.get(window, 'player');
+        const result = await player.play({ steps: [{ performance, rounds: 'endless' }], mix });
+        if (!result.ok) throw new Error(result.problem);
+      },
+      { mix: EVERYTHING, performance: tune },
+    );
+    await page.waitForTimeout(8000);
+    const { rate, left } = await taken(page);
+    expectClean();
+
+    const expected = renderMix(tune, EVERYTHING, createKit(rate), 2).left;
+    const start = firstSound(left);
+    const length = Math.min(expected.length, left.length - start, Math.round(7 * rate));
+    expect(length).toBeGreaterThan(6 * rate);
+    // A later sound fades in within a few milliseconds.
+    const settled = Math.round(0.02 * rate);
+    const shift = bestShift(left.subarray(start + settled), expected.subarray(settled), rate);
+    let worst = 0;
+    for (let index = settled; index < length; index += 1) {
+      worst = Math.max(worst, Math.abs((left[start + shift + index] ?? 0) - (expected[index] ?? 0)));
+    }
+    expect(worst).toBeLessThan(1e-3);
+  });
+
+  test('ten changes of tempo come at bar lines, without a gap or a double hit', async () => {
+    const { page, expectClean } = await openBench();
+    await listen(page);
+    await openPlayer(page);
+    const tempos = [200, 220, 180, 216, 190, 210, 170, 205, 185, 220, 200];
+    const tunes: Performances = tempos.map((tempo) => skaTune({ tempo: bpm(tempo), countIn: 0 }));
+    await page.evaluate(
+      async ({ mix, performances }) => {
+        const player = Reflect.get(window, 'player');
+        const steps = performances.map((performance) => [{ performance, rounds: 'endless' }]);
+        await player.play({ steps: steps[0], mix });
+        for (const step of steps.slice(1)) {
+          const result = await player.change(step);
+          if (!result.ok) throw new Error(result.problem);
+          // The change is lined up: wait until it is heard.
+          while (player.position()?.performance.tempo !== step[0]?.performance.tempo) {
+            await new Promise((resolve) => setTimeout(resolve, 10));
+          }
+        }
+        await new Promise((resolve) => setTimeout(resolve, 700));
+        player.stop();
+      },
+      { mix: CLICK, performances: tunes },
+    );
+    const { rate, left } = await taken(page);
+    expectClean();
+
+    const from = firstSound(left);
+    const clicks = onsetsAfterSilence(left.subarray(from), 0.05 * rate, 0.005).map((sample) => sample / rate);
+    const beats = clicks.slice(1).map((second, index) => second - (clicks[index] ?? 0));
+    let tempo = 0;
+    let inBar = 0;
+    let changes = 0;
+    for (const beat of beats) {
+      if (inBar === 0 && Math.abs(beat - 60 / (tempos[tempo] ?? 1)) > 0.001) {
+        tempo += 1;
+        changes += 1;
+      }
+      expect(Math.abs(beat - 60 / (tempos[tempo] ?? 1)), `beat after ${changes} changes`).toBeLessThan(0.001);
+      inBar = (inBar + 1) % 4;
+    }
+    expect(changes).toBe(10);
+  });
+});
+
+describe('the player', () => {
+  test('steps follow each other without a gap, and the end is an end', async () => {
+    const { page, expectClean } = await openBench();
+    await listen(page);
+    await openPlayer(page);
+    const slow = skaTune({ tempo: bpm(150), countIn: 1, passage: { first: 1, last: 1 } });
+    const fast = skaTune({ tempo: bpm(200), countIn: 0, passage: { first: 1, last: 1 } });
+    await page.evaluate(
+      async ({ mix, slow, fast }) => {
+        const player = Reflect.get(window, 'player');
+        const steps = [
+          { performance: slow, rounds: 2 },
+          { performance: fast, rounds: 1 },
+        ];
+        await player.play({ steps, mix });
+        while (player.state().kind !== 'stopped') {
+          await new Promise((resolve) => setTimeout(resolve, 20));
+        }
+        await new Promise((resolve) => setTimeout(resolve, 300));
+      },
+      { mix: CLICK, slow, fast },
+    );
+    const { rate, left } = await taken(page);
+    expectClean();
+    const clicks = onsetsAfterSilence(left.subarray(firstSound(left)), 0.05 * rate, 0.005);
+    const beats = clicks.slice(1).map((sample, index) => (sample - (clicks[index] ?? 0)) / rate);
+    expect(beats).toHaveLength(15);
+    for (const [index, beat] of beats.entries()) {
+      expect(Math.abs(beat - (index < 12 ? 0.4 : 0.3)), `beat ${index}`).toBeLessThan(0.001);
+    }
+  });
+
+  test('stops at once, and switches parts while it plays', async () => {
+    const { page, expectClean } = await openBench();
+    await listen(page);
+    await openPlayer(page);
+    const times = await page.evaluate(
+      async ({ everything, none, performance }) => {
+        const player = Reflect.get(window, 'player');
+        const wait = (time: number) => new Promise((resolve) => setTimeout(resolve, time));
+        await player.play({ steps: [{ performance, rounds: 'endless' }], mix: everything });
+        await wait(1500);
+        player.setMix(none);
+        await wait(800);
+        const bar = player.position()?.bar;
+        player.setMix(everything);
+        await wait(800);
+        player.stop();
+        await wait(400);
+        return { bar, after: player.position(), state: player.state() };
+      },
+      {
+        everything: EVERYTHING,
+        none: { ...CLICK, click: false },
+        performance: skaTune({ countIn: 0, tempo: bpm(180) }),
+      },
+    );
+    const { rate, left } = await taken(page);
+    expectClean();
+    expect(times.bar).toBeTypeOf('number');
+    expect(times.after).toBeNull();
+    expect(times.state).toEqual({ kind: 'stopped', fault: null });
+    const loud = loudness(left.subarray(firstSound(left)), rate);
+    // Sound, silence while nothing is switched on, sound again, and silence after the stop.
+    expect(loud.replace(/(.)\1+/g, '$1')).toMatch(/^x-x-$/);
+    expect(loud.split('-').filter(Boolean)).toHaveLength(2);
+  });
+});
+
+/** A letter for every tenth of a second: `x` where something sounds. */
+function loudness(samples: Float32Array, rate: number): string {
+  const length = Math.round(rate / 10);
+  return Array.from({ length: Math.floor(samples.length / length) }, (_, index) =>
+    peak(samples.subarray(index * length, (index + 1) * length)) > 1e-4 ? 'x' : '-',
+  ).join('');
+}
+
+/** The first sample at which anything is heard. */
+const firstSound = (left: Float32Array): number => left.findIndex((sample) => Math.abs(sample) > 1e-5);
+
+/** How many samples, within two thousandths of a second, the sound lies later than expected. */
+function bestShift(heard: Float32Array, expected: Float32Array, rate: number): number {
+  const reach = Math.round(0.002 * rate);
+  let best = { shift: 0, difference: Number.POSITIVE_INFINITY };
+  for (let shift = -reach; shift <= reach; shift += 1) {
+    let difference = 0;
+    for (let index = reach; index < rate / 2; index += 7) {
+      difference += Math.abs((heard[index + shift] ?? 0) - (expected[index] ?? 0));
+    }
+    if (difference < best.difference) {
+      best = { shift, difference };
+    }
+  }
+  return best.shift;
+}
