@@ -45,7 +45,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
-          exclude: ['tests/browser/**', 'tests/rules/**'],
+          exclude: ['tests/browser/**', 'tests/rules/**', 'tests/pictures/**'],
           environment: 'node',
           testTimeout: 60_000,
           benchmark: { include: ['tests/bench/*.bench.ts'] },
@@ -72,6 +72,17 @@ export default defineConfig({
           testTimeout: 120_000,
           hookTimeout: 120_000,
           fileParallelism: false,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'pictures',
+          include: ['tests/pictures/**/*.test.ts'],
+          environment: 'node',
+          benchmark: { include: [] },
+          globalSetup: ['tests/support/serve.ts'],
+          testTimeout: 120_000,
         },
       },
     ],
