@@ -3,7 +3,7 @@
  * A page that was opened here has listened from its first moment for everything that should not happen.
  */
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
-import { afterAll, afterEach, expect, inject } from 'vitest';
+import { afterAll, afterEach, expect, inject, onTestFailed } from 'vitest';
 import { findTestBrowser } from './chromium';
 
 export interface OpenOptions {
@@ -84,7 +84,7 @@ async function open(address: string, options: OpenOptions): Promise<OpenPage> {
     viewport: { width: options.width ?? 1440, height: options.height ?? 900 },
     ...options.context,
   });
-  context.setDefaultTimeout(15_000);
+  context.setDefaultTimeout(30_000);
   const page = await context.newPage();
   const complaints: string[] = [];
   await listen(page, new URL(address).origin, complaints);
@@ -95,6 +95,9 @@ async function open(address: string, options: OpenOptions): Promise<OpenPage> {
     expectClean: () => expect(complaints).toEqual([]),
   };
   opened.push(result);
+  onTestFailed(() => {
+    if (complaints.length > 0) process.stderr.write(`The page complained:\n${complaints.join('\n')}\n`);
+  });
   await options.prepare?.(page);
   const response = await page.goto(address + (options.path ?? ''));
   if (response?.ok() !== true) throw new Error(`${page.url()} did not open: ${complaints.join('; ')}`);

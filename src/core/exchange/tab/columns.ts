@@ -1,0 +1,97 @@
+import { barTicks, beatTicks, isCompound, type Metre } from '../../base';
+import type { HarmonySpan } from '../../chart';
+import type { SheetBar, SheetNote } from '../../lesson';
+import { countingOf, notateBar } from '../../notation';
+import { plainText } from './plain';
+
+/** A moment of a bar: what stands above, on and below the strings there. */
+export interface Column {
+  readonly chord: string;
+  /** The sign on each string, string 1 first; '' where nothing is struck. */
+  readonly frets: readonly string[];
+  readonly count: string;
+  /** Signs to the next column, at least one of them a dash. */
+  readonly width: number;
+}
+
+/** How far a note goes into the text: a dead note is an x, as players write it. */
+function signOf({ note, fingered }: SheetNote): string {
+  if (note.articulations?.includes('ghost') === true) return 'x';
+  return fingered === null ? '?' : String(fingered.fret);
+}
+
+/** What was typed for a chord and not understood is cut here; no real symbol is longer. */
+const LONGEST_SYMBOL = 24;
+
+function chordText({ harmony }: HarmonySpan): string {
+  switch (harmony.kind) {
+    case 'chord':
+      return plainText(harmony.chord.symbol);
+    case 'no chord':
+      return 'N.C.';
+    case 'unknown':
+      return plainText(harmony.text).slice(0, LONGEST_SYMBOL);
+  }
+}
+
+/** Beats and their halves (thirds in compound time), so that equal times mostly have equal room. */
+function pulse(metre: Metre): readonly number[] {
+  const step = beatTicks(metre) / (isCompound(metre) ? 3 : 2);
+  return Array.from({ length: Math.ceil(barTicks(metre) / step) }, (_, index) => index * step);
+}
+
+/**
+ * A bar as columns: one for every beat and half beat, and one wherever else a note or a chord begins. A beat that
+ * is not struck is counted with a dot.
+ * @param tiedIn The first note goes on from the bar before and is not struck again.
+ */
+export function columnsOf(bar: SheetBar, strings: number, tiedIn: boolean): readonly Column[] {
+  const { metre, spans } = bar.written;
+  const struck = bar.notes.filter((_, index) => !(tiedIn && index === 0));
+  const counts = new Map(
+    countingOf(
+      notateBar(
+        bar.notes.map(({ note }) => note),
+        metre,
+      ).events,
+      metre,
+    ).map(({ tick, text }) => [tick, text.startsWith('(') ? '.' : text]),
+  );
+  const ticks = new Set([
+    ...pulse(metre),
+    ...struck.map(({ note }) => note.start),
+    ...spans.map((span) => span.start),
+  ]);
+  const plain = [...ticks]
+    .sort((one, other) => one - other)
+    .map((tick) => {
+      const sheetNote = struck.find(({ note }) => note.start === tick);
+      const span = spans.find(({ start }) => start === tick);
+      const sign = sheetNote ? signOf(sheetNote) : '';
+      const string = sheetNote?.fingered?.string ?? strings;
+      const frets = Array.from({ length: strings }, (_, index) => (index + 1 === string ? sign : ''));
+      const count = counts.get(tick) ?? '';
+      const tied = tiedIn && tick === 0 && sheetNote === undefined && count !== '' ? '.' : count;
+      return {
+        chord: span ? chordText(span) : '',
+        frets,
+        count: tied,
+        width: Math.max(2, sign.length + 1, tied.length + 1),
+      };
+    });
+  return withRoomForChords(plain);
+}
+
+/** A chord symbol must end before the next one begins, and before the bar does. */
+function withRoomForChords(columns: readonly Column[]): readonly Column[] {
+  const result = [...columns];
+  const starts = columns.flatMap((column, index) => (column.chord === '' ? [] : [index]));
+  starts.forEach((start, place) => {
+    const until = starts[place + 1] ?? columns.length;
+    const room = result.slice(start, until).reduce((sum, column) => sum + column.width, 0);
+    const missing = (columns[start]?.chord.length ?? 0) + 1 - room;
+    const last = result[until - 1];
+    if (missing > 0 && last) result[until - 1] = { ...last, width: last.width + missing };
+  });
+  return result;
+}

@@ -1,0 +1,168 @@
+import type { ChartBar } from '../../chart';
+import { swingRatio } from '../../feel';
+import type { LineSheet } from '../../lesson';
+import { describeKey, formatName } from '../../theory';
+import { keyAt } from '../signature';
+import { tiesOverBarLines } from '../ties';
+import { type Column, columnsOf } from './columns';
+import { plainText, wrap } from './plain';
+
+/** Signs a line, as on a terminal and in most forums' fixed-width text. */
+const WIDTH = 80;
+
+/** Bars of a line where they fit: the trade's four. */
+const MOST_BARS = 4;
+
+/** A bar or, where a bar is too wide for a line, a part of it. */
+interface Stretch {
+  readonly bar: ChartBar;
+  readonly columns: readonly Column[];
+  readonly begins: boolean;
+  readonly ends: boolean;
+  /** Above the bar's end: `x3`. */
+  readonly times: string;
+  readonly ending: string;
+}
+
+/** Signs that the columns take, where a chord symbol may be longer than what is left for it. */
+function widthOf(columns: readonly Column[]): number {
+  let width = 0;
+  let chordsEnd = 0;
+  for (const column of columns) {
+    if (column.chord !== '') chordsEnd = width + column.chord.length + 1;
+    width += column.width;
+  }
+  return Math.max(width, chordsEnd);
+}
+
+/** Signs that open and close a bar on the strings. */
+const opening = ({ bar, begins }: Stretch): string => (begins && bar.repeatStart ? ':-' : '-');
+const closing = ({ bar, ends }: Stretch): string => {
+  if (!ends) return '';
+  return bar.repeatEnd === null ? '|' : ':|';
+};
+
+const roomOf = (stretch: Stretch): number =>
+  Math.max(
+    opening(stretch).length + widthOf(stretch.columns) + closing(stretch).length,
+    headOf(stretch).length + stretch.times.length + 2,
+  );
+
+const headOf = ({ bar, begins, ending }: Stretch): string =>
+  begins ? `${bar.pickup ? '' : bar.number}${ending === '' ? '' : ` ${ending}`}` : '';
+
+/** The bar's number and ending at its beginning, how often it is played at its end. */
+const head = (stretch: Stretch): string =>
+  stretch.times === ''
+    ? headOf(stretch)
+    : headOf(stretch).padEnd(roomOf(stretch) - stretch.times.length - 1) + stretch.times;
+
+function stretchesOf(sheet: LineSheet, room: number): readonly Stretch[] {
+  const ties = tiesOverBarLines(sheet);
+  const strings = sheet.instrument.openStrings.length;
+  return sheet.bars.flatMap((bar, index) => {
+    const { written } = bar;
+    const before = sheet.bars[index - 1]?.written;
+    const numbers = written.ending?.join(',') ?? '';
+    const parts: Column[][] = [[]];
+    for (const column of columnsOf(bar, strings, ties[index]?.from === true)) {
+      // Four signs are kept for what opens and closes a bar.
+      if (widthOf([...(parts.at(-1) ?? []), column]) > room - 4) parts.push([]);
+      parts.at(-1)?.push(column);
+    }
+    return parts.map((columns, part): Stretch => {
+      const ends = part === parts.length - 1;
+      const counted = written.ending === null && (written.repeatEnd ?? 2) > 2;
+      return {
+        bar: written,
+        columns,
+        begins: part === 0,
+        ends,
+        times: ends && counted ? `x${written.repeatEnd}` : '',
+        ending: numbers !== '' && numbers !== before?.ending?.join(',') ? `${numbers}.` : '',
+      };
+    });
+  });
+}
+
+/** Lines of music: up to four bars each, a new one at every section. */
+function systemsOf(stretches: readonly Stretch[], room: number): readonly (readonly Stretch[])[] {
+  const systems: Stretch[][] = [];
+  for (const stretch of stretches) {
+    const open = systems.at(-1);
+    const used = open?.reduce((sum, one) => sum + roomOf(one), 0) ?? 0;
+    const fits =
+      open !== undefined &&
+      open.at(-1)?.bar.section === stretch.bar.section &&
+      open.filter((one) => one.ends).length < MOST_BARS &&
+      used + roomOf(stretch) <= room;
+    if (fits) open.push(stretch);
+    else systems.push([stretch]);
+  }
+  return systems;
+}
+
+/** Each sign above its own column, however long the one before it is. */
+function inPlace(columns: readonly Column[], sign: (column: Column) => string): string {
+  let text = '';
+  let start = 0;
+  for (const column of columns) {
+    if (sign(column) !== '') text = text.padEnd(start) + sign(column);
+    start += column.width;
+  }
+  return text;
+}
+
+function printSystem(stretches: readonly Stretch[], labels: readonly string[]): readonly string[] {
+  const margin = ' '.repeat(Math.max(...labels.map((label) => label.length)) + 1);
+  const row = (text: (stretch: Stretch) => string): string =>
+    (margin + stretches.map((stretch) => text(stretch).padEnd(roomOf(stretch))).join('')).trimEnd();
+  const above = (sign: (column: Column) => string): string =>
+    row((stretch) => ' '.repeat(opening(stretch).length) + inPlace(stretch.columns, sign));
+  const strings = labels.map((label, string) => {
+    const bars = stretches.map((stretch) => {
+      const signs = stretch.columns.map((one) => (one.frets[string] ?? '').padEnd(one.width, '-')).join('');
+      const filler = roomOf(stretch) - closing(stretch).length;
+      return (opening(stretch) + signs).padEnd(filler, '-') + closing(stretch);
+    });
+    return `${label.padEnd(margin.length - 1)}|${bars.join('')}`.trimEnd();
+  });
+  return [row(head), above((column) => column.chord), ...strings, above((column) => column.count)];
+}
+
+function headerOf(sheet: LineSheet, lessonTitle: string): readonly string[] {
+  const key = sheet.bars.length === 0 ? sheet.key : keyAt(sheet, 0);
+  const swung = swingRatio(sheet.feel, sheet.tempo) > 1 ? ', eighths swung' : '';
+  const tuning = [...sheet.instrument.openStrings].reverse().map((pitch) => formatName(pitch));
+  return [
+    lessonTitle,
+    sheet.name,
+    `${describeKey(key)}, ${sheet.metre.count}/${sheet.metre.unit}, ${sheet.tempo} bpm, ${sheet.feel.name}${swung}`,
+    `Tuning, lowest string first: ${tuning.join(' ')}. The lowest line is the lowest string.`,
+    'Counting stands below; a dot is a beat that is not struck, x a dead note.',
+  ].flatMap((line) => wrap(plainText(line), WIDTH));
+}
+
+/**
+ * A line as text tab, as players post it: fixed-width lines of at most 80 signs with bar numbers, chords, strings
+ * and counting, `:` at repeats, endings by their numbers. It uses signs of every keyboard, except where a person
+ * typed others.
+ */
+export function writeTextTab(sheet: LineSheet, lessonTitle: string): string {
+  const labels = sheet.instrument.openStrings.map((pitch) => plainText(formatName(pitch)));
+  const room = WIDTH - Math.max(...labels.map((label) => label.length)) - 1;
+  const systems = systemsOf(stretchesOf(sheet, room), room);
+  let section = -1;
+  const music = systems.flatMap((stretches) => {
+    const [first] = stretches;
+    const opens = first !== undefined && first.bar.section !== section && first.begins;
+    section = first?.bar.section ?? section;
+    const name = opens ? (sheet.chart.sections[section]?.name ?? null) : null;
+    return [
+      '',
+      ...(name === null ? [] : wrap(`[${plainText(name)}]`, WIDTH)),
+      ...printSystem(stretches, labels),
+    ];
+  });
+  return `${[...headerOf(sheet, lessonTitle), ...music].join('\n')}\n`;
+}
