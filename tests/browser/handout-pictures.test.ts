@@ -1,0 +1,136 @@
+import { expect, test } from 'vitest';
+import { openBench } from '../support/browser';
+
+test('a picture of some bars stands alone: outlines only, on a transparent ground', async () => {
+  const { page, expectClean } = await openBench();
+  const made = await page.evaluate(async () => {
+    const { deriveSheets, sampleLesson } = await window.rooms.lesson();
+    const { barsPicture, pngFile, svgFile } = await window.rooms.handout();
+    const line = deriveSheets(sampleLesson(0, 'test')).find((sheet) => sheet.kind === 'line');
+    if (line?.kind !== 'line') throw new Error('the sample has no line');
+    const picture = await barsPicture(line, 1, 2, { degrees: true, fingers: false, counting: true });
+    const png = await createImageBitmap(await pngFile(picture, 2));
+    const pen = new OffscreenCanvas(png.width, png.height).getContext('2d');
+    if (pen === null) throw new Error('no canvas');
+    pen.drawImage(png, 0, 0);
+    const { data } = pen.getImageData(0, 0, png.width, png.height);
+    const opaque = data.filter((value, index) => index % 4 === 3 && value > 200).length;
+    const [width, height] = ['width', 'height'].map((name) => Number(picture.getAttribute(name)));
+    return {
+      file: svgFile(picture),
+      png: [png.width, png.height],
+      size: [width, height],
+      opaque,
+      corner: data[3],
+    };
+  });
+  expect(made.file).toMatch(
+    /^<\?xml version="1.0" encoding="UTF-8"\?>\n<svg [^>]*xmlns="http:\/\/www.w3.org\/2000\/svg"/,
+  );
+  expect(made.file).not.toMatch(/<text|font-family|href|style=/);
+  expect(made.png).toEqual(made.size.map((side) => (side ?? 0) * 2));
+  expect(made.corner).toBe(0);
+  expect(made.opaque).toBeGreaterThan(2000);
+  expectClean();
+});
+
+test('a name without glyphs stays text in a picture, beside what follows it', async () => {
+  const { page } = await openBench();
+  const parts = await page.evaluate(async () => {
+    const { standAlone } = await window.rooms.handout();
+    const drawing = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
+    const text = document.createElementNS('http://www.w3.org/2000/svg', 'text');
+    text.textContent = 'Μαρία 5';
+    text.setAttribute('x', '10');
+    text.setAttribute('font-size', '20');
+    drawing.append(text);
+    const alone = await standAlone(drawing);
+    return [...alone.children].map((part) => ({ name: part.localName, text: part.textContent }));
+  });
+  expect(parts).toEqual([
+    { name: 'text', text: 'Μαρία' },
+    { name: 'path', text: '' },
+  ]);
+});
+
+const LOGOS = {
+  plain:
+    '<svg xmlns="http://www.w3.org/2000/svg" width="60" height="30"><style>.ground { fill: teal }</style><rect class="ground" width="60" height="30" style="stroke: none"/></svg>',
+  script: '<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"><script>alert(1)</script></svg>',
+  handler: '<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9" onload="alert(1)"/>',
+  link: '<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"><image href="https://example.org/a.png"/></svg>',
+  prefixed:
+    '<s:svg xmlns:s="http://www.w3.org/2000/svg" width="9" height="9"><s:script href="a.js"/></s:svg>',
+  entity: '<!DOCTYPE svg [<!ENTITY x "y">]><svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"/>',
+  torn: '<svg xmlns="http://www.w3.org/2000/svg"><rect',
+} as const;
+
+test('a logo is taken when it is a picture, and refused with a sentence when it is not', async () => {
+  const { page, expectClean } = await openBench();
+  const read = await page.evaluate(async (logos) => {
+    const { readLogo } = await window.rooms.handout();
+    const svg = (text: string) => readLogo(new Blob([text], { type: 'image/svg+xml' }));
+    const canvas = document.createElement('canvas');
+    canvas.width = 4000;
+    canvas.height = 1000;
+    const png = await new Promise<Blob | null>((resolve) => canvas.toBlob(resolve));
+    if (png === null) throw new Error('no picture');
+    const plain = await svg(logos.plain);
+    const picture = new Image();
+    picture.src = plain.ok ? plain.value : '';
+    await picture.decode();
+    const pen = document.createElement('canvas').getContext('2d');
+    pen?.drawImage(picture, 0, 0);
+    const colour = [...(pen?.getImageData(20, 20, 1, 1).data ?? [])];
+    return {
+      plain,
+      colour,
+      script: await svg(logos.script),
+      handler: await svg(logos.handler),
+      link: await svg(logos.link),
+      prefixed: await svg(logos.prefixed),
+      entity: await svg(logos.entity),
+      prefixed:
+        '<s:svg xmlns:s="http://www.w3.org/2000/svg" width="9" height="9"><s:script href="a.js"/></s:svg>',
+      entity:
+        '<!DOCTYPE svg [<!ENTITY x "y">]><svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"/>',
+      torn: await svg(logos.torn),
+      png: await readLogo(png),
+      broken: await readLogo(new Blob(['not a picture'], { type: 'image/png' })),
+      huge: await readLogo(new Blob([new Uint8Array(6_000_000)], { type: 'image/png' })),
+    };
+  }, LOGOS);
+  expect(read.plain.ok && read.plain.value.startsWith('data:image/')).toBe(true);
+  // Teal is 0, 128, 128 (CSS Color 4); a JPEG may be a little off.
+  [0, 128, 128].forEach((wanted, index) => {
+    expect(Math.abs((read.colour[index] ?? 0) - wanted)).toBeLessThan(8);
+  });
+  expect(read.png.ok && read.png.value.length < 400_000).toBe(true);
+  for (const name of ['script', 'handler', 'link', 'prefixed', 'entity'] as const) {
+    expect(read[name], name).toEqual({ ok: false, problem: expect.stringContaining('script, links') });
+  }
+  for (const name of ['torn', 'broken'] as const) {
+    expect(read[name], name).toEqual({ ok: false, problem: expect.stringContaining('could not be read') });
+  }
+  expect(read.huge).toEqual({ ok: false, problem: expect.stringContaining('larger than 5 MB') });
+  expectClean();
+});
+
+test('a logo with transparency goes into the PDF, and a broken one is left out and said', async () => {
+  const { page, expectClean } = await openBench();
+  const made = await page.evaluate(async () => {
+    const { deriveSheets, sampleLesson, setHandout } = await window.rooms.lesson();
+    const { buildHandout, handoutPdf } = await window.rooms.handout();
+    const canvas = document.createElement('canvas');
+    canvas.getContext('2d')?.fillRect(10, 10, 50, 50);
+    const lesson = sampleLesson(0, 'test');
+    const withLogo = setHandout(lesson, { logo: canvas.toDataURL('image/png') });
+    const broken = setHandout(lesson, { logo: 'data:image/png;base64,AAAA' });
+    const { bytes } = await handoutPdf(await buildHandout(withLogo, deriveSheets(withLogo)));
+    const { remarks } = await buildHandout(broken, deriveSheets(broken));
+    return { hasImage: new TextDecoder('latin1').decode(bytes).includes('/Subtype /Image'), remarks };
+  });
+  expect(made.hasImage).toBe(true);
+  expect(made.remarks).toEqual(['The lesson’s logo could not be read and is left out. Choose it again.']);
+  expectClean();
+});

@@ -1,0 +1,82 @@
+import { deriveSheets, type Lesson } from '../../src/core/lesson';
+import type { Mark } from '../../src/handout/layout/marks';
+import { type HandoutLayout, handoutPages } from '../../src/handout/layout/pages';
+import type { PageToWrite } from '../../src/handout/pdf/write';
+import type { SvgElement } from '../../src/handout/svg/style';
+import { engrave } from '../../src/score/engrave';
+import type { Ink } from '../../src/score/types';
+import { FACES, svg } from './pages';
+
+/** Widths from the page's own faces, as a browser measures them. */
+export function measureAsPrinted(
+  text: string,
+  { size, bold }: { readonly size: number; readonly bold: boolean },
+): number {
+  const face = FACES.find((one) => one.family === 'Academico' && one.bold === bold);
+  if (face === undefined) throw new Error('the text face is missing');
+  return (face.font.layout(text).advanceWidth / face.font.unitsPerEm) * size;
+}
+
+/** The pages of a lesson as they are laid out for print, without a browser. */
+export const layOutForPrint = (lesson: Lesson): HandoutLayout =>
+  handoutPages(lesson, deriveSheets(lesson), null, { measure: measureAsPrinted, engrave });
+
+/** The drawing of every page, as the PDF writer reads it. */
+export const drawnPages = (layout: HandoutLayout): readonly PageToWrite[] =>
+  layout.pages.map(({ width, height, marks }) => ({
+    width,
+    height,
+    svg: svg(
+      'svg',
+      {},
+      marks.map((mark) => drawnMark(mark, layout)),
+    ),
+  }));
+
+function drawnMark(mark: Mark, layout: HandoutLayout): SvgElement {
+  switch (mark.kind) {
+    case 'text':
+      return svg(
+        'text',
+        {
+          x: mark.x,
+          y: mark.y,
+          'font-size': mark.size,
+          'font-weight': mark.bold ? 'bold' : 'normal',
+          'text-anchor': mark.anchor,
+        },
+        mark.text,
+      );
+    case 'rule':
+      return svg('path', { d: `M${mark.x} ${mark.y}l${mark.width} ${mark.height}`, stroke: 'black' });
+    case 'box':
+      return svg('rect', { ...mark, fill: 'none', stroke: 'black' });
+    case 'picture':
+      return svg('image', { ...mark, href: mark.source });
+    case 'system': {
+      const system = layout.scores[mark.score]?.systems[mark.system];
+      const transform = `translate(${mark.x} ${mark.y}) scale(${system?.scale ?? 1})`;
+      return svg('g', { transform }, (system?.ink ?? []).map(drawnInk));
+    }
+  }
+}
+
+const drawnInk = (ink: Ink): SvgElement =>
+  ink.kind === 'path'
+    ? svg(
+        'path',
+        ink.stroke > 0
+          ? { d: ink.d, fill: 'none', stroke: 'black', 'stroke-width': ink.stroke }
+          : { d: ink.d },
+      )
+    : svg(
+        'text',
+        {
+          x: ink.x,
+          y: ink.y,
+          'font-family': ink.font === 'Bravura' ? 'Bravura' : 'Academico, Bravura',
+          'font-size': ink.size,
+          'font-weight': ink.bold ? 'bold' : 'normal',
+        },
+        ink.text,
+      );
