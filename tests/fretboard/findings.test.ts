@@ -11,6 +11,7 @@ import {
   type LineContext,
   type NoteToFinger,
   playingFindings,
+  repairFor,
 } from '../../src/core/fretboard';
 import { repaired } from '../../src/core/fretboard/repairs';
 import { hands, lines, ONCE } from './arbitrary';
@@ -34,17 +35,21 @@ const fingered = (
 const pinned = (notes: readonly NoteToFinger[], pins: Readonly<Record<number, Pins>>): NoteToFinger[] =>
   notes.map((note, index) => ({ ...note, ...(pins[index] === undefined ? {} : { pins: pins[index] }) }));
 
+/** Findings each with the repair that is offered for it. */
+const mending = (line: FingeredLine) =>
+  playingFindings(line).map((finding) => ({ ...finding, repair: repairFor(line, finding) }));
+
 const kinds = (line: FingeredLine): readonly string[] =>
   playingFindings(line).map(({ kind, note }) => `${note} ${kind}`);
 
 describe('findings about playing', () => {
   it('are none where a line lies well', () => {
-    expect(playingFindings(fingered(run([36, 40, 43, 48, 43, 40, 36, 35])))).toEqual([]);
+    expect(mending(fingered(run([36, 40, 43, 48, 43, 40, 36, 35])))).toEqual([]);
   });
 
   it('name a note off the neck and move it by the octave', () => {
     const line = fingered(run([36, 27, 64]));
-    expect(playingFindings(line)).toMatchObject([
+    expect(mending(line)).toMatchObject([
       { kind: 'off the neck', note: 1, repair: { kind: 'octave', halfSteps: 12 } },
       { kind: 'off the neck', note: 2, repair: { kind: 'octave', halfSteps: -12 } },
     ]);
@@ -52,7 +57,7 @@ describe('findings about playing', () => {
 
   it('name a pin that no place meets and let it go', () => {
     const line = fingered(pinned(run([36, 38]), { 0: { string: stringNumber(1) } }));
-    expect(playingFindings(line)).toMatchObject([
+    expect(mending(line)).toMatchObject([
       { kind: 'pin not met', note: 0, repair: { kind: 'release', notes: [0] } },
     ]);
   });
@@ -60,27 +65,27 @@ describe('findings about playing', () => {
   it('name a fret beyond the level and play the note lower', () => {
     const low = { ...DEFAULT_HAND, highestFret: fret(5) };
     const far = fingered(pinned(run([36, 38, 36]), { 0: { string: stringNumber(4) } }), ONCE, low);
-    expect(playingFindings(far).find(({ kind }) => kind === 'fret too high')).toMatchObject({
+    expect(mending(far).find(({ kind }) => kind === 'fret too high')).toMatchObject({
       note: 0,
       message: 'fret 8 is beyond fret 5, the highest for this level.',
       repair: { kind: 'pin', pins: [{ note: 0, pins: { string: 3, fret: 3 } }] },
     });
     const high = fingered(run([50]), ONCE, low);
-    expect(playingFindings(high)).toMatchObject([{ repair: { kind: 'octave', halfSteps: -12 } }]);
+    expect(mending(high)).toMatchObject([{ repair: { kind: 'octave', halfSteps: -12 } }]);
   });
 
   it('name a shift that comes too soon for the tempo', () => {
     const sixteenths = run([29, 53, 29], 240);
-    const findings = playingFindings(fingered(sixteenths));
+    const findings = mending(fingered(sixteenths));
     expect(findings.map(({ kind }) => kind)).toContain('shift too far');
     expect(findings[0]?.message).toMatch(/^the hand has only 0\.06 seconds for the shift from position I to/);
     expect(findings.every(({ repair }) => repair !== null)).toBe(true);
-    expect(playingFindings(fingered(run([29, 53, 29], 1920)))).toEqual([]);
+    expect(mending(fingered(run([29, 53, 29], 1920)))).toEqual([]);
   });
 
   it('let pins go that ask for the shift', () => {
     const notes = pinned(run([29, 38, 29], 240), { 1: { string: stringNumber(4), fret: fret(10) } });
-    const shift = playingFindings(fingered(notes)).find(({ kind }) => kind === 'shift too far');
+    const shift = mending(fingered(notes)).find(({ kind }) => kind === 'shift too far');
     expect(shift?.repair).toMatchObject({ kind: 'release', notes: [1] });
   });
 
@@ -89,7 +94,7 @@ describe('findings about playing', () => {
     const first: Finger = 1;
     const fourth: Finger = 4;
     const notes = pinned(run([29, 32]), { 0: { finger: first }, 1: { fret: fret(4), finger: fourth } });
-    expect(playingFindings(fingered(notes, ONCE, child))).toMatchObject([
+    expect(mending(fingered(notes, ONCE, child))).toMatchObject([
       {
         kind: 'stretch too wide',
         note: 1,
@@ -103,7 +108,7 @@ describe('findings about playing', () => {
     const child = { ...DEFAULT_HAND, ...HAND_SPANS.child };
     const positions = [{ start: ticks(0), end: ticks(960), position: fret(1) }];
     const line = fingered(run([29, 32]), { ...ONCE, positions }, child);
-    expect(playingFindings(line)).toMatchObject([
+    expect(mending(line)).toMatchObject([
       { kind: 'stretch too wide', repair: { kind: 'release position', note: 1 } },
     ]);
   });
@@ -113,12 +118,12 @@ describe('findings about playing', () => {
     if (first === undefined || second === undefined) throw new Error('no notes');
     const short = { ...first, duration: ticks(480) };
     const open = { ...short, pins: { fret: fret(0) } };
-    expect(playingFindings(fingered([open, second]))).toMatchObject([
+    expect(mending(fingered([open, second]))).toMatchObject([
       { kind: 'open string rings', note: 0, repair: { kind: 'pin' } },
     ]);
-    expect(playingFindings({ ...fingered([open, second]), muted: false })).toEqual([]);
+    expect(mending({ ...fingered([open, second]), muted: false })).toEqual([]);
     const lowest = { ...short, midi: run([28])[0]?.midi ?? short.midi };
-    expect(playingFindings(fingered([lowest, second]))).toMatchObject([
+    expect(mending(fingered([lowest, second]))).toMatchObject([
       { kind: 'open string rings', repair: null, message: expect.stringContaining('plucking hand') },
     ]);
   });
@@ -142,7 +147,7 @@ describe('findings about playing', () => {
           hand,
         );
         const before = kinds(line);
-        for (const { kind, note, repair } of playingFindings(line)) {
+        for (const { kind, note, repair } of mending(line)) {
           found += 1;
           if (repair === null) continue;
           mended += 1;

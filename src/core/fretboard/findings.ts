@@ -1,13 +1,94 @@
-import { type Fault, faultsOf } from './faults';
-import type { FingeredLine } from './fingered-line';
-import { type PlayingRepair, repairFor } from './repairs';
+import { type FingeredLine, type Held, heldAt, heldBefore, onsetGap } from './fingered-line';
+import { handSpan } from './neck';
+import { romanNumeral } from './roman';
+import { shiftTime } from './shift-time';
+import { statesMeeting } from './states';
 
-/** Something about playing a line that a careful colleague would point out, and what would mend it. */
-export interface PlayingFinding extends Fault {
-  /** Tried on the line before it is offered; null where only the player can mend the fault. */
-  readonly repair: PlayingRepair | null;
+/** Something about playing one note of a line that a careful colleague would point out. */
+export interface PlayingFinding {
+  readonly kind:
+    | 'off the neck'
+    | 'pin not met'
+    | 'fret too high'
+    | 'shift too far'
+    | 'stretch too wide'
+    | 'open string rings';
+  /** Index of the note in the line. */
+  readonly note: number;
+  /** What and why, to be read on after "Bar 3, beat 2: ". */
+  readonly message: string;
 }
 
-/** All findings about playing a line, in the order of its notes. */
+/** All findings about playing a line, in the order of its notes; `repairFor` says what mends each. */
 export const playingFindings = (line: FingeredLine): readonly PlayingFinding[] =>
-  faultsOf(line).map((fault) => ({ ...fault, repair: repairFor(line, fault) }));
+  line.notes.flatMap((_, index) => {
+    const held = heldAt(line, index);
+    if (held === null) {
+      return [
+        { kind: 'off the neck' as const, note: index, message: 'this note does not lie on the instrument.' },
+      ];
+    }
+    const before = heldBefore(line, index);
+    return [
+      pinNotMet(line, held),
+      fretTooHigh(line, held),
+      before === null ? null : shiftTooFar(line, before, held),
+      before === null ? null : stretchTooWide(line, before, held),
+      openStringRings(line, held),
+    ].filter((finding) => finding !== null);
+  });
+
+function pinNotMet(line: FingeredLine, { index, note }: Held): PlayingFinding | null {
+  const { pins } = note;
+  if (pins === undefined) return null;
+  if (statesMeeting({ pins, position: null }, note, line.instrument, line.hand).length > 0) return null;
+  return {
+    kind: 'pin not met',
+    note: index,
+    message: 'the string, fret or finger asked for does not fit this note, so it is not obeyed.',
+  };
+}
+
+function fretTooHigh(line: FingeredLine, { index, at }: Held): PlayingFinding | null {
+  const limit = line.hand.highestFret;
+  if (at.fret <= limit) return null;
+  return {
+    kind: 'fret too high',
+    note: index,
+    message: `fret ${at.fret} is beyond fret ${limit}, the highest for this level.`,
+  };
+}
+
+function shiftTooFar(line: FingeredLine, before: Held, held: Held): PlayingFinding | null {
+  const shift = shiftTime(line, before, held);
+  if (shift === null || shift.needed <= shift.given) return null;
+  const seconds = (shift.given / line.context.ticksPerSecond).toFixed(2);
+  return {
+    kind: 'shift too far',
+    note: held.index,
+    message: `the hand has only ${seconds} seconds for the shift from position ${romanNumeral(shift.from)} to position ${romanNumeral(shift.to)}.`,
+  };
+}
+
+function stretchTooWide(line: FingeredLine, before: Held, { index, at }: Held): PlayingFinding | null {
+  if (before.at.position !== at.position || before.at.finger === 0 || at.finger === 0) return null;
+  const span = handSpan(before.at.fret, at.fret, line.instrument.scaleLength);
+  if (span <= line.hand.reach) return null;
+  return {
+    kind: 'stretch too wide',
+    note: index,
+    message: `frets ${before.at.fret} and ${at.fret} in one position ask for ${Math.round(span)} mm; the hand reaches ${line.hand.reach} mm.`,
+  };
+}
+
+function openStringRings(line: FingeredLine, { index, note, at }: Held): PlayingFinding | null {
+  if (!line.muted || at.finger !== 0) return null;
+  const after = line.notes[index + 1] ?? (line.context.loop === null ? undefined : line.notes[0]);
+  if (after !== undefined && onsetGap(line, note, after) <= note.duration) return null;
+  return {
+    kind: 'open string rings',
+    note: index,
+    message:
+      'the open string rings on into the rest, where this style wants silence; stop it with the plucking hand.',
+  };
+}

@@ -9,7 +9,7 @@ export { DEFAULT_HAND, HAND_SPANS, ticksPerSecond } from './hand';
 export { createInstrument, LONG_SCALE, rangeOf, SHORT_SCALE, TUNINGS, type Tuning } from './instruments';
 export { fretDistance, handSpan, pitchAt, placesOf } from './neck';
 export { pinsOf, transposePins } from './pins';
-export type { PlayingRepair } from './repairs';
+export { type PlayingRepair, repairFor } from './repairs';
 export { romanNumeral } from './roman';
 export { homePosition, notesInPosition, octaveShapes, type Shape, type ShapeNote } from './shapes';
 export type * from './types';

@@ -1,6 +1,6 @@
 import { midiNumber, type Pins, type Ticks, ticks } from '../base';
 import { alternativesFor } from './alternatives';
-import { type Fault, faultsOf } from './faults';
+import { type PlayingFinding, playingFindings } from './findings';
 import { fingerLine } from './finger-line';
 import { type FingeredLine, type Held, heldAt, heldBefore } from './fingered-line';
 import { placesOf } from './neck';
@@ -8,7 +8,7 @@ import { pinsOf } from './pins';
 import { GIVEN_UP, type ShiftTime, shiftTime } from './shift-time';
 import type { Place } from './types';
 
-/** A change of the line that makes a fault go away, with the words for its button. */
+/** A change of the line that makes a finding go away, with the words for its button. */
 export type PlayingRepair = { readonly label: string } & (
   | {
       /** Hold notes at given places, in place of the pins that they had. */
@@ -101,43 +101,43 @@ function changed(line: FingeredLine, repair: PlayingRepair): Pick<FingeredLine, 
 }
 
 /**
- * The first repair that has been tried on the line and found to mend the fault without bringing a new one, or
- * else the first that leaves no more faults than before; null where only the player can mend it, as the
- * fault's message then says.
+ * The first repair that has been tried on the line and found to mend the finding without bringing a new one, or
+ * else the first that leaves no more findings than before; null where only the player can mend it, as the
+ * finding's message then says.
  */
-export function repairFor(line: FingeredLine, fault: Fault): PlayingRepair | null {
-  const known = faultsOf(line).map(keyOf);
+export function repairFor(line: FingeredLine, finding: PlayingFinding): PlayingRepair | null {
+  const known = playingFindings(line).map(keyOf);
   let second: PlayingRepair | null = null;
-  for (const repair of candidates(line, fault)) {
-    const left = faultsOf(repaired(line, repair)).map(keyOf);
-    if (left.includes(keyOf(fault))) continue;
+  for (const repair of candidates(line, finding)) {
+    const left = playingFindings(repaired(line, repair)).map(keyOf);
+    if (left.includes(keyOf(finding))) continue;
     if (left.every((key) => known.includes(key))) return repair;
     if (left.length <= known.length) second ??= repair;
   }
   return second;
 }
 
-const keyOf = ({ kind, note }: Fault): string => `${kind} ${note}`;
+const keyOf = ({ kind, note }: PlayingFinding): string => `${kind} ${note}`;
 
-function* candidates(line: FingeredLine, fault: Fault): Generator<PlayingRepair> {
-  const held = heldAt(line, fault.note);
-  switch (fault.kind) {
+function* candidates(line: FingeredLine, finding: PlayingFinding): Generator<PlayingRepair> {
+  const held = heldAt(line, finding.note);
+  switch (finding.kind) {
     case 'off the neck':
-      yield* octaveMoves(fault.note, line);
+      yield* octaveMoves(finding.note, line);
       return;
     case 'pin not met':
-      yield { kind: 'release', notes: [fault.note], label: 'Let the hand choose' };
+      yield { kind: 'release', notes: [finding.note], label: 'Let the hand choose' };
       return;
     case 'fret too high':
-      yield* placesWithinLimit(line, fault.note, 'Play it lower on the neck', () => true);
-      yield* octaveMoves(fault.note, line);
+      yield* placesWithinLimit(line, finding.note, 'Play it lower on the neck', () => true);
+      yield* octaveMoves(finding.note, line);
       return;
     case 'open string rings':
-      yield* placesWithinLimit(line, fault.note, 'Play it on a fretted string', ({ fret }) => fret > 0);
+      yield* placesWithinLimit(line, finding.note, 'Play it on a fretted string', ({ fret }) => fret > 0);
       return;
     case 'stretch too wide':
     case 'shift too far': {
-      const before = heldBefore(line, fault.note);
+      const before = heldBefore(line, finding.note);
       if (before !== null && held !== null) yield* easierMoves(line, before, held);
     }
   }
