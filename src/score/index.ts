@@ -1,4 +1,6 @@
 export { drawSystem } from './draw';
 export { layoutScore, loadScoreFonts } from './load';
+export { drawFretboard } from './neck/draw';
+export type { FretboardRequest, NeckNote } from './neck/types';
 export { playheadX } from './playhead';
 export type * from './types';
