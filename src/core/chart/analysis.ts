@@ -2,6 +2,7 @@ import {
   type Chord,
   type ChordFunction,
   chordFunction,
+  describeKey,
   findKey,
   type Key,
   type KeyFindingOptions,
@@ -64,16 +65,28 @@ export function chordFunctions(
   const spans = chart.bars.flatMap((bar) =>
     bar.spans.map((span) => ({ bar, chord: span.harmony.kind === 'chord' ? span.harmony.chord : null })),
   );
+  const functionOf = rememberingFunctions();
   const nexts = nextChords(spans.map(({ chord }) => chord));
   const functions = spans.map(({ bar, chord }, index) => {
     const where = bar.key ?? sectionKeys[bar.section] ?? key;
-    return chord ? chordFunction(chord, where, nexts[index] ?? undefined) : null;
+    return chord ? functionOf(chord, where, nexts[index] ?? undefined) : null;
   });
   let done = 0;
   return chart.bars.map((bar) => {
     done += bar.spans.length;
     return functions.slice(done - bar.spans.length, done);
   });
+}
+
+/** {@link chordFunction}, worked out once for each chord, key and next chord. */
+function rememberingFunctions(): typeof chordFunction {
+  const known = new Map<string, ChordFunction>();
+  return (chord, key, next) => {
+    const id = `${chord.symbol} ${describeKey(key)} ${next?.symbol ?? ''}`;
+    const found = known.get(id) ?? chordFunction(chord, key, next);
+    known.set(id, found);
+    return found;
+  };
 }
 
 /** For each chord the next that is another one, round to the beginning; null before a gap in the harmony. */

@@ -2,6 +2,7 @@ import { failure, type Result, type SpelledName, sameName, success } from '../ba
 import { nameOfDegree } from './degrees';
 import { transposeName } from './intervals';
 import { formatName, leadingName } from './names';
+import { remembering } from './remember';
 import { readDescriptor } from './symbol-reader';
 import type { Chord, Interval } from './types';
 
@@ -54,21 +55,23 @@ function problemWith(text: string): { readonly message: string } {
  * normalised for drawing, so that two spellings of one chord look the same. Never throws; the problem is one
  * sentence.
  */
-export function parseChord(text: string): Result<Chord, { readonly message: string }> {
-  const trimmed = text.trim();
-  const parts = splitSymbol(trimmed);
-  const descriptor = parts && readDescriptor(parts.descriptor);
-  if (!parts || !descriptor) return failure(problemWith(trimmed));
-  const { root } = parts;
-  const bass = parts.bass ?? root;
-  return success({
-    symbol: drawnSymbol(root, descriptor.suffix, bass),
-    root,
-    bass,
-    tones: descriptor.degrees.map((degree) => ({ degree, name: nameOfDegree(root, degree) })),
-    family: descriptor.family,
-  });
-}
+export const parseChord: (text: string) => Result<Chord, { readonly message: string }> = remembering(
+  (text) => {
+    const trimmed = text.trim();
+    const parts = splitSymbol(trimmed);
+    const descriptor = parts && readDescriptor(parts.descriptor);
+    if (!parts || !descriptor) return failure(problemWith(trimmed));
+    const { root } = parts;
+    const bass = parts.bass ?? root;
+    return success({
+      symbol: drawnSymbol(root, descriptor.suffix, bass),
+      root,
+      bass,
+      tones: descriptor.degrees.map((degree) => ({ degree, name: nameOfDegree(root, degree) })),
+      family: descriptor.family,
+    });
+  },
+);
 
 function drawnSymbol(root: SpelledName, suffix: string, bass: SpelledName): string {
   // `E♭♭5` would read as E♭ with a flat fifth.

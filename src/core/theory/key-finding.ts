@@ -148,7 +148,13 @@ function spellingCost(key: Key, notes: readonly WeightedNote[]): number {
 
 function judge(key: Key, chords: readonly WeightedChord[], total: number, loops: boolean): KeyGuess {
   const notes = notesOf(key);
-  const fits = chords.map(({ chord }) => fitOf(chord, notes));
+  // A chart has many chords but few different ones.
+  const fitOfSymbol = new Map<string, Fit>();
+  const fits = chords.map(({ chord }) => {
+    const fit = fitOfSymbol.get(chord.symbol) ?? fitOf(chord, notes);
+    fitOfSymbol.set(chord.symbol, fit);
+    return fit;
+  });
   const points = chords.reduce((sum, { weight }, index) => sum + weight * (fits[index]?.points ?? 0), 0);
   const first = chords[0]?.chord;
   const last = chords[chords.length - 1]?.chord;

@@ -1,6 +1,7 @@
 import { chordParserFactory } from 'chord-symbol';
 import { foldedStep, sameDegree } from './degrees';
 import { alterationOrNull } from './names';
+import { remembering } from './remember';
 import type { ChordFamily, Degree } from './types';
 
 /*
@@ -149,18 +150,8 @@ function read(descriptor: string): Descriptor | null {
   return { suffix: written + drawnChanges(written, chordChanges), degrees, family };
 }
 
-const known = new Map<string, Descriptor | null>();
-const MOST_KNOWN = 1000;
-
 /**
  * Reads the part of a chord symbol after its root (`m7b5`, `-7`, `(b9)`, nothing at all for a major triad), or
- * gives null. Answers are remembered, as a chart uses the same few again and again.
+ * gives null.
  */
-export function readDescriptor(descriptor: string): Descriptor | null {
-  const remembered = known.get(descriptor);
-  if (remembered !== undefined) return remembered;
-  if (known.size >= MOST_KNOWN) known.clear();
-  const answer = read(descriptor);
-  known.set(descriptor, answer);
-  return answer;
-}
+export const readDescriptor = remembering(read);
