@@ -71,7 +71,7 @@ const SIGNS = { '♭♭': -2, '♭': -1, '': 0, '♯': 1, '♯♯': 2 } as const
 const isSign = (text: string): text is keyof typeof SIGNS => text in SIGNS;
 
 /** `B♭1`. */
-export function pitchOf(text: string): SpelledPitch {
+function pitchOf(text: string): SpelledPitch {
   const [, name = '', sign = '', octave = ''] = /^([A-G])([♭♯]*)(-?\d)$/.exec(text) ?? [];
   const letter = LETTERS.find((one) => one === name);
   if (!letter || !isSign(sign)) throw new Error(`No pitch: ${text}`);

@@ -28,7 +28,7 @@ const barMiddle = (placed: PlacedBar): number =>
   (placed.content + placed.right - placed.bar.leading.after) / 2;
 
 /** The vertical place of a head, from the staff's top line. */
-export const headY = (height: number): number => STAFF_HEIGHT / 2 - (height * SPACE) / 2;
+const headY = (height: number): number => STAFF_HEIGHT / 2 - (height * SPACE) / 2;
 
 const ARTICULATIONS = {
   staccato: { above: 0xe4a2, below: 0xe4a3, advance: 3.36 },

@@ -1,0 +1,82 @@
+import { bench, describe } from 'vitest';
+import { openBench } from '../../support/browser';
+import { sheetOf } from '../../support/score-sheets';
+
+const FOUR =
+  'F1/1 A1/1 C2/.5 C2/.5 A1/1 | r/1 D2/.5 D2/.5 A1/1 F1/1 | G1/1 B♭1/1 D2/.5 D2/.5 B♭1/1 | r/1 C2/.5 C2/.5 G1/1 E1/1';
+
+const lineOf = (bars: number, last = FOUR) =>
+  sheetOf({
+    key: 'F',
+    chart: Array(bars / 4)
+      .fill('| F | Dm | Gm | C7 |')
+      .join('\n'),
+    notes: [...Array(bars / 4 - 1).fill(FOUR), last].join(' | '),
+  });
+
+const { page } = await openBench({ width: 1000 });
+await page.evaluate(async () => {
+  const score = await window.rooms.score();
+  await score.loadScoreFonts();
+});
+
+/** Lays out, draws every system anew and lets the browser place it. */
+describe('layout and drawing of the whole score in the browser', () => {
+  for (const bars of [8, 32, 128]) {
+    const sheet = lineOf(bars);
+    let width = 700;
+    bench(`${bars} bars`, async () => {
+      width += 0.37;
+      await page.evaluate(
+        async ([sheet, width]) => {
+          const score = await window.rooms.score();
+          const layout = score.layoutScore(sheet, {
+            width,
+            degrees: true,
+            fingers: true,
+            counting: false,
+            barsPerSystem: 4,
+            measureNumbers: true,
+          });
+          document.body.replaceChildren(
+            ...layout.systems.map(({ index }) => score.drawSystem(layout, index)),
+          );
+          document.body.getBoundingClientRect();
+        },
+        [sheet, width] as const,
+      );
+    });
+  }
+});
+
+/** Two versions of a line by turns: only the system whose fingerprint changed is drawn. */
+describe('redrawing after one bar changed, in the browser', () => {
+  for (const bars of [8, 32, 128]) {
+    const sheets = [lineOf(bars), lineOf(bars, FOUR.replace('E1/1', 'G1/1'))] as const;
+    bench(`${bars} bars, there and back`, async () => {
+      await page.evaluate(async (sheets) => {
+        const score = await window.rooms.score();
+        let shown: readonly string[] = [];
+        for (const sheet of sheets) {
+          const layout = score.layoutScore(sheet, {
+            width: 900,
+            degrees: true,
+            fingers: true,
+            counting: false,
+            barsPerSystem: 4,
+            measureNumbers: true,
+          });
+          layout.systems.forEach(({ index, fingerprint }) => {
+            if (shown[index] === fingerprint) return;
+            const drawn = score.drawSystem(layout, index);
+            const old = document.body.children[index];
+            if (old) old.replaceWith(drawn);
+            else document.body.append(drawn);
+          });
+          shown = layout.systems.map(({ fingerprint }) => fingerprint);
+        }
+        document.body.getBoundingClientRect();
+      }, sheets);
+    });
+  }
+});
