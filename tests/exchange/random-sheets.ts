@@ -116,7 +116,7 @@ function notesOf(
   return notes;
 }
 
-export interface Ingredients {
+interface Ingredients {
   readonly chartText: string;
   readonly metre: Metre;
   readonly key: Key;
@@ -127,7 +127,7 @@ export interface Ingredients {
   readonly seed: number;
 }
 
-export function sheetFrom(made: Ingredients): LineSheet {
+function sheetFrom(made: Ingredients): LineSheet {
   const instrument = createInstrument(TUNINGS[made.tuning % TUNINGS.length]?.openStrings);
   const { lowest, highest } = rangeOf(instrument, 12);
   const draw = createRandom(made.seed);
@@ -160,7 +160,7 @@ export function sheetFrom(made: Ingredients): LineSheet {
 }
 
 /** Ingredients, so that a failing case prints something a person can read. */
-export const ingredients: fc.Arbitrary<Ingredients> = fc.record({
+const ingredients: fc.Arbitrary<Ingredients> = fc.record({
   chartText,
   metre: fc.constantFrom(...CHART_METRES),
   key: fc.constantFrom(...ALL_KEYS),

@@ -32,34 +32,25 @@ export interface OpenPage {
 }
 
 let shared: Promise<Browser> | undefined;
-const openBrowsers: Promise<Browser>[] = [];
 const opened: OpenPage[] = [];
 
-/**
- * Starts a browser. Most tests want {@link openApp}, which shares one; a test that needs flags of its own (a
- * WAV file as the microphone) starts its own with this. Both are closed at the end of the test file.
- */
-export function launchBrowser(extraArguments: readonly string[] = []): Promise<Browser> {
-  const starting = findTestBrowser().then(({ executablePath, environment }) =>
-    chromium.launch({
-      executablePath,
-      args: [
-        '--no-sandbox',
-        '--disable-gpu',
-        '--disable-quic',
-        '--no-first-run',
-        '--disable-background-networking',
-        '--disable-component-update',
-        '--disable-sync',
-        '--font-render-hinting=none',
-        '--autoplay-policy=no-user-gesture-required',
-        ...extraArguments,
-      ],
-      env: { ...definedOf(process.env), ...environment },
-    }),
-  );
-  openBrowsers.push(starting);
-  return starting;
+async function launchBrowser(): Promise<Browser> {
+  const { executablePath, environment } = await findTestBrowser();
+  return chromium.launch({
+    executablePath,
+    args: [
+      '--no-sandbox',
+      '--disable-gpu',
+      '--disable-quic',
+      '--no-first-run',
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--disable-sync',
+      '--font-render-hinting=none',
+      '--autoplay-policy=no-user-gesture-required',
+    ],
+    env: { ...definedOf(process.env), ...environment },
+  });
 }
 
 const definedOf = (variables: NodeJS.ProcessEnv): Record<string, string> =>
@@ -136,6 +127,7 @@ afterEach(async () => {
 });
 
 afterAll(async () => {
+  const browser = await shared;
   shared = undefined;
-  await Promise.all(openBrowsers.splice(0).map(async (browser) => (await browser).close()));
+  await browser?.close();
 });

@@ -1,6 +1,6 @@
 export { exportName } from './file-name';
 export { holdsLesson, readLessonLink, writeLessonLink } from './link/link';
-export { type MidiRequest, writeMidi } from './midi/write';
+export { writeMidi } from './midi/write';
 export { packMxl } from './musicxml/mxl';
 export { writeMusicXml } from './musicxml/score';
 export { writeTextTab } from './tab/write';
