@@ -17,6 +17,7 @@ export const FAULTS = {
   device:
     'No sound can be played: the browser found no working audio device. Connect loudspeakers or headphones and press Play again.',
   blocked: 'The browser kept the page silent. Click the page once, then press Play again.',
+  lost: 'The sound stopped: the audio device does not answer any more. Check loudspeakers or headphones and press Play again.',
   library: 'The sound could not be loaded. Check that the page can still be reached and press Play again.',
   paused: 'The browser or the system took the sound away. Press Play to go on.',
 } as const;
@@ -66,6 +67,17 @@ function openContext({ Context, setContext }: Tone): Context | null {
   }
 }
 
+/**
+ * Tone's wrapper of the device does not hand out its delay, which is a fifth of a second and more with wireless
+ * headphones; the device itself, which the wrapper holds, does. Without it the playhead is only a little early.
+ */
+function outputDelay({ rawContext }: Context): number {
+  const device: unknown = Reflect.get(rawContext, '_nativeAudioContext') ?? rawContext;
+  const delay: unknown =
+    typeof device === 'object' && device !== null ? Reflect.get(device, 'outputLatency') : 0;
+  return typeof delay === 'number' && Number.isFinite(delay) ? delay : 0;
+}
+
 /** Opens the audio device with the first call and wakes it with every call. */
 export function createAudio(onPaused: (fault: string) => void): {
   readonly open: () => Promise<Result<Audio, string>>;
@@ -93,15 +105,7 @@ export function createAudio(onPaused: (fault: string) => void): {
         onPaused(FAULTS.paused);
       }
     });
-    const { rawContext } = context;
-    audio = {
-      tone,
-      context,
-      outputDelay: () =>
-        'outputLatency' in rawContext && typeof rawContext.outputLatency === 'number'
-          ? rawContext.outputLatency
-          : 0,
-    };
+    audio = { tone, context, outputDelay: () => outputDelay(context) };
     return success(audio);
   };
 

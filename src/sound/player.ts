@@ -1,5 +1,5 @@
 import { failure, type Result, success } from '../core/base';
-import { createAudio } from './audio';
+import { createAudio, FAULTS } from './audio';
 import { createRenderer } from './renderer';
 import { createSession, type Fade, type Session } from './session';
 import type { Mix, Player, PlayerState, PlayRequest, PlayStep } from './types';
@@ -7,6 +7,9 @@ import type { Mix, Player, PlayerState, PlayRequest, PlayStep } from './types';
 /** The first sound of a page rises slowly, because the listener's volume is unknown; later ones are prompt. */
 const FIRST_FADE: Fade = { from: 0.2, seconds: 1.5 };
 const LATER_FADE: Fade = { from: 0, seconds: 0.005 };
+
+/** How often a playing device's clock is looked at, in milliseconds. */
+const WATCH = 2000;
 
 /** A player that opens the audio device, and loads what it needs for that, with the first call of `play`. */
 export function createPlayer(): Player {
@@ -48,6 +51,21 @@ export function createPlayer(): Player {
     }
   });
 
+  /** A device that was taken away may say that it runs while its clock stands still. */
+  const watch = (current: Session): void => {
+    const before = current.clock();
+    setTimeout(() => {
+      if (session !== current || state.kind !== 'playing') {
+        return;
+      }
+      if (current.clock() === before) {
+        silence(FAULTS.lost);
+      } else {
+        watch(current);
+      }
+    }, WATCH);
+  };
+
   const fail = (fault: string): Result<null, string> => {
     silence(fault);
     return failure(fault);
@@ -58,6 +76,7 @@ export function createPlayer(): Player {
     const call = calls;
     preparing = request;
     setState({ kind: 'preparing' });
+    renderer.warm();
     const opened = await audio.open();
     if (call !== calls) {
       return success(null);
@@ -83,6 +102,7 @@ export function createPlayer(): Player {
     preparing = null;
     heardBefore = true;
     setState({ kind: 'playing' });
+    watch(created);
     return success(null);
   };
 

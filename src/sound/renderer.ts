@@ -11,6 +11,8 @@ export type RenderResult = Result<RenderAnswer | null, string>;
 
 /** Computes sound beside the page, one job after the other. */
 export interface Renderer {
+  /** Starts the worker, so that it is there when the first job comes. */
+  warm(): void;
   render(job: RenderJob): Promise<RenderResult>;
   /** Ends whatever is being computed or waits; its promises give null. */
   cancel(): void;
@@ -52,6 +54,13 @@ export function createRenderer(): Renderer {
   };
 
   return {
+    warm: () => {
+      try {
+        worker ??= start();
+      } catch {
+        // The job that needs it says so.
+      }
+    },
     render: (job) =>
       new Promise((resolve) => {
         try {

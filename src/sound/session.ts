@@ -34,6 +34,8 @@ export interface Session {
   change(steps: readonly PlayStep[]): Promise<Result<null, string>>;
   setMix(mix: Mix): void;
   position(): PlayPosition | null;
+  /** The device's own time in seconds: it moves as long as the device works. */
+  clock(): number;
   /** Falls silent at once; nothing is heard or called any more. */
   close(): void;
 }
@@ -236,6 +238,7 @@ export function createSession(
       }
     },
     setMix: deck.setMix,
+    clock: () => context.currentTime,
     position: () => {
       const heard = now() - audio.outputDelay() * sampleRate;
       const playing = playingAt(heard);

@@ -14,6 +14,9 @@ const DRAWBARS: readonly (readonly [multiple: number, strength: number])[] = [
 /** A slow chorus, in Hz and as a share of the strength. */
 const TREMBLE = { rate: 6.3, depth: 0.09 } as const;
 
+/** The drawbars' waves begin apart, so that they do not all peak at once. */
+const PHASE = 1.3;
+
 /** An organ key held for so long, with the click of its contact at the beginning. */
 export function organNote(frequency: Hz, seconds: number, sampleRate: number): Float32Array {
   const samples = new Float32Array(Math.max(1, Math.round(seconds * sampleRate)));
@@ -21,9 +24,14 @@ export function organNote(frequency: Hz, seconds: number, sampleRate: number): F
   const audible = DRAWBARS.filter(([multiple]) => frequency * multiple < sampleRate * 0.45);
   for (const [drawbar, [multiple, strength]] of audible.entries()) {
     const omega = (2 * Math.PI * frequency * multiple) / sampleRate;
-    const phase = drawbar * 1.3;
+    const turn = 2 * Math.cos(omega);
+    let before = strength * Math.sin(drawbar * PHASE - omega);
+    let now = strength * Math.sin(drawbar * PHASE);
     for (let index = 0; index < samples.length; index += 1) {
-      samples[index] = (samples[index] ?? 0) + strength * Math.sin(omega * index + phase);
+      samples[index] = (samples[index] ?? 0) + now;
+      const next = turn * now - before;
+      before = now;
+      now = next;
     }
   }
   const total = DRAWBARS.reduce((sum, [, strength]) => sum + strength, 0);

@@ -34,15 +34,22 @@ const STRUM = 0.0025;
 export const sampleAt = (performance: Performance, tick: number, sampleRate: number): number =>
   Math.round(secondsAt(performance, tick) * sampleRate);
 
-/** Where open hats are cut off by the next hat; the last of a round by the first of the next round. */
+/**
+ * After how many ticks open hats are cut off by the next hat; the last of a round by the first of the next.
+ * The events come in order of time.
+ */
 function chokes(performance: Performance): ReadonlyMap<PerformanceEvent, number> {
   const hats = performance.events.filter((event) => event.part === 'drums' && HATS.has(event.sound));
   const cuts = new Map<PerformanceEvent, number>();
-  for (const [index, event] of hats.entries()) {
+  let later = (hats[0]?.start ?? 0) + performance.end - performance.countIn;
+  let here = later;
+  for (const event of hats.toReversed()) {
+    if (event.start < here) {
+      later = here;
+      here = event.start;
+    }
     if (event.part === 'drums' && event.sound === 'open hat') {
-      const next = hats.slice(index + 1).find((other) => other.start > event.start);
-      const wrapped = (hats[0]?.start ?? performance.end) + performance.end - performance.countIn;
-      cuts.set(event, (next?.start ?? wrapped) - event.start);
+      cuts.set(event, later - event.start);
     }
   }
   return cuts;
@@ -97,18 +104,40 @@ export const silence = (length: number): Stems => ({
   'count-in': new Float32Array(length),
 });
 
+/** The last stretch of a voice, from full level to nothing, by its length; few lengths occur. */
+const fades = new Map<number, Float32Array>();
+
+function fadeOf(length: number): Float32Array {
+  const known = fades.get(length);
+  if (known !== undefined) {
+    return known;
+  }
+  const fade = Float32Array.from(
+    { length },
+    (_, index) => 0.5 + 0.5 * Math.cos((Math.PI * (index + 1)) / length),
+  );
+  fades.set(length, fade);
+  return fade;
+}
+
 /** Adds a voice to its stem, beginning at sample `at` of the stem, which may lie before its beginning. */
 export function addVoice(stems: Stems, voice: PlacedVoice, at: number): void {
   const stem = stems[voice.stem];
   const { samples, gain, release } = voice;
-  const length = Math.min(voice.length, samples.length);
-  const first = Math.max(0, -at);
-  const last = Math.min(length, stem.length - at);
-  const fadeFrom = length - release;
-  for (let index = first; index < last; index += 1) {
-    const fade =
-      index < fadeFrom ? gain : gain * (0.5 + 0.5 * Math.cos((Math.PI * (index - fadeFrom + 1)) / release));
-    stem[at + index] = (stem[at + index] ?? 0) + fade * (samples[index] ?? 0);
+  // Bit operations keep these whole numbers of the machine: the loops below are the mixer's whole work.
+  const place = at | 0;
+  const length = Math.min(voice.length, samples.length) | 0;
+  const first = place < 0 ? -place | 0 : 0;
+  const last = Math.min(length, stem.length - place) | 0;
+  const fadeFrom = (length - release) | 0;
+  const fade = fadeOf(release);
+  const full = Math.min(last, fadeFrom) | 0;
+  for (let index = first; index < full; index += 1) {
+    stem[place + index] = (stem[place + index] ?? 0) + gain * (samples[index] ?? 0);
+  }
+  for (let index = Math.max(first, full) | 0; index < last; index += 1) {
+    stem[place + index] =
+      (stem[place + index] ?? 0) + gain * (fade[index - fadeFrom] ?? 0) * (samples[index] ?? 0);
   }
 }
 

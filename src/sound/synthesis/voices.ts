@@ -41,7 +41,7 @@ const VARIATIONS = 3;
 const RELEASE: Readonly<Record<PitchedEvent['part'], number>> = { bass: 0.028, chops: 0.02, organ: 0.014 };
 
 /** Notes are computed in steps of this many seconds, so that few lengths of each are needed. */
-const LENGTH_STEP = 0.5;
+const LENGTH_STEP = 0.25;
 
 /** Makes each sound once and remembers it. One kit serves one sample rate. */
 export interface Kit {

@@ -1,0 +1,43 @@
+import { bench, describe } from 'vitest';
+import { bpm } from '../../src/core/base';
+import { buildPerformance, secondsAt } from '../../src/core/performance';
+import { renderSegment } from '../../src/sound/synthesis/segment';
+import { createKit } from '../../src/sound/synthesis/voices';
+import { sheetOf } from '../performance/sheets';
+import { SKA_LINE } from '../sound/tunes';
+
+const RATE = 48_000;
+
+const tune = (bars: number) => {
+  const chart = Array.from({ length: bars / 4 }, () => '| F | Dm | Gm | C7 |').join('\n');
+  const line = Array.from({ length: bars }, (_, bar) => SKA_LINE[bar % 4] ?? '');
+  return buildPerformance(sheetOf({ chart, feel: 'early-ska', bars: line }), {
+    tempo: bpm(126),
+    countIn: 1,
+    passage: null,
+  });
+};
+
+for (const bars of [8, 32, 128]) {
+  const performance = tune(bars);
+  const request = { performance, rounds: 'endless', begin: 0, leaving: null } as const;
+  describe(`the stems of ${bars} bars, ${secondsAt(performance, performance.end).toFixed(0)} s of music`, () => {
+    const kit = createKit(RATE);
+    bench('every sound made anew', () => {
+      renderSegment(request, createKit(RATE));
+    });
+    bench('with the sounds at hand, as after a change', () => {
+      renderSegment(request, kit);
+    });
+  });
+}
+
+describe('a performance', () => {
+  const sheet = sheetOf({
+    chart: Array.from({ length: 8 }, () => '| F | Dm | Gm | C7 |').join('\n'),
+    bars: Array.from({ length: 32 }, (_, bar) => SKA_LINE[bar % 4] ?? ''),
+  });
+  bench('of 32 bars', () => {
+    buildPerformance(sheet, { tempo: bpm(126), countIn: 1, passage: null });
+  });
+});
