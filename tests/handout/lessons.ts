@@ -13,7 +13,7 @@ export const measure = (text: string, { size }: { readonly size: number }): numb
   [...text].length * size * 0.5;
 
 /** Systems of four bars, sixteen times as high as a staff space, without ink. */
-export function engrave(sheet: Sheet, options: ScoreOptions): ScoreLayout {
+function engrave(sheet: Sheet, options: ScoreOptions): ScoreLayout {
   const bars = sheet.kind === 'line' ? sheet.bars.length : sheet.bars;
   const space = options.staffSpace ?? 10;
   const height = space * (16 + (options.counting ? 3 : 0));

@@ -1,9 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { HANDOUT_BLOCKS, type HandoutBlock, type HandoutSettings } from '../../src/core/lesson/types';
-import { blockChoices, moveBlock, partBlocks, showBlock } from '../../src/handout/model/blocks';
-import { applyPreset, HANDOUT_PRESETS, presetOf } from '../../src/handout/model/presets';
-import { fullSettings } from '../../src/handout/model/settings';
+import { HANDOUT_BLOCKS, type HandoutBlock, type HandoutSettings } from '../../src/core/lesson';
+import {
+  applyPreset,
+  blockChoices,
+  fullSettings,
+  HANDOUT_PRESETS,
+  moveBlock,
+  presetOf,
+  showBlock,
+} from '../../src/handout';
+import { partBlocks } from '../../src/handout/model/blocks';
 
 const PLAIN: HandoutSettings = { paper: 'A4', degrees: true, fingers: true };
 const shown = (settings: HandoutSettings) => fullSettings(settings).blocks.join(', ');
@@ -21,8 +28,10 @@ describe('the parts of the sheet', () => {
 
   test('every part is listed once, the printed ones first', () => {
     const choices = blockChoices(showBlock(PLAIN, 'notes', false));
-    expect(choices.map(({ block }) => block).sort()).toEqual([...HANDOUT_BLOCKS].sort());
-    expect(choices.map((choice) => choice.shown)).toEqual([true, true, true, ...Array(5).fill(false)]);
+    expect(choices.map(({ block }) => block).sort()).toEqual(
+      HANDOUT_BLOCKS.filter((block) => block !== 'shapes').sort(),
+    );
+    expect(choices.map((choice) => choice.shown)).toEqual([true, true, true, ...Array(4).fill(false)]);
   });
 
   test.each<[HandoutBlock, 'up' | 'down', string]>([

@@ -29,7 +29,7 @@ const POSITION_NUMERALS: readonly string[] = [...ROMAN, ...MORE_ROMAN];
 const roman = (position: number): string => POSITION_NUMERALS[position - 1] ?? String(position);
 
 /** Where the hand stands: `hand in position I`, `hand in positions I and III`, `I to VII`; '' without notes. */
-export function handStatement(sheet: LineSheet): string {
+function handStatement(sheet: LineSheet): string {
   const placed = sheet.bars.flatMap((bar) =>
     bar.notes.flatMap(({ fingered }) =>
       fingered === null || fingered.fret === 0 ? [] : [fingered.position],

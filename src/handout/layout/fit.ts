@@ -45,7 +45,6 @@ function setPages(copy: Copy, spacing: Spacing, room: Room, tools: Tools) {
 const DISPENSABLE: readonly { readonly part: HandoutBlock | 'blank bars'; readonly words: string }[] = [
   { part: 'chart', words: 'the chord chart' },
   { part: 'rhythm', words: 'the tricky rhythm' },
-  { part: 'shapes', words: 'the shapes to learn' },
   { part: 'blank bars', words: 'the blank bars' },
   { part: 'practice', words: 'the practice steps' },
   { part: 'cautions', words: 'the cautions' },

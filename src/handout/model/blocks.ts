@@ -2,7 +2,7 @@ import { HANDOUT_BLOCKS, type HandoutBlock, type HandoutSettings } from '../../c
 import { fullSettings } from './settings';
 
 /** What a part of the handout is called, for the designer and in sentences about the page. */
-export const BLOCK_NAMES: Readonly<Record<HandoutBlock, string>> = {
+const BLOCK_NAMES: Readonly<Record<HandoutBlock, string>> = {
   facts: 'Tempo, feel and key',
   chart: 'Chord chart',
   shapes: 'Shapes to learn',
@@ -16,7 +16,13 @@ export const BLOCK_NAMES: Readonly<Record<HandoutBlock, string>> = {
 /** These parts belong to a piece and stand with it; the others belong to the whole sheet. */
 const PIECE_BLOCKS: ReadonlySet<HandoutBlock> = new Set(['facts', 'chart', 'shapes', 'rhythm', 'music']);
 
-export const isPieceBlock = (block: HandoutBlock): boolean => PIECE_BLOCKS.has(block);
+const isPieceBlock = (block: HandoutBlock): boolean => PIECE_BLOCKS.has(block);
+
+/**
+ * The parts that can be chosen. Shapes are not among them: nothing draws the neck of the instrument for the
+ * page, and a lesson that asks for them prints without.
+ */
+const OFFERED: readonly HandoutBlock[] = HANDOUT_BLOCKS.filter((block) => block !== 'shapes');
 
 /** A part as the designer lists it. */
 export interface BlockChoice {
@@ -27,12 +33,12 @@ export interface BlockChoice {
 
 /** All parts: those that are printed in their order, then the others. */
 export function blockChoices(settings: HandoutSettings): readonly BlockChoice[] {
-  const { blocks } = fullSettings(settings);
-  const hidden = HANDOUT_BLOCKS.filter((block) => !blocks.includes(block));
-  return [...blocks, ...hidden].map((block) => ({
+  const shown = fullSettings(settings).blocks.filter((block) => OFFERED.includes(block));
+  const hidden = OFFERED.filter((block) => !shown.includes(block));
+  return [...shown, ...hidden].map((block) => ({
     block,
     name: BLOCK_NAMES[block],
-    shown: blocks.includes(block),
+    shown: shown.includes(block),
   }));
 }
 

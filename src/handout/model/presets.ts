@@ -15,9 +15,9 @@ export const HANDOUT_PRESETS: readonly HandoutPreset[] = [
   {
     id: 'first lesson',
     name: 'First lesson',
-    description: 'Large print with the shapes, the counting and the fingers.',
+    description: 'Large print with the counting and the fingers.',
     settings: {
-      blocks: ['facts', 'shapes', 'music', 'notes', 'cautions'],
+      blocks: ['facts', 'music', 'notes', 'cautions'],
       degrees: false,
       fingers: true,
       counting: true,
