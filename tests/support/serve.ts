@@ -2,12 +2,14 @@
  * Set-up of the browser tests: builds the app exactly as it ships and the bench beside it, and serves both
  * from folders below the root of a host, where an absolute address would find nothing.
  */
+import { execFile } from 'node:child_process';
 import { createReadStream } from 'node:fs';
 import { mkdtemp, rm, stat } from 'node:fs/promises';
 import { createServer, type Server } from 'node:http';
 import { tmpdir } from 'node:os';
 import { extname, join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { promisify } from 'node:util';
 import { build } from 'vite';
 import type { TestProject } from 'vitest/node';
 
@@ -54,15 +56,13 @@ export default async function setUp(project: TestProject): Promise<() => Promise
 }
 
 async function buildSite(folder: string): Promise<void> {
-  const shared = { configFile: join(projectRoot, 'vite.config.ts'), logLevel: 'error' } as const;
   // The tests of single rooms go on when the app cannot be built; those of the app then fail, each by itself.
+  await buildApp(join(folder, 'some', 'where')).catch((problem: unknown) =>
+    process.stderr.write(`The app could not be built. ${String(problem)}\n`),
+  );
   await build({
-    ...shared,
-    root: projectRoot,
-    build: { outDir: join(folder, 'some', 'where'), emptyOutDir: true },
-  }).catch((problem: unknown) => process.stderr.write(`The app could not be built. ${String(problem)}\n`));
-  await build({
-    ...shared,
+    configFile: join(projectRoot, 'vite.config.ts'),
+    logLevel: 'error',
     root: benchRoot,
     publicDir: join(projectRoot, 'public'),
     build: {
@@ -72,6 +72,16 @@ async function buildSite(folder: string): Promise<void> {
       rolldownOptions: { input: join(benchRoot, 'bench.html'), shimMissingExports: true },
     },
   });
+}
+
+/** In a process of its own: in this one `NODE_ENV` says `test`, and the libraries would be built for that. */
+async function buildApp(folder: string): Promise<void> {
+  const vite = join(projectRoot, 'node_modules', 'vite', 'bin', 'vite.js');
+  await promisify(execFile)(
+    process.execPath,
+    [vite, 'build', '--logLevel', 'error', '--outDir', folder, '--emptyOutDir'],
+    { cwd: projectRoot, env: { ...process.env, NODE_ENV: 'production' } },
+  );
 }
 
 /** A plain static host on a free port of this machine: files as they lie, `index.html` for a folder, else 404. */
