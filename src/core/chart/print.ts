@@ -112,7 +112,7 @@ function metreOfPickup(pickup: Metre, chart: Chart): Metre {
 }
 
 /** The harmonies of a bar, with slashes only where the beats would be shared out differently without them. */
-function barText(bar: ChartBar): string {
+export function barText(bar: ChartBar): string {
   const texts = bar.spans.map((span) => harmonyText(span.harmony));
   const shared = defaultSpans(
     bar.spans.map((span) => span.harmony),
