@@ -5,7 +5,8 @@ import { type MeasuredBar, measureBar } from './layout/measure-bar';
 import { type BarSpacing, factorFor, widthAt } from './layout/spacing';
 import { type Style, styleOf } from './layout/style';
 import { layOutSystem } from './layout/system';
-import { type Content, contentOf } from './notation/content';
+import { contentOf } from './notation/content';
+import type { Content } from './notation/types';
 import type { ScoreLayout, ScoreOptions, SystemLayout } from './types';
 
 /** Bars go into a system while their notes need not stand closer than this share of their natural spacing. */

@@ -1,5 +1,5 @@
 import { blockMark, glyphMark, lineMark, type Mark, moveMark, pathMark } from '../ink';
-import type { BarEnd, ContentBar } from '../notation/content';
+import type { BarEnd, ContentBar } from '../notation/types';
 import { clefInk, keyInk, setLeft, timeInk } from '../vexflow/signs';
 import { SPACE, STAFF_HEIGHT, STAFF_LEFT, THICKNESS } from './style';
 

@@ -1,7 +1,7 @@
 import type { Alteration } from '../../core/base';
 import { boxOf, type Mark } from '../ink';
 import { textWidth } from '../metrics/measure';
-import type { ContentBar, ContentEvent } from '../notation/content';
+import type { ContentBar, ContentEvent } from '../notation/types';
 import { Recent } from '../recent';
 import { type SignSpec, signInk } from '../vexflow/signs';
 import { changesOf } from './frame';
@@ -46,7 +46,7 @@ const measuredBars = new Recent<MeasuredBar>(1000);
 
 /** Measures a bar, or finds it measured already. */
 export function measureBar(content: ContentBar, style: Style): MeasuredBar {
-  const key = JSON.stringify(content) + style.key;
+  const key = style.key + content.key;
   return measuredBars.of(key, () => measure(content, style, key));
 }
 

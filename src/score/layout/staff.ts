@@ -1,5 +1,5 @@
 import { fontMark, glyphMark, type Mark, MUSIC_SIZE, moveMark, pathMark } from '../ink';
-import type { ContentEvent } from '../notation/content';
+import type { ContentEvent } from '../notation/types';
 import { beamInk } from '../vexflow/signs';
 import { type PlacedBar, xOfTick } from './placed';
 import { SPACE, STAFF_HEIGHT, THICKNESS } from './style';

@@ -1,6 +1,6 @@
 import { hashText } from '../../core/base';
 import { boxOf, finishMark, type Mark } from '../ink';
-import type { Content } from '../notation/content';
+import type { Content } from '../notation/types';
 import { Recent } from '../recent';
 import type { BarBox, InkBox, SystemLayout } from '../types';
 import {

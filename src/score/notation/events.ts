@@ -1,0 +1,117 @@
+import { type Articulation, barTicks, LETTERS, type Metre, type SpelledPitch } from '../../core/base';
+import type { SheetNote } from '../../core/lesson';
+import {
+  type Accidental,
+  type CountMark,
+  countingOf,
+  type NotatedEvent,
+  notateBar,
+} from '../../core/notation';
+import type { BarSigns, ContentEvent } from './types';
+
+/** The notes of a bar and what of the sheet bears on them. */
+export interface BarNotes {
+  readonly notes: readonly SheetNote[];
+  /** One entry a note. */
+  readonly accidentals: readonly (Accidental | null)[];
+  readonly strings: number;
+  /** The first note goes on from the bar before. */
+  readonly tiedIn: boolean;
+  /** The time that is there, and the metre it is counted in: a pickup has only the end of a bar. */
+  readonly metre: Metre;
+  readonly countedIn: Metre;
+}
+
+/** Writes a bar's notes as signs. */
+export function signsOf(bar: BarNotes): BarSigns {
+  const { events, beams, triplets } = notateBar(
+    bar.notes.map(({ note }) => note),
+    bar.metre,
+  );
+  return {
+    events: events.map((event) => contentEvent(event, bar)),
+    beams,
+    triplets,
+    counts: countsOf(events, bar),
+  };
+}
+
+/** The same text for the same signs, far quicker to make than the signs. */
+export function signsKey({ notes, accidentals, strings, tiedIn, metre, countedIn }: BarNotes): string {
+  let key = `${strings} ${tiedIn} ${metre.count}/${metre.unit} ${countedIn.count}/${countedIn.unit}`;
+  notes.forEach(({ note, fingered, degreeText }, index) => {
+    const { start, duration, pitch, tiedOn, articulations } = note;
+    const accidental = accidentals[index];
+    key += `|${start} ${duration} ${pitch.letter}${pitch.alteration} ${pitch.octave} ${tiedOn === true} ${articulations ?? ''}`;
+    key += ` ${accidental ? accidental.alteration : ''} ${accidental?.courtesy === true}`;
+    key += ` ${fingered ? `${fingered.string} ${fingered.fret} ${fingered.finger}` : ''} ${degreeText}`;
+  });
+  return key;
+}
+
+/** A pickup is counted as the end of a bar: one beat of 4/4 is a four. */
+function countsOf(
+  events: readonly NotatedEvent[],
+  { metre, countedIn, tiedIn }: BarNotes,
+): readonly CountMark[] {
+  const missing = barTicks(countedIn) - barTicks(metre);
+  if (missing <= 0) return countingOf(events, metre, tiedIn);
+  const late = events.map((event) => ({ ...event, start: event.start + missing }));
+  return countingOf(late, countedIn, tiedIn)
+    .filter(({ tick }) => tick >= missing)
+    .map(({ tick, text }) => ({ tick: tick - missing, text }));
+}
+
+function contentEvent(event: NotatedEvent, bar: BarNotes): ContentEvent {
+  const { notes, accidentals, strings } = bar;
+  const sounding = event.note === null ? undefined : notes[event.note];
+  if (event.note === null || !sounding) {
+    return {
+      ...event,
+      height: 0,
+      accidental: null,
+      articulations: [],
+      fret: null,
+      degree: '',
+      finger: '',
+      tiedIn: false,
+      tiedOut: false,
+    };
+  }
+  const { note, fingered, degreeText } = sounding;
+  const head = event.start <= note.start;
+  const tiedIn = head && event.note === 0 && bar.tiedIn;
+  const lastPiece = !event.tied;
+  const tiedOut = lastPiece && note.tiedOn === true && event.note === notes.length - 1;
+  const attacked = head && !tiedIn;
+  return {
+    ...event,
+    height: heightOf(note.pitch),
+    accidental: head ? (accidentals[event.note] ?? null) : null,
+    articulations: attacked ? (note.articulations ?? []) : (note.articulations ?? []).filter(isGhost),
+    fret: head ? fretMark(sounding, strings, tiedIn) : null,
+    degree: attacked ? degreeText : '',
+    finger: attacked && fingered ? String(fingered.finger) : '',
+    tiedIn,
+    tiedOut,
+  };
+}
+
+const isGhost = (articulation: Articulation): boolean => articulation === 'ghost';
+
+/** D3 as written is D2 as it sounds: bass notation stands an octave above its sound. */
+const MIDDLE_LINE = 2 * 7 + LETTERS.indexOf('D');
+
+const heightOf = (pitch: SpelledPitch): number =>
+  pitch.octave * 7 + LETTERS.indexOf(pitch.letter) - MIDDLE_LINE;
+
+/** A note tied over the bar line keeps its fret in brackets; one that is not on the instrument shows a question mark. */
+function fretMark(
+  { fingered, note }: SheetNote,
+  strings: number,
+  tiedIn: boolean,
+): { readonly string: number; readonly text: string } {
+  if (!fingered) return { string: heightOf(note.pitch) < 0 ? strings : 1, text: '?' };
+  const fret = note.articulations?.some(isGhost) ? 'x' : String(fingered.fret);
+  return { string: fingered.string, text: tiedIn ? `(${fret})` : fret };
+}

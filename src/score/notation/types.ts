@@ -1,0 +1,79 @@
+import type { Articulation, Metre } from '../../core/base';
+import type { Accidental, CountMark, NotatedEvent } from '../../core/notation';
+
+/** A note or rest with everything that stands at it. */
+export interface ContentEvent extends NotatedEvent {
+  /** Steps above the bass staff's middle line (written D3); 0 for a rest. */
+  readonly height: number;
+  readonly accidental: Accidental | null;
+  readonly articulations: readonly Articulation[];
+  /** What the tab says; null for a rest and for the later pieces of a tied note. */
+  readonly fret: { readonly string: number; readonly text: string } | null;
+  readonly degree: string;
+  readonly finger: string;
+  /** The same pitch goes on from the bar before. */
+  readonly tiedIn: boolean;
+  /** The same pitch goes on in the bar that follows. */
+  readonly tiedOut: boolean;
+}
+
+export interface ChordMark {
+  readonly tick: number;
+  readonly text: string;
+  /** The same chord went before: written only at the start of a system. */
+  readonly again: boolean;
+}
+
+export type BarEnd = 'single' | 'double' | 'repeat' | 'final';
+
+/** What is known of a bar besides its notes. */
+export interface BarFacts {
+  /** Index of the written bar. */
+  readonly index: number;
+  readonly number: number;
+  readonly length: number;
+  readonly metre: Metre;
+  readonly showsMetre: boolean;
+  /** Sharps (positive) or flats of the signature in force, −7 to 7; null writes none. */
+  readonly signature: number | null;
+  /** The signature before, where this bar changes it. */
+  readonly changesSignature: { readonly from: number } | null;
+  /** Nothing is written in the bar, not even a rest. */
+  readonly blank: boolean;
+  readonly chords: readonly ChordMark[];
+  /** A section begins here and starts a system. */
+  readonly startsSection: boolean;
+  readonly section: string | null;
+  readonly repeatStart: boolean;
+  readonly end: BarEnd;
+  /** `x3` at a repeat that is played more than twice. */
+  readonly times: string | null;
+  readonly ending: EndingMark | null;
+}
+
+export interface BarSigns {
+  readonly events: readonly ContentEvent[];
+  readonly beams: readonly (readonly number[])[];
+  readonly triplets: readonly { readonly first: number; readonly last: number }[];
+  readonly counts: readonly CountMark[];
+}
+
+export interface ContentBar extends BarFacts, BarSigns {
+  /** The same text for the same bar. */
+  readonly key: string;
+}
+
+/** A bar under an ending's bracket. */
+export interface EndingMark {
+  /** `1.` where the bracket begins, '' where it goes on. */
+  readonly text: string;
+  /** Where the bracket stops; `closed` turns down at a repeat, `open` does not. */
+  readonly stops: 'closed' | 'open' | null;
+}
+
+export interface Content {
+  readonly bars: readonly ContentBar[];
+  readonly strings: number;
+  /** `Swing eighths` above the first bar; null for straight ones. */
+  readonly feel: string | null;
+}
