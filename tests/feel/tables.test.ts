@@ -32,6 +32,23 @@ describe('every feel', () => {
     expect(feel.silence.least).toBeLessThanOrEqual(0.5);
   });
 
+  test.each(FEELS.map((feel) => [feel.id, feel] as const))(
+    '%s weighs its techniques and names figures',
+    (_, feel) => {
+      const { chordTones, scaleSteps, space, source } = feel.weights;
+      for (const weight of [chordTones, scaleSteps, space]) {
+        expect(weight).toBeGreaterThanOrEqual(0);
+        expect(weight).toBeLessThanOrEqual(1);
+      }
+      expect(source).not.toBe('');
+      expect(feel.figures.length).toBeGreaterThan(0);
+      for (const figure of feel.figures) {
+        expect(figure.shape).toMatch(/^[R2-8],?( [R2-8],?)*$/);
+        expect(figure.source).not.toBe('');
+      }
+    },
+  );
+
   test('ids and names are different', () => {
     expect(new Set(FEELS.map((feel) => feel.id)).size).toBe(FEELS.length);
     expect(new Set(FEELS.map((feel) => feel.name)).size).toBe(FEELS.length);
@@ -85,7 +102,8 @@ describe.each(rows)('$name', ({ metre }) => {
     for (const cell of metre.cells) {
       const asked = rhythmLevel(readGrid(cell.grid, metre.metre), metre.metre);
       expect(`${cell.grid} ${cell.level >= asked}`).toBe(`${cell.grid} true`);
-      expect(cell.level).toBeLessThanOrEqual(5);
+      expect(cell.level).toBeLessThanOrEqual(cell.highest);
+      expect(cell.highest).toBeLessThanOrEqual(5);
     }
   });
 

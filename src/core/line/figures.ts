@@ -14,7 +14,7 @@ export function openShelf(model: LineModel): FigureShelf {
   const shapes = new Map<string, readonly Figure[]>();
   const shapesOf = (stretch: Stretch, count: number): readonly Figure[] => {
     const { tonic, mode } = stretch.key;
-    const key = `${stretch.label} ${tonic.letter}${tonic.alteration}${mode} ${count}`;
+    const key = `${stretch.demands.key} ${stretch.label} ${tonic.letter}${tonic.alteration}${mode} ${count}`;
     const known = shapes.get(key) ?? shapeFigures(model, stretch, count);
     shapes.set(key, known);
     return known;
@@ -63,6 +63,7 @@ function joinFigures(before: readonly Figure[], next: readonly Figure[]): readon
       .map((other) => ({
         pitches: [...one.pitches, ...other.pitches],
         shape: `${one.shape} · ${other.shape}`,
+        ...(other.anticipates ? { anticipates: true } : {}),
       })),
   );
 }
@@ -84,12 +85,23 @@ export const countsByStretch = (bar: BarModel, rhythm: BarRhythm): readonly numb
       rhythm.onsets.filter((onset) => onset.start >= stretch.start && onset.start < stretch.end).length,
   );
 
-/** A figure in a rhythm. */
+/** A figure in a rhythm; an anticipation that lasts to the bar line is tied over it. */
 export const tonesOf = (bar: BarModel, rhythm: BarRhythm, figure: Figure): readonly Tone[] =>
   rhythm.onsets.flatMap((onset, index) => {
     const pitch = figure.pitches[index];
-    return pitch ? [toneOf(bar, onset.start, onset.duration, pitch.midi, pitch.name)] : [];
+    if (!pitch) return [];
+    const tone = toneOf(bar, onset.start, onset.duration, pitch.midi, pitch.name);
+    const last = index === rhythm.onsets.length - 1;
+    return last && figure.anticipates && onset.start + onset.duration === bar.ticks
+      ? [{ ...tone, tiedOn: true }]
+      : [tone];
   });
+
+/** Whether a rhythm ends off the beat within the last beat, where the next root may come early. */
+export function endsOffBeat(bar: BarModel, onsets: BarRhythm['onsets']): boolean {
+  const last = onsets.at(-1);
+  return last !== undefined && last.start > bar.ticks - bar.beat && last.start % bar.beat !== 0;
+}
 
 /** Every k-th of a list, so that the kinds at its beginning and its end both stay. */
 function thinOut<Item>(items: readonly Item[], most: number): readonly Item[] {

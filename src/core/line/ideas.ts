@@ -162,8 +162,8 @@ function ideaOf(model: LineModel, heard: HeardLine, index: number, option: Optio
   };
 }
 
-const isAllowed = (request: LineRequest, technique: Technique): boolean =>
-  technique === 'chord tones' || request.techniques.has(technique);
+const isAllowed = (bar: BarModel, technique: Technique): boolean =>
+  technique === 'chord tones' || bar.demands.techniques.has(technique);
 
 /** Neighbours that have no notes yet are imagined with the root of their first chord. */
 function imagined(model: LineModel, shop: Workshop, heard: HeardLine, barIndex: number): HeardLine {
@@ -201,5 +201,5 @@ export function ideasForBar(request: LineRequest, line: LineNotes, barIndex: num
       : [];
   return [...dealt, ...more]
     .map((option) => ideaOf(model, heard, barIndex, option))
-    .filter(({ analysis }) => analysis.techniques.every((technique) => isAllowed(request, technique)));
+    .filter(({ analysis }) => analysis.techniques.every((technique) => isAllowed(bar, technique)));
 }

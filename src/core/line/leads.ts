@@ -1,7 +1,8 @@
 import { pitchClassOf, type SpelledName } from '../base';
 import { nameOfDegree } from '../theory';
+import { inReach, pitchesOf } from './demands';
 import { classAbove, type LineModel, type Stretch } from './model';
-import { type Figure, inReach, type Pitch, pitchesOf } from './shapes';
+import type { Figure, Pitch } from './shapes';
 
 /** Steps of the chord's scale that lead into a target by step: `count` notes from below or from above. */
 function walkInto(
@@ -15,7 +16,7 @@ function walkInto(
   let from = target;
   for (let note = 0; note < count; note += 1) {
     const next = scaleNeighbour(stretch, from, direction === 1 ? -1 : 1);
-    if (!next || !inReach(model, next.midi)) return null;
+    if (!next || !inReach(stretch.demands.reach, next.midi)) return null;
     if (!model.limits.steps.has(next.step) && !next.member) return null;
     pitches.unshift({ midi: next.midi, name: next.name });
     from = next.midi;
@@ -40,14 +41,9 @@ function scaleNeighbour(
 }
 
 /** A half step outside the scale into a target: raised from below, lowered from above. */
-function halfStepInto(
-  model: LineModel,
-  stretch: Stretch,
-  target: Pitch,
-  direction: 1 | -1,
-): readonly Pitch[] | null {
+function halfStepInto(stretch: Stretch, target: Pitch, direction: 1 | -1): readonly Pitch[] | null {
   const midi = target.midi - direction;
-  if (!inReach(model, midi)) return null;
+  if (!inReach(stretch.demands.reach, midi)) return null;
   const halfSteps = classAbove(midi, stretch.rootClass);
   if (stretch.steps.some((tone) => tone?.halfSteps === halfSteps)) return null;
   const name = nameOfDegree(
@@ -67,14 +63,14 @@ function leadsInto(
   target: Pitch,
   count: number,
 ): readonly { readonly walk: readonly Pitch[]; readonly sign: string }[] {
-  const halfSteps = model.request.techniques.has('approach note') && model.limits.halfSteps;
+  const halfSteps = stretch.demands.techniques.has('approach note') && model.limits.halfSteps;
   return DIRECTIONS.flatMap((direction) => {
     const lengths = Array.from({ length: Math.min(LONGEST_WALK, count - 1) }, (_, index) => index + 1);
     const walks = lengths.flatMap((length) => {
       const walk = walkInto(model, stretch, target.midi, length, direction);
       return walk ? [{ walk, sign: direction === 1 ? '↗' : '↘' }] : [];
     });
-    const half = halfSteps ? halfStepInto(model, stretch, target, direction) : null;
+    const half = halfSteps ? halfStepInto(stretch, target, direction) : null;
     return half ? [...walks, { walk: half, sign: direction === 1 ? '↑' : '↓' }] : walks;
   });
 }
@@ -92,11 +88,25 @@ export function leadingFigures(
 ): readonly Figure[] {
   const name = next?.home;
   if (!next || !name || count < 2 || model.request.level < 2) return [];
-  return pitchesOf(model, next.homeClass).flatMap((midi) =>
-    leadsInto(model, stretch, { midi, name }, count).flatMap(({ walk, sign }) =>
+  return pitchesOf(next.demands.reach, next.homeClass).flatMap((midi) => [
+    ...leadsInto(model, stretch, { midi, name }, count).flatMap(({ walk, sign }) =>
       withLead(shapes(count - walk.length), walk, sign),
     ),
-  );
+    ...anticipations(model, stretch, { midi, name }, shapes(count - 1)),
+  ]);
+}
+
+/** Figures whose last note is the next root ahead of its time, where that note is not the chord's own. */
+function anticipations(
+  model: LineModel,
+  stretch: Stretch,
+  target: Pitch,
+  shapes: readonly Figure[],
+): readonly Figure[] {
+  const own = stretch.members[classAbove(target.midi, stretch.rootClass)];
+  if (own || model.request.level < 3 || !stretch.demands.techniques.has('anticipation')) return [];
+  if (!inReach(stretch.demands.reach, target.midi)) return [];
+  return withLead(shapes, [target], '»').map((figure) => ({ ...figure, anticipates: true }));
 }
 
 function withLead(shapes: readonly Figure[], walk: readonly Pitch[], sign: string): readonly Figure[] {

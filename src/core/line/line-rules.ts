@@ -146,7 +146,7 @@ function evennessPlaces(model: LineModel, heard: HeardLine): Place[] {
 /** The onsets of a bar without its last beat: what a rhythm keeps when only its tail changes. */
 function headOf(bar: BarModel, tones: readonly Tone[]): string {
   const tail = bar.ticks - beatTicks(bar.metre);
-  const starts = struck(tones).flatMap((tone) => (tone.start < tail ? [tone.start] : []));
+  const starts = tones.flatMap((tone) => (tone.start < tail ? [tone.start] : []));
   return `${bar.ticks}: ${starts.join(' ')}`;
 }
 

@@ -10,6 +10,7 @@ import {
 } from '../base';
 import { type Harmony, type HarmonySpan, playOrder } from '../chart';
 import { type Chord, degreeOf, type Key, scaleFor } from '../theory';
+import { type Demands, demandsOf } from './demands';
 import { type LevelLimits, levelLimits } from './level';
 import type { LineRequest } from './types';
 
@@ -35,6 +36,7 @@ export interface Stretch {
   /** The note that belongs under the chord: the slash bass, else the root. */
   readonly homeClass: number;
   readonly home: SpelledName | null;
+  readonly demands: Demands;
   /** Seven steps up from the root, null where the scale leaves one out; empty without a chord. */
   readonly steps: readonly (StepTone | null)[];
   /** By half steps above the root: whether the note belongs to the chord (the slash bass does). */
@@ -51,6 +53,7 @@ export interface BarModel {
   /** Written bars that can sound just before or just after this one: repeats, and the way round to the start. */
   readonly before: readonly number[];
   readonly after: readonly number[];
+  readonly demands: Demands;
   /** Whether any stretch has a chord to play over. */
   readonly playable: boolean;
 }
@@ -62,11 +65,6 @@ export interface LineModel {
   /** Written bars in the order of one round. */
   readonly order: readonly number[];
   readonly limits: LevelLimits;
-  /** Pitches the line keeps to, as MIDI numbers. */
-  readonly low: number;
-  readonly high: number;
-  /** By MIDI number: whether the pitch lies on the neck within the allowed frets. */
-  readonly onNeck: readonly boolean[];
   /** Pitch classes that have no place within the level's frets and are taken higher up. */
   readonly beyondFrets: ReadonlySet<number>;
 }
@@ -112,7 +110,13 @@ function rememberedSteps(): typeof stepsOf {
   };
 }
 
-function stretchOf(span: HarmonySpan, index: number, key: Key, stepsFor: typeof stepsOf): Stretch {
+function stretchOf(
+  span: HarmonySpan,
+  index: number,
+  key: Key,
+  demands: Demands,
+  stepsFor: typeof stepsOf,
+): Stretch {
   const chord = span.harmony.kind === 'chord' ? span.harmony.chord : null;
   const rootClass = chord ? pitchClassOf(chord.root) : 0;
   const members = Array.from({ length: 12 }, () => false);
@@ -125,6 +129,7 @@ function stretchOf(span: HarmonySpan, index: number, key: Key, stepsFor: typeof 
     label: labelOf(span.harmony),
     chord,
     key,
+    demands,
     rootClass,
     homeClass: chord ? pitchClassOf(chord.bass) : 0,
     home: chord?.bass ?? null,
@@ -206,13 +211,14 @@ export function modelOf(request: LineRequest): LineModel {
     request,
     order,
     limits,
-    low,
-    high,
-    onNeck,
     beyondFrets: beyond,
     bars: chart.bars.map((bar, index) => {
+      const homes = bar.spans.flatMap(({ harmony }) =>
+        harmony.kind === 'chord' ? [pitchClassOf(harmony.chord.bass)] : [],
+      );
+      const demands = demandsOf(request, index, homes, { low, high, onNeck });
       const stretches = mergedSpans(bar.spans).map((span, place) =>
-        stretchOf(span, place, bar.key ?? key, stepsFor),
+        stretchOf(span, place, bar.key ?? key, demands, stepsFor),
       );
       return {
         index,
@@ -221,6 +227,7 @@ export function modelOf(request: LineRequest): LineModel {
         beat: beatTicks(bar.metre),
         stretches,
         opensSection: index === 0 || starts.has(index),
+        demands,
         before: before[index] ?? [],
         after: after[index] ?? [],
         playable: stretches.some((stretch) => stretch.chord !== null),

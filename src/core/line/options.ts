@@ -1,11 +1,11 @@
 import { midiNumber, TICKS_PER_QUARTER, ticks } from '../base';
 import { createHandGauge, type HandGauge, ticksPerSecond } from '../fretboard';
 import { type Entry, type Exit, entryOf, exitOf, soloBreaches } from './bar-rules';
-import { countsByStretch, nextStretches, openShelf, tonesOf } from './figures';
+import { countsByStretch, endsOffBeat, nextStretches, openShelf, tonesOf } from './figures';
 import { type BarModel, changesAtStart, type LineModel } from './model';
 import { type BarRhythm, rhythmsFor } from './rhythm';
 import type { Figure } from './shapes';
-import { figureCost, handCost, pitchCost, timeCost } from './taste';
+import { demandCost, figureCost, handCost, pitchCost, timeCost } from './taste';
 import { isHome, isLeap, type Tone, toneOf } from './tones';
 
 /** A way of playing a bar that breaks no rule by itself, with what it costs. */
@@ -24,13 +24,14 @@ export const textOfTones = (tones: readonly Tone[]): string =>
   tones.map((tone) => `${tone.start} ${tone.duration} ${tone.midi}`).join(', ');
 
 /** Whether the notes keep to the techniques that are switched on, as far as one bar can tell. */
-function keepsToTechniques(model: LineModel, tones: readonly Tone[]): boolean {
-  const { techniques } = model.request;
+function keepsToTechniques(model: LineModel, bar: BarModel, tones: readonly Tone[], figure: Figure): boolean {
+  const { techniques } = bar.demands;
   return tones.every((tone, index) => {
     const before = tones[index - 1];
     if (before && Math.abs(before.midi - tone.midi) === 12 && !techniques.has('octave')) return false;
     if (tone.member) return true;
     if (!before) return false;
+    if (figure.anticipates && index === tones.length - 1) return true;
     const outside = !tone.stretch?.steps.some((step) => step?.halfSteps === tone.interval);
     if (outside || isLeap(before.midi, tone.midi)) {
       return techniques.has('approach note') && model.limits.halfSteps && index === tones.length - 1;
@@ -41,14 +42,15 @@ function keepsToTechniques(model: LineModel, tones: readonly Tone[]): boolean {
 
 /**
  * New chords begin with their root; only where a chord goes on may a bar begin elsewhere in it, and a chord of a
- * single beat may be passed through on any of its notes.
+ * single beat may be passed through on its third or seventh.
  */
 function beginsOnHome(bar: BarModel, tones: readonly Tone[], changed: boolean): boolean {
   return bar.stretches.every((stretch) => {
     if (!stretch.chord || (stretch.index === 0 && !changed)) return true;
     const first = tones.find((tone) => tone.stretch === stretch);
     if (first === undefined || isHome(first)) return true;
-    return first.member && stretch.index > 0 && stretch.end - stretch.start <= bar.beat;
+    const fifth = first.interval >= 6 && first.interval <= 8;
+    return first.member && !fifth && stretch.index > 0 && stretch.end - stretch.start <= bar.beat;
   });
 }
 
@@ -88,9 +90,9 @@ export function openWorkshop(model: LineModel): Workshop {
       const changed = changesAtStart(model, bar);
       const all = shelf.ofBar(bar, counts).map((figure) => ({ figure, tones: sketch(bar, counts, figure) }));
       const sound = all.filter(
-        ({ tones }) =>
+        ({ figure, tones }) =>
           beginsOnHome(bar, tones, changed) &&
-          keepsToTechniques(model, tones) &&
+          keepsToTechniques(model, bar, tones, figure) &&
           soloBreaches(model, bar, tones) === 0,
       );
       const best = (sound.length > 0 ? sound : all)
@@ -117,17 +119,21 @@ export function openWorkshop(model: LineModel): Workshop {
     rhythm,
     shape,
     text: textOfTones(tones),
-    cost: pitchesCost + timeCost(bar, tones, changesAtStart(model, bar)),
+    cost: pitchesCost + timeCost(bar, tones, changesAtStart(model, bar)) + demandCost(bar, tones),
     exit: exitOf(tones),
     entry: entryOf(tones, 'one'),
   });
 
   /** What breaks a rule by itself stays only where a bar has nothing else. */
   const optionsOf = (bar: BarModel, rhythm: BarRhythm): readonly Option[] => {
-    const all = figuresOf(bar, countsByStretch(bar, rhythm)).map(({ figure, cost }) => {
-      const tones = tonesOf(bar, rhythm, figure);
-      return { tones, figure, cost, clean: soloBreaches(model, bar, tones) === 0 };
-    });
+    const early = endsOffBeat(bar, rhythm.onsets);
+    const priced = figuresOf(bar, countsByStretch(bar, rhythm));
+    const all = priced
+      .filter(({ figure }) => early || !figure.anticipates)
+      .map(({ figure, cost }) => {
+        const tones = tonesOf(bar, rhythm, figure);
+        return { tones, figure, cost, clean: soloBreaches(model, bar, tones) === 0 };
+      });
     const clean = all.filter((option) => option.clean);
     return (clean.length > 0 ? clean : all)
       .map(({ tones, figure, cost }) => finished(bar, tones, rhythm, figure.shape, cost))
@@ -157,8 +163,25 @@ function bothKinds<Item extends { readonly tones: readonly Tone[] }>(
 ): readonly Item[] {
   const chordal = items.filter(({ tones }) => tones.every((tone) => tone.member));
   const stepping = items.filter(({ tones }) => tones.some((tone) => !tone.member));
-  return [...chordal.slice(0, FIGURES_A_KIND), ...stepping.slice(0, FIGURES_A_KIND)];
+  const leaping = items.filter(({ tones }) => tones.some(isSpecial));
+  return [
+    ...new Set([
+      ...chordal.slice(0, FIGURES_A_KIND),
+      ...stepping.slice(0, FIGURES_A_KIND),
+      ...leaping.slice(0, FIGURES_A_KIND),
+    ]),
+  ];
 }
+
+/** Octave leaps and notes that only approach or anticipate: rare figures that would be crowded out. */
+const isSpecial = (tone: Tone, index: number, tones: readonly Tone[]): boolean => {
+  const before = tones[index - 1];
+  if (!before) return false;
+  const outside = !tone.stretch?.steps.some((step) => step?.halfSteps === tone.interval);
+  return (
+    Math.abs(tone.midi - before.midi) === 12 || (!tone.member && (outside || isLeap(before.midi, tone.midi)))
+  );
+};
 
 /** A short time for each note, so that nothing but the pitches counts. */
 const SKETCHED = 60;
@@ -207,6 +230,7 @@ function likenessOf(model: LineModel, bar: BarModel): string {
       ({ start, label, key }) => `${start} ${label} ${key.tonic.letter}${key.tonic.alteration}${key.mode}`,
     ),
     changesAtStart(model, bar) ? 'new' : 'same',
+    bar.demands.key,
     ...nextStretches(model, bar).map((stretch) => stretch.label),
   ].join('|');
 }

@@ -11,6 +11,8 @@ export interface BarRhythm {
   readonly silentOne: boolean;
   /** Share of the bar in which nothing sounds. */
   readonly silence: number;
+  /** The longest silence, as a share of the bar. */
+  readonly longest: number;
 }
 
 const patternOf = (onsets: readonly { readonly start: number }[]): string =>
@@ -58,6 +60,16 @@ function fitToChords(onsets: readonly Onset[], bar: BarModel): readonly Onset[] 
   return fitted;
 }
 
+function longestSilence(onsets: readonly Onset[], end: number): number {
+  let longest = 0;
+  let from = 0;
+  for (const onset of onsets) {
+    longest = Math.max(longest, onset.start - from);
+    from = onset.start + onset.duration;
+  }
+  return Math.max(longest, end - from);
+}
+
 function playCell(cell: RhythmCell, bar: BarModel): BarRhythm {
   const notes = readGrid(cell.grid, bar.metre);
   const plain = bar.stretches.length === 1 && bar.playable;
@@ -69,28 +81,49 @@ function playCell(cell: RhythmCell, bar: BarModel): BarRhythm {
     pattern: patternOf(onsets),
     silentOne: onsets[0]?.start !== 0,
     silence: 1 - sounding / bar.ticks,
+    longest: longestSilence(onsets, bar.ticks) / bar.ticks,
   };
 }
 
+/** Whether a rhythm has as many notes as the aims for its bar ask for. */
+function hasDensity(bar: BarModel, rhythm: BarRhythm): boolean {
+  const beats = bar.ticks / bar.beat;
+  if (bar.demands.density === 'sparse') return rhythm.onsets.length < beats;
+  return bar.demands.density !== 'busy' || rhythm.onsets.length > beats;
+}
+
+/** The first list that is not empty: aims that cannot all be kept give way from the last one on. */
+const firstKept = (lists: readonly (readonly BarRhythm[])[]): readonly BarRhythm[] =>
+  lists.find((list) => list.length > 0) ?? [];
+
+const LONG_SILENCE = 0.5;
+
 /**
- * The rhythms of the feel that a bar may have at the request's level and tempo, fitted to its chords; without
- * `space` none with a silent beat one or half a bar of silence. Falls back on the calmest rhythm there is.
+ * The rhythms of the feel that a bar may have at the request's level and tempo, fitted to its chords and kept to
+ * its aims; without `space` none with a silent beat one or half a bar of silence. Falls back on the calmest
+ * rhythm there is.
  */
 export function rhythmsFor(model: LineModel, bar: BarModel): readonly BarRhythm[] {
-  const { level, tempo, techniques } = model.request;
+  const { level, tempo } = model.request;
+  const { techniques, wanted, silence } = bar.demands;
   const spaceAllowed = techniques.has('space');
   const played = cellsOf(model, bar)
     .map((cell) => playCell(cell, bar))
     .filter((rhythm) => rhythm.onsets.length > 0);
   const allowed = played.filter(
-    ({ onsets, silentOne, silence }) =>
-      rhythmLevel(onsets, bar.metre) <= level &&
-      notesPerSecond(onsets.length, bar.metre, tempo) <= model.limits.notesPerSecond &&
-      (spaceAllowed || (!silentOne && silence < 0.5)),
+    (rhythm) =>
+      rhythmLevel(rhythm.onsets, bar.metre) <= level &&
+      notesPerSecond(rhythm.onsets.length, bar.metre, tempo) <= model.limits.notesPerSecond &&
+      (spaceAllowed || (!rhythm.silentOne && rhythm.longest < LONG_SILENCE)),
   );
-  if (allowed.length > 0) return allowed;
+  const dense = allowed.filter((rhythm) => hasDensity(bar, rhythm));
+  const airy = dense.filter((rhythm) => rhythm.silence >= silence);
+  const spaced = airy.filter(
+    (rhythm) => !wanted.has('space') || rhythm.silentOne || rhythm.longest >= LONG_SILENCE,
+  );
   const calmest = [...played]
     .filter((rhythm) => spaceAllowed || !rhythm.silentOne)
-    .sort((one, other) => one.onsets.length - other.onsets.length)[0];
-  return calmest ? [calmest] : [];
+    .sort((one, other) => one.onsets.length - other.onsets.length)
+    .slice(0, 1);
+  return firstKept([spaced, airy, dense, allowed, calmest]);
 }

@@ -1,5 +1,6 @@
 import type { SpelledName } from '../base';
 import { type Contour, contoursOf } from './contours';
+import { inReach, pitchesOf } from './demands';
 import { classAbove, type LineModel, type Stretch } from './model';
 
 export interface Pitch {
@@ -12,21 +13,11 @@ export interface Figure {
   readonly pitches: readonly Pitch[];
   /** The shape in steps, for comparing bars over different chords. */
   readonly shape: string;
+  /** The last note is the next chord's root, ahead of its time. */
+  readonly anticipates?: boolean;
 }
 
 export const OCTAVE_TOP = 12;
-
-export const inReach = (model: LineModel, midi: number): boolean =>
-  midi >= model.low && midi <= model.high && model.onNeck[midi] === true;
-
-/** Pitches of a class within the line's range, lowest first. */
-export function pitchesOf(model: LineModel, pitchClass: number): readonly number[] {
-  const found: number[] = [];
-  for (let midi = model.low; midi <= model.high; midi += 1) {
-    if (midi % 12 === pitchClass && inReach(model, midi)) found.push(midi);
-  }
-  return found;
-}
 
 /** A step of the chord's scale as a pitch above a root; null where scale, level or neck leave it out. */
 function pitchOfStep(model: LineModel, stretch: Stretch, root: number, step: number): Pitch | null {
@@ -35,7 +26,7 @@ function pitchOfStep(model: LineModel, stretch: Stretch, root: number, step: num
   if (!tone || !model.limits.steps.has(folded + 1)) return null;
   if (model.request.level === 0 && step !== 0) return null;
   const midi = root + tone.halfSteps + 12 * Math.floor(step / 7);
-  return inReach(model, midi) ? { midi, name: tone.name } : null;
+  return inReach(stretch.demands.reach, midi) ? { midi, name: tone.name } : null;
 }
 
 /** In a suspended chord the second or fourth stands where the third would. */
@@ -46,9 +37,11 @@ function bendStep(stretch: Stretch, step: number): number {
   return stretch.steps[1]?.member ? step - 1 : step;
 }
 
-function slashBass(model: LineModel, stretch: Stretch, above: number): Pitch | null {
+function slashBass(stretch: Stretch, above: number): Pitch | null {
   if (!stretch.home) return null;
-  const options = pitchesOf(model, stretch.homeClass).filter((midi) => Math.abs(midi - above) <= OCTAVE_TOP);
+  const options = pitchesOf(stretch.demands.reach, stretch.homeClass).filter(
+    (midi) => Math.abs(midi - above) <= OCTAVE_TOP,
+  );
   const below = options.filter((midi) => midi <= above).at(-1);
   const midi = below ?? options[0];
   return midi === undefined ? null : { midi, name: stretch.home };
@@ -77,14 +70,14 @@ function overSlashBass(
   pitches: readonly Pitch[],
 ): readonly Pitch[] | null {
   if (!contour.text.startsWith('R')) return null;
-  const bass = slashBass(model, stretch, pitches[1]?.midi ?? pitches[0]?.midi ?? model.low);
+  const bass = slashBass(stretch, pitches[1]?.midi ?? pitches[0]?.midi ?? 0);
   if (!bass) return null;
   return model.request.level === 0 ? pitches.map(() => bass) : [bass, ...pitches.slice(1)];
 }
 
 /** Whether a shape shows only what is switched on, over this chord. */
-function isAllowed(model: LineModel, pitches: readonly Pitch[], stretch: Stretch): boolean {
-  const { techniques } = model.request;
+function isAllowed(pitches: readonly Pitch[], stretch: Stretch): boolean {
+  const { techniques } = stretch.demands;
   return pitches.every(({ midi }, index) => {
     const before = pitches[index - 1];
     if (before && Math.abs(before.midi - midi) === OCTAVE_TOP && !techniques.has('octave')) return false;
@@ -95,19 +88,19 @@ function isAllowed(model: LineModel, pitches: readonly Pitch[], stretch: Stretch
 /** Shapes from a root, in every octave of the range. */
 export function shapeFigures(model: LineModel, stretch: Stretch, count: number): Figure[] {
   const slash = stretch.homeClass !== stretch.rootClass;
-  return rootsOf(model, stretch).flatMap((root) =>
+  return rootsOf(stretch).flatMap((root) =>
     contoursOf(count).flatMap((contour) => {
       const plain = shapeFigure(model, stretch, root, contour.steps);
       const pitches = plain && slash ? overSlashBass(model, stretch, contour, plain) : plain;
-      return pitches && isAllowed(model, pitches, stretch) ? [{ pitches, shape: contour.text }] : [];
+      return pitches && isAllowed(pitches, stretch) ? [{ pitches, shape: contour.text }] : [];
     }),
   );
 }
 
 /** Roots to hang a shape on; they may lie an octave below the range when the shape itself starts higher. */
-function rootsOf(model: LineModel, stretch: Stretch): readonly number[] {
+function rootsOf(stretch: Stretch): readonly number[] {
   const roots: number[] = [];
-  for (let midi = model.low - OCTAVE_TOP; midi <= model.high; midi += 1) {
+  for (let midi = stretch.demands.reach.low - OCTAVE_TOP; midi <= stretch.demands.reach.high; midi += 1) {
     if (classAbove(midi, stretch.rootClass) === 0) roots.push(midi);
   }
   return roots;

@@ -1,8 +1,10 @@
-import { TICKS_PER_QUARTER } from '../base';
+import { TICKS_PER_QUARTER, unreachable } from '../base';
 import type { PhraseRole } from '../feel';
 import { type Entry, type Exit, meetingBreaches } from './bar-rules';
+import { silenceOf } from './hearing';
 import { type BarModel, changesBetween, isStrongBeat, type LineModel } from './model';
 import { isHome, isLeap, type Tone } from './tones';
+import type { Technique } from './types';
 
 /**
  * The score of a line, in points of displeasure: the composer looks for the line with the fewest. A line's cost
@@ -50,6 +52,11 @@ const WEIGHT = {
   brokenStep: BREACH / 2,
   /** A note of the next chord at the end of a bar, struck early without being asked for. */
   earlyRoot: 25,
+  /** An anticipation that is tied over, which the teacher has asked for; more than a plain landing by step. */
+  tied: -2.4,
+  /** A technique that an aim asks of this bar, or hopes for in it, and that is not shown. */
+  unmetAim: BREACH / 4,
+  unmetHope: 4,
   /** The end of an answer on the root, of a statement on third or fifth. */
   closedAnswer: -0.5,
   openStatement: -0.4,
@@ -146,6 +153,40 @@ export function timeCost(bar: BarModel, tones: readonly Tone[], changed: boolean
   return cost;
 }
 
+/** Whether the notes show a technique, as far as a bar alone can tell. */
+function shows(bar: BarModel, tones: readonly Tone[], technique: Technique): boolean {
+  const inScale = (tone: Tone) =>
+    tone.stretch?.steps.some((step) => step?.halfSteps === tone.interval) === true;
+  const entered = (index: number) => tones[index - 1]?.midi ?? 0;
+  switch (technique) {
+    case 'chord tones':
+      return new Set(tones.filter((tone) => tone.member).map((tone) => tone.interval)).size > 1;
+    case 'scale steps':
+      return tones.some((tone, index) => !tone.member && inScale(tone) && !isLeap(entered(index), tone.midi));
+    case 'space':
+      return tones[0]?.start !== 0 || silenceOf(tones, bar.ticks).longest * 2 >= bar.ticks;
+    case 'octave':
+      return tones.some((tone, index) => Math.abs(tone.midi - entered(index)) === OCTAVE);
+    case 'approach note':
+      return tones.some(
+        (tone, index) =>
+          !tone.member && !tone.tiedOn && (!inScale(tone) || isLeap(entered(index), tone.midi)),
+      );
+    case 'anticipation':
+      return tones.some((tone) => !tone.member && tone.tiedOn);
+    default:
+      return unreachable(technique);
+  }
+}
+
+/** What the teacher's aims for a bar miss in its notes. */
+export function demandCost(bar: BarModel, tones: readonly Tone[]): number {
+  let cost = 0;
+  for (const technique of bar.demands.wanted) if (!shows(bar, tones, technique)) cost += WEIGHT.unmetAim;
+  for (const technique of bar.demands.hoped) if (!shows(bar, tones, technique)) cost += WEIGHT.unmetHope;
+  return cost;
+}
+
 /**
  * What a bar costs the hand.
  * @param playing the cost of its notes in the unit of the fingering search
@@ -178,6 +219,10 @@ function landingCost(from: BarModel, exit: Exit, to: BarModel, entry: Entry): nu
   return size === 5 || size === 7 ? WEIGHT.fifthLanding : far;
 }
 
+/** A tie needs its note on the other side of the bar line. */
+const tieCost = (last: Tone, first: Tone): number =>
+  first.start === 0 && first.midi === last.midi ? WEIGHT.tied : BREACH;
+
 /** What the way from one bar into another costs, breaches of the rules included. */
 export function meetingCost(
   model: LineModel,
@@ -194,7 +239,8 @@ export function meetingCost(
   if (outside && isLeap(last.midi, entry.first.midi)) cost += WEIGHT.brokenStep;
   const ahead = to.stretches[0];
   const early = ahead?.chord && changesBetween(from, to) && last.midi % OCTAVE === ahead.homeClass;
-  if (early && !model.request.techniques.has('anticipation')) {
+  if (last.tiedOn) return cost + tieCost(last, entry.first);
+  if (early && (last.member || entry.first.start === 0)) {
     cost += last.member ? WEIGHT.earlyRoot / 10 : WEIGHT.earlyRoot;
   }
   return cost;

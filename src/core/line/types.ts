@@ -1,4 +1,4 @@
-import type { Bpm, LineNote } from '../base';
+import type { Bpm, Fret, LineNote, MidiNumber } from '../base';
 import type { Chart } from '../chart';
 import type { Feel } from '../feel';
 import type { HandSettings, Instrument } from '../fretboard';
@@ -18,6 +18,31 @@ export type Technique = (typeof TECHNIQUES)[number];
 /** Teaching level 0–5: the notes, rhythms, neck and keys that a line may ask of a player. */
 export type Level = 0 | 1 | 2 | 3 | 4 | 5;
 
+/** Where an aim holds: everywhere, in a section or in a written bar, by index. */
+export type AimPlace =
+  | { readonly kind: 'line' }
+  | { readonly kind: 'section'; readonly section: number }
+  | { readonly kind: 'bar'; readonly bar: number };
+
+/**
+ * What the teacher asks of a line, a section or a bar. Aims are constraints: the composer keeps all it can and
+ * says of the others which bar cannot. Where aims overlap, the stricter one holds.
+ */
+export interface Aim {
+  readonly where: AimPlace;
+  /** Techniques to show: in the bar itself, or in at least one bar of every phrase of a line or section. */
+  readonly wanted?: readonly Technique[];
+  readonly forbidden?: readonly Technique[];
+  /** `sparse`: at most one note a beat on average, and rather fewer; `busy`: more notes than beats. */
+  readonly density?: 'sparse' | 'busy';
+  /** Least share of each bar (0–1) that stays silent. */
+  readonly silence?: number;
+  readonly lowest?: MidiNumber;
+  readonly highest?: MidiNumber;
+  /** Hand position: the frets from here to three above it, and open strings. */
+  readonly position?: Fret;
+}
+
 /** Everything about a piece that shapes its line, and nothing else. */
 export interface LineRequest {
   readonly chart: Chart;
@@ -29,6 +54,7 @@ export interface LineRequest {
   readonly techniques: ReadonlySet<Technique>;
   readonly instrument: Instrument;
   readonly hand: HandSettings;
+  readonly aims?: readonly Aim[];
 }
 
 /** The notes of each written bar, in order; a bar without notes is an empty list. */
@@ -42,6 +68,8 @@ export interface ComposeRequest extends LineRequest {
 
 export interface ComposedLine {
   readonly bars: LineNotes;
+  /** What the line costs under the composer's score: takes of one request are ranked by it, the least first. */
+  readonly cost: number;
   /** What could not be done and in which bar, in sentences; empty when all is well. */
   readonly remarks: readonly string[];
 }

@@ -10,6 +10,7 @@ import { BREACH, meetingCost, roleCost } from '../taste';
 import { hear, writeNotes } from '../tones';
 import type { ComposedLine, ComposeRequest, LineNotes } from '../types';
 import { type Plan, type PlannedBar, plansFor, rhythmsByRole, typicalBar } from './plan';
+import { remarksFor } from './remarks';
 import { type Candidate, cheapest, type Field, fieldOf, type Prices, rememberPrices } from './search';
 
 /** Options that a bar brings into the search. */
@@ -55,6 +56,7 @@ const RESTING: Option = {
     pattern: '',
     silentOne: true,
     silence: 1,
+    longest: 1,
   },
   shape: '',
   cost: 0,
@@ -201,7 +203,7 @@ function attemptsFor(studio: Studio, plans: readonly Plan[]): readonly Attempt[]
 }
 
 /** Searches the attempts in the order of what they promise, until none can beat the best that was found. */
-function bestLine(studio: Studio, plans: readonly Plan[]): LineNotes {
+function bestLine(studio: Studio, plans: readonly Plan[]): Draft {
   const { model } = studio.shop;
   let least = Number.POSITIVE_INFINITY;
   let best: LineNotes = model.bars.map(() => []);
@@ -214,24 +216,29 @@ function bestLine(studio: Studio, plans: readonly Plan[]): LineNotes {
       writeNotes(field.candidates[found.choice[bar] ?? 0]?.option.tones ?? []),
     );
   }
-  return best;
+  return { bars: best, cost: Number.isFinite(least) ? least : 0 };
+}
+
+interface Draft {
+  readonly bars: LineNotes;
+  readonly cost: number;
 }
 
 /**
  * The line on the statement's rhythm that the seed chose; where that leaves a rule broken, the first rhythm after
  * it that breaks none, or the one that breaks fewest.
  */
-function firstClean(studio: Studio, statements: readonly string[]): LineNotes {
+function firstClean(studio: Studio, statements: readonly string[]): Draft {
   const { shop, given, seed } = studio;
-  let best: { readonly bars: LineNotes; readonly breaches: number } | null = null;
+  let best: (Draft & { readonly breaches: number }) | null = null;
   for (const statement of statements.slice(0, STATEMENTS)) {
     const plans = plansFor(shop, statement, given, (cell) => chance(seed, cell) * CHANCE.cell);
-    const bars = bestLine(studio, plans);
-    const breaches = findBreaches(shop.model, hearLine(shop.model, bars)).length;
-    if (best === null || breaches < best.breaches) best = { bars, breaches };
+    const draft = bestLine(studio, plans);
+    const breaches = findBreaches(shop.model, hearLine(shop.model, draft.bars)).length;
+    if (best === null || breaches < best.breaches) best = { ...draft, breaches };
     if (breaches === 0) break;
   }
-  return best?.bars ?? [];
+  return best ?? { bars: [], cost: 0 };
 }
 
 /** How many rhythms are tried where rules stay broken, as they may when bars are kept. */
@@ -255,60 +262,7 @@ export function composeLine(request: ComposeRequest): ComposedLine {
   const turned = statements.map(
     (_, index) => statements[(start + request.seed + index) % statements.length] ?? '',
   );
-  const whole = firstClean(studio, turned.length > 0 ? turned : ['']).map(
-    (notes, index) => request.kept[index] ?? notes,
-  );
-  return { bars: whole, remarks: remarksFor(model, whole) };
-}
-
-const numberOf = (model: LineModel, bar: BarModel): number =>
-  model.request.chart.bars[bar.index]?.number ?? bar.index + 1;
-
-function restRemark(model: LineModel, bar: BarModel): string[] {
-  const number = numberOf(model, bar);
-  const unknown = bar.stretches.find((stretch) => stretch.label.startsWith('? '));
-  if (unknown)
-    return [
-      `Bar ${number}: the chord “${unknown.label.slice(2)}” is not understood, so the bass rests under it.`,
-    ];
-  return bar.playable ? [] : [`Bar ${number} has no chord, so the bass rests.`];
-}
-
-function fretRemarks(model: LineModel, line: LineNotes): string[] {
-  const heard = hearLine(model, line);
-  const high = model.bars.filter((bar) =>
-    (heard[bar.index] ?? []).some((tone) => model.beyondFrets.has(tone.midi % 12)),
-  );
-  const numbers = high.map((bar) => numberOf(model, bar));
-  return numbers.length === 0
-    ? []
-    : [
-        `A note in bar ${[...new Set(numbers)].join(', ')} lies beyond fret ${model.limits.highestFret}, the last of this level.`,
-      ];
-}
-
-/** Where roots alone leave no other way than a tritone into the next chord. */
-function tritoneRemarks(model: LineModel, line: LineNotes): string[] {
-  if (model.request.level > 0) return [];
-  const heard = hearLine(model, line);
-  return model.bars.flatMap((bar) => {
-    const last = heard[bar.index]?.at(-1);
-    const leaps = bar.after.some((index) => {
-      const first = heard[index]?.[0];
-      return last !== undefined && first !== undefined && Math.abs(first.midi - last.midi) === 6;
-    });
-    return leaps
-      ? [`Bar ${numberOf(model, bar)}: the roots lie a tritone apart, and this level knows no other notes.`]
-      : [];
-  });
-}
-
-function remarksFor(model: LineModel, line: LineNotes): readonly string[] {
-  const breaches = findBreaches(model, hearLine(model, line));
-  return [
-    ...model.bars.flatMap((bar) => restRemark(model, bar)),
-    ...fretRemarks(model, line),
-    ...tritoneRemarks(model, line),
-    ...breaches.map((breach) => breach.message),
-  ];
+  const draft = firstClean(studio, turned.length > 0 ? turned : ['']);
+  const whole = draft.bars.map((notes, index) => request.kept[index] ?? notes);
+  return { bars: whole, cost: draft.cost, remarks: remarksFor(model, whole) };
 }

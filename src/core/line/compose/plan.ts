@@ -1,4 +1,5 @@
 import type { PhraseRole } from '../../feel';
+import { endsOffBeat } from '../figures';
 import { type Change, changesOf, isEvenWith } from '../line-rules';
 import type { BarModel } from '../model';
 import type { Option, Workshop } from '../options';
@@ -26,6 +27,8 @@ const WEIGHT = {
   noSpace: 6,
   /** Missing silence, for the whole share. */
   silenceShort: 400,
+  /** Anticipations are on, and no bar has an off-beat at its end. */
+  noAnticipation: 6,
   /** A bar with a silent beat one in a feel that does not live on it. */
   foreignSpace: 2.5,
   /** An answer or turnaround that is not marked for its role in the feel's table. */
@@ -179,7 +182,7 @@ function planCost(shop: Workshop, bars: readonly PlannedBar[], given: readonly G
     const most = Math.max(0, ...heads.map((head) => heads.filter((other) => other === head).length));
     if (most * 2 < heads.length) cost += BREACH;
   }
-  cost += silenceCost(shop, bars) + dropCost(shop, bars);
+  cost += silenceCost(shop, bars) + dropCost(shop, bars) + anticipationCost(shop, bars);
   for (const { role, rhythm } of bars)
     if (rhythm && !rhythm.cell.roles.includes(role)) cost += WEIGHT.foreignRole;
   return cost;
@@ -190,13 +193,23 @@ function silenceCost(shop: Workshop, bars: readonly PlannedBar[]): number {
   const rhythms = bars.flatMap((bar) => (bar.rhythm ? [bar.rhythm] : []));
   if (!techniques.has('space') || rhythms.length === 0) return 0;
   const share = rhythms.reduce((sum, rhythm) => sum + rhythm.silence, 0) / rhythms.length;
-  const shows = rhythms.length < 2 || rhythms.some((rhythm) => rhythm.silentOne || rhythm.silence >= 0.5);
+  const shows = rhythms.length < 2 || rhythms.some((rhythm) => rhythm.silentOne || rhythm.longest >= 0.5);
   const silentOnes = rhythms.filter((rhythm) => rhythm.silentOne).length / rhythms.length;
   return (
     Math.max(0, feel.silence.least - share) * WEIGHT.silenceShort +
     silentOnes * (1 - feel.weights.space) * WEIGHT.foreignSpace * rhythms.length +
     (shows ? 0 : WEIGHT.noSpace * feel.weights.space)
   );
+}
+
+/** A teacher who switches anticipations on wants a rhythm that can have one. */
+function anticipationCost(shop: Workshop, bars: readonly PlannedBar[]): number {
+  if (!shop.model.request.techniques.has('anticipation')) return 0;
+  const able = bars.some(({ rhythm }, index) => {
+    const bar = shop.model.bars[index];
+    return rhythm !== null && bar !== undefined && endsOffBeat(bar, rhythm.onsets);
+  });
+  return able ? 0 : WEIGHT.noAnticipation;
 }
 
 /** One drop wants the bass on beat three in most bars. */
@@ -255,11 +268,15 @@ export function plansFor(
 ): readonly Plan[] {
   const bar = typicalBar(shop);
   const count = bar && shop.rhythms(bar).find(({ cell }) => cell.id === statement)?.onsets.length;
+  const early = shop.model.request.techniques.has('anticipation');
   const liked = (role: PhraseRole, most: number): readonly string[] =>
     (bar ? [...rhythmsByRole(shop, bar, role)] : [])
       .map(({ cell, onsets }) => ({
         id: cell.id,
-        cost: liking(cell.id) + (isEvenWith(count ?? 0, onsets.length) ? 0 : BREACH),
+        cost:
+          liking(cell.id) +
+          (isEvenWith(count ?? 0, onsets.length) ? 0 : BREACH) -
+          (early && bar && endsOffBeat(bar, onsets) ? WEIGHT.noAnticipation : 0),
       }))
       .sort((one, other) => one.cost - other.cost)
       .slice(0, most)

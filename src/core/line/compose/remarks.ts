@@ -1,0 +1,57 @@
+import { hearLine } from '../hearing';
+import { findBreaches } from '../line-rules';
+import type { BarModel, LineModel } from '../model';
+import type { LineNotes } from '../types';
+import { aimRemarks } from './aim-remarks';
+import { numberOf } from './numbers';
+
+function restRemark(model: LineModel, bar: BarModel): string[] {
+  const number = numberOf(model, bar);
+  const unknown = bar.stretches.find((stretch) => stretch.label.startsWith('? '));
+  if (unknown)
+    return [
+      `Bar ${number}: the chord “${unknown.label.slice(2)}” is not understood, so the bass rests under it.`,
+    ];
+  return bar.playable ? [] : [`Bar ${number} has no chord, so the bass rests.`];
+}
+
+function fretRemarks(model: LineModel, line: LineNotes): string[] {
+  const heard = hearLine(model, line);
+  const high = model.bars.filter((bar) =>
+    (heard[bar.index] ?? []).some((tone) => model.beyondFrets.has(tone.midi % 12)),
+  );
+  const numbers = high.map((bar) => numberOf(model, bar));
+  return numbers.length === 0
+    ? []
+    : [
+        `A note in bar ${[...new Set(numbers)].join(', ')} lies beyond fret ${model.limits.highestFret}, the last of this level.`,
+      ];
+}
+
+/** Where roots alone leave no other way than a tritone into the next chord. */
+function tritoneRemarks(model: LineModel, line: LineNotes): string[] {
+  if (model.request.level > 0) return [];
+  const heard = hearLine(model, line);
+  return model.bars.flatMap((bar) => {
+    const last = heard[bar.index]?.at(-1);
+    const leaps = bar.after.some((index) => {
+      const first = heard[index]?.[0];
+      return last !== undefined && first !== undefined && Math.abs(first.midi - last.midi) === 6;
+    });
+    return leaps
+      ? [`Bar ${numberOf(model, bar)}: the roots lie a tritone apart, and this level knows no other notes.`]
+      : [];
+  });
+}
+
+/** What could not be done in a composed line, in sentences with the bar's number. */
+export function remarksFor(model: LineModel, line: LineNotes): readonly string[] {
+  const breaches = findBreaches(model, hearLine(model, line));
+  return [
+    ...model.bars.flatMap((bar) => restRemark(model, bar)),
+    ...aimRemarks(model, line),
+    ...fretRemarks(model, line),
+    ...tritoneRemarks(model, line),
+    ...breaches.map((breach) => breach.message),
+  ];
+}

@@ -1,0 +1,54 @@
+import type { LineNote } from '../../base';
+import { midiOf } from '../../base';
+import type { ComposedLine, ComposeRequest, LineNotes } from '../types';
+import { composeLine } from './compose';
+
+/** A composed line with the seed that brings it back. */
+export interface Take extends ComposedLine {
+  readonly seed: number;
+}
+
+/** Seeds that are tried for a line that is different enough. */
+const TRIES = 12;
+/** Share of the free bars that has to change where the rhythm stays. */
+const CHANGED = 0.25;
+
+const rhythmOf = (notes: readonly LineNote[]): string => notes.map((note) => note.start).join(' ');
+const textOf = (notes: readonly LineNote[]): string =>
+  notes.map((note) => `${note.start} ${note.duration} ${midiOf(note.pitch)}`).join(', ');
+
+/** Whether a take changes the rhythm of a free bar, or at least a quarter of the free bars. */
+export function isAnotherTake(before: LineNotes, after: LineNotes, kept: ComposeRequest['kept']): boolean {
+  const free = after.map((_, index) => index).filter((index) => (kept[index] ?? null) === null);
+  const differs = (text: (notes: readonly LineNote[]) => string) =>
+    free.filter((index) => text(before[index] ?? []) !== text(after[index] ?? [])).length;
+  return differs(rhythmOf) > 0 || (free.length > 0 && differs(textOf) >= CHANGED * free.length);
+}
+
+/**
+ * The next take after a line: from the seed after the request's on, the first whose rhythm differs or that
+ * changes at least a quarter of the bars that are not kept. Where there is none, the line comes back with a
+ * remark that says so.
+ */
+export function anotherTake(request: ComposeRequest, before: LineNotes): Take {
+  for (let step = 1; step <= TRIES; step += 1) {
+    const seed = request.seed + step;
+    const line = composeLine({ ...request, seed });
+    if (isAnotherTake(before, line.bars, request.kept)) return { ...line, seed };
+  }
+  const line = composeLine(request);
+  return {
+    ...line,
+    seed: request.seed,
+    remarks: [...line.remarks, 'There is no other line for this chart, level and these kept bars.'],
+  };
+}
+
+/** Several takes, the best under the composer's score first; each comes back from its seed. */
+export function rankedTakes(request: ComposeRequest, count: number): readonly Take[] {
+  const takes = Array.from({ length: count }, (_, index) => {
+    const seed = request.seed + index;
+    return { ...composeLine({ ...request, seed }), seed };
+  });
+  return takes.sort((one, other) => one.cost - other.cost || one.seed - other.seed);
+}

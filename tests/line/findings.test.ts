@@ -1,0 +1,76 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { composeLine, musicFindings } from '../../src/core/line';
+import { charts, wishes } from './charts';
+import { line, request, type Wish } from './notation';
+
+const found = (chart: string, notes: string, wish: Wish = {}) =>
+  musicFindings(request(chart, { feel: 'early-ska', level: 5, ...wish }), line(notes)).map(
+    ({ kind, bar, message, repair }) => `${kind} ${bar}: ${message} ${repair}`,
+  );
+
+describe('the musical side of the lesson check', () => {
+  test.each([
+    [
+      '| C | C |',
+      'C2 . E♭2 . G2 . E2 . | C2 . E2 . G2 . E2 .',
+      {},
+      'chord 0: Bar 1: E♭ contradicts C. Play E, the nearest note of the chord.',
+    ],
+    [
+      '| F | F |',
+      'F1 . A1 . A♯1 . A1 . | F1 . A1 . C2 . A1 .',
+      {},
+      'spelling 0: Bar 1 writes A♯ where F has B♭. Write B♭; it sounds the same.',
+    ],
+    [
+      '| C | C |',
+      'C2 . E2 . G2 . E2 . | E2 . D2 . E2 . D2 .',
+      {},
+      'foundation 1: Bar 2: C gets neither its root nor its fifth. Play C within its first two beats.',
+    ],
+    [
+      '| C | C |',
+      'C2 . E2 . G2 . E2 . | C2 . E2 . C2 . E2 .',
+      { level: 1 },
+      'level 0: Bar 1: E over C is a note of a later level. Keep to the notes of level 1 or raise it.',
+    ],
+    [
+      '| C | C |',
+      'C2 . . C2 . . C2 . | C2 . . C2 . . C2 .',
+      { level: 0 },
+      'level 0: Bar 1 has a rhythm of level 3. Choose a simpler idea or raise the level from 0.',
+    ],
+    [
+      '| C | C |',
+      'C2 . E2 . G2 . E2 . | C2 . E2 . G2 . E2 .',
+      { tempo: 200 },
+      'tempo null: 200 bpm lies outside early ska, which is played at 110 to 140. Set the tempo between 110 and 140, or keep it as a practice tempo.',
+    ],
+    [
+      '| D♭ | D♭ |',
+      'D♭2 . F2 . A♭2 . F2 . | D♭2 . F2 . A♭2 . F2 .',
+      { level: 2, key: 'D♭' },
+      'level null: D♭ major has 5 accidentals; level 2 reads 3 at most. Transpose to a nearer key or raise the level.',
+    ],
+  ] as const)('%s %s', (chart, notes, wish, expected) => {
+    expect(found(chart, notes, wish)).toContain(expected);
+  });
+
+  test('raises no false alarm on composed lines, but for key and frets that the chart asks for', () => {
+    fc.assert(
+      fc.property(charts, wishes, (chart, wish) => {
+        const asked = request(chart, wish);
+        const findings = musicFindings(asked, composeLine(asked).bars).filter(
+          ({ message }) => !/accidentals|lies beyond fret/.test(message),
+        );
+        expect(findings).toEqual([]);
+      }),
+      { numRuns: 40, seed: 20260104 },
+    );
+  });
+
+  test('an unwritten line has nothing to find', () => {
+    expect(musicFindings(request('| C | F |'), [])).toEqual([]);
+  });
+});
