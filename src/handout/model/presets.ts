@@ -15,9 +15,9 @@ export const HANDOUT_PRESETS: readonly HandoutPreset[] = [
   {
     id: 'first lesson',
     name: 'First lesson',
-    description: 'Large print with the counting and the fingers.',
+    description: 'Large print with the counting, the fingers and the rhythm to clap.',
     settings: {
-      blocks: ['facts', 'music', 'notes', 'cautions'],
+      blocks: ['facts', 'rhythm', 'music', 'notes', 'cautions'],
       degrees: false,
       fingers: true,
       counting: true,
@@ -30,7 +30,7 @@ export const HANDOUT_PRESETS: readonly HandoutPreset[] = [
     name: 'Homework',
     description: 'Everything to practise by, on one page if it fits.',
     settings: {
-      blocks: ['facts', 'rhythm', 'music', 'practice', 'notes', 'cautions'],
+      blocks: ['facts', 'music', 'practice', 'notes', 'cautions'],
       degrees: true,
       fingers: true,
       counting: false,
