@@ -22,8 +22,8 @@ const STRENGTH: Readonly<Record<PerformanceEvent['part'], number>> = {
 const clamp = (value: number, least: number, most: number): number => Math.min(most, Math.max(least, value));
 
 /**
- * Moves every hit a little in time and strength, the click never. Notes struck together stay together, a note
- * never reaches over the next one of the bass, and nothing comes before the first bar.
+ * Moves every hit a little in time and strength, the click never. Notes that one hand strikes together stay
+ * together, a note never reaches over the next one of the bass, and nothing comes before the first bar.
  * @param first the tick at which the first bar begins.
  */
 export function humanise(

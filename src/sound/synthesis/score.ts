@@ -43,7 +43,7 @@ function chokes(performance: Performance): ReadonlyMap<PerformanceEvent, number>
   const cuts = new Map<PerformanceEvent, number>();
   let later = (hats[0]?.start ?? 0) + performance.end - performance.countIn;
   let here = later;
-  for (const event of hats.toReversed()) {
+  for (const event of [...hats].reverse()) {
     if (event.start < here) {
       later = here;
       here = event.start;

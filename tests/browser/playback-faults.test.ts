@@ -1,0 +1,144 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import type { PlayerState } from '../../src/sound';
+import { skaTune } from '../sound/tunes';
+import { openBench } from '../support/browser';
+
+const MIX = { bass: true, drums: true, chops: true, organ: true, click: false };
+
+interface Outcome {
+  readonly ok: boolean;
+  readonly problem: string | null;
+  readonly states: readonly PlayerState['kind'][];
+  readonly fault: string | null;
+}
+
+/** Presses play and tells what came of it. */
+const play = (page: Page): Promise<Outcome> =>
+  page.evaluate(
+    async ({ mix, performance }) => {
+      const { createPlayer } = await window.rooms.sound();
+      const player = createPlayer();
+      Object.assign(window, { player });
+      const states: PlayerState['kind'][] = [];
+      player.subscribe((state) => states.push(state.kind));
+      const result = await player.play({ steps: [{ performance, rounds: 'endless' }], mix });
+      const state = player.state();
+      return {
+        ok: result.ok,
+        problem: result.ok ? null : result.problem,
+        states,
+        fault: state.kind === 'stopped' ? state.fault : null,
+      };
+    },
+    { mix: MIX, performance: skaTune({ countIn: 0 }) },
+  );
+
+/** Each is a machine on which no sound can be played, and what the person reads then. */
+const MACHINES: readonly (readonly [name: string, script: string, sentence: RegExp])[] = [
+  [
+    'a browser without Web Audio',
+    'delete window.AudioContext; delete window.webkitAudioContext;',
+    /cannot play sound from a page/,
+  ],
+  [
+    'no audio device',
+    `window.AudioContext = class { constructor() { throw new DOMException('', 'NotSupportedError'); } };`,
+    /found no working audio device/,
+  ],
+  [
+    'a device whose clock stands still',
+    `Object.defineProperty(BaseAudioContext.prototype, 'currentTime', { get: () => 0 });`,
+    /found no working audio device/,
+  ],
+  [
+    'a page that may not make a sound by itself',
+    `Object.defineProperty(BaseAudioContext.prototype, 'state', { get: () => 'suspended' });
+     AudioContext.prototype.resume = () => new Promise(() => {});`,
+    /kept the page silent. Click the page once/,
+  ],
+  [
+    'a page that may not start a worker',
+    `window.Worker = class { constructor() { throw new DOMException('', 'SecurityError'); } };`,
+    /did not let the page compute its sound/,
+  ],
+  [
+    'a worker that dies at once',
+    `{ const Own = window.Worker;
+       window.Worker = class extends Own { constructor() { super('no-such-worker.js', { type: 'module' }); } }; }`,
+    /did not let the page compute its sound/,
+  ],
+];
+
+describe('where no sound can be played, a sentence says why, and nothing is thrown', () => {
+  test.each(MACHINES)('%s', async (name, script, sentence) => {
+    const { page, complaints } = await openBench({
+      prepare: async (fresh) => {
+        await fresh.addInitScript(script);
+      },
+    });
+    const outcome = await play(page);
+    expect(outcome.ok).toBe(false);
+    expect(outcome.problem).toMatch(sentence);
+    expect(outcome.fault).toBe(outcome.problem);
+    expect(outcome.states).toEqual(['preparing', 'stopped']);
+    if (name !== 'a worker that dies at once') {
+      expect(complaints.filter((complaint) => complaint.startsWith('uncaught'))).toEqual([]);
+    }
+  });
+});
+
+describe('a device taken away', () => {
+  test('stops with a sentence, and play goes on when it is back', async () => {
+    const { page, expectClean } = await openBench({
+      prepare: async (fresh) => {
+        await fresh.addInitScript(() => {
+          const connect = AudioNode.prototype.connect;
+          Reflect.set(AudioNode.prototype, 'connect', function (this: AudioNode, ...to: unknown[]) {
+            Object.assign(window, { device: this.context });
+            return Reflect.apply(connect, this, to);
+          });
+        });
+      },
+    });
+    expect((await play(page)).ok).toBe(true);
+    const after = await page.evaluate(async () => {
+      const player = Reflect.get(window, 'player');
+      const stopped = new Promise((resolve) => player.subscribe(resolve));
+      await Reflect.get(window, 'device').suspend();
+      return stopped;
+    });
+    expect(after).toMatchObject({ kind: 'stopped' });
+    expect(after).toHaveProperty('fault', expect.stringMatching(/took the sound away/));
+    expect((await play(page)).ok).toBe(true);
+    expectClean();
+  });
+});
+
+describe('every usual sample rate', () => {
+  test.each([44_100, 48_000, 96_000])('%i Hz', async (sampleRate) => {
+    const { page, expectClean } = await openBench({
+      prepare: async (fresh) => {
+        await fresh.addInitScript((rate) => {
+          const Own = window.AudioContext;
+          window.AudioContext = class extends Own {
+            constructor(options?: AudioContextOptions) {
+              super({ ...options, sampleRate: rate });
+            }
+          };
+        }, sampleRate);
+      },
+    });
+    expect((await play(page)).ok).toBe(true);
+    const ticks = await page.evaluate(async () => {
+      const player = Reflect.get(window, 'player');
+      const wait = () => new Promise((resolve) => setTimeout(resolve, 400));
+      await wait();
+      const first = player.position()?.tick;
+      await wait();
+      return [first, player.position()?.tick];
+    });
+    expect(ticks[1]).toBeGreaterThan(ticks[0]);
+    expectClean();
+  });
+});
