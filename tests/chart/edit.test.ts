@@ -1,8 +1,11 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { barTicks } from '../../src/core/base';
 import { matchBars, parseChart, playOrder, printChart, transposeChartText } from '../../src/core/chart';
 import { chart, metre, read, withoutPlaces } from './read';
+
+// Many cases in one test; a busy machine needs its time.
+vi.setConfig({ testTimeout: 60_000 });
 
 /** What charts are made of, right and wrong, for texts that look like charts. */
 const PIECES = [

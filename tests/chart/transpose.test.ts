@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { transposeChartText } from '../../src/core/chart';
 import {
   ALL_KEYS,
@@ -10,6 +10,9 @@ import {
   transpositionBy,
   transpositionTo,
 } from '../../src/core/theory';
+
+// Many cases in one test; a busy machine needs its time.
+vi.setConfig({ testTimeout: 60_000 });
 
 /** Keys people play in: up to six sharps or flats. */
 const KEYS = ALL_KEYS.filter((each) => Math.abs(keySignature(each)) <= 6);

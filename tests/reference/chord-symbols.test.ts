@@ -1,9 +1,12 @@
-import { expect, it } from 'vitest';
+import { expect, it, vi } from 'vitest';
 import { pitchClassOf } from '../../src/core/base';
 import { type Chord, formatName, parseChord, transposeName } from '../../src/core/theory';
 import { describeWithReferenceData } from '../support/reference-data';
 import { name } from '../theory/read';
 import { readHarte, symbolOfHarmony } from './chord-translations';
+
+// Many cases in one test; a busy machine needs its time.
+vi.setConfig({ testTimeout: 60_000 });
 
 /*
  * Sources: the test tables of chord-symbol 4 (MIT; also the library that reads descriptors here, so its rows

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { pitchClassOf } from '../../src/core/base';
 import {
   type Chord,
@@ -10,6 +10,9 @@ import {
 } from '../../src/core/theory';
 import { describeWithReferenceData } from '../support/reference-data';
 import { chord, key, name, written } from '../theory/read';
+
+// Many cases in one test; a busy machine needs its time.
+vi.setConfig({ testTimeout: 60_000 });
 
 const letters = (text: string): string => text.replace(/♭/g, 'b').replace(/♯/g, '#');
 const numeral = (text: string, where: Key): Chord => {

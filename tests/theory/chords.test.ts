@@ -1,7 +1,10 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { formatDegree, parseChord, transposeChord } from '../../src/core/theory';
 import { chord, name, written } from './read';
+
+// Many cases in one test; a busy machine needs its time.
+vi.setConfig({ testTimeout: 60_000 });
 
 const tonesOf = (text: string) => written(chord(text).tones.map((tone) => tone.name));
 const degreesOf = (text: string) =>

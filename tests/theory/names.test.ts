@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { LETTERS, midiNumber, midiOf, pitchClassOf, type SpelledName } from '../../src/core/base';
 import {
   degreeOf,
@@ -17,6 +17,9 @@ import {
   transposePitch,
 } from '../../src/core/theory';
 import { chord, key, name, pitch, written } from './read';
+
+// Many cases in one test; a busy machine needs its time.
+vi.setConfig({ testTimeout: 60_000 });
 
 const FIXED = { seed: 20, numRuns: 300 };
 const anyName: fc.Arbitrary<SpelledName> = fc.record({

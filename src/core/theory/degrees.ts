@@ -1,6 +1,6 @@
-import type { Alteration, SpelledName } from '../base';
+import type { SpelledName } from '../base';
 import { intervalBetween, transposeName } from './intervals';
-import { alterationOrNull, formatAlteration, letterOfStep, stepOfName } from './names';
+import { alterationOrNull, formatAlteration } from './names';
 import type { Degree, Interval } from './types';
 
 const STEPS: readonly Degree['step'][] = [1, 2, 3, 4, 5, 6, 7];
@@ -11,7 +11,7 @@ const MAJOR_SCALE: Readonly<Record<Degree['step'], number>> = { 1: 0, 2: 2, 3: 4
 export const foldedStep = (steps: number): Degree['step'] => STEPS[((steps % 7) + 7) % 7] ?? 1;
 
 /** Half steps above the root; −1 for ♭1, 12 for a ♯7. */
-export const halfStepsOfDegree = (degree: Degree): number => MAJOR_SCALE[degree.step] + degree.alteration;
+const halfStepsOfDegree = (degree: Degree): number => MAJOR_SCALE[degree.step] + degree.alteration;
 
 /** From the root up to the degree. */
 export const intervalOfDegree = (degree: Degree): Interval => ({
@@ -46,9 +46,3 @@ export const formatDegree = (degree: Degree): string =>
 
 export const sameDegree = (one: Degree, other: Degree): boolean =>
   one.step === other.step && one.alteration === other.alteration;
-
-/** The name on a letter `steps` above the root's letter with an alteration of its own. */
-export const nameOnStep = (root: SpelledName, steps: number, alteration: Alteration): SpelledName => ({
-  letter: letterOfStep(stepOfName(root) + steps),
-  alteration,
-});
