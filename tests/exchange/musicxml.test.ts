@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { writeMusicXml } from '../../src/core/exchange';
 import { deriveSheets, type LineSheet, SAMPLE_TITLES, sampleLesson } from '../../src/core/lesson';
+import { sheetOf } from '../support/score-sheets';
 import { randomSheets } from './random-sheets';
 import { schemaFaults } from './schema';
 
@@ -20,5 +21,81 @@ describe('a line as MusicXML', () => {
     if (!sheet) throw new Error('no sample');
     const broken = writeMusicXml(sheet, 'Lesson').replace('<voice>1</voice>', '<dot/><voice>1</voice>');
     expect((await schemaFaults([broken])).join()).toContain('dot');
+  });
+});
+
+/** The elements of a name in a document, each on one line. */
+const found = (xml: string, name: string): readonly string[] =>
+  [...xml.matchAll(new RegExp(`<${name}[ >/](?:[^<]|<(?!/${name}>))*?(?:</${name}>|/>)`, 'g'))].map(
+    ([text]) => text.replace(/\s*\n\s*/g, ''),
+  );
+
+const partsOf = (sheet: LineSheet): readonly string[] =>
+  writeMusicXml(sheet, 'Lesson').split('<part id=').slice(1);
+
+describe('what a program must find in the file', () => {
+  const plain = sheetOf({ chart: '| F | Bb |', notes: 'F1/4 | B♭1/4', key: 'F' });
+
+  it('is a plain bass clef an octave above its sound, and never an octave clef as well', () => {
+    const [staff = '', tab = ''] = partsOf(plain);
+    expect(found(staff, 'clef')).toEqual(['<clef><sign>F</sign><line>4</line></clef>']);
+    expect(found(staff, 'octave-change')).toEqual(['<octave-change>-1</octave-change>']);
+    // Sounding F1 and B flat 1.
+    expect(found(staff, 'pitch')).toEqual([
+      '<pitch><step>F</step><octave>2</octave></pitch>',
+      '<pitch><step>B</step><alter>-1</alter><octave>2</octave></pitch>',
+    ]);
+    expect(tab).not.toContain('<transpose>');
+    expect(staff + tab).not.toContain('clef-octave-change');
+  });
+
+  it('is a tab whose strings and frets add up to its pitches', () => {
+    const [, tab = ''] = partsOf(plain);
+    expect(found(tab, 'tuning-step').join()).toContain('E</tuning-step>');
+    expect(found(tab, 'pitch')[0]).toBe('<pitch><step>F</step><octave>1</octave></pitch>');
+    expect(found(tab, 'technical')[0]).toBe('<technical><string>4</string><fret>1</fret></technical>');
+  });
+
+  it('counts a tempo in dotted quarters in compound time', () => {
+    const sheet = sheetOf({ chart: '| F |', notes: 'F1/3', metre: { count: 6, unit: 8 }, tempo: 60 });
+    const [staff = ''] = partsOf(sheet);
+    expect(staff.replace(/\s*\n\s*/g, '')).toContain(
+      '<beat-unit>quarter</beat-unit><beat-unit-dot/><per-minute>60</per-minute>',
+    );
+    expect(staff).toContain('<sound tempo="90"/>');
+  });
+
+  it('says how long a repeat goes on and which ending comes when', () => {
+    const sheet = sheetOf({ chart: '|: F :| x3\n|: Bb |1.,2. C :|3. F ||', notes: 'F1/4|B♭1/4|C2/4|F1/4' });
+    const [staff = ''] = partsOf(sheet);
+    expect(found(staff, 'repeat')).toEqual([
+      '<repeat direction="forward"/>',
+      '<repeat direction="backward" times="3"/>',
+      '<repeat direction="forward"/>',
+      '<repeat direction="backward"/>',
+    ]);
+    expect(found(staff, 'ending')).toEqual([
+      '<ending number="1,2" type="start">1, 2.</ending>',
+      '<ending number="1,2" type="stop"/>',
+      '<ending number="3" type="start">3.</ending>',
+      '<ending number="3" type="stop"/>',
+    ]);
+  });
+
+  it('ties a note into the next bar, and lets it ring where it goes on elsewhere', () => {
+    const sheet = sheetOf({ chart: '|: F | F | C :|', notes: 'C2/4~ | C2/2 r/1 C2/1 | F1/3 C2/1~' });
+    const [staff = ''] = partsOf(sheet);
+    expect(found(staff, 'tied')).toEqual([
+      '<tied type="start"/>',
+      '<tied type="stop"/>',
+      '<tied type="let-ring"/>',
+    ]);
+  });
+
+  it('changes the signature where the chart changes the key', () => {
+    const sheet = sheetOf({ chart: '| F | (key: D) F#m | D |', notes: 'F1/4 | F♯1/4 | D2/4', key: 'F' });
+    const [staff = ''] = partsOf(sheet);
+    expect(found(staff, 'fifths')).toEqual(['<fifths>-1</fifths>', '<fifths>2</fifths>']);
+    expect(found(staff, 'accidental')).toEqual([]);
   });
 });
