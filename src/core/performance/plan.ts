@@ -20,7 +20,7 @@ export interface PlannedBar {
  * The written bars of a passage in the order they are played. Repeats inside the passage are unfolded; where a
  * repeat reaches beyond it, the passage is played up to the first time its last bar has been heard.
  */
-export function passageOrder(chart: Chart, passage: PerformanceOptions['passage']): readonly number[] {
+function passageOrder(chart: Chart, passage: PerformanceOptions['passage']): readonly number[] {
   const order = playOrder(chart);
   if (passage === null) {
     return order;

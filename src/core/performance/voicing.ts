@@ -17,7 +17,7 @@ export type Voicing = readonly MidiNumber[];
  * The pitch classes to play when there are fewer voices than tones: the perfect fifth goes first, then the
  * root, which the bass has (common practice, no source); the third, the seventh and altered fifths stay.
  */
-export function chosenTones(chord: Chord, voices: number): readonly number[] {
+function chosenTones(chord: Chord, voices: number): readonly number[] {
   const spare = [
     (step: number, alteration: number) => step === 5 && alteration === 0,
     (step: number) => step === 1,

@@ -14,7 +14,7 @@ export const PAN: Readonly<Record<Stem, number>> = {
 };
 
 /** Equal power, as the Web Audio specification defines the stereo panner for one channel. */
-export function panGains(pan: number): { readonly left: number; readonly right: number } {
+function panGains(pan: number): { readonly left: number; readonly right: number } {
   const angle = ((pan + 1) / 2) * (Math.PI / 2);
   return { left: Math.cos(angle), right: Math.sin(angle) };
 }
