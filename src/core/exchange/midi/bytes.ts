@@ -78,5 +78,5 @@ export function midiFile(
     ...bigEndian(tracks.length, 2),
     ...bigEndian(division, 2),
   ]);
-  return Uint8Array.from([...header, ...tracks.flatMap((events) => trackChunk(events, end))]);
+  return new Uint8Array([...header, ...tracks.flatMap((events) => trackChunk(events, end))]);
 }
