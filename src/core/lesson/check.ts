@@ -1,4 +1,4 @@
-import { formatPitch } from '../theory';
+import { checkHand, type Repair } from './hand-check';
 import { deriveSheet } from './sheet';
 import type { LineSheet } from './sheet-types';
 import type { Lesson, LinePiece } from './types';
@@ -10,20 +10,8 @@ export interface Finding {
   readonly bar: number | null;
   /** One sentence: what, where and why. */
   readonly message: string;
-}
-
-const barName = (index: number): string => `Bar ${index + 1}`;
-
-function offTheNeck(sheet: LineSheet): Finding[] {
-  return sheet.bars.flatMap((bar, index) =>
-    bar.notes
-      .filter((note) => note.fingered === null)
-      .map(({ note }) => ({
-        pieceId: sheet.id,
-        bar: index,
-        message: `${barName(index)}: ${formatPitch(note.pitch)} does not lie on this instrument; choose another idea or another tuning.`,
-      })),
-  );
+  /** Looks for a repair when it is asked for; left out where there is none to look for. */
+  readonly repair?: () => Repair | null;
 }
 
 function withoutNotes(sheet: LineSheet): Finding[] {
@@ -80,7 +68,7 @@ export function checkLesson(lesson: Lesson): readonly Finding[] {
     const wincing = sheet.breaches.map(({ bar, message }) => ({ pieceId: piece.id, bar, message }));
     return [
       ...withoutNotes(sheet),
-      ...offTheNeck(sheet),
+      ...checkHand(piece, lesson.instrument).map((finding) => ({ pieceId: piece.id, ...finding })),
       ...(sheet.bars.some((bar) => bar.notes.length > 0) ? wincing : []),
       ...tempoOutsideFeel(sheet),
       ...parkedBars(piece),

@@ -1,4 +1,4 @@
-import { type Bpm, barTicks, type LineNote, midiOf, ticks } from '../base';
+import { type Bpm, barTicks, type LineNote, midiOf, type Ticks, ticks } from '../base';
 import type { Chart } from '../chart';
 import {
   type FingeredNote,
@@ -6,40 +6,56 @@ import {
   fingerLine,
   type HandSettings,
   type Instrument,
+  type LineContext,
   type NoteToFinger,
+  type PositionPin,
   ticksPerSecond,
 } from '../fretboard';
+import type { LineBar } from './types';
 
-/** The fingering of a line, given back bar by bar as it is written. */
-export interface LineFingering {
-  readonly bars: readonly (readonly (FingeredNote | null)[])[];
-  readonly whole: Fingering;
+/** A written note by its bar (index from 0) and its place among the bar's notes. */
+export interface NotePlace {
+  readonly bar: number;
+  readonly note: number;
+}
+
+/** A written line as the hand meets it, once through: tied notes are one note. */
+export interface StruckLine {
+  readonly notes: readonly NoteToFinger[];
+  /** For every struck note the written notes that it is made of, tied ones after the one that is struck. */
+  readonly parts: readonly (readonly NotePlace[])[];
+  /** For every written note, bar by bar, the index of the struck note it belongs to. */
+  readonly owners: readonly (readonly number[])[];
+  /** One a bar in which the teacher keeps the hand in a position. */
+  readonly positions: readonly PositionPin[];
+  readonly length: Ticks;
 }
 
 /**
- * Fingers a whole written line in one search, around its loop seam. A note tied over from the bar before is not
- * struck again: it shares the place and the finger of the note that began it.
+ * The notes that are struck. A note tied over from the bar before is not struck again: it belongs to the note
+ * that began it, whose pins count.
  */
-export function fingerBars(
-  chart: Chart,
-  bars: readonly (readonly LineNote[])[],
-  instrument: Instrument,
-  hand: HandSettings,
-  tempo: Bpm,
-): LineFingering {
+export function strikeNotes(chart: Chart, bars: readonly LineBar[]): StruckLine {
   const struck: NoteToFinger[] = [];
-  /** For every written note, the index of the struck note it belongs to. */
+  const parts: NotePlace[][] = [];
   const owners: number[][] = [];
+  const positions: PositionPin[] = [];
   let barStart = 0;
   let tied: LineNote | null = null;
-  bars.forEach((notes, index) => {
-    const written = chart.bars[index];
+  chart.bars.forEach((written, bar) => {
+    const stored = bars[bar];
+    const notes = stored?.notes ?? [];
+    const barEnd = barStart + barTicks(written.metre);
+    if (stored?.position !== undefined) {
+      positions.push({ start: ticks(barStart), end: ticks(barEnd), position: stored.position });
+    }
     owners.push(
-      notes.map((note) => {
+      notes.map((note, index) => {
         const goesOn = tied !== null && note.start === 0 && midiOf(note.pitch) === midiOf(tied.pitch);
         const last = struck.at(-1);
         if (goesOn && last !== undefined) {
           struck[struck.length - 1] = { ...last, duration: ticks(last.duration + note.duration) };
+          parts.at(-1)?.push({ bar, note: index });
         } else {
           struck.push({
             start: ticks(barStart + note.start),
@@ -47,18 +63,38 @@ export function fingerBars(
             midi: midiOf(note.pitch),
             ...(note.pins === undefined ? {} : { pins: note.pins }),
           });
+          parts.push([{ bar, note: index }]);
         }
         tied = note.tiedOn === true ? note : null;
         return struck.length - 1;
       }),
     );
-    barStart += written === undefined ? 0 : barTicks(written.metre);
-    const last = notes.at(-1);
-    tied = last?.tiedOn === true ? last : null;
+    tied = notes.at(-1)?.tiedOn === true ? (notes.at(-1) ?? null) : null;
+    barStart = barEnd;
   });
-  const whole = fingerLine(struck, instrument, hand, {
-    ticksPerSecond: ticksPerSecond(tempo, chart.metre),
-    loop: ticks(barStart),
-  });
-  return { bars: owners.map((notes) => notes.map((owner) => whole.notes[owner] ?? null)), whole };
+  return { notes: struck, parts, owners, positions, length: ticks(barStart) };
+}
+
+/** What the hand is told about a line besides its notes; it is played round and round. */
+export const lineContext = (struck: StruckLine, chart: Chart, tempo: Bpm): LineContext => ({
+  ticksPerSecond: ticksPerSecond(tempo, chart.metre),
+  loop: struck.length,
+  ...(struck.positions.length === 0 ? {} : { positions: struck.positions }),
+});
+
+/** The fingering of a line, given back bar by bar as it is written. */
+export interface LineFingering {
+  readonly bars: readonly (readonly (FingeredNote | null)[])[];
+  readonly whole: Fingering;
+}
+
+/** Fingers a whole written line in one search, around its loop seam; a tied note shares its struck one's place. */
+export function fingerBars(
+  struck: StruckLine,
+  instrument: Instrument,
+  hand: HandSettings,
+  context: LineContext,
+): LineFingering {
+  const whole = fingerLine(struck.notes, instrument, hand, context);
+  return { bars: struck.owners.map((notes) => notes.map((owner) => whole.notes[owner] ?? null)), whole };
 }

@@ -1,6 +1,7 @@
 export { checkLesson, type Finding } from './check';
 export { discardParked, setChartText, setMetre } from './commands/chart';
 export { anotherTake, type Composition, composePiece, keepBar, takeIdea } from './commands/compose';
+export { type BarRange, clearPins, keepPosition, setPins } from './commands/hand';
 export { linePiece } from './commands/piece';
 export { addPiece, copyPiece, movePiece, removePiece, renamePiece, setBlankBars } from './commands/pieces';
 export {
@@ -20,6 +21,9 @@ export {
 export { transposeLesson, transposeTo } from './commands/transpose';
 export { newBlankPiece, newLesson, newLinePiece } from './create';
 export { describeLessonProblem, type LessonProblem, parseLesson, printLesson, readLesson } from './file';
+export type { NotePlace } from './fingering';
+export { type HandLine, handLine, type Passage, pinPlace, type WayToPlay, waysToPlay } from './hand';
+export type { Repair } from './hand-check';
 export { ideasFor } from './ideas';
 export { SAMPLE_TITLES, sampleLesson } from './samples';
 export { deriveSheet, deriveSheets } from './sheet';

@@ -10,6 +10,7 @@ export const instrumentOf = (settings: InstrumentSettings): Instrument => ({
   openStrings: settings.openStrings,
   frets: fret(settings.frets),
   scaleLength: settings.scaleLength,
+  ...(settings.leftHanded === undefined ? {} : { leftHanded: settings.leftHanded }),
 });
 
 /** What is assumed while a chart has no chord yet. */

@@ -11,6 +11,7 @@ import {
 } from '../base';
 import type { FeelId } from '../feel';
 import { FEELS } from '../feel';
+import type { HandSystem } from '../fretboard';
 import { type Level, TECHNIQUES } from '../line';
 import { HANDOUT_BLOCKS, LESSON_FORMAT, LESSON_VERSION, type Lesson } from './types';
 
@@ -88,13 +89,18 @@ const lineBarSchema = z.object({
   origin: z.enum(['composed', 'idea', 'hand']),
   kept: z.boolean(),
   notes: sortedNotes,
+  position: z.exactOptional(branded<Fret>(whole(1, 36))),
 });
+
+const HAND_SYSTEMS = ['one finger per fret', '1-2-4', 'automatic'] as const satisfies readonly HandSystem[];
 
 const handSchema = z.object({
   openStrings: z.enum(['avoid', 'allow', 'prefer']),
   comfortableSpan: z.number().check(z.gte(30), z.lte(250)),
   reach: z.number().check(z.gte(30), z.lte(300)),
   highestFret: fretSchema,
+  system: z.exactOptional(z.enum(HAND_SYSTEMS)),
+  oneTwoFourBelow: z.exactOptional(fretSchema),
 });
 
 const passageSchema = z
@@ -176,6 +182,7 @@ export const lessonSchema = z.object({
     openStrings: z.array(pitchSchema).check(z.minLength(3), z.maxLength(LIMITS.strings)),
     frets: whole(12, 36),
     scaleLength: z.number().check(z.gte(300), z.lte(1200)),
+    leftHanded: z.exactOptional(z.boolean()),
   }),
   handout: handoutSchema,
   pieces: z

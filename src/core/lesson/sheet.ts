@@ -1,7 +1,8 @@
 import { parseChart } from '../chart';
 import { feelById } from '../feel';
 import { analyseLine, checkLine } from '../line';
-import { fingerBars } from './fingering';
+import { fingerBars, lineContext, strikeNotes } from './fingering';
+import { isHeld } from './held';
 import { guessKey, instrumentOf, keyOf, lineRequest } from './request';
 import type { BlankSheet, LineSheet, Sheet, SheetBar } from './sheet-types';
 import type { BlankPiece, InstrumentSettings, Lesson, LinePiece, Piece } from './types';
@@ -12,14 +13,20 @@ function deriveLine(piece: LinePiece, settings: InstrumentSettings): LineSheet {
   const key = keyOf(piece, keyGuesses);
   const request = lineRequest(piece, chart, key, settings);
   const notes = chart.bars.map((_, index) => piece.bars[index]?.notes ?? []);
-  const fingering = fingerBars(chart, notes, request.instrument, piece.hand, piece.tempo);
+  const struck = strikeNotes(chart, piece.bars);
+  const fingering = fingerBars(
+    struck,
+    request.instrument,
+    piece.hand,
+    lineContext(struck, chart, piece.tempo),
+  );
   const analyses = analyseLine(request, notes);
   const bars = chart.bars.map((written, index): SheetBar => {
     const analysis = analyses[index] ?? { notes: [], techniques: [], reason: '' };
     return {
       written,
       analysis,
-      kept: piece.bars[index]?.kept ?? false,
+      kept: isHeld(piece.bars[index]),
       notes: (notes[index] ?? []).map((note, position) => ({
         note,
         fingered: fingering.bars[index]?.[position] ?? null,

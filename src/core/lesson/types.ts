@@ -1,4 +1,4 @@
-import type { Bpm, LineNote, Metre, SpelledPitch } from '../base';
+import type { Bpm, Fret, LineNote, Metre, SpelledPitch } from '../base';
 import type { FeelId } from '../feel';
 import type { HandSettings } from '../fretboard';
 import type { Level, Technique } from '../line';
@@ -19,6 +19,8 @@ export interface LineBar {
   /** Protected from being composed again. */
   readonly kept: boolean;
   readonly notes: readonly LineNote[];
+  /** The hand position in which the teacher keeps the hand in this bar; left out, the hand is free. */
+  readonly position?: Fret;
 }
 
 /** Which parts of the rhythm section play, and how the teacher last practised with them. */
@@ -106,6 +108,8 @@ export interface InstrumentSettings {
   readonly frets: number;
   /** Millimetres from nut to bridge. */
   readonly scaleLength: number;
+  /** Pictures of the neck are mirrored; staff and tab stay as they are. */
+  readonly leftHanded?: boolean;
 }
 
 /** The document: everything that is saved. */

@@ -1,5 +1,6 @@
 import { parseChart } from '../../chart';
 import { type ComposedLine, composeLine, type Idea } from '../../line';
+import { isHeld } from '../held';
 import { guessKey, keyOf, lineRequest } from '../request';
 import type { Lesson, LineBar, LinePiece } from '../types';
 import { changeLine, linePiece } from './piece';
@@ -16,7 +17,7 @@ function compose(lesson: Lesson, piece: LinePiece, seed: number): ComposedLine {
   return composeLine({
     ...lineRequest(piece, chart, key, lesson.instrument),
     seed,
-    kept: piece.bars.map((bar) => (bar.kept ? bar.notes : null)),
+    kept: piece.bars.map((bar) => (isHeld(bar) ? bar.notes : null)),
   });
 }
 
@@ -26,7 +27,7 @@ const sameNotes = (one: LineBar['notes'], other: LineBar['notes']): boolean =>
 function withLine(piece: LinePiece, line: ComposedLine, seed: number): LinePiece {
   const bars = piece.bars.map((bar, index): LineBar => {
     const notes = line.bars[index] ?? [];
-    return bar.kept || sameNotes(bar.notes, notes) ? bar : { ...bar, notes, origin: 'composed' };
+    return isHeld(bar) || sameNotes(bar.notes, notes) ? bar : { ...bar, notes, origin: 'composed' };
   });
   return { ...piece, seed, bars };
 }
@@ -57,7 +58,7 @@ export function anotherTake(lesson: Lesson, pieceId: string): Composition {
     const seed = (piece.seed + step) >>> 0;
     const line = compose(lesson, piece, seed);
     const differs = piece.bars.some(
-      (bar, index) => !bar.kept && !sameNotes(bar.notes, line.bars[index] ?? []),
+      (bar, index) => !isHeld(bar) && !sameNotes(bar.notes, line.bars[index] ?? []),
     );
     if (differs) {
       return {
@@ -69,7 +70,7 @@ export function anotherTake(lesson: Lesson, pieceId: string): Composition {
   return {
     lesson,
     remarks: [
-      piece.bars.every((bar) => bar.kept)
+      piece.bars.every(isHeld)
         ? 'Every bar is kept, so there is nothing to compose.'
         : 'There is no other line for these bars at this level; allow another technique or keep fewer bars.',
     ],

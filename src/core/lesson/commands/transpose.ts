@@ -1,35 +1,33 @@
-import { fret, type LineNote, midiOf, type Pins, type SpelledName } from '../../base';
+import { fret, type LineNote, midiOf, type SpelledName } from '../../base';
 import { parseChart, transposeChartText, transposeSignature } from '../../chart';
-import { rangeOf } from '../../fretboard';
+import { type Instrument, rangeOf, transposePins } from '../../fretboard';
 import { type Interval, transposeName, transposePitch, transpositionTo } from '../../theory';
 import { guessKey, instrumentOf, keyOf } from '../request';
 import type { InstrumentSettings, Lesson, LineBar, LinePiece } from '../types';
 import { linePiece } from './piece';
 
-/** A pinned fret moves along its string; where the neck ends the pins no longer make sense and are dropped. */
-function movePins(pins: Pins, interval: Interval, frets: number): Pins | null {
-  if (pins.fret === undefined) {
-    return pins;
-  }
-  const moved = pins.fret + interval.halfSteps;
-  return moved < 0 || moved > frets ? null : { ...pins, fret: fret(moved) };
-}
-
-function transposeNote(note: LineNote, interval: Interval, frets: number): LineNote {
+function transposeNote(note: LineNote, interval: Interval, instrument: Instrument): LineNote {
   const { pins, ...rest } = note;
-  const moved = pins === undefined ? null : movePins(pins, interval, frets);
   const pitch = transposePitch(note.pitch, interval);
+  const moved =
+    pins === undefined ? null : transposePins(pins, midiOf(note.pitch), midiOf(pitch), instrument);
   return moved === null ? { ...rest, pitch } : { ...rest, pitch, pins: moved };
 }
 
-const transposeBar = (bar: LineBar, interval: Interval, frets: number): LineBar => ({
-  ...bar,
-  harmony: transposeSignature(bar.harmony, interval),
-  notes: bar.notes.map((note) => transposeNote(note, interval, frets)),
-});
+/** A kept hand position moves along with the shapes; where the neck ends the hand is free again. */
+function transposeBar(bar: LineBar, interval: Interval, instrument: Instrument): LineBar {
+  const { position, ...rest } = bar;
+  const moved = position === undefined ? 0 : position + interval.halfSteps;
+  return {
+    ...rest,
+    harmony: transposeSignature(bar.harmony, interval),
+    notes: bar.notes.map((note) => transposeNote(note, interval, instrument)),
+    ...(moved < 1 || moved > instrument.frets ? {} : { position: fret(moved) }),
+  };
+}
 
-function transposePiece(piece: LinePiece, interval: Interval, frets: number): LinePiece {
-  const move = (bar: LineBar) => transposeBar(bar, interval, frets);
+function transposePiece(piece: LinePiece, interval: Interval, instrument: Instrument): LinePiece {
+  const move = (bar: LineBar) => transposeBar(bar, interval, instrument);
   return {
     ...piece,
     chartText: transposeChartText(piece.chartText, interval),
@@ -47,7 +45,7 @@ function transposePiece(piece: LinePiece, interval: Interval, frets: number): Li
 export const transposeLesson = (lesson: Lesson, interval: Interval): Lesson => ({
   ...lesson,
   pieces: lesson.pieces.map((piece) =>
-    piece.kind === 'line' ? transposePiece(piece, interval, lesson.instrument.frets) : piece,
+    piece.kind === 'line' ? transposePiece(piece, interval, instrumentOf(lesson.instrument)) : piece,
   ),
 });
 

@@ -1,0 +1,151 @@
+import { beatTicks, type LineNote, type Metre, type Ticks, ticks } from '../base';
+import { type PlayingFinding, type PlayingRepair, playingFindings, repairFor } from '../fretboard';
+import { formatPitch, transposePitch } from '../theory';
+import { changeBars, keepPosition, setPins } from './commands/hand';
+import { setTempo, TEMPO_RANGE } from './commands/settings';
+import type { NotePlace } from './fingering';
+import { type HandLine, handLine } from './hand';
+import type { InstrumentSettings, Lesson, LinePiece } from './types';
+
+/** A change that mends a finding in one step. */
+export interface Repair {
+  /** What its button says: a verb and its object. */
+  readonly label: string;
+  readonly apply: (lesson: Lesson) => Lesson;
+}
+
+/** Something about playing a line, with its place. */
+export interface HandFinding {
+  /** Index of the written bar. */
+  readonly bar: number;
+  readonly message: string;
+  /** Looks for a repair when it is asked for; null where only the player can mend it. */
+  readonly repair: () => Repair | null;
+}
+
+/** What is hard or impossible to play in a line, in the order of its notes. */
+export function checkHand(piece: LinePiece, settings: InstrumentSettings): readonly HandFinding[] {
+  const hand = handLine(piece, settings);
+  return hand === null
+    ? []
+    : playingFindings(hand.line).flatMap((finding) => {
+        const place = hand.struck.parts[finding.note]?.[0];
+        return place === undefined ? [] : [describe(piece, hand, finding, place)];
+      });
+}
+
+function describe(piece: LinePiece, hand: HandLine, finding: PlayingFinding, place: NotePlace): HandFinding {
+  const written = hand.sheet.chart.bars[place.bar];
+  const note = piece.bars[place.bar]?.notes[place.note];
+  const where =
+    written === undefined || note === undefined
+      ? ''
+      : `Bar ${written.number}, ${beatName(note.start, written.metre)}: `;
+  const what =
+    finding.kind === 'off the neck' && note !== undefined
+      ? `${formatPitch(note.pitch)} does not lie on this instrument.`
+      : finding.message;
+  return {
+    bar: place.bar,
+    message: where + what,
+    repair: once(() => {
+      const repair = repairFor(hand.line, finding);
+      return repair === null ? null : asCommand(piece, hand, repair);
+    }),
+  };
+}
+
+/** `beat 2`, or `after beat 2` between the beats. */
+function beatName(start: Ticks, metre: Metre): string {
+  const beat = beatTicks(metre);
+  return `${start % beat === 0 ? 'beat' : 'after beat'} ${Math.floor(start / beat) + 1}`;
+}
+
+function once<Value>(find: () => Value): () => Value {
+  let found: { readonly value: Value } | null = null;
+  return () => {
+    found ??= { value: find() };
+    return found.value;
+  };
+}
+
+function asCommand(piece: LinePiece, { struck }: HandLine, repair: PlayingRepair): Repair | null {
+  const { label } = repair;
+  const partsOf = (note: number) => struck.parts[note] ?? [];
+  const first = (note: number) => partsOf(note).slice(0, 1);
+  switch (repair.kind) {
+    case 'pin': {
+      const choices = repair.pins.flatMap(({ note, pins }) => first(note).map((at) => ({ at, pins })));
+      return { label, apply: (lesson) => setPins(lesson, piece.id, choices) };
+    }
+    case 'release': {
+      const choices = repair.notes.flatMap((note) => first(note).map((at) => ({ at, pins: null })));
+      return { label, apply: (lesson) => setPins(lesson, piece.id, choices) };
+    }
+    case 'release position': {
+      const bar = first(repair.note)[0]?.bar ?? 0;
+      return { label, apply: (lesson) => keepPosition(lesson, piece.id, { first: bar, last: bar }, null) };
+    }
+    case 'shorten': {
+      const duration = writable(repair.duration);
+      return duration === 0
+        ? null
+        : { label, apply: (lesson) => shorten(lesson, piece.id, partsOf(repair.note), duration) };
+    }
+    case 'octave':
+      return {
+        label,
+        apply: (lesson) => moveOctaves(lesson, piece.id, partsOf(repair.note), repair.halfSteps / 12),
+      };
+    case 'slow down': {
+      const tempo = Math.floor((piece.tempo * repair.percent) / 100);
+      return tempo < TEMPO_RANGE.least
+        ? null
+        : {
+            label: `Set the tempo to ${tempo} bpm`,
+            apply: (lesson) => setTempo(lesson, piece.id, tempo),
+          };
+    }
+  }
+}
+
+const SIXTEENTH = 240;
+
+/** The longest duration not beyond this one that ends on a sixteenth; 0 when there is none. */
+const writable = (duration: Ticks): number => Math.floor(duration / SIXTEENTH) * SIXTEENTH;
+
+function changeNotes(
+  lesson: Lesson,
+  pieceId: string,
+  parts: readonly NotePlace[],
+  change: (note: LineNote, part: number) => LineNote | null,
+): Lesson {
+  return changeBars(lesson, pieceId, (bar, index) => {
+    if (parts.every((part) => part.bar !== index)) return bar;
+    const notes = bar.notes.flatMap((note, at) => {
+      const part = parts.findIndex((place) => place.bar === index && place.note === at);
+      const changed = part < 0 ? note : change(note, part);
+      return changed === null ? [] : [changed];
+    });
+    return { ...bar, notes, origin: 'hand' };
+  });
+}
+
+/** Cuts a note, tied ones across their bar lines, to a duration; what is left over becomes silence. */
+function shorten(lesson: Lesson, pieceId: string, parts: readonly NotePlace[], duration: number): Lesson {
+  let left = duration;
+  return changeNotes(lesson, pieceId, parts, (note) => {
+    const taken = Math.min(left, note.duration);
+    left -= taken;
+    if (taken === 0) return null;
+    const { tiedOn, ...rest } = note;
+    return { ...rest, duration: ticks(taken), ...(tiedOn === true && left > 0 ? { tiedOn } : {}) };
+  });
+}
+
+/** Moves a note by whole octaves and lets its pins go. */
+const moveOctaves = (lesson: Lesson, pieceId: string, parts: readonly NotePlace[], octaves: number): Lesson =>
+  changeNotes(lesson, pieceId, parts, ({ pins: _, ...note }) => ({
+    ...note,
+    pitch: transposePitch(note.pitch, { steps: 7 * octaves, halfSteps: 12 * octaves }),
+  }));
