@@ -1,5 +1,5 @@
 import { createRoot } from 'react-dom/client';
-import { App, createPlayback, StartFailed } from './pages';
+import { App, createPlayback, openLinkedLesson, StartFailed } from './pages';
 import { startSession } from './state';
 import { openStorage } from './storage';
 
@@ -8,8 +8,11 @@ export async function startApp(element: HTMLElement): Promise<void> {
   const root = createRoot(element);
   try {
     const session = await startSession(openStorage());
+    await openLinkedLesson(session);
+    window.addEventListener('hashchange', () => void openLinkedLesson(session));
     root.render(<App session={session} playback={createPlayback(session)} />);
-  } catch {
+  } catch (problem) {
     root.render(<StartFailed />);
+    reportError(problem);
   }
 }

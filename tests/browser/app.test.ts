@@ -211,6 +211,54 @@ async function openFile(page: Page, name: string, buffer: Buffer): Promise<void>
   await (await chooser).setFiles({ name, mimeType: 'application/json', buffer });
 }
 
+describe('what is handed out', () => {
+  test.each([
+    ['MusicXML', 'ferry-queue-week-3-f-major-126-bpm.musicxml', '<?xml'],
+    ['MIDI', 'ferry-queue-week-3-f-major-126-bpm.mid', 'MThd'],
+    ['Text tab', 'ferry-queue-week-3-f-major-126-bpm.txt', 'Ferry queue'],
+    ['Audio (WAV)', 'ferry-queue-week-3-f-major-126-bpm.wav', 'RIFF'],
+  ])('%s is a file with a telling name', async (item, name, beginning) => {
+    const { page, expectClean } = await openDrawn();
+    await button(page, 'Export').click();
+    const download = page.waitForEvent('download', { timeout: 60_000 });
+    await page.getByRole('menuitem', { name: item, exact: true }).click();
+    expect((await download).suggestedFilename()).toBe(name);
+    const content = await readFile(await (await download).path());
+    expect(content.subarray(0, 200).toString('latin1')).toContain(beginning);
+    expectClean();
+  });
+
+  test('a copied link opens the lesson as a copy, and only once', async () => {
+    const permissions = ['clipboard-read', 'clipboard-write'];
+    const { page, address } = await openDrawn({ context: { permissions } });
+    await page.getByRole('textbox', { name: 'Lesson title' }).fill('By link');
+    await button(page, 'Export').click();
+    await page.getByRole('menuitem', { name: 'Copy a link' }).click();
+    await page.getByText('The link is copied.').waitFor();
+    const link = await page.evaluate(() => navigator.clipboard.readText());
+    expect(link.startsWith(`${address}#lesson=`)).toBe(true);
+    const { page: other, expectClean } = await openDrawn({ path: link.slice(address.length) });
+    expect(await other.getByRole('textbox', { name: 'Lesson title' }).inputValue()).toBe('By link');
+    expect(new URL(other.url()).hash).toBe('');
+    await other.getByRole('textbox', { name: 'Lesson title' }).fill('My own copy');
+    await saved(other);
+    await other.reload();
+    await expect
+      .poll(() => other.getByRole('textbox', { name: 'Lesson title' }).inputValue())
+      .toBe('My own copy');
+    expectClean();
+  });
+
+  test('a broken link gets a sentence and changes nothing', async () => {
+    const { page, expectClean } = await openDrawn({ path: '#lesson=AAAA' });
+    await page.getByRole('alert').filter({ hasText: /link/ }).waitFor();
+    expect(await page.getByRole('textbox', { name: 'Lesson title' }).inputValue()).toBe(
+      'Ferry queue, week 3',
+    );
+    expectClean();
+  });
+});
+
 describe('the sheet', () => {
   test('takes, copies, orders and removes pieces', async () => {
     const { page } = await openDrawn();

@@ -124,7 +124,10 @@ function keyOptions(own: Key | null, sheet: LineSheet) {
   const names = ALL_KEYS.map(describeKey);
   const foreign = own !== null && !names.includes(describeKey(own)) ? [describeKey(own)] : [];
   return [
-    { value: FOUND, label: `${describeKey(found)} (found)` },
+    {
+      value: FOUND,
+      label: sheet.keyGuesses.length === 0 ? 'from the chords' : `${describeKey(found)} (found)`,
+    },
     ...[...names, ...foreign].map((name) => ({ value: name, label: name })),
   ];
 }

@@ -1,5 +1,12 @@
-import { deriveSheet, deriveSheets, type Lesson, printLesson } from '../../core/lesson';
-import { buildPerformance } from '../../core/performance';
+import {
+  deriveSheet,
+  deriveSheets,
+  type Lesson,
+  type LinePiece,
+  type LineSheet,
+  printLesson,
+} from '../../core/lesson';
+import { buildPerformance, PARTS, type Performance } from '../../core/performance';
 import type { MenuGroup } from '../controls';
 import type { Session } from '../state';
 import { lineAtHand } from './at-hand';
@@ -55,13 +62,53 @@ function lineToExport(session: Session, lesson: Lesson) {
 async function saveMusicXml(session: Session, lesson: Lesson): Promise<void> {
   const line = lineToExport(session, lesson);
   if (line === null) return;
-  const { writeMusicXml } = await import('../../core/exchange');
-  const text = writeMusicXml(line.sheet, lesson.title);
+  const { exportName, writeMusicXml } = await import('../../core/exchange');
   saveFile(
-    `${fileStem(`${lesson.title} ${line.piece.name}`)}.musicxml`,
-    text,
+    `${fileStem(exportName(line.sheet, lesson.title))}.musicxml`,
+    writeMusicXml(line.sheet, lesson.title),
     'application/vnd.recordare.musicxml+xml',
   );
+}
+
+async function saveTextTab(session: Session, lesson: Lesson): Promise<void> {
+  const line = lineToExport(session, lesson);
+  if (line === null) return;
+  const { exportName, writeTextTab } = await import('../../core/exchange');
+  saveFile(
+    `${fileStem(exportName(line.sheet, lesson.title))}.txt`,
+    writeTextTab(line.sheet, lesson.title),
+    'text/plain;charset=utf-8',
+  );
+}
+
+/** What the playing sentence says, once through. */
+const performanceOf = (piece: LinePiece, sheet: LineSheet): Performance =>
+  buildPerformance(sheet, {
+    tempo: practiceTempo(piece),
+    countIn: piece.playing.countIn,
+    passage: passageOf(piece, sheet.chart.bars.length),
+  });
+
+async function saveMidi(session: Session, lesson: Lesson): Promise<void> {
+  const line = lineToExport(session, lesson);
+  if (line === null) return;
+  const { piece, sheet } = line;
+  const { exportName, writeMidi } = await import('../../core/exchange');
+  const bytes = writeMidi({
+    performance: performanceOf(piece, sheet),
+    sheet,
+    title: lesson.title,
+    parts: new Set(PARTS.filter((part) => piece.playing[part])),
+  });
+  saveFile(`${fileStem(exportName(sheet, lesson.title))}.mid`, new Uint8Array(bytes), 'audio/midi');
+}
+
+async function copyLink(session: Session, lesson: Lesson): Promise<void> {
+  const { writeLessonLink } = await import('../../core/exchange');
+  await navigator.clipboard.writeText(writeLessonLink(lesson, window.location.href));
+  session.editor.setState({
+    notice: 'The link is copied. It holds the whole lesson; whoever opens it gets a copy of their own.',
+  });
 }
 
 async function saveAudio(session: Session, lesson: Lesson): Promise<void> {
@@ -69,16 +116,14 @@ async function saveAudio(session: Session, lesson: Lesson): Promise<void> {
   if (line === null) return;
   const { piece, sheet } = line;
   await runWork('Making the audio file', async (signal) => {
-    const { renderWav } = await import('../../sound');
-    const performance = buildPerformance(sheet, {
-      tempo: practiceTempo(piece),
-      countIn: piece.playing.countIn,
-      passage: passageOf(piece, sheet.chart.bars.length),
-    });
-    const result = await renderWav(performance, mixOf(piece.playing), { signal });
+    const [{ renderWav }, { exportName }] = await Promise.all([
+      import('../../sound'),
+      import('../../core/exchange'),
+    ]);
+    const result = await renderWav(performanceOf(piece, sheet), mixOf(piece.playing), { signal });
     if (!result.ok) session.editor.setState({ notice: result.problem });
     else if (result.value !== null) {
-      saveFile(`${fileStem(`${lesson.title} ${piece.name}`)}.wav`, result.value, 'audio/wav');
+      saveFile(`${fileStem(exportName(sheet, lesson.title))}.wav`, result.value, 'audio/wav');
     }
   });
 }
@@ -114,8 +159,18 @@ export function useExports(): readonly MenuGroup[] {
             void attempt(session, 'The MusicXML file', (lesson) => saveMusicXml(session, lesson)),
         },
         {
+          label: 'Text tab',
+          note: 'For a message or a forum.',
+          onChoose: () => void attempt(session, 'The text tab', (lesson) => saveTextTab(session, lesson)),
+        },
+        {
+          label: 'MIDI',
+          note: 'With the parts that are switched on.',
+          onChoose: () => void attempt(session, 'The MIDI file', (lesson) => saveMidi(session, lesson)),
+        },
+        {
           label: 'Audio (WAV)',
-          note: 'As the sentence below says it is played, once.',
+          note: 'As it is played now, once through.',
           onChoose: () => void attempt(session, 'The audio file', (lesson) => saveAudio(session, lesson)),
         },
       ],
@@ -127,6 +182,11 @@ export function useExports(): readonly MenuGroup[] {
           label: 'Lesson file',
           note: 'To keep, or to open on another device.',
           onChoose: () => saveLessonFile(session.lessons.getState().lesson),
+        },
+        {
+          label: 'Copy a link',
+          note: 'The lesson is in the link itself; no server keeps it.',
+          onChoose: () => void attempt(session, 'The link', (lesson) => copyLink(session, lesson)),
         },
       ],
     },

@@ -38,15 +38,25 @@ const ask = (piece: LinePiece, instrument: InstrumentSettings, bar: number): Ask
   ideas: ideasFor(piece, instrument, bar),
 });
 
-/** The ideas stay as they are, in their order, while one after the other is tried in the line. */
-function useIdeas(piece: LinePiece, instrument: InstrumentSettings, bar: number): Asked {
-  const [asked, setAsked] = useState(() => ask(piece, instrument, bar));
-  const current =
-    asked.bar === bar && asked.instrument === instrument && sameQuestion(asked.piece, piece, bar)
+/**
+ * The ideas stay as they are, in their order, while one after the other is tried in the line. They are looked for
+ * after the drawer has opened, so that the click is answered at once; null until then.
+ */
+function useIdeas(piece: LinePiece, instrument: InstrumentSettings, bar: number): Asked | null {
+  const [asked, setAsked] = useState<Asked | null>(null);
+  const answer =
+    asked !== null &&
+    asked.bar === bar &&
+    asked.instrument === instrument &&
+    sameQuestion(asked.piece, piece, bar)
       ? asked
-      : ask(piece, instrument, bar);
-  if (current !== asked) setAsked(current);
-  return current;
+      : null;
+  useEffect(() => {
+    if (answer !== null) return;
+    const timer = window.setTimeout(() => setAsked(ask(piece, instrument, bar)));
+    return () => window.clearTimeout(timer);
+  }, [answer, piece, instrument, bar]);
+  return answer;
 }
 
 /** Opens in the sheet under the chosen bar: what the bar teaches now, and what else could stand there. */
@@ -77,7 +87,9 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
         <div className="drawer__head">
           <h3 className="drawer__title" id={`${id}-title`}>
             {title} · {chordsOf(written.written)}
-            {asked.ideas.length > 0 && <span className="drawer__count">{asked.ideas.length} ideas</span>}
+            {asked !== null && asked.ideas.length > 0 && (
+              <span className="drawer__count">{asked.ideas.length} ideas</span>
+            )}
           </h3>
           <CheckField
             label="Keep this bar"
@@ -106,9 +118,9 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
             {written.analysis.reason}
           </p>
         )}
-        {asked.ideas.length === 0 ? (
-          <p>There is no chord to write ideas for in this bar.</p>
-        ) : (
+        {asked === null && <div className="ideas ideas--awaited" />}
+        {asked?.ideas.length === 0 && <p>There is no chord to write ideas for in this bar.</p>}
+        {asked !== null && asked.ideas.length > 0 && (
           <ul className="ideas" aria-label={title}>
             {asked.ideas.map((idea, index) => (
               <IdeaCard

@@ -1,3 +1,4 @@
 export { App } from './app';
+export { openLinkedLesson } from './arrival';
 export { createPlayback } from './playback';
 export { StartFailed } from './problem';

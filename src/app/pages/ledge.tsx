@@ -1,6 +1,7 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import { useStore } from 'zustand';
 import {
+  deriveSheet,
   type Lesson,
   type LinePiece,
   type PlayingSettings,
@@ -11,6 +12,7 @@ import { PARTS } from '../../core/performance';
 import { NumberWord, SelectWord, SwitchWord } from '../controls';
 import { lineAtHand } from './at-hand';
 import { listOf } from './describe';
+import { Fretboard } from './fretboard';
 import { NARROW, useMedia } from './hooks';
 import { passageOf, practiceTempo } from './playback';
 import { useAtWork, useEditor, useLesson } from './session';
@@ -23,11 +25,19 @@ export function Ledge({ settled }: { readonly settled: Lesson }) {
   const piece = lineAtHand(lesson, pieceId);
   const settledPiece = lineAtHand(settled, piece?.id ?? pieceId);
   const fault = useStore(playback, (state) => state.fault);
+  const bars = settledPiece?.bars.length ?? 0;
+  const sheet = settledPiece && deriveSheet(settledPiece, settled.instrument);
+  const [neck, setNeck] = useState(false);
   return (
     <section className="ledge" aria-label="Playing">
-      <PlayAndStop />
+      {neck && sheet?.kind === 'line' && bars > 0 && <Fretboard sheet={sheet} />}
+      <PlayAndStop canPlay={bars > 0} />
       <div className="ledge__words">
-        {piece !== null && <Words piece={piece} bars={settledPiece?.bars.length ?? 0} />}
+        {piece !== null && bars > 0 ? (
+          <Words piece={piece} bars={bars} />
+        ) : (
+          <p className="ledge__sentence">As soon as there is a line, it can be played here.</p>
+        )}
         <PlaybackStatus />
         {fault !== null && (
           <p className="ledge__fault" role="alert">
@@ -35,12 +45,23 @@ export function Ledge({ settled }: { readonly settled: Lesson }) {
           </p>
         )}
       </div>
+      {bars > 0 && (
+        <button
+          type="button"
+          className="button button--quiet ledge__neck"
+          aria-expanded={neck}
+          aria-controls={neck ? 'fretboard' : undefined}
+          onClick={() => setNeck(!neck)}
+        >
+          Fretboard
+        </button>
+      )}
     </section>
   );
 }
 
 /** Two buttons in one place; the one that would do nothing is away. The focus stays in the place. */
-function PlayAndStop() {
+function PlayAndStop({ canPlay }: { readonly canPlay: boolean }) {
   const { playback } = useAtWork();
   const silent = useStore(playback, (state) => state.kind === 'stopped');
   const holder = useRef<HTMLDivElement>(null);
@@ -52,6 +73,7 @@ function PlayAndStop() {
   const remember = () => {
     hadFocus.current = holder.current?.contains(document.activeElement) ?? false;
   };
+  if (silent && !canPlay) return null;
   return (
     <div className="ledge__play" ref={holder}>
       {silent ? (
@@ -134,7 +156,7 @@ function Sentence({ piece, bars }: SentenceProps) {
     });
   return (
     <p className="ledge__sentence">
-      {bars > 0 && <Passage piece={piece} bars={bars} set={set} />}{' '}
+      <Passage piece={piece} bars={bars} set={set} />{' '}
       {playing.loop ? 'round and round in a ' : 'once, without a '}
       <SwitchWord label="Loop" on={playing.loop} onChange={(loop) => set({ loop })}>
         loop

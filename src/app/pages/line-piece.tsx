@@ -14,10 +14,19 @@ interface LinePieceViewProps {
   readonly atHand: boolean;
   readonly instrument: InstrumentSettings;
   readonly handout: HandoutSettings;
+  readonly onWriteChart: () => void;
 }
 
 /** A line on the sheet: its score, whose bars can be chosen, and the drawer with the ideas for the chosen one. */
-export function LinePieceView({ piece, sheet, place, atHand, instrument, handout }: LinePieceViewProps) {
+export function LinePieceView({
+  piece,
+  sheet,
+  place,
+  atHand,
+  instrument,
+  handout,
+  onWriteChart,
+}: LinePieceViewProps) {
   const { session } = useAtWork();
   const chosen = useEditor((state) => (state.pieceId === piece.id ? state.bar : null));
   const bars = useMemo(
@@ -56,7 +65,15 @@ export function LinePieceView({ piece, sheet, place, atHand, instrument, handout
           )
         }
       >
-        {sheet.bars.length === 0 ? 'Write its chords into the chord chart.' : describePiece(sheet)}
+        {sheet.bars.length > 0 && describePiece(sheet)}
+        {sheet.bars.length === 0 && atHand && (
+          <>
+            It begins with its chords:{' '}
+            <button type="button" className="word" onClick={onWriteChart}>
+              write the chart
+            </button>
+          </>
+        )}
       </PieceHead>
       {sheet.bars.length > 0 && (
         <ScoreFigure

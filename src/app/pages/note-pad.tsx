@@ -63,12 +63,18 @@ export function NotePad({ settled, onClose, overSheet }: NotePadProps) {
           <Transpose key={piece.id} piece={piece} sheet={sheet} />
           <Techniques piece={piece} />
           <div className="pad__compose">
-            <button type="button" className="button button--main" onClick={compose(session.composeLine)}>
-              Compose line
-            </button>
-            <button type="button" className="button" onClick={compose(session.anotherTake)}>
-              Another take
-            </button>
+            {piece.bars.length === 0 ? (
+              <p className="pad__hint">With a chart written, its line can be composed.</p>
+            ) : (
+              <>
+                <button type="button" className="button button--main" onClick={compose(session.composeLine)}>
+                  Compose line
+                </button>
+                <button type="button" className="button" onClick={compose(session.anotherTake)}>
+                  Another take
+                </button>
+              </>
+            )}
           </div>
           <Remarks />
         </>

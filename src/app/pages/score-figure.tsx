@@ -1,13 +1,11 @@
 import { type KeyboardEvent, type ReactNode, useEffect, useId, useMemo, useRef, useState } from 'react';
-import { TICKS_PER_QUARTER } from '../../core/base';
-import { swingRatio } from '../../core/feel';
-import type { LineSheet, Sheet } from '../../core/lesson';
+import type { Sheet } from '../../core/lesson';
 import type { ScoreLayout, SystemLayout } from '../../score';
-import type { PlayPosition } from '../../sound';
 import { gliding, useWidth } from './hooks';
 import { useScore } from './score-ready';
 import { type BarButton, SystemView } from './score-system';
 import { useAtWork } from './session';
+import { straightened } from './straighten';
 
 interface Bars {
   /** One a written bar. */
@@ -183,18 +181,6 @@ function barBelow(
   return (other.bars.find((each) => middle < each.x + each.width) ?? other.bars.at(-1))?.bar ?? null;
 }
 
-/** The straight position of a swung moment within its bar: the score is written straight. */
-function straightened(tick: number, sheet: LineSheet, position: PlayPosition): number {
-  if (sheet.metre.unit === 8) return tick;
-  const ratio = swingRatio(sheet.feel, position.performance.tempo);
-  const within = tick % TICKS_PER_QUARTER;
-  const half = TICKS_PER_QUARTER / 2;
-  const long = (TICKS_PER_QUARTER * ratio) / (1 + ratio);
-  const straight =
-    within < long ? (within * half) / long : half + ((within - long) * half) / (TICKS_PER_QUARTER - long);
-  return tick - within + straight;
-}
-
 /** Moves the playhead by transforms alone while the piece is heard, and keeps its system in view. */
 function usePlayhead(layout: ScoreLayout, sheet: Sheet, figure: React.RefObject<HTMLElement | null>): void {
   const { playback } = useAtWork();
@@ -212,7 +198,7 @@ function usePlayhead(layout: ScoreLayout, sheet: Sheet, figure: React.RefObject<
       const bar = played?.playedBar == null ? null : (played.performance.bars[played.playedBar] ?? null);
       const place =
         played && bar
-          ? playheadX(layout, bar.bar, straightened(played.tick - bar.start, sheet, played))
+          ? playheadX(layout, bar.bar, straightened(played.tick - bar.start, sheet, played.performance.tempo))
           : null;
       const head = place && figure.current?.querySelector<HTMLElement>(`[data-playhead="${place.system}"]`);
       if (!place || !head) {

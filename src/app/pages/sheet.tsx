@@ -4,8 +4,14 @@ import { BlankPieceView } from './blank-piece';
 import { LinePieceView } from './line-piece';
 import { useAtWork, useEditor, useLesson } from './session';
 
+interface SheetViewProps {
+  readonly settled: Lesson;
+  /** Leads to the chord chart, wherever it is. */
+  readonly onWriteChart: () => void;
+}
+
 /** The sheet on the desk: the pieces in their order, as they will print. */
-export function SheetView({ settled }: { readonly settled: Lesson }) {
+export function SheetView({ settled, onWriteChart }: SheetViewProps) {
   const pieceId = useEditor((state) => state.pieceId);
   const atHand = lineAtHand(settled, pieceId);
   return (
@@ -23,6 +29,7 @@ export function SheetView({ settled }: { readonly settled: Lesson }) {
               atHand={piece.id === atHand?.id}
               instrument={settled.instrument}
               handout={settled.handout}
+              onWriteChart={onWriteChart}
             />
           );
         }

@@ -29,6 +29,10 @@ export function WritingPage() {
   }, [playback]);
 
   const padShown = !folds || padOpen;
+  const writeChart = () => {
+    setPadOpen(true);
+    requestAnimationFrame(() => document.querySelector<HTMLElement>('#note-pad textarea')?.focus());
+  };
   const closePad = () => {
     setPadOpen(false);
     requestAnimationFrame(() => document.querySelector<HTMLElement>('[aria-controls="note-pad"]')?.focus());
@@ -42,7 +46,7 @@ export function WritingPage() {
           <Notice />
           <WorkInHand />
           {!padShown && <Remarks />}
-          <SheetView key={session.lessons.getState().lesson.id} settled={settled} />
+          <SheetView key={session.lessons.getState().lesson.id} settled={settled} onWriteChart={writeChart} />
         </main>
       </div>
       <Ledge settled={settled} />

@@ -87,6 +87,8 @@ export async function startSession(storage: LessonStorage) {
         editor.setState({ notice: describeLessonProblem(parsed.problem) });
       }
     },
+    /** Opens a lesson that came from elsewhere, by a link, as a lesson of its own on this device. */
+    openCopy: (lesson: Lesson): Promise<void> => open({ ...lesson, id: freshLessonId() }),
     saveNow: autosave.flush,
     end: autosave.stop,
   };
