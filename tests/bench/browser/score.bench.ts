@@ -1,5 +1,7 @@
-import { bench, describe } from 'vitest';
-import { openBench } from '../../support/browser';
+import { chromium } from 'playwright-core';
+import { afterAll, bench, describe, inject } from 'vitest';
+import type { LineSheet } from '../../../src/core/lesson';
+import { findTestBrowser } from '../../support/chromium';
 import { sheetOf } from '../../support/score-sheets';
 
 const FOUR =
@@ -14,16 +16,27 @@ const lineOf = (bars: number, last = FOUR) =>
     notes: [...Array(bars / 4 - 1).fill(FOUR), last].join(' | '),
   });
 
-const { page } = await openBench({ width: 1000 });
+const { executablePath, environment } = await findTestBrowser();
+const browser = await chromium.launch({
+  executablePath,
+  args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
+  env: { PATH: process.env.PATH ?? '', HOME: process.env.HOME ?? '', ...environment },
+});
+afterAll(() => browser.close());
+const page = await browser.newPage({ viewport: { width: 1000, height: 900 } });
+await page.goto(inject('site').bench);
 await page.evaluate(async () => {
   const score = await window.rooms.score();
   await score.loadScoreFonts();
 });
 
+/** The sheet lives in the page, so that a round measures the score and not the way there. */
+const inPage = (sheet: LineSheet) => page.evaluateHandle((given) => given, sheet);
+
 /** Lays out, draws every system anew and lets the browser place it. */
-describe('layout and drawing of the whole score in the browser', () => {
+describe('layout and drawing of the whole score in the browser', async () => {
   for (const bars of [8, 32, 128]) {
-    const sheet = lineOf(bars);
+    const sheet = await inPage(lineOf(bars));
     let width = 700;
     bench(`${bars} bars`, async () => {
       width += 0.37;
@@ -50,9 +63,12 @@ describe('layout and drawing of the whole score in the browser', () => {
 });
 
 /** Two versions of a line by turns: only the system whose fingerprint changed is drawn. */
-describe('redrawing after one bar changed, in the browser', () => {
+describe('redrawing after one bar changed, in the browser', async () => {
   for (const bars of [8, 32, 128]) {
-    const sheets = [lineOf(bars), lineOf(bars, FOUR.replace('E1/1', 'G1/1'))] as const;
+    const sheets = [
+      await inPage(lineOf(bars)),
+      await inPage(lineOf(bars, FOUR.replace('E1/1', 'G1/1'))),
+    ] as const;
     bench(`${bars} bars, there and back`, async () => {
       await page.evaluate(async (sheets) => {
         const score = await window.rooms.score();
