@@ -5,7 +5,6 @@ import {
   LETTERS,
   type LineNote,
   type Metre,
-  midiOf,
   TICKS_PER_QUARTER,
   ticks,
 } from '../../src/core/base';
@@ -87,7 +86,3 @@ export function line(text: string): LineNotes {
     });
   });
 }
-
-/** Bars as they are written in {@link line}, for messages of failing tests. */
-export const pitches = (notes: readonly LineNote[]): readonly number[] =>
-  notes.map((note) => midiOf(note.pitch));

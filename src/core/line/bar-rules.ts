@@ -88,7 +88,7 @@ function stepBreaches(model: LineModel, before: Tone, tone: Tone): number {
   if (isExposed(before) && isLeap(before.midi, tone.midi)) bits |= ruleBit(1);
   if (isAugmentedSecond(before, tone)) bits |= ruleBit(3);
   const changes = before.stretch?.label !== tone.stretch?.label;
-  const rootsOnly = model.request.level === 0 && isHome(before) && isHome(tone);
+  const rootsOnly = model.request.level <= 1 && isHome(before) && isHome(tone);
   if (changes && !rootsOnly && isTritone(before.midi, tone.midi)) bits |= ruleBit(5);
   if (Math.abs(tone.midi - before.midi) > OCTAVE) bits |= ruleBit(8);
   return bits;
@@ -243,11 +243,11 @@ function leavesHanging(exit: Exit, entry: Entry): boolean {
 }
 
 /**
- * Rules 5 and 6: how a new chord is reached. A level that knows only roots cannot help a tritone between them,
+ * Rules 5 and 6: how a new chord is reached. Levels that know only roots and fifths cannot help a tritone of roots,
  * and a chord on the same root does not come early when that root sounds last.
  */
 function changeBreaches(model: LineModel, last: Tone, first: Tone): number {
-  const rootsOnly = model.request.level === 0 && isHome(last) && isHome(first);
+  const rootsOnly = model.request.level <= 1 && isHome(last) && isHome(first);
   const tritone = isTritone(last.midi, first.midi) && !rootsOnly ? ruleBit(5) : 0;
   const own = isHome(last) || last.interval === 0;
   const struckAgain = !own && first.start === 0 && isHome(first) && (first.midi - last.midi) % OCTAVE === 0;

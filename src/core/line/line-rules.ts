@@ -211,7 +211,7 @@ export function findBreaches(model: LineModel, heard: HeardLine): readonly Breac
 
 export const ruleSentence = (rule: number): string => MESSAGES[rule] ?? '';
 
-export function breachOf(model: LineModel, rule: number, bar: number): Breach {
+function breachOf(model: LineModel, rule: number, bar: number): Breach {
   const number = model.request.chart.bars[bar]?.number ?? bar + 1;
   return { rule, bar, message: `Bar ${number}: ${ruleSentence(rule)}.` };
 }

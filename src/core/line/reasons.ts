@@ -30,7 +30,7 @@ const numberWord = (number: number): string => NUMBERS[number - 1] ?? `${number}
 const nameOf = (tone: Tone): string => formatName(tone.name);
 
 /** Where in the bar a tick lies, as a teacher counts it. */
-export function beatPhrase(bar: BarModel, tick: number): string {
+function beatPhrase(bar: BarModel, tick: number): string {
   const beat = Math.floor(tick / bar.beat);
   const offset = tick % bar.beat;
   if (offset === 0) return `beat ${numberWord(beat + 1)}`;

@@ -46,6 +46,8 @@ const WEIGHT = {
   /** A change reached by step, and by fourth or fifth. */
   stepLanding: -1.3,
   fifthLanding: -0.3,
+  /** A tritone, where a level of few notes cannot help it. */
+  tritone: 30,
   /** The next bar begins with the note that was just heard. */
   stuckLanding: 0.9,
   /** A step outside the chord at the end of a bar that does not go on by step. */
@@ -66,6 +68,7 @@ const WEIGHT = {
 } as const;
 
 const OCTAVE = 12;
+const TRITONE = 6;
 /** B1 and below: thirds here growl. */
 const LOW_THIRD = 35;
 /** The highest comfortable place for a line that should carry: D2 upwards begins to leave the bass. */
@@ -213,7 +216,7 @@ function landingCost(from: BarModel, exit: Exit, to: BarModel, entry: Entry): nu
   const size = Math.abs(distance);
   const changes = changesBetween(from, to);
   if (size === 0) return changes ? WEIGHT.stuckLanding : WEIGHT.stuckLanding / 3;
-  const far = Math.max(0, size - 7) * WEIGHT.farLanding;
+  const far = Math.max(0, size - 7) * WEIGHT.farLanding + (size === TRITONE ? WEIGHT.tritone : 0);
   if (!changes) return far;
   if (size <= 2) return WEIGHT.stepLanding;
   return size === 5 || size === 7 ? WEIGHT.fifthLanding : far;

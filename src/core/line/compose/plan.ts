@@ -29,8 +29,8 @@ const WEIGHT = {
   silenceShort: 400,
   /** Anticipations are on, and no bar has an off-beat at its end. */
   noAnticipation: 6,
-  /** A bar with a silent beat one in a feel that does not live on it. */
-  foreignSpace: 2.5,
+  /** A bar with a silent beat one, by how much the feel lives on space; below zero where it does. */
+  space: 3.5,
   /** An answer or turnaround that is not marked for its role in the feel's table. */
   foreignRole: 2,
   /** The carried form, where the statement is heard three times, teaches most but says least. */
@@ -188,6 +188,9 @@ function planCost(shop: Workshop, bars: readonly PlannedBar[], given: readonly G
   return cost;
 }
 
+/** From this weight of space on, a feel likes bars with a silent beat one. */
+const HALF_LIKED = 0.55;
+
 function silenceCost(shop: Workshop, bars: readonly PlannedBar[]): number {
   const { feel, techniques } = shop.model.request;
   const rhythms = bars.flatMap((bar) => (bar.rhythm ? [bar.rhythm] : []));
@@ -197,7 +200,7 @@ function silenceCost(shop: Workshop, bars: readonly PlannedBar[]): number {
   const silentOnes = rhythms.filter((rhythm) => rhythm.silentOne).length / rhythms.length;
   return (
     Math.max(0, feel.silence.least - share) * WEIGHT.silenceShort +
-    silentOnes * (1 - feel.weights.space) * WEIGHT.foreignSpace * rhythms.length +
+    silentOnes * (HALF_LIKED - feel.weights.space) * WEIGHT.space * rhythms.length +
     (shows ? 0 : WEIGHT.noSpace * feel.weights.space)
   );
 }

@@ -1,6 +1,7 @@
 import { hearLine } from '../hearing';
 import { findBreaches } from '../line-rules';
 import type { BarModel, LineModel } from '../model';
+import { isHome } from '../tones';
 import type { LineNotes } from '../types';
 import { aimRemarks } from './aim-remarks';
 import { numberOf } from './numbers';
@@ -30,16 +31,22 @@ function fretRemarks(model: LineModel, line: LineNotes): string[] {
 
 /** Where roots alone leave no other way than a tritone into the next chord. */
 function tritoneRemarks(model: LineModel, line: LineNotes): string[] {
-  if (model.request.level > 0) return [];
+  if (model.request.level > 1) return [];
   const heard = hearLine(model, line);
   return model.bars.flatMap((bar) => {
     const last = heard[bar.index]?.at(-1);
     const leaps = bar.after.some((index) => {
       const first = heard[index]?.[0];
-      return last !== undefined && first !== undefined && Math.abs(first.midi - last.midi) === 6;
+      return (
+        last !== undefined &&
+        first !== undefined &&
+        isHome(last) &&
+        isHome(first) &&
+        Math.abs(first.midi - last.midi) === 6
+      );
     });
     return leaps
-      ? [`Bar ${numberOf(model, bar)}: the roots lie a tritone apart, and this level knows no other notes.`]
+      ? [`Bar ${numberOf(model, bar)}: the roots lie a tritone apart, and this level knows no way round it.`]
       : [];
   });
 }

@@ -1,0 +1,204 @@
+import { test } from 'vitest';
+import {
+  createRandom,
+  type LineNote,
+  midiOf,
+  type Random,
+  TICKS_PER_QUARTER,
+  ticks,
+} from '../../src/core/base';
+import { FEELS, type FeelId } from '../../src/core/feel';
+import { fingerLine } from '../../src/core/fretboard';
+import {
+  anotherTake,
+  type ComposeRequest,
+  checkLine,
+  composeLine,
+  isAnotherTake,
+  type Level,
+  type LineNotes,
+} from '../../src/core/line';
+import { request } from '../line/notation';
+
+/** Chord roots of common turns as half steps above the tonic, with the chord's kind. */
+const TURNS: readonly (readonly string[])[] = [
+  ['1', '5', '1', '5'],
+  ['1', '4', '5', '1'],
+  ['1', '6', '4', '5'],
+  ['2', '5', '1', '6'],
+  ['1', '1', '4', '5'],
+  ['6', '4', '1', '5'],
+];
+const KEYS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  C: { '1': 'C', '2': 'Dm7', '4': 'F', '5': 'G7', '6': 'Am' },
+  F: { '1': 'F', '2': 'Gm7', '4': 'B♭', '5': 'C7', '6': 'Dm' },
+  G: { '1': 'G', '2': 'Am7', '4': 'C', '5': 'D7', '6': 'Em' },
+  D: { '1': 'D', '2': 'Em7', '4': 'G', '5': 'A7', '6': 'Bm' },
+  'B♭': { '1': 'B♭', '2': 'Cm7', '4': 'E♭', '5': 'F7', '6': 'Gm' },
+  'A♭': { '1': 'A♭', '2': 'B♭m7', '4': 'D♭', '5': 'E♭7', '6': 'Fm' },
+  Am: { '1': 'Am', '2': 'Bm7♭5', '4': 'Dm', '5': 'E7', '6': 'F' },
+  Gm: { '1': 'Gm', '2': 'Am7♭5', '4': 'Cm', '5': 'D7', '6': 'E♭' },
+};
+const LENGTHS = [1, 2, 4, 8, 12, 16, 32, 64];
+const LINES_A_FEEL = 30;
+
+const pick = <Item>(random: Random, items: readonly Item[], fallback: Item): Item =>
+  items[random.below(items.length)] ?? fallback;
+
+function chartOf(random: Random, key: string, bars: number, metre: string): string {
+  const chords = KEYS[key] ?? {};
+  const written = Array.from({ length: Math.ceil(bars / 4) }, () => pick(random, TURNS, ['1'])).flat();
+  const texts = written.slice(0, bars).map((degree, index) => {
+    const chord = chords[degree] ?? 'C';
+    return index % 8 === 6 && random.below(3) === 0 ? `${chord} ${chords['5'] ?? chord}` : chord;
+  });
+  return `${metre}| ${texts.join(' | ')} |`;
+}
+
+interface Tally {
+  lines: number;
+  bars: number;
+  strong: number;
+  strongTones: number;
+  changes: number;
+  grounded: number;
+  silence: number;
+  emptyOnes: number;
+  wideLeaps: number;
+  shared: number;
+  shifts: number;
+  lowest: number;
+  highest: number;
+  takes: number;
+  differentTakes: number;
+  breaches: number;
+  remarks: number;
+  exceptions: number;
+}
+
+const emptyTally = (): Tally => ({
+  lines: 0,
+  bars: 0,
+  strong: 0,
+  strongTones: 0,
+  changes: 0,
+  grounded: 0,
+  silence: 0,
+  emptyOnes: 0,
+  wideLeaps: 0,
+  shared: 0,
+  shifts: 0,
+  lowest: 127,
+  highest: 0,
+  takes: 0,
+  differentTakes: 0,
+  breaches: 0,
+  remarks: 0,
+  exceptions: 0,
+});
+
+const rhythmOf = (notes: readonly LineNote[]): string => notes.map((note) => note.start).join(' ');
+
+function tallyBars(tally: Tally, asked: ComposeRequest, bars: LineNotes): void {
+  const rhythms = bars.map(rhythmOf);
+  asked.chart.bars.forEach((bar, index) => {
+    const notes = bars[index] ?? [];
+    const span = bar.spans[0];
+    const chord = span?.harmony.kind === 'chord' ? span.harmony.chord : null;
+    if (!chord) return;
+    const classes = chord.tones.map((tone) => midiOf({ ...tone.name, octave: 2 }) % 12);
+    const ticks = bar.spans.reduce((sum, one) => sum + one.duration, 0);
+    tally.bars += 1;
+    tally.silence += 1 - notes.reduce((sum, note) => sum + note.duration, 0) / ticks;
+    if (notes[0]?.start !== 0) tally.emptyOnes += 1;
+    if (rhythms[index] === rhythms[0]) tally.shared += 1;
+    for (const note of notes.filter(({ start }) => start === 0 || start * 2 === ticks)) {
+      if (bar.spans.length > 1 && note.start > 0) continue;
+      tally.strong += 1;
+      if (classes.includes(midiOf(note.pitch) % 12)) tally.strongTones += 1;
+    }
+    tally.changes += 1;
+    const early = notes.filter((note) => note.start < TICKS_PER_QUARTER * 2);
+    const carried = [classes[0], classes[2]];
+    if (early.some((note) => carried.includes(midiOf(note.pitch) % 12))) tally.grounded += 1;
+  });
+}
+
+function tallyLine(tally: Tally, asked: ComposeRequest): void {
+  const { bars, remarks } = composeLine(asked);
+  tally.lines += 1;
+  tally.remarks += remarks.length;
+  tally.breaches += checkLine(asked, bars).length;
+  tallyBars(tally, asked, bars);
+  const midis = bars.flat().map((note) => midiOf(note.pitch));
+  midis.forEach((midi, index) => {
+    if (Math.abs(midi - (midis[index - 1] ?? midi)) > 12) tally.wideLeaps += 1;
+    tally.lowest = Math.min(tally.lowest, midi);
+    tally.highest = Math.max(tally.highest, midi);
+  });
+  let barStart = 0;
+  const played = bars.flatMap((notes, index) => {
+    const start = barStart;
+    barStart += asked.chart.bars[index]?.spans.reduce((sum, one) => sum + one.duration, 0) ?? 0;
+    return notes.map((note) => ({
+      ...note,
+      start: ticks(start + note.start),
+      midi: midiOf(note.pitch),
+    }));
+  });
+  const { shifts } = fingerLine(played, asked.instrument, asked.hand, { tempo: asked.tempo, loop: true });
+  tally.shifts += shifts;
+  const next = anotherTake(asked, bars);
+  tally.takes += 1;
+  if (isAnotherTake(bars, next.bars, asked.kept)) tally.differentTakes += 1;
+}
+
+function judge(feel: FeelId, metres: readonly string[]): Tally {
+  const random = createRandom(feel.length * 7919);
+  const tally = emptyTally();
+  for (let line = 0; line < LINES_A_FEEL; line += 1) {
+    const key = pick(random, Object.keys(KEYS), 'C');
+    const chart = chartOf(random, key, LENGTHS[line % LENGTHS.length] ?? 8, pick(random, metres, ''));
+    const level = (line % 6) as Level;
+    try {
+      tallyLine(tally, request(chart, { feel, level, key, seed: line }));
+    } catch {
+      tally.exceptions += 1;
+    }
+  }
+  return tally;
+}
+
+const percent = (part: number, whole: number): string => `${Math.round((100 * part) / Math.max(1, whole))} %`;
+
+const COLUMNS: readonly (readonly [string, (tally: Tally) => string])[] = [
+  ['lines', (tally) => `${tally.lines}`],
+  ['chord tones on strong beats', (tally) => percent(tally.strongTones, tally.strong)],
+  ['root or fifth in two beats', (tally) => percent(tally.grounded, tally.changes)],
+  ['silence', (tally) => percent(tally.silence, tally.bars)],
+  ['silent ones', (tally) => percent(tally.emptyOnes, tally.bars)],
+  ['leaps over an octave', (tally) => `${tally.wideLeaps}`],
+  ['bars in the first rhythm', (tally) => percent(tally.shared, tally.bars)],
+  ['shifts a bar', (tally) => (tally.shifts / Math.max(1, tally.bars)).toFixed(2)],
+  ['range (MIDI)', (tally) => `${tally.lowest}–${tally.highest}`],
+  ['different takes', (tally) => percent(tally.differentTakes, tally.takes)],
+  ['breaches', (tally) => `${tally.breaches}`],
+  ['remarks', (tally) => `${tally.remarks}`],
+  ['exceptions', (tally) => `${tally.exceptions}`],
+];
+
+test('the jury on composed lines', () => {
+  const rows = FEELS.map((feel) => {
+    const metres = feel.metres.map(({ metre }) =>
+      metre.count === 4 && metre.unit === 4 ? '' : `(${metre.count}/${metre.unit}) `,
+    );
+    const tally = judge(feel.id, metres);
+    return [feel.name, ...COLUMNS.map(([, read]) => read(tally))];
+  });
+  const table = [
+    ['feel', ...COLUMNS.map(([title]) => title)],
+    COLUMNS.map(() => '---').concat('---'),
+    ...rows,
+  ];
+  process.stdout.write(`\n${table.map((row) => `| ${row.join(' | ')} |`).join('\n')}\n\n`);
+});
