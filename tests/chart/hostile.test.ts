@@ -113,13 +113,16 @@ describe('hostile chart texts', () => {
     let worst = 0;
     fc.assert(
       fc.property(fc.oneof(random, mutated), (text) => {
-        const before = performance.now();
+        const before = process.cpuUsage();
         useAll(text);
-        worst = Math.max(worst, performance.now() - before);
+        const { user, system } = process.cpuUsage(before);
+        worst = Math.max(worst, (user + system) / 1000);
       }),
       { seed: SEED, numRuns: RUNS },
     );
-    process.stdout.write(`Hostile charts: ${RUNS} runs, seed ${SEED}, slowest ${worst.toFixed(0)} ms.\n`);
+    process.stdout.write(
+      `Hostile charts: ${RUNS} runs, seed ${SEED}, slowest ${worst.toFixed(0)} ms of processor time.\n`,
+    );
   });
 
   it.each([
