@@ -9,11 +9,14 @@ import type { Mix, PlayPosition, PlayStep } from './types';
 /** Seconds between scheduling a sound and hearing it: enough for the browser to take it in. */
 const AHEAD = 0.06;
 
+/** The same where something sounds already and must not be cut before its successor is sure to come in time. */
+const SAFE_AHEAD = 0.15;
+
 /** A first sound that comes too late all the same is put off, each time by twice as much. */
 const LONGEST_AHEAD = 2;
 
 /** Seconds that a change gives itself to be computed at first; doubled as often as that is not enough. */
-const FIRST_MARGIN = 0.2;
+const FIRST_MARGIN = 0.3;
 
 const NOTHING_TO_PLAY = 'There is nothing to play: the passage has no bars.';
 
@@ -188,13 +191,18 @@ export function createSession(
       return success(true);
     }
     const cue = deck.load(result.value);
+    if (barLine.sample < soon(SAFE_AHEAD)) {
+      cue.drop();
+      return success(false);
+    }
+    cue.startAt(barLine.sample);
     if (barLine.sample < soon()) {
+      // The page was held up in the middle of it: what plays goes on to a later bar line.
       cue.drop();
       return success(false);
     }
     cutFrom(barLine.sample);
     steps = next;
-    cue.startAt(barLine.sample);
     lineUp(0, begin, result.value, cue, barLine.sample);
     void followUp();
     return success(true);
