@@ -285,6 +285,19 @@ describe('the sheet', () => {
     await expect.poll(() => barNames(page)).toEqual(['Bar 1, C', 'Bar 2, G7']);
   });
 
+  test('shows on the neck where the chosen bar is played', async () => {
+    const { page, expectClean } = await openDrawn();
+    await button(page, 'Fretboard').click();
+    const neck = page.getByRole('region', { name: 'Fretboard' });
+    await neck.getByText('Bar 1, F').waitFor();
+    await button(page, 'Bar 4, C7').click();
+    await neck.getByText('Bar 4, C7').waitFor();
+    await expect.poll(() => neck.getByRole('img').getAttribute('aria-label')).toContain('Bar 4, C7');
+    await button(page, 'Fretboard').click();
+    expect(await neck.count()).toBe(0);
+    expectClean();
+  });
+
   test('lists what cannot be read in the chart and keeps the rest', async () => {
     const { page } = await openDrawn();
     await page.getByRole('textbox', { name: 'Chord chart' }).fill('| F | Qx | Gm | C7 |');
