@@ -153,7 +153,7 @@ export function degreesLine(
 }
 
 /** Where in the bar a moment lies, as it is counted: `2`, `the & of 2`. */
-function countOf(start: number, metre: Metre): string {
+export function countOf(start: number, metre: Metre): string {
   const beat = beatTicks(metre);
   const number = Math.floor(start / beat) + 1;
   const rest = start % beat;

@@ -1,11 +1,13 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { useStore } from 'zustand';
-import type { Place } from '../../core/fretboard';
-import type { LineSheet, SheetBar } from '../../core/lesson';
+import type { HandSettings } from '../../core/fretboard';
+import type { LineSheet, SheetBar, SheetNote } from '../../core/lesson';
 import { formatName } from '../../core/theory';
 import type { NeckNote } from '../../score';
+import { SelectWord } from '../controls';
 import { chordsOf } from './describe';
 import { useWidth } from './hooks';
+import { neckViews } from './neck-views';
 import { useScore } from './score-ready';
 import { useAtWork, useEditor } from './session';
 import { straightened } from './straighten';
@@ -13,8 +15,18 @@ import { straightened } from './straighten';
 /** Wide enough to be read from a music stand, no wider than the sheet. */
 const WIDEST = 860;
 
+const LINE_NOTES = 'line';
+
+type Label = 'degree' | 'name' | 'finger';
+
+const LABELS: readonly { readonly value: Label; readonly label: string }[] = [
+  { value: 'degree', label: 'degree' },
+  { value: 'name', label: 'name' },
+  { value: 'finger', label: 'finger' },
+];
+
 /** The neck with the notes of one bar: the one that sounds, else the chosen one, else the first. */
-export function Fretboard({ sheet }: { readonly sheet: LineSheet }) {
+export function Fretboard({ sheet, hand }: { readonly sheet: LineSheet; readonly hand: HandSettings }) {
   const { playback } = useAtWork();
   const chosen = useEditor((state) => (state.pieceId === sheet.id ? state.bar : null));
   const heard = useStore(playback, (state) => (state.heard?.pieceId === sheet.id ? state.bar : null));
@@ -25,27 +37,54 @@ export function Fretboard({ sheet }: { readonly sheet: LineSheet }) {
   const index = Math.min(heard ?? chosen ?? 0, sheet.bars.length - 1);
   const bar = sheet.bars[index];
   const frets = useMemo(() => fretsOf(sheet), [sheet]);
+  const [shown, setShown] = useState<string>(LINE_NOTES);
+  const [show, setShow] = useState<Label>('degree');
+  const views = useMemo(() => (bar === undefined ? [] : neckViews(sheet, bar, hand)), [sheet, bar, hand]);
+  const view = views.find(({ id }) => id === shown);
+  const place = sounding?.fingered ?? null;
 
   useLayoutEffect(() => {
     if (score.kind !== 'ready' || bar === undefined || width === 0) return;
+    const about = `Bar ${bar.written.number}, ${chordsOf(bar.written)}`;
+    const title = view === undefined ? about : `${about}: ${view.title}`;
+    const moves = handMoves(sheet, index, sounding);
+    const picture =
+      view === undefined
+        ? { title, notes: neckNotes(bar), ...moves, frets }
+        : { title, notes: view.notes, position: view.position };
     holder.current?.replaceChildren(
       score.score.drawFretboard({
-        title: `Bar ${bar.written.number}, ${chordsOf(bar.written)}`,
+        ...picture,
         instrument: sheet.instrument,
-        notes: neckNotes(bar),
-        show: 'degree',
-        position: positionOf(bar),
-        nextPosition: positionOf(sheet.bars[index + 1]),
-        sounding,
-        frets,
+        show,
+        sounding: place,
         width: Math.min(width, WIDEST),
       }),
     );
-  }, [score, bar, index, sheet, sounding, frets, width]);
+  }, [score, bar, index, sheet, sounding, place, frets, width, view, show]);
 
   return (
-    <section className="fretboard paper" id="fretboard" aria-label="Fretboard">
-      <p className="fretboard__bar">{bar && `Bar ${bar.written.number}, ${chordsOf(bar.written)}`}</p>
+    <section
+      className="fretboard paper"
+      id="fretboard"
+      aria-label="Fretboard"
+      data-strings={sheet.instrument.openStrings.length}
+    >
+      {bar && (
+        <p className="fretboard__bar">
+          Bar {bar.written.number}, {chordsOf(bar.written)}:{' '}
+          <SelectWord
+            label="Shown on the neck"
+            value={view?.id ?? LINE_NOTES}
+            options={[
+              { value: LINE_NOTES, label: 'the notes of the line' },
+              ...views.map(({ id, title }) => ({ value: id, label: title })),
+            ]}
+            onChange={setShown}
+          />{' '}
+          by <SelectWord label="Written on the notes" value={show} options={LABELS} onChange={setShow} />
+        </p>
+      )}
       <div className="fretboard__picture" ref={holder} />
     </section>
   );
@@ -60,8 +99,17 @@ function fretsOf(sheet: LineSheet): { readonly first: number; readonly last: num
   return { first, last: Math.max(first + 4, ...fretted) };
 }
 
-const positionOf = (bar: SheetBar | undefined): number | null =>
-  bar?.notes.find((note) => note.fingered !== null)?.fingered?.position ?? null;
+const isFretted = ({ fingered }: SheetNote): boolean => fingered !== null && fingered.finger !== 0;
+
+/** Where the hand stands now, or at the bar's beginning, and where it goes next within this bar and the next one. */
+function handMoves(sheet: LineSheet, index: number, sounding: SheetNote | null) {
+  const inBar = sheet.bars[index]?.notes ?? [];
+  const from = sounding === null ? 0 : Math.max(0, inBar.indexOf(sounding));
+  const coming = [...inBar.slice(from), ...(sheet.bars[index + 1]?.notes ?? [])].filter(isFretted);
+  const positions = coming.flatMap(({ fingered }) => (fingered === null ? [] : [fingered.position]));
+  const position = sounding?.fingered?.position ?? positions[0] ?? null;
+  return { position, nextPosition: positions.find((each) => each !== position) ?? null };
+}
 
 /** Every place of the bar once. */
 function neckNotes(bar: SheetBar): readonly NeckNote[] {
@@ -80,26 +128,26 @@ function neckNotes(bar: SheetBar): readonly NeckNote[] {
   return [...places.values()];
 }
 
-/** The place of the note that sounds now; null in a rest and in silence. */
-function useSounding(sheet: LineSheet): Place | null {
+/** The note that sounds now; null in a rest and in silence. */
+function useSounding(sheet: LineSheet): SheetNote | null {
   const { playback } = useAtWork();
-  const [place, setPlace] = useState<Place | null>(null);
+  const [sounding, setSounding] = useState<SheetNote | null>(null);
   useEffect(
     () =>
       playback.follow((position) => {
         const own = position !== null && playback.getState().heard?.pieceId === sheet.id ? position : null;
         const played = own?.playedBar == null ? undefined : own.performance.bars[own.playedBar];
         if (!own || !played) {
-          setPlace(null);
+          setSounding(null);
           return;
         }
         const tick = straightened(own.tick - played.start, sheet, own.performance.tempo);
         const note = sheet.bars[played.bar]?.notes.find(
           (each) => each.note.start <= tick && tick < each.note.start + each.note.duration,
         );
-        setPlace(note?.fingered ?? null);
+        setSounding(note ?? null);
       }),
     [playback, sheet],
   );
-  return place;
+  return sounding;
 }

@@ -10,6 +10,7 @@ import {
 import type { Idea } from '../../core/line';
 import { CheckField } from '../controls';
 import { chordsOf, degreesLine, describeTechniques } from './describe';
+import { FingeringChoices } from './fingering-choices';
 import { gliding, NARROW } from './hooks';
 import { IdeaCard } from './idea-card';
 import { sameNotes, sameQuestion } from './idea-preview';
@@ -118,6 +119,7 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
             {written.analysis.reason}
           </p>
         )}
+        <FingeringChoices key={bar} piece={now} instrument={instrument} bar={bar} />
         {asked === null && <div className="ideas ideas--awaited" />}
         {asked?.ideas.length === 0 && <p>There is no chord to write ideas for in this bar.</p>}
         {asked !== null && asked.ideas.length > 0 && (

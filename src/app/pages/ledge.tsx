@@ -30,7 +30,9 @@ export function Ledge({ settled }: { readonly settled: Lesson }) {
   const [neck, setNeck] = useState(false);
   return (
     <section className="ledge" aria-label="Playing">
-      {neck && sheet?.kind === 'line' && bars > 0 && <Fretboard sheet={sheet} />}
+      {neck && piece !== null && sheet?.kind === 'line' && bars > 0 && (
+        <Fretboard sheet={sheet} hand={piece.hand} />
+      )}
       <PlayAndStop canPlay={bars > 0} />
       <div className="ledge__words">
         {piece !== null && bars > 0 ? (

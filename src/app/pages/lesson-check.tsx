@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import { checkLesson, discardParked, type Finding, type Lesson } from '../../core/lesson';
+import { FindingRow } from './finding-row';
 import { useAtWork } from './session';
 
 /** What a careful colleague would point out; each finding leads to its place. */
@@ -18,20 +19,11 @@ export function LessonCheck({ lesson }: { readonly lesson: Lesson }) {
       <ul aria-labelledby="lesson-check">
         {findings.length === 0 && <li>Nothing to mend.</li>}
         {findings.map((finding) => (
-          <li key={`${finding.pieceId} ${finding.bar} ${finding.message}`}>
-            {finding.bar === null ? (
-              `${nameOf(finding)}${finding.message}`
-            ) : (
-              <button
-                type="button"
-                className="finding"
-                onClick={() => session.chooseBar(finding.pieceId, finding.bar)}
-              >
-                {nameOf(finding)}
-                {finding.message}
-              </button>
-            )}
-          </li>
+          <FindingRow
+            key={`${finding.pieceId} ${finding.bar} ${finding.message}`}
+            finding={finding}
+            name={nameOf(finding)}
+          />
         ))}
       </ul>
       {parked.map((piece) => (

@@ -3,6 +3,7 @@ import { deriveSheet, type Lesson } from '../../core/lesson';
 import { Aims, HandoutChoices, Techniques } from './aims';
 import { lineAtHand } from './at-hand';
 import { ChartField } from './chart-field';
+import { HandPad } from './hand-pad';
 import { LessonCheck } from './lesson-check';
 import { Remarks } from './remarks';
 import { useAtWork, useEditor, useLesson } from './session';
@@ -61,6 +62,7 @@ export function NotePad({ settled, onClose, overSheet }: NotePadProps) {
           <ChartField piece={piece} sheet={sheet} />
           <Aims piece={piece} sheet={sheet} />
           <Transpose key={piece.id} piece={piece} sheet={sheet} />
+          <HandPad piece={piece} />
           <Techniques piece={piece} />
           <div className="pad__compose">
             {piece.bars.length === 0 ? (
