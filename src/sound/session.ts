@@ -9,7 +9,10 @@ import type { Mix, PlayPosition, PlayStep } from './types';
 /** Seconds between scheduling a sound and hearing it: enough for the browser to take it in. */
 const AHEAD = 0.06;
 
-/** The same where something sounds already and must not be cut before its successor is sure to come in time. */
+/** Seconds in which the browser's own audio thread takes in what the page has scheduled. */
+const TAKEN_IN = 0.02;
+
+/** As `AHEAD`, where something sounds already and must not be cut before its successor is sure to come in time. */
 const SAFE_AHEAD = 0.15;
 
 /** A first sound that comes too late all the same is put off, each time by twice as much. */
@@ -142,7 +145,7 @@ export function createSession(
       const cue = deck.load(segment);
       origin = soon(ahead);
       cue.startAt(origin);
-      if (now() < origin || ahead >= LONGEST_AHEAD) {
+      if (now() + TAKEN_IN * sampleRate < origin || ahead >= LONGEST_AHEAD) {
         return cue;
       }
       cue.drop();
