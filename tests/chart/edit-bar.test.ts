@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type BarEdit, barSignature, editBar, parseChart } from '../../src/core/chart';
+import {
+  type BarEdit,
+  barSignature,
+  editBar,
+  parseChart,
+  rewritePlace,
+  typedBar,
+} from '../../src/core/chart';
 import { harmony, metre } from './read';
 
 const changed = (text: string, edit: BarEdit) => editBar(text, metre(), edit);
@@ -16,6 +23,9 @@ describe('editing a chart bar by bar', () => {
     ['| C | F |', { kind: 'insert', bar: 2, text: 'Am' }, '| C | F | Am |'],
     ['|: C | F :|', { kind: 'insert', bar: 2, text: 'Am' }, '|: C | F | Am :|'],
     ['', { kind: 'insert', bar: 0, text: 'Am' }, '| Am |'],
+    ['| C | F |', { kind: 'append', bar: 0, text: 'Am' }, '| C | Am | F |'],
+    ['A:\n| C |\nB:\n| % |', { kind: 'append', bar: 0, text: 'Am' }, 'A:\n| C | Am |\nB:\n| C |'],
+    ['|: C | F :| G |', { kind: 'append', bar: 1, text: '%' }, '|: C | F | % :| G |'],
     ['| C | F | G |', { kind: 'remove', bar: 1 }, '| C | G |'],
     ['| C | F | G |', { kind: 'remove', bar: 2 }, '| C | F | '],
     ['| C | % |', { kind: 'remove', bar: 0 }, '| C |'],
@@ -32,6 +42,18 @@ describe('editing a chart bar by bar', () => {
     ['A:\nC\nA', { kind: 'remove', bar: 1 }],
   ])('%j, %j cannot be said', (text, edit) => {
     expect(changed(text, edit)).toBeNull();
+  });
+
+  it('gives what is typed in a bar, and nothing for a section that is only named', () => {
+    const text = 'A:\r\n|: C / G7 / | % :|\r\nA';
+    const { chart } = parseChart(text, metre());
+    expect([0, 1, 2, 9].map((bar) => typedBar(text, chart, bar))).toEqual(['C / G7 /', '%', null, null]);
+  });
+
+  it('puts the suggestion of a problem in its place', () => {
+    const text = '| C |\n| F | Gmni |';
+    const [problem] = parseChart(text, metre()).problems;
+    expect(problem && rewritePlace(text, problem, problem.suggestion ?? '')).toBe('| C |\n| F | Gm |');
   });
 
   it('changes the bar it means and no other', () => {

@@ -4,7 +4,7 @@ import { barSignature } from './harmony';
 import { parseChart } from './parse';
 import { barText } from './print';
 import { scanLine, type Token } from './scanner';
-import type { ChartBar } from './types';
+import type { Chart, ChartBar, ChartPlace } from './types';
 
 /** A change to one bar, counted from 0 as written. */
 export type BarEdit =
@@ -12,6 +12,8 @@ export type BarEdit =
   | { readonly kind: 'write'; readonly bar: number; readonly text: string }
   /** A new bar before the bar; `bar` may be the number of bars, to add one at the end. */
   | { readonly kind: 'insert'; readonly bar: number; readonly text: string }
+  /** A new bar behind the bar, in its line and section. */
+  | { readonly kind: 'append'; readonly bar: number; readonly text: string }
   | { readonly kind: 'remove'; readonly bar: number };
 
 /**
@@ -32,14 +34,28 @@ export function editBar(text: string, metre: Metre, edit: BarEdit, key: Key | nu
   const edited = splice(text, target, edit, atEnd);
   const following = edit.kind === 'insert' ? bar : before.bars[edit.bar + 1];
   if (!following || again(following)) return edited;
-  const index = edit.bar + { write: 1, insert: 1, remove: 0 }[edit.kind];
+  const index = edit.bar + { write: 1, insert: 1, append: 2, remove: 0 }[edit.kind];
   const now = parseChart(edited, metre, key).chart.bars[index];
   if (!now || barSignature(now) === barSignature(following)) return edited;
-  return replaced(edited, now, barText(following));
+  return rewritePlace(edited, now.place, barText(following));
+}
+
+/** What stands between the bar lines as typed; null for a bar of a section that is written by its name alone. */
+export function typedBar(text: string, chart: Chart, bar: number): string | null {
+  const written = chart.bars[bar];
+  if (!written || chart.sections[written.section]?.again === true) return null;
+  const { start, end } = rangeOf(text, written.place);
+  return text.slice(start, end);
+}
+
+/** The chart text with what stands at a place written anew: the suggestion of a problem, for example. */
+export function rewritePlace(text: string, place: ChartPlace, replacement: string): string {
+  const { start, end } = rangeOf(text, place);
+  return text.slice(0, start) + replacement + text.slice(end);
 }
 
 function splice(text: string, bar: ChartBar, edit: BarEdit, atEnd: boolean): string {
-  const { start, end } = rangeOf(text, bar);
+  const { start, end } = rangeOf(text, bar.place);
   switch (edit.kind) {
     case 'write':
       return text.slice(0, start) + edit.text.trim() + text.slice(end);
@@ -47,14 +63,11 @@ function splice(text: string, bar: ChartBar, edit: BarEdit, atEnd: boolean): str
       return atEnd
         ? `${text.slice(0, end)} | ${edit.text.trim()}${text.slice(end)}`
         : `${text.slice(0, start)}${edit.text.trim()} | ${text.slice(start)}`;
+    case 'append':
+      return `${text.slice(0, end)} | ${edit.text.trim()}${text.slice(end)}`;
     case 'remove':
       return removed(text, bar);
   }
-}
-
-function replaced(text: string, bar: ChartBar, harmony: string): string {
-  const { start, end } = rangeOf(text, bar);
-  return text.slice(0, start) + harmony + text.slice(end);
 }
 
 interface Range {
@@ -71,7 +84,7 @@ function lineStart(text: string, line: number): number {
   return ends.lastIndex;
 }
 
-function rangeOf(text: string, { place }: ChartBar): Range {
+function rangeOf(text: string, place: ChartPlace): Range {
   const start = lineStart(text, place.line) + place.column - 1;
   return { start, end: start + place.length };
 }
@@ -83,7 +96,7 @@ const isPlain = (line: BarLine | undefined): boolean =>
 /** Takes the bar away with the plain bar line behind it, or before it; repeat signs stay for their neighbours. */
 function removed(text: string, bar: ChartBar): string {
   const offset = lineStart(text, bar.place.line);
-  const { start, end } = rangeOf(text, bar);
+  const { start, end } = rangeOf(text, bar.place);
   const [line = ''] = text.slice(offset).split(/\r\n|\r|\n/, 1);
   const bars = scanLine(line, 1).filter((token): token is BarLine => token.kind === 'bar line');
   const at = (token: BarLine) => offset + token.place.column - 1;

@@ -1,5 +1,5 @@
 export { type ChartKeys, chordFunctions, findChartKeys, weightedChords } from './analysis';
-export { type BarEdit, editBar } from './edit';
+export { type BarEdit, editBar, rewritePlace, typedBar } from './edit';
 export { barSignature, harmonyAt, transposeSignature } from './harmony';
 export { CHART_METRES } from './limits';
 export { matchBars } from './match';

@@ -1,16 +1,18 @@
 export { checkLesson, type Finding } from './check';
-export { discardParked, setChartText, setMetre } from './commands/chart';
+export { type ChartBarEdit, editChartBar, typedChord } from './commands/bars';
+export { discardParked, setChartText, setKey, setMetre, takeSuggestion } from './commands/chart';
 export { anotherTake, type Composition, composePiece, keepBar, takeIdea } from './commands/compose';
 export { type BarRange, clearPins, keepPosition, setPins } from './commands/hand';
 export { linePiece } from './commands/piece';
 export { addPiece, copyPiece, movePiece, removePiece, renamePiece, setBlankBars } from './commands/pieces';
 export {
+  removeLogo,
   setFeel,
   setHand,
   setHandout,
   setInstrument,
-  setKey,
   setLevel,
+  setNoteNames,
   setNotes,
   setPlaying,
   setTechnique,

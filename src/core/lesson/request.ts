@@ -1,9 +1,9 @@
 import { fret } from '../base';
-import type { Chart } from '../chart';
+import { type Chart, type ChartProblem, findChartKeys, parseChart } from '../chart';
 import { feelById } from '../feel';
 import type { Instrument } from '../fretboard';
 import type { LineRequest } from '../line';
-import { findKey, type Key, type KeyGuess, type WeightedChord } from '../theory';
+import { type Key, type KeyGuess, sameKey, type WeightedNote } from '../theory';
 import type { InstrumentSettings, LinePiece } from './types';
 
 export const instrumentOf = (settings: InstrumentSettings): Instrument => ({
@@ -16,19 +16,36 @@ export const instrumentOf = (settings: InstrumentSettings): Instrument => ({
 /** What is assumed while a chart has no chord yet. */
 const KEY_WITHOUT_CHORDS: Key = { tonic: { letter: 'C', alteration: 0 }, mode: 'major' };
 
-/** Guesses at the key from the chords of the chart, weighted by how long each sounds. */
-export function guessKey(chart: Chart): readonly KeyGuess[] {
-  const chords = chart.bars.flatMap((bar) =>
-    bar.spans.flatMap((span): WeightedChord[] =>
-      span.harmony.kind === 'chord' ? [{ chord: span.harmony.chord, weight: span.duration }] : [],
-    ),
-  );
-  return chords.length === 0 ? [] : findKey(chords);
+/** The chart of a piece as it is read, with its keys. */
+export interface PieceChart {
+  /** Bars of a section that is in a key of its own carry that key. */
+  readonly chart: Chart;
+  readonly problems: readonly ChartProblem[];
+  /** The key at the beginning: the one the chart names there, else the teacher's, else the best guess. */
+  readonly key: Key;
+  readonly keyGuesses: readonly KeyGuess[];
 }
 
-/** The teacher's key where one is set, else the best guess. */
-export const keyOf = (piece: LinePiece, guesses: readonly KeyGuess[]): Key =>
-  piece.key ?? guesses[0]?.key ?? KEY_WITHOUT_CHORDS;
+/** The notes the teacher put there; a line that the program wrote would only repeat the key it was written in. */
+const ownNotes = (piece: LinePiece): readonly WeightedNote[] =>
+  piece.bars
+    .filter((bar) => bar.origin === 'hand')
+    .flatMap((bar) => bar.notes.map((note) => ({ name: note.pitch, weight: note.duration })));
+
+/**
+ * Reads the chart of a piece. The key of a section is the one its chart names; where neither the chart nor the
+ * teacher names a key, it is found from the chords of the section.
+ */
+export function readPiece(piece: LinePiece): PieceChart {
+  const { chart, problems } = parseChart(piece.chartText, piece.metre, piece.key);
+  const { guesses, sections } = findChartKeys(chart, { notes: ownNotes(piece) });
+  const key = chart.bars[0]?.key ?? piece.key ?? guesses[0]?.key ?? KEY_WITHOUT_CHORDS;
+  const bars = chart.bars.map((bar) => {
+    const own = bar.key ?? (piece.key === null ? sections[bar.section] : null) ?? key;
+    return sameKey(own, bar.key ?? key) ? bar : { ...bar, key: own };
+  });
+  return { chart: { ...chart, bars }, problems, key, keyGuesses: guesses };
+}
 
 /** Everything about a piece that shapes its line. */
 export function lineRequest(

@@ -13,6 +13,7 @@ import type { FeelId } from '../feel';
 import { FEELS } from '../feel';
 import type { HandSystem } from '../fretboard';
 import { type Level, TECHNIQUES } from '../line';
+import { NAMINGS } from '../theory';
 import { HANDOUT_BLOCKS, LESSON_FORMAT, LESSON_VERSION, type Lesson } from './types';
 
 /** Long enough for any real lesson, short enough that a hostile file cannot make the page stall. */
@@ -152,6 +153,8 @@ const handoutSchema = z.object({
   degrees: z.boolean(),
   fingers: z.boolean(),
   counting: z.exactOptional(z.boolean()),
+  positions: z.exactOptional(z.boolean()),
+  parts: z.exactOptional(z.enum(['both', 'staff', 'tab'])),
   blocks: z.exactOptional(
     z
       .array(z.enum(HANDOUT_BLOCKS))
@@ -185,6 +188,7 @@ export const lessonSchema = z.object({
     leftHanded: z.exactOptional(z.boolean()),
   }),
   handout: handoutSchema,
+  noteNames: z.exactOptional(z.enum(NAMINGS)),
   pieces: z
     .array(z.discriminatedUnion('kind', [linePieceSchema, blankPieceSchema]))
     .check(z.minLength(1), z.maxLength(LIMITS.pieces), z.refine(uniqueIds, 'two pieces share one id')),

@@ -4,7 +4,7 @@ import type { Chart, ChartBar, ChartProblem } from '../chart';
 import type { Feel } from '../feel';
 import type { FingeredNote, Fingering, Instrument } from '../fretboard';
 import type { BarAnalysis, Breach } from '../line';
-import type { Key, KeyGuess } from '../theory';
+import type { Key, KeyGuess, Naming } from '../theory';
 
 /** A note with everything computed about it that the sheet shows. */
 export interface SheetNote {
@@ -29,8 +29,11 @@ export interface LineSheet {
   readonly name: string;
   readonly chart: Chart;
   readonly problems: readonly ChartProblem[];
+  /** The key at the beginning; a bar in another one carries it (`written.key`). */
   readonly key: Key;
-  /** The best guesses from the chords, the best first; empty without chords. */
+  /** How note names are written; letters when left out. */
+  readonly noteNames?: Naming;
+  /** The best guesses from the chords and the teacher's own notes, the best first; empty without either. */
   readonly keyGuesses: readonly KeyGuess[];
   readonly metre: Metre;
   readonly tempo: Bpm;

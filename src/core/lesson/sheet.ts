@@ -1,16 +1,14 @@
-import { parseChart } from '../chart';
 import { feelById } from '../feel';
 import { analyseLine, checkLine } from '../line';
+import type { Naming } from '../theory';
 import { fingerBars, lineContext, strikeNotes } from './fingering';
 import { isHeld } from './held';
-import { guessKey, instrumentOf, keyOf, lineRequest } from './request';
+import { instrumentOf, lineRequest, readPiece } from './request';
 import type { BlankSheet, LineSheet, Sheet, SheetBar } from './sheet-types';
 import type { BlankPiece, InstrumentSettings, Lesson, LinePiece, Piece } from './types';
 
 function deriveLine(piece: LinePiece, settings: InstrumentSettings): LineSheet {
-  const { chart, problems } = parseChart(piece.chartText, piece.metre);
-  const keyGuesses = guessKey(chart);
-  const key = keyOf(piece, keyGuesses);
+  const { chart, problems, key, keyGuesses } = readPiece(piece);
   const request = lineRequest(piece, chart, key, settings);
   const notes = chart.bars.map((_, index) => piece.bars[index]?.notes ?? []);
   const struck = strikeNotes(chart, piece.bars);
@@ -91,8 +89,7 @@ interface Derived {
 /** Documents never change in place, so what was derived from one stays true; its list of bars is the handle. */
 const derived = new WeakMap<object, Derived>();
 
-/** Everything computed about one piece; the same object again while nothing it depends on has changed. */
-export function deriveSheet(piece: Piece, settings: InstrumentSettings): Sheet {
+function sheetOf(piece: Piece, settings: InstrumentSettings): Sheet {
   const handle = piece.kind === 'line' ? piece.bars : piece;
   const known = derived.get(handle);
   if (known !== undefined && known.settings === settings && sameForSheet(known.piece, piece)) {
@@ -103,6 +100,25 @@ export function deriveSheet(piece: Piece, settings: InstrumentSettings): Sheet {
   return sheet;
 }
 
+const named = new WeakMap<LineSheet, LineSheet>();
+
+/** The sheet with its note names written so; the same object again for the same sheet. */
+function withNames(sheet: Sheet, noteNames: Naming): Sheet {
+  if (sheet.kind !== 'line' || noteNames === 'letters') return sheet;
+  const known = named.get(sheet);
+  if (known?.noteNames === noteNames) return known;
+  const renamed = { ...sheet, noteNames };
+  named.set(sheet, renamed);
+  return renamed;
+}
+
+/** Everything computed about one piece; the same object again while nothing it depends on has changed. */
+export const deriveSheet = (
+  piece: Piece,
+  settings: InstrumentSettings,
+  noteNames: Naming = 'letters',
+): Sheet => withNames(sheetOf(piece, settings), noteNames);
+
 /** The sheets of all pieces, in the order of the lesson. */
 export const deriveSheets = (lesson: Lesson): readonly Sheet[] =>
-  lesson.pieces.map((piece) => deriveSheet(piece, lesson.instrument));
+  lesson.pieces.map((piece) => deriveSheet(piece, lesson.instrument, lesson.noteNames));

@@ -2,7 +2,7 @@ import type { Bpm, Fret, LineNote, Metre, SpelledPitch } from '../base';
 import type { FeelId } from '../feel';
 import type { HandSettings } from '../fretboard';
 import type { Level, Technique } from '../line';
-import type { Key } from '../theory';
+import type { Key, Naming } from '../theory';
 
 /** The lesson file's own name for itself, and the version of its shape. */
 export const LESSON_FORMAT = 'ground-bass-lesson';
@@ -90,6 +90,10 @@ export interface HandoutSettings {
   readonly degrees: boolean;
   readonly fingers: boolean;
   readonly counting?: boolean;
+  /** Roman numerals over the tab where the hand takes another position. */
+  readonly positions?: boolean;
+  /** Staff, tab or both; both when left out. */
+  readonly parts?: 'both' | 'staff' | 'tab';
   /** The parts that are printed, in their order; each at most once. */
   readonly blocks?: readonly HandoutBlock[];
   readonly print?: 'normal' | 'large';
@@ -122,6 +126,8 @@ export interface Lesson {
   readonly notes: string;
   readonly instrument: InstrumentSettings;
   readonly handout: HandoutSettings;
+  /** How note names are written on the sheet, apart from the page's language; letters when left out. */
+  readonly noteNames?: Naming;
   /** In the order of the sheet; never empty. */
   readonly pieces: readonly Piece[];
 }

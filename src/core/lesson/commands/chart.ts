@@ -1,5 +1,13 @@
 import { barTicks, type Metre } from '../../base';
-import { barSignature, type ChartBar, matchBars, parseChart } from '../../chart';
+import {
+  barSignature,
+  type ChartBar,
+  type ChartProblem,
+  matchBars,
+  parseChart,
+  rewritePlace,
+} from '../../chart';
+import { type Key, sameKey } from '../../theory';
 import { freshIds } from '../identity';
 import type { Lesson, LineBar, LinePiece } from '../types';
 import { changeLine } from './piece';
@@ -46,12 +54,45 @@ function takeParked(parked: LineBar[], written: ChartBar): LineBar | null {
   return index < 0 ? null : (parked.splice(index, 1)[0] ?? null);
 }
 
-function withChart(lesson: Lesson, piece: LinePiece, chartText: string, metre: Metre): LinePiece {
-  const { chart } = parseChart(chartText, metre);
-  const followed = followBars(piece.bars, chart.bars);
+/**
+ * Which bar of the line belongs to each bar of a chart whose change is known. Each bar of `order` is an old one,
+ * for its second time a copy of it, or null for a new bar; an old one whose chords are others is not kept. Null where the chart came out otherwise, as when a
+ * section is used again by its name.
+ */
+function followOrder(
+  order: readonly (LineBar | null)[],
+  written: readonly ChartBar[],
+  copy: (bar: LineBar) => LineBar,
+): (LineBar | null)[] | null {
+  if (order.length !== written.length) return null;
+  const seen = new Set<LineBar>();
+  const followed: (LineBar | null)[] = [];
+  for (const [index, bar] of written.entries()) {
+    const old = order[index] ?? null;
+    const stays = old !== null && (old.harmony === barSignature(bar) || (isUnknown(bar) && fits(old, bar)));
+    followed.push(!stays ? null : seen.has(old) ? copy(old) : old);
+    if (stays) seen.add(old);
+  }
+  return followed;
+}
+
+/** What a change gives the piece besides its line. */
+type ChartChange = Partial<Pick<LinePiece, 'chartText' | 'metre' | 'key'>>;
+
+/** The piece with another chart and its line led after it; `order` as in {@link followOrder}, where it is known. */
+export function withChart(
+  lesson: Lesson,
+  piece: LinePiece,
+  change: ChartChange,
+  order: readonly (LineBar | null)[] | null = null,
+): LinePiece {
+  const next = { ...piece, ...change };
+  const { chart } = parseChart(next.chartText, next.metre, next.key);
+  const fresh = freshIds(lesson);
+  const copy = (bar: LineBar): LineBar => ({ ...bar, id: fresh('bar'), kept: false });
+  const followed = (order && followOrder(order, chart.bars, copy)) ?? followBars(piece.bars, chart.bars);
   const used = new Set(followed);
   const parked = [...piece.parked, ...piece.bars.filter((bar) => !used.has(bar) && bar.notes.length > 0)];
-  const fresh = freshIds(lesson);
   const bars = chart.bars.map(
     (written, index): LineBar =>
       followed[index] ??
@@ -63,7 +104,7 @@ function withChart(lesson: Lesson, piece: LinePiece, chartText: string, metre: M
         notes: [],
       },
   );
-  return { ...piece, chartText, metre, bars, parked };
+  return { ...next, bars, parked };
 }
 
 /**
@@ -72,12 +113,32 @@ function withChart(lesson: Lesson, piece: LinePiece, chartText: string, metre: M
  */
 export const setChartText = (lesson: Lesson, pieceId: string, chartText: string): Lesson =>
   changeLine(lesson, pieceId, (piece) =>
-    chartText === piece.chartText ? piece : withChart(lesson, piece, chartText, piece.metre),
+    chartText === piece.chartText ? piece : withChart(lesson, piece, { chartText }),
   );
 
 /** Another metre for the whole piece; bars whose notes no longer fit are parked. */
 export const setMetre = (lesson: Lesson, pieceId: string, metre: Metre): Lesson =>
-  changeLine(lesson, pieceId, (piece) => withChart(lesson, piece, piece.chartText, metre));
+  changeLine(lesson, pieceId, (piece) => withChart(lesson, piece, { metre }));
+
+const sameChoice = (one: Key | null, other: Key | null): boolean =>
+  one === null || other === null ? one === other : sameKey(one, other);
+
+/**
+ * The key of a piece; null lets it be found from the chords. Chords written as numerals are others in another
+ * key, and the line follows them.
+ */
+export const setKey = (lesson: Lesson, pieceId: string, key: Key | null): Lesson =>
+  changeLine(lesson, pieceId, (piece) =>
+    sameChoice(piece.key, key) ? piece : withChart(lesson, piece, { key }),
+  );
+
+/** Writes what was probably meant in place of what is wrong; a problem without a suggestion changes nothing. */
+export const takeSuggestion = (lesson: Lesson, pieceId: string, problem: ChartProblem): Lesson =>
+  changeLine(lesson, pieceId, (piece) =>
+    problem.suggestion === undefined
+      ? piece
+      : withChart(lesson, piece, { chartText: rewritePlace(piece.chartText, problem, problem.suggestion) }),
+  );
 
 /** Throws the parked bars of a piece away. */
 export const discardParked = (lesson: Lesson, pieceId: string): Lesson =>

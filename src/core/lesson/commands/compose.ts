@@ -1,7 +1,6 @@
-import { parseChart } from '../../chart';
 import { type ComposedLine, composeLine, type Idea } from '../../line';
 import { isHeld } from '../held';
-import { guessKey, keyOf, lineRequest } from '../request';
+import { lineRequest, readPiece } from '../request';
 import type { Lesson, LineBar, LinePiece } from '../types';
 import { changeLine, linePiece } from './piece';
 
@@ -12,8 +11,7 @@ export interface Composition {
 }
 
 function compose(lesson: Lesson, piece: LinePiece, seed: number): ComposedLine {
-  const { chart } = parseChart(piece.chartText, piece.metre);
-  const key = keyOf(piece, guessKey(chart));
+  const { chart, key } = readPiece(piece);
   return composeLine({
     ...lineRequest(piece, chart, key, lesson.instrument),
     seed,

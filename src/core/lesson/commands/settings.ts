@@ -2,7 +2,7 @@ import { type Bpm, bpm } from '../../base';
 import { type FeelId, feelById } from '../../feel';
 import type { HandSettings } from '../../fretboard';
 import { type Level, TECHNIQUES, type Technique } from '../../line';
-import type { Key } from '../../theory';
+import type { Naming } from '../../theory';
 import type { HandoutSettings, InstrumentSettings, Lesson, PlayingSettings } from '../types';
 import { changeLine } from './piece';
 
@@ -19,15 +19,20 @@ export const setHandout = (lesson: Lesson, change: Partial<HandoutSettings>): Le
   handout: { ...lesson.handout, ...change },
 });
 
+/** The handout without the teacher's logo. */
+export const removeLogo = (lesson: Lesson): Lesson => {
+  const { logo, ...handout } = lesson.handout;
+  return logo === undefined ? lesson : { ...lesson, handout };
+};
+
 /** Another tuning or neck; the line keeps its notes and is fingered anew. */
 export const setInstrument = (lesson: Lesson, change: Partial<InstrumentSettings>): Lesson => ({
   ...lesson,
   instrument: { ...lesson.instrument, ...change },
 });
 
-/** The key of a piece; null lets it be found from the chords. */
-export const setKey = (lesson: Lesson, pieceId: string, key: Key | null): Lesson =>
-  changeLine(lesson, pieceId, (piece) => ({ ...piece, key }));
+/** How note names are written on the sheet. */
+export const setNoteNames = (lesson: Lesson, noteNames: Naming): Lesson => ({ ...lesson, noteNames });
 
 /** Quarter notes (or the metre's beats) a minute, held within {@link TEMPO_RANGE}. */
 export const setTempo = (lesson: Lesson, pieceId: string, tempo: number): Lesson =>

@@ -1,8 +1,8 @@
 import { fret, type LineNote, midiOf, type SpelledName } from '../../base';
-import { parseChart, transposeChartText, transposeSignature } from '../../chart';
+import { transposeChartText, transposeSignature } from '../../chart';
 import { type Instrument, rangeOf, transposePins } from '../../fretboard';
 import { type Interval, transposeName, transposePitch, transpositionTo } from '../../theory';
-import { guessKey, instrumentOf, keyOf } from '../request';
+import { instrumentOf, readPiece } from '../request';
 import type { InstrumentSettings, Lesson, LineBar, LinePiece } from '../types';
 import { linePiece } from './piece';
 
@@ -69,7 +69,7 @@ export function transposeTo(lesson: Lesson, pieceId: string, tonic: SpelledName)
   if (piece === null) {
     return lesson;
   }
-  const key = keyOf(piece, guessKey(parseChart(piece.chartText, piece.metre).chart));
+  const { key } = readPiece(piece);
   const near = transpositionTo(key, tonic).interval;
   if (near.halfSteps === 0 && near.steps === 0) {
     return lesson;

@@ -1,0 +1,122 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { barSignature } from '../../src/core/chart';
+import {
+  type ChartBarEdit,
+  composePiece,
+  deriveSheet,
+  editChartBar,
+  keepBar,
+  type Lesson,
+  type LinePiece,
+  linePiece,
+  newLesson,
+  setChartText,
+  takeSuggestion,
+  typedChord,
+} from '../../src/core/lesson';
+
+const PIECE = 'piece-1';
+
+const lessonWith = (chart: string): Lesson =>
+  composePiece(setChartText(newLesson('test', 'Test'), PIECE, chart), PIECE).lesson;
+
+function line(lesson: Lesson): LinePiece {
+  const piece = linePiece(lesson, PIECE);
+  if (piece === null) throw new Error('the line piece is gone');
+  return piece;
+}
+
+/** The chart as the sheet shows it, each bar by its harmony. */
+function shown(lesson: Lesson): readonly string[] {
+  const sheet = deriveSheet(line(lesson), lesson.instrument);
+  return sheet.kind === 'line' ? sheet.chart.bars.map(barSignature) : [];
+}
+
+const edit = (lesson: Lesson, bar: number, change: ChartBarEdit) => editChartBar(lesson, PIECE, bar, change);
+
+describe('editing the chart on the sheet', () => {
+  const written = lessonWith('Verse:\n| F | F | Gm C7 | % |\nChorus:\n| Bb | F |');
+
+  it.each<[string, number, ChartBarEdit, string]>([
+    ['writes chords over a bar', 1, { kind: 'write', text: 'Dm' }, '| F | Dm | Gm C7 | % |'],
+    ['puts a bar in front', 0, { kind: 'insert before' }, '| F | F | F | Gm C7 | % |'],
+    ['puts a bar behind, in the same section', 3, { kind: 'insert after' }, '| F | F | Gm C7 | % | % |'],
+    ['repeats a bar', 2, { kind: 'repeat' }, '| F | F | Gm C7 | % | % |'],
+    ['splits a bar by its chords', 2, { kind: 'split' }, '| F | F | Gm | C7 | Gm C7 |'],
+    ['removes a bar', 1, { kind: 'remove' }, '| F | Gm C7 | % |'],
+  ])('%s', (_, bar, change, expected) => {
+    const edited = edit(written, bar, change);
+    expect(line(edited).chartText).toBe(`Verse:\n${expected}\nChorus:\n| Bb | F |`);
+  });
+
+  it('gives a repeated bar its notes again', () => {
+    const { bars } = line(edit(written, 4, { kind: 'repeat' }));
+    expect(bars[5]?.notes).toEqual(line(written).bars[4]?.notes);
+    expect(bars[5]?.id).not.toBe(bars[4]?.id);
+  });
+
+  it('parks the notes of the bar that was meant, also among bars of the same chord', () => {
+    const kept = keepBar(written, PIECE, 1, true);
+    const edited = edit(kept, 0, { kind: 'remove' });
+    expect(line(edited).bars[0]).toEqual(line(kept).bars[1]);
+    expect(line(edited).parked).toEqual([line(kept).bars[0]]);
+  });
+
+  it('keeps the notes under a chord that cannot be read yet, and under the same chord typed otherwise', () => {
+    expect(line(edit(written, 0, { kind: 'write', text: 'F?' })).bars).toEqual(line(written).bars);
+    expect(line(edit(written, 2, { kind: 'write', text: 'G- C7' })).bars).toEqual(line(written).bars);
+  });
+
+  it('leaves what cannot be said as it is', () => {
+    expect(edit(written, 0, { kind: 'write', text: 'F | G' })).toBe(written);
+    expect(edit(written, 0, { kind: 'split' })).toBe(written);
+    const again = lessonWith('A:\n| F | C |\nA');
+    expect(typedChord(line(again), 2)).toBeNull();
+    expect(edit(again, 2, { kind: 'remove' })).toBe(again);
+  });
+
+  it('follows a section that is used again by its name', () => {
+    const edited = edit(lessonWith('A:\n| F | C |\nA'), 0, { kind: 'write', text: 'Dm' });
+    expect(shown(edited)).toEqual(['Dm@3840', 'C@3840', 'Dm@3840', 'C@3840']);
+    expect(line(edited).bars.map((bar) => bar.notes.length > 0)).toEqual([false, true, false, true]);
+  });
+
+  it('leaves the line of every other bar unchanged, and text and sheet show one chart', () => {
+    const chords = fc.constantFrom('F', 'Dm', 'Gm C7', '%', 'Bb / F /');
+    const charts = fc
+      .array(fc.array(chords, { minLength: 1, maxLength: 4 }), { minLength: 1, maxLength: 3 })
+      .map((rows) => rows.map((row) => `| ${['F', ...row].join(' | ')} |`).join('\n'));
+    const edits = fc.constantFrom<ChartBarEdit>(
+      { kind: 'write', text: 'Am' },
+      { kind: 'insert before' },
+      { kind: 'insert after' },
+      { kind: 'repeat' },
+      { kind: 'remove' },
+    );
+    fc.assert(
+      fc.property(charts, fc.nat(), edits, (chart, where, change) => {
+        const lesson = lessonWith(chart);
+        const before = line(lesson).bars;
+        const bar = where % before.length;
+        const after = line(edit(lesson, bar, change));
+        expect(after.bars.slice(0, bar)).toEqual(before.slice(0, bar));
+        const rest = before.slice(bar + 1);
+        expect(rest.length === 0 ? [] : after.bars.slice(-rest.length)).toEqual(rest);
+        const typed = setChartText(newLesson('test', 'Test'), PIECE, after.chartText);
+        expect(after.bars.map((each) => each.harmony)).toEqual(shown(typed));
+      }),
+      { seed: 20261125, numRuns: 12 },
+    );
+  }, 60_000);
+});
+
+describe('a problem of the chart', () => {
+  it('is mended by what was probably meant', () => {
+    const lesson = lessonWith('| F | Gmni |');
+    const sheet = deriveSheet(line(lesson), lesson.instrument);
+    const problem = sheet.kind === 'line' ? sheet.problems[0] : undefined;
+    expect(problem?.suggestion).toBe('Gm');
+    expect(problem && line(takeSuggestion(lesson, PIECE, problem)).chartText).toBe('| F | Gm |');
+  });
+});

@@ -1,0 +1,83 @@
+import { describe, expect, it } from 'vitest';
+import { chordFunctions } from '../../src/core/chart';
+import {
+  composePiece,
+  deriveSheet,
+  deriveSheets,
+  type Lesson,
+  type LineSheet,
+  linePiece,
+  newLesson,
+  parseLesson,
+  printLesson,
+  setChartText,
+  setKey,
+  setNoteNames,
+} from '../../src/core/lesson';
+import { describeKey } from '../../src/core/theory';
+import { key } from '../theory/read';
+
+const PIECE = 'piece-1';
+const lessonWith = (chart: string): Lesson => setChartText(newLesson('test', 'Test'), PIECE, chart);
+
+function sheetOf(lesson: Lesson): LineSheet {
+  const piece = linePiece(lesson, PIECE);
+  const sheet = piece && deriveSheet(piece, lesson.instrument);
+  if (sheet?.kind !== 'line') throw new Error('the line piece is gone');
+  return sheet;
+}
+
+/** The key of every bar, as staff, tab and files draw it. */
+const keysOf = (lesson: Lesson) => {
+  const sheet = sheetOf(lesson);
+  return sheet.chart.bars.map((bar) => describeKey(bar.key ?? sheet.key));
+};
+
+const TWO_KEYS = 'Verse:\n| C | F | G7 | C |\nMiddle:\n| E | A | B7 | E |';
+
+describe('the key of a piece', () => {
+  it('is found for each section, and the teacher’s word goes before', () => {
+    expect(keysOf(lessonWith(TWO_KEYS))).toEqual([
+      ...Array.from({ length: 4 }, () => 'C major'),
+      ...Array.from({ length: 4 }, () => 'E major'),
+    ]);
+    expect(new Set(keysOf(setKey(lessonWith(TWO_KEYS), PIECE, key('C'))))).toEqual(new Set(['C major']));
+  });
+
+  it('is the one the chart names, from there on', () => {
+    const lesson = lessonWith('(key: D) | G | A |\n(key: Bm) | Bm | F#m |');
+    expect(keysOf(lesson)).toEqual(['D major', 'D major', 'B minor', 'B minor']);
+    expect(describeKey(sheetOf(lesson).key)).toBe('D major');
+  });
+
+  it('gives each chord its numeral in the key of its section', () => {
+    const { chart, key: home } = sheetOf(lessonWith(TWO_KEYS));
+    const numerals = chordFunctions(chart, home).map((bar) => bar[0]?.numeral);
+    expect(numerals).toEqual(['I', 'IV', 'V7', 'I', 'I', 'IV', 'V7', 'I']);
+  });
+
+  it('gives numerals their chords, which need a key to be chosen', () => {
+    const lesson = lessonWith('| I vi | IV V7 | 1 6- | 4 5 |');
+    expect(sheetOf(lesson).problems[0]?.message).toMatch(/choose one/);
+    const inG = setKey(lesson, PIECE, key('G'));
+    expect(sheetOf(inG).problems).toEqual([]);
+    expect(linePiece(inG, PIECE)?.bars.map((bar) => bar.harmony)).toEqual([
+      'G@1920 Em@1920',
+      'C@1920 D7@1920',
+      'G@1920 Em@1920',
+      'C@1920 D@1920',
+    ]);
+    expect(composePiece(inG, PIECE).lesson).not.toBe(inG);
+  });
+});
+
+describe('the naming of notes', () => {
+  it('is saved with the lesson and reaches the sheet; the chart stays in letters', () => {
+    const german = setNoteNames(lessonWith('| Bb | F7 |'), 'german');
+    expect(parseLesson(printLesson(german))).toEqual({ ok: true, value: german });
+    const [sheet] = deriveSheets(german);
+    expect(sheet?.kind === 'line' && sheet.noteNames).toBe('german');
+    expect(deriveSheets(german)[0]).toBe(sheet);
+    expect(linePiece(german, PIECE)?.chartText).toBe('| Bb | F7 |');
+  });
+});
