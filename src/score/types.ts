@@ -10,6 +10,12 @@ export interface ScoreOptions {
   readonly fingers: boolean;
   /** A row of counting (`1 & 2 &`) under the tab. */
   readonly counting: boolean;
+  /** Roman numerals over the notes where the hand takes another position; none when left out. */
+  readonly positions?: boolean;
+  /** Both staff and tab when left out. */
+  readonly parts?: 'both' | 'staff' | 'tab';
+  /** Whether `Swing eighths` stands over the first bar of a swung line; it does when left out. */
+  readonly feel?: boolean;
   /** Most bars in a system; a narrow width gets fewer. */
   readonly barsPerSystem: number;
   /** A bar number at the start of every system. */
@@ -111,6 +117,7 @@ export type InkRole =
   | 'degree'
   | 'finger'
   | 'counting'
+  | 'position'
   | 'row-name';
 
 export type Ink = PathInk | TextInk;
@@ -122,7 +129,10 @@ export interface SystemLayout {
   readonly y: number;
   readonly width: number;
   readonly height: number;
-  /** First and last staff line, first and last tab line, in CSS pixels from the system's top. */
+  /**
+   * First and last staff line, first and last tab line, in CSS pixels from the system's top. Where one of the two
+   * is not drawn, it gives the lines of the other.
+   */
   readonly staff: { readonly top: number; readonly bottom: number };
   readonly tab: { readonly top: number; readonly bottom: number };
   readonly bars: readonly BarBox[];

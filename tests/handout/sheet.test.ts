@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import { bpm } from '../../src/core/base';
 import { deriveSheets, HANDOUT_BLOCKS, type LineSheet, setChartText } from '../../src/core/lesson';
 import { keyStatement, tempoText } from '../../src/handout/blocks/facts';
-import { tempoLadder } from '../../src/handout/blocks/practice';
 import { trickiestBar } from '../../src/handout/blocks/rhythm';
 import { excerptOf } from '../../src/handout/excerpt';
 import type { Mark } from '../../src/handout/layout/marks';
@@ -50,10 +49,6 @@ describe('what the page says', () => {
     [{ count: 2, unit: 2 } as const, 90, '𝅗𝅥 = 90'],
   ])('a tempo counts the beat of its metre', (metre, tempo, text) => {
     expect(tempoText(metre, bpm(tempo))).toBe(text);
-  });
-
-  test('the tempo ladder climbs from half to full', () => {
-    expect(tempoLadder(126)).toEqual([63, 79, 95, 110, 126]);
   });
 
   test('header, class or student stand at the head; later pages repeat title and student', () => {

@@ -1,16 +1,10 @@
-import {
-  deriveSheet,
-  deriveSheets,
-  type Lesson,
-  type LinePiece,
-  type LineSheet,
-  printLesson,
-} from '../../core/lesson';
+import { deriveSheet, type Lesson, type LinePiece, type LineSheet, printLesson } from '../../core/lesson';
 import { buildPerformance, PARTS, type Performance } from '../../core/performance';
 import type { MenuGroup } from '../controls';
 import type { Session } from '../state';
 import { lineAtHand } from './at-hand';
 import { fileStem, saveFile } from './files';
+import { printLessonHandout, saveHandout } from './handout-files';
 import { mixOf, passageOf, practiceTempo } from './playback';
 import { useAtWork } from './session';
 import { runWork } from './work';
@@ -32,20 +26,8 @@ async function attempt(
 }
 
 async function savePdf(session: Session, lesson: Lesson): Promise<void> {
-  const { buildHandout, handoutPdf } = await import('../../handout');
-  const handout = await buildHandout(lesson, deriveSheets(lesson));
-  const { bytes, missing } = await handoutPdf(handout);
-  saveFile(`${fileStem(lesson.title)}.pdf`, bytes, 'application/pdf');
-  const remarks = [
-    ...handout.remarks,
-    ...(missing.length === 0 ? [] : [`The handout’s type has no sign for ${missing.join(' ')}.`]),
-  ];
-  if (remarks.length > 0) session.editor.setState({ notice: remarks.join(' ') });
-}
-
-async function print(lesson: Lesson): Promise<void> {
-  const { buildHandout, printHandout } = await import('../../handout');
-  await printHandout(await buildHandout(lesson, deriveSheets(lesson)));
+  const notice = await saveHandout(lesson);
+  if (notice !== null) session.editor.setState({ notice });
 }
 
 /** The piece at hand with its sheet, or a sentence in the notice when there is no line with bars. */
@@ -145,7 +127,7 @@ export function useExports(): readonly MenuGroup[] {
         },
         {
           label: 'Print the handout',
-          onChoose: () => void attempt(session, 'The printed page', print),
+          onChoose: () => void attempt(session, 'The printed page', printLessonHandout),
         },
       ],
     },

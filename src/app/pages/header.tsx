@@ -10,10 +10,12 @@ import { useAtWork, useEditor, useLesson } from './session';
 interface HeaderProps {
   /** Null where the note pad always stands beside the sheet. */
   readonly pad: { readonly open: boolean; readonly toggle: () => void } | null;
+  /** The printed page, which takes the place of the sheet while it is designed. */
+  readonly handout: { readonly open: boolean; readonly toggle: () => void };
 }
 
 /** Lesson title, saved state, and what concerns the lesson as a whole. */
-export function Header({ pad }: HeaderProps) {
+export function Header({ pad, handout }: HeaderProps) {
   const { session } = useAtWork();
   const { title } = useLesson();
   return (
@@ -48,6 +50,14 @@ export function Header({ pad }: HeaderProps) {
         )}
         <LessonsMenu />
         <OpenButton />
+        <button
+          type="button"
+          className="button header__handout"
+          aria-pressed={handout.open}
+          onClick={handout.toggle}
+        >
+          Handout
+        </button>
         <MenuButton label="Export" className="button button--main" groups={useExports()} />
       </div>
     </header>

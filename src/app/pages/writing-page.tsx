@@ -1,5 +1,6 @@
 import { useDeferredValue, useEffect, useState } from 'react';
 import { deriveSheets, type Lesson } from '../../core/lesson';
+import { useDesigner } from './handout-view';
 import { Header } from './header';
 import { NARROW, useMedia, whenIdle } from './hooks';
 import { Ledge } from './ledge';
@@ -19,6 +20,7 @@ export function WritingPage() {
   const folds = useMedia(FOLDS);
   const narrow = useMedia(NARROW);
   const [padOpen, setPadOpen] = useState(false);
+  const designer = useDesigner();
   const settled = useDeferredValue(useLesson());
   useShortcuts();
   usePrintPages(settled);
@@ -38,15 +40,31 @@ export function WritingPage() {
     requestAnimationFrame(() => document.querySelector<HTMLElement>('[aria-controls="note-pad"]')?.focus());
   };
   return (
-    <div className={`page${padShown ? ' page--pad' : ''}`}>
-      <Header pad={folds ? { open: padOpen, toggle: () => setPadOpen(!padOpen) } : null} />
+    <div className={`page${designer.View ? ' page--designer' : padShown ? ' page--pad' : ''}`}>
+      <Header
+        pad={folds && !designer.View ? { open: padOpen, toggle: () => setPadOpen(!padOpen) } : null}
+        handout={{ open: designer.View !== null, toggle: designer.toggle }}
+      />
       <div className="desk">
-        {padShown && <NotePad settled={settled} overSheet={narrow} onClose={folds ? closePad : null} />}
+        {padShown && !designer.View && (
+          <NotePad settled={settled} overSheet={narrow} onClose={folds ? closePad : null} />
+        )}
+        {designer.View && <designer.View.Panel settled={settled} onClose={designer.close} />}
         <main className="desk__sheet">
           <Notice />
           <WorkInHand />
-          {!padShown && <Remarks />}
-          <SheetView key={session.lessons.getState().lesson.id} settled={settled} onWriteChart={writeChart} />
+          {designer.View ? (
+            <designer.View.Preview lesson={settled} />
+          ) : (
+            <>
+              {!padShown && <Remarks />}
+              <SheetView
+                key={session.lessons.getState().lesson.id}
+                settled={settled}
+                onWriteChart={writeChart}
+              />
+            </>
+          )}
         </main>
       </div>
       <Ledge settled={settled} />

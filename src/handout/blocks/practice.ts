@@ -1,4 +1,5 @@
 import type { LineSheet, Sheet } from '../../core/lesson';
+import { proposeLadder } from '../../core/performance';
 import type { Mark } from '../layout/marks';
 import { joinRows, paragraphRows, type Row, textRow } from '../layout/rows';
 import type { BlockContext } from './context';
@@ -11,13 +12,6 @@ const STEPS = [
   'Play along with the bass as a guide, then without it.',
   'Play a bar as it is written, and answer with a bar of your own.',
 ] as const;
-
-/** Shares of the full tempo: the ladder starts at half (studygeniuspro.com, a weak source). */
-const RUNGS = [0.5, 0.625, 0.75, 0.875, 1] as const;
-
-/** Tempos from half to full, in whole beats a minute. */
-export const tempoLadder = (tempo: number): readonly number[] =>
-  RUNGS.map((share) => Math.round(tempo * share));
 
 /** Practice steps with boxes to tick, and a tempo ladder for every line. */
 export function practiceRows(sheets: readonly Sheet[], context: BlockContext): readonly Row[] {
@@ -54,7 +48,7 @@ function ladderRow(line: LineSheet, named: boolean, context: BlockContext): Row 
   const label = `${named ? `${line.name}: tempo` : 'Tempo'} ladder up to ${tempoText(line.metre, line.tempo)}, a step up after three good times in a row`;
   const words = joinRows(paragraphRows(label, body, context.width, context.measure));
   const step = body.size * 5;
-  const rungs = tempoLadder(line.tempo).flatMap((tempo, index): readonly Mark[] => [
+  const rungs = proposeLadder(line.tempo).flatMap(({ tempo }, index): readonly Mark[] => [
     { ...tickBox(index * step, body.size), y: words.height + 2 + body.size * 0.15 },
     {
       kind: 'text',

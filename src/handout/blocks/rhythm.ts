@@ -36,6 +36,7 @@ const GAP = 14;
 export function rhythmRows(sheet: LineSheet, context: BlockContext): readonly Row[] {
   const index = trickiestBar(sheet);
   if (index === null) return [];
+  const { settings } = context;
   const width = context.width * 0.5;
   const { layout, index: score } = context.engrave(excerptOf(sheet, index, index), {
     width,
@@ -44,6 +45,9 @@ export function rhythmRows(sheet: LineSheet, context: BlockContext): readonly Ro
     fingers: false,
     barsPerSystem: 1,
     measureNumbers: false,
+    positions: false,
+    parts: settings.parts === 'staff' ? 'staff' : 'both',
+    feel: false,
   });
   const number = sheet.bars[index]?.written.number ?? index + 1;
   const words = joinRows(

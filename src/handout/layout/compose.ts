@@ -75,7 +75,10 @@ function contextFor(copy: Copy, spacing: Spacing, tools: Tools, scores: ScoreLay
     staffSpace: spacing.staff / 4,
     degrees: settings.degrees,
     fingers: settings.fingers,
-    counting: settings.counting,
+    // A tab alone does not say when its notes are played: the counting does.
+    counting: settings.counting || settings.parts === 'tab',
+    positions: settings.positions,
+    parts: settings.parts,
     barsPerSystem: sizes.barsPerSystem,
     measureNumbers: true,
     textSizes: sizes.score,

@@ -15,6 +15,8 @@ export function fullSettings(settings: HandoutSettings): FullSettings {
     degrees: settings.degrees,
     fingers: settings.fingers,
     counting: settings.counting ?? false,
+    positions: settings.positions ?? false,
+    parts: settings.parts ?? 'both',
     blocks: settings.blocks ?? USUAL_BLOCKS,
     print: settings.print ?? 'normal',
     onePage: settings.onePage ?? false,

@@ -7,7 +7,7 @@ import { outlined } from './outline';
 const SVG = 'http://www.w3.org/2000/svg';
 
 /** What stands under the tab of a picture. */
-export type PictureRows = Pick<ScoreOptions, 'degrees' | 'fingers' | 'counting'>;
+export type PictureRows = Pick<ScoreOptions, 'degrees' | 'fingers' | 'counting' | 'positions' | 'parts'>;
 
 /** Bars side by side, and the width that each of them and the clef get, in CSS pixels. */
 const MOST_BARS = 4;
@@ -34,7 +34,12 @@ export async function barsPicture(
   const shown = isWhole ? sheet : excerptOf(sheet, first, last);
   const barsPerSystem = Math.min(MOST_BARS, shown.bars.length);
   const layout = layoutScore(shown, {
-    ...rows,
+    degrees: rows.degrees,
+    fingers: rows.fingers,
+    counting: rows.counting || rows.parts === 'tab',
+    positions: rows.positions ?? false,
+    parts: rows.parts ?? 'both',
+    feel: isWhole,
     width: CLEF_WIDTH + BAR_WIDTH * barsPerSystem,
     barsPerSystem,
     measureNumbers: !isWhole || shown.bars.length > barsPerSystem,

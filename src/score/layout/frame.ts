@@ -3,14 +3,18 @@ import type { BarEnd, ContentBar } from '../notation/types';
 import { clefInk, keyInk, setLeft, timeInk } from '../vexflow/signs';
 import { SPACE, STAFF_HEIGHT, STAFF_LEFT, THICKNESS } from './style';
 
-/** The tab's place under the staff, in units from the staff's top line. */
+/**
+ * The tab's place under the staff, in units from the staff's top line. A tab alone stands in the staff's place;
+ * under a staff alone it has no lines.
+ */
 export interface TabPlace {
+  readonly parts: 'both' | 'staff' | 'tab';
   readonly top: number;
   readonly lines: number;
   readonly space: number;
 }
 
-export const tabBottom = (tab: TabPlace): number => tab.top + (tab.lines - 1) * tab.space;
+export const tabBottom = (tab: TabPlace): number => tab.top + Math.max(0, tab.lines - 1) * tab.space;
 
 const CLEF_LEAD = 6;
 const KEY_LEAD = 8;
@@ -127,9 +131,9 @@ const upright = (left: number, width: number, tab: TabPlace): Mark =>
 function dots(x: number, tab: TabPlace): readonly Mark[] {
   const middle = (tab.top + tabBottom(tab)) / 2;
   const apart = tab.lines % 2 === 0 ? tab.space : tab.space / 2;
-  return [STAFF_HEIGHT / 2 - SPACE / 2, STAFF_HEIGHT / 2 + SPACE / 2, middle - apart, middle + apart].map(
-    (y) => moveMark(DOT_MARK, x, y),
-  );
+  const onStaff = tab.parts === 'tab' ? [] : [STAFF_HEIGHT / 2 - SPACE / 2, STAFF_HEIGHT / 2 + SPACE / 2];
+  const onTab = tab.parts === 'staff' ? [] : [middle - apart, middle + apart];
+  return [...onStaff, ...onTab].map((y) => moveMark(DOT_MARK, x, y));
 }
 
 /** A circle of four arcs. */

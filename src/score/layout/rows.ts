@@ -59,6 +59,7 @@ export function marksAbove(staff: readonly Mark[], { bars, right, feel, style }:
       ink.add(mark.box);
     }
   };
+  settle(rowAbove(positionMarks(bars, style), ink, SMALL_GAP, -ABOVE_STAFF));
   settle(rowAbove(chordMarks(bars, style), ink, CHORD_GAP, -ABOVE_STAFF));
   const [first] = bars;
   if (first && style.options.measureNumbers && first.bar.content.index > 0) {
@@ -131,6 +132,18 @@ function endingMarks(bars: readonly PlacedBar[], { sizes }: Style): readonly Mar
 /** A long name at the right end is moved left rather than clipped. */
 function keepInside(mark: Mark, right: number): Mark {
   return mark.box.right > right ? moveMark(mark, right - mark.box.right, 0) : mark;
+}
+
+/** The hand's position in Roman numerals over the note at which it is taken. */
+function positionMarks(bars: readonly PlacedBar[], { options, sizes }: Style): readonly Mark[] {
+  if (options.positions !== true) return [];
+  return bars.flatMap((placed) =>
+    placed.bar.content.events
+      .filter(({ position }) => position !== '')
+      .map(({ start, position }) =>
+        textMark('position', position, xOfTick(placed, start), 0, { size: sizes.small, anchor: 'middle' }),
+      ),
+  );
 }
 
 function chordMarks(bars: readonly PlacedBar[], { sizes }: Style): readonly Mark[] {

@@ -55,7 +55,8 @@ export function styleOf(options: ScoreOptions, shrink: number): Style {
     section: size('section'),
     small: size('small'),
   };
-  const { width, degrees, fingers, counting, measureNumbers } = options;
-  const key = JSON.stringify([scale, sizes, width, degrees, fingers, counting, measureNumbers]);
+  const { width, degrees, fingers, counting, measureNumbers, positions = false, parts = 'both' } = options;
+  const rows = [degrees, fingers, counting, positions, measureNumbers, parts];
+  const key = JSON.stringify([scale, sizes, width, rows]);
   return { scale, sizes, tabSpace: Math.max(14, sizes.tab * 0.8), options, key };
 }

@@ -46,7 +46,7 @@ const recentSystems = new Recent<SystemLayout>(200);
 export function layOutSystem(request: SystemRequest): SystemLayout {
   const { index, y, bars, after, factor, content } = request;
   const key = [
-    index === 0 ? content.feel : '',
+    index === 0 && request.style.options.feel !== false ? content.feel : '',
     content.strings,
     factor,
     after?.content.events[0]?.tiedIn === true,
@@ -65,32 +65,25 @@ function compose(request: SystemRequest, fingerprint: string): SystemLayout {
   const { content, style, heading } = request;
   const bars = placeBars(request);
   const right = bars.at(-1)?.right ?? heading.right;
-  const staff = [
-    ...heading.marks,
-    ...bars.flatMap(staffMarks),
-    ...tieMarks(bars, request),
-    ...barHeadings(bars),
-  ];
-  const lines = staffLines(right);
+  const { parts = 'both' } = style.options;
+  const staff =
+    parts === 'tab'
+      ? []
+      : [...heading.marks, ...bars.flatMap(staffMarks), ...tieMarks(bars, request), ...barHeadings(bars)];
+  const lines = parts === 'tab' ? [] : staffLines(right);
   const tab = tabPlace(staff, bars, content.strings, style);
-  const frets = tabMarks(bars, tab, right, style);
-  const above = marksAbove([...lines, ...staff, ...bracket(tab)], {
+  const frets = parts === 'staff' ? [] : [...tabMarks(bars, tab, right, style), tabClef(tab)];
+  const frame = parts === 'both' ? bracket(tab) : [];
+  const ends = barLines(bars, tab);
+  const above = marksAbove([...lines, ...staff, ...frame, ...(parts === 'tab' ? frets : [])], {
     bars,
     right: style.options.width / style.scale,
-    feel: request.index === 0 ? content.feel : null,
+    feel: request.index === 0 && style.options.feel !== false ? content.feel : null,
     style,
   });
-  const below = marksBelow([...frets, ...bracket(tab)], bars, style);
-  const marks: readonly Mark[] = [
-    ...lines,
-    ...bracket(tab),
-    ...barLines(bars, tab),
-    ...frets,
-    tabClef(tab),
-    ...staff,
-    ...above,
-    ...below,
-  ];
+  const lowest = parts === 'staff' ? [...staff, ...ends] : [...frets, ...frame];
+  const below = marksBelow(lowest, bars, style);
+  const marks: readonly Mark[] = [...lines, ...frame, ...ends, ...frets, ...staff, ...above, ...below];
   return finishSystem(marks, bars, tab, fingerprint, request);
 }
 
@@ -162,13 +155,16 @@ function tieMarks(bars: readonly PlacedBar[], { after }: SystemRequest): readonl
   return ties;
 }
 
-/** The tab stands as near as the ink between it and the staff allows. */
+/** The tab stands as near as the ink between it and the staff allows; alone, in the staff's place. */
 function tabPlace(
   staff: readonly Mark[],
   bars: readonly PlacedBar[],
   strings: number,
   style: Style,
 ): TabPlace {
+  const { parts = 'both' } = style.options;
+  if (parts === 'tab') return { parts, top: 0, lines: strings, space: style.tabSpace };
+  if (parts === 'staff') return { parts, top: STAFF_HEIGHT, lines: 0, space: 0 };
   const ink = new Skyline();
   for (const { box } of staff) ink.add(box);
   const half = style.sizes.tab / 2;
@@ -181,7 +177,7 @@ function tabPlace(
   );
   const lowest = Math.max(STAFF_HEIGHT, boxOf(staff)?.bottom ?? 0, ...tops);
   const top = Math.max(STAFF_HEIGHT + LEAST_STAFF_TO_TAB, lowest + INK_TO_TAB);
-  return { top, lines: strings, space: style.tabSpace };
+  return { parts, top, lines: strings, space: style.tabSpace };
 }
 
 function finishSystem(
@@ -202,8 +198,8 @@ function finishSystem(
     y,
     width: options.width,
     height: px(height),
-    staff: { top: px(down), bottom: px(down + STAFF_HEIGHT) },
-    tab: { top: px(down + tab.top), bottom: px(down + tabBottom(tab)) },
+    staff: { top: px(down), bottom: px(down + (tab.parts === 'tab' ? tabBottom(tab) : STAFF_HEIGHT)) },
+    tab: { top: px(down + (tab.parts === 'staff' ? 0 : tab.top)), bottom: px(down + tabBottom(tab)) },
     bars: bars.map((placed) => barBox(placed, px)),
     fingerprint,
     scale,

@@ -1,6 +1,7 @@
 import { barTicks, isCompound, type Metre, sameMetre, samePitch } from '../../core/base';
 import type { Chart, ChartBar, Harmony } from '../../core/chart';
 import { swingRatio } from '../../core/feel';
+import { romanNumeral } from '../../core/fretboard';
 import type { BlankSheet, LineSheet, Sheet, SheetNote } from '../../core/lesson';
 import { Recent } from '../recent';
 import { signsKey, signsOf } from './events';
@@ -50,6 +51,7 @@ function lineContent(sheet: LineSheet): Content {
   const tiesIn = written.map((_, index) => continues(written, index));
   const keys = written.map(({ bar }) => bar.key ?? sheet.key);
   const accidentals = lineAccidentals(written, keys, tiesIn);
+  const positions = newPositions(sheet);
   const strings = sheet.instrument.openStrings.length;
   const chords = chordsOf(written.map(({ bar }) => bar));
   const bars = written.map(({ bar, notes }, index): ContentBar => {
@@ -78,6 +80,7 @@ function lineContent(sheet: LineSheet): Content {
     const barNotes = {
       notes,
       accidentals: accidentals[index] ?? [],
+      positions: positions[index] ?? [],
       strings,
       tiedIn: tiesIn[index] === true,
       metre: bar.metre,
@@ -91,6 +94,18 @@ function lineContent(sheet: LineSheet): Content {
     strings,
     feel: swings(sheet) ? 'Swing eighths' : null,
   };
+}
+
+/** Where the hand takes another position: its numeral at the first fretted note there, '' at every other note. */
+function newPositions(sheet: LineSheet): readonly (readonly string[])[] {
+  let hand: number | null = null;
+  return sheet.bars.map(({ notes }) =>
+    notes.map(({ fingered }) => {
+      if (fingered === null || fingered.fret === 0 || fingered.position === hand) return '';
+      hand = fingered.position;
+      return romanNumeral(hand);
+    }),
+  );
 }
 
 /** The chords of each bar: at its beginning, and where the harmony changes within it. */

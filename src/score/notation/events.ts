@@ -14,6 +14,8 @@ export interface BarNotes {
   readonly notes: readonly SheetNote[];
   /** One entry a note. */
   readonly accidentals: readonly (Accidental | null)[];
+  /** One entry a note: the hand position that is new with it, in Roman numerals, or ''. */
+  readonly positions: readonly string[];
   readonly strings: number;
   /** The first note goes on from the bar before. */
   readonly tiedIn: boolean;
@@ -37,14 +39,15 @@ export function signsOf(bar: BarNotes): BarSigns {
 }
 
 /** The same text for the same signs, far quicker to make than the signs. */
-export function signsKey({ notes, accidentals, strings, tiedIn, metre, countedIn }: BarNotes): string {
+export function signsKey(bar: BarNotes): string {
+  const { notes, accidentals, positions, strings, tiedIn, metre, countedIn } = bar;
   let key = `${strings} ${tiedIn} ${metre.count}/${metre.unit} ${countedIn.count}/${countedIn.unit}`;
   notes.forEach(({ note, fingered, degreeText }, index) => {
     const { start, duration, pitch, tiedOn, articulations } = note;
     const accidental = accidentals[index];
     key += `|${start} ${duration} ${pitch.letter}${pitch.alteration} ${pitch.octave} ${tiedOn === true} ${articulations ?? ''}`;
     key += ` ${accidental ? accidental.alteration : ''} ${accidental?.courtesy === true}`;
-    key += ` ${fingered ? `${fingered.string} ${fingered.fret} ${fingered.finger}` : ''} ${degreeText}`;
+    key += ` ${fingered ? `${fingered.string} ${fingered.fret} ${fingered.finger}` : ''} ${degreeText} ${positions[index] ?? ''}`;
   });
   return key;
 }
@@ -74,6 +77,7 @@ function contentEvent(event: NotatedEvent, bar: BarNotes): ContentEvent {
       fret: null,
       degree: '',
       finger: '',
+      position: '',
       tiedIn: false,
       tiedOut: false,
     };
@@ -92,6 +96,7 @@ function contentEvent(event: NotatedEvent, bar: BarNotes): ContentEvent {
     fret: head ? fretMark(sounding, strings, tiedIn) : null,
     degree: attacked ? degreeText : '',
     finger: attacked && fingered ? String(fingered.finger) : '',
+    position: attacked ? (bar.positions[event.note] ?? '') : '',
     tiedIn,
     tiedOut,
   };

@@ -11,6 +11,8 @@ export interface ContentEvent extends NotatedEvent {
   readonly fret: { readonly string: number; readonly text: string } | null;
   readonly degree: string;
   readonly finger: string;
+  /** The hand's position in Roman numerals where the note takes another one; '' elsewhere. */
+  readonly position: string;
   /** The same pitch goes on from the bar before. */
   readonly tiedIn: boolean;
   /** The same pitch goes on in the bar that follows. */

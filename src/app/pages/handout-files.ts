@@ -1,0 +1,40 @@
+import { deriveSheets, type Lesson } from '../../core/lesson';
+import type { Handout } from '../../handout';
+import { fileStem, saveFile } from './files';
+
+/** What the teacher should know about a handout that was saved, in sentences; null when all is well. */
+function remarksOn(handout: Handout, missing: readonly string[]): string | null {
+  const sentences = [
+    ...handout.remarks,
+    ...(missing.length === 0
+      ? []
+      : [`The handout’s type has no sign for ${missing.join(' ')}: it is printed in another font.`]),
+  ];
+  return sentences.length === 0 ? null : sentences.join(' ');
+}
+
+/**
+ * Saves the lesson's handout as a PDF.
+ * @param onProgress - called after every page
+ * @returns what the teacher should know about it, or null
+ * @throws Error when a font cannot be fetched
+ */
+export async function saveHandout(
+  lesson: Lesson,
+  onProgress?: (done: number, all: number) => void,
+): Promise<string | null> {
+  const { buildHandout, handoutPdf } = await import('../../handout');
+  const handout = await buildHandout(lesson, deriveSheets(lesson));
+  const { bytes, missing } = await handoutPdf(handout, onProgress);
+  saveFile(`${fileStem(lesson.title)}.pdf`, bytes, 'application/pdf');
+  return remarksOn(handout, missing);
+}
+
+/**
+ * Opens the browser's print dialog with the lesson's handout.
+ * @throws Error when a font cannot be fetched
+ */
+export async function printLessonHandout(lesson: Lesson): Promise<void> {
+  const { buildHandout, printHandout } = await import('../../handout');
+  await printHandout(await buildHandout(lesson, deriveSheets(lesson)));
+}

@@ -1,0 +1,216 @@
+import { useEffect, useId, useRef, useState } from 'react';
+import { type HandoutSettings, type Lesson, removeLogo, setHandout } from '../../core/lesson';
+import { applyPreset, fullSettings, HANDOUT_PRESETS, presetOf, readLogo } from '../../handout';
+import { CheckField, SelectField } from '../controls';
+import { HandoutBlocks } from './handout-blocks';
+import { HandoutPictures } from './handout-pictures';
+import { HandoutSaving } from './handout-saving';
+import { useAtWork, useLesson } from './session';
+
+interface HandoutPanelProps {
+  readonly settled: Lesson;
+  readonly onClose: () => void;
+}
+
+type Set = (change: Partial<HandoutSettings>, join?: string) => void;
+
+/** Everything that can be chosen about the printed page. */
+export function HandoutPanel({ settled, onClose }: HandoutPanelProps) {
+  const { session } = useAtWork();
+  const { handout } = useLesson();
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus({ preventScroll: true }), []);
+  const set: Set = (change, join) =>
+    session.lessons.change((lesson) => setHandout(lesson, change), {
+      label: 'change the handout',
+      ...(join === undefined ? {} : { join: `handout ${join}` }),
+    });
+  return (
+    <aside className="pad designer" aria-label="Handout design">
+      <div className="designer__top">
+        <h2 className="designer__title" ref={heading} tabIndex={-1}>
+          Handout
+        </h2>
+        <button type="button" className="button" onClick={onClose}>
+          Back to the line
+        </button>
+      </div>
+      <HandoutSaving />
+      <Presets handout={handout} set={set} />
+      <HandoutBlocks handout={handout} onChange={set} />
+      <Music handout={handout} set={set} />
+      <PaperAndPrint handout={handout} set={set} />
+      <Head handout={handout} set={set} />
+      <HandoutPictures lesson={settled} />
+    </aside>
+  );
+}
+
+interface PartProps {
+  readonly handout: HandoutSettings;
+  readonly set: Set;
+}
+
+function Presets({ handout, set }: PartProps) {
+  const current = presetOf(handout);
+  return (
+    <fieldset className="designer__group">
+      <legend className="pad__heading">Made for</legend>
+      <div className="designer__presets">
+        {HANDOUT_PRESETS.map((preset) => (
+          <button
+            key={preset.id}
+            type="button"
+            className="button designer__preset"
+            aria-pressed={preset === current}
+            title={preset.description}
+            onClick={() => set(applyPreset(handout, preset))}
+          >
+            {preset.name}
+          </button>
+        ))}
+      </div>
+      <p className="designer__hint">{current?.description ?? 'Your own choice of parts.'}</p>
+    </fieldset>
+  );
+}
+
+function Music({ handout, set }: PartProps) {
+  const settings = fullSettings(handout);
+  return (
+    <fieldset className="designer__group">
+      <legend className="pad__heading">With the notes</legend>
+      <div className="designer__checks">
+        <CheckField label="Degrees" checked={settings.degrees} onChange={(degrees) => set({ degrees })} />
+        <CheckField label="Fingers" checked={settings.fingers} onChange={(fingers) => set({ fingers })} />
+        <CheckField label="Counting" checked={settings.counting} onChange={(counting) => set({ counting })} />
+      </div>
+    </fieldset>
+  );
+}
+
+function PaperAndPrint({ handout, set }: PartProps) {
+  const settings = fullSettings(handout);
+  return (
+    <fieldset className="designer__group">
+      <legend className="pad__heading">On paper</legend>
+      <div className="designer__pair">
+        <SelectField
+          label="Paper"
+          value={settings.paper}
+          options={[
+            { value: 'A4', label: 'A4' },
+            { value: 'Letter', label: 'Letter' },
+          ]}
+          onChange={(paper) => set({ paper })}
+        />
+        <SelectField
+          label="Print"
+          value={settings.print}
+          options={[
+            { value: 'normal', label: 'Normal' },
+            { value: 'large', label: 'Large' },
+          ]}
+          onChange={(print) => set({ print })}
+        />
+      </div>
+      <CheckField
+        label="On one page if it fits"
+        checked={settings.onePage}
+        onChange={(onePage) => set({ onePage })}
+      />
+    </fieldset>
+  );
+}
+
+function Head({ handout, set }: PartProps) {
+  const settings = fullSettings(handout);
+  return (
+    <fieldset className="designer__group">
+      <legend className="pad__heading">At the head of the page</legend>
+      <TextField
+        label="Class or student"
+        value={settings.student}
+        onChange={(student) => set({ student }, 'student')}
+      />
+      <TextField
+        label="Your own line"
+        value={settings.header}
+        onChange={(header) => set({ header }, 'header')}
+      />
+      <Logo has={settings.logo !== null} set={set} />
+    </fieldset>
+  );
+}
+
+interface TextFieldProps {
+  readonly label: string;
+  readonly value: string;
+  readonly onChange: (text: string) => void;
+}
+
+function TextField({ label, value, onChange }: TextFieldProps) {
+  const id = useId();
+  return (
+    <div className="field">
+      <label className="field__label" htmlFor={id}>
+        {label}
+      </label>
+      <input
+        id={id}
+        className="field__box"
+        value={value}
+        maxLength={200}
+        onChange={(event) => onChange(event.currentTarget.value)}
+      />
+    </div>
+  );
+}
+
+function Logo({ has, set }: { readonly has: boolean; readonly set: Set }) {
+  const { session } = useAtWork();
+  const chooser = useRef<HTMLInputElement>(null);
+  const [refusal, setRefusal] = useState<string | null>(null);
+  const choose = async (file: File) => {
+    setRefusal(null);
+    const read = await readLogo(file);
+    if (read.ok) set({ logo: read.value });
+    else setRefusal(read.problem);
+  };
+  return (
+    <>
+      <div className="designer__actions">
+        <button type="button" className="button" onClick={() => chooser.current?.click()}>
+          {has ? 'Choose another logo' : 'Choose a logo'}
+        </button>
+        {has && (
+          <button
+            type="button"
+            className="button button--quiet"
+            onClick={() => {
+              setRefusal(null);
+              session.lessons.change(removeLogo, { label: 'remove the logo' });
+            }}
+          >
+            Remove the logo
+          </button>
+        )}
+      </div>
+      <input
+        ref={chooser}
+        type="file"
+        hidden
+        accept="image/png,image/jpeg,image/svg+xml"
+        onChange={async (event) => {
+          const field = event.currentTarget;
+          const file = field.files?.[0];
+          if (file) await choose(file);
+          field.value = '';
+        }}
+      />
+      <p role="alert" className="designer__refusal">
+        {refusal}
+      </p>
+    </>
+  );
+}
