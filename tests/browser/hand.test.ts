@@ -1,0 +1,146 @@
+import axe from 'axe-core';
+import type { Locator, Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { openApp } from '../support/browser';
+
+const WIDTHS = [
+  { width: 1440, height: 900 },
+  { width: 390, height: 844 },
+] as const;
+
+const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+async function expectAccessible(page: Page): Promise<void> {
+  await page.evaluate(() => Promise.all(document.getAnimations().map((animation) => animation.finished)));
+  await page.evaluate(axe.source);
+  const found = await page.evaluate(async (tags) => {
+    const runner: typeof axe = Reflect.get(window, 'axe');
+    const { violations } = await runner.run(document, { runOnly: tags });
+    return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' ')}`);
+  }, RULES);
+  expect(found).toEqual([]);
+}
+
+const expectNoSidewaysScroll = async (page: Page): Promise<void> =>
+  expect(
+    await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth),
+  ).toBeLessThanOrEqual(0);
+
+const button = (page: Page | Locator, name: string | RegExp): Locator =>
+  page.getByRole('button', { name, exact: true });
+
+async function withPad(page: Page, work: () => Promise<void>): Promise<void> {
+  const opener = button(page, 'Chart and aims');
+  if ((await opener.count()) > 0) await opener.click();
+  await work();
+  const back = button(page, 'Back to the sheet');
+  if ((await back.count()) > 0) await back.click();
+}
+
+async function openFingering(page: Page): Promise<void> {
+  await page.getByRole('figure', { name: 'Score', exact: true }).locator('svg').first().waitFor();
+  await button(page, 'Bar 3, Gm').click();
+  await page.locator('summary', { hasText: 'Fingering of bar 3' }).click();
+  await page.getByRole('list', { name: 'Ways to play the bar' }).waitFor();
+}
+
+const described = (page: Page) => button(page, 'Bar 3, Gm').getAttribute('aria-description');
+
+const ways = (page: Page): Locator => page.getByRole('list', { name: /^Ways to play/ }).getByRole('listitem');
+
+describe.each(WIDTHS)('the hand at $width pixels', ({ width, height }) => {
+  test('a bar is played elsewhere by keyboard, stays so through another take, and is let go', async () => {
+    const { page, expectClean } = await openApp({ width, height });
+    await openFingering(page);
+    const before = await described(page);
+    expect(await ways(page).count()).toBeGreaterThan(1);
+    await expectAccessible(page);
+    await expectNoSidewaysScroll(page);
+
+    await button(ways(page), /^Play it there/)
+      .first()
+      .focus();
+    await page.keyboard.press('Enter');
+    await expect.poll(() => described(page)).not.toBe(before);
+    const taken = await described(page);
+    expect(taken).toMatch(/Kept\.$/);
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => described(page)).toBe(before);
+    await page.keyboard.press('Control+Shift+z');
+    await expect.poll(() => described(page)).toBe(taken);
+
+    await withPad(page, () => button(page, 'Another take').click());
+    await expect.poll(() => described(page)).toBe(taken);
+
+    await page.getByRole('combobox', { name: 'Elsewhere on the neck' }).selectOption('The whole line');
+    await expect.poll(() => ways(page).count()).toBeGreaterThan(1);
+    await button(page, 'Let the pins of this bar go').click();
+    await expect.poll(() => described(page)).not.toMatch(/Kept/);
+    expectClean();
+  });
+
+  test('what cannot be played is said with its place and mended by one button and one undo', async () => {
+    const { page, expectClean } = await openApp({ width, height });
+    await openFingering(page);
+    const before = await described(page);
+    await page.getByRole('combobox', { name: 'Place of D on 3' }).selectOption('D string, open, pinned');
+    await page.getByRole('combobox', { name: 'Finger for D on 3' }).selectOption('4, pinned');
+    await withPad(page, async () => {
+      const findings = page.getByRole('list', { name: 'Lesson check' });
+      const finding = button(findings, /^Bar 3, beat 3: /);
+      await finding.waitFor();
+      const repair = button(findings, /^Let the hand choose Bar 3, beat 3: /);
+      await repair.waitFor();
+      await expectAccessible(page);
+      await repair.click();
+      await expect.poll(() => finding.count()).toBe(0);
+      await page.keyboard.press('Control+z');
+      await expect.poll(() => finding.count()).toBe(1);
+      await page.keyboard.press('Control+Shift+z');
+      await expect.poll(() => finding.count()).toBe(0);
+    });
+    expect(await described(page)).toBe(before);
+    expectClean();
+  });
+
+  test('the neck follows the instrument: own tuning, left-handed, shapes of the chord', async () => {
+    const { page, expectClean } = await openApp({ width, height });
+    await openFingering(page);
+    await withPad(page, async () => {
+      await page.locator('summary', { hasText: 'The hand' }).click();
+      const strings = page.getByRole('textbox', { name: 'Open strings, lowest first' });
+      await strings.fill('D A D');
+      await strings.press('Enter');
+      await page.getByText(/^Write the open strings from the lowest/).waitFor();
+      await strings.fill('C G D G');
+      await strings.press('Enter');
+      await page.getByRole('spinbutton', { name: 'Frets', exact: true }).fill('24');
+      await page.getByRole('combobox', { name: 'Hand system' }).selectOption('1-2-4');
+      await page.getByRole('combobox', { name: 'Hand size' }).selectOption('Own measure');
+      await page.getByRole('spinbutton', { name: 'Reach in mm' }).fill('120');
+      await page.getByRole('checkbox', { name: 'Left-handed' }).check();
+      await expectAccessible(page);
+      await expectNoSidewaysScroll(page);
+    });
+    await button(page, 'Fretboard').click();
+    const neck = page.getByRole('region', { name: 'Fretboard' });
+    const picture = neck.getByRole('img');
+    await picture.waitFor();
+    expect(await picture.getAttribute('aria-label')).toMatch(/^Bar 3, Gm, hand position/);
+    const name = await neck.locator('.string-name').first().boundingBox();
+    expect(name?.x).toBeGreaterThan(width / 2);
+
+    const shown = neck.getByRole('combobox', { name: 'Shown on the neck' });
+    const octave = await shown
+      .locator('option', { hasText: /^octave in position/ })
+      .first()
+      .textContent();
+    await shown.selectOption(octave ?? '');
+    await neck.getByRole('combobox', { name: 'Written on the notes' }).selectOption('name');
+    await expect.poll(() => picture.getAttribute('aria-label')).toMatch(/octave in position/);
+    expect(await neck.locator('.plate-text').allTextContents()).toContain('B♭');
+    await expectAccessible(page);
+    await expectNoSidewaysScroll(page);
+    expectClean();
+  });
+});
