@@ -1,4 +1,4 @@
-import { pitchClassOf } from '../base';
+import { pitchClassOf, sameName } from '../base';
 import { describeKey, formatName, keySignature } from '../theory';
 import { type HeardLine, hearLine, struck } from './hearing';
 import { notesPerSecond, rhythmLevel } from './level';
@@ -34,8 +34,9 @@ const namesOver = (stretch: Stretch) => [
 function spellingFindings(model: LineModel, bar: BarModel, tones: readonly Tone[]): MusicFinding[] {
   return tones.flatMap((tone): MusicFinding[] => {
     if (!tone.stretch?.chord) return [];
-    const right = namesOver(tone.stretch).find((name) => pitchClassOf(name) === pitchClassOf(tone.name));
-    if (!right || (right.letter === tone.name.letter && right.alteration === tone.name.alteration)) return [];
+    const names = namesOver(tone.stretch).filter((name) => pitchClassOf(name) === pitchClassOf(tone.name));
+    const [right] = names;
+    if (!right || names.some((name) => sameName(name, tone.name))) return [];
     const [written, meant] = [formatName(tone.name), formatName(right)];
     return [
       {

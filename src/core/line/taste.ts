@@ -34,6 +34,10 @@ const WEIGHT = {
   monotone: 1.6,
   /** A bar whose steps lead round a single chord tone and never spell the chord. */
   thin: 1.8,
+  /** A bar of three notes or more over one chord that never says whether it is major or minor, from level 2 on. */
+  bare: 0.9,
+  /** A third equal pitch in a row, and every one after it: the line marks time. */
+  markingTime: 0.7,
   /** A figure that the feel is known by, whole or as the beginning of a walk. */
   ownFigure: -1.4,
   ownBeginning: -0.6,
@@ -64,7 +68,7 @@ const WEIGHT = {
   openStatement: -0.4,
   /** Stepwise motion in a turnaround into the next chord is told by landings; in a statement it clouds the chord. */
   cloudedStatement: 0.7,
-  plainTurnaround: 0.6,
+  plainTurnaround: 1.4,
 } as const;
 
 const OCTAVE = 12;
@@ -117,6 +121,22 @@ function toneCost(bar: BarModel, tone: Tone): number {
   return cost;
 }
 
+/** The level whose notes have thirds (see the levels' table). */
+const THIRDS_FROM = 2;
+
+/** Three notes or more over one chord with a third, none of them that third. */
+function isBare(tones: readonly Tone[]): boolean {
+  const stretch = tones[0]?.stretch;
+  if (tones.length < 3 || !stretch?.chord || tones.at(-1)?.stretch !== stretch) return false;
+  const third = stretch.members[3] === true ? 3 : 4;
+  return stretch.members[third] === true && tones.every((tone) => tone.interval !== third);
+}
+
+/** Notes that are the third or a later one of the same pitch in a row. */
+const markedTime = (tones: readonly Tone[]): number =>
+  tones.filter((tone, index) => tone.midi === tones[index - 1]?.midi && tone.midi === tones[index - 2]?.midi)
+    .length;
+
 /** What the pitches of a bar cost the ear by themselves, whatever their rhythm. */
 export function pitchCost(model: LineModel, tones: readonly Tone[]): number {
   if (tones.length === 0) return 0;
@@ -132,6 +152,8 @@ export function pitchCost(model: LineModel, tones: readonly Tone[]): number {
   const range = highest - lowest;
   cost += Math.max(0, range - OCTAVE) * WEIGHT.wide;
   if (range === 0 && tones.length > 1 && model.request.level > 0) cost += WEIGHT.monotone;
+  if (model.request.level >= THIRDS_FROM && isBare(tones)) cost += WEIGHT.bare;
+  cost += markedTime(tones) * WEIGHT.markingTime;
   const single = (members & (members - 1)) === 0;
   return single && steps > 0 ? cost + WEIGHT.thin : cost;
 }
