@@ -8,7 +8,7 @@ import {
   ticks,
 } from '../../src/core/base';
 import { FEELS, type FeelId } from '../../src/core/feel';
-import { fingerLine } from '../../src/core/fretboard';
+import { fingerLine, ticksPerSecond } from '../../src/core/fretboard';
 import {
   anotherTake,
   type ComposeRequest,
@@ -146,7 +146,10 @@ function tallyLine(tally: Tally, asked: ComposeRequest): void {
       midi: midiOf(note.pitch),
     }));
   });
-  const { shifts } = fingerLine(played, asked.instrument, asked.hand, { tempo: asked.tempo, loop: true });
+  const { shifts } = fingerLine(played, asked.instrument, asked.hand, {
+    ticksPerSecond: ticksPerSecond(asked.tempo, asked.chart.metre),
+    loop: ticks(barStart),
+  });
   tally.shifts += shifts;
   const next = anotherTake(asked, bars);
   tally.takes += 1;

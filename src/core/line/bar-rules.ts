@@ -120,9 +120,13 @@ const breaksRun = (run: number, last: Tone, next: number): boolean => {
 };
 
 function mostEqual(tones: readonly Tone[]): number {
-  const counts = new Map<number, number>();
-  for (const tone of tones) if (!tone.held) counts.set(tone.midi, (counts.get(tone.midi) ?? 0) + 1);
-  return Math.max(0, ...counts.values());
+  let most = 0;
+  for (const one of tones) {
+    let count = 0;
+    for (const other of tones) if (!other.held && other.midi === one.midi) count += 1;
+    most = Math.max(most, count);
+  }
+  return most;
 }
 
 /** Whether a dominant's seventh is left hanging by both of the notes after it. */
@@ -177,8 +181,6 @@ export interface Exit {
   readonly leadingTone: boolean;
   readonly leaps: number;
   readonly run: number;
-  /** Equal for ends that no rule and no term of the score can tell apart. */
-  readonly key: string;
 }
 
 /** What the rules ask about the beginning of a bar. */
@@ -188,14 +190,21 @@ export interface Entry {
   readonly exposed: boolean;
   /** Signed sum of the leaps in one direction that the bar begins with. */
   readonly leaps: number;
-  readonly key: string;
 }
+
+/** Equal for ends that no rule and no term of the score can tell apart. */
+export const exitKey = ({ last, exposed, dueNow, dueSoon, leadingTone, leaps, run }: Exit): string =>
+  `${last.midi} ${exposed} ${dueNow} ${dueSoon} ${leadingTone} ${leaps} ${run} ${last.member} ${last.tiedOn}`;
+
+/** As {@link exitKey}, for beginnings. */
+export const entryKey = ({ first, second, exposed, leaps }: Entry): string =>
+  `${first.midi} ${second} ${exposed} ${leaps} ${first.start === 0}`;
 
 export function exitOf(tones: readonly Tone[]): Exit | null {
   const last = tones.at(-1);
   if (!last) return null;
   const before = tones.at(-2);
-  const exit = {
+  const exit: Exit = {
     last,
     exposed: isExposed(last),
     dueNow: before && isDominantSeventh(before) && !falls(before.midi, last.midi) ? before.midi : null,
@@ -204,8 +213,7 @@ export function exitOf(tones: readonly Tone[]): Exit | null {
     leaps: leapsUpTo(tones, tones.length - 1),
     run: runUpTo(tones, tones.length - 1),
   };
-  const key = `${last.midi} ${exit.exposed} ${exit.dueNow} ${exit.dueSoon} ${exit.leadingTone} ${exit.leaps} ${exit.run} ${last.member} ${last.tiedOn}`;
-  return { ...exit, key };
+  return exit;
 }
 
 /**
@@ -223,8 +231,7 @@ export function entryOf(tones: readonly Tone[], sees: 'one' | 'two' = 'two'): En
   }
   const second = sees === 'one' ? null : (tones[1]?.midi ?? null);
   const exposed = isExposed(first);
-  const key = `${first.midi} ${second} ${exposed} ${leaps} ${first.start === 0}`;
-  return { first, second, exposed, leaps, key };
+  return { first, second, exposed, leaps };
 }
 
 /** Rule 4 over the bar line: what still has to resolve, and the first notes that come. */

@@ -86,16 +86,18 @@ export const countsByStretch = (bar: BarModel, rhythm: BarRhythm): readonly numb
   );
 
 /** A figure in a rhythm; an anticipation that lasts to the bar line is tied over it. */
-export const tonesOf = (bar: BarModel, rhythm: BarRhythm, figure: Figure): readonly Tone[] =>
-  rhythm.onsets.flatMap((onset, index) => {
+export function tonesOf(bar: BarModel, rhythm: BarRhythm, figure: Figure): readonly Tone[] {
+  const tones: Tone[] = [];
+  const last = rhythm.onsets.length - 1;
+  rhythm.onsets.forEach(({ start, duration }, index) => {
     const pitch = figure.pitches[index];
-    if (!pitch) return [];
-    const tone = toneOf(bar, onset.start, onset.duration, pitch.midi, pitch.name);
-    const last = index === rhythm.onsets.length - 1;
-    return last && figure.anticipates && onset.start + onset.duration === bar.ticks
-      ? [{ ...tone, tiedOn: true }]
-      : [tone];
+    if (!pitch) return;
+    const tone = toneOf(bar, start, duration, pitch.midi, pitch.name);
+    const tied = figure.anticipates && index === last && start + duration === bar.ticks;
+    tones.push(tied ? { ...tone, tiedOn: true } : tone);
   });
+  return tones;
+}
 
 /** Whether a rhythm ends off the beat within the last beat, where the next root may come early. */
 export function endsOffBeat(bar: BarModel, onsets: BarRhythm['onsets']): boolean {

@@ -5,7 +5,7 @@ import { type HeardLine, hearLine, struck, withBar } from './hearing';
 import { rulesBrokenAround } from './line-rules';
 import { type BarModel, type LineModel, modelOf } from './model';
 import { type Option, openWorkshop, textOfTones, type Workshop } from './options';
-import { patternOf } from './rhythm';
+import { type BarRhythm, patternOf } from './rhythm';
 import { BREACH, meetingCost } from './taste';
 import { writeNotes } from './tones';
 import type { Idea, LineNotes, LineRequest, Technique } from './types';
@@ -14,7 +14,10 @@ import type { Idea, LineNotes, LineRequest, Technique } from './types';
 const WANTED = 10;
 
 /** Options that are looked at for each rhythm, so that one rhythm does not crowd out the others. */
-const PER_RHYTHM = 40;
+const PER_RHYTHM = 8;
+
+/** Rhythms that are looked at on either side: with beat one, and without it. */
+const RHYTHMS_A_SIDE = 10;
 
 /** What an idea is mainly about; ideas are dealt out from these heaps in turn. */
 type Heap = 'chord' | 'steps' | 'silent chord' | 'silent steps' | 'special';
@@ -23,6 +26,14 @@ interface Ranked {
   readonly option: Option;
   readonly cost: number;
   readonly heap: Heap;
+  /** What it shares with others: its rhythm, its shape, its pitches. */
+  readonly marks: readonly Mark[];
+}
+
+interface Mark {
+  readonly text: string;
+  /** What it costs when an idea with the same mark is dealt already. */
+  readonly cost: number;
 }
 
 function heapOf(option: Option): Heap {
@@ -63,16 +74,44 @@ function neighbourCost(model: LineModel, heard: HeardLine, bar: BarModel, option
   return cost;
 }
 
+/** Rhythms spread over the feel's table, as many with beat one as without it. */
+function someRhythms(shop: Workshop, bar: BarModel): readonly BarRhythm[] {
+  const all = shop.rhythms(bar);
+  return [false, true]
+    .flatMap((silent) => {
+      const side = all.filter((rhythm) => rhythm.silentOne === silent);
+      const step = Math.max(1, side.length / RHYTHMS_A_SIDE);
+      return Array.from(
+        { length: Math.min(side.length, RHYTHMS_A_SIDE) },
+        (_, index) => side[Math.floor(index * step)],
+      );
+    })
+    .filter((rhythm) => rhythm !== undefined);
+}
+
+/** The cheapest of each heap within one rhythm. */
+function bestOfHeaps(options: readonly Option[]): readonly (readonly [Heap, Option])[] {
+  const counts = new Map<Heap, number>();
+  return options.flatMap((option) => {
+    const heap = heapOf(option);
+    const count = counts.get(heap) ?? 0;
+    counts.set(heap, count + 1);
+    return count < PER_RHYTHM ? [[heap, option] as const] : [];
+  });
+}
+
 function rankedOptions(shop: Workshop, heard: HeardLine, bar: BarModel): readonly Ranked[] {
-  return shop.rhythms(bar).flatMap((rhythm) =>
-    shop
-      .options(bar, rhythm)
-      .slice(0, PER_RHYTHM)
-      .map((option) => ({
-        option,
-        cost: neighbourCost(shop.model, heard, bar, option),
-        heap: heapOf(option),
-      })),
+  return someRhythms(shop, bar).flatMap((rhythm) =>
+    bestOfHeaps(shop.options(bar, rhythm)).map(([heap, option]) => ({
+      option,
+      cost: neighbourCost(shop.model, heard, bar, option),
+      heap,
+      marks: [
+        { text: `rhythm ${patternOf(option.tones)}`, cost: SAME_RHYTHM },
+        { text: `shape ${option.shape}`, cost: SAME_SHAPE },
+        { text: `pitches ${option.tones.map((tone) => tone.midi).join(' ')}`, cost: SAME_PITCHES },
+      ],
+    })),
   );
 }
 
@@ -95,36 +134,36 @@ const SAME_PITCHES = 4;
 /** Deals the ideas out: in turn from each heap, the cheapest that is unlike those already dealt. */
 function deal(ranked: readonly Ranked[], wanted: number): readonly Option[] {
   const heaps = new Map<Heap, Ranked[]>();
-  for (const one of ranked) heaps.set(one.heap, [...(heaps.get(one.heap) ?? []), one]);
-  const dealt: Option[] = [];
+  for (const one of ranked) {
+    const heap = heaps.get(one.heap);
+    if (heap) heap.push(one);
+    else heaps.set(one.heap, [one]);
+  }
+  const dealt = new Map<string, Option>();
   const seen = new Map<string, number>();
-  const times = (key: string) => seen.get(key) ?? 0;
-  const likeness = ({ option, cost }: Ranked): number =>
-    cost +
-    SAME_RHYTHM * times(`rhythm ${patternOf(option.tones)}`) +
-    SAME_SHAPE * times(`shape ${option.shape}`) +
-    SAME_PITCHES * times(`pitches ${option.tones.map((tone) => tone.midi).join(' ')}`);
-  for (let turn = 0; dealt.length < wanted && turn < wanted * DEAL.length; turn += 1) {
+  const costNow = ({ cost, marks }: Ranked): number =>
+    marks.reduce((sum, mark) => sum + mark.cost * (seen.get(mark.text) ?? 0), cost);
+  for (let turn = 0; dealt.size < wanted && turn < wanted * DEAL.length; turn += 1) {
     const heap = heaps.get(DEAL[turn % DEAL.length] ?? 'chord') ?? [];
-    const best = heap.reduce<Ranked | null>(
-      (least, one) => (least === null || likeness(one) < likeness(least) ? one : least),
-      null,
-    );
+    const best = cheapestOf(heap, costNow);
     if (!best) continue;
     heap.splice(heap.indexOf(best), 1);
-    if (times(best.option.text) > 0) continue;
-    dealt.push(best.option);
-    const { option } = best;
-    for (const key of [
-      option.text,
-      `rhythm ${patternOf(option.tones)}`,
-      `shape ${option.shape}`,
-      `pitches ${option.tones.map((tone) => tone.midi).join(' ')}`,
-    ]) {
-      seen.set(key, times(key) + 1);
-    }
+    const text = textOfTones(best.option.tones);
+    if (dealt.has(text)) continue;
+    dealt.set(text, best.option);
+    for (const mark of best.marks) seen.set(mark.text, (seen.get(mark.text) ?? 0) + 1);
   }
-  return dealt;
+  return [...dealt.values()];
+}
+
+function cheapestOf(heap: readonly Ranked[], costOf: (one: Ranked) => number): Ranked | null {
+  let best: Ranked | null = null;
+  let least = Number.POSITIVE_INFINITY;
+  for (const one of heap) {
+    const cost = costOf(one);
+    if (cost < least) [best, least] = [one, cost];
+  }
+  return best;
 }
 
 /** What to mind when an idea meets its neighbours, by rule. */

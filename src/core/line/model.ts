@@ -8,7 +8,7 @@ import {
   type SpelledName,
   type SpelledPitch,
 } from '../base';
-import { type Harmony, type HarmonySpan, playOrder } from '../chart';
+import { type Chart, type Harmony, type HarmonySpan, playOrder } from '../chart';
 import { type Chord, degreeOf, type Key, scaleFor } from '../theory';
 import { type Demands, demandsOf } from './demands';
 import { type LevelLimits, levelLimits } from './level';
@@ -99,9 +99,12 @@ function stepsOf(chord: Chord, key: Key): readonly (StepTone | null)[] {
   });
 }
 
-/** Remembers the steps of chords in a key: charts use few chords, again and again. */
-function rememberedSteps(): typeof stepsOf {
-  const known = new Map<string, readonly (StepTone | null)[]>();
+/** Steps by chord and key for charts that are still in use: a chart is asked about again and again. */
+const stepsByChart = new WeakMap<Chart, Map<string, readonly (StepTone | null)[]>>();
+
+function rememberedSteps(chart: Chart): typeof stepsOf {
+  const known = stepsByChart.get(chart) ?? new Map<string, readonly (StepTone | null)[]>();
+  stepsByChart.set(chart, known);
   return (chord, key) => {
     const text = `${chord.symbol} ${key.tonic.letter}${key.tonic.alteration}${key.mode}`;
     const steps = known.get(text) ?? stepsOf(chord, key);
@@ -198,7 +201,7 @@ function neckOf(request: LineRequest, levelFret: number, low: number, high: numb
 /** Reads a request once, so that everything after works with plain numbers. */
 export function modelOf(request: LineRequest): LineModel {
   const { chart, key } = request;
-  const stepsFor = rememberedSteps();
+  const stepsFor = rememberedSteps(chart);
   const order = playOrder(chart);
   const { before, after } = neighbours(order, chart.bars.length);
   const starts = new Set(chart.sections.map((section) => section.start));

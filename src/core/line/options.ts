@@ -16,8 +16,6 @@ export interface Option {
   readonly cost: number;
   readonly exit: Exit | null;
   readonly entry: Entry | null;
-  /** Equal for equal notes. */
-  readonly text: string;
 }
 
 export const textOfTones = (tones: readonly Tone[]): string =>
@@ -118,7 +116,6 @@ export function openWorkshop(model: LineModel): Workshop {
     tones,
     rhythm,
     shape,
-    text: textOfTones(tones),
     cost: pitchesCost + timeCost(bar, tones, changesAtStart(model, bar)) + demandCost(bar, tones),
     exit: exitOf(tones),
     entry: entryOf(tones, 'one'),
@@ -156,7 +153,7 @@ interface PricedFigure {
 }
 
 /** Figures of chord tones alone, and figures with steps, that are tried in the hand and offered to the search. */
-const FIGURES_A_KIND = 24;
+const FIGURES_A_KIND = 18;
 
 function bothKinds<Item extends { readonly tones: readonly Tone[] }>(
   items: readonly Item[],
@@ -187,17 +184,17 @@ const isSpecial = (tone: Tone, index: number, tones: readonly Tone[]): boolean =
 const SKETCHED = 60;
 
 /** A figure without its rhythm: short notes one after the other under each chord. */
-const sketch = (bar: BarModel, counts: readonly number[], figure: Figure): readonly Tone[] => {
-  let place = 0;
-  return bar.stretches.flatMap((stretch) =>
-    Array.from({ length: stretch.chord ? (counts[stretch.index] ?? 0) : 0 }, (_, index) => {
-      const pitch = figure.pitches[place];
-      place += 1;
-      const start = stretch.start + (index + 1) * SKETCHED;
-      return pitch ? [toneOf(bar, start, SKETCHED, pitch.midi, pitch.name)] : [];
-    }).flat(),
-  );
-};
+function sketch(bar: BarModel, counts: readonly number[], figure: Figure): readonly Tone[] {
+  const tones: Tone[] = [];
+  for (const stretch of bar.stretches) {
+    const count = stretch.chord ? (counts[stretch.index] ?? 0) : 0;
+    for (let note = 1; note <= count; note += 1) {
+      const pitch = figure.pitches[tones.length];
+      if (pitch) tones.push(toneOf(bar, stretch.start + note * SKETCHED, SKETCHED, pitch.midi, pitch.name));
+    }
+  }
+  return tones;
+}
 
 /** The hand is asked about even eighths, whatever the rhythm: what is comfortable there is so anywhere. */
 const EVENLY = TICKS_PER_QUARTER / 2;

@@ -4,7 +4,7 @@ import { leadsHome } from '../bar-rules';
 import { hearLine } from '../hearing';
 import { findBreaches } from '../line-rules';
 import { type BarModel, type LineModel, modelOf } from '../model';
-import { type Option, openWorkshop, type Workshop } from '../options';
+import { type Option, openWorkshop, textOfTones, type Workshop } from '../options';
 import { type BarRhythm, patternOf } from '../rhythm';
 import { BREACH, meetingCost, roleCost } from '../taste';
 import { hear, writeNotes } from '../tones';
@@ -62,7 +62,6 @@ const RESTING: Option = {
   cost: 0,
   exit: null,
   entry: null,
-  text: '',
 };
 
 interface Studio {
@@ -97,7 +96,7 @@ function openStudio(request: ComposeRequest): Studio {
     luck: (option) => {
       const known = lucks.get(option);
       if (known !== undefined) return known;
-      const luck = chance(request.seed, option.text) * CHANCE.option;
+      const luck = chance(request.seed, textOfTones(option.tones)) * CHANCE.option;
       lucks.set(option, luck);
       return luck;
     },

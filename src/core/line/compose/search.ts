@@ -1,3 +1,4 @@
+import { entryKey, exitKey } from '../bar-rules';
 import type { BarModel, LineModel } from '../model';
 import type { Option } from '../options';
 
@@ -37,7 +38,10 @@ export interface Found {
 
 type End = 'entry' | 'exit';
 
-const keyOf = (option: Option, end: End): string => option[end]?.key ?? '';
+function keyOf(option: Option, end: End): string {
+  if (end === 'entry') return option.entry ? entryKey(option.entry) : '';
+  return option.exit ? exitKey(option.exit) : '';
+}
 
 function endsOf(candidates: readonly Candidate[], end: End): Ends {
   const numbers = new Map<string, number>();
@@ -59,13 +63,15 @@ function endsOf(candidates: readonly Candidate[], end: End): Ends {
  * @param most how many stay
  */
 export function fieldOf(id: number, candidates: readonly Candidate[], most: number): Field {
-  const best = new Map<string, Candidate>();
-  for (const candidate of candidates) {
+  const seen = new Set<string>();
+  const lasting: Candidate[] = [];
+  for (const candidate of [...candidates].sort((one, other) => one.cost - other.cost)) {
+    if (lasting.length === most) break;
     const key = `${keyOf(candidate.option, 'entry')} / ${keyOf(candidate.option, 'exit')}`;
-    const known = best.get(key);
-    if (!known || candidate.cost < known.cost) best.set(key, candidate);
+    if (seen.has(key)) continue;
+    seen.add(key);
+    lasting.push(candidate);
   }
-  const lasting = [...best.values()].sort((one, other) => one.cost - other.cost).slice(0, most);
   return {
     id,
     candidates: lasting,
