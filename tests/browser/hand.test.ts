@@ -132,12 +132,12 @@ describe.each(WIDTHS)('the hand at $width pixels', ({ width, height }) => {
 
     const shown = neck.getByRole('combobox', { name: 'Shown on the neck' });
     const octave = await shown
-      .locator('option', { hasText: /^octave in position/ })
+      .locator('option', { hasText: /^octave of chord tones in position/ })
       .first()
       .textContent();
     await shown.selectOption(octave ?? '');
     await neck.getByRole('combobox', { name: 'Written on the notes' }).selectOption('name');
-    await expect.poll(() => picture.getAttribute('aria-label')).toMatch(/octave in position/);
+    await expect.poll(() => picture.getAttribute('aria-label')).toMatch(/octave of chord tones in position/);
     expect(await neck.locator('.plate-text').allTextContents()).toContain('B♭');
     await expectAccessible(page);
     await expectNoSidewaysScroll(page);

@@ -233,7 +233,7 @@ function PositionChoice({ piece, sheet, bar }: BarProps) {
       />{' '}
       up to bar{' '}
       <SelectWord
-        label="Last bar of the hand position"
+        label="Hand stays up to bar"
         value={String(end)}
         options={sheet.bars.slice(bar).map(({ written }, index) => ({
           value: String(bar + index),

@@ -23,7 +23,7 @@ export interface NeckView {
 
 /**
  * The shapes for the chords of a bar: chord tones and scale in the position that the line uses there, then every
- * one-octave shape of the chord on the neck, the lowest position first.
+ * one-octave shape of the chord and of its scale on the neck, the lowest position first.
  */
 export function neckViews(sheet: LineSheet, bar: SheetBar, hand: HandSettings): readonly NeckView[] {
   const chords = new Map<string, Chord>();
@@ -33,9 +33,14 @@ export function neckViews(sheet: LineSheet, bar: SheetBar, hand: HandSettings): 
   const position =
     homePosition(bar.notes.map(({ fingered }) => fingered)) ?? homePosition(sheet.fingering.notes);
   return [...chords.values()].flatMap((chord, order) => {
+    const scale = scaleFor(chord, sheet.key);
+    const kinds: readonly Kind[] = [
+      { id: `tones ${order}`, what: 'chord tones', names: tonesOf(chord) },
+      { id: `scale ${order}`, what: `${scale.name} scale`, names: scale.names },
+    ];
     const views = [
-      ...(position === null ? [] : inPosition(sheet, chord, order, position, hand)),
-      ...octaves(sheet, chord, order, hand),
+      ...(position === null ? [] : kinds.map((kind) => inPosition(sheet, chord, kind, position, hand))),
+      ...kinds.flatMap((kind) => octaves(sheet, chord, kind, hand)),
     ];
     return chords.size === 1
       ? views
@@ -46,29 +51,34 @@ export function neckViews(sheet: LineSheet, bar: SheetBar, hand: HandSettings): 
 function inPosition(
   sheet: LineSheet,
   chord: Chord,
-  order: number,
+  { id, what, names }: Kind,
   position: NonNullable<ReturnType<typeof homePosition>>,
   hand: HandSettings,
-): readonly NeckView[] {
-  const scale = scaleFor(chord, sheet.key);
-  const view = (id: string, what: string, names: readonly SpelledName[]): NeckView => ({
-    id: `${id} ${order}`,
+): NeckView {
+  return {
+    id,
     title: `${what} in position ${romanNumeral(position)}`,
     position,
     notes: asNeckNotes(notesInPosition(names, position, sheet.instrument, hand), chord),
-  });
-  return [view('tones', 'chord tones', tonesOf(chord)), view('scale', `${scale.name} scale`, scale.names)];
+  };
 }
 
-function octaves(sheet: LineSheet, chord: Chord, order: number, hand: HandSettings): readonly NeckView[] {
-  const shapes = octaveShapes(tonesOf(chord), sheet.instrument, hand);
-  return shapes.map((shape, index) => {
+interface Kind {
+  /** In ids: `tones 0`. */
+  readonly id: string;
+  readonly what: string;
+  readonly names: readonly SpelledName[];
+}
+
+function octaves(sheet: LineSheet, chord: Chord, { id, what, names }: Kind, hand: HandSettings) {
+  const shapes = octaveShapes(names, sheet.instrument, hand);
+  return shapes.map((shape, index): NeckView => {
     const root = shape.notes[0];
     const string = root && sheet.instrument.openStrings[root.string - 1];
     const from = string === undefined ? '' : ` from the ${formatName(string)} string`;
     return {
-      id: `octave ${order} ${index}`,
-      title: `octave in position ${romanNumeral(shape.position)}${from} (${index + 1} of ${shapes.length})`,
+      id: `octave of ${id} ${index}`,
+      title: `octave of ${what} in position ${romanNumeral(shape.position)}${from} (${index + 1} of ${shapes.length})`,
       position: shape.position,
       notes: asNeckNotes(shape.notes, chord),
     };

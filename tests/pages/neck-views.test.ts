@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest';
+import { neckViews } from '../../src/app/pages/neck-views';
+import { midiOf } from '../../src/core/base';
+import { DEFAULT_HAND, pitchAt } from '../../src/core/fretboard';
+import { deriveSheet, type LineSheet, linePiece, newLesson, setChartText } from '../../src/core/lesson';
+import { parseName } from '../../src/core/theory';
+
+function sheetOf(chart: string): LineSheet {
+  const lesson = setChartText(newLesson('test', 'Test'), 'piece-1', chart);
+  const piece = linePiece(lesson, 'piece-1');
+  const sheet = piece && deriveSheet(piece, lesson.instrument);
+  if (sheet?.kind !== 'line') throw new Error('not a line');
+  return sheet;
+}
+
+function viewsOf(chart: string) {
+  const sheet = sheetOf(chart);
+  const bar = sheet.bars[0];
+  if (bar === undefined) throw new Error('no bar');
+  return { sheet, views: neckViews(sheet, bar, DEFAULT_HAND) };
+}
+
+/** The families that a teacher expects, with the degrees of one octave (common practice, no source). */
+const SHAPES: readonly (readonly [string, string])[] = [
+  ['C', 'R 3 5 R'],
+  ['Cm', 'R ♭3 5 R'],
+  ['Cdim', 'R ♭3 ♭5 R'],
+  ['Caug', 'R 3 ♯5 R'],
+  ['C7', 'R 3 5 ♭7 R'],
+  ['Cmaj7', 'R 3 5 7 R'],
+  ['Cm7', 'R ♭3 5 ♭7 R'],
+  ['C6', 'R 3 5 6 R'],
+  ['Csus4', 'R 4 5 R'],
+];
+
+describe('shapes on the neck', () => {
+  it.each(SHAPES)('shows every octave of %s as %s, each note at its pitch', (chord, degrees) => {
+    const { sheet, views } = viewsOf(`| ${chord} |`);
+    const octaves = views.filter(({ id }) => id.startsWith('octave of tones'));
+    expect(octaves.length).toBeGreaterThan(1);
+    for (const { notes } of octaves) {
+      expect(notes.map(({ degree }) => degree).join(' ')).toBe(degrees);
+      for (const note of notes) {
+        const name = parseName(note.name);
+        if (!name.ok) throw new Error(note.name);
+        const pitch = midiOf({ ...name.value, octave: 2 }) % 12;
+        expect(pitchAt(note, sheet.instrument) % 12).toBe(pitch);
+      }
+    }
+    const scales = views.filter(({ id }) => id.startsWith('octave of scale'));
+    expect(scales.every(({ notes }) => notes.length === 8)).toBe(true);
+    expect(new Set(views.map(({ id }) => id)).size).toBe(views.length);
+    expect(new Set(views.map(({ title }) => title)).size).toBe(views.length);
+  });
+
+  it('names the chord where a bar has two', () => {
+    const titles = viewsOf('| F C7 |').views.map(({ title }) => title);
+    expect(titles.some((title) => title.startsWith('F, '))).toBe(true);
+    expect(titles.every((title) => /^(F|C7), /.test(title))).toBe(true);
+  });
+
+  it('has none for a bar without a chord', () => {
+    expect(viewsOf('| N.C. |').views).toEqual([]);
+  });
+});
