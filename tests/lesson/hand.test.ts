@@ -94,12 +94,19 @@ function written(midis: readonly (readonly [Letter, number])[], tempo = 120): Le
 }
 
 describe('pins', () => {
+  const quarters = written([
+    ['A', 1],
+    ['D', 2],
+    ['A', 1],
+    ['D', 2],
+  ]);
+
   it('put a note where the teacher wants it, and let it go again', () => {
-    const low = pin(ferry, 1, 0, { string: stringNumber(4) });
-    expect(sheet(ferry).bars[1]?.notes[0]?.fingered?.string).not.toBe(4);
-    expect(sheet(low).bars[1]?.notes[0]?.fingered).toMatchObject({ string: 4, fret: 10 });
-    expect(places(pin(low, 1, 0, null))).toEqual(places(ferry));
-    expect(clearPins(low, ID, { first: 0, last: 7 })).toEqual(ferry);
+    const low = pin(quarters, 0, 1, { string: stringNumber(4) });
+    expect(sheet(quarters).bars[0]?.notes[1]?.fingered?.string).not.toBe(4);
+    expect(sheet(low).bars[0]?.notes[1]?.fingered).toMatchObject({ string: 4, fret: 10 });
+    expect(places(pin(low, 0, 1, null))).toEqual(places(quarters));
+    expect(clearPins(low, ID, { first: 0, last: 7 })).toEqual(quarters);
     expect(clearPins(ferry, ID, { first: 0, last: 7 })).toBe(ferry);
     expect(pin(ferry, 99, 0, { fret: fret(1) })).toBe(ferry);
   });
@@ -115,15 +122,15 @@ describe('pins', () => {
   });
 
   it('move along the neck in transposing, and come back with it', () => {
-    const pinned = pin(ferry, 1, 0, { string: stringNumber(4), fret: fret(10), finger: 3 });
+    const pinned = pin(quarters, 0, 1, { string: stringNumber(4), fret: fret(10), finger: 3 });
     const up = transposeLesson(pinned, { steps: 1, halfSteps: 2 });
     expect(pinsIn(up)).toEqual([{ string: 4, fret: 12, finger: 3 }]);
-    expect(sheet(up).bars[1]?.notes[0]?.fingered).toMatchObject({ string: 4, fret: 12, finger: 3 });
+    expect(sheet(up).bars[0]?.notes[1]?.fingered).toMatchObject({ string: 4, fret: 12, finger: 3 });
     expect(transposeLesson(up, { steps: -1, halfSteps: -2 })).toEqual(pinned);
   });
 
   it('are let go in transposing where the neck ends', () => {
-    const pinned = pin(ferry, 1, 0, { string: stringNumber(4), fret: fret(10) });
+    const pinned = pin(quarters, 0, 1, { string: stringNumber(4), fret: fret(10) });
     expect(pinsIn(transposeLesson(pinned, { steps: 7, halfSteps: 12 }))).toEqual([]);
   });
 

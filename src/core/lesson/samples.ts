@@ -18,15 +18,15 @@ const SAMPLES: readonly Sample[] = [
   {
     title: 'Ferry queue, week 3',
     notes:
-      'Tuesday class. Clap the rhythm of bar 2 first and whisper its silent beat one. Then play with the drums only, then with everyone.',
+      'Tuesday class. Clap the rhythm first, and whisper beat one where it is silent. Then play with the drums only, then with everyone.',
     line: {
       name: 'Ferry queue',
       chartText: '| F | Dm | Gm | C7 |\n| F | F7 | Bb C | F |\n',
       feel: 'early-ska',
       tempo: bpm(126),
-      level: 2,
+      level: 3,
       techniques: ['chord tones', 'scale steps', 'space'],
-      seed: 1,
+      seed: 4,
     },
   },
   {
@@ -40,7 +40,7 @@ const SAMPLES: readonly Sample[] = [
       tempo: bpm(132),
       level: 3,
       techniques: ['chord tones', 'scale steps', 'space'],
-      seed: 1,
+      seed: 3,
     },
   },
 ];

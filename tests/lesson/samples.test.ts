@@ -1,0 +1,48 @@
+import { describe, expect, it } from 'vitest';
+import {
+  checkLesson,
+  deriveSheets,
+  type LineSheet,
+  SAMPLE_TITLES,
+  sampleLesson,
+} from '../../src/core/lesson';
+import { describeKey } from '../../src/core/theory';
+
+function sheetOf(index: number): LineSheet {
+  const sheet = deriveSheets(sampleLesson(index, 'test'))[0];
+  if (sheet?.kind !== 'line') throw new Error('a sample begins with its line');
+  return sheet;
+}
+
+describe.each(SAMPLE_TITLES.map((title, index) => ({ title, index })))('the sample $title', ({ index }) => {
+  const sheet = sheetOf(index);
+
+  it('has nothing to mend', () => {
+    expect(checkLesson(sampleLesson(index, 'test'))).toEqual([]);
+  });
+
+  it('shows the three techniques it teaches', () => {
+    const shown = new Set(sheet.bars.flatMap((bar) => bar.analysis.techniques));
+    expect([...shown]).toEqual(expect.arrayContaining(['chord tones', 'scale steps', 'space']));
+  });
+
+  it('leaves beat one silent somewhere, as its notes say, but not at its beginning', () => {
+    const silent = sheet.bars.map((bar) => bar.notes[0]?.note.start !== 0);
+    expect(silent).toContain(true);
+    expect(silent[0]).toBe(false);
+  });
+
+  it('lies under one hand, every note on the neck', () => {
+    const positions = sheet.bars.flatMap((bar) => bar.notes.map(({ fingered }) => fingered?.position));
+    expect(positions).not.toContain(undefined);
+    expect(sheet.fingering.shifts).toBeLessThanOrEqual(4);
+  });
+});
+
+describe('the samples', () => {
+  it('are one in major and one in minor, in different feels', () => {
+    const sheets = SAMPLE_TITLES.map((_, index) => sheetOf(index));
+    expect(sheets.map((sheet) => describeKey(sheet.key))).toEqual(['F major', 'A minor']);
+    expect(new Set(sheets.map((sheet) => sheet.feel.id)).size).toBe(2);
+  });
+});
