@@ -1,4 +1,4 @@
-import { drawSystem } from '../score';
+import { drawFretboard, drawSystem } from '../score';
 import type { Mark, TextMeasure } from './layout/marks';
 import type { HandoutLayout, PageLayout } from './layout/pages';
 import type { HandoutPage } from './types';
@@ -84,6 +84,14 @@ function drawMark(mark: Mark, layout: HandoutLayout): SVGElement {
         height: round(mark.height),
         preserveAspectRatio: 'none',
       });
+    case 'neck': {
+      const scale = round(mark.width / mark.request.width);
+      const group = element('g', {
+        transform: `translate(${round(mark.x)} ${round(mark.y)}) scale(${scale})`,
+      });
+      group.append(...drawFretboard(mark.request).childNodes);
+      return group;
+    }
     case 'system':
       return drawScoreSystem(mark.score, mark.system, mark.x, mark.y, layout);
   }

@@ -1,6 +1,7 @@
 export { drawSystem } from './draw';
 export { layoutScore, loadScoreFonts } from './load';
 export { drawFretboard } from './neck/draw';
+export { layoutFretboard } from './neck/layout';
 export type { FretboardRequest, NeckNote } from './neck/types';
 export { playheadX } from './playhead';
 export type * from './types';

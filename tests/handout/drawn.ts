@@ -4,6 +4,8 @@ import { type HandoutLayout, handoutPages } from '../../src/handout/layout/pages
 import type { PageToWrite } from '../../src/handout/pdf/write';
 import type { SvgElement } from '../../src/handout/svg/style';
 import { engrave } from '../../src/score/engrave';
+import { layoutFretboard } from '../../src/score/neck/layout';
+import type { FretboardRequest } from '../../src/score/neck/types';
 import type { Ink } from '../../src/score/types';
 import { FACES, svg } from './pages';
 
@@ -53,6 +55,10 @@ function drawnMark(mark: Mark, layout: HandoutLayout): SvgElement {
       return svg('rect', { ...mark, fill: 'none', stroke: 'black' });
     case 'picture':
       return svg('image', { ...mark, href: mark.source });
+    case 'neck': {
+      const transform = `translate(${mark.x} ${mark.y}) scale(${mark.width / mark.request.width})`;
+      return svg('g', { transform }, drawnNeck(mark.request));
+    }
     case 'system': {
       const system = layout.scores[mark.score]?.systems[mark.system];
       const transform = `translate(${mark.x} ${mark.y}) scale(${system?.scale ?? 1})`;
@@ -60,6 +66,14 @@ function drawnMark(mark: Mark, layout: HandoutLayout): SvgElement {
     }
   }
 }
+
+/** The words on the neck's picture, and its lines. */
+const drawnNeck = (request: FretboardRequest): readonly SvgElement[] =>
+  layoutFretboard(request).marks.map((mark) =>
+    mark.kind === 'line'
+      ? svg('path', { d: `M${mark.x1} ${mark.y1}L${mark.x2} ${mark.y2}`, stroke: 'black' })
+      : svg('text', { x: mark.x, y: mark.y, 'font-size': mark.size, 'text-anchor': 'middle' }, mark.text),
+  );
 
 const drawnInk = (ink: Ink): SvgElement =>
   ink.kind === 'path'

@@ -84,7 +84,22 @@ function Music({ handout, set }: PartProps) {
         <CheckField label="Degrees" checked={settings.degrees} onChange={(degrees) => set({ degrees })} />
         <CheckField label="Fingers" checked={settings.fingers} onChange={(fingers) => set({ fingers })} />
         <CheckField label="Counting" checked={settings.counting} onChange={(counting) => set({ counting })} />
+        <CheckField
+          label="Hand positions"
+          checked={settings.positions}
+          onChange={(positions) => set({ positions })}
+        />
       </div>
+      <SelectField
+        label="The line on"
+        value={settings.parts}
+        options={[
+          { value: 'both', label: 'Staff and tab' },
+          { value: 'staff', label: 'Staff alone' },
+          { value: 'tab', label: 'Tab alone' },
+        ]}
+        onChange={(parts) => set({ parts })}
+      />
     </fieldset>
   );
 }

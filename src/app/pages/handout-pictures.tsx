@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { deriveSheet, type Lesson, type LineSheet } from '../../core/lesson';
+import { deriveSheets, type Lesson, type LineSheet } from '../../core/lesson';
 import { barsPicture, fullSettings, pngFile, svgFile } from '../../handout';
 import { NumberField, SelectField } from '../controls';
 import { fileStem, saveFile } from './files';
@@ -9,10 +9,9 @@ import { useAtWork, useEditor } from './session';
 export function HandoutPictures({ lesson }: { readonly lesson: Lesson }) {
   const pieceId = useEditor((state) => state.pieceId);
   const [chosenId, setChosenId] = useState(pieceId);
-  const lines = lesson.pieces.flatMap((piece): readonly LineSheet[] => {
-    const sheet = deriveSheet(piece, lesson.instrument);
-    return sheet.kind === 'line' && sheet.bars.length > 0 ? [sheet] : [];
-  });
+  const lines = deriveSheets(lesson).flatMap((sheet): readonly LineSheet[] =>
+    sheet.kind === 'line' && sheet.bars.length > 0 ? [sheet] : [],
+  );
   const sheet = lines.find(({ id }) => id === chosenId) ?? lines[0];
   if (sheet === undefined) return null;
   return (

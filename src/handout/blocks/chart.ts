@@ -1,5 +1,5 @@
 import { barTicks } from '../../core/base';
-import type { ChartBar, Harmony } from '../../core/chart';
+import { type ChartBar, harmonyText } from '../../core/chart';
 import type { LineSheet } from '../../core/lesson';
 import type { Mark, TextStyle } from '../layout/marks';
 import { type Row, textRow } from '../layout/rows';
@@ -20,7 +20,7 @@ export function chartRows(sheet: LineSheet, context: BlockContext): readonly Row
       ...(name === null
         ? []
         : [textRow(name, sizes.smallBold, { gap: index === 0 ? 0 : 4, keepWithNext: true })]),
-      chordRow(bars, context),
+      chordRow(bars, sheet.noteNames, context),
     ]),
   ];
 }
@@ -45,12 +45,12 @@ function rowsOfBars(sheet: LineSheet): readonly BarsInRow[] {
   return rows;
 }
 
-function chordRow(bars: readonly ChartBar[], context: BlockContext): Row {
+function chordRow(bars: readonly ChartBar[], noteNames: LineSheet['noteNames'], context: BlockContext): Row {
   const style: TextStyle = { size: context.sizes.score.chord, bold: true };
   const height = style.size * 1.75;
   const cell = context.width / BARS_A_ROW;
   const marks: Mark[] = bars.flatMap((bar, index) =>
-    barMarks(bar, index * cell, cell, height, style, context),
+    barMarks(bar, noteNames, index * cell, cell, height, style, context),
   );
   marks.push({ kind: 'rule', x: bars.length * cell, y: 0, width: 0, height });
   return { height, gap: 2, keepWithNext: false, marks };
@@ -58,6 +58,7 @@ function chordRow(bars: readonly ChartBar[], context: BlockContext): Row {
 
 function barMarks(
   bar: ChartBar,
+  noteNames: LineSheet['noteNames'],
   left: number,
   cell: number,
   height: number,
@@ -95,15 +96,10 @@ function barMarks(
   const shift = start + (bar.ending === null ? 0 : context.sizes.small.size);
   let free = left + PADDING + shift;
   for (const span of bar.spans) {
-    const symbol = harmonyText(span.harmony);
+    const symbol = harmonyText(span.harmony, noteNames);
     const x = Math.max(free, left + PADDING + shift + (room * span.start) / barTicks(bar.metre));
     marks.push(text(symbol, x, 'start'));
     free = x + context.measure(symbol, style) + style.size * 0.4;
   }
   return marks;
-}
-
-function harmonyText(harmony: Harmony): string {
-  if (harmony.kind === 'chord') return harmony.chord.symbol;
-  return harmony.kind === 'no chord' ? 'N.C.' : harmony.text;
 }

@@ -1,6 +1,6 @@
 import { beatTicks, isCompound, type Metre, TICKS_PER_QUARTER } from '../../core/base';
 import type { LinePiece, LineSheet } from '../../core/lesson';
-import { describeKey, describeSignature } from '../../core/theory';
+import { describeKeyIn, describeSignature } from '../../core/theory';
 
 /** Signs for the note that a tempo counts, by its length in quarters; a dot follows in compound time. */
 const NOTE_SIGNS: readonly (readonly [quarters: number, sign: string])[] = [
@@ -19,8 +19,8 @@ export function tempoText(metre: Metre, tempo: number): string {
 const COUNTS = { 'one way': '', fast: ', fast count', slow: ', slow count' } as const;
 
 /** `F major: one flat (B♭)`, computed, so that it cannot be wrong. */
-export const keyStatement = (sheet: LineSheet): string =>
-  `${describeKey(sheet.key)}: ${describeSignature(sheet.key)}`;
+export const keyStatement = ({ key, noteNames = 'letters' }: LineSheet): string =>
+  `${describeKeyIn(noteNames, key)}: ${describeSignature(key, noteNames)}`;
 
 const ROMAN = ['I', 'II', 'III', 'IV', 'V', 'VI', 'VII', 'VIII', 'IX', 'X', 'XI', 'XII'] as const;
 const MORE_ROMAN = ['XIII', 'XIV', 'XV', 'XVI', 'XVII', 'XVIII', 'XIX', 'XX', 'XXI', 'XXII'] as const;

@@ -4,6 +4,7 @@ import { chartRows } from './chart';
 import type { BlockContext } from './context';
 import { pieceFacts } from './facts';
 import { rhythmRows } from './rhythm';
+import { shapeRows } from './shapes';
 
 /** A piece as it comes onto the page. */
 export interface PieceToSet {
@@ -48,6 +49,8 @@ function lineBlockRows(
       }).map((row) => ({ ...row, keepWithNext: true }));
     case 'chart':
       return chartRows(sheet, context);
+    case 'shapes':
+      return shapeRows(sheet, set.piece?.hand, context);
     case 'rhythm':
       return rhythmRows(sheet, context);
     default:

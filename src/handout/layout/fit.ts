@@ -44,6 +44,7 @@ function setPages(copy: Copy, spacing: Spacing, room: Room, tools: Tools) {
 /** What can be left out for the sake of one page, what is missed least first (common practice, no source). */
 const DISPENSABLE: readonly { readonly part: HandoutBlock | 'blank bars'; readonly words: string }[] = [
   { part: 'chart', words: 'the chord chart' },
+  { part: 'shapes', words: 'the shapes' },
   { part: 'rhythm', words: 'the tricky rhythm' },
   { part: 'blank bars', words: 'the blank bars' },
   { part: 'practice', words: 'the practice steps' },

@@ -1,5 +1,7 @@
+import type { FretboardRequest } from '../../score';
+
 /** What stands on a page, as data. Lengths are points; `y` of a text is its baseline. */
-export type Mark = TextMark | RuleMark | BoxMark | SystemMark | PictureMark;
+export type Mark = TextMark | RuleMark | BoxMark | SystemMark | PictureMark | NeckMark;
 
 export interface TextStyle {
   readonly size: number;
@@ -48,6 +50,16 @@ export interface PictureMark {
   readonly kind: 'picture';
   /** A PNG without transparency or a JPEG, as a data address. */
   readonly source: string;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A picture of the neck, drawn at the width of its request and scaled to the width it has on the page. */
+export interface NeckMark {
+  readonly kind: 'neck';
+  readonly request: FretboardRequest;
   readonly x: number;
   readonly y: number;
   readonly width: number;

@@ -7,7 +7,7 @@ const BLOCK_NAMES: Readonly<Record<HandoutBlock, string>> = {
   chart: 'Chord chart',
   shapes: 'Shapes to learn',
   rhythm: 'The tricky rhythm',
-  music: 'Staff and tab',
+  music: 'The line',
   practice: 'Practice steps',
   notes: 'Notes',
   cautions: 'Hands and ears',
@@ -18,12 +18,6 @@ const PIECE_BLOCKS: ReadonlySet<HandoutBlock> = new Set(['facts', 'chart', 'shap
 
 const isPieceBlock = (block: HandoutBlock): boolean => PIECE_BLOCKS.has(block);
 
-/**
- * The parts that can be chosen. Shapes are not among them: nothing draws the neck of the instrument for the
- * page, and a lesson that asks for them prints without.
- */
-const OFFERED: readonly HandoutBlock[] = HANDOUT_BLOCKS.filter((block) => block !== 'shapes');
-
 /** A part as the designer lists it. */
 export interface BlockChoice {
   readonly block: HandoutBlock;
@@ -33,8 +27,8 @@ export interface BlockChoice {
 
 /** All parts: those that are printed in their order, then the others. */
 export function blockChoices(settings: HandoutSettings): readonly BlockChoice[] {
-  const shown = fullSettings(settings).blocks.filter((block) => OFFERED.includes(block));
-  const hidden = OFFERED.filter((block) => !shown.includes(block));
+  const shown = fullSettings(settings).blocks;
+  const hidden = HANDOUT_BLOCKS.filter((block) => !shown.includes(block));
   return [...shown, ...hidden].map((block) => ({
     block,
     name: BLOCK_NAMES[block],

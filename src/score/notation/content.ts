@@ -1,5 +1,5 @@
 import { barTicks, isCompound, type Metre, sameMetre, samePitch } from '../../core/base';
-import type { Chart, ChartBar, Harmony } from '../../core/chart';
+import { type Chart, type ChartBar, harmonyText } from '../../core/chart';
 import { swingRatio } from '../../core/feel';
 import { romanNumeral } from '../../core/fretboard';
 import type { BlankSheet, LineSheet, Sheet, SheetNote } from '../../core/lesson';
@@ -53,7 +53,10 @@ function lineContent(sheet: LineSheet): Content {
   const accidentals = lineAccidentals(written, keys, tiesIn);
   const positions = newPositions(sheet);
   const strings = sheet.instrument.openStrings.length;
-  const chords = chordsOf(written.map(({ bar }) => bar));
+  const chords = chordsOf(
+    written.map(({ bar }) => bar),
+    sheet.noteNames,
+  );
   const bars = written.map(({ bar, notes }, index): ContentBar => {
     const before = written[index - 1]?.bar;
     const after = written[index + 1]?.bar;
@@ -109,13 +112,16 @@ function newPositions(sheet: LineSheet): readonly (readonly string[])[] {
 }
 
 /** The chords of each bar: at its beginning, and where the harmony changes within it. */
-function chordsOf(bars: readonly ChartBar[]): readonly (readonly ChordMark[])[] {
+function chordsOf(
+  bars: readonly ChartBar[],
+  noteNames: LineSheet['noteNames'],
+): readonly (readonly ChordMark[])[] {
   let chordBefore = '';
   return bars.map((bar, index) => {
     const endingStarts = bar.ending !== null && !sameEnding(bars[index - 1], bar);
     const chords: ChordMark[] = [];
     for (const { start, harmony } of bar.spans) {
-      const text = harmonyText(harmony);
+      const text = harmonyText(harmony, noteNames);
       const again = text === chordBefore;
       if (start === 0) chords.push({ tick: start, text, again: again && !endingStarts });
       else if (!again) chords.push({ tick: start, text, again });
@@ -150,11 +156,6 @@ function barEnd(bar: ChartBar, after: ChartBar | undefined, changesKey: boolean)
   if (bar.repeatEnd !== null) return 'repeat';
   if (!after) return 'final';
   return after.section === bar.section && !changesKey ? 'single' : 'double';
-}
-
-function harmonyText(harmony: Harmony): string {
-  if (harmony.kind === 'chord') return harmony.chord.symbol;
-  return harmony.kind === 'no chord' ? 'N.C.' : harmony.text;
 }
 
 interface WrittenBar {

@@ -1,0 +1,122 @@
+import {
+  DEFAULT_HAND,
+  type FingeredNote,
+  type HandSettings,
+  homePosition,
+  notesInPosition,
+  romanNumeral,
+} from '../../core/fretboard';
+import type { LineSheet } from '../../core/lesson';
+import { type Chord, degreeOf, formatDegree, formatName } from '../../core/theory';
+import { type FretboardRequest, layoutFretboard } from '../../score';
+import type { Mark } from '../layout/marks';
+import { moved } from '../layout/marks';
+import { joinRows, type Row, textRow } from '../layout/rows';
+import type { BlockContext } from './context';
+
+/** Few enough to be learned by heart for one lesson; common practice, no source. */
+const MOST = 6;
+/** Pictures side by side, and the width of their drawing, which sets how large its texts are on the page. */
+const LOOKS = {
+  normal: { columns: 3, drawing: 205 },
+  large: { columns: 1, drawing: 400 },
+} as const;
+const GAP = 14;
+
+/** The tones of a chord under the hand, where the line plays them. */
+interface ChordShape {
+  readonly title: string;
+  readonly request: FretboardRequest;
+}
+
+/**
+ * The neck with the tones of each chord of a line, in the position in which the hand mostly stands over that
+ * chord: the chords in the order in which they first come, six at most.
+ */
+export function shapeRows(
+  sheet: LineSheet,
+  hand: HandSettings | undefined,
+  context: BlockContext,
+): readonly Row[] {
+  const { columns, drawing } = LOOKS[context.settings.print];
+  const shapes = shapesOf(sheet, hand ?? DEFAULT_HAND, drawing);
+  const width = (context.width - GAP * (columns - 1)) / columns;
+  const rows: Row[] = [];
+  for (let first = 0; first < shapes.length; first += columns) {
+    const cells = shapes.slice(first, first + columns).map((shape) => shapeCell(shape, width, context));
+    rows.push({
+      height: Math.max(...cells.map(({ height }) => height)),
+      gap: first === 0 ? 2 : 8,
+      keepWithNext: false,
+      marks: cells.flatMap(({ marks }, index) => marks.map((mark) => moved(mark, index * (width + GAP), 0))),
+    });
+  }
+  return rows.length === 0
+    ? []
+    : [
+        textRow('Shapes to learn', context.sizes.heading, {
+          gap: context.spacing.blockGap,
+          keepWithNext: true,
+        }),
+        ...rows,
+      ];
+}
+
+function shapeCell({ title, request }: ChordShape, width: number, context: BlockContext): Row {
+  const height = (layoutFretboard(request).height * width) / request.width;
+  const picture: Mark = { kind: 'neck', request, x: 0, y: 0, width, height };
+  return joinRows([
+    textRow(title, context.sizes.bodyBold),
+    { height, gap: 2, keepWithNext: false, marks: [picture] },
+  ]);
+}
+
+function shapesOf(sheet: LineSheet, hand: HandSettings, width: number): readonly ChordShape[] {
+  const home = homePosition(sheet.fingering.notes);
+  return [...chordsWithNotes(sheet)].slice(0, MOST).flatMap(([symbol, { chord, notes }]) => {
+    const position = homePosition(notes) ?? home;
+    if (position === null) return [];
+    const names = chord.tones.map(({ name }) => name);
+    const request: FretboardRequest = {
+      title: `${symbol}, chord tones`,
+      instrument: sheet.instrument,
+      notes: notesInPosition(names, position, sheet.instrument, hand).map(
+        ({ string, fret, finger, name }) => ({
+          string,
+          fret,
+          finger,
+          degree: formatDegree(degreeOf(name, chord.root)),
+          name: formatName(name),
+        }),
+      ),
+      show: 'degree',
+      // The numeral stands in the title: over the picture it would take a line of the page.
+      position: null,
+      width,
+    };
+    return [{ title: `${symbol}, position ${romanNumeral(position)}`, request }];
+  });
+}
+
+interface ChordNotes {
+  readonly chord: Chord;
+  /** What the line plays while the chord lasts. */
+  readonly notes: FingeredNote[];
+}
+
+function chordsWithNotes(sheet: LineSheet): ReadonlyMap<string, ChordNotes> {
+  const found = new Map<string, ChordNotes>();
+  for (const { written, notes } of sheet.bars) {
+    for (const { harmony, start, duration } of written.spans) {
+      if (harmony.kind !== 'chord') continue;
+      const { chord } = harmony;
+      const entry = found.get(chord.symbol) ?? { chord, notes: [] };
+      found.set(chord.symbol, entry);
+      for (const { note, fingered } of notes) {
+        if (fingered !== null && note.start >= start && note.start < start + duration)
+          entry.notes.push(fingered);
+      }
+    }
+  }
+  return found;
+}
