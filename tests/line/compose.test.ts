@@ -13,7 +13,7 @@ import {
 import { charts, wishes } from './charts';
 import { line, request } from './notation';
 
-const RUNS = { numRuns: 40, seed: 20260101 };
+const RUNS = { numRuns: 25, seed: 20260101 };
 
 /** Whether the notes lie in order inside their bars. */
 function fits(asked: ComposeRequest, bars: LineNotes): boolean {

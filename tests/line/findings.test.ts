@@ -66,7 +66,7 @@ describe('the musical side of the lesson check', () => {
         );
         expect(findings).toEqual([]);
       }),
-      { numRuns: 40, seed: 20260104 },
+      { numRuns: 25, seed: 20260104 },
     );
   });
 

@@ -25,7 +25,7 @@ export const EARLY_SKA: Feel = {
       cells: [
         bass('x=x=x=x=', 0, 'sat'),
         bass('x===x=x=', 0, 'sat'),
-        bass('x=x=x===', 0, 'sa'),
+        bass('x=x=x===', 0, 'sa', 1),
         bass('x===x===', 0, 'sa', 1),
         bass('x=x=x=--', 0, 'sa'),
         bass('x=--x=x=', 0, 'sat'),

@@ -17,7 +17,7 @@ function walkInto(
   for (let note = 0; note < count; note += 1) {
     const next = scaleNeighbour(stretch, from, direction === 1 ? -1 : 1);
     if (!next || !inReach(stretch.demands.reach, next.midi)) return null;
-    if (!model.limits.steps.has(next.step) && !next.member) return null;
+    if (!model.limits.steps.has(next.step)) return null;
     pitches.unshift({ midi: next.midi, name: next.name });
     from = next.midi;
   }
@@ -29,13 +29,13 @@ function scaleNeighbour(
   stretch: Stretch,
   midi: number,
   direction: 1 | -1,
-): { midi: number; name: SpelledName; step: number; member: boolean } | null {
+): { midi: number; name: SpelledName; step: number } | null {
   for (const distance of [1, 2]) {
     const other = midi + direction * distance;
     const halfSteps = classAbove(other, stretch.rootClass);
     const index = stretch.steps.findIndex((tone) => tone?.halfSteps === halfSteps);
     const tone = stretch.steps[index];
-    if (tone) return { midi: other, name: tone.name, step: index + 1, member: tone.member };
+    if (tone) return { midi: other, name: tone.name, step: index + 1 };
   }
   return null;
 }
