@@ -83,13 +83,19 @@ describe.each(WIDTHS)('the hand at $width pixels', ({ width, height }) => {
     const { page, expectClean } = await openApp({ width, height });
     await openFingering(page);
     const before = await described(page);
-    await page.getByRole('combobox', { name: 'Place of D on 3' }).selectOption('D string, open, pinned');
-    await page.getByRole('combobox', { name: 'Finger for D on 3' }).selectOption('4, pinned');
+    // A fretted place with the open string's finger: no hand can do that.
+    const place = page.getByRole('combobox', { name: /^Place of / }).first();
+    const fretted = place.locator('option', { hasText: /fret \d+, pinned$/ }).first();
+    await place.selectOption((await fretted.textContent()) ?? '');
+    await page
+      .getByRole('combobox', { name: /^Finger for / })
+      .first()
+      .selectOption('0, pinned');
     await withPad(page, async () => {
       const findings = page.getByRole('list', { name: 'Lesson check' });
-      const finding = button(findings, /^Bar 3, beat 3: /);
+      const finding = button(findings, /^Bar 3, (after )?beat \d: /);
       await finding.waitFor();
-      const repair = button(findings, /^Let the hand choose Bar 3, beat 3: /);
+      const repair = button(findings, /^Let the hand choose Bar 3, /);
       await repair.waitFor();
       await expectAccessible(page);
       await repair.click();

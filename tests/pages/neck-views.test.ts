@@ -1,12 +1,23 @@
 import { describe, expect, it } from 'vitest';
-import { neckViews } from '../../src/app/pages/neck-views';
-import { midiOf } from '../../src/core/base';
+import { handMoves, neckViews } from '../../src/app/pages/neck-views';
+import { fret, midiOf } from '../../src/core/base';
 import { DEFAULT_HAND, pitchAt } from '../../src/core/fretboard';
-import { deriveSheet, type LineSheet, linePiece, newLesson, setChartText } from '../../src/core/lesson';
+import {
+  deriveSheet,
+  keepPosition,
+  type Lesson,
+  type LineSheet,
+  linePiece,
+  newLesson,
+  sampleLesson,
+  setChartText,
+} from '../../src/core/lesson';
 import { parseName } from '../../src/core/theory';
 
-function sheetOf(chart: string): LineSheet {
-  const lesson = setChartText(newLesson('test', 'Test'), 'piece-1', chart);
+const sheetOf = (chart: string): LineSheet =>
+  lineSheet(setChartText(newLesson('test', 'Test'), 'piece-1', chart));
+
+function lineSheet(lesson: Lesson): LineSheet {
   const piece = linePiece(lesson, 'piece-1');
   const sheet = piece && deriveSheet(piece, lesson.instrument);
   if (sheet?.kind !== 'line') throw new Error('not a line');
@@ -61,5 +72,18 @@ describe('shapes on the neck', () => {
 
   it('has none for a bar without a chord', () => {
     expect(viewsOf('| N.C. |').views).toEqual([]);
+  });
+});
+
+describe('the hand on the neck', () => {
+  const kept = keepPosition(sampleLesson(0, 'test'), 'piece-1', { first: 0, last: 0 }, fret(1));
+  const sheet = lineSheet(keepPosition(kept, 'piece-1', { first: 1, last: 1 }, fret(7)));
+
+  it('announces a shift in the bar before it, and none while the hand stays', () => {
+    expect(handMoves(sheet, 0, null)).toEqual({ position: 1, nextPosition: 7 });
+    const last = sheet.bars[0]?.notes.at(-1) ?? null;
+    expect(handMoves(sheet, 0, last)).toEqual({ position: 1, nextPosition: 7 });
+    const still = lineSheet(keepPosition(kept, 'piece-1', { first: 1, last: 7 }, fret(1)));
+    expect(handMoves(still, 0, null)).toEqual({ position: 1, nextPosition: null });
   });
 });

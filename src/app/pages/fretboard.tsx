@@ -7,7 +7,7 @@ import type { NeckNote } from '../../score';
 import { SelectWord } from '../controls';
 import { chordsOf } from './describe';
 import { useWidth } from './hooks';
-import { neckViews } from './neck-views';
+import { handMoves, neckViews } from './neck-views';
 import { useScore } from './score-ready';
 import { useAtWork, useEditor } from './session';
 import { straightened } from './straighten';
@@ -97,18 +97,6 @@ function fretsOf(sheet: LineSheet): { readonly first: number; readonly last: num
     .flatMap(({ fingered }) => (fingered === null || fingered.fret === 0 ? [] : [fingered.fret]));
   const first = Math.max(1, Math.min(...fretted, 12) - 1);
   return { first, last: Math.max(first + 4, ...fretted) };
-}
-
-const isFretted = ({ fingered }: SheetNote): boolean => fingered !== null && fingered.finger !== 0;
-
-/** Where the hand stands now, or at the bar's beginning, and where it goes next within this bar and the next one. */
-function handMoves(sheet: LineSheet, index: number, sounding: SheetNote | null) {
-  const inBar = sheet.bars[index]?.notes ?? [];
-  const from = sounding === null ? 0 : Math.max(0, inBar.indexOf(sounding));
-  const coming = [...inBar.slice(from), ...(sheet.bars[index + 1]?.notes ?? [])].filter(isFretted);
-  const positions = coming.flatMap(({ fingered }) => (fingered === null ? [] : [fingered.position]));
-  const position = sounding?.fingered?.position ?? positions[0] ?? null;
-  return { position, nextPosition: positions.find((each) => each !== position) ?? null };
 }
 
 /** Every place of the bar once. */

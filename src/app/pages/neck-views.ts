@@ -7,7 +7,7 @@ import {
   romanNumeral,
   type ShapeNote,
 } from '../../core/fretboard';
-import type { LineSheet, SheetBar } from '../../core/lesson';
+import type { LineSheet, SheetBar, SheetNote } from '../../core/lesson';
 import { type Chord, degreeOf, formatDegree, formatName, scaleFor } from '../../core/theory';
 import type { NeckNote } from '../../score';
 
@@ -95,3 +95,15 @@ const asNeckNotes = (notes: readonly ShapeNote[], chord: Chord): readonly NeckNo
     degree: formatDegree(degreeOf(name, chord.root)),
     name: formatName(name),
   }));
+
+const isFretted = ({ fingered }: SheetNote): boolean => fingered !== null && fingered.finger !== 0;
+
+/** Where the hand stands now, or at the bar's beginning, and where it goes next within this bar and the next one. */
+export function handMoves(sheet: LineSheet, index: number, sounding: SheetNote | null) {
+  const inBar = sheet.bars[index]?.notes ?? [];
+  const from = sounding === null ? 0 : Math.max(0, inBar.indexOf(sounding));
+  const coming = [...inBar.slice(from), ...(sheet.bars[index + 1]?.notes ?? [])].filter(isFretted);
+  const positions = coming.flatMap(({ fingered }) => (fingered === null ? [] : [fingered.position]));
+  const position = sounding?.fingered?.position ?? positions[0] ?? null;
+  return { position, nextPosition: positions.find((each) => each !== position) ?? null };
+}
