@@ -77,26 +77,52 @@ const VALUES = fc.oneof(
 
 interface Change {
   readonly where: number;
-  readonly what: 'replace' | 'remove' | 'double';
+  readonly what: 'nudge' | 'replace' | 'remove' | 'double';
   readonly value: Document;
 }
 
-function changed(document: Document, path: readonly Step[], { what, value }: Change): Document {
+/** Charts that fit the line or do not. */
+const CHARTS = [
+  '',
+  '| F | % :|',
+  'A:\n| C |\nA\nA',
+  '(12/8) (key: G#m) | vii°7/V |',
+  '(2) G7 |: C x F |1. C :| x9',
+];
+
+/** Another value of the same kind, which a file may well hold. */
+function nudged(old: Document, by: number): Document {
+  switch (typeof old) {
+    case 'number':
+      return [old + 1, old - 1, old * 2, Math.round(old / 2), by % 40][by % 5] ?? 0;
+    case 'boolean':
+      return !old;
+    case 'string':
+      return old.includes('|') ? (CHARTS[by % CHARTS.length] ?? '') : old;
+    default:
+      return Array.isArray(old) ? old.slice(by % 3) : old;
+  }
+}
+
+function changed(document: Document, path: readonly Step[], change: Change): Document {
+  const { what, value, where } = change;
   const [step, ...rest] = path;
   if (step === undefined) return value;
   if (Array.isArray(document)) {
     const index = Number(step);
     const part = document[index];
     if (part === undefined) return document;
-    const next = rest.length > 0 ? [changed(part, rest, { what, value, where: 0 })] : null;
-    const instead = next ?? { replace: [value], remove: [], double: [part, part] }[what];
+    const next = rest.length > 0 ? [changed(part, rest, change)] : null;
+    const instead =
+      next ?? { nudge: [nudged(part, where)], replace: [value], remove: [], double: [part, part] }[what];
     return document.toSpliced(index, 1, ...instead);
   }
   if (typeof document !== 'object' || document === null) return document;
   const entries = Object.entries(document).flatMap(([name, part]): [string, Document][] => {
     if (name !== step) return [[name, part]];
-    if (rest.length > 0) return [[name, changed(part, rest, { what, value, where: 0 })]];
+    if (rest.length > 0) return [[name, changed(part, rest, change)]];
     if (what === 'remove') return [];
+    if (what === 'nudge') return [[name, nudged(part, where)]];
     return what === 'replace'
       ? [[name, value]]
       : [
@@ -109,7 +135,14 @@ function changed(document: Document, path: readonly Step[], { what, value }: Cha
 
 const change: fc.Arbitrary<Change> = fc.record({
   where: fc.nat(),
-  what: fc.constantFrom('replace' as const, 'replace' as const, 'remove' as const, 'double' as const),
+  what: fc.constantFrom(
+    'nudge' as const,
+    'nudge' as const,
+    'nudge' as const,
+    'replace' as const,
+    'remove' as const,
+    'double' as const,
+  ),
   value: VALUES,
 });
 

@@ -41,6 +41,8 @@ describe('the key of a piece', () => {
       ...Array.from({ length: 4 }, () => 'C major'),
       ...Array.from({ length: 4 }, () => 'E major'),
     ]);
+    const other = lessonWith('Verse:\n| F | Dm | Gm | C7 |\nMiddle:\n| E | A | B7 | E | A | B7 | E | E |');
+    expect(describeKey(sheetOf(other).key)).toBe('F major');
     expect(new Set(keysOf(setKey(lessonWith(TWO_KEYS), PIECE, key('C'))))).toEqual(new Set(['C major']));
   });
 

@@ -44,7 +44,7 @@ describe('what is said about a chart', () => {
 
   test('a chord that only goes on is named once', () => {
     const bars = sheetOf('| F / C7 / | N.C. | F % |').chart.bars;
-    expect(bars.map(chordsOf)).toEqual(['F C7', 'N.C.', 'F']);
+    expect(bars.map((bar) => chordsOf(bar))).toEqual(['F C7', 'N.C.', 'F']);
   });
 });
 

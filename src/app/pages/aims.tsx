@@ -1,4 +1,5 @@
 import type { Metre } from '../../core/base';
+import { CHART_METRES } from '../../core/chart';
 import { FEELS, isFeelId } from '../../core/feel';
 import { TUNINGS } from '../../core/fretboard';
 import {
@@ -12,12 +13,22 @@ import {
   setKey,
   setLevel,
   setMetre,
+  setNoteNames,
   setTechnique,
   setTempo,
   TEMPO_RANGE,
 } from '../../core/lesson';
 import { type Level, TECHNIQUES, type Technique } from '../../core/line';
-import { ALL_KEYS, describeKey, formatName, type Key } from '../../core/theory';
+import {
+  ALL_KEYS,
+  describeKey,
+  describeKeyIn,
+  formatName,
+  type Key,
+  NAMINGS,
+  type Naming,
+  sameKey,
+} from '../../core/theory';
 import { CheckField, NumberField, SelectField } from '../controls';
 import { capitalised } from './describe';
 import { useAtWork, useLesson } from './session';
@@ -35,11 +46,6 @@ const LEVELS: readonly { readonly level: Level; readonly words: string }[] = [
   { level: 3, words: 'with scale steps' },
   { level: 4, words: 'sixths, sevenths, approaches' },
   { level: 5, words: 'chromatic, syncopated' },
-];
-
-const METRES: readonly Metre[] = [
-  { count: 4, unit: 4 },
-  { count: 3, unit: 4 },
 ];
 
 const metreText = (metre: Metre): string => `${metre.count}/${metre.unit}`;
@@ -94,9 +100,9 @@ export function Aims({ piece, sheet }: PieceProps) {
       <SelectField
         label="Metre"
         value={metreText(piece.metre)}
-        options={METRES.map((metre) => ({ value: metreText(metre), label: metreText(metre) }))}
+        options={CHART_METRES.map((metre) => ({ value: metreText(metre), label: metreText(metre) }))}
         onChange={(text) => {
-          const metre = METRES.find((each) => metreText(each) === text);
+          const metre = CHART_METRES.find((each) => metreText(each) === text);
           if (metre) change('change the metre', (lesson) => setMetre(lesson, piece.id, metre));
         }}
       />
@@ -114,22 +120,52 @@ export function Aims({ piece, sheet }: PieceProps) {
           }
         }}
       />
+      <NoteNames />
     </div>
   );
 }
 
 /** The key that was found comes first; a key from a file that is not in the list is listed too. */
 function keyOptions(own: Key | null, sheet: LineSheet) {
-  const found = sheet.keyGuesses[0]?.key ?? sheet.key;
-  const names = ALL_KEYS.map(describeKey);
-  const foreign = own !== null && !names.includes(describeKey(own)) ? [describeKey(own)] : [];
+  const named = sheet.chart.bars[0]?.key ?? null;
+  const found = own === null ? sheet.key : (named ?? sheet.keyGuesses[0]?.key ?? sheet.key);
+  const foreign = own !== null && !ALL_KEYS.some((key) => sameKey(key, own)) ? [own] : [];
+  const nameOf = (key: Key) => describeKeyIn(sheet.noteNames ?? 'letters', key);
   return [
     {
       value: FOUND,
-      label: sheet.keyGuesses.length === 0 ? 'from the chords' : `${describeKey(found)} (found)`,
+      label: keyWords(sheet.keyGuesses.length > 0, named !== null, nameOf(found)),
     },
-    ...[...names, ...foreign].map((name) => ({ value: name, label: name })),
+    ...[...ALL_KEYS, ...foreign].map((key) => ({ value: describeKey(key), label: nameOf(key) })),
   ];
+}
+
+function keyWords(found: boolean, named: boolean, name: string): string {
+  if (named) return `${name} (in the chart)`;
+  return found ? `${name} (found)` : 'from the chords';
+}
+
+const NAMING_WORDS: Readonly<Record<Naming, string>> = {
+  letters: 'letters: C D E F G A B',
+  german: 'German: C D E F G A H',
+  'fixed do': 'fixed do: Do Re Mi Fa Sol La Si',
+};
+
+/** How note names are written on the sheet; the chart is typed in letters whatever is chosen. */
+function NoteNames() {
+  const { session } = useAtWork();
+  const { noteNames = 'letters' } = useLesson();
+  return (
+    <SelectField
+      label="Note names"
+      wide
+      value={noteNames}
+      options={NAMINGS.map((naming) => ({ value: naming, label: NAMING_WORDS[naming] }))}
+      onChange={(naming) =>
+        session.lessons.change((lesson) => setNoteNames(lesson, naming), { label: 'change the note names' })
+      }
+    />
+  );
 }
 
 /** A tuning from a file that is not in the list is listed by its strings. */

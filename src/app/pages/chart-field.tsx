@@ -1,7 +1,9 @@
 import { type RefObject, useId, useRef } from 'react';
 import type { ChartProblem } from '../../core/chart';
-import { type LinePiece, type LineSheet, setChartText } from '../../core/lesson';
+import { type LinePiece, type LineSheet, setChartText, takeSuggestion } from '../../core/lesson';
 import { describeFacts } from './describe';
+import { Harmony } from './harmony';
+import { ParkedBars } from './parked-bars';
 import { useAtWork } from './session';
 
 /** Typing after a rest this long is a step of its own for *Undo*. */
@@ -49,20 +51,24 @@ export function ChartField({ piece, sheet }: ChartFieldProps) {
           onChange={(event) => type(event.currentTarget.value)}
         />
       </div>
-      <Problems problems={sheet.problems} field={field} />
+      <Problems piece={piece} problems={sheet.problems} field={field} />
       <p className="chart__facts" id={`${id}-facts`}>
         {describeFacts(sheet)}
       </p>
+      <Harmony piece={piece} sheet={sheet} />
+      <ParkedBars piece={piece} noteNames={sheet.noteNames ?? 'letters'} />
     </div>
   );
 }
 
 interface ProblemsProps {
+  readonly piece: LinePiece;
   readonly problems: readonly ChartProblem[];
   readonly field: RefObject<HTMLTextAreaElement | null>;
 }
 
-function Problems({ problems, field }: ProblemsProps) {
+function Problems({ piece, problems, field }: ProblemsProps) {
+  const { session } = useAtWork();
   if (problems.length === 0) return null;
   const show = (problem: ChartProblem) => {
     const text = field.current;
@@ -81,6 +87,20 @@ function Problems({ problems, field }: ProblemsProps) {
             </span>{' '}
             {problem.message}
           </button>
+          {problem.suggestion !== undefined && (
+            <button
+              type="button"
+              className="word problem__mend"
+              aria-label={`Write ${problem.suggestion} in line ${problem.line}, column ${problem.column}`}
+              onClick={() =>
+                session.lessons.change((lesson) => takeSuggestion(lesson, piece.id, problem), {
+                  label: `write ${problem.suggestion}`,
+                })
+              }
+            >
+              Write {problem.suggestion}
+            </button>
+          )}
         </li>
       ))}
     </ul>

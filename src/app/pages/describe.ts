@@ -7,14 +7,16 @@ import {
   sameName,
   unitTicks,
 } from '../../core/base';
-import type { ChartBar, HarmonySpan } from '../../core/chart';
+import { type ChartBar, harmonyText } from '../../core/chart';
 import { romanNumeral } from '../../core/fretboard';
 import type { LineSheet, SheetBar } from '../../core/lesson';
 import type { BarAnalysis, Technique } from '../../core/line';
 import {
   type Chord,
-  describeKey,
+  describeKeyIn,
   describeSignature,
+  formatChordIn,
+  type Key,
   keyNames,
   sameKey,
   transposeName,
@@ -32,21 +34,10 @@ export const capitalised = (text: string): string => text.charAt(0).toUpperCase(
 
 const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
-const symbolOf = (span: HarmonySpan): string => {
-  switch (span.harmony.kind) {
-    case 'chord':
-      return span.harmony.chord.symbol;
-    case 'unknown':
-      return span.harmony.text;
-    default:
-      return 'N.C.';
-  }
-};
-
 /** The chords of a bar as they are drawn, a chord that only goes on named once: `Gm C7`. */
-export const chordsOf = (bar: ChartBar): string =>
+export const chordsOf = (bar: ChartBar, noteNames?: LineSheet['noteNames']): string =>
   bar.spans
-    .map(symbolOf)
+    .map((span) => harmonyText(span.harmony, noteNames))
     .filter((symbol, index, symbols) => symbol !== symbols[index - 1])
     .join(' ');
 
@@ -64,13 +55,13 @@ function describeHand(sheet: LineSheet): string {
   return `hand in ${places}${open ? ', open strings' : ''}`;
 }
 
+/** `F major: one flat (B♭)`, in the note names of the lesson. */
+const keyStatement = ({ key, noteNames = 'letters' }: LineSheet): string =>
+  `${describeKeyIn(noteNames, key)}: ${describeSignature(key, noteNames)}`;
+
 /** The line under a piece's name: feel, tempo, key and hand, all computed. */
 export const describePiece = (sheet: LineSheet): string =>
-  [
-    `${sheet.feel.name}, ${sheet.tempo} bpm`,
-    `${describeKey(sheet.key)}: ${describeSignature(sheet.key)}`,
-    describeHand(sheet),
-  ]
+  [`${sheet.feel.name}, ${sheet.tempo} bpm`, keyStatement(sheet), describeHand(sheet)]
     .filter((part) => part !== '')
     .join(' · ');
 
@@ -98,15 +89,29 @@ function describeDominants(sheet: LineSheet): string {
   const foreign = (chord: Chord) =>
     chord.tones.some(({ name }) => !inKey.some((known) => sameName(known, name)));
   const chords = chordsInOrder(sheet);
+  const name = (chord: Chord) => formatChordIn(sheet.noteNames ?? 'letters', chord);
   return chords
     .flatMap(({ chord, bar }, index) => {
       const next = chords[index + 1];
       return next && foreign(chord) && leadsTo(chord, next.chord)
-        ? [`${chord.symbol} in bar ${bar} leads to ${next.chord.symbol}.`]
+        ? [`${name(chord)} in bar ${bar} leads to ${name(next.chord)}.`]
         : [];
     })
     .slice(0, 2)
     .join(' ');
+}
+
+/** Where another key begins, or the first comes back: `E major from bar 5, C major from bar 9.` */
+function describeKeyChanges(sheet: LineSheet): string {
+  let now = sheet.key;
+  const changes: string[] = [];
+  for (const bar of sheet.chart.bars) {
+    const key = bar.key ?? sheet.key;
+    if (sameKey(key, now)) continue;
+    now = key;
+    changes.push(`${describeKeyIn(sheet.noteNames ?? 'letters', key)} from bar ${bar.number}`);
+  }
+  return changes.length === 0 ? '' : `${changes.slice(0, 4).join(', ')}.`;
 }
 
 /** What can be said about the chart without asking anyone, in a sentence or three. */
@@ -116,13 +121,11 @@ export function describeFacts(sheet: LineSheet): string {
   }
   const bars = counted(sheet.chart.bars.length, 'bar', 'bars');
   const [best] = sheet.keyGuesses;
+  const changes = describeKeyChanges(sheet);
+  const keyName = (key: Key) => describeKeyIn(sheet.noteNames ?? 'letters', key);
   const doubt =
-    best !== undefined && !sameKey(best.key, sheet.key) ? `The chords suggest ${describeKey(best.key)}.` : '';
-  return [
-    `${bars}, ${describeKey(sheet.key)}: ${describeSignature(sheet.key)}.`,
-    doubt,
-    describeDominants(sheet),
-  ]
+    best !== undefined && !sameKey(best.key, sheet.key) ? `The chords suggest ${keyName(best.key)}.` : '';
+  return [`${bars}, ${keyStatement(sheet)}.`, describeKeyChanges(sheet), doubt, describeDominants(sheet)]
     .filter((part) => part !== '')
     .join(' ');
 }

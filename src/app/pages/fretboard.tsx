@@ -45,7 +45,7 @@ export function Fretboard({ sheet, hand }: { readonly sheet: LineSheet; readonly
 
   useLayoutEffect(() => {
     if (score.kind !== 'ready' || bar === undefined || width === 0) return;
-    const about = `Bar ${bar.written.number}, ${chordsOf(bar.written)}`;
+    const about = `Bar ${bar.written.number}, ${chordsOf(bar.written, sheet.noteNames)}`;
     const title = view === undefined ? about : `${about}: ${view.title}`;
     const moves = handMoves(sheet, index, sounding);
     const picture =
@@ -72,7 +72,7 @@ export function Fretboard({ sheet, hand }: { readonly sheet: LineSheet; readonly
     >
       {bar && (
         <p className="fretboard__bar">
-          Bar {bar.written.number}, {chordsOf(bar.written)}:{' '}
+          Bar {bar.written.number}, {chordsOf(bar.written, sheet.noteNames)}:{' '}
           <SelectWord
             label="Shown on the neck"
             value={view?.id ?? LINE_NOTES}

@@ -9,6 +9,7 @@ import {
 } from '../../core/lesson';
 import type { Idea } from '../../core/line';
 import { CheckField } from '../controls';
+import { BarChords } from './bar-chords';
 import { chordsOf, degreesLine, describeTechniques } from './describe';
 import { FingeringChoices } from './fingering-choices';
 import { gliding, NARROW } from './hooks';
@@ -87,7 +88,7 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
       <div className="drawer__inner">
         <div className="drawer__head">
           <h3 className="drawer__title" id={`${id}-title`}>
-            {title} · {chordsOf(written.written)}
+            {title} · {chordsOf(written.written, sheet.noteNames)}
             {asked !== null && asked.ideas.length > 0 && (
               <span className="drawer__count">{asked.ideas.length} ideas</span>
             )}
@@ -105,6 +106,12 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
             Close
           </button>
         </div>
+        <BarChords
+          piece={now}
+          bar={bar}
+          number={written.written.number}
+          divides={written.written.spans.length > 1}
+        />
         {written.notes.length > 0 && (
           <p className="drawer__now">
             In the line now:{' '}

@@ -26,7 +26,7 @@ export function Ledge({ settled }: { readonly settled: Lesson }) {
   const settledPiece = lineAtHand(settled, piece?.id ?? pieceId);
   const fault = useStore(playback, (state) => state.fault);
   const bars = settledPiece?.bars.length ?? 0;
-  const sheet = settledPiece && deriveSheet(settledPiece, settled.instrument);
+  const sheet = settledPiece && deriveSheet(settledPiece, settled.instrument, settled.noteNames);
   const [neck, setNeck] = useState(false);
   return (
     <section className="ledge" aria-label="Playing">

@@ -32,7 +32,7 @@ export function LinePieceView({
   const bars = useMemo(
     () =>
       sheet.bars.map((bar): BarButton => {
-        const chords = chordsOf(bar.written);
+        const chords = chordsOf(bar.written, sheet.noteNames);
         return {
           name: atHand
             ? `Bar ${bar.written.number}, ${chords}`

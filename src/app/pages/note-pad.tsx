@@ -26,7 +26,7 @@ export function NotePad({ settled, onClose, overSheet }: NotePadProps) {
   const root = useRef<HTMLElement>(null);
   const piece = lineAtHand(lesson, pieceId);
   const settledPiece = lineAtHand(settled, piece?.id ?? pieceId);
-  const sheet = settledPiece && deriveSheet(settledPiece, settled.instrument);
+  const sheet = settledPiece && deriveSheet(settledPiece, settled.instrument, settled.noteNames);
 
   useEffect(() => {
     if (overSheet) root.current?.querySelector<HTMLElement>('textarea, button')?.focus();

@@ -18,7 +18,7 @@ export function SheetView({ settled, onWriteChart }: SheetViewProps) {
     <div className="paper sheet">
       {settled.pieces.map((piece, index) => {
         const place = { index, count: settled.pieces.length };
-        const sheet = deriveSheet(piece, settled.instrument);
+        const sheet = deriveSheet(piece, settled.instrument, settled.noteNames);
         if (piece.kind === 'line' && sheet.kind === 'line') {
           return (
             <LinePieceView

@@ -1,6 +1,14 @@
 import { useState } from 'react';
 import { type LinePiece, type LineSheet, transposeTo } from '../../core/lesson';
-import { ALL_KEYS, describeKey, describeSignature, type Key, keySignature, sameKey } from '../../core/theory';
+import {
+  ALL_KEYS,
+  describeKey,
+  describeKeyIn,
+  describeSignature,
+  type Key,
+  keySignature,
+  sameKey,
+} from '../../core/theory';
 import { SelectField } from '../controls';
 import { useAtWork } from './session';
 
@@ -16,6 +24,7 @@ interface TransposeProps {
 export function Transpose({ piece, sheet }: TransposeProps) {
   const { session } = useAtWork();
   const [target, setTarget] = useState<Key | null>(null);
+  const naming = sheet.noteNames ?? 'letters';
   const keys = keysToMoveTo(sheet.key);
   const chosen = target !== null && target.mode === sheet.key.mode ? target : sheet.key;
   return (
@@ -26,8 +35,8 @@ export function Transpose({ piece, sheet }: TransposeProps) {
         options={keys.map((key) => ({
           value: describeKey(key),
           label: sameKey(key, sheet.key)
-            ? `${describeKey(key)}, as it is`
-            : `${describeKey(key)}: ${describeSignature(key)}`,
+            ? `${describeKeyIn(naming, key)}, as it is`
+            : `${describeKeyIn(naming, key)}: ${describeSignature(key, naming)}`,
         }))}
         onChange={(text) => setTarget(keys.find((key) => describeKey(key) === text) ?? null)}
       />
@@ -37,7 +46,7 @@ export function Transpose({ piece, sheet }: TransposeProps) {
           className="button"
           onClick={() => {
             session.lessons.change((lesson) => transposeTo(lesson, piece.id, chosen.tonic), {
-              label: `transpose to ${describeKey(chosen)}`,
+              label: `transpose to ${describeKeyIn(naming, chosen)}`,
             });
             setTarget(null);
           }}

@@ -7,6 +7,7 @@ import {
   type Key,
   type KeyFindingOptions,
   type KeyGuess,
+  type Naming,
   sameKey,
   type WeightedChord,
 } from '../theory';
@@ -61,11 +62,12 @@ export function chordFunctions(
   chart: Chart,
   key: Key,
   sectionKeys: readonly (Key | null)[] = [],
+  naming: Naming = 'letters',
 ): readonly (readonly (ChordFunction | null)[])[] {
   const spans = chart.bars.flatMap((bar) =>
     bar.spans.map((span) => ({ bar, chord: span.harmony.kind === 'chord' ? span.harmony.chord : null })),
   );
-  const functionOf = rememberingFunctions();
+  const functionOf = rememberingFunctions(naming);
   const nexts = nextChords(spans.map(({ chord }) => chord));
   const functions = spans.map(({ bar, chord }, index) => {
     const where = bar.key ?? sectionKeys[bar.section] ?? key;
@@ -79,11 +81,11 @@ export function chordFunctions(
 }
 
 /** {@link chordFunction}, worked out once for each chord, key and next chord. */
-function rememberingFunctions(): typeof chordFunction {
+function rememberingFunctions(naming: Naming): typeof chordFunction {
   const known = new Map<string, ChordFunction>();
   return (chord, key, next) => {
     const id = `${chord.symbol} ${describeKey(key)} ${next?.symbol ?? ''}`;
-    const found = known.get(id) ?? chordFunction(chord, key, next);
+    const found = known.get(id) ?? chordFunction(chord, key, next, naming);
     known.set(id, found);
     return found;
   };

@@ -1,12 +1,12 @@
 import type { Ticks } from '../base';
-import { type Interval, parseChord, transposeChord } from '../theory';
+import { formatChordIn, type Interval, type Naming, parseChord, transposeChord } from '../theory';
 import type { ChartBar, Harmony } from './types';
 
 /** What is written for a harmony: the chord symbol as drawn, `N.C.`, or the text that was not understood. */
-export function harmonyText(harmony: Harmony): string {
+export function harmonyText(harmony: Harmony, naming: Naming = 'letters'): string {
   switch (harmony.kind) {
     case 'chord':
-      return harmony.chord.symbol;
+      return formatChordIn(naming, harmony.chord);
     case 'no chord':
       return 'N.C.';
     case 'unknown':

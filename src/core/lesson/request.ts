@@ -21,7 +21,7 @@ export interface PieceChart {
   /** Bars of a section that is in a key of its own carry that key. */
   readonly chart: Chart;
   readonly problems: readonly ChartProblem[];
-  /** The key at the beginning: the one the chart names there, else the teacher's, else the best guess. */
+  /** The key at the beginning: the one the chart names there, else the teacher's, else the one that is found. */
   readonly key: Key;
   readonly keyGuesses: readonly KeyGuess[];
 }
@@ -39,7 +39,7 @@ const ownNotes = (piece: LinePiece): readonly WeightedNote[] =>
 export function readPiece(piece: LinePiece): PieceChart {
   const { chart, problems } = parseChart(piece.chartText, piece.metre, piece.key);
   const { guesses, sections } = findChartKeys(chart, { notes: ownNotes(piece) });
-  const key = chart.bars[0]?.key ?? piece.key ?? guesses[0]?.key ?? KEY_WITHOUT_CHORDS;
+  const key = chart.bars[0]?.key ?? piece.key ?? sections[0] ?? guesses[0]?.key ?? KEY_WITHOUT_CHORDS;
   const bars = chart.bars.map((bar) => {
     const own = bar.key ?? (piece.key === null ? sections[bar.section] : null) ?? key;
     return sameKey(own, bar.key ?? key) ? bar : { ...bar, key: own };

@@ -1,7 +1,8 @@
 import { type SpelledName, sameName } from '../base';
 import { degreeOf, nameOfDegree, sameDegree } from './degrees';
-import { describeKey, keyNames } from './keys';
+import { keyNames } from './keys';
 import { formatAlteration, formatName } from './names';
+import { describeKeyIn, formatChordIn, formatNameIn, type Naming } from './naming';
 import { FIGURES, romanOf } from './numerals';
 import type { Chord, Degree, Key } from './types';
 
@@ -90,7 +91,7 @@ interface Target {
  * The chord of the key, other than home, that `chord` is the dominant of: a fifth below a major or dominant
  * chord, a half step above a diminished one.
  */
-function targetOf(chord: Chord, key: Key): Target | null {
+function targetOf(chord: Chord, key: Key, naming: Naming): Target | null {
   if (!pulls(chord)) return null;
   const fromRoot: Degree =
     chord.family === 'diminished' ? { step: 2, alteration: -1 } : { step: 4, alteration: 0 };
@@ -105,7 +106,7 @@ function targetOf(chord: Chord, key: Key): Target | null {
   // The dominant itself is major, whatever the minor signature says.
   const minor = degreeOf(third, root).alteration < 0 && !(key.mode === 'minor' && step === 4);
   const degree = degreeOf(root, key.tonic);
-  return { numeral: romanOf(degree.step, minor), symbol: formatName(root) + (minor ? 'm' : '') };
+  return { numeral: romanOf(degree.step, minor), symbol: formatNameIn(naming, root) + (minor ? 'm' : '') };
 }
 
 /** A dominant seventh on VII of a minor key belongs to it, but is heard as the way to its relative major. */
@@ -114,15 +115,21 @@ const leadsToRelative = (chord: Chord, key: Key): boolean =>
 
 /**
  * What a chord does in a key, with its numeral. `next`, where given, is the chord it goes to: a tonic or
- * subdominant seventh that does not lead on is the colour of blues and ska, not a secondary dominant.
+ * subdominant seventh that does not lead on is the colour of blues and ska, not a secondary dominant. `naming` is
+ * how the sentence names notes.
  */
-export function chordFunction(chord: Chord, key: Key, next?: Chord): ChordFunction {
+export function chordFunction(
+  chord: Chord,
+  key: Key,
+  next?: Chord,
+  naming: Naming = 'letters',
+): ChordFunction {
   const plain = plainNumeral(chord, key);
   const diatonic = isDiatonic(chord, key);
   if (diatonic && !leadsToRelative(chord, key)) {
-    return { numeral: plain, kind: 'diatonic', sentence: diatonicSentence(chord, key, plain) };
+    return { numeral: plain, kind: 'diatonic', sentence: diatonicSentence(chord, key, plain, naming) };
   }
-  const target = targetOf(chord, key);
+  const target = targetOf(chord, key, naming);
   const leadsOn = next !== undefined && leadsTo(chord, next);
   const staysHome = sameName(chord.root, key.tonic) && next !== undefined && !leadsOn;
   const brightFour =
@@ -130,10 +137,10 @@ export function chordFunction(chord: Chord, key: Key, next?: Chord): ChordFuncti
   if (target && !staysHome && !brightFour) {
     const own = chord.family === 'diminished' ? 'vii' : 'V';
     const numeral = `${own}${quality(chord)}/${target.numeral}`;
-    const sentence = `${chord.symbol} (${numeral}) leads to ${target.symbol}, as a dominant of its own.`;
+    const sentence = `${formatChordIn(naming, chord)} (${numeral}) leads to ${target.symbol}, as a dominant of its own.`;
     return { numeral, kind: 'secondary dominant', sentence };
   }
-  return { numeral: plain, ...outside(chord, key, plain) };
+  return { numeral: plain, ...outside(chord, key, plain, naming) };
 }
 
 const leadsTo = (chord: Chord, next: Chord): boolean =>
@@ -153,33 +160,34 @@ function outside(
   chord: Chord,
   key: Key,
   numeral: string,
+  naming: Naming,
 ): { readonly kind: 'borrowed' | 'outside'; readonly sentence: string } {
   const parallel: Key = { tonic: key.tonic, mode: key.mode === 'major' ? 'minor' : 'major' };
-  const named = `${chord.symbol} (${numeral})`;
+  const named = `${formatChordIn(naming, chord)} (${numeral})`;
   if (isDiatonic(chord, parallel)) {
-    return { kind: 'borrowed', sentence: `${named} is borrowed from ${describeKey(parallel)}.` };
+    return { kind: 'borrowed', sentence: `${named} is borrowed from ${describeKeyIn(naming, parallel)}.` };
   }
   const degree = degreeOf(chord.root, key.tonic);
   if (key.mode === 'minor' && usesRaisedSteps(chord, key)) {
-    const sentence = `${named} takes the raised sixth or seventh of ${describeKey(key)}.`;
+    const sentence = `${named} takes the raised sixth or seventh of ${describeKeyIn(naming, key)}.`;
     return { kind: 'borrowed', sentence };
   }
   if (sameDegree(degree, { step: 2, alteration: -1 })) {
     const sentence =
       chord.family === 'dominant'
-        ? `${named} takes the place of the dominant and slides down to ${formatName(key.tonic)}.`
+        ? `${named} takes the place of the dominant and slides down to ${formatNameIn(naming, key.tonic)}.`
         : `${named} lies a half step above home, and leads to the dominant or straight down.`;
     return { kind: chord.family === 'dominant' ? 'outside' : 'borrowed', sentence };
   }
   if (chord.family === 'dominant' && (degree.step === 1 || degree.step === 4) && degree.alteration === 0) {
     return { kind: 'outside', sentence: `${named} has a minor seventh for colour, as in blues and ska.` };
   }
-  return { kind: 'outside', sentence: `${named} lies outside ${describeKey(key)}.` };
+  return { kind: 'outside', sentence: `${named} lies outside ${describeKeyIn(naming, key)}.` };
 }
 
-function diatonicSentence(chord: Chord, key: Key, numeral: string): string {
-  const named = `${chord.symbol} (${numeral})`;
-  const home = formatName(key.tonic) + (key.mode === 'minor' ? 'm' : '');
+function diatonicSentence(chord: Chord, key: Key, numeral: string, naming: Naming): string {
+  const named = `${formatChordIn(naming, chord)} (${numeral})`;
+  const home = formatNameIn(naming, key.tonic) + (key.mode === 'minor' ? 'm' : '');
   if (leadsHome(chord, key)) return `${named} is the dominant side: it wants to go home to ${home}.`;
   switch (degreeOf(chord.root, key.tonic).step) {
     case 1:
@@ -189,6 +197,6 @@ function diatonicSentence(chord: Chord, key: Key, numeral: string): string {
     case 2:
       return `${named} prepares the dominant.`;
     default:
-      return `${named} belongs to ${describeKey(key)}.`;
+      return `${named} belongs to ${describeKeyIn(naming, key)}.`;
   }
 }

@@ -10,6 +10,7 @@ import {
 } from '../base';
 import { intervalBetween } from './intervals';
 import { alterationOrNull, formatName, leadingName, nameOnly, spellOnStep, stepOfName } from './names';
+import { formatNameIn, type Naming } from './naming';
 import type { Interval, Key, Mode } from './types';
 
 /** Letters in the order in which a key signature sharpens them; flats come the other way round. */
@@ -59,7 +60,7 @@ export const describeKey = (key: Key): string => `${formatName(key.tonic)} ${key
 const NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven'] as const;
 
 /** The signature in words: `one flat (B♭)`, `two sharps (F♯, C♯)`, `no sharps or flats`. */
-export function describeSignature(key: Key): string {
+export function describeSignature(key: Key, naming: Naming = 'letters'): string {
   const fifths = keySignature(key);
   const count = Math.abs(fifths);
   if (count === 0) return 'no sharps or flats';
@@ -67,7 +68,7 @@ export function describeSignature(key: Key): string {
   const order = fifths > 0 ? SHARPENED : FLATTENED;
   const names = order
     .slice(0, Math.min(count, 7))
-    .map((letter) => formatName({ letter, alteration: alterationInKey(key, letter) }));
+    .map((letter) => formatNameIn(naming, { letter, alteration: alterationInKey(key, letter) }));
   return `${NUMBERS[count] ?? count} ${kind}${count === 1 ? '' : 's'} (${names.join(', ')})`;
 }
 

@@ -132,13 +132,21 @@ export const setKey = (lesson: Lesson, pieceId: string, key: Key | null): Lesson
     sameChoice(piece.key, key) ? piece : withChart(lesson, piece, { key }),
   );
 
-/** Writes what was probably meant in place of what is wrong; a problem without a suggestion changes nothing. */
+/**
+ * Writes what was probably meant in place of what is wrong. A problem without a suggestion, or one that the chart
+ * no longer has, changes nothing.
+ */
 export const takeSuggestion = (lesson: Lesson, pieceId: string, problem: ChartProblem): Lesson =>
-  changeLine(lesson, pieceId, (piece) =>
-    problem.suggestion === undefined
+  changeLine(lesson, pieceId, (piece) => {
+    const { problems } = parseChart(piece.chartText, piece.metre, piece.key);
+    const stands = problems.some(
+      ({ line, column, message }) =>
+        line === problem.line && column === problem.column && message === problem.message,
+    );
+    return problem.suggestion === undefined || !stands
       ? piece
-      : withChart(lesson, piece, { chartText: rewritePlace(piece.chartText, problem, problem.suggestion) }),
-  );
+      : withChart(lesson, piece, { chartText: rewritePlace(piece.chartText, problem, problem.suggestion) });
+  });
 
 /** Throws the parked bars of a piece away. */
 export const discardParked = (lesson: Lesson, pieceId: string): Lesson =>

@@ -1,0 +1,95 @@
+import { useMemo } from 'react';
+import { chordFunctions } from '../../core/chart';
+import { type LinePiece, type LineSheet, setKey } from '../../core/lesson';
+import { describeKey, describeKeyIn, sameKey } from '../../core/theory';
+import { useAtWork } from './session';
+
+interface HarmonyProps {
+  readonly piece: LinePiece;
+  readonly sheet: LineSheet;
+}
+
+/** How the key was found and what else it could be, and what every chord does in it. */
+export function Harmony({ piece, sheet }: HarmonyProps) {
+  return (
+    <>
+      <KeyFound piece={piece} sheet={sheet} />
+      <ChordsAtWork sheet={sheet} />
+    </>
+  );
+}
+
+/** The reason for the key that was found, and the next best to choose instead. */
+function KeyFound({ piece, sheet }: HarmonyProps) {
+  const { session } = useAtWork();
+  const naming = sheet.noteNames ?? 'letters';
+  const [best, ...others] = sheet.keyGuesses;
+  if (best === undefined || piece.key !== null || !sameKey(best.key, sheet.key)) return null;
+  const second = others[0];
+  return (
+    <p className="harmony">
+      {best.reason}
+      {second !== undefined && (
+        <>
+          {' It could also be '}
+          <button
+            type="button"
+            className="word"
+            aria-label={`${describeKeyIn(naming, second.key)}: take it as the key`}
+            title={second.reason}
+            onClick={() =>
+              session.lessons.change((lesson) => setKey(lesson, piece.id, second.key), {
+                label: 'change the key',
+              })
+            }
+          >
+            {describeKeyIn(naming, second.key)}
+          </button>
+          .
+        </>
+      )}
+    </p>
+  );
+}
+
+interface AtWorkChord {
+  readonly numeral: string;
+  readonly sentence: string;
+  readonly bars: readonly number[];
+}
+
+/** Each chord once a key and numeral, in the order of the chart, with the bars it stands in. */
+function chordsAtWork(sheet: LineSheet): readonly AtWorkChord[] {
+  const functions = chordFunctions(sheet.chart, sheet.key, [], sheet.noteNames);
+  const found = new Map<string, AtWorkChord>();
+  sheet.chart.bars.forEach((bar, index) => {
+    for (const each of functions[index] ?? []) {
+      if (each === null) continue;
+      const id = `${describeKey(bar.key ?? sheet.key)} ${each.sentence}`;
+      const { numeral, sentence } = each;
+      const bars = found.get(id)?.bars ?? [];
+      found.set(id, { numeral, sentence, bars: bars.at(-1) === bar.number ? bars : [...bars, bar.number] });
+    }
+  });
+  return [...found.values()];
+}
+
+function ChordsAtWork({ sheet }: { readonly sheet: LineSheet }) {
+  const chords = useMemo(() => chordsAtWork(sheet), [sheet]);
+  if (chords.length === 0) return null;
+  return (
+    <details className="chords-at-work">
+      <summary>What the chords do</summary>
+      <ul aria-label="What the chords do">
+        {chords.map(({ numeral, sentence, bars }) => (
+          <li key={`${numeral} ${sentence} ${bars.join()}`}>
+            <span className="chords-at-work__numeral">{numeral}</span> {sentence}{' '}
+            <span className="chords-at-work__bars">
+              {bars.length === 1 ? 'Bar' : 'Bars'} {bars.join(', ')}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
