@@ -125,7 +125,7 @@ export function describeFacts(sheet: LineSheet): string {
   const keyName = (key: Key) => describeKeyIn(sheet.noteNames ?? 'letters', key);
   const doubt =
     best !== undefined && !sameKey(best.key, sheet.key) ? `The chords suggest ${keyName(best.key)}.` : '';
-  return [`${bars}, ${keyStatement(sheet)}.`, describeKeyChanges(sheet), doubt, describeDominants(sheet)]
+  return [`${bars}, ${keyStatement(sheet)}.`, changes === '' ? doubt : changes, describeDominants(sheet)]
     .filter((part) => part !== '')
     .join(' ');
 }
