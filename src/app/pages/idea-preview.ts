@@ -45,7 +45,7 @@ export function singleBar(sheet: LineSheet, index: number): LineSheet | null {
       bars: [written],
     },
     bars: [{ ...bar, written }],
-    breaches: [],
+    findings: [],
     problems: [],
   };
 }

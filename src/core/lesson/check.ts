@@ -33,19 +33,6 @@ function withoutNotes(sheet: LineSheet): Finding[] {
   ];
 }
 
-function tempoOutsideFeel(sheet: LineSheet): Finding[] {
-  const { least, most } = sheet.feel.tempo;
-  return sheet.tempo < least || sheet.tempo > most
-    ? [
-        {
-          pieceId: sheet.id,
-          bar: null,
-          message: `${sheet.feel.name} is usually played at ${least} to ${most} bpm; this piece is set to ${sheet.tempo}.`,
-        },
-      ]
-    : [];
-}
-
 function parkedBars(piece: LinePiece): Finding[] {
   return piece.parked.length === 0
     ? []
@@ -65,12 +52,15 @@ export function checkLesson(lesson: Lesson): readonly Finding[] {
     if (piece.kind !== 'line' || sheet.kind !== 'line') {
       return [];
     }
-    const wincing = sheet.breaches.map(({ bar, message }) => ({ pieceId: piece.id, bar, message }));
+    const music = sheet.findings.map(({ bar, message, repair }) => ({
+      pieceId: piece.id,
+      bar,
+      message: `${message} ${repair}`,
+    }));
     return [
       ...withoutNotes(sheet),
       ...checkHand(piece, lesson.instrument).map((finding) => ({ pieceId: piece.id, ...finding })),
-      ...(sheet.bars.some((bar) => bar.notes.length > 0) ? wincing : []),
-      ...tempoOutsideFeel(sheet),
+      ...music,
       ...parkedBars(piece),
     ];
   });

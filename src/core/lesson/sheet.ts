@@ -1,5 +1,5 @@
 import { feelById } from '../feel';
-import { analyseLine, checkLine } from '../line';
+import { analyseLine, musicFindings } from '../line';
 import type { Naming } from '../theory';
 import { fingerBars, lineContext, strikeNotes } from './fingering';
 import { isHeld } from './held';
@@ -47,7 +47,7 @@ function deriveLine(piece: LinePiece, settings: InstrumentSettings): LineSheet {
     instrument: request.instrument,
     bars,
     fingering: fingering.whole,
-    breaches: checkLine(request, notes),
+    findings: musicFindings(request, notes),
   };
 }
 
