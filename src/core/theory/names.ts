@@ -84,7 +84,7 @@ function naturalHalfSteps(step: number): number {
 }
 
 /** The letter `step` staff steps above C; steps may be negative. */
-export const letterOfStep = (step: number): Letter => LETTERS[((step % 7) + 7) % 7] ?? 'C';
+const letterOfStep = (step: number): Letter => LETTERS[((step % 7) + 7) % 7] ?? 'C';
 
 /**
  * The pitch `halfSteps` above C0, written on staff step `step` if a double alteration reaches it, else on the
