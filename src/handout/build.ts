@@ -1,5 +1,6 @@
 import type { Lesson, Sheet } from '../core/lesson';
 import { layoutScore, loadScoreFonts } from '../score';
+import { codeOf } from './code/lesson-code';
 import { createMeasure, drawPage } from './draw';
 import { loadFaces } from './fonts/load';
 import { handoutPages } from './layout/pages';
@@ -12,23 +13,31 @@ import type { Handout, HandoutPdf } from './types';
 const LANGUAGE = 'en';
 const LOGO_LOST = 'The lesson’s logo could not be read and is left out. Choose it again.';
 
+const NO_CODE = { code: null, remark: null };
+
 /**
  * Lays out and draws the printed sheet of a lesson.
  * @param sheets - one a piece of the lesson, in its order (see `deriveSheets`)
+ * @param address - of the app, for the QR code of the lesson's link; no code is printed without it
  * @throws the network's error when the score's fonts cannot be fetched
  */
-export async function buildHandout(lesson: Lesson, sheets: readonly Sheet[]): Promise<Handout> {
-  const { logo: source } = lesson.handout;
+export async function buildHandout(
+  lesson: Lesson,
+  sheets: readonly Sheet[],
+  address?: string,
+): Promise<Handout> {
+  const { logo: source, code: wanted = false } = lesson.handout;
   const [logo] = await Promise.all([source === undefined ? null : logoOf(source), loadScoreFonts()]);
   const tools = { measure: createMeasure(), engrave: layoutScore };
-  const layout = handoutPages(lesson, sheets, logo, tools);
+  const { code, remark } = wanted && address !== undefined ? codeOf(lesson, address) : NO_CODE;
+  const layout = handoutPages(lesson, sheets, logo, tools, code);
   const lost = source !== undefined && logo === null ? [LOGO_LOST] : [];
   return {
     paper: layout.paper,
     title: layout.title,
     language: LANGUAGE,
     pages: layout.pages.map((_, index) => drawPage(layout, index)),
-    remarks: [...lost, ...layout.remarks],
+    remarks: [...lost, ...(remark === null ? [] : [remark]), ...layout.remarks],
   };
 }
 

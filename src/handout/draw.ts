@@ -92,6 +92,11 @@ function drawMark(mark: Mark, layout: HandoutLayout): SVGElement {
       group.append(...drawFretboard(mark.request).childNodes);
       return group;
     }
+    case 'code':
+      return element('path', {
+        d: mark.outline,
+        transform: `translate(${round(mark.x)} ${round(mark.y)}) scale(${round(mark.width / mark.modules)})`,
+      });
     case 'system':
       return drawScoreSystem(mark.score, mark.system, mark.x, mark.y, layout);
   }

@@ -59,6 +59,10 @@ function drawnMark(mark: Mark, layout: HandoutLayout): SvgElement {
       const transform = `translate(${mark.x} ${mark.y}) scale(${mark.width / mark.request.width})`;
       return svg('g', { transform }, drawnNeck(mark.request));
     }
+    case 'code': {
+      const transform = `translate(${mark.x} ${mark.y}) scale(${mark.width / mark.modules})`;
+      return svg('path', { d: mark.outline, transform });
+    }
     case 'system': {
       const system = layout.scores[mark.score]?.systems[mark.system];
       const transform = `translate(${mark.x} ${mark.y}) scale(${system?.scale ?? 1})`;

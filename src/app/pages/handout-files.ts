@@ -24,7 +24,7 @@ export async function saveHandout(
   onProgress?: (done: number, all: number) => void,
 ): Promise<string | null> {
   const { buildHandout, handoutPdf } = await import('../../handout');
-  const handout = await buildHandout(lesson, deriveSheets(lesson));
+  const handout = await buildHandout(lesson, deriveSheets(lesson), window.location.href);
   const { bytes, missing } = await handoutPdf(handout, onProgress);
   saveFile(`${fileStem(lesson.title)}.pdf`, bytes, 'application/pdf');
   return remarksOn(handout, missing);
@@ -36,5 +36,5 @@ export async function saveHandout(
  */
 export async function printLessonHandout(lesson: Lesson): Promise<void> {
   const { buildHandout, printHandout } = await import('../../handout');
-  await printHandout(await buildHandout(lesson, deriveSheets(lesson)));
+  await printHandout(await buildHandout(lesson, deriveSheets(lesson), window.location.href));
 }

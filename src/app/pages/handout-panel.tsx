@@ -134,6 +134,11 @@ function PaperAndPrint({ handout, set }: PartProps) {
         checked={settings.onePage}
         onChange={(onePage) => set({ onePage })}
       />
+      <CheckField
+        label="QR code that opens the lesson"
+        checked={settings.code}
+        onChange={(code) => set({ code })}
+      />
     </fieldset>
   );
 }

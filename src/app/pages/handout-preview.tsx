@@ -17,7 +17,7 @@ function usePreview(lesson: Lesson): Preview {
     let gone = false;
     const draw = async () => {
       try {
-        const handout = await buildHandout(lesson, deriveSheets(lesson));
+        const handout = await buildHandout(lesson, deriveSheets(lesson), window.location.href);
         if (!gone) setPreview({ kind: 'drawn', handout, lesson });
       } catch {
         if (!gone) setPreview({ kind: 'failed' });

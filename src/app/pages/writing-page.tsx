@@ -144,7 +144,7 @@ function usePrintPages(lesson: Lesson): void {
     const prepare = async () => {
       try {
         const { buildHandout, preparePrint } = await import('../../handout');
-        const handout = await buildHandout(lesson, deriveSheets(lesson));
+        const handout = await buildHandout(lesson, deriveSheets(lesson), window.location.href);
         if (!gone) takeAway = preparePrint(handout);
       } catch {
         // Without the page's fonts there is nothing to print; Export says so when it is asked.

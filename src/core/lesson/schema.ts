@@ -164,6 +164,7 @@ const handoutSchema = z.object({
   ),
   print: z.exactOptional(z.enum(['normal', 'large'])),
   onePage: z.exactOptional(z.boolean()),
+  code: z.exactOptional(z.boolean()),
   header: z.exactOptional(name),
   student: z.exactOptional(name),
   logo: z.exactOptional(

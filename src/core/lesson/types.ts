@@ -105,6 +105,8 @@ export interface HandoutSettings {
   readonly student?: string;
   /** A PNG or JPEG as a data address. */
   readonly logo?: string;
+  /** A QR code of the lesson's link at the end; none when left out. */
+  readonly code?: boolean;
 }
 
 export interface InstrumentSettings {

@@ -1,11 +1,13 @@
 import type { HandoutBlock, Lesson, Sheet } from '../../core/lesson';
 import type { ScoreLayout, ScoreOptions } from '../../score';
 import { cautionRows } from '../blocks/cautions';
+import { codeRows } from '../blocks/code';
 import type { BlockContext, EngravedScore } from '../blocks/context';
 import { headRow, type Logo } from '../blocks/head';
 import { noteRows } from '../blocks/notes';
 import { pieceRows } from '../blocks/piece';
 import { practiceRows } from '../blocks/practice';
+import type { LessonCode } from '../code/lesson-code';
 import { partBlocks } from '../model/blocks';
 import type { FullSettings } from '../model/settings';
 import type { TextMeasure } from './marks';
@@ -25,6 +27,8 @@ export interface Copy {
   readonly sheets: readonly Sheet[];
   readonly settings: FullSettings;
   readonly logo: Logo | null;
+  /** Of the lesson's link; null when it is not wanted or does not fit. */
+  readonly code: LessonCode | null;
   /** Of the printed part of the page, in points. */
   readonly width: number;
 }
@@ -50,6 +54,7 @@ export function composeRows(copy: Copy, spacing: Spacing, tools: Tools): Compose
       return pieceRows(set, piece, context);
     }),
     ...after.flatMap(ofSheet),
+    ...codeRows(copy.code, context),
   ];
   return { rows, scores };
 }

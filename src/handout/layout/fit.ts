@@ -41,8 +41,11 @@ function setPages(copy: Copy, spacing: Spacing, room: Room, tools: Tools) {
   return { pages: breakPages(rows, room), scores };
 }
 
+type Part = HandoutBlock | 'blank bars' | 'code';
+
 /** What can be left out for the sake of one page, what is missed least first (common practice, no source). */
-const DISPENSABLE: readonly { readonly part: HandoutBlock | 'blank bars'; readonly words: string }[] = [
+const DISPENSABLE: readonly { readonly part: Part; readonly words: string }[] = [
+  { part: 'code', words: 'the QR code' },
   { part: 'chart', words: 'the chord chart' },
   { part: 'shapes', words: 'the shapes' },
   { part: 'rhythm', words: 'the tricky rhythm' },
@@ -53,11 +56,7 @@ const DISPENSABLE: readonly { readonly part: HandoutBlock | 'blank bars'; readon
 ];
 
 function onePageRemark(copy: Copy, pages: number, fits: (copy: Copy) => boolean): string {
-  const there = DISPENSABLE.filter(({ part }) =>
-    part === 'blank bars'
-      ? copy.sheets.some(({ kind }) => kind === 'blank') && copy.sheets.some(({ kind }) => kind === 'line')
-      : copy.settings.blocks.includes(part),
-  );
+  const there = DISPENSABLE.filter(({ part }) => isThere(part, copy));
   const start = `The handout needs ${pages} pages.`;
   for (const choice of smallestFirst(there)) {
     if (
@@ -74,11 +73,18 @@ function onePageRemark(copy: Copy, pages: number, fits: (copy: Copy) => boolean)
   return `${start} The music alone does not fit on one: share the bars out over two handouts.`;
 }
 
-function without(copy: Copy, parts: readonly (HandoutBlock | 'blank bars')[]): Copy {
+function isThere(part: Part, copy: Copy): boolean {
+  if (part === 'code') return copy.code !== null;
+  if (part !== 'blank bars') return copy.settings.blocks.includes(part);
+  return copy.sheets.some(({ kind }) => kind === 'blank') && copy.sheets.some(({ kind }) => kind === 'line');
+}
+
+function without(copy: Copy, parts: readonly Part[]): Copy {
   const left = new Set<string>(parts);
   return {
     ...copy,
     sheets: left.has('blank bars') ? copy.sheets.filter(({ kind }) => kind === 'line') : copy.sheets,
+    code: left.has('code') ? null : copy.code,
     settings: { ...copy.settings, blocks: copy.settings.blocks.filter((block) => !left.has(block)) },
   };
 }

@@ -1,7 +1,7 @@
 import type { FretboardRequest } from '../../score';
 
 /** What stands on a page, as data. Lengths are points; `y` of a text is its baseline. */
-export type Mark = TextMark | RuleMark | BoxMark | SystemMark | PictureMark | NeckMark;
+export type Mark = TextMark | RuleMark | BoxMark | SystemMark | PictureMark | NeckMark | CodeMark;
 
 export interface TextStyle {
   readonly size: number;
@@ -60,6 +60,19 @@ export interface PictureMark {
 export interface NeckMark {
   readonly kind: 'neck';
   readonly request: FretboardRequest;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A QR code, drawn in modules and scaled to the width it has on the page. */
+export interface CodeMark {
+  readonly kind: 'code';
+  /** SVG path data in modules. */
+  readonly outline: string;
+  /** Along one side. */
+  readonly modules: number;
   readonly x: number;
   readonly y: number;
   readonly width: number;

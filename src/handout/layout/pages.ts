@@ -1,6 +1,7 @@
 import type { Lesson, Paper, Sheet } from '../../core/lesson';
 import type { ScoreLayout, ScoreOptions } from '../../score';
 import type { Logo } from '../blocks/head';
+import type { LessonCode } from '../code/lesson-code';
 import { type FullSettings, fullSettings } from '../model/settings';
 import type { Room } from './breaks';
 import type { Tools } from './compose';
@@ -36,19 +37,21 @@ const LINE = 1.4;
  * with a few lines as long as others can give it some of theirs.
  * @param sheets - one a piece of the lesson, in its order
  * @param logo - what the lesson's logo was read as
+ * @param code - of the lesson's link, when it is wanted and fits
  */
 export function handoutPages(
   lesson: Lesson,
   sheets: readonly Sheet[],
   logo: Logo | null,
   tools: Tools,
+  code: LessonCode | null = null,
 ): HandoutLayout {
   const settings = fullSettings(lesson.handout);
   const paper = sheetOf(settings.paper);
   const line = sizesFor(settings.print).small.size * LINE;
   const height = paper.bottom - paper.top - line - FURNITURE_GAP;
   const room: Room = { first: height, later: height - line - FURNITURE_GAP };
-  const copy = { lesson, sheets, settings, logo, width: paper.right - paper.left };
+  const copy = { lesson, sheets, settings, logo, code, width: paper.right - paper.left };
   const { pages, scores, remarks } = fitPages(copy, room, { ...tools, engrave: engraveOnce(tools.engrave) });
   return {
     paper: settings.paper,

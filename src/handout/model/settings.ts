@@ -20,6 +20,7 @@ export function fullSettings(settings: HandoutSettings): FullSettings {
     blocks: settings.blocks ?? USUAL_BLOCKS,
     print: settings.print ?? 'normal',
     onePage: settings.onePage ?? false,
+    code: settings.code ?? false,
     header: settings.header ?? '',
     student: settings.student ?? '',
     logo: settings.logo ?? null,

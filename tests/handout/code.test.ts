@@ -1,0 +1,156 @@
+import fc from 'fast-check';
+import jsQR from 'jsqr';
+import { describe, expect, test } from 'vitest';
+import { createRandom } from '../../src/core/base';
+import { readLessonLink, writeLessonLink } from '../../src/core/exchange';
+import { deriveSheets, type Lesson, SAMPLE_TITLES, sampleLesson } from '../../src/core/lesson';
+import { codeOf, type LessonCode } from '../../src/handout/code/lesson-code';
+import { outlineOf } from '../../src/handout/code/outline';
+import { handoutPages } from '../../src/handout/layout/pages';
+import { points } from '../../src/handout/layout/paper';
+import { engrave } from '../../src/score/engrave';
+import { measureAsPrinted } from './drawn';
+import { layOut, lessonWith } from './lessons';
+
+const PAGE = 'https://example.org/bass/';
+const SAMPLE = lessonWith({});
+
+interface Upright {
+  readonly x: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly turn: 1 | -1;
+}
+
+/** The upright lines of an outline, downwards or upwards; none of its lines may slant. */
+function uprightsOf(outline: string): readonly Upright[] {
+  return outline
+    .split('M')
+    .slice(1)
+    .flatMap((loop) => {
+      const corners = loop
+        .replace('Z', '')
+        .split('L')
+        .map((corner) => corner.split(' ').map(Number));
+      return corners.flatMap(([x = 0, y = 0], index): Upright[] => {
+        const [toX = 0, toY = 0] = corners[(index + 1) % corners.length] ?? [];
+        if (x !== toX && y !== toY) throw new Error('the outline has a slanting line');
+        return [{ x, top: Math.min(y, toY), bottom: Math.max(y, toY), turn: toY > y ? 1 : -1 }];
+      });
+    });
+}
+
+/** What is dark inside an outline, by how often it winds round every module (SVG 2, fill-rule nonzero). */
+function filled(outline: string, modules: number): readonly (readonly boolean[])[] {
+  const turns = Array.from({ length: modules }, () => new Array<number>(modules + 1).fill(0));
+  for (const { x, top, bottom, turn } of uprightsOf(outline)) {
+    for (const row of turns.slice(top, bottom)) row[x] = (row[x] ?? 0) + turn;
+  }
+  return turns.map((row) => {
+    let winding = 0;
+    return row.slice(0, modules).map((turn) => {
+      winding += turn;
+      return winding !== 0;
+    });
+  });
+}
+
+/** The text that an independent reader (jsQR) finds in a drawn code. */
+function scan(outline: string, modules: number): string | null {
+  const dark = filled(outline, modules);
+  const [scale, quiet] = [4, 4];
+  const side = (modules + 2 * quiet) * scale;
+  const pixels = new Uint8ClampedArray(side * side * 4).fill(255);
+  for (let y = 0; y < side; y += 1) {
+    for (let x = 0; x < side; x += 1) {
+      if (dark[Math.floor(y / scale) - quiet]?.[Math.floor(x / scale) - quiet] !== true) continue;
+      pixels.fill(0, (y * side + x) * 4, (y * side + x) * 4 + 3);
+    }
+  }
+  return jsQR(pixels, side, side)?.data ?? null;
+}
+
+const samples: readonly Lesson[] = SAMPLE_TITLES.map((_, index) => sampleLesson(index, 'sample'));
+
+describe('the code of the lesson’s link', () => {
+  test.each(samples.map((lesson) => [lesson.title, lesson] as const))('opens the lesson: %s', (_, lesson) => {
+    const { code, remark } = codeOf(lesson, PAGE);
+    expect(remark).toBeNull();
+    const read = readLessonLink(scan(code?.outline ?? '', code?.modules ?? 0) ?? '');
+    expect(read).toEqual({ ok: true, value: lesson });
+  });
+
+  test('fills the largest code to the last byte; one more is too long, and is said to be', () => {
+    const length = writeLessonLink(SAMPLE, PAGE).length;
+    const address = `${PAGE}${'x'.repeat(2_953 - length)}`;
+    const { code, remark } = codeOf(SAMPLE, address);
+    expect(remark).toBeNull();
+    // Version 40 has 177 modules (ISO/IEC 18004, table 1).
+    expect(code?.modules).toBe(177);
+    expect(scan(code?.outline ?? '', 177)).toBe(writeLessonLink(SAMPLE, address));
+    expect(codeOf(SAMPLE, `${address}x`)).toEqual({
+      code: null,
+      remark: 'The lesson is too long for a QR code: its link has 2954 characters, and a code holds 2953.',
+    });
+  });
+
+  test('a logo that makes the link too long is named', () => {
+    const draw = createRandom(7);
+    const logo = Array.from({ length: 6_000 }, () => String.fromCharCode(65 + draw.below(26))).join('');
+    const lesson = lessonWith({ logo: `data:image/png;base64,${logo}` });
+    const { code, remark } = codeOf(lesson, PAGE);
+    expect(code).toBeNull();
+    expect(remark).toMatch(/too long for a QR code.* Without the logo it fits\.$/);
+  });
+});
+
+describe('the code on the page', () => {
+  const place = (code: LessonCode) => {
+    const tools = { measure: measureAsPrinted, engrave };
+    const { pages } = handoutPages(SAMPLE, deriveSheets(SAMPLE), null, tools, code);
+    const page = pages.at(-1);
+    return { page, mark: page?.marks.find((mark) => mark.kind === 'code') };
+  };
+
+  test.each([21, 57, 101, 145, 177])(
+    '%i modules are large enough to be scanned, and on the paper',
+    (modules) => {
+      const { page, mark } = place({ modules, outline: '' });
+      if (page === undefined || mark === undefined) throw new Error('there is no code');
+      expect(mark.width / modules).toBeGreaterThanOrEqual(points(0.4) - 1e-9);
+      expect(mark.y + mark.height).toBeLessThan(page.height - points(15));
+      expect(mark.x + mark.width).toBeLessThan(page.width / 2);
+      // Four modules round a code stay white (ISO/IEC 18004).
+      const quiet = (4 * mark.width) / modules;
+      const near = page.marks.filter(
+        (other) =>
+          other.kind === 'text' &&
+          other.anchor === 'start' &&
+          other.x < mark.x + mark.width + quiet - 1e-9 &&
+          other.y > mark.y - quiet,
+      );
+      expect(near).toEqual([]);
+    },
+  );
+
+  test('is not there unless it is given', () => {
+    expect(layOut(SAMPLE).pages.flatMap(({ marks }) => marks.filter(({ kind }) => kind === 'code'))).toEqual(
+      [],
+    );
+  });
+});
+
+describe('the outline of dark modules', () => {
+  test('encloses them and nothing else', () => {
+    const square = fc.integer({ min: 1, max: 9 }).chain((size) => {
+      const row = fc.array(fc.boolean(), { minLength: size, maxLength: size });
+      return fc.array(row, { minLength: size, maxLength: size });
+    });
+    fc.assert(
+      fc.property(square, (dark) => {
+        expect(filled(outlineOf(dark), dark.length)).toEqual(dark);
+      }),
+      { seed: 9, numRuns: 200 },
+    );
+  });
+});
