@@ -34,6 +34,20 @@ const CLEARLY_BETTER = 0.25;
 /** Fewer bars than this do not establish a key. */
 const LEAST_BARS = 4;
 
+const MOST_REMEMBERED = 200;
+const remembered = new Map<string, readonly KeyGuess[]>();
+
+/** {@link findKey} for a section, which is asked about again at every keystroke in another one. */
+function guessesOf(chords: readonly WeightedChord[]): readonly KeyGuess[] {
+  const id = chords.map(({ chord, weight }) => `${chord.symbol}@${weight}`).join(' ');
+  const known = remembered.get(id);
+  if (known) return known;
+  if (remembered.size >= MOST_REMEMBERED) remembered.clear();
+  const guesses = findKey(chords);
+  remembered.set(id, guesses);
+  return guesses;
+}
+
 /**
  * Finds the key of a chart and those of its sections. A key that the chart names with a directive stands; a
  * section without one has the chart's key unless it is four bars or longer and clearly in another.
@@ -46,7 +60,7 @@ export function findChartKeys(chart: Chart, options: KeyFindingOptions = {}): Ch
     const named = bars[0]?.key;
     if (named) return named;
     if (!whole || bars.length < LEAST_BARS) return whole;
-    const [best, ...others] = findKey(weightedChords(bars));
+    const [best, ...others] = guessesOf(weightedChords(bars));
     const asWhole = others.find((guess) => sameKey(guess.key, whole));
     return best && asWhole && best.score - asWhole.score >= CLEARLY_BETTER ? best.key : whole;
   });
