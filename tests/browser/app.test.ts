@@ -109,7 +109,7 @@ describe.each(WIDTHS)('the writing page at $width pixels', ({ width, height }) =
     const file = await (await download).path();
     const pdf = await readFile(file);
     expect(pdf.subarray(0, 5).toString('latin1')).toBe('%PDF-');
-    expect((await download).suggestedFilename()).toBe('ferry-queue-week-3.pdf');
+    expect((await download).suggestedFilename()).toBe('ferry-queue-week-3-g-minor-132-bpm.pdf');
     expectClean();
   });
 
@@ -214,6 +214,7 @@ async function openFile(page: Page, name: string, buffer: Buffer): Promise<void>
 describe('what is handed out', () => {
   test.each([
     ['MusicXML', 'ferry-queue-week-3-f-major-126-bpm.musicxml', '<?xml'],
+    ['MusicXML, compressed', 'ferry-queue-week-3-f-major-126-bpm.mxl', 'PK'],
     ['MIDI', 'ferry-queue-week-3-f-major-126-bpm.mid', 'MThd'],
     ['Text tab', 'ferry-queue-week-3-f-major-126-bpm.txt', 'Ferry queue'],
     ['Audio (WAV)', 'ferry-queue-week-3-f-major-126-bpm.wav', 'RIFF'],
@@ -225,6 +226,15 @@ describe('what is handed out', () => {
     expect((await download).suggestedFilename()).toBe(name);
     const content = await readFile(await (await download).path());
     expect(content.subarray(0, 200).toString('latin1')).toContain(beginning);
+    expectClean();
+  });
+
+  test('a browser that does not copy gets a sentence that names another way', async () => {
+    const { page, expectClean } = await openDrawn();
+    await page.evaluate(() => Object.defineProperty(navigator, 'clipboard', { value: undefined }));
+    await button(page, 'Export').click();
+    await page.getByRole('menuitem', { name: 'Copy a link' }).click();
+    await page.getByText(/does not let the page copy the link\. Send the lesson file/).waitFor();
     expectClean();
   });
 

@@ -11,6 +11,13 @@ describe('the name of an exported file', () => {
     expect(exportName(sheet, 'Ferry queue, week 3')).toBe('Ferry queue, week 3, Line, B flat major, 90 bpm');
   });
 
+  it('still says key and tempo after names of any length', () => {
+    const name = exportName({ ...sheet, name: 'ab '.repeat(100) }, 'A lesson with a long name '.repeat(9));
+    expect(name).toMatch(/^A lesson with .*, ab ab .*, B flat major, 90 bpm$/);
+    // Some systems take 255 bytes, three of them for a character of East Asian scripts.
+    expect([...name].length).toBeLessThanOrEqual(80);
+  });
+
   it('does not say the same name twice', () => {
     expect(exportName({ ...sheet, name: 'Ferry queue' }, 'Ferry queue, week 3')).toBe(
       'Ferry queue, week 3, B flat major, 90 bpm',

@@ -52,6 +52,17 @@ async function saveMusicXml(session: Session, lesson: Lesson): Promise<void> {
   );
 }
 
+async function saveMxl(session: Session, lesson: Lesson): Promise<void> {
+  const line = lineToExport(session, lesson);
+  if (line === null) return;
+  const { exportName, packMxl, writeMusicXml } = await import('../../core/exchange');
+  saveFile(
+    `${fileStem(exportName(line.sheet, lesson.title))}.mxl`,
+    new Uint8Array(packMxl(writeMusicXml(line.sheet, lesson.title))),
+    'application/vnd.recordare.musicxml',
+  );
+}
+
 async function saveTextTab(session: Session, lesson: Lesson): Promise<void> {
   const line = lineToExport(session, lesson);
   if (line === null) return;
@@ -85,12 +96,24 @@ async function saveMidi(session: Session, lesson: Lesson): Promise<void> {
   saveFile(`${fileStem(exportName(sheet, lesson.title))}.mid`, new Uint8Array(bytes), 'audio/midi');
 }
 
+/** Addresses of this length are to be let through everywhere (RFC 9110, 4.1); mail programs cut longer ones. */
+const SAFE_LINK = 8_000;
+const COPIED = 'The link is copied. It holds the whole lesson; whoever opens it gets a copy of their own.';
+const LONG_LINK =
+  'It is long, and some mail programs cut long links off: the lesson file is the safer way to send it.';
+const NO_CLIPBOARD =
+  'This browser does not let the page copy the link. Send the lesson file instead: it holds the same lesson.';
+
 async function copyLink(session: Session, lesson: Lesson): Promise<void> {
   const { writeLessonLink } = await import('../../core/exchange');
-  await navigator.clipboard.writeText(writeLessonLink(lesson, window.location.href));
-  session.editor.setState({
-    notice: 'The link is copied. It holds the whole lesson; whoever opens it gets a copy of their own.',
-  });
+  const link = writeLessonLink(lesson, window.location.href);
+  try {
+    await navigator.clipboard.writeText(link);
+  } catch {
+    session.editor.setState({ notice: NO_CLIPBOARD });
+    return;
+  }
+  session.editor.setState({ notice: link.length > SAFE_LINK ? `${COPIED} ${LONG_LINK}` : COPIED });
 }
 
 async function saveAudio(session: Session, lesson: Lesson): Promise<void> {
@@ -122,11 +145,12 @@ export function useExports(): readonly MenuGroup[] {
       items: [
         {
           label: 'Handout (PDF)',
-          note: 'To print or to send.',
+          note: 'To print later or to send. It looks the same everywhere.',
           onChoose: () => void attempt(session, 'The handout', (lesson) => savePdf(session, lesson)),
         },
         {
           label: 'Print the handout',
+          note: 'On paper, now.',
           onChoose: () => void attempt(session, 'The printed page', printLessonHandout),
         },
       ],
@@ -136,23 +160,28 @@ export function useExports(): readonly MenuGroup[] {
       items: [
         {
           label: 'MusicXML',
-          note: 'Staff, tab and chords for a notation program.',
+          note: 'Staff, tab and chords, to go on writing in a notation program.',
           onChoose: () =>
             void attempt(session, 'The MusicXML file', (lesson) => saveMusicXml(session, lesson)),
         },
         {
+          label: 'MusicXML, compressed',
+          note: 'The same as a small .mxl file, for a notation program that prefers it.',
+          onChoose: () => void attempt(session, 'The MusicXML file', (lesson) => saveMxl(session, lesson)),
+        },
+        {
           label: 'Text tab',
-          note: 'For a message or a forum.',
+          note: 'Plain letters and numbers, for a message or a forum.',
           onChoose: () => void attempt(session, 'The text tab', (lesson) => saveTextTab(session, lesson)),
         },
         {
           label: 'MIDI',
-          note: 'With the parts that are switched on.',
+          note: 'The notes of the parts that are switched on, for a sequencer or a keyboard.',
           onChoose: () => void attempt(session, 'The MIDI file', (lesson) => saveMidi(session, lesson)),
         },
         {
           label: 'Audio (WAV)',
-          note: 'As it is played now, once through.',
+          note: 'To play along with anywhere: as it is played now, once through.',
           onChoose: () => void attempt(session, 'The audio file', (lesson) => saveAudio(session, lesson)),
         },
       ],
@@ -163,7 +192,7 @@ export function useExports(): readonly MenuGroup[] {
         {
           label: 'Lesson file',
           note: 'To keep, or to open on another device.',
-          onChoose: () => saveLessonFile(session.lessons.getState().lesson),
+          onChoose: () => void attempt(session, 'The lesson file', async (lesson) => saveLessonFile(lesson)),
         },
         {
           label: 'Copy a link',

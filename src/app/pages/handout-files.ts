@@ -1,4 +1,4 @@
-import { deriveSheets, type Lesson } from '../../core/lesson';
+import { deriveSheets, type Lesson, type Sheet } from '../../core/lesson';
 import type { Handout } from '../../handout';
 import { fileStem, saveFile } from './files';
 
@@ -13,6 +13,15 @@ function remarksOn(handout: Handout, missing: readonly string[]): string | null 
   return sentences.length === 0 ? null : sentences.join(' ');
 }
 
+/** The name of the file: key and tempo as well when the lesson is about one line. */
+async function nameOf(lesson: Lesson, sheets: readonly Sheet[]): Promise<string> {
+  const lines = sheets.flatMap((sheet) => (sheet.kind === 'line' ? [sheet] : []));
+  const [line] = lines;
+  if (line === undefined || lines.length > 1) return lesson.title;
+  const { exportName } = await import('../../core/exchange');
+  return exportName(line, lesson.title);
+}
+
 /**
  * Saves the lesson's handout as a PDF.
  * @param onProgress - called after every page
@@ -24,9 +33,10 @@ export async function saveHandout(
   onProgress?: (done: number, all: number) => void,
 ): Promise<string | null> {
   const { buildHandout, handoutPdf } = await import('../../handout');
-  const handout = await buildHandout(lesson, deriveSheets(lesson), window.location.href);
+  const sheets = deriveSheets(lesson);
+  const handout = await buildHandout(lesson, sheets, window.location.href);
   const { bytes, missing } = await handoutPdf(handout, onProgress);
-  saveFile(`${fileStem(lesson.title)}.pdf`, bytes, 'application/pdf');
+  saveFile(`${fileStem(await nameOf(lesson, sheets))}.pdf`, bytes, 'application/pdf');
   return remarksOn(handout, missing);
 }
 
