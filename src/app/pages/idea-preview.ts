@@ -5,7 +5,7 @@ import type { Idea } from '../../core/line';
 const tried = new WeakMap<LinePiece, Map<string, LinePiece>>();
 
 /** The piece as it would be with the idea in the bar (index from 0); the lesson itself is not touched. */
-export function withIdea(piece: LinePiece, bar: number, idea: Idea): LinePiece {
+function withIdea(piece: LinePiece, bar: number, idea: Idea): LinePiece {
   const known = tried.get(piece) ?? new Map<string, LinePiece>();
   tried.set(piece, known);
   const key = `${bar} ${idea.id}`;
