@@ -11,6 +11,7 @@ import {
   setTempo,
 } from '../../src/core/lesson';
 import { buildPerformance, PARTS } from '../../src/core/performance';
+import { codeOf } from '../../src/handout/code/lesson-code';
 
 const PIECE = 'piece-1';
 
@@ -23,7 +24,7 @@ function lessonOf(bars: number): Lesson {
 
 function sheetOf({ pieces, instrument }: Lesson): LineSheet {
   const [piece] = pieces;
-  const sheet = piece && deriveSheet(piece, instrument);
+  const sheet = piece && deriveSheet(piece, instrument, 'letters');
   if (sheet?.kind !== 'line') throw new Error('no line');
   return sheet;
 }
@@ -49,6 +50,9 @@ for (const bars of [32, 512]) {
     });
     bench('lesson link', () => {
       writeLessonLink(lesson, 'https://example.org/');
+    });
+    bench('QR code of the link, or the sentence that it does not fit', () => {
+      codeOf(lesson, 'https://example.org/');
     });
   });
 }
