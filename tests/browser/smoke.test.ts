@@ -24,6 +24,14 @@ describe('the built app, below some folder of a static host', () => {
     expect(policy).not.toMatch(/unsafe-inline|unsafe-eval|https?:|\*/);
   });
 
+  test('brings the notices of the packages and fonts it is built with', async () => {
+    const notices = await (await fetch(new URL('third-party.txt', inject('site').app))).text();
+    for (const name of ['react 19', 'vexflow 5', 'tone 15', 'pdfkit', 'bravura', 'academico', 'atkinson']) {
+      expect(notices).toContain(name);
+    }
+    expect(notices).toContain('SIL OPEN FONT LICENSE Version 1.1');
+  });
+
   test('needs less than 200 kB of script and style to be seen and typed into', async () => {
     const { app } = inject('site');
     const html = await (await fetch(app)).text();
