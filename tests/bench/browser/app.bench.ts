@@ -1,0 +1,111 @@
+import { gzipSync } from 'node:zlib';
+import { chromium, type Page } from 'playwright-core';
+import { afterAll, bench, describe, inject } from 'vitest';
+import { findTestBrowser } from '../../support/chromium';
+
+const { executablePath, environment } = await findTestBrowser();
+const browser = await chromium.launch({
+  executablePath,
+  args: [
+    '--no-sandbox',
+    '--disable-gpu',
+    '--disable-background-networking',
+    '--autoplay-policy=no-user-gesture-required',
+  ],
+  env: { PATH: process.env.PATH ?? '', HOME: process.env.HOME ?? '', ...environment },
+});
+afterAll(() => browser.close());
+
+const { app } = inject('site');
+
+/** A page nobody has been at before, with the chart to be seen and typed into. */
+async function openNew(): Promise<Page> {
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+  const page = await context.newPage();
+  await page.goto(app);
+  await page.getByRole('textbox', { name: 'Chord chart' }).waitFor();
+  return page;
+}
+
+/** Every file that a first visit asks for at once, and those it asks for after a moment, gzipped. */
+async function sizesOfFirstVisit(): Promise<string> {
+  const context = await browser.newContext();
+  const page = await context.newPage();
+  const lines: string[] = [];
+  let total = 0;
+  page.on('response', async (response) => {
+    const body = await response.body().catch(() => Buffer.alloc(0));
+    const size = gzipSync(body).length;
+    total += size;
+    lines.push(
+      `${(size / 1000).toFixed(1).padStart(8)} kB  ${new URL(response.url()).pathname.split('/').at(-1)}`,
+    );
+  });
+  await page.goto(app);
+  await page.waitForLoadState('networkidle');
+  await page.waitForTimeout(5000);
+  await context.close();
+  return [...lines, `${(total / 1000).toFixed(1).padStart(8)} kB  in all, fonts included`].join('\n');
+}
+process.stdout.write(`What a first visit loads, in this order, gzipped:\n${await sizesOfFirstVisit()}\n`);
+
+const once = { iterations: 5, warmupIterations: 1, time: 0, warmupTime: 0 };
+
+describe('a first visit', () => {
+  bench(
+    'until the chart can be seen and typed into',
+    async () => {
+      await (await openNew()).context().close();
+    },
+    once,
+  );
+});
+
+/** Without the count-in, so that the first bar is the first sound. */
+async function readyToPlay(): Promise<Page> {
+  const page = await openNew();
+  await page.getByRole('figure', { name: 'Score' }).first().locator('svg').first().waitFor();
+  await page
+    .getByRole('switch', { name: 'Count-in' })
+    .or(page.getByRole('checkbox', { name: 'Count-in' }))
+    .click();
+  await page.waitForTimeout(4000);
+  return page;
+}
+
+describe('from a click on Play', async () => {
+  const page = await readyToPlay();
+  bench(
+    'until the first bar sounds, the sounds at hand after the first time',
+    async () => {
+      await page.getByRole('button', { name: 'Play', exact: true }).click();
+      await page
+        .getByRole('status', { name: 'Playback' })
+        .getByText(/Playing bar/)
+        .waitFor();
+      await page.getByRole('button', { name: 'Stop', exact: true }).click();
+    },
+    once,
+  );
+});
+
+/** Presses the button and waits until the browser has painted what came of it. */
+const takeAndPaint = (page: Page, index: number): Promise<void> =>
+  page.evaluate(async (index) => {
+    const takes = [...document.querySelectorAll('button')].filter(
+      (button) => button.textContent === 'Take it',
+    );
+    takes[index % takes.length]?.click();
+    for (let frame = 0; frame < 2; frame += 1) await new Promise((done) => requestAnimationFrame(done));
+  }, index);
+
+describe('taking an idea (aim: under 50 ms)', async () => {
+  const page = await openNew();
+  await page.getByRole('button', { name: /^Bar 2,/ }).click();
+  await page.getByRole('list', { name: 'Ideas for bar 2' }).getByRole('button').first().waitFor();
+  let turn = 0;
+  bench('until the sheet is painted again', async () => {
+    turn += 1;
+    await takeAndPaint(page, turn);
+  });
+});
