@@ -10,24 +10,8 @@ import { SHUFFLE_BLUES } from './shuffle-blues';
 import { SOUL_BACKBEAT } from './soul-backbeat';
 import { STEPPERS } from './steppers';
 import { TWO_BEAT } from './two-beat';
-import type { Feel, FeelId, FeelMetre } from './types';
+import { FEEL_IDS, type Feel, type FeelId, type FeelMetre } from './types';
 import { WALKING_SWING } from './walking-swing';
-
-/** Every feel, in the order in which a teacher is offered them. */
-export const FEELS: readonly Feel[] = [
-  EARLY_SKA,
-  ROCKSTEADY,
-  ONE_DROP,
-  ROCKERS,
-  STEPPERS,
-  REVIVAL_SKA,
-  SOUL_BACKBEAT,
-  TWO_BEAT,
-  SHUFFLE_BLUES,
-  WALKING_SWING,
-  BOSSA,
-  DISCO,
-];
 
 const BY_ID: Readonly<Record<FeelId, Feel>> = {
   'early-ska': EARLY_SKA,
@@ -43,6 +27,9 @@ const BY_ID: Readonly<Record<FeelId, Feel>> = {
   bossa: BOSSA,
   disco: DISCO,
 };
+
+/** Every feel, in the order in which a teacher is offered them. */
+export const FEELS: readonly Feel[] = FEEL_IDS.map((id) => BY_ID[id]);
 
 export const feelById = (id: FeelId): Feel => BY_ID[id];
 

@@ -1,18 +1,22 @@
 import type { Bpm, Metre } from '../base';
 
-export type FeelId =
-  | 'early-ska'
-  | 'rocksteady'
-  | 'one-drop'
-  | 'rockers'
-  | 'steppers'
-  | 'revival-ska'
-  | 'soul-backbeat'
-  | 'two-beat'
-  | 'shuffle-blues'
-  | 'walking-swing'
-  | 'bossa'
-  | 'disco';
+/** Every feel's name in a lesson, in the order in which a teacher is offered them. */
+export const FEEL_IDS = [
+  'early-ska',
+  'rocksteady',
+  'one-drop',
+  'rockers',
+  'steppers',
+  'revival-ska',
+  'soul-backbeat',
+  'two-beat',
+  'shuffle-blues',
+  'walking-swing',
+  'bossa',
+  'disco',
+] as const;
+
+export type FeelId = (typeof FEEL_IDS)[number];
 
 /**
  * A rhythm in text, one character a step, the steps sharing the bar evenly: `x` a hit or the start of a

@@ -9,8 +9,7 @@ import {
   type StringNumber,
   type Ticks,
 } from '../base';
-import type { FeelId } from '../feel';
-import { FEELS } from '../feel';
+import { FEEL_IDS } from '../feel';
 import type { HandSystem } from '../fretboard';
 import { type Level, TECHNIQUES } from '../line';
 import { NAMINGS } from '../theory';
@@ -104,8 +103,9 @@ const handSchema = z.object({
   oneTwoFourBelow: z.exactOptional(fretSchema),
 });
 
+/** By written numbers: a pickup is bar 0. */
 const passageSchema = z
-  .object({ first: whole(1, LIMITS.bars), last: whole(1, LIMITS.bars) })
+  .object({ first: whole(0, LIMITS.bars), last: whole(0, LIMITS.bars) })
   .check(z.refine((passage) => passage.first <= passage.last, 'a passage must end after it begins'));
 
 const playingSchema = z.object({
@@ -120,7 +120,7 @@ const playingSchema = z.object({
   tempoShare: whole(20, 200),
 });
 
-const feelSchema = z.enum(FEELS.map((feel) => feel.id) as [FeelId, ...FeelId[]]);
+const feelSchema = z.enum(FEEL_IDS);
 
 const linePieceSchema = z.object({
   kind: z.literal('line'),
