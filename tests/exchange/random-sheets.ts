@@ -154,6 +154,7 @@ function sheetFrom(made: Ingredients): LineSheet {
       bars: lineBars,
     },
     instrument,
+    'letters',
   );
   if (sheet.kind !== 'line') throw new Error('A line piece gives a line sheet.');
   return sheet;

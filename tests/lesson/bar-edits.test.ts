@@ -29,7 +29,7 @@ function line(lesson: Lesson): LinePiece {
 
 /** The chart as the sheet shows it, each bar by its harmony. */
 function shown(lesson: Lesson): readonly string[] {
-  const sheet = deriveSheet(line(lesson), lesson.instrument);
+  const sheet = deriveSheet(line(lesson), lesson.instrument, lesson.noteNames);
   return sheet.kind === 'line' ? sheet.chart.bars.map(barSignature) : [];
 }
 
@@ -114,7 +114,7 @@ describe('editing the chart on the sheet', () => {
 describe('a problem of the chart', () => {
   it('is mended by what was probably meant', () => {
     const lesson = lessonWith('| F | Gmni |');
-    const sheet = deriveSheet(line(lesson), lesson.instrument);
+    const sheet = deriveSheet(line(lesson), lesson.instrument, lesson.noteNames);
     const problem = sheet.kind === 'line' ? sheet.problems[0] : undefined;
     expect(problem?.suggestion).toBe('Gm');
     expect(problem && line(takeSuggestion(lesson, PIECE, problem)).chartText).toBe('| F | Gm |');

@@ -43,7 +43,7 @@ function piece(lesson: Lesson): LinePiece {
 }
 
 function sheet(lesson: Lesson): LineSheet {
-  const derived = deriveSheet(piece(lesson), lesson.instrument);
+  const derived = deriveSheet(piece(lesson), lesson.instrument, lesson.noteNames);
   if (derived.kind !== 'line') throw new Error('not a line');
   return derived;
 }

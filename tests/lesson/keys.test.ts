@@ -22,7 +22,7 @@ const lessonWith = (chart: string): Lesson => setChartText(newLesson('test', 'Te
 
 function sheetOf(lesson: Lesson): LineSheet {
   const piece = linePiece(lesson, PIECE);
-  const sheet = piece && deriveSheet(piece, lesson.instrument);
+  const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
   if (sheet?.kind !== 'line') throw new Error('the line piece is gone');
   return sheet;
 }

@@ -16,7 +16,7 @@ const samples = [sampleLesson(0, 'test'), sampleLesson(1, 'test')];
 
 function sheet(lesson: Lesson): LineSheet {
   const piece = linePiece(lesson, 'piece-1');
-  const derived = piece && deriveSheet(piece, lesson.instrument);
+  const derived = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
   if (derived?.kind !== 'line') throw new Error('the line piece is gone');
   return derived;
 }

@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { chordsOf, degreesLine, describeFacts, describePiece, listOf } from '../../src/app/pages/describe';
+import {
+  chordsOf,
+  degreesLine,
+  describeFacts,
+  describePiece,
+  listOf,
+  stringName,
+} from '../../src/app/pages/describe';
 import { fileStem } from '../../src/app/pages/files';
 import { COMMON_TIME, ticks } from '../../src/core/base';
 import { deriveSheet, type LineSheet, newLesson, setChartText, setFeel, setKey } from '../../src/core/lesson';
@@ -14,7 +21,7 @@ function sheetOf(chart: string, key?: string): LineSheet {
   const parsed = key === undefined ? null : parseKey(key);
   const lesson = parsed?.ok ? setKey(typed, id, parsed.value) : typed;
   const [piece] = lesson.pieces;
-  const sheet = piece && deriveSheet(piece, lesson.instrument);
+  const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
   if (sheet?.kind !== 'line') throw new Error('The lesson has no line');
   return sheet;
 }
@@ -94,4 +101,12 @@ test.each([
   ['夜の電車', '夜の電車'],
 ])('%s is saved as %s', (title, stem) => {
   expect(fileStem(title)).toBe(stem);
+});
+
+test('a string is called by the name of its open note, accidental and all', () => {
+  const sheet = sheetOf('| C |');
+  const lowered = { letter: 'E', alteration: -1, octave: 1 } as const;
+  const tuned = { ...sheet, instrument: { ...sheet.instrument, openStrings: [lowered] } };
+  expect(stringName(tuned, 1)).toBe('E♭');
+  expect(stringName(tuned, 2)).toBe('');
 });

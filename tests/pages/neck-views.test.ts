@@ -19,7 +19,7 @@ const sheetOf = (chart: string): LineSheet =>
 
 function lineSheet(lesson: Lesson): LineSheet {
   const piece = linePiece(lesson, 'piece-1');
-  const sheet = piece && deriveSheet(piece, lesson.instrument);
+  const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
   if (sheet?.kind !== 'line') throw new Error('not a line');
   return sheet;
 }

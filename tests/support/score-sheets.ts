@@ -53,6 +53,7 @@ export function sheetOf(request: SheetRequest): LineSheet {
       bars,
     },
     createInstrument(TUNINGS.find(({ id }) => id === request.tuning)?.openStrings),
+    'letters',
   );
   if (sheet.kind !== 'line') throw new Error('A line piece gives a line sheet.');
   return sheet;

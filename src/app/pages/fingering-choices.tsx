@@ -17,8 +17,8 @@ import {
 } from '../../core/lesson';
 import { formatName } from '../../core/theory';
 import { SelectField, SelectWord } from '../controls';
-import { countOf } from './describe';
-import { useAtWork } from './session';
+import { countOf, stringName } from './describe';
+import { useAtWork, useNoteNames } from './session';
 
 interface FingeringChoicesProps {
   readonly piece: LinePiece;
@@ -29,7 +29,7 @@ interface FingeringChoicesProps {
 
 /** Where and how a bar is played: its notes with their pins, the hand's position, and other ways to play it. */
 export function FingeringChoices({ piece, instrument, bar }: FingeringChoicesProps) {
-  const sheet = deriveSheet(piece, instrument);
+  const sheet = deriveSheet(piece, instrument, useNoteNames());
   const [open, setOpen] = useState(false);
   const shown = sheet.kind === 'line' ? sheet.bars[bar] : undefined;
   if (sheet.kind !== 'line' || shown === undefined || shown.notes.length === 0) return null;
@@ -61,11 +61,6 @@ export function FingeringChoices({ piece, instrument, bar }: FingeringChoicesPro
 interface BarProps extends FingeringChoicesProps {
   readonly sheet: LineSheet;
 }
-
-const stringName = (sheet: LineSheet, string: number): string => {
-  const open = sheet.instrument.openStrings[string - 1];
-  return open === undefined ? '' : formatName(open);
-};
 
 const placeText = (sheet: LineSheet, string: number, at: number): string =>
   `${stringName(sheet, string)} string, ${at === 0 ? 'open' : `fret ${at}`}`;

@@ -1,4 +1,4 @@
-import { useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
+import { useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { useStore } from 'zustand';
 import type { Metre } from '../../core/base';
 import type { InstrumentSettings, LinePiece, LineSheet } from '../../core/lesson';
@@ -7,7 +7,7 @@ import { degreesLine, describeTechniques } from './describe';
 import { useNear, useWidth, whenIdle } from './hooks';
 import { sheetWithIdea, singleBar } from './idea-preview';
 import { useScore } from './score-ready';
-import { useAtWork } from './session';
+import { useAtWork, useNoteNames } from './session';
 
 interface IdeaCardProps {
   readonly idea: Idea;
@@ -16,56 +16,55 @@ interface IdeaCardProps {
   readonly piece: LinePiece;
   readonly instrument: InstrumentSettings;
   readonly bar: number;
+  /** The bar's number as written. */
+  readonly number: number;
   readonly metre: Metre;
+  /** What it teaches and plays in words, unlike those of the other ideas. */
+  readonly name: string;
   readonly inLine: boolean;
   readonly onTake: () => void;
 }
 
 /** One idea: its degrees, what it teaches and why, how it looks, how it sounds in its place. */
 export function IdeaCard(props: IdeaCardProps) {
-  const { idea, bar, metre, inLine, onTake } = props;
-  const id = useId();
-  const degrees = degreesLine(idea.notes, idea.analysis, metre);
+  const { idea, number, metre, name, inLine, onTake } = props;
+  const told = inLine ? 'In the line' : 'Take it';
   return (
     <li className={`idea${inLine ? ' idea--taken' : ''}`}>
-      <p className="idea__degrees" id={`${id}-degrees`}>
-        {degrees}
-      </p>
-      <p className="idea__techniques" id={`${id}-techniques`}>
-        {describeTechniques(idea.analysis.techniques)}
-      </p>
+      <p className="idea__degrees">{degreesLine(idea.notes, idea.analysis, metre)}</p>
+      <p className="idea__techniques">{describeTechniques(idea.analysis.techniques)}</p>
       <p className="idea__reason">{idea.analysis.reason}</p>
       <Picture {...props} />
       <div className="idea__actions">
-        <HearButton {...props} degrees={degrees} />
+        <HearButton {...props} />
         <button
           type="button"
           className="word"
-          id={`${id}-take`}
           aria-pressed={inLine}
-          aria-labelledby={`${id}-techniques ${id}-degrees ${id}-take`}
-          aria-description={`For bar ${bar + 1}`}
+          aria-label={`${name}. ${told}`}
+          aria-description={`For bar ${number}`}
           onClick={onTake}
         >
-          {inLine ? 'In the line' : 'Take it'}
+          {told}
         </button>
       </div>
     </li>
   );
 }
 
-function HearButton({ idea, piece, instrument, bar, degrees }: IdeaCardProps & { readonly degrees: string }) {
+function HearButton({ idea, piece, instrument, bar, name }: IdeaCardProps) {
   const { playback } = useAtWork();
+  const noteNames = useNoteNames();
   const heard = useStore(playback, (state) => state.heard?.kind === 'idea' && state.heard.ideaId === idea.id);
   const hear = () => {
-    const sheet = sheetWithIdea(piece, instrument, bar, idea);
+    const sheet = sheetWithIdea(piece, instrument, noteNames, bar, idea);
     if (sheet !== null) void playback.hear(piece, sheet, bar, idea.id);
   };
   return (
     <button
       type="button"
       className="word"
-      aria-label={`${heard ? 'Silence it' : 'Hear it'} in place: ${degrees}`}
+      aria-label={`${heard ? 'Silence it' : 'Hear it'} in place: ${name}`}
       onClick={heard ? playback.stop : hear}
     >
       {heard ? 'Silence it' : 'Hear it'}
@@ -75,6 +74,7 @@ function HearButton({ idea, piece, instrument, bar, degrees }: IdeaCardProps & {
 
 /** A small picture of the bar on staff and tab; its place is kept free until it is drawn. */
 function Picture({ idea, order, piece, instrument, bar }: IdeaCardProps) {
+  const noteNames = useNoteNames();
   const holder = useRef<HTMLDivElement>(null);
   const near = useNear(holder);
   const width = useWidth(holder);
@@ -85,12 +85,12 @@ function Picture({ idea, order, piece, instrument, bar }: IdeaCardProps) {
     if (!near) return;
     return whenIdle(
       () => {
-        const whole = sheetWithIdea(piece, instrument, bar, idea);
+        const whole = sheetWithIdea(piece, instrument, noteNames, bar, idea);
         setSheet(whole && singleBar(whole, bar));
       },
       200 + order * 40,
     );
-  }, [near, order, piece, instrument, bar, idea]);
+  }, [near, order, piece, instrument, noteNames, bar, idea]);
 
   useLayoutEffect(() => {
     if (state.kind !== 'ready' || sheet === null || width === 0) return;

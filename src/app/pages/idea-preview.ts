@@ -1,4 +1,10 @@
-import { deriveSheet, type InstrumentSettings, type LinePiece, type LineSheet } from '../../core/lesson';
+import {
+  deriveSheet,
+  type InstrumentSettings,
+  type Lesson,
+  type LinePiece,
+  type LineSheet,
+} from '../../core/lesson';
 import type { Idea } from '../../core/line';
 
 /** Ideas tried out in a piece; a piece never changes in place, so what was derived stays true. */
@@ -23,10 +29,11 @@ function withIdea(piece: LinePiece, bar: number, idea: Idea): LinePiece {
 export function sheetWithIdea(
   piece: LinePiece,
   instrument: InstrumentSettings,
+  noteNames: Lesson['noteNames'],
   bar: number,
   idea: Idea,
 ): LineSheet | null {
-  const sheet = deriveSheet(withIdea(piece, bar, idea), instrument);
+  const sheet = deriveSheet(withIdea(piece, bar, idea), instrument, noteNames);
   return sheet.kind === 'line' ? sheet : null;
 }
 

@@ -24,20 +24,30 @@ export interface PlaybackState {
   readonly heard: Heard | null;
   /** Index of the written bar that sounds, or null. */
   readonly bar: number | null;
+  /** Index of the written bar that what is heard begins with. */
+  readonly first: number;
 }
 
-const SILENT: PlaybackState = { kind: 'stopped', fault: null, heard: null, bar: null };
+const SILENT: PlaybackState = { kind: 'stopped', fault: null, heard: null, bar: null, first: 0 };
 
 /** The tempo in force, in whole beats a minute as the ledge shows it. */
 export const practiceTempo = (piece: LinePiece): Bpm =>
   bpm(Math.max(1, Math.round((piece.tempo * piece.playing.tempoShare) / 100)));
 
-/** The passage to play, held within the chart; null plays everything. */
-export function passageOf(piece: LinePiece, bars: number): { first: number; last: number } | null {
+/** The written numbers of a sheet's first and last bar; a pickup is bar 0. */
+export function boundsOf({ bars }: LineSheet): { readonly least: number; readonly most: number } {
+  const least = bars[0]?.written.number ?? 1;
+  return { least, most: bars.at(-1)?.written.number ?? least };
+}
+
+/** The passage to play by the bars' written numbers, held within the chart; null plays everything. */
+export function passageOf(piece: LinePiece, sheet: LineSheet): { first: number; last: number } | null {
   const { passage } = piece.playing;
-  if (passage === null || passage.first > bars) return null;
-  const last = Math.min(passage.last, bars);
-  return passage.first === 1 && last === bars ? null : { first: passage.first, last };
+  if (passage === null) return null;
+  const { least, most } = boundsOf(sheet);
+  const first = Math.max(passage.first, least);
+  const last = Math.min(passage.last, most);
+  return first > last || (first === least && last === most) ? null : { first, last };
 }
 
 /** Which parts the teacher wants to hear. */
@@ -50,7 +60,7 @@ export const mixOf = ({ bass, drums, chops, organ, click }: PlayingSettings): Mi
 });
 
 const lineSheet = (lesson: Lesson, piece: LinePiece): LineSheet | null => {
-  const sheet = deriveSheet(piece, lesson.instrument);
+  const sheet = deriveSheet(piece, lesson.instrument, lesson.noteNames);
   return sheet.kind === 'line' ? sheet : null;
 };
 
@@ -59,7 +69,7 @@ function stepsOf(piece: LinePiece, sheet: LineSheet): readonly PlayStep[] {
   const performance = buildPerformance(sheet, {
     tempo: practiceTempo(piece),
     countIn,
-    passage: passageOf(piece, sheet.chart.bars.length),
+    passage: passageOf(piece, sheet),
   });
   return [{ performance, rounds: loop ? 'endless' : 1 }];
 }
@@ -75,6 +85,8 @@ const soundsTheSame = (one: LinePiece, other: LinePiece): boolean =>
   one.playing.loop === other.playing.loop &&
   one.playing.passage === other.playing.passage;
 
+const firstBarOf = (steps: readonly PlayStep[]): number => steps[0]?.performance.bars[0]?.bar ?? 0;
+
 type Follower = (position: PlayPosition | null) => void;
 
 /**
@@ -87,8 +99,18 @@ export function createPlayback(session: Session) {
   let loading: Promise<Player> | null = null;
   let player: Player | null = null;
 
+  const importSound = async () => {
+    try {
+      return await import('../../sound');
+    } catch (problem) {
+      // The next attempt is to ask for it again.
+      loading = null;
+      throw problem;
+    }
+  };
+
   const load = (): Promise<Player> => {
-    loading ??= import('../../sound').then(({ createPlayer }) => {
+    loading ??= importSound().then(({ createPlayer }) => {
       const created = createPlayer();
       player = created;
       created.subscribe((state) => {
@@ -125,19 +147,33 @@ export function createPlayback(session: Session) {
 
   const start = async (heard: Heard, steps: readonly PlayStep[], mix: Mix): Promise<void> => {
     player?.stop();
-    store.setState({ kind: 'preparing', fault: null, heard, bar: null });
+    store.setState({ kind: 'preparing', fault: null, heard, bar: null, first: firstBarOf(steps) });
+    const overtaken = () => store.getState().heard !== heard;
+    const fail = (fault: string) => {
+      if (!overtaken()) store.setState({ ...SILENT, fault });
+    };
+    let ready: Player;
     try {
-      const ready = await load();
-      if (store.getState().heard !== heard) return;
-      const result = await ready.play({ steps, mix });
-      if (!result.ok) store.setState({ ...SILENT, fault: result.problem });
+      ready = await load();
     } catch {
-      loading = null;
-      store.setState({
-        ...SILENT,
-        fault: 'The sound could not be loaded. Check that the page is still reachable and press Play again.',
-      });
+      fail('The sound could not be loaded. Check that the page is still reachable and press Play again.');
+      return;
     }
+    if (overtaken()) return;
+    const result = await ready.play({ steps, mix });
+    if (!result.ok) fail(result.problem);
+  };
+
+  /** Goes on with other steps; what sounds goes on as it is, with a sentence, when they cannot be had. */
+  let changes = 0;
+  const change = async (current: Player, steps: readonly PlayStep[]): Promise<void> => {
+    changes += 1;
+    const call = changes;
+    const { heard } = store.getState();
+    store.setState({ first: firstBarOf(steps) });
+    const result = await current.change(steps);
+    if (call !== changes || store.getState().heard !== heard) return;
+    store.setState({ fault: result.ok ? null : result.problem });
   };
 
   const pieceOf = (pieceId: string): LinePiece | null => {
@@ -155,7 +191,7 @@ export function createPlayback(session: Session) {
       player.stop();
     } else if (piece !== old) {
       player.setMix(mixOf(piece.playing));
-      if (old?.kind !== 'line' || !soundsTheSame(old, piece)) void player.change(stepsOf(piece, sheet));
+      if (old?.kind !== 'line' || !soundsTheSame(old, piece)) void change(player, stepsOf(piece, sheet));
     }
   });
 
@@ -164,7 +200,10 @@ export function createPlayback(session: Session) {
     getInitialState: store.getInitialState,
     subscribe: store.subscribe,
     /** Fetches the sound's code ahead of the first *Play*; no sound device is opened. */
-    warmUp: (): void => void import('../../sound'),
+    warmUp: (): void => {
+      // Where it fails, the first *Play* asks again and says so.
+      import('../../sound').catch(() => undefined);
+    },
     /** Plays the piece at hand as the ledge says. */
     async play(): Promise<void> {
       const { lesson } = session.lessons.getState();
@@ -178,10 +217,12 @@ export function createPlayback(session: Session) {
     },
     /** Plays one idea in its place: the bar before, the bar itself and the bar after, once, with everyone. */
     async hear(piece: LinePiece, sheet: LineSheet, bar: number, ideaId: string): Promise<void> {
+      const { least, most } = boundsOf(sheet);
+      const number = sheet.bars[bar]?.written.number ?? least;
       const performance: Performance = buildPerformance(sheet, {
         tempo: practiceTempo(piece),
         countIn: 0,
-        passage: { first: Math.max(1, bar), last: Math.min(sheet.chart.bars.length, bar + 2) },
+        passage: { first: Math.max(least, number - 1), last: Math.min(most, number + 1) },
       });
       const mix = { ...mixOf(piece.playing), bass: true };
       await start({ kind: 'idea', pieceId: piece.id, ideaId }, [{ performance, rounds: 1 }], mix);

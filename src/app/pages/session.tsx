@@ -40,5 +40,9 @@ export function usePieceNow<Kind extends Piece>(settled: Kind): Kind {
 
 const isSameKind = <Kind extends Piece>(piece: Piece, like: Kind): piece is Kind => piece.kind === like.kind;
 
+/** How the lesson writes its note names; nothing where it has the letters. */
+export const useNoteNames = (): Lesson['noteNames'] =>
+  useStore(useAtWork().session.lessons, (state) => state.lesson.noteNames);
+
 export const useEditor = <Part,>(select: (state: EditorState) => Part): Part =>
   useStore(useAtWork().session.editor, select);

@@ -17,17 +17,19 @@ export interface Finding {
 function withoutNotes(sheet: LineSheet): Finding[] {
   const empty = sheet.bars.flatMap((bar, index) =>
     bar.notes.length === 0 && bar.written.spans.some((span) => span.harmony.kind === 'chord')
-      ? [index + 1]
+      ? [{ index, number: bar.written.number }]
       : [],
   );
-  if (empty.length === 0) {
+  const [first] = empty;
+  if (first === undefined) {
     return [];
   }
-  const which = empty.length === 1 ? `Bar ${empty[0]} has` : `Bars ${empty.join(', ')} have`;
+  const numbers = empty.map(({ number }) => number).join(', ');
+  const which = empty.length === 1 ? `Bar ${numbers} has` : `Bars ${numbers} have`;
   return [
     {
       pieceId: sheet.id,
-      bar: (empty[0] ?? 1) - 1,
+      bar: first.index,
       message: `${which} no notes yet: compose the line or take an idea.`,
     },
   ];
@@ -48,7 +50,7 @@ function parkedBars(piece: LinePiece): Finding[] {
 /** All findings about a lesson, piece by piece in the order of the sheet; an empty list means nothing to mend. */
 export function checkLesson(lesson: Lesson): readonly Finding[] {
   return lesson.pieces.flatMap((piece) => {
-    const sheet = deriveSheet(piece, lesson.instrument);
+    const sheet = deriveSheet(piece, lesson.instrument, lesson.noteNames);
     if (piece.kind !== 'line' || sheet.kind !== 'line') {
       return [];
     }

@@ -28,7 +28,7 @@ const wantsSilence = (hand: HandSettings): boolean => hand.openStrings === 'avoi
 
 /** The line of a piece with its fingering and everything it was fingered for. */
 export function handLine(piece: LinePiece, settings: InstrumentSettings): HandLine | null {
-  const sheet = deriveSheet(piece, settings);
+  const sheet = deriveSheet(piece, settings, 'letters');
   if (sheet.kind !== 'line') return null;
   const struck = strikeNotes(sheet.chart, piece.bars);
   const line: FingeredLine = {

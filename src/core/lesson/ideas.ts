@@ -5,7 +5,7 @@ import type { InstrumentSettings, LinePiece } from './types';
 
 /** The ideas for one written bar (index from 0) in the line as it stands, the best first. */
 export function ideasFor(piece: LinePiece, settings: InstrumentSettings, barIndex: number): readonly Idea[] {
-  const sheet = deriveSheet(piece, settings);
+  const sheet = deriveSheet(piece, settings, 'letters');
   if (sheet.kind !== 'line' || sheet.bars[barIndex] === undefined) {
     return [];
   }

@@ -112,12 +112,15 @@ function withNames(sheet: Sheet, noteNames: Naming): Sheet {
   return renamed;
 }
 
-/** Everything computed about one piece; the same object again while nothing it depends on has changed. */
+/**
+ * Everything computed about one piece; the same object again while nothing it depends on has changed.
+ * @param noteNames - as the lesson has them; without them, the letters
+ */
 export const deriveSheet = (
   piece: Piece,
   settings: InstrumentSettings,
-  noteNames: Naming = 'letters',
-): Sheet => withNames(sheetOf(piece, settings), noteNames);
+  noteNames: Naming | undefined,
+): Sheet => withNames(sheetOf(piece, settings), noteNames ?? 'letters');
 
 /** The sheets of all pieces, in the order of the lesson. */
 export const deriveSheets = (lesson: Lesson): readonly Sheet[] =>
