@@ -62,6 +62,13 @@ function Choice<Value extends string>({ id, className, name, value, options, onC
   );
 }
 
+/** Marks a field whose text does not count until it is left: the field's own undo takes the typing back. */
+export const draftMark = (dirty: boolean) => ({ 'data-draft': dirty ? '' : undefined });
+
+/** Whether a field's text is not yet part of the lesson, see {@link draftMark}. */
+export const holdsDraft = (target: EventTarget | null): boolean =>
+  target instanceof HTMLElement && target.dataset.draft !== undefined;
+
 interface NumberProps {
   readonly label: string;
   readonly value: number;
@@ -88,6 +95,7 @@ function useNumberDraft({ value, least, most, onChange }: NumberProps) {
   };
   return {
     text: draft ?? String(value),
+    dirty: draft !== null,
     settle,
     type: (text: string) => {
       const typed = Number(text);
@@ -104,6 +112,7 @@ function NumberInput(
   const draft = useNumberDraft(props);
   return (
     <input
+      {...draftMark(draft.dirty)}
       id={props.id}
       className={props.className}
       aria-label={props.name}

@@ -1,2 +1,11 @@
-export { CheckField, NumberField, NumberWord, SelectField, SelectWord, SwitchWord } from './fields';
+export {
+  CheckField,
+  draftMark,
+  holdsDraft,
+  NumberField,
+  NumberWord,
+  SelectField,
+  SelectWord,
+  SwitchWord,
+} from './fields';
 export { MenuButton, type MenuGroup } from './menu';

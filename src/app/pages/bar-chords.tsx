@@ -1,5 +1,6 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import { type ChartBarEdit, editChartBar, type LinePiece, linePiece, typedChord } from '../../core/lesson';
+import { draftMark } from '../controls';
 import { useAtWork } from './session';
 
 /** The new bar whose chords wait to be written over, wherever its drawer opens. */
@@ -67,6 +68,7 @@ function ChordsField({ piece, bar, number, typed }: ChordsFieldProps) {
     <div className="bar-chords__field">
       <label htmlFor={id}>Chords of bar {number}</label>
       <input
+        {...draftMark(draft !== typed)}
         ref={field}
         id={id}
         className="field__box"

@@ -11,7 +11,7 @@ import {
 } from '../../core/fretboard';
 import { type InstrumentSettings, type LinePiece, setHand, setInstrument } from '../../core/lesson';
 import { formatName } from '../../core/theory';
-import { CheckField, NumberField, SelectField } from '../controls';
+import { CheckField, draftMark, NumberField, SelectField } from '../controls';
 import { useAtWork, useLesson } from './session';
 
 const SYSTEMS: readonly { readonly value: HandSystem; readonly label: string }[] = [
@@ -224,6 +224,7 @@ function OwnTuning({ instrument, onTune }: OwnTuningProps) {
         Open strings, lowest first
       </label>
       <input
+        {...draftMark(draft !== null)}
         id={id}
         className="field__box"
         type="text"

@@ -1,5 +1,6 @@
 import { useDeferredValue, useEffect, useState } from 'react';
 import { deriveSheets, type Lesson } from '../../core/lesson';
+import { holdsDraft } from '../controls';
 import { useDesigner } from './handout-view';
 import { Header } from './header';
 import { NARROW, useMedia, whenIdle } from './hooks';
@@ -115,14 +116,17 @@ function Notice() {
   );
 }
 
-/** Undo and redo by the keys every program knows, also while a field has the focus. */
+/**
+ * Undo and redo by the keys every program knows, also while a field has the focus; a field whose text does not
+ * count yet ({@link holdsDraft}) takes its own typing back first.
+ */
 function useShortcuts(): void {
   const { session } = useAtWork();
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent) => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
       const key = event.key.toLowerCase();
-      if (key === 'z' || key === 'y') {
+      if ((key === 'z' || key === 'y') && !holdsDraft(event.target)) {
         event.preventDefault();
         if (key === 'y' || event.shiftKey) session.lessons.redo();
         else session.lessons.undo();
