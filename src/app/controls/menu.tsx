@@ -1,6 +1,8 @@
 import { type KeyboardEvent, useEffect, useId, useRef, useState } from 'react';
 
 interface MenuItem {
+  /** Tells items apart that may have the same label. */
+  readonly id?: string;
   readonly label: string;
   /** A short remark under the label, read as the item's description. */
   readonly note?: string;
@@ -10,6 +12,8 @@ interface MenuItem {
 export interface MenuGroup {
   /** Heard and seen above its items; a group without one is only set off by a rule. */
   readonly heading?: string;
+  /** What is to be said about the group as a whole. */
+  readonly sentence?: string;
   readonly items: readonly MenuItem[];
 }
 
@@ -90,7 +94,7 @@ export function MenuButton({ label, name, className, groups, onOpen }: MenuButto
           onKeyDown={onKeyDown}
         >
           {groups
-            .filter((group) => group.items.length > 0)
+            .filter((group) => group.items.length > 0 || group.sentence !== undefined)
             .map((group, index) => (
               <Group
                 key={group.heading ?? group.items[0]?.label}
@@ -118,15 +122,24 @@ function Group({ group, first, onChoose }: GroupProps) {
   const id = useId();
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset has no place inside a menu
-    <div role="group" aria-labelledby={group.heading === undefined ? undefined : id}>
+    <div
+      role="group"
+      aria-labelledby={group.heading === undefined ? undefined : id}
+      aria-describedby={group.sentence === undefined ? undefined : `${id}-sentence`}
+    >
       {!first && <div className="menu__rule" />}
       {group.heading !== undefined && (
         <p className="menu__heading" id={id}>
           {group.heading}
         </p>
       )}
+      {group.sentence !== undefined && (
+        <p className="menu__sentence" id={`${id}-sentence`}>
+          {group.sentence}
+        </p>
+      )}
       {group.items.map((item, index) => (
-        <div key={item.label} className="menu__row" role="none">
+        <div key={item.id ?? item.label} className="menu__row" role="none">
           <button
             type="button"
             role="menuitem"

@@ -9,7 +9,12 @@ import { mixOf, passageOf, practiceTempo } from './playback';
 import { useAtWork } from './session';
 import { runWork } from './work';
 
-const FAILED = 'could not be made. Check that the page is still reachable and try again.';
+const NOT_LOADED =
+  'The part of the page that makes it could not be loaded. Check that the page is still reachable and try again.';
+
+/** What a browser throws when a part of the page does not come: each has its own words for a TypeError. */
+const isNotLoaded = (problem: unknown): boolean =>
+  problem instanceof TypeError && /import|module|fetch|load/i.test(problem.message);
 
 /** Runs an export and says so when it fails; the lesson is never touched. */
 async function attempt(
@@ -20,8 +25,9 @@ async function attempt(
   session.editor.setState({ notice: null });
   try {
     await work(session.lessons.getState().lesson);
-  } catch {
-    session.editor.setState({ notice: `${what} ${FAILED}` });
+  } catch (problem) {
+    const why = isNotLoaded(problem) ? NOT_LOADED : 'The lesson is as it was.';
+    session.editor.setState({ notice: `${what} could not be made. ${why}` });
   }
 }
 
@@ -33,7 +39,7 @@ async function savePdf(session: Session, lesson: Lesson): Promise<void> {
 /** The piece at hand with its sheet, or a sentence in the notice when there is no line with bars. */
 function lineToExport(session: Session, lesson: Lesson) {
   const piece = lineAtHand(lesson, session.editor.getState().pieceId);
-  const sheet = piece && deriveSheet(piece, lesson.instrument);
+  const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
   if (!piece || sheet?.kind !== 'line' || sheet.bars.length === 0) {
     session.editor.setState({ notice: 'There is no line to export yet: write a chord chart first.' });
     return null;
@@ -79,7 +85,7 @@ const performanceOf = (piece: LinePiece, sheet: LineSheet): Performance =>
   buildPerformance(sheet, {
     tempo: practiceTempo(piece),
     countIn: piece.playing.countIn,
-    passage: passageOf(piece, sheet.chart.bars.length),
+    passage: passageOf(piece, sheet),
   });
 
 async function saveMidi(session: Session, lesson: Lesson): Promise<void> {
@@ -135,6 +141,11 @@ async function saveAudio(session: Session, lesson: Lesson): Promise<void> {
 
 export const saveLessonFile = (lesson: Lesson): void =>
   saveFile(`${fileStem(lesson.title)}.lesson.json`, printLesson(lesson), 'application/json');
+
+function keepAsFile(session: Session, lesson: Lesson): void {
+  saveLessonFile(lesson);
+  session.keptAsFile(lesson);
+}
 
 /** What the Export menu offers. */
 export function useExports(): readonly MenuGroup[] {
@@ -192,7 +203,8 @@ export function useExports(): readonly MenuGroup[] {
         {
           label: 'Lesson file',
           note: 'To keep, or to open on another device.',
-          onChoose: () => void attempt(session, 'The lesson file', async (lesson) => saveLessonFile(lesson)),
+          onChoose: () =>
+            void attempt(session, 'The lesson file', async (lesson) => keepAsFile(session, lesson)),
         },
         {
           label: 'Copy a link',

@@ -1,10 +1,11 @@
-import { useRef, useState } from 'react';
+import { useRef } from 'react';
 import { useStore } from 'zustand';
-import { SAMPLE_TITLES, setTitle } from '../../core/lesson';
-import { MenuButton, type MenuGroup } from '../controls';
+import { failure, type Result, success } from '../../core/base';
+import { setTitle } from '../../core/lesson';
+import { MenuButton } from '../controls';
 import type { SavingState } from '../state';
-import type { ListedLesson } from '../storage';
 import { useExports } from './exports';
+import { LessonsMenu } from './lessons-menu';
 import { useAtWork, useEditor, useLesson } from './session';
 
 interface HeaderProps {
@@ -85,50 +86,28 @@ function Saving() {
   );
 }
 
-function LessonsMenu() {
-  const { session } = useAtWork();
-  const currentId = useLesson().id;
-  const [saved, setSaved] = useState<readonly ListedLesson[]>([]);
-  const others = saved.filter((lesson) => lesson.id !== currentId).slice(0, 12);
-  const groups: readonly MenuGroup[] = [
-    {
-      items: [
-        {
-          label: 'New lesson',
-          note: 'The lesson at hand stays on this device.',
-          onChoose: () => void session.startNewLesson(),
-        },
-      ],
-    },
-    {
-      heading: 'Samples to try',
-      items: SAMPLE_TITLES.map((title, index) => ({
-        label: title,
-        onChoose: () => void session.startSample(index),
-      })),
-    },
-    {
-      heading: 'On this device',
-      items: others.map((lesson) => ({
-        label: lesson.title === '' ? 'Without a title' : lesson.title,
-        note: `saved ${savedTime(lesson.savedAt)}`,
-        onChoose: () => void session.openSaved(lesson.id),
-      })),
-    },
-  ];
-  const refresh = async () => {
-    await session.saveNow();
-    setSaved(await session.storage.list());
-  };
-  return <MenuButton label="Lessons" className="button" groups={groups} onOpen={() => void refresh()} />;
-}
+/** Many times the size of a lesson with a logo and many pieces, in bytes. */
+const LARGEST_FILE = 5_000_000;
+const TOO_LARGE = 'This file is larger than 5 MB, so it is not a lesson. Nothing was changed.';
+const UNREADABLE =
+  'This file could not be read. It may have been moved or changed since it was chosen; choose it once more. Nothing was changed.';
 
-const savedTime = (milliseconds: number): string =>
-  new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' }).format(milliseconds);
+async function textOf(file: File): Promise<Result<string, string>> {
+  try {
+    return success(await file.text());
+  } catch {
+    return failure(UNREADABLE);
+  }
+}
 
 function OpenButton() {
   const { session } = useAtWork();
   const chooser = useRef<HTMLInputElement>(null);
+  const choose = async (file: File) => {
+    const text = file.size > LARGEST_FILE ? failure(TOO_LARGE) : await textOf(file);
+    if (text.ok) await session.openFile(text.value);
+    else session.editor.setState({ notice: text.problem });
+  };
   return (
     <>
       <button type="button" className="button" onClick={() => chooser.current?.click()}>
@@ -142,10 +121,7 @@ function OpenButton() {
         onChange={async (event) => {
           const field = event.currentTarget;
           const file = field.files?.[0];
-          if (file) {
-            const text = await file.text();
-            await session.openFile(text);
-          }
+          if (file) await choose(file);
           field.value = '';
         }}
       />

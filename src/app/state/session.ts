@@ -6,10 +6,11 @@ import {
   type Lesson,
   newLesson,
   parseLesson,
+  SAMPLE_TITLES,
   sampleLesson,
 } from '../../core/lesson';
 import type { LessonStorage } from '../storage';
-import { startAutosave } from './autosave';
+import { startAutosave, type WatchLeaving, watchPage } from './autosave';
 import { createEditorStore } from './editor-store';
 import { createLessonStore } from './lesson-store';
 
@@ -18,18 +19,45 @@ const firstPiece = (lesson: Lesson): string => lesson.pieces[0]?.id ?? '';
 /** A name for a new lesson on this device that no other lesson has. */
 const freshLessonId = (): string => `lesson-${crypto.randomUUID()}`;
 
+const NOT_OPENED =
+  'The lesson at hand could not be saved on this device, so nothing was opened. Save it as a file first (Export, Lesson file).';
+
+/** How an untouched sample is noted as open; a lesson is noted by its id, and no id is of this form. */
+const sampleMark = (index: number): string => `sample ${index}`;
+
+/** The number of the sample that a note of what was open means; null for a lesson. */
+function markedSample(opened: string): number | null {
+  const index = SAMPLE_TITLES.findIndex((_, each) => sampleMark(each) === opened);
+  return index === -1 ? null : index;
+}
+
 /**
  * One teacher at work: the document, where in it they are, and its place on this device. Everything the page
- * does to the document goes through here.
+ * does to the document goes through here. A sample takes a place on this device once it is changed.
  */
-export async function startSession(storage: LessonStorage) {
-  const { lesson: initial, notice } = await firstLesson(storage);
+export async function startSession(storage: LessonStorage, watchLeaving: WatchLeaving = watchPage) {
+  const { lesson: initial, opened, notice } = await firstLesson(storage);
   const lessons = createLessonStore(initial);
   const editor = createEditorStore(firstPiece(initial));
   editor.setState({ notice });
-  const autosave = startAutosave(lessons, editor, storage);
-  await autosave.flush();
-  await storage.rememberOpened(initial.id);
+  /** What is noted on this device as open. */
+  let noted = opened;
+  /** The lesson as it came or was last written to a file: in this state it is not lost when it is put away. */
+  let safe = initial;
+
+  const note = async (name: string): Promise<void> => {
+    if (noted === name) return;
+    const remembered = await storage.rememberOpened(name);
+    if (remembered.ok) noted = name;
+    else editor.setState({ notice: remembered.problem });
+  };
+  const save: LessonStorage['save'] = async (lesson, savedAt) => {
+    const result = await storage.save(lesson, savedAt);
+    if (result.ok && lessons.getState().lesson.id === lesson.id) await note(lesson.id);
+    return result;
+  };
+  const autosave = startAutosave(lessons, editor, save, watchLeaving);
+  autosave.countAsSaved(initial);
 
   /** The piece at hand may have gone with an undo or a removal; then the first one is at hand. */
   lessons.subscribe(({ lesson }) => {
@@ -42,12 +70,24 @@ export async function startSession(storage: LessonStorage) {
     }
   });
 
-  const open = async (lesson: Lesson): Promise<void> => {
-    await autosave.flush();
+  /**
+   * Puts the lesson at hand away and another one in its place.
+   * @param mark - for a lesson that needs no saving as it stands: how it is noted as open
+   * @returns whether it was opened: not while the lesson at hand would be lost
+   */
+  const open = async (lesson: Lesson, mark: string | null = null): Promise<boolean> => {
+    const kept = await autosave.flush();
+    if (!kept.ok && lessons.getState().lesson !== safe) {
+      editor.setState({ notice: NOT_OPENED });
+      return false;
+    }
+    safe = lesson;
+    if (mark !== null) autosave.countAsSaved(lesson);
     lessons.open(lesson);
     editor.setState({ pieceId: firstPiece(lesson), bar: null, remarks: [], notice: null });
-    await autosave.flush();
-    await storage.rememberOpened(lesson.id);
+    if (mark !== null) await note(mark);
+    else await autosave.flush();
+    return true;
   };
 
   const compose = (label: string, work: (lesson: Lesson, pieceId: string) => Composition): void => {
@@ -68,12 +108,12 @@ export async function startSession(storage: LessonStorage) {
     chooseBar: (pieceId: string, bar: number | null) => editor.setState({ pieceId, bar }),
     dismissNotice: () => editor.setState({ notice: null }),
     startNewLesson: () => open(newLesson(freshLessonId(), 'New lesson')),
-    startSample: (index: number) => open(sampleLesson(index, freshLessonId())),
+    startSample: (index: number) => open(sampleLesson(index, freshLessonId()), sampleMark(index)),
     /** Opens a lesson saved on this device; a lesson that cannot be read stays as it is and is named. */
     async openSaved(id: string): Promise<void> {
       const loaded = await storage.load(id);
       if (loaded.ok) {
-        await open(loaded.value);
+        await open(loaded.value, id);
       } else {
         editor.setState({ notice: loaded.problem });
       }
@@ -87,8 +127,17 @@ export async function startSession(storage: LessonStorage) {
         editor.setState({ notice: describeLessonProblem(parsed.problem) });
       }
     },
-    /** Opens a lesson that came from elsewhere, by a link, as a lesson of its own on this device. */
-    openCopy: (lesson: Lesson): Promise<void> => open({ ...lesson, id: freshLessonId() }),
+    /** Takes a lesson other than the one at hand off this device for good; a failure is a sentence. */
+    removeSaved: (id: string) => storage.remove(id),
+    /** Notes that a lesson is in a file as it stands, so that it can be put away even where it cannot be saved. */
+    keptAsFile: (lesson: Lesson) => {
+      safe = lesson;
+    },
+    /**
+     * Opens a lesson that came from elsewhere, by a link, as a lesson of its own on this device; false when it could
+     * not be opened.
+     */
+    openCopy: (lesson: Lesson): Promise<boolean> => open({ ...lesson, id: freshLessonId() }),
     saveNow: autosave.flush,
     end: autosave.stop,
   };
@@ -96,17 +145,26 @@ export async function startSession(storage: LessonStorage) {
 
 export type Session = Awaited<ReturnType<typeof startSession>>;
 
-/** The lesson that was open last, or a sample on the first visit; a lesson that cannot be read is left alone. */
-async function firstLesson(storage: LessonStorage): Promise<{ lesson: Lesson; notice: string | null }> {
-  const id = await storage.lastOpened();
-  if (id === null) {
-    return { lesson: sampleLesson(0, freshLessonId()), notice: null };
-  }
-  const loaded = await storage.load(id);
+/**
+ * The lesson that was open last, or a sample on the first visit, and how it is noted on this device; a lesson that
+ * cannot be read is left alone.
+ */
+async function firstLesson(
+  storage: LessonStorage,
+): Promise<{ lesson: Lesson; opened: string | null; notice: string | null }> {
+  const sample = (index: number) => sampleLesson(index, freshLessonId());
+  const last = await storage.lastOpened();
+  if (!last.ok) return { lesson: sample(0), opened: null, notice: last.problem };
+  const opened = last.value;
+  if (opened === null) return { lesson: sample(0), opened, notice: null };
+  const index = markedSample(opened);
+  if (index !== null) return { lesson: sample(index), opened, notice: null };
+  const loaded = await storage.load(opened);
   return loaded.ok
-    ? { lesson: loaded.value, notice: null }
+    ? { lesson: loaded.value, opened, notice: null }
     : {
-        lesson: sampleLesson(0, freshLessonId()),
+        lesson: sample(0),
+        opened,
         notice: `${loaded.problem} The lesson you had open was left as it is; a sample is shown instead.`,
       };
 }

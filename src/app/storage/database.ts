@@ -25,18 +25,28 @@ export interface ListedLesson {
 
 /** The browser's database as the app sees it; every failure is a sentence, and none loses a lesson. */
 export interface LessonStorage {
-  list(): Promise<readonly ListedLesson[]>;
+  /** All lessons, the one saved last first. */
+  list(): Promise<Result<readonly ListedLesson[], string>>;
   load(id: string): Promise<Result<Lesson, string>>;
   /** `savedAt` in milliseconds since 1970. */
   save(lesson: Lesson, savedAt: number): Promise<Result<null, string>>;
   remove(id: string): Promise<Result<null, string>>;
-  /** The lesson that was open last, or null. */
-  lastOpened(): Promise<string | null>;
-  rememberOpened(id: string): Promise<void>;
+  /** What was noted last with `rememberOpened`, or null. */
+  lastOpened(): Promise<Result<string | null, string>>;
+  rememberOpened(opened: string): Promise<Result<null, string>>;
 }
 
 const NO_DATABASE =
-  'This browser does not let the page save anything (a private window, or storage is switched off or full). Save the lesson as a file before you close the page.';
+  'This browser does not let the page keep lessons (a private window, or storage is switched off). Save the lesson as a file before you close the page.';
+const FULL =
+  'The room this browser gives the page is full. Save the lesson as a file, then remove lessons you no longer need (Lessons, Remove a lesson).';
+
+/**
+ * What a refusal of the browser's database means to the teacher; the name of the error of a full one is that of the
+ * Storage Standard and the Indexed Database API.
+ */
+export const describeStorageFault = (fault: unknown): string =>
+  fault instanceof Error && fault.name === 'QuotaExceededError' ? FULL : NO_DATABASE;
 
 /** Opens the browser's database; without one, everything still works and every save says why it failed. */
 export function openStorage(name = 'ground-bass'): LessonStorage {
@@ -59,9 +69,9 @@ export function openStorage(name = 'ground-bass'): LessonStorage {
   ): Promise<Result<Value, string>> => {
     try {
       return success(await work(await shelf()));
-    } catch {
+    } catch (fault) {
       opened = null;
-      return failure(NO_DATABASE);
+      return failure(describeStorageFault(fault));
     }
   };
 
@@ -69,10 +79,12 @@ export function openStorage(name = 'ground-bass'): LessonStorage {
     async list() {
       const found = await attempt((database) => database.getAll('lessons'));
       return found.ok
-        ? found.value
-            .map(({ id, title, savedAt }) => ({ id, title, savedAt }))
-            .sort((one, other) => other.savedAt - one.savedAt)
-        : [];
+        ? success(
+            found.value
+              .map(({ id, title, savedAt }) => ({ id, title, savedAt }))
+              .sort((one, other) => other.savedAt - one.savedAt),
+          )
+        : found;
     },
     async load(id) {
       const found = await attempt((database) => database.get('lessons', id));
@@ -95,12 +107,11 @@ export function openStorage(name = 'ground-bass'): LessonStorage {
         await database.delete('lessons', id);
         return null;
       }),
-    async lastOpened() {
-      const found = await attempt((database) => database.get('settings', 'last opened'));
-      return found.ok ? (found.value ?? null) : null;
-    },
-    async rememberOpened(id) {
-      await attempt((database) => database.put('settings', id, 'last opened'));
-    },
+    lastOpened: () => attempt(async (database) => (await database.get('settings', 'last opened')) ?? null),
+    rememberOpened: (opened) =>
+      attempt(async (database) => {
+        await database.put('settings', opened, 'last opened');
+        return null;
+      }),
   };
 }

@@ -1,1 +1,1 @@
-export { type LessonStorage, type ListedLesson, openStorage } from './database';
+export { describeStorageFault, type LessonStorage, type ListedLesson, openStorage } from './database';
