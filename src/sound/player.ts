@@ -85,10 +85,10 @@ export function createPlayer(): Player {
       return fail(opened.problem);
     }
     const { steps, mix } = preparing ?? request;
-    const created = createSession(opened.value, renderer, { steps, mix }, () => {
+    const created = createSession(opened.value, renderer, { steps, mix }, (fault) => {
       // The last notes ring on: the session is closed by the next call.
       if (session === created) {
-        setState({ kind: 'stopped', fault: null });
+        setState({ kind: 'stopped', fault });
       }
     });
     session = created;

@@ -46,12 +46,15 @@ export interface Session {
   close(): void;
 }
 
-/** @param onEnd is called when the last round of the last step is over; its rings may still be heard. */
+/**
+ * @param onEnd is called when the last round of the last step is over; its rings may still be heard. With a
+ * sentence, when it ends before that because the next step could not be computed.
+ */
 export function createSession(
   audio: Audio,
   renderer: Renderer,
   request: { readonly steps: readonly PlayStep[]; readonly mix: Mix },
-  onEnd: () => void,
+  onEnd: (fault: string | null) => void,
 ): Session {
   const { context } = audio;
   const { sampleRate } = context;
@@ -101,6 +104,18 @@ export function createSession(
     ];
   };
 
+  /** Ends when a sample has been played, or at once when it has been. */
+  const endAt = (sample: number, fault: string | null): void => {
+    context.transport.scheduleOnce(
+      () => {
+        if (!closed) {
+          onEnd(fault);
+        }
+      },
+      (Math.max(sample, soon()) - origin) / sampleRate,
+    );
+  };
+
   /** Prepares what comes after the last segment: the next step, or the end. */
   const followUp = async (): Promise<void> => {
     const last = line.at(-1);
@@ -110,14 +125,7 @@ export function createSession(
     }
     const next = steps[last.step + 1];
     if (next === undefined) {
-      context.transport.scheduleOnce(
-        () => {
-          if (!closed) {
-            onEnd();
-          }
-        },
-        (last.end - origin) / sampleRate,
-      );
+      endAt(last.end, null);
       return;
     }
     const atCall = changes;
@@ -129,7 +137,14 @@ export function createSession(
     };
     const { performance, rounds } = next;
     const result = await render({ performance, rounds, begin: 0, leaving });
-    if (closed || changes !== atCall || !result.ok || result.value === null) {
+    if (closed || changes !== atCall) {
+      return;
+    }
+    if (!result.ok) {
+      endAt(last.end, result.problem);
+      return;
+    }
+    if (result.value === null) {
       return;
     }
     const cue = deck.load(result.value);

@@ -115,6 +115,44 @@ describe('a device taken away', () => {
   });
 });
 
+test('a step that cannot be computed ends the playing with a sentence', async () => {
+  const { page } = await openBench({
+    prepare: async (fresh) => {
+      await fresh.addInitScript(() => {
+        const Own = window.Worker;
+        let jobs = 0;
+        window.Worker = class extends Own {
+          override postMessage(message: unknown) {
+            jobs += 1;
+            if (jobs === 1) super.postMessage(message);
+            else this.dispatchEvent(new Event('error'));
+          }
+        };
+      });
+    },
+  });
+  const ended = await page.evaluate(
+    async ({ mix, performance }) => {
+      const { createPlayer } = await window.rooms.sound();
+      const player = createPlayer();
+      const stopped = new Promise<PlayerState>((resolve) => {
+        player.subscribe((state) => {
+          if (state.kind === 'stopped') resolve(state);
+        });
+      });
+      const steps = [
+        { performance, rounds: 1 },
+        { performance, rounds: 1 },
+      ];
+      const result = await player.play({ steps, mix });
+      return { started: result.ok, state: await stopped };
+    },
+    { mix: MIX, performance: skaTune({ countIn: 0, passage: { first: 1, last: 1 } }) },
+  );
+  expect(ended.started).toBe(true);
+  expect(ended.state).toMatchObject({ kind: 'stopped', fault: expect.stringMatching(/compute its sound/) });
+});
+
 describe('every usual sample rate', () => {
   test.each([44_100, 48_000, 96_000])('%i Hz', async (sampleRate) => {
     const { page, expectClean } = await openBench({
