@@ -1,4 +1,5 @@
 import { failure, type Result, success } from '../core/base';
+import { isActive } from './active-drawing';
 import type { Logo } from './blocks/head';
 import { points } from './layout/paper';
 import { opaqueSource, whiteCanvas } from './pdf/opaque';
@@ -25,10 +26,10 @@ const REFUSED = {
 export async function readLogo(file: Blob): Promise<Result<string, string>> {
   if (file.size > LARGEST_FILE) return failure(REFUSED['too large']);
   if (file.type === 'image/svg+xml' && isActive(await file.text())) return failure(REFUSED.active);
-  const picture = await decode(file);
-  if (picture === null) return failure(REFUSED.broken);
+  const loaded = await loadFile(file);
+  if (!loaded.ok) return failure(REFUSED[loaded.problem]);
+  const picture = loaded.value;
   const { naturalWidth: width, naturalHeight: height } = picture;
-  if (width > LARGEST_SIDE || height > LARGEST_SIDE) return failure(REFUSED['too large']);
   const scale = Math.min(KEPT.width / width, KEPT.height / height, file.type === 'image/svg+xml' ? 100 : 1);
   const source = redraw(picture, width * scale, height * scale);
   return source === null ? failure(REFUSED.broken) : success(source);
@@ -39,32 +40,41 @@ export async function readLogo(file: Blob): Promise<Result<string, string>> {
  * It is drawn anew, because a lesson file may come from anywhere and a PDF takes only some kinds of picture.
  */
 export async function logoOf(source: string): Promise<Logo | null> {
-  const picture = await load(source);
-  if (picture === null || picture.naturalWidth === 0 || picture.naturalHeight === 0) return null;
+  const loaded = await load(source);
+  if (!loaded.ok) return null;
+  const picture = loaded.value;
   const { naturalWidth: width, naturalHeight: height } = picture;
-  if (width > LARGEST_SIDE || height > LARGEST_SIDE) return null;
   const drawn = source.startsWith('data:image/jpeg') ? source : redraw(picture, width, height);
   return drawn === null ? null : { source: drawn, aspect: width / height };
 }
 
-async function decode(file: Blob): Promise<HTMLImageElement | null> {
+type Loaded = Result<HTMLImageElement, 'too large' | 'broken'>;
+
+async function loadFile(file: Blob): Promise<Loaded> {
   const address = URL.createObjectURL(file);
   try {
-    const picture = await load(address);
-    return picture !== null && picture.naturalWidth > 0 && picture.naturalHeight > 0 ? picture : null;
+    return await load(address);
   } finally {
     URL.revokeObjectURL(address);
   }
 }
 
-async function load(source: string): Promise<HTMLImageElement | null> {
+/** Its size is known, and looked at, before its pixels are made: a small file may unfold to a very large picture. */
+async function load(source: string): Promise<Loaded> {
   const picture = new Image();
-  picture.src = source;
   try {
+    await new Promise((resolve, reject) => {
+      picture.addEventListener('load', resolve);
+      picture.addEventListener('error', reject);
+      picture.src = source;
+    });
+    const { naturalWidth: width, naturalHeight: height } = picture;
+    if (width > LARGEST_SIDE || height > LARGEST_SIDE) return failure('too large');
+    if (width === 0 || height === 0) return failure('broken');
     await picture.decode();
-    return picture;
+    return success(picture);
   } catch {
-    return null;
+    return failure('broken');
   }
 }
 
@@ -75,16 +85,3 @@ function redraw(picture: HTMLImageElement, width: number, height: number): strin
   made.pen.drawImage(picture, 0, 0, made.canvas.width, made.canvas.height);
   return opaqueSource(made.canvas);
 }
-
-/**
- * What a plain drawing has no use for. An image element runs and fetches none of it, and the page's security
- * policy forbids it besides; it is refused all the same, so that no one relies on a logo that does more.
- */
-const ACTIVE = [
-  /<\s*(?:[\w-]+:)?(?:script|foreignObject|iframe|object|embed|a|animate\w*|set|handler)[\s/>]/i,
-  /[\s"'/]on[a-z]+\s*=/i,
-  /(?:href|src)\s*=\s*(?!\s*["']\s*(?:#|data:image\/(?:png|jpeg)[;,]))/i,
-  /<!ENTITY|<\?xml-stylesheet|@import|javascript:/i,
-];
-
-const isActive = (svg: string): boolean => ACTIVE.some((sign) => sign.test(svg));
