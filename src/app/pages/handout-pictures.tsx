@@ -60,14 +60,14 @@ function BarsOf({ sheet, lesson }: BarsOfProps) {
     <>
       <div className="designer__pair">
         <NumberField
-          label="First bar"
+          label="First bar of the picture"
           value={first}
           least={least}
           most={most}
           onChange={(bar) => setRange({ first: bar, last: Math.max(bar, last) })}
         />
         <NumberField
-          label="Last bar"
+          label="Last bar of the picture"
           value={last}
           least={least}
           most={most}
