@@ -16,6 +16,7 @@ import {
   describeKeyIn,
   describeSignature,
   formatChordIn,
+  formatName,
   type Key,
   keyNames,
   sameKey,
@@ -167,18 +168,20 @@ export function countOf(start: number, metre: Metre): string {
   return part === undefined ? `within ${number}` : `the ${part} of ${number}`;
 }
 
-const STRING_NAMES = (sheet: LineSheet): readonly string[] =>
-  sheet.instrument.openStrings.map((pitch) => pitch.letter);
+/** A string (1 is the highest) by the name of its open note: `E♭`; '' where the instrument has none. */
+export function stringName(sheet: LineSheet, string: number): string {
+  const open = sheet.instrument.openStrings[string - 1];
+  return open === undefined ? '' : formatName(open);
+}
 
 /** What a bar holds, for someone who does not see the staff. */
 export function describeBar(sheet: LineSheet, bar: SheetBar): string {
   if (bar.notes.length === 0) return 'No notes yet.';
-  const strings = STRING_NAMES(sheet);
   const notes = bar.notes.map(({ note, fingered, degreeText }) => {
     const place =
       fingered === null
         ? 'not on this instrument'
-        : `${strings[fingered.string - 1] ?? ''} string ${fingered.fret === 0 ? 'open' : `fret ${fingered.fret}`}`;
+        : `${stringName(sheet, fingered.string)} string ${fingered.fret === 0 ? 'open' : `fret ${fingered.fret}`}`;
     return `${degreeText || 'note'} on ${countOf(note.start, bar.written.metre)}, ${place}`;
   });
   return `${notes.join('; ')}.${bar.kept ? ' Kept.' : ''}`;
