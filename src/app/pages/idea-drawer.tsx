@@ -14,6 +14,7 @@ import { chordsOf, degreesLine, describeTechniques } from './describe';
 import { FingeringChoices } from './fingering-choices';
 import { gliding, NARROW } from './hooks';
 import { IdeaCard } from './idea-card';
+import { ideaNames } from './idea-names';
 import { sameNotes, sameQuestion } from './idea-preview';
 import { useAtWork, usePieceNow } from './session';
 
@@ -81,6 +82,7 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
   const written = sheet.bars[bar];
   const stored = now.bars[bar];
   if (written === undefined || stored === undefined) return null;
+  const names = ideaNames(asked?.ideas ?? [], written.written.metre);
   const title = `Ideas for bar ${written.written.number}`;
   return (
     // biome-ignore lint/a11y/useSemanticElements: a group with a heading, not a form's fieldset
@@ -98,7 +100,7 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
             checked={stored.kept}
             onChange={(kept) =>
               session.lessons.change((lesson) => keepBar(lesson, piece.id, bar, kept), {
-                label: `${kept ? 'keep' : 'free'} bar ${bar + 1}`,
+                label: `${kept ? 'keep' : 'free'} bar ${written.written.number}`,
               })
             }
           />
@@ -140,10 +142,12 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
                 instrument={instrument}
                 bar={bar}
                 metre={written.written.metre}
+                number={written.written.number}
+                name={names[index] ?? ''}
                 inLine={sameNotes(idea.notes, stored.notes)}
                 onTake={() =>
                   session.lessons.change((lesson) => takeIdea(lesson, piece.id, bar, idea), {
-                    label: `take an idea for bar ${bar + 1}`,
+                    label: `take an idea for bar ${written.written.number}`,
                   })
                 }
               />
