@@ -60,6 +60,22 @@ describe('the order of playing', () => {
     expect(written('|: C | F | 1. G :| 2. C |', { passage: { first: 2, last: 4 } })).toEqual([2, 3, 2, 4]);
   });
 
+  test('a passage counts bars as they are written: a pickup is bar 0', () => {
+    const chart = '(1) C | F | G | C |';
+    expect(written(chart, { passage: { first: 0, last: 1 } })).toEqual([1, 2]);
+    expect(written(chart, { passage: { first: 1, last: 2 } })).toEqual([2, 3]);
+  });
+
+  test('a passage that begins with the pickup is counted in as the whole piece is', () => {
+    const countedIn = (passage: PerformanceOptions['passage']) =>
+      Number(
+        buildPerformance(sheetOf({ chart: '(1) C | F | G |' }), { ...PLAIN, countIn: 1, passage }).countIn,
+      );
+    expect(countedIn(null)).toBe(3840 + 2880);
+    expect(countedIn({ first: 0, last: 1 })).toBe(3840 + 2880);
+    expect(countedIn({ first: 1, last: 2 })).toBe(3840);
+  });
+
   test('a passage beyond the chart plays what is there', () => {
     expect(written('| C | F |', { passage: { first: 2, last: 9 } })).toEqual([2]);
     expect(written('| C | F |', { passage: { first: 5, last: 9 } })).toEqual([]);

@@ -4,6 +4,7 @@ import {
   deriveSheet,
   type Lesson,
   type LinePiece,
+  type LineSheet,
   type PlayingSettings,
   setPlaying,
   TEMPO_RANGE,
@@ -14,7 +15,7 @@ import { lineAtHand } from './at-hand';
 import { listOf } from './describe';
 import { Fretboard } from './fretboard';
 import { NARROW, useMedia } from './hooks';
-import { passageOf, practiceTempo } from './playback';
+import { boundsOf, passageOf, practiceTempo } from './playback';
 import { useAtWork, useEditor, useLesson } from './session';
 
 /** The music stand's ledge: plays the piece at hand, and says how, in a sentence whose words can be changed. */
@@ -35,8 +36,8 @@ export function Ledge({ settled }: { readonly settled: Lesson }) {
       )}
       <PlayAndStop canPlay={bars > 0} />
       <div className="ledge__words">
-        {piece !== null && bars > 0 ? (
-          <Words piece={piece} bars={bars} />
+        {piece !== null && sheet?.kind === 'line' && bars > 0 ? (
+          <Words piece={piece} sheet={sheet} />
         ) : (
           <p className="ledge__sentence">As soon as there is a line, it can be played here.</p>
         )}
@@ -122,33 +123,38 @@ function PlaybackStatus() {
   const kind = useStore(playback, (state) => state.kind);
   const bar = useStore(playback, (state) => state.bar);
   const announced = useRef<string>('');
-  const pieces = useStore(session.lessons, (state) => state.lesson.pieces);
+  const first = useStore(playback, (state) => state.first);
+  const { pieces, instrument, noteNames } = useStore(session.lessons, (state) => state.lesson);
   const heardId = useStore(playback, (state) => state.heard?.pieceId ?? null);
   const heard = pieces.find((piece) => piece.id === heardId);
-  const first = heard?.kind === 'line' ? (heard.playing.passage?.first ?? 1) : 1;
-  const text =
-    kind === 'stopped'
-      ? 'Stopped'
-      : kind === 'preparing'
-        ? 'Getting ready'
-        : `Playing bar ${bar === null ? first : bar + 1}`;
+  const sheet = heard && deriveSheet(heard, instrument, noteNames);
+  const index = bar ?? first;
+  const number = (sheet?.kind === 'line' ? sheet.bars[index]?.written.number : undefined) ?? index + 1;
   const turning = announced.current !== kind;
   useEffect(() => {
     announced.current = kind;
   }, [kind]);
   return (
-    <p className="ledge__status" role="status" aria-label="Playback" aria-live={turning ? 'polite' : 'off'}>
-      {text}
-    </p>
+    <>
+      {kind === 'preparing' && <p className="ledge__status">Getting ready</p>}
+      <p
+        className={kind === 'preparing' ? 'visually-hidden' : 'ledge__status'}
+        role="status"
+        aria-label="Playback"
+        aria-live={turning ? 'polite' : 'off'}
+      >
+        {kind === 'playing' ? `Playing bar ${number}` : 'Stopped'}
+      </p>
+    </>
   );
 }
 
 interface SentenceProps {
   readonly piece: LinePiece;
-  readonly bars: number;
+  readonly sheet: LineSheet;
 }
 
-function Sentence({ piece, bars }: SentenceProps) {
+function Sentence({ piece, sheet }: SentenceProps) {
   const { session } = useAtWork();
   const { playing } = piece;
   const set = (change: Partial<PlayingSettings>, join?: string) =>
@@ -158,7 +164,7 @@ function Sentence({ piece, bars }: SentenceProps) {
     });
   return (
     <p className="ledge__sentence">
-      <Passage piece={piece} bars={bars} set={set} />{' '}
+      <Passage piece={piece} sheet={sheet} set={set} />{' '}
       {playing.loop ? 'round and round in a ' : 'once, without a '}
       <SwitchWord label="Loop" on={playing.loop} onChange={(loop) => set({ loop })}>
         loop
@@ -197,20 +203,20 @@ function Sentence({ piece, bars }: SentenceProps) {
 }
 
 /** On a narrow screen the sentence is told in short, and unfolds when it is to be changed. */
-function Words({ piece, bars }: SentenceProps) {
+function Words({ piece, sheet }: SentenceProps) {
   const narrow = useMedia(NARROW);
   const [unfolded, setUnfolded] = useState(false);
   const id = useId();
-  if (!narrow) return <Sentence piece={piece} bars={bars} />;
+  if (!narrow) return <Sentence piece={piece} sheet={sheet} />;
   return (
     <>
       {unfolded && (
         <div id={id}>
-          <Sentence piece={piece} bars={bars} />
+          <Sentence piece={piece} sheet={sheet} />
         </div>
       )}
       <p className="ledge__short">
-        {!unfolded && <>{inShort(piece, bars)} </>}
+        {!unfolded && <>{inShort(piece, sheet)} </>}
         <button
           type="button"
           className="word"
@@ -226,9 +232,9 @@ function Words({ piece, bars }: SentenceProps) {
 }
 
 /** `Bars 1 to 4, looped, 95 bpm, without bass.` */
-function inShort(piece: LinePiece, bars: number): string {
+function inShort(piece: LinePiece, sheet: LineSheet): string {
   const { playing } = piece;
-  const passage = passageOf(piece, bars);
+  const passage = passageOf(piece, sheet);
   const silent = PARTS.filter((part) => part !== 'click' && !playing[part]);
   return `${[
     passage === null ? 'All bars' : `Bars ${passage.first} to ${passage.last}`,
@@ -240,26 +246,27 @@ function inShort(piece: LinePiece, bars: number): string {
 
 type SetPlaying = (change: Partial<PlayingSettings>, join?: string) => void;
 
-function Passage({ piece, bars, set }: SentenceProps & { readonly set: SetPlaying }) {
-  const { first, last } = passageOf(piece, bars) ?? { first: 1, last: bars };
+function Passage({ piece, sheet, set }: SentenceProps & { readonly set: SetPlaying }) {
+  const { least, most } = boundsOf(sheet);
+  const { first, last } = passageOf(piece, sheet) ?? { first: least, last: most };
   const choose = (from: number, to: number) =>
-    set({ passage: from === 1 && to === bars ? null : { first: from, last: to } }, 'passage');
+    set({ passage: from === least && to === most ? null : { first: from, last: to } }, 'passage');
   return (
     <>
       <span className="ledge__verb">Bars </span>
       <NumberWord
         label="First bar"
         value={first}
-        least={1}
-        most={bars}
+        least={least}
+        most={most}
         onChange={(from) => choose(from, Math.max(from, last))}
       />
       {' to '}
       <NumberWord
         label="Last bar"
         value={last}
-        least={1}
-        most={bars}
+        least={least}
+        most={most}
         onChange={(to) => choose(Math.min(first, to), to)}
       />
       ,

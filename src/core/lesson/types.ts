@@ -33,7 +33,7 @@ export interface PlayingSettings {
   /** Bars of count-in; 0 is none. */
   readonly countIn: 0 | 1 | 2;
   readonly loop: boolean;
-  /** First and last written bar (from 1) of the passage to play; null plays the whole piece. */
+  /** First and last bar to play, by their written numbers (a pickup is 0); null plays the whole piece. */
   readonly passage: { readonly first: number; readonly last: number } | null;
   /** Share of the piece's tempo in per cent. */
   readonly tempoShare: number;

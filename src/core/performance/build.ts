@@ -25,7 +25,8 @@ function openingMetre(sheet: LineSheet, { passage }: PerformanceOptions): Metre 
 /** A pickup completes a bar that the count-in has begun. */
 function countInTicks(sheet: LineSheet, { countIn, passage }: PerformanceOptions, metre: Metre): number {
   const first = sheet.chart.bars[0];
-  const pickup = countIn > 0 && passage === null && first?.pickup === true;
+  const begins = first !== undefined && (passage === null || passage.first <= first.number);
+  const pickup = countIn > 0 && begins && first.pickup;
   const begun = pickup ? Math.max(0, barTicks(metre) - barTicks(first.metre)) : 0;
   return countIn * barTicks(metre) + begun;
 }

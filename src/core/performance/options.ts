@@ -24,7 +24,10 @@ export interface PerformanceOptions {
   readonly tempo: Bpm;
   /** Bars of clicks before the first bar. */
   readonly countIn: 0 | 1 | 2;
-  /** First and last written bar, counted from 1; null is the whole piece. Bars the chart lacks are left out. */
+  /**
+   * First and last bar by their written numbers (a pickup is 0); null is the whole piece. Bars the chart lacks are
+   * left out.
+   */
   readonly passage: { readonly first: number; readonly last: number } | null;
   /** Every round, unless said otherwise. */
   readonly bass?: BassPlan;

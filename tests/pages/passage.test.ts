@@ -1,0 +1,59 @@
+import { expect, test } from 'vitest';
+import { boundsOf, passageOf } from '../../src/app/pages/playback';
+import {
+  checkLesson,
+  deriveSheet,
+  type Lesson,
+  type LinePiece,
+  newLesson,
+  parseLesson,
+  printLesson,
+  setChartText,
+  setPlaying,
+} from '../../src/core/lesson';
+
+function lessonOf(chart: string, passage: LinePiece['playing']['passage'] = null): Lesson {
+  const empty = newLesson('lesson', 'Lesson');
+  const id = empty.pieces[0]?.id ?? '';
+  return setPlaying(setChartText(empty, id, chart), id, { passage });
+}
+
+function lineOf(lesson: Lesson) {
+  const [piece] = lesson.pieces;
+  const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
+  if (piece?.kind !== 'line' || sheet?.kind !== 'line') throw new Error('The lesson has no line');
+  return { piece, sheet };
+}
+
+const passageIn = (chart: string, first: number, last: number) => {
+  const { piece, sheet } = lineOf(lessonOf(chart, { first, last }));
+  return passageOf(piece, sheet);
+};
+
+const PICKUP = '(1) C | F | G | C |';
+const WHOLE = '| C | F | G | C |';
+
+test('bars are counted as written: a pickup is bar 0', () => {
+  expect(boundsOf(lineOf(lessonOf(PICKUP)).sheet)).toEqual({ least: 0, most: 3 });
+  expect(boundsOf(lineOf(lessonOf(WHOLE)).sheet)).toEqual({ least: 1, most: 4 });
+});
+
+test('a passage is held within the chart, and everything is no passage', () => {
+  expect(passageIn(PICKUP, 0, 3)).toBe(null);
+  expect(passageIn(PICKUP, 1, 3)).toEqual({ first: 1, last: 3 });
+  expect(passageIn(PICKUP, 0, 9)).toBe(null);
+  expect(passageIn(WHOLE, 0, 2)).toEqual({ first: 1, last: 2 });
+  expect(passageIn(WHOLE, 0, 0)).toBe(null);
+  expect(passageIn(WHOLE, 7, 9)).toBe(null);
+});
+
+test('a passage from the pickup on is kept in the lesson file', () => {
+  const lesson = lessonOf(PICKUP, { first: 0, last: 2 });
+  expect(parseLesson(printLesson(lesson))).toMatchObject({ ok: true, value: lesson });
+});
+
+test('the lesson check names the bars without notes as they are written', () => {
+  expect(checkLesson(lessonOf('(1) N.C. | F | G |'))).toMatchObject([
+    { bar: 1, message: expect.stringMatching(/^Bars 1, 2 have no notes/) },
+  ]);
+});
