@@ -4,7 +4,7 @@
  */
 import { createRequire } from 'node:module';
 import { expect, test } from 'vitest';
-import { midiOf } from '../../src/core/base';
+import { midiOf, pitchClassOf, sameName } from '../../src/core/base';
 import { writeMusicXml } from '../../src/core/exchange';
 import { deriveSheets, type LineSheet, SAMPLE_TITLES, sampleLesson } from '../../src/core/lesson';
 import { notateBar } from '../../src/core/notation';
@@ -21,7 +21,10 @@ interface Reader {
       readonly VerticalSourceStaffEntryContainers: readonly {
         readonly StaffEntries: readonly (
           | {
-              readonly ChordContainers: readonly unknown[];
+              readonly ChordContainers: readonly {
+                readonly RootPitch?: { getHalfTone(): number };
+                readonly BassPitch?: { getHalfTone(): number };
+              }[];
               readonly VoiceEntries: readonly {
                 readonly Notes: readonly {
                   readonly halfTone: number;
@@ -44,8 +47,8 @@ interface FoundBar {
   readonly staff: readonly string[];
   /** `string/fret`, of the tab. */
   readonly tab: readonly string[];
-  /** Chord symbols, N.C. among them. */
-  readonly chords: number;
+  /** Pitch classes of root and slash bass of every chord symbol: `2`, `2/6`; `0` for N.C. */
+  readonly chords: readonly string[];
 }
 
 /** What must be found: every sign of a bar, pitches as the staff part writes them (an octave above the sound). */
@@ -63,7 +66,14 @@ const expectedOf = (sheet: LineSheet): readonly FoundBar[] =>
       tab: signs.flatMap(({ note }) =>
         note?.fingered ? [`${note.fingered.string}/${note.fingered.fret}`] : [],
       ),
-      chords: bar.written.spans.filter(({ harmony }) => harmony.kind !== 'unknown').length,
+      chords: bar.written.spans.flatMap(({ harmony }) => {
+        // The reader has no sign for N.C. and gives it the root C.
+        if (harmony.kind !== 'chord') return harmony.kind === 'no chord' ? ['0'] : [];
+        const { root, bass } = harmony.chord;
+        return [
+          sameName(root, bass) ? `${pitchClassOf(root)}` : `${pitchClassOf(root)}/${pitchClassOf(bass)}`,
+        ];
+      }),
     };
   });
 
@@ -103,7 +113,15 @@ test('OpenSheetMusicDisplay reads the notes, lengths, chords and places of a lin
                 ? []
                 : [`${note.stringNumberTab}/${note.fretNumber}`],
             ),
-            chords: entries(0).reduce((sum, entry) => sum + entry.ChordContainers.length, 0),
+            chords: entries(0).flatMap((entry) =>
+              entry.ChordContainers.flatMap(({ RootPitch, BassPitch }) => {
+                if (RootPitch === undefined) return [];
+                const [root, bass] = [RootPitch, BassPitch].map((pitch) =>
+                  pitch === undefined ? null : ((pitch.getHalfTone() % 12) + 12) % 12,
+                );
+                return [bass === null ? `${root}` : `${root}/${bass}`];
+              }),
+            ),
           };
         });
         home.remove();
