@@ -18,7 +18,7 @@ export const FAULTS = {
     'No sound can be played: the browser found no working audio device. Connect loudspeakers or headphones and press Play again.',
   blocked: 'The browser kept the page silent. Click the page once, then press Play again.',
   lost: 'The sound stopped: the audio device does not answer any more. Check loudspeakers or headphones and press Play again.',
-  library: 'The sound could not be loaded. Check that the page can still be reached and press Play again.',
+  notLoaded: 'The sound could not be loaded. Check that the page can still be reached and press Play again.',
   paused: 'The browser or the system took the sound away. Press Play to go on.',
 } as const;
 
@@ -94,7 +94,7 @@ export function createAudio(onPaused: (fault: string) => void): {
     }
     const tone = await loadTone();
     if (tone === null) {
-      return failure(FAULTS.library);
+      return failure(FAULTS.notLoaded);
     }
     const context = openContext(tone);
     if (context === null) {

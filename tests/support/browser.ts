@@ -58,7 +58,7 @@ const definedOf = (variables: NodeJS.ProcessEnv): Record<string, string> =>
     Object.entries(variables).flatMap(([name, value]) => (value === undefined ? [] : [[name, value]])),
   );
 
-/** Opens the built app, as any static host would serve it, below some folder. */
+/** Opens the built app the way a static host serves it, below some folder. */
 export const openApp = (options: OpenOptions = {}): Promise<OpenPage> => open(inject('site').app, options);
 
 /**
