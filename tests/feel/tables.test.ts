@@ -30,6 +30,7 @@ describe('every feel', () => {
     expect(feelMetre(feel, { count: 4, unit: 4 })).not.toBeNull();
     expect(feel.silence.least).toBeGreaterThanOrEqual(0);
     expect(feel.silence.least).toBeLessThanOrEqual(0.5);
+    expect(feel.bassTouch.source).not.toBe('');
   });
 
   test.each(FEELS.map((feel) => [feel.id, feel] as const))(

@@ -22,6 +22,7 @@ export const BOSSA: Feel = {
     'R 5, 5,',
     'R 5 5',
   ),
+  bassTouch: { muted: false, source: COMMON_PRACTICE },
   metres: [
     {
       metre: { count: 4, unit: 4 },

@@ -14,6 +14,7 @@ export const DISCO: Feel = {
   silence: { least: 0, source: 'the pulse goes through: common practice, no source' },
   weights: weights(0.9, 0.3, 0.2),
   figures: figures(COMMON_PRACTICE, 'R 8 R 8', 'R R 5 5', 'R R 8 8', 'R R R 5', 'R 8 R 8 R 8 R 8'),
+  bassTouch: { muted: true, source: COMMON_PRACTICE },
   metres: [
     {
       metre: { count: 4, unit: 4 },

@@ -19,6 +19,7 @@ export const EARLY_SKA: Feel = {
   silence: { least: 0, source: 'early ska walks: common practice, no source' },
   weights: weights(0.9, 0.5, 0.3),
   figures: figures(COMMON_PRACTICE, 'R 3 5 3', 'R 3 5 6', 'R 3 5 8', 'R R 3 5'),
+  bassTouch: { muted: false, source: COMMON_PRACTICE },
   metres: [
     {
       metre: { count: 4, unit: 4 },

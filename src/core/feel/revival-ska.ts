@@ -14,6 +14,7 @@ export const REVIVAL_SKA: Feel = {
   silence: { least: 0, source: 'busy throughout: common practice, no source' },
   weights: weights(1, 0.4, 0.2),
   figures: figures(COMMON_PRACTICE, 'R 3 5 3', 'R 3 5 6', 'R R 3 3 5 5', 'R R 3 3 5 5 3 3', 'R 3 5 8'),
+  bassTouch: { muted: false, source: COMMON_PRACTICE },
   metres: [
     {
       metre: { count: 4, unit: 4 },

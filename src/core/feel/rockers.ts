@@ -21,6 +21,7 @@ export const ROCKERS: Feel = {
   silence: { least: 0.2, source: 'a little denser than one drop: common practice, no source' },
   weights: weights(0.9, 0.3, 0.6),
   figures: figures(COMMON_PRACTICE, 'R R 5', 'R 5 R', 'R R 3 5', 'R 5 8 5'),
+  bassTouch: { muted: true, source: COMMON_PRACTICE },
   metres: [
     {
       metre: { count: 4, unit: 4 },

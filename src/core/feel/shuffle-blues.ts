@@ -16,6 +16,7 @@ export const SHUFFLE_BLUES: Feel = {
   silence: { least: 0, source: 'the pulse goes through: common practice, no source' },
   weights: weights(0.9, 0.5, 0.1),
   figures: figures(COMMON_PRACTICE, 'R 3 5 6', '8 6 5 3', 'R 3 5 6 8 6 5 3', 'R R 3 3 5 5 6 6', 'R 3 5 3'),
+  bassTouch: { muted: false, source: COMMON_PRACTICE },
   metres: [
     {
       metre: { count: 4, unit: 4 },

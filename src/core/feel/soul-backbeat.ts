@@ -14,6 +14,7 @@ export const SOUL_BACKBEAT: Feel = {
   silence: { least: 0.12, source: 'room for the backbeat: common practice, no source' },
   weights: weights(0.8, 0.4, 0.4),
   figures: figures(COMMON_PRACTICE, 'R R 5', 'R 5 8', 'R R 5 8', 'R R 7 8', 'R 3 5 6'),
+  bassTouch: { muted: true, source: COMMON_PRACTICE },
   metres: [
     {
       metre: { count: 4, unit: 4 },

@@ -21,6 +21,7 @@ export const STEPPERS: Feel = {
   silence: { least: 0.15, source: 'a steady drive with air between the figures: common practice, no source' },
   weights: weights(0.9, 0.3, 0.5),
   figures: figures(COMMON_PRACTICE, 'R R R 5', 'R R R R', 'R R 5 5', 'R R R 3'),
+  bassTouch: { muted: true, source: COMMON_PRACTICE },
   metres: [
     {
       metre: { count: 4, unit: 4 },

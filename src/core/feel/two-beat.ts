@@ -22,6 +22,7 @@ export const TWO_BEAT: Feel = {
   silence: { least: 0, source: 'the pulse goes through: common practice, no source' },
   weights: weights(1, 0.4, 0.1),
   figures: figures(COMMON_PRACTICE, 'R 5,', 'R 5', 'R 5, R', 'R 5 R'),
+  bassTouch: { muted: false, source: COMMON_PRACTICE },
   metres: [
     {
       metre: { count: 4, unit: 4 },

@@ -93,5 +93,10 @@ export interface Feel {
    * likes them better than others.
    */
   readonly figures: readonly { readonly shape: string; readonly source: string }[];
+  /**
+   * Whether the bass is played muted and short: notes stop where they are written to, so an open string may not
+   * ring on into a rest.
+   */
+  readonly bassTouch: { readonly muted: boolean; readonly source: string };
   readonly metres: readonly FeelMetre[];
 }

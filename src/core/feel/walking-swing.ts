@@ -18,6 +18,7 @@ export const WALKING_SWING: Feel = {
   silence: { least: 0, source: 'the pulse goes through: common practice, no source' },
   weights: weights(0.7, 0.9, 0.1),
   figures: figures(COMMON_PRACTICE, 'R 2 3 5', 'R 3 5 6', 'R 3 5 3', 'R 5 3 2', '8 7 6 5', 'R 2 3', 'R 3 5'),
+  bassTouch: { muted: false, source: COMMON_PRACTICE },
   metres: [
     {
       metre: { count: 4, unit: 4 },
