@@ -2,12 +2,15 @@ import type { Audio } from './audio';
 import { isHeard, PAN } from './synthesis/mix';
 import { STEMS, type Stem, type Stems } from './synthesis/score';
 import type { Segment } from './synthesis/segment';
-import type { Channel, StemPlayer } from './tone';
+import type { Channel, Gain as Gate, StemPlayer } from './tone';
 import type { Mix } from './types';
 
 /** Seconds in which a part is switched on or off, and in which a stop falls silent. */
 const SWITCH = 0.02;
 const STOP = 0.006;
+
+/** Milliseconds after a cut in which the audio thread has surely come past it. */
+const PAST_CUT = 200;
 
 /** Decibels at which a part that is switched off stands: nothing that could be heard. */
 const OFF = -120;
@@ -16,7 +19,7 @@ const OFF = -120;
 export interface Cue {
   /** Plays it from a sample of the device's time on. */
   startAt(sample: number): void;
-  /** Ends it at a sample of the device's time; what was to sound later never does. */
+  /** Silences it from a sample of the device's time on; what was to sound later never does. */
   cutAt(sample: number): void;
   /** Gives it up, started or not. */
   drop(): void;
@@ -30,13 +33,6 @@ export interface Deck {
   fadeIn(level: number, seconds: number): void;
   /** Falls silent at once and frees everything. */
   close(): void;
-}
-
-/** A player with the time it was told to play, in samples of the device. */
-interface Timed {
-  readonly player: StemPlayer;
-  readonly from: number;
-  readonly to: number | null;
 }
 
 /**
@@ -56,13 +52,21 @@ export function createDeck({ tone, context }: Audio, mix: Mix): Deck {
   };
   const channels = new Map(STEMS.map((stem, index) => [stem, openChannel(stem, index)]));
   const players = new Set<StemPlayer>();
+  const gates = new Set<Gate>();
 
   const free = (player: StemPlayer): void => {
-    players.delete(player);
-    player.dispose();
+    if (players.delete(player)) {
+      player.dispose();
+    }
   };
 
-  const ready = (stems: Stems, names: readonly Stem[]): StemPlayer | null => {
+  const shut = (gate: Gate): void => {
+    if (gates.delete(gate)) {
+      gate.dispose();
+    }
+  };
+
+  const ready = (stems: Stems, names: readonly Stem[], to: Gate): StemPlayer | null => {
     const { length } = stems.bass;
     if (length === 0) {
       return null;
@@ -72,30 +76,51 @@ export function createDeck({ tone, context }: Audio, mix: Mix): Deck {
       buffer.getChannelData(channel).set(stems[name]);
     }
     const player = new tone.StemPlayer({ context, url: buffer });
-    player.connect(splitter);
-    player.onstop = () => {
-      setTimeout(() => free(player), 0);
-    };
+    player.connect(to);
     players.add(player);
     return player;
+  };
+
+  /** All of a segment passes here, its stems side by side. */
+  const openGate = (): Gate => {
+    const gate = new tone.Gain({ context, gain: 1 });
+    gate.channelCount = STEMS.length;
+    gate.channelCountMode = 'explicit';
+    gate.channelInterpretation = 'discrete';
+    gate.connect(splitter);
+    gates.add(gate);
+    return gate;
   };
 
   const load = (segment: Segment): Cue => {
     const parts = STEMS.filter((stem) => stem !== 'count-in');
     const goesRound = segment.total === null || segment.total > segment.leadLength;
-    const lead = ready(segment.lead, STEMS);
-    const round = goesRound ? ready(segment.round, parts) : null;
-    const after = segment.after === null ? null : ready(segment.after, parts);
-    let timed: readonly Timed[] = [];
-    const time = (player: StemPlayer | null, from: number, to: number | null, offset = 0): Timed[] => {
-      if (player === null) {
-        return [];
-      }
-      player.start(from / sampleRate, offset / sampleRate);
+    const gate = openGate();
+    const lead = ready(segment.lead, STEMS, gate);
+    const round = goesRound ? ready(segment.round, parts, gate) : null;
+    const after = segment.after === null ? null : ready(segment.after, parts, gate);
+    const all = [lead, round, after].filter((player) => player !== null);
+    for (const player of all) {
+      player.onstop = () => {
+        setTimeout(() => {
+          free(player);
+          if (!all.some((other) => players.has(other))) {
+            shut(gate);
+          }
+        }, 0);
+      };
+    }
+    const time = (player: StemPlayer | null, from: number, to: number | null, offset = 0): void => {
+      player?.start(from / sampleRate, offset / sampleRate);
       if (to !== null) {
-        player.stop(to / sampleRate);
+        player?.stop(to / sampleRate);
       }
-      return [{ player, from, to }];
+    };
+    const drop = (): void => {
+      for (const player of all) {
+        free(player);
+      }
+      shut(gate);
     };
     return {
       startAt: (sample) => {
@@ -104,30 +129,16 @@ export function createDeck({ tone, context }: Audio, mix: Mix): Deck {
         if (round !== null) {
           round.loop = true;
         }
-        timed = [
-          ...time(lead, sample, leadEnd),
-          ...time(round, leadEnd, end, segment.roundOffset),
-          ...time(after, end ?? 0, null),
-        ];
+        time(lead, sample, leadEnd);
+        time(round, leadEnd, end, segment.roundOffset);
+        time(after, end ?? 0, null);
       },
-      drop: () => {
-        for (const player of [lead, round, after]) {
-          if (player !== null) {
-            free(player);
-          }
-        }
-      },
+      drop,
       cutAt: (sample) => {
-        for (const { player, from, to } of timed) {
-          if (!players.has(player) || (to !== null && to <= sample)) {
-            continue;
-          }
-          if (from >= sample) {
-            free(player);
-          } else {
-            player.stop(sample / sampleRate);
-          }
-        }
+        // Not by stopping the players: a player that is told to stop while it sounds can lose the run of samples
+        // that the audio thread was about to take, and is late from then on.
+        gate.gain.setValueAtTime(0, sample / sampleRate);
+        setTimeout(drop, (sample / sampleRate - context.currentTime) * 1000 + PAST_CUT);
       },
     };
   };
@@ -154,6 +165,9 @@ export function createDeck({ tone, context }: Audio, mix: Mix): Deck {
         () => {
           for (const player of [...players]) {
             free(player);
+          }
+          for (const gate of [...gates]) {
+            shut(gate);
           }
           splitter.dispose();
           for (const channel of channels.values()) {
