@@ -1,3 +1,4 @@
+export { CAUTIONS, CAUTIONS_HEADING } from './cautions';
 export { checkLesson, type Finding } from './check';
 export { type ChartBarEdit, editChartBar, typedChord } from './commands/bars';
 export { discardParked, setChartText, setKey, setMetre, takeSuggestion } from './commands/chart';
