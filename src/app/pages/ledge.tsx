@@ -13,10 +13,12 @@ import { PARTS } from '../../core/performance';
 import { NumberWord, SelectWord, SwitchWord } from '../controls';
 import { lineAtHand } from './at-hand';
 import { listOf } from './describe';
-import { Fretboard } from './fretboard';
 import { NARROW, useMedia } from './hooks';
+import { Later, laterPart } from './later';
 import { boundsOf, passageOf, practiceTempo } from './playback';
 import { useAtWork, useEditor, useLesson } from './session';
+
+const FRETBOARD = laterPart('The fretboard', async () => (await import('./fretboard')).Fretboard);
 
 /** The music stand's ledge: plays the piece at hand, and says how, in a sentence whose words can be changed. */
 export function Ledge({ settled }: { readonly settled: Lesson }) {
@@ -32,7 +34,7 @@ export function Ledge({ settled }: { readonly settled: Lesson }) {
   return (
     <section className="ledge" aria-label="Playing">
       {neck && piece !== null && sheet?.kind === 'line' && bars > 0 && (
-        <Fretboard sheet={sheet} hand={piece.hand} />
+        <Later part={FRETBOARD} given={{ sheet, hand: piece.hand }} />
       )}
       <PlayAndStop canPlay={bars > 0} />
       <div className="ledge__words">

@@ -1,11 +1,13 @@
 import { useMemo } from 'react';
 import type { HandoutSettings, InstrumentSettings, LinePiece, LineSheet } from '../../core/lesson';
 import { chordsOf, describeBar, describePiece, describeScore } from './describe';
-import { IdeaDrawer } from './idea-drawer';
+import { Later, laterPart } from './later';
 import { PieceHead, type PlaceOnSheet } from './piece-head';
 import { ScoreFigure } from './score-figure';
 import type { BarButton } from './score-system';
 import { useAtWork, useEditor } from './session';
+
+const DRAWER = laterPart('The drawer of ideas', async () => (await import('./idea-drawer')).IdeaDrawer);
 
 interface LinePieceViewProps {
   readonly piece: LinePiece;
@@ -86,13 +88,11 @@ export function LinePieceView({
             chosen,
             choose: (bar) => session.chooseBar(piece.id, bar),
             drawer: (bar) => (
-              <IdeaDrawer
+              <Later
                 key={piece.id}
-                piece={piece}
-                sheet={sheet}
-                bar={bar}
-                instrument={instrument}
-                onClose={() => session.chooseBar(piece.id, null)}
+                part={DRAWER}
+                meanwhile={<div className="drawer" />}
+                given={{ piece, sheet, bar, instrument, onClose: () => session.chooseBar(piece.id, null) }}
               />
             ),
           }}

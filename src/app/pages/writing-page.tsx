@@ -4,6 +4,7 @@ import { holdsDraft } from '../controls';
 import { useDesigner } from './handout-view';
 import { Header } from './header';
 import { NARROW, useMedia, whenIdle } from './hooks';
+import { useLaterParts } from './later';
 import { Ledge } from './ledge';
 import { NotePad } from './note-pad';
 import { Remarks } from './remarks';
@@ -24,6 +25,7 @@ export function WritingPage() {
   const designer = useDesigner();
   const settled = useDeferredValue(useLesson());
   useShortcuts();
+  useLaterParts();
   usePrintPages(settled);
 
   useEffect(() => {
