@@ -12,7 +12,7 @@ import { CheckField } from '../controls';
 import { BarChords } from './bar-chords';
 import { chordsOf, degreesLine, describeTechniques } from './describe';
 import { FingeringChoices } from './fingering-choices';
-import { gliding, NARROW } from './hooks';
+import { gliding, NARROW, useMedia } from './hooks';
 import { IdeaCard } from './idea-card';
 import { ideaNames } from './idea-names';
 import { sameNotes, sameQuestion } from './idea-preview';
@@ -69,6 +69,7 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
   const root = useRef<HTMLDivElement>(null);
   const now = usePieceNow(piece);
   const asked = useIdeas(piece, instrument, bar);
+  const narrow = useMedia(NARROW);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: another bar may open the drawer elsewhere
   useEffect(() => {
@@ -84,6 +85,16 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
   if (written === undefined || stored === undefined) return null;
   const names = ideaNames(asked?.ideas ?? [], written.written.metre);
   const title = `Ideas for bar ${written.written.number}`;
+  // On a narrow screen the ideas come first, under the thumb.
+  const chords = (
+    <BarChords
+      piece={now}
+      bar={bar}
+      number={written.written.number}
+      divides={written.written.spans.length > 1}
+    />
+  );
+  const fingering = <FingeringChoices key={bar} piece={now} instrument={instrument} bar={bar} />;
   return (
     // biome-ignore lint/a11y/useSemanticElements: a group with a heading, not a form's fieldset
     <div className="drawer" role="group" ref={root} aria-labelledby={`${id}-title`}>
@@ -108,12 +119,7 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
             Close
           </button>
         </div>
-        <BarChords
-          piece={now}
-          bar={bar}
-          number={written.written.number}
-          divides={written.written.spans.length > 1}
-        />
+        {!narrow && chords}
         {written.notes.length > 0 && (
           <p className="drawer__now">
             In the line now:{' '}
@@ -128,7 +134,7 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
             {written.analysis.reason}
           </p>
         )}
-        <FingeringChoices key={bar} piece={now} instrument={instrument} bar={bar} />
+        {!narrow && fingering}
         {asked === null && <div className="ideas ideas--awaited" />}
         {asked?.ideas.length === 0 && <p>There is no chord to write ideas for in this bar.</p>}
         {asked !== null && asked.ideas.length > 0 && (
@@ -153,6 +159,12 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
               />
             ))}
           </ul>
+        )}
+        {narrow && (
+          <>
+            {chords}
+            {fingering}
+          </>
         )}
       </div>
     </div>
