@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { describeLessonProblem, parseLesson, printLesson, sampleLesson } from '../../src/core/lesson';
@@ -27,11 +28,29 @@ describe('the lesson file', () => {
     expect(parseLesson(printLesson(sample))).toEqual({ ok: true, value: sample });
   });
 
+  it('is brought up to date from version 1, which knew no aims and no takes', () => {
+    const old = readFileSync(new URL('version-1.json', import.meta.url), 'utf8');
+    const read = parseLesson(old);
+    if (!read.ok) throw new Error(describeLessonProblem(read.problem));
+    const [line, blank] = read.value.pieces;
+    expect(read.value.version).toBe(2);
+    expect(line).toMatchObject({
+      name: 'Short drill',
+      aims: [],
+      sections: [],
+      parkedSections: [],
+      takes: [],
+    });
+    expect(line).toMatchObject({ bars: JSON.parse(old).pieces[0].bars });
+    expect(blank).toEqual(JSON.parse(old).pieces[1]);
+    expect(parseLesson(printLesson(read.value))).toEqual(read);
+  });
+
   it.each([
     ['a text that is not JSON', 'Am | Dm', /not readable as JSON/],
     ['another program’s JSON', '{"format":"something","version":1}', /not a lesson of Ground Bass/],
     ['a list', '[]', /not a lesson of Ground Bass/],
-    ['a lesson from a newer version', spoiled(['version'], 2), /newer Ground Bass \(version 2/],
+    ['a lesson from a newer version', spoiled(['version'], 3), /newer Ground Bass \(version 3/],
     ['a damaged tempo', spoiled(['pieces', 0, 'tempo'], 'fast'), /damaged at “pieces › 1 › tempo”/],
     ['a number where a list belongs', spoiled(['pieces'], 7), /damaged at “pieces”/],
     ['no piece at all', spoiled(['pieces'], []), /damaged at “pieces”/],

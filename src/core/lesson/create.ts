@@ -41,6 +41,10 @@ export function newLinePiece(id: string, name: string): LinePiece {
     playing: FIRST_PLAYING,
     bars: [],
     parked: [],
+    aims: [],
+    sections: [],
+    parkedSections: [],
+    takes: [],
   };
 }
 

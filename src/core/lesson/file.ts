@@ -13,13 +13,24 @@ export type LessonProblem =
 /** Far above any real lesson (a 64-bar lesson is about 60,000 characters). */
 const LARGEST_FILE = 5_000_000;
 
-/**
- * A step from one version's shape to the next, keyed by the version it starts from. Empty while version 1 is
- * the only one; a new version adds its step here and an old sample to the tests.
- */
-const MIGRATIONS: Readonly<Record<number, (old: Readonly<Record<string, unknown>>) => unknown>> = {};
+type Document = Readonly<Record<string, unknown>>;
 
-function migrate(document: Readonly<Record<string, unknown>>, from: number): unknown {
+/** Version 1 knew no aims for sections and bars, and stored no takes. */
+function withAimsAndTakes(old: Document): Document {
+  const grown = (piece: unknown): unknown =>
+    isRecord(piece) && piece.kind === 'line'
+      ? { ...piece, aims: [], sections: [], parkedSections: [], takes: [] }
+      : piece;
+  return { ...old, version: 2, pieces: Array.isArray(old.pieces) ? old.pieces.map(grown) : old.pieces };
+}
+
+/**
+ * A step from one version's shape to the next, keyed by the version it starts from; a new version adds its step
+ * here and an old sample to the tests.
+ */
+const MIGRATIONS: Readonly<Record<number, (old: Document) => unknown>> = { 1: withAimsAndTakes };
+
+function migrate(document: Document, from: number): unknown {
   let current: unknown = document;
   for (let version = from; version < LESSON_VERSION; version += 1) {
     const step = MIGRATIONS[version];
@@ -31,7 +42,7 @@ function migrate(document: Readonly<Record<string, unknown>>, from: number): unk
   return current;
 }
 
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+const isRecord = (value: unknown): value is Document =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** `pieces › 2 › tempo`, counting from one as people do. */

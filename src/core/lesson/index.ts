@@ -1,5 +1,6 @@
 export { CAUTIONS, CAUTIONS_HEADING } from './cautions';
 export { checkLesson, type Finding } from './check';
+export { setAim, setSectionAim } from './commands/aims';
 export { type ChartBarEdit, editChartBar, typedChord } from './commands/bars';
 export { discardParked, setChartText, setKey, setMetre, takeSuggestion } from './commands/chart';
 export { anotherTake, type Composition, composePiece, keepBar, takeIdea } from './commands/compose';

@@ -4,6 +4,7 @@ import { feelById } from '../feel';
 import type { Instrument } from '../fretboard';
 import type { LineRequest } from '../line';
 import { type Key, type KeyGuess, sameKey, type WeightedNote } from '../theory';
+import { composerAims } from './aims';
 import type { InstrumentSettings, LinePiece } from './types';
 
 export const instrumentOf = (settings: InstrumentSettings): Instrument => ({
@@ -63,5 +64,6 @@ export function lineRequest(
     techniques: new Set(piece.techniques),
     instrument: instrumentOf(instrument),
     hand: piece.hand,
+    aims: composerAims(piece, chart),
   };
 }

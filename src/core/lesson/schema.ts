@@ -6,6 +6,7 @@ import {
   type Finger,
   type Fret,
   LETTERS,
+  type MidiNumber,
   type StringNumber,
   type Ticks,
 } from '../base';
@@ -24,6 +25,8 @@ const LIMITS = {
   bars: 2_000,
   notesInBar: 96,
   strings: 8,
+  sections: 2_000,
+  takes: 12,
 } as const;
 
 const whole = (least: number, most: number) => z.int().check(z.gte(least), z.lte(most));
@@ -92,6 +95,35 @@ const lineBarSchema = z.object({
   position: z.exactOptional(branded<Fret>(whole(1, 36))),
 });
 
+const techniquesSchema = z.array(z.enum(TECHNIQUES)).check(z.maxLength(TECHNIQUES.length));
+const midiSchema = branded<MidiNumber>(whole(0, 127));
+
+const aimSchema = z.object({
+  where: z.discriminatedUnion('kind', [
+    z.object({ kind: z.literal('line') }),
+    z.object({ kind: z.literal('section'), id: name }),
+    z.object({ kind: z.literal('bar'), id: name }),
+  ]),
+  wanted: z.exactOptional(techniquesSchema),
+  forbidden: z.exactOptional(techniquesSchema),
+  density: z.exactOptional(z.enum(['sparse', 'busy'])),
+  silence: z.exactOptional(z.number().check(z.gte(0), z.lte(1))),
+  lowest: z.exactOptional(midiSchema),
+  highest: z.exactOptional(midiSchema),
+  position: z.exactOptional(branded<Fret>(whole(1, 36))),
+});
+
+const sectionSchema = z.object({ id: name, name: z.nullable(name) });
+
+const takeSchema = z.object({
+  id: name,
+  seed: whole(0, 0xffffffff),
+  cost: z.number(),
+  bars: z
+    .array(z.object({ harmony: z.string().check(z.maxLength(LIMITS.title)), notes: sortedNotes }))
+    .check(z.maxLength(LIMITS.bars)),
+});
+
 const HAND_SYSTEMS = ['one finger per fret', '1-2-4', 'automatic'] as const satisfies readonly HandSystem[];
 
 const handSchema = z.object({
@@ -132,12 +164,16 @@ const linePieceSchema = z.object({
   tempo: bpmSchema,
   feel: feelSchema,
   level: branded<Level>(whole(0, 5)),
-  techniques: z.array(z.enum(TECHNIQUES)).check(z.maxLength(TECHNIQUES.length)),
+  techniques: techniquesSchema,
   hand: handSchema,
   seed: whole(0, 0xffffffff),
   playing: playingSchema,
   bars: z.array(lineBarSchema).check(z.maxLength(LIMITS.bars)),
   parked: z.array(lineBarSchema).check(z.maxLength(LIMITS.bars)),
+  aims: z.array(aimSchema).check(z.maxLength(2 * LIMITS.bars)),
+  sections: z.array(sectionSchema).check(z.maxLength(LIMITS.sections)),
+  parkedSections: z.array(sectionSchema).check(z.maxLength(LIMITS.sections)),
+  takes: z.array(takeSchema).check(z.maxLength(LIMITS.takes)),
 });
 
 const blankPieceSchema = z.object({

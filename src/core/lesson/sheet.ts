@@ -71,6 +71,8 @@ const READ_BY_SHEET = [
   'level',
   'techniques',
   'hand',
+  'aims',
+  'sections',
   'bars',
 ] as const satisfies readonly (keyof LinePiece)[];
 

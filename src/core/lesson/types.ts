@@ -1,12 +1,12 @@
 import type { Bpm, Fret, LineNote, Metre, SpelledPitch } from '../base';
 import type { FeelId } from '../feel';
 import type { HandSettings } from '../fretboard';
-import type { Level, Technique } from '../line';
+import type { Aim, Level, Technique } from '../line';
 import type { Key, Naming } from '../theory';
 
 /** The lesson file's own name for itself, and the version of its shape. */
 export const LESSON_FORMAT = 'ground-bass-lesson';
-export const LESSON_VERSION = 1;
+export const LESSON_VERSION = 2;
 
 export type Paper = 'A4' | 'Letter';
 
@@ -39,6 +39,42 @@ export interface PlayingSettings {
   readonly tempoShare: number;
 }
 
+/** Where an aim holds; sections and bars by their id, so that it goes along with them when the chart is edited. */
+export type AimWhere =
+  | { readonly kind: 'line' }
+  | { readonly kind: 'section'; readonly id: string }
+  | { readonly kind: 'bar'; readonly id: string };
+
+/** What an aim asks, see {@link Aim}; at least one thing. */
+export type AimTerms = Omit<Aim, 'where'>;
+
+/** What the teacher asks of the line, a section or a bar, beyond the level and the techniques of the piece. */
+export interface LessonAim extends AimTerms {
+  readonly where: AimWhere;
+}
+
+/** A section of the chart, with an id that lasts while the chart is edited. */
+export interface LineSection {
+  readonly id: string;
+  /** As the chart has it; null for bars outside a named section. */
+  readonly name: string | null;
+}
+
+/** A bar of a take, with the chords it was written for. */
+export interface TakeBar {
+  readonly harmony: string;
+  readonly notes: readonly LineNote[];
+}
+
+/** A whole line that was composed before and can be recalled. */
+export interface StoredTake {
+  readonly id: string;
+  readonly seed: number;
+  /** What the line cost under the composer's score when it was composed: takes are ranked by it. */
+  readonly cost: number;
+  readonly bars: readonly TakeBar[];
+}
+
 export interface LinePiece {
   readonly kind: 'line';
   readonly id: string;
@@ -58,6 +94,14 @@ export interface LinePiece {
   readonly bars: readonly LineBar[];
   /** Bars whose place in the chart went away with an edit; the teacher can put them back. */
   readonly parked: readonly LineBar[];
+  /** At most one for the line, a section or a bar; one whose section or bar went away waits for its return. */
+  readonly aims: readonly LessonAim[];
+  /** One entry a section of the chart, in order; shorter until an edit of the chart or an aim needs them. */
+  readonly sections: readonly LineSection[];
+  /** Sections that went away while an aim was for them. */
+  readonly parkedSections: readonly LineSection[];
+  /** Takes worth recalling, the latest last. */
+  readonly takes: readonly StoredTake[];
 }
 
 /** Empty staff and tab for the student's own line. */

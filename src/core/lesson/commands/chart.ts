@@ -8,6 +8,7 @@ import {
   rewritePlace,
 } from '../../chart';
 import { type Key, sameKey } from '../../theory';
+import { aimFor, followBarAims, followSections } from '../aims';
 import { freshIds } from '../identity';
 import type { Lesson, LineBar, LinePiece } from '../types';
 import { changeLine } from './piece';
@@ -92,7 +93,8 @@ export function withChart(
   const copy = (bar: LineBar): LineBar => ({ ...bar, id: fresh('bar'), kept: false });
   const followed = (order && followOrder(order, chart.bars, copy)) ?? followBars(piece.bars, chart.bars);
   const used = new Set(followed);
-  const parked = [...piece.parked, ...piece.bars.filter((bar) => !used.has(bar) && bar.notes.length > 0)];
+  const away = piece.bars.filter((bar) => !used.has(bar));
+  const parked = [...piece.parked, ...away.filter((bar) => bar.notes.length > 0)];
   const bars = chart.bars.map(
     (written, index): LineBar =>
       followed[index] ??
@@ -104,7 +106,12 @@ export function withChart(
         notes: [],
       },
   );
-  return { ...next, bars, parked };
+  const aims = followBarAims(piece, bars);
+  const waiting = away.filter(
+    ({ id, notes }) => notes.length === 0 && aimFor(aims, { kind: 'bar', id }) !== null,
+  );
+  const sections = followSections({ ...piece, aims }, chart, () => fresh('section'));
+  return { ...next, bars, parked: [...parked, ...waiting], aims, ...sections };
 }
 
 /**
@@ -148,6 +155,16 @@ export const takeSuggestion = (lesson: Lesson, pieceId: string, problem: ChartPr
       : withChart(lesson, piece, { chartText: rewritePlace(piece.chartText, problem, problem.suggestion) });
   });
 
-/** Throws the parked bars of a piece away. */
+/** Throws the parked bars and sections of a piece away, with the aims for them. */
 export const discardParked = (lesson: Lesson, pieceId: string): Lesson =>
-  changeLine(lesson, pieceId, (piece) => (piece.parked.length === 0 ? piece : { ...piece, parked: [] }));
+  changeLine(lesson, pieceId, (piece) => {
+    const gone = new Set([...piece.parked, ...piece.parkedSections].map(({ id }) => id));
+    return gone.size === 0
+      ? piece
+      : {
+          ...piece,
+          parked: [],
+          parkedSections: [],
+          aims: piece.aims.filter(({ where }) => where.kind === 'line' || !gone.has(where.id)),
+        };
+  });

@@ -47,14 +47,29 @@ export function copyPiece(lesson: Lesson, pieceId: string): Lesson {
   if (original.kind === 'blank') {
     return insertAfter(lesson, pieceId, { ...original, id, name });
   }
-  const renewed = (bars: typeof original.bars) => bars.map((bar) => ({ ...bar, id: fresh('bar') }));
-  return insertAfter(lesson, pieceId, {
-    ...original,
-    id,
-    name,
-    bars: renewed(original.bars),
-    parked: renewed(original.parked),
-  });
+  const ids = new Map<string, string>();
+  const renewed = <Part extends { readonly id: string }>(
+    parts: readonly Part[],
+    kind: 'bar' | 'section' | 'take',
+  ) =>
+    parts.map((part) => {
+      const own = fresh(kind);
+      ids.set(part.id, own);
+      return { ...part, id: own };
+    });
+  const parts = {
+    bars: renewed(original.bars, 'bar'),
+    parked: renewed(original.parked, 'bar'),
+    sections: renewed(original.sections, 'section'),
+    parkedSections: renewed(original.parkedSections, 'section'),
+    takes: renewed(original.takes, 'take'),
+  };
+  const aims = original.aims.map((aim) =>
+    aim.where.kind === 'line'
+      ? aim
+      : { ...aim, where: { ...aim.where, id: ids.get(aim.where.id) ?? aim.where.id } },
+  );
+  return insertAfter(lesson, pieceId, { ...original, ...parts, id, name, aims });
 }
 
 /** Moves a piece up (−1) or down (+1) on the sheet; at either end nothing changes. */

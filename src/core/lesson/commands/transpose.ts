@@ -35,6 +35,13 @@ function transposePiece(piece: LinePiece, interval: Interval, instrument: Instru
       piece.key === null ? null : { tonic: transposeName(piece.key.tonic, interval), mode: piece.key.mode },
     bars: piece.bars.map(move),
     parked: piece.parked.map(move),
+    takes: piece.takes.map((take) => ({
+      ...take,
+      bars: take.bars.map(({ harmony, notes }) => ({
+        harmony: transposeSignature(harmony, interval),
+        notes: notes.map((note) => transposeNote(note, interval, instrument)),
+      })),
+    })),
   };
 }
 

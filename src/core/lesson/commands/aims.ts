@@ -1,0 +1,50 @@
+import { aimFor, followSections } from '../aims';
+import { freshIds } from '../identity';
+import { readPiece } from '../request';
+import type { AimTerms, AimWhere, Lesson, LessonAim, LinePiece } from '../types';
+import { changeLine } from './piece';
+
+/** The terms without what asks nothing; null when nothing is left. */
+function askedTerms(terms: AimTerms): AimTerms | null {
+  const { wanted = [], forbidden = [], silence = 0, ...rest } = terms;
+  const asked: AimTerms = {
+    ...rest,
+    ...(wanted.length === 0 ? {} : { wanted }),
+    ...(forbidden.length === 0 ? {} : { forbidden }),
+    ...(silence === 0 ? {} : { silence }),
+  };
+  return Object.keys(asked).length === 0 ? null : asked;
+}
+
+function withAim(piece: LinePiece, where: AimWhere, terms: AimTerms): LinePiece {
+  const asked = askedTerms(terms);
+  const before = aimFor(piece.aims, where);
+  if (asked === null && before === null) return piece;
+  const aim: readonly LessonAim[] = asked === null ? [] : [{ ...asked, where }];
+  const aims =
+    before === null
+      ? [...piece.aims, ...aim]
+      : piece.aims.flatMap((each) => (each === before ? aim : [each]));
+  return { ...piece, aims };
+}
+
+/** Asks something of the line, a section or a bar, in place of what was asked there; empty terms ask nothing. */
+export const setAim = (lesson: Lesson, pieceId: string, where: AimWhere, terms: AimTerms): Lesson =>
+  changeLine(lesson, pieceId, (piece) => withAim(piece, where, terms));
+
+/** As {@link setAim}, for a section by its index in the chart, which need not have an id yet. */
+export const setSectionAim = (lesson: Lesson, pieceId: string, section: number, terms: AimTerms): Lesson =>
+  changeLine(lesson, pieceId, (piece) => {
+    const named = withSections(lesson, piece);
+    const id = named.sections[section]?.id;
+    const changed = id === undefined ? named : withAim(named, { kind: 'section', id }, terms);
+    return changed.aims === piece.aims ? piece : changed;
+  });
+
+/** The piece with an id for every section of its chart. */
+function withSections(lesson: Lesson, piece: LinePiece): LinePiece {
+  const { chart } = readPiece(piece);
+  if (piece.sections.length === chart.sections.length) return piece;
+  const fresh = freshIds(lesson);
+  return { ...piece, ...followSections(piece, chart, () => fresh('section')) };
+}
