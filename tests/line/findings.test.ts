@@ -15,13 +15,13 @@ describe('the musical side of the lesson check', () => {
       '| C | C |',
       'C2 . E♭2 . G2 . E2 . | C2 . E2 . G2 . E2 .',
       {},
-      'chord 0: Bar 1: E♭ contradicts C. Play E, the nearest note of the chord.',
+      'chord 0: Bar 1, beat 2: E♭ contradicts C. Play E, the nearest note of the chord.',
     ],
     [
       '| F | F |',
       'F1 . A1 . A♯1 . A1 . | F1 . A1 . C2 . A1 .',
       {},
-      'spelling 0: Bar 1 writes A♯ where F has B♭. Write B♭; it sounds the same.',
+      'spelling 0: Bar 1, beat 3: A♯ is written where F has B♭. Write B♭; it sounds the same.',
     ],
     [
       '| C | C |',
@@ -33,7 +33,7 @@ describe('the musical side of the lesson check', () => {
       '| C | C |',
       'C2 . E2 . G2 . E2 . | C2 . E2 . C2 . E2 .',
       { level: 1 },
-      'level 0: Bar 1: E over C is a note of a later level. Keep to the notes of level 1 or raise it.',
+      'level 0: Bar 1, beat 2: E over C is a note of a later level. Keep to the notes of level 1 or raise it.',
     ],
     [
       '| C | C |',
@@ -56,6 +56,25 @@ describe('the musical side of the lesson check', () => {
   ] as const)('%s %s', (chart, notes, wish, expected) => {
     expect(found(chart, notes, wish)).toContain(expected);
   });
+
+  test.each([
+    ['chord', '| C | C |', 'C2 . E♭2 . G2 . E2 . | C2 . E2 . G2 . E2 .', {}, 'C2 . E2 . G2 . E2 .'],
+    ['spelling', '| F | F |', 'F1 . A1 . A♯1 . A1 . | F1 . A1 . C2 . A1 .', {}, 'F1 . A1 . B♭1 . A1 .'],
+    ['foundation', '| C | C |', 'E2 . D2 . E2 . D2 . | C2 . E2 . G2 . E2 .', {}, 'C2 . D2 . E2 . D2 .'],
+    ['fret', '| C | C |', 'C2 . E3 . C2 . C2 . | C2 . C2 . C2 . C2 .', { level: 2 }, 'C2 . E2 . C2 . C2 .'],
+    ['level', '| C | C |', 'C2 . E2 . C2 . G1 . | C2 . C2 . C2 . C2 .', { level: 1 }, 'C2 . G2 . C2 . G1 .'],
+  ] as const)(
+    'says which note, and gives the bar with the repair made: %s',
+    (kind, chart, notes, wish, mended) => {
+      const finding = musicFindings(
+        request(chart, { feel: 'early-ska', level: 5, ...wish }),
+        line(notes),
+      ).find((one) => one.kind === kind);
+      expect(finding?.bar).toBe(0);
+      expect(finding?.note).toBe(kind === 'spelling' ? 2 : kind === 'foundation' ? 0 : 1);
+      expect(finding?.mended).toEqual(line(mended)[0]);
+    },
+  );
 
   test('raises no false alarm on composed lines, but for key and frets that the chart asks for', () => {
     fc.assert(

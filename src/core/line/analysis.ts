@@ -4,8 +4,15 @@ import { type HeardLine, hearLine, isSilentOnOne, silenceOf } from './hearing';
 import { type BarModel, type LineModel, modelOf } from './model';
 import { reasonFor } from './reasons';
 import { isStep, type Tone } from './tones';
-import type { BarAnalysis, LineNotes, LineRequest, NoteAnalysis, NoteFunction, Technique } from './types';
-import { TECHNIQUES } from './types';
+import {
+  type BarAnalysis,
+  type LineNotes,
+  type LineRequest,
+  type NoteAnalysis,
+  type NoteFunction,
+  TECHNIQUES,
+  type Technique,
+} from './types';
 
 /** The tones on both sides of a note: several where repeats lead in or out differently. */
 interface Surroundings {

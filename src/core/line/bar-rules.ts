@@ -1,12 +1,6 @@
 import { LETTERS, pitchClassOf, TICKS_PER_QUARTER } from '../base';
-import {
-  type BarModel,
-  changesBetween,
-  classAbove,
-  isStrongBeat,
-  type LineModel,
-  type Stretch,
-} from './model';
+import { classAbove, type Stretch } from './harmony';
+import { type BarModel, changesBetween, isStrongBeat, type LineModel } from './model';
 import { isHome, isLeap, isStep, type Tone } from './tones';
 
 /**

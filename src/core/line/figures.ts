@@ -1,5 +1,6 @@
+import type { Stretch } from './harmony';
 import { leadingFigures } from './leads';
-import type { BarModel, LineModel, Stretch } from './model';
+import type { BarModel, LineModel } from './model';
 import type { BarRhythm } from './rhythm';
 import { type Figure, OCTAVE_TOP, shapeFigures } from './shapes';
 import { type Tone, toneOf } from './tones';

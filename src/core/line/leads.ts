@@ -1,7 +1,8 @@
 import { pitchClassOf, type SpelledName } from '../base';
 import { nameOfDegree } from '../theory';
 import { inReach, pitchesOf } from './demands';
-import { classAbove, type LineModel, type Stretch } from './model';
+import { classAbove, type Stretch } from './harmony';
+import type { LineModel } from './model';
 import type { Figure, Pitch } from './shapes';
 
 /** Steps of the chord's scale that lead into a target by step: `count` notes from below or from above. */

@@ -1,7 +1,8 @@
 import { beatTicks, TICKS_PER_QUARTER } from '../base';
 import { entryOf, exitOf, leadsHome, meetingBreaches, ruleBit, rulesIn, soloBreaches } from './bar-rules';
+import type { Stretch } from './harmony';
 import { type HeardLine, hearLine, isSilentOnOne, struck } from './hearing';
-import { type BarModel, type LineModel, modelOf, type Stretch } from './model';
+import { type BarModel, barNumber, type LineModel, modelOf } from './model';
 import { isHome, type Tone } from './tones';
 import type { Breach, LineNotes, LineRequest } from './types';
 
@@ -212,8 +213,7 @@ export function findBreaches(model: LineModel, heard: HeardLine): readonly Breac
 export const ruleSentence = (rule: number): string => MESSAGES[rule] ?? '';
 
 function breachOf(model: LineModel, rule: number, bar: number): Breach {
-  const number = model.request.chart.bars[bar]?.number ?? bar + 1;
-  return { rule, bar, message: `Bar ${number}: ${ruleSentence(rule)}.` };
+  return { rule, bar, message: `Bar ${barNumber(model, bar)}: ${ruleSentence(rule)}.` };
 }
 
 /** The fifteen rules over a whole line: empty when a good teacher would not wince. */

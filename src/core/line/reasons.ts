@@ -1,6 +1,6 @@
 import { formatName } from '../theory';
 import { type HeardLine, isSilentOnOne, silenceOf, struck } from './hearing';
-import { type BarModel, changesBetween, type LineModel } from './model';
+import { type BarModel, barNumber, changesBetween, type LineModel } from './model';
 import { isHome, isStep, type Tone } from './tones';
 import type { NoteAnalysis, Technique } from './types';
 
@@ -38,9 +38,6 @@ function beatPhrase(bar: BarModel, tick: number): string {
     ? `the “and” of ${numberWord(beat + 1)}`
     : `the end of beat ${numberWord(beat + 1)}`;
 }
-
-const barNumber = (model: LineModel, index: number): number =>
-  model.request.chart.bars[index]?.number ?? index + 1;
 
 /** The silence: an empty beat one, or half a bar and more. */
 function spaceClause(

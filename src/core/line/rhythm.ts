@@ -15,10 +15,8 @@ export interface BarRhythm {
   readonly longest: number;
 }
 
-const patternOf = (onsets: readonly { readonly start: number }[]): string =>
+export const patternOf = (onsets: readonly { readonly start: number }[]): string =>
   onsets.map((onset) => onset.start).join(' ');
-
-export { patternOf };
 
 /** Metres that the feel has no cells for borrow the quarter-note pulse, whole or with beat one silent. */
 function plainCells(bar: BarModel): readonly RhythmCell[] {

@@ -1,7 +1,8 @@
 import type { SpelledName } from '../base';
 import { type Contour, contoursOf } from './contours';
 import { inReach, pitchesOf } from './demands';
-import { classAbove, type LineModel, type Stretch } from './model';
+import { classAbove, type Stretch } from './harmony';
+import type { LineModel } from './model';
 
 export interface Pitch {
   readonly midi: number;

@@ -1,5 +1,6 @@
 import { type LineNote, midiOf, type SpelledName, ticks } from '../base';
-import { type BarModel, classAbove, pitchAt, type Stretch, stretchAt } from './model';
+import { classAbove, pitchAt, type Stretch } from './harmony';
+import { type BarModel, stretchAt } from './model';
 
 /** A note with what the chord under it makes of it. */
 export interface Tone {

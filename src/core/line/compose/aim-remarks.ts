@@ -1,9 +1,8 @@
 import { analyseBar } from '../analysis';
 import { aimsIn, inReach } from '../demands';
 import { type HeardLine, hearLine, silenceOf, struck } from '../hearing';
-import type { BarModel, LineModel } from '../model';
+import { type BarModel, barNumber, type LineModel } from '../model';
 import type { Aim, LineNotes, Technique } from '../types';
-import { numberOf } from './numbers';
 
 /** What one aim misses in one bar, as the end of a sentence; null when it is kept. */
 function missed(heard: HeardLine, bar: BarModel, aim: Aim, shown: readonly Technique[]): string | null {
@@ -50,7 +49,7 @@ export function aimRemarks(model: LineModel, line: LineNotes): readonly string[]
     .flatMap((bar) =>
       aimsIn(model.request, bar.index).flatMap((aim) => {
         const what = missed(heard, bar, aim, shown[bar.index] ?? []);
-        return what === null ? [] : [`Bar ${numberOf(model, bar)} ${what}.`];
+        return what === null ? [] : [`Bar ${barNumber(model, bar.index)} ${what}.`];
       }),
     );
   return [...new Set([...single, ...aims.flatMap((aim) => neverShown(model, aim, shown))])];

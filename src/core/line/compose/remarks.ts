@@ -1,13 +1,12 @@
 import { hearLine } from '../hearing';
 import { findBreaches } from '../line-rules';
-import type { BarModel, LineModel } from '../model';
+import { type BarModel, barNumber, type LineModel } from '../model';
 import { isHome } from '../tones';
 import type { LineNotes } from '../types';
 import { aimRemarks } from './aim-remarks';
-import { numberOf } from './numbers';
 
 function restRemark(model: LineModel, bar: BarModel): string[] {
-  const number = numberOf(model, bar);
+  const number = barNumber(model, bar.index);
   const unknown = bar.stretches.find((stretch) => stretch.label.startsWith('? '));
   if (unknown)
     return [
@@ -19,9 +18,9 @@ function restRemark(model: LineModel, bar: BarModel): string[] {
 function fretRemarks(model: LineModel, line: LineNotes): string[] {
   const heard = hearLine(model, line);
   const high = model.bars.filter((bar) =>
-    (heard[bar.index] ?? []).some((tone) => model.beyondFrets.has(tone.midi % 12)),
+    (heard[bar.index] ?? []).some((tone) => model.neck.beyond.has(tone.midi % 12)),
   );
-  const numbers = high.map((bar) => numberOf(model, bar));
+  const numbers = high.map((bar) => barNumber(model, bar.index));
   return numbers.length === 0
     ? []
     : [
@@ -46,7 +45,9 @@ function tritoneRemarks(model: LineModel, line: LineNotes): string[] {
       );
     });
     return leaps
-      ? [`Bar ${numberOf(model, bar)}: the roots lie a tritone apart, and this level knows no way round it.`]
+      ? [
+          `Bar ${barNumber(model, bar.index)}: the roots lie a tritone apart, and this level knows no way round it.`,
+        ]
       : [];
   });
 }

@@ -1,5 +1,4 @@
-import type { LineNote } from '../../base';
-import { midiOf } from '../../base';
+import { type LineNote, midiOf } from '../../base';
 import type { ComposedLine, ComposeRequest, LineNotes } from '../types';
 import { composeLine } from './compose';
 

@@ -1,0 +1,234 @@
+import { type LineNote, midiOf, pitchClassOf, type SpelledName, type SpelledPitch, sameName } from '../base';
+import { formatName } from '../theory';
+import { classAbove, pitchAt, type StepTone, type Stretch } from './harmony';
+import { struck } from './hearing';
+import { notesPerSecond, rhythmLevel } from './level';
+import { type BarModel, barNumber, type LineModel } from './model';
+import type { Tone } from './tones';
+
+/** What a careful colleague would point out about the music of a line. */
+export interface MusicFinding {
+  readonly kind: 'chord' | 'spelling' | 'foundation' | 'level' | 'fret' | 'tempo' | 'rule';
+  /** Index of the written bar; null for the whole line. */
+  readonly bar: number | null;
+  /** Index of the note in its bar; null where no single note is meant. */
+  readonly note: number | null;
+  /** One sentence: what stands there and why it matters. */
+  readonly message: string;
+  /** One sentence: what would mend it. */
+  readonly repair: string;
+  /** The bar's notes with the repair made; null where only the teacher can choose one. */
+  readonly mended: readonly LineNote[] | null;
+}
+
+/** `Bar 3, beat 2`, or `Bar 3, after beat 2` between the beats. */
+function placeOf(model: LineModel, bar: BarModel, tone: Tone): string {
+  const beat = Math.floor(tone.start / bar.beat) + 1;
+  const between = tone.start % bar.beat > 0 ? 'after ' : '';
+  return `Bar ${barNumber(model, bar.index)}, ${between}beat ${beat}`;
+}
+
+/** A line under the check: what was written, and how it is heard. */
+export interface Checked {
+  readonly model: LineModel;
+  readonly bar: BarModel;
+  readonly tones: readonly Tone[];
+  readonly notes: readonly LineNote[];
+}
+
+/** The bar's notes with one of them at another pitch. */
+const withPitch = (notes: readonly LineNote[], index: number, pitch: SpelledPitch | null) =>
+  pitch === null ? null : notes.map((note, place) => (place === index ? { ...note, pitch } : note));
+
+/** The place of a name that lies nearest to a note and on the neck. */
+function nearestPitch(model: LineModel, name: SpelledName, midi: number): SpelledPitch | null {
+  const places = [-1, 0, 1].map((octave) => midi - classAbove(midi, pitchClassOf(name)) + OCTAVE * octave);
+  const [nearest] = places
+    .filter((place) => model.neck.onNeck[place] === true)
+    .sort((one, other) => Math.abs(one - midi) - Math.abs(other - midi));
+  return nearest === undefined ? null : pitchAt(name, nearest);
+}
+
+const OCTAVE = 12;
+
+/** Names that fit a chord in its key: its scale, which includes its own tones, and the slash bass. */
+const namesOver = (stretch: Stretch) => [
+  ...stretch.steps.flatMap((step) => (step ? [step.name] : [])),
+  ...(stretch.home ? [stretch.home] : []),
+];
+
+/** A note that is spelled unlike the chord's own note of the same sound. */
+function spellingFindings({ model, bar, tones, notes }: Checked): MusicFinding[] {
+  return tones.flatMap((tone, note): MusicFinding[] => {
+    if (!tone.stretch?.chord) return [];
+    const names = namesOver(tone.stretch).filter((name) => pitchClassOf(name) === pitchClassOf(tone.name));
+    const [right] = names;
+    if (!right || names.some((name) => sameName(name, tone.name))) return [];
+    const [written, meant] = [formatName(tone.name), formatName(right)];
+    return [
+      {
+        kind: 'spelling',
+        bar: bar.index,
+        note,
+        message: `${placeOf(model, bar, tone)}: ${written} is written where ${tone.stretch.chord.symbol} has ${meant}.`,
+        repair: `Write ${meant}; it sounds the same.`,
+        mended: withPitch(notes, note, pitchAt(right, tone.midi)),
+      },
+    ];
+  });
+}
+
+/** The note of the chord next to an interval above its root. */
+const nearestMember = (stretch: Stretch, interval: number): StepTone | undefined =>
+  stretch.steps
+    .flatMap((step) => (step?.member ? [step] : []))
+    .sort((one, other) => Math.abs(one.halfSteps - interval) - Math.abs(other.halfSteps - interval))[0];
+
+/** A long note that belongs neither to its chord nor to the scale over it. */
+function chordFindings({ model, bar, tones, notes }: Checked): MusicFinding[] {
+  return tones.flatMap((tone, note): MusicFinding[] => {
+    const { stretch } = tone;
+    if (!stretch?.chord || tone.member || tone.duration < bar.beat) return [];
+    if (stretch.steps.some((step) => step?.halfSteps === tone.interval)) return [];
+    const nearest = nearestMember(stretch, tone.interval)?.name ?? stretch.chord.root;
+    return [
+      {
+        kind: 'chord',
+        bar: bar.index,
+        note,
+        message: `${placeOf(model, bar, tone)}: ${formatName(tone.name)} contradicts ${stretch.chord.symbol}.`,
+        repair: `Play ${formatName(nearest)}, the nearest note of the chord.`,
+        mended: withPitch(notes, note, nearestPitch(model, nearest, tone.midi)),
+      },
+    ];
+  });
+}
+
+const isFoundation = (tone: Tone, stretch: Stretch): boolean => {
+  const above = classAbove(tone.midi, stretch.rootClass);
+  const fifth = above >= 6 && above <= 8 && stretch.members[above] === true;
+  return above === 0 || fifth || tone.midi % OCTAVE === stretch.homeClass;
+};
+
+/** Chords of two beats or more that never get their root or fifth. */
+function foundationFindings({ model, bar, tones, notes }: Checked): MusicFinding[] {
+  if (tones.length === 0) return [];
+  return bar.stretches.flatMap((stretch): MusicFinding[] => {
+    if (!stretch.chord || stretch.end - stretch.start < 2 * bar.beat) return [];
+    const carried = tones.some(
+      (tone) =>
+        tone.start < stretch.end && tone.start + tone.duration > stretch.start && isFoundation(tone, stretch),
+    );
+    if (carried) return [];
+    const home = stretch.home ?? stretch.chord.root;
+    const first = tones.findIndex(
+      (tone) => tone.stretch === stretch && tone.start < stretch.start + 2 * bar.beat,
+    );
+    const tone = tones[first];
+    return [
+      {
+        kind: 'foundation',
+        bar: bar.index,
+        note: tone ? first : null,
+        message: `Bar ${barNumber(model, bar.index)}: ${stretch.chord.symbol} gets neither its root nor its fifth.`,
+        repair: `Play ${formatName(home)} within its first two beats.`,
+        mended: tone ? withPitch(notes, first, nearestPitch(model, home, tone.midi)) : null,
+      },
+    ];
+  });
+}
+
+/** Rhythms and speeds that the level does not have yet. */
+function paceFindings({ model, bar, tones }: Checked): MusicFinding[] {
+  const { level, tempo } = model.request;
+  const found = (message: string, repair: string): MusicFinding => ({
+    kind: 'level',
+    bar: bar.index,
+    note: null,
+    message,
+    repair,
+    mended: null,
+  });
+  const number = barNumber(model, bar.index);
+  const asked = rhythmLevel(tones, bar.metre);
+  const speed = notesPerSecond(struck(tones).length, bar.metre, tempo);
+  return [
+    ...(asked > level
+      ? [
+          found(
+            `Bar ${number} has a rhythm of level ${asked}.`,
+            `Choose a simpler idea or raise the level from ${level}.`,
+          ),
+        ]
+      : []),
+    ...(speed > model.limits.notesPerSecond
+      ? [
+          found(
+            `Bar ${number} asks for ${speed.toFixed(1)} notes a second; level ${level} allows ${model.limits.notesPerSecond}.`,
+            'Take notes out or slow the tempo down.',
+          ),
+        ]
+      : []),
+  ];
+}
+
+/** Notes beyond the level's last fret; those that have no place below it are the chart's own doing. */
+function fretFindings({ model, bar, tones, notes }: Checked): MusicFinding[] {
+  const { onNeck } = model.neck;
+  return tones.flatMap((tone, note): MusicFinding[] => {
+    if (onNeck[tone.midi] === true) return [];
+    const nearest = nearestPitch(model, tone.name, tone.midi);
+    const level = model.request.level;
+    return [
+      {
+        kind: 'fret',
+        bar: bar.index,
+        note,
+        message: `${placeOf(model, bar, tone)}: ${formatName(tone.name)} lies beyond fret ${model.neck.highestFret}, the last of level ${level}.`,
+        repair: nearest
+          ? `Play it an octave ${midiOf(nearest) < tone.midi ? 'lower' : 'higher'} or raise the level.`
+          : 'Choose another note or raise the level.',
+        mended: withPitch(notes, note, nearest),
+      },
+    ];
+  });
+}
+
+/** Notes that the level does not have yet. */
+function toneFindings({ model, bar, tones, notes }: Checked): MusicFinding[] {
+  return tones.flatMap((tone, note): MusicFinding[] => {
+    const { stretch } = tone;
+    if (!stretch?.chord || !isBeyondLevel(model, tone)) return [];
+    const { level } = model.request;
+    const known = stretch.steps.map((step, index) => (model.limits.steps.has(index + 1) ? step : null));
+    const nearest = nearestMember({ ...stretch, steps: known }, tone.interval)?.name ?? stretch.home;
+    return [
+      {
+        kind: 'level',
+        bar: bar.index,
+        note,
+        message: `${placeOf(model, bar, tone)}: ${formatName(tone.name)} over ${stretch.chord.symbol} is a note of a later level.`,
+        repair: `Keep to the notes of level ${level} or raise it.`,
+        mended: nearest ? withPitch(notes, note, nearestPitch(model, nearest, tone.midi)) : null,
+      },
+    ];
+  });
+}
+
+/** A step above the root that the level does not have yet; notes outside the scale come with half steps. */
+function isBeyondLevel(model: LineModel, tone: Tone): boolean {
+  const { stretch } = tone;
+  if (!stretch?.chord || tone.midi % 12 === stretch.homeClass) return false;
+  const step = stretch.steps.findIndex((other) => other?.halfSteps === tone.interval) + 1;
+  return step === 0 ? !model.limits.halfSteps : !model.limits.steps.has(step);
+}
+
+/** What is to be pointed out about the notes of one bar over its chords. */
+export const barFindings = (checked: Checked): readonly MusicFinding[] => [
+  ...chordFindings(checked),
+  ...spellingFindings(checked),
+  ...foundationFindings(checked),
+  ...paceFindings(checked),
+  ...fretFindings(checked),
+  ...toneFindings(checked),
+];

@@ -1,0 +1,117 @@
+import { halfStepsAboveC, pitchClassOf, type SpelledName, type SpelledPitch } from '../base';
+import type { Chart, Harmony, HarmonySpan } from '../chart';
+import { type Chord, degreeOf, type Key, scaleFor } from '../theory';
+import type { Demands } from './demands';
+
+/** A step of the scale above a chord's root. */
+export interface StepTone {
+  readonly name: SpelledName;
+  /** Half steps above the root, 0–11. */
+  readonly halfSteps: number;
+  readonly member: boolean;
+}
+
+/** A stretch of one harmony inside a bar, with everything that is asked about it often. */
+export interface Stretch {
+  readonly index: number;
+  readonly start: number;
+  readonly end: number;
+  /** Tells harmonies apart: the chord's symbol, or what was written. */
+  readonly label: string;
+  readonly chord: Chord | null;
+  /** Tonic and mode of the key in force. */
+  readonly key: Key;
+  readonly rootClass: number;
+  /** The note that belongs under the chord: the slash bass, else the root. */
+  readonly homeClass: number;
+  readonly home: SpelledName | null;
+  readonly demands: Demands;
+  /** Seven steps up from the root, null where the scale leaves one out; empty without a chord. */
+  readonly steps: readonly (StepTone | null)[];
+  /** By half steps above the root: whether the note belongs to the chord (the slash bass does). */
+  readonly members: readonly boolean[];
+}
+
+export const classAbove = (midi: number, rootClass: number): number => (((midi - rootClass) % 12) + 12) % 12;
+
+/** A name as a pitch at a MIDI number of its class; null when the number belongs to another name. */
+export function pitchAt(name: SpelledName, midi: number): SpelledPitch | null {
+  const octaves = (midi - halfStepsAboveC(name)) / 12 - 1;
+  return Number.isInteger(octaves)
+    ? { letter: name.letter, alteration: name.alteration, octave: octaves }
+    : null;
+}
+
+const labelOf = (harmony: Harmony): string =>
+  harmony.kind === 'chord' ? harmony.chord.symbol : harmony.kind === 'unknown' ? `? ${harmony.text}` : 'N.C.';
+
+const STEPS = [1, 2, 3, 4, 5, 6, 7] as const;
+
+function stepsOf(chord: Chord, key: Key): readonly (StepTone | null)[] {
+  const root = pitchClassOf(chord.root);
+  const names = scaleFor(chord, key).names;
+  return STEPS.map((step) => {
+    const tone = chord.tones.find(({ degree }) => degree.step === step);
+    const name = tone?.name ?? names.find((other) => degreeOf(other, chord.root).step === step);
+    return name
+      ? { name, halfSteps: classAbove(pitchClassOf(name), root), member: tone !== undefined }
+      : null;
+  });
+}
+
+/** Steps by chord and key for charts that are still in use: a chart is asked about again and again. */
+const stepsByChart = new WeakMap<Chart, Map<string, readonly (StepTone | null)[]>>();
+
+export function rememberedSteps(chart: Chart): typeof stepsOf {
+  const known = stepsByChart.get(chart) ?? new Map<string, readonly (StepTone | null)[]>();
+  stepsByChart.set(chart, known);
+  return (chord, key) => {
+    const text = `${chord.symbol} ${key.tonic.letter}${key.tonic.alteration}${key.mode}`;
+    const steps = known.get(text) ?? stepsOf(chord, key);
+    known.set(text, steps);
+    return steps;
+  };
+}
+
+export function stretchOf(
+  span: HarmonySpan,
+  index: number,
+  key: Key,
+  demands: Demands,
+  stepsFor: typeof stepsOf,
+): Stretch {
+  const chord = span.harmony.kind === 'chord' ? span.harmony.chord : null;
+  const rootClass = chord ? pitchClassOf(chord.root) : 0;
+  const members = Array.from({ length: 12 }, () => false);
+  for (const tone of chord?.tones ?? []) members[classAbove(pitchClassOf(tone.name), rootClass)] = true;
+  if (chord) members[classAbove(pitchClassOf(chord.bass), rootClass)] = true;
+  return {
+    index,
+    start: span.start,
+    end: span.start + span.duration,
+    label: labelOf(span.harmony),
+    chord,
+    key,
+    demands,
+    rootClass,
+    homeClass: chord ? pitchClassOf(chord.bass) : 0,
+    home: chord?.bass ?? null,
+    steps: chord ? stepsFor(chord, key) : [],
+    members,
+  };
+}
+
+/** Joins neighbouring spans of the same harmony: a chord written twice in a bar is one chord to the line. */
+export function mergedSpans(spans: readonly HarmonySpan[]): readonly HarmonySpan[] {
+  const merged: HarmonySpan[] = [];
+  for (const span of spans) {
+    const last = merged.at(-1);
+    if (last && labelOf(last.harmony) === labelOf(span.harmony)) {
+      merged[merged.length - 1] = {
+        ...last,
+        duration: (last.duration + span.duration) as HarmonySpan['duration'],
+      };
+    } else merged.push(span);
+  }
+  return merged;
+}
