@@ -1,6 +1,6 @@
 import type { Sheet } from '../core/lesson';
 import { breakLines } from './layout/breaks';
-import { headingOf } from './layout/frame';
+import { headingOf, warningOf } from './layout/frame';
 import { type MeasuredBar, measureBar } from './layout/measure-bar';
 import { type BarSpacing, factorFor, widthAt } from './layout/spacing';
 import { type Style, styleOf } from './layout/style';
@@ -20,7 +20,7 @@ export function engrave(sheet: Sheet, options: ScoreOptions): ScoreLayout {
   const content = contentOf(sheet);
   const plain = styleOf(options, 1);
   const measured = content.bars.map((bar) => measureBar(bar, plain));
-  const shrink = shrinkFor(measured, plain);
+  const shrink = shrinkFor(content, measured, plain);
   return shrink < 1
     ? layOut(content, measuredAgain(content, options, shrink), styleOf(options, shrink))
     : layOut(content, measured, plain);
@@ -32,40 +32,47 @@ const measuredAgain = (content: Content, options: ScoreOptions, shrink: number):
 };
 
 /** How much smaller everything must be for the widest bar to fit alone; 1 when it does. */
-function shrinkFor(measured: readonly MeasuredBar[], style: Style): number {
-  const room = style.options.width / style.scale;
-  return measured.reduce((least, bar) => {
-    const needed = headingOf(bar.content).right + widthAt(bar.leading, 0);
-    return Math.min(least, room / (needed + 1));
+function shrinkFor(content: Content, measured: readonly MeasuredBar[], style: Style): number {
+  return measured.reduce((least, bar, index) => {
+    const signs = signsWidth(content, index, index + 1, style);
+    return Math.min(least, style.options.width / style.scale / (signs + widthAt(bar.leading, 0) + 1));
   }, 1);
+}
+
+/** Width of the signs before and after the bars of a system from `first` up to, not including, `end`. */
+function signsWidth(content: Content, first: number, end: number, style: Style): number {
+  const { bars, strings } = content;
+  const warning = warningOf(bars[end], 0, style.options.parts ?? 'both');
+  return headingOf(bars[first], strings, style).right + warning.right;
 }
 
 function layOut(content: Content, measured: readonly MeasuredBar[], style: Style): ScoreLayout {
   const { width, barsPerSystem } = style.options;
-  const room = (first: number): number => width / style.scale - headingOf(content.bars[first]).right;
   const spacings = (first: number, end: number): readonly BarSpacing[] =>
     measured.slice(first, end).map((bar, index) => (index === 0 ? bar.leading : bar.inner));
+  const filling = (first: number, end: number): number =>
+    factorFor(spacings(first, end), width / style.scale - signsWidth(content, first, end, style), WIDEST);
   const breaks = breakLines(
     content.bars,
     Math.max(1, barsPerSystem),
-    (first, end) => factorFor(spacings(first, end), room(first), WIDEST) >= TIGHTEST,
+    (first, end) => filling(first, end) >= TIGHTEST,
   );
   const systems: SystemLayout[] = [];
   let y = 0;
   let factorBefore = LOOSEST;
   const fullest = Math.max(...breaks.map(({ first, end }) => end - first));
   for (const { first, end } of breaks) {
-    const filling = factorFor(spacings(first, end), room(first), WIDEST);
+    const full = filling(first, end);
     const isShort = end - first < fullest || breaks.length === 1;
     const isLast = end === measured.length || content.bars[end]?.startsSection === true;
     const loosest = Math.max(factorBefore, 1) * 1.12;
-    const factor = isShort && isLast && end - first < barsPerSystem ? Math.min(filling, loosest) : filling;
+    const factor = isShort && isLast && end - first < barsPerSystem ? Math.min(full, loosest) : full;
     const system = layOutSystem({
       index: systems.length,
       y,
       bars: measured.slice(first, end),
       after: measured[end],
-      heading: headingOf(content.bars[first]),
+      heading: headingOf(content.bars[first], content.strings, style),
       factor,
       content,
       style,

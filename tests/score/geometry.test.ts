@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { engrave } from '../../src/score/engrave';
-import type { Ink, InkBox, InkRole, SystemLayout } from '../../src/score/types';
+import type { Ink, InkBox, InkRole, ScoreOptions, SystemLayout } from '../../src/score/types';
 import { SCORE_FIXTURES } from '../support/score-fixtures';
 
 /** Texts stand clear of everything but the lines behind them. */
@@ -16,6 +16,7 @@ const TEXTS: ReadonlySet<InkRole> = new Set([
   'row-name',
   'tuplet',
   'ending',
+  'position',
 ]);
 /** Signs on the staff that must not touch each other. */
 const SIGNS: ReadonlySet<InkRole> = new Set([
@@ -82,16 +83,18 @@ function clipped(system: SystemLayout): readonly string[] {
 }
 
 const WIDTHS = [230, 340, 700, 1000];
-const ROWS = [
-  { degrees: true, fingers: true, counting: true },
+const ALL_ROWS = { degrees: true, fingers: true, counting: true, positions: true };
+const ROWS: readonly Partial<ScoreOptions>[] = [
+  ALL_ROWS,
   { degrees: false, fingers: false, counting: false },
+  { ...ALL_ROWS, parts: 'tab' },
 ];
 
 describe.each(Object.entries(SCORE_FIXTURES))('%s', (_, make) => {
   const sheet = make();
   it.each(WIDTHS)('has no ink on other ink, and none cut off, at %i px', (width) => {
     for (const rows of ROWS) {
-      const layout = engrave(sheet, { width, ...rows, barsPerSystem: 4, measureNumbers: true });
+      const layout = engrave(sheet, { ...ALL_ROWS, ...rows, width, barsPerSystem: 4, measureNumbers: true });
       expect(layout.systems.flatMap((system) => [...collisions(system), ...clipped(system)])).toEqual([]);
     }
   });

@@ -249,4 +249,67 @@ export const SCORE_FIXTURES: Readonly<Record<string, () => Sheet>> = {
       chart: '| D | G | A | D |',
       notes: "D1/.5 D2/.5 D1/.5 D2/.5 D1/1' A1/1> | G1/1 B1/1 D2/1 G1/1 | A1/.5x A1/.5x A1/1 C♯2/2 | D1/4",
     }),
+  'signatures-at-break': () =>
+    sheetOf({
+      key: 'D',
+      chart: '| D | Bm | G | A7 |\n| (key: B♭) (3/4) B♭ | Gm | E♭ | F7 |\n| (key: C) (4/4) C | F | G7 | C |',
+      notes:
+        'D2/1 A1/1 F♯1/1 A1/1 | B1/1 D2/1 F♯2/1 D2/1 | G1/1 B1/1 D2/1 B1/1 | A1/1 C♯2/1 E2/1 A1/1 | B♭1/1 D2/1 F2/1 | G1/1 B♭1/1 D2/1 | E♭2/1 G2/1 B♭1/1 | F1/1 A1/1 C2/1 | C2/1 E2/1 G2/1 E2/1 | F1/4 | G1/2 B1/2 | C2/4',
+    }),
+  'repeat-into-new-key': () =>
+    sheetOf({
+      key: 'E♭',
+      chart: '|: E♭ | A♭ | B♭7 | E♭ :|\n|: (key: A) A | D | E7 | A :|',
+      notes: `${times('E♭2/1 G2/1 B♭1/1 E♭2/1', 4)} | ${times('A1/1 C♯2/1 E2/1 A1/1', 4)}`,
+    }),
+  'three-endings': () =>
+    sheetOf({
+      key: 'C',
+      chart: 'Tune:\n|: C | F |1. G | G :|2. Am | G :|3. F | C |',
+      notes:
+        'C2/1 E2/1 G2/1 E2/1 | F1/1 A1/1 C2/1 A1/1 | G1/2 B1/2 | G1/2 D2/2~ | A1/2 E2/2 | G1/4 | F1/2 A1/2 | C2/4',
+    }),
+  'ties-over-the-break': () =>
+    sheetOf({
+      key: 'F',
+      chart: '| F | Dm | Gm | C7 |\n| F | Dm | Gm | C7 |',
+      notes:
+        'F1/3 A1/1~ | A1/1 D2/3~ | D2/1 G1/2 C2/1~ | C2/1 G1/2.5 F2/.5~ | F2/1.5 C2/2.5~ | C2/4~ | C2/.5 G1/1 C2/2.5~ | C2/2 r/2',
+    }),
+  shifts: () =>
+    sheetOf({
+      key: 'F',
+      chart: '| F | Dm | B♭m7 E♭7 | C7 |\n| F7 | Dm | Gm | C7 |',
+      notes:
+        'F1/.5 A1/.5 C2/1 F2/.5 A2/.5 C3/1 | D3/.5 F3/.5 D1/1 A2/1 F1/1 | B♭1/1 F2/1 E♭3/1 B♭2/1 | E3/.5 C3/.5 G2/.5 E2/.5 C2/.5 G1/.5 E1/1 | F1/1 F3/1 F1/1 F3/1 | D2/1 A2/1 D3/1 F3/1 | G3/.25 F3/.25 D3/.25 B♭2/.25 G2/.5 D2/.5 G1/2 | C2/1 E2/1 C3/1 E3/1',
+    }),
+  'swing-mix': () =>
+    sheetOf({
+      key: 'B♭',
+      feel: 'shuffle-blues',
+      chart: '| B♭7 | E♭7 E°7 | B♭7/F G7 | Cm7 F7 |',
+      notes:
+        'B♭1/2/3 D2/1/3 F2/2/3 G2/1/3 A♭2/1 G2/.5 F2/.5 | E♭2/1/3 E♭2/1/3 E♭2/1/3 r/1 E2/1/3 r/1/3 E2/1/3 G2/1 | F2/1.5 D2/.5 D2/1 r/1 | C2/1 E♭2/1/3 G2/1/3 E♭2/1/3 F1/.25 A1/.25 C2/.25 E♭2/.25 F2/1',
+    }),
+  'four-chords-a-bar': () =>
+    sheetOf({
+      key: 'G',
+      chart: '| G Em Am D7 | G7 C C♯dim7 G/D | Em7 A7 Dsus4 D | G N.C. |',
+      notes:
+        'G1/.25 B1/.25 D2/.25 G2/.25 E1/.25 G1/.25 B1/.25 E2/.25 A1/.25 C2/.25 E2/.25 A1/.25 D2/.25 F♯2/.25 A2/.25 C2/.25 | G1/.5 B1/.5 C2/.5 E2/.5 C♯2/.5 E2/.5 D2/.5 B1/.5 | E1/.75 G1/.25 A1/.75 C♯2/.25 D2/.75 G2/.25 F♯2/.5 D2/.5 | G1/1 r/3',
+    }),
+  syncopated: () =>
+    sheetOf({
+      key: 'Cm',
+      chart: '| Cm | Fm | G7 | Cm |',
+      notes:
+        'C2/.75 E♭2/.75 G2/.5 r/.25 C2/.5 E♭2/.25 G1/1 | F1/.5 A♭1/1 C2/1 F1/1 C2/.5 | G1/.25 G1/.5 G1/.25 r/.25 B1/.5 D2/.25 r/.5 F2/1 r/.5 | C2/3.5 G1/.5',
+    }),
+  chromatic: () =>
+    sheetOf({
+      key: 'E',
+      chart: '| E | A | F♯7 | B7 |',
+      notes:
+        'E1/.5 F1/.5 F♯1/.5 G1/.5 G♯1/.5 A1/.5 A♯1/.5 B1/.5 | C2/.5 C♯2/.5 D2/.5 D♯2/.5 E2/.5 D♯2/.5 D2/.5 C♯2/.5 | C2/.25 C♯2/.25 C2/.25 C♯2/.25 A♯1/.5 A1/.5 G♯1/1 G1/1 | F♯1/1 F1/1 F♯1/.5 E♯1/.5 F♯1/1',
+    }),
 };

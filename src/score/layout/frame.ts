@@ -1,7 +1,7 @@
 import { blockMark, glyphMark, lineMark, type Mark, moveMark, pathMark } from '../ink';
 import type { BarEnd, ContentBar } from '../notation/types';
 import { clefInk, keyInk, setLeft, timeInk } from '../vexflow/signs';
-import { SPACE, STAFF_HEIGHT, STAFF_LEFT, THICKNESS } from './style';
+import { SPACE, STAFF_HEIGHT, STAFF_LEFT, type Style, THICKNESS } from './style';
 
 /**
  * The tab's place under the staff, in units from the staff's top line. A tab alone stands in the staff's place;
@@ -20,38 +20,77 @@ const CLEF_LEAD = 6;
 const KEY_LEAD = 8;
 const TIME_LEAD = 8;
 
-/** The clef, the key signature and, where it is due, the time signature at a system's beginning. */
+type Parts = TabPlace['parts'];
+
+/** A tab alone, with its top line at 0. */
+export const tabAlone = (lines: number, style: Style): TabPlace => ({
+  parts: 'tab',
+  top: 0,
+  lines,
+  space: style.tabSpace,
+});
+
+/** Signs side by side, set against the staff. */
 export interface Heading {
   readonly marks: readonly Mark[];
   readonly right: number;
 }
 
-export function headingOf(first: ContentBar | undefined): Heading {
+/** Key and time signature from `x` to the right, each after its lead where it is there at all. */
+function signatures(
+  key: readonly Mark[] | null,
+  time: readonly Mark[] | null,
+  x: number,
+  lead: { readonly key: number; readonly time: number },
+): Heading {
+  const first = key === null ? { marks: [], right: x } : setLeft(key, x + lead.key);
+  const second = time === null ? { marks: [], right: first.right } : setLeft(time, first.right + lead.time);
+  return { marks: [...first.marks, ...second.marks], right: second.right };
+}
+
+/**
+ * The clef, the key signature and, where it is due, the time signature at a system's beginning. A tab alone has no
+ * key signature, and its clef is drawn with it.
+ */
+export function headingOf(first: ContentBar | undefined, strings: number, style: Style): Heading {
+  const { parts = 'both' } = style.options;
+  const time = first?.showsMetre ? timeInk(first.metre) : null;
+  const lead = { key: KEY_LEAD, time: TIME_LEAD };
+  if (parts === 'tab') return signatures(null, time, tabClef(tabAlone(strings, style)).box.right, lead);
   const clef = setLeft(clefInk(), STAFF_LEFT + CLEF_LEAD);
   const signature = first?.signature ?? 0;
   const before = first?.changesSignature?.from ?? 0;
-  const key =
-    signature !== 0 || before !== 0
-      ? setLeft(keyInk(signature, before), clef.right + KEY_LEAD)
-      : { marks: [], right: clef.right };
-  const time = first?.showsMetre
-    ? setLeft(timeInk(first.metre), key.right + TIME_LEAD)
-    : { marks: [], right: key.right };
-  return { marks: [...clef.marks, ...key.marks, ...time.marks], right: time.right };
+  const key = signature !== 0 || before !== 0 ? keyInk(signature, before) : null;
+  const signs = signatures(key, time, clef.right, lead);
+  return { marks: [...clef.marks, ...signs.marks], right: signs.right };
 }
 
 /** White before a signature within a system. */
-const CHANGE_LEAD = 9;
+const CHANGE_LEAD = { key: 9, time: 9 } as const;
 
 /** The key and time signatures of a bar within a system, where they change, from `x` to the right. */
-export function changesOf(content: ContentBar, x: number): Heading {
-  const key = content.changesSignature
-    ? setLeft(keyInk(content.signature ?? 0, content.changesSignature.from), x + CHANGE_LEAD)
-    : { marks: [], right: x };
-  const time = content.showsMetre
-    ? setLeft(timeInk(content.metre), key.right + CHANGE_LEAD)
-    : { marks: [], right: key.right };
-  return { marks: [...key.marks, ...time.marks], right: time.right };
+export function changesOf(content: ContentBar, x: number, parts: Parts): Heading {
+  const key =
+    content.changesSignature && parts !== 'tab'
+      ? keyInk(content.signature ?? 0, content.changesSignature.from)
+      : null;
+  return signatures(key, content.showsMetre ? timeInk(content.metre) : null, x, CHANGE_LEAD);
+}
+
+/** Staff lines go on this far after a signature at a system's end. */
+const WARNING_TAIL = 5;
+
+/** What changes with the next system is announced after the last bar line. */
+export function warningOf(next: ContentBar | undefined, x: number, parts: Parts): Heading {
+  if (next === undefined) return { marks: [], right: x };
+  const { marks, right } = changesOf(next, x, parts);
+  return { marks, right: marks.length === 0 ? x : right + WARNING_TAIL };
+}
+
+/** Signs that are set against the staff, moved to the middle of a tab. */
+export function centredOn(tab: TabPlace, marks: readonly Mark[]): readonly Mark[] {
+  const down = (tab.top + tabBottom(tab) - STAFF_HEIGHT) / 2;
+  return marks.map((mark) => moveMark(mark, 0, down));
 }
 
 /** SMuFL's tab clefs reach over six and four lines at a staff space between them. */

@@ -26,10 +26,12 @@ export interface MeasuredBar {
 /** Room that the bar lines' signs take inside the bar. */
 export const REPEAT_WIDTH = 17;
 const END_WIDTH = { single: 0, double: 6, final: 10, repeat: REPEAT_WIDTH } as const;
-/** White beside the texts of a column. */
 /** White between the clef's block and a repeat at a system's beginning. */
 export const REPEAT_LEAD = 6;
+/** White beside the texts of a column. */
 const TEXT_CLEARANCE = 2;
+/** From the middle of a head that is tied on to the next column: less, and the tie would be a dash. */
+const TIE_ROOM = 20;
 /** A chord's text begins above the left edge of the head. */
 export const CHORD_SHIFT = 6;
 const CHORD_CLEARANCE = 9;
@@ -58,7 +60,7 @@ function measure(content: ContentBar, style: Style, key: string): MeasuredBar {
   const columns = columnsOf(content, ink, style);
   const gaps = gapsOf(columns, content.length, chordSpans(content, columns, style));
   const repeat = content.repeatStart ? REPEAT_WIDTH : 0;
-  const changes = changesOf(content, 0).right;
+  const changes = changesOf(content, 0, style.options.parts ?? 'both').right;
   const after = END_WIDTH[content.end];
   return {
     content,
@@ -103,9 +105,11 @@ function columnsOf(content: ContentBar, ink: readonly (readonly Mark[])[], style
     extents.set(tick, { left: Math.max(left, known?.left ?? 0), right: Math.max(right, known?.right ?? 0) });
   };
   widen(0, 0, 0);
+  const onStaff = style.options.parts !== 'tab';
   content.events.forEach((event, index) => {
-    const box = event.wholeBar ? null : boxOf(ink[index] ?? []);
+    const box = event.wholeBar || !onStaff ? null : boxOf(ink[index] ?? []);
     widen(event.start, -(box?.left ?? 0), box?.right ?? 0);
+    if (onStaff && (event.tied || event.tiedOut)) widen(event.start, 0, TIE_ROOM);
     const text = halfTextWidth(event, style);
     if (text > 0) widen(event.start, text, text);
   });

@@ -10,6 +10,8 @@ const CHORD_GAP = 7;
 /** Ink this near beside a chord name, a triplet's figure above all, would read as part of it. */
 const CHORD_SIDE = 8;
 const ABOVE_STAFF = 8;
+/** A numeral this near after a chord name, beyond its own side, would read as part of it. */
+const NUMERAL_SIDE = 16;
 const SMALL_GAP = 5;
 /** A section's name or the feel right before a chord name would read as one with it. */
 const HEADING_SIDE = 14;
@@ -31,11 +33,11 @@ function rowAbove(texts: readonly Mark[], ink: Skyline, gap: number, highest: nu
   return texts.map((mark) => moveMark(mark, 0, shift));
 }
 
-/** One mark or a group of them, as low over the ink as it can stand. */
-function groupAbove(marks: readonly Mark[], ink: Skyline, gap: number, side = 3): readonly Mark[] {
+/** One mark or a group of them, as low over the ink, and over `floor`, as it can stand. */
+function groupAbove(marks: readonly Mark[], ink: Skyline, gap: number, side = 3, floor = 0): readonly Mark[] {
   const box = boxOf(marks);
   if (!box) return marks;
-  const shift = Math.min(-gap, ink.top(box.left - side, box.right + side, 0) - gap) - box.bottom;
+  const shift = ink.top(box.left - side, box.right + side, Math.min(0, floor)) - gap - box.bottom;
   return marks.map((mark) => moveMark(mark, 0, shift));
 }
 
@@ -59,8 +61,11 @@ export function marksAbove(staff: readonly Mark[], { bars, right, feel, style }:
       ink.add(mark.box);
     }
   };
-  settle(rowAbove(positionMarks(bars, style), ink, SMALL_GAP, -ABOVE_STAFF));
-  settle(rowAbove(chordMarks(bars, style), ink, CHORD_GAP, -ABOVE_STAFF));
+  const positions = rowAbove(positionMarks(bars, style), ink, SMALL_GAP, -ABOVE_STAFF);
+  settle(positions);
+  for (const { box } of positions) ink.add({ ...box, left: box.left - NUMERAL_SIDE });
+  const chords = rowAbove(chordMarks(bars, style), ink, CHORD_GAP, -ABOVE_STAFF);
+  settle(chords);
   const [first] = bars;
   if (first && style.options.measureNumbers && first.bar.content.index > 0) {
     const number = textMark('bar-number', String(first.bar.content.number), NUMBER_LEFT, 0, {
@@ -85,12 +90,14 @@ export function marksAbove(staff: readonly Mark[], { bars, right, feel, style }:
   const feelText = (x: number): readonly Mark[] =>
     feel ? [textMark('feel', feel, x, 0, { size: sizes.section, bold: true })] : [];
   const beside = section ? feelText(boxRight + 8) : feelText(STAFF_LEFT);
+  // What is said of the whole line stands over its chords, even where there is room beside them.
+  const floor = feel ? (boxOf(chords)?.top ?? 0) : 0;
   if ((boxOf(beside)?.right ?? 0) <= right) {
     // The name and the feel share their line, so that they are read together.
-    settle(groupAbove([...box, ...beside], ink, SMALL_GAP, HEADING_SIDE));
+    settle(groupAbove([...box, ...beside], ink, SMALL_GAP, HEADING_SIDE, floor));
   } else {
-    settle(groupAbove(box, ink, SMALL_GAP, HEADING_SIDE));
-    settle(groupAbove(feelText(STAFF_LEFT), ink, SMALL_GAP, HEADING_SIDE));
+    settle(groupAbove(box, ink, SMALL_GAP, HEADING_SIDE, floor));
+    settle(groupAbove(feelText(STAFF_LEFT), ink, SMALL_GAP, HEADING_SIDE, floor));
   }
   return done.map((mark) => keepInside(mark, right));
 }

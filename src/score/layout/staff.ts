@@ -113,39 +113,37 @@ function tripletMarks(
   return [placedFigure, arm(start, centre - width / 2 - 4, start), arm(centre + width / 2 + 4, end, end)];
 }
 
-/** Ties bow away from the stem. */
 export interface TieEnds {
   readonly from: number;
   readonly to: number;
+  /** Of the heads, in steps above the middle line. */
   readonly height: number;
-  readonly stem: 'up' | 'down';
+  /** Bows under the heads. */
+  readonly hangs: boolean;
 }
 
-/** How far a tie keeps from the heads, how high it bows and how thick it is at its middle. */
+/** How far a tie keeps from the heads, and how thick it is in its middle and at its ends (Bravura's defaults). */
 const TIE_GAP = 7.5;
-const TIE_THICK = 2.2;
-const TIE_TIP = 0.9;
+const TIE_MIDDLE = 2.2;
+const TIE_END = 1;
 
-export function tieMark({ from, to, height, stem }: TieEnds): Mark {
-  const away = stem === 'up' ? 1 : -1;
-  const y = headY(height) + away * TIE_GAP;
+/** A tie as two curves, one over the other. */
+export function tieMark({ from, to, height, hangs }: TieEnds): Mark {
+  const away = hangs ? 1 : -1;
+  const near = headY(height) + away * TIE_GAP;
+  const far = near + away * TIE_END;
   const bow = Math.min(10, 3.5 + (to - from) * 0.08) * away;
+  // A cubic reaches three quarters of the way to its handles.
+  const inner = near + (bow * 4) / 3;
+  const outer = far + ((bow + away * (TIE_MIDDLE - TIE_END)) * 4) / 3;
   const third = (to - from) / 4;
-  const outer = y + (bow * 4) / 3;
-  const inner = outer - away * TIE_THICK * (4 / 3);
   return pathMark(
     'tie',
     [
-      { command: 'M', points: [from, y - TIE_TIP / 2] },
-      {
-        command: 'C',
-        points: [from + third, outer - TIE_TIP / 2, to - third, outer - TIE_TIP / 2, to, y - TIE_TIP / 2],
-      },
-      { command: 'L', points: [to, y + TIE_TIP / 2] },
-      {
-        command: 'C',
-        points: [to - third, inner + TIE_TIP / 2, from + third, inner + TIE_TIP / 2, from, y + TIE_TIP / 2],
-      },
+      { command: 'M', points: [from, near] },
+      { command: 'C', points: [from + third, inner, to - third, inner, to, near] },
+      { command: 'L', points: [to, far] },
+      { command: 'C', points: [to - third, outer, from + third, outer, from, far] },
       { command: 'Z', points: [] },
     ],
     0,

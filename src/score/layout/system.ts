@@ -5,14 +5,17 @@ import { Recent } from '../recent';
 import type { BarBox, InkBox, SystemLayout } from '../types';
 import {
   bracket,
+  centredOn,
   changesOf,
   endLine,
   type Heading,
   repeatStartLine,
   staffLines,
   type TabPlace,
+  tabAlone,
   tabBottom,
   tabClef,
+  warningOf,
 } from './frame';
 import { type MeasuredBar, REPEAT_LEAD, REPEAT_WIDTH } from './measure-bar';
 import { type PlacedBar, xOfTick } from './placed';
@@ -50,11 +53,18 @@ export function layOutSystem(request: SystemRequest): SystemLayout {
     content.strings,
     factor,
     after?.content.events[0]?.tiedIn === true,
+    JSON.stringify(after && changesIn(after)),
     ...bars.map((bar) => bar.key),
   ].join('|');
   const system = recentSystems.of(key, () => compose(request, fingerprintOf(key)));
   return system.index === index && system.y === y ? system : { ...system, index, y };
 }
+
+/** What a system has to announce of the bar that follows it. */
+const changesIn = ({ content }: MeasuredBar): readonly unknown[] => [
+  content.changesSignature && [content.changesSignature.from, content.signature],
+  content.showsMetre && [content.metre.count, content.metre.unit],
+];
 
 /** Two hashes and the length: a long text is not worth handing on, and one hash alone could meet another. */
 const fingerprintOf = (key: string): string =>
@@ -63,16 +73,22 @@ const fingerprintOf = (key: string): string =>
 /** Puts a system together from the inside out: notes first, then what has to keep clear of them. */
 function compose(request: SystemRequest, fingerprint: string): SystemLayout {
   const { content, style, heading } = request;
-  const bars = placeBars(request);
-  const right = bars.at(-1)?.right ?? heading.right;
   const { parts = 'both' } = style.options;
-  const staff =
-    parts === 'tab'
-      ? []
-      : [...heading.marks, ...bars.flatMap(staffMarks), ...tieMarks(bars, request), ...barHeadings(bars)];
+  const bars = placeBars(request);
+  const warning = warningOf(request.after?.content, bars.at(-1)?.right ?? heading.right, parts);
+  const { right } = warning;
+  const signs = [...heading.marks, ...barHeadings(bars, parts), ...warning.marks];
+  const staff = parts === 'tab' ? [] : [...signs, ...bars.flatMap(staffMarks), ...tieMarks(bars, request)];
   const lines = parts === 'tab' ? [] : staffLines(right);
   const tab = tabPlace(staff, bars, content.strings, style);
-  const frets = parts === 'staff' ? [] : [...tabMarks(bars, tab, right, style), tabClef(tab)];
+  const frets =
+    parts === 'staff'
+      ? []
+      : [
+          ...tabMarks(bars, tab, right, style),
+          tabClef(tab),
+          ...(parts === 'tab' ? centredOn(tab, signs) : []),
+        ];
   const frame = parts === 'both' ? bracket(tab) : [];
   const ends = barLines(bars, tab);
   const above = marksAbove([...lines, ...staff, ...frame, ...(parts === 'tab' ? frets : [])], {
@@ -107,11 +123,12 @@ function placeBars({ bars, heading, factor }: SystemRequest): readonly PlacedBar
 }
 
 /** Signatures inside a system, where key or metre changes. */
-function barHeadings(bars: readonly PlacedBar[]): readonly Mark[] {
+function barHeadings(bars: readonly PlacedBar[], parts: TabPlace['parts']): readonly Mark[] {
   return bars
     .slice(1)
     .flatMap(
-      ({ bar: { content }, x }) => changesOf(content, x + (content.repeatStart ? REPEAT_WIDTH : 0)).marks,
+      ({ bar: { content }, x }) =>
+        changesOf(content, x + (content.repeatStart ? REPEAT_WIDTH : 0), parts).marks,
     );
 }
 
@@ -129,27 +146,34 @@ function barLines(bars: readonly PlacedBar[], tab: TabPlace): readonly Mark[] {
 const repeatStartX = (placed: PlacedBar, index: number): number =>
   index === 0 ? placed.signs + REPEAT_LEAD : placed.x - THICKNESS.thick;
 
+/** A tie bows under the heads when all stems go up, else over them. */
 function tieMarks(bars: readonly PlacedBar[], { after }: SystemRequest): readonly Mark[] {
   const ties: Mark[] = [];
   bars.forEach((placed, barIndex) => {
-    const { events } = placed.bar.content;
+    const { content, specs } = placed.bar;
+    const { events } = content;
     events.forEach((event, index) => {
-      const stem = placed.bar.specs[index]?.stem ?? 'up';
       const x = xOfTick(placed, event.start);
       const from = x + HALF_HEAD + 1.5;
-      const tie = { height: event.height, stem };
+      const hangs = specs[index]?.stem === 'up';
+      const { height } = event;
       if (event.tiedIn && barIndex === 0) {
-        ties.push(tieMark({ ...tie, from: Math.min(placed.content + 3, x - 16), to: x - HALF_HEAD - 1.5 }));
+        const begin = Math.min(placed.content + 3, x - 16);
+        ties.push(tieMark({ height, hangs, from: begin, to: x - HALF_HEAD - 1.5 }));
       }
-      if (event.tied) {
-        const next = events[index + 1];
-        if (next) ties.push(tieMark({ ...tie, from, to: xOfTick(placed, next.start) - HALF_HEAD - 1.5 }));
+      const next = events[index + 1];
+      if (event.tied && next) {
+        const to = xOfTick(placed, next.start) - HALF_HEAD - 1.5;
+        ties.push(tieMark({ height, hangs: hangs && specs[index + 1]?.stem === 'up', from, to }));
       }
       if (!event.tiedOut) return;
-      const next = bars[barIndex + 1];
-      const goesOn = (next?.bar ?? after)?.content.events[0]?.tiedIn === true;
-      const to = next && goesOn ? xOfTick(next, 0) - HALF_HEAD - 1.5 : placed.right - 3;
-      ties.push(tieMark({ ...tie, from, to }));
+      const nextBar = bars[barIndex + 1];
+      const following = nextBar?.bar ?? after;
+      const goesOn = following?.content.events[0]?.tiedIn === true;
+      const to = nextBar && goesOn ? xOfTick(nextBar, 0) - HALF_HEAD - 1.5 : placed.right - 3;
+      ties.push(
+        tieMark({ height, hangs: hangs && !(goesOn && following.specs[0]?.stem === 'down'), from, to }),
+      );
     });
   });
   return ties;
@@ -163,7 +187,7 @@ function tabPlace(
   style: Style,
 ): TabPlace {
   const { parts = 'both' } = style.options;
-  if (parts === 'tab') return { parts, top: 0, lines: strings, space: style.tabSpace };
+  if (parts === 'tab') return tabAlone(strings, style);
   if (parts === 'staff') return { parts, top: STAFF_HEIGHT, lines: 0, space: 0 };
   const ink = new Skyline();
   for (const { box } of staff) ink.add(box);

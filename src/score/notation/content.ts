@@ -77,7 +77,7 @@ function lineContent(sheet: LineSheet): Content {
       section: firstOfSection ? (sheet.chart.sections[bar.section]?.name ?? null) : null,
       repeatStart: bar.repeatStart,
       end: barEnd(bar, after, signatureChange(keys[index], keys[index + 1]) !== null),
-      times: bar.repeatEnd !== null && bar.repeatEnd !== 2 ? `x${bar.repeatEnd}` : null,
+      times: timesText(bar),
       ending: endingMark(before, bar, after),
     };
     const barNotes = {
@@ -137,6 +137,10 @@ const swings = (sheet: LineSheet): boolean =>
 
 /** A pickup is written in the chart's metre, of which it has only the last beats. */
 const shownMetre = (bar: ChartBar, chart: Chart): Metre => (bar.pickup ? chart.metre : bar.metre);
+
+/** How often a repeat is played, where it is not twice and no numbers of endings say it. */
+const timesText = ({ repeatEnd, ending }: ChartBar): string | null =>
+  repeatEnd === null || repeatEnd === 2 || ending !== null ? null : `x${repeatEnd}`;
 
 const sameEnding = (one: ChartBar | undefined, other: ChartBar | undefined): boolean =>
   one?.ending?.join() === other?.ending?.join();
