@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { boundsOf, passageOf } from '../../src/app/pages/playback';
+import { boundsOf, passageOf } from '../../src/app/pages/playing';
 import {
   checkLesson,
   deriveSheet,

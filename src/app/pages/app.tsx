@@ -1,6 +1,6 @@
 import type { Session } from '../state';
 import { saveLessonFile } from './exports';
-import type { Playback } from './playback';
+import type { Playback } from './playing';
 import { ProblemBoundary } from './problem';
 import { AtWorkProvider } from './session';
 import { WritingPage } from './writing-page';

@@ -1,11 +1,11 @@
-import { deriveSheet, type Lesson, type LinePiece, type LineSheet, printLesson } from '../../core/lesson';
-import { buildPerformance, PARTS, type Performance } from '../../core/performance';
+import { deriveSheet, type Lesson, printLesson } from '../../core/lesson';
+import { PARTS } from '../../core/performance';
 import type { MenuGroup } from '../controls';
 import type { Session } from '../state';
 import { lineAtHand } from './at-hand';
 import { fileStem, saveFile } from './files';
 import { printLessonHandout, saveHandout } from './handout-files';
-import { mixOf, passageOf, practiceTempo } from './playback';
+import { mixOf, performanceOf } from './playing';
 import { useAtWork } from './session';
 import { runWork } from './work';
 
@@ -80,21 +80,13 @@ async function saveTextTab(session: Session, lesson: Lesson): Promise<void> {
   );
 }
 
-/** What the playing sentence says, once through. */
-const performanceOf = (piece: LinePiece, sheet: LineSheet): Performance =>
-  buildPerformance(sheet, {
-    tempo: practiceTempo(piece),
-    countIn: piece.playing.countIn,
-    passage: passageOf(piece, sheet),
-  });
-
 async function saveMidi(session: Session, lesson: Lesson): Promise<void> {
   const line = lineToExport(session, lesson);
   if (line === null) return;
   const { piece, sheet } = line;
   const { exportName, writeMidi } = await import('../../core/exchange');
   const bytes = writeMidi({
-    performance: performanceOf(piece, sheet),
+    performance: performanceOf(piece, sheet, 'notes'),
     sheet,
     title: lesson.title,
     parts: new Set(PARTS.filter((part) => piece.playing[part])),
@@ -131,7 +123,7 @@ async function saveAudio(session: Session, lesson: Lesson): Promise<void> {
       import('../../sound'),
       import('../../core/exchange'),
     ]);
-    const result = await renderWav(performanceOf(piece, sheet), mixOf(piece.playing), { signal });
+    const result = await renderWav(performanceOf(piece, sheet, 'sound'), mixOf(piece.playing), { signal });
     if (!result.ok) session.editor.setState({ notice: result.problem });
     else if (result.value !== null) {
       saveFile(`${fileStem(exportName(sheet, lesson.title))}.wav`, result.value, 'audio/wav');

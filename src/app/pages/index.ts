@@ -1,4 +1,4 @@
 export { App } from './app';
 export { openLinkedLesson } from './arrival';
-export { createPlayback } from './playback';
+export { createPlayback } from './playing';
 export { StartFailed } from './problem';

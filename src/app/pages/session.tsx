@@ -2,7 +2,7 @@ import { createContext, type ReactNode, useContext } from 'react';
 import { useStore } from 'zustand';
 import type { Lesson, Piece } from '../../core/lesson';
 import type { EditorState, Session } from '../state';
-import type { Playback } from './playback';
+import type { Playback } from './playing';
 
 interface AtWork {
   readonly session: Session;

@@ -1,14 +1,8 @@
 import { bpm, COMMON_TIME } from '../base';
 import { createInstrument, DEFAULT_HAND } from '../fretboard';
 import { freshIds } from './identity';
-import {
-  type BlankPiece,
-  LESSON_FORMAT,
-  LESSON_VERSION,
-  type Lesson,
-  type LinePiece,
-  type PlayingSettings,
-} from './types';
+import type { PlayingSettings } from './playing';
+import { type BlankPiece, LESSON_FORMAT, LESSON_VERSION, type Lesson, type LinePiece } from './types';
 
 /** Everyone plays, one bar is counted in, nothing loops: what a teacher expects from the first *Play*. */
 const FIRST_PLAYING: PlayingSettings = {

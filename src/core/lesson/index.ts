@@ -9,6 +9,7 @@ export { linePiece } from './commands/piece';
 export { addPiece, copyPiece, movePiece, removePiece, renamePiece, setBlankBars } from './commands/pieces';
 export {
   removeLogo,
+  setCount,
   setFeel,
   setHand,
   setHandout,
@@ -23,12 +24,14 @@ export {
   TEMPO_RANGE,
 } from './commands/settings';
 export { transposeLesson, transposeTo } from './commands/transpose';
+export * from './count';
 export { newBlankPiece, newLesson, newLinePiece } from './create';
 export { describeLessonProblem, type LessonProblem, parseLesson, printLesson, readLesson } from './file';
 export type { NotePlace } from './fingering';
 export { type HandLine, handLine, type Passage, pinPlace, type WayToPlay, waysToPlay } from './hand';
 export type { Repair } from './hand-check';
 export { ideasFor } from './ideas';
+export * from './playing';
 export { SAMPLE_TITLES, sampleLesson } from './samples';
 export { deriveSheet, deriveSheets } from './sheet';
 export * from './sheet-types';

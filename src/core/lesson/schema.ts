@@ -14,6 +14,8 @@ import { FEEL_IDS } from '../feel';
 import type { HandSystem } from '../fretboard';
 import { type Level, TECHNIQUES } from '../line';
 import { NAMINGS } from '../theory';
+import { COUNTS } from './count';
+import { CLICK_BEATS, PLAYING_LIMITS } from './playing';
 import { HANDOUT_BLOCKS, LESSON_FORMAT, LESSON_VERSION, type Lesson } from './types';
 
 /** Long enough for any real lesson, short enough that a hostile file cannot make the page stall. */
@@ -140,6 +142,11 @@ const passageSchema = z
   .object({ first: whole(0, LIMITS.bars), last: whole(0, LIMITS.bars) })
   .check(z.refine((passage) => passage.first <= passage.last, 'a passage must end after it begins'));
 
+const turn = whole(1, PLAYING_LIMITS.turn);
+
+const within = ({ least, most }: { readonly least: number; readonly most: number }) =>
+  z.number().check(z.gte(least), z.lte(most));
+
 const playingSchema = z.object({
   bass: z.boolean(),
   drums: z.boolean(),
@@ -149,7 +156,35 @@ const playingSchema = z.object({
   countIn: z.union([z.literal(0), z.literal(1), z.literal(2)]),
   loop: z.boolean(),
   passage: z.nullable(passageSchema),
-  tempoShare: whole(20, 200),
+  tempoShare: within(PLAYING_LIMITS.share),
+  bassPlan: z.exactOptional(
+    z.discriminatedUnion('kind', [
+      z.object({ kind: z.literal('every round') }),
+      z.object({ kind: z.literal('every second round') }),
+      z.object({ kind: z.literal('call and response'), bars: turn }),
+    ]),
+  ),
+  clickPlan: z.exactOptional(
+    z.object({
+      beats: z.enum(CLICK_BEATS),
+      dropOut: z.nullable(z.object({ sounding: turn, silent: turn })),
+    }),
+  ),
+  emptyBar: z.exactOptional(z.boolean()),
+  humanised: z.exactOptional(z.boolean()),
+  ladder: z.exactOptional(
+    z.object({
+      climbed: z.boolean(),
+      rungs: z
+        .array(
+          z.object({
+            tempo: branded<Bpm>(within(PLAYING_LIMITS.tempo)),
+            rounds: whole(1, PLAYING_LIMITS.rounds),
+          }),
+        )
+        .check(z.minLength(1), z.maxLength(PLAYING_LIMITS.rungs)),
+    }),
+  ),
 });
 
 const feelSchema = z.enum(FEEL_IDS);
@@ -162,6 +197,7 @@ const linePieceSchema = z.object({
   key: z.nullable(keySchema),
   metre: metreSchema,
   tempo: bpmSchema,
+  count: z.exactOptional(z.enum(COUNTS)),
   feel: feelSchema,
   level: branded<Level>(whole(0, 5)),
   techniques: techniquesSchema,

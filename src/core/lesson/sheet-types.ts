@@ -5,6 +5,7 @@ import type { Feel } from '../feel';
 import type { FingeredNote, Fingering, Instrument } from '../fretboard';
 import type { BarAnalysis, MusicFinding } from '../line';
 import type { Key, KeyGuess, Naming } from '../theory';
+import type { Count } from './count';
 
 /** A note with everything computed about it that the sheet shows. */
 export interface SheetNote {
@@ -37,6 +38,8 @@ export interface LineSheet {
   readonly keyGuesses: readonly KeyGuess[];
   readonly metre: Metre;
   readonly tempo: Bpm;
+  /** How the teacher wants the tempo told; the feel's own way when left out. */
+  readonly count?: Count;
   readonly feel: Feel;
   readonly instrument: Instrument;
   readonly bars: readonly SheetBar[];

@@ -3,6 +3,8 @@ import type { FeelId } from '../feel';
 import type { HandSettings } from '../fretboard';
 import type { Aim, Level, Technique } from '../line';
 import type { Key, Naming } from '../theory';
+import type { Count } from './count';
+import type { PlayingSettings } from './playing';
 
 /** The lesson file's own name for itself, and the version of its shape. */
 export const LESSON_FORMAT = 'ground-bass-lesson';
@@ -21,22 +23,6 @@ export interface LineBar {
   readonly notes: readonly LineNote[];
   /** The hand position in which the teacher keeps the hand in this bar; left out, the hand is free. */
   readonly position?: Fret;
-}
-
-/** Which parts of the rhythm section play, and how the teacher last practised with them. */
-export interface PlayingSettings {
-  readonly bass: boolean;
-  readonly drums: boolean;
-  readonly chops: boolean;
-  readonly organ: boolean;
-  readonly click: boolean;
-  /** Bars of count-in; 0 is none. */
-  readonly countIn: 0 | 1 | 2;
-  readonly loop: boolean;
-  /** First and last bar to play, by their written numbers (a pickup is 0); null plays the whole piece. */
-  readonly passage: { readonly first: number; readonly last: number } | null;
-  /** Share of the piece's tempo in per cent. */
-  readonly tempoShare: number;
 }
 
 /** Where an aim holds; sections and bars by their id, so that it goes along with them when the chart is edited. */
@@ -84,6 +70,8 @@ export interface LinePiece {
   readonly key: Key | null;
   readonly metre: Metre;
   readonly tempo: Bpm;
+  /** How the tempo is told, for feels that are counted fast and slow; the feel's own way when left out. */
+  readonly count?: Count;
   readonly feel: FeelId;
   readonly level: Level;
   readonly techniques: readonly Technique[];

@@ -1,12 +1,12 @@
 import { barTicks, beatTicks, type Metre, ticks } from '../base';
 import { swingRatio } from '../feel';
-import type { LineSheet } from '../lesson';
+import type { ClickPlan, LineSheet } from '../lesson';
 import { bassEvents } from './bass';
 import { chordEvents } from './chords';
 import { clickEvents, countInEvents } from './click';
 import { drumEvents } from './drums';
 import { humanise } from './humanise';
-import type { ClickPlan, PerformanceOptions } from './options';
+import type { PerformanceOptions } from './options';
 import { planBars } from './plan';
 import { PARTS, type Performance, type PerformanceEvent } from './types';
 

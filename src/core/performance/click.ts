@@ -1,5 +1,5 @@
 import { type Bpm, beatsInBar, beatTicks, isCompound, type Metre, ticks } from '../base';
-import type { ClickPlan } from './options';
+import type { ClickPlan } from '../lesson';
 import type { PlannedBar } from './plan';
 import { swung } from './swing';
 import type { ClickEvent } from './types';

@@ -10,6 +10,14 @@ const STRENGTH = { plain: 88, accent: 112, crash: 104 } as const;
 /** A fill comes after four bars at the soonest, whatever the phrase (common practice, no source). */
 const LEAST_BARS_BETWEEN_FILLS = 4;
 
+/** Whether the bar is the second, fourth, … of its section: the second of a pattern of two bars. */
+function isEven(chart: Chart, bar: number): boolean {
+  const section = chart.sections[chart.bars[bar]?.section ?? -1];
+  const start = section?.start ?? 0;
+  const first = chart.bars[start]?.pickup === true ? start + 1 : start;
+  return (bar - first) % 2 === 1;
+}
+
 /** A metre that the feel says nothing about is marked plainly: the kick on one, the hi-hat on every beat. */
 function plainRows(metre: Metre): readonly DrumRow[] {
   const beats = beatsInBar(metre);
@@ -48,7 +56,12 @@ function rowsFor(bar: PlannedBar, chart: Chart, feel: Feel): readonly DrumRow[] 
     return plainRows(bar.metre);
   }
   const fills = bar.bar !== null && known.fill.length > 0 && endsPhrase(chart, bar.bar, feel.phraseLength);
-  return fills ? known.fill : known.drums;
+  if (fills) {
+    return known.fill;
+  }
+  return known.evenBars !== undefined && bar.bar !== null && isEven(chart, bar.bar)
+    ? known.evenBars
+    : known.drums;
 }
 
 function isLastOfSection(chart: Chart, bar: number): boolean {

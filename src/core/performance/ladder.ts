@@ -1,10 +1,5 @@
 import { type Bpm, bpm } from '../base';
-
-/** A rung of a tempo ladder: so many rounds at a tempo before the next one. */
-export interface Rung {
-  readonly tempo: Bpm;
-  readonly rounds: number;
-}
+import type { Rung } from '../lesson';
 
 /** Rounds on a rung: three right repetitions before going faster (studygeniuspro.com, a weak source). */
 const ROUNDS = 3;

@@ -1,22 +1,5 @@
 import type { Bpm } from '../base';
-
-/** When the bass of the performance plays; where it rests, the student plays. */
-export type BassPlan =
-  | { readonly kind: 'every round' }
-  /** The round is played twice, first with the bass, then without. */
-  | { readonly kind: 'every second round' }
-  /** Every so many bars are played twice, first with the bass, then without. */
-  | { readonly kind: 'call and response'; readonly bars: number };
-
-export interface ClickPlan {
-  /**
-   * `two and four` is every beat but the strong ones: 2 and 4 of four, 2 and 3 of three, 2 of two.
-   * `off-beats` is the & of every beat, swung as the feel is (the last eighth of a compound beat).
-   */
-  readonly beats: 'every beat' | 'two and four' | 'off-beats';
-  /** The click sounds for some bars and drops out for others, by turns; null: it never drops out. */
-  readonly dropOut: { readonly sounding: number; readonly silent: number } | null;
-}
+import type { BassPlan, ClickPlan } from '../lesson';
 
 /** What a performance of a line depends on besides the sheet. */
 export interface PerformanceOptions {

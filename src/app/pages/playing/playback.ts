@@ -1,16 +1,9 @@
 import { createStore } from 'zustand/vanilla';
-import { type Bpm, bpm } from '../../core/base';
-import {
-  deriveSheet,
-  type Lesson,
-  type LinePiece,
-  type LineSheet,
-  type PlayingSettings,
-} from '../../core/lesson';
-import { buildPerformance, type Performance } from '../../core/performance';
-import type { Mix, Player, PlayPosition, PlayStep } from '../../sound';
-import type { Session } from '../state';
-import { lineAtHand } from './at-hand';
+import { deriveSheet, type Lesson, type LinePiece, type LineSheet } from '../../../core/lesson';
+import { buildPerformance, type Performance } from '../../../core/performance';
+import type { Mix, Player, PlayPosition, PlayStep } from '../../../sound';
+import { lineAtHand } from '../at-hand';
+import { boundsOf, climbs, mixOf, practiceTempo, soundsTheSame, stepsOf } from './steps';
 
 /** What is heard: a piece as the ledge says, or one idea in its place. */
 export type Heard =
@@ -26,105 +19,91 @@ export interface PlaybackState {
   readonly bar: number | null;
   /** Index of the written bar that what is heard begins with. */
   readonly first: number;
+  /** Index of the rung that is climbed, and the rounds finished on it. */
+  readonly step: number;
+  readonly round: number;
+  /** It has played so long without a break that a rest would do good; until the next beginning. */
+  readonly restDue: boolean;
 }
 
-const SILENT: PlaybackState = { kind: 'stopped', fault: null, heard: null, bar: null, first: 0 };
+const SILENT: PlaybackState = {
+  kind: 'stopped',
+  fault: null,
+  heard: null,
+  bar: null,
+  first: 0,
+  step: 0,
+  round: 0,
+  restDue: false,
+};
 
-/** The tempo in force, in whole beats a minute as the ledge shows it. */
-export const practiceTempo = (piece: LinePiece): Bpm =>
-  bpm(Math.max(1, Math.round((piece.tempo * piece.playing.tempoShare) / 100)));
-
-/** The written numbers of a sheet's first and last bar; a pickup is bar 0. */
-export function boundsOf({ bars }: LineSheet): { readonly least: number; readonly most: number } {
-  const least = bars[0]?.written.number ?? 1;
-  return { least, most: bars.at(-1)?.written.number ?? least };
+/** Where the lesson and the place in it come from: a session, or a page of its own with a copy. */
+export interface PlaybackSource {
+  readonly lessons: {
+    getState(): { readonly lesson: Lesson };
+    subscribe(
+      listener: (now: { readonly lesson: Lesson }, before: { readonly lesson: Lesson }) => void,
+    ): () => void;
+  };
+  readonly editor: { getState(): { readonly pieceId: string } };
 }
 
-/** The passage to play by the bars' written numbers, held within the chart; null plays everything. */
-export function passageOf(piece: LinePiece, sheet: LineSheet): { first: number; last: number } | null {
-  const { passage } = piece.playing;
-  if (passage === null) return null;
-  const { least, most } = boundsOf(sheet);
-  const first = Math.max(passage.first, least);
-  const last = Math.min(passage.last, most);
-  return first > last || (first === least && last === most) ? null : { first, last };
-}
+/** Milliseconds of playing without a break after which a rest is proposed (common practice, no source). */
+const LONG = 10 * 60 * 1000;
 
-/** Which parts the teacher wants to hear. */
-export const mixOf = ({ bass, drums, chops, organ, click }: PlayingSettings): Mix => ({
-  bass,
-  drums,
-  chops,
-  organ,
-  click,
-});
+const openPlayer = async (): Promise<Player> => (await import('../../../sound')).createPlayer();
 
 const lineSheet = (lesson: Lesson, piece: LinePiece): LineSheet | null => {
   const sheet = deriveSheet(piece, lesson.instrument, lesson.noteNames);
   return sheet.kind === 'line' ? sheet : null;
 };
 
-function stepsOf(piece: LinePiece, sheet: LineSheet): readonly PlayStep[] {
-  const { loop, countIn } = piece.playing;
-  const performance = buildPerformance(sheet, {
-    tempo: practiceTempo(piece),
-    countIn,
-    passage: passageOf(piece, sheet),
-  });
-  return [{ performance, rounds: loop ? 'endless' : 1 }];
-}
-
-/** Two lines that sound the same: nothing has to be rendered again for a change of title or notes. */
-const soundsTheSame = (one: LinePiece, other: LinePiece): boolean =>
-  one.bars === other.bars &&
-  one.chartText === other.chartText &&
-  one.metre === other.metre &&
-  one.feel === other.feel &&
-  one.key === other.key &&
-  practiceTempo(one) === practiceTempo(other) &&
-  one.playing.loop === other.playing.loop &&
-  one.playing.passage === other.playing.passage;
-
 const firstBarOf = (steps: readonly PlayStep[]): number => steps[0]?.performance.bars[0]?.bar ?? 0;
 
 type Follower = (position: PlayPosition | null) => void;
 
 /**
- * Joins the lesson to the player: what is asked for in the ledge is played, and goes on with every change of the
- * lesson while it sounds.
+ * Joins the lesson to the player: what is asked for in the sentence is played, and goes on with every change of the
+ * lesson while it sounds. It reads the lesson and changes nothing in it.
+ * @param open - fetches the sound and makes a player of it; asked again after it has failed
  */
-export function createPlayback(session: Session) {
+export function createPlayback(source: PlaybackSource, open: () => Promise<Player> = openPlayer) {
   const store = createStore<PlaybackState>(() => SILENT);
   const followers = new Set<Follower>();
   let loading: Promise<Player> | null = null;
   let player: Player | null = null;
+  let resting: ReturnType<typeof setTimeout> | undefined;
+  /** The rung with which the player's own steps begin. */
+  let firstStep = 0;
 
-  const importSound = async () => {
+  const follow = (created: Player): void => {
+    player = created;
+    created.subscribe((state) => {
+      clearTimeout(resting);
+      if (state.kind === 'stopped') {
+        store.setState({ ...SILENT, fault: state.fault });
+        for (const follower of followers) follower(null);
+      } else {
+        store.setState({ kind: state.kind });
+        if (state.kind === 'playing') {
+          resting = setTimeout(() => store.setState({ restDue: true }), LONG);
+          watch();
+        }
+      }
+    });
+  };
+
+  const load = async (): Promise<Player> => {
+    loading ??= open();
     try {
-      return await import('../../sound');
+      const created = await loading;
+      if (player === null) follow(created);
+      return created;
     } catch (problem) {
       // The next attempt is to ask for it again.
       loading = null;
       throw problem;
     }
-  };
-
-  const load = (): Promise<Player> => {
-    loading ??= importSound().then(({ createPlayer }) => {
-      const created = createPlayer();
-      player = created;
-      created.subscribe((state) => {
-        if (state.kind === 'stopped') {
-          store.setState({ ...SILENT, fault: state.fault });
-          for (const follow of followers) follow(null);
-        } else {
-          store.setState({ kind: state.kind });
-          if (state.kind === 'playing') watch();
-        }
-      });
-      return created;
-    });
-    return loading;
   };
 
   let watching = false;
@@ -138,8 +117,13 @@ export function createPlayback(session: Session) {
       }
       const position = player?.position() ?? null;
       const bar = position?.bar ?? null;
-      if (bar !== store.getState().bar) store.setState({ bar });
-      for (const follow of followers) follow(position);
+      const step = firstStep + (position?.step ?? 0);
+      const round = position?.round ?? 0;
+      const shown = store.getState();
+      if (bar !== shown.bar || step !== shown.step || round !== shown.round) {
+        store.setState({ bar, step, round });
+      }
+      for (const follower of followers) follower(position);
       requestAnimationFrame(frame);
     };
     requestAnimationFrame(frame);
@@ -147,7 +131,8 @@ export function createPlayback(session: Session) {
 
   const start = async (heard: Heard, steps: readonly PlayStep[], mix: Mix): Promise<void> => {
     player?.stop();
-    store.setState({ kind: 'preparing', fault: null, heard, bar: null, first: firstBarOf(steps) });
+    firstStep = 0;
+    store.setState({ ...SILENT, kind: 'preparing', heard, first: firstBarOf(steps) });
     const overtaken = () => store.getState().heard !== heard;
     const fail = (fault: string) => {
       if (!overtaken()) store.setState({ ...SILENT, fault });
@@ -176,12 +161,20 @@ export function createPlayback(session: Session) {
     store.setState({ fault: result.ok ? null : result.problem });
   };
 
+  /** A ladder goes on from the rung that is climbed. */
+  const stepsFromHere = (piece: LinePiece, sheet: LineSheet, old: LinePiece): readonly PlayStep[] => {
+    const steps = stepsOf(piece, sheet);
+    const goesOn = climbs(piece.playing) && climbs(old.playing);
+    firstStep = goesOn ? Math.min(store.getState().step, steps.length - 1) : 0;
+    return steps.slice(firstStep);
+  };
+
   const pieceOf = (pieceId: string): LinePiece | null => {
-    const piece = session.lessons.getState().lesson.pieces.find((each) => each.id === pieceId);
+    const piece = source.lessons.getState().lesson.pieces.find((each) => each.id === pieceId);
     return piece?.kind === 'line' ? piece : null;
   };
 
-  session.lessons.subscribe((now, before) => {
+  source.lessons.subscribe((now, before) => {
     const { kind, heard } = store.getState();
     if (kind === 'stopped' || heard?.kind !== 'piece' || player === null) return;
     const piece = pieceOf(heard.pieceId);
@@ -191,7 +184,9 @@ export function createPlayback(session: Session) {
       player.stop();
     } else if (piece !== old) {
       player.setMix(mixOf(piece.playing));
-      if (old?.kind !== 'line' || !soundsTheSame(old, piece)) void change(player, stepsOf(piece, sheet));
+      if (old?.kind === 'line' && !soundsTheSame(old, piece)) {
+        void change(player, stepsFromHere(piece, sheet, old));
+      }
     }
   });
 
@@ -202,12 +197,12 @@ export function createPlayback(session: Session) {
     /** Fetches the sound's code ahead of the first *Play*; no sound device is opened. */
     warmUp: (): void => {
       // Where it fails, the first *Play* asks again and says so.
-      import('../../sound').catch(() => undefined);
+      import('../../../sound').catch(() => undefined);
     },
     /** Plays the piece at hand as the ledge says. */
     async play(): Promise<void> {
-      const { lesson } = session.lessons.getState();
-      const piece = lineAtHand(lesson, session.editor.getState().pieceId);
+      const { lesson } = source.lessons.getState();
+      const piece = lineAtHand(lesson, source.editor.getState().pieceId);
       const sheet = piece && lineSheet(lesson, piece);
       if (!piece || !sheet || sheet.bars.length === 0) {
         store.setState({ ...SILENT, fault: 'There is nothing to play yet: write a chord chart first.' });

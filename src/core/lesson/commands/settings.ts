@@ -3,7 +3,9 @@ import { type FeelId, feelById } from '../../feel';
 import type { HandSettings } from '../../fretboard';
 import { type Level, TECHNIQUES, type Technique } from '../../line';
 import type { Naming } from '../../theory';
-import type { HandoutSettings, InstrumentSettings, Lesson, PlayingSettings } from '../types';
+import type { Count } from '../count';
+import type { PlayingSettings } from '../playing';
+import type { HandoutSettings, InstrumentSettings, Lesson } from '../types';
 import { changeLine } from './piece';
 
 /** What the playing sentence offers: slow enough to learn, fast enough for any feel. */
@@ -34,12 +36,16 @@ export const setInstrument = (lesson: Lesson, change: Partial<InstrumentSettings
 /** How note names are written on the sheet. */
 export const setNoteNames = (lesson: Lesson, noteNames: Naming): Lesson => ({ ...lesson, noteNames });
 
-/** Quarter notes (or the metre's beats) a minute, held within {@link TEMPO_RANGE}. */
+/** Quarter notes (or the metre's beats) a minute, to a half, held within {@link TEMPO_RANGE}. */
 export const setTempo = (lesson: Lesson, pieceId: string, tempo: number): Lesson =>
   changeLine(lesson, pieceId, (piece) => ({ ...piece, tempo: tempoWithin(tempo) }));
 
 const tempoWithin = (tempo: number): Bpm =>
-  bpm(Math.min(TEMPO_RANGE.most, Math.max(TEMPO_RANGE.least, Math.round(tempo))));
+  bpm(Math.min(TEMPO_RANGE.most, Math.max(TEMPO_RANGE.least, Math.round(tempo * 2) / 2)));
+
+/** How the tempo is told where the feel is counted fast and slow; nothing that sounds changes. */
+export const setCount = (lesson: Lesson, pieceId: string, count: Count): Lesson =>
+  changeLine(lesson, pieceId, (piece) => ({ ...piece, count }));
 
 /** Another feel. The tempo stays if the new feel is played at it, else the feel's usual tempo is taken. */
 export const setFeel = (lesson: Lesson, pieceId: string, feel: FeelId): Lesson =>

@@ -1,0 +1,154 @@
+import {
+  type BassPlan,
+  CLICK_BEATS,
+  type ClickPlan,
+  COUNTS,
+  countOf,
+  PLAYING_LIMITS,
+} from '../../../core/lesson';
+import { NumberWord, SelectWord, SwitchWord } from '../../controls';
+import { KEYS_IN_WORDS } from './keys';
+import { LadderWords } from './ladder';
+import type { SentenceProps } from './props';
+import { EVERY_BEAT, EVERY_ROUND } from './steps';
+import { CLICKS } from './words';
+
+/** The rest of the sentence: what a teacher changes now and then. */
+export function Details(props: SentenceProps) {
+  const { piece, onChange, onCount } = props;
+  const { playing } = piece;
+  const count = countOf(piece);
+  return (
+    <>
+      <p className="ledge__sentence">
+        {playing.bass ? 'The bass plays ' : 'When it is switched on, the bass plays '}
+        <BassWords {...props} />.{' '}
+        {playing.click ? 'The click sounds on ' : 'When it is switched on, the click sounds on '}
+        <ClickWords {...props} />.
+      </p>
+      <p className="ledge__sentence">
+        {playing.emptyBar === true ? 'Rounds are parted by an ' : 'Rounds follow each other without an '}
+        <SwitchWord
+          label="Empty bar between rounds"
+          on={playing.emptyBar === true}
+          onChange={(emptyBar) => onChange({ emptyBar })}
+        >
+          empty bar
+        </SwitchWord>
+        {playing.humanised === false ? '; nobody is ' : '; everyone is '}
+        <SwitchWord
+          label="Humanised"
+          on={playing.humanised !== false}
+          onChange={(humanised) => onChange({ humanised })}
+        >
+          a little early or late
+        </SwitchWord>
+        {playing.humanised === false ? ', all play exactly on the beat.' : ', as people are.'}
+        {count !== null && (
+          <>
+            {' The tempo is told in the '}
+            <SelectWord
+              label="Count of the tempo"
+              value={count}
+              options={COUNTS.map((each) => ({ value: each, label: `${each} count` }))}
+              onChange={onCount}
+            />
+            {count === 'fast' ? ', the drop on 3.' : ', the drop on 2 and 4.'}
+          </>
+        )}
+      </p>
+      <LadderWords {...props} />
+      <p className="ledge__keys">{KEYS_IN_WORDS}</p>
+    </>
+  );
+}
+
+const BASS_OPTIONS = [
+  { value: 'every round', label: 'in every round' },
+  { value: 'every second round', label: 'in every second round' },
+  { value: 'call and response', label: 'in call and response' },
+] as const satisfies readonly { readonly value: BassPlan['kind']; readonly label: string }[];
+
+/** Bars of call and response to begin with. */
+const FIRST_TURN = 2;
+
+const planOf = (kind: BassPlan['kind']): BassPlan =>
+  kind === 'call and response' ? { kind, bars: FIRST_TURN } : { kind };
+
+function BassWords({ piece, onChange }: SentenceProps) {
+  const { bassPlan = EVERY_ROUND } = piece.playing;
+  return (
+    <>
+      <SelectWord
+        label="When the bass plays"
+        value={bassPlan.kind}
+        options={BASS_OPTIONS}
+        onChange={(kind) => onChange({ bassPlan: planOf(kind) })}
+      />
+      {bassPlan.kind === 'call and response' && (
+        <>
+          {': it plays '}
+          <NumberWord
+            label="Bars of call and response"
+            value={bassPlan.bars}
+            least={1}
+            most={PLAYING_LIMITS.turn}
+            onChange={(bars) => onChange({ bassPlan: { ...bassPlan, bars } }, 'turn')}
+          />
+          {bassPlan.bars === 1 ? ' bar, then rests for as long' : ' bars, then rests for as many'}
+        </>
+      )}
+    </>
+  );
+}
+
+/** Bars by turns to begin with. */
+const FIRST_DROP_OUT = { sounding: 2, silent: 2 } as const;
+
+function ClickWords({ piece, onChange }: SentenceProps) {
+  const { clickPlan = EVERY_BEAT } = piece.playing;
+  const { dropOut } = clickPlan;
+  const set = (change: Partial<ClickPlan>, join?: string) =>
+    onChange({ clickPlan: { ...clickPlan, ...change } }, join);
+  return (
+    <>
+      <SelectWord
+        label="Where the click sounds"
+        value={clickPlan.beats}
+        options={CLICK_BEATS.map((beats) => ({ value: beats, label: CLICKS[beats] }))}
+        onChange={(beats) => set({ beats })}
+      />
+      {' and '}
+      <SelectWord
+        label="Whether the click drops out"
+        value={dropOut === null ? 'never' : 'by turns'}
+        options={[
+          { value: 'never', label: 'never drops out' },
+          { value: 'by turns', label: 'drops out' },
+        ]}
+        onChange={(text) => set({ dropOut: text === 'never' ? null : FIRST_DROP_OUT })}
+      />
+      {dropOut !== null && (
+        <>
+          {' for '}
+          <NumberWord
+            label="Bars without the click"
+            value={dropOut.silent}
+            least={1}
+            most={PLAYING_LIMITS.turn}
+            onChange={(silent) => set({ dropOut: { ...dropOut, silent } }, 'drop out')}
+          />
+          {' after every '}
+          <NumberWord
+            label="Bars with the click"
+            value={dropOut.sounding}
+            least={1}
+            most={PLAYING_LIMITS.turn}
+            onChange={(sounding) => set({ dropOut: { ...dropOut, sounding } }, 'drop out')}
+          />
+          {' bars'}
+        </>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,12 @@
+import type { Count, LinePiece, LineSheet, PlayingSettings } from '../../../core/lesson';
+
+/** Asks for other settings; calls with the same `join` that follow each other are one step of undo. */
+export type SetPlaying = (change: Partial<PlayingSettings>, join?: string) => void;
+
+export interface SentenceProps {
+  readonly piece: LinePiece;
+  readonly sheet: LineSheet;
+  readonly onChange: SetPlaying;
+  /** Asks for the tempo to be told in the other count. */
+  readonly onCount: (count: Count) => void;
+}

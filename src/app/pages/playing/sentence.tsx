@@ -1,0 +1,215 @@
+import { type ReactNode, useId, useState } from 'react';
+import { PLAYING_LIMITS, type PlayingSettings, toldTempo, writtenTempo } from '../../../core/lesson';
+import { PARTS } from '../../../core/performance';
+import { NumberWord, SelectWord, SwitchWord } from '../../controls';
+import { capitalised } from '../describe';
+import { NARROW, useMedia } from '../hooks';
+import { useMore } from './more';
+import type { SentenceProps, SetPlaying } from './props';
+import { boundsOf, climbs, passageOf, practiceTempo } from './steps';
+import { countWords, furtherWords, inShort, ladderWords } from './words';
+
+/**
+ * How a piece is played, in a sentence whose underlined words can be changed. It is short until more is asked for,
+ * and shorter still on a narrow screen. It changes nothing by itself.
+ */
+export function PlayingSentence(props: SentenceProps) {
+  const narrow = useMedia(NARROW);
+  const [unfolded, setUnfolded] = useState(false);
+  const id = useId();
+  if (!narrow) return <Sentence {...props} />;
+  return (
+    <>
+      {unfolded && (
+        <div id={id} className="ledge__unfolded">
+          <Sentence {...props} />
+        </div>
+      )}
+      <p className="ledge__short">
+        {!unfolded && <>{inShort(props.piece, props.sheet)} </>}
+        <Unfold
+          open={unfolded}
+          controls={id}
+          words={['Change how', 'Say it in short']}
+          onToggle={setUnfolded}
+        />
+      </p>
+    </>
+  );
+}
+
+interface UnfoldProps {
+  readonly open: boolean;
+  readonly controls: string;
+  /** While folded, and while open. */
+  readonly words: readonly [folded: string, open: string];
+  readonly onToggle: (open: boolean) => void;
+}
+
+const Unfold = ({ open, controls, words, onToggle }: UnfoldProps) => (
+  <button
+    type="button"
+    className="word"
+    aria-expanded={open}
+    aria-controls={open ? controls : undefined}
+    onClick={() => onToggle(!open)}
+  >
+    {words[open ? 1 : 0]}
+  </button>
+);
+
+function Sentence(props: SentenceProps) {
+  const { piece, sheet, onChange } = props;
+  const { playing } = piece;
+  const [open, setOpen] = useState(false);
+  const more = useMore(open);
+  const id = useId();
+  const further = open && more.kind === 'here' ? [] : furtherWords(piece);
+  return (
+    <>
+      <p className="ledge__sentence">
+        <Passage piece={piece} sheet={sheet} onChange={onChange} />{' '}
+        {playing.loop ? 'round and round in a ' : 'once, without a '}
+        <SwitchWord label="Loop" on={playing.loop} onChange={(loop) => onChange({ loop })}>
+          loop
+        </SwitchWord>
+        , {climbs(playing) ? <>up the tempo ladder {ladderWords(piece)}</> : <Speed {...props} />},{' '}
+        <PartWords playing={playing} onChange={onChange} />
+        <CountIn playing={playing} onChange={onChange} />
+        {'. '}
+        {further.length > 0 && `${capitalised(further.join('; '))}. `}
+        <Unfold open={open} controls={id} words={['Say more', 'Say less']} onToggle={setOpen} />
+      </p>
+      {open && (
+        <div id={id} className="ledge__more">
+          {more.kind === 'here' && <more.More {...props} />}
+          {more.kind === 'missing' && (
+            <p className="ledge__fault" role="alert">
+              The rest of the sentence could not be loaded. Check that the page is still reachable, fold it
+              and unfold it again.
+            </p>
+          )}
+        </div>
+      )}
+    </>
+  );
+}
+
+type PassageProps = Pick<SentenceProps, 'piece' | 'sheet' | 'onChange'>;
+
+function Passage({ piece, sheet, onChange }: PassageProps) {
+  const { least, most } = boundsOf(sheet);
+  const { first, last } = passageOf(piece, sheet) ?? { first: least, last: most };
+  const choose = (from: number, to: number) =>
+    onChange({ passage: from === least && to === most ? null : { first: from, last: to } }, 'passage');
+  return (
+    <>
+      <span className="ledge__verb">Bars </span>
+      <NumberWord
+        label="First bar"
+        value={first}
+        least={least}
+        most={most}
+        onChange={(from) => choose(from, Math.max(from, last))}
+      />
+      {' to '}
+      <NumberWord
+        label="Last bar"
+        value={last}
+        least={least}
+        most={most}
+        onChange={(to) => choose(Math.min(first, to), to)}
+      />
+      ,
+    </>
+  );
+}
+
+/** Hundredths of a per cent are kept, so that every whole number of beats a minute can be had. */
+const share = (tempo: number, whole: number): number => Math.round((tempo / whole) * 10_000) / 100;
+
+function Speed({ piece, onChange }: SentenceProps) {
+  const { tempo, playing } = piece;
+  const least = Math.max(PLAYING_LIMITS.share.least, share(PLAYING_LIMITS.tempo.least, tempo));
+  const most = Math.min(PLAYING_LIMITS.share.most, share(PLAYING_LIMITS.tempo.most, tempo));
+  return (
+    <>
+      {'at '}
+      <NumberWord
+        label="Speed in bpm"
+        value={toldTempo(piece, practiceTempo(piece))}
+        least={Math.ceil(toldTempo(piece, (tempo * least) / 100))}
+        most={Math.floor(toldTempo(piece, (tempo * most) / 100))}
+        onChange={(told) => onChange({ tempoShare: share(writtenTempo(piece, told), tempo) }, 'speed')}
+      />
+      {` bpm${countWords(piece)} (`}
+      <NumberWord
+        label="Speed in per cent"
+        value={Math.round(playing.tempoShare)}
+        least={Math.ceil(least)}
+        most={Math.floor(most)}
+        step={5}
+        onChange={(tempoShare) => onChange({ tempoShare }, 'speed')}
+      />
+      {' %)'}
+    </>
+  );
+}
+
+interface PartProps {
+  readonly playing: PlayingSettings;
+  readonly onChange: SetPlaying;
+}
+
+/** `with bass, drums and chops, without organ and click`: the order stays, only the small words change. */
+function PartWords({ playing, onChange }: PartProps): ReactNode {
+  return PARTS.map((part, index) => {
+    const on = playing[part];
+    const before = PARTS[index - 1];
+    const after = PARTS[index + 1];
+    const goesOn = before !== undefined && playing[before] === on;
+    const isLast = after === undefined || playing[after] !== on;
+    const link = goesOn
+      ? isLast
+        ? ' and '
+        : ', '
+      : `${before === undefined ? '' : ', '}${on ? 'with' : 'without'} `;
+    return (
+      <span key={part}>
+        {link}
+        <SwitchWord label={capitalised(part)} on={on} onChange={(next) => onChange({ [part]: next })}>
+          {part}
+        </SwitchWord>
+      </span>
+    );
+  });
+}
+
+function CountIn({ playing, onChange }: PartProps) {
+  return (
+    <>
+      {playing.countIn === 0 ? ', without a ' : ', after '}
+      {playing.countIn > 0 && (
+        <>
+          <SelectWord
+            label="Bars of counting in"
+            value={playing.countIn === 1 ? 'one bar' : 'two bars'}
+            options={[
+              { value: 'one bar', label: 'one bar' },
+              { value: 'two bars', label: 'two bars' },
+            ]}
+            onChange={(text) => onChange({ countIn: text === 'one bar' ? 1 : 2 })}
+          />
+          {' of '}
+        </>
+      )}
+      <SwitchWord
+        label="Count-in"
+        on={playing.countIn > 0}
+        onChange={(on) => onChange({ countIn: on ? 1 : 0 })}
+      >
+        count-in
+      </SwitchWord>
+    </>
+  );
+}

@@ -1,0 +1,63 @@
+import { useEffect, useRef } from 'react';
+import { useStore } from 'zustand';
+import { deriveSheet, type Lesson, type LinePiece } from '../../../core/lesson';
+import type { Playback } from './playback';
+import { rungWords } from './words';
+
+export interface StatusProps {
+  readonly playback: Playback;
+  readonly lesson: Lesson;
+}
+
+/** Heard at start and stop; in between it only shows the bar. A fault and a proposed rest are said below it. */
+export function PlaybackStatus({ playback, lesson }: StatusProps) {
+  const kind = useStore(playback, (state) => state.kind);
+  const bar = useStore(playback, (state) => state.bar);
+  const first = useStore(playback, (state) => state.first);
+  const fault = useStore(playback, (state) => state.fault);
+  const restDue = useStore(playback, (state) => state.restDue);
+  const heardId = useStore(playback, (state) => state.heard?.pieceId ?? null);
+  const announced = useRef<string>('');
+  const heard = lesson.pieces.find((piece) => piece.id === heardId);
+  const sheet = heard && deriveSheet(heard, lesson.instrument, lesson.noteNames);
+  const index = bar ?? first;
+  const number = (sheet?.kind === 'line' ? sheet.bars[index]?.written.number : undefined) ?? index + 1;
+  const turning = announced.current !== kind;
+  useEffect(() => {
+    announced.current = kind;
+  }, [kind]);
+  return (
+    <>
+      {kind === 'preparing' && <p className="ledge__status">Getting ready</p>}
+      <div className={kind === 'preparing' ? 'visually-hidden' : 'ledge__states'}>
+        <p
+          className="ledge__status"
+          role="status"
+          aria-label="Playback"
+          aria-live={turning ? 'polite' : 'off'}
+        >
+          {kind === 'playing' ? `Playing bar ${number}` : 'Stopped'}
+        </p>
+        {kind === 'playing' && heard?.kind === 'line' && <Rung playback={playback} piece={heard} />}
+      </div>
+      {fault !== null && (
+        <p className="ledge__fault" role="alert">
+          {fault}
+        </p>
+      )}
+      <p className="ledge__status" aria-live="polite">
+        {restDue && REST}
+      </p>
+    </>
+  );
+}
+
+/** A rest of five to ten minutes an hour (newswise.com, "Five tips music students should guard against injury"). */
+const REST = 'Ten minutes of playing without a break: let the hand rest for a minute or two.';
+
+function Rung({ playback, piece }: { readonly playback: Playback; readonly piece: LinePiece }) {
+  const step = useStore(playback, (state) => state.step);
+  const round = useStore(playback, (state) => state.round);
+  const words = rungWords(piece, step, round);
+  return words === '' ? null : <p className="ledge__status">{words}</p>;
+}

@@ -1,0 +1,90 @@
+import {
+  countOf,
+  type LinePiece,
+  type LineSheet,
+  type PlayingSettings,
+  toldTempo,
+} from '../../../core/lesson';
+import { PARTS } from '../../../core/performance';
+import { listOf } from '../describe';
+import { climbs, EVERY_BEAT, EVERY_ROUND, passageOf, practiceTempo } from './steps';
+
+/** ` in the slow count`; '' where there is one way to count. */
+export function countWords(piece: LinePiece): string {
+  const count = countOf(piece);
+  return count === null ? '' : ` in the ${count} count`;
+}
+
+const tempoWords = (piece: LinePiece, tempo: number): string =>
+  `${toldTempo(piece, tempo)} bpm${countWords(piece)}`;
+
+/** `from 63 to 126 bpm`. */
+export function ladderWords(piece: LinePiece): string {
+  const rungs = piece.playing.ladder?.rungs ?? [];
+  const tempos = rungs.map(({ tempo }) => tempo);
+  const [first, last] = [tempos[0], tempos.at(-1)];
+  if (first === undefined || last === undefined) return '';
+  return tempos.length === 1
+    ? `of ${tempoWords(piece, first)}`
+    : `from ${toldTempo(piece, first)} to ${tempoWords(piece, last)}`;
+}
+
+/** `Rung 2 of 5: 79 bpm, time 1 of 3`; '' while no ladder is climbed. */
+export function rungWords(piece: LinePiece, step: number, round: number): string {
+  const { ladder, loop } = piece.playing;
+  const rung = ladder?.rungs[step];
+  if (ladder?.climbed !== true || rung === undefined) return '';
+  const goesOn = loop && step === ladder.rungs.length - 1;
+  const time = goesOn ? `time ${round + 1}` : `time ${Math.min(round + 1, rung.rounds)} of ${rung.rounds}`;
+  return `Rung ${step + 1} of ${ladder.rungs.length}: ${tempoWords(piece, rung.tempo)}, ${time}`;
+}
+
+const bars = (count: number): string => (count === 1 ? 'one bar' : `${count} bars`);
+
+function bassWords({ bass, bassPlan = EVERY_ROUND }: PlayingSettings): readonly string[] {
+  if (!bass || bassPlan.kind === 'every round') return [];
+  return bassPlan.kind === 'every second round'
+    ? ['the bass plays every second round']
+    : [`the bass plays ${bars(bassPlan.bars)}, then rests for ${bars(bassPlan.bars)}`];
+}
+
+/** The beats of the click as they are said. */
+export const CLICKS = {
+  'every beat': 'every beat',
+  'two and four': '2 and 4',
+  'off-beats': 'the & only',
+} as const;
+
+function clickWords({ click, clickPlan = EVERY_BEAT }: PlayingSettings): readonly string[] {
+  const { beats, dropOut } = clickPlan;
+  if (!click || (beats === 'every beat' && dropOut === null)) return [];
+  const out =
+    dropOut === null ? '' : `, out for ${bars(dropOut.silent)} after every ${bars(dropOut.sounding)}`;
+  return [`the click sounds on ${CLICKS[beats]}${out}`];
+}
+
+/** What else is set, clause by clause: everything that is not as it is when nobody has changed it. */
+export function furtherWords({ playing }: LinePiece): readonly string[] {
+  return [
+    ...bassWords(playing),
+    ...clickWords(playing),
+    ...(playing.emptyBar === true && (playing.loop || climbs(playing))
+      ? ['an empty bar follows every round']
+      : []),
+    ...(playing.humanised === false ? ['everything falls exactly on the beat'] : []),
+  ];
+}
+
+/** `Bars 1 to 4, looped, 95 bpm, without bass.` */
+export function inShort(piece: LinePiece, sheet: LineSheet): string {
+  const { playing } = piece;
+  const passage = passageOf(piece, sheet);
+  const silent = PARTS.filter((part) => part !== 'click' && !playing[part]);
+  return `${[
+    passage === null ? 'All bars' : `Bars ${passage.first} to ${passage.last}`,
+    ...(playing.loop ? ['looped'] : []),
+    climbs(playing) ? `up a ladder ${ladderWords(piece)}` : tempoWords(piece, practiceTempo(piece)),
+    ...(silent.length === 0 ? [] : [`without ${listOf(silent)}`]),
+    ...furtherWords(piece),
+  ].join(', ')}.`;
+}
