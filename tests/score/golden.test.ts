@@ -24,10 +24,10 @@ function lineOf(ink: Ink): string {
   return `<text class="${ink.role}" x="${tenth(ink.x)}" y="${tenth(ink.y)}" ${face}${look}>${escaped(ink.text)}</text>`;
 }
 
-function svgOf({ width, height, scale, ink }: SystemLayout): string {
+function svgOf(name: string, { width, height, scale, ink }: SystemLayout): string {
   const [wide, high] = [tenth(width / scale), tenth(height / scale)];
   const head = `<svg xmlns="http://www.w3.org/2000/svg" width="${wide}" height="${high}" viewBox="0 0 ${wide} ${high}">`;
-  return `${[head, ...ink.map(lineOf), '</svg>'].join('\n')}\n`;
+  return `${[head, `<title>${name}</title>`, ...ink.map(lineOf), '</svg>'].join('\n')}\n`;
 }
 
 /** Between them: beams, ties, triplets, rests, accidentals, repeats, endings, a change announced, a tab alone. */
@@ -57,6 +57,6 @@ describe('golden pictures', () => {
     });
     const layout = systems[system];
     if (!layout) throw new Error(`${name} has no system ${system}.`);
-    await expect(svgOf(layout)).toMatchFileSnapshot(`golden/${name}.svg`);
+    await expect(svgOf(name, layout)).toMatchFileSnapshot(`golden/${name}.svg`);
   });
 });
