@@ -1,19 +1,56 @@
 import fc from 'fast-check';
-import { type Finger, fret, midiNumber, type Pins, stringNumber, ticks } from '../../src/core/base';
+import {
+  type Finger,
+  fret,
+  midiNumber,
+  type Pins,
+  type SpelledPitch,
+  stringNumber,
+  ticks,
+} from '../../src/core/base';
 import {
   createInstrument,
   type HandSettings,
+  type Instrument,
   type LineContext,
   type NoteToFinger,
   TUNINGS,
+  type Tuning,
 } from '../../src/core/fretboard';
 
 /** Eighths at 120 beats a minute. */
 export const ONCE: LineContext = { ticksPerSecond: 1920, loop: null };
 
-export const instruments = fc
-  .tuple(fc.constantFrom(...TUNINGS), fc.constantFrom(20, 24), fc.constantFrom(864, 762))
-  .map(([{ openStrings }, frets, scale]) => createInstrument(openStrings, frets, scale));
+/** Any of the listed tunings, or one of them alone, on necks short and long. */
+export const instrumentsTuned = (...tunings: readonly Tuning[]): fc.Arbitrary<Instrument> =>
+  fc
+    .tuple(fc.constantFrom(...tunings), fc.constantFrom(20, 24), fc.constantFrom(864, 762))
+    .map(([{ openStrings }, frets, scale]) => createInstrument(openStrings, frets, scale));
+
+export const instruments = instrumentsTuned(...TUNINGS);
+
+/** Four to six strings at any intervals, 20 to 24 frets, any scale length that a bass is built with. */
+export const oddInstruments: fc.Arbitrary<Instrument> = fc
+  .record({
+    lowest: fc.integer({ min: 21, max: 40 }),
+    steps: fc.array(fc.integer({ min: 1, max: 12 }), { minLength: 3, maxLength: 5 }),
+    frets: fc.integer({ min: 20, max: 24 }),
+    scale: fc.integer({ min: 500, max: 950 }),
+  })
+  .map(({ lowest, steps, frets, scale }) => {
+    const lowestFirst = [lowest];
+    for (const step of steps) lowestFirst.push((lowestFirst.at(-1) ?? lowest) + step);
+    return createInstrument(lowestFirst.reverse().map(spelled), frets, scale);
+  });
+
+const LETTERS_UP = ['C', 'C', 'D', 'D', 'E', 'F', 'F', 'G', 'G', 'A', 'A', 'B'] as const;
+
+/** A MIDI number as a pitch with sharps. */
+function spelled(midi: number): SpelledPitch {
+  const letter = LETTERS_UP[midi % 12] ?? 'C';
+  const alteration = LETTERS_UP[(midi + 11) % 12] === letter ? 1 : 0;
+  return { letter, alteration, octave: Math.floor(midi / 12) - 1 };
+}
 
 export const hands: fc.Arbitrary<HandSettings> = fc.record({
   openStrings: fc.constantFrom('avoid', 'allow', 'prefer'),
@@ -50,6 +87,32 @@ export const roundOf = (notes: readonly NoteToFinger[], loop: boolean): LineCont
     loop: loop && last !== undefined ? ticks(last.start + last.duration) : null,
   };
 };
+
+/** How a line is played: once or round and round, muted or not, the hand kept in a position for some eighths or not. */
+interface Asked {
+  readonly loop: boolean;
+  readonly muted: boolean;
+  /** The speed, in ticks a second. */
+  readonly speed: number;
+  readonly kept: { readonly start: number; readonly length: number; readonly position: number } | null;
+}
+
+export const contexts: fc.Arbitrary<Asked> = fc.record({
+  loop: fc.boolean(),
+  muted: fc.boolean(),
+  speed: fc.constantFrom(960, 1920, 3840),
+  kept: fc.option(
+    fc.record({ start: fc.nat(4), length: fc.nat(4), position: fc.integer({ min: 1, max: 9 }) }),
+  ),
+});
+
+export function contextOf(notes: readonly NoteToFinger[], asked: Asked) {
+  const { loop, muted, speed, kept } = asked;
+  const start = ticks((kept?.start ?? 0) * 480);
+  const positions =
+    kept === null ? [] : [{ start, end: ticks(start + kept.length * 480), position: fret(kept.position) }];
+  return { ...roundOf(notes, loop), ticksPerSecond: speed, muted, positions };
+}
 
 const pins: fc.Arbitrary<Pins> = fc.record(
   {

@@ -1,5 +1,6 @@
+import type { Fret } from '../../src/core/base';
 import type { HandSettings, Instrument, LineContext, NoteToFinger } from '../../src/core/fretboard';
-import { STOLEN, urgency } from '../../src/core/fretboard/costs';
+import { COST, STOLEN, urgency } from '../../src/core/fretboard/costs';
 import { type State, statesOf } from '../../src/core/fretboard/states';
 import { plainCost, urgentCost } from '../../src/core/fretboard/transition';
 
@@ -14,16 +15,18 @@ export function visitAll(
   context: LineContext,
   found: (ways: readonly State[], cost: number) => void,
 ): void {
-  const options = notes.map((note) => statesOf(note, instrument, hand));
+  const options = notes.map((note) => statesOf(note, instrument, hand, positionAt(note, context)));
   const step = (before: number, from: State, after: number, to: State, later: number): number => {
     const [one, other] = [notes[before], notes[after]];
     if (one === undefined || other === undefined) throw new Error('no such note');
     const sinceOnset = other.start + later - one.start;
     const free = from.finger === 0 ? sinceOnset : sinceOnset - (1 - STOLEN) * one.duration;
     const repeats = one.midi === other.midi;
+    const rings = context.muted === true && from.finger === 0 && sinceOnset > one.duration;
     return (
       plainCost(from, to, repeats, hand.reach) +
-      urgentCost(from, to, repeats, hand.comfortableSpan) * urgency(free / context.ticksPerSecond)
+      urgentCost(from, to, repeats, hand.comfortableSpan) * urgency(free / context.ticksPerSecond) +
+      (rings ? COST.openRings : 0)
     );
   };
   const chosen: State[] = [];
@@ -44,6 +47,9 @@ export function visitAll(
   };
   visit(0, 0);
 }
+
+const positionAt = ({ start }: NoteToFinger, { positions = [] }: LineContext): Fret | null =>
+  positions.findLast((pin) => pin.start <= start && start < pin.end)?.position ?? null;
 
 export function leastCost(
   notes: readonly NoteToFinger[],

@@ -1,6 +1,8 @@
+import { ticks } from '../base';
 import { compareEfforts, describeEffort, type Effort, effortOf } from './effort';
 import { fingerLine } from './finger-line';
 import { prepareLine, toFingering } from './line';
+import { withoutPins } from './pins';
 import type { FingeredNote, Fingering, HandSettings, Instrument, LineContext, NoteToFinger } from './types';
 import { cheapestWays, type Stretch, waysAroundPositions } from './ways';
 
@@ -20,8 +22,8 @@ export interface Alternative {
 
 /**
  * The cheapest distinct ways to play a stretch of a line (a note, a bar), best first, the way played now among
- * them where it belongs. See {@link cheapestWays} for what makes two ways distinct. Pins of the stretch's own
- * notes are let go; all others hold, pinned positions too.
+ * them where it belongs. See {@link cheapestWays} for what makes two ways distinct. What the teacher has
+ * pinned within the stretch is let go, notes and hand positions; all else holds.
  * @param stretch indexes of notes of the line
  * @param most how many ways to give at most
  */
@@ -33,7 +35,8 @@ export function alternativesFor(
   context: LineContext,
   most = 4,
 ): readonly Alternative[] {
-  const line = prepareLine(withoutPins(notes, stretch), instrument, hand, context);
+  const [free, freely] = released(notes, stretch, context);
+  const line = prepareLine(free, instrument, hand, freely);
   const inside = line.played.flatMap(({ index }, order) => (contains(stretch, index) ? [order] : []));
   const [first, last] = [inside[0], inside.at(-1)];
   if (first === undefined || last === undefined) return [];
@@ -44,7 +47,7 @@ export function alternativesFor(
 /**
  * Ways to play a whole line elsewhere on the neck, best first: each is the cheapest way among those that stay
  * around one hand position, with or without open strings, and at least a quarter of its notes lie at other
- * places than in every way before it. The notes' pins are let go; pinned positions hold.
+ * places than in every way before it. What the teacher has pinned is let go, notes and hand positions.
  */
 export function lineAlternatives(
   notes: readonly NoteToFinger[],
@@ -54,7 +57,8 @@ export function lineAlternatives(
   most = 4,
 ): readonly Alternative[] {
   const whole = { first: 0, last: notes.length - 1 };
-  const line = prepareLine(withoutPins(notes, whole), instrument, hand, context);
+  const [free, freely] = released(notes, whole, context);
+  const line = prepareLine(free, instrument, hand, freely);
   const ways: Fingering[] = [];
   for (const path of waysAroundPositions(line, hand.highestFret)) {
     const way = toFingering(line, path);
@@ -66,12 +70,25 @@ export function lineAlternatives(
 const contains = (stretch: Stretch, index: number): boolean =>
   index >= stretch.first && index <= stretch.last;
 
-const withoutPins = (notes: readonly NoteToFinger[], stretch: Stretch): readonly NoteToFinger[] =>
-  notes.map((note, index) => {
-    if (!contains(stretch, index)) return note;
-    const { start, duration, midi } = note;
-    return { start, duration, midi };
-  });
+/** The stretch's own notes without their pins, and the hand free in them; all else stays as the teacher set it. */
+function released(
+  notes: readonly NoteToFinger[],
+  stretch: Stretch,
+  context: LineContext,
+): readonly [readonly NoteToFinger[], LineContext] {
+  const start = notes[stretch.first]?.start ?? ticks(0);
+  const end = ticks((notes[stretch.last]?.start ?? start) + 1);
+  const positions = (context.positions ?? []).flatMap((pin) =>
+    [
+      { ...pin, end: ticks(Math.min(pin.end, start)) },
+      { ...pin, start: ticks(Math.max(pin.start, end)) },
+    ].filter((part) => part.start < part.end),
+  );
+  return [
+    notes.map((note, index) => (contains(stretch, index) ? withoutPins(note) : note)),
+    { ...context, positions },
+  ];
+}
 
 const DISTINCT_SHARE = 0.25;
 

@@ -48,6 +48,8 @@ export const COST = {
   openAvoided: 8,
   /** An open string where they are allowed: it rings on until someone stops it. */
   openAllowed: 0.4,
+  /** An open string before a rest in a muted style: as bad as one where they are to be avoided. */
+  openRings: 8,
   /** A fretted note that could have been an open string, where open strings are preferred. */
   openPassedOver: 1.5,
   /** A fret of hand position above the first: an open string next to high notes sounds alien. */

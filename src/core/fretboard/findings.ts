@@ -1,8 +1,10 @@
 import { type FingeredLine, type Held, heldAt, heldBefore, onsetGap } from './fingered-line';
-import { handSpan } from './neck';
+import { mayNotRing } from './model';
+import { handSpan, placesOf } from './neck';
 import { romanNumeral } from './roman';
 import { shiftTime } from './shift-time';
 import { statesMeeting } from './states';
+import type { Place } from './types';
 
 /** Something about playing one note of a line that a careful colleague would point out. */
 export interface PlayingFinding {
@@ -15,12 +17,17 @@ export interface PlayingFinding {
     | 'open string rings';
   /** Index of the note in the line. */
   readonly note: number;
+  /** Further notes of which the same is true, where one finding speaks for them all. */
+  readonly others?: readonly number[];
   /** What and why, to be read on after "Bar 3, beat 2: ". */
   readonly message: string;
 }
 
 /** All findings about playing a line, in the order of its notes; `repairFor` says what mends each. */
 export const playingFindings = (line: FingeredLine): readonly PlayingFinding[] =>
+  ringingTogether(line, findingsByNote(line));
+
+const findingsByNote = (line: FingeredLine): readonly PlayingFinding[] =>
   line.notes.flatMap((_, index) => {
     const held = heldAt(line, index);
     if (held === null) {
@@ -55,7 +62,7 @@ function fretTooHigh(line: FingeredLine, { index, at }: Held): PlayingFinding | 
   return {
     kind: 'fret too high',
     note: index,
-    message: `fret ${at.fret} is beyond fret ${limit}, the highest for this level.`,
+    message: `fret ${at.fret} is beyond fret ${limit}, the last of ${line.limitOf}.`,
   };
 }
 
@@ -82,13 +89,36 @@ function stretchTooWide(line: FingeredLine, before: Held, { index, at }: Held): 
 }
 
 function openStringRings(line: FingeredLine, { index, note, at }: Held): PlayingFinding | null {
-  if (!line.muted || at.finger !== 0) return null;
+  if (at.finger !== 0 || !mayNotRing(note, line.context)) return null;
   const after = line.notes[index + 1] ?? (line.context.loop === null ? undefined : line.notes[0]);
   if (after !== undefined && onsetGap(line, note, after) <= note.duration) return null;
   return {
     kind: 'open string rings',
     note: index,
-    message:
-      'the open string rings on into the rest, where this style wants silence; stop it with the plucking hand.',
+    message: 'the open string rings on into the rest, where this style wants silence.',
   };
+}
+
+/** The fretted places of a note that the hand may use. */
+export const frettedPlaces = (line: FingeredLine, index: number): readonly Place[] => {
+  const midi = line.notes[index]?.midi;
+  if (midi === undefined) return [];
+  return placesOf(midi, line.instrument).filter(({ fret }) => fret > 0 && fret <= line.hand.highestFret);
+};
+
+/** Open strings that the hand cannot avoid, such as every low E, are one finding: one decision mends them all. */
+function ringingTogether(line: FingeredLine, findings: readonly PlayingFinding[]): readonly PlayingFinding[] {
+  const unavoidable = findings.filter(
+    ({ kind, note }) => kind === 'open string rings' && frettedPlaces(line, note).length === 0,
+  );
+  const [first, ...rest] = unavoidable;
+  if (first === undefined || rest.length === 0) return findings;
+  const spoken: PlayingFinding = {
+    ...first,
+    others: rest.map(({ note }) => note),
+    message: `the open string rings on into the rest, where this style wants silence; ${rest.length === 1 ? 'so does a later note' : `so do ${rest.length} later notes`}.`,
+  };
+  return findings.flatMap((finding) =>
+    finding === first ? [spoken] : rest.includes(finding) ? [] : [finding],
+  );
 }

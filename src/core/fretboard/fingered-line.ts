@@ -7,8 +7,8 @@ export interface FingeredLine {
   readonly instrument: Instrument;
   readonly hand: HandSettings;
   readonly context: LineContext;
-  /** The style wants silence after its notes: an open string must not ring on into a rest. */
-  readonly muted: boolean;
+  /** Who says that the hand's highest fret is the last one, to be read on after "the last of ": `level 2`. */
+  readonly limitOf: string;
 }
 
 /** A note that lies on the instrument. */
@@ -30,6 +30,14 @@ export function heldBefore(line: FingeredLine, index: number): Held | null {
   if (before >= 0) return heldAt(line, before);
   const last = line.fingering.notes.findLastIndex((at) => at !== null);
   return line.context.loop === null || last <= index ? null : heldAt(line, last);
+}
+
+/** The sounding note after a note; around the seam of a loop too. */
+export function heldAfter(line: FingeredLine, index: number): Held | null {
+  const after = line.fingering.notes.findIndex((at, note) => at !== null && note > index);
+  if (after >= 0) return heldAt(line, after);
+  const first = line.fingering.notes.findIndex((at) => at !== null);
+  return line.context.loop === null || first < 0 || first >= index ? null : heldAt(line, first);
 }
 
 /** Ticks from the start of one note to the start of the one after it, around the seam of a loop too. */

@@ -1,4 +1,4 @@
-import { createHandModel, hasteBetween, type Layer } from './model';
+import { createHandModel, hasteBetween, type Layer, type Pace } from './model';
 import { advance, type Step } from './path';
 import type { HandSettings, Instrument, NoteToFinger } from './types';
 
@@ -31,15 +31,18 @@ export interface HandGauge {
   after(before: HandOutlook, notes: readonly NoteToFinger[]): HandOutlook;
 }
 
+/** @param muted the style wants silence in its rests, as in `LineContext` */
 export function createHandGauge(
   instrument: Instrument,
   hand: HandSettings,
   ticksPerSecond: number,
+  muted = false,
 ): HandGauge {
+  const pace: Pace = { ticksPerSecond, muted };
   const model = createHandModel(instrument, hand);
   const stepFrom = (last: LastNote, note: NoteToFinger, layer: Layer): Step => ({
     link: model.linkOf(last.layer, layer),
-    haste: hasteBetween(last.note, note.start, ticksPerSecond),
+    haste: hasteBetween(last.note, note.start, pace),
   });
   return {
     start: { cost: 0, last: null },

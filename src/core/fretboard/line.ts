@@ -36,7 +36,7 @@ export function prepareLine(
     const onset = after.note.start + (index === 0 ? (context.loop ?? 0) : 0);
     return {
       link: model.linkOf(before.layer, after.layer),
-      haste: hasteBetween(before.note, onset, context.ticksPerSecond),
+      haste: hasteBetween(before.note, onset, context),
     };
   });
   const own = played.map(({ layer }) => layer.own);

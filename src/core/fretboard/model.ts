@@ -1,8 +1,8 @@
 import type { Fret, MidiNumber } from '../base';
-import { STOLEN, urgency } from './costs';
+import { COST, STOLEN, urgency } from './costs';
 import { type State, statesOf } from './states';
 import { createLink, type Link } from './transition';
-import type { HandSettings, Instrument, NoteToFinger } from './types';
+import type { HandSettings, Instrument, LineContext, NoteToFinger } from './types';
 
 /** All the ways to play one note. */
 export interface Layer {
@@ -14,11 +14,16 @@ export interface Layer {
   readonly fixed: boolean;
 }
 
-/** Factors of the urgent costs between two notes: after a fretted note, and after an open string. */
+/** What the moment between two notes asks: factors of the urgent costs after a fretted note and an open string. */
 export interface Haste {
   readonly fretted: number;
   readonly open: number;
+  /** Cost of leaving an open string that must not ring on; 0 where nothing forbids it. */
+  readonly ringing: number;
 }
+
+/** What of the context counts between two notes. */
+export type Pace = Pick<LineContext, 'ticksPerSecond' | 'muted'>;
 
 /** The ways and costs for one instrument and one hand, each computed when first asked for. */
 export interface HandModel {
@@ -28,13 +33,18 @@ export interface HandModel {
 }
 
 /** @param onset of the second note, in the ticks of the first */
-export function hasteBetween(before: NoteToFinger, onset: number, ticksPerSecond: number): Haste {
+export function hasteBetween(before: NoteToFinger, onset: number, pace: Pace): Haste {
   const silence = onset - before.start - before.duration;
   return {
-    fretted: urgency((silence + STOLEN * before.duration) / ticksPerSecond),
-    open: urgency((onset - before.start) / ticksPerSecond),
+    fretted: urgency((silence + STOLEN * before.duration) / pace.ticksPerSecond),
+    open: urgency((onset - before.start) / pace.ticksPerSecond),
+    ringing: silence > 0 && mayNotRing(before, pace) ? COST.openRings : 0,
   };
 }
+
+/** Whether a note must end in silence, and nothing on the page tells the plucking hand to see to it. */
+export const mayNotRing = (note: NoteToFinger, { muted }: Pick<LineContext, 'muted'>): boolean =>
+  muted === true && note.short !== true;
 
 export function createHandModel(instrument: Instrument, hand: HandSettings): HandModel {
   const layers = new Map<MidiNumber, Layer>();

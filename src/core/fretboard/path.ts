@@ -45,10 +45,12 @@ export function advance(
 /** Lowers the costs of the ways that are reached more cheaply from one way of the note before. */
 function relax(next: Float64Array, soFar: number, step: Step, from: number, origins?: Int16Array): void {
   const { plain, urgent, open } = step.link;
-  const haste = open[from] === 1 ? step.haste.open : step.haste.fretted;
+  const isOpen = open[from] === 1;
+  const haste = isOpen ? step.haste.open : step.haste.fretted;
+  const left = isOpen ? soFar + step.haste.ringing : soFar;
   const row = from * next.length;
   for (let to = 0; to < next.length; to += 1) {
-    const cost = soFar + (plain[row + to] ?? 0) + haste * (urgent[row + to] ?? 0);
+    const cost = left + (plain[row + to] ?? 0) + haste * (urgent[row + to] ?? 0);
     if (cost < (next[to] ?? 0)) {
       next[to] = cost;
       if (origins !== undefined) origins[to] = from;
@@ -62,14 +64,15 @@ function retreat(rest: Float64Array, step: Step, own: Float64Array, rows: number
   const width = own.length;
   const before = new Float64Array(rows);
   for (let from = 0; from < rows; from += 1) {
-    const haste = open[from] === 1 ? step.haste.open : step.haste.fretted;
+    const isOpen = open[from] === 1;
+    const haste = isOpen ? step.haste.open : step.haste.fretted;
     const row = from * width;
     let least = INFINITE;
     for (let to = 0; to < width; to += 1) {
       const follows = (rest[to] ?? 0) + (own[to] ?? 0);
       least = Math.min(least, follows + (plain[row + to] ?? 0) + haste * (urgent[row + to] ?? 0));
     }
-    before[from] = least;
+    before[from] = isOpen ? least + step.haste.ringing : least;
   }
   return before;
 }
@@ -192,7 +195,9 @@ export function costOf(track: Track, choice: readonly number[], loop: boolean): 
     if (step === undefined || (index === 0 && !loop)) return;
     const { plain, urgent, open } = step.link;
     const at = from * own.length + to;
-    const haste = open[from] === 1 ? step.haste.open : step.haste.fretted;
+    const isOpen = open[from] === 1;
+    const haste = isOpen ? step.haste.open : step.haste.fretted;
+    if (isOpen) cost += step.haste.ringing;
     cost += (plain[at] ?? 0) + haste * (urgent[at] ?? 0);
   });
   return cost;

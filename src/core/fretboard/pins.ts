@@ -1,9 +1,12 @@
 import type { MidiNumber, Pins } from '../base';
 import { placesOf } from './neck';
-import type { FingeredNote, Instrument } from './types';
+import type { FingeredNote, Instrument, NoteToFinger } from './types';
 
 /** The pins that hold a note just as it is fingered. */
 export const pinsOf = ({ string, fret, finger }: FingeredNote): Pins => ({ string, fret, finger });
+
+/** The note as the hand would play it by its own choice. */
+export const withoutPins = ({ pins: _, ...note }: NoteToFinger): NoteToFinger => note;
 
 /**
  * What becomes of a note's pins when its pitch changes: the string stays and the fret moves along, as a shape

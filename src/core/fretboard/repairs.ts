@@ -1,12 +1,12 @@
-import { midiNumber, type Pins, type Ticks, ticks } from '../base';
+import { type Fret, midiNumber, type Pins, TICKS_PER_QUARTER, type Ticks, ticks } from '../base';
 import { alternativesFor } from './alternatives';
-import { type PlayingFinding, playingFindings } from './findings';
+import { frettedPlaces, type PlayingFinding, playingFindings } from './findings';
 import { fingerLine } from './finger-line';
-import { type FingeredLine, type Held, heldAt, heldBefore } from './fingered-line';
+import { type FingeredLine, type Held, heldAfter, heldAt, heldBefore } from './fingered-line';
 import { placesOf } from './neck';
-import { pinsOf } from './pins';
+import { pinsOf, withoutPins } from './pins';
 import { GIVEN_UP, type ShiftTime, shiftTime } from './shift-time';
-import type { Place } from './types';
+import type { NoteToFinger } from './types';
 
 /** A change of the line that makes a finding go away, with the words for its button. */
 export type PlayingRepair = { readonly label: string } & (
@@ -26,10 +26,20 @@ export type PlayingRepair = { readonly label: string } & (
       readonly note: number;
     }
   | {
-      /** Play a note shorter, so that the hand is free earlier. */
+      /** Play a note shorter, to a whole number of sixteenths, so that the hand is free earlier. */
       readonly kind: 'shorten';
       readonly note: number;
       readonly duration: Ticks;
+    }
+  | {
+      /** Mark notes as short, so that the plucking hand stops them. */
+      readonly kind: 'mark short';
+      readonly notes: readonly number[];
+    }
+  | {
+      /** Let the hand go as far up the neck as this fret. */
+      readonly kind: 'raise limit';
+      readonly fret: Fret;
     }
   | {
       /** Move a note by whole octaves and let its pins go. */
@@ -46,75 +56,75 @@ export type PlayingRepair = { readonly label: string } & (
 
 /** The line after a repair, fingered anew. */
 export function repaired(line: FingeredLine, repair: PlayingRepair): FingeredLine {
-  const { notes, context } = changed(line, repair);
-  return { ...line, notes, context, fingering: fingerLine(notes, line.instrument, line.hand, context) };
+  const next = { ...line, ...changed(line, repair) };
+  return { ...next, fingering: fingerLine(next.notes, next.instrument, next.hand, next.context) };
 }
 
-function changed(line: FingeredLine, repair: PlayingRepair): Pick<FingeredLine, 'notes' | 'context'> {
-  const { notes, context } = line;
+function changed(line: FingeredLine, repair: PlayingRepair): Partial<FingeredLine> {
+  const { context } = line;
   switch (repair.kind) {
     case 'pin': {
       const pins = new Map(repair.pins.map((each) => [each.note, each.pins]));
-      return {
-        context,
-        notes: notes.map((note, index) => {
-          const own = pins.get(index);
-          return own === undefined ? note : { ...note, pins: own };
-        }),
-      };
+      return changedNotes(line, [...pins.keys()], (note, index) => ({
+        ...note,
+        pins: pins.get(index) ?? {},
+      }));
     }
     case 'release':
-      return {
-        context,
-        notes: notes.map((note, index) => {
-          const { start, duration, midi } = note;
-          return repair.notes.includes(index) ? { start, duration, midi } : note;
-        }),
-      };
+      return changedNotes(line, repair.notes, withoutPins);
     case 'release position': {
-      const start = notes[repair.note]?.start ?? 0;
+      const start = line.notes[repair.note]?.start ?? 0;
       const positions = (context.positions ?? []).filter((pin) => start < pin.start || start >= pin.end);
-      return { notes, context: { ...context, positions } };
+      return { context: { ...context, positions } };
     }
     case 'shorten':
-      return {
-        context,
-        notes: notes.map((note, index) =>
-          index === repair.note ? { ...note, duration: repair.duration } : note,
-        ),
-      };
+      return changedNotes(line, [repair.note], (note) => ({ ...note, duration: repair.duration }));
+    case 'mark short':
+      return changedNotes(line, repair.notes, (note) => ({ ...note, short: true }));
     case 'octave':
-      return {
-        context,
-        notes: notes.map((note, index) => {
-          if (index !== repair.note) return note;
-          const { start, duration, midi } = note;
-          return { start, duration, midi: midiNumber(midi + repair.halfSteps) };
-        }),
-      };
+      return changedNotes(line, [repair.note], (note) => ({
+        ...withoutPins(note),
+        midi: midiNumber(note.midi + repair.halfSteps),
+      }));
+    case 'raise limit':
+      return { hand: { ...line.hand, highestFret: repair.fret } };
     case 'slow down':
-      return {
-        notes,
-        context: { ...context, ticksPerSecond: (context.ticksPerSecond * repair.percent) / 100 },
-      };
+      return { context: { ...context, ticksPerSecond: (context.ticksPerSecond * repair.percent) / 100 } };
   }
 }
 
+const changedNotes = (
+  line: FingeredLine,
+  which: readonly number[],
+  change: (note: NoteToFinger, index: number) => NoteToFinger,
+): Pick<FingeredLine, 'notes'> => ({
+  notes: line.notes.map((note, index) => (which.includes(index) ? change(note, index) : note)),
+});
+
 /**
  * The first repair that has been tried on the line and found to mend the finding without bringing a new one, or
- * else the first that leaves no more findings than before; null where only the player can mend it, as the
- * finding's message then says.
+ * else the one that leaves the fewest findings, and no more than before; null where none does.
+ * @param allowed whether the repair can be made where the line comes from
  */
-export function repairFor(line: FingeredLine, finding: PlayingFinding): PlayingRepair | null {
+export function repairFor(
+  line: FingeredLine,
+  finding: PlayingFinding,
+  allowed: (repair: PlayingRepair) => boolean = () => true,
+): PlayingRepair | null {
   const known = playingFindings(line).map(keyOf);
-  let second: PlayingRepair | null = null;
+  // A note that sounds is worth the lesser faults that may come with it.
+  const most = finding.kind === 'off the neck' ? Number.POSITIVE_INFINITY : known.length;
+  let best: { readonly repair: PlayingRepair; readonly left: number } | null = null;
   for (const repair of candidates(line, finding)) {
+    if (!allowed(repair)) continue;
     const left = playingFindings(repaired(line, repair)).map(keyOf);
     if (left.includes(keyOf(finding))) continue;
     if (left.every((key) => known.includes(key))) return repair;
-    if (left.length <= known.length) second ??= repair;
+    if (left.length <= most && left.length < (best?.left ?? Number.POSITIVE_INFINITY)) {
+      best = { repair, left: left.length };
+    }
   }
-  return second;
+  return best?.repair ?? null;
 }
 
 const keyOf = ({ kind, note }: PlayingFinding): string => `${kind} ${note}`;
@@ -129,11 +139,21 @@ function* candidates(line: FingeredLine, finding: PlayingFinding): Generator<Pla
       yield { kind: 'release', notes: [finding.note], label: 'Let the hand choose' };
       return;
     case 'fret too high':
-      yield* placesWithinLimit(line, finding.note, 'Play it lower on the neck', () => true);
+      yield* lowerPlaces(line, finding.note);
       yield* octaveMoves(finding.note, line);
+      if (held !== null) {
+        yield { kind: 'raise limit', fret: held.at.fret, label: `Allow frets up to ${held.at.fret}` };
+      }
       return;
     case 'open string rings':
-      yield* placesWithinLimit(line, finding.note, 'Play it on a fretted string', ({ fret }) => fret > 0);
+      for (const pins of frettedPlaces(line, finding.note)) {
+        yield { kind: 'pin', pins: [{ note: finding.note, pins }], label: 'Play it on a fretted string' };
+      }
+      yield {
+        kind: 'mark short',
+        notes: [finding.note, ...(finding.others ?? [])],
+        label: finding.others === undefined ? 'Mark it short' : 'Mark them short and keep their bars',
+      };
       return;
     case 'stretch too wide':
     case 'shift too far': {
@@ -156,17 +176,13 @@ function* octaveMoves(note: number, line: FingeredLine): Generator<PlayingRepair
   }
 }
 
-function* placesWithinLimit(
-  line: FingeredLine,
-  note: number,
-  label: string,
-  suits: (place: Place) => boolean,
-): Generator<PlayingRepair> {
+function* lowerPlaces(line: FingeredLine, note: number): Generator<PlayingRepair> {
   const midi = line.notes[note]?.midi;
   if (midi === undefined) return;
   for (const pins of placesOf(midi, line.instrument)) {
-    if (pins.fret <= line.hand.highestFret && suits(pins))
-      yield { kind: 'pin', pins: [{ note, pins }], label };
+    if (pins.fret <= line.hand.highestFret) {
+      yield { kind: 'pin', pins: [{ note, pins }], label: 'Play it lower on the neck' };
+    }
   }
 }
 
@@ -176,8 +192,11 @@ const WAYS_TRIED = 6;
 function* easierMoves(line: FingeredLine, before: Held, held: Held): Generator<PlayingRepair> {
   const pinned = [before, held].filter(({ note }) => note.pins !== undefined).map(({ index }) => index);
   if (pinned.length > 0) yield { kind: 'release', notes: pinned, label: 'Let the hand choose' };
-  if ((line.context.positions ?? []).length > 0) {
-    yield { kind: 'release position', note: held.index, label: 'Let the hand leave its position' };
+  for (const { index, note } of [held, before, heldAfter(line, held.index)].filter((each) => each !== null)) {
+    const kept = (line.context.positions ?? []).some(
+      ({ start, end }) => start <= note.start && note.start < end,
+    );
+    if (kept) yield { kind: 'release position', note: index, label: 'Let the hand leave its position' };
   }
   if (held.index === before.index + 1) {
     const { notes, instrument, hand, context } = line;
@@ -201,20 +220,31 @@ function* easierMoves(line: FingeredLine, before: Held, held: Held): Generator<P
   const shift = shiftTime(line, before, held);
   if (shift === null) return;
   yield* shorterNote(before, shift);
-  yield slowerTempo(shift);
+  yield* slowerTempos(shift, SLOW);
+  yield* octaveMoves(held.index, line);
+  yield* slowerTempos(shift, 0);
 }
+
+const SIXTEENTH = TICKS_PER_QUARTER / 4;
 
 /** A shortened note keeps at least this share of its length. */
 const LEAST_SHARE = 0.25;
 
 function* shorterNote({ index, note }: Held, shift: ShiftTime): Generator<PlayingRepair> {
-  const duration = Math.floor((shift.gap - shift.needed) / (1 - GIVEN_UP));
-  if (duration >= note.duration * LEAST_SHARE && duration < note.duration) {
+  const free = (shift.gap - shift.needed) / (1 - GIVEN_UP);
+  const duration = Math.floor(free / SIXTEENTH) * SIXTEENTH;
+  if (duration > 0 && duration >= note.duration * LEAST_SHARE && duration < note.duration) {
     yield { kind: 'shorten', note: index, duration: ticks(duration), label: 'Shorten the note before' };
   }
 }
 
-function slowerTempo(shift: ShiftTime): PlayingRepair {
-  const percent = Math.max(1, Math.floor((100 * shift.given) / shift.needed));
-  return { kind: 'slow down', percent, label: `Practise at ${percent} % of the tempo` };
+/** Below this share of the tempo, in per cent, a line is another line. */
+const SLOW = 50;
+
+/** From the tempo that gives this shift its time downwards: at another tempo the hand may choose another shift. */
+function* slowerTempos(shift: ShiftTime, least: number): Generator<PlayingRepair> {
+  const enough = Math.floor((100 * shift.given) / shift.needed);
+  for (let percent = enough; percent > least; percent = Math.floor(percent * 0.8)) {
+    yield { kind: 'slow down', percent, label: `Practise at ${percent} % of the tempo` };
+  }
 }

@@ -41,6 +41,8 @@ export interface NoteToFinger {
   readonly duration: Ticks;
   readonly midi: MidiNumber;
   readonly pins?: Pins;
+  /** Marked short: the plucking hand stops it, so that even an open string does not ring on. */
+  readonly short?: boolean;
 }
 
 /** How the line is played: what makes a shift easy or hard. */
@@ -49,6 +51,8 @@ export interface LineContext {
   readonly ticksPerSecond: number;
   /** Length of the round when the line is played round and round; null when it is played once. */
   readonly loop: Ticks | null;
+  /** The style wants silence in its rests: an open string must not ring on into one. */
+  readonly muted?: boolean;
   /** Stretches of the line in which the teacher keeps the hand in a position. */
   readonly positions?: readonly PositionPin[];
 }

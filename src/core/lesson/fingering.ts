@@ -1,5 +1,6 @@
-import { type Bpm, barTicks, type LineNote, midiOf, type Ticks, ticks } from '../base';
+import { barTicks, fret, type LineNote, midiOf, type Ticks, ticks } from '../base';
 import type { Chart } from '../chart';
+import type { Feel } from '../feel';
 import {
   type FingeredNote,
   type Fingering,
@@ -11,7 +12,8 @@ import {
   type PositionPin,
   ticksPerSecond,
 } from '../fretboard';
-import type { LineBar } from './types';
+import { type Level, levelLimits } from '../line';
+import type { LineBar, LinePiece } from './types';
 
 /** A written note by its bar (index from 0) and its place among the bar's notes. */
 export interface NotePlace {
@@ -62,6 +64,7 @@ export function strikeNotes(chart: Chart, bars: readonly LineBar[]): StruckLine 
             duration: note.duration,
             midi: midiOf(note.pitch),
             ...(note.pins === undefined ? {} : { pins: note.pins }),
+            ...(note.articulations?.includes('staccato') ? { short: true } : {}),
           });
           parts.push([{ bar, note: index }]);
         }
@@ -75,10 +78,32 @@ export function strikeNotes(chart: Chart, bars: readonly LineBar[]): StruckLine 
   return { notes: struck, parts, owners, positions, length: ticks(barStart) };
 }
 
-/** What the hand is told about a line besides its notes; it is played round and round. */
-export const lineContext = (struck: StruckLine, chart: Chart, tempo: Bpm): LineContext => ({
+/** The last level leaves the rest of the neck to the teacher's own limit, which is its twelfth fret at first. */
+const LAST_LEVEL: Level = 5;
+
+/** The last fret of a level; Infinity where the level sets none. */
+export const levelFret = (level: Level): number =>
+  level === LAST_LEVEL ? Number.POSITIVE_INFINITY : levelLimits(level).highestFret;
+
+/** The hand of a piece: it goes no further up the neck than the teacher and the level allow. */
+export const playingHand = ({ hand, level }: LinePiece): HandSettings => ({
+  ...hand,
+  highestFret: fret(Math.min(hand.highestFret, levelFret(level))),
+});
+
+/**
+ * What the hand is told about a line besides its notes; it is played round and round. Nothing may ring on in a
+ * style that is played muted, nor for a teacher who avoids open strings (common practice, no source).
+ */
+export const lineContext = (
+  struck: StruckLine,
+  chart: Chart,
+  { tempo, hand }: LinePiece,
+  { bassTouch }: Feel,
+): LineContext => ({
   ticksPerSecond: ticksPerSecond(tempo, chart.metre),
   loop: struck.length,
+  muted: bassTouch.muted || hand.openStrings === 'avoid',
   ...(struck.positions.length === 0 ? {} : { positions: struck.positions }),
 });
 

@@ -1,9 +1,10 @@
-import { beatTicks, type LineNote, type Metre, type Ticks, ticks } from '../base';
+import { beatTicks, type Fret, type LineNote, type Metre, type Ticks, ticks } from '../base';
 import { type PlayingFinding, type PlayingRepair, playingFindings, repairFor } from '../fretboard';
+import type { Level } from '../line';
 import { formatPitch, transposePitch } from '../theory';
 import { changeBars, keepPosition, setPins } from './commands/hand';
-import { setTempo, TEMPO_RANGE } from './commands/settings';
-import type { NotePlace } from './fingering';
+import { setHand, setLevel, setTempo, TEMPO_RANGE } from './commands/settings';
+import { levelFret, type NotePlace } from './fingering';
 import { type HandLine, handLine } from './hand';
 import type { InstrumentSettings, Lesson, LinePiece } from './types';
 
@@ -49,7 +50,7 @@ function describe(piece: LinePiece, hand: HandLine, finding: PlayingFinding, pla
     bar: place.bar,
     message: where + what,
     repair: once(() => {
-      const repair = repairFor(hand.line, finding);
+      const repair = repairFor(hand.line, finding, (each) => asCommand(piece, hand, each) !== null);
       return repair === null ? null : asCommand(piece, hand, repair);
     }),
   };
@@ -86,12 +87,12 @@ function asCommand(piece: LinePiece, { struck }: HandLine, repair: PlayingRepair
       const bar = first(repair.note)[0]?.bar ?? 0;
       return { label, apply: (lesson) => keepPosition(lesson, piece.id, { first: bar, last: bar }, null) };
     }
-    case 'shorten': {
-      const duration = writable(repair.duration);
-      return duration === 0
-        ? null
-        : { label, apply: (lesson) => shorten(lesson, piece.id, partsOf(repair.note), duration) };
-    }
+    case 'shorten':
+      return { label, apply: (lesson) => shorten(lesson, piece.id, partsOf(repair.note), repair.duration) };
+    case 'mark short':
+      return { label, apply: (lesson) => markShort(lesson, piece.id, repair.notes.flatMap(first)) };
+    case 'raise limit':
+      return raiseLimit(piece, repair.fret);
     case 'octave':
       return {
         label,
@@ -109,11 +110,21 @@ function asCommand(piece: LinePiece, { struck }: HandLine, repair: PlayingRepair
   }
 }
 
-const SIXTEENTH = 240;
+/** Lets the hand reach a fret that its settings, the level or both keep it from. */
+function raiseLimit({ id, hand, level }: LinePiece, to: Fret): Repair {
+  const enough = LEVELS.find((each) => each >= level && levelFret(each) >= to) ?? level;
+  return {
+    label: enough === level ? `Allow frets up to ${to}` : `Raise the level to ${enough}`,
+    apply: (lesson) => {
+      const raised = enough === level ? lesson : setLevel(lesson, id, enough);
+      return hand.highestFret >= to ? raised : setHand(raised, id, { highestFret: to });
+    },
+  };
+}
 
-/** The longest duration not beyond this one that ends on a sixteenth; 0 when there is none. */
-const writable = (duration: Ticks): number => Math.floor(duration / SIXTEENTH) * SIXTEENTH;
+const LEVELS: readonly Level[] = [0, 1, 2, 3, 4, 5];
 
+/** Changes written notes and keeps their bars, or composing again would undo what the teacher has mended. */
 function changeNotes(
   lesson: Lesson,
   pieceId: string,
@@ -127,7 +138,7 @@ function changeNotes(
       const changed = part < 0 ? note : change(note, part);
       return changed === null ? [] : [changed];
     });
-    return { ...bar, notes, origin: 'hand' };
+    return { ...bar, notes, origin: 'hand', kept: true };
   });
 }
 
@@ -142,6 +153,12 @@ function shorten(lesson: Lesson, pieceId: string, parts: readonly NotePlace[], d
     return { ...rest, duration: ticks(taken), ...(tiedOn === true && left > 0 ? { tiedOn } : {}) };
   });
 }
+
+const markShort = (lesson: Lesson, pieceId: string, parts: readonly NotePlace[]): Lesson =>
+  changeNotes(lesson, pieceId, parts, (note) => ({
+    ...note,
+    articulations: [...(note.articulations ?? []), 'staccato'],
+  }));
 
 /** Moves a note by whole octaves and lets its pins go. */
 const moveOctaves = (lesson: Lesson, pieceId: string, parts: readonly NotePlace[], octaves: number): Lesson =>

@@ -3,12 +3,11 @@ import {
   type Alternative,
   alternativesFor,
   type FingeredLine,
-  type HandSettings,
   lineAlternatives,
   type Stretch,
 } from '../fretboard';
 import { takeFingering } from './commands/hand';
-import { lineContext, type NotePlace, type StruckLine, strikeNotes } from './fingering';
+import { lineContext, type NotePlace, playingHand, type StruckLine, strikeNotes } from './fingering';
 import { deriveSheet } from './sheet';
 import type { LineSheet } from './sheet-types';
 import type { InstrumentSettings, Lesson, LinePiece } from './types';
@@ -20,24 +19,19 @@ export interface HandLine {
   readonly line: FingeredLine;
 }
 
-/**
- * A teacher who avoids open strings wants a style in which nothing rings on; elsewhere the plucking hand is
- * trusted to stop an open string (common practice, no source).
- */
-const wantsSilence = (hand: HandSettings): boolean => hand.openStrings === 'avoid';
-
 /** The line of a piece with its fingering and everything it was fingered for. */
 export function handLine(piece: LinePiece, settings: InstrumentSettings): HandLine | null {
   const sheet = deriveSheet(piece, settings, 'letters');
   if (sheet.kind !== 'line') return null;
   const struck = strikeNotes(sheet.chart, piece.bars);
+  const hand = playingHand(piece);
   const line: FingeredLine = {
     notes: struck.notes,
     fingering: sheet.fingering,
     instrument: sheet.instrument,
-    hand: piece.hand,
-    context: lineContext(struck, sheet.chart, piece.tempo),
-    muted: wantsSilence(piece.hand),
+    hand,
+    context: lineContext(struck, sheet.chart, piece, sheet.feel),
+    limitOf: hand.highestFret < piece.hand.highestFret ? `level ${piece.level}` : 'the hand’s settings',
   };
   return { sheet, struck, line };
 }
@@ -53,7 +47,7 @@ export interface WayToPlay {
   readonly way: Alternative;
   /** String, fret and finger of the passage's notes, in their order; null off the neck. */
   readonly places: readonly (Alternative['fingering']['notes'][number] | null)[];
-  /** The lesson with the passage pinned as in this way. */
+  /** The lesson with the passage pinned as in this way, its bars to the hand position that they stay in. */
   readonly take: (lesson: Lesson) => Lesson;
 }
 
@@ -81,7 +75,8 @@ export function waysToPlay(
   return ways.map((way) => ({
     way,
     places: struck.map(({ index }) => way.fingering.notes[index] ?? null),
-    take: (lesson) => takeFingering(lesson, piece.id, way.fingering, struck),
+    take: (lesson) =>
+      takeFingering(lesson, piece.id, way.fingering, struck, passage.kind === 'note' ? 'notes' : 'bars'),
   }));
 }
 

@@ -1,7 +1,7 @@
 import { feelById } from '../feel';
 import { analyseLine, musicFindings } from '../line';
 import type { Naming } from '../theory';
-import { fingerBars, lineContext, strikeNotes } from './fingering';
+import { fingerBars, lineContext, playingHand, strikeNotes } from './fingering';
 import { isHeld } from './held';
 import { instrumentOf, lineRequest, readPiece } from './request';
 import type { BlankSheet, LineSheet, Sheet, SheetBar } from './sheet-types';
@@ -15,8 +15,8 @@ function deriveLine(piece: LinePiece, settings: InstrumentSettings): LineSheet {
   const fingering = fingerBars(
     struck,
     request.instrument,
-    piece.hand,
-    lineContext(struck, chart, piece.tempo),
+    playingHand(piece),
+    lineContext(struck, chart, piece, request.feel),
   );
   const analyses = analyseLine(request, notes);
   const bars = chart.bars.map((written, index): SheetBar => {

@@ -48,9 +48,9 @@ export const setPins = (
     return { ...bar, notes };
   });
 
-/** Lets the pins of every note go in some bars. */
+/** Lets everything go that holds the hand in some bars: the pins of their notes, and the positions. */
 export const clearPins = (lesson: Lesson, pieceId: string, { first, last }: BarRange): Lesson =>
-  changeBars(lesson, pieceId, (bar, index) =>
+  changeBars(keepPosition(lesson, pieceId, { first, last }, null), pieceId, (bar, index) =>
     index < first || index > last || bar.notes.every(({ pins }) => pins === undefined)
       ? bar
       : { ...bar, notes: bar.notes.map((note) => withPins(note, null)) },
@@ -70,20 +70,34 @@ export const keepPosition = (
   });
 
 /**
- * Plays a stretch of the line as in another fingering of it: its notes are pinned there.
+ * Plays a stretch of the line as in another fingering of it: its notes are pinned there. Where whole bars are
+ * taken, the hand is kept in each bar that stays in one position, so that the choice outlasts the notes: another
+ * idea for the bar is played there too.
  * @param struck the stretch's notes with their indexes in the fingering
  */
-export const takeFingering = (
+export function takeFingering(
   lesson: Lesson,
   pieceId: string,
   fingering: Fingering,
   struck: readonly { readonly index: number; readonly at: NotePlace }[],
-): Lesson =>
-  setPins(
+  what: 'notes' | 'bars',
+): Lesson {
+  const taken = struck.flatMap(({ index, at }) => {
+    const note = fingering.notes[index] ?? null;
+    return note === null ? [] : [{ at, note }];
+  });
+  const pinned = setPins(
     lesson,
     pieceId,
-    struck.flatMap(({ index, at }) => {
-      const note = fingering.notes[index] ?? null;
-      return note === null ? [] : [{ at, pins: pinsOf(note) }];
-    }),
+    taken.map(({ at, note }) => ({ at, pins: pinsOf(note) })),
   );
+  if (what === 'notes') return pinned;
+  const bars = new Map<number, Set<Fret>>();
+  for (const { at, note } of taken) {
+    bars.set(at.bar, (bars.get(at.bar) ?? new Set()).add(note.position));
+  }
+  return [...bars].reduce((before, [bar, positions]) => {
+    const [only = null, ...others] = positions;
+    return keepPosition(before, pieceId, { first: bar, last: bar }, others.length === 0 ? only : null);
+  }, pinned);
+}
