@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { composeLine } from '../../src/core/line';
-import { cheapest, fieldOf, rememberPrices } from '../../src/core/line/compose/search';
+import { fieldOf, rememberPrices } from '../../src/core/line/compose/field';
+import { cheapest } from '../../src/core/line/compose/search';
 import { modelOf } from '../../src/core/line/model';
 import { openWorkshop } from '../../src/core/line/options';
 import { meetingCost } from '../../src/core/line/taste';

@@ -1,3 +1,4 @@
+import type { LineNote } from '../base';
 import type { LineModel } from './model';
 import { hear, type Tone } from './tones';
 import type { LineNotes } from './types';
@@ -11,17 +12,33 @@ const goesOnInto = (last: Tone | undefined, first: Tone): boolean =>
 /** Hears every bar; a note that some bar before ties over into is held, not struck. */
 export function hearLine(model: LineModel, line: LineNotes): HeardLine {
   const bars = model.bars.map((bar) => hear(bar, line[bar.index] ?? []));
-  return bars.map((tones, index) => {
-    const first = tones[0];
-    const before = model.bars[index]?.before ?? [];
-    if (!first || !before.some((other) => goesOnInto(bars[other]?.at(-1), first))) return tones;
-    return [{ ...first, held: true }, ...tones.slice(1)];
-  });
+  return bars.map((_, index) => heldOver(model, bars, index));
 }
 
-/** The line with one bar's tones replaced. */
-export const withBar = (heard: HeardLine, index: number, tones: readonly Tone[]): HeardLine =>
-  heard.map((bar, place) => (place === index ? tones : bar));
+/** Marks a bar's first note as held where some bar before ties over into it. */
+function heldOver(model: LineModel, heard: HeardLine, index: number): readonly Tone[] {
+  const tones = heard[index] ?? [];
+  const first = tones[0];
+  if (!first) return tones;
+  const before = model.bars[index]?.before ?? [];
+  const held = before.some((other) => goesOnInto(heard[other]?.at(-1), first));
+  return held === first.held ? tones : [{ ...first, held }, ...tones.slice(1)];
+}
+
+/** The line with one bar's notes replaced. */
+export function hearWith(
+  model: LineModel,
+  heard: HeardLine,
+  index: number,
+  notes: readonly LineNote[],
+): HeardLine {
+  const bar = model.bars[index];
+  if (!bar) return heard;
+  const line = heard.slice();
+  line[index] = hear(bar, notes);
+  for (const place of [index, ...bar.after]) line[place] = heldOver(model, line, place);
+  return line;
+}
 
 export const struck = (tones: readonly Tone[]): readonly Tone[] => tones.filter((tone) => !tone.held);
 

@@ -1,10 +1,10 @@
 import { hashText } from '../base';
 import { analyseBar } from './analysis';
 import { entryOf, exitOf } from './bar-rules';
-import { type HeardLine, hearLine, struck, withBar } from './hearing';
+import { type HeardLine, hearLine, hearWith, struck } from './hearing';
 import { rulesBrokenAround } from './line-rules';
-import { type BarModel, type LineModel, modelOf } from './model';
-import { type Option, openWorkshop, textOfTones, type Workshop } from './options';
+import type { BarModel, LineModel } from './model';
+import { type Option, textOfTones, type Workshop, workshopFor } from './options';
 import { type BarRhythm, patternOf } from './rhythm';
 import { BREACH, meetingCost } from './taste';
 import { writeNotes } from './tones';
@@ -185,10 +185,7 @@ const CAUTIONS: Readonly<Record<number, string>> = {
 function ideaOf(model: LineModel, heard: HeardLine, index: number, option: Option): Idea {
   const notes = writeNotes(option.tones);
   const bar = model.bars[index];
-  const line = hearLine(
-    model,
-    heard.map((tones, place) => (place === index ? notes : writeNotes(tones))),
-  );
+  const line = hearWith(model, heard, index, notes);
   const analysis = analyseBar(model, line, index);
   const caution = rulesBrokenAround(model, line, index)
     .map((rule) => CAUTIONS[rule])
@@ -213,7 +210,7 @@ function imagined(model: LineModel, shop: Workshop, heard: HeardLine, barIndex: 
     if (!next || index === barIndex || (heard[index]?.length ?? 0) > 0) continue;
     const rhythm = shop.rhythms(next).find((one) => !one.silentOne);
     const option = rhythm && shop.options(next, rhythm)[0];
-    if (option) line = withBar(line, index, option.tones);
+    if (option) line = hearWith(model, line, index, writeNotes(option.tones));
   }
   return line;
 }
@@ -223,10 +220,10 @@ function imagined(model: LineModel, shop: Workshop, heard: HeardLine, barIndex: 
  * beside the present neighbours first of its kind. Empty for a bar without a chord to play over.
  */
 export function ideasForBar(request: LineRequest, line: LineNotes, barIndex: number): readonly Idea[] {
-  const model = modelOf(request);
+  const shop = workshopFor(request);
+  const { model } = shop;
   const bar = model.bars[barIndex];
   if (!bar?.playable) return [];
-  const shop = openWorkshop(model);
   const heard = imagined(model, shop, hearLine(model, line), barIndex);
   const ranked = rankedOptions(shop, heard, bar);
   const clean = ranked.filter(({ cost }) => cost < BREACH / 2);

@@ -1,6 +1,6 @@
 import { beatTicks, TICKS_PER_QUARTER } from '../base';
 import { entryOf, exitOf, leadsHome, meetingBreaches, ruleBit, rulesIn, soloBreaches } from './bar-rules';
-import type { Stretch } from './harmony';
+import { type Change, changesOf } from './changes';
 import { type HeardLine, hearLine, isSilentOnOne, struck } from './hearing';
 import { type BarModel, barNumber, type LineModel, modelOf } from './model';
 import { isHome, type Tone } from './tones';
@@ -46,39 +46,23 @@ function barPlaces(model: LineModel, heard: HeardLine): Place[] {
   return places;
 }
 
-/** A chord that is new where it begins. */
-export interface Change {
-  readonly bar: BarModel;
-  readonly stretch: Stretch;
-}
-
-/** The chord changes of one round, in the order they are played. */
-export function changesOf(model: LineModel): readonly Change[] {
-  const changes: Change[] = [];
-  const lastBar = model.bars[model.order.at(-1) ?? -1];
-  let label = lastBar?.stretches.at(-1)?.label;
-  for (const index of model.order) {
-    const bar = model.bars[index];
-    if (!bar) continue;
-    for (const stretch of bar.stretches) {
-      if (stretch.label !== label && stretch.chord) changes.push({ bar, stretch });
-      label = stretch.label;
-    }
-  }
-  return changes;
-}
-
 const hasHomeOn = (tones: readonly Tone[], tick: number): boolean =>
   tones.some((tone) => tone.start === tick && isHome(tone));
+
+function barsNear(model: LineModel, near?: ReadonlySet<number>): readonly BarModel[] {
+  if (!near) return model.bars;
+  return [...near].flatMap((index) => model.bars[index] ?? []);
+}
 
 /** Whether beat one may be asked for at all: a bar that begins without a chord may begin empty. */
 const expectsOne = (bar: BarModel): boolean =>
   bar.stretches[0]?.chord !== null && bar.stretches[0] !== undefined;
 
-function downbeatPlaces(model: LineModel, heard: HeardLine): Place[] {
+/** @param near the bars that are asked about; all when left out */
+function downbeatPlaces(model: LineModel, heard: HeardLine, near?: ReadonlySet<number>): Place[] {
   const places: Place[] = [];
   const silent = (bar: BarModel) => expectsOne(bar) && isSilentOnOne(heard[bar.index] ?? []);
-  for (const bar of model.bars) {
+  for (const bar of barsNear(model, near)) {
     if (!silent(bar)) continue;
     const running = bar.before.some((index) => {
       const before = model.bars[index];
@@ -89,7 +73,7 @@ function downbeatPlaces(model: LineModel, heard: HeardLine): Place[] {
   const changes = changesOf(model);
   changes.forEach((change, place) => {
     const before = changes[(place + changes.length - 1) % changes.length];
-    if (!before || changes.length < 2) return;
+    if (!before || changes.length < 2 || near?.has(change.bar.index) === false) return;
     const lacks = ({ bar, stretch }: Change) => !hasHomeOn(heard[bar.index] ?? [], stretch.start);
     if (lacks(before) && lacks(change)) places.push([9, change.bar.index]);
   });
@@ -136,8 +120,8 @@ const onsetCount = (tones: readonly Tone[]): number => struck(tones).length;
 export const isEvenWith = (one: number, other: number): boolean =>
   one === 0 || other === 0 || Math.max(one, other) <= 2 * Math.min(one, other);
 
-function evennessPlaces(model: LineModel, heard: HeardLine): Place[] {
-  return model.bars.flatMap((bar): Place[] => {
+function evennessPlaces(model: LineModel, heard: HeardLine, near?: ReadonlySet<number>): Place[] {
+  return barsNear(model, near).flatMap((bar): Place[] => {
     const count = onsetCount(heard[bar.index] ?? []);
     const uneven = bar.before.some((index) => !isEvenWith(onsetCount(heard[index] ?? []), count));
     return uneven ? [[12, bar.index]] : [];
@@ -240,12 +224,14 @@ export function rulesBrokenAround(model: LineModel, heard: HeardLine, index: num
   let bits = soloBreaches(model, bar, tones);
   for (const other of bar.after) bits |= meetingBits(model, heard, index, other);
   for (const other of bar.before) bits |= meetingBits(model, heard, other, index);
-  const near = new Set([index, ...bar.after, ...bar.before]);
+  const here = new Set([index, ...bar.after]);
+  const near = new Set([...here, ...bar.before]);
+  const fifths = bar.stretches.some((stretch) => beginsOnFifthBelow(tones, { bar, stretch }));
   const places = [
-    ...downbeatPlaces(model, heard).filter(([, place]) => place === index || bar.after.includes(place)),
-    ...evennessPlaces(model, heard).filter(([, place]) => place === index || bar.after.includes(place)),
+    ...downbeatPlaces(model, heard, here),
+    ...evennessPlaces(model, heard, here),
     ...closingPlaces(model, heard).filter(([, place]) => place === index),
-    ...fifthPlaces(model, heard).filter(([, place]) => near.has(place)),
+    ...(fifths ? fifthPlaces(model, heard).filter(([, place]) => near.has(place)) : []),
   ];
   for (const [rule] of places) bits |= ruleBit(rule);
   return rulesIn(bits);

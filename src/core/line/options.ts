@@ -1,12 +1,14 @@
 import { midiNumber, TICKS_PER_QUARTER, ticks } from '../base';
+import type { Chart } from '../chart';
 import { createHandGauge, type HandGauge, ticksPerSecond } from '../fretboard';
 import { type Entry, type Exit, entryOf, exitOf, soloBreaches } from './bar-rules';
 import { countsByStretch, endsOffBeat, nextStretches, openShelf, tonesOf } from './figures';
-import { type BarModel, changesAtStart, type LineModel } from './model';
+import { type BarModel, changesAtStart, type LineModel, modelOf } from './model';
 import { type BarRhythm, rhythmsFor } from './rhythm';
 import type { Figure } from './shapes';
 import { demandCost, figureCost, handCost, pitchCost, timeCost } from './taste';
 import { isHome, isLeap, type Tone, toneOf } from './tones';
+import type { LineRequest } from './types';
 
 /** A way of playing a bar that breaks no rule by itself, with what it costs. */
 export interface Option {
@@ -56,7 +58,7 @@ function beginsOnHome(bar: BarModel, tones: readonly Tone[], changed: boolean): 
 export interface Workshop {
   readonly model: LineModel;
   /** Equal for bars that offer the same options: metre, chords, key, and what may follow. */
-  likeness(bar: BarModel): string;
+  likeness(bar: BarModel): number;
   rhythms(bar: BarModel): readonly BarRhythm[];
   /** The options for a rhythm, the cheapest first. */
   options(bar: BarModel, rhythm: BarRhythm): readonly Option[];
@@ -64,23 +66,34 @@ export interface Workshop {
   given(bar: BarModel, tones: readonly Tone[], rhythm: BarRhythm): Option;
 }
 
+/** The workshop that a chart was last looked at in: a teacher asks for the ideas of one bar after the other. */
+const lastWorkshops = new WeakMap<Chart, { readonly key: string; readonly shop: Workshop }>();
+
+/** A workshop for a request; the one of the last request for the same chart where nothing else has changed. */
+export function workshopFor(request: LineRequest): Workshop {
+  const key = keyOfRequest(request);
+  const known = lastWorkshops.get(request.chart);
+  if (known?.key === key) return known.shop;
+  const shop = openWorkshop(modelOf(request));
+  lastWorkshops.set(request.chart, { key, shop });
+  return shop;
+}
+
+/** Everything in a request that may change while the chart stays, in text. */
+const keyOfRequest = ({ key, feel, tempo, level, techniques, instrument, hand, aims }: LineRequest): string =>
+  JSON.stringify([key, feel.id, tempo, level, [...techniques].sort(), instrument, hand, aims]);
+
 export function openWorkshop(model: LineModel): Workshop {
   const { request } = model;
   const speed = ticksPerSecond(request.tempo, request.chart.metre);
   const gauge = createHandGauge(request.instrument, request.hand, speed);
   const shelf = openShelf(model);
   const figures = new Map<string, readonly PricedFigure[]>();
-  const rhythms = new Map<string, readonly BarRhythm[]>();
+  const rhythms = new Map<number, readonly BarRhythm[]>();
   const options = new Map<string, readonly Option[]>();
 
-  const likenesses = new Map<number, string>();
-  const likeness = (bar: BarModel): string => {
-    const known = likenesses.get(bar.index);
-    if (known !== undefined) return known;
-    const made = likenessOf(model, bar);
-    likenesses.set(bar.index, made);
-    return made;
-  };
+  const likenesses = numberLikenesses(model);
+  const likeness = (bar: BarModel): number => likenesses[bar.index] ?? -1;
 
   /** The figures for a bar, judged by their pitches and the hand alone, the best kinds first. */
   const figuresOf = (bar: BarModel, counts: readonly number[]): readonly PricedFigure[] =>
@@ -212,12 +225,23 @@ function playingCost(gauge: HandGauge, tones: readonly Tone[]): number {
 /** What a note off the neck costs; only notes written by hand can be so. */
 const UNPLAYABLE = 500;
 
-function remembered<Value>(store: Map<string, Value>, key: string, make: () => Value): Value {
+function remembered<Key, Value>(store: Map<Key, Value>, key: Key, make: () => Value): Value {
   const known = store.get(key);
   if (known !== undefined) return known;
   const made = make();
   store.set(key, made);
   return made;
+}
+
+/** By bar, the same number for bars that are alike to the composer. */
+function numberLikenesses(model: LineModel): readonly number[] {
+  const numbers = new Map<string, number>();
+  return model.bars.map((bar) => {
+    const text = likenessOf(model, bar);
+    const number = numbers.get(text) ?? numbers.size;
+    numbers.set(text, number);
+    return number;
+  });
 }
 
 function likenessOf(model: LineModel, bar: BarModel): string {

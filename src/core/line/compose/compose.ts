@@ -9,9 +9,10 @@ import { type BarRhythm, patternOf } from '../rhythm';
 import { BREACH, meetingCost, roleCost } from '../taste';
 import { hear, writeNotes } from '../tones';
 import type { ComposedLine, ComposeRequest, LineNotes } from '../types';
+import { type Candidate, type Field, fieldOf, type Prices, rememberPrices } from './field';
 import { type Plan, type PlannedBar, plansFor, rhythmsByRole, typicalBar } from './plan';
 import { remarksFor } from './remarks';
-import { type Candidate, cheapest, type Field, fieldOf, type Prices, rememberPrices } from './search';
+import { cheapest } from './search';
 
 /** Options that a bar brings into the search. */
 const OPTIONS_A_BAR = 14;
@@ -205,17 +206,18 @@ function attemptsFor(studio: Studio, plans: readonly Plan[]): readonly Attempt[]
 function bestLine(studio: Studio, plans: readonly Plan[]): Draft {
   const { model } = studio.shop;
   let least = Number.POSITIVE_INFINITY;
-  let best: LineNotes = model.bars.map(() => []);
+  let best: readonly Option[] = [];
   for (const { plan, fields, bound } of attemptsFor(studio, plans)) {
     if (bound >= least) break;
     const found = cheapest(model, fields, studio.prices);
     if (found.cost + plan.cost >= least) continue;
     least = found.cost + plan.cost;
-    best = fields.map((field, bar) =>
-      writeNotes(field.candidates[found.choice[bar] ?? 0]?.option.tones ?? []),
-    );
+    best = fields.map((field, bar) => field.candidates[found.choice[bar] ?? 0]?.option ?? RESTING);
   }
-  return { bars: best, cost: Number.isFinite(least) ? least : 0 };
+  return {
+    bars: model.bars.map((bar) => writeNotes(best[bar.index]?.tones ?? [])),
+    cost: Number.isFinite(least) ? least : 0,
+  };
 }
 
 interface Draft {

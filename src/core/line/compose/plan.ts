@@ -1,6 +1,7 @@
 import type { PhraseRole } from '../../feel';
+import { type Change, changesOf } from '../changes';
 import { endsOffBeat } from '../figures';
-import { type Change, changesOf, isEvenWith } from '../line-rules';
+import { isEvenWith } from '../line-rules';
 import type { BarModel } from '../model';
 import type { Option, Workshop } from '../options';
 import type { BarRhythm } from '../rhythm';

@@ -1,108 +1,10 @@
-import { entryKey, exitKey } from '../bar-rules';
 import type { BarModel, LineModel } from '../model';
-import type { Option } from '../options';
-
-/** A way of playing a bar within a plan. */
-export interface Candidate {
-  readonly option: Option;
-  /** Own cost and the cost of its role. */
-  readonly cost: number;
-}
-
-/** What going from the end of one option into the beginning of another costs. */
-export type Meeting = (from: BarModel, one: Option, to: BarModel, other: Option) => number;
-
-/** The candidates of a bar, with equal ends counted as one. */
-export interface Field {
-  /** Tells fields apart, so that their meetings are priced once. */
-  readonly id: number;
-  readonly candidates: readonly Candidate[];
-  /** The least cost of any candidate. */
-  readonly least: number;
-  readonly entry: Ends;
-  readonly exit: Ends;
-}
-
-interface Ends {
-  /** By candidate, the number of its end among the different ends. */
-  readonly of: readonly number[];
-  /** One option that has the end, by number. */
-  readonly options: readonly Option[];
-}
+import type { End, Field, Prices } from './field';
 
 export interface Found {
   /** Index of the chosen candidate, by bar. */
   readonly choice: readonly number[];
   readonly cost: number;
-}
-
-type End = 'entry' | 'exit';
-
-function keyOf(option: Option, end: End): string {
-  if (end === 'entry') return option.entry ? entryKey(option.entry) : '';
-  return option.exit ? exitKey(option.exit) : '';
-}
-
-function endsOf(candidates: readonly Candidate[], end: End): Ends {
-  const numbers = new Map<string, number>();
-  const options: Option[] = [];
-  const of = candidates.map(({ option }) => {
-    const key = keyOf(option, end);
-    const known = numbers.get(key);
-    if (known !== undefined) return known;
-    numbers.set(key, options.length);
-    options.push(option);
-    return options.length - 1;
-  });
-  return { of, options };
-}
-
-/**
- * A field of the best candidates. One that another equals at both ends at a lower cost is left out: no bar
- * around them can tell the two apart, so the best line never needs the dearer one.
- * @param most how many stay
- */
-export function fieldOf(id: number, candidates: readonly Candidate[], most: number): Field {
-  const seen = new Set<string>();
-  const lasting: Candidate[] = [];
-  for (const candidate of [...candidates].sort((one, other) => one.cost - other.cost)) {
-    if (lasting.length === most) break;
-    const key = `${keyOf(candidate.option, 'entry')} / ${keyOf(candidate.option, 'exit')}`;
-    if (seen.has(key)) continue;
-    seen.add(key);
-    lasting.push(candidate);
-  }
-  return {
-    id,
-    candidates: lasting,
-    least: lasting[0]?.cost ?? 0,
-    entry: endsOf(lasting, 'entry'),
-    exit: endsOf(lasting, 'exit'),
-  };
-}
-
-/** Prices of all meetings of two fields: by number of the exit, then of the entry. */
-export type Prices = (from: BarModel, one: Field, to: BarModel, other: Field) => Float64Array;
-
-/** Fields are numbered below this, so that a pair of them makes one number. */
-const MOST_FIELDS = 1 << 20;
-
-export function rememberPrices(meeting: Meeting): Prices {
-  const tables = new Map<number, Float64Array>();
-  return (from, one, to, other) => {
-    const key = one.id * MOST_FIELDS + other.id;
-    const known = tables.get(key);
-    if (known) return known;
-    const width = other.entry.options.length;
-    const table = new Float64Array(one.exit.options.length * width);
-    one.exit.options.forEach((exit, row) => {
-      other.entry.options.forEach((entry, column) => {
-        table[row * width + column] = meeting(from, exit, to, entry);
-      });
-    });
-    tables.set(key, table);
-    return table;
-  };
 }
 
 /** An end of a bar that a later bar still has to meet. */
@@ -125,20 +27,19 @@ function openAfter(bars: readonly BarModel[], index: number, before: readonly Op
   return [...before, ...own].filter(isOpen);
 }
 
-/** One bar's layer of the search: the cheapest way to each state. */
+/** One bar's layer of the search: the cheapest way to each state, by the number of the state. */
 interface Layer {
-  readonly costs: readonly number[];
-  readonly candidates: readonly number[];
-  /** Index of the state before. */
-  readonly before: readonly number[];
-  /** By state, the numbers of the open ends. */
-  readonly open: readonly (readonly number[])[];
+  readonly costs: Float64Array;
+  /** The candidate that leads there; −1 where no way does. */
+  readonly candidates: Int32Array;
+  /** The state before. */
+  readonly before: Int32Array;
 }
 
 /** A meeting that a bar's candidates have with an end that is already chosen. */
 interface Met {
-  /** Place of the end among the open ones. */
-  readonly place: number;
+  /** Which of the open ends it is: its digit in the number of a state. */
+  readonly digit: Digit;
   readonly table: Float64Array;
   readonly width: number;
   /** The open end leads into this bar; otherwise this bar leads back to it. */
@@ -151,18 +52,20 @@ function metBy(
   bar: BarModel,
   field: Field,
   open: readonly Open[],
+  digits: readonly Digit[],
   prices: Prices,
 ): readonly Met[] {
   return open.flatMap(({ bar: index, end }, place): Met[] => {
+    const digit = digits[place];
     const [other, otherField] = [model.bars[index], fields[index]];
-    if (!other || !otherField) return [];
+    if (!other || !otherField || !digit) return [];
     if (end === 'exit' && bar.before.includes(index)) {
       const table = prices(other, otherField, bar, field);
-      return [{ place, table, width: field.entry.options.length, leads: true }];
+      return [{ digit, table, width: field.entry.options.length, leads: true }];
     }
     if (end === 'entry' && bar.after.includes(index)) {
       const table = prices(bar, field, other, otherField);
-      return [{ place, table, width: otherField.entry.options.length, leads: false }];
+      return [{ digit, table, width: otherField.entry.options.length, leads: false }];
     }
     return [];
   });
@@ -179,6 +82,28 @@ function ownCosts(bar: BarModel, field: Field, prices: Prices): readonly number[
   );
 }
 
+/** An open end within the number of a state: states count the open ends like digits, each in its own base. */
+interface Digit {
+  readonly stride: number;
+  /** How many different ends there are. */
+  readonly size: number;
+}
+
+const digitOf = (state: number, { stride, size }: Digit): number => Math.floor(state / stride) % size;
+
+function digitsOf(fields: readonly Field[], open: readonly Open[]): readonly Digit[] {
+  let stride = 1;
+  return open.map(({ bar, end }) => {
+    const size = fields[bar]?.[end].options.length ?? 1;
+    const digit = { stride, size };
+    stride *= size;
+    return digit;
+  });
+}
+
+const countOf = (digits: readonly Digit[]): number =>
+  digits.reduce((count, { size }) => count * Math.max(1, size), 1);
+
 /**
  * The cheapest choice of one candidate a bar: exact dynamic programming over the written bars in order. A state
  * remembers the ends that later bars still meet: the end of the last bar, the beginning of the first (the line
@@ -187,39 +112,78 @@ function ownCosts(bar: BarModel, field: Field, prices: Prices): readonly number[
  */
 export function cheapest(model: LineModel, fields: readonly Field[], prices: Prices): Found {
   let open: readonly Open[] = [];
-  const layers: Layer[] = [{ costs: [0], candidates: [-1], before: [-1], open: [[]] }];
+  let digits: readonly Digit[] = [];
+  let last: Layer = { costs: new Float64Array(1), candidates: new Int32Array(1), before: new Int32Array(1) };
+  const layers: Layer[] = [last];
   for (const bar of model.bars) {
     const field = fields[bar.index];
-    const last = layers.at(-1);
-    if (!field || !last) break;
-    const met = metBy(model, fields, bar, field, open, prices);
+    if (!field) break;
     const next = openAfter(model.bars, bar.index, open);
-    const places = next.map((end) => open.findIndex((one) => one.bar === end.bar && one.end === end.end));
-    const sizes = next.map((end) => fields[end.bar]?.[end.end].options.length ?? 1);
-    layers.push(advance(last, field, ownCosts(bar, field, prices), met, { ends: next, places, sizes }));
+    const nextDigits = digitsOf(fields, next);
+    last = advance(last, field, {
+      own: ownCosts(bar, field, prices),
+      met: metBy(model, fields, bar, field, open, digits, prices),
+      moved: movedBy(open, digits, next, nextDigits),
+      kept: keptBy(bar, field, next, nextDigits),
+      states: countOf(nextDigits),
+    });
+    layers.push(last);
     open = next;
+    digits = nextDigits;
   }
   return trace(layers);
 }
 
-interface Next {
-  readonly ends: readonly Open[];
-  /** Where each open end stood before; −1 for this bar's own. */
-  readonly places: readonly number[];
-  /** How many different ends each can have. */
-  readonly sizes: readonly number[];
+/** A digit that is carried from the number of one state into the number of the next. */
+interface Moved {
+  readonly from: Digit;
+  readonly stride: number;
 }
 
-/** What each entry and each exit of a field costs beside the ends that a state has left open. */
-function meetingsOf(
-  open: readonly number[],
-  met: readonly Met[],
+const movedBy = (
+  open: readonly Open[],
+  digits: readonly Digit[],
+  next: readonly Open[],
+  nextDigits: readonly Digit[],
+): readonly Moved[] =>
+  next.flatMap(({ bar, end }, place) => {
+    const from = digits[open.findIndex((one) => one.bar === bar && one.end === end)];
+    const to = nextDigits[place];
+    return from && to ? [{ from, stride: to.stride }] : [];
+  });
+
+/** By candidate, what the bar's own open ends add to the number of the next state. */
+const keptBy = (
+  bar: BarModel,
   field: Field,
-): { entry: number[]; exit: number[] } {
-  const entry = field.entry.options.map(() => 0);
-  const exit = field.exit.options.map(() => 0);
-  for (const { place, table, width, leads } of met) {
-    const end = open[place] ?? 0;
+  next: readonly Open[],
+  nextDigits: readonly Digit[],
+): readonly number[] =>
+  field.candidates.map((_, candidate) =>
+    next.reduce(
+      (key, end, place) =>
+        end.bar === bar.index
+          ? key + (field[end.end].of[candidate] ?? 0) * (nextDigits[place]?.stride ?? 0)
+          : key,
+      0,
+    ),
+  );
+
+/** What one bar does to the states. */
+interface Move {
+  readonly own: readonly number[];
+  readonly met: readonly Met[];
+  readonly moved: readonly Moved[];
+  readonly kept: readonly number[];
+  readonly states: number;
+}
+
+/** Adds what each entry and each exit of a bar costs beside the ends that a state has left open. */
+function meet(state: number, met: readonly Met[], entry: Float64Array, exit: Float64Array): void {
+  entry.fill(0);
+  exit.fill(0);
+  for (const { digit, table, width, leads } of met) {
+    const end = digitOf(state, digit);
     if (leads)
       for (let own = 0; own < entry.length; own += 1)
         entry[own] = (entry[own] ?? 0) + (table[end * width + own] ?? 0);
@@ -227,79 +191,48 @@ function meetingsOf(
       for (let own = 0; own < exit.length; own += 1)
         exit[own] = (exit[own] ?? 0) + (table[own * width + end] ?? 0);
   }
-  return { entry, exit };
 }
 
-/** By open end, what a step of its number adds to the number of a state. */
-function stridesOf(sizes: readonly number[]): readonly number[] {
-  let stride = 1;
-  return sizes.map((size) => {
-    const own = stride;
-    stride *= size;
-    return own;
-  });
-}
-
-/** The number of this bar's own end in a candidate. */
-const ownEnd = (field: Field, end: Open, candidate: number): number => field[end.end].of[candidate] ?? 0;
-
-function advance(last: Layer, field: Field, own: readonly number[], met: readonly Met[], next: Next): Layer {
-  const strides = stridesOf(next.sizes);
-  const keyOfOwn = own.map((_, candidate) =>
-    next.ends.reduce(
-      (key, end, place) =>
-        (next.places[place] ?? -1) < 0 ? key + ownEnd(field, end, candidate) * (strides[place] ?? 0) : key,
-      0,
-    ),
-  );
-  const costs: number[] = [];
-  const candidates: number[] = [];
-  const before: number[] = [];
-  const reached = new Map<number, number>();
-  last.costs.forEach((base, state) => {
-    const open = last.open[state] ?? [];
-    const meetings = meetingsOf(open, met, field);
-    const carried = next.places.reduce(
-      (key, from, place) => (from >= 0 ? key + (open[from] ?? 0) * (strides[place] ?? 0) : key),
-      0,
-    );
+function advance(last: Layer, field: Field, { own, met, moved, kept, states }: Move): Layer {
+  const costs = new Float64Array(states).fill(Number.POSITIVE_INFINITY);
+  const candidates = new Int32Array(states).fill(-1);
+  const before = new Int32Array(states);
+  const entry = new Float64Array(field.entry.options.length);
+  const exit = new Float64Array(field.exit.options.length);
+  const [entryOf, exitOf] = [field.entry.of, field.exit.of];
+  for (let state = 0; state < last.costs.length; state += 1) {
+    const base = last.costs[state] ?? Number.POSITIVE_INFINITY;
+    if (base === Number.POSITIVE_INFINITY) continue;
+    meet(state, met, entry, exit);
+    let carried = 0;
+    for (const { from, stride } of moved) carried += digitOf(state, from) * stride;
     for (let candidate = 0; candidate < own.length; candidate += 1) {
       const cost =
         base +
         (own[candidate] ?? 0) +
-        (meetings.entry[field.entry.of[candidate] ?? 0] ?? 0) +
-        (meetings.exit[field.exit.of[candidate] ?? 0] ?? 0);
-      const key = carried + (keyOfOwn[candidate] ?? 0);
-      const known = reached.get(key) ?? costs.length;
-      if (known === costs.length) reached.set(key, known);
-      else if (cost >= (costs[known] ?? 0)) continue;
-      costs[known] = cost;
-      candidates[known] = candidate;
-      before[known] = state;
+        (entry[entryOf[candidate] ?? 0] ?? 0) +
+        (exit[exitOf[candidate] ?? 0] ?? 0);
+      const to = carried + (kept[candidate] ?? 0);
+      if (cost >= (costs[to] ?? 0)) continue;
+      costs[to] = cost;
+      candidates[to] = candidate;
+      before[to] = state;
     }
-  });
-  const open = costs.map((_, state) =>
-    next.ends.map((end, place) => {
-      const from = next.places[place] ?? -1;
-      return from >= 0
-        ? (last.open[before[state] ?? 0]?.[from] ?? 0)
-        : ownEnd(field, end, candidates[state] ?? 0);
-    }),
-  );
-  return { costs, candidates, before, open };
+  }
+  return { costs, candidates, before };
 }
 
 function trace(layers: readonly Layer[]): Found {
-  const end = layers.at(-1);
+  const end = layers.at(-1)?.costs ?? new Float64Array(1);
   let state = 0;
-  (end?.costs ?? []).forEach((cost, index) => {
-    if (cost < (end?.costs[state] ?? 0)) state = index;
-  });
-  const cost = end?.costs[state] ?? 0;
+  for (let index = 1; index < end.length; index += 1) {
+    if ((end[index] ?? 0) < (end[state] ?? 0)) state = index;
+  }
+  const cost = end[state] ?? 0;
   const choice: number[] = [];
   for (let index = layers.length - 1; index > 0; index -= 1) {
-    choice.unshift(layers[index]?.candidates[state] ?? 0);
+    choice.push(layers[index]?.candidates[state] ?? 0);
     state = layers[index]?.before[state] ?? 0;
   }
-  return { choice, cost };
+  return { choice: choice.reverse(), cost };
 }
