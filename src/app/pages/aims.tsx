@@ -17,6 +17,8 @@ import {
   setTechnique,
   setTempo,
   TEMPO_RANGE,
+  toldTempo,
+  writtenTempo,
 } from '../../core/lesson';
 import { type Level, TECHNIQUES, type Technique } from '../../core/line';
 import {
@@ -70,11 +72,15 @@ export function Aims({ piece, sheet }: PieceProps) {
       />
       <NumberField
         label="Tempo"
-        value={piece.tempo}
-        least={TEMPO_RANGE.least}
-        most={TEMPO_RANGE.most}
-        onChange={(tempo) =>
-          change('change the tempo', (lesson) => setTempo(lesson, piece.id, tempo), `tempo ${piece.id}`)
+        value={toldTempo(piece, piece.tempo)}
+        least={Math.ceil(toldTempo(piece, TEMPO_RANGE.least))}
+        most={Math.floor(toldTempo(piece, TEMPO_RANGE.most))}
+        onChange={(told) =>
+          change(
+            'change the tempo',
+            (lesson) => setTempo(lesson, piece.id, writtenTempo(piece, told)),
+            `tempo ${piece.id}`,
+          )
         }
       />
       <SelectField

@@ -9,7 +9,7 @@ import {
 } from '../../core/base';
 import { type ChartBar, harmonyText } from '../../core/chart';
 import { romanNumeral } from '../../core/fretboard';
-import type { LineSheet, SheetBar } from '../../core/lesson';
+import { type LineSheet, type SheetBar, tempoWords } from '../../core/lesson';
 import type { BarAnalysis, Technique } from '../../core/line';
 import {
   type Chord,
@@ -62,7 +62,7 @@ const keyStatement = ({ key, noteNames = 'letters' }: LineSheet): string =>
 
 /** The line under a piece's name: feel, tempo, key and hand, all computed. */
 export const describePiece = (sheet: LineSheet): string =>
-  [`${sheet.feel.name}, ${sheet.tempo} bpm`, keyStatement(sheet), describeHand(sheet)]
+  [`${sheet.feel.name}, ${tempoWords(sheet, sheet.tempo)}`, keyStatement(sheet), describeHand(sheet)]
     .filter((part) => part !== '')
     .join(' · ');
 

@@ -1,4 +1,4 @@
-import type { LineSheet } from '../lesson';
+import { type LineSheet, toldTempo } from '../lesson';
 import { describeKey } from '../theory';
 import { keyAt } from './signature';
 
@@ -13,7 +13,7 @@ const MOST_OF_PIECE = 18;
 export function exportName(sheet: LineSheet, lessonTitle: string): string {
   const key = describeKey(keyAt(sheet, 0)).replace(/♭/g, ' flat').replace(/♯/g, ' sharp');
   const piece = lessonTitle.includes(sheet.name) ? [] : [cut(sheet.name, MOST_OF_PIECE)];
-  return [cut(lessonTitle, MOST_OF_LESSON), ...piece, key, `${sheet.tempo} bpm`].join(', ');
+  return [cut(lessonTitle, MOST_OF_LESSON), ...piece, key, `${toldTempo(sheet, sheet.tempo)} bpm`].join(', ');
 }
 
 const cut = (name: string, most: number): string => [...name].slice(0, most).join('').trimEnd();

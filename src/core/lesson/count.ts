@@ -47,3 +47,13 @@ export const writtenTempo = (line: CountedLine, told: number): Bpm => bpm(told /
 
 /** Length of the beat that the told tempo counts: a half note where fast music is told in the slow count. */
 export const toldBeat = (line: CountedLine): Ticks => ticks(beatTicks(line.metre) / toldInWritten(line));
+
+/** ` in the slow count`; '' where there is one way to count. */
+export function countWords(line: CountedLine): string {
+  const count = countOf(line);
+  return count === null ? '' : ` in the ${count} count`;
+}
+
+/** `126 bpm`, `69 bpm in the slow count`: a written tempo as a person is told it. */
+export const tempoWords = (line: CountedLine, tempo: number): string =>
+  `${toldTempo(line, tempo)} bpm${countWords(line)}`;

@@ -4,6 +4,7 @@ import type { Level } from '../line';
 import { formatPitch, transposePitch } from '../theory';
 import { changeBars, keepPosition, setPins } from './commands/hand';
 import { setHand, setLevel, setTempo, TEMPO_RANGE } from './commands/settings';
+import { tempoWords } from './count';
 import { levelFret, type NotePlace } from './fingering';
 import { type HandLine, handLine } from './hand';
 import type { InstrumentSettings, Lesson, LinePiece } from './types';
@@ -103,7 +104,7 @@ function asCommand(piece: LinePiece, { struck }: HandLine, repair: PlayingRepair
       return tempo < TEMPO_RANGE.least
         ? null
         : {
-            label: `Set the tempo to ${tempo} bpm`,
+            label: `Set the tempo to ${tempoWords(piece, tempo)}`,
             apply: (lesson) => setTempo(lesson, piece.id, tempo),
           };
     }

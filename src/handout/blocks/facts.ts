@@ -1,5 +1,5 @@
-import { beatTicks, isCompound, type Metre, TICKS_PER_QUARTER } from '../../core/base';
-import type { LinePiece, LineSheet } from '../../core/lesson';
+import { beatTicks, isCompound, type Metre, TICKS_PER_QUARTER, type Ticks } from '../../core/base';
+import { countOf, type LinePiece, type LineSheet, toldBeat, toldTempo } from '../../core/lesson';
 import { describeKeyIn, describeSignature } from '../../core/theory';
 
 /** Signs for the note that a tempo counts, by its length in quarters; a dot follows in compound time. */
@@ -10,13 +10,21 @@ const NOTE_SIGNS: readonly (readonly [quarters: number, sign: string])[] = [
 ];
 
 /** `♩ = 126`; `♩. = 80` in compound time. */
-export function tempoText(metre: Metre, tempo: number): string {
-  const quarters = beatTicks(metre) / TICKS_PER_QUARTER / (isCompound(metre) ? 1.5 : 1);
+export function tempoText(metre: Metre, tempo: number, beat: Ticks = beatTicks(metre)): string {
+  const quarters = beat / TICKS_PER_QUARTER / (isCompound(metre) ? 1.5 : 1);
   const sign = NOTE_SIGNS.find(([length]) => length === quarters)?.[1] ?? '♩';
-  return `${sign}${isCompound(metre) ? '.' : ''} = ${Math.round(tempo)}`;
+  return `${sign}${isCompound(metre) ? '.' : ''} = ${Math.round(tempo * 10) / 10}`;
 }
 
-const COUNTS = { 'one way': '', fast: ', fast count', slow: ', slow count' } as const;
+/** A tempo of a line in the count it is told in: `𝅗𝅥 = 69` where music written fast is told in the slow count. */
+export const toldTempoText = (sheet: LineSheet, tempo: number): string =>
+  tempoText(sheet.metre, toldTempo(sheet, tempo), toldBeat(sheet));
+
+/** `♩ = 138, fast count`; the count only where there are two. */
+function tempoStatement(sheet: LineSheet): string {
+  const count = countOf(sheet);
+  return `${toldTempoText(sheet, sheet.tempo)}${count === null ? '' : `, ${count} count`}`;
+}
 
 /** `F major: one flat (B♭)`, computed, so that it cannot be wrong. */
 export const keyStatement = ({ key, noteNames = 'letters' }: LineSheet): string =>
@@ -47,7 +55,7 @@ function handStatement(sheet: LineSheet): string {
 export function pieceFacts(sheet: LineSheet, piece: LinePiece | undefined): string {
   const facts = [
     sheet.feel.name,
-    `${tempoText(sheet.metre, sheet.tempo)}${COUNTS[sheet.feel.tempo.count]}`,
+    tempoStatement(sheet),
     keyStatement(sheet),
     handStatement(sheet),
     piece === undefined ? '' : `level ${piece.level}`,

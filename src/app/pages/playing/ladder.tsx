@@ -1,8 +1,14 @@
-import { PLAYING_LIMITS, type Rung, type TempoLadder, toldTempo, writtenTempo } from '../../../core/lesson';
+import {
+  countWords,
+  PLAYING_LIMITS,
+  type Rung,
+  type TempoLadder,
+  toldTempo,
+  writtenTempo,
+} from '../../../core/lesson';
 import { proposeLadder } from '../../../core/performance';
 import { NumberWord, SwitchWord } from '../../controls';
 import type { SentenceProps } from './props';
-import { countWords } from './words';
 
 /** The tempo ladder: whether it is climbed, and its rungs, each with its tempo and its rounds. */
 export function LadderWords(props: SentenceProps) {
@@ -63,31 +69,34 @@ function Rungs({ piece, onChange, ladder }: RungsProps) {
             />
             {rung.rounds === 1 ? ' time' : ' times'}
             {rungs.length > 1 && (
-              <button
-                type="button"
-                className="button button--quiet"
-                aria-label={`Remove rung ${index + 1}`}
-                onClick={() => set(rungs.filter((_, at) => at !== index))}
-              >
-                Remove
-              </button>
+              <>
+                {'; '}
+                <button
+                  type="button"
+                  className="word"
+                  aria-label={`Take out rung ${index + 1}`}
+                  onClick={() => set(rungs.filter((_, at) => at !== index))}
+                >
+                  take out
+                </button>
+              </>
             )}
           </li>
         ))}
       </ol>
-      <p className="rungs__more">
+      <p className="ledge__sentence">
         {rungs.length < PLAYING_LIMITS.rungs && last !== undefined && (
-          <button type="button" className="button button--quiet" onClick={() => set([...rungs, last])}>
-            Add a rung
-          </button>
+          <>
+            <button type="button" className="word" onClick={() => set([...rungs, last])}>
+              Add a rung
+            </button>
+            {', or '}
+          </>
         )}
-        <button
-          type="button"
-          className="button button--quiet"
-          onClick={() => set(proposeLadder(piece.tempo))}
-        >
-          Propose from 50 %
+        <button type="button" className="word" onClick={() => set(proposeLadder(piece.tempo))}>
+          propose from 50 %
         </button>
+        .
       </p>
     </>
   );

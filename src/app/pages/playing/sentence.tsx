@@ -1,5 +1,11 @@
 import { type ReactNode, useId, useState } from 'react';
-import { PLAYING_LIMITS, type PlayingSettings, toldTempo, writtenTempo } from '../../../core/lesson';
+import {
+  countWords,
+  PLAYING_LIMITS,
+  type PlayingSettings,
+  toldTempo,
+  writtenTempo,
+} from '../../../core/lesson';
 import { PARTS } from '../../../core/performance';
 import { NumberWord, SelectWord, SwitchWord } from '../../controls';
 import { capitalised } from '../describe';
@@ -7,7 +13,7 @@ import { NARROW, useMedia } from '../hooks';
 import { useMore } from './more';
 import type { SentenceProps, SetPlaying } from './props';
 import { boundsOf, climbs, passageOf, practiceTempo } from './steps';
-import { countWords, furtherWords, inShort, ladderWords } from './words';
+import { furtherWords, inShort, ladderWords } from './words';
 
 /**
  * How a piece is played, in a sentence whose underlined words can be changed. It is short until more is asked for,

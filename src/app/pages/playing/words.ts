@@ -1,22 +1,13 @@
 import {
-  countOf,
   type LinePiece,
   type LineSheet,
   type PlayingSettings,
+  tempoWords,
   toldTempo,
 } from '../../../core/lesson';
 import { PARTS } from '../../../core/performance';
 import { listOf } from '../describe';
 import { climbs, EVERY_BEAT, EVERY_ROUND, passageOf, practiceTempo } from './steps';
-
-/** ` in the slow count`; '' where there is one way to count. */
-export function countWords(piece: LinePiece): string {
-  const count = countOf(piece);
-  return count === null ? '' : ` in the ${count} count`;
-}
-
-const tempoWords = (piece: LinePiece, tempo: number): string =>
-  `${toldTempo(piece, tempo)} bpm${countWords(piece)}`;
 
 /** `from 63 to 126 bpm`. */
 export function ladderWords(piece: LinePiece): string {

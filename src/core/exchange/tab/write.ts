@@ -1,6 +1,6 @@
 import type { ChartBar } from '../../chart';
 import { swingRatio } from '../../feel';
-import type { LineSheet } from '../../lesson';
+import { type LineSheet, tempoWords } from '../../lesson';
 import { describeKey, formatName } from '../../theory';
 import { keyAt } from '../signature';
 import { tiesOverBarLines } from '../ties';
@@ -137,7 +137,7 @@ function headerOf(sheet: LineSheet, lessonTitle: string): readonly string[] {
   return [
     lessonTitle,
     sheet.name,
-    `${describeKey(key)}, ${sheet.metre.count}/${sheet.metre.unit}, ${sheet.tempo} bpm, ${sheet.feel.name}${swung}`,
+    `${describeKey(key)}, ${sheet.metre.count}/${sheet.metre.unit}, ${tempoWords(sheet, sheet.tempo)}, ${sheet.feel.name}${swung}`,
     `Tuning, lowest string first: ${tuning.join(' ')}. The lowest line is the lowest string.`,
     'Counting stands below; a dot is a beat that is not struck, x a dead note.',
   ].flatMap((line) => wrap(plainText(line), WIDTH));
