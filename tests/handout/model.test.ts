@@ -1,12 +1,20 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { HANDOUT_BLOCKS, type HandoutBlock, type HandoutSettings } from '../../src/core/lesson';
+import {
+  HANDOUT_BLOCKS,
+  type HandoutBlock,
+  type HandoutSettings,
+  newBlankPiece,
+  type Piece,
+  sampleLesson,
+} from '../../src/core/lesson';
 import {
   applyPreset,
   blockChoices,
   fullSettings,
   HANDOUT_PRESETS,
   moveBlock,
+  piecePartChoices,
   presetOf,
   showBlock,
 } from '../../src/handout';
@@ -65,6 +73,22 @@ describe('the parts of the sheet', () => {
   });
 });
 
+describe('the parts of one piece', () => {
+  const [line] = sampleLesson(0, 'test').pieces;
+  if (line?.kind !== 'line') throw new Error('the sample begins with a line');
+  const shownOf = (piece: Piece, blocks: readonly HandoutBlock[]) =>
+    piecePartChoices({ ...PLAIN, blocks }, piece).map(({ block, shown }) => `${block} ${shown}`);
+
+  test('are the printed parts of every piece, in their order, less what it goes without', () => {
+    const piece = { ...line, leftOut: ['chart'] as const };
+    expect(shownOf(piece, ['notes', 'music', 'chart', 'practice'])).toEqual(['music true', 'chart false']);
+  });
+
+  test('are the bars alone for blank bars', () => {
+    expect(shownOf(newBlankPiece('blank', 'Blank'), ['facts', 'music'])).toEqual(['music true']);
+  });
+});
+
 describe('presets', () => {
   test('each is recognised after it was applied, and leaves the paper and the teacher alone', () => {
     const mine: HandoutSettings = { ...PLAIN, paper: 'Letter', header: 'Evening class' };
@@ -73,6 +97,28 @@ describe('presets', () => {
       expect(presetOf(applied)).toBe(preset);
       expect(applied).toMatchObject({ paper: 'Letter', header: 'Evening class' });
       expect(presetOf({ ...applied, degrees: !applied.degrees })).toBeNull();
+      expect(presetOf({ ...applied, positions: !applied.positions })).toBeNull();
+      expect(presetOf({ ...applied, parts: 'tab' })).toBeNull();
     }
+  });
+
+  test('each sets all that is printed with the line, whatever was chosen before', () => {
+    const before: HandoutSettings = {
+      ...PLAIN,
+      parts: 'tab',
+      positions: true,
+      counting: true,
+      print: 'large',
+    };
+    for (const preset of HANDOUT_PRESETS) {
+      expect(fullSettings(applyPreset(before, preset))).toMatchObject(preset.settings);
+    }
+  });
+
+  test('a lesson that makes a preset’s choices by leaving things out has it in force', () => {
+    const test = HANDOUT_PRESETS.find(({ id }) => id === 'test');
+    if (test === undefined) throw new Error('the preset is gone');
+    const { counting: _, positions: __, print: ___, ...said } = test.settings;
+    expect(presetOf({ ...PLAIN, ...said })).toBe(test);
   });
 });

@@ -1,11 +1,22 @@
 import { describe, expect, test } from 'vitest';
 import { bpm } from '../../src/core/base';
-import { deriveSheets, HANDOUT_BLOCKS, type LineSheet, setChartText } from '../../src/core/lesson';
+import {
+  deriveSheets,
+  HANDOUT_BLOCKS,
+  type LineSheet,
+  leaveOut,
+  sampleLesson,
+  setChartText,
+  setPlaying,
+} from '../../src/core/lesson';
+import { proposeLadder } from '../../src/core/performance';
 import { keyStatement, tempoText } from '../../src/handout/blocks/facts';
 import { trickiestBar } from '../../src/handout/blocks/rhythm';
 import { excerptOf } from '../../src/handout/excerpt';
 import type { Mark } from '../../src/handout/layout/marks';
+import type { HandoutLayout } from '../../src/handout/layout/pages';
 import { points } from '../../src/handout/layout/paper';
+import { layOutForPrint } from './drawn';
 import { layOut, lessonWith, measure } from './lessons';
 
 const words = (marks: readonly Mark[]) => marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
@@ -49,6 +60,44 @@ describe('what the page says', () => {
     [{ count: 2, unit: 2 } as const, 90, '𝅗𝅥 = 90'],
   ])('a tempo counts the beat of its metre', (metre, tempo, text) => {
     expect(tempoText(metre, bpm(tempo))).toBe(text);
+  });
+
+  test('a piece goes without the parts that are left out for it, and the others keep them', () => {
+    const plain = lessonWith({ blocks: ['facts', 'chart', 'music'] });
+    const first = plain.pieces[0]?.id ?? '';
+    const without = leaveOut(plain, first, 'chart', true);
+    const said = (lesson: typeof plain) => layOut(lesson).pages.flatMap(({ marks }) => words(marks));
+    expect(said(plain)).toContain('Chords');
+    expect(said(without)).not.toContain('Chords');
+    expect(said(without)).toContain('Your own line');
+    expect(said(leaveOut(without, first, 'chart', false))).toEqual(said(plain));
+    const blank = plain.pieces.find(({ kind }) => kind === 'blank')?.id ?? '';
+    expect(said(leaveOut(plain, blank, 'music', true))).not.toContain('Your own line');
+  });
+
+  test('the practice steps are the teacher’s own, each with a box to tick', () => {
+    const { pages } = layOut(
+      lessonWith({ blocks: ['practice'], steps: ['Sing the roots.', ' ', 'Play it.'] }),
+    );
+    const marks = pages.flatMap((page) => page.marks);
+    expect(words(marks)).toContain('Sing the roots.');
+    expect(words(marks)).not.toContain('Clap the rhythm and count aloud; whisper the rests.');
+    const boxes = marks.filter(({ kind }) => kind === 'box').length;
+    expect(boxes).toBe(2 + proposeLadder(lineOf(lessonWith({})).tempo).length);
+  });
+
+  test('the rungs of the ladder are those of the playing sentence, where the teacher has set them', () => {
+    const plain = lessonWith({ blocks: ['practice'] });
+    const rungs = [
+      { tempo: bpm(71), rounds: 2 },
+      { tempo: bpm(93), rounds: 5 },
+    ];
+    const own = setPlaying(plain, plain.pieces[0]?.id ?? '', { ladder: { climbed: false, rungs } });
+    const said = (lesson: typeof plain) => layOut(lesson).pages.flatMap(({ marks }) => words(marks));
+    expect(said(plain)).toContain('63');
+    expect(said(own)).toContain('71 (2 times)');
+    expect(said(own)).toContain('93 (5 times)');
+    expect(said(own)).not.toContain('63');
   });
 
   test('header, class or student stand at the head; later pages repeat title and student', () => {
@@ -154,6 +203,34 @@ describe('the wish for one page', () => {
       const last = pages.at(-1);
       const depth = Math.max(...(last?.marks ?? []).filter(({ kind }) => kind !== 'text').map(({ y }) => y));
       if (pages.length > 1) expect(depth, `${rows * 4} bars`).toBeGreaterThan((last?.height ?? 0) * 0.25);
+    }
+  });
+});
+
+describe('a page that another follows', () => {
+  const depth = (page: HandoutLayout['pages'][number]) =>
+    Math.max(...page.marks.filter(({ kind }) => kind !== 'text').map((mark) => mark.y + heightOf(mark)));
+  const heightOf = (mark: Mark): number => ('height' in mark ? mark.height : 0);
+
+  test.each(['normal', 'large'] as const)('reaches down to its foot, in %s print', (print) => {
+    for (const sample of [0, 1]) {
+      const lesson = {
+        ...sampleLesson(sample, 'test'),
+        handout: { ...lessonWith({ print }).handout, blocks: [...HANDOUT_BLOCKS] },
+      };
+      const { pages } = layOutForPrint(lesson);
+      expect(pages.length).toBeGreaterThan(1);
+      for (const page of pages.slice(0, -1)) {
+        const marks = page.marks.filter(({ kind }) => kind === 'system' || kind === 'neck' || kind === 'box');
+        const lowest = Math.max(...marks.map((mark) => mark.y + heightOf(mark)));
+        expect(lowest, `sample ${sample}`).toBeGreaterThan(page.height * 0.6);
+      }
+    }
+  });
+
+  test('is never stretched beyond its margins', () => {
+    for (const page of layOut(lessonWith({ print: 'large', blocks: [...HANDOUT_BLOCKS] })).pages) {
+      expect(depth(page)).toBeLessThanOrEqual(page.height - points(15));
     }
   });
 });

@@ -5,6 +5,7 @@ export { type ChartBarEdit, editChartBar, typedChord } from './commands/bars';
 export { discardParked, setChartText, setKey, setMetre, takeSuggestion } from './commands/chart';
 export { anotherTake, type Composition, composePiece, keepBar, takeIdea } from './commands/compose';
 export { type BarRange, clearPins, keepPosition, setPins } from './commands/hand';
+export { leaveOut } from './commands/handout';
 export { linePiece } from './commands/piece';
 export { addPiece, copyPiece, movePiece, removePiece, renamePiece, setBlankBars } from './commands/pieces';
 export {

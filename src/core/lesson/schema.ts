@@ -16,7 +16,7 @@ import { type Level, TECHNIQUES } from '../line';
 import { NAMINGS } from '../theory';
 import { COUNTS } from './count';
 import { CLICK_BEATS, PLAYING_LIMITS } from './playing';
-import { HANDOUT_BLOCKS, LESSON_FORMAT, LESSON_VERSION, type Lesson } from './types';
+import { HANDOUT_BLOCKS, LESSON_FORMAT, LESSON_VERSION, type Lesson, PRACTICE_STEPS } from './types';
 
 /** Long enough for any real lesson, short enough that a hostile file cannot make the page stall. */
 const LIMITS = {
@@ -189,6 +189,10 @@ const playingSchema = z.object({
 
 const feelSchema = z.enum(FEEL_IDS);
 
+const blocksSchema = z
+  .array(z.enum(HANDOUT_BLOCKS))
+  .check(z.refine((blocks) => new Set(blocks).size === blocks.length, 'a part of the handout comes twice'));
+
 const linePieceSchema = z.object({
   kind: z.literal('line'),
   id: name,
@@ -210,6 +214,7 @@ const linePieceSchema = z.object({
   sections: z.array(sectionSchema).check(z.maxLength(LIMITS.sections)),
   parkedSections: z.array(sectionSchema).check(z.maxLength(LIMITS.sections)),
   takes: z.array(takeSchema).check(z.maxLength(LIMITS.takes)),
+  leftOut: z.exactOptional(blocksSchema),
 });
 
 const blankPieceSchema = z.object({
@@ -218,6 +223,7 @@ const blankPieceSchema = z.object({
   name,
   metre: metreSchema,
   bars: whole(1, 64),
+  leftOut: z.exactOptional(blocksSchema),
 });
 
 const handoutSchema = z.object({
@@ -227,16 +233,13 @@ const handoutSchema = z.object({
   counting: z.exactOptional(z.boolean()),
   positions: z.exactOptional(z.boolean()),
   parts: z.exactOptional(z.enum(['both', 'staff', 'tab'])),
-  blocks: z.exactOptional(
-    z
-      .array(z.enum(HANDOUT_BLOCKS))
-      .check(
-        z.refine((blocks) => new Set(blocks).size === blocks.length, 'a part of the handout comes twice'),
-      ),
-  ),
+  blocks: z.exactOptional(blocksSchema),
   print: z.exactOptional(z.enum(['normal', 'large'])),
   onePage: z.exactOptional(z.boolean()),
   code: z.exactOptional(z.boolean()),
+  steps: z.exactOptional(
+    z.array(z.string().check(z.maxLength(PRACTICE_STEPS.length))).check(z.maxLength(PRACTICE_STEPS.most)),
+  ),
   header: z.exactOptional(name),
   student: z.exactOptional(name),
   logo: z.exactOptional(

@@ -90,6 +90,8 @@ export interface LinePiece {
   readonly parkedSections: readonly LineSection[];
   /** Takes worth recalling, the latest last. */
   readonly takes: readonly StoredTake[];
+  /** Parts of the handout that this piece goes without. */
+  readonly leftOut?: readonly HandoutBlock[];
 }
 
 /** Empty staff and tab for the student's own line. */
@@ -99,6 +101,8 @@ export interface BlankPiece {
   readonly name: string;
   readonly metre: Metre;
   readonly bars: number;
+  /** Parts of the handout that this piece goes without. */
+  readonly leftOut?: readonly HandoutBlock[];
 }
 
 export type Piece = LinePiece | BlankPiece;
@@ -139,7 +143,12 @@ export interface HandoutSettings {
   readonly logo?: string;
   /** A QR code of the lesson's link at the end; none when left out. */
   readonly code?: boolean;
+  /** What to do with the sheet, a sentence a box to tick; the usual steps when left out. */
+  readonly steps?: readonly string[];
 }
+
+/** How much of a handout's practice steps is kept: more would fill a page of their own. */
+export const PRACTICE_STEPS = { most: 12, length: 300 } as const;
 
 export interface InstrumentSettings {
   readonly openStrings: readonly SpelledPitch[];

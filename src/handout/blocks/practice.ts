@@ -1,29 +1,36 @@
-import type { LineSheet, Sheet } from '../../core/lesson';
+import { type Lesson, type LineSheet, type Rung, type Sheet, toldTempo } from '../../core/lesson';
 import { proposeLadder } from '../../core/performance';
 import type { Mark } from '../layout/marks';
 import { joinRows, paragraphRows, type Row, textRow } from '../layout/rows';
 import type { BlockContext } from './context';
-import { tempoText } from './facts';
+import { toldTempoText } from './facts';
 
-/** The order of practising: clap, drums only, with a guiding bass, without it, answer (common practice, no source). */
-const STEPS = [
-  'Clap the rhythm and count aloud; whisper the rests.',
-  'Loop one or two bars with the drums only, then four, then all.',
-  'Play along with the bass as a guide, then without it.',
-  'Play a bar as it is written, and answer with a bar of your own.',
-] as const;
+/** A line with the rungs of its ladder. */
+interface Climb {
+  readonly line: LineSheet;
+  readonly rungs: readonly Rung[];
+}
 
-/** Practice steps with boxes to tick, and a tempo ladder for every line. */
-export function practiceRows(sheets: readonly Sheet[], context: BlockContext): readonly Row[] {
-  const lines = sheets.flatMap((sheet) => (sheet.kind === 'line' ? [sheet] : []));
-  if (lines.length === 0) return [];
+/** Practice steps with boxes to tick, and a tempo ladder for every line: the teacher's own, where there is one. */
+export function practiceRows(
+  lesson: Lesson,
+  sheets: readonly Sheet[],
+  context: BlockContext,
+): readonly Row[] {
+  const climbs = sheets.flatMap((line): readonly Climb[] => {
+    if (line.kind !== 'line') return [];
+    const piece = lesson.pieces.find(({ id }) => id === line.id);
+    const own = piece?.kind === 'line' ? piece.playing.ladder?.rungs : undefined;
+    return [{ line, rungs: own ?? proposeLadder(line.tempo) }];
+  });
+  if (climbs.length === 0) return [];
   const rows = [
-    ...STEPS.map((step) => tickRow(step, context)),
-    ...lines.map((line) => ladderRow(line, lines.length > 1, context)),
+    ...context.settings.steps.filter((step) => step.trim() !== '').map((step) => tickRow(step, context)),
+    ...climbs.map((climb) => ladderRow(climb, climbs.length > 1, context)),
   ];
   return [
     textRow('Practice', context.sizes.heading, { gap: context.spacing.blockGap, keepWithNext: true }),
-    ...rows.map((row, index) => ({ ...row, keepWithNext: index === 0 || index === rows.length - 2 })),
+    ...rows.map((row, index) => ({ ...row, keepWithNext: index < rows.length - 1 })),
   ];
 }
 
@@ -43,26 +50,41 @@ const tickBox = (x: number, size: number): Mark => ({
   height: size * 0.85,
 });
 
-function ladderRow(line: LineSheet, named: boolean, context: BlockContext): Row {
+const ROUND_WORDS = ['', 'one good time', 'two good times', 'three good times', 'four good times'] as const;
+
+/** How long to stay on a rung; nothing where the rungs differ, for then each says it. */
+function stepUp(rungs: readonly Rung[]): string {
+  const [first] = rungs;
+  if (first === undefined || rungs.some(({ rounds }) => rounds !== first.rounds)) return '';
+  const times = ROUND_WORDS[first.rounds] ?? `${first.rounds} good times`;
+  return `, a step up after ${times}${first.rounds > 1 ? ' in a row' : ''}`;
+}
+
+function ladderRow({ line, rungs }: Climb, named: boolean, context: BlockContext): Row {
   const { body } = context.sizes;
-  const label = `${named ? `${line.name}: tempo` : 'Tempo'} ladder up to ${tempoText(line.metre, line.tempo)}, a step up after three good times in a row`;
+  const rule = stepUp(rungs);
+  const top = rungs.at(-1)?.tempo ?? line.tempo;
+  const label = `${named ? `${line.name}: tempo` : 'Tempo'} ladder up to ${toldTempoText(line, top)}${rule}`;
   const words = joinRows(paragraphRows(label, body, context.width, context.measure));
-  const step = body.size * 5;
-  const rungs = proposeLadder(line.tempo).flatMap(({ tempo }, index): readonly Mark[] => [
-    { ...tickBox(index * step, body.size), y: words.height + 2 + body.size * 0.15 },
-    {
-      kind: 'text',
-      text: String(tempo),
-      ...body,
-      x: index * step + body.size * 1.25,
-      y: words.height + 2 + body.size * 0.95,
-      anchor: 'start',
-    },
-  ]);
+  const texts = rungs.map(({ tempo, rounds }) =>
+    rule === '' ? `${toldTempo(line, tempo)} (${rounds} times)` : String(toldTempo(line, tempo)),
+  );
+  const step = Math.max(body.size * 5, ...texts.map((text) => context.measure(text, body) + body.size * 2.5));
+  const inLine = Math.max(1, Math.floor((context.width + body.size) / step));
+  const lineHeight = body.size * 1.5;
+  const marks = texts.flatMap((text, index): readonly Mark[] => {
+    const x = (index % inLine) * step;
+    const y = words.height + 2 + Math.floor(index / inLine) * lineHeight;
+    const box = tickBox(x, body.size);
+    return [
+      { ...box, y: y + box.y },
+      { kind: 'text', text, ...body, x: x + body.size * 1.25, y: y + body.size * 0.95, anchor: 'start' },
+    ];
+  });
   return {
-    height: words.height + 2 + body.size * 1.3,
+    height: words.height + 2 + body.size * 1.3 + (Math.ceil(texts.length / inLine) - 1) * lineHeight,
     gap: 6,
     keepWithNext: false,
-    marks: [...words.marks, ...rungs],
+    marks: [...words.marks, ...marks],
   };
 }

@@ -19,7 +19,7 @@ const MOST = 6;
 /** Pictures side by side, and the width of their drawing, which sets how large its texts are on the page. */
 const LOOKS = {
   normal: { columns: 3, drawing: 205 },
-  large: { columns: 1, drawing: 400 },
+  large: { columns: 2, drawing: 200 },
 } as const;
 const GAP = 14;
 

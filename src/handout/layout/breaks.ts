@@ -88,6 +88,33 @@ export function isStranded(pages: readonly (readonly Row[])[], room: Room): bool
   return pages.length > 1 && last !== undefined && rowsHeight(last) / room.later < LEAST_FILL;
 }
 
+/** How much of the pages before the last stays white, as a cost: one half-empty page is worse than two quarters. */
+export function whiteness(pages: readonly (readonly Row[])[], room: Room): number {
+  return pages.slice(0, -1).reduce((sum, rows, index) => {
+    const height = index === 0 ? room.first : room.later;
+    return sum + Math.max(0, 1 - rowsHeight(rows) / height) ** 2;
+  }, 0);
+}
+
+/** White space above a row grows to this many times itself at most, and by so many points, to fill a page. */
+const MOST_TIMES = 3;
+const MOST_MORE = 30;
+
+/**
+ * The rows of a page that another follows, with the white space between them grown so that they reach down to the
+ * page's foot, as far as that still looks like one page.
+ */
+export function spreadOut(rows: readonly Row[], height: number): readonly Row[] {
+  const left = height - rowsHeight(rows);
+  const growth = rows.map(({ gap }, index) =>
+    index === 0 ? 0 : Math.min(MOST_MORE, gap * (MOST_TIMES - 1)),
+  );
+  const most = growth.reduce((sum, more) => sum + more, 0);
+  if (left <= 0 || most === 0) return rows;
+  const share = Math.min(1, left / most);
+  return rows.map((row, index) => ({ ...row, gap: row.gap + (growth[index] ?? 0) * share }));
+}
+
 /** Height of rows set one under the other. */
 export const rowsHeight = (rows: readonly Row[]): number =>
   rows.reduce((sum, row, index) => sum + row.height + (index === 0 ? 0 : row.gap), 0);

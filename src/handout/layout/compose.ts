@@ -51,7 +51,8 @@ export function composeRows(copy: Copy, spacing: Spacing, tools: Tools): Compose
     ...copy.sheets.flatMap((sheet) => {
       const own = copy.lesson.pieces.find(({ id }) => id === sheet.id);
       const set = { sheet, piece: own?.kind === 'line' ? own : undefined, named: copy.sheets.length > 1 };
-      return pieceRows(set, piece, context);
+      const parts = piece.filter((block) => !(own?.leftOut ?? []).includes(block));
+      return pieceRows(set, parts, context);
     }),
     ...after.flatMap(ofSheet),
     ...codeRows(copy.code, context),
@@ -62,7 +63,7 @@ export function composeRows(copy: Copy, spacing: Spacing, tools: Tools): Compose
 function sheetBlockRows(block: HandoutBlock, copy: Copy, context: BlockContext): readonly Row[] {
   switch (block) {
     case 'practice':
-      return practiceRows(copy.sheets, context);
+      return practiceRows(copy.lesson, copy.sheets, context);
     case 'notes':
       return noteRows(copy.lesson.notes, context);
     case 'cautions':

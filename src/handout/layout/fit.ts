@@ -1,6 +1,6 @@
 import type { HandoutBlock } from '../../core/lesson';
 import type { ScoreLayout } from '../../score';
-import { breakPages, isStranded, type Room } from './breaks';
+import { breakPages, isStranded, type Room, whiteness } from './breaks';
 import { type Copy, composeRows, type Tools } from './compose';
 import type { Row } from './rows';
 import { type Spacing, sizesFor } from './sizes';
@@ -29,16 +29,40 @@ export function fitPages(copy: Copy, room: Room, tools: Tools): FittedPages {
     .map((spacing) => set(spacing))
     .filter((pages) => pages.pages.length < first.pages.length);
   const wanted = copy.settings.onePage ? 1 : Number.POSITIVE_INFINITY;
-  const chosen = better.find((pages) => pages.pages.length <= wanted) ?? better[0] ?? first;
+  const chosen =
+    better.find((pages) => pages.pages.length <= wanted) ?? better[0] ?? fuller(first, room, set, closer);
   const closest = spacings.at(-1) ?? comfortable;
   const fits = (what: Copy) => set(closest, what).pages.length === 1;
   const unmet = copy.settings.onePage && chosen.pages.length > 1;
   return { ...chosen, remarks: unmet ? [onePageRemark(copy, chosen.pages.length, fits)] : [] };
 }
 
+type SetPages = ReturnType<typeof setPages>;
+
+/** A page left clearly whiter than need be: a quarter of one page or the like. */
+const CLEARLY = 0.25 ** 2;
+
+/** The pages as they are, or with things closer where that fills the pages before the last clearly better. */
+function fuller(
+  first: SetPages,
+  room: Room,
+  set: (spacing: Spacing) => SetPages,
+  closer: readonly Spacing[],
+): SetPages {
+  const white = whiteness(first.pages, room);
+  if (white < CLEARLY) return first;
+  const staff = first.spacing.staff;
+  const others = closer.filter((spacing) => spacing.staff === staff).map((spacing) => set(spacing));
+  return (
+    others.find(
+      ({ pages }) => pages.length === first.pages.length && whiteness(pages, room) < white - CLEARLY / 2,
+    ) ?? first
+  );
+}
+
 function setPages(copy: Copy, spacing: Spacing, room: Room, tools: Tools) {
   const { rows, scores } = composeRows(copy, spacing, tools);
-  return { pages: breakPages(rows, room), scores };
+  return { pages: breakPages(rows, room), scores, spacing };
 }
 
 type Part = HandoutBlock | 'blank bars' | 'code';

@@ -3,7 +3,7 @@ import type { ScoreLayout, ScoreOptions } from '../../score';
 import type { Logo } from '../blocks/head';
 import type { LessonCode } from '../code/lesson-code';
 import { type FullSettings, fullSettings } from '../model/settings';
-import type { Room } from './breaks';
+import { type Room, spreadOut } from './breaks';
 import type { Tools } from './compose';
 import { fitPages } from './fit';
 import { type Mark, moved, type TextMeasure } from './marks';
@@ -56,9 +56,12 @@ export function handoutPages(
   return {
     paper: settings.paper,
     title: lesson.title,
-    pages: pages.map((rows, index) =>
-      placePage(rows, { index, count: pages.length, title: lesson.title }, settings, paper, tools.measure),
-    ),
+    pages: pages.map((rows, index) => {
+      const isLast = index === pages.length - 1;
+      const spread = isLast ? rows : spreadOut(rows, index === 0 ? room.first : room.later);
+      const folio = { index, count: pages.length, title: lesson.title };
+      return placePage(spread, folio, settings, paper, tools.measure);
+    }),
     scores,
     remarks,
   };

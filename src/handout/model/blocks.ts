@@ -1,4 +1,4 @@
-import { HANDOUT_BLOCKS, type HandoutBlock, type HandoutSettings } from '../../core/lesson';
+import { HANDOUT_BLOCKS, type HandoutBlock, type HandoutSettings, type Piece } from '../../core/lesson';
 import { fullSettings } from './settings';
 
 /** What a part of the handout is called, for the designer and in sentences about the page. */
@@ -34,6 +34,17 @@ export function blockChoices(settings: HandoutSettings): readonly BlockChoice[] 
     name: BLOCK_NAMES[block],
     shown: shown.includes(block),
   }));
+}
+
+/** The printed parts that a piece can have, and whether it has them; blank bars have only themselves. */
+export function piecePartChoices(settings: HandoutSettings, piece: Piece): readonly BlockChoice[] {
+  return partBlocks(fullSettings(settings).blocks)
+    .piece.filter((block) => piece.kind === 'line' || block === 'music')
+    .map((block) => ({
+      block,
+      name: piece.kind === 'blank' ? 'The bars' : BLOCK_NAMES[block],
+      shown: !(piece.leftOut ?? []).includes(block),
+    }));
 }
 
 /**

@@ -1,4 +1,5 @@
 import type { HandoutSettings } from '../../core/lesson';
+import { fullSettings } from './settings';
 
 /** A set of choices for an occasion; common practice, no source. */
 export interface HandoutPreset {
@@ -7,7 +8,10 @@ export interface HandoutPreset {
   /** One sentence for the teacher. */
   readonly description: string;
   readonly settings: Required<
-    Pick<HandoutSettings, 'blocks' | 'degrees' | 'fingers' | 'counting' | 'print' | 'onePage'>
+    Pick<
+      HandoutSettings,
+      'blocks' | 'degrees' | 'fingers' | 'counting' | 'positions' | 'parts' | 'print' | 'onePage'
+    >
   >;
 }
 
@@ -15,12 +19,15 @@ export const HANDOUT_PRESETS: readonly HandoutPreset[] = [
   {
     id: 'first lesson',
     name: 'First lesson',
-    description: 'Large print with the counting, the fingers and the rhythm to clap.',
+    description:
+      'Large print on staff and tab, with the shapes, the rhythm to clap, the counting and the fingers.',
     settings: {
-      blocks: ['facts', 'rhythm', 'music', 'notes', 'cautions'],
+      blocks: ['facts', 'shapes', 'rhythm', 'music', 'notes', 'cautions'],
       degrees: false,
       fingers: true,
       counting: true,
+      positions: false,
+      parts: 'both',
       print: 'large',
       onePage: false,
     },
@@ -28,12 +35,15 @@ export const HANDOUT_PRESETS: readonly HandoutPreset[] = [
   {
     id: 'homework',
     name: 'Homework',
-    description: 'Everything to practise by, on one page if it fits.',
+    description:
+      'Staff and tab with degrees, fingers and hand positions, and the steps to practise by; on one page if it fits.',
     settings: {
       blocks: ['facts', 'music', 'practice', 'notes', 'cautions'],
       degrees: true,
       fingers: true,
       counting: false,
+      positions: true,
+      parts: 'both',
       print: 'normal',
       onePage: true,
     },
@@ -41,12 +51,15 @@ export const HANDOUT_PRESETS: readonly HandoutPreset[] = [
   {
     id: 'test',
     name: 'Test',
-    description: 'The line alone: no degrees, fingers or counting to read it from.',
+    description:
+      'The staff alone, to be read: no tab, degrees, fingers, counting or hand positions, and no help beside it.',
     settings: {
       blocks: ['facts', 'music', 'notes'],
       degrees: false,
       fingers: false,
       counting: false,
+      positions: false,
+      parts: 'staff',
       print: 'normal',
       onePage: true,
     },
@@ -59,18 +72,17 @@ export const applyPreset = (settings: HandoutSettings, preset: HandoutPreset): H
   ...preset.settings,
 });
 
-/** The preset whose choices the settings are; null when the teacher has made others. */
+/** The preset whose choices are in force; null when the teacher has made others. */
 export function presetOf(settings: HandoutSettings): HandoutPreset | null {
-  const matches = (preset: HandoutPreset) => {
-    const wanted = preset.settings;
-    return (
-      settings.degrees === wanted.degrees &&
-      settings.fingers === wanted.fingers &&
-      settings.counting === wanted.counting &&
-      settings.print === wanted.print &&
-      settings.onePage === wanted.onePage &&
-      settings.blocks?.join() === wanted.blocks.join()
-    );
-  };
+  const chosen = fullSettings(settings);
+  const matches = ({ settings: wanted }: HandoutPreset) =>
+    chosen.degrees === wanted.degrees &&
+    chosen.fingers === wanted.fingers &&
+    chosen.counting === wanted.counting &&
+    chosen.positions === wanted.positions &&
+    chosen.parts === wanted.parts &&
+    chosen.print === wanted.print &&
+    chosen.onePage === wanted.onePage &&
+    chosen.blocks.join() === wanted.blocks.join();
   return HANDOUT_PRESETS.find(matches) ?? null;
 }

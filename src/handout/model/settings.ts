@@ -1,4 +1,5 @@
 import type { HandoutBlock, HandoutSettings } from '../../core/lesson';
+import { USUAL_STEPS } from './steps';
 
 /** Handout settings with every choice made. */
 export interface FullSettings extends Required<Omit<HandoutSettings, 'logo'>> {
@@ -23,6 +24,7 @@ export function fullSettings(settings: HandoutSettings): FullSettings {
     code: settings.code ?? false,
     header: settings.header ?? '',
     student: settings.student ?? '',
+    steps: settings.steps ?? USUAL_STEPS,
     logo: settings.logo ?? null,
   };
 }

@@ -188,6 +188,8 @@ function boxedText(name: string, x: number, limit: number, { sizes }: Style): re
 }
 
 const ROW_GAP = 6;
+/** Below a tab alone no bracket holds the rows off the frets of its lowest line. */
+const TAB_ALONE_GAP = 4;
 
 /** Fingers, degrees and counting under the tab, one row each. */
 export function marksBelow(tab: readonly Mark[], bars: readonly PlacedBar[], style: Style): readonly Mark[] {
@@ -215,7 +217,8 @@ export function marksBelow(tab: readonly Mark[], bars: readonly PlacedBar[], sty
   if (options.fingers) row('finger', 'finger', sizes.finger, eventTexts('finger'));
   if (options.degrees) row('degree', 'degree', sizes.degree, eventTexts('degree'));
   if (options.counting) row('counting', 'count', sizes.counting, (placed) => placed.bar.content.counts);
-  let lowest = Math.max(STAFF_HEIGHT, boxOf(tab)?.bottom ?? 0);
+  const apart = options.parts === 'tab' ? TAB_ALONE_GAP : 0;
+  let lowest = Math.max(STAFF_HEIGHT, boxOf(tab)?.bottom ?? 0) + apart;
   return rows.flatMap(({ name, texts }) => {
     const box = boxOf(texts);
     if (!box) return [];
