@@ -1,32 +1,10 @@
 import { expect, test } from 'vitest';
 import { boundsOf, passageOf } from '../../src/app/pages/playing';
-import {
-  checkLesson,
-  deriveSheet,
-  type Lesson,
-  type LinePiece,
-  newLesson,
-  parseLesson,
-  printLesson,
-  setChartText,
-  setPlaying,
-} from '../../src/core/lesson';
-
-function lessonOf(chart: string, passage: LinePiece['playing']['passage'] = null): Lesson {
-  const empty = newLesson('lesson', 'Lesson');
-  const id = empty.pieces[0]?.id ?? '';
-  return setPlaying(setChartText(empty, id, chart), id, { passage });
-}
-
-function lineOf(lesson: Lesson) {
-  const [piece] = lesson.pieces;
-  const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
-  if (piece?.kind !== 'line' || sheet?.kind !== 'line') throw new Error('The lesson has no line');
-  return { piece, sheet };
-}
+import { checkLesson, parseLesson, printLesson } from '../../src/core/lesson';
+import { lessonOf, lineOf } from './lines';
 
 const passageIn = (chart: string, first: number, last: number) => {
-  const { piece, sheet } = lineOf(lessonOf(chart, { first, last }));
+  const { piece, sheet } = lineOf(lessonOf({ chart, playing: { passage: { first, last } } }));
   return passageOf(piece, sheet);
 };
 
@@ -34,8 +12,8 @@ const PICKUP = '(1) C | F | G | C |';
 const WHOLE = '| C | F | G | C |';
 
 test('bars are counted as written: a pickup is bar 0', () => {
-  expect(boundsOf(lineOf(lessonOf(PICKUP)).sheet)).toEqual({ least: 0, most: 3 });
-  expect(boundsOf(lineOf(lessonOf(WHOLE)).sheet)).toEqual({ least: 1, most: 4 });
+  expect(boundsOf(lineOf(lessonOf({ chart: PICKUP })).sheet)).toEqual({ least: 0, most: 3 });
+  expect(boundsOf(lineOf(lessonOf({ chart: WHOLE })).sheet)).toEqual({ least: 1, most: 4 });
 });
 
 test('a passage is held within the chart, and everything is no passage', () => {
@@ -48,12 +26,12 @@ test('a passage is held within the chart, and everything is no passage', () => {
 });
 
 test('a passage from the pickup on is kept in the lesson file', () => {
-  const lesson = lessonOf(PICKUP, { first: 0, last: 2 });
+  const lesson = lessonOf({ chart: PICKUP, playing: { passage: { first: 0, last: 2 } } });
   expect(parseLesson(printLesson(lesson))).toMatchObject({ ok: true, value: lesson });
 });
 
 test('the lesson check names the bars without notes as they are written', () => {
-  expect(checkLesson(lessonOf('(1) N.C. | F | G |'))).toMatchObject([
+  expect(checkLesson(lessonOf({ chart: '(1) N.C. | F | G |' }))).toMatchObject([
     { bar: 1, message: expect.stringMatching(/^Bars 1, 2 have no notes/) },
   ]);
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { bpm, COMMON_TIME, type Metre } from '../../src/core/base';
-import { feelById, swingRatio } from '../../src/core/feel';
+import { type FeelId, feelById, swingRatio } from '../../src/core/feel';
 import {
   buildPerformance,
   type ClickEvent,
@@ -334,6 +334,18 @@ describe('the rhythm section', () => {
       grid(performance, bar, 'snare') === plain ? [] : [bar + 1],
     );
     expect(differing).toEqual([4, 8]);
+  });
+
+  test('a pattern of two bars alternates in every section, also after a pickup', () => {
+    const rims = (chart: string, feel: FeelId): string[] => {
+      const performance = buildPerformance(sheetOf({ chart, feel }), PLAIN);
+      return performance.bars.map((_, bar) => grid(performance, bar, 'rim'));
+    };
+    const [first, second] = ['x-----x-----x---', '----x-----x-----'];
+    expect(rims('| C | F | C |\nBridge:\n| F | C |', 'bossa')).toEqual([first, second, first, first, second]);
+    expect(rims('(1) C | F | G | C |', 'bossa').slice(1)).toEqual([first, second, first]);
+    expect(rims('(1) C | F | G | C | F |', 'bossa').at(-1)).toBe('----x---x-x-x-x-');
+    expect(new Set(rims('| C | F | C |', 'one-drop')).size).toBe(1);
   });
 
   test('a crash opens the section after a fill', () => {

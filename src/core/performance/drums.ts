@@ -10,12 +10,14 @@ const STRENGTH = { plain: 88, accent: 112, crash: 104 } as const;
 /** A fill comes after four bars at the soonest, whatever the phrase (common practice, no source). */
 const LEAST_BARS_BETWEEN_FILLS = 4;
 
-/** Whether the bar is the second, fourth, … of its section: the second of a pattern of two bars. */
-function isEven(chart: Chart, bar: number): boolean {
+/** A bar's place in its section, from 1, and the section's length, a pickup not counted; null outside sections. */
+function placeOf(chart: Chart, bar: number): { readonly position: number; readonly length: number } | null {
   const section = chart.sections[chart.bars[bar]?.section ?? -1];
-  const start = section?.start ?? 0;
-  const first = chart.bars[start]?.pickup === true ? start + 1 : start;
-  return (bar - first) % 2 === 1;
+  if (section === undefined) {
+    return null;
+  }
+  const pickup = chart.bars[section.start]?.pickup === true ? 1 : 0;
+  return { position: bar - section.start - pickup + 1, length: section.length - pickup };
 }
 
 /** A metre that the feel says nothing about is marked plainly: the kick on one, the hi-hat on every beat. */
@@ -38,17 +40,19 @@ function bySound(row: DrumRow): readonly DrumRow[] {
     : [row];
 }
 
-/** Whether the written bar ends a phrase that a fill answers: the last bar of all but the shortest sections does. */
+/** Whether a bar ends a phrase that a fill answers: the last bar of all but the shortest sections does. */
 function endsPhrase(chart: Chart, bar: number, phraseLength: number): boolean {
-  const section = chart.sections[chart.bars[bar]?.section ?? -1];
-  if (section === undefined) {
+  const place = placeOf(chart, bar);
+  if (place === null) {
     return false;
   }
-  const position = bar - section.start + 1;
   const period = phraseLength * Math.ceil(LEAST_BARS_BETWEEN_FILLS / phraseLength);
-  const ends = position === section.length && section.length >= LEAST_BARS_BETWEEN_FILLS;
-  return ends || position % period === 0;
+  const ends = place.position === place.length && place.length >= LEAST_BARS_BETWEEN_FILLS;
+  return ends || place.position % period === 0;
 }
+
+/** Whether the bar is the second one of a pattern of two bars. */
+const isEven = (chart: Chart, bar: number): boolean => (placeOf(chart, bar)?.position ?? 1) % 2 === 0;
 
 function rowsFor(bar: PlannedBar, chart: Chart, feel: Feel): readonly DrumRow[] {
   const known = feelMetre(feel, bar.metre);
@@ -65,8 +69,8 @@ function rowsFor(bar: PlannedBar, chart: Chart, feel: Feel): readonly DrumRow[] 
 }
 
 function isLastOfSection(chart: Chart, bar: number): boolean {
-  const section = chart.sections[chart.bars[bar]?.section ?? -1];
-  return section !== undefined && bar === section.start + section.length - 1;
+  const place = placeOf(chart, bar);
+  return place !== null && place.position === place.length;
 }
 
 /** The drums by the feel's grids, with its fill at phrase ends and a crash after a section's last fill; silent in a pickup. */

@@ -24,22 +24,22 @@ function moved(piece: LinePiece, sheet: LineSheet, by: number): Change | null {
   return first < least || last > most ? null : { passage: { first, last } };
 }
 
-const KEYS: Readonly<Record<string, (piece: LinePiece, sheet: LineSheet) => Change | null>> = {
-  ArrowUp: (piece) => faster(piece, 1),
-  ArrowDown: (piece) => faster(piece, -1),
-  ArrowLeft: (piece, sheet) => moved(piece, sheet, -1),
-  ArrowRight: (piece, sheet) => moved(piece, sheet, 1),
-  r: ({ playing }) => ({ loop: !playing.loop }),
-  b: ({ playing }) => ({ bass: !playing.bass }),
-  c: ({ playing }) => ({ click: !playing.click }),
-};
+const KEYS = new Map<string, (piece: LinePiece, sheet: LineSheet) => Change | null>([
+  ['ArrowUp', (piece) => faster(piece, 1)],
+  ['ArrowDown', (piece) => faster(piece, -1)],
+  ['ArrowLeft', (piece, sheet) => moved(piece, sheet, -1)],
+  ['ArrowRight', (piece, sheet) => moved(piece, sheet, 1)],
+  ['r', ({ playing }) => ({ loop: !playing.loop })],
+  ['b', ({ playing }) => ({ bass: !playing.bass })],
+  ['c', ({ playing }) => ({ click: !playing.click })],
+]);
 
 /**
  * What a key changes while *Play* or *Stop* has the focus; null for every other key. Keys of one character count
  * there only, so that nobody who speaks to the machine or types changes something unawares (WCAG 2.2, 2.1.4).
  */
 export const changeByKey = (key: string, piece: LinePiece, sheet: LineSheet): Change | null =>
-  KEYS[key.length === 1 ? key.toLowerCase() : key]?.(piece, sheet) ?? null;
+  KEYS.get(key.length === 1 ? key.toLowerCase() : key)?.(piece, sheet) ?? null;
 
 /** What the keys do, for the page to say. */
 export const KEYS_IN_WORDS =

@@ -226,6 +226,13 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
       store.setState(SILENT);
       player?.stop();
     },
+    /** Silence for good: gives the sound device back. */
+    end(): void {
+      store.setState(SILENT);
+      followers.clear();
+      player?.dispose();
+      player = null;
+    },
     /** Calls `follower` every frame while something sounds, and once with null when it ends. */
     follow(follower: Follower): () => void {
       followers.add(follower);
