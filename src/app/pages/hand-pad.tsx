@@ -9,7 +9,13 @@ import {
   romanNumeral,
   SHORT_SCALE,
 } from '../../core/fretboard';
-import { type InstrumentSettings, type LinePiece, setHand, setInstrument } from '../../core/lesson';
+import {
+  type InstrumentSettings,
+  type LinePiece,
+  playingHand,
+  setHand,
+  setInstrument,
+} from '../../core/lesson';
 import { formatName } from '../../core/theory';
 import { CheckField, draftMark, NumberField, SelectField } from '../controls';
 import { useAtWork, useLesson } from './session';
@@ -51,14 +57,16 @@ const scaleName = (millimetres: number): string =>
       : `${Math.round(millimetres)} mm`;
 
 /** What the summary says while the rest is folded away. */
-function summaryOf(instrument: InstrumentSettings, hand: HandSettings): string {
+function summaryOf(instrument: InstrumentSettings, piece: LinePiece): string {
+  const { hand, level } = piece;
   const size = sizeOf(hand);
+  const highest = playingHand(piece).highestFret;
   return [
     `${instrument.frets} frets`,
     scaleName(instrument.scaleLength),
     ...(instrument.leftHanded === true ? ['left-handed'] : []),
     size === 'own' ? `${hand.comfortableSpan} mm hand` : `${size}’s hand`,
-    `up to fret ${hand.highestFret}`,
+    `up to fret ${highest}${highest < hand.highestFret ? ` at level ${level}` : ''}`,
   ].join(', ');
 }
 
@@ -84,7 +92,7 @@ export function HandPad({ piece }: { readonly piece: LinePiece }) {
     <details className="hand-pad">
       <summary>
         <span className="pad__heading">The hand</span>{' '}
-        <span className="hand-pad__facts">{summaryOf(instrument, hand)}</span>
+        <span className="hand-pad__facts">{summaryOf(instrument, piece)}</span>
       </summary>
       <div className="aims hand-pad__fields">
         <OwnTuning

@@ -54,11 +54,10 @@ export function checkLesson(lesson: Lesson): readonly Finding[] {
     if (piece.kind !== 'line' || sheet.kind !== 'line') {
       return [];
     }
-    const music = sheet.findings.map(({ bar, message, repair }) => ({
-      pieceId: piece.id,
-      bar,
-      message: `${message} ${repair}`,
-    }));
+    // What lies too far up the neck is the hand's to say, who knows where it is played.
+    const music = sheet.findings
+      .filter(({ kind }) => kind !== 'fret')
+      .map(({ bar, message, repair }) => ({ pieceId: piece.id, bar, message: `${message} ${repair}` }));
     return [
       ...withoutNotes(sheet),
       ...checkHand(piece, lesson.instrument).map((finding) => ({ pieceId: piece.id, ...finding })),

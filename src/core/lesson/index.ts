@@ -28,7 +28,7 @@ export { transposeLesson, transposeTo } from './commands/transpose';
 export * from './count';
 export { newBlankPiece, newLesson, newLinePiece } from './create';
 export { describeLessonProblem, type LessonProblem, parseLesson, printLesson, readLesson } from './file';
-export type { NotePlace } from './fingering';
+export { type NotePlace, playingHand } from './fingering';
 export { type HandLine, handLine, type Passage, pinPlace, type WayToPlay, waysToPlay } from './hand';
 export type { Repair } from './hand-check';
 export { ideasFor } from './ideas';
