@@ -1,5 +1,6 @@
 import { failure, type Result, success } from '../core/base';
 import type { RenderAnswer, RenderCall, RenderJob, RenderReply } from './messages';
+import { startWorker } from './start-worker';
 
 const NOT_COMPUTED =
   'The sound could not be computed. Close other pages that need much memory, then press Play again.';
@@ -40,7 +41,7 @@ export function createRenderer(): Renderer {
   };
 
   const start = (): Worker => {
-    const started = new Worker(new URL('./render-worker.ts', import.meta.url), { type: 'module' });
+    const started = startWorker();
     started.addEventListener('message', ({ data }: MessageEvent<RenderReply>) => {
       const settle = waiting.get(data.id);
       waiting.delete(data.id);

@@ -14,6 +14,11 @@ export interface OpenOptions {
   readonly path?: string;
   /** Anything else Playwright lets a context have: `reducedMotion`, `colorScheme`, `hasTouch`, `locale`. */
   readonly context?: BrowserContextOptions;
+  /**
+   * Leaves the service worker on. Elsewhere the page finds none, as in a private window: fetching the whole app for
+   * later would cost every test a second.
+   */
+  readonly serviceWorker?: boolean;
   /** Runs before the page is loaded: routes, init scripts, stored documents. */
   readonly prepare?: (page: Page) => Promise<void>;
 }
@@ -79,6 +84,11 @@ async function open(address: string, options: OpenOptions): Promise<OpenPage> {
   const page = await context.newPage();
   const complaints: string[] = [];
   await listen(page, new URL(address).origin, complaints);
+  if (options.serviceWorker !== true) {
+    await page.addInitScript(() =>
+      Object.defineProperty(Navigator.prototype, 'serviceWorker', { value: undefined }),
+    );
+  }
   const result: OpenPage = {
     page,
     address,

@@ -1,6 +1,7 @@
 import type { Session } from '../state';
 import { saveLessonFile } from './exports';
 import type { Playback } from './playing';
+import { usePracticeView } from './practice-view';
 import { ProblemBoundary } from './problem';
 import { AtWorkProvider } from './session';
 import { WritingPage } from './writing-page';
@@ -12,11 +13,10 @@ interface AppProps {
 
 /** The whole page for one teacher at work. */
 export function App({ session, playback }: AppProps) {
+  const practice = usePracticeView();
   return (
     <ProblemBoundary onSave={() => saveLessonFile(session.lessons.getState().lesson)}>
-      <AtWorkProvider value={{ session, playback }}>
-        <WritingPage />
-      </AtWorkProvider>
+      <AtWorkProvider value={{ session, playback }}>{practice ?? <WritingPage />}</AtWorkProvider>
     </ProblemBoundary>
   );
 }

@@ -5,8 +5,10 @@ import type { Session } from '../state';
 import { lineAtHand } from './at-hand';
 import { fileStem, saveFile } from './files';
 import { printLessonHandout, saveHandout } from './handout-files';
-import { mixOf, performanceOf } from './playing';
-import { useAtWork } from './session';
+import { mixOf, type Playback, performanceOf } from './playing';
+import { savePracticePage } from './practice-file';
+import { openPracticeView } from './practice-view';
+import { useAtWork, useEditor, useLesson } from './session';
 import { runWork } from './work';
 
 const NOT_LOADED =
@@ -102,16 +104,29 @@ const LONG_LINK =
 const NO_CLIPBOARD =
   'This browser does not let the page copy the link. Send the lesson file instead: it holds the same lesson.';
 
-async function copyLink(session: Session, lesson: Lesson): Promise<void> {
+const COPIED_FOR_PRACTICE =
+  'The link is copied. It holds the whole lesson and opens the practice page, on which nothing of the lesson can be changed.';
+
+/** The address of the app itself: without a query, and without a lesson. */
+const appAddress = (): string => window.location.href.replace(/[?#].*$/, '');
+
+async function copyLink(session: Session, lesson: Lesson, page: 'lesson' | 'practice page'): Promise<void> {
   const { writeLessonLink } = await import('../../core/exchange');
-  const link = writeLessonLink(lesson, window.location.href);
+  const link = writeLessonLink(lesson, appAddress() + (page === 'lesson' ? '' : '?practice'));
+  const copied = page === 'lesson' ? COPIED : COPIED_FOR_PRACTICE;
   try {
     await navigator.clipboard.writeText(link);
   } catch {
     session.editor.setState({ notice: NO_CLIPBOARD });
     return;
   }
-  session.editor.setState({ notice: link.length > SAFE_LINK ? `${COPIED} ${LONG_LINK}` : COPIED });
+  session.editor.setState({ notice: link.length > SAFE_LINK ? `${copied} ${LONG_LINK}` : copied });
+}
+
+/** Shows what the student will see; the lesson's own page falls silent. */
+async function showPractice(lesson: Lesson, playback: Playback): Promise<void> {
+  playback.stop();
+  await openPracticeView(lesson);
 }
 
 async function saveAudio(session: Session, lesson: Lesson): Promise<void> {
@@ -139,9 +154,20 @@ function keepAsFile(session: Session, lesson: Lesson): void {
   session.keptAsFile(lesson);
 }
 
+/** The lesson with one of its pieces alone; its title says which. */
+const onlyPiece = (lesson: Lesson, id: string): Lesson => {
+  const pieces = lesson.pieces.filter((piece) => piece.id === id);
+  return { ...lesson, title: `${lesson.title}: ${pieces[0]?.name ?? ''}`, pieces };
+};
+
 /** What the Export menu offers. */
 export function useExports(): readonly MenuGroup[] {
-  const { session } = useAtWork();
+  const { session, playback } = useAtWork();
+  const lesson = useLesson();
+  const line = lineAtHand(
+    lesson,
+    useEditor((state) => state.pieceId),
+  );
   return [
     {
       heading: 'The sheet',
@@ -201,7 +227,41 @@ export function useExports(): readonly MenuGroup[] {
         {
           label: 'Copy a link',
           note: 'The lesson is in the link itself; no server keeps it.',
-          onChoose: () => void attempt(session, 'The link', (lesson) => copyLink(session, lesson)),
+          onChoose: () => void attempt(session, 'The link', (lesson) => copyLink(session, lesson, 'lesson')),
+        },
+      ],
+    },
+    {
+      heading: 'For the student',
+      items: [
+        {
+          label: 'Practice page',
+          note: 'One file that plays and shows the lesson anywhere, also without a network.',
+          onChoose: () => void attempt(session, 'The practice page', savePracticePage),
+        },
+        ...(lesson.pieces.length > 1 && line !== null
+          ? [
+              {
+                label: `Practice page, only ${line.name}`,
+                note: 'The same with the line at hand alone.',
+                onChoose: () =>
+                  void attempt(session, 'The practice page', (whole) =>
+                    savePracticePage(onlyPiece(whole, line.id)),
+                  ),
+              },
+            ]
+          : []),
+        {
+          label: 'Copy a practice link',
+          note: 'It opens the practice page with this lesson.',
+          onChoose: () =>
+            void attempt(session, 'The link', (whole) => copyLink(session, whole, 'practice page')),
+        },
+        {
+          label: 'Look at the practice page',
+          note: 'As the student will see it, here and now.',
+          onChoose: () =>
+            void attempt(session, 'The practice page', (whole) => showPractice(whole, playback)),
         },
       ],
     },

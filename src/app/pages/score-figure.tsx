@@ -24,19 +24,22 @@ interface ScoreFigureProps {
   readonly rows: { readonly degrees: boolean; readonly fingers: boolean };
   /** Null where the bars cannot be chosen. */
   readonly bars: Bars | null;
+  /** Drawn to be read from a step away. */
+  readonly large?: boolean;
 }
 
 /** What a system is expected to take, so that the page does not jump when the drawing comes. */
 const EXPECTED = { withRows: 232, bare: 150 } as const;
 
 /** Narrow screens get a slightly smaller staff and fewer bars. */
-const sizesFor = (width: number) =>
-  width < 480
-    ? { staffSpace: 8.5, barsPerSystem: 2 }
-    : { staffSpace: width < 760 ? 9 : 10, barsPerSystem: 4 };
+const sizesFor = (width: number, large: boolean) => {
+  if (width < 480) return { staffSpace: large ? 9.5 : 8.5, barsPerSystem: 2 };
+  if (large) return { staffSpace: width < 960 ? 11 : 13, barsPerSystem: width < 960 ? 2 : 4 };
+  return { staffSpace: width < 760 ? 9 : 10, barsPerSystem: 4 };
+};
 
 /** The score of one piece: drawn system by system, with a button over every bar and a playhead. */
-export function ScoreFigure({ sheet, name, description, rows, bars }: ScoreFigureProps) {
+export function ScoreFigure({ sheet, name, description, rows, bars, large = false }: ScoreFigureProps) {
   const figure = useRef<HTMLElement>(null);
   const width = useWidth(figure);
   const state = useScore();
@@ -46,17 +49,17 @@ export function ScoreFigure({ sheet, name, description, rows, bars }: ScoreFigur
       state.kind === 'ready' && width > 0
         ? state.score.layoutScore(sheet, {
             width,
-            ...sizesFor(width),
+            ...sizesFor(width, large),
             ...rows,
             counting: false,
             measureNumbers: true,
           })
         : null,
-    [state, width, sheet, rows],
+    [state, width, sheet, rows, large],
   );
   const count = sheet.kind === 'line' ? sheet.bars.length : sheet.bars;
   const expected =
-    Math.ceil(count / sizesFor(width).barsPerSystem) *
+    Math.ceil(count / sizesFor(width, large).barsPerSystem) *
     (sheet.kind === 'line' ? EXPECTED.withRows : EXPECTED.bare);
   return (
     <figure

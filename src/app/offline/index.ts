@@ -1,0 +1,1 @@
+export { followVersions, type NewVersion } from './new-version';

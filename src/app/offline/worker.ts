@@ -1,0 +1,33 @@
+/**
+ * The service worker: after the first visit the app opens without a network. A new version is fetched beside the one
+ * in use and waits until no page of the old one is open, or until the page says that it may take over.
+ */
+import { isAsk } from './asks';
+import { answer, type Build, fileFor, install, tidy, type World } from './shelf';
+
+declare const self: ServiceWorkerGlobalScope & { readonly groundBassBuild: Build };
+
+const build = self.groundBassBuild;
+const { scope } = self.registration;
+const world: World = { caches: self.caches, fetch: (request) => self.fetch(request), scope };
+
+/** Earlier versions are deleted while no further page could still be using one. */
+async function tidyUp(): Promise<void> {
+  const windows = await self.clients.matchAll({ type: 'window', includeUncontrolled: true });
+  if (windows.filter(({ url }) => url.startsWith(scope)).length <= 1) await tidy(build, world);
+}
+
+self.addEventListener('install', (event) => event.waitUntil(install(build, world)));
+
+self.addEventListener('activate', (event) => event.waitUntil(tidyUp().then(() => self.clients.claim())));
+
+self.addEventListener('message', (event) => {
+  if (isAsk(event.data, 'take over')) event.waitUntil(self.skipWaiting());
+  if (isAsk(event.data, 'tidy up')) event.waitUntil(tidyUp());
+});
+
+self.addEventListener('fetch', (event) => {
+  const { url, method, mode } = event.request;
+  const file = fileFor({ url, method, page: mode === 'navigate' }, build, scope);
+  if (file !== null) event.respondWith(answer(file, build, event.request, world));
+});

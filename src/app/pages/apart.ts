@@ -1,0 +1,7 @@
+/** What the page that a lesson is written on does without at its start. */
+
+/** Fetches what keeps the app for the time without a network. */
+export const loadOffline = () => import('./new-version');
+
+/** Fetches the practice page. */
+export const loadPractice = () => import('./practice/student-page');

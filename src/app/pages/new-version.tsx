@@ -1,0 +1,49 @@
+import '../styles/new-version.css';
+import { useState } from 'react';
+import { createRoot } from 'react-dom/client';
+import { useStore } from 'zustand';
+import { followVersions, type NewVersion } from '../offline';
+import type { Session } from '../state';
+
+/**
+ * Keeps the app for the time without a network, and says when a new version is ready. It stands beside the page in an
+ * element of its own, because it comes long after the first look.
+ */
+export async function keepOffline(session: Session): Promise<void> {
+  const version = await followVersions();
+  if (version === null) return;
+  const place = document.createElement('div');
+  document.body.append(place);
+  createRoot(place).render(<NewVersionNote session={session} version={version} />);
+}
+
+interface NewVersionNoteProps {
+  readonly session: Session;
+  readonly version: NewVersion;
+}
+
+/** Shown only while the lesson is saved as it stands, so that nothing is lost by using the new version. */
+function NewVersionNote({ session, version }: NewVersionNoteProps) {
+  const ready = useStore(version, (state) => state.ready);
+  const saved = useStore(session.editor, (state) => state.saving.kind === 'saved');
+  const [putAway, setPutAway] = useState(false);
+  const use = async () => {
+    if ((await session.saveNow()).ok) version.use();
+  };
+  const shown = ready && saved && !putAway;
+  return (
+    <aside className={shown ? 'new-version' : undefined} aria-label="New version">
+      <p role="status">{shown && 'A new version is ready.'}</p>
+      {shown && (
+        <>
+          <button type="button" className="button" onClick={() => void use()}>
+            Use it now
+          </button>
+          <button type="button" className="button button--quiet" onClick={() => setPutAway(true)}>
+            Later
+          </button>
+        </>
+      )}
+    </aside>
+  );
+}

@@ -1,0 +1,36 @@
+import { success } from '../../../core/base';
+import type { Lesson } from '../../../core/lesson';
+import { type Session, startSession } from '../../state';
+import { createPlayback, type Playback } from '../playing';
+
+/** A lesson to practise with: a copy of its own, whose changes are kept nowhere. */
+export interface PracticeDesk {
+  readonly session: Session;
+  readonly playback: Playback;
+  /** Puts it away: the sound ends, and nothing of it is kept. */
+  readonly end: () => void;
+}
+
+/** Stands where the device's shelf stands for a teacher: it holds one lesson and forgets every change. */
+const forgetful = (lesson: Lesson): Parameters<typeof startSession>[0] => ({
+  list: async () => success([]),
+  load: async () => success(lesson),
+  save: async () => success(null),
+  remove: async () => success(null),
+  lastOpened: async () => success(lesson.id),
+  rememberOpened: async () => success(null),
+});
+
+/** Lays a lesson out for practising. Tempo, loop and parts can be changed; the lesson it came from stays as it is. */
+export async function layOut(lesson: Lesson): Promise<PracticeDesk> {
+  const session = await startSession(forgetful(lesson), () => () => {});
+  const playback = createPlayback(session);
+  return {
+    session,
+    playback,
+    end: () => {
+      playback.end();
+      session.end();
+    },
+  };
+}

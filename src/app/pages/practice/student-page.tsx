@@ -1,0 +1,136 @@
+import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react';
+import type { Result } from '../../../core/base';
+import type { Lesson } from '../../../core/lesson';
+import { layOut, type PracticeDesk } from './desk';
+import { lessonOfAddress, lessonOfFile, lessonOfText } from './open-lesson';
+import { PracticePage } from './practice-page';
+
+interface StudentPageProps {
+  /** The text of the lesson that came in the page's own file; null where the page came without one. */
+  readonly embedded: string | null;
+}
+
+/**
+ * The practice page by itself, away from the lesson's own page: it shows what it is given and keeps nothing. Without
+ * a lesson in its file it takes the one in the address, or a file that is opened or dropped on it.
+ */
+export function StudentPage({ embedded }: StudentPageProps) {
+  const open = embedded === null;
+  const { desk, notice, show, showFile } = useOpenedLesson();
+  useEffect(() => {
+    if (embedded !== null) {
+      void show(lessonOfText(embedded));
+      return;
+    }
+    const showLinked = () => {
+      const read = lessonOfAddress(window.location.hash);
+      if (read !== null) void show(read);
+    };
+    showLinked();
+    window.addEventListener('hashchange', showLinked);
+    return () => window.removeEventListener('hashchange', showLinked);
+  }, [embedded, show]);
+  useDroppedFile(open ? showFile : null);
+
+  const alert = (
+    <div role="alert" className={notice === null ? undefined : 'notice'}>
+      {notice !== null && <p>{notice}</p>}
+    </div>
+  );
+  const opener = open ? <OpenButton onFile={showFile} main={desk === null} /> : null;
+  if (desk === null) return <Door notice={alert}>{opener}</Door>;
+  return (
+    <PracticePage
+      key={desk.session.lessons.getState().lesson.id}
+      desk={desk}
+      actions={opener}
+      notice={alert}
+    />
+  );
+}
+
+/** Shown while no lesson is open. */
+function Door({ notice, children }: { readonly notice: ReactNode; readonly children: ReactNode }) {
+  return (
+    <main className="practice-door">
+      <h1>Practice page</h1>
+      {notice}
+      <p>
+        Open the lesson file that your teacher sent you, or drop it on this page. It stays in this browser:
+        nothing is sent anywhere, and nothing you do here changes the file.
+      </p>
+      <p>{children}</p>
+    </main>
+  );
+}
+
+function useOpenedLesson() {
+  const [desk, setDesk] = useState<PracticeDesk | null>(null);
+  const [notice, setNotice] = useState<string | null>(null);
+  const current = useRef<PracticeDesk | null>(null);
+  const show = useCallback(async (read: Result<Lesson, string>) => {
+    if (!read.ok) {
+      setNotice(read.problem);
+      return;
+    }
+    const laidOut = await layOut(read.value);
+    current.current?.end();
+    current.current = laidOut;
+    setNotice(null);
+    setDesk(laidOut);
+  }, []);
+  const showFile = useCallback(async (file: File) => show(await lessonOfFile(file)), [show]);
+  return { desk, notice, show, showFile };
+}
+
+type OnFile = (file: File) => Promise<void>;
+
+function OpenButton({ onFile, main }: { readonly onFile: OnFile; readonly main: boolean }) {
+  const chooser = useRef<HTMLInputElement>(null);
+  return (
+    <>
+      <button
+        type="button"
+        className={main ? 'button button--main' : 'button'}
+        onClick={() => chooser.current?.click()}
+      >
+        Open
+      </button>
+      <input
+        ref={chooser}
+        type="file"
+        hidden
+        accept=".json,application/json"
+        onChange={async (event) => {
+          const field = event.currentTarget;
+          const file = field.files?.[0];
+          if (file) await onFile(file);
+          field.value = '';
+        }}
+      />
+    </>
+  );
+}
+
+/** Takes a file that is dropped anywhere on the page. */
+function useDroppedFile(onFile: OnFile | null): void {
+  useEffect(() => {
+    if (onFile === null) return;
+    const holdsFile = (event: DragEvent) => event.dataTransfer?.types.includes('Files') === true;
+    const onDragOver = (event: DragEvent) => {
+      if (holdsFile(event)) event.preventDefault();
+    };
+    const onDrop = (event: DragEvent) => {
+      if (!holdsFile(event)) return;
+      event.preventDefault();
+      const file = event.dataTransfer?.files[0];
+      if (file) void onFile(file);
+    };
+    window.addEventListener('dragover', onDragOver);
+    window.addEventListener('drop', onDrop);
+    return () => {
+      window.removeEventListener('dragover', onDragOver);
+      window.removeEventListener('drop', onDrop);
+    };
+  }, [onFile]);
+}

@@ -1,0 +1,32 @@
+import type { Lesson } from '../../lesson';
+
+/** Where the lesson goes in the practice page that is a single file; the file's script finds it by its id. */
+const LESSON_PLACE = '<script type="application/json" id="lesson"></script>';
+
+/**
+ * Signs that could end the element or mean something to a reader of markup. In JSON they occur within strings only,
+ * where an escape of the same sign may stand for them (RFC 8259, section 7).
+ */
+const MARKUP = /[<>&\u2028\u2029]/g;
+
+const escaped = (sign: string): string => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`;
+
+/**
+ * Puts a lesson into the practice page that is a single file. Nothing that was typed into the lesson can become
+ * markup: it stands in a data block that is never run, without a sign that could end the block.
+ * @param template the page as it was built, with {@link LESSON_PLACE} in it
+ * @returns null when the template has no place for a lesson
+ */
+export function fillPracticePage(template: string, lesson: Lesson): string | null {
+  const at = template.indexOf(LESSON_PLACE);
+  if (at < 0) return null;
+  const json = JSON.stringify(lesson).replace(MARKUP, escaped);
+  const before = LESSON_PLACE.indexOf('</');
+  return (
+    template.slice(0, at) +
+    LESSON_PLACE.slice(0, before) +
+    json +
+    LESSON_PLACE.slice(before) +
+    template.slice(at + LESSON_PLACE.length)
+  );
+}

@@ -1,0 +1,179 @@
+import { mkdtemp, rm, stat } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { copyPiece, printLesson, sampleLesson, setNotes, setTitle } from '../../src/core/lesson';
+import { type OpenPage, openApp } from '../support/browser';
+
+/** A title and notes that would do harm if they became markup, and two lines to practise. */
+const HOSTILE = '</script><script>document.title = "taken"</script><!--';
+const LESSON = (() => {
+  const lesson = setNotes(setTitle(sampleLesson(0, 'practice'), `Week 3 ${HOSTILE}`), HOSTILE);
+  return copyPiece(lesson, lesson.pieces[0]?.id ?? '');
+})();
+const LESSON_FILE = {
+  name: 'week-3.lesson.json',
+  mimeType: 'application/json',
+  buffer: Buffer.from(printLesson(LESSON)),
+};
+
+const PATIENT = { timeout: 30_000 };
+
+const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
+const playback = (page: Page) => page.getByRole('status', { name: 'Playback' });
+const score = (page: Page) => page.getByRole('figure', { name: 'Score', exact: true });
+
+/** Opens the app with the lesson as its lesson. */
+async function openWithLesson(): Promise<OpenPage> {
+  const opened = await openApp();
+  const { page } = opened;
+  await page.locator('input[type="file"]').first().setInputFiles(LESSON_FILE);
+  await expect
+    .poll(() => page.getByRole('textbox', { name: 'Lesson title' }).inputValue())
+    .toContain('Week 3');
+  return opened;
+}
+
+async function chooseExport(page: Page, name: string): Promise<void> {
+  await button(page, 'Export').click();
+  await page.getByRole('menuitem', { name, exact: true }).click();
+}
+
+/** Listens to what an audio device of the page plays from now on: `loudest` is the highest sample so far. */
+async function listenIn(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    const connect = AudioNode.prototype.connect;
+    const loudest = { value: 0 };
+    Object.assign(window, { loudest });
+    Reflect.set(AudioNode.prototype, 'connect', function (this: AudioNode, ...to: unknown[]) {
+      if (to[0] instanceof AudioDestinationNode) {
+        const analyser = new AnalyserNode(this.context, { fftSize: 2048 });
+        Reflect.apply(connect, this, [analyser]);
+        const samples = new Float32Array(analyser.fftSize);
+        setInterval(() => {
+          analyser.getFloatTimeDomainData(samples);
+          loudest.value = Math.max(loudest.value, ...samples.map(Math.abs));
+        }, 20);
+      }
+      return Reflect.apply(connect, this, to);
+    });
+  });
+}
+
+const loudest = (page: Page): Promise<number> => page.evaluate(() => Reflect.get(window, 'loudest').value);
+
+/** Plays until the playhead has reached another bar, and has been heard. */
+async function playsAndMoves(page: Page): Promise<void> {
+  await button(page, 'Play').click();
+  await expect.poll(() => playback(page).textContent(), PATIENT).toMatch(/^Playing bar [2-9]/);
+  await expect.poll(() => loudest(page), PATIENT).toBeGreaterThan(0.01);
+  await button(page, 'Stop').click();
+  await expect.poll(() => playback(page).textContent(), PATIENT).toBe('Stopped');
+}
+
+test('the file plays from a folder of downloads, with no network and nothing from outside', async () => {
+  const folder = await mkdtemp(join(tmpdir(), 'downloads-'));
+  try {
+    const { page, expectClean } = await openWithLesson();
+    const download = page.waitForEvent('download');
+    await chooseExport(page, 'Practice page');
+    const file = join(folder, (await download).suggestedFilename());
+    await (await download).saveAs(file);
+    expect(file).toMatch(/\.practice\.html$/);
+    expect((await stat(file)).size).toBeLessThan(2_500_000);
+    expectClean();
+
+    const browser = page.context().browser();
+    const context = await browser?.newContext({ offline: true, viewport: { width: 390, height: 844 } });
+    if (!context) throw new Error('The browser is gone.');
+    const phone = await context.newPage();
+    const complaints: string[] = [];
+    phone.on('console', (message) => complaints.push(`${message.type()}: ${message.text()}`));
+    phone.on('pageerror', (problem) => complaints.push(problem.message));
+    context.on('request', (request) => {
+      if (!/^(data|blob):/.test(request.url()) && request.url() !== pathToFileURL(file).href)
+        complaints.push(`asked for ${request.url()}`);
+    });
+    await listenIn(phone);
+    await phone.goto(pathToFileURL(file).href);
+    await score(phone).locator('svg').first().waitFor();
+    expect(await phone.title()).toBe(`Week 3 ${HOSTILE}: practice page`);
+    expect(await phone.getByText(HOSTILE, { exact: true }).count()).toBe(1);
+    // The music font draws the clef: without it, a box would stand there.
+    expect(await phone.evaluate(() => document.fonts.check('20px Bravura', '\ue062'))).toBe(true);
+    await playsAndMoves(phone);
+    expect(complaints).toEqual([]);
+    await context.close();
+  } finally {
+    await rm(folder, { recursive: true });
+  }
+});
+
+test('the file may run its own script and nothing that is put into it', async () => {
+  const { address } = await openApp();
+  const html = await (await fetch(new URL('practice-page.html', address))).text();
+  const policy = /http-equiv="Content-Security-Policy" content="([^"]+)"/.exec(html)?.[1] ?? '';
+  expect(policy).toContain("default-src 'none'");
+  expect(policy).toContain("connect-src 'none'");
+  expect(policy).not.toMatch(/unsafe|https?:|\*/);
+  expect(html.match(/<script/g)).toHaveLength(3);
+});
+
+test('practising changes nothing of the lesson, and leads back to it', async () => {
+  const { page, expectClean } = await openWithLesson();
+  const before = await page.getByRole('switch', { name: 'Loop' }).getAttribute('aria-checked');
+  await chooseExport(page, 'Look at the practice page');
+  await page.getByRole('heading', { level: 1, name: 'Week 3' }).waitFor();
+  expect(await page.getByRole('textbox').count()).toBe(0);
+  await page.getByRole('heading', { name: 'Hands and ears' }).waitFor();
+  await page.getByText('Pain means stop.').waitFor();
+  await page.getByRole('switch', { name: 'Loop' }).click();
+  await page.getByRole('switch', { name: 'Bass', exact: true }).click();
+  await button(page, 'Back to the lesson').click();
+  await page.getByRole('textbox', { name: 'Chord chart' }).waitFor();
+  expect(await page.getByRole('switch', { name: 'Loop' }).getAttribute('aria-checked')).toBe(before);
+  expect(await page.getByRole('switch', { name: 'Bass', exact: true }).getAttribute('aria-checked')).toBe(
+    'true',
+  );
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Export');
+  await chooseExport(page, 'Look at the practice page');
+  await button(page, 'Back to the lesson').waitFor();
+  await page.goBack();
+  await page.getByRole('textbox', { name: 'Chord chart' }).waitFor();
+  expectClean();
+});
+
+test('a student opens a lesson file, drops another, and follows a link; nothing is kept on the device', async () => {
+  const { page, address, expectClean } = await openApp({ path: '?practice', prepare: listenIn });
+  await page.getByRole('heading', { name: 'Practice page' }).waitFor();
+  await page.locator('input[type="file"]').setInputFiles({
+    name: 'holiday.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from('{"a": 1}'),
+  });
+  await page.getByRole('alert').getByText('not a lesson').waitFor();
+  await page.locator('input[type="file"]').setInputFiles(LESSON_FILE);
+  await score(page).locator('svg').first().waitFor();
+  expect(await page.getByRole('alert').textContent()).toBe('');
+
+  await page.getByRole('combobox', { name: 'On the sheet' }).selectOption({ index: 2 });
+  expect(await page.getByRole('figure').count()).toBe(1);
+  await score(page).locator('svg').first().waitFor();
+  await playsAndMoves(page);
+
+  const other = printLesson(setTitle(sampleLesson(1, 'other'), 'Dropped'));
+  await page.evaluate((text) => {
+    const dataTransfer = new DataTransfer();
+    dataTransfer.items.add(new File([text], 'other.lesson.json', { type: 'application/json' }));
+    document.body.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true, cancelable: true }));
+  }, other);
+  await page.getByRole('heading', { level: 1, name: 'Dropped' }).waitFor();
+
+  const { writeLessonLink } = await import('../../src/core/exchange');
+  await page.goto(writeLessonLink(LESSON, `${address}?practice`));
+  await page.getByRole('heading', { level: 1, name: 'Week 3' }).waitFor();
+  expect(await page.evaluate(async () => (await indexedDB.databases()).length)).toBe(0);
+  expectClean();
+});
