@@ -1,7 +1,24 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { fret, midiNumber, midiOf } from '../../src/core/base';
+import {
+  barTicks,
+  beatTicks,
+  COMMON_TIME,
+  fret,
+  type LineNote,
+  midiNumber,
+  midiOf,
+} from '../../src/core/base';
 import { placesOf } from '../../src/core/fretboard';
-import { type Aim, analyseLine, type ComposeRequest, composeLine } from '../../src/core/line';
+import {
+  type Aim,
+  analyseLine,
+  type ComposeRequest,
+  composeLine,
+  TECHNIQUES,
+  type Technique,
+} from '../../src/core/line';
+import { charts, wishes } from './charts';
 import { request, type Wish } from './notation';
 
 const CHART = '| F | C7 | F | C7 | B♭ | F | C7 | F |';
@@ -47,9 +64,46 @@ describe('aims of the teacher', () => {
     expect(techniques.slice(0, 4).flat()).not.toContain('space');
   });
 
-  test('a wish for the whole line is shown somewhere', () => {
-    const { techniques } = composed(asking([{ where: { kind: 'line' }, wanted: ['octave'] }]));
-    expect(techniques.flat()).toContain('octave');
+  test.each(['space', 'octave', 'scale steps', 'approach note'] as const)(
+    'a technique wanted for the whole line is shown in every phrase: %s',
+    (technique) => {
+      for (const feel of ['early-ska', 'rocksteady', 'walking-swing', 'disco'] as const) {
+        const asked = asking([{ where: { kind: 'line' }, wanted: [technique] }], { feel });
+        const { techniques, remarks } = composed(asked);
+        const length = asked.feel.phraseLength;
+        for (let start = 0; start < techniques.length; start += length) {
+          expect(techniques.slice(start, start + length).flat()).toContain(technique);
+        }
+        expect(remarks).toEqual([]);
+      }
+    },
+  );
+
+  test('a technique wanted for a section is shown in every phrase of it', () => {
+    const asked = {
+      ...request('Verse:\n| F | C7 | F | C7 |\nChorus:\n| B♭ | F | C7 | F | B♭ | F | C7 | F |', {
+        feel: 'early-ska',
+        level: 4,
+      }),
+      aims: [{ where: { kind: 'section', section: 1 }, wanted: ['octave'] }] as const,
+    };
+    const { techniques } = composed(asked);
+    expect(techniques.slice(4, 8).flat()).toContain('octave');
+    expect(techniques.slice(8, 12).flat()).toContain('octave');
+  });
+
+  test('a phrase that cannot show what is wanted is named', () => {
+    const { misses, bars } = composeLine(
+      asking([{ where: { kind: 'line' }, wanted: ['approach note'] }], { level: 2 }),
+    );
+    expect(bars.flat().length).toBeGreaterThan(0);
+    expect(misses.map((miss) => [miss.aim, miss.bars])).toEqual([
+      [0, [0, 1, 2, 3]],
+      [0, [4, 5, 6, 7]],
+    ]);
+    expect(misses[0]?.message).toBe(
+      'No bar of bars 1–4 can show approach note with these chords, level and range.',
+    );
   });
 
   test('sparse and busy bars have fewer and more notes than beats', () => {
@@ -91,13 +145,115 @@ describe('aims of the teacher', () => {
       asking([{ where: { kind: 'bar', bar: 1 }, wanted: ['scale steps'] }], { level: 1 }),
     );
     expect(bars[1]?.length).toBeGreaterThan(0);
-    expect(remarks).toContain('Bar 2 cannot show scale steps with this chord, level and range.');
+    expect(remarks).toContain(
+      'Bar 2 cannot show scale steps with this chord, level and range. It shows chord tones instead.',
+    );
+  });
+
+  test('a range that has the fifth but not the root is kept, and the bar stands on its fifth', () => {
+    const aim = { where: { kind: 'bar', bar: 1 }, lowest: midiNumber(39), highest: midiNumber(43) } as const;
+    const { bars, remarks } = composed(asking([aim]));
+    const midis = (bars[1] ?? []).map((note) => midiOf(note.pitch));
+    expect(midis).toContain(43);
+    expect(midis.every((midi) => midi >= 39 && midi <= 43)).toBe(true);
+    expect(remarks.filter((remark) => remark.includes('range'))).toEqual([]);
   });
 
   test('a range without the root is left, and the line says so', () => {
     const aim = { where: { kind: 'bar', bar: 1 }, lowest: midiNumber(37), highest: midiNumber(41) } as const;
     const { bars, remarks } = composed(asking([aim]));
     expect(bars[1]?.length).toBeGreaterThan(0);
-    expect(remarks).toContain('Bar 2 has no root in the range and position asked for, so it leaves them.');
+    expect(remarks).toContain(
+      'Bar 2 has neither root nor fifth in the range asked for, so it leaves it. It plays the chord where the level has it.',
+    );
+  });
+});
+
+const aimTerms = fc.record(
+  {
+    wanted: fc.subarray([...TECHNIQUES], { maxLength: 2 }),
+    forbidden: fc.subarray<Technique>(['scale steps', 'space', 'octave', 'approach note', 'anticipation'], {
+      maxLength: 2,
+    }),
+    density: fc.constantFrom('sparse', 'busy'),
+    silence: fc.constantFrom(0.25, 0.5),
+    lowest: fc.integer({ min: 28, max: 36 }).map(midiNumber),
+    highest: fc.integer({ min: 36, max: 48 }).map(midiNumber),
+    position: fc.integer({ min: 1, max: 7 }).map(fret),
+  },
+  { requiredKeys: [] },
+);
+const aimPlaces: fc.Arbitrary<Aim['where']> = fc.oneof(
+  fc.constant({ kind: 'line' } as const),
+  fc.constant({ kind: 'section', section: 0 } as const),
+  fc.nat(7).map((bar) => ({ kind: 'bar', bar }) as const),
+);
+const anyAims: fc.Arbitrary<readonly Aim[]> = fc.array(
+  fc.tuple(aimPlaces, aimTerms).map(([where, terms]) => ({ where, ...terms })),
+  { minLength: 1, maxLength: 3 },
+);
+
+/** The bars in which an aim holds, by the request's own words. */
+const barsOf = (asked: ComposeRequest, { where }: Aim): readonly number[] =>
+  asked.chart.bars.flatMap((bar, index) =>
+    bar.spans.some(({ harmony }) => harmony.kind === 'chord') &&
+    (where.kind === 'line' || (where.kind === 'bar' ? where.bar === index : bar.section === where.section))
+      ? [index]
+      : [],
+  );
+
+/** Everything an aim asks that a bar does not do, read from its notes and their analysis. */
+function brokenIn(
+  asked: ComposeRequest,
+  aim: Aim,
+  notes: readonly LineNote[],
+  techniques: readonly Technique[],
+  bar: number,
+): readonly string[] {
+  const metre = asked.chart.bars[bar]?.metre ?? COMMON_TIME;
+  const beats = barTicks(metre) / beatTicks(metre);
+  const silent = 1 - notes.reduce((sum, note) => sum + note.duration, 0) / barTicks(metre);
+  const midis = notes.map((note) => midiOf(note.pitch));
+  const { position } = aim;
+  const inPosition = (midi: number) =>
+    placesOf(midiNumber(midi), asked.instrument).some(
+      (place) => place.fret === 0 || (place.fret >= (position ?? 0) && place.fret <= (position ?? 0) + 3),
+    );
+  return [
+    ...(aim.where.kind === 'bar' ? (aim.wanted ?? []).filter((one) => !techniques.includes(one)) : []),
+    ...(aim.forbidden ?? []).filter((one) => techniques.includes(one)),
+    ...(aim.density === 'sparse' && notes.length >= beats ? ['sparse'] : []),
+    ...(aim.density === 'busy' && notes.length <= beats ? ['busy'] : []),
+    ...(silent < (aim.silence ?? 0) ? ['silence'] : []),
+    ...(midis.some((midi) => midi < (aim.lowest ?? 0) || midi > (aim.highest ?? 127)) ? ['range'] : []),
+    ...(position !== undefined && !midis.every(inPosition) ? ['position'] : []),
+  ];
+}
+
+describe('any aims', () => {
+  test('are kept, or the line says which bar does not keep which', () => {
+    fc.assert(
+      fc.property(charts, wishes, anyAims, (chart, wish, aims) => {
+        const asked = { ...request(chart, wish), aims };
+        const { bars, misses, remarks } = composeLine(asked);
+        const techniques = analyseLine(asked, bars).map((bar) => bar.techniques);
+        aims.forEach((aim, index) => {
+          const scope = barsOf(asked, aim);
+          for (const bar of scope) {
+            const broken = brokenIn(asked, aim, bars[bar] ?? [], techniques[bar] ?? [], bar);
+            const said = misses.filter((miss) => miss.aim === index && miss.bars.includes(bar));
+            expect(said.length > 0 || broken.length === 0, broken.join()).toBe(true);
+          }
+          if (aim.where.kind === 'bar') return;
+          for (const technique of aim.wanted ?? []) {
+            const missing = misses.filter((miss) => miss.aim === index && miss.message.includes(technique));
+            const heard = scope.some((bar) => techniques[bar]?.includes(technique));
+            expect(scope.length === 0 || heard || missing.length > 0).toBe(true);
+          }
+        });
+        for (const miss of misses) expect(remarks).toContain(`${miss.message} ${miss.nearest}`);
+      }),
+      { numRuns: 25, seed: 20260105 },
+    );
   });
 });

@@ -144,13 +144,13 @@ describe('reasons', () => {
       '| F | C |',
       'F1 . F1 . A1 . B♭1 . | C2 . - - - - - -',
       'A–B♭–C',
-      'A–B♭ walks up by step to C; R–3 climbs through F.',
+      'A–B♭ walks up by step to C; R–3 climbs through F; listen for A, the major third of F.',
     ],
     [
       '| C | F |',
       'C2 . G1 . C2 . E1 . | F1 . - - - - - -',
       'lead',
-      'R–5–R–3 outlines C; E on beat four leads up a half step to F.',
+      'R–5–R–3 outlines C; E on beat four leads up a half step to F; listen for E, the major third of C.',
     ],
     [
       '| F | C7 | F |',

@@ -1,8 +1,8 @@
 import { pitchClassOf } from '../base';
 import { degreeOf, formatDegree } from '../theory';
+import { claimsFor } from './claims';
 import { type HeardLine, hearLine, isSilentOnOne, silenceOf } from './hearing';
 import { type BarModel, type LineModel, modelOf } from './model';
-import { reasonFor } from './reasons';
 import { isStep, type Tone } from './tones';
 import {
   type BarAnalysis,
@@ -13,6 +13,7 @@ import {
   TECHNIQUES,
   type Technique,
 } from './types';
+import { sentenceOf } from './wording';
 
 /** The tones on both sides of a note: several where repeats lead in or out differently. */
 interface Surroundings {
@@ -126,7 +127,9 @@ export function analyseBar(model: LineModel, heard: HeardLine, index: number): B
     };
   });
   const techniques = techniquesOf(bar, tones, functions);
-  return { notes, techniques, reason: reasonFor(model, heard, bar, { notes, techniques }) };
+  const facts = { notes, techniques };
+  const claims = claimsFor(model, heard, bar, facts);
+  return { notes, techniques, reason: sentenceOf({ model, bar, tones, facts }, claims) };
 }
 
 /**

@@ -13,8 +13,8 @@ export interface Demands {
   readonly density: 'sparse' | 'busy' | null;
   readonly silence: number;
   readonly reach: Reach;
-  /** The aims leave no place for a root of the bar, so its reach is the whole one. */
-  readonly reachYields: boolean;
+  /** The aims leave room for the fifth of a chord in the bar, but not for its root. */
+  readonly rootless: boolean;
   /** Equal for equal demands. */
   readonly key: string;
 }
@@ -42,7 +42,8 @@ export function pitchesOf(reach: Reach, pitchClass: number): readonly number[] {
 /** Frets above a hand position that its four fingers stand on. */
 const FINGERS = 3;
 
-function pitchesAtPosition(request: LineRequest, position: number): readonly boolean[] {
+/** By MIDI number, what lies under the hand in a position, or on an open string. */
+export function pitchesAtPosition(request: LineRequest, position: number): readonly boolean[] {
   const there = Array.from({ length: 128 }, () => false);
   for (const string of request.instrument.openStrings) {
     const open = midiOf(string);
@@ -72,12 +73,17 @@ function hopedIn(request: LineRequest, aims: readonly Aim[], bar: number): Reado
   const { chart, feel } = request;
   const section = chart.sections[chart.bars[bar]?.section ?? 0];
   const place = bar - (section?.start ?? 0);
-  const asked = [...SWITCHED_ON.filter((technique) => request.techniques.has(technique))];
+  const asked = SWITCHED_ON.filter((technique) => request.techniques.has(technique));
   for (const aim of aims) if (aim.where.kind !== 'bar') asked.push(...(aim.wanted ?? []));
   return new Set(
     asked.filter((technique) => isPlaceFor(technique, place, section?.length ?? 1, feel.phraseLength)),
   );
 }
+
+const NEARNESS = { bar: 0, section: 1, line: 2 } as const;
+
+/** An aim for a bar speaks before one for its section, and that before one for the line. */
+const nearerFirst = (one: Aim, other: Aim): number => NEARNESS[one.where.kind] - NEARNESS[other.where.kind];
 
 /** The aims that hold in a bar. */
 export const aimsIn = (request: LineRequest, bar: number): readonly Aim[] =>
@@ -85,13 +91,13 @@ export const aimsIn = (request: LineRequest, bar: number): readonly Aim[] =>
 
 /**
  * Adds up what is asked of a bar.
- * @param homes pitch classes that the bar cannot do without
+ * @param chords of the bar: the pitch classes that each can begin with, its root or bass note first
  * @param whole the pitches that the level and the instrument allow
  */
 export function demandsOf(
   request: LineRequest,
   bar: number,
-  homes: readonly number[],
+  chords: readonly (readonly number[])[],
   whole: Reach,
 ): Demands {
   const aims = aimsIn(request, bar);
@@ -111,7 +117,7 @@ export function demandsOf(
         ? whole.onNeck
         : whole.onNeck.map((there, midi) => there && hands.every((hand) => hand[midi] === true)),
   };
-  const density = aims.find((aim) => aim.density !== undefined)?.density ?? null;
+  const density = [...aims].sort(nearerFirst).find((aim) => aim.density !== undefined)?.density ?? null;
   const silence = Math.max(0, ...aims.map((aim) => aim.silence ?? 0));
   const key = [
     [...techniques],
@@ -123,15 +129,17 @@ export function demandsOf(
     narrow.high,
     positions,
   ].join(';');
-  const reachYields = homes.some((home) => pitchesOf(narrow, home).length === 0);
+  const places = (pitchClass: number | undefined): boolean =>
+    pitchClass !== undefined && pitchesOf(narrow, pitchClass).length > 0;
+  const fits = chords.every((chord) => chord.some(places));
   return {
     techniques,
     wanted,
     hoped,
     density,
     silence,
-    reach: reachYields ? whole : narrow,
-    reachYields,
+    reach: fits ? narrow : whole,
+    rootless: fits && !chords.every(([home]) => places(home)),
     key,
   };
 }

@@ -3,12 +3,12 @@ import { analyseBar } from './analysis';
 import { entryOf, exitOf } from './bar-rules';
 import { type HeardLine, hearLine, hearWith, struck } from './hearing';
 import { rulesBrokenAround } from './line-rules';
-import type { BarModel, LineModel } from './model';
+import { type BarModel, barNumber, type LineModel } from './model';
 import { type Option, textOfTones, type Workshop, workshopFor } from './options';
 import { type BarRhythm, patternOf } from './rhythm';
 import { BREACH, meetingCost } from './taste';
 import { writeNotes } from './tones';
-import type { Idea, LineNotes, LineRequest, Technique } from './types';
+import type { Idea, IdeaOffer, LineNotes, LineRequest, Technique } from './types';
 
 /** How many ideas a bar is offered. */
 const WANTED = 10;
@@ -215,15 +215,49 @@ function imagined(model: LineModel, shop: Workshop, heard: HeardLine, barIndex: 
   return line;
 }
 
+/** Fewer ideas than this are explained. */
+const USUAL = 8;
+
+/** Why a bar has no ideas at all. */
+function withoutIdeas(model: LineModel, barIndex: number): string {
+  const bar = model.bars[barIndex];
+  if (!bar) return 'The chart has no such bar.';
+  const unknown = bar.stretches.find((stretch) => stretch.label.startsWith('? '));
+  const place = barName(model, barIndex);
+  return unknown
+    ? `${place}: the chord “${unknown.label.slice(2)}” is not understood, so there is nothing to build an idea on.`
+    : `${place} has no chord, so the bass rests there; write a chord and ideas come with it.`;
+}
+
+const barName = (model: LineModel, barIndex: number): string => {
+  const number = barNumber(model, barIndex);
+  return number === 0 ? 'The pickup' : `Bar ${number}`;
+};
+
+/** Why a bar has fewer ideas than usual; null where it has as many. */
+function remarkOnFew(model: LineModel, bar: BarModel, count: number): string | null {
+  if (count >= USUAL) return null;
+  const place = barName(model, bar.index);
+  const { level } = model.request;
+  const many = count === 1 ? 'is one idea' : `are ${count} ideas`;
+  if (bar.ticks <= bar.beat)
+    return `${place} is a single beat long, so there ${many}: more would only crowd the way into the next bar.`;
+  if (level === 0)
+    return `Level 0 knows only roots and plain rhythms, so there ${many} for ${place.toLowerCase()}.`;
+  if (level === 1)
+    return `Level 1 knows roots, fifths and octaves in plain rhythms, so there ${many} for ${place.toLowerCase()}.`;
+  return `There ${many} for ${place.toLowerCase()}: its chords, range and aims leave no others.`;
+}
+
 /**
  * Ideas for one bar of a line, across chord tones, scale steps and space, each with the reason for it; the best
- * beside the present neighbours first of its kind. Empty for a bar without a chord to play over.
+ * beside the present neighbours first of its kind. Where there are none, or fewer than eight, the remark says why.
  */
-export function ideasForBar(request: LineRequest, line: LineNotes, barIndex: number): readonly Idea[] {
+export function ideaOffer(request: LineRequest, line: LineNotes, barIndex: number): IdeaOffer {
   const shop = workshopFor(request);
   const { model } = shop;
   const bar = model.bars[barIndex];
-  if (!bar?.playable) return [];
+  if (!bar?.playable) return { ideas: [], remark: withoutIdeas(model, barIndex) };
   const heard = imagined(model, shop, hearLine(model, line), barIndex);
   const ranked = rankedOptions(shop, heard, bar);
   const clean = ranked.filter(({ cost }) => cost < BREACH / 2);
@@ -235,7 +269,12 @@ export function ideasForBar(request: LineRequest, line: LineNotes, barIndex: num
           WANTED - dealt.length,
         )
       : [];
-  return [...dealt, ...more]
+  const ideas = [...dealt, ...more]
     .map((option) => ideaOf(model, heard, barIndex, option))
     .filter(({ analysis }) => analysis.techniques.every((technique) => isAllowed(bar, technique)));
+  return { ideas, remark: remarkOnFew(model, bar, ideas.length) };
 }
+
+/** The ideas of {@link ideaOffer} alone. */
+export const ideasForBar = (request: LineRequest, line: LineNotes, barIndex: number): readonly Idea[] =>
+  ideaOffer(request, line, barIndex).ideas;

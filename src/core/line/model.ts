@@ -1,5 +1,6 @@
 import { barTicks, beatTicks, type Metre, midiOf, pitchClassOf } from '../base';
 import { playOrder } from '../chart';
+import type { Chord } from '../theory';
 import { type Demands, demandsOf } from './demands';
 import { mergedSpans, rememberedSteps, type Stretch, stretchOf } from './harmony';
 import { type LevelLimits, levelLimits } from './level';
@@ -45,6 +46,12 @@ function neighbours(order: readonly number[], count: number): { before: number[]
   return { before, after };
 }
 
+/** The pitch classes that a chord can begin with: its root or bass note, and its fifth where the level has fifths. */
+function beginningsOf(chord: Chord, limits: LevelLimits): readonly number[] {
+  const fifth = limits.steps.has(5) ? chord.tones.find(({ degree }) => degree.step === 5) : undefined;
+  return [pitchClassOf(chord.bass), ...(fifth ? [pitchClassOf(fifth.name)] : [])];
+}
+
 /** Reads a request once, so that everything after works with plain numbers. */
 export function modelOf(request: LineRequest): LineModel {
   const { chart, key } = request;
@@ -63,10 +70,10 @@ export function modelOf(request: LineRequest): LineModel {
     limits,
     neck,
     bars: chart.bars.map((bar, index) => {
-      const homes = bar.spans.flatMap(({ harmony }) =>
-        harmony.kind === 'chord' ? [pitchClassOf(harmony.chord.bass)] : [],
+      const begins = bar.spans.flatMap(({ harmony }) =>
+        harmony.kind === 'chord' ? [beginningsOf(harmony.chord, limits)] : [],
       );
-      const demands = demandsOf(request, index, homes, { low, high, onNeck: neck.onNeck });
+      const demands = demandsOf(request, index, begins, { low, high, onNeck: neck.onNeck });
       const stretches = mergedSpans(bar.spans).map((span, place) =>
         stretchOf(span, place, bar.key ?? key, demands, stepsFor),
       );

@@ -2,6 +2,7 @@ import { midiNumber, TICKS_PER_QUARTER, ticks } from '../base';
 import type { Chart } from '../chart';
 import { createHandGauge, type HandGauge, ticksPerSecond } from '../fretboard';
 import { type Entry, type Exit, entryOf, exitOf, soloBreaches } from './bar-rules';
+import { pitchesOf } from './demands';
 import { countsByStretch, endsOffBeat, nextStretches, openShelf, tonesOf } from './figures';
 import { type BarModel, changesAtStart, type LineModel, modelOf } from './model';
 import { type BarRhythm, rhythmsFor } from './rhythm';
@@ -49,6 +50,8 @@ function beginsOnHome(bar: BarModel, tones: readonly Tone[], changed: boolean): 
     if (!stretch.chord || (stretch.index === 0 && !changed)) return true;
     const first = tones.find((tone) => tone.stretch === stretch);
     if (first === undefined || isHome(first)) return true;
+    if (bar.demands.rootless && pitchesOf(stretch.demands.reach, stretch.homeClass).length === 0)
+      return first.member;
     const fifth = first.interval >= 6 && first.interval <= 8;
     return first.member && !fifth && stretch.index > 0 && stretch.end - stretch.start <= bar.beat;
   });

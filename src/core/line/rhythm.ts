@@ -83,45 +83,88 @@ function playCell(cell: RhythmCell, bar: BarModel): BarRhythm {
   };
 }
 
-/** Whether a rhythm has as many notes as the aims for its bar ask for. */
-function hasDensity(bar: BarModel, rhythm: BarRhythm): boolean {
-  const beats = bar.ticks / bar.beat;
-  if (bar.demands.density === 'sparse') return rhythm.onsets.length < beats;
-  return bar.demands.density !== 'busy' || rhythm.onsets.length > beats;
-}
-
-/** The first list that is not empty: aims that cannot all be kept give way from the last one on. */
-const firstKept = (lists: readonly (readonly BarRhythm[])[]): readonly BarRhythm[] =>
-  lists.find((list) => list.length > 0) ?? [];
-
 const LONG_SILENCE = 0.5;
 
+/** How many of the aims for its bar a rhythm misses: density, silence, and space where it is wanted. */
+function missedBy(bar: BarModel, rhythm: BarRhythm): number {
+  const { density, silence, wanted } = bar.demands;
+  const beats = bar.ticks / bar.beat;
+  const sparse = density === 'sparse' && rhythm.onsets.length >= beats;
+  const busy = density === 'busy' && rhythm.onsets.length <= beats;
+  const loud = rhythm.silence < silence;
+  const full = wanted.has('space') && !rhythm.silentOne && rhythm.longest < LONG_SILENCE;
+  return [sparse || busy, loud, full].filter(Boolean).length;
+}
+
+/** The rhythms that miss the fewest aims. */
+function mostObedient(bar: BarModel, rhythms: readonly BarRhythm[]): readonly BarRhythm[] {
+  const missed = rhythms.map((rhythm) => missedBy(bar, rhythm));
+  const least = Math.min(...missed);
+  return rhythms.filter((_, index) => missed[index] === least);
+}
+
+const setSigns = (grid: string, from: number, to: number, sign: string): string =>
+  grid.slice(0, from) + sign.repeat(to - from) + grid.slice(to);
+
+/** A cell with another grid. */
+const regridded = (cell: RhythmCell, grid: string): RhythmCell => ({ ...cell, id: grid, grid });
+
+/** Cells cut off after each of their notes, the last one held for a beat at most: for bars that want more silence. */
+const thinned = (cells: readonly RhythmCell[], stepsABeat: number): readonly RhythmCell[] =>
+  cells.flatMap((cell) => {
+    const starts = [...cell.grid].flatMap((sign, step) => (sign === 'x' || sign === 'X' ? [step] : []));
+    return starts.map((start) => {
+      const next = starts.find((other) => other > start) ?? cell.grid.length;
+      const end = Math.min(next, start + stepsABeat);
+      return regridded(cell, setSigns(cell.grid, end, cell.grid.length, '-'));
+    });
+  });
+
+/** Cells with each beat that one note fills struck twice: for bars that want more notes. */
+const doubled = (cells: readonly RhythmCell[], stepsABeat: number): readonly RhythmCell[] =>
+  cells.map((cell) => {
+    let { grid } = cell;
+    for (let step = 0; step < grid.length; step += stepsABeat) {
+      const half = step + stepsABeat / 2;
+      if (Number.isInteger(half) && grid[step] !== '-' && grid[half] === '=')
+        grid = setSigns(grid, half, half + 1, 'x');
+    }
+    return regridded(cell, grid);
+  });
+
+const different = (cells: readonly RhythmCell[]): readonly RhythmCell[] => [
+  ...new Map(cells.map((cell) => [cell.id, cell])).values(),
+];
+
 /**
- * The rhythms of the feel that a bar may have at the request's level and tempo, fitted to its chords and kept to
- * its aims; without `space` none with a silent beat one or half a bar of silence. Falls back on the calmest
- * rhythm there is.
+ * The rhythms of the feel that a bar may have at the request's level and tempo, fitted to its chords; without
+ * `space` none with a silent beat one or half a bar of silence. Where the bar has aims that none of them keeps,
+ * the feel's rhythms are thinned out or struck twice. Falls back on the calmest rhythm there is.
  */
 export function rhythmsFor(model: LineModel, bar: BarModel): readonly BarRhythm[] {
   const { level, tempo } = model.request;
-  const { techniques, wanted, silence } = bar.demands;
-  const spaceAllowed = techniques.has('space');
-  const played = cellsOf(model, bar)
-    .map((cell) => playCell(cell, bar))
-    .filter((rhythm) => rhythm.onsets.length > 0);
-  const allowed = played.filter(
-    (rhythm) =>
-      rhythmLevel(rhythm.onsets, bar.metre) <= level &&
-      notesPerSecond(rhythm.onsets.length, bar.metre, tempo) <= model.limits.notesPerSecond &&
-      (spaceAllowed || (!rhythm.silentOne && rhythm.longest < LONG_SILENCE)),
-  );
-  const dense = allowed.filter((rhythm) => hasDensity(bar, rhythm));
-  const airy = dense.filter((rhythm) => rhythm.silence >= silence);
-  const spaced = airy.filter(
-    (rhythm) => !wanted.has('space') || rhythm.silentOne || rhythm.longest >= LONG_SILENCE,
-  );
-  const calmest = [...played]
+  const spaceAllowed = bar.demands.techniques.has('space');
+  const play = (cells: readonly RhythmCell[]): readonly BarRhythm[] =>
+    cells.map((cell) => playCell(cell, bar)).filter((rhythm) => rhythm.onsets.length > 0);
+  const allow = (rhythms: readonly BarRhythm[]): readonly BarRhythm[] =>
+    rhythms.filter(
+      (rhythm) =>
+        rhythmLevel(rhythm.onsets, bar.metre) <= level &&
+        notesPerSecond(rhythm.onsets.length, bar.metre, tempo) <= model.limits.notesPerSecond &&
+        (spaceAllowed || (!rhythm.silentOne && rhythm.longest < LONG_SILENCE)),
+    );
+  const cells = cellsOf(model, bar);
+  const played = play(cells);
+  const allowed = allow(played);
+  const obedient = mostObedient(bar, allowed);
+  if (obedient.some((rhythm) => missedBy(bar, rhythm) === 0)) return obedient;
+  const stepsABeat = ((cells[0]?.grid.length ?? 0) * bar.beat) / bar.ticks;
+  const bent = Number.isInteger(stepsABeat)
+    ? allow(play(different([...cells, ...thinned(cells, stepsABeat), ...doubled(cells, stepsABeat)])))
+    : allowed;
+  if (bent.length > 0) return mostObedient(bar, bent);
+  return [...played]
     .filter((rhythm) => spaceAllowed || !rhythm.silentOne)
     .sort((one, other) => one.onsets.length - other.onsets.length)
     .slice(0, 1);
-  return firstKept([spaced, airy, dense, allowed, calmest]);
 }

@@ -61,7 +61,7 @@ const WEIGHT = {
   /** An anticipation that is tied over, which the teacher has asked for; more than a plain landing by step. */
   tied: -2.4,
   /** A technique that an aim asks of this bar, or hopes for in it, and that is not shown. */
-  unmetAim: BREACH / 4,
+  unmetAim: BREACH * 2,
   unmetHope: 4,
   /** The end of an answer on the root, of a statement on third or fifth. */
   closedAnswer: -0.5,

@@ -66,12 +66,26 @@ export interface ComposeRequest extends LineRequest {
   readonly kept: readonly (readonly LineNote[] | null)[];
 }
 
+/** An aim that a line does not keep somewhere. */
+export interface AimMiss {
+  /** Index in the request's aims. */
+  readonly aim: number;
+  /** Indices of the written bars that cannot keep it: one bar, or a phrase that should show a technique once. */
+  readonly bars: readonly number[];
+  /** One sentence: which bars cannot keep what, and why. */
+  readonly message: string;
+  /** One sentence: the nearest that the line has there instead. */
+  readonly nearest: string;
+}
+
 export interface ComposedLine {
   readonly bars: LineNotes;
   /** What the line costs under the composer's score: takes of one request are ranked by it, the least first. */
   readonly cost: number;
-  /** What could not be done and in which bar, in sentences; empty when all is well. */
+  /** What could not be done and in which bar, in sentences; empty when all is well. Each miss is among them. */
   readonly remarks: readonly string[];
+  /** Aims that are not kept, by place; empty when all are. */
+  readonly misses: readonly AimMiss[];
 }
 
 /** What a note does, by the notes and chords around it (the non-chord tones as Open Music Theory defines them). */
@@ -103,6 +117,13 @@ export interface Idea {
   readonly id: string;
   readonly notes: readonly LineNote[];
   readonly analysis: BarAnalysis;
+}
+
+/** The ideas for a bar, and what there is to say where they are fewer than usual or none. */
+export interface IdeaOffer {
+  readonly ideas: readonly Idea[];
+  /** One sentence, or null where there are as many as usual. */
+  readonly remark: string | null;
 }
 
 /** A musical rule that a line breaks, with the place. */

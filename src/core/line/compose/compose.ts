@@ -8,7 +8,8 @@ import { type Option, openWorkshop, textOfTones, type Workshop } from '../option
 import { type BarRhythm, patternOf } from '../rhythm';
 import { BREACH, meetingCost, roleCost } from '../taste';
 import { hear, writeNotes } from '../tones';
-import type { ComposedLine, ComposeRequest, LineNotes } from '../types';
+import type { Aim, ComposedLine, ComposeRequest, LineNotes } from '../types';
+import { aimMisses, isWithinLevel, techniquesOf, unfulfilled, type Wish, wishesOf } from './aim-misses';
 import { type Candidate, type Field, fieldOf, type Prices, rememberPrices } from './field';
 import { type Plan, type PlannedBar, plansFor, rhythmsByRole, typicalBar } from './plan';
 import { remarksFor } from './remarks';
@@ -248,15 +249,9 @@ const STATEMENTS = 6;
 /** No meeting of two bars is worth more than this. */
 const LEAST_MEETING = -1.3;
 
-/**
- * Composes a whole line: for a rhythm plan of statement, answer and turnaround, the cheapest notes under the
- * score of `taste`, over every way the bars can follow each other. The seed chooses the statement's rhythm and
- * decides among equals; the same request and seed give the same line. Bars in `kept` stay as they are. Never
- * throws for a parsed chart; what could not be done is said in the remarks.
- */
-export function composeLine(request: ComposeRequest): ComposedLine {
+/** The line for a request whose aims are taken as they stand. */
+function draftOf(request: ComposeRequest): Draft {
   const studio = openStudio(request);
-  const { model } = studio.shop;
   const bar = typicalBar(studio.shop);
   const statements = bar ? rhythmsByRole(studio.shop, bar, 'statement').map(({ cell }) => cell.id) : [];
   const start = hashText(request.chart.bars.map((each) => each.spans.length).join(' '));
@@ -264,6 +259,53 @@ export function composeLine(request: ComposeRequest): ComposedLine {
     (_, index) => statements[(start + request.seed + index) % statements.length] ?? '',
   );
   const draft = firstClean(studio, turned.length > 0 ? turned : ['']);
-  const whole = draft.bars.map((notes, index) => request.kept[index] ?? notes);
-  return { bars: whole, cost: draft.cost, remarks: remarksFor(model, whole) };
+  return { bars: draft.bars.map((notes, index) => request.kept[index] ?? notes), cost: draft.cost };
+}
+
+/** Where in a phrase a technique is tried first: space and octaves where it answers, walks where it turns. */
+function placesFor({ technique, bars }: Wish, kept: ComposeRequest['kept']): readonly number[] {
+  const free = bars.filter((bar) => (kept[bar] ?? null) === null);
+  const early = technique === 'space' || technique === 'octave' || technique === 'chord tones';
+  return early ? [...free.slice(1), ...free.slice(0, 1)] : [...free].reverse();
+}
+
+/** How often wishes are tried in other bars; a phrase has four or five. */
+const ROUNDS = 5;
+
+/**
+ * A technique wanted in a line or section has to be heard in every phrase: where the first draft leaves a phrase
+ * without it, one bar after the other is asked for it, until one can.
+ */
+function fulfil(request: ComposeRequest, model: LineModel, first: Draft): Draft {
+  const wishes = wishesOf(model).filter((wish) => isWithinLevel(wish, request.level));
+  const openIn = ({ bars }: Draft) => unfulfilled(wishes, techniquesOf(model, hearLine(model, bars)));
+  let [best, open] = [first, openIn(first)];
+  let granted: readonly Aim[] = [];
+  for (let round = 0; round < ROUNDS && open.length > 0; round += 1) {
+    const asked = open.flatMap((wish): readonly Aim[] => {
+      const bar = placesFor(wish, request.kept)[round];
+      return bar === undefined ? [] : [{ where: { kind: 'bar', bar }, wanted: [wish.technique] }];
+    });
+    if (asked.length === 0) break;
+    const aims = [...(request.aims ?? []), ...granted, ...asked];
+    const draft = draftOf({ ...request, aims });
+    const left = openIn(draft);
+    if (left.length >= open.length) continue;
+    granted = [...granted, ...asked];
+    [best, open] = [draft, left];
+  }
+  return best;
+}
+
+/**
+ * Composes a whole line: for a rhythm plan of statement, answer and turnaround, the cheapest notes under the
+ * score of `taste`, over every way the bars can follow each other. The seed chooses the statement's rhythm and
+ * decides among equals; the same request and seed give the same line. Bars in `kept` stay as they are. Never
+ * throws for a parsed chart; what could not be done is said in the remarks.
+ */
+export function composeLine(request: ComposeRequest): ComposedLine {
+  const model = modelOf(request);
+  const { bars, cost } = fulfil(request, model, draftOf(request));
+  const misses = aimMisses(model, bars);
+  return { bars, cost, misses, remarks: remarksFor(model, bars, misses) };
 }

@@ -2,8 +2,8 @@ import { hearLine } from '../hearing';
 import { findBreaches } from '../line-rules';
 import { type BarModel, barNumber, type LineModel } from '../model';
 import { isHome } from '../tones';
-import type { LineNotes } from '../types';
-import { aimRemarks } from './aim-remarks';
+import type { AimMiss, LineNotes } from '../types';
+import { unheardRemarks } from './aim-misses';
 
 function restRemark(model: LineModel, bar: BarModel): string[] {
   const number = barNumber(model, bar.index);
@@ -53,11 +53,12 @@ function tritoneRemarks(model: LineModel, line: LineNotes): string[] {
 }
 
 /** What could not be done in a composed line, in sentences with the bar's number. */
-export function remarksFor(model: LineModel, line: LineNotes): readonly string[] {
+export function remarksFor(model: LineModel, line: LineNotes, misses: readonly AimMiss[]): readonly string[] {
   const breaches = findBreaches(model, hearLine(model, line));
   return [
     ...model.bars.flatMap((bar) => restRemark(model, bar)),
-    ...aimRemarks(model, line),
+    ...misses.map(({ message, nearest }) => `${message} ${nearest}`),
+    ...unheardRemarks(model, line),
     ...fretRemarks(model, line),
     ...tritoneRemarks(model, line),
     ...breaches.map((breach) => breach.message),

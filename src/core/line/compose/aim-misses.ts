@@ -1,0 +1,191 @@
+import { analyseBar } from '../analysis';
+import { aimsIn, pitchesAtPosition } from '../demands';
+import { type HeardLine, hearLine, silenceOf, struck } from '../hearing';
+import { type BarModel, barNumber, type LineModel } from '../model';
+import { phrasesOf } from '../phrases';
+import type { Aim, AimMiss, LineNotes, Technique } from '../types';
+import { capitalised, listed } from '../wording';
+
+/** What is missed in one bar: the end of a sentence about it, and what it has instead. */
+interface Missed {
+  readonly what: string;
+  readonly nearest: string;
+}
+
+/** A composed line with the techniques that its bars show. */
+interface Shown {
+  readonly model: LineModel;
+  readonly heard: HeardLine;
+  readonly techniques: readonly (readonly Technique[])[];
+}
+
+const shownText = (techniques: readonly string[]): string =>
+  techniques.length === 0 ? 'It rests.' : `It shows ${listed(techniques)} instead.`;
+
+function missedTechniques({ techniques }: Shown, bar: BarModel, aim: Aim): Missed[] {
+  const shown = techniques[bar.index] ?? [];
+  const lacking = aim.where.kind === 'bar' ? (aim.wanted ?? []).filter((one) => !shown.includes(one)) : [];
+  const anyway = (aim.forbidden ?? []).filter((one) => shown.includes(one));
+  return [
+    ...(lacking.length > 0
+      ? [
+          {
+            what: `cannot show ${listed(lacking)} with this chord, level and range`,
+            nearest: shownText(shown),
+          },
+        ]
+      : []),
+    ...(anyway.length > 0
+      ? [
+          {
+            what: `cannot do without ${listed(anyway)}`,
+            nearest: 'It keeps the other aims.',
+          },
+        ]
+      : []),
+  ];
+}
+
+const notesText = (count: number): string => `It has ${count === 1 ? 'one note' : `${count} notes`}.`;
+
+function missedRhythm({ heard }: Shown, bar: BarModel, aim: Aim): Missed[] {
+  const tones = heard[bar.index] ?? [];
+  const beats = bar.ticks / bar.beat;
+  const count = struck(tones).length;
+  const share = silenceOf(tones, bar.ticks).whole / bar.ticks;
+  const missed: Missed[] = [];
+  if (aim.density === 'sparse' && count >= beats)
+    missed.push({ what: 'has no rhythm with fewer notes at this level', nearest: notesText(count) });
+  if (aim.density === 'busy' && count <= beats)
+    missed.push({ what: 'has no rhythm with more notes at this level and tempo', nearest: notesText(count) });
+  if (share < (aim.silence ?? 0))
+    missed.push({
+      what: 'has no rhythm with so much silence',
+      nearest: `${Math.round(share * 100)} % of it is silent.`,
+    });
+  return missed;
+}
+
+function missedReach({ model, heard }: Shown, bar: BarModel, aim: Aim): Missed[] {
+  const tones = heard[bar.index] ?? [];
+  const outside = tones.some(({ midi }) => midi < (aim.lowest ?? 0) || midi > (aim.highest ?? 127));
+  const hand = aim.position === undefined ? null : pitchesAtPosition(model.request, aim.position);
+  const unreached = hand !== null && tones.some(({ midi }) => hand[midi] !== true);
+  const nearest = 'It plays the chord where the level has it.';
+  return [
+    ...(outside
+      ? [{ what: 'has neither root nor fifth in the range asked for, so it leaves it', nearest }]
+      : []),
+    ...(unreached
+      ? [{ what: 'has neither root nor fifth in the hand position asked for, so it leaves it', nearest }]
+      : []),
+  ];
+}
+
+function barMisses(shown: Shown, bar: BarModel): AimMiss[] {
+  const { model } = shown;
+  const aims = model.request.aims ?? [];
+  return aimsIn(model.request, bar.index).flatMap((aim) =>
+    [
+      ...missedTechniques(shown, bar, aim),
+      ...missedRhythm(shown, bar, aim),
+      ...missedReach(shown, bar, aim),
+    ].map(
+      ({ what, nearest }): AimMiss => ({
+        aim: aims.indexOf(aim),
+        bars: [bar.index],
+        message: `${capitalised(barsName(model, [bar.index]))} ${what}.`,
+        nearest,
+      }),
+    ),
+  );
+}
+
+/** A technique that some bar of each phrase has to show. */
+export interface Wish {
+  /** Index in the request's aims; −1 for a technique that is switched on and should be heard somewhere. */
+  readonly aim: number;
+  readonly technique: Technique;
+  readonly bars: readonly number[];
+}
+
+/** Techniques that are off until the teacher asks for them, with the level that first has them. */
+const SWITCHED_ON: readonly (readonly [Technique, number])[] = [
+  ['octave', 1],
+  ['approach note', 4],
+  ['anticipation', 3],
+];
+
+/** What the aims for the line and for sections ask of each phrase, and what is switched on of the whole line. */
+export function wishesOf(model: LineModel): readonly Wish[] {
+  const { request, bars } = model;
+  const playable = bars.filter((bar) => bar.playable).map(({ index }) => index);
+  const forPhrases = (request.aims ?? []).flatMap((aim, index) => {
+    if (aim.where.kind === 'bar') return [];
+    const inside = new Set(playable.filter((bar) => aimsIn(request, bar).includes(aim)));
+    const phrases = phrasesOf(model)
+      .map((phrase) => phrase.filter((bar) => inside.has(bar)))
+      .filter((phrase) => phrase.length > 0);
+    return (aim.wanted ?? []).flatMap((technique) =>
+      phrases.map((phrase): Wish => ({ aim: index, technique, bars: phrase })),
+    );
+  });
+  const forLine = SWITCHED_ON.flatMap(([technique]): readonly Wish[] =>
+    request.techniques.has(technique) ? [{ aim: -1, technique, bars: playable }] : [],
+  );
+  return playable.length > 0 ? [...forPhrases, ...forLine] : forPhrases;
+}
+
+/** Whether the level has the technique at all. */
+export const isWithinLevel = ({ technique }: Wish, level: number): boolean =>
+  SWITCHED_ON.every(([one, least]) => one !== technique || level >= least);
+
+/** The wishes that no bar of theirs fulfils. */
+export const unfulfilled = (
+  wishes: readonly Wish[],
+  techniques: readonly (readonly Technique[])[],
+): readonly Wish[] =>
+  wishes.filter(({ technique, bars }) => !bars.some((bar) => techniques[bar]?.includes(technique)));
+
+export const techniquesOf = (model: LineModel, heard: HeardLine): readonly (readonly Technique[])[] =>
+  model.bars.map((bar) => analyseBar(model, heard, bar.index).techniques);
+
+/** `bar 3`, `bars 1–4`, `the pickup`. */
+function barsName(model: LineModel, bars: readonly number[]): string {
+  const numbers = bars.map((bar) => barNumber(model, bar));
+  const [from, to] = [Math.min(...numbers), Math.max(...numbers)];
+  if (to === 0) return 'the pickup';
+  return from === to ? `bar ${from}` : `bars ${Math.max(1, from)}–${to}`;
+}
+
+const phraseMiss = (model: LineModel, shown: Shown, { aim, technique, bars }: Wish): AimMiss => ({
+  aim,
+  bars,
+  message: `No bar of ${barsName(model, bars)} can show ${technique} with these chords, level and range.`,
+  nearest: `${bars.length === 1 ? 'It shows' : 'They show'} ${listed([...new Set(bars.flatMap((bar) => shown.techniques[bar] ?? []))])} instead.`,
+});
+
+/** Techniques that are switched on and that no bar of the line can show. */
+export function unheardRemarks(model: LineModel, line: LineNotes): readonly string[] {
+  const wishes = wishesOf(model).filter(({ aim }) => aim < 0);
+  if (wishes.length === 0) return [];
+  const techniques = techniquesOf(model, hearLine(model, line));
+  return unfulfilled(wishes, techniques).map(({ technique }) => {
+    const least = SWITCHED_ON.find(([one]) => one === technique)?.[1] ?? 0;
+    return model.request.level < least
+      ? `No bar shows ${technique}: it comes with level ${least}.`
+      : `No bar can show ${technique} with these chords, rhythms and range.`;
+  });
+}
+
+/** Which bars of a line do not keep which aim, and the nearest that they have; kept bars are held to the aims, too. */
+export function aimMisses(model: LineModel, line: LineNotes): readonly AimMiss[] {
+  if ((model.request.aims ?? []).length === 0) return [];
+  const heard = hearLine(model, line);
+  const shown: Shown = { model, heard, techniques: techniquesOf(model, heard) };
+  const wishes = wishesOf(model).filter(({ aim }) => aim >= 0);
+  return [
+    ...model.bars.filter((bar) => bar.playable).flatMap((bar) => barMisses(shown, bar)),
+    ...unfulfilled(wishes, shown.techniques).map((wish) => phraseMiss(model, shown, wish)),
+  ];
+}

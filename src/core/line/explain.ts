@@ -1,0 +1,103 @@
+import { unreachable } from '../base';
+import { hearLine } from './hearing';
+import { type AnalysedLine, analysed, type LineClaim, lineClaimsFor } from './line-claims';
+import { modelOf } from './model';
+import type { LineNotes, LineRequest } from './types';
+import { capitalised, listed, numberWord, wordsFor } from './wording';
+
+const EVERY_BAR = 'every bar';
+
+/** More runs of bars than this are counted, not listed. */
+const MOST_RUNS = 5;
+
+/** `bars 1–3 and 5`, `the pickup`, `every bar`, or how many of them there are. */
+function barsText({ model, heard }: AnalysedLine, bars: readonly number[]): string {
+  const written = heard.filter((tones) => tones.length > 0).length;
+  if (bars.length > 1 && bars.length === written) return EVERY_BAR;
+  const numbers = [...new Set(bars.map((bar) => model.request.chart.bars[bar]?.number ?? bar + 1))];
+  const runs: { from: number; to: number }[] = [];
+  for (const number of numbers) {
+    const run = runs.at(-1);
+    if (run && number === run.to + 1 && number > 1) run.to = number;
+    else runs.push({ from: number, to: number });
+  }
+  if (runs.length > MOST_RUNS) return `${bars.length} bars of ${written}, from bar ${numbers[0]} on`;
+  const pickup = runs[0]?.from === 0;
+  const texts = runs
+    .filter(({ from }) => from > 0)
+    .flatMap(({ from, to }) =>
+      to === from ? [`${from}`] : to === from + 1 ? [`${from}`, `${to}`] : [`${from}–${to}`],
+    );
+  const counted =
+    texts.length === 0 ? '' : `${numbers.length - (pickup ? 1 : 0) > 1 ? 'bars' : 'bar'} ${listed(texts)}`;
+  return [...(pickup ? ['the pickup'] : []), ...(counted === '' ? [] : [counted])].join(' and ');
+}
+
+/** A chart's bar as `bar 3` or `the pickup`. */
+const barText = (line: AnalysedLine, bar: number): string => barsText(line, [bar]);
+
+const plural = (bars: readonly number[], one: string, several: string): string =>
+  bars.length > 1 ? several : one;
+
+function leadSentence(line: AnalysedLine, claim: Extract<LineClaim, { kind: 'leads' }>): string {
+  const { model, heard, analyses } = line;
+  const bar = model.bars[claim.bar];
+  const facts = analyses[claim.bar];
+  if (!bar || !facts) return '';
+  const words = wordsFor({ model, bar, tones: heard[claim.bar] ?? [], facts }, claim.by);
+  const where = claim.home
+    ? `leads back to ${barText(line, claim.to)}`
+    : `leads on to ${barText(line, claim.to)}`;
+  return `${capitalised(barText(line, claim.bar))} ${where}: ${words}.`;
+}
+
+function motifSentence(bars: string, figure: string | null): string {
+  const verb = bars === EVERY_BAR ? 'has the same' : 'share one';
+  return `${capitalised(bars)} ${verb} rhythm${figure === null ? '' : ` and ${bars === EVERY_BAR ? 'the same' : 'one'} figure, ${figure}`}.`;
+}
+
+function sentenceFor(line: AnalysedLine, claim: LineClaim): string {
+  switch (claim.kind) {
+    case 'motif':
+      return motifSentence(barsText(line, claim.bars), claim.figure);
+    case 'answers':
+      return `${capitalised(barsText(line, claim.bars))} ${plural(claim.bars, 'answers', 'answer')} it after a silent beat one.`;
+    case 'turns':
+      return `${capitalised(barsText(line, claim.bars))} ${plural(claim.bars, 'turns', 'turn')} away from it to end the phrase.`;
+    case 'taught':
+      return `${claim.technique} in ${barsText(line, claim.bars)}`;
+    case 'leads':
+      return leadSentence(line, claim);
+    case 'closes':
+      return `${capitalised(barText(line, claim.bar))} closes on its root.`;
+    case 'listen for silence':
+      return `Listen for beat one of ${barsText(line, claim.bars)}: nothing is struck there.`;
+    case 'listen for roots':
+      return `Listen for the root on beat one of ${barsText(line, claim.bars)}.`;
+    default:
+      return unreachable(claim);
+  }
+}
+
+/** What the line teaches, in one sentence. */
+function taughtSentence(line: AnalysedLine, claims: readonly LineClaim[]): readonly string[] {
+  const taught = claims.filter(({ kind }) => kind === 'taught').map((claim) => sentenceFor(line, claim));
+  if (taught.length === 0) return [];
+  return [
+    `The line teaches ${numberWord(taught.length)} ${taught.length > 1 ? 'things' : 'thing'}: ${taught.join('; ')}.`,
+  ];
+}
+
+/**
+ * What a whole line teaches where, which figure it carries, where that answers and turns, where the line leads and
+ * what to listen for: a few short sentences, each true of the notes. Empty for an unwritten line.
+ */
+export function explainLine(request: LineRequest, line: LineNotes): readonly string[] {
+  const model = modelOf(request);
+  const heard = hearLine(model, line);
+  if (heard.every((tones) => tones.length === 0)) return [];
+  const told = analysed(model, heard);
+  const claims = lineClaimsFor(told);
+  const others = claims.filter(({ kind }) => kind !== 'taught').map((claim) => sentenceFor(told, claim));
+  return [...taughtSentence(told, claims), ...others];
+}

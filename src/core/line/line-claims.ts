@@ -1,0 +1,143 @@
+import { analyseBar } from './analysis';
+import { type Claim, claimsFor } from './claims';
+import { type HeardLine, isSilentOnOne, struck } from './hearing';
+import type { LineModel } from './model';
+import { isHome, type Tone } from './tones';
+import { type BarAnalysis, TECHNIQUES, type Technique } from './types';
+
+type Lead = Extract<Claim, { kind: 'lead' | 'walk' }>;
+
+/** What can be said about a whole line, as data; bars are indices of written bars, in order. */
+export type LineClaim =
+  /** Bars whose notes start at the same places; `figure` where the degrees are the same, too. */
+  | { readonly kind: 'motif'; readonly bars: readonly number[]; readonly figure: string | null }
+  /** Bars with a silent beat one after a bar of the motif. */
+  | { readonly kind: 'answers'; readonly bars: readonly number[] }
+  /** Bars that end a phrase or a section and leave the motif's rhythm. */
+  | { readonly kind: 'turns'; readonly bars: readonly number[] }
+  | { readonly kind: 'taught'; readonly technique: Technique; readonly bars: readonly number[] }
+  /** How a bar leads into the next chord: the last one of the round, or the plainest example. */
+  | {
+      readonly kind: 'leads';
+      readonly bar: number;
+      readonly to: number;
+      readonly by: Lead;
+      readonly home: boolean;
+    }
+  | { readonly kind: 'closes'; readonly bar: number; readonly note: Tone }
+  /** Where nothing sounds on beat one. */
+  | { readonly kind: 'listen for silence'; readonly bars: readonly number[] }
+  /** Bars that begin with the root of their chord on beat one. */
+  | { readonly kind: 'listen for roots'; readonly bars: readonly number[] };
+
+/** A line with what its analysis says of each bar. */
+export interface AnalysedLine {
+  readonly model: LineModel;
+  readonly heard: HeardLine;
+  readonly analyses: readonly BarAnalysis[];
+}
+
+const patternOf = (tones: readonly Tone[]): string =>
+  struck(tones)
+    .map((tone) => tone.start)
+    .join(' ');
+
+const figureOf = (analysis: BarAnalysis | undefined): string =>
+  (analysis?.notes ?? []).map((note) => note.degreeText).join('–');
+
+/** The rhythm that most bars share, the earliest of equals. */
+function motifBars({ model, heard }: AnalysedLine): readonly number[] {
+  const byRhythm = new Map<string, number[]>();
+  for (const bar of model.bars) {
+    const tones = heard[bar.index] ?? [];
+    if (tones.length === 0) continue;
+    const key = `${bar.ticks} ${patternOf(tones)}`;
+    const known = byRhythm.get(key);
+    if (known) known.push(bar.index);
+    else byRhythm.set(key, [bar.index]);
+  }
+  return [...byRhythm.values()].reduce((most, bars) => (bars.length > most.length ? bars : most), []);
+}
+
+function motifClaims(line: AnalysedLine): readonly LineClaim[] {
+  const { model, heard, analyses } = line;
+  const bars = motifBars(line);
+  if (bars.length < 2) return [];
+  const figures = new Set(bars.map((bar) => figureOf(analyses[bar])));
+  const figure = figures.size === 1 ? ([...figures][0] ?? null) : null;
+  const motif = new Set(bars);
+  const written = model.bars.filter((bar) => (heard[bar.index]?.length ?? 0) > 0);
+  const answers = written.filter(
+    ({ index }) => motif.has(index - 1) && !motif.has(index) && isSilentOnOne(heard[index] ?? []),
+  );
+  const answering = new Set(answers.map(({ index }) => index));
+  const phrase = model.request.feel.phraseLength;
+  const turns = written.filter(({ index }) => {
+    const section = model.request.chart.sections[model.request.chart.bars[index]?.section ?? 0];
+    const place = index - (section?.start ?? 0);
+    const ends = (place + 1) % phrase === 0 || place + 1 === section?.length;
+    return ends && !motif.has(index) && !answering.has(index);
+  });
+  return [
+    { kind: 'motif', bars, figure },
+    ...(answers.length > 0 ? [{ kind: 'answers', bars: answers.map(({ index }) => index) } as const] : []),
+    ...(turns.length > 0 ? [{ kind: 'turns', bars: turns.map(({ index }) => index) } as const] : []),
+  ];
+}
+
+const taughtClaims = ({ analyses }: AnalysedLine): readonly LineClaim[] =>
+  TECHNIQUES.flatMap((technique): readonly LineClaim[] => {
+    const bars = analyses.flatMap((analysis, index) =>
+      analysis.techniques.includes(technique) ? [index] : [],
+    );
+    return bars.length > 0 ? [{ kind: 'taught', technique, bars }] : [];
+  });
+
+function leadOf({ model, heard, analyses }: AnalysedLine, index: number): Lead | null {
+  const bar = model.bars[index];
+  const analysis = analyses[index];
+  if (!bar || !analysis) return null;
+  const lead = claimsFor(model, heard, bar, analysis).find(({ kind }) => kind === 'lead' || kind === 'walk');
+  return lead?.kind === 'lead' || lead?.kind === 'walk' ? lead : null;
+}
+
+function leadClaims(line: AnalysedLine): readonly LineClaim[] {
+  const { model, heard } = line;
+  const last = model.order.at(-1) ?? -1;
+  const home = leadOf(line, last);
+  const first = model.order[0] ?? 0;
+  if (home) return [{ kind: 'leads', bar: last, to: first, by: home, home: true }];
+  const note = heard[last]?.at(-1);
+  if (note && isHome(note)) return [{ kind: 'closes', bar: last, note }];
+  for (const bar of model.bars) {
+    const [to] = bar.after;
+    const by = to === undefined ? null : leadOf(line, bar.index);
+    if (by && to !== undefined) return [{ kind: 'leads', bar: bar.index, to, by, home: false }];
+  }
+  return [];
+}
+
+function listenClaims({ model, heard }: AnalysedLine): readonly LineClaim[] {
+  const written = model.bars.filter((bar) => (heard[bar.index]?.length ?? 0) > 0 && bar.stretches[0]?.chord);
+  const silent = written.filter((bar) => isSilentOnOne(heard[bar.index] ?? []));
+  if (silent.length > 0) return [{ kind: 'listen for silence', bars: silent.map(({ index }) => index) }];
+  const rooted = written.filter((bar) => {
+    const first = heard[bar.index]?.[0];
+    return first !== undefined && first.start === 0 && isHome(first);
+  });
+  return rooted.length > 0 ? [{ kind: 'listen for roots', bars: rooted.map(({ index }) => index) }] : [];
+}
+
+/** What a whole line teaches where, how it is made, where it leads and what to listen for. */
+export const lineClaimsFor = (line: AnalysedLine): readonly LineClaim[] => [
+  ...motifClaims(line),
+  ...taughtClaims(line),
+  ...leadClaims(line),
+  ...listenClaims(line),
+];
+
+export const analysed = (model: LineModel, heard: HeardLine): AnalysedLine => ({
+  model,
+  heard,
+  analyses: model.bars.map((bar) => analyseBar(model, heard, bar.index)),
+});

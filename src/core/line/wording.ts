@@ -1,0 +1,142 @@
+import { unreachable } from '../base';
+import { formatName } from '../theory';
+import type { Claim, Facts } from './claims';
+import { type BarModel, barNumber, type LineModel } from './model';
+import type { Tone } from './tones';
+
+const NUMBERS = [
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+];
+
+export const numberWord = (number: number): string => NUMBERS[number - 1] ?? `${number}`;
+
+export const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** `one`, `one and two`, `one, two and three`. */
+export const listed = (items: readonly string[]): string =>
+  items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
+
+/** Where in the bar a tick lies, as a teacher counts it. */
+export function beatPhrase(bar: BarModel, tick: number): string {
+  const beat = numberWord(Math.floor(tick / bar.beat) + 1);
+  const offset = tick % bar.beat;
+  if (offset === 0) return `beat ${beat}`;
+  return offset * 2 === bar.beat ? `the “and” of ${beat}` : `the end of beat ${beat}`;
+}
+
+const nameOf = (tone: Tone | undefined): string => (tone ? formatName(tone.name) : '');
+
+/** The bar that a claim is about. */
+export interface Spoken {
+  readonly model: LineModel;
+  readonly bar: BarModel;
+  readonly tones: readonly Tone[];
+  readonly facts: Facts;
+}
+
+const placed = ({ bar, tones }: Spoken, note: number): string =>
+  `${nameOf(tones[note])} on ${beatPhrase(bar, tones[note]?.start ?? 0)}`;
+
+const symbolOf = ({ tones }: Spoken, note: number | undefined): string =>
+  tones[note ?? 0]?.stretch?.chord?.symbol ?? '';
+
+const symbolsOf = (spoken: Spoken, notes: readonly number[]): string =>
+  listed([...new Set(notes.map((note) => symbolOf(spoken, note)))]);
+
+/** Degrees in order, a repeated one once. */
+const degrees = ({ facts }: Spoken, notes: readonly number[]): string =>
+  notes
+    .map((note) => facts.notes[note]?.degreeText ?? '')
+    .filter((text, index, texts) => text !== '' && text !== texts[index - 1])
+    .join('–');
+
+function spelled(spoken: Spoken, claim: Extract<Claim, { kind: 'spells' }>): string {
+  const text = degrees(spoken, claim.notes);
+  const chord = symbolOf(spoken, claim.notes[0]);
+  if (claim.direction === 'up') return `${text} climbs through ${chord}`;
+  return claim.direction === 'down' ? `${text} comes down through ${chord}` : `${text} outlines ${chord}`;
+}
+
+function carried(spoken: Spoken, note: number): string {
+  const text = spoken.facts.notes[note]?.degreeText ?? '';
+  const what =
+    text === 'R' || text === '8'
+      ? `the root of ${symbolOf(spoken, note)}`
+      : `${text} of ${symbolOf(spoken, note)}`;
+  return `${what} carries the bar`;
+}
+
+export function leadText(spoken: Spoken, note: number, target: Tone): string {
+  const distance = target.midi - (spoken.tones[note]?.midi ?? target.midi);
+  const way = distance > 0 ? 'up' : 'down';
+  if (Math.abs(distance) === 1)
+    return `${placed(spoken, note)} leads ${way} a half step to ${nameOf(target)}`;
+  if (Math.abs(distance) === 2) return `${placed(spoken, note)} steps ${way} to ${nameOf(target)}`;
+  return `${placed(spoken, note)} is the fifth of ${nameOf(target)} and moves ${way} to it`;
+}
+
+function walkText(spoken: Spoken, from: number, target: Tone): string {
+  const walk = spoken.tones.slice(from);
+  const way = target.midi > (walk[0]?.midi ?? 0) ? 'up' : 'down';
+  return `${walk.map(nameOf).join('–')} walks ${way} by step to ${nameOf(target)}`;
+}
+
+/** A claim in the trade's words, without a full stop. */
+export function wordsFor(spoken: Spoken, claim: Claim): string {
+  const { model, bar, tones } = spoken;
+  switch (claim.kind) {
+    case 'rest':
+      return claim.chord ? 'the bass rests for the whole bar' : 'there is no chord here, so the bass rests';
+    case 'silent one':
+      return claim.answers === null
+        ? `beat one is silent and the bass comes in on ${beatPhrase(bar, claim.enters)}`
+        : `beat one is silent and the figure answers bar ${barNumber(model, claim.answers)} from ${beatPhrase(bar, claim.enters)}`;
+    case 'silence':
+      return `a short figure leaves ${numberWord(claim.beats)} ${claim.beats === 1 ? 'beat' : 'beats'} of silence`;
+    case 'anticipation':
+      return `${placed(spoken, claim.note)} anticipates the next root`;
+    case 'octave':
+      return `${placed(spoken, claim.note)} is an octave leap`;
+    case 'walk':
+      return walkText(spoken, claim.from, claim.target);
+    case 'passing':
+      return `${placed(spoken, claim.note)} passes from ${nameOf(tones[claim.note - 1])} to ${nameOf(tones[claim.note + 1])}`;
+    case 'neighbour':
+      return `${placed(spoken, claim.note)} is a neighbour of ${nameOf(tones[claim.note - 1])}`;
+    case 'step':
+      return `${placed(spoken, claim.note)} is a step of the scale`;
+    case 'lead':
+      return leadText(spoken, claim.note, claim.target);
+    case 'spells':
+      return spelled(spoken, claim);
+    case 'carries':
+      return carried(spoken, claim.note);
+    case 'roots':
+      return 'each chord gets its root';
+    case 'change':
+      return `chord tones ${degrees(spoken, claim.notes)} mark the change between ${symbolsOf(spoken, claim.notes)}`;
+    case 'rhythm':
+      return `the rhythm is that of bar ${barNumber(model, claim.bar)}`;
+    case 'third':
+      return `listen for ${nameOf(tones[claim.note])}, the ${claim.quality} third of ${symbolOf(spoken, claim.note)}`;
+    case 'open':
+      return 'the bass plays without a chord to lean on';
+    default:
+      return unreachable(claim);
+  }
+}
+
+/** Claims as one sentence. */
+export const sentenceOf = (spoken: Spoken, claims: readonly Claim[]): string =>
+  `${capitalised(claims.map((claim) => wordsFor(spoken, claim)).join('; '))}.`;
