@@ -18,6 +18,8 @@ export const FAULTS = {
     'No sound can be played: the browser found no working audio device. Connect loudspeakers or headphones and press Play again.',
   blocked: 'The browser kept the page silent. Click the page once, then press Play again.',
   lost: 'The sound stopped: the audio device does not answer any more. Check loudspeakers or headphones and press Play again.',
+  unplugged:
+    'The sound stopped, because the headphones or loudspeakers were taken away. Press Play to go on with what is there now.',
   notLoaded: 'The sound could not be loaded. Check that the page can still be reached and press Play again.',
   paused: 'The browser or the system took the sound away. Press Play to go on.',
 } as const;

@@ -1,5 +1,6 @@
 import { failure, type Result, success } from '../core/base';
 import { createAudio, FAULTS } from './audio';
+import { watchOutputs } from './outputs';
 import { createRenderer } from './renderer';
 import { createSession, type Fade, type Session } from './session';
 import type { Mix, Player, PlayerState, PlayRequest, PlayStep } from './types';
@@ -20,6 +21,7 @@ export function createPlayer(): Player {
   let preparing: PlayRequest | null = null;
   let session: Session | null = null;
   let heardBefore = false;
+  let endWatch = (): void => {};
   /** Counts the calls of play and stop, so that an overtaken one goes no further. */
   let calls = 0;
 
@@ -33,6 +35,7 @@ export function createPlayer(): Player {
   const closeSession = (): void => {
     calls += 1;
     preparing = null;
+    endWatch();
     renderer.cancel();
     session?.close();
     session = null;
@@ -103,6 +106,11 @@ export function createPlayer(): Player {
     heardBefore = true;
     setState({ kind: 'playing' });
     watch(created);
+    endWatch = watchOutputs(() => {
+      if (state.kind === 'playing') {
+        silence(FAULTS.unplugged);
+      }
+    });
     return success(null);
   };
 

@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import type { PlayerState } from '../../src/sound';
 import { skaTune } from '../sound/tunes';
-import { openBench } from '../support/browser';
+import { openApp, openBench } from '../support/browser';
 
 const MIX = { bass: true, drums: true, chops: true, organ: true, click: false };
 
@@ -113,6 +113,98 @@ describe('a device taken away', () => {
     expect((await play(page)).ok).toBe(true);
     expectClean();
   });
+});
+
+/** Outputs that a test plugs in and out: `plug(['', 'headphones'])` in the page. */
+const PLUGS = `{
+  let outputs = ['default', 'headphones'];
+  const devices = navigator.mediaDevices;
+  devices.enumerateDevices = async () => [
+    { kind: 'audioinput', deviceId: 'microphone' },
+    ...outputs.map((deviceId) => ({ kind: 'audiooutput', deviceId })),
+  ];
+  window.plug = (next) => {
+    outputs = next;
+    devices.dispatchEvent(new Event('devicechange'));
+  };
+}`;
+
+test('headphones taken away stop the sound with a sentence; another device plugged in does not', async () => {
+  const { page, expectClean } = await openBench({
+    prepare: async (fresh) => {
+      await fresh.addInitScript(PLUGS);
+    },
+  });
+  expect((await play(page)).ok).toBe(true);
+  const seen = await page.evaluate(async () => {
+    const player = Reflect.get(window, 'player');
+    const plug: (outputs: readonly string[]) => void = Reflect.get(window, 'plug');
+    plug(['default', 'headphones', 'television']);
+    await new Promise((resolve) => setTimeout(resolve, 100));
+    const plugged = player.state();
+    const stopped = new Promise((resolve) => player.subscribe(resolve));
+    plug(['default', 'television']);
+    return { plugged, stopped: await stopped };
+  });
+  expect(seen.plugged).toEqual({ kind: 'playing' });
+  expect(seen.stopped).toMatchObject({ kind: 'stopped', fault: expect.stringMatching(/were taken away/) });
+  expect((await play(page)).ok).toBe(true);
+  expectClean();
+});
+
+test('a tab that is put to sleep plays on, or says why not, when it wakes', async () => {
+  const { page, expectClean } = await openBench();
+  expect((await play(page)).ok).toBe(true);
+  const session = await page.context().newCDPSession(page);
+  await session.send('Page.setWebLifecycleState', { state: 'frozen' });
+  await new Promise((resolve) => setTimeout(resolve, 1000));
+  await session.send('Page.setWebLifecycleState', { state: 'active' });
+  const after = await page.evaluate(async () => {
+    const player = Reflect.get(window, 'player');
+    const first = player.position()?.tick;
+    for (let look = 0; look < 100; look += 1) {
+      await new Promise((resolve) => setTimeout(resolve, 50));
+      const state: PlayerState = player.state();
+      if (state.kind === 'stopped') return state.fault;
+      if (player.position()?.tick !== first) return 'plays on';
+    }
+    return 'stands still';
+  });
+  expect(after).toMatch(/plays on|Press Play/);
+  expectClean();
+});
+
+test('on the page, a fault is a sentence, and the lesson goes on', async () => {
+  const { page } = await openApp({
+    prepare: async (fresh) => {
+      await fresh.addInitScript(`{
+        let device = false;
+        const Own = window.AudioContext;
+        window.AudioContext = class extends Own {
+          constructor(options) {
+            if (!device) throw new DOMException('', 'NotSupportedError');
+            super(options);
+          }
+        };
+        window.giveDevice = () => { device = true; };
+      }`);
+    },
+  });
+  await page.getByRole('button', { name: 'Play', exact: true }).click();
+  await page
+    .getByRole('alert')
+    .getByText(/found no working audio device/)
+    .waitFor();
+  await page.getByRole('textbox', { name: 'Chord chart' }).fill('| C | F | G | C |');
+  await page.getByRole('button', { name: 'Bar 2, F' }).waitFor();
+  expect(await page.getByRole('button', { name: 'Undo' }).isEnabled()).toBe(true);
+  await page.evaluate(() => Reflect.get(window, 'giveDevice')());
+  await page.getByRole('button', { name: 'Play', exact: true }).click();
+  await page
+    .getByRole('status', { name: 'Playback' })
+    .getByText(/Playing bar/)
+    .waitFor();
+  expect(await page.getByText(/found no working audio device/).count()).toBe(0);
 });
 
 test('a step that cannot be computed ends the playing with a sentence', async () => {
