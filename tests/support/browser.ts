@@ -10,6 +10,8 @@ export interface OpenOptions {
   /** Of the window's content, in CSS pixels. */
   readonly width?: number;
   readonly height?: number;
+  /** Another host of the built app, with a slash at its end; the tests' own when left out. */
+  readonly host?: string;
   /** After the app's own address: a query or hash, such as `#lesson=…`. */
   readonly path?: string;
   /** Anything else Playwright lets a context have: `reducedMotion`, `colorScheme`, `hasTouch`, `locale`. */
@@ -64,7 +66,8 @@ const definedOf = (variables: NodeJS.ProcessEnv): Record<string, string> =>
   );
 
 /** Opens the built app the way a static host serves it, below some folder. */
-export const openApp = (options: OpenOptions = {}): Promise<OpenPage> => open(inject('site').app, options);
+export const openApp = (options: OpenOptions = {}): Promise<OpenPage> =>
+  open(options.host ?? inject('site').app, options);
 
 /**
  * Opens the bench: a page without the app whose `window.rooms` hands out the doors of the rooms that need a

@@ -10,9 +10,23 @@ export interface Build {
   readonly files: readonly string[];
 }
 
+interface Kept {
+  match(address: string, options?: CacheQueryOptions): Promise<Response | undefined>;
+}
+
+interface Shelf extends Kept {
+  put(address: string, response: Response): Promise<void>;
+}
+
+interface Shelves extends Kept {
+  open(name: string): Promise<Shelf>;
+  keys(): Promise<readonly string[]>;
+  delete(name: string): Promise<boolean>;
+}
+
 /** The parts of the browser that keeping files takes. */
 export interface World {
-  readonly caches: CacheStorage;
+  readonly caches: Shelves;
   readonly fetch: (request: Request) => Promise<Response>;
   /** The address below which the worker answers, with a slash at its end. */
   readonly scope: string;
