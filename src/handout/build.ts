@@ -6,7 +6,7 @@ import { loadFaces } from './fonts/load';
 import { handoutPages } from './layout/pages';
 import { logoOf } from './logo';
 import { pictureText } from './pdf/fallback';
-import { writePdf } from './pdf/write';
+import { loadWriter, writePdf } from './pdf/write';
 import type { Handout, HandoutPdf } from './types';
 
 /** The words on the page are English; the teacher's own may be anything. */
@@ -39,6 +39,14 @@ export async function buildHandout(
     pages: layout.pages.map((_, index) => drawPage(layout, index)),
     remarks: [...lost, ...(remark === null ? [] : [remark]), ...layout.remarks],
   };
+}
+
+/**
+ * Fetches what a PDF is written with, so that the first one is made without waiting. What does not arrive is asked
+ * for again when it is needed, and only then missed.
+ */
+export async function preparePdf(): Promise<void> {
+  await Promise.allSettled([loadFaces(), loadWriter()]);
 }
 
 /**

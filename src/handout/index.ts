@@ -1,4 +1,4 @@
-export { buildHandout, handoutPdf } from './build';
+export { buildHandout, handoutPdf, preparePdf } from './build';
 export { readLogo } from './logo';
 export { type BlockChoice, blockChoices, moveBlock, piecePartChoices, showBlock } from './model/blocks';
 export { applyPreset, HANDOUT_PRESETS, type HandoutPreset, presetOf } from './model/presets';

@@ -74,6 +74,74 @@ test('a preset is one step that can be taken back, and tab alone leaves the staf
   expectClean();
 });
 
+test('the practice steps take the teacher’s words, and a piece goes without a part', async () => {
+  const { page, expectClean } = await openApp();
+  const preview = await openDesigner(page);
+  const words = async () => (await preview.getByRole('img').allTextContents()).join(' ');
+  const parts = page.getByRole('list', { name: 'Parts of the handout' });
+  await parts.getByRole('checkbox', { name: 'Practice steps' }).check();
+  await parts.getByRole('checkbox', { name: 'Chord chart' }).check();
+  await expect.poll(words).toContain('whisper the rests');
+
+  await page.getByRole('textbox', { name: 'Step 1' }).fill('Sing the roots first.');
+  await page.getByRole('button', { name: 'Remove step 2' }).click();
+  await page.getByRole('button', { name: 'Add a step' }).click();
+  await page.getByRole('textbox', { name: 'Step 4' }).fill('Then play it to someone.');
+  await expect.poll(words).toContain('Sing the roots first.');
+  await expect.poll(words).toContain('Then play it to someone.');
+  expect(await words()).not.toContain('Loop one or two bars');
+  await page.getByRole('button', { name: 'The usual steps' }).click();
+  await expect.poll(words).toContain('Loop one or two bars');
+
+  await expect.poll(words).toContain('Chords');
+  await page.locator('.pieces summary').first().click();
+  await page.getByRole('checkbox', { name: /^Chord chart, / }).uncheck();
+  await expect.poll(words).not.toContain('Chords');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect.poll(words).toContain('Chords');
+  expectClean();
+});
+
+const TOO_WIDE =
+  '<svg xmlns="http://www.w3.org/2000/svg" width="9000" height="10"><rect width="9000" height="10"/></svg>';
+const SCRIPTED =
+  '<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"><script>document.title = 1</script></svg>';
+const PLAIN =
+  '<svg xmlns="http://www.w3.org/2000/svg" width="90" height="90"><rect width="90" height="90"/></svg>';
+
+test('a logo that is too large, broken or more than a drawing is refused with a sentence', async () => {
+  const { page, expectClean } = await openApp();
+  const preview = await openDesigner(page);
+  const pictures = () => preview.locator('image').count();
+  const choose = async (mimeType: string, content: string | Buffer, name = 'Choose a logo') => {
+    const coming = page.waitForEvent('filechooser');
+    await page.getByRole('button', { name }).click();
+    await (await coming).setFiles({ name: 'logo', mimeType, buffer: Buffer.from(content) });
+  };
+  const refusal = page.locator('.designer__refusal');
+  const svg = 'image/svg+xml';
+
+  await choose(svg, SCRIPTED);
+  await expect.poll(() => refusal.textContent()).toContain('script, links or embedded pages');
+  await choose(svg, TOO_WIDE);
+  await expect.poll(() => refusal.textContent()).toContain('8,000 pixels a side');
+  await choose('image/png', 'not a picture');
+  await expect.poll(() => refusal.textContent()).toContain('could not be read as a picture');
+  await choose('image/png', Buffer.alloc(5_000_001));
+  await expect.poll(() => refusal.textContent()).toContain('larger than 5 MB');
+  expect(await pictures()).toBe(0);
+
+  await choose(svg, PLAIN);
+  await expect.poll(pictures).toBe(1);
+  expect(await refusal.textContent()).toBe('');
+  await choose('image/png', 'torn', 'Choose another logo');
+  await expect.poll(() => refusal.textContent()).toContain('could not be read');
+  expect(await pictures()).toBe(1);
+  await page.getByRole('button', { name: 'Remove the logo' }).click();
+  await expect.poll(pictures).toBe(0);
+  expectClean();
+});
+
 test.each([1440, 390])(
   'at %i px the designer has no fault that axe finds, and nothing is cut off',
   async (width) => {

@@ -1,5 +1,7 @@
+import { readFile } from 'node:fs/promises';
+import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { openBench } from '../support/browser';
+import { openApp, openBench } from '../support/browser';
 
 test('a picture of some bars stands alone: outlines only, on a transparent ground', async () => {
   const { page, expectClean } = await openBench();
@@ -128,5 +130,59 @@ test('a logo with transparency goes into the PDF, and a broken one is left out a
   });
   expect(made.hasImage).toBe(true);
   expect(made.remarks).toEqual(['The lesson’s logo could not be read and is left out. Choose it again.']);
+  expectClean();
+});
+
+/** Saves with a button and reads the file. */
+async function saved(page: Page, name: string): Promise<{ readonly name: string; readonly bytes: Buffer }> {
+  const coming = page.waitForEvent('download');
+  await page.getByRole('button', { name, exact: true }).click();
+  const download = await coming;
+  return { name: download.suggestedFilename(), bytes: await readFile(await download.path()) };
+}
+
+/** Size of a PNG, and the least of its alpha values: 0 where its ground is open. */
+const readPng = (page: Page, png: Buffer) =>
+  page.evaluate(
+    async (data) => {
+      const picture = await createImageBitmap(new Blob([Uint8Array.from(data)], { type: 'image/png' }));
+      const pen = new OffscreenCanvas(picture.width, picture.height).getContext('2d');
+      if (pen === null) throw new Error('no canvas');
+      pen.drawImage(picture, 0, 0);
+      const pixels = pen.getImageData(0, 0, picture.width, picture.height).data;
+      let [least, most] = [255, 0];
+      for (let alpha = 3; alpha < pixels.length; alpha += 4) {
+        least = Math.min(least, pixels[alpha] ?? 255);
+        most = Math.max(most, pixels[alpha] ?? 0);
+      }
+      return { width: picture.width, least, most };
+    },
+    [...png],
+  );
+
+test('the neck is saved as a picture at the fretboard and in the designer', async () => {
+  const { page, expectClean } = await openApp();
+  await page.getByRole('button', { name: 'Fretboard', exact: true }).click();
+  const region = page.getByRole('region', { name: 'Fretboard' });
+  await region.getByRole('img').waitFor();
+
+  const svg = await saved(page, 'Save the neck as SVG');
+  expect(svg.name).toMatch(/-neck-bar-1\.svg$/);
+  const drawing = svg.bytes.toString('utf8');
+  expect(drawing).toContain('<path');
+  expect(drawing).not.toContain('<text');
+  const png = await saved(page, 'Save the neck as PNG');
+  expect(await readPng(page, png.bytes)).toEqual({ width: 1920, least: 0, most: 255 });
+
+  await page.getByRole('button', { name: 'Handout', exact: true }).click();
+  await page.getByRole('region', { name: 'Preview of the handout' }).getByRole('img').first().waitFor();
+  await page.getByRole('spinbutton', { name: 'Bar of the neck' }).fill('3');
+  const tones = page.getByRole('combobox', { name: 'The neck shows' });
+  await tones.selectOption({ index: 1 });
+  const other = await saved(page, 'Neck as SVG');
+  expect(other.name).toMatch(/-neck-bar-3\.svg$/);
+  expect(other.bytes.toString('utf8')).not.toBe(drawing);
+  const bars = await saved(page, 'Save as PNG');
+  expect((await readPng(page, bars.bytes)).least).toBe(0);
   expectClean();
 });

@@ -8,4 +8,5 @@ export {
   SelectWord,
   SwitchWord,
 } from './fields';
+export { FileButton } from './file-button';
 export { MenuButton, type MenuGroup } from './menu';

@@ -1,13 +1,14 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { useStore } from 'zustand';
 import type { HandSettings } from '../../core/fretboard';
-import type { LineSheet, SheetBar, SheetNote } from '../../core/lesson';
-import { formatName } from '../../core/theory';
-import type { NeckNote } from '../../score';
+import type { LineSheet, SheetNote } from '../../core/lesson';
 import { SelectWord } from '../controls';
 import { chordsOf } from './describe';
+import { fileStem } from './files';
 import { useWidth } from './hooks';
-import { handMoves, neckViews } from './neck-views';
+import { LINE_NOTES, NECK_LABELS, type NeckLabel, neckChoices, neckPicture } from './neck-picture';
+import { neckViews } from './neck-views';
+import { type PictureKind, savePicture, standAloneNeck } from './picture-files';
 import { useScore } from './score-ready';
 import { useAtWork, useEditor } from './session';
 import { straightened } from './straighten';
@@ -15,19 +16,9 @@ import { straightened } from './straighten';
 /** Wide enough to be read from a music stand, no wider than the sheet. */
 const WIDEST = 860;
 
-const LINE_NOTES = 'line';
-
-type Label = 'degree' | 'name' | 'finger';
-
-const LABELS: readonly { readonly value: Label; readonly label: string }[] = [
-  { value: 'degree', label: 'degree' },
-  { value: 'name', label: 'name' },
-  { value: 'finger', label: 'finger' },
-];
-
 /** The neck with the notes of one bar: the one that sounds, else the chosen one, else the first. */
 export function Fretboard({ sheet, hand }: { readonly sheet: LineSheet; readonly hand: HandSettings }) {
-  const { playback } = useAtWork();
+  const { playback, session } = useAtWork();
   const chosen = useEditor((state) => (state.pieceId === sheet.id ? state.bar : null));
   const heard = useStore(playback, (state) => (state.heard?.pieceId === sheet.id ? state.bar : null));
   const holder = useRef<HTMLDivElement>(null);
@@ -36,33 +27,25 @@ export function Fretboard({ sheet, hand }: { readonly sheet: LineSheet; readonly
   const sounding = useSounding(sheet);
   const index = Math.min(heard ?? chosen ?? 0, sheet.bars.length - 1);
   const bar = sheet.bars[index];
-  const frets = useMemo(() => fretsOf(sheet), [sheet]);
   const [shown, setShown] = useState<string>(LINE_NOTES);
-  const [show, setShow] = useState<Label>('degree');
+  const [show, setShow] = useState<NeckLabel>('degree');
   const views = useMemo(() => (bar === undefined ? [] : neckViews(sheet, bar, hand)), [sheet, bar, hand]);
   const view = views.find(({ id }) => id === shown);
-  const place = sounding?.fingered ?? null;
 
   useLayoutEffect(() => {
-    if (score.kind !== 'ready' || bar === undefined || width === 0) return;
-    const about = `Bar ${bar.written.number}, ${chordsOf(bar.written, sheet.noteNames)}`;
-    const title = view === undefined ? about : `${about}: ${view.title}`;
-    const moves = handMoves(sheet, index, sounding);
-    const picture =
-      view === undefined
-        ? { title, notes: neckNotes(bar), ...moves, frets }
-        : { title, notes: view.notes, position: view.position };
+    const picture = neckPicture(sheet, index, view, sounding);
+    if (score.kind !== 'ready' || picture === null || width === 0) return;
     holder.current?.replaceChildren(
-      score.score.drawFretboard({
-        ...picture,
-        instrument: sheet.instrument,
-        show,
-        sounding: place,
-        width: Math.min(width, WIDEST),
-      }),
+      score.score.drawFretboard({ ...picture, show, width: Math.min(width, WIDEST) }),
     );
-  }, [score, bar, index, sheet, sounding, place, frets, width, view, show]);
+  }, [score, index, sheet, sounding, width, view, show]);
 
+  const save = (kind: PictureKind) => {
+    const picture = neckPicture(sheet, index, view, null);
+    if (bar === undefined || picture === null) return;
+    const stem = `${fileStem(session.lessons.getState().lesson.title)}-neck-bar-${bar.written.number}`;
+    void savePicture(session, kind, stem, () => standAloneNeck({ ...picture, show }));
+  };
   return (
     <section
       className="fretboard paper"
@@ -76,13 +59,13 @@ export function Fretboard({ sheet, hand }: { readonly sheet: LineSheet; readonly
           <SelectWord
             label="Shown on the neck"
             value={view?.id ?? LINE_NOTES}
-            options={[
-              { value: LINE_NOTES, label: 'the notes of the line' },
-              ...views.map(({ id, title }) => ({ value: id, label: title })),
-            ]}
+            options={neckChoices(views)}
             onChange={setShown}
           />{' '}
-          by <SelectWord label="Written on the notes" value={show} options={LABELS} onChange={setShow} />
+          by <SelectWord label="Written on the notes" value={show} options={NECK_LABELS} onChange={setShow} />
+          <span className="fretboard__save">
+            . Save it as <SaveWord kind="svg" onSave={save} /> or <SaveWord kind="png" onSave={save} />.
+          </span>
         </p>
       )}
       <div className="fretboard__picture" ref={holder} />
@@ -90,30 +73,23 @@ export function Fretboard({ sheet, hand }: { readonly sheet: LineSheet; readonly
   );
 }
 
-/** The same frets for the whole line, so that the neck stands still while it plays. */
-function fretsOf(sheet: LineSheet): { readonly first: number; readonly last: number } {
-  const fretted = sheet.bars
-    .flatMap((bar) => bar.notes)
-    .flatMap(({ fingered }) => (fingered === null || fingered.fret === 0 ? [] : [fingered.fret]));
-  const first = Math.max(1, Math.min(...fretted, 12) - 1);
-  return { first, last: Math.max(first + 4, ...fretted) };
+interface SaveWordProps {
+  readonly kind: PictureKind;
+  readonly onSave: (kind: PictureKind) => void;
 }
 
-/** Every place of the bar once. */
-function neckNotes(bar: SheetBar): readonly NeckNote[] {
-  const places = new Map<string, NeckNote>();
-  for (const { note, fingered, degreeText } of bar.notes) {
-    if (fingered !== null) {
-      places.set(`${fingered.string} ${fingered.fret}`, {
-        string: fingered.string,
-        fret: fingered.fret,
-        finger: fingered.finger,
-        degree: degreeText,
-        name: formatName(note.pitch),
-      });
-    }
-  }
-  return [...places.values()];
+function SaveWord({ kind, onSave }: SaveWordProps) {
+  const name = kind.toUpperCase();
+  return (
+    <button
+      type="button"
+      className="word"
+      aria-label={`Save the neck as ${name}`}
+      onClick={() => onSave(kind)}
+    >
+      {name}
+    </button>
+  );
 }
 
 /** The note that sounds now; null in a rest and in silence. */

@@ -1,10 +1,12 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import { type HandoutSettings, type Lesson, removeLogo, setHandout } from '../../core/lesson';
-import { applyPreset, fullSettings, HANDOUT_PRESETS, presetOf, readLogo } from '../../handout';
-import { CheckField, SelectField } from '../controls';
+import { applyPreset, fullSettings, HANDOUT_PRESETS, preparePdf, presetOf, readLogo } from '../../handout';
+import { CheckField, FileButton, SelectField } from '../controls';
 import { HandoutBlocks } from './handout-blocks';
 import { HandoutPictures } from './handout-pictures';
+import { HandoutPieces } from './handout-pieces';
 import { HandoutSaving } from './handout-saving';
+import { HandoutSteps } from './handout-steps';
 import { useAtWork, useLesson } from './session';
 
 interface HandoutPanelProps {
@@ -19,7 +21,10 @@ export function HandoutPanel({ settled, onClose }: HandoutPanelProps) {
   const { session } = useAtWork();
   const { handout } = useLesson();
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus({ preventScroll: true }), []);
+  useEffect(() => {
+    heading.current?.focus({ preventScroll: true });
+    void preparePdf();
+  }, []);
   const set: Set = (change, join) =>
     session.lessons.change((lesson) => setHandout(lesson, change), {
       label: 'change the handout',
@@ -38,6 +43,8 @@ export function HandoutPanel({ settled, onClose }: HandoutPanelProps) {
       <HandoutSaving />
       <Presets handout={handout} set={set} />
       <HandoutBlocks handout={handout} onChange={set} />
+      <HandoutPieces />
+      <HandoutSteps handout={handout} onChange={set} />
       <Music handout={handout} set={set} />
       <PaperAndPrint handout={handout} set={set} />
       <Head handout={handout} set={set} />
@@ -189,7 +196,6 @@ function TextField({ label, value, onChange }: TextFieldProps) {
 
 function Logo({ has, set }: { readonly has: boolean; readonly set: Set }) {
   const { session } = useAtWork();
-  const chooser = useRef<HTMLInputElement>(null);
   const [refusal, setRefusal] = useState<string | null>(null);
   const choose = async (file: File) => {
     setRefusal(null);
@@ -200,9 +206,9 @@ function Logo({ has, set }: { readonly has: boolean; readonly set: Set }) {
   return (
     <>
       <div className="designer__actions">
-        <button type="button" className="button" onClick={() => chooser.current?.click()}>
+        <FileButton accept="image/png,image/jpeg,image/svg+xml" onChoose={choose}>
           {has ? 'Choose another logo' : 'Choose a logo'}
-        </button>
+        </FileButton>
         {has && (
           <button
             type="button"
@@ -216,18 +222,6 @@ function Logo({ has, set }: { readonly has: boolean; readonly set: Set }) {
           </button>
         )}
       </div>
-      <input
-        ref={chooser}
-        type="file"
-        hidden
-        accept="image/png,image/jpeg,image/svg+xml"
-        onChange={async (event) => {
-          const field = event.currentTarget;
-          const file = field.files?.[0];
-          if (file) await choose(file);
-          field.value = '';
-        }}
-      />
       <p role="alert" className="designer__refusal">
         {refusal}
       </p>

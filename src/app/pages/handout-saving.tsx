@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import type { Lesson } from '../../core/lesson';
+import { attempt } from './attempt';
 import { printLessonHandout, saveHandout } from './handout-files';
 import { useAtWork } from './session';
 
@@ -15,28 +15,15 @@ interface Making {
 export function HandoutSaving() {
   const { session } = useAtWork();
   const [making, setMaking] = useState<Making | null>(null);
-  const attempt = async (work: (lesson: Lesson) => Promise<string | null>) => {
-    session.dismissNotice();
-    try {
-      const notice = await work(session.lessons.getState().lesson);
-      if (notice !== null) session.editor.setState({ notice });
-    } catch {
-      session.editor.setState({
-        notice: 'The handout could not be made. Check that the page is still reachable and try again.',
-      });
-    }
-  };
   const download = async () => {
     if (making !== null) return;
     setMaking({ done: 0, all: 1 });
-    await attempt((lesson) => saveHandout(lesson, (done, all) => setMaking({ done, all })));
+    await attempt(session, 'The handout', (lesson) =>
+      saveHandout(lesson, (done, all) => setMaking({ done, all })),
+    );
     setMaking(null);
   };
-  const print = () =>
-    attempt(async (lesson) => {
-      await printLessonHandout(lesson);
-      return null;
-    });
+  const print = () => attempt(session, 'The printed page', printLessonHandout);
   return (
     <div className="designer__saving">
       <div className="designer__actions">

@@ -2,7 +2,7 @@ import { useRef } from 'react';
 import { useStore } from 'zustand';
 import { failure, type Result, success } from '../../core/base';
 import { setTitle } from '../../core/lesson';
-import { MenuButton } from '../controls';
+import { FileButton, MenuButton } from '../controls';
 import type { SavingState } from '../state';
 import { useExports } from './exports';
 import { LessonsMenu } from './lessons-menu';
@@ -102,30 +102,15 @@ async function textOf(file: File): Promise<Result<string, string>> {
 
 function OpenButton() {
   const { session } = useAtWork();
-  const chooser = useRef<HTMLInputElement>(null);
   const choose = async (file: File) => {
     const text = file.size > LARGEST_FILE ? failure(TOO_LARGE) : await textOf(file);
     if (text.ok) await session.openFile(text.value);
     else session.editor.setState({ notice: text.problem });
   };
   return (
-    <>
-      <button type="button" className="button" onClick={() => chooser.current?.click()}>
-        Open
-      </button>
-      <input
-        ref={chooser}
-        type="file"
-        hidden
-        accept=".json,application/json"
-        onChange={async (event) => {
-          const field = event.currentTarget;
-          const file = field.files?.[0];
-          if (file) await choose(file);
-          field.value = '';
-        }}
-      />
-    </>
+    <FileButton accept=".json,application/json" onChoose={choose}>
+      Open
+    </FileButton>
   );
 }
 

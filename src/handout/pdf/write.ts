@@ -29,10 +29,7 @@ export async function writePdf(
   picture: PictureText,
   onProgress: (done: number, all: number) => void = () => undefined,
 ): Promise<HandoutPdf> {
-  const [{ default: PDFDocument }, { toBytes }] = await Promise.all([
-    import('pdfkit'),
-    import('pdfkit/output'),
-  ]);
+  const [{ default: PDFDocument }, { toBytes }] = await loadWriter();
   const document = new PDFDocument({
     autoFirstPage: false,
     // Helvetica is the default, and is asked for before any page is drawn: an empty name asks for none.
@@ -55,6 +52,9 @@ export async function writePdf(
   document.end();
   return { bytes: await bytes, missing: [...missing] };
 }
+
+/** Fetches the PDF library. */
+export const loadWriter = () => Promise.all([import('pdfkit'), import('pdfkit/output')]);
 
 /** Lets the page answer between two pages of a long document. */
 const breath = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
