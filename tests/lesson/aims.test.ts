@@ -93,7 +93,7 @@ describe('aims of a piece', () => {
   it('that ask nothing any more are gone, and asking the same of nothing changes nothing', () => {
     const lesson = forBar(lessonWith('| F | C7 |'), 1, { wanted: ['space'], density: 'sparse' });
     expect(line(lesson).aims).toHaveLength(1);
-    expect(line(forBar(lesson, 1, { wanted: [], silence: 0 })).aims).toEqual([]);
+    expect(line(forBar(lesson, 1, { wanted: [], forbidden: [] })).aims).toEqual([]);
     expect(forBar(lesson, 0, { wanted: [] })).toBe(lesson);
   });
 

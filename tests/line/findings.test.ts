@@ -51,7 +51,7 @@ describe('the musical side of the lesson check', () => {
       '| D♭ | D♭ |',
       'D♭2 . F2 . A♭2 . F2 . | D♭2 . F2 . A♭2 . F2 .',
       { level: 2, key: 'D♭' },
-      'level null: D♭ major has 5 accidentals; level 2 reads 3 at most. Transpose to a nearer key or raise the level.',
+      'key null: D♭ major has 5 accidentals; level 2 reads 3 at most. Transpose to a nearer key or raise the level.',
     ],
   ] as const)('%s %s', (chart, notes, wish, expected) => {
     expect(found(chart, notes, wish)).toContain(expected);

@@ -1,6 +1,6 @@
 import { type Chart, matchBars } from '../chart';
-import type { Aim } from '../line';
-import type { AimWhere, LessonAim, LineBar, LinePiece, LineSection } from './types';
+import { type Aim, TECHNIQUES, type Technique } from '../line';
+import type { AimTerms, AimWhere, LessonAim, LineBar, LinePiece, LineSection } from './types';
 
 const sameWhere = (one: AimWhere, other: AimWhere): boolean =>
   one.kind === 'line' || other.kind === 'line'
@@ -22,34 +22,90 @@ function sectionsOf(piece: LinePiece, chart: Chart, id: string): readonly number
       );
 }
 
-/** The places in the chart where a stored aim holds; none while its section or bar is away. */
-export function placesOf(piece: LinePiece, chart: Chart, where: AimWhere): readonly Aim['where'][] {
-  switch (where.kind) {
-    case 'line':
-      return [{ kind: 'line' }];
-    case 'bar': {
-      const bar = piece.bars.findIndex(({ id }) => id === where.id);
-      return chart.bars[bar] === undefined ? [] : [{ kind: 'bar', bar }];
+/** Where aims for a bar stand, the nearest first: its own, its section's, the line's. */
+export function aimsAt(piece: LinePiece, chart: Chart, bar: number): readonly LessonAim[] {
+  const section = chart.bars[bar]?.section ?? 0;
+  const rank = ({ where }: LessonAim): number => {
+    switch (where.kind) {
+      case 'bar':
+        return piece.bars[bar]?.id === where.id ? 0 : ELSEWHERE;
+      case 'section':
+        return sectionsOf(piece, chart, where.id).includes(section) ? 1 : ELSEWHERE;
+      case 'line':
+        return 2;
     }
-    case 'section':
-      return sectionsOf(piece, chart, where.id).map((section) => ({ kind: 'section', section }));
-  }
+  };
+  return piece.aims
+    .map((aim) => ({ aim, at: rank(aim) }))
+    .filter(({ at }) => at !== ELSEWHERE)
+    .sort((one, other) => one.at - other.at)
+    .map(({ aim }) => aim);
 }
 
+const ELSEWHERE = 3;
+
+/** What an aim says of a technique; null when it does not speak of it. */
+export type Say = 'wanted' | 'allowed' | 'forbidden';
+export const sayOf = (terms: AimTerms, technique: Technique): Say | null =>
+  SAYS.find((say) => terms[say]?.includes(technique)) ?? null;
+const SAYS = ['wanted', 'allowed', 'forbidden'] as const satisfies readonly Say[];
+
+/** The aim that a bar has to keep, from all that hold there; what a line or section wants is shown in one of its bars. */
+function aimOfBar(aims: readonly LessonAim[], bar: number): Aim {
+  const nearest = <Term extends keyof AimTerms>(term: Term): AimTerms[Term] | undefined =>
+    aims.find((aim) => aim[term] !== undefined)?.[term];
+  const saying = (say: Say) =>
+    TECHNIQUES.filter((technique) => {
+      const speaker = aims.find((aim) => sayOf(aim, technique) !== null);
+      return (
+        speaker !== undefined &&
+        sayOf(speaker, technique) === say &&
+        (say !== 'wanted' || speaker.where.kind === 'bar')
+      );
+    });
+  const density = nearest('density');
+  const silence = nearest('silence');
+  const position = nearest('position');
+  const lowest = nearest('lowest');
+  const highest = nearest('highest');
+  return {
+    where: { kind: 'bar', bar },
+    wanted: saying('wanted'),
+    allowed: saying('allowed'),
+    forbidden: saying('forbidden'),
+    ...(density === undefined || density === 'any' ? {} : { density }),
+    ...(silence === undefined ? {} : { silence }),
+    ...(position === undefined || position === 0 ? {} : { position }),
+    ...(lowest === undefined ? {} : { lowest }),
+    ...(highest === undefined ? {} : { highest }),
+  };
+}
+
+/** What the line and its sections want: shown in at least one bar of every phrase. */
+const wantedInPhrases = (piece: LinePiece, chart: Chart): readonly Aim[] =>
+  piece.aims.flatMap(({ where, wanted }): readonly Aim[] => {
+    if (wanted === undefined || where.kind === 'bar') return [];
+    return where.kind === 'line'
+      ? [{ where, wanted }]
+      : sectionsOf(piece, chart, where.id).map((section) => ({
+          where: { kind: 'section', section },
+          wanted,
+        }));
+  });
+
 /**
- * The aims of a piece as the composer takes them. A bar in which the teacher keeps the hand in a position is
- * composed in it too, unless an aim of the bar asks for another.
+ * The aims of a piece as the composer takes them: in every bar the nearest aim counts. A bar in which the teacher
+ * keeps the hand in a position is composed in it.
  */
 export function composerAims(piece: LinePiece, chart: Chart): readonly Aim[] {
-  const stored = piece.aims.flatMap(({ where, ...terms }) =>
-    placesOf(piece, chart, where).map((place): Aim => ({ ...terms, where: place })),
-  );
-  const held = piece.bars.flatMap(({ id, position }, bar): readonly Aim[] =>
-    position === undefined || aimFor(piece.aims, { kind: 'bar', id })?.position !== undefined
-      ? []
-      : [{ where: { kind: 'bar', bar }, position }],
-  );
-  return [...stored, ...held];
+  const held = (bar: number) => piece.bars[bar]?.position;
+  const inBars = chart.bars.flatMap((_, bar): readonly Aim[] => {
+    const aims = aimsAt(piece, chart, bar);
+    const position = held(bar);
+    if (aims.length === 0 && position === undefined) return [];
+    return [{ ...aimOfBar(aims, bar), ...(position === undefined ? {} : { position }) }];
+  });
+  return [...wantedInPhrases(piece, chart), ...inBars];
 }
 
 interface FollowedSections {

@@ -1,4 +1,6 @@
+import { checkAims } from './aim-check';
 import { checkHand, type Repair } from './hand-check';
+import { checkMusic } from './music-check';
 import { deriveSheet } from './sheet';
 import type { LineSheet } from './sheet-types';
 import type { Lesson, LinePiece } from './types';
@@ -6,6 +8,8 @@ import type { Lesson, LinePiece } from './types';
 /** Something a careful colleague would point out about a lesson. */
 export interface Finding {
   readonly pieceId: string;
+  /** Which side of the lesson it is about: notes that are missing or parked, the aims, the hand or the music. */
+  readonly about: 'notes' | 'aims' | 'hand' | 'music';
   /** Index of the written bar it is about, or null for the piece as a whole. */
   readonly bar: number | null;
   /** One sentence: what, where and why. */
@@ -29,22 +33,38 @@ function withoutNotes(sheet: LineSheet): Finding[] {
   return [
     {
       pieceId: sheet.id,
+      about: 'notes',
       bar: first.index,
       message: `${which} no notes yet: compose the line or take an idea.`,
     },
   ];
 }
 
-function parkedBars(piece: LinePiece): Finding[] {
-  return piece.parked.length === 0
-    ? []
-    : [
-        {
-          pieceId: piece.id,
-          bar: null,
-          message: `${piece.parked.length === 1 ? 'One bar of the line is' : `${piece.parked.length} bars of the line are`} parked, because the chart no longer has a place for it; write its chords again and it comes back.`,
-        },
-      ];
+function parkedBars({ id, parked, parkedSections, aims }: LinePiece): Finding[] {
+  const waiting = new Set([...parked, ...parkedSections].map((part) => part.id));
+  const waitingAims = aims.filter(({ where }) => where.kind !== 'line' && waiting.has(where.id)).length;
+  const bars = parked.length === 1 ? 'One bar of the line is' : `${parked.length} bars of the line are`;
+  const found: Finding[] = [];
+  if (parked.length > 0) {
+    found.push({
+      pieceId: id,
+      about: 'notes',
+      bar: null,
+      message: `${bars} parked, because the chart no longer has a place for ${parked.length === 1 ? 'it; write its chords again and it comes back' : 'them; write their chords again and they come back'}.`,
+    });
+  }
+  if (waitingAims > 0) {
+    found.push({
+      pieceId: id,
+      about: 'notes',
+      bar: null,
+      message:
+        waitingAims === 1
+          ? 'One aim waits for a bar or section that the chart no longer has.'
+          : `${waitingAims} aims wait for bars or sections that the chart no longer has.`,
+    });
+  }
+  return found;
 }
 
 /** All findings about a lesson, piece by piece in the order of the sheet; an empty list means nothing to mend. */
@@ -54,14 +74,16 @@ export function checkLesson(lesson: Lesson): readonly Finding[] {
     if (piece.kind !== 'line' || sheet.kind !== 'line') {
       return [];
     }
-    // What lies too far up the neck is the hand's to say, who knows where it is played.
-    const music = sheet.findings
-      .filter(({ kind }) => kind !== 'fret')
-      .map(({ bar, message, repair }) => ({ pieceId: piece.id, bar, message: `${message} ${repair}` }));
+    const of = (about: Finding['about']) => (finding: Omit<Finding, 'pieceId' | 'about'>) => ({
+      pieceId: piece.id,
+      about,
+      ...finding,
+    });
     return [
       ...withoutNotes(sheet),
-      ...checkHand(piece, lesson.instrument).map((finding) => ({ pieceId: piece.id, ...finding })),
-      ...music,
+      ...checkAims(piece, sheet, lesson.instrument).map(of('aims')),
+      ...checkHand(piece, lesson.instrument).map(of('hand')),
+      ...checkMusic(piece, sheet, lesson.instrument).map(of('music')),
       ...parkedBars(piece),
     ];
   });

@@ -1,3 +1,5 @@
+import type { LineNote } from '../base';
+import { midiOf } from '../base';
 import { type Idea, ideasForBar } from '../line';
 import { lineRequest } from './request';
 import { deriveSheet } from './sheet';
@@ -11,4 +13,15 @@ export function ideasFor(piece: LinePiece, settings: InstrumentSettings, barInde
   }
   const notes = sheet.bars.map((bar) => bar.notes.map((each) => each.note));
   return ideasForBar(lineRequest(piece, sheet.chart, sheet.key, settings), notes, barIndex);
+}
+
+/** How much of a bar an idea leaves as it is, from 0 to 1: onsets it shares, and pitches on them. */
+export function likeness(notes: readonly LineNote[]): (idea: Idea) => number {
+  const at = new Map(notes.map((note) => [Number(note.start), midiOf(note.pitch)]));
+  return (idea) => {
+    const shared = idea.notes.filter(({ start }) => at.has(start));
+    const same = shared.filter(({ start, pitch }) => at.get(start) === midiOf(pitch));
+    const most = Math.max(notes.length, idea.notes.length, 1);
+    return (shared.length + same.length) / (2 * most);
+  };
 }

@@ -1,9 +1,11 @@
+export { type AimReading, aimWords } from './aim-words';
+export { aimFor, type Say, sayOf } from './aims';
 export { CAUTIONS, CAUTIONS_HEADING } from './cautions';
 export { checkLesson, type Finding } from './check';
 export { setAim, setSectionAim } from './commands/aims';
 export { type ChartBarEdit, editChartBar, typedChord } from './commands/bars';
 export { discardParked, setChartText, setKey, setMetre, takeSuggestion } from './commands/chart';
-export { anotherTake, type Composition, composePiece, keepBar, takeIdea } from './commands/compose';
+export { type Composition, composePiece, keepBar, takeIdea } from './commands/compose';
 export { type BarRange, clearPins, keepPosition, setPins } from './commands/hand';
 export { leaveOut } from './commands/handout';
 export { linePiece } from './commands/piece';
@@ -24,6 +26,7 @@ export {
   setTitle,
   TEMPO_RANGE,
 } from './commands/settings';
+export { anotherTake, forgetTake, MOST_TAKES, recallTake, severalTakes } from './commands/takes';
 export { transposeLesson, transposeTo } from './commands/transpose';
 export * from './count';
 export { newBlankPiece, newLesson, newLinePiece } from './create';
@@ -36,4 +39,5 @@ export * from './playing';
 export { SAMPLE_TITLES, sampleLesson } from './samples';
 export { deriveSheet, deriveSheets } from './sheet';
 export * from './sheet-types';
+export { type RankedTake, rankTakes } from './take-words';
 export * from './types';

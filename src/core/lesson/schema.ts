@@ -107,12 +107,13 @@ const aimSchema = z.object({
     z.object({ kind: z.literal('bar'), id: name }),
   ]),
   wanted: z.exactOptional(techniquesSchema),
+  allowed: z.exactOptional(techniquesSchema),
   forbidden: z.exactOptional(techniquesSchema),
-  density: z.exactOptional(z.enum(['sparse', 'busy'])),
+  density: z.exactOptional(z.enum(['sparse', 'busy', 'any'])),
   silence: z.exactOptional(z.number().check(z.gte(0), z.lte(1))),
   lowest: z.exactOptional(midiSchema),
   highest: z.exactOptional(midiSchema),
-  position: z.exactOptional(branded<Fret>(whole(1, 36))),
+  position: z.exactOptional(fretSchema),
 });
 
 const sectionSchema = z.object({ id: name, name: z.nullable(name) });
@@ -120,7 +121,7 @@ const sectionSchema = z.object({ id: name, name: z.nullable(name) });
 const takeSchema = z.object({
   id: name,
   seed: whole(0, 0xffffffff),
-  cost: z.number(),
+  cost: z.nullable(z.number()),
   bars: z
     .array(z.object({ harmony: z.string().check(z.maxLength(LIMITS.title)), notes: sortedNotes }))
     .check(z.maxLength(LIMITS.bars)),

@@ -31,8 +31,17 @@ export type AimWhere =
   | { readonly kind: 'section'; readonly id: string }
   | { readonly kind: 'bar'; readonly id: string };
 
-/** What an aim asks, see {@link Aim}; at least one thing. */
-export type AimTerms = Omit<Aim, 'where'>;
+/**
+ * What an aim asks, as the composer takes it (see {@link Aim}). An aim for a bar goes before one for its section,
+ * and that before one for the line, in each thing that both speak of; so there are words for asking nothing.
+ */
+export interface AimTerms
+  extends Pick<Aim, 'wanted' | 'allowed' | 'forbidden' | 'silence' | 'lowest' | 'highest'> {
+  /** `any` asks nothing. */
+  readonly density?: 'sparse' | 'busy' | 'any';
+  /** 0 leaves the hand free. */
+  readonly position?: Fret;
+}
 
 /** What the teacher asks of the line, a section or a bar, beyond the level and the techniques of the piece. */
 export interface LessonAim extends AimTerms {
@@ -56,8 +65,8 @@ export interface TakeBar {
 export interface StoredTake {
   readonly id: string;
   readonly seed: number;
-  /** What the line cost under the composer's score when it was composed: takes are ranked by it. */
-  readonly cost: number;
+  /** What the composed line cost under the composer's score: takes are ranked by it. Null for a line that was changed. */
+  readonly cost: number | null;
   readonly bars: readonly TakeBar[];
 }
 

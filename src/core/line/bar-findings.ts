@@ -8,7 +8,7 @@ import type { Tone } from './tones';
 
 /** What a careful colleague would point out about the music of a line. */
 export interface MusicFinding {
-  readonly kind: 'chord' | 'spelling' | 'foundation' | 'level' | 'fret' | 'tempo' | 'rule';
+  readonly kind: 'chord' | 'spelling' | 'foundation' | 'level' | 'fret' | 'key' | 'tempo' | 'rule';
   /** Index of the written bar; null for the whole line. */
   readonly bar: number | null;
   /** Index of the note in its bar; null where no single note is meant. */

@@ -105,7 +105,9 @@ export function demandsOf(
   const hoped = hopedIn(request, aims, bar);
   const forbidden = new Set(aims.flatMap((aim) => aim.forbidden ?? []));
   const techniques = new Set(
-    [...request.techniques, ...wanted, ...hoped].filter((one) => !forbidden.has(one)),
+    [...request.techniques, ...aims.flatMap((aim) => aim.allowed ?? []), ...wanted, ...hoped].filter(
+      (one) => !forbidden.has(one),
+    ),
   );
   const positions = aims.flatMap((aim) => (aim.position === undefined ? [] : [aim.position]));
   const hands = positions.map((position) => pitchesAtPosition(request, position));

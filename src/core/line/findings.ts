@@ -5,8 +5,8 @@ import { findBreaches, ruleSentence } from './line-rules';
 import { barNumber, type LineModel, modelOf } from './model';
 import type { LineNotes, LineRequest } from './types';
 
-/** Accidentals in the signature at each level (common practice, no source). */
-const MOST_ACCIDENTALS: readonly number[] = [1, 2, 3, 3, 4, 5];
+/** Accidentals in the signature at most, by level (common practice, no source). */
+export const MOST_ACCIDENTALS: readonly number[] = [1, 2, 3, 3, 4, 5];
 
 function wholeFindings(model: LineModel): MusicFinding[] {
   const { feel, tempo, key, level } = model.request;
@@ -26,7 +26,7 @@ function wholeFindings(model: LineModel): MusicFinding[] {
   const most = MOST_ACCIDENTALS[level] ?? 5;
   if (accidentals > most) {
     findings.push({
-      kind: 'level',
+      kind: 'key',
       bar: null,
       note: null,
       mended: null,

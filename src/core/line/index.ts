@@ -1,9 +1,10 @@
 export { analyseLine } from './analysis';
 export type { MusicFinding } from './bar-findings';
+export { aimsMissed } from './compose/aim-misses';
 export { composeLine } from './compose/compose';
 export { anotherTake, isAnotherTake, rankedTakes, type Take } from './compose/takes';
 export { explainLine } from './explain';
-export { musicFindings } from './findings';
+export { MOST_ACCIDENTALS, musicFindings } from './findings';
 export { ideaOffer, ideasForBar } from './ideas';
 export { levelLimits } from './level';
 export { barBreaches, checkLine } from './line-rules';

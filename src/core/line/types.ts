@@ -32,6 +32,8 @@ export interface Aim {
   readonly where: AimPlace;
   /** Techniques to show: in the bar itself, or in at least one bar of every phrase of a line or section. */
   readonly wanted?: readonly Technique[];
+  /** Techniques that may be shown there although the line as a whole does without them. */
+  readonly allowed?: readonly Technique[];
   readonly forbidden?: readonly Technique[];
   /** `sparse`: at most one note a beat on average, and rather fewer; `busy`: more notes than beats. */
   readonly density?: 'sparse' | 'busy';
@@ -66,10 +68,17 @@ export interface ComposeRequest extends LineRequest {
   readonly kept: readonly (readonly LineNote[] | null)[];
 }
 
+/** The things that an aim may ask. */
+export type AimTerm = 'wanted' | 'forbidden' | 'density' | 'silence' | 'range' | 'position';
+
 /** An aim that a line does not keep somewhere. */
 export interface AimMiss {
   /** Index in the request's aims. */
   readonly aim: number;
+  /** What of the aim is not kept. */
+  readonly term: AimTerm;
+  /** Techniques that are missing, or shown although they are ruled out; else none. */
+  readonly techniques: readonly Technique[];
   /** Indices of the written bars that cannot keep it: one bar, or a phrase that should show a technique once. */
   readonly bars: readonly number[];
   /** One sentence: which bars cannot keep what, and why. */

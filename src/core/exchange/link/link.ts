@@ -14,14 +14,20 @@ const LARGEST_LESSON = 5_000_000;
 /** Packed bytes handed to the unpacker at a time: each may grow a thousandfold before the next look at the sum. */
 const PORTION = 4_096;
 
+/** Takes are for the teacher to choose from; a link is to be short. */
+const withoutTakes = (lesson: Lesson): Lesson => ({
+  ...lesson,
+  pieces: lesson.pieces.map((piece) => (piece.kind === 'line' ? { ...piece, takes: [] } : piece)),
+});
+
 /**
- * An address that holds the whole lesson after its `#`, packed (DEFLATE, RFC 1951) and written in the alphabet of
+ * An address that holds the whole lesson, but for the takes that can be recalled, after its `#`, packed (DEFLATE, RFC 1951) and written in the alphabet of
  * addresses. What follows a `#` stays in the browser: no server ever sees it.
  * @param page The address of the app, with or without a `#` of its own.
  */
 export function writeLessonLink(lesson: Lesson, page: string): string {
   const [address = ''] = page.split('#');
-  const packed = deflateSync(strToU8(JSON.stringify(lesson)), { level: 9 });
+  const packed = deflateSync(strToU8(JSON.stringify(withoutTakes(lesson))), { level: 9 });
   return address + MARK + toBase64Url(packed);
 }
 

@@ -4,19 +4,19 @@ import { readPiece } from '../request';
 import type { AimTerms, AimWhere, Lesson, LessonAim, LinePiece } from '../types';
 import { changeLine } from './piece';
 
-/** The terms without what asks nothing; null when nothing is left. */
-function askedTerms(terms: AimTerms): AimTerms | null {
-  const { wanted = [], forbidden = [], silence = 0, ...rest } = terms;
+/** The terms without empty lists, and null when nothing is left. */
+function askedTerms({ wanted = [], allowed = [], forbidden = [], ...rest }: AimTerms): AimTerms | null {
   const asked: AimTerms = {
     ...rest,
     ...(wanted.length === 0 ? {} : { wanted }),
+    ...(allowed.length === 0 ? {} : { allowed }),
     ...(forbidden.length === 0 ? {} : { forbidden }),
-    ...(silence === 0 ? {} : { silence }),
   };
   return Object.keys(asked).length === 0 ? null : asked;
 }
 
-function withAim(piece: LinePiece, where: AimWhere, terms: AimTerms): LinePiece {
+/** The piece with these terms asked at a place, in place of what was asked there. */
+export function withAim(piece: LinePiece, where: AimWhere, terms: AimTerms): LinePiece {
   const asked = askedTerms(terms);
   const before = aimFor(piece.aims, where);
   if (asked === null && before === null) return piece;

@@ -1,4 +1,4 @@
-import { type ComposedLine, composeLine, type Idea } from '../../line';
+import { type ComposedLine, type ComposeRequest, composeLine, type Idea } from '../../line';
 import { isHeld } from '../held';
 import { lineRequest, readPiece } from '../request';
 import type { Lesson, LineBar, LinePiece } from '../types';
@@ -10,19 +10,21 @@ export interface Composition {
   readonly remarks: readonly string[];
 }
 
-function compose(lesson: Lesson, piece: LinePiece, seed: number): ComposedLine {
+/** What the composer is asked for a piece: every bar that is not held is free. */
+export function composeRequest(lesson: Lesson, piece: LinePiece): ComposeRequest {
   const { chart, key } = readPiece(piece);
-  return composeLine({
+  return {
     ...lineRequest(piece, chart, key, lesson.instrument),
-    seed,
+    seed: piece.seed,
     kept: piece.bars.map((bar) => (isHeld(bar) ? bar.notes : null)),
-  });
+  };
 }
 
 const sameNotes = (one: LineBar['notes'], other: LineBar['notes']): boolean =>
   JSON.stringify(one) === JSON.stringify(other);
 
-function withLine(piece: LinePiece, line: ComposedLine, seed: number): LinePiece {
+/** The piece with other notes in its free bars; a bar that stays the same is the very same. */
+export function withLine(piece: LinePiece, line: Pick<ComposedLine, 'bars'>, seed: number): LinePiece {
   const bars = piece.bars.map((bar, index): LineBar => {
     const notes = line.bars[index] ?? [];
     return isHeld(bar) || sameNotes(bar.notes, notes) ? bar : { ...bar, notes, origin: 'composed' };
@@ -36,42 +38,10 @@ export function composePiece(lesson: Lesson, pieceId: string): Composition {
   if (piece === null) {
     return { lesson, remarks: [] };
   }
-  const line = compose(lesson, piece, piece.seed);
+  const line = composeLine(composeRequest(lesson, piece));
   return {
     lesson: changeLine(lesson, pieceId, (each) => withLine(each, line, each.seed)),
     remarks: line.remarks,
-  };
-}
-
-/** Seeds tried before another take gives up; composing is fast, and a short chart may have few lines. */
-const TRIES = 12;
-
-/** Composes again with another seed, until the line differs from the one at hand. */
-export function anotherTake(lesson: Lesson, pieceId: string): Composition {
-  const piece = linePiece(lesson, pieceId);
-  if (piece === null) {
-    return { lesson, remarks: [] };
-  }
-  for (let step = 1; step <= TRIES; step += 1) {
-    const seed = (piece.seed + step) >>> 0;
-    const line = compose(lesson, piece, seed);
-    const differs = piece.bars.some(
-      (bar, index) => !isHeld(bar) && !sameNotes(bar.notes, line.bars[index] ?? []),
-    );
-    if (differs) {
-      return {
-        lesson: changeLine(lesson, pieceId, (each) => withLine(each, line, seed)),
-        remarks: line.remarks,
-      };
-    }
-  }
-  return {
-    lesson,
-    remarks: [
-      piece.bars.every(isHeld)
-        ? 'Every bar is kept, so there is nothing to compose.'
-        : 'There is no other line for these bars at this level; allow another technique or keep fewer bars.',
-    ],
   };
 }
 

@@ -1,13 +1,15 @@
 import { analyseBar } from '../analysis';
 import { aimsIn, pitchesAtPosition } from '../demands';
 import { type HeardLine, hearLine, silenceOf, struck } from '../hearing';
-import { type BarModel, barNumber, type LineModel } from '../model';
+import { type BarModel, barNumber, type LineModel, modelOf } from '../model';
 import { phrasesOf } from '../phrases';
-import type { Aim, AimMiss, LineNotes, Technique } from '../types';
+import type { Aim, AimMiss, AimTerm, LineNotes, LineRequest, Technique } from '../types';
 import { capitalised, listed } from '../wording';
 
 /** What is missed in one bar: the end of a sentence about it, and what it has instead. */
 interface Missed {
+  readonly term: AimTerm;
+  readonly techniques?: readonly Technique[];
   readonly what: string;
   readonly nearest: string;
 }
@@ -30,6 +32,8 @@ function missedTechniques({ techniques }: Shown, bar: BarModel, aim: Aim): Misse
     ...(lacking.length > 0
       ? [
           {
+            term: 'wanted' as const,
+            techniques: lacking,
             what: `cannot show ${listed(lacking)} with this chord, level and range`,
             nearest: shownText(shown),
           },
@@ -38,6 +42,8 @@ function missedTechniques({ techniques }: Shown, bar: BarModel, aim: Aim): Misse
     ...(anyway.length > 0
       ? [
           {
+            term: 'forbidden' as const,
+            techniques: anyway,
             what: `cannot do without ${listed(anyway)}`,
             nearest: 'It keeps the other aims.',
           },
@@ -55,11 +61,20 @@ function missedRhythm({ heard }: Shown, bar: BarModel, aim: Aim): Missed[] {
   const share = silenceOf(tones, bar.ticks).whole / bar.ticks;
   const missed: Missed[] = [];
   if (aim.density === 'sparse' && count >= beats)
-    missed.push({ what: 'has no rhythm with fewer notes at this level', nearest: notesText(count) });
+    missed.push({
+      term: 'density',
+      what: 'has no rhythm with fewer notes at this level',
+      nearest: notesText(count),
+    });
   if (aim.density === 'busy' && count <= beats)
-    missed.push({ what: 'has no rhythm with more notes at this level and tempo', nearest: notesText(count) });
+    missed.push({
+      term: 'density',
+      what: 'has no rhythm with more notes at this level and tempo',
+      nearest: notesText(count),
+    });
   if (share < (aim.silence ?? 0))
     missed.push({
+      term: 'silence',
       what: 'has no rhythm with so much silence',
       nearest: `${Math.round(share * 100)} % of it is silent.`,
     });
@@ -74,10 +89,22 @@ function missedReach({ model, heard }: Shown, bar: BarModel, aim: Aim): Missed[]
   const nearest = 'It plays the chord where the level has it.';
   return [
     ...(outside
-      ? [{ what: 'has neither root nor fifth in the range asked for, so it leaves it', nearest }]
+      ? [
+          {
+            term: 'range' as const,
+            what: 'has neither root nor fifth in the range asked for, so it leaves it',
+            nearest,
+          },
+        ]
       : []),
     ...(unreached
-      ? [{ what: 'has neither root nor fifth in the hand position asked for, so it leaves it', nearest }]
+      ? [
+          {
+            term: 'position' as const,
+            what: 'has neither root nor fifth in the hand position asked for, so it leaves it',
+            nearest,
+          },
+        ]
       : []),
   ];
 }
@@ -91,8 +118,10 @@ function barMisses(shown: Shown, bar: BarModel): AimMiss[] {
       ...missedRhythm(shown, bar, aim),
       ...missedReach(shown, bar, aim),
     ].map(
-      ({ what, nearest }): AimMiss => ({
+      ({ term, techniques = [], what, nearest }): AimMiss => ({
         aim: aims.indexOf(aim),
+        term,
+        techniques,
         bars: [bar.index],
         message: `${capitalised(barsName(model, [bar.index]))} ${what}.`,
         nearest,
@@ -160,6 +189,8 @@ function barsName(model: LineModel, bars: readonly number[]): string {
 
 const phraseMiss = (model: LineModel, shown: Shown, { aim, technique, bars }: Wish): AimMiss => ({
   aim,
+  term: 'wanted',
+  techniques: [technique],
   bars,
   message: `No bar of ${barsName(model, bars)} can show ${technique} with these chords, level and range.`,
   nearest: `${bars.length === 1 ? 'It shows' : 'They show'} ${listed([...new Set(bars.flatMap((bar) => shown.techniques[bar] ?? []))])} instead.`,
@@ -189,3 +220,7 @@ export function aimMisses(model: LineModel, line: LineNotes): readonly AimMiss[]
     ...unfulfilled(wishes, shown.techniques).map((wish) => phraseMiss(model, shown, wish)),
   ];
 }
+
+/** The aims that a line does not keep, whoever wrote it. */
+export const aimsMissed = (request: LineRequest, line: LineNotes): readonly AimMiss[] =>
+  (request.aims ?? []).length === 0 ? [] : aimMisses(modelOf(request), line);

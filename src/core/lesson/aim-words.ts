@@ -1,0 +1,63 @@
+import { midiNumber, type SpelledPitch } from '../base';
+import { romanNumeral } from '../fretboard';
+import type { Technique } from '../line';
+import { formatPitchIn, type Key, type Naming, spellMidi } from '../theory';
+import type { AimTerms } from './types';
+
+/** Where an aim's words are read: pitches are spelled in the key and named as the lesson names notes. */
+export interface AimReading {
+  readonly key: Key;
+  readonly naming: Naming;
+}
+
+const pitchOf = (midi: number, { key }: AimReading): SpelledPitch => spellMidi(midiNumber(midi), { key });
+
+/** A sounding pitch as the lesson names it: `E1`. */
+const pitchWords = (midi: number, reading: AimReading): string =>
+  formatPitchIn(reading.naming, pitchOf(midi, reading));
+
+const listed = (techniques: readonly Technique[]): string =>
+  techniques.length < 2
+    ? techniques.join('')
+    : `${techniques.slice(0, -1).join(', ')} and ${techniques.at(-1) ?? ''}`;
+
+export const percent = (share: number): string => `${Math.round(share * 100)} %`;
+
+/** `from E1 to G2`; null for a whole range. */
+export function rangeWords({ lowest, highest }: AimTerms, reading: AimReading): string | null {
+  if (lowest !== undefined && highest !== undefined) {
+    return `from ${pitchWords(lowest, reading)} to ${pitchWords(highest, reading)}`;
+  }
+  if (lowest !== undefined) return `not below ${pitchWords(lowest, reading)}`;
+  return highest === undefined ? null : `not above ${pitchWords(highest, reading)}`;
+}
+
+const DENSITY: Readonly<Record<NonNullable<AimTerms['density']>, string>> = {
+  sparse: 'fewer notes than beats',
+  busy: 'more notes than beats',
+  any: 'any number of notes',
+};
+
+function silenceWords(silence: number | undefined): string | null {
+  if (silence === undefined) return null;
+  return silence === 0 ? 'any amount of silence' : `at least ${percent(silence)} of each bar silent`;
+}
+
+function positionWords(position: number | undefined): string | null {
+  if (position === undefined) return null;
+  return position === 0 ? 'the hand free' : `the hand in position ${romanNumeral(position)}`;
+}
+
+/** What an aim asks, thing by thing, in words that read on in a sentence: `space wanted`, `not above G2`. */
+export function aimWords(terms: AimTerms, reading: AimReading): readonly string[] {
+  const { wanted = [], allowed = [], forbidden = [] } = terms;
+  return [
+    wanted.length === 0 ? null : `${listed(wanted)} wanted`,
+    allowed.length === 0 ? null : `${listed(allowed)} allowed`,
+    forbidden.length === 0 ? null : `no ${forbidden.join(', no ')}`,
+    terms.density === undefined ? null : DENSITY[terms.density],
+    silenceWords(terms.silence),
+    rangeWords(terms, reading),
+    positionWords(terms.position),
+  ].filter((words) => words !== null);
+}

@@ -1,0 +1,132 @@
+import { feelById } from '../feel';
+import {
+  barBreaches,
+  type Idea,
+  ideasForBar,
+  type LineNotes,
+  type LineRequest,
+  MOST_ACCIDENTALS,
+  type MusicFinding,
+  musicFindings,
+} from '../line';
+import { ALL_KEYS, describeKeyIn, keySignature, transpositionTo } from '../theory';
+import { takeIdea } from './commands/compose';
+import { changeBars } from './commands/hand';
+import { setTempo } from './commands/settings';
+import { transposeTo } from './commands/transpose';
+import { toldTempo } from './count';
+import type { Repair } from './hand-check';
+import { likeness } from './ideas';
+import { lineRequest } from './request';
+import type { LineSheet } from './sheet-types';
+import type { InstrumentSettings, LinePiece } from './types';
+
+/** Something about the music of a line, with its place and the way out. */
+export interface MusicCheck {
+  readonly bar: number | null;
+  readonly message: string;
+  readonly repair: () => Repair | null;
+}
+
+/** What is to be pointed out about the music of a line, with the change that mends it where there is one. */
+export function checkMusic(
+  piece: LinePiece,
+  sheet: LineSheet,
+  settings: InstrumentSettings,
+): readonly MusicCheck[] {
+  // What lies too far up the neck is the hand's to say, who knows where it is played.
+  return sheet.findings
+    .filter(({ kind }) => kind !== 'fret')
+    .map((finding) => ({
+      bar: finding.bar,
+      message: `${finding.message} ${finding.repair}`,
+      repair: () => repairOf(piece, sheet, settings, finding),
+    }));
+}
+
+function repairOf(
+  piece: LinePiece,
+  sheet: LineSheet,
+  settings: InstrumentSettings,
+  finding: MusicFinding,
+): Repair | null {
+  const { bar, kind, mended } = finding;
+  if (kind === 'tempo') return tempoRepair(piece);
+  if (bar === null) return kind === 'key' ? keyRepair(piece, sheet) : null;
+  if (mended !== null) {
+    const write = (lesson: Parameters<Repair['apply']>[0]) =>
+      changeBars(lesson, piece.id, (each, index) =>
+        index === bar ? { ...each, notes: mended, origin: 'hand' } : each,
+      );
+    return { label: firstPart(finding.repair), apply: write };
+  }
+  return ideaRepair(piece, sheet, settings, finding, bar);
+}
+
+/** The deed of a repair's sentence: `Write E♭` of “Write E♭; it sounds the same.” */
+const firstPart = (sentence: string): string => sentence.split(/; | or |, the |\.$/)[0] ?? sentence;
+
+/** The nearest tempo at which the feel is played, told in the count of the piece. */
+function tempoRepair(piece: LinePiece): Repair {
+  const { least, most } = feelById(piece.feel).tempo;
+  const tempo = piece.tempo < least ? least : most;
+  return {
+    label: `Set the tempo to ${toldTempo(piece, tempo)} bpm`,
+    apply: (lesson) => setTempo(lesson, piece.id, tempo),
+  };
+}
+
+/** The nearest key that the level reads. */
+function keyRepair(piece: LinePiece, sheet: LineSheet): Repair | null {
+  const most = MOST_ACCIDENTALS[piece.level] ?? 0;
+  const distance = (key: (typeof ALL_KEYS)[number]) =>
+    Math.abs(transpositionTo(sheet.key, key.tonic).interval.halfSteps);
+  const [nearest] = ALL_KEYS.filter(
+    (key) => key.mode === sheet.key.mode && Math.abs(keySignature(key)) <= most,
+  ).sort((one, other) => distance(one) - distance(other));
+  return nearest === undefined
+    ? null
+    : {
+        label: `Transpose the lesson to ${describeKeyIn(sheet.noteNames ?? 'letters', nearest)}`,
+        apply: (lesson) => transposeTo(lesson, piece.id, nearest.tonic),
+      };
+}
+
+/** The idea most like the bar as it stands that is without the fault and brings no other. */
+function ideaRepair(
+  piece: LinePiece,
+  sheet: LineSheet,
+  settings: InstrumentSettings,
+  finding: MusicFinding,
+  bar: number,
+): Repair | null {
+  const request = lineRequest(piece, sheet.chart, sheet.key, settings);
+  const notes = piece.bars.map((each) => each.notes);
+  const nearness = likeness(notes[bar] ?? []);
+  const [idea] = [...ideasForBar(request, notes, bar)]
+    .sort((one, other) => nearness(other) - nearness(one))
+    .filter((each) => mends(request, notes, bar, each, finding))
+    .slice(0, 1);
+  const number = sheet.chart.bars[bar]?.number ?? bar + 1;
+  return idea === undefined
+    ? null
+    : {
+        label: `Take the nearest idea for bar ${number} that mends it`,
+        apply: (lesson) => takeIdea(lesson, piece.id, bar, idea),
+      };
+}
+
+/** Whether a line with the idea in its bar is without the finding, and breaks no more rules around the bar. */
+function mends(
+  request: LineRequest,
+  notes: LineNotes,
+  bar: number,
+  idea: Idea,
+  finding: MusicFinding,
+): boolean {
+  const tried = notes.map((each, index) => (index === bar ? idea.notes : each));
+  if (barBreaches(request, tried, bar).length > barBreaches(request, notes, bar).length) return false;
+  const before = musicFindings(request, notes);
+  const after = musicFindings(request, tried);
+  return after.length < before.length && after.every(({ message }) => message !== finding.message);
+}
