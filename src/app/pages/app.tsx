@@ -1,5 +1,5 @@
 import type { Session } from '../state';
-import { saveLessonFile } from './exports';
+import { saveLessonFile } from './lesson-files';
 import type { Playback } from './playing';
 import { usePracticeView } from './practice-view';
 import { ProblemBoundary } from './problem';
