@@ -6,6 +6,7 @@ import { PieceHead, type PlaceOnSheet } from './piece-head';
 import { ScoreFigure } from './score-figure';
 import type { BarButton } from './score-system';
 import { useAtWork, useEditor } from './session';
+import { ShapesFold } from './shapes-fold';
 
 const DRAWER = laterPart('The drawer of ideas', async () => (await import('./idea-drawer')).IdeaDrawer);
 
@@ -98,6 +99,7 @@ export function LinePieceView({
           }}
         />
       )}
+      {atHand && <ShapesFold piece={piece} sheet={sheet} />}
     </section>
   );
 }

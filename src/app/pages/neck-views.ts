@@ -1,4 +1,4 @@
-import type { SpelledName } from '../../core/base';
+import type { Fret, SpelledName } from '../../core/base';
 import {
   type HandSettings,
   homePosition,
@@ -8,7 +8,17 @@ import {
   type ShapeNote,
 } from '../../core/fretboard';
 import type { LineSheet, SheetBar, SheetNote } from '../../core/lesson';
-import { type Chord, degreeOf, formatDegree, formatName, scaleFor } from '../../core/theory';
+import {
+  type Chord,
+  degreeOf,
+  formatChordIn,
+  formatDegree,
+  formatName,
+  formatNameIn,
+  type Key,
+  type Naming,
+  scaleFor,
+} from '../../core/theory';
 import type { NeckNote } from '../../score';
 
 /** Something to look at on the neck besides the line itself. */
@@ -17,8 +27,28 @@ export interface NeckView {
   readonly id: string;
   /** In a list of choices and in the picture's text: `chord tones in position V`, with the chord where a bar has two. */
   readonly title: string;
+  /** Its place in words: `in position V`, `in position V from the A string`. */
+  readonly where: string;
   readonly position: number;
   readonly notes: readonly NeckNote[];
+}
+
+/** What a shape is made of. */
+export interface ShapeKind {
+  /** In ids: `tones`. */
+  readonly id: 'tones' | 'scale';
+  /** `chord tones`, `F major scale`. */
+  readonly what: string;
+  readonly names: readonly SpelledName[];
+}
+
+/** The tones of a chord, and the scale that fits it in its key. */
+export function kindsOf(chord: Chord, key: Key): { readonly tones: ShapeKind; readonly scale: ShapeKind } {
+  const scale = scaleFor(chord, key);
+  return {
+    tones: { id: 'tones', what: 'chord tones', names: tonesOf(chord) },
+    scale: { id: 'scale', what: `${scale.name} scale`, names: scale.names },
+  };
 }
 
 /**
@@ -33,67 +63,66 @@ export function neckViews(sheet: LineSheet, bar: SheetBar, hand: HandSettings): 
   const position =
     homePosition(bar.notes.map(({ fingered }) => fingered)) ?? homePosition(sheet.fingering.notes);
   return [...chords.values()].flatMap((chord, order) => {
-    const scale = scaleFor(chord, sheet.key);
-    const kinds: readonly Kind[] = [
-      { id: `tones ${order}`, what: 'chord tones', names: tonesOf(chord) },
-      { id: `scale ${order}`, what: `${scale.name} scale`, names: scale.names },
-    ];
+    const { tones, scale } = kindsOf(chord, bar.written.key ?? sheet.key);
+    const kinds = [tones, scale];
     const views = [
-      ...(position === null ? [] : kinds.map((kind) => inPosition(sheet, chord, kind, position, hand))),
-      ...kinds.flatMap((kind) => octaves(sheet, chord, kind, hand)),
+      ...(position === null ? [] : kinds.map((kind) => shapeAt(sheet, chord, kind, position, hand))),
+      ...kinds.flatMap((kind) => octavesOf(sheet, chord, kind, hand)),
     ];
-    return chords.size === 1
-      ? views
-      : views.map((view) => ({ ...view, title: `${chord.symbol}, ${view.title}` }));
+    const name = chords.size === 1 ? '' : `${formatChordIn(namingOf(sheet), chord)}, `;
+    return views.map((view) => ({ ...view, id: `${view.id} ${order}`, title: `${name}${view.title}` }));
   });
 }
 
-function inPosition(
+/** All the notes of a kind that lie under the hand in a position. */
+export const shapeAt = (
   sheet: LineSheet,
   chord: Chord,
-  { id, what, names }: Kind,
-  position: NonNullable<ReturnType<typeof homePosition>>,
+  { id, what, names }: ShapeKind,
+  position: Fret,
   hand: HandSettings,
-): NeckView {
-  return {
-    id,
-    title: `${what} in position ${romanNumeral(position)}`,
-    position,
-    notes: asNeckNotes(notesInPosition(names, position, sheet.instrument, hand), chord),
-  };
-}
+): NeckView => ({
+  id,
+  title: `${what} in position ${romanNumeral(position)}`,
+  where: `in position ${romanNumeral(position)}`,
+  position,
+  notes: asNeckNotes(sheet, notesInPosition(names, position, sheet.instrument, hand), chord),
+});
 
-interface Kind {
-  /** In ids: `tones 0`. */
-  readonly id: string;
-  readonly what: string;
-  readonly names: readonly SpelledName[];
-}
-
-function octaves(sheet: LineSheet, chord: Chord, { id, what, names }: Kind, hand: HandSettings) {
+/** Every shape of one octave on the neck up to the hand's highest fret, the lowest position first. */
+export function octavesOf(
+  sheet: LineSheet,
+  chord: Chord,
+  { id, what, names }: ShapeKind,
+  hand: HandSettings,
+): readonly NeckView[] {
   const shapes = octaveShapes(names, sheet.instrument, hand);
   return shapes.map((shape, index): NeckView => {
     const root = shape.notes[0];
     const string = root && sheet.instrument.openStrings[root.string - 1];
     const from = string === undefined ? '' : ` from the ${formatName(string)} string`;
+    const where = `in position ${romanNumeral(shape.position)}${from}`;
     return {
       id: `octave of ${id} ${index}`,
-      title: `octave of ${what} in position ${romanNumeral(shape.position)}${from} (${index + 1} of ${shapes.length})`,
+      title: `octave of ${what} ${where} (${index + 1} of ${shapes.length})`,
+      where,
       position: shape.position,
-      notes: asNeckNotes(shape.notes, chord),
+      notes: asNeckNotes(sheet, shape.notes, chord),
     };
   });
 }
 
+const namingOf = ({ noteNames = 'letters' }: LineSheet): Naming => noteNames;
+
 const tonesOf = (chord: Chord): readonly SpelledName[] => chord.tones.map(({ name }) => name);
 
-const asNeckNotes = (notes: readonly ShapeNote[], chord: Chord): readonly NeckNote[] =>
+const asNeckNotes = (sheet: LineSheet, notes: readonly ShapeNote[], chord: Chord): readonly NeckNote[] =>
   notes.map(({ string, fret, finger, name }) => ({
     string,
     fret,
     finger,
     degree: formatDegree(degreeOf(name, chord.root)),
-    name: formatName(name),
+    name: formatNameIn(namingOf(sheet), name),
   }));
 
 const isFretted = ({ fingered }: SheetNote): boolean => fingered !== null && fingered.finger !== 0;

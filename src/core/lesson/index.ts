@@ -2,6 +2,7 @@ export { type AimReading, aimWords } from './aim-words';
 export { aimFor, type Say, sayOf } from './aims';
 export { CAUTIONS, CAUTIONS_HEADING } from './cautions';
 export { checkLesson, type Finding } from './check';
+export { type ChordOnNeck, chordsOnNeck } from './chords-on-neck';
 export { setAim, setSectionAim } from './commands/aims';
 export { type ChartBarEdit, editChartBar, typedChord } from './commands/bars';
 export { discardParked, setChartText, setKey, setMetre, takeSuggestion } from './commands/chart';

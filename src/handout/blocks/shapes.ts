@@ -1,13 +1,6 @@
-import {
-  DEFAULT_HAND,
-  type FingeredNote,
-  type HandSettings,
-  homePosition,
-  notesInPosition,
-  romanNumeral,
-} from '../../core/fretboard';
-import type { LineSheet } from '../../core/lesson';
-import { type Chord, degreeOf, formatDegree, formatName } from '../../core/theory';
+import { DEFAULT_HAND, type HandSettings, notesInPosition, romanNumeral } from '../../core/fretboard';
+import { chordsOnNeck, type LineSheet } from '../../core/lesson';
+import { degreeOf, formatDegree, formatName } from '../../core/theory';
 import { type FretboardRequest, layoutFretboard } from '../../score';
 import type { Mark } from '../layout/marks';
 import { moved } from '../layout/marks';
@@ -72,51 +65,29 @@ function shapeCell({ title, request }: ChordShape, width: number, context: Block
 }
 
 function shapesOf(sheet: LineSheet, hand: HandSettings, width: number): readonly ChordShape[] {
-  const home = homePosition(sheet.fingering.notes);
-  return [...chordsWithNotes(sheet)].slice(0, MOST).flatMap(([symbol, { chord, notes }]) => {
-    const position = homePosition(notes) ?? home;
-    if (position === null) return [];
-    const names = chord.tones.map(({ name }) => name);
-    const request: FretboardRequest = {
-      title: `${symbol}, chord tones`,
-      instrument: sheet.instrument,
-      notes: notesInPosition(names, position, sheet.instrument, hand).map(
-        ({ string, fret, finger, name }) => ({
-          string,
-          fret,
-          finger,
-          degree: formatDegree(degreeOf(name, chord.root)),
-          name: formatName(name),
-        }),
-      ),
-      show: 'degree',
-      // The numeral stands in the title: over the picture it would take a line of the page.
-      position: null,
-      width,
-    };
-    return [{ title: `${symbol}, position ${romanNumeral(position)}`, request }];
-  });
-}
-
-interface ChordNotes {
-  readonly chord: Chord;
-  /** What the line plays while the chord lasts. */
-  readonly notes: FingeredNote[];
-}
-
-function chordsWithNotes(sheet: LineSheet): ReadonlyMap<string, ChordNotes> {
-  const found = new Map<string, ChordNotes>();
-  for (const { written, notes } of sheet.bars) {
-    for (const { harmony, start, duration } of written.spans) {
-      if (harmony.kind !== 'chord') continue;
-      const { chord } = harmony;
-      const entry = found.get(chord.symbol) ?? { chord, notes: [] };
-      found.set(chord.symbol, entry);
-      for (const { note, fingered } of notes) {
-        if (fingered !== null && note.start >= start && note.start < start + duration)
-          entry.notes.push(fingered);
-      }
-    }
-  }
-  return found;
+  return chordsOnNeck(sheet)
+    .slice(0, MOST)
+    .flatMap(({ chord, position }) => {
+      if (position === null) return [];
+      const { symbol } = chord;
+      const names = chord.tones.map(({ name }) => name);
+      const request: FretboardRequest = {
+        title: `${symbol}, chord tones`,
+        instrument: sheet.instrument,
+        notes: notesInPosition(names, position, sheet.instrument, hand).map(
+          ({ string, fret, finger, name }) => ({
+            string,
+            fret,
+            finger,
+            degree: formatDegree(degreeOf(name, chord.root)),
+            name: formatName(name),
+          }),
+        ),
+        show: 'degree',
+        // The numeral stands in the title: over the picture it would take a line of the page.
+        position: null,
+        width,
+      };
+      return [{ title: `${symbol}, position ${romanNumeral(position)}`, request }];
+    });
 }

@@ -8,7 +8,9 @@ const STRING_SPACE = 28;
 const SIDE = 8;
 const NAME_ROOM = 24;
 const OPEN_ROOM = 38;
-const POSITION_ROW = 24;
+const POSITION_ROW = 27;
+/** From the plates on the highest string up to the middle of the numeral. */
+const ABOVE_PLATES = 11;
 /** Fret numbers stay clear of the plates on the lowest string. */
 const NUMBER_BASELINE = 27;
 const NUMBER_ROW = 32;
@@ -144,7 +146,7 @@ class Neck {
   /** The hand over its four frets, in Roman numerals. */
   position(position: number | null, role: 'position' | 'next-position'): readonly (NeckLine | NeckText)[] {
     if (position === null || position > this.last) return [];
-    const y = role === 'next-position' ? POSITION_ROW - 6 : this.top - PLATE.height / 2 - 7;
+    const y = role === 'next-position' ? POSITION_ROW - 9 : this.top - PLATE.height / 2 - ABOVE_PLATES;
     const start = this.wire(Math.max(position, this.first) - 1) + 3;
     const end = this.wire(Math.min(position + HAND - 1, this.last)) - 3;
     const words = role === 'next-position' ? `then ${romanNumeral(position)}` : romanNumeral(position);
