@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { type RefObject, useLayoutEffect, useRef, useState } from 'react';
 import {
   deriveSheet,
   type Lesson,
@@ -24,9 +24,11 @@ export function Ledge({ settled }: { readonly settled: Lesson }) {
   const sheet = settledPiece && deriveSheet(settledPiece, settled.instrument, settled.noteNames);
   const line = usePlayedLine(piece, sheet?.kind === 'line' && sheet.bars.length > 0 ? sheet : null);
   const [neck, setNeck] = useState(false);
+  const ledge = useRef<HTMLElement>(null);
   usePlayingKeys(playback);
+  useLedgeHeight(ledge);
   return (
-    <section className="ledge" aria-label="Playing">
+    <section className="ledge" aria-label="Playing" ref={ledge}>
       {neck && line !== null && (
         <Later part={FRETBOARD} given={{ sheet: line.sheet, hand: line.piece.hand }} />
       )}
@@ -70,4 +72,21 @@ function usePlayedLine(piece: LinePiece | null, sheet: LineSheet | null) {
     onCount: (count: Parameters<typeof setCount>[2]) =>
       lessons.change((lesson) => setCount(lesson, piece.id, count), { label: 'change the count' }),
   };
+}
+
+/** Tells the style sheets how high the ledge is, whatever the sentence says, so that nothing is hidden behind it. */
+function useLedgeHeight(ledge: RefObject<HTMLElement | null>): void {
+  useLayoutEffect(() => {
+    const watched = ledge.current;
+    if (watched === null) return;
+    const { style } = document.documentElement;
+    const observer = new ResizeObserver(() =>
+      style.setProperty('--ledge-height', `${watched.getBoundingClientRect().height}px`),
+    );
+    observer.observe(watched);
+    return () => {
+      observer.disconnect();
+      style.removeProperty('--ledge-height');
+    };
+  }, [ledge]);
 }

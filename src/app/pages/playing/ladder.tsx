@@ -1,5 +1,6 @@
+import { bpm } from '../../../core/base';
 import {
-  countWords,
+  type LinePiece,
   PLAYING_LIMITS,
   type Rung,
   type TempoLadder,
@@ -10,13 +11,20 @@ import { proposeLadder } from '../../../core/performance';
 import { NumberWord, SwitchWord } from '../../controls';
 import type { SentenceProps } from './props';
 
+/** A ladder in whole beats a minute of the count that the tempo is told in. */
+const proposal = (piece: LinePiece): readonly Rung[] =>
+  proposeLadder(bpm(toldTempo(piece, piece.tempo))).map(({ tempo, rounds }) => ({
+    tempo: writtenTempo(piece, tempo),
+    rounds,
+  }));
+
 /** The tempo ladder: whether it is climbed, and its rungs, each with its tempo and its rounds. */
 export function LadderWords(props: SentenceProps) {
   const { piece, onChange } = props;
   const { ladder } = piece.playing;
   const climbed = ladder?.climbed === true;
   const climb = (on: boolean) =>
-    onChange({ ladder: { climbed: on, rungs: ladder?.rungs ?? proposeLadder(piece.tempo) } });
+    onChange({ ladder: { climbed: on, rungs: ladder?.rungs ?? proposal(piece) } });
   return (
     <>
       <p className="ledge__sentence">
@@ -59,7 +67,7 @@ function Rungs({ piece, onChange, ladder }: RungsProps) {
               most={Math.floor(toldTempo(piece, most))}
               onChange={(told) => edit(index, { tempo: writtenTempo(piece, told) })}
             />
-            {` bpm${countWords(piece)}, `}
+            {' bpm, '}
             <NumberWord
               label={`Rounds on rung ${index + 1}`}
               value={rung.rounds}
@@ -93,7 +101,7 @@ function Rungs({ piece, onChange, ladder }: RungsProps) {
             {', or '}
           </>
         )}
-        <button type="button" className="word" onClick={() => set(proposeLadder(piece.tempo))}>
+        <button type="button" className="word" onClick={() => set(proposal(piece))}>
           propose from 50 %
         </button>
         .

@@ -27,7 +27,7 @@ export function rungWords(piece: LinePiece, step: number, round: number): string
   if (ladder?.climbed !== true || rung === undefined) return '';
   const goesOn = loop && step === ladder.rungs.length - 1;
   const time = goesOn ? `time ${round + 1}` : `time ${Math.min(round + 1, rung.rounds)} of ${rung.rounds}`;
-  return `Rung ${step + 1} of ${ladder.rungs.length}: ${tempoWords(piece, rung.tempo)}, ${time}`;
+  return `Rung ${step + 1} of ${ladder.rungs.length}: ${toldTempo(piece, rung.tempo)} bpm, ${time}`;
 }
 
 const bars = (count: number): string => (count === 1 ? 'one bar' : `${count} bars`);
