@@ -1,4 +1,6 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { midiOf } from '../../src/core/base';
 import { readTuning, TUNINGS } from '../../src/core/fretboard';
 import { formatPitch } from '../../src/core/theory';
 
@@ -26,6 +28,30 @@ describe('a tuning as a player writes it', () => {
       const result = readTuning(spelling);
       expect(result.ok && result.value).toEqual(openStrings);
     }
+  });
+
+  it('reads any text as a tuning or answers with a sentence', () => {
+    const words = fc.oneof(
+      fc.string(),
+      fc.constantFrom('E', 'Bb', 'F#', 'Eb1', 'G4', 'e', 'do', '♯', '1', 'E-1', 'E99'),
+    );
+    let tunings = 0;
+    fc.assert(
+      fc.property(fc.array(words, { maxLength: 8 }), (parts) => {
+        const result = readTuning(parts.join(' '));
+        if (result.ok) {
+          tunings += 1;
+          const midis = result.value.map(midiOf);
+          expect(midis.length).toBeGreaterThanOrEqual(4);
+          expect(midis.length).toBeLessThanOrEqual(6);
+          expect(midis.every((midi, index) => index === 0 || midi < (midis[index - 1] ?? 0))).toBe(true);
+        } else {
+          expect(result.problem.message).toMatch(/^\S.+[.]$/u);
+        }
+      }),
+      { seed: 8, numRuns: 2000 },
+    );
+    expect(tunings).toBeGreaterThan(0);
   });
 
   it.each([

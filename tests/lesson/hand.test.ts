@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createLessonStore } from '../../src/app/state/lesson-store';
 import { fret, type Letter, midiOf, type Pins, stringNumber, ticks } from '../../src/core/base';
@@ -33,6 +34,7 @@ import {
   waysToPlay,
 } from '../../src/core/lesson';
 import type { Level } from '../../src/core/line';
+import { oddInstruments } from '../fretboard/arbitrary';
 
 const ID = 'piece-1';
 const LEVELS: readonly Level[] = [0, 1, 2, 3, 4, 5];
@@ -573,5 +575,39 @@ describe('the playing side of the lesson check', () => {
     const both = expectMended(two, /so does a later note\.$/, /^Mark them short and keep their bars$/);
     expectKept(both, 0);
     expectKept(both, 1);
+  });
+});
+
+describe('a lesson on any instrument', () => {
+  it('says of every note off the neck where it is and what brings it back, and changes no pitch by itself', () => {
+    let off = 0;
+    fc.assert(
+      fc.property(
+        oddInstruments,
+        fc.boolean(),
+        fc.constantFrom(...samples),
+        (instrument, leftHanded, sample) => {
+          const lesson = setInstrument(sample, { ...instrument, leftHanded });
+          expect(pitches(lesson)).toEqual(pitches(sample));
+          const { bars } = sheet(lesson);
+          const missing = bars.flatMap((bar, index) =>
+            bar.notes.flatMap((note) => (note.fingered === null ? [index] : [])),
+          );
+          const found = checkLesson(lesson).filter(({ message }) =>
+            /does not lie on this instrument/.test(message),
+          );
+          expect(found.map(({ bar }) => bar)).toEqual(missing);
+          off += missing.length;
+          const [first] = found;
+          if (first === undefined) return;
+          const repair = first.repair?.() ?? null;
+          expect(repair?.label).toMatch(/^Play it (an octave|\d octaves) (higher|lower)$/);
+          const after = repair === null ? lesson : repair.apply(lesson);
+          expect(checkLesson(after).map(({ message }) => message)).not.toContain(first.message);
+        },
+      ),
+      { seed: 9, numRuns: 60 },
+    );
+    expect(off).toBeGreaterThan(50);
   });
 });

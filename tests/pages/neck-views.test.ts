@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { handMoves, neckViews } from '../../src/app/pages/neck-views';
+import { handMoves, kindsOf, neckViews, octavesOf, shapeAt } from '../../src/app/pages/neck-views';
 import { fret, midiOf } from '../../src/core/base';
 import { DEFAULT_HAND, pitchAt } from '../../src/core/fretboard';
 import {
+  chordsOnNeck,
   deriveSheet,
   keepPosition,
   type Lesson,
@@ -42,6 +43,11 @@ const SHAPES: readonly (readonly [string, string])[] = [
   ['Cm7', 'R ♭3 5 ♭7 R'],
   ['C6', 'R 3 5 6 R'],
   ['Csus4', 'R 4 5 R'],
+  ['Csus2', 'R 2 5 R'],
+  ['Cm6', 'R ♭3 5 6 R'],
+  ['Cm7b5', 'R ♭3 ♭5 ♭7 R'],
+  ['Cdim7', 'R ♭3 ♭5 ♭♭7 R'],
+  ['C7sus4', 'R 4 5 ♭7 R'],
 ];
 
 describe('shapes on the neck', () => {
@@ -62,6 +68,29 @@ describe('shapes on the neck', () => {
     expect(scales.every(({ notes }) => notes.length === 8)).toBe(true);
     expect(new Set(views.map(({ id }) => id)).size).toBe(views.length);
     expect(new Set(views.map(({ title }) => title)).size).toBe(views.length);
+  });
+
+  it('shows a chord in the position that the line uses for it, with the scale of its section’s key', () => {
+    const lesson = keepPosition(sampleLesson(0, 'test'), 'piece-1', { first: 2, last: 2 }, fret(5));
+    const sheet = lineSheet(lesson);
+    const chords = chordsOnNeck(sheet);
+    expect(chords.map(({ chord }) => chord.symbol)).toEqual(['F', 'Dm', 'Gm', 'C7', 'F7', 'B♭', 'C']);
+    const minor = chords.find(({ chord }) => chord.symbol === 'Gm');
+    expect(minor?.position).toBe(5);
+    if (minor === undefined) throw new Error('Gm is gone');
+    const { tones, scale } = kindsOf(minor.chord, minor.key);
+    for (const kind of [tones, scale]) {
+      const shape = shapeAt(sheet, minor.chord, kind, fret(5), DEFAULT_HAND);
+      expect(shape.where).toBe('in position V');
+      expect(shape.notes.length).toBeGreaterThan(kind === tones ? 3 : 6);
+      // One finger per fret, and the frets of the position.
+      for (const note of shape.notes) expect(note.fret - (note.finger ?? 0)).toBe(4);
+    }
+    const octaves = octavesOf(sheet, minor.chord, tones, { ...DEFAULT_HAND, highestFret: fret(20) });
+    expect(octaves.map(({ where }) => where)).toContain('in position III from the E string');
+    expect(octaves.some(({ notes }) => notes.some((note) => note.fret > 12))).toBe(true);
+    const other = chordsOnNeck(sheetOf('Verse:\n| C | F | G7 | C |\n\nBridge:\n(key: E) | C♯m |'));
+    expect(other.map(({ key }) => key.tonic.letter)).toEqual(['C', 'C', 'C', 'E']);
   });
 
   it('names the chord where a bar has two', () => {
