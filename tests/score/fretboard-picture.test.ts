@@ -104,6 +104,23 @@ describe('the fretboard picture', () => {
     expect(texts(now, 'next-position')).toEqual(['then V']);
   });
 
+  it('keeps its strings in their place, shift or no shift, where it is to stand still', () => {
+    const stringsOf = (request: Partial<FretboardRequest>) =>
+      picture({ ...request, steady: true }).marks.flatMap((mark) =>
+        mark.kind === 'line' && mark.role === 'string' ? [mark.y1] : [],
+      );
+    expect(stringsOf({ nextPosition: 5 })).toEqual(stringsOf({}));
+    expect(stringsOf({ position: null, notes: [] })).toEqual(stringsOf({}));
+  });
+
+  it('leaves air between the numeral of the hand and the plates under it', () => {
+    const high = picture({ notes: [note(1, 2, 'R', 'A', 2), note(1, 3, '♭2', 'B♭', 3)] });
+    const numeral = high.marks.find((mark) => mark.kind === 'text' && mark.role === 'position');
+    const top = Math.min(...plates(high).map(({ y, height }) => y - height / 2));
+    expect(numeral?.kind === 'text' && numeral.y).toBeLessThan(top - 4);
+    expect(numeral?.kind === 'text' && numeral.y - numeral.size).toBeGreaterThan(-4);
+  });
+
   it('says everything in words', () => {
     expect(picture({ nextPosition: 5 }).description).toBe(
       'F, chord tones, hand position I. E string: fret 1 F, root, finger 1. A string: open A, 3; fret 3 C, 5, finger 3. D string: fret 3 F, 8, finger 3. Then the hand moves to position V.',

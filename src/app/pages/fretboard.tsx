@@ -36,7 +36,7 @@ export function Fretboard({ sheet, hand }: { readonly sheet: LineSheet; readonly
     const picture = neckPicture(sheet, index, view, sounding);
     if (score.kind !== 'ready' || picture === null || width === 0) return;
     holder.current?.replaceChildren(
-      score.score.drawFretboard({ ...picture, show, width: Math.min(width, WIDEST) }),
+      score.score.drawFretboard({ ...picture, show, steady: true, width: Math.min(width, WIDEST) }),
     );
   }, [score, index, sheet, sounding, width, view, show]);
 

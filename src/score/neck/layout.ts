@@ -67,7 +67,7 @@ class Neck {
   private readonly hasNext: boolean;
 
   constructor(private readonly request: FretboardRequest) {
-    const { instrument, notes, position, nextPosition, width } = request;
+    const { instrument, notes, position, nextPosition, width, steady = false } = request;
     const { first, last } = windowOf(request);
     this.first = first;
     this.last = last;
@@ -75,8 +75,9 @@ class Neck {
     this.left = SIDE + NAME_ROOM + (hasOpen ? OPEN_ROOM : 0);
     this.hasNext = nextPosition != null && nextPosition !== position;
     this.top =
-      (position === null && !this.hasNext ? PLATE.height / 2 + 4 : POSITION_ROW + PLATE.height / 2) +
-      (this.hasNext ? POSITION_ROW : 0);
+      (position === null && !this.hasNext && !steady
+        ? PLATE.height / 2 + 4
+        : POSITION_ROW + PLATE.height / 2) + (this.hasNext || steady ? POSITION_ROW : 0);
     this.bottom = this.top + (instrument.openStrings.length - 1) * STRING_SPACE;
     this.scale = (width - SIDE - this.left) / (this.distance(last) - this.distance(first - 1));
   }

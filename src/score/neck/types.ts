@@ -22,6 +22,8 @@ export interface FretboardRequest {
   readonly position: number | null;
   /** The position the hand goes to next; null or left out when it stays. */
   readonly nextPosition?: number | null;
+  /** Keeps the rows over the strings free whether the hand moves or not, so that the strings stand still in play. */
+  readonly steady?: boolean;
   /** The note that sounds now. */
   readonly sounding?: Place | null;
   /** Frets to show, both included, from 1; left out, as many as the notes and the hand need. */
