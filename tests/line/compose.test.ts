@@ -141,7 +141,7 @@ describe('a composed line', () => {
   });
 
   test('an empty chart gives an empty line', () => {
-    expect(composeLine(request(''))).toEqual({ bars: [], cost: 0, remarks: [] });
+    expect(composeLine(request(''))).toEqual({ bars: [], cost: 0, remarks: [], misses: [] });
   });
 
   test('keeps to the notes of its level', () => {

@@ -3,7 +3,7 @@ import { degreeOf, formatDegree } from '../theory';
 import { claimsFor } from './claims';
 import { type HeardLine, hearLine, isSilentOnOne, silenceOf } from './hearing';
 import { type BarModel, type LineModel, modelOf } from './model';
-import { isStep, type Tone } from './tones';
+import { isDominantApproach, isStep, type Tone } from './tones';
 import {
   type BarAnalysis,
   type LineNotes,
@@ -55,7 +55,8 @@ function isAnticipation(model: LineModel, heard: HeardLine, bar: BarModel, index
 /**
  * What a note does. The non-chord tones are those of Open Music Theory: a passing tone is entered and left by
  * step in one direction, a neighbour by step there and back; a note entered by leap and left by step into the
- * next chord is the bass player's approach note (there an incomplete neighbour or appoggiatura).
+ * next chord is the bass player's approach note (there an incomplete neighbour or appoggiatura), and so is the
+ * fifth of the next root at the end of a bar (common practice, no source).
  */
 function functionOf(model: LineModel, heard: HeardLine, bar: BarModel, index: number): NoteFunction | null {
   const tone = heard[bar.index]?.[index];
@@ -65,6 +66,8 @@ function functionOf(model: LineModel, heard: HeardLine, bar: BarModel, index: nu
   const { before, after } = surroundings(heard, bar, index);
   const entered = all(before, (other) => isStep(other.midi, tone.midi));
   const left = all(after, (other) => isStep(tone.midi, other.midi));
+  const last = index === (heard[bar.index]?.length ?? 0) - 1;
+  if (last && all(after, (other) => isDominantApproach(tone, other))) return 'approach';
   if (!left) return 'scale step';
   if (!entered) return 'approach';
   const rising = all(before, (other) => other.midi < tone.midi);

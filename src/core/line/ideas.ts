@@ -6,6 +6,7 @@ import { rulesBrokenAround } from './line-rules';
 import { type BarModel, barNumber, type LineModel } from './model';
 import { type Option, textOfTones, type Workshop, workshopFor } from './options';
 import { type BarRhythm, patternOf } from './rhythm';
+import { isLongWalk } from './shapes';
 import { BREACH, meetingCost } from './taste';
 import { writeNotes } from './tones';
 import type { Idea, IdeaOffer, LineNotes, LineRequest, Technique } from './types';
@@ -20,7 +21,7 @@ const PER_RHYTHM = 8;
 const RHYTHMS_A_SIDE = 10;
 
 /** What an idea is mainly about; ideas are dealt out from these heaps in turn. */
-type Heap = 'chord' | 'steps' | 'silent chord' | 'silent steps' | 'special';
+type Heap = 'chord' | 'steps' | 'walk' | 'silent chord' | 'silent steps' | 'special';
 
 interface Ranked {
   readonly option: Option;
@@ -45,6 +46,7 @@ function heapOf(option: Option): Heap {
     (tone) => !tone.member && !tone.stretch?.steps.some((step) => step?.halfSteps === tone.interval),
   );
   if (leap || outside) return 'special';
+  if (isLongWalk(option.shape)) return 'walk';
   const steps = tones.some((tone) => !tone.member);
   if (option.rhythm.silentOne) return steps ? 'silent steps' : 'silent chord';
   return steps ? 'steps' : 'chord';
@@ -77,7 +79,7 @@ function neighbourCost(model: LineModel, heard: HeardLine, bar: BarModel, option
 /** Rhythms spread over the feel's table, as many with beat one as without it. */
 function someRhythms(shop: Workshop, bar: BarModel): readonly BarRhythm[] {
   const all = shop.rhythms(bar);
-  return [false, true]
+  const spread = [false, true]
     .flatMap((silent) => {
       const side = all.filter((rhythm) => rhythm.silentOne === silent);
       const step = Math.max(1, side.length / RHYTHMS_A_SIDE);
@@ -87,6 +89,7 @@ function someRhythms(shop: Workshop, bar: BarModel): readonly BarRhythm[] {
       );
     })
     .filter((rhythm) => rhythm !== undefined);
+  return [...spread, ...shop.runs(bar)];
 }
 
 /** The cheapest of each heap within one rhythm. */
@@ -119,10 +122,12 @@ const DEAL: readonly Heap[] = [
   'chord',
   'steps',
   'silent chord',
+  'walk',
   'special',
   'chord',
   'silent steps',
   'steps',
+  'walk',
   'silent chord',
 ];
 

@@ -54,8 +54,17 @@ function halfStepInto(stretch: Stretch, target: Pitch, direction: 1 | -1): reado
   return pitchClassOf(name) === ((midi % 12) + 12) % 12 ? [{ midi, name }] : null;
 }
 
+/** The target's fifth, below or above it, where the chord does not have that note itself: a dominant approach. */
+function fifthOf(stretch: Stretch, target: Pitch, direction: 1 | -1): readonly Pitch[] | null {
+  const midi = direction === 1 ? target.midi - FOURTH : target.midi + FIFTH;
+  if (!inReach(stretch.demands.reach, midi)) return null;
+  if (stretch.members[classAbove(midi, stretch.rootClass)] === true) return null;
+  return [{ midi, name: nameOfDegree(target.name, { step: 5, alteration: 0 }) }];
+}
+
 const DIRECTIONS = [1, -1] as const;
-const LONGEST_WALK = 3;
+/** A walk may fill a bar of eighths. */
+const LONGEST_WALK = 8;
 
 /** The ways into a pitch from below or above: walks of the scale, and half steps where they are asked for. */
 function leadsInto(
@@ -66,13 +75,18 @@ function leadsInto(
 ): readonly { readonly walk: readonly Pitch[]; readonly sign: string }[] {
   const halfSteps = stretch.demands.techniques.has('approach note') && model.limits.halfSteps;
   return DIRECTIONS.flatMap((direction) => {
-    const lengths = Array.from({ length: Math.min(LONGEST_WALK, count - 1) }, (_, index) => index + 1);
+    const lengths = Array.from({ length: Math.min(LONGEST_WALK, count) }, (_, index) => index + 1);
     const walks = lengths.flatMap((length) => {
       const walk = walkInto(model, stretch, target.midi, length, direction);
       return walk ? [{ walk, sign: direction === 1 ? '↗' : '↘' }] : [];
     });
     const half = halfSteps ? halfStepInto(stretch, target, direction) : null;
-    return half ? [...walks, { walk: half, sign: direction === 1 ? '↑' : '↓' }] : walks;
+    const fifth = halfSteps ? fifthOf(stretch, target, direction) : null;
+    return [
+      ...walks,
+      ...(half ? [{ walk: half, sign: direction === 1 ? '↑' : '↓' }] : []),
+      ...(fifth ? [{ walk: fifth, sign: '⇒' }] : []),
+    ];
   });
 }
 
@@ -91,9 +105,9 @@ export function leadingFigures(
   if (!next || !name || count < 2 || model.request.level < 2) return [];
   return pitchesOf(next.demands.reach, next.homeClass).flatMap((midi) => [
     ...leadsInto(model, stretch, { midi, name }, count).flatMap(({ walk, sign }) =>
-      withLead(shapes(count - walk.length), walk, sign),
+      withLead(shapes, count, walk, sign),
     ),
-    ...anticipations(model, stretch, { midi, name }, shapes(count - 1)),
+    ...anticipations(model, stretch, { midi, name }, count, shapes),
   ]);
 }
 
@@ -102,18 +116,26 @@ function anticipations(
   model: LineModel,
   stretch: Stretch,
   target: Pitch,
-  shapes: readonly Figure[],
+  count: number,
+  shapes: (count: number) => readonly Figure[],
 ): readonly Figure[] {
   const own = stretch.members[classAbove(target.midi, stretch.rootClass)];
   if (own || model.request.level < 3 || !stretch.demands.techniques.has('anticipation')) return [];
   if (!inReach(stretch.demands.reach, target.midi)) return [];
-  return withLead(shapes, [target], '»').map((figure) => ({ ...figure, anticipates: true }));
+  return withLead(shapes, count, [target], '»').map((figure) => ({ ...figure, anticipates: true }));
 }
 
-function withLead(shapes: readonly Figure[], walk: readonly Pitch[], sign: string): readonly Figure[] {
+/** Shapes that a lead goes on from; a walk that takes every note of the chord stands alone. */
+function withLead(
+  shapes: (count: number) => readonly Figure[],
+  count: number,
+  walk: readonly Pitch[],
+  sign: string,
+): readonly Figure[] {
   const entry = walk[0];
   if (!entry) return [];
-  return shapes
+  if (count === walk.length) return [{ pitches: walk, shape: sign.repeat(walk.length) }];
+  return shapes(count - walk.length)
     .filter(({ pitches }) => Math.abs((pitches.at(-1)?.midi ?? 0) - entry.midi) <= FIFTH)
     .map(({ pitches, shape }) => ({
       pitches: [...pitches, ...walk],
@@ -123,3 +145,4 @@ function withLead(shapes: readonly Figure[], walk: readonly Pitch[], sign: strin
 
 /** A walk may be reached by a leap of a fifth at most. */
 const FIFTH = 7;
+const FOURTH = 5;

@@ -5,8 +5,8 @@ import { type Entry, type Exit, entryOf, exitOf, soloBreaches } from './bar-rule
 import { pitchesOf } from './demands';
 import { countsByStretch, endsOffBeat, nextStretches, openShelf, tonesOf } from './figures';
 import { type BarModel, changesAtStart, type LineModel, modelOf } from './model';
-import { type BarRhythm, rhythmsFor } from './rhythm';
-import type { Figure } from './shapes';
+import { type BarRhythm, rhythmsFor, runsFor } from './rhythm';
+import { type Figure, isLongWalk } from './shapes';
 import { demandCost, figureCost, handCost, pitchCost, timeCost } from './taste';
 import { isHome, isLeap, type Tone, toneOf } from './tones';
 import type { LineRequest } from './types';
@@ -42,12 +42,12 @@ function keepsToTechniques(model: LineModel, bar: BarModel, tones: readonly Tone
 }
 
 /**
- * New chords begin with their root; only where a chord goes on may a bar begin elsewhere in it, and a chord of a
+ * New chords and sections begin with their root; only where a chord goes on may a bar begin elsewhere in it, and a chord of a
  * single beat may be passed through on its third or seventh.
  */
 function beginsOnHome(bar: BarModel, tones: readonly Tone[], changed: boolean): boolean {
   return bar.stretches.every((stretch) => {
-    if (!stretch.chord || (stretch.index === 0 && !changed)) return true;
+    if (!stretch.chord || (stretch.index === 0 && !changed && !bar.opensSection)) return true;
     const first = tones.find((tone) => tone.stretch === stretch);
     if (first === undefined || isHome(first)) return true;
     if (bar.demands.rootless && pitchesOf(stretch.demands.reach, stretch.homeClass).length === 0)
@@ -63,6 +63,8 @@ export interface Workshop {
   /** Equal for bars that offer the same options: metre, chords, key, and what may follow. */
   likeness(bar: BarModel): number;
   rhythms(bar: BarModel): readonly BarRhythm[];
+  /** Running rhythms for walks into the next chord, beside those of the feel: for ideas, not for whole lines. */
+  runs(bar: BarModel): readonly BarRhythm[];
   /** The options for a rhythm, the cheapest first. */
   options(bar: BarModel, rhythm: BarRhythm): readonly Option[];
   /** Notes that are given, as an option. */
@@ -93,6 +95,7 @@ export function openWorkshop(model: LineModel): Workshop {
   const shelf = openShelf(model);
   const figures = new Map<string, readonly PricedFigure[]>();
   const rhythms = new Map<number, readonly BarRhythm[]>();
+  const runs = new Map<number, readonly BarRhythm[]>();
   const options = new Map<string, readonly Option[]>();
 
   const likenesses = numberLikenesses(model);
@@ -116,7 +119,7 @@ export function openWorkshop(model: LineModel): Workshop {
           cost: pitchCost(model, tones) + figureCost(model, figure.shape),
         }))
         .sort((one, other) => one.cost - other.cost);
-      return bothKinds(best).map(({ figure, tones, cost }) => ({
+      return ofEveryKind(best).map(({ figure, tones, cost }) => ({
         figure,
         cost: cost + handCost(tones, playingCost(gauge, tones)),
       }));
@@ -157,6 +160,7 @@ export function openWorkshop(model: LineModel): Workshop {
     model,
     likeness,
     rhythms: (bar) => remembered(rhythms, likeness(bar), () => rhythmsFor(model, bar)),
+    runs: (bar) => remembered(runs, likeness(bar), () => runsFor(model, bar)),
     options: (bar, rhythm) =>
       remembered(options, `${likeness(bar)} / ${rhythm.cell.id}`, () => optionsOf(bar, rhythm)),
     given: (bar, tones, rhythm) => finished(bar, tones, rhythm, '', pitchCost(model, tones)),
@@ -168,20 +172,22 @@ interface PricedFigure {
   readonly cost: number;
 }
 
-/** Figures of chord tones alone, and figures with steps, that are tried in the hand and offered to the search. */
+/** Figures of chord tones alone, with steps, with leaps, and long walks: how many of each are tried in the hand and offered to the search. */
 const FIGURES_A_KIND = 18;
 
-function bothKinds<Item extends { readonly tones: readonly Tone[] }>(
+function ofEveryKind<Item extends { readonly tones: readonly Tone[]; readonly figure: Figure }>(
   items: readonly Item[],
 ): readonly Item[] {
   const chordal = items.filter(({ tones }) => tones.every((tone) => tone.member));
   const stepping = items.filter(({ tones }) => tones.some((tone) => !tone.member));
   const leaping = items.filter(({ tones }) => tones.some(isSpecial));
+  const walking = items.filter(({ figure }) => isLongWalk(figure.shape));
   return [
     ...new Set([
       ...chordal.slice(0, FIGURES_A_KIND),
       ...stepping.slice(0, FIGURES_A_KIND),
       ...leaping.slice(0, FIGURES_A_KIND),
+      ...walking.slice(0, FIGURES_A_KIND),
     ]),
   ];
 }
@@ -254,6 +260,7 @@ function likenessOf(model: LineModel, bar: BarModel): string {
       ({ start, label, key }) => `${start} ${label} ${key.tonic.letter}${key.tonic.alteration}${key.mode}`,
     ),
     changesAtStart(model, bar) ? 'new' : 'same',
+    bar.opensSection ? 'opens' : '',
     bar.demands.key,
     ...nextStretches(model, bar).map((stretch) => stretch.label),
   ].join('|');

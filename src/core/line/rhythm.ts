@@ -1,3 +1,4 @@
+import { TICKS_PER_QUARTER } from '../base';
 import { type FeelMetre, feelMetre, type PhraseRole, type RhythmCell, readGrid } from '../feel';
 import { notesPerSecond, type Onset, rhythmLevel } from './level';
 import type { BarModel, LineModel } from './model';
@@ -132,6 +133,53 @@ const doubled = (cells: readonly RhythmCell[], stepsABeat: number): readonly Rhy
     return regridded(cell, grid);
   });
 
+/** Whole bars of eighths, and quarters that go over into eighths for the last beats. */
+function runGrids(bar: BarModel): readonly string[] {
+  const eighths = Math.round(bar.ticks / EIGHTH);
+  const whole = 'x'.repeat(eighths);
+  const half = 'x='.repeat(Math.floor(eighths / 4)).padEnd(eighths, 'x');
+  return bar.beat === 2 * EIGHTH && eighths > 2 ? [whole, half] : [whole];
+}
+
+/** Rhythms that run, for walks of up to eight notes; as the level, the tempo and the aims allow. */
+export function runsFor(model: LineModel, bar: BarModel): readonly BarRhythm[] {
+  if (!bar.demands.techniques.has('scale steps')) return [];
+  const cells = runGrids(bar).map(
+    (grid): RhythmCell => ({
+      id: `run ${grid}`,
+      grid,
+      roles: [],
+      level: 1,
+      highest: 5,
+      source: 'running eighths: common practice, no source',
+    }),
+  );
+  const known = new Set(rhythmsFor(model, bar).map(({ cell }) => cell.grid));
+  return allowedOf(model, bar, playAll(bar, cells)).filter(
+    (rhythm) => !known.has(rhythm.cell.grid) && missedBy(bar, rhythm) === 0,
+  );
+}
+
+const EIGHTH = TICKS_PER_QUARTER / 2;
+
+const playAll = (bar: BarModel, cells: readonly RhythmCell[]): readonly BarRhythm[] =>
+  cells.map((cell) => playCell(cell, bar)).filter((rhythm) => rhythm.onsets.length > 0);
+
+/** The rhythms that the level, its speed and the techniques allow. */
+function allowedOf(
+  { request, limits }: LineModel,
+  bar: BarModel,
+  rhythms: readonly BarRhythm[],
+): readonly BarRhythm[] {
+  const spaceAllowed = bar.demands.techniques.has('space');
+  return rhythms.filter(
+    (rhythm) =>
+      rhythmLevel(rhythm.onsets, bar.metre) <= request.level &&
+      notesPerSecond(rhythm.onsets.length, bar.metre, request.tempo) <= limits.notesPerSecond &&
+      (spaceAllowed || (!rhythm.silentOne && rhythm.longest < LONG_SILENCE)),
+  );
+}
+
 const different = (cells: readonly RhythmCell[]): readonly RhythmCell[] => [
   ...new Map(cells.map((cell) => [cell.id, cell])).values(),
 ];
@@ -142,25 +190,19 @@ const different = (cells: readonly RhythmCell[]): readonly RhythmCell[] => [
  * the feel's rhythms are thinned out or struck twice. Falls back on the calmest rhythm there is.
  */
 export function rhythmsFor(model: LineModel, bar: BarModel): readonly BarRhythm[] {
-  const { level, tempo } = model.request;
   const spaceAllowed = bar.demands.techniques.has('space');
-  const play = (cells: readonly RhythmCell[]): readonly BarRhythm[] =>
-    cells.map((cell) => playCell(cell, bar)).filter((rhythm) => rhythm.onsets.length > 0);
-  const allow = (rhythms: readonly BarRhythm[]): readonly BarRhythm[] =>
-    rhythms.filter(
-      (rhythm) =>
-        rhythmLevel(rhythm.onsets, bar.metre) <= level &&
-        notesPerSecond(rhythm.onsets.length, bar.metre, tempo) <= model.limits.notesPerSecond &&
-        (spaceAllowed || (!rhythm.silentOne && rhythm.longest < LONG_SILENCE)),
-    );
   const cells = cellsOf(model, bar);
-  const played = play(cells);
-  const allowed = allow(played);
+  const played = playAll(bar, cells);
+  const allowed = allowedOf(model, bar, played);
   const obedient = mostObedient(bar, allowed);
   if (obedient.some((rhythm) => missedBy(bar, rhythm) === 0)) return obedient;
   const stepsABeat = ((cells[0]?.grid.length ?? 0) * bar.beat) / bar.ticks;
   const bent = Number.isInteger(stepsABeat)
-    ? allow(play(different([...cells, ...thinned(cells, stepsABeat), ...doubled(cells, stepsABeat)])))
+    ? allowedOf(
+        model,
+        bar,
+        playAll(bar, different([...cells, ...thinned(cells, stepsABeat), ...doubled(cells, stepsABeat)])),
+      )
     : allowed;
   if (bent.length > 0) return mostObedient(bar, bent);
   return [...played]

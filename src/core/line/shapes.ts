@@ -106,3 +106,6 @@ function rootsOf(stretch: Stretch): readonly number[] {
   }
   return roots;
 }
+
+/** Whether a shape ends in a walk of three notes or more into the next chord. */
+export const isLongWalk = (shape: string): boolean => /↗{3}|↘{3}/u.test(shape);

@@ -3,7 +3,7 @@ import type { PhraseRole } from '../feel';
 import { type Entry, type Exit, meetingBreaches } from './bar-rules';
 import { silenceOf } from './hearing';
 import { type BarModel, changesBetween, isStrongBeat, type LineModel } from './model';
-import { isHome, isLeap, type Tone } from './tones';
+import { isDominantApproach, isHome, isLeap, type Tone } from './tones';
 import type { Technique } from './types';
 
 /**
@@ -36,11 +36,13 @@ const WEIGHT = {
   thin: 1.8,
   /** A bar of three notes or more over one chord that never says whether it is major or minor, from level 2 on. */
   bare: 0.9,
+  /** A note outside the chord that is left by a leap within the bar. */
+  escape: 3,
   /** A third equal pitch in a row, and every one after it: the line marks time. */
   markingTime: 0.7,
   /** A figure that the feel is known by, whole or as the beginning of a walk. */
-  ownFigure: -1.4,
-  ownBeginning: -0.6,
+  ownFigure: -2.6,
+  ownBeginning: -1,
   /** The hand's cost in the fretboard's unit, by note. */
   hand: 0.55,
   /** A note of the line above the octave over the lowest root, where the bass stops supporting. */
@@ -97,7 +99,7 @@ function startCost(bar: BarModel, tones: readonly Tone[], changed: boolean): num
   return cost;
 }
 
-/** Leaps beyond a fifth that are not answered by a step the other way. */
+/** Leaps beyond a fifth that are not answered by a step the other way; an octave may go back where it came from. */
 function unturnedLeaps(tones: readonly Tone[]): number {
   let count = 0;
   for (let index = 1; index < tones.length; index += 1) {
@@ -106,7 +108,8 @@ function unturnedLeaps(tones: readonly Tone[]): number {
     const next = tones[index + 1];
     if (!next) continue;
     const back = next.midi - (tones[index]?.midi ?? 0);
-    if (back * leap >= 0 || Math.abs(back) > 5) count += 1;
+    const thereAndBack = Math.abs(leap) === OCTAVE && back === -leap;
+    if (!thereAndBack && (back * leap >= 0 || Math.abs(back) > 5)) count += 1;
   }
   return count;
 }
@@ -137,6 +140,12 @@ const markedTime = (tones: readonly Tone[]): number =>
   tones.filter((tone, index) => tone.midi === tones[index - 1]?.midi && tone.midi === tones[index - 2]?.midi)
     .length;
 
+const escapes = (tones: readonly Tone[]): number =>
+  tones.filter((tone, index) => {
+    const next = tones[index + 1];
+    return tone.stretch?.chord && !tone.member && next !== undefined && isLeap(tone.midi, next.midi);
+  }).length;
+
 /** What the pitches of a bar cost the ear by themselves, whatever their rhythm. */
 export function pitchCost(model: LineModel, tones: readonly Tone[]): number {
   if (tones.length === 0) return 0;
@@ -153,7 +162,7 @@ export function pitchCost(model: LineModel, tones: readonly Tone[]): number {
   cost += Math.max(0, range - OCTAVE) * WEIGHT.wide;
   if (range === 0 && tones.length > 1 && model.request.level > 0) cost += WEIGHT.monotone;
   if (model.request.level >= THIRDS_FROM && isBare(tones)) cost += WEIGHT.bare;
-  cost += markedTime(tones) * WEIGHT.markingTime;
+  cost += markedTime(tones) * WEIGHT.markingTime + escapes(tones) * WEIGHT.escape;
   const single = (members & (members - 1)) === 0;
   return single && steps > 0 ? cost + WEIGHT.thin : cost;
 }
@@ -261,7 +270,8 @@ export function meetingCost(
   for (let rest = bits; rest !== 0; rest &= rest - 1) cost += BREACH;
   const { last } = exit;
   const outside = last.stretch?.chord !== null && last.stretch !== null && !last.member;
-  if (outside && isLeap(last.midi, entry.first.midi)) cost += WEIGHT.brokenStep;
+  const dominant = from.demands.techniques.has('approach note') && isDominantApproach(last, entry.first);
+  if (outside && !dominant && isLeap(last.midi, entry.first.midi)) cost += WEIGHT.brokenStep;
   const ahead = to.stretches[0];
   const early = ahead?.chord && changesBetween(from, to) && last.midi % OCTAVE === ahead.homeClass;
   if (last.tiedOn) return cost + tieCost(last, entry.first);

@@ -66,3 +66,7 @@ export const isHome = (tone: Tone): boolean =>
 /** Steps are one or two half steps; a repeated note is neither a step nor a leap. */
 export const isStep = (from: number, to: number): boolean => from !== to && Math.abs(to - from) <= 2;
 export const isLeap = (from: number, to: number): boolean => Math.abs(to - from) > 2;
+
+/** Whether a note is the fifth of the root that follows it, a fourth below it or a fifth above: it falls home. */
+export const isDominantApproach = (tone: Tone, next: Tone): boolean =>
+  !tone.member && isHome(next) && (next.midi - tone.midi === 5 || next.midi - tone.midi === -7);

@@ -22,7 +22,8 @@ const PLANS = 8;
 /** Shapes that are tried as the motif of the statement. */
 const MOTIFS = 2;
 
-const MOTIF = { same: -2.5, sameHead: -1 } as const;
+/** What it is worth to hear the motif again: at its own pitches over its own chord, its shape, or its beginning. */
+const MOTIF = { samePitches: -4, same: -2.5, sameHead: -1 } as const;
 
 /** How far chance may move the price of a thing, in points of the score: enough to choose among equals. */
 const CHANCE = { cell: 2, option: 0.8 } as const;
@@ -36,10 +37,24 @@ function headOf(shape: string): string {
   return parts.slice(0, Math.ceil(parts.length / 2)).join(' ');
 }
 
-function motifCost(role: PhraseRole, shape: string, motif: string): number {
+/** The first statement's figure, which the other statements carry on. */
+interface Motif {
+  readonly shape: string;
+  /** The chord it is first played over, and its notes there. */
+  readonly label: string;
+  readonly notes: string;
+}
+
+const NO_MOTIF: Motif = { shape: '', label: '', notes: '' };
+
+const labelOf = (bar: BarModel): string => bar.stretches.map(({ label }) => label).join(' ');
+
+function motifCost(role: PhraseRole, bar: BarModel, option: Option, motif: Motif): number {
   if (role === 'turnaround') return 0;
-  if (role === 'statement' && shape === motif) return MOTIF.same;
-  return shape.startsWith(headOf(motif)) ? MOTIF.sameHead : 0;
+  if (role === 'statement' && labelOf(bar) === motif.label && textOfTones(option.tones) === motif.notes)
+    return MOTIF.samePitches;
+  if (role === 'statement' && option.shape === motif.shape) return MOTIF.same;
+  return option.shape.startsWith(headOf(motif.shape)) ? MOTIF.sameHead : 0;
 }
 
 /** The last bar of the round has to lead home (rule 10), unless the level knows nothing but roots. */
@@ -105,13 +120,13 @@ function openStudio(request: ComposeRequest): Studio {
   };
 }
 
-function fieldFor(studio: Studio, bar: BarModel, planned: PlannedBar, motif: string): Field {
+function fieldFor(studio: Studio, bar: BarModel, planned: PlannedBar, motif: Motif): Field {
   const { shop, given, fields } = studio;
   const kept = given[bar.index]?.option;
   const last = bar.index === shop.model.order.at(-1);
   const key = kept
     ? `kept ${bar.index}`
-    : `${shop.likeness(bar)} / ${planned.rhythm?.cell.id} / ${planned.role} / ${last} / ${motif}`;
+    : `${shop.likeness(bar)} / ${planned.rhythm?.cell.id} / ${planned.role} / ${last} / ${motif.shape} / ${motif.notes}`;
   const known = fields.get(key);
   if (known) return known;
   const candidates = kept ? [{ option: kept, cost: 0 }] : candidatesFor(studio, bar, planned, motif);
@@ -124,7 +139,7 @@ function candidatesFor(
   studio: Studio,
   bar: BarModel,
   planned: PlannedBar,
-  motif: string,
+  motif: Motif,
 ): readonly Candidate[] {
   const { shop } = studio;
   if (!planned.rhythm) return [{ option: RESTING, cost: 0 }];
@@ -135,7 +150,7 @@ function candidatesFor(
     cost:
       option.cost +
       roleCost(shop.model, planned.role, option.tones) +
-      motifCost(planned.role, option.shape, motif) +
+      motifCost(planned.role, bar, option, motif) +
       homeCost(shop.model, bar, option) +
       studio.luck(option),
   }));
@@ -157,23 +172,33 @@ function playableOptions(shop: Workshop, bar: BarModel, rhythm: BarRhythm): read
   return [];
 }
 
-/** Shapes worth carrying through the line: the cheapest ones of the first statement. */
-function motifsFor(studio: Studio, plan: Plan): readonly string[] {
+/** Figures worth carrying through the line: the cheapest ones of the first statement, each of another shape. */
+function motifsFor(studio: Studio, plan: Plan): readonly Motif[] {
   const first = plan.bars.findIndex((bar) => bar.role === 'statement' && bar.rhythm !== null);
   const bar = studio.shop.model.bars[first];
   const rhythm = plan.bars[first]?.rhythm;
-  if (!bar || !rhythm) return [''];
-  const shapes = [...studio.shop.options(bar, rhythm)]
+  if (!bar || !rhythm) return [NO_MOTIF];
+  const ranked = studio.shop
+    .options(bar, rhythm)
     .map((option) => ({
-      shape: option.shape,
+      option,
       cost:
         option.cost +
         roleCost(studio.shop.model, 'statement', option.tones) +
         chance(studio.seed, option.shape) * MOTIF_CHANCE,
     }))
-    .sort((one, other) => one.cost - other.cost)
-    .map(({ shape }) => shape);
-  return [...new Set(shapes)].slice(0, MOTIFS);
+    .sort((one, other) => one.cost - other.cost);
+  const byShape = new Map<string, Motif>();
+  for (const { option } of ranked) {
+    if (byShape.size === MOTIFS) break;
+    if (!byShape.has(option.shape))
+      byShape.set(option.shape, {
+        shape: option.shape,
+        label: labelOf(bar),
+        notes: textOfTones(option.tones),
+      });
+  }
+  return byShape.size > 0 ? [...byShape.values()] : [NO_MOTIF];
 }
 
 /** Motifs differ more than other shapes from take to take, as they give a line its face. */
@@ -269,30 +294,42 @@ function placesFor({ technique, bars }: Wish, kept: ComposeRequest['kept']): rea
   return early ? [...free.slice(1), ...free.slice(0, 1)] : [...free].reverse();
 }
 
+/**
+ * How far a draft is from what is wished for: aims that are open weigh more than any number of broken rules, and
+ * those more than techniques that are only switched on.
+ */
+function troubleOf(model: LineModel, { bars }: Draft, open: readonly Wish[]): number {
+  const aims = open.filter(({ aim }) => aim >= 0).length;
+  const breaches = findBreaches(model, hearLine(model, bars)).length;
+  return (aims * RANK + breaches) * RANK + open.length - aims;
+}
+
+const RANK = 10_000;
+
 /** How often wishes are tried in other bars; a phrase has four or five. */
-const ROUNDS = 5;
+const ROUNDS = 6;
 
 /**
- * A technique wanted in a line or section has to be heard in every phrase: where the first draft leaves a phrase
- * without it, one bar after the other is asked for it, until one can.
+ * A technique wanted in a line or section has to be heard in every phrase: where a draft leaves a phrase without
+ * it, one bar of the phrase after the other is asked for it, until one can.
  */
 function fulfil(request: ComposeRequest, model: LineModel, first: Draft): Draft {
   const wishes = wishesOf(model).filter((wish) => isWithinLevel(wish, request.level));
   const openIn = ({ bars }: Draft) => unfulfilled(wishes, techniquesOf(model, hearLine(model, bars)));
-  let [best, open] = [first, openIn(first)];
-  let granted: readonly Aim[] = [];
+  const tried = new Map<Wish, number>();
+  let open = openIn(first);
+  let [best, least] = [first, troubleOf(model, first, open)];
   for (let round = 0; round < ROUNDS && open.length > 0; round += 1) {
-    const asked = open.flatMap((wish): readonly Aim[] => {
-      const bar = placesFor(wish, request.kept)[round];
+    for (const wish of open) tried.set(wish, (tried.get(wish) ?? -1) + 1);
+    const asked = [...tried].flatMap(([wish, place]): readonly Aim[] => {
+      const bar = placesFor(wish, request.kept)[place];
       return bar === undefined ? [] : [{ where: { kind: 'bar', bar }, wanted: [wish.technique] }];
     });
     if (asked.length === 0) break;
-    const aims = [...(request.aims ?? []), ...granted, ...asked];
-    const draft = draftOf({ ...request, aims });
-    const left = openIn(draft);
-    if (left.length >= open.length) continue;
-    granted = [...granted, ...asked];
-    [best, open] = [draft, left];
+    const draft = draftOf({ ...request, aims: [...(request.aims ?? []), ...asked] });
+    open = openIn(draft);
+    const trouble = troubleOf(model, draft, open);
+    if (trouble < least) [best, least] = [draft, trouble];
   }
   return best;
 }

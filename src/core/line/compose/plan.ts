@@ -247,17 +247,24 @@ export function typicalBar(shop: Workshop): BarModel | null {
 
 /**
  * The rhythms of a bar that suit a role, all of them where none is marked for it; a statement sounds on
- * one and leaves the silence that the feel asks for.
+ * one, leaves the silence that the feel asks for, and from the level with thirds on has the notes of one of the
+ * feel's figures.
  */
 export function rhythmsByRole(shop: Workshop, bar: BarModel, role: PhraseRole): readonly BarRhythm[] {
   const rhythms = shop.rhythms(bar).filter((rhythm) => role !== 'statement' || !rhythm.silentOne);
   const { feel, level } = shop.model.request;
   const marked = rhythms.filter((rhythm) => rhythm.cell.roles.includes(role));
   const grown = marked.filter((rhythm) => rhythm.cell.highest >= level);
-  const airy = grown.filter((rhythm) => rhythm.silence >= feel.silence.least);
-  if (role === 'statement' && airy.length > 1) return airy;
-  return [grown, marked, rhythms].find((some) => some.length > 1) ?? rhythms;
+  const least =
+    level < THIRDS_FROM ? 1 : Math.min(...feel.figures.map(({ shape }) => shape.split(' ').length));
+  const spoken = grown.filter((rhythm) => role !== 'statement' || rhythm.onsets.length >= least);
+  const airy = spoken.filter((rhythm) => rhythm.silence >= feel.silence.least);
+  if (role === 'statement' && airy.length > 0) return airy;
+  return [spoken, grown, marked, rhythms].find((some) => some.length > 0) ?? rhythms;
 }
+
+/** The level whose notes have thirds (see the levels' table). */
+const THIRDS_FROM = 2;
 
 /** Rhythms that a take tries as its answer and its turnaround; another seed likes others. */
 const ANSWERS = 7;
