@@ -1,6 +1,18 @@
 import axe from 'axe-core';
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
+import { fret } from '../../src/core/base';
+import { writeLessonLink } from '../../src/core/exchange';
+import {
+  deriveSheet,
+  keepPosition,
+  linePiece,
+  sampleLesson,
+  setHand,
+  setLevel,
+  setPlaying,
+} from '../../src/core/lesson';
+import { formatName } from '../../src/core/theory';
 import { openApp } from '../support/browser';
 
 const WIDTHS = [
@@ -147,6 +159,133 @@ describe.each(WIDTHS)('the hand at $width pixels', ({ width, height }) => {
     expect(await neck.locator('.plate-text').allTextContents()).toContain('B♭');
     await expectAccessible(page);
     await expectNoSidewaysScroll(page);
+    expectClean();
+  });
+});
+
+/** What the neck says at one moment of playing. */
+interface Moment {
+  readonly says: string;
+  readonly sounding: readonly string[];
+  readonly coming: string;
+}
+
+/** Writes down every picture of the neck from now on. */
+const watchNeck = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    const moments: Moment[] = [];
+    Object.assign(window, { moments });
+    const neck = document.querySelector('.fretboard');
+    if (neck === null) throw new Error('no neck');
+    new MutationObserver(() => {
+      const texts = (marks: string) =>
+        [...neck.querySelectorAll(marks)].map(({ textContent }) => textContent ?? '');
+      moments.push({
+        says: neck.querySelector('svg')?.getAttribute('aria-label') ?? '',
+        sounding: texts('.plate-text.sounding'),
+        coming: texts('.next-position').join(''),
+      });
+    }).observe(neck, { childList: true, subtree: true });
+  });
+
+/** Without what follows on itself. */
+const changes = (texts: readonly string[]): readonly string[] =>
+  texts.filter((text, index) => text !== texts[index - 1]);
+
+/** Whether all of one list come in another, in their order. */
+function comesWithin(part: readonly string[], whole: readonly string[]): boolean {
+  let found = -1;
+  return part.every((text) => {
+    found = whole.indexOf(text, found + 1);
+    return found >= 0;
+  });
+}
+
+test('the neck shows the note that sounds, and announces the shift before it comes', async () => {
+  const ID = 'piece-1';
+  const kept = keepPosition(sampleLesson(0, 'test'), ID, { first: 0, last: 0 }, fret(1));
+  const shifted = setHand(setLevel(keepPosition(kept, ID, { first: 1, last: 1 }, fret(7)), ID, 5), ID, {
+    openStrings: 'avoid',
+  });
+  const lesson = setPlaying(shifted, ID, {
+    loop: false,
+    countIn: 0,
+    passage: { first: 1, last: 2 },
+    tempoShare: 70,
+  });
+  const piece = linePiece(lesson, ID);
+  const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
+  if (sheet?.kind !== 'line') throw new Error('not a line');
+  const inBars = sheet.bars
+    .slice(0, 2)
+    .flatMap((bar) => bar.notes.map(({ note }) => `Bar ${bar.written.number} ${formatName(note.pitch)}`));
+
+  const { page, expectClean } = await openApp({
+    path: new URL(writeLessonLink(lesson, 'http://page/')).hash,
+  });
+  await page.getByRole('figure', { name: 'Score', exact: true }).locator('svg').first().waitFor();
+  await button(page, 'Fretboard').click();
+  const neck = page.getByRole('region', { name: 'Fretboard' });
+  await neck.getByRole('img').waitFor();
+  await neck.getByRole('combobox', { name: 'Written on the notes' }).selectOption('name');
+  await watchNeck(page);
+  await button(page, 'Play').click();
+  await button(page, 'Stop').waitFor();
+  await button(page, 'Play').waitFor();
+  const moments = await page.evaluate((): Moment[] => Reflect.get(window, 'moments'));
+
+  const heard = moments.flatMap(({ says, sounding }) => {
+    const [, bar] = /^(Bar \d+),/.exec(says) ?? [];
+    const [, name] = /Sounding now: (.+?)\./.exec(says) ?? [];
+    // What is drawn in reverse is what the words say.
+    expect(sounding).toEqual(name === undefined ? [] : [name]);
+    return bar === undefined || name === undefined ? [] : [`${bar} ${name}`];
+  });
+  expect(comesWithin(changes(heard), inBars)).toBe(true);
+  expect(new Set(heard).size).toBeGreaterThan(new Set(inBars).size / 2);
+
+  const announced = moments.findIndex(({ coming }) => coming === 'then VII');
+  const shift = moments.findIndex(({ says }) => /^Bar 2,.*hand position VII\..*Sounding now/.test(says));
+  expect(announced).toBeGreaterThanOrEqual(0);
+  expect(shift).toBeGreaterThan(announced);
+  for (const { says, coming } of moments.slice(announced, shift)) {
+    if (says.startsWith('Bar 1,') && says.includes('hand position I.')) {
+      expect(coming).toBe('then VII');
+      expect(says).toMatch(/Then the hand moves to position VII\.$/);
+    }
+  }
+  // Out of play, the neck shows the chosen bar again and nothing sounds.
+  expect(moments.at(-1)?.sounding).toEqual([]);
+  expectClean();
+});
+
+describe.each(WIDTHS)('the shapes of the chords at $width pixels', ({ width, height }) => {
+  test('lie all at once under the score, and those of one chord along the neck', async () => {
+    const { page, expectClean } = await openApp({ width, height });
+    await page.getByRole('figure', { name: 'Score', exact: true }).locator('svg').first().waitFor();
+    const fold = page.locator('summary', { hasText: 'Shapes of the chords' });
+    expect(await fold.textContent()).toMatch(/F · Dm · Gm · C7 · F7 · B♭ · C$/);
+    await fold.click();
+    const all = page.getByRole('list', { name: 'Shapes of the chords' });
+    await all.getByRole('listitem').nth(6).scrollIntoViewIfNeeded();
+    await expect.poll(() => all.getByRole('img').count()).toBe(7);
+    const said = await all.getByRole('img').evaluateAll((pictures) => pictures.map((each) => each.ariaLabel));
+    expect(said[2]).toMatch(/^Gm: chord tones in position I, hand position I\. .*G, root, finger 3/);
+    await expectAccessible(page);
+    await expectNoSidewaysScroll(page);
+
+    await page.getByRole('combobox', { name: 'Notes of the shapes' }).selectOption('scale');
+    await page.getByRole('combobox', { name: 'Written on the shapes' }).selectOption('name');
+    await expect.poll(() => all.locator('.plate-text').allTextContents()).toContain('E♭');
+    await button(page, 'All shapes of Gm').click();
+    const octaves = page.getByRole('list', { name: 'All shapes of Gm' });
+    await octaves.getByRole('img').first().waitFor();
+    expect(await octaves.getByRole('listitem').count()).toBeGreaterThan(3);
+    expect(await octaves.locator('svg').first().locator('.plate').count()).toBe(8);
+    await expectAccessible(page);
+    await expectNoSidewaysScroll(page);
+    await button(page, 'Back to all chords').click();
+    await all.waitFor();
     expectClean();
   });
 });
