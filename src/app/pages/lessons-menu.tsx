@@ -2,9 +2,14 @@ import { useState } from 'react';
 import { SAMPLE_TITLES } from '../../core/lesson';
 import { MenuButton, type MenuGroup } from '../controls';
 import type { ListedLesson } from '../storage';
-import { LessonRemoval } from './lesson-removal';
+import { Later, laterPart } from './later';
 import { useAtWork, useLesson } from './session';
 import { savedText, shelfTitle } from './shelf';
+
+const REMOVAL = laterPart(
+  'The list of lessons to remove',
+  async () => (await import('./lesson-removal')).LessonRemoval,
+);
 
 /** New lessons, samples and every lesson on this device. */
 export function LessonsMenu() {
@@ -67,7 +72,10 @@ export function LessonsMenu() {
     <>
       <MenuButton label="Lessons" className="button" groups={groups} onOpen={() => void refresh()} />
       {removing && (
-        <LessonRemoval lessons={others} onRemoved={() => void list()} onClose={() => setRemoving(false)} />
+        <Later
+          part={REMOVAL}
+          given={{ lessons: others, onRemoved: () => void list(), onClose: () => setRemoving(false) }}
+        />
       )}
     </>
   );
