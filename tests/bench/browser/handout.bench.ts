@@ -1,0 +1,44 @@
+import { type Browser, chromium } from 'playwright-core';
+import { afterAll, bench, describe, inject } from 'vitest';
+import { findTestBrowser } from '../../support/chromium';
+
+const { executablePath, environment } = await findTestBrowser();
+const browser: Browser = await chromium.launch({
+  executablePath,
+  args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
+  env: { PATH: process.env.PATH ?? '', HOME: process.env.HOME ?? '', ...environment },
+});
+afterAll(() => browser.close());
+
+/** Makes a PDF of two pages in a page that nothing has been asked of, library and fonts to be fetched and all. */
+async function firstPdf(prepared: boolean): Promise<void> {
+  const context = await browser.newContext();
+  const page = await context.newPage();
+  await page.goto(inject('site').bench);
+  const milliseconds = await page.evaluate(async (prepared) => {
+    const { composePiece, deriveSheets, newLesson, setChartText } = await window.rooms.lesson();
+    const { buildHandout, handoutPdf, preparePdf } = await window.rooms.handout();
+    const fresh = newLesson('bench', 'Bench');
+    const id = fresh.pieces[0]?.id ?? '';
+    const chart = Array.from({ length: 9 }, () => '| C | Am | Dm | G7 |').join('\n');
+    const { lesson } = composePiece(setChartText(fresh, id, chart), id);
+    const sheets = deriveSheets(lesson);
+    // The designer has drawn its preview, and fetched what a PDF is written with, before anything can be clicked.
+    if (prepared) await Promise.all([buildHandout(lesson, sheets), preparePdf()]);
+    const start = performance.now();
+    const handout = await buildHandout(lesson, sheets);
+    await handoutPdf(handout);
+    const time = performance.now() - start;
+    if (handout.pages.length !== 2) throw new Error(`The handout has ${handout.pages.length} pages`);
+    return time;
+  }, prepared);
+  process.stdout.write(`${milliseconds.toFixed(0)} ms `);
+  await context.close();
+}
+
+const once = { iterations: 5, warmupIterations: 1, time: 0, warmupTime: 0 };
+
+describe('the first PDF of two pages in a new browser page (aim: under two seconds; times in the page alone)', () => {
+  bench('from the Export menu, everything still to be fetched', () => firstPdf(false), once);
+  bench('from the designer', () => firstPdf(true), once);
+});

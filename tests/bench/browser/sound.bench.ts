@@ -1,0 +1,146 @@
+import { chromium, type Page } from 'playwright-core';
+import { afterAll, bench, describe, inject } from 'vitest';
+import type { Player, PlayRequest } from '../../../src/sound';
+import { skaTune } from '../../sound/tunes';
+import { findTestBrowser } from '../../support/chromium';
+
+const { executablePath, environment } = await findTestBrowser();
+const browser = await chromium.launch({
+  executablePath,
+  args: [
+    '--no-sandbox',
+    '--disable-gpu',
+    '--disable-background-networking',
+    '--autoplay-policy=no-user-gesture-required',
+  ],
+  env: { PATH: process.env.PATH ?? '', HOME: process.env.HOME ?? '', ...environment },
+});
+afterAll(() => browser.close());
+
+const site = inject('site');
+
+/** Seconds of a processor that each kind of the browser's processes has used. */
+async function processorTime(): Promise<ReadonlyMap<string, number>> {
+  const session = await browser.newBrowserCDPSession();
+  const { processInfo } = await session.send('SystemInfo.getProcessInfo');
+  await session.detach();
+  const times = new Map<string, number>();
+  for (const { type, cpuTime } of processInfo) times.set(type, (times.get(type) ?? 0) + cpuTime);
+  return times;
+}
+
+const WATCHED = 20;
+
+/** The share of one processor that each kind of process takes over some seconds. */
+async function shares(page: Page): Promise<string> {
+  const before = await processorTime();
+  await page.waitForTimeout(WATCHED * 1000);
+  const after = await processorTime();
+  const rows = [...after].map(([type, time]) => [type, (time - (before.get(type) ?? 0)) / WATCHED] as const);
+  const total = rows.reduce((sum, [, share]) => sum + share, 0);
+  const text = (share: number): string => `${(share * 100).toFixed(1)} %`;
+  return `${text(total)} (${rows.map(([type, share]) => `${type} ${text(share)}`).join(', ')})`;
+}
+
+/** The writing page at rest, and playing with everyone in a loop while the playhead moves. */
+async function shareOfPlayback(): Promise<string> {
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+  const page = await context.newPage();
+  await page.goto(site.app);
+  await page.getByRole('figure', { name: 'Score' }).first().locator('svg').first().waitFor();
+  await page.waitForTimeout(6000);
+  const atRest = await shares(page);
+  await page.getByRole('switch', { name: 'Loop' }).click();
+  await page.getByRole('button', { name: 'Play', exact: true }).click();
+  await page
+    .getByRole('status', { name: 'Playback' })
+    .getByText(/Playing bar/)
+    .waitFor();
+  await page.waitForTimeout(2000);
+  const playing = await shares(page);
+  await context.close();
+  return `The share of one processor: at rest ${atRest}\n                             playing ${playing}\n`;
+}
+process.stdout.write(await shareOfPlayback());
+
+/** Opens a page without the app; `soundAfterPlay` in it plays and tells after how many milliseconds it is heard. */
+async function openSilent(): Promise<Page> {
+  const context = await browser.newContext();
+  const page = await context.newPage();
+  await page.goto(site.bench);
+  await page.evaluate(() => {
+    const connect = AudioNode.prototype.connect;
+    let onSound = (): void => {};
+    let tap: Promise<AudioWorkletNode> | null = null;
+    const open = async (device: BaseAudioContext): Promise<AudioWorkletNode> => {
+      await device.audioWorklet.addModule(window.tapAddress);
+      const node = new AudioWorkletNode(device, 'tap');
+      node.port.onmessage = ({ data }: MessageEvent<{ left: Float32Array | null }>) => {
+        if (data.left?.some((sample) => Math.abs(sample) > 1e-5) === true) onSound();
+      };
+      Reflect.apply(connect, node, [device.destination]);
+      return node;
+    };
+    Reflect.set(AudioNode.prototype, 'connect', function (this: AudioNode, to: unknown, ...rest: unknown[]) {
+      if (to instanceof AudioDestinationNode) {
+        tap ??= open(this.context);
+        void tap.then((node) => Reflect.apply(connect, this, [node]));
+      }
+      return Reflect.apply(connect, this, [to, ...rest]);
+    });
+    let player: Player | null = null;
+    const soundAfterPlay = async (request: PlayRequest): Promise<number> => {
+      const begin = performance.now();
+      player ??= (await window.rooms.sound()).createPlayer();
+      const sounded = new Promise<number>((resolve) => {
+        onSound = () => resolve(performance.now() - begin);
+      });
+      await player.play(request);
+      const after = await sounded;
+      player.stop();
+      await new Promise((resolve) => setTimeout(resolve, 200));
+      return after;
+    };
+    Object.assign(window, { soundAfterPlay });
+  });
+  return page;
+}
+
+const REQUEST: PlayRequest = {
+  steps: [{ performance: skaTune({ countIn: 0 }), rounds: 'endless' }],
+  mix: { bass: true, drums: true, chops: true, organ: true, click: false },
+};
+
+const soundAfterPlay = (page: Page): Promise<number> =>
+  page.evaluate((request): Promise<number> => Reflect.get(window, 'soundAfterPlay')(request), REQUEST);
+
+/** The very first sound of a page (code, worker, instruments and stems all come after the click), and the next ones. */
+async function timesToSound(): Promise<string> {
+  const first: number[] = [];
+  const later: number[] = [];
+  for (let turn = 0; turn < 5; turn += 1) {
+    const page = await openSilent();
+    first.push(await soundAfterPlay(page));
+    later.push(await soundAfterPlay(page));
+    await page.context().close();
+  }
+  const text = (times: readonly number[]): string => times.map((time) => `${Math.round(time)} ms`).join(', ');
+  return [
+    'From the click to the first sound (aim: under a second)',
+    `  with nothing fetched before: ${text(first)}`,
+    `  after that:                  ${text(later)}`,
+    '',
+  ].join('\n');
+}
+process.stdout.write(await timesToSound());
+
+describe('the sound of a page', async () => {
+  const page = await openSilent();
+  bench(
+    'from the click to the sound and back to silence, which takes 200 ms of it',
+    async () => {
+      await soundAfterPlay(page);
+    },
+    { iterations: 5, warmupIterations: 1, time: 0, warmupTime: 0 },
+  );
+});
