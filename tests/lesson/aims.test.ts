@@ -80,6 +80,17 @@ describe('aims of a piece', () => {
     expect(parseLesson(printLesson(lesson))).toEqual({ ok: true, value: lesson });
   });
 
+  it('for a hand position hold the hand there, on the tab too', () => {
+    const lesson = composed(
+      setAim(lessonWith('| F | Dm | Gm | C7 |'), PIECE, { kind: 'line' }, { position: fret(5) }),
+    );
+    const sheet = deriveSheet(line(lesson), lesson.instrument, 'letters');
+    if (sheet.kind !== 'line') throw new Error('the line piece is gone');
+    for (const note of sheet.fingering.notes) {
+      if (note !== null && note.fret > 0) expect([5, 6, 7, 8]).toContain(note.fret);
+    }
+  });
+
   it('for a section hold wherever it is used again by its name', () => {
     const lesson = composed(
       setSectionAim(lessonWith('A:\n| F | Dm | Gm | C7 |\nB:\n| F | Bb | C7 | F |\nA'), PIECE, 0, {

@@ -3,6 +3,7 @@ import { type HandoutSettings, type Lesson, removeLogo, setHandout } from '../..
 import { applyPreset, fullSettings, HANDOUT_PRESETS, preparePdf, presetOf, readLogo } from '../../handout';
 import { CheckField, FileButton, SelectField } from '../controls';
 import { HandoutBlocks } from './handout-blocks';
+import { NoteMarks, PaperField } from './handout-choices';
 import { HandoutPictures } from './handout-pictures';
 import { HandoutPieces } from './handout-pieces';
 import { HandoutSaving } from './handout-saving';
@@ -88,8 +89,7 @@ function Music({ handout, set }: PartProps) {
     <fieldset className="designer__group">
       <legend className="pad__heading">With the notes</legend>
       <div className="designer__checks">
-        <CheckField label="Degrees" checked={settings.degrees} onChange={(degrees) => set({ degrees })} />
-        <CheckField label="Fingers" checked={settings.fingers} onChange={(fingers) => set({ fingers })} />
+        <NoteMarks handout={settings} set={set} />
         <CheckField label="Counting" checked={settings.counting} onChange={(counting) => set({ counting })} />
         <CheckField
           label="Hand positions"
@@ -117,15 +117,7 @@ function PaperAndPrint({ handout, set }: PartProps) {
     <fieldset className="designer__group">
       <legend className="pad__heading">On paper</legend>
       <div className="designer__pair">
-        <SelectField
-          label="Paper"
-          value={settings.paper}
-          options={[
-            { value: 'A4', label: 'A4' },
-            { value: 'Letter', label: 'Letter' },
-          ]}
-          onChange={(paper) => set({ paper })}
-        />
+        <PaperField handout={settings} set={set} />
         <SelectField
           label="Print"
           value={settings.print}

@@ -1,7 +1,7 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import {
   type InstrumentSettings,
-  ideasFor,
+  ideaOfferFor,
   keepBar,
   type LinePiece,
   type LineSheet,
@@ -9,6 +9,7 @@ import {
 } from '../../core/lesson';
 import type { Idea } from '../../core/line';
 import { CheckField } from '../controls';
+import { BarAims } from './aims';
 import { BarChords } from './bar-chords';
 import { chordsOf, degreesLine, describeTechniques } from './describe';
 import { FingeringChoices } from './fingering-choices';
@@ -32,13 +33,15 @@ interface Asked {
   readonly instrument: InstrumentSettings;
   readonly bar: number;
   readonly ideas: readonly Idea[];
+  /** Why there are none, or only a few; null where there are many. */
+  readonly remark: string | null;
 }
 
 const ask = (piece: LinePiece, instrument: InstrumentSettings, bar: number): Asked => ({
   piece,
   instrument,
   bar,
-  ideas: ideasFor(piece, instrument, bar),
+  ...ideaOfferFor(piece, instrument, bar),
 });
 
 /**
@@ -94,6 +97,7 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
       divides={written.written.spans.length > 1}
     />
   );
+  const aims = <BarAims piece={now} sheet={sheet} bar={bar} number={written.written.number} />;
   const fingering = <FingeringChoices key={bar} piece={now} instrument={instrument} bar={bar} />;
   return (
     // biome-ignore lint/a11y/useSemanticElements: a group with a heading, not a form's fieldset
@@ -134,9 +138,10 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
             {written.analysis.reason}
           </p>
         )}
+        {!narrow && aims}
         {!narrow && fingering}
         {asked === null && <div className="ideas ideas--awaited" />}
-        {asked?.ideas.length === 0 && <p>There is no chord to write ideas for in this bar.</p>}
+        {asked !== null && asked.remark !== null && <p>{asked.remark}</p>}
         {asked !== null && asked.ideas.length > 0 && (
           <ul className="ideas" aria-label={title}>
             {asked.ideas.map((idea, index) => (
@@ -163,6 +168,7 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
         {narrow && (
           <>
             {chords}
+            {aims}
             {fingering}
           </>
         )}

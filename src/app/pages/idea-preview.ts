@@ -84,5 +84,6 @@ export const sameQuestion = (one: LinePiece, other: LinePiece, bar: number): boo
   one.level === other.level &&
   one.techniques === other.techniques &&
   one.hand === other.hand &&
+  one.aims === other.aims &&
   one.bars.length === other.bars.length &&
   one.bars.every((each, index) => index === bar || each.notes === other.bars[index]?.notes);

@@ -2,6 +2,7 @@ import { useMemo } from 'react';
 import type { HandoutSettings, InstrumentSettings, LinePiece, LineSheet } from '../../core/lesson';
 import { chordsOf, describeBar, describePiece, describeScore } from './describe';
 import { Later, laterPart } from './later';
+import { LineExplained } from './line-explained';
 import { PieceHead, type PlaceOnSheet } from './piece-head';
 import { ScoreFigure } from './score-figure';
 import type { BarButton } from './score-system';
@@ -99,6 +100,7 @@ export function LinePieceView({
           }}
         />
       )}
+      {sheet.bars.length > 0 && <LineExplained piece={piece} sheet={sheet} instrument={instrument} />}
       {atHand && <ShapesFold piece={piece} sheet={sheet} />}
     </section>
   );

@@ -1,9 +1,11 @@
 import { type KeyboardEvent, useEffect, useRef } from 'react';
 import { deriveSheet, type Lesson } from '../../core/lesson';
-import { Aims, HandoutChoices, Techniques } from './aims';
+import { Aims, FurtherAims, Techniques } from './aims';
 import { lineAtHand } from './at-hand';
 import { ChartField } from './chart-field';
 import { HandPad } from './hand-pad';
+import { HandoutChoices } from './handout-choices';
+import { Later, laterPart } from './later';
 import { LessonCheck } from './lesson-check';
 import { Remarks } from './remarks';
 import { useAtWork, useEditor, useLesson } from './session';
@@ -17,6 +19,8 @@ interface NotePadProps {
   /** Whether it lies over the sheet and takes the focus when it opens. */
   readonly overSheet: boolean;
 }
+
+const TAKES = laterPart('The list of takes', async () => (await import('./takes')).Takes);
 
 /** Chart and aims of the piece at hand: what a teacher writes down before the line is composed. */
 export function NotePad({ settled, onClose, overSheet }: NotePadProps) {
@@ -64,6 +68,7 @@ export function NotePad({ settled, onClose, overSheet }: NotePadProps) {
           <Transpose key={piece.id} piece={piece} sheet={sheet} />
           <HandPad piece={piece} />
           <Techniques piece={piece} />
+          <FurtherAims piece={piece} sheet={sheet} />
           <div className="pad__compose">
             {piece.bars.length === 0 ? (
               <p className="pad__hint">With a chart written, its line can be composed.</p>
@@ -79,6 +84,7 @@ export function NotePad({ settled, onClose, overSheet }: NotePadProps) {
             )}
           </div>
           <Remarks />
+          {piece.takes.length > 0 && <Later part={TAKES} given={{ piece, sheet }} />}
         </>
       ) : (
         <p>This lesson has no line yet: add one under the sheet.</p>

@@ -8,6 +8,7 @@ import {
   parseLesson,
   SAMPLE_TITLES,
   sampleLesson,
+  severalTakes,
 } from '../../core/lesson';
 import type { LessonStorage } from '../storage';
 import { startAutosave, type WatchLeaving, watchPage } from './autosave';
@@ -103,6 +104,8 @@ export async function startSession(storage: LessonStorage, watchLeaving: WatchLe
     storage,
     composeLine: () => compose('compose line', composePiece),
     anotherTake: () => compose('another take', composeAnotherTake),
+    /** Composes several takes to compare; the line stays. */
+    severalTakes: () => compose('compose several takes', severalTakes),
     choosePiece: (pieceId: string) => editor.setState({ pieceId, bar: null, remarks: [] }),
     /** Opens the ideas of a written bar (index from 0); null closes them. */
     chooseBar: (pieceId: string, bar: number | null) => editor.setState({ pieceId, bar }),

@@ -108,6 +108,15 @@ export function composerAims(piece: LinePiece, chart: Chart): readonly Aim[] {
   return [...wantedInPhrases(piece, chart), ...inBars];
 }
 
+/** The bars of a piece, each with the hand position that is kept there or that an aim asks for. */
+export function barsInPosition(piece: LinePiece, chart: Chart): readonly LineBar[] {
+  if (piece.aims.every(({ position }) => position === undefined)) return piece.bars;
+  return piece.bars.map((bar, index) => {
+    const { position } = aimOfBar(aimsAt(piece, chart, index), index);
+    return bar.position !== undefined || position === undefined ? bar : { ...bar, position };
+  });
+}
+
 interface FollowedSections {
   readonly sections: readonly LineSection[];
   readonly parkedSections: readonly LineSection[];

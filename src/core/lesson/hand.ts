@@ -6,6 +6,7 @@ import {
   lineAlternatives,
   type Stretch,
 } from '../fretboard';
+import { barsInPosition } from './aims';
 import { takeFingering } from './commands/hand';
 import { lineContext, type NotePlace, playingHand, type StruckLine, strikeNotes } from './fingering';
 import { deriveSheet } from './sheet';
@@ -23,7 +24,7 @@ export interface HandLine {
 export function handLine(piece: LinePiece, settings: InstrumentSettings): HandLine | null {
   const sheet = deriveSheet(piece, settings, 'letters');
   if (sheet.kind !== 'line') return null;
-  const struck = strikeNotes(sheet.chart, piece.bars);
+  const struck = strikeNotes(sheet.chart, barsInPosition(piece, sheet.chart));
   const hand = playingHand(piece);
   const line: FingeredLine = {
     notes: struck.notes,

@@ -1,18 +1,36 @@
 import type { LineNote } from '../base';
 import { midiOf } from '../base';
-import { type Idea, ideasForBar } from '../line';
+import { explainLine, type Idea, type IdeaOffer, ideaOffer } from '../line';
 import { lineRequest } from './request';
 import { deriveSheet } from './sheet';
+import type { LineSheet } from './sheet-types';
 import type { InstrumentSettings, LinePiece } from './types';
 
-/** The ideas for one written bar (index from 0) in the line as it stands, the best first. */
-export function ideasFor(piece: LinePiece, settings: InstrumentSettings, barIndex: number): readonly Idea[] {
+/**
+ * The ideas for one written bar (index from 0) in the line as it stands, the best first; where there are none or
+ * only a few, with the reason.
+ */
+export function ideaOfferFor(piece: LinePiece, settings: InstrumentSettings, barIndex: number): IdeaOffer {
   const sheet = deriveSheet(piece, settings, 'letters');
   if (sheet.kind !== 'line' || sheet.bars[barIndex] === undefined) {
-    return [];
+    return { ideas: [], remark: null };
   }
   const notes = sheet.bars.map((bar) => bar.notes.map((each) => each.note));
-  return ideasForBar(lineRequest(piece, sheet.chart, sheet.key, settings), notes, barIndex);
+  return ideaOffer(lineRequest(piece, sheet.chart, sheet.key, settings), notes, barIndex);
+}
+
+/** The ideas of {@link ideaOfferFor} alone. */
+export const ideasFor = (piece: LinePiece, settings: InstrumentSettings, barIndex: number): readonly Idea[] =>
+  ideaOfferFor(piece, settings, barIndex).ideas;
+
+/** What the line as it stands teaches where and what to listen for, in a few short sentences. */
+export function explainPiece(
+  piece: LinePiece,
+  sheet: LineSheet,
+  settings: InstrumentSettings,
+): readonly string[] {
+  const notes = sheet.bars.map((bar) => bar.notes.map((each) => each.note));
+  return explainLine(lineRequest(piece, sheet.chart, sheet.key, settings), notes);
 }
 
 /** How much of a bar an idea leaves as it is, from 0 to 1: onsets it shares, and pitches on them. */

@@ -35,7 +35,7 @@ export { describeLessonProblem, type LessonProblem, parseLesson, printLesson, re
 export { type NotePlace, playingHand } from './fingering';
 export { type HandLine, handLine, type Passage, pinPlace, type WayToPlay, waysToPlay } from './hand';
 export type { Repair } from './hand-check';
-export { ideasFor } from './ideas';
+export { explainPiece, ideaOfferFor, ideasFor } from './ideas';
 export * from './playing';
 export { SAMPLE_TITLES, sampleLesson } from './samples';
 export { deriveSheet, deriveSheets } from './sheet';

@@ -1,6 +1,7 @@
 import { feelById } from '../feel';
 import { analyseLine, musicFindings } from '../line';
 import type { Naming } from '../theory';
+import { barsInPosition } from './aims';
 import { fingerBars, lineContext, playingHand, strikeNotes } from './fingering';
 import { isHeld } from './held';
 import { instrumentOf, lineRequest, readPiece } from './request';
@@ -11,7 +12,7 @@ function deriveLine(piece: LinePiece, settings: InstrumentSettings): LineSheet {
   const { chart, problems, key, keyGuesses } = readPiece(piece);
   const request = lineRequest(piece, chart, key, settings);
   const notes = chart.bars.map((_, index) => piece.bars[index]?.notes ?? []);
-  const struck = strikeNotes(chart, piece.bars);
+  const struck = strikeNotes(chart, barsInPosition(piece, chart));
   const fingering = fingerBars(
     struck,
     request.instrument,

@@ -104,15 +104,19 @@ function traitsOf(own: Facts, all: readonly Facts[]): readonly string[] {
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-function wordsFor(take: StoredTake, place: number, count: number, traits: readonly string[]): string {
+/** What can be counted of a take that stands out in nothing. */
+const countsOf = ({ notes, silence, rhythms }: Facts): string =>
+  `${notes.toFixed(1)} notes a bar, ${Math.round(silence * 100)} % silent, ${rhythms === 1 ? 'one rhythm' : `${rhythms} rhythms`}`;
+
+function wordsFor(take: StoredTake, place: number, count: number, own: Facts, all: readonly Facts[]): string {
   const rank =
     take.cost === null
       ? 'changed by hand'
       : place === 0 && count > 1
         ? 'the composer’s best: comfortable, steady and leading on'
         : null;
-  const told = [...(rank === null ? [] : [rank]), ...traits].join('; ');
-  return told === '' ? 'Between the others in every respect.' : `${capital(told)}.`;
+  const told = [...(rank === null ? [] : [rank]), ...traitsOf(own, all)].join('; ');
+  return `${capital(told === '' ? countsOf(own) : told)}.`;
 }
 
 const costOf = ({ cost }: StoredTake): number => cost ?? Number.POSITIVE_INFINITY;
@@ -132,12 +136,10 @@ export function rankTakes(
     return factsOf(piece, sheet, settings, line);
   });
   const composed = takes.filter(({ cost }) => cost !== null).length;
-  return takes.map((take, place) => {
+  return takes.flatMap((take, place) => {
     const own = facts[place];
-    return {
-      take,
-      words: wordsFor(take, place, composed, own === undefined ? [] : traitsOf(own, facts)),
-      inLine: isInLine(piece, take),
-    };
+    return own === undefined
+      ? []
+      : [{ take, words: wordsFor(take, place, composed, own, facts), inLine: isInLine(piece, take) }];
   });
 }

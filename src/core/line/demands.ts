@@ -1,5 +1,6 @@
 import { midiOf } from '../base';
 import type { Chart } from '../chart';
+import { levelLimits } from './level';
 import type { Aim, LineRequest, Technique } from './types';
 
 /** What the level and the teacher's aims ask of one bar. */
@@ -45,10 +46,12 @@ const FINGERS = 3;
 /** By MIDI number, what lies under the hand in a position, or on an open string. */
 export function pitchesAtPosition(request: LineRequest, position: number): readonly boolean[] {
   const there = Array.from({ length: 128 }, () => false);
+  // The hand may stand so high that its last fingers lie beyond the level.
+  const last = Math.min(position + FINGERS, Math.max(position, levelLimits(request.level).highestFret));
   for (const string of request.instrument.openStrings) {
     const open = midiOf(string);
     if (request.hand.openStrings !== 'avoid') there[open] = true;
-    for (let fret = position; fret <= position + FINGERS; fret += 1) there[open + fret] = true;
+    for (let fret = position; fret <= last; fret += 1) there[open + fret] = true;
   }
   return there;
 }

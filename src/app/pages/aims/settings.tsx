@@ -1,39 +1,27 @@
-import type { Metre } from '../../core/base';
-import { CHART_METRES } from '../../core/chart';
-import { FEELS, isFeelId } from '../../core/feel';
-import { TUNINGS } from '../../core/fretboard';
+import type { Metre } from '../../../core/base';
+import { CHART_METRES } from '../../../core/chart';
+import { FEELS, isFeelId } from '../../../core/feel';
+import { TUNINGS } from '../../../core/fretboard';
 import {
-  type InstrumentSettings,
   type Lesson,
   type LinePiece,
   type LineSheet,
   setFeel,
-  setHandout,
   setInstrument,
   setKey,
   setLevel,
   setMetre,
-  setNoteNames,
-  setTechnique,
   setTempo,
   TEMPO_RANGE,
   toldTempo,
   writtenTempo,
-} from '../../core/lesson';
-import { type Level, TECHNIQUES, type Technique } from '../../core/line';
-import {
-  ALL_KEYS,
-  describeKey,
-  describeKeyIn,
-  formatName,
-  type Key,
-  NAMINGS,
-  type Naming,
-  sameKey,
-} from '../../core/theory';
-import { CheckField, NumberField, SelectField } from '../controls';
-import { capitalised } from './describe';
-import { useAtWork, useLesson } from './session';
+} from '../../../core/lesson';
+import type { Level } from '../../../core/line';
+import { ALL_KEYS, describeKey, describeKeyIn, type Key, sameKey } from '../../../core/theory';
+import { NumberField, SelectField } from '../../controls';
+import { useAtWork, useLesson } from '../session';
+import { NoteNames } from './note-names';
+import { tuningId, tuningOptions } from './tunings';
 
 interface PieceProps {
   readonly piece: LinePiece;
@@ -149,118 +137,4 @@ function keyOptions(own: Key | null, sheet: LineSheet) {
 function keyWords(found: boolean, named: boolean, name: string): string {
   if (named) return `${name} (in the chart)`;
   return found ? `${name} (found)` : 'from the chords';
-}
-
-const NAMING_WORDS: Readonly<Record<Naming, string>> = {
-  letters: 'letters: C D E F G A B',
-  german: 'German: C D E F G A H',
-  'fixed do': 'fixed do: Do Re Mi Fa Sol La Si',
-};
-
-/** How note names are written on the sheet; the chart is typed in letters whatever is chosen. */
-function NoteNames() {
-  const { session } = useAtWork();
-  const { noteNames = 'letters' } = useLesson();
-  return (
-    <SelectField
-      label="Note names"
-      wide
-      value={noteNames}
-      options={NAMINGS.map((naming) => ({ value: naming, label: NAMING_WORDS[naming] }))}
-      onChange={(naming) =>
-        session.lessons.change((lesson) => setNoteNames(lesson, naming), { label: 'change the note names' })
-      }
-    />
-  );
-}
-
-/** A tuning from a file that is not in the list is listed by its strings. */
-function tuningOptions(instrument: InstrumentSettings) {
-  const known = TUNINGS.map((tuning) => ({
-    value: tuning.id,
-    label: `${tuning.spelling} · ${tuning.name}`,
-  }));
-  return tuningId(instrument) === OWN_TUNING
-    ? [
-        ...known,
-        { value: OWN_TUNING, label: [...instrument.openStrings].reverse().map(formatName).join(' ') },
-      ]
-    : known;
-}
-
-const OWN_TUNING = 'own';
-
-const tuningId = (instrument: InstrumentSettings): string => {
-  const spelled = (strings: InstrumentSettings['openStrings']) =>
-    strings.map((pitch) => `${formatName(pitch)}${pitch.octave}`).join(' ');
-  return (
-    TUNINGS.find((tuning) => spelled(tuning.openStrings) === spelled(instrument.openStrings))?.id ??
-    OWN_TUNING
-  );
-};
-
-const TECHNIQUE_NOTES: Readonly<Record<Technique, string>> = {
-  'chord tones': 'notes of the chord',
-  'scale steps': 'into the next chord',
-  space: 'beat one left silent',
-  octave: 'the root up high',
-  'approach note': 'just before a root',
-  anticipation: 'the next root early',
-};
-
-/** Which techniques the line may show. */
-export function Techniques({ piece }: { readonly piece: LinePiece }) {
-  const { session } = useAtWork();
-  return (
-    <fieldset className="techniques">
-      <legend className="pad__heading">This piece teaches</legend>
-      {TECHNIQUES.map((technique) => (
-        <CheckField
-          key={technique}
-          label={capitalised(technique)}
-          note={TECHNIQUE_NOTES[technique]}
-          checked={piece.techniques.includes(technique)}
-          onChange={(on) =>
-            session.lessons.change((lesson) => setTechnique(lesson, piece.id, technique, on), {
-              label: `${on ? 'teach' : 'leave out'} ${technique}`,
-            })
-          }
-        />
-      ))}
-    </fieldset>
-  );
-}
-
-/** What the printed sheet shows. */
-export function HandoutChoices() {
-  const { session } = useAtWork();
-  const { handout } = useLesson();
-  const set = (change: Parameters<typeof setHandout>[1]) =>
-    session.lessons.change((lesson) => setHandout(lesson, change), { label: 'change the handout' });
-  return (
-    <fieldset className="techniques">
-      <legend className="pad__heading">On the handout</legend>
-      <CheckField
-        label="Degrees"
-        note="R ♭3 5 under the tab"
-        checked={handout.degrees}
-        onChange={(degrees) => set({ degrees })}
-      />
-      <CheckField
-        label="Fingers"
-        note="1 to 4, 0 is open"
-        checked={handout.fingers}
-        onChange={(fingers) => set({ fingers })}
-      />
-      <SelectField
-        label="Paper"
-        value={handout.paper}
-        options={[
-          { value: 'A4', label: 'A4' },
-          { value: 'Letter', label: 'Letter' },
-        ]}
-        onChange={(paper) => set({ paper })}
-      />
-    </fieldset>
-  );
 }

@@ -1,0 +1,209 @@
+import { type Fret, fret, type MidiNumber, midiNumber } from '../../../core/base';
+import { rangeOf, romanNumeral } from '../../../core/fretboard';
+import {
+  type AimTerms,
+  type LinePiece,
+  type LineSheet,
+  type Say,
+  sayOf,
+  setAim,
+  setSectionAim,
+} from '../../../core/lesson';
+import { TECHNIQUES, type Technique } from '../../../core/line';
+import { formatPitchIn, spellMidi } from '../../../core/theory';
+import { SelectField } from '../../controls';
+import { capitalised } from '../describe';
+import { useAtWork } from '../session';
+import { type AimPlace, placeName, termsAt } from './places';
+
+interface AimEditorProps {
+  /** As it is this moment. */
+  readonly piece: LinePiece;
+  readonly sheet: LineSheet;
+  readonly place: AimPlace;
+}
+
+const UNSAID = 'unsaid';
+
+/** The terms with one of them changed; undefined says nothing of it. */
+function withTerm<Term extends keyof AimTerms>(
+  terms: AimTerms,
+  term: Term,
+  value: AimTerms[Term] | undefined,
+): AimTerms {
+  const { [term]: _, ...rest } = terms;
+  return value === undefined ? rest : { ...rest, [term]: value };
+}
+
+function withSay(terms: AimTerms, technique: Technique, say: Say | null): AimTerms {
+  const without = (techniques: readonly Technique[] = []) => techniques.filter((each) => each !== technique);
+  const cleared: AimTerms = {
+    ...terms,
+    wanted: without(terms.wanted),
+    allowed: without(terms.allowed),
+    forbidden: without(terms.forbidden),
+  };
+  return say === null ? cleared : { ...cleared, [say]: [...(cleared[say] ?? []), technique] };
+}
+
+const SILENCES = [0.125, 0.25, 0.375, 0.5, 0.625, 0.75];
+
+/** Everything that can be asked of the line, a section or a bar beyond its level. */
+export function AimEditor({ piece, sheet, place }: AimEditorProps) {
+  const { session } = useAtWork();
+  const name = placeName(sheet, place);
+  const terms = termsAt(piece, place);
+  const ofLine = place.kind === 'line';
+  const unsaid = ofLine ? 'any' : 'as for the line';
+  const set = (change: AimTerms) =>
+    session.lessons.change(
+      (lesson) => {
+        if (place.kind === 'section') return setSectionAim(lesson, piece.id, place.index, change);
+        const id = place.kind === 'bar' ? (piece.bars[place.index]?.id ?? '') : '';
+        return setAim(
+          lesson,
+          piece.id,
+          place.kind === 'bar' ? { kind: 'bar', id } : { kind: 'line' },
+          change,
+        );
+      },
+      { label: `change the aims for ${name}` },
+    );
+  return (
+    <div className="aims aim-fields">
+      {TECHNIQUES.map((technique) => (
+        <SelectField<Say | typeof UNSAID>
+          key={technique}
+          label={`${capitalised(technique)} in ${name}`}
+          value={sayOf(terms, technique) ?? UNSAID}
+          options={sayOptions(ofLine)}
+          onChange={(say) => set(withSay(terms, technique, say === UNSAID ? null : say))}
+        />
+      ))}
+      <SelectField<NonNullable<AimTerms['density']> | typeof UNSAID>
+        label={`Notes in ${name}`}
+        value={terms.density ?? UNSAID}
+        options={[
+          { value: UNSAID, label: unsaid },
+          ...(ofLine ? [] : [{ value: 'any', label: 'any number' } as const]),
+          { value: 'sparse', label: 'fewer than beats' },
+          { value: 'busy', label: 'more than beats' },
+        ]}
+        onChange={(density) => set(withTerm(terms, 'density', density === UNSAID ? undefined : density))}
+      />
+      <SelectField
+        label={`Silence in ${name}`}
+        value={terms.silence === undefined ? UNSAID : String(terms.silence)}
+        options={[
+          { value: UNSAID, label: unsaid },
+          ...(ofLine ? [] : [{ value: '0', label: 'any amount' }]),
+          ...[...new Set([...SILENCES, ...(terms.silence ? [terms.silence] : [])])]
+            .sort((one, other) => one - other)
+            .map((share) => ({
+              value: String(share),
+              label: `at least ${Math.round(share * 100)} % of a bar`,
+            })),
+        ]}
+        onChange={(text) => set(withTerm(terms, 'silence', text === UNSAID ? undefined : Number(text)))}
+      />
+      <PitchField
+        label={`Lowest note in ${name}`}
+        sheet={sheet}
+        value={terms.lowest}
+        unsaid={unsaid}
+        onChange={(midi) => set(withTerm(terms, 'lowest', midi))}
+      />
+      <PitchField
+        label={`Highest note in ${name}`}
+        sheet={sheet}
+        value={terms.highest}
+        unsaid={unsaid}
+        onChange={(midi) => set(withTerm(terms, 'highest', midi))}
+      />
+      <PositionField
+        label={`Hand in ${name}`}
+        most={sheet.instrument.frets}
+        ofLine={ofLine}
+        value={terms.position}
+        onChange={(position) => set(withTerm(terms, 'position', position))}
+      />
+    </div>
+  );
+}
+
+/** The line's own ticks say what is allowed; sections and bars may allow more, or rule something out. */
+const sayOptions = (
+  ofLine: boolean,
+): readonly { readonly value: Say | typeof UNSAID; readonly label: string }[] =>
+  ofLine
+    ? [
+        { value: UNSAID, label: 'as ticked' },
+        { value: 'wanted', label: 'wanted' },
+      ]
+    : [
+        { value: UNSAID, label: 'as for the line' },
+        { value: 'wanted', label: 'wanted' },
+        { value: 'allowed', label: 'allowed' },
+        { value: 'forbidden', label: 'not allowed' },
+      ];
+
+interface PitchFieldProps {
+  readonly label: string;
+  readonly sheet: LineSheet;
+  readonly value: MidiNumber | undefined;
+  readonly unsaid: string;
+  readonly onChange: (midi: MidiNumber | undefined) => void;
+}
+
+function PitchField({ label, sheet, value, unsaid, onChange }: PitchFieldProps) {
+  const { lowest, highest } = rangeOf(sheet.instrument);
+  const pitches = Array.from({ length: highest - lowest + 1 }, (_, index) => lowest + index);
+  const listed = value === undefined || pitches.includes(value) ? pitches : [value, ...pitches];
+  const naming = sheet.noteNames ?? 'letters';
+  return (
+    <SelectField
+      label={label}
+      value={value === undefined ? UNSAID : String(value)}
+      options={[
+        { value: UNSAID, label: unsaid },
+        ...listed.map((midi) => ({
+          value: String(midi),
+          label: formatPitchIn(naming, spellMidi(midiNumber(midi), { key: sheet.key })),
+        })),
+      ]}
+      onChange={(text) => onChange(text === UNSAID ? undefined : midiNumber(Number(text)))}
+    />
+  );
+}
+
+/** Positions in which a beginner's method is written; higher ones are reached by keeping a bar there. */
+const HIGHEST_POSITION = 12;
+
+interface PositionFieldProps {
+  readonly label: string;
+  readonly most: number;
+  readonly ofLine: boolean;
+  readonly value: Fret | undefined;
+  readonly onChange: (position: Fret | undefined) => void;
+}
+
+function PositionField({ label, most, ofLine, value, onChange }: PositionFieldProps) {
+  const positions = Array.from({ length: Math.min(most, HIGHEST_POSITION) }, (_, index) => index + 1);
+  const listed =
+    value === undefined || value === 0 || positions.includes(value) ? positions : [...positions, value];
+  return (
+    <SelectField
+      label={label}
+      value={value === undefined ? UNSAID : String(value)}
+      options={[
+        { value: UNSAID, label: ofLine ? 'free' : 'as for the line' },
+        ...(ofLine ? [] : [{ value: '0', label: 'free' }]),
+        ...listed.map((position) => ({
+          value: String(position),
+          label: `position ${romanNumeral(position)}`,
+        })),
+      ]}
+      onChange={(text) => onChange(text === UNSAID ? undefined : fret(Number(text)))}
+    />
+  );
+}

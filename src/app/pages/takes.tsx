@@ -1,0 +1,82 @@
+import { useMemo } from 'react';
+import {
+  forgetTake,
+  type LinePiece,
+  type LineSheet,
+  type RankedTake,
+  rankTakes,
+  recallTake,
+} from '../../core/lesson';
+import { useAtWork, useLesson } from './session';
+
+interface TakesProps {
+  /** As it is this moment. */
+  readonly piece: LinePiece;
+  readonly sheet: LineSheet;
+}
+
+/** The takes of the piece at hand, the best first, each with what sets it apart, to be recalled in a click. */
+export function Takes({ piece, sheet }: TakesProps) {
+  const { session } = useAtWork();
+  const { instrument } = useLesson();
+  const ranked = useMemo(() => rankTakes(piece, sheet, instrument), [piece, sheet, instrument]);
+  return (
+    <details className="chords-at-work">
+      <summary>Takes: {ranked.length}, the best first</summary>
+      <ul aria-label="Takes">
+        {ranked.map((each, index) => (
+          <TakeRow key={each.take.id} pieceId={piece.id} ranked={each} place={index + 1} />
+        ))}
+      </ul>
+      <button type="button" className="word" onClick={session.severalTakes}>
+        Compose several to compare
+      </button>
+    </details>
+  );
+}
+
+interface TakeRowProps {
+  readonly pieceId: string;
+  readonly ranked: RankedTake;
+  readonly place: number;
+}
+
+function TakeRow({ pieceId, ranked: { take, words, inLine }, place }: TakeRowProps) {
+  const { session } = useAtWork();
+  return (
+    <li>
+      <span className="chords-at-work__numeral">{place}</span> {words}{' '}
+      {inLine ? (
+        <span className="take__now">In the line.</span>
+      ) : (
+        <>
+          <button
+            type="button"
+            className="word"
+            aria-label={`Recall take ${place}`}
+            aria-description={words}
+            onClick={() =>
+              session.lessons.change((lesson) => recallTake(lesson, pieceId, take.id), {
+                label: `recall take ${place}`,
+              })
+            }
+          >
+            Recall
+          </button>{' '}
+          <button
+            type="button"
+            className="word"
+            aria-label={`Forget take ${place}`}
+            onClick={() =>
+              session.lessons.change((lesson) => forgetTake(lesson, pieceId, take.id), {
+                label: `forget take ${place}`,
+              })
+            }
+          >
+            Forget
+          </button>
+        </>
+      )}
+    </li>
+  );
+}
