@@ -8,8 +8,11 @@ import {
   handSpan,
   type LineContext,
   type NoteToFinger,
+  notesInPosition,
+  placesOf,
   TUNINGS,
 } from '../../src/core/fretboard';
+import { parseName } from '../../src/core/theory';
 import { run, written } from '../fretboard/lines';
 
 const bass = createInstrument();
@@ -66,6 +69,60 @@ describe('pitch and neck', () => {
   ])('four frets from fret %i span %i mm, or %i mm on a short neck', (from, long, short) => {
     expect(Math.round(handSpan(fret(from), fret(from + 3), 863.6))).toBe(long);
     expect(Math.round(handSpan(fret(from), fret(from + 3), 762))).toBe(short);
+  });
+});
+
+/**
+ * Where the intervals lie from a root, as (strings up, frets up): common practice, no source, and plain arithmetic
+ * on strings in fourths; the half steps are those of the interval's definition.
+ */
+const INTERVALS: readonly (readonly [name: string, strings: number, frets: number, halfSteps: number])[] = [
+  ['major third', 1, -1, 4],
+  ['major third on its string', 0, 4, 4],
+  ['minor third', 0, 3, 3],
+  ['minor third on the next string', 1, -2, 3],
+  ['fifth', 1, 2, 7],
+  ['minor seventh', 2, 0, 10],
+  ['octave', 2, 2, 12],
+  ['sixth', 2, -1, 9],
+  ['major seventh', 2, 1, 11],
+  ['flat fifth', 1, 1, 6],
+  ['sharp fifth', 1, 3, 8],
+  ['fifth two strings up', 2, -3, 7],
+  ['fifth a fourth below', -1, 0, -5],
+  ['third below a major root', -1, -3, -8],
+  ['third below a major root, nearer', -2, 2, -8],
+  ['third below a minor root', -1, -4, -9],
+  ['third below a minor root, nearer', -2, 1, -9],
+];
+
+describe.each(INTERVALS)('a %s', (_, strings, frets, halfSteps) => {
+  it.each(['standard', 'whole-step-down', 'five-strings', 'six-strings'])('lies there: %s', (id) => {
+    const instrument = createInstrument(TUNINGS.find((tuning) => tuning.id === id)?.openStrings, 24);
+    let found = 0;
+    instrument.openStrings.forEach((open, index) => {
+      const string = index + 1 - strings;
+      if (string < 1 || string > instrument.openStrings.length) return;
+      for (let root = 4; root <= 12; root += 1) {
+        const places = placesOf(midiNumber(midiOf(open) + root + halfSteps), instrument);
+        expect(places).toContainEqual({ string, fret: root + frets });
+        found += 1;
+      }
+    });
+    expect(found).toBeGreaterThan(8);
+  });
+});
+
+// Bandwagon Music Studios, Bass Level 1, p. 10: in position n finger k plays fret n + k − 1.
+describe('a position', () => {
+  it.each([4, 5, 7, 9])('%i: one finger per fret on every string', (position) => {
+    const chromatic = ['C', 'C♯', 'D', 'D♯', 'E', 'F', 'F♯', 'G', 'G♯', 'A', 'A♯', 'B'].flatMap((text) => {
+      const name = parseName(text);
+      return name.ok ? [name.value] : [];
+    });
+    const notes = notesInPosition(chromatic, fret(position), bass, CLOSED);
+    expect(notes).toHaveLength(16);
+    for (const note of notes) expect(note.fret).toBe(position + note.finger - 1);
   });
 });
 
@@ -134,6 +191,28 @@ describe.each(SPEEDS)('the shapes of the trade, $ticksPerSecond ticks a second',
     expect(notes).toMatchObject(places(string, root, SCALE));
     expect(notes.map((note) => note?.finger)).toEqual([2, 4, 1, 2, 4, 1, 3, 4]);
   });
+
+  // Common practice, no source: natural minor from the first finger, `1-3-4 | 1-3-4 | 1-3`.
+  const NATURAL_MINOR = [
+    [0, 0],
+    [0, 2],
+    [0, 3],
+    [1, 0],
+    [1, 2],
+    [1, 3],
+    [2, 0],
+    [2, 2],
+  ] as const;
+  it.each(roots.filter(({ root }) => root <= 9))(
+    'natural minor scale from fret $root of the $name string',
+    ({ string, root }) => {
+      const [first, ...rest] = shape(string, root, NATURAL_MINOR);
+      if (first === undefined) throw new Error('no root');
+      const notes = fingered([{ ...first, pins: { ...first.pins, finger: 1 as const } }, ...rest]);
+      expect(notes).toMatchObject(places(string, root, NATURAL_MINOR));
+      expect(notes.map((note) => note?.finger)).toEqual([1, 3, 4, 1, 3, 4, 1, 3]);
+    },
+  );
 
   // Common practice, no source: the fifth lies two strings up at (2, −3) when the hand is there already.
   const FIFTH = [
