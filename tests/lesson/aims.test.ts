@@ -82,7 +82,12 @@ describe('aims of a piece', () => {
 
   it('for a hand position hold the hand there, on the tab too', () => {
     const lesson = composed(
-      setAim(lessonWith('| F | Dm | Gm | C7 |'), PIECE, { kind: 'line' }, { position: fret(5) }),
+      setAim(
+        setLevel(lessonWith('| F | Dm | Gm | C7 |'), PIECE, 4),
+        PIECE,
+        { kind: 'line' },
+        { position: fret(5) },
+      ),
     );
     const sheet = deriveSheet(line(lesson), lesson.instrument, 'letters');
     if (sheet.kind !== 'line') throw new Error('the line piece is gone');
