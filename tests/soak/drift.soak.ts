@@ -9,7 +9,7 @@ const CLICK = { bass: false, drums: false, chops: false, organ: false, click: tr
 
 /**
  * A round is a whole number of samples and repeats exactly, so that the parts can never come apart; what is lost to
- * the rounding of four bars comes to less than half a sample a round, here a fifth: 0.4 ms in ten minutes.
+ * the rounding comes to less than half a sample a round: here about a millionth, 0.7 ms in ten minutes.
  */
 const MOST = 0.001;
 

@@ -1,3 +1,4 @@
+import { availableParallelism, loadavg } from 'node:os';
 import { chromium, type Page } from 'playwright-core';
 import { afterAll, bench, describe, inject } from 'vitest';
 import type { Player, PlayRequest } from '../../../src/sound';
@@ -61,6 +62,9 @@ async function shareOfPlayback(): Promise<string> {
   await context.close();
   return `The share of one processor: at rest ${atRest}\n                             playing ${playing}\n`;
 }
+process.stdout.write(
+  `Load of this machine: ${loadavg()[0]?.toFixed(1)} on ${availableParallelism()} processors.\n`,
+);
 process.stdout.write(await shareOfPlayback());
 
 /** Opens a page without the app; `soundAfterPlay` in it plays and tells after how many milliseconds it is heard. */
