@@ -63,6 +63,12 @@ describe.each([
     const how = button(page, 'Change how');
     if ((await how.count()) > 0) await how.click();
     expect(await findings(page), 'with the whole sentence').toEqual([]);
+
+    await button(page, 'Export').click();
+    await page.getByRole('menuitem', { name: 'Look at the practice page' }).click();
+    await button(page, 'Back to the lesson').waitFor();
+    await drawn(page);
+    expect(await findings(page), 'the practice page').toEqual([]);
   });
 
   test('everything that is pressed is at least 24 pixels wide and high', async () => {

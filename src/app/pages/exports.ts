@@ -41,6 +41,40 @@ export function useExports(): readonly MenuGroup[] {
       ],
     },
     {
+      heading: 'For the student',
+      items: [
+        {
+          label: 'Practice page',
+          note: 'One file that plays and shows the lesson anywhere, also without a network.',
+          onChoose: () => void attempt(session, 'The practice page', savePracticePage),
+        },
+        ...(lesson.pieces.length > 1 && line !== null
+          ? [
+              {
+                label: `Practice page, only ${line.name}`,
+                note: 'The same with the line at hand alone.',
+                onChoose: () =>
+                  void attempt(session, 'The practice page', (whole) =>
+                    savePracticePage(onlyPiece(whole, line.id)),
+                  ),
+              },
+            ]
+          : []),
+        {
+          label: 'Copy a practice link',
+          note: 'It opens the practice page with this lesson.',
+          onChoose: () =>
+            void attempt(session, 'The link', (whole) => copyLink(session, whole, 'practice page')),
+        },
+        {
+          label: 'Look at the practice page',
+          note: 'As the student will see it, here and now.',
+          onChoose: () =>
+            void attempt(session, 'The practice page', (whole) => showPractice(whole, playback)),
+        },
+      ],
+    },
+    {
       heading: 'The line at hand',
       items: [
         {
@@ -84,40 +118,6 @@ export function useExports(): readonly MenuGroup[] {
           label: 'Copy a link',
           note: 'The lesson is in the link itself; no server keeps it.',
           onChoose: () => void attempt(session, 'The link', (lesson) => copyLink(session, lesson, 'lesson')),
-        },
-      ],
-    },
-    {
-      heading: 'For the student',
-      items: [
-        {
-          label: 'Practice page',
-          note: 'One file that plays and shows the lesson anywhere, also without a network.',
-          onChoose: () => void attempt(session, 'The practice page', savePracticePage),
-        },
-        ...(lesson.pieces.length > 1 && line !== null
-          ? [
-              {
-                label: `Practice page, only ${line.name}`,
-                note: 'The same with the line at hand alone.',
-                onChoose: () =>
-                  void attempt(session, 'The practice page', (whole) =>
-                    savePracticePage(onlyPiece(whole, line.id)),
-                  ),
-              },
-            ]
-          : []),
-        {
-          label: 'Copy a practice link',
-          note: 'It opens the practice page with this lesson.',
-          onChoose: () =>
-            void attempt(session, 'The link', (whole) => copyLink(session, whole, 'practice page')),
-        },
-        {
-          label: 'Look at the practice page',
-          note: 'As the student will see it, here and now.',
-          onChoose: () =>
-            void attempt(session, 'The practice page', (whole) => showPractice(whole, playback)),
         },
       ],
     },

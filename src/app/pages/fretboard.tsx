@@ -8,7 +8,7 @@ import { fileStem } from './files';
 import { useWidth } from './hooks';
 import { LINE_NOTES, NECK_LABELS, type NeckLabel, neckChoices, neckPicture } from './neck-picture';
 import { neckViews } from './neck-views';
-import { type PictureKind, savePicture, standAloneNeck } from './picture-files';
+import type { PictureKind, SaveNeck } from './picture-files';
 import { useScore } from './score-ready';
 import { useAtWork, useEditor } from './session';
 import { straightened } from './straighten';
@@ -16,8 +16,15 @@ import { straightened } from './straighten';
 /** Wide enough to be read from a music stand, no wider than the sheet. */
 const WIDEST = 860;
 
+interface FretboardProps {
+  readonly sheet: LineSheet;
+  readonly hand: HandSettings;
+  /** Null on a page that hands out no pictures. */
+  readonly onSave: SaveNeck | null;
+}
+
 /** The neck with the notes of one bar: the one that sounds, else the chosen one, else the first. */
-export function Fretboard({ sheet, hand }: { readonly sheet: LineSheet; readonly hand: HandSettings }) {
+export function Fretboard({ sheet, hand, onSave }: FretboardProps) {
   const { playback, session } = useAtWork();
   const chosen = useEditor((state) => (state.pieceId === sheet.id ? state.bar : null));
   const heard = useStore(playback, (state) => (state.heard?.pieceId === sheet.id ? state.bar : null));
@@ -42,9 +49,9 @@ export function Fretboard({ sheet, hand }: { readonly sheet: LineSheet; readonly
 
   const save = (kind: PictureKind) => {
     const picture = neckPicture(sheet, index, view, null);
-    if (bar === undefined || picture === null) return;
+    if (bar === undefined || picture === null || onSave === null) return;
     const stem = `${fileStem(session.lessons.getState().lesson.title)}-neck-bar-${bar.written.number}`;
-    void savePicture(session, kind, stem, () => standAloneNeck({ ...picture, show }));
+    onSave(session, kind, stem, { ...picture, show });
   };
   return (
     <section
@@ -63,9 +70,11 @@ export function Fretboard({ sheet, hand }: { readonly sheet: LineSheet; readonly
             onChange={setShown}
           />{' '}
           by <SelectWord label="Written on the notes" value={show} options={NECK_LABELS} onChange={setShow} />
-          <span className="fretboard__save">
-            . Save it as <SaveWord kind="svg" onSave={save} /> or <SaveWord kind="png" onSave={save} />.
-          </span>
+          {onSave !== null && (
+            <span className="fretboard__save">
+              . Save it as <SaveWord kind="svg" onSave={save} /> or <SaveWord kind="png" onSave={save} />.
+            </span>
+          )}
         </p>
       )}
       <div className="fretboard__picture" ref={holder} />

@@ -9,13 +9,20 @@ import {
 } from '../../core/lesson';
 import { lineAtHand } from './at-hand';
 import { Later, laterPart } from './later';
+import type { SaveNeck } from './picture-files';
 import { PlayAndStop, PlaybackStatus, PlayingSentence, usePlayingKeys } from './playing';
 import { useAtWork, useEditor, useLesson } from './session';
 
 const FRETBOARD = laterPart('The fretboard', async () => (await import('./fretboard')).Fretboard);
 
+interface LedgeProps {
+  readonly settled: Lesson;
+  /** How the neck is saved as a picture; null on a page that hands out none. */
+  readonly saveNeck: SaveNeck | null;
+}
+
 /** The music stand's ledge: plays the piece at hand, and says how, in a sentence whose words can be changed. */
-export function Ledge({ settled }: { readonly settled: Lesson }) {
+export function Ledge({ settled, saveNeck }: LedgeProps) {
   const { playback } = useAtWork();
   const lesson = useLesson();
   const pieceId = useEditor((state) => state.pieceId);
@@ -30,7 +37,7 @@ export function Ledge({ settled }: { readonly settled: Lesson }) {
   return (
     <section className="ledge" aria-label="Playing" ref={ledge}>
       {neck && line !== null && (
-        <Later part={FRETBOARD} given={{ sheet: line.sheet, hand: line.piece.hand }} />
+        <Later part={FRETBOARD} given={{ sheet: line.sheet, hand: line.piece.hand, onSave: saveNeck }} />
       )}
       <PlayAndStop playback={playback} line={line} />
       <div className="ledge__words">

@@ -32,3 +32,13 @@ export async function standAloneNeck(request: Omit<FretboardRequest, 'width'>): 
   ]);
   return standAlone(drawFretboard({ ...request, sounding: null, width: NECK_WIDTH }));
 }
+
+/** Saves the neck with notes on it; see {@link savePicture}. */
+export const saveNeck = (
+  session: Session,
+  kind: PictureKind,
+  stem: string,
+  request: Omit<FretboardRequest, 'width'>,
+): void => void savePicture(session, kind, stem, () => standAloneNeck(request));
+
+export type SaveNeck = typeof saveNeck;

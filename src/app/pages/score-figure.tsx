@@ -29,12 +29,12 @@ interface ScoreFigureProps {
 }
 
 /** What a system is expected to take, so that the page does not jump when the drawing comes. */
-const EXPECTED = { withRows: 232, bare: 150 } as const;
+const EXPECTED = { withRows: 232, bare: 150, staffSpace: 10 } as const;
 
 /** Narrow screens get a slightly smaller staff and fewer bars. */
 const sizesFor = (width: number, large: boolean) => {
   if (width < 480) return { staffSpace: large ? 9.5 : 8.5, barsPerSystem: 2 };
-  if (large) return { staffSpace: width < 960 ? 11 : 13, barsPerSystem: width < 960 ? 2 : 4 };
+  if (large) return { staffSpace: 13, barsPerSystem: width < 960 ? 2 : 4 };
   return { staffSpace: width < 760 ? 9 : 10, barsPerSystem: 4 };
 };
 
@@ -58,9 +58,11 @@ export function ScoreFigure({ sheet, name, description, rows, bars, large = fals
     [state, width, sheet, rows, large],
   );
   const count = sheet.kind === 'line' ? sheet.bars.length : sheet.bars;
+  const { staffSpace, barsPerSystem } = sizesFor(width, large);
   const expected =
-    Math.ceil(count / sizesFor(width, large).barsPerSystem) *
-    (sheet.kind === 'line' ? EXPECTED.withRows : EXPECTED.bare);
+    Math.ceil(count / barsPerSystem) *
+    (sheet.kind === 'line' ? EXPECTED.withRows : EXPECTED.bare) *
+    (staffSpace / EXPECTED.staffSpace);
   return (
     <figure
       ref={figure}

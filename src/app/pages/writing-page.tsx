@@ -7,6 +7,7 @@ import { NARROW, useMedia, whenIdle } from './hooks';
 import { useLaterParts } from './later';
 import { Ledge } from './ledge';
 import { NotePad } from './note-pad';
+import { saveNeck } from './picture-files';
 import { Remarks } from './remarks';
 import { loadScore } from './score-ready';
 import { useAtWork, useEditor, useLesson } from './session';
@@ -70,7 +71,7 @@ export function WritingPage() {
           )}
         </main>
       </div>
-      <Ledge settled={settled} />
+      <Ledge settled={settled} saveNeck={saveNeck} />
     </div>
   );
 }

@@ -17,8 +17,12 @@ import { createLessonStore } from './lesson-store';
 
 const firstPiece = (lesson: Lesson): string => lesson.pieces[0]?.id ?? '';
 
-/** A name for a new lesson on this device that no other lesson has. */
-const freshLessonId = (): string => `lesson-${crypto.randomUUID()}`;
+/**
+ * A name for a new lesson on this device that no other lesson has: 128 bits of chance. A host without HTTPS has no
+ * `crypto.randomUUID`.
+ */
+const freshLessonId = (): string =>
+  `lesson-${[...crypto.getRandomValues(new Uint8Array(16))].map((byte) => byte.toString(16).padStart(2, '0')).join('')}`;
 
 const NOT_OPENED =
   'The lesson at hand could not be saved on this device, so nothing was opened. Save it as a file first (Export, Lesson file).';

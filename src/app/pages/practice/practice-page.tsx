@@ -42,7 +42,7 @@ export function PracticePage({ desk, actions, notice }: PracticePageProps) {
 }
 
 function PlayingLedge() {
-  return <Ledge settled={useDeferredValue(useLesson())} />;
+  return <Ledge settled={useDeferredValue(useLesson())} saveNeck={null} />;
 }
 
 function Head({ actions }: { readonly actions: ReactNode }) {

@@ -6,7 +6,13 @@ import { PracticePage } from './practice-page';
 export async function practiceView(lesson: Lesson, onBack: () => void) {
   const desk = await layOut(lesson);
   const back = (
-    <button type="button" className="button" onClick={onBack}>
+    <button
+      type="button"
+      className="button"
+      // What had the focus has gone with the lesson's own page.
+      ref={(element) => element?.focus({ preventScroll: true })}
+      onClick={onBack}
+    >
       Back to the lesson
     </button>
   );
