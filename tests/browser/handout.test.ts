@@ -154,36 +154,30 @@ async function letInReader(page: Page): Promise<void> {
   });
 }
 
-test('the PDF looks like the page on the screen', async () => {
-  const { page } = await openBench({ prepare: letInReader, width: 800, height: 1200 });
-  const { bytes } = await makePdf(page, { chart: EIGHT_BARS, notes: 'Whisper the rests.' });
-  await page.addScriptTag({ url: 'reader/pdf.mjs', type: 'module' });
-  const drawn = await page.evaluate(
-    async (data) => {
-      const handout = Reflect.get(window, 'handout') as { pages: { svg: SVGSVGElement }[] };
-      const svg = handout.pages[0]?.svg;
-      if (svg === undefined) throw new Error('no page');
-      svg.setAttribute('width', '794');
-      svg.setAttribute('height', '1123');
-      document.body.replaceChildren(svg);
-      document.body.style.margin = '0';
+/** The first page of each PDF, drawn by pdf.js at 96 dots an inch, as data addresses. */
+const drawnByReader = (page: Page, files: readonly Uint8Array[]) =>
+  page.evaluate(
+    async (files) => {
       const reader = Reflect.get(window, 'pdfjsLib') as Reader;
       reader.GlobalWorkerOptions.workerSrc = new URL('reader/pdf.worker.mjs', location.href).href;
-      const pdf = await reader.getDocument({ data: Uint8Array.from(data), isEvalSupported: false }).promise;
-      const sheet = await pdf.getPage(1);
-      const canvas = document.createElement('canvas');
-      canvas.width = 794;
-      canvas.height = 1123;
-      canvas.className = 'pdf';
-      await sheet.render({ canvas, viewport: sheet.getViewport({ scale: 96 / 72 }) }).promise;
-      return canvas.toDataURL('image/png');
+      const drawn: string[] = [];
+      for (const data of files) {
+        const task = reader.getDocument({ data: Uint8Array.from(data), isEvalSupported: false });
+        const sheet = await (await task.promise).getPage(1);
+        const canvas = document.createElement('canvas');
+        canvas.width = 794;
+        canvas.height = 1123;
+        await sheet.render({ canvas, viewport: sheet.getViewport({ scale: 96 / 72 }) }).promise;
+        drawn.push(canvas.toDataURL('image/png'));
+      }
+      return drawn;
     },
-    [...bytes],
+    files.map((file) => [...file]),
   );
-  const screen = (await page.screenshot({ clip: { x: 0, y: 0, width: 794, height: 1123 } })).toString(
-    'base64',
-  );
-  const apart = await page.evaluate(
+
+/** How far two pictures of an A4 page are apart, in grey levels: the most of any cell of 12 pixels a side. */
+const apart = (page: Page, one: string | undefined, other: string | undefined) =>
+  page.evaluate(
     async ({ sources, width, height, cell }) => {
       const greys = async (source: string) => {
         const image = new Image();
@@ -206,8 +200,58 @@ test('the PDF looks like the page on the screen', async () => {
       const [mine, theirs] = await Promise.all(sources.map(greys));
       return Math.max(...(mine ?? []).map((grey, index) => Math.abs(grey - (theirs?.[index] ?? 0))));
     },
-    { sources: [drawn, `data:image/png;base64,${screen}`], width: 794, height: 1123, cell: 12 },
+    { sources: [one ?? '', other ?? ''], width: 794, height: 1123, cell: 12 },
   );
-  // Each draws its edges in its own way, up to about 35 of 255 grey levels a cell; a missing notehead makes 75.
-  expect(apart).toBeLessThan(50);
+
+/** Each draws its edges in its own way, up to about 35 of 255 grey levels a cell; a missing notehead makes 75. */
+const SAME_PICTURE = 50;
+
+test('the PDF and the browser’s own print look like the page on the screen', async () => {
+  const { page } = await openBench({ prepare: letInReader, width: 800, height: 1200 });
+  const { bytes } = await makePdf(page, { chart: EIGHT_BARS, notes: 'Whisper the rests.' });
+  await page.addScriptTag({ url: 'reader/pdf.mjs', type: 'module' });
+  await page.evaluate(async () => {
+    const { preparePrint } = await window.rooms.handout();
+    const handout = Reflect.get(window, 'handout') as Parameters<typeof preparePrint>[0];
+    Object.assign(window, { stopPrinting: preparePrint(handout) });
+  });
+  const printed = new Uint8Array(await page.pdf({ preferCSSPageSize: true }));
+  await page.evaluate(() => {
+    Reflect.get(window, 'stopPrinting')();
+    const handout = Reflect.get(window, 'handout') as { pages: { svg: SVGSVGElement }[] };
+    const svg = handout.pages[0]?.svg;
+    if (svg === undefined) throw new Error('no page');
+    svg.setAttribute('width', '794');
+    svg.setAttribute('height', '1123');
+    document.body.replaceChildren(svg);
+    document.body.style.margin = '0';
+  });
+  const shot = await page.screenshot({ clip: { x: 0, y: 0, width: 794, height: 1123 } });
+  const screen = `data:image/png;base64,${shot.toString('base64')}`;
+  const [written, paper] = await drawnByReader(page, [bytes, printed]);
+  expect(await apart(page, written, screen), 'PDF and screen').toBeLessThan(SAME_PICTURE);
+  expect(await apart(page, written, paper), 'PDF and print').toBeLessThan(SAME_PICTURE);
+});
+
+test('a character that the fonts lack moves nothing else on the page', async () => {
+  const { page } = await openBench();
+  const [plain, strange] = await page.evaluate(async () => {
+    const { deriveSheets, sampleLesson, setHandout, setNotes } = await window.rooms.lesson();
+    const { buildHandout } = await window.rooms.handout();
+    const placesOf = async (notes: string, student: string) => {
+      const lesson = setHandout(setNotes(sampleLesson(0, 'test'), notes), { student });
+      const { pages } = await buildHandout(lesson, deriveSheets(lesson));
+      const svg = pages[0]?.svg;
+      if (svg === undefined) throw new Error('no page');
+      document.body.replaceChildren(svg);
+      return [...svg.querySelectorAll('text')].map((text) => {
+        const { x, y, width } = text.getBBox();
+        const same = text.textContent !== notes && text.textContent !== student;
+        return same ? `${text.textContent} ${x.toFixed(1)} ${y.toFixed(1)}` : `own ${width > 0}`;
+      });
+    };
+    return [await placesOf('Page 5, slowly', 'Maria'), await placesOf('№ 5 ☃, slowly', 'Μαρία 子')] as const;
+  });
+  expect(strange).toEqual(plain);
+  expect(plain.filter((text) => text === 'own true').length).toBe(2);
 });
