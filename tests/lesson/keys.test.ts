@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { midiOf } from '../../src/core/base';
 import { chordFunctions } from '../../src/core/chart';
 import {
   composePiece,
@@ -70,6 +71,29 @@ describe('the key of a piece', () => {
       'C@1920 D@1920',
     ]);
     expect(composePiece(inG, PIECE).lesson).not.toBe(inG);
+  });
+
+  it('takes the line of a numeral chart along, and brings it back', () => {
+    for (const chart of ['| I | vi | IV | V7 |', '| 1 | 6- | 4 5 | 1 |']) {
+      const inG = composePiece(setKey(lessonWith(chart), PIECE, key('G')), PIECE).lesson;
+      const inA = setKey(inG, PIECE, key('A'));
+      const [old, moved] = [inG, inA].map((lesson) => linePiece(lesson, PIECE));
+      expect(moved?.parked).toEqual([]);
+      expect(moved?.bars.map(({ id }) => id)).toEqual(old?.bars.map(({ id }) => id));
+      const midi = (piece: typeof old) =>
+        piece?.bars.flatMap(({ notes }) => notes.map(({ pitch }) => midiOf(pitch))) ?? [];
+      expect(new Set(midi(moved).map((each, index) => each - (midi(old)[index] ?? 0)))).toEqual(new Set([2]));
+      expect(setKey(inA, PIECE, key('G'))).toEqual(inG);
+    }
+  });
+
+  it('leaves bars with chord symbols as they are beside numerals', () => {
+    const inG = composePiece(setKey(lessonWith('| I | D7 | IV | D7 |'), PIECE, key('G')), PIECE).lesson;
+    const inA = setKey(inG, PIECE, key('A'));
+    const bars = (lesson: Lesson) => linePiece(lesson, PIECE)?.bars ?? [];
+    expect([bars(inA)[1], bars(inA)[3]]).toEqual([bars(inG)[1], bars(inG)[3]]);
+    expect(bars(inA).map(({ harmony }) => harmony)).toEqual(['A@3840', 'D7@3840', 'D@3840', 'D7@3840']);
+    expect(linePiece(inA, PIECE)?.parked).toEqual([]);
   });
 });
 

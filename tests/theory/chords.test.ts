@@ -73,7 +73,8 @@ describe('everyday chords', () => {
     expect(slash.bass).toEqual(name('Eb'));
     expect(written(slash.tones.map((tone) => tone.name))).toBe('F A C E♭');
     expect(chord('C6/9').bass).toEqual(name('C'));
-    expect(chord('C6/9/E').symbol).toBe('C69/E');
+    expect(chord('C6/9/E').symbol).toBe('C6/9/E');
+    expect(chord('C69').symbol).toBe('C6/9');
   });
 
   it.each([

@@ -132,6 +132,8 @@ describe('degrees', () => {
     ['B', 'Eb', '♯5'],
     ['C#', 'F#', '5'],
     ['A', 'B', '♭7'],
+    ['F', 'F#', '7'],
+    ['C#', 'C', '♭2'],
   ])('%s over %s is %s', (note, root, drawn) => {
     expect(formatDegree(degreeOf(name(note), name(root)))).toBe(drawn);
   });

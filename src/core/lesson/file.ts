@@ -15,11 +15,29 @@ const LARGEST_FILE = 5_000_000;
 
 type Document = Readonly<Record<string, unknown>>;
 
+/** Version 1 wrote the chord of sixth and ninth without its slash. */
+const withSlash = (bars: unknown): unknown =>
+  Array.isArray(bars)
+    ? bars.map((bar: unknown) =>
+        isRecord(bar) && typeof bar.harmony === 'string'
+          ? { ...bar, harmony: bar.harmony.replace(/69(?=[@/(])/g, '6/9') }
+          : bar,
+      )
+    : bars;
+
 /** Version 1 knew no aims for sections and bars, and stored no takes. */
 function withAimsAndTakes(old: Document): Document {
   const grown = (piece: unknown): unknown =>
     isRecord(piece) && piece.kind === 'line'
-      ? { ...piece, aims: [], sections: [], parkedSections: [], takes: [] }
+      ? {
+          ...piece,
+          bars: withSlash(piece.bars),
+          parked: withSlash(piece.parked),
+          aims: [],
+          sections: [],
+          parkedSections: [],
+          takes: [],
+        }
       : piece;
   return { ...old, version: 2, pieces: Array.isArray(old.pieces) ? old.pieces.map(grown) : old.pieces };
 }

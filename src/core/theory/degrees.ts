@@ -40,9 +40,18 @@ export function degreeOf(name: SpelledName, root: SpelledName): Degree {
   return { step: 1, alteration: 0 };
 }
 
+/** No one counts a ♭1: a root written with another sign is called by the degree that sounds the same. */
+const ON_THE_ROOT: Readonly<Record<Degree['alteration'], string>> = {
+  [-2]: '♭7',
+  [-1]: '7',
+  0: 'R',
+  1: '♭2',
+  2: '2',
+};
+
 /** As written on the sheet: `R`, `♭3`, `♯4`, `♭♭7`. */
-export const formatDegree = (degree: Degree): string =>
-  degree.step === 1 && degree.alteration === 0 ? 'R' : formatAlteration(degree.alteration) + degree.step;
+export const formatDegree = ({ step, alteration }: Degree): string =>
+  step === 1 ? ON_THE_ROOT[alteration] : formatAlteration(alteration) + step;
 
 export const sameDegree = (one: Degree, other: Degree): boolean =>
   one.step === other.step && one.alteration === other.alteration;

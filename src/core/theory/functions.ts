@@ -58,7 +58,10 @@ function quality(chord: Chord): string {
 
 function signAndRest(chord: Chord): { readonly sign: string; readonly rest: string } {
   const slash = sameName(chord.root, chord.bass) ? 0 : formatName(chord.bass).length + 1;
-  const suffix = chord.symbol.slice(formatName(chord.root).length, chord.symbol.length - slash);
+  // The slash of a numeral leads to another one, so `6/9` goes without its own.
+  const suffix = chord.symbol
+    .slice(formatName(chord.root).length, chord.symbol.length - slash)
+    .replace('6/9', '69');
   if (suffix.startsWith('dim')) return { sign: '°', rest: suffix.slice(3) };
   if (suffix === 'm7♭5') return { sign: 'ø', rest: '7' };
   if (suffix.startsWith('aug')) return { sign: '+', rest: suffix.slice(3) };

@@ -114,6 +114,7 @@ function drawnBase(base: string): string {
     .replace(/^ma(?=\d)/, 'maj')
     .replace(/^\+/, 'aug')
     .replace(/sus$/, 'sus4')
+    .replace(/69$/, '6/9')
     .replace(' bass', '(bass)');
 }
 

@@ -7,11 +7,13 @@ import {
   parseChart,
   rewritePlace,
 } from '../../chart';
-import { type Key, sameKey } from '../../theory';
+import { type Key, sameKey, transpositionTo } from '../../theory';
 import { aimFor, followBarAims, followSections } from '../aims';
 import { freshIds } from '../identity';
+import { instrumentOf } from '../request';
 import type { Lesson, LineBar, LinePiece } from '../types';
 import { changeLine } from './piece';
+import { nearestMove, transposePiece } from './transpose';
 
 const isUnknown = (bar: ChartBar): boolean => bar.spans.some((span) => span.harmony.kind === 'unknown');
 
@@ -132,12 +134,46 @@ const sameChoice = (one: Key | null, other: Key | null): boolean =>
 
 /**
  * The key of a piece; null lets it be found from the chords. Chords written as numerals are others in another
- * key, and the line follows them.
+ * key: their notes move along by the interval between the keys, while bars with chord symbols stay.
  */
 export const setKey = (lesson: Lesson, pieceId: string, key: Key | null): Lesson =>
-  changeLine(lesson, pieceId, (piece) =>
-    sameChoice(piece.key, key) ? piece : withChart(lesson, piece, { key }),
+  changeLine(lesson, pieceId, (piece) => {
+    if (sameChoice(piece.key, key)) return piece;
+    const moved = piece.key === null || key === null ? piece : withNumerals(lesson, piece, piece.key, key);
+    return withChart(lesson, moved, { key });
+  });
+
+/** The piece with the bars that are written in numerals moved from one key to another, notes and all. */
+function withNumerals(lesson: Lesson, piece: LinePiece, from: Key, to: Key): LinePiece {
+  const before = parseChart(piece.chartText, piece.metre, from).chart.bars.map(barSignature);
+  const after = parseChart(piece.chartText, piece.metre, to).chart.bars.map(barSignature);
+  const moves = new Map(before.flatMap((old, index) => (old === after[index] ? [] : [[old, after[index]]])));
+  if (moves.size === 0) return piece;
+  const { interval } = transpositionTo(from, to.tonic);
+  const stays = (harmony: string, index: number | null) =>
+    index === null ? !moves.has(harmony) : before[index] === after[index];
+  const nearest = nearestMove(
+    lesson,
+    piece.bars.filter(({ harmony }, index) => !stays(harmony, index)),
+    interval,
   );
+  const moved = transposePiece(piece, nearest, instrumentOf(lesson.instrument));
+  return {
+    ...piece,
+    bars: piece.bars.map((bar, index) => {
+      const own = moved.bars[index];
+      // In the other mode a numeral may be another chord: then only its root moves by the interval.
+      return own === undefined || stays(bar.harmony, index) || own.harmony !== after[index] ? bar : own;
+    }),
+    parked: piece.parked.map((bar, index) => (stays(bar.harmony, null) ? bar : (moved.parked[index] ?? bar))),
+    takes: piece.takes.map((take, index) => ({
+      ...take,
+      bars: take.bars.map((bar, at) =>
+        stays(bar.harmony, null) ? bar : (moved.takes[index]?.bars[at] ?? bar),
+      ),
+    })),
+  };
+}
 
 /**
  * Writes what was probably meant in place of what is wrong. A problem without a suggestion, or one that the chart

@@ -26,7 +26,8 @@ function transposeBar(bar: LineBar, interval: Interval, instrument: Instrument):
   };
 }
 
-function transposePiece(piece: LinePiece, interval: Interval, instrument: Instrument): LinePiece {
+/** A piece moved by an interval: its chart, its key, its line and its takes. */
+export function transposePiece(piece: LinePiece, interval: Interval, instrument: Instrument): LinePiece {
   const move = (bar: LineBar) => transposeBar(bar, interval, instrument);
   return {
     ...piece,
@@ -56,15 +57,27 @@ export const transposeLesson = (lesson: Lesson, interval: Interval): Lesson => (
   ),
 });
 
-/** How many notes of the lesson would lie outside the instrument after the move. */
-function notesOff(lesson: Lesson, interval: Interval, settings: InstrumentSettings): number {
+/** How many notes of some bars would lie outside the instrument after the move. */
+function notesOff(bars: readonly LineBar[], interval: Interval, settings: InstrumentSettings): number {
   const { lowest, highest } = rangeOf(instrumentOf(settings));
-  return lesson.pieces
-    .flatMap((piece) => (piece.kind === 'line' ? piece.bars.flatMap((bar) => bar.notes) : []))
+  return bars
+    .flatMap((bar) => bar.notes)
     .filter((note) => {
       const sounding = midiOf(note.pitch) + interval.halfSteps;
       return sounding < lowest || sounding > highest;
     }).length;
+}
+
+/** An interval, or the other way round to the same names where fewer notes then leave the instrument. */
+export function nearestMove(
+  { instrument }: Pick<Lesson, 'instrument'>,
+  bars: readonly LineBar[],
+  near: Interval,
+): Interval {
+  const octave = near.halfSteps > 0 ? -1 : 1;
+  const far = { steps: near.steps + 7 * octave, halfSteps: near.halfSteps + 12 * octave };
+  const nearOff = notesOff(bars, near, instrument);
+  return nearOff <= notesOff(bars, far, instrument) ? near : far;
 }
 
 /**
@@ -81,8 +94,6 @@ export function transposeTo(lesson: Lesson, pieceId: string, tonic: SpelledName)
   if (near.halfSteps === 0 && near.steps === 0) {
     return lesson;
   }
-  const octave = near.halfSteps > 0 ? -1 : 1;
-  const far = { steps: near.steps + 7 * octave, halfSteps: near.halfSteps + 12 * octave };
-  const nearOff = notesOff(lesson, near, lesson.instrument);
-  return transposeLesson(lesson, nearOff <= notesOff(lesson, far, lesson.instrument) ? near : far);
+  const bars = lesson.pieces.flatMap((each) => (each.kind === 'line' ? each.bars : []));
+  return transposeLesson(lesson, nearestMove(lesson, bars, near));
 }
