@@ -5,6 +5,7 @@ import { setTitle } from '../../core/lesson';
 import { FileButton, MenuButton } from '../controls';
 import type { SavingState } from '../state';
 import { useExports } from './exports';
+import { prepareHandout } from './handout-files';
 import { LessonsMenu } from './lessons-menu';
 import { useAtWork, useEditor, useLesson } from './session';
 
@@ -59,7 +60,12 @@ export function Header({ pad, handout }: HeaderProps) {
         >
           Handout
         </button>
-        <MenuButton label="Export" className="button button--main" groups={useExports()} />
+        <MenuButton
+          label="Export"
+          className="button button--main"
+          groups={useExports()}
+          onOpen={() => void prepareHandout()}
+        />
       </div>
     </header>
   );
