@@ -76,7 +76,7 @@ describe('a line as text tab', () => {
     expect(writeTextTab(short, 'Ferry queue, week 3')).toMatchInlineSnapshot(`
       "Ferry queue, week 3
       Line
-      F major, 4/4, 126 bpm, One drop, eighths swung
+      F major, 4/4, 126 bpm in the fast count, One drop, eighths swung
       Tuning, lowest string first: E A D G. The lowest line is the lowest string.
       Counting stands below; a dot is a beat that is not struck, x a dead note.
 
