@@ -7,7 +7,7 @@ import { openStorage } from './storage';
 const OFFLINE_PAUSE = 2000;
 
 /** The development server's files change under its feet: only a built app is kept. */
-function keepOfflineLater(session: Session): void {
+function keepOfflineLater(session: Session | null): void {
   if (!import.meta.env.PROD) return;
   // Where it cannot be fetched, nothing is kept, and all works while there is a network.
   window.setTimeout(
@@ -30,6 +30,7 @@ export async function startApp(element: HTMLElement): Promise<void> {
     if (isForPractice()) {
       const { StudentPage } = await loadPractice();
       root.render(<StudentPage embedded={null} />);
+      keepOfflineLater(null);
       return;
     }
     const session = await startSession(openStorage());

@@ -98,6 +98,21 @@ describe('after the first visit', () => {
     expectClean();
   });
 
+  test('a student who has opened the practice page by a link opens it again without a network', async () => {
+    const host = await startHost();
+    const { page, expectClean } = await openApp({
+      host: host.address,
+      path: '?practice',
+      serviceWorker: true,
+    });
+    await kept(page);
+    host.off = true;
+    await page.context().setOffline(true);
+    await page.reload();
+    await page.getByRole('heading', { name: 'Practice page' }).waitFor();
+    expectClean();
+  });
+
   test('the app can be installed: its manifest names pictures of the sizes it says', async () => {
     const { page, expectClean } = await openApp();
     const sizes = await page.evaluate(async () => {
@@ -163,6 +178,25 @@ describe('a new version', () => {
     await page.reload();
     await expect.poll(() => cacheCount(page), PATIENT).toBe(1);
     expect(await edition(page)).toBe('2');
+    expectClean();
+  });
+
+  test('does not matter where the browser refuses to keep anything', async () => {
+    const { page, expectClean } = await openApp({
+      serviceWorker: true,
+      prepare: async (fresh) => {
+        await fresh.addInitScript(() => {
+          Object.assign(window, { refused: 0 });
+          ServiceWorkerContainer.prototype.register = () => {
+            Object.assign(window, { refused: 1 });
+            return Promise.reject(new DOMException('', 'SecurityError'));
+          };
+        });
+      },
+    });
+    await expect.poll(() => page.evaluate(() => Reflect.get(window, 'refused')), PATIENT).toBe(1);
+    await button(page, 'Another take').click();
+    await page.getByText('saved').first().waitFor();
     expectClean();
   });
 
