@@ -163,4 +163,48 @@ describe('a composed line', () => {
     expect(bars[0]).toEqual(kept[0]);
     expect(remarks.some((remark) => remark.startsWith('Bar 1: '))).toBe(true);
   });
+
+  test.each(['octave', 'anticipation', 'approach note'] as const)(
+    'shows a technique that is switched on, where level and chords have it: %s',
+    (technique) => {
+      for (const feel of ['early-ska', 'one-drop', 'disco', 'bossa'] as const) {
+        const asked = request('| Am | F | C | G | Am | F | E7 | Am |', {
+          feel,
+          level: 4,
+          techniques: ['chord tones', 'scale steps', 'space', technique],
+        });
+        const { bars, remarks } = composeLine(asked);
+        expect(analyseLine(asked, bars).flatMap((bar) => bar.techniques)).toContain(technique);
+        expect(remarks).toEqual([]);
+      }
+    },
+  );
+
+  test('says when a technique that is switched on cannot be shown', () => {
+    const asked = request('| C | F |', { level: 2, techniques: ['chord tones', 'anticipation'] });
+    expect(composeLine(asked).remarks).toEqual(['No bar shows anticipation: it comes with level 3.']);
+  });
+
+  test.each(['walking-swing', 'two-beat', 'bossa', 'shuffle-blues', 'disco'] as const)(
+    '%s keeps its pulse: beat one sounds in every bar, and every section opens on its root',
+    (feel) => {
+      for (const level of [0, 1, 2, 3, 4, 5] as const) {
+        for (const seed of [1, 2, 3]) {
+          const asked = request('| F | C7 | F | C7 | B♭ | F | C7 | F |', { feel, level, seed });
+          const { bars } = composeLine(asked);
+          for (const notes of bars) expect(notes[0]?.start).toBe(0);
+          expect(midiOf(bars[0]?.[0]?.pitch ?? { letter: 'C', alteration: 0, octave: 2 }) % 12).toBe(5);
+        }
+      }
+    },
+  );
+
+  test('a chord that comes back in the statement is played at the same pitches', () => {
+    for (const feel of ['one-drop', 'rocksteady', 'early-ska'] as const) {
+      for (const seed of [1, 2, 3, 4]) {
+        const { bars } = composeLine(request('| F | C7 | F | C7 | F | B♭ | F | C7 |', { feel, seed }));
+        expect(bars[2]).toEqual(bars[0]);
+      }
+    }
+  });
 });

@@ -1,7 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { barTicks, midiOf } from '../../src/core/base';
-import { barBreaches, composeLine, type Idea, ideasForBar, type Technique } from '../../src/core/line';
+import { FEELS } from '../../src/core/feel';
+import {
+  barBreaches,
+  composeLine,
+  type Idea,
+  ideaOffer,
+  ideasForBar,
+  type Technique,
+} from '../../src/core/line';
 import { charts, wishes } from './charts';
 import { request } from './notation';
 
@@ -31,6 +39,86 @@ describe('ideas for every bar', () => {
       expect(showing(ideas, 'space')).toBeGreaterThan(0);
       expect(ideas.some((idea) => idea.notes[0]?.start !== 0)).toBe(true);
     });
+  });
+
+  /** One of each kind of chord that a chart may hold, a slash chord, a suspended one and a split bar. */
+  const CHORDS = [
+    'C',
+    'Am7',
+    'G7',
+    'B♭maj7',
+    'Bm7♭5',
+    'C/E',
+    'Fsus4',
+    'F♯dim7',
+    'D9',
+    'Eaug',
+    'Dm7 G7',
+    'D♭',
+  ];
+
+  test.each(FEELS.map((feel) => [feel.id, feel] as const))(
+    '%s: at least eight in every metre from level 2 up, and a sentence where there are fewer below it',
+    (id, feel) => {
+      for (const { metre } of feel.metres) {
+        for (const level of [0, 1, 2, 3, 5] as const) {
+          const asked = request(`| ${CHORDS.join(' | ')} |`, { feel: id, level, metre, key: 'C' });
+          CHORDS.forEach((_, index) => {
+            const { ideas, remark } = ideaOffer(asked, [], index);
+            expect(ideas.length).toBeGreaterThanOrEqual(level < 2 ? 1 : 8);
+            expect(remark === null).toBe(ideas.length >= 8);
+            expect(new Set(ideas.map(textOf)).size).toBe(ideas.length);
+          });
+        }
+      }
+    },
+  );
+
+  test('a walk of several notes may take the last beats or the whole bar, and lands by step on the next root', () => {
+    const lengths = new Set<number>();
+    for (const feel of ['walking-swing', 'revival-ska', 'disco', 'early-ska'] as const) {
+      const asked = request('| C | F | C | G7 | Am | D7 | G | C |', { feel, level: 4 });
+      const { bars } = composeLine(asked);
+      asked.chart.bars.forEach((_, index) => {
+        for (const idea of ideasForBar(asked, bars, index)) {
+          const walk = /([A-G♭♯–]+) walks (?:up|down) by step/u.exec(idea.analysis.reason)?.[1];
+          if (walk) lengths.add(walk.split('–').length);
+        }
+      });
+    }
+    expect([...lengths].sort((one, other) => one - other).slice(0, 3)).toEqual([2, 3, 4]);
+    expect(Math.max(...lengths)).toBeGreaterThanOrEqual(5);
+  });
+
+  test.each([
+    [
+      '| N.C. | C |',
+      0,
+      0,
+      'Bar 1 has no chord, so the bass rests there; write a chord and ideas come with it.',
+    ],
+    [
+      '| Xyz | C |',
+      0,
+      0,
+      'Bar 1: the chord “Xyz” is not understood, so there is nothing to build an idea on.',
+    ],
+    ['| C | F |', 5, 0, 'The chart has no such bar.'],
+    ['(1) | C | F |', 0, 1, /^The pickup is a single beat long, so there (is one idea|are \d ideas): more/],
+  ] as const)('%s, bar %i: a sentence says why there are so few', (chart, bar, least, sentence) => {
+    const { ideas, remark } = ideaOffer(request(chart, { feel: 'early-ska' }), [], bar);
+    expect(ideas.length).toBeGreaterThanOrEqual(least);
+    expect(remark).toMatch(sentence);
+  });
+
+  test('a bar of four chords, a last bar and a pickup of two beats have ideas', () => {
+    for (const [chart, bar] of [
+      ['| G7 C F C | C |', 0],
+      ['| F | C |', 1],
+      ['(2) | C | F |', 0],
+    ] as const) {
+      expect(ideasForBar(request(chart, { feel: 'early-ska' }), [], bar).length).toBeGreaterThanOrEqual(8);
+    }
   });
 
   test('are different, named by their notes, inside the bar and break no rule of a single bar', () => {

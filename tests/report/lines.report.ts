@@ -1,7 +1,9 @@
 import { test } from 'vitest';
 import {
   createRandom,
+  fret,
   type LineNote,
+  midiNumber,
   midiOf,
   type Random,
   TICKS_PER_QUARTER,
@@ -10,7 +12,10 @@ import {
 import { FEELS, type FeelId } from '../../src/core/feel';
 import { fingerLine, ticksPerSecond } from '../../src/core/fretboard';
 import {
+  type Aim,
+  analyseLine,
   anotherTake,
+  type ComposedLine,
   type ComposeRequest,
   checkLine,
   composeLine,
@@ -18,6 +23,7 @@ import {
   type Level,
   type LineNotes,
 } from '../../src/core/line';
+import { barsOf, brokenIn } from '../line/held-aims';
 import { request } from '../line/notation';
 
 /** Chord roots of common turns as half steps above the tonic, with the chord's kind. */
@@ -40,7 +46,19 @@ const KEYS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   Gm: { '1': 'Gm', '2': 'Am7♭5', '4': 'Cm', '5': 'D7', '6': 'E♭' },
 };
 const LENGTHS = [1, 2, 4, 8, 12, 16, 32, 64];
-const LINES_A_FEEL = 30;
+const LINES_A_FEEL = 32;
+
+/** What every fourth line is asked beside its chart: each kind of aim, for the line, a section or a bar. */
+const AIMS: readonly Aim[] = [
+  { where: { kind: 'line' }, wanted: ['scale steps'] },
+  { where: { kind: 'bar', bar: 1 }, wanted: ['space'] },
+  { where: { kind: 'line' }, wanted: ['octave'], highest: midiNumber(43) },
+  { where: { kind: 'line' }, silence: 0.25 },
+  { where: { kind: 'section', section: 0 }, position: fret(1) },
+  { where: { kind: 'bar', bar: 2 }, density: 'busy' },
+  { where: { kind: 'line' }, forbidden: ['space'], density: 'sparse' },
+  { where: { kind: 'line' }, lowest: midiNumber(31), highest: midiNumber(43) },
+];
 
 const pick = <Item>(random: Random, items: readonly Item[], fallback: Item): Item =>
   items[random.below(items.length)] ?? fallback;
@@ -71,6 +89,11 @@ interface Tally {
   highest: number;
   takes: number;
   differentTakes: number;
+  freeBars: number;
+  changedBars: number;
+  aims: number;
+  aimsNotKept: number;
+  aimsBroken: number;
   breaches: number;
   remarks: number;
   exceptions: number;
@@ -92,6 +115,11 @@ const emptyTally = (): Tally => ({
   highest: 0,
   takes: 0,
   differentTakes: 0,
+  freeBars: 0,
+  changedBars: 0,
+  aims: 0,
+  aimsNotKept: 0,
+  aimsBroken: 0,
   breaches: 0,
   remarks: 0,
   exceptions: 0,
@@ -124,11 +152,30 @@ function tallyBars(tally: Tally, asked: ComposeRequest, bars: LineNotes): void {
   });
 }
 
+/** Aims that a line leaves without a word, those that it says it cannot keep, and how many there were. */
+function tallyAims(tally: Tally, asked: ComposeRequest, { bars, misses }: ComposedLine): void {
+  const techniques = analyseLine(asked, bars).map((bar) => bar.techniques);
+  (asked.aims ?? []).forEach((aim, index) => {
+    const scope = barsOf(asked, aim);
+    tally.aims += scope.length;
+    const said = new Set(misses.filter((miss) => miss.aim === index).flatMap((miss) => miss.bars));
+    tally.aimsNotKept += said.size;
+    tally.aimsBroken += scope.filter(
+      (bar) => !said.has(bar) && brokenIn(asked, aim, bars[bar] ?? [], techniques[bar] ?? [], bar).length > 0,
+    ).length;
+  });
+}
+
+const textOf = (notes: readonly LineNote[] | undefined): string => JSON.stringify(notes);
+
 function tallyLine(tally: Tally, asked: ComposeRequest): void {
-  const { bars, remarks } = composeLine(asked);
+  const line = composeLine(asked);
+  const { bars, remarks } = line;
   tally.lines += 1;
   tally.remarks += remarks.length;
-  tally.breaches += checkLine(asked, bars).length;
+  const said = asked.aims === undefined ? [] : remarks;
+  tally.breaches += checkLine(asked, bars).filter(({ message }) => !said.includes(message)).length;
+  tallyAims(tally, asked, line);
   tallyBars(tally, asked, bars);
   const midis = bars.flat().map((note) => midiOf(note.pitch));
   midis.forEach((midi, index) => {
@@ -154,6 +201,8 @@ function tallyLine(tally: Tally, asked: ComposeRequest): void {
   const next = anotherTake(asked, bars);
   tally.takes += 1;
   if (isAnotherTake(bars, next.bars, asked.kept)) tally.differentTakes += 1;
+  tally.freeBars += bars.length;
+  tally.changedBars += bars.filter((notes, bar) => textOf(notes) !== textOf(next.bars[bar])).length;
 }
 
 function judge(feel: FeelId, metres: readonly string[]): Tally {
@@ -164,7 +213,9 @@ function judge(feel: FeelId, metres: readonly string[]): Tally {
     const chart = chartOf(random, key, LENGTHS[line % LENGTHS.length] ?? 8, pick(random, metres, ''));
     const level = (line % 6) as Level;
     try {
-      tallyLine(tally, request(chart, { feel, level, key, seed: line }));
+      const asked = request(chart, { feel, level, key, seed: line });
+      const aim = line % 4 === 3 ? AIMS[(line - 3) / 4] : undefined;
+      tallyLine(tally, aim ? { ...asked, aims: [aim] } : asked);
     } catch {
       tally.exceptions += 1;
     }
@@ -185,6 +236,10 @@ const COLUMNS: readonly (readonly [string, (tally: Tally) => string])[] = [
   ['shifts a bar', (tally) => (tally.shifts / Math.max(1, tally.bars)).toFixed(2)],
   ['range (MIDI)', (tally) => `${tally.lowest}–${tally.highest}`],
   ['different takes', (tally) => percent(tally.differentTakes, tally.takes)],
+  ['bars a take changes', (tally) => percent(tally.changedBars, tally.freeBars)],
+  ['aims, by bar', (tally) => `${tally.aims}`],
+  ['said not to fit', (tally) => `${tally.aimsNotKept}`],
+  ['aims broken', (tally) => `${tally.aimsBroken}`],
   ['breaches', (tally) => `${tally.breaches}`],
   ['remarks', (tally) => `${tally.remarks}`],
   ['exceptions', (tally) => `${tally.exceptions}`],

@@ -3,13 +3,14 @@ import { analyseBar } from './analysis';
 import { entryOf, exitOf } from './bar-rules';
 import { type HeardLine, hearLine, hearWith, struck } from './hearing';
 import { rulesBrokenAround } from './line-rules';
-import { type BarModel, barNumber, type LineModel } from './model';
+import type { BarModel, LineModel } from './model';
 import { type Option, textOfTones, type Workshop, workshopFor } from './options';
 import { type BarRhythm, patternOf } from './rhythm';
 import { isLongWalk } from './shapes';
 import { BREACH, meetingCost } from './taste';
 import { writeNotes } from './tones';
 import type { Idea, IdeaOffer, LineNotes, LineRequest, Technique } from './types';
+import { barPhrase, capitalised } from './wording';
 
 /** How many ideas a bar is offered. */
 const WANTED = 10;
@@ -187,14 +188,24 @@ const CAUTIONS: Readonly<Record<number, string>> = {
   15: 'a neighbour’s note rings into its chord',
 };
 
+/** What to mind where the bar before leads into an idea, in place of the sentences above. */
+const CAUTIONS_ON_ENTERING: Readonly<Record<number, string>> = {
+  4: 'it does not resolve the last note of the bar before',
+  5: 'the bar before leaps into it by a tritone',
+  6: 'the bar before ends on its root already',
+  7: 'it breaks off the run of the bar before',
+};
+
 function ideaOf(model: LineModel, heard: HeardLine, index: number, option: Option): Idea {
   const notes = writeNotes(option.tones);
   const bar = model.bars[index];
   const line = hearWith(model, heard, index, notes);
   const analysis = analyseBar(model, line, index);
-  const caution = rulesBrokenAround(model, line, index)
-    .map((rule) => CAUTIONS[rule])
-    .find((sentence) => sentence !== undefined);
+  const broken = rulesBrokenAround(model, line, index);
+  const [caution] = [
+    ...broken.own.flatMap((rule) => CAUTIONS[rule] ?? []),
+    ...broken.entering.flatMap((rule) => CAUTIONS_ON_ENTERING[rule] ?? CAUTIONS[rule] ?? []),
+  ];
   const reason = caution ? `${analysis.reason.slice(0, -1)}; ${caution}.` : analysis.reason;
   return {
     id: `idea-${hashText(`${bar?.ticks} ${textOfTones(option.tones)}`).toString(36)}`,
@@ -234,10 +245,7 @@ function withoutIdeas(model: LineModel, barIndex: number): string {
     : `${place} has no chord, so the bass rests there; write a chord and ideas come with it.`;
 }
 
-const barName = (model: LineModel, barIndex: number): string => {
-  const number = barNumber(model, barIndex);
-  return number === 0 ? 'The pickup' : `Bar ${number}`;
-};
+const barName = (model: LineModel, barIndex: number): string => capitalised(barPhrase(model, barIndex));
 
 /** Why a bar has fewer ideas than usual; null where it has as many. */
 function remarkOnFew(model: LineModel, bar: BarModel, count: number): string | null {

@@ -216,14 +216,22 @@ export function barBreaches(request: LineRequest, line: LineNotes, barIndex: num
   return rulesIn(bits).map((rule) => breachOf(model, rule, barIndex));
 }
 
-/** Rules that one bar breaks by itself or with the bars it meets, by number; what an idea has to own up to. */
-export function rulesBrokenAround(model: LineModel, heard: HeardLine, index: number): readonly number[] {
+/** Rules that one bar breaks by itself or with the bars it meets, by number: what an idea has to own up to. */
+export interface BrokenAround {
+  /** In the bar and on the way out of it. */
+  readonly own: readonly number[];
+  /** On the way in from the bar before. */
+  readonly entering: readonly number[];
+}
+
+export function rulesBrokenAround(model: LineModel, heard: HeardLine, index: number): BrokenAround {
   const bar = model.bars[index];
-  if (!bar) return [];
+  if (!bar) return { own: [], entering: [] };
   const tones = heard[index] ?? [];
-  let bits = soloBreaches(model, bar, tones);
-  for (const other of bar.after) bits |= meetingBits(model, heard, index, other);
-  for (const other of bar.before) bits |= meetingBits(model, heard, other, index);
+  let own = soloBreaches(model, bar, tones);
+  let entering = 0;
+  for (const other of bar.after) own |= meetingBits(model, heard, index, other);
+  for (const other of bar.before) entering |= meetingBits(model, heard, other, index);
   const here = new Set([index, ...bar.after]);
   const near = new Set([...here, ...bar.before]);
   const fifths = bar.stretches.some((stretch) => beginsOnFifthBelow(tones, { bar, stretch }));
@@ -233,8 +241,8 @@ export function rulesBrokenAround(model: LineModel, heard: HeardLine, index: num
     ...closingPlaces(model, heard).filter(([, place]) => place === index),
     ...(fifths ? fifthPlaces(model, heard).filter(([, place]) => near.has(place)) : []),
   ];
-  for (const [rule] of places) bits |= ruleBit(rule);
-  return rulesIn(bits);
+  for (const [rule] of places) own |= ruleBit(rule);
+  return { own: rulesIn(own), entering: rulesIn(entering) };
 }
 
 function meetingBits(model: LineModel, heard: HeardLine, from: number, to: number): number {

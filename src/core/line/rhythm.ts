@@ -186,8 +186,8 @@ const different = (cells: readonly RhythmCell[]): readonly RhythmCell[] => [
 
 /**
  * The rhythms of the feel that a bar may have at the request's level and tempo, fitted to its chords; without
- * `space` none with a silent beat one or half a bar of silence. Where the bar has aims that none of them keeps,
- * the feel's rhythms are thinned out or struck twice. Falls back on the calmest rhythm there is.
+ * `space` none with a silent beat one or half a bar of silence. Where the bar has aims that none of them keeps
+ * with a note on one, the feel's rhythms are thinned out or struck twice. Falls back on the calmest rhythm there is.
  */
 export function rhythmsFor(model: LineModel, bar: BarModel): readonly BarRhythm[] {
   const spaceAllowed = bar.demands.techniques.has('space');
@@ -195,7 +195,11 @@ export function rhythmsFor(model: LineModel, bar: BarModel): readonly BarRhythm[
   const played = playAll(bar, cells);
   const allowed = allowedOf(model, bar, played);
   const obedient = mostObedient(bar, allowed);
-  if (obedient.some((rhythm) => missedBy(bar, rhythm) === 0)) return obedient;
+  const { wanted } = bar.demands;
+  const usable = obedient.some(
+    (rhythm) => missedBy(bar, rhythm) === 0 && (!rhythm.silentOne || wanted.has('space')),
+  );
+  if (usable) return obedient;
   const stepsABeat = ((cells[0]?.grid.length ?? 0) * bar.beat) / bar.ticks;
   const bent = Number.isInteger(stepsABeat)
     ? allowedOf(

@@ -35,6 +35,12 @@ export function beatPhrase(bar: BarModel, tick: number): string {
   return offset * 2 === bar.beat ? `the “and” of ${beat}` : `the end of beat ${beat}`;
 }
 
+/** `bar 3`, or `the pickup`. */
+export function barPhrase(model: LineModel, index: number): string {
+  const number = barNumber(model, index);
+  return number === 0 ? 'the pickup' : `bar ${number}`;
+}
+
 const nameOf = (tone: Tone | undefined): string => (tone ? formatName(tone.name) : '');
 
 /** The bar that a claim is about. */
@@ -101,7 +107,7 @@ export function wordsFor(spoken: Spoken, claim: Claim): string {
     case 'silent one':
       return claim.answers === null
         ? `beat one is silent and the bass comes in on ${beatPhrase(bar, claim.enters)}`
-        : `beat one is silent and the figure answers bar ${barNumber(model, claim.answers)} from ${beatPhrase(bar, claim.enters)}`;
+        : `beat one is silent and the figure answers ${barPhrase(model, claim.answers)} from ${beatPhrase(bar, claim.enters)}`;
     case 'silence':
       return `a short figure leaves ${numberWord(claim.beats)} ${claim.beats === 1 ? 'beat' : 'beats'} of silence`;
     case 'anticipation':
@@ -127,7 +133,7 @@ export function wordsFor(spoken: Spoken, claim: Claim): string {
     case 'change':
       return `chord tones ${degrees(spoken, claim.notes)} mark the change between ${symbolsOf(spoken, claim.notes)}`;
     case 'rhythm':
-      return `the rhythm is that of bar ${barNumber(model, claim.bar)}`;
+      return `the rhythm is that of ${barPhrase(model, claim.bar)}`;
     case 'third':
       return `listen for ${nameOf(tones[claim.note])}, the ${claim.quality} third of ${symbolOf(spoken, claim.note)}`;
     case 'open':

@@ -258,8 +258,11 @@ interface Draft {
 function firstClean(studio: Studio, statements: readonly string[]): Draft {
   const { shop, given, seed } = studio;
   let best: (Draft & { readonly breaches: number }) | null = null;
-  for (const statement of statements.slice(0, STATEMENTS)) {
-    const plans = plansFor(shop, statement, given, (cell) => chance(seed, cell) * CHANCE.cell);
+  for (let attempt = 0; attempt < STATEMENTS; attempt += 1) {
+    const round = Math.floor(attempt / statements.length);
+    const statement = statements[attempt % statements.length] ?? '';
+    const liking = (cell: string) => chance(seed + round * ANOTHER_ROUND, cell) * CHANCE.cell;
+    const plans = plansFor(shop, statement, given, liking);
     const draft = bestLine(studio, plans);
     const breaches = findBreaches(shop.model, hearLine(shop.model, draft.bars)).length;
     if (best === null || breaches < best.breaches) best = { ...draft, breaches };
@@ -268,8 +271,12 @@ function firstClean(studio: Studio, statements: readonly string[]): Draft {
   return best ?? { bars: [], cost: 0 };
 }
 
-/** How many rhythms are tried where rules stay broken, as they may when bars are kept. */
+/**
+ * How many rhythms are tried where rules stay broken, as they may when bars are kept; when each statement was tried,
+ * they come again with other answers and turnarounds.
+ */
 const STATEMENTS = 6;
+const ANOTHER_ROUND = 7919;
 
 /** No meeting of two bars is worth more than this. */
 const LEAST_MEETING = -1.3;

@@ -280,18 +280,18 @@ export function plansFor(
   const bar = typicalBar(shop);
   const count = bar && shop.rhythms(bar).find(({ cell }) => cell.id === statement)?.onsets.length;
   const early = shop.model.request.techniques.has('anticipation');
-  const liked = (role: PhraseRole, most: number): readonly string[] =>
-    (bar ? [...rhythmsByRole(shop, bar, role)] : [])
+  const liked = (role: PhraseRole, most: number): readonly string[] => {
+    const rhythms = bar ? rhythmsByRole(shop, bar, role) : [];
+    const even = rhythms.filter(({ onsets }) => isEvenWith(count ?? 0, onsets.length));
+    return (even.length > 0 ? even : rhythms)
       .map(({ cell, onsets }) => ({
         id: cell.id,
-        cost:
-          liking(cell.id) +
-          (isEvenWith(count ?? 0, onsets.length) ? 0 : BREACH) -
-          (early && bar && endsOffBeat(bar, onsets) ? WEIGHT.noAnticipation : 0),
+        cost: liking(cell.id) - (early && bar && endsOffBeat(bar, onsets) ? WEIGHT.noAnticipation : 0),
       }))
       .sort((one, other) => one.cost - other.cost)
       .slice(0, most)
       .map(({ id }) => id);
+  };
   const answers = liked('answer', ANSWERS);
   const turns = liked('turnaround', TURNS);
   const plans = new Map<string, Plan>();

@@ -8,7 +8,7 @@ export interface Take extends ComposedLine {
 }
 
 /** Seeds that are tried for a line that is different enough. */
-const TRIES = 12;
+const TRIES = 24;
 /** Share of the free bars that has to change where the rhythm stays. */
 const CHANGED = 0.25;
 
