@@ -1,3 +1,4 @@
+import '../styles/handout.css';
 import { useEffect, useId, useRef, useState } from 'react';
 import { type HandoutSettings, type Lesson, removeLogo, setHandout } from '../../core/lesson';
 import { applyPreset, fullSettings, HANDOUT_PRESETS, preparePdf, presetOf, readLogo } from '../../handout';
