@@ -62,7 +62,10 @@ describe.each([
     }
     const how = button(page, 'Change how');
     if ((await how.count()) > 0) await how.click();
+    await button(page, 'Say more').click();
+    await page.getByRole('switch', { name: 'Tempo ladder' }).click();
     expect(await findings(page), 'with the whole sentence').toEqual([]);
+    await button(page, 'Say less').click();
 
     await button(page, 'Export').click();
     await page.getByRole('menuitem', { name: 'Look at the practice page' }).click();
