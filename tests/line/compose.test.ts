@@ -13,7 +13,7 @@ import {
 import { charts, wishes } from './charts';
 import { line, request } from './notation';
 
-const RUNS = { numRuns: 25, seed: 20260101 };
+const RUNS = { numRuns: 15, seed: 20260101 };
 
 /** Whether the notes lie in order inside their bars. */
 function fits(asked: ComposeRequest, bars: LineNotes): boolean {
@@ -189,7 +189,7 @@ describe('a composed line', () => {
     '%s keeps its pulse: beat one sounds in every bar, and every section opens on its root',
     (feel) => {
       for (const level of [0, 1, 2, 3, 4, 5] as const) {
-        for (const seed of [1, 2, 3]) {
+        for (const seed of [1, 2]) {
           const asked = request('| F | C7 | F | C7 | B♭ | F | C7 | F |', { feel, level, seed });
           const { bars } = composeLine(asked);
           for (const notes of bars) expect(notes[0]?.start).toBe(0);

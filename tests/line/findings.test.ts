@@ -85,7 +85,7 @@ describe('the musical side of the lesson check', () => {
         );
         expect(findings).toEqual([]);
       }),
-      { numRuns: 25, seed: 20260104 },
+      { numRuns: 15, seed: 20260104 },
     );
   });
 

@@ -13,7 +13,7 @@ import {
 import { charts, wishes } from './charts';
 import { request } from './notation';
 
-const RUNS = { numRuns: 25, seed: 20260102 };
+const RUNS = { numRuns: 15, seed: 20260102 };
 const CHART = '| F | C7 | F | C7 | B♭ | Gm Am | C7sus4 | F/A |';
 
 const textOf = (idea: Idea): string =>
@@ -61,7 +61,7 @@ describe('ideas for every bar', () => {
     '%s: at least eight in every metre from level 2 up, and a sentence where there are fewer below it',
     (id, feel) => {
       for (const { metre } of feel.metres) {
-        for (const level of [0, 1, 2, 3, 5] as const) {
+        for (const level of [1, 2, 4] as const) {
           const asked = request(`| ${CHORDS.join(' | ')} |`, { feel: id, level, metre, key: 'C' });
           CHORDS.forEach((_, index) => {
             const { ideas, remark } = ideaOffer(asked, [], index);

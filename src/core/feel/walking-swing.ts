@@ -26,7 +26,7 @@ export const WALKING_SWING: Feel = {
         bass('x=x=x=x=', 0, 'sat'),
         bass('x===x===', 0, 'sa', 1),
         bass('x===x=x=', 0, 'sat', 1),
-        bass('x=x=x===', 0, 'sa', 1),
+        bass('x=x=x===', 0, 'sat', 1),
         bass('x=x=x=xx', 1, 'at'),
         bass('x=xxx=x=', 1, 'a'),
         bass('xxx=x=x=', 1, 'a'),

@@ -28,7 +28,7 @@ export const listed = (items: readonly string[]): string =>
   items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
 
 /** Where in the bar a tick lies, as a teacher counts it. */
-export function beatPhrase(bar: BarModel, tick: number): string {
+function beatPhrase(bar: BarModel, tick: number): string {
   const beat = numberWord(Math.floor(tick / bar.beat) + 1);
   const offset = tick % bar.beat;
   if (offset === 0) return `beat ${beat}`;
@@ -83,7 +83,7 @@ function carried(spoken: Spoken, note: number): string {
   return `${what} carries the bar`;
 }
 
-export function leadText(spoken: Spoken, note: number, target: Tone): string {
+function leadText(spoken: Spoken, note: number, target: Tone): string {
   const distance = target.midi - (spoken.tones[note]?.midi ?? target.midi);
   const way = distance > 0 ? 'up' : 'down';
   if (Math.abs(distance) === 1)
