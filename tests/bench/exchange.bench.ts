@@ -1,8 +1,8 @@
 import { bench, describe } from 'vitest';
 import { bpm } from '../../src/core/base';
+import { composePiece } from '../../src/core/composing';
 import { packMxl, writeLessonLink, writeMidi, writeMusicXml, writeTextTab } from '../../src/core/exchange';
 import {
-  composePiece,
   deriveSheet,
   type Lesson,
   type LineSheet,

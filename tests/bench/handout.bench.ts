@@ -1,5 +1,6 @@
 import { bench, describe } from 'vitest';
-import { composePiece, deriveSheets, type Lesson, newLesson, setChartText } from '../../src/core/lesson';
+import { composePiece } from '../../src/core/composing';
+import { deriveSheets, type Lesson, newLesson, setChartText } from '../../src/core/lesson';
 import { writePdf } from '../../src/handout/pdf/write';
 import { drawnPages, layOutForPrint } from '../handout/drawn';
 import { FACES } from '../handout/pages';

@@ -23,8 +23,8 @@ interface LessonWanted {
 async function makePdf(page: Page, wanted: LessonWanted) {
   const made = await page.evaluate(async ({ chart, notes, paper }) => {
     const rooms = window.rooms;
-    const { composePiece, deriveSheets, newLesson, setChartText, setHandout, setNotes } =
-      await rooms.lesson();
+    const { deriveSheets, newLesson, setChartText, setHandout, setNotes } = await rooms.lesson();
+    const { composePiece } = await rooms.composing();
     const { buildHandout, handoutPdf } = await rooms.handout();
     const fresh = setHandout(setNotes(newLesson('test', 'Tuesday class, week 3'), notes ?? ''), {
       paper: paper ?? 'A4',

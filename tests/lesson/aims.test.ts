@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { fret, midiOf } from '../../src/core/base';
+import { composePiece } from '../../src/core/composing';
 import {
   type AimTerms,
-  composePiece,
   copyPiece,
   deriveSheet,
   discardParked,

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { barSignature } from '../../src/core/chart';
+import { composePiece } from '../../src/core/composing';
 import {
   type ChartBarEdit,
-  composePiece,
   deriveSheet,
   editChartBar,
   keepBar,

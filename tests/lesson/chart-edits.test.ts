@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { composePiece } from '../../src/core/composing';
 import {
-  composePiece,
   type Lesson,
   type LinePiece,
   linePiece,

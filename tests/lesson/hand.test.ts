@@ -2,16 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createLessonStore } from '../../src/app/state/lesson-store';
 import { fret, type Letter, midiOf, type Pins, stringNumber, ticks } from '../../src/core/base';
+import { anotherTake, checkLesson, composePiece, ideasFor } from '../../src/core/composing';
 import { FEELS } from '../../src/core/feel';
 import { type FingeredNote, HAND_SPANS, readTuning, SHORT_SCALE } from '../../src/core/fretboard';
 import {
-  anotherTake,
-  checkLesson,
   clearPins,
-  composePiece,
   deriveSheet,
   handLine,
-  ideasFor,
   keepPosition,
   type Lesson,
   type LinePiece,

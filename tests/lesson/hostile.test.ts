@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { checkLesson } from '../../src/core/composing';
 import {
-  checkLesson,
   deriveSheets,
   describeLessonProblem,
   newBlankPiece,

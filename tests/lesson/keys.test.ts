@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { midiOf } from '../../src/core/base';
 import { chordFunctions } from '../../src/core/chart';
+import { composePiece } from '../../src/core/composing';
 import {
-  composePiece,
   deriveSheet,
   deriveSheets,
   type Lesson,

@@ -1,12 +1,15 @@
 import { describe, expect, it } from 'vitest';
+import { checkLesson, composePiece } from '../../src/core/composing';
 import {
-  checkLesson,
   deriveSheets,
   type LineSheet,
+  printLesson,
   SAMPLE_TITLES,
   sampleLesson,
 } from '../../src/core/lesson';
 import { describeKey } from '../../src/core/theory';
+
+const FILES = ['ferry-queue', 'last-tram-home'];
 
 function sheetOf(index: number): LineSheet {
   const sheet = deriveSheets(sampleLesson(index, 'test'))[0];
@@ -19,6 +22,14 @@ describe.each(SAMPLE_TITLES.map((title, index) => ({ title, index })))('the samp
 
   it('has nothing to mend', () => {
     expect(checkLesson(sampleLesson(index, 'test'))).toEqual([]);
+  });
+
+  it('is the lesson file that its composer would write today', async () => {
+    const sample = sampleLesson(index, 'sample');
+    const composed = composePiece(sample, sample.pieces[0]?.id ?? '');
+    await expect(printLesson(composed.lesson)).toMatchFileSnapshot(
+      `../../src/core/lesson/samples/${FILES[index]}.json`,
+    );
   });
 
   it('shows the three techniques it teaches', () => {

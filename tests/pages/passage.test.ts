@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { boundsOf, passageOf } from '../../src/app/pages/playing';
-import { checkLesson, parseLesson, printLesson } from '../../src/core/lesson';
+import { checkLesson } from '../../src/core/composing';
+import { parseLesson, printLesson } from '../../src/core/lesson';
 import { lessonOf, lineOf } from './lines';
 
 const passageIn = (chart: string, first: number, last: number) => {

@@ -87,6 +87,5 @@ export function sheetOf(text: SheetText): LineSheet {
         .map((note) => ({ note: readNote(note), fingered: null, degreeText: '' })),
     })),
     fingering: { notes: [], cost: 0, shifts: 0 },
-    findings: [],
   };
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { composePiece } from '../../src/core/composing';
 import { FEEL_IDS, type FeelId } from '../../src/core/feel';
-import { composePiece, deriveSheet, newLesson, setChartText, setFeel } from '../../src/core/lesson';
+import { deriveSheet, newLesson, setChartText, setFeel } from '../../src/core/lesson';
 import { buildPerformance, PARTS, type Performance } from '../../src/core/performance';
 import { renderMix } from '../../src/sound/synthesis/mix';
 import { createKit } from '../../src/sound/synthesis/voices';

@@ -1,5 +1,5 @@
 import { useEffect, useId, useState } from 'react';
-import type { Finding } from '../../core/lesson';
+import type { Finding } from '../../core/composing';
 import { whenIdle } from './hooks';
 import { useAtWork } from './session';
 

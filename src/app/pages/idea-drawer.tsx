@@ -1,7 +1,7 @@
 import { useEffect, useId, useRef, useState } from 'react';
+import { ideaOfferFor } from '../../core/composing';
 import {
   type InstrumentSettings,
-  ideaOfferFor,
   keepBar,
   type LinePiece,
   type LineSheet,

@@ -52,7 +52,6 @@ export function singleBar(sheet: LineSheet, index: number): LineSheet | null {
       bars: [written],
     },
     bars: [{ ...bar, written }],
-    findings: [],
     problems: [],
   };
 }

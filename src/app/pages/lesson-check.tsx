@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
-import { checkLesson, discardParked, type Finding, type Lesson } from '../../core/lesson';
+import { checkLesson, type Finding } from '../../core/composing';
+import { discardParked, type Lesson } from '../../core/lesson';
 import { FindingRow } from './finding-row';
 import { useAtWork } from './session';
 

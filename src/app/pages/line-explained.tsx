@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
-import { explainPiece, type InstrumentSettings, type LinePiece, type LineSheet } from '../../core/lesson';
+import { explainPiece } from '../../core/composing';
+import type { InstrumentSettings, LinePiece, LineSheet } from '../../core/lesson';
 import { whenIdle } from './hooks';
 
 interface LineExplainedProps {

@@ -2,12 +2,16 @@ import { useMemo } from 'react';
 import type { HandoutSettings, InstrumentSettings, LinePiece, LineSheet } from '../../core/lesson';
 import { chordsOf, describeBar, describePiece, describeScore } from './describe';
 import { Later, laterPart } from './later';
-import { LineExplained } from './line-explained';
 import { PieceHead, type PlaceOnSheet } from './piece-head';
 import { ScoreFigure } from './score-figure';
 import type { BarButton } from './score-system';
 import { useAtWork, useEditor } from './session';
 import { ShapesFold } from './shapes-fold';
+
+const EXPLAINED = laterPart(
+  'What the line teaches',
+  async () => (await import('./line-explained')).LineExplained,
+);
 
 const DRAWER = laterPart('The drawer of ideas', async () => (await import('./idea-drawer')).IdeaDrawer);
 
@@ -100,7 +104,7 @@ export function LinePieceView({
           }}
         />
       )}
-      {sheet.bars.length > 0 && <LineExplained piece={piece} sheet={sheet} instrument={instrument} />}
+      {sheet.bars.length > 0 && <Later part={EXPLAINED} given={{ piece, sheet, instrument }} />}
       {atHand && <ShapesFold piece={piece} sheet={sheet} />}
     </section>
   );

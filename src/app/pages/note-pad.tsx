@@ -6,7 +6,6 @@ import { ChartField } from './chart-field';
 import { HandPad } from './hand-pad';
 import { HandoutChoices } from './handout-choices';
 import { Later, laterPart } from './later';
-import { LessonCheck } from './lesson-check';
 import { Remarks } from './remarks';
 import { useAtWork, useEditor, useLesson } from './session';
 import { Transpose } from './transpose';
@@ -19,6 +18,8 @@ interface NotePadProps {
   /** Whether it lies over the sheet and takes the focus when it opens. */
   readonly overSheet: boolean;
 }
+
+const CHECK = laterPart('The lesson check', async () => (await import('./lesson-check')).LessonCheck);
 
 const TAKES = laterPart('The list of takes', async () => (await import('./takes')).Takes);
 
@@ -74,10 +75,14 @@ export function NotePad({ settled, onClose, overSheet }: NotePadProps) {
               <p className="pad__hint">With a chart written, its line can be composed.</p>
             ) : (
               <>
-                <button type="button" className="button button--main" onClick={compose(session.composeLine)}>
+                <button
+                  type="button"
+                  className="button button--main"
+                  onClick={compose(() => void session.composeLine())}
+                >
                   Compose line
                 </button>
-                <button type="button" className="button" onClick={compose(session.anotherTake)}>
+                <button type="button" className="button" onClick={compose(() => void session.anotherTake())}>
                   Another take
                 </button>
               </>
@@ -89,7 +94,7 @@ export function NotePad({ settled, onClose, overSheet }: NotePadProps) {
       ) : (
         <p>This lesson has no line yet: add one under the sheet.</p>
       )}
-      <LessonCheck lesson={settled} />
+      <Later part={CHECK} given={{ lesson: settled }} />
       <HandoutChoices />
     </aside>
   );

@@ -1,12 +1,6 @@
 import { useMemo } from 'react';
-import {
-  forgetTake,
-  type LinePiece,
-  type LineSheet,
-  type RankedTake,
-  rankTakes,
-  recallTake,
-} from '../../core/lesson';
+import { type RankedTake, rankTakes, recallTake } from '../../core/composing';
+import { forgetTake, type LinePiece, type LineSheet } from '../../core/lesson';
 import { useAtWork, useLesson } from './session';
 
 interface TakesProps {
@@ -28,7 +22,7 @@ export function Takes({ piece, sheet }: TakesProps) {
           <TakeRow key={each.take.id} pieceId={piece.id} ranked={each} place={index + 1} />
         ))}
       </ul>
-      <button type="button" className="word" onClick={session.severalTakes}>
+      <button type="button" className="word" onClick={() => void session.severalTakes()}>
         Compose several to compare
       </button>
     </details>

@@ -1,14 +1,11 @@
+import type { Composition } from '../../core/composing';
 import {
-  type Composition,
-  anotherTake as composeAnotherTake,
-  composePiece,
   describeLessonProblem,
   type Lesson,
   newLesson,
   parseLesson,
   SAMPLE_TITLES,
   sampleLesson,
-  severalTakes,
 } from '../../core/lesson';
 import type { LessonStorage } from '../storage';
 import { startAutosave, type WatchLeaving, watchPage } from './autosave';
@@ -26,6 +23,11 @@ const freshLessonId = (): string =>
 
 const NOT_OPENED =
   'The lesson at hand could not be saved on this device, so nothing was opened. Save it as a file first (Export, Lesson file).';
+
+const NO_COMPOSER =
+  'The composer could not be loaded, so the line is as it was. Check that the page is still reachable and try again.';
+
+type Composer = typeof import('../../core/composing');
 
 /** How an untouched sample is noted as open; a lesson is noted by its id, and no id is of this form. */
 const sampleMark = (index: number): string => `sample ${index}`;
@@ -95,9 +97,18 @@ export async function startSession(storage: LessonStorage, watchLeaving: WatchLe
     return true;
   };
 
-  const compose = (label: string, work: (lesson: Lesson, pieceId: string) => Composition): void => {
+  /** The composer is fetched when the page is at rest, or when it is first asked. */
+  const compose = async (
+    label: string,
+    work: (composer: Composer, lesson: Lesson, pieceId: string) => Composition,
+  ): Promise<void> => {
+    const composer = await import('../../core/composing').catch(() => null);
+    if (composer === null) {
+      editor.setState({ notice: NO_COMPOSER });
+      return;
+    }
     const { pieceId } = editor.getState();
-    const composition = work(lessons.getState().lesson, pieceId);
+    const composition = work(composer, lessons.getState().lesson, pieceId);
     lessons.change(() => composition.lesson, { label });
     editor.setState({ remarks: composition.remarks });
   };
@@ -106,10 +117,11 @@ export async function startSession(storage: LessonStorage, watchLeaving: WatchLe
     lessons,
     editor,
     storage,
-    composeLine: () => compose('compose line', composePiece),
-    anotherTake: () => compose('another take', composeAnotherTake),
+    composeLine: () => compose('compose line', (composer, ...piece) => composer.composePiece(...piece)),
+    anotherTake: () => compose('another take', (composer, ...piece) => composer.anotherTake(...piece)),
     /** Composes several takes to compare; the line stays. */
-    severalTakes: () => compose('compose several takes', severalTakes),
+    severalTakes: () =>
+      compose('compose several takes', (composer, ...piece) => composer.severalTakes(...piece)),
     choosePiece: (pieceId: string) => editor.setState({ pieceId, bar: null, remarks: [] }),
     /** Opens the ideas of a written bar (index from 0); null closes them. */
     chooseBar: (pieceId: string, bar: number | null) => editor.setState({ pieceId, bar }),

@@ -1,15 +1,14 @@
-export { type AimReading, aimWords } from './aim-words';
-export { aimFor, type Say, sayOf } from './aims';
+export { type AimReading, aimWords, percent, rangeWords } from './aim-words';
+export { aimFor, aimsAt, type Say, sayOf } from './aims';
 export { CAUTIONS, CAUTIONS_HEADING } from './cautions';
-export { checkLesson, type Finding } from './check';
 export { type ChordOnNeck, chordsOnNeck } from './chords-on-neck';
-export { setAim, setSectionAim } from './commands/aims';
+export { setAim, setSectionAim, withAim } from './commands/aims';
+export { keepBar, takeIdea } from './commands/bar-notes';
 export { type ChartBarEdit, editChartBar, typedChord } from './commands/bars';
 export { discardParked, setChartText, setKey, setMetre, takeSuggestion } from './commands/chart';
-export { type Composition, composePiece, keepBar, takeIdea } from './commands/compose';
-export { type BarRange, clearPins, keepPosition, setPins } from './commands/hand';
+export { type BarRange, changeBars, clearPins, keepPosition, setPins } from './commands/hand';
 export { leaveOut } from './commands/handout';
-export { linePiece } from './commands/piece';
+export { changeLine, linePiece } from './commands/piece';
 export { addPiece, copyPiece, movePiece, removePiece, renamePiece, setBlankBars } from './commands/pieces';
 export {
   removeLogo,
@@ -27,18 +26,18 @@ export {
   setTitle,
   TEMPO_RANGE,
 } from './commands/settings';
-export { anotherTake, forgetTake, MOST_TAKES, recallTake, severalTakes } from './commands/takes';
+export { forgetTake, MOST_TAKES } from './commands/takes';
 export { transposeLesson, transposeTo } from './commands/transpose';
 export * from './count';
 export { newBlankPiece, newLesson, newLinePiece } from './create';
 export { describeLessonProblem, type LessonProblem, parseLesson, printLesson, readLesson } from './file';
-export { type NotePlace, playingHand } from './fingering';
+export { levelFret, type NotePlace, playingHand } from './fingering';
 export { type HandLine, handLine, type Passage, pinPlace, type WayToPlay, waysToPlay } from './hand';
-export type { Repair } from './hand-check';
-export { explainPiece, ideaOfferFor, ideasFor } from './ideas';
+export { isHeld } from './held';
+export { freshIds } from './identity';
 export * from './playing';
+export { lineRequest, readPiece } from './request';
 export { SAMPLE_TITLES, sampleLesson } from './samples';
 export { deriveSheet, deriveSheets } from './sheet';
 export * from './sheet-types';
-export { type RankedTake, rankTakes } from './take-words';
 export * from './types';

@@ -3,7 +3,7 @@ import type { Chart, ChartBar, ChartProblem } from '../chart';
 
 import type { Feel } from '../feel';
 import type { FingeredNote, Fingering, Instrument } from '../fretboard';
-import type { BarAnalysis, MusicFinding } from '../line';
+import type { BarAnalysis } from '../line';
 import type { Key, KeyGuess, Naming } from '../theory';
 import type { Count } from './count';
 
@@ -44,8 +44,6 @@ export interface LineSheet {
   readonly instrument: Instrument;
   readonly bars: readonly SheetBar[];
   readonly fingering: Fingering;
-  /** What a careful colleague would point out about the music of the line. */
-  readonly findings: readonly MusicFinding[];
 }
 
 /** Empty bars on staff and tab. */

@@ -1,5 +1,5 @@
 import { feelById } from '../feel';
-import { analyseLine, musicFindings } from '../line';
+import { analyseLine } from '../line';
 import type { Naming } from '../theory';
 import { barsInPosition } from './aims';
 import { fingerBars, lineContext, playingHand, strikeNotes } from './fingering';
@@ -49,7 +49,6 @@ function deriveLine(piece: LinePiece, settings: InstrumentSettings): LineSheet {
     instrument: request.instrument,
     bars,
     fingering: fingering.whole,
-    findings: musicFindings(request, notes),
   };
 }
 

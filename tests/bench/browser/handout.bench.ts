@@ -16,7 +16,8 @@ async function firstPdf(prepared: boolean): Promise<void> {
   const page = await context.newPage();
   await page.goto(inject('site').bench);
   const milliseconds = await page.evaluate(async (prepared) => {
-    const { composePiece, deriveSheets, newLesson, setChartText } = await window.rooms.lesson();
+    const { deriveSheets, newLesson, setChartText } = await window.rooms.lesson();
+    const { composePiece } = await window.rooms.composing();
     const { buildHandout, handoutPdf, preparePdf } = await window.rooms.handout();
     const fresh = newLesson('bench', 'Bench');
     const id = fresh.pieces[0]?.id ?? '';

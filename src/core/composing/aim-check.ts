@@ -1,6 +1,28 @@
 import { type Fret, fret, midiNumber } from '../base';
 import { romanNumeral } from '../fretboard';
 import {
+  type AimReading,
+  type AimTerms,
+  type AimWhere,
+  aimFor,
+  aimsAt,
+  aimWords,
+  changeLine,
+  type InstrumentSettings,
+  type Lesson,
+  type LessonAim,
+  type LineBar,
+  type LinePiece,
+  type LineSheet,
+  lineRequest,
+  percent,
+  rangeWords,
+  sayOf,
+  setAim,
+  takeIdea,
+  withAim,
+} from '../lesson';
+import {
   type Aim,
   type AimMiss,
   type AimTerm,
@@ -10,16 +32,8 @@ import {
   type LineNotes,
   type Technique,
 } from '../line';
-import { type AimReading, aimWords, percent, rangeWords } from './aim-words';
-import { aimFor, aimsAt, sayOf } from './aims';
-import { setAim, withAim } from './commands/aims';
-import { takeIdea } from './commands/compose';
-import { changeLine } from './commands/piece';
 import type { Repair } from './hand-check';
 import { likeness } from './ideas';
-import { lineRequest } from './request';
-import type { LineSheet } from './sheet-types';
-import type { AimTerms, AimWhere, InstrumentSettings, Lesson, LessonAim, LineBar, LinePiece } from './types';
 
 /** An aim that the line does not keep, with its place. */
 export interface AimFinding {

@@ -1,9 +1,7 @@
+import { deriveSheet, type Lesson, type LinePiece, type LineSheet } from '../lesson';
 import { checkAims } from './aim-check';
 import { checkHand, type Repair } from './hand-check';
 import { checkMusic } from './music-check';
-import { deriveSheet } from './sheet';
-import type { LineSheet } from './sheet-types';
-import type { Lesson, LinePiece } from './types';
 
 /** Something a careful colleague would point out about a lesson. */
 export interface Finding {

@@ -1,10 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { fret, midiNumber, ticks } from '../../src/core/base';
+import { checkLesson, composePiece, type Finding } from '../../src/core/composing';
 import {
   type AimTerms,
-  checkLesson,
-  composePiece,
-  type Finding,
   type Lesson,
   linePiece,
   newLesson,

@@ -1,8 +1,14 @@
-import { type ComposedLine, type ComposeRequest, composeLine, type Idea } from '../../line';
-import { isHeld } from '../held';
-import { lineRequest, readPiece } from '../request';
-import type { Lesson, LineBar, LinePiece } from '../types';
-import { changeLine, linePiece } from './piece';
+import {
+  changeLine,
+  isHeld,
+  type Lesson,
+  type LineBar,
+  type LinePiece,
+  linePiece,
+  lineRequest,
+  readPiece,
+} from '../lesson';
+import { type ComposedLine, type ComposeRequest, composeLine } from '../line';
 
 /** A lesson with a newly composed line, and what the composer has to say about it. */
 export interface Composition {
@@ -44,25 +50,3 @@ export function composePiece(lesson: Lesson, pieceId: string): Composition {
     remarks: line.remarks,
   };
 }
-
-function changeBar(
-  lesson: Lesson,
-  pieceId: string,
-  barIndex: number,
-  change: (bar: LineBar) => LineBar,
-): Lesson {
-  return changeLine(lesson, pieceId, (piece) => {
-    const bar = piece.bars[barIndex];
-    return bar === undefined
-      ? piece
-      : { ...piece, bars: piece.bars.map((each, index) => (index === barIndex ? change(each) : each)) };
-  });
-}
-
-/** Puts an idea into a written bar (index from 0). */
-export const takeIdea = (lesson: Lesson, pieceId: string, barIndex: number, idea: Idea): Lesson =>
-  changeBar(lesson, pieceId, barIndex, (bar) => ({ ...bar, notes: idea.notes, origin: 'idea' }));
-
-/** Protects a written bar (index from 0) from being composed again, or frees it. */
-export const keepBar = (lesson: Lesson, pieceId: string, barIndex: number, kept: boolean): Lesson =>
-  changeBar(lesson, pieceId, barIndex, (bar) => ({ ...bar, kept }));

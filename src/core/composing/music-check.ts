@@ -1,5 +1,16 @@
 import { feelById } from '../feel';
 import {
+  changeBars,
+  type InstrumentSettings,
+  type LinePiece,
+  type LineSheet,
+  lineRequest,
+  setTempo,
+  takeIdea,
+  toldTempo,
+  transposeTo,
+} from '../lesson';
+import {
   barBreaches,
   type Idea,
   ideasForBar,
@@ -10,16 +21,8 @@ import {
   musicFindings,
 } from '../line';
 import { ALL_KEYS, describeKeyIn, keySignature, transpositionTo } from '../theory';
-import { takeIdea } from './commands/compose';
-import { changeBars } from './commands/hand';
-import { setTempo } from './commands/settings';
-import { transposeTo } from './commands/transpose';
-import { toldTempo } from './count';
 import type { Repair } from './hand-check';
 import { likeness } from './ideas';
-import { lineRequest } from './request';
-import type { LineSheet } from './sheet-types';
-import type { InstrumentSettings, LinePiece } from './types';
 
 /** Something about the music of a line, with its place and the way out. */
 export interface MusicCheck {
@@ -28,14 +31,31 @@ export interface MusicCheck {
   readonly repair: () => Repair | null;
 }
 
+/** A sheet never changes in place, so what was found once stays true. */
+const known = new WeakMap<LineSheet, readonly MusicFinding[]>();
+
+function findingsOf(
+  piece: LinePiece,
+  sheet: LineSheet,
+  settings: InstrumentSettings,
+): readonly MusicFinding[] {
+  const before = known.get(sheet);
+  if (before !== undefined) return before;
+  const notes = sheet.bars.map((bar) => bar.notes.map(({ note }) => note));
+  const found = musicFindings(lineRequest(piece, sheet.chart, sheet.key, settings), notes);
+  known.set(sheet, found);
+  return found;
+}
+
 /** What is to be pointed out about the music of a line, with the change that mends it where there is one. */
 export function checkMusic(
   piece: LinePiece,
   sheet: LineSheet,
   settings: InstrumentSettings,
 ): readonly MusicCheck[] {
+  const found = findingsOf(piece, sheet, settings);
   // What lies too far up the neck is the hand's to say, who knows where it is played.
-  return sheet.findings
+  return found
     .filter(({ kind }) => kind !== 'fret')
     .map((finding) => ({
       bar: finding.bar,

@@ -1,10 +1,7 @@
 import type { LineNote } from '../base';
 import { midiOf } from '../base';
+import { deriveSheet, type InstrumentSettings, type LinePiece, type LineSheet, lineRequest } from '../lesson';
 import { explainLine, type Idea, type IdeaOffer, ideaOffer } from '../line';
-import { lineRequest } from './request';
-import { deriveSheet } from './sheet';
-import type { LineSheet } from './sheet-types';
-import type { InstrumentSettings, LinePiece } from './types';
 
 /**
  * The ideas for one written bar (index from 0) in the line as it stands, the best first; where there are none or

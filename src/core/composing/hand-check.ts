@@ -1,13 +1,24 @@
 import { beatTicks, type Fret, type LineNote, type Metre, type Ticks, ticks } from '../base';
 import { type PlayingFinding, type PlayingRepair, playingFindings, repairFor } from '../fretboard';
+import {
+  changeBars,
+  type HandLine,
+  handLine,
+  type InstrumentSettings,
+  keepPosition,
+  type Lesson,
+  type LinePiece,
+  levelFret,
+  type NotePlace,
+  setHand,
+  setLevel,
+  setPins,
+  setTempo,
+  TEMPO_RANGE,
+  tempoWords,
+} from '../lesson';
 import type { Level } from '../line';
 import { formatPitch, transposePitch } from '../theory';
-import { changeBars, keepPosition, setPins } from './commands/hand';
-import { setHand, setLevel, setTempo, TEMPO_RANGE } from './commands/settings';
-import { tempoWords } from './count';
-import { levelFret, type NotePlace } from './fingering';
-import { type HandLine, handLine } from './hand';
-import type { InstrumentSettings, Lesson, LinePiece } from './types';
 
 /** A change that mends a finding in one step. */
 export interface Repair {

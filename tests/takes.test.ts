@@ -2,9 +2,14 @@ import { describe, expect, it } from 'vitest';
 import {
   anotherTake,
   composePiece,
+  ideasFor,
+  rankTakes,
+  recallTake,
+  severalTakes,
+} from '../../src/core/composing';
+import {
   deriveSheet,
   forgetTake,
-  ideasFor,
   keepBar,
   type Lesson,
   type LinePiece,
@@ -13,11 +18,8 @@ import {
   newLesson,
   parseLesson,
   printLesson,
-  rankTakes,
-  recallTake,
   setChartText,
   setLevel,
-  severalTakes,
   takeIdea,
   transposeTo,
 } from '../../src/core/lesson';

@@ -1,9 +1,13 @@
 import { barTicks, midiOf } from '../base';
+import {
+  type InstrumentSettings,
+  type LinePiece,
+  type LineSheet,
+  lineRequest,
+  type StoredTake,
+} from '../lesson';
 import { analyseLine, type LineNotes } from '../line';
-import { isInLine } from './commands/takes';
-import { lineRequest } from './request';
-import type { LineSheet } from './sheet-types';
-import type { InstrumentSettings, LinePiece, StoredTake } from './types';
+import { isInLine } from './takes';
 
 /** A take in the list of takes. */
 export interface RankedTake {
