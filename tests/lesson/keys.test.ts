@@ -14,6 +14,7 @@ import {
   setChartText,
   setKey,
   setNoteNames,
+  writeSectionKey,
 } from '../../src/core/lesson';
 import { describeKey } from '../../src/core/theory';
 import { key } from '../theory/read';
@@ -51,6 +52,27 @@ describe('the key of a piece', () => {
     const lesson = lessonWith('(key: D) | G | A |\n(key: Bm) | Bm | F#m |');
     expect(keysOf(lesson)).toEqual(['D major', 'D major', 'B minor', 'B minor']);
     expect(describeKey(sheetOf(lesson).key)).toBe('D major');
+  });
+
+  it('of a section that is clearly another than the teacher chose is offered, and written in the chart', () => {
+    const chosen = setKey(lessonWith(`${TWO_KEYS}\nEnd:\n| C | F | G7 | C |`), PIECE, key('C'));
+    const [offer, ...others] = sheetOf(chosen).otherKeys;
+    expect(others).toEqual([]);
+    expect(offer && [offer.section, describeKey(offer.key)]).toEqual([1, 'E major']);
+    const written = writeSectionKey(chosen, PIECE, 1, key('E'));
+    expect(keysOf(written).join()).toBe(
+      [4, 4, 4].map((_, at) => Array(4).fill(['C', 'E', 'C'][at] + ' major')).join(),
+    );
+    expect(sheetOf(written).otherKeys).toEqual([]);
+    expect(linePiece(written, PIECE)?.bars).toEqual(linePiece(chosen, PIECE)?.bars);
+  });
+
+  it('after a section with a key of its own comes back where a section is used again by its name', () => {
+    const chosen = setKey(lessonWith(`${TWO_KEYS}\nVerse`), PIECE, key('C'));
+    const written = writeSectionKey(chosen, PIECE, 1, key('E'));
+    expect(sheetOf(written).problems).toEqual([]);
+    expect(keysOf(written).slice(4, 8)).toEqual(Array(4).fill('E major'));
+    expect(keysOf(written).slice(8)).toEqual(Array(4).fill('C major'));
   });
 
   it('gives each chord its numeral in the key of its section', () => {

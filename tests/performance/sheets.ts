@@ -73,6 +73,7 @@ export function sheetOf(text: SheetText): LineSheet {
     problems,
     key: { tonic: { letter: 'C', alteration: 0 }, mode: 'major' },
     keyGuesses: [],
+    otherKeys: [],
     metre,
     tempo: bpm(text.tempo ?? 120),
     feel: feelById(text.feel ?? 'early-ska'),

@@ -16,7 +16,7 @@ import {
   describeKeyIn,
   describeSignature,
   formatChordIn,
-  formatName,
+  formatNameIn,
   type Key,
   keyNames,
   sameKey,
@@ -171,7 +171,7 @@ export function countOf(start: number, metre: Metre): string {
 /** A string (1 is the highest) by the name of its open note: `E♭`; '' where the instrument has none. */
 export function stringName(sheet: LineSheet, string: number): string {
   const open = sheet.instrument.openStrings[string - 1];
-  return open === undefined ? '' : formatName(open);
+  return open === undefined ? '' : formatNameIn(sheet.noteNames ?? 'letters', open);
 }
 
 /** What a bar holds, for someone who does not see the staff. */

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { chordFunctions } from '../../core/chart';
-import { type LinePiece, type LineSheet, setKey } from '../../core/lesson';
+import { type LinePiece, type LineSheet, setKey, writeSectionKey } from '../../core/lesson';
 import { describeKey, describeKeyIn, sameKey } from '../../core/theory';
 import { useAtWork } from './session';
 
@@ -14,6 +14,7 @@ export function Harmony({ piece, sheet }: HarmonyProps) {
   return (
     <>
       <KeyFound piece={piece} sheet={sheet} />
+      <OtherKeys piece={piece} sheet={sheet} />
       <ChordsAtWork sheet={sheet} />
     </>
   );
@@ -50,6 +51,35 @@ function KeyFound({ piece, sheet }: HarmonyProps) {
       )}
     </p>
   );
+}
+
+/** Sections that sound in another key than the one the teacher chose, to be written into the chart in a click. */
+function OtherKeys({ piece, sheet }: HarmonyProps) {
+  const { session } = useAtWork();
+  const naming = sheet.noteNames ?? 'letters';
+  return sheet.otherKeys.map(({ section, key }) => {
+    const { name = null, start = 0 } = sheet.chart.sections[section] ?? {};
+    const place = name ?? `The part from bar ${sheet.chart.bars[start]?.number ?? 1} on`;
+    const named = describeKeyIn(naming, key);
+    return (
+      <p className="harmony" key={section}>
+        {place} sounds like {named}:{' '}
+        <button
+          type="button"
+          className="word"
+          aria-label={`Write ${named} over ${name ?? 'this part'}`}
+          onClick={() =>
+            session.lessons.change((lesson) => writeSectionKey(lesson, piece.id, section, key), {
+              label: `write ${named} over a section`,
+            })
+          }
+        >
+          write it in the chart
+        </button>
+        .
+      </p>
+    );
+  });
 }
 
 interface AtWorkChord {

@@ -13,7 +13,6 @@ import {
   degreeOf,
   formatChordIn,
   formatDegree,
-  formatName,
   formatNameIn,
   type Key,
   type Naming,
@@ -100,7 +99,7 @@ export function octavesOf(
   return shapes.map((shape, index): NeckView => {
     const root = shape.notes[0];
     const string = root && sheet.instrument.openStrings[root.string - 1];
-    const from = string === undefined ? '' : ` from the ${formatName(string)} string`;
+    const from = string === undefined ? '' : ` from the ${formatNameIn(namingOf(sheet), string)} string`;
     const where = `in position ${romanNumeral(shape.position)}${from}`;
     return {
       id: `octave of ${id} ${index}`,

@@ -50,11 +50,15 @@ function guessesOf(chords: readonly WeightedChord[]): readonly KeyGuess[] {
 
 /**
  * Finds the key of a chart and those of its sections. A key that the chart names with a directive stands; a
- * section without one has the chart's key unless it is four bars or longer and clearly in another.
+ * section without one has the chart's key (`home` where the teacher chose it) unless it is four bars or longer and
+ * clearly in another.
  */
-export function findChartKeys(chart: Chart, options: KeyFindingOptions = {}): ChartKeys {
+export function findChartKeys(
+  chart: Chart,
+  options: KeyFindingOptions & { readonly home?: Key } = {},
+): ChartKeys {
   const guesses = findKey(weightedChords(chart.bars), options);
-  const whole = guesses[0]?.key ?? null;
+  const whole = options.home ?? guesses[0]?.key ?? null;
   const sections = chart.sections.map((section) => {
     const bars = chart.bars.slice(section.start, section.start + section.length);
     const named = bars[0]?.key;

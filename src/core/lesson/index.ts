@@ -5,7 +5,14 @@ export { type ChordOnNeck, chordsOnNeck } from './chords-on-neck';
 export { setAim, setSectionAim, withAim } from './commands/aims';
 export { keepBar, takeIdea } from './commands/bar-notes';
 export { type ChartBarEdit, editChartBar, typedChord } from './commands/bars';
-export { discardParked, setChartText, setKey, setMetre, takeSuggestion } from './commands/chart';
+export {
+  discardParked,
+  setChartText,
+  setKey,
+  setMetre,
+  takeSuggestion,
+  writeSectionKey,
+} from './commands/chart';
 export { type BarRange, changeBars, clearPins, keepPosition, setPins } from './commands/hand';
 export { leaveOut } from './commands/handout';
 export { changeLine, linePiece } from './commands/piece';

@@ -25,6 +25,8 @@ export interface PieceChart {
   /** The key at the beginning: the one the chart names there, else the teacher's, else the one that is found. */
   readonly key: Key;
   readonly keyGuesses: readonly KeyGuess[];
+  /** The key that the chords of each section tell, where the teacher chose one for the piece too. */
+  readonly sectionKeys: readonly (Key | null)[];
 }
 
 /** The notes the teacher put there; a line that the program wrote would only repeat the key it was written in. */
@@ -39,13 +41,16 @@ const ownNotes = (piece: LinePiece): readonly WeightedNote[] =>
  */
 export function readPiece(piece: LinePiece): PieceChart {
   const { chart, problems } = parseChart(piece.chartText, piece.metre, piece.key);
-  const { guesses, sections } = findChartKeys(chart, { notes: ownNotes(piece) });
+  const { guesses, sections } = findChartKeys(chart, {
+    notes: ownNotes(piece),
+    ...(piece.key === null ? {} : { home: piece.key }),
+  });
   const key = chart.bars[0]?.key ?? piece.key ?? sections[0] ?? guesses[0]?.key ?? KEY_WITHOUT_CHORDS;
   const bars = chart.bars.map((bar) => {
     const own = bar.key ?? (piece.key === null ? sections[bar.section] : null) ?? key;
     return sameKey(own, bar.key ?? key) ? bar : { ...bar, key: own };
   });
-  return { chart: { ...chart, bars }, problems, key, keyGuesses: guesses };
+  return { chart: { ...chart, bars }, problems, key, keyGuesses: guesses, sectionKeys: sections };
 }
 
 /** Everything about a piece that shapes its line. */

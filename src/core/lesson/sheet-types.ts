@@ -36,6 +36,8 @@ export interface LineSheet {
   readonly noteNames?: Naming;
   /** The best guesses from the chords and the teacher's own notes, the best first; empty without either. */
   readonly keyGuesses: readonly KeyGuess[];
+  /** Sections whose chords are clearly in another key than the one they are read in, which the teacher chose. */
+  readonly otherKeys: readonly { readonly section: number; readonly key: Key }[];
   readonly metre: Metre;
   readonly tempo: Bpm;
   /** How the teacher wants the tempo told; the feel's own way when left out. */

@@ -1,6 +1,6 @@
 import { feelById } from '../feel';
 import { analyseLine } from '../line';
-import type { Naming } from '../theory';
+import { type Naming, sameKey } from '../theory';
 import { barsInPosition } from './aims';
 import { fingerBars, lineContext, playingHand, strikeNotes } from './fingering';
 import { isHeld } from './held';
@@ -9,7 +9,7 @@ import type { BlankSheet, LineSheet, Sheet, SheetBar } from './sheet-types';
 import type { BlankPiece, InstrumentSettings, Lesson, LinePiece, Piece } from './types';
 
 function deriveLine(piece: LinePiece, settings: InstrumentSettings): LineSheet {
-  const { chart, problems, key, keyGuesses } = readPiece(piece);
+  const { chart, problems, key, keyGuesses, sectionKeys } = readPiece(piece);
   const request = lineRequest(piece, chart, key, settings);
   const notes = chart.bars.map((_, index) => piece.bars[index]?.notes ?? []);
   const struck = strikeNotes(chart, barsInPosition(piece, chart));
@@ -42,6 +42,11 @@ function deriveLine(piece: LinePiece, settings: InstrumentSettings): LineSheet {
     problems,
     key,
     keyGuesses,
+    otherKeys: chart.sections.flatMap(({ start, again }, section) => {
+      const found = sectionKeys[section] ?? null;
+      const read = chart.bars[start]?.key ?? key;
+      return again || found === null || sameKey(found, read) ? [] : [{ section, key: found }];
+    }),
     metre: piece.metre,
     tempo: piece.tempo,
     ...(piece.count === undefined ? {} : { count: piece.count }),
