@@ -61,7 +61,7 @@ describe('the key of a piece', () => {
     expect(offer && [offer.section, describeKey(offer.key)]).toEqual([1, 'E major']);
     const written = writeSectionKey(chosen, PIECE, 1, key('E'));
     expect(keysOf(written).join()).toBe(
-      [4, 4, 4].map((_, at) => Array(4).fill(['C', 'E', 'C'][at] + ' major')).join(),
+      [4, 4, 4].map((_, at) => Array(4).fill(`${['C', 'E', 'C'][at]} major`)).join(),
     );
     expect(sheetOf(written).otherKeys).toEqual([]);
     expect(linePiece(written, PIECE)?.bars).toEqual(linePiece(chosen, PIECE)?.bars);
