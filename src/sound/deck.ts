@@ -9,8 +9,8 @@ import type { Mix } from './types';
 const SWITCH = 0.02;
 const STOP = 0.006;
 
-/** Milliseconds after a cut in which the audio thread has surely come past it. */
-const PAST_CUT = 200;
+/** Seconds after a cut in which the audio thread has surely come past it. */
+const PAST_CUT = 0.2;
 
 /** Decibels at which a part that is switched off stands: nothing that could be heard. */
 const OFF = -120;
@@ -138,7 +138,8 @@ export function createDeck({ tone, context }: Audio, mix: Mix): Deck {
         // Not by stopping the players: a player that is told to stop while it sounds can lose the run of samples
         // that the audio thread was about to take, and is late from then on.
         gate.gain.setValueAtTime(0, sample / sampleRate);
-        setTimeout(drop, (sample / sampleRate - context.currentTime) * 1000 + PAST_CUT);
+        // By the device's time, behind which the page's own timers run ahead on a laden machine.
+        context.setTimeout(drop, sample / sampleRate - context.currentTime + PAST_CUT);
       },
     };
   };
