@@ -45,7 +45,7 @@ export function termsAt(piece: LinePiece, place: AimPlace): AimTerms {
   return terms;
 }
 
-export const readingOf = (sheet: LineSheet): AimReading => ({
+const readingOf = (sheet: LineSheet): AimReading => ({
   key: sheet.key,
   naming: sheet.noteNames ?? 'letters',
 });
