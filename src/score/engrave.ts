@@ -17,7 +17,7 @@ const WIDEST = 40;
 
 /** Lays a piece out; see `layoutScore`. */
 export function engrave(sheet: Sheet, options: ScoreOptions): ScoreLayout {
-  const content = contentOf(sheet);
+  const content = contentOf(sheet, options.numerals === true);
   const plain = styleOf(options, 1);
   const measured = content.bars.map((bar) => measureBar(bar, plain));
   const shrink = shrinkFor(content, measured, plain);

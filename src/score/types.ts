@@ -10,6 +10,8 @@ export interface ScoreOptions {
   readonly fingers: boolean;
   /** A row of counting (`1 & 2 &`) under the tab. */
   readonly counting: boolean;
+  /** A row of the chords' Roman numerals (`I vi V7/IV`) under the tab; none when left out. */
+  readonly numerals?: boolean;
   /** Roman numerals over the notes where the hand takes another position; none when left out. */
   readonly positions?: boolean;
   /** Both staff and tab when left out. */
@@ -115,6 +117,7 @@ export type InkRole =
   | 'repeat-count'
   | 'feel'
   | 'degree'
+  | 'numeral'
   | 'finger'
   | 'counting'
   | 'position'

@@ -11,6 +11,7 @@ const TEXTS: ReadonlySet<InkRole> = new Set([
   'repeat-count',
   'feel',
   'degree',
+  'numeral',
   'finger',
   'counting',
   'row-name',
@@ -83,10 +84,10 @@ function clipped(system: SystemLayout): readonly string[] {
 }
 
 const WIDTHS = [230, 340, 700, 1000];
-const ALL_ROWS = { degrees: true, fingers: true, counting: true, positions: true };
+const ALL_ROWS = { degrees: true, fingers: true, counting: true, numerals: true, positions: true };
 const ROWS: readonly Partial<ScoreOptions>[] = [
   ALL_ROWS,
-  { degrees: false, fingers: false, counting: false },
+  { degrees: false, fingers: false, counting: false, numerals: false },
   { ...ALL_ROWS, parts: 'tab' },
 ];
 

@@ -88,3 +88,38 @@ test('the name of the feel can be left out of an excerpt', () => {
   expect(feel({ feel: false })).toEqual([]);
   expect(feel({}).length).toBe(1);
 });
+
+describe("the chords' numerals", () => {
+  // A dominant of another degree has a stroke, a borrowed chord a flat: common practice, no source.
+  const sheet = sheetOf({
+    key: 'C',
+    chart: '| C A7 | Dm C7 | F Ab | % G7 |',
+    notes: 'C2/4 | D2/4 | F2/4 | G2/4',
+  });
+  const numerals = (options: Partial<ScoreOptions>) =>
+    engrave(sheet, { ...OPTIONS, ...options }).systems.flatMap(({ ink }) =>
+      ink.flatMap((one) => (one.kind === 'text' && one.role === 'numeral' ? [one] : [])),
+    );
+
+  test('name what each chord is in its key, once a change', () => {
+    expect(numerals({ numerals: true }).map(({ text }) => text)).toEqual([
+      'I',
+      'V7/ii',
+      'ii',
+      'V7/IV',
+      'IV',
+      '♭VI',
+      'V7',
+    ]);
+    expect(numerals({})).toEqual([]);
+  });
+
+  test('stand each under its chord, on one line a system', () => {
+    for (const { ink } of engrave(sheet, { ...OPTIONS, numerals: true }).systems) {
+      const texts = (role: InkRole) =>
+        ink.flatMap((one) => (one.kind === 'text' && one.role === role ? [one] : []));
+      expect(texts('numeral').map(({ x }) => x)).toEqual(texts('chord').map(({ x }) => x));
+      expect(new Set(texts('numeral').map(({ y }) => y)).size).toBe(1);
+    }
+  });
+});

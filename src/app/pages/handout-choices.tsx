@@ -3,7 +3,7 @@ import { CheckField, SelectField } from '../controls';
 import { useAtWork, useLesson } from './session';
 
 interface ChoiceProps {
-  readonly handout: Pick<HandoutSettings, 'degrees' | 'fingers' | 'paper'>;
+  readonly handout: Pick<HandoutSettings, 'degrees' | 'fingers' | 'numerals' | 'paper'>;
   readonly set: (change: Partial<HandoutSettings>) => void;
 }
 
@@ -22,6 +22,12 @@ export function NoteMarks({ handout, set }: ChoiceProps) {
         note="1 to 4, 0 is open"
         checked={handout.fingers}
         onChange={(fingers) => set({ fingers })}
+      />
+      <CheckField
+        label="Chord numerals"
+        note="I vi V7/IV"
+        checked={handout.numerals === true}
+        onChange={(numerals) => set({ numerals })}
       />
     </>
   );

@@ -52,8 +52,8 @@ export function LinePieceView({
     [sheet, atHand],
   );
   const rows = useMemo(
-    () => ({ degrees: handout.degrees, fingers: handout.fingers }),
-    [handout.degrees, handout.fingers],
+    () => ({ degrees: handout.degrees, fingers: handout.fingers, numerals: handout.numerals ?? false }),
+    [handout.degrees, handout.fingers, handout.numerals],
   );
   return (
     <section className={`piece${atHand ? ' piece--at-hand' : ''}`}>

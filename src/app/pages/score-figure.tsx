@@ -1,6 +1,6 @@
 import { type KeyboardEvent, type ReactNode, useEffect, useId, useMemo, useRef, useState } from 'react';
 import type { Sheet } from '../../core/lesson';
-import type { ScoreLayout, SystemLayout } from '../../score';
+import type { ScoreLayout, ScoreOptions, SystemLayout } from '../../score';
 import { gliding, useWidth } from './hooks';
 import { useScore } from './score-ready';
 import { type BarButton, SystemView } from './score-system';
@@ -21,7 +21,7 @@ interface ScoreFigureProps {
   readonly sheet: Sheet;
   readonly name: string;
   readonly description: string;
-  readonly rows: { readonly degrees: boolean; readonly fingers: boolean };
+  readonly rows: Pick<ScoreOptions, 'degrees' | 'fingers' | 'numerals'>;
   /** Null where the bars cannot be chosen. */
   readonly bars: Bars | null;
   /** Drawn to be read from a step away. */

@@ -232,6 +232,7 @@ const handoutSchema = z.object({
   degrees: z.boolean(),
   fingers: z.boolean(),
   counting: z.exactOptional(z.boolean()),
+  numerals: z.exactOptional(z.boolean()),
   positions: z.exactOptional(z.boolean()),
   parts: z.exactOptional(z.enum(['both', 'staff', 'tab'])),
   blocks: z.exactOptional(blocksSchema),

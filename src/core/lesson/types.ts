@@ -135,6 +135,8 @@ export interface HandoutSettings {
   readonly degrees: boolean;
   readonly fingers: boolean;
   readonly counting?: boolean;
+  /** A row of the chords' Roman numerals. */
+  readonly numerals?: boolean;
   /** Roman numerals over the tab where the hand takes another position. */
   readonly positions?: boolean;
   /** Staff, tab or both; both when left out. */

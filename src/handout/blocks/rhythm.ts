@@ -45,6 +45,7 @@ export function rhythmRows(sheet: LineSheet, context: BlockContext): readonly Ro
     fingers: false,
     barsPerSystem: 1,
     measureNumbers: false,
+    numerals: false,
     positions: false,
     parts: settings.parts === 'staff' ? 'staff' : 'both',
     feel: false,

@@ -83,6 +83,7 @@ function contextFor(copy: Copy, spacing: Spacing, tools: Tools, scores: ScoreLay
     fingers: settings.fingers,
     // A tab alone does not say when its notes are played: the counting does.
     counting: settings.counting || settings.parts === 'tab',
+    numerals: settings.numerals,
     positions: settings.positions,
     parts: settings.parts,
     barsPerSystem: sizes.barsPerSystem,

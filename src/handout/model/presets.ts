@@ -10,7 +10,7 @@ export interface HandoutPreset {
   readonly settings: Required<
     Pick<
       HandoutSettings,
-      'blocks' | 'degrees' | 'fingers' | 'counting' | 'positions' | 'parts' | 'print' | 'onePage'
+      'blocks' | 'degrees' | 'fingers' | 'counting' | 'numerals' | 'positions' | 'parts' | 'print' | 'onePage'
     >
   >;
 }
@@ -26,6 +26,7 @@ export const HANDOUT_PRESETS: readonly HandoutPreset[] = [
       degrees: false,
       fingers: true,
       counting: true,
+      numerals: false,
       positions: false,
       parts: 'both',
       print: 'large',
@@ -42,6 +43,7 @@ export const HANDOUT_PRESETS: readonly HandoutPreset[] = [
       degrees: true,
       fingers: true,
       counting: false,
+      numerals: false,
       positions: true,
       parts: 'both',
       print: 'normal',
@@ -58,6 +60,7 @@ export const HANDOUT_PRESETS: readonly HandoutPreset[] = [
       degrees: false,
       fingers: false,
       counting: false,
+      numerals: false,
       positions: false,
       parts: 'staff',
       print: 'normal',
@@ -79,6 +82,7 @@ export function presetOf(settings: HandoutSettings): HandoutPreset | null {
     chosen.degrees === wanted.degrees &&
     chosen.fingers === wanted.fingers &&
     chosen.counting === wanted.counting &&
+    chosen.numerals === wanted.numerals &&
     chosen.positions === wanted.positions &&
     chosen.parts === wanted.parts &&
     chosen.print === wanted.print &&

@@ -16,6 +16,7 @@ export function fullSettings(settings: HandoutSettings): FullSettings {
     degrees: settings.degrees,
     fingers: settings.fingers,
     counting: settings.counting ?? false,
+    numerals: settings.numerals ?? false,
     positions: settings.positions ?? false,
     parts: settings.parts ?? 'both',
     blocks: settings.blocks ?? USUAL_BLOCKS,

@@ -7,7 +7,10 @@ import { outlined } from './outline';
 const SVG = 'http://www.w3.org/2000/svg';
 
 /** What stands under the tab of a picture. */
-export type PictureRows = Pick<ScoreOptions, 'degrees' | 'fingers' | 'counting' | 'positions' | 'parts'>;
+export type PictureRows = Pick<
+  ScoreOptions,
+  'degrees' | 'fingers' | 'counting' | 'numerals' | 'positions' | 'parts'
+>;
 
 /** Bars side by side, and the width that each of them and the clef get, in CSS pixels. */
 const MOST_BARS = 4;
@@ -37,6 +40,8 @@ export async function barsPicture(
     degrees: rows.degrees,
     fingers: rows.fingers,
     counting: rows.counting || rows.parts === 'tab',
+    // What a chord leads to may be cut off from some of the bars, and its numeral would be another.
+    numerals: isWhole && rows.numerals === true,
     positions: rows.positions ?? false,
     parts: rows.parts ?? 'both',
     feel: isWhole,

@@ -136,11 +136,12 @@ function halfTextWidth(event: ContentEvent, { options, sizes }: Style): number {
 }
 
 function chordSpans(content: ContentBar, columns: readonly Column[], style: Style): readonly Span[] {
-  return content.chords.map(({ tick, text }, index): Span => {
+  return content.chords.map(({ tick, text, numeral }, index): Span => {
     const next = content.chords[index + 1];
     const from = columns.findIndex((column) => column.tick === tick);
     const to = next ? columns.findIndex((column) => column.tick === next.tick) : columns.length;
-    const width = textWidth(text, style.sizes.chord, true) + CHORD_CLEARANCE;
+    const below = style.options.numerals ? textWidth(numeral, style.sizes.degree) : 0;
+    const width = Math.max(textWidth(text, style.sizes.chord, true), below) + CHORD_CLEARANCE;
     // The last chord may lean over the bar line as far as the next bar's first chord stays clear.
     return { from, to, width: next ? width : width - CHORD_SHIFT - SPACE / 2 };
   });

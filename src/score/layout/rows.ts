@@ -191,7 +191,7 @@ const ROW_GAP = 6;
 /** Below a tab alone no bracket holds the rows off the frets of its lowest line. */
 const TAB_ALONE_GAP = 4;
 
-/** Fingers, degrees and counting under the tab, one row each. */
+/** Fingers, degrees, counting and the chords' numerals under the tab, one row each. */
 export function marksBelow(tab: readonly Mark[], bars: readonly PlacedBar[], style: Style): readonly Mark[] {
   const { options, sizes } = style;
   const rows: { name: string; texts: readonly Mark[] }[] = [];
@@ -217,6 +217,7 @@ export function marksBelow(tab: readonly Mark[], bars: readonly PlacedBar[], sty
   if (options.fingers) row('finger', 'finger', sizes.finger, eventTexts('finger'));
   if (options.degrees) row('degree', 'degree', sizes.degree, eventTexts('degree'));
   if (options.counting) row('counting', 'count', sizes.counting, (placed) => placed.bar.content.counts);
+  if (options.numerals) rows.push({ name: 'numeral', texts: numeralMarks(bars, style) });
   const apart = options.parts === 'tab' ? TAB_ALONE_GAP : 0;
   let lowest = Math.max(STAFF_HEIGHT, boxOf(tab)?.bottom ?? 0) + apart;
   return rows.flatMap(({ name, texts }) => {
@@ -226,6 +227,20 @@ export function marksBelow(tab: readonly Mark[], bars: readonly PlacedBar[], sty
     lowest = box.bottom + shift;
     return [...texts, ...rowName(name, texts, bars, style)].map((mark) => moveMark(mark, 0, shift));
   });
+}
+
+/** The chords' numerals, each under its chord; one is written again where the same chord comes to mean another thing. */
+function numeralMarks(bars: readonly PlacedBar[], { sizes }: Style): readonly Mark[] {
+  let before = '';
+  return bars.flatMap((placed, index) =>
+    placed.bar.content.chords.flatMap(({ tick, numeral, again }) => {
+      const stands = !again || (index === 0 && tick === 0) || numeral !== before;
+      before = numeral;
+      return stands && numeral !== ''
+        ? [textMark('numeral', numeral, xOfTick(placed, tick) - CHORD_SHIFT, 0, { size: sizes.degree })]
+        : [];
+    }),
+  );
 }
 
 /** The first system says what each row is, where its left margin has room. */

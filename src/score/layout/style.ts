@@ -55,8 +55,9 @@ export function styleOf(options: ScoreOptions, shrink: number): Style {
     section: size('section'),
     small: size('small'),
   };
-  const { width, degrees, fingers, counting, measureNumbers, positions = false, parts = 'both' } = options;
-  const rows = [degrees, fingers, counting, positions, measureNumbers, parts];
+  const { width, degrees, fingers, counting, measureNumbers, parts = 'both' } = options;
+  const { numerals = false, positions = false } = options;
+  const rows = [degrees, fingers, counting, numerals, positions, measureNumbers, parts];
   const key = JSON.stringify([scale, sizes, width, rows]);
   return { scale, sizes, tabSpace: Math.max(14, sizes.tab * 0.8), options, key };
 }

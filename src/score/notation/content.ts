@@ -1,5 +1,5 @@
 import { barTicks, isCompound, type Metre, sameMetre, samePitch } from '../../core/base';
-import { type Chart, type ChartBar, harmonyText } from '../../core/chart';
+import { type Chart, type ChartBar, chordFunctions, harmonyText } from '../../core/chart';
 import { swingRatio } from '../../core/feel';
 import { romanNumeral } from '../../core/fretboard';
 import type { BlankSheet, LineSheet, Sheet, SheetNote } from '../../core/lesson';
@@ -11,9 +11,12 @@ import type { BarEnd, BarFacts, ChordMark, Content, ContentBar, EndingMark } fro
 /** From here on the long eighth is heard as swung; trade usage, common practice, no source. */
 const LEAST_SWING = 1.15;
 
-/** What a sheet says, as signs in order; where they stand is for the layout. */
-export const contentOf = (sheet: Sheet): Content =>
-  sheet.kind === 'line' ? lineContent(sheet) : blankContent(sheet);
+/**
+ * What a sheet says, as signs in order; where they stand is for the layout.
+ * @param numerals whether the chords' Roman numerals are worked out
+ */
+export const contentOf = (sheet: Sheet, numerals: boolean): Content =>
+  sheet.kind === 'line' ? lineContent(sheet, numerals) : blankContent(sheet);
 
 function blankContent(sheet: BlankSheet): Content {
   const bars = Array.from(
@@ -46,7 +49,7 @@ function blankContent(sheet: BlankSheet): Content {
 
 const recentBars = new Recent<ContentBar>(1000);
 
-function lineContent(sheet: LineSheet): Content {
+function lineContent(sheet: LineSheet, numerals: boolean): Content {
   const written = sheet.bars.map(({ written: bar, notes }) => ({ bar, notes }));
   const tiesIn = written.map((_, index) => continues(written, index));
   const keys = written.map(({ bar }) => bar.key ?? sheet.key);
@@ -56,6 +59,7 @@ function lineContent(sheet: LineSheet): Content {
   const chords = chordsOf(
     written.map(({ bar }) => bar),
     sheet.noteNames,
+    numerals ? chordFunctions(sheet.chart, sheet.key) : [],
   );
   const bars = written.map(({ bar, notes }, index): ContentBar => {
     const before = written[index - 1]?.bar;
@@ -115,18 +119,20 @@ function newPositions(sheet: LineSheet): readonly (readonly string[])[] {
 function chordsOf(
   bars: readonly ChartBar[],
   noteNames: LineSheet['noteNames'],
+  functions: ReturnType<typeof chordFunctions>,
 ): readonly (readonly ChordMark[])[] {
   let chordBefore = '';
   return bars.map((bar, index) => {
     const endingStarts = bar.ending !== null && !sameEnding(bars[index - 1], bar);
     const chords: ChordMark[] = [];
-    for (const { start, harmony } of bar.spans) {
+    bar.spans.forEach(({ start, harmony }, span) => {
+      const numeral = functions[index]?.[span]?.numeral ?? '';
       const text = harmonyText(harmony, noteNames);
       const again = text === chordBefore;
-      if (start === 0) chords.push({ tick: start, text, again: again && !endingStarts });
-      else if (!again) chords.push({ tick: start, text, again });
+      if (start === 0) chords.push({ tick: start, text, again: again && !endingStarts, numeral });
+      else if (!again) chords.push({ tick: start, text, again, numeral });
       chordBefore = text;
-    }
+    });
     return chords;
   });
 }

@@ -24,6 +24,8 @@ export interface ChordMark {
   readonly text: string;
   /** The same chord went before: written only at the start of a system. */
   readonly again: boolean;
+  /** What it is in its key, as a Roman numeral; '' where none is asked for or the mark is no chord. */
+  readonly numeral: string;
 }
 
 export type BarEnd = 'single' | 'double' | 'repeat' | 'final';

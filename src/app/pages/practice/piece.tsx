@@ -16,8 +16,8 @@ export function PracticePiece({ piece, lesson, atHand }: PracticePieceProps) {
   const { instrument, noteNames, handout } = lesson;
   const sheet = useMemo(() => deriveSheet(piece, instrument, noteNames), [piece, instrument, noteNames]);
   const rows = useMemo(
-    () => ({ degrees: handout.degrees, fingers: handout.fingers }),
-    [handout.degrees, handout.fingers],
+    () => ({ degrees: handout.degrees, fingers: handout.fingers, numerals: handout.numerals ?? false }),
+    [handout.degrees, handout.fingers, handout.numerals],
   );
   const isLine = sheet.kind === 'line';
   const count = isLine ? sheet.bars.length : sheet.bars;
