@@ -35,7 +35,8 @@ const pause = (milliseconds: number): Promise<void> =>
     setTimeout(resolve, milliseconds);
   });
 
-async function loadTone(): Promise<Tone | null> {
+/** Fetches the parts of Tone; null when they cannot be had. */
+export async function loadTone(): Promise<Tone | null> {
   try {
     // Tone greets in the console unless this is set before it loads.
     Object.assign(globalThis, { TONE_SILENCE_LOGGING: true });

@@ -1,5 +1,5 @@
 import { failure, type Result, success } from '../core/base';
-import { createAudio, FAULTS } from './audio';
+import { createAudio, FAULTS, loadTone } from './audio';
 import { watchOutputs } from './outputs';
 import { createRenderer } from './renderer';
 import { createSession, type Fade, type Session } from './session';
@@ -8,6 +8,9 @@ import type { Mix, Player, PlayerState, PlayRequest, PlayStep } from './types';
 /** The first sound of a page rises slowly, because the listener's volume is unknown; later ones are prompt. */
 const FIRST_FADE: Fade = { from: 0.2, seconds: 1.5 };
 const LATER_FADE: Fade = { from: 0, seconds: 0.005 };
+
+/** Hz: what most devices run at; the code is warm all the same where one does not. */
+const LIKELY_RATE = 48_000;
 
 /** How often a playing device's clock is looked at, in milliseconds. */
 const WATCH = 2000;
@@ -131,7 +134,16 @@ export function createPlayer(): Player {
     session?.setMix(mix);
   };
 
+  const prepare = ({ performance }: PlayStep): void => {
+    if (state.kind === 'stopped' && performance.bars.length > 0) {
+      void loadTone();
+      const request = { performance, rounds: 1, begin: 0, leaving: null };
+      void renderer.render({ kind: 'segment', sampleRate: LIKELY_RATE, request });
+    }
+  };
+
   return {
+    prepare,
     play: begin,
     stop: () => silence(null),
     change,

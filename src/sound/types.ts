@@ -45,6 +45,11 @@ export interface PlayPosition {
 /** Plays performances. No method throws: a fault is a sentence in the result and in the state. */
 export interface Player {
   /**
+   * Makes the first `play` quick: fetches the rest of the sound's code, starts the worker and lets it make the
+   * sounds of a step. Opens no audio device, and never fails: what is missing then, `play` says.
+   */
+  prepare(step: PlayStep): void;
+  /**
    * Stops what sounds and plays the request from its beginning, fading in gently. Call it from a click or a
    * key press, or the browser may keep the page silent. Resolves when the first sound is scheduled; a call
    * overtaken by another `play` or by `stop` resolves as a success without having sounded.

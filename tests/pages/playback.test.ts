@@ -41,6 +41,9 @@ function fakePlayer() {
       become(answer.ok ? { kind: 'playing' } : { kind: 'stopped', fault: answer.problem });
       return answer;
     },
+    prepare: () => {
+      asked.push('prepare');
+    },
     stop: () => {
       asked.push('stop');
       if (state.kind !== 'stopped') become({ kind: 'stopped', fault: null });

@@ -194,10 +194,18 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
     getState: store.getState,
     getInitialState: store.getInitialState,
     subscribe: store.subscribe,
-    /** Fetches the sound's code ahead of the first *Play*; no sound device is opened. */
+    /** Makes the first *Play* quick; no sound device is opened. */
     warmUp: (): void => {
+      const { lesson } = source.lessons.getState();
+      const piece = lineAtHand(lesson, source.editor.getState().pieceId);
+      const sheet = piece && lineSheet(lesson, piece);
+      const step = piece && sheet && sheet.bars.length > 0 ? stepsOf(piece, sheet)[0] : undefined;
       // Where it fails, the first *Play* asks again and says so.
-      import('../../../sound').catch(() => undefined);
+      load()
+        .then((ready) => {
+          if (step !== undefined && store.getState().kind === 'stopped') ready.prepare(step);
+        })
+        .catch(() => undefined);
     },
     /** Plays the piece at hand as the ledge says. */
     async play(): Promise<void> {
