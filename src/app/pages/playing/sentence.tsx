@@ -1,4 +1,4 @@
-import { type ReactNode, useId, useState } from 'react';
+import { Fragment, type ReactNode, useId, useState } from 'react';
 import {
   countWords,
   PLAYING_LIMITS,
@@ -148,16 +148,19 @@ function Speed({ piece, onChange }: SentenceProps) {
         most={Math.floor(toldTempo(piece, (tempo * most) / 100))}
         onChange={(told) => onChange({ tempoShare: share(writtenTempo(piece, told), tempo) }, 'speed')}
       />
-      {` bpm${countWords(piece)} (`}
-      <NumberWord
-        label="Speed in per cent"
-        value={Math.round(playing.tempoShare)}
-        least={Math.ceil(least)}
-        most={Math.floor(most)}
-        step={5}
-        onChange={(tempoShare) => onChange({ tempoShare }, 'speed')}
-      />
-      {' %)'}
+      {` bpm${countWords(piece)} `}
+      <span className="ledge__together">
+        {'('}
+        <NumberWord
+          label="Speed in per cent"
+          value={Math.round(playing.tempoShare)}
+          least={Math.ceil(least)}
+          most={Math.floor(most)}
+          step={5}
+          onChange={(tempoShare) => onChange({ tempoShare }, 'speed')}
+        />
+        {' %)'}
+      </span>
     </>
   );
 }
@@ -175,18 +178,20 @@ function PartWords({ playing, onChange }: PartProps): ReactNode {
     const after = PARTS[index + 1];
     const goesOn = before !== undefined && playing[before] === on;
     const isLast = after === undefined || playing[after] !== on;
-    const link = goesOn
-      ? isLast
-        ? ' and '
-        : ', '
-      : `${before === undefined ? '' : ', '}${on ? 'with' : 'without'} `;
+    const small = goesOn ? (isLast ? 'and ' : '') : `${on ? 'with' : 'without'} `;
+    const afterNext = PARTS[index + 2];
+    const andNext = !isLast && (afterNext === undefined || playing[afterNext] !== on);
     return (
-      <span key={part}>
-        {link}
-        <SwitchWord label={capitalised(part)} on={on} onChange={(next) => onChange({ [part]: next })}>
-          {part}
-        </SwitchWord>
-      </span>
+      <Fragment key={part}>
+        {before === undefined ? '' : ' '}
+        {small}
+        <span className="ledge__together">
+          <SwitchWord label={capitalised(part)} on={on} onChange={(next) => onChange({ [part]: next })}>
+            {part}
+          </SwitchWord>
+          {after === undefined || andNext ? '' : ','}
+        </span>
+      </Fragment>
     );
   });
 }
