@@ -89,7 +89,7 @@ export function NotePad({ settled, onClose, overSheet }: NotePadProps) {
             )}
           </div>
           <Remarks />
-          {piece.takes.length > 0 && <Later part={TAKES} given={{ piece, sheet }} />}
+          {piece.bars.length > 0 && <Later part={TAKES} given={{ piece, sheet }} />}
         </>
       ) : (
         <p>This lesson has no line yet: add one under the sheet.</p>

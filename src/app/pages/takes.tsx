@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import { type RankedTake, rankTakes, recallTake } from '../../core/composing';
 import { forgetTake, type LinePiece, type LineSheet } from '../../core/lesson';
 import { useAtWork, useLesson } from './session';
@@ -9,23 +9,36 @@ interface TakesProps {
   readonly sheet: LineSheet;
 }
 
-/** The takes of the piece at hand, the best first, each with what sets it apart, to be recalled in a click. */
+/** The takes of the piece at hand, folded away: they are compared only when they are looked at. */
 export function Takes({ piece, sheet }: TakesProps) {
+  const [open, setOpen] = useState(false);
+  const { length } = piece.takes;
+  return (
+    <details className="chords-at-work" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>{length === 0 ? 'Takes to compare' : `Takes: ${length}, the best first`}</summary>
+      {open && <TakeList piece={piece} sheet={sheet} />}
+    </details>
+  );
+}
+
+/** The best first, each with what sets it apart, to be recalled in a click. */
+function TakeList({ piece, sheet }: TakesProps) {
   const { session } = useAtWork();
   const { instrument } = useLesson();
   const ranked = useMemo(() => rankTakes(piece, sheet, instrument), [piece, sheet, instrument]);
   return (
-    <details className="chords-at-work">
-      <summary>Takes: {ranked.length}, the best first</summary>
-      <ul aria-label="Takes">
-        {ranked.map((each, index) => (
-          <TakeRow key={each.take.id} pieceId={piece.id} ranked={each} place={index + 1} />
-        ))}
-      </ul>
+    <>
+      {ranked.length > 0 && (
+        <ul aria-label="Takes">
+          {ranked.map((each, index) => (
+            <TakeRow key={each.take.id} pieceId={piece.id} ranked={each} place={index + 1} />
+          ))}
+        </ul>
+      )}
       <button type="button" className="word" onClick={() => void session.severalTakes()}>
         Compose several to compare
       </button>
-    </details>
+    </>
   );
 }
 
