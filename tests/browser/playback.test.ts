@@ -15,23 +15,10 @@ const CLICK = { bass: false, drums: false, chops: false, organ: false, click: tr
 async function listen(page: Page): Promise<void> {
   await page.evaluate(() => {
     const blocks: { frame: number; left: Float32Array | null }[] = [];
-    const connect = AudioNode.prototype.connect;
-    let tap: Promise<AudioWorkletNode> | null = null;
     let rate = 0;
-    const open = async (context: BaseAudioContext): Promise<AudioWorkletNode> => {
-      rate = context.sampleRate;
-      await context.audioWorklet.addModule(window.tapAddress);
-      const node = new AudioWorkletNode(context, 'tap');
-      node.port.onmessage = ({ data }) => blocks.push(data);
-      Reflect.apply(connect, node, [context.destination]);
-      return node;
-    };
-    Reflect.set(AudioNode.prototype, 'connect', function (this: AudioNode, to: unknown, ...rest: unknown[]) {
-      if (to instanceof AudioDestinationNode) {
-        tap ??= open(this.context);
-        void tap.then((node) => Reflect.apply(connect, this, [node]));
-      }
-      return Reflect.apply(connect, this, [to, ...rest]);
+    window.listen((block, sampleRate) => {
+      rate = sampleRate;
+      blocks.push(block);
     });
     const taken = () => {
       const first = blocks[0]?.frame ?? 0;

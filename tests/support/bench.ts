@@ -30,14 +30,43 @@ const rooms = {
 /** The address of the audio worklet that listens to what a page plays (see `tap.js`). */
 const tapAddress = new URL('./tap.js', import.meta.url).href;
 
+/** A run of samples of the left channel from a frame of the device's time on; null where nothing is connected. */
+interface HeardBlock {
+  readonly frame: number;
+  readonly left: Float32Array | null;
+}
+
+/**
+ * Listens to everything that goes to the loudspeakers from now on, whoever plays it.
+ * @param onBlock - is called with every block, in order; `rate` is the device's, in Hz
+ */
+function listen(onBlock: (block: HeardBlock, rate: number) => void): void {
+  const connect = AudioNode.prototype.connect;
+  let tap: Promise<AudioWorkletNode> | null = null;
+  const open = async (context: BaseAudioContext): Promise<AudioWorkletNode> => {
+    await context.audioWorklet.addModule(tapAddress);
+    const node = new AudioWorkletNode(context, 'tap');
+    node.port.onmessage = ({ data }: MessageEvent<HeardBlock>) => onBlock(data, context.sampleRate);
+    Reflect.apply(connect, node, [context.destination]);
+    return node;
+  };
+  Reflect.set(AudioNode.prototype, 'connect', function (this: AudioNode, to: unknown, ...rest: unknown[]) {
+    if (to instanceof AudioDestinationNode) {
+      tap ??= open(this.context);
+      void tap.then((node) => Reflect.apply(connect, this, [node]));
+    }
+    return Reflect.apply(connect, this, [to, ...rest]);
+  });
+}
+
 declare global {
   interface Window {
     rooms: typeof rooms;
-    tapAddress: string;
+    listen: typeof listen;
   }
 }
 
 window.rooms = rooms;
-window.tapAddress = tapAddress;
+window.listen = listen;
 
 export {};

@@ -2,9 +2,9 @@
  * The browser of the browser tests: one process a test file, a fresh context for every page, closed by itself.
  * A page that was opened here has listened from its first moment for everything that should not happen.
  */
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, afterEach, expect, inject, onTestFailed } from 'vitest';
-import { findTestBrowser } from './chromium';
+import { launchBrowser } from './launch';
 
 export interface OpenOptions {
   /** Of the window's content, in CSS pixels. */
@@ -40,30 +40,6 @@ export interface OpenPage {
 
 let shared: Promise<Browser> | undefined;
 const opened: OpenPage[] = [];
-
-async function launchBrowser(): Promise<Browser> {
-  const { executablePath, environment } = await findTestBrowser();
-  return chromium.launch({
-    executablePath,
-    args: [
-      '--no-sandbox',
-      '--disable-gpu',
-      '--disable-quic',
-      '--no-first-run',
-      '--disable-background-networking',
-      '--disable-component-update',
-      '--disable-sync',
-      '--font-render-hinting=none',
-      '--autoplay-policy=no-user-gesture-required',
-    ],
-    env: { ...definedOf(process.env), ...environment },
-  });
-}
-
-const definedOf = (variables: NodeJS.ProcessEnv): Record<string, string> =>
-  Object.fromEntries(
-    Object.entries(variables).flatMap(([name, value]) => (value === undefined ? [] : [[name, value]])),
-  );
 
 /** Opens the built app the way a static host serves it, below some folder. */
 export const openApp = (options: OpenOptions = {}): Promise<OpenPage> =>

@@ -1,19 +1,9 @@
 import { gzipSync } from 'node:zlib';
-import { chromium, type Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, bench, describe, inject } from 'vitest';
-import { findTestBrowser } from '../../support/chromium';
+import { launchBrowser } from '../../support/launch';
 
-const { executablePath, environment } = await findTestBrowser();
-const browser = await chromium.launch({
-  executablePath,
-  args: [
-    '--no-sandbox',
-    '--disable-gpu',
-    '--disable-background-networking',
-    '--autoplay-policy=no-user-gesture-required',
-  ],
-  env: { PATH: process.env.PATH ?? '', HOME: process.env.HOME ?? '', ...environment },
-});
+const browser = await launchBrowser();
 afterAll(() => browser.close());
 
 const { app } = inject('site');

@@ -7,10 +7,9 @@
  * scripts of their own, and Verovio compiles WebAssembly, which the app's policy would not let in.
  */
 import { createRequire } from 'node:module';
-import { chromium } from 'playwright-core';
 import { afterAll, bench, describe, inject } from 'vitest';
 import { writeMusicXml } from '../../../src/core/exchange';
-import { findTestBrowser } from '../../support/chromium';
+import { launchBrowser } from '../../support/launch';
 import { sheetOf } from '../../support/score-sheets';
 
 const FOUR =
@@ -21,12 +20,7 @@ const sheet = sheetOf({
   notes: Array(16).fill(FOUR).join(' | '),
 });
 
-const { executablePath, environment } = await findTestBrowser();
-const browser = await chromium.launch({
-  executablePath,
-  args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
-  env: { PATH: process.env.PATH ?? '', HOME: process.env.HOME ?? '', ...environment },
-});
+const browser = await launchBrowser();
 afterAll(() => browser.close());
 const context = await browser.newContext({ viewport: { width: 1000, height: 900 }, bypassCSP: true });
 const page = await context.newPage();

@@ -1,13 +1,7 @@
-import { type Browser, chromium } from 'playwright-core';
 import { afterAll, bench, describe, inject } from 'vitest';
-import { findTestBrowser } from '../../support/chromium';
+import { launchBrowser } from '../../support/launch';
 
-const { executablePath, environment } = await findTestBrowser();
-const browser: Browser = await chromium.launch({
-  executablePath,
-  args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
-  env: { PATH: process.env.PATH ?? '', HOME: process.env.HOME ?? '', ...environment },
-});
+const browser = await launchBrowser();
 afterAll(() => browser.close());
 
 /** Makes a PDF of two pages in a page that nothing has been asked of, library and fonts to be fetched and all. */

@@ -1,7 +1,6 @@
-import { chromium } from 'playwright-core';
 import { afterAll, bench, describe, inject } from 'vitest';
 import type { LineSheet } from '../../../src/core/lesson';
-import { findTestBrowser } from '../../support/chromium';
+import { launchBrowser } from '../../support/launch';
 import { sheetOf } from '../../support/score-sheets';
 
 const FOUR =
@@ -16,12 +15,7 @@ const lineOf = (bars: number, last = FOUR) =>
     notes: [...Array(bars / 4 - 1).fill(FOUR), last].join(' | '),
   });
 
-const { executablePath, environment } = await findTestBrowser();
-const browser = await chromium.launch({
-  executablePath,
-  args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
-  env: { PATH: process.env.PATH ?? '', HOME: process.env.HOME ?? '', ...environment },
-});
+const browser = await launchBrowser();
 afterAll(() => browser.close());
 const page = await browser.newPage({ viewport: { width: 1000, height: 900 } });
 await page.goto(inject('site').bench);

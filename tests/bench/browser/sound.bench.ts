@@ -1,21 +1,11 @@
 import { availableParallelism, loadavg } from 'node:os';
-import { chromium, type Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, bench, describe, inject } from 'vitest';
 import type { Player, PlayRequest } from '../../../src/sound';
 import { skaTune } from '../../sound/tunes';
-import { findTestBrowser } from '../../support/chromium';
+import { launchBrowser } from '../../support/launch';
 
-const { executablePath, environment } = await findTestBrowser();
-const browser = await chromium.launch({
-  executablePath,
-  args: [
-    '--no-sandbox',
-    '--disable-gpu',
-    '--disable-background-networking',
-    '--autoplay-policy=no-user-gesture-required',
-  ],
-  env: { PATH: process.env.PATH ?? '', HOME: process.env.HOME ?? '', ...environment },
-});
+const browser = await launchBrowser();
 afterAll(() => browser.close());
 
 const site = inject('site');
@@ -73,24 +63,9 @@ async function openSilent(): Promise<Page> {
   const page = await context.newPage();
   await page.goto(site.bench);
   await page.evaluate(() => {
-    const connect = AudioNode.prototype.connect;
     let onSound = (): void => {};
-    let tap: Promise<AudioWorkletNode> | null = null;
-    const open = async (device: BaseAudioContext): Promise<AudioWorkletNode> => {
-      await device.audioWorklet.addModule(window.tapAddress);
-      const node = new AudioWorkletNode(device, 'tap');
-      node.port.onmessage = ({ data }: MessageEvent<{ left: Float32Array | null }>) => {
-        if (data.left?.some((sample) => Math.abs(sample) > 1e-5) === true) onSound();
-      };
-      Reflect.apply(connect, node, [device.destination]);
-      return node;
-    };
-    Reflect.set(AudioNode.prototype, 'connect', function (this: AudioNode, to: unknown, ...rest: unknown[]) {
-      if (to instanceof AudioDestinationNode) {
-        tap ??= open(this.context);
-        void tap.then((node) => Reflect.apply(connect, this, [node]));
-      }
-      return Reflect.apply(connect, this, [to, ...rest]);
+    window.listen(({ left }) => {
+      if (left?.some((sample) => Math.abs(sample) > 1e-5) === true) onSound();
     });
     let player: Player | null = null;
     const soundAfterPlay = async (request: PlayRequest): Promise<number> => {
