@@ -121,7 +121,7 @@ const EXCEPTIONS: Readonly<Record<string, string>> = {
   'CGr+6': 'augmented sixth chords are functions in a key',
   CGer: 'augmented sixth chords are functions in a key',
   Cpedal: 'a pedal point is no chord',
-  Ctristan: 'one famous chord, which nobody writes by this name in a chart',
+  Ctristan: 'a name from analysis, which no chart is written with',
 };
 
 const share = (part: number, whole: number): string =>
