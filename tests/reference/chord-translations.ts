@@ -51,7 +51,10 @@ export function symbolOfHarmony(root: string, description: string): string | nul
   return `${root}${descriptor}${changes}${bass ? `/${bass}` : ''}`;
 }
 
-/** Shorthands of Harte, Sandler, Abdallah and Gómez, ISMIR 2005, 66–71, as lead-sheet descriptors. */
+/**
+ * Shorthands of Harte, Sandler, Abdallah and Gómez, ISMIR 2005, 66–71, as lead-sheet descriptors with the same
+ * notes: their elevenths and thirteenths are stacks of thirds, which a chart must say.
+ */
 const SHORTHANDS: Readonly<Record<string, string>> = {
   '': '',
   maj: '',
@@ -69,11 +72,11 @@ const SHORTHANDS: Readonly<Record<string, string>> = {
   '9': '9',
   maj9: 'maj9',
   min9: 'm9',
-  '11': '11',
-  maj11: 'maj11',
+  '11': '9(add11)',
+  maj11: 'maj9(add11)',
   min11: 'm11',
-  '13': '13',
-  maj13: 'maj13',
+  '13': '13(add11)',
+  maj13: 'maj13(add11)',
   min13: 'm13',
   sus2: 'sus2',
   sus4: 'sus4',
@@ -92,6 +95,23 @@ function interval(degree: string): { steps: number; halfSteps: number } {
   };
 }
 
+/**
+ * Bare lists of intervals that make a chord with a symbol. The others are a single note, two notes other than a
+ * fifth or a third, or fourths.
+ */
+const LISTS: Readonly<Record<string, string>> = {
+  '1,5': '5',
+  '1,3,b5': '(b5)',
+  '1,b3,b5,6': 'dim7',
+  '1,2,4,5': 'sus4(add9)',
+  '3': '(no5)',
+  b3: 'm(no5)',
+  '3,7': 'maj7(no5)',
+  'b3,b7': 'm7(no5)',
+  'b3,b7,11,9': 'm11(no5)',
+  'b5,b7,3': '7(b5)',
+};
+
 export interface HarteLabel {
   readonly root: string;
   readonly descriptor: string;
@@ -99,18 +119,17 @@ export interface HarteLabel {
 }
 
 /**
- * A label such as `Bb:min7(9)/b3` in lead-sheet form, or null where there is none: lists of bare intervals,
- * a single note, a triad without its third (other than a power chord).
+ * A label such as `Bb:min7(9)/b3` in lead-sheet form, or null where there is none: a single note, a chord
+ * without its root, without third and fifth, or other bare intervals.
  */
 export function readHarte(label: string): HarteLabel | null {
   const match = /^([A-G][b#]*)(?::([a-z]*\d*)?(?:\(([^)]*)\))?)?(?:\/([b#]*\d+))?$/.exec(label);
-  const shorthand = match?.[2] ?? (match?.[3] === undefined ? '' : undefined);
-  const descriptor = shorthand === undefined ? undefined : SHORTHANDS[shorthand];
   const root = match?.[1];
-  if (!match || root === undefined || descriptor === undefined) return null;
-  const changes = (match[3] ?? '').split(',').filter((change) => change !== '');
-  const written = withChanges(shorthand ?? '', descriptor, changes);
-  return written === null ? null : { root, descriptor: written, bass: match[4] ? interval(match[4]) : null };
+  if (!match || root === undefined) return null;
+  const list = match[3] ?? '';
+  const shorthand = match[2] ?? (match[3] === undefined ? '' : undefined);
+  const written = shorthand === undefined ? LISTS[list] : withChanges(shorthand, list);
+  return written == null ? null : { root, descriptor: written, bass: match[4] ? interval(match[4]) : null };
 }
 
 /** Changes that make another everyday chord of a shorthand. */
@@ -122,6 +141,9 @@ const TOGETHER: Readonly<Record<string, string>> = {
   'aug(b7)': '7#5',
   'aug(7)': 'maj7(#5)',
   'maj(*3)': '5',
+  '5(b7)': '7(no3)',
+  '5(13)': '6(no3)',
+  '5(b13)': '(b6,no3)',
   'min(*b3)': '5',
   'aug(b7,9)': '9(#5)',
   'aug(b7,b9)': '7(#5,b9)',
@@ -129,30 +151,46 @@ const TOGETHER: Readonly<Record<string, string>> = {
   'maj6(b7,11)': '7(add11,add13)',
   'maj6(b2)': '6(b9)',
   'min6(b7)': 'm7(add13)',
-  'sus4(b13,b7)': '7sus4(b13)',
+  'sus4(b13,b7)': '7sus4(b6)',
   'sus4(b7,9,#11)': '9sus4(#11)',
   '7(b2)': '7(b9)',
-  '7(4,b5)': '7(b5,add11)',
   '7(b5,*5)': '7(b5)',
   'maj6(9)': '69',
   'min6(9)': 'm69',
 };
 
-/** Both sevenths, a sixth and a seventh over a second, alterations of what is left out: no symbol says so. */
-const WITHOUT_FORM = new Set(['11(b9,b13)', 'maj7(b7)', 'sus2(6,b7)', 'maj(*3,b5)', 'maj(*3,b6)']);
+/**
+ * Both sevenths, both elevenths, a sixth and a seventh over a second, alterations of what is left out: no
+ * symbol says so.
+ */
+const WITHOUT_FORM = new Set([
+  '11(b9,b13)',
+  '13(#11)',
+  '7(4,b5)',
+  'maj7(b7)',
+  'sus2(6,b7)',
+  'maj(*3,b5)',
+  'maj(*3,b6)',
+]);
 
-function withChanges(shorthand: string, descriptor: string, changes: readonly string[]): string | null {
-  if (WITHOUT_FORM.has(`${shorthand}(${changes.join(',')})`)) return null;
-  const together = TOGETHER[`${shorthand}(${changes.join(',')})`];
+/** What these labels list is heard beside the fifth, where the same sign in a chart takes the fifth away. */
+const BESIDE_THE_FIFTH: Readonly<Record<string, string>> = { b5: '#11', '#5': 'b6', b13: 'b6' };
+
+/** `list` are the changes behind the shorthand, `9,*5`; null where no symbol says so. */
+function withChanges(shorthand: string, list: string): string | null {
+  const descriptor = SHORTHANDS[shorthand];
+  if (descriptor === undefined || WITHOUT_FORM.has(`${shorthand}(${list})`)) return null;
+  const together = TOGETHER[`${shorthand}(${list})`];
   if (together !== undefined) return together;
+  const changes = list.split(',').filter((change) => change !== '');
   const written = changes.map((change) => {
     const omitted = /^\*[b#]*(\d)$/.exec(change)?.[1];
     if (omitted !== undefined) return omitted === '3' || omitted === '5' ? `no${omitted}` : null;
-    if (/^[b#]\d+$/.test(change)) return change;
+    if (/^[b#]\d+$/.test(change)) return BESIDE_THE_FIFTH[change] ?? change;
     return change === '7' ? 'addmaj7' : `add${change}`;
   });
   if (written.includes(null)) return null;
   const omissions = written.filter((change) => change?.startsWith('no'));
-  if (omissions.length > 1 || (descriptor === '5' && written.length > 0)) return null;
+  if (omissions.length > 1 || (shorthand === '5' && written.length > 0)) return null;
   return written.length === 0 ? descriptor : `${descriptor}(${written.join(',')})`;
 }

@@ -149,3 +149,26 @@ describe('any chord', () => {
     );
   }, 60_000);
 });
+
+describe('power chords', () => {
+  it.each([
+    ['C5', 'C5'],
+    ['C(no3)', 'C5'],
+    ['C5(9)', 'Csus2'],
+    ['C5add9', 'Csus2'],
+    ['C5(b7)', 'C7(no3)'],
+    ['C5(b6)', 'C(add♭6,no3)'],
+    ['C5#11', 'C(♯11,no3)'],
+    ['C5/G', 'C5/G'],
+  ])('%s is %s', (typed, drawn) => {
+    const chord = parseChord(typed);
+    expect(chord.ok && chord.value.symbol).toBe(drawn);
+  });
+
+  it.each(['Cm5', 'C5sus4', 'C5(no5)', 'C5maj7', 'C(bass,add9)'])(
+    '%s is not taken for one, which would forget a part of it',
+    (typed) => {
+      expect(parseChord(typed).ok).toBe(false);
+    },
+  );
+});

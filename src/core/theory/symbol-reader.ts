@@ -47,6 +47,10 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/^dom$/, '7'],
   [/(?<=\d)dim5/, 'b5'],
   [/^power$/, '5'],
+  // The library forgets what is added to a power chord, but knows chords without their third.
+  [/^5\(?b?7\)?$/, '7(no3)'],
+  [/^5\(?(?:add)?(\d+)\)?$/, '(add$1,no3)'],
+  [/^5\(?([b#]\d+)\)?$/, '($1,no3)'],
   [/^j(?=7|9|11|13)/, 'maj'],
   // A minor chord with a major seventh: `m/maj7`, `m#7`.
   [/^(m|mi|min|-)\/?(?:maj|Maj|ma|Ma|M|#)(?=7)/, '$1Maj'],
@@ -57,6 +61,9 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/^(?:maj|Maj|ma|Ma|M|Δ)11/, 'maj9(add11)'],
   [/^(?:\+|aug)11/, '9(#5,add11)'],
   [/^(?:\+|aug)(?:maj|Maj|ma|Ma|M)11/, 'maj9(#5,add11)'],
+  // The one published table that has augmented thirteenths stacks them in thirds (music21 10.5).
+  [/^(?:\+|aug)13/, '13(#5,add11)'],
+  [/^(?:\+|aug)(?:maj|Maj|ma|Ma|M)13/, 'maj13(#5,add11)'],
   // In brackets it cannot be taken for the accidental of the root.
   [/^[b#]\d+/, '($&)'],
 ];
@@ -132,11 +139,16 @@ function drawnChanges(base: string, changes: readonly string[]): string {
   return bare ? only : `(${drawn.join(',')})`;
 }
 
+/** All that the library reads of a fifth alone, or of a root alone; anything else beside it is lost on it. */
+const WHOLE = /^(5|M?(maj|ma)?\(?(no|omit) ?3\)?|\(?(no|omit) ?3, ?(no|omit) ?5\)?|\(?bass\)?)$/i;
+
 function read(descriptor: string): Descriptor | null {
   if (descriptor.length > LONGEST_DESCRIPTOR) return null;
   const parsed = parse(`C${inLibrarySpelling(descriptor)}`);
   if ('error' in parsed || parsed.input.rootNote !== 'C' || parsed.input.bassNote) return null;
-  const { intervals, isSuspended, intents } = parsed.normalized;
+  const { intervals, isSuspended, intents, quality } = parsed.normalized;
+  if ((quality === 'power' || quality === 'bass') && !WHOLE.test(inLibrarySpelling(descriptor).trim()))
+    return null;
   const { descriptor: base, chordChanges } = parsed.formatted;
   const suspendedSecond = intervals.includes('9') && chordChanges.includes('omit3') && !isSuspended;
   const degrees = degreesOf(intervals, isSuspended ? 4 : suspendedSecond ? 2 : null);
