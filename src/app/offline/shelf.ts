@@ -3,7 +3,7 @@
  * versions mixed. Everything it needs of the browser comes as an argument.
  */
 
-/** What a build consists of: made by `vite.config.ts` and written at the head of the worker's script. */
+/** What a build consists of: made by `build/offline.ts` and written at the head of the worker's script. */
 export interface Build {
   readonly version: string;
   /** Addresses below the scope. */

@@ -1,0 +1,65 @@
+import { join } from 'node:path';
+import { build, type ConfigEnv, type Plugin, type Rolldown, type UserConfig } from 'vite';
+
+const PROJECT = join(import.meta.dirname, '..');
+
+/** Settings of every build, of the app and of what is built beside it. */
+export const buildOptions = {
+  target: 'es2022',
+  assetsInlineLimit: 0,
+  chunkSizeWarningLimit: 2000,
+  rolldownOptions: { checks: { pluginTimings: false } },
+} as const;
+
+/** The app itself, and not another page that is built with these settings. */
+export const isApp = ({ root }: UserConfig, { command }: ConfigEnv): boolean =>
+  command === 'build' && root === undefined;
+
+interface BuiltAlone {
+  readonly script: string;
+  /** Empty where the script brings no style. */
+  readonly style: string;
+  readonly moduleIds: readonly string[];
+}
+
+/** Builds a script that is a single file, with all that it imports in it, and writes nothing. */
+export async function buildAlone(
+  entry: string,
+  { output = {}, plugins = [] }: { readonly output?: Rolldown.OutputOptions; readonly plugins?: Plugin[] },
+): Promise<BuiltAlone> {
+  let moduleIds: readonly string[] = [];
+  const collectModules: Plugin = {
+    name: 'collect-modules',
+    generateBundle() {
+      moduleIds = [...this.getModuleIds()];
+    },
+  };
+  const built = await build({
+    configFile: false,
+    root: PROJECT,
+    logLevel: 'warn',
+    publicDir: false,
+    plugins: [...plugins, collectModules],
+    worker: { format: 'iife' },
+    build: {
+      ...buildOptions,
+      write: false,
+      assetsInlineLimit: () => true,
+      cssCodeSplit: false,
+      rolldownOptions: {
+        ...buildOptions.rolldownOptions,
+        input: join(PROJECT, entry),
+        output: { ...output, codeSplitting: false },
+      },
+    },
+  });
+  const files = [built].flat().flatMap((each) => ('output' in each ? each.output : []));
+  const scripts = files.flatMap((file) => (file.type === 'chunk' ? [file.code] : []));
+  const styles = files.flatMap((file) =>
+    file.type === 'asset' && file.fileName.endsWith('.css') ? [String(file.source)] : [],
+  );
+  const [script, ...furtherScripts] = scripts;
+  if (script === undefined || furtherScripts.length > 0 || styles.length > 1)
+    throw new Error(`${entry} must become one script and at most one style sheet.`);
+  return { script, style: styles[0] ?? '', moduleIds };
+}

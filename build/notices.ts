@@ -1,0 +1,51 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Plugin } from 'vite';
+
+/** `node_modules/@scope/name` of a module, or null for the project's own; virtual and query parts are dropped. */
+function packageFolderOf(id: string): string | null {
+  return /^(.*\/node_modules\/(?:@[^/]+\/)?[^/]+)\//.exec(id.replace('\0', ''))?.[1] ?? null;
+}
+
+/** What a package says about its licence: the text it ships, else the name of the licence in its manifest. */
+function noticeOf(folder: string): string {
+  const manifest: {
+    name: string;
+    version: string;
+    license?: string;
+    author?: string | { name: string };
+  } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
+  const file = readdirSync(folder).find((name) => /^(licen[cs]e|copying)/i.test(name));
+  const author = typeof manifest.author === 'object' ? manifest.author.name : manifest.author;
+  const text =
+    file === undefined
+      ? `Copyright ${author ?? 'its authors'}; the package brings no licence text of its own.`
+      : readFileSync(join(folder, file), 'utf8').trim();
+  return `${manifest.name} ${manifest.version} (${manifest.license ?? 'see below'})\n\n${text}`;
+}
+
+/** Fonts that only a stylesheet names, which the module graph does not show. */
+const STYLED_FONTS = ['@fontsource-variable/atkinson-hyperlegible-next'];
+
+/** The notices of every package and font that went into a build. */
+export function noticesOf(moduleIds: Iterable<string>): string {
+  const folders = new Set([
+    ...STYLED_FONTS.map((name) => join(import.meta.dirname, '..', 'node_modules', name)),
+    ...[...moduleIds].flatMap((id) => packageFolderOf(id) ?? []),
+  ]);
+  const notices = [...folders].sort().map(noticeOf);
+  const rule = `\n\n${'-'.repeat(78)}\n\n`;
+  return `Ground Bass is built with the following packages and fonts.${rule}${notices.join(rule)}\n`;
+}
+
+/** Writes `third-party.txt` beside the page. */
+export function thirdPartyNotices(): Plugin {
+  return {
+    name: 'third-party-notices',
+    apply: 'build',
+    generateBundle() {
+      const source = noticesOf(this.getModuleIds());
+      this.emitFile({ type: 'asset', fileName: 'third-party.txt', source });
+    },
+  };
+}
