@@ -47,6 +47,7 @@ test('a teacher edits the chart on the sheet and in its text, and both show one 
   await button(page, 'Bar 4, Gm').waitFor();
   expect(await chart.inputValue()).toBe('| F | Dm | Gm | % | C7 | F |');
 
+  await page.getByText('Transpose, note names').click();
   await page.getByRole('combobox', { name: 'Note names' }).selectOption('fixed do');
   await button(page, 'Bar 2, Rem').waitFor();
   expect(await chart.inputValue()).toBe('| F | Dm | Gm | % | C7 | F |');

@@ -12,18 +12,21 @@ interface SelectFieldProps<Value extends string> {
   readonly onChange: (value: Value) => void;
 }
 
-interface WideProps {
+interface SelectLayout {
+  /** Heard after the label, not seen: what sets the field apart from its like elsewhere, `in bar 3`. */
+  readonly where?: string;
   /** Takes the whole row where fields stand in columns. */
   readonly wide?: boolean;
 }
 
 /** A labelled choice from a list. */
-export function SelectField<Value extends string>(props: SelectFieldProps<Value> & WideProps) {
+export function SelectField<Value extends string>(props: SelectFieldProps<Value> & SelectLayout) {
   const id = useId();
   return (
     <div className={`field${props.wide === true ? ' field--wide' : ''}`}>
       <label className="field__label" htmlFor={id}>
         {props.label}
+        {props.where !== undefined && <span className="visually-hidden"> {props.where}</span>}
       </label>
       <Choice {...props} id={id} className="field__box" />
     </div>

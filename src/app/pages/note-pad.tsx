@@ -1,6 +1,6 @@
 import { type KeyboardEvent, useEffect, useRef } from 'react';
 import { deriveSheet, type Lesson } from '../../core/lesson';
-import { Aims, FurtherAims, Techniques } from './aims';
+import { Aims, FurtherAims, Techniques, TuningField } from './aims';
 import { lineAtHand } from './at-hand';
 import { ChartField } from './chart-field';
 import { HandPad } from './hand-pad';
@@ -8,7 +8,7 @@ import { HandoutChoices } from './handout-choices';
 import { Later, laterPart } from './later';
 import { Remarks } from './remarks';
 import { useAtWork, useEditor, useLesson } from './session';
-import { Transpose } from './transpose';
+import { TransposePad } from './transpose-pad';
 
 interface NotePadProps {
   /** The lesson everything computed is shown from; it may be a moment older than what is being typed. */
@@ -23,7 +23,10 @@ const CHECK = laterPart('The lesson check', async () => (await import('./lesson-
 
 const TAKES = laterPart('The list of takes', async () => (await import('./takes')).Takes);
 
-/** Chart and aims of the piece at hand: what a teacher writes down before the line is composed. */
+/**
+ * Chart and aims of the piece at hand, in the order of the work: what a teacher writes down before the line is
+ * composed, what there is to say about the line, and what is set once for an instrument or a class.
+ */
 export function NotePad({ settled, onClose, overSheet }: NotePadProps) {
   const { session } = useAtWork();
   const lesson = useLesson();
@@ -66,8 +69,6 @@ export function NotePad({ settled, onClose, overSheet }: NotePadProps) {
           )}
           <ChartField piece={piece} sheet={sheet} />
           <Aims piece={piece} sheet={sheet} />
-          <Transpose key={piece.id} piece={piece} sheet={sheet} />
-          <HandPad piece={piece} />
           <Techniques piece={piece} />
           <FurtherAims piece={piece} sheet={sheet} />
           <div className="pad__compose">
@@ -89,12 +90,19 @@ export function NotePad({ settled, onClose, overSheet }: NotePadProps) {
             )}
           </div>
           <Remarks />
-          {piece.bars.length > 0 && <Later part={TAKES} given={{ piece, sheet }} />}
         </>
       ) : (
         <p>This lesson has no line yet: add one under the sheet.</p>
       )}
       <Later part={CHECK} given={{ lesson: settled }} />
+      {piece !== null && sheet?.kind === 'line' && (
+        <>
+          {piece.bars.length > 0 && <Later part={TAKES} given={{ piece, sheet }} />}
+          <TuningField />
+          <HandPad piece={piece} />
+          <TransposePad piece={piece} sheet={sheet} />
+        </>
+      )}
       <HandoutChoices />
     </aside>
   );

@@ -10,6 +10,7 @@ import {
   sameKey,
 } from '../../core/theory';
 import { SelectField } from '../controls';
+import { NoteNames } from './aims';
 import { useAtWork } from './session';
 
 /** More than six sharps or flats are always simpler in another spelling. */
@@ -20,15 +21,25 @@ interface TransposeProps {
   readonly sheet: LineSheet;
 }
 
+/** Another key, and other names for the notes. */
+export function TransposeFields(props: TransposeProps) {
+  return (
+    <div className="transpose">
+      <Transpose {...props} />
+      <NoteNames />
+    </div>
+  );
+}
+
 /** Moves the whole lesson so that the piece at hand stands in another key. */
-export function Transpose({ piece, sheet }: TransposeProps) {
+function Transpose({ piece, sheet }: TransposeProps) {
   const { session } = useAtWork();
   const [target, setTarget] = useState<Key | null>(null);
   const naming = sheet.noteNames ?? 'letters';
   const keys = keysToMoveTo(sheet.key);
   const chosen = target !== null && target.mode === sheet.key.mode ? target : sheet.key;
   return (
-    <div className="aims transpose">
+    <div className="aims transpose__keys">
       <SelectField
         label="Transpose to"
         value={describeKey(chosen)}

@@ -54,6 +54,7 @@ export function AimEditor({ piece, sheet, place }: AimEditorProps) {
   const name = placeName(sheet, place);
   const terms = termsAt(piece, place);
   const ofLine = place.kind === 'line';
+  const where = `in ${name}`;
   const unsaid = ofLine ? 'any' : 'as for the line';
   const set = (change: AimTerms) =>
     session.lessons.change(
@@ -71,17 +72,21 @@ export function AimEditor({ piece, sheet, place }: AimEditorProps) {
     );
   return (
     <div className="aims aim-fields">
+      <p className="aim-fields__hint">{HINTS[place.kind]}</p>
       {TECHNIQUES.map((technique) => (
         <SelectField<Say | typeof UNSAID>
           key={technique}
-          label={`${capitalised(technique)} in ${name}`}
+          label={capitalised(technique)}
+          where={where}
           value={sayOf(terms, technique) ?? UNSAID}
-          options={sayOptions(ofLine)}
+          options={sayOptions(ofLine, piece.techniques.includes(technique))}
           onChange={(say) => set(withSay(terms, technique, say === UNSAID ? null : say))}
         />
       ))}
       <SelectField<NonNullable<AimTerms['density']> | typeof UNSAID>
-        label={`Notes in ${name}`}
+        label="Notes"
+        where={where}
+        wide
         value={terms.density ?? UNSAID}
         options={[
           { value: UNSAID, label: unsaid },
@@ -92,7 +97,9 @@ export function AimEditor({ piece, sheet, place }: AimEditorProps) {
         onChange={(density) => set(withTerm(terms, 'density', density === UNSAID ? undefined : density))}
       />
       <SelectField
-        label={`Silence in ${name}`}
+        label="Silence"
+        where={where}
+        wide
         value={terms.silence === undefined ? UNSAID : String(terms.silence)}
         options={[
           { value: UNSAID, label: unsaid },
@@ -107,21 +114,23 @@ export function AimEditor({ piece, sheet, place }: AimEditorProps) {
         onChange={(text) => set(withTerm(terms, 'silence', text === UNSAID ? undefined : Number(text)))}
       />
       <PitchField
-        label={`Lowest note in ${name}`}
+        label="Lowest note"
+        where={where}
         sheet={sheet}
         value={terms.lowest}
         unsaid={unsaid}
         onChange={(midi) => set(withTerm(terms, 'lowest', midi))}
       />
       <PitchField
-        label={`Highest note in ${name}`}
+        label="Highest note"
+        where={where}
         sheet={sheet}
         value={terms.highest}
         unsaid={unsaid}
         onChange={(midi) => set(withTerm(terms, 'highest', midi))}
       />
       <PositionField
-        label={`Hand in ${name}`}
+        where={where}
         most={sheet.instrument.frets}
         ofLine={ofLine}
         value={terms.position}
@@ -131,13 +140,21 @@ export function AimEditor({ piece, sheet, place }: AimEditorProps) {
   );
 }
 
+/** What is wanted is shown in a bar of every phrase, or in the very bar. */
+const HINTS: Readonly<Record<AimPlace['kind'], string>> = {
+  line: 'What is ticked above is allowed. What is wanted comes in every phrase.',
+  section: 'What is wanted comes in every phrase of the section.',
+  bar: 'What is wanted comes in this bar.',
+};
+
 /** The line's own ticks say what is allowed; sections and bars may allow more, or rule something out. */
 const sayOptions = (
   ofLine: boolean,
+  ticked: boolean,
 ): readonly { readonly value: Say | typeof UNSAID; readonly label: string }[] =>
   ofLine
     ? [
-        { value: UNSAID, label: 'as ticked' },
+        { value: UNSAID, label: ticked ? 'allowed' : 'not allowed' },
         { value: 'wanted', label: 'wanted' },
       ]
     : [
@@ -149,13 +166,14 @@ const sayOptions = (
 
 interface PitchFieldProps {
   readonly label: string;
+  readonly where: string;
   readonly sheet: LineSheet;
   readonly value: MidiNumber | undefined;
   readonly unsaid: string;
   readonly onChange: (midi: MidiNumber | undefined) => void;
 }
 
-function PitchField({ label, sheet, value, unsaid, onChange }: PitchFieldProps) {
+function PitchField({ label, where, sheet, value, unsaid, onChange }: PitchFieldProps) {
   const { lowest, highest } = rangeOf(sheet.instrument);
   const pitches = Array.from({ length: highest - lowest + 1 }, (_, index) => lowest + index);
   const listed = value === undefined || pitches.includes(value) ? pitches : [value, ...pitches];
@@ -163,6 +181,7 @@ function PitchField({ label, sheet, value, unsaid, onChange }: PitchFieldProps) 
   return (
     <SelectField
       label={label}
+      where={where}
       value={value === undefined ? UNSAID : String(value)}
       options={[
         { value: UNSAID, label: unsaid },
@@ -180,20 +199,22 @@ function PitchField({ label, sheet, value, unsaid, onChange }: PitchFieldProps) 
 const HIGHEST_POSITION = 12;
 
 interface PositionFieldProps {
-  readonly label: string;
+  readonly where: string;
   readonly most: number;
   readonly ofLine: boolean;
   readonly value: Fret | undefined;
   readonly onChange: (position: Fret | undefined) => void;
 }
 
-function PositionField({ label, most, ofLine, value, onChange }: PositionFieldProps) {
+function PositionField({ where, most, ofLine, value, onChange }: PositionFieldProps) {
   const positions = Array.from({ length: Math.min(most, HIGHEST_POSITION) }, (_, index) => index + 1);
   const listed =
     value === undefined || value === 0 || positions.includes(value) ? positions : [...positions, value];
   return (
     <SelectField
-      label={label}
+      label="Hand position"
+      where={where}
+      wide
       value={value === undefined ? UNSAID : String(value)}
       options={[
         { value: UNSAID, label: ofLine ? 'free' : 'as for the line' },

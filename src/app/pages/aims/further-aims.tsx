@@ -54,9 +54,7 @@ export function FurtherAims({ piece, sheet }: FurtherAimsProps) {
         </div>
       )}
       <Later part={EDITOR} given={{ piece, sheet, place }} />
-      <p className="pad__hint">
-        Aims for a single bar are set where the bar is open: choose it on the sheet.
-      </p>
+      <p className="pad__hint aims__bar-hint">To ask something of one bar, choose it on the sheet.</p>
     </details>
   );
 }
@@ -68,7 +66,7 @@ function summary(piece: LinePiece, sheet: LineSheet, aimed: readonly AimPlace[])
     ...(line === '' ? [] : [line]),
     ...(others.length === 0 ? [] : [`more for ${others.join(', ')}`]),
   ];
-  return told.length === 0 ? 'density, silence, range, hand position: nothing asked' : told.join('; ');
+  return told.length === 0 ? 'what must come, how many notes, how high: nothing asked' : told.join('; ');
 }
 
 interface AimListProps extends FurtherAimsProps {

@@ -1,4 +1,6 @@
 export { BarAims } from './bar-aims';
 export { FurtherAims } from './further-aims';
+export { NoteNames } from './note-names';
 export { Aims } from './settings';
 export { Techniques } from './techniques';
+export { TuningField } from './tuning-field';

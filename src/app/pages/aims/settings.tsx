@@ -1,13 +1,11 @@
 import type { Metre } from '../../../core/base';
 import { CHART_METRES } from '../../../core/chart';
 import { FEELS, isFeelId } from '../../../core/feel';
-import { TUNINGS } from '../../../core/fretboard';
 import {
   type Lesson,
   type LinePiece,
   type LineSheet,
   setFeel,
-  setInstrument,
   setKey,
   setLevel,
   setMetre,
@@ -19,9 +17,7 @@ import {
 import type { Level } from '../../../core/line';
 import { ALL_KEYS, describeKey, describeKeyIn, type Key, sameKey } from '../../../core/theory';
 import { NumberField, SelectField } from '../../controls';
-import { useAtWork, useLesson } from '../session';
-import { NoteNames } from './note-names';
-import { tuningId, tuningOptions } from './tunings';
+import { useAtWork } from '../session';
 
 interface PieceProps {
   readonly piece: LinePiece;
@@ -42,10 +38,9 @@ const metreText = (metre: Metre): string => `${metre.count}/${metre.unit}`;
 
 const FOUND = 'found';
 
-/** Feel, tempo, level, tuning, key and metre of the piece at hand. */
+/** Feel, tempo, level, key and metre of the piece at hand. */
 export function Aims({ piece, sheet }: PieceProps) {
   const { session } = useAtWork();
-  const { instrument } = useLesson();
   const change = (label: string, command: (lesson: Lesson) => Lesson, join?: string) =>
     session.lessons.change(command, join === undefined ? { label } : { label, join });
   return (
@@ -100,21 +95,6 @@ export function Aims({ piece, sheet }: PieceProps) {
           if (metre) change('change the metre', (lesson) => setMetre(lesson, piece.id, metre));
         }}
       />
-      <SelectField
-        label="Tuning"
-        wide
-        value={tuningId(instrument)}
-        options={tuningOptions(instrument)}
-        onChange={(id) => {
-          const tuning = TUNINGS.find((each) => each.id === id);
-          if (tuning) {
-            change('change the tuning', (lesson) =>
-              setInstrument(lesson, { openStrings: tuning.openStrings }),
-            );
-          }
-        }}
-      />
-      <NoteNames />
     </div>
   );
 }

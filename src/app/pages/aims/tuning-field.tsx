@@ -1,0 +1,26 @@
+import { TUNINGS } from '../../../core/fretboard';
+import { setInstrument } from '../../../core/lesson';
+import { SelectField } from '../../controls';
+import { useAtWork, useLesson } from '../session';
+import { tuningId, tuningOptions } from './tunings';
+
+/** The tuning of the bass that the lesson is for. */
+export function TuningField() {
+  const { session } = useAtWork();
+  const { instrument } = useLesson();
+  return (
+    <SelectField
+      label="Tuning"
+      value={tuningId(instrument)}
+      options={tuningOptions(instrument)}
+      onChange={(id) => {
+        const tuning = TUNINGS.find((each) => each.id === id);
+        if (tuning) {
+          session.lessons.change((lesson) => setInstrument(lesson, { openStrings: tuning.openStrings }), {
+            label: 'change the tuning',
+          });
+        }
+      }}
+    />
+  );
+}
