@@ -10,7 +10,8 @@ import { BREACH, meetingCost, roleCost } from '../taste';
 import { hear, writeNotes } from '../tones';
 import type { ComposeRequest, LineNotes } from '../types';
 import { type Candidate, type Field, fieldOf, type Prices, rememberPrices } from './field';
-import { type Plan, type PlannedBar, plansFor, rhythmsByRole, typicalBar } from './plan';
+import { type Plan, plansFor, rhythmsByRole, typicalBar } from './plan';
+import type { PlannedBar } from './planned';
 import { cheapest } from './search';
 
 /** Options that a bar brings into the search. */
