@@ -1,4 +1,5 @@
-import { Fragment, type ReactNode, useId, useState } from 'react';
+import { Fragment, type ReactNode, useId, useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
 import {
   countWords,
   PLAYING_LIMITS,
@@ -22,25 +23,36 @@ import { furtherWords, inShort, ladderWords } from './words';
 export function PlayingSentence(props: SentenceProps) {
   const narrow = useMedia(NARROW);
   const [unfolded, setUnfolded] = useState(false);
-  const id = useId();
+  const holder = useRef<HTMLDivElement>(null);
   if (!narrow) return <Sentence {...props} />;
+  /** The button goes with what it folds; the focus goes on to the one that takes it back. */
+  const fold = (open: boolean) => {
+    flushSync(() => setUnfolded(open));
+    holder.current?.querySelector<HTMLElement>('[data-fold]')?.focus({ preventScroll: true });
+  };
   return (
-    <>
-      {unfolded && (
-        <div id={id} className="ledge__unfolded">
-          <Sentence {...props} />
-        </div>
+    <div ref={holder} className={unfolded ? 'ledge__unfolded' : undefined}>
+      {unfolded ? (
+        <Sentence {...props}>
+          <button type="button" className="word" data-fold="" aria-expanded onClick={() => fold(false)}>
+            Say it in short
+          </button>
+        </Sentence>
+      ) : (
+        <p className="ledge__short">
+          {inShort(props.piece, props.sheet)}{' '}
+          <button
+            type="button"
+            className="word"
+            data-fold=""
+            aria-expanded={false}
+            onClick={() => fold(true)}
+          >
+            Change how
+          </button>
+        </p>
       )}
-      <p className="ledge__short">
-        {!unfolded && <>{inShort(props.piece, props.sheet)} </>}
-        <Unfold
-          open={unfolded}
-          controls={id}
-          words={['Change how', 'Say it in short']}
-          onToggle={setUnfolded}
-        />
-      </p>
-    </>
+    </div>
   );
 }
 
@@ -64,7 +76,8 @@ const Unfold = ({ open, controls, words, onToggle }: UnfoldProps) => (
   </button>
 );
 
-function Sentence(props: SentenceProps) {
+/** @param props.children what else can be done with the sentence, at its end */
+function Sentence({ children, ...props }: SentenceProps & { readonly children?: ReactNode }) {
   const { piece, sheet, onChange } = props;
   const { playing } = piece;
   const [open, setOpen] = useState(false);
@@ -85,6 +98,7 @@ function Sentence(props: SentenceProps) {
         {'. '}
         {further.length > 0 && `${capitalised(further.join('; '))}. `}
         <Unfold open={open} controls={id} words={['Say more', 'Say less']} onToggle={setOpen} />
+        {children !== undefined && <> · {children}</>}
       </p>
       {open && (
         <div id={id} className="ledge__more">
