@@ -1,4 +1,5 @@
 import { type RefObject, useEffect, useLayoutEffect, useState, useSyncExternalStore } from 'react';
+import { flushSync } from 'react-dom';
 
 /** Widths at which everything stands in one column: the style sheets' 48 rem. */
 export const NARROW = '(max-width: 47.99rem)';
@@ -27,6 +28,22 @@ export function useWidth(element: RefObject<HTMLElement | null>): number {
     return () => observer.disconnect();
   }, [element]);
   return width;
+}
+
+/** Whether the browser is printing the page; what changes with it has changed before the paper is laid out. */
+export function usePrinting(): boolean {
+  const [printing, setPrinting] = useState(false);
+  useEffect(() => {
+    const begin = () => flushSync(() => setPrinting(true));
+    const end = () => setPrinting(false);
+    window.addEventListener('beforeprint', begin);
+    window.addEventListener('afterprint', end);
+    return () => {
+      window.removeEventListener('beforeprint', begin);
+      window.removeEventListener('afterprint', end);
+    };
+  }, []);
+  return printing;
 }
 
 /** Whether an element is in view or has been near it: far things are drawn when they come closer. */

@@ -1,7 +1,7 @@
 import { type KeyboardEvent, type ReactNode, useEffect, useId, useMemo, useRef, useState } from 'react';
 import type { Sheet } from '../../core/lesson';
 import type { ScoreLayout, ScoreOptions, SystemLayout } from '../../score';
-import { gliding, useWidth } from './hooks';
+import { gliding, usePrinting, useWidth } from './hooks';
 import { useScore } from './score-ready';
 import { type BarButton, SystemView } from './score-system';
 import { useAtWork } from './session';
@@ -24,24 +24,35 @@ interface ScoreFigureProps {
   readonly rows: Pick<ScoreOptions, 'degrees' | 'fingers' | 'numerals'>;
   /** Null where the bars cannot be chosen. */
   readonly bars: Bars | null;
-  /** Drawn to be read from a step away. */
+  /** Drawn to be read from a step away; printed by the browser, it is as wide as the paper. */
   readonly large?: boolean;
 }
 
 /** What a system is expected to take, so that the page does not jump when the drawing comes. */
 const EXPECTED = { withRows: 232, bare: 150, staffSpace: 10 } as const;
 
+/** The smallest words keep their size where the staff is small. */
+const SMALL_STAFF = { textSizes: { small: 12 } } as const;
+
 /** Narrow screens get a slightly smaller staff and fewer bars. */
 const sizesFor = (width: number, large: boolean) => {
-  if (width < 480) return { staffSpace: large ? 9.5 : 8.5, barsPerSystem: 2 };
+  if (width < 480) return { staffSpace: large ? 9.5 : 8.5, barsPerSystem: 2, ...SMALL_STAFF };
   if (large) return { staffSpace: 13, barsPerSystem: width < 960 ? 2 : 4 };
-  return { staffSpace: width < 760 ? 9 : 10, barsPerSystem: 4 };
+  return width < 760
+    ? { staffSpace: 9, barsPerSystem: 4, ...SMALL_STAFF }
+    : { staffSpace: 10, barsPerSystem: 4 };
 };
+
+/** Width of a printed system in CSS pixels: between margins of 14 mm it fits on A4 and on Letter. */
+const PRINTED_WIDTH = 680;
 
 /** The score of one piece: drawn system by system, with a button over every bar and a playhead. */
 export function ScoreFigure({ sheet, name, description, rows, bars, large = false }: ScoreFigureProps) {
   const figure = useRef<HTMLElement>(null);
-  const width = useWidth(figure);
+  const shownWidth = useWidth(figure);
+  const printed = usePrinting() && large;
+  const width = printed ? PRINTED_WIDTH : shownWidth;
+  const sizes = useMemo(() => sizesFor(width, large && !printed), [width, large, printed]);
   const state = useScore();
   const id = useId();
   const layout = useMemo(
@@ -49,16 +60,16 @@ export function ScoreFigure({ sheet, name, description, rows, bars, large = fals
       state.kind === 'ready' && width > 0
         ? state.score.layoutScore(sheet, {
             width,
-            ...sizesFor(width, large),
+            ...sizes,
             ...rows,
             counting: false,
             measureNumbers: true,
           })
         : null,
-    [state, width, sheet, rows, large],
+    [state, width, sheet, rows, sizes],
   );
   const count = sheet.kind === 'line' ? sheet.bars.length : sheet.bars;
-  const { staffSpace, barsPerSystem } = sizesFor(width, large);
+  const { staffSpace, barsPerSystem } = sizes;
   const expected =
     Math.ceil(count / barsPerSystem) *
     (sheet.kind === 'line' ? EXPECTED.withRows : EXPECTED.bare) *
@@ -80,7 +91,9 @@ export function ScoreFigure({ sheet, name, description, rows, bars, large = fals
           again; nothing of the lesson is lost.
         </p>
       )}
-      {layout !== null && <Systems layout={layout} sheet={sheet} bars={bars} figure={figure} />}
+      {layout !== null && (
+        <Systems layout={layout} sheet={sheet} bars={bars} figure={figure} whole={printed} />
+      )}
     </figure>
   );
 }
@@ -90,9 +103,11 @@ interface SystemsProps {
   readonly sheet: Sheet;
   readonly bars: Bars | null;
   readonly figure: React.RefObject<HTMLElement | null>;
+  /** Whether every system is drawn, out of view or not. */
+  readonly whole: boolean;
 }
 
-function Systems({ layout, sheet, bars, figure }: SystemsProps) {
+function Systems({ layout, sheet, bars, figure, whole }: SystemsProps) {
   const [lastFocused, setLastFocused] = useState(0);
   const reachable = bars === null ? 0 : Math.min(bars.chosen ?? lastFocused, bars.buttons.length - 1);
   usePlayhead(layout, sheet, figure);
@@ -130,6 +145,7 @@ function Systems({ layout, sheet, bars, figure }: SystemsProps) {
               buttons={bars?.buttons ?? null}
               chosen={bars?.chosen ?? null}
               reachable={reachable}
+              whole={whole}
               onChoose={(bar) => bars?.choose(bar === bars.chosen ? null : bar)}
               onFocus={setLastFocused}
             />

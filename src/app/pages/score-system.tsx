@@ -16,6 +16,8 @@ interface SystemViewProps {
   readonly chosen: number | null;
   /** The one bar of the score that the Tab key reaches; arrows lead to the others. */
   readonly reachable: number;
+  /** Whether it is drawn out of view too. */
+  readonly whole: boolean;
   readonly onChoose: (bar: number) => void;
   readonly onFocus: (bar: number) => void;
 }
@@ -38,7 +40,9 @@ export function SystemView(props: SystemViewProps) {
             />
           ))}
       </div>
-      {near && <Drawing layout={layout} index={system.index} fingerprint={system.fingerprint} />}
+      {(near || props.whole) && (
+        <Drawing layout={layout} index={system.index} fingerprint={system.fingerprint} />
+      )}
       {buttons !== null && <BarButtons {...props} buttons={buttons} />}
       {system.bars.map(
         (box) =>
