@@ -154,13 +154,15 @@ export function NumberWord(props: NumberProps) {
 
 interface CheckFieldProps {
   readonly label: string;
+  /** Heard after the label, not seen, see {@link SelectField}. */
+  readonly where?: string;
   readonly note?: string;
   readonly checked: boolean;
   readonly onChange: (checked: boolean) => void;
 }
 
 /** A tick box with its word, and a remark that is read as its description. */
-export function CheckField({ label, note, checked, onChange }: CheckFieldProps) {
+export function CheckField({ label, where, note, checked, onChange }: CheckFieldProps) {
   const id = useId();
   return (
     <div className="check">
@@ -171,7 +173,10 @@ export function CheckField({ label, note, checked, onChange }: CheckFieldProps) 
         aria-describedby={note === undefined ? undefined : `${id}-note`}
         onChange={(event) => onChange(event.currentTarget.checked)}
       />
-      <label htmlFor={id}>{label}</label>
+      <label htmlFor={id}>
+        {label}
+        {where !== undefined && <span className="visually-hidden">, {where}</span>}
+      </label>
       {note !== undefined && (
         <span className="check__note" id={`${id}-note`}>
           {note}

@@ -89,7 +89,7 @@ function Music({ handout, set }: PartProps) {
   return (
     <fieldset className="designer__group">
       <legend className="pad__heading">With the notes</legend>
-      <div className="designer__checks">
+      <div>
         <NoteMarks handout={settings} set={set} />
         <CheckField label="Counting" checked={settings.counting} onChange={(counting) => set({ counting })} />
         <CheckField
@@ -120,7 +120,7 @@ function PaperAndPrint({ handout, set }: PartProps) {
       <div className="designer__pair">
         <PaperField handout={settings} set={set} />
         <SelectField
-          label="Print"
+          label="Size of print"
           value={settings.print}
           options={[
             { value: 'normal', label: 'Normal' },
@@ -129,16 +129,18 @@ function PaperAndPrint({ handout, set }: PartProps) {
           onChange={(print) => set({ print })}
         />
       </div>
-      <CheckField
-        label="On one page if it fits"
-        checked={settings.onePage}
-        onChange={(onePage) => set({ onePage })}
-      />
-      <CheckField
-        label="QR code that opens the lesson"
-        checked={settings.code}
-        onChange={(code) => set({ code })}
-      />
+      <div>
+        <CheckField
+          label="On one page if it fits"
+          checked={settings.onePage}
+          onChange={(onePage) => set({ onePage })}
+        />
+        <CheckField
+          label="QR code that opens the lesson"
+          checked={settings.code}
+          onChange={(code) => set({ code })}
+        />
+      </div>
     </fieldset>
   );
 }
@@ -154,7 +156,7 @@ function Head({ handout, set }: PartProps) {
         onChange={(student) => set({ student }, 'student')}
       />
       <TextField
-        label="Your own line"
+        label="Further words"
         value={settings.header}
         onChange={(header) => set({ header }, 'header')}
       />

@@ -27,7 +27,8 @@ export function HandoutPieces() {
             {choices.map(({ block, name, shown }) => (
               <CheckField
                 key={block}
-                label={`${name}, ${piece.name}`}
+                label={name}
+                where={piece.name}
                 checked={shown}
                 onChange={(on) => print(piece, block, on)}
               />

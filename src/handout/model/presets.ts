@@ -54,9 +54,9 @@ export const HANDOUT_PRESETS: readonly HandoutPreset[] = [
     id: 'test',
     name: 'Test',
     description:
-      'The staff alone, to be read: no tab, degrees, fingers, counting or hand positions, and no help beside it.',
+      'The staff alone, to be read: no tab, degrees, fingers, counting or hand positions, nothing that helps.',
     settings: {
-      blocks: ['facts', 'music', 'notes'],
+      blocks: ['facts', 'music', 'notes', 'cautions'],
       degrees: false,
       fingers: false,
       counting: false,
