@@ -97,6 +97,7 @@ function Picture({ idea, order, piece, instrument, bar }: IdeaCardProps) {
     const layout = state.score.layoutScore(sheet, {
       width,
       staffSpace: 6,
+      textSizes: { tab: 11.5 },
       degrees: false,
       fingers: false,
       counting: false,

@@ -73,7 +73,7 @@ export function NotePad({ settled, onClose, overSheet }: NotePadProps) {
           <FurtherAims piece={piece} sheet={sheet} />
           <div className="pad__compose">
             {piece.bars.length === 0 ? (
-              <p className="pad__hint">With a chart written, its line can be composed.</p>
+              <p className="pad__hint">Write the chords first; then their line can be composed.</p>
             ) : (
               <>
                 <button
