@@ -95,7 +95,7 @@ test('the practice steps take the teacher’s words, and a piece goes without a 
 
   await expect.poll(words).toContain('Chords');
   await page.locator('.pieces summary').first().click();
-  await page.getByRole('checkbox', { name: /^Chord chart, / }).uncheck();
+  await page.getByRole('checkbox', { name: /^Chord chart of / }).uncheck();
   await expect.poll(words).not.toContain('Chords');
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect.poll(words).toContain('Chords');

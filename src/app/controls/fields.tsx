@@ -175,7 +175,7 @@ export function CheckField({ label, where, note, checked, onChange }: CheckField
       />
       <label htmlFor={id}>
         {label}
-        {where !== undefined && <span className="visually-hidden">, {where}</span>}
+        {where !== undefined && <span className="visually-hidden"> {where}</span>}
       </label>
       {note !== undefined && (
         <span className="check__note" id={`${id}-note`}>

@@ -28,7 +28,7 @@ export function HandoutPieces() {
               <CheckField
                 key={block}
                 label={name}
-                where={piece.name}
+                where={`of ${piece.name}`}
                 checked={shown}
                 onChange={(on) => print(piece, block, on)}
               />
