@@ -1,9 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { barSignature } from '../../src/core/chart';
+import { fret, ticks } from '../../src/core/base';
+import { barSignature, parseChart, usesOf } from '../../src/core/chart';
 import { composePiece } from '../../src/core/composing';
 import {
   type ChartBarEdit,
+  changeLine,
   deriveSheet,
   editChartBar,
   keepBar,
@@ -11,10 +13,12 @@ import {
   type LinePiece,
   linePiece,
   newLesson,
+  possibleEdits,
   setChartText,
   takeSuggestion,
   typedChord,
 } from '../../src/core/lesson';
+import { randomCharts } from '../chart/random-charts';
 
 const PIECE = 'piece-1';
 
@@ -107,6 +111,71 @@ describe('editing the chart on the sheet', () => {
         expect(after.bars.map((each) => each.harmony)).toEqual(shown(typed));
       }),
       { seed: 20261125, numRuns: 12 },
+    );
+  }, 60_000);
+});
+
+/** A lesson whose every bar holds one note that no other bar has. */
+function marked(chart: string): Lesson {
+  const lesson = setChartText(newLesson('test', 'Test'), PIECE, chart);
+  return changeLine(lesson, PIECE, (piece) => ({
+    ...piece,
+    bars: piece.bars.map((bar, index) => ({
+      ...bar,
+      kept: index % 3 === 0,
+      ...(index % 2 === 0 ? { position: fret(3) } : {}),
+      notes: [
+        { start: ticks(index), duration: ticks(240), pitch: { letter: 'C', alteration: 0, octave: 2 } },
+      ],
+    })),
+  }));
+}
+
+describe('editing any chart on the sheet', () => {
+  const kinds = fc.constantFrom<ChartBarEdit>(
+    { kind: 'write', text: 'Em' },
+    { kind: 'write', text: 'E?' },
+    { kind: 'insert before' },
+    { kind: 'insert after' },
+    { kind: 'repeat' },
+    { kind: 'split' },
+    { kind: 'join' },
+    { kind: 'remove' },
+  );
+
+  /** The lesson after an edit that is looked at from all sides. */
+  function tried(lesson: Lesson, [change, where]: readonly [ChartBarEdit, number]): Lesson {
+    const before = line(lesson);
+    if (before.bars.length === 0) return lesson;
+    const bar = where % before.bars.length;
+    const edited = edit(lesson, bar, change);
+    const after = line(edited);
+    if (change.kind !== 'write') expect(edited !== lesson).toBe(possibleEdits(before, bar).has(change.kind));
+    const { chart } = parseChart(before.chartText, before.metre);
+    const touched = [...usesOf(chart, bar), ...(change.kind === 'join' ? usesOf(chart, bar + 1) : [])];
+    const others = before.bars.filter((_, index) => !touched.includes(index));
+    expect(after.bars.filter((each) => others.some(({ id }) => id === each.id))).toEqual(others);
+    const now = new Map([...after.bars, ...after.parked].map((each) => [each.id, each]));
+    expect(now.size).toBe(after.bars.length + after.parked.length);
+    const withNotes = [...before.bars, ...before.parked].filter(({ notes }) => notes.length > 0);
+    expect(withNotes.map(({ id }) => now.get(id))).toEqual(withNotes);
+    const readable = parseChart(after.chartText, after.metre).chart.bars.map((each, index) =>
+      barSignature(each).includes('?') ? after.bars[index]?.harmony : barSignature(each),
+    );
+    expect(after.bars.map(({ harmony }) => harmony)).toEqual(readable);
+    return edited;
+  }
+
+  it('leaves every other bar as it was, and no note gets lost', () => {
+    fc.assert(
+      fc.property(
+        randomCharts,
+        fc.array(fc.tuple(kinds, fc.nat()), { minLength: 1, maxLength: 4 }),
+        (text, steps) => {
+          steps.reduce(tried, marked(text));
+        },
+      ),
+      { seed: 20261128, numRuns: 200 },
     );
   }, 60_000);
 });

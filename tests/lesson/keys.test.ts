@@ -75,6 +75,17 @@ describe('the key of a piece', () => {
     expect(keysOf(written).slice(8)).toEqual(Array(4).fill('C major'));
   });
 
+  it('is written for every use of a section, and nothing after it is read in it', () => {
+    const chart = `${TWO_KEYS}\nMiddle\n| C | F | G7 | C | ; out`;
+    const chosen = setKey(lessonWith(chart), PIECE, key('C'));
+    const written = writeSectionKey(chosen, PIECE, 1, key('E'));
+    expect(linePiece(written, PIECE)?.chartText).toBe(
+      'Verse:\n| C | F | G7 | C |\nMiddle:\n| (key: E) E | A | B7 | E |\nMiddle\n| (key: C) C | F | G7 | C | ; out',
+    );
+    expect(keysOf(written).slice(4, 12)).toEqual(Array(8).fill('E major'));
+    expect(keysOf(written).slice(12)).toEqual(Array(4).fill('C major'));
+  });
+
   it('gives each chord its numeral in the key of its section', () => {
     const { chart, key: home } = sheetOf(lessonWith(TWO_KEYS));
     const numerals = chordFunctions(chart, home).map((bar) => bar[0]?.numeral);

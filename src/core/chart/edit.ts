@@ -1,10 +1,13 @@
 import type { Metre } from '../base';
 import type { Key } from '../theory';
-import { barSignature } from './harmony';
+import { endingGone } from './ending-gone';
 import { parseChart } from './parse';
-import { barText } from './print';
-import { scanLine, type Token } from './scanner';
-import type { Chart, ChartBar, ChartPlace } from './types';
+import { isWholeRepeat, removeBar } from './remove';
+import { scanLine } from './scanner';
+import { hasNewProblems, type MeantBar, settle } from './settle';
+import { before, behind, isAgain, rewritePlace, textAt } from './text';
+import type { Chart, ChartBar, ChartPlace, ParsedChart } from './types';
+import { usesOf } from './uses';
 
 /** A change to one bar, counted from 0 as written. */
 export type BarEdit =
@@ -16,100 +19,153 @@ export type BarEdit =
   | { readonly kind: 'append'; readonly bar: number; readonly text: string }
   | { readonly kind: 'remove'; readonly bar: number };
 
+export interface EditedChart {
+  readonly text: string;
+  /** For each bar of the changed chart, the index of the bar before that it goes on as; null for a new one. */
+  readonly origins: readonly (number | null)[];
+}
+
 /**
  * The chart text with one bar changed, everything else letter for letter as typed; a `%` or slash whose meaning
- * the change would alter is written out. Null where the text cannot say it: no such bar, a bar of a section
- * that is written by its name alone, or a `text` that holds bar lines, comments or line ends.
+ * the change would alter is written out, and what the bar said for those after it (metre, key) stays said. Where the
+ * bar's section is used again by its name, the change is one of all its uses. Null where the text cannot say it: no
+ * such bar, a bar of a section that is written by its name alone, a bar before a pickup, or a `text` that is more
+ * than the chords of one bar.
  */
-export function editBar(text: string, metre: Metre, edit: BarEdit, key: Key | null = null): string | null {
-  const before = parseChart(text, metre, key).chart;
-  if (edit.kind !== 'remove' && !/^[^|;\r\n]*[^|;\s:][^|;\r\n]*$/.test(edit.text)) return null;
-  const again = (bar: ChartBar | undefined) =>
-    bar !== undefined && before.sections[bar.section]?.again === true;
-  const bar = before.bars[edit.bar];
-  const atEnd = edit.kind === 'insert' && edit.bar === before.bars.length;
-  const target = atEnd ? before.bars[edit.bar - 1] : bar;
-  if (atEnd && !target) return text === '' ? `| ${edit.text.trim()} |` : `${text}\n| ${edit.text.trim()} |`;
-  if (!target || again(target)) return null;
-  const edited = splice(text, target, edit, atEnd);
-  const following = edit.kind === 'insert' ? bar : before.bars[edit.bar + 1];
-  if (!following || again(following)) return edited;
-  const index = edit.bar + { write: 1, insert: 1, append: 2, remove: 0 }[edit.kind];
-  const now = parseChart(edited, metre, key).chart.bars[index];
-  if (!now || barSignature(now) === barSignature(following)) return edited;
-  return rewritePlace(edited, now.place, barText(following));
+export function editBar(
+  text: string,
+  metre: Metre,
+  edit: BarEdit,
+  key: Key | null = null,
+): EditedChart | null {
+  const read = parseChart(text, metre, key);
+  const { bars } = read.chart;
+  if (edit.kind !== 'remove' && !isOneBar(edit.text)) return null;
+  if (edit.kind === 'insert' && edit.bar === bars.length) {
+    if (bars.length > 0) return editBar(text, metre, { ...edit, kind: 'append', bar: edit.bar - 1 }, key);
+    const line = `| ${edit.text.trim()} |`;
+    return { text: text.trim() === '' ? line : `${text.replace(/\s+$/, '')}\n${line}`, origins: [null] };
+  }
+  const bar = bars[edit.bar];
+  if (bar === undefined || isAgain(read.chart, bar)) return null;
+  if (isEmpty(text, bar)) {
+    const said = textAt(text, bar.place).slice(0, -1).trimEnd();
+    return editBar(rewritePlace(text, bar.place, `${said} N.C. |`), metre, edit, key);
+  }
+  if (edit.kind === 'insert' && bar.pickup) return null;
+  const meant = meantBars(read.chart, edit);
+  const settled = settle(changed(text, read.chart, bar, edit), meant, {
+    metre,
+    key,
+    text,
+    chart: read.chart,
+  });
+  if (settled === null) return null;
+  const after = parseChart(settled, metre, key);
+  return hasNewProblems(read, after, typedPlaces(after, edit))
+    ? null
+    : { text: settled, origins: meant.map(({ origin }) => origin) };
 }
 
 /** What stands between the bar lines as typed; null for a bar of a section that is written by its name alone. */
 export function typedBar(text: string, chart: Chart, bar: number): string | null {
   const written = chart.bars[bar];
-  if (!written || chart.sections[written.section]?.again === true) return null;
-  const { start, end } = rangeOf(text, written.place);
-  return text.slice(start, end);
+  if (!written || isAgain(chart, written)) return null;
+  return isEmpty(text, written) ? '' : textAt(text, written.place);
 }
 
-/** The chart text with what stands at a place written anew: the suggestion of a problem, for example. */
-export function rewritePlace(text: string, place: ChartPlace, replacement: string): string {
-  const { start, end } = rangeOf(text, place);
-  return text.slice(0, start) + replacement + text.slice(end);
+/** Words between bar lines: no bar line, comment or line end, no ending, count, metre or key. */
+function isOneBar(text: string): boolean {
+  const tokens = scanLine(text, 1);
+  return !/[;\r\n]/.test(text) && tokens.length > 0 && tokens.every(({ kind }) => kind === 'word');
 }
 
-function splice(text: string, bar: ChartBar, edit: BarEdit, atEnd: boolean): string {
-  const { start, end } = rangeOf(text, bar.place);
+/** Nothing but blanks stands between the bar lines; the bar's place is then the bar lines too. */
+const isEmpty = (text: string, bar: ChartBar): boolean => textAt(text, bar.place).startsWith('|');
+
+/** Places at which a problem is the typed text's own. */
+function typedPlaces(after: ParsedChart, edit: BarEdit): readonly ChartPlace[] {
+  const at = { write: edit.bar, insert: edit.bar, append: edit.bar + 1, remove: -1 }[edit.kind];
+  const typed = after.chart.bars[at];
+  return typed === undefined ? [] : [typed.place];
+}
+
+function changed(text: string, chart: Chart, bar: ChartBar, edit: BarEdit): string {
+  const { place } = bar;
   switch (edit.kind) {
     case 'write':
-      return text.slice(0, start) + edit.text.trim() + text.slice(end);
+      return rewritePlace(text, place, edit.text.trim());
     case 'insert':
-      return atEnd
-        ? `${text.slice(0, end)} | ${edit.text.trim()}${text.slice(end)}`
-        : `${text.slice(0, start)}${edit.text.trim()} | ${text.slice(start)}`;
+      return rewritePlace(text, before(place), `${edit.text.trim()}${barLineLike(text, place)}`);
     case 'append':
-      return `${text.slice(0, end)} | ${edit.text.trim()}${text.slice(end)}`;
+      return rewritePlace(text, behind(place), `${barLineLike(text, place)}${edit.text.trim()}`);
     case 'remove':
-      return removed(text, bar);
+      return removeBar(text, chart, edit.bar);
   }
 }
 
-interface Range {
-  readonly start: number;
-  readonly end: number;
+/** A bar line with blanks around it, unless the bar stands close between its own. */
+function barLineLike(text: string, place: ChartPlace): string {
+  const line = text.split(/\r\n|\r|\n/)[place.line - 1] ?? '';
+  const close = line[place.column - 2] === '|' && line[place.column - 1 + place.length] === '|';
+  return close ? '|' : ' | ';
 }
 
-/** Where a line of the text begins, counted from 0. */
-function lineStart(text: string, line: number): number {
-  const ends = /\r\n|\r|\n/g;
-  for (let passed = 1; passed < line; passed += 1) {
-    if (!ends.exec(text)) return text.length;
+/** What the bars of the changed chart are meant to be: all as they were, but for the change in each use of the bar. */
+function meantBars(chart: Chart, edit: BarEdit): readonly MeantBar[] {
+  const meant: MeantBar[] = chart.bars.map((bar, origin) => ({ origin, bar }));
+  const uses = usesOf(chart, edit.bar);
+  for (const use of [...uses].sort((one, other) => other - one)) {
+    const bar = chart.bars[use];
+    if (bar === undefined) continue;
+    const frame = (at: number, change: Partial<ChartBar>) => {
+      const each = meant[at];
+      if (each?.bar) meant[at] = { ...each, bar: { ...each.bar, ...change } };
+    };
+    const fresh: MeantBar = { origin: null, bar: null };
+    switch (edit.kind) {
+      case 'write':
+        meant[use] = { origin: use, bar, rewritten: true };
+        break;
+      case 'insert':
+        frame(use, { repeatStart: false });
+        meant.splice(use, 0, fresh);
+        break;
+      case 'append':
+        frame(use, { repeatEnd: null });
+        meant.splice(use + 1, 0, fresh);
+        break;
+      case 'remove':
+        framesAround(meant, chart, use);
+        meant.splice(use, 1);
+    }
   }
-  return ends.lastIndex;
+  return meant;
 }
 
-function rangeOf(text: string, place: ChartPlace): Range {
-  const start = lineStart(text, place.line) + place.column - 1;
-  return { start, end: start + place.length };
-}
-
-type BarLine = Extract<Token, { kind: 'bar line' }>;
-const isPlain = (line: BarLine | undefined): boolean =>
-  line !== undefined && !line.opens && !line.closes && !line.double;
-
-/** Takes the bar away with the plain bar line behind it, or before it; repeat signs stay for their neighbours. */
-function removed(text: string, bar: ChartBar): string {
-  const offset = lineStart(text, bar.place.line);
-  const { start, end } = rangeOf(text, bar.place);
-  const [line = ''] = text.slice(offset).split(/\r\n|\r|\n/, 1);
-  const bars = scanLine(line, 1).filter((token): token is BarLine => token.kind === 'bar line');
-  const at = (token: BarLine) => offset + token.place.column - 1;
-  const previous = bars.findLast((token) => at(token) < start);
-  const next = bars.find((token) => at(token) >= end);
-  if (next && isPlain(next)) {
-    const after = at(next) + next.place.length;
-    return text.slice(0, start) + text.slice(after).replace(/^[ \t]+/, '');
+/**
+ * The signs of a bar that goes stay for its neighbours, unless it was the whole of its repeat. Where it was the whole
+ * of an ending, the endings beside it are for the text to say.
+ */
+function framesAround(meant: MeantBar[], chart: Chart, index: number): void {
+  const change = (at: number, frame: Partial<ChartBar> | 'loose') => {
+    const each = meant[at];
+    if (!each?.bar) return;
+    meant[at] = frame === 'loose' ? { ...each, loose: true } : { ...each, bar: { ...each.bar, ...frame } };
+  };
+  const bar = chart.bars[index];
+  if (bar === undefined) return;
+  if (endingGone(chart, index) !== null) {
+    for (const step of [-1, 1]) {
+      let at = index + step;
+      change(at, 'loose');
+      while (chart.bars[at]?.ending != null) {
+        at += step;
+        change(at, 'loose');
+      }
+    }
+  } else if (!isWholeRepeat(chart, index)) {
+    if (bar.repeatEnd !== null) change(index - 1, { repeatEnd: bar.repeatEnd });
+    if (bar.repeatStart) change(index + 1, { repeatStart: true });
   }
-  if (previous && isPlain(previous))
-    return text.slice(0, at(previous)) + text.slice(end).replace(/^[ \t]+/, '');
-  if (previous?.opens && next?.closes) {
-    return `${text.slice(0, at(previous))}|${text.slice(at(next) + next.place.length)}`;
-  }
-  return text.slice(0, start) + text.slice(end).replace(/^[ \t]+/, '');
 }

@@ -1,10 +1,13 @@
 export { type ChartKeys, chordFunctions, findChartKeys, weightedChords } from './analysis';
-export { type BarEdit, editBar, rewritePlace, typedBar } from './edit';
+export { type BarEdit, type EditedChart, editBar, typedBar } from './edit';
 export { barSignature, harmonyAt, harmonyText, transposeSignature } from './harmony';
 export { CHART_METRES } from './limits';
 export { matchBars } from './match';
 export { playOrder } from './order';
 export { parseChart } from './parse';
 export { printChart } from './print';
+export { writeKey } from './section-key';
+export { rewritePlace } from './text';
 export { transposeChartText } from './transpose';
 export * from './types';
+export { usesOf, writtenBar } from './uses';

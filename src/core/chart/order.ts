@@ -32,7 +32,7 @@ export function playOrder(chart: Chart): readonly number[] {
  * For each bar, whether a repeat end behind it can go back no further than to it: it opens a repeat, comes after
  * a finished one, or begins a section outside a repeat opened by its sign.
  */
-function passageStarts(chart: Chart): readonly boolean[] {
+export function passageStarts(chart: Chart): readonly boolean[] {
   const sections = new Set(chart.sections.map((section) => section.start));
   let openedBySign = false;
   return chart.bars.map((bar, index) => {

@@ -4,7 +4,13 @@ export { CAUTIONS, CAUTIONS_HEADING } from './cautions';
 export { type ChordOnNeck, chordsOnNeck } from './chords-on-neck';
 export { setAim, setSectionAim, withAim } from './commands/aims';
 export { keepBar, takeIdea } from './commands/bar-notes';
-export { type ChartBarEdit, editChartBar, typedChord } from './commands/bars';
+export {
+  type ChartBarEdit,
+  editChartBar,
+  type PossibleEdit,
+  possibleEdits,
+  typedChord,
+} from './commands/bars';
 export {
   discardParked,
   setChartText,

@@ -1,5 +1,14 @@
-import { type ChartBar, editBar, parseChart, typedBar } from '../../chart';
-import type { Lesson, LineBar, LinePiece } from '../types';
+import { beatsInBar, sameMetre } from '../../base';
+import {
+  type BarEdit,
+  type ChartBar,
+  type EditedChart,
+  editBar,
+  harmonyText,
+  parseChart,
+  typedBar,
+} from '../../chart';
+import type { Lesson, LinePiece } from '../types';
 import { withChart } from './chart';
 import { changeLine } from './piece';
 
@@ -14,6 +23,8 @@ export type ChartBarEdit =
   | { readonly kind: 'repeat' }
   /** A bar for each of its chords. */
   | { readonly kind: 'split' }
+  /** One bar for it and the next, with the chords of both. */
+  | { readonly kind: 'join' }
   | { readonly kind: 'remove' };
 
 const chartOf = (piece: LinePiece) => parseChart(piece.chartText, piece.metre, piece.key).chart;
@@ -22,77 +33,123 @@ const chartOf = (piece: LinePiece) => parseChart(piece.chartText, piece.metre, p
 export const typedChord = (piece: LinePiece, bar: number): string | null =>
   typedBar(piece.chartText, chartOf(piece), bar);
 
-/** The chords of a bar one by one as they are typed; a single one for a bar that cannot be divided. */
+/** The chords of a bar one by one as they are typed; as they are read where that is more than its own words. */
 function chordsIn(typed: string, written: ChartBar): readonly string[] {
-  const words = typed.split(/\s+/).flatMap((word) => word.replace(/\/+$/, '') || []);
-  return words.length === written.spans.length ? words : [typed];
+  const words = typed.match(/(?:[^\s(]|\([^()]*\)|\()+/g) ?? [];
+  const chords = words.flatMap((word) => word.replace(/\/+$/, '') || []);
+  const read = written.spans.map(({ harmony }) => harmonyText(harmony));
+  return chords.length === read.length && !chords.includes('%') ? chords : read;
 }
 
-interface Edited {
-  readonly text: string | null;
-  /** The bars of the line in the order of the new chart: see `withChart`. */
-  readonly order: readonly (LineBar | null)[];
+/** One edit of the text after the other; origins count in the first chart. Null where the text cannot say one. */
+function inTurn(piece: LinePiece, edits: readonly BarEdit[]): EditedChart | null {
+  return edits.reduce<EditedChart | null>(
+    (before, edit) => {
+      if (before === null) return null;
+      const after = editBar(before.text, piece.metre, edit, piece.key);
+      return (
+        after && {
+          text: after.text,
+          origins: after.origins.map((index) => (index === null ? null : (before.origins[index] ?? null))),
+        }
+      );
+    },
+    { text: piece.chartText, origins: piece.bars.map((_, index) => index) },
+  );
 }
 
-function edited(piece: LinePiece, bar: number, edit: ChartBarEdit): Edited | null {
+function edited(piece: LinePiece, bar: number, edit: ChartBarEdit): EditedChart | null {
   const chart = chartOf(piece);
   const typed = typedBar(piece.chartText, chart, bar);
   const written = chart.bars[bar];
-  const own = piece.bars[bar];
-  if (typed === null || written === undefined || own === undefined) return null;
-  const { chartText, metre, key } = piece;
-  const order = (...instead: readonly (LineBar | null)[]): readonly (LineBar | null)[] => [
-    ...piece.bars.slice(0, bar),
-    ...instead,
-    ...piece.bars.slice(bar + 1),
-  ];
+  if (typed === null || written === undefined) return null;
+  const copied = (kind: 'insert' | 'append') =>
+    inTurn(piece, [{ kind, bar, text: typed }]) ??
+    inTurn(piece, [{ kind, bar, text: written.spans.map(({ harmony }) => harmonyText(harmony)).join(' ') }]);
   switch (edit.kind) {
     case 'write':
-      return {
-        text: editBar(chartText, metre, { kind: 'write', bar, text: edit.text }, key),
-        order: order(own),
-      };
+      return inTurn(piece, [{ kind: 'write', bar, text: edit.text }]);
     case 'insert before':
-      return {
-        text: editBar(chartText, metre, { kind: 'insert', bar, text: typed }, key),
-        order: order(null, own),
-      };
+      return copied('insert');
     case 'insert after':
-      return {
-        text: editBar(chartText, metre, { kind: 'append', bar, text: typed }, key),
-        order: order(own, null),
-      };
-    case 'repeat':
-      return {
-        text: editBar(chartText, metre, { kind: 'append', bar, text: '%' }, key),
-        order: order(own, own),
-      };
+      return copied('append');
+    case 'repeat': {
+      if (written.pickup) return null;
+      const repeated = inTurn(piece, [{ kind: 'append', bar, text: '%' }]);
+      // A new bar has the notes of the one before it, which it repeats.
+      return (
+        repeated && {
+          ...repeated,
+          origins: repeated.origins.map((origin, index) => origin ?? repeated.origins[index - 1] ?? null),
+        }
+      );
+    }
     case 'remove':
-      return { text: editBar(chartText, metre, { kind: 'remove', bar }, key), order: order() };
+      return inTurn(piece, [{ kind: 'remove', bar }]);
     case 'split': {
       const chords = chordsIn(typed, written);
       if (chords.length < 2) return null;
-      const text = chords.reduce<string | null>(
-        (before, chord, index) =>
-          before &&
-          (index === 0
-            ? editBar(before, metre, { kind: 'write', bar, text: chord }, key)
-            : editBar(before, metre, { kind: 'append', bar: bar + index - 1, text: chord }, key)),
-        chartText,
+      return inTurn(
+        piece,
+        chords.map(
+          (text, index): BarEdit =>
+            index === 0 ? { kind: 'write', bar, text } : { kind: 'append', bar: bar + index - 1, text },
+        ),
       );
-      return { text, order: order(...chords.map(() => null)) };
+    }
+    case 'join': {
+      const next = chart.bars[bar + 1];
+      const further = typedBar(piece.chartText, chart, bar + 1);
+      if (next === undefined || further === null || !joins(written, next)) return null;
+      const chords = [...chordsIn(typed, written), ...chordsIn(further, next)];
+      const text = new Set(chords).size === 1 ? (chords[0] ?? '') : chords.join(' ');
+      return inTurn(piece, [
+        { kind: 'remove', bar: bar + 1 },
+        { kind: 'write', bar, text },
+      ]);
     }
   }
 }
 
+/** Whether two bars can be one: no sign, section or metre parts them, and there is a beat for each of their chords. */
+const joins = (one: ChartBar, next: ChartBar): boolean =>
+  one.section === next.section &&
+  one.ending?.join() === next.ending?.join() &&
+  one.repeatEnd === null &&
+  !next.repeatStart &&
+  sameMetre(one.metre, next.metre) &&
+  one.spans.length + next.spans.length <= beatsInBar(one.metre);
+
+/** Changes of a bar that its chart has room for, besides writing over it. */
+export type PossibleEdit = Exclude<ChartBarEdit['kind'], 'write'>;
+
+/** What can be done to a bar (index from 0) as the chart stands. */
+export const possibleEdits = (piece: LinePiece, bar: number): ReadonlySet<PossibleEdit> => {
+  const kinds: readonly PossibleEdit[] = [
+    'insert before',
+    'insert after',
+    'repeat',
+    'split',
+    'join',
+    'remove',
+  ];
+  return new Set(kinds.filter((kind) => edited(piece, bar, { kind }) !== null));
+};
+
 /**
- * Changes one bar of the chart (index from 0) in its text. The notes of every other bar stay; those of a bar
- * that went away or has other chords are parked. The same lesson where the text cannot say it.
+ * Changes one bar of the chart (index from 0) in its text, in all its uses where its section is used again by its
+ * name. The notes of every other bar stay; those of a bar that went away or has other chords are parked. The same
+ * lesson where the text cannot say it.
  */
 export const editChartBar = (lesson: Lesson, pieceId: string, bar: number, edit: ChartBarEdit): Lesson =>
   changeLine(lesson, pieceId, (piece) => {
     const change = edited(piece, bar, edit);
-    return change === null || change.text === null || change.text === piece.chartText
+    return change === null || change.text === piece.chartText
       ? piece
-      : withChart(lesson, piece, { chartText: change.text }, change.order);
+      : withChart(
+          lesson,
+          piece,
+          { chartText: change.text },
+          change.origins.map((origin) => (origin === null ? null : (piece.bars[origin] ?? null))),
+        );
   });

@@ -6,8 +6,9 @@ import {
   matchBars,
   parseChart,
   rewritePlace,
+  writeKey,
 } from '../../chart';
-import { describeKey, type Key, sameKey, transpositionTo } from '../../theory';
+import { type Key, sameKey, transpositionTo } from '../../theory';
 import { aimFor, followBarAims, followSections } from '../aims';
 import { freshIds } from '../identity';
 import { instrumentOf, readPiece } from '../request';
@@ -191,29 +192,15 @@ export const takeSuggestion = (lesson: Lesson, pieceId: string, problem: ChartPr
       : withChart(lesson, piece, { chartText: rewritePlace(piece.chartText, problem, problem.suggestion) });
   });
 
-/** A key as it is typed in a chart. */
-const typedKey = (key: Key): string => `(key: ${describeKey(key).replace('♭', 'b').replace('♯', '#')})`;
-
 /**
- * Writes the key of a section (by index) into the chart before its first bar, and the key in force before the
- * section that follows it, so that nothing else is read in another key. The line stays.
+ * Writes the key of a section (by index) into the chart before its first bar, and the key in force before the bars
+ * that follow it, so that nothing else is read in another key. The line stays.
  */
 export const writeSectionKey = (lesson: Lesson, pieceId: string, section: number, key: Key): Lesson =>
   changeLine(lesson, pieceId, (piece) => {
-    const { chart, key: home } = readPiece(piece);
-    const own = chart.sections[section];
-    const first = own === undefined || own.again ? undefined : chart.bars[own.start];
-    if (own === undefined || first === undefined) return piece;
-    const next = chart.bars[own.start + own.length];
-    // A name that stands for a whole section has its line to itself.
-    const before = (text: string, { place, section: of }: ChartBar, written: Key) =>
-      rewritePlace(
-        text,
-        { ...place, length: 0 },
-        typedKey(written) + (chart.sections[of]?.again === true ? '\n' : ' '),
-      );
-    const restored = next === undefined ? piece.chartText : before(piece.chartText, next, next.key ?? home);
-    return withChart(lesson, piece, { chartText: before(restored, first, key) });
+    const { key: home } = readPiece(piece);
+    const chartText = writeKey(piece.chartText, piece, section, key, home);
+    return chartText === null ? piece : withChart(lesson, piece, { chartText });
   });
 
 /** Throws the parked bars and sections of a piece away, with the aims for them. */
