@@ -1,4 +1,5 @@
 import { createRoot } from 'react-dom/client';
+import { createComposer } from './composer';
 import { App, createPlayback, loadOffline, loadPractice, openLinkedLesson, StartFailed } from './pages';
 import { type Session, startSession } from './state';
 import { openStorage } from './storage';
@@ -33,7 +34,7 @@ export async function startApp(element: HTMLElement): Promise<void> {
       keepOfflineLater(null);
       return;
     }
-    const session = await startSession(openStorage());
+    const session = await startSession(openStorage(), createComposer());
     await openLinkedLesson(session);
     window.addEventListener('hashchange', () => void openLinkedLesson(session));
     root.render(<App session={session} playback={createPlayback(session)} />);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { finish } from '../../src/core/base';
 import {
   anotherTake,
   composePiece,
@@ -109,7 +110,7 @@ describe('takes', () => {
   });
 
   it('are ranked, the cheapest for the composer first and changed lines last, each with its own words', () => {
-    const several = severalTakes(FIRST, PIECE).lesson;
+    const several = finish(severalTakes(FIRST, PIECE)).lesson;
     expect(notes(several)).toEqual(notes(FIRST));
     expect(line(several).takes.length).toBeGreaterThan(3);
     const costs = ranked(several).map(({ take }) => take.cost);

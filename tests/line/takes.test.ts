@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { finish } from '../../src/core/base';
 import { anotherTake, composeLine, isAnotherTake, rankedTakes } from '../../src/core/line';
 import { request } from './notation';
 
@@ -30,7 +31,7 @@ describe('takes', () => {
 
   test('are ranked by their cost, the best first, and come back from their seed', () => {
     const asked = request(CHART);
-    const takes = rankedTakes(asked, 5);
+    const takes = finish(rankedTakes(asked, 5));
     const costs = takes.map((take) => take.cost);
     expect([...costs].sort((one, other) => one - other)).toEqual(costs);
     expect(new Set(takes.map((take) => take.seed)).size).toBe(5);

@@ -37,7 +37,11 @@ function shelf() {
   return { lessons, state, storage };
 }
 
-const start = (storage: LessonStorage) => startSession(storage, () => () => {});
+const noAnswer = async () => failure('failed' as const);
+const NO_COMPOSER = { compose: noAnswer, check: noAnswer, repair: noAnswer, explain: noAnswer };
+
+const start = (storage: LessonStorage, composer: Parameters<typeof startSession>[1] = NO_COMPOSER) =>
+  startSession(storage, composer, () => () => {});
 type Session = Awaited<ReturnType<typeof start>>;
 
 const title = (session: Session): string => session.lessons.getState().lesson.title;
@@ -118,4 +122,66 @@ test('a full device is told apart from one that keeps nothing', () => {
   // The name is that of the Indexed Database API and the Storage Standard.
   expect(describeStorageFault(new DOMException('', 'QuotaExceededError'))).toMatch(/is full/);
   expect(describeStorageFault(new DOMException('', 'SecurityError'))).toMatch(/private window/);
+});
+
+/** A composer that answers when it is told to, with another title for the lesson it was asked with. */
+function patientComposer() {
+  const asked: (() => void)[] = [];
+  const compose = (_: string, lesson: Lesson, __: string, signal: AbortSignal) =>
+    new Promise<ReturnType<typeof success<{ lesson: Lesson; remarks: readonly string[] }>>>((resolve) => {
+      asked.push(() => {
+        const title = `${lesson.title}, ${signal.aborted ? 'too late' : 'composed'}`;
+        resolve(success({ lesson: structuredClone({ ...lesson, title }), remarks: ['It fits.'] }));
+      });
+    });
+  return { asked, composer: { ...NO_COMPOSER, compose } };
+}
+
+test('a lesson that changes while it is composed is composed anew, and nothing of the change is lost', async () => {
+  const { asked, composer } = patientComposer();
+  const session = await start(shelf().storage, composer);
+  const { pieces } = session.lessons.getState().lesson;
+  const composing = session.composeLine();
+  retitle(session, 'Typed meanwhile');
+  asked[0]?.();
+  await expect.poll(() => asked.length).toBe(2);
+  expect(title(session)).toBe('Typed meanwhile');
+  asked[1]?.();
+  await composing;
+  expect(title(session)).toBe('Typed meanwhile, composed');
+  expect(session.lessons.getState().lesson.pieces, 'what is the same is not kept twice').toBe(pieces);
+  expect(session.editor.getState().remarks).toEqual(['It fits.']);
+  expect(session.lessons.getState().undoLabel).toBe('compose line');
+  session.lessons.undo();
+  expect(title(session)).toBe('Typed meanwhile');
+  session.end();
+});
+
+test('composing that is called off, or whose lesson was put away, changes nothing', async () => {
+  const { asked, composer } = patientComposer();
+  const session = await start(shelf().storage, composer);
+  const stop = new AbortController();
+  const before = title(session);
+  const takes = session.severalTakes(stop.signal);
+  stop.abort();
+  asked[0]?.();
+  await takes;
+  expect(title(session)).toBe(before);
+
+  const composing = session.composeLine();
+  await session.startNewLesson();
+  asked[1]?.();
+  await composing;
+  expect(title(session)).toBe('New lesson');
+  expect(asked).toHaveLength(2);
+  session.end();
+});
+
+test('without a composer the line stays and a sentence says so', async () => {
+  const session = await start(shelf().storage);
+  const before = session.lessons.getState().lesson;
+  await session.composeLine();
+  expect(session.lessons.getState().lesson).toBe(before);
+  expect(session.editor.getState().notice).toMatch(/^The composer could not be loaded/);
+  session.end();
 });

@@ -1,15 +1,20 @@
-import { useEffect, useId, useState } from 'react';
-import type { Finding } from '../../core/composing';
-import { whenIdle } from './hooks';
+import { useId } from 'react';
+import type { CheckedFinding, FoundRepair } from '../composer';
 import { useAtWork } from './session';
 
-type Repair = NonNullable<ReturnType<NonNullable<Finding['repair']>>>;
+interface FindingRowProps {
+  readonly finding: CheckedFinding;
+  /** The name of its piece, where there are several. */
+  readonly name: string;
+  /** Null where there is none, or none was found yet. */
+  readonly repair: FoundRepair | null;
+  readonly onMend: (repair: FoundRepair) => void;
+}
 
 /** A finding that leads to its place, with the button that mends it where one does. */
-export function FindingRow({ finding, name }: { readonly finding: Finding; readonly name: string }) {
+export function FindingRow({ finding, name, repair, onMend }: FindingRowProps) {
   const { session } = useAtWork();
   const id = useId();
-  const repair = useRepair(finding);
   return (
     <li>
       {finding.bar === null ? (
@@ -31,24 +36,11 @@ export function FindingRow({ finding, name }: { readonly finding: Finding; reado
           className="word finding__repair"
           id={`${id}-repair`}
           aria-labelledby={`${id}-repair ${id}-finding`}
-          onClick={() => session.lessons.change(repair.apply, { label: lowered(repair.label) })}
+          onClick={() => onMend(repair)}
         >
           {repair.label}
         </button>
       )}
     </li>
   );
-}
-
-/** *Undo* names steps in small letters. */
-const lowered = (label: string): string => label.charAt(0).toLowerCase() + label.slice(1);
-
-/** The repair is looked for when the page has nothing better to do: several are tried on the whole line. */
-function useRepair(finding: Finding): Repair | null {
-  const [found, setFound] = useState<{ readonly of: Finding; readonly repair: Repair | null } | null>(null);
-  useEffect(
-    () => whenIdle(() => setFound({ of: finding, repair: finding.repair?.() ?? null }), 500),
-    [finding],
-  );
-  return found?.of === finding ? found.repair : null;
 }

@@ -1,20 +1,22 @@
-import { useEffect, useState } from 'react';
-import { explainPiece } from '../../core/composing';
-import type { InstrumentSettings, LinePiece, LineSheet } from '../../core/lesson';
-import { whenIdle } from './hooks';
+import { useCallback } from 'react';
+import type { LineSheet } from '../../core/lesson';
+import { useAnswer } from './answer';
+import { useAtWork } from './session';
 
-interface LineExplainedProps {
-  readonly piece: LinePiece;
-  readonly sheet: LineSheet;
-  readonly instrument: InstrumentSettings;
-}
+/** The line is explained when it has been at rest for this long, in milliseconds. */
+const REST = 400;
 
-/** What the whole line teaches, where it leads and what to listen for; told when the page is at rest. */
-export function LineExplained({ piece, sheet, instrument }: LineExplainedProps) {
-  const [told, setTold] = useState<readonly string[]>([]);
-  useEffect(
-    () => whenIdle(() => setTold(explainPiece(piece, sheet, instrument)), 1000),
-    [piece, sheet, instrument],
+/** What the whole line teaches, where it leads and what to listen for. */
+export function LineExplained({ sheet }: { readonly sheet: LineSheet }) {
+  const { session } = useAtWork();
+  const ask = useCallback(
+    ({ id }: LineSheet) => session.composer.explain(session.lessons.getState().lesson, id),
+    [session],
   );
-  return <p className="piece__explained">{told.join(' ')}</p>;
+  const told = useAnswer(sheet, ask, REST);
+  return (
+    <p className="piece__explained" aria-busy={told?.of !== sheet}>
+      {told?.answer?.join(' ')}
+    </p>
+  );
 }

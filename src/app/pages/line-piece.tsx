@@ -104,7 +104,7 @@ export function LinePieceView({
           }}
         />
       )}
-      {sheet.bars.length > 0 && <Later part={EXPLAINED} given={{ piece, sheet, instrument }} />}
+      {sheet.bars.length > 0 && <Later part={EXPLAINED} given={{ sheet }} />}
       {atHand && <ShapesFold piece={piece} sheet={sheet} />}
     </section>
   );

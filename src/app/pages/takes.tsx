@@ -2,6 +2,7 @@ import { useMemo, useState } from 'react';
 import { type RankedTake, rankTakes, recallTake } from '../../core/composing';
 import { forgetTake, type LinePiece, type LineSheet } from '../../core/lesson';
 import { useAtWork, useLesson } from './session';
+import { runWork } from './work';
 
 interface TakesProps {
   /** As it is this moment. */
@@ -25,6 +26,13 @@ export function Takes({ piece, sheet }: TakesProps) {
 function TakeList({ piece, sheet }: TakesProps) {
   const { session } = useAtWork();
   const { instrument } = useLesson();
+  const [busy, setBusy] = useState(false);
+  const composeSeveral = async () => {
+    if (busy) return;
+    setBusy(true);
+    await runWork('Composing takes to compare', session.severalTakes);
+    setBusy(false);
+  };
   const ranked = useMemo(() => rankTakes(piece, sheet, instrument), [piece, sheet, instrument]);
   return (
     <>
@@ -35,7 +43,7 @@ function TakeList({ piece, sheet }: TakesProps) {
           ))}
         </ul>
       )}
-      <button type="button" className="word" onClick={() => void session.severalTakes()}>
+      <button type="button" className="word" aria-busy={busy} onClick={() => void composeSeveral()}>
         Compose several to compare
       </button>
     </>

@@ -1,4 +1,4 @@
-import type { Composition } from '../../core/composing';
+import { shareParts } from '../../core/base';
 import {
   describeLessonProblem,
   type Lesson,
@@ -7,6 +7,7 @@ import {
   SAMPLE_TITLES,
   sampleLesson,
 } from '../../core/lesson';
+import type { Composer, Deed } from '../composer';
 import type { LessonStorage } from '../storage';
 import { startAutosave, type WatchLeaving, watchPage } from './autosave';
 import { createEditorStore } from './editor-store';
@@ -27,8 +28,6 @@ const NOT_OPENED =
 const NO_COMPOSER =
   'The composer could not be loaded, so the line is as it was. Check that the page is still reachable and try again.';
 
-type Composer = typeof import('../../core/composing');
-
 /** How an untouched sample is noted as open; a lesson is noted by its id, and no id is of this form. */
 const sampleMark = (index: number): string => `sample ${index}`;
 
@@ -42,7 +41,11 @@ function markedSample(opened: string): number | null {
  * One teacher at work: the document, where in it they are, and its place on this device. Everything the page
  * does to the document goes through here. A sample takes a place on this device once it is changed.
  */
-export async function startSession(storage: LessonStorage, watchLeaving: WatchLeaving = watchPage) {
+export async function startSession(
+  storage: LessonStorage,
+  composer: Composer,
+  watchLeaving: WatchLeaving = watchPage,
+) {
   const { lesson: initial, opened, notice } = await firstLesson(storage);
   const lessons = createLessonStore(initial);
   const editor = createEditorStore(firstPiece(initial));
@@ -97,31 +100,47 @@ export async function startSession(storage: LessonStorage, watchLeaving: WatchLe
     return true;
   };
 
-  /** The composer is fetched when the page is at rest, or when it is first asked. */
+  /**
+   * Composes beside the page. A lesson that is changed meanwhile is composed anew as it is then; when another lesson
+   * was opened or `stop` called it off, nothing happens.
+   */
   const compose = async (
-    label: string,
-    work: (composer: Composer, lesson: Lesson, pieceId: string) => Composition,
+    deed: Deed,
+    stop: AbortSignal | null = null,
+    pieceId = editor.getState().pieceId,
   ): Promise<void> => {
-    const composer = await import('../../core/composing').catch(() => null);
-    if (composer === null) {
+    const asked = lessons.getState().lesson;
+    const given = new AbortController();
+    const giveUp = () => given.abort();
+    stop?.addEventListener('abort', giveUp);
+    const unfollow = lessons.subscribe(giveUp);
+    const answer = await composer.compose(deed, asked, pieceId, given.signal);
+    unfollow();
+    stop?.removeEventListener('abort', giveUp);
+    const { lesson } = lessons.getState();
+    if (stop?.aborted === true || lesson.id !== asked.id) return;
+    if (lesson !== asked) {
+      await compose(deed, stop, pieceId);
+      return;
+    }
+    if (!answer.ok) {
       editor.setState({ notice: NO_COMPOSER });
       return;
     }
-    const { pieceId } = editor.getState();
-    const composition = work(composer, lessons.getState().lesson, pieceId);
-    lessons.change(() => composition.lesson, { label });
-    editor.setState({ remarks: composition.remarks });
+    const { lesson: composed, remarks } = answer.value;
+    lessons.change(() => shareParts(asked, composed), { label: deed });
+    editor.setState({ remarks });
   };
 
   return {
     lessons,
     editor,
     storage,
-    composeLine: () => compose('compose line', (composer, ...piece) => composer.composePiece(...piece)),
-    anotherTake: () => compose('another take', (composer, ...piece) => composer.anotherTake(...piece)),
-    /** Composes several takes to compare; the line stays. */
-    severalTakes: () =>
-      compose('compose several takes', (composer, ...piece) => composer.severalTakes(...piece)),
+    composer,
+    composeLine: () => compose('compose line'),
+    anotherTake: () => compose('another take'),
+    /** Composes several takes to compare, unless `stop` calls it off; the line stays. */
+    severalTakes: (stop: AbortSignal) => compose('compose several takes', stop),
     choosePiece: (pieceId: string) => editor.setState({ pieceId, bar: null, remarks: [] }),
     /** Opens the ideas of a written bar (index from 0); null closes them. */
     chooseBar: (pieceId: string, bar: number | null) => editor.setState({ pieceId, bar }),

@@ -4,4 +4,6 @@ export * from './note';
 export * from './pitch';
 export * from './random';
 export * from './result';
+export * from './sharing';
+export * from './steps';
 export * from './units';

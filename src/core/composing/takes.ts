@@ -1,4 +1,4 @@
-import { barTicks } from '../base';
+import { barTicks, type Steps } from '../base';
 import { barSignature, matchBars } from '../chart';
 import {
   changeLine,
@@ -110,14 +110,14 @@ export function anotherTake(lesson: Lesson, pieceId: string): Composition {
 /** How many lines are composed to be compared. */
 const SEVERAL = 5;
 
-/** Composes several takes to choose from; the line stays as it is. */
-export function severalTakes(lesson: Lesson, pieceId: string): Composition {
+/** Composes several takes to choose from, one a step; the line stays as it is. */
+export function* severalTakes(lesson: Lesson, pieceId: string): Steps<Composition> {
   const piece = linePiece(lesson, pieceId);
   if (piece === null) return { lesson, remarks: [] };
   if (piece.bars.length > 0 && piece.bars.every(isHeld)) return { lesson, remarks: [NOTHING_FREE] };
   const request = composeRequest(lesson, piece);
   const after = Math.max(piece.seed, ...piece.takes.map(({ seed }) => seed));
-  const found = rankedTakes({ ...request, seed: (after + 1) >>> 0 }, SEVERAL);
+  const found = yield* rankedTakes({ ...request, seed: (after + 1) >>> 0 }, SEVERAL);
   const fresh = freshIds(lesson);
   const notes = notesOf(piece);
   const changed = changeLine(lesson, pieceId, (each) => {

@@ -1,5 +1,6 @@
-import { success } from '../../../core/base';
+import { failure, success } from '../../../core/base';
 import type { Lesson } from '../../../core/lesson';
+import type { Composer } from '../../composer';
 import { type Session, startSession } from '../../state';
 import { createPlayback, type Playback } from '../playing';
 
@@ -21,9 +22,14 @@ const forgetful = (lesson: Lesson): Parameters<typeof startSession>[0] => ({
   rememberOpened: async () => success(null),
 });
 
+const noAnswer = async () => failure('failed' as const);
+
+/** On the practice page nothing is composed or checked. */
+const NO_COMPOSER: Composer = { compose: noAnswer, check: noAnswer, repair: noAnswer, explain: noAnswer };
+
 /** Lays a lesson out for practising. Tempo, loop and parts can be changed; the lesson it came from stays as it is. */
 export async function layOut(lesson: Lesson): Promise<PracticeDesk> {
-  const session = await startSession(forgetful(lesson), () => () => {});
+  const session = await startSession(forgetful(lesson), NO_COMPOSER, () => () => {});
   const playback = createPlayback(session);
   return {
     session,

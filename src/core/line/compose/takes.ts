@@ -1,4 +1,4 @@
-import { type LineNote, midiOf } from '../../base';
+import { type LineNote, midiOf, type Steps } from '../../base';
 import type { ComposedLine, ComposeRequest, LineNotes } from '../types';
 import { composeLine } from './compose';
 
@@ -43,11 +43,13 @@ export function anotherTake(request: ComposeRequest, before: LineNotes): Take {
   };
 }
 
-/** Several takes, the best under the composer's score first; each comes back from its seed. */
-export function rankedTakes(request: ComposeRequest, count: number): readonly Take[] {
-  const takes = Array.from({ length: count }, (_, index) => {
+/** Several takes, one a step, the best under the composer's score first; each comes back from its seed. */
+export function* rankedTakes(request: ComposeRequest, count: number): Steps<readonly Take[]> {
+  const takes: Take[] = [];
+  for (let index = 0; index < count; index += 1) {
     const seed = request.seed + index;
-    return { ...composeLine({ ...request, seed }), seed };
-  });
+    takes.push({ ...composeLine({ ...request, seed }), seed });
+    yield;
+  }
   return takes.sort((one, other) => one.cost - other.cost || one.seed - other.seed);
 }

@@ -1,0 +1,73 @@
+import { type Steps, unreachable } from '../../core/base';
+import {
+  anotherTake,
+  type Composition,
+  checkLesson,
+  composePiece,
+  explainPiece,
+  type Finding,
+  severalTakes,
+} from '../../core/composing';
+import { deriveSheet, type Lesson, linePiece } from '../../core/lesson';
+import type { ComposerAnswer, ComposerJob, Deed } from './messages';
+
+/** The steps of the answers; between two of them the worker hears what else it is asked. */
+export function createAnswers(): (job: ComposerJob) => Steps<ComposerAnswer> {
+  let checked: { readonly lesson: Lesson; readonly findings: readonly Finding[] } | null = null;
+
+  const check = (lesson: Lesson): ComposerAnswer => {
+    checked = { lesson, findings: checkLesson(lesson) };
+    return {
+      kind: 'findings',
+      findings: checked.findings.map(({ repair, ...finding }) => ({
+        ...finding,
+        mendable: repair !== undefined,
+      })),
+    };
+  };
+
+  const repair = (finding: number): ComposerAnswer => {
+    const found = checked?.findings[finding]?.repair?.() ?? null;
+    return {
+      kind: 'repair',
+      repair:
+        found === null || checked === null
+          ? null
+          : { label: found.label, lesson: found.apply(checked.lesson) },
+    };
+  };
+
+  return function* answer(job) {
+    switch (job.kind) {
+      case 'compose':
+        return { kind: 'composition', composition: yield* deedOf(job.deed, job.lesson, job.pieceId) };
+      case 'check':
+        return check(job.lesson);
+      case 'repair':
+        return repair(job.finding);
+      case 'explain':
+        return { kind: 'explanation', sentences: explain(job.lesson, job.pieceId) };
+      default:
+        return unreachable(job);
+    }
+  };
+}
+
+function* deedOf(deed: Deed, lesson: Lesson, pieceId: string): Steps<Composition> {
+  switch (deed) {
+    case 'compose line':
+      return composePiece(lesson, pieceId);
+    case 'another take':
+      return anotherTake(lesson, pieceId);
+    case 'compose several takes':
+      return yield* severalTakes(lesson, pieceId);
+    default:
+      return unreachable(deed);
+  }
+}
+
+function explain(lesson: Lesson, pieceId: string): readonly string[] {
+  const piece = linePiece(lesson, pieceId);
+  const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
+  return piece !== null && sheet?.kind === 'line' ? explainPiece(piece, sheet, lesson.instrument) : [];
+}

@@ -1,0 +1,44 @@
+import type { Composition, Finding } from '../../core/composing';
+import type { Lesson } from '../../core/lesson';
+
+/** What can be made for the line of a piece. */
+export type Deed = 'compose line' | 'another take' | 'compose several takes';
+
+/** What the page asks of the worker that composes and checks. */
+export type ComposerJob =
+  | { readonly kind: 'compose'; readonly deed: Deed; readonly lesson: Lesson; readonly pieceId: string }
+  | { readonly kind: 'check'; readonly lesson: Lesson }
+  /** A finding, by its place in the last check's list. */
+  | { readonly kind: 'repair'; readonly finding: number }
+  | { readonly kind: 'explain'; readonly lesson: Lesson; readonly pieceId: string };
+
+export type ComposerCall =
+  | { readonly id: number; readonly job: ComposerJob }
+  /** Nobody waits for the answer any more. */
+  | { readonly id: number; readonly job: 'called off' };
+
+/** A finding as it crosses to the page: its repair is looked for by another question. */
+export interface CheckedFinding extends Omit<Finding, 'repair'> {
+  /** Whether there is a repair to look for. */
+  readonly mendable: boolean;
+}
+
+/** A repair that was found, with the lesson as it would be after it. */
+export interface FoundRepair {
+  /** What its button says: a verb and its object. */
+  readonly label: string;
+  readonly lesson: Lesson;
+}
+
+export type ComposerAnswer =
+  | { readonly kind: 'composition'; readonly composition: Composition }
+  | { readonly kind: 'findings'; readonly findings: readonly CheckedFinding[] }
+  | { readonly kind: 'repair'; readonly repair: FoundRepair | null }
+  | { readonly kind: 'explanation'; readonly sentences: readonly string[] }
+  | { readonly kind: 'called off' }
+  | { readonly kind: 'failed' };
+
+export interface ComposerReply {
+  readonly id: number;
+  readonly answer: ComposerAnswer;
+}
