@@ -78,7 +78,7 @@ describe('shapes on the neck', () => {
     const minor = chords.find(({ chord }) => chord.symbol === 'Gm');
     expect(minor?.position).toBe(5);
     if (minor === undefined) throw new Error('Gm is gone');
-    const { tones, scale } = kindsOf(minor.chord, minor.key);
+    const { tones, scale } = kindsOf(minor.chord, minor.key, 'letters');
     for (const kind of [tones, scale]) {
       const shape = shapeAt(sheet, minor.chord, kind, fret(5), DEFAULT_HAND);
       expect(shape.where).toBe('in position V');

@@ -2,16 +2,12 @@ import { describe, expect, it } from 'vitest';
 import {
   chordFunction,
   describeKey,
-  describeKeyIn,
   findKey,
-  formatChordIn,
-  formatNameIn,
-  formatPitchIn,
   looksLikeNumeral,
   parseNumeral,
   suggestChord,
 } from '../../src/core/theory';
-import { chord, key, name, pitch } from './read';
+import { chord, key, name } from './read';
 
 describe('numerals and numbers in a key', () => {
   it.each([
@@ -95,34 +91,6 @@ describe('a guess at what was meant', () => {
     ['', null],
   ])('%j: %s', (text, guess) => {
     expect(suggestChord(text)).toBe(guess);
-  });
-});
-
-describe('note names in other countries', () => {
-  // German names: bernhardt-iner.de; fixed do: happynote.com.
-  it.each([
-    ['B', 'H', 'Si'],
-    ['Bb', 'B', 'Si♭'],
-    ['Eb', 'Es', 'Mi♭'],
-    ['Ab', 'As', 'La♭'],
-    ['Db', 'Des', 'Re♭'],
-    ['Cb', 'Ces', 'Do♭'],
-    ['F#', 'Fis', 'Fa♯'],
-    ['Bbb', 'Heses', 'Si♭♭'],
-    ['Ebb', 'Eses', 'Mi♭♭'],
-    ['Abb', 'Asas', 'La♭♭'],
-    ['F##', 'Fisis', 'Fa♯♯'],
-  ])('%s is %s and %s', (letters, german, fixedDo) => {
-    expect(formatNameIn('german', name(letters))).toBe(german);
-    expect(formatNameIn('fixed do', name(letters))).toBe(fixedDo);
-  });
-
-  it('hold in chords, keys and pitches', () => {
-    expect(formatChordIn('german', chord('F#m7b5/B'))).toBe('Fism7♭5/H');
-    expect(formatChordIn('fixed do', chord('Bbmaj7'))).toBe('Si♭maj7');
-    expect(formatChordIn('letters', chord('Bbmaj7/D'))).toBe('B♭maj7/D');
-    expect(describeKeyIn('german', key('Bb'))).toBe('B major');
-    expect(formatPitchIn('german', pitch('B1'))).toBe('H1');
   });
 });
 

@@ -4,6 +4,7 @@ import {
   alterationInKey,
   bestEnharmonicKey,
   describeKey,
+  describeScaleIn,
   describeSignature,
   findKey,
   keyNames,
@@ -101,7 +102,7 @@ describe('the scale of a chord in its place', () => {
     ['Gsus4', 'C', 'G mixolydian', 'G A B C D E F'],
   ])('%s in %s: %s', (symbol, where, scaleName, names) => {
     const scale = scaleFor(chord(symbol), key(where));
-    expect(scale.name).toBe(scaleName);
+    expect(describeScaleIn('letters', scale)).toBe(scaleName);
     expect(written(scale.names)).toBe(names);
   });
 });

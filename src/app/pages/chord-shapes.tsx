@@ -67,8 +67,14 @@ export function ChordShapes({ sheet, hand }: ChordShapesProps) {
               sheet={sheet}
               show={show}
               name={nameOf(sheet, chord)}
-              what={scaleName(kindOf(chord, kind))}
-              view={shapeAt(sheet, chord.chord, kindOf(chord, kind), chord.position ?? AT_THE_NUT, hand)}
+              what={scaleName(kindOf(sheet, chord, kind))}
+              view={shapeAt(
+                sheet,
+                chord.chord,
+                kindOf(sheet, chord, kind),
+                chord.position ?? AT_THE_NUT,
+                hand,
+              )}
               onAll={() => setChosen(chord.chord.symbol)}
             />
           ))}
@@ -85,7 +91,8 @@ const nameOf = (sheet: LineSheet, { chord }: ChordOnNeck): string =>
 
 const scaleName = ({ id, what }: ShapeKind): string => (id === 'scale' ? `${what} ` : '');
 
-const kindOf = ({ chord, key }: ChordOnNeck, kind: Kind): ShapeKind => kindsOf(chord, key)[kind];
+const kindOf = (sheet: LineSheet, { chord, key }: ChordOnNeck, kind: Kind): ShapeKind =>
+  kindsOf(chord, key, sheet.noteNames ?? 'letters')[kind];
 
 interface OctavesProps extends ChordShapesProps {
   readonly chord: ChordOnNeck;
@@ -96,7 +103,7 @@ interface OctavesProps extends ChordShapesProps {
 function Octaves({ sheet, hand, chord, kind, show }: OctavesProps) {
   const views = useMemo(() => {
     const wholeNeck = { ...hand, highestFret: sheet.instrument.frets };
-    return octavesOf(sheet, chord.chord, kindOf(chord, kind), wholeNeck);
+    return octavesOf(sheet, chord.chord, kindOf(sheet, chord, kind), wholeNeck);
   }, [sheet, hand, chord, kind]);
   const name = nameOf(sheet, chord);
   if (views.length === 0) {
@@ -114,7 +121,7 @@ function Octaves({ sheet, hand, chord, kind, show }: OctavesProps) {
             sheet={sheet}
             show={show}
             name={name}
-            what={scaleName(kindOf(chord, kind))}
+            what={scaleName(kindOf(sheet, chord, kind))}
             view={view}
             onAll={null}
           />
@@ -156,6 +163,7 @@ function Shape({ sheet, show, name, what, view, onAll }: ShapeProps) {
         request={{
           title: `${name}: ${view.title}`,
           instrument: sheet.instrument,
+          noteNames: sheet.noteNames ?? 'letters',
           notes: view.notes,
           position: view.position,
           show,

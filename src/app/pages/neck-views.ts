@@ -11,6 +11,7 @@ import type { LineSheet, SheetBar, SheetNote } from '../../core/lesson';
 import {
   type Chord,
   degreeOf,
+  describeScaleIn,
   formatChordIn,
   formatDegree,
   formatNameIn,
@@ -42,11 +43,15 @@ export interface ShapeKind {
 }
 
 /** The tones of a chord, and the scale that fits it in its key. */
-export function kindsOf(chord: Chord, key: Key): { readonly tones: ShapeKind; readonly scale: ShapeKind } {
+export function kindsOf(
+  chord: Chord,
+  key: Key,
+  naming: Naming,
+): { readonly tones: ShapeKind; readonly scale: ShapeKind } {
   const scale = scaleFor(chord, key);
   return {
     tones: { id: 'tones', what: 'chord tones', names: tonesOf(chord) },
-    scale: { id: 'scale', what: `${scale.name} scale`, names: scale.names },
+    scale: { id: 'scale', what: `${describeScaleIn(naming, scale)} scale`, names: scale.names },
   };
 }
 
@@ -62,7 +67,7 @@ export function neckViews(sheet: LineSheet, bar: SheetBar, hand: HandSettings): 
   const position =
     homePosition(bar.notes.map(({ fingered }) => fingered)) ?? homePosition(sheet.fingering.notes);
   return [...chords.values()].flatMap((chord, order) => {
-    const { tones, scale } = kindsOf(chord, bar.written.key ?? sheet.key);
+    const { tones, scale } = kindsOf(chord, bar.written.key ?? sheet.key, namingOf(sheet));
     const kinds = [tones, scale];
     const views = [
       ...(position === null ? [] : kinds.map((kind) => shapeAt(sheet, chord, kind, position, hand))),

@@ -42,6 +42,11 @@ function problemWith(text: string): { readonly message: string } {
       message: `“${shown}” does not begin with a capital letter. Chord symbols do: A minor is Am, A major is A.`,
     };
   }
+  if (/(?:^|\/)H/.test(text)) {
+    return {
+      message: `“${shown}” has an H: the chart is typed in letters, where H is B and the German B is B♭.`,
+    };
+  }
   const parts = splitSymbol(text);
   return {
     message: parts

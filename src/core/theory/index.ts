@@ -26,11 +26,13 @@ export {
 export { formatName, formatPitch, parseName } from './names';
 export {
   describeKeyIn,
+  describeScaleIn,
   formatChordIn,
   formatNameIn,
   formatPitchIn,
   NAMINGS,
   type Naming,
+  parseNameIn,
 } from './naming';
 export { looksLikeNumeral, parseNumeral } from './numerals';
 export { scaleFor } from './scales';

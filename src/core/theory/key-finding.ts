@@ -1,8 +1,8 @@
 import { pitchClassOf, type SpelledName, sameName } from '../base';
 import { nameOfDegree } from './degrees';
 import { profileCorrelation } from './key-profiles';
-import { ALL_KEYS, describeKey, keyNames, keySignature } from './keys';
-import { formatName } from './names';
+import { ALL_KEYS, keyNames, keySignature } from './keys';
+import { describeKeyIn, formatChordIn, formatNameIn, type Naming } from './naming';
 import type { Chord, Key, KeyGuess } from './types';
 
 /** A chord and how long it sounds, in ticks or any one unit. */
@@ -22,6 +22,8 @@ export interface KeyFindingOptions {
   readonly loops?: boolean;
   /** The line over the chords, where there is one. */
   readonly notes?: readonly WeightedNote[];
+  /** How the reasons name notes, chords and keys; letters when left out. */
+  readonly noteNames?: Naming;
 }
 
 /**
@@ -110,14 +112,15 @@ export function findKey(
   const durations = durationsOf(options.notes ?? []);
   const heard = durations.some((duration) => duration > 0);
   const total = chords.reduce((sum, { weight }) => sum + weight, 0);
+  const { loops = true, noteNames = 'letters' } = options;
   if (total <= 0 && !heard) return [];
   return ALL_KEYS.map((key): KeyGuess => {
     const line = heard ? LINE * profileCorrelation(durations, pitchClassOf(key.tonic), key.mode) : 0;
     if (total <= 0) {
-      const reason = `The notes of the line fit ${describeKey(key)}.`;
+      const reason = `The notes of the line fit ${describeKeyIn(noteNames, key)}.`;
       return { key, score: line - spellingCost(key, options.notes ?? []), reason };
     }
-    const guess = judge(key, chords, total, options.loops ?? true);
+    const guess = judge(key, chords, total, loops, noteNames);
     return { ...guess, score: guess.score + line };
   }).sort(
     (one, other) =>
@@ -146,7 +149,13 @@ function spellingCost(key: Key, notes: readonly WeightedNote[]): number {
   return total === 0 ? 0 : (0.01 * strange.reduce((sum, { weight }) => sum + weight, 0)) / total;
 }
 
-function judge(key: Key, chords: readonly WeightedChord[], total: number, loops: boolean): KeyGuess {
+function judge(
+  key: Key,
+  chords: readonly WeightedChord[],
+  total: number,
+  loops: boolean,
+  naming: Naming,
+): KeyGuess {
   const notes = notesOf(key);
   // A chart has many chords but few different ones.
   const fitOfSymbol = new Map<string, Fit>();
@@ -170,7 +179,7 @@ function judge(key: Key, chords: readonly WeightedChord[], total: number, loops:
     (isTonic(first, key) ? FIRST_CHORD : 0) +
     (isTonic(last, key) ? LAST_CHORD : 0) +
     (before && isDominantOf(before, key) && isTonic(last, key) ? LAST_CADENCE : 0);
-  return { key, score, reason: reasonFor(key, chords, fits, cadences[0]?.chord) };
+  return { key, score, reason: reasonFor(key, chords, fits, cadences[0]?.chord, naming) };
 }
 
 /** `Dm`, `Dm and A7`, `Dm, A7 and Gm`. */
@@ -182,13 +191,16 @@ function reasonFor(
   chords: readonly WeightedChord[],
   fits: readonly Fit[],
   cadence: Chord | undefined,
+  naming: Naming,
 ): string {
   const strange = [
-    ...new Set(chords.filter((_, index) => !fits[index]?.diatonic).map(({ chord }) => chord.symbol)),
+    ...new Set(
+      chords.filter((_, index) => !fits[index]?.diatonic).map(({ chord }) => formatChordIn(naming, chord)),
+    ),
   ];
   const distinct = new Set(chords.map(({ chord }) => chord.symbol)).size;
-  const name = describeKey(key);
-  const tonic = formatName(key.tonic);
+  const name = describeKeyIn(naming, key);
+  const tonic = formatNameIn(naming, key.tonic);
   const belonging =
     strange.length === 0
       ? distinct === 1
@@ -207,7 +219,7 @@ function reasonFor(
         : ends
           ? `it ends on ${tonic}`
           : null;
-  const leads = cadence ? `${cadence.symbol} leads back to ${tonic}` : null;
+  const leads = cadence ? `${formatChordIn(naming, cadence)} leads back to ${tonic}` : null;
   const sentence = listed([belonging, home, leads].filter((part) => part !== null));
   return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`;
 }

@@ -44,6 +44,9 @@ const SIGN_VALUES: Readonly<Record<string, Alteration>> = {
   '𝄪': 2,
 };
 
+/** What a sign means, in any of its spellings, none among them; null for what is none. */
+export const alterationOfSign = (sign: string): Alteration | null => SIGN_VALUES[sign] ?? null;
+
 /** A flat or sharp sign in any of its spellings, for patterns; the double signs first. */
 const SIGN_PATTERN = '(?:bb|♭♭|𝄫|##|♯♯|x|𝄪|b|♭|#|♯)';
 

@@ -1,8 +1,22 @@
-import { type Letter, type SpelledName, type SpelledPitch, sameName } from '../base';
-import { formatAlteration, formatName } from './names';
-import type { Chord, Key } from './types';
+import {
+  type Alteration,
+  failure,
+  LETTERS,
+  type Letter,
+  type Result,
+  type SpelledName,
+  type SpelledPitch,
+  sameName,
+  success,
+} from '../base';
+import { alterationOfSign, formatAlteration, formatName, parseName } from './names';
+import type { Chord, Key, Scale } from './types';
 
-/** How note names are written on the sheet: a choice of its own, apart from the language of the screen. */
+/**
+ * How note names are written wherever a person reads or types one: a choice of its own, apart from the language of
+ * the screen. Chart text alone is in letters whatever is chosen: it is what a lesson stores, and the stored `B` must
+ * not become another chord with the setting.
+ */
 export const NAMINGS = ['letters', 'german', 'fixed do'] as const;
 export type Naming = (typeof NAMINGS)[number];
 
@@ -56,3 +70,54 @@ export function formatChordIn(naming: Naming, chord: Chord): string {
 /** `B major` for B♭ major in German names. */
 export const describeKeyIn = (naming: Naming, key: Key): string =>
   `${formatNameIn(naming, key.tonic)} ${key.mode}`;
+
+/** `B mixolydian` for B♭ mixolydian in German names; the root is the scale's first note. */
+export const describeScaleIn = (naming: Naming, { kind, names: [root] }: Scale): string =>
+  root === undefined ? kind : `${formatNameIn(naming, root)} ${kind}`;
+
+const ALTERATIONS: readonly Alteration[] = [0, -1, 1, -2, 2];
+
+/** Every German name with what it means; for B♭ and A♭♭ the regular forms, too. */
+const GERMAN: ReadonlyMap<string, SpelledName> = new Map([
+  ...LETTERS.flatMap((letter) =>
+    ALTERATIONS.map((alteration): [string, SpelledName] => {
+      const name = { letter, alteration };
+      return [german(name), name];
+    }),
+  ),
+  ['Hes', { letter: 'B', alteration: -1 }],
+  ['Ases', { letter: 'A', alteration: -2 }],
+]);
+
+/** German names, and letters with signs; `B` with one can only mean the letters' B♭. */
+function parseGerman(text: string): SpelledName | null {
+  const known = GERMAN.get(text);
+  if (known !== undefined) return known;
+  const signed = parseName(text.replace(/^H/, 'B'));
+  return signed.ok && (!text.startsWith('B') || signed.value.alteration === -1) ? signed.value : null;
+}
+
+/** In capitals or not, with or without the accent of Ré. */
+function parseFixedDo(text: string): SpelledName | null {
+  const lowered = text.toLowerCase().replace('é', 'e');
+  const letter = LETTERS.find((each) => lowered.startsWith(FIXED_DO[each].toLowerCase()));
+  const alteration = letter && alterationOfSign(lowered.slice(FIXED_DO[letter].length));
+  return letter === undefined || alteration == null ? null : { letter, alteration };
+}
+
+/**
+ * Reads a note name as this naming writes it: a German `B` is B♭, `Fis` is F♯, `Si♭` or `Sib` is B♭. The problem is
+ * one sentence.
+ */
+export function parseNameIn(naming: Naming, text: string): Result<SpelledName, { readonly message: string }> {
+  if (naming === 'letters') return parseName(text);
+  const trimmed = text.trim();
+  const read = naming === 'german' ? parseGerman(trimmed) : parseFixedDo(trimmed);
+  if (read !== null) return success(read);
+  return failure({
+    message:
+      naming === 'german'
+        ? 'A German note name is a capital letter from A to H, with -is or -es where needed; B is a half step below H.'
+        : 'A note name is Do, Re, Mi, Fa, Sol, La or Si, with ♭ or ♯ where needed.',
+  });
+}

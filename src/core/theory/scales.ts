@@ -1,7 +1,7 @@
 import { halfStepsAboveC, type SpelledName } from '../base';
 import { degreeOf, formatDegree, nameOfDegree } from './degrees';
 import { keyNames } from './keys';
-import { formatName, stepOfName } from './names';
+import { stepOfName } from './names';
 import type { Chord, ChordFamily, Degree, Key, Scale } from './types';
 
 type Pattern = readonly [string, string, string, string, string, string, string];
@@ -92,7 +92,7 @@ const isScale = (names: readonly SpelledName[], augmented: number): boolean => {
  */
 export function scaleFor(chord: Chord, key: Key): Scale {
   const names = namesFor(chord, key);
-  return { name: scaleName(chord.root, names), names };
+  return { kind: kindOf(chord.root, names), names };
 }
 
 function namesFor(chord: Chord, key: Key): readonly SpelledName[] {
@@ -117,8 +117,8 @@ function namesFor(chord: Chord, key: Key): readonly SpelledName[] {
   );
 }
 
-/** The trade's name, or the nearest mode with what differs: `F mixolydian ♭6`. */
-function scaleName(root: SpelledName, names: readonly SpelledName[]): string {
+/** The trade's name, or the nearest mode with what differs: `mixolydian ♭6`. */
+function kindOf(root: SpelledName, names: readonly SpelledName[]): string {
   const degrees = names.map((name) => formatDegree(degreeOf(name, root)));
   const differences = SCALE_NAMES.map(({ name, pattern }) => ({
     name,
@@ -127,5 +127,5 @@ function scaleName(root: SpelledName, names: readonly SpelledName[]): string {
   const nearest = differences.reduce((best, other) =>
     other.differing.length < best.differing.length ? other : best,
   );
-  return [formatName(root), nearest.name, ...nearest.differing].join(' ');
+  return [nearest.name, ...nearest.differing].join(' ');
 }

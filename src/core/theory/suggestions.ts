@@ -1,4 +1,6 @@
 import { parseChord } from './chords';
+import { formatName } from './names';
+import { type Naming, parseNameIn } from './naming';
 
 /** Endings that people mean most often, the most frequent first; a tie in distance goes to the earlier one. */
 const COMMON: readonly string[] = [
@@ -63,13 +65,38 @@ function distance(one: string, other: string): number {
   return last[other.length] ?? 0;
 }
 
+/** A root or bass in German names (`Fis`, `Es`, `H`) or fixed do (`Sol`, `Sib`), which letters cannot be. */
+const OTHER_NAMES: readonly (readonly [naming: Naming, name: RegExp])[] = [
+  ['german', /^(?:[A-H](?:isis|eses|is|es)|Asas|[AE]s|H)/],
+  ['fixed do', /^(?:Do|R[eé]|Mi|Fa|Sol|La|Si)(?:♭|♯|b|#)?/],
+];
+
+/** The text with its leading name in letters; itself where it begins with no other name. */
+function renamed(text: string, naming: Naming, pattern: RegExp): string {
+  const [found = ''] = pattern.exec(text) ?? [];
+  const name = parseNameIn(naming, found);
+  return name.ok ? formatName(name.value) + text.slice(found.length) : text;
+}
+
+/** The chord in letters where a symbol is one with its root or bass in other names; null where it is not. */
+function inLetters(text: string): string | null {
+  for (const [naming, pattern] of OTHER_NAMES) {
+    const parts = text.split('/').map((part) => renamed(part, naming, pattern));
+    const chord = parseChord(parts.join('/'));
+    if (chord.ok) return chord.value.symbol;
+  }
+  return null;
+}
+
 /**
  * The chord symbol most likely meant by a text that is none, drawn as it would stand on the sheet; null where
- * even the root is a guess. `am` gives Am, `Cmja7` Cmaj7, `H7` B7 (the German name).
+ * even the root is a guess. `am` gives Am, `Cmja7` Cmaj7, `H7` B7, `Fism` F♯m, `Sol7` G7.
  */
 export function suggestChord(text: string): string | null {
   const trimmed = text.trim();
   if (trimmed.length > LONGEST) return null;
+  const named = inLetters(trimmed);
+  if (named !== null) return named;
   const match = /^([a-hA-H])([b♭#♯]?)(.*)$/u.exec(trimmed);
   if (!match) return null;
   const letter = (match[1] ?? '').toUpperCase();

@@ -54,8 +54,8 @@ export interface KeyGuess {
 }
 
 export interface Scale {
-  /** The trade's name: `F mixolydian`. */
-  readonly name: string;
+  /** The trade's name of its kind, or the nearest mode with what differs: `mixolydian ♭6`. */
+  readonly kind: string;
   /** Seven names upwards from the root of the chord the scale belongs to. */
   readonly names: readonly SpelledName[];
 }
