@@ -80,7 +80,7 @@ export function checkLesson(lesson: Lesson): readonly Finding[] {
     return [
       ...withoutNotes(sheet),
       ...checkAims(piece, sheet, lesson.instrument).map(of('aims')),
-      ...checkHand(piece, lesson.instrument).map(of('hand')),
+      ...checkHand(piece, lesson.instrument, lesson.noteNames).map(of('hand')),
       ...checkMusic(piece, sheet, lesson.instrument).map(of('music')),
       ...parkedBars(piece),
     ];

@@ -18,7 +18,7 @@ import {
   tempoWords,
 } from '../lesson';
 import type { Level } from '../line';
-import { formatPitch, transposePitch } from '../theory';
+import { formatPitchIn, type Naming, transposePitch } from '../theory';
 
 /** A change that mends a finding in one step. */
 export interface Repair {
@@ -36,18 +36,31 @@ export interface HandFinding {
   readonly repair: () => Repair | null;
 }
 
-/** What is hard or impossible to play in a line, in the order of its notes. */
-export function checkHand(piece: LinePiece, settings: InstrumentSettings): readonly HandFinding[] {
+/**
+ * What is hard or impossible to play in a line, in the order of its notes.
+ * @param noteNames - as the lesson has them; letters when left out
+ */
+export function checkHand(
+  piece: LinePiece,
+  settings: InstrumentSettings,
+  noteNames: Naming = 'letters',
+): readonly HandFinding[] {
   const hand = handLine(piece, settings);
   return hand === null
     ? []
     : playingFindings(hand.line).flatMap((finding) => {
         const place = hand.struck.parts[finding.note]?.[0];
-        return place === undefined ? [] : [describe(piece, hand, finding, place)];
+        return place === undefined ? [] : [describe(piece, hand, finding, place, noteNames)];
       });
 }
 
-function describe(piece: LinePiece, hand: HandLine, finding: PlayingFinding, place: NotePlace): HandFinding {
+function describe(
+  piece: LinePiece,
+  hand: HandLine,
+  finding: PlayingFinding,
+  place: NotePlace,
+  naming: Naming,
+): HandFinding {
   const written = hand.sheet.chart.bars[place.bar];
   const note = piece.bars[place.bar]?.notes[place.note];
   const where =
@@ -56,7 +69,7 @@ function describe(piece: LinePiece, hand: HandLine, finding: PlayingFinding, pla
       : `Bar ${written.number}, ${beatName(note.start, written.metre)}: `;
   const what =
     finding.kind === 'off the neck' && note !== undefined
-      ? `${formatPitch(note.pitch)} does not lie on this instrument.`
+      ? `${formatPitchIn(naming, note.pitch)} does not lie on this instrument.`
       : finding.message;
   return {
     bar: place.bar,

@@ -42,7 +42,7 @@ function findingsOf(
   const before = known.get(sheet);
   if (before !== undefined) return before;
   const notes = sheet.bars.map((bar) => bar.notes.map(({ note }) => note));
-  const found = musicFindings(lineRequest(piece, sheet.chart, sheet.key, settings), notes);
+  const found = musicFindings(lineRequest(piece, sheet.chart, sheet.key, settings, sheet.noteNames), notes);
   known.set(sheet, found);
   return found;
 }
@@ -120,7 +120,7 @@ function ideaRepair(
   finding: MusicFinding,
   bar: number,
 ): Repair | null {
-  const request = lineRequest(piece, sheet.chart, sheet.key, settings);
+  const request = lineRequest(piece, sheet.chart, sheet.key, settings, sheet.noteNames);
   const notes = piece.bars.map((each) => each.notes);
   const nearness = likeness(notes[bar] ?? []);
   const [idea] = [...ideasForBar(request, notes, bar)]

@@ -1,9 +1,9 @@
 import { fret } from '../base';
-import { type Chart, type ChartProblem, findChartKeys, parseChart } from '../chart';
+import { type Chart, type ChartProblem, findChartKeys, parseChart, weightedChords } from '../chart';
 import { feelById } from '../feel';
 import type { Instrument } from '../fretboard';
 import type { LineRequest } from '../line';
-import { type Key, type KeyGuess, sameKey, type WeightedNote } from '../theory';
+import { findKey, type Key, type KeyGuess, type Naming, sameKey, type WeightedNote } from '../theory';
 import { composerAims } from './aims';
 import type { InstrumentSettings, LinePiece } from './types';
 
@@ -53,12 +53,20 @@ export function readPiece(piece: LinePiece): PieceChart {
   return { chart: { ...chart, bars }, problems, key, keyGuesses: guesses, sectionKeys: sections };
 }
 
-/** Everything about a piece that shapes its line. */
+/** The guesses of {@link readPiece} with their reasons in other note names. */
+export const keyGuessesIn = (noteNames: Naming, piece: LinePiece, chart: Chart): readonly KeyGuess[] =>
+  findKey(weightedChords(chart.bars), { notes: ownNotes(piece), noteNames });
+
+/**
+ * Everything about a piece that shapes its line.
+ * @param noteNames - as the lesson has them, where reasons or findings are asked for; letters when left out
+ */
 export function lineRequest(
   piece: LinePiece,
   chart: Chart,
   key: Key,
   instrument: InstrumentSettings,
+  noteNames?: Naming,
 ): LineRequest {
   return {
     chart,
@@ -70,5 +78,6 @@ export function lineRequest(
     instrument: instrumentOf(instrument),
     hand: piece.hand,
     aims: composerAims(piece, chart),
+    ...(noteNames === undefined ? {} : { noteNames }),
   };
 }

@@ -4,7 +4,7 @@ import { type Naming, sameKey } from '../theory';
 import { barsInPosition } from './aims';
 import { fingerBars, lineContext, playingHand, strikeNotes } from './fingering';
 import { isHeld } from './held';
-import { instrumentOf, lineRequest, readPiece } from './request';
+import { instrumentOf, keyGuessesIn, lineRequest, readPiece } from './request';
 import type { BlankSheet, LineSheet, Sheet, SheetBar } from './sheet-types';
 import type { BlankPiece, InstrumentSettings, Lesson, LinePiece, Piece } from './types';
 
@@ -112,24 +112,43 @@ function sheetOf(piece: Piece, settings: InstrumentSettings): Sheet {
 const named = new WeakMap<LineSheet, LineSheet>();
 
 /** The sheet with its note names written so; the same object again for the same sheet. */
-function withNames(sheet: Sheet, noteNames: Naming): Sheet {
-  if (sheet.kind !== 'line' || noteNames === 'letters') return sheet;
+function withNames(sheet: Sheet, piece: Piece, settings: InstrumentSettings, noteNames: Naming): Sheet {
+  if (sheet.kind !== 'line' || piece.kind !== 'line' || noteNames === 'letters') return sheet;
   const known = named.get(sheet);
   if (known?.noteNames === noteNames) return known;
-  const renamed = { ...sheet, noteNames };
+  const renamed = renamedLine(sheet, piece, settings, noteNames);
   named.set(sheet, renamed);
   return renamed;
 }
 
+/** What is said in words is said again; a bar of which nothing else is said stays the same object. */
+function renamedLine(
+  sheet: LineSheet,
+  piece: LinePiece,
+  settings: InstrumentSettings,
+  noteNames: Naming,
+): LineSheet {
+  const request = lineRequest(piece, sheet.chart, sheet.key, settings, noteNames);
+  const analyses = analyseLine(
+    request,
+    sheet.bars.map(({ notes }) => notes.map(({ note }) => note)),
+  );
+  const bars = sheet.bars.map((bar, index) => {
+    const reason = analyses[index]?.reason ?? '';
+    return reason === bar.analysis.reason ? bar : { ...bar, analysis: { ...bar.analysis, reason } };
+  });
+  return { ...sheet, noteNames, bars, keyGuesses: keyGuessesIn(noteNames, piece, sheet.chart) };
+}
+
 /**
  * Everything computed about one piece; the same object again while nothing it depends on has changed.
- * @param noteNames - as the lesson has them; without them, the letters
+ * @param noteNames - as the lesson has them; without them, the letters. The music is the same under all of them
  */
 export const deriveSheet = (
   piece: Piece,
   settings: InstrumentSettings,
   noteNames: Naming | undefined,
-): Sheet => withNames(sheetOf(piece, settings), noteNames ?? 'letters');
+): Sheet => withNames(sheetOf(piece, settings), piece, settings, noteNames ?? 'letters');
 
 /** The sheets of all pieces, in the order of the lesson. */
 export const deriveSheets = (lesson: Lesson): readonly Sheet[] =>

@@ -1,9 +1,8 @@
 import { type LineNote, midiOf, pitchClassOf, type SpelledName, type SpelledPitch, sameName } from '../base';
-import { formatName } from '../theory';
 import { classAbove, pitchAt, type StepTone, type Stretch } from './harmony';
 import { struck } from './hearing';
 import { notesPerSecond, rhythmLevel } from './level';
-import { type BarModel, barNumber, type LineModel } from './model';
+import { type BarModel, barNumber, chordText, type LineModel, nameText } from './model';
 import type { Tone } from './tones';
 
 /** What a careful colleague would point out about the music of a line. */
@@ -64,13 +63,13 @@ function spellingFindings({ model, bar, tones, notes }: Checked): MusicFinding[]
     const names = namesOver(tone.stretch).filter((name) => pitchClassOf(name) === pitchClassOf(tone.name));
     const [right] = names;
     if (!right || names.some((name) => sameName(name, tone.name))) return [];
-    const [written, meant] = [formatName(tone.name), formatName(right)];
+    const [written, meant] = [nameText(model, tone.name), nameText(model, right)];
     return [
       {
         kind: 'spelling',
         bar: bar.index,
         note,
-        message: `${placeOf(model, bar, tone)}: ${written} is written where ${tone.stretch.chord.symbol} has ${meant}.`,
+        message: `${placeOf(model, bar, tone)}: ${written} is written where ${chordText(model, tone.stretch.chord)} has ${meant}.`,
         repair: `Write ${meant}; it sounds the same.`,
         mended: withPitch(notes, note, pitchAt(right, tone.midi)),
       },
@@ -96,8 +95,8 @@ function chordFindings({ model, bar, tones, notes }: Checked): MusicFinding[] {
         kind: 'chord',
         bar: bar.index,
         note,
-        message: `${placeOf(model, bar, tone)}: ${formatName(tone.name)} contradicts ${stretch.chord.symbol}.`,
-        repair: `Play ${formatName(nearest)}, the nearest note of the chord.`,
+        message: `${placeOf(model, bar, tone)}: ${nameText(model, tone.name)} contradicts ${chordText(model, stretch.chord)}.`,
+        repair: `Play ${nameText(model, nearest)}, the nearest note of the chord.`,
         mended: withPitch(notes, note, nearestPitch(model, nearest, tone.midi)),
       },
     ];
@@ -130,8 +129,8 @@ function foundationFindings({ model, bar, tones, notes }: Checked): MusicFinding
         kind: 'foundation',
         bar: bar.index,
         note: tone ? first : null,
-        message: `Bar ${barNumber(model, bar.index)}: ${stretch.chord.symbol} gets neither its root nor its fifth.`,
-        repair: `Play ${formatName(home)} within its first two beats.`,
+        message: `Bar ${barNumber(model, bar.index)}: ${chordText(model, stretch.chord)} gets neither its root nor its fifth.`,
+        repair: `Play ${nameText(model, home)} within its first two beats.`,
         mended: tone ? withPitch(notes, first, nearestPitch(model, home, tone.midi)) : null,
       },
     ];
@@ -184,7 +183,7 @@ function fretFindings({ model, bar, tones, notes }: Checked): MusicFinding[] {
         kind: 'fret',
         bar: bar.index,
         note,
-        message: `${placeOf(model, bar, tone)}: ${formatName(tone.name)} lies beyond fret ${model.neck.highestFret}, the last of level ${level}.`,
+        message: `${placeOf(model, bar, tone)}: ${nameText(model, tone.name)} lies beyond fret ${model.neck.highestFret}, the last of level ${level}.`,
         repair: nearest
           ? `Play it an octave ${midiOf(nearest) < tone.midi ? 'lower' : 'higher'} or raise the level.`
           : 'Choose another note or raise the level.',
@@ -207,7 +206,7 @@ function toneFindings({ model, bar, tones, notes }: Checked): MusicFinding[] {
         kind: 'level',
         bar: bar.index,
         note,
-        message: `${placeOf(model, bar, tone)}: ${formatName(tone.name)} over ${stretch.chord.symbol} is a note of a later level.`,
+        message: `${placeOf(model, bar, tone)}: ${nameText(model, tone.name)} over ${chordText(model, stretch.chord)} is a note of a later level.`,
         repair: `Keep to the notes of level ${level} or raise it.`,
         mended: nearest ? withPitch(notes, note, nearestPitch(model, nearest, tone.midi)) : null,
       },

@@ -1,8 +1,8 @@
-import { describeKey, keySignature } from '../theory';
+import { describeKeyIn, keySignature } from '../theory';
 import { barFindings, type MusicFinding } from './bar-findings';
 import { type HeardLine, hearLine } from './hearing';
 import { findBreaches, ruleSentence } from './line-rules';
-import { barNumber, type LineModel, modelOf } from './model';
+import { barNumber, type LineModel, modelOf, namingOf } from './model';
 import type { LineNotes, LineRequest } from './types';
 
 /** Accidentals in the signature at most, by level (common practice, no source). */
@@ -30,7 +30,7 @@ function wholeFindings(model: LineModel): MusicFinding[] {
       bar: null,
       note: null,
       mended: null,
-      message: `${describeKey(key)} has ${accidentals} accidentals; level ${level} reads ${most} at most.`,
+      message: `${describeKeyIn(namingOf(model), key)} has ${accidentals} accidentals; level ${level} reads ${most} at most.`,
       repair: 'Transpose to a nearer key or raise the level.',
     });
   }

@@ -268,7 +268,9 @@ function remarkOnFew(model: LineModel, bar: BarModel, count: number): string | n
  */
 export function ideaOffer(request: LineRequest, line: LineNotes, barIndex: number): IdeaOffer {
   const shop = workshopFor(request);
-  const { model } = shop;
+  // A workshop serves all note names: only what is said of the ideas depends on them.
+  const model: LineModel =
+    shop.model.request.noteNames === request.noteNames ? shop.model : { ...shop.model, request };
   const bar = model.bars[barIndex];
   if (!bar?.playable) return { ideas: [], remark: withoutIdeas(model, barIndex) };
   const heard = imagined(model, shop, hearLine(model, line), barIndex);

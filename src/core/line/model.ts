@@ -1,6 +1,6 @@
-import { barTicks, beatTicks, type Metre, midiOf, pitchClassOf } from '../base';
+import { barTicks, beatTicks, type Metre, midiOf, pitchClassOf, type SpelledName } from '../base';
 import { playOrder } from '../chart';
-import type { Chord } from '../theory';
+import { type Chord, formatChordIn, formatNameIn, type Naming } from '../theory';
 import { type Demands, demandsOf } from './demands';
 import { mergedSpans, rememberedSteps, type Stretch, stretchOf } from './harmony';
 import { type LevelLimits, levelLimits } from './level';
@@ -117,3 +117,12 @@ export const isStrongBeat = (bar: BarModel, tick: number): boolean =>
 /** The number of a bar as the chart counts it. */
 export const barNumber = (model: LineModel, index: number): number =>
   model.request.chart.bars[index]?.number ?? index + 1;
+
+/** How what is said about the line names notes. */
+export const namingOf = ({ request }: LineModel): Naming => request.noteNames ?? 'letters';
+
+/** A note's name in what is said about the line. */
+export const nameText = (model: LineModel, name: SpelledName): string => formatNameIn(namingOf(model), name);
+
+/** A chord's symbol in what is said about the line. */
+export const chordText = (model: LineModel, chord: Chord): string => formatChordIn(namingOf(model), chord);

@@ -2,7 +2,7 @@ import type { Bpm, Fret, LineNote, MidiNumber } from '../base';
 import type { Chart } from '../chart';
 import type { Feel } from '../feel';
 import type { HandSettings, Instrument } from '../fretboard';
-import type { Degree, Key } from '../theory';
+import type { Degree, Key, Naming } from '../theory';
 
 /** What an idea teaches. The first three are on from the start; the teacher switches the others on. */
 export const TECHNIQUES = [
@@ -45,7 +45,7 @@ export interface Aim {
   readonly position?: Fret;
 }
 
-/** Everything about a piece that shapes its line, and nothing else. */
+/** Everything about a piece that shapes its line, and how what is said of it names notes. */
 export interface LineRequest {
   readonly chart: Chart;
   readonly key: Key;
@@ -57,6 +57,8 @@ export interface LineRequest {
   readonly instrument: Instrument;
   readonly hand: HandSettings;
   readonly aims?: readonly Aim[];
+  /** For reasons and findings; letters when left out. The music does not depend on it. */
+  readonly noteNames?: Naming;
 }
 
 /** The notes of each written bar, in order; a bar without notes is an empty list. */

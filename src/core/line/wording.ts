@@ -1,7 +1,6 @@
 import { unreachable } from '../base';
-import { formatName } from '../theory';
 import type { Claim, Facts } from './claims';
-import { type BarModel, barNumber, type LineModel } from './model';
+import { type BarModel, barNumber, chordText, type LineModel, nameText } from './model';
 import type { Tone } from './tones';
 
 const NUMBERS = [
@@ -41,8 +40,6 @@ export function barPhrase(model: LineModel, index: number): string {
   return number === 0 ? 'the pickup' : `bar ${number}`;
 }
 
-const nameOf = (tone: Tone | undefined): string => (tone ? formatName(tone.name) : '');
-
 /** The bar that a claim is about. */
 export interface Spoken {
   readonly model: LineModel;
@@ -51,11 +48,16 @@ export interface Spoken {
   readonly facts: Facts;
 }
 
-const placed = ({ bar, tones }: Spoken, note: number): string =>
-  `${nameOf(tones[note])} on ${beatPhrase(bar, tones[note]?.start ?? 0)}`;
+const nameOf = ({ model }: Spoken, tone: Tone | undefined): string =>
+  tone ? nameText(model, tone.name) : '';
 
-const symbolOf = ({ tones }: Spoken, note: number | undefined): string =>
-  tones[note ?? 0]?.stretch?.chord?.symbol ?? '';
+const placed = (spoken: Spoken, note: number): string =>
+  `${nameOf(spoken, spoken.tones[note])} on ${beatPhrase(spoken.bar, spoken.tones[note]?.start ?? 0)}`;
+
+function symbolOf({ model, tones }: Spoken, note: number | undefined): string {
+  const chord = tones[note ?? 0]?.stretch?.chord;
+  return chord ? chordText(model, chord) : '';
+}
 
 const symbolsOf = (spoken: Spoken, notes: readonly number[]): string =>
   listed([...new Set(notes.map((note) => symbolOf(spoken, note)))]);
@@ -87,15 +89,15 @@ function leadText(spoken: Spoken, note: number, target: Tone): string {
   const distance = target.midi - (spoken.tones[note]?.midi ?? target.midi);
   const way = distance > 0 ? 'up' : 'down';
   if (Math.abs(distance) === 1)
-    return `${placed(spoken, note)} leads ${way} a half step to ${nameOf(target)}`;
-  if (Math.abs(distance) === 2) return `${placed(spoken, note)} steps ${way} to ${nameOf(target)}`;
-  return `${placed(spoken, note)} is the fifth of ${nameOf(target)} and moves ${way} to it`;
+    return `${placed(spoken, note)} leads ${way} a half step to ${nameOf(spoken, target)}`;
+  if (Math.abs(distance) === 2) return `${placed(spoken, note)} steps ${way} to ${nameOf(spoken, target)}`;
+  return `${placed(spoken, note)} is the fifth of ${nameOf(spoken, target)} and moves ${way} to it`;
 }
 
 function walkText(spoken: Spoken, from: number, target: Tone): string {
   const walk = spoken.tones.slice(from);
   const way = target.midi > (walk[0]?.midi ?? 0) ? 'up' : 'down';
-  return `${walk.map(nameOf).join('–')} walks ${way} by step to ${nameOf(target)}`;
+  return `${walk.map((tone) => nameOf(spoken, tone)).join('–')} walks ${way} by step to ${nameOf(spoken, target)}`;
 }
 
 /** A claim in the trade's words, without a full stop. */
@@ -117,9 +119,9 @@ export function wordsFor(spoken: Spoken, claim: Claim): string {
     case 'walk':
       return walkText(spoken, claim.from, claim.target);
     case 'passing':
-      return `${placed(spoken, claim.note)} passes from ${nameOf(tones[claim.note - 1])} to ${nameOf(tones[claim.note + 1])}`;
+      return `${placed(spoken, claim.note)} passes from ${nameOf(spoken, tones[claim.note - 1])} to ${nameOf(spoken, tones[claim.note + 1])}`;
     case 'neighbour':
-      return `${placed(spoken, claim.note)} is a neighbour of ${nameOf(tones[claim.note - 1])}`;
+      return `${placed(spoken, claim.note)} is a neighbour of ${nameOf(spoken, tones[claim.note - 1])}`;
     case 'step':
       return `${placed(spoken, claim.note)} is a step of the scale`;
     case 'lead':
@@ -135,7 +137,7 @@ export function wordsFor(spoken: Spoken, claim: Claim): string {
     case 'rhythm':
       return `the rhythm is that of ${barPhrase(model, claim.bar)}`;
     case 'third':
-      return `listen for ${nameOf(tones[claim.note])}, the ${claim.quality} third of ${symbolOf(spoken, claim.note)}`;
+      return `listen for ${nameOf(spoken, tones[claim.note])}, the ${claim.quality} third of ${symbolOf(spoken, claim.note)}`;
     case 'open':
       return 'the bass plays without a chord to lean on';
     default:
