@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { midiOf } from '../../src/core/base';
-import { readTuning, TUNINGS } from '../../src/core/fretboard';
-import { formatPitch } from '../../src/core/theory';
+import { readTuning, TUNINGS, writeTuning } from '../../src/core/fretboard';
+import { formatPitch, NAMINGS, type Naming } from '../../src/core/theory';
 
-const read = (text: string): string => {
-  const result = readTuning(text);
+const read = (text: string, naming: Naming = 'letters'): string => {
+  const result = readTuning(text, naming);
   return result.ok ? [...result.value].reverse().map(formatPitch).join(' ') : result.problem.message;
 };
 
@@ -23,11 +23,43 @@ describe('a tuning as a player writes it', () => {
     expect(read(text)).toBe(expected);
   });
 
-  it('reads every tuning of the list by its spelling', () => {
-    for (const { spelling, openStrings } of TUNINGS) {
-      const result = readTuning(spelling);
+  it.each(NAMINGS)('reads every tuning of the list as it is written in %s', (naming) => {
+    for (const { openStrings } of TUNINGS) {
+      const result = readTuning(writeTuning(openStrings, naming), naming);
       expect(result.ok && result.value).toEqual(openStrings);
     }
+  });
+
+  it.each([
+    ['german', 'H E A D G', 'B0 E1 A1 D2 G2'],
+    ['german', 'B Es As Des', 'B♭0 E♭1 A♭1 D♭2'],
+    ['german', 'H0 E1 A1 D2', 'B0 E1 A1 D2'],
+    ['fixed do', 'Si Mi La Re Sol Do', 'B0 E1 A1 D2 G2 C3'],
+    ['fixed do', 'sib0 mib1 la1 re2', 'B♭0 E♭1 A1 D2'],
+  ] as const)('in %s names %s', (naming, text, expected) => {
+    expect(read(text, naming)).toBe(expected);
+  });
+
+  it.each([
+    [
+      'german',
+      'E A D X',
+      '“X” is not a note name; write a string as E, B or Fis, with an octave if you like: E1.',
+    ],
+    ['german', 'E1 A1 D2 H1', 'H1 is not higher than D2: write the strings from the lowest to the highest.'],
+    [
+      'fixed do',
+      'Mi La Re B',
+      '“B” is not a note name; write a string as Mi, Si♭ or Fa♯, with an octave if you like: Mi1.',
+    ],
+    [
+      'fixed do',
+      '',
+      'Write the open strings from the lowest to the highest, four to six of them, for example Mi La Re Sol.',
+    ],
+    ['fixed do', 'Mi0 La Re Sol', 'Mi0 is lower than a bass string can be tuned; the lowest is La0.'],
+  ] as const)('in %s names says what is wrong with "%s"', (naming, text, message) => {
+    expect(read(text, naming)).toBe(message);
   });
 
   it('reads any text as a tuning or answers with a sentence', () => {

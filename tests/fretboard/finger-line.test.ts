@@ -56,7 +56,7 @@ function expectBest(instruments: fc.Arbitrary<Instrument>, most: number, runs: n
 }
 
 describe('the cheapest of all ways', () => {
-  it.each(TUNINGS)('is found for 600 lines of up to three notes: $name', (tuning) => {
+  it.each(TUNINGS)('is found for 600 lines of up to three notes: $id', (tuning) => {
     const { looped } = expectBest(instrumentsTuned(tuning), 3, 600);
     expect(looped).toBeGreaterThan(200);
   });

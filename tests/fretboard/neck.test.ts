@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fret, midiNumber, midiOf, stringNumber } from '../../src/core/base';
-import { createInstrument, pitchAt, placesOf, rangeOf, TUNINGS } from '../../src/core/fretboard';
+import { createInstrument, pitchAt, placesOf, rangeOf, TUNINGS, writeTuning } from '../../src/core/fretboard';
 
 const instruments = TUNINGS.flatMap(({ id, openStrings }) =>
   [20, 24].map((frets) => ({
@@ -52,7 +52,7 @@ describe('an instrument', () => {
   });
 
   it('spells its tunings as players say them, the lowest string first', () => {
-    expect(TUNINGS.map(({ id, spelling }) => [id, spelling])).toEqual([
+    expect(TUNINGS.map(({ id, openStrings }) => [id, writeTuning(openStrings, 'letters')])).toEqual([
       ['standard', 'E A D G'],
       ['drop-d', 'D A D G'],
       ['whole-step-down', 'D G C F'],
@@ -61,5 +61,17 @@ describe('an instrument', () => {
       ['five-strings-high', 'E A D G C'],
       ['six-strings', 'B E A D G C'],
     ]);
+  });
+
+  it.each([
+    ['six-strings', 'letters', 'B E A D G C', 'Six strings, low B to high C'],
+    ['six-strings', 'german', 'H E A D G C', 'Six strings, low H to high C'],
+    ['five-strings', 'fixed do', 'Si Mi La Re Sol', 'Five strings, low Si'],
+    ['half-step-down', 'german', 'Es As Des Ges', 'Half a step down'],
+    ['drop-d', 'fixed do', 'Re La Re Sol', 'Drop Re'],
+  ] as const)('names %s in %s as %s, %s', (id, naming, spelling, name) => {
+    const tuning = TUNINGS.find((each) => each.id === id);
+    expect(tuning && writeTuning(tuning.openStrings, naming)).toBe(spelling);
+    expect(tuning?.name(naming)).toBe(name);
   });
 });

@@ -41,7 +41,7 @@ const QUALITIES = [
   '7sus4',
 ];
 
-describe.each(TUNINGS)('shapes on $name', ({ openStrings }) => {
+describe.each(TUNINGS)('shapes on $id', ({ openStrings }) => {
   const instrument = createInstrument(openStrings);
 
   it.each(QUALITIES)('rise from root to octave under one hand: C%s', (quality) => {

@@ -8,9 +8,10 @@ import {
   readTuning,
   romanNumeral,
   SHORT_SCALE,
+  writeTuning,
 } from '../../core/fretboard';
 import { type InstrumentSettings, type LinePiece, setHand, setInstrument } from '../../core/lesson';
-import { formatName } from '../../core/theory';
+import type { Naming } from '../../core/theory';
 import { CheckField, draftMark, NumberField, SelectField } from '../controls';
 import { SIZES, scaleName, sizeOf } from './hand-words';
 import { useAtWork, useLesson } from './session';
@@ -33,7 +34,7 @@ const SPAN = { least: 60, most: 180 } as const;
 /** The fields for the instrument and the hand of a piece. */
 export function HandFields({ piece }: { readonly piece: LinePiece }) {
   const { session } = useAtWork();
-  const { instrument } = useLesson();
+  const { instrument, noteNames = 'letters' } = useLesson();
   const { hand } = piece;
   const set = (label: string, change: Partial<HandSettings>, join?: string) =>
     session.lessons.change((lesson) => setHand(lesson, piece.id, change), {
@@ -51,7 +52,9 @@ export function HandFields({ piece }: { readonly piece: LinePiece }) {
   return (
     <div className="aims hand-pad__fields">
       <OwnTuning
+        key={noteNames}
         instrument={instrument}
+        naming={noteNames}
         onTune={(openStrings) => setNeck('change the tuning', { openStrings })}
       />
       <SelectField
@@ -154,22 +157,20 @@ const ONE_TWO_FOUR_RANGES = [
   ...[3, 5, 7, 9].map((below) => ({ value: String(below), label: `Below position ${romanNumeral(below)}` })),
 ];
 
-const written = (openStrings: InstrumentSettings['openStrings']): string =>
-  [...openStrings].reverse().map(formatName).join(' ');
-
 interface OwnTuningProps {
   readonly instrument: InstrumentSettings;
+  readonly naming: Naming;
   readonly onTune: (openStrings: InstrumentSettings['openStrings']) => void;
 }
 
-/** Any tuning as a player writes it; it counts when the field is left or Enter is pressed. */
-function OwnTuning({ instrument, onTune }: OwnTuningProps) {
+/** Any tuning as a player writes it, in the lesson's note names; it counts when the field is left or Enter is pressed. */
+function OwnTuning({ instrument, naming, onTune }: OwnTuningProps) {
   const id = useId();
   const [draft, setDraft] = useState<string | null>(null);
   const [fault, setFault] = useState<string | null>(null);
   const settle = () => {
     if (draft === null) return;
-    const read = readTuning(draft);
+    const read = readTuning(draft, naming);
     if (!read.ok) {
       setFault(read.problem.message);
       return;
@@ -191,7 +192,7 @@ function OwnTuning({ instrument, onTune }: OwnTuningProps) {
         autoComplete="off"
         spellCheck={false}
         maxLength={60}
-        value={draft ?? written(instrument.openStrings)}
+        value={draft ?? writeTuning(instrument.openStrings, naming)}
         aria-invalid={fault !== null}
         aria-describedby={`${id}-fault`}
         onChange={(event) => {

@@ -1,5 +1,5 @@
 export { type Alternative, alternativesFor, lineAlternatives } from './alternatives';
-export { readTuning } from './custom-tuning';
+export { readTuning, writeTuning } from './custom-tuning';
 export type { Effort } from './effort';
 export { type PlayingFinding, playingFindings } from './findings';
 export { fingerLine } from './finger-line';

@@ -7,14 +7,13 @@ import {
   midiOf,
   type SpelledPitch,
 } from '../base';
+import { formatNameIn, type Naming } from '../theory';
 import type { Instrument } from './types';
 
 export interface Tuning {
   readonly id: string;
-  /** The trade's name for it. */
-  readonly name: string;
-  /** As a player says it, the lowest string first: `E A D G`. */
-  readonly spelling: string;
+  /** The trade's name for it, which may call a string by its note. */
+  readonly name: (naming: Naming) => string;
   /** The highest string (string 1) first. */
   readonly openStrings: readonly SpelledPitch[];
 }
@@ -33,28 +32,35 @@ function pitch(text: string): SpelledPitch {
   return { letter, alteration, octave: Number(octave) };
 }
 
-/** @param pitches the lowest string first, as tunings are spoken */
+/**
+ * @param name in which `{low}` and `{high}` stand for the outer strings
+ * @param pitches the lowest string first, as tunings are spoken
+ */
 function tuning(id: string, name: string, pitches: string): Tuning {
-  const lowestFirst = pitches.split(' ');
+  const openStrings = pitches.split(' ').map(pitch).reverse();
+  const named = (naming: Naming, string: SpelledPitch | undefined) =>
+    string === undefined ? '' : formatNameIn(naming, string);
   return {
     id,
-    name,
-    spelling: lowestFirst.map((text) => text.slice(0, -1)).join(' '),
-    openStrings: lowestFirst.map(pitch).reverse(),
+    name: (naming) =>
+      name
+        .replace('{low}', named(naming, openStrings.at(-1)))
+        .replace('{high}', named(naming, openStrings[0])),
+    openStrings,
   };
 }
 
-const STANDARD_TUNING = tuning('standard', 'Standard, four strings', 'E1 A1 D2 G2');
+export const STANDARD_TUNING = tuning('standard', 'Standard, four strings', 'E1 A1 D2 G2');
 
 /** Sounding pitches. Standard, low B and six-string tunings by ISO 16 pitch; the others are common practice. */
 export const TUNINGS: readonly Tuning[] = [
   STANDARD_TUNING,
-  tuning('drop-d', 'Drop D', 'D1 A1 D2 G2'),
+  tuning('drop-d', 'Drop {low}', 'D1 A1 D2 G2'),
   tuning('whole-step-down', 'A whole step down', 'D1 G1 C2 F2'),
   tuning('half-step-down', 'Half a step down', 'E♭1 A♭1 D♭2 G♭2'),
-  tuning('five-strings', 'Five strings, low B', 'B0 E1 A1 D2 G2'),
-  tuning('five-strings-high', 'Five strings, high C', 'E1 A1 D2 G2 C3'),
-  tuning('six-strings', 'Six strings, low B to high C', 'B0 E1 A1 D2 G2 C3'),
+  tuning('five-strings', 'Five strings, low {low}', 'B0 E1 A1 D2 G2'),
+  tuning('five-strings-high', 'Five strings, high {high}', 'E1 A1 D2 G2 C3'),
+  tuning('six-strings', 'Six strings, low {low} to high {high}', 'B0 E1 A1 D2 G2 C3'),
 ];
 
 /**

@@ -7,12 +7,12 @@ import { tuningId, tuningOptions } from './tunings';
 /** The tuning of the bass that the lesson is for. */
 export function TuningField() {
   const { session } = useAtWork();
-  const { instrument } = useLesson();
+  const { instrument, noteNames = 'letters' } = useLesson();
   return (
     <SelectField
       label="Tuning"
       value={tuningId(instrument)}
-      options={tuningOptions(instrument)}
+      options={tuningOptions(instrument, noteNames)}
       onChange={(id) => {
         const tuning = TUNINGS.find((each) => each.id === id);
         if (tuning) {
