@@ -7,7 +7,7 @@ import {
   octaveShapes,
   TUNINGS,
 } from '../../src/core/fretboard';
-import { formatName, parseChord } from '../../src/core/theory';
+import { formatNameIn, parseChord } from '../../src/core/theory';
 import { layoutFretboard } from '../../src/score/neck/layout';
 import type { FretboardLayout, FretboardRequest, NeckNote, NeckPlate } from '../../src/score/neck/types';
 
@@ -39,6 +39,7 @@ const picture = (request: Partial<FretboardRequest> = {}): FretboardLayout =>
   layoutFretboard({
     title: 'F, chord tones',
     instrument,
+    noteNames: 'letters',
     notes: F_MAJOR,
     show: 'degree',
     position: 1,
@@ -53,6 +54,15 @@ const texts = ({ marks }: FretboardLayout, role: string): readonly string[] =>
   marks.flatMap((mark) => (mark.kind === 'text' && mark.role === role ? [mark.text] : []));
 
 describe('the fretboard picture', () => {
+  it('names the strings as the lesson does, in the picture and in its words', () => {
+    const five = createInstrument(TUNINGS.find(({ id }) => id === 'five-strings')?.openStrings);
+    const german = picture({ noteNames: 'german', instrument: five, notes: [note(5, 0, 'R', 'H', 0)] });
+    expect(texts(german, 'string-name')).toEqual(['G', 'D', 'A', 'E', 'H']);
+    expect(german.description).toContain('H string: open H, root.');
+    const fixedDo = picture({ noteNames: 'fixed do', instrument: five, notes: [] });
+    expect(texts(fixedDo, 'string-name')).toEqual(['Sol', 'Re', 'La', 'Mi', 'Si']);
+  });
+
   it('writes degrees, names or fingers', () => {
     const written = (show: FretboardRequest['show']) => plates(picture({ show })).map(({ text }) => text);
     expect(written('degree')).toEqual(['R', '3', '5', '8']);
@@ -129,20 +139,28 @@ describe('the fretboard picture', () => {
   });
 
   it.each(TUNINGS)(
-    'keeps plates and words apart and inside for every shape of a chord: $name',
+    'keeps plates and words apart and inside for every shape of a chord: $id',
     ({ openStrings }) => {
       const chord = parseChord('B♭m7♭5');
       if (!chord.ok) throw new Error('The chord is gone.');
       const neck = createInstrument(openStrings);
       const names = chord.value.tones.map(({ name }) => name);
       for (const shape of octaveShapes(names, neck, DEFAULT_HAND).slice(0, 20)) {
-        for (const width of [300, 390, 900]) {
-          const notes = shape.notes.map((each) => ({ ...each, degree: '♭♭7', name: formatName(each.name) }));
+        const looks = [300, 390, 900].flatMap((width) =>
+          (['degree', 'name'] as const).map((show) => ({ width, show })),
+        );
+        for (const { width, show } of looks) {
+          const notes = shape.notes.map((each) => ({
+            ...each,
+            degree: '♭♭7',
+            name: formatNameIn('fixed do', each.name),
+          }));
           const layout = layoutFretboard({
             title: 'B♭m7♭5',
             instrument: neck,
+            noteNames: 'fixed do',
             notes,
-            show: 'degree',
+            show,
             position: shape.position,
             width,
           });

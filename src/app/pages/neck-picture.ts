@@ -1,5 +1,5 @@
 import type { LineSheet, SheetBar, SheetNote } from '../../core/lesson';
-import { formatName } from '../../core/theory';
+import { formatNameIn, type Naming } from '../../core/theory';
 import type { FretboardRequest, NeckNote } from '../../score';
 import { chordsOf } from './describe';
 import { handMoves, type NeckView } from './neck-views';
@@ -36,12 +36,13 @@ export function neckPicture(
   const bar = sheet.bars[index];
   if (bar === undefined) return null;
   const about = `Bar ${bar.written.number}, ${chordsOf(bar.written, sheet.noteNames)}`;
-  const { instrument } = sheet;
+  const { instrument, noteNames = 'letters' } = sheet;
   return view === undefined
     ? {
         title: about,
         instrument,
-        notes: neckNotes(bar),
+        noteNames,
+        notes: neckNotes(bar, noteNames),
         ...handMoves(sheet, index, sounding),
         frets: fretsOf(sheet),
         sounding: sounding?.fingered ?? null,
@@ -49,6 +50,7 @@ export function neckPicture(
     : {
         title: `${about}: ${view.title}`,
         instrument,
+        noteNames,
         notes: view.notes,
         position: view.position,
         sounding: sounding?.fingered ?? null,
@@ -65,7 +67,7 @@ function fretsOf(sheet: LineSheet): { readonly first: number; readonly last: num
 }
 
 /** Every place of the bar once. */
-function neckNotes(bar: SheetBar): readonly NeckNote[] {
+function neckNotes(bar: SheetBar, naming: Naming): readonly NeckNote[] {
   const places = new Map<string, NeckNote>();
   for (const { note, fingered, degreeText } of bar.notes) {
     if (fingered !== null) {
@@ -74,7 +76,7 @@ function neckNotes(bar: SheetBar): readonly NeckNote[] {
         fret: fingered.fret,
         finger: fingered.finger,
         degree: degreeText,
-        name: formatName(note.pitch),
+        name: formatNameIn(naming, note.pitch),
       });
     }
   }

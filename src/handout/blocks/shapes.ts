@@ -1,6 +1,6 @@
 import { DEFAULT_HAND, type HandSettings, notesInPosition, romanNumeral } from '../../core/fretboard';
 import { chordsOnNeck, type LineSheet } from '../../core/lesson';
-import { degreeOf, formatDegree, formatName } from '../../core/theory';
+import { degreeOf, formatChordIn, formatDegree, formatNameIn } from '../../core/theory';
 import { type FretboardRequest, layoutFretboard } from '../../score';
 import type { Mark } from '../layout/marks';
 import { moved } from '../layout/marks';
@@ -65,22 +65,24 @@ function shapeCell({ title, request }: ChordShape, width: number, context: Block
 }
 
 function shapesOf(sheet: LineSheet, hand: HandSettings, width: number): readonly ChordShape[] {
+  const { noteNames = 'letters' } = sheet;
   return chordsOnNeck(sheet)
     .slice(0, MOST)
     .flatMap(({ chord, position }) => {
       if (position === null) return [];
-      const { symbol } = chord;
+      const symbol = formatChordIn(noteNames, chord);
       const names = chord.tones.map(({ name }) => name);
       const request: FretboardRequest = {
         title: `${symbol}, chord tones`,
         instrument: sheet.instrument,
+        noteNames,
         notes: notesInPosition(names, position, sheet.instrument, hand).map(
           ({ string, fret, finger, name }) => ({
             string,
             fret,
             finger,
             degree: formatDegree(degreeOf(name, chord.root)),
-            name: formatName(name),
+            name: formatNameIn(noteNames, name),
           }),
         ),
         show: 'degree',

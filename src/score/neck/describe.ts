@@ -1,17 +1,18 @@
 import { romanNumeral } from '../../core/fretboard';
-import { formatName } from '../../core/theory';
+import { formatNameIn } from '../../core/theory';
 import type { FretboardRequest, NeckNote } from './types';
 
 /** The picture in sentences, string by string from the lowest, as a teacher would read it out. */
 export function describeFretboard(request: FretboardRequest): string {
-  const { title, instrument, notes, position, nextPosition, sounding } = request;
+  const { title, instrument, noteNames, notes, position, nextPosition, sounding } = request;
   const parts = [title + (position === null ? '.' : `, hand position ${romanNumeral(position)}.`)];
   instrument.openStrings
     .map((open, index) => ({ open, string: index + 1 }))
     .reverse()
     .forEach(({ open, string }) => {
       const here = notes.filter((note) => note.string === string).sort((one, other) => one.fret - other.fret);
-      if (here.length > 0) parts.push(`${formatName(open)} string: ${here.map(describeNote).join('; ')}.`);
+      if (here.length > 0)
+        parts.push(`${formatNameIn(noteNames, open)} string: ${here.map(describeNote).join('; ')}.`);
     });
   if (notes.length === 0) parts.push('No notes.');
   const now = notes.find(({ string, fret }) => string === sounding?.string && fret === sounding.fret);

@@ -1,5 +1,5 @@
 import { fretDistance, romanNumeral } from '../../core/fretboard';
-import { formatName } from '../../core/theory';
+import { formatNameIn } from '../../core/theory';
 import { CAPITAL_HEIGHT, textWidth } from '../metrics/measure';
 import { describeFretboard } from './describe';
 import type { FretboardLayout, FretboardRequest, NeckLine, NeckPlate, NeckText } from './types';
@@ -16,6 +16,8 @@ const NUMBER_BASELINE = 27;
 const NUMBER_ROW = 32;
 const PLATE = { width: 26, height: 21 } as const;
 const PLATE_TEXT = 15;
+/** Left and right of a plate's text. */
+const PLATE_MARGIN = 4;
 const SMALL_TEXT = 13;
 const POSITION_TEXT = 15;
 const NUT = 5;
@@ -62,17 +64,20 @@ class Neck {
   readonly bottom: number;
   private readonly first: number;
   private readonly last: number;
+  private readonly nameRoom: number;
   private readonly left: number;
   private readonly scale: number;
   private readonly hasNext: boolean;
 
   constructor(private readonly request: FretboardRequest) {
-    const { instrument, notes, position, nextPosition, width, steady = false } = request;
+    const { instrument, noteNames, notes, position, nextPosition, width, steady = false } = request;
     const { first, last } = windowOf(request);
     this.first = first;
     this.last = last;
     const hasOpen = first === 1 || notes.some(({ fret }) => fret === 0);
-    this.left = SIDE + NAME_ROOM + (hasOpen ? OPEN_ROOM : 0);
+    const names = instrument.openStrings.map((open) => formatNameIn(noteNames, open));
+    this.nameRoom = Math.max(NAME_ROOM, ...names.map((name) => textWidth(name, SMALL_TEXT) + 8));
+    this.left = SIDE + this.nameRoom + (hasOpen ? OPEN_ROOM : 0);
     this.hasNext = nextPosition != null && nextPosition !== position;
     this.top =
       (position === null && !this.hasNext && !steady
@@ -94,6 +99,11 @@ class Neck {
   private middle(fret: number): number {
     if (fret === 0) return this.left - NUT - 4 - PLATE.width / 2;
     return (this.wire(fret - 1) + this.wire(fret)) / 2;
+  }
+
+  /** What a plate may take of its fret, so that plates on neighbouring frets stay apart. */
+  private room(fret: number): number {
+    return fret === 0 ? OPEN_ROOM - 6 : this.wire(fret) - this.wire(fret - 1) - 2;
   }
 
   private y(string: number): number {
@@ -136,8 +146,8 @@ class Neck {
         },
         this.text(
           'string-name',
-          formatName(open),
-          SIDE + NAME_ROOM / 2 - 2,
+          formatNameIn(this.request.noteNames, open),
+          SIDE + this.nameRoom / 2 - 2,
           y + (SMALL_TEXT * CAPITAL_HEIGHT) / 2,
         ),
       ];
@@ -173,14 +183,18 @@ class Neck {
   plate(note: FretboardRequest['notes'][number]): NeckPlate {
     const { show, sounding } = this.request;
     const text = show === 'finger' ? String(note.finger ?? '') : note[show];
+    const wanted = textWidth(text, PLATE_TEXT, true) + 2 * PLATE_MARGIN;
+    const width = Math.max(PLATE.width, Math.min(wanted, this.room(note.fret)));
+    const size =
+      wanted <= width ? PLATE_TEXT : (PLATE_TEXT * (width - PLATE_MARGIN)) / (wanted - PLATE_MARGIN);
     return {
       kind: 'plate',
       text,
       x: this.middle(note.fret),
       y: this.y(note.string),
-      width: Math.max(PLATE.width, textWidth(text, PLATE_TEXT, true) + 8),
+      width,
       height: PLATE.height,
-      size: PLATE_TEXT,
+      size,
       root: note.degree === 'R' || note.degree === '8',
       sounding: sounding?.string === note.string && sounding.fret === note.fret,
     };

@@ -1,11 +1,12 @@
 import type { Finger } from '../../core/base';
 import type { Instrument, Place } from '../../core/fretboard';
+import type { Naming } from '../../core/theory';
 
 /** A note on the neck with all that can be written on it. */
 export interface NeckNote extends Place {
   /** `R`, `♭3`. */
   readonly degree: string;
-  /** `B♭`. */
+  /** As the lesson names notes: `B♭`. */
   readonly name: string;
   readonly finger: Finger | null;
 }
@@ -15,6 +16,8 @@ export interface FretboardRequest {
   readonly title: string;
   /** A left-handed one is drawn mirrored. */
   readonly instrument: Instrument;
+  /** How the strings are named. */
+  readonly noteNames: Naming;
   readonly notes: readonly NeckNote[];
   /** What is written on the notes. */
   readonly show: 'degree' | 'name' | 'finger';
