@@ -2,6 +2,7 @@ import { barTicks, beatTicks, isCompound, type Metre } from '../../base';
 import type { HarmonySpan } from '../../chart';
 import type { SheetBar, SheetNote } from '../../lesson';
 import { countingOf, notateBar } from '../../notation';
+import { formatChordIn, type Naming } from '../../theory';
 import { plainText } from './plain';
 
 /** A moment of a bar: what stands above, on and below the strings there. */
@@ -23,10 +24,10 @@ function signOf({ note, fingered }: SheetNote): string {
 /** What was typed for a chord and not understood is cut here; no real symbol is longer. */
 const LONGEST_SYMBOL = 24;
 
-function chordText({ harmony }: HarmonySpan): string {
+function chordText({ harmony }: HarmonySpan, naming: Naming): string {
   switch (harmony.kind) {
     case 'chord':
-      return plainText(harmony.chord.symbol);
+      return plainText(formatChordIn(naming, harmony.chord));
     case 'no chord':
       return 'N.C.';
     case 'unknown':
@@ -45,7 +46,12 @@ function pulse(metre: Metre): readonly number[] {
  * is not struck is counted with a dot.
  * @param tiedIn The first note goes on from the bar before and is not struck again.
  */
-export function columnsOf(bar: SheetBar, strings: number, tiedIn: boolean): readonly Column[] {
+export function columnsOf(
+  bar: SheetBar,
+  strings: number,
+  tiedIn: boolean,
+  naming: Naming,
+): readonly Column[] {
   const { metre, spans } = bar.written;
   const struck = bar.notes.filter((_, index) => !(tiedIn && index === 0));
   const counts = new Map(
@@ -73,7 +79,7 @@ export function columnsOf(bar: SheetBar, strings: number, tiedIn: boolean): read
       const count = counts.get(tick) ?? '';
       const tied = tiedIn && tick === 0 && sheetNote === undefined && count !== '' ? '.' : count;
       return {
-        chord: span ? chordText(span) : '',
+        chord: span ? chordText(span, naming) : '',
         frets,
         count: tied,
         width: Math.max(2, sign.length + 1, tied.length + 1),

@@ -1,7 +1,8 @@
 import type { ChartBar } from '../../chart';
 import { swingRatio } from '../../feel';
+import { writeTuning } from '../../fretboard';
 import { type LineSheet, tempoWords } from '../../lesson';
-import { describeKey, formatName } from '../../theory';
+import { describeKeyIn, formatNameIn, type Naming } from '../../theory';
 import { keyAt } from '../signature';
 import { tiesOverBarLines } from '../ties';
 import { type Column, columnsOf } from './columns';
@@ -57,6 +58,8 @@ const head = (stretch: Stretch): string =>
     ? headOf(stretch)
     : headOf(stretch).padEnd(roomOf(stretch) - stretch.times.length - 1) + stretch.times;
 
+const namingOf = ({ noteNames = 'letters' }: LineSheet): Naming => noteNames;
+
 function stretchesOf(sheet: LineSheet, room: number): readonly Stretch[] {
   const ties = tiesOverBarLines(sheet);
   const strings = sheet.instrument.openStrings.length;
@@ -65,7 +68,7 @@ function stretchesOf(sheet: LineSheet, room: number): readonly Stretch[] {
     const before = sheet.bars[index - 1]?.written;
     const numbers = written.ending?.join(',') ?? '';
     const parts: Column[][] = [[]];
-    for (const column of columnsOf(bar, strings, ties[index]?.from === true)) {
+    for (const column of columnsOf(bar, strings, ties[index]?.from === true, namingOf(sheet))) {
       // Four signs are kept for what opens and closes a bar.
       if (widthOf([...(parts.at(-1) ?? []), column]) > room - 4) parts.push([]);
       parts.at(-1)?.push(column);
@@ -133,12 +136,12 @@ function printSystem(stretches: readonly Stretch[], labels: readonly string[]): 
 function headerOf(sheet: LineSheet, lessonTitle: string): readonly string[] {
   const key = sheet.bars.length === 0 ? sheet.key : keyAt(sheet, 0);
   const swung = swingRatio(sheet.feel, sheet.tempo) > 1 ? ', eighths swung' : '';
-  const tuning = [...sheet.instrument.openStrings].reverse().map((pitch) => formatName(pitch));
+  const naming = namingOf(sheet);
   return [
     lessonTitle,
     sheet.name,
-    `${describeKey(key)}, ${sheet.metre.count}/${sheet.metre.unit}, ${tempoWords(sheet, sheet.tempo)}, ${sheet.feel.name}${swung}`,
-    `Tuning, lowest string first: ${tuning.join(' ')}. The lowest line is the lowest string.`,
+    `${describeKeyIn(naming, key)}, ${sheet.metre.count}/${sheet.metre.unit}, ${tempoWords(sheet, sheet.tempo)}, ${sheet.feel.name}${swung}`,
+    `Tuning, lowest string first: ${writeTuning(sheet.instrument.openStrings, naming)}. The lowest line is the lowest string.`,
     'Counting stands below; a dot is a beat that is not struck, x a dead note.',
   ].flatMap((line) => wrap(plainText(line), WIDTH));
 }
@@ -149,7 +152,7 @@ function headerOf(sheet: LineSheet, lessonTitle: string): readonly string[] {
  * typed others.
  */
 export function writeTextTab(sheet: LineSheet, lessonTitle: string): string {
-  const labels = sheet.instrument.openStrings.map((pitch) => plainText(formatName(pitch)));
+  const labels = sheet.instrument.openStrings.map((pitch) => plainText(formatNameIn(namingOf(sheet), pitch)));
   const room = WIDTH - Math.max(...labels.map((label) => label.length)) - 1;
   const systems = systemsOf(stretchesOf(sheet, room), room);
   let section = -1;
