@@ -2,7 +2,7 @@ import { useMemo, useState } from 'react';
 import { type Fret, fret, midiOf, type Pins, stringNumber } from '../../core/base';
 import { placesOf, romanNumeral } from '../../core/fretboard';
 import { clearPins, handLine, keepPosition, type LineSheet, pinPlace, setPins } from '../../core/lesson';
-import { formatName } from '../../core/theory';
+import { formatNameIn } from '../../core/theory';
 import { SelectWord } from '../controls';
 import { type BarOnNeck, useChange } from './bar-on-neck';
 import { countOf, stringName } from './describe';
@@ -33,7 +33,7 @@ export function BarFingering({ piece, instrument, sheet, bar }: BarOnNeck) {
         <tbody>
           {shown.notes.map(({ note, fingered }, index) => {
             const { at, pins = {} } = pinPlace(hand, { bar, note: index });
-            const name = `${formatName(note.pitch)} on ${countOf(note.start, shown.written.metre)}`;
+            const name = `${formatNameIn(sheet.noteNames ?? 'letters', note.pitch)} on ${countOf(note.start, shown.written.metre)}`;
             const pin = (next: Pins) =>
               change(`pin ${name} in bar ${shown.written.number}`, (lesson) =>
                 setPins(lesson, piece.id, [{ at, pins: next }]),

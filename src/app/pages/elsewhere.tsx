@@ -1,6 +1,6 @@
 import { type ReactNode, useId, useMemo, useState } from 'react';
 import { type Passage, waysToPlay } from '../../core/lesson';
-import { formatName } from '../../core/theory';
+import { formatNameIn } from '../../core/theory';
 import { SelectField } from '../controls';
 import { type BarOnNeck, placesText, useChange } from './bar-on-neck';
 import { countOf } from './describe';
@@ -37,7 +37,7 @@ export function Elsewhere({ piece, instrument, sheet, bar }: BarOnNeck) {
           { value: BAR, label: 'This bar' },
           ...notes.map((each, index) => ({
             value: String(index),
-            label: `Only ${formatName(each.note.pitch)}${metre === undefined ? '' : ` on ${countOf(each.note.start, metre)}`}`,
+            label: `Only ${formatNameIn(sheet.noteNames ?? 'letters', each.note.pitch)}${metre === undefined ? '' : ` on ${countOf(each.note.start, metre)}`}`,
           })),
           { value: LINE, label: 'The whole line' },
         ]}

@@ -3,6 +3,7 @@ import { ideaOfferFor } from '../../core/composing';
 import {
   type InstrumentSettings,
   keepBar,
+  type Lesson,
   type LinePiece,
   type LineSheet,
   takeIdea,
@@ -17,7 +18,7 @@ import { gliding, NARROW, useMedia } from './hooks';
 import { IdeaCard } from './idea-card';
 import { ideaNames } from './idea-names';
 import { sameNotes, sameQuestion } from './idea-preview';
-import { useAtWork, usePieceNow } from './session';
+import { useAtWork, useNoteNames, usePieceNow } from './session';
 
 interface IdeaDrawerProps {
   readonly piece: LinePiece;
@@ -31,17 +32,24 @@ interface IdeaDrawerProps {
 interface Asked {
   readonly piece: LinePiece;
   readonly instrument: InstrumentSettings;
+  readonly noteNames: Lesson['noteNames'];
   readonly bar: number;
   readonly ideas: readonly Idea[];
   /** Why there are none, or only a few; null where there are many. */
   readonly remark: string | null;
 }
 
-const ask = (piece: LinePiece, instrument: InstrumentSettings, bar: number): Asked => ({
+const ask = (
+  piece: LinePiece,
+  instrument: InstrumentSettings,
+  noteNames: Lesson['noteNames'],
+  bar: number,
+): Asked => ({
   piece,
   instrument,
+  noteNames,
   bar,
-  ...ideaOfferFor(piece, instrument, bar),
+  ...ideaOfferFor(piece, instrument, bar, noteNames),
 });
 
 /**
@@ -49,19 +57,21 @@ const ask = (piece: LinePiece, instrument: InstrumentSettings, bar: number): Ask
  * after the drawer has opened, so that the click is answered at once; null until then.
  */
 function useIdeas(piece: LinePiece, instrument: InstrumentSettings, bar: number): Asked | null {
+  const noteNames = useNoteNames();
   const [asked, setAsked] = useState<Asked | null>(null);
   const answer =
     asked !== null &&
     asked.bar === bar &&
     asked.instrument === instrument &&
+    asked.noteNames === noteNames &&
     sameQuestion(asked.piece, piece, bar)
       ? asked
       : null;
   useEffect(() => {
     if (answer !== null) return;
-    const timer = window.setTimeout(() => setAsked(ask(piece, instrument, bar)));
+    const timer = window.setTimeout(() => setAsked(ask(piece, instrument, noteNames, bar)));
     return () => window.clearTimeout(timer);
-  }, [answer, piece, instrument, bar]);
+  }, [answer, piece, instrument, noteNames, bar]);
   return answer;
 }
 
@@ -86,7 +96,7 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
   const written = sheet.bars[bar];
   const stored = now.bars[bar];
   if (written === undefined || stored === undefined) return null;
-  const names = ideaNames(asked?.ideas ?? [], written.written.metre);
+  const names = ideaNames(asked?.ideas ?? [], written.written.metre, sheet.noteNames);
   const title = `Ideas for bar ${written.written.number}`;
   // On a narrow screen the ideas come first, under the thumb.
   const chords = (
