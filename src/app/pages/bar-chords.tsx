@@ -1,7 +1,8 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import { type ChartBarEdit, editChartBar, type LinePiece, linePiece, typedChord } from '../../core/lesson';
 import { draftMark } from '../controls';
-import { useAtWork } from './session';
+import { useAtWork, useNoteNames } from './session';
+import { lettersHint } from './typed-letters';
 
 /** The new bar whose chords wait to be written over, wherever its drawer opens. */
 let awaited: { readonly pieceId: string; readonly bar: number } | null = null;
@@ -41,6 +42,7 @@ interface ChordsFieldProps extends Omit<BarChordsProps, 'divides'> {
 
 function ChordsField({ piece, bar, number, typed }: ChordsFieldProps) {
   const { session } = useAtWork();
+  const hint = lettersHint(useNoteNames() ?? 'letters');
   const [draft, setDraft] = useState(typed);
   const [refused, setRefused] = useState(false);
   const field = useRef<HTMLInputElement>(null);
@@ -78,7 +80,7 @@ function ChordsField({ piece, bar, number, typed }: ChordsFieldProps) {
         autoCapitalize="off"
         autoComplete="off"
         aria-invalid={refused}
-        aria-describedby={refused ? `${id}-refused` : undefined}
+        aria-describedby={refused ? `${id}-refused` : hint === null ? undefined : `${id}-letters`}
         onChange={(event) => setDraft(event.currentTarget.value)}
         onBlur={write}
         onKeyDown={(event) => {
@@ -90,6 +92,11 @@ function ChordsField({ piece, bar, number, typed }: ChordsFieldProps) {
           }
         }}
       />
+      {hint !== null && !refused && (
+        <p className="bar-chords__letters" id={`${id}-letters`}>
+          {hint}
+        </p>
+      )}
       {refused && (
         <p className="bar-chords__refused" id={`${id}-refused`}>
           Write the chords of one bar, without bar lines: for example Gm C7.

@@ -1,10 +1,12 @@
 import { type RefObject, useId, useRef } from 'react';
 import type { ChartProblem } from '../../core/chart';
 import { type LinePiece, type LineSheet, setChartText, takeSuggestion } from '../../core/lesson';
+import type { Naming } from '../../core/theory';
 import { describeFacts } from './describe';
 import { Harmony } from './harmony';
 import { ParkedBars } from './parked-bars';
 import { useAtWork } from './session';
+import { drawnInstead, lettersHint } from './typed-letters';
 
 /** Typing after a rest this long is a step of its own for *Undo*. */
 const BURST_MS = 1200;
@@ -22,6 +24,8 @@ export function ChartField({ piece, sheet }: ChartFieldProps) {
   const field = useRef<HTMLTextAreaElement>(null);
   const burst = useRef({ count: 0, at: 0 });
   const id = useId();
+  const naming = sheet.noteNames ?? 'letters';
+  const hint = lettersHint(naming);
   const type = (text: string) => {
     const now = performance.now();
     if (now - burst.current.at > BURST_MS) burst.current.count += 1;
@@ -46,17 +50,22 @@ export function ChartField({ piece, sheet }: ChartFieldProps) {
           autoCapitalize="off"
           autoComplete="off"
           maxLength={20_000}
-          aria-describedby={`${id}-facts`}
+          aria-describedby={hint === null ? `${id}-facts` : `${id}-letters ${id}-facts`}
           value={piece.chartText}
           onChange={(event) => type(event.currentTarget.value)}
         />
+        {hint !== null && (
+          <p className="pad__hint" id={`${id}-letters`}>
+            {hint}
+          </p>
+        )}
       </div>
-      <Problems piece={piece} problems={sheet.problems} field={field} />
+      <Problems piece={piece} problems={sheet.problems} naming={naming} field={field} />
       <p className="chart__facts" id={`${id}-facts`}>
         {describeFacts(sheet)}
       </p>
       <Harmony piece={piece} sheet={sheet} />
-      <ParkedBars piece={piece} noteNames={sheet.noteNames ?? 'letters'} />
+      <ParkedBars piece={piece} noteNames={naming} />
     </div>
   );
 }
@@ -64,10 +73,11 @@ export function ChartField({ piece, sheet }: ChartFieldProps) {
 interface ProblemsProps {
   readonly piece: LinePiece;
   readonly problems: readonly ChartProblem[];
+  readonly naming: Naming;
   readonly field: RefObject<HTMLTextAreaElement | null>;
 }
 
-function Problems({ piece, problems, field }: ProblemsProps) {
+function Problems({ piece, problems, naming, field }: ProblemsProps) {
   const { session } = useAtWork();
   if (problems.length === 0) return null;
   const show = (problem: ChartProblem) => {
@@ -88,22 +98,44 @@ function Problems({ piece, problems, field }: ProblemsProps) {
             {problem.message}
           </button>
           {problem.suggestion !== undefined && (
-            <button
-              type="button"
-              className="word problem__mend"
-              aria-label={`Write ${problem.suggestion} in line ${problem.line}, column ${problem.column}`}
-              onClick={() =>
+            <Suggestion
+              suggestion={problem.suggestion}
+              problem={problem}
+              naming={naming}
+              onTake={() =>
                 session.lessons.change((lesson) => takeSuggestion(lesson, piece.id, problem), {
                   label: `write ${problem.suggestion}`,
                 })
               }
-            >
-              Write {problem.suggestion}
-            </button>
+            />
           )}
         </li>
       ))}
     </ul>
+  );
+}
+
+interface SuggestionProps {
+  readonly suggestion: string;
+  readonly problem: ChartProblem;
+  readonly naming: Naming;
+  readonly onTake: () => void;
+}
+
+/** The nearest guess, as it is typed; the sheet's own name for it where that is another. */
+function Suggestion({ suggestion, problem, naming, onTake }: SuggestionProps) {
+  const drawn = drawnInstead(suggestion, naming);
+  const where = `in line ${problem.line}, column ${problem.column}`;
+  return (
+    <button
+      type="button"
+      className="word problem__mend"
+      aria-label={`Write ${suggestion}${drawn === null ? '' : `, the sheet’s ${drawn},`} ${where}`}
+      onClick={onTake}
+    >
+      Write {suggestion}
+      {drawn !== null && `, the sheet’s ${drawn}`}
+    </button>
   );
 }
 

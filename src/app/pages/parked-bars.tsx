@@ -1,8 +1,6 @@
+import { signatureText } from '../../core/chart';
 import type { LineBar, LinePiece } from '../../core/lesson';
 import { formatNameIn, type Naming } from '../../core/theory';
-
-/** The chords a bar of the line was written for: its signature without the lengths. */
-const chordsOfSignature = (harmony: string): string => harmony.replace(/@\d+/g, '');
 
 const notesOf = (bar: LineBar, naming: Naming): string =>
   bar.notes.map(({ pitch }) => formatNameIn(naming, pitch)).join(' ');
@@ -17,7 +15,7 @@ export function ParkedBars({ piece, noteNames }: { readonly piece: LinePiece; re
       <ul aria-label="Parked bars">
         {piece.parked.map((bar) => (
           <li key={bar.id}>
-            <span className="chords-at-work__numeral">{chordsOfSignature(bar.harmony)}</span>{' '}
+            <span className="chords-at-work__numeral">{signatureText(bar.harmony, noteNames)}</span>{' '}
             {notesOf(bar, noteNames)}
           </li>
         ))}

@@ -32,6 +32,17 @@ export const barSignature = (bar: ChartBar): string =>
     )
     .join(' ');
 
+/** The chords of a signature, without their lengths, for a person to read. */
+export const signatureText = (signature: string, naming: Naming): string =>
+  signature
+    .split(' ')
+    .map((span) => {
+      const text = span.replace(/@\d+$/, '');
+      const chord = parseChord(text);
+      return chord.ok ? formatChordIn(naming, chord.value) : text;
+    })
+    .join(' ');
+
 /** The signature that the same bar has after its chart is moved by an interval. */
 export const transposeSignature = (signature: string, interval: Interval): string =>
   signature

@@ -1,6 +1,6 @@
 export { type ChartKeys, chordFunctions, findChartKeys, weightedChords } from './analysis';
 export { type BarEdit, type EditedChart, editBar, typedBar } from './edit';
-export { barSignature, harmonyAt, harmonyText, transposeSignature } from './harmony';
+export { barSignature, harmonyAt, harmonyText, signatureText, transposeSignature } from './harmony';
 export { CHART_METRES } from './limits';
 export { matchBars } from './match';
 export { playOrder } from './order';
