@@ -1,5 +1,5 @@
 import { feelById } from '../feel';
-import { analyseLine } from '../line';
+import { analyseLine, reasonsFor } from '../line';
 import { type Naming, sameKey } from '../theory';
 import { barsInPosition } from './aims';
 import { fingerBars, lineContext, playingHand, strikeNotes } from './fingering';
@@ -129,12 +129,13 @@ function renamedLine(
   noteNames: Naming,
 ): LineSheet {
   const request = lineRequest(piece, sheet.chart, sheet.key, settings, noteNames);
-  const analyses = analyseLine(
+  const reasons = reasonsFor(
     request,
     sheet.bars.map(({ notes }) => notes.map(({ note }) => note)),
+    sheet.bars.map(({ analysis }) => analysis),
   );
   const bars = sheet.bars.map((bar, index) => {
-    const reason = analyses[index]?.reason ?? '';
+    const reason = reasons[index] ?? '';
     return reason === bar.analysis.reason ? bar : { ...bar, analysis: { ...bar.analysis, reason } };
   });
   return { ...sheet, noteNames, bars, keyGuesses: keyGuessesIn(noteNames, piece, sheet.chart) };

@@ -1,6 +1,6 @@
 import { pitchClassOf } from '../base';
 import { degreeOf, formatDegree } from '../theory';
-import { claimsFor } from './claims';
+import { claimsFor, type Facts } from './claims';
 import { type HeardLine, hearLine, isSilentOnOne, silenceOf } from './hearing';
 import { type BarModel, type LineModel, modelOf } from './model';
 import { isDominantApproach, isStep, type Tone } from './tones';
@@ -130,9 +130,12 @@ export function analyseBar(model: LineModel, heard: HeardLine, index: number): B
     };
   });
   const techniques = techniquesOf(bar, tones, functions);
-  const facts = { notes, techniques };
+  return { notes, techniques, reason: reasonOf(model, heard, bar, { notes, techniques }) };
+}
+
+function reasonOf(model: LineModel, heard: HeardLine, bar: BarModel, facts: Facts): string {
   const claims = claimsFor(model, heard, bar, facts);
-  return { notes, techniques, reason: sentenceOf({ model, bar, tones, facts }, claims) };
+  return sentenceOf({ model, bar, tones: heard[bar.index] ?? [], facts }, claims);
 }
 
 /**
@@ -143,4 +146,20 @@ export function analyseLine(request: LineRequest, line: LineNotes): readonly Bar
   const model = modelOf(request);
   const heard = hearLine(model, line);
   return model.bars.map((bar) => analyseBar(model, heard, bar.index));
+}
+
+/**
+ * The reasons of {@link analyseLine} in the request's note names.
+ * @param facts - what the analysis of the same line says of each bar, in any names
+ */
+export function reasonsFor(
+  request: LineRequest,
+  line: LineNotes,
+  facts: readonly Facts[],
+): readonly string[] {
+  const model = modelOf(request);
+  const heard = hearLine(model, line);
+  return model.bars.map((bar) =>
+    reasonOf(model, heard, bar, facts[bar.index] ?? { notes: [], techniques: [] }),
+  );
 }

@@ -1,4 +1,4 @@
-export { analyseLine } from './analysis';
+export { analyseLine, reasonsFor } from './analysis';
 export type { MusicFinding } from './bar-findings';
 export { aimsMissed } from './compose/aim-misses';
 export { composeLine } from './compose/compose';
