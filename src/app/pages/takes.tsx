@@ -64,7 +64,7 @@ function TakeRow({ pieceId, ranked: { take, words, inLine }, place }: TakeRowPro
       {inLine ? (
         <span className="take__now">In the line.</span>
       ) : (
-        <>
+        <span className="take__words">
           <button
             type="button"
             className="word"
@@ -77,7 +77,7 @@ function TakeRow({ pieceId, ranked: { take, words, inLine }, place }: TakeRowPro
             }
           >
             Recall
-          </button>{' '}
+          </button>
           <button
             type="button"
             className="word"
@@ -90,7 +90,7 @@ function TakeRow({ pieceId, ranked: { take, words, inLine }, place }: TakeRowPro
           >
             Forget
           </button>
-        </>
+        </span>
       )}
     </li>
   );
