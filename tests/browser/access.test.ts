@@ -175,6 +175,21 @@ describe('by keyboard alone', () => {
     expect(await focusedName(page)).toBe('Export');
   });
 
+  test('the page stays where it is when something on the ledge or the header takes the focus', async () => {
+    const { page } = await openApp({ context: { reducedMotion: 'reduce' } });
+    await drawn(page);
+    const place = () => page.evaluate(() => window.scrollY);
+    await page.evaluate(() => window.scrollTo(0, 200));
+    for (const name of ['Play', 'Export', 'Fretboard', 'Compose line']) {
+      await button(page, name).evaluate((element) => element.focus());
+      expect(await place(), name).toBe(200);
+    }
+    await button(page, 'Play').click();
+    await button(page, 'Stop').waitFor();
+    await button(page, 'Stop').click();
+    expect(await place(), 'after playing').toBe(200);
+  });
+
   test('whatever has the focus is seen: neither header nor ledge covers it', async () => {
     const { page } = await openApp({ context: { reducedMotion: 'reduce' } });
     await drawn(page);
@@ -197,4 +212,21 @@ describe('by keyboard alone', () => {
     }
     expect(covered).toEqual([]);
   });
+});
+
+test('where the person’s own colours are forced, the score has their ink and the chosen bar an edge', async () => {
+  const { page, expectClean } = await openApp({ context: { forcedColors: 'active', colorScheme: 'dark' } });
+  await drawn(page);
+  await button(page, /^Bar 2, /).click();
+  const colours = await page.evaluate(() => {
+    const styleOf = (selector: string) => getComputedStyle(document.querySelector(selector) ?? document.body);
+    return {
+      ink: styleOf('.score svg').fill,
+      text: styleOf('.sheet').color,
+      chosen: styleOf('.chosen-bar').borderTopWidth,
+    };
+  });
+  expect(colours.ink).toBe(colours.text);
+  expect(colours.chosen).toBe('3px');
+  expectClean();
 });

@@ -5,6 +5,7 @@ import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { copyPiece, printLesson, sampleLesson, setNotes, setTitle } from '../../src/core/lesson';
+import { readPdf } from '../handout/pages';
 import { type OpenPage, openApp } from '../support/browser';
 
 /** A title and notes that would do harm if they became markup, and two lines to practise. */
@@ -176,4 +177,18 @@ test('a student opens a lesson file, drops another, and follows a link; nothing 
   await page.getByRole('heading', { level: 1, name: 'Week 3' }).waitFor();
   expect(await page.evaluate(async () => (await indexedDB.databases()).length)).toBe(0);
   expectClean();
+});
+
+test('printed by the browser it is the sheet in ink with its cautions, without the ledge', async () => {
+  const { page } = await openWithLesson();
+  await chooseExport(page, 'Look at the practice page');
+  await score(page).locator('svg').first().waitFor();
+  const { pages } = await readPdf(new Uint8Array(await page.pdf({ format: 'A4' })));
+  const printed = pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(' ');
+  expect(printed).toContain('Dm');
+  expect(printed).toContain('Hands and ears');
+  expect(printed).not.toContain('Play');
+  // The widest thing on paper ends inside the margin of 14 mm, 40 points.
+  const furthest = Math.max(...pages.flatMap(({ width, texts }) => texts.map(({ x }) => x - width)));
+  expect(furthest).toBeLessThan(-40);
 });
