@@ -157,7 +157,7 @@ describe('aims of the teacher', () => {
     const { bars, remarks } = composed(asking([aim]));
     expect(bars[1]?.length).toBeGreaterThan(0);
     expect(remarks).toContain(
-      'Bar 2 has neither root nor fifth in the range asked for, so it leaves it. It plays the chord where the level has it.',
+      'Bar 2 has neither root nor fifth in the range asked for, so it leaves it. It stays in the range of the level instead.',
     );
   });
 });

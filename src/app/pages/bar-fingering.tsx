@@ -70,6 +70,9 @@ export function BarFingering({ piece, instrument, sheet, bar }: BarOnNeck) {
           })}
         </tbody>
       </table>
+      <p className="fingering__hint">
+        What is chosen here is pinned: it is played there, and the bar stays as it is in every new take.
+      </p>
       <p className="fingering__actions">
         <PositionChoice piece={piece} sheet={sheet} bar={bar} instrument={instrument} />
         {anyPin && (

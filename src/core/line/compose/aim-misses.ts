@@ -86,7 +86,7 @@ function missedReach({ model, heard }: Shown, bar: BarModel, aim: Aim): Missed[]
   const outside = tones.some(({ midi }) => midi < (aim.lowest ?? 0) || midi > (aim.highest ?? 127));
   const hand = aim.position === undefined ? null : pitchesAtPosition(model.request, aim.position);
   const unreached = hand !== null && tones.some(({ midi }) => hand[midi] !== true);
-  const nearest = 'It plays the chord where the level has it.';
+  const nearest = 'It stays in the range of the level instead.';
   return [
     ...(outside
       ? [
