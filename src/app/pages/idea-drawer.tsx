@@ -75,6 +75,14 @@ function useIdeas(piece: LinePiece, instrument: InstrumentSettings, bar: number)
   return answer;
 }
 
+/** Whether an element does not fit between the header and the ledge: then its beginning is what has to be seen. */
+function isTall(element: HTMLElement | null): boolean {
+  const heightOf = (selector: string) =>
+    document.querySelector(selector)?.getBoundingClientRect().height ?? 0;
+  const room = window.innerHeight - heightOf('.header') - heightOf('.ledge') - heightOf('.fretboard');
+  return element !== null && element.getBoundingClientRect().height > room;
+}
+
 /** Opens in the sheet under the chosen bar: what the bar teaches now, and what else could stand there. */
 export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawerProps) {
   const { session } = useAtWork();
@@ -89,7 +97,8 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
     const drawer = root.current;
     if (drawer === null) return;
     const system = drawer.parentElement?.querySelector('.system');
-    if (window.matchMedia(NARROW).matches) system?.scrollIntoView({ block: 'start', behavior: gliding() });
+    if (window.matchMedia(NARROW).matches || isTall(drawer.parentElement))
+      system?.scrollIntoView({ block: 'start', behavior: gliding() });
     else drawer.scrollIntoView({ block: 'nearest', behavior: gliding() });
   }, [bar]);
 
@@ -148,8 +157,12 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
             {written.analysis.reason}
           </p>
         )}
-        {!narrow && aims}
-        {!narrow && fingering}
+        {!narrow && (
+          <div className="drawer__folds">
+            {aims}
+            {fingering}
+          </div>
+        )}
         {asked === null && <div className="ideas ideas--awaited" />}
         {asked !== null && asked.remark !== null && <p>{asked.remark}</p>}
         {asked !== null && asked.ideas.length > 0 && (
