@@ -113,7 +113,7 @@ describe.each(WIDTHS)('the hand at $width pixels', ({ width, height }) => {
       await finding.waitFor();
       const repair = button(findings, /^Let the hand choose Bar 3, /);
       await repair.waitFor();
-      await expectAccessible(page, '[aria-label="Lesson check"]');
+      await expectAccessible(page, '.check-list');
       await repair.click();
       await expect.poll(() => finding.count()).toBe(0);
       await page.keyboard.press('Control+z');
