@@ -55,7 +55,7 @@ export function ChartField({ piece, sheet }: ChartFieldProps) {
           onChange={(event) => type(event.currentTarget.value)}
         />
         {hint !== null && (
-          <p className="pad__hint" id={`${id}-letters`}>
+          <p className="chart__letters" id={`${id}-letters`}>
             {hint}
           </p>
         )}

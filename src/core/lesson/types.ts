@@ -180,7 +180,7 @@ export interface Lesson {
   readonly notes: string;
   readonly instrument: InstrumentSettings;
   readonly handout: HandoutSettings;
-  /** How note names are written on the sheet, apart from the page's language; letters when left out. */
+  /** How notes are named wherever one is read, apart from the page's language; letters when left out. */
   readonly noteNames?: Naming;
   /** In the order of the sheet; never empty. */
   readonly pieces: readonly Piece[];

@@ -44,7 +44,7 @@ function problemWith(text: string): { readonly message: string } {
   }
   if (/(?:^|\/)H/.test(text)) {
     return {
-      message: `“${shown}” has an H: the chart is typed in letters, where H is B and the German B is B♭.`,
+      message: `“${shown}” has an H: the chart is typed in letters, where the German H is B and the German B is B♭.`,
     };
   }
   const parts = splitSymbol(text);

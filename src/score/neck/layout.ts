@@ -17,7 +17,7 @@ const NUMBER_ROW = 32;
 const PLATE = { width: 26, height: 21 } as const;
 const PLATE_TEXT = 15;
 /** Left and right of a plate's text. */
-const PLATE_MARGIN = 4;
+const PLATE_MARGIN = 5;
 const SMALL_TEXT = 13;
 const POSITION_TEXT = 15;
 const NUT = 5;
