@@ -76,7 +76,8 @@ describe('the names of notes', () => {
           line: 1,
           column: 3,
           suggestion: 'B7',
-          message: '“H7” has an H: the chart is typed in letters, where the German H is B and the German B is B♭.',
+          message:
+            '“H7” has an H: the chart is typed in letters, where the German H is B and the German B is B♭.',
         },
       ]);
     }
