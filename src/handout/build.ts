@@ -7,7 +7,7 @@ import { handoutPages } from './layout/pages';
 import { logoOf } from './logo';
 import { pictureText } from './pdf/fallback';
 import { loadWriter, writePdf } from './pdf/write';
-import type { Handout, HandoutPdf } from './types';
+import type { Handout, HandoutPage, HandoutPdf } from './types';
 
 /** The words on the page are English; the teacher's own may be anything. */
 const LANGUAGE = 'en';
@@ -15,8 +15,11 @@ const LOGO_LOST = 'The lesson’s logo could not be read and is left out. Choose
 
 const NO_CODE = { code: null, remark: null };
 
+/** Lets the page answer before the next piece of work. */
+const nextTurn = () => new Promise((resolve) => setTimeout(resolve));
+
 /**
- * Lays out and draws the printed sheet of a lesson.
+ * Lays out and draws the printed sheet of a lesson, page by page, so that nobody who types meanwhile waits for it.
  * @param sheets - one a piece of the lesson, in its order (see `deriveSheets`)
  * @param address - of the app, for the QR code of the lesson's link; no code is printed without it
  * @throws the network's error when the score's fonts cannot be fetched
@@ -31,12 +34,17 @@ export async function buildHandout(
   const tools = { measure: createMeasure(), engrave: layoutScore };
   const { code, remark } = wanted && address !== undefined ? codeOf(lesson, address) : NO_CODE;
   const layout = handoutPages(lesson, sheets, logo, tools, code);
+  const pages: HandoutPage[] = [];
+  for (const index of layout.pages.keys()) {
+    await nextTurn();
+    pages.push(drawPage(layout, index));
+  }
   const lost = source !== undefined && logo === null ? [LOGO_LOST] : [];
   return {
     paper: layout.paper,
     title: layout.title,
     language: LANGUAGE,
-    pages: layout.pages.map((_, index) => drawPage(layout, index)),
+    pages,
     remarks: [...lost, ...(remark === null ? [] : [remark]), ...layout.remarks],
   };
 }

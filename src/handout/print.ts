@@ -82,12 +82,10 @@ function titleWhilePrinting(title: string, isCurrent: () => boolean): () => void
   };
 }
 
+/** A page that is shown elsewhere is copied; one that is shown nowhere is put there itself. */
 function sheetFor(page: SVGSVGElement): HTMLElement {
   const sheet = document.createElement('div');
-  const copy = document.importNode(page, true);
-  copy.setAttribute('width', '100%');
-  copy.removeAttribute('height');
-  sheet.append(copy);
+  sheet.append(page.parentNode === null ? page : document.importNode(page, true));
   return sheet;
 }
 

@@ -70,6 +70,7 @@ function layOut(content: Content, measured: readonly MeasuredBar[], style: Style
     const system = layOutSystem({
       index: systems.length,
       y,
+      first,
       bars: measured.slice(first, end),
       after: measured[end],
       heading: headingOf(content.bars[first], content.strings, style),

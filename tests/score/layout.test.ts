@@ -57,6 +57,22 @@ describe('line breaks', () => {
     expect(layout.systems.map((system) => texts(system, 'section'))).toEqual([['Intro'], ['Verse']]);
   });
 
+  it('finds a system again that has only moved, with its bars and its number where they are now', () => {
+    const engraved = (bars: number, measureNumbers: boolean) => {
+      const sheet = sheetOf({
+        key: 'F',
+        chart: `A:\n${'| Gm '.repeat(bars)}|\nB:\n| F | C | Bb | C |`,
+        notes: `${'G1/4 | '.repeat(bars)}F1/4 | C2/4 | B♭1/4 | C2/4`,
+      });
+      return found(engrave(sheet, { ...OPTIONS, measureNumbers }).systems.at(-1));
+    };
+    expect(engraved(4, true).bars.map(({ bar }) => bar)).toEqual([4, 5, 6, 7]);
+    expect(engraved(5, true).bars.map(({ bar }) => bar)).toEqual([5, 6, 7, 8]);
+    expect(texts(engraved(4, true), 'bar-number')).toEqual(['5']);
+    expect(texts(engraved(5, true), 'bar-number')).toEqual(['6']);
+    expect(engraved(5, false).ink).toBe(engraved(4, false).ink);
+  });
+
   it('fills a system to its right edge, and leaves a short last one ragged', () => {
     const sheet = sheetOf({
       key: 'F',

@@ -1,5 +1,5 @@
 import { halfStepsAboveC, pitchClassOf, type SpelledName, type SpelledPitch } from '../base';
-import type { Chart, Harmony, HarmonySpan } from '../chart';
+import type { Harmony, HarmonySpan } from '../chart';
 import { type Chord, degreeOf, type Key, scaleFor } from '../theory';
 import type { Demands } from './demands';
 
@@ -59,27 +59,19 @@ function stepsOf(chord: Chord, key: Key): readonly (StepTone | null)[] {
   });
 }
 
-/** Steps by chord and key for charts that are still in use: a chart is asked about again and again. */
-const stepsByChart = new WeakMap<Chart, Map<string, readonly (StepTone | null)[]>>();
+/** Steps by key for chords that are still in use: the same few are read again at every key press. */
+const stepsByChord = new WeakMap<Chord, Map<string, readonly (StepTone | null)[]>>();
 
-export function rememberedSteps(chart: Chart): typeof stepsOf {
-  const known = stepsByChart.get(chart) ?? new Map<string, readonly (StepTone | null)[]>();
-  stepsByChart.set(chart, known);
-  return (chord, key) => {
-    const text = `${chord.symbol} ${key.tonic.letter}${key.tonic.alteration}${key.mode}`;
-    const steps = known.get(text) ?? stepsOf(chord, key);
-    known.set(text, steps);
-    return steps;
-  };
+function rememberedSteps(chord: Chord, key: Key): readonly (StepTone | null)[] {
+  const known = stepsByChord.get(chord) ?? new Map<string, readonly (StepTone | null)[]>();
+  stepsByChord.set(chord, known);
+  const text = `${key.tonic.letter}${key.tonic.alteration}${key.mode}`;
+  const steps = known.get(text) ?? stepsOf(chord, key);
+  known.set(text, steps);
+  return steps;
 }
 
-export function stretchOf(
-  span: HarmonySpan,
-  index: number,
-  key: Key,
-  demands: Demands,
-  stepsFor: typeof stepsOf,
-): Stretch {
+export function stretchOf(span: HarmonySpan, index: number, key: Key, demands: Demands): Stretch {
   const chord = span.harmony.kind === 'chord' ? span.harmony.chord : null;
   const rootClass = chord ? pitchClassOf(chord.root) : 0;
   const members = Array.from({ length: 12 }, () => false);
@@ -96,7 +88,7 @@ export function stretchOf(
     rootClass,
     homeClass: chord ? pitchClassOf(chord.bass) : 0,
     home: chord?.bass ?? null,
-    steps: chord ? stepsFor(chord, key) : [],
+    steps: chord ? rememberedSteps(chord, key) : [],
     members,
   };
 }

@@ -2,7 +2,7 @@ import { barTicks, beatTicks, type Metre, midiOf, pitchClassOf, type SpelledName
 import { playOrder } from '../chart';
 import { type Chord, formatChordIn, formatNameIn, type Naming } from '../theory';
 import { type Demands, demandsOf } from './demands';
-import { mergedSpans, rememberedSteps, type Stretch, stretchOf } from './harmony';
+import { mergedSpans, type Stretch, stretchOf } from './harmony';
 import { type LevelLimits, levelLimits } from './level';
 import { type Neck, neckOf } from './neck';
 import type { LineRequest } from './types';
@@ -55,7 +55,6 @@ function beginningsOf(chord: Chord, limits: LevelLimits): readonly number[] {
 /** Reads a request once, so that everything after works with plain numbers. */
 export function modelOf(request: LineRequest): LineModel {
   const { chart, key } = request;
-  const stepsFor = rememberedSteps(chart);
   const order = playOrder(chart);
   const { before, after } = neighbours(order, chart.bars.length);
   const starts = new Set(chart.sections.map((section) => section.start));
@@ -75,7 +74,7 @@ export function modelOf(request: LineRequest): LineModel {
       );
       const demands = demandsOf(request, index, begins, { low, high, onNeck: neck.onNeck });
       const stretches = mergedSpans(bar.spans).map((span, place) =>
-        stretchOf(span, place, bar.key ?? key, demands, stepsFor),
+        stretchOf(span, place, bar.key ?? key, demands),
       );
       return {
         index,

@@ -43,6 +43,8 @@ function groupAbove(marks: readonly Mark[], ink: Skyline, gap: number, side = 3,
 
 interface Above {
   readonly bars: readonly PlacedBar[];
+  /** How the first bar is counted, where that is written. */
+  readonly number: number | undefined;
   readonly right: number;
   /** `Swing eighths`, on the first system only. */
   readonly feel: string | null;
@@ -50,7 +52,10 @@ interface Above {
 }
 
 /** Chord names, bar number, section name, feel and repeat counts over the staff, each clear of all ink below it. */
-export function marksAbove(staff: readonly Mark[], { bars, right, feel, style }: Above): readonly Mark[] {
+export function marksAbove(
+  staff: readonly Mark[],
+  { bars, number, right, feel, style }: Above,
+): readonly Mark[] {
   const { sizes } = style;
   const ink = new Skyline();
   for (const { box } of staff) ink.add(box);
@@ -67,11 +72,9 @@ export function marksAbove(staff: readonly Mark[], { bars, right, feel, style }:
   const chords = rowAbove(chordMarks(bars, style), ink, CHORD_GAP, -ABOVE_STAFF);
   settle(chords);
   const [first] = bars;
-  if (first && style.options.measureNumbers && first.bar.content.index > 0) {
-    const number = textMark('bar-number', String(first.bar.content.number), NUMBER_LEFT, 0, {
-      size: sizes.small,
-    });
-    settle(groupAbove([number], ink, SMALL_GAP));
+  if (number !== undefined) {
+    const text = textMark('bar-number', String(number), NUMBER_LEFT, 0, { size: sizes.small });
+    settle(groupAbove([text], ink, SMALL_GAP));
   }
   for (const placed of bars) {
     const { times } = placed.bar.content;
@@ -191,8 +194,16 @@ const ROW_GAP = 6;
 /** Below a tab alone no bracket holds the rows off the frets of its lowest line. */
 const TAB_ALONE_GAP = 4;
 
-/** Fingers, degrees, counting and the chords' numerals under the tab, one row each. */
-export function marksBelow(tab: readonly Mark[], bars: readonly PlacedBar[], style: Style): readonly Mark[] {
+/**
+ * Fingers, degrees, counting and the chords' numerals under the tab, one row each.
+ * @param named whether the rows say what they are
+ */
+export function marksBelow(
+  tab: readonly Mark[],
+  bars: readonly PlacedBar[],
+  named: boolean,
+  style: Style,
+): readonly Mark[] {
   const { options, sizes } = style;
   const rows: { name: string; texts: readonly Mark[] }[] = [];
   const row = (
@@ -225,7 +236,8 @@ export function marksBelow(tab: readonly Mark[], bars: readonly PlacedBar[], sty
     if (!box) return [];
     const shift = lowest + ROW_GAP - box.top;
     lowest = box.bottom + shift;
-    return [...texts, ...rowName(name, texts, bars, style)].map((mark) => moveMark(mark, 0, shift));
+    const heading = named ? rowName(name, texts, style) : [];
+    return [...texts, ...heading].map((mark) => moveMark(mark, 0, shift));
   });
 }
 
@@ -243,14 +255,8 @@ function numeralMarks(bars: readonly PlacedBar[], { sizes }: Style): readonly Ma
   );
 }
 
-/** The first system says what each row is, where its left margin has room. */
-function rowName(
-  name: string,
-  texts: readonly Mark[],
-  bars: readonly PlacedBar[],
-  { sizes }: Style,
-): readonly Mark[] {
-  if (bars[0]?.bar.content.index !== 0) return [];
+/** What a row is, where its left margin has room. */
+function rowName(name: string, texts: readonly Mark[], { sizes }: Style): readonly Mark[] {
   const mark = textMark('row-name', name, STAFF_LEFT, 0, { size: sizes.small, italic: true });
   return texts.some(({ box }) => box.left < mark.box.right + 4) ? [] : [mark];
 }

@@ -35,6 +35,8 @@ const INK_TO_TAB = 9;
 interface SystemRequest {
   readonly index: number;
   readonly y: number;
+  /** Index of its first bar. */
+  readonly first: number;
   readonly bars: readonly MeasuredBar[];
   readonly after: MeasuredBar | undefined;
   readonly heading: Heading;
@@ -43,13 +45,15 @@ interface SystemRequest {
   readonly style: Style;
 }
 
-const recentSystems = new Recent<SystemLayout>(200);
+const recentSystems = new Recent<SystemLayout>(400);
 
 /** Lays a system out, or finds it laid out already. */
 export function layOutSystem(request: SystemRequest): SystemLayout {
-  const { index, y, bars, after, factor, content } = request;
+  const { index, y, first, bars, after, factor, content } = request;
   const key = [
     index === 0 && request.style.options.feel !== false ? content.feel : '',
+    first === 0,
+    request.style.options.measureNumbers ? content.numbers[first] : '',
     content.strings,
     factor,
     after?.content.events[0]?.tiedIn === true,
@@ -57,7 +61,8 @@ export function layOutSystem(request: SystemRequest): SystemLayout {
     ...bars.map((bar) => bar.key),
   ].join('|');
   const system = recentSystems.of(key, () => compose(request, fingerprintOf(key)));
-  return system.index === index && system.y === y ? system : { ...system, index, y };
+  if (system.index === index && system.y === y && system.bars[0]?.bar === first) return system;
+  return { ...system, index, y, bars: system.bars.map((box, place) => ({ ...box, bar: first + place })) };
 }
 
 /** What a system has to announce of the bar that follows it. */
@@ -93,12 +98,13 @@ function compose(request: SystemRequest, fingerprint: string): SystemLayout {
   const ends = barLines(bars, tab);
   const above = marksAbove([...lines, ...staff, ...frame, ...(parts === 'tab' ? frets : [])], {
     bars,
+    number: style.options.measureNumbers && request.first > 0 ? content.numbers[request.first] : undefined,
     right: style.options.width / style.scale,
     feel: request.index === 0 && style.options.feel !== false ? content.feel : null,
     style,
   });
   const lowest = parts === 'staff' ? [...staff, ...ends] : [...frets, ...frame];
-  const below = marksBelow(lowest, bars, style);
+  const below = marksBelow(lowest, bars, request.first === 0, style);
   const marks: readonly Mark[] = [...lines, ...frame, ...ends, ...frets, ...staff, ...above, ...below];
   return finishSystem(marks, bars, tab, fingerprint, request);
 }
@@ -209,7 +215,7 @@ function finishSystem(
   bars: readonly PlacedBar[],
   tab: TabPlace,
   fingerprint: string,
-  { index, y, style }: SystemRequest,
+  { index, y, first, style }: SystemRequest,
 ): SystemLayout {
   const { scale, options } = style;
   const box: InkBox = boxOf(marks) ?? { left: 0, right: 0, top: 0, bottom: tabBottom(tab) };
@@ -224,18 +230,18 @@ function finishSystem(
     height: px(height),
     staff: { top: px(down), bottom: px(down + (tab.parts === 'tab' ? tabBottom(tab) : STAFF_HEIGHT)) },
     tab: { top: px(down + (tab.parts === 'staff' ? 0 : tab.top)), bottom: px(down + tabBottom(tab)) },
-    bars: bars.map((placed) => barBox(placed, px)),
+    bars: bars.map((placed, place) => barBox(placed, first + place, px)),
     fingerprint,
     scale,
     ink,
   };
 }
 
-function barBox(placed: PlacedBar, px: (units: number) => number): BarBox {
+function barBox(placed: PlacedBar, bar: number, px: (units: number) => number): BarBox {
   const { content, columns } = placed.bar;
   const positions = columns.map(({ tick }, index) => ({ tick, x: px(placed.columnXs[index] ?? placed.x) }));
   return {
-    bar: content.index,
+    bar,
     x: px(placed.x),
     width: px(placed.right - placed.x),
     positions: [...positions, { tick: content.length, x: px(placed.right) }],

@@ -22,9 +22,7 @@ function blankContent(sheet: BlankSheet): Content {
   const bars = Array.from(
     { length: sheet.bars },
     (_, index): ContentBar => ({
-      key: `blank ${index} of ${sheet.bars} in ${sheet.metre.count}/${sheet.metre.unit}`,
-      index,
-      number: index + 1,
+      key: `blank ${index === 0} ${index === sheet.bars - 1} in ${sheet.metre.count}/${sheet.metre.unit}`,
       length: barTicks(sheet.metre),
       metre: sheet.metre,
       showsMetre: index === 0,
@@ -44,7 +42,12 @@ function blankContent(sheet: BlankSheet): Content {
       ending: null,
     }),
   );
-  return { bars, strings: sheet.instrument.openStrings.length, feel: null };
+  return {
+    bars,
+    numbers: bars.map((_, index) => index + 1),
+    strings: sheet.instrument.openStrings.length,
+    feel: null,
+  };
 }
 
 const recentBars = new Recent<ContentBar>(1000);
@@ -68,8 +71,6 @@ function lineContent(sheet: LineSheet, numerals: boolean): Content {
     const firstOfSection = before === undefined || startsSection;
     const metre = shownMetre(bar, sheet.chart);
     const facts: BarFacts = {
-      index,
-      number: bar.number,
       length: barTicks(bar.metre),
       metre,
       showsMetre: before === undefined || !sameMetre(shownMetre(before, sheet.chart), metre),
@@ -98,6 +99,7 @@ function lineContent(sheet: LineSheet, numerals: boolean): Content {
   });
   return {
     bars,
+    numbers: written.map(({ bar }) => bar.number),
     strings,
     feel: swings(sheet) ? 'Swing eighths' : null,
   };

@@ -30,11 +30,8 @@ export interface ChordMark {
 
 export type BarEnd = 'single' | 'double' | 'repeat' | 'final';
 
-/** What is known of a bar besides its notes. */
+/** What is known of a bar besides its notes and its place in the line: it is the same wherever it moves. */
 export interface BarFacts {
-  /** Index of the written bar. */
-  readonly index: number;
-  readonly number: number;
   readonly length: number;
   readonly metre: Metre;
   readonly showsMetre: boolean;
@@ -63,7 +60,7 @@ export interface BarSigns {
 }
 
 export interface ContentBar extends BarFacts, BarSigns {
-  /** The same text for the same bar. */
+  /** The same text for the same bar, wherever it stands. */
   readonly key: string;
 }
 
@@ -77,6 +74,8 @@ export interface EndingMark {
 
 export interface Content {
   readonly bars: readonly ContentBar[];
+  /** How each bar is counted. */
+  readonly numbers: readonly number[];
   readonly strings: number;
   /** `Swing eighths` above the first bar; null for straight ones. */
   readonly feel: string | null;
