@@ -56,3 +56,106 @@ test('a teacher edits the chart on the sheet and in its text, and both show one 
   await page.getByRole('list', { name: 'What the chords do' }).getByText('Fa (I) is home.').waitFor();
   opened.expectClean();
 });
+
+const FULL = `; by heart
+Verse: ; softly
+(1) C7 |: F | Dm |1. Gm C7 :|2. Gm / / C7 | F | ; both endings
+Waltz:
+| (3/4) Bb | F |(6/8) Dm |(12/8) C7 |(2/2) F | (4/4) F |
+Verse
+End:
+|: F | C7 :| x3 F | ; slower`;
+
+/** What each bar holds, without its number: chords and notes, wherever the hand plays them. */
+const held = async (page: Page): Promise<readonly string[]> =>
+  page
+    .getByRole('figure', { name: 'Score', exact: true })
+    .getByRole('button', { name: /^Bar \d+, / })
+    .evaluateAll((buttons) =>
+      buttons.map(
+        (each) =>
+          `${each.getAttribute('aria-label')?.replace(/^Bar \d+/, '')} ${each.getAttribute('aria-description')?.replace(/, \S+ string (open|fret \d+)/g, '')}`,
+      ),
+    );
+
+/** The name of what has the focus; '' for a field. */
+const focused = (page: Page): Promise<string | null> =>
+  page.evaluate(
+    () => document.activeElement?.getAttribute('aria-label') ?? document.activeElement?.textContent ?? null,
+  );
+
+test('with the keyboard alone, a chart of every kind of bar is edited on the sheet and nothing else moves', async () => {
+  const opened = await openApp({ width: 1024, height: 800, context: { reducedMotion: 'reduce' } });
+  const { page } = opened;
+  const chart = page.getByRole('textbox', { name: 'Chord chart' });
+  const status = page.getByRole('group', { name: /^Ideas for bar/ }).getByRole('status');
+  await button(page, 'Chart and aims').click();
+  await chart.fill(FULL);
+  await button(page, 'Bar 20, F').waitFor();
+  await button(page, 'Compose line').click();
+  await expect
+    .poll(async () => (await held(page)).filter((bar) => bar.endsWith('No notes yet.')))
+    .toEqual([]);
+  const before = await held(page);
+  const undone = async () => {
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => chart.inputValue()).toBe(FULL);
+    await expect.poll(() => held(page)).toEqual(before);
+  };
+  const choose = async (name: string) => {
+    await button(page, name).focus();
+    await page.keyboard.press('Enter');
+  };
+  const press = async (name: string) => {
+    await button(page, name).focus();
+    await page.keyboard.press('Enter');
+  };
+
+  // The only bar of the first ending, in a section that is used again: both its uses go, and are parked.
+  await choose('Bar 3, Gm C7');
+  await page.getByText('What you change here changes bar 15 too, where “Verse” is used again.').waitFor();
+  await press('Remove the bar');
+  await button(page, 'Bar 3, Gm C7').waitFor();
+  await expect
+    .poll(() => chart.inputValue())
+    .toBe(FULL.replace('|1. Gm C7 :|2. Gm / / C7 |', ':| Gm / / C7 |'));
+  await expect.poll(() => held(page)).toEqual(before.filter((_, index) => index !== 3 && index !== 15));
+  expect(await status.textContent()).toMatch(
+    /^2 bars are parked, kept outside the line, .*Undo brings them back/,
+  );
+  expect(await focused(page)).toBe('Remove the bar');
+  await undone();
+  expect(await status.textContent()).toBe('');
+
+  // A bar alone in its line of the score: the drawer goes with what is chosen, and the focus goes with the drawer.
+  await page.keyboard.press('Escape');
+  expect(await focused(page)).toBe('Bar 3, Gm C7');
+  await choose('Bar 6, B♭');
+  await press('Insert a bar before');
+  await expect.poll(() => focused(page)).toBe('');
+  await page.keyboard.type('Eb');
+  await page.keyboard.press('Enter');
+  await button(page, 'Bar 6, E♭').waitFor();
+  expect(await chart.inputValue()).toBe(FULL.replace('(3/4) Bb', '(3/4) Eb | Bb'));
+  const [, ...after] = (await held(page)).slice(6);
+  expect([...(await held(page)).slice(0, 6), ...after]).toEqual(before);
+  await page.keyboard.press('Control+z');
+  await undone();
+
+  // What was parked comes back behind a bar of its length.
+  await choose('Bar 11, F');
+  await press('Remove the bar');
+  await button(page, 'Bar 19, F').waitFor();
+  await page.keyboard.press('Escape');
+  await choose('Bar 1, F');
+  await page.getByText(/^Parked bars: \d/).click();
+  await page
+    .getByRole('button', { name: /^Put F \(.*\) back behind bar 1$/ })
+    .last()
+    .focus();
+  await page.keyboard.press('Enter');
+  await expect.poll(async () => (await held(page))[2]).toBe(before[11]);
+  expect(await chart.inputValue()).toContain('(1) C7 |: F | F | Dm |1.');
+
+  opened.expectClean();
+});

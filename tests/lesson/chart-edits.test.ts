@@ -2,10 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { composePiece } from '../../src/core/composing';
 import {
+  fitsBack,
   type Lesson,
   type LinePiece,
   linePiece,
   newLesson,
+  putParkedBack,
   setChartText,
   setMetre,
 } from '../../src/core/lesson';
@@ -74,5 +76,18 @@ describe('an edit of the chart', () => {
     expect(line(waltz).bars.every((bar) => bar.notes.length === 0)).toBe(true);
     expect(line(waltz).parked).toHaveLength(4);
     expect(line(setMetre(waltz, PIECE, { count: 4, unit: 4 })).bars).toEqual(line(written).bars);
+  });
+
+  it('lets a parked bar be put back behind any bar that is as long, with its chords', () => {
+    const parked = setChartText(lessonWith('| F | Dm / / C7 | Bb |'), PIECE, '| F | Bb |(3/4) C |');
+    const [away] = line(parked).parked;
+    const id = away?.id ?? '';
+    const back = putParkedBack(parked, PIECE, id, 1);
+    expect(line(back).chartText).toBe('| F | Bb | Dm / / C7 |(3/4) C |');
+    expect(line(back).bars[2]).toBe(away);
+    expect(line(back).parked).toEqual([]);
+    expect(line(back).bars.filter((_, index) => index !== 2)).toEqual(line(parked).bars);
+    expect(fitsBack(parked, line(parked), id, 2)).toBe(false);
+    expect(putParkedBack(parked, PIECE, id, 2)).toBe(parked);
   });
 });

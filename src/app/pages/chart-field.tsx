@@ -1,4 +1,5 @@
 import { type RefObject, useId, useRef } from 'react';
+import { flushSync } from 'react-dom';
 import type { ChartProblem } from '../../core/chart';
 import { type LinePiece, type LineSheet, setChartText, takeSuggestion } from '../../core/lesson';
 import type { Naming } from '../../core/theory';
@@ -80,12 +81,20 @@ interface ProblemsProps {
 function Problems({ piece, problems, naming, field }: ProblemsProps) {
   const { session } = useAtWork();
   if (problems.length === 0) return null;
-  const show = (problem: ChartProblem) => {
+  const show = (problem: ChartProblem, length = problem.length) => {
     const text = field.current;
     if (text === null) return;
     const start = offsetOf(text.value, problem);
     text.focus();
-    text.setSelectionRange(start, start + problem.length);
+    text.setSelectionRange(start, start + length);
+  };
+  const mend = (problem: ChartProblem, suggestion: string) => {
+    flushSync(() =>
+      session.lessons.change((lesson) => takeSuggestion(lesson, piece.id, problem), {
+        label: `write ${suggestion}`,
+      }),
+    );
+    show(problem, suggestion.length);
   };
   return (
     <ul className="problems" aria-label="Chart problems">
@@ -102,11 +111,7 @@ function Problems({ piece, problems, naming, field }: ProblemsProps) {
               suggestion={problem.suggestion}
               problem={problem}
               naming={naming}
-              onTake={() =>
-                session.lessons.change((lesson) => takeSuggestion(lesson, piece.id, problem), {
-                  label: `write ${problem.suggestion}`,
-                })
-              }
+              onTake={() => mend(problem, problem.suggestion ?? '')}
             />
           )}
         </li>

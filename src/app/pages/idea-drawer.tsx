@@ -113,7 +113,7 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
       piece={now}
       bar={bar}
       number={written.written.number}
-      divides={written.written.spans.length > 1}
+      noteNames={sheet.noteNames ?? 'letters'}
     />
   );
   const aims = <BarAims piece={now} sheet={sheet} bar={bar} number={written.written.number} />;

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useDeferredValue, useMemo } from 'react';
 import type { HandoutSettings, InstrumentSettings, LinePiece, LineSheet } from '../../core/lesson';
 import { chordsOf, describeBar, describePiece, describeScore } from './describe';
 import { Later, laterPart } from './later';
@@ -36,7 +36,7 @@ export function LinePieceView({
   onWriteChart,
 }: LinePieceViewProps) {
   const { session } = useAtWork();
-  const chosen = useEditor((state) => (state.pieceId === piece.id ? state.bar : null));
+  const chosen = useChosenBar(piece);
   const bars = useMemo(
     () =>
       sheet.bars.map((bar): BarButton => {
@@ -108,4 +108,15 @@ export function LinePieceView({
       {atHand && <ShapesFold piece={piece} sheet={sheet} />}
     </section>
   );
+}
+
+/**
+ * The chosen bar of a piece as it is drawn. An edit that chooses another bar draws both together: until its score is
+ * there, the bar that was chosen in the score before stays so, and the drawer does not move twice.
+ */
+function useChosenBar(piece: LinePiece): number | null {
+  const { session } = useAtWork();
+  const chosen = useEditor((state) => (state.pieceId === piece.id ? state.bar : null));
+  const settled = useDeferredValue(chosen);
+  return session.lessons.getState().lesson.pieces.includes(piece) ? chosen : settled;
 }

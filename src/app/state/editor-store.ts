@@ -8,6 +8,8 @@ export interface EditorState {
   readonly bar: number | null;
   /** What the composer had to say about the last line it made. */
   readonly remarks: readonly string[];
+  /** Ids of the bars that the last change of the lesson parked. */
+  readonly justParked: readonly string[];
   /** A sentence for the teacher about what just happened or failed, or null. */
   readonly notice: string | null;
   readonly saving: SavingState;
@@ -23,6 +25,7 @@ export function createEditorStore(pieceId: string) {
     pieceId,
     bar: null,
     remarks: [],
+    justParked: [],
     notice: null,
     saving: { kind: 'saved' },
   }));

@@ -69,15 +69,23 @@ export async function startSession(
   const autosave = startAutosave(lessons, editor, save, watchLeaving);
   autosave.countAsSaved(initial);
 
-  /** The piece at hand may have gone with an undo or a removal; then the first one is at hand. */
+  /** The piece or bar at hand may have gone with an undo or a removal; then the first piece or the last bar is at hand. */
   lessons.subscribe(({ lesson }) => {
     const { pieceId, bar } = editor.getState();
     const piece = lesson.pieces.find((each) => each.id === pieceId);
     if (piece === undefined) {
       editor.setState({ pieceId: firstPiece(lesson), bar: null });
     } else if (bar !== null && (piece.kind !== 'line' || bar >= piece.bars.length)) {
-      editor.setState({ bar: null });
+      const last = piece.kind === 'line' ? piece.bars.length - 1 : -1;
+      editor.setState({ bar: last < 0 ? null : last });
     }
+  });
+
+  lessons.subscribe(({ lesson, redoLabel }, { lesson: before }) => {
+    const { justParked } = editor.getState();
+    // What undoing parks was parked before.
+    const parked = lesson.id === before.id && redoLabel === null ? newlyParked(lesson, before) : [];
+    if (parked.length > 0 || justParked.length > 0) editor.setState({ justParked: parked });
   });
 
   /**
@@ -179,6 +187,15 @@ export async function startSession(
     saveNow: autosave.flush,
     end: autosave.stop,
   };
+}
+
+const parkedIn = (lesson: Lesson): readonly string[] =>
+  lesson.pieces.flatMap((piece) => (piece.kind === 'line' ? piece.parked.map(({ id }) => id) : []));
+
+/** Ids of the bars that were in their lines before a change and are parked after it. */
+function newlyParked(lesson: Lesson, before: Lesson): readonly string[] {
+  const known = new Set(parkedIn(before));
+  return parkedIn(lesson).filter((id) => !known.has(id));
 }
 
 export type Session = Awaited<ReturnType<typeof startSession>>;

@@ -15,8 +15,8 @@ export type BarEdit =
   | { readonly kind: 'write'; readonly bar: number; readonly text: string }
   /** A new bar before the bar; `bar` may be the number of bars, to add one at the end. */
   | { readonly kind: 'insert'; readonly bar: number; readonly text: string }
-  /** A new bar behind the bar, in its line and section. */
-  | { readonly kind: 'append'; readonly bar: number; readonly text: string }
+  /** A new bar behind the bar, in its line and section; in its ending too where it shall be of the same one. */
+  | { readonly kind: 'append'; readonly bar: number; readonly text: string; readonly sameEnding?: boolean }
   | { readonly kind: 'remove'; readonly bar: number };
 
 export interface EditedChart {
@@ -133,7 +133,7 @@ function meantBars(chart: Chart, edit: BarEdit): readonly MeantBar[] {
         break;
       case 'append':
         frame(use, { repeatEnd: null });
-        meant.splice(use + 1, 0, fresh);
+        meant.splice(use + 1, 0, edit.sameEnding ? { ...behindIt(bar), origin: null } : fresh);
         break;
       case 'remove':
         framesAround(meant, chart, use);
@@ -142,6 +142,9 @@ function meantBars(chart: Chart, edit: BarEdit): readonly MeantBar[] {
   }
   return meant;
 }
+
+/** A bar of any chords in the ending of another, behind it. */
+const behindIt = (bar: ChartBar) => ({ bar: { ...bar, repeatStart: false, pickup: false }, rewritten: true });
 
 /**
  * The signs of a bar that goes stay for its neighbours, unless it was the whole of its repeat. Where it was the whole

@@ -37,7 +37,7 @@ export const signatureText = (signature: string, naming: Naming): string =>
   signature
     .split(' ')
     .map((span) => {
-      const text = span.replace(/@\d+$/, '');
+      const text = span.replace(/^\?|@\d+$/g, '');
       const chord = parseChord(text);
       return chord.ok ? formatChordIn(naming, chord.value) : text;
     })

@@ -5,7 +5,7 @@ export { CHART_METRES } from './limits';
 export { matchBars } from './match';
 export { playOrder } from './order';
 export { parseChart } from './parse';
-export { printChart } from './print';
+export { printChart, typedSignature } from './print';
 export { writeKey } from './section-key';
 export { rewritePlace } from './text';
 export { transposeChartText } from './transpose';

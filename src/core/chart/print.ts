@@ -1,9 +1,9 @@
 import { barTicks, beatsInBar, beatTicks, type Metre, sameMetre, ticks } from '../base';
-import { describeKey, type Key, sameKey } from '../theory';
+import { describeKey, type Key, parseChord, sameKey } from '../theory';
 import { defaultSpans, finestShares } from './bar-reader';
 import { harmonyText } from './harmony';
 import { CHART_METRES, pickupMetre } from './limits';
-import type { Chart, ChartBar } from './types';
+import type { Chart, ChartBar, Harmony, HarmonySpan } from './types';
 
 const BARS_A_LINE = 4;
 
@@ -111,8 +111,30 @@ function metreOfPickup(pickup: Metre, chart: Chart): Metre {
   return fits ?? chart.metre;
 }
 
+/** What to write in a bar of a metre for it to have a signature (see `barSignature`), where the metre has room for it. */
+export function typedSignature(signature: string, metre: Metre): string {
+  let start = 0;
+  const spans = signature.split(' ').map((each): HarmonySpan => {
+    const at = each.lastIndexOf('@');
+    const text = each.slice(0, at);
+    const duration = Number(each.slice(at + 1));
+    const span = { start: ticks(start), duration: ticks(duration), harmony: harmonyNamed(text) };
+    start += duration;
+    return span;
+  });
+  return barText({ spans, metre });
+}
+
+function harmonyNamed(text: string): Harmony {
+  if (text === 'N.C.') return { kind: 'no chord' };
+  const chord = parseChord(text);
+  return chord.ok
+    ? { kind: 'chord', chord: chord.value }
+    : { kind: 'unknown', text: text.replace(/^\?/, '') };
+}
+
 /** The harmonies of a bar, with slashes only where the beats would be shared out differently without them. */
-export function barText(bar: ChartBar): string {
+export function barText(bar: Pick<ChartBar, 'spans' | 'metre'>): string {
   const texts = bar.spans.map((span) => harmonyText(span.harmony));
   const shared = defaultSpans(
     bar.spans.map((span) => span.harmony),

@@ -75,7 +75,7 @@ function edited(piece: LinePiece, bar: number, edit: ChartBarEdit): EditedChart 
       return copied('append');
     case 'repeat': {
       if (written.pickup) return null;
-      const repeated = inTurn(piece, [{ kind: 'append', bar, text: '%' }]);
+      const repeated = inTurn(piece, [{ kind: 'append', bar, text: '%', sameEnding: true }]);
       // A new bar has the notes of the one before it, which it repeats.
       return (
         repeated && {
@@ -93,7 +93,9 @@ function edited(piece: LinePiece, bar: number, edit: ChartBarEdit): EditedChart 
         piece,
         chords.map(
           (text, index): BarEdit =>
-            index === 0 ? { kind: 'write', bar, text } : { kind: 'append', bar: bar + index - 1, text },
+            index === 0
+              ? { kind: 'write', bar, text }
+              : { kind: 'append', bar: bar + index - 1, text, sameEnding: true },
         ),
       );
     }

@@ -1,0 +1,37 @@
+import { editBar, parseChart, typedSignature } from '../../chart';
+import type { Lesson, LineBar, LinePiece } from '../types';
+import { withChart } from './chart';
+import { changeLine } from './piece';
+
+/** The piece with a parked bar back in its line, in a bar of its own behind another (index from 0); null without room. */
+function withParked(lesson: Lesson, piece: LinePiece, id: string, bar: number): LinePiece | null {
+  const parked = piece.parked.find((each) => each.id === id);
+  const { chart } = parseChart(piece.chartText, piece.metre, piece.key);
+  const place = chart.bars[bar];
+  const own = piece.bars[bar];
+  if (parked === undefined || place === undefined || own === undefined) return null;
+  const rest = { ...piece, parked: piece.parked.filter((each) => each !== parked) };
+  if (own.harmony === parked.harmony && own.notes.length === 0 && !own.kept) {
+    return { ...rest, bars: piece.bars.map((each) => (each === own ? parked : each)) };
+  }
+  const written = typedSignature(parked.harmony, place.metre);
+  const text = /[♭♯]/.test(piece.chartText) ? written : written.replace(/♭/g, 'b').replace(/♯/g, '#');
+  const edited = editBar(piece.chartText, piece.metre, { kind: 'append', bar, text }, piece.key);
+  if (edited === null) return null;
+  const order = edited.origins.map((origin, index): LineBar | null =>
+    origin === null ? (index === bar + 1 ? parked : null) : (piece.bars[origin] ?? null),
+  );
+  const back = withChart(lesson, rest, { chartText: edited.text }, order);
+  return back.bars.includes(parked) ? back : null;
+}
+
+/**
+ * Puts a parked bar back: into the bar at an index where that is empty and has its chords, else into a new bar with
+ * its chords behind that one. The same lesson where its length does not fit there.
+ */
+export const putParkedBack = (lesson: Lesson, pieceId: string, id: string, bar: number): Lesson =>
+  changeLine(lesson, pieceId, (piece) => withParked(lesson, piece, id, bar) ?? piece);
+
+/** Whether {@link putParkedBack} can. */
+export const fitsBack = (lesson: Lesson, piece: LinePiece, id: string, bar: number): boolean =>
+  withParked(lesson, piece, id, bar) !== null;
