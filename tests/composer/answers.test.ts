@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { createAnswers } from '../../src/app/composer/answers';
 import type { ComposerJob } from '../../src/app/composer/messages';
 import { finish } from '../../src/core/base';
-import { checkLesson, composePiece, explainPiece, severalTakes } from '../../src/core/composing';
+import { checkLesson, composePiece, explainPiece, rankTakes, severalTakes } from '../../src/core/composing';
 import { deriveSheet, linePiece, newLesson, setChartText, setTempo } from '../../src/core/lesson';
 
 const PIECE = 'piece-1';
@@ -59,6 +59,21 @@ test('a repair without a check before it, or of a finding that is not there, is 
   expect(ask(answers, { kind: 'repair', finding: 0 })).toEqual(none);
   ask(answers, { kind: 'check', lesson: composed });
   expect(ask(answers, { kind: 'repair', finding: 9 })).toEqual(none);
+});
+
+test('takes come back in their order, by their ids', () => {
+  const lesson = finish(severalTakes(composed, PIECE)).lesson;
+  const piece = linePiece(lesson, PIECE);
+  const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
+  if (piece === null || sheet?.kind !== 'line') throw new Error('The line is gone.');
+  expect(ask(createAnswers(), { kind: 'rank takes', lesson, pieceId: PIECE })).toEqual({
+    kind: 'ranking',
+    takes: rankTakes(piece, sheet, lesson.instrument).map(({ take, words, inLine }) => ({
+      takeId: take.id,
+      words,
+      inLine,
+    })),
+  });
 });
 
 test('a line is explained as the core explains it, and nothing where there is no line', () => {

@@ -38,7 +38,13 @@ function shelf() {
 }
 
 const noAnswer = async () => failure('failed' as const);
-const NO_COMPOSER = { compose: noAnswer, check: noAnswer, repair: noAnswer, explain: noAnswer };
+const NO_COMPOSER = {
+  compose: noAnswer,
+  check: noAnswer,
+  repair: noAnswer,
+  explain: noAnswer,
+  rankTakes: noAnswer,
+};
 
 const start = (storage: LessonStorage, composer: Parameters<typeof startSession>[1] = NO_COMPOSER) =>
   startSession(storage, composer, () => () => {});

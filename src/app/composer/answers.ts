@@ -6,9 +6,17 @@ import {
   composePiece,
   explainPiece,
   type Finding,
+  rankTakes,
   severalTakes,
 } from '../../core/composing';
-import { deriveSheet, type Lesson, linePiece } from '../../core/lesson';
+import {
+  deriveSheet,
+  type InstrumentSettings,
+  type Lesson,
+  type LinePiece,
+  type LineSheet,
+  linePiece,
+} from '../../core/lesson';
 import type { ComposerAnswer, ComposerJob, Deed } from './messages';
 
 /** The steps of the answers; between two of them the worker hears what else it is asked. */
@@ -46,7 +54,15 @@ export function createAnswers(): (job: ComposerJob) => Steps<ComposerAnswer> {
       case 'repair':
         return repair(job.finding);
       case 'explain':
-        return { kind: 'explanation', sentences: explain(job.lesson, job.pieceId) };
+        return { kind: 'explanation', sentences: aboutLine(job.lesson, job.pieceId, explainPiece) };
+      case 'rank takes':
+        return {
+          kind: 'ranking',
+          takes: aboutLine(job.lesson, job.pieceId, rankTakes).map(({ take, ...ranked }) => ({
+            takeId: take.id,
+            ...ranked,
+          })),
+        };
       default:
         return unreachable(job);
     }
@@ -66,8 +82,13 @@ function* deedOf(deed: Deed, lesson: Lesson, pieceId: string): Steps<Composition
   }
 }
 
-function explain(lesson: Lesson, pieceId: string): readonly string[] {
+/** What can be told of the line of a piece; nothing where it has none. */
+function aboutLine<Told>(
+  lesson: Lesson,
+  pieceId: string,
+  tell: (piece: LinePiece, sheet: LineSheet, settings: InstrumentSettings) => readonly Told[],
+): readonly Told[] {
   const piece = linePiece(lesson, pieceId);
   const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
-  return piece !== null && sheet?.kind === 'line' ? explainPiece(piece, sheet, lesson.instrument) : [];
+  return piece !== null && sheet?.kind === 'line' ? tell(piece, sheet, lesson.instrument) : [];
 }

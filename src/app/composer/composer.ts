@@ -3,6 +3,7 @@ import type { Composition } from '../../core/composing';
 import type { Lesson } from '../../core/lesson';
 import type {
   CheckedFinding,
+  ComparedTake,
   ComposerAnswer,
   ComposerCall,
   ComposerJob,
@@ -28,6 +29,8 @@ export interface Composer {
   repair(finding: number): Promise<Result<FoundRepair | null, NoAnswer>>;
   /** What the line of a piece teaches and what to listen for. */
   explain(lesson: Lesson, pieceId: string): Promise<Result<readonly string[], NoAnswer>>;
+  /** The takes of a piece, the best first, each with what sets it apart. */
+  rankTakes(lesson: Lesson, pieceId: string): Promise<Result<readonly ComparedTake[], NoAnswer>>;
 }
 
 /** A composer whose worker starts with the first question. */
@@ -90,6 +93,10 @@ export function createComposer(): Composer {
     explain: async (lesson, pieceId) => {
       const answer = await ask({ kind: 'explain', lesson, pieceId });
       return answer.kind === 'explanation' ? success(answer.sentences) : withoutAnswer(answer);
+    },
+    rankTakes: async (lesson, pieceId) => {
+      const answer = await ask({ kind: 'rank takes', lesson, pieceId });
+      return answer.kind === 'ranking' ? success(answer.takes) : withoutAnswer(answer);
     },
   };
 }

@@ -1,2 +1,2 @@
 export { type Composer, createComposer } from './composer';
-export type { CheckedFinding, Deed, FoundRepair } from './messages';
+export type { CheckedFinding, ComparedTake, Deed, FoundRepair } from './messages';

@@ -1,4 +1,4 @@
-import type { Composition, Finding } from '../../core/composing';
+import type { Composition, Finding, RankedTake } from '../../core/composing';
 import type { Lesson } from '../../core/lesson';
 
 /** What can be made for the line of a piece. */
@@ -10,7 +10,7 @@ export type ComposerJob =
   | { readonly kind: 'check'; readonly lesson: Lesson }
   /** A finding, by its place in the last check's list. */
   | { readonly kind: 'repair'; readonly finding: number }
-  | { readonly kind: 'explain'; readonly lesson: Lesson; readonly pieceId: string };
+  | { readonly kind: 'explain' | 'rank takes'; readonly lesson: Lesson; readonly pieceId: string };
 
 export type ComposerCall =
   | { readonly id: number; readonly job: ComposerJob }
@@ -30,11 +30,17 @@ export interface FoundRepair {
   readonly lesson: Lesson;
 }
 
+/** A take as it crosses to the page, which has its notes. */
+export interface ComparedTake extends Omit<RankedTake, 'take'> {
+  readonly takeId: string;
+}
+
 export type ComposerAnswer =
   | { readonly kind: 'composition'; readonly composition: Composition }
   | { readonly kind: 'findings'; readonly findings: readonly CheckedFinding[] }
   | { readonly kind: 'repair'; readonly repair: FoundRepair | null }
   | { readonly kind: 'explanation'; readonly sentences: readonly string[] }
+  | { readonly kind: 'ranking'; readonly takes: readonly ComparedTake[] }
   | { readonly kind: 'called off' }
   | { readonly kind: 'failed' };
 

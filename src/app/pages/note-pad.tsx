@@ -97,7 +97,7 @@ export function NotePad({ settled, onClose, overSheet }: NotePadProps) {
       <Later part={CHECK} given={{ lesson: settled }} />
       {piece !== null && sheet?.kind === 'line' && (
         <>
-          {piece.bars.length > 0 && <Later part={TAKES} given={{ piece, sheet }} />}
+          {piece.bars.length > 0 && <Later part={TAKES} given={{ piece }} />}
           <TuningField />
           <HandPad piece={piece} />
           <TransposePad piece={piece} sheet={sheet} />

@@ -1,31 +1,34 @@
-import { useMemo, useState } from 'react';
-import { type RankedTake, rankTakes, recallTake } from '../../core/composing';
-import { forgetTake, type LinePiece, type LineSheet } from '../../core/lesson';
-import { useAtWork, useLesson } from './session';
+import { useCallback, useState } from 'react';
+import { recallTake } from '../../core/composing';
+import { forgetTake, type LinePiece } from '../../core/lesson';
+import type { ComparedTake } from '../composer';
+import { useAnswer } from './answer';
+import { useAtWork } from './session';
 import { runWork } from './work';
 
 interface TakesProps {
   /** As it is this moment. */
   readonly piece: LinePiece;
-  readonly sheet: LineSheet;
 }
 
+/** Takes are compared when the piece has been at rest for this long, in milliseconds. */
+const REST = 150;
+
 /** The takes of the piece at hand, folded away: they are compared only when they are looked at. */
-export function Takes({ piece, sheet }: TakesProps) {
+export function Takes({ piece }: TakesProps) {
   const [open, setOpen] = useState(false);
   const { length } = piece.takes;
   return (
     <details className="chords-at-work" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>{length === 0 ? 'Takes to compare' : `Takes: ${length}, the best first`}</summary>
-      {open && <TakeList piece={piece} sheet={sheet} />}
+      {open && <TakeList piece={piece} />}
     </details>
   );
 }
 
 /** The best first, each with what sets it apart, to be recalled in a click. */
-function TakeList({ piece, sheet }: TakesProps) {
+function TakeList({ piece }: TakesProps) {
   const { session } = useAtWork();
-  const { instrument } = useLesson();
   const [busy, setBusy] = useState(false);
   const composeSeveral = async () => {
     if (busy) return;
@@ -33,13 +36,18 @@ function TakeList({ piece, sheet }: TakesProps) {
     await runWork('Composing takes to compare', session.severalTakes);
     setBusy(false);
   };
-  const ranked = useMemo(() => rankTakes(piece, sheet, instrument), [piece, sheet, instrument]);
+  const ask = useCallback(
+    ({ id }: LinePiece) => session.composer.rankTakes(session.lessons.getState().lesson, id),
+    [session],
+  );
+  const compared = useAnswer(piece, ask, REST);
+  const ranked = (compared?.answer ?? []).filter(({ takeId }) => piece.takes.some(({ id }) => id === takeId));
   return (
     <>
       {ranked.length > 0 && (
-        <ul aria-label="Takes">
+        <ul aria-label="Takes" aria-busy={compared?.of !== piece}>
           {ranked.map((each, index) => (
-            <TakeRow key={each.take.id} pieceId={piece.id} ranked={each} place={index + 1} />
+            <TakeRow key={each.takeId} pieceId={piece.id} ranked={each} place={index + 1} />
           ))}
         </ul>
       )}
@@ -52,11 +60,11 @@ function TakeList({ piece, sheet }: TakesProps) {
 
 interface TakeRowProps {
   readonly pieceId: string;
-  readonly ranked: RankedTake;
+  readonly ranked: ComparedTake;
   readonly place: number;
 }
 
-function TakeRow({ pieceId, ranked: { take, words, inLine }, place }: TakeRowProps) {
+function TakeRow({ pieceId, ranked: { takeId, words, inLine }, place }: TakeRowProps) {
   const { session } = useAtWork();
   return (
     <li>
@@ -71,7 +79,7 @@ function TakeRow({ pieceId, ranked: { take, words, inLine }, place }: TakeRowPro
             aria-label={`Recall take ${place}`}
             aria-description={words}
             onClick={() =>
-              session.lessons.change((lesson) => recallTake(lesson, pieceId, take.id), {
+              session.lessons.change((lesson) => recallTake(lesson, pieceId, takeId), {
                 label: `recall take ${place}`,
               })
             }
@@ -83,7 +91,7 @@ function TakeRow({ pieceId, ranked: { take, words, inLine }, place }: TakeRowPro
             className="word"
             aria-label={`Forget take ${place}`}
             onClick={() =>
-              session.lessons.change((lesson) => forgetTake(lesson, pieceId, take.id), {
+              session.lessons.change((lesson) => forgetTake(lesson, pieceId, takeId), {
                 label: `forget take ${place}`,
               })
             }

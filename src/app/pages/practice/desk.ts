@@ -25,7 +25,13 @@ const forgetful = (lesson: Lesson): Parameters<typeof startSession>[0] => ({
 const noAnswer = async () => failure('failed' as const);
 
 /** On the practice page nothing is composed or checked. */
-const NO_COMPOSER: Composer = { compose: noAnswer, check: noAnswer, repair: noAnswer, explain: noAnswer };
+const NO_COMPOSER: Composer = {
+  compose: noAnswer,
+  check: noAnswer,
+  repair: noAnswer,
+  explain: noAnswer,
+  rankTakes: noAnswer,
+};
 
 /** Lays a lesson out for practising. Tempo, loop and parts can be changed; the lesson it came from stays as it is. */
 export async function layOut(lesson: Lesson): Promise<PracticeDesk> {
