@@ -83,12 +83,11 @@ function OtherKeys({ piece, sheet }: HarmonyProps) {
 }
 
 interface AtWorkChord {
-  readonly numeral: string;
   readonly sentence: string;
   readonly bars: readonly number[];
 }
 
-/** Each chord once a key and numeral, in the order of the chart, with the bars it stands in. */
+/** Each chord once a key, in the order of the chart, with the bars it stands in. */
 function chordsAtWork(sheet: LineSheet): readonly AtWorkChord[] {
   const functions = chordFunctions(sheet.chart, sheet.key, [], sheet.noteNames);
   const found = new Map<string, AtWorkChord>();
@@ -96,9 +95,9 @@ function chordsAtWork(sheet: LineSheet): readonly AtWorkChord[] {
     for (const each of functions[index] ?? []) {
       if (each === null) continue;
       const id = `${describeKey(bar.key ?? sheet.key)} ${each.sentence}`;
-      const { numeral, sentence } = each;
+      const { sentence } = each;
       const bars = found.get(id)?.bars ?? [];
-      found.set(id, { numeral, sentence, bars: bars.at(-1) === bar.number ? bars : [...bars, bar.number] });
+      found.set(id, { sentence, bars: bars.at(-1) === bar.number ? bars : [...bars, bar.number] });
     }
   });
   return [...found.values()];
@@ -111,9 +110,9 @@ function ChordsAtWork({ sheet }: { readonly sheet: LineSheet }) {
     <details className="chords-at-work">
       <summary>What the chords do</summary>
       <ul aria-label="What the chords do">
-        {chords.map(({ numeral, sentence, bars }) => (
-          <li key={`${numeral} ${sentence} ${bars.join()}`}>
-            <span className="chords-at-work__numeral">{numeral}</span> {sentence}{' '}
+        {chords.map(({ sentence, bars }) => (
+          <li key={`${sentence} ${bars.join()}`}>
+            {sentence}{' '}
             <span className="chords-at-work__bars">
               {bars.length === 1 ? 'Bar' : 'Bars'} {bars.join(', ')}
             </span>
