@@ -40,6 +40,7 @@ describe('everyday chords', () => {
     ['C7+9', 'C7♯9', 'C E G B♭ D♯', 'dominant'],
     ['C7-9', 'C7♭9', 'C E G B♭ D♭', 'dominant'],
     ['C(b5)', 'C(♭5)', 'C E G♭', 'major'],
+    ['Cmaj11', 'Cmaj9add11', 'C E G B D F', 'major'],
     ['C5', 'C5', 'C G', 'major'],
     ['Ebb5', 'E♭(♭5)', 'E♭ G B♭♭', 'major'],
     ['C–7', 'Cm7', 'C E♭ G B♭', 'minor'],
@@ -100,6 +101,13 @@ const symbols = fc
   .map((parts) => parts.join(''));
 
 describe('any chord', () => {
+  it.each(['Cmaj11', 'C9(#5,add11)', 'Cmaj13', 'C13(#5,add11)', 'Cm11'])(
+    '%s is drawn with its eleventh',
+    (text) => {
+      expect(chord(chord(text).symbol)).toEqual(chord(text));
+    },
+  );
+
   it('is drawn in a way that reads back as the same chord', () => {
     fc.assert(
       fc.property(symbols, (text) => {

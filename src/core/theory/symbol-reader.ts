@@ -139,6 +139,16 @@ function drawnChanges(base: string, changes: readonly string[]): string {
   return bare ? only : `(${drawn.join(',')})`;
 }
 
+/** The library hears an eleventh that is added to a ninth chord, but leaves it out of the symbol. */
+function drawableChanges(
+  base: string,
+  changes: readonly string[],
+  intervals: readonly string[],
+): readonly string[] {
+  const forgotten = /9$/.test(base) && ['3', '9', '11'].every((each) => intervals.includes(each));
+  return forgotten && !changes.includes('add11') ? [...changes, 'add11'] : changes;
+}
+
 /** All that the library reads of a fifth alone, or of a root alone; anything else beside it is lost on it. */
 const WHOLE = /^(5|M?(maj|ma)?\(?(no|omit) ?3\)?|\(?(no|omit) ?3, ?(no|omit) ?5\)?|\(?bass\)?)$/i;
 
@@ -149,7 +159,8 @@ function read(descriptor: string): Descriptor | null {
   const { intervals, isSuspended, intents, quality } = parsed.normalized;
   if ((quality === 'power' || quality === 'bass') && !WHOLE.test(inLibrarySpelling(descriptor).trim()))
     return null;
-  const { descriptor: base, chordChanges } = parsed.formatted;
+  const { descriptor: base } = parsed.formatted;
+  const chordChanges = drawableChanges(base, parsed.formatted.chordChanges, intervals);
   const suspendedSecond = intervals.includes('9') && chordChanges.includes('omit3') && !isSuspended;
   const degrees = degreesOf(intervals, isSuspended ? 4 : suspendedSecond ? 2 : null);
   const family = familyOf(degrees, isSuspended || suspendedSecond);
