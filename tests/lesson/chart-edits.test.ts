@@ -2,6 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { composePiece } from '../../src/core/composing';
 import {
+  changeLine,
+  editChartBar,
   fitsBack,
   type Lesson,
   type LinePiece,
@@ -44,6 +46,32 @@ describe('an edit of the chart', () => {
     const half = setChartText(written, PIECE, '| F | D? | Gm | C7 |');
     expect(line(half).bars[1]?.notes).toEqual(line(written).bars[1]?.notes);
     expect(line(setChartText(half, PIECE, '| F | Dm | Gm | C7 |')).bars).toEqual(line(written).bars);
+  });
+
+  it('leaves notes of the teacher’s own where they are when chords are typed over them, letter by letter', () => {
+    const own = changeLine(setChartText(written, PIECE, '| N.C. | N.C. | N.C. | N.C. |'), PIECE, (piece) => ({
+      ...piece,
+      parked: [],
+      bars: piece.bars.map((bar, index) => ({
+        ...bar,
+        origin: 'hand' as const,
+        notes: line(written).bars[index]?.notes ?? [],
+      })),
+    }));
+    const texts = ['| N.C. | F | N.C. | N.C. |', '| N.C. | Fm | N.C. | N.C. |', '| Bb C | Fm7 | N.C. | C? |'];
+    const typed = texts.reduce((lesson, text) => setChartText(lesson, PIECE, text), own);
+    expect(line(typed).bars.map(({ id, notes }) => ({ id, notes }))).toEqual(
+      line(own).bars.map(({ id, notes }) => ({ id, notes })),
+    );
+    expect(line(typed).parked).toEqual([]);
+    const longer = setChartText(typed, PIECE, '| G | Bb C | Fm7 | N.C. | C? |');
+    expect(
+      line(longer)
+        .bars.slice(1)
+        .map(({ id }) => id),
+    ).toEqual(line(own).bars.map(({ id }) => id));
+    const second = editChartBar(longer, PIECE, 2, { kind: 'write', text: 'Fm9' });
+    expect(line(second).bars[2]?.notes).toEqual(line(own).bars[1]?.notes);
   });
 
   it('parks the notes of a bar that went away, and takes them back when it returns', () => {

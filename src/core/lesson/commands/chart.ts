@@ -21,11 +21,39 @@ const isUnknown = (bar: ChartBar): boolean => bar.spans.some((span) => span.harm
 const fits = (bar: LineBar, written: ChartBar): boolean =>
   bar.notes.every((note) => note.start + note.duration <= barTicks(written.metre));
 
+/** Notes that were written without chords. */
+const isWithoutChords = ({ harmony }: LineBar): boolean =>
+  harmony.split(' ').every((span) => span.startsWith('N.C.@'));
+
 /**
- * Which old bar belongs to each new one: first by content and order; then a bar whose chord cannot be read just
- * now (half typed) keeps the notes it had, as long as its place between its neighbours is plain.
+ * Notes that were not composed for their chords, so that they stay when those change: the teacher's own, and those
+ * over no chords. A bar that is kept is kept for its chords.
+ */
+const staysByPlace = (bar: LineBar): boolean => bar.origin === 'hand' && (!bar.kept || isWithoutChords(bar));
+
+/** Every bar in its own place, where the chart has as many bars as before and no notes would be lost; else null. */
+function inPlace(old: readonly LineBar[], written: readonly ChartBar[]): (LineBar | null)[] | null {
+  if (old.length !== written.length) return null;
+  const stays = old.map((bar, index) => {
+    const now = written[index];
+    return (
+      now !== undefined &&
+      (bar.harmony === barSignature(now) || ((isUnknown(now) || staysByPlace(bar)) && fits(bar, now)))
+    );
+  });
+  return old.every((bar, index) => stays[index] === true || bar.notes.length === 0)
+    ? old.map((bar, index) => (stays[index] === true ? bar : null))
+    : null;
+}
+
+/**
+ * Which old bar belongs to each new one: first by content and order; then, as long as its place between its
+ * neighbours is plain, a bar of the teacher's own keeps its notes under other chords, and any bar does whose chord
+ * cannot be read just now (half typed).
  */
 function followBars(old: readonly LineBar[], written: readonly ChartBar[]): (LineBar | null)[] {
+  const alike = inPlace(old, written);
+  if (alike !== null) return alike;
   const matches = matchBars(
     old.map((bar) => bar.harmony),
     written.map(barSignature),
@@ -44,7 +72,7 @@ function followBars(old: readonly LineBar[], written: readonly ChartBar[]): (Lin
       return;
     }
     nextFree += 1;
-    if (isUnknown(bar) && fits(candidate, bar)) {
+    if ((isUnknown(bar) || staysByPlace(candidate)) && fits(candidate, bar)) {
       result[index] = candidate;
     }
   });
@@ -73,11 +101,19 @@ function followOrder(
   const followed: (LineBar | null)[] = [];
   for (const [index, bar] of written.entries()) {
     const old = order[index] ?? null;
-    const stays = old !== null && (old.harmony === barSignature(bar) || (isUnknown(bar) && fits(old, bar)));
+    const stays =
+      old !== null &&
+      (old.harmony === barSignature(bar) || ((isUnknown(bar) || staysByPlace(old)) && fits(old, bar)));
     followed.push(!stays ? null : seen.has(old) ? copy(old) : old);
     if (stays) seen.add(old);
   }
   return followed;
+}
+
+/** The bar with the chords that it now stands under; a chord that cannot be read yet leaves it those it had. */
+function underChords(bar: LineBar, written: ChartBar): LineBar {
+  const harmony = barSignature(written);
+  return bar.harmony === harmony || isUnknown(written) ? bar : { ...bar, harmony };
 }
 
 /** What a change gives the piece besides its line. */
@@ -98,17 +134,19 @@ export function withChart(
   const used = new Set(followed);
   const away = piece.bars.filter((bar) => !used.has(bar));
   const parked = [...piece.parked, ...away.filter((bar) => bar.notes.length > 0)];
-  const bars = chart.bars.map(
-    (written, index): LineBar =>
-      followed[index] ??
+  const bars = chart.bars.map((written, index): LineBar => {
+    const own = followed[index] ?? null;
+    if (own !== null) return underChords(own, written);
+    return (
       takeParked(parked, written) ?? {
         id: fresh('bar'),
         harmony: barSignature(written),
         origin: 'composed',
         kept: false,
         notes: [],
-      },
-  );
+      }
+    );
+  });
   const aims = followBarAims(piece, bars);
   const waiting = away.filter(
     ({ id, notes }) => notes.length === 0 && aimFor(aims, { kind: 'bar', id }) !== null,
