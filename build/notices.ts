@@ -7,6 +7,20 @@ function packageFolderOf(id: string): string | null {
   return /^(.*\/node_modules\/(?:@[^/]+\/)?[^/]+)\//.exec(id.replace('\0', ''))?.[1] ?? null;
 }
 
+/** The ISC licence below its copyright line (SPDX licence list, identifier ISC). */
+const ISC = `Permission to use, copy, modify, and/or distribute this software for any purpose with or without fee is hereby
+granted, provided that the above copyright notice and this permission notice appear in all copies.
+
+THE SOFTWARE IS PROVIDED "AS IS" AND THE AUTHOR DISCLAIMS ALL WARRANTIES WITH REGARD TO THIS SOFTWARE INCLUDING ALL
+IMPLIED WARRANTIES OF MERCHANTABILITY AND FITNESS. IN NO EVENT SHALL THE AUTHOR BE LIABLE FOR ANY SPECIAL, DIRECT,
+INDIRECT, OR CONSEQUENTIAL DAMAGES OR ANY DAMAGES WHATSOEVER RESULTING FROM LOSS OF USE, DATA OR PROFITS, WHETHER IN AN
+ACTION OF CONTRACT, NEGLIGENCE OR OTHER TORTIOUS ACTION, ARISING OUT OF OR IN CONNECTION WITH THE USE OR PERFORMANCE OF
+THIS SOFTWARE.`;
+
+/** The text of a licence that a package names but does not ship. */
+const unshipped = (license: string | undefined): string =>
+  license === 'ISC' ? ISC : 'The package brings no licence text of its own.';
+
 /** What a package says about its licence: the text it ships, else the name of the licence in its manifest. */
 function noticeOf(folder: string): string {
   const manifest: {
@@ -19,7 +33,7 @@ function noticeOf(folder: string): string {
   const author = typeof manifest.author === 'object' ? manifest.author.name : manifest.author;
   const text =
     file === undefined
-      ? `Copyright ${author ?? 'its authors'}; the package brings no licence text of its own.`
+      ? `Copyright ${author ?? 'its authors'}\n\n${unshipped(manifest.license)}`
       : readFileSync(join(folder, file), 'utf8').trim();
   return `${manifest.name} ${manifest.version} (${manifest.license ?? 'see below'})\n\n${text}`;
 }
