@@ -9,7 +9,7 @@ import {
   type NotatedEvent,
   notateBar,
 } from '../../notation';
-import { type Key, keySignature } from '../../theory';
+import { type Key, keySignature, sameKey } from '../../theory';
 import { keyAt, signatureOf } from '../signature';
 import { type BarTies, tiesOverBarLines } from '../ties';
 import { harmonyElement } from './harmony';
@@ -117,17 +117,27 @@ function attributesOf(sheet: LineSheet, index: number, part: PartKind): Element 
   if (!bar) return null;
   const before = sheet.bars[index - 1]?.written;
   const key = keyAt(sheet, index);
-  const newKey = index === 0 || signatureOf(keyAt(sheet, index - 1)) !== signatureOf(key);
+  const keyBefore = index === 0 ? null : keyAt(sheet, index - 1);
+  const newKey = keyBefore === null || !sameKey(keyBefore, key);
   const newMetre = !before || !sameMetre(before.metre, bar.metre);
   if (!newKey && !newMetre) return null;
   return tag(
     'attributes',
     index === 0 ? tag('divisions', TICKS_PER_QUARTER) : null,
-    newKey ? tag('key', tag('fifths', signatureOf(key)), tag('mode', key.mode)) : null,
+    newKey ? keyElement(key, keyBefore) : null,
     newMetre ? tag('time', tag('beats', bar.metre.count), tag('beat-type', bar.metre.unit)) : null,
     index === 0 ? clefOf(sheet, part) : null,
   );
 }
+
+/** A key with the same signature as the one before it is said, not shown. */
+const keyElement = (key: Key, before: Key | null): Element =>
+  element(
+    'key',
+    before !== null && signatureOf(before) === signatureOf(key) ? { 'print-object': 'no' } : {},
+    tag('fifths', signatureOf(key)),
+    tag('mode', key.mode),
+  );
 
 /**
  * The staff is a plain bass clef whose part sounds an octave lower; the tab is written as it sounds, so that
