@@ -1,7 +1,7 @@
 export { type ChartKeys, chordFunctions, findChartKeys, weightedChords } from './analysis';
 export { type BarEdit, type EditedChart, editBar, typedBar } from './edit';
 export { barSignature, harmonyAt, harmonyText, signatureText, transposeSignature } from './harmony';
-export { CHART_METRES } from './limits';
+export { CHART_METRES, MOST_TIMES, pickupMetre } from './limits';
 export { matchBars } from './match';
 export { playOrder } from './order';
 export { parseChart } from './parse';

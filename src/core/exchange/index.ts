@@ -5,3 +5,6 @@ export { packMxl } from './musicxml/mxl';
 export { writeMusicXml } from './musicxml/score';
 export { fillPracticePage } from './practice/embed';
 export { writeTextTab } from './tab/write';
+
+/** Fetches the readers of other programs' files, which only an opened file needs. */
+export const loadReader = (): Promise<typeof import('./reading/read')> => import('./reading/read');

@@ -1,0 +1,149 @@
+import {
+  type Alteration,
+  type Articulation,
+  type Finger,
+  fret,
+  halfStepsAboveC,
+  LETTERS,
+  midiNumber,
+  type Pins,
+  type SpelledPitch,
+  stringNumber,
+} from '../../base';
+import { type Interval, spellMidi, transposePitch } from '../../theory';
+import type { RawNote } from './raw';
+import { childOf, childrenOf, numberOf, textOf, type XmlNode } from './xml-tree';
+
+const ALTERATIONS: readonly Alteration[] = [-2, -1, 0, 1, 2];
+const OCTAVES = { least: -1, most: 8 } as const;
+const C_MAJOR = { tonic: { letter: 'C', alteration: 0 }, mode: 'major' } as const;
+
+/** A name from a `…-step` and a `…-alter` element; a quarter tone goes to the half step next to it. */
+export function readStep(
+  node: XmlNode | undefined,
+  step: string,
+  alter: string,
+): { readonly letter: SpelledPitch['letter']; readonly alter: number } | null {
+  const letter = LETTERS.find((each) => each === textOf(node, step)?.toUpperCase());
+  return letter === undefined ? null : { letter, alter: Math.round(numberOf(node, alter) ?? 0) };
+}
+
+/** A pitch as it is written; beyond double flats and sharps it takes the name of its sound. */
+export function readPitch(node: XmlNode | undefined, prefix: '' | 'tuning-'): SpelledPitch | null {
+  const name = readStep(node, `${prefix}step`, `${prefix}alter`);
+  const octave = numberOf(node, `${prefix}octave`);
+  if (name === null || octave === null || !Number.isInteger(octave)) return null;
+  if (octave < OCTAVES.least || octave > OCTAVES.most) return null;
+  const alteration = ALTERATIONS.find((each) => each === name.alter);
+  if (alteration !== undefined) return { letter: name.letter, alteration, octave };
+  const midi = (octave + 1) * 12 + halfStepsAboveC({ letter: name.letter, alteration: 0 }) + name.alter;
+  return midi < 0 || midi > 127 ? null : spellMidi(midiNumber(midi), { key: C_MAJOR });
+}
+
+/** The pitch as it sounds; null beyond what a lesson can hold. */
+function sounding(pitch: SpelledPitch, interval: Interval): SpelledPitch | null {
+  const heard = interval.steps === 0 && interval.halfSteps === 0 ? pitch : transposePitch(pitch, interval);
+  const midi = (heard.octave + 1) * 12 + halfStepsAboveC(heard);
+  const fits = heard.octave >= OCTAVES.least && heard.octave <= OCTAVES.most && midi >= 0 && midi <= 127;
+  return fits ? heard : null;
+}
+
+const FINGERS: readonly Finger[] = [0, 1, 2, 3, 4];
+const MOST_STRINGS = 8;
+const MOST_FRETS = 36;
+
+function pinsOf(technical: readonly XmlNode[]): Pins {
+  const whole = (name: string, least: number, most: number): number | undefined => {
+    const found = technical.map((node) => numberOf(node, name)).find((value) => value !== null);
+    return found !== undefined && Number.isInteger(found) && found >= least && found <= most
+      ? found
+      : undefined;
+  };
+  const string = whole('string', 1, MOST_STRINGS);
+  const place = whole('fret', 0, MOST_FRETS);
+  const finger = FINGERS.find((each) => each === whole('fingering', 0, 4));
+  return {
+    ...(string === undefined ? {} : { string: stringNumber(string) }),
+    ...(place === undefined ? {} : { fret: fret(place) }),
+    ...(finger === undefined ? {} : { finger }),
+  };
+}
+
+/** Signs that a lesson has: what the file calls them, and what they are called here. */
+const ARTICULATIONS: Readonly<Record<string, Articulation>> = { accent: 'accent', staccato: 'staccato' };
+
+/** Signs of a note that a lesson does not have, as a sentence lists them. */
+const EXTRAS: Readonly<Record<string, string>> = {
+  slur: 'slurs',
+  slide: 'slides',
+  glissando: 'slides',
+  ornaments: 'ornaments',
+  fermata: 'fermatas',
+  arpeggiate: 'arpeggio signs',
+  dynamics: 'dynamics',
+  'hammer-on': 'hammer-ons and pull-offs',
+  'pull-off': 'hammer-ons and pull-offs',
+  bend: 'bends',
+  harmonic: 'harmonics',
+  tap: 'taps',
+  pluck: 'fingers of the plucking hand',
+  'snap-pizzicato': 'popped notes',
+};
+const OTHER_ARTICULATION = 'articulations other than accent and staccato';
+
+/** What stands at a note and has no place in a lesson. */
+export function extrasOf(note: XmlNode): readonly string[] {
+  const notations = childrenOf(note, 'notations').flatMap(({ children }) => children);
+  const signs = [
+    ...notations,
+    ...notations.filter(({ name }) => name === 'technical').flatMap(({ children }) => children),
+  ];
+  const articulations = notations
+    .filter(({ name }) => name === 'articulations')
+    .flatMap(({ children }) => children);
+  return [
+    ...signs.flatMap(({ name }) => (Object.hasOwn(EXTRAS, name) ? [EXTRAS[name] ?? ''] : [])),
+    ...(articulations.some(({ name }) => !Object.hasOwn(ARTICULATIONS, name)) ? [OTHER_ARTICULATION] : []),
+    ...(childOf(note, 'lyric') === undefined ? [] : ['lyrics']),
+  ];
+}
+
+function articulationsOf(note: XmlNode, notations: readonly XmlNode[]): readonly Articulation[] {
+  const found = notations
+    .flatMap((each) => childrenOf(each, 'articulations'))
+    .flatMap(({ children }) => children)
+    .flatMap(({ name }) => (Object.hasOwn(ARTICULATIONS, name) ? [ARTICULATIONS[name] ?? 'accent'] : []));
+  const head = childOf(note, 'notehead');
+  const ghost = head !== undefined && (head.text === 'x' || head.attributes.parentheses === 'yes');
+  return [...new Set<Articulation>([...found, ...(ghost ? (['ghost'] as const) : [])])];
+}
+
+interface NotePlace {
+  readonly start: number;
+  readonly duration: number;
+  readonly staff: number;
+  readonly voice: string;
+  readonly interval: Interval;
+}
+
+/** A note with a pitch, as it sounds; null for a rest, an unpitched note, or a pitch that no lesson can hold. */
+export function readNote(note: XmlNode, place: NotePlace): RawNote | null {
+  const written = readPitch(childOf(note, 'pitch'), '');
+  const pitch = written && sounding(written, place.interval);
+  if (pitch === null) return null;
+  const notations = childrenOf(note, 'notations');
+  const tied = [...childrenOf(note, 'tie'), ...notations.flatMap((each) => childrenOf(each, 'tied'))];
+  const has = (type: string): boolean => tied.some(({ attributes }) => attributes.type === type);
+  return {
+    start: place.start,
+    duration: place.duration,
+    pitch,
+    staff: place.staff,
+    voice: place.voice,
+    tieStart: has('start'),
+    tieStop: has('stop'),
+    letRing: has('let-ring'),
+    articulations: articulationsOf(note, notations),
+    pins: pinsOf(notations.flatMap((each) => childrenOf(each, 'technical'))),
+  };
+}

@@ -1,0 +1,136 @@
+import { failure, type Result, success } from '../../base';
+import type { FoundScore } from '../reading/found';
+import { counted, listed, type Remarks } from '../reading/remarks';
+import { barsOf } from './bars-of';
+import { type Candidate, candidateId, candidateName, candidatesOf, likeliest } from './candidates';
+import { tuningOf } from './line-of';
+import type { RawPart } from './raw';
+import { readParts } from './read-parts';
+import { childOf, childrenOf, textOf, type XmlNode } from './xml-tree';
+
+/** A part that can be read instead. */
+export interface PartChoice {
+  readonly id: string;
+  readonly name: string;
+}
+
+export interface ScoreRead {
+  readonly found: FoundScore;
+  /** Every part that could be read, in the order of the score. */
+  readonly parts: readonly PartChoice[];
+  readonly part: string;
+}
+
+type Read = Result<ScoreRead, { readonly message: string }>;
+
+/** The tempo at the beginning, and a sentence where it changes. */
+function tempoOf(parts: readonly RawPart[], remarks: Remarks): number | null {
+  const all = parts.flatMap(({ measures }) =>
+    measures.flatMap(({ tempi }, bar) => tempi.map(({ at, quarters }) => ({ bar, at, quarters }))),
+  );
+  const sorted = all.sort((one, other) => one.bar - other.bar || one.at - other.at);
+  const first = sorted[0]?.quarters ?? null;
+  for (const { bar, quarters } of sorted) {
+    if (first !== null && Math.abs(quarters - first) > 0.5) {
+      remarks.inBar('The piece has one tempo here, the first in the file; it changes', bar);
+    }
+  }
+  return first;
+}
+
+function creditsOf(score: XmlNode): readonly string[] {
+  const about = childOf(score, 'identification');
+  const creators = childrenOf(about, 'creator').map(({ attributes, text }) =>
+    attributes.type === undefined ? text : `${attributes.type}: ${text}`,
+  );
+  return [...creators, ...childrenOf(about, 'rights').map(({ text }) => text)].filter((line) => line !== '');
+}
+
+/** Notes that belong to the staff but not to the voice that is read. */
+function sayOtherVoices({ part, staff, voice }: Candidate, remarks: Remarks): void {
+  part.measures.forEach(({ notes }, bar) => {
+    if (notes.some((note) => note.staff === staff && note.voice !== voice)) {
+      remarks.inBar('Only the first voice with notes is read; there are others', bar);
+    }
+  });
+}
+
+/** Notes that are none for a lesson are said with their bars, other signs all together. */
+function sayExtras({ part, staff, voice }: Candidate, remarks: Remarks): void {
+  const signs = new Set<string>();
+  part.measures.forEach(({ extras }, bar) => {
+    for (const extra of extras) {
+      if (extra.staff !== staff || (extra.voice !== voice && extra.voice !== '')) continue;
+      if (/notes/.test(extra.what) && extra.what !== 'popped notes') {
+        remarks.inBar(`Left out: ${extra.what}`, bar);
+      } else signs.add(extra.what);
+    }
+  });
+  const words = [...new Set(part.measures.flatMap((measure) => measure.words))];
+  const said = words.slice(0, 3).map((text) => `“${text.slice(0, 30)}”`);
+  const all = [...signs, ...(words.length === 0 ? [] : [`words such as ${listed(said)}`])];
+  if (all.length > 0) remarks.say(`Left out, as a lesson has no place for them: ${listed(all)}.`);
+}
+
+function sayPart(candidate: Candidate, all: readonly Candidate[], remarks: Remarks): void {
+  const name = candidateName(candidate, all);
+  if (all.length > 1) {
+    remarks.say(`The line is the part “${name}”, one of ${all.length} that could be read.`);
+  }
+  const tab = candidate.tab ?? candidate;
+  if (tab.facts.capo) remarks.say('The capo of the tab is left out.');
+}
+
+/**
+ * Finds the line in a MusicXML document: the part that is most likely the bass, or the one that is asked for, with
+ * the chords, sections and tempi of the whole score.
+ * @param asked id of a part from an earlier reading of the same file; null for the likeliest
+ * @param most measures that are read
+ */
+export function readScore(score: XmlNode, asked: string | null, most: number, remarks: Remarks): Read {
+  if (score.name === 'score-timewise') {
+    return failure({
+      message:
+        'This MusicXML file lists its music measure by measure (score-timewise). Save it part by part (score-partwise), as nearly all programs do, and open it again. Nothing was changed.',
+    });
+  }
+  if (score.name !== 'score-partwise') {
+    return failure({
+      message: `This XML file is not a MusicXML score: it begins with “${score.name.slice(0, 40)}” instead of “score-partwise”. Nothing was changed.`,
+    });
+  }
+  const parts = readParts(score, most);
+  const candidates = candidatesOf(parts);
+  const candidate = candidates.find((one) => candidateId(one) === asked) ?? likeliest(candidates);
+  if (candidate === null) {
+    return failure({ message: 'There is no part with notes of a pitch in this file. Nothing was changed.' });
+  }
+  const measures = childrenOf(score, 'part').map((part) => childrenOf(part, 'measure').length);
+  if (Math.max(...measures) > most) {
+    remarks.say(
+      `A lesson has ${most} bars at most; the rest of ${counted(Math.max(...measures), 'bar')} is left out.`,
+    );
+  }
+  sayPart(candidate, candidates, remarks);
+  const { bars, swing } = barsOf(parts, candidate, remarks);
+  sayOtherVoices(candidate, remarks);
+  sayExtras(candidate, remarks);
+  const work = textOf(score, 'work', 'work-title') || null;
+  const movement = textOf(score, 'movement-title') || null;
+  return success({
+    found: {
+      title: work ?? movement,
+      name: work === null ? null : movement,
+      credits: creditsOf(score),
+      tempo: tempoOf(parts, remarks),
+      swing,
+      tuning: tuningOf(
+        candidate,
+        bars.flatMap(({ notes }) => notes),
+      ),
+      bars,
+    },
+    parts: candidates.map((one) => ({ id: candidateId(one), name: candidateName(one, candidates) })),
+    part: candidateId(candidate),
+  });
+}

@@ -1,0 +1,258 @@
+import {
+  type Bpm,
+  beatTicks,
+  bpm,
+  failure,
+  fret,
+  midiOf,
+  type Result,
+  success,
+  TICKS_PER_QUARTER,
+} from '../../base';
+import { barSignature, type Chart, playOrder } from '../../chart';
+import { FEELS, type Feel, feelMetre, swingRatio } from '../../feel';
+import { createInstrument, type Instrument, rangeOf } from '../../fretboard';
+import {
+  describeLessonProblem,
+  freshIds,
+  type Lesson,
+  type LineBar,
+  newLesson,
+  newLinePiece,
+  readLesson,
+  TEMPO_RANGE,
+} from '../../lesson';
+import { describeKey, formatPitch } from '../../theory';
+import { chartOf, pickupOf } from './chart-of';
+import type { FoundScore } from './found';
+import { type MetrePlan, metreTicks, planMetres } from './metres';
+import { notesOf } from './notes-of';
+import { counted, type Remarks } from './remarks';
+
+/** The bars that a lesson can have. */
+export const MOST_BARS = 2000;
+/** Signs that the text of a chart can have. */
+const LONGEST_CHART = 20_000;
+const LONGEST_TITLE = 200;
+const LONGEST_NOTES = 2000;
+const MOST_FRETS = 24;
+/** From here on the long eighth is heard as swung; trade usage, common practice, no source. */
+const LEAST_SWING = 1.15;
+/** Swing ratios that differ by less are played alike. */
+const HARDLY_HEARD = 0.1;
+/** The last level sets no limit of its own to the neck. */
+const FREE_LEVEL = 5;
+
+export interface LessonFound {
+  readonly lesson: Lesson;
+  /** What was read, and what was not, for the teacher. */
+  readonly sentences: readonly string[];
+}
+
+type Found = Result<LessonFound, { readonly message: string }>;
+
+/** The tempo in the beats of the metre, within what the playing sentence offers. */
+function tempoOf(found: FoundScore, chart: Chart, factor: number, remarks: Remarks): Bpm | null {
+  if (found.tempo === null) return null;
+  const said = (found.tempo * factor * TICKS_PER_QUARTER) / beatTicks(chart.metre);
+  const tempo = Math.min(TEMPO_RANGE.most, Math.max(TEMPO_RANGE.least, Math.round(said * 2) / 2));
+  if (Math.abs(tempo - said) > 0.3) {
+    remarks.say(
+      `The tempo in the file, ${Math.round(said)}, is beyond what can be played here; it is set to ${tempo}.`,
+    );
+  }
+  return bpm(tempo);
+}
+
+/** An upbeat of a length that a chart cannot say becomes a whole bar with silence before it. */
+function withWholeUpbeat(found: FoundScore, plan: MetrePlan, remarks: Remarks): FoundScore {
+  const [first, second] = found.bars;
+  if (!first?.pickup || second === undefined || pickupOf(found.bars, plan) !== null) return found;
+  const later = Math.max(0, metreTicks(second.metre) - first.length);
+  remarks.inBar('The upbeat is written as a whole bar that begins with silence', 0);
+  const whole = {
+    ...first,
+    pickup: false,
+    metre: second.metre,
+    length: first.length + later,
+    chords: first.chords.map((chord) => ({ ...chord, at: chord.at + later })),
+    notes: first.notes.map((note) => ({ ...note, start: note.start + later })),
+  };
+  return { ...found, bars: [whole, ...found.bars.slice(1)] };
+}
+
+/** The feel that is played in the metre and comes nearest to the swing and the tempo of the file. */
+function feelFor(chart: Chart, tempo: Bpm | null, swing: number | null): Feel {
+  const distance = (feel: Feel): number => {
+    const at = tempo ?? feel.tempo.usual;
+    const ratio = swingRatio(feel, at);
+    const asked = swing ?? 1;
+    const otherSwing = ratio >= LEAST_SWING === asked >= LEAST_SWING ? 0 : 10;
+    const otherMetre = feelMetre(feel, chart.metre) === null ? 100 : 0;
+    const outside = Math.max(0, feel.tempo.least - at, at - feel.tempo.most) / 100;
+    return otherMetre + otherSwing + Math.max(0, Math.abs(ratio - asked) - HARDLY_HEARD) + outside;
+  };
+  const [first = FEELS[0], ...others] = FEELS;
+  if (first === undefined) throw new RangeError('There is no feel');
+  return others.reduce((best, feel) => (distance(feel) < distance(best) ? feel : best), first);
+}
+
+function instrumentFor(found: FoundScore): Instrument {
+  const frets = found.bars.flatMap(({ notes }) => notes.map(({ pins }) => pins.fret ?? 0));
+  const most = frets.reduce<number>((highest, each) => Math.max(highest, each), 0);
+  return createInstrument(found.tuning?.openStrings, most > 20 ? Math.min(MOST_FRETS, most) : 20);
+}
+
+/** A tie holds only where a bar that is played next goes on with the same note. */
+function tiesThatHold(bars: readonly LineBar[], chart: Chart): readonly LineBar[] {
+  const order = playOrder(chart);
+  const takenUp = new Set<number>();
+  order.forEach((bar, place) => {
+    const last = bars[bar]?.notes.at(-1);
+    const first = bars[order[place + 1] ?? -1]?.notes[0];
+    if (last && first?.start === 0 && midiOf(first.pitch) === midiOf(last.pitch)) takenUp.add(bar);
+  });
+  return bars.map((bar, index) => {
+    if (takenUp.has(index) || bar.notes.at(-1)?.tiedOn !== true) return bar;
+    return { ...bar, notes: bar.notes.map(({ tiedOn: _, ...note }) => note) };
+  });
+}
+
+function lineBars(
+  found: FoundScore,
+  plan: MetrePlan,
+  chart: Chart,
+  instrument: Instrument,
+  remarks: Remarks,
+): readonly LineBar[] {
+  const fresh = freshIds({ pieces: [newLinePiece('piece-1', '')] });
+  const bars = chart.bars.map((written, index): LineBar => {
+    const bar = found.bars[index];
+    const request = {
+      notes: bar?.notes ?? [],
+      bar: index,
+      metre: written.metre,
+      factor: plan.factor,
+      instrument,
+    };
+    const notes = notesOf(request, remarks);
+    return {
+      id: fresh('bar'),
+      harmony: barSignature(written),
+      origin: 'hand',
+      kept: false,
+      notes,
+    };
+  });
+  return tiesThatHold(bars, chart);
+}
+
+function sayWhatIsOffTheNeck(bars: readonly LineBar[], instrument: Instrument, remarks: Remarks): void {
+  const { lowest, highest } = rangeOf(instrument);
+  const off = (beyond: (midi: number) => boolean, where: string): void => {
+    const found = bars.flatMap(({ notes }, bar) =>
+      notes.flatMap(({ pitch }) => (beyond(midiOf(pitch)) ? [{ pitch, bar }] : [])),
+    );
+    const [first] = found;
+    if (first === undefined) return;
+    const what = `${counted(found.length, 'note')} ${found.length === 1 ? 'lies' : 'lie'} ${where}`;
+    remarks.inBar(
+      `${what} and cannot be fingered in this tuning: the first is ${formatPitch(first.pitch)}`,
+      first.bar,
+    );
+  };
+  off((midi) => midi < lowest, 'below the lowest string');
+  off((midi) => midi > highest, 'above the last fret');
+}
+
+function sayShortBars(found: FoundScore, remarks: Remarks): void {
+  found.bars.forEach(({ pickup, length, metre }, index) => {
+    const short = !pickup && length > 0 && length < metreTicks(metre) - 1;
+    if (short && index < found.bars.length - 1) {
+      remarks.inBar('A bar that is shorter than its metre has silence at its end', index);
+    }
+  });
+}
+
+/** The fret up to which the hand may go: the twelfth, or further where the line needs it. */
+function highestFretOf(bars: readonly LineBar[], instrument: Instrument): number {
+  const { highest } = rangeOf(instrument, 12);
+  const above = bars.some(({ notes }) =>
+    notes.some(({ pitch, pins }) => (pins?.fret ?? 0) > 12 || midiOf(pitch) > highest),
+  );
+  return above ? instrument.frets : 12;
+}
+
+const cut = (text: string, most: number): string => [...text.trim()].slice(0, most).join('');
+
+/**
+ * Makes a lesson of what was found in a file: its chart through the house's own printing, its line by the bars of
+ * that chart. The one validator has the last word.
+ * @param fallbackTitle for a file without a title
+ */
+export function lessonOf(score: FoundScore, fallbackTitle: string, remarks: Remarks): Found {
+  if (score.bars.length === 0)
+    return failure({ message: 'There is no bar in this file. Nothing was changed.' });
+  const plan = planMetres(score.bars, remarks);
+  if (plan === null) {
+    const { count, unit } = score.bars[0]?.metre ?? { count: 0, unit: 0 };
+    return failure({
+      message: `Most of this file is in a metre that a lesson cannot have (it begins in ${count}/${unit}; a lesson can be in 4/4, 3/4, 2/2, 6/8 or 12/8). Nothing was changed.`,
+    });
+  }
+  const found = withWholeUpbeat(score, plan, remarks);
+  const readable = chartOf(found.bars, plan, remarks);
+  if (readable === null || readable.text.length > LONGEST_CHART) {
+    return failure({
+      message: 'The chart of this file is longer than a lesson can hold. Nothing was changed.',
+    });
+  }
+  const { chart } = readable;
+  const instrument = instrumentFor(found);
+  sayShortBars(found, remarks);
+  const bars = lineBars(found, plan, chart, instrument, remarks);
+  sayWhatIsOffTheNeck(bars, instrument, remarks);
+  const tempo = tempoOf(found, chart, plan.factor, remarks);
+  const feel = feelFor(chart, tempo, found.swing);
+  const title = cut(found.title ?? found.name ?? fallbackTitle, LONGEST_TITLE);
+  const lesson = newLesson('read', title === '' ? 'New lesson' : title);
+  const piece = newLinePiece('piece-1', cut(found.name ?? 'Line', LONGEST_TITLE) || 'Line');
+  const key = found.bars.find((bar) => bar.key !== null)?.key ?? null;
+  const made: Lesson = {
+    ...lesson,
+    notes: cut(found.credits.join('\n'), LONGEST_NOTES),
+    instrument,
+    pieces: [
+      {
+        ...piece,
+        chartText: readable.text,
+        key,
+        metre: readable.metre,
+        tempo: tempo ?? feel.tempo.usual,
+        feel: feel.id,
+        level: FREE_LEVEL,
+        hand: { ...piece.hand, highestFret: fret(highestFretOf(bars, instrument)) },
+        bars,
+      },
+    ],
+  };
+  const checked = readLesson(JSON.parse(JSON.stringify(made)));
+  if (!checked.ok) return failure({ message: describeLessonProblem(checked.problem) });
+  const notes = bars.reduce((sum, bar) => sum + bar.notes.length, 0);
+  const metre = `${readable.metre.count}/${readable.metre.unit}`;
+  const facts = [
+    counted(chart.bars.filter(({ pickup }) => !pickup).length, 'bar'),
+    counted(notes, 'note'),
+    metre,
+    ...(key === null ? [] : [describeKey(key)]),
+  ].join(', ');
+  return success({
+    lesson: checked.value,
+    sentences: [
+      `Read from the file: ${facts}.`,
+      ...(tempo === null ? [`The file has no tempo; ${feel.tempo.usual} stands there.`] : []),
+      ...remarks.sentences(pickupOf(found.bars, plan) === null ? 1 : 0),
+      `The file says nothing about a feel: ${feel.name} stands there, choose your own. Compose line would write another line in place of this one: keep the bars that are to stay.`,
+    ],
+  });
+}

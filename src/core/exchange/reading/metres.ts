@@ -1,0 +1,81 @@
+import { barTicks, type Metre, TICKS_PER_QUARTER } from '../../base';
+import { CHART_METRES } from '../../chart';
+import type { FoundBar, FoundMetre } from './found';
+import type { Remarks } from './remarks';
+
+/** How the values of a file are written in a lesson, so that every bar has a metre that a chart can have. */
+export interface MetrePlan {
+  /** The factor of every length; the tempo changes with it, so that nothing sounds otherwise. */
+  readonly factor: number;
+  /** One a bar. */
+  readonly metres: readonly Metre[];
+}
+
+export const metreTicks = ({ count, unit }: FoundMetre): number => (TICKS_PER_QUARTER * 4 * count) / unit;
+
+const nameOf = ({ count, unit }: FoundMetre): string => `${count}/${unit}`;
+
+const sameAs = (metre: FoundMetre, other: FoundMetre): boolean =>
+  metre.count === other.count && metre.unit === other.unit;
+
+const known = (metre: FoundMetre): Metre | null => CHART_METRES.find((each) => sameAs(each, metre)) ?? null;
+
+/**
+ * Metres that are the same music in other note values: 2/4 doubled is 2/2, 9/8 is 3/4 in triplets (each a metre of
+ * the trade with as many beats of as many parts; common practice, no source).
+ */
+const REWRITTEN: readonly { readonly from: string; readonly to: Metre; readonly how: string }[] = [
+  { from: '2/4', to: { count: 2, unit: 2 }, how: 'with every value doubled' },
+  { from: '3/8', to: { count: 3, unit: 4 }, how: 'with every value doubled' },
+  { from: '4/8', to: { count: 4, unit: 4 }, how: 'with every value doubled' },
+  { from: '3/2', to: { count: 3, unit: 4 }, how: 'with every value halved' },
+  { from: '4/2', to: { count: 4, unit: 4 }, how: 'with every value halved' },
+  { from: '6/4', to: { count: 6, unit: 8 }, how: 'with every value halved' },
+  { from: '12/4', to: { count: 12, unit: 8 }, how: 'with every value halved' },
+  { from: '12/16', to: { count: 12, unit: 8 }, how: 'with every value doubled' },
+  { from: '6/16', to: { count: 6, unit: 8 }, how: 'with every value doubled' },
+  { from: '9/8', to: { count: 3, unit: 4 }, how: 'in triplets' },
+];
+
+/** The shortest metre of a chart that a bar of this length fits into; null for a longer one. */
+const holding = (length: number): Metre | null =>
+  [...CHART_METRES]
+    .sort((one, other) => barTicks(one) - barTicks(other))
+    .find((metre) => barTicks(metre) >= length) ?? null;
+
+/** The whole piece in other note values, where that is the same music. */
+function rewrite(bars: readonly FoundBar[], remarks: Remarks): MetrePlan | null {
+  const metre = bars.find(({ pickup }) => !pickup)?.metre;
+  const rewritten = REWRITTEN.find(({ from }) => metre !== undefined && from === nameOf(metre));
+  if (metre === undefined || rewritten === undefined) return null;
+  if (!bars.every((bar) => bar.pickup || sameAs(bar.metre, metre))) return null;
+  const { from, to, how } = rewritten;
+  remarks.say(`The metre ${from} is written as ${nameOf(to)} ${how}; it sounds the same.`);
+  return { factor: barTicks(to) / metreTicks(metre), metres: bars.map(() => to) };
+}
+
+/**
+ * Gives every bar a metre that a chart knows. A metre that the whole piece has is rewritten in other note values
+ * where that is the same music; a few bars in another metre become longer, with silence at their end, and are named.
+ * @returns null where most of the piece has no such metre
+ */
+export function planMetres(bars: readonly FoundBar[], remarks: Remarks): MetrePlan | null {
+  const rewritten = rewrite(bars, remarks);
+  if (rewritten !== null) return rewritten;
+  const metres: Metre[] = [];
+  let changed = 0;
+  for (const [index, bar] of bars.entries()) {
+    const metre = bar.pickup ? (bars[index + 1]?.metre ?? bar.metre) : bar.metre;
+    const fitting = known(metre) ?? holding(metreTicks(metre));
+    if (fitting === null) return null;
+    if (known(metre) === null && !bar.pickup) {
+      changed += 1;
+      remarks.inBar(
+        `A chart has no metre ${nameOf(metre)}: it is written as ${nameOf(fitting)}, with silence at the end`,
+        index,
+      );
+    }
+    metres.push(fitting);
+  }
+  return changed * 2 > bars.length ? null : { factor: 1, metres };
+}

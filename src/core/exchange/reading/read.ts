@@ -1,0 +1,65 @@
+import { failure, type Result, success } from '../../base';
+import type { Lesson } from '../../lesson';
+import { type PartChoice, readScore, type ScoreRead } from '../musicxml/read-score';
+import { unpackMxl } from '../musicxml/unpack-mxl';
+import { readXml } from '../musicxml/xml-tree';
+import { decodeText } from './decode';
+import { lessonOf, MOST_BARS } from './lesson-of';
+import { Remarks } from './remarks';
+
+/** A file of music as a lesson. */
+export interface ReadFile {
+  readonly lesson: Lesson;
+  /** What was read and what was left out, for the teacher; never empty. */
+  readonly sentences: readonly string[];
+  /** The parts that could have been read; at least the one that was. */
+  readonly parts: readonly PartChoice[];
+  /** The id of the part that was read. */
+  readonly part: string;
+}
+
+type Problem = { readonly message: string };
+
+/** Bytes that are read at all. */
+const LARGEST_FILE = 5_000_000;
+
+const beginsWith = (bytes: Uint8Array, signs: string): boolean =>
+  [...signs].every((sign, index) => bytes[index] === sign.charCodeAt(0));
+
+const TOO_LARGE = 'This file is larger than 5 MB, so it was not read. Nothing was changed.';
+const UNKNOWN = 'This file is neither MusicXML nor MIDI. Nothing was changed.';
+/** What a fault of this program is to the teacher: the file is named, and nothing is lost. */
+const BROKEN = 'This file cannot be read: something in it was not foreseen. Nothing was changed.';
+
+function scoreOf(bytes: Uint8Array, part: string | null, remarks: Remarks): Result<ScoreRead, Problem> {
+  const text = beginsWith(bytes, 'PK') ? unpackMxl(bytes) : success(decodeText(bytes));
+  if (!text.ok) return text;
+  if (!text.value.trimStart().startsWith('<')) return failure({ message: UNKNOWN });
+  const xml = readXml(text.value);
+  if (!xml.ok) return failure({ message: `${xml.problem.message} Nothing was changed.` });
+  return readScore(xml.value, part, MOST_BARS, remarks);
+}
+
+/**
+ * Reads a file of music that another program wrote: MusicXML, plain or compressed. Whatever the bytes are, nothing is
+ * thrown, nothing is fetched and nothing outside is touched: the answer is a lesson that the one validator has passed
+ * with sentences about it, or one sentence why there is none.
+ * @param title for a file that does not name its music
+ * @param part id of the part to read, from an earlier reading; null for the one that is most likely the bass
+ */
+export function readFile(
+  bytes: Uint8Array,
+  title: string,
+  part: string | null = null,
+): Result<ReadFile, Problem> {
+  if (bytes.length > LARGEST_FILE) return failure({ message: TOO_LARGE });
+  const remarks = new Remarks();
+  try {
+    const score = scoreOf(bytes, part, remarks);
+    if (!score.ok) return score;
+    const read = lessonOf(score.value.found, title, remarks);
+    return read.ok ? success({ ...read.value, parts: score.value.parts, part: score.value.part }) : read;
+  } catch {
+    return failure({ message: BROKEN });
+  }
+}
