@@ -1,6 +1,5 @@
 import { useRef } from 'react';
 import { useStore } from 'zustand';
-import { failure, type Result, success } from '../../core/base';
 import { setTitle } from '../../core/lesson';
 import { FileButton, MenuButton } from '../controls';
 import type { SavingState } from '../state';
@@ -92,29 +91,22 @@ function Saving() {
   );
 }
 
-/** Many times the size of a lesson with a logo and many pieces, in bytes. */
-const LARGEST_FILE = 5_000_000;
-const TOO_LARGE = 'This file is larger than 5 MB, so it is not a lesson. Nothing was changed.';
-const UNREADABLE =
-  'This file could not be read. It may have been moved or changed since it was chosen; choose it once more. Nothing was changed.';
+const NOT_LOADED =
+  'The part of the page that reads files could not be loaded. Check that the page is still reachable and try again.';
 
-async function textOf(file: File): Promise<Result<string, string>> {
-  try {
-    return success(await file.text());
-  } catch {
-    return failure(UNREADABLE);
-  }
-}
+/** Lesson files, and files of music by their endings and media types. */
+const OPENED =
+  '.json,application/json,.musicxml,.xml,.mxl,application/vnd.recordare.musicxml+xml,application/vnd.recordare.musicxml';
 
 function OpenButton() {
   const { session } = useAtWork();
   const choose = async (file: File) => {
-    const text = file.size > LARGEST_FILE ? failure(TOO_LARGE) : await textOf(file);
-    if (text.ok) await session.openFile(text.value);
-    else session.editor.setState({ notice: text.problem });
+    const opener = await import('./open-file').catch(() => null);
+    if (opener === null) session.editor.setState({ notice: NOT_LOADED });
+    else await opener.openFile(session, file);
   };
   return (
-    <FileButton accept=".json,application/json" onChoose={choose}>
+    <FileButton accept={OPENED} onChoose={choose}>
       Open
     </FileButton>
   );

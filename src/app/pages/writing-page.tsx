@@ -4,7 +4,7 @@ import { holdsDraft } from '../controls';
 import { useDesigner } from './handout-view';
 import { Header } from './header';
 import { NARROW, useMedia, whenIdle } from './hooks';
-import { useLaterParts } from './later';
+import { Later, laterPart, useLaterParts } from './later';
 import { Ledge } from './ledge';
 import { NotePad } from './note-pad';
 import { saveNeck } from './picture-files';
@@ -56,6 +56,7 @@ export function WritingPage() {
         {designer.View && <designer.View.Panel settled={settled} onClose={designer.close} />}
         <main className="desk__sheet">
           <Notice />
+          <Reading />
           <WorkInHand />
           {designer.View ? (
             <designer.View.Preview lesson={settled} />
@@ -115,6 +116,21 @@ function Notice() {
           )}
         </>
       )}
+    </div>
+  );
+}
+
+const READING = laterPart(
+  'What was read from the file',
+  async () => (await import('./file-reading')).FileNote,
+);
+
+/** What was read from another program's file, until it is put away. */
+function Reading() {
+  const reading = useEditor((state) => state.reading);
+  return (
+    <div role="status" aria-label="Read from a file">
+      {reading !== null && <Later part={READING} given={{ reading }} />}
     </div>
   );
 }

@@ -12,7 +12,21 @@ export interface EditorState {
   readonly justParked: readonly string[];
   /** A sentence for the teacher about what just happened or failed, or null. */
   readonly notice: string | null;
+  /** The file of another program that the lesson was read from, until the teacher has taken note of it. */
+  readonly reading: FileReading | null;
   readonly saving: SavingState;
+}
+
+/** What was read from a file, and what else it holds. */
+export interface FileReading {
+  /** What was read and what was left out. */
+  readonly sentences: readonly string[];
+  /** The parts that could be read; at least the one that was. */
+  readonly parts: readonly { readonly id: string; readonly name: string }[];
+  /** The id of the part that was read. */
+  readonly part: string;
+  /** Reads another part in place of this one. */
+  readonly choosePart: (id: string) => void;
 }
 
 export type SavingState =
@@ -27,6 +41,7 @@ export function createEditorStore(pieceId: string) {
     remarks: [],
     justParked: [],
     notice: null,
+    reading: null,
     saving: { kind: 'saved' },
   }));
 }

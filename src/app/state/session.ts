@@ -102,7 +102,7 @@ export async function startSession(
     safe = lesson;
     if (mark !== null) autosave.countAsSaved(lesson);
     lessons.open(lesson);
-    editor.setState({ pieceId: firstPiece(lesson), bar: null, remarks: [], notice: null });
+    editor.setState({ pieceId: firstPiece(lesson), bar: null, remarks: [], notice: null, reading: null });
     if (mark !== null) await note(mark);
     else await autosave.flush();
     return true;
@@ -153,6 +153,8 @@ export async function startSession(
     /** Opens the ideas of a written bar (index from 0); null closes them. */
     chooseBar: (pieceId: string, bar: number | null) => editor.setState({ pieceId, bar }),
     dismissNotice: () => editor.setState({ notice: null }),
+    /** The teacher has taken note of what was read from a file. */
+    dismissReading: () => editor.setState({ reading: null }),
     startNewLesson: () => open(newLesson(freshLessonId(), 'New lesson')),
     startSample: (index: number) => open(sampleLesson(index, freshLessonId()), sampleMark(index)),
     /** Opens a lesson saved on this device; a lesson that cannot be read stays as it is and is named. */
@@ -180,7 +182,7 @@ export async function startSession(
       safe = lesson;
     },
     /**
-     * Opens a lesson that came from elsewhere, by a link, as a lesson of its own on this device; false when it could
+     * Opens a lesson that came from elsewhere, by a link or from another program's file, as a lesson of its own on this device; false when it could
      * not be opened.
      */
     openCopy: (lesson: Lesson): Promise<boolean> => open({ ...lesson, id: freshLessonId() }),

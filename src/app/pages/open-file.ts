@@ -1,0 +1,61 @@
+import { loadReader } from '../../core/exchange';
+import type { Session } from '../state';
+
+/** Many times the size of a lesson with a logo and many pieces, or of a score, in bytes. */
+const LARGEST_FILE = 5_000_000;
+const TOO_LARGE = 'This file is larger than 5 MB, so it is no lesson and no line. Nothing was changed.';
+const UNREADABLE =
+  'This file could not be read. It may have been moved or changed since it was chosen; choose it once more. Nothing was changed.';
+
+type Reader = Awaited<ReturnType<typeof loadReader>>;
+
+/** How files of music begin: XML, a zip, and XML in UTF-16. */
+const MUSIC = ['<', 'PK', '\u00fe\u00ff', '\u00ff\u00fe', '\u0000<'];
+const MUSIC_NAME = /\.(musicxml|xml|mxl)$/i;
+
+/** Whether a file claims to be music of another program, by its first signs or its name. */
+function isMusic(bytes: Uint8Array, name: string): boolean {
+  const head = String.fromCharCode(...bytes.subarray(0, 64)).replace(
+    /^(?:\u00ef\u00bb\u00bf)?[ \t\r\n]*/,
+    '',
+  );
+  return MUSIC.some((start) => head.startsWith(start)) || MUSIC_NAME.test(name);
+}
+
+/** Opens a file as a lesson of its own; the lesson at hand stays on this device. Every fault is a sentence. */
+export async function openFile(session: Session, file: File): Promise<void> {
+  const refuse = (notice: string): void => session.editor.setState({ notice });
+  if (file.size > LARGEST_FILE) return refuse(TOO_LARGE);
+  let bytes: Uint8Array;
+  try {
+    bytes = new Uint8Array(await file.arrayBuffer());
+  } catch {
+    return refuse(UNREADABLE);
+  }
+  if (!isMusic(bytes, file.name)) return session.openFile(new TextDecoder().decode(bytes));
+  const title = file.name.replace(/\.[^.]*$/, '');
+  await openMusic(session, await loadReader(), bytes, title);
+}
+
+async function openMusic(session: Session, reader: Reader, bytes: Uint8Array, title: string): Promise<void> {
+  const read = reader.readFile(bytes, title);
+  if (!read.ok) {
+    session.editor.setState({ notice: read.problem.message });
+    return;
+  }
+  if (!(await session.openCopy(read.value.lesson))) return;
+  const tell = ({ sentences, parts, part }: typeof read.value): void =>
+    session.editor.setState({ reading: { sentences, parts, part, choosePart } });
+  const choosePart = (id: string): void => {
+    const other = reader.readFile(bytes, title, id);
+    if (!other.ok) {
+      session.editor.setState({ notice: other.problem.message });
+      return;
+    }
+    session.lessons.change((lesson) => ({ ...other.value.lesson, id: lesson.id }), {
+      label: 'read another part',
+    });
+    tell(other.value);
+  };
+  tell(read.value);
+}
