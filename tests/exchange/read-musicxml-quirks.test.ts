@@ -178,11 +178,14 @@ const harmony = (kind: string, rest = '', text: string | null = null, offset = '
   `<harmony><root><root-step>C</root-step></root><kind${text === null ? '' : ` text="${text}"`}>${kind}</kind>${rest}${offset}</harmony>`;
 
 describe('chord symbols', () => {
-  it.each(SYMBOLS)('%s is kind %s %s', (symbol, kind, rest) => {
-    const { sheet, said } = read(score(harmony(kind, rest) + note('C3', 8)));
-    expect(chordsOf(sheet)).toEqual([symbol]);
-    expect(said).not.toMatch(/nearest|not known/);
-  });
+  it.each(SYMBOLS.map(([symbol, kind, rest = '']) => [symbol, kind, rest] as const))(
+    '%s is kind %s %s',
+    (symbol, kind, rest) => {
+      const { sheet, said } = read(score(harmony(kind, rest) + note('C3', 8)));
+      expect(chordsOf(sheet)).toEqual([symbol]);
+      expect(said).not.toMatch(/nearest|not known/);
+    },
+  );
 
   it('of a kind without notes of its own are read by their text, or are no chord and said', () => {
     const { sheet, said } = read(
