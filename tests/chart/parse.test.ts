@@ -154,6 +154,7 @@ describe('problems', () => {
     ['(9) C', '1:1+3', /fewer than 4 beats/],
     ['C | (2) D', '1:5+3', /Only the first bar/],
     ['(key: X) C', '1:1+8', /A key is a note name/],
+    ['(key: H) C', '1:1+8', /the German H is B/],
     ['(soft) C', '1:1+6', /Brackets before a bar/],
     ['C (3/4) D', '1:3+5', /beginning of a bar/],
     ['C 1. D', '1:3+2', /beginning of a bar/],

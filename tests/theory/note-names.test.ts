@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { LETTERS } from '../../src/core/base';
 import {
+  describeKey,
   describeKeyIn,
   describeScaleIn,
   findKey,
@@ -11,6 +12,7 @@ import {
   parseNameIn,
   scaleFor,
   suggestChord,
+  suggestKey,
 } from '../../src/core/theory';
 import { chord, chords, key, name, pitch } from './read';
 
@@ -94,6 +96,21 @@ describe('other names in a chart, which is typed in letters', () => {
     ['Sib/Re', 'B♭/D'],
   ])('%s is probably %s', (typed, letters) => {
     expect(suggestChord(typed)).toBe(letters);
+  });
+});
+
+describe('other names of a key in a chart', () => {
+  it.each([
+    ['H', 'B major'],
+    ['Hm', 'B minor'],
+    ['Fis minor', 'F♯ minor'],
+    ['Es', 'E♭ major'],
+    ['Sol', 'G major'],
+    ['Sib minor', 'B♭ minor'],
+    ['X', null],
+  ])('%s is probably %s', (typed, letters) => {
+    const found = suggestKey(typed);
+    expect(found && describeKey(found)).toBe(letters);
   });
 });
 

@@ -1,11 +1,12 @@
 import { beatsInBar, type Metre } from '../base';
-import { type Key, parseKey } from '../theory';
+import { type Key, parseKey, suggestKey } from '../theory';
 import { placeOf, readBar } from './bar-reader';
 import { type Draft, settleEndings } from './endings';
 import { CHART_METRES, MOST_TIMES, pickupMetre } from './limits';
 import { classifyLine, linesOf, sectionId } from './lines';
 import { ProblemList } from './problems';
 import { scanLine, type Token, type Word } from './scanner';
+import { typedKey } from './typed-key';
 import type { Chart, ChartBar, ChartPlace, ParsedChart, Section } from './types';
 
 /** A chart that goes on beyond this is cut there, with a problem. */
@@ -167,8 +168,15 @@ class ChartReader {
     if (metre) this.changeMetre(Number(metre[1]), Number(metre[2]), place);
     else if (key) {
       const read = parseKey(key[1] ?? '');
+      const guess = read.ok ? null : suggestKey(key[1] ?? '');
       if (read.ok) this.key = read.value;
-      else this.problems.push({ ...place, message: read.problem.message });
+      else {
+        this.problems.push({
+          ...place,
+          message: read.problem.message,
+          ...(guess === null ? {} : { suggestion: typedKey(guess) }),
+        });
+      }
     } else if (pickup) this.setPickup(Number(text), place);
     else {
       this.problems.push({

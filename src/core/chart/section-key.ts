@@ -1,7 +1,8 @@
 import type { Key } from '../theory';
 import { parseChart } from './parse';
-import { type Reading, settle, typedKey } from './settle';
+import { type Reading, settle } from './settle';
 import { before, isAgain, rewritePlace } from './text';
+import { typedKey } from './typed-key';
 import { usesOf } from './uses';
 
 /**

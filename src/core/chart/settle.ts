@@ -1,9 +1,10 @@
 import { type Metre, sameMetre } from '../base';
-import { formatName, type Key, sameKey } from '../theory';
+import { type Key, sameKey } from '../theory';
 import { barSignature } from './harmony';
 import { parseChart } from './parse';
 import { barText } from './print';
 import { type BarLine, before, behind, isAgain, rewritePlace, textAt, tokensOf } from './text';
+import { typedKey } from './typed-key';
 import type { Chart, ChartBar, ChartPlace, ParsedChart } from './types';
 
 /** What a bar of a changed chart is meant to be. */
@@ -38,10 +39,6 @@ const sameNumbers = (one: readonly number[] | null, other: readonly number[] | n
 
 const sameKeys = (one: Key | null, other: Key | null): boolean =>
   one === null || other === null ? one === other : sameKey(one, other);
-
-/** A key as it is typed in a chart: `(key: Bb)`, `(key: F#m)`. */
-export const typedKey = ({ tonic, mode }: Key): string =>
-  `(key: ${formatName(tonic).replace(/♭/g, 'b').replace(/♯/g, '#')}${mode === 'minor' ? 'm' : ''})`;
 
 /**
  * Mends a changed text until every bar is what it is meant to be: a metre or key that would be another is written

@@ -37,5 +37,5 @@ export {
 export { looksLikeNumeral, parseNumeral } from './numerals';
 export { scaleFor } from './scales';
 export { type SpellingContext, spellMidi } from './spelling';
-export { suggestChord } from './suggestions';
+export { suggestChord, suggestKey } from './suggestions';
 export * from './types';

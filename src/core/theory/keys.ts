@@ -105,7 +105,11 @@ export function parseKey(text: string): Result<Key, { readonly message: string }
   const mode = leading && /^\s*(?:(m|min|minor|-)|(?:M|maj|major)?)$/.exec(trimmed.slice(leading.length));
   return leading && mode
     ? success({ tonic: leading.name, mode: mode[1] ? 'minor' : 'major' })
-    : failure({ message: 'A key is a note name, with m or “minor” for a minor key: F, B♭, Dm, E♭ minor.' });
+    : failure({
+        message: /^H/.test(trimmed)
+          ? 'The key is typed in letters, where the German H is B and the German B is B♭.'
+          : 'A key is a note name, with m or “minor” for a minor key: F, B♭, Dm, E♭ minor.',
+      });
 }
 
 /** A key to go to and the interval that brings every note there. */

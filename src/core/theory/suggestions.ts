@@ -1,6 +1,8 @@
 import { parseChord } from './chords';
+import { parseKey } from './keys';
 import { formatName } from './names';
 import { type Naming, parseNameIn } from './naming';
+import type { Key } from './types';
 
 /** Endings that people mean most often, the most frequent first; a tie in distance goes to the earlier one. */
 const COMMON: readonly string[] = [
@@ -84,6 +86,15 @@ function inLetters(text: string): string | null {
     const parts = text.split('/').map((part) => renamed(part, naming, pattern));
     const chord = parseChord(parts.join('/'));
     if (chord.ok) return chord.value.symbol;
+  }
+  return null;
+}
+
+/** The key in letters where a text is one in other names: `H` gives B major, `Fism` F♯ minor; null where it is not. */
+export function suggestKey(text: string): Key | null {
+  for (const [naming, pattern] of OTHER_NAMES) {
+    const key = parseKey(renamed(text.trim(), naming, pattern));
+    if (key.ok) return key.value;
   }
   return null;
 }
