@@ -30,6 +30,10 @@ test('of equal names each says what differs', () => {
     'Space, chord tones: R · · ·, with C2',
     'Space, chord tones: R · · ·, with C1',
   ]);
+  expect(ideaNames([roots(2, 1), roots(1, 1)], COMMON_TIME, 'fixed do')).toEqual([
+    'Space, chord tones: R · · ·, with Do2',
+    'Space, chord tones: R · · ·, with Do1',
+  ]);
   expect(ideaNames([roots(2, 1), roots(2, 1)], COMMON_TIME)).toEqual([
     'Space, chord tones: R · · ·',
     'Space, chord tones: R · · ·, number 2 of the list',
