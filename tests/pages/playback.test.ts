@@ -236,8 +236,27 @@ describe('while it plays', () => {
     const { playback, edit, id, asked } = deskOf(lessonOf());
     await playback.play();
     edit((lesson) => setChartText(lesson, id, ''));
+    vi.runOnlyPendingTimers();
     expect(asked).toEqual(['play', 'stop']);
     expect(playback.getState().kind).toBe('stopped');
+  });
+
+  test('a chart that is typed into is heard once the typing rests', async () => {
+    const { playback, edit, id, changes } = deskOf(lessonOf({ chart: '| C | F |' }));
+    await playback.play();
+    for (const text of ['| C | F ', '| C | F | G', '| C | F | G |']) {
+      edit((lesson) => setChartText(lesson, id, text));
+      vi.advanceTimersByTime(120);
+    }
+    expect(changes).toHaveLength(0);
+    vi.runOnlyPendingTimers();
+    expect(changes).toHaveLength(1);
+    expect(changes[0]?.[0]?.performance.bars).toHaveLength(3);
+
+    edit((lesson) => setChartText(lesson, id, '| C | F | Am |'));
+    playback.stop();
+    vi.runOnlyPendingTimers();
+    expect(changes).toHaveLength(1);
   });
 
   test('another feel is heard from the next bar on', async () => {

@@ -51,6 +51,9 @@ export interface PlaybackSource {
 /** Milliseconds of playing without a break after which a rest is proposed (common practice, no source). */
 const LONG = 10 * 60 * 1000;
 
+/** The sound follows a chart that is typed into when the typing has rested for this long, in milliseconds. */
+const TYPING_REST = 250;
+
 const openPlayer = async (): Promise<Player> => (await import('../../../sound')).createPlayer();
 
 const lineSheet = (lesson: Lesson, piece: LinePiece): LineSheet | null => {
@@ -73,6 +76,8 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
   let loading: Promise<Player> | null = null;
   let player: Player | null = null;
   let resting: ReturnType<typeof setTimeout> | undefined;
+  /** The piece that is heard, as it is played. */
+  let played: LinePiece | null = null;
   /** The rung with which the player's own steps begin. */
   let firstStep = 0;
 
@@ -174,20 +179,33 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
     return piece?.kind === 'line' ? piece : null;
   };
 
-  source.lessons.subscribe((now, before) => {
+  /** Plays the piece that is heard as it is now. */
+  const goOn = (): void => {
+    const { kind, heard } = store.getState();
+    if (kind === 'stopped' || heard?.kind !== 'piece' || player === null) return;
+    const old = played;
+    const piece = pieceOf(heard.pieceId);
+    const sheet = piece && lineSheet(source.lessons.getState().lesson, piece);
+    played = piece;
+    if (!piece || !sheet || sheet.bars.length === 0) {
+      player.stop();
+    } else if (old !== null && !soundsTheSame(old, piece)) {
+      void change(player, stepsFromHere(piece, sheet, old));
+    }
+  };
+
+  let goingOn: ReturnType<typeof setTimeout> | undefined;
+  source.lessons.subscribe((_, before) => {
     const { kind, heard } = store.getState();
     if (kind === 'stopped' || heard?.kind !== 'piece' || player === null) return;
     const piece = pieceOf(heard.pieceId);
     const old = before.lesson.pieces.find((each) => each.id === heard.pieceId);
-    const sheet = piece && lineSheet(now.lesson, piece);
-    if (!piece || !sheet || sheet.bars.length === 0) {
-      player.stop();
-    } else if (piece !== old) {
-      player.setMix(mixOf(piece.playing));
-      if (old?.kind === 'line' && !soundsTheSame(old, piece)) {
-        void change(player, stepsFromHere(piece, sheet, old));
-      }
-    }
+    if (piece === old) return;
+    clearTimeout(goingOn);
+    if (piece !== null) player.setMix(mixOf(piece.playing));
+    const isTyped = piece !== null && old?.kind === 'line' && old.chartText !== piece.chartText;
+    if (isTyped) goingOn = setTimeout(goOn, TYPING_REST);
+    else goOn();
   });
 
   return {
@@ -216,6 +234,7 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
         store.setState({ ...SILENT, fault: 'There is nothing to play yet: write a chord chart first.' });
         return;
       }
+      played = piece;
       await start({ kind: 'piece', pieceId: piece.id }, stepsOf(piece, sheet), mixOf(piece.playing));
     },
     /** Plays one idea in its place: the bar before, the bar itself and the bar after, once, with everyone. */
