@@ -129,7 +129,7 @@ describe.each(WIDTHS)('the hand at $width pixels', ({ width, height }) => {
     const { page, expectClean } = await openApp({ width, height });
     await openFingering(page);
     await withPad(page, async () => {
-      await page.locator('summary', { hasText: 'The hand' }).click();
+      await page.locator('summary', { hasText: 'Bass and hand' }).click();
       const strings = page.getByRole('textbox', { name: 'Open strings, lowest first' });
       await strings.fill('D A D');
       await strings.press('Enter');

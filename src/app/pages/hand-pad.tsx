@@ -25,7 +25,7 @@ export function HandPad({ piece }: { readonly piece: LinePiece }) {
   return (
     <details className="hand-pad">
       <summary>
-        <span className="pad__heading">The hand</span>{' '}
+        <span className="pad__heading">Bass and hand</span>{' '}
         <span className="hand-pad__facts">{summaryOf(instrument, piece)}</span>
       </summary>
       <Later part={FIELDS} given={{ piece }} />
