@@ -31,7 +31,7 @@ test('German names hold in the reason, on the neck, for the strings, in the text
   const tuning = page.getByRole('combobox', { name: 'Tuning' });
   expect(await tuning.locator('option').allTextContents()).toContain('H E A D G · Five strings, low H');
   await tuning.selectOption('five-strings');
-  await page.getByText('The hand', { exact: true }).click();
+  await page.getByText('Bass and hand', { exact: true }).click();
   const strings = page.getByRole('textbox', { name: 'Open strings, lowest first' });
   expect(await strings.inputValue()).toBe('H E A D G');
   await strings.fill('B Es As Des');
