@@ -50,7 +50,7 @@ test('a teacher edits the chart on the sheet and in its text, and both show one 
   await page.getByText('Transpose, note names').click();
   await page.getByRole('combobox', { name: 'Note names' }).selectOption('fixed do');
   await button(page, 'Bar 2, Rem').waitFor();
-  expect(await chart.inputValue()).toBe('| F | Dm | Gm | % | C7 | F |');
+  expect(await chart.inputValue()).toBe('| Fa | Rem | Solm | % | Do7 | Fa |');
 
   await page.getByText('What the chords do').click();
   await page.getByRole('list', { name: 'What the chords do' }).getByText('Fa (I) is home.').waitFor();

@@ -77,7 +77,7 @@ describe('the names of notes', () => {
           column: 3,
           suggestion: 'B7',
           message:
-            '“H7” has an H: the chart is typed in letters, where the German H is B and the German B is B♭.',
+            '“H7” has an H: in letters the German H is B, and the German B is B♭. German names can be chosen as note names.',
         },
       ]);
     }

@@ -12,7 +12,6 @@ import { ideaNames } from '../../src/app/pages/idea-names';
 import { neckPicture } from '../../src/app/pages/neck-picture';
 import { neckViews } from '../../src/app/pages/neck-views';
 import { performanceOf } from '../../src/app/pages/playing';
-import { drawnInstead } from '../../src/app/pages/typed-letters';
 import { type LineNote, midiNumber, type SpelledPitch } from '../../src/core/base';
 import { barSignature, chordFunctions, signatureText } from '../../src/core/chart';
 import { checkLesson, composePiece, explainPiece, ideaOfferFor } from '../../src/core/composing';
@@ -236,15 +235,5 @@ describe('a lesson full of B and B♭', () => {
       expect(music[1]).toEqual(music[0]);
       expect(music[2]).toEqual(music[0]);
     }
-  });
-});
-
-describe('chords to be typed, which are in letters', () => {
-  it('are told apart from the name on the sheet', () => {
-    expect(drawnInstead('B7', 'german')).toBe('H7');
-    expect(drawnInstead('B♭', 'german')).toBe('B');
-    expect(drawnInstead('Am', 'german')).toBe(null);
-    expect(drawnInstead('Am', 'fixed do')).toBe('Lam');
-    expect(drawnInstead('B7', 'letters')).toBe(null);
   });
 });

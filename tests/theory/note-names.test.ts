@@ -81,7 +81,7 @@ describe('note names in other countries', () => {
   });
 });
 
-describe('other names in a chart, which is typed in letters', () => {
+describe('other names in a chart that is typed in letters', () => {
   it.each([
     ['H', 'B'],
     ['H7', 'B7'],

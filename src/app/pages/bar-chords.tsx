@@ -1,5 +1,5 @@
 import { type RefObject, useEffect, useId, useLayoutEffect, useMemo, useRef, useState } from 'react';
-import { parseChart, usesOf, writtenBar } from '../../core/chart';
+import { chordsInLetters, parseChart, typedChordsIn, usesOf, writtenBar } from '../../core/chart';
 import {
   type ChartBarEdit,
   editChartBar,
@@ -13,8 +13,8 @@ import type { Naming } from '../../core/theory';
 import { draftMark } from '../controls';
 import { listOf } from './describe';
 import { PutBack } from './parked-bars';
-import { useAtWork, useNoteNames } from './session';
-import { lettersHint } from './typed-letters';
+import { useAtWork } from './session';
+import { NAMING_HINTS } from './typed-names';
 
 type Control = PossibleEdit | 'chords';
 
@@ -36,7 +36,7 @@ export function BarChords({ piece, bar, number, noteNames }: BarChordsProps) {
   const root = useRef<HTMLDivElement>(null);
   const { chartText, metre, key } = piece;
   const chart = useMemo(() => parseChart(chartText, metre, key).chart, [chartText, metre, key]);
-  const typed = typedChord(piece, bar);
+  const stored = typedChord(piece, bar);
   useAwaitedFocus(root, piece, bar);
   const numbers = usesOf(chart, bar)
     .filter((use) => use !== bar)
@@ -49,7 +49,7 @@ export function BarChords({ piece, bar, number, noteNames }: BarChordsProps) {
   const model = writtenBar(chart, bar);
   return (
     <div className="bar-chords" ref={root}>
-      {typed === null ? (
+      {stored === null ? (
         <p>
           “{section}” is used again here by its name, so this bar is bar {chart.bars[model]?.number} once
           more.{' '}
@@ -59,7 +59,7 @@ export function BarChords({ piece, bar, number, noteNames }: BarChordsProps) {
         </p>
       ) : (
         <>
-          <ChordsField piece={piece} bar={bar} number={number} typed={typed} />
+          <ChordsField piece={piece} bar={bar} number={number} noteNames={noteNames} stored={stored} />
           <Bars piece={piece} bar={bar} number={number} />
           {numbers.length > 0 && (
             <p className="bar-chords__whole">
@@ -111,13 +111,15 @@ function useAwaitedFocus(root: RefObject<HTMLDivElement | null>, piece: LinePiec
   }, [root, piece.id, session]);
 }
 
-interface ChordsFieldProps extends Omit<BarChordsProps, 'noteNames'> {
-  readonly typed: string;
+interface ChordsFieldProps extends BarChordsProps {
+  /** As the chart has them, in letters. */
+  readonly stored: string;
 }
 
-function ChordsField({ piece, bar, number, typed }: ChordsFieldProps) {
+function ChordsField({ piece, bar, number, noteNames, stored }: ChordsFieldProps) {
   const { session } = useAtWork();
-  const hint = lettersHint(useNoteNames() ?? 'letters');
+  const hint = NAMING_HINTS[noteNames];
+  const typed = typedChordsIn(noteNames, stored);
   const [draft, setDraft] = useState({ bar, typed, text: typed });
   const [refused, setRefused] = useState(false);
   const id = useId();
@@ -134,7 +136,10 @@ function ChordsField({ piece, bar, number, typed }: ChordsFieldProps) {
       return;
     }
     const { lesson } = session.lessons.getState();
-    const edited = editChartBar(lesson, piece.id, bar, { kind: 'write', text: draft.text });
+    const edited = editChartBar(lesson, piece.id, bar, {
+      kind: 'write',
+      text: chordsInLetters(noteNames, draft.text),
+    });
     setRefused(edited === lesson);
     if (edited !== lesson) {
       session.lessons.change(() => edited, { label: `write the chords of bar ${number}` });
@@ -154,7 +159,7 @@ function ChordsField({ piece, bar, number, typed }: ChordsFieldProps) {
         autoCapitalize="off"
         autoComplete="off"
         aria-invalid={refused}
-        aria-describedby={refused ? `${id}-refused` : hint === null ? undefined : `${id}-letters`}
+        aria-describedby={refused ? `${id}-refused` : hint === null ? undefined : `${id}-names`}
         onChange={(event) => type(event.currentTarget.value)}
         onBlur={write}
         onKeyDown={(event) => {
@@ -167,14 +172,14 @@ function ChordsField({ piece, bar, number, typed }: ChordsFieldProps) {
         }}
       />
       {hint !== null && !refused && (
-        <p className="bar-chords__letters" id={`${id}-letters`}>
+        <p className="bar-chords__names" id={`${id}-names`}>
           {hint}
         </p>
       )}
       {refused && (
         <p className="bar-chords__refused" id={`${id}-refused`}>
-          Write the chords of one bar: for example Gm C7. Bar lines, endings, metres and comments belong in
-          the chart’s text.
+          Write the chords of one bar: for example {typedChordsIn(noteNames, 'Gm C7')}. Bar lines, endings,
+          metres and comments belong in the chart’s text.
         </p>
       )}
     </div>

@@ -1,13 +1,13 @@
 import { type RefObject, useId, useRef } from 'react';
 import { flushSync } from 'react-dom';
-import type { ChartProblem } from '../../core/chart';
+import { type ChartProblem, typedProblem } from '../../core/chart';
 import { type LinePiece, type LineSheet, setChartText, takeSuggestion } from '../../core/lesson';
 import type { Naming } from '../../core/theory';
 import { describeFacts } from './describe';
 import { Harmony } from './harmony';
 import { ParkedBars } from './parked-bars';
-import { useAtWork } from './session';
-import { drawnInstead, lettersHint } from './typed-letters';
+import { useAtWork, useNoteNames } from './session';
+import { NAMING_HINTS, useTypedChart } from './typed-names';
 
 /** Typing after a rest this long is a step of its own for *Undo*. */
 const BURST_MS = 1200;
@@ -25,17 +25,17 @@ export function ChartField({ piece, sheet }: ChartFieldProps) {
   const field = useRef<HTMLTextAreaElement>(null);
   const burst = useRef({ count: 0, at: 0 });
   const id = useId();
-  const naming = sheet.noteNames ?? 'letters';
-  const hint = lettersHint(naming);
-  const type = (text: string) => {
+  const naming = useNoteNames() ?? 'letters';
+  const hint = NAMING_HINTS[naming];
+  const { text, type } = useTypedChart(piece.chartText, naming, (stored) => {
     const now = performance.now();
     if (now - burst.current.at > BURST_MS) burst.current.count += 1;
     burst.current.at = now;
-    session.lessons.change((lesson) => setChartText(lesson, piece.id, text), {
+    session.lessons.change((lesson) => setChartText(lesson, piece.id, stored), {
       label: 'change the chart',
       join: `chart ${piece.id} ${burst.current.count}`,
     });
-  };
+  });
   return (
     <div className="chart">
       <div className="field">
@@ -51,17 +51,17 @@ export function ChartField({ piece, sheet }: ChartFieldProps) {
           autoCapitalize="off"
           autoComplete="off"
           maxLength={20_000}
-          aria-describedby={hint === null ? `${id}-facts` : `${id}-letters ${id}-facts`}
-          value={piece.chartText}
+          aria-describedby={hint === null ? `${id}-facts` : `${id}-names ${id}-facts`}
+          value={text}
           onChange={(event) => type(event.currentTarget.value)}
         />
         {hint !== null && (
-          <p className="chart__letters" id={`${id}-letters`}>
+          <p className="chart__letters" id={`${id}-names`}>
             {hint}
           </p>
         )}
       </div>
-      <Problems piece={piece} problems={sheet.problems} naming={naming} field={field} />
+      <Problems piece={piece} typed={text} problems={sheet.problems} naming={naming} field={field} />
       <p className="chart__facts" id={`${id}-facts`}>
         {describeFacts(sheet)}
       </p>
@@ -73,12 +73,14 @@ export function ChartField({ piece, sheet }: ChartFieldProps) {
 
 interface ProblemsProps {
   readonly piece: LinePiece;
+  /** The chart as the field shows it. */
+  readonly typed: string;
   readonly problems: readonly ChartProblem[];
   readonly naming: Naming;
   readonly field: RefObject<HTMLTextAreaElement | null>;
 }
 
-function Problems({ piece, problems, naming, field }: ProblemsProps) {
+function Problems({ piece, typed, problems, naming, field }: ProblemsProps) {
   const { session } = useAtWork();
   if (problems.length === 0) return null;
   const show = (problem: ChartProblem, length = problem.length) => {
@@ -88,59 +90,42 @@ function Problems({ piece, problems, naming, field }: ProblemsProps) {
     text.focus();
     text.setSelectionRange(start, start + length);
   };
-  const mend = (problem: ChartProblem, suggestion: string) => {
+  /** Takes the guess at what was meant by a stored problem, which the field shows as `shown`. */
+  const mend = (stored: ChartProblem, shown: ChartProblem, suggestion: string) => {
     flushSync(() =>
-      session.lessons.change((lesson) => takeSuggestion(lesson, piece.id, problem), {
+      session.lessons.change((lesson) => takeSuggestion(lesson, piece.id, stored), {
         label: `write ${suggestion}`,
       }),
     );
-    show(problem, suggestion.length);
+    show(shown, suggestion.length);
   };
   return (
     <ul className="problems" aria-label="Chart problems">
-      {problems.map((problem) => (
-        <li key={`${problem.line}:${problem.column}:${problem.message}`}>
-          <button type="button" className="problem" onClick={() => show(problem)}>
-            <span className="problem__place">
-              Line {problem.line}, column {problem.column}
-            </span>{' '}
-            {problem.message}
-          </button>
-          {problem.suggestion !== undefined && (
-            <Suggestion
-              suggestion={problem.suggestion}
-              problem={problem}
-              naming={naming}
-              onTake={() => mend(problem, problem.suggestion ?? '')}
-            />
-          )}
-        </li>
-      ))}
+      {problems.map((stored) => {
+        const problem = typedProblem(naming, piece.chartText, typed, stored);
+        const { line, column, message, suggestion } = problem;
+        return (
+          <li key={`${line}:${column}:${message}`}>
+            <button type="button" className="problem" onClick={() => show(problem)}>
+              <span className="problem__place">
+                Line {line}, column {column}
+              </span>{' '}
+              {message}
+            </button>
+            {suggestion !== undefined && (
+              <button
+                type="button"
+                className="word problem__mend"
+                aria-label={`Write ${suggestion} in line ${line}, column ${column}`}
+                onClick={() => mend(stored, problem, suggestion)}
+              >
+                Write {suggestion}
+              </button>
+            )}
+          </li>
+        );
+      })}
     </ul>
-  );
-}
-
-interface SuggestionProps {
-  readonly suggestion: string;
-  readonly problem: ChartProblem;
-  readonly naming: Naming;
-  readonly onTake: () => void;
-}
-
-/** The nearest guess, as it is typed; the sheet's own name for it where that is another. */
-function Suggestion({ suggestion, problem, naming, onTake }: SuggestionProps) {
-  const drawn = drawnInstead(suggestion, naming);
-  const where = `in line ${problem.line}, column ${problem.column}`;
-  return (
-    <button
-      type="button"
-      className="word problem__mend"
-      aria-label={`Write ${suggestion}${drawn === null ? '' : `, the sheet’s ${drawn},`} ${where}`}
-      onClick={onTake}
-    >
-      Write {suggestion}
-      {drawn !== null && `, the sheet’s ${drawn}`}
-    </button>
   );
 }
 

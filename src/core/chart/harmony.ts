@@ -1,5 +1,12 @@
 import type { Ticks } from '../base';
-import { formatChordIn, type Interval, type Naming, parseChord, transposeChord } from '../theory';
+import {
+  formatChordIn,
+  type Interval,
+  type Naming,
+  parseChord,
+  transposeChord,
+  typedSymbolIn,
+} from '../theory';
 import type { ChartBar, Harmony } from './types';
 
 /** What is written for a harmony: the chord symbol as drawn, `N.C.`, or the text that was not understood. */
@@ -10,7 +17,7 @@ export function harmonyText(harmony: Harmony, naming: Naming = 'letters'): strin
     case 'no chord':
       return 'N.C.';
     case 'unknown':
-      return harmony.text;
+      return typedSymbolIn(naming, harmony.text);
   }
 }
 

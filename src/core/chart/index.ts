@@ -3,6 +3,7 @@ export { type BarEdit, type EditedChart, editBar, typedBar } from './edit';
 export { barSignature, harmonyAt, harmonyText, signatureText, transposeSignature } from './harmony';
 export { CHART_METRES, MOST_TIMES, pickupMetre } from './limits';
 export { matchBars } from './match';
+export { chartInLetters, chordsInLetters, typedChartIn, typedChordsIn, typedProblem } from './naming';
 export { playOrder } from './order';
 export { parseChart } from './parse';
 export { printChart, typedSignature } from './print';

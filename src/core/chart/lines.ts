@@ -26,10 +26,15 @@ export const sectionId = (name: string): string => name.toLowerCase();
 /** The lines of a text with any of the usual line ends. */
 export const linesOf = (text: string): readonly string[] => text.split(/\r\n|\r|\n/);
 
+/** What a line says: itself without its comment. */
+export function saidIn(line: string): string {
+  const comment = line.indexOf(';');
+  return comment < 0 ? line : line.slice(0, comment);
+}
+
 /** Tells what a line is; `isSection` says whether a name belongs to a section written above. */
 export function classifyLine(line: string, isSection: (name: string) => boolean): ChartLine {
-  const comment = line.indexOf(';');
-  const said = comment < 0 ? line : line.slice(0, comment);
+  const said = saidIn(line);
   const text = said.trim();
   if (text === '') return { kind: 'blank' };
   const column = said.length - said.trimStart().length + 1;

@@ -1,8 +1,8 @@
 import type { SpelledName } from '../base';
 import { formatName, type Interval, parseChord, parseKey, splitSymbol, transposeName } from '../theory';
 import { splitSlashes } from './bar-reader';
-import { classifyLine, sectionId } from './lines';
-import { scanLine, type Token } from './scanner';
+import { rewriteTokens } from './rewrite';
+import type { Token } from './scanner';
 
 /** Writes a name with the accidental signs that its text is written in. */
 type NameWriter = (name: SpelledName) => string;
@@ -16,43 +16,7 @@ const typed: NameWriter = (name) => formatName(name).replace(/♭/g, 'b').replac
  */
 export function transposeChartText(text: string, interval: Interval): string {
   const write = /[♭♯]/.test(text) ? formatName : typed;
-  const moved = remembering((token) => transposeToken(token, interval, write));
-  const names = new Set<string>();
-  return text
-    .split(/(\r\n|\r|\n)/)
-    .map((line, index) => {
-      if (index % 2 === 1) return line;
-      const read = classifyLine(line, (name) => names.has(sectionId(name)));
-      if (read.kind === 'section') names.add(sectionId(read.name));
-      return read.kind === 'bars' ? transposeBars(line, read.said, moved) : line;
-    })
-    .join('');
-}
-
-function transposeBars(line: string, said: string, transposed: (token: Token) => string | null): string {
-  let result = '';
-  let copied = 0;
-  for (const token of scanLine(said, 1)) {
-    const moved = transposed(token);
-    if (moved === null) continue;
-    const start = token.place.column - 1;
-    result += line.slice(copied, start) + moved;
-    copied = start + token.place.length;
-  }
-  return result + line.slice(copied);
-}
-
-/** Charts use the same few symbols again and again: each is worked out once. */
-function remembering(transposed: (token: Token) => string | null): (token: Token) => string | null {
-  const known = new Map<string, string | null>();
-  return (token) => {
-    if (token.kind !== 'word') return transposed(token);
-    const before = known.get(token.text);
-    if (before !== undefined) return before;
-    const now = transposed(token);
-    known.set(token.text, now);
-    return now;
-  };
+  return rewriteTokens(text, (token) => transposeToken(token, interval, write));
 }
 
 /** The token in its new key, or null where nothing changes. */

@@ -34,25 +34,36 @@ export function splitSymbol(text: string): SymbolParts | null {
   };
 }
 
-function problemWith(text: string): { readonly message: string } {
-  const shown = text.length > 20 ? `${text.slice(0, 20)}…` : text;
+const shortened = (text: string): string => (text.length > 20 ? `${text.slice(0, 20)}…` : text);
+
+/** Why a text is no chord symbol, in one sentence with its names as it is typed, which another naming may write otherwise. */
+export function unreadableSymbol(
+  text: string,
+  root: string | null,
+  examples: string,
+): { readonly message: string } {
+  const shown = shortened(text);
   if (text === '') return { message: 'A chord symbol is missing here.' };
+  return {
+    message: root
+      ? `“${shown}” begins like a chord on ${root}, but the rest is not understood. Write for example ${root}m7 or ${root}7.`
+      : `“${shown}” is not a chord symbol. Write for example ${examples}.`,
+  };
+}
+
+function problemWith(text: string): { readonly message: string } {
   if (/^[a-g]/.test(text)) {
     return {
-      message: `“${shown}” does not begin with a capital letter. Chord symbols do: A minor is Am, A major is A.`,
+      message: `“${shortened(text)}” does not begin with a capital letter. Chord symbols do: A minor is Am, A major is A.`,
     };
   }
   if (/(?:^|\/)H/.test(text)) {
     return {
-      message: `“${shown}” has an H: the chart is typed in letters, where the German H is B and the German B is B♭.`,
+      message: `“${shortened(text)}” has an H: in letters the German H is B, and the German B is B♭. German names can be chosen as note names.`,
     };
   }
   const parts = splitSymbol(text);
-  return {
-    message: parts
-      ? `“${shown}” begins like a chord on ${formatName(parts.root)}, but the rest is not understood. Write for example ${formatName(parts.root)}m7 or ${formatName(parts.root)}7.`
-      : `“${shown}” is not a chord symbol. Write for example Dm7, B♭maj7 or F/A.`,
-  };
+  return unreadableSymbol(text, parts && formatName(parts.root), 'Dm7, B♭maj7 or F/A');
 }
 
 /**

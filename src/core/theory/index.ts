@@ -1,4 +1,4 @@
-export { parseChord, type SymbolParts, splitSymbol, transposeChord } from './chords';
+export { parseChord, type SymbolParts, splitSymbol, transposeChord, unreadableSymbol } from './chords';
 export { degreeOf, formatDegree, nameOfDegree, sameDegree } from './degrees';
 export { type ChordFunction, chordFunction } from './functions';
 export {
@@ -38,4 +38,5 @@ export { looksLikeNumeral, parseNumeral } from './numerals';
 export { scaleFor } from './scales';
 export { type SpellingContext, spellMidi } from './spelling';
 export { suggestChord, suggestKey } from './suggestions';
+export { keyInLetters, symbolInLetters, typedKeyIn, typedSymbolIn } from './symbol-naming';
 export * from './types';

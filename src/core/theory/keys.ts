@@ -107,7 +107,7 @@ export function parseKey(text: string): Result<Key, { readonly message: string }
     ? success({ tonic: leading.name, mode: mode[1] ? 'minor' : 'major' })
     : failure({
         message: /^H/.test(trimmed)
-          ? 'The key is typed in letters, where the German H is B and the German B is B♭.'
+          ? 'In letters the German H is B, and the German B is B♭. German names can be chosen as note names.'
           : 'A key is a note name, with m or “minor” for a minor key: F, B♭, Dm, E♭ minor.',
       });
 }

@@ -14,8 +14,8 @@ import type { Chord, Key, Scale } from './types';
 
 /**
  * How note names are written wherever a person reads or types one: a choice of its own, apart from the language of
- * the screen. Chart text alone is in letters whatever is chosen: it is what a lesson stores, and the stored `B` must
- * not become another chord with the setting.
+ * the screen. What a lesson stores is in letters whatever is chosen: its `B` must not become another chord with the
+ * setting.
  */
 export const NAMINGS = ['letters', 'german', 'fixed do'] as const;
 export type Naming = (typeof NAMINGS)[number];

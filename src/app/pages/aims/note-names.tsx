@@ -9,7 +9,7 @@ const NAMING_WORDS: Readonly<Record<Naming, string>> = {
   'fixed do': 'fixed do: Do Re Mi Fa Sol La Si',
 };
 
-/** How notes are named everywhere on the page and on paper; the chart is typed in letters whatever is chosen. */
+/** How notes are named everywhere: on the page, on paper, and where chords are typed. */
 export function NoteNames() {
   const { session } = useAtWork();
   const { noteNames = 'letters' } = useLesson();

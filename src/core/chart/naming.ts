@@ -1,0 +1,136 @@
+import {
+  formatChordIn,
+  formatNameIn,
+  keyInLetters,
+  type Naming,
+  parseChord,
+  splitSymbol,
+  symbolInLetters,
+  typedKeyIn,
+  typedSymbolIn,
+  unreadableSymbol,
+} from '../theory';
+import { splitSlashes } from './bar-reader';
+import { classifyLine, saidIn } from './lines';
+import { rewriteTokens, type TokenWriter } from './rewrite';
+import { scanLine, type Token } from './scanner';
+import { textAt } from './text';
+import type { ChartPlace, ChartProblem } from './types';
+
+/*
+ * A chart is stored in letters, so that its meaning never hangs on a setting. Where the lesson has other note names,
+ * it is typed with those: the page shows the stored text in them, and stores what is typed in letters.
+ */
+
+type Rename = (text: string) => string;
+
+function renaming(symbol: Rename, key: Rename): TokenWriter {
+  return (token) => {
+    if (token.kind === 'word') {
+      const { chord, beats } = splitSlashes(token.text);
+      return symbol(chord) + '/'.repeat(beats);
+    }
+    const said = token.kind === 'directive' ? /^(key\s*:?\s*)(.*)$/i.exec(token.text) : null;
+    return said ? `(${said[1] ?? ''}${key(said[2] ?? '')})` : null;
+  };
+}
+
+/** A line of names longer than letters have, such as `Solm Do7`, reads as words; `Solo` is one. */
+const isBarsIn =
+  (naming: Naming) =>
+  (said: string): boolean =>
+    said
+      .trim()
+      .split(/\s+/)
+      .every((word) => !/^solo$/i.test(word) && parseChord(symbolInLetters(naming, word)).ok);
+
+/** The stored chart text as it is typed with the note names of a naming; everything else letter for letter. */
+export const typedChartIn = (naming: Naming, text: string): string =>
+  naming === 'letters'
+    ? text
+    : rewriteTokens(
+        text,
+        renaming(
+          (symbol) => typedSymbolIn(naming, symbol),
+          (key) => typedKeyIn(naming, key),
+        ),
+      );
+
+/** The chart text to store, in letters, for one that is typed with the note names of a naming. */
+export const chartInLetters = (naming: Naming, typed: string): string =>
+  naming === 'letters'
+    ? typed
+    : rewriteTokens(
+        typed,
+        renaming(
+          (symbol) => symbolInLetters(naming, symbol),
+          (key) => keyInLetters(naming, key),
+        ),
+        isBarsIn(naming),
+      );
+
+/** {@link typedChartIn} for the chords of one bar, which no bar lines tell from words. */
+export const typedChordsIn = (naming: Naming, chords: string): string =>
+  typedChartIn(naming, `|${chords}|`).slice(1, -1);
+
+/** {@link chartInLetters} for the chords of one bar. */
+export const chordsInLetters = (naming: Naming, typed: string): string =>
+  chartInLetters(naming, `|${typed}|`).slice(1, -1);
+
+/**
+ * A problem of the stored chart text as it is met in the typed one: its place, and the chord and the guess by the
+ * names that are typed there.
+ */
+export function typedProblem(
+  naming: Naming,
+  stored: string,
+  typed: string,
+  problem: ChartProblem,
+): ChartProblem {
+  if (naming === 'letters') return problem;
+  const place = typedPlace(stored, typed, problem);
+  const [word, shown] = [textAt(stored, problem), textAt(typed, place)];
+  const { suggestion } = problem;
+  return {
+    ...place,
+    message: messageIn(naming, word, shown, problem.message),
+    ...(suggestion === undefined ? {} : { suggestion: typedChordsIn(naming, suggestion) }),
+  };
+}
+
+function messageIn(naming: Naming, word: string, shown: string, message: string): string {
+  const chord = parseChord(word);
+  const root = splitSymbol(word)?.root;
+  if (chord.ok || message !== chord.problem.message || /^[a-g]/.test(word))
+    return message.replaceAll(`“${word}”`, `“${shown}”`);
+  return unreadableSymbol(shown, root ? formatNameIn(naming, root) : null, examplesIn(naming)).message;
+}
+
+function examplesIn(naming: Naming): string {
+  const [one, other, third] = ['Dm7', 'B♭maj7', 'F/A'].map((symbol) => {
+    const chord = parseChord(symbol);
+    return chord.ok ? formatChordIn(naming, chord.value) : symbol;
+  });
+  return `${one}, ${other} or ${third}`;
+}
+
+/** Where in the typed text a place of the stored one is: both have the same signs and words, line by line. */
+function typedPlace(stored: string, typed: string, place: ChartPlace): ChartPlace {
+  const tokens = tokensAt(stored, place.line);
+  const others = tokensAt(typed, place.line);
+  const end = place.column + place.length;
+  const first = tokens.findIndex((token) => token.place.column + token.place.length > place.column);
+  const last = tokens.findLastIndex((token) => token.place.column < end);
+  const from = others[first]?.place;
+  const to = others[last]?.place;
+  const { line, column, length } = place;
+  if (from === undefined || to === undefined || last < first) return { line, column, length };
+  return { line, column: from.column, length: to.column + to.length - from.column };
+}
+
+/** The signs and words of a line of bars; none of another line. */
+function tokensAt(text: string, line: number): readonly Token[] {
+  const content = text.split(/\r\n|\r|\n/)[line - 1] ?? '';
+  const { kind } = classifyLine(content, () => false);
+  return kind === 'bars' || kind === 'unnamed words' ? scanLine(saidIn(content), line) : [];
+}
