@@ -4,7 +4,7 @@ import { composePiece } from '../../src/core/composing';
 import {
   changeLine,
   editChartBar,
-  fitsBack,
+  fitsBehind,
   type Lesson,
   type LinePiece,
   linePiece,
@@ -115,7 +115,7 @@ describe('an edit of the chart', () => {
     expect(line(back).bars[2]).toBe(away);
     expect(line(back).parked).toEqual([]);
     expect(line(back).bars.filter((_, index) => index !== 2)).toEqual(line(parked).bars);
-    expect(fitsBack(parked, line(parked), id, 2)).toBe(false);
+    expect([1, 2].map((bar) => away && fitsBehind(line(parked), away, bar))).toEqual([true, false]);
     expect(putParkedBack(parked, PIECE, id, 2)).toBe(parked);
   });
 });

@@ -186,6 +186,9 @@ function ChordsField({ piece, bar, number, noteNames, stored }: ChordsFieldProps
   );
 }
 
+const NOT_SAID =
+  'The chart’s text cannot say this with the signs around the bar, so nothing was changed. Change the text itself.';
+
 /** What the changes of a bar are called: on their buttons, and for *Undo*. */
 const EDITS: readonly { readonly kind: PossibleEdit; readonly word: string; readonly undo: string }[] = [
   { kind: 'repeat', word: 'Repeat the bar', undo: 'repeat' },
@@ -198,9 +201,13 @@ function Bars({ piece, bar, number }: Omit<BarChordsProps, 'noteNames'>) {
   const { session } = useAtWork();
   const possible = useMemo(() => possibleEdits(piece, bar), [piece, bar]);
   const change = (edit: Exclude<ChartBarEdit, { readonly kind: 'write' }>, label: string) => {
-    session.lessons.change((lesson) => editChartBar(lesson, piece.id, bar, edit), {
-      label: `${label} bar ${number}`,
-    });
+    const { lesson } = session.lessons.getState();
+    const edited = editChartBar(lesson, piece.id, bar, edit);
+    if (edited === lesson) {
+      session.editor.setState({ notice: NOT_SAID });
+      return;
+    }
+    session.lessons.change(() => edited, { label: `${label} bar ${number}` });
     const bars = linePiece(session.lessons.getState().lesson, piece.id)?.bars ?? [];
     const behind = edit.kind === 'insert after' || edit.kind === 'repeat' ? bar + 1 : bar;
     const next = Math.min(behind, bars.length - 1);

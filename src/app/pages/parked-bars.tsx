@@ -1,7 +1,7 @@
 import { signatureText } from '../../core/chart';
-import { fitsBack, type LineBar, type LinePiece, putParkedBack } from '../../core/lesson';
+import { fitsBehind, type LineBar, type LinePiece, putParkedBack } from '../../core/lesson';
 import { formatNameIn, type Naming } from '../../core/theory';
-import { useAtWork, useEditor, useLesson } from './session';
+import { useAtWork, useEditor } from './session';
 
 const notesOf = (bar: LineBar, naming: Naming): string =>
   bar.notes.map(({ pitch }) => formatNameIn(naming, pitch)).join(' ');
@@ -59,7 +59,6 @@ interface PutBackProps extends ParkedProps {
 /** In the drawer of a bar: what the last change parked, and the parked bars that can stand behind this one. */
 export function PutBack({ piece, noteNames, bar, number, onBack }: PutBackProps) {
   const { session } = useAtWork();
-  const lesson = useLesson();
   const justParked = useEditor((state) => state.justParked);
   const just = piece.parked.filter(({ id }) => justParked.includes(id));
   const back = ({ id }: LineBar) => {
@@ -82,7 +81,7 @@ export function PutBack({ piece, noteNames, bar, number, onBack }: PutBackProps)
             {piece.parked.map((each) => (
               <li key={each.id}>
                 <Parked bar={each} noteNames={noteNames} />{' '}
-                {fitsBack(lesson, piece, each.id, bar) ? (
+                {fitsBehind(piece, each, bar) ? (
                   <button
                     type="button"
                     className="word"

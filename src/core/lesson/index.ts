@@ -21,7 +21,7 @@ export {
 } from './commands/chart';
 export { type BarRange, changeBars, clearPins, keepPosition, setPins } from './commands/hand';
 export { leaveOut } from './commands/handout';
-export { fitsBack, putParkedBack } from './commands/parked';
+export { fitsBehind, putParkedBack } from './commands/parked';
 export { changeLine, linePiece } from './commands/piece';
 export { addPiece, copyPiece, movePiece, removePiece, renamePiece, setBlankBars } from './commands/pieces';
 export {

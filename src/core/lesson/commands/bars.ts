@@ -125,18 +125,19 @@ const joins = (one: ChartBar, next: ChartBar): boolean =>
 /** Changes of a bar that its chart has room for, besides writing over it. */
 export type PossibleEdit = Exclude<ChartBarEdit['kind'], 'write'>;
 
-/** What can be done to a bar (index from 0) as the chart stands. */
-export const possibleEdits = (piece: LinePiece, bar: number): ReadonlySet<PossibleEdit> => {
-  const kinds: readonly PossibleEdit[] = [
-    'insert before',
-    'insert after',
-    'repeat',
-    'split',
-    'join',
-    'remove',
-  ];
-  return new Set(kinds.filter((kind) => edited(piece, bar, { kind }) !== null));
-};
+/** What can be done to a bar (index from 0) as the chart stands; quick to say, since it is asked at every edit. */
+export function possibleEdits(piece: LinePiece, bar: number): ReadonlySet<PossibleEdit> {
+  const chart = chartOf(piece);
+  const typed = typedBar(piece.chartText, chart, bar);
+  const [written, next] = [chart.bars[bar], chart.bars[bar + 1]];
+  const possible = new Set<PossibleEdit>();
+  if (typed === null || written === undefined) return possible;
+  if (!written.pickup) possible.add('insert before').add('repeat');
+  possible.add('insert after').add('remove');
+  if (chordsIn(typed, written).length > 1) possible.add('split');
+  if (next !== undefined && joins(written, next)) possible.add('join');
+  return possible;
+}
 
 /**
  * Changes one bar of the chart (index from 0) in its text, in all its uses where its section is used again by its

@@ -1,3 +1,4 @@
+import { barTicks } from '../../base';
 import { editBar, parseChart, typedSignature } from '../../chart';
 import type { Lesson, LineBar, LinePiece } from '../types';
 import { withChart } from './chart';
@@ -32,6 +33,9 @@ function withParked(lesson: Lesson, piece: LinePiece, id: string, bar: number): 
 export const putParkedBack = (lesson: Lesson, pieceId: string, id: string, bar: number): Lesson =>
   changeLine(lesson, pieceId, (piece) => withParked(lesson, piece, id, bar) ?? piece);
 
-/** Whether {@link putParkedBack} can. */
-export const fitsBack = (lesson: Lesson, piece: LinePiece, id: string, bar: number): boolean =>
-  withParked(lesson, piece, id, bar) !== null;
+/** Whether a parked bar is as long as another (index from 0), so that it can be put back behind it. */
+export function fitsBehind(piece: LinePiece, parked: LineBar, bar: number): boolean {
+  const metre = parseChart(piece.chartText, piece.metre, piece.key).chart.bars[bar]?.metre;
+  const length = [...parked.harmony.matchAll(/@(\d+)/g)].reduce((sum, [, each]) => sum + Number(each), 0);
+  return metre !== undefined && barTicks(metre) === length;
+}
