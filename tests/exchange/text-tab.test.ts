@@ -72,6 +72,18 @@ const short = sheetOf({
 });
 
 describe('a line as text tab', () => {
+  it('names the key where another begins', () => {
+    const tab = writeTextTab(
+      sheetOf({
+        chart: 'Verse:\n| F |\nBridge:\n(key: Ab) | Ab |\nVerse',
+        notes: 'F1/4 | A♭1/4 | F1/4',
+        key: 'F',
+      }),
+      'Keys',
+    );
+    expect(tab.match(/^\[.*$/gm)).toEqual(['[Verse]', '[Bridge] Ab major', '[Verse] F major']);
+  });
+
   it('looks as players post it', () => {
     expect(writeTextTab(short, 'Ferry queue, week 3')).toMatchInlineSnapshot(`
       "Ferry queue, week 3

@@ -86,6 +86,19 @@ describe('the key of a piece', () => {
     expect(keysOf(written).slice(12)).toEqual(Array(4).fill('C major'));
   });
 
+  it('of a third section is still offered and written when the second one has its own', () => {
+    const chart = `${TWO_KEYS}\nTurn:\n| Bb | Eb | F7 | Bb |\nVerse`;
+    const chosen = setKey(lessonWith(chart), PIECE, key('C'));
+    const second = writeSectionKey(chosen, PIECE, 1, key('E'));
+    expect(sheetOf(second).otherKeys).toEqual([{ section: 2, key: key('Bb') }]);
+    const third = writeSectionKey(second, PIECE, 2, key('Bb'));
+    expect(linePiece(third, PIECE)?.chartText).toBe(
+      'Verse:\n| C | F | G7 | C |\nMiddle:\n| (key: E) E | A | B7 | E |\nTurn:\n| (key: Bb) Bb | Eb | F7 | Bb |\nVerse',
+    );
+    expect(sheetOf(third).otherKeys).toEqual([]);
+    expect(keysOf(third).slice(12)).toEqual([...Array(4).fill('C major')]);
+  });
+
   it('gives each chord its numeral in the key of its section', () => {
     const { chart, key: home } = sheetOf(lessonWith(TWO_KEYS));
     const numerals = chordFunctions(chart, home).map((bar) => bar[0]?.numeral);

@@ -49,6 +49,16 @@ describe('what is said about a chart', () => {
     );
   });
 
+  test('sections in keys of their own are named, and their dominants are none from outside', () => {
+    const sheet = sheetOf('A:\n| C | F | G7 | C |\nB:\n| E | A | B7 | E |\nA');
+    expect(describeFacts(sheet)).toBe(
+      '12 bars, C major: no sharps or flats. E major from bar 5, C major from bar 9.',
+    );
+    expect(describePiece(sheet)).toContain(
+      ' · C major: no sharps or flats, E major from bar 5, C major from bar 9',
+    );
+  });
+
   test('a chord that only goes on is named once', () => {
     const bars = sheetOf('| F / C7 / | N.C. | F % |').chart.bars;
     expect(bars.map((bar) => chordsOf(bar))).toEqual(['F C7', 'N.C.', 'F']);

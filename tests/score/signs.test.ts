@@ -46,6 +46,15 @@ describe('what changes with the next system', () => {
     expect(key).toBeLessThan(time ?? 0);
   });
 
+  test('is cancelled there too: naturals do not come again where the system without a signature begins', () => {
+    const line = '| E | A | B7 | E |\n(key: C) | C | F | G7 | C |';
+    const [, second] = engrave(
+      sheetOf({ chart: line, key: 'E', notes: Array(8).fill('r/4').join(' | ') }),
+      OPTIONS,
+    ).systems;
+    expect(inkOf(second, 'key-signature')).toEqual([]);
+  });
+
   test('stands on the staff, whose lines go on to it and to the system’s edge', () => {
     const [first] = systemsOf('signatures-at-break');
     const ends = inkOf(first, 'staff-line', 'tab-line').map(({ box }) => box.right);

@@ -23,6 +23,7 @@ interface ChartFieldProps {
 export function ChartField({ piece, sheet }: ChartFieldProps) {
   const { session } = useAtWork();
   const field = useRef<HTMLTextAreaElement>(null);
+  const facts = useRef<HTMLParagraphElement>(null);
   const burst = useRef({ count: 0, at: 0 });
   const id = useId();
   const naming = useNoteNames() ?? 'letters';
@@ -62,10 +63,18 @@ export function ChartField({ piece, sheet }: ChartFieldProps) {
         )}
       </div>
       <Problems piece={piece} typed={text} problems={sheet.problems} naming={naming} field={field} />
-      <p className="chart__facts" id={`${id}-facts`}>
+      <p className="chart__facts" id={`${id}-facts`} ref={facts} tabIndex={-1}>
         {describeFacts(sheet)}
       </p>
-      <Harmony piece={piece} sheet={sheet} />
+      <Harmony
+        piece={piece}
+        sheet={sheet}
+        onTaken={() => facts.current?.focus()}
+        onWritten={() => {
+          const before = field.current?.value ?? '';
+          requestAnimationFrame(() => showWritten(field.current, before));
+        }}
+      />
       <ParkedBars piece={piece} noteNames={naming} />
     </div>
   );
@@ -127,6 +136,15 @@ function Problems({ piece, typed, problems, naming, field }: ProblemsProps) {
       })}
     </ul>
   );
+}
+
+/** Leads to what was written first in the text, and selects it. */
+function showWritten(field: HTMLTextAreaElement | null, before: string): void {
+  if (field === null) return;
+  const start = [...field.value].findIndex((sign, index) => sign !== before[index]);
+  const end = field.value.indexOf(')', start) + 1;
+  field.focus();
+  if (start >= 0 && end > start) field.setSelectionRange(start, end);
 }
 
 /** Offset into the text of a place counted in lines and columns from 1. */

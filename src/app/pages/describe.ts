@@ -9,7 +9,7 @@ import {
 } from '../../core/base';
 import { type ChartBar, harmonyText } from '../../core/chart';
 import { romanNumeral } from '../../core/fretboard';
-import { type LineSheet, type SheetBar, tempoWords } from '../../core/lesson';
+import { keyChanges, type LineSheet, type SheetBar, tempoWords } from '../../core/lesson';
 import type { BarAnalysis, Technique } from '../../core/line';
 import {
   type Chord,
@@ -62,19 +62,27 @@ const keyStatement = ({ key, noteNames = 'letters' }: LineSheet): string =>
 
 /** The line under a piece's name: feel, tempo, key and hand, all computed. */
 export const describePiece = (sheet: LineSheet): string =>
-  [`${sheet.feel.name}, ${tempoWords(sheet, sheet.tempo)}`, keyStatement(sheet), describeHand(sheet)]
+  [
+    `${sheet.feel.name}, ${tempoWords(sheet, sheet.tempo)}`,
+    [keyStatement(sheet), ...keyChanges(sheet)].join(', '),
+    describeHand(sheet),
+  ]
     .filter((part) => part !== '')
     .join(' · ');
 
 interface PlacedChord {
   readonly chord: Chord;
   readonly bar: number;
+  /** The key in which the bar stands. */
+  readonly key: Key;
 }
 
 const chordsInOrder = (sheet: LineSheet): readonly PlacedChord[] =>
   sheet.chart.bars.flatMap((bar) =>
     bar.spans.flatMap((span) =>
-      span.harmony.kind === 'chord' ? [{ chord: span.harmony.chord, bar: bar.number }] : [],
+      span.harmony.kind === 'chord'
+        ? [{ chord: span.harmony.chord, bar: bar.number, key: bar.key ?? sheet.key }]
+        : [],
     ),
   );
 
@@ -86,33 +94,22 @@ const leadsTo = (dominant: Chord, next: Chord): boolean =>
 
 /** The first two dominants from outside the key that lead where they should: `F7 in bar 6 leads to B♭.` */
 function describeDominants(sheet: LineSheet): string {
-  const inKey = keyNames(sheet.key);
-  const foreign = (chord: Chord) =>
-    chord.tones.some(({ name }) => !inKey.some((known) => sameName(known, name)));
+  const foreign = ({ chord, key }: PlacedChord) => {
+    const inKey = keyNames(key);
+    return chord.tones.some(({ name }) => !inKey.some((known) => sameName(known, name)));
+  };
   const chords = chordsInOrder(sheet);
   const name = (chord: Chord) => formatChordIn(sheet.noteNames ?? 'letters', chord);
   return chords
-    .flatMap(({ chord, bar }, index) => {
+    .flatMap((placed, index) => {
+      const { chord, bar } = placed;
       const next = chords[index + 1];
-      return next && foreign(chord) && leadsTo(chord, next.chord)
+      return next && leadsTo(chord, next.chord) && foreign(placed)
         ? [`${name(chord)} in bar ${bar} leads to ${name(next.chord)}.`]
         : [];
     })
     .slice(0, 2)
     .join(' ');
-}
-
-/** Where another key begins, or the first comes back: `E major from bar 5, C major from bar 9.` */
-function describeKeyChanges(sheet: LineSheet): string {
-  let now = sheet.key;
-  const changes: string[] = [];
-  for (const bar of sheet.chart.bars) {
-    const key = bar.key ?? sheet.key;
-    if (sameKey(key, now)) continue;
-    now = key;
-    changes.push(`${describeKeyIn(sheet.noteNames ?? 'letters', key)} from bar ${bar.number}`);
-  }
-  return changes.length === 0 ? '' : `${changes.slice(0, 4).join(', ')}.`;
 }
 
 /** What can be said about the chart without asking anyone, in a sentence or three. */
@@ -122,11 +119,15 @@ export function describeFacts(sheet: LineSheet): string {
   }
   const bars = counted(sheet.chart.bars.length, 'bar', 'bars');
   const [best] = sheet.keyGuesses;
-  const changes = describeKeyChanges(sheet);
+  const changes = keyChanges(sheet).join(', ');
   const keyName = (key: Key) => describeKeyIn(sheet.noteNames ?? 'letters', key);
   const doubt =
     best !== undefined && !sameKey(best.key, sheet.key) ? `The chords suggest ${keyName(best.key)}.` : '';
-  return [`${bars}, ${keyStatement(sheet)}.`, changes === '' ? doubt : changes, describeDominants(sheet)]
+  return [
+    `${bars}, ${keyStatement(sheet)}.`,
+    changes === '' ? doubt : `${changes}.`,
+    describeDominants(sheet),
+  ]
     .filter((part) => part !== '')
     .join(' ');
 }

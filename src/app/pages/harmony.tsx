@@ -9,19 +9,25 @@ interface HarmonyProps {
   readonly sheet: LineSheet;
 }
 
+interface OffersProps extends HarmonyProps {
+  /** After a key was taken or written; its button is gone then, and the focus needs a place. */
+  readonly onTaken: () => void;
+  readonly onWritten: () => void;
+}
+
 /** How the key was found and what else it could be, and what every chord does in it. */
-export function Harmony({ piece, sheet }: HarmonyProps) {
+export function Harmony({ piece, sheet, onTaken, onWritten }: OffersProps) {
   return (
     <>
-      <KeyFound piece={piece} sheet={sheet} />
-      <OtherKeys piece={piece} sheet={sheet} />
+      <KeyFound piece={piece} sheet={sheet} onTaken={onTaken} />
+      <OtherKeys piece={piece} sheet={sheet} onWritten={onWritten} />
       <ChordsAtWork sheet={sheet} />
     </>
   );
 }
 
 /** The reason for the key that was found, and the next best to choose instead. */
-function KeyFound({ piece, sheet }: HarmonyProps) {
+function KeyFound({ piece, sheet, onTaken }: Omit<OffersProps, 'onWritten'>) {
   const { session } = useAtWork();
   const naming = sheet.noteNames ?? 'letters';
   const [best, ...others] = sheet.keyGuesses;
@@ -38,11 +44,12 @@ function KeyFound({ piece, sheet }: HarmonyProps) {
             className="word"
             aria-label={`${describeKeyIn(naming, second.key)}: take it as the key`}
             title={second.reason}
-            onClick={() =>
+            onClick={() => {
               session.lessons.change((lesson) => setKey(lesson, piece.id, second.key), {
                 label: 'change the key',
-              })
-            }
+              });
+              onTaken();
+            }}
           >
             {describeKeyIn(naming, second.key)}
           </button>
@@ -54,7 +61,7 @@ function KeyFound({ piece, sheet }: HarmonyProps) {
 }
 
 /** Sections that sound in another key than the one the teacher chose, to be written into the chart in a click. */
-function OtherKeys({ piece, sheet }: HarmonyProps) {
+function OtherKeys({ piece, sheet, onWritten }: Omit<OffersProps, 'onTaken'>) {
   const { session } = useAtWork();
   const naming = sheet.noteNames ?? 'letters';
   return sheet.otherKeys.map(({ section, key }) => {
@@ -68,11 +75,12 @@ function OtherKeys({ piece, sheet }: HarmonyProps) {
           type="button"
           className="word"
           aria-label={`Write ${named} over ${name ?? 'this part'}`}
-          onClick={() =>
+          onClick={() => {
             session.lessons.change((lesson) => writeSectionKey(lesson, piece.id, section, key), {
               label: `write ${named} over a section`,
-            })
-          }
+            });
+            onWritten();
+          }}
         >
           write it in the chart
         </button>

@@ -62,7 +62,8 @@ export function findChartKeys(
   const sections = chart.sections.map((section) => {
     const bars = chart.bars.slice(section.start, section.start + section.length);
     const named = bars[0]?.key;
-    if (named) return named;
+    // A key named to come back to the chosen one says nothing of this section's own chords.
+    if (named && !(options.home && sameKey(named, options.home))) return named;
     if (!whole || bars.length < LEAST_BARS) return whole;
     const [best, ...others] = guessesOf(weightedChords(bars));
     const asWhole = others.find((guess) => sameKey(guess.key, whole));

@@ -1,6 +1,6 @@
 import type { Token } from './scanner';
 import { type BarLine, type TextChanges, tokensOf } from './text';
-import type { ChartBar, ChartPlace } from './types';
+import type { ChartPlace } from './types';
 
 /** A bar in its line: the bar lines around it, and what stands between them. */
 export interface Cell {
@@ -17,7 +17,8 @@ export interface Cell {
   readonly leads: boolean;
 }
 
-export function cellOf(text: TextChanges, { place }: ChartBar): Cell {
+/** The cell of a bar that is written at a place. */
+export function cellOf(text: TextChanges, place: ChartPlace): Cell {
   const tokens = tokensOf(text.line(place.line));
   const isBarLine = (token: Token): token is BarLine => token.kind === 'bar line';
   const first = tokens.findIndex((token) => token.kind === 'word' && token.place.column >= place.column);

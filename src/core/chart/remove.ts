@@ -32,7 +32,7 @@ class Removal {
   ) {
     this.text = new TextChanges(text);
     this.bar = bar;
-    this.cell = cellOf(this.text, bar);
+    this.cell = cellOf(this.text, bar.place);
     this.ending = endingGone(chart, index);
     this.wholeRepeat = isWholeRepeat(chart, index);
   }
@@ -150,7 +150,7 @@ class Removal {
   private closeBefore(times: string): void {
     const previous = this.chart.bars[this.index - 1];
     if (previous === undefined || isAgain(this.chart, previous)) return;
-    const { after } = cellOf(this.text, previous);
+    const { after } = cellOf(this.text, previous.place);
     const { line } = previous.place;
     if (after === null) this.text.rewrite(behind(previous.place), ` :|${times}`);
     else this.text.rewrite(placed(after, line), signOf(true, after.opens, false) + times);
@@ -166,7 +166,7 @@ class Removal {
   private openBehind(): void {
     const next = this.next();
     if (next === null) return;
-    const cell = cellOf(this.text, next);
+    const cell = cellOf(this.text, next.place);
     const { line } = next.place;
     const first = cell.heads[0];
     if (cell.before !== null) {
@@ -178,7 +178,7 @@ class Removal {
   private giveHeads(heads: readonly Token[]): void {
     const next = this.next();
     if (next === null || heads.length === 0) return;
-    const own = cellOf(this.text, next).heads;
+    const own = cellOf(this.text, next.place).heads;
     const given = heads.filter((head) => !own.some((token) => headKind(token) === headKind(head)));
     const [first] = own;
     const place = first ? placed(first, next.place.line) : next.place;
@@ -189,7 +189,7 @@ class Removal {
   private renumberEndings(): void {
     for (const [at, numbers] of this.ending?.numbers ?? []) {
       const bar = this.chart.bars[at];
-      const label = bar && cellOf(this.text, bar).heads.find(({ kind }) => kind === 'ending');
+      const label = bar && cellOf(this.text, bar.place).heads.find(({ kind }) => kind === 'ending');
       if (bar === undefined || label === undefined) continue;
       const place = placed(label, bar.place.line);
       if (numbers.length > 0) this.text.rewrite(place, typedNumbers(numbers));

@@ -1,8 +1,10 @@
 import type { Key } from '../theory';
+import { cellOf, headKind, placed } from './cell';
 import { parseChart } from './parse';
 import { type Reading, settle } from './settle';
-import { before, isAgain, rewritePlace } from './text';
+import { before, isAgain, rewritePlace, TextChanges } from './text';
 import { typedKey } from './typed-key';
+import type { ChartPlace } from './types';
 import { usesOf } from './uses';
 
 /**
@@ -30,6 +32,15 @@ export function writeKey(
     origin: index,
     bar: moved.has(index) ? { ...bar, key } : bar,
   }));
-  const written = rewritePlace(text, before(first.place), `${typedKey(key)} `);
+  const written = withKey(text, first.place, typedKey(key));
   return settle(written, meant, { metre: reading.metre, key: reading.key, text, chart, home });
+}
+
+/** The text with a key before a bar, in the place of one that stands there. */
+function withKey(text: string, place: ChartPlace, typed: string): string {
+  const cell = cellOf(new TextChanges(text), place);
+  const old = cell.heads.find((head) => headKind(head) === 'key');
+  return old === undefined
+    ? rewritePlace(text, before(place), `${typed} `)
+    : rewritePlace(text, placed(old, place.line), typed);
 }

@@ -49,6 +49,7 @@ export { levelFret, type NotePlace, playingHand } from './fingering';
 export { type HandLine, handLine, type Passage, pinPlace, type WayToPlay, waysToPlay } from './hand';
 export { isHeld } from './held';
 export { freshIds } from './identity';
+export { keyChanges } from './key-changes';
 export * from './playing';
 export { lineRequest, readPiece } from './request';
 export { SAMPLE_TITLES, sampleLesson } from './samples';

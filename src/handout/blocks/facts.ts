@@ -1,5 +1,5 @@
 import { beatTicks, isCompound, type Metre, TICKS_PER_QUARTER, type Ticks } from '../../core/base';
-import { countOf, type LinePiece, type LineSheet, toldBeat, toldTempo } from '../../core/lesson';
+import { countOf, keyChanges, type LinePiece, type LineSheet, toldBeat, toldTempo } from '../../core/lesson';
 import { describeKeyIn, describeSignature } from '../../core/theory';
 
 /** Signs for the note that a tempo counts, by its length in quarters; a dot follows in compound time. */
@@ -26,9 +26,12 @@ function tempoStatement(sheet: LineSheet): string {
   return `${toldTempoText(sheet, sheet.tempo)}${count === null ? '' : `, ${count} count`}`;
 }
 
-/** `F major: one flat (B♭)`, computed, so that it cannot be wrong. */
-export const keyStatement = ({ key, noteNames = 'letters' }: LineSheet): string =>
-  `${describeKeyIn(noteNames, key)}: ${describeSignature(key, noteNames)}`;
+/** `F major: one flat (B♭)`, computed, so that it cannot be wrong, and where other keys begin. */
+export function keyStatement(sheet: LineSheet): string {
+  const { key, noteNames = 'letters' } = sheet;
+  const home = `${describeKeyIn(noteNames, key)}: ${describeSignature(key, noteNames)}`;
+  return [home, ...keyChanges(sheet)].join(', ');
+}
 
 const ROMAN = ['I', 'II', 'III', 'IV', 'V', 'VI', 'VII', 'VIII', 'IX', 'X', 'XI', 'XII'] as const;
 const MORE_ROMAN = ['XIII', 'XIV', 'XV', 'XVI', 'XVII', 'XVIII', 'XIX', 'XX', 'XXI', 'XXII'] as const;

@@ -59,8 +59,8 @@ export function headingOf(first: ContentBar | undefined, strings: number, style:
   if (parts === 'tab') return signatures(null, time, tabClef(tabAlone(strings, style)).box.right, lead);
   const clef = setLeft(clefInk(), STAFF_LEFT + CLEF_LEAD);
   const signature = first?.signature ?? 0;
-  const before = first?.changesSignature?.from ?? 0;
-  const key = signature !== 0 || before !== 0 ? keyInk(signature, before) : null;
+  // Naturals that cancel a signature stand where it ends, after the last bar line of the system before.
+  const key = signature === 0 ? null : keyInk(signature);
   const signs = signatures(key, time, clef.right, lead);
   return { marks: [...clef.marks, ...signs.marks], right: signs.right };
 }

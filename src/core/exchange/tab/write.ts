@@ -2,7 +2,7 @@ import type { ChartBar } from '../../chart';
 import { swingRatio } from '../../feel';
 import { writeTuning } from '../../fretboard';
 import { type LineSheet, tempoWords } from '../../lesson';
-import { describeKeyIn, formatNameIn, type Naming } from '../../theory';
+import { describeKeyIn, formatNameIn, type Naming, sameKey } from '../../theory';
 import { keyAt } from '../signature';
 import { tiesOverBarLines } from '../ties';
 import { type Column, columnsOf } from './columns';
@@ -156,14 +156,21 @@ export function writeTextTab(sheet: LineSheet, lessonTitle: string): string {
   const room = WIDTH - Math.max(...labels.map((label) => label.length)) - 1;
   const systems = systemsOf(stretchesOf(sheet, room), room);
   let section = -1;
+  let key = sheet.bars.length === 0 ? sheet.key : keyAt(sheet, 0);
   const music = systems.flatMap((stretches) => {
     const [first] = stretches;
     const opens = first !== undefined && first.bar.section !== section && first.begins;
     section = first?.bar.section ?? section;
     const name = opens ? (sheet.chart.sections[section]?.name ?? null) : null;
+    const own = first?.bar.key ?? sheet.key;
+    const heading = [
+      ...(name === null ? [] : [`[${plainText(name)}]`]),
+      ...(sameKey(own, key) ? [] : [plainText(describeKeyIn(namingOf(sheet), own))]),
+    ];
+    key = own;
     return [
       '',
-      ...(name === null ? [] : wrap(`[${plainText(name)}]`, WIDTH)),
+      ...(heading.length === 0 ? [] : wrap(heading.join(' '), WIDTH)),
       ...printSystem(stretches, labels),
     ];
   });
