@@ -159,3 +159,35 @@ test('with the keyboard alone, a chart of every kind of bar is edited on the she
 
   opened.expectClean();
 });
+
+test('on a phone, the keys of sections are written into the chart one after the other', async () => {
+  const opened = await openApp({ width: 390, height: 844 });
+  const { page } = opened;
+  const chart = page.getByRole('textbox', { name: 'Chord chart' });
+  await button(page, 'Chart and aims').click();
+  await chart.fill(
+    'Verse:\n| C | F | G7 | C |\nMiddle: ; brighter\n| E | A | B7 | E |\nTurn:\n| Bb | Eb | F7 | Bb |\nVerse',
+  );
+  await page.getByRole('combobox', { name: 'Key', exact: true }).selectOption({ label: 'C major' });
+  const selected = () =>
+    chart.evaluate((field: HTMLTextAreaElement) =>
+      field === document.activeElement ? field.value.slice(field.selectionStart, field.selectionEnd) : null,
+    );
+  await button(page, 'Write E major over Middle').focus();
+  await page.keyboard.press('Enter');
+  await expect.poll(selected).toBe('(key: E)');
+  await button(page, 'Write B♭ major over Turn').focus();
+  await page.keyboard.press('Enter');
+  await expect
+    .poll(() => chart.inputValue())
+    .toBe(
+      'Verse:\n| C | F | G7 | C |\nMiddle: ; brighter\n| (key: E) E | A | B7 | E |\nTurn:\n| (key: Bb) Bb | Eb | F7 | Bb |\nVerse',
+    );
+  await button(page, 'Back to the sheet').click();
+  await page
+    .getByText(' · C major: no sharps or flats, E major from bar 5, B♭ major from bar 9, C major from bar 13')
+    .first()
+    .waitFor();
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+  opened.expectClean();
+});
