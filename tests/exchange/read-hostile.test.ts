@@ -2,8 +2,9 @@
 import { strToU8 } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { createRandom, type Random } from '../../src/core/base';
-import { packMxl, writeMusicXml } from '../../src/core/exchange';
+import { packMxl, writeMidi, writeMusicXml } from '../../src/core/exchange';
 import { parseLesson, printLesson } from '../../src/core/lesson';
+import { buildPerformance, type Part } from '../../src/core/performance';
 import { randomSheets } from './random-sheets';
 import { lineSheetOf, readBack, refusal } from './read-back';
 
@@ -13,6 +14,12 @@ const RUNS = Number(process.env.HOSTILE_RUNS ?? 120);
 const [sheet] = randomSheets(1);
 if (!sheet) throw new Error('no sheet');
 const xml = writeMusicXml(sheet, 'Lesson');
+const midi = writeMidi({
+  performance: buildPerformance(sheet, { tempo: sheet.tempo, countIn: 1, passage: null }),
+  sheet,
+  title: 'Lesson',
+  parts: new Set<Part>(['bass', 'organ']),
+});
 
 /** What a sentence must never be: that would be a fault of the program, not of the file. */
 const UNFORESEEN = /not foreseen/;
@@ -88,6 +95,7 @@ describe('whatever a file of another program holds', () => {
       survives(random);
       survives(Uint8Array.from([0x50, 0x4b, 3, 4, ...random]));
       survives(Uint8Array.from([...strToU8('<score-partwise>'), ...random]));
+      survives(Uint8Array.from([...midi.subarray(0, 14), ...strToU8('MTrk'), 0, 0, 8, 0, ...random]));
     }
   });
 
@@ -100,6 +108,14 @@ describe('whatever a file of another program holds', () => {
       if (survives(changed(xml, draw))) read += 1;
     }
     process.stdout.write(`Hostile MusicXML: ${3 * RUNS} with seed ${SEED}, ${read} of them read.\n`);
+    expect(read).toBeGreaterThan(0);
+  });
+
+  it('damaged MIDI is read or refused', () => {
+    const draw = createRandom(SEED);
+    let read = 0;
+    for (let run = 0; run < 2 * RUNS; run += 1) if (survives(damaged(midi, draw))) read += 1;
+    process.stdout.write(`Hostile MIDI: ${2 * RUNS} with seed ${SEED}, ${read} of them read.\n`);
     expect(read).toBeGreaterThan(0);
   });
 });

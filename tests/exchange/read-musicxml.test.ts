@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { barTicks, beatTicks, samePitch } from '../../src/core/base';
 import { type Harmony, harmonyText, playOrder } from '../../src/core/chart';
-import { writeMusicXml } from '../../src/core/exchange';
+import { packMxl, writeMusicXml } from '../../src/core/exchange';
 import { deriveSheets, type LineSheet, SAMPLE_TITLES, sampleLesson } from '../../src/core/lesson';
 import { keySignature } from '../../src/core/theory';
 import { heardLine } from './expected';
@@ -79,7 +79,9 @@ const cases = [...samples, ...randomSheets(60)].map((sheet, index) => ({ name: `
 
 describe('a line that was written as MusicXML and is read again', () => {
   it.each(cases)('$name is the same music', ({ sheet }) => {
-    const read = readBack(writeMusicXml(sheet, 'Lesson "1" <b>&'));
+    const xml = writeMusicXml(sheet, 'Lesson "1" <b>&');
+    const read = readBack(xml);
+    expect(readBack(packMxl(xml))).toEqual(read);
     expect(read.lesson.title).toBe('Lesson "1" <b>&');
     expect(musicOf(lineSheetOf(read.lesson))).toEqual(musicOf(sheet));
     expect(read.parts).toHaveLength(1);

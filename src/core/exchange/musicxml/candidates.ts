@@ -1,4 +1,5 @@
 import { midiOf } from '../../base';
+import { bassPoints, HALF_STEPS_A_POINT } from '../reading/bass-part';
 import type { RawNote, RawPart, RawStaff } from './raw';
 
 /** A staff of a part, which may be the bass. */
@@ -65,17 +66,6 @@ export function candidatesOf(parts: readonly RawPart[]): readonly Candidate[] {
   return [...staves, ...alone].sort((one, other) => parts.indexOf(one.part) - parts.indexOf(other.part));
 }
 
-/** Electric and acoustic basses of General MIDI 1 (MMA, RP-003), counted from 1. */
-const isBassProgram = (program: number): boolean => program >= 33 && program <= 40;
-
-/** Names of bass instruments in the languages that scores are written in, and of what only sounds like one. */
-const BASS_NAME =
-  /\b(?:bass|basso|basse|baß|kontrabass|contrabass|contrebasse|e-?bass|bajo|baixo)(?:es|i)?\b/i;
-const OTHER_BASS =
-  /\bbass[ .-]?(?:drum|clarinet|flute|trombone|tuba|voice|saxophone|sax|recorder)|basset|bassoon|cb\. clarinet/i;
-
-const namedBass = (text: string): boolean => BASS_NAME.test(text) && !OTHER_BASS.test(text);
-
 const meanMidi = ({ notes }: Candidate): number => {
   const all = notes.flat();
   return all.reduce((sum, { pitch }) => sum + midiOf(pitch), 0) / Math.max(1, all.length);
@@ -88,11 +78,10 @@ const meanMidi = ({ notes }: Candidate): number => {
 function likelihood(candidate: Candidate): number {
   const { part, facts } = candidate;
   return (
-    (part.program !== null && isBassProgram(part.program) ? 8 : 0) +
-    (namedBass(`${part.name} ${part.instruments}`) ? 8 : 0) +
+    bassPoints(part.program, `${part.name} ${part.instruments}`) +
     (facts.clef === 'F' ? 3 : 0) +
     (candidate.tab !== null ? 2 : 0) -
-    meanMidi(candidate) / 24
+    meanMidi(candidate) / HALF_STEPS_A_POINT
   );
 }
 

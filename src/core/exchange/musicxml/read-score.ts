@@ -1,25 +1,12 @@
 import { failure, type Result, success } from '../../base';
-import type { FoundScore } from '../reading/found';
 import { counted, listed, type Remarks } from '../reading/remarks';
+import type { ScoreRead } from '../reading/score-read';
 import { barsOf } from './bars-of';
 import { type Candidate, candidateId, candidateName, candidatesOf, likeliest } from './candidates';
 import { tuningOf } from './line-of';
 import type { RawPart } from './raw';
 import { readParts } from './read-parts';
 import { childOf, childrenOf, textOf, type XmlNode } from './xml-tree';
-
-/** A part that can be read instead. */
-export interface PartChoice {
-  readonly id: string;
-  readonly name: string;
-}
-
-export interface ScoreRead {
-  readonly found: FoundScore;
-  /** Every part that could be read, in the order of the score. */
-  readonly parts: readonly PartChoice[];
-  readonly part: string;
-}
 
 type Read = Result<ScoreRead, { readonly message: string }>;
 

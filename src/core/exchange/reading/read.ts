@@ -1,11 +1,13 @@
 import { failure, type Result, success } from '../../base';
 import type { Lesson } from '../../lesson';
-import { type PartChoice, readScore, type ScoreRead } from '../musicxml/read-score';
+import { readMidi } from '../midi/read-midi';
+import { readScore } from '../musicxml/read-score';
 import { unpackMxl } from '../musicxml/unpack-mxl';
 import { readXml } from '../musicxml/xml-tree';
 import { decodeText } from './decode';
 import { lessonOf, MOST_BARS } from './lesson-of';
 import { Remarks } from './remarks';
+import type { PartChoice, ScoreRead } from './score-read';
 
 /** A file of music as a lesson. */
 export interface ReadFile {
@@ -32,6 +34,8 @@ const UNKNOWN = 'This file is neither MusicXML nor MIDI. Nothing was changed.';
 const BROKEN = 'This file cannot be read: something in it was not foreseen. Nothing was changed.';
 
 function scoreOf(bytes: Uint8Array, part: string | null, remarks: Remarks): Result<ScoreRead, Problem> {
+  if (beginsWith(bytes, 'MThd') || beginsWith(bytes, 'RIFF'))
+    return readMidi(bytes, part, MOST_BARS, remarks);
   const text = beginsWith(bytes, 'PK') ? unpackMxl(bytes) : success(decodeText(bytes));
   if (!text.ok) return text;
   if (!text.value.trimStart().startsWith('<')) return failure({ message: UNKNOWN });
@@ -41,7 +45,7 @@ function scoreOf(bytes: Uint8Array, part: string | null, remarks: Remarks): Resu
 }
 
 /**
- * Reads a file of music that another program wrote: MusicXML, plain or compressed. Whatever the bytes are, nothing is
+ * Reads a file of music that another program wrote: MusicXML, plain or compressed, or MIDI. Whatever the bytes are, nothing is
  * thrown, nothing is fetched and nothing outside is touched: the answer is a lesson that the one validator has passed
  * with sentences about it, or one sentence why there is none.
  * @param title for a file that does not name its music

@@ -1,0 +1,260 @@
+import { failure, midiNumber, type Result, success } from '../../base';
+import { type Chord, describeKey, type Key, spellMidi } from '../../theory';
+import type { FoundBar, FoundNote, FoundScore } from '../reading/found';
+import { metreTicks } from '../reading/metres';
+import type { Remarks } from '../reading/remarks';
+import type { ScoreRead } from '../reading/score-read';
+import { barsUpTo } from './grid';
+import { type GridBar, quantise, swingOf } from './quantise';
+import { type MidiEvent, readMidiFile } from './read-file';
+import { keyByEar, keysOf, readTexts } from './signs';
+import { likeliestVoice, type MidiVoice, type PlayedNote, voicesOf } from './voices';
+
+/** Quarter notes a minute of a file that says nothing (Standard MIDI File 1.0, MMA RP-001). */
+const USUAL_TEMPO = 120;
+/** From here on the long eighth is heard as swung; trade usage, common practice, no source. */
+const LEAST_SWING = 1.15;
+const C_MAJOR: Key = { tonic: { letter: 'C', alteration: 0 }, mode: 'major' };
+
+const barAt = (bars: readonly GridBar[], tick: number): number =>
+  Math.max(
+    0,
+    bars.findLastIndex(({ start }) => start <= tick + 1),
+  );
+
+function tempoOf(events: readonly MidiEvent[], bars: readonly GridBar[], remarks: Remarks): number {
+  const tempi = events
+    .flatMap((event) => (event.kind === 'tempo' ? [event] : []))
+    .sort((one, other) => one.at - other.at);
+  const first = tempi[0]?.quarters ?? USUAL_TEMPO;
+  for (const { at, quarters } of tempi) {
+    if (Math.abs(quarters - first) > 0.5) {
+      remarks.inBar('The piece has one tempo here, the first in the file; it changes', barAt(bars, at));
+    }
+  }
+  return first;
+}
+
+/** One note at a time: of several that begin together the lowest, an earlier one cut off where the next begins. */
+function oneByOne(
+  notes: readonly PlayedNote[],
+  bars: readonly GridBar[],
+  remarks: Remarks,
+): readonly PlayedNote[] {
+  const sorted = [...notes].sort((one, other) => one.start - other.start || one.key - other.key);
+  const line: PlayedNote[] = [];
+  for (const note of sorted) {
+    const last = line.at(-1);
+    if (last?.start === note.start) {
+      remarks.inBar('Of notes that sound together only the lowest is kept', barAt(bars, note.start));
+      continue;
+    }
+    if (last !== undefined && last.end > note.start) {
+      remarks.inBar('A note that sounds on under the next one is cut off there', barAt(bars, last.start));
+      line[line.length - 1] = { ...last, end: note.start };
+    }
+    line.push(note);
+  }
+  return line;
+}
+
+/** The notes bar by bar; one that goes on over a bar line is tied. */
+function byBars(
+  notes: readonly PlayedNote[],
+  bars: readonly GridBar[],
+): readonly (readonly (PlayedNote & { readonly tiedOn: boolean })[])[] {
+  const lists = bars.map((): (PlayedNote & { readonly tiedOn: boolean })[] => []);
+  for (const note of notes) {
+    let { start } = note;
+    for (let bar = barAt(bars, start); bar < bars.length && start < note.end; bar += 1) {
+      const { start: from = 0, length = 0 } = bars[bar] ?? {};
+      const end = Math.min(note.end, from + length);
+      if (end > start) {
+        lists[bar]?.push({ start: start - from, end: end - from, key: note.key, tiedOn: note.end > end });
+      }
+      start = Math.max(start, end);
+    }
+  }
+  return lists;
+}
+
+/** Notes spelled by chord and key, chromatic ones by the way the line goes. */
+function spelled(
+  lists: ReturnType<typeof byBars>,
+  keys: readonly Key[],
+  chordAt: (bar: number, tick: number) => Chord | null,
+): readonly (readonly FoundNote[])[] {
+  const order = lists.flat();
+  const nexts = order.map(() => 0);
+  for (let index = order.length - 1; index >= 0; index -= 1) {
+    const following = order[index + 1];
+    const own = order[index]?.key ?? 0;
+    nexts[index] =
+      following === undefined || following.key !== own ? (following?.key ?? own) : (nexts[index + 1] ?? own);
+  }
+  let place = -1;
+  return lists.map((notes, bar) =>
+    notes.map(({ start, end, key, tiedOn }): FoundNote => {
+      place += 1;
+      const next = nexts[place] ?? key;
+      const chord = chordAt(bar, start);
+      const pitch = spellMidi(midiNumber(key), {
+        key: keys[bar] ?? C_MAJOR,
+        ...(chord === null ? {} : { chord }),
+        ...(next === key ? {} : { direction: next > key ? 'up' : 'down' }),
+      });
+      return { start, duration: end - start, pitch, tiedOn, articulations: [], pins: {} };
+    }),
+  );
+}
+
+/** Bars before anything with a pitch sounds: a count-in. */
+function withoutCountIn(
+  bars: readonly GridBar[],
+  voices: readonly MidiVoice[],
+  remarks: Remarks,
+): { readonly bars: readonly GridBar[]; readonly left: number } {
+  const first = Math.min(...voices.map(({ notes }) => notes[0]?.start ?? Number.POSITIVE_INFINITY));
+  const left = barAt(bars, first);
+  if (left > 0) {
+    remarks.say(
+      left === 1
+        ? 'The first bar of the file has no note of a pitch and is left out.'
+        : `The first ${left} bars of the file have no note of a pitch and are left out.`,
+    );
+  }
+  return { bars: bars.slice(left), left };
+}
+
+const nameOf = (voice: MidiVoice, place: number): string =>
+  voice.name === '' ? `Track ${place + 1}` : voice.name;
+
+/** Names for the choice on the page; those that would be alike are counted. */
+function partNames(voices: readonly MidiVoice[]): readonly string[] {
+  const names = voices.map(nameOf);
+  return names.map((name, place) => {
+    const before = names.slice(0, place).filter((other) => other === name).length;
+    const alike = names.filter((other) => other === name).length;
+    return alike > 1 ? `${name}, ${before + 1}` : name;
+  });
+}
+
+/** The title stands in a first track without notes, or at the head of the only one. */
+function titleOf(tracks: readonly (readonly MidiEvent[])[]): string | null {
+  const [first = []] = tracks;
+  if (tracks.length > 1 && first.some(({ kind }) => kind === 'on')) return null;
+  const name = first.find((event) => event.kind === 'text' && event.what === 'name');
+  return name?.kind === 'text' && name.text !== '' ? name.text : null;
+}
+
+/**
+ * Finds the line in a Standard MIDI File: the part that is most likely the bass, or the one that is asked for, written
+ * on sixteenths and triplets, spelled by its key.
+ * @param asked id of a part from an earlier reading of the same file; null for the likeliest
+ * @param most bars that are read
+ */
+export function readMidi(
+  bytes: Uint8Array,
+  asked: string | null,
+  most: number,
+  remarks: Remarks,
+): Result<ScoreRead, { readonly message: string }> {
+  const file = readMidiFile(bytes);
+  if (!file.ok) return file;
+  const { tracks, damaged } = file.value;
+  const voices = voicesOf(tracks);
+  const voice = voices.find(({ id }) => id === asked) ?? likeliestVoice(voices);
+  if (voice === null) {
+    return failure({
+      message: 'There is no part with notes of a pitch in this MIDI file. Nothing was changed.',
+    });
+  }
+  if (damaged) remarks.say('The file is damaged; what stands before the fault is read.');
+  const events = tracks.flat();
+  const end = Math.max(
+    ...voices.map(({ notes }) => notes.reduce((last, note) => Math.max(last, note.end - 1), 0)),
+  );
+  const all = barsUpTo(end, events, most);
+  if (all.more) remarks.say(`A lesson has ${most} bars at most; the rest is left out.`);
+  const names = partNames(voices);
+  const chosen = names[voices.indexOf(voice)] ?? voice.name;
+  if (voices.length > 1) {
+    remarks.say(`The line is the part “${chosen}”, one of ${voices.length} that could be read.`);
+  }
+  const { bars } = withoutCountIn(all.bars, voices, remarks);
+  return success({
+    found: foundScore({ voice, events, bars, title: titleOf(tracks) }, remarks),
+    parts: voices.map(({ id }, place) => ({ id, name: names[place] ?? id })),
+    part: voice.id,
+  });
+}
+
+interface Found {
+  readonly voice: MidiVoice;
+  readonly events: readonly MidiEvent[];
+  readonly bars: readonly GridBar[];
+  readonly title: string | null;
+}
+
+function foundScore({ voice, events, bars, title }: Found, remarks: Remarks): FoundScore {
+  const ratio = swingOf(voice.notes, bars);
+  if (ratio >= LEAST_SWING) {
+    remarks.say('The off-beats come late: they are written as plain eighths and swung by the feel.');
+  }
+  const line = oneByOne(quantise(voice.notes, bars, ratio), bars, remarks);
+  const lists = byBars(line, bars);
+  const { chords, sections } = readTexts(events);
+  if (chords === null) {
+    remarks.say('There are no chords in the file, so every bar has N.C.; they can be typed over the bars.');
+  }
+  const signatures = keysOf(events, bars);
+  const heard = signatures.some((key) => key !== null)
+    ? null
+    : keyByEar(
+        (chords ?? []).map(({ chord }) => chord),
+        voice.notes,
+      );
+  if (heard !== null) remarks.say(`The file has no key; by its notes it is ${describeKey(heard)}.`);
+  const home = signatures.find((key) => key !== null) ?? heard ?? C_MAJOR;
+  const keys = signatures.map((key) => key ?? home);
+  const chordAt = (bar: number, tick: number): Chord | null => {
+    const at = (bars[bar]?.start ?? 0) + tick;
+    return (chords ?? []).findLast((each) => each.at <= at + 1)?.chord ?? null;
+  };
+  const notes = spelled(lists, keys, chordAt);
+  const begins = bars.map(({ start }) => start);
+  const inBar = (at: number, bar: number): boolean =>
+    at >= (begins[bar] ?? 0) - 1 && at < (begins[bar + 1] ?? Number.POSITIVE_INFINITY) - 1;
+  const credits = events.flatMap((event) =>
+    event.kind === 'text' && event.what === 'copyright' && event.text !== '' ? [event.text] : [],
+  );
+  return {
+    title,
+    name: voice.name === '' ? null : voice.name,
+    credits: [...new Set(credits)],
+    tempo: tempoOf(events, bars, remarks),
+    swing: ratio >= LEAST_SWING ? ratio : null,
+    tuning: null,
+    bars: bars.map(({ start, length, metre }, bar): FoundBar => {
+      const next = bars[bar + 1];
+      return {
+        metre,
+        pickup: bar === 0 && next !== undefined && isUpbeat(length, metre, next),
+        length,
+        key: keys[bar] ?? null,
+        chords: (chords ?? [])
+          .filter(({ at }) => inBar(at, bar))
+          .map(({ at, chord }) => ({ at: Math.max(0, at - start), chord })),
+        notes: notes[bar] ?? [],
+        section: sections.find(({ at }) => inBar(at, bar))?.name ?? null,
+        repeatStart: false,
+        repeatEnd: null,
+        ending: null,
+      };
+    }),
+  };
+}
+
+/** The first bar is shorter than its metre, or has a shorter metre of its own. */
+const isUpbeat = (length: number, metre: GridBar['metre'], next: GridBar): boolean =>
+  length < metreTicks(metre) - 1 || metreTicks(metre) < metreTicks(next.metre);

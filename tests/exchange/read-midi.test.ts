@@ -1,0 +1,202 @@
+import { describe, expect, it } from 'vitest';
+import { barTicks, beatTicks } from '../../src/core/base';
+import { harmonyText, playOrder } from '../../src/core/chart';
+import { writeMidi } from '../../src/core/exchange';
+import { FEELS, type FeelId, swingRatio } from '../../src/core/feel';
+import type { LineSheet } from '../../src/core/lesson';
+import { buildPerformance, PARTS, type Part, type Performance } from '../../src/core/performance';
+import { describeKey, formatPitch } from '../../src/core/theory';
+import { sheetOf } from '../support/score-sheets';
+import { randomSheets } from './random-sheets';
+import { lineSheetOf, readBack, refusal } from './read-back';
+
+const performanceOf = (sheet: LineSheet, countIn: 0 | 1 = 0): Performance =>
+  buildPerformance(sheet, { tempo: sheet.tempo, countIn, passage: null });
+
+const fileOf = (sheet: LineSheet, countIn: 0 | 1 = 0): Uint8Array =>
+  writeMidi({
+    performance: performanceOf(sheet, countIn),
+    sheet,
+    title: 'Ferry queue',
+    parts: new Set<Part>(PARTS),
+  });
+
+/** As it is written: no swing, and no note shorter than its value. */
+const withoutSwing = (sheet: LineSheet): LineSheet => ({
+  ...sheet,
+  feel: { ...sheet.feel, swing: [] },
+  bars: sheet.bars.map((bar) => ({
+    ...bar,
+    notes: bar.notes.map((each) => ({ ...each, note: { ...each.note, articulations: [] } })),
+  })),
+});
+
+/** What the bass plays straight, from its first note on: `start midi duration`, in ticks. */
+function played(sheet: LineSheet): readonly string[] {
+  const bass = performanceOf(withoutSwing(sheet)).events.flatMap((event) =>
+    event.part === 'bass' ? [event] : [],
+  );
+  const first = bass[0]?.start ?? 0;
+  return bass.map(({ start, midi, duration }) => `${start - first} ${midi} ${duration}`);
+}
+
+const lengths = (sheet: LineSheet): readonly number[] =>
+  playOrder(sheet.chart).map((bar) => {
+    const written = sheet.bars[bar]?.written;
+    return written === undefined ? 0 : barTicks(written.metre);
+  });
+
+const quarters = ({ tempo, metre }: LineSheet): number => (tempo * beatTicks(metre)) / 960;
+
+const cases = randomSheets(40)
+  .filter((sheet) => sheet.bars.some(({ notes }) => notes.length > 0))
+  .map((sheet, index) => ({ name: `line ${index}`, sheet }));
+
+describe('a line that was written as MIDI and is read again', () => {
+  it.each(cases)('$name has the same notes, bars and tempo, its repeats written out', ({ sheet }) => {
+    const straight = withoutSwing(sheet);
+    const read = readBack(fileOf(straight));
+    const again = lineSheetOf(read.lesson);
+    expect(played(again)).toEqual(played(straight));
+    const bars = lengths(again);
+    expect(lengths(straight).slice(-bars.length)).toEqual(bars);
+    const told = Math.min(220, Math.max(40, quarters(sheet) * (960 / beatTicks(again.metre))));
+    expect(Math.abs(again.tempo - told)).toBeLessThanOrEqual(0.5);
+  });
+
+  const line = 'F1/1 C2/.5 F1/.5 A1/1 r/.5 C2/.5 | F1/.5 F1/.5 A1/.5 A1/.5 C2/.5 C2/.5 D2/.5 C2/.5';
+  it.each(FEELS.map(({ id }) => id))(
+    'is straight again after it was swung by the feel %s',
+    (feel: FeelId) => {
+      const sheet = sheetOf({ chart: '| F | F |', notes: line, key: 'F', feel, tempo: 120 });
+      const { lesson } = readBack(fileOf(sheet));
+      expect(played(lineSheetOf(lesson))).toEqual(played(sheet));
+      const ratio = swingRatio(sheet.feel, sheet.tempo);
+      const other = lineSheetOf(lesson);
+      expect(swingRatio(other.feel, other.tempo) >= 1.15).toBe(ratio >= 1.15);
+    },
+  );
+
+  it('has its key, sections and spelling, and no count-in', () => {
+    const sheet = sheetOf({
+      chart: 'Verse:\n| Gm | (3/4) Cm |\nBridge:\n| (key: D) D |',
+      notes: 'G1/2 B♭1/2 | C2/1 E♭2/2 | F♯1/3',
+      key: 'Gm',
+    });
+    const { lesson, sentences } = readBack(fileOf(sheet, 1));
+    const read = lineSheetOf(lesson);
+    expect(lesson.title).toBe('Ferry queue');
+    expect(read.bars.map(({ notes }) => notes.map(({ note }) => formatPitch(note.pitch)).join(' '))).toEqual([
+      'G1 B♭1',
+      'C2 E♭2',
+      'F♯1',
+    ]);
+    expect(read.bars.map(({ written }) => describeKey(written.key ?? read.key))).toEqual([
+      'G minor',
+      'G minor',
+      'D major',
+    ]);
+    expect(read.chart.sections.map(({ name }) => name)).toEqual(['Verse', 'Bridge']);
+    expect(sentences.join('\n')).toContain(
+      'The first bar of the file has no note of a pitch and is left out.',
+    );
+    expect(sentences.join('\n')).toContain('they can be typed over the bars');
+  });
+});
+
+type Event = readonly [delta: number, ...bytes: readonly number[]];
+const text = (delta: number, kind: number, words: string): Event => [
+  delta,
+  0xff,
+  kind,
+  words.length,
+  ...[...words].map((sign) => sign.charCodeAt(0)),
+];
+const bigEndian = (value: number, length: number): number[] =>
+  Array.from({ length }, (_, index) => (value >>> (8 * (length - 1 - index))) & 255);
+
+/** A file of 96 ticks a quarter; deltas below 128. */
+function midi(format: number, division: number, ...tracks: readonly (readonly Event[])[]): Uint8Array {
+  const chunk = (name: string, content: readonly number[]) => [
+    ...[...name].map((sign) => sign.charCodeAt(0)),
+    ...bigEndian(content.length, 4),
+    ...content,
+  ];
+  return Uint8Array.from([
+    ...chunk('MThd', [...bigEndian(format, 2), ...bigEndian(tracks.length, 2), ...bigEndian(division, 2)]),
+    ...tracks.flatMap((events) => chunk('MTrk', [...events.flat(), 0, 0xff, 0x2f, 0])),
+  ]);
+}
+
+const on = (delta: number, key: number, channel = 0): Event => [delta, 0x90 + channel, key, 90];
+const off = (delta: number, key: number, channel = 0): Event => [delta, 0x80 + channel, key, 0];
+
+describe('what stands in a MIDI file', () => {
+  it('is read with running status, and a note-on of no strength ends its note', () => {
+    const file = midi(0, 96, [
+      [0, 0x90, 40, 90],
+      [96, 40, 0],
+      [0, 43, 90],
+      [96, 43, 0],
+    ]);
+    const sheet = lineSheetOf(readBack(file).lesson);
+    expect(sheet.bars[0]?.notes.map(({ note }) => `${formatPitch(note.pitch)} ${note.duration}`)).toEqual([
+      'E2 960',
+      'G2 960',
+    ]);
+  });
+
+  it('is quantised: loose playing to sixteenths, three in a beat to a triplet', () => {
+    const loose: Event[] = [on(0, 40), off(90, 40), on(9, 41), off(44, 41), on(2, 43), off(40, 43)];
+    const three: Event[] = [on(7, 45), off(30, 45), on(2, 46), off(30, 46), on(2, 48), off(31, 48)];
+    const sheet = lineSheetOf(readBack(midi(1, 96, [...loose, ...three])).lesson);
+    expect(sheet.bars[0]?.notes.map(({ note }) => `${note.start}+${note.duration}`)).toEqual([
+      '0+960',
+      '960+480',
+      '1440+480',
+      '1920+320',
+      '2240+320',
+      '2560+320',
+    ]);
+  });
+
+  it('gives the chords where its texts are chord symbols, and sections where letters only name them', () => {
+    const bar: Event[] = [on(0, 41), off(127, 41), on(127, 41), off(127, 41)];
+    const chords = midi(1, 96, [text(0, 1, 'Gm7'), text(127, 1, 'C7'), text(65, 1, 'C9')], bar);
+    const sheet = lineSheetOf(readBack(chords).lesson);
+    expect(sheet.bars[0]?.written.spans.map(({ harmony }) => harmonyText(harmony))).toEqual([
+      'Gm7',
+      'C7',
+      'C9',
+    ]);
+    const letters = midi(1, 96, [text(0, 6, 'A'), text(127, 6, 'B')], [...bar, on(127, 43), off(127, 43)]);
+    expect(lineSheetOf(readBack(letters).lesson).chart.sections.map(({ name }) => name)).toContain('A');
+  });
+
+  it('is the part of a bass sound, never percussion; the others can be asked for', () => {
+    const file = midi(
+      1,
+      96,
+      [text(0, 3, 'Low strings'), [0, 0xc0, 48], on(0, 30), off(96, 30)],
+      [text(0, 3, 'Player'), [0, 0xc1, 33], on(0, 45, 1), off(96, 45, 1)],
+      [text(0, 3, 'Kit'), on(0, 36, 9), off(96, 36, 9)],
+    );
+    const { lesson, parts } = readBack(file);
+    expect(lineSheetOf(lesson).bars[0]?.notes.map(({ note }) => formatPitch(note.pitch))).toEqual(['A2']);
+    expect(parts.map(({ name }) => name)).toEqual(['Low strings', 'Player']);
+    const other = readBack(file, parts[0]?.id);
+    expect(lineSheetOf(other.lesson).bars[0]?.notes.map(({ note }) => formatPitch(note.pitch))).toEqual([
+      'F♯1',
+    ]);
+  });
+
+  it('is refused where it has no bars or no notes, and read up to a fault', () => {
+    expect(refusal(midi(2, 96, []))).toMatch(/format 2/);
+    expect(refusal(midi(1, 0xe728, [on(0, 40), off(96, 40)]))).toMatch(/frames of film/);
+    expect(refusal(midi(1, 96, [on(0, 36, 9), off(96, 36, 9)]))).toMatch(/no part with notes of a pitch/);
+    expect(refusal(Uint8Array.from([0x4d, 0x54, 0x68, 0x64, 0, 0]))).toMatch(/cut off or damaged/);
+    const whole = midi(1, 96, [on(0, 40), off(96, 40), on(0, 41), off(96, 41)]);
+    const { sentences } = readBack(whole.subarray(0, -6));
+    expect(sentences.join('\n')).toContain('The file is damaged; what stands before the fault is read.');
+  });
+});
