@@ -68,3 +68,22 @@ test('a line that was saved as MusicXML is opened as the same line; a broken fil
     .waitFor();
   expectClean();
 });
+
+test('a line that comes as MIDI keeps its notes when chords are typed over it', async () => {
+  const { page, expectClean } = await openApp();
+  await score(page).locator('svg').first().waitFor();
+  const [first = ''] = await line(page);
+  await open(page, 'line.mid', await exported(page, 'MIDI'));
+  await page
+    .getByRole('status', { name: 'Read from a file' })
+    .getByText(/every bar has N\.C\.; they can be typed over the bars/)
+    .waitFor();
+  await button(page, 'Bar 1, N.C.').click();
+  const chords = page.getByRole('textbox', { name: 'Chords of bar 1' });
+  await chords.fill('F');
+  await chords.press('Enter');
+  // The same degrees on the same beats as before it went through the file; where they are played is the hand's choice.
+  const degrees = (bar: string): string => bar.replace(/, [A-G]♭? string (?:open|fret \d+)/g, '');
+  await expect.poll(async () => degrees((await line(page))[0] ?? '')).toBe(degrees(first));
+  expectClean();
+});

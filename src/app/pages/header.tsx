@@ -96,7 +96,7 @@ const NOT_LOADED =
 
 /** Lesson files, and files of music by their endings and media types. */
 const OPENED =
-  '.json,application/json,.musicxml,.xml,.mxl,application/vnd.recordare.musicxml+xml,application/vnd.recordare.musicxml';
+  '.json,application/json,.musicxml,.xml,.mxl,application/vnd.recordare.musicxml+xml,application/vnd.recordare.musicxml,.mid,.midi,audio/midi';
 
 function OpenButton() {
   const { session } = useAtWork();

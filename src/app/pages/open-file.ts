@@ -9,9 +9,9 @@ const UNREADABLE =
 
 type Reader = Awaited<ReturnType<typeof loadReader>>;
 
-/** How files of music begin: XML, a zip, and XML in UTF-16. */
-const MUSIC = ['<', 'PK', '\u00fe\u00ff', '\u00ff\u00fe', '\u0000<'];
-const MUSIC_NAME = /\.(musicxml|xml|mxl)$/i;
+/** How files of music begin: MIDI, plain or wrapped, XML, a zip, and XML in UTF-16. */
+const MUSIC = ['MThd', 'RIFF', '<', 'PK', '\u00fe\u00ff', '\u00ff\u00fe', '\u0000<'];
+const MUSIC_NAME = /\.(musicxml|xml|mxl|midi?)$/i;
 
 /** Whether a file claims to be music of another program, by its first signs or its name. */
 function isMusic(bytes: Uint8Array, name: string): boolean {
