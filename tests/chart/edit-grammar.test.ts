@@ -6,6 +6,7 @@ import {
   type Chart,
   type ChartBar,
   editBar,
+  matchByCaret,
   parseChart,
   playOrder,
   usesOf,
@@ -69,6 +70,33 @@ describe('a bar edited anywhere in any chart', () => {
         expectOneChange(text, chart, kind === 'remove' ? { kind, bar } : { kind, bar, text: words });
       }),
       { seed: 20261127, numRuns: 400 },
+    );
+  }, 60_000);
+});
+
+describe('a chart typed into anywhere', () => {
+  it('has its bars followed in order, each by one of the same chords', () => {
+    const put = fc.constantFrom('', ' ', '|', 'C', 'Am | ', '| F ', ':|', '\n', 'Verse', ';');
+    fc.assert(
+      fc.property(randomCharts, fc.nat(), fc.nat(8), put, (text, where, cut, inserted) => {
+        const at = where % (text.length + 1);
+        const typed = text.slice(0, at) + inserted + text.slice(at + cut);
+        const [before, after] = [text, typed].map((each) => parseChart(each, metre()).chart);
+        if (!before || !after) throw new Error('no chart was read');
+        const matches = matchByCaret(
+          { text, chart: before },
+          { text: typed, chart: after },
+          at + inserted.length,
+        );
+        expect(matches).toHaveLength(after.bars.length);
+        const followed = matches.flatMap((old, now) => (old === null ? [] : [{ old, now }]));
+        expect(followed.map(({ old }) => old)).toEqual(
+          [...new Set(followed.map(({ old }) => old))].sort((one, other) => one - other),
+        );
+        const chords = (chart: Chart, index: number) => chart.bars.slice(index, index + 1).map(barSignature);
+        for (const { old, now } of followed) expect(chords(after, now)).toEqual(chords(before, old));
+      }),
+      { seed: 20261129, numRuns: 300 },
     );
   }, 60_000);
 });

@@ -106,6 +106,25 @@ describe('an edit of the chart', () => {
     expect(line(setMetre(waltz, PIECE, { count: 4, unit: 4 })).bars).toEqual(line(written).bars);
   });
 
+  it('tells by the caret which of several bars of one chord is new or gone', () => {
+    const blues = lessonWith('Blues: ; slow\n| A7 | A7 | A7 | D7 |\n| A7 | A7 |');
+    const { chartText, bars } = line(blues);
+    const fresh = (lesson: Lesson) =>
+      line(lesson).bars.flatMap(({ id }, index) => (bars.some((bar) => bar.id === id) ? [] : [index]));
+    for (const [at, bar] of [
+      [chartText.indexOf('A7'), 0],
+      [chartText.indexOf('A7 | D7'), 2],
+      [chartText.lastIndexOf('A7'), 5],
+    ] as const) {
+      const text = `${chartText.slice(0, at)}A7 | ${chartText.slice(at)}`;
+      const longer = setChartText(blues, PIECE, text, at + 5);
+      expect(fresh(longer)).toEqual([bar]);
+      expect(line(longer).bars.filter((_, index) => index !== bar)).toEqual(bars);
+      const shorter = setChartText(blues, PIECE, chartText.slice(0, at) + chartText.slice(at + 5), at);
+      expect(line(shorter).bars).toEqual(bars.filter((_, index) => index !== bar));
+    }
+  });
+
   it('lets a parked bar be put back behind any bar that is as long, with its chords', () => {
     const parked = setChartText(lessonWith('| F | Dm / / C7 | Bb |'), PIECE, '| F | Bb |(3/4) C |');
     const [away] = line(parked).parked;

@@ -32,7 +32,9 @@ export function ChartField({ piece, sheet }: ChartFieldProps) {
     const now = performance.now();
     if (now - burst.current.at > BURST_MS) burst.current.count += 1;
     burst.current.at = now;
-    session.lessons.change((lesson) => setChartText(lesson, piece.id, stored), {
+    const typed = field.current;
+    const caret = typed?.value === stored ? typed.selectionEnd : null;
+    session.lessons.change((lesson) => setChartText(lesson, piece.id, stored, caret), {
       label: 'change the chart',
       join: `chart ${piece.id} ${burst.current.count}`,
     });

@@ -1,9 +1,11 @@
 import { barTicks, type Metre } from '../../base';
 import {
   barSignature,
+  type Chart,
   type ChartBar,
   type ChartProblem,
   matchBars,
+  matchByCaret,
   parseChart,
   rewritePlace,
   writeKey,
@@ -51,13 +53,13 @@ function inPlace(old: readonly LineBar[], written: readonly ChartBar[]): (LineBa
  * neighbours is plain, a bar of the teacher's own keeps its notes under other chords, and any bar does whose chord
  * cannot be read just now (half typed).
  */
-function followBars(old: readonly LineBar[], written: readonly ChartBar[]): (LineBar | null)[] {
+function followBars(
+  old: readonly LineBar[],
+  written: readonly ChartBar[],
+  matches: readonly (number | null)[],
+): (LineBar | null)[] {
   const alike = inPlace(old, written);
   if (alike !== null) return alike;
-  const matches = matchBars(
-    old.map((bar) => bar.harmony),
-    written.map(barSignature),
-  );
   const result: (LineBar | null)[] = matches.map((index) => (index === null ? null : (old[index] ?? null)));
   let nextFree = 0;
   written.forEach((bar, index) => {
@@ -116,6 +118,26 @@ function underChords(bar: LineBar, written: ChartBar): LineBar {
   return bar.harmony === harmony || isUnknown(written) ? bar : { ...bar, harmony };
 }
 
+/** Which old bar goes on as each new one; by the caret only where bars came or went, since it reads the old chart again. */
+function matchesOf(
+  piece: LinePiece,
+  text: string,
+  chart: Chart,
+  caret: number | null,
+): readonly (number | null)[] {
+  if (caret !== null && chart.bars.length !== piece.bars.length) {
+    const before = parseChart(piece.chartText, piece.metre, piece.key).chart;
+    const asWritten = before.bars.every((bar, index) => barSignature(bar) === piece.bars[index]?.harmony);
+    if (asWritten && before.bars.length === piece.bars.length) {
+      return matchByCaret({ text: piece.chartText, chart: before }, { text, chart }, caret);
+    }
+  }
+  return matchBars(
+    piece.bars.map((bar) => bar.harmony),
+    chart.bars.map(barSignature),
+  );
+}
+
 /** What a change gives the piece besides its line. */
 type ChartChange = Partial<Pick<LinePiece, 'chartText' | 'metre' | 'key'>>;
 
@@ -125,12 +147,15 @@ export function withChart(
   piece: LinePiece,
   change: ChartChange,
   order: readonly (LineBar | null)[] | null = null,
+  caret: number | null = null,
 ): LinePiece {
   const next = { ...piece, ...change };
   const { chart } = parseChart(next.chartText, next.metre, next.key);
   const fresh = freshIds(lesson);
   const copy = (bar: LineBar): LineBar => ({ ...bar, id: fresh('bar'), kept: false });
-  const followed = (order && followOrder(order, chart.bars, copy)) ?? followBars(piece.bars, chart.bars);
+  const followed =
+    (order && followOrder(order, chart.bars, copy)) ??
+    followBars(piece.bars, chart.bars, matchesOf(piece, next.chartText, chart, caret));
   const used = new Set(followed);
   const away = piece.bars.filter((bar) => !used.has(bar));
   const parked = [...piece.parked, ...away.filter((bar) => bar.notes.length > 0)];
@@ -157,11 +182,17 @@ export function withChart(
 
 /**
  * Another chart text. Bars whose chords are still there keep their notes, wherever they moved; notes whose bar
- * went away are parked, and come back by themselves when such a bar returns.
+ * went away are parked, and come back by themselves when such a bar returns. Where the text was typed, `caret` says
+ * behind how many characters of it, so that among bars of the same chord the one that was meant comes or goes.
  */
-export const setChartText = (lesson: Lesson, pieceId: string, chartText: string): Lesson =>
+export const setChartText = (
+  lesson: Lesson,
+  pieceId: string,
+  chartText: string,
+  caret: number | null = null,
+): Lesson =>
   changeLine(lesson, pieceId, (piece) =>
-    chartText === piece.chartText ? piece : withChart(lesson, piece, { chartText }),
+    chartText === piece.chartText ? piece : withChart(lesson, piece, { chartText }, null, caret),
   );
 
 /** Another metre for the whole piece; bars whose notes no longer fit are parked. */
@@ -225,9 +256,13 @@ export const takeSuggestion = (lesson: Lesson, pieceId: string, problem: ChartPr
       ({ line, column, message }) =>
         line === problem.line && column === problem.column && message === problem.message,
     );
-    return problem.suggestion === undefined || !stands
-      ? piece
-      : withChart(lesson, piece, { chartText: rewritePlace(piece.chartText, problem, problem.suggestion) });
+    if (problem.suggestion === undefined || !stands) return piece;
+    const { suggestion } = problem;
+    // Accidentals as the text has them.
+    const typed = /[♭♯]/.test(piece.chartText)
+      ? suggestion
+      : suggestion.replace(/♭/g, 'b').replace(/♯/g, '#');
+    return withChart(lesson, piece, { chartText: rewritePlace(piece.chartText, problem, typed) });
   });
 
 /**
