@@ -1,7 +1,15 @@
+import { strToU8 } from 'fflate';
 import { bench, describe } from 'vitest';
 import { bpm } from '../../src/core/base';
 import { composePiece } from '../../src/core/composing';
-import { packMxl, writeLessonLink, writeMidi, writeMusicXml, writeTextTab } from '../../src/core/exchange';
+import {
+  loadReader,
+  packMxl,
+  writeLessonLink,
+  writeMidi,
+  writeMusicXml,
+  writeTextTab,
+} from '../../src/core/exchange';
 import {
   deriveSheet,
   type Lesson,
@@ -14,6 +22,7 @@ import { buildPerformance, PARTS } from '../../src/core/performance';
 import { codeOf } from '../../src/handout/code/lesson-code';
 
 const PIECE = 'piece-1';
+const { readFile } = await loadReader();
 
 /** A composed line over so many bars, a multiple of eight. */
 function lessonOf(bars: number): Lesson {
@@ -54,5 +63,20 @@ for (const bars of [32, 512]) {
     bench('QR code of the link, or the sentence that it does not fit', () => {
       codeOf(lesson, 'https://example.org/');
     });
+  });
+
+  const plain = strToU8(xml);
+  const packed = packMxl(xml);
+  const midi = writeMidi({ performance, sheet, title: lesson.title, parts: new Set(PARTS) });
+  describe(`reading of ${bars} bars`, () => {
+    for (const [name, file] of [
+      ['MusicXML', plain],
+      ['MusicXML, compressed', packed],
+      ['MIDI', midi],
+    ] as const) {
+      bench(name, () => {
+        readFile(file, 'Bench');
+      });
+    }
   });
 }

@@ -190,6 +190,15 @@ describe('what stands in a MIDI file', () => {
     ]);
   });
 
+  it('is called like its file where no track says otherwise, and what has no place is said', () => {
+    const bent: Event = [10, 0xe0, 0, 100];
+    const file = midi(1, 96, [], [text(0, 3, 'Player'), on(0, 40), bent, off(86, 40), on(0, 41), off(0, 41)]);
+    const { lesson, sentences } = readBack(file);
+    expect([lesson.title, lineSheetOf(lesson).name]).toEqual(['File', 'Player']);
+    expect(sentences).toContain('Bends of the pitch are left out (bar 1).');
+    expect(sentences).toContain('A note without any length is left out (bar 1).');
+  });
+
   it('is refused where it has no bars or no notes, and read up to a fault', () => {
     expect(refusal(midi(2, 96, []))).toMatch(/format 2/);
     expect(refusal(midi(1, 0xe728, [on(0, 40), off(96, 40)]))).toMatch(/frames of film/);

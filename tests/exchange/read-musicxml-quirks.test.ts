@@ -3,7 +3,7 @@ import { strToU8, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { harmonyText, playOrder } from '../../src/core/chart';
 import type { LineSheet } from '../../src/core/lesson';
-import { formatPitch } from '../../src/core/theory';
+import { describeKey, formatPitch } from '../../src/core/theory';
 import { lineSheetOf, readBack, refusal } from './read-back';
 
 const BASS =
@@ -257,6 +257,16 @@ describe('the form of a piece', () => {
     expect(sheet.bars.map(({ written }) => [written.number, written.pickup, written.metre.count])).toEqual([
       [0, true, 1],
       [1, false, 4],
+    ]);
+  });
+
+  it('changes key and metre in the next bar where the signatures stand at the end of one', () => {
+    const warned = `${bar}<attributes><key><fifths>2</fifths><mode>major</mode></key><time><beats>3</beats><beat-type>4</beat-type></time></attributes>`;
+    const { sheet } = read(score(warned, note('C3', 6)));
+    expect(sheet.bars.map(({ written }) => written.metre.count)).toEqual([4, 3]);
+    expect(sheet.bars.map(({ written }) => written.key && describeKey(written.key))).toEqual([
+      null,
+      'D major',
     ]);
   });
 

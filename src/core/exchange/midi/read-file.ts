@@ -4,6 +4,8 @@ import { failure, type Result, success, TICKS_PER_QUARTER } from '../../base';
 /** Something that happens in a track, in ticks of the lesson (960 a quarter note), not rounded. */
 export type MidiEvent = { readonly at: number } & (
   | { readonly kind: 'on' | 'off'; readonly channel: number; readonly key: number }
+  /** The pitch leaves its key. */
+  | { readonly kind: 'bend'; readonly channel: number }
   /** From 0, as the byte has it. */
   | { readonly kind: 'program'; readonly channel: number; readonly program: number }
   /** Quarter notes a minute. */
@@ -114,6 +116,8 @@ function metaEvent(at: number, type: number, content: Uint8Array): MidiEvent | n
 }
 
 const END_OF_TRACK = 0x2f;
+/** The middle of a pitch wheel's fourteen bits. */
+const UNBENT = 8192;
 
 /** What stands next in a track: something that is needed or not, its end, or what is no event. */
 type Step = MidiEvent | 'not needed' | 'end' | 'no event';
@@ -190,6 +194,8 @@ function channelEvent(at: number, status: number, one: number, other: number): M
       return { at, kind: 'off', channel, key: one };
     case 12:
       return { at, kind: 'program', channel, program: one };
+    case 14:
+      return one + other * 128 === UNBENT ? null : { at, kind: 'bend', channel };
     default:
       return null;
   }

@@ -35,6 +35,11 @@ function tempoOf(events: readonly MidiEvent[], bars: readonly GridBar[], remarks
   return first;
 }
 
+const EXTRAS: Readonly<Record<MidiVoice['extras'][number]['what'], string>> = {
+  bend: 'Bends of the pitch are left out',
+  'note without length': 'A note without any length is left out',
+};
+
 /** One note at a time: of several that begin together the lowest, an earlier one cut off where the next begins. */
 function oneByOne(
   notes: readonly PlayedNote[],
@@ -200,6 +205,9 @@ function foundScore({ voice, events, bars, title }: Found, remarks: Remarks): Fo
   const ratio = swingOf(voice.notes, bars);
   if (ratio >= LEAST_SWING) {
     remarks.say('The off-beats come late: they are written as plain eighths and swung by the feel.');
+  }
+  for (const { at, what } of voice.extras) {
+    remarks.inBar(EXTRAS[what], barAt(bars, at));
   }
   const line = oneByOne(quantise(voice.notes, bars, ratio), bars, remarks);
   const lists = byBars(line, bars);

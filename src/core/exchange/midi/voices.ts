@@ -16,6 +16,8 @@ export interface MidiVoice {
   /** From 0; null without one. */
   readonly program: number | null;
   readonly notes: readonly PlayedNote[];
+  /** Where something of it has no place in a lesson, in ticks, and what that is. */
+  readonly extras: readonly { readonly at: number; readonly what: 'bend' | 'note without length' }[];
 }
 
 const PERCUSSION = 9;
@@ -51,6 +53,8 @@ function notesOf(events: readonly MidiEvent[]): ReadonlyMap<number, readonly Pla
   return channels;
 }
 
+const isEmpty = ({ start, end }: PlayedNote): boolean => end <= start;
+
 function voicesOfTrack(events: readonly MidiEvent[], track: number): readonly MidiVoice[] {
   const programs = new Map<number, number>();
   let name = '';
@@ -64,14 +68,25 @@ function voicesOfTrack(events: readonly MidiEvent[], track: number): readonly Mi
     const program = programs.get(channel) ?? null;
     // Channels of one sound in one track are one player whose notes overlap.
     const id = program === null ? `${track} channel ${channel}` : `${track} ${program}`;
-    const known = voices.get(id)?.notes ?? [];
-    voices.set(id, { id, name, program, notes: [...known, ...notes] });
+    const known = voices.get(id);
+    const bends = events.filter((event) => event.kind === 'bend' && event.channel === channel);
+    const extras = [
+      ...bends.map(({ at }) => ({ at, what: 'bend' as const })),
+      ...notes.filter(isEmpty).map(({ start }) => ({ at: start, what: 'note without length' as const })),
+    ];
+    voices.set(id, {
+      id,
+      name,
+      program,
+      notes: [...(known?.notes ?? []), ...notes],
+      extras: [...(known?.extras ?? []), ...extras],
+    });
   }
   return [...voices.values()]
     .map((voice) => ({
       ...voice,
       notes: voice.notes
-        .filter(({ start, end }) => end > start)
+        .filter((note) => !isEmpty(note))
         .sort((one, other) => one.start - other.start || one.key - other.key),
     }))
     .filter(({ notes }) => notes.length > 0);

@@ -1,6 +1,7 @@
 import { TICKS_PER_QUARTER } from '../../base';
 import type { Interval } from '../../theory';
 import type { FoundMetre } from '../reading/found';
+import { metreTicks } from '../reading/metres';
 import { timesPlayed } from '../reading/passages';
 import type { RawExtra, RawHarmony, RawKey, RawMeasure, RawNote, RawStaff, RawTempo } from './raw';
 import { readKey, readMetre, readTranspose, readTuning } from './read-attributes';
@@ -13,6 +14,8 @@ const COMMON: FoundMetre = { count: 4, unit: 4 };
 /** No bar is longer, in ticks; a duration beyond it is a fault of the file. */
 const LONGEST = TICKS_PER_QUARTER * 256;
 const MOST_ENDINGS = 20;
+/** Signs of a measure that stand for notes. */
+const REPEAT_SIGNS = ['measure-repeat', 'beat-repeat', 'slash'] as const;
 
 /** What a measure is filled with while it is read. */
 interface Filling {
@@ -29,6 +32,9 @@ interface Filling {
   backward: number | null;
   endsEnding: boolean;
   length: number;
+  /** What the measure keeps while a change at its end is for the next one. */
+  metre: FoundMetre | null;
+  key: RawKey | null;
 }
 
 /** Reads the measures of one part in order; what holds until it is changed is kept between them. */
@@ -58,6 +64,8 @@ export class PartReader {
       backward: null,
       endsEnding: false,
       length: 0,
+      metre: null,
+      key: null,
     };
     this.cursor = 0;
     this.lastStart = 0;
@@ -69,8 +77,8 @@ export class PartReader {
       ...read,
       remarks: [...remarks],
       implicit: measure.attributes.implicit === 'yes' || measure.attributes.number === '0',
-      metre: this.metre,
-      key: this.key,
+      metre: filling.metre ?? this.metre,
+      key: filling.key ?? this.key,
       ending,
     };
   }
@@ -162,15 +170,28 @@ export class PartReader {
       else if (staff === null) this.wholePart = interval;
       else this.intervals.set(staff, interval);
     }
+    if (
+      childrenOf(node, 'measure-style').some((style) => REPEAT_SIGNS.some((sign) => childOf(style, sign)))
+    ) {
+      filling.remarks.add(
+        'A sign that repeats beats or bars is left out, and only notes that stand there are read',
+      );
+    }
     this.readTime(childOf(node, 'time'), filling);
     this.readKeySignature(childOf(node, 'key'), filling);
     this.readStaves(node);
+  }
+
+  /** A signature behind the last note warns of the next bar, in which it holds. */
+  private atEnd(): boolean {
+    return this.cursor > 0 && this.cursor >= metreTicks(this.metre) - 1;
   }
 
   private readTime(time: XmlNode | undefined, filling: Filling): void {
     if (time === undefined) return;
     const metre = readMetre(time);
     if (metre === null) filling.remarks.add('A time signature without plain beats is left out');
+    else if (this.atEnd()) filling.metre ??= this.metre;
     else if (this.cursor > 0)
       filling.remarks.add('A metre that changes within the bar holds for the whole bar');
     this.metre = metre ?? this.metre;
@@ -180,6 +201,7 @@ export class PartReader {
     if (key === undefined) return;
     const read = readKey(key, this.intervalOf(1));
     if (read === null) filling.remarks.add('A key signature that is not one of the usual ones is left out');
+    else if (this.atEnd()) filling.key ??= this.key;
     else if (this.cursor > 0 && this.key !== null) {
       filling.remarks.add('A key that changes within the bar holds for the whole bar');
     }

@@ -214,7 +214,7 @@ export function lessonOf(score: FoundScore, fallbackTitle: string, remarks: Rema
   sayWhatIsOffTheNeck(bars, instrument, remarks);
   const tempo = tempoOf(found, chart, plan.factor, remarks);
   const feel = feelFor(chart, tempo, found.swing);
-  const title = cut(found.title ?? found.name ?? fallbackTitle, LONGEST_TITLE);
+  const title = cut(found.title ?? fallbackTitle, LONGEST_TITLE);
   const lesson = newLesson('read', title === '' ? 'New lesson' : title);
   const piece = newLinePiece('piece-1', cut(found.name ?? 'Line', LONGEST_TITLE) || 'Line');
   const key = found.bars.find((bar) => bar.key !== null)?.key ?? null;
