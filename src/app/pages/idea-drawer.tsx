@@ -52,6 +52,9 @@ const ask = (
   ...ideaOfferFor(piece, instrument, bar, noteNames),
 });
 
+/** While the chart is typed into, ideas are looked for when the typing has rested for this long, in milliseconds. */
+const TYPING_REST = 400;
+
 /**
  * The ideas stay as they are, in their order, while one after the other is tried in the line. They are looked for
  * after the drawer has opened, so that the click is answered at once; null until then.
@@ -67,11 +70,13 @@ function useIdeas(piece: LinePiece, instrument: InstrumentSettings, bar: number)
     sameQuestion(asked.piece, piece, bar)
       ? asked
       : null;
+  const isTyped = asked !== null && asked.bar === bar && asked.piece.chartText !== piece.chartText;
+  const rest = isTyped ? TYPING_REST : 0;
   useEffect(() => {
     if (answer !== null) return;
-    const timer = window.setTimeout(() => setAsked(ask(piece, instrument, noteNames, bar)));
+    const timer = window.setTimeout(() => setAsked(ask(piece, instrument, noteNames, bar)), rest);
     return () => window.clearTimeout(timer);
-  }, [answer, piece, instrument, noteNames, bar]);
+  }, [answer, piece, instrument, noteNames, bar, rest]);
   return answer;
 }
 

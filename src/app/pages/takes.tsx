@@ -1,10 +1,9 @@
-import { useCallback, useState } from 'react';
+import { useCallback, useRef, useState } from 'react';
 import { recallTake } from '../../core/composing';
 import { forgetTake, type LinePiece } from '../../core/lesson';
 import type { ComparedTake } from '../composer';
 import { useAnswer } from './answer';
 import { useAtWork } from './session';
-import { runWork } from './work';
 
 interface TakesProps {
   /** As it is this moment. */
@@ -29,12 +28,14 @@ export function Takes({ piece }: TakesProps) {
 /** The best first, each with what sets it apart, to be recalled in a click. */
 function TakeList({ piece }: TakesProps) {
   const { session } = useAtWork();
-  const [busy, setBusy] = useState(false);
+  const button = useRef<HTMLButtonElement>(null);
+  const [making, setMaking] = useState<AbortController | null>(null);
   const composeSeveral = async () => {
-    if (busy) return;
-    setBusy(true);
-    await runWork('Composing takes to compare', session.severalTakes);
-    setBusy(false);
+    if (making !== null) return;
+    const begun = new AbortController();
+    setMaking(begun);
+    await session.severalTakes(begun.signal);
+    setMaking(null);
   };
   const ask = useCallback(
     ({ id }: LinePiece) => session.composer.rankTakes(session.lessons.getState().lesson, id),
@@ -42,6 +43,11 @@ function TakeList({ piece }: TakesProps) {
   );
   const compared = useAnswer(piece, ask, REST);
   const ranked = (compared?.answer ?? []).filter(({ takeId }) => piece.takes.some(({ id }) => id === takeId));
+  const callOff = () => {
+    making?.abort();
+    // The button that was pressed goes away.
+    button.current?.focus();
+  };
   return (
     <>
       {ranked.length > 0 && (
@@ -51,9 +57,25 @@ function TakeList({ piece }: TakesProps) {
           ))}
         </ul>
       )}
-      <button type="button" className="word" aria-busy={busy} onClick={() => void composeSeveral()}>
-        Compose several to compare
-      </button>
+      <p>
+        <button
+          type="button"
+          className="word"
+          ref={button}
+          aria-busy={making !== null}
+          onClick={() => void composeSeveral()}
+        >
+          Compose several to compare
+        </button>{' '}
+        <span role="status" aria-label="Takes in the making">
+          {making !== null && 'In the making …'}
+        </span>{' '}
+        {making !== null && (
+          <button type="button" className="word" onClick={callOff}>
+            Call it off
+          </button>
+        )}
+      </p>
     </>
   );
 }
