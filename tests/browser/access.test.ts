@@ -1,7 +1,7 @@
 import axe from 'axe-core';
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { openApp } from '../support/browser';
+import { lineComposed, openApp } from '../support/browser';
 
 /** Conformance levels of WCAG 2.2 A and AA as axe-core tags them, and its good practice. */
 const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
@@ -117,6 +117,7 @@ describe('by keyboard alone', () => {
     await page.keyboard.type('| C | Am | F | G7 | C | Am | Dm G7 | C |');
     await tabTo(page, button(page, 'Compose line'));
     await page.keyboard.press('Enter');
+    await lineComposed(page);
     await button(page, 'Bar 7, Dm G7').waitFor();
 
     await tabTo(page, button(page, 'Bar 1, C'));

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { type OpenPage, openApp } from '../support/browser';
+import { lineComposed, type OpenPage, openApp } from '../support/browser';
 
 const WIDTHS = [
   { width: 1440, height: 900 },
@@ -62,6 +62,7 @@ describe.each(WIDTHS)('the writing page at $width pixels', ({ width, height }) =
     await page.getByRole('spinbutton', { name: 'Tempo', exact: true }).fill('132');
     await button(page, 'Compose line').click();
     await withoutPad(page);
+    await lineComposed(page);
     await page
       .getByText(/G minor: two flats \(B♭, E♭\)/)
       .first()
@@ -94,6 +95,7 @@ describe.each(WIDTHS)('the writing page at $width pixels', ({ width, height }) =
     await withPad(page);
     await button(page, 'Another take').click();
     await withoutPad(page);
+    await lineComposed(page);
     await expect.poll(() => notesOf(page, 'Bar 2, Cm')).toEqual(taken);
 
     const status = page.getByRole('status', { name: 'Playback' });
@@ -130,6 +132,7 @@ describe('the document', () => {
     await page.getByRole('textbox', { name: 'Chord chart' }).fill('| Am | Dm | E7 | Am |');
     await page.getByRole('textbox', { name: 'Lesson title' }).fill('Thursday, first lesson');
     await button(page, 'Compose line').click();
+    await lineComposed(page);
     await page.getByRole('switch', { name: 'Loop' }).click();
     await saved(page);
     const description = await button(page, 'Bar 2, Dm').getAttribute('aria-description');

@@ -13,7 +13,7 @@ import {
   setPlaying,
 } from '../../src/core/lesson';
 import { formatName } from '../../src/core/theory';
-import { openApp } from '../support/browser';
+import { lineComposed, openApp } from '../support/browser';
 
 const WIDTHS = [
   { width: 1440, height: 900 },
@@ -86,6 +86,7 @@ describe.each(WIDTHS)('the hand at $width pixels', ({ width, height }) => {
     await expect.poll(() => described(page)).toBe(taken);
 
     await withPad(page, () => button(page, 'Another take').click());
+    await lineComposed(page);
     await expect.poll(() => described(page)).toBe(taken);
 
     await page.getByRole('combobox', { name: 'Elsewhere on the neck' }).selectOption('The whole line');

@@ -1,7 +1,7 @@
 import { createServer, type Server } from 'node:http';
 import type { Page } from 'playwright-core';
 import { describe, expect, inject, onTestFinished, test } from 'vitest';
-import { type OpenPage, openApp } from '../support/browser';
+import { lineComposed, type OpenPage, openApp } from '../support/browser';
 
 const PATIENT = { timeout: 30_000 };
 
@@ -83,6 +83,7 @@ describe('after the first visit', () => {
     await page.reload();
     await page.getByRole('textbox', { name: 'Chord chart' }).fill('| Dm | Gm | A7 | Dm |');
     await button(page, 'Compose line').click();
+    await lineComposed(page);
     await button(page, 'Bar 3, A7').waitFor();
     await button(page, 'Play').click();
     await expect
@@ -196,6 +197,7 @@ describe('a new version', () => {
     });
     await expect.poll(() => page.evaluate(() => Reflect.get(window, 'refused')), PATIENT).toBe(1);
     await button(page, 'Another take').click();
+    await lineComposed(page);
     await page.getByText('saved').first().waitFor();
     expectClean();
   });
@@ -213,6 +215,7 @@ describe('a new version', () => {
     await expect.poll(() => cacheCount(page), PATIENT).toBe(0);
     expect(await page.evaluate(() => navigator.serviceWorker.controller)).toBeNull();
     await button(page, 'Another take').click();
+    await lineComposed(page);
     await page.getByText('saved').first().waitFor();
     // The test's own listener hears of the missing file; the page itself says nothing.
     expect(complaints.filter((complaint) => !complaint.startsWith('answered 404'))).toEqual([]);

@@ -52,6 +52,10 @@ export const openApp = (options: OpenOptions = {}): Promise<OpenPage> =>
 export const openBench = (options: OpenOptions = {}): Promise<OpenPage> =>
   open(inject('site').bench, options);
 
+/** Waits until no line is being composed, and the sheet shows the one that was. */
+export const lineComposed = (page: Page): Promise<void> =>
+  page.locator('figure[aria-busy="true"]').waitFor({ state: 'detached' });
+
 async function open(address: string, options: OpenOptions): Promise<OpenPage> {
   shared ??= launchBrowser();
   const browser = await shared;

@@ -37,6 +37,9 @@ export function LinePieceView({
 }: LinePieceViewProps) {
   const { session } = useAtWork();
   const chosen = useChosenBar(piece);
+  const composing = useEditor((state) => state.composing === piece.id);
+  // The new line is shown a moment after it was composed.
+  const shown = !useDeferredValue(composing);
   const bars = useMemo(
     () =>
       sheet.bars.map((bar): BarButton => {
@@ -89,6 +92,7 @@ export function LinePieceView({
           name={atHand ? 'Score' : `${piece.name} on staff and tab`}
           description={describeScore(sheet)}
           rows={rows}
+          busy={composing || !shown}
           bars={{
             buttons: bars,
             chosen,

@@ -26,6 +26,8 @@ interface ScoreFigureProps {
   readonly bars: Bars | null;
   /** Drawn to be read from a step away; printed by the browser, it is as wide as the paper. */
   readonly large?: boolean;
+  /** Its line is being composed. */
+  readonly busy?: boolean;
 }
 
 /** What a system is expected to take, so that the page does not jump when the drawing comes. */
@@ -47,7 +49,15 @@ const sizesFor = (width: number, large: boolean) => {
 const PRINTED_WIDTH = 680;
 
 /** The score of one piece: drawn system by system, with a button over every bar and a playhead. */
-export function ScoreFigure({ sheet, name, description, rows, bars, large = false }: ScoreFigureProps) {
+export function ScoreFigure({
+  sheet,
+  name,
+  description,
+  rows,
+  bars,
+  large = false,
+  busy = false,
+}: ScoreFigureProps) {
   const figure = useRef<HTMLElement>(null);
   const shownWidth = useWidth(figure);
   const printed = usePrinting() && large;
@@ -79,6 +89,7 @@ export function ScoreFigure({ sheet, name, description, rows, bars, large = fals
       ref={figure}
       className="score"
       aria-label={name}
+      aria-busy={busy}
       aria-describedby={`${id}-text`}
       style={layout === null ? { minHeight: expected } : undefined}
     >

@@ -6,6 +6,8 @@ export interface EditorState {
   readonly pieceId: string;
   /** Index of the chosen written bar whose ideas are shown, or null. */
   readonly bar: number | null;
+  /** The piece whose line is being composed, or null. */
+  readonly composing: string | null;
   /** What the composer had to say about the last line it made. */
   readonly remarks: readonly string[];
   /** Ids of the bars that the last change of the lesson parked. */
@@ -38,6 +40,7 @@ export function createEditorStore(pieceId: string) {
   return createStore<EditorState>(() => ({
     pieceId,
     bar: null,
+    composing: null,
     remarks: [],
     justParked: [],
     notice: null,

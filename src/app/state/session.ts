@@ -112,11 +112,7 @@ export async function startSession(
    * Composes beside the page. A lesson that is changed meanwhile is composed anew as it is then; when another lesson
    * was opened or `stop` called it off, nothing happens.
    */
-  const compose = async (
-    deed: Deed,
-    stop: AbortSignal | null = null,
-    pieceId = editor.getState().pieceId,
-  ): Promise<void> => {
+  const composeAnew = async (deed: Deed, pieceId: string, stop: AbortSignal | null): Promise<void> => {
     const asked = lessons.getState().lesson;
     const given = new AbortController();
     const giveUp = () => given.abort();
@@ -128,7 +124,7 @@ export async function startSession(
     const { lesson } = lessons.getState();
     if (stop?.aborted === true || lesson.id !== asked.id) return;
     if (lesson !== asked) {
-      await compose(deed, stop, pieceId);
+      await composeAnew(deed, pieceId, stop);
       return;
     }
     if (!answer.ok) {
@@ -138,6 +134,16 @@ export async function startSession(
     const { lesson: composed, remarks } = answer.value;
     lessons.change(() => shareParts(asked, composed), { label: deed });
     editor.setState({ remarks });
+  };
+
+  let composing = 0;
+  const compose = async (deed: Deed, stop: AbortSignal | null = null): Promise<void> => {
+    const { pieceId } = editor.getState();
+    composing += 1;
+    editor.setState({ composing: pieceId });
+    await composeAnew(deed, pieceId, stop);
+    composing -= 1;
+    if (composing === 0) editor.setState({ composing: null });
   };
 
   return {
