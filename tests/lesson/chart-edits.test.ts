@@ -125,6 +125,17 @@ describe('an edit of the chart', () => {
     }
   });
 
+  it('keeps every bar behind one that is typed before them, key by key', () => {
+    const blues = lessonWith('| A7 | A7 | A7 | D7 |');
+    let lesson = blues;
+    [...'A7 | '].forEach((_, index) => {
+      const text = `| ${'A7 | '.slice(0, index + 1)}A7 | A7 | A7 | D7 |`;
+      lesson = setChartText(lesson, PIECE, text, 3 + index);
+    });
+    expect(line(lesson).chartText).toBe('| A7 | A7 | A7 | A7 | D7 |');
+    expect(line(lesson).bars.slice(1)).toEqual(line(blues).bars);
+  });
+
   it('lets a parked bar be put back behind any bar that is as long, with its chords', () => {
     const parked = setChartText(lessonWith('| F | Dm / / C7 | Bb |'), PIECE, '| F | Bb |(3/4) C |');
     const [away] = line(parked).parked;

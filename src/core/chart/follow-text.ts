@@ -31,18 +31,17 @@ export function matchByCaret(before: Written, after: Written, caret: number): re
     return true;
   };
   let first = 0;
-  while ((to[first]?.end ?? Number.POSITIVE_INFINITY) < head && fix(from[first], to[first])) first += 1;
-  let last = 0;
-  const room = Math.min(from.length, to.length) - first;
-  while (
-    last < room &&
-    (to.at(-1 - last)?.start ?? -1) >= caret &&
-    fix(from.at(-1 - last), to.at(-1 - last))
-  ) {
-    last += 1;
+  while (endOf(from[first]) <= head && endOf(to[first]) <= head && fix(from[first], to[first])) first += 1;
+  // A bar that is typed before another is one with it until its bar line comes: then the other is the old one.
+  const tail = before.text.length - rest.length;
+  for (let last = 1; last <= Math.min(from.length, to.length) - first; last += 1) {
+    const [one, other] = [from.at(-last), to.at(-last)];
+    if (endOf(one) <= tail || (other?.start ?? 0) < caret || !fix(one, other)) break;
   }
   return filled(matches, old, now);
 }
+
+const endOf = (span: Span | undefined): number => span?.end ?? Number.POSITIVE_INFINITY;
 
 /** A written bar and where it stands in the text, in characters from its beginning. */
 interface Span {
