@@ -1,4 +1,5 @@
 import { loadReader } from '../../core/exchange';
+import type { Lesson } from '../../core/lesson';
 import type { Session } from '../state';
 
 /** Many times the size of a lesson with a logo and many pieces, or of a score, in bytes. */
@@ -38,13 +39,14 @@ export async function openFile(session: Session, file: File): Promise<void> {
 }
 
 async function openMusic(session: Session, reader: Reader, bytes: Uint8Array, title: string): Promise<void> {
-  const read = reader.readFile(bytes, title);
-  if (!read.ok) {
-    session.editor.setState({ notice: read.problem.message });
+  const first = reader.readFile(bytes, title);
+  if (!first.ok) {
+    session.editor.setState({ notice: first.problem.message });
     return;
   }
-  if (!(await session.openCopy(read.value.lesson))) return;
-  const tell = ({ sentences, parts, part }: typeof read.value): void =>
+  /** What was read of the file, by the pieces that were made of it: undo may bring another part back. */
+  const known = new Map<Lesson['pieces'], typeof first.value>();
+  const tell = ({ sentences, parts, part }: typeof first.value): void =>
     session.editor.setState({ reading: { sentences, parts, part, choosePart } });
   const choosePart = (id: string): void => {
     const other = reader.readFile(bytes, title, id);
@@ -52,10 +54,18 @@ async function openMusic(session: Session, reader: Reader, bytes: Uint8Array, ti
       session.editor.setState({ notice: other.problem.message });
       return;
     }
+    known.set(other.value.lesson.pieces, other.value);
     session.lessons.change((lesson) => ({ ...other.value.lesson, id: lesson.id }), {
       label: 'read another part',
     });
-    tell(other.value);
   };
-  tell(read.value);
+  if (!(await session.openCopy(first.value.lesson))) return;
+  known.set(first.value.lesson.pieces, first.value);
+  tell(first.value);
+  const stop = session.lessons.subscribe(({ lesson }) => {
+    const { reading } = session.editor.getState();
+    const read = known.get(lesson.pieces);
+    if (reading?.choosePart !== choosePart) stop();
+    else if (read !== undefined && read.part !== reading.part) tell(read);
+  });
 }

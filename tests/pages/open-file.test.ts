@@ -1,0 +1,79 @@
+import { expect, test } from 'vitest';
+import { openFile } from '../../src/app/pages/open-file';
+import { startSession } from '../../src/app/state';
+import { failure, success } from '../../src/core/base';
+import { type Lesson, printLesson, sampleLesson } from '../../src/core/lesson';
+
+const noAnswer = async () => failure('failed' as const);
+const NO_COMPOSER: Parameters<typeof startSession>[1] = {
+  compose: noAnswer,
+  check: noAnswer,
+  repair: noAnswer,
+  explain: noAnswer,
+  rankTakes: noAnswer,
+};
+
+/** A session on a device that keeps every lesson. */
+async function start() {
+  const saved = new Map<string, Lesson>();
+  const session = await startSession(
+    {
+      list: async () => success([]),
+      load: async () => success(sampleLesson(0, 'sample')),
+      save: async (lesson) => {
+        saved.set(lesson.id, lesson);
+        return success(null);
+      },
+      remove: async () => success(null),
+      lastOpened: async () => success(null),
+      rememberOpened: async () => success(null),
+    },
+    NO_COMPOSER,
+    () => () => {},
+  );
+  const lesson = () => session.lessons.getState().lesson;
+  const firstNote = () => {
+    const [piece] = lesson().pieces;
+    return piece?.kind === 'line' ? piece.bars[0]?.notes[0]?.pitch.letter : null;
+  };
+  return { session, saved, lesson, firstNote, editor: () => session.editor.getState() };
+}
+
+const part = (id: string, step: string, octave: number): string =>
+  `<part id="${id}"><measure number="1"><attributes><divisions>1</divisions><clef><sign>F</sign></clef></attributes><note><pitch><step>${step}</step><octave>${octave}</octave></pitch><duration>4</duration></note></measure></part>`;
+const duet = `<score-partwise><part-list><score-part id="P1"><part-name>Cello</part-name></score-part><score-part id="P2"><part-name>Bass</part-name></score-part></part-list>${part('P1', 'A', 2)}${part('P2', 'E', 1)}</score-partwise>`;
+
+test('another part of a file can be chosen, and undo brings the one before back with what was said of it', async () => {
+  const { session, saved, lesson, firstNote, editor } = await start();
+  const before = lesson().id;
+  await openFile(session, new File([duet], 'Duet.musicxml'));
+  expect(lesson().title).toBe('Duet');
+  expect(lesson().id).not.toBe(before);
+  expect(firstNote()).toBe('E');
+  expect(editor().reading?.parts.map(({ name }) => name)).toEqual(['Cello', 'Bass']);
+  const id = lesson().id;
+  editor().reading?.choosePart('P1 1');
+  expect([firstNote(), editor().reading?.part, lesson().id]).toEqual(['A', 'P1 1', id]);
+  session.lessons.undo();
+  expect([firstNote(), editor().reading?.part]).toEqual(['E', 'P2 1']);
+  await session.saveNow();
+  expect(saved.get(id)?.title).toBe('Duet');
+  await session.startNewLesson();
+  expect(editor().reading).toBeNull();
+  session.end();
+});
+
+test('a lesson file is opened as before, and a file that is neither changes nothing', async () => {
+  const { session, lesson, editor } = await start();
+  const before = lesson();
+  await openFile(session, new File(['<html/>'], 'page.html'));
+  expect(editor().notice).toMatch(/not a MusicXML score/);
+  await openFile(session, new File(['plain words'], 'words.txt'));
+  expect(editor().notice).toMatch(/not a lesson/);
+  await openFile(session, new File(['plain words'], 'line.mid'));
+  expect(editor().notice).toMatch(/neither MusicXML nor MIDI/);
+  expect(lesson()).toBe(before);
+  await openFile(session, new File([`\u{FEFF}${printLesson(sampleLesson(1, 'other'))}`], 'lesson.json'));
+  expect(lesson().title).toBe(sampleLesson(1, 'other').title);
+  session.end();
+});
