@@ -57,6 +57,24 @@ describe('line breaks', () => {
     expect(layout.systems.map((system) => texts(system, 'section'))).toEqual([['Intro'], ['Verse']]);
   });
 
+  it('sets a pickup before the four bars that it leads into, also where a section begins behind it', () => {
+    const pickup = (chart: string) => {
+      const sheet = sheetOf({
+        key: 'F',
+        chart,
+        notes: `F1/1 | ${Array(8).fill('F1/1 A1/1 r/1 C2/1').join(' | ')}`,
+      });
+      return engrave(sheet, OPTIONS).systems;
+    };
+    const own = pickup('(1) C7\nVerse:\n| F | Bb | C | F |\n| F | Bb | C | F |');
+    expect(own.map(({ bars }) => bars.length)).toEqual([5, 4]);
+    expect(own.map((system) => texts(system, 'section'))).toEqual([['Verse'], []]);
+    const name = found(own[0]?.ink.find((ink) => ink.kind === 'text' && ink.role === 'section'));
+    expect(name.kind === 'text' && name.x).toBeGreaterThan(found(own[0]?.bars[1]).x);
+    const within = pickup('Verse:\n(1) C7 | F | Bb | C | F |\n| F | Bb | C | F |');
+    expect(within.map(({ bars }) => bars.length)).toEqual([5, 4]);
+  });
+
   it('finds a system again that has only moved, with its bars and its number where they are now', () => {
     const engraved = (bars: number, measureNumbers: boolean) => {
       const sheet = sheetOf({

@@ -87,6 +87,10 @@ export function marksAbove(
     settle(groupAbove([text], ink, SMALL_GAP));
   }
   settle(rowAbove(endingMarks(bars, style), ink, ENDING_GAP, -ENDING_ABOVE));
+  for (const { bar, x } of bars.slice(1)) {
+    const name = bar.content.section;
+    if (name) settle(groupAbove(boxedText(name, x, right, style), ink, SMALL_GAP, HEADING_SIDE));
+  }
   const section = first?.bar.content.section;
   const box = section ? boxedText(section, STAFF_LEFT, right, style) : [];
   const boxRight = boxOf(box)?.right ?? STAFF_LEFT;

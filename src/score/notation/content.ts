@@ -35,6 +35,7 @@ function blankContent(sheet: BlankSheet): Content {
       chords: [],
       counts: [],
       startsSection: false,
+      pickup: false,
       section: null,
       repeatStart: false,
       end: index === sheet.bars - 1 ? 'final' : 'single',
@@ -67,8 +68,7 @@ function lineContent(sheet: LineSheet, numerals: boolean): Content {
   const bars = written.map(({ bar, notes }, index): ContentBar => {
     const before = written[index - 1]?.bar;
     const after = written[index + 1]?.bar;
-    const startsSection = before !== undefined && before.section !== bar.section;
-    const firstOfSection = before === undefined || startsSection;
+    const firstOfSection = before?.section !== bar.section;
     const metre = shownMetre(bar, sheet.chart);
     const facts: BarFacts = {
       length: barTicks(bar.metre),
@@ -78,10 +78,11 @@ function lineContent(sheet: LineSheet, numerals: boolean): Content {
       changesSignature: signatureChange(keys[index - 1], keys[index]),
       blank: false,
       chords: chords[index] ?? [],
-      startsSection,
+      startsSection: before !== undefined && parts(before, bar, sheet.chart),
+      pickup: bar.pickup,
       section: firstOfSection ? (sheet.chart.sections[bar.section]?.name ?? null) : null,
       repeatStart: bar.repeatStart,
-      end: barEnd(bar, after, signatureChange(keys[index], keys[index + 1]) !== null),
+      end: barEnd(bar, after, sheet.chart, signatureChange(keys[index], keys[index + 1]) !== null),
       times: timesText(bar),
       ending: endingMark(before, bar, after),
     };
@@ -164,10 +165,14 @@ function endingMark(
   return { text, stops };
 }
 
-function barEnd(bar: ChartBar, after: ChartBar | undefined, changesKey: boolean): BarEnd {
+/** Whether a section ends between two bars; a pickup that stands before its section belongs to it. */
+const parts = (before: ChartBar, bar: ChartBar, { sections }: Chart): boolean =>
+  before.section !== bar.section && !(before.pickup && sections[before.section]?.length === 1);
+
+function barEnd(bar: ChartBar, after: ChartBar | undefined, chart: Chart, changesKey: boolean): BarEnd {
   if (bar.repeatEnd !== null) return 'repeat';
   if (!after) return 'final';
-  return after.section === bar.section && !changesKey ? 'single' : 'double';
+  return parts(bar, after, chart) || changesKey ? 'double' : 'single';
 }
 
 interface WrittenBar {

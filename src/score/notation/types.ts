@@ -44,6 +44,7 @@ export interface BarFacts {
   readonly chords: readonly ChordMark[];
   /** A section begins here and starts a system. */
   readonly startsSection: boolean;
+  readonly pickup: boolean;
   readonly section: string | null;
   readonly repeatStart: boolean;
   readonly end: BarEnd;
