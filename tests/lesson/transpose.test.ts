@@ -7,6 +7,7 @@ import {
   type LineSheet,
   linePiece,
   sampleLesson,
+  transposeBy,
   transposeLesson,
   transposeTo,
 } from '../../src/core/lesson';
@@ -41,6 +42,25 @@ describe('transposing a lesson', () => {
       expect(sheet(moved).bars.every((bar) => bar.notes.every((note) => note.fingered !== null))).toBe(true);
     },
   );
+
+  it.each([
+    [1, 'G♭ major'],
+    [-1, 'E major'],
+    [2, 'G major'],
+    [4, 'A major'],
+    [-4, 'D♭ major'],
+    [6, 'B major'],
+    [12, 'F major'],
+  ])('moves the major sample by %i half steps, to %s', (halfSteps, key) => {
+    const sample = samples[0] as Lesson;
+    const moved = transposeBy(sample, 'piece-1', halfSteps);
+    expect(describeKey(sheet(moved).key)).toBe(key);
+    expect(degrees(moved)).toEqual(degrees(sample));
+    const sounding = (lesson: Lesson) =>
+      sheet(lesson).bars.flatMap((bar) => bar.notes.map(({ note }) => midiOf(note.pitch)));
+    expect(sounding(moved)).toEqual(sounding(sample).map((midi) => midi + halfSteps));
+    expect(transposeBy(moved, 'piece-1', -halfSteps)).toEqual(sample);
+  });
 
   it('spells the flats of E♭ minor, C♭ among them', () => {
     const moved = to(samples[1] as Lesson, 'E♭');

@@ -41,7 +41,7 @@ export {
   TEMPO_RANGE,
 } from './commands/settings';
 export { forgetTake, MOST_TAKES } from './commands/takes';
-export { transposeLesson, transposeTo } from './commands/transpose';
+export { transposeBy, transposeLesson, transposeTo } from './commands/transpose';
 export * from './count';
 export { newBlankPiece, newLesson, newLinePiece } from './create';
 export { describeLessonProblem, type LessonProblem, parseLesson, printLesson, readLesson } from './file';

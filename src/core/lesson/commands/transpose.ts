@@ -1,7 +1,7 @@
 import { fret, type LineNote, midiOf, type SpelledName } from '../../base';
 import { transposeChartText, transposeSignature } from '../../chart';
 import { type Instrument, rangeOf, transposePins } from '../../fretboard';
-import { type Interval, transposeName, transposePitch, transpositionTo } from '../../theory';
+import { type Interval, transposeName, transposePitch, transpositionBy, transpositionTo } from '../../theory';
 import { instrumentOf, readPiece } from '../request';
 import type { InstrumentSettings, Lesson, LineBar, LinePiece } from '../types';
 import { linePiece } from './piece';
@@ -96,4 +96,14 @@ export function transposeTo(lesson: Lesson, pieceId: string, tonic: SpelledName)
   }
   const bars = lesson.pieces.flatMap((each) => (each.kind === 'line' ? each.bars : []));
   return transposeLesson(lesson, nearestMove(lesson, bars, near));
+}
+
+/**
+ * The whole lesson moved by so many half steps, up or down as asked; the piece's new key has the better of its
+ * spellings. What leaves the instrument is for the lesson check to say.
+ */
+export function transposeBy(lesson: Lesson, pieceId: string, halfSteps: number): Lesson {
+  const piece = linePiece(lesson, pieceId);
+  if (piece === null || halfSteps === 0) return lesson;
+  return transposeLesson(lesson, transpositionBy(readPiece(piece).key, halfSteps).interval);
 }
