@@ -1,12 +1,12 @@
-import { beatsInBar, type Metre } from '../base';
-import { type Key, parseKey, suggestKey } from '../theory';
+import type { Metre } from '../base';
+import type { Key } from '../theory';
 import { placeOf, readBar } from './bar-reader';
+import { readDirective } from './directives';
 import { type Draft, settleEndings } from './endings';
-import { CHART_METRES, MOST_TIMES, pickupMetre } from './limits';
+import { MOST_TIMES, pickupMetre } from './limits';
 import { classifyLine, linesOf, sectionId } from './lines';
 import { ProblemList } from './problems';
 import { scanLine, type Token, type Word } from './scanner';
-import { typedKey } from './typed-key';
 import type { Chart, ChartBar, ChartPlace, ParsedChart, Section } from './types';
 
 /** A chart that goes on beyond this is cut there, with a problem. */
@@ -162,52 +162,22 @@ class ChartReader {
   }
 
   private readDirective(text: string, place: ChartPlace): void {
-    const metre = /^(\d{1,2})\s*\/\s*(\d{1,2})$/.exec(text);
-    const key = /^key\s*:?\s*(.*)$/i.exec(text);
-    const pickup = /^\d{1,2}(?:\.5)?$/.exec(text);
-    if (metre) this.changeMetre(Number(metre[1]), Number(metre[2]), place);
-    else if (key) {
-      const read = parseKey(key[1] ?? '');
-      const guess = read.ok ? null : suggestKey(key[1] ?? '');
-      if (read.ok) this.key = read.value;
-      else {
-        this.problems.push({
-          ...place,
-          message: read.problem.message,
-          ...(guess === null ? {} : { suggestion: typedKey(guess) }),
-        });
+    const directive = readDirective(text, this.metre, this.bars.length === 0);
+    switch (directive.kind) {
+      case 'metre':
+        this.metre = directive.metre;
+        break;
+      case 'key':
+        this.key = directive.key;
+        break;
+      case 'pickup':
+        this.nextPickup = directive.beats;
+        break;
+      case 'problem': {
+        const { kind: _, ...problem } = directive;
+        this.problems.push({ ...place, ...problem });
       }
-    } else if (pickup) this.setPickup(Number(text), place);
-    else {
-      this.problems.push({
-        ...place,
-        message:
-          'Brackets before a bar hold a metre (3/4), a key (key: D), or, before the first bar, the beats of a pickup (1).',
-      });
     }
-  }
-
-  private changeMetre(count: number, unit: number, place: ChartPlace): void {
-    const metre = CHART_METRES.find((known) => known.count === count && known.unit === unit);
-    if (metre) this.metre = metre;
-    else {
-      const known = CHART_METRES.map((each) => `${each.count}/${each.unit}`).join(', ');
-      this.problems.push({
-        ...place,
-        message: `${count}/${unit} is not a metre this program can write for; it knows ${known}.`,
-      });
-    }
-  }
-
-  private setPickup(beats: number, place: ChartPlace): void {
-    if (this.bars.length > 0) {
-      this.problems.push({ ...place, message: 'Only the first bar can be a pickup.' });
-    } else if (beats === 0 || beats >= beatsInBar(this.metre)) {
-      this.problems.push({
-        ...place,
-        message: `A pickup is shorter than a bar: write fewer than ${beatsInBar(this.metre)} beats.`,
-      });
-    } else this.nextPickup = beats;
   }
 
   /** Ends what was collected since the last bar line; gives the bar, if there is one. */

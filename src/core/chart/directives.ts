@@ -1,0 +1,53 @@
+import { beatsInBar, type Metre } from '../base';
+import { type Key, parseKey, suggestKey } from '../theory';
+import { CHART_METRES } from './limits';
+import { typedKey } from './typed-key';
+
+/** What stands in brackets before a bar: a metre, a key, the beats of a pickup, or nothing that is understood. */
+export type Directive =
+  | { readonly kind: 'metre'; readonly metre: Metre }
+  | { readonly kind: 'key'; readonly key: Key }
+  | { readonly kind: 'pickup'; readonly beats: number }
+  | { readonly kind: 'problem'; readonly message: string; readonly suggestion?: string };
+
+const problem = (message: string): Directive => ({ kind: 'problem', message });
+
+/**
+ * Reads a directive.
+ * @param text what stands in the brackets
+ * @param metre the metre in force
+ * @param first whether no bar stands before it: only then it can be a pickup
+ */
+export function readDirective(text: string, metre: Metre, first: boolean): Directive {
+  const fraction = /^(\d{1,2})\s*\/\s*(\d{1,2})$/.exec(text);
+  if (fraction) return metreOf(Number(fraction[1]), Number(fraction[2]));
+  const key = /^key\s*:?\s*(.*)$/i.exec(text);
+  if (key) return keyOf(key[1] ?? '');
+  if (/^\d{1,2}(?:\.5)?$/.test(text)) return pickupOf(Number(text), metre, first);
+  return problem(
+    'Brackets before a bar hold a metre (3/4), a key (key: D), or, before the first bar, the beats of a pickup (1).',
+  );
+}
+
+function metreOf(count: number, unit: number): Directive {
+  const metre = CHART_METRES.find((known) => known.count === count && known.unit === unit);
+  if (metre) return { kind: 'metre', metre };
+  const known = CHART_METRES.map((each) => `${each.count}/${each.unit}`).join(', ');
+  return problem(`${count}/${unit} is not a metre this program can write for; it knows ${known}.`);
+}
+
+function keyOf(text: string): Directive {
+  const read = parseKey(text);
+  if (read.ok) return { kind: 'key', key: read.value };
+  const guess = suggestKey(text);
+  const { message } = read.problem;
+  return { kind: 'problem', message, ...(guess === null ? {} : { suggestion: typedKey(guess) }) };
+}
+
+function pickupOf(beats: number, metre: Metre, first: boolean): Directive {
+  if (!first) return problem('Only the first bar can be a pickup.');
+  const most = beatsInBar(metre);
+  return beats === 0 || beats >= most
+    ? problem(`A pickup is shorter than a bar: write fewer than ${most} beats.`)
+    : { kind: 'pickup', beats };
+}
