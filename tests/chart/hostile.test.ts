@@ -1,15 +1,22 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  type BarEdit,
   barSignature,
+  type ChartProblem,
+  chartInLetters,
   chordFunctions,
+  editBar,
   findChartKeys,
   matchBars,
   parseChart,
   playOrder,
   printChart,
   transposeChartText,
+  typedChartIn,
+  typedProblem,
 } from '../../src/core/chart';
+import { NAMINGS } from '../../src/core/theory';
 import { key } from '../theory/read';
 import { metre } from './read';
 
@@ -82,9 +89,8 @@ const random = fc.oneof(
   fc.array(fc.constantFrom(...SCRAPS), { maxLength: 80 }).map((scraps) => scraps.join('')),
 );
 
-/** Everything the program does with a chart text; gives the number of its problems. */
-function useAll(text: string): number {
-  const { chart, problems } = parseChart(text, metre(), HOME);
+/** Whether each problem stands in the text and says something. */
+function checkPlaces(text: string, problems: readonly ChartProblem[]): void {
   const lines = text.split(/\r\n|\r|\n/);
   for (const problem of problems) {
     const line = lines[problem.line - 1];
@@ -99,6 +105,43 @@ function useAll(text: string): number {
       throw new Error(`A problem without a place: ${JSON.stringify(problem)}`);
     }
   }
+}
+
+/** The text as it is typed and stored in every naming of the notes. */
+function typeInAllNames(text: string): void {
+  for (const naming of NAMINGS) {
+    const stored = chartInLetters(naming, text);
+    const { problems } = parseChart(stored, metre(), HOME);
+    checkPlaces(
+      text,
+      problems.map((problem) => typedProblem(naming, stored, text, problem)),
+    );
+    typedChartIn(naming, text);
+  }
+}
+
+/** A bar in the middle, changed in every way. */
+function editABar(text: string, bars: number): void {
+  const bar = bars >> 1;
+  const edits: readonly BarEdit[] = [
+    { kind: 'write', bar, text: 'F#m7 B7' },
+    { kind: 'insert', bar, text: '%' },
+    { kind: 'append', bar, text: 'C / Am /', sameEnding: true },
+    { kind: 'remove', bar },
+  ];
+  for (const edit of edits) {
+    const edited = editBar(text, metre(), edit, HOME);
+    if (edited && edited.origins.length !== parseChart(edited.text, metre(), HOME).chart.bars.length)
+      throw new Error(`Bars that come from nowhere: ${JSON.stringify(edited)}`);
+  }
+}
+
+/** Everything the program does with a chart text; gives the number of its problems. */
+function useAll(text: string): number {
+  const { chart, problems } = parseChart(text, metre(), HOME);
+  checkPlaces(text, problems);
+  typeInAllNames(text);
+  editABar(text, chart.bars.length);
   playOrder(chart);
   printChart(chart);
   transposeChartText(text, { steps: 1, halfSteps: 2 });
