@@ -70,9 +70,9 @@ async function unpackPackagedBrowser(): Promise<TestBrowser> {
     await mkdir(cache, { recursive: true });
     const unfinished = await mkdtemp(join(cache, 'test-browser-'));
     await unpack(join(packageRoot, 'bin'), unfinished);
-    await writeFile(join(unfinished, 'fonts.conf'), fontSettings(join(home, 'fonts')));
     await moveIntoPlace(unfinished, home);
   }
+  await nameFonts(join(home, 'fonts.conf'), join(home, 'fonts'));
   return {
     executablePath: join(home, 'chromium'),
     environment: {
@@ -109,6 +109,13 @@ async function moveIntoPlace(unfinished: string, home: string): Promise<void> {
     if (!existsSync(home)) throw problem;
     await rm(unfinished, { recursive: true });
   }
+}
+
+/** The settings hold the folder's whole path: a project that was moved since needs them anew. */
+async function nameFonts(file: string, folder: string): Promise<void> {
+  const settings = fontSettings(folder);
+  const known = existsSync(file) ? await readFile(file, 'utf8') : '';
+  if (known !== settings) await writeFile(file, settings);
 }
 
 /** Every machine sees the same fonts, its own or none: text has the same width everywhere. */
