@@ -2,7 +2,14 @@ import { expect, test } from 'vitest';
 import { startSession } from '../../src/app/state';
 import { describeStorageFault, type LessonStorage } from '../../src/app/storage';
 import { failure, success } from '../../src/core/base';
-import { type Lesson, printLesson, SAMPLE_TITLES, sampleLesson, setTitle } from '../../src/core/lesson';
+import {
+  addPiece,
+  type Lesson,
+  printLesson,
+  SAMPLE_TITLES,
+  sampleLesson,
+  setTitle,
+} from '../../src/core/lesson';
 
 /** A shelf in memory whose failing can be switched on. */
 function shelf() {
@@ -180,6 +187,42 @@ test('composing that is called off, or whose lesson was put away, changes nothin
   await composing;
   expect(title(session)).toBe('New lesson');
   expect(asked).toHaveLength(2);
+  session.end();
+});
+
+test('composing goes on when a change that overtook it is undone before it answers', async () => {
+  const asked: (() => void)[] = [];
+  const session = await start(shelf().storage, {
+    ...NO_COMPOSER,
+    compose: (_, lesson, __, signal) =>
+      new Promise((resolve) => {
+        const composed = success({ lesson: setTitle(lesson, 'Composed'), remarks: [] });
+        asked.push(() => resolve(signal.aborted ? failure('called off') : composed));
+      }),
+  });
+  const composing = session.composeLine();
+  retitle(session, 'A slip');
+  session.lessons.undo();
+  asked[0]?.();
+  await expect.poll(() => asked.length).toBe(2);
+  asked[1]?.();
+  await composing;
+  expect(title(session)).toBe('Composed');
+  expect(session.editor.getState().notice).toBeNull();
+  session.end();
+});
+
+test('what is to be said of a line is not said of another piece', async () => {
+  const { asked, composer } = patientComposer();
+  const session = await start(shelf().storage, composer);
+  session.lessons.change((lesson) => addPiece(lesson, 'line', null), { label: 'add a piece' });
+  const composing = session.composeLine();
+  const { pieces } = session.lessons.getState().lesson;
+  session.choosePiece(pieces[1]?.id ?? '');
+  asked[0]?.();
+  await composing;
+  expect(title(session)).toMatch(/composed$/);
+  expect(session.editor.getState().remarks).toEqual([]);
   session.end();
 });
 

@@ -123,7 +123,8 @@ export async function startSession(
     stop?.removeEventListener('abort', giveUp);
     const { lesson } = lessons.getState();
     if (stop?.aborted === true || lesson.id !== asked.id) return;
-    if (lesson !== asked) {
+    // A change that was undone meanwhile called it off all the same.
+    if (lesson !== asked || (!answer.ok && answer.problem === 'called off')) {
       await composeAnew(deed, pieceId, stop);
       return;
     }
@@ -133,7 +134,7 @@ export async function startSession(
     }
     const { lesson: composed, remarks } = answer.value;
     lessons.change(() => shareParts(asked, composed), { label: deed });
-    editor.setState({ remarks });
+    if (editor.getState().pieceId === pieceId) editor.setState({ remarks });
   };
 
   let composing = 0;
