@@ -28,6 +28,7 @@ describe('charts in other note names', () => {
     ['fixed do', '| Do | Lam7 | Sib | Sol7/Si |', '| C | Am7 | Bb | G7/B |'],
     ['fixed do', '| Dom7 | Do#dim | Ré7 | Fa(#5) |', '| Cm7 | C#dim | D7 | F(#5) |'],
     ['fixed do', 'Solm Do7', 'Gm C7'],
+    ['fixed do', 'Solm Do R', 'Gm C R'],
     ['fixed do', '| C | Am7 |', '| C | Am7 |'],
     ['fixed do', '(key: Mib) I vi | IV V7', '(key: Eb) I vi | IV V7'],
     ['letters', '| H | Do |', '| H | Do |'],
@@ -49,6 +50,7 @@ describe('charts in other note names', () => {
 
   it('leave "Solo" a word, and a section its name', () => {
     expect(chartInLetters('fixed do', 'Solo\nDo:\nDo Fa')).toBe('Solo\nDo:\nC F');
+    expect(chartInLetters('fixed do', 'Solo Do\nRefrain Do')).toBe('Solo Do\nRefrain Do');
   });
 
   it('mean the same when they are shown and stored again, whatever the chart', () => {

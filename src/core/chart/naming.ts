@@ -35,14 +35,16 @@ function renaming(symbol: Rename, key: Rename): TokenWriter {
   };
 }
 
-/** A line of names longer than letters have, such as `Solm Do7`, reads as words; `Solo` is one. */
+/**
+ * A line of names longer than letters have, such as `Solm Do7`, reads as words; `Solo` is one. It stays a line of
+ * bars while its other chords are half typed, as it does in letters.
+ */
 const isBarsIn =
   (naming: Naming) =>
-  (said: string): boolean =>
-    said
-      .trim()
-      .split(/\s+/)
-      .every((word) => !/^solo$/i.test(word) && parseChord(symbolInLetters(naming, word)).ok);
+  (said: string): boolean => {
+    const [first = ''] = said.trim().split(/\s+/);
+    return !/^solo$/i.test(first) && parseChord(symbolInLetters(naming, first)).ok;
+  };
 
 /** The stored chart text as it is typed with the note names of a naming; everything else letter for letter. */
 export const typedChartIn = (naming: Naming, text: string): string =>
