@@ -82,6 +82,10 @@ test('German names hold in the reason, on the neck, for the strings, in the text
   await chords.fill('Asmaj7 H7');
   await chords.press('Enter');
   await expect.poll(() => chart.inputValue()).toBe('| B | Asmaj7 H7 |');
+  await chords.fill('Abmaj7 H7');
+  await chords.press('Enter');
+  await expect.poll(() => chords.inputValue()).toBe('Asmaj7 H7');
+  expect(await chords.getAttribute('aria-invalid')).toBe('false');
   await button(page, 'Undo').click();
   await expect.poll(() => chart.inputValue()).toBe('| B | H7 |');
   await page.getByText('Transpose, note names').click();

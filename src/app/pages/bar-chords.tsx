@@ -130,7 +130,9 @@ function ChordsField({ piece, bar, number, noteNames, stored }: ChordsFieldProps
   }
   const type = (text: string) => setDraft({ bar, typed, text });
   const write = () => {
-    if (draft.text.trim() === typed) {
+    const text = chordsInLetters(noteNames, draft.text);
+    // `solm` or `Bb` may be what is there, in another way of writing.
+    if (draft.text.trim() === typed || text.trim() === stored) {
       type(typed);
       setRefused(false);
       return;
@@ -138,7 +140,7 @@ function ChordsField({ piece, bar, number, noteNames, stored }: ChordsFieldProps
     const { lesson } = session.lessons.getState();
     const edited = editChartBar(lesson, piece.id, bar, {
       kind: 'write',
-      text: chordsInLetters(noteNames, draft.text),
+      text,
     });
     setRefused(edited === lesson);
     if (edited !== lesson) {
