@@ -43,6 +43,8 @@ describe('editing a chart bar by bar', () => {
     ['| C |(3/4) F | G |', { kind: 'remove', bar: 1 }, '| C |(3/4) G |'],
     ['| C |(3/4) F |\nB:\n| G | ; c', { kind: 'remove', bar: 1 }, '| C |\nB:\n| (3/4) G | ; c'],
     ['| C |(3/4) F |\n| (4/4) G |', { kind: 'remove', bar: 1 }, '| C |\n| (4/4) G |'],
+    ['| C | (3/4) F | (4/4) G |', { kind: 'remove', bar: 1 }, '| C | (4/4) G |'],
+    ['|: C |1. F :|2. (key: D) G | (key: F) A |', { kind: 'remove', bar: 2 }, '|: C |1. F :| (key: F) A |'],
     [
       'A: ; intro\n| C |\n\nB:\n| F |\n\nA\n| G |',
       { kind: 'remove', bar: 0 },

@@ -95,7 +95,7 @@ class Removal {
     const whole = this.whole();
     const sign = this.sign();
     if (this.cell.leads) {
-      const kept = this.heads().map((token) => this.textOf(token));
+      const kept = this.newTo(this.next(), this.heads());
       if (sign === null) this.rewriteWithBlanks(whole, kept.map((head) => `${head} `).join(''));
       else this.text.rewrite(whole, this.spaced(sign, kept.join(' '), whole));
       return;
@@ -178,12 +178,18 @@ class Removal {
   private giveHeads(heads: readonly Token[]): void {
     const next = this.next();
     if (next === null || heads.length === 0) return;
-    const own = cellOf(this.text, next.place).heads;
-    const given = heads.filter((head) => !own.some((token) => headKind(token) === headKind(head)));
-    const [first] = own;
+    const [first] = cellOf(this.text, next.place).heads;
     const place = first ? placed(first, next.place.line) : next.place;
-    if (given.length > 0)
-      this.text.rewrite(before(place), `${given.map((head) => this.textOf(head)).join(' ')} `);
+    const given = this.newTo(next, heads);
+    if (given.length > 0) this.text.rewrite(before(place), `${given.join(' ')} `);
+  }
+
+  /** As they are typed: those of some heads that a bar does not say itself. */
+  private newTo(bar: ChartBar | null, heads: readonly Token[]): readonly string[] {
+    const own = bar === null ? [] : cellOf(this.text, bar.place).heads;
+    return heads
+      .filter((head) => !own.some((token) => headKind(token) === headKind(head)))
+      .map((token) => this.textOf(token));
   }
 
   private renumberEndings(): void {
