@@ -54,6 +54,14 @@ describe('editing the chart on the sheet', () => {
     expect(line(edited).chartText).toBe(`Verse:\n${expected}\nChorus:\n| Bb | F |`);
   });
 
+  it('joins bars of two keys with the chords that their numerals mean', () => {
+    const joined = edit(lessonWith('| (key: C) I | (key: G) I | IV |'), 0, { kind: 'join' });
+    expect(line(joined).chartText).toBe('| (key: C) I G | (key: G) IV |');
+    expect(shown(joined)).toEqual(['C@1920 G@1920', 'C@3840']);
+    const symbols = edit(lessonWith('| (key: C) C | (key: Eb) Bb7 | Eb |'), 0, { kind: 'join' });
+    expect(line(symbols).chartText).toBe('| (key: C) C Bb7 | (key: Eb) Eb |');
+  });
+
   it('gives a repeated bar its notes again', () => {
     const { bars } = line(edit(written, 4, { kind: 'repeat' }));
     expect(bars[5]?.notes).toEqual(line(written).bars[4]?.notes);

@@ -4,10 +4,12 @@ import {
   type ChartBar,
   type EditedChart,
   editBar,
+  type HarmonySpan,
   harmonyText,
   parseChart,
   typedBar,
 } from '../../chart';
+import { parseChord } from '../../theory';
 import type { Lesson, LinePiece } from '../types';
 import { withChart } from './chart';
 import { changeLine } from './piece';
@@ -103,7 +105,10 @@ function edited(piece: LinePiece, bar: number, edit: ChartBarEdit): EditedChart 
       const next = chart.bars[bar + 1];
       const further = typedBar(piece.chartText, chart, bar + 1);
       if (next === undefined || further === null || !joins(written, next)) return null;
-      const chords = [...chordsIn(typed, written), ...chordsIn(further, next)];
+      const others = chordsIn(further, next).map((text, index) =>
+        inKeyOf(written, next, text, next.spans[index]),
+      );
+      const chords = [...chordsIn(typed, written), ...others];
       const text = new Set(chords).size === 1 ? (chords[0] ?? '') : chords.join(' ');
       return inTurn(piece, [
         { kind: 'remove', bar: bar + 1 },
@@ -112,6 +117,10 @@ function edited(piece: LinePiece, bar: number, edit: ChartBarEdit): EditedChart 
     }
   }
 }
+
+/** A chord of another bar as it is written in a bar; a numeral would be another chord in another key. */
+const inKeyOf = (bar: ChartBar, other: ChartBar, typed: string, read: HarmonySpan | undefined): string =>
+  read === undefined || bar.key === other.key || parseChord(typed).ok ? typed : harmonyText(read.harmony);
 
 /** Whether two bars can be one: no sign, section or metre parts them, and there is a beat for each of their chords. */
 const joins = (one: ChartBar, next: ChartBar): boolean =>
