@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { openFile } from '../../src/app/pages/open-file';
 import { startSession } from '../../src/app/state';
 import { failure, success } from '../../src/core/base';
@@ -76,4 +76,18 @@ test('a lesson file is opened as before, and a file that is neither changes noth
   await openFile(session, new File([`\u{FEFF}${printLesson(sampleLesson(1, 'other'))}`], 'lesson.json'));
   expect(lesson().title).toBe(sampleLesson(1, 'other').title);
   session.end();
+});
+
+test('a file of music whose reader does not load is not opened, and a sentence says so', async () => {
+  vi.resetModules();
+  vi.doMock('../../src/core/exchange/reading/read', () => {
+    throw new Error('not reachable');
+  });
+  const alone = await import('../../src/app/pages/open-file');
+  const { session, lesson, editor } = await start();
+  const before = lesson();
+  await alone.openFile(session, new File([duet], 'Duet.musicxml'));
+  vi.doUnmock('../../src/core/exchange/reading/read');
+  expect(lesson()).toBe(before);
+  expect(editor().notice).toMatch(/^The part of the page that reads music could not be loaded/);
 });

@@ -7,6 +7,8 @@ const LARGEST_FILE = 5_000_000;
 const TOO_LARGE = 'This file is larger than 5 MB, so it is no lesson and no line. Nothing was changed.';
 const UNREADABLE =
   'This file could not be read. It may have been moved or changed since it was chosen; choose it once more. Nothing was changed.';
+const NO_READER =
+  'The part of the page that reads music could not be loaded, so nothing was opened. Check that the page is still reachable and try again.';
 
 type Reader = Awaited<ReturnType<typeof loadReader>>;
 
@@ -34,8 +36,9 @@ export async function openFile(session: Session, file: File): Promise<void> {
     return refuse(UNREADABLE);
   }
   if (!isMusic(bytes, file.name)) return session.openFile(new TextDecoder().decode(bytes));
-  const title = file.name.replace(/\.[^.]*$/, '');
-  await openMusic(session, await loadReader(), bytes, title);
+  const reader = await loadReader().catch(() => null);
+  if (reader === null) return refuse(NO_READER);
+  await openMusic(session, reader, bytes, file.name.replace(/\.[^.]*$/, ''));
 }
 
 async function openMusic(session: Session, reader: Reader, bytes: Uint8Array, title: string): Promise<void> {
