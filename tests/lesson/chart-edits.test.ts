@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { caretInLetters, chartInLetters } from '../../src/core/chart';
 import { composePiece } from '../../src/core/composing';
 import {
   changeLine,
@@ -13,6 +14,7 @@ import {
   setChartText,
   setMetre,
 } from '../../src/core/lesson';
+import type { Naming } from '../../src/core/theory';
 
 const PIECE = 'piece-1';
 
@@ -134,6 +136,25 @@ describe('an edit of the chart', () => {
     });
     expect(line(lesson).chartText).toBe('| A7 | A7 | A7 | A7 | D7 |');
     expect(line(lesson).bars.slice(1)).toEqual(line(blues).bars);
+  });
+
+  it.each<[Naming, string, string, readonly number[]]>([
+    ['german', 'H7 | ', '| H7 | H7 | H7 | D7 |', [2, 7, 12]],
+    ['fixed do', 'La7 | ', '| La7 | La7 | La7 | Re7 |', [2, 8, 14]],
+    ['fixed do', 'Solm | ', 'Solm | Solm | Solm | Do', [0, 7, 14]],
+  ])('follows the caret in %s, too: %j typed into %j', (naming, added, typed, places) => {
+    const before = lessonWith(chartInLetters(naming, typed));
+    places.forEach((at, bar) => {
+      let lesson = before;
+      [...added].forEach((_, index) => {
+        const text = typed.slice(0, at) + added.slice(0, index + 1) + typed.slice(at);
+        const stored = chartInLetters(naming, text);
+        const caret = caretInLetters(naming, text, at + index + 1, stored);
+        lesson = setChartText(lesson, PIECE, stored, caret);
+      });
+      expect(line(lesson).bars).toHaveLength(line(before).bars.length + 1);
+      expect(line(lesson).bars.filter((_, index) => index !== bar)).toEqual(line(before).bars);
+    });
   });
 
   it('lets a parked bar be put back behind any bar that is as long, with its chords', () => {

@@ -1,6 +1,6 @@
 import { type RefObject, useId, useRef } from 'react';
 import { flushSync } from 'react-dom';
-import { type ChartProblem, typedProblem } from '../../core/chart';
+import { type ChartProblem, caretInLetters, typedProblem } from '../../core/chart';
 import { type LinePiece, type LineSheet, setChartText, takeSuggestion } from '../../core/lesson';
 import type { Naming } from '../../core/theory';
 import { describeFacts } from './describe';
@@ -33,7 +33,7 @@ export function ChartField({ piece, sheet }: ChartFieldProps) {
     if (now - burst.current.at > BURST_MS) burst.current.count += 1;
     burst.current.at = now;
     const typed = field.current;
-    const caret = typed?.value === stored ? typed.selectionEnd : null;
+    const caret = typed && caretInLetters(naming, typed.value, typed.selectionEnd, stored);
     session.lessons.change((lesson) => setChartText(lesson, piece.id, stored, caret), {
       label: 'change the chart',
       join: `chart ${piece.id} ${burst.current.count}`,

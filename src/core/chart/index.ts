@@ -4,7 +4,14 @@ export { matchByCaret } from './follow-text';
 export { barSignature, harmonyAt, harmonyText, signatureText, transposeSignature } from './harmony';
 export { CHART_METRES, MOST_TIMES, pickupMetre } from './limits';
 export { matchBars } from './match';
-export { chartInLetters, chordsInLetters, typedChartIn, typedChordsIn, typedProblem } from './naming';
+export {
+  caretInLetters,
+  chartInLetters,
+  chordsInLetters,
+  typedChartIn,
+  typedChordsIn,
+  typedProblem,
+} from './naming';
 export { playOrder } from './order';
 export { parseChart } from './parse';
 export { printChart, typedSignature } from './print';

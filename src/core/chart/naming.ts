@@ -71,6 +71,15 @@ export const chartInLetters = (naming: Naming, typed: string): string =>
         isBarsIn(naming),
       );
 
+/**
+ * How many characters of a stored chart stand before a place in what was typed for it, counted in characters too; null
+ * inside a name that is another in letters.
+ */
+export function caretInLetters(naming: Naming, typed: string, caret: number, stored: string): number | null {
+  const before = chartInLetters(naming, typed.slice(0, caret));
+  return stored.startsWith(before) ? before.length : null;
+}
+
 /** {@link typedChartIn} for the chords of one bar, which no bar lines tell from words. */
 export const typedChordsIn = (naming: Naming, chords: string): string =>
   typedChartIn(naming, `|${chords}|`).slice(1, -1);
