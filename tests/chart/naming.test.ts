@@ -1,7 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { COMMON_TIME } from '../../src/core/base';
-import { chartInLetters, parseChart, printChart, typedChartIn, typedProblem } from '../../src/core/chart';
+import {
+  barSignature,
+  chartInLetters,
+  parseChart,
+  printChart,
+  signatureText,
+  typedChartIn,
+  typedProblem,
+} from '../../src/core/chart';
 import { NAMINGS, type Naming, parseChord } from '../../src/core/theory';
 import { randomCharts } from './random-charts';
 
@@ -46,6 +54,13 @@ describe('charts in other note names', () => {
     ['german', '| Solo | what |', '| Solo | what |'],
   ])('%s: %j is shown as %j', (naming, stored, typed) => {
     expect(typedChartIn(naming, stored)).toBe(typed);
+  });
+
+  it('name the chords of a bar for a person, also one that cannot be read yet', () => {
+    const { chart } = parseChart('| Bmx7 G7/B N.C. |', COMMON_TIME);
+    const told = (naming: Naming) => chart.bars.map((bar) => signatureText(barSignature(bar), naming));
+    expect(told('german')).toEqual(['Hmx7 G7/H N.C.']);
+    expect(told('fixed do')).toEqual(['Simx7 Sol7/Si N.C.']);
   });
 
   it('leave "Solo" a word, and a section its name', () => {

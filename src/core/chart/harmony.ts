@@ -46,7 +46,7 @@ export const signatureText = (signature: string, naming: Naming): string =>
     .map((span) => {
       const text = span.replace(/^\?|@\d+$/g, '');
       const chord = parseChord(text);
-      return chord.ok ? formatChordIn(naming, chord.value) : text;
+      return chord.ok ? formatChordIn(naming, chord.value) : typedSymbolIn(naming, text);
     })
     .join(' ');
 
