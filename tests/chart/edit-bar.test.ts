@@ -56,6 +56,11 @@ describe('editing a chart bar by bar', () => {
     ['|C|F|', { kind: 'insert', bar: 1, text: 'E' }, '|C|E|F|'],
     ['| C | | F |', { kind: 'write', bar: 1, text: 'E' }, '| C | E | F |'],
     ['| Bb | % |', { kind: 'append', bar: 0, text: 'E' }, '| Bb | E | Bb |'],
+    [
+      '| (key: C) I | I | (key: G) % |',
+      { kind: 'write', bar: 1, text: 'IV' },
+      '| (key: C) I | IV | (key: G) C |',
+    ],
   ])('%j, %j', (text, edit, expected) => {
     expect(changed(text, edit)).toBe(expected);
   });

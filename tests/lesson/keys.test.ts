@@ -99,6 +99,15 @@ describe('the key of a piece', () => {
     expect(keysOf(third).slice(12)).toEqual([...Array(4).fill('C major')]);
   });
 
+  it('is written over numerals with the chords that they meant', () => {
+    const numerals = 'Verse:\n| I | IV | V7 | I |\nMiddle:\n| III | VI | VII7 | III |';
+    const chosen = setChartText(setKey(lessonWith(TWO_KEYS), PIECE, key('C')), PIECE, numerals);
+    const written = writeSectionKey(chosen, PIECE, 1, key('E'));
+    expect(linePiece(written, PIECE)?.chartText).toBe(
+      'Verse:\n| I | IV | V7 | I |\nMiddle:\n| (key: E) E | A | B7 | E |',
+    );
+  });
+
   it('gives each chord its numeral in the key of its section', () => {
     const { chart, key: home } = sheetOf(lessonWith(TWO_KEYS));
     const numerals = chordFunctions(chart, home).map((bar) => bar[0]?.numeral);

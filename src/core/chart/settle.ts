@@ -1,5 +1,6 @@
 import { type Metre, sameMetre } from '../base';
-import { type Key, sameKey } from '../theory';
+import { type Key, parseChord, sameKey } from '../theory';
+import { splitSlashes } from './bar-reader';
 import { barSignature } from './harmony';
 import { parseChart } from './parse';
 import { barText } from './print';
@@ -117,11 +118,19 @@ function wordsFor(wanted: ChartBar, { text, chart }: Settling): string {
     if (barSignature(bar) !== signature || !sameMetre(bar.metre, wanted.metre) || isAgain(chart, bar))
       continue;
     const typed = textAt(text, bar.place);
-    if (!/^[/|]|%/.test(typed)) return typed;
+    const means = sameKeys(bar.key, wanted.key) || isInSymbols(typed);
+    if (means && !/^[/|]|%/.test(typed)) return typed;
   }
   const drawn = barText(wanted);
   return /[♭♯]/.test(text) ? drawn : drawn.replace(/♭/g, 'b').replace(/♯/g, '#');
 }
+
+/** Whether the words of a bar mean the same in every key, as numerals do not. */
+const isInSymbols = (typed: string): boolean =>
+  typed.split(/\s+/).every((word) => {
+    const { chord } = splitSlashes(word);
+    return chord === '' || parseChord(chord).ok;
+  });
 
 /** Closes an ending: a double bar line behind its last bar. Null where another sign stands there. */
 function doubled(text: string, bar: ChartBar | undefined): string | null {
