@@ -157,6 +157,18 @@ describe('an edit of the chart', () => {
     });
   });
 
+  it('puts a bar back whose chord could not be read and has a blank in its brackets', () => {
+    const own = changeLine(lessonWith('| F | C7(foo, bar) |'), PIECE, (piece) => ({
+      ...piece,
+      bars: piece.bars.map((bar) => ({ ...bar, notes: piece.bars[0]?.notes ?? [] })),
+    }));
+    const parked = editChartBar(own, PIECE, 1, { kind: 'remove' });
+    const [away] = line(parked).parked;
+    const back = putParkedBack(parked, PIECE, away?.id ?? '', 0);
+    expect(line(back).chartText).toBe('| F | C7(foo, bar) |');
+    expect(line(back).bars[1]).toBe(away);
+  });
+
   it('lets a parked bar be put back behind any bar that is as long, with its chords', () => {
     const parked = setChartText(lessonWith('| F | Dm / / C7 | Bb |'), PIECE, '| F | Bb |(3/4) C |');
     const [away] = line(parked).parked;

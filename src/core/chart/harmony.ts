@@ -39,10 +39,12 @@ export const barSignature = (bar: ChartBar): string =>
     )
     .join(' ');
 
+/** The spans of a signature; what was not understood may have blanks in its brackets. */
+export const spansIn = (signature: string): readonly string[] => signature.split(/(?<=@\d+) /);
+
 /** The chords of a signature, without their lengths, for a person to read. */
 export const signatureText = (signature: string, naming: Naming): string =>
-  signature
-    .split(' ')
+  spansIn(signature)
     .map((span) => {
       const text = span.replace(/^\?|@\d+$/g, '');
       const chord = parseChord(text);
@@ -52,8 +54,7 @@ export const signatureText = (signature: string, naming: Naming): string =>
 
 /** The signature that the same bar has after its chart is moved by an interval. */
 export const transposeSignature = (signature: string, interval: Interval): string =>
-  signature
-    .split(' ')
+  spansIn(signature)
     .map((span) => {
       const at = span.lastIndexOf('@');
       const chord = parseChord(span.slice(0, at));

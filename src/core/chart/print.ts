@@ -1,7 +1,7 @@
 import { barTicks, beatsInBar, beatTicks, type Metre, sameMetre, ticks } from '../base';
 import { describeKey, type Key, parseChord, sameKey } from '../theory';
 import { defaultSpans, finestShares } from './bar-reader';
-import { harmonyText } from './harmony';
+import { harmonyText, spansIn } from './harmony';
 import { CHART_METRES, pickupMetre } from './limits';
 import type { Chart, ChartBar, Harmony, HarmonySpan } from './types';
 
@@ -114,7 +114,7 @@ function metreOfPickup(pickup: Metre, chart: Chart): Metre {
 /** What to write in a bar of a metre for it to have a signature (see `barSignature`), where the metre has room for it. */
 export function typedSignature(signature: string, metre: Metre): string {
   let start = 0;
-  const spans = signature.split(' ').map((each): HarmonySpan => {
+  const spans = spansIn(signature).map((each): HarmonySpan => {
     const at = each.lastIndexOf('@');
     const text = each.slice(0, at);
     const duration = Number(each.slice(at + 1));
