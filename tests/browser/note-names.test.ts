@@ -76,6 +76,9 @@ test('German names hold in the reason, on the neck, for the strings, in the text
   expect(await chart.inputValue()).toBe('| B | Fismx7 |');
   await button(page, 'Write Fism7 in line 1, column 7').click();
   expect(await chart.inputValue()).toBe('| B | Fism7 |');
+  await chart.fill('| b7 |');
+  await button(page, 'Write B7 in line 1, column 3').click();
+  expect(await chart.inputValue()).toBe('| B7 |');
   await chart.fill('| B | H7 |');
   await button(page, 'Bar 2, H7').click();
   const chords = page.getByRole('textbox', { name: 'Chords of bar 2' });

@@ -4,6 +4,7 @@ import { COMMON_TIME } from '../../src/core/base';
 import {
   barSignature,
   chartInLetters,
+  guessedIn,
   parseChart,
   printChart,
   signatureText,
@@ -125,6 +126,21 @@ describe('charts in other note names', () => {
 });
 
 describe('problems of a chart in other note names', () => {
+  it.each([
+    ['b7', 'B7', 'B♭7'],
+    ['hm', 'Hm', 'Bm'],
+    ['es7', 'Es7', 'E♭7'],
+    ['fis7', 'Fis7', 'F♯7'],
+    ['asus4', 'Asus4', 'Asus4'],
+  ])('take %s in German names for %s', (word, shown, meant) => {
+    const typed = `| H | ${word} |`;
+    const stored = chartInLetters('german', typed);
+    const [found] = parseChart(stored, COMMON_TIME).problems;
+    const guessed = found && guessedIn('german', stored, typed, found);
+    expect(guessed?.suggestion).toBe(meant);
+    expect(guessed && typedProblem('german', stored, typed, guessed).suggestion).toBe(shown);
+  });
+
   it.each<[Naming, string, RegExp, string | undefined, number]>([
     ['german', '| As | Fismx7 |', /“Fismx7” begins like a chord on Fis.*Fism7 or Fis7/, 'Fism7', 8],
     ['german', '| Es B | Bmx7 |', /“Bmx7” begins like a chord on B,/, 'Bm7', 10],

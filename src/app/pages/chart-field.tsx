@@ -1,6 +1,6 @@
 import { type RefObject, useId, useRef } from 'react';
 import { flushSync } from 'react-dom';
-import { type ChartProblem, caretInLetters, typedProblem } from '../../core/chart';
+import { type ChartProblem, caretInLetters, guessedIn, typedProblem } from '../../core/chart';
 import { type LinePiece, type LineSheet, setChartText, takeSuggestion } from '../../core/lesson';
 import type { Naming } from '../../core/theory';
 import { describeFacts } from './describe';
@@ -112,7 +112,8 @@ function Problems({ piece, typed, problems, naming, field }: ProblemsProps) {
   };
   return (
     <ul className="problems" aria-label="Chart problems">
-      {problems.map((stored) => {
+      {problems.map((found) => {
+        const stored = guessedIn(naming, piece.chartText, typed, found);
         const problem = typedProblem(naming, piece.chartText, typed, stored);
         const { line, column, message, suggestion } = problem;
         return (

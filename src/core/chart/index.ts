@@ -8,6 +8,7 @@ export {
   caretInLetters,
   chartInLetters,
   chordsInLetters,
+  guessedIn,
   typedChartIn,
   typedChordsIn,
   typedProblem,

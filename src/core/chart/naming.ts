@@ -5,6 +5,7 @@ import {
   type Naming,
   parseChord,
   splitSymbol,
+  suggestChord,
   symbolInLetters,
   typedKeyIn,
   typedSymbolIn,
@@ -107,6 +108,23 @@ export function typedProblem(
     message: messageIn(naming, word, shown, problem.message),
     ...(suggestion === undefined ? {} : { suggestion: typedChordsIn(naming, suggestion) }),
   };
+}
+
+/**
+ * A problem of the stored chart text with the guess at what is meant by small letters in German names: `b7` is not
+ * the letters' B7 there, nor `es7` one on E.
+ */
+export function guessedIn(
+  naming: Naming,
+  stored: string,
+  typed: string,
+  problem: ChartProblem,
+): ChartProblem {
+  if (naming !== 'german' || problem.suggestion === undefined) return problem;
+  const word = textAt(typed, typedPlace(stored, typed, problem));
+  if (!/^[a-h]/.test(word)) return problem;
+  const suggestion = suggestChord(symbolInLetters(naming, word.charAt(0).toUpperCase() + word.slice(1)));
+  return suggestion === null ? problem : { ...problem, suggestion };
 }
 
 function messageIn(naming: Naming, word: string, shown: string, message: string): string {
