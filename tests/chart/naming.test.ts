@@ -126,6 +126,16 @@ describe('charts in other note names', () => {
 });
 
 describe('problems of a chart in other note names', () => {
+  it.each<[Naming, string, RegExp]>([
+    ['german', '(key: HH) Es', /: F, B, Dm, Es minor\.$/],
+    ['fixed do', '(key: xx) Do', /: Fa, Si♭, Rem, Mi♭ minor\.$/],
+    ['fixed do', '(key: H) Do', /^In letters the German H is B/],
+  ])('%s: say of %j what keys are', (naming, typed, message) => {
+    const stored = chartInLetters(naming, typed);
+    const [found] = parseChart(stored, COMMON_TIME).problems;
+    expect(found && typedProblem(naming, stored, typed, found).message).toMatch(message);
+  });
+
   it.each([
     ['b7', 'B7', 'B♭7'],
     ['hm', 'Hm', 'Bm'],

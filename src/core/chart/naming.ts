@@ -4,11 +4,13 @@ import {
   keyInLetters,
   type Naming,
   parseChord,
+  parseKey,
   splitSymbol,
   suggestChord,
   symbolInLetters,
   typedKeyIn,
   typedSymbolIn,
+  unreadableKey,
   unreadableSymbol,
 } from '../theory';
 import { splitSlashes } from './bar-reader';
@@ -128,12 +130,21 @@ export function guessedIn(
 }
 
 function messageIn(naming: Naming, word: string, shown: string, message: string): string {
+  const said = /^\(key\s*:?\s*(.*)\)$/i.exec(word);
+  const key = said && parseKey(said[1] ?? '');
+  // What letters say of an H holds for fixed do, too.
+  const isGerman = naming === 'fixed do' && /^H/.test(said?.[1] ?? '');
+  if (key?.ok === false && message === key.problem.message && !isGerman)
+    return unreadableKey(keyExamplesIn(naming)).message;
   const chord = parseChord(word);
   const root = splitSymbol(word)?.root;
   if (chord.ok || message !== chord.problem.message || /^[a-g]/.test(word))
     return message.replaceAll(`“${word}”`, `“${shown}”`);
   return unreadableSymbol(shown, root ? formatNameIn(naming, root) : null, examplesIn(naming)).message;
 }
+
+const keyExamplesIn = (naming: Naming): string =>
+  ['F', 'B♭', 'Dm', 'E♭ minor'].map((key) => typedKeyIn(naming, key)).join(', ');
 
 function examplesIn(naming: Naming): string {
   const [one, other, third] = ['Dm7', 'B♭maj7', 'F/A'].map((symbol) => {

@@ -22,6 +22,7 @@ export {
   type Transposition,
   transpositionBy,
   transpositionTo,
+  unreadableKey,
 } from './keys';
 export { formatName, formatPitch, parseName } from './names';
 export {

@@ -98,6 +98,15 @@ export const sameKey = (one: Key, other: Key): boolean =>
   one.tonic.letter === other.tonic.letter &&
   one.tonic.alteration === other.tonic.alteration;
 
+const GERMAN_KEY = {
+  message: 'In letters the German H is B, and the German B is B♭. German names can be chosen as note names.',
+};
+
+/** Why a text is no key, in one sentence with examples in the names that are typed there. */
+export const unreadableKey = (examples: string): { readonly message: string } => ({
+  message: `A key is a note name, with m or “minor” for a minor key: ${examples}.`,
+});
+
 /** Reads `F`, `Bb`, `Dm`, `F# minor`, `E♭ major`; the problem is one sentence. */
 export function parseKey(text: string): Result<Key, { readonly message: string }> {
   const trimmed = text.trim();
@@ -105,11 +114,7 @@ export function parseKey(text: string): Result<Key, { readonly message: string }
   const mode = leading && /^\s*(?:(m|min|minor|-)|(?:M|maj|major)?)$/.exec(trimmed.slice(leading.length));
   return leading && mode
     ? success({ tonic: leading.name, mode: mode[1] ? 'minor' : 'major' })
-    : failure({
-        message: /^H/.test(trimmed)
-          ? 'In letters the German H is B, and the German B is B♭. German names can be chosen as note names.'
-          : 'A key is a note name, with m or “minor” for a minor key: F, B♭, Dm, E♭ minor.',
-      });
+    : failure(/^H/.test(trimmed) ? GERMAN_KEY : unreadableKey('F, B♭, Dm, E♭ minor'));
 }
 
 /** A key to go to and the interval that brings every note there. */
