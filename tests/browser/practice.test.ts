@@ -182,6 +182,8 @@ test('a student opens a lesson file, drops another, and follows a link; nothing 
 test('printed by the browser it is the sheet in ink with its cautions, without the ledge', async () => {
   const { page } = await openWithLesson();
   await chooseExport(page, 'Look at the practice page');
+  // The writing page has a score, too: this is not before the practice page.
+  await page.getByRole('heading', { name: 'Hands and ears' }).waitFor();
   await score(page).locator('svg').first().waitFor();
   const { pages } = await readPdf(new Uint8Array(await page.pdf({ format: 'A4' })));
   const printed = pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(' ');
