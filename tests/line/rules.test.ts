@@ -170,3 +170,7 @@ describe('the fifteen rules', () => {
     expect(checkLine(request('| C | F |'), [[], []])).toEqual([]);
   });
 });
+
+test('a pickup of one note is not held against the bars around it', () => {
+  expect(rulesOf('(1) G7 | C | C |', 'G1 . | C2 . E2 . G2 . E2 . | C2 . E2 . G2 . E2 .')).not.toContain(12);
+});

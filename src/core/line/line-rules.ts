@@ -120,10 +120,16 @@ const onsetCount = (tones: readonly Tone[]): number => struck(tones).length;
 export const isEvenWith = (one: number, other: number): boolean =>
   one === 0 || other === 0 || Math.max(one, other) <= 2 * Math.min(one, other);
 
+/** Whether neighbours are even; a pickup, a part of a bar only, is not held against a whole one. */
+export const areEven = (one: BarModel, notes: number, next: BarModel | undefined, others: number): boolean =>
+  one.pickup || next === undefined || next.pickup || isEvenWith(notes, others);
+
 function evennessPlaces(model: LineModel, heard: HeardLine, near?: ReadonlySet<number>): Place[] {
   return barsNear(model, near).flatMap((bar): Place[] => {
     const count = onsetCount(heard[bar.index] ?? []);
-    const uneven = bar.before.some((index) => !isEvenWith(onsetCount(heard[index] ?? []), count));
+    const uneven = bar.before.some(
+      (index) => !areEven(bar, count, model.bars[index], onsetCount(heard[index] ?? [])),
+    );
     return uneven ? [[12, bar.index]] : [];
   });
 }

@@ -14,6 +14,8 @@ export interface BarModel {
   readonly beat: number;
   readonly stretches: readonly Stretch[];
   readonly opensSection: boolean;
+  /** It is only the end of a bar. */
+  readonly pickup: boolean;
   /** Written bars that can sound just before or just after this one: repeats, and the way round to the start. */
   readonly before: readonly number[];
   readonly after: readonly number[];
@@ -83,6 +85,7 @@ export function modelOf(request: LineRequest): LineModel {
         beat: beatTicks(bar.metre),
         stretches,
         opensSection: index === 0 || starts.has(index),
+        pickup: bar.pickup,
         demands,
         before: before[index] ?? [],
         after: after[index] ?? [],

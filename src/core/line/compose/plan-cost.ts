@@ -1,5 +1,5 @@
 import { endsOffBeat } from '../figures';
-import { isEvenWith } from '../line-rules';
+import { areEven } from '../line-rules';
 import type { BarModel } from '../model';
 import type { Workshop } from '../options';
 import { BREACH } from '../taste';
@@ -42,7 +42,8 @@ export function planCost(
   let cost = form === 'carried' ? WEIGHT.carried : 0;
   for (const bar of model.bars) {
     for (const next of bar.after) {
-      if (!isEvenWith(starts[bar.index]?.length ?? 0, starts[next]?.length ?? 0)) cost += BREACH;
+      if (!areEven(bar, starts[bar.index]?.length ?? 0, model.bars[next], starts[next]?.length ?? 0))
+        cost += BREACH;
     }
   }
   for (const section of model.request.chart.sections) {
