@@ -54,7 +54,7 @@ describe.each([
     const back = button(page, 'Back to the sheet');
     if ((await back.count()) > 0) await back.click();
 
-    for (const menu of ['Export', 'Lessons', 'Arrange Ferry queue']) {
+    for (const menu of ['Export', 'Lessons', 'Copy or move Ferry queue']) {
       await button(page, menu).click();
       await page.getByRole('menu').waitFor();
       expect(await findings(page), menu).toEqual([]);

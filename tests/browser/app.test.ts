@@ -282,15 +282,15 @@ describe('the sheet', () => {
           fields.map((field) => (field instanceof HTMLInputElement ? field.value : '')),
         );
     await expect.poll(names).toEqual(['Ferry queue', 'Your own line']);
-    await button(page, 'Arrange Ferry queue').click();
+    await button(page, 'Copy or move Ferry queue').click();
     await page.getByRole('menuitem', { name: 'Copy' }).click();
     await expect.poll(names).toEqual(['Ferry queue', 'Ferry queue 2', 'Your own line']);
-    await button(page, 'Arrange Ferry queue 2').click();
+    await button(page, 'Copy or move Ferry queue 2').click();
     await page.getByRole('menuitem', { name: 'Move down' }).click();
     await expect.poll(names).toEqual(['Ferry queue', 'Your own line', 'Ferry queue 2']);
     await button(page, 'blank bars').click();
     await expect.poll(names).toEqual(['Ferry queue', 'Your own line', 'Ferry queue 2', 'Your own line 2']);
-    await button(page, 'Arrange Your own line').click();
+    await button(page, 'Copy or move Your own line').click();
     await page.getByRole('menuitem', { name: 'Remove from the sheet' }).click();
     await expect.poll(names).toEqual(['Ferry queue', 'Ferry queue 2', 'Your own line 2']);
     await button(page, 'Work on Ferry queue 2').click();

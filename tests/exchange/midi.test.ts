@@ -69,7 +69,7 @@ const NAMES: Readonly<Record<Part, string>> = {
   click: 'Click',
 };
 
-/** Keys of the General MIDI percussion map. */
+/** Keys of the General MIDI percussion map (General MIDI 1, MMA RP-003, percussion key map). */
 const GENERAL_MIDI = {
   kick: 36, // Bass Drum 1
   snare: 38, // Acoustic Snare
@@ -184,6 +184,8 @@ describe('what stands around the notes', () => {
     expect(markers).toEqual(['3840: Vers é', `${3840 * 2 + 2880}: Vers é`, `${3840 * 3 + 2880 * 2}: Bridge`]);
   });
 
+  // General MIDI 1, MMA RP-003, programmes counted from 1: 34 Electric Bass (finger), 28 Electric Guitar (clean),
+  // 17 Drawbar Organ; percussion on channel 10.
   it('asks for sounds of General MIDI: a fingered electric bass, a clean guitar, a drawbar organ', () => {
     const programs = data.tracks.flatMap((track) =>
       track.flatMap((event) => (event.type === 'programChange' ? [event.programNumber + 1] : [])),

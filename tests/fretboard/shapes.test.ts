@@ -66,6 +66,10 @@ describe.each(TUNINGS)('shapes on $id', ({ openStrings }) => {
   });
 });
 
+/**
+ * Places are plain arithmetic on the open strings; fingers of a major triad and octave (2, 1-4, 4) and of a scale from
+ * the second finger: common practice, no source, beside the published rows of `tests/reference/fretboard.test.ts`.
+ */
 describe('shapes', () => {
   it('of a chord: every way up the octave within twelve frets', () => {
     expect(octaveShapes(tonesOf('C'), bass, CLOSED).map(({ notes }) => written(notes))).toEqual([

@@ -147,6 +147,7 @@ const CASES: readonly {
   },
 ];
 
+/** The rules that make a line wince, a teacher's list: common practice, no source. */
 describe('the fifteen rules', () => {
   test.each(CASES)('rule $rule: $broken', ({ rule, chart, broken, mended, wish }) => {
     expect(rulesOf(chart, broken, wish)).toContain(rule);

@@ -40,6 +40,10 @@ const F: Key = { tonic: { letter: 'F', alteration: 0 }, mode: 'major' };
 const A: Key = { tonic: { letter: 'A', alteration: 0 }, mode: 'major' };
 const CSharp: Key = { tonic: { letter: 'C', alteration: 1 }, mode: 'major' };
 
+/**
+ * An accidental lasts its bar and its octave, the next bar is reminded (musictheoryde-mystified.com, accidental
+ * meaning); reminders in brackets, and a tie that carries its accidental: common practice, no source.
+ */
 describe('accidentals', () => {
   it.each([
     ['the signature needs none', F, 'B♭1 B♭2', '- -'],

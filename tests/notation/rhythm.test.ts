@@ -103,6 +103,11 @@ const cases: readonly (readonly [string, string, string])[] = [
   ['5/4', '3+2', 'r4 r4 r4 2'],
 ];
 
+/**
+ * How a bar is written: no beam across the middle of 4/4, eighths in fours within a half, sixteenths by the beat
+ * (musicengravingtips.com, 2020/01/20); rests that show each beat, an empty beat one as a quarter or an eighth rest,
+ * dotted rests for whole beats of compound time: common practice, no source.
+ */
 describe('writing a bar', () => {
   it.each(cases)('%s with %s is written %s', (time, line, written) => {
     expect(show(notateBar(sounds(line), metre(time)))).toBe(written);

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { bpm } from '../../src/core/base';
 import { proposeLadder } from '../../src/core/performance';
 
+// A ladder from half the tempo: studygeniuspro.com, a weak source; the rungs between are our own.
 test.each([
   [126, [63, 79, 95, 110, 126]],
   [140, [70, 88, 105, 123, 140]],

@@ -263,7 +263,9 @@ describe('published fingerings', () => {
     }
   });
 
-  // "Learning the Electric Bass: Major Scales": E major from the open string, first six notes, fingers 0 2 4 0 2 4.
+  // "Learning the Electric Bass: Major Scales", slides 10 to 13: E major from the open string, first six notes,
+  // fingers 0 2 4 0 2. The sixth finger, 4, is inferred: its fret, 4, is printed, its finger is not legible in the
+  // copy that was read.
   it('E major from the open string', () => {
     for (const context of SPEEDS) {
       const { notes } = fingerLine(run([28, 30, 32, 33, 35, 37]), bass, DEFAULT_HAND, context);
@@ -271,7 +273,8 @@ describe('published fingerings', () => {
     }
   });
 
-  // F. Simandl, New Method for the Double Bass: fingers 1 and 4 span a whole step, 2 takes the half step between.
+  // F. Simandl, New Method for the Double Bass (from memory, no page; the American School of Double Bass, asodb.com,
+  // states the same): fingers 1 and 4 span a whole step, 2 takes the half step between.
   it('1-2-4 in half position', () => {
     const hand = { ...CLOSED, system: '1-2-4' as const };
     for (const context of SPEEDS) {

@@ -30,7 +30,8 @@ function lastBarLine(system: SystemLayout | undefined): number {
 
 const leftOf = ({ box }: { readonly box: InkBox }): number => box.left;
 
-// Gould, Behind Bars (2011): a change of key or metre at a new system is announced at the end of the one before.
+// E. Gould, Behind Bars (2011), from memory, no page: a change of key or metre at a new system is announced at
+// the end of the one before.
 describe('what changes with the next system', () => {
   test('is announced after the last bar line, key before metre', () => {
     const [first, second, third] = systemsOf('signatures-at-break');
@@ -80,7 +81,8 @@ describe('a tab alone', () => {
   });
 });
 
-// Gould, Behind Bars (2011): a tie curves away from the stems, and over the heads where they go both ways.
+// E. Gould, Behind Bars (2011), from memory, no page: a tie curves away from the stems, and over the heads where
+// they go both ways.
 describe('a tie', () => {
   const tieAndHead = (notes: string) => {
     const [system] = engrave(sheetOf({ key: 'C', chart: '| C |', notes }), OPTIONS).systems;

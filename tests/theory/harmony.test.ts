@@ -9,6 +9,10 @@ import {
 } from '../../src/core/theory';
 import { chord, key, name } from './read';
 
+/**
+ * Numerals: common practice, no source, beside the 705 published rows of `tests/reference/harmony.test.ts`.
+ * Chord numbers as in number charts: common practice, no source.
+ */
 describe('numerals and numbers in a key', () => {
   it.each([
     ['C', 'I vi IV V7', 'C Am F G7'],
@@ -36,6 +40,7 @@ describe('numerals and numbers in a key', () => {
   });
 });
 
+/** Diatonic chords, dominants of other steps, borrowed chords: common practice, no source. */
 describe('what a chord does', () => {
   it.each([
     ['C', 'C', 'I', 'diatonic'],

@@ -144,3 +144,34 @@ describe('the reason for a key', () => {
     expect(found('fixed do')).toEqual(found('letters'));
   });
 });
+
+/**
+ * The names that music21 10.5 (BSD-3, `pitch.Pitch.german` and `pitch.Pitch.spanish`) gives for the letters, from its
+ * published examples and rules as remembered: B is H, B♭ is B, E♭ is Es, A♭ is As, sharps end on -is; fixed do is
+ * do re mi fa sol la si.
+ */
+describe('note names of music21', () => {
+  it.each([
+    ['C', 'C', 'do'],
+    ['D', 'D', 're'],
+    ['E', 'E', 'mi'],
+    ['F', 'F', 'fa'],
+    ['G', 'G', 'sol'],
+    ['A', 'A', 'la'],
+    ['B', 'H', 'si'],
+  ])('natural %s is %s and %s', (letters, german, fixedDo) => {
+    expect(formatNameIn('german', name(letters))).toBe(german);
+    expect(formatNameIn('fixed do', name(letters)).toLowerCase()).toBe(fixedDo);
+  });
+
+  it.each([
+    ['Bb', 'B'],
+    ['Eb', 'Es'],
+    ['Ab', 'As'],
+    ['E#', 'Eis'],
+    ['A#', 'Ais'],
+    ['Gb', 'Ges'],
+  ])('altered %s is %s in German', (letters, german) => {
+    expect(formatNameIn('german', name(letters))).toBe(german);
+  });
+});

@@ -43,8 +43,8 @@ export function PieceHead({ piece: settled, place, children, action }: PieceHead
         />
         {action}
         <MenuButton
-          label="Arrange"
-          name={`Arrange ${piece.name}`}
+          label="Copy or move"
+          name={`Copy or move ${piece.name}`}
           className="button button--quiet"
           groups={[
             {

@@ -14,8 +14,8 @@ export interface Grip {
 /**
  * The frets that the fingers hold in a position, by the hand system. One finger per fret: in position n finger
  * k plays fret n + k − 1 (Bandwagon Music Studios, Bass Level 1, p. 10). 1-2-4: a whole step from the first
- * finger to the fourth, the second on the half step between (F. Simandl, New Method for the Double Bass). In
- * every system the first and the fourth finger may reach one fret further, as far as the hand's reach allows.
+ * finger to the fourth, the second on the half step between (F. Simandl, New Method for the Double Bass, from
+ * memory, no page; the American School of Double Bass, asodb.com, states the same rule). In every system the first and the fourth finger may reach one fret further, as far as the hand's reach allows.
  */
 export function gripsOf(position: number, instrument: Instrument, hand: HandSettings): readonly Grip[] {
   const grips = homeGrips(position, instrument, hand);

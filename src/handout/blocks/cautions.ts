@@ -1,14 +1,14 @@
-import { CAUTIONS, CAUTIONS_HEADING } from '../../core/lesson';
+import { CAUTIONS, CAUTIONS_HEADING, cautionInBrief } from '../../core/lesson';
 import { joinRows, paragraphRows, type Row, textRow } from '../layout/rows';
 import type { BlockContext } from './context';
 
 const INSET = 7;
 
-/** The cautions for hands and ears in a thin box that is never cut. */
+/** The cautions for hands and ears, each with the name of its source, in a thin box that is never cut. */
 export function cautionRows(context: BlockContext): readonly Row[] {
   const { sizes } = context;
   const width = context.width - 2 * INSET;
-  const text = CAUTIONS.map((caution) => caution.text).join(' ');
+  const text = CAUTIONS.map(cautionInBrief).join(' ');
   const inside = joinRows([
     textRow(CAUTIONS_HEADING, sizes.smallBold, { x: INSET }),
     ...paragraphRows(text, sizes.small, width, context.measure, { x: INSET }),

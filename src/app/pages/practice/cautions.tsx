@@ -1,6 +1,6 @@
-import { CAUTIONS, CAUTIONS_HEADING } from '../../../core/lesson';
+import { CAUTIONS, CAUTIONS_HEADING, cautionWords } from '../../../core/lesson';
 
-/** The cautions for hands and ears, word for word as the handout prints them. */
+/** The cautions for hands and ears in full, each with the name of its source; the handout prints them in brief. */
 export function Cautions() {
   return (
     <section className="cautions" aria-labelledby="cautions">
@@ -8,8 +8,8 @@ export function Cautions() {
         {CAUTIONS_HEADING}
       </h2>
       <ul className="cautions__list">
-        {CAUTIONS.map(({ text }) => (
-          <li key={text}>{text}</li>
+        {CAUTIONS.map((caution) => (
+          <li key={caution.text}>{cautionWords(caution)}</li>
         ))}
       </ul>
     </section>
