@@ -25,9 +25,10 @@ const rows = [
   ],
   ['core/exchange', ['core/(?!exchange)[^/]+']],
   ['score', ['core/[^/]+']],
-  ['sound', ['core/[^/]+']],
+  ['workers', ['core/base']],
+  ['sound', ['core/[^/]+', 'workers']],
   ['handout', ['core/[^/]+', 'score']],
-  ['app', ['core/[^/]+', 'score', 'sound', 'handout']],
+  ['app', ['core/[^/]+', 'score', 'workers', 'sound', 'handout']],
 ];
 
 const arrows = rows.map(([room, allowed]) => ({

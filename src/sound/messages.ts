@@ -13,17 +13,7 @@ export type RenderJob =
       readonly rounds: number;
     };
 
-export interface RenderCall {
-  readonly id: number;
-  readonly job: RenderJob;
-}
-
 export type RenderAnswer =
   | { readonly kind: 'segment'; readonly segment: Segment }
   | { readonly kind: 'wav'; readonly bytes: Uint8Array<ArrayBuffer> }
   | { readonly kind: 'failed' };
-
-export interface RenderReply {
-  readonly id: number;
-  readonly answer: RenderAnswer;
-}

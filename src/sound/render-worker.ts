@@ -1,4 +1,5 @@
-import type { RenderAnswer, RenderCall, RenderJob, RenderReply } from './messages';
+import type { WorkerCall, WorkerReply } from '../workers';
+import type { RenderAnswer, RenderJob } from './messages';
 import { renderMix } from './synthesis/mix';
 import { buffersOf, renderSegment } from './synthesis/segment';
 import { createKit, type Kit } from './synthesis/voices';
@@ -23,13 +24,15 @@ function work(job: RenderJob): { readonly answer: RenderAnswer; readonly transfe
   return { answer: { kind: 'wav', bytes }, transfer: [bytes.buffer] };
 }
 
-self.addEventListener('message', ({ data }: MessageEvent<RenderCall>) => {
+self.addEventListener('message', ({ data }: MessageEvent<WorkerCall<RenderJob>>) => {
+  // What is called off ends with the worker.
+  if (!('job' in data)) return;
   let done: ReturnType<typeof work>;
   try {
     done = work(data.job);
   } catch {
     done = { answer: { kind: 'failed' }, transfer: [] };
   }
-  const reply: RenderReply = { id: data.id, answer: done.answer };
+  const reply: WorkerReply<RenderAnswer> = { id: data.id, answer: done.answer };
   self.postMessage(reply, { transfer: done.transfer });
 });

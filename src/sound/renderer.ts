@@ -1,11 +1,14 @@
-import { failure, type Result, success } from '../core/base';
-import type { RenderAnswer, RenderCall, RenderJob, RenderReply } from './messages';
+import { failure, type Result, success, unreachable } from '../core/base';
+import { type NoAnswer, PATIENCE, type WatchedWorker, watchWorker } from '../workers';
+import type { RenderAnswer, RenderJob } from './messages';
 import { startWorker } from './start-worker';
 
 const NOT_COMPUTED =
   'The sound could not be computed. Close other pages that need much memory, then press Play again.';
 const NO_WORKER =
   'This browser did not let the page compute its sound. Reload the page and press Play again.';
+const SILENT =
+  'The part of the page that computes the sound no longer answered, so it was ended and the lesson is as it was. Try again: it starts afresh.';
 
 /** A job that was cancelled gives null. */
 export type RenderResult = Result<RenderAnswer | null, string>;
@@ -21,69 +24,41 @@ export interface Renderer {
   dispose(): void;
 }
 
+/**
+ * Seconds without a sign of life that a job is given. Besides, a sound is given as long as it lasts: a machine that
+ * needs longer to compute it could not play it either.
+ */
+function patienceFor(job: RenderJob): number {
+  const { performance } = job.kind === 'segment' ? job.request : job;
+  const round = ((performance.end / performance.beat) * 60) / performance.tempo;
+  return PATIENCE + round * (job.kind === 'segment' ? 1 : job.rounds);
+}
+
+function withoutAnswer(why: NoAnswer): RenderResult {
+  switch (why) {
+    case 'called off':
+      return success(null);
+    case 'failed':
+      return failure(NO_WORKER);
+    case 'silent':
+      return failure(SILENT);
+    default:
+      return unreachable(why);
+  }
+}
+
 /** The worker starts with the first job, and again with the first job after a cancelled one. */
-export function createRenderer(): Renderer {
-  let worker: Worker | null = null;
-  let lastId = 0;
-  const waiting = new Map<number, (result: RenderResult) => void>();
-
-  const settleAll = (result: RenderResult): void => {
-    const settles = [...waiting.values()];
-    waiting.clear();
-    for (const settle of settles) {
-      settle(result);
-    }
-  };
-
-  const end = (): void => {
-    worker?.terminate();
-    worker = null;
-  };
-
-  const start = (): Worker => {
-    const started = startWorker();
-    started.addEventListener('message', ({ data }: MessageEvent<RenderReply>) => {
-      const settle = waiting.get(data.id);
-      waiting.delete(data.id);
-      settle?.(data.answer.kind === 'failed' ? failure(NOT_COMPUTED) : success(data.answer));
-    });
-    started.addEventListener('error', () => {
-      end();
-      settleAll(failure(NO_WORKER));
-    });
-    return started;
-  };
-
+export function createRenderer(
+  worker: WatchedWorker<RenderJob, RenderAnswer> = watchWorker(startWorker),
+): Renderer {
   return {
-    warm: () => {
-      try {
-        worker ??= start();
-      } catch {
-        // The job that needs it says so.
-      }
+    warm: worker.warm,
+    render: async (job) => {
+      const answer = await worker.ask(job, { patience: patienceFor(job) });
+      if (!answer.ok) return withoutAnswer(answer.problem);
+      return answer.value.kind === 'failed' ? failure(NOT_COMPUTED) : success(answer.value);
     },
-    render: (job) =>
-      new Promise((resolve) => {
-        try {
-          worker ??= start();
-          lastId += 1;
-          waiting.set(lastId, resolve);
-          const call: RenderCall = { id: lastId, job };
-          worker.postMessage(call);
-        } catch {
-          waiting.delete(lastId);
-          resolve(failure(NO_WORKER));
-        }
-      }),
-    cancel: () => {
-      if (waiting.size > 0) {
-        end();
-        settleAll(success(null));
-      }
-    },
-    dispose: () => {
-      end();
-      settleAll(success(null));
-    },
+    cancel: worker.cancel,
+    dispose: worker.dispose,
   };
 }

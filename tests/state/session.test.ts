@@ -226,6 +226,19 @@ test('what is to be said of a line is not said of another piece', async () => {
   session.end();
 });
 
+test('a composer that no longer answers leaves the line, and a sentence says that it can be asked again', async () => {
+  const session = await start(shelf().storage, {
+    ...NO_COMPOSER,
+    compose: async () => failure('silent'),
+  });
+  const before = session.lessons.getState().lesson;
+  await session.composeLine();
+  expect(session.lessons.getState().lesson).toBe(before);
+  expect(session.editor.getState().notice).toMatch(/no longer answered.*Ask once more/);
+  expect(session.editor.getState().composing).toBeNull();
+  session.end();
+});
+
 test('without a composer the line stays and a sentence says so', async () => {
   const session = await start(shelf().storage);
   const before = session.lessons.getState().lesson;

@@ -1,11 +1,14 @@
 import type { Steps } from '../../core/base';
+import type { WorkerCall, WorkerReply } from '../../workers';
 import { createAnswers } from './answers';
-import type { ComposerAnswer, ComposerCall, ComposerReply } from './messages';
+import type { ComposerAnswer, ComposerJob } from './messages';
 
 const answers = createAnswers();
 
 /** Questions that nobody waits for any more; each leaves with its answer. */
 const calledOff = new Set<number>();
+
+const tell = (reply: WorkerReply<ComposerAnswer>): void => self.postMessage(reply);
 
 /** Lets what came in meanwhile be heard. */
 const nextTurn = () => new Promise((resolve) => setTimeout(resolve));
@@ -15,17 +18,18 @@ async function work(id: number, steps: Steps<ComposerAnswer>): Promise<ComposerA
     if (calledOff.has(id)) return { kind: 'called off' };
     const step = steps.next();
     if (step.done === true) return step.value;
+    tell({ id, alive: true });
     await nextTurn();
   }
 }
 
-self.addEventListener('message', async ({ data: { id, job } }: MessageEvent<ComposerCall>) => {
-  if (job === 'called off') {
+self.addEventListener('message', async ({ data }: MessageEvent<WorkerCall<ComposerJob>>) => {
+  const { id } = data;
+  if (!('job' in data)) {
     calledOff.add(id);
     return;
   }
-  const answer = await work(id, answers(job)).catch((): ComposerAnswer => ({ kind: 'failed' }));
+  const answer = await work(id, answers(data.job)).catch((): ComposerAnswer => ({ kind: 'failed' }));
   calledOff.delete(id);
-  const reply: ComposerReply = { id, answer };
-  self.postMessage(reply);
+  tell({ id, answer });
 });

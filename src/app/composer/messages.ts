@@ -12,11 +12,6 @@ export type ComposerJob =
   | { readonly kind: 'repair'; readonly finding: number }
   | { readonly kind: 'explain' | 'rank takes'; readonly lesson: Lesson; readonly pieceId: string };
 
-export type ComposerCall =
-  | { readonly id: number; readonly job: ComposerJob }
-  /** Nobody waits for the answer any more. */
-  | { readonly id: number; readonly job: 'called off' };
-
 /** A finding as it crosses to the page: its repair is looked for by another question. */
 export interface CheckedFinding extends Omit<Finding, 'repair'> {
   /** Whether there is a repair to look for. */
@@ -43,8 +38,3 @@ export type ComposerAnswer =
   | { readonly kind: 'ranking'; readonly takes: readonly ComparedTake[] }
   | { readonly kind: 'called off' }
   | { readonly kind: 'failed' };
-
-export interface ComposerReply {
-  readonly id: number;
-  readonly answer: ComposerAnswer;
-}

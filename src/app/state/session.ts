@@ -28,6 +28,9 @@ const NOT_OPENED =
 const NO_COMPOSER =
   'The composer could not be loaded, so the line is as it was. Check that the page is still reachable and try again.';
 
+const SILENT_COMPOSER =
+  'The composer no longer answered, so it was ended and the line is as it was. Ask once more: it starts afresh. If that happens again, compose a shorter part of the chart.';
+
 /** How an untouched sample is noted as open; a lesson is noted by its id, and no id is of this form. */
 const sampleMark = (index: number): string => `sample ${index}`;
 
@@ -129,7 +132,7 @@ export async function startSession(
       return;
     }
     if (!answer.ok) {
-      editor.setState({ notice: NO_COMPOSER });
+      editor.setState({ notice: answer.problem === 'silent' ? SILENT_COMPOSER : NO_COMPOSER });
       return;
     }
     const { lesson: composed, remarks } = answer.value;

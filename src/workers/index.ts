@@ -1,0 +1,2 @@
+export type { WorkerCall, WorkerReply } from './messages';
+export { type AskOptions, type NoAnswer, PATIENCE, type WatchedWorker, watchWorker } from './watched';

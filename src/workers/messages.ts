@@ -1,0 +1,11 @@
+/** What the page sends to a worker. */
+export type WorkerCall<Job> =
+  | { readonly id: number; readonly job: Job }
+  /** Nobody waits for the answer any more. */
+  | { readonly id: number; readonly calledOff: true };
+
+/** What a worker sends to the page. */
+export type WorkerReply<Answer> =
+  | { readonly id: number; readonly answer: Answer }
+  /** The worker is still at it: work in many steps says so now and then. */
+  | { readonly id: number; readonly alive: true };
