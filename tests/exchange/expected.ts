@@ -1,5 +1,5 @@
 /** What a reader of an export must find, worked out from the sheet alone. */
-import { barTicks, type LineNote, midiOf, samePitch } from '../../src/core/base';
+import { barTicks, hasMark, type LineNote, midiOf, samePitch } from '../../src/core/base';
 import { playOrder } from '../../src/core/chart';
 import type { LineSheet } from '../../src/core/lesson';
 
@@ -43,7 +43,7 @@ export function heardLine(sheet: LineSheet): readonly HeardNote[] {
           start: barStart + note.start,
           duration: note.duration,
           midi: midiOf(note.pitch),
-          staccato: note.articulations?.includes('staccato') ?? false,
+          staccato: hasMark(note, 'staccato'),
           tiePassedBy: false,
         });
       }

@@ -1,16 +1,17 @@
 /** Random lines over random charts, as the app derives them: every metre, key and tuning, repeats, endings, ties. */
 import fc from 'fast-check';
 import {
-  type Articulation,
   barTicks,
   bpm,
   createRandom,
   type LineNote,
+  type Mark,
   type Metre,
   midiNumber,
   type Random,
   type SpelledPitch,
   ticks,
+  withMark,
 } from '../../src/core/base';
 import { CHART_METRES, parseChart } from '../../src/core/chart';
 import { FEELS } from '../../src/core/feel';
@@ -81,7 +82,7 @@ const pick = <Item>(draw: Random, items: readonly [Item, ...Item[]]): Item =>
   items[draw.below(items.length)] ?? items[0];
 
 const LENGTHS = [240, 240, 480, 480, 480, 720, 960, 960, 1440, 1920] as const;
-const ARTICULATIONS: readonly [Articulation, ...Articulation[]] = ['staccato', 'accent', 'ghost'];
+const PLAYED: readonly [Mark, ...Mark[]] = ['staccato', 'accent', 'ghost'];
 
 /** Notes and silences end to end; now and then a beat is a triplet. */
 function notesOf(
@@ -100,7 +101,7 @@ function notesOf(
       duration: ticks(duration),
       pitch: tiedIn ?? pitch(),
       ...(start + duration === length && draw.next() < 0.5 ? { tiedOn: true } : {}),
-      ...(draw.next() < 0.2 ? { articulations: [pick(draw, ARTICULATIONS)] } : {}),
+      ...(draw.next() < 0.2 ? withMark({}, pick(draw, PLAYED)) : {}),
     });
   };
   for (let start = 0; start < length; ) {

@@ -27,7 +27,7 @@ const withoutSwing = (sheet: LineSheet): LineSheet => ({
   feel: { ...sheet.feel, swing: [] },
   bars: sheet.bars.map((bar) => ({
     ...bar,
-    notes: bar.notes.map((each) => ({ ...each, note: { ...each.note, articulations: [] } })),
+    notes: bar.notes.map((each) => ({ ...each, note: { ...each.note, marks: {} } })),
   })),
 });
 

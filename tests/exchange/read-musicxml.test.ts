@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { barTicks, beatTicks, samePitch } from '../../src/core/base';
+import { barTicks, beatTicks, marksOf, samePitch } from '../../src/core/base';
 import { type Harmony, harmonyText, playOrder } from '../../src/core/chart';
 import { packMxl, writeMusicXml } from '../../src/core/exchange';
 import { deriveSheets, type LineSheet, SAMPLE_TITLES, sampleLesson } from '../../src/core/lesson';
@@ -39,7 +39,7 @@ function writtenNotes(sheet: LineSheet): readonly unknown[] {
       duration: note.duration,
       pitch: note.pitch,
       tied: note.tiedOn === true && holds(bar),
-      articulations: [...(note.articulations ?? [])].sort(),
+      marks: marksOf(note),
       place: fingered && `${fingered.string}/${fingered.fret} ${fingered.finger}`,
     })),
   );

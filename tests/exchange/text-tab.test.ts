@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { samePitch } from '../../src/core/base';
+import { hasMark, samePitch } from '../../src/core/base';
 import { writeTextTab } from '../../src/core/exchange';
 import type { LineSheet } from '../../src/core/lesson';
 import { sheetOf } from '../support/score-sheets';
@@ -41,7 +41,7 @@ function expected({ bars }: LineSheet): readonly string[] {
     });
     return [
       ...struck.map(({ note, fingered }) => {
-        const dead = note.articulations?.includes('ghost') === true;
+        const dead = hasMark(note, 'ghost');
         return `${fingered?.string}/${dead ? 'x' : fingered?.fret}`;
       }),
       '|',

@@ -33,7 +33,7 @@ describe('the lesson file', () => {
     const read = parseLesson(old);
     if (!read.ok) throw new Error(describeLessonProblem(read.problem));
     const [line, blank] = read.value.pieces;
-    expect(read.value.version).toBe(2);
+    expect(read.value.version).toBe(3);
     expect(line).toMatchObject({
       name: 'Short drill',
       aims: [],
@@ -46,11 +46,43 @@ describe('the lesson file', () => {
     expect(parseLesson(printLesson(read.value))).toEqual(read);
   });
 
+  it('is brought up to date from version 2, which listed articulations', () => {
+    const old = readFileSync(new URL('version-2.json', import.meta.url), 'utf8');
+    const read = parseLesson(old);
+    if (!read.ok) throw new Error(describeLessonProblem(read.problem));
+    const [line] = read.value.pieces;
+    if (line?.kind !== 'line') throw new Error('The first piece is a line.');
+    expect(read.value.version).toBe(3);
+    expect(line.bars[0]?.notes.map(({ marks }) => marks)).toEqual([
+      { damping: 'ghost' },
+      { stress: 'accent', length: 'staccato' },
+      undefined,
+    ]);
+    expect(line.parked[0]?.notes[0]?.marks).toEqual({ stress: 'accent' });
+    expect(line.takes[0]?.bars[0]?.notes[0]?.marks).toEqual({ length: 'staccato' });
+    expect(JSON.stringify(read.value)).not.toContain('articulations');
+    expect(parseLesson(printLesson(read.value))).toEqual(read);
+  });
+
+  it('keeps marks, dynamics and words, and refuses what contradicts itself', () => {
+    const marked = (marks: unknown): string => spoiled(['pieces', 0, 'bars', 0, 'notes', 0, 'marks'], marks);
+    const all = { stress: 'accent', length: 'tenuto', damping: 'palm mute', pluck: 'i', exit: 'hammer' };
+    expect(sentence(marked(all))).toBe('read');
+    expect(sentence(marked({ length: 'let ring', damping: 'ghost' }))).toMatch(/neither dead nor muted/);
+    expect(sentence(marked({ exit: 'bend' }))).toMatch(/damaged/);
+    const inBar = (name: string, value: unknown): string => spoiled(['pieces', 0, 'bars', 0, name], value);
+    const hairpin = [{ at: 0, level: 'p', hairpin: 'crescendo' }, { at: 3840 }];
+    expect(sentence(inBar('dynamics', hairpin))).toBe('read');
+    expect(sentence(inBar('dynamics', [{ at: 0 }, { at: 0, level: 'f' }]))).toMatch(/one a place/);
+    expect(sentence(inBar('words', 'dig in'))).toBe('read');
+    expect(sentence(inBar('words', 'x'.repeat(81)))).toMatch(/damaged/);
+  });
+
   it.each([
     ['a text that is not JSON', 'Am | Dm', /not readable as JSON/],
     ['another program’s JSON', '{"format":"something","version":1}', /not a lesson of Ground Bass/],
     ['a list', '[]', /not a lesson of Ground Bass/],
-    ['a lesson from a newer version', spoiled(['version'], 3), /newer Ground Bass \(version 3/],
+    ['a lesson from a newer version', spoiled(['version'], 4), /newer Ground Bass \(version 4/],
     ['a damaged tempo', spoiled(['pieces', 0, 'tempo'], 'fast'), /damaged at “pieces › 1 › tempo”/],
     ['a number where a list belongs', spoiled(['pieces'], 7), /damaged at “pieces”/],
     ['no piece at all', spoiled(['pieces'], []), /damaged at “pieces”/],

@@ -564,7 +564,7 @@ describe('the playing side of the lesson check', () => {
     const low: readonly [Letter, number] = ['E', 1];
     const one = setFeel(alone([low]), ID, 'one-drop');
     const mended = expectMended(one, RINGS, /^Mark it short$/);
-    expect(piece(mended).bars[0]?.notes[0]?.articulations).toEqual(['staccato']);
+    expect(piece(mended).bars[0]?.notes[0]?.marks).toEqual({ length: 'staccato' });
     expectKept(mended, 0);
 
     const two = setFeel(alone([low, low, low, low, low]), ID, 'one-drop');

@@ -1,12 +1,13 @@
 import {
-  type Articulation,
   bpm,
   COMMON_TIME,
   fret,
   LETTERS,
   type LineNote,
+  type Mark,
   type Metre,
   ticks,
+  withMark,
 } from '../../src/core/base';
 import { parseChart } from '../../src/core/chart';
 import { type FeelId, feelById } from '../../src/core/feel';
@@ -32,14 +33,14 @@ function readNote(text: string): LineNote {
   const [, beat, part, name, sign, octave, length, dot, marks = ''] = match;
   const letter = LETTERS.find((candidate) => candidate === name) ?? 'C';
   const plain = LENGTHS[length ?? ''] ?? 0;
-  const articulations = (
+  const played = (
     [
       ['>', 'accent'],
       ["'", 'staccato'],
       ['x', 'ghost'],
-    ] as const satisfies readonly (readonly [string, Articulation])[]
-  ).flatMap(([mark, articulation]) => (marks.includes(mark) ? [articulation] : []));
-  return {
+    ] as const satisfies readonly (readonly [string, Mark])[]
+  ).flatMap(([sign, mark]) => (marks.includes(sign) ? [mark] : []));
+  const note: LineNote = {
     start: ticks((Number(beat) - 1) * 960 + (PARTS_OF_BEAT[part ?? ''] ?? 0)),
     duration: ticks(dot === '.' ? plain * 1.5 : plain),
     pitch: {
@@ -48,8 +49,8 @@ function readNote(text: string): LineNote {
       octave: Number(octave),
     },
     ...(marks.includes('~') ? { tiedOn: true } : {}),
-    ...(articulations.length > 0 ? { articulations } : {}),
   };
+  return played.reduce(withMark, note);
 }
 
 interface SheetText {

@@ -7,14 +7,15 @@
  * the bar line), `'` staccato, `>` accent, `x` ghost. A length may be a fraction: `1/3` is a third of a quarter.
  */
 import {
-  type Articulation,
   bpm,
   COMMON_TIME,
   LETTERS,
   type LineNote,
+  type Mark,
   type Metre,
   type SpelledPitch,
   ticks,
+  withMark,
 } from '../../src/core/base';
 import type { FeelId } from '../../src/core/feel';
 import { createInstrument, TUNINGS } from '../../src/core/fretboard';
@@ -88,24 +89,24 @@ function notesOf(text: string): readonly LineNote[] {
     const duration = Math.round((Number(whole) / Number(part ?? 1)) * 960);
     if (!(duration > 0)) throw new Error(`No length: ${word}`);
     if (pitch !== 'r') {
-      notes.push({
+      const note: LineNote = {
         start: ticks(now),
         duration: ticks(duration),
         pitch: pitchOf(pitch),
         ...(marks.includes('~') ? { tiedOn: true } : {}),
-        articulations: articulationsOf(marks),
-      });
+      };
+      notes.push(signsOf(marks).reduce(withMark, note));
     }
     now += duration;
   }
   return notes;
 }
 
-function articulationsOf(marks: string): readonly Articulation[] {
-  const all: readonly (readonly [string, Articulation])[] = [
+function signsOf(marks: string): readonly Mark[] {
+  const all: readonly (readonly [string, Mark])[] = [
     ["'", 'staccato'],
     ['>', 'accent'],
     ['x', 'ghost'],
   ];
-  return all.filter(([mark]) => marks.includes(mark)).map(([, articulation]) => articulation);
+  return all.filter(([sign]) => marks.includes(sign)).map(([, mark]) => mark);
 }

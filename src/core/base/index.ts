@@ -1,4 +1,5 @@
 export * from './exhaustive';
+export * from './marks';
 export * from './metre';
 export * from './note';
 export * from './pitch';

@@ -1,8 +1,6 @@
+import type { NoteMarks } from './marks';
 import type { SpelledPitch } from './pitch';
 import type { Fret, StringNumber, Ticks } from './units';
-
-/** How a note is played beyond its pitch and length. */
-export type Articulation = 'staccato' | 'accent' | 'ghost';
 
 /** The teacher's own choice for a note, which the fingering search obeys. */
 export interface Pins {
@@ -24,6 +22,7 @@ export interface LineNote {
   readonly pitch: SpelledPitch;
   /** The note goes on, without a new attack, as the first note of every bar that can follow. */
   readonly tiedOn?: boolean;
-  readonly articulations?: readonly Articulation[];
+  /** How it is played beyond pitch and length; left out, plainly. */
+  readonly marks?: NoteMarks;
   readonly pins?: Pins;
 }

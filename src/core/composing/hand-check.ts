@@ -1,4 +1,4 @@
-import { beatTicks, type Fret, type LineNote, type Metre, type Ticks, ticks } from '../base';
+import { beatTicks, type Fret, type LineNote, type Metre, type Ticks, ticks, withMark } from '../base';
 import { type PlayingFinding, type PlayingRepair, playingFindings, repairFor } from '../fretboard';
 import {
   changeBars,
@@ -180,10 +180,7 @@ function shorten(lesson: Lesson, pieceId: string, parts: readonly NotePlace[], d
 }
 
 const markShort = (lesson: Lesson, pieceId: string, parts: readonly NotePlace[]): Lesson =>
-  changeNotes(lesson, pieceId, parts, (note) => ({
-    ...note,
-    articulations: [...(note.articulations ?? []), 'staccato'],
-  }));
+  changeNotes(lesson, pieceId, parts, (note) => withMark(note, 'staccato'));
 
 /** Moves a note by whole octaves and lets its pins go. */
 const moveOctaves = (lesson: Lesson, pieceId: string, parts: readonly NotePlace[], octaves: number): Lesson =>

@@ -42,11 +42,48 @@ function withAimsAndTakes(old: Document): Document {
   return { ...old, version: 2, pieces: Array.isArray(old.pieces) ? old.pieces.map(grown) : old.pieces };
 }
 
+/** Version 2 listed a note's articulations; three of the marks were known. */
+function withMarks(note: unknown): unknown {
+  if (!isRecord(note) || !Array.isArray(note.articulations)) return note;
+  const { articulations, ...bare } = note;
+  const marks = {
+    ...(articulations.includes('accent') ? { stress: 'accent' } : {}),
+    ...(articulations.includes('staccato') ? { length: 'staccato' } : {}),
+    ...(articulations.includes('ghost') ? { damping: 'ghost' } : {}),
+  };
+  return Object.keys(marks).length === 0 ? bare : { ...bare, marks };
+}
+
+const inEach = (list: unknown, change: (part: unknown) => unknown): unknown =>
+  Array.isArray(list) ? list.map(change) : list;
+
+const inNotes = (bar: unknown): unknown =>
+  isRecord(bar) ? { ...bar, notes: inEach(bar.notes, withMarks) } : bar;
+
+/** Version 3: a note has marks, by what they say about it, in place of articulations. */
+function versionThree(old: Document): Document {
+  const grown = (piece: unknown): unknown =>
+    isRecord(piece) && piece.kind === 'line'
+      ? {
+          ...piece,
+          bars: inEach(piece.bars, inNotes),
+          parked: inEach(piece.parked, inNotes),
+          takes: inEach(piece.takes, (take) =>
+            isRecord(take) ? { ...take, bars: inEach(take.bars, inNotes) } : take,
+          ),
+        }
+      : piece;
+  return { ...old, version: 3, pieces: inEach(old.pieces, grown) };
+}
+
 /**
  * A step from one version's shape to the next, keyed by the version it starts from; a new version adds its step
  * here and an old sample to the tests.
  */
-const MIGRATIONS: Readonly<Record<number, (old: Document) => unknown>> = { 1: withAimsAndTakes };
+const MIGRATIONS: Readonly<Record<number, (old: Document) => unknown>> = {
+  1: withAimsAndTakes,
+  2: versionThree,
+};
 
 function migrate(document: Document, from: number): unknown {
   let current: unknown = document;

@@ -1,4 +1,4 @@
-import { barTicks, fret, type LineNote, midiOf, type Ticks, ticks } from '../base';
+import { barTicks, fret, hasMark, type LineNote, midiOf, type Ticks, ticks } from '../base';
 import type { Chart } from '../chart';
 import type { Feel } from '../feel';
 import {
@@ -64,7 +64,7 @@ export function strikeNotes(chart: Chart, bars: readonly LineBar[]): StruckLine 
             duration: note.duration,
             midi: midiOf(note.pitch),
             ...(note.pins === undefined ? {} : { pins: note.pins }),
-            ...(note.articulations?.includes('staccato') ? { short: true } : {}),
+            ...(hasMark(note, 'staccato') ? { short: true } : {}),
           });
           parts.push([{ bar, note: index }]);
         }

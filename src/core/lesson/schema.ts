@@ -1,12 +1,15 @@
 import * as z from 'zod/mini';
 import {
   type Alteration,
-  type Articulation,
   type Bpm,
+  DYNAMIC_LEVELS,
+  excludes,
   type Finger,
   type Fret,
   LETTERS,
+  MARK_CHOICES,
   type MidiNumber,
+  marksOf,
   type StringNumber,
   type Ticks,
 } from '../base';
@@ -16,7 +19,14 @@ import { type Level, TECHNIQUES } from '../line';
 import { NAMINGS } from '../theory';
 import { COUNTS } from './count';
 import { CLICK_BEATS, PLAYING_LIMITS } from './playing';
-import { HANDOUT_BLOCKS, LESSON_FORMAT, LESSON_VERSION, type Lesson, PRACTICE_STEPS } from './types';
+import {
+  BAR_WORDS_LENGTH,
+  HANDOUT_BLOCKS,
+  LESSON_FORMAT,
+  LESSON_VERSION,
+  type Lesson,
+  PRACTICE_STEPS,
+} from './types';
 
 /** Long enough for any real lesson, short enough that a hostile file cannot make the page stall. */
 const LIMITS = {
@@ -59,20 +69,35 @@ const metreSchema = z.object({
   unit: z.union([z.literal(2), z.literal(4), z.literal(8)]),
 });
 
-const ARTICULATIONS = ['staccato', 'accent', 'ghost'] as const satisfies readonly Articulation[];
-
 const pinsSchema = z.object({
   string: z.exactOptional(branded<StringNumber>(whole(1, LIMITS.strings))),
   fret: z.exactOptional(fretSchema),
   finger: z.exactOptional(branded<Finger>(whole(0, 4))),
 });
 
+const marksSchema = z
+  .object({
+    stress: z.exactOptional(z.enum(MARK_CHOICES.stress)),
+    length: z.exactOptional(z.enum(MARK_CHOICES.length)),
+    damping: z.exactOptional(z.enum(MARK_CHOICES.damping)),
+    pluck: z.exactOptional(z.enum(MARK_CHOICES.pluck)),
+    entry: z.exactOptional(z.enum(MARK_CHOICES.entry)),
+    exit: z.exactOptional(z.enum(MARK_CHOICES.exit)),
+    pause: z.exactOptional(z.enum(MARK_CHOICES.pause)),
+  })
+  .check(
+    z.refine((marks) => {
+      const all = marksOf({ marks });
+      return all.every((one) => all.every((other) => !excludes(one, other)));
+    }, 'a note that rings on can be neither dead nor muted'),
+  );
+
 const noteSchema = z.object({
   start: ticksSchema,
   duration: branded<Ticks>(whole(1, 960 * 4 * 16)),
   pitch: pitchSchema,
   tiedOn: z.exactOptional(z.boolean()),
-  articulations: z.exactOptional(z.array(z.enum(ARTICULATIONS)).check(z.maxLength(ARTICULATIONS.length))),
+  marks: z.exactOptional(marksSchema),
   pins: z.exactOptional(pinsSchema),
 });
 
@@ -88,6 +113,22 @@ const sortedNotes = z.array(noteSchema).check(
   ),
 );
 
+const dynamicsSchema = z
+  .array(
+    z.object({
+      at: ticksSchema,
+      level: z.exactOptional(z.enum(DYNAMIC_LEVELS)),
+      hairpin: z.exactOptional(z.enum(['crescendo', 'diminuendo'])),
+    }),
+  )
+  .check(
+    z.maxLength(LIMITS.notesInBar),
+    z.refine(
+      (signs) => signs.every(({ at }, index) => index === 0 || (signs[index - 1]?.at ?? 0) < at),
+      'the dynamics of a bar must follow each other, one a place',
+    ),
+  );
+
 const lineBarSchema = z.object({
   id: name,
   harmony: z.string().check(z.maxLength(LIMITS.title)),
@@ -95,6 +136,8 @@ const lineBarSchema = z.object({
   kept: z.boolean(),
   notes: sortedNotes,
   position: z.exactOptional(branded<Fret>(whole(1, 36))),
+  dynamics: z.exactOptional(dynamicsSchema),
+  words: z.exactOptional(z.string().check(z.minLength(1), z.maxLength(BAR_WORDS_LENGTH))),
 });
 
 const techniquesSchema = z.array(z.enum(TECHNIQUES)).check(z.maxLength(TECHNIQUES.length));

@@ -1,4 +1,4 @@
-import type { Bpm, Fret, LineNote, Metre, SpelledPitch } from '../base';
+import type { Bpm, DynamicSign, Fret, LineNote, Metre, SpelledPitch } from '../base';
 import type { FeelId } from '../feel';
 import type { HandSettings } from '../fretboard';
 import type { Aim, Level, Technique } from '../line';
@@ -8,7 +8,7 @@ import type { PlayingSettings } from './playing';
 
 /** The lesson file's own name for itself, and the version of its shape. */
 export const LESSON_FORMAT = 'ground-bass-lesson';
-export const LESSON_VERSION = 2;
+export const LESSON_VERSION = 3;
 
 export type Paper = 'A4' | 'Letter';
 
@@ -23,7 +23,14 @@ export interface LineBar {
   readonly notes: readonly LineNote[];
   /** The hand position in which the teacher keeps the hand in this bar; left out, the hand is free. */
   readonly position?: Fret;
+  /** In order, one a place. They belong to the bar and stay when its notes are composed again. */
+  readonly dynamics?: readonly DynamicSign[];
+  /** A word above the bar, as the teacher wrote it; it stays when the bar is composed again. */
+  readonly words?: string;
 }
+
+/** How much can be written above a bar: a word or a short sentence. */
+export const BAR_WORDS_LENGTH = 80;
 
 /** Where an aim holds; sections and bars by their id, so that it goes along with them when the chart is edited. */
 export type AimWhere =

@@ -1,4 +1,4 @@
-import { type LineNote, type MidiNumber, midiOf, ticks } from '../base';
+import { hasMark, type LineNote, type MidiNumber, midiOf, ticks } from '../base';
 import type { PlannedBar } from './plan';
 import { swung } from './swing';
 import type { PitchedEvent } from './types';
@@ -22,20 +22,18 @@ interface SoundingNote {
 }
 
 function strengthOf({ note }: SoundingNote): number {
-  const has = (articulation: 'accent' | 'ghost'): boolean =>
-    note.articulations?.includes(articulation) ?? false;
-  if (has('ghost')) {
+  if (hasMark(note, 'ghost')) {
     return STRENGTH.ghost;
   }
-  if (has('accent')) {
+  if (hasMark(note, 'accent')) {
     return STRENGTH.accent;
   }
   return note.start === 0 ? STRENGTH.downbeat : STRENGTH.plain;
 }
 
 function eventOf(sounding: SoundingNote): PitchedEvent {
-  const ghost = sounding.note.articulations?.includes('ghost') ?? false;
-  const staccato = sounding.note.articulations?.includes('staccato') ?? false;
+  const ghost = hasMark(sounding.note, 'ghost');
+  const staccato = hasMark(sounding.note, 'staccato');
   const length = sounding.end - sounding.start;
   const held = staccato ? Math.round(length * STACCATO_SHARE) : length;
   return {

@@ -93,7 +93,7 @@ function specOf(event: ContentEvent, stem: 'up' | 'down'): SignSpec {
     height: event.height,
     accidental: event.accidental ? ACCIDENTAL_CODES[event.accidental.alteration] : null,
     courtesy: event.accidental?.courtesy ?? false,
-    ghost: event.articulations.includes('ghost'),
+    ghost: event.marks.includes('ghost'),
     stem,
   };
 }

@@ -35,14 +35,15 @@ const ARTICULATIONS = {
   accent: { above: 0xe4a0, below: 0xe4a1, advance: 13.56 },
 } as const;
 
+const NEAREST_FIRST = ['staccato', 'accent'] as const;
+
 /** Articulations stand at the head's side, in a space within the staff and outside it otherwise. */
 function articulationMarks(event: ContentEvent, stem: 'up' | 'down', x: number): readonly Mark[] {
   const away = stem === 'up' ? 1 : -1;
   let y = headY(event.height) + away * SPACE;
   if (event.height % 2 === 0 && Math.abs(event.height) < 4) y += (away * SPACE) / 2;
   const marks: Mark[] = [];
-  for (const articulation of event.articulations) {
-    if (articulation === 'ghost') continue;
+  for (const articulation of NEAREST_FIRST.filter((mark) => event.marks.includes(mark))) {
     if (articulation === 'accent') y = away > 0 ? Math.max(y, STAFF_HEIGHT + 6) : Math.min(y, -6);
     const { above, below, advance } = ARTICULATIONS[articulation];
     const code = stem === 'up' ? below : above;

@@ -1,4 +1,12 @@
-import { type Articulation, barTicks, LETTERS, type Metre, type SpelledPitch } from '../../core/base';
+import {
+  barTicks,
+  hasMark,
+  LETTERS,
+  type Mark,
+  type Metre,
+  marksOf,
+  type SpelledPitch,
+} from '../../core/base';
 import type { SheetNote } from '../../core/lesson';
 import {
   type Accidental,
@@ -43,9 +51,9 @@ export function signsKey(bar: BarNotes): string {
   const { notes, accidentals, positions, strings, tiedIn, metre, countedIn } = bar;
   let key = `${strings} ${tiedIn} ${metre.count}/${metre.unit} ${countedIn.count}/${countedIn.unit}`;
   notes.forEach(({ note, fingered, degreeText }, index) => {
-    const { start, duration, pitch, tiedOn, articulations } = note;
+    const { start, duration, pitch, tiedOn } = note;
     const accidental = accidentals[index];
-    key += `|${start} ${duration} ${pitch.letter}${pitch.alteration} ${pitch.octave} ${tiedOn === true} ${articulations ?? ''}`;
+    key += `|${start} ${duration} ${pitch.letter}${pitch.alteration} ${pitch.octave} ${tiedOn === true} ${marksOf(note).join()}`;
     key += ` ${accidental ? accidental.alteration : ''} ${accidental?.courtesy === true}`;
     key += ` ${fingered ? `${fingered.string} ${fingered.fret} ${fingered.finger}` : ''} ${degreeText} ${positions[index] ?? ''}`;
   });
@@ -73,7 +81,7 @@ function contentEvent(event: NotatedEvent, bar: BarNotes): ContentEvent {
       ...event,
       height: 0,
       accidental: null,
-      articulations: [],
+      marks: [],
       fret: null,
       degree: '',
       finger: '',
@@ -92,7 +100,7 @@ function contentEvent(event: NotatedEvent, bar: BarNotes): ContentEvent {
     ...event,
     height: heightOf(note.pitch),
     accidental: head ? (accidentals[event.note] ?? null) : null,
-    articulations: attacked ? (note.articulations ?? []) : (note.articulations ?? []).filter(isGhost),
+    marks: attacked ? marksOf(note) : marksOf(note).filter(isGhost),
     fret: head ? fretMark(sounding, strings, tiedIn) : null,
     degree: attacked ? degreeText : '',
     finger: attacked && fingered ? String(fingered.finger) : '',
@@ -102,7 +110,7 @@ function contentEvent(event: NotatedEvent, bar: BarNotes): ContentEvent {
   };
 }
 
-const isGhost = (articulation: Articulation): boolean => articulation === 'ghost';
+const isGhost = (mark: Mark): boolean => mark === 'ghost';
 
 /** D3 as written is D2 as it sounds: bass notation stands an octave above its sound. */
 const MIDDLE_LINE = 2 * 7 + LETTERS.indexOf('D');
@@ -117,6 +125,6 @@ function fretMark(
   tiedIn: boolean,
 ): { readonly string: number; readonly text: string } {
   if (!fingered) return { string: heightOf(note.pitch) < 0 ? strings : 1, text: '?' };
-  const fret = note.articulations?.some(isGhost) ? 'x' : String(fingered.fret);
+  const fret = hasMark(note, 'ghost') ? 'x' : String(fingered.fret);
   return { string: fingered.string, text: tiedIn ? `(${fret})` : fret };
 }

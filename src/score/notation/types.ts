@@ -1,4 +1,4 @@
-import type { Articulation, Metre } from '../../core/base';
+import type { Mark, Metre } from '../../core/base';
 import type { Accidental, CountMark, NotatedEvent } from '../../core/notation';
 
 /** A note or rest with everything that stands at it. */
@@ -6,7 +6,7 @@ export interface ContentEvent extends NotatedEvent {
   /** Steps above the bass staff's middle line (written D3); 0 for a rest. */
   readonly height: number;
   readonly accidental: Accidental | null;
-  readonly articulations: readonly Articulation[];
+  readonly marks: readonly Mark[];
   /** What the tab says; null for a rest and for the later pieces of a tied note. */
   readonly fret: { readonly string: number; readonly text: string } | null;
   readonly degree: string;

@@ -108,7 +108,7 @@ function spelled(
         ...(chord === null ? {} : { chord }),
         ...(next === key ? {} : { direction: next > key ? 'up' : 'down' }),
       });
-      return { start, duration: end - start, pitch, tiedOn, articulations: [], pins: {} };
+      return { start, duration: end - start, pitch, tiedOn, marks: null, pins: {} };
     }),
   );
 }

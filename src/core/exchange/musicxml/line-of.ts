@@ -74,7 +74,7 @@ export function lineOf(candidate: Candidate, bar: number, remarks: Remarks): rea
       duration: note.duration,
       pitch: note.pitch,
       tiedOn: note.tieStart || note.letRing,
-      articulations: note.articulations,
+      marks: note.marks,
       pins: { ...placeOf(note), ...note.pins },
     }),
   );

@@ -1,4 +1,4 @@
-import type { Articulation, SpelledPitch } from '../../base';
+import { hasMark, type LineNote, type SpelledPitch } from '../../base';
 import type { SheetNote } from '../../lesson';
 import type { Accidental, NotatedBar, NotatedEvent, NoteValue } from '../../notation';
 import { type Element, element, tag } from './xml';
@@ -59,10 +59,10 @@ function technicalOf(note: SheetNote, part: PartKind, first: boolean): readonly 
   return first ? [tag('fingering', fingered.finger)] : [];
 }
 
-function articulationsOf(articulations: readonly Articulation[]): readonly Element[] {
-  const has = (articulation: Articulation): boolean => articulations.includes(articulation);
-  return [...(has('accent') ? [tag('accent')] : []), ...(has('staccato') ? [tag('staccato')] : [])];
-}
+const articulationsOf = (note: LineNote): readonly Element[] => [
+  ...(hasMark(note, 'accent') ? [tag('accent')] : []),
+  ...(hasMark(note, 'staccato') ? [tag('staccato')] : []),
+];
 
 /** The element only when something stands in it. */
 const filled = (name: string, children: readonly Element[]): readonly Element[] =>
@@ -78,7 +78,7 @@ function notationsOf(written: WrittenNote, part: PartKind): readonly Element[] {
     ...(tuplet === null ? [] : [element('tuplet', { type: tuplet, bracket: 'yes' })]),
     ...sounding.flatMap((note) => filled('technical', technicalOf(note, part, first))),
     ...sounding.flatMap(({ note }) =>
-      first && part === 'staff' ? filled('articulations', articulationsOf(note.articulations ?? [])) : [],
+      first && part === 'staff' ? filled('articulations', articulationsOf(note)) : [],
     ),
   ]);
 }
@@ -94,7 +94,7 @@ function accidentalElement(accidental: Accidental | null): Element | null {
 /** A note or rest of one part. The elements come in the order that the standard prescribes. */
 export function noteElement(written: WrittenNote, part: PartKind): Element {
   const { event, sheetNote, tie } = written;
-  const ghost = sheetNote?.note.articulations?.includes('ghost') ?? false;
+  const ghost = sheetNote !== null && hasMark(sheetNote.note, 'ghost');
   const staff = part === 'staff';
   return tag(
     'note',

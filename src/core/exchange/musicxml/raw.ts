@@ -1,4 +1,4 @@
-import type { Articulation, Pins, SpelledPitch } from '../../base';
+import type { NoteMarks, Pins, SpelledPitch } from '../../base';
 import type { Interval, Mode } from '../../theory';
 import type { FoundMetre } from '../reading/found';
 import type { XmlNode } from './xml-tree';
@@ -13,7 +13,7 @@ export interface RawNote {
   readonly tieStart: boolean;
   readonly tieStop: boolean;
   readonly letRing: boolean;
-  readonly articulations: readonly Articulation[];
+  readonly marks: NoteMarks | null;
   readonly pins: Pins;
 }
 

@@ -1,14 +1,16 @@
 import {
   type Alteration,
-  type Articulation,
   type Finger,
   fret,
   halfStepsAboveC,
   LETTERS,
+  type Mark,
   midiNumber,
+  type NoteMarks,
   type Pins,
   type SpelledPitch,
   stringNumber,
+  withMark,
 } from '../../base';
 import { type Interval, spellMidi, transposePitch } from '../../theory';
 import type { RawNote } from './raw';
@@ -70,7 +72,7 @@ function pinsOf(technical: readonly XmlNode[]): Pins {
 }
 
 /** Signs that a lesson has: what the file calls them, and what they are called here. */
-const ARTICULATIONS: Readonly<Record<string, Articulation>> = { accent: 'accent', staccato: 'staccato' };
+const ARTICULATIONS: Readonly<Record<string, Mark>> = { accent: 'accent', staccato: 'staccato' };
 
 /** Signs of a note that a lesson does not have, as a sentence lists them. */
 const EXTRAS: Readonly<Record<string, string>> = {
@@ -108,14 +110,15 @@ export function extrasOf(note: XmlNode): readonly string[] {
   ];
 }
 
-function articulationsOf(note: XmlNode, notations: readonly XmlNode[]): readonly Articulation[] {
+function marksOf(note: XmlNode, notations: readonly XmlNode[]): NoteMarks | null {
   const found = notations
     .flatMap((each) => childrenOf(each, 'articulations'))
     .flatMap(({ children }) => children)
     .flatMap(({ name }) => (Object.hasOwn(ARTICULATIONS, name) ? [ARTICULATIONS[name] ?? 'accent'] : []));
   const head = childOf(note, 'notehead');
   const ghost = head !== undefined && (head.text === 'x' || head.attributes.parentheses === 'yes');
-  return [...new Set<Articulation>([...found, ...(ghost ? (['ghost'] as const) : [])])];
+  const marks = [...found, ...(ghost ? (['ghost'] as const) : [])];
+  return marks.reduce<{ readonly marks?: NoteMarks }>(withMark, {}).marks ?? null;
 }
 
 interface NotePlace {
@@ -143,7 +146,7 @@ export function readNote(note: XmlNode, place: NotePlace): RawNote | null {
     tieStart: has('start'),
     tieStop: has('stop'),
     letRing: has('let-ring'),
-    articulations: articulationsOf(note, notations),
+    marks: marksOf(note, notations),
     pins: pinsOf(notations.flatMap((each) => childrenOf(each, 'technical'))),
   };
 }

@@ -1,4 +1,4 @@
-import type { Articulation, Pins, SpelledPitch } from '../../base';
+import type { NoteMarks, Pins, SpelledPitch } from '../../base';
 import type { Chord, Key } from '../../theory';
 
 /** What any file of music gives, before it becomes a lesson. Times are ticks, 960 a quarter note, not yet rounded. */
@@ -58,6 +58,7 @@ export interface FoundNote {
   readonly pitch: SpelledPitch;
   /** Goes on over the bar line. */
   readonly tiedOn: boolean;
-  readonly articulations: readonly Articulation[];
+  /** Null for a plain note. */
+  readonly marks: NoteMarks | null;
   readonly pins: Pins;
 }

@@ -29,7 +29,7 @@ function fittingPins(pins: Pins, pitch: SpelledPitch, instrument: Instrument): P
 
 /** Without what is not there, as a lesson stores its notes. */
 const storedNote = (
-  { pitch, articulations }: FoundNote,
+  { pitch, marks }: FoundNote,
   time: Pick<LineNote, 'start' | 'duration'>,
   tiedOn: boolean,
   pins: Pins,
@@ -37,7 +37,7 @@ const storedNote = (
   ...time,
   pitch,
   ...(tiedOn ? { tiedOn } : {}),
-  ...(articulations.length === 0 ? {} : { articulations }),
+  ...(marks === null ? {} : { marks }),
   ...(Object.keys(pins).length === 0 ? {} : { pins }),
 });
 

@@ -1,4 +1,4 @@
-import { barTicks, beatTicks, isCompound, type Metre } from '../../base';
+import { barTicks, beatTicks, hasMark, isCompound, type Metre } from '../../base';
 import type { HarmonySpan } from '../../chart';
 import type { SheetBar, SheetNote } from '../../lesson';
 import { countingOf, notateBar } from '../../notation';
@@ -17,7 +17,7 @@ export interface Column {
 
 /** How far a note goes into the text: a dead note is an x, as players write it. */
 function signOf({ note, fingered }: SheetNote): string {
-  if (note.articulations?.includes('ghost') === true) return 'x';
+  if (hasMark(note, 'ghost')) return 'x';
   return fingered === null ? '?' : String(fingered.fret);
 }
 
