@@ -75,7 +75,11 @@ describe('what a chord does', () => {
 
   it('says it in plain words', () => {
     const sentence = (symbol: string, where: string) => chordFunction(chord(symbol), key(where)).sentence;
-    expect(sentence('A7', 'C')).toBe('A7 (V7/ii) leads to Dm, as a dominant of its own.');
+    expect(sentence('A7', 'C')).toBe('A7 (V7/ii) would lead to Dm, as a dominant of its own.');
+    expect(chordFunction(chord('A7'), key('C'), chord('Dm7')).sentence).toBe(
+      'A7 (V7/ii) leads to Dm, as a dominant of its own.',
+    );
+    expect(sentence('Bb', 'D dorian')).toBe('B♭ (♭VI) is borrowed from D minor.');
     expect(sentence('Fm', 'C')).toBe('Fm (iv) is borrowed from C minor.');
     expect(sentence('G7', 'C')).toBe('G7 (V7) is the dominant side: it wants to go home to C.');
   });

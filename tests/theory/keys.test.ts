@@ -3,6 +3,7 @@ import {
   ALL_KEYS,
   alterationInKey,
   bestEnharmonicKey,
+  closeGuess,
   describeKey,
   describeScaleIn,
   describeSignature,
@@ -47,6 +48,20 @@ describe('keys', () => {
     ['Fb', 'E major'],
   ])('%s in its simpler spelling is %s', (text, simpler) => {
     expect(describeKey(bestEnharmonicKey(key(text)))).toBe(simpler);
+  });
+
+  // Open Music Theory, "Diatonic modes": each mode is the major scale of another tonic.
+  it.each([
+    ['D dorian', 'D E F G A B C', 0],
+    ['E phrygian', 'E F G A B C D', 0],
+    ['F lydian', 'F G A B C D E', 0],
+    ['G mixolydian', 'G A B C D E F', 0],
+    ['B locrian', 'B C D E F G A', 0],
+    ['Eb dor', 'E♭ F G♭ A♭ B♭ C D♭', -5],
+    ['A aeolian', 'A B C D E F G', 0],
+  ])('%s has the notes %s', (text, names, fifths) => {
+    expect(written(keyNames(key(text)))).toBe(names);
+    expect(keySignature(key(text))).toBe(fifths);
   });
 
   it.each(['', 'H', 'F mixed', 'Dmm', 'minor'])('%j is no key', (text) => {
@@ -132,6 +147,45 @@ describe('finding the key', () => {
       'Every chord except F7 belongs to F major, it begins and ends on F and C7 leads back to F.',
     );
     expect(guess('C')[0]?.reason).toBe('The only chord belongs to C major and it begins on C.');
+  });
+
+  // Common practice, no source: these styles stand on two chords, and home is the one that the music begins with.
+  it.each([
+    ['C F C F', 'C major', 'F major'],
+    ['D G D G', 'D major', 'G major'],
+    ['G F G F', 'G major', 'C major'],
+    ['Am G', 'A minor', 'G major'],
+    ['Am D', 'A minor', 'D major'],
+    ['C7 F7 C7 F7', 'C major', null],
+    ['G7 C G7 C', 'C major', null],
+    ['Dm7 G7', 'C major', null],
+    ['A E A E', 'A major', null],
+  ])('hears the vamp %s in %s', (text, expected, alsoIn) => {
+    const [best, ...others] = guess(text);
+    expect(best && describeKey(best.key)).toBe(expected);
+    if (alsoIn !== null) {
+      const close = closeGuess([...(best ? [best] : []), ...others]);
+      expect(close && describeKey(close.key)).toBe(alsoIn);
+    }
+  });
+
+  it('hears a vamp after its upbeat', () => {
+    const [upbeat, ...vamp] = chords('G C F C F').map((each) => ({ chord: each, weight: 3840 }));
+    const found = findKey([...(upbeat ? [{ ...upbeat, weight: 960, upbeat: true }] : []), ...vamp]);
+    expect(found[0] && describeKey(found[0].key)).toBe('C major');
+  });
+
+  it('keeps a twelve-bar blues in its key that ends on IV', () => {
+    const [best] = guess('C7 C7 C7 C7 F7 F7 C7 C7 G7 F7 C7 F7');
+    expect(best && describeKey(best.key)).toBe('C major');
+    const [plain] = guess('C C C C F F C C G F C F');
+    expect(plain && describeKey(plain.key)).toBe('C major');
+  });
+
+  it('offers a second key only where it is close', () => {
+    expect(closeGuess(guess('C F G7 C'))).toBeNull();
+    expect(closeGuess(guess('Am F C G'))).not.toBeNull();
+    expect(closeGuess([])).toBeNull();
   });
 
   it('knows nothing from nothing', () => {

@@ -1,7 +1,8 @@
 import { useMemo } from 'react';
+import { sameName } from '../../core/base';
 import { chordFunctions } from '../../core/chart';
 import { type LinePiece, type LineSheet, setKey, writeSectionKey } from '../../core/lesson';
-import { describeKey, describeKeyIn, sameKey } from '../../core/theory';
+import { closeGuess, describeKey, describeKeyIn, type Key, keySignature, sameKey } from '../../core/theory';
 import { useAtWork } from './session';
 
 interface HarmonyProps {
@@ -30,13 +31,14 @@ export function Harmony({ piece, sheet, onTaken, onWritten }: OffersProps) {
 function KeyFound({ piece, sheet, onTaken }: Omit<OffersProps, 'onWritten'>) {
   const { session } = useAtWork();
   const naming = sheet.noteNames ?? 'letters';
-  const [best, ...others] = sheet.keyGuesses;
+  const [best] = sheet.keyGuesses;
   if (best === undefined || piece.key !== null || !sameKey(best.key, sheet.key)) return null;
-  const second = others[0];
+  const second = closeGuess(sheet.keyGuesses);
+  const relation = second === null ? null : relationOf(best.key, second.key);
   return (
     <p className="harmony">
       {best.reason}
-      {second !== undefined && (
+      {second !== null && (
         <>
           {' It could also be '}
           <button
@@ -53,11 +55,17 @@ function KeyFound({ piece, sheet, onTaken }: Omit<OffersProps, 'onWritten'>) {
           >
             {describeKeyIn(naming, second.key)}
           </button>
-          .
+          {relation === null ? '.' : `, ${relation}.`}
         </>
       )}
     </p>
   );
+}
+
+/** What a key is to another with the same notes or the same tonic; null for any other. */
+function relationOf(key: Key, other: Key): string | null {
+  if (keySignature(key) === keySignature(other)) return `its relative ${other.mode}`;
+  return sameName(key.tonic, other.tonic) ? `its parallel ${other.mode}` : null;
 }
 
 /** Sections that sound in another key than the one the teacher chose, to be written into the chart in a click. */

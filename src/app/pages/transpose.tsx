@@ -1,12 +1,12 @@
 import { useState } from 'react';
 import { type LinePiece, type LineSheet, transposeBy, transposeTo } from '../../core/lesson';
 import {
-  ALL_KEYS,
   describeKey,
   describeKeyIn,
   describeSignature,
   type Key,
   keySignature,
+  keysOfMode,
   sameKey,
   transpositionBy,
 } from '../../core/theory';
@@ -126,8 +126,6 @@ const intervalWords = (halfSteps: number): string =>
 
 /** The keys of the same mode that are easy to read, in the order of the circle of fifths; the present one too. */
 function keysToMoveTo(present: Key): readonly Key[] {
-  const readable = ALL_KEYS.filter(
-    (key) => key.mode === present.mode && Math.abs(keySignature(key)) <= MOST_SIGNS,
-  );
+  const readable = keysOfMode(present.mode).filter((key) => Math.abs(keySignature(key)) <= MOST_SIGNS);
   return readable.some((key) => sameKey(key, present)) ? readable : [present, ...readable];
 }

@@ -17,7 +17,15 @@ import type { Chart, ChartBar } from './types';
 export const weightedChords = (bars: readonly ChartBar[]): readonly WeightedChord[] =>
   bars.flatMap((bar) =>
     bar.spans.flatMap((span): WeightedChord[] =>
-      span.harmony.kind === 'chord' ? [{ chord: span.harmony.chord, weight: span.duration }] : [],
+      span.harmony.kind === 'chord'
+        ? [
+            {
+              chord: span.harmony.chord,
+              weight: span.duration,
+              ...(bar.pickup ? { upbeat: true } : {}),
+            },
+          ]
+        : [],
     ),
   );
 
@@ -39,7 +47,9 @@ const remembered = new Map<string, readonly KeyGuess[]>();
 
 /** {@link findKey} for a section, which is asked about again at every keystroke in another one. */
 function guessesOf(chords: readonly WeightedChord[]): readonly KeyGuess[] {
-  const id = chords.map(({ chord, weight }) => `${chord.symbol}@${weight}`).join(' ');
+  const id = chords
+    .map(({ chord, weight, upbeat = false }) => `${chord.symbol}@${weight}${upbeat ? '^' : ''}`)
+    .join(' ');
   const known = remembered.get(id);
   if (known) return known;
   if (remembered.size >= MOST_REMEMBERED) remembered.clear();

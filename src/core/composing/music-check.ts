@@ -20,7 +20,7 @@ import {
   type MusicFinding,
   musicFindings,
 } from '../line';
-import { ALL_KEYS, describeKeyIn, keySignature, transpositionTo } from '../theory';
+import { describeKeyIn, type Key, keySignature, keysOfMode, transpositionTo } from '../theory';
 import type { Repair } from './hand-check';
 import { likeness } from './ideas';
 
@@ -99,11 +99,10 @@ function tempoRepair(piece: LinePiece): Repair {
 /** The nearest key that the level reads. */
 function keyRepair(piece: LinePiece, sheet: LineSheet): Repair | null {
   const most = MOST_ACCIDENTALS[piece.level] ?? 0;
-  const distance = (key: (typeof ALL_KEYS)[number]) =>
-    Math.abs(transpositionTo(sheet.key, key.tonic).interval.halfSteps);
-  const [nearest] = ALL_KEYS.filter(
-    (key) => key.mode === sheet.key.mode && Math.abs(keySignature(key)) <= most,
-  ).sort((one, other) => distance(one) - distance(other));
+  const distance = (key: Key) => Math.abs(transpositionTo(sheet.key, key.tonic).interval.halfSteps);
+  const [nearest] = keysOfMode(sheet.key.mode)
+    .filter((key) => Math.abs(keySignature(key)) <= most)
+    .sort((one, other) => distance(one) - distance(other));
   return nearest === undefined
     ? null
     : {

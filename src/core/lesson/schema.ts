@@ -16,7 +16,7 @@ import {
 import { FEEL_IDS } from '../feel';
 import type { HandSystem } from '../fretboard';
 import { type Level, TECHNIQUES } from '../line';
-import { NAMINGS } from '../theory';
+import { MODES, NAMINGS } from '../theory';
 import { COUNTS } from './count';
 import { CLICK_BEATS, PLAYING_LIMITS } from './playing';
 import {
@@ -62,7 +62,7 @@ const spelledName = {
 
 const pitchSchema = z.object({ ...spelledName, octave: whole(-1, 8) });
 
-const keySchema = z.object({ tonic: z.object(spelledName), mode: z.enum(['major', 'minor']) });
+const keySchema = z.object({ tonic: z.object(spelledName), mode: z.enum(MODES) });
 
 const metreSchema = z.object({
   count: whole(1, 24),

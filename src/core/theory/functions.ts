@@ -1,10 +1,11 @@
 import { type SpelledName, sameName } from '../base';
 import { degreeOf, nameOfDegree, sameDegree } from './degrees';
 import { keyNames } from './keys';
+import { hasMinorThird } from './modes';
 import { formatAlteration, formatName } from './names';
 import { describeKeyIn, formatChordIn, formatNameIn, type Naming } from './naming';
 import { FIGURES, romanOf } from './numerals';
-import type { Chord, Degree, Key } from './types';
+import type { Chord, Degree, Key, Mode } from './types';
 
 /** What a chord does in a key. */
 export interface ChordFunction {
@@ -86,6 +87,7 @@ const pulls = (chord: Chord): boolean =>
 
 /** A chord of the key that a dominant leads to. */
 interface Target {
+  readonly root: SpelledName;
   readonly numeral: string;
   readonly symbol: string;
 }
@@ -109,7 +111,11 @@ function targetOf(chord: Chord, key: Key, naming: Naming): Target | null {
   // The dominant itself is major, whatever the minor signature says.
   const minor = degreeOf(third, root).alteration < 0 && !(key.mode === 'minor' && step === 4);
   const degree = degreeOf(root, key.tonic);
-  return { numeral: romanOf(degree.step, minor), symbol: formatNameIn(naming, root) + (minor ? 'm' : '') };
+  return {
+    root,
+    numeral: romanOf(degree.step, minor),
+    symbol: formatNameIn(naming, root) + (minor ? 'm' : ''),
+  };
 }
 
 /** A dominant seventh on VII of a minor key belongs to it, but is heard as the way to its relative major. */
@@ -139,8 +145,9 @@ export function chordFunction(
     key.mode === 'minor' && target?.numeral === 'VII' && chord.family === 'major' && !leadsOn;
   if (target && !staysHome && !brightFour) {
     const own = chord.family === 'diminished' ? 'vii' : 'V';
+    const arrives = next !== undefined && sameName(next.root, target.root);
     const numeral = `${own}${quality(chord)}/${target.numeral}`;
-    const sentence = `${formatChordIn(naming, chord)} (${numeral}) leads to ${target.symbol}, as a dominant of its own.`;
+    const sentence = `${formatChordIn(naming, chord)} (${numeral}) ${arrives ? 'leads' : 'would lead'} to ${target.symbol}, as a dominant of its own.`;
     return { numeral, kind: 'secondary dominant', sentence };
   }
   return { numeral: plain, ...outside(chord, key, plain, naming) };
@@ -159,15 +166,28 @@ function usesRaisedSteps(chord: Chord, key: Key): boolean {
   );
 }
 
+/** The keys on the same tonic that chords are borrowed from, the nearest first. */
+const PARALLELS: Readonly<Record<Mode, readonly Mode[]>> = {
+  major: ['minor'],
+  minor: ['major'],
+  dorian: ['minor', 'major'],
+  phrygian: ['minor', 'major'],
+  locrian: ['minor', 'major'],
+  lydian: ['major', 'minor'],
+  mixolydian: ['major', 'minor'],
+};
+
 function outside(
   chord: Chord,
   key: Key,
   numeral: string,
   naming: Naming,
 ): { readonly kind: 'borrowed' | 'outside'; readonly sentence: string } {
-  const parallel: Key = { tonic: key.tonic, mode: key.mode === 'major' ? 'minor' : 'major' };
   const named = `${formatChordIn(naming, chord)} (${numeral})`;
-  if (isDiatonic(chord, parallel)) {
+  const parallel = PARALLELS[key.mode]
+    .map((mode): Key => ({ tonic: key.tonic, mode }))
+    .find((other) => isDiatonic(chord, other));
+  if (parallel !== undefined) {
     return { kind: 'borrowed', sentence: `${named} is borrowed from ${describeKeyIn(naming, parallel)}.` };
   }
   const degree = degreeOf(chord.root, key.tonic);
@@ -190,7 +210,7 @@ function outside(
 
 function diatonicSentence(chord: Chord, key: Key, numeral: string, naming: Naming): string {
   const named = `${formatChordIn(naming, chord)} (${numeral})`;
-  const home = formatNameIn(naming, key.tonic) + (key.mode === 'minor' ? 'm' : '');
+  const home = formatNameIn(naming, key.tonic) + (hasMinorThird(key.mode) ? 'm' : '');
   if (leadsHome(chord, key)) return `${named} is the dominant side: it wants to go home to ${home}.`;
   switch (degreeOf(chord.root, key.tonic).step) {
     case 1:

@@ -8,7 +8,7 @@ export {
   transposeName,
   transposePitch,
 } from './intervals';
-export { findKey, type KeyFindingOptions, type WeightedChord, type WeightedNote } from './key-finding';
+export { closeGuess, findKey, type KeyFindingOptions, type WeightedNote } from './key-finding';
 export {
   ALL_KEYS,
   alterationInKey,
@@ -17,6 +17,7 @@ export {
   describeSignature,
   keyNames,
   keySignature,
+  keysOfMode,
   parseKey,
   sameKey,
   type Transposition,
@@ -24,6 +25,7 @@ export {
   transpositionTo,
   unreadableKey,
 } from './keys';
+export { hasMinorThird } from './modes';
 export { formatName, formatPitch, parseName } from './names';
 export {
   describeKeyIn,

@@ -9,6 +9,7 @@ import {
   success,
 } from '../base';
 import { intervalBetween } from './intervals';
+import { FIFTHS_FROM_MAJOR, parseMode } from './modes';
 import { alterationOrNull, formatName, leadingName, nameOnly, spellOnStep, stepOfName } from './names';
 import { formatNameIn, type Naming } from './naming';
 import type { Interval, Key, Mode } from './types';
@@ -16,8 +17,6 @@ import type { Interval, Key, Mode } from './types';
 /** Letters in the order in which a key signature sharpens them; flats come the other way round. */
 const SHARPENED: readonly Letter[] = ['F', 'C', 'G', 'D', 'A', 'E', 'B'];
 const FLATTENED: readonly Letter[] = [...SHARPENED].reverse();
-/** A minor key has the signature of the major key three fifths flatter. */
-const MINOR_SHIFT = -3;
 
 /** Fifths from C to a name: F −1, C 0, G 1, B♭ −2. */
 const fifthsOf = (name: SpelledName): number => SHARPENED.indexOf(name.letter) - 1 + 7 * name.alteration;
@@ -34,8 +33,7 @@ function nameAtFifths(fifths: number): SpelledName | null {
  * Sharps (positive) or flats (negative) of the signature. The keys in {@link ALL_KEYS} have −7 to 7; a key
  * such as G♯ major gives 8, which no signature can show: see {@link bestEnharmonicKey}.
  */
-export const keySignature = (key: Key): number =>
-  fifthsOf(key.tonic) + (key.mode === 'minor' ? MINOR_SHIFT : 0);
+export const keySignature = (key: Key): number => fifthsOf(key.tonic) + FIFTHS_FROM_MAJOR[key.mode];
 
 /** What the signature does to a letter: −1 for B in F major. */
 export function alterationInKey(key: Key, letter: Letter): Alteration {
@@ -45,7 +43,7 @@ export function alterationInKey(key: Key, letter: Letter): Alteration {
   return alterationOrNull(fifths > 0 ? times : 0 - times) ?? 0;
 }
 
-/** The seven notes of the key upwards from its tonic, as the signature spells them (natural minor). */
+/** The seven notes of the key upwards from its tonic, as the signature spells them (minor is natural minor). */
 export function keyNames(key: Key): readonly SpelledName[] {
   const first = stepOfName(key.tonic);
   return LETTERS.map((_, step) => LETTERS[(first + step) % 7] ?? 'C').map((letter) => ({
@@ -72,14 +70,15 @@ export function describeSignature(key: Key, naming: Naming = 'letters'): string 
   return `${NUMBERS[count] ?? count} ${kind}${count === 1 ? '' : 's'} (${names.join(', ')})`;
 }
 
-const keysOf = (mode: Mode): readonly Key[] =>
+/** The keys of a mode that a signature can show, from seven flats to seven sharps. */
+export const keysOfMode = (mode: Mode): readonly Key[] =>
   Array.from({ length: 15 }, (_, place) => place - 7).flatMap((fifths) => {
-    const tonic = nameAtFifths(fifths - (mode === 'minor' ? MINOR_SHIFT : 0));
+    const tonic = nameAtFifths(fifths - FIFTHS_FROM_MAJOR[mode]);
     return tonic ? [{ tonic, mode }] : [];
   });
 
 /** Every key a signature can show: 15 major and 15 minor, each mode from seven flats to seven sharps. */
-export const ALL_KEYS: readonly Key[] = [...keysOf('major'), ...keysOf('minor')];
+export const ALL_KEYS: readonly Key[] = [...keysOfMode('major'), ...keysOfMode('minor')];
 
 /**
  * The same key in its simpler spelling: D♭ major for C♯ major, G♯ minor for A♭ minor. Six flats and six sharps
@@ -104,16 +103,16 @@ const GERMAN_KEY = {
 
 /** Why a text is no key, in one sentence with examples in the names that are typed there. */
 export const unreadableKey = (examples: string): { readonly message: string } => ({
-  message: `A key is a note name, with m or “minor” for a minor key: ${examples}.`,
+  message: `A key is a note name, with m or “minor” for a minor key, or with a mode like “dorian”: ${examples}.`,
 });
 
-/** Reads `F`, `Bb`, `Dm`, `F# minor`, `E♭ major`; the problem is one sentence. */
+/** Reads `F`, `Bb`, `Dm`, `F# minor`, `E♭ major`, `D dorian`; the problem is one sentence. */
 export function parseKey(text: string): Result<Key, { readonly message: string }> {
   const trimmed = text.trim();
   const leading = leadingName(trimmed);
-  const mode = leading && /^\s*(?:(m|min|minor|-)|(?:M|maj|major)?)$/.exec(trimmed.slice(leading.length));
-  return leading && mode
-    ? success({ tonic: leading.name, mode: mode[1] ? 'minor' : 'major' })
+  const mode = leading === null ? null : parseMode(trimmed.slice(leading.length).trim());
+  return leading && mode !== null
+    ? success({ tonic: leading.name, mode })
     : failure(/^H/.test(trimmed) ? GERMAN_KEY : unreadableKey('F, B♭, Dm, E♭ minor'));
 }
 

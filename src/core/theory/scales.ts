@@ -1,6 +1,7 @@
 import { halfStepsAboveC, type SpelledName } from '../base';
 import { degreeOf, formatDegree, nameOfDegree } from './degrees';
 import { keyNames } from './keys';
+import { hasMinorThird } from './modes';
 import { stepOfName } from './names';
 import type { Chord, ChordFamily, Degree, Key, Scale } from './types';
 
@@ -108,7 +109,7 @@ function namesFor(chord: Chord, key: Key): readonly SpelledName[] {
   );
   const majorFive = key.mode === 'minor' && chord.family === 'major';
   const allowed = (leadsOn && (inKey || chord.family === 'diminished')) || majorFive ? 1 : 0;
-  const parallel: Key = { tonic: key.tonic, mode: key.mode === 'major' ? 'minor' : 'major' };
+  const parallel: Key = { tonic: key.tonic, mode: hasMinorThird(key.mode) ? 'major' : 'minor' };
   const own = BY_FAMILY[chord.family];
   const candidates: readonly (readonly SpelledName[])[] = [onKey(chord, key), onKey(chord, parallel)];
   return (

@@ -1,6 +1,7 @@
 import { type MidiNumber, pitchClassOf, type SpelledName, type SpelledPitch } from '../base';
 import { nameOfDegree } from './degrees';
 import { keyNames } from './keys';
+import { hasMinorThird } from './modes';
 import { nameOnly, spellOnStep, stepOfName } from './names';
 import { scaleFor } from './scales';
 import type { Chord, Degree, Key } from './types';
@@ -14,7 +15,7 @@ export interface SpellingContext {
 }
 
 /** Chromatic notes where no direction is known: as the key's own borrowed notes and leading tones are spelled. */
-const CHROMATIC: Readonly<Record<Key['mode'], readonly Degree[]>> = {
+const CHROMATIC: Readonly<Record<'major' | 'minor', readonly Degree[]>> = {
   major: [
     { step: 2, alteration: -1 },
     { step: 3, alteration: -1 },
@@ -57,7 +58,9 @@ function nameFor(pitchClass: number, { key, chord, direction }: SpellingContext)
   const lowered =
     direction === 'down' ? inKey.find((name) => pitchClassOf(name) === (pitchClass + 1) % 12) : null;
   if (raised || lowered) return bent(raised ?? lowered ?? key.tonic, raised ? 1 : -1, pitchClass);
-  const chromatic = CHROMATIC[key.mode].map((degree) => nameOfDegree(key.tonic, degree)).find(sounds);
+  const chromatic = CHROMATIC[hasMinorThird(key.mode) ? 'minor' : 'major']
+    .map((degree) => nameOfDegree(key.tonic, degree))
+    .find(sounds);
   return chromatic ?? bent(key.tonic, 0, pitchClass);
 }
 

@@ -38,11 +38,21 @@ export interface Chord {
   readonly family: ChordFamily;
 }
 
-export type Mode = 'major' | 'minor';
+/** Major, minor (natural, with the raised seventh where a dominant leads home), and the church modes besides. */
+export const MODES = ['major', 'minor', 'dorian', 'phrygian', 'lydian', 'mixolydian', 'locrian'] as const;
+export type Mode = (typeof MODES)[number];
 
 export interface Key {
   readonly tonic: SpelledName;
   readonly mode: Mode;
+}
+
+/** A chord and how long it sounds, in ticks or any one unit. */
+export interface WeightedChord {
+  readonly chord: Chord;
+  readonly weight: number;
+  /** It stands in a pickup, and the music does not begin with it. */
+  readonly upbeat?: boolean;
 }
 
 /** A guess at the key, the best first; `score` only orders guesses of one call. */

@@ -82,7 +82,11 @@ export function Aims({ piece, sheet }: PieceProps) {
         options={keyOptions(piece.key, sheet)}
         onChange={(text) =>
           change('change the key', (lesson) =>
-            setKey(lesson, piece.id, ALL_KEYS.find((key) => describeKey(key) === text) ?? null),
+            setKey(
+              lesson,
+              piece.id,
+              keysToChoose(piece.key).find((key) => describeKey(key) === text) ?? null,
+            ),
           )
         }
       />
@@ -99,18 +103,21 @@ export function Aims({ piece, sheet }: PieceProps) {
   );
 }
 
-/** The key that was found comes first; a key from a file that is not in the list is listed too. */
+/** Every major and minor key, and a key from a file that is none of them. */
+const keysToChoose = (own: Key | null): readonly Key[] =>
+  own === null || ALL_KEYS.some((key) => sameKey(key, own)) ? ALL_KEYS : [...ALL_KEYS, own];
+
+/** The key that was found comes first. */
 function keyOptions(own: Key | null, sheet: LineSheet) {
   const named = sheet.chart.bars[0]?.key ?? null;
   const found = own === null ? sheet.key : (named ?? sheet.keyGuesses[0]?.key ?? sheet.key);
-  const foreign = own !== null && !ALL_KEYS.some((key) => sameKey(key, own)) ? [own] : [];
   const nameOf = (key: Key) => describeKeyIn(sheet.noteNames ?? 'letters', key);
   return [
     {
       value: FOUND,
       label: keyWords(sheet.keyGuesses.length > 0, named !== null, nameOf(found)),
     },
-    ...[...ALL_KEYS, ...foreign].map((key) => ({ value: describeKey(key), label: nameOf(key) })),
+    ...keysToChoose(own).map((key) => ({ value: describeKey(key), label: nameOf(key) })),
   ];
 }
 

@@ -2,7 +2,7 @@ import { beatTicks, type Metre, sameMetre, TICKS_PER_QUARTER } from '../../base'
 import type { DrumSound } from '../../feel';
 import type { LineSheet } from '../../lesson';
 import { PARTS, type Part, type Performance, type PerformanceEvent } from '../../performance';
-import { type Key, sameKey } from '../../theory';
+import { hasMinorThird, type Key, sameKey } from '../../theory';
 import { keyAt, signatureOf } from '../signature';
 import {
   bigEndian,
@@ -115,7 +115,7 @@ const metreEvent = (tick: number, metre: Metre): TrackEvent =>
   metaEvent(tick, 0x58, [metre.count, Math.log2(metre.unit), (beatTicks(metre) * 24) / TICKS_PER_QUARTER, 8]);
 
 const keyEvent = (tick: number, key: Key): TrackEvent =>
-  metaEvent(tick, 0x59, [signatureOf(key) & 0xff, key.mode === 'minor' ? 1 : 0]);
+  metaEvent(tick, 0x59, [signatureOf(key) & 0xff, hasMinorThird(key.mode) ? 1 : 0]);
 
 /** Tempo, metres, keys, and the name of each section wherever it begins to be played. */
 function conductorTrack(performance: Performance, sheet: LineSheet, title: string): readonly TrackEvent[] {

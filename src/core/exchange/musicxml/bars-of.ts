@@ -1,4 +1,12 @@
-import { ALL_KEYS, bestEnharmonicKey, findKey, type Key, keySignature, transposeName } from '../../theory';
+import {
+  ALL_KEYS,
+  bestEnharmonicKey,
+  findKey,
+  type Key,
+  keySignature,
+  keysOfMode,
+  transposeName,
+} from '../../theory';
 import type { FoundBar, FoundChord, FoundNote } from '../reading/found';
 import { metreTicks } from '../reading/metres';
 import type { Remarks } from '../reading/remarks';
@@ -65,7 +73,7 @@ function keyReader(
     const written =
       mode === null
         ? ALL_KEYS.filter((key) => keySignature(key) === fifths)
-        : ALL_KEYS.filter((key) => keySignature(key) === fifths && key.mode === mode);
+        : keysOfMode(mode).filter((key) => keySignature(key) === fifths);
     const sounding = written.map((key): Key => {
       const still = interval.steps % 7 === 0 && interval.halfSteps % 12 === 0;
       return still ? key : bestEnharmonicKey({ tonic: transposeName(key.tonic, interval), mode: key.mode });

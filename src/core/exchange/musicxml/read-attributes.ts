@@ -1,5 +1,5 @@
 import type { SpelledPitch } from '../../base';
-import type { Interval } from '../../theory';
+import { type Interval, MODES, type Mode } from '../../theory';
 import type { FoundMetre } from '../reading/found';
 import type { RawKey } from './raw';
 import { readPitch } from './read-note';
@@ -39,20 +39,18 @@ export function readMetre(time: XmlNode): FoundMetre | null {
   return makesSense ? { count, unit: finest } : null;
 }
 
-/** Modes with a third like that of minor; the others are read as major, by their signature. */
-const MINOR_MODES: readonly string[] = ['minor', 'aeolian', 'dorian', 'phrygian', 'locrian'];
-const MAJOR_MODES: readonly string[] = ['major', 'ionian', 'lydian', 'mixolydian'];
+/** MusicXML 4.0, element `mode`: two of its names mean major and minor. */
+const MODE_NAMES: ReadonlyMap<string, Mode> = new Map<string, Mode>([
+  ...MODES.map((mode): [string, Mode] => [mode, mode]),
+  ['ionian', 'major'],
+  ['aeolian', 'minor'],
+]);
 
 /** Null for a signature that is not one of sharps or flats in their order. */
 export function readKey(key: XmlNode, interval: Interval): RawKey | null {
   const fifths = numberOf(key, 'fifths');
   if (fifths === null || !Number.isInteger(fifths) || Math.abs(fifths) > 7) return null;
-  const mode = textOf(key, 'mode') ?? '';
-  return {
-    fifths,
-    mode: MINOR_MODES.includes(mode) ? 'minor' : MAJOR_MODES.includes(mode) ? 'major' : null,
-    interval,
-  };
+  return { fifths, mode: MODE_NAMES.get(textOf(key, 'mode') ?? '') ?? null, interval };
 }
 
 /** The open strings of a tab by its lines from the lowest; null where none can be read. */

@@ -1,0 +1,54 @@
+import { describeKeyIn, formatChordIn, formatNameIn, type Naming } from './naming';
+import type { Chord, Key, WeightedChord } from './types';
+
+/** What speaks for a key besides the chords that belong to it. */
+interface Home {
+  readonly begins: boolean;
+  readonly ends: boolean;
+  /** A dominant that goes home. */
+  readonly cadence: Chord | null;
+}
+
+/** `Dm`, `Dm and A7`, `Dm, A7 and Gm`. */
+const listed = (items: readonly string[]): string =>
+  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items[items.length - 1]}`;
+
+/**
+ * Why the chords are heard in a key, in one sentence.
+ * @param diatonic - for each chord whether it belongs to the key
+ */
+export function reasonFor(
+  key: Key,
+  chords: readonly WeightedChord[],
+  diatonic: readonly boolean[],
+  { begins, ends, cadence }: Home,
+  naming: Naming,
+): string {
+  const strange = [
+    ...new Set(
+      chords.filter((_, index) => !diatonic[index]).map(({ chord }) => formatChordIn(naming, chord)),
+    ),
+  ];
+  const distinct = new Set(chords.map(({ chord }) => chord.symbol)).size;
+  const name = describeKeyIn(naming, key);
+  const tonic = formatNameIn(naming, key.tonic);
+  const belonging =
+    strange.length === 0
+      ? distinct === 1
+        ? `the only chord belongs to ${name}`
+        : `every chord belongs to ${name}`
+      : strange.length <= 3 && strange.length < distinct
+        ? `every chord except ${listed(strange)} belongs to ${name}`
+        : `${distinct - strange.length} of ${distinct} different chords belong to ${name}`;
+  const home =
+    begins && ends && chords.length > 1
+      ? `it begins and ends on ${tonic}`
+      : begins
+        ? `it begins on ${tonic}`
+        : ends
+          ? `it ends on ${tonic}`
+          : null;
+  const leads = cadence ? `${formatChordIn(naming, cadence)} leads back to ${tonic}` : null;
+  const sentence = listed([belonging, home, leads].filter((part) => part !== null));
+  return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`;
+}
