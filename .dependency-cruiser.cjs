@@ -31,6 +31,48 @@ const rows = [
   ['app', ['core/[^/]+', 'score', 'workers', 'sound', 'handout']],
 ];
 
+/** The rooms of the page, below `src/app/pages`, and the inner rooms each may enter; none may import a file beside them. */
+const pageRows = [
+  ['common', []],
+  ['words', []],
+  ['playing', ['common', 'words']],
+  ['at-work', ['common', 'playing']],
+  ['score', ['common', 'at-work']],
+  ['saving', ['common', 'playing']],
+  ['aims', ['words', 'at-work']],
+  ['chart', ['words', 'at-work']],
+  ['fingering', ['words', 'at-work']],
+  ['hand', ['at-work']],
+  ['answers', ['at-work']],
+  ['opening', ['at-work']],
+  ['lessons', ['at-work']],
+  ['neck', ['common', 'words', 'at-work', 'score']],
+  ['ideas', ['common', 'words', 'at-work', 'score', 'aims', 'chart', 'fingering']],
+  ['ledge', ['common', 'words', 'at-work', 'playing', 'score', 'saving', 'neck']],
+  ['handout', ['common', 'at-work', 'saving', 'neck']],
+  ['pad', ['common', 'at-work', 'aims', 'chart', 'hand', 'answers', 'handout']],
+  ['sheet', ['common', 'words', 'at-work', 'score', 'neck', 'answers', 'ideas']],
+  ['practice', ['common', 'words', 'at-work', 'playing', 'score', 'ledge']],
+  [
+    'writing',
+    [
+      ...['common', 'at-work', 'playing', 'score', 'saving', 'opening', 'lessons', 'ledge', 'handout', 'pad'],
+      ...['sheet', 'practice'],
+    ],
+  ],
+];
+
+const pageArrows = pageRows.map(([room, allowed]) => ({
+  name: `arrows-of-page-${room}`,
+  comment: `src/app/pages/${room} may import, of the page's rooms, the doors of: ${allowed.join(', ') || 'no other'}.`,
+  severity: 'error',
+  from: { path: `^src/app/pages/${room}/` },
+  to: {
+    path: '^src/app/pages/',
+    pathNot: [`^src/app/pages/${room}/`, ...allowed.map((other) => `^src/app/pages/${other}/index\\.tsx?$`)],
+  },
+}));
+
 const arrows = rows.map(([room, allowed]) => ({
   name: `arrows-of-${room.replace('/', '-')}`,
   comment: `src/${room} may import its own files and the doors of: ${allowed.join(', ') || 'no other room'}.`,
@@ -64,12 +106,23 @@ const computingLibraries = '(^|/)node_modules/(chord-symbol|fflate|saxes|tonal|z
 module.exports = {
   forbidden: [
     ...arrows,
+    ...pageArrows,
     ...doors,
     {
       name: 'every-file-in-a-room',
       comment: 'A folder that the table does not know has no rules; enter it in the table first.',
       severity: 'error',
       from: { path: '^src/', pathNot: [`^src/(${rooms})/`, '^src/main\\.tsx$'] },
+      to: {},
+    },
+    {
+      name: 'every-room-of-the-page-in-its-table',
+      comment: 'A folder of the page that its table does not know has no rules; enter it in the table first.',
+      severity: 'error',
+      from: {
+        path: '^src/app/pages/[^/]+/',
+        pathNot: `^src/app/pages/(${pageRows.map(([room]) => room).join('|')})/`,
+      },
       to: {},
     },
     {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { fileStem } from '../../src/app/pages/saving/file';
 import {
   chordsOf,
   degreesLine,
@@ -6,8 +7,7 @@ import {
   describePiece,
   listOf,
   stringName,
-} from '../../src/app/pages/describe';
-import { fileStem } from '../../src/app/pages/files';
+} from '../../src/app/pages/words/describe';
 import { COMMON_TIME, ticks } from '../../src/core/base';
 import { deriveSheet, type LineSheet, newLesson, setChartText, setFeel, setKey } from '../../src/core/lesson';
 import type { BarAnalysis } from '../../src/core/line';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { ideaNames } from '../../src/app/pages/idea-names';
+import { ideaNames } from '../../src/app/pages/ideas/names';
 import { COMMON_TIME, ticks } from '../../src/core/base';
 
 /** Roots at beats of a bar of 4/4, each a quarter long, in an octave. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { handMoves, kindsOf, neckViews, octavesOf, shapeAt } from '../../src/app/pages/neck-views';
+import { handMoves, kindsOf, neckViews, octavesOf, shapeAt } from '../../src/app/pages/neck/views';
 import { fret, midiOf } from '../../src/core/base';
 import { DEFAULT_HAND, pitchAt } from '../../src/core/fretboard';
 import {

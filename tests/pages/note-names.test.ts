@@ -1,17 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { tuningOptions } from '../../src/app/pages/aims/tunings';
-import { placesText } from '../../src/app/pages/bar-on-neck';
+import { placesText } from '../../src/app/pages/fingering/bar-on-neck';
+import { ideaNames } from '../../src/app/pages/ideas/names';
+import { neckPicture } from '../../src/app/pages/neck/picture';
+import { neckViews } from '../../src/app/pages/neck/views';
+import { performanceOf } from '../../src/app/pages/playing';
 import {
   chordsOf,
   describeBar,
   describeFacts,
   describePiece,
   describeScore,
-} from '../../src/app/pages/describe';
-import { ideaNames } from '../../src/app/pages/idea-names';
-import { neckPicture } from '../../src/app/pages/neck-picture';
-import { neckViews } from '../../src/app/pages/neck-views';
-import { performanceOf } from '../../src/app/pages/playing';
+} from '../../src/app/pages/words/describe';
 import { type LineNote, midiNumber, type SpelledPitch } from '../../src/core/base';
 import { barSignature, chordFunctions, signatureText } from '../../src/core/chart';
 import { checkLesson, composePiece, explainPiece, ideaOfferFor } from '../../src/core/composing';

@@ -1,5 +1,5 @@
 import { expect, test, vi } from 'vitest';
-import { openFile } from '../../src/app/pages/open-file';
+import { openFile } from '../../src/app/pages/opening/open-file';
 import { startSession } from '../../src/app/state';
 import { failure, success } from '../../src/core/base';
 import { type Lesson, printLesson, sampleLesson } from '../../src/core/lesson';
@@ -83,7 +83,7 @@ test('a file of music whose reader does not load is not opened, and a sentence s
   vi.doMock('../../src/core/exchange/reading/read', () => {
     throw new Error('not reachable');
   });
-  const alone = await import('../../src/app/pages/open-file');
+  const alone = await import('../../src/app/pages/opening/open-file');
   const { session, lesson, editor } = await start();
   const before = lesson();
   await alone.openFile(session, new File([duet], 'Duet.musicxml'));

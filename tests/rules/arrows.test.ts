@@ -155,6 +155,30 @@ const faults: readonly Fault[] = [
     rule: 'practice-keeps-nothing',
   },
   {
+    fault: 'a room of the page against the table of its rooms',
+    file: 'src/app/pages/hand/fault-arrow.ts',
+    text: "export { handout } from '../handout';\n",
+    rule: 'arrows-of-page-hand',
+  },
+  {
+    fault: 'a room of the page fetching another against the table, when first needed',
+    file: 'src/app/pages/chart/fault-late.ts',
+    text: "export const late = () => import('../handout');\n",
+    rule: 'arrows-of-page-chart',
+  },
+  {
+    fault: 'a room of the page importing what stands beside the rooms',
+    file: 'src/app/pages/hand/fault-beside.ts',
+    text: "export { late } from '../fault-beside';\n",
+    rule: 'arrows-of-page-hand',
+  },
+  {
+    fault: 'a room of the page that its table does not know',
+    file: 'src/app/pages/fault-cellar/index.ts',
+    text: "export { handout } from '../handout';\n",
+    rule: 'every-room-of-the-page-in-its-table',
+  },
+  {
     fault: 'main importing a room past the app',
     file: 'src/main.tsx',
     text: "import { start } from './sound';\n\nstart();\n",
@@ -187,6 +211,8 @@ const otherEnds: Files = {
     "import { one } from './fault-cycle-one';\n\nexport const two = () => one;\n",
   'src/core/chart/fault-types-two.ts':
     "import type { One } from './fault-types-one';\n\nexport type Two = One | 2;\n",
+  'src/app/pages/fault-beside.ts': 'export const late = 1;\n',
+  'src/app/pages/handout/index.ts': 'export const handout = 1;\n',
   'src/score/index.ts': 'export const system = 1;\n',
   'src/sound/synthesis/index.ts': "export { pluck } from './pluck';\n",
   'src/sound/synthesis/pluck.ts': 'export const pluck = 1;\n',

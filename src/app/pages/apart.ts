@@ -4,4 +4,4 @@
 export const loadOffline = () => import('./new-version');
 
 /** Fetches the practice page. */
-export const loadPractice = () => import('./practice/student-page');
+export const loadPractice = () => import('./practice');

@@ -1,10 +1,9 @@
 import type { Session } from '../state';
-import { saveLessonFile } from './lesson-files';
+import { AtWorkProvider } from './at-work';
 import type { Playback } from './playing';
-import { usePracticeView } from './practice-view';
 import { ProblemBoundary } from './problem';
-import { AtWorkProvider } from './session';
-import { WritingPage } from './writing-page';
+import { saveLessonFile } from './saving';
+import { usePracticeView, WritingPage } from './writing';
 
 interface AppProps {
   readonly session: Session;

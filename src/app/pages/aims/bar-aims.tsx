@@ -1,5 +1,5 @@
 import type { LinePiece, LineSheet } from '../../../core/lesson';
-import { Later } from '../later';
+import { Later } from '../at-work';
 import { EDITOR } from './later-editor';
 import { wordsAt } from './places';
 

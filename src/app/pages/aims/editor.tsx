@@ -12,8 +12,8 @@ import {
 import { TECHNIQUES, type Technique } from '../../../core/line';
 import { formatPitchIn, spellMidi } from '../../../core/theory';
 import { SelectField } from '../../controls';
-import { capitalised } from '../describe';
-import { useAtWork } from '../session';
+import { useAtWork } from '../at-work';
+import { capitalised } from '../words';
 import { type AimPlace, placeName, termsAt } from './places';
 
 interface AimEditorProps {

@@ -1,9 +1,8 @@
 import { useState } from 'react';
 import { type LinePiece, type LineSheet, setAim } from '../../../core/lesson';
 import { SelectField } from '../../controls';
-import { capitalised } from '../describe';
-import { Later } from '../later';
-import { useAtWork } from '../session';
+import { Later, useAtWork } from '../at-work';
+import { capitalised } from '../words';
 import { EDITOR } from './later-editor';
 import { type AimPlace, aimedPlaces, placeName, storedPlace, wordsAt } from './places';
 

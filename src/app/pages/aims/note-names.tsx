@@ -1,7 +1,7 @@
 import { setNoteNames } from '../../../core/lesson';
 import { NAMINGS, type Naming } from '../../../core/theory';
 import { SelectField } from '../../controls';
-import { useAtWork, useLesson } from '../session';
+import { useAtWork, useLesson } from '../at-work';
 
 const NAMING_WORDS: Readonly<Record<Naming, string>> = {
   letters: 'letters: C D E F G A B',

@@ -17,7 +17,7 @@ import {
 import type { Level } from '../../../core/line';
 import { ALL_KEYS, describeKey, describeKeyIn, type Key, sameKey } from '../../../core/theory';
 import { NumberField, SelectField } from '../../controls';
-import { useAtWork } from '../session';
+import { useAtWork } from '../at-work';
 
 interface PieceProps {
   readonly piece: LinePiece;

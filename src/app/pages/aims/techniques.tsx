@@ -1,8 +1,8 @@
 import { type LinePiece, setTechnique } from '../../../core/lesson';
 import { TECHNIQUES, type Technique } from '../../../core/line';
 import { CheckField } from '../../controls';
-import { capitalised } from '../describe';
-import { useAtWork } from '../session';
+import { useAtWork } from '../at-work';
+import { capitalised } from '../words';
 
 const TECHNIQUE_NOTES: Readonly<Record<Technique, string>> = {
   'chord tones': 'notes of the chord',

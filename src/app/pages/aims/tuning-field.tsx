@@ -1,7 +1,7 @@
 import { TUNINGS } from '../../../core/fretboard';
 import { setInstrument } from '../../../core/lesson';
 import { SelectField } from '../../controls';
-import { useAtWork, useLesson } from '../session';
+import { useAtWork, useLesson } from '../at-work';
 import { tuningId, tuningOptions } from './tunings';
 
 /** The tuning of the bass that the lesson is for. */

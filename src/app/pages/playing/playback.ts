@@ -2,7 +2,7 @@ import { createStore } from 'zustand/vanilla';
 import { deriveSheet, type Lesson, type LinePiece, type LineSheet } from '../../../core/lesson';
 import { buildPerformance, type Performance } from '../../../core/performance';
 import type { Mix, Player, PlayPosition, PlayStep } from '../../../sound';
-import { lineAtHand } from '../at-hand';
+import { lineAtHand } from '../common';
 import { boundsOf, climbs, mixOf, practiceTempo, soundsTheSame, stepsOf } from './steps';
 
 /** What is heard: a piece as the ledge says, or one idea in its place. */

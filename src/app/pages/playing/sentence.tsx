@@ -9,8 +9,8 @@ import {
 } from '../../../core/lesson';
 import { PARTS } from '../../../core/performance';
 import { NumberWord, SelectWord, SwitchWord } from '../../controls';
-import { capitalised } from '../describe';
-import { NARROW, useMedia } from '../hooks';
+import { NARROW, useMedia } from '../common';
+import { capitalised } from '../words';
 import { useMore } from './more';
 import type { SentenceProps, SetPlaying } from './props';
 import { boundsOf, climbs, passageOf, practiceTempo } from './steps';

@@ -6,7 +6,7 @@ import {
   toldTempo,
 } from '../../../core/lesson';
 import { PARTS } from '../../../core/performance';
-import { listOf } from '../describe';
+import { listOf } from '../words';
 import { climbs, EVERY_BEAT, EVERY_ROUND, passageOf, practiceTempo } from './steps';
 
 /** `from 63 to 126 bpm`. */

@@ -1,8 +1,8 @@
 import { useMemo } from 'react';
 import { deriveSheet, type Lesson, type Piece } from '../../../core/lesson';
-import { describePiece, describeScore } from '../describe';
-import { ScoreFigure } from '../score-figure';
-import { useAtWork } from '../session';
+import { useAtWork } from '../at-work';
+import { ScoreFigure } from '../score';
+import { describePiece, describeScore } from '../words';
 
 interface PracticePieceProps {
   readonly piece: Piece;

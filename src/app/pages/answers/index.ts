@@ -1,0 +1,3 @@
+export { LessonCheck } from './lesson-check';
+export { LineExplained } from './line-explained';
+export { Takes } from './takes';

@@ -1,0 +1,100 @@
+import { useEffect, useState } from 'react';
+import { shareParts } from '../../../core/base';
+import { discardParked, type Lesson } from '../../../core/lesson';
+import type { CheckedFinding, FoundRepair } from '../../composer';
+import { useAtWork } from '../at-work';
+import { useAnswer } from './answer';
+import { FindingRow } from './finding-row';
+
+/** Repairs are looked for when the lesson has been at rest for this long, in milliseconds: each is tried on the whole line. */
+const REPAIR_REST = 400;
+
+/** What a careful colleague would point out; each finding leads to its place. */
+export function LessonCheck({ lesson }: { readonly lesson: Lesson }) {
+  const { session } = useAtWork();
+  const checked = useAnswer(lesson, session.composer.check, 0);
+  const findings = checked?.answer ?? NOTHING;
+  const isFresh = checked?.of === lesson;
+  const repairs = useRepairs(isFresh ? findings : NOTHING);
+  const parked = lesson.pieces.filter((piece) => piece.kind === 'line' && piece.parked.length > 0);
+  const many = lesson.pieces.filter((piece) => piece.kind === 'line').length > 1;
+  const nameOf = (finding: CheckedFinding) =>
+    many ? `${lesson.pieces.find((piece) => piece.id === finding.pieceId)?.name ?? ''}: ` : '';
+  const mend = (repair: FoundRepair) =>
+    session.lessons.change((now) => (now === lesson ? shareParts(now, repair.lesson) : now), {
+      label: lowered(repair.label),
+    });
+  return (
+    <section className="check-list">
+      <h2 className="pad__heading" id="lesson-check">
+        Lesson check
+      </h2>
+      <ul aria-labelledby="lesson-check" aria-busy={!isFresh}>
+        {findings.length === 0 && (
+          <li>{checked === null ? WAITING : checked.answer === null ? NOT_CHECKED : 'Nothing to mend.'}</li>
+        )}
+        {findings.map((finding, index) => (
+          <FindingRow
+            key={`${finding.pieceId} ${finding.bar} ${finding.message}`}
+            finding={finding}
+            name={nameOf(finding)}
+            repair={isFresh ? (repairs[index] ?? null) : null}
+            onMend={mend}
+          />
+        ))}
+      </ul>
+      {parked.map((piece) => (
+        <button
+          key={piece.id}
+          type="button"
+          className="button"
+          onClick={() =>
+            session.lessons.change((each) => discardParked(each, piece.id), {
+              label: 'throw the parked bars away',
+            })
+          }
+        >
+          Throw the parked bars of {piece.name} away
+        </button>
+      ))}
+    </section>
+  );
+}
+
+const NOTHING: readonly never[] = [];
+
+const WAITING = 'The lesson is being looked through.';
+const NOT_CHECKED =
+  'The lesson could not be checked, because a part of the page did not load. Check that the page is still reachable and load it again.';
+
+/** *Undo* names steps in small letters. */
+const lowered = (label: string): string => label.charAt(0).toLowerCase() + label.slice(1);
+
+/** The repairs of the findings, looked for one after the other: those found so far, null where there is none. */
+function useRepairs(findings: readonly CheckedFinding[]): readonly (FoundRepair | null)[] {
+  const { composer } = useAtWork().session;
+  const [found, setFound] = useState<{
+    readonly of: readonly CheckedFinding[];
+    readonly repairs: readonly (FoundRepair | null)[];
+  }>({ of: NOTHING, repairs: NOTHING });
+  const repairs = found.of === findings ? found.repairs : NOTHING;
+  useEffect(() => {
+    const index = repairs.length;
+    const finding = findings[index];
+    if (finding === undefined) return;
+    let gone = false;
+    const add = (repair: FoundRepair | null) => {
+      if (!gone) setFound({ of: findings, repairs: [...repairs, repair] });
+    };
+    const look = async () => {
+      const repair = finding.mendable ? await composer.repair(index) : null;
+      add(repair?.ok === true ? repair.value : null);
+    };
+    const timer = setTimeout(() => void look(), index === 0 ? REPAIR_REST : 0);
+    return () => {
+      gone = true;
+      clearTimeout(timer);
+    };
+  }, [composer, findings, repairs]);
+  return repairs;
+}

@@ -1,0 +1,147 @@
+import { useMemo } from 'react';
+import { sameName } from '../../../core/base';
+import { chordFunctions } from '../../../core/chart';
+import { type LinePiece, type LineSheet, setKey, writeSectionKey } from '../../../core/lesson';
+import {
+  closeGuess,
+  describeKey,
+  describeKeyIn,
+  type Key,
+  keySignature,
+  sameKey,
+} from '../../../core/theory';
+import { useAtWork } from '../at-work';
+
+interface HarmonyProps {
+  readonly piece: LinePiece;
+  readonly sheet: LineSheet;
+}
+
+interface OffersProps extends HarmonyProps {
+  /** After a key was taken or written; its button is gone then, and the focus needs a place. */
+  readonly onTaken: () => void;
+  readonly onWritten: () => void;
+}
+
+/** How the key was found and what else it could be, and what every chord does in it. */
+export function Harmony({ piece, sheet, onTaken, onWritten }: OffersProps) {
+  return (
+    <>
+      <KeyFound piece={piece} sheet={sheet} onTaken={onTaken} />
+      <OtherKeys piece={piece} sheet={sheet} onWritten={onWritten} />
+      <ChordsAtWork sheet={sheet} />
+    </>
+  );
+}
+
+/** The reason for the key that was found, and the next best to choose instead. */
+function KeyFound({ piece, sheet, onTaken }: Omit<OffersProps, 'onWritten'>) {
+  const { session } = useAtWork();
+  const naming = sheet.noteNames ?? 'letters';
+  const [best] = sheet.keyGuesses;
+  if (best === undefined || piece.key !== null || !sameKey(best.key, sheet.key)) return null;
+  const second = closeGuess(sheet.keyGuesses);
+  const relation = second === null ? null : relationOf(best.key, second.key);
+  return (
+    <p className="harmony">
+      {best.reason}
+      {second !== null && (
+        <>
+          {' It could also be '}
+          <button
+            type="button"
+            className="word"
+            aria-label={`${describeKeyIn(naming, second.key)}: take it as the key`}
+            title={second.reason}
+            onClick={() => {
+              session.lessons.change((lesson) => setKey(lesson, piece.id, second.key), {
+                label: 'change the key',
+              });
+              onTaken();
+            }}
+          >
+            {describeKeyIn(naming, second.key)}
+          </button>
+          {relation === null ? '.' : `, ${relation}.`}
+        </>
+      )}
+    </p>
+  );
+}
+
+/** What a key is to another with the same notes or the same tonic; null for any other. */
+function relationOf(key: Key, other: Key): string | null {
+  if (keySignature(key) === keySignature(other)) return `its relative ${other.mode}`;
+  return sameName(key.tonic, other.tonic) ? `its parallel ${other.mode}` : null;
+}
+
+/** Sections that sound in another key than the one the teacher chose, to be written into the chart in a click. */
+function OtherKeys({ piece, sheet, onWritten }: Omit<OffersProps, 'onTaken'>) {
+  const { session } = useAtWork();
+  const naming = sheet.noteNames ?? 'letters';
+  return sheet.otherKeys.map(({ section, key }) => {
+    const { name = null, start = 0 } = sheet.chart.sections[section] ?? {};
+    const place = name ?? `The part from bar ${sheet.chart.bars[start]?.number ?? 1} on`;
+    const named = describeKeyIn(naming, key);
+    return (
+      <p className="harmony" key={section}>
+        {place} sounds like {named}:{' '}
+        <button
+          type="button"
+          className="word"
+          aria-label={`Write ${named} over ${name ?? 'this part'}`}
+          onClick={() => {
+            session.lessons.change((lesson) => writeSectionKey(lesson, piece.id, section, key), {
+              label: `write ${named} over a section`,
+            });
+            onWritten();
+          }}
+        >
+          write it in the chart
+        </button>
+        .
+      </p>
+    );
+  });
+}
+
+interface AtWorkChord {
+  readonly sentence: string;
+  readonly bars: readonly number[];
+}
+
+/** Each chord once a key, in the order of the chart, with the bars it stands in. */
+function chordsAtWork(sheet: LineSheet): readonly AtWorkChord[] {
+  const functions = chordFunctions(sheet.chart, sheet.key, [], sheet.noteNames);
+  const found = new Map<string, AtWorkChord>();
+  sheet.chart.bars.forEach((bar, index) => {
+    for (const each of functions[index] ?? []) {
+      if (each === null) continue;
+      const id = `${describeKey(bar.key ?? sheet.key)} ${each.sentence}`;
+      const { sentence } = each;
+      const bars = found.get(id)?.bars ?? [];
+      found.set(id, { sentence, bars: bars.at(-1) === bar.number ? bars : [...bars, bar.number] });
+    }
+  });
+  return [...found.values()];
+}
+
+function ChordsAtWork({ sheet }: { readonly sheet: LineSheet }) {
+  const chords = useMemo(() => chordsAtWork(sheet), [sheet]);
+  if (chords.length === 0) return null;
+  return (
+    <details className="chords-at-work">
+      <summary>What the chords do</summary>
+      <ul aria-label="What the chords do">
+        {chords.map(({ sentence, bars }) => (
+          <li key={`${sentence} ${bars.join()}`}>
+            {sentence}{' '}
+            <span className="chords-at-work__bars">
+              {bars.length === 1 ? 'Bar' : 'Bars'} {bars.join(', ')}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}

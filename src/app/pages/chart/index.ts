@@ -1,0 +1,2 @@
+export { BarChords } from './bar-chords';
+export { ChartField } from './field';

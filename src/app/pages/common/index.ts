@@ -1,0 +1,2 @@
+export { lineAtHand } from './at-hand';
+export { gliding, NARROW, useMedia, useNear, usePrinting, useWidth, whenIdle } from './hooks';

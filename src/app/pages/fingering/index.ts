@@ -1,0 +1,1 @@
+export { FingeringChoices } from './choices';

@@ -1,0 +1,1 @@
+export { HandPad } from './pad';

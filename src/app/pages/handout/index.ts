@@ -1,0 +1,2 @@
+export { HandoutChoices } from './choices';
+export { useDesigner } from './view';

@@ -1,0 +1,1 @@
+export { IdeaDrawer } from './drawer';

@@ -1,0 +1,123 @@
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { useStore } from 'zustand';
+import type { HandSettings } from '../../../core/fretboard';
+import type { LineSheet, SheetNote } from '../../../core/lesson';
+import { SelectWord } from '../../controls';
+import { useAtWork, useEditor } from '../at-work';
+import { useWidth } from '../common';
+import { LINE_NOTES, NECK_LABELS, type NeckLabel, neckChoices, neckPicture, neckViews } from '../neck';
+import { fileStem, type PictureKind, type SaveNeck } from '../saving';
+import { straightened, useScore } from '../score';
+import { chordsOf } from '../words';
+
+/** Wide enough to be read from a music stand, no wider than the sheet. */
+const WIDEST = 860;
+
+interface FretboardProps {
+  readonly sheet: LineSheet;
+  readonly hand: HandSettings;
+  /** Null on a page that hands out no pictures. */
+  readonly onSave: SaveNeck | null;
+}
+
+/** The neck with the notes of one bar: the one that sounds, else the chosen one, else the first. */
+export function Fretboard({ sheet, hand, onSave }: FretboardProps) {
+  const { playback, session } = useAtWork();
+  const chosen = useEditor((state) => (state.pieceId === sheet.id ? state.bar : null));
+  const heard = useStore(playback, (state) => (state.heard?.pieceId === sheet.id ? state.bar : null));
+  const holder = useRef<HTMLDivElement>(null);
+  const width = useWidth(holder);
+  const score = useScore();
+  const sounding = useSounding(sheet);
+  const index = Math.min(heard ?? chosen ?? 0, sheet.bars.length - 1);
+  const bar = sheet.bars[index];
+  const [shown, setShown] = useState<string>(LINE_NOTES);
+  const [show, setShow] = useState<NeckLabel>('degree');
+  const views = useMemo(() => (bar === undefined ? [] : neckViews(sheet, bar, hand)), [sheet, bar, hand]);
+  const view = views.find(({ id }) => id === shown);
+
+  useLayoutEffect(() => {
+    const picture = neckPicture(sheet, index, view, sounding);
+    if (score.kind !== 'ready' || picture === null || width === 0) return;
+    holder.current?.replaceChildren(
+      score.score.drawFretboard({ ...picture, show, steady: true, width: Math.min(width, WIDEST) }),
+    );
+  }, [score, index, sheet, sounding, width, view, show]);
+
+  const save = (kind: PictureKind) => {
+    const picture = neckPicture(sheet, index, view, null);
+    if (bar === undefined || picture === null || onSave === null) return;
+    const stem = `${fileStem(session.lessons.getState().lesson.title)}-neck-bar-${bar.written.number}`;
+    onSave(session, kind, stem, { ...picture, show });
+  };
+  return (
+    <section
+      className="fretboard paper"
+      id="fretboard"
+      aria-label="Fretboard"
+      data-strings={sheet.instrument.openStrings.length}
+    >
+      {bar && (
+        <p className="fretboard__bar">
+          Bar {bar.written.number}, {chordsOf(bar.written, sheet.noteNames)}:{' '}
+          <SelectWord
+            label="Shown on the neck"
+            value={view?.id ?? LINE_NOTES}
+            options={neckChoices(views)}
+            onChange={setShown}
+          />{' '}
+          by <SelectWord label="Written on the notes" value={show} options={NECK_LABELS} onChange={setShow} />
+          {onSave !== null && (
+            <span className="fretboard__save">
+              . Save it as <SaveWord kind="svg" onSave={save} /> or <SaveWord kind="png" onSave={save} />.
+            </span>
+          )}
+        </p>
+      )}
+      <div className="fretboard__picture" ref={holder} />
+    </section>
+  );
+}
+
+interface SaveWordProps {
+  readonly kind: PictureKind;
+  readonly onSave: (kind: PictureKind) => void;
+}
+
+function SaveWord({ kind, onSave }: SaveWordProps) {
+  const name = kind.toUpperCase();
+  return (
+    <button
+      type="button"
+      className="word"
+      aria-label={`Save the neck as ${name}`}
+      onClick={() => onSave(kind)}
+    >
+      {name}
+    </button>
+  );
+}
+
+/** The note that sounds now; null in a rest and in silence. */
+function useSounding(sheet: LineSheet): SheetNote | null {
+  const { playback } = useAtWork();
+  const [sounding, setSounding] = useState<SheetNote | null>(null);
+  useEffect(
+    () =>
+      playback.follow((position) => {
+        const own = position !== null && playback.getState().heard?.pieceId === sheet.id ? position : null;
+        const played = own?.playedBar == null ? undefined : own.performance.bars[own.playedBar];
+        if (!own || !played) {
+          setSounding(null);
+          return;
+        }
+        const tick = straightened(own.tick - played.start, sheet, own.performance.tempo);
+        const note = sheet.bars[played.bar]?.notes.find(
+          (each) => each.note.start <= tick && tick < each.note.start + each.note.duration,
+        );
+        setSounding(note ?? null);
+      }),
+    [playback, sheet],
+  );
+  return sounding;
+}

@@ -1,0 +1,1 @@
+export { Ledge } from './ledge';

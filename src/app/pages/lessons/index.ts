@@ -1,0 +1,1 @@
+export { LessonsMenu } from './menu';

@@ -1,0 +1,3 @@
+export { LINE_NOTES, NECK_LABELS, type NeckLabel, neckChoices, neckPicture } from './picture';
+export { ShapesFold } from './shapes-fold';
+export { neckViews } from './views';

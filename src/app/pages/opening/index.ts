@@ -1,0 +1,2 @@
+export { FileNote } from './note';
+export { openFile } from './open-file';

@@ -1,0 +1,2 @@
+export { NotePad } from './note-pad';
+export { Remarks } from './remarks';

@@ -1,0 +1,108 @@
+import { type KeyboardEvent, useEffect, useRef } from 'react';
+import { deriveSheet, type Lesson } from '../../../core/lesson';
+import { Aims, FurtherAims, Techniques, TuningField } from '../aims';
+import { Later, laterPart, useAtWork, useEditor, useLesson } from '../at-work';
+import { ChartField } from '../chart';
+import { lineAtHand } from '../common';
+import { HandPad } from '../hand';
+import { HandoutChoices } from '../handout';
+import { Remarks } from './remarks';
+import { TransposePad } from './transpose-pad';
+
+interface NotePadProps {
+  /** The lesson everything computed is shown from; it may be a moment older than what is being typed. */
+  readonly settled: Lesson;
+  /** How to put the pad away, where it does not always stand beside the sheet. */
+  readonly onClose: (() => void) | null;
+  /** Whether it lies over the sheet and takes the focus when it opens. */
+  readonly overSheet: boolean;
+}
+
+const CHECK = laterPart('The lesson check', async () => (await import('../answers')).LessonCheck);
+
+const TAKES = laterPart('The list of takes', async () => (await import('../answers')).Takes);
+
+/**
+ * Chart and aims of the piece at hand, in the order of the work: what a teacher writes down before the line is
+ * composed, what there is to say about the line, and what is set once for an instrument or a class.
+ */
+export function NotePad({ settled, onClose, overSheet }: NotePadProps) {
+  const { session } = useAtWork();
+  const lesson = useLesson();
+  const pieceId = useEditor((state) => state.pieceId);
+  const root = useRef<HTMLElement>(null);
+  const piece = lineAtHand(lesson, pieceId);
+  const settledPiece = lineAtHand(settled, piece?.id ?? pieceId);
+  const sheet = settledPiece && deriveSheet(settledPiece, settled.instrument, settled.noteNames);
+
+  useEffect(() => {
+    if (overSheet) root.current?.querySelector<HTMLElement>('textarea, button')?.focus();
+  }, [overSheet]);
+
+  /** Where the pad lies over the sheet, it makes way for the new line. */
+  const compose = (work: () => void) => () => {
+    work();
+    if (overSheet) onClose?.();
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === 'Escape' && onClose !== null) {
+      event.stopPropagation();
+      onClose();
+    }
+  };
+
+  return (
+    <aside className="pad" id="note-pad" aria-label="Note pad" ref={root} onKeyDown={onKeyDown}>
+      {overSheet && onClose !== null && (
+        <div className="pad__top">
+          <h2 className="pad__title">Chart and aims</h2>
+          <button type="button" className="button" onClick={onClose}>
+            Back to the sheet
+          </button>
+        </div>
+      )}
+      {piece !== null && sheet?.kind === 'line' ? (
+        <>
+          {lesson.pieces.filter((each) => each.kind === 'line').length > 1 && (
+            <p className="pad__piece">For “{piece.name}”</p>
+          )}
+          <ChartField piece={piece} sheet={sheet} />
+          <Aims piece={piece} sheet={sheet} />
+          <Techniques piece={piece} />
+          <FurtherAims piece={piece} sheet={sheet} />
+          <div className="pad__compose">
+            {piece.bars.length === 0 ? (
+              <p className="pad__hint">Write the chords first; then their line can be composed.</p>
+            ) : (
+              <>
+                <button
+                  type="button"
+                  className="button button--main"
+                  onClick={compose(() => void session.composeLine())}
+                >
+                  Compose line
+                </button>
+                <button type="button" className="button" onClick={compose(() => void session.anotherTake())}>
+                  Another take
+                </button>
+              </>
+            )}
+          </div>
+          <Remarks />
+        </>
+      ) : (
+        <p>This lesson has no line yet: add one under the sheet.</p>
+      )}
+      <Later part={CHECK} given={{ lesson: settled }} />
+      {piece !== null && sheet?.kind === 'line' && (
+        <>
+          {piece.bars.length > 0 && <Later part={TAKES} given={{ piece }} />}
+          <TuningField />
+          <HandPad piece={piece} />
+          <TransposePad piece={piece} sheet={sheet} />
+        </>
+      )}
+      <HandoutChoices />
+    </aside>
+  );
+}

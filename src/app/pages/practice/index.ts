@@ -1,0 +1,2 @@
+export { StudentPage } from './student-page';
+export { practiceView } from './view';

@@ -1,0 +1,57 @@
+import { deriveSheets, type Lesson, type Sheet } from '../../../core/lesson';
+import type { Handout } from '../../../handout';
+import { fileStem, saveFile } from './file';
+
+/** What the teacher should know about a handout that was saved, in sentences; null when all is well. */
+function remarksOn(handout: Handout, missing: readonly string[]): string | null {
+  const sentences = [
+    ...handout.remarks,
+    ...(missing.length === 0
+      ? []
+      : [`The handout’s type has no sign for ${missing.join(' ')}: it is printed in another font.`]),
+  ];
+  return sentences.length === 0 ? null : sentences.join(' ');
+}
+
+/** The name of the file: key and tempo as well when the lesson is about one line. */
+async function nameOf(lesson: Lesson, sheets: readonly Sheet[]): Promise<string> {
+  const lines = sheets.flatMap((sheet) => (sheet.kind === 'line' ? [sheet] : []));
+  const [line] = lines;
+  if (line === undefined || lines.length > 1) return lesson.title;
+  const { exportName } = await import('../../../core/exchange');
+  return exportName(line, lesson.title);
+}
+
+/**
+ * Saves the lesson's handout as a PDF.
+ * @param onProgress - called after every page
+ * @returns what the teacher should know about it, or null
+ * @throws Error when a font cannot be fetched
+ */
+export async function saveHandout(
+  lesson: Lesson,
+  onProgress?: (done: number, all: number) => void,
+): Promise<string | null> {
+  const { buildHandout, handoutPdf } = await import('../../../handout');
+  const sheets = deriveSheets(lesson);
+  const handout = await buildHandout(lesson, sheets, window.location.href);
+  const { bytes, missing } = await handoutPdf(handout, onProgress);
+  saveFile(`${fileStem(await nameOf(lesson, sheets))}.pdf`, bytes, 'application/pdf');
+  return remarksOn(handout, missing);
+}
+
+/** Fetches what a PDF is made with, ahead of being asked for one; what does not come now is asked for again then. */
+export const prepareHandout = (): Promise<void> =>
+  import('../../../handout').then(
+    ({ preparePdf }) => preparePdf(),
+    () => undefined,
+  );
+
+/**
+ * Opens the browser's print dialog with the lesson's handout.
+ * @throws Error when a font cannot be fetched
+ */
+export async function printLessonHandout(lesson: Lesson): Promise<void> {
+  const { buildHandout, printHandout } = await import('../../../handout');
+  await printHandout(await buildHandout(lesson, deriveSheets(lesson), window.location.href));
+}

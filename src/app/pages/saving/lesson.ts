@@ -1,0 +1,51 @@
+import { type Lesson, printLesson } from '../../../core/lesson';
+import type { Session } from '../../state';
+import { fileStem, saveFile } from './file';
+
+/** Saves the lesson as a file of its own. */
+export const saveLessonFile = (lesson: Lesson): void =>
+  saveFile(`${fileStem(lesson.title)}.lesson.json`, printLesson(lesson), 'application/json');
+
+/** The same, and the session knows that the lesson is safe. */
+export function keepAsFile(session: Session, lesson: Lesson): void {
+  saveLessonFile(lesson);
+  session.keptAsFile(lesson);
+}
+
+/** The lesson with one of its pieces alone; its title says which. */
+export const onlyPiece = (lesson: Lesson, id: string): Lesson => {
+  const pieces = lesson.pieces.filter((piece) => piece.id === id);
+  return { ...lesson, title: `${lesson.title}: ${pieces[0]?.name ?? ''}`, pieces };
+};
+
+/** Addresses of this length are to be let through everywhere (RFC 9110, 4.1); mail programs cut longer ones. */
+const SAFE_LINK = 8_000;
+const COPIED = 'The link is copied. It holds the whole lesson; whoever opens it gets a copy of their own.';
+const LONG_LINK =
+  'It is long, and some mail programs cut long links off: the lesson file is the safer way to send it.';
+const NO_CLIPBOARD =
+  'This browser does not let the page copy the link. Send the lesson file instead: it holds the same lesson.';
+
+const COPIED_FOR_PRACTICE =
+  'The link is copied. It holds the whole lesson and opens the practice page, on which nothing of the lesson can be changed.';
+
+/** The address of the app itself: without a query, and without a lesson. */
+const appAddress = (): string => window.location.href.replace(/[?#].*$/, '');
+
+/** Copies a link that holds the whole lesson, and opens it to be written on or to be practised. */
+export async function copyLink(
+  session: Session,
+  lesson: Lesson,
+  page: 'lesson' | 'practice page',
+): Promise<void> {
+  const { writeLessonLink } = await import('../../../core/exchange');
+  const link = writeLessonLink(lesson, appAddress() + (page === 'lesson' ? '' : '?practice'));
+  const copied = page === 'lesson' ? COPIED : COPIED_FOR_PRACTICE;
+  try {
+    await navigator.clipboard.writeText(link);
+  } catch {
+    session.editor.setState({ notice: NO_CLIPBOARD });
+    return;
+  }
+  session.editor.setState({ notice: link.length > SAFE_LINK ? `${copied} ${LONG_LINK}` : copied });
+}

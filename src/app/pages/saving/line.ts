@@ -1,0 +1,87 @@
+import { deriveSheet, type Lesson } from '../../../core/lesson';
+import { PARTS } from '../../../core/performance';
+import type { Session } from '../../state';
+import { lineAtHand } from '../common';
+import { mixOf, performanceOf } from '../playing';
+import { fileStem, saveFile } from './file';
+import { runWork } from './work';
+
+/** The piece at hand with its sheet, or a sentence in the notice when there is no line with bars. */
+function lineToExport(session: Session, lesson: Lesson) {
+  const piece = lineAtHand(lesson, session.editor.getState().pieceId);
+  const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
+  if (!piece || sheet?.kind !== 'line' || sheet.bars.length === 0) {
+    session.editor.setState({ notice: 'There is no line to export yet: write a chord chart first.' });
+    return null;
+  }
+  return { piece, sheet };
+}
+
+/** Saves the line as MusicXML. */
+export async function saveMusicXml(session: Session, lesson: Lesson): Promise<void> {
+  const line = lineToExport(session, lesson);
+  if (line === null) return;
+  const { exportName, writeMusicXml } = await import('../../../core/exchange');
+  saveFile(
+    `${fileStem(exportName(line.sheet, lesson.title))}.musicxml`,
+    writeMusicXml(line.sheet, lesson.title),
+    'application/vnd.recordare.musicxml+xml',
+  );
+}
+
+/** Saves the line as compressed MusicXML. */
+export async function saveMxl(session: Session, lesson: Lesson): Promise<void> {
+  const line = lineToExport(session, lesson);
+  if (line === null) return;
+  const { exportName, packMxl, writeMusicXml } = await import('../../../core/exchange');
+  saveFile(
+    `${fileStem(exportName(line.sheet, lesson.title))}.mxl`,
+    new Uint8Array(packMxl(writeMusicXml(line.sheet, lesson.title))),
+    'application/vnd.recordare.musicxml',
+  );
+}
+
+/** Saves the line as text tab. */
+export async function saveTextTab(session: Session, lesson: Lesson): Promise<void> {
+  const line = lineToExport(session, lesson);
+  if (line === null) return;
+  const { exportName, writeTextTab } = await import('../../../core/exchange');
+  saveFile(
+    `${fileStem(exportName(line.sheet, lesson.title))}.txt`,
+    writeTextTab(line.sheet, lesson.title),
+    'text/plain;charset=utf-8',
+  );
+}
+
+/** Saves the parts that are switched on as MIDI. */
+export async function saveMidi(session: Session, lesson: Lesson): Promise<void> {
+  const line = lineToExport(session, lesson);
+  if (line === null) return;
+  const { piece, sheet } = line;
+  const { exportName, writeMidi } = await import('../../../core/exchange');
+  const bytes = writeMidi({
+    performance: performanceOf(piece, sheet, 'notes'),
+    sheet,
+    title: lesson.title,
+    parts: new Set(PARTS.filter((part) => piece.playing[part])),
+  });
+  saveFile(`${fileStem(exportName(sheet, lesson.title))}.mid`, new Uint8Array(bytes), 'audio/midi');
+}
+
+/** Saves what is played now, once through, as a WAV file. */
+export async function saveAudio(session: Session, lesson: Lesson): Promise<void> {
+  const line = lineToExport(session, lesson);
+  if (line === null) return;
+  const { piece, sheet } = line;
+  await runWork('Making the audio file', async (signal) => {
+    const [{ renderWav }, { exportName }] = await Promise.all([
+      import('../../../sound'),
+      import('../../../core/exchange'),
+    ]);
+    const result = await renderWav(performanceOf(piece, sheet, 'sound'), mixOf(piece.playing), { signal });
+    if (!result.ok) session.editor.setState({ notice: result.problem });
+    else if (result.value !== null) {
+      saveFile(`${fileStem(exportName(sheet, lesson.title))}.wav`, result.value, 'audio/wav');
+    }
+  });
+}

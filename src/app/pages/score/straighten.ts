@@ -1,0 +1,19 @@
+import { type Bpm, TICKS_PER_QUARTER } from '../../../core/base';
+import { swingRatio } from '../../../core/feel';
+import type { LineSheet } from '../../../core/lesson';
+
+/**
+ * The straight position of a swung moment within its bar: the score is written straight and played swung.
+ * @param tick ticks from the beginning of the bar, as it sounds; a fraction is kept
+ * @param tempo the tempo in force, on which the swing depends
+ */
+export function straightened(tick: number, sheet: LineSheet, tempo: Bpm): number {
+  if (sheet.metre.unit === 8) return tick;
+  const ratio = swingRatio(sheet.feel, tempo);
+  const within = tick % TICKS_PER_QUARTER;
+  const half = TICKS_PER_QUARTER / 2;
+  const long = (TICKS_PER_QUARTER * ratio) / (1 + ratio);
+  const straight =
+    within < long ? (within * half) / long : half + ((within - long) * half) / (TICKS_PER_QUARTER - long);
+  return tick - within + straight;
+}

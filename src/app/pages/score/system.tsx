@@ -1,0 +1,110 @@
+import { memo, useLayoutEffect, useRef } from 'react';
+import type { ScoreLayout, SystemLayout } from '../../../score';
+import { useNear } from '../common';
+import { useScore } from './ready';
+
+export interface BarButton {
+  readonly name: string;
+  readonly description: string;
+  readonly kept: boolean;
+}
+
+interface SystemViewProps {
+  readonly layout: ScoreLayout;
+  readonly system: SystemLayout;
+  readonly buttons: readonly BarButton[] | null;
+  readonly chosen: number | null;
+  /** The one bar of the score that the Tab key reaches; arrows lead to the others. */
+  readonly reachable: number;
+  /** Whether it is drawn out of view too. */
+  readonly whole: boolean;
+  readonly onChoose: (bar: number) => void;
+  readonly onFocus: (bar: number) => void;
+}
+
+/** One line of music: the drawing, a button over every bar, and the playhead's place. */
+export function SystemView(props: SystemViewProps) {
+  const { layout, system, buttons } = props;
+  const root = useRef<HTMLDivElement>(null);
+  const near = useNear(root);
+  return (
+    <div className="system" ref={root} style={{ height: system.height }}>
+      <div className="system__chosen">
+        {system.bars
+          .filter((box) => box.bar === props.chosen)
+          .map((box) => (
+            <div
+              key={box.bar}
+              className="chosen-bar"
+              style={{ left: box.x, width: box.width, height: system.height }}
+            />
+          ))}
+      </div>
+      {(near || props.whole) && (
+        <Drawing layout={layout} index={system.index} fingerprint={system.fingerprint} />
+      )}
+      {buttons !== null && <BarButtons {...props} buttons={buttons} />}
+      {system.bars.map(
+        (box) =>
+          buttons?.[box.bar]?.kept === true && (
+            <span
+              key={box.bar}
+              className="kept"
+              aria-hidden="true"
+              style={{ right: system.width - box.x - box.width }}
+            >
+              kept
+            </span>
+          ),
+      )}
+      <div className="playhead" data-playhead={system.index} aria-hidden="true" />
+    </div>
+  );
+}
+
+interface DrawingProps {
+  readonly layout: ScoreLayout;
+  readonly index: number;
+  readonly fingerprint: string;
+}
+
+/** Drawn again only when what it shows has changed. */
+const Drawing = memo(
+  function Drawing({ layout, index }: DrawingProps) {
+    const holder = useRef<HTMLDivElement>(null);
+    const state = useScore();
+    useLayoutEffect(() => {
+      if (state.kind === 'ready') holder.current?.replaceChildren(state.score.drawSystem(layout, index));
+    }, [state, layout, index]);
+    return <div className="system__drawing" ref={holder} />;
+  },
+  (before, after) => before.fingerprint === after.fingerprint && before.index === after.index,
+);
+
+function BarButtons({
+  system,
+  buttons,
+  chosen,
+  reachable,
+  onChoose,
+  onFocus,
+}: SystemViewProps & { readonly buttons: readonly BarButton[] }) {
+  return system.bars.map((box) => {
+    const button = buttons[box.bar];
+    return button === undefined ? null : (
+      <button
+        key={box.bar}
+        type="button"
+        className="bar"
+        data-bar={box.bar}
+        aria-label={button.name}
+        aria-description={button.description}
+        aria-pressed={box.bar === chosen}
+        tabIndex={box.bar === reachable ? 0 : -1}
+        style={{ left: box.x, width: box.width }}
+        onClick={() => onChoose(box.bar)}
+        onFocus={() => onFocus(box.bar)}
+      />
+    );
+  });
+}

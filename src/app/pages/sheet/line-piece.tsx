@@ -1,0 +1,121 @@
+import { useDeferredValue, useMemo } from 'react';
+import type { HandoutSettings, InstrumentSettings, LinePiece, LineSheet } from '../../../core/lesson';
+import { Later, laterPart, useAtWork, useEditor } from '../at-work';
+import { ShapesFold } from '../neck';
+import { type BarButton, ScoreFigure } from '../score';
+import { chordsOf, describeBar, describePiece, describeScore } from '../words';
+import { PieceHead, type PlaceOnSheet } from './piece-head';
+
+const EXPLAINED = laterPart('What the line teaches', async () => (await import('../answers')).LineExplained);
+
+const DRAWER = laterPart('The drawer of ideas', async () => (await import('../ideas')).IdeaDrawer);
+
+interface LinePieceViewProps {
+  readonly piece: LinePiece;
+  readonly sheet: LineSheet;
+  readonly place: PlaceOnSheet;
+  readonly atHand: boolean;
+  readonly instrument: InstrumentSettings;
+  readonly handout: HandoutSettings;
+  readonly onWriteChart: () => void;
+}
+
+/** A line on the sheet: its score, whose bars can be chosen, and the drawer with the ideas for the chosen one. */
+export function LinePieceView({
+  piece,
+  sheet,
+  place,
+  atHand,
+  instrument,
+  handout,
+  onWriteChart,
+}: LinePieceViewProps) {
+  const { session } = useAtWork();
+  const chosen = useChosenBar(piece);
+  const composing = useEditor((state) => state.composing === piece.id);
+  // The new line is shown a moment after it was composed.
+  const shown = !useDeferredValue(composing);
+  const bars = useMemo(
+    () =>
+      sheet.bars.map((bar): BarButton => {
+        const chords = chordsOf(bar.written, sheet.noteNames);
+        return {
+          name: atHand
+            ? `Bar ${bar.written.number}, ${chords}`
+            : `${sheet.name}, bar ${bar.written.number} (${chords})`,
+          description: describeBar(sheet, bar),
+          kept: bar.kept,
+        };
+      }),
+    [sheet, atHand],
+  );
+  const rows = useMemo(
+    () => ({ degrees: handout.degrees, fingers: handout.fingers, numerals: handout.numerals ?? false }),
+    [handout.degrees, handout.fingers, handout.numerals],
+  );
+  return (
+    <section className={`piece${atHand ? ' piece--at-hand' : ''}`}>
+      <PieceHead
+        piece={piece}
+        place={place}
+        action={
+          atHand ? null : (
+            <button
+              type="button"
+              className="button button--quiet"
+              aria-label={`Work on ${piece.name}`}
+              onClick={() => session.choosePiece(piece.id)}
+            >
+              Work on this
+            </button>
+          )
+        }
+      >
+        {sheet.bars.length > 0 && describePiece(sheet)}
+        {sheet.bars.length === 0 && atHand && (
+          <>
+            It begins with its chords:{' '}
+            <button type="button" className="word" onClick={onWriteChart}>
+              write the chart
+            </button>
+          </>
+        )}
+      </PieceHead>
+      {sheet.bars.length > 0 && (
+        <ScoreFigure
+          sheet={sheet}
+          name={atHand ? 'Score' : `${piece.name} on staff and tab`}
+          description={describeScore(sheet)}
+          rows={rows}
+          busy={composing || !shown}
+          bars={{
+            buttons: bars,
+            chosen,
+            choose: (bar) => session.chooseBar(piece.id, bar),
+            drawer: (bar) => (
+              <Later
+                key={piece.id}
+                part={DRAWER}
+                meanwhile={<div className="drawer" />}
+                given={{ piece, sheet, bar, instrument, onClose: () => session.chooseBar(piece.id, null) }}
+              />
+            ),
+          }}
+        />
+      )}
+      {sheet.bars.length > 0 && <Later part={EXPLAINED} given={{ sheet }} />}
+      {atHand && <ShapesFold piece={piece} sheet={sheet} />}
+    </section>
+  );
+}
+
+/**
+ * The chosen bar of a piece as it is drawn. An edit that chooses another bar draws both together: until its score is
+ * there, the bar that was chosen in the score before stays so, and the drawer does not move twice.
+ */
+function useChosenBar(piece: LinePiece): number | null {
+  const { session } = useAtWork();
+  const chosen = useEditor((state) => (state.pieceId === piece.id ? state.bar : null));
+  const settled = useDeferredValue(chosen);
+  return session.lessons.getState().lesson.pieces.includes(piece) ? chosen : settled;
+}

@@ -1,0 +1,94 @@
+import { addPiece, deriveSheet, type Lesson, setNotes } from '../../../core/lesson';
+import { useAtWork, useEditor, useLesson } from '../at-work';
+import { lineAtHand } from '../common';
+import { BlankPieceView } from './blank-piece';
+import { LinePieceView } from './line-piece';
+
+interface SheetViewProps {
+  readonly settled: Lesson;
+  /** Leads to the chord chart, wherever it is. */
+  readonly onWriteChart: () => void;
+}
+
+/** The sheet on the desk: the pieces in their order, as they will print. */
+export function SheetView({ settled, onWriteChart }: SheetViewProps) {
+  const pieceId = useEditor((state) => state.pieceId);
+  const atHand = lineAtHand(settled, pieceId);
+  return (
+    <div className="paper sheet">
+      {settled.pieces.map((piece, index) => {
+        const place = { index, count: settled.pieces.length };
+        const sheet = deriveSheet(piece, settled.instrument, settled.noteNames);
+        if (piece.kind === 'line' && sheet.kind === 'line') {
+          return (
+            <LinePieceView
+              key={piece.id}
+              piece={piece}
+              sheet={sheet}
+              place={place}
+              atHand={piece.id === atHand?.id}
+              instrument={settled.instrument}
+              handout={settled.handout}
+              onWriteChart={onWriteChart}
+            />
+          );
+        }
+        return piece.kind === 'blank' && sheet.kind === 'blank' ? (
+          <BlankPieceView key={piece.id} piece={piece} sheet={sheet} place={place} />
+        ) : null;
+      })}
+      <AddPiece />
+      <Notes />
+    </div>
+  );
+}
+
+function AddPiece() {
+  const { session } = useAtWork();
+  const add = (kind: 'line' | 'blank') => {
+    const before = session.lessons.getState().lesson;
+    session.lessons.change((lesson) => addPiece(lesson, kind, null), {
+      label: kind === 'line' ? 'add a line' : 'add blank bars',
+    });
+    const added = session.lessons.getState().lesson.pieces.at(-1);
+    if (kind === 'line' && added && !before.pieces.includes(added)) session.choosePiece(added.id);
+  };
+  return (
+    <p className="add-piece">
+      Add to the sheet:{' '}
+      <button type="button" className="word" onClick={() => add('line')}>
+        another line
+      </button>{' '}
+      or{' '}
+      <button type="button" className="word" onClick={() => add('blank')}>
+        blank bars
+      </button>
+    </p>
+  );
+}
+
+function Notes() {
+  const { session } = useAtWork();
+  const { notes } = useLesson();
+  return (
+    <div className="notes">
+      <label className="notes__label" htmlFor="notes">
+        Notes for the student
+      </label>
+      <textarea
+        id="notes"
+        className="notes__text"
+        rows={3}
+        maxLength={20_000}
+        value={notes}
+        onChange={(event) => {
+          const text = event.currentTarget.value;
+          session.lessons.change((lesson) => setNotes(lesson, text), {
+            label: 'change the notes',
+            join: 'notes',
+          });
+        }}
+      />
+    </div>
+  );
+}

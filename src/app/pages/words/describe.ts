@@ -1,0 +1,195 @@
+import {
+  barTicks,
+  beatTicks,
+  isCompound,
+  type LineNote,
+  type Metre,
+  sameName,
+  unitTicks,
+} from '../../../core/base';
+import { type ChartBar, harmonyText } from '../../../core/chart';
+import { romanNumeral } from '../../../core/fretboard';
+import { keyChanges, type LineSheet, type SheetBar, tempoWords } from '../../../core/lesson';
+import type { BarAnalysis, Technique } from '../../../core/line';
+import {
+  type Chord,
+  describeKeyIn,
+  describeSignature,
+  formatChordIn,
+  formatNameIn,
+  type Key,
+  keyNames,
+  sameKey,
+  transposeName,
+} from '../../../core/theory';
+
+/** `a`, `a and b`, `a, b and c`. */
+export function listOf(words: readonly string[]): string {
+  const last = words.at(-1);
+  return last === undefined || words.length === 1
+    ? (last ?? '')
+    : `${words.slice(0, -1).join(', ')} and ${last}`;
+}
+
+export const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+
+/** The chords of a bar as they are drawn, a chord that only goes on named once: `Gm C7`. */
+export const chordsOf = (bar: ChartBar, noteNames?: LineSheet['noteNames']): string =>
+  bar.spans
+    .map((span) => harmonyText(span.harmony, noteNames))
+    .filter((symbol, index, symbols) => symbol !== symbols[index - 1])
+    .join(' ');
+
+/** Where the hand stands in the line: `hand in position I, open strings`; '' for a line without notes. */
+function describeHand(sheet: LineSheet): string {
+  const fingered = sheet.fingering.notes.filter((note) => note !== null);
+  const stopped = fingered.filter((note) => note.fret > 0);
+  const open = fingered.length > stopped.length;
+  const positions = [...new Set(stopped.map((note) => note.position))].sort((one, other) => one - other);
+  if (positions.length === 0) return open ? 'open strings' : '';
+  const places =
+    positions.length > 3
+      ? `positions ${romanNumeral(positions[0] ?? 0)} to ${romanNumeral(positions.at(-1) ?? 0)}`
+      : `position${positions.length === 1 ? '' : 's'} ${listOf(positions.map(romanNumeral))}`;
+  return `hand in ${places}${open ? ', open strings' : ''}`;
+}
+
+/** `F major: one flat (B♭)`, in the note names of the lesson. */
+const keyStatement = ({ key, noteNames = 'letters' }: LineSheet): string =>
+  `${describeKeyIn(noteNames, key)}: ${describeSignature(key, noteNames)}`;
+
+/** The line under a piece's name: feel, tempo, key and hand, all computed. */
+export const describePiece = (sheet: LineSheet): string =>
+  [
+    `${sheet.feel.name}, ${tempoWords(sheet, sheet.tempo)}`,
+    [keyStatement(sheet), ...keyChanges(sheet)].join(', '),
+    describeHand(sheet),
+  ]
+    .filter((part) => part !== '')
+    .join(' · ');
+
+interface PlacedChord {
+  readonly chord: Chord;
+  readonly bar: number;
+  /** The key in which the bar stands. */
+  readonly key: Key;
+}
+
+const chordsInOrder = (sheet: LineSheet): readonly PlacedChord[] =>
+  sheet.chart.bars.flatMap((bar) =>
+    bar.spans.flatMap((span) =>
+      span.harmony.kind === 'chord'
+        ? [{ chord: span.harmony.chord, bar: bar.number, key: bar.key ?? sheet.key }]
+        : [],
+    ),
+  );
+
+const FOURTH_UP = { steps: 3, halfSteps: 5 };
+
+/** Whether `next` stands a fifth below a dominant, which is where a dominant leads. */
+const leadsTo = (dominant: Chord, next: Chord): boolean =>
+  dominant.family === 'dominant' && sameName(transposeName(dominant.root, FOURTH_UP), next.root);
+
+/** The first two dominants from outside the key that lead where they should: `F7 in bar 6 leads to B♭.` */
+function describeDominants(sheet: LineSheet): string {
+  const foreign = ({ chord, key }: PlacedChord) => {
+    const inKey = keyNames(key);
+    return chord.tones.some(({ name }) => !inKey.some((known) => sameName(known, name)));
+  };
+  const chords = chordsInOrder(sheet);
+  const name = (chord: Chord) => formatChordIn(sheet.noteNames ?? 'letters', chord);
+  return chords
+    .flatMap((placed, index) => {
+      const { chord, bar } = placed;
+      const next = chords[index + 1];
+      return next && leadsTo(chord, next.chord) && foreign(placed)
+        ? [`${name(chord)} in bar ${bar} leads to ${name(next.chord)}.`]
+        : [];
+    })
+    .slice(0, 2)
+    .join(' ');
+}
+
+/** What can be said about the chart without asking anyone, in a sentence or three. */
+export function describeFacts(sheet: LineSheet): string {
+  if (sheet.chart.bars.length === 0) {
+    return 'Write chords between bar lines, for example | F | Dm | Gm | C7 |.';
+  }
+  const bars = counted(sheet.chart.bars.length, 'bar', 'bars');
+  const [best] = sheet.keyGuesses;
+  const changes = keyChanges(sheet).join(', ');
+  const keyName = (key: Key) => describeKeyIn(sheet.noteNames ?? 'letters', key);
+  const doubt =
+    best !== undefined && !sameKey(best.key, sheet.key) ? `The chords suggest ${keyName(best.key)}.` : '';
+  return [
+    `${bars}, ${keyStatement(sheet)}.`,
+    changes === '' ? doubt : `${changes}.`,
+    describeDominants(sheet),
+  ]
+    .filter((part) => part !== '')
+    .join(' ');
+}
+
+/** `Space, chord tones`. */
+export const describeTechniques = (techniques: readonly Technique[]): string =>
+  techniques.length === 0 ? 'No technique' : capitalised(techniques.join(', '));
+
+/** The degrees of a bar in order, with a dot for every beat in which nothing sounds: `· R R 5 ♭3`. */
+export function degreesLine(
+  notes: readonly Pick<LineNote, 'start' | 'duration'>[],
+  analysis: BarAnalysis,
+  metre: Metre,
+): string {
+  const beat = beatTicks(metre);
+  const marks = notes.map((note, index) => ({
+    at: Number(note.start),
+    text: analysis.notes[index]?.degreeText || '×',
+  }));
+  for (let at = 0; at < barTicks(metre); at += beat) {
+    const silent = notes.every((note) => note.start >= at + beat || note.start + note.duration <= at);
+    if (silent) marks.push({ at, text: '·' });
+  }
+  return marks
+    .sort((one, other) => one.at - other.at)
+    .map((mark) => mark.text)
+    .join(' ');
+}
+
+/** Where in the bar a moment lies, as it is counted: `2`, `the & of 2`. */
+export function countOf(start: number, metre: Metre): string {
+  const beat = beatTicks(metre);
+  const number = Math.floor(start / beat) + 1;
+  const rest = start % beat;
+  if (rest === 0) return String(number);
+  if (isCompound(metre)) return `${number} and ${rest / unitTicks(metre)} eighths`;
+  const parts: Readonly<Record<number, string>> = { 2: '&', 1: 'e', 3: 'a' };
+  const part = parts[(rest * 4) / beat];
+  return part === undefined ? `within ${number}` : `the ${part} of ${number}`;
+}
+
+/** A string (1 is the highest) by the name of its open note: `E♭`; '' where the instrument has none. */
+export function stringName(sheet: LineSheet, string: number): string {
+  const open = sheet.instrument.openStrings[string - 1];
+  return open === undefined ? '' : formatNameIn(sheet.noteNames ?? 'letters', open);
+}
+
+/** What a bar holds, for someone who does not see the staff. */
+export function describeBar(sheet: LineSheet, bar: SheetBar): string {
+  if (bar.notes.length === 0) return 'No notes yet.';
+  const notes = bar.notes.map(({ note, fingered, degreeText }) => {
+    const place =
+      fingered === null
+        ? 'not on this instrument'
+        : `${stringName(sheet, fingered.string)} string ${fingered.fret === 0 ? 'open' : `fret ${fingered.fret}`}`;
+    return `${degreeText || 'note'} on ${countOf(note.start, bar.written.metre)}, ${place}`;
+  });
+  return `${notes.join('; ')}.${bar.kept ? ' Kept.' : ''}`;
+}
+
+/** The text alternative of a whole score; the bars' own descriptions hold the notes. */
+export const describeScore = (sheet: LineSheet): string =>
+  sheet.bars.length === 0
+    ? `${sheet.name}: no bars yet.`
+    : `${sheet.name}: ${counted(sheet.bars.length, 'bar', 'bars')} of bass line on staff and tab. ${describePiece(sheet)}.`;

@@ -1,0 +1,2 @@
+export { WritingPage } from './page';
+export { usePracticeView } from './practice-view';

@@ -1,0 +1,177 @@
+import { useDeferredValue, useEffect, useState } from 'react';
+import { deriveSheets, type Lesson } from '../../../core/lesson';
+import { holdsDraft } from '../../controls';
+import { Later, laterPart, useAtWork, useEditor, useLaterParts, useLesson } from '../at-work';
+import { NARROW, useMedia, whenIdle } from '../common';
+import { useDesigner } from '../handout';
+import { Ledge } from '../ledge';
+import { NotePad, Remarks } from '../pad';
+import { saveNeck, useWork } from '../saving';
+import { loadScore } from '../score';
+import { SheetView } from '../sheet';
+import { Header } from './header';
+
+/** Widths at which the note pad folds away; where all is narrow it lies over the sheet. */
+const FOLDS = '(max-width: 74.99rem)';
+
+/** The page a lesson is written on: note pad, sheet and ledge. */
+export function WritingPage() {
+  const { session, playback } = useAtWork();
+  const folds = useMedia(FOLDS);
+  const narrow = useMedia(NARROW);
+  const [padOpen, setPadOpen] = useState(false);
+  const designer = useDesigner();
+  const settled = useDeferredValue(useLesson());
+  useShortcuts();
+  useLaterParts();
+  usePrintPages(settled);
+
+  useEffect(() => {
+    loadScore();
+    return whenIdle(playback.warmUp, 4000);
+  }, [playback]);
+
+  const padShown = !folds || padOpen;
+  const writeChart = () => {
+    setPadOpen(true);
+    requestAnimationFrame(() => document.querySelector<HTMLElement>('#note-pad textarea')?.focus());
+  };
+  const closePad = () => {
+    setPadOpen(false);
+    requestAnimationFrame(() => document.querySelector<HTMLElement>('[aria-controls="note-pad"]')?.focus());
+  };
+  return (
+    <div className={`page${designer.View ? ' page--designer' : padShown ? ' page--pad' : ''}`}>
+      <Header
+        pad={folds && !designer.View ? { open: padOpen, toggle: () => setPadOpen(!padOpen) } : null}
+        handout={{ open: designer.View !== null, toggle: designer.toggle }}
+      />
+      <div className="desk">
+        {padShown && !designer.View && (
+          <NotePad settled={settled} overSheet={narrow} onClose={folds ? closePad : null} />
+        )}
+        {designer.View && <designer.View.Panel settled={settled} onClose={designer.close} />}
+        <main className="desk__sheet">
+          <Notice />
+          <Reading />
+          <WorkInHand />
+          {designer.View ? (
+            <designer.View.Preview lesson={settled} />
+          ) : (
+            <>
+              {!padShown && <Remarks />}
+              <SheetView
+                key={session.lessons.getState().lesson.id}
+                settled={settled}
+                onWriteChart={writeChart}
+              />
+            </>
+          )}
+        </main>
+      </div>
+      <Ledge settled={settled} saveNeck={saveNeck} />
+    </div>
+  );
+}
+
+/** Says what is being made while it takes longer than a moment, and lets it be called off. */
+function WorkInHand() {
+  const work = useWork();
+  return (
+    <div
+      role="status"
+      aria-label="In the making"
+      className={work === null ? undefined : 'notice notice--calm'}
+    >
+      {work !== null && (
+        <>
+          <p>{work.what} …</p>
+          <button type="button" className="button button--quiet" onClick={work.cancel}>
+            Call it off
+          </button>
+        </>
+      )}
+    </div>
+  );
+}
+
+/** What just happened or failed, until it is put away. */
+function Notice() {
+  const { session } = useAtWork();
+  const notice = useEditor((state) => state.notice);
+  const saving = useEditor((state) => state.saving);
+  const sentence = notice ?? (saving.kind === 'failed' ? saving.sentence : null);
+  return (
+    <div role="alert" className={sentence === null ? undefined : 'notice'}>
+      {sentence !== null && (
+        <>
+          <p>{sentence}</p>
+          {notice !== null && (
+            <button type="button" className="button button--quiet" onClick={session.dismissNotice}>
+              Understood
+            </button>
+          )}
+        </>
+      )}
+    </div>
+  );
+}
+
+const READING = laterPart('What was read from the file', async () => (await import('../opening')).FileNote);
+
+/** What was read from another program's file, until it is put away. */
+function Reading() {
+  const reading = useEditor((state) => state.reading);
+  return (
+    <div role="status" aria-label="Read from a file">
+      {reading !== null && <Later part={READING} given={{ reading }} />}
+    </div>
+  );
+}
+
+/**
+ * Undo and redo by the keys every program knows, also while a field has the focus; a field whose text does not
+ * count yet ({@link holdsDraft}) takes its own typing back first.
+ */
+function useShortcuts(): void {
+  const { session } = useAtWork();
+  useEffect(() => {
+    const onKeyDown = (event: KeyboardEvent) => {
+      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+      const key = event.key.toLowerCase();
+      if ((key === 'z' || key === 'y') && !holdsDraft(event.target)) {
+        event.preventDefault();
+        if (key === 'y' || event.shiftKey) session.lessons.redo();
+        else session.lessons.undo();
+      }
+    };
+    window.addEventListener('keydown', onKeyDown);
+    return () => window.removeEventListener('keydown', onKeyDown);
+  }, [session]);
+}
+
+/** Quiet time after a change before the printed pages are made ready, in milliseconds. */
+const PRINT_PAUSE = 1500;
+
+/** Keeps the printed pages ready, so that the browser's own print command prints the sheet. */
+function usePrintPages(lesson: Lesson): void {
+  useEffect(() => {
+    let gone = false;
+    let takeAway = () => {};
+    const prepare = async () => {
+      try {
+        const { buildHandout, preparePrint } = await import('../../../handout');
+        const handout = await buildHandout(lesson, deriveSheets(lesson), window.location.href);
+        if (!gone) takeAway = preparePrint(handout);
+      } catch {
+        // Without the page's fonts there is nothing to print; Export says so when it is asked.
+      }
+    };
+    const timer = window.setTimeout(() => void prepare(), PRINT_PAUSE);
+    return () => {
+      gone = true;
+      window.clearTimeout(timer);
+      takeAway();
+    };
+  }, [lesson]);
+}
