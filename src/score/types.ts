@@ -115,6 +115,7 @@ export type InkRole =
   | 'bar-number'
   | 'ending'
   | 'repeat-count'
+  | 'way'
   | 'feel'
   | 'degree'
   | 'numeral'

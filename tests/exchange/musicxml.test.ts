@@ -4,6 +4,7 @@ import { deriveSheets, type LineSheet, SAMPLE_TITLES, sampleLesson } from '../..
 import { sheetOf } from '../support/score-sheets';
 import { randomSheets } from './random-sheets';
 import { schemaFaults } from './schema';
+import { waySheets } from './way-sheets';
 
 const sampleSheets: readonly LineSheet[] = SAMPLE_TITLES.flatMap((_, index) =>
   deriveSheets(sampleLesson(index, 'sample')).flatMap((sheet) => (sheet.kind === 'line' ? [sheet] : [])),
@@ -11,7 +12,7 @@ const sampleSheets: readonly LineSheet[] = SAMPLE_TITLES.flatMap((_, index) =>
 
 describe('a line as MusicXML', () => {
   it('is valid by the schema of MusicXML 4.0, for the samples and for random lines', async () => {
-    const sheets = [...sampleSheets, ...randomSheets(60)];
+    const sheets = [...sampleSheets, ...randomSheets(60), ...waySheets];
     const documents = sheets.map((sheet) => writeMusicXml(sheet, 'Lesson "1" <script>&\u0001'));
     expect(await schemaFaults(documents)).toEqual([]);
   });

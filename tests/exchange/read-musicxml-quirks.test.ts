@@ -242,13 +242,38 @@ describe('the form of a piece', () => {
     expect(sheet.chart.sections.map(({ name }) => name)).toEqual([null, 'B next part']);
   });
 
-  it('says jumps, which a chart cannot follow, and repeats that never end', () => {
+  it('says jumps that lead nowhere, and repeats that never end', () => {
     const jump =
       '<direction><direction-type><words>D.C. al Fine</words></direction-type><sound dacapo="yes"/></direction>';
     const { sheet, said } = read(score(bar, left('<repeat direction="forward"/>') + bar + jump));
     expect(playOrder(sheet.chart)).toEqual([0, 1]);
-    expect(said).toContain('Jumps (da capo, dal segno, coda, fine) are not followed (bar 2).');
+    expect(said).toContain(
+      'Its jumps (da capo, dal segno, coda, fine) cannot be followed as they stand in the file, and are left out.',
+    );
     expect(said).toContain('A repeat that never ends is left out (bar 2).');
+  });
+
+  it('follows jumps, by their words, by what players are told, and by what is drawn', () => {
+    const direction = (type: string, sound = ''): string =>
+      `<direction><direction-type>${type}</direction-type>${sound}</direction>`;
+    const words = (text: string) => direction(`<words>${text}</words>`);
+    const alCoda = [
+      bar,
+      direction('<segno/>') + bar,
+      bar + words('To Coda'),
+      bar + words('D.S. al Coda'),
+      direction('<coda/>') + bar,
+    ];
+    const drawn = [...alCoda];
+    drawn[2] = bar + direction('<coda/>');
+    const told = [...alCoda];
+    told[3] = bar + direction('<words>ritornello</words>', '<sound dalsegno="1"/>');
+    for (const file of [alCoda, drawn, told]) {
+      const { sheet } = read(score(...file));
+      expect(playOrder(sheet.chart)).toEqual([0, 1, 2, 3, 1, 2, 4]);
+    }
+    const { sheet } = read(score(bar, bar + words('Fine'), bar + words('Da Capo al Fine')));
+    expect(playOrder(sheet.chart)).toEqual([0, 1, 2, 0, 1]);
   });
 
   it('begins with an upbeat where the first measure is shorter', () => {

@@ -7,6 +7,7 @@ import { keySignature } from '../../src/core/theory';
 import { heardLine } from './expected';
 import { randomSheets } from './random-sheets';
 import { lineSheetOf, readBack } from './read-back';
+import { waySheets } from './way-sheets';
 
 /** The harmonies of a sheet as `symbol@start`, bar by bar; what is no chord symbol is words to a reader, and no chord. */
 function harmonies(sheet: LineSheet): readonly string[] {
@@ -55,6 +56,7 @@ const musicOf = (sheet: LineSheet) => ({
   signatures: sheet.bars.map(({ written }) => keySignature(written.key ?? sheet.key)),
   modes: sheet.bars.map(({ written }) => (written.key ?? sheet.key).mode),
   order: playOrder(sheet.chart),
+  way: sheet.bars.map(({ written }) => written.navigation ?? []),
   endings: sheet.bars.map(({ written }) => written.ending),
   sections: sheet.bars.map(({ written }, bar) => {
     const section = sheet.chart.sections[written.section];
@@ -75,7 +77,10 @@ const samples: readonly LineSheet[] = SAMPLE_TITLES.flatMap((_, index) =>
   deriveSheets(sampleLesson(index, 'sample')).flatMap((sheet) => (sheet.kind === 'line' ? [sheet] : [])),
 );
 
-const cases = [...samples, ...randomSheets(60)].map((sheet, index) => ({ name: `line ${index}`, sheet }));
+const cases = [...samples, ...randomSheets(60), ...waySheets].map((sheet, index) => ({
+  name: `line ${index}`,
+  sheet,
+}));
 
 describe('a line that was written as MusicXML and is read again', () => {
   it.each(cases)('$name is the same music', ({ sheet }) => {

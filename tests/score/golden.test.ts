@@ -38,6 +38,7 @@ const GOLDEN = [
   { name: 'twelve-eight', system: 0 },
   { name: 'three-endings', system: 1 },
   { name: 'signatures-at-break', system: 0 },
+  { name: 'way-through', system: 0 },
   { name: 'off-beats', system: 0, parts: 'tab' },
 ] as const;
 

@@ -269,6 +269,13 @@ export const SCORE_FIXTURES: Readonly<Record<string, () => Sheet>> = {
       notes:
         'C2/1 E2/1 G2/1 E2/1 | F1/1 A1/1 C2/1 A1/1 | G1/2 B1/2 | G1/2 D2/2~ | A1/2 E2/2 | G1/4 | F1/2 A1/2 | C2/4',
     }),
+  'way-through': () =>
+    sheetOf({
+      key: 'G',
+      chart:
+        'Tune:\n| G | (segno) C | G/B (to coda) | D7 |\n|: Em | Am :| D7 | G (D.S. al coda) |\n| (coda) C | G |',
+      notes: `${times('G1/1 B1/1 D2/1 G2/1', 2)} | C2/1 E2/1 G2/2 | D2/4 | E2/4 | A1/4 | D2/4 | G1/4 | C2/4 | G1/4`,
+    }),
   'ties-over-the-break': () =>
     sheetOf({
       key: 'F',

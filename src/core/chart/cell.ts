@@ -1,3 +1,4 @@
+import { type Navigation, readNavigation } from './navigation';
 import type { Token } from './scanner';
 import { type BarLine, type TextChanges, tokensOf } from './text';
 import type { ChartPlace } from './types';
@@ -12,6 +13,8 @@ export interface Cell {
   readonly timesBefore: Token | null;
   /** Ending number, metre, key or pickup before its chords. */
   readonly heads: readonly Token[];
+  /** Signs of the way behind its chords. */
+  readonly tails: readonly Token[];
   /** Whether other bars stand in the line before and after it. */
   readonly follows: boolean;
   readonly leads: boolean;
@@ -41,6 +44,9 @@ export function cellOf(text: TextChanges, place: ChartPlace): Cell {
     heads: tokens
       .slice(from + 1, first)
       .filter((token) => token.kind === 'ending' || token.kind === 'directive'),
+    tails: tokens
+      .slice(first, to < 0 ? undefined : to)
+      .filter((token) => readNavigation(bracketed(token)) !== null),
     follows: from > 0 && tokens.slice(0, from).some(({ kind }) => kind === 'word'),
     leads: to >= 0 && tokens.slice(to).some(({ kind }) => kind === 'word'),
   };
@@ -52,11 +58,13 @@ export const placed = (token: Token, line: number): ChartPlace => ({ ...token.pl
 /** What stands in the brackets of a metre, key or pickup; '' for other tokens. */
 const bracketed = (token: Token): string => (token.kind === 'directive' ? token.text : '');
 
-type Head = 'ending' | 'key' | 'metre' | 'pickup';
+type Head = 'ending' | 'key' | 'metre' | 'pickup' | Navigation;
 
 /** What a token before the chords of a bar says. */
 export function headKind(token: Token): Head {
   if (token.kind === 'ending') return 'ending';
+  const sign = readNavigation(bracketed(token));
+  if (sign !== null) return sign;
   if (/^key/i.test(bracketed(token))) return 'key';
   return bracketed(token).includes('/') ? 'metre' : 'pickup';
 }

@@ -1,15 +1,24 @@
 import { MOST_TIMES } from './limits';
+import type { Navigation } from './navigation';
 import type { ProblemList } from './problems';
-import type { ChartBar } from './types';
+import type { ChartBar, ChartPlace } from './types';
+
+/** A sign of the way through the chart, and where it stands in the text. */
+export interface WrittenSign {
+  readonly sign: Navigation;
+  readonly place: ChartPlace;
+}
 
 /** A bar while the chart is read; endings and repeats are settled when the whole chart is there. */
-export interface Draft extends Omit<ChartBar, 'repeatEnd' | 'repeatStart' | 'ending'> {
+export interface Draft extends Omit<ChartBar, 'repeatEnd' | 'repeatStart' | 'ending' | 'navigation'> {
   repeatStart: boolean;
   repeatEnd: number | null;
   /** Until settled, only on the bar that carries the number. */
   ending: readonly number[] | null;
   /** A double bar line stands after the bar. */
   doubled: boolean;
+  /** Signs of the way, with their places. */
+  signs: readonly WrittenSign[];
   /** The bar belongs to a section written by its name alone. */
   readonly again: boolean;
 }
@@ -56,6 +65,13 @@ function settlePassage(passage: readonly Draft[], problems: ProblemList): void {
   if (!first) return;
   const times = Math.min(MOST_TIMES, Math.max(...passage.map((bar) => Math.max(...(bar.ending ?? [1])))));
   const ends = passage.filter((bar) => bar.repeatEnd !== null);
+  const asked = Math.max(...ends.map((bar) => bar.repeatEnd ?? 2));
+  if (asked > 2 && asked > times && !first.again) {
+    problems.push({
+      ...first.place,
+      message: `The repeat is to be played ${asked} times, but its endings are numbered up to ${times} only: write the others, or several numbers before one, as in 1.-${asked - 1}.`,
+    });
+  }
   for (const bar of ends) bar.repeatEnd = Math.max(bar.repeatEnd ?? 2, times);
   if (ends.length === 0 && !first.again) {
     problems.push({

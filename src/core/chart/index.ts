@@ -13,6 +13,14 @@ export {
   typedChordsIn,
   typedProblem,
 } from './naming';
+export {
+  beginsBar,
+  jumpOf,
+  NAVIGATION,
+  type Navigation,
+  navigationWords,
+  readNavigation,
+} from './navigation';
 export { playOrder } from './order';
 export { parseChart } from './parse';
 export { printChart, typedSignature } from './print';

@@ -2,12 +2,14 @@ import type { Metre } from '../base';
 import type { Key } from '../theory';
 import { placeOf, readBar } from './bar-reader';
 import { readDirective } from './directives';
-import { type Draft, settleEndings } from './endings';
+import { type Draft, settleEndings, type WrittenSign } from './endings';
 import { MOST_TIMES, pickupMetre } from './limits';
 import { classifyLine, linesOf, sectionId } from './lines';
+import { beginsBar, readNavigation } from './navigation';
 import { ProblemList } from './problems';
 import { scanLine, type Token, type Word } from './scanner';
 import type { Chart, ChartBar, ChartPlace, ParsedChart, Section } from './types';
+import { reportUnplayed } from './unplayed';
 
 /** A chart that goes on beyond this is cut there, with a problem. */
 const MOST_BARS = 2000;
@@ -36,6 +38,8 @@ class ChartReader {
   private full = false;
   /** What a directive or an ending number said about the next bar. */
   private nextPickup: number | null = null;
+  /** Signs of the way that stand in the bar being read, or before the next one. */
+  private nextSigns: WrittenSign[] = [];
   private nextEnding: { readonly numbers: readonly number[]; readonly place: ChartPlace } | null = null;
 
   constructor(
@@ -70,8 +74,16 @@ class ChartReader {
       });
     }
     settleEndings(this.bars, new Set(this.sections.map((section) => section.start)), this.problems);
-    const bars = this.bars.map(({ doubled, again, ...bar }): ChartBar => bar);
+    for (const { sign, place } of this.nextSigns) {
+      this.problems.push({ ...place, message: `(${sign}) stands before a bar, but no bar follows.` });
+    }
+    const bars = this.bars.map(
+      ({ doubled, again, signs, ...bar }): ChartBar =>
+        signs.length === 0 ? bar : { ...bar, navigation: signs.map(({ sign }) => sign) },
+    );
     const chart: Chart = { metre: this.chartMetre, sections: this.finishedSections(), bars };
+    const signs = this.bars.flatMap((draft, bar) => draft.signs.map((each) => ({ ...each, bar })));
+    reportUnplayed(chart, signs, this.problems);
     return { chart, problems: this.problems.inOrder() };
   }
 
@@ -115,6 +127,8 @@ class ChartReader {
         section: this.sections.length - 1,
         pickup: false,
         again: true,
+        // The way leads through the bars where they are written.
+        signs: [],
         place,
       });
     }
@@ -153,7 +167,9 @@ class ChartReader {
   }
 
   private readBeforeBar(token: Extract<Token, { kind: 'ending' | 'directive' }>, tooLate: boolean): void {
-    if (tooLate) {
+    const sign = token.kind === 'directive' ? readNavigation(token.text) : null;
+    if (sign !== null) this.nextSigns.push({ sign, place: token.place });
+    else if (tooLate) {
       const what = token.kind === 'ending' ? 'An ending number' : 'What stands in brackets';
       const message = `${what} belongs at the beginning of a bar, right after its bar line.`;
       this.problems.push({ ...token.place, message });
@@ -184,6 +200,7 @@ class ChartReader {
   private closeBar(words: readonly Word[], before: ChartPlace | null, line: BarLine | null): Draft | null {
     const place = placeOf(words);
     if (place) return this.addBar(words, place);
+    this.giveSignsBack();
     if (!before || !line || !isPlain(line)) return null;
     const between = {
       line: before.line,
@@ -195,6 +212,15 @@ class ChartReader {
       message: 'This bar is empty: write a chord, % or N.C. between its bar lines.',
     });
     return this.addBar(words, between);
+  }
+
+  /** What stands at the end of a bar, and is written after its bar line, belongs to the bar before. */
+  private giveSignsBack(): void {
+    const bar = this.bars[this.bars.length - 1];
+    const back = this.nextSigns.filter(({ sign }) => !beginsBar(sign));
+    if (bar === undefined || bar.again || back.length === 0) return;
+    bar.signs = [...bar.signs, ...back];
+    this.nextSigns = this.nextSigns.filter(({ sign }) => beginsBar(sign));
   }
 
   private addBar(words: readonly Word[], place: ChartPlace): Draft | null {
@@ -214,10 +240,12 @@ class ChartReader {
       ending: this.nextEnding?.numbers ?? null,
       doubled: false,
       again: false,
+      signs: this.nextSigns,
       place,
     };
     this.nextPickup = null;
     this.nextEnding = null;
+    this.nextSigns = [];
     this.bars.push(bar);
     return bar;
   }

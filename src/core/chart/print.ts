@@ -3,6 +3,7 @@ import { describeKey, type Key, parseChord, sameKey } from '../theory';
 import { defaultSpans, finestShares } from './bar-reader';
 import { harmonyText, spansIn } from './harmony';
 import { CHART_METRES, pickupMetre } from './limits';
+import { beginsBar } from './navigation';
 import type { Chart, ChartBar, Harmony, HarmonySpan } from './types';
 
 const BARS_A_LINE = 4;
@@ -45,7 +46,16 @@ function printBars(bars: readonly ChartBar[], chart: Chart, state: State): reado
     const opening = bar.repeatStart ? '|:' : '|';
     line = line === '' ? opening : joinLines(line, opening);
     const label = endingLabel(bar, before);
-    const pieces = [label, ...directives(bar, chart, state), barText(bar)].filter((piece) => piece !== '');
+    const signs = bar.navigation ?? [];
+    const typed = (begins: boolean) =>
+      signs.filter((sign) => beginsBar(sign) === begins).map((sign) => `(${sign})`);
+    const pieces = [
+      label,
+      ...directives(bar, chart, state),
+      ...typed(true),
+      barText(bar),
+      ...typed(false),
+    ].filter((piece) => piece !== '');
     line += ` ${pieces.join(' ')} ${closing(bar, next)}`;
     if (!bar.pickup) onLine += 1;
     if (onLine === BARS_A_LINE || !next) {

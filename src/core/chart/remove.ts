@@ -39,6 +39,7 @@ class Removal {
 
   made(): string {
     this.renumberEndings();
+    this.giveTails();
     if (this.cell.follows || this.cell.leads) this.leaveLine();
     else this.dropLine();
     this.dropEmptySection();
@@ -190,6 +191,17 @@ class Removal {
     return heads
       .filter((head) => !own.some((token) => headKind(token) === headKind(head)))
       .map((token) => this.textOf(token));
+  }
+
+  /** A sign at the end of the bar goes to the bar before, from which the way now leads on. */
+  private giveTails(): void {
+    const previous = this.chart.bars[this.index - 1];
+    const { tails } = this.cell;
+    if (previous === undefined || isAgain(this.chart, previous) || tails.length === 0) return;
+    const own = cellOf(this.text, previous.place).tails;
+    const place = own[0] ? before(placed(own[0], previous.place.line)) : behind(previous.place);
+    const given = tails.map((token) => this.textOf(token)).join(' ');
+    this.text.rewrite(place, own[0] ? `${given} ` : ` ${given}`);
   }
 
   private renumberEndings(): void {

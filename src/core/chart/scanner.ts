@@ -23,8 +23,9 @@ export type Token =
 export type Word = Extract<Token, { kind: 'word' }>;
 
 const BAR_LINE = /:\|:|:\|\|?|\|\|:|\|:|\|\||\|/y;
-/** Blanks only where a metre or a key may have them, so that stray brackets do not swallow what is between. */
-const DIRECTIVE = /\((\d{1,2}\s*\/\s*\d{1,2}|key[\s:][^()|]{0,40}|[^\s()|]{1,40})\)(?=\s|\||:\||$)/iy;
+/** Blanks only where a metre, a key or a sign of the way may have them, so that stray brackets do not swallow what is between. */
+const DIRECTIVE =
+  /\((\d{1,2}\s*\/\s*\d{1,2}|key[\s:][^()|]{0,40}|to coda|(?:d\.? ?[cs]\.?|da capo|dal segno)(?: al (?:fine|coda))?|[^\s()|]{1,40})\)(?=\s|\||:\||$)/iy;
 /** Brackets inside a chord symbol may hold blanks: `C7(♭9, ♯11)`. */
 const WORD = /(?!:\|)[^\s|](?:(?!:\|)[^\s|(]|\([^()|]{0,40}\)|\()*/y;
 const TIMES = /^(?:[x×](\d{1,3})|(\d{1,3})[x×])$/;

@@ -1,5 +1,6 @@
 import type { Metre, Ticks } from '../base';
 import type { Chord, Key } from '../theory';
+import type { Navigation } from './navigation';
 
 export type Harmony =
   | { readonly kind: 'chord'; readonly chord: Chord }
@@ -40,6 +41,8 @@ export interface ChartBar {
   readonly repeatEnd: number | null;
   /** The times through, from 1, on which the bar is played as an ending; null outside endings. */
   readonly ending: readonly number[] | null;
+  /** Signs of the way through the chart that stand in the bar, in the order they are written. */
+  readonly navigation?: readonly Navigation[];
   readonly place: ChartPlace;
 }
 

@@ -1,5 +1,5 @@
 import { barTicks } from '../../core/base';
-import { type ChartBar, harmonyText } from '../../core/chart';
+import { beginsBar, type ChartBar, harmonyText, navigationWords } from '../../core/chart';
 import type { LineSheet } from '../../core/lesson';
 import type { Mark, TextStyle } from '../layout/marks';
 import { type Row, textRow } from '../layout/rows';
@@ -56,6 +56,24 @@ function chordRow(bars: readonly ChartBar[], noteNames: LineSheet['noteNames'], 
   return { height, gap: 2, keepWithNext: false, marks };
 }
 
+/** Segno, coda and the words of the way (`D.S. al Coda`) in small print above the chords. */
+function wayMarks(bar: ChartBar, left: number, cell: number, context: BlockContext): readonly Mark[] {
+  const { small } = context.sizes;
+  const signs = bar.navigation ?? [];
+  const words = (begins: boolean): string =>
+    signs
+      .filter((sign) => beginsBar(sign) === begins)
+      .map(navigationWords)
+      .join(', ');
+  const mark = (text: string, x: number, anchor: 'start' | 'end'): readonly Mark[] =>
+    text === '' ? [] : [{ kind: 'text', text, ...small, x, y: small.size * 0.8, anchor }];
+  const beside = bar.ending === null ? 0 : small.size * 1.5;
+  return [
+    ...mark(words(true), left + PADDING / 2 + beside, 'start'),
+    ...mark(words(false), left + cell - PADDING / 2, 'end'),
+  ];
+}
+
 function barMarks(
   bar: ChartBar,
   noteNames: LineSheet['noteNames'],
@@ -93,6 +111,7 @@ function barMarks(
       anchor: 'start',
     });
   }
+  marks.push(...wayMarks(bar, left, cell, context));
   const shift = start + (bar.ending === null ? 0 : context.sizes.small.size);
   let free = left + PADDING + shift;
   for (const span of bar.spans) {

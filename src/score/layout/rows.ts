@@ -1,4 +1,4 @@
-import { boxOf, type Mark, moveMark, pathMark, textMark } from '../ink';
+import { boxOf, glyphMark, type Mark, MUSIC_SIZE, moveMark, pathMark, textMark } from '../ink';
 import { CAPITAL_HEIGHT, textWidth } from '../metrics/measure';
 import type { InkRole } from '../types';
 import { CHORD_SHIFT } from './measure-bar';
@@ -22,6 +22,11 @@ const ENDING_SHORT = 4;
 /** A bar number stands right of the bracket's tip. */
 const NUMBER_LEFT = STAFF_LEFT + 12;
 const BOX_PADDING = 4;
+const WAY_SIDE = 3;
+/** SMuFL's code points. */
+const WAY_GLYPHS = { segno: 0xe047, coda: 0xe048 } as const;
+/** The size of chord names that the music font's size goes with. */
+const CHORD_SIZE = 21;
 const LEAST_NAME_SHARE = 0.7;
 
 /** A row of texts that share a baseline, as low over the ink as all of them allow. */
@@ -87,6 +92,7 @@ export function marksAbove(
     settle(groupAbove([text], ink, SMALL_GAP));
   }
   settle(rowAbove(endingMarks(bars, style), ink, ENDING_GAP, -ENDING_ABOVE));
+  for (const group of wayMarks(bars, style)) settle(groupAbove(group, ink, SMALL_GAP));
   for (const { bar, x } of bars.slice(1)) {
     const name = bar.content.section;
     if (name) settle(groupAbove(boxedText(name, x, right, style), ink, SMALL_GAP, HEADING_SIDE));
@@ -107,6 +113,31 @@ export function marksAbove(
     settle(groupAbove(feelText(STAFF_LEFT), ink, SMALL_GAP, HEADING_SIDE, floor));
   }
   return done.map((mark) => keepInside(mark, right));
+}
+
+/** The signs' size against the staff's music font: they stand out, and do not tower over the chord names. */
+const WAY_SIGN = 0.75;
+
+/** The signs of the way through the chart: each bar's at its beginning, and its words at its end. */
+const wayMarks = (bars: readonly PlacedBar[], { sizes }: Style): readonly (readonly Mark[])[] =>
+  bars
+    .flatMap((placed) => [waySignMarks(placed, sizes.chord), wayWordMarks(placed, sizes.section)])
+    .filter((marks) => marks.length > 0);
+
+/** Segno and coda where a bar begins. */
+function waySignMarks(placed: PlacedBar, size: number): readonly Mark[] {
+  let left = placed.x + WAY_SIDE;
+  return placed.bar.content.waySigns.map((sign) => {
+    const mark = glyphMark('way', WAY_GLYPHS[sign], left, 0, MUSIC_SIZE * WAY_SIGN * (size / CHORD_SIZE));
+    left = mark.box.right + WAY_SIDE;
+    return mark;
+  });
+}
+
+/** `To Coda`, `Fine`, `D.S. al Coda` where a bar ends, flush with its bar line. */
+function wayWordMarks(placed: PlacedBar, size: number): readonly Mark[] {
+  const text = placed.bar.content.wayWords.join(', ');
+  return text === '' ? [] : [textMark('way', text, placed.right, 0, { size, bold: true, anchor: 'right' })];
 }
 
 /** A name too long for the system is set smaller, and cut short when that is not enough. */

@@ -134,6 +134,8 @@ export const GLYPHS: readonly GlyphBox[] = [
   { name: 'articAccentBelow', code: 0xe4a1, advance: 1.356, left: 0, bottom: -0.976, right: 1.356, top: 0 },
   { name: 'articStaccatoAbove', code: 0xe4a2, advance: 0.336, left: 0, bottom: 0, right: 0.336, top: 0.336 },
   { name: 'articStaccatoBelow', code: 0xe4a3, advance: 0.336, left: 0, bottom: -0.336, right: 0.336, top: 0 },
+  { name: 'segno', code: 0xe047, advance: 2.228, left: 0.016, bottom: -0.108, right: 2.2, top: 3.036 },
+  { name: 'coda', code: 0xe048, advance: 3.816, left: -0.016, bottom: -0.632, right: 3.82, top: 3.592 },
   { name: 'timeSig0', code: 0xe080, advance: 1.88, left: 0.08, bottom: -1, right: 1.8, top: 1.004 },
   { name: 'tuplet0', code: 0xe880, advance: 1.276, left: -0.001, bottom: -0.032, right: 1.273, top: 1.5 },
   { name: 'timeSig1', code: 0xe081, advance: 1.336, left: 0.08, bottom: -1, right: 1.256, top: 1.004 },

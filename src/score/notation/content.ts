@@ -1,5 +1,12 @@
 import { barTicks, isCompound, type Metre, sameMetre, samePitch } from '../../core/base';
-import { type Chart, type ChartBar, chordFunctions, harmonyText } from '../../core/chart';
+import {
+  beginsBar,
+  type Chart,
+  type ChartBar,
+  chordFunctions,
+  harmonyText,
+  navigationWords,
+} from '../../core/chart';
 import { swingRatio } from '../../core/feel';
 import { romanNumeral } from '../../core/fretboard';
 import type { BlankSheet, LineSheet, Sheet, SheetNote } from '../../core/lesson';
@@ -41,6 +48,8 @@ function blankContent(sheet: BlankSheet): Content {
       end: index === sheet.bars - 1 ? 'final' : 'single',
       times: null,
       ending: null,
+      waySigns: [],
+      wayWords: [],
     }),
   );
   return {
@@ -85,6 +94,8 @@ function lineContent(sheet: LineSheet, numerals: boolean): Content {
       end: barEnd(bar, after, sheet.chart, signatureChange(keys[index], keys[index + 1]) !== null),
       times: timesText(bar),
       ending: endingMark(before, bar, after),
+      waySigns: (['segno', 'coda'] as const).filter((sign) => bar.navigation?.includes(sign)),
+      wayWords: (bar.navigation ?? []).filter((sign) => !beginsBar(sign)).map(navigationWords),
     };
     const barNotes = {
       notes,

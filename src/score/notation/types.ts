@@ -51,6 +51,10 @@ export interface BarFacts {
   /** `x3` at a repeat that is played more than twice. */
   readonly times: string | null;
   readonly ending: EndingMark | null;
+  /** The segno and the coda where the bar begins. */
+  readonly waySigns: readonly ('segno' | 'coda')[];
+  /** What is written of the way where the bar ends: `D.S. al Coda`. */
+  readonly wayWords: readonly string[];
 }
 
 export interface BarSigns {

@@ -1,3 +1,4 @@
+import { jumpOf, type Navigation } from '../../chart';
 import {
   ALL_KEYS,
   bestEnharmonicKey,
@@ -107,6 +108,13 @@ function isPickup(measure: RawMeasure, next: RawMeasure | undefined): boolean {
   return measure.length < own - 1 || (measure.implicit && own < metreTicks(next.metre));
 }
 
+/** A bar has one jump back: the one that says most. */
+function oneJump(signs: readonly Navigation[]): readonly Navigation[] {
+  const jumps = signs.filter((sign) => jumpOf([sign]) !== null);
+  const [fullest] = [...jumps].sort((one, other) => other.length - one.length);
+  return signs.filter((sign) => !jumps.includes(sign) || sign === fullest);
+}
+
 /** The bars of the line with all that the score says about them, and the swing it asks for. */
 export function barsOf(
   parts: readonly RawPart[],
@@ -122,9 +130,6 @@ export function barsOf(
   const bars = part.measures.map((measure, bar): FoundBar => {
     const repeat = repeats.measures[bar];
     for (const remark of measure.remarks) remarks.inBar(remark, bar);
-    if (everywhere[bar]?.some(({ jumps }) => jumps)) {
-      remarks.inBar('Jumps (da capo, dal segno, coda, fine) are not followed', bar);
-    }
     return {
       metre: measure.metre,
       pickup: bar === 0 && isPickup(measure, part.measures[1]),
@@ -137,6 +142,7 @@ export function barsOf(
       repeatStart: repeat?.forward ?? false,
       repeatEnd: repeat?.backward ?? null,
       ending: repeat?.ending ?? null,
+      navigation: oneJump([...new Set(everywhere[bar]?.flatMap(({ navigation }) => navigation))]),
     };
   });
   return { bars, swing: everywhere.flat().find(({ swing }) => swing !== null)?.swing ?? null };

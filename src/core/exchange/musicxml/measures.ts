@@ -1,5 +1,12 @@
 import { beatTicks, isCompound, type Metre, sameMetre, TICKS_PER_QUARTER, ticks } from '../../base';
-import { type Chart, type ChartBar, playOrder } from '../../chart';
+import {
+  beginsBar,
+  type Chart,
+  type ChartBar,
+  type Navigation,
+  navigationWords,
+  playOrder,
+} from '../../chart';
 import { swingRatio } from '../../feel';
 import type { LineSheet, SheetBar } from '../../lesson';
 import {
@@ -30,6 +37,7 @@ export function measuresOf(sheet: LineSheet, part: PartKind): readonly Element[]
       attributesOf(sheet, index, part),
       part === 'staff' ? directionsOf(sheet, index) : soundOf(sheet, index),
       contentOf(bar, ties[index] ?? { from: false, to: 'none' }, accidentals[index] ?? [], part),
+      part === 'staff' ? navigationOf(written, false) : null,
       rightBarline(sheet.chart, index),
     );
   });
@@ -204,6 +212,39 @@ function swingElement(ratio: number): Element {
   );
 }
 
+/** Signs of the way through the chart where a bar begins or ends, drawn, and said for players (`sound`). */
+const navigationOf = ({ navigation = [] }: ChartBar, begins: boolean): readonly Element[] =>
+  navigation
+    .filter((sign) => beginsBar(sign) === begins)
+    .map((sign) =>
+      element(
+        'direction',
+        { placement: 'above' },
+        tag(
+          'direction-type',
+          sign === 'segno' || sign === 'coda' ? tag(sign) : tag('words', navigationWords(sign)),
+        ),
+        element('sound', NAVIGATION_SOUNDS[sign]),
+      ),
+    );
+
+const JUMP_TO_BEGINNING = { dacapo: 'yes' };
+const JUMP_TO_SEGNO = { dalsegno: 'segno' };
+
+/** MusicXML 4.0, element `sound`. */
+const NAVIGATION_SOUNDS: Readonly<Record<Navigation, Readonly<Record<string, string>>>> = {
+  segno: { segno: 'segno' },
+  coda: { coda: 'coda' },
+  'to coda': { tocoda: 'coda' },
+  fine: { fine: 'yes' },
+  'D.C.': JUMP_TO_BEGINNING,
+  'D.C. al fine': JUMP_TO_BEGINNING,
+  'D.C. al coda': JUMP_TO_BEGINNING,
+  'D.S.': JUMP_TO_SEGNO,
+  'D.S. al fine': JUMP_TO_SEGNO,
+  'D.S. al coda': JUMP_TO_SEGNO,
+};
+
 function directionsOf(sheet: LineSheet, index: number): readonly Element[] {
   const bar = sheet.bars[index]?.written;
   const section = sheet.chart.sections[bar?.section ?? -1];
@@ -222,7 +263,7 @@ function directionsOf(sheet: LineSheet, index: number): readonly Element[] {
   if (section?.start === index && section.name !== null) {
     directions.push(above(tag('direction-type', tag('rehearsal', section.name))));
   }
-  return directions;
+  return bar === undefined ? directions : [...directions, ...navigationOf(bar, true)];
 }
 
 function contentOf(

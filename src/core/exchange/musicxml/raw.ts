@@ -1,4 +1,5 @@
 import type { NoteMarks, Pins, SpelledPitch } from '../../base';
+import type { Navigation } from '../../chart';
 import type { Interval, Mode } from '../../theory';
 import type { FoundMetre } from '../reading/found';
 import type { XmlNode } from './xml-tree';
@@ -58,8 +59,8 @@ export interface RawMeasure {
   readonly words: readonly string[];
   readonly tempi: readonly RawTempo[];
   readonly swing: number | null;
-  /** A sign or a word that leads elsewhere in the piece. */
-  readonly jumps: boolean;
+  /** Signs and words that lead elsewhere in the piece. */
+  readonly navigation: readonly Navigation[];
   readonly forward: boolean;
   /** How often in all; null without a repeat. */
   readonly backward: number | null;

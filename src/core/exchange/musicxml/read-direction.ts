@@ -1,3 +1,4 @@
+import { type Navigation, readNavigation } from '../../chart';
 import { childOf, childrenOf, numberOf, readNumber, textOf, type XmlNode } from './xml-tree';
 
 /** Quarter notes in a note type of a metronome mark. */
@@ -25,11 +26,36 @@ function metronomeTempo(mark: XmlNode): number | null {
   return playable(perMinute * unit * (2 - 0.5 ** Math.min(dots, 4)));
 }
 
-/** Attributes of a `sound` that lead elsewhere in the piece. */
-const JUMPS = ['dacapo', 'dalsegno', 'tocoda', 'fine', 'segno', 'coda', 'forward-repeat'] as const;
+/** Attributes of a `sound` that lead elsewhere in the piece (MusicXML 4.0), and the sign each stands for. */
+const SOUNDS: readonly (readonly [attribute: string, sign: Navigation])[] = [
+  ['segno', 'segno'],
+  ['tocoda', 'to coda'],
+  ['coda', 'coda'],
+  ['fine', 'fine'],
+  ['dacapo', 'D.C.'],
+  ['dalsegno', 'D.S.'],
+];
 
-/** Words that say the same. */
-const JUMP_WORDS = /^\W*(?:(?:D\. ?C|D\. ?S|To Coda|Da Capo|Dal Segno)\b.*|Fine|Coda)\W*$/i;
+/**
+ * The sign of the way through the piece that a direction is: by its words, else by what it says to players, else by
+ * its drawing. A coda that is drawn within a bar is where the music leaves for it.
+ * @param begins - whether the direction stands where its bar begins
+ */
+function navigationOf(
+  said: readonly string[],
+  drawn: readonly XmlNode[],
+  sound: XmlNode | undefined,
+  begins: boolean,
+): Navigation | null {
+  const inWords = said.map(readNavigation).find((sign) => sign !== null && sign !== 'coda');
+  if (inWords !== undefined && inWords !== null) return inWords;
+  const heard = SOUNDS.find(([attribute]) => (sound?.attributes[attribute] ?? 'no') !== 'no');
+  if (heard !== undefined) return heard[1];
+  if (drawn.some(({ name }) => name === 'segno')) return 'segno';
+  const coda =
+    drawn.some(({ name }) => name === 'coda') || said.some((text) => readNavigation(text) === 'coda');
+  return coda ? (begins ? 'coda' : 'to coda') : null;
+}
 
 export interface ReadDirection {
   /** Quarter notes a minute. */
@@ -38,7 +64,7 @@ export interface ReadDirection {
   readonly swing: number | null;
   readonly rehearsal: string | null;
   readonly words: readonly string[];
-  readonly jumps: boolean;
+  readonly navigation: Navigation | null;
   readonly dynamics: boolean;
 }
 
@@ -53,8 +79,11 @@ function swingOf(sound: XmlNode | undefined): number | null {
   return ratio >= 1 && ratio <= 4 ? ratio : null;
 }
 
-/** What a `direction`, or a `sound` by itself, says. */
-export function readDirection(node: XmlNode): ReadDirection {
+/**
+ * What a `direction`, or a `sound` by itself, says.
+ * @param begins - whether it stands where its bar begins
+ */
+export function readDirection(node: XmlNode, begins: boolean): ReadDirection {
   const sound = node.name === 'sound' ? node : childOf(node, 'sound');
   const types = childrenOf(node, 'direction-type').flatMap(({ children }) => children);
   const named = (name: string): readonly XmlNode[] => types.filter((type) => type.name === name);
@@ -70,12 +99,11 @@ export function readDirection(node: XmlNode): ReadDirection {
     swing,
     rehearsal: rehearsal === '' ? null : rehearsal,
     // The words beside a swing ratio only say it again.
-    words: swing === null ? said.filter((text) => /[\p{L}\p{N}]/u.test(text) && !JUMP_WORDS.test(text)) : [],
-    jumps:
-      JUMPS.some((jump) => sound?.attributes[jump] !== undefined) ||
-      said.some((text) => JUMP_WORDS.test(text)) ||
-      named('segno').length > 0 ||
-      named('coda').length > 0,
+    words:
+      swing === null
+        ? said.filter((text) => /[\p{L}\p{N}]/u.test(text) && readNavigation(text) === null)
+        : [],
+    navigation: navigationOf(said, types, sound, begins),
     dynamics: named('dynamics').length > 0 || named('wedge').length > 0,
   };
 }

@@ -1,4 +1,5 @@
 import { TICKS_PER_QUARTER } from '../../base';
+import type { Navigation } from '../../chart';
 import type { Interval } from '../../theory';
 import type { FoundMetre } from '../reading/found';
 import { metreTicks } from '../reading/metres';
@@ -27,7 +28,7 @@ interface Filling {
   readonly remarks: Set<string>;
   rehearsal: string | null;
   swing: number | null;
-  jumps: boolean;
+  readonly navigation: Set<Navigation>;
   forward: boolean;
   backward: number | null;
   endsEnding: boolean;
@@ -59,7 +60,7 @@ export class PartReader {
       remarks: new Set(),
       rehearsal: null,
       swing: null,
-      jumps: false,
+      navigation: new Set(),
       forward: false,
       backward: null,
       endsEnding: false,
@@ -72,9 +73,10 @@ export class PartReader {
     for (const node of measure.children) this.readChild(node, filling);
     const { ending } = this;
     if (filling.endsEnding) this.ending = null;
-    const { remarks, endsEnding: _, ...read } = filling;
+    const { remarks, navigation, endsEnding: _, ...read } = filling;
     return {
       ...read,
+      navigation: [...navigation],
       remarks: [...remarks],
       implicit: measure.attributes.implicit === 'yes' || measure.attributes.number === '0',
       metre: filling.metre ?? this.metre,
@@ -228,12 +230,12 @@ export class PartReader {
   }
 
   private readDirection(node: XmlNode, filling: Filling): void {
-    const { tempo, swing, rehearsal, words, jumps, dynamics } = readDirection(node);
+    const { tempo, swing, rehearsal, words, navigation, dynamics } = readDirection(node, this.cursor === 0);
     if (tempo !== null) filling.tempi.push({ at: this.cursor, quarters: tempo });
     filling.swing = swing ?? filling.swing;
     filling.rehearsal ??= rehearsal;
     filling.words.push(...words);
-    filling.jumps ||= jumps;
+    if (navigation !== null) filling.navigation.add(navigation);
     if (dynamics) {
       filling.extras.push({ staff: numberOf(node, 'staff') ?? 1, voice: '', what: 'dynamics' });
     }

@@ -5,6 +5,7 @@ import {
   type Chart,
   type ChartBar,
   type Harmony,
+  type Navigation,
   parseChart,
   pickupMetre,
   playOrder,
@@ -83,6 +84,9 @@ function plainBars(bars: readonly FoundBar[], plan: MetrePlan, remarks: Remarks)
   });
 }
 
+/** Signs of the way as the bars of a chart have them. */
+type Signs = readonly (readonly Navigation[])[];
+
 const contentOf = (bar: ChartBar): string =>
   JSON.stringify([
     barSignature(bar),
@@ -92,16 +96,21 @@ const contentOf = (bar: ChartBar): string =>
     bar.repeatEnd,
     bar.ending,
     bar.pickup,
+    bar.navigation ?? [],
   ]);
 
 function assemble(
   plain: readonly ChartBar[],
   passages: readonly Passage[] | null,
+  signs: Signs | null,
   names: readonly (string | null)[],
   again: boolean,
   metre: Metre,
 ): Chart {
-  const bars = plain.map((bar, index) => ({ ...bar, ...passages?.[index] }));
+  const bars = plain.map((bar, index): ChartBar => {
+    const navigation = signs?.[index] ?? [];
+    return { ...bar, ...passages?.[index], ...(navigation.length === 0 ? {} : { navigation }) };
+  });
   const sections = planSections(names, bars.map(contentOf), again);
   return {
     metre,
@@ -129,6 +138,17 @@ const sameChords = (one: ChartBar, other: ChartBar): boolean =>
   one.pickup === other.pickup &&
   (one.key === null || other.key === null ? one.key === other.key : sameKey(one.key, other.key));
 
+/** One way of writing a chart. */
+interface Way {
+  readonly chart: () => Chart;
+  /** With the signs of the way through it. */
+  readonly leads?: boolean;
+  /** Without the names of its sections. */
+  readonly nameless?: boolean;
+  /** Every bar once, without repeats. */
+  readonly once?: boolean;
+}
+
 /**
  * Writes what was found as the text of a chart, in the house's own printing. Each way of writing it is read again,
  * and the first that comes back as it was meant is taken: with sections written by their name alone, without, and
@@ -141,20 +161,34 @@ export function chartOf(bars: readonly FoundBar[], plan: MetrePlan, remarks: Rem
   const passages = passagesOf(bars, remarks);
   const names = bars.map(({ section }) => (section === null ? null : sectionName(section)));
   const nameless = bars.map(() => null);
-  const ways: readonly (() => Chart)[] = [
-    () => assemble(plain, passages, names, true, metre),
-    () => assemble(plain, passages, names, false, metre),
-    () => assemble(plain, passages, nameless, false, metre),
-    () => assemble(plain, null, names, false, metre),
-    () => assemble(plain, null, nameless, false, metre),
+  const signs = bars.map(({ navigation = [] }) => navigation);
+  const leads = signs.some((each) => each.length > 0);
+  const withSigns: readonly Way[] = leads
+    ? [
+        { chart: () => assemble(plain, passages, signs, names, false, metre), leads },
+        { chart: () => assemble(plain, passages, signs, nameless, false, metre), leads, nameless: true },
+      ]
+    : [];
+  const ways: readonly Way[] = [
+    ...withSigns,
+    { chart: () => assemble(plain, passages, null, names, true, metre) },
+    { chart: () => assemble(plain, passages, null, names, false, metre) },
+    { chart: () => assemble(plain, passages, null, nameless, false, metre), nameless: true },
+    { chart: () => assemble(plain, null, null, names, false, metre), once: true },
+    { chart: () => assemble(plain, null, null, nameless, false, metre), nameless: true, once: true },
   ];
-  for (const [index, way] of ways.entries()) {
-    const meant = way();
+  for (const way of ways) {
+    const meant = way.chart();
     const text = printChart(meant);
-    const { chart } = parseChart(text, metre);
-    if (!comesBack(meant, chart)) continue;
-    if (index === 2 || index === 4) remarks.say('The names of the sections cannot be written in a chart.');
-    if (index >= 3) {
+    const { chart, problems } = parseChart(text, metre);
+    if (!comesBack(meant, chart) || (way.leads && problems.length > 0)) continue;
+    if (leads && !way.leads) {
+      remarks.say(
+        'Its jumps (da capo, dal segno, coda, fine) cannot be followed as they stand in the file, and are left out.',
+      );
+    }
+    if (way.nameless) remarks.say('The names of the sections cannot be written in a chart.');
+    if (way.once) {
       remarks.say(
         'Its repeats cannot be written in a chart: every bar stands there once, and the repeats are left out.',
       );

@@ -1,4 +1,5 @@
 import type { NoteMarks, Pins, SpelledPitch } from '../../base';
+import type { Navigation } from '../../chart';
 import type { Chord, Key } from '../../theory';
 
 /** What any file of music gives, before it becomes a lesson. Times are ticks, 960 a quarter note, not yet rounded. */
@@ -44,6 +45,8 @@ export interface FoundBar {
   /** How often the passage is played in all. */
   readonly repeatEnd: number | null;
   readonly ending: readonly number[] | null;
+  /** Signs of the way through the piece: segno, coda, fine and jumps. */
+  readonly navigation?: readonly Navigation[];
 }
 
 export interface FoundChord {

@@ -1,4 +1,4 @@
-import type { ChartBar } from '../../chart';
+import { beginsBar, type ChartBar, navigationWords } from '../../chart';
 import { swingRatio } from '../../feel';
 import { writeTuning } from '../../fretboard';
 import { type LineSheet, tempoWords } from '../../lesson';
@@ -50,7 +50,13 @@ const roomOf = (stretch: Stretch): number =>
   );
 
 const headOf = ({ bar, begins, ending }: Stretch): string =>
-  begins ? `${bar.pickup ? '' : bar.number}${ending === '' ? '' : ` ${ending}`}` : '';
+  begins
+    ? [bar.pickup ? '' : bar.number, ending, ...waySigns(bar, true)].filter((part) => part !== '').join(' ')
+    : '';
+
+/** Signs of the way through the chart, where a bar begins or ends. */
+const waySigns = ({ navigation = [] }: ChartBar, begins: boolean): readonly string[] =>
+  navigation.filter((sign) => beginsBar(sign) === begins).map(navigationWords);
 
 /** The bar's number and ending at its beginning, how often it is played at its end. */
 const head = (stretch: Stretch): string =>
@@ -81,7 +87,11 @@ function stretchesOf(sheet: LineSheet, room: number): readonly Stretch[] {
         columns,
         begins: part === 0,
         ends,
-        times: ends && counted ? `x${written.repeatEnd}` : '',
+        times: ends
+          ? [counted ? `x${written.repeatEnd}` : '', ...waySigns(written, false)]
+              .filter((part) => part !== '')
+              .join(', ')
+          : '',
         ending: numbers !== '' && numbers !== before?.ending?.join(',') ? `${numbers}.` : '',
       };
     });
