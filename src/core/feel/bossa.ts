@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, pad, weights } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
 /** Root and fifth in dotted pairs; the rim has a pattern of two bars. */
@@ -25,6 +25,7 @@ export const BOSSA: Feel = {
     'R 5 5',
   ),
   bassTouch: { muted: false, source: COMMON_PRACTICE },
+  bassRole: PLAIN_ROLE,
   metres: [
     {
       metre: { count: 4, unit: 4 },

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, pad, weights } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
 /** Four kicks a bar and octaves in eighths. */
@@ -25,6 +25,7 @@ export const DISCO: Feel = {
     'R R R R 5 5 5 5',
   ),
   bassTouch: { muted: true, source: COMMON_PRACTICE },
+  bassRole: PLAIN_ROLE,
   metres: [
     {
       metre: { count: 4, unit: 4 },

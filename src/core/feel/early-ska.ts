@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, weights } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, weights } from './rows';
 import type { Feel } from './types';
 
 const OFF_BEAT_CHOPS = 'raggaemusicinfo.blogspot.com 2013/04; thepianoshed.com "the bubble"';
@@ -20,6 +20,7 @@ export const EARLY_SKA: Feel = {
   weights: weights(0.9, 0.5, 0.3),
   figures: figures(COMMON_PRACTICE, 'R 3 5 3', 'R 3 5 6', 'R 3 5 8', 'R R 3 5'),
   bassTouch: { muted: false, source: COMMON_PRACTICE },
+  bassRole: PLAIN_ROLE,
   metres: [
     {
       metre: { count: 4, unit: 4 },

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, weights } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, weights } from './rows';
 import type { Feel } from './types';
 
 const EIGHTH_NOTE_LESSON = 'drummagazine.com lesson "Reggae: the 8th-note subdivision"';
@@ -23,6 +23,7 @@ export const ONE_DROP: Feel = {
   weights: weights(0.9, 0.3, 0.9),
   figures: figures(COMMON_PRACTICE, 'R R 5', 'R 3 5', 'R 5 8', 'R R 3 5'),
   bassTouch: { muted: true, source: COMMON_PRACTICE },
+  bassRole: { ...PLAIN_ROLE, carriesThree: true },
   metres: [
     {
       metre: { count: 4, unit: 4 },

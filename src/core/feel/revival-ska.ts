@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, weights } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, weights } from './rows';
 import type { Feel } from './types';
 
 /** Straight and fast: running arpeggios over four kicks. */
@@ -15,6 +15,7 @@ export const REVIVAL_SKA: Feel = {
   weights: weights(1, 0.4, 0.2),
   figures: figures(COMMON_PRACTICE, 'R 3 5 3', 'R 3 5 6', 'R R 3 3 5 5', 'R R 3 3 5 5 3 3', 'R 3 5 8'),
   bassTouch: { muted: false, source: COMMON_PRACTICE },
+  bassRole: PLAIN_ROLE,
   metres: [
     {
       metre: { count: 4, unit: 4 },

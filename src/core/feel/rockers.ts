@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, weights } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, weights } from './rows';
 import type { Feel } from './types';
 
 const ROCKERS_PATTERN = 'artsentertainment.cc Music-Genres 14211';
@@ -22,6 +22,7 @@ export const ROCKERS: Feel = {
   weights: weights(0.9, 0.3, 0.6),
   figures: figures(COMMON_PRACTICE, 'R R 5', 'R 5 R', 'R R 3 5', 'R 5 8 5'),
   bassTouch: { muted: true, source: COMMON_PRACTICE },
+  bassRole: PLAIN_ROLE,
   metres: [
     {
       metre: { count: 4, unit: 4 },

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, weights } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, weights } from './rows';
 import type { Feel } from './types';
 
 const ROCKSTEADY_PATTERN = 'primidi.com/rocksteady/characteristics';
@@ -26,6 +26,7 @@ export const ROCKSTEADY: Feel = {
   weights: weights(0.9, 0.3, 0.8),
   figures: figures(COMMON_PRACTICE, 'R 3 5', 'R R 5', 'R 5 8', 'R 3 5 3'),
   bassTouch: { muted: true, source: COMMON_PRACTICE },
+  bassRole: PLAIN_ROLE,
   metres: [
     {
       metre: { count: 4, unit: 4 },

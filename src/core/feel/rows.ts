@@ -1,4 +1,4 @@
-import type { DrumRow, DrumSound, Grid, PhraseRole, RhythmCell } from './types';
+import type { DrumRow, DrumSound, Feel, Grid, PhraseRole, RhythmCell } from './types';
 
 /** What a row is marked with when no publication stands behind it. */
 export const COMMON_PRACTICE = 'common practice, no source';
@@ -56,3 +56,10 @@ export const weights = (chordTones: number, scaleSteps: number, space: number, s
   space,
   source,
 });
+
+/** What the rules grant the bass and ask of it in a feel that is no exception. */
+export const PLAIN_ROLE: Feel['bassRole'] = {
+  mayHammer: false,
+  carriesThree: false,
+  source: COMMON_PRACTICE,
+};

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, pad, weights } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
 const SHUFFLE = 'mattdeanworld.co.uk 2015/10/25, its triplets as swung eighths';
@@ -25,6 +25,7 @@ export const SHUFFLE_BLUES: Feel = {
     'R R 3 3 5 5 3 3',
   ),
   bassTouch: { muted: false, source: COMMON_PRACTICE },
+  bassRole: PLAIN_ROLE,
   metres: [
     {
       metre: { count: 4, unit: 4 },

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, pad, weights } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
 /** Kick and bass together on one and before three, the snare on two and four. */
@@ -15,6 +15,7 @@ export const SOUL_BACKBEAT: Feel = {
   weights: weights(0.8, 0.4, 0.4),
   figures: figures(COMMON_PRACTICE, 'R R 5', 'R 5 8', 'R R 5 8', 'R R 7 8', 'R 3 5 6'),
   bassTouch: { muted: true, source: COMMON_PRACTICE },
+  bassRole: PLAIN_ROLE,
   metres: [
     {
       metre: { count: 4, unit: 4 },

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, weights } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, weights } from './rows';
 import type { Feel } from './types';
 
 /** Counted fast: four kicks a bar under one-drop lines. */
@@ -22,6 +22,7 @@ export const STEPPERS: Feel = {
   weights: weights(0.9, 0.3, 0.5),
   figures: figures(COMMON_PRACTICE, 'R R R 5', 'R R R R', 'R R 5 5', 'R R R 3'),
   bassTouch: { muted: true, source: COMMON_PRACTICE },
+  bassRole: { ...PLAIN_ROLE, mayHammer: true },
   metres: [
     {
       metre: { count: 4, unit: 4 },

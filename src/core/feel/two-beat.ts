@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, pad, weights } from './rows';
+import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
 const TRAIN_BEAT = 'drumpaper.com "The train beat"';
@@ -23,6 +23,7 @@ export const TWO_BEAT: Feel = {
   weights: weights(1, 0.4, 0.1),
   figures: figures(COMMON_PRACTICE, 'R 5,', 'R 5', 'R 5, R', 'R 5 R', 'R 5 3', 'R 5, 5,', 'R 5 5'),
   bassTouch: { muted: false, source: COMMON_PRACTICE },
+  bassRole: PLAIN_ROLE,
   metres: [
     {
       metre: { count: 4, unit: 4 },

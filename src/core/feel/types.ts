@@ -98,5 +98,13 @@ export interface Feel {
    * ring on into a rest.
    */
   readonly bassTouch: { readonly muted: boolean; readonly source: string };
+  /** What the musical rules grant the bass in this feel, and what they ask of it beyond the rules for all. */
+  readonly bassRole: {
+    /** One note may be struck more than four times a bar. */
+    readonly mayHammer: boolean;
+    /** The drums drop on beat three: the bass sounds there in most bars and does not only double the chops. */
+    readonly carriesThree: boolean;
+    readonly source: string;
+  };
   readonly metres: readonly FeelMetre[];
 }

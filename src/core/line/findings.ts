@@ -1,9 +1,10 @@
 import { describeKeyIn, keySignature } from '../theory';
 import { barFindings, type MusicFinding } from './bar-findings';
 import { type HeardLine, hearLine } from './hearing';
-import { findBreaches, ruleSentence } from './line-rules';
 import { barNumber, type LineModel, modelOf, namingOf } from './model';
+import { findBreaches, wordsOfRule } from './rules/check';
 import type { LineNotes, LineRequest } from './types';
+import { capitalised } from './wording';
 
 /** Accidentals in the signature at most, by level (common practice, no source). */
 export const MOST_ACCIDENTALS: readonly number[] = [1, 2, 3, 3, 4, 5];
@@ -39,15 +40,14 @@ function wholeFindings(model: LineModel): MusicFinding[] {
 
 function ruleFindings(model: LineModel, heard: HeardLine): MusicFinding[] {
   return findBreaches(model, heard).map((breach) => {
-    const [heardAs, mend] = ruleSentence(breach.rule).split('; ');
-    const sentence = mend ?? 'choose another idea';
+    const { heard: what, mend } = wordsOfRule(breach.rule);
     return {
       kind: 'rule',
       bar: breach.bar,
       note: null,
       mended: null,
-      message: `Bar ${barNumber(model, breach.bar)}: ${heardAs}.`,
-      repair: `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`,
+      message: `Bar ${barNumber(model, breach.bar)}: ${what}.`,
+      repair: `${capitalised(mend)}.`,
     };
   });
 }

@@ -34,6 +34,10 @@ export interface Stretch {
 
 export const classAbove = (midi: number, rootClass: number): number => (((midi - rootClass) % 12) + 12) % 12;
 
+/** Whether a chord has the one third and not the other as well. */
+export const hasMajorThird = ({ members }: Stretch): boolean => members[4] === true && members[3] !== true;
+export const hasMinorThird = ({ members }: Stretch): boolean => members[3] === true && members[4] !== true;
+
 /** A name as a pitch at a MIDI number of its class; null when the number belongs to another name. */
 export function pitchAt(name: SpelledName, midi: number): SpelledPitch | null {
   const octaves = (midi - halfStepsAboveC(name)) / 12 - 1;

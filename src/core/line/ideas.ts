@@ -1,11 +1,11 @@
 import { hashText } from '../base';
 import { analyseBar } from './analysis';
-import { entryOf, exitOf } from './bar-rules';
 import { type HeardLine, hearLine, hearWith, struck } from './hearing';
-import { rulesBrokenAround } from './line-rules';
 import type { BarModel, LineModel } from './model';
 import { type Option, textOfTones, type Workshop, workshopFor } from './options';
 import { type BarRhythm, patternOf } from './rhythm';
+import { cautionsAround } from './rules/check';
+import { entryOf, exitOf } from './rules/ends';
 import { isLongWalk } from './shapes';
 import { BREACH, meetingCost } from './taste';
 import { writeNotes } from './tones';
@@ -172,40 +172,12 @@ function cheapestOf(heap: readonly Ranked[], costOf: (one: Ranked) => number): R
   return best;
 }
 
-/** What to mind when an idea meets its neighbours, by rule. */
-const CAUTIONS: Readonly<Record<number, string>> = {
-  1: 'beside its neighbours a note outside the chord is left by a leap',
-  3: 'beside its neighbours it makes an augmented second',
-  4: 'the next bar does not resolve its last note',
-  5: 'it meets the next chord with a tritone leap',
-  6: 'the next root is heard before the bar line',
-  7: 'the next bar breaks off its run',
-  8: 'beside its neighbours the leaps go beyond an octave',
-  9: 'here the ear misses the root on beat one, so keep it for a variation',
-  10: 'as the last bar it does not lead back to the start',
-  11: 'the fifth below comes again within four bars',
-  12: 'it has more than twice or less than half the notes of a neighbour',
-  15: 'a neighbour’s note rings into its chord',
-};
-
-/** What to mind where the bar before leads into an idea, in place of the sentences above. */
-const CAUTIONS_ON_ENTERING: Readonly<Record<number, string>> = {
-  4: 'it does not resolve the last note of the bar before',
-  5: 'the bar before leaps into it by a tritone',
-  6: 'the bar before ends on its root already',
-  7: 'it breaks off the run of the bar before',
-};
-
 function ideaOf(model: LineModel, heard: HeardLine, index: number, option: Option): Idea {
   const notes = writeNotes(option.tones);
   const bar = model.bars[index];
   const line = hearWith(model, heard, index, notes);
   const analysis = analyseBar(model, line, index);
-  const broken = rulesBrokenAround(model, line, index);
-  const [caution] = [
-    ...broken.own.flatMap((rule) => CAUTIONS[rule] ?? []),
-    ...broken.entering.flatMap((rule) => CAUTIONS_ON_ENTERING[rule] ?? CAUTIONS[rule] ?? []),
-  ];
+  const [caution] = cautionsAround(model, line, index);
   const reason = caution ? `${analysis.reason.slice(0, -1)}; ${caution}.` : analysis.reason;
   return {
     id: `idea-${hashText(`${bar?.ticks} ${textOfTones(option.tones)}`).toString(36)}`,

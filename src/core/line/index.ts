@@ -7,5 +7,5 @@ export { explainLine } from './explain';
 export { MOST_ACCIDENTALS, musicFindings } from './findings';
 export { ideaOffer, ideasForBar } from './ideas';
 export { levelLimits } from './level';
-export { barBreaches, checkLine } from './line-rules';
+export { barBreaches, checkLine } from './rules/check';
 export * from './types';

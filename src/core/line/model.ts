@@ -101,6 +101,12 @@ export function stretchAt(bar: BarModel, tick: number): Stretch | null {
   return bar.stretches.at(-1) ?? null;
 }
 
+/** The bars of a set, in its order; all bars where there is none. */
+export function barsNear(model: LineModel, near?: ReadonlySet<number>): readonly BarModel[] {
+  if (!near) return model.bars;
+  return [...near].flatMap((index) => model.bars[index] ?? []);
+}
+
 /** Whether the harmony changes on the way from one bar into another. */
 export const changesBetween = (from: BarModel, to: BarModel): boolean =>
   from.stretches.at(-1)?.label !== to.stretches[0]?.label;

@@ -1,11 +1,12 @@
 import { midiNumber, TICKS_PER_QUARTER, ticks } from '../base';
 import type { Chart } from '../chart';
 import { createHandGauge, type HandGauge, ticksPerSecond } from '../fretboard';
-import { type Entry, type Exit, entryOf, exitOf, soloBreaches } from './bar-rules';
 import { pitchesOf } from './demands';
 import { countsByStretch, endsOffBeat, nextStretches, openShelf, tonesOf } from './figures';
 import { type BarModel, changesAtStart, type LineModel, modelOf } from './model';
 import { type BarRhythm, rhythmsFor, runsFor } from './rhythm';
+import { soloBreaches } from './rules/check';
+import { type Entry, type Exit, entryOf, exitOf } from './rules/ends';
 import { type Figure, isLongWalk } from './shapes';
 import { demandCost, figureCost, handCost, pitchCost, timeCost } from './taste';
 import { isHome, isLeap, type Tone, toneOf } from './tones';

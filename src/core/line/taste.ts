@@ -1,8 +1,9 @@
 import { TICKS_PER_QUARTER, unreachable } from '../base';
 import type { PhraseRole } from '../feel';
-import { type Entry, type Exit, meetingBreaches } from './bar-rules';
 import { silenceOf } from './hearing';
 import { type BarModel, changesBetween, isStrongBeat, type LineModel } from './model';
+import { meetingBreaches } from './rules/check';
+import type { Entry, Exit } from './rules/ends';
 import { isDominantApproach, isHome, isLeap, type Tone } from './tones';
 import type { Technique } from './types';
 

@@ -3,6 +3,7 @@ import type { Chart } from '../chart';
 import type { Feel } from '../feel';
 import type { HandSettings, Instrument } from '../fretboard';
 import type { Degree, Key, Naming } from '../theory';
+import type { RuleNumber } from './rules/numbers';
 
 /** What an idea teaches. The first three are on from the start; the teacher switches the others on. */
 export const TECHNIQUES = [
@@ -140,7 +141,7 @@ export interface IdeaOffer {
 /** A musical rule that a line breaks, with the place. */
 export interface Breach {
   /** The number of the rule in the project's list of rules. */
-  readonly rule: number;
+  readonly rule: RuleNumber;
   /** Index of the written bar. */
   readonly bar: number;
   /** One sentence: what is heard and what would mend it. */

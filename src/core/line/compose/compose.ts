@@ -1,6 +1,6 @@
 import { hearLine } from '../hearing';
-import { findBreaches } from '../line-rules';
 import { type LineModel, modelOf } from '../model';
+import { findBreaches } from '../rules/check';
 import type { Aim, ComposedLine, ComposeRequest } from '../types';
 import { aimMisses, isWithinLevel, techniquesOf, unfulfilled, type Wish, wishesOf } from './aim-misses';
 import { type Draft, draftOf } from './draft';

@@ -1,11 +1,11 @@
 import { hashText } from '../../base';
 import type { PhraseRole } from '../../feel';
-import { leadsHome } from '../bar-rules';
 import { hearLine } from '../hearing';
-import { findBreaches } from '../line-rules';
 import { type BarModel, type LineModel, modelOf } from '../model';
 import { type Option, openWorkshop, textOfTones, type Workshop } from '../options';
 import { type BarRhythm, patternOf } from '../rhythm';
+import { findBreaches } from '../rules/check';
+import { leadsHome } from '../rules/closing';
 import { BREACH, meetingCost, roleCost } from '../taste';
 import { hear, writeNotes } from '../tones';
 import type { ComposeRequest, LineNotes } from '../types';

@@ -1,6 +1,6 @@
-import { entryKey, exitKey } from '../bar-rules';
 import type { BarModel } from '../model';
 import type { Option } from '../options';
+import { entryKey, exitKey } from '../rules/ends';
 
 /** A way of playing a bar within a plan. */
 export interface Candidate {

@@ -1,7 +1,7 @@
 import { endsOffBeat } from '../figures';
-import { areEven } from '../line-rules';
 import type { BarModel } from '../model';
 import type { Workshop } from '../options';
+import { areEven } from '../rules/evenness';
 import { BREACH } from '../taste';
 import type { Form, Given, PlannedBar } from './planned';
 
@@ -89,7 +89,7 @@ function anticipationCost(shop: Workshop, bars: readonly PlannedBar[]): number {
 
 /** One drop wants the bass on beat three in most bars. */
 function dropCost(shop: Workshop, bars: readonly PlannedBar[]): number {
-  if (shop.model.request.feel.id !== 'one-drop') return 0;
+  if (!shop.model.request.feel.bassRole.carriesThree) return 0;
   const inFour = bars.flatMap(({ rhythm }, index) => {
     const bar = shop.model.bars[index];
     return rhythm && bar && bar.metre.count === 4 && bar.metre.unit === 4 ? [{ rhythm, bar }] : [];

@@ -1,10 +1,10 @@
 import type { PhraseRole } from '../../feel';
 import { type Change, changesOf } from '../changes';
 import { endsOffBeat } from '../figures';
-import { isEvenWith } from '../line-rules';
 import type { BarModel } from '../model';
 import type { Workshop } from '../options';
 import type { BarRhythm } from '../rhythm';
+import { isEvenWith } from '../rules/evenness';
 import { AN_EARLY_NOTE, planCost } from './plan-cost';
 import type { Form, Given, PlannedBar } from './planned';
 

@@ -1,6 +1,6 @@
 import { hearLine } from '../hearing';
-import { findBreaches } from '../line-rules';
 import { type BarModel, barNumber, type LineModel } from '../model';
+import { findBreaches } from '../rules/check';
 import { isHome } from '../tones';
 import type { AimMiss, LineNotes } from '../types';
 import { unheardRemarks } from './aim-misses';

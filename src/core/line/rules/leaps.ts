@@ -1,0 +1,25 @@
+import { type Entry, type Exit, leapsUpTo } from './ends';
+import { type Rule, TEACHERS_LIST } from './types';
+
+const OCTAVE = 12;
+
+/** Leaps that go on in one direction over the bar line and add up to more than an octave. */
+function leapsAcross(exit: Exit, entry: Entry, distance: number): boolean {
+  if (Math.abs(distance) <= 2) return false;
+  const before = exit.leaps * distance > 0 ? exit.leaps : 0;
+  const after = entry.leaps * distance > 0 ? entry.leaps : 0;
+  return Math.abs(before + distance + after) > OCTAVE;
+}
+
+export const LEAPS: Rule = {
+  number: 8,
+  rule: 'Leaps in one direction in succession add up to an octave at most.',
+  source: TEACHERS_LIST,
+  heard: 'leaps in one direction go beyond an octave',
+  mend: 'turn back by step',
+  caution: { own: 'beside its neighbours the leaps go beyond an octave', entering: null },
+  alone: ({ tones }) => tones.some((_, index) => Math.abs(leapsUpTo(tones, index)) > OCTAVE),
+  meeting: ({ exit, entry }) => leapsAcross(exit, entry, entry.first.midi - exit.last.midi),
+  tied: null,
+  whole: null,
+};
