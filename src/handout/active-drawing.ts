@@ -6,9 +6,12 @@
 const ACTIVE = [
   /<\s*(?:[\w-]+:)?(?:script|foreignObject|iframe|object|embed|a|animate\w*|set|handler)[\s/>]/i,
   /[\s"'/]on[a-z]+\s*=/i,
-  /(?:href|src)\s*=(?!\s*["']\s*(?:#|data:image\/(?:png|jpeg)[;,]))/i,
   /<!ENTITY|<\?xml-stylesheet|@import|javascript:/i,
 ];
 
+/** An address, and its beginning where it leads into the drawing itself or holds a picture. */
+const ADDRESS = /(?:href|src)\s*=(?:\s*["']\s*(#|data:image\/(?:png|jpeg)[;,]))?/gi;
+
 /** Whether an SVG's text holds script, links or embedded pages. */
-export const isActive = (svg: string): boolean => ACTIVE.some((sign) => sign.test(svg));
+export const isActive = (svg: string): boolean =>
+  ACTIVE.some((sign) => sign.test(svg)) || [...svg.matchAll(ADDRESS)].some(([, own]) => own === undefined);

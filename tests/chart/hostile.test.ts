@@ -17,6 +17,7 @@ import {
   typedProblem,
 } from '../../src/core/chart';
 import { NAMINGS } from '../../src/core/theory';
+import { longRuns, RUN_PIECES, runOf } from '../support/long-runs';
 import { key } from '../theory/read';
 import { metre } from './read';
 
@@ -67,7 +68,10 @@ const mutated = fc
         fc.nat(),
         fc.nat({ max: 12 }),
         fc.constantFrom('cut', 'double', 'throw in'),
-        fc.constantFrom(...SCRAPS),
+        fc.oneof(
+          { weight: 9, arbitrary: fc.constantFrom(...SCRAPS) },
+          { weight: 1, arbitrary: longRuns(80) },
+        ),
       ),
       {
         minLength: 1,
@@ -87,6 +91,7 @@ const random = fc.oneof(
   fc.string({ maxLength: 120 }),
   fc.string({ unit: 'binary', maxLength: 120 }),
   fc.array(fc.constantFrom(...SCRAPS), { maxLength: 80 }).map((scraps) => scraps.join('')),
+  longRuns(400),
 );
 
 /** Whether each problem stands in the text and says something. */
@@ -202,5 +207,14 @@ describe('hostile chart texts', () => {
     const { problems } = parseChart(text, metre(), HOME);
     expect(problems.length).toBeLessThanOrEqual(200);
     transposeChartText(text, { steps: 1, halfSteps: 2 });
+  });
+
+  it.each(RUN_PIECES)('a run of %j before a sign that breaks it', { timeout: 20_000 }, (piece) => {
+    for (const before of ['C | ', '(', 'C7(', '(key: ']) {
+      const text = runOf(piece, 6_000, before, '!');
+      const { problems } = parseChart(text, metre());
+      expect(problems.length).toBeLessThanOrEqual(200);
+      typeInAllNames(text);
+    }
   });
 });

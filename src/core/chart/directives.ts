@@ -1,7 +1,7 @@
 import { beatsInBar, type Metre } from '../base';
 import { type Key, parseKey, suggestKey } from '../theory';
 import { CHART_METRES } from './limits';
-import { typedKey } from './typed-key';
+import { splitKey, typedKey } from './typed-key';
 
 /** What stands in brackets before a bar: a metre, a key, the beats of a pickup, or nothing that is understood. */
 export type Directive =
@@ -21,8 +21,8 @@ const problem = (message: string): Directive => ({ kind: 'problem', message });
 export function readDirective(text: string, metre: Metre, first: boolean): Directive {
   const fraction = /^(\d{1,2})\s*\/\s*(\d{1,2})$/.exec(text);
   if (fraction) return metreOf(Number(fraction[1]), Number(fraction[2]));
-  const key = /^key\s*:?\s*(.*)$/i.exec(text);
-  if (key) return keyOf(key[1] ?? '');
+  const key = splitKey(text);
+  if (key) return keyOf(key.name);
   if (/^\d{1,2}(?:\.5)?$/.test(text)) return pickupOf(Number(text), metre, first);
   return problem(
     'Brackets before a bar hold a metre (3/4), a key (key: D), or, before the first bar, the beats of a pickup (1).',

@@ -44,7 +44,7 @@ export function editBar(
   if (edit.kind === 'insert' && edit.bar === bars.length) {
     if (bars.length > 0) return editBar(text, metre, { ...edit, kind: 'append', bar: edit.bar - 1 }, key);
     const line = `| ${edit.text.trim()} |`;
-    return { text: text.trim() === '' ? line : `${text.replace(/\s+$/, '')}\n${line}`, origins: [null] };
+    return { text: text.trim() === '' ? line : `${text.trimEnd()}\n${line}`, origins: [null] };
   }
   const bar = bars[edit.bar];
   if (bar === undefined || isAgain(read.chart, bar)) return null;

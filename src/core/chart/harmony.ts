@@ -40,7 +40,7 @@ export const barSignature = (bar: ChartBar): string =>
     .join(' ');
 
 /** The spans of a signature; what was not understood may have blanks in its brackets. */
-export const spansIn = (signature: string): readonly string[] => signature.split(/(?<=@\d+) /);
+export const spansIn = (signature: string): readonly string[] => signature.split(/(?<=@\d{1,12}) /);
 
 /** The chords of a signature, without their lengths, for a person to read. */
 export const signatureText = (signature: string, naming: Naming): string =>

@@ -29,3 +29,4 @@ export { rewritePlace } from './text';
 export { transposeChartText } from './transpose';
 export * from './types';
 export { usesOf, writtenBar } from './uses';
+export { wordsOf } from './words';

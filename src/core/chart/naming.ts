@@ -5,6 +5,7 @@ import {
   type Naming,
   parseChord,
   parseKey,
+  remembering,
   splitSymbol,
   suggestChord,
   symbolInLetters,
@@ -18,6 +19,7 @@ import { classifyLine, saidIn } from './lines';
 import { rewriteTokens, type TokenWriter } from './rewrite';
 import { scanLine, type Token } from './scanner';
 import { textAt } from './text';
+import { splitKey } from './typed-key';
 import type { ChartPlace, ChartProblem } from './types';
 
 /*
@@ -33,8 +35,8 @@ function renaming(symbol: Rename, key: Rename): TokenWriter {
       const { chord, beats } = splitSlashes(token.text);
       return symbol(chord) + '/'.repeat(beats);
     }
-    const said = token.kind === 'directive' ? /^(key\s*:?\s*)(.*)$/i.exec(token.text) : null;
-    return said ? `(${said[1] ?? ''}${key(said[2] ?? '')})` : null;
+    const said = token.kind === 'directive' ? splitKey(token.text) : null;
+    return said ? `(${said.word}${key(said.name)})` : null;
   };
 }
 
@@ -130,10 +132,10 @@ export function guessedIn(
 }
 
 function messageIn(naming: Naming, word: string, shown: string, message: string): string {
-  const said = /^\(key\s*:?\s*(.*)\)$/i.exec(word);
-  const key = said && parseKey(said[1] ?? '');
+  const said = word.startsWith('(') && word.endsWith(')') ? splitKey(word.slice(1, -1)) : null;
+  const key = said && parseKey(said.name);
   // What letters say of an H holds for fixed do, too.
-  const isGerman = naming === 'fixed do' && /^H/.test(said?.[1] ?? '');
+  const isGerman = naming === 'fixed do' && /^H/.test(said?.name ?? '');
   if (key?.ok === false && message === key.problem.message && !isGerman)
     return unreadableKey(keyExamplesIn(naming)).message;
   const chord = parseChord(word);
@@ -168,9 +170,12 @@ function typedPlace(stored: string, typed: string, place: ChartPlace): ChartPlac
   return { line, column: from.column, length: to.column + to.length - from.column };
 }
 
-/** The signs and words of a line of bars; none of another line. */
-function tokensAt(text: string, line: number): readonly Token[] {
-  const content = text.split(/\r\n|\r|\n/)[line - 1] ?? '';
-  const { kind } = classifyLine(content, () => false);
-  return kind === 'bars' || kind === 'unnamed words' ? scanLine(saidIn(content), line) : [];
-}
+/** The signs and words of a line of bars, counted as line 1; none of another line. */
+const tokensAt = (text: string, line: number): readonly Token[] =>
+  tokensIn(text.split(/\r\n|\r|\n/)[line - 1] ?? '');
+
+/** Every problem of a line asks for its signs, stored and typed. */
+const tokensIn = remembering((line): readonly Token[] => {
+  const { kind } = classifyLine(line, () => false);
+  return kind === 'bars' || kind === 'unnamed words' ? scanLine(saidIn(line), 1) : [];
+}, 8);

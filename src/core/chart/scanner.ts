@@ -1,4 +1,5 @@
 import type { ChartPlace } from './types';
+import { wordEnd } from './words';
 
 /** A piece of a line of bars; `place` covers it exactly. */
 export type Token =
@@ -26,10 +27,8 @@ const BAR_LINE = /:\|:|:\|\|?|\|\|:|\|:|\|\||\|/y;
 /** Blanks only where a metre, a key or a sign of the way may have them, so that stray brackets do not swallow what is between. */
 const DIRECTIVE =
   /\((\d{1,2}\s*\/\s*\d{1,2}|key[\s:][^()|]{0,40}|to coda|(?:d\.? ?[cs]\.?|da capo|dal segno)(?: al (?:fine|coda))?|[^\s()|]{1,40})\)(?=\s|\||:\||$)/iy;
-/** Brackets inside a chord symbol may hold blanks: `C7(♭9, ♯11)`. */
-const WORD = /(?!:\|)[^\s|](?:(?!:\|)[^\s|(]|\([^()|]{0,40}\)|\()*/y;
 const TIMES = /^(?:[x×](\d{1,3})|(\d{1,3})[x×])$/;
-const ENDING = /^\d{1,2}\.?(?:[,-]?\d{1,2}\.?)*\.$/;
+const ENDING = /^\d{1,2}(?:(?:[,-]|\.[,-]?)\d{1,2})*\.$/;
 
 function matchAt(pattern: RegExp, text: string, index: number): RegExpExecArray | null {
   pattern.lastIndex = index;
@@ -61,7 +60,7 @@ export function scanLine(text: string, line: number): readonly Token[] {
     const place = (length: number): ChartPlace => ({ line, column: index + 1, length });
     const barLine = matchAt(BAR_LINE, text, index);
     const directive = barLine ? null : matchAt(DIRECTIVE, text, index);
-    const word = barLine || directive ? null : matchAt(WORD, text, index);
+    const end = barLine || directive ? index : wordEnd(text, index);
     if (barLine) {
       const [sign] = barLine;
       tokens.push({
@@ -79,9 +78,9 @@ export function scanLine(text: string, line: number): readonly Token[] {
         place: place(directive[0].length),
       });
       index += directive[0].length;
-    } else if (word) {
-      tokens.push(wordToken(word[0], place(word[0].length)));
-      index += word[0].length;
+    } else if (end > index) {
+      tokens.push(wordToken(text.slice(index, end), place(end - index)));
+      index = end;
     } else {
       index += 1;
     }

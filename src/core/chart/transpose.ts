@@ -3,6 +3,7 @@ import { formatName, type Interval, parseChord, parseKey, splitSymbol, transpose
 import { splitSlashes } from './bar-reader';
 import { rewriteTokens } from './rewrite';
 import type { Token } from './scanner';
+import { splitKey } from './typed-key';
 
 /** Writes a name with the accidental signs that its text is written in. */
 type NameWriter = (name: SpelledName) => string;
@@ -29,11 +30,11 @@ function transposeToken(token: Token, interval: Interval, write: NameWriter): st
     return write(transposeName(parts.root, interval)) + parts.descriptor + bass + '/'.repeat(beats);
   }
   if (token.kind === 'directive') {
-    const key = /^(key\s*:?\s*)(.*)$/i.exec(token.text);
-    const read = key && parseKey(key[2] ?? '');
-    const parts = splitSymbol(key?.[2] ?? '');
+    const key = splitKey(token.text);
+    const read = key && parseKey(key.name);
+    const parts = splitSymbol(key?.name ?? '');
     if (!read?.ok || !parts) return null;
-    return `(${key?.[1] ?? ''}${write(transposeName(read.value.tonic, interval))}${parts.descriptor})`;
+    return `(${key?.word ?? ''}${write(transposeName(read.value.tonic, interval))}${parts.descriptor})`;
   }
   return null;
 }

@@ -47,16 +47,14 @@ const SIGN_VALUES: Readonly<Record<string, Alteration>> = {
 /** What a sign means, in any of its spellings, none among them; null for what is none. */
 export const alterationOfSign = (sign: string): Alteration | null => SIGN_VALUES[sign] ?? null;
 
-/** A flat or sharp sign in any of its spellings, for patterns; the double signs first. */
-const SIGN_PATTERN = '(?:bb|♭♭|𝄫|##|♯♯|x|𝄪|b|♭|#|♯)';
-
 /** A note name at the beginning of a text; `length` counts UTF-16 units. */
 interface LeadingName {
   readonly name: SpelledName;
   readonly length: number;
 }
 
-const LEADING = new RegExp(`^([A-G])(${SIGN_PATTERN}?)`, 'u');
+/** A letter, and a flat or sharp sign in any of its spellings; the double signs first. */
+const LEADING = /^([A-G])((?:bb|♭♭|𝄫|##|♯♯|x|𝄪|b|♭|#|♯)?)/u;
 
 /**
  * The note name a text begins with, or null. In `Ebb5` the second b belongs to the 5 (E♭ with a flat fifth),

@@ -78,7 +78,9 @@ const slantAt = (y: number): string => {
 };
 
 const shortNumbers = (data: string): string =>
-  data.replace(/-?\d*\.\d+(?:e-?\d+)?/g, (digits) => String(Math.round(Number(digits) * 100) / 100));
+  data.replace(/-?(?:\d+(?:\.\d+)?|\.\d+)(?:e-?\d+)?/g, (digits) =>
+    String(Math.round(Number(digits) * 100) / 100),
+  );
 
 function keptText(element: SVGTextElement, text: string, x: number): SVGElement {
   const kept = document.importNode(element, true);

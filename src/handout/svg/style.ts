@@ -92,16 +92,24 @@ export type Matrix = readonly [number, number, number, number, number, number];
 export function transformsOf(element: SvgElement): readonly Matrix[] {
   const text = element.getAttribute('transform');
   if (text === null) return [];
-  return [...text.matchAll(/(\w+)\s*\(([^)]*)\)/g)].map(([, kind = '', list = '']) =>
-    matrixOf(
-      kind,
-      list
-        .split(/[\s,]+/)
-        .filter((word) => word !== '')
-        .map(Number),
-    ),
-  );
+  return text.split(')').flatMap((written) => {
+    const [kind = '', list] = written.split('(');
+    return list === undefined ? [] : [matrixOf(lastWord(kind), numbersIn(list))];
+  });
 }
+
+/** The kind of a transform without the comma and blanks before it. */
+const lastWord = (text: string): string =>
+  text
+    .trim()
+    .split(/[\s,]+/)
+    .at(-1) ?? '';
+
+const numbersIn = (list: string): readonly number[] =>
+  list
+    .split(/[\s,]+/)
+    .filter((word) => word !== '')
+    .map(Number);
 
 function matrixOf(kind: string, values: readonly number[]): Matrix {
   const [a = 0, b, c = 0, d = 0, e = 0, f = 0] = values;

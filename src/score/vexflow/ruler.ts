@@ -20,8 +20,8 @@ export function measureByTables(): void {
 
 /** Pixels in a CSS font text such as `bold 30pt Bravura`. */
 function fontSizeOf(font: string): number {
-  const [, size = '0', unit] = /([\d.]+)(pt|px)/.exec(font) ?? [];
-  return Number(size) * (unit === 'pt' ? PIXELS_PER_POINT : 1);
+  const size = font.split(' ').find((word) => /^[\d.]+(?:pt|px)$/.test(word)) ?? '0';
+  return Number.parseFloat(size) * (size.endsWith('pt') ? PIXELS_PER_POINT : 1);
 }
 
 function metricsOf(text: string, size: number): TextMetrics {

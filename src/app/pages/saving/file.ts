@@ -5,7 +5,7 @@ export function fileStem(title: string): string {
     .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-+|-+$/g, '')
+    .replace(/^-|-$/g, '')
     .slice(0, 80);
   return stem === '' ? 'lesson' : stem;
 }

@@ -30,7 +30,7 @@ const COPIED_FOR_PRACTICE =
   'The link is copied. It holds the whole lesson and opens the practice page, on which nothing of the lesson can be changed.';
 
 /** The address of the app itself: without a query, and without a lesson. */
-const appAddress = (): string => window.location.href.replace(/[?#].*$/, '');
+const appAddress = (): string => window.location.href.split(/[?#]/)[0] ?? '';
 
 /** Copies a link that holds the whole lesson, and opens it to be written on or to be practised. */
 export async function copyLink(

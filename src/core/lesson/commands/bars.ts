@@ -8,6 +8,7 @@ import {
   harmonyText,
   parseChart,
   typedBar,
+  wordsOf,
 } from '../../chart';
 import { parseChord } from '../../theory';
 import type { Lesson, LinePiece } from '../types';
@@ -35,10 +36,15 @@ const chartOf = (piece: LinePiece) => parseChart(piece.chartText, piece.metre, p
 export const typedChord = (piece: LinePiece, bar: number): string | null =>
   typedBar(piece.chartText, chartOf(piece), bar);
 
+function withoutSlashes(word: string): string {
+  let end = word.length;
+  while (word[end - 1] === '/') end -= 1;
+  return word.slice(0, end);
+}
+
 /** The chords of a bar one by one as they are typed; as they are read where that is more than its own words. */
 function chordsIn(typed: string, written: ChartBar): readonly string[] {
-  const words = typed.match(/(?:[^\s(]|\([^()]*\)|\()+/g) ?? [];
-  const chords = words.flatMap((word) => word.replace(/\/+$/, '') || []);
+  const chords = wordsOf(typed).flatMap((word) => withoutSlashes(word) || []);
   const read = written.spans.map(({ harmony }) => harmonyText(harmony));
   return chords.length === read.length && !chords.includes('%') ? chords : read;
 }
