@@ -1,8 +1,10 @@
 import { expect, test, vi } from 'vitest';
 import { openFile } from '../../src/app/pages/opening/open-file';
 import { startSession } from '../../src/app/state';
-import { failure, success } from '../../src/core/base';
-import { type Lesson, printLesson, sampleLesson } from '../../src/core/lesson';
+import { pageClock } from '../../src/app/storage';
+import { failure } from '../../src/core/base';
+import { printLesson, sampleLesson } from '../../src/core/lesson';
+import { device } from '../storage/device';
 
 const noAnswer = async () => failure('failed' as const);
 const NO_COMPOSER: Parameters<typeof startSession>[1] = {
@@ -15,22 +17,8 @@ const NO_COMPOSER: Parameters<typeof startSession>[1] = {
 
 /** A session on a device that keeps every lesson. */
 async function start() {
-  const saved = new Map<string, Lesson>();
-  const session = await startSession(
-    {
-      list: async () => success([]),
-      load: async () => success(sampleLesson(0, 'sample')),
-      save: async (lesson) => {
-        saved.set(lesson.id, lesson);
-        return success(null);
-      },
-      remove: async () => success(null),
-      lastOpened: async () => success(null),
-      rememberOpened: async () => success(null),
-    },
-    NO_COMPOSER,
-    () => () => {},
-  );
+  const { records: saved, openWindow } = device();
+  const session = await startSession(openWindow(pageClock), NO_COMPOSER, { watch: () => () => {} });
   const lesson = () => session.lessons.getState().lesson;
   const firstNote = () => {
     const [piece] = lesson().pieces;
@@ -57,7 +45,7 @@ test('another part of a file can be chosen, and undo brings the one before back 
   session.lessons.undo();
   expect([firstNote(), editor().reading?.part]).toEqual(['E', 'P2 1']);
   await session.saveNow();
-  expect(saved.get(id)?.title).toBe('Duet');
+  expect(saved.get(id)).toMatchObject({ title: 'Duet' });
   await session.startNewLesson();
   expect(editor().reading).toBeNull();
   session.end();

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { startSession } from '../../src/app/state';
-import { describeStorageFault, type LessonStorage } from '../../src/app/storage';
+import { type LessonStorage, pageClock } from '../../src/app/storage';
+import { describeStorageFault } from '../../src/app/storage/faults';
 import { failure, success } from '../../src/core/base';
 import {
   addPiece,
@@ -10,38 +11,12 @@ import {
   sampleLesson,
   setTitle,
 } from '../../src/core/lesson';
+import { device } from '../storage/device';
 
-/** A shelf in memory whose failing can be switched on. */
+/** A device with a window on it. */
 function shelf() {
-  const lessons = new Map<string, Lesson>();
-  const state: { opened: string | null; fails: boolean } = { opened: null, fails: false };
-  const attempt = async <Value>(work: () => Value) =>
-    state.fails ? failure('It is full.') : success(work());
-  const storage: LessonStorage = {
-    list: () =>
-      attempt(() => [...lessons.values()].map(({ id, title }) => ({ id, title, savedAt: 0 })).reverse()),
-    load: async (id) => {
-      const lesson = lessons.get(id);
-      return lesson === undefined ? failure('It is gone.') : success(lesson);
-    },
-    save: (lesson) =>
-      attempt(() => {
-        lessons.set(lesson.id, lesson);
-        return null;
-      }),
-    remove: (id) =>
-      attempt(() => {
-        lessons.delete(id);
-        return null;
-      }),
-    lastOpened: () => attempt(() => state.opened),
-    rememberOpened: (opened) =>
-      attempt(() => {
-        state.opened = opened;
-        return null;
-      }),
-  };
-  return { lessons, state, storage };
+  const { records, state, openWindow } = device();
+  return { records, state, storage: openWindow(pageClock) };
 }
 
 const noAnswer = async () => failure('failed' as const);
@@ -54,7 +29,7 @@ const NO_COMPOSER = {
 };
 
 const start = (storage: LessonStorage, composer: Parameters<typeof startSession>[1] = NO_COMPOSER) =>
-  startSession(storage, composer, () => () => {});
+  startSession(storage, composer, { watch: () => () => {} });
 type Session = Awaited<ReturnType<typeof start>>;
 
 const title = (session: Session): string => session.lessons.getState().lesson.title;
@@ -65,11 +40,14 @@ test('a lesson that cannot be saved is not put away until it is in a file', asyn
   const { storage, state } = shelf();
   const session = await start(storage);
   retitle(session, 'Not to be lost');
-  state.fails = true;
+  state.mood = 'is full';
   await session.startNewLesson();
   expect(title(session)).toBe('Not to be lost');
   expect(session.editor.getState().notice).toMatch(/nothing was opened\. Save it as a file first/);
-  expect(session.editor.getState().saving).toEqual({ kind: 'failed', sentence: 'It is full.' });
+  expect(session.editor.getState().saving).toEqual({
+    kind: 'failed',
+    sentence: expect.stringMatching(/is full/),
+  });
   expect(await session.openCopy(sampleLesson(1, 'other'))).toBe(false);
   await session.openFile(printLesson(sampleLesson(1, 'other')));
   expect(title(session)).toBe('Not to be lost');
@@ -87,9 +65,12 @@ test('a lesson that cannot be saved is not put away until it is in a file', asyn
 
 test('a lesson that is as it came is put away even where nothing can be saved', async () => {
   const { storage, state } = shelf();
-  state.fails = true;
+  state.mood = 'refuses';
   const session = await start(storage);
-  expect(session.editor.getState().notice).toBe('It is full.');
+  expect(session.editor.getState().saving).toMatchObject({
+    kind: 'failed',
+    sentence: expect.stringMatching(/private window/),
+  });
   await session.startNewLesson();
   expect(title(session)).toBe('New lesson');
   await session.startSample(1);
@@ -98,18 +79,18 @@ test('a lesson that is as it came is put away even where nothing can be saved', 
 });
 
 test('a sample takes a place on the device once it is changed, and is open again either way', async () => {
-  const { storage, lessons } = shelf();
+  const { storage, records } = shelf();
   const first = await start(storage);
   await first.startSample(1);
   await first.saveNow();
-  expect(lessons.size).toBe(0);
+  expect(records.size).toBe(0);
   first.end();
 
   const second = await start(storage);
   expect(title(second)).toBe(SAMPLE_TITLES[1]);
   retitle(second, 'My own');
   await second.saveNow();
-  expect([...lessons.values()].map((lesson) => lesson.title)).toEqual(['My own']);
+  expect([...records.values()]).toMatchObject([{ title: 'My own' }]);
   second.end();
 
   const third = await start(storage);

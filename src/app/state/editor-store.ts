@@ -17,6 +17,15 @@ export interface EditorState {
   /** The file of another program that the lesson was read from, until the teacher has taken note of it. */
   readonly reading: FileReading | null;
   readonly saving: SavingState;
+  /** A lesson on this device that cannot be opened, or had better not be, until the teacher has taken note of it. */
+  readonly rescue: Rescue | null;
+}
+
+/** A lesson that is offered as a file instead of being opened. */
+export interface Rescue {
+  /** What happened, and that nothing was lost. */
+  readonly sentence: string;
+  readonly id: string;
 }
 
 /** What was read from a file, and what else it holds. */
@@ -46,6 +55,7 @@ export function createEditorStore(pieceId: string) {
     notice: null,
     reading: null,
     saving: { kind: 'saved' },
+    rescue: null,
   }));
 }
 

@@ -70,3 +70,12 @@ export function redo<Document>(history: History<Document>): History<Document> {
         joinKey: null,
       };
 }
+
+/** The history with every document in it as `change` makes it: what holds of all of them is no step. */
+export const mapDocuments = <Document>(
+  { past, present, future, joinKey }: History<Document>,
+  change: (document: Document) => Document,
+): History<Document> => {
+  const changed = (step: Step<Document>): Step<Document> => ({ ...step, document: change(step.document) });
+  return { past: past.map(changed), present: change(present), future: future.map(changed), joinKey };
+};

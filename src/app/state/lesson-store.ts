@@ -1,6 +1,6 @@
 import { createStore } from 'zustand/vanilla';
 import type { Lesson } from '../../core/lesson';
-import { type History, newHistory, record, redo, undo } from './history';
+import { type History, mapDocuments, newHistory, record, redo, undo } from './history';
 
 /** The document and its history; everything in here is undone together, and only `lesson` is saved. */
 export interface LessonState {
@@ -9,6 +9,8 @@ export interface LessonState {
   readonly undoLabel: string | null;
   /** Name of the step that *Redo* brings back, or null when there is none. */
   readonly redoLabel: string | null;
+  /** Counts the lessons that were opened: it stays when the one at hand goes on under another id. */
+  readonly opening: number;
 }
 
 export interface Change {
@@ -31,7 +33,8 @@ function deepFreeze<Value>(value: Value): Value {
 
 const settled = (lesson: Lesson): Lesson => (import.meta.env.PROD ? lesson : deepFreeze(lesson));
 
-const stateOf = (history: History<Lesson>): LessonState => ({
+const stateOf = (history: History<Lesson>, opening: number): LessonState => ({
+  opening,
   lesson: history.present,
   undoLabel: history.past.at(-1)?.label ?? null,
   redoLabel: history.future[0]?.label ?? null,
@@ -40,11 +43,12 @@ const stateOf = (history: History<Lesson>): LessonState => ({
 /** The store of the document, without React: read with `getState`, followed with `subscribe`. */
 export function createLessonStore(initial: Lesson) {
   let history = newHistory(settled(initial));
-  const store = createStore<LessonState>(() => stateOf(history));
-  const follow = (next: History<Lesson>) => {
+  let opening = 0;
+  const store = createStore<LessonState>(() => stateOf(history, opening));
+  const take = (next: History<Lesson>) => {
     if (next !== history) {
       history = next;
-      store.setState(stateOf(history));
+      store.setState(stateOf(history, opening));
     }
   };
   return {
@@ -53,12 +57,21 @@ export function createLessonStore(initial: Lesson) {
     subscribe: store.subscribe,
     /** Runs an edit command on the document as one step (or as part of the last, see {@link Change.join}). */
     change(command: (lesson: Lesson) => Lesson, change: Change): void {
-      follow(record(history, settled(command(history.present)), change.label, change.join ?? null));
+      take(record(history, settled(command(history.present)), change.label, change.join ?? null));
     },
-    undo: () => follow(undo(history)),
-    redo: () => follow(redo(history)),
+    undo: () => take(undo(history)),
+    redo: () => take(redo(history)),
     /** Another lesson altogether, with a history of its own. */
-    open: (lesson: Lesson) => follow(newHistory(settled(lesson))),
+    open: (lesson: Lesson) => {
+      opening += 1;
+      take(newHistory(settled(lesson)));
+    },
+    /** What another window has made of the document; its changes in a row are one step. */
+    follow: (lesson: Lesson) =>
+      take(record(history, settled(lesson), 'the change in another window', 'another window')),
+    /** The document goes on under an id of its own, with all its history. */
+    goOnAs: (id: string, change: (lesson: Lesson) => Lesson) =>
+      take(mapDocuments(history, (lesson) => settled({ ...change(lesson), id }))),
   };
 }
 

@@ -1,17 +1,12 @@
 import { shareParts } from '../../core/base';
-import {
-  describeLessonProblem,
-  type Lesson,
-  newLesson,
-  parseLesson,
-  SAMPLE_TITLES,
-  sampleLesson,
-} from '../../core/lesson';
+import { describeLessonProblem, type Lesson, newLesson, parseLesson, sampleLesson } from '../../core/lesson';
 import type { Composer, Deed } from '../composer';
-import type { LessonStorage } from '../storage';
-import { startAutosave, type WatchLeaving, watchPage } from './autosave';
+import { type Clock, type LessonStorage, pageClock, type StartGuard } from '../storage';
 import { createEditorStore } from './editor-store';
+import { firstLesson, sampleMark } from './first-lesson';
+import { AS_IT_CAME, startKeeper } from './keeper';
 import { createLessonStore } from './lesson-store';
+import { type WatchPage, watchPage } from './page-watch';
 
 const firstPiece = (lesson: Lesson): string => lesson.pieces[0]?.id ?? '';
 
@@ -25,19 +20,29 @@ const freshLessonId = (): string =>
 const NOT_OPENED =
   'The lesson at hand could not be saved on this device, so nothing was opened. Save it as a file first (Export, Lesson file).';
 
+const GONE = 'This lesson is no longer on this device.';
+
+const notOpened = (why: string): string =>
+  `${why} It is kept on this device as it is, and can be saved as a file.`;
+
 const NO_COMPOSER =
   'The composer could not be loaded, so the line is as it was. Check that the page is still reachable and try again.';
 
 const SILENT_COMPOSER =
   'The composer no longer answered, so it was ended and the line is as it was. Ask once more: it starts afresh. If that happens again, compose a shorter part of the chart.';
 
-/** How an untouched sample is noted as open; a lesson is noted by its id, and no id is of this form. */
-const sampleMark = (index: number): string => `sample ${index}`;
+/** Notes nothing of what is opened: where no page is to be kept from freezing. */
+const NO_GUARD: StartGuard = {
+  begin: async () => new Set(),
+  opening: () => {},
+  drawn: () => {},
+  failed: () => {},
+};
 
-/** The number of the sample that a note of what was open means; null for a lesson. */
-function markedSample(opened: string): number | null {
-  const index = SAMPLE_TITLES.findIndex((_, each) => sampleMark(each) === opened);
-  return index === -1 ? null : index;
+interface SessionParts {
+  readonly guard?: StartGuard;
+  readonly watch?: WatchPage;
+  readonly clock?: Clock;
 }
 
 /**
@@ -47,30 +52,41 @@ function markedSample(opened: string): number | null {
 export async function startSession(
   storage: LessonStorage,
   composer: Composer,
-  watchLeaving: WatchLeaving = watchPage,
+  { guard = NO_GUARD, watch = watchPage, clock = pageClock }: SessionParts = {},
 ) {
-  const { lesson: initial, opened, notice } = await firstLesson(storage);
-  const lessons = createLessonStore(initial);
-  const editor = createEditorStore(firstPiece(initial));
-  editor.setState({ notice });
+  const first = await firstLesson(storage, await guard.begin(), freshLessonId);
+  guard.opening(first.name);
+  const lessons = createLessonStore(first.lesson);
+  const editor = createEditorStore(firstPiece(first.lesson));
+  editor.setState({ rescue: first.rescue });
   /** What is noted on this device as open. */
-  let noted = opened;
+  let noted = first.noted;
   /** The lesson as it came or was last written to a file: in this state it is not lost when it is put away. */
-  let safe = initial;
+  let safe = first.lesson;
 
+  /** Where it cannot be noted, nothing is lost: the page starts with another lesson the next time. */
   const note = async (name: string): Promise<void> => {
     if (noted === name) return;
     const remembered = await storage.rememberOpened(name);
     if (remembered.ok) noted = name;
-    else editor.setState({ notice: remembered.problem });
   };
-  const save: LessonStorage['save'] = async (lesson, savedAt) => {
-    const result = await storage.save(lesson, savedAt);
-    if (result.ok && lessons.getState().lesson.id === lesson.id) await note(lesson.id);
-    return result;
-  };
-  const autosave = startAutosave(lessons, editor, save, watchLeaving);
-  autosave.countAsSaved(initial);
+  storage.watch((news) => {
+    if (news.kind === 'lost') noted = null;
+  });
+  const keeper = startKeeper({
+    lessons,
+    editor,
+    storage,
+    watchPage: watch,
+    clock,
+    today: Date.now,
+    freshId: freshLessonId,
+    onSaved: async ({ id }) => {
+      if (lessons.getState().lesson.id === id) await note(id);
+    },
+  });
+  keeper.seat(first.lesson, first.base);
+  if (first.refused !== null) keeper.refused(first.refused);
 
   /** The piece or bar at hand may have gone with an undo or a removal; then the first piece or the last bar is at hand. */
   lessons.subscribe(({ lesson }) => {
@@ -93,21 +109,27 @@ export async function startSession(
 
   /**
    * Puts the lesson at hand away and another one in its place.
-   * @param mark - for a lesson that needs no saving as it stands: how it is noted as open
+   * @param from - for one on this device, its revision there; null for one that is to be saved as it stands
+   * @param name - how it is noted as open
    * @returns whether it was opened: not while the lesson at hand would be lost
    */
-  const open = async (lesson: Lesson, mark: string | null = null): Promise<boolean> => {
-    const kept = await autosave.flush();
+  const open = async (
+    lesson: Lesson,
+    from: Parameters<typeof keeper.seat>[1] = null,
+    name = lesson.id,
+  ): Promise<boolean> => {
+    const kept = await keeper.flush();
     if (!kept.ok && lessons.getState().lesson !== safe) {
       editor.setState({ notice: NOT_OPENED });
       return false;
     }
     safe = lesson;
-    if (mark !== null) autosave.countAsSaved(lesson);
+    guard.opening(name);
+    keeper.seat(lesson, from);
     lessons.open(lesson);
     editor.setState({ pieceId: firstPiece(lesson), bar: null, remarks: [], notice: null, reading: null });
-    if (mark !== null) await note(mark);
-    else await autosave.flush();
+    if (from === null) await keeper.flush();
+    else await note(name);
     return true;
   };
 
@@ -116,7 +138,7 @@ export async function startSession(
    * was opened or `stop` called it off, nothing happens.
    */
   const composeAnew = async (deed: Deed, pieceId: string, stop: AbortSignal | null): Promise<void> => {
-    const asked = lessons.getState().lesson;
+    const { lesson: asked, opening } = lessons.getState();
     const given = new AbortController();
     const giveUp = () => given.abort();
     stop?.addEventListener('abort', giveUp);
@@ -124,8 +146,8 @@ export async function startSession(
     const answer = await composer.compose(deed, asked, pieceId, given.signal);
     unfollow();
     stop?.removeEventListener('abort', giveUp);
-    const { lesson } = lessons.getState();
-    if (stop?.aborted === true || lesson.id !== asked.id) return;
+    const { lesson, opening: openingNow } = lessons.getState();
+    if (stop?.aborted === true || openingNow !== opening) return;
     // A change that was undone meanwhile called it off all the same.
     if (lesson !== asked || (!answer.ok && answer.problem === 'called off')) {
       await composeAnew(deed, pieceId, stop);
@@ -166,16 +188,18 @@ export async function startSession(
     /** The teacher has taken note of what was read from a file. */
     dismissReading: () => editor.setState({ reading: null }),
     startNewLesson: () => open(newLesson(freshLessonId(), 'New lesson')),
-    startSample: (index: number) => open(sampleLesson(index, freshLessonId()), sampleMark(index)),
-    /** Opens a lesson saved on this device; a lesson that cannot be read stays as it is and is named. */
+    startSample: (index: number) => open(sampleLesson(index, freshLessonId()), AS_IT_CAME, sampleMark(index)),
+    /** Opens a lesson saved on this device; one that cannot be read stays as it is and is offered as a file. */
     async openSaved(id: string): Promise<void> {
       const loaded = await storage.load(id);
-      if (loaded.ok) {
-        await open(loaded.value, id);
-      } else {
-        editor.setState({ notice: loaded.problem });
-      }
+      if (!loaded.ok) editor.setState({ notice: loaded.problem });
+      else if (loaded.value.kind === 'none') editor.setState({ notice: GONE });
+      else if (loaded.value.kind === 'unreadable')
+        editor.setState({ rescue: { id, sentence: notOpened(loaded.value.sentence) } });
+      else await open(loaded.value.lesson, loaded.value.revision);
     },
+    /** The teacher has taken note of a lesson that was not opened. */
+    dismissRescue: () => editor.setState({ rescue: null }),
     /** Opens a lesson file's text as a lesson of its own; the lesson at hand stays on this device. */
     async openFile(text: string): Promise<void> {
       const parsed = parseLesson(text);
@@ -196,8 +220,10 @@ export async function startSession(
      * not be opened.
      */
     openCopy: (lesson: Lesson): Promise<boolean> => open({ ...lesson, id: freshLessonId() }),
-    saveNow: autosave.flush,
-    end: autosave.stop,
+    saveNow: keeper.flush,
+    /** The page has the lesson at hand on it. */
+    drawn: guard.drawn,
+    end: keeper.stop,
   };
 }
 
@@ -211,27 +237,3 @@ function newlyParked(lesson: Lesson, before: Lesson): readonly string[] {
 }
 
 export type Session = Awaited<ReturnType<typeof startSession>>;
-
-/**
- * The lesson that was open last, or a sample on the first visit, and how it is noted on this device; a lesson that
- * cannot be read is left alone.
- */
-async function firstLesson(
-  storage: LessonStorage,
-): Promise<{ lesson: Lesson; opened: string | null; notice: string | null }> {
-  const sample = (index: number) => sampleLesson(index, freshLessonId());
-  const last = await storage.lastOpened();
-  if (!last.ok) return { lesson: sample(0), opened: null, notice: last.problem };
-  const opened = last.value;
-  if (opened === null) return { lesson: sample(0), opened, notice: null };
-  const index = markedSample(opened);
-  if (index !== null) return { lesson: sample(index), opened, notice: null };
-  const loaded = await storage.load(opened);
-  return loaded.ok
-    ? { lesson: loaded.value, opened, notice: null }
-    : {
-        lesson: sample(0),
-        opened,
-        notice: `${loaded.problem} The lesson you had open was left as it is; a sample is shown instead.`,
-      };
-}

@@ -1,1 +1,6 @@
-export { describeStorageFault, type LessonStorage, type ListedLesson, openStorage } from './database';
+export { type Clock, pageClock } from './attempts';
+export { type LessonStorage, openStorage, type SaveProblem } from './lesson-storage';
+export type { News } from './news';
+export type { Persistence } from './persistence';
+export type { FoundLesson, ListedLesson } from './records';
+export { openStartGuard, type StartGuard } from './start-guard';

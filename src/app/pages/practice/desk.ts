@@ -13,14 +13,21 @@ export interface PracticeDesk {
 }
 
 /** Stands where the device's shelf stands for a teacher: it holds one lesson and forgets every change. */
-const forgetful = (lesson: Lesson): Parameters<typeof startSession>[0] => ({
-  list: async () => success([]),
-  load: async () => success(lesson),
-  save: async () => success(null),
-  remove: async () => success(null),
-  lastOpened: async () => success(lesson.id),
-  rememberOpened: async () => success(null),
-});
+const forgetful = (lesson: Lesson): Parameters<typeof startSession>[0] => {
+  const found = { kind: 'lesson', lesson, revision: '' } as const;
+  return {
+    list: async () => success([]),
+    load: async () => success(found),
+    loadLast: async () => success({ name: lesson.id, found }),
+    raw: async () => success(lesson),
+    save: async () => success(''),
+    isOwn: () => true,
+    remove: async () => success(null),
+    rememberOpened: async () => success(null),
+    persistence: async () => 'unknown',
+    watch: () => {},
+  };
+};
 
 const noAnswer = async () => failure('failed' as const);
 
@@ -35,7 +42,7 @@ const NO_COMPOSER: Composer = {
 
 /** Lays a lesson out for practising. Tempo, loop and parts can be changed; the lesson it came from stays as it is. */
 export async function layOut(lesson: Lesson): Promise<PracticeDesk> {
-  const session = await startSession(forgetful(lesson), NO_COMPOSER, () => () => {});
+  const session = await startSession(forgetful(lesson), NO_COMPOSER, { watch: () => () => {} });
   const playback = createPlayback(session);
   return {
     session,

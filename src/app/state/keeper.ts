@@ -1,0 +1,265 @@
+import { failure, type Result, shareParts, success } from '../../core/base';
+import { type Lesson, setTitle } from '../../core/lesson';
+import type { Clock, FoundLesson, LessonStorage, News } from '../storage';
+import type { EditorStore, SavingState } from './editor-store';
+import type { LessonStore } from './lesson-store';
+import type { WatchPage } from './page-watch';
+import { createSaveTimer } from './save-timer';
+
+/** Time until a refused saving is tried again, in milliseconds; doubled each time up to the longest. */
+const FIRST_RETRY = 5000;
+const LONGEST_RETRY = 60_000;
+
+const REMOVED =
+  'This lesson was removed from this device in another window. Here it still stands: it is kept again with the next change, or save it as a file.';
+const BACK = "This browser's storage answers again. The lessons on this device are in Lessons.";
+const OTHER_WINDOW = ' (second window)';
+const LONGEST_TITLE = 200;
+
+/** The place of the lesson at hand on this device. */
+interface Seat {
+  /** The lesson as it stands there, or as it came and needs no saving; null when there is none of that. */
+  saved: Lesson | null;
+  /** The revision of what stands there; null when nothing does. */
+  base: string | null;
+  /** Another window took it off the device, and nothing was changed here since. */
+  removed: boolean;
+}
+
+interface KeeperParts {
+  readonly lessons: LessonStore;
+  readonly editor: EditorStore;
+  readonly storage: LessonStorage;
+  readonly watchPage: WatchPage;
+  readonly clock: Clock;
+  /** The time of day, in milliseconds since 1970. */
+  readonly today: () => number;
+  readonly freshId: () => string;
+  /** A lesson now stands on this device. */
+  readonly onSaved: (lesson: Lesson) => Promise<void>;
+}
+
+/** Keeps the lesson at hand on this device, beside other windows that may be at work on it. */
+export interface Keeper {
+  /** Saves what is unsaved now; a failure is a sentence. */
+  flush(): Promise<Result<null, string>>;
+  /**
+   * Another lesson is about to be at hand.
+   * @param base - its revision on this device, 'as it came' for one that needs no saving while it is not changed, or
+   * null for one that is to be saved
+   */
+  seat(lesson: Lesson, base: string | 'as it came' | null): void;
+  /** The storage refused something; it is tried again by and by. */
+  refused(sentence: string): void;
+  stop(): void;
+}
+
+export const AS_IT_CAME = 'as it came';
+
+/**
+ * Saves the lesson a moment after each change, and at once when the page is hidden or left. A window that learns that
+ * another one was faster follows it, or goes on with a lesson of its own when it has changes that the other one lacks.
+ */
+export function startKeeper(parts: KeeperParts): Keeper {
+  const { lessons, editor, storage, clock } = parts;
+  let seat: Seat = { saved: null, base: null, removed: false };
+  /** Why nothing can be saved; null while it can. */
+  let trouble: string | null = null;
+  let retry = FIRST_RETRY;
+  let stopRetry = (): void => {};
+  let stopped = false;
+
+  const isDirty = (): boolean => lessons.getState().lesson !== seat.saved;
+
+  const state = (): SavingState => {
+    if (seat.removed) return { kind: 'failed', sentence: REMOVED };
+    if (trouble !== null) return { kind: 'failed', sentence: trouble };
+    return { kind: isDirty() ? 'unsaved' : 'saved' };
+  };
+  const show = (): void => {
+    if (!stopped) editor.setState({ saving: state() });
+  };
+
+  /** One thing at a time: a saving that waits for the storage is not overtaken by the next. */
+  let last: Promise<unknown> = Promise.resolve();
+  const inTurn = <Value>(work: () => Promise<Value>): Promise<Value> => {
+    const next = last.then(work, work);
+    last = next.catch(() => {});
+    return next;
+  };
+
+  const works = (): void => {
+    trouble = null;
+    retry = FIRST_RETRY;
+    stopRetry();
+  };
+
+  const fails = (sentence: string): void => {
+    trouble = sentence;
+    stopRetry();
+    if (!stopped) stopRetry = clock.after(retry, () => void inTurn(check));
+    retry = Math.min(LONGEST_RETRY, retry * 2);
+    show();
+  };
+
+  /** What another window has made of the lesson at hand: followed, or both are kept. */
+  const meet = (theirs: Exclude<FoundLesson, { kind: 'none' }>): void => {
+    const { lesson } = lessons.getState();
+    const same = theirs.kind === 'lesson' ? shareParts(lesson, theirs.lesson) : null;
+    if (same !== null && (same === lesson || !isDirty())) {
+      seat = { saved: same, base: theirs.revision, removed: false };
+      lessons.follow(same);
+    } else if (isDirty()) {
+      goOnApart(lesson, theirs);
+    } else {
+      // It cannot be read here, so this window stays with what it has until something is changed.
+      seat.base = theirs.revision;
+      editor.setState({ notice: unreadableElsewhere });
+    }
+  };
+
+  const goOnApart = (lesson: Lesson, theirs: Exclude<FoundLesson, { kind: 'none' }>): void => {
+    const theirTitle = theirs.kind === 'lesson' ? theirs.lesson.title : lesson.title;
+    // Told apart by their titles, they need no other: one that is being typed stays as it is.
+    const title =
+      theirTitle === lesson.title
+        ? lesson.title.slice(0, LONGEST_TITLE - OTHER_WINDOW.length) + OTHER_WINDOW
+        : lesson.title;
+    seat = { saved: null, base: null, removed: false };
+    lessons.goOnAs(parts.freshId(), (each) =>
+      each.title === lesson.title && title !== lesson.title ? setTitle(each, title) : each,
+    );
+    editor.setState({ notice: bothAreKept(named(title), named(theirTitle)) });
+  };
+
+  /** Saves the lesson once; says whether that is done, or a sentence why not. */
+  const saveOnce = async (): Promise<Result<null, string>> => {
+    timer.begun();
+    const mine = seat;
+    const { lesson } = lessons.getState();
+    const result = await storage.save(lesson, mine.base, parts.today());
+    if (result.ok) {
+      mine.saved = lesson;
+      mine.base = result.value;
+      mine.removed = false;
+      works();
+      await parts.onSaved(lesson);
+    } else if (result.problem.kind === 'failed') {
+      fails(result.problem.sentence);
+      return failure(result.problem.sentence);
+    } else if (mine === seat) {
+      meet(result.problem.by);
+    }
+    return success(null);
+  };
+
+  const saveAll = async (): Promise<Result<null, string>> => {
+    while (isDirty()) {
+      const done = await saveOnce();
+      if (!done.ok) return done;
+    }
+    show();
+    return success(null);
+  };
+
+  /** Looks at what stands on the device: whether it can be reached, and whether this window is behind. */
+  const check = async (): Promise<void> => {
+    const mine = seat;
+    const found = await storage.load(lessons.getState().lesson.id);
+    if (mine !== seat) return;
+    if (!found.ok) {
+      fails(found.problem);
+      return;
+    }
+    if (found.value.kind === 'none') {
+      // The site's data were cleared: what stands here is to be saved again.
+      if (mine.base !== null && !mine.removed) mine.saved = null;
+      mine.base = null;
+    } else if (storage.isOwn(found.value.revision)) {
+      mine.base = found.value.revision;
+    } else if (found.value.revision !== mine.base) {
+      meet(found.value);
+    }
+    if (isDirty()) await saveOnce();
+    else works();
+    show();
+  };
+
+  const hear = (news: News): void => {
+    const { id } = lessons.getState().lesson;
+    switch (news.kind) {
+      case 'saved':
+        if (news.id === id && news.revision !== seat.base) void inTurn(check);
+        break;
+      case 'removed':
+        if (news.id === id && seat.base !== null) {
+          seat.base = null;
+          seat.removed = !isDirty();
+          show();
+        }
+        break;
+      case 'back':
+        if (editor.getState().notice === null) editor.setState({ notice: BACK });
+        void inTurn(check);
+        break;
+      case 'lost':
+        void inTurn(check);
+        break;
+    }
+  };
+
+  const timer = createSaveTimer(clock, () => void inTurn(saveChanged));
+  const saveChanged = async (): Promise<void> => {
+    if (!isDirty()) return;
+    await saveOnce();
+    if (isDirty() && trouble === null) timer.changed();
+    show();
+  };
+
+  const flush = (): Promise<Result<null, string>> => {
+    timer.begun();
+    return inTurn(saveAll);
+  };
+
+  const unsubscribe = lessons.subscribe((now, before) => {
+    if (now.lesson === before.lesson) return;
+    if (isDirty()) {
+      seat.removed = false;
+      timer.changed();
+    }
+    show();
+  });
+  const unwatch = parts.watchPage({ leave: () => void flush(), comeBack: () => void inTurn(check) });
+  storage.watch((news) => {
+    if (!stopped) hear(news);
+  });
+
+  return {
+    flush,
+    seat: (lesson, base) => {
+      seat = {
+        saved: base === null ? null : lesson,
+        base: base === AS_IT_CAME ? null : base,
+        removed: false,
+      };
+    },
+    refused: fails,
+    stop() {
+      stopped = true;
+      unsubscribe();
+      unwatch();
+      timer.begun();
+      stopRetry();
+    },
+  };
+}
+
+const named = (title: string): string => (title === '' ? 'the lesson without a title' : `“${title}”`);
+
+const unreadableElsewhere =
+  'This lesson was changed in another window by a newer Ground Bass, which this page cannot read. Reload the page to see it. What you change here goes on as a lesson of its own.';
+
+const bothAreKept = (mine: string, theirs: string): string =>
+  mine === theirs
+    ? `This lesson was changed in another window while it was changed here. Both are kept: this window goes on with a lesson of its own, and the other window's is in Lessons.`
+    : `This lesson was changed in another window while it was changed here. Both are kept: this window goes on with ${mine}, and the other window's is ${theirs}, in Lessons.`;

@@ -1,0 +1,108 @@
+import { failure, type Result, success } from '../../core/base';
+import type { Database } from './database';
+import { describeStorageFault, isClosed, SILENT } from './faults';
+
+/** How long the storage may take over one thing, in milliseconds; then the page goes on without it. */
+export const PATIENCE = 3000;
+
+/** Time before a silent storage is tried again, in milliseconds; what is asked meanwhile fails at once. */
+const BETWEEN_TRIES = 5000;
+
+export interface Clock {
+  /** Milliseconds that only grow. */
+  now(): number;
+  /** Calls back once after a time in milliseconds, unless the returned function is called before. */
+  after(delay: number, work: () => void): () => void;
+}
+
+export const pageClock: Clock = {
+  now: () => performance.now(),
+  after: (delay, work) => {
+    const timer = setTimeout(work, delay);
+    return () => clearTimeout(timer);
+  },
+};
+
+export type Attempt = <Value>(work: (database: Database) => Promise<Value>) => Promise<Result<Value, string>>;
+
+interface Surroundings {
+  readonly open: (onLost: () => void) => Promise<Database>;
+  readonly clock: Clock;
+  /** The database was closed under the page. */
+  readonly onLost: () => void;
+  /** A silent storage has answered after all. */
+  readonly onBack: () => void;
+}
+
+/**
+ * Works with a database that may refuse, be closed at any time, or never answer. Every failure is a sentence; the
+ * next attempt opens the database again.
+ */
+export function createAttempts({ open, clock, onLost, onBack }: Surroundings): Attempt {
+  let opened: Promise<Database> | null = null;
+  /** When the storage was found silent; null while it answers. */
+  let silentSince: number | null = null;
+
+  const letGo = (): void => {
+    opened?.then(
+      (database) => database.close(),
+      () => {},
+    );
+    opened = null;
+  };
+
+  const database = (): Promise<Database> => {
+    const opening = open(() => {
+      if (opened !== opening) return;
+      opened = null;
+      onLost();
+    });
+    return opening;
+  };
+
+  const isBack = (): void => {
+    if (silentSince === null) return;
+    silentSince = null;
+    onBack();
+  };
+
+  /** A database that was closed under the page is opened once more. */
+  const perform = async <Value>(work: (database: Database) => Promise<Value>): Promise<Value> => {
+    const wasOpen = opened !== null;
+    opened ??= database();
+    try {
+      return await work(await opened);
+    } catch (fault) {
+      letGo();
+      if (!wasOpen || !isClosed(fault)) throw fault;
+      opened = database();
+      return work(await opened);
+    }
+  };
+
+  return async (work) => {
+    if (silentSince !== null) {
+      if (clock.now() - silentSince < BETWEEN_TRIES) return failure(SILENT);
+      letGo();
+      silentSince = clock.now();
+    }
+    let settled = false;
+    const answer = perform(work).then(
+      (value) => success(value),
+      (fault: unknown) => failure(describeStorageFault(fault)),
+    );
+    return new Promise((resolve) => {
+      const stop = clock.after(PATIENCE, () => {
+        if (settled) return;
+        silentSince = clock.now();
+        resolve(failure(SILENT));
+      });
+      void answer.then((result) => {
+        settled = true;
+        stop();
+        resolve(result);
+        isBack();
+      });
+    });
+  };
+}

@@ -1,0 +1,166 @@
+import { failure, type Result, success } from '../../core/base';
+import { type Lesson, type LessonProblem, readLesson } from '../../core/lesson';
+import { type Clock, createAttempts, pageClock } from './attempts';
+import { chanceName } from './chance-name';
+import { type Database, openDatabase } from './database';
+import { isClosed } from './faults';
+import { type Channel, type News, openChannel, type Told } from './news';
+import { browserKeeping, type Keeping, type Persistence } from './persistence';
+import {
+  documentOf,
+  type FoundLesson,
+  foundLesson,
+  inOrder,
+  isOfNewer,
+  type ListedLesson,
+  listedLesson,
+  revisionOf,
+} from './records';
+
+/** Why a lesson was not saved: another window has changed it since, or a sentence. */
+export type SaveProblem =
+  | { readonly kind: 'overtaken'; readonly by: Exclude<FoundLesson, { readonly kind: 'none' }> }
+  | { readonly kind: 'failed'; readonly sentence: string };
+
+/** The browser's storage as the app sees it; every failure is a sentence, none loses a lesson, none is waited for for ever. */
+export interface LessonStorage {
+  /** All lessons, the one saved last first, those that cannot be read at the end. */
+  list(): Promise<Result<readonly ListedLesson[], string>>;
+  load(id: string): Promise<Result<FoundLesson, string>>;
+  /** What was noted last with `rememberOpened`, or null, and the lesson of that name. */
+  loadLast(): Promise<Result<{ readonly name: string | null; readonly found: FoundLesson }, string>>;
+  /** What is kept under an id, as it is, whether it can be read or not. */
+  raw(id: string): Promise<Result<unknown, string>>;
+  /**
+   * Saves a lesson in place of the state it came from.
+   * @param base - the revision it was loaded or saved with last; null for a lesson that is not on this device yet
+   * @param savedAt - milliseconds since 1970
+   * @returns the new revision
+   */
+  save(lesson: Lesson, base: string | null, savedAt: number): Promise<Result<string, SaveProblem>>;
+  /** Whether a revision was given by this window: then it is behind nobody. */
+  isOwn(revision: string): boolean;
+  remove(id: string): Promise<Result<null, string>>;
+  rememberOpened(name: string): Promise<Result<null, string>>;
+  /** Whether the browser has agreed to keep the lessons. */
+  persistence(): Promise<Persistence>;
+  /** Calls back with what other windows do, and when the storage is lost or answers again. */
+  watch(listener: (news: News) => void): void;
+}
+
+/** What the storage stands on. */
+export interface Surroundings {
+  readonly open: (onLost: () => void) => Promise<Database>;
+  readonly clock: Clock;
+  readonly channel: Channel;
+  readonly keeping: Keeping;
+  /** A name that no other window has. */
+  readonly window: string;
+}
+
+const LAST_OPENED = 'last opened';
+
+const NOTHING: FoundLesson = { kind: 'none' };
+
+/** Why a lesson is not saved that no page would open again. */
+const notReadable = (problem: LessonProblem): string =>
+  `The lesson is not saved as it stands now, because it could not be opened again${problem.kind === 'damaged' ? `: ${problem.where}, ${problem.what}` : ''}. Take the last change back, or save the lesson as a file.`;
+
+export function createLessonStorage({ open, clock, channel, keeping, window }: Surroundings): LessonStorage {
+  const listeners = new Set<(news: News) => void>();
+  const say = (news: News): void => {
+    for (const listener of listeners) listener(news);
+  };
+  const tell = (news: Told): void => channel.tell(news);
+  const attempt = createAttempts({
+    open,
+    clock,
+    onLost: () => say({ kind: 'lost' }),
+    onBack: () => say({ kind: 'back' }),
+  });
+  channel.hear(say);
+  let saves = 0;
+  const isOwn = (revision: string): boolean => revision.startsWith(`${window} `);
+
+  const listed = async (id: string): Promise<Result<ListedLesson | null, string>> =>
+    attempt(async (database) => {
+      // One record that the browser itself cannot read takes none of the others along.
+      const record = await database.read(id).catch((fault: unknown) => {
+        if (isClosed(fault)) throw fault;
+        return null;
+      });
+      return record === undefined ? null : listedLesson(id, record);
+    });
+
+  return {
+    isOwn,
+    async list() {
+      const ids = await attempt((database) => database.ids());
+      if (!ids.ok) return ids;
+      const lessons: ListedLesson[] = [];
+      for (const id of ids.value) {
+        const lesson = await listed(id);
+        if (!lesson.ok) return lesson;
+        if (lesson.value !== null) lessons.push(lesson.value);
+      }
+      return success(inOrder(lessons));
+    },
+    load: (id) => attempt(async (database) => foundLesson(await database.read(id))),
+    loadLast: () =>
+      attempt(async (database) => {
+        const name = await database.setting(LAST_OPENED);
+        return typeof name === 'string'
+          ? { name, found: foundLesson(await database.read(name)) }
+          : { name: null, found: { kind: 'none' } };
+      }),
+    raw: (id) => attempt(async (database) => documentOf(await database.read(id))),
+    async save(lesson, base, savedAt) {
+      const checked = readLesson(lesson);
+      if (!checked.ok) return failure({ kind: 'failed', sentence: notReadable(checked.problem) });
+      saves += 1;
+      const { id, title } = lesson;
+      const revision = `${window} ${saves}`;
+      const done = await attempt(async (database) => {
+        let overtaken: SaveProblem | null = null;
+        await database.update(id, (record) => {
+          const stands = revisionOf(record);
+          const isBehind = record !== undefined && stands !== base && !isOwn(stands);
+          const by = isBehind || isOfNewer(record) ? foundLesson(record) : NOTHING;
+          if (by.kind === 'none') return { id, title, savedAt, revision, document: lesson };
+          overtaken = { kind: 'overtaken', by };
+          return null;
+        });
+        return overtaken;
+      });
+      if (!done.ok) return failure({ kind: 'failed', sentence: done.problem });
+      if (done.value !== null) return failure(done.value);
+      tell({ kind: 'saved', id, revision });
+      keeping.ask();
+      return success(revision);
+    },
+    async remove(id) {
+      const done = await attempt((database) => database.remove(id));
+      if (!done.ok) return done;
+      tell({ kind: 'removed', id });
+      return success(null);
+    },
+    async rememberOpened(name) {
+      const done = await attempt((database) => database.writeSetting(LAST_OPENED, name));
+      return done.ok ? success(null) : done;
+    },
+    persistence: keeping.state,
+    watch: (listener) => {
+      listeners.add(listener);
+    },
+  };
+}
+
+/** Opens the browser's storage; without one, everything still works and every save says why it failed. */
+export const openStorage = (name = 'ground-bass'): LessonStorage =>
+  createLessonStorage({
+    open: (onLost) => openDatabase(name, onLost),
+    clock: pageClock,
+    channel: openChannel(name),
+    keeping: browserKeeping(),
+    window: chanceName(),
+  });

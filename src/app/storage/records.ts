@@ -1,0 +1,101 @@
+import { describeLessonProblem, LESSON_VERSION, type Lesson, readLesson } from '../../core/lesson';
+
+/** A stored lesson is kept as it came, with just enough beside it to list it without reading it. */
+export interface StoredLesson {
+  readonly id: string;
+  readonly title: string;
+  /** Milliseconds since 1970. */
+  readonly savedAt: number;
+  /** Names the state of the lesson; every save gives it another. Records of earlier copies have none. */
+  readonly revision?: string;
+  readonly document: unknown;
+}
+
+/** A lesson on this device as the list shows it. */
+export type ListedLesson = {
+  readonly id: string;
+  /** As far as it can be told. */
+  readonly title: string;
+} & (
+  | {
+      readonly readable: true;
+      /** Milliseconds since 1970. */
+      readonly savedAt: number;
+    }
+  | {
+      readonly readable: false;
+      /** Why it cannot be read: a sentence. */
+      readonly sentence: string;
+    }
+);
+
+/** What stands on this device under the id of a lesson. */
+export type FoundLesson =
+  | { readonly kind: 'none' }
+  | { readonly kind: 'lesson'; readonly lesson: Lesson; readonly revision: string }
+  | { readonly kind: 'unreadable'; readonly sentence: string; readonly revision: string };
+
+/** The furthest time that a date can be, in milliseconds from 1970 (ECMAScript, 21.4.1.1). */
+const FURTHEST = 8.64e15;
+
+const DAMAGED =
+  'What is kept beside this lesson is damaged. It can be saved as a file, and that file opened.';
+const FOREIGN = 'What is kept under this name is no lesson.';
+
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+const isTime = (value: unknown): value is number =>
+  typeof value === 'number' && Number.isFinite(value) && Math.abs(value) <= FURTHEST;
+
+/** Names the state of a record; one of an earlier copy, which has no name for it, is told by its time. */
+export function revisionOf(record: unknown): string {
+  if (!isRecord(record)) return 'no record';
+  return typeof record.revision === 'string' ? record.revision : `at ${String(record.savedAt)}`;
+}
+
+/** The document of a record; the record itself where it has none. */
+export const documentOf = (record: unknown): unknown =>
+  isRecord(record) && isRecord(record.document) ? record.document : record;
+
+/** Whether a record holds a lesson of a newer copy of the app: such a one is never written over. */
+export function isOfNewer(record: unknown): boolean {
+  const document = documentOf(record);
+  return isRecord(document) && typeof document.version === 'number' && document.version > LESSON_VERSION;
+}
+
+/** Reads what stands under an id; undefined stands for nothing. */
+export function foundLesson(record: unknown): FoundLesson {
+  if (record === undefined) return { kind: 'none' };
+  const revision = revisionOf(record);
+  const read = readLesson(documentOf(record));
+  return read.ok
+    ? { kind: 'lesson', lesson: read.value, revision }
+    : { kind: 'unreadable', sentence: describeLessonProblem(read.problem), revision };
+}
+
+/** The title that can be made out, else nothing. */
+function titleOf(record: unknown): string {
+  const document = documentOf(record);
+  const titles = [isRecord(record) ? record.title : null, isRecord(document) ? document.title : null];
+  return titles.find((title) => typeof title === 'string') ?? '';
+}
+
+/** A record as the list shows it, whatever it is. */
+export function listedLesson(id: string, record: unknown): ListedLesson {
+  const title = titleOf(record);
+  if (!isRecord(record) || !isRecord(record.document))
+    return { id, title, readable: false, sentence: FOREIGN };
+  if (typeof record.title !== 'string' || !isTime(record.savedAt))
+    return { id, title, readable: false, sentence: DAMAGED };
+  const found = foundLesson(record);
+  return found.kind === 'unreadable'
+    ? { id, title, readable: false, sentence: found.sentence }
+    : { id, title, readable: true, savedAt: record.savedAt };
+}
+
+/** In the order of the list: those saved last come first, those that cannot be read at the end. */
+export const inOrder = (lessons: readonly ListedLesson[]): readonly ListedLesson[] =>
+  [...lessons].sort((one, other) => timeOf(other) - timeOf(one));
+
+const timeOf = (lesson: ListedLesson): number => (lesson.readable ? lesson.savedAt : -FURTHEST);

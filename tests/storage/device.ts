@@ -1,0 +1,159 @@
+import type { Clock, LessonStorage, Persistence } from '../../src/app/storage';
+import type { Database } from '../../src/app/storage/database';
+import { createLessonStorage } from '../../src/app/storage/lesson-storage';
+import type { Channel, Told } from '../../src/app/storage/news';
+
+/** A clock that stands still until the test lets time pass; promises that wait meanwhile are let through. */
+export function handClock() {
+  let now = 0;
+  const alarms = new Set<{ readonly at: number; readonly work: () => void }>();
+  const settle = async (): Promise<void> => {
+    for (let turn = 0; turn < 50; turn += 1) await Promise.resolve();
+  };
+  const clock: Clock = {
+    now: () => now,
+    after: (delay, work) => {
+      const alarm = { at: now + delay, work };
+      alarms.add(alarm);
+      return () => alarms.delete(alarm);
+    },
+  };
+  return {
+    clock,
+    settle,
+    /** Lets so many milliseconds pass. */
+    async pass(time: number): Promise<void> {
+      const end = now + time;
+      await settle();
+      for (;;) {
+        const [next] = [...alarms].filter(({ at }) => at <= end).sort((one, other) => one.at - other.at);
+        if (next === undefined) break;
+        alarms.delete(next);
+        now = Math.max(now, next.at);
+        next.work();
+        await settle();
+      }
+      now = end;
+    },
+  };
+}
+
+/** How a device's storage behaves. */
+type Mood = 'works' | 'opens never' | 'ends no transaction' | 'is full' | 'is newer' | 'refuses';
+
+const FAULTS: Partial<Record<Mood, string>> = {
+  'is newer': 'VersionError',
+  refuses: 'SecurityError',
+};
+
+/** A device whose storage can be put into any mood, and which windows share. */
+export function device() {
+  const records = new Map<string, unknown>();
+  const settings = new Map<string, unknown>();
+  const unreadable = new Set<string>();
+  const state: { mood: Mood; opened: number } = { mood: 'works', opened: 0 };
+  const losses = new Set<() => void>();
+  const heldUp: (() => void)[] = [];
+  const windows: ((news: Told) => void)[][] = [];
+  const writes: string[] = [];
+  const keeping = { asked: 0, state: 'not granted' as Persistence };
+
+  const holdUp = (): Promise<void> => new Promise((resolve) => heldUp.push(resolve));
+
+  /** Runs a transaction: work on it is done only when it ends. */
+  const transact = async <Value>(work: () => Value, writing = false): Promise<Value> => {
+    if (state.mood === 'ends no transaction') await holdUp();
+    if (writing && state.mood === 'is full') throw new DOMException('', 'QuotaExceededError');
+    return work();
+  };
+
+  const open = async (onLost: () => void): Promise<Database> => {
+    if (state.mood === 'opens never') await holdUp();
+    const fault = FAULTS[state.mood];
+    if (fault !== undefined) throw new DOMException('', fault);
+    state.opened += 1;
+    let closed = false;
+    losses.add(() => {
+      closed = true;
+      onLost();
+    });
+    const here = <Value>(work: () => Value, writing = false): Promise<Value> =>
+      transact(() => {
+        if (closed) throw new DOMException('', 'InvalidStateError');
+        return work();
+      }, writing);
+    return {
+      ids: () => here(() => [...records.keys()]),
+      read: (id) =>
+        here(() => {
+          if (unreadable.has(id)) throw new DOMException('', 'DataError');
+          return structuredClone(records.get(id));
+        }),
+      update: (id, decide) =>
+        here(() => {
+          const record = decide(structuredClone(records.get(id)));
+          if (record === null) return;
+          records.set(id, structuredClone(record));
+          writes.push(record.title);
+        }, true),
+      remove: (id) =>
+        here(() => {
+          records.delete(id);
+        }, true),
+      setting: (name) => here(() => settings.get(name)),
+      writeSetting: (name, value) =>
+        here(() => {
+          settings.set(name, value);
+        }, true),
+      close: () => {
+        closed = true;
+      },
+    };
+  };
+
+  return {
+    records,
+    settings,
+    unreadable,
+    state,
+    writes,
+    keeping,
+    /** Lets everything that was held up go on. */
+    letGo: () => {
+      for (const resolve of heldUp.splice(0)) resolve();
+    },
+    /** The person clears the site's data. */
+    clear: () => {
+      records.clear();
+      settings.clear();
+      const told = [...losses];
+      losses.clear();
+      for (const lose of told) lose();
+    },
+    /** Another window on the device; `deaf` ones hear no other. */
+    openWindow(clock: Clock, { deaf = false } = {}): LessonStorage {
+      const ears: ((news: Told) => void)[] = [];
+      if (!deaf) windows.push(ears);
+      const channel: Channel = {
+        tell: (news) => {
+          for (const ear of windows.filter((each) => each !== ears).flat()) ear(structuredClone(news));
+        },
+        hear: (ear) => ears.push(ear),
+      };
+      return createLessonStorage({
+        open,
+        clock,
+        channel,
+        keeping: {
+          ask: () => {
+            keeping.asked += 1;
+          },
+          state: async () => keeping.state,
+        },
+        window: `window-${Math.random()}`,
+      });
+    },
+  };
+}
+
+export type Device = ReturnType<typeof device>;
