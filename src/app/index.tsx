@@ -2,7 +2,7 @@ import { createRoot } from 'react-dom/client';
 import { createComposer } from './composer';
 import { App, createPlayback, loadOffline, loadPractice, openLinkedLesson, StartFailed } from './pages';
 import { type Session, startSession } from './state';
-import { openStorage } from './storage';
+import { openStartGuard, openStorage } from './storage';
 
 /** Time after the start before files are fetched for later, in milliseconds: the first look comes first. */
 const OFFLINE_PAUSE = 2000;
@@ -27,6 +27,7 @@ const isForPractice = (): boolean => new URLSearchParams(window.location.search)
 /** Starts the app in an element of the page. */
 export async function startApp(element: HTMLElement): Promise<void> {
   const root = createRoot(element);
+  const guard = openStartGuard();
   try {
     if (isForPractice()) {
       const { StudentPage } = await loadPractice();
@@ -34,12 +35,13 @@ export async function startApp(element: HTMLElement): Promise<void> {
       keepOfflineLater(null);
       return;
     }
-    const session = await startSession(openStorage(), createComposer());
+    const session = await startSession(openStorage(), createComposer(), { guard });
     await openLinkedLesson(session);
     window.addEventListener('hashchange', () => void openLinkedLesson(session));
     root.render(<App session={session} playback={createPlayback(session)} />);
     keepOfflineLater(session);
   } catch (problem) {
+    guard.failed();
     root.render(<StartFailed />);
     reportError(problem);
   }

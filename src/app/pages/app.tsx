@@ -14,7 +14,11 @@ interface AppProps {
 export function App({ session, playback }: AppProps) {
   const practice = usePracticeView();
   return (
-    <ProblemBoundary onSave={() => saveLessonFile(session.lessons.getState().lesson)}>
+    <ProblemBoundary
+      onSave={() => saveLessonFile(session.lessons.getState().lesson)}
+      onFail={session.failed}
+      isSaved={() => session.editor.getState().saving.kind !== 'failed'}
+    >
       <AtWorkProvider value={{ session, playback }}>{practice ?? <WritingPage />}</AtWorkProvider>
     </ProblemBoundary>
   );

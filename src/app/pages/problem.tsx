@@ -3,6 +3,10 @@ import { Component, type ReactNode } from 'react';
 interface ProblemBoundaryProps {
   /** Hands the lesson out as a file. */
   readonly onSave: () => void;
+  /** Is called when the page fails. */
+  readonly onFail: () => void;
+  /** Whether the lesson stands on this device; what is not saved is in the file only. */
+  readonly isSaved: () => boolean;
   readonly children: ReactNode;
 }
 
@@ -14,14 +18,20 @@ export class ProblemBoundary extends Component<ProblemBoundaryProps, { readonly 
     return { failed: true };
   }
 
+  override componentDidCatch() {
+    this.props.onFail();
+  }
+
   override render() {
     if (!this.state.failed) return this.props.children;
     return (
       <main className="problem-page">
         <h1>Something on this page failed</h1>
         <p>
-          Your lesson is saved on this device as it was a moment ago. Save it as a file too, then reload the
-          page; if it fails again, that file is what a mender needs to see.
+          {this.props.isSaved()
+            ? 'Your lesson is saved on this device as it was a moment ago. Save it as a file too, then reload the page; '
+            : 'Your lesson could not be saved on this device. Save it as a file now, before you reload the page; '}
+          if it fails again, that file is what a mender needs to see.
         </p>
         <p className="problem-page__actions">
           <button type="button" className="button button--main" onClick={this.props.onSave}>

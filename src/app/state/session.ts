@@ -22,8 +22,8 @@ const NOT_OPENED =
 
 const GONE = 'This lesson is no longer on this device.';
 
-const notOpened = (why: string): string =>
-  `${why} It is kept on this device as it is, and can be saved as a file.`;
+const AS_IT_IS =
+  'It stays on this device as it is; save it as a file, or remove it (Lessons, Remove a lesson).';
 
 const NO_COMPOSER =
   'The composer could not be loaded, so the line is as it was. Check that the page is still reachable and try again.';
@@ -162,6 +162,9 @@ export async function startSession(
     if (editor.getState().pieceId === pieceId) editor.setState({ remarks });
   };
 
+  const offerAsFile = (id: string, why: string): void =>
+    editor.setState({ rescue: { id, sentence: `${why} ${AS_IT_IS}` } });
+
   let composing = 0;
   const compose = async (deed: Deed, stop: AbortSignal | null = null): Promise<void> => {
     const { pieceId } = editor.getState();
@@ -194,10 +197,11 @@ export async function startSession(
       const loaded = await storage.load(id);
       if (!loaded.ok) editor.setState({ notice: loaded.problem });
       else if (loaded.value.kind === 'none') editor.setState({ notice: GONE });
-      else if (loaded.value.kind === 'unreadable')
-        editor.setState({ rescue: { id, sentence: notOpened(loaded.value.sentence) } });
+      else if (loaded.value.kind === 'unreadable') offerAsFile(id, loaded.value.sentence);
       else await open(loaded.value.lesson, loaded.value.revision);
     },
+    /** Offers a lesson on this device as a file, because it cannot be opened; `why` is a sentence. */
+    offerAsFile,
     /** The teacher has taken note of a lesson that was not opened. */
     dismissRescue: () => editor.setState({ rescue: null }),
     /** Opens a lesson file's text as a lesson of its own; the lesson at hand stays on this device. */
@@ -223,6 +227,8 @@ export async function startSession(
     saveNow: keeper.flush,
     /** The page has the lesson at hand on it. */
     drawn: guard.drawn,
+    /** The page failed with the lesson at hand. */
+    failed: guard.failed,
     end: keeper.stop,
   };
 }

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { SAMPLE_TITLES } from '../../../core/lesson';
 import { MenuButton, type MenuGroup } from '../../controls';
-import type { ListedLesson } from '../../storage';
+import type { ListedLesson, Persistence } from '../../storage';
 import { Later, laterPart, useAtWork, useLesson } from '../at-work';
 import { savedText, shelfTitle } from './shelf';
 
@@ -9,6 +9,20 @@ const REMOVAL = laterPart(
   'The list of lessons to remove',
   async () => (await import('./removal')).LessonRemoval,
 );
+
+const CAN_BE_TRUSTED: Record<Persistence, string | null> = {
+  granted: 'The browser has agreed to keep them until you remove them.',
+  'not granted':
+    'The browser may clear them when the device runs out of room: save as a file what you want to be sure of.',
+  unknown: null,
+};
+
+/** What is to be said of the lessons on this device as a whole. */
+function shelfSentence(problem: string | null, persistence: Persistence): { readonly sentence?: string } {
+  const sentence =
+    problem === null ? CAN_BE_TRUSTED[persistence] : `The lessons kept here cannot be listed. ${problem}`;
+  return sentence === null ? {} : { sentence };
+}
 
 /** New lessons, samples and every lesson on this device. */
 export function LessonsMenu() {
@@ -18,8 +32,10 @@ export function LessonsMenu() {
   const [problem, setProblem] = useState<string | null>(null);
   const [removing, setRemoving] = useState(false);
   const others = saved.filter((lesson) => lesson.id !== currentId);
+  const [persistence, setPersistence] = useState<Persistence>('unknown');
   const list = async () => {
     const found = await session.storage.list();
+    setPersistence(await session.storage.persistence());
     setProblem(found.ok ? null : found.problem);
     setSaved(found.ok ? found.value : []);
   };
@@ -42,12 +58,15 @@ export function LessonsMenu() {
     },
     {
       heading: 'On this device',
-      ...(problem === null ? {} : { sentence: `The lessons kept here cannot be listed. ${problem}` }),
+      ...shelfSentence(problem, saved.length === 0 ? 'unknown' : persistence),
       items: others.map((lesson) => ({
         id: lesson.id,
         label: shelfTitle(lesson),
         note: savedText(lesson),
-        onChoose: () => void session.openSaved(lesson.id),
+        onChoose: () => {
+          if (lesson.readable) void session.openSaved(lesson.id);
+          else session.offerAsFile(lesson.id, lesson.sentence);
+        },
       })),
     },
     {

@@ -12,6 +12,28 @@ export function keepAsFile(session: Session, lesson: Lesson): void {
   session.keptAsFile(lesson);
 }
 
+/** The title of something that may be a lesson. */
+const titleOf = (document: unknown): string =>
+  typeof document === 'object' &&
+  document !== null &&
+  'title' in document &&
+  typeof document.title === 'string'
+    ? document.title
+    : '';
+
+/** Whatever stands on the device, as a text; what JSON cannot hold is told as text. */
+function printAnything(document: unknown): string {
+  try {
+    return `${JSON.stringify(document, null, 1) ?? String(document)}\n`;
+  } catch {
+    return `${String(document)}\n`;
+  }
+}
+
+/** Saves what is kept on this device as a file, whether it can be read as a lesson or not. */
+export const saveAsItIs = (document: unknown): void =>
+  saveFile(`${fileStem(titleOf(document))}.lesson.json`, printAnything(document), 'application/json');
+
 /** The lesson with one of its pieces alone; its title says which. */
 export const onlyPiece = (lesson: Lesson, id: string): Lesson => {
   const pieces = lesson.pieces.filter((piece) => piece.id === id);

@@ -10,6 +10,7 @@ import { saveNeck, useWork } from '../saving';
 import { loadScore } from '../score';
 import { SheetView } from '../sheet';
 import { Header } from './header';
+import { Notices } from './notices';
 
 /** Widths at which the note pad folds away; where all is narrow it lies over the sheet. */
 const FOLDS = '(max-width: 74.99rem)';
@@ -30,6 +31,11 @@ export function WritingPage() {
     loadScore();
     return whenIdle(playback.warmUp, 4000);
   }, [playback]);
+
+  // Below everything that shows the lesson: once this runs, the sheet has come through.
+  useEffect(() => {
+    if (settled.id !== '') session.drawn();
+  }, [session, settled.id]);
 
   const padShown = !folds || padOpen;
   const writeChart = () => {
@@ -52,7 +58,7 @@ export function WritingPage() {
         )}
         {designer.View && <designer.View.Panel settled={settled} onClose={designer.close} />}
         <main className="desk__sheet">
-          <Notice />
+          <Notices />
           <Reading />
           <WorkInHand />
           {designer.View ? (
@@ -61,7 +67,7 @@ export function WritingPage() {
             <>
               {!padShown && <Remarks />}
               <SheetView
-                key={session.lessons.getState().lesson.id}
+                key={session.lessons.getState().opening}
                 settled={settled}
                 onWriteChart={writeChart}
               />
@@ -89,28 +95,6 @@ function WorkInHand() {
           <button type="button" className="button button--quiet" onClick={work.cancel}>
             Call it off
           </button>
-        </>
-      )}
-    </div>
-  );
-}
-
-/** What just happened or failed, until it is put away. */
-function Notice() {
-  const { session } = useAtWork();
-  const notice = useEditor((state) => state.notice);
-  const saving = useEditor((state) => state.saving);
-  const sentence = notice ?? (saving.kind === 'failed' ? saving.sentence : null);
-  return (
-    <div role="alert" className={sentence === null ? undefined : 'notice'}>
-      {sentence !== null && (
-        <>
-          <p>{sentence}</p>
-          {notice !== null && (
-            <button type="button" className="button button--quiet" onClick={session.dismissNotice}>
-              Understood
-            </button>
-          )}
         </>
       )}
     </div>
