@@ -53,7 +53,8 @@ export interface WatchedWorker<Job, Answer> {
 
 /**
  * Asks a worker, which starts with the first question. One that gives no sign of life is ended: the question it was
- * at has no answer then, those behind it are asked again of a fresh one. Seconds are counted while the page itself is
+ * at has no answer then, those behind it are asked again of a fresh one, and
+ * when that is silent as well, none of them has one. Seconds are counted while the page itself is
  * awake, so that a computer that was asleep makes no worker seem dead.
  * @param start - starts the worker; what it throws means that there is none
  */
@@ -64,6 +65,8 @@ export function watchWorker<Job, Answer>(
   let worker: WorkerLike | null = null;
   let lastId = 0;
   let silentFor = 0;
+  /** Whether the last worker was ended for its silence, and this one has not given a sign of life yet. */
+  let silentBefore = false;
   let endWatch: (() => void) | null = null;
   /** In the order they were asked. */
   const waiting = new Map<number, Question<Job, Answer>>();
@@ -92,6 +95,7 @@ export function watchWorker<Job, Answer>(
 
   const hear = ({ data }: MessageEvent<WorkerReply<Answer>>): void => {
     silentFor = 0;
+    silentBefore = false;
     if (!('answer' in data)) return;
     const question = waiting.get(data.id);
     waiting.delete(data.id);
@@ -128,8 +132,14 @@ export function watchWorker<Job, Answer>(
     silentFor += 1;
     if (first === undefined || silentFor < first.patience) return;
     end();
-    waiting.delete(first.id);
     silentFor = 0;
+    if (silentBefore) {
+      silentBefore = false;
+      settleAll(failure('silent'));
+      return;
+    }
+    silentBefore = true;
+    waiting.delete(first.id);
     try {
       for (const question of waiting.values()) send(question);
     } catch {

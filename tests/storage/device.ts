@@ -155,5 +155,3 @@ export function device() {
     },
   };
 }
-
-export type Device = ReturnType<typeof device>;

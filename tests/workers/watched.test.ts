@@ -76,6 +76,17 @@ test('a silent worker is ended, its question is without an answer, and those beh
   expect(await behind).toEqual(success('in time'));
 });
 
+test('where the fresh worker is silent as well, nobody waits for a third', async () => {
+  const { worker, started, seconds } = watched();
+  const questions = ['one', 'two', 'three', 'four'].map((job) => worker.ask(job, { patience: 5 }));
+  seconds(10);
+  expect(await Promise.all(questions)).toEqual(questions.map(() => failure('silent')));
+  expect(started).toHaveLength(2);
+  const again = worker.ask('again', { patience: 5 });
+  started[2]?.emit('message', { id: 5, answer: 'here' });
+  expect(await again).toEqual(success('here'));
+});
+
 test('a sign of life, and every answer, begins the count anew', async () => {
   const { worker, nth, seconds } = watched();
   const [long, next] = [worker.ask('long', { patience: 5 }), worker.ask('next', { patience: 5 })];

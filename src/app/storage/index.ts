@@ -1,5 +1,5 @@
 export { type Clock, pageClock } from './attempts';
-export { type LessonStorage, openStorage, type SaveProblem } from './lesson-storage';
+export { type LessonStorage, openStorage } from './lesson-storage';
 export type { News } from './news';
 export type { Persistence } from './persistence';
 export type { FoundLesson, ListedLesson } from './records';

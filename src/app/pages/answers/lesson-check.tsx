@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import { shareParts } from '../../../core/base';
 import { discardParked, type Lesson } from '../../../core/lesson';
+import type { NoAnswer } from '../../../workers';
 import type { CheckedFinding, FoundRepair } from '../../composer';
 import { useAtWork } from '../at-work';
 import { useAnswer } from './answer';
@@ -31,7 +32,9 @@ export function LessonCheck({ lesson }: { readonly lesson: Lesson }) {
       </h2>
       <ul aria-labelledby="lesson-check" aria-busy={!isFresh}>
         {findings.length === 0 && (
-          <li>{checked === null ? WAITING : checked.answer === null ? NOT_CHECKED : 'Nothing to mend.'}</li>
+          <li>
+            {checked === null ? WAITING : checked.answer === null ? whyNot(checked.problem) : NOTHING_FOUND}
+          </li>
         )}
         {findings.map((finding, index) => (
           <FindingRow
@@ -64,8 +67,14 @@ export function LessonCheck({ lesson }: { readonly lesson: Lesson }) {
 const NOTHING: readonly never[] = [];
 
 const WAITING = 'The lesson is being looked through.';
+const NOTHING_FOUND = 'Nothing to mend.';
+const SILENT =
+  'The lesson could not be checked: the part of the page that checks it no longer answered and was ended. The next change has it checked afresh.';
 const NOT_CHECKED =
   'The lesson could not be checked, because a part of the page did not load. Check that the page is still reachable and load it again.';
+
+/** A check that has no findings to tell says why. */
+const whyNot = (problem: NoAnswer | null): string => (problem === 'silent' ? SILENT : NOT_CHECKED);
 
 /** *Undo* names steps in small letters. */
 const lowered = (label: string): string => label.charAt(0).toLowerCase() + label.slice(1);
