@@ -68,13 +68,19 @@ export const lines = (least: number, most: number): fc.Arbitrary<NoteToFinger[]>
         midi: fc.integer({ min: 20, max: 60 }),
         length: fc.constantFrom(240, 480, 960),
         rest: fc.constantFrom(0, 0, 480),
+        joined: fc.constantFrom(undefined, undefined, 'by hand' as const, 'by slide' as const),
       }),
       { minLength: least, maxLength: most },
     )
     .map((notes) => {
       let start = 0;
-      return notes.map(({ midi, length, rest }) => {
-        const note = { start: ticks(start), duration: ticks(length), midi: midiNumber(midi) };
+      return notes.map(({ midi, length, rest, joined }) => {
+        const note = {
+          start: ticks(start),
+          duration: ticks(length),
+          midi: midiNumber(midi),
+          ...(joined && { joined }),
+        };
         start += length + rest;
         return note;
       });

@@ -2,7 +2,7 @@ import type { Fret } from '../../src/core/base';
 import type { HandSettings, Instrument, LineContext, NoteToFinger } from '../../src/core/fretboard';
 import { COST, STOLEN, urgency } from '../../src/core/fretboard/costs';
 import { type State, statesOf } from '../../src/core/fretboard/states';
-import { plainCost, urgentCost } from '../../src/core/fretboard/transition';
+import { jointCost, plainCost, urgentCost } from '../../src/core/fretboard/transition';
 
 /**
  * Every combination of ways to play a short line with its cost, one after the other without any search: slow,
@@ -25,6 +25,7 @@ export function visitAll(
     const rings = context.muted === true && from.finger === 0 && sinceOnset > one.duration;
     return (
       plainCost(from, to, repeats, hand.reach) +
+      jointCost(from, to, sinceOnset === one.duration ? (one.joined ?? null) : null) +
       urgentCost(from, to, repeats, hand.comfortableSpan) * urgency(free / context.ticksPerSecond) +
       (rings ? COST.openRings : 0)
     );

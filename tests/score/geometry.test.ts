@@ -18,6 +18,11 @@ const TEXTS: ReadonlySet<InkRole> = new Set([
   'tuplet',
   'ending',
   'position',
+  'fermata',
+  'dynamic',
+  'hairpin',
+  'playing-sign',
+  'words',
 ]);
 /** Signs on the staff that must not touch each other. */
 const SIGNS: ReadonlySet<InkRole> = new Set([
@@ -41,7 +46,14 @@ const overlap = (one: InkBox, other: InkBox): boolean =>
   other.top + TOUCH < one.bottom;
 
 /** Signs of several marks that may touch: a name and its box, a bracket and its number. */
-const OWN_PARTS: ReadonlySet<InkRole> = new Set(['section', 'ending', 'tuplet', 'time-signature']);
+const OWN_PARTS: ReadonlySet<InkRole> = new Set([
+  'section',
+  'ending',
+  'tuplet',
+  'time-signature',
+  'hairpin',
+  'playing-sign',
+]);
 
 /** Parts of one sign, and a note with its own flag. */
 function belongTogether(one: Ink, other: Ink): boolean {
@@ -50,7 +62,18 @@ function belongTogether(one: Ink, other: Ink): boolean {
   return roles.has('flag') && roles.has('note') && Math.abs(one.box.left - other.box.left) < 14;
 }
 
+/** The rectangle of a line that slants is not its ink; a hairpin may lie across a bar line. */
+function mayOverlap(one: Ink, other: Ink): boolean {
+  const roles = new Set([one.role, other.role]);
+  const tall = [one, other].some(({ role, box }) => LINKS.has(role) && box.bottom - box.top > SLANTED);
+  return (roles.has('hairpin') && roles.has('bar-line')) || (tall && roles.has('fret'));
+}
+
+const LINKS: ReadonlySet<InkRole> = new Set(['slur', 'slide']);
+const SLANTED = 12;
+
 function mustStandClear(one: Ink, other: Ink): boolean {
+  if (mayOverlap(one, other)) return false;
   if (TEXTS.has(one.role) || TEXTS.has(other.role)) return true;
   if (one.role === 'fret' || other.role === 'fret') return true;
   if (SIGNS.has(one.role) && SIGNS.has(other.role)) return true;

@@ -40,11 +40,16 @@ const GOLDEN = [
   { name: 'signatures-at-break', system: 0 },
   { name: 'way-through', system: 0 },
   { name: 'off-beats', system: 0, parts: 'tab' },
+  { name: 'playing-signs', system: 0 },
+  { name: 'playing-signs-2', system: 1, of: 'playing-signs' },
+  { name: 'playing-signs-tab', system: 0, parts: 'tab', of: 'playing-signs' },
+  { name: 'playing-signs-staff', system: 1, parts: 'staff', of: 'playing-signs' },
 ] as const;
 
 describe('golden pictures', () => {
   test.each(GOLDEN)('$name', async ({ name, system, ...more }) => {
-    const make = SCORE_FIXTURES[name];
+    const { of = name, ...options } = { of: undefined, ...more };
+    const make = SCORE_FIXTURES[of];
     if (!make) throw new Error(`There is no fixture ${name}.`);
     const { systems } = engrave(make(), {
       width: 900,
@@ -54,7 +59,7 @@ describe('golden pictures', () => {
       positions: true,
       barsPerSystem: 4,
       measureNumbers: true,
-      ...more,
+      ...options,
     });
     const layout = systems[system];
     if (!layout) throw new Error(`${name} has no system ${system}.`);

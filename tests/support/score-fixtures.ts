@@ -141,6 +141,35 @@ export const SCORE_FIXTURES: Readonly<Record<string, () => Sheet>> = {
       chart: '| D | (key: F) F | (key: C) C | (3/4) G7 |',
       notes: 'D2/1 A1/1 F♯1/1 A1/1 | F1/1 A1/1 C2/1 A1/1 | C2/2 B2/2 | G1/1 B1/1 F2/1',
     }),
+  'playing-signs': () =>
+    sheetOf({
+      key: 'Em',
+      chart: '| Em | G | C | D |\n| Em | G | C | B7 |',
+      notes:
+        "E1/.5{hammer} G1/.5{hammer} E1/.5 A1/.5{slide} B1/1 D2/1{slide_down} | G1/1>{slide_from_below} B1/1' D2/.5{tenuto} G2/.5{slide_from_above} B1/1{slide} | C2/.5{palm_mute} C2/.5{palm_mute} E2/.5{palm_mute} C2/.5{palm_mute} G1/1{let_ring} C2/1{let_ring} | D2/.5{slap} D2/.5x{slap} D2/.5x C♯2/.5{pop} D2/1{i} A1/1{m,slur} | G1/1{slur} E1/1 r/1 E1/1{fermata} | G1/.5{slap,hammer} A1/.5{hammer} B1/.5{slap} G1/.5>{pop,tenuto} F♯1/2~ | F♯1/1{slide} C2/1{slide} C♯2/1{slide} D♯2/1{hammer} | B1/3>'{fermata} r/.5 B1/.5{slide}",
+      over: {
+        0: { words: 'round and dark', dynamics: [{ at: 0, level: 'p', hairpin: 'crescendo' }] },
+        1: {
+          dynamics: [
+            { at: 0, level: 'mf' },
+            { at: 2, hairpin: 'crescendo' },
+          ],
+        },
+        2: { dynamics: [{ at: 0 }, { at: 2, level: 'f', hairpin: 'diminuendo' }] },
+        4: {
+          words: 'let the last note of every second bar die away slowly, as if somebody closed a door',
+          dynamics: [
+            { at: 0, level: 'ppp' },
+            { at: 1, level: 'ff', hairpin: 'diminuendo' },
+            { at: 4, level: 'mp' },
+          ],
+        },
+        7: {
+          words: 'slower',
+          dynamics: [{ at: 1, hairpin: 'crescendo' }, { at: 3 }, { at: 3.5, level: 'fff' }],
+        },
+      },
+    }),
   blank: () => blankSheet(8),
   rests: () =>
     sheetOf({

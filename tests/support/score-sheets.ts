@@ -4,13 +4,16 @@
  *     sheetOf({ chart: '| F | B♭ |', notes: 'F1/1 A1/1 C2/.5 r/.5 A1/1~ | B♭1/4' })
  *
  * A note is its sounding pitch and its length in quarters, `r` is silence; after it may stand `~` (tied on over
- * the bar line), `'` staccato, `>` accent, `x` ghost. A length may be a fraction: `1/3` is a third of a quarter.
+ * the bar line), `'` staccato, `>` accent, `x` ghost, and any other marks in braces: `F1/1{hammer,palm_mute}`. A length
+ * may be a fraction: `1/3` is a third of a quarter.
  */
 import {
   bpm,
   COMMON_TIME,
+  type DynamicSign,
   LETTERS,
   type LineNote,
+  MARKS,
   type Mark,
   type Metre,
   type SpelledPitch,
@@ -19,7 +22,13 @@ import {
 } from '../../src/core/base';
 import type { FeelId } from '../../src/core/feel';
 import { createInstrument, TUNINGS } from '../../src/core/fretboard';
-import { type BlankSheet, deriveSheet, type LineSheet, newLinePiece } from '../../src/core/lesson';
+import {
+  type BlankSheet,
+  deriveSheet,
+  type LineBar,
+  type LineSheet,
+  newLinePiece,
+} from '../../src/core/lesson';
 import { parseKey } from '../../src/core/theory';
 
 export interface SheetRequest {
@@ -29,8 +38,15 @@ export interface SheetRequest {
   readonly metre?: Metre;
   readonly feel?: FeelId;
   readonly tempo?: number;
+  /** Dynamics and words by the bar's index; the places of the dynamics in quarters. */
+  readonly over?: Readonly<Record<number, BarSigns>>;
   /** An id of the fretboard's tunings. */
   readonly tuning?: string;
+}
+
+interface BarSigns {
+  readonly words?: string;
+  readonly dynamics?: readonly (Omit<DynamicSign, 'at'> & { readonly at: number })[];
 }
 
 export function sheetOf(request: SheetRequest): LineSheet {
@@ -42,6 +58,7 @@ export function sheetOf(request: SheetRequest): LineSheet {
     origin: 'hand' as const,
     kept: false,
     notes: notesOf(text.trim()),
+    ...over(request.over?.[index]),
   }));
   const sheet = deriveSheet(
     {
@@ -59,6 +76,13 @@ export function sheetOf(request: SheetRequest): LineSheet {
   if (sheet.kind !== 'line') throw new Error('A line piece gives a line sheet.');
   return sheet;
 }
+
+const over = ({ words, dynamics = [] }: BarSigns = {}): Pick<LineBar, 'words' | 'dynamics'> => ({
+  ...(words === undefined ? {} : { words }),
+  ...(dynamics.length === 0
+    ? {}
+    : { dynamics: dynamics.map(({ at, ...sign }) => ({ at: ticks(at * 960), ...sign })) }),
+});
 
 export const blankSheet = (bars: number, metre: Metre = COMMON_TIME, tuning?: string): BlankSheet => ({
   kind: 'blank',
@@ -84,7 +108,8 @@ function notesOf(text: string): readonly LineNote[] {
   const notes: LineNote[] = [];
   let now = 0;
   for (const word of text.split(/\s+/).filter(Boolean)) {
-    const [, pitch = '', length = '', marks = ''] = /^([^/]+)\/([\d./]+?)([~>x']*)$/.exec(word) ?? [];
+    const [, pitch = '', length = '', marks = ''] =
+      /^([^/]+)\/([\d./]+?)([~>x']*(?:\{.*\})?)$/.exec(word) ?? [];
     const [whole = '0', part] = length.split('/');
     const duration = Math.round((Number(whole) / Number(part ?? 1)) * 960);
     if (!(duration > 0)) throw new Error(`No length: ${word}`);
@@ -108,5 +133,12 @@ function signsOf(marks: string): readonly Mark[] {
     ['>', 'accent'],
     ['x', 'ghost'],
   ];
-  return all.filter(([sign]) => marks.includes(sign)).map(([, mark]) => mark);
+  const [short = '', named = ''] = marks.split('{');
+  const names = named.replace('}', '').split(',').filter(Boolean);
+  const unknown = names.find((name) => !MARKS.some((mark) => mark.replaceAll(' ', '_') === name));
+  if (unknown !== undefined) throw new Error(`No mark: ${unknown}`);
+  return [
+    ...all.filter(([sign]) => short.includes(sign)).map(([, mark]) => mark),
+    ...MARKS.filter((mark) => names.includes(mark.replaceAll(' ', '_'))),
+  ];
 }

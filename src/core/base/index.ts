@@ -1,4 +1,5 @@
 export * from './exhaustive';
+export * from './mark-table';
 export * from './marks';
 export * from './metre';
 export * from './note';

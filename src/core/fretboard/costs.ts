@@ -40,6 +40,10 @@ export const COST = {
   repeatMoves: 2.5,
   /** A repeated note at its place with another finger. */
   repeatChangesFinger: 0.8,
+  /** A note that is not plucked on another string than the one that leads to it, or slid to from an open one. */
+  joinedApart: 20,
+  /** A hammer-on or pull-off by one finger alone; a slide that changes the finger. */
+  joinedFinger: 3,
   /** By finger 0 to 4: the ring and little fingers are the weaker ones. */
   finger: [0, 0, 0, 0.04, 0.1],
   /** A fret of the note's place: low places are what beginners know and where the strings sound fullest. */

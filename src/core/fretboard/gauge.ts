@@ -1,4 +1,4 @@
-import { createHandModel, hasteBetween, type Layer, type Pace } from './model';
+import { createHandModel, hasteBetween, jointOf, type Layer, type Pace } from './model';
 import { advance, type Step } from './path';
 import type { HandSettings, Instrument, NoteToFinger } from './types';
 
@@ -41,7 +41,7 @@ export function createHandGauge(
   const pace: Pace = { ticksPerSecond, muted };
   const model = createHandModel(instrument, hand);
   const stepFrom = (last: LastNote, note: NoteToFinger, layer: Layer): Step => ({
-    link: model.linkOf(last.layer, layer),
+    link: model.linkOf(last.layer, layer, jointOf(last.note, note.start)),
     haste: hasteBetween(last.note, note.start, pace),
   });
   return {

@@ -1,5 +1,5 @@
 import type { Fret } from '../base';
-import { createHandModel, hasteBetween, type Layer } from './model';
+import { createHandModel, hasteBetween, jointOf, type Layer } from './model';
 import { cheapestPath, cheapestRound, type Path, type Step, type Track } from './path';
 import type { FingeredNote, Fingering, HandSettings, Instrument, LineContext, NoteToFinger } from './types';
 
@@ -35,7 +35,7 @@ export function prepareLine(
     // In a loop the first note comes again a round later.
     const onset = after.note.start + (index === 0 ? (context.loop ?? 0) : 0);
     return {
-      link: model.linkOf(before.layer, after.layer),
+      link: model.linkOf(before.layer, after.layer, jointOf(before.note, onset)),
       haste: hasteBetween(before.note, onset, context),
     };
   });

@@ -2,7 +2,7 @@ import type { Fret, MidiNumber } from '../base';
 import { COST, STOLEN, urgency } from './costs';
 import { type State, statesOf } from './states';
 import { createLink, type Link } from './transition';
-import type { HandSettings, Instrument, LineContext, NoteToFinger } from './types';
+import type { HandSettings, Instrument, Joint, LineContext, NoteToFinger } from './types';
 
 /** All the ways to play one note. */
 export interface Layer {
@@ -29,7 +29,7 @@ export type Pace = Pick<LineContext, 'ticksPerSecond' | 'muted'>;
 export interface HandModel {
   /** @param position where the teacher keeps the hand for this note, or null */
   layerOf(note: NoteToFinger, position: Fret | null): Layer;
-  linkOf(before: Layer, after: Layer): Link;
+  linkOf(before: Layer, after: Layer, joint: Joint | null): Link;
 }
 
 /** @param onset of the second note, in the ticks of the first */
@@ -54,13 +54,20 @@ export function createHandModel(instrument: Instrument, hand: HandSettings): Han
       const create = (): Layer => createLayer(note, position, instrument, hand);
       return isFixed(note, position) ? create() : remembered(layers, note.midi, create);
     },
-    linkOf: (before, after) => {
-      const create = (): Link => createLink(before.states, after.states, before.midi === after.midi, hand);
+    linkOf: (before, after, joint) => {
+      const create = (): Link =>
+        createLink(before.states, after.states, before.midi === after.midi, hand, joint);
       if (before.fixed || after.fixed) return create();
-      return remembered(links, before.midi * 128 + after.midi, create);
+      return remembered(links, (JOINTS.indexOf(joint) * 128 + before.midi) * 128 + after.midi, create);
     },
   };
 }
+
+const JOINTS: readonly (Joint | null)[] = [null, 'by hand', 'by slide'];
+
+/** How a note leads to another one that begins at `onset`: across a silence the other is plucked. */
+export const jointOf = (before: NoteToFinger, onset: number): Joint | null =>
+  onset === before.start + before.duration ? (before.joined ?? null) : null;
 
 function remembered<Key, Value>(known: Map<Key, Value>, key: Key, create: () => Value): Value {
   const found = known.get(key);

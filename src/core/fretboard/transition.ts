@@ -1,6 +1,6 @@
 import { COST } from './costs';
 import type { State } from './states';
-import type { HandSettings } from './types';
+import type { HandSettings, Joint } from './types';
 
 /** The costs between all the ways of two successive notes, row by row: one row a way of the first note. */
 export interface Link {
@@ -12,12 +12,16 @@ export interface Link {
   readonly open: Uint8Array;
 }
 
-/** @param samePitch the second note repeats the first */
+/**
+ * @param samePitch the second note repeats the first
+ * @param joint how the first note leads to the second without a pluck; null where both are plucked
+ */
 export function createLink(
   before: readonly State[],
   after: readonly State[],
   samePitch: boolean,
   hand: HandSettings,
+  joint: Joint | null,
 ): Link {
   const size = before.length * after.length;
   const plain = new Float64Array(size);
@@ -25,7 +29,7 @@ export function createLink(
   let index = 0;
   for (const from of before) {
     for (const to of after) {
-      plain[index] = plainCost(from, to, samePitch, hand.reach);
+      plain[index] = plainCost(from, to, samePitch, hand.reach) + jointCost(from, to, joint);
       urgent[index] = urgentCost(from, to, samePitch, hand.comfortableSpan);
       index += 1;
     }
@@ -41,6 +45,16 @@ export function plainCost(from: State, to: State, samePitch: boolean, reach: num
   const crossing = strings === 0 ? 0 : COST.crossing + COST.skippedString * (strings - 1);
   const beyond = spanHeld(from, to) > reach ? COST.beyondReach : 0;
   return crossing + beyond + (samePitch ? repeatCost(from, to) : 0);
+}
+
+/** What it costs to sound the second note without a pluck. */
+export function jointCost(from: State, to: State, joint: Joint | null): number {
+  if (joint === null) return 0;
+  if (from.string !== to.string) return COST.joinedApart;
+  const open = from.finger === 0 || to.finger === 0;
+  if (joint === 'by slide')
+    return open ? COST.joinedApart : from.finger === to.finger ? 0 : COST.joinedFinger;
+  return open || from.finger !== to.finger ? 0 : COST.joinedFinger;
 }
 
 /** What it costs by the urgency of the moment. */

@@ -43,7 +43,12 @@ export interface NoteToFinger {
   readonly pins?: Pins;
   /** Marked short: the plucking hand stops it, so that even an open string does not ring on. */
   readonly short?: boolean;
+  /** Leads to the note that follows at once, which is not plucked. */
+  readonly joined?: Joint;
 }
+
+/** How the fretting hand sounds a note that is not plucked: by another finger on the string, or by sliding to it. */
+export type Joint = 'by hand' | 'by slide';
 
 /** How the line is played: what makes a shift easy or hard. */
 export interface LineContext {

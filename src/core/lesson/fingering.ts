@@ -1,4 +1,4 @@
-import { barTicks, fret, hasMark, type LineNote, midiOf, type Ticks, ticks } from '../base';
+import { barTicks, fret, hasMark, isLink, type LineNote, midiOf, type Ticks, ticks } from '../base';
 import type { Chart } from '../chart';
 import type { Feel } from '../feel';
 import {
@@ -33,6 +33,12 @@ export interface StruckLine {
   readonly length: Ticks;
 }
 
+/** What leads from a note to the next one without a pluck; a note that is tied on is left where its tie ends. */
+function jointOf({ marks, tiedOn }: LineNote): Pick<NoteToFinger, 'joined'> {
+  if (tiedOn === true || !isLink(marks?.exit)) return {};
+  return { joined: marks?.exit === 'slide' ? 'by slide' : 'by hand' };
+}
+
 /**
  * The notes that are struck. A note tied over from the bar before is not struck again: it belongs to the note
  * that began it, whose pins count.
@@ -56,7 +62,11 @@ export function strikeNotes(chart: Chart, bars: readonly LineBar[]): StruckLine 
         const goesOn = tied !== null && note.start === 0 && midiOf(note.pitch) === midiOf(tied.pitch);
         const last = struck.at(-1);
         if (goesOn && last !== undefined) {
-          struck[struck.length - 1] = { ...last, duration: ticks(last.duration + note.duration) };
+          struck[struck.length - 1] = {
+            ...last,
+            duration: ticks(last.duration + note.duration),
+            ...jointOf(note),
+          };
           parts.at(-1)?.push({ bar, note: index });
         } else {
           struck.push({
@@ -65,6 +75,7 @@ export function strikeNotes(chart: Chart, bars: readonly LineBar[]): StruckLine 
             midi: midiOf(note.pitch),
             ...(note.pins === undefined ? {} : { pins: note.pins }),
             ...(hasMark(note, 'staccato') ? { short: true } : {}),
+            ...jointOf(note),
           });
           parts.push([{ bar, note: index }]);
         }

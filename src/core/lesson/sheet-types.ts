@@ -1,4 +1,4 @@
-import type { Bpm, LineNote, Metre } from '../base';
+import type { Bpm, DynamicSign, LineNote, Metre } from '../base';
 import type { Chart, ChartBar, ChartProblem } from '../chart';
 
 import type { Feel } from '../feel';
@@ -21,6 +21,10 @@ export interface SheetBar {
   readonly notes: readonly SheetNote[];
   readonly analysis: BarAnalysis;
   readonly kept: boolean;
+  /** As the teacher wrote them; left out where there are none. */
+  readonly dynamics?: readonly DynamicSign[];
+  /** A word above the bar. */
+  readonly words?: string;
 }
 
 /** A line piece with all that is derived from it: what the score, the handout and the player read. */

@@ -22,9 +22,12 @@ function deriveLine(piece: LinePiece, settings: InstrumentSettings): LineSheet {
   const analyses = analyseLine(request, notes);
   const bars = chart.bars.map((written, index): SheetBar => {
     const analysis = analyses[index] ?? { notes: [], techniques: [], reason: '' };
+    const { dynamics = [], words } = piece.bars[index] ?? {};
     return {
       written,
       analysis,
+      ...(dynamics.length === 0 ? {} : { dynamics }),
+      ...(words === undefined ? {} : { words }),
       kept: isHeld(piece.bars[index]),
       notes: (notes[index] ?? []).map((note, position) => ({
         note,

@@ -1,10 +1,11 @@
-import type { Alteration } from '../../core/base';
+import { type Alteration, SIGNS, type Sign } from '../../core/base';
 import { boxOf, type Mark } from '../ink';
 import { textWidth } from '../metrics/measure';
 import type { ContentBar, ContentEvent } from '../notation/types';
 import { Recent } from '../recent';
 import { type SignSpec, signInk } from '../vexflow/signs';
 import { changesOf } from './frame';
+import { levelBox } from './levels';
 import { type BarSpacing, type Column, gapsOf, type Span } from './spacing';
 import { SPACE, type Style } from './style';
 
@@ -32,6 +33,12 @@ export const REPEAT_LEAD = 6;
 const TEXT_CLEARANCE = 2;
 /** From the middle of a head that is tied on to the next column: less, and the tie would be a dash. */
 const TIE_ROOM = 20;
+/** From a head or a fret to the one that is slid to; and for a short line beside it. */
+const SLIDE_ROOM = 18;
+const CURVE_ROOM = 8;
+export const STUB_ROOM = 15;
+/** Least length of a hairpin. */
+const HAIRPIN_ROOM = 16;
 /** A chord's text begins above the left edge of the head. */
 export const CHORD_SHIFT = 6;
 const CHORD_CLEARANCE = 9;
@@ -93,7 +100,7 @@ function specOf(event: ContentEvent, stem: 'up' | 'down'): SignSpec {
     height: event.height,
     accidental: event.accidental ? ACCIDENTAL_CODES[event.accidental.alteration] : null,
     courtesy: event.accidental?.courtesy ?? false,
-    ghost: event.marks.includes('ghost'),
+    ghost: event.signs.includes('ghost'),
     stem,
   };
 }
@@ -112,8 +119,19 @@ function columnsOf(content: ContentBar, ink: readonly (readonly Mark[])[], style
     if (onStaff && (event.tied || event.tiedOut)) widen(event.start, 0, TIE_ROOM);
     const text = halfTextWidth(event, style);
     if (text > 0) widen(event.start, text, text);
+    const beside = roomBeside(event);
+    widen(
+      event.start,
+      Math.max(text, -(box?.left ?? 0)) + beside.left,
+      Math.max(text, box?.right ?? 0) + beside.right,
+    );
   });
   for (const { tick } of content.chords) widen(tick, 0, 0);
+  for (const mark of content.dynamics) {
+    const box = levelBox(mark.level);
+    const room = mark.hairpin === null ? TEXT_CLEARANCE : HAIRPIN_ROOM;
+    if (mark.tick < content.length) widen(mark.tick, -box.left + TEXT_CLEARANCE, box.right + room);
+  }
   if (style.options.counting) {
     for (const { tick, text } of content.counts) {
       const half = textWidth(text, style.sizes.counting) / 2 + TEXT_CLEARANCE;
@@ -123,6 +141,18 @@ function columnsOf(content: ContentBar, ink: readonly (readonly Mark[])[], style
   return [...extents]
     .sort(([one], [other]) => one - other)
     .map(([tick, { left, right }]) => ({ tick, left, right }));
+}
+
+/** What lines and curves at a note need besides its own ink. */
+function roomBeside({ signs, exit }: ContentEvent): { readonly left: number; readonly right: number } {
+  const stub = (sign: Sign, side: 'before' | 'after'): boolean => {
+    const { drawn } = SIGNS[sign];
+    return drawn.as === 'stub' && drawn.side === side;
+  };
+  const left = signs.some((sign) => stub(sign, 'before')) ? STUB_ROOM : 0;
+  if (exit === null) return { left, right: 0 };
+  if (stub(exit.sign, 'after') || !exit.leads) return { left, right: STUB_ROOM };
+  return { left, right: SIGNS[exit.sign].drawn.as === 'line' ? SLIDE_ROOM : CURVE_ROOM };
 }
 
 function halfTextWidth(event: ContentEvent, { options, sizes }: Style): number {

@@ -1,9 +1,13 @@
+import { SIGNS } from '../../core/base';
 import { boxOf, glyphMark, type Mark, MUSIC_SIZE, moveMark, pathMark, textMark } from '../ink';
 import { CAPITAL_HEIGHT, textWidth } from '../metrics/measure';
+import type { ContentEvent } from '../notation/types';
 import type { InkRole } from '../types';
+import { eventsOf } from './joints';
 import { CHORD_SHIFT } from './measure-bar';
+import { playingSigns } from './over-tab';
 import { type PlacedBar, xOfTick } from './placed';
-import { Skyline } from './skyline';
+import { type Skyline, skylineOf } from './skyline';
 import { STAFF_HEIGHT, STAFF_LEFT, type Style, THICKNESS } from './style';
 
 const CHORD_GAP = 7;
@@ -28,6 +32,10 @@ const WAY_GLYPHS = { segno: 0xe047, coda: 0xe048 } as const;
 /** The size of chord names that the music font's size goes with. */
 const CHORD_SIZE = 21;
 const LEAST_NAME_SHARE = 0.7;
+const LEAST_WORD_ROOM = 90;
+const LINE_HEIGHT = 1.15;
+/** Slanted letters lean over their width. */
+const ITALIC_SHARE = 1.05;
 
 /** A row of texts that share a baseline, as low over the ink as all of them allow. */
 function rowAbove(texts: readonly Mark[], ink: Skyline, gap: number, highest: number): readonly Mark[] {
@@ -62,8 +70,7 @@ export function marksAbove(
   { bars, number, right, feel, style }: Above,
 ): readonly Mark[] {
   const { sizes } = style;
-  const ink = new Skyline();
-  for (const { box } of staff) ink.add(box);
+  const ink = skylineOf(staff);
   const done: Mark[] = [];
   const settle = (marks: readonly Mark[]): void => {
     for (const mark of marks) {
@@ -71,6 +78,8 @@ export function marksAbove(
       ink.add(mark.box);
     }
   };
+  for (const { event, x } of eventsOf(bars)) settle(groupAbove(fermataMarks(event, x), ink, SMALL_GAP));
+  if (style.options.parts === 'staff') settle(playingSigns(bars, done.concat(staff), style));
   const positions = rowAbove(positionMarks(bars, style), ink, SMALL_GAP, -ABOVE_STAFF);
   settle(positions);
   for (const { box } of positions) ink.add({ ...box, left: box.left - NUMERAL_SIDE });
@@ -93,6 +102,7 @@ export function marksAbove(
   }
   settle(rowAbove(endingMarks(bars, style), ink, ENDING_GAP, -ENDING_ABOVE));
   for (const group of wayMarks(bars, style)) settle(groupAbove(group, ink, SMALL_GAP));
+  for (const placed of bars) settle(groupAbove(wordMarks(placed, right, style), ink, SMALL_GAP));
   for (const { bar, x } of bars.slice(1)) {
     const name = bar.content.section;
     if (name) settle(groupAbove(boxedText(name, x, right, style), ink, SMALL_GAP, HEADING_SIDE));
@@ -147,6 +157,36 @@ function fittingName(text: string, room: number, size: number): { text: string; 
   let shown = text;
   while (shown.length > 1 && textWidth(`${shown}…`, smaller, true) > room) shown = shown.slice(0, -1);
   return { text: shown === text ? text : `${shown.trimEnd()}…`, size: smaller };
+}
+
+/** A fermata over its note or rest. */
+function fermataMarks({ signs }: ContentEvent, x: number): readonly Mark[] {
+  return signs.flatMap((sign) => {
+    const { drawn } = SIGNS[sign];
+    if (drawn.as !== 'over the staff') return [];
+    const mark = glyphMark('fermata', drawn.glyph, 0, 0);
+    return [moveMark(mark, x - (mark.box.left + mark.box.right) / 2, 0)];
+  });
+}
+
+/** A word above a bar, in as many lines as the room to the right asks for. */
+function wordMarks(placed: PlacedBar, right: number, { sizes }: Style): readonly Mark[] {
+  const { words } = placed.bar.content;
+  if (words === null) return [];
+  const x = xOfTick(placed, 0) - CHORD_SHIFT;
+  const size = sizes.degree;
+  const room = Math.max(right - x, LEAST_WORD_ROOM);
+  const lines: string[] = [];
+  for (const word of words.split(' ')) {
+    const line = lines.at(-1);
+    const longer = line === undefined ? word : `${line} ${word}`;
+    if (line !== undefined && textWidth(longer, size) * ITALIC_SHARE <= room)
+      lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines.map((text, index) =>
+    textMark('words', text, x, (index - lines.length + 1) * size * LINE_HEIGHT, { size, italic: true }),
+  );
 }
 
 /** Brackets over endings, with their numbers. */

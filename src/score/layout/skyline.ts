@@ -1,3 +1,4 @@
+import type { Mark } from '../ink';
 import type { InkBox } from '../types';
 
 /** The upper or lower outline of ink: how far it reaches above a stretch of the system. */
@@ -25,4 +26,11 @@ export class Skyline {
     }
     return lowest;
   }
+}
+
+/** The outline of some marks. */
+export function skylineOf(marks: readonly Mark[]): Skyline {
+  const skyline = new Skyline();
+  for (const { box } of marks) skyline.add(box);
+  return skyline;
 }

@@ -1,6 +1,8 @@
+import { SIGNS } from '../../core/base';
 import { fontMark, glyphMark, type Mark, MUSIC_SIZE, moveMark, pathMark } from '../ink';
 import type { ContentEvent } from '../notation/types';
 import { beamInk } from '../vexflow/signs';
+import { curveMark } from './curve';
 import { type PlacedBar, xOfTick } from './placed';
 import { SPACE, STAFF_HEIGHT, THICKNESS } from './style';
 
@@ -28,14 +30,16 @@ const barMiddle = (placed: PlacedBar): number =>
   (placed.content + placed.right - placed.bar.leading.after) / 2;
 
 /** The vertical place of a head, from the staff's top line. */
-const headY = (height: number): number => STAFF_HEIGHT / 2 - (height * SPACE) / 2;
+export const headY = (height: number): number => STAFF_HEIGHT / 2 - (height * SPACE) / 2;
 
+/** How wide a sign at the head is, and how far from its line it stands. */
 const ARTICULATIONS = {
-  staccato: { above: 0xe4a2, below: 0xe4a3, advance: 3.36 },
-  accent: { above: 0xe4a0, below: 0xe4a1, advance: 13.56 },
+  staccato: { advance: 3.36, shift: 1.7 },
+  tenuto: { advance: 13.52, shift: 1 },
+  accent: { advance: 13.56, shift: 4 },
 } as const;
 
-const NEAREST_FIRST = ['staccato', 'accent'] as const;
+const NEAREST_FIRST = ['staccato', 'tenuto', 'accent'] as const;
 
 /** Articulations stand at the head's side, in a space within the staff and outside it otherwise. */
 function articulationMarks(event: ContentEvent, stem: 'up' | 'down', x: number): readonly Mark[] {
@@ -43,12 +47,13 @@ function articulationMarks(event: ContentEvent, stem: 'up' | 'down', x: number):
   let y = headY(event.height) + away * SPACE;
   if (event.height % 2 === 0 && Math.abs(event.height) < 4) y += (away * SPACE) / 2;
   const marks: Mark[] = [];
-  for (const articulation of NEAREST_FIRST.filter((mark) => event.marks.includes(mark))) {
+  for (const articulation of NEAREST_FIRST.filter((sign) => event.signs.includes(sign))) {
     if (articulation === 'accent') y = away > 0 ? Math.max(y, STAFF_HEIGHT + 6) : Math.min(y, -6);
-    const { above, below, advance } = ARTICULATIONS[articulation];
-    const code = stem === 'up' ? below : above;
-    const shift = articulation === 'staccato' ? -away * 1.7 : -away * 4;
-    marks.push(glyphMark('articulation', code, x - advance / 2, y + shift));
+    const { drawn } = SIGNS[articulation];
+    if (drawn.as !== 'at the head') continue;
+    const { advance, shift } = ARTICULATIONS[articulation];
+    const code = stem === 'up' ? drawn.below : drawn.above;
+    marks.push(glyphMark('articulation', code, x - advance / 2, y - away * shift));
     y += away * SPACE;
   }
   return marks;
@@ -123,32 +128,14 @@ export interface TieEnds {
   readonly hangs: boolean;
 }
 
-/** How far a tie keeps from the heads, and how thick it is in its middle and at its ends (Bravura's defaults). */
+/** How far a tie keeps from the heads. */
 const TIE_GAP = 7.5;
-const TIE_MIDDLE = 2.2;
-const TIE_END = 1;
 
-/** A tie as two curves, one over the other. */
 export function tieMark({ from, to, height, hangs }: TieEnds): Mark {
   const away = hangs ? 1 : -1;
-  const near = headY(height) + away * TIE_GAP;
-  const far = near + away * TIE_END;
-  const bow = Math.min(10, 3.5 + (to - from) * 0.08) * away;
-  // A cubic reaches three quarters of the way to its handles.
-  const inner = near + (bow * 4) / 3;
-  const outer = far + ((bow + away * (TIE_MIDDLE - TIE_END)) * 4) / 3;
-  const third = (to - from) / 4;
-  return pathMark(
-    'tie',
-    [
-      { command: 'M', points: [from, near] },
-      { command: 'C', points: [from + third, inner, to - third, inner, to, near] },
-      { command: 'L', points: [to, far] },
-      { command: 'C', points: [to - third, outer, from + third, outer, from, far] },
-      { command: 'Z', points: [] },
-    ],
-    0,
-  );
+  const y = headY(height) + away * TIE_GAP;
+  const bow = Math.min(10, 3.5 + (to - from) * 0.08);
+  return curveMark('tie', { x: from, y }, { x: to, y }, away, bow);
 }
 
 /** Half a head's width: where ties begin and end beside it. */

@@ -12,6 +12,7 @@ export const THICKNESS = {
   bracket: 4.5,
   box: 1.4,
   tuplet: 1.6,
+  hairpin: 1.6,
 } as const;
 
 /** Where the staff begins, right of the bracket that joins it with the tab. */

@@ -1,8 +1,9 @@
 import { hashText } from '../../core/base';
-import { boxOf, finishMark, type Mark } from '../ink';
+import { boxOf, finishMark, type Mark, moveMark } from '../ink';
 import type { Content } from '../notation/types';
 import { Recent } from '../recent';
 import type { BarBox, InkBox, SystemLayout } from '../types';
+import { dynamicsRow } from './dynamics';
 import {
   bracket,
   centredOn,
@@ -17,20 +18,24 @@ import {
   tabClef,
   warningOf,
 } from './frame';
+import { staffLinks } from './links';
 import { type MeasuredBar, REPEAT_LEAD, REPEAT_WIDTH } from './measure-bar';
+import { playingSigns } from './over-tab';
 import { type PlacedBar, xOfTick } from './placed';
 import { marksAbove, marksBelow } from './rows';
-import { Skyline } from './skyline';
+import { skylineOf } from './skyline';
 import { placeColumns } from './spacing';
 import { HALF_HEAD, staffMarks, tieMark } from './staff';
 import { STAFF_HEIGHT, STAFF_LEFT, type Style, THICKNESS } from './style';
-import { tabMarks } from './tab';
+import { tabMarks, tabNumbers } from './tab';
 
 /** White over and under everything of a system. */
 const MARGIN = 7;
 /** Least distance between the staff's lowest line and the tab's highest, and between their ink. */
 const LEAST_STAFF_TO_TAB = 36;
 const INK_TO_TAB = 9;
+/** Playing signs over the tab keep this much less than that from the ink over them. */
+const SIGNS_GAP = 4 - INK_TO_TAB;
 
 interface SystemRequest {
   readonly index: number;
@@ -58,6 +63,7 @@ export function layOutSystem(request: SystemRequest): SystemLayout {
     factor,
     after?.content.events[0]?.tiedIn === true,
     JSON.stringify(after && changesIn(after)),
+    endsHairpin(after),
     ...bars.map((bar) => bar.key),
   ].join('|');
   const system = recentSystems.of(key, () => compose(request, fingerprintOf(key)));
@@ -71,6 +77,10 @@ const changesIn = ({ content }: MeasuredBar): readonly unknown[] => [
   content.showsMetre && [content.metre.count, content.metre.unit],
 ];
 
+/** Whether a hairpin cannot go on behind a system. */
+const endsHairpin = (after: MeasuredBar | undefined): boolean =>
+  after === undefined || after.content.dynamics[0]?.tick === 0;
+
 /** Two hashes and the length: a long text is not worth handing on, and one hash alone could meet another. */
 const fingerprintOf = (key: string): string =>
   [hashText(key), hashText(`${key.length}${key}`), key.length].join('-');
@@ -83,19 +93,29 @@ function compose(request: SystemRequest, fingerprint: string): SystemLayout {
   const warning = warningOf(request.after?.content, bars.at(-1)?.right ?? heading.right, parts);
   const { right } = warning;
   const signs = [...heading.marks, ...barHeadings(bars, parts), ...warning.marks];
-  const staff = parts === 'tab' ? [] : [...signs, ...bars.flatMap(staffMarks), ...tieMarks(bars, request)];
+  const notes = parts === 'tab' ? [] : [...bars.flatMap(staffMarks), ...tieMarks(bars, request)];
+  const onStaff = parts === 'tab' ? [] : [...signs, ...notes, ...staffLinks(bars, notes)];
+  const ends = endsHairpin(request.after);
+  const staff =
+    parts === 'tab' ? [] : [...onStaff, ...dynamicsRow(bars, skylineOf(onStaff), STAFF_HEIGHT, ends)];
   const lines = parts === 'tab' ? [] : staffLines(right);
-  const tab = tabPlace(staff, bars, content.strings, style);
+  const atTop = { ...tabAlone(content.strings, style), parts };
+  const overTop = parts === 'staff' ? [] : playingSigns(bars, tabNumbers(bars, atTop, style), style);
+  const tab = tabPlace(staff, overTop, bars, content.strings, style);
+  const strings = parts === 'staff' ? [] : tabMarks(bars, tab, right, style);
   const frets =
     parts === 'staff'
       ? []
       : [
-          ...tabMarks(bars, tab, right, style),
+          ...strings,
+          ...overTop.map((mark) => moveMark(mark, 0, tab.top)),
           tabClef(tab),
-          ...(parts === 'tab' ? centredOn(tab, signs) : []),
+          ...(parts === 'tab'
+            ? [...centredOn(tab, signs), ...dynamicsRow(bars, skylineOf(strings), tabBottom(tab), ends)]
+            : []),
         ];
   const frame = parts === 'both' ? bracket(tab) : [];
-  const ends = barLines(bars, tab);
+  const bounds = barLines(bars, tab);
   const above = marksAbove([...lines, ...staff, ...frame, ...(parts === 'tab' ? frets : [])], {
     bars,
     number: style.options.measureNumbers && request.first > 0 ? content.numbers[request.first] : undefined,
@@ -103,9 +123,9 @@ function compose(request: SystemRequest, fingerprint: string): SystemLayout {
     feel: request.index === 0 && style.options.feel !== false ? content.feel : null,
     style,
   });
-  const lowest = parts === 'staff' ? [...staff, ...ends] : [...frets, ...frame];
+  const lowest = parts === 'staff' ? [...staff, ...bounds] : [...frets, ...frame];
   const below = marksBelow(lowest, bars, request.first === 0, style);
-  const marks: readonly Mark[] = [...lines, ...frame, ...ends, ...frets, ...staff, ...above, ...below];
+  const marks: readonly Mark[] = [...lines, ...frame, ...bounds, ...frets, ...staff, ...above, ...below];
   return finishSystem(marks, bars, tab, fingerprint, request);
 }
 
@@ -188,6 +208,7 @@ function tieMarks(bars: readonly PlacedBar[], { after }: SystemRequest): readonl
 /** The tab stands as near as the ink between it and the staff allows; alone, in the staff's place. */
 function tabPlace(
   staff: readonly Mark[],
+  overTop: readonly Mark[],
   bars: readonly PlacedBar[],
   strings: number,
   style: Style,
@@ -195,8 +216,7 @@ function tabPlace(
   const { parts = 'both' } = style.options;
   if (parts === 'tab') return tabAlone(strings, style);
   if (parts === 'staff') return { parts, top: STAFF_HEIGHT, lines: 0, space: 0 };
-  const ink = new Skyline();
-  for (const { box } of staff) ink.add(box);
+  const ink = skylineOf(staff);
   const half = style.sizes.tab / 2;
   const tops = bars.flatMap((placed) =>
     placed.bar.content.events.flatMap((event) => {
@@ -205,7 +225,10 @@ function tabPlace(
       return [ink.bottom(x - half, x + half, STAFF_HEIGHT) + half];
     }),
   );
-  const lowest = Math.max(STAFF_HEIGHT, boxOf(staff)?.bottom ?? 0, ...tops);
+  const signs = overTop.map(
+    ({ box }) => ink.bottom(box.left - 2, box.right + 2, STAFF_HEIGHT) - box.top + SIGNS_GAP,
+  );
+  const lowest = Math.max(STAFF_HEIGHT, boxOf(staff)?.bottom ?? 0, ...tops, ...signs);
   const top = Math.max(STAFF_HEIGHT + LEAST_STAFF_TO_TAB, lowest + INK_TO_TAB);
   return { parts, top, lines: strings, space: style.tabSpace };
 }

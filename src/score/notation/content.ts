@@ -1,4 +1,4 @@
-import { barTicks, isCompound, type Metre, sameMetre, samePitch } from '../../core/base';
+import { barTicks, isCompound, type Metre, midiOf, sameMetre, samePitch } from '../../core/base';
 import {
   beginsBar,
   type Chart,
@@ -9,11 +9,20 @@ import {
 } from '../../core/chart';
 import { swingRatio } from '../../core/feel';
 import { romanNumeral } from '../../core/fretboard';
-import type { BlankSheet, LineSheet, Sheet, SheetNote } from '../../core/lesson';
+import { type BlankSheet, exitsOf, type LineSheet, type Sheet, type SheetNote } from '../../core/lesson';
 import { Recent } from '../recent';
 import { signsKey, signsOf } from './events';
 import { lineAccidentals, signatureChange, signatureOf } from './signatures';
-import type { BarEnd, BarFacts, ChordMark, Content, ContentBar, EndingMark } from './types';
+import type {
+  BarEnd,
+  BarFacts,
+  ChordMark,
+  Content,
+  ContentBar,
+  ContentExit,
+  EndingMark,
+  Hairpin,
+} from './types';
 
 /** From here on the long eighth is heard as swung; trade usage, common practice, no source. */
 const LEAST_SWING = 1.15;
@@ -50,6 +59,10 @@ function blankContent(sheet: BlankSheet): Content {
       ending: null,
       waySigns: [],
       wayWords: [],
+      dynamics: [],
+      hairpin: null,
+      entered: null,
+      words: null,
     }),
   );
   return {
@@ -68,6 +81,8 @@ function lineContent(sheet: LineSheet, numerals: boolean): Content {
   const keys = written.map(({ bar }) => bar.key ?? sheet.key);
   const accidentals = lineAccidentals(written, keys, tiesIn);
   const positions = newPositions(sheet);
+  const exits = contentExits(sheet);
+  const hairpins = hairpinsInto(sheet);
   const strings = sheet.instrument.openStrings.length;
   const chords = chordsOf(
     written.map(({ bar }) => bar),
@@ -96,11 +111,20 @@ function lineContent(sheet: LineSheet, numerals: boolean): Content {
       ending: endingMark(before, bar, after),
       waySigns: (['segno', 'coda'] as const).filter((sign) => bar.navigation?.includes(sign)),
       wayWords: (bar.navigation ?? []).filter((sign) => !beginsBar(sign)).map(navigationWords),
+      dynamics: (sheet.bars[index]?.dynamics ?? []).map(({ at, level, hairpin }) => ({
+        tick: Math.min(at, barTicks(bar.metre)),
+        level: level ?? null,
+        hairpin: hairpin ?? null,
+      })),
+      hairpin: hairpins[index] ?? null,
+      entered: leadingInto(exits[index - 1]),
+      words: sheet.bars[index]?.words ?? null,
     };
     const barNotes = {
       notes,
       accidentals: accidentals[index] ?? [],
       positions: positions[index] ?? [],
+      exits: exits[index] ?? [],
       strings,
       tiedIn: tiesIn[index] === true,
       metre: bar.metre,
@@ -115,6 +139,35 @@ function lineContent(sheet: LineSheet, numerals: boolean): Content {
     strings,
     feel: swings(sheet) ? 'Swing eighths' : null,
   };
+}
+
+/** How the notes are left, as it is drawn. */
+const contentExits = ({ bars }: LineSheet): readonly (readonly (ContentExit | null)[])[] =>
+  exitsOf(bars).map((exits, bar) =>
+    exits.map((exit, index) => {
+      if (exit === null) return null;
+      const from = bars[bar]?.notes[index]?.note;
+      const to = exit.to && bars[exit.to.bar]?.notes[exit.to.note]?.note;
+      const up = from && to ? Math.sign(midiOf(to.pitch) - midiOf(from.pitch)) : 0;
+      return { sign: exit.sign, leads: exit.to !== null, rises: up > 0 ? 1 : up < 0 ? -1 : 0 };
+    }),
+  );
+
+/** The last note's way out of a bar, where it leads into the next one. */
+function leadingInto(before: readonly (ContentExit | null)[] | undefined): ContentExit | null {
+  const last = before?.at(-1) ?? null;
+  return last?.leads === true ? last : null;
+}
+
+/** The hairpin that is open where each bar begins. */
+function hairpinsInto({ bars }: LineSheet): readonly (Hairpin | null)[] {
+  let open: Hairpin | null = null;
+  return bars.map(({ dynamics }) => {
+    const into = open;
+    const last = dynamics?.at(-1);
+    if (last) open = last.hairpin ?? null;
+    return into;
+  });
 }
 
 /** Where the hand takes another position: its numeral at the first fretted note there, '' at every other note. */

@@ -2,9 +2,10 @@ import {
   barTicks,
   hasMark,
   LETTERS,
-  type Mark,
+  type LineNote,
   type Metre,
   marksOf,
+  type Sign,
   type SpelledPitch,
 } from '../../core/base';
 import type { SheetNote } from '../../core/lesson';
@@ -15,7 +16,7 @@ import {
   type NotatedEvent,
   notateBar,
 } from '../../core/notation';
-import type { BarSigns, ContentEvent } from './types';
+import type { BarSigns, ContentEvent, ContentExit } from './types';
 
 /** The notes of a bar and what of the sheet bears on them. */
 export interface BarNotes {
@@ -25,6 +26,8 @@ export interface BarNotes {
   /** One entry a note: the hand position that is new with it, in Roman numerals, or ''. */
   readonly positions: readonly string[];
   readonly strings: number;
+  /** One entry a note. */
+  readonly exits: readonly (ContentExit | null)[];
   /** The first note goes on from the bar before. */
   readonly tiedIn: boolean;
   /** The time that is there, and the metre it is counted in: a pickup has only the end of a bar. */
@@ -48,7 +51,7 @@ export function signsOf(bar: BarNotes): BarSigns {
 
 /** The same text for the same signs, far quicker to make than the signs. */
 export function signsKey(bar: BarNotes): string {
-  const { notes, accidentals, positions, strings, tiedIn, metre, countedIn } = bar;
+  const { notes, accidentals, positions, exits, strings, tiedIn, metre, countedIn } = bar;
   let key = `${strings} ${tiedIn} ${metre.count}/${metre.unit} ${countedIn.count}/${countedIn.unit}`;
   notes.forEach(({ note, fingered, degreeText }, index) => {
     const { start, duration, pitch, tiedOn } = note;
@@ -56,6 +59,8 @@ export function signsKey(bar: BarNotes): string {
     key += `|${start} ${duration} ${pitch.letter}${pitch.alteration} ${pitch.octave} ${tiedOn === true} ${marksOf(note).join()}`;
     key += ` ${accidental ? accidental.alteration : ''} ${accidental?.courtesy === true}`;
     key += ` ${fingered ? `${fingered.string} ${fingered.fret} ${fingered.finger}` : ''} ${degreeText} ${positions[index] ?? ''}`;
+    const exit = exits[index];
+    if (exit) key += ` ${exit.sign} ${exit.leads} ${exit.rises}`;
   });
   return key;
 }
@@ -81,7 +86,8 @@ function contentEvent(event: NotatedEvent, bar: BarNotes): ContentEvent {
       ...event,
       height: 0,
       accidental: null,
-      marks: [],
+      signs: [],
+      exit: null,
       fret: null,
       degree: '',
       finger: '',
@@ -100,7 +106,8 @@ function contentEvent(event: NotatedEvent, bar: BarNotes): ContentEvent {
     ...event,
     height: heightOf(note.pitch),
     accidental: head ? (accidentals[event.note] ?? null) : null,
-    marks: attacked ? marksOf(note) : marksOf(note).filter(isGhost),
+    signs: signsAt(note, attacked, lastPiece && !tiedOut),
+    exit: lastPiece && !tiedOut ? (bar.exits[event.note] ?? null) : null,
     fret: head ? fretMark(sounding, strings, tiedIn) : null,
     degree: attacked ? degreeText : '',
     finger: attacked && fingered ? String(fingered.finger) : '',
@@ -110,7 +117,13 @@ function contentEvent(event: NotatedEvent, bar: BarNotes): ContentEvent {
   };
 }
 
-const isGhost = (mark: Mark): boolean => mark === 'ghost';
+function signsAt(note: LineNote, attacked: boolean, ends: boolean): readonly Sign[] {
+  return marksOf(note).flatMap((mark): readonly Sign[] => {
+    if (mark === note.marks?.exit || mark === 'hammer') return [];
+    const stands = mark === 'ghost' || (mark === 'fermata' ? ends : attacked);
+    return stands ? [mark] : [];
+  });
+}
 
 /** D3 as written is D2 as it sounds: bass notation stands an octave above its sound. */
 const MIDDLE_LINE = 2 * 7 + LETTERS.indexOf('D');

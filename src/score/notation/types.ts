@@ -1,4 +1,4 @@
-import type { Mark, Metre } from '../../core/base';
+import type { DynamicLevel, Metre, Sign } from '../../core/base';
 import type { Accidental, CountMark, NotatedEvent } from '../../core/notation';
 
 /** A note or rest with everything that stands at it. */
@@ -6,7 +6,10 @@ export interface ContentEvent extends NotatedEvent {
   /** Steps above the bass staff's middle line (written D3); 0 for a rest. */
   readonly height: number;
   readonly accidental: Accidental | null;
-  readonly marks: readonly Mark[];
+  /** What stands at the attack, and a fermata at the note's end; an x-head at every piece of its note. */
+  readonly signs: readonly Sign[];
+  /** How the note is left, at its last piece. */
+  readonly exit: ContentExit | null;
   /** What the tab says; null for a rest and for the later pieces of a tied note. */
   readonly fret: { readonly string: number; readonly text: string } | null;
   readonly degree: string;
@@ -18,6 +21,24 @@ export interface ContentEvent extends NotatedEvent {
   /** The same pitch goes on in the bar that follows. */
   readonly tiedOut: boolean;
 }
+
+/** A sign that begins at a note and leads away from it. */
+export interface ContentExit {
+  readonly sign: Sign;
+  /** To the next note; else to nothing. */
+  readonly leads: boolean;
+  /** Which way the pitch goes: −1 down, 0 for the same pitch, 1 up. */
+  readonly rises: -1 | 0 | 1;
+}
+
+/** A dynamic or a hairpin's beginning or end. */
+export interface DynamicMark {
+  readonly tick: number;
+  readonly level: DynamicLevel | null;
+  readonly hairpin: Hairpin | null;
+}
+
+export type Hairpin = 'crescendo' | 'diminuendo';
 
 export interface ChordMark {
   readonly tick: number;
@@ -55,6 +76,13 @@ export interface BarFacts {
   readonly waySigns: readonly ('segno' | 'coda')[];
   /** What is written of the way where the bar ends: `D.S. al Coda`. */
   readonly wayWords: readonly string[];
+  readonly dynamics: readonly DynamicMark[];
+  /** A hairpin that comes from the bar before. */
+  readonly hairpin: Hairpin | null;
+  /** What leads into the first note from the bar before. */
+  readonly entered: ContentExit | null;
+  /** A word above the bar. */
+  readonly words: string | null;
 }
 
 export interface BarSigns {

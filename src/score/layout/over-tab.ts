@@ -1,0 +1,106 @@
+import { SIGNS } from '../../core/base';
+import { lineMark, type Mark, moveMark, textMark } from '../ink';
+import { eventsOf, jointsOf, type PlacedEvent } from './joints';
+import type { PlacedBar } from './placed';
+import { skylineOf } from './skyline';
+import { type Style, THICKNESS } from './style';
+
+/** White over the ink below a row, and over the top line. */
+const GAP = 3;
+const OVER_LINE = 4;
+/** A letter that would stand on a bar line stands this far before it. */
+const BESIDE_LINE = 3;
+/** A broken line's dashes, the white between them, and the hook at its end. */
+const DASH = { length: 5, white: 4 } as const;
+const HOOK = 5;
+const DASH_HEIGHT = 0.35;
+
+/** Letters at notes (fingers that pluck, slap, pop) and over curves (hammer-on, pull-off), on one line. */
+function letters(bars: readonly PlacedBar[], { sizes }: Style): readonly Mark[] {
+  const atNotes = eventsOf(bars).flatMap(({ event, x }) =>
+    event.signs.flatMap((sign) => {
+      const { drawn } = SIGNS[sign];
+      return drawn.as === 'letter'
+        ? [textMark('playing-sign', drawn.text, x, 0, { size: sizes.finger, anchor: 'middle' })]
+        : [];
+    }),
+  );
+  const overCurves = jointsOf(bars).flatMap(({ exit, from, to, edge }) => {
+    const { drawn } = SIGNS[exit.sign];
+    if (drawn.as !== 'curve' || drawn.letter === undefined || from === null) return [];
+    const x = (from.x + (to?.x ?? edge)) / 2;
+    const letter = textMark('playing-sign', drawn.letter, x, 0, { size: sizes.small, anchor: 'middle' });
+    const { right } = from.placed;
+    const onBarLine = letter.box.left < right + BESIDE_LINE && letter.box.right > right - BESIDE_LINE;
+    return [onBarLine ? moveMark(letter, right - BESIDE_LINE - letter.box.right, 0) : letter];
+  });
+  return [...atNotes, ...overCurves];
+}
+
+interface Run {
+  readonly text: string;
+  readonly first: PlacedEvent;
+  last: PlacedEvent;
+}
+
+/** Notes in a row that share a sign with a broken line; silence between them does not end it. */
+function runs(bars: readonly PlacedBar[]): readonly Run[] {
+  const found: Run[] = [];
+  let open: Run | null = null;
+  for (const placed of eventsOf(bars)) {
+    const { event } = placed;
+    if (event.kind === 'rest') continue;
+    const text = event.signs.map((sign) => SIGNS[sign].drawn).find((drawn) => drawn.as === 'stretch')?.text;
+    const struck = event.fret !== null && !event.tiedIn;
+    if (open && (!struck || text === open.text)) open.last = placed;
+    else if (text === undefined) open = null;
+    else {
+      open = { text, first: placed, last: placed };
+      found.push(open);
+    }
+  }
+  return found;
+}
+
+/** `P.M.` or `let ring`, and over several notes a broken line to the last of them. */
+function stretches(bars: readonly PlacedBar[], { sizes }: Style): readonly (readonly Mark[])[] {
+  return runs(bars).map(({ text, first, last }) => {
+    const word = textMark('playing-sign', text, first.x - 6, 0, { size: sizes.small, italic: true });
+    const y = -sizes.small * DASH_HEIGHT;
+    const end = last.x + 6;
+    const dashes: Mark[] = [];
+    let x = word.box.right + DASH.white;
+    if (last === first || end - x < DASH.length) return [word];
+    for (; x + DASH.length <= end; x += DASH.length + DASH.white) {
+      dashes.push(lineMark('playing-sign', x, y, x + DASH.length, y, THICKNESS.box));
+    }
+    const hook = lineMark('playing-sign', end, y - HOOK / 2, end, y + HOOK / 2, THICKNESS.box);
+    return [word, ...dashes, hook];
+  });
+}
+
+/**
+ * The rows of playing signs over a tab (over the staff where there is no tab): letters on one line, broken lines on
+ * the next.
+ * @param ink what they stand over; its top line is at 0
+ */
+export function playingSigns(
+  bars: readonly PlacedBar[],
+  ink: readonly Mark[],
+  style: Style,
+): readonly Mark[] {
+  const below = skylineOf(ink);
+  const done: Mark[] = [];
+  for (const row of [letters(bars, style), stretches(bars, style).flat()]) {
+    const shift = Math.min(
+      -OVER_LINE,
+      ...row.map(({ box }) => below.top(box.left - 2, box.right + 2, 0) - GAP - box.bottom),
+    );
+    for (const mark of row) {
+      const placed = moveMark(mark, 0, shift);
+      done.push(placed);
+      below.add(placed.box);
+    }
+  }
+  return done;
+}
