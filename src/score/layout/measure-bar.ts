@@ -36,7 +36,7 @@ const TIE_ROOM = 20;
 /** From a head or a fret to the one that is slid to; and for a short line beside it. */
 const SLIDE_ROOM = 18;
 const CURVE_ROOM = 8;
-export const STUB_ROOM = 15;
+const STUB_ROOM = 15;
 /** Least length of a hairpin. */
 const HAIRPIN_ROOM = 16;
 /** A chord's text begins above the left edge of the head. */
