@@ -19,6 +19,7 @@ interface BuiltAlone {
   readonly script: string;
   /** Empty where the script brings no style. */
   readonly style: string;
+  /** The modules of which anything has gone into the script. */
   readonly moduleIds: readonly string[];
 }
 
@@ -30,8 +31,13 @@ export async function buildAlone(
   let moduleIds: readonly string[] = [];
   const collectModules: Plugin = {
     name: 'collect-modules',
-    generateBundle() {
-      moduleIds = [...this.getModuleIds()];
+    generateBundle(_options, bundle) {
+      // Not every module of the graph: a door brings along more than what is taken through it.
+      moduleIds = Object.values(bundle).flatMap((file) =>
+        file.type === 'chunk'
+          ? file.moduleIds.filter((id) => (file.modules[id]?.renderedLength ?? 0) > 0)
+          : [],
+      );
     },
   };
   const built = await build({
