@@ -45,6 +45,7 @@ const pageRows = [
   ['hand', ['at-work']],
   ['answers', ['at-work']],
   ['opening', ['at-work']],
+  ['news', []],
   ['lessons', ['at-work']],
   ['neck', ['common', 'words', 'at-work', 'score']],
   ['ideas', ['common', 'words', 'at-work', 'score', 'aims', 'chart', 'fingering']],
@@ -57,7 +58,7 @@ const pageRows = [
     'writing',
     [
       ...['common', 'at-work', 'playing', 'score', 'saving', 'opening', 'lessons', 'ledge', 'handout', 'pad'],
-      ...['sheet', 'practice'],
+      ...['sheet', 'practice', 'news'],
     ],
   ],
 ];

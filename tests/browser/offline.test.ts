@@ -1,6 +1,7 @@
 import { createServer, type Server } from 'node:http';
 import type { Page } from 'playwright-core';
 import { describe, expect, inject, onTestFinished, test } from 'vitest';
+import { version } from '../../package.json';
 import { lineComposed, type OpenPage, openApp } from '../support/browser';
 
 const PATIENT = { timeout: 30_000 };
@@ -31,6 +32,10 @@ async function startHost(): Promise<Host> {
       response.writeHead(404).end();
     } else if (path === 'sw.js') {
       const text = (await found.text()).replace(/"version":"/, `$&edition-${host.edition}-`);
+      response.writeHead(found.status, { 'content-type': type }).end(text);
+    } else if (path === 'what-is-new.json' && host.edition > 1) {
+      const news = [{ version: `${host.edition}.0.0`, news: [`Told by edition ${host.edition}.`] }];
+      const text = JSON.stringify([...news, ...JSON.parse(await found.text())]);
       response.writeHead(found.status, { 'content-type': type }).end(text);
     } else if (type.startsWith('text/html') && !path.startsWith('practice-page')) {
       const text = (await found.text()).replace(
@@ -159,6 +164,17 @@ describe('a new version', () => {
     host.edition = 2;
     await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
     await newVersion(page).waitFor();
+    // What is new is the waiting version's word; what runs knows only its own.
+    const note = page.getByRole('complementary', { name: 'New version' });
+    await note.getByText('Told by edition 2.').waitFor();
+    expect(await note.getByRole('heading').allTextContents()).toEqual(['New in 2.0.0']);
+    await button(page, 'Ground Bass').click();
+    const news = page.getByRole('region', { name: 'What is new' });
+    await news.getByText(`This is version ${version}.`).waitFor();
+    expect(await news.getByRole('heading').allTextContents()).toContain(`New in ${version}`);
+    expect(await news.getByText('Told by edition 2.').count()).toBe(0);
+    await page.keyboard.press('Escape');
+    expect(await news.count()).toBe(0);
     await page.reload();
     await newVersion(page).waitFor();
     expect(await edition(page)).toBe('1');

@@ -1,1 +1,2 @@
 export { followVersions, type NewVersion } from './new-version';
+export { NEWS_FILE, newsSince, readNews, type VersionNews } from './news';

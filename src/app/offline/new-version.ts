@@ -1,5 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Ask } from './asks';
+import { readNews, type VersionNews } from './news';
 
 /** Time between two looks for a new version while the page stays open, in milliseconds. */
 const BETWEEN_LOOKS = 60 * 60 * 1000;
@@ -11,11 +12,24 @@ interface NewVersionState {
 
 export interface NewVersion
   extends Pick<StoreApi<NewVersionState>, 'getState' | 'getInitialState' | 'subscribe'> {
+  /** What the new version and those before it brought; never comes from a worker that does not know the question. */
+  readonly news: () => Promise<readonly VersionNews[]>;
   /** Loads the page again with the new version. */
   readonly use: () => void;
 }
 
 const ask = (worker: ServiceWorker | null, what: Ask): void => worker?.postMessage(what);
+
+/** What the worker's own version, which may not be the page's, says about itself. */
+const askNews = (worker: ServiceWorker | null): Promise<readonly VersionNews[]> =>
+  new Promise((resolve) => {
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = ({ data }) => {
+      port1.close();
+      resolve(readNews(String(data)));
+    };
+    worker?.postMessage('what is new' satisfies Ask, [port2]);
+  });
 
 /** The browser's service workers, or null where there are none: an old browser, a private window, a plain file. */
 function workers(): ServiceWorkerContainer | null {
@@ -65,6 +79,7 @@ export async function followVersions(): Promise<NewVersion | null> {
     getState: store.getState,
     getInitialState: store.getInitialState,
     subscribe: store.subscribe,
+    news: () => askNews(registration.waiting ?? registration.active),
     use: () => {
       asked = true;
       if (registration.waiting === null) window.location.reload();

@@ -77,6 +77,13 @@ export async function install(build: Build, { caches, fetch, scope }: World): Pr
   }
 }
 
+/** The text of a file as this very build keeps it; empty where it keeps none. */
+export async function keptText(file: string, build: Build, { caches, scope }: World): Promise<string> {
+  const cache = await caches.open(nameOf(scope, build.version));
+  const response = await cache.match(new URL(file, scope).href, { ignoreVary: true });
+  return (await response?.text()) ?? '';
+}
+
 /** Deletes what earlier versions kept. */
 export async function tidy(build: Build, { caches, scope }: World): Promise<void> {
   const current = nameOf(scope, build.version);

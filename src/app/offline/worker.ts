@@ -3,7 +3,8 @@
  * in use and waits until no page of the old one is open, or until the page says that it may take over.
  */
 import { isAsk } from './asks';
-import { answer, type Build, fileFor, install, tidy, type World } from './shelf';
+import { NEWS_FILE } from './news';
+import { answer, type Build, fileFor, install, keptText, tidy, type World } from './shelf';
 
 declare const self: ServiceWorkerGlobalScope & { readonly groundBassBuild: Build };
 
@@ -24,6 +25,10 @@ self.addEventListener('activate', (event) => event.waitUntil(tidyUp().then(() =>
 self.addEventListener('message', (event) => {
   if (isAsk(event.data, 'take over')) event.waitUntil(self.skipWaiting());
   if (isAsk(event.data, 'tidy up')) event.waitUntil(tidyUp());
+  if (isAsk(event.data, 'what is new')) {
+    const [reply] = event.ports;
+    event.waitUntil(keptText(NEWS_FILE, build, world).then((text) => reply?.postMessage(text)));
+  }
 });
 
 self.addEventListener('fetch', (event) => {

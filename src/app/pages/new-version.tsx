@@ -1,9 +1,11 @@
 import '../styles/new-version.css';
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { createRoot } from 'react-dom/client';
 import { useStore } from 'zustand';
-import { followVersions, type NewVersion } from '../offline';
+import { version as running } from '../../../package.json';
+import { followVersions, type NewVersion, newsSince, type VersionNews } from '../offline';
 import type { Session } from '../state';
+import { NewsList } from './news';
 
 /**
  * Keeps the app for the time without a network, and says when a new version is ready. It stands beside the page in an
@@ -28,6 +30,7 @@ interface NewVersionNoteProps {
 function NewVersionNote({ session, version }: NewVersionNoteProps) {
   const ready = useStore(version, (state) => state.ready);
   const saved = useStore(session.editor, (state) => state.saving.kind === 'saved');
+  const news = useNews(version, ready);
   const [putAway, setPutAway] = useState(false);
   const use = async () => {
     if ((await session.saveNow()).ok) version.use();
@@ -38,6 +41,7 @@ function NewVersionNote({ session, version }: NewVersionNoteProps) {
       <p role="status">{shown && 'A new version is ready.'}</p>
       {shown && (
         <>
+          <NewsList news={news} />
           <button type="button" className="button" onClick={() => void use()}>
             Use it now
           </button>
@@ -48,4 +52,20 @@ function NewVersionNote({ session, version }: NewVersionNoteProps) {
       )}
     </aside>
   );
+}
+
+/** What the version that waits brings over the one that runs; nothing until it has said so. */
+function useNews(version: NewVersion, ready: boolean): readonly VersionNews[] {
+  const [news, setNews] = useState<readonly VersionNews[]>([]);
+  useEffect(() => {
+    if (!ready) return;
+    let gone = false;
+    void version.news().then((all) => {
+      if (!gone) setNews(newsSince(running, all));
+    });
+    return () => {
+      gone = true;
+    };
+  }, [version, ready]);
+  return news;
 }

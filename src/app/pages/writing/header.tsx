@@ -6,9 +6,12 @@ import type { SavingState } from '../../state';
 import { useAtWork, useEditor, useLesson } from '../at-work';
 import { LessonsMenu } from '../lessons';
 import { prepareHandout } from '../saving';
+import { Brand } from './brand';
 import { useExports } from './exports';
 
 interface HeaderProps {
+  /** In one column the name is only heard here; it stands at the foot of the page. */
+  readonly narrow: boolean;
   /** Null where the note pad always stands beside the sheet. */
   readonly pad: { readonly open: boolean; readonly toggle: () => void } | null;
   /** The printed page, which takes the place of the sheet while it is designed. */
@@ -16,12 +19,12 @@ interface HeaderProps {
 }
 
 /** Lesson title, saved state, and what concerns the lesson as a whole. */
-export function Header({ pad, handout }: HeaderProps) {
+export function Header({ narrow, pad, handout }: HeaderProps) {
   const { session } = useAtWork();
   const { title } = useLesson();
   return (
     <header className="header">
-      <h1 className="header__brand">Ground Bass</h1>
+      {narrow ? <h1 className="header__brand">Ground Bass</h1> : <Brand heading />}
       <input
         className="header__title"
         aria-label="Lesson title"

@@ -9,6 +9,7 @@ import { NotePad, Remarks } from '../pad';
 import { saveNeck, useWork } from '../saving';
 import { loadScore } from '../score';
 import { SheetView } from '../sheet';
+import { Brand } from './brand';
 import { Header } from './header';
 import { Notices } from './notices';
 
@@ -49,6 +50,7 @@ export function WritingPage() {
   return (
     <div className={`page${designer.View ? ' page--designer' : padShown ? ' page--pad' : ''}`}>
       <Header
+        narrow={narrow}
         pad={folds && !designer.View ? { open: padOpen, toggle: () => setPadOpen(!padOpen) } : null}
         handout={{ open: designer.View !== null, toggle: designer.toggle }}
       />
@@ -71,6 +73,7 @@ export function WritingPage() {
                 settled={settled}
                 onWriteChart={writeChart}
               />
+              {narrow && <Brand heading={false} />}
             </>
           )}
         </main>

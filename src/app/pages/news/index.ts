@@ -1,0 +1,2 @@
+export { NewsList } from './list';
+export { WhatIsNew } from './what-is-new';
