@@ -1,3 +1,6 @@
 export { FEELS, feelById, feelMetre, isFeelId, swingRatio } from './feels';
 export { type GridNote, readGrid } from './grid';
+export { PHRASE_BOOKS } from './phrases/books';
+export { contourOf, slotBeats } from './phrases/notation';
+export * from './phrases/types';
 export * from './types';

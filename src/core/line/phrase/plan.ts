@@ -1,0 +1,219 @@
+import { createRandom, type Random } from '../../base';
+import type { BarSlot, Contour, PhraseModel, Theme } from '../../feel';
+import type { LineModel } from '../model';
+import type { Kinship } from './motif';
+
+/** What the plan does with the motif in a bar. */
+export type Operation = 'state' | 'answer' | 'vary' | 'lift' | 'breathe' | 'turn';
+
+/** Which models a bar may take part in: those of a length, at a place of them; null for bars that stand alone. */
+export interface ModelPlace {
+  readonly slots: string;
+  readonly place: number;
+}
+
+export interface BarPlan {
+  readonly slot: BarSlot;
+  readonly operation: Operation;
+  /** 0 in the first half of the form, 1 in the second. */
+  readonly half: number;
+  readonly models: ModelPlace | null;
+  /** The pitch around which the bar should lie. */
+  readonly height: number;
+  /** The bar of the one high point. */
+  readonly crest: boolean;
+}
+
+/** A plan of the whole form: what each bar does, where it lies, and which contours are liked. */
+export interface Plan {
+  readonly seed: number;
+  readonly bars: readonly BarPlan[];
+  readonly motif: Contour | null;
+  readonly motifModel: PhraseModel | null;
+  /** The pitch that only the crest reaches. */
+  readonly summit: number;
+}
+
+const WALK_ROWS: readonly (readonly BarSlot[])[] = [
+  ['S', 'A', 'S', 'C'],
+  ['S', 'S', 'A', 'C'],
+  ['S', 'A', 'S', 'A'],
+  ['A', 'S', 'A', 'C'],
+];
+const RIFF_ROWS: readonly (readonly BarSlot[])[] = [
+  ['S', 'A', 'S', 'C'],
+  ['S', 'A', 'S', 'A'],
+  ['S', 'S', 'A', 'C'],
+  ['S', 'A', 'S', 'C'],
+];
+const SHORT_ROWS: readonly (readonly BarSlot[])[] = [[], ['C'], ['S', 'C'], ['S', 'A', 'C']];
+
+/** Lengths of the phrases of a section: fours, the rest at the end; five are three and two. */
+function phraseLengths(bars: number): readonly number[] {
+  const lengths: number[] = [];
+  let left = bars;
+  while (left > 0) {
+    const length = left === 5 ? 3 : Math.min(4, left);
+    lengths.push(length);
+    left -= length;
+  }
+  return lengths;
+}
+
+interface Phrase {
+  readonly start: number;
+  readonly length: number;
+}
+
+/** The phrases of a chart, section by section. */
+const phrasesOfForm = (model: LineModel): readonly Phrase[] =>
+  model.request.chart.sections.flatMap((section) => {
+    let start = section.start;
+    return phraseLengths(section.length).map((length) => {
+      const phrase = { start, length };
+      start += length;
+      return phrase;
+    });
+  });
+
+const pick = <Item>(random: Random, items: readonly Item[], otherwise: Item): Item =>
+  items[random.below(items.length)] ?? otherwise;
+
+/** The phrase that holds the high point: about two thirds through; in twelve bars the third line or the second. */
+function crestPhrase(count: number, random: Random): number {
+  if (count <= 2) return count - 1;
+  const places = [Math.floor((count - 1) * 0.55), Math.floor((count - 1) * 0.75), count - 1];
+  return pick(random, places, count - 1);
+}
+
+const operationOf = (slot: BarSlot, half: number): Operation => {
+  switch (slot) {
+    case 'S':
+      return half === 0 ? 'state' : 'vary';
+    case 'A':
+      return 'answer';
+    case 'L':
+      return 'lift';
+    case 'C':
+    case 'E':
+      return 'breathe';
+    case 'T':
+      return 'turn';
+  }
+};
+
+/** The slots of one phrase and the models it may be made of. */
+function phraseRow(
+  phrase: Phrase,
+  manner: 'walk' | 'riff',
+  theme: Theme,
+  row: readonly BarSlot[],
+  crest: number | null,
+  last: boolean,
+  random: Random,
+): readonly { slot: BarSlot; models: ModelPlace | null }[] {
+  const chance = random.next();
+  const fours = theme.models.filter((model) => model.bars.length === 4);
+  if (phrase.length === 4 && !last && fours.length > 0 && chance < 0.35) {
+    const wanted = fours.filter((model) => (crest === null) !== model.bars.some(({ slot }) => slot === 'L'));
+    const model = pick(random, wanted, fours[0]);
+    if (model && wanted.length > 0) {
+      const slots = model.bars.map((bar) => bar.slot).join('+');
+      return model.bars.map((bar, place) => ({ slot: bar.slot as BarSlot, models: { slots, place } }));
+    }
+  }
+  const slots: BarSlot[] = [...(phrase.length === 4 ? row : (SHORT_ROWS[phrase.length] ?? row))];
+  if (crest !== null && crest < slots.length) slots[crest] = 'L';
+  if (last) slots[slots.length - 1] = 'T';
+  const pairs = new Set(
+    theme.models
+      .filter((model) => model.bars.length === 2)
+      .map((model) => model.bars.map((bar) => bar.slot).join('+')),
+  );
+  const inPairs = chance < (manner === 'riff' ? 0.9 : 0.55);
+  const found: { slot: BarSlot; models: ModelPlace | null }[] = [];
+  for (let place = 0; place < slots.length; place += 1) {
+    const slot = slots[place] ?? 'S';
+    const pair = `${slot}+${slots[place + 1]}`;
+    if (inPairs && pairs.has(pair) && place + 1 < slots.length) {
+      found.push({ slot, models: { slots: pair, place: 0 } });
+      found.push({ slot: slots[place + 1] ?? 'A', models: { slots: pair, place: 1 } });
+      place += 1;
+    } else found.push({ slot, models: null });
+  }
+  return found;
+}
+
+export interface PlanWishes {
+  readonly manner: 'walk' | 'riff';
+  readonly theme: Theme;
+  /** Contours that the motif is chosen from. */
+  readonly motifs: readonly Contour[];
+  readonly low: number;
+  readonly high: number;
+  readonly level: number;
+}
+
+/** Lays out one plan. The same seed gives the same plan. */
+export function planOf(model: LineModel, wishes: PlanWishes, seed: number): Plan {
+  const random = createRandom(seed);
+  const { manner, theme, low, high } = wishes;
+  const rows = manner === 'walk' ? WALK_ROWS : RIFF_ROWS;
+  const phrases = phrasesOfForm(model);
+  const base = pick(random, rows, ['S', 'A', 'S', 'C']);
+  const other = pick(random, rows, base);
+  const crestAt = crestPhrase(phrases.length, random);
+  const crestBar = phrases.length > 1 ? pick(random, [0, 1, 2, 2], 1) : 2;
+  const slots: { slot: BarSlot; models: ModelPlace | null; half: number; crest: boolean; place: number }[] =
+    [];
+  phrases.forEach((phrase, index) => {
+    const crested = index === crestAt;
+    const crest = crested && phrase.length > 2 ? Math.min(crestBar, phrase.length - 2) : null;
+    const last = index === phrases.length - 1;
+    const row = phraseRow(phrase, manner, theme, crested ? other : base, crest, last, random);
+    row.forEach((bar, place) => {
+      slots[phrase.start + place] = {
+        ...bar,
+        half: phrases.length > 1 && index >= Math.ceil(phrases.length / 2) ? 1 : 0,
+        crest: bar.slot === 'L' && crested,
+        place,
+      };
+    });
+  });
+  const count = slots.length;
+  const found = slots.findIndex((bar) => bar?.crest);
+  const crest = found >= 0 ? found : Math.floor(count * 0.6);
+  const ground = low + 3.5 + random.next() * 2.5;
+  const peak = Math.min(high - 3, low + 10 + random.next() * 3);
+  const bars = slots.map((bar, index): BarPlan => {
+    const near = Math.max(0, 1 - Math.abs(index - crest) / 2.4);
+    const wave = 1.2 * Math.sin((Math.PI / 2) * bar.place);
+    return {
+      slot: bar.slot,
+      operation: operationOf(bar.slot, bar.half),
+      half: bar.half,
+      models: bar.models,
+      height: ground + wave + (peak - ground) * near,
+      crest: index === crest,
+    };
+  });
+  const motif = wishes.motifs.length > 0 ? pick(random, wishes.motifs, wishes.motifs[0] ?? null) : null;
+  const models = theme.models.filter((one) => one.bars.length === 2 || one.bars.length === 4);
+  return {
+    seed,
+    bars,
+    motif,
+    motifModel: models.length > 0 ? pick(random, models, models[0] ?? null) : null,
+    summit: Math.min(high, low + 13 + random.below(5)),
+  };
+}
+
+/** What the plan pays for a contour's kinship with the motif, by operation (hand-set). */
+export const KINSHIP_WORTH: Readonly<Record<Operation, Readonly<Partial<Record<Kinship, number>>>>> = {
+  state: { same: 1.3, 'varied tail': 0.4 },
+  answer: { inverted: 0.8, fragment: 0.2 },
+  vary: { 'varied tail': 0.8, inverted: 0.6, same: 0.35, lifted: 0.6 },
+  lift: { lifted: 0.7, same: 0.2 },
+  breathe: { fragment: 0.8, 'varied tail': 0.4, inverted: 0.3 },
+  turn: { fragment: 0.3, inverted: 0.2 },
+};

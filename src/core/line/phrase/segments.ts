@@ -1,0 +1,99 @@
+import { type Metre, sameMetre } from '../../base';
+import type { Stretch } from '../harmony';
+import { type BarModel, changesAtStart, changesBetween, type LineModel } from '../model';
+import { type Ladder, ladderOf } from './ladder';
+
+/** What the search decides at once: one chord in one bar, or a part of it where the book has no bar of its length. */
+export interface Segment {
+  readonly index: number;
+  readonly bar: BarModel;
+  /** Ticks from the beginning of the bar. */
+  readonly start: number;
+  readonly end: number;
+  readonly beats: number;
+  readonly stretch: Stretch | null;
+  readonly ladder: Ladder | null;
+  /** A whole bar of the book's metre. */
+  readonly whole: boolean;
+  /** The first or the second half of a bar with several chords. */
+  readonly half: 'first' | 'second' | null;
+  /** Another chord sounded before, and another comes. */
+  readonly fresh: boolean;
+  readonly changes: boolean;
+  readonly opensSection: boolean;
+  /** The notes are given: a kept bar. */
+  readonly kept: boolean;
+}
+
+/** Lengths in beats that a stretch is cut into: twos that begin on an even beat, else ones; what is left over last. */
+function partsOf(from: number, beats: number): readonly number[] {
+  const parts: number[] = [];
+  let [at, left] = [from, beats];
+  while (left > 0) {
+    const part = left >= 2 && at % 2 === 0 ? 2 : Math.min(1, left);
+    parts.push(part);
+    at += part;
+    left -= part;
+  }
+  return parts;
+}
+
+interface Part {
+  readonly start: number;
+  readonly end: number;
+  readonly stretch: Stretch;
+}
+
+function partsOfBar(bar: BarModel, metre: Metre): readonly Part[] {
+  const [only] = bar.stretches;
+  if (only && bar.stretches.length === 1 && (sameMetre(bar.metre, metre) || !only.chord))
+    return [{ start: 0, end: bar.ticks, stretch: only }];
+  return bar.stretches.flatMap((stretch): Part[] => {
+    if (!stretch.chord) return [{ start: stretch.start, end: stretch.end, stretch }];
+    let at = stretch.start;
+    return partsOf(stretch.start / bar.beat, (stretch.end - stretch.start) / bar.beat).map((beats) => {
+      const part = { start: at, end: at + beats * bar.beat, stretch };
+      at = part.end;
+      return part;
+    });
+  });
+}
+
+/**
+ * The segments of a chart in the order of its bars.
+ * @param metre of the book
+ * @param kept by bar: whether its notes are given
+ */
+export function segmentsOf(model: LineModel, metre: Metre, kept: readonly boolean[]): readonly Segment[] {
+  const segments: Segment[] = [];
+  for (const bar of model.bars) {
+    const fresh = bar.before.length === 0 || changesAtStart(model, bar);
+    const goesOver = bar.after.some((index) => {
+      const next = model.bars[index];
+      return next !== undefined && changesBetween(bar, next);
+    });
+    const parts: readonly Part[] =
+      kept[bar.index] && bar.stretches[0]
+        ? [{ start: 0, end: bar.ticks, stretch: bar.stretches[0] }]
+        : partsOfBar(bar, metre);
+    parts.forEach((part, place) => {
+      const before = parts[place - 1];
+      const next = parts[place + 1];
+      const middle = bar.ticks / 2;
+      segments.push({
+        index: segments.length,
+        bar,
+        ...part,
+        beats: (part.end - part.start) / bar.beat,
+        ladder: ladderOf(part.stretch),
+        whole: part.start === 0 && part.end === bar.ticks && sameMetre(bar.metre, metre),
+        half: part.end <= middle ? 'first' : part.start >= middle ? 'second' : null,
+        fresh: before ? before.stretch.label !== part.stretch.label : fresh,
+        changes: next ? next.stretch.label !== part.stretch.label : goesOver,
+        opensSection: bar.opensSection && place === 0,
+        kept: kept[bar.index] === true,
+      });
+    });
+  }
+  return segments;
+}

@@ -1,0 +1,65 @@
+// biome-ignore-all lint/suspicious/noConsole: it prints the lines
+import { readFileSync, writeFileSync } from 'node:fs';
+import { test } from 'vitest';
+import { barTicks, type LineNote, midiOf, TICKS_PER_QUARTER } from '../../src/core/base';
+import { type FeelId, isFeelId } from '../../src/core/feel';
+import { type Level, TECHNIQUES, type Technique } from '../../src/core/line';
+import { composeByBook } from '../../src/core/line/phrase/compose';
+import { request } from '../line/notation';
+
+/** A task of the jury: the fields of its files of lines, the bars left out. */
+interface Task {
+  readonly id: string;
+  readonly feel: string;
+  readonly tempo: number;
+  readonly level: Level;
+  readonly chart: string;
+  readonly beats?: number;
+  readonly seed?: number;
+  readonly techniques?: readonly Technique[];
+}
+
+const { TASKS = 'tests/jury/model-lines.json', OUT, SEED = '1' } = process.env;
+
+const round = (ticks: number): number => Math.round((ticks / TICKS_PER_QUARTER) * 10_000) / 10_000;
+const written = (notes: readonly LineNote[]) =>
+  notes.map((note) => ({ beat: round(note.start) + 1, len: round(note.duration), midi: midiOf(note.pitch) }));
+
+/** Techniques that belong to a level; a task may name others. */
+const techniquesAt = (level: number): readonly Technique[] =>
+  TECHNIQUES.filter((one) => (one === 'approach note' ? level >= 4 : one !== 'anticipation'));
+
+/** The chart in the project's own grammar: the bars of the tasks part their chords evenly, as ours do. */
+function requestOf(task: Task) {
+  const feel: FeelId = isFeelId(task.feel) ? task.feel : 'early-ska';
+  const beats = task.beats ?? 4;
+  const metre = beats === 4 ? undefined : ({ count: beats, unit: 4 } as const);
+  return request(task.chart.replace(/b(?=[\d\s|/]|$|m|7|6|dim|maj)/g, '♭'), {
+    feel,
+    level: task.level,
+    tempo: task.tempo,
+    seed: task.seed ?? Number(SEED),
+    techniques: task.techniques ?? techniquesAt(task.level),
+    ...(metre === undefined ? {} : { metre }),
+  });
+}
+
+test('composes a line for each task', () => {
+  const tasks = JSON.parse(readFileSync(TASKS, 'utf8')) as readonly Task[];
+  const lines = tasks.flatMap((task) => {
+    const wish = requestOf(task);
+    const line = composeByBook(wish);
+    if (!line) return [];
+    const bars = line.map(written);
+    const text = bars
+      .map((bar, index) => {
+        const metre = wish.chart.bars[index]?.metre;
+        const notes = bar.map(({ beat, len, midi }) => `${beat}:${midi}${len === 1 ? '' : `(${len})`}`);
+        return `  ${String(index + 1).padStart(2)} [${metre ? barTicks(metre) / TICKS_PER_QUARTER : 4}] ${notes.join('  ')}`;
+      })
+      .join('\n');
+    console.log(`${task.id} ${task.feel}, level ${task.level}: ${task.chart}\n${text}`);
+    return [{ ...task, bars }];
+  });
+  if (OUT !== undefined) writeFileSync(OUT, JSON.stringify(lines));
+});
