@@ -1,0 +1,100 @@
+import { COMMON_PRACTICE } from '../rows';
+import { phraseBook } from './notation';
+
+/**
+ * Disco: with the kick on all four, short and tight; the and belongs to the open hat and the octave. Octaves for
+ * part of the bar, a hole, a tail; a cell of two bars that asks and answers.
+ */
+export const DISCO_PHRASES = phraseBook(
+  { manner: 'riff', chromatics: 'short', blues: false, source: COMMON_PRACTICE },
+  `
+metre 4/4
+theme basic 0-0: short roots on the floor, and a hole
+S x=x=x=-- R = = | R = 8 | R 8 R | R = 5 | R 5 R
+A x=x=x=x= R = 8 5 | R = 5 > | R = = = | R 5 8 5 | R 5 R >
+L x=x=x=x= R = 8 8 | R 8 R 8 | R = = = | 8 = 5 8
+C x=x=x=-- R = = | R = 5 | R 5 R | 8 5 R
+T x=x=x=x= R = 5 > | R = = = | R 5 R > | 8 5 R >
+E x=x=x=== R = = | R 5 R | 8 5 R
+H x=x= R 8 | R = | R > | R 5
+Q x= R | 8
+
+theme pairs 1-1: the root on the beat, its octave off it
+S xxxxx=-- R 8 R 8 R | R 8 R 8 5 | R 8 5 8 R | R 8 5 5 R | R 8 R 5 R
+A xxxxx=x= R 8 R 8 R > | R 8 R 8 5 > | R 8 R 8 R 5 | R 8 5 8 R > | R 8 R 5 R 5
+L xxxxx=x= R 8 R 8 5 8 | 8 8 5 5 8 5 | 8 8 R R 8 >
+C xxxxx--- R 8 R 8 R | R 8 5 5 R | R 8 R 5 R
+T xxxxx=x= R 8 R 8 5 > | R 8 5 5 R > | R 8 R 8 R > | R R R R 5 >
+E xxxxx=== R 8 R 8 R | R 8 5 5 R
+H xxxx R 8 R 8 | R 8 R > | R 8 5 >
+Q xx R 8
+S+A xxxxx=-- xxxxx=x= R 8 R 8 R / R 8 R 8 5 > | R 8 R 8 5 / R 8 R 8 R > | R 8 5 8 R / R 8 R 8 R 5
+S+A+S+C xxxxx=-- xxxxx=x= xxxxx=-- xxxxx--- R 8 R 8 R / R 8 R 8 5 > / R 8 5 8 R / R 8 R 8 R | R 8 R 8 5 / R 8 5 8 R > / R 8 R 8 R / R 8 5 5 R
+
+theme floor 2-2: octave pairs, and a turn through the triad
+S xxxxxxx= R 8 R 8 R 8 5 | R 8 R 8 3 5 R | R 8 R 8 5 3 R | R 8 5 8 R 8 R | R 8 R 8 R 3 5
+A xxxxxxx= R 8 R 8 5 3 > | R 8 R 8 3 5 > | 8 8 5 5 3 3 >
+A xxxx-xx= R 8 R 8 5 > | R 8 R 8 3 > | R 8 5 8 5 >
+L xxxxxxx= R 8 R 8 10 8 5 | 8 10 8 5 8 5 >
+C xxxxx--- R 8 R 8 R | R 8 5 8 R | R 8 5 3 R | R 8 3 5 R
+T xxxxxxx= R 8 R 8 5 3 > | R 8 R 8 3 5 > | R 8 5 5 3 3 > | R 8 R 8 R 5 >
+H xxxx R 8 R > | R 8 5 >
+Q xx R 8
+S+A xxxxxxx= xxxx-xx= R 8 R 8 3 5 R / R 8 R 8 5 > | R 8 R 8 R 3 5 / R 8 5 8 5 > | R 8 R 8 5 3 R / R 8 R 8 3 >
+S+A xxxxxxx= xxxxxxx= R 8 R 8 R 8 5 / R 8 R 8 5 3 > | R 8 5 8 R 8 R / 8 8 5 5 3 3 >
+
+theme octaves 3-5: octaves through the bar, the last pair leads
+S xxxxxxxx R 8 R 8 R 8 R 8 | R 8 R 8 5 8 5 8 | R 8 R 8 _c c _c c | R 8 R 8 3 10 3 10 | R 8 R 8 R 8 5 6
+S xxxxxxxx R 8 R 8 R 8 >> > | R 8 R 8 5 c >> > | R 8 R 8 5 5 >> >
+A xxxxxxxx R 8 R 8 5 3 >> > | R 8 c 8 5 6 >> > | R 8 R 8 c 6 5 > | 8 8 c c 6 6 5 > | R 8 R 8 3 4 >> >
+A xxxx-xxx R 8 R 8 5 6 > | R 8 R 8 c 5 > | R 8 R 8 5 3 > | R 8 R 8 3 5 >
+L xxxxxxxx 8 8 10 10 8 8 >> > | R 8 R 8 9 10 8 5
+C xxxxx--- R 8 R 8 R | R 8 R 8 5 | R 8 c 8 5
+C xxxx--x= R 8 R 8 > | R 8 R 8 R
+T xxxx-xxx R 8 R 8 5 >> > | R 8 R 8 3 >> > | R 8 R 8 c >> >
+T x---xxxx R 5 6 >> > | R 5 3 >> > | R _5 _6 >> >
+H xxxx R 8 R > | R 8 >> > | R 8 5 >
+S+A xxxxxxxx xxxxxxxx R 8 R 8 R 8 R 8 / R 8 R 8 5 3 >> > | R 8 R 8 5 8 5 8 / R 8 c 8 5 6 >> > | R 8 R 8 _c c _c c / R 8 R 8 c 6 5 >
+S+A xxxxxxxx xxxx-xxx R 8 R 8 R 8 R 8 / R 8 R 8 5 6 > | R 8 R 8 5 8 5 8 / R 8 R 8 c 5 > | R 8 R 8 R 8 5 6 / R 8 R 8 5 3 >
+S+S+A+C xxxxxxxx xxxxxxxx xxxx-xxx xxxxx--- R 8 R 8 R 8 R 8 / R 8 R 8 R 8 >> > / R 8 R 8 5 6 > / R 8 R 8 R | R 8 R 8 5 8 5 8 / R 8 R 8 5 c >> > / R 8 R 8 c 5 > / R 8 R 8 5
+
+theme tail 3-5: octaves for two beats, a hole on three, a tail that asks and answers
+S xxxx-xxx R 8 R 8 3 4 5 | R 8 R 8 5 6 5 | R 8 R 8 5 c 8 | R 8 R 8 _5 _6 R | R 8 R 8 R 2 3 | R 8 R 8 5 4 3
+A xxxx-xxx R 8 R 8 5 3 R | R 8 R 8 5 4 > | R 8 R 8 c 5 > | R 8 R 8 8 6 > | R 8 R 8 3 2 >
+A xxxx-xxx R 8 R 8 5 >> > | R 8 R 8 3 >> > | R 8 R 8 R >> >
+L xxxx-xxx 8 8 10 10 8 9 10 | R 8 R 8 8 9 10 | R 8 R 8 c 8 10
+C xxxx---- R 8 R 8 | R 8 5 8
+C x-x-x--- R R R | R 5 R
+T xxxx-xxx R 8 R 8 5 >> > | R 8 R 8 3 >> > | R 8 5 3 R >> >
+T x---xxxx R 5 3 >> > | R 3 5 >> > | R 5 c >> >
+H xxxx R 8 R > | R 8 >> >
+H2 -xxx 5 >> > | 3 >> >
+S+A xxxx-xxx xxxx-xxx R 8 R 8 3 4 5 / R 8 R 8 5 3 R | R 8 R 8 5 6 5 / R 8 R 8 5 4 > | R 8 R 8 5 c 8 / R 8 R 8 c 5 > | R 8 R 8 _5 _6 R / R 8 R 8 3 2 > | R 8 R 8 R 2 3 / R 8 R 8 5 >> >
+S+A+L+C xxxx-xxx xxxx-xxx xxxx-xxx xxxx---- R 8 R 8 3 4 5 / R 8 R 8 5 >> > / R 8 R 8 8 9 10 / R 8 R 8 | R 8 R 8 5 6 5 / R 8 R 8 c 5 > / R 8 R 8 c 8 10 / R 8 5 8
+S+S+A+C xxxx-xxx xxxx-xxx xxxx-xxx x-x-x--- R 8 R 8 3 4 5 / R 8 R 8 5 6 5 / R 8 R 8 3 2 > / R 5 R | R 8 R 8 5 c 8 / R 8 R 8 5 4 3 / R 8 R 8 5 4 > / R R R
+
+theme strut 3-5: the floor in quarters, octaves only where the line opens
+S x-xxx-xx R R 8 R R 8 | R 5 8 R 5 8 | R R 8 5 5 c | R R 8 _5 _5 5 | R 3 5 R 3 5
+A x-xxx-xx R R 8 5 >> > | R 5 8 5 >> > | R R 8 c >> > | R 3 5 3 >> >
+A x-xxxxxx R R 8 5 6 5 > | R R 8 c 6 5 > | R R 8 5 4 3 >
+L x-xxx-xx R R 8 10 9 8 | 8 8 10 8 >> >
+C x-xxx--- R R 8 R | R 5 8 5 | R 3 5 R
+T x-xxx-xx R R 8 5 >> > | R R 8 3 >> > | R 5 8 5 >> >
+T x---xxxx R 5 6 >> > | R 5 3 >> >
+H x-xx R R 8 | R >> > | R 5 8
+S+A x-xxx-xx x-xxx-xx R R 8 R R 8 / R R 8 5 >> > | R 5 8 R 5 8 / R R 8 c >> > | R 3 5 R 3 5 / R 3 5 3 >> >
+S+A x-xxx-xx x-xxxxxx R R 8 R R 8 / R R 8 5 6 5 > | R R 8 _5 _5 5 / R R 8 5 4 3 > | R R 8 5 5 c / R R 8 c 6 5 >
+S+A+L+C x-xxx-xx x-xxx-xx x-xxx-xx x-xxx--- R R 8 R R 8 / R 5 8 5 >> > / R R 8 10 9 8 / R R 8 R
+
+theme sixteenth 4-5: octaves, and a tail in sixteenths before four
+S x=x=x=x=--xxx=x= R 8 R 8 3 4 5 R | R 8 R 8 5 6 8 5 | R 8 R 8 5 c 8 c | R 8 R 8 R 2 3 5
+A x=x=x=x=--xxx=x= R 8 R 8 5 4 3 > | R 8 R 8 8 c 5 > | R 8 R 8 3 2 R > | R 8 R 8 5 6 5 >
+L x=x=x=x=--xxx=x= R 8 R 8 8 9 10 8 | R 8 R 8 c 8 10 >
+C x=x=x=x=x=------ R 8 R 8 R | R 8 5 8 R
+T x=x=x=x=----x=xx R 8 R 8 5 >> > | R 8 R 8 3 >> >
+T x=-x--x=x=--x=xx R R 8 5 3 >> > | R R 5 c 5 >> >
+H x=x=x=xx R 8 R >> >
+S+A x=x=x=x=--xxx=x= x=x=x=x=--xxx=x= R 8 R 8 3 4 5 R / R 8 R 8 5 4 3 > | R 8 R 8 5 6 8 5 / R 8 R 8 8 c 5 > | R 8 R 8 5 c 8 c / R 8 R 8 3 2 R > | R 8 R 8 R 2 3 5 / R 8 R 8 5 6 5 >
+S+A x=x=x=x=--xxx=x= x=x=x=x=----x=xx R 8 R 8 3 4 5 R / R 8 R 8 5 >> > | R 8 R 8 5 6 8 5 / R 8 R 8 3 >> >
+`,
+);
