@@ -23,6 +23,7 @@ const rows = [
     'core/performance',
     ['core/base', 'core/theory', 'core/chart', 'core/fretboard', 'core/feel', 'core/line', 'core/lesson'],
   ],
+  ['core/writing', ['core/base', 'core/theory', 'core/chart', 'core/fretboard', 'core/feel', 'core/lesson']],
   ['core/exchange', ['core/(?!exchange)[^/]+']],
   ['score', ['core/[^/]+']],
   ['workers', ['core/base']],

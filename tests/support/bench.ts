@@ -20,6 +20,7 @@ const rooms = {
   notation: () => import('../../src/core/notation'),
   line: () => import('../../src/core/line'),
   lesson: () => import('../../src/core/lesson'),
+  writing: () => import('../../src/core/writing'),
   composing: () => import('../../src/core/composing'),
   performance: () => import('../../src/core/performance'),
   score: () => import('../../src/score'),

@@ -1,5 +1,9 @@
 import type { LineBar } from './types';
 
-/** Whether composing leaves a bar alone: it is kept, or the teacher has pinned where a note of it is played. */
+/**
+ * Whether composing leaves a bar alone: it is kept, the teacher has pinned where a note of it is played, or it holds
+ * too much, which no one but the teacher can mend.
+ */
 export const isHeld = (bar: LineBar | undefined): boolean =>
-  bar !== undefined && (bar.kept || bar.notes.some(({ pins }) => pins !== undefined));
+  bar !== undefined &&
+  (bar.kept || bar.over !== undefined || bar.notes.some(({ pins }) => pins !== undefined));

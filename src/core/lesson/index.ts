@@ -52,7 +52,7 @@ export { isHeld } from './held';
 export { freshIds } from './identity';
 export { keyChanges } from './key-changes';
 export * from './playing';
-export { lineRequest, readPiece } from './request';
+export { instrumentOf, lineRequest, readPiece } from './request';
 export { SAMPLE_TITLES, sampleLesson } from './samples';
 export { deriveSheet, deriveSheets } from './sheet';
 export * from './sheet-types';

@@ -135,6 +135,7 @@ const lineBarSchema = z.object({
   origin: z.enum(['composed', 'idea', 'hand']),
   kept: z.boolean(),
   notes: sortedNotes,
+  over: z.exactOptional(sortedNotes),
   position: z.exactOptional(branded<Fret>(whole(1, 36))),
   dynamics: z.exactOptional(dynamicsSchema),
   words: z.exactOptional(z.string().check(z.minLength(1), z.maxLength(BAR_WORDS_LENGTH))),

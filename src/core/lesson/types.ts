@@ -21,6 +21,13 @@ export interface LineBar {
   /** Protected from being composed again. */
   readonly kept: boolean;
   readonly notes: readonly LineNote[];
+  /**
+   * What was written by hand and is too much for the bar, until it is mended: kept with the lesson, so that neither
+   * undoing nor closing the page loses it; not printed and not played. Starts count on from the bar's beginning, the
+   * first at the bar's end or behind it. The bar's last note goes on in the first of these where it is tied and ends
+   * where that begins.
+   */
+  readonly over?: readonly LineNote[];
   /** The hand position in which the teacher keeps the hand in this bar; left out, the hand is free. */
   readonly position?: Fret;
   /** In order, one a place. They belong to the bar and stay when its notes are composed again. */

@@ -16,9 +16,13 @@ function changeBar(
   });
 }
 
-/** Puts an idea into a written bar (index from 0). */
+/** Puts an idea into a written bar (index from 0), in the place of all that is written there. */
 export const takeIdea = (lesson: Lesson, pieceId: string, barIndex: number, idea: Idea): Lesson =>
-  changeBar(lesson, pieceId, barIndex, (bar) => ({ ...bar, notes: idea.notes, origin: 'idea' }));
+  changeBar(lesson, pieceId, barIndex, ({ over: _, ...bar }) => ({
+    ...bar,
+    notes: idea.notes,
+    origin: 'idea',
+  }));
 
 /** Protects a written bar (index from 0) from being composed again, or frees it. */
 export const keepBar = (lesson: Lesson, pieceId: string, barIndex: number, kept: boolean): Lesson =>

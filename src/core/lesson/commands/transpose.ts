@@ -22,6 +22,9 @@ function transposeBar(bar: LineBar, interval: Interval, instrument: Instrument):
     ...rest,
     harmony: transposeSignature(bar.harmony, interval),
     notes: bar.notes.map((note) => transposeNote(note, interval, instrument)),
+    ...(bar.over === undefined
+      ? {}
+      : { over: bar.over.map((note) => transposeNote(note, interval, instrument)) }),
     ...(moved < 1 || moved > instrument.frets ? {} : { position: fret(moved) }),
   };
 }

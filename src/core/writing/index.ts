@@ -1,0 +1,23 @@
+export { COMMAND_GROUPS, COMMANDS, type Command, commandById } from './commands';
+export { type Desk, deskOf, harmonyAt, lengthOf, notesIn } from './context';
+export { goTo, select, selectNone, selectTo, setRunning } from './go';
+export {
+  commandFor,
+  type KeyPress,
+  keysOf,
+  keyText,
+  namesOfPress,
+  type OwnKeys,
+  readOwnKeys,
+  withKey,
+} from './keys';
+export { moveTo, toValue } from './lengths';
+export { type Mend, mend, type Wholeness, wholenessOf } from './mend';
+export { rhythmOf } from './passages';
+export { scaleStepFrom } from './pitch';
+export { toPitch } from './pitches';
+export { atHand, fitPencil, newPencil, selectedNotes, selectionOf, settled, stopsIn } from './places';
+export * from './types';
+export { NOTE_VALUES, valueName } from './values';
+export { announce, describeAtHand, mendWords, refusalWords, stepName } from './words';
+export { degreePitch, target, writeDegree, writeFromIdea, writeMidi, writePlace } from './write';

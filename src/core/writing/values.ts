@@ -1,0 +1,64 @@
+import { type Ticks, ticks } from '../base';
+
+/** Plain values from the sixteenth to the whole note. */
+const PLAIN = [240, 480, 960, 1920, 3840] as const;
+const NAMES: Readonly<Record<number, string>> = {
+  240: 'sixteenth',
+  480: 'eighth',
+  960: 'quarter',
+  1920: 'half',
+  3840: 'whole',
+};
+
+/** Two thirds of a plain value; triplets of eighths, quarters and halves are what is taught. */
+const triplet = (plain: number): number => (plain * 2) / 3;
+
+export const QUARTER: Ticks = ticks(960);
+
+/** The values that a note can be made in one step, as the toolbar shows them. */
+export const NOTE_VALUES: readonly Ticks[] = PLAIN.map(ticks);
+
+/** The next plain value above; triplets go among triplets. Null above the whole note. */
+export function longerValue(value: number): Ticks | null {
+  const next = rowOf(value).find((each) => each > value);
+  return next === undefined ? null : ticks(next);
+}
+
+/** The next plain value below; null below the sixteenth. */
+export function shorterValue(value: number): Ticks | null {
+  const next = rowOf(value).findLast((each) => each < value);
+  return next === undefined ? null : ticks(next);
+}
+
+const TRIPLETS = PLAIN.slice(1, 4).map(triplet);
+const isTriplet = (value: number): boolean => TRIPLETS.includes(value);
+const rowOf = (value: number): readonly number[] => (isTriplet(value) ? TRIPLETS : PLAIN);
+const isPlain = (value: number): boolean => PLAIN.some((plain) => plain === value);
+
+/** With a dot, or without the dot it has; null where a dot would ask for less than a sixteenth. */
+export function dottedValue(value: number): Ticks | null {
+  if (isPlain(value) && value > 240) return ticks(value * 1.5);
+  return isDotted(value) ? ticks(value / 1.5) : null;
+}
+
+export const isDotted = (value: number): boolean => isPlain(value / 1.5) && value / 1.5 > 240;
+
+/** What fills up to the next plain value after a dotted note: an eighth after a dotted quarter. */
+export const fillAfterDot = (dotted: number): Ticks => ticks(dotted / 3);
+
+/** As one of a triplet, or back from it; null for what has no triplet. */
+export function tripletValue(value: number): Ticks | null {
+  if (isTriplet(value)) return ticks(value * 1.5);
+  return isPlain(value) && value > 240 && value < 3840 ? ticks(triplet(value)) : null;
+}
+
+/** `dotted quarter`, `triplet eighth`; a length without a name of its own is told in sixteenths or ticks. */
+export function valueName(value: number): string {
+  if (isTriplet(value)) return `triplet ${NAMES[value * 1.5]}`;
+  if (isDotted(value)) return `dotted ${NAMES[value / 1.5]}`;
+  const plain = NAMES[value];
+  if (plain !== undefined) return plain;
+  return value % 240 === 0
+    ? `${value / 240} sixteenths`
+    : `${Math.round((value / 960) * 100) / 100} quarters`;
+}

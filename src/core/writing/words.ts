@@ -1,0 +1,221 @@
+import type { SpelledPitch } from '../base';
+import type { Lesson } from '../lesson';
+import { deriveSheet } from '../lesson';
+import { formatNameIn, formatPitchIn, type Naming } from '../theory';
+import { beatOf, type Desk, deskOf } from './context';
+import type { Mend } from './mend';
+import { atHand, noteIndexAt } from './places';
+import type { Did, DidKind, Done, Pencil, Refusal } from './types';
+import { valueName } from './values';
+
+const REFUSALS: Readonly<Record<Refusal, string>> = {
+  'no line': 'There are no bars to write in yet: write the chart first.',
+  'end of the line': 'This is the end of the line.',
+  'no note at hand': 'There is no note here: write one first, or go to one.',
+  'off the instrument': 'The instrument has no such note.',
+  'no other string': 'This pitch lies on one string only.',
+  'no such string': 'There is no further string.',
+  'no longer value': 'A note cannot be longer than a whole note: tie it to go on.',
+  'no shorter value': 'A note cannot be shorter than a sixteenth.',
+  'cannot be dotted': 'This length takes no dot.',
+  'cannot be a triplet': 'This length makes no triplet.',
+  'nothing to tie to': 'The next note has another pitch, so there is nothing to tie to.',
+  'no room before': 'The note before takes that place: make it shorter first.',
+  'no room behind': 'There is no room behind this note: make the next one shorter first.',
+  'not to be split': 'This note is too short to be struck twice.',
+  'nothing to join': 'There is no further note in this bar to join.',
+  'no bar before': 'There is no bar before this one.',
+  'bar before is silent': 'The bars before are silent.',
+  'nothing copied': 'Nothing has been copied yet.',
+  'nothing selected': 'There is only silence here.',
+  'bar is silent': 'The bar is silent: there is nothing to change in it.',
+  'no chord': 'There is no chord to lead to.',
+  'easy already': 'The bar has only roots on the beats: it does not get easier.',
+  'busy already': 'The bar has no note long enough to be struck twice.',
+  'sparse already': 'The bar has one note: without it, it is silent.',
+  'silent on one already': 'Beat one is silent already.',
+  'same rhythm already': 'The bar has this rhythm already.',
+  'turns on itself': 'The bar stays on one note, so it is the same upside down.',
+  'too much in the bar': 'The bar holds too much: mend that first.',
+  'idea is used up': 'The idea has no further note in this bar.',
+  'nothing to mend': 'Every bar is whole.',
+  'too many notes': 'A bar cannot hold more notes than it has now.',
+};
+
+/** Why nothing happened, in one sentence. */
+export const refusalWords = (why: Refusal): string => REFUSALS[why];
+
+/** Steps for *Undo*: a verb and its object; the bar is added. */
+const STEPS: Readonly<Record<DidKind, string>> = {
+  write: 'write a note',
+  silence: 'write silence',
+  pitch: 'change the pitch',
+  octave: 'change the octave',
+  string: 'change the string',
+  length: 'change the length',
+  tie: 'tie a note',
+  move: 'move a note',
+  split: 'split a note',
+  join: 'join notes',
+  'take out': 'take out a note',
+  empty: 'make silence',
+  copy: 'copy',
+  cut: 'cut',
+  paste: 'paste',
+  repeat: 'repeat',
+  rhythm: 'take another rhythm',
+  fill: 'fill up with a note',
+  mend: 'mend a bar',
+  easier: 'make it easier',
+  busier: 'make it busier',
+  sparser: 'make it sparser',
+  'silent on one': 'leave beat one silent',
+  inverted: 'turn it upside down',
+  leading: 'lead to the next chord',
+  mark: 'mark a note',
+  go: 'go',
+};
+
+type Numbered = Pick<Desk, 'bars'>;
+
+const barsText = (desk: Numbered, bars: readonly number[]): string => {
+  const numbers = bars.map((bar) => desk.bars[bar]?.number ?? bar + 1);
+  const [first, last] = [numbers[0], numbers.at(-1)];
+  return first === last ? `bar ${first}` : `bars ${first} to ${last}`;
+};
+
+/** The name of the step for *Undo*: `write a note in bar 3`. */
+export const stepName = (desk: Numbered, did: Did): string =>
+  `${STEPS[did.kind]} in ${barsText(desk, did.bars)}`;
+
+const MENDS: Readonly<Record<Mend, string>> = {
+  'close up': 'drawn together into its silences',
+  cut: 'cut at the bar line',
+  'push on': 'pushed on into the next bar',
+};
+
+/** The words of a way to mend, for a button. */
+export const mendWords = (way: Mend, lost: number): string => {
+  if (way === 'close up') return 'Draw together';
+  if (way === 'push on') return 'Push on into the next bar';
+  return lost === 0 ? 'Shorten at the bar line' : `Leave out ${lost} ${lost === 1 ? 'note' : 'notes'}`;
+};
+
+const isMend = (text: string): text is Mend => text in MENDS;
+
+/** What a gesture did, where the note at hand does not tell it by itself; '' where it does. */
+function deedText(desk: Desk, did: Did): string {
+  const bars = barsText(desk, did.bars);
+  const Bars = bars.charAt(0).toUpperCase() + bars.slice(1);
+  const { detail = '' } = did;
+  switch (did.kind) {
+    case 'silence':
+      return 'Silence';
+    case 'length':
+    case 'split':
+    case 'join':
+    case 'fill':
+    case 'tie':
+      return { length: '', split: 'Split', join: 'Joined', fill: 'Filled up', tie: 'Tied' }[did.kind];
+    case 'take out':
+      return 'Taken out';
+    case 'empty':
+      return did.replaced === undefined ? 'Silence' : `${countNotes(did.replaced)} gone, silence now`;
+    case 'copy':
+      return `Copied ${countNotes(Number(detail))}`;
+    case 'cut':
+      return `Cut ${countNotes(did.replaced ?? 0)}`;
+    case 'paste':
+      return detail === 'by degree' ? 'Pasted by degree' : 'Pasted as it was';
+    case 'repeat':
+      return detail === 'by degree' ? `${Bars}: repeated by degree` : `${Bars}: repeated as it was`;
+    case 'rhythm':
+      return `${Bars} has the rhythm of bar ${desk.bars[Number(detail)]?.number ?? ''}`;
+    case 'mend':
+      return isMend(detail) ? `${Bars} ${MENDS[detail]}` : Bars;
+    case 'easier':
+      return `${Bars} is easier: ${detail}`;
+    case 'busier':
+      return `${Bars} is busier: ${detail}`;
+    case 'sparser':
+      return `${Bars} is sparser: ${detail}`;
+    case 'silent on one':
+      return `${Bars} is silent on one: ${detail}`;
+    case 'octave':
+      return detail === '' ? '' : `${Bars} is an octave ${detail}`;
+    case 'inverted':
+      return `${Bars} is upside down ${detail}`;
+    case 'leading':
+      return `${Bars} leads on ${detail}`;
+    case 'mark':
+      return `Marked: ${detail}`;
+    default:
+      return '';
+  }
+}
+
+const countNotes = (count: number): string => `${count} ${count === 1 ? 'note' : 'notes'}`;
+
+/** `beat 2`, `the & of 3`, `beat 1, second sixteenth`: where in the bar a tick lies. */
+function beatText(tick: number, beat: number): string {
+  const number = Math.floor(tick / beat) + 1;
+  const within = tick % beat;
+  if (within === 0) return `beat ${number}`;
+  if (within * 2 === beat) return `the & of ${number}`;
+  if (within * 4 === beat) return `the e of ${number}`;
+  if (within * 4 === beat * 3) return `the a of ${number}`;
+  if (within * 3 === beat) return `the second third of ${number}`;
+  return within * 3 === beat * 2 ? `the last third of ${number}` : `within beat ${number}`;
+}
+
+/**
+ * What is at hand, in full: `F1, R, quarter, beat 1 of bar 3, D string, fret 3`; silence by its place. In the lesson's
+ * note names.
+ */
+export function describeAtHand(lesson: Lesson, pencil: Pencil): string {
+  const desk = deskOf(lesson, pencil);
+  if (desk === null) return '';
+  const naming = lesson.noteNames ?? 'letters';
+  const number = desk.bars[pencil.bar]?.number ?? pencil.bar + 1;
+  const where = `${beatText(pencil.tick, beatOf(desk, pencil.bar))} of bar ${number}`;
+  if (pencil.from !== null) {
+    return `Selected from ${beatText(pencil.from.tick, beatOf(desk, pencil.from.bar))} of bar ${
+      desk.bars[pencil.from.bar]?.number ?? ''
+    } to ${where}`;
+  }
+  const held = atHand(desk);
+  if (held === null) return `Silence, ${where}`;
+  const sheet = deriveSheet(desk.piece, lesson.instrument, lesson.noteNames);
+  const shown = sheet.kind === 'line' ? sheet.bars[pencil.bar]?.notes : undefined;
+  const index = noteIndexAt(
+    (shown ?? []).map(({ note }) => note),
+    pencil.tick,
+  );
+  const about = shown?.[index];
+  const string = about?.fingered == null ? undefined : desk.instrument.openStrings[about.fingered.string - 1];
+  return [
+    formatPitchIn(naming, held.note.pitch),
+    ...(about === undefined || about.degreeText === '' ? [] : [about.degreeText]),
+    valueName(held.note.duration),
+    where,
+    ...(string === undefined || about?.fingered == null
+      ? []
+      : [
+          `${stringName(naming, string)} string`,
+          about.fingered.fret === 0 ? 'open' : `fret ${about.fingered.fret}`,
+        ]),
+  ].join(', ');
+}
+
+const stringName = (naming: Naming, open: SpelledPitch): string => formatNameIn(naming, open);
+
+/** What just happened and what is at hand now, for the page's live region; what went wrong, where something did. */
+export function announce(done: Done): string {
+  if (done.did.kind === 'refused') return refusalWords(done.did.why);
+  const desk = deskOf(done.lesson, done.pencil);
+  if (desk === null) return '';
+  const deed = deedText(desk, done.did);
+  const tooMuch =
+    done.did.tooMuch === undefined ? [] : [`${barsText(desk, done.did.tooMuch)} now holds too much`];
+  return [...(deed === '' ? [] : [deed]), ...tooMuch, describeAtHand(done.lesson, done.pencil)].join('. ');
+}
