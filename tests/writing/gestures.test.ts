@@ -161,7 +161,7 @@ describe('the bar', () => {
     expect(cut.take(mend(0, 'cut')(cut.lesson, cut.pencil)).bar(0)).toBe(
       'F1@0+960 A1@960+960 C2@1920+960 F2@2880+960',
     );
-    const silent = new Hand('| F | C |').press('1 0 5 8 ] m');
+    const silent = new Hand('| F | C |').press('1 0 5 8 ] !');
     expect(silent.bar(0)).toBe('F1@0+960 C2@960+960 F2@1920+1920');
   });
 

@@ -1,4 +1,4 @@
-import { LETTERS, type Letter } from '../base';
+import { LETTERS, type Letter, type Mark } from '../base';
 import { refused } from './context';
 import { go, goBar, goEdge, goString, select, selectBar, setDigits, setWay } from './go';
 import { dot, fill, join, longer, moveNote, moveRest, shorter, split, tie, triplet } from './lengths';
@@ -119,6 +119,27 @@ const WISH_KEYS: readonly (readonly [BarWish, string, string])[] = [
   ['leading to the next chord', 'Shift+L', 'Leading on'],
 ];
 
+const MARK_KEYS: readonly (readonly [Mark, string, string])[] = [
+  ['accent', '>', 'Accent'],
+  ['staccato', 'y', 'Staccato'],
+  ['tenuto', '_', 'Tenuto'],
+  ['let ring', 'w', 'Let ring'],
+  ['ghost', 'x', 'Ghost note'],
+  ['palm mute', 'p', 'Palm mute'],
+  ['i', 'i', 'Index finger'],
+  ['m', 'm', 'Middle finger'],
+  ['slap', 'Shift+T', 'Slap'],
+  ['pop', 'Shift+P', 'Pop'],
+  ['hammer', 'k', 'Hammer-on or pull-off'],
+  ['slide', '\\', 'Slide'],
+  ['slur', 'u', 'Slur'],
+  ['slide from below', 'Shift+U', 'Slide in from below'],
+  ['slide from above', 'Shift+D', 'Slide in from above'],
+  ['slide down', 'Shift+W', 'Slide off downwards'],
+  ['slide up', 'Shift+Q', 'Slide off upwards'],
+  ['fermata', 'Shift+F', 'Fermata'],
+];
+
 /** With notes selected, those; else the bar before. */
 const repeated =
   (way: 'by degree' | 'as it is'): Gesture =>
@@ -191,13 +212,11 @@ const ROWS: Readonly<Record<CommandGroup, readonly Row[]>> = {
     row('later', ['Alt+ArrowRight'], 'Later', 'Later within the bar', moveNote(1)),
     row('pull', ['Shift+Alt+ArrowLeft'], 'Pull', 'Earlier, with all that follows in the bar', moveRest(-1)),
     row('push', ['Shift+Alt+ArrowRight'], 'Push', 'Later, pushing what follows', moveRest(1)),
-    row('mend', ['m'], 'Mend', 'Make a bar whole that holds too much', mendFirst),
+    row('mend', ['!'], 'Mend', 'Make a bar whole that holds too much', mendFirst),
   ],
-  Marks: [
-    row('ghost', ['x'], 'Ghost note', 'A ghost (dead) note, or not', mark('ghost')),
-    row('accent', ['>'], 'Accent', 'An accent, or none', mark('accent')),
-    row('staccato', ['y'], 'Staccato', 'Staccato, or not', mark('staccato')),
-  ],
+  Marks: MARK_KEYS.map(([what, key, words]) =>
+    row(`mark ${what}`, [key], words, `${words}, or not`, mark(what)),
+  ),
   'Go and select': [
     row('back', ['ArrowLeft'], 'Back', 'To the note or silence before', go(-1)),
     row('on', ['ArrowRight'], 'On', 'To the next note or silence', go(1)),
