@@ -3,10 +3,12 @@ import { describe, expect, test } from 'vitest';
 import { barTicks, beatTicks, type LineNote, midiOf, unreachable } from '../../src/core/base';
 import { type ComposeRequest, composeLine, ideasForBar, type LineNotes } from '../../src/core/line';
 import { analyseBar } from '../../src/core/line/analysis';
-import { type Claim, claimsFor } from '../../src/core/line/claims';
+import type { Claim } from '../../src/core/line/claim';
+import { claimsFor } from '../../src/core/line/claims';
 import { type HeardLine, hearLine } from '../../src/core/line/hearing';
 import { analysed, type LineClaim, lineClaimsFor } from '../../src/core/line/line-claims';
-import { type LineModel, modelOf } from '../../src/core/line/model';
+import type { LineModel } from '../../src/core/line/model';
+import { modelOf } from '../../src/core/line/read-request';
 import { charts, wishes } from './charts';
 import { request } from './notation';
 

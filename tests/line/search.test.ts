@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { composeLine } from '../../src/core/line';
 import { fieldOf, rememberPrices } from '../../src/core/line/compose/field';
 import { cheapest } from '../../src/core/line/compose/search';
-import { modelOf } from '../../src/core/line/model';
 import { openWorkshop } from '../../src/core/line/options';
+import { modelOf } from '../../src/core/line/read-request';
 import { meetingCost } from '../../src/core/line/taste';
 import { request } from './notation';
 

@@ -1,5 +1,6 @@
 import { bpm, COMMON_TIME } from '../base';
 import { createInstrument, DEFAULT_HAND } from '../fretboard';
+import { TECHNIQUE_ROWS } from '../line';
 import { freshIds } from './identity';
 import type { PlayingSettings } from './playing';
 import { type BlankPiece, LESSON_FORMAT, LESSON_VERSION, type Lesson, type LinePiece } from './types';
@@ -29,7 +30,7 @@ export function newLinePiece(id: string, name: string): LinePiece {
     tempo: bpm(126),
     feel: 'early-ska',
     level: 2,
-    techniques: ['chord tones', 'scale steps', 'space'],
+    techniques: TECHNIQUE_ROWS.filter(({ core }) => core).map(({ technique }) => technique),
     hand: DEFAULT_HAND,
     seed: 1,
     playing: FIRST_PLAYING,

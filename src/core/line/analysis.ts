@@ -1,18 +1,14 @@
 import { pitchClassOf } from '../base';
 import { degreeOf, formatDegree } from '../theory';
-import { claimsFor, type Facts } from './claims';
-import { type HeardLine, hearLine, isSilentOnOne, silenceOf } from './hearing';
-import { type BarModel, type LineModel, modelOf } from './model';
+import type { Facts } from './claim';
+import { claimsFor } from './claims';
+import { type HeardLine, hearLine } from './hearing';
+import type { BarModel, LineModel } from './model';
+import { modelOf } from './read-request';
+import { TECHNIQUE_ROWS } from './techniques/table';
+import type { Seen } from './techniques/types';
 import { isDominantApproach, isStep, type Tone } from './tones';
-import {
-  type BarAnalysis,
-  type LineNotes,
-  type LineRequest,
-  type NoteAnalysis,
-  type NoteFunction,
-  TECHNIQUES,
-  type Technique,
-} from './types';
+import type { BarAnalysis, LineNotes, LineRequest, NoteAnalysis, NoteFunction, Technique } from './types';
 import { sentenceOf } from './wording';
 
 /** The tones on both sides of a note: several where repeats lead in or out differently. */
@@ -78,12 +74,6 @@ function functionOf(model: LineModel, heard: HeardLine, bar: BarModel, index: nu
   return (rising && goesDown) || (falling && goesUp) ? 'neighbour' : 'scale step';
 }
 
-const isOutsideScale = (tone: Tone): boolean =>
-  tone.stretch?.chord !== null &&
-  tone.stretch !== null &&
-  !tone.member &&
-  !tone.stretch.steps.some((step) => step?.halfSteps === tone.interval);
-
 function degreeTextOf(tone: Tone, tones: readonly Tone[]): string {
   const chord = tone.stretch?.chord;
   if (!chord) return '';
@@ -93,28 +83,8 @@ function degreeTextOf(tone: Tone, tones: readonly Tone[]): string {
   return formatDegree(degreeOf(tone.name, chord.root));
 }
 
-function techniquesOf(
-  bar: BarModel,
-  tones: readonly Tone[],
-  functions: readonly (NoteFunction | null)[],
-): readonly Technique[] {
-  const found = new Set<Technique>();
-  if (tones.length === 0) return [];
-  const members = new Set<string>();
-  tones.forEach((tone, index) => {
-    const before = tones[index - 1];
-    const role = functions[index];
-    if (role === 'chord tone') members.add(`${tone.stretch?.index} ${tone.interval}`);
-    else if (role === 'anticipation') found.add('anticipation');
-    else if (role === 'approach' || (role && isOutsideScale(tone))) found.add('approach note');
-    else if (role) found.add('scale steps');
-    if (before && Math.abs(before.midi - tone.midi) === 12) found.add('octave');
-  });
-  if (members.size > 1 || (members.size === 1 && found.size === 0)) found.add('chord tones');
-  const silent = isSilentOnOne(tones) && bar.stretches[0]?.chord !== null;
-  if (silent || silenceOf(tones, bar.ticks).longest * 2 >= bar.ticks) found.add('space');
-  return TECHNIQUES.filter((technique) => found.has(technique));
-}
+const techniquesOf = (seen: Seen): readonly Technique[] =>
+  TECHNIQUE_ROWS.filter((row) => row.recognise(seen)).map(({ technique }) => technique);
 
 export function analyseBar(model: LineModel, heard: HeardLine, index: number): BarAnalysis {
   const bar = model.bars[index];
@@ -129,7 +99,7 @@ export function analyseBar(model: LineModel, heard: HeardLine, index: number): B
       function: functions[place] ?? null,
     };
   });
-  const techniques = techniquesOf(bar, tones, functions);
+  const techniques = techniquesOf({ bar, tones, functions });
   return { notes, techniques, reason: reasonOf(model, heard, bar, { notes, techniques }) };
 }
 

@@ -1,7 +1,7 @@
 import { unreachable } from '../base';
 import { hearLine } from './hearing';
 import { type AnalysedLine, analysed, type LineClaim, lineClaimsFor } from './line-claims';
-import { modelOf } from './model';
+import { modelOf } from './read-request';
 import type { LineNotes, LineRequest } from './types';
 import { capitalised, listed, numberWord, wordsFor } from './wording';
 

@@ -1,7 +1,8 @@
 import { describeKeyIn, keySignature } from '../theory';
 import { barFindings, type MusicFinding } from './bar-findings';
 import { type HeardLine, hearLine } from './hearing';
-import { barNumber, type LineModel, modelOf, namingOf } from './model';
+import { barNumber, type LineModel, namingOf } from './model';
+import { modelOf } from './read-request';
 import { findBreaches, wordsOfRule } from './rules/check';
 import type { LineNotes, LineRequest } from './types';
 import { capitalised } from './wording';

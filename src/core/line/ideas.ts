@@ -8,6 +8,7 @@ import { cautionsAround } from './rules/check';
 import { entryOf, exitOf } from './rules/ends';
 import { isLongWalk } from './shapes';
 import { BREACH, meetingCost } from './taste';
+import { TECHNIQUE_TABLE } from './techniques/table';
 import { writeNotes } from './tones';
 import type { Idea, IdeaOffer, LineNotes, LineRequest, Technique } from './types';
 import { barPhrase, capitalised } from './wording';
@@ -187,7 +188,7 @@ function ideaOf(model: LineModel, heard: HeardLine, index: number, option: Optio
 }
 
 const isAllowed = (bar: BarModel, technique: Technique): boolean =>
-  technique === 'chord tones' || bar.demands.techniques.has(technique);
+  TECHNIQUE_TABLE[technique].always || bar.demands.techniques.has(technique);
 
 /** Neighbours that have no notes yet are imagined with the root of their first chord. */
 function imagined(model: LineModel, shop: Workshop, heard: HeardLine, barIndex: number): HeardLine {

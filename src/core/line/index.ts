@@ -8,4 +8,5 @@ export { MOST_ACCIDENTALS, musicFindings } from './findings';
 export { ideaOffer, ideasForBar } from './ideas';
 export { levelLimits } from './level';
 export { barBreaches, checkLine } from './rules/check';
+export { TECHNIQUE_ROWS } from './techniques/table';
 export * from './types';

@@ -4,6 +4,7 @@ import { inReach, pitchesOf } from './demands';
 import { classAbove, type Stretch } from './harmony';
 import type { LineModel } from './model';
 import type { Figure, Pitch } from './shapes';
+import { leadWaysOf } from './techniques/table';
 
 /** Steps of the chord's scale that lead into a target by step: `count` notes from below or from above. */
 function walkInto(
@@ -73,15 +74,15 @@ function leadsInto(
   target: Pitch,
   count: number,
 ): readonly { readonly walk: readonly Pitch[]; readonly sign: string }[] {
-  const halfSteps = stretch.demands.techniques.has('approach note') && model.limits.halfSteps;
+  const ways = model.limits.halfSteps ? leadWaysOf(stretch.demands.techniques) : null;
   return DIRECTIONS.flatMap((direction) => {
     const lengths = Array.from({ length: Math.min(LONGEST_WALK, count) }, (_, index) => index + 1);
     const walks = lengths.flatMap((length) => {
       const walk = walkInto(model, stretch, target.midi, length, direction);
       return walk ? [{ walk, sign: direction === 1 ? '↗' : '↘' }] : [];
     });
-    const half = halfSteps ? halfStepInto(stretch, target, direction) : null;
-    const fifth = halfSteps ? fifthOf(stretch, target, direction) : null;
+    const half = ways?.has('half step') ? halfStepInto(stretch, target, direction) : null;
+    const fifth = ways?.has('fifth') ? fifthOf(stretch, target, direction) : null;
     return [
       ...walks,
       ...(half ? [{ walk: half, sign: direction === 1 ? '↑' : '↓' }] : []),
@@ -120,7 +121,7 @@ function anticipations(
   shapes: (count: number) => readonly Figure[],
 ): readonly Figure[] {
   const own = stretch.members[classAbove(target.midi, stretch.rootClass)];
-  if (own || model.request.level < 3 || !stretch.demands.techniques.has('anticipation')) return [];
+  if (own || model.request.level < 3 || !stretch.demands.freedoms.has('early root')) return [];
   if (!inReach(stretch.demands.reach, target.midi)) return [];
   return withLead(shapes, count, [target], '»').map((figure) => ({ ...figure, anticipates: true }));
 }

@@ -1,9 +1,11 @@
 import { analyseBar } from './analysis';
-import { type Claim, claimsFor } from './claims';
+import type { Claim } from './claim';
+import { claimsFor } from './claims';
 import { type HeardLine, isSilentOnOne, struck } from './hearing';
 import type { LineModel } from './model';
+import { TECHNIQUE_ROWS } from './techniques/table';
 import { isHome, type Tone } from './tones';
-import { type BarAnalysis, TECHNIQUES, type Technique } from './types';
+import type { BarAnalysis, Technique } from './types';
 
 type Lead = Extract<Claim, { kind: 'lead' | 'walk' }>;
 
@@ -86,7 +88,7 @@ function motifClaims(line: AnalysedLine): readonly LineClaim[] {
 }
 
 const taughtClaims = ({ analyses }: AnalysedLine): readonly LineClaim[] =>
-  TECHNIQUES.flatMap((technique): readonly LineClaim[] => {
+  TECHNIQUE_ROWS.flatMap(({ technique }): readonly LineClaim[] => {
     const bars = analyses.flatMap((analysis, index) =>
       analysis.techniques.includes(technique) ? [index] : [],
     );

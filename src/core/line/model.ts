@@ -1,10 +1,10 @@
-import { barTicks, beatTicks, type Metre, midiOf, pitchClassOf, type SpelledName } from '../base';
-import { playOrder } from '../chart';
+import type { Metre, SpelledName } from '../base';
 import { type Chord, formatChordIn, formatNameIn, type Naming } from '../theory';
-import { type Demands, demandsOf } from './demands';
-import { mergedSpans, type Stretch, stretchOf } from './harmony';
-import { type LevelLimits, levelLimits } from './level';
-import { type Neck, neckOf } from './neck';
+import type { Demands } from './demands';
+import type { Stretch } from './harmony';
+import type { LevelLimits } from './level';
+import type { Neck } from './neck';
+import type { Freedom } from './techniques/freedoms';
 import type { LineRequest } from './types';
 
 export interface BarModel {
@@ -32,67 +32,8 @@ export interface LineModel {
   readonly order: readonly number[];
   readonly limits: LevelLimits;
   readonly neck: Neck;
-}
-
-/** Lowest note of a beginner's line: the open E string (common practice, no source). */
-const LOWEST_MIDI = 28;
-
-function neighbours(order: readonly number[], count: number): { before: number[][]; after: number[][] } {
-  const before: number[][] = Array.from({ length: count }, () => []);
-  const after: number[][] = Array.from({ length: count }, () => []);
-  order.forEach((bar, place) => {
-    const next = order[(place + 1) % order.length] ?? bar;
-    if (!after[bar]?.includes(next)) after[bar]?.push(next);
-    if (!before[next]?.includes(bar)) before[next]?.push(bar);
-  });
-  return { before, after };
-}
-
-/** The pitch classes that a chord can begin with: its root or bass note, and its fifth where the level has fifths. */
-function beginningsOf(chord: Chord, limits: LevelLimits): readonly number[] {
-  const fifth = limits.steps.has(5) ? chord.tones.find(({ degree }) => degree.step === 5) : undefined;
-  return [pitchClassOf(chord.bass), ...(fifth ? [pitchClassOf(fifth.name)] : [])];
-}
-
-/** Reads a request once, so that everything after works with plain numbers. */
-export function modelOf(request: LineRequest): LineModel {
-  const { chart, key } = request;
-  const order = playOrder(chart);
-  const { before, after } = neighbours(order, chart.bars.length);
-  const starts = new Set(chart.sections.map((section) => section.start));
-  const limits = levelLimits(request.level);
-  const lowestOpen = Math.min(...request.instrument.openStrings.map((pitch) => midiOf(pitch)), 127);
-  const low = Math.max(LOWEST_MIDI, lowestOpen);
-  const high = Math.max(limits.highestMidi, low + 15);
-  const neck = neckOf(request, limits.highestFret, low, high);
-  return {
-    request,
-    order,
-    limits,
-    neck,
-    bars: chart.bars.map((bar, index) => {
-      const begins = bar.spans.flatMap(({ harmony }) =>
-        harmony.kind === 'chord' ? [beginningsOf(harmony.chord, limits)] : [],
-      );
-      const demands = demandsOf(request, index, begins, { low, high, onNeck: neck.onNeck });
-      const stretches = mergedSpans(bar.spans).map((span, place) =>
-        stretchOf(span, place, bar.key ?? key, demands),
-      );
-      return {
-        index,
-        metre: bar.metre,
-        ticks: barTicks(bar.metre),
-        beat: beatTicks(bar.metre),
-        stretches,
-        opensSection: index === 0 || starts.has(index),
-        pickup: bar.pickup,
-        demands,
-        before: before[index] ?? [],
-        after: after[index] ?? [],
-        playable: stretches.some((stretch) => stretch.chord !== null),
-      };
-    }),
-  };
+  /** What the techniques of the whole line allow. */
+  readonly freedoms: ReadonlySet<Freedom>;
 }
 
 /** The harmony at a tick of a bar. */

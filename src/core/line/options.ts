@@ -3,7 +3,8 @@ import type { Chart } from '../chart';
 import { createHandGauge, type HandGauge, ticksPerSecond } from '../fretboard';
 import { pitchesOf } from './demands';
 import { countsByStretch, endsOffBeat, nextStretches, openShelf, tonesOf } from './figures';
-import { type BarModel, changesAtStart, type LineModel, modelOf } from './model';
+import { type BarModel, changesAtStart, type LineModel } from './model';
+import { modelOf } from './read-request';
 import { type BarRhythm, rhythmsFor, runsFor } from './rhythm';
 import { soloBreaches } from './rules/check';
 import { type Entry, type Exit, entryOf, exitOf } from './rules/ends';
@@ -27,18 +28,18 @@ export const textOfTones = (tones: readonly Tone[]): string =>
 
 /** Whether the notes keep to the techniques that are switched on, as far as one bar can tell. */
 function keepsToTechniques(model: LineModel, bar: BarModel, tones: readonly Tone[], figure: Figure): boolean {
-  const { techniques } = bar.demands;
+  const { freedoms } = bar.demands;
   return tones.every((tone, index) => {
     const before = tones[index - 1];
-    if (before && Math.abs(before.midi - tone.midi) === 12 && !techniques.has('octave')) return false;
+    if (before && Math.abs(before.midi - tone.midi) === 12 && !freedoms.has('octave leap')) return false;
     if (tone.member) return true;
     if (!before) return false;
     if (figure.anticipates && index === tones.length - 1) return true;
     const outside = !tone.stretch?.steps.some((step) => step?.halfSteps === tone.interval);
     if (outside || isLeap(before.midi, tone.midi)) {
-      return techniques.has('approach note') && model.limits.halfSteps && index === tones.length - 1;
+      return freedoms.has('notes outside the scale') && model.limits.halfSteps && index === tones.length - 1;
     }
-    return techniques.has('scale steps');
+    return freedoms.has('notes outside the chord');
   });
 }
 

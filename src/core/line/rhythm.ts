@@ -143,7 +143,7 @@ function runGrids(bar: BarModel): readonly string[] {
 
 /** Rhythms that run, for walks of up to eight notes; as the level, the tempo and the aims allow. */
 export function runsFor(model: LineModel, bar: BarModel): readonly BarRhythm[] {
-  if (!bar.demands.techniques.has('scale steps')) return [];
+  if (!bar.demands.freedoms.has('notes outside the chord')) return [];
   const cells = runGrids(bar).map(
     (grid): RhythmCell => ({
       id: `run ${grid}`,
@@ -171,12 +171,13 @@ function allowedOf(
   bar: BarModel,
   rhythms: readonly BarRhythm[],
 ): readonly BarRhythm[] {
-  const spaceAllowed = bar.demands.techniques.has('space');
+  const { freedoms } = bar.demands;
   return rhythms.filter(
     (rhythm) =>
       rhythmLevel(rhythm.onsets, bar.metre) <= request.level &&
       notesPerSecond(rhythm.onsets.length, bar.metre, request.tempo) <= limits.notesPerSecond &&
-      (spaceAllowed || (!rhythm.silentOne && rhythm.longest < LONG_SILENCE)),
+      (freedoms.has('silent beat one') || !rhythm.silentOne) &&
+      (freedoms.has('long silence') || rhythm.longest < LONG_SILENCE),
   );
 }
 
@@ -190,7 +191,7 @@ const different = (cells: readonly RhythmCell[]): readonly RhythmCell[] => [
  * with a note on one, the feel's rhythms are thinned out or struck twice. Falls back on the calmest rhythm there is.
  */
 export function rhythmsFor(model: LineModel, bar: BarModel): readonly BarRhythm[] {
-  const spaceAllowed = bar.demands.techniques.has('space');
+  const { freedoms } = bar.demands;
   const cells = cellsOf(model, bar);
   const played = playAll(bar, cells);
   const allowed = allowedOf(model, bar, played);
@@ -210,7 +211,7 @@ export function rhythmsFor(model: LineModel, bar: BarModel): readonly BarRhythm[
     : allowed;
   if (bent.length > 0) return mostObedient(bar, bent);
   return [...played]
-    .filter((rhythm) => spaceAllowed || !rhythm.silentOne)
+    .filter((rhythm) => freedoms.has('silent beat one') || !rhythm.silentOne)
     .sort((one, other) => one.onsets.length - other.onsets.length)
     .slice(0, 1);
 }

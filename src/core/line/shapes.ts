@@ -78,11 +78,13 @@ function overSlashBass(
 
 /** Whether a shape shows only what is switched on, over this chord. */
 function isAllowed(pitches: readonly Pitch[], stretch: Stretch): boolean {
-  const { techniques } = stretch.demands;
+  const { freedoms } = stretch.demands;
   return pitches.every(({ midi }, index) => {
     const before = pitches[index - 1];
-    if (before && Math.abs(before.midi - midi) === OCTAVE_TOP && !techniques.has('octave')) return false;
-    return techniques.has('scale steps') || stretch.members[classAbove(midi, stretch.rootClass)] === true;
+    if (before && Math.abs(before.midi - midi) === OCTAVE_TOP && !freedoms.has('octave leap')) return false;
+    return (
+      freedoms.has('notes outside the chord') || stretch.members[classAbove(midi, stretch.rootClass)] === true
+    );
   });
 }
 

@@ -271,7 +271,8 @@ export function meetingCost(
   for (let rest = bits; rest !== 0; rest &= rest - 1) cost += BREACH;
   const { last } = exit;
   const outside = last.stretch?.chord !== null && last.stretch !== null && !last.member;
-  const dominant = from.demands.techniques.has('approach note') && isDominantApproach(last, entry.first);
+  const dominant =
+    from.demands.freedoms.has('notes outside the scale') && isDominantApproach(last, entry.first);
   if (outside && !dominant && isLeap(last.midi, entry.first.midi)) cost += WEIGHT.brokenStep;
   const ahead = to.stretches[0];
   const early = ahead?.chord && changesBetween(from, to) && last.midi % OCTAVE === ahead.homeClass;

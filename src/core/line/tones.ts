@@ -63,6 +63,13 @@ export const isHome = (tone: Tone): boolean =>
   tone.stretch.chord !== null &&
   tone.midi % 12 === tone.stretch.homeClass;
 
+/** Whether a note belongs neither to its chord nor to the scale over it. */
+export const isOutsideScale = (tone: Tone): boolean =>
+  tone.stretch?.chord !== null &&
+  tone.stretch !== null &&
+  !tone.member &&
+  !tone.stretch.steps.some((step) => step?.halfSteps === tone.interval);
+
 /** Steps are one or two half steps; a repeated note is neither a step nor a leap. */
 export const isStep = (from: number, to: number): boolean => from !== to && Math.abs(to - from) <= 2;
 export const isLeap = (from: number, to: number): boolean => Math.abs(to - from) > 2;

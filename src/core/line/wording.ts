@@ -1,5 +1,5 @@
 import { unreachable } from '../base';
-import type { Claim, Facts } from './claims';
+import type { Claim, Facts } from './claim';
 import { type BarModel, barNumber, chordText, type LineModel, nameText } from './model';
 import type { Tone } from './tones';
 

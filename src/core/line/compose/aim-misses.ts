@@ -1,8 +1,10 @@
 import { analyseBar } from '../analysis';
-import { aimsIn, pitchesAtPosition } from '../demands';
+import { aimsIn, pitchesAtPosition } from '../asked';
 import { type HeardLine, hearLine, silenceOf, struck } from '../hearing';
-import { type BarModel, barNumber, type LineModel, modelOf } from '../model';
+import { type BarModel, barNumber, type LineModel } from '../model';
 import { phrasesOf } from '../phrases';
+import { modelOf } from '../read-request';
+import { TECHNIQUE_ROWS, TECHNIQUE_TABLE } from '../techniques/table';
 import type { Aim, AimMiss, AimTerm, LineNotes, LineRequest, Technique } from '../types';
 import { capitalised, listed } from '../wording';
 
@@ -138,13 +140,6 @@ export interface Wish {
   readonly bars: readonly number[];
 }
 
-/** Techniques that are off until the teacher asks for them, with the level that first has them. */
-const SWITCHED_ON: readonly (readonly [Technique, number])[] = [
-  ['octave', 1],
-  ['approach note', 4],
-  ['anticipation', 3],
-];
-
 /** What the aims for the line and for sections ask of each phrase, and what is switched on of the whole line. */
 export function wishesOf(model: LineModel): readonly Wish[] {
   const { request, bars } = model;
@@ -159,15 +154,15 @@ export function wishesOf(model: LineModel): readonly Wish[] {
       phrases.map((phrase): Wish => ({ aim: index, technique, bars: phrase })),
     );
   });
-  const forLine = SWITCHED_ON.flatMap(([technique]): readonly Wish[] =>
-    request.techniques.has(technique) ? [{ aim: -1, technique, bars: playable }] : [],
+  const forLine = TECHNIQUE_ROWS.flatMap(({ technique, core }): readonly Wish[] =>
+    !core && request.techniques.has(technique) ? [{ aim: -1, technique, bars: playable }] : [],
   );
   return playable.length > 0 ? [...forPhrases, ...forLine] : forPhrases;
 }
 
 /** Whether the level has the technique at all. */
 export const isWithinLevel = ({ technique }: Wish, level: number): boolean =>
-  SWITCHED_ON.every(([one, least]) => one !== technique || level >= least);
+  level >= TECHNIQUE_TABLE[technique].from;
 
 /** The wishes that no bar of theirs fulfils. */
 export const unfulfilled = (
@@ -202,7 +197,7 @@ export function unheardRemarks(model: LineModel, line: LineNotes): readonly stri
   if (wishes.length === 0) return [];
   const techniques = techniquesOf(model, hearLine(model, line));
   return unfulfilled(wishes, techniques).map(({ technique }) => {
-    const least = SWITCHED_ON.find(([one]) => one === technique)?.[1] ?? 0;
+    const least = TECHNIQUE_TABLE[technique].from;
     return model.request.level < least
       ? `No bar shows ${technique}: it comes with level ${least}.`
       : `No bar can show ${technique} with these chords, rhythms and range.`;

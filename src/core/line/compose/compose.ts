@@ -1,16 +1,19 @@
 import { hearLine } from '../hearing';
-import { type LineModel, modelOf } from '../model';
+import type { LineModel } from '../model';
+import { modelOf } from '../read-request';
 import { findBreaches } from '../rules/check';
+import { TECHNIQUE_TABLE } from '../techniques/table';
 import type { Aim, ComposedLine, ComposeRequest } from '../types';
 import { aimMisses, isWithinLevel, techniquesOf, unfulfilled, type Wish, wishesOf } from './aim-misses';
 import { type Draft, draftOf } from './draft';
 import { remarksFor } from './remarks';
 
-/** Where in a phrase a technique is tried first: space and octaves where it answers, walks where it turns. */
+/** In which bars of a phrase a technique is tried first: from the second on, or from the last back. */
 function placesFor({ technique, bars }: Wish, kept: ComposeRequest['kept']): readonly number[] {
   const free = bars.filter((bar) => (kept[bar] ?? null) === null);
-  const early = technique === 'space' || technique === 'octave' || technique === 'chord tones';
-  return early ? [...free.slice(1), ...free.slice(0, 1)] : [...free].reverse();
+  return TECHNIQUE_TABLE[technique].place !== 'turn'
+    ? [...free.slice(1), ...free.slice(0, 1)]
+    : [...free].reverse();
 }
 
 /**

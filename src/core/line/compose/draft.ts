@@ -1,8 +1,9 @@
 import { hashText } from '../../base';
 import type { PhraseRole } from '../../feel';
 import { hearLine } from '../hearing';
-import { type BarModel, type LineModel, modelOf } from '../model';
+import type { BarModel, LineModel } from '../model';
 import { type Option, openWorkshop, textOfTones, type Workshop } from '../options';
+import { modelOf } from '../read-request';
 import { type BarRhythm, patternOf } from '../rhythm';
 import { findBreaches } from '../rules/check';
 import { leadsHome } from '../rules/closing';

@@ -1,5 +1,6 @@
 import { type HeardLine, hearLine } from '../hearing';
-import { type BarModel, barNumber, type LineModel, modelOf } from '../model';
+import { type BarModel, barNumber, type LineModel } from '../model';
+import { modelOf } from '../read-request';
 import type { Tone } from '../tones';
 import type { Breach, LineNotes, LineRequest } from '../types';
 import { type Entry, type Exit, entryOf, exitOf } from './ends';

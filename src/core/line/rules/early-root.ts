@@ -14,7 +14,7 @@ export const EARLY_ROOT: Rule = {
   },
   alone: null,
   meeting: ({ model, from, exit, to, entry }) => {
-    if (model.request.techniques.has('anticipation') || !changesBetween(from, to)) return false;
+    if (model.freedoms.has('early root') || !changesBetween(from, to)) return false;
     const { last } = exit;
     const { first } = entry;
     // A chord on the same root does not come early when that root sounds last.

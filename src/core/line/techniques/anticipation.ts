@@ -1,0 +1,22 @@
+import type { Claim, Scene } from '../claim';
+import { COMMON_PRACTICE, type TechniqueRow } from './types';
+
+function claim({ facts }: Scene): Claim | null {
+  const note = facts.notes.findIndex(({ function: role }) => role === 'anticipation');
+  return note >= 0 ? { kind: 'anticipation', note } : null;
+}
+
+export const ANTICIPATION: TechniqueRow = {
+  technique: 'anticipation',
+  from: 3,
+  source: COMMON_PRACTICE,
+  hint: 'the next root early',
+  core: false,
+  always: false,
+  allows: ['early root'],
+  leads: ['early'],
+  place: 'turn',
+  recognise: ({ functions }) => functions.includes('anticipation'),
+  telling: 2,
+  claim,
+};

@@ -1,0 +1,52 @@
+import type { Claim, Scene } from '../claim';
+import { isHome, type Tone } from '../tones';
+import { leapsAnOctave } from './octave';
+import { COMMON_PRACTICE, type Seen, type TechniqueRow } from './types';
+
+/** Several notes of a chord, or one alone in a bar whose notes show nothing else. */
+function recognise({ tones, functions }: Seen): boolean {
+  const members = new Set(
+    tones.flatMap((tone, index) =>
+      functions[index] === 'chord tone' ? [`${tone.stretch?.index} ${tone.interval}`] : [],
+    ),
+  );
+  if (members.size !== 1) return members.size > 1;
+  const others = functions.some((role) => role !== null && role !== 'chord tone');
+  return !others && !leapsAnOctave(tones);
+}
+
+function directionOf(tones: readonly Tone[]): 'up' | 'down' | 'both' {
+  const distances = tones.slice(1).map((tone, index) => tone.midi - (tones[index]?.midi ?? tone.midi));
+  if (distances.every((distance) => distance >= 0) && distances.some((distance) => distance > 0)) return 'up';
+  return distances.every((distance) => distance <= 0) && distances.some((distance) => distance < 0)
+    ? 'down'
+    : 'both';
+}
+
+/** The chord tones: what they spell and which way they move. */
+function claim({ tones, facts }: Scene): Claim | null {
+  const notes = tones.flatMap((_, index) => (facts.notes[index]?.function === 'chord tone' ? [index] : []));
+  const [first] = notes;
+  const members = notes.flatMap((index) => tones[index] ?? []);
+  if (first === undefined) return null;
+  const several = new Set(members.map((tone) => tone.stretch)).size > 1;
+  const texts = new Set(notes.map((index) => facts.notes[index]?.degreeText));
+  if (several) return members.every(isHome) ? { kind: 'roots', notes } : { kind: 'change', notes };
+  if (texts.size === 1) return { kind: 'carries', note: first };
+  return { kind: 'spells', notes, direction: directionOf(members) };
+}
+
+export const CHORD_TONES: TechniqueRow = {
+  technique: 'chord tones',
+  from: 0,
+  source: COMMON_PRACTICE,
+  hint: 'notes of the chord',
+  core: true,
+  always: true,
+  allows: [],
+  leads: [],
+  place: 'anywhere',
+  recognise,
+  telling: 6,
+  claim,
+};

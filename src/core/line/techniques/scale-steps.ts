@@ -1,0 +1,39 @@
+import type { Claim, Scene } from '../claim';
+import { isOutsideScale } from '../tones';
+import type { NoteFunction } from '../types';
+import { walkClaim } from './leading';
+import { COMMON_PRACTICE, type Seen, type TechniqueRow } from './types';
+
+const STEPS: ReadonlySet<NoteFunction | null | undefined> = new Set(['passing', 'neighbour', 'scale step']);
+
+const recognise = ({ tones, functions }: Seen): boolean =>
+  tones.some((tone, index) => STEPS.has(functions[index]) && !isOutsideScale(tone));
+
+/** The first note outside the chord and where it moves. */
+function stepClaim({ tones, facts }: Scene): Claim | null {
+  const note = facts.notes.findIndex(({ function: role }) => STEPS.has(role));
+  const [tone, before, after] = [tones[note], tones[note - 1], tones[note + 1]];
+  if (!tone) return null;
+  const role = facts.notes[note]?.function;
+  if (role === 'passing' && before && after && before.midi !== tone.midi && after.midi !== tone.midi)
+    return { kind: 'passing', note };
+  return role === 'neighbour' && before && before.midi !== tone.midi
+    ? { kind: 'neighbour', note }
+    : { kind: 'step', note };
+}
+
+export const SCALE_STEPS: TechniqueRow = {
+  technique: 'scale steps',
+  from: 3,
+  source: COMMON_PRACTICE,
+  hint: 'into the next chord',
+  core: true,
+  always: false,
+  allows: ['notes outside the chord'],
+  leads: ['step'],
+  place: 'turn',
+  recognise,
+  telling: 4,
+  claim: (scene) =>
+    walkClaim(scene) ?? (scene.facts.techniques.includes('scale steps') ? stepClaim(scene) : null),
+};
