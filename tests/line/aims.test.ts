@@ -2,17 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fret, midiNumber, midiOf } from '../../src/core/base';
 import { placesOf } from '../../src/core/fretboard';
-import {
-  type Aim,
-  analyseLine,
-  type ComposeRequest,
-  composeLine,
-  TECHNIQUES,
-  type Technique,
-} from '../../src/core/line';
+import { type Aim, analyseLine, type ComposeRequest, composeLine } from '../../src/core/line';
 import { charts, wishes } from './charts';
 import { barsOf, brokenIn } from './held-aims';
 import { request, type Wish } from './notation';
+import { anyAims } from './wide-charts';
 
 const CHART = '| F | C7 | F | C7 | B♭ | F | C7 | F |';
 
@@ -161,30 +155,6 @@ describe('aims of the teacher', () => {
     );
   });
 });
-
-const aimTerms = fc.record(
-  {
-    wanted: fc.subarray([...TECHNIQUES], { maxLength: 2 }),
-    forbidden: fc.subarray<Technique>(['scale steps', 'space', 'octave', 'approach note', 'anticipation'], {
-      maxLength: 2,
-    }),
-    density: fc.constantFrom('sparse', 'busy'),
-    silence: fc.constantFrom(0.25, 0.5),
-    lowest: fc.integer({ min: 28, max: 36 }).map(midiNumber),
-    highest: fc.integer({ min: 36, max: 48 }).map(midiNumber),
-    position: fc.integer({ min: 1, max: 7 }).map(fret),
-  },
-  { requiredKeys: [] },
-);
-const aimPlaces: fc.Arbitrary<Aim['where']> = fc.oneof(
-  fc.constant({ kind: 'line' } as const),
-  fc.constant({ kind: 'section', section: 0 } as const),
-  fc.nat(7).map((bar) => ({ kind: 'bar', bar }) as const),
-);
-const anyAims: fc.Arbitrary<readonly Aim[]> = fc.array(
-  fc.tuple(aimPlaces, aimTerms).map(([where, terms]) => ({ where, ...terms })),
-  { minLength: 1, maxLength: 3 },
-);
 
 describe('any aims', () => {
   test('are kept, or the line says which bar does not keep which', () => {

@@ -1,5 +1,5 @@
 import { PHRASE_BOOKS } from '../../feel';
-import { modelOf } from '../model';
+import { modelOf } from '../read-request';
 import { writeNotes } from '../tones';
 import type { ComposeRequest, LineNotes } from '../types';
 import { composeWithBook } from './engine';
