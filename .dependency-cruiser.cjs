@@ -169,10 +169,11 @@ module.exports = {
     },
     {
       name: 'practice-keeps-nothing',
-      comment: 'The practice page never reaches the lessons of the device, so it cannot damage one.',
+      comment:
+        'The practice page, and the state it shares with the writing page, never reach the lessons of the device, so it cannot damage one: they know the storage by its types only.',
       severity: 'error',
-      from: { path: '^src/app/pages/practice/' },
-      to: { path: '^src/app/storage/' },
+      from: { path: '^src/app/(pages/practice|state)/' },
+      to: { path: '^src/app/storage/', dependencyTypesNot: ['type-only'] },
     },
     {
       name: 'no-cycles',

@@ -1,3 +1,4 @@
+import { join } from 'node:path';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
 import { buildOptions } from './build/alone.ts';
@@ -10,7 +11,16 @@ export default defineConfig({
   base: './',
   plugins: [react(), securityPolicy(), thirdPartyNotices(), practicePage(), offline()],
   worker: { format: 'es' },
-  build: buildOptions,
+  build: {
+    ...buildOptions,
+    rolldownOptions: {
+      ...buildOptions.rolldownOptions,
+      input: {
+        index: join(import.meta.dirname, 'index.html'),
+        practice: join(import.meta.dirname, 'practice.html'),
+      },
+    },
+  },
   preview: { port: 4173 },
   test: {
     projects: [

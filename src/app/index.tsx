@@ -1,6 +1,15 @@
 import { createRoot } from 'react-dom/client';
 import { createComposer } from './composer';
-import { App, createPlayback, loadOffline, loadPractice, openLinkedLesson, StartFailed } from './pages';
+import { isInForeignFrame } from './frames';
+import {
+  App,
+  createPlayback,
+  ForeignFrame,
+  loadOffline,
+  openLinkedLesson,
+  practiceAddress,
+  StartFailed,
+} from './pages';
 import { type Session, startSession } from './state';
 import { openStartGuard, openStorage } from './storage';
 
@@ -8,7 +17,7 @@ import { openStartGuard, openStorage } from './storage';
 const OFFLINE_PAUSE = 2000;
 
 /** The development server's files change under its feet: only a built app is kept. */
-function keepOfflineLater(session: Session | null): void {
+function keepOfflineLater(session: Session): void {
   if (!import.meta.env.PROD) return;
   // Where it cannot be fetched, nothing is kept, and all works while there is a network.
   window.setTimeout(
@@ -21,20 +30,22 @@ function keepOfflineLater(session: Session | null): void {
   );
 }
 
-/** Whether the address asks for the practice page, which never sees the lessons of this device. */
+/** Links to the practice page from before it had an address of its own. */
 const isForPractice = (): boolean => new URLSearchParams(window.location.search).has('practice');
 
 /** Starts the app in an element of the page. */
 export async function startApp(element: HTMLElement): Promise<void> {
+  if (isForPractice()) {
+    window.location.replace(practiceAddress(window.location.href));
+    return;
+  }
   const root = createRoot(element);
+  if (isInForeignFrame()) {
+    root.render(<ForeignFrame />);
+    return;
+  }
   const guard = openStartGuard();
   try {
-    if (isForPractice()) {
-      const { StudentPage } = await loadPractice();
-      root.render(<StudentPage embedded={null} />);
-      keepOfflineLater(null);
-      return;
-    }
     const session = await startSession(openStorage(), createComposer(), { guard });
     await openLinkedLesson(session);
     window.addEventListener('hashchange', () => void openLinkedLesson(session));

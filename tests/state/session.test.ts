@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { startSession } from '../../src/app/state';
-import { type LessonStorage, pageClock } from '../../src/app/storage';
+import { pageClock } from '../../src/app/clock';
+import type { LessonStorage } from '../../src/app/storage';
 import { describeStorageFault } from '../../src/app/storage/faults';
 import { failure, success } from '../../src/core/base';
 import {

@@ -1,4 +1,5 @@
-import type { Clock, LessonStorage, Persistence } from '../../src/app/storage';
+import type { Clock } from '../../src/app/clock';
+import type { LessonStorage, Persistence } from '../../src/app/storage';
 import type { Database } from '../../src/app/storage/database';
 import { createLessonStorage } from '../../src/app/storage/lesson-storage';
 import type { Channel, Told } from '../../src/app/storage/news';

@@ -2,6 +2,3 @@
 
 /** Fetches what keeps the app for the time without a network. */
 export const loadOffline = () => import('./new-version');
-
-/** Fetches the practice page. */
-export const loadPractice = () => import('./practice');

@@ -10,12 +10,10 @@ import { NewsList } from './news';
 /**
  * Keeps the app for the time without a network, and says when a new version is ready. It stands beside the page in an
  * element of its own, because it comes long after the first look.
- * @param session the lesson that is written on the page; null where none is, so that nothing has to be said: the new
- * version is there the next time
  */
-export async function keepOffline(session: Session | null): Promise<void> {
+export async function keepOffline(session: Session): Promise<void> {
   const version = await followVersions();
-  if (version === null || session === null) return;
+  if (version === null) return;
   const place = document.createElement('div');
   document.body.append(place);
   createRoot(place).render(<NewVersionNote session={session} version={version} />);

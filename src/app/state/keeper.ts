@@ -1,6 +1,7 @@
 import { failure, type Result, shareParts, success } from '../../core/base';
 import { type Lesson, setTitle } from '../../core/lesson';
-import type { Clock, FoundLesson, LessonStorage, News } from '../storage';
+import type { Clock } from '../clock';
+import type { FoundLesson, LessonStorage, News } from '../storage';
 import type { EditorStore, SavingState } from './editor-store';
 import type { LessonStore } from './lesson-store';
 import type { WatchPage } from './page-watch';

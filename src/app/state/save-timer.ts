@@ -1,4 +1,4 @@
-import type { Clock } from '../storage';
+import type { Clock } from '../clock';
 
 /** Quiet time after a change before it is saved, in milliseconds: long enough to gather a word being typed. */
 const PAUSE = 300;

@@ -1,7 +1,8 @@
 import { shareParts } from '../../core/base';
 import { describeLessonProblem, type Lesson, newLesson, parseLesson, sampleLesson } from '../../core/lesson';
+import { type Clock, pageClock } from '../clock';
 import type { Composer, Deed } from '../composer';
-import { type Clock, type LessonStorage, pageClock, type StartGuard } from '../storage';
+import type { LessonStorage, StartGuard } from '../storage';
 import { createEditorStore } from './editor-store';
 import { firstLesson, sampleMark } from './first-lesson';
 import { AS_IT_CAME, startKeeper } from './keeper';

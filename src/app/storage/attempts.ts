@@ -1,4 +1,5 @@
 import { failure, type Result, success } from '../../core/base';
+import type { Clock } from '../clock';
 import type { Database } from './database';
 import { describeStorageFault, isClosed, SILENT } from './faults';
 
@@ -7,21 +8,6 @@ export const PATIENCE = 3000;
 
 /** Time before a silent storage is tried again, in milliseconds; what is asked meanwhile fails at once. */
 const BETWEEN_TRIES = 5000;
-
-export interface Clock {
-  /** Milliseconds that only grow. */
-  now(): number;
-  /** Calls back once after a time in milliseconds, unless the returned function is called before. */
-  after(delay: number, work: () => void): () => void;
-}
-
-export const pageClock: Clock = {
-  now: () => performance.now(),
-  after: (delay, work) => {
-    const timer = setTimeout(work, delay);
-    return () => clearTimeout(timer);
-  },
-};
 
 export type Attempt = <Value>(work: (database: Database) => Promise<Value>) => Promise<Result<Value, string>>;
 

@@ -1,4 +1,3 @@
-export { type Clock, pageClock } from './attempts';
 export { type LessonStorage, openStorage } from './lesson-storage';
 export type { News } from './news';
 export type { Persistence } from './persistence';

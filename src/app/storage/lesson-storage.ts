@@ -1,6 +1,7 @@
 import { failure, type Result, success } from '../../core/base';
 import { type Lesson, type LessonProblem, readLesson } from '../../core/lesson';
-import { type Clock, createAttempts, pageClock } from './attempts';
+import { type Clock, pageClock } from '../clock';
+import { createAttempts } from './attempts';
 import { chanceName } from './chance-name';
 import { type Database, openDatabase } from './database';
 import { isClosed } from './faults';

@@ -1,4 +1,5 @@
-import { type Clock, PATIENCE, pageClock } from './attempts';
+import { type Clock, pageClock } from '../clock';
+import { PATIENCE } from './attempts';
 import { chanceName } from './chance-name';
 
 /**

@@ -1,2 +1,1 @@
-export { StudentPage } from './student-page';
 export { practiceView } from './view';

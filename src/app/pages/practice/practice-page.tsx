@@ -94,6 +94,9 @@ function Sheet() {
       ))}
       <Notes lesson={lesson} />
       <Cautions />
+      <p className="practice__kept">
+        Nothing is kept here: tempo, loop and parts are as your teacher set them whenever this page is opened.
+      </p>
     </div>
   );
 }

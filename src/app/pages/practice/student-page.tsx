@@ -57,7 +57,8 @@ function Door({ notice, children }: { readonly notice: ReactNode; readonly child
       {notice}
       <p>
         Open the lesson file that your teacher sent you, or drop it on this page. It stays in this browser:
-        nothing is sent anywhere, and nothing you do here changes the file.
+        nothing is sent anywhere, and nothing you do here changes the file. Nothing is kept either: open the
+        file again the next time.
       </p>
       <p>{children}</p>
     </main>

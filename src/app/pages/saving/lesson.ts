@@ -1,5 +1,6 @@
 import { type Lesson, printLesson } from '../../../core/lesson';
 import type { Session } from '../../state';
+import { practiceAddress } from '../common';
 import { fileStem, saveFile } from './file';
 
 /** Saves the lesson as a file of its own. */
@@ -61,7 +62,7 @@ export async function copyLink(
   page: 'lesson' | 'practice page',
 ): Promise<void> {
   const { writeLessonLink } = await import('../../../core/exchange');
-  const link = writeLessonLink(lesson, appAddress() + (page === 'lesson' ? '' : '?practice'));
+  const link = writeLessonLink(lesson, page === 'lesson' ? appAddress() : practiceAddress(appAddress()));
   const copied = page === 'lesson' ? COPIED : COPIED_FOR_PRACTICE;
   try {
     await navigator.clipboard.writeText(link);
