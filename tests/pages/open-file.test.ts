@@ -1,7 +1,7 @@
 import { expect, test, vi } from 'vitest';
+import { pageClock } from '../../src/app/clock';
 import { openFile } from '../../src/app/pages/opening/open-file';
 import { startSession } from '../../src/app/state';
-import { pageClock } from '../../src/app/clock';
 import { failure } from '../../src/core/base';
 import { printLesson, sampleLesson } from '../../src/core/lesson';
 import { device } from '../storage/device';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { startSession } from '../../src/app/state';
 import { pageClock } from '../../src/app/clock';
+import { startSession } from '../../src/app/state';
 import type { LessonStorage } from '../../src/app/storage';
 import { describeStorageFault } from '../../src/app/storage/faults';
 import { failure, success } from '../../src/core/base';
