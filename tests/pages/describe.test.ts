@@ -5,10 +5,9 @@ import {
   degreesLine,
   describeFacts,
   describePiece,
-  listOf,
   stringName,
 } from '../../src/app/pages/words/describe';
-import { COMMON_TIME, ticks } from '../../src/core/base';
+import { COMMON_TIME, listed, ticks } from '../../src/core/base';
 import { deriveSheet, type LineSheet, newLesson, setChartText, setFeel, setKey } from '../../src/core/lesson';
 import type { BarAnalysis } from '../../src/core/line';
 import { parseKey } from '../../src/core/theory';
@@ -98,9 +97,9 @@ test('silent beats are dots among the degrees', () => {
 });
 
 test('lists read as a person says them', () => {
-  expect(listOf([])).toBe('');
-  expect(listOf(['drums'])).toBe('drums');
-  expect(listOf(['drums', 'chops', 'organ'])).toBe('drums, chops and organ');
+  expect(listed([])).toBe('');
+  expect(listed(['drums'])).toBe('drums');
+  expect(listed(['drums', 'chops', 'organ'])).toBe('drums, chops and organ');
 });
 
 test.each([

@@ -9,3 +9,4 @@ export * from './result';
 export * from './sharing';
 export * from './steps';
 export * from './units';
+export * from './words';

@@ -1,4 +1,4 @@
-import { barTicks, beatsInBar, isCompound, type Metre, sameMetre, ticks } from '../base';
+import { barTicks, beatsInBar, counted, isCompound, type Metre, sameMetre, ticks } from '../base';
 import { type Key, looksLikeNumeral, parseChord, parseNumeral, suggestChord } from '../theory';
 import { sameHarmony } from './harmony';
 import type { ProblemList } from './problems';
@@ -199,8 +199,6 @@ function sharesOf(
   );
   return crowdedShares(items.length, metre);
 }
-
-const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;
 
 /** Lays the shares on the bar; the last harmony fills it, what does not fit falls away, neighbours alike join. */
 function spansOf(harmonies: readonly Harmony[], shares: Shares, metre: Metre): readonly HarmonySpan[] {

@@ -1,3 +1,4 @@
+import { barRange, capitalised } from '../base';
 import { type Jump, jumpOf, type Navigation } from './navigation';
 import { followedAs, walk } from './order';
 import type { ProblemList } from './problems';
@@ -33,7 +34,7 @@ export function reportUnplayed(chart: Chart, signs: readonly PlacedSign[], probl
       last += 1;
     }
     const to = chart.bars[last]?.number ?? bar.number;
-    const which = to === bar.number ? `Bar ${bar.number} is` : `Bars ${bar.number} to ${to} are`;
+    const which = `${capitalised(barRange(bar.number, to))} ${to === bar.number ? 'is' : 'are'}`;
     problems.push({ ...bar.place, message: `${which} never played: ${reason(bar.ending, signs)}` });
   });
 }

@@ -1,3 +1,4 @@
+import { barName, capitalised, listed } from '../base';
 import {
   type AimTerms,
   type AimWhere,
@@ -106,7 +107,7 @@ function inBar(about: Case, broken: BrokenAim, bar: number): AimFinding {
   const words = aimWords(brokenPart(broken.aim, broken), about.reading).join(', ');
   return {
     bar,
-    message: `Bar ${numberOf(about, bar)} does not keep ${OF_PLACE[speaker?.where.kind ?? 'bar']}: ${words}. ${broken.nearest}`,
+    message: `${capitalised(barName(numberOf(about, bar)))} does not keep ${OF_PLACE[speaker?.where.kind ?? 'bar']}: ${words}. ${broken.nearest}`,
     repair: () => nearestIdea(about, bar) ?? nearestAim(about, broken, bar),
   };
 }
@@ -123,7 +124,7 @@ function inPhrase(about: Case, { aim, bars, techniques, nearest }: BrokenAim): r
   if (stored === null) return [];
   const name =
     where.kind === 'section' ? (sheet.chart.sections[where.section]?.name ?? 'the section') : 'the line';
-  const missing = techniques.join(' and ');
+  const missing = listed(techniques);
   const { where: place, ...terms } = stored;
   const wanted = (terms.wanted ?? []).filter((one) => !techniques.includes(one));
   const numbers = bars.map((bar) => numberOf(about, bar));
@@ -133,7 +134,7 @@ function inPhrase(about: Case, { aim, bars, techniques, nearest }: BrokenAim): r
       bar: bars[0] ?? null,
       message:
         from === to
-          ? `Bar ${from} does not show ${missing}, which ${name} wants in every phrase. ${nearest}`
+          ? `${capitalised(barName(from))} does not show ${missing}, which ${name} wants in every phrase. ${nearest}`
           : `No bar from ${from} to ${to} shows ${missing}, which ${name} wants in every phrase. ${nearest}`,
       repair: () =>
         ideaThatShows(about, bars, techniques) ?? {

@@ -1,4 +1,4 @@
-import { type Fret, fret, midiNumber } from '../base';
+import { barName, type Fret, fret, listed, midiNumber } from '../base';
 import { romanNumeral } from '../fretboard';
 import {
   type AimReading,
@@ -56,7 +56,7 @@ export function ideaThatShows(
     const idea = ideaThatKeeps(about, about.piece, bar, techniques);
     if (idea !== null) {
       return {
-        label: `Take an idea for bar ${numberOf(about, bar)} that shows ${techniques.join(' and ')}`,
+        label: `Take an idea for ${barName(numberOf(about, bar))} that shows ${listed(techniques)}`,
         apply: (lesson) => takeIdea(lesson, about.piece.id, bar, idea),
       };
     }
@@ -100,7 +100,7 @@ export function nearestIdea(about: Case, bar: number): Repair | null {
   return idea === null
     ? null
     : {
-        label: `Take an idea for bar ${numberOf(about, bar)} that keeps it`,
+        label: `Take an idea for ${barName(numberOf(about, bar))} that keeps it`,
         apply: (lesson) => takeIdea(lesson, about.piece.id, bar, idea),
       };
 }
@@ -146,9 +146,11 @@ function weakerForms(about: Case, { aim, term, techniques }: BrokenAim, bar: num
   switch (term) {
     case 'wanted':
     case 'forbidden': {
-      const named = techniques.join(' and ');
+      const named = listed(techniques);
       const label =
-        term === 'wanted' ? `Do not ask bar ${number} for ${named}` : `Allow ${named} in bar ${number}`;
+        term === 'wanted'
+          ? `Do not ask ${barName(number)} for ${named}`
+          : `Allow ${named} in ${barName(number)}`;
       return [
         forBar(label, (own) => ({
           ...own,
@@ -159,13 +161,18 @@ function weakerForms(about: Case, { aim, term, techniques }: BrokenAim, bar: num
       ];
     }
     case 'density':
-      return [forBar(`Ask for no number of notes in bar ${number}`, (own) => ({ ...own, density: 'any' }))];
+      return [
+        forBar(`Ask for no number of notes in ${barName(number)}`, (own) => ({ ...own, density: 'any' })),
+      ];
     case 'silence':
       return [
         ...SILENCES.filter((share) => share < (aim.silence ?? 0)).map((share) =>
-          forBar(`Ask bar ${number} for ${percent(share)} of silence`, (own) => ({ ...own, silence: share })),
+          forBar(`Ask ${barName(number)} for ${percent(share)} of silence`, (own) => ({
+            ...own,
+            silence: share,
+          })),
         ),
-        forBar(`Ask for no silence in bar ${number}`, (own) => ({ ...own, silence: 0 })),
+        forBar(`Ask for no silence in ${barName(number)}`, (own) => ({ ...own, silence: 0 })),
       ];
     case 'range':
       return upTo(FARTHEST.range).map((by) => {
@@ -178,7 +185,7 @@ function weakerForms(about: Case, { aim, term, techniques }: BrokenAim, bar: num
           },
           about.reading,
         );
-        return forBar(`Let bar ${number} reach ${words ?? ''}`, (own) => ({
+        return forBar(`Let ${barName(number)} reach ${words ?? ''}`, (own) => ({
           ...own,
           lowest: midiNumber(lowest),
           highest: midiNumber(highest),
@@ -188,8 +195,8 @@ function weakerForms(about: Case, { aim, term, techniques }: BrokenAim, bar: num
       return positionsNear(aim.position ?? 1).map((position) => {
         const label =
           position === 0
-            ? `Leave the hand free in bar ${number}`
-            : `Move the hand to position ${romanNumeral(position)} in bar ${number}`;
+            ? `Leave the hand free in ${barName(number)}`
+            : `Move the hand to position ${romanNumeral(position)} in ${barName(number)}`;
         return { label, change: (piece) => withPosition(piece, bar, fret(position)) };
       });
   }

@@ -1,3 +1,4 @@
+import { barNames, capitalised } from '../base';
 import { deriveSheet, type Lesson, type LinePiece, type LineSheet } from '../lesson';
 import { checkAims } from './aim-check';
 import { checkHand, type Repair } from './hand-check';
@@ -26,8 +27,7 @@ function withoutNotes(sheet: LineSheet): Finding[] {
   if (first === undefined) {
     return [];
   }
-  const numbers = empty.map(({ number }) => number).join(', ');
-  const which = empty.length === 1 ? `Bar ${numbers} has` : `Bars ${numbers} have`;
+  const which = `${capitalised(barNames(empty.map(({ number }) => number)))} ${empty.length === 1 ? 'has' : 'have'}`;
   return [
     {
       pieceId: sheet.id,

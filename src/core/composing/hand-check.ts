@@ -1,4 +1,14 @@
-import { beatTicks, type Fret, type LineNote, type Metre, type Ticks, ticks, withMark } from '../base';
+import {
+  barName,
+  beatTicks,
+  capitalised,
+  type Fret,
+  type LineNote,
+  type Metre,
+  type Ticks,
+  ticks,
+  withMark,
+} from '../base';
 import { type PlayingFinding, type PlayingRepair, playingFindings, repairFor } from '../fretboard';
 import {
   changeBars,
@@ -66,7 +76,7 @@ function describe(
   const where =
     written === undefined || note === undefined
       ? ''
-      : `Bar ${written.number}, ${beatName(note.start, written.metre)}: `;
+      : `${capitalised(barName(written.number))}, ${beatName(note.start, written.metre)}: `;
   const what =
     finding.kind === 'off the neck' && note !== undefined
       ? `${formatPitchIn(naming, note.pitch)} does not lie on this instrument.`

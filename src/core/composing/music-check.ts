@@ -1,3 +1,4 @@
+import { barName } from '../base';
 import { feelById } from '../feel';
 import {
   changeBars,
@@ -130,7 +131,7 @@ function ideaRepair(
   return idea === undefined
     ? null
     : {
-        label: `Take the nearest idea for bar ${number} that mends it`,
+        label: `Take the nearest idea for ${barName(number)} that mends it`,
         apply: (lesson) => takeIdea(lesson, piece.id, bar, idea),
       };
 }

@@ -1,4 +1,4 @@
-import type { Fret } from '../base';
+import { countedInWords, type Fret, listed } from '../base';
 import { handSpan } from './neck';
 import { romanNumeral } from './roman';
 import type { FingeredNote, HandSettings, Instrument } from './types';
@@ -44,14 +44,9 @@ export function effortOf(passage: Passage, instrument: Instrument, hand: HandSet
   };
 }
 
-const NUMBER_WORDS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
-
-const counted = (count: number, one: string, several: string): string =>
-  `${NUMBER_WORDS[count] ?? count} ${count < 2 ? one : several}`;
-
-const shiftCount = (count: number): string => counted(count, 'shift', 'shifts');
-const stretchCount = (count: number): string => counted(count, 'stretch', 'stretches');
-const openCount = (count: number): string => counted(count, 'open string', 'open strings');
+const shiftCount = (count: number): string => countedInWords(count, 'shift');
+const stretchCount = (count: number): string => countedInWords(count, 'stretch', 'stretches');
+const openCount = (count: number): string => countedInWords(count, 'open string');
 
 /** One sentence: `Stays in position V: no shift, one stretch.` */
 export function describeEffort(effort: Effort): string {
@@ -75,10 +70,7 @@ export function compareEfforts(effort: Effort, against: Effort): string {
     [effort.shifts - against.shifts, shiftCount],
     [effort.stretches - against.stretches, stretchCount],
     [effort.openStrings - against.openStrings, openCount],
-    [
-      effort.crossings - against.crossings,
-      (count: number) => counted(count, 'string crossing', 'string crossings'),
-    ],
+    [effort.crossings - against.crossings, (count: number) => countedInWords(count, 'string crossing')],
   ] as const) {
     if (difference < 0) saved.push(words(-difference));
     if (difference > 0) spent.push(words(difference));
@@ -88,6 +80,3 @@ export function compareEfforts(effort: Effort, against: Effort): string {
   if (saved.length === 0) return `Costs ${listed(spent)}.`;
   return `Saves ${listed(saved)}; costs ${listed(spent)}.`;
 }
-
-const listed = (items: readonly string[]): string =>
-  items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;

@@ -1,6 +1,5 @@
-import { midiNumber, type SpelledPitch } from '../base';
+import { listed, midiNumber, type SpelledPitch } from '../base';
 import { romanNumeral } from '../fretboard';
-import type { Technique } from '../line';
 import { formatPitchIn, type Key, type Naming, spellMidi } from '../theory';
 import type { AimTerms } from './types';
 
@@ -15,11 +14,6 @@ const pitchOf = (midi: number, { key }: AimReading): SpelledPitch => spellMidi(m
 /** A sounding pitch as the lesson names it: `E1`. */
 const pitchWords = (midi: number, reading: AimReading): string =>
   formatPitchIn(reading.naming, pitchOf(midi, reading));
-
-const listed = (techniques: readonly Technique[]): string =>
-  techniques.length < 2
-    ? techniques.join('')
-    : `${techniques.slice(0, -1).join(', ')} and ${techniques.at(-1) ?? ''}`;
 
 export const percent = (share: number): string => `${Math.round(share * 100)} %`;
 

@@ -1,3 +1,4 @@
+import { barName } from '../base';
 import { describeKeyIn, sameKey } from '../theory';
 import type { LineSheet } from './sheet-types';
 
@@ -10,7 +11,7 @@ export function keyChanges({ chart, key, noteNames = 'letters' }: LineSheet): re
   const changes: string[] = [];
   for (const bar of chart.bars) {
     const next = bar.key ?? key;
-    if (!sameKey(next, now)) changes.push(`${describeKeyIn(noteNames, next)} from bar ${bar.number}`);
+    if (!sameKey(next, now)) changes.push(`${describeKeyIn(noteNames, next)} from ${barName(bar.number)}`);
     now = next;
   }
   return changes.slice(0, MOST_TOLD);

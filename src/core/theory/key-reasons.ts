@@ -1,3 +1,4 @@
+import { capitalised, listed } from '../base';
 import { describeKeyIn, formatChordIn, formatNameIn, type Naming } from './naming';
 import type { Chord, Key, WeightedChord } from './types';
 
@@ -8,10 +9,6 @@ interface Home {
   /** A dominant that goes home. */
   readonly cadence: Chord | null;
 }
-
-/** `Dm`, `Dm and A7`, `Dm, A7 and Gm`. */
-const listed = (items: readonly string[]): string =>
-  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items[items.length - 1]}`;
 
 /**
  * Why the chords are heard in a key, in one sentence.
@@ -50,5 +47,5 @@ export function reasonFor(
           : null;
   const leads = cadence ? `${formatChordIn(naming, cadence)} leads back to ${tonic}` : null;
   const sentence = listed([belonging, home, leads].filter((part) => part !== null));
-  return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`;
+  return `${capitalised(sentence)}.`;
 }

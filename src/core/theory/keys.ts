@@ -1,5 +1,6 @@
 import {
   type Alteration,
+  countedInWords,
   failure,
   halfStepsAboveC,
   LETTERS,
@@ -55,8 +56,6 @@ export function keyNames(key: Key): readonly SpelledName[] {
 /** `F major`, `E♭ minor`. */
 export const describeKey = (key: Key): string => `${formatName(key.tonic)} ${key.mode}`;
 
-const NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven'] as const;
-
 /** The signature in words: `one flat (B♭)`, `two sharps (F♯, C♯)`, `no sharps or flats`. */
 export function describeSignature(key: Key, naming: Naming = 'letters'): string {
   const fifths = keySignature(key);
@@ -67,7 +66,7 @@ export function describeSignature(key: Key, naming: Naming = 'letters'): string 
   const names = order
     .slice(0, Math.min(count, 7))
     .map((letter) => formatNameIn(naming, { letter, alteration: alterationInKey(key, letter) }));
-  return `${NUMBERS[count] ?? count} ${kind}${count === 1 ? '' : 's'} (${names.join(', ')})`;
+  return `${countedInWords(count, kind)} (${names.join(', ')})`;
 }
 
 /** The keys of a mode that a signature can show, from seven flats to seven sharps. */

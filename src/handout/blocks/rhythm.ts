@@ -1,4 +1,4 @@
-import { beatTicks } from '../../core/base';
+import { barName, beatTicks, capitalised } from '../../core/base';
 import type { LineSheet, SheetBar } from '../../core/lesson';
 import { excerptOf } from '../excerpt';
 import { moved } from '../layout/marks';
@@ -53,7 +53,7 @@ export function rhythmRows(sheet: LineSheet, context: BlockContext): readonly Ro
   const number = sheet.bars[index]?.written.number ?? index + 1;
   const words = joinRows(
     paragraphRows(
-      `Bar ${number}: clap it while you count aloud, and whisper the rests. Then play it on one note, then as it is written.`,
+      `${capitalised(barName(number))}: clap it while you count aloud, and whisper the rests. Then play it on one note, then as it is written.`,
       context.sizes.body,
       context.width - width - GAP,
       context.measure,

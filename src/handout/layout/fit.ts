@@ -1,3 +1,4 @@
+import { listed } from '../../core/base';
 import type { HandoutBlock } from '../../core/lesson';
 import type { ScoreLayout } from '../../score';
 import { breakPages, isStranded, type Room, whiteness } from './breaks';
@@ -119,6 +120,3 @@ function smallestFirst<Thing>(things: readonly Thing[]): readonly (readonly Thin
   for (const thing of things) choices.push(...choices.map((choice) => [...choice, thing]));
   return choices.slice(1).sort((one, other) => one.length - other.length);
 }
-
-const listed = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;

@@ -1,3 +1,4 @@
+import { barName } from '../../../core/base';
 import type { LinePiece, LineSheet } from '../../../core/lesson';
 import { Later } from '../at-work';
 import { EDITOR } from './later-editor';
@@ -19,7 +20,7 @@ export function BarAims({ piece, sheet, bar, number }: BarAimsProps) {
   return (
     <details className="hand-pad aims-of-bar">
       <summary>
-        <span className="fingering__title">Aims for bar {number}</span>{' '}
+        <span className="fingering__title">Aims for {barName(number)}</span>{' '}
         <span className="hand-pad__facts">{words === '' ? 'as for the line' : words}</span>
       </summary>
       <Later part={EDITOR} given={{ piece, sheet, place }} />

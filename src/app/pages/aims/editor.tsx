@@ -1,4 +1,4 @@
-import { type Fret, fret, type MidiNumber, midiNumber } from '../../../core/base';
+import { capitalised, type Fret, fret, type MidiNumber, midiNumber } from '../../../core/base';
 import { rangeOf, romanNumeral } from '../../../core/fretboard';
 import {
   type AimTerms,
@@ -13,7 +13,6 @@ import { TECHNIQUES, type Technique } from '../../../core/line';
 import { formatPitchIn, spellMidi } from '../../../core/theory';
 import { SelectField } from '../../controls';
 import { useAtWork } from '../at-work';
-import { capitalised } from '../words';
 import { type AimPlace, placeName, termsAt } from './places';
 
 interface AimEditorProps {

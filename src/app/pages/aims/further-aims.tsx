@@ -1,8 +1,8 @@
 import { useState } from 'react';
+import { capitalised } from '../../../core/base';
 import { type LinePiece, type LineSheet, setAim } from '../../../core/lesson';
 import { SelectField } from '../../controls';
 import { Later, useAtWork } from '../at-work';
-import { capitalised } from '../words';
 import { EDITOR } from './later-editor';
 import { type AimPlace, aimedPlaces, placeName, storedPlace, wordsAt } from './places';
 

@@ -1,3 +1,4 @@
+import { barName } from '../../../core/base';
 import {
   type AimReading,
   type AimTerms,
@@ -26,7 +27,7 @@ export function placeName(sheet: LineSheet, place: AimPlace): string {
     }
     case 'bar': {
       const number = sheet.chart.bars[place.index]?.number ?? place.index + 1;
-      return number === 0 ? 'the pickup' : `bar ${number}`;
+      return barName(number);
     }
   }
 }

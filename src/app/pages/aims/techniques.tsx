@@ -1,8 +1,8 @@
+import { capitalised } from '../../../core/base';
 import { type LinePiece, setTechnique } from '../../../core/lesson';
 import { TECHNIQUE_ROWS } from '../../../core/line';
 import { CheckField } from '../../controls';
 import { useAtWork } from '../at-work';
-import { capitalised } from '../words';
 
 /** Which techniques the line may show. */
 export function Techniques({ piece }: { readonly piece: LinePiece }) {

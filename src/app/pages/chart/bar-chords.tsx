@@ -1,4 +1,5 @@
 import { type RefObject, useEffect, useId, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { barName, listed } from '../../../core/base';
 import { chordsInLetters, parseChart, typedChordsIn, usesOf, writtenBar } from '../../../core/chart';
 import {
   type ChartBarEdit,
@@ -12,7 +13,6 @@ import {
 import type { Naming } from '../../../core/theory';
 import { draftMark } from '../../controls';
 import { useAtWork } from '../at-work';
-import { listOf } from '../words';
 import { PutBack } from './parked-bars';
 import { NAMING_HINTS } from './typed-names';
 
@@ -51,10 +51,10 @@ export function BarChords({ piece, bar, number, noteNames }: BarChordsProps) {
     <div className="bar-chords" ref={root}>
       {stored === null ? (
         <p>
-          “{section}” is used again here by its name, so this bar is bar {chart.bars[model]?.number} once
-          more.{' '}
+          “{section}” is used again here by its name, so this bar is {barName(chart.bars[model]?.number ?? 1)}{' '}
+          once more.{' '}
           <button type="button" className="word" onClick={() => go(model, 'chords')}>
-            Change it in bar {chart.bars[model]?.number}
+            Change it in {barName(chart.bars[model]?.number ?? 1)}
           </button>
         </p>
       ) : (
@@ -63,7 +63,7 @@ export function BarChords({ piece, bar, number, noteNames }: BarChordsProps) {
           <Bars piece={piece} bar={bar} number={number} />
           {numbers.length > 0 && (
             <p className="bar-chords__whole">
-              What you change here changes {numbers.length === 1 ? 'bar' : 'bars'} {listOf(numbers)} too,
+              What you change here changes {numbers.length === 1 ? 'bar' : 'bars'} {listed(numbers)} too,
               where “{section}” is used again.
             </p>
           )}
@@ -144,12 +144,12 @@ function ChordsField({ piece, bar, number, noteNames, stored }: ChordsFieldProps
     });
     setRefused(edited === lesson);
     if (edited !== lesson) {
-      session.lessons.change(() => edited, { label: `write the chords of bar ${number}` });
+      session.lessons.change(() => edited, { label: `write the chords of ${barName(number)}` });
     }
   };
   return (
     <div className="bar-chords__field">
-      <label htmlFor={id}>Chords of bar {number}</label>
+      <label htmlFor={id}>Chords of {barName(number)}</label>
       <input
         {...draftMark(draft.text !== typed)}
         id={id}
@@ -209,7 +209,7 @@ function Bars({ piece, bar, number }: Omit<BarChordsProps, 'noteNames'>) {
       session.editor.setState({ notice: NOT_SAID });
       return;
     }
-    session.lessons.change(() => edited, { label: `${label} bar ${number}` });
+    session.lessons.change(() => edited, { label: `${label} ${barName(number)}` });
     const bars = linePiece(session.lessons.getState().lesson, piece.id)?.bars ?? [];
     const behind = edit.kind === 'insert after' || edit.kind === 'repeat' ? bar + 1 : bar;
     const next = Math.min(behind, bars.length - 1);

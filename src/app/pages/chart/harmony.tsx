@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { sameName } from '../../../core/base';
+import { barName, sameName } from '../../../core/base';
 import { chordFunctions } from '../../../core/chart';
 import { type LinePiece, type LineSheet, setKey, writeSectionKey } from '../../../core/lesson';
 import {
@@ -81,7 +81,7 @@ function OtherKeys({ piece, sheet, onWritten }: Omit<OffersProps, 'onTaken'>) {
   const naming = sheet.noteNames ?? 'letters';
   return sheet.otherKeys.map(({ section, key }) => {
     const { name = null, start = 0 } = sheet.chart.sections[section] ?? {};
-    const place = name ?? `The part from bar ${sheet.chart.bars[start]?.number ?? 1} on`;
+    const place = name ?? `The part from ${barName(sheet.chart.bars[start]?.number ?? 1)} on`;
     const named = describeKeyIn(naming, key);
     return (
       <p className="harmony" key={section}>

@@ -1,3 +1,4 @@
+import { barName } from '../../../core/base';
 import { signatureText } from '../../../core/chart';
 import { fitsBehind, type LineBar, type LinePiece, putParkedBack } from '../../../core/lesson';
 import { formatNameIn, type Naming } from '../../../core/theory';
@@ -77,7 +78,7 @@ export function PutBack({ piece, noteNames, bar, number, onBack }: PutBackProps)
       {piece.parked.length > 0 && (
         <details className="chords-at-work bar-chords__parked">
           <summary>Parked bars: {piece.parked.length}</summary>
-          <ul aria-label={`Parked bars to put behind bar ${number}`}>
+          <ul aria-label={`Parked bars to put behind ${barName(number)}`}>
             {piece.parked.map((each) => (
               <li key={each.id}>
                 <Parked bar={each} noteNames={noteNames} />{' '}
@@ -85,7 +86,7 @@ export function PutBack({ piece, noteNames, bar, number, onBack }: PutBackProps)
                   <button
                     type="button"
                     className="word"
-                    aria-label={`Put ${signatureText(each.harmony, noteNames)} (${notesOf(each, noteNames)}) back behind bar ${number}`}
+                    aria-label={`Put ${signatureText(each.harmony, noteNames)} (${notesOf(each, noteNames)}) back behind ${barName(number)}`}
                     onClick={() => back(each)}
                   >
                     Put it back here

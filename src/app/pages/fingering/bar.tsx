@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'react';
-import { type Fret, fret, midiOf, type Pins, stringNumber } from '../../../core/base';
+import { barName, type Fret, fret, midiOf, type Pins, stringNumber } from '../../../core/base';
 import { placesOf, romanNumeral } from '../../../core/fretboard';
 import { clearPins, handLine, keepPosition, type LineSheet, pinPlace, setPins } from '../../../core/lesson';
 import { formatNameIn } from '../../../core/theory';
@@ -22,7 +22,7 @@ export function BarFingering({ piece, instrument, sheet, bar }: BarOnNeck) {
   return (
     <div>
       <table className="fingering__notes">
-        <caption className="visually-hidden">Notes of bar {shown.written.number} on the neck</caption>
+        <caption className="visually-hidden">Notes of {barName(shown.written.number)} on the neck</caption>
         <thead>
           <tr>
             <th scope="col">Note</th>
@@ -35,7 +35,7 @@ export function BarFingering({ piece, instrument, sheet, bar }: BarOnNeck) {
             const { at, pins = {} } = pinPlace(hand, { bar, note: index });
             const name = `${formatNameIn(sheet.noteNames ?? 'letters', note.pitch)} on ${countOf(note.start, shown.written.metre)}`;
             const pin = (next: Pins) =>
-              change(`pin ${name} in bar ${shown.written.number}`, (lesson) =>
+              change(`pin ${name} in ${barName(shown.written.number)}`, (lesson) =>
                 setPins(lesson, piece.id, [{ at, pins: next }]),
               );
             const { string: _string, fret: _fret, ...finger } = pins;
@@ -80,7 +80,7 @@ export function BarFingering({ piece, instrument, sheet, bar }: BarOnNeck) {
             type="button"
             className="word"
             onClick={() =>
-              change(`let the pins of bar ${shown.written.number} go`, (lesson) =>
+              change(`let the pins of ${barName(shown.written.number)} go`, (lesson) =>
                 clearPins(lesson, piece.id, { first: bar, last: bar }),
               )
             }

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { barName } from '../../../core/base';
 import { deriveSheet } from '../../../core/lesson';
 import { useNoteNames } from '../at-work';
 import { BarFingering } from './bar';
@@ -20,7 +21,7 @@ export function FingeringChoices({ piece, instrument, bar }: Omit<BarOnNeck, 'sh
   return (
     <details className="fingering" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>
-        <span className="fingering__title">Fingering of bar {number}</span>{' '}
+        <span className="fingering__title">Fingering of {barName(number)}</span>{' '}
         <span className="fingering__places">
           {places}
           {pinned && ', pinned: the bar is kept'}

@@ -1,6 +1,6 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { useStore } from 'zustand';
-import type { Metre } from '../../../core/base';
+import { barName, type Metre } from '../../../core/base';
 import type { InstrumentSettings, LinePiece, LineSheet } from '../../../core/lesson';
 import type { Idea } from '../../../core/line';
 import { useAtWork, useNoteNames } from '../at-work';
@@ -42,7 +42,7 @@ export function IdeaCard(props: IdeaCardProps) {
           className="word"
           aria-pressed={inLine}
           aria-label={`${name}. ${told}`}
-          aria-description={`For bar ${number}`}
+          aria-description={`For ${barName(number)}`}
           onClick={onTake}
         >
           {told}

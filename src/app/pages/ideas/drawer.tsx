@@ -1,4 +1,5 @@
 import { useEffect, useId, useRef, useState } from 'react';
+import { barName } from '../../../core/base';
 import { ideaOfferFor } from '../../../core/composing';
 import {
   type InstrumentSettings,
@@ -111,7 +112,7 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
   const stored = now.bars[bar];
   if (written === undefined || stored === undefined) return null;
   const names = ideaNames(asked?.ideas ?? [], written.written.metre, sheet.noteNames);
-  const title = `Ideas for bar ${written.written.number}`;
+  const title = `Ideas for ${barName(written.written.number)}`;
   // On a narrow screen the ideas come first, under the thumb.
   const chords = (
     <BarChords
@@ -139,7 +140,7 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
             checked={stored.kept}
             onChange={(kept) =>
               session.lessons.change((lesson) => keepBar(lesson, piece.id, bar, kept), {
-                label: `${kept ? 'keep' : 'free'} bar ${written.written.number}`,
+                label: `${kept ? 'keep' : 'free'} ${barName(written.written.number)}`,
               })
             }
           />
@@ -186,7 +187,7 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
                 inLine={sameNotes(idea.notes, stored.notes)}
                 onTake={() =>
                   session.lessons.change((lesson) => takeIdea(lesson, piece.id, bar, idea), {
-                    label: `take an idea for bar ${written.written.number}`,
+                    label: `take an idea for ${barName(written.written.number)}`,
                   })
                 }
               />

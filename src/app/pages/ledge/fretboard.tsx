@@ -1,5 +1,6 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { useStore } from 'zustand';
+import { barName, capitalised } from '../../../core/base';
 import type { HandSettings } from '../../../core/fretboard';
 import type { LineSheet, SheetNote } from '../../../core/lesson';
 import { SelectWord } from '../../controls';
@@ -59,7 +60,7 @@ export function Fretboard({ sheet, hand, onSave }: FretboardProps) {
     >
       {bar && (
         <p className="fretboard__bar">
-          Bar {bar.written.number}, {chordsOf(bar.written, sheet.noteNames)}:{' '}
+          {capitalised(barName(bar.written.number))}, {chordsOf(bar.written, sheet.noteNames)}:{' '}
           <SelectWord
             label="Shown on the neck"
             value={view?.id ?? LINE_NOTES}

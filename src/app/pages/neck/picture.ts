@@ -1,3 +1,4 @@
+import { barName, capitalised } from '../../../core/base';
 import type { LineSheet, SheetBar, SheetNote } from '../../../core/lesson';
 import { formatNameIn, type Naming } from '../../../core/theory';
 import type { FretboardRequest, NeckNote } from '../../../score';
@@ -35,7 +36,7 @@ export function neckPicture(
 ): Omit<FretboardRequest, 'show' | 'width'> | null {
   const bar = sheet.bars[index];
   if (bar === undefined) return null;
-  const about = `Bar ${bar.written.number}, ${chordsOf(bar.written, sheet.noteNames)}`;
+  const about = `${capitalised(barName(bar.written.number))}, ${chordsOf(bar.written, sheet.noteNames)}`;
   const { instrument, noteNames = 'letters' } = sheet;
   return view === undefined
     ? {

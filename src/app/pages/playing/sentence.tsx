@@ -1,5 +1,6 @@
 import { Fragment, type ReactNode, useId, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
+import { capitalised } from '../../../core/base';
 import {
   countWords,
   PLAYING_LIMITS,
@@ -10,7 +11,6 @@ import {
 import { PARTS } from '../../../core/performance';
 import { NumberWord, SelectWord, SwitchWord } from '../../controls';
 import { NARROW, useMedia } from '../common';
-import { capitalised } from '../words';
 import { useMore } from './more';
 import type { SentenceProps, SetPlaying } from './props';
 import { boundsOf, climbs, passageOf, practiceTempo } from './steps';

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { useStore } from 'zustand';
+import { barName } from '../../../core/base';
 import { deriveSheet, type Lesson, type LinePiece } from '../../../core/lesson';
 import type { Playback } from './playback';
 import { rungWords } from './words';
@@ -36,7 +37,7 @@ export function PlaybackStatus({ playback, lesson }: StatusProps) {
           aria-label="Playback"
           aria-live={turning ? 'polite' : 'off'}
         >
-          {kind === 'playing' ? `Playing bar ${number}` : 'Stopped'}
+          {kind === 'playing' ? `Playing ${barName(number)}` : 'Stopped'}
         </p>
         {kind === 'playing' && heard?.kind === 'line' && <Rung playback={playback} piece={heard} />}
       </div>

@@ -1,3 +1,4 @@
+import { barRange, capitalised, listed } from '../../../core/base';
 import {
   type LinePiece,
   type LineSheet,
@@ -6,7 +7,6 @@ import {
   toldTempo,
 } from '../../../core/lesson';
 import { PARTS } from '../../../core/performance';
-import { listOf } from '../words';
 import { climbs, EVERY_BEAT, EVERY_ROUND, passageOf, practiceTempo } from './steps';
 
 /** `from 63 to 126 bpm`. */
@@ -72,10 +72,10 @@ export function inShort(piece: LinePiece, sheet: LineSheet): string {
   const passage = passageOf(piece, sheet);
   const silent = PARTS.filter((part) => part !== 'click' && !playing[part]);
   return `${[
-    passage === null ? 'All bars' : `Bars ${passage.first} to ${passage.last}`,
+    passage === null ? 'All bars' : capitalised(barRange(passage.first, passage.last)),
     ...(playing.loop ? ['looped'] : []),
     climbs(playing) ? `up a ladder ${ladderWords(piece)}` : tempoWords(piece, practiceTempo(piece)),
-    ...(silent.length === 0 ? [] : [`without ${listOf(silent)}`]),
+    ...(silent.length === 0 ? [] : [`without ${listed(silent)}`]),
     ...furtherWords(piece),
   ].join(', ')}.`;
 }

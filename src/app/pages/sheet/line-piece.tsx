@@ -1,4 +1,5 @@
 import { useDeferredValue, useMemo } from 'react';
+import { barName, capitalised } from '../../../core/base';
 import type { HandoutSettings, InstrumentSettings, LinePiece, LineSheet } from '../../../core/lesson';
 import { Later, laterPart, useAtWork, useEditor } from '../at-work';
 import { ShapesFold } from '../neck';
@@ -41,8 +42,8 @@ export function LinePieceView({
         const chords = chordsOf(bar.written, sheet.noteNames);
         return {
           name: atHand
-            ? `Bar ${bar.written.number}, ${chords}`
-            : `${sheet.name}, bar ${bar.written.number} (${chords})`,
+            ? `${capitalised(barName(bar.written.number))}, ${chords}`
+            : `${sheet.name}, ${barName(bar.written.number)} (${chords})`,
           description: describeBar(sheet, bar),
           kept: bar.kept,
         };

@@ -1,8 +1,12 @@
 import {
+  barName,
   barTicks,
   beatTicks,
+  capitalised,
+  counted,
   isCompound,
   type LineNote,
+  listed,
   type Metre,
   sameName,
   unitTicks,
@@ -23,18 +27,6 @@ import {
   transposeName,
 } from '../../../core/theory';
 
-/** `a`, `a and b`, `a, b and c`. */
-export function listOf(words: readonly string[]): string {
-  const last = words.at(-1);
-  return last === undefined || words.length === 1
-    ? (last ?? '')
-    : `${words.slice(0, -1).join(', ')} and ${last}`;
-}
-
-export const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
-
 /** The chords of a bar as they are drawn, a chord that only goes on named once: `Gm C7`. */
 export const chordsOf = (bar: ChartBar, noteNames?: LineSheet['noteNames']): string =>
   bar.spans
@@ -52,7 +44,7 @@ function describeHand(sheet: LineSheet): string {
   const places =
     positions.length > 3
       ? `positions ${romanNumeral(positions[0] ?? 0)} to ${romanNumeral(positions.at(-1) ?? 0)}`
-      : `position${positions.length === 1 ? '' : 's'} ${listOf(positions.map(romanNumeral))}`;
+      : `position${positions.length === 1 ? '' : 's'} ${listed(positions.map(romanNumeral))}`;
   return `hand in ${places}${open ? ', open strings' : ''}`;
 }
 
@@ -105,7 +97,7 @@ function describeDominants(sheet: LineSheet): string {
       const { chord, bar } = placed;
       const next = chords[index + 1];
       return next && leadsTo(chord, next.chord) && foreign(placed)
-        ? [`${name(chord)} in bar ${bar} leads to ${name(next.chord)}.`]
+        ? [`${name(chord)} in ${barName(bar)} leads to ${name(next.chord)}.`]
         : [];
     })
     .slice(0, 2)
@@ -117,7 +109,7 @@ export function describeFacts(sheet: LineSheet): string {
   if (sheet.chart.bars.length === 0) {
     return 'Write chords between bar lines, for example | F | Dm | Gm | C7 |.';
   }
-  const bars = counted(sheet.chart.bars.length, 'bar', 'bars');
+  const bars = counted(sheet.chart.bars.length, 'bar');
   const [best] = sheet.keyGuesses;
   const changes = keyChanges(sheet).join(', ');
   const keyName = (key: Key) => describeKeyIn(sheet.noteNames ?? 'letters', key);
@@ -192,4 +184,4 @@ export function describeBar(sheet: LineSheet, bar: SheetBar): string {
 export const describeScore = (sheet: LineSheet): string =>
   sheet.bars.length === 0
     ? `${sheet.name}: no bars yet.`
-    : `${sheet.name}: ${counted(sheet.bars.length, 'bar', 'bars')} of bass line on staff and tab. ${describePiece(sheet)}.`;
+    : `${sheet.name}: ${counted(sheet.bars.length, 'bar')} of bass line on staff and tab. ${describePiece(sheet)}.`;

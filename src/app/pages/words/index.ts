@@ -1,5 +1,4 @@
 export {
-  capitalised,
   chordsOf,
   countOf,
   degreesLine,
@@ -8,6 +7,5 @@ export {
   describePiece,
   describeScore,
   describeTechniques,
-  listOf,
   stringName,
 } from './describe';

@@ -1,5 +1,5 @@
-import { failure, type Result, success } from '../../base';
-import { counted, listed, type Remarks } from '../reading/remarks';
+import { counted, failure, listed, type Result, success } from '../../base';
+import type { Remarks } from '../reading/remarks';
 import type { ScoreRead } from '../reading/score-read';
 import { barsOf } from './bars-of';
 import { type Candidate, candidateId, candidateName, candidatesOf, likeliest } from './candidates';

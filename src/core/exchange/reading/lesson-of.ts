@@ -2,6 +2,7 @@ import {
   type Bpm,
   beatTicks,
   bpm,
+  counted,
   failure,
   fret,
   midiOf,
@@ -27,7 +28,7 @@ import { chartOf, pickupOf } from './chart-of';
 import type { FoundScore } from './found';
 import { type MetrePlan, metreTicks, planMetres } from './metres';
 import { notesOf } from './notes-of';
-import { counted, type Remarks } from './remarks';
+import type { Remarks } from './remarks';
 
 /** The bars that a lesson can have. */
 export const MOST_BARS = 2000;

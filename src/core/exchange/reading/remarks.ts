@@ -1,11 +1,7 @@
+import { barName, barNames } from '../../base';
+
 /** More bars than this are counted instead of listed. */
 const MOST_LISTED = 4;
-
-/** `3`, `3 and 5`, `3, 5 and 9`. */
-export const listed = (items: readonly (string | number)[]): string =>
-  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
-
-export const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;
 
 /** Collects, while a file is read, what a teacher must be told about it; the same thing in many bars is said once. */
 export class Remarks {
@@ -33,6 +29,6 @@ export class Remarks {
 }
 
 function barsNamed(numbers: readonly number[]): string {
-  if (numbers.length <= MOST_LISTED) return `bar${numbers.length === 1 ? '' : 's'} ${listed(numbers)}`;
-  return `${numbers.length} bars, the first of them bar ${numbers[0]}`;
+  if (numbers.length <= MOST_LISTED) return barNames(numbers);
+  return `${numbers.length} bars, the first of them ${barName(numbers[0] ?? 1)}`;
 }
