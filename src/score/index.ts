@@ -2,6 +2,6 @@ export { drawSystem } from './draw';
 export { layoutScore, loadScoreFonts } from './load';
 export { drawFretboard } from './neck/draw';
 export { layoutFretboard } from './neck/layout';
-export type { FretboardRequest, NeckNote } from './neck/types';
+export type { FretboardLayout, FretboardRequest, NeckNote } from './neck/types';
 export { playheadX } from './playhead';
 export type * from './types';

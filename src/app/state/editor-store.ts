@@ -1,4 +1,5 @@
 import { createStore } from 'zustand/vanilla';
+import type { Pencil } from '../../core/writing';
 
 /** Where the teacher is at work. None of it is saved, undone or exported. */
 export interface EditorState {
@@ -6,6 +7,10 @@ export interface EditorState {
   readonly pieceId: string;
   /** Index of the chosen written bar whose ideas are shown, or null. */
   readonly bar: number | null;
+  /** Where the chosen bar is being written in; null while no bar is open for writing. */
+  readonly pencil: Pencil | null;
+  /** What the pencil did last, or what is at hand; '' before. */
+  readonly said: string;
   /** The piece whose line is being composed, or null. */
   readonly composing: string | null;
   /** What the composer had to say about the last line it made. */
@@ -49,6 +54,8 @@ export function createEditorStore(pieceId: string) {
   return createStore<EditorState>(() => ({
     pieceId,
     bar: null,
+    pencil: null,
+    said: '',
     composing: null,
     remarks: [],
     justParked: [],

@@ -94,7 +94,7 @@ export async function startSession(
     const { pieceId, bar } = editor.getState();
     const piece = lesson.pieces.find((each) => each.id === pieceId);
     if (piece === undefined) {
-      editor.setState({ pieceId: firstPiece(lesson), bar: null });
+      editor.setState({ pieceId: firstPiece(lesson), bar: null, pencil: null });
     } else if (bar !== null && (piece.kind !== 'line' || bar >= piece.bars.length)) {
       const last = piece.kind === 'line' ? piece.bars.length - 1 : -1;
       editor.setState({ bar: last < 0 ? null : last });
@@ -128,7 +128,14 @@ export async function startSession(
     guard.opening(name);
     keeper.seat(lesson, from);
     lessons.open(lesson);
-    editor.setState({ pieceId: firstPiece(lesson), bar: null, remarks: [], notice: null, reading: null });
+    editor.setState({
+      pieceId: firstPiece(lesson),
+      bar: null,
+      pencil: null,
+      remarks: [],
+      notice: null,
+      reading: null,
+    });
     if (from === null) await keeper.flush();
     else await note(name);
     return true;
@@ -185,9 +192,15 @@ export async function startSession(
     anotherTake: () => compose('another take'),
     /** Composes several takes to compare, unless `stop` calls it off; the line stays. */
     severalTakes: (stop: AbortSignal) => compose('compose several takes', stop),
-    choosePiece: (pieceId: string) => editor.setState({ pieceId, bar: null, remarks: [] }),
+    choosePiece: (pieceId: string) => editor.setState({ pieceId, bar: null, pencil: null, remarks: [] }),
     /** Opens the ideas of a written bar (index from 0); null closes them. */
-    chooseBar: (pieceId: string, bar: number | null) => editor.setState({ pieceId, bar }),
+    /** The pencil goes along to another bar of its piece, and is put away with the bar. */
+    chooseBar: (pieceId: string, bar: number | null) => {
+      const { pencil } = editor.getState();
+      const goes = pencil !== null && bar !== null && pencil.pieceId === pieceId;
+      const there = goes && pencil.bar !== bar ? { ...pencil, bar, tick: 0, next: null, from: null } : pencil;
+      editor.setState({ pieceId, bar, pencil: goes ? there : null });
+    },
     dismissNotice: () => editor.setState({ notice: null }),
     /** The teacher has taken note of what was read from a file. */
     dismissReading: () => editor.setState({ reading: null }),

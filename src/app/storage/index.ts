@@ -1,5 +1,6 @@
 export { type LessonStorage, openStorage } from './lesson-storage';
 export type { News } from './news';
+export { readKeys, writeKeys } from './own-keys';
 export type { Persistence } from './persistence';
 export type { FoundLesson, ListedLesson } from './records';
 export { openStartGuard, type StartGuard } from './start-guard';

@@ -174,7 +174,10 @@ const ROWS: Readonly<Record<CommandGroup, readonly Row[]>> = {
       ...row('silence', ['0'], 'Silence', 'Write silence of the running value', writeSilence),
       when: 'degrees',
     },
-    row('rest', ['z'], 'Silence', 'Write silence, where digits are frets too', writeSilence),
+    {
+      ...row('rest', ['z'], 'Silence', 'Write silence, where digits are frets', writeSilence),
+      when: 'frets',
+    },
     ...NAMES,
     row('again', [','], 'Again', 'Strike the last note again', writeAgain),
     ...FRETS,

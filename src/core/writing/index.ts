@@ -17,6 +17,7 @@ export { rhythmOf } from './passages';
 export { scaleStepFrom } from './pitch';
 export { toPitch } from './pitches';
 export { atHand, fitPencil, newPencil, selectedNotes, selectionOf, settled, stopsIn } from './places';
+export { inTurn, ontoString, staffPitch, toStaffStep, writeOnStaff } from './pointing';
 export * from './types';
 export { NOTE_VALUES, valueName } from './values';
 export { announce, describeAtHand, mendWords, refusalWords, stepName } from './words';

@@ -96,16 +96,16 @@ export function readOwnKeys(value: unknown): OwnKeys {
 }
 
 const SIGNS: Readonly<Record<string, string>> = {
-  ArrowUp: '↑',
-  ArrowDown: '↓',
-  ArrowLeft: '←',
-  ArrowRight: '→',
+  ArrowUp: 'Up',
+  ArrowDown: 'Down',
+  ArrowLeft: 'Left',
+  ArrowRight: 'Right',
   Backspace: 'Backspace',
   PageUp: 'Page up',
   PageDown: 'Page down',
 };
 
-/** A key as it is written beside its command: `Shift ↑`, `Alt →`, `[`. */
+/** A key as it is written beside its command: `Shift Up`, `Alt Right`, `[`. */
 export const keyText = (key: string): string =>
   key === '+'
     ? '+'

@@ -1,5 +1,5 @@
-import { type LineNote, midiOf, type SpelledPitch, stringNumber } from '../base';
-import { placesOf } from '../fretboard';
+import { type LineNote, midiOf, type SpelledPitch } from '../base';
+import { type Place, placesOf } from '../fretboard';
 import { deriveSheet } from '../lesson';
 import { type Desk, harmonyAt, notesIn, refused, rewritten } from './context';
 import { type Harmony, HOME, halfStepFrom, octaveFrom, scaleStepFrom } from './pitch';
@@ -62,7 +62,7 @@ export const toPitch = (pitch: SpelledPitch): Gesture =>
   onLine((desk) => repitched({ ...desk, pencil: { ...desk.pencil, from: null } }, 'pitch', () => pitch));
 
 /** The string on which the note at hand is played now, by the teacher's choice or by the fingering. */
-function stringNow(desk: Desk, note: LineNote): number | null {
+export function stringNow(desk: Desk, note: LineNote): number | null {
   if (note.pins?.string !== undefined) return note.pins.string;
   const sheet = deriveSheet(desk.piece, desk.lesson.instrument, desk.lesson.noteNames);
   if (sheet.kind !== 'line') return null;
@@ -82,11 +82,21 @@ export const otherString: Gesture = onLine((desk) => {
   const now = places.findIndex(({ string }) => string === stringNow(desk, held.note));
   const place = places[(now + 1) % places.length];
   if (place === undefined || places.length < 2) return refused(desk, 'no other string');
+  return onString(desk, held, place, {});
+});
+
+/** The note at hand played at a place of its pitch. */
+export function onString(
+  desk: Desk,
+  held: NonNullable<ReturnType<typeof atHand>>,
+  place: Place,
+  pencil: Partial<Desk['pencil']>,
+): Done {
   const note: LineNote = { ...held.note, pins: { string: place.string, fret: place.fret } };
   return rewritten(
     desk,
     new Map([[desk.pencil.bar, held.notes.map((each) => (each === held.note ? note : each))]]),
-    { string: stringNumber(place.string) },
+    { string: place.string, ...pencil },
     { kind: 'string', bars: [desk.pencil.bar] },
   );
-});
+}

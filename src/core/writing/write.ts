@@ -109,7 +109,10 @@ function behind(desk: Desk, at: Moment, duration: number, first: number | null):
   return { bar: at.bar, tick: at.tick, next: onwards(desk, at.bar, end), from: null };
 }
 
-function writeAt(choose: (desk: Desk, at: Moment) => { pitch: SpelledPitch; pins?: Pins } | null): Gesture {
+/** Writes what is chosen for the place where the next note goes. */
+export function writeAt(
+  choose: (desk: Desk, at: Moment) => { pitch: SpelledPitch; pins?: Pins } | null,
+): Gesture {
   return onLine((desk) => {
     const at = target(desk);
     if (isEnd(desk, at)) return refused(desk, 'end of the line');

@@ -23,11 +23,13 @@ interface IdeaCardProps {
   readonly name: string;
   readonly inLine: boolean;
   readonly onTake: () => void;
+  /** Writes the idea's next note where the pencil stands; null while no bar is open for writing. */
+  readonly onTakeNote: (() => void) | null;
 }
 
 /** One idea: its degrees, what it teaches and why, how it looks, how it sounds in its place. */
 export function IdeaCard(props: IdeaCardProps) {
-  const { idea, number, metre, name, inLine, onTake } = props;
+  const { idea, number, metre, name, inLine, onTake, onTakeNote } = props;
   const told = inLine ? 'In the line' : 'Take it';
   return (
     <li className={`idea${inLine ? ' idea--taken' : ''}`}>
@@ -37,6 +39,17 @@ export function IdeaCard(props: IdeaCardProps) {
       <Picture {...props} />
       <div className="idea__actions">
         <HearButton {...props} />
+        {onTakeNote !== null && (
+          <button
+            type="button"
+            className="button button--quiet"
+            aria-label={`Take its next note: ${name}`}
+            onPointerDown={(event) => event.preventDefault()}
+            onClick={onTakeNote}
+          >
+            Next note
+          </button>
+        )}
         <button
           type="button"
           className="word"

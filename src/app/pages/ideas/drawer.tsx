@@ -10,12 +10,14 @@ import {
   takeIdea,
 } from '../../../core/lesson';
 import type { Idea } from '../../../core/line';
+import { newPencil, writeFromIdea } from '../../../core/writing';
 import { CheckField } from '../../controls';
 import { BarAims } from '../aims';
-import { useAtWork, useNoteNames, usePieceNow } from '../at-work';
+import { useAtWork, useEditor, useNoteNames, usePieceNow } from '../at-work';
 import { BarChords } from '../chart';
 import { gliding, NARROW, useMedia } from '../common';
 import { FingeringChoices } from '../fingering';
+import { PencilStrip, perform } from '../pencil';
 import { chordsOf, degreesLine, describeTechniques } from '../words';
 import { IdeaCard } from './card';
 import { ideaNames } from './names';
@@ -97,6 +99,7 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
   const now = usePieceNow(piece);
   const asked = useIdeas(piece, instrument, bar);
   const narrow = useMedia(NARROW);
+  const writing = useEditor((state) => state.pencil !== null && state.pencil.pieceId === piece.id);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: another bar may open the drawer elsewhere
   useEffect(() => {
@@ -135,6 +138,15 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
               <span className="drawer__count">{asked.ideas.length} ideas</span>
             )}
           </h3>
+          {!writing && (
+            <button
+              type="button"
+              className="button"
+              onClick={() => session.editor.setState({ pencil: newPencil(piece.id, bar), said: '' })}
+            >
+              Write by hand
+            </button>
+          )}
           <CheckField
             label="Keep this bar"
             checked={stored.kept}
@@ -148,6 +160,7 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
             Close
           </button>
         </div>
+        {writing && <PencilStrip sheet={sheet} number={written.written.number} />}
         {!narrow && chords}
         {written.notes.length > 0 && (
           <p className="drawer__now">
@@ -169,6 +182,9 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
             {fingering}
           </div>
         )}
+        <p role="status" aria-label="Ideas" className="visually-hidden">
+          {asked === null ? '' : `${asked.ideas.length} ideas for bar ${written.written.number}`}
+        </p>
         {asked === null && <div className="ideas ideas--awaited" />}
         {asked !== null && asked.remark !== null && <p>{asked.remark}</p>}
         {asked !== null && asked.ideas.length > 0 && (
@@ -185,6 +201,7 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
                 number={written.written.number}
                 name={names[index] ?? ''}
                 inLine={sameNotes(idea.notes, stored.notes)}
+                onTakeNote={writing ? () => perform(session, writeFromIdea(idea.notes)) : null}
                 onTake={() =>
                   session.lessons.change((lesson) => takeIdea(lesson, piece.id, bar, idea), {
                     label: `take an idea for ${barName(written.written.number)}`,

@@ -28,6 +28,7 @@ export function Fretboard({ sheet, hand, onSave }: FretboardProps) {
   const heard = useStore(playback, (state) => (state.heard?.pieceId === sheet.id ? state.bar : null));
   const holder = useRef<HTMLDivElement>(null);
   const width = useWidth(holder);
+  const writing = useEditor((state) => state.pencil !== null && state.pencil.pieceId === sheet.id);
   const score = useScore();
   const sounding = useSounding(sheet);
   const index = Math.min(heard ?? chosen ?? 0, sheet.bars.length - 1);
@@ -38,13 +39,28 @@ export function Fretboard({ sheet, hand, onSave }: FretboardProps) {
   const view = views.find(({ id }) => id === shown);
 
   useLayoutEffect(() => {
-    const picture = neckPicture(sheet, index, view, sounding);
+    const drawn = neckPicture(sheet, index, view, sounding);
+    const picture = drawn && writing ? withWholeNeck(drawn, sheet) : drawn;
     if (score.kind !== 'ready' || picture === null || width === 0) return;
     holder.current?.replaceChildren(
       score.score.drawFretboard({ ...picture, show, steady: true, width: Math.min(width, WIDEST) }),
     );
-  }, [score, index, sheet, sounding, width, view, show]);
+  }, [score, index, sheet, sounding, width, view, show, writing]);
 
+  /** A touch of the neck writes the note there, while a bar is open for writing. */
+  const write = async ({ clientX, clientY }: { clientX: number; clientY: number }) => {
+    const picture = neckPicture(sheet, index, view, null);
+    const drawing = holder.current?.querySelector('svg')?.getBoundingClientRect();
+    if (!writing || score.kind !== 'ready' || picture === null || drawing === undefined) return;
+    const layout = score.score.layoutFretboard({
+      ...withWholeNeck(picture, sheet),
+      show,
+      steady: true,
+      width: Math.min(width, WIDEST),
+    });
+    const { writeOnNeck } = await import('../pencil');
+    writeOnNeck(session, layout, clientX - drawing.left, clientY - drawing.top);
+  };
   const save = (kind: PictureKind) => {
     const picture = neckPicture(sheet, index, view, null);
     if (bar === undefined || picture === null || onSave === null) return;
@@ -53,7 +69,7 @@ export function Fretboard({ sheet, hand, onSave }: FretboardProps) {
   };
   return (
     <section
-      className="fretboard paper"
+      className={`fretboard paper${writing ? ' fretboard--writing' : ''}`}
       id="fretboard"
       aria-label="Fretboard"
       data-strings={sheet.instrument.openStrings.length}
@@ -75,9 +91,20 @@ export function Fretboard({ sheet, hand, onSave }: FretboardProps) {
           )}
         </p>
       )}
-      <div className="fretboard__picture" ref={holder} />
+      {/* The keys of the pencil write frets, too: the picture is a further way for the pointer. */}
+      <div className="fretboard__picture" ref={holder} onPointerDown={(event) => void write(event)} />
     </section>
   );
+}
+
+/** How far the neck is shown while it is written on: everything a line at hand can reach, at least an octave. */
+const WRITTEN_FRETS = 12;
+
+function withWholeNeck<
+  Picture extends { readonly frets?: { readonly first: number; readonly last: number } },
+>(picture: Picture, { instrument }: LineSheet): Picture {
+  const last = Math.min(instrument.frets, Math.max(WRITTEN_FRETS, picture.frets?.last ?? 0));
+  return { ...picture, frets: { first: 1, last } };
 }
 
 interface SaveWordProps {

@@ -1,6 +1,6 @@
 import { type KeyboardEvent, type ReactNode, useEffect, useId, useMemo, useRef, useState } from 'react';
 import type { Sheet } from '../../../core/lesson';
-import type { ScoreLayout, ScoreOptions, SystemLayout } from '../../../score';
+import type { BarBox, ScoreLayout, ScoreOptions, SystemLayout } from '../../../score';
 import { useAtWork } from '../at-work';
 import { gliding, usePrinting, useWidth } from '../common';
 import { useScore } from './ready';
@@ -13,6 +13,8 @@ interface Bars {
   /** Index of the chosen bar, or null. */
   readonly chosen: number | null;
   readonly choose: (bar: number | null) => void;
+  /** What lies over a bar, besides its button; nothing when left out. */
+  readonly over?: (box: BarBox, system: SystemLayout) => ReactNode;
   /** What opens under the system of the chosen bar. */
   readonly drawer: (bar: number) => ReactNode;
 }
@@ -157,6 +159,7 @@ function Systems({ layout, sheet, bars, figure, whole }: SystemsProps) {
               chosen={bars?.chosen ?? null}
               reachable={reachable}
               whole={whole}
+              over={bars?.over ?? null}
               onChoose={(bar) => bars?.choose(bar === bars.chosen ? null : bar)}
               onFocus={setLastFocused}
             />

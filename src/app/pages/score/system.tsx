@@ -1,5 +1,5 @@
-import { memo, useLayoutEffect, useRef } from 'react';
-import type { ScoreLayout, SystemLayout } from '../../../score';
+import { memo, type ReactNode, useLayoutEffect, useRef } from 'react';
+import type { BarBox, ScoreLayout, SystemLayout } from '../../../score';
 import { useNear } from '../common';
 import { useScore } from './ready';
 
@@ -18,6 +18,8 @@ interface SystemViewProps {
   readonly reachable: number;
   /** Whether it is drawn out of view too. */
   readonly whole: boolean;
+  /** What lies over a bar, besides its button; null where nothing does. */
+  readonly over: ((box: BarBox, system: SystemLayout) => ReactNode) | null;
   readonly onChoose: (bar: number) => void;
   readonly onFocus: (bar: number) => void;
 }
@@ -57,6 +59,7 @@ export function SystemView(props: SystemViewProps) {
             </span>
           ),
       )}
+      {props.over !== null && system.bars.map((box) => props.over?.(box, system))}
       <div className="playhead" data-playhead={system.index} aria-hidden="true" />
     </div>
   );

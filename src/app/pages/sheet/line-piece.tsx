@@ -1,6 +1,7 @@
 import { useDeferredValue, useMemo } from 'react';
 import { barName, capitalised } from '../../../core/base';
 import type { HandoutSettings, InstrumentSettings, LinePiece, LineSheet } from '../../../core/lesson';
+import type { Pencil } from '../../../core/writing';
 import { Later, laterPart, useAtWork, useEditor } from '../at-work';
 import { ShapesFold } from '../neck';
 import { type BarButton, ScoreFigure } from '../score';
@@ -10,6 +11,8 @@ import { PieceHead, type PlaceOnSheet } from './piece-head';
 const EXPLAINED = laterPart('What the line teaches', async () => (await import('../answers')).LineExplained);
 
 const DRAWER = laterPart('The drawer of ideas', async () => (await import('../ideas')).IdeaDrawer);
+
+const PENCIL = laterPart('The pencil', async () => (await import('../pencil')).PencilSurface);
 
 interface LinePieceViewProps {
   readonly piece: LinePiece;
@@ -33,6 +36,7 @@ export function LinePieceView({
 }: LinePieceViewProps) {
   const { session } = useAtWork();
   const chosen = useChosenBar(piece);
+  const pencil = useEditor((state) => (state.pencil?.pieceId === piece.id ? state.pencil : null));
   const composing = useEditor((state) => state.composing === piece.id);
   // The new line is shown a moment after it was composed.
   const shown = !useDeferredValue(composing);
@@ -93,6 +97,18 @@ export function LinePieceView({
             buttons: bars,
             chosen,
             choose: (bar) => session.chooseBar(piece.id, bar),
+            ...(pencil === null
+              ? {}
+              : {
+                  over: (box, system) =>
+                    isSelected(pencil, box.bar) && (
+                      <Later
+                        key={box.bar}
+                        part={PENCIL}
+                        given={{ box, system, number: sheet.bars[box.bar]?.written.number ?? box.bar + 1 }}
+                      />
+                    ),
+                }),
             drawer: (bar) => (
               <Later
                 key={piece.id}
@@ -109,6 +125,10 @@ export function LinePieceView({
     </section>
   );
 }
+
+/** Whether the pencil stands in a bar, or it lies between the ends of what is selected. */
+const isSelected = ({ bar, from }: Pencil, index: number): boolean =>
+  index >= Math.min(bar, from?.bar ?? bar) && index <= Math.max(bar, from?.bar ?? bar);
 
 /**
  * The chosen bar of a piece as it is drawn. An edit that chooses another bar draws both together: until its score is

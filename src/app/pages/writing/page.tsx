@@ -10,6 +10,7 @@ import { saveNeck, useWork } from '../saving';
 import { loadScore } from '../score';
 import { SheetView } from '../sheet';
 import { Brand } from './brand';
+import { Happenings } from './happenings';
 import { Header } from './header';
 import { Notices } from './notices';
 
@@ -61,6 +62,7 @@ export function WritingPage() {
         {designer.View && <designer.View.Panel settled={settled} onClose={designer.close} />}
         <main className="desk__sheet">
           <Notices />
+          <Happenings />
           <Reading />
           <WorkInHand />
           {designer.View ? (

@@ -1,0 +1,4 @@
+export { writeOnNeck } from './on-neck';
+export { perform } from './perform';
+export { PencilStrip } from './strip';
+export { PencilSurface } from './surface';

@@ -1,0 +1,63 @@
+import type { Lesson } from '../../../core/lesson';
+import {
+  announce,
+  type Done,
+  deskOf,
+  fitPencil,
+  type Gesture,
+  type Pencil,
+  settled,
+  stepName,
+} from '../../../core/writing';
+import type { Session } from '../../state';
+
+/** Where a drag began: what it does is done to this, again and again, as one step. */
+export interface Origin {
+  readonly lesson: Lesson;
+  readonly pencil: Pencil;
+  /** Names the drag, so that its changes are one step. */
+  readonly join: string;
+}
+
+/** Rest after a gesture before it is said, in milliseconds: whoever types fast hears where they have come to. */
+const SAY_AFTER = 150;
+let saying = 0;
+
+function say(session: Session, done: Done): void {
+  window.clearTimeout(saying);
+  if (done.did.kind === 'refused') {
+    session.editor.setState({ said: announce(done) });
+    return;
+  }
+  saying = window.setTimeout(() => session.editor.setState({ said: announce(done) }), SAY_AFTER);
+}
+
+/** The lesson and the pencil as they are now; null while no bar is open for writing. */
+export function workNow(session: Session): Omit<Origin, 'join'> | null {
+  const { lesson } = session.lessons.getState();
+  const { pencil } = session.editor.getState();
+  const fitted = pencil && fitPencil(lesson, pencil);
+  return fitted && { lesson, pencil: fitted };
+}
+
+/**
+ * Makes a gesture: one step of the lesson with its name, the pencil where it leaves it, and what was done said.
+ * @param origin - where a drag began; what it did to the lesson so far is replaced
+ */
+export function perform(session: Session, gesture: Gesture, origin: Origin | null = null): void {
+  const work = origin ?? workNow(session);
+  if (work === null) return;
+  const done = settled(gesture)(work.lesson, work.pencil);
+  const desk = deskOf(done.lesson, done.pencil);
+  if (done.did.kind !== 'refused' && desk !== null && done.lesson !== session.lessons.getState().lesson) {
+    session.lessons.change(() => done.lesson, {
+      label: stepName(desk, done.did),
+      ...(origin === null ? {} : { join: origin.join }),
+    });
+  }
+  session.editor.setState({ pencil: done.pencil, pieceId: done.pencil.pieceId, bar: done.pencil.bar });
+  say(session, done);
+}
+
+/** Puts the pencil away; the bar stays chosen. */
+export const putAway = (session: Session): void => session.editor.setState({ pencil: null, said: '' });

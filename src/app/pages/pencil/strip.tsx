@@ -1,0 +1,200 @@
+import { type PointerEvent, useDeferredValue, useMemo } from 'react';
+import type { LineSheet } from '../../../core/lesson';
+import { formatNameIn } from '../../../core/theory';
+import {
+  COMMAND_GROUPS,
+  COMMANDS,
+  type Command,
+  type Desk,
+  degreePitch,
+  deskOf,
+  fitPencil,
+  keysOf,
+  keyText,
+  mend,
+  mendWords,
+  NOTE_VALUES,
+  type OwnKeys,
+  type Pencil,
+  settled,
+  target,
+  toValue,
+  valueName,
+  wholenessOf,
+} from '../../../core/writing';
+import { useAtWork, useEditor, useLesson } from '../at-work';
+import { KeysFold } from './keys-fold';
+import { MidiWord } from './midi';
+import { useOwnKeys } from './own-keys';
+import { perform, putAway } from './perform';
+
+interface StripProps {
+  readonly sheet: LineSheet;
+  /** As it is written over the bar. */
+  readonly number: number;
+}
+
+/** Keeps the focus in the bar that is written in, so that its keys go on. */
+const keepFocus = (event: PointerEvent) => {
+  if (!(event.target instanceof Element) || event.target.closest('.strip__fold') !== null) return;
+  if (event.target.closest('button') !== null) event.preventDefault();
+};
+
+/** Everything that can be done where the pencil stands, each with its key: under the bar that is open for writing. */
+export function PencilStrip({ sheet, number }: StripProps) {
+  const { session } = useAtWork();
+  const lesson = useLesson();
+  const held = useEditor((state) => state.pencil);
+  const said = useEditor((state) => state.said);
+  const own = useOwnKeys();
+  const pencil = useMemo(() => held && fitPencil(lesson, held), [lesson, held]);
+  // What is possible may come a moment after the note itself.
+  const calmLesson = useDeferredValue(lesson);
+  const calmPencil = useDeferredValue(pencil);
+  const possible = useMemo(
+    () =>
+      new Set(
+        calmPencil === null
+          ? []
+          : COMMANDS.filter(
+              ({ gesture }) => settled(gesture)(calmLesson, calmPencil).did.kind !== 'refused',
+            ).map(({ id }) => id),
+      ),
+    [calmLesson, calmPencil],
+  );
+  const desk = useMemo(
+    () => (calmPencil === null ? null : deskOf(calmLesson, calmPencil)),
+    [calmLesson, calmPencil],
+  );
+  if (pencil === null || desk === null) return null;
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a group of controls, not a form's fieldset
+    <div className="strip" role="group" aria-label={`Pencil in bar ${number}`} onPointerDown={keepFocus}>
+      <div className="strip__head">
+        <p className="strip__said" role="status" id="pencil-said" aria-label="Pencil">
+          {said === '' ? 'Write with the keys below, on the staff, on the tab or on the neck.' : said}
+        </p>
+        <button type="button" className="button button--quiet" onClick={() => putAway(session)}>
+          Put the pencil away{' '}
+          <span className="strip__shortcut" aria-hidden="true">
+            Esc
+          </span>
+        </button>
+      </div>
+      <TooMuch desk={desk} sheet={sheet} />
+      <Values pencil={pencil} desk={desk} />
+      {COMMAND_GROUPS.map((group) => (
+        <section className="strip__group" key={group}>
+          <h4 className="strip__title">{group}</h4>
+          <div className="strip__keys">
+            {COMMANDS.filter(
+              (command) =>
+                command.group === group && (command.when === undefined || command.when === pencil.digits),
+            ).map((command) => (
+              <CommandKey
+                key={command.id}
+                command={command}
+                note={noteOf(command, desk)}
+                own={own}
+                possible={possible.has(command.id)}
+              />
+            ))}
+            {group === 'The way of writing' && <MidiWord />}
+          </div>
+        </section>
+      ))}
+      <KeysFold own={own} />
+    </div>
+  );
+}
+
+/** The note that a degree would be here: `F`. */
+function noteOf(command: Command, desk: Desk): string {
+  const step = /^degree (\d)$/.exec(command.id)?.[1];
+  if (step === undefined) return '';
+  const pitch = degreePitch(desk, target(desk), Number(step));
+  return pitch === null ? '' : formatNameIn(desk.lesson.noteNames ?? 'letters', pitch);
+}
+
+interface CommandKeyProps {
+  readonly command: Command;
+  readonly note: string;
+  readonly own: OwnKeys;
+  readonly possible: boolean;
+}
+
+function CommandKey({ command, note, own, possible }: CommandKeyProps) {
+  const { session } = useAtWork();
+  const [key] = keysOf(command, own);
+  return (
+    <button
+      type="button"
+      className="strip__key"
+      title={command.words}
+      // What is not possible here keeps its place, so that nothing moves under the hand.
+      style={possible ? undefined : { visibility: 'hidden' }}
+      onClick={() => perform(session, command.gesture)}
+    >
+      <span>
+        {command.short}
+        {note !== '' && <b> {note}</b>}
+      </span>
+      {key !== undefined && (
+        <span className="strip__shortcut" aria-hidden="true">
+          {keyText(key)}
+        </span>
+      )}
+    </button>
+  );
+}
+
+/** The running note value, or that of the note at hand: a choice among the plain ones. */
+function Values({ pencil, desk }: { readonly pencil: Pencil; readonly desk: Desk }) {
+  const { session } = useAtWork();
+  return (
+    <div className="strip__values" role="radiogroup" aria-label="Note value">
+      {NOTE_VALUES.map((value) => (
+        // biome-ignore lint/a11y/useSemanticElements: a button keeps the focus where the notes are written
+        <button
+          key={value}
+          type="button"
+          role="radio"
+          className="strip__value"
+          aria-checked={pencil.value === value}
+          onClick={() => perform(session, toValue(value))}
+        >
+          {valueName(value)}
+        </button>
+      ))}
+      {!NOTE_VALUES.some((value) => value === pencil.value) && (
+        <span className="strip__odd">{valueName(pencil.value)}</span>
+      )}
+      <span className="strip__odd">{desk.pencil.way === 'rhythm first' ? 'Rhythm first' : ''}</span>
+    </div>
+  );
+}
+
+/** What holds too much is said at once, and mended in one step. */
+function TooMuch({ desk, sheet }: { readonly desk: Desk; readonly sheet: LineSheet }) {
+  const { session } = useAtWork();
+  return desk.piece.bars.map((bar, index) => {
+    const whole = bar.over === undefined ? null : wholenessOf(desk, index);
+    if (whole === null || whole.kind === 'whole') return null;
+    const number = sheet.bars[index]?.written.number ?? index + 1;
+    return (
+      <p className="strip__much" key={bar.id}>
+        Bar {number} holds a {valueName(whole.by)} too much.{' '}
+        {whole.mends.map((way) => (
+          <button
+            key={way}
+            type="button"
+            className="button button--quiet"
+            onClick={() => perform(session, mend(index, way))}
+          >
+            {mendWords(way, whole.lost)}
+          </button>
+        ))}
+      </p>
+    );
+  });
+}

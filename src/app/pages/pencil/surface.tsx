@@ -1,0 +1,265 @@
+import { type PointerEvent, useEffect, useMemo, useRef, useState } from 'react';
+import { type LineNote, staffStepOf, stringNumber } from '../../../core/base';
+import { degreeOf, formatDegree, formatNameIn } from '../../../core/theory';
+import {
+  atHand,
+  type Command,
+  commandFor,
+  deskOf,
+  fitPencil,
+  type Gesture,
+  goTo,
+  harmonyAt,
+  inTurn,
+  moveTo,
+  notesIn,
+  ontoString,
+  selectedNotes,
+  selectTo,
+  staffPitch,
+  stopsIn,
+  toStaffStep,
+  writeOnStaff,
+} from '../../../core/writing';
+import type { BarBox, SystemLayout } from '../../../score';
+import type { Session } from '../../state';
+import { useAtWork, useEditor, useLesson } from '../at-work';
+import { ownKeysNow } from './own-keys';
+import { type Origin, perform, putAway, workNow } from './perform';
+import { nearestTick, stepAt, stepHeight, stringAt, xOfTick, zoneAt } from './place';
+
+interface SurfaceProps {
+  readonly box: BarBox;
+  readonly system: SystemLayout;
+  readonly number: number;
+}
+
+interface Drag extends Origin {
+  readonly x: number;
+  readonly y: number;
+  readonly zone: 'staff' | 'tab' | null;
+  readonly moved: boolean;
+}
+
+/** How far a pointer may go before it drags, and how near to a note it takes the note, in CSS pixels. */
+const DRAG_FROM = 5;
+const NEAR_NOTE = 13;
+let drags = 0;
+
+/** Everything in which a key press has a meaning of its own. */
+const TAKES_KEYS =
+  '.strip__fold, input, select, textarea, [contenteditable], [role="menuitem"], [role="menu"], dialog';
+
+/** The bar that is open for writing: it takes the keys and the pointer, and shows the note at hand and what is selected. */
+export function PencilSurface({ box, system, number }: SurfaceProps) {
+  const { session } = useAtWork();
+  const lesson = useLesson();
+  const held = useEditor((state) => state.pencil);
+  const root = useRef<HTMLDivElement>(null);
+  const drag = useRef<Drag | null>(null);
+  const [under, setUnder] = useState<{ x: number; y: number; text: string } | null>(null);
+  const pencil = useMemo(() => held && fitPencil(lesson, held), [lesson, held]);
+  const desk = useMemo(() => (pencil === null ? null : deskOf(lesson, pencil)), [lesson, pencil]);
+  const isHere = pencil?.bar === box.bar;
+
+  useEffect(() => {
+    if (isHere) root.current?.focus({ preventScroll: true });
+  }, [isHere]);
+  useKeys(isHere, () => {
+    const now = drag.current;
+    drag.current = null;
+    if (now === null) putAway(session);
+    else abandon(now);
+  });
+
+  const abandon = ({ lesson: before, pencil: at, moved }: Drag) => {
+    if (moved && session.lessons.getState().lesson !== before) session.lessons.undo();
+    session.editor.setState({ pencil: at, bar: at.bar });
+  };
+
+  if (pencil === null || desk === null) return null;
+  const strings = desk.instrument.openStrings.length;
+  const at = (event: PointerEvent) => {
+    const edge = root.current?.getBoundingClientRect();
+    return { x: event.clientX - (edge?.left ?? 0) + box.x, y: event.clientY - (edge?.top ?? 0) };
+  };
+
+  const onPointerDown = (event: PointerEvent) => {
+    if (event.button !== 0) return;
+    event.preventDefault();
+    root.current?.focus({ preventScroll: true });
+    const { x, y } = at(event);
+    const notes = notesIn(desk, box.bar);
+    const note = notes.find(({ start }) => Math.abs(xOfTick(box, start) - x) <= NEAR_NOTE);
+    const zone = zoneAt(system, y);
+    const tick = note?.start ?? nearestTick(box, stopsIn(desk, box.bar), x);
+    const here = { bar: box.bar, tick };
+    if (event.shiftKey) {
+      perform(session, selectTo(here));
+      return;
+    }
+    const string = stringNumber(stringAt(system, y, strings));
+    if (note === undefined && zone === 'staff') {
+      perform(session, inTurn(goTo(here), writeOnStaff(stepAt(system, y))));
+    } else if (zone === 'tab') {
+      perform(session, inTurn(goTo(here), ontoString(string)));
+    } else {
+      perform(session, goTo(here));
+    }
+    const work = workNow(session);
+    if (work === null) return;
+    drags += 1;
+    drag.current = { ...work, join: `drag ${drags}`, x, y, zone, moved: false };
+    root.current?.setPointerCapture(event.pointerId);
+  };
+
+  const onPointerMove = (event: PointerEvent) => {
+    const { x, y } = at(event);
+    const now = drag.current;
+    if (now === null) {
+      setUnder(event.pointerType === 'mouse' ? previewAt(x, y) : null);
+      return;
+    }
+    if (!now.moved && Math.hypot(x - now.x, y - now.y) < DRAG_FROM) return;
+    setUnder(null);
+    drag.current = { ...now, moved: true };
+    const from = deskOf(now.lesson, now.pencil);
+    const note = from && atHand(from)?.note;
+    if (from === null || !note) return;
+    perform(session, inTurn(goTo({ bar: box.bar, tick: note.start }), ...dragged(now, note, x, y)), now);
+  };
+
+  /** What a drag asks of a note: another step of the staff or another string, and another time. */
+  const dragged = (from: Drag, note: LineNote, x: number, y: number): readonly Gesture[] => {
+    const steps = Math.round((from.y - y) / stepHeight(system));
+    const string = stringAt(system, y, strings);
+    const otherString = string !== stringAt(system, from.y, strings);
+    const sideways = Math.abs(x - from.x) > NEAR_NOTE;
+    return [
+      ...(from.zone === 'staff' && steps !== 0 ? [toStaffStep(staffStepOf(note.pitch) + steps)] : []),
+      ...(from.zone === 'tab' && otherString ? [ontoString(stringNumber(string))] : []),
+      ...(sideways ? [moveTo(gridAt(x, note.duration))] : []),
+    ];
+  };
+
+  /** The nearest sixteenth, or triplet eighth. */
+  const gridAt = (x: number, duration: number): number => {
+    const grid = duration % 320 === 0 && duration % 240 !== 0 ? 320 : 240;
+    const length = box.positions.at(-1)?.tick ?? 0;
+    const ticks = Array.from({ length: Math.floor(length / grid) }, (_, index) => index * grid);
+    return nearestTick(box, ticks, x);
+  };
+
+  /** The degree and name that would be written under the pointer. */
+  const previewAt = (x: number, y: number) => {
+    if (zoneAt(system, y) !== 'staff') return null;
+    const harmony = harmonyAt(desk, { bar: box.bar, tick: nearestTick(box, stopsIn(desk, box.bar), x) });
+    const pitch = staffPitch(stepAt(system, y), harmony);
+    const degree = harmony.chord === null ? '' : `${formatDegree(degreeOf(pitch, harmony.chord.root))} `;
+    return { x, y, text: degree + formatNameIn(lesson.noteNames ?? 'letters', pitch) };
+  };
+
+  const chosen = selectedNotes(desk).get(box.bar) ?? new Set();
+  const top = Math.max(0, system.staff.top - 22);
+  const height = system.tab.bottom - top + 14;
+  const next = isHere && pencil.next !== null ? pencil.next : null;
+  return (
+    // Keys and pointer write notes here, as in a field: it is no group of controls.
+    <div
+      ref={root}
+      className={`pencil${isHere ? ' pencil--here' : ''}`}
+      role="application"
+      aria-label={`Writing in bar ${number}`}
+      aria-describedby="pencil-said"
+      tabIndex={isHere ? 0 : -1}
+      style={{ left: box.x, width: box.width, height: system.height }}
+      onPointerDown={onPointerDown}
+      onPointerMove={onPointerMove}
+      onPointerUp={() => {
+        drag.current = null;
+      }}
+      onPointerCancel={() => {
+        drag.current = null;
+      }}
+      onPointerLeave={() => setUnder(null)}
+    >
+      {[...chosen].map((note) => (
+        <span
+          key={note.start}
+          className="pencil__note"
+          style={{ left: xOfTick(box, note.start) - box.x - 11, top, height }}
+        />
+      ))}
+      {isHere && atHand(desk) === null && (
+        <span
+          className="pencil__place"
+          style={{ left: xOfTick(box, pencil.tick) - box.x - 2, top, height }}
+        />
+      )}
+      {next !== null && (
+        <span
+          className="pencil__next"
+          style={{
+            left: (next.bar === box.bar ? xOfTick(box, next.tick) - 8 : box.x + box.width - 4) - box.x,
+            top,
+            height,
+          }}
+        />
+      )}
+      {isHere && pencil.digits === 'frets' && (
+        <span
+          className="pencil__string"
+          style={{
+            top:
+              system.tab.top +
+              ((system.tab.bottom - system.tab.top) * (pencil.string - 1)) / Math.max(1, strings - 1),
+          }}
+        />
+      )}
+      {under !== null && (
+        <span className="pencil__under" style={{ left: under.x - box.x, top: under.y }}>
+          {under.text}
+        </span>
+      )}
+    </div>
+  );
+}
+
+/** Whether a key press is for the pencil: in the bar, in its strip, or nowhere else. A button keeps its own keys. */
+function isOurs({ target, key }: KeyboardEvent): boolean {
+  if (!(target instanceof Element) || target === document.body) return true;
+  const presses = (key === 'Enter' || key === ' ') && target.closest('button, summary') !== null;
+  return target.closest('.pencil, .strip') !== null && target.closest(TAKES_KEYS) === null && !presses;
+}
+
+function commandOf(event: KeyboardEvent, session: Session): Command | null {
+  const press = {
+    key: event.key,
+    code: event.code,
+    shift: event.shiftKey,
+    alt: event.altKey,
+    ctrl: event.ctrlKey || event.metaKey,
+  };
+  return commandFor(press, session.editor.getState().pencil?.digits ?? 'degrees', ownKeysNow());
+}
+
+/** The keys of the scheme, while a bar is open for writing and nothing else takes them. */
+function useKeys(listens: boolean, out: () => void): void {
+  const { session } = useAtWork();
+  const leave = useRef(out);
+  leave.current = out;
+  useEffect(() => {
+    if (!listens) return;
+    const onKeyDown = (event: KeyboardEvent) => {
+      if (event.defaultPrevented || !isOurs(event)) return;
+      const command = event.key === 'Escape' ? null : commandOf(event, session);
+      if (command === null && event.key !== 'Escape') return;
+      event.preventDefault();
+      event.stopPropagation();
+      if (command === null) leave.current();
+      else perform(session, command.gesture);
+    };
+    window.addEventListener('keydown', onKeyDown, { capture: true });
+    return () => window.removeEventListener('keydown', onKeyDown, { capture: true });
+  }, [listens, session]);
+}

@@ -1,0 +1,143 @@
+import axe from 'axe-core';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { openApp } from '../support/browser';
+
+const bar = (page: Page, number: number) =>
+  page.getByRole('button', { name: new RegExp(`^Bar ${number}, `) });
+const pencil = (page: Page) => page.getByRole('status', { name: 'Pencil', exact: true });
+const says = (page: Page, what: string | RegExp) =>
+  expect.poll(() => pencil(page).textContent(), { timeout: 10_000 }).toMatch(what);
+/** Degrees of a bar as the page tells them to those who do not see the score. */
+const told = (page: Page, number: number) => bar(page, number).getAttribute('aria-description');
+
+async function open(page: Page, number: number): Promise<void> {
+  await page.getByRole('figure', { name: 'Score', exact: true }).locator('svg').first().waitFor();
+  await bar(page, number).click();
+  await page.getByRole('button', { name: 'Write by hand' }).click();
+  await page.getByRole('application', { name: `Writing in bar ${number}` }).waitFor();
+}
+
+/** A place of the bar that is open for writing: a share of its width, and of the height from staff to tab. */
+async function placeIn(page: Page, across: number, down: number) {
+  const box = await page.getByRole('application').boundingBox();
+  if (box === null) throw new Error('no bar is open');
+  return { x: box.x + box.width * across, y: box.y + box.height * down };
+}
+
+describe('writing by hand', () => {
+  test('by keyboard alone: a bar is emptied, written, changed, repeated by degree and taken back', async () => {
+    const { page, expectClean } = await openApp({ context: { reducedMotion: 'reduce' } });
+    await open(page, 2);
+    await page.keyboard.press('Shift+Backspace');
+    await says(page, /notes? gone, silence now/);
+    for (const key of ['1', '3', '5', '[', '3', ']']) await page.keyboard.press(key);
+    await says(page, /^F\d, ♭3, quarter, the & of 3 of bar 2/);
+    await page.evaluate(axe.source);
+    const faults = await page.evaluate(async () => {
+      const runner: typeof axe = Reflect.get(window, 'axe');
+      const { violations } = await runner.run('.strip', { runOnly: ['wcag2a', 'wcag2aa', 'wcag22aa'] });
+      return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' ')}`);
+    });
+    expect(faults).toEqual([]);
+    await page.keyboard.press('Enter');
+    await page.keyboard.press('r');
+    await says(page, /Bar 3: repeated by degree/);
+    await expect.poll(() => told(page, 3)).toMatch(/R .*♭3 .*5 .*♭3/);
+    await page.keyboard.press('Control+z');
+    await page.keyboard.press('Control+z');
+    await expect
+      .poll(() => page.getByRole('status', { name: 'Done', exact: true }).textContent())
+      .toBe('Taken back: change the length in bar 2.');
+    await page.keyboard.press('Escape');
+    await expect.poll(() => page.getByRole('application').count()).toBe(0);
+    expectClean();
+  });
+
+  test('by mouse: a click on the staff writes, a drag moves in one step, the tab and the neck take frets', async () => {
+    const { page, expectClean } = await openApp({ context: { reducedMotion: 'reduce' } });
+    await open(page, 2);
+    await page.keyboard.press('Shift+Backspace');
+    const there = await placeIn(page, 0.3, 0.4);
+    await page.mouse.click(there.x, there.y);
+    await says(page, /quarter, beat \d of bar 2/);
+    const note = page.locator('.pencil__note');
+    const box = await note.boundingBox();
+    if (box === null) throw new Error('no note is selected');
+    const before = await told(page, 2);
+    await page.mouse.move(box.x + box.width / 2, there.y);
+    await page.mouse.down();
+    await page.mouse.move(box.x + box.width / 2, there.y - 8, { steps: 3 });
+    await page.mouse.move(box.x + box.width / 2, there.y - 20, { steps: 3 });
+    await page.mouse.up();
+    await expect.poll(() => told(page, 2)).not.toBe(before);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => told(page, 2)).toBe(before);
+    await page.getByRole('button', { name: 'Fretboard', exact: true }).click();
+    const neck = page.locator('.fretboard__picture svg');
+    await neck.waitFor();
+    const picture = await neck.boundingBox();
+    if (picture === null) throw new Error('no neck');
+    await neck.click({ position: { x: picture.width * 0.4, y: picture.height * 0.45 } });
+    await says(page, /string, fret \d+$/);
+    expectClean();
+  });
+
+  test('by thumb on a phone: large keys under the bar write and mend it', async () => {
+    const { page, expectClean } = await openApp({
+      width: 390,
+      height: 844,
+      context: { hasTouch: true, reducedMotion: 'reduce' },
+    });
+    await open(page, 1);
+    const strip = page.getByRole('group', { name: 'Pencil in bar 1' });
+    const key = (name: RegExp) => strip.getByRole('button', { name }).first();
+    await key(/^Empty the bar/).tap();
+    await says(page, /silence now/);
+    for (const name of [/^R F/, /^3 A/, /^5 C/, /^R F/]) await key(name).tap();
+    await strip.getByRole('radio', { name: 'half' }).tap();
+    await says(page, /too much/);
+    await strip.getByRole('button', { name: 'Shorten at the bar line' }).tap();
+    await expect.poll(() => strip.getByText('too much.').count()).toBe(0);
+    const sizes = await strip
+      .locator('.strip__key:visible')
+      .evaluateAll((keys) =>
+        keys.map((each) => each.getBoundingClientRect()).map(({ width, height }) => Math.min(width, height)),
+      );
+    expect(Math.min(...sizes)).toBeGreaterThanOrEqual(44);
+    expect(
+      await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth),
+    ).toBeLessThanOrEqual(0);
+    expectClean();
+  });
+
+  test('by a MIDI keyboard, asked for when first used; and by keys of one’s own', async () => {
+    const { page, expectClean } = await openApp({
+      context: { reducedMotion: 'reduce' },
+      prepare: async (opened) => {
+        await opened.addInitScript(() => {
+          const input = { name: 'Pads', onmidimessage: null };
+          Reflect.set(window, 'pads', input);
+          Reflect.set(navigator, 'requestMIDIAccess', async () => ({ inputs: new Map([['1', input]]) }));
+        });
+      },
+    });
+    await open(page, 2);
+    await page.getByRole('button', { name: 'Play it in by MIDI' }).click();
+    await says(page, 'Listening to Pads.');
+    await page.evaluate(() => {
+      const pads: { onmidimessage: (event: { data: number[] }) => void } = Reflect.get(window, 'pads');
+      pads.onmidimessage({ data: [0x90, 38, 100] });
+    });
+    await says(page, /^D2, R, /);
+    await page.locator('summary', { hasText: 'All keys' }).click();
+    await page
+      .getByRole('button', { name: 'Key for: Write the fifth of the chord, nearest to the last note' })
+      .click();
+    await page.keyboard.press('q');
+    await page.getByRole('application').focus();
+    await page.keyboard.press('q');
+    await says(page, /, 5, /);
+    expectClean();
+  });
+});
