@@ -6,8 +6,10 @@ import { openApp } from '../support/browser';
 const bar = (page: Page, number: number) =>
   page.getByRole('button', { name: new RegExp(`^Bar ${number}, `) });
 const pencil = (page: Page) => page.getByRole('status', { name: 'Pencil', exact: true });
+/** The sheet follows a moment behind, on a busy machine a long one. */
+const PATIENCE = { timeout: 15_000 };
 const says = (page: Page, what: string | RegExp) =>
-  expect.poll(() => pencil(page).textContent(), { timeout: 10_000 }).toMatch(what);
+  expect.poll(() => pencil(page).textContent(), PATIENCE).toMatch(what);
 /** Degrees of a bar as the page tells them to those who do not see the score. */
 const told = (page: Page, number: number) => bar(page, number).getAttribute('aria-description');
 
@@ -43,14 +45,14 @@ describe('writing by hand', () => {
     await page.keyboard.press('Enter');
     await page.keyboard.press('r');
     await says(page, /Bar 3: repeated by degree/);
-    await expect.poll(() => told(page, 3)).toMatch(/R .*♭3 .*5 .*♭3/);
+    await expect.poll(() => told(page, 3), PATIENCE).toMatch(/R .*♭3 .*5 .*♭3/);
     await page.keyboard.press('Control+z');
     await page.keyboard.press('Control+z');
     await expect
-      .poll(() => page.getByRole('status', { name: 'Done', exact: true }).textContent())
+      .poll(() => page.getByRole('status', { name: 'Done', exact: true }).textContent(), PATIENCE)
       .toBe('Taken back: change the length in bar 2.');
     await page.keyboard.press('Escape');
-    await expect.poll(() => page.getByRole('application').count()).toBe(0);
+    await expect.poll(() => page.getByRole('application').count(), PATIENCE).toBe(0);
     expectClean();
   });
 
@@ -70,9 +72,9 @@ describe('writing by hand', () => {
     await page.mouse.move(box.x + box.width / 2, there.y - 8, { steps: 3 });
     await page.mouse.move(box.x + box.width / 2, there.y - 20, { steps: 3 });
     await page.mouse.up();
-    await expect.poll(() => told(page, 2)).not.toBe(before);
+    await expect.poll(() => told(page, 2), PATIENCE).not.toBe(before);
     await page.getByRole('button', { name: 'Undo' }).click();
-    await expect.poll(() => told(page, 2)).toBe(before);
+    await expect.poll(() => told(page, 2), PATIENCE).toBe(before);
     await page.getByRole('button', { name: 'Fretboard', exact: true }).click();
     const neck = page.locator('.fretboard__picture svg');
     await neck.waitFor();
@@ -98,7 +100,7 @@ describe('writing by hand', () => {
     await strip.getByRole('radio', { name: 'half' }).tap();
     await says(page, /too much/);
     await strip.getByRole('button', { name: 'Shorten at the bar line' }).tap();
-    await expect.poll(() => strip.getByText('too much.').count()).toBe(0);
+    await expect.poll(() => strip.getByText('too much.').count(), PATIENCE).toBe(0);
     const sizes = await strip
       .locator('.strip__key:visible')
       .evaluateAll((keys) =>
