@@ -140,12 +140,12 @@ interface Metres {
 }
 
 const METRES: readonly Metres[] = [
-  { metre: { count: 4, unit: 4 }, others: ['3/4', '6/4'], beats: 3 },
-  { metre: { count: 4, unit: 4 }, others: ['2/4', '3/4'], beats: 2 },
-  { metre: { count: 4, unit: 4 }, others: ['3/4', '5/4'], beats: 3 },
-  { metre: { count: 3, unit: 4 }, others: ['4/4', '2/4'], beats: 2 },
-  { metre: { count: 2, unit: 4 }, others: ['3/4', '4/4'], beats: 2 },
-  { metre: { count: 6, unit: 8 }, others: ['9/8', '3/4'], beats: 2 },
+  { metre: { count: 4, unit: 4 }, others: ['3/4'], beats: 3 },
+  { metre: { count: 4, unit: 4 }, others: ['3/4', '12/8'], beats: 3 },
+  { metre: { count: 4, unit: 4 }, others: ['2/2', '3/4'], beats: 2 },
+  { metre: { count: 3, unit: 4 }, others: ['4/4', '6/8'], beats: 2 },
+  { metre: { count: 2, unit: 2 }, others: ['4/4', '3/4'], beats: 2 },
+  { metre: { count: 6, unit: 8 }, others: ['12/8', '3/4'], beats: 2 },
   { metre: { count: 12, unit: 8 }, others: ['6/8', '4/4'], beats: 2 },
 ];
 

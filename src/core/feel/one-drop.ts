@@ -23,7 +23,7 @@ export const ONE_DROP: Feel = {
   weights: weights(0.9, 0.3, 0.9),
   figures: figures(COMMON_PRACTICE, 'R R 5', 'R 3 5', 'R 5 8', 'R R 3 5'),
   bassTouch: { muted: true, source: COMMON_PRACTICE },
-  bassRole: { ...PLAIN_ROLE, carriesThree: true },
+  bassRole: { ...PLAIN_ROLE, mayRestOnOne: true, carriesThree: true },
   metres: [
     {
       metre: { count: 4, unit: 4 },

@@ -26,7 +26,7 @@ export const ROCKSTEADY: Feel = {
   weights: weights(0.9, 0.3, 0.8),
   figures: figures(COMMON_PRACTICE, 'R 3 5', 'R R 5', 'R 5 8', 'R 3 5 3'),
   bassTouch: { muted: true, source: COMMON_PRACTICE },
-  bassRole: PLAIN_ROLE,
+  bassRole: { ...PLAIN_ROLE, mayRestOnOne: true },
   metres: [
     {
       metre: { count: 4, unit: 4 },

@@ -59,6 +59,7 @@ export const weights = (chordTones: number, scaleSteps: number, space: number, s
 
 /** What the rules grant the bass and ask of it in a feel that is no exception. */
 export const PLAIN_ROLE: Feel['bassRole'] = {
+  mayRestOnOne: false,
   mayHammer: false,
   carriesThree: false,
   source: COMMON_PRACTICE,

@@ -22,7 +22,7 @@ export const STEPPERS: Feel = {
   weights: weights(0.9, 0.3, 0.5),
   figures: figures(COMMON_PRACTICE, 'R R R 5', 'R R R R', 'R R 5 5', 'R R R 3'),
   bassTouch: { muted: true, source: COMMON_PRACTICE },
-  bassRole: { ...PLAIN_ROLE, mayHammer: true },
+  bassRole: { ...PLAIN_ROLE, mayRestOnOne: true, mayHammer: true },
   metres: [
     {
       metre: { count: 4, unit: 4 },

@@ -100,6 +100,8 @@ export interface Feel {
   readonly bassTouch: { readonly muted: boolean; readonly source: string };
   /** What the musical rules grant the bass in this feel, and what they ask of it beyond the rules for all. */
   readonly bassRole: {
+    /** A new chord may begin with an empty beat one, as an answer or by the habit of the line. */
+    readonly mayRestOnOne: boolean;
     /** One note may be struck more than four times a bar. */
     readonly mayHammer: boolean;
     /** The drums drop on beat three: the bass sounds there in most bars and does not only double the chops. */

@@ -75,3 +75,6 @@ export const nameText = (model: LineModel, name: SpelledName): string => formatN
 
 /** A chord's symbol in what is said about the line. */
 export const chordText = (model: LineModel, chord: Chord): string => formatChordIn(namingOf(model), chord);
+
+/** Whether the level of the line knows only roots and fifths, and cannot help how the chords' roots lie. */
+export const knowsRootsOnly = ({ limits }: LineModel): boolean => !limits.steps.has(3);

@@ -139,7 +139,7 @@ export function openWorkshop(model: LineModel): Workshop {
     shape,
     cost: pitchesCost + timeCost(bar, tones, changesAtStart(model, bar)) + demandCost(bar, tones),
     exit: exitOf(tones),
-    entry: entryOf(tones, 'one'),
+    entry: entryOf(tones),
   });
 
   /** What breaks a rule by itself stays only where a bar has nothing else. */

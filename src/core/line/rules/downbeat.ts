@@ -1,50 +1,51 @@
-import { type Change, changesOf } from '../changes';
 import { isSilentOnOne } from '../hearing';
-import { type BarModel, barsNear } from '../model';
-import { isHome, type Tone } from '../tones';
+import { type BarModel, barsNear, changesAtStart } from '../model';
+import { freedomsOf } from '../techniques/table';
 import { itselfAndNext, type Rule, TEACHERS_LIST, type Whole } from './types';
 
-const hasHomeOn = (tones: readonly Tone[], tick: number): boolean =>
-  tones.some((tone) => tone.start === tick && isHome(tone));
+/** A line leaves beat one empty by habit where so many of its bars do. */
+const HABIT = 0.75;
 
-/** Whether beat one may be asked for at all: a bar that begins without a chord may begin empty. */
-const expectsOne = (bar: BarModel): boolean =>
-  bar.stretches[0]?.chord !== null && bar.stretches[0] !== undefined;
+/** Whether a bar begins with a chord and leaves its beat one empty. */
+const isSilent = ({ heard }: Whole, bar: BarModel): boolean =>
+  bar.stretches[0] !== undefined && bar.stretches[0].chord !== null && isSilentOnOne(heard[bar.index] ?? []);
 
-/** Silent ones at the beginning of a section, and after a bar that was silent on its one. */
-function silentPlaces({ model, heard }: Whole, near?: ReadonlySet<number>): readonly number[] {
-  const silent = (bar: BarModel) => expectsOne(bar) && isSilentOnOne(heard[bar.index] ?? []);
-  return barsNear(model, near).flatMap((bar) => {
-    if (!silent(bar)) return [];
-    const running = bar.before.some((index) => {
-      const before = model.bars[index];
-      return before !== undefined && silent(before);
-    });
-    return bar.opensSection || running ? [bar.index] : [];
-  });
+function isHabit(line: Whole): boolean {
+  const written = line.model.bars.filter(({ index }) => (line.heard[index]?.length ?? 0) > 0);
+  return written.filter((bar) => isSilent(line, bar)).length >= HABIT * written.length;
 }
 
-/** Two chord changes one after the other that both begin without their root. */
-function rootlessPlaces({ model, heard }: Whole, near?: ReadonlySet<number>): readonly number[] {
-  const changes = changesOf(model);
-  const lacks = ({ bar, stretch }: Change) => !hasHomeOn(heard[bar.index] ?? [], stretch.start);
-  return changes.flatMap((change, place) => {
-    const before = changes[(place + changes.length - 1) % changes.length];
-    if (!before || changes.length < 2 || near?.has(change.bar.index) === false) return [];
-    return lacks(before) && lacks(change) ? [change.bar.index] : [];
+/** Whether the teacher asks for a silent beat one in a bar; that speaks before the rule. */
+const isWished = ({ demands }: BarModel): boolean =>
+  freedomsOf(new Set([...demands.wanted, ...demands.hoped])).has('silent beat one');
+
+/** Whether a silent beat one answers a bar that sounds on its own, inside a section. */
+const isAnswer = (line: Whole, bar: BarModel): boolean =>
+  !bar.opensSection &&
+  bar.before.every((index) => {
+    const before = line.model.bars[index];
+    return before === undefined || !isSilent(line, before);
+  });
+
+function places(line: Whole, near?: ReadonlySet<number>): readonly number[] {
+  const { model } = line;
+  const silent = barsNear(model, near).filter(
+    (bar) => isSilent(line, bar) && (bar.opensSection || changesAtStart(model, bar)) && !isWished(bar),
+  );
+  if (silent.length === 0) return [];
+  const habit = isHabit(line);
+  return silent.flatMap((bar) => {
+    const leavesItEmpty =
+      model.request.feel.bassRole.mayRestOnOne || bar.demands.freedoms.has('silent beat one');
+    return leavesItEmpty && (habit || isAnswer(line, bar)) ? [] : [bar.index];
   });
 }
-
-const places = (line: Whole, near?: ReadonlySet<number>): readonly number[] => [
-  ...silentPlaces(line, near),
-  ...rootlessPlaces(line, near),
-];
 
 export const DOWNBEAT: Rule = {
   number: 9,
-  rule: 'Beat one is never silent in two bars running or where a section begins, and two chord changes running do not both lack their root.',
+  rule: 'Beat one is silent on a chord change only as the answer to a bar that sounds on its one or as the habit of the whole line, and only in feels that leave it empty or where the teacher allows it.',
   source: TEACHERS_LIST,
-  heard: 'beat one is silent where the ear needs it, or two chord changes pass without their root',
+  heard: 'beat one is silent where the ear needs the new chord',
   mend: 'put the root on one',
   caution: { own: 'here the ear misses the root on beat one, so keep it for a variation', entering: null },
   alone: null,

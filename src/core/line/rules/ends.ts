@@ -6,9 +6,8 @@ import { isHome, isStep, type Tone } from '../tones';
 export interface Exit {
   readonly last: Tone;
   readonly exposed: boolean;
-  /** Pitches of sevenths that still have to fall: now, or at the onset after the next. */
-  readonly dueNow: number | null;
-  readonly dueSoon: number | null;
+  /** Whether it is a dominant's seventh, which another chord has to resolve. */
+  readonly seventh: boolean;
   readonly leadingTone: boolean;
   readonly leaps: number;
   readonly run: number;
@@ -17,19 +16,20 @@ export interface Exit {
 /** What the rules ask about the beginning of a bar. */
 export interface Entry {
   readonly first: Tone;
-  readonly second: number | null;
   readonly exposed: boolean;
+  /** Whether it is the root or the bass note of its chord. */
+  readonly root: boolean;
   /** Signed sum of the leaps in one direction that the bar begins with. */
   readonly leaps: number;
 }
 
 /** Equal for ends that no rule and no term of the score can tell apart. */
-export const exitKey = ({ last, exposed, dueNow, dueSoon, leadingTone, leaps, run }: Exit): string =>
-  `${last.midi} ${exposed} ${dueNow} ${dueSoon} ${leadingTone} ${leaps} ${run} ${last.member} ${last.tiedOn}`;
+export const exitKey = ({ last, exposed, seventh, leadingTone, leaps, run }: Exit): string =>
+  `${last.midi} ${exposed} ${seventh} ${leadingTone} ${leaps} ${run} ${last.member} ${last.tiedOn}`;
 
 /** As {@link exitKey}, for beginnings. */
-export const entryKey = ({ first, second, exposed, leaps }: Entry): string =>
-  `${first.midi} ${second} ${exposed} ${leaps} ${first.start === 0}`;
+export const entryKey = ({ first, exposed, root, leaps }: Entry): string =>
+  `${first.midi} ${exposed} ${leaps} ${first.start === 0} ${root}`;
 
 /** Outside its chord and long enough to be heard as a note of its own. */
 export const isExposed = (tone: Tone): boolean =>
@@ -38,9 +38,8 @@ export const isExposed = (tone: Tone): boolean =>
 export const isDominantSeventh = (tone: Tone): boolean =>
   tone.stretch?.chord?.family === 'dominant' && tone.interval === 10 && !isHome(tone);
 
-/** Whether a seventh falls by step. */
-export const falls = (seventh: number, next: number | undefined): boolean =>
-  next !== undefined && seventh - next >= 1 && seventh - next <= 2;
+/** Whether a tone is the root or the bass note of its chord. */
+export const isRoot = (tone: Tone): boolean => isHome(tone) || tone.interval === 0;
 
 /** Over the key's fifth or seventh degree, where its seventh step pulls up to the tonic. */
 function isLeadingTone(tone: Tone): boolean {
@@ -76,23 +75,17 @@ export function runUpTo(tones: readonly Tone[], index: number): number {
 export function exitOf(tones: readonly Tone[]): Exit | null {
   const last = tones.at(-1);
   if (!last) return null;
-  const before = tones.at(-2);
   return {
     last,
     exposed: isExposed(last),
-    dueNow: before && isDominantSeventh(before) && !falls(before.midi, last.midi) ? before.midi : null,
-    dueSoon: isDominantSeventh(last) ? last.midi : null,
+    seventh: isDominantSeventh(last),
     leadingTone: isLeadingTone(last),
     leaps: leapsUpTo(tones, tones.length - 1),
     run: runUpTo(tones, tones.length - 1),
   };
 }
 
-/**
- * @param sees `one` leaves the second note out: then a seventh before the bar has to fall at once, and more
- * beginnings are equal
- */
-export function entryOf(tones: readonly Tone[], sees: 'one' | 'two' = 'two'): Entry | null {
+export function entryOf(tones: readonly Tone[]): Entry | null {
   const first = tones[0];
   if (!first) return null;
   let leaps = 0;
@@ -101,6 +94,5 @@ export function entryOf(tones: readonly Tone[], sees: 'one' | 'two' = 'two'): En
     if (Math.abs(distance) <= 2 || leaps * distance < 0) break;
     leaps += distance;
   }
-  const second = sees === 'one' ? null : (tones[1]?.midi ?? null);
-  return { first, second, exposed: isExposed(first), leaps };
+  return { first, exposed: isExposed(first), root: isRoot(first), leaps };
 }

@@ -1,6 +1,7 @@
 import { LETTERS, pitchClassOf } from '../../base';
 import { classAbove, hasMajorThird } from '../harmony';
-import type { Tone } from '../tones';
+import { knowsRootsOnly, type LineModel } from '../model';
+import { isHome, type Tone } from '../tones';
 import { type Rule, TEACHERS_LIST } from './types';
 
 /** The natural seventh over the major chord on the fifth degree of a minor key. */
@@ -21,6 +22,10 @@ function isAugmentedSecond(one: Tone, other: Tone): boolean {
   return classes.includes(8) && classes.includes(11) && (letters === 1 || letters === 6);
 }
 
+/** A level of roots cannot help how the chords' roots lie. */
+const isHeard = (model: LineModel, one: Tone, other: Tone): boolean =>
+  isAugmentedSecond(one, other) && !(knowsRootsOnly(model) && isHome(one) && isHome(other));
+
 export const MINOR_SEVENTH: Rule = {
   number: 3,
   rule: 'The dominant of a minor key takes the raised seventh; the flat sixth and the raised seventh are never adjacent.',
@@ -28,12 +33,12 @@ export const MINOR_SEVENTH: Rule = {
   heard: 'the leading tone of the minor key is missing or meets the sixth in an augmented second',
   mend: 'raise the seventh and go round the sixth',
   caution: { own: 'beside its neighbours it makes an augmented second', entering: null },
-  alone: ({ tones }) =>
+  alone: ({ model, tones }) =>
     tones.some((tone, index) => {
       const before = tones[index - 1];
-      return isFlatLeadingTone(tone) || (before !== undefined && isAugmentedSecond(before, tone));
+      return isFlatLeadingTone(tone) || (before !== undefined && isHeard(model, before, tone));
     }),
-  meeting: ({ exit, entry }) => isAugmentedSecond(exit.last, entry.first),
+  meeting: ({ model, exit, entry }) => isHeard(model, exit.last, entry.first),
   tied: null,
   whole: null,
 };

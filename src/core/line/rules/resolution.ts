@@ -1,32 +1,17 @@
-import type { Tone } from '../tones';
-import { type Entry, type Exit, falls, isDominantSeventh } from './ends';
+import { changesBetween, knowsRootsOnly } from '../model';
+import { isHome, type Tone } from '../tones';
+import { isDominantSeventh, isRoot } from './ends';
 import { type Rule, TEACHERS_LIST } from './types';
 
-/** Whether a dominant's seventh is left hanging by both of the notes after it. */
-const hangs = (tone: Tone, second: Tone | undefined, third: Tone | undefined): boolean =>
-  isDominantSeventh(tone) &&
-  second !== undefined &&
-  third !== undefined &&
-  !falls(tone.midi, second.midi) &&
-  !falls(tone.midi, third.midi);
+/** Whether the last seventh before another chord falls by step, or goes to the new root. */
+const resolves = (seventh: Tone, next: Tone): boolean =>
+  isRoot(next) || (seventh.midi - next.midi >= 1 && seventh.midi - next.midi <= 2);
 
-/** What still has to resolve over the bar line, and the first notes that come. */
-function leavesHanging(exit: Exit, { first, second }: Entry): boolean {
-  const distance = first.midi - exit.last.midi;
-  if (exit.dueNow !== null && !falls(exit.dueNow, first.midi)) return true;
-  if (
-    exit.dueSoon !== null &&
-    !falls(exit.dueSoon, first.midi) &&
-    !falls(exit.dueSoon, second ?? undefined)
-  ) {
-    return true;
-  }
-  return exit.leadingTone && !(distance >= 1 && distance <= 2);
-}
+const rises = (from: number, to: number): boolean => to - from >= 1 && to - from <= 2;
 
 export const RESOLUTION: Rule = {
   number: 4,
-  rule: 'A dominant’s seventh falls by step within two notes; a leading tone that ends a bar rises.',
+  rule: 'A dominant’s seventh is a chord tone like others; where it is the last note before another chord it falls by step or goes to the new root. A leading tone that ends a bar rises.',
   source: TEACHERS_LIST,
   heard: 'a seventh or a leading tone does not resolve',
   mend: 'let the seventh fall and the leading tone rise by step',
@@ -34,8 +19,22 @@ export const RESOLUTION: Rule = {
     own: 'the next bar does not resolve its last note',
     entering: 'it does not resolve the last note of the bar before',
   },
-  alone: ({ tones }) => tones.some((tone, index) => hangs(tone, tones[index + 1], tones[index + 2])),
-  meeting: ({ exit, entry }) => leavesHanging(exit, entry),
+  alone: ({ tones }) =>
+    tones.some((tone, index) => {
+      const next = tones[index + 1];
+      return (
+        next !== undefined &&
+        isDominantSeventh(tone) &&
+        next.stretch?.label !== tone.stretch?.label &&
+        !resolves(tone, next)
+      );
+    }),
+  meeting: ({ model, from, exit: { last, seventh, leadingTone }, to, entry: { first } }) => {
+    if (seventh && changesBetween(from, to) && !resolves(last, first)) return true;
+    // A level of roots cannot go on by step from the root of a chord on the leading tone.
+    const helpless = knowsRootsOnly(model) && isHome(last);
+    return leadingTone && !helpless && !rises(last.midi, first.midi);
+  },
   tied: null,
   whole: null,
 };

@@ -10,15 +10,26 @@ function headOf(bar: BarModel, tones: readonly Tone[]): string {
   return `${bar.ticks}: ${starts.join(' ')}`;
 }
 
-/** Sections in which no rhythm is shared by half of the bars. */
+/** Bars that a statement may be long: one, a pair, a four. */
+const STATEMENTS = [1, 2, 4];
+
+/** Whether half of the stretches of so many bars begin in the same rhythm; a longer one has to be heard twice. */
+function isShared(heads: readonly string[], length: number): boolean {
+  const stretches = Array.from({ length: Math.ceil(heads.length / length) }, (_, index) =>
+    heads.slice(index * length, (index + 1) * length).join(' / '),
+  );
+  const most = Math.max(0, ...stretches.map((one) => stretches.filter((other) => other === one).length));
+  return most * 2 >= stretches.length && (length === 1 || most > 1);
+}
+
+/** Sections in which no rhythm is shared by half of the bars, of the pairs or of the fours. */
 function unsharedPlaces({ model, heard }: Whole): readonly number[] {
   return model.request.chart.sections.flatMap((section) => {
     const heads = model.bars
       .slice(section.start, section.start + section.length)
       .filter((bar) => (heard[bar.index]?.length ?? 0) > 0)
       .map((bar) => headOf(bar, heard[bar.index] ?? []));
-    const most = Math.max(0, ...heads.map((head) => heads.filter((other) => other === head).length));
-    return most * 2 < heads.length ? [section.start] : [];
+    return STATEMENTS.some((length) => isShared(heads, length)) ? [] : [section.start];
   });
 }
 
@@ -31,7 +42,7 @@ const MOST_UNCHANGED = 8;
 /** Figures of one, two or four bars that go on unchanged for too long. */
 function unchangedPlaces({ model, heard }: Whole): readonly number[] {
   const texts = model.bars.map((bar) => textOf(heard[bar.index] ?? []));
-  return [1, 2, 4].flatMap((period) => {
+  return STATEMENTS.flatMap((period) => {
     let same = 0;
     return texts.flatMap((text, index) => {
       same = text !== '' && index >= period && text === texts[index - period] ? same + 1 : 0;
@@ -40,18 +51,32 @@ function unchangedPlaces({ model, heard }: Whole): readonly number[] {
   });
 }
 
+/** Halves shorter than this are still the statement. */
+const SHORTEST_HALF = 4;
+
+/** Where the second half of a section is its first half over again, note for note. */
+function pastedPlaces({ model, heard }: Whole): readonly number[] {
+  return model.request.chart.sections.flatMap(({ start, length }) => {
+    const half = length / 2;
+    if (!Number.isInteger(half) || half < SHORTEST_HALF) return [];
+    const texts = Array.from({ length }, (_, place) => textOf(heard[start + place] ?? []));
+    const pasted = texts.slice(half).every((text, place) => text === texts[place]);
+    return pasted && texts.some((text) => text !== '') ? [start + half] : [];
+  });
+}
+
 export const SHARED_RHYTHM: Rule = {
   number: 13,
-  rule: 'At least half of the bars share one rhythm, and no figure goes on unchanged for more than eight bars.',
+  rule: 'At least half of the bars, or of the pairs or fours where the statement is so long, share the rhythm of the statement; no figure goes on unchanged for more than eight bars, and a second half is never the first half over again.',
   source: TEACHERS_LIST,
-  heard: 'no rhythm is shared by half of the bars, or a figure goes on unchanged for more than eight',
-  mend: 'keep one rhythm and vary the turn',
+  heard: 'no rhythm is shared by half of the bars, or a figure goes on unchanged for too long',
+  mend: 'keep one rhythm, and let the second half vary, climb or thin out',
   caution: NO_CAUTION,
   alone: null,
   meeting: null,
   tied: null,
   whole: {
-    places: (line) => [...unsharedPlaces(line), ...unchangedPlaces(line)],
+    places: (line) => [...unsharedPlaces(line), ...unchangedPlaces(line), ...pastedPlaces(line)],
     concerns: () => false,
   },
 };

@@ -1,13 +1,9 @@
-import { changesBetween, type LineModel } from '../model';
+import { changesBetween, knowsRootsOnly, type LineModel } from '../model';
 import { isHome, type Tone } from '../tones';
 import { type Rule, TEACHERS_LIST } from './types';
 
-/** Levels up to this one know only roots and fifths, and cannot help a tritone of roots. */
-const ROOTS_ONLY = 1;
-
 const isTritoneLeap = (model: LineModel, last: Tone, first: Tone): boolean =>
-  Math.abs(first.midi - last.midi) % 12 === 6 &&
-  !(model.request.level <= ROOTS_ONLY && isHome(last) && isHome(first));
+  Math.abs(first.midi - last.midi) % 12 === 6 && !(knowsRootsOnly(model) && isHome(last) && isHome(first));
 
 export const TRITONE_LEAP: Rule = {
   number: 5,

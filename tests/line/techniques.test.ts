@@ -1,0 +1,115 @@
+import { describe, expect, test } from 'vitest';
+import { analyseLine, composeLine, type Level, TECHNIQUES, type Technique } from '../../src/core/line';
+import { TECHNIQUE_ROWS, TECHNIQUE_TABLE } from '../../src/core/line/techniques/table';
+import { line, request } from './notation';
+
+/** A chart with a bar that shows a technique, and the same bar without it. */
+interface Example {
+  readonly chart: string;
+  readonly shown: string;
+  readonly without: string;
+}
+
+/** One for each technique: the compiler asks for that of a new one. */
+const EXAMPLES: Readonly<Record<Technique, Example>> = {
+  'chord tones': {
+    chart: '| C | F |',
+    shown: 'C2 . E2 . G2 . E2 . | F1 . - - - - - -',
+    without: 'D2 . F2 . A2 . B1 . | F1 . - - - - - -',
+  },
+  'scale steps': {
+    chart: '| C | C |',
+    shown: 'C2 . D2 . E2 . E2 . | C2 . - - - - - -',
+    without: 'C2 . E2 . E2 . E2 . | C2 . - - - - - -',
+  },
+  space: {
+    chart: '| F | C |',
+    shown: '- - F1 . A1 . C2 . | C2 . - - - - - -',
+    without: 'F1 . F1 . A1 . C2 . | C2 . - - - - - -',
+  },
+  octave: {
+    chart: '| F | C |',
+    shown: 'F1 . F2 . F1 . A1 . | C2 . - - - - - -',
+    without: 'F1 . C2 . F1 . A1 . | C2 . - - - - - -',
+  },
+  'approach note': {
+    chart: '| C | F |',
+    shown: 'C2 . E2 . C2 . G♭1 . | F1 . - - - - - -',
+    without: 'C2 . E2 . C2 . E1 . | F1 . - - - - - -',
+  },
+  anticipation: {
+    chart: '| C | D |',
+    shown: 'C2 . E2 . G2 . . D2~ | D2 . - - - - - -',
+    without: 'C2 . E2 . G2 . . E2 | D2 . - - - - - -',
+  },
+};
+
+const CHART = '| F | C7 | F | C7 | B♭ | F | C7 | F |';
+const FEELS = ['early-ska', 'one-drop', 'disco', 'walking-swing'] as const;
+
+const takes = (level: Level, techniques: readonly Technique[]) =>
+  FEELS.flatMap((feel) => [1, 2].map((seed) => request(CHART, { feel, level, seed, techniques, key: 'F' })));
+
+describe.each(TECHNIQUE_ROWS.map((row) => ({ row, technique: row.technique })))('$technique', ({ row }) => {
+  const { technique } = row;
+
+  test('has its row, with a source and a few words', () => {
+    expect(TECHNIQUE_TABLE[technique]).toBe(row);
+    expect(row.source).not.toBe('');
+    expect(row.hint).not.toBe('');
+  });
+
+  test('is recognised where it is shown, and only there', () => {
+    const { chart, shown, without } = EXAMPLES[technique];
+    const first = (notes: string) => analyseLine(request(chart), line(notes))[0]?.techniques ?? [];
+    expect(first(shown)).toContain(technique);
+    expect(first(without)).not.toContain(technique);
+  });
+
+  test('can be shown at its level', () => {
+    const wanted = [{ where: { kind: 'line' }, wanted: [technique] }] as const;
+    const shown = takes(row.from, ['chord tones']).flatMap((asked) => {
+      const { bars } = composeLine({ ...asked, aims: wanted });
+      return analyseLine(asked, bars).flatMap((bar) => bar.techniques);
+    });
+    expect(shown).toContain(technique);
+  });
+
+  test('is shown by no line of which it is ruled out', () => {
+    const forbidden = [{ where: { kind: 'line' }, forbidden: [technique] }] as const;
+    for (const asked of takes(5, TECHNIQUES)) {
+      const { bars, misses } = composeLine({ ...asked, aims: forbidden });
+      const showing = analyseLine(asked, bars).filter((bar) => bar.techniques.includes(technique));
+      // What belongs to every line is not left out in silence.
+      if (row.always) expect(misses.length).toBeGreaterThan(0);
+      else expect(showing).toEqual([]);
+    }
+  });
+
+  test('is shown by no line that does not teach it', () => {
+    if (row.always) return;
+    const others = TECHNIQUES.filter((other) => other !== technique);
+    for (const asked of takes(5, others)) {
+      const shown = analyseLine(asked, composeLine(asked).bars).flatMap((bar) => bar.techniques);
+      expect(shown).not.toContain(technique);
+    }
+  });
+});
+
+describe('the techniques', () => {
+  test('have each a place of its own in a reason', () => {
+    expect(new Set(TECHNIQUE_ROWS.map(({ telling }) => telling)).size).toBe(TECHNIQUE_ROWS.length);
+  });
+
+  test('allow something each, unless they belong to every line: else they could not be ruled out', () => {
+    for (const { always, allows } of TECHNIQUE_ROWS) expect(always || allows.length > 0).toBe(true);
+  });
+
+  test('above the level of the line say with which level they come', () => {
+    for (const { technique, core, from } of TECHNIQUE_ROWS) {
+      if (core || from === 0) continue;
+      const asked = request(CHART, { level: 0, techniques: ['chord tones', technique] });
+      expect(composeLine(asked).remarks).toContain(`No bar shows ${technique}: it comes with level ${from}.`);
+    }
+  });
+});
