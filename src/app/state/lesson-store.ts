@@ -1,5 +1,5 @@
 import { createStore } from 'zustand/vanilla';
-import type { Lesson } from '../../core/lesson';
+import { type Lesson, whyNotKept } from '../../core/lesson';
 import { type History, mapDocuments, newHistory, record, redo, undo } from './history';
 
 /** The document and its history; everything in here is undone together, and only `lesson` is saved. */
@@ -40,8 +40,11 @@ const stateOf = (history: History<Lesson>, opening: number): LessonState => ({
   redoLabel: history.future[0]?.label ?? null,
 });
 
-/** The store of the document, without React: read with `getState`, followed with `subscribe`. */
-export function createLessonStore(initial: Lesson) {
+/**
+ * The store of the document, without React: read with `getState`, followed with `subscribe`.
+ * @param onRefused - hears why an edit was not made: a lesson could not be read again after it
+ */
+export function createLessonStore(initial: Lesson, onRefused: (sentence: string) => void = () => undefined) {
   let history = newHistory(settled(initial));
   let opening = 0;
   const store = createStore<LessonState>(() => stateOf(history, opening));
@@ -57,7 +60,10 @@ export function createLessonStore(initial: Lesson) {
     subscribe: store.subscribe,
     /** Runs an edit command on the document as one step (or as part of the last, see {@link Change.join}). */
     change(command: (lesson: Lesson) => Lesson, change: Change): void {
-      take(record(history, settled(command(history.present)), change.label, change.join ?? null));
+      const next = settled(command(history.present));
+      const refused = next === history.present ? null : whyNotKept(next);
+      if (refused === null) take(record(history, next, change.label, change.join ?? null));
+      else onRefused(refused);
     },
     undo: () => take(undo(history)),
     redo: () => take(redo(history)),

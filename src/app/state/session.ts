@@ -57,7 +57,7 @@ export async function startSession(
 ) {
   const first = await firstLesson(storage, await guard.begin(), freshLessonId);
   guard.opening(first.name);
-  const lessons = createLessonStore(first.lesson);
+  const lessons = createLessonStore(first.lesson, (notice) => editor.setState({ notice }));
   const editor = createEditorStore(firstPiece(first.lesson));
   editor.setState({ rescue: first.rescue });
   /** What is noted on this device as open. */

@@ -1,5 +1,12 @@
 import { barTicks, beatsInBar, counted, isCompound, type Metre, sameMetre, ticks } from '../base';
-import { type Key, looksLikeNumeral, parseChord, parseNumeral, suggestChord } from '../theory';
+import {
+  type Key,
+  LONGEST_SYMBOL,
+  looksLikeNumeral,
+  parseChord,
+  parseNumeral,
+  suggestChord,
+} from '../theory';
 import { sameHarmony } from './harmony';
 import type { ProblemList } from './problems';
 import type { Word } from './scanner';
@@ -128,6 +135,10 @@ function harmonyOf(text: string, place: ChartPlace, key: Key | null, problems: P
   if (NO_CHORD_TEXT.test(text)) return NO_CHORD;
   const chord = parseChord(text);
   if (chord.ok) return { kind: 'chord', chord: chord.value };
+  if (!chord.ok && text.length > LONGEST_SYMBOL) {
+    problems.push({ ...place, message: chord.problem.message });
+    return { kind: 'unknown', text };
+  }
   const numeral = key && looksLikeNumeral(text) ? parseNumeral(text, key) : null;
   if (numeral?.ok) return { kind: 'chord', chord: numeral.value };
   const suggestion = suggestChord(text);

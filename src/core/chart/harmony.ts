@@ -2,6 +2,7 @@ import type { Ticks } from '../base';
 import {
   formatChordIn,
   type Interval,
+  LONGEST_SYMBOL,
   type Naming,
   parseChord,
   transposeChord,
@@ -35,9 +36,22 @@ export const harmonyAt = (bar: ChartBar, tick: Ticks): Harmony | null =>
 export const barSignature = (bar: ChartBar): string =>
   bar.spans
     .map(
-      (span) => `${span.harmony.kind === 'unknown' ? '?' : ''}${harmonyText(span.harmony)}@${span.duration}`,
+      ({ harmony, duration }) =>
+        `${harmony.kind === 'unknown' ? `?${briefly(harmony.text)}` : harmonyText(harmony)}@${duration}`,
     )
     .join(' ');
+
+/**
+ * A text that is no chord, short enough to be kept with every bar: a long one by its beginning and a number made of
+ * the whole (FNV-1a, 32 bits), so that two long ones are told apart.
+ */
+function briefly(text: string): string {
+  if (text.length <= LONGEST_SYMBOL) return text;
+  let hash = 0x811c9dc5;
+  for (let index = 0; index < text.length; index += 1)
+    hash = Math.imul(hash ^ text.charCodeAt(index), 0x01000193);
+  return `${text.slice(0, 20)}…${(hash >>> 0).toString(16)}`;
+}
 
 /** The spans of a signature; what was not understood may have blanks in its brackets. */
 export const spansIn = (signature: string): readonly string[] => signature.split(/(?<=@\d{1,12}) /);

@@ -2,6 +2,7 @@ import {
   formatChordIn,
   formatNameIn,
   keyInLetters,
+  LONGEST_SYMBOL,
   type Naming,
   parseChord,
   parseKey,
@@ -132,6 +133,7 @@ export function guessedIn(
 }
 
 function messageIn(naming: Naming, word: string, shown: string, message: string): string {
+  if (word.length > LONGEST_SYMBOL) return message;
   const said = word.startsWith('(') && word.endsWith(')') ? splitKey(word.slice(1, -1)) : null;
   const key = said && parseKey(said.name);
   // What letters say of an H holds for fixed do, too.

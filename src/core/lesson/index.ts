@@ -13,6 +13,7 @@ export {
 } from './commands/bars';
 export {
   discardParked,
+  MOST_PARKED,
   setChartText,
   setKey,
   setMetre,
@@ -50,7 +51,9 @@ export { levelFret, type NotePlace, playingHand } from './fingering';
 export { type HandLine, handLine, type Passage, pinPlace, type WayToPlay, waysToPlay } from './hand';
 export { isHeld } from './held';
 export { freshIds } from './identity';
+export { whyNotKept } from './keepable';
 export { keyChanges } from './key-changes';
+export { LESSON_LIMITS } from './limits';
 export * from './playing';
 export { instrumentOf, lineRequest, readPiece } from './request';
 export { SAMPLE_TITLES, sampleLesson } from './samples';

@@ -18,6 +18,7 @@ import type { HandSystem } from '../fretboard';
 import { type Level, TECHNIQUES } from '../line';
 import { MODES, NAMINGS } from '../theory';
 import { COUNTS } from './count';
+import { LESSON_LIMITS } from './limits';
 import { CLICK_BEATS, PLAYING_LIMITS } from './playing';
 import {
   BAR_WORDS_LENGTH,
@@ -27,19 +28,6 @@ import {
   type Lesson,
   PRACTICE_STEPS,
 } from './types';
-
-/** Long enough for any real lesson, short enough that a hostile file cannot make the page stall. */
-const LIMITS = {
-  title: 500,
-  text: 20_000,
-  logo: 400_000,
-  pieces: 64,
-  bars: 2_000,
-  notesInBar: 96,
-  strings: 8,
-  sections: 2_000,
-  takes: 12,
-} as const;
 
 const whole = (least: number, most: number) => z.int().check(z.gte(least), z.lte(most));
 
@@ -53,7 +41,8 @@ const branded = <Unit extends number>(schema: z.ZodMiniType<number>) =>
 const ticksSchema = branded<Ticks>(whole(0, 960 * 4 * 64));
 const fretSchema = branded<Fret>(whole(0, 36));
 const bpmSchema = branded<Bpm>(z.number().check(z.gte(20), z.lte(400)));
-const name = z.string().check(z.maxLength(LIMITS.title));
+const name = z.string().check(z.maxLength(LESSON_LIMITS.title));
+const harmony = z.string().check(z.maxLength(LESSON_LIMITS.harmony));
 
 const spelledName = {
   letter: z.enum(LETTERS),
@@ -70,7 +59,7 @@ const metreSchema = z.object({
 });
 
 const pinsSchema = z.object({
-  string: z.exactOptional(branded<StringNumber>(whole(1, LIMITS.strings))),
+  string: z.exactOptional(branded<StringNumber>(whole(1, LESSON_LIMITS.strings))),
   fret: z.exactOptional(fretSchema),
   finger: z.exactOptional(branded<Finger>(whole(0, 4))),
 });
@@ -102,7 +91,7 @@ const noteSchema = z.object({
 });
 
 const sortedNotes = z.array(noteSchema).check(
-  z.maxLength(LIMITS.notesInBar),
+  z.maxLength(LESSON_LIMITS.notesInBar),
   z.refine(
     (notes) =>
       notes.every((note, index) => {
@@ -122,16 +111,16 @@ const dynamicsSchema = z
     }),
   )
   .check(
-    z.maxLength(LIMITS.notesInBar),
+    z.maxLength(LESSON_LIMITS.notesInBar),
     z.refine(
       (signs) => signs.every(({ at }, index) => index === 0 || (signs[index - 1]?.at ?? 0) < at),
       'the dynamics of a bar must follow each other, one a place',
     ),
   );
 
-const lineBarSchema = z.object({
+export const lineBarSchema = z.object({
   id: name,
-  harmony: z.string().check(z.maxLength(LIMITS.title)),
+  harmony,
   origin: z.enum(['composed', 'idea', 'hand']),
   kept: z.boolean(),
   notes: sortedNotes,
@@ -162,13 +151,11 @@ const aimSchema = z.object({
 
 const sectionSchema = z.object({ id: name, name: z.nullable(name) });
 
-const takeSchema = z.object({
+export const takeSchema = z.object({
   id: name,
   seed: whole(0, 0xffffffff),
   cost: z.nullable(z.number()),
-  bars: z
-    .array(z.object({ harmony: z.string().check(z.maxLength(LIMITS.title)), notes: sortedNotes }))
-    .check(z.maxLength(LIMITS.bars)),
+  bars: z.array(z.object({ harmony, notes: sortedNotes })).check(z.maxLength(LESSON_LIMITS.bars)),
 });
 
 const HAND_SYSTEMS = ['one finger per fret', '1-2-4', 'automatic'] as const satisfies readonly HandSystem[];
@@ -184,7 +171,7 @@ const handSchema = z.object({
 
 /** By written numbers: a pickup is bar 0. */
 const passageSchema = z
-  .object({ first: whole(0, LIMITS.bars), last: whole(0, LIMITS.bars) })
+  .object({ first: whole(0, LESSON_LIMITS.bars), last: whole(0, LESSON_LIMITS.bars) })
   .check(z.refine((passage) => passage.first <= passage.last, 'a passage must end after it begins'));
 
 const turn = whole(1, PLAYING_LIMITS.turn);
@@ -238,11 +225,11 @@ const blocksSchema = z
   .array(z.enum(HANDOUT_BLOCKS))
   .check(z.refine((blocks) => new Set(blocks).size === blocks.length, 'a part of the handout comes twice'));
 
-const linePieceSchema = z.object({
+export const linePieceSchema = z.object({
   kind: z.literal('line'),
   id: name,
   name,
-  chartText: z.string().check(z.maxLength(LIMITS.text)),
+  chartText: z.string().check(z.maxLength(LESSON_LIMITS.text)),
   key: z.nullable(keySchema),
   metre: metreSchema,
   tempo: bpmSchema,
@@ -253,16 +240,16 @@ const linePieceSchema = z.object({
   hand: handSchema,
   seed: whole(0, 0xffffffff),
   playing: playingSchema,
-  bars: z.array(lineBarSchema).check(z.maxLength(LIMITS.bars)),
-  parked: z.array(lineBarSchema).check(z.maxLength(LIMITS.bars)),
-  aims: z.array(aimSchema).check(z.maxLength(2 * LIMITS.bars)),
-  sections: z.array(sectionSchema).check(z.maxLength(LIMITS.sections)),
-  parkedSections: z.array(sectionSchema).check(z.maxLength(LIMITS.sections)),
-  takes: z.array(takeSchema).check(z.maxLength(LIMITS.takes)),
+  bars: z.array(lineBarSchema).check(z.maxLength(LESSON_LIMITS.bars)),
+  parked: z.array(lineBarSchema).check(z.maxLength(LESSON_LIMITS.bars)),
+  aims: z.array(aimSchema).check(z.maxLength(2 * LESSON_LIMITS.bars)),
+  sections: z.array(sectionSchema).check(z.maxLength(LESSON_LIMITS.sections)),
+  parkedSections: z.array(sectionSchema).check(z.maxLength(LESSON_LIMITS.sections)),
+  takes: z.array(takeSchema).check(z.maxLength(LESSON_LIMITS.takes)),
   leftOut: z.exactOptional(blocksSchema),
 });
 
-const blankPieceSchema = z.object({
+export const blankPieceSchema = z.object({
   kind: z.literal('blank'),
   id: name,
   name,
@@ -289,31 +276,40 @@ const handoutSchema = z.object({
   header: z.exactOptional(name),
   student: z.exactOptional(name),
   logo: z.exactOptional(
-    z.string().check(z.maxLength(LIMITS.logo), z.regex(/^data:image\/(png|jpeg);base64,[A-Za-z0-9+/=]+$/)),
+    z
+      .string()
+      .check(z.maxLength(LESSON_LIMITS.logo), z.regex(/^data:image\/(png|jpeg);base64,[A-Za-z0-9+/=]+$/)),
   ),
 });
 
 const uniqueIds = (things: readonly { readonly id: string }[]) =>
   new Set(things.map((thing) => thing.id)).size === things.length;
 
-/** The one validator of the document, used on every way in. */
-export const lessonSchema = z.object({
+const headShape = {
   format: z.literal(LESSON_FORMAT),
   version: z.literal(LESSON_VERSION),
   id: name,
   title: name,
-  notes: z.string().check(z.maxLength(LIMITS.text)),
+  notes: z.string().check(z.maxLength(LESSON_LIMITS.text)),
   instrument: z.object({
-    openStrings: z.array(pitchSchema).check(z.minLength(3), z.maxLength(LIMITS.strings)),
+    openStrings: z.array(pitchSchema).check(z.minLength(3), z.maxLength(LESSON_LIMITS.strings)),
     frets: whole(12, 36),
     scaleLength: z.number().check(z.gte(300), z.lte(1200)),
     leftHanded: z.exactOptional(z.boolean()),
   }),
   handout: handoutSchema,
   noteNames: z.exactOptional(z.enum(NAMINGS)),
+};
+
+/** The lesson without its pieces. */
+export const lessonHeadSchema = z.object(headShape);
+
+/** The one validator of the document, used on every way in. */
+export const lessonSchema = z.object({
+  ...headShape,
   pieces: z
     .array(z.discriminatedUnion('kind', [linePieceSchema, blankPieceSchema]))
-    .check(z.minLength(1), z.maxLength(LIMITS.pieces), z.refine(uniqueIds, 'two pieces share one id')),
+    .check(z.minLength(1), z.maxLength(LESSON_LIMITS.pieces), z.refine(uniqueIds, 'two pieces share one id')),
 });
 
 /** The compiler's word that what the validator lets through is a lesson, and nothing less. */

@@ -66,6 +66,9 @@ function problemWith(text: string): { readonly message: string } {
   return unreadableSymbol(text, parts && formatName(parts.root), 'Dm7, B♭maj7 or F/A');
 }
 
+/** More characters than any chord symbol has, with all its tensions in brackets. */
+export const LONGEST_SYMBOL = 80;
+
 /**
  * Reads a chord symbol as musicians write it (`Bbm7`, `B♭-7`, `F#m7b5`, `CΔ`, `F/A`). The symbol comes back
  * normalised for drawing, so that two spellings of one chord look the same. Never throws; the problem is one
@@ -74,6 +77,7 @@ function problemWith(text: string): { readonly message: string } {
 export const parseChord: (text: string) => Result<Chord, { readonly message: string }> = remembering(
   (text) => {
     const trimmed = text.trim();
+    if (trimmed.length > LONGEST_SYMBOL) return failure({ message: tooLong(trimmed) });
     const parts = splitSymbol(trimmed);
     const descriptor = parts && readDescriptor(parts.descriptor);
     if (!parts || !descriptor) return failure(problemWith(trimmed));
@@ -88,6 +92,9 @@ export const parseChord: (text: string) => Result<Chord, { readonly message: str
     });
   },
 );
+
+const tooLong = (text: string): string =>
+  `“${shortened(text)}” is too long for a chord symbol (${text.length} characters; ${LONGEST_SYMBOL} at most). What is not a chord goes behind a semicolon.`;
 
 function drawnSymbol(root: SpelledName, suffix: string, bass: SpelledName): string {
   // `E♭♭5` would read as E♭ with a flat fifth.

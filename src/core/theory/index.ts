@@ -1,4 +1,11 @@
-export { parseChord, type SymbolParts, splitSymbol, transposeChord, unreadableSymbol } from './chords';
+export {
+  LONGEST_SYMBOL,
+  parseChord,
+  type SymbolParts,
+  splitSymbol,
+  transposeChord,
+  unreadableSymbol,
+} from './chords';
 export { degreeOf, formatDegree, nameOfDegree, sameDegree } from './degrees';
 export { type ChordFunction, chordFunction } from './functions';
 export {

@@ -53,7 +53,6 @@ export function ChartField({ piece, sheet }: ChartFieldProps) {
           spellCheck={false}
           autoCapitalize="off"
           autoComplete="off"
-          maxLength={20_000}
           aria-describedby={hint === null ? `${id}-facts` : `${id}-names ${id}-facts`}
           value={text}
           onChange={(event) => type(event.currentTarget.value)}

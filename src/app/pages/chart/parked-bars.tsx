@@ -1,6 +1,6 @@
 import { barName } from '../../../core/base';
 import { signatureText } from '../../../core/chart';
-import { fitsBehind, type LineBar, type LinePiece, putParkedBack } from '../../../core/lesson';
+import { fitsBehind, type LineBar, type LinePiece, MOST_PARKED, putParkedBack } from '../../../core/lesson';
 import { formatNameIn, type Naming } from '../../../core/theory';
 import { useAtWork, useEditor } from '../at-work';
 
@@ -33,6 +33,9 @@ export function ParkedBars({ piece, noteNames }: ParkedProps) {
               </li>
             ))}
           </ul>
+          {count >= MOST_PARKED && (
+            <p>More than {MOST_PARKED} are not kept: the oldest give way, those first that were composed.</p>
+          )}
           <p>Choose a bar on the sheet to put one back behind it.</p>
         </details>
       )}

@@ -14,7 +14,7 @@ import { type Key, sameKey, transpositionTo } from '../../theory';
 import { aimFor, followBarAims, followSections } from '../aims';
 import { freshIds } from '../identity';
 import { instrumentOf, readPiece } from '../request';
-import type { Lesson, LineBar, LinePiece } from '../types';
+import type { Lesson, LessonAim, LineBar, LinePiece } from '../types';
 import { changeLine } from './piece';
 import { nearestMove, transposePiece } from './transpose';
 
@@ -138,6 +138,26 @@ function matchesOf(
   );
 }
 
+/** Bars that a piece keeps outside its line; beyond, the oldest give way. */
+export const MOST_PARKED = 500;
+
+/** As many parked bars as are kept, with the aims: those go that the composer wrote, then the oldest. */
+function parkedWithin(
+  parked: readonly LineBar[],
+  aims: readonly LessonAim[],
+): Pick<LinePiece, 'parked' | 'aims'> {
+  const over = parked.length - MOST_PARKED;
+  if (over <= 0) return { parked, aims };
+  const inTurn = [true, false].flatMap((written) =>
+    parked.filter(({ origin, kept }) => (origin === 'composed' && !kept) === written),
+  );
+  const gone = new Set(inTurn.slice(0, over).map(({ id }) => id));
+  return {
+    parked: parked.filter(({ id }) => !gone.has(id)),
+    aims: aims.filter(({ where }) => where.kind !== 'bar' || !gone.has(where.id)),
+  };
+}
+
 /** What a change gives the piece besides its line. */
 type ChartChange = Partial<Pick<LinePiece, 'chartText' | 'metre' | 'key'>>;
 
@@ -177,7 +197,7 @@ export function withChart(
     ({ id, notes }) => notes.length === 0 && aimFor(aims, { kind: 'bar', id }) !== null,
   );
   const sections = followSections({ ...piece, aims }, chart, () => fresh('section'));
-  return { ...next, bars, parked: [...parked, ...waiting], aims, ...sections };
+  return { ...next, ...parkedWithin([...parked, ...waiting], aims), bars, ...sections };
 }
 
 /**

@@ -1,11 +1,13 @@
 import { newBlankPiece, newLinePiece } from '../create';
 import { freshIds } from '../identity';
+import { LESSON_LIMITS } from '../limits';
 import type { Lesson, Piece } from '../types';
 import { changePiece } from './piece';
 
 /** The name with the first free number behind it: `Line`, `Line 2`, `Line 3`. */
 function freeName(lesson: Lesson, name: string): string {
-  const stem = name.replace(/ \d+$/, '');
+  // Room for the number, however long the name is.
+  const stem = name.replace(/ \d+$/, '').slice(0, LESSON_LIMITS.title - 5);
   const taken = new Set(lesson.pieces.map((piece) => piece.name));
   let candidate = stem;
   for (let count = 2; taken.has(candidate); count += 1) {

@@ -1,0 +1,79 @@
+import type * as z from 'zod/mini';
+import { LESSON_LIMITS } from './limits';
+import { blankPieceSchema, lessonHeadSchema, lineBarSchema, linePieceSchema, takeSchema } from './schema';
+import { BAR_WORDS_LENGTH, type Lesson, type Piece, PRACTICE_STEPS } from './types';
+
+/** Parts of documents that are known to be read again as they are; documents never change in place. */
+const known = new WeakSet<object>();
+
+/** Where in a part the validator stops, as names of fields; null where it does not. */
+function faultIn(schema: z.ZodMiniType, part: object, tested: object = part): readonly string[] | null {
+  if (known.has(part)) return null;
+  const read = schema.safeParse(tested);
+  if (!read.success) {
+    return (read.error.issues[0]?.path ?? []).filter((step) => typeof step === 'string');
+  }
+  known.add(part);
+  return null;
+}
+
+const faultInAll = (schema: z.ZodMiniType, parts: readonly object[]): readonly string[] | null => {
+  for (const part of parts) {
+    const fault = faultIn(schema, part);
+    if (fault !== null) return fault;
+  }
+  return null;
+};
+
+/** Only what changed is tested: a key press in a chart of many bars tests that piece and the new bars. */
+function faultInPiece(piece: Piece): readonly string[] | null {
+  if (known.has(piece)) return null;
+  if (piece.kind === 'blank') return faultIn(blankPieceSchema, piece);
+  if (Math.max(piece.bars.length, piece.parked.length) > LESSON_LIMITS.bars) return ['bars'];
+  if (piece.takes.length > LESSON_LIMITS.takes) return ['takes'];
+  return (
+    faultInAll(lineBarSchema, piece.bars) ??
+    faultInAll(lineBarSchema, piece.parked) ??
+    faultInAll(takeSchema, piece.takes) ??
+    faultIn(linePieceSchema, piece, { ...piece, bars: [], parked: [], takes: [] })
+  );
+}
+
+function faultInLesson(lesson: Lesson): readonly string[] | null {
+  const { pieces, ...head } = lesson;
+  if (pieces.length === 0 || pieces.length > LESSON_LIMITS.pieces) return ['pieces'];
+  for (const piece of pieces) {
+    const fault = faultInPiece(piece);
+    if (fault !== null) return fault;
+  }
+  return faultIn(lessonHeadSchema, lesson, head);
+}
+
+const inThousands = (count: number): string => count.toLocaleString('en');
+
+/** What each part may be at most, by the name of the field that is over it. */
+const SAID: Readonly<Record<string, string>> = {
+  chartText: `A chart has at most ${inThousands(LESSON_LIMITS.text)} characters, and this would make it longer`,
+  notes: `Notes have at most ${inThousands(LESSON_LIMITS.text)} characters, and a bar has at most ${LESSON_LIMITS.notesInBar} notes`,
+  title: `A title has at most ${LESSON_LIMITS.title} characters`,
+  name: `A name has at most ${LESSON_LIMITS.title} characters`,
+  header: `A heading has at most ${LESSON_LIMITS.title} characters`,
+  student: `A name has at most ${LESSON_LIMITS.title} characters`,
+  words: `The words above a bar have at most ${BAR_WORDS_LENGTH} characters`,
+  steps: `A handout has at most ${PRACTICE_STEPS.most} practice steps of ${PRACTICE_STEPS.length} characters`,
+  logo: 'This picture is too large for a logo',
+  pieces: `A lesson has at most ${LESSON_LIMITS.pieces} pieces`,
+  bars: `A line has at most ${inThousands(LESSON_LIMITS.bars)} bars`,
+  aims: 'There are more aims than a line can keep',
+};
+
+/**
+ * Why a changed lesson could not be read again once it is saved, in one sentence; null where it can. It is asked of
+ * every edit before the edit is made, so that nothing is saved which the validator refuses.
+ */
+export function whyNotKept(lesson: Lesson): string | null {
+  const fault = faultInLesson(lesson);
+  if (fault === null) return null;
+  const said = fault.flatMap((field) => SAID[field] ?? []).at(-1);
+  return `${said ?? `A lesson cannot hold this (${fault.join(', ')})`}. The lesson is as it was.`;
+}

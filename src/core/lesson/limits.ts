@@ -1,0 +1,16 @@
+/** Long enough for any real lesson, short enough that a hostile file cannot make the page stall. */
+export const LESSON_LIMITS = {
+  /** Characters of a title or a name. */
+  title: 500,
+  /** Characters of a chart or of the teacher's notes. */
+  text: 20_000,
+  /** Characters of a bar's chords: as many as its finest metre has places for, each with the longest symbol. */
+  harmony: 5_000,
+  logo: 400_000,
+  pieces: 64,
+  bars: 2_000,
+  notesInBar: 96,
+  strings: 8,
+  sections: 2_000,
+  takes: 12,
+} as const;
