@@ -1,3 +1,4 @@
+import { describeNewer } from '../../core/lesson';
 import type { Session } from '../state';
 
 const NOT_READ =
@@ -18,7 +19,10 @@ export async function openLinkedLesson(session: Session): Promise<void> {
   const { holdsLesson, readLessonLink } = exchange;
   if (!holdsLesson(hash)) return;
   const read = readLessonLink(href);
-  if (!read.ok) session.editor.setState({ notice: read.problem.message });
+  const found = read.ok ? undefined : read.problem.found;
+  if (found?.kind === 'newer' && found.shown !== null) {
+    if (!(await session.openNewer(found.shown.lesson, describeNewer(found.shown, found.version)))) return;
+  } else if (!read.ok) session.editor.setState({ notice: read.problem.message });
   else if (!(await session.openCopy(read.value))) return;
   window.history.replaceState(null, '', pathname + search);
 }

@@ -15,6 +15,8 @@ interface FirstLesson {
   /** Why the device's lessons cannot be reached, or null. */
   readonly refused: string | null;
   readonly rescue: Rescue | null;
+  /** What is to be said of a lesson of a newer copy of the app. */
+  readonly newer: readonly string[] | null;
 }
 
 /** How an untouched sample is noted as open; a lesson is noted by its id, and no id is of this form. */
@@ -47,6 +49,7 @@ export async function firstLesson(
     noted: null,
     refused: null,
     rescue: null,
+    newer: null,
   });
   const last = await storage.loadLast();
   if (!last.ok) return { ...sample(0), refused: last.problem };
@@ -62,5 +65,17 @@ export async function firstLesson(
   }
   if (found.kind === 'unreadable')
     return { ...sample(0), noted: name, rescue: { id: name, sentence: `${found.sentence} ${STANDS_IN}` } };
-  return { lesson: found.lesson, base: found.revision, name, noted: name, refused: null, rescue: null };
+  if (found.kind === 'newer') {
+    const lesson = { ...found.lesson, id: freshId() };
+    return { ...sample(0), lesson, name, noted: name, newer: found.sentences };
+  }
+  return {
+    lesson: found.lesson,
+    base: found.revision,
+    name,
+    noted: name,
+    refused: null,
+    rescue: null,
+    newer: null,
+  };
 }

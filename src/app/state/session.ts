@@ -1,9 +1,16 @@
 import { shareParts } from '../../core/base';
-import { describeLessonProblem, type Lesson, newLesson, parseLesson, sampleLesson } from '../../core/lesson';
+import {
+  describeLessonProblem,
+  describeNewer,
+  type Lesson,
+  newLesson,
+  parseLesson,
+  sampleLesson,
+} from '../../core/lesson';
 import { type Clock, pageClock } from '../clock';
 import type { Composer, Deed } from '../composer';
 import type { LessonStorage, StartGuard } from '../storage';
-import { createEditorStore } from './editor-store';
+import { createEditorStore, type FileReading } from './editor-store';
 import { firstLesson, sampleMark } from './first-lesson';
 import { AS_IT_CAME, startKeeper } from './keeper';
 import { createLessonStore } from './lesson-store';
@@ -59,7 +66,10 @@ export async function startSession(
   guard.opening(first.name);
   const lessons = createLessonStore(first.lesson, (notice) => editor.setState({ notice }));
   const editor = createEditorStore(firstPiece(first.lesson));
-  editor.setState({ rescue: first.rescue });
+  editor.setState({
+    rescue: first.rescue,
+    reading: first.newer && toldOf(first.lesson, first.newer),
+  });
   /** What is noted on this device as open. */
   let noted = first.noted;
   /** The lesson as it came or was last written to a file: in this state it is not lost when it is put away. */
@@ -170,6 +180,22 @@ export async function startSession(
     if (editor.getState().pieceId === pieceId) editor.setState({ remarks });
   };
 
+  /**
+   * Opens what this copy can show of a lesson of a newer one. It has an id of its own, so that the newer lesson is
+   * never written over; it is kept once it is changed.
+   * @param name - the id of the newer lesson where it is on this device, to be opened again at the next start
+   */
+  const openNewer = async (
+    lesson: Lesson,
+    sentences: readonly string[],
+    name: string | null = null,
+  ): Promise<boolean> => {
+    const shown = { ...lesson, id: freshLessonId() };
+    const opened = await open(shown, AS_IT_CAME, name ?? shown.id);
+    if (opened) editor.setState({ reading: toldOf(shown, sentences) });
+    return opened;
+  };
+
   const offerAsFile = (id: string, why: string): void =>
     editor.setState({ rescue: { id, sentence: `${why} ${AS_IT_IS}` } });
 
@@ -212,6 +238,8 @@ export async function startSession(
       if (!loaded.ok) editor.setState({ notice: loaded.problem });
       else if (loaded.value.kind === 'none') editor.setState({ notice: GONE });
       else if (loaded.value.kind === 'unreadable') offerAsFile(id, loaded.value.sentence);
+      else if (loaded.value.kind === 'newer')
+        await openNewer(loaded.value.lesson, loaded.value.sentences, id);
       else await open(loaded.value.lesson, loaded.value.revision);
     },
     /** Offers a lesson on this device as a file, because it cannot be opened; `why` is a sentence. */
@@ -224,7 +252,10 @@ export async function startSession(
       if (parsed.ok) {
         await open({ ...parsed.value, id: freshLessonId() });
       } else {
-        editor.setState({ notice: describeLessonProblem(parsed.problem) });
+        const { problem } = parsed;
+        if (problem.kind === 'newer' && problem.shown !== null)
+          await openNewer(problem.shown.lesson, describeNewer(problem.shown, problem.version));
+        else editor.setState({ notice: describeLessonProblem(problem) });
       }
     },
     /** Takes a lesson other than the one at hand off this device for good; a failure is a sentence. */
@@ -237,6 +268,7 @@ export async function startSession(
      * Opens a lesson that came from elsewhere, by a link or from another program's file, as a lesson of its own on this device; false when it could
      * not be opened.
      */
+    openNewer,
     openCopy: (lesson: Lesson): Promise<boolean> => open({ ...lesson, id: freshLessonId() }),
     saveNow: keeper.flush,
     /** The page has the lesson at hand on it. */
@@ -246,6 +278,14 @@ export async function startSession(
     end: keeper.stop,
   };
 }
+
+/** What is said of a lesson that came with more than this copy knows. */
+const toldOf = (lesson: Lesson, sentences: readonly string[]): FileReading => ({
+  sentences,
+  parts: [{ id: lesson.id, name: lesson.title }],
+  part: lesson.id,
+  choosePart: () => undefined,
+});
 
 const parkedIn = (lesson: Lesson): readonly string[] =>
   lesson.pieces.flatMap((piece) => (piece.kind === 'line' ? piece.parked.map(({ id }) => id) : []));

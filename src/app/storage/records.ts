@@ -1,4 +1,10 @@
-import { describeLessonProblem, LESSON_VERSION, type Lesson, readLesson } from '../../core/lesson';
+import {
+  describeLessonProblem,
+  describeNewer,
+  LESSON_VERSION,
+  type Lesson,
+  readLesson,
+} from '../../core/lesson';
 
 /** A stored lesson is kept as it came, with just enough beside it to list it without reading it. */
 export interface StoredLesson {
@@ -33,6 +39,13 @@ export type ListedLesson = {
 export type FoundLesson =
   | { readonly kind: 'none' }
   | { readonly kind: 'lesson'; readonly lesson: Lesson; readonly revision: string }
+  /** Of a newer copy of the app, as this one can show it: what is said of it, and that it is not written over. */
+  | {
+      readonly kind: 'newer';
+      readonly lesson: Lesson;
+      readonly sentences: readonly string[];
+      readonly revision: string;
+    }
   | { readonly kind: 'unreadable'; readonly sentence: string; readonly revision: string };
 
 /** The furthest time that a date can be, in milliseconds from 1970 (ECMAScript, 21.4.1.1). */
@@ -69,9 +82,16 @@ export function foundLesson(record: unknown): FoundLesson {
   if (record === undefined) return { kind: 'none' };
   const revision = revisionOf(record);
   const read = readLesson(documentOf(record));
-  return read.ok
-    ? { kind: 'lesson', lesson: read.value, revision }
-    : { kind: 'unreadable', sentence: describeLessonProblem(read.problem), revision };
+  if (read.ok) return { kind: 'lesson', lesson: read.value, revision };
+  const { problem } = read;
+  return problem.kind === 'newer' && problem.shown !== null
+    ? {
+        kind: 'newer',
+        lesson: problem.shown.lesson,
+        sentences: describeNewer(problem.shown, problem.version),
+        revision,
+      }
+    : { kind: 'unreadable', sentence: describeLessonProblem(problem), revision };
 }
 
 /** The title that can be made out, else nothing. */

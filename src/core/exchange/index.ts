@@ -1,5 +1,5 @@
 export { exportName } from './file-name';
-export { holdsLesson, readLessonLink, writeLessonLink } from './link/link';
+export { holdsLesson, type LinkProblem, readLessonLink, writeLessonLink } from './link/link';
 export { writeMidi } from './midi/write';
 export { packMxl } from './musicxml/mxl';
 export { writeMusicXml } from './musicxml/score';

@@ -11,38 +11,66 @@ const sameWhere = (one: AimWhere, other: AimWhere): boolean =>
 export const aimFor = (aims: readonly LessonAim[], where: AimWhere): LessonAim | null =>
   aims.find((aim) => sameWhere(aim.where, where)) ?? null;
 
-/** Indexes of a section by its id, and of the places where it is used again by its name; empty while it is away. */
-function sectionsOf(piece: LinePiece, chart: Chart, id: string): readonly number[] {
-  const own = piece.sections.findIndex((section) => section.id === id);
-  const written = chart.sections[own];
-  return written === undefined
-    ? []
-    : chart.sections.flatMap((section, index) =>
-        index === own || (section.again && section.name === written.name) ? [index] : [],
-      );
+/** The aims of a piece by where they hold in its chart. */
+interface PlacedAims {
+  readonly of: Pick<LinePiece, 'aims' | 'sections'>;
+  readonly line: readonly LessonAim[];
+  /** By the index of a section: those for it, and for the section that it repeats by its name. */
+  readonly sections: ReadonlyMap<number, readonly LessonAim[]>;
+  /** By the id of a bar. */
+  readonly bars: ReadonlyMap<string, readonly LessonAim[]>;
+  /** The sections that an aim for one holds in: itself, and wherever it is used again; none while it is away. */
+  readonly uses: (id: string) => readonly number[];
+}
+
+/** Charts and pieces never change in place, so what was placed once stays so. */
+const placed = new WeakMap<Chart, PlacedAims>();
+
+/** Every aim is placed once, so that many aims in many sections cost no more than each by itself. */
+function placedAims(piece: LinePiece, chart: Chart): PlacedAims {
+  const known = placed.get(chart);
+  if (known !== undefined && known.of.aims === piece.aims && known.of.sections === piece.sections)
+    return known;
+  const own = new Map(piece.sections.map(({ id }, index) => [id, index]));
+  const again = new Map<string | null, number[]>();
+  chart.sections.forEach((section, index) => {
+    if (section.again) again.set(section.name, [...(again.get(section.name) ?? []), index]);
+  });
+  const uses = (id: string): readonly number[] => {
+    const index = own.get(id) ?? -1;
+    const written = chart.sections[index];
+    if (written === undefined) return [];
+    const others = (again.get(written.name) ?? []).filter((other) => other !== index);
+    return [index, ...others].sort((one, other) => one - other);
+  };
+  const line: LessonAim[] = [];
+  const sections = new Map<number, LessonAim[]>();
+  const bars = new Map<string, LessonAim[]>();
+  for (const aim of piece.aims) {
+    if (aim.where.kind === 'line') line.push(aim);
+    else if (aim.where.kind === 'bar') add(bars, aim.where.id, aim);
+    else for (const section of uses(aim.where.id)) add(sections, section, aim);
+  }
+  const found: PlacedAims = { of: piece, line, sections, bars, uses };
+  placed.set(chart, found);
+  return found;
+}
+
+function add<Place>(places: Map<Place, LessonAim[]>, place: Place, aim: LessonAim): void {
+  const there = places.get(place);
+  if (there === undefined) places.set(place, [aim]);
+  else there.push(aim);
 }
 
 /** Where aims for a bar stand, the nearest first: its own, its section's, the line's. */
 export function aimsAt(piece: LinePiece, chart: Chart, bar: number): readonly LessonAim[] {
-  const section = chart.bars[bar]?.section ?? 0;
-  const rank = ({ where }: LessonAim): number => {
-    switch (where.kind) {
-      case 'bar':
-        return piece.bars[bar]?.id === where.id ? 0 : ELSEWHERE;
-      case 'section':
-        return sectionsOf(piece, chart, where.id).includes(section) ? 1 : ELSEWHERE;
-      case 'line':
-        return 2;
-    }
-  };
-  return piece.aims
-    .map((aim) => ({ aim, at: rank(aim) }))
-    .filter(({ at }) => at !== ELSEWHERE)
-    .sort((one, other) => one.at - other.at)
-    .map(({ aim }) => aim);
+  const { line, sections, bars } = placedAims(piece, chart);
+  return [
+    ...(bars.get(piece.bars[bar]?.id ?? '') ?? []),
+    ...(sections.get(chart.bars[bar]?.section ?? 0) ?? []),
+    ...line,
+  ];
 }
-
-const ELSEWHERE = 3;
 
 /** What an aim says of a technique; null when it does not speak of it. */
 export type Say = 'wanted' | 'allowed' | 'forbidden';
@@ -87,10 +115,12 @@ const wantedInPhrases = (piece: LinePiece, chart: Chart): readonly Aim[] =>
     if (wanted === undefined || where.kind === 'bar') return [];
     return where.kind === 'line'
       ? [{ where, wanted }]
-      : sectionsOf(piece, chart, where.id).map((section) => ({
-          where: { kind: 'section', section },
-          wanted,
-        }));
+      : placedAims(piece, chart)
+          .uses(where.id)
+          .map((section) => ({
+            where: { kind: 'section', section },
+            wanted,
+          }));
   });
 
 /**

@@ -1,4 +1,5 @@
 import { failure, type Result, success, unreachable } from '../base';
+import { type NewerLesson, readNewer } from './newer';
 import { asLesson, lessonSchema } from './schema';
 import { LESSON_FORMAT, LESSON_VERSION, type Lesson } from './types';
 
@@ -7,7 +8,8 @@ export type LessonProblem =
   | { readonly kind: 'too large'; readonly characters: number }
   | { readonly kind: 'not JSON' }
   | { readonly kind: 'foreign' }
-  | { readonly kind: 'newer'; readonly version: number }
+  /** Saved by a newer copy of the app; with what this one can show of it, if it can. */
+  | { readonly kind: 'newer'; readonly version: number; readonly shown: NewerLesson | null }
   | { readonly kind: 'damaged'; readonly where: string; readonly what: string };
 
 /** Far above any real lesson (a 64-bar lesson is about 60,000 characters). */
@@ -111,7 +113,7 @@ export function readLesson(value: unknown): Result<Lesson, LessonProblem> {
     return failure({ kind: 'foreign' });
   }
   if (value.version > LESSON_VERSION) {
-    return failure({ kind: 'newer', version: value.version });
+    return failure({ kind: 'newer', version: value.version, shown: readNewer(value) });
   }
   const checked = lessonSchema.safeParse(migrate(value, value.version));
   if (!checked.success) {

@@ -54,6 +54,7 @@ export { freshIds } from './identity';
 export { whyNotKept } from './keepable';
 export { keyChanges } from './key-changes';
 export { LESSON_LIMITS } from './limits';
+export { describeNewer, type NewerLesson } from './newer';
 export * from './playing';
 export { instrumentOf, lineRequest, readPiece } from './request';
 export { SAMPLE_TITLES, sampleLesson } from './samples';

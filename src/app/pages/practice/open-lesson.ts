@@ -1,6 +1,12 @@
 import { failure, type Result, success } from '../../../core/base';
 import { holdsLesson, readLessonLink } from '../../../core/exchange';
-import { describeLessonProblem, type Lesson, parseLesson } from '../../../core/lesson';
+import {
+  describeLessonProblem,
+  describeNewer,
+  type Lesson,
+  type LessonProblem,
+  parseLesson,
+} from '../../../core/lesson';
 
 /** Many times the size of a lesson with a logo and many pieces, in bytes. */
 const LARGEST_FILE = 5_000_000;
@@ -8,14 +14,25 @@ const TOO_LARGE = 'This file is larger than 5 MB, so it is not a lesson.';
 const UNREADABLE =
   'This file could not be read. It may have been moved or changed since it was chosen; choose it once more.';
 
-/** Reads a lesson's text; a text that is none gives a sentence. */
-export function lessonOfText(text: string): Result<Lesson, string> {
-  const read = parseLesson(text);
-  return read.ok ? success(read.value) : failure(describeLessonProblem(read.problem));
+/** A lesson to be practised, and what is to be said of it: of a newer copy of the app only what this one knows is shown. */
+export interface OpenedLesson {
+  readonly lesson: Lesson;
+  readonly said: string | null;
 }
 
+function openedOf(read: Result<Lesson, LessonProblem>): Result<OpenedLesson, string> {
+  if (read.ok) return success({ lesson: read.value, said: null });
+  const { problem } = read;
+  if (problem.kind !== 'newer' || problem.shown === null) return failure(describeLessonProblem(problem));
+  const [whence = '', leftOut = ''] = describeNewer(problem.shown, problem.version);
+  return success({ lesson: problem.shown.lesson, said: `${whence} ${leftOut}` });
+}
+
+/** Reads a lesson's text; a text that is none gives a sentence. */
+export const lessonOfText = (text: string): Result<OpenedLesson, string> => openedOf(parseLesson(text));
+
 /** Reads a lesson file that was chosen or dropped; whatever it is, a fault is a sentence. */
-export async function lessonOfFile(file: File): Promise<Result<Lesson, string>> {
+export async function lessonOfFile(file: File): Promise<Result<OpenedLesson, string>> {
   if (file.size > LARGEST_FILE) return failure(TOO_LARGE);
   try {
     return lessonOfText(await file.text());
@@ -25,8 +42,10 @@ export async function lessonOfFile(file: File): Promise<Result<Lesson, string>> 
 }
 
 /** Reads the lesson that an address holds; null when it holds none. */
-export function lessonOfAddress(address: string): Result<Lesson, string> | null {
+export function lessonOfAddress(address: string): Result<OpenedLesson, string> | null {
   if (!holdsLesson(address)) return null;
   const read = readLessonLink(address);
-  return read.ok ? success(read.value) : failure(read.problem.message);
+  if (read.ok) return openedOf(read);
+  const { message, found } = read.problem;
+  return found === undefined ? failure(message) : openedOf(failure(found));
 }

@@ -1,8 +1,7 @@
 import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react';
 import type { Result } from '../../../core/base';
-import type { Lesson } from '../../../core/lesson';
 import { layOut, type PracticeDesk } from './desk';
-import { lessonOfAddress, lessonOfFile, lessonOfText } from './open-lesson';
+import { lessonOfAddress, lessonOfFile, lessonOfText, type OpenedLesson } from './open-lesson';
 import { PracticePage } from './practice-page';
 
 interface StudentPageProps {
@@ -69,15 +68,16 @@ function useOpenedLesson() {
   const [desk, setDesk] = useState<PracticeDesk | null>(null);
   const [notice, setNotice] = useState<string | null>(null);
   const current = useRef<PracticeDesk | null>(null);
-  const show = useCallback(async (read: Result<Lesson, string>) => {
+  const show = useCallback(async (read: Result<OpenedLesson, string>) => {
     if (!read.ok) {
       setNotice(read.problem);
       return;
     }
-    const laidOut = await layOut(read.value);
+    const { lesson, said } = read.value;
+    const laidOut = await layOut(lesson);
     current.current?.end();
     current.current = laidOut;
-    setNotice(null);
+    setNotice(said);
     setDesk(laidOut);
   }, []);
   const showFile = useCallback(async (file: File) => show(await lessonOfFile(file)), [show]);

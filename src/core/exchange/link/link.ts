@@ -1,6 +1,6 @@
 import { deflateSync, Inflate, strFromU8, strToU8 } from 'fflate';
 import { failure, type Result, success } from '../../base';
-import { describeLessonProblem, type Lesson, parseLesson } from '../../lesson';
+import { describeLessonProblem, type Lesson, type LessonProblem, parseLesson } from '../../lesson';
 import { fromBase64Url, toBase64Url } from './base64url';
 
 const MARK = '#lesson=';
@@ -57,7 +57,13 @@ function unpack(bytes: Uint8Array): Uint8Array | null {
   return whole;
 }
 
-const broken = (): Result<Lesson, { readonly message: string }> =>
+/** Why a link gives no lesson: a sentence, and what the validator found where there was something to be read. */
+export interface LinkProblem {
+  readonly message: string;
+  readonly found?: LessonProblem;
+}
+
+const broken = (): Result<Lesson, LinkProblem> =>
   failure({
     message:
       'The lesson in this link cannot be read. Perhaps the link was cut off on its way; ask for it again.',
@@ -67,7 +73,7 @@ const broken = (): Result<Lesson, { readonly message: string }> =>
  * Reads the lesson in an address. Whatever stands there, nothing is thrown and nothing happens: the answer is a
  * lesson that the one validator has passed, or a sentence for the person who opened the link.
  */
-export function readLessonLink(address: string): Result<Lesson, { readonly message: string }> {
+export function readLessonLink(address: string): Result<Lesson, LinkProblem> {
   const start = address.indexOf(MARK);
   if (start < 0) return failure({ message: 'There is no lesson in this link.' });
   if (address.length > LONGEST_LINK) return failure({ message: 'This link is too long to be a lesson.' });
@@ -83,5 +89,6 @@ export function readLessonLink(address: string): Result<Lesson, { readonly messa
     return broken();
   }
   const read = parseLesson(text);
-  return read.ok ? success(read.value) : failure({ message: describeLessonProblem(read.problem) });
+  if (read.ok) return success(read.value);
+  return failure({ message: describeLessonProblem(read.problem), found: read.problem });
 }
