@@ -26,13 +26,34 @@ const REFUSED = {
 export async function readLogo(file: Blob): Promise<Result<string, string>> {
   if (file.size > LARGEST_FILE) return failure(REFUSED['too large']);
   if (file.type === 'image/svg+xml' && isActive(await file.text())) return failure(REFUSED.active);
-  const loaded = await loadFile(file);
-  if (!loaded.ok) return failure(REFUSED[loaded.problem]);
-  const picture = loaded.value;
-  const { naturalWidth: width, naturalHeight: height } = picture;
-  const scale = Math.min(KEPT.width / width, KEPT.height / height, file.type === 'image/svg+xml' ? 100 : 1);
-  const source = redraw(picture, width * scale, height * scale);
-  return source === null ? failure(REFUSED.broken) : success(source);
+  const isDrawing = file.type === 'image/svg+xml';
+  const address = URL.createObjectURL(file);
+  try {
+    const loaded = isDrawing ? await load(address) : await sized(address);
+    if (!loaded.ok) return failure(REFUSED[loaded.problem]);
+    const { naturalWidth, naturalHeight } = loaded.value;
+    const scale = Math.min(KEPT.width / naturalWidth, KEPT.height / naturalHeight, isDrawing ? 100 : 1);
+    const [width, height] = [naturalWidth * scale, naturalHeight * scale];
+    const picture = isDrawing ? loaded.value : await madeSmall(file, width, height);
+    const source = picture && redraw(picture, width, height);
+    return source === null ? failure(REFUSED.broken) : success(source);
+  } finally {
+    URL.revokeObjectURL(address);
+  }
+}
+
+/** Decodes a picture and makes it smaller beside the page: at once, a large one would hold the page up for seconds. */
+async function madeSmall(file: Blob, width: number, height: number): Promise<ImageBitmap | null> {
+  const [resizeWidth, resizeHeight] = [width, height].map((side) => Math.max(1, Math.round(side)));
+  try {
+    return await createImageBitmap(file, {
+      ...(resizeWidth === undefined ? {} : { resizeWidth }),
+      ...(resizeHeight === undefined ? {} : { resizeHeight }),
+      resizeQuality: 'high',
+    });
+  } catch {
+    return null;
+  }
 }
 
 /**
@@ -50,17 +71,8 @@ export async function logoOf(source: string): Promise<Logo | null> {
 
 type Loaded = Result<HTMLImageElement, 'too large' | 'broken'>;
 
-async function loadFile(file: Blob): Promise<Loaded> {
-  const address = URL.createObjectURL(file);
-  try {
-    return await load(address);
-  } finally {
-    URL.revokeObjectURL(address);
-  }
-}
-
-/** Its size is known, and looked at, before its pixels are made: a small file may unfold to a very large picture. */
-async function load(source: string): Promise<Loaded> {
+/** A picture of which the size is known, and looked at: a small file may unfold to a very large picture. */
+async function sized(source: string): Promise<Loaded> {
   const picture = new Image();
   try {
     await new Promise((resolve, reject) => {
@@ -70,15 +82,25 @@ async function load(source: string): Promise<Loaded> {
     });
     const { naturalWidth: width, naturalHeight: height } = picture;
     if (width > LARGEST_SIDE || height > LARGEST_SIDE) return failure('too large');
-    if (width === 0 || height === 0) return failure('broken');
-    await picture.decode();
-    return success(picture);
+    return width === 0 || height === 0 ? failure('broken') : success(picture);
   } catch {
     return failure('broken');
   }
 }
 
-function redraw(picture: HTMLImageElement, width: number, height: number): string | null {
+/** As {@link sized}, with its pixels. */
+async function load(source: string): Promise<Loaded> {
+  const loaded = await sized(source);
+  if (!loaded.ok) return loaded;
+  try {
+    await loaded.value.decode();
+    return loaded;
+  } catch {
+    return failure('broken');
+  }
+}
+
+function redraw(picture: HTMLImageElement | ImageBitmap, width: number, height: number): string | null {
   const made = whiteCanvas(width, height);
   if (made === null) return null;
   made.pen.imageSmoothingQuality = 'high';

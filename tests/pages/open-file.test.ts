@@ -5,6 +5,7 @@ import { startSession } from '../../src/app/state';
 import { failure } from '../../src/core/base';
 import { printLesson, sampleLesson } from '../../src/core/lesson';
 import { device } from '../storage/device';
+import { directReader } from '../support/direct-reader';
 
 const noAnswer = async () => failure('failed' as const);
 const NO_COMPOSER: Parameters<typeof startSession>[1] = {
@@ -34,13 +35,14 @@ const duet = `<score-partwise><part-list><score-part id="P1"><part-name>Cello</p
 test('another part of a file can be chosen, and undo brings the one before back with what was said of it', async () => {
   const { session, saved, lesson, firstNote, editor } = await start();
   const before = lesson().id;
-  await openFile(session, new File([duet], 'Duet.musicxml'));
+  await openFile(session, new File([duet], 'Duet.musicxml'), directReader);
   expect(lesson().title).toBe('Duet');
   expect(lesson().id).not.toBe(before);
   expect(firstNote()).toBe('E');
   expect(editor().reading?.parts.map(({ name }) => name)).toEqual(['Cello', 'Bass']);
   const id = lesson().id;
   editor().reading?.choosePart('P1 1');
+  await vi.waitFor(() => expect(firstNote()).toBe('A'));
   expect([firstNote(), editor().reading?.part, lesson().id]).toEqual(['A', 'P1 1', id]);
   session.lessons.undo();
   expect([firstNote(), editor().reading?.part]).toEqual(['E', 'P2 1']);
@@ -54,28 +56,56 @@ test('another part of a file can be chosen, and undo brings the one before back 
 test('a lesson file is opened as before, and a file that is neither changes nothing', async () => {
   const { session, lesson, editor } = await start();
   const before = lesson();
-  await openFile(session, new File(['<html/>'], 'page.html'));
+  await openFile(session, new File(['<html/>'], 'page.html'), directReader);
   expect(editor().notice).toMatch(/not a MusicXML score/);
-  await openFile(session, new File(['plain words'], 'words.txt'));
+  await openFile(session, new File(['plain words'], 'words.txt'), directReader);
   expect(editor().notice).toMatch(/not a lesson/);
-  await openFile(session, new File(['plain words'], 'line.mid'));
+  await openFile(session, new File(['plain words'], 'line.mid'), directReader);
   expect(editor().notice).toMatch(/neither MusicXML nor MIDI/);
   expect(lesson()).toBe(before);
-  await openFile(session, new File([`\u{FEFF}${printLesson(sampleLesson(1, 'other'))}`], 'lesson.json'));
+  await openFile(
+    session,
+    new File([`\u{FEFF}${printLesson(sampleLesson(1, 'other'))}`], 'lesson.json'),
+    directReader,
+  );
   expect(lesson().title).toBe(sampleLesson(1, 'other').title);
   session.end();
 });
 
-test('a file of music whose reader does not load is not opened, and a sentence says so', async () => {
-  vi.resetModules();
-  vi.doMock('../../src/core/exchange/reading/read', () => {
-    throw new Error('not reachable');
-  });
-  const alone = await import('../../src/app/pages/opening/open-file');
+test.each([
+  ['does not load', 'failed', /^The part of the page that reads music could not be loaded/],
+  ['comes to no end', 'silent', /came to no end, so it was given up\. Nothing was changed/],
+  ['is stopped', 'called off', /not read any further, and nothing was changed/],
+] as const)('a file whose reader %s is not opened, and a sentence says so', async (_how, problem, said) => {
   const { session, lesson, editor } = await start();
   const before = lesson();
-  await alone.openFile(session, new File([duet], 'Duet.musicxml'));
-  vi.doUnmock('../../src/core/exchange/reading/read');
+  const none = async () => failure(problem);
+  await openFile(session, new File([duet], 'Duet.musicxml'), {
+    readMusic: none,
+    readLesson: none,
+    stop: () => undefined,
+  });
   expect(lesson()).toBe(before);
-  expect(editor().notice).toMatch(/^The part of the page that reads music could not be loaded/);
+  expect(editor().notice).toMatch(said);
+  session.end();
+});
+
+test('a file that takes its time is shown with a way to stop it, and the page goes on', async () => {
+  const { session, lesson, editor } = await start();
+  let end: (() => void) | null = null;
+  const opening = openFile(session, new File([duet], 'Duet.musicxml'), {
+    ...directReader,
+    readMusic: () =>
+      new Promise((resolve) => {
+        end = () => resolve(failure('called off'));
+      }),
+    stop: () => end?.(),
+  });
+  await vi.waitFor(() => expect(editor().beingRead?.name).toBe('Duet.musicxml'));
+  session.lessons.change((each) => ({ ...each, title: 'Meanwhile' }), { label: 'title' });
+  editor().beingRead?.stop();
+  await opening;
+  expect(editor().beingRead).toBeNull();
+  expect(lesson().title).toBe('Meanwhile');
+  session.end();
 });

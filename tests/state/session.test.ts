@@ -6,7 +6,9 @@ import { describeStorageFault } from '../../src/app/storage/faults';
 import { failure, success } from '../../src/core/base';
 import {
   addPiece,
+  LESSON_VERSION,
   type Lesson,
+  parseLesson,
   printLesson,
   SAMPLE_TITLES,
   sampleLesson,
@@ -50,7 +52,7 @@ test('a lesson that cannot be saved is not put away until it is in a file', asyn
     sentence: expect.stringMatching(/is full/),
   });
   expect(await session.openCopy(sampleLesson(1, 'other'))).toBe(false);
-  await session.openFile(printLesson(sampleLesson(1, 'other')));
+  await session.openRead(parseLesson(printLesson(sampleLesson(1, 'other'))));
   expect(title(session)).toBe('Not to be lost');
 
   session.keptAsFile(session.lessons.getState().lesson);
@@ -227,5 +229,27 @@ test('without a composer the line stays and a sentence says so', async () => {
   await session.composeLine();
   expect(session.lessons.getState().lesson).toBe(before);
   expect(session.editor.getState().notice).toMatch(/^The composer could not be loaded/);
+  session.end();
+});
+
+test('a lesson of a newer copy is shown under an id of its own, and kept only once it is changed', async () => {
+  const { records, openWindow } = device();
+  const document = {
+    ...JSON.parse(printLesson(sampleLesson(0, 'newer-1'))),
+    version: LESSON_VERSION + 1,
+    mood: 'calm',
+  };
+  const record = { id: 'newer-1', title: 'Newer', savedAt: 5, revision: 'r', document };
+  records.set('newer-1', record);
+  const session = await start(openWindow(pageClock));
+  await session.openSaved('newer-1');
+  expect(title(session)).toBe(sampleLesson(0, 'x').title);
+  expect(session.editor.getState().reading?.sentences.join(' ')).toMatch(/newer Ground Bass.*mood/);
+  await session.saveNow();
+  expect([...records.keys()]).toEqual(['newer-1']);
+  session.lessons.change((lesson) => setTitle(lesson, 'A copy'), { label: 'title' });
+  await session.saveNow();
+  expect(records.get('newer-1')).toBe(record);
+  expect([...records.keys()]).toHaveLength(2);
   session.end();
 });

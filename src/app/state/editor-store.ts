@@ -21,6 +21,8 @@ export interface EditorState {
   readonly notice: string | null;
   /** The file of another program that the lesson was read from, until the teacher has taken note of it. */
   readonly reading: FileReading | null;
+  /** A file that is being read for longer than a moment, and how to stop it. */
+  readonly beingRead: BeingRead | null;
   readonly saving: SavingState;
   /** A lesson on this device that cannot be opened, or had better not be, until the teacher has taken note of it. */
   readonly rescue: Rescue | null;
@@ -31,6 +33,12 @@ export interface Rescue {
   /** What happened, and that nothing was lost. */
   readonly sentence: string;
   readonly id: string;
+}
+
+export interface BeingRead {
+  /** The file's name. */
+  readonly name: string;
+  readonly stop: () => void;
 }
 
 /** What was read from a file, and what else it holds. */
@@ -61,6 +69,7 @@ export function createEditorStore(pieceId: string) {
     justParked: [],
     notice: null,
     reading: null,
+    beingRead: null,
     saving: { kind: 'saved' },
     rescue: null,
   }));

@@ -1,10 +1,10 @@
-import { shareParts } from '../../core/base';
+import { type Result, shareParts } from '../../core/base';
 import {
   describeLessonProblem,
   describeNewer,
   type Lesson,
+  type LessonProblem,
   newLesson,
-  parseLesson,
   sampleLesson,
 } from '../../core/lesson';
 import { type Clock, pageClock } from '../clock';
@@ -246,9 +246,8 @@ export async function startSession(
     offerAsFile,
     /** The teacher has taken note of a lesson that was not opened. */
     dismissRescue: () => editor.setState({ rescue: null }),
-    /** Opens a lesson file's text as a lesson of its own; the lesson at hand stays on this device. */
-    async openFile(text: string): Promise<void> {
-      const parsed = parseLesson(text);
+    /** Opens what was read of a lesson file as a lesson of its own; the lesson at hand stays on this device. */
+    async openRead(parsed: Result<Lesson, LessonProblem>): Promise<void> {
       if (parsed.ok) {
         await open({ ...parsed.value, id: freshLessonId() });
       } else {

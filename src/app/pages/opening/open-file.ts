@@ -1,6 +1,8 @@
-import { loadReader } from '../../../core/exchange';
 import type { Lesson } from '../../../core/lesson';
+import { createFileReader, type FileReader, type MusicRead } from '../../reader';
 import type { Session } from '../../state';
+
+type ReadFile = Extract<MusicRead, { readonly ok: true }>['value'];
 
 /** Many times the size of a lesson with a logo and many pieces, or of a score, in bytes. */
 const LARGEST_FILE = 5_000_000;
@@ -10,7 +12,24 @@ const UNREADABLE =
 const NO_READER =
   'The part of the page that reads music could not be loaded, so nothing was opened. Check that the page is still reachable and try again.';
 
-type Reader = Awaited<ReturnType<typeof loadReader>>;
+const STOPPED = 'The file was not read any further, and nothing was changed.';
+const SILENT =
+  'Reading this file came to no end, so it was given up. Nothing was changed. Perhaps the program that wrote it can save a shorter part of it.';
+
+/** Why a file that was being read was not, in a sentence. */
+const unread = (problem: 'called off' | 'failed' | 'silent'): string =>
+  ({ 'called off': STOPPED, failed: NO_READER, silent: SILENT })[problem];
+
+/** Milliseconds after which a file that is still being read is shown as such. */
+const SHOWN_AFTER = 400;
+
+let usual: FileReader | null = null;
+
+/** The reader of this page; its worker starts with the first file. */
+function usualReader(): FileReader {
+  usual ??= createFileReader();
+  return usual;
+}
 
 /** How files of music begin: MIDI, plain or wrapped, XML, a zip, and XML in UTF-16. */
 const MUSIC = ['MThd', 'RIFF', '<', 'PK', '\u00fe\u00ff', '\u00ff\u00fe', '\u0000<'];
@@ -25,8 +44,34 @@ function isMusic(bytes: Uint8Array, name: string): boolean {
   return MUSIC.some((start) => head.startsWith(start)) || MUSIC_NAME.test(name);
 }
 
-/** Opens a file as a lesson of its own; the lesson at hand stays on this device. Every fault is a sentence. */
-export async function openFile(session: Session, file: File): Promise<void> {
+/** Waits for the reader, and shows meanwhile which file it is at and a way to stop it. */
+async function shown<Read>(
+  session: Session,
+  reader: FileReader,
+  name: string,
+  reading: Promise<Read>,
+): Promise<Read> {
+  const timer = setTimeout(
+    () => session.editor.setState({ beingRead: { name, stop: reader.stop } }),
+    SHOWN_AFTER,
+  );
+  try {
+    return await reading;
+  } finally {
+    clearTimeout(timer);
+    session.editor.setState({ beingRead: null });
+  }
+}
+
+/**
+ * Opens a file as a lesson of its own; the lesson at hand stays on this device. It is read beside the page, which
+ * never waits for it. Every fault is a sentence.
+ */
+export async function openFile(
+  session: Session,
+  file: File,
+  reader: FileReader = usualReader(),
+): Promise<void> {
   const refuse = (notice: string): void => session.editor.setState({ notice });
   if (file.size > LARGEST_FILE) return refuse(TOO_LARGE);
   let bytes: Uint8Array;
@@ -35,40 +80,51 @@ export async function openFile(session: Session, file: File): Promise<void> {
   } catch {
     return refuse(UNREADABLE);
   }
-  if (!isMusic(bytes, file.name)) return session.openFile(new TextDecoder().decode(bytes));
-  const reader = await loadReader().catch(() => null);
-  if (reader === null) return refuse(NO_READER);
-  await openMusic(session, reader, bytes, file.name.replace(/\.[^.]*$/, ''));
+  if (isMusic(bytes, file.name)) return openMusic(session, reader, bytes, file.name);
+  const read = await shown(session, reader, file.name, reader.readLesson(bytes));
+  if (read.ok) await session.openRead(read.value);
+  else refuse(unread(read.problem));
 }
 
-async function openMusic(session: Session, reader: Reader, bytes: Uint8Array, title: string): Promise<void> {
-  const first = reader.readFile(bytes, title);
-  if (!first.ok) {
-    session.editor.setState({ notice: first.problem.message });
-    return;
-  }
+async function openMusic(
+  session: Session,
+  reader: FileReader,
+  bytes: Uint8Array,
+  name: string,
+): Promise<void> {
+  const title = name.replace(/\.[^.]*$/, '');
+  const read = async (part: string | null): Promise<ReadFile | null> => {
+    const answer = await shown(session, reader, name, reader.readMusic(bytes, title, part));
+    if (answer.ok && answer.value.ok) return answer.value.value;
+    const notice = answer.ok
+      ? answer.value.ok
+        ? null
+        : answer.value.problem.message
+      : unread(answer.problem);
+    session.editor.setState({ notice });
+    return null;
+  };
+  const first = await read(null);
+  if (first === null || !(await session.openCopy(first.lesson))) return;
   /** What was read of the file, by the pieces that were made of it: undo may bring another part back. */
-  const known = new Map<Lesson['pieces'], typeof first.value>();
-  const tell = ({ sentences, parts, part }: typeof first.value): void =>
-    session.editor.setState({ reading: { sentences, parts, part, choosePart } });
-  const choosePart = (id: string): void => {
-    const other = reader.readFile(bytes, title, id);
-    if (!other.ok) {
-      session.editor.setState({ notice: other.problem.message });
-      return;
-    }
-    known.set(other.value.lesson.pieces, other.value);
-    session.lessons.change((lesson) => ({ ...other.value.lesson, id: lesson.id }), {
+  const known = new Map<Lesson['pieces'], ReadFile>([[first.lesson.pieces, first]]);
+  const { opening } = session.lessons.getState();
+  const choosePart = async (id: string): Promise<void> => {
+    const other = await read(id);
+    if (other === null || session.lessons.getState().opening !== opening) return;
+    known.set(other.lesson.pieces, other);
+    session.lessons.change((lesson) => ({ ...other.lesson, id: lesson.id }), {
       label: 'read another part',
     });
   };
-  if (!(await session.openCopy(first.value.lesson))) return;
-  known.set(first.value.lesson.pieces, first.value);
-  tell(first.value);
+  const choose = (id: string): void => void choosePart(id);
+  const tell = ({ sentences, parts, part }: ReadFile): void =>
+    session.editor.setState({ reading: { sentences, parts, part, choosePart: choose } });
+  tell(first);
   const stop = session.lessons.subscribe(({ lesson }) => {
     const { reading } = session.editor.getState();
-    const read = known.get(lesson.pieces);
-    if (reading?.choosePart !== choosePart) stop();
-    else if (read !== undefined && read.part !== reading.part) tell(read);
+    const told = known.get(lesson.pieces);
+    if (reading?.choosePart !== choose) stop();
+    else if (told !== undefined && told.part !== reading.part) tell(told);
   });
 }

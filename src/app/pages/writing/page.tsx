@@ -108,11 +108,22 @@ function WorkInHand() {
 
 const READING = laterPart('What was read from the file', async () => (await import('../opening')).FileNote);
 
-/** What was read from another program's file, until it is put away. */
+/** A file that is being read, and what was read from another program's file until it is put away. */
 function Reading() {
   const reading = useEditor((state) => state.reading);
+  const beingRead = useEditor((state) => state.beingRead);
   return (
     <div role="status" aria-label="Read from a file">
+      {beingRead !== null && (
+        <div className="notice notice--calm">
+          <p>
+            Reading “{beingRead.name}”. You can go on meanwhile. <progress aria-label="Reading the file" />
+          </p>
+          <button type="button" className="button button--quiet" onClick={beingRead.stop}>
+            Stop
+          </button>
+        </div>
+      )}
       {reading !== null && <Later part={READING} given={{ reading }} />}
     </div>
   );

@@ -1,0 +1,23 @@
+import type { Result } from '../../core/base';
+import type { loadReader } from '../../core/exchange';
+import type { Lesson, LessonProblem } from '../../core/lesson';
+
+type MusicReader = Awaited<ReturnType<typeof loadReader>>;
+
+/** What was read of a file of music. */
+export type MusicRead = ReturnType<MusicReader['readFile']>;
+export type LessonRead = Result<Lesson, LessonProblem>;
+
+export type ReadingJob =
+  | {
+      readonly kind: 'music';
+      readonly bytes: Uint8Array;
+      readonly title: string;
+      /** Id of the part to read; null for the likeliest. */
+      readonly part: string | null;
+    }
+  | { readonly kind: 'lesson'; readonly bytes: Uint8Array };
+
+export type ReadingAnswer =
+  | { readonly kind: 'music'; readonly read: MusicRead }
+  | { readonly kind: 'lesson'; readonly read: LessonRead };

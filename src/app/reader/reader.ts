@@ -1,0 +1,39 @@
+import { failure, type Result, success } from '../../core/base';
+import { type NoAnswer, watchWorker } from '../../workers';
+import type { LessonRead, MusicRead, ReadingAnswer, ReadingJob } from './messages';
+
+/** Reads files beside the page, which never waits for it. One file at a time: another one calls the first off. */
+export interface FileReader {
+  readMusic(bytes: Uint8Array, title: string, part: string | null): Promise<Result<MusicRead, NoAnswer>>;
+  readLesson(bytes: Uint8Array): Promise<Result<LessonRead, NoAnswer>>;
+  /** Ends what is being read; it is called off. */
+  stop(): void;
+}
+
+/** Seconds that a file is given; the largest that is read takes a few. */
+const PATIENCE = 120;
+
+const startWorker = (): Worker =>
+  new Worker(new URL('./reading-worker.ts', import.meta.url), { type: 'module' });
+
+/** A reader whose worker starts with the first file. */
+export function createFileReader(): FileReader {
+  const worker = watchWorker<ReadingJob, ReadingAnswer>(startWorker);
+  const ask = (job: ReadingJob) => {
+    worker.cancel();
+    return worker.ask(job, { patience: PATIENCE });
+  };
+  return {
+    async readMusic(bytes, title, part) {
+      const answer = await ask({ kind: 'music', bytes, title, part });
+      if (!answer.ok) return answer;
+      return answer.value.kind === 'music' ? success(answer.value.read) : failure('failed');
+    },
+    async readLesson(bytes) {
+      const answer = await ask({ kind: 'lesson', bytes });
+      if (!answer.ok) return answer;
+      return answer.value.kind === 'lesson' ? success(answer.value.read) : failure('failed');
+    },
+    stop: () => worker.cancel(),
+  };
+}

@@ -1,0 +1,17 @@
+import type { WorkerCall, WorkerReply } from '../../workers';
+import { answerReading } from './answer';
+import type { ReadingAnswer, ReadingJob } from './messages';
+
+self.addEventListener('message', async ({ data }: MessageEvent<WorkerCall<ReadingJob>>) => {
+  if (!('job' in data)) return;
+  const { id, job } = data;
+  try {
+    const reply: WorkerReply<ReadingAnswer> = { id, answer: await answerReading(job) };
+    self.postMessage(reply);
+  } catch (fault) {
+    // Its part could not be fetched: the page hears of it as of a worker that died.
+    setTimeout(() => {
+      throw fault;
+    });
+  }
+});
