@@ -15,7 +15,7 @@ interface Definition {
 /** Parts that a lesson holds in several places, so that what comes with them is one line. */
 const SHORT: readonly (readonly [path: RegExp, name: string])[] = [
   [/^pieces\[\]\.(?:bars|parked|takes\[\]\.bars)\[\]/, 'bar'],
-  [/^bar\.notes\[\]/, 'note'],
+  [/^bar\.(?:notes|over)\[\]/, 'note'],
   [/^pieces\[\]\.(?:techniques|aims\[\]\.(?:wanted|allowed|forbidden))\[\]/, 'technique'],
   [/^(?:handout\.blocks|pieces\[\]\.leftOut)\[\]/, 'handout block'],
   [/^pieces\[\]/, 'piece'],

@@ -6,7 +6,8 @@ export default defineConfig({
     name: 'soak',
     include: ['tests/soak/*.soak.ts'],
     environment: 'node',
-    globalSetup: ['tests/support/serve.ts'],
+    // Random inputs need no page.
+    globalSetup: process.argv.includes('fuzz') ? [] : ['tests/support/serve.ts'],
     testTimeout: 3 * 60 * 60 * 1000,
     hookTimeout: 120_000,
     fileParallelism: false,
