@@ -205,6 +205,46 @@ describe('what stands around the notes', () => {
   });
 });
 
+describe('slides', () => {
+  const sheet = sheetOf({
+    key: 'C',
+    chart: '| C | F |',
+    notes: 'C2/2{slide} G2/2 | F1/1{slide_from_below} A1/1 C2/2{slide_down}',
+  });
+  const track =
+    trackNamed(parseMidi(fileOf(sheet, performanceOf(sheet, 0), new Set<Part>(['bass']))), 'Bass') ?? [];
+
+  // Registered parameter 0 is the wheel's reach, its middle 0 as midi-file reads it (MIDI 1.0, MMA RP-018).
+  it('are bends within a reach of an octave, which end in the middle of the wheel', () => {
+    const controls = track.flatMap((event) =>
+      event.type === 'controller' ? [[event.controllerType, event.value]] : [],
+    );
+    expect(controls.slice(0, 3)).toEqual([
+      [101, 0],
+      [100, 0],
+      [6, 12],
+    ]);
+    const bends = track.flatMap((event) => (event.type === 'pitchBend' ? [event.value] : []));
+    expect(Math.max(...bends)).toBe(Math.round((7 / 12) * 8192));
+    expect(Math.min(...bends)).toBe(-Math.round((5 / 12) * 8192));
+    let now = 0;
+    let wheel = 0;
+    for (const event of track) {
+      now += event.deltaTime;
+      if (event.type === 'pitchBend') wheel = event.value;
+      if (event.type === 'noteOn' && event.noteNumber !== 29) expect(wheel, String(now)).toBe(0);
+    }
+    expect(wheel).toBe(0);
+  });
+
+  it('ask for nothing where a line has none', () => {
+    const plain = parseMidi(fileOf(sections, performanceOf(sections), new Set<Part>(['bass'])));
+    const kinds = plain.tracks.flatMap((events) => events.map(({ type }) => type));
+    expect(kinds).not.toContain('controller');
+    expect(kinds).not.toContain('pitchBend');
+  });
+});
+
 describe('the bytes', () => {
   /** The values that the standard prints for its variable-length quantity. */
   it.each([

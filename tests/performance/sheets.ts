@@ -4,6 +4,7 @@ import {
   fret,
   LETTERS,
   type LineNote,
+  MARKS,
   type Mark,
   type Metre,
   ticks,
@@ -24,13 +25,18 @@ const PARTS_OF_BEAT: Readonly<Record<string, number>> = {
 };
 const ALTERATIONS = { b: -1, '': 0, '#': 1 } as const;
 
-/** One note as `beat pitch length marks`: `2& F#1 q. >` with `>` accent, `'` staccato, `x` ghost, `~` tied on. */
+/**
+ * One note as `beat pitch length marks`: `2& F#1 q. >` with `>` accent, `'` staccato, `x` ghost, `~` tied on, and
+ * other marks as `{slide+palm mute}`.
+ */
 function readNote(text: string): LineNote {
-  const match = /^(\d)(e|&|a|\+\+|\+|) ([A-G])(b|#|)(-?\d) (w|h|q|8|16|t)(\.?) ?([>'x~]*)$/.exec(text.trim());
+  const match = /^(\d)(e|&|a|\+\+|\+|) ([A-G])(b|#|)(-?\d) (w|h|q|8|16|t)(\.?) ?([>'x~]*)(?:\{(.*)\})?$/.exec(
+    text.trim(),
+  );
   if (match === null) {
     throw new Error(`Not a note of the tests' notation: “${text}”`);
   }
-  const [, beat, part, name, sign, octave, length, dot, marks = ''] = match;
+  const [, beat, part, name, sign, octave, length, dot, marks = '', named = ''] = match;
   const letter = LETTERS.find((candidate) => candidate === name) ?? 'C';
   const plain = LENGTHS[length ?? ''] ?? 0;
   const played = (
@@ -50,7 +56,8 @@ function readNote(text: string): LineNote {
     },
     ...(marks.includes('~') ? { tiedOn: true } : {}),
   };
-  return played.reduce(withMark, note);
+  const others = MARKS.filter((mark) => named.split('+').includes(mark));
+  return [...played, ...others].reduce(withMark, note);
 }
 
 interface SheetText {

@@ -42,7 +42,7 @@ export function buildPerformance(sheet: LineSheet, options: PerformanceOptions):
   const planned = planBars(sheet, options, countIn);
   const last = planned.at(-1);
   const played: readonly PerformanceEvent[] = [
-    ...bassEvents(planned, ratio),
+    ...bassEvents(planned, ratio, sheet.bars),
     ...drumEvents(planned, sheet.chart, sheet.feel, ratio),
     ...chordEvents(planned, sheet.feel, ratio),
     ...clickEvents(planned, options.click ?? EVERY_BEAT, ratio),

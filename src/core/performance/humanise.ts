@@ -23,7 +23,7 @@ const clamp = (value: number, least: number, most: number): number => Math.min(m
 
 /**
  * Moves every hit a little in time and strength, the click never. Notes that one hand strikes together stay
- * together, a note never reaches over the next one of the bass, and nothing comes before the first bar.
+ * together, a note of the bass reaches over the next one only where it rings on, and nothing comes before the first bar.
  * @param first the tick at which the first bar begins.
  */
 export function humanise(
@@ -55,7 +55,12 @@ export function humanise(
       return event;
     }
     bassIndex += 1;
-    const next = bassStarts[bassIndex] ?? Number.POSITIVE_INFINITY;
-    return { ...event, duration: ticks(Math.max(1, Math.min(event.duration, next - event.start))) };
+    const next = event.rings === true ? undefined : bassStarts[bassIndex];
+    return {
+      ...event,
+      duration: ticks(
+        Math.max(1, Math.min(event.duration, (next ?? Number.POSITIVE_INFINITY) - event.start)),
+      ),
+    };
   });
 }

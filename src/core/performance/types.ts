@@ -1,4 +1,4 @@
-import type { Bpm, MidiNumber, Ticks } from '../base';
+import type { Bpm, MidiNumber, Ticks, Tone } from '../base';
 import type { DrumSound } from '../feel';
 
 /** The parts that can be switched on and off, in the order of the score. */
@@ -17,6 +17,25 @@ export interface PitchedEvent extends TimedEvent {
   readonly part: 'bass' | 'chops' | 'organ';
   readonly midi: MidiNumber;
   readonly muted: boolean;
+  /** The colour of a bass note; left out for a finger's plain pluck. */
+  readonly tone?: Exclude<Tone, 'dead'>;
+  /** How a bass note begins that is not plucked. */
+  readonly attack?: Attack;
+  /** Where its pitch slides; at most one at each end. */
+  readonly glides?: readonly Glide[];
+  /** It sounds on under the notes that follow. */
+  readonly rings?: boolean;
+}
+
+/** By a finger of the fretting hand, or as the string's own going on. */
+export type Attack = 'hammered' | 'joined';
+
+/** A slide into a note from another pitch, or out of it to another one. */
+export interface Glide {
+  readonly at: 'beginning' | 'end';
+  /** The other pitch, from the note's own. */
+  readonly halfSteps: number;
+  readonly duration: Ticks;
 }
 
 export interface DrumEvent extends TimedEvent {

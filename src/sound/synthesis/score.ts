@@ -1,4 +1,5 @@
 import { PARTS, type Part, type Performance, type PerformanceEvent, secondsAt } from '../../core/performance';
+import type { SoundGlide } from './glide';
 import type { Kit, Voice } from './voices';
 
 /** The count-in has a stem of its own, because it is heard when the click is switched off. */
@@ -55,6 +56,12 @@ function chokes(performance: Performance): ReadonlyMap<PerformanceEvent, number>
   return cuts;
 }
 
+const glidesOf = (performance: Performance, event: PerformanceEvent): readonly SoundGlide[] =>
+  ('glides' in event ? (event.glides ?? []) : []).map(({ duration, ...glide }) => ({
+    ...glide,
+    seconds: secondsAt(performance, duration),
+  }));
+
 /** Gives every event its voice and its sample. */
 export function placePerformance(performance: Performance, kit: Kit): PlacedPerformance {
   const { sampleRate } = kit;
@@ -70,7 +77,12 @@ export function placePerformance(performance: Performance, kit: Kit): PlacedPerf
     const name = event.part === 'drums' ? event.sound : event.part;
     const turn = turns.get(name) ?? 0;
     turns.set(name, turn + 1);
-    const voice = kit.voice(event, secondsAt(performance, event.duration), turn);
+    const voice = kit.voice(
+      event,
+      secondsAt(performance, event.duration),
+      turn,
+      glidesOf(performance, event),
+    );
     const cut = cuts.get(event);
     const choked =
       cut === undefined

@@ -3,6 +3,7 @@ import type { DrumEvent, Part, PerformanceEvent, PitchedEvent } from '../../core
 import { bassNote } from './bass';
 import { clickSound } from './click';
 import { drumHit } from './drums';
+import { glideRoom, type SoundGlide, slid } from './glide';
 import { guitarNote } from './guitar';
 import { organNote } from './organ';
 
@@ -40,14 +41,23 @@ const VARIATIONS = 3;
 /** Seconds of fading before a note ends, so that it ends without a click. */
 const RELEASE: Readonly<Record<PitchedEvent['part'], number>> = { bass: 0.028, chops: 0.02, organ: 0.014 };
 
+/**
+ * A bass note that is not plucked begins this many seconds after the pluck of one that is, and comes in over so
+ * many: a hammering finger is heard, a string that goes on is not.
+ */
+const UNPLUCKED = { after: 0.05, hammered: 0.003, joined: 0.014 } as const;
+
 /** Notes are computed in steps of this many seconds, so that few lengths of each are needed. */
 const LENGTH_STEP = 0.25;
 
 /** Makes each sound once and remembers it. One kit serves one sample rate. */
 export interface Kit {
   readonly sampleRate: number;
-  /** @param turn counts the hits of the same drum. */
-  voice(event: PerformanceEvent, seconds: number, turn: number): Voice;
+  /**
+   * @param turn counts the hits of the same drum.
+   * @param glides of the event
+   */
+  voice(event: PerformanceEvent, seconds: number, turn: number, glides: readonly SoundGlide[]): Voice;
 }
 
 export function createKit(sampleRate: number): Kit {
@@ -67,8 +77,28 @@ export function createKit(sampleRate: number): Kit {
   const gainOf = (event: PerformanceEvent): number =>
     LEVEL[event.part] * (event.velocity / PLAIN_VELOCITY) ** GROWTH;
 
-  const pitched = (event: PitchedEvent, seconds: number): Voice => {
-    const samples = pitchedSamples(event, seconds);
+  /** A bass note that is joined to the one before it: without its pluck, and coming in softly. */
+  const withoutPluck = (event: PitchedEvent, seconds: number): Float32Array => {
+    const { attack } = event;
+    if (attack === undefined) return pitchedSamples(event, seconds);
+    const first = Math.round(UNPLUCKED.after * sampleRate);
+    const plucked = pitchedSamples(event, seconds + UNPLUCKED.after);
+    const samples = plucked.slice(first);
+    const rise = Math.round(UNPLUCKED[attack] * sampleRate);
+    for (let index = 0; index < Math.min(rise, samples.length); index += 1) {
+      samples[index] = ((samples[index] ?? 0) * (index + 0.5)) / rise;
+    }
+    return samples;
+  };
+
+  /** What bends or joins is made for each such note by itself: they are few. */
+  const played = (event: PitchedEvent, seconds: number, glides: readonly SoundGlide[]): Float32Array =>
+    glides.length === 0
+      ? withoutPluck(event, seconds)
+      : slid(withoutPluck(event, seconds * glideRoom(glides)), seconds, glides, sampleRate);
+
+  const pitched = (event: PitchedEvent, seconds: number, glides: readonly SoundGlide[]): Voice => {
+    const samples = played(event, seconds, glides);
     const length = Math.min(samples.length, Math.max(1, Math.round(seconds * sampleRate)));
     const release = Math.min(Math.round(RELEASE[event.part] * sampleRate), Math.ceil(length / 3));
     return { samples, gain: gainOf(event), length, release };
@@ -76,14 +106,20 @@ export function createKit(sampleRate: number): Kit {
 
   const pitchedSamples = (event: PitchedEvent, seconds: number): Float32Array => {
     const frequency = frequencyOf(event.midi);
-    const name = `${event.part} ${event.midi} ${event.muted}`;
+    const name = `${event.part} ${event.midi} ${event.muted} ${event.tone ?? ''}`;
     switch (event.part) {
       case 'bass': {
         const share = (event.velocity - FORCE.least) / (FORCE.most - FORCE.least);
         const grade = Math.round(Math.min(1, Math.max(0, share)) * FORCE.grades);
         return once(`${name} ${grade}`, seconds, (wanted) =>
           bassNote(
-            { frequency, seconds: wanted, force: grade / FORCE.grades, muted: event.muted },
+            {
+              frequency,
+              seconds: wanted,
+              force: grade / FORCE.grades,
+              muted: event.muted,
+              ...(event.tone === undefined ? {} : { tone: event.tone }),
+            },
             sampleRate,
           ),
         );
@@ -105,7 +141,7 @@ export function createKit(sampleRate: number): Kit {
 
   return {
     sampleRate,
-    voice: (event, seconds, turn) => {
+    voice: (event, seconds, turn, glides) => {
       switch (event.part) {
         case 'drums':
           return struck(event, turn);
@@ -114,7 +150,7 @@ export function createKit(sampleRate: number): Kit {
           return { samples, gain: gainOf(event), length: samples.length, release: 0 };
         }
         default:
-          return pitched(event, seconds);
+          return pitched(event, seconds, glides);
       }
     },
   };

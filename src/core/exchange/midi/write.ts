@@ -1,9 +1,10 @@
 import { beatTicks, type Metre, sameMetre, TICKS_PER_QUARTER } from '../../base';
 import type { DrumSound } from '../../feel';
 import type { LineSheet } from '../../lesson';
-import { PARTS, type Part, type Performance, type PerformanceEvent } from '../../performance';
+import { type Glide, PARTS, type Part, type Performance, type PerformanceEvent } from '../../performance';
 import { hasMinorThird, type Key, sameKey } from '../../theory';
 import { keyAt, signatureOf } from '../signature';
+import { bendRange, bendsOf } from './bends';
 import {
   bigEndian,
   metaEvent,
@@ -67,13 +68,22 @@ const inOrder = (one: TrackEvent, other: TrackEvent): number =>
 const rank = ({ bytes: [status = 0] }: TrackEvent): number =>
   status >= 0xf0 ? 0 : status >= 0xc0 ? 1 : status < 0x90 ? 2 : 3;
 
+interface PartNote {
+  readonly start: number;
+  end: number;
+  readonly channel: number;
+  readonly key: number;
+  readonly velocity: number;
+  readonly glides: readonly Glide[];
+}
+
 /**
- * One part. A note whose pitch still sounds goes to the spare channel; on the percussion channel, where a key has
+ * One part. Slides are bends of the pitch. A note whose pitch still sounds goes to the spare channel; on the percussion channel, where a key has
  * no length to speak of, the earlier one ends instead.
  */
 function partTrack(part: Part, events: readonly PerformanceEvent[]): readonly TrackEvent[] {
   const { name, channel, spareChannel, program } = VOICES[part];
-  const notes: { start: number; end: number; channel: number; key: number; velocity: number }[] = [];
+  const notes: PartNote[] = [];
   const sounding = new Map<string, { end: number }>();
   for (const event of events) {
     const key = keyOf(event);
@@ -87,19 +97,23 @@ function partTrack(part: Part, events: readonly PerformanceEvent[]): readonly Tr
       channel: taken ? spareChannel : channel,
       key,
       velocity: event.velocity,
+      glides: 'glides' in event ? (event.glides ?? []) : [],
     };
     notes.push(note);
     sounding.set(`${note.channel} ${key}`, note);
   }
   const used = new Set([channel, ...notes.map((note) => note.channel)]);
+  const bent = new Set(notes.filter(({ glides }) => glides.length > 0).map((note) => note.channel));
   return [
     textEvent(0, 'track name', name),
     ...(program === null ? [] : [...used].map((one) => programChange(one, program))),
+    ...[...bent].flatMap(bendRange),
     ...notes
       .filter((note) => note.end > note.start)
       .flatMap((note) => [
         noteOn(note.start, note.channel, note.key, note.velocity),
         noteOff(note.end, note.channel, note.key),
+        ...bendsOf(note, note.glides),
       ]),
   ].sort(inOrder);
 }
