@@ -4,7 +4,11 @@ import {
   barTicks,
   bpm,
   createRandom,
+  DYNAMIC_LEVELS,
+  type DynamicSign,
   type LineNote,
+  MARK_CHOICES,
+  MARKS,
   type Mark,
   type Metre,
   midiNumber,
@@ -16,7 +20,7 @@ import {
 import { CHART_METRES, parseChart } from '../../src/core/chart';
 import { FEELS } from '../../src/core/feel';
 import { createInstrument, rangeOf, TUNINGS } from '../../src/core/fretboard';
-import { deriveSheet, type LineSheet, newLinePiece } from '../../src/core/lesson';
+import { deriveSheet, type LineBar, type LineSheet, newLinePiece } from '../../src/core/lesson';
 import { ALL_KEYS, type Key, spellMidi } from '../../src/core/theory';
 
 const SYMBOLS = [
@@ -82,7 +86,28 @@ const pick = <Item>(draw: Random, items: readonly [Item, ...Item[]]): Item =>
   items[draw.below(items.length)] ?? items[0];
 
 const LENGTHS = [240, 240, 480, 480, 480, 720, 960, 960, 1440, 1920] as const;
-const PLAYED: readonly [Mark, ...Mark[]] = ['staccato', 'accent', 'ghost'];
+/** Marks of all rows, now and then; a note that is tied on is left by its tie. */
+function marksFor(draw: Random, tiedOn: boolean): Pick<LineNote, 'marks'> {
+  const marks = MARKS.filter((mark) => draw.next() < 0.06 && !(tiedOn && waits(mark)));
+  return marks.reduce<Pick<LineNote, 'marks'>>(withMark, {});
+}
+
+const waits = (mark: Mark): boolean => mark === 'let ring' || MARK_CHOICES.exit.some((exit) => exit === mark);
+
+/** Now and then a word, and signs of dynamics that end before the bar does. */
+function signsFor(metre: Metre, draw: Random): Pick<LineBar, 'words' | 'dynamics'> {
+  const length = barTicks(metre);
+  const dynamics = [0, 480, length - 240].flatMap((at): DynamicSign[] => {
+    if (draw.next() < 0.7) return [];
+    const level = draw.next() < 0.7 ? { level: pick(draw, DYNAMIC_LEVELS) } : {};
+    const hairpin = draw.next() < 0.4 ? { hairpin: pick(draw, ['crescendo', 'diminuendo'] as const) } : {};
+    return 'level' in level || 'hairpin' in hairpin ? [{ at: ticks(at), ...level, ...hairpin }] : [];
+  });
+  return {
+    ...(draw.next() < 0.1 ? { words: 'dig in <& now>' } : {}),
+    ...(dynamics.length === 0 ? {} : { dynamics }),
+  };
+}
 
 /** Notes and silences end to end; now and then a beat is a triplet. */
 function notesOf(
@@ -96,12 +121,13 @@ function notesOf(
   const put = (start: number, duration: number): void => {
     const tiedIn = start === 0 ? first : null;
     if (tiedIn === null && draw.next() < 0.3) return;
+    const tiedOn = start + duration === length && draw.next() < 0.5;
     notes.push({
       start: ticks(start),
       duration: ticks(duration),
       pitch: tiedIn ?? pitch(),
-      ...(start + duration === length && draw.next() < 0.5 ? { tiedOn: true } : {}),
-      ...(draw.next() < 0.2 ? withMark({}, pick(draw, PLAYED)) : {}),
+      ...(tiedOn ? { tiedOn } : {}),
+      ...marksFor(draw, tiedOn),
     });
   };
   for (let start = 0; start < length; ) {
@@ -141,7 +167,8 @@ function sheetFrom(made: Ingredients): LineSheet {
     const notes = notesOf(written.metre, draw, pitch, tied);
     const last = notes.at(-1);
     tied = last?.tiedOn === true ? last.pitch : null;
-    return { id: `bar-${index}`, harmony: '', origin: 'hand' as const, kept: false, notes };
+    const signs = signsFor(written.metre, draw);
+    return { id: `bar-${index}`, harmony: '', origin: 'hand' as const, kept: false, notes, ...signs };
   });
   const feels = FEELS.map((feel) => feel.id);
   const sheet = deriveSheet(

@@ -62,6 +62,9 @@ const musicOf = (sheet: LineSheet) => ({
     const section = sheet.chart.sections[written.section];
     return section?.start === bar && section.name !== null;
   }),
+  dynamics: sheet.bars.map(({ dynamics = [] }) => dynamics),
+  // A chord that was not understood is words in the file, and comes back as such.
+  words: sheet.bars.map(({ words = '' }) => words.replace(/Zq/g, '').trim()),
   strings: sheet.instrument.openStrings,
   tempo: tempoOf(sheet),
 });

@@ -1,4 +1,5 @@
 import { jumpOf, type Navigation } from '../../chart';
+import { BAR_WORDS_LENGTH } from '../../lesson';
 import {
   ALL_KEYS,
   bestEnharmonicKey,
@@ -108,6 +109,15 @@ function isPickup(measure: RawMeasure, next: RawMeasure | undefined): boolean {
   return measure.length < own - 1 || (measure.implicit && own < metreTicks(next.metre));
 }
 
+/** Words over a bar, as much of them as a lesson holds. */
+function wordsOf({ words }: RawMeasure, bar: number, remarks: Remarks): Pick<FoundBar, 'words'> {
+  const said = words.join(' ').replace(/\s+/g, ' ').trim();
+  if (said === '') return {};
+  const kept = [...said].slice(0, BAR_WORDS_LENGTH).join('').trim();
+  if (kept !== said) remarks.inBar(`Words over a bar are cut after ${BAR_WORDS_LENGTH} letters`, bar);
+  return { words: kept };
+}
+
 /** A bar has one jump back: the one that says most. */
 function oneJump(signs: readonly Navigation[]): readonly Navigation[] {
   const jumps = signs.filter((sign) => jumpOf([sign]) !== null);
@@ -142,6 +152,8 @@ export function barsOf(
       repeatStart: repeat?.forward ?? false,
       repeatEnd: repeat?.backward ?? null,
       ending: repeat?.ending ?? null,
+      dynamics: measure.dynamics.filter(({ staff }) => staff === candidate.staff),
+      ...wordsOf(measure, bar, remarks),
       navigation: oneJump([...new Set(everywhere[bar]?.flatMap(({ navigation }) => navigation))]),
     };
   });

@@ -1,4 +1,4 @@
-import { midiOf, type Pins, type SpelledPitch } from '../../base';
+import { marksOf, midiOf, type NoteMarks, type Pins, type SpelledPitch, withMark } from '../../base';
 import { TUNINGS } from '../../fretboard';
 import type { FoundNote, FoundTuning } from '../reading/found';
 import type { Remarks } from '../reading/remarks';
@@ -31,6 +31,12 @@ function oneByOne(notes: readonly RawNote[], bar: number, remarks: Remarks): rea
   return line;
 }
 
+/** The marks of a note whose later piece has some of its own, which are those of its end. */
+const joinedMarks = (first: NoteMarks | null, later: NoteMarks | null): NoteMarks | null =>
+  marksOf({ ...(later && { marks: later }) }).reduce<{ readonly marks?: NoteMarks }>(withMark, {
+    ...(first && { marks: first }),
+  }).marks ?? null;
+
 /** Notes tied within a bar are one note. */
 function withoutTies(notes: readonly RawNote[]): readonly RawNote[] {
   const line: RawNote[] = [];
@@ -45,6 +51,7 @@ function withoutTies(notes: readonly RawNote[]): readonly RawNote[] {
       const { tieStart, letRing } = note;
       line[line.length - 1] = {
         ...last,
+        marks: joinedMarks(last.marks, note.marks),
         duration: note.start + note.duration - last.start,
         tieStart,
         letRing,
@@ -74,7 +81,7 @@ export function lineOf(candidate: Candidate, bar: number, remarks: Remarks): rea
       duration: note.duration,
       pitch: note.pitch,
       tiedOn: note.tieStart || note.letRing,
-      marks: note.marks,
+      marks: note.letRing ? joinedMarks(note.marks, { length: 'let ring' }) : note.marks,
       pins: { ...placeOf(note), ...note.pins },
     }),
   );

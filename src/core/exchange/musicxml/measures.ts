@@ -1,4 +1,4 @@
-import { beatTicks, isCompound, type Metre, sameMetre, TICKS_PER_QUARTER, ticks } from '../../base';
+import { barTicks, beatTicks, isCompound, type Metre, sameMetre, TICKS_PER_QUARTER, ticks } from '../../base';
 import {
   beginsBar,
   type Chart,
@@ -19,7 +19,9 @@ import {
 import { type Key, keySignature, sameKey } from '../../theory';
 import { keyAt, signatureOf } from '../signature';
 import { type BarTies, tiesOverBarLines } from '../ties';
+import { dynamicElements, dynamicsByBar } from './dynamics';
 import { harmonyElement } from './harmony';
+import { linksOf, type NoteLinks } from './note-signs';
 import { beamsOf, noteElement, type PartKind, type TieEnds, type WrittenNote } from './notes';
 import { type Element, element, tag } from './xml';
 
@@ -27,6 +29,8 @@ import { type Element, element, tag } from './xml';
 export function measuresOf(sheet: LineSheet, part: PartKind): readonly Element[] {
   const ties = tiesOverBarLines(sheet);
   const accidentals = accidentalsByKey(sheet, ties);
+  const links = linksOf(sheet);
+  const dynamics = dynamicsByBar(sheet);
   const targets = repeatTargets(sheet.chart);
   return sheet.bars.map((bar, index) => {
     const { written } = bar;
@@ -36,7 +40,16 @@ export function measuresOf(sheet: LineSheet, part: PartKind): readonly Element[]
       leftBarline(sheet.chart, index, targets),
       attributesOf(sheet, index, part),
       part === 'staff' ? directionsOf(sheet, index) : soundOf(sheet, index),
-      contentOf(bar, ties[index] ?? { from: false, to: 'none' }, accidentals[index] ?? [], part),
+      contentOf(
+        bar,
+        {
+          ties: ties[index] ?? { from: false, to: 'none' },
+          accidentals: accidentals[index] ?? [],
+          links: links[index] ?? [],
+          dynamics: part === 'staff' ? (dynamics[index] ?? []) : [],
+        },
+        part,
+      ),
       part === 'staff' ? navigationOf(written, false) : null,
       rightBarline(sheet.chart, index),
     );
@@ -263,33 +276,49 @@ function directionsOf(sheet: LineSheet, index: number): readonly Element[] {
   if (section?.start === index && section.name !== null) {
     directions.push(above(tag('direction-type', tag('rehearsal', section.name))));
   }
+  const words = sheet.bars[index]?.words;
+  if (words !== undefined) directions.push(above(tag('direction-type', tag('words', words))));
   return bar === undefined ? directions : [...directions, ...navigationOf(bar, true)];
 }
 
-function contentOf(
-  bar: SheetBar,
-  ties: BarTies,
-  accidentals: readonly (Accidental | null)[],
-  part: PartKind,
-): readonly Element[] {
+/** What is worked out for the whole line, of one bar. */
+interface BarFacts {
+  readonly ties: BarTies;
+  readonly accidentals: readonly (Accidental | null)[];
+  readonly links: readonly NoteLinks[];
+  readonly dynamics: ReturnType<typeof dynamicsByBar>[number];
+}
+
+const UNLINKED: NoteLinks = { start: null, stop: null, alone: null };
+
+function contentOf(bar: SheetBar, facts: BarFacts, part: PartKind): readonly Element[] {
+  const { ties, accidentals, links, dynamics } = facts;
   const notated = notateBar(
     bar.notes.map(({ note }) => note),
     bar.written.metre,
   );
   const beams = beamsOf(notated);
-  return notated.events.flatMap((event, index) => {
+  const length = barTicks(bar.written.metre);
+  const atEnd = dynamics.filter(({ at }) => at >= length).flatMap((sign) => dynamicElements(sign, 0));
+  const events = notated.events.flatMap((event, index) => {
     const written: WrittenNote = {
       event,
       sheetNote: event.note === null ? null : (bar.notes[event.note] ?? null),
       tie: tieOf(notated, index, ties),
       first: beginsNote(notated, index),
+      last: notated.events[index + 1]?.note !== event.note,
+      links: links[event.note ?? -1] ?? UNLINKED,
       accidental: beginsNote(notated, index) ? (accidentals[event.note ?? -1] ?? null) : null,
       beams: beams[index] ?? [],
       tuplet: tupletOf(notated, index),
     };
     const harmonies = part === 'staff' ? harmoniesWithin(bar, event) : [];
-    return [...harmonies, noteElement(written, part)];
+    const signs = dynamics
+      .filter(({ at }) => at >= event.start && at < event.start + event.duration && at < length)
+      .flatMap((sign) => dynamicElements(sign, sign.at - event.start));
+    return [...harmonies, ...signs, noteElement(written, part)];
   });
+  return [...events, ...atEnd];
 }
 
 const beginsNote = ({ events }: NotatedBar, index: number): boolean =>

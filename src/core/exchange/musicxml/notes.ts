@@ -1,6 +1,7 @@
-import { hasMark, type LineNote, type SpelledPitch } from '../../base';
+import type { SpelledPitch } from '../../base';
 import type { SheetNote } from '../../lesson';
 import type { Accidental, NotatedBar, NotatedEvent, NoteValue } from '../../notation';
+import { type NoteLinks, noteheadOf, playOf, type SignedNote, signElements } from './note-signs';
 import { type Element, element, tag } from './xml';
 
 const TYPES: Readonly<Record<NoteValue, string>> = {
@@ -37,6 +38,9 @@ export interface WrittenNote {
   readonly tie: TieEnds;
   /** The event begins the note, so what belongs to its attack stands here. */
   readonly first: boolean;
+  /** The event ends the note. */
+  readonly last: boolean;
+  readonly links: NoteLinks;
   readonly accidental: Accidental | null;
   /** Beam by beam: `begin`, `continue`, `end`, or a hook. */
   readonly beams: readonly string[];
@@ -59,27 +63,30 @@ function technicalOf(note: SheetNote, part: PartKind, first: boolean): readonly 
   return first ? [tag('fingering', fingered.finger)] : [];
 }
 
-const articulationsOf = (note: LineNote): readonly Element[] => [
-  ...(hasMark(note, 'accent') ? [tag('accent')] : []),
-  ...(hasMark(note, 'staccato') ? [tag('staccato')] : []),
-];
-
 /** The element only when something stands in it. */
 const filled = (name: string, children: readonly Element[]): readonly Element[] =>
   children.length === 0 ? [] : [tag(name, children)];
 
+const signedNote = ({ sheetNote, ...place }: WrittenNote): SignedNote | null =>
+  sheetNote === null ? null : { ...place, note: sheetNote.note };
+
 function notationsOf(written: WrittenNote, part: PartKind): readonly Element[] {
   const { sheetNote, tie, tuplet, first } = written;
   const sounding = sheetNote === null ? [] : [sheetNote];
+  const signed = signedNote(written);
   return filled('notations', [
     ...(tie.from ? [element('tied', { type: 'stop' })] : []),
     ...(tie.to === 'next' ? [element('tied', { type: 'start' })] : []),
     ...(tie.to === 'let ring' ? [element('tied', { type: 'let-ring' })] : []),
     ...(tuplet === null ? [] : [element('tuplet', { type: tuplet, bracket: 'yes' })]),
-    ...sounding.flatMap((note) => filled('technical', technicalOf(note, part, first))),
-    ...sounding.flatMap(({ note }) =>
-      first && part === 'staff' ? filled('articulations', articulationsOf(note)) : [],
+    ...(signed ? signElements(signed, 'notations') : []),
+    ...sounding.flatMap((note) =>
+      filled('technical', [
+        ...(signed ? signElements(signed, 'technical') : []),
+        ...technicalOf(note, part, first),
+      ]),
     ),
+    ...(signed && part === 'staff' ? filled('articulations', signElements(signed, 'articulations')) : []),
   ]);
 }
 
@@ -94,7 +101,7 @@ function accidentalElement(accidental: Accidental | null): Element | null {
 /** A note or rest of one part. The elements come in the order that the standard prescribes. */
 export function noteElement(written: WrittenNote, part: PartKind): Element {
   const { event, sheetNote, tie } = written;
-  const ghost = sheetNote !== null && hasMark(sheetNote.note, 'ghost');
+  const signed = signedNote(written);
   const staff = part === 'staff';
   return tag(
     'note',
@@ -110,9 +117,10 @@ export function noteElement(written: WrittenNote, part: PartKind): Element {
     staff ? accidentalElement(written.accidental) : null,
     event.triplet === null ? null : tag('time-modification', tag('actual-notes', 3), tag('normal-notes', 2)),
     staff || sheetNote === null ? null : tag('stem', 'none'),
-    ghost ? tag('notehead', 'x') : null,
+    signed && noteheadOf(signed.note),
     staff ? written.beams.map((beam, index) => element('beam', { number: index + 1 }, beam)) : null,
     notationsOf(written, part),
+    signed && playOf(signed),
   );
 }
 

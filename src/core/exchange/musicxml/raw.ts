@@ -1,7 +1,7 @@
 import type { NoteMarks, Pins, SpelledPitch } from '../../base';
 import type { Navigation } from '../../chart';
 import type { Interval, Mode } from '../../theory';
-import type { FoundMetre } from '../reading/found';
+import type { FoundDynamic, FoundMetre } from '../reading/found';
 import type { XmlNode } from './xml-tree';
 
 /** A note as it sounds, wherever its part writes it. Times in ticks from the beginning of its measure. */
@@ -22,7 +22,7 @@ export interface RawNote {
 export interface RawExtra {
   readonly staff: number;
   readonly voice: string;
-  /** In words, as a sentence lists it: `slurs`. */
+  /** In words, as a sentence lists it: `ornaments`. */
   readonly what: string;
 }
 
@@ -56,6 +56,8 @@ export interface RawMeasure {
   readonly extras: readonly RawExtra[];
   readonly harmonies: readonly RawHarmony[];
   readonly rehearsal: string | null;
+  /** By the staff they stand at. */
+  readonly dynamics: readonly (FoundDynamic & { readonly staff: number })[];
   readonly words: readonly string[];
   readonly tempi: readonly RawTempo[];
   readonly swing: number | null;

@@ -65,7 +65,6 @@ export interface ReadDirection {
   readonly rehearsal: string | null;
   readonly words: readonly string[];
   readonly navigation: Navigation | null;
-  readonly dynamics: boolean;
 }
 
 function swingOf(sound: XmlNode | undefined): number | null {
@@ -104,6 +103,5 @@ export function readDirection(node: XmlNode, begins: boolean): ReadDirection {
         ? said.filter((text) => /[\p{L}\p{N}]/u.test(text) && readNavigation(text) === null)
         : [],
     navigation: navigationOf(said, types, sound, begins),
-    dynamics: named('dynamics').length > 0 || named('wedge').length > 0,
   };
 }

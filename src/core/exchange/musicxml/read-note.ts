@@ -4,16 +4,14 @@ import {
   fret,
   halfStepsAboveC,
   LETTERS,
-  type Mark,
   midiNumber,
-  type NoteMarks,
   type Pins,
   type SpelledPitch,
   stringNumber,
-  withMark,
 } from '../../base';
 import { type Interval, spellMidi, transposePitch } from '../../theory';
 import type { RawNote } from './raw';
+import { marksIn, ringsOn } from './read-signs';
 import { childOf, childrenOf, numberOf, textOf, type XmlNode } from './xml-tree';
 
 const ALTERATIONS: readonly Alteration[] = [-2, -1, 0, 1, 2];
@@ -71,62 +69,14 @@ function pinsOf(technical: readonly XmlNode[]): Pins {
   };
 }
 
-/** Signs that a lesson has: what the file calls them, and what they are called here. */
-const ARTICULATIONS: Readonly<Record<string, Mark>> = { accent: 'accent', staccato: 'staccato' };
-
-/** Signs of a note that a lesson does not have, as a sentence lists them. */
-const EXTRAS: Readonly<Record<string, string>> = {
-  slur: 'slurs',
-  slide: 'slides',
-  glissando: 'slides',
-  ornaments: 'ornaments',
-  fermata: 'fermatas',
-  arpeggiate: 'arpeggio signs',
-  dynamics: 'dynamics',
-  'hammer-on': 'hammer-ons and pull-offs',
-  'pull-off': 'hammer-ons and pull-offs',
-  bend: 'bends',
-  harmonic: 'harmonics',
-  tap: 'taps',
-  pluck: 'fingers of the plucking hand',
-  'snap-pizzicato': 'popped notes',
-};
-const OTHER_ARTICULATION = 'articulations other than accent and staccato';
-
-/** What stands at a note and has no place in a lesson. */
-export function extrasOf(note: XmlNode): readonly string[] {
-  const notations = childrenOf(note, 'notations').flatMap(({ children }) => children);
-  const signs = [
-    ...notations,
-    ...notations.filter(({ name }) => name === 'technical').flatMap(({ children }) => children),
-  ];
-  const articulations = notations
-    .filter(({ name }) => name === 'articulations')
-    .flatMap(({ children }) => children);
-  return [
-    ...signs.flatMap(({ name }) => (Object.hasOwn(EXTRAS, name) ? [EXTRAS[name] ?? ''] : [])),
-    ...(articulations.some(({ name }) => !Object.hasOwn(ARTICULATIONS, name)) ? [OTHER_ARTICULATION] : []),
-    ...(childOf(note, 'lyric') === undefined ? [] : ['lyrics']),
-  ];
-}
-
-function marksOf(note: XmlNode, notations: readonly XmlNode[]): NoteMarks | null {
-  const found = notations
-    .flatMap((each) => childrenOf(each, 'articulations'))
-    .flatMap(({ children }) => children)
-    .flatMap(({ name }) => (Object.hasOwn(ARTICULATIONS, name) ? [ARTICULATIONS[name] ?? 'accent'] : []));
-  const head = childOf(note, 'notehead');
-  const ghost = head !== undefined && (head.text === 'x' || head.attributes.parentheses === 'yes');
-  const marks = [...found, ...(ghost ? (['ghost'] as const) : [])];
-  return marks.reduce<{ readonly marks?: NoteMarks }>(withMark, {}).marks ?? null;
-}
-
 interface NotePlace {
   readonly start: number;
   readonly duration: number;
   readonly staff: number;
   readonly voice: string;
   readonly interval: Interval;
+  /** A slur leads from the note to the next one. */
+  readonly slurred: boolean;
 }
 
 /** A note with a pitch, as it sounds; null for a rest, an unpitched note, or a pitch that no lesson can hold. */
@@ -137,6 +87,7 @@ export function readNote(note: XmlNode, place: NotePlace): RawNote | null {
   const notations = childrenOf(note, 'notations');
   const tied = [...childrenOf(note, 'tie'), ...notations.flatMap((each) => childrenOf(each, 'tied'))];
   const has = (type: string): boolean => tied.some(({ attributes }) => attributes.type === type);
+  const marks = marksIn(note, place.slurred);
   return {
     start: place.start,
     duration: place.duration,
@@ -145,8 +96,9 @@ export function readNote(note: XmlNode, place: NotePlace): RawNote | null {
     voice: place.voice,
     tieStart: has('start'),
     tieStop: has('stop'),
-    letRing: has('let-ring'),
-    marks: marksOf(note, notations),
+    // Where it is named, it is no tie that goes on elsewhere.
+    letRing: ringsOn(note) && marks?.length !== 'let ring',
+    marks,
     pins: pinsOf(notations.flatMap((each) => childrenOf(each, 'technical'))),
   };
 }

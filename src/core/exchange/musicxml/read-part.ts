@@ -7,7 +7,9 @@ import { timesPlayed } from '../reading/passages';
 import type { RawExtra, RawHarmony, RawKey, RawMeasure, RawNote, RawStaff, RawTempo } from './raw';
 import { readKey, readMetre, readTranspose, readTuning } from './read-attributes';
 import { readDirection } from './read-direction';
-import { extrasOf, readNote } from './read-note';
+import { readDynamics, readLevels } from './read-dynamics';
+import { readNote } from './read-note';
+import { extrasOf, slursOf } from './read-signs';
 import { childOf, childrenOf, numberOf, readNumber, textOf, type XmlNode } from './xml-tree';
 
 const UNTRANSPOSED: Interval = { steps: 0, halfSteps: 0 };
@@ -23,6 +25,7 @@ interface Filling {
   readonly notes: RawNote[];
   readonly extras: RawExtra[];
   readonly harmonies: RawHarmony[];
+  readonly dynamics: RawMeasure['dynamics'][number][];
   readonly words: string[];
   readonly tempi: RawTempo[];
   readonly remarks: Set<string>;
@@ -49,12 +52,15 @@ export class PartReader {
   private ending: readonly number[] | null = null;
   private cursor = 0;
   private lastStart = 0;
+  /** Numbers of the slurs that are open, by voice. */
+  private readonly slurs = new Set<string>();
 
   readMeasure(measure: XmlNode): RawMeasure {
     const filling: Filling = {
       notes: [],
       extras: [],
       harmonies: [],
+      dynamics: [],
       words: [],
       tempi: [],
       remarks: new Set(),
@@ -152,7 +158,23 @@ export class PartReader {
       return;
     }
     for (const what of new Set(extrasOf(node))) extra(what);
-    const note = readNote(node, { start, duration, staff, voice, interval: this.intervalOf(staff) });
+    this.addDynamics(
+      readLevels(
+        childrenOf(node, 'notations').flatMap((notations) => childrenOf(notations, 'dynamics')),
+        start,
+      ),
+      staff,
+      filling,
+    );
+    const slurred = this.slurredAt(node, voice);
+    const note = readNote(node, {
+      start,
+      duration,
+      staff,
+      voice,
+      interval: this.intervalOf(staff),
+      slurred,
+    });
     if (note !== null && duration > 0) filling.notes.push(note);
     else
       extra(
@@ -160,6 +182,23 @@ export class PartReader {
           ? 'notes without a readable pitch or length'
           : 'unpitched notes',
       );
+  }
+
+  /** Whether a slur leads on from a note: it does from each but the last under it. */
+  private slurredAt(node: XmlNode, voice: string): boolean {
+    const { starts, stops } = slursOf(node);
+    for (const number of stops) this.slurs.delete(`${voice} ${number}`);
+    for (const number of starts) this.slurs.add(`${voice} ${number}`);
+    return [...this.slurs].some((open) => open.startsWith(`${voice} `));
+  }
+
+  private addDynamics(
+    { signs, others }: ReturnType<typeof readDynamics>,
+    staff: number,
+    filling: Filling,
+  ): void {
+    filling.dynamics.push(...signs.map((sign) => ({ ...sign, staff })));
+    if (others) filling.extras.push({ staff, voice: '', what: 'dynamics other than ppp to fff' });
   }
 
   private readAttributes(node: XmlNode, filling: Filling): void {
@@ -230,15 +269,14 @@ export class PartReader {
   }
 
   private readDirection(node: XmlNode, filling: Filling): void {
-    const { tempo, swing, rehearsal, words, navigation, dynamics } = readDirection(node, this.cursor === 0);
+    const { tempo, swing, rehearsal, words, navigation } = readDirection(node, this.cursor === 0);
     if (tempo !== null) filling.tempi.push({ at: this.cursor, quarters: tempo });
     filling.swing = swing ?? filling.swing;
     filling.rehearsal ??= rehearsal;
     filling.words.push(...words);
     if (navigation !== null) filling.navigation.add(navigation);
-    if (dynamics) {
-      filling.extras.push({ staff: numberOf(node, 'staff') ?? 1, voice: '', what: 'dynamics' });
-    }
+    const at = Math.max(0, this.cursor + this.ticksOf(numberOf(node, 'offset')));
+    this.addDynamics(readDynamics(node, at), numberOf(node, 'staff') ?? 1, filling);
   }
 
   private readBarline(node: XmlNode, filling: Filling): void {

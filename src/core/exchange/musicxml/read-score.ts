@@ -48,15 +48,12 @@ function sayExtras({ part, staff, voice }: Candidate, remarks: Remarks): void {
   part.measures.forEach(({ extras }, bar) => {
     for (const extra of extras) {
       if (extra.staff !== staff || (extra.voice !== voice && extra.voice !== '')) continue;
-      if (/notes/.test(extra.what) && extra.what !== 'popped notes') {
+      if (/notes/.test(extra.what)) {
         remarks.inBar(`Left out: ${extra.what}`, bar);
       } else signs.add(extra.what);
     }
   });
-  const words = [...new Set(part.measures.flatMap((measure) => measure.words))];
-  const said = words.slice(0, 3).map((text) => `“${text.slice(0, 30)}”`);
-  const all = [...signs, ...(words.length === 0 ? [] : [`words such as ${listed(said)}`])];
-  if (all.length > 0) remarks.say(`Left out, as a lesson has no place for them: ${listed(all)}.`);
+  if (signs.size > 0) remarks.say(`Left out, as a lesson has no place for them: ${listed([...signs])}.`);
 }
 
 function sayPart(candidate: Candidate, all: readonly Candidate[], remarks: Remarks): void {

@@ -1,4 +1,4 @@
-import type { NoteMarks, Pins, SpelledPitch } from '../../base';
+import type { DynamicLevel, NoteMarks, Pins, SpelledPitch } from '../../base';
 import type { Navigation } from '../../chart';
 import type { Chord, Key } from '../../theory';
 
@@ -45,8 +45,20 @@ export interface FoundBar {
   /** How often the passage is played in all. */
   readonly repeatEnd: number | null;
   readonly ending: readonly number[] | null;
+  /** In any order; left out where a kind of file has none. */
+  readonly dynamics?: readonly FoundDynamic[];
+  /** Words over the bar. */
+  readonly words?: string;
   /** Signs of the way through the piece: segno, coda, fine and jumps. */
   readonly navigation?: readonly Navigation[];
+}
+
+/** A level, a hairpin's beginning, or the end of one. */
+export interface FoundDynamic {
+  readonly at: number;
+  readonly level: DynamicLevel | null;
+  readonly hairpin: 'crescendo' | 'diminuendo' | null;
+  readonly stops: boolean;
 }
 
 export interface FoundChord {

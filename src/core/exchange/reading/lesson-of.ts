@@ -9,6 +9,7 @@ import {
   type Result,
   success,
   TICKS_PER_QUARTER,
+  withoutMark,
 } from '../../base';
 import { barSignature, type Chart, playOrder } from '../../chart';
 import { FEELS, type Feel, feelMetre, swingRatio } from '../../feel';
@@ -25,6 +26,7 @@ import {
 } from '../../lesson';
 import { describeKey, formatPitch } from '../../theory';
 import { chartOf, pickupOf } from './chart-of';
+import { dynamicsOf } from './dynamics-of';
 import type { FoundScore } from './found';
 import { type MetrePlan, metreTicks, planMetres } from './metres';
 import { notesOf } from './notes-of';
@@ -114,7 +116,11 @@ function tiesThatHold(bars: readonly LineBar[], chart: Chart): readonly LineBar[
     if (last && first?.start === 0 && midiOf(first.pitch) === midiOf(last.pitch)) takenUp.add(bar);
   });
   return bars.map((bar, index) => {
-    if (takenUp.has(index) || bar.notes.at(-1)?.tiedOn !== true) return bar;
+    const last = bar.notes.at(-1);
+    if (last?.tiedOn !== true) return bar;
+    // A sign that lets a note ring is a tie where the note goes on.
+    if (takenUp.has(index))
+      return { ...bar, notes: [...bar.notes.slice(0, -1), withoutMark(last, 'let ring')] };
     return { ...bar, notes: bar.notes.map(({ tiedOn: _, ...note }) => note) };
   });
 }
@@ -127,8 +133,14 @@ function lineBars(
   remarks: Remarks,
 ): readonly LineBar[] {
   const fresh = freshIds({ pieces: [newLinePiece('piece-1', '')] });
+  const dynamics = dynamicsOf(
+    found.bars,
+    chart.bars.map(({ metre }) => metre),
+    plan.factor,
+  );
   const bars = chart.bars.map((written, index): LineBar => {
     const bar = found.bars[index];
+    const signs = dynamics[index] ?? [];
     const request = {
       notes: bar?.notes ?? [],
       bar: index,
@@ -143,6 +155,8 @@ function lineBars(
       origin: 'hand',
       kept: false,
       notes,
+      ...(signs.length === 0 ? {} : { dynamics: signs }),
+      ...(bar?.words === undefined ? {} : { words: bar.words }),
     };
   });
   return tiesThatHold(bars, chart);

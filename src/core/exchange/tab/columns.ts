@@ -1,9 +1,10 @@
-import { barTicks, beatTicks, hasMark, isCompound, type Metre } from '../../base';
+import { barTicks, beatTicks, isCompound, type Metre } from '../../base';
 import type { HarmonySpan } from '../../chart';
 import type { SheetBar, SheetNote } from '../../lesson';
 import { countingOf, notateBar } from '../../notation';
 import { formatChordIn, type Naming } from '../../theory';
 import { plainText } from './plain';
+import { dynamicText, type NoteText } from './signs';
 
 /** A moment of a bar: what stands above, on and below the strings there. */
 export interface Column {
@@ -11,15 +12,28 @@ export interface Column {
   /** The sign on each string, string 1 first; '' where nothing is struck. */
   readonly frets: readonly string[];
   readonly count: string;
+  /** Playing signs over the strings, and dynamics under the counting. */
+  readonly over: string;
+  readonly under: string;
   /** Signs to the next column, at least one of them a dash. */
   readonly width: number;
 }
 
-/** How far a note goes into the text: a dead note is an x, as players write it. */
-function signOf({ note, fingered }: SheetNote): string {
-  if (hasMark(note, 'ghost')) return 'x';
-  return fingered === null ? '?' : String(fingered.fret);
+/** How far a note goes into the text: a dead note is an x, as players write it, and signs stand on both sides. */
+function signOf({ fingered }: SheetNote, { before, instead, after }: NoteText): string {
+  const fret = fingered === null ? '?' : String(fingered.fret);
+  return `${before}${instead === '' ? fret : instead}${after}`;
 }
+
+/** What is worked out for the whole line, of one bar. */
+export interface BarSigns {
+  /** The first note goes on from the bar before and is not struck again. */
+  readonly tiedIn: boolean;
+  /** One entry a note. */
+  readonly texts: readonly NoteText[];
+}
+
+const NO_SIGNS: NoteText = { before: '', instead: '', after: '', over: '' };
 
 /** What was typed for a chord and not understood is cut here; no real symbol is longer. */
 const LONGEST_SYMBOL = 24;
@@ -44,15 +58,18 @@ function pulse(metre: Metre): readonly number[] {
 /**
  * A bar as columns: one for every beat and half beat, and one wherever else a note or a chord begins. A beat that
  * is not struck is counted with a dot.
- * @param tiedIn The first note goes on from the bar before and is not struck again.
  */
 export function columnsOf(
   bar: SheetBar,
   strings: number,
-  tiedIn: boolean,
+  { tiedIn, texts }: BarSigns,
   naming: Naming,
 ): readonly Column[] {
   const { metre, spans } = bar.written;
+  const dynamics = (bar.dynamics ?? []).map((sign) => ({
+    ...sign,
+    at: Math.min(sign.at, barTicks(metre) - beatTicks(metre) / 4),
+  }));
   const struck = bar.notes.filter((_, index) => !(tiedIn && index === 0));
   const counts = new Map(
     countingOf(
@@ -67,13 +84,19 @@ export function columnsOf(
     ...pulse(metre),
     ...struck.map(({ note }) => note.start),
     ...spans.map((span) => span.start),
+    ...dynamics.map(({ at }) => at),
   ]);
   const plain = [...ticks]
     .sort((one, other) => one - other)
     .map((tick) => {
       const sheetNote = struck.find(({ note }) => note.start === tick);
       const span = spans.find(({ start }) => start === tick);
-      const sign = sheetNote ? signOf(sheetNote) : '';
+      const text = (sheetNote && texts[bar.notes.indexOf(sheetNote)]) ?? NO_SIGNS;
+      const sign = sheetNote ? signOf(sheetNote, text) : '';
+      const under = dynamics
+        .filter(({ at }) => at === tick)
+        .map(dynamicText)
+        .join('');
       const string = sheetNote?.fingered?.string ?? strings;
       const frets = Array.from({ length: strings }, (_, index) => (index + 1 === string ? sign : ''));
       const count = counts.get(tick) ?? '';
@@ -82,7 +105,9 @@ export function columnsOf(
         chord: span ? chordText(span, naming) : '',
         frets,
         count: tied,
-        width: Math.max(2, sign.length + 1, tied.length + 1),
+        over: text.over,
+        under,
+        width: Math.max(2, sign.length + 1, tied.length + 1, text.over.length + 1, under.length + 1),
       };
     });
   return withRoomForChords(plain);

@@ -1,12 +1,14 @@
+import { midiOf } from '../../base';
 import { beginsBar, type ChartBar, navigationWords } from '../../chart';
 import { swingRatio } from '../../feel';
 import { writeTuning } from '../../fretboard';
-import { type LineSheet, tempoWords } from '../../lesson';
+import { exitsOf, type LineSheet, tempoWords } from '../../lesson';
 import { describeKeyIn, formatNameIn, type Naming, sameKey } from '../../theory';
 import { keyAt } from '../signature';
 import { tiesOverBarLines } from '../ties';
 import { type Column, columnsOf } from './columns';
 import { plainText, wrap } from './plain';
+import { legendOf, type NoteText, noteText } from './signs';
 
 /** Signs a line, as on a terminal and in most forums' fixed-width text. */
 const WIDTH = 80;
@@ -66,15 +68,29 @@ const head = (stretch: Stretch): string =>
 
 const namingOf = ({ noteNames = 'letters' }: LineSheet): Naming => noteNames;
 
+/** How the notes of a line are typed, bar by bar. */
+function textsOf({ bars }: LineSheet): readonly (readonly NoteText[])[] {
+  const exits = exitsOf(bars);
+  return bars.map(({ notes }, bar) =>
+    notes.map((sheetNote, index) => {
+      const exit = exits[bar]?.[index] ?? null;
+      const next = exit?.to && bars[exit.to.bar]?.notes[exit.to.note]?.note;
+      return noteText(sheetNote, exit, !!next && midiOf(next.pitch) < midiOf(sheetNote.note.pitch));
+    }),
+  );
+}
+
 function stretchesOf(sheet: LineSheet, room: number): readonly Stretch[] {
   const ties = tiesOverBarLines(sheet);
+  const texts = textsOf(sheet);
   const strings = sheet.instrument.openStrings.length;
   return sheet.bars.flatMap((bar, index) => {
     const { written } = bar;
     const before = sheet.bars[index - 1]?.written;
     const numbers = written.ending?.join(',') ?? '';
+    const signs = { tiedIn: ties[index]?.from === true, texts: texts[index] ?? [] };
     const parts: Column[][] = [[]];
-    for (const column of columnsOf(bar, strings, ties[index]?.from === true, namingOf(sheet))) {
+    for (const column of columnsOf(bar, strings, signs, namingOf(sheet))) {
       // Four signs are kept for what opens and closes a bar.
       if (widthOf([...(parts.at(-1) ?? []), column]) > room - 4) parts.push([]);
       parts.at(-1)?.push(column);
@@ -140,8 +156,24 @@ function printSystem(stretches: readonly Stretch[], labels: readonly string[]): 
     });
     return `${label.padEnd(margin.length - 1)}|${bars.join('')}`.trimEnd();
   });
-  return [row(head), above((column) => column.chord), ...strings, above((column) => column.count)];
+  const unless = (sign: (column: Column) => string): readonly string[] =>
+    stretches.some(({ columns }) => columns.some((column) => sign(column) !== '')) ? [above(sign)] : [];
+  return [
+    row(head),
+    above((column) => column.chord),
+    ...unless((column) => column.over),
+    ...strings,
+    above((column) => column.count),
+    ...unless((column) => column.under),
+  ];
 }
+
+/** Words over the bars of a system, each with its bar. */
+const wordsOver = (stretches: readonly Stretch[], { bars }: LineSheet): readonly string[] =>
+  stretches.flatMap(({ bar, begins }) => {
+    const words = begins ? bars.find(({ written }) => written === bar)?.words : undefined;
+    return words === undefined ? [] : wrap(plainText(`Bar ${bar.number}: ${words}`), WIDTH);
+  });
 
 function headerOf(sheet: LineSheet, lessonTitle: string): readonly string[] {
   const key = sheet.bars.length === 0 ? sheet.key : keyAt(sheet, 0);
@@ -153,6 +185,7 @@ function headerOf(sheet: LineSheet, lessonTitle: string): readonly string[] {
     `${describeKeyIn(naming, key)}, ${sheet.metre.count}/${sheet.metre.unit}, ${tempoWords(sheet, sheet.tempo)}, ${sheet.feel.name}${swung}`,
     `Tuning, lowest string first: ${writeTuning(sheet.instrument.openStrings, naming)}. The lowest line is the lowest string.`,
     'Counting stands below; a dot is a beat that is not struck, x a dead note.',
+    ...legendOf(sheet),
   ].flatMap((line) => wrap(plainText(line), WIDTH));
 }
 
@@ -181,6 +214,7 @@ export function writeTextTab(sheet: LineSheet, lessonTitle: string): string {
     return [
       '',
       ...(heading.length === 0 ? [] : wrap(heading.join(' '), WIDTH)),
+      ...wordsOver(stretches, sheet),
       ...printSystem(stretches, labels),
     ];
   });
