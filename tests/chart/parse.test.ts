@@ -138,7 +138,7 @@ describe('problems', () => {
   it.each([
     ['Am | Foo', '1:6+3', /“Foo” begins like a chord on F/],
     ['Am\n  am ', '2:3+2', /capital letter/],
-    ['Am | <script>', '1:6+8', /not a chord symbol/],
+    ['Am | <script>', '1:7+7', /not a chord symbol/],
     ['Am | | F', '1:4+3', /bar is empty/],
     ['%', '1:1+1', /no bar before/],
     ['/ / G', '1:1+1', /no chord stands before/],

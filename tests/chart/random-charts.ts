@@ -27,6 +27,7 @@ const chords = fc.constantFrom(
 const later = fc.oneof(
   { weight: 5, arbitrary: chords },
   { weight: 2, arbitrary: fc.constantFrom('%', '/ / F /') },
+  { weight: 2, arbitrary: fc.constantFrom('<F', '<Bbmaj7', 'C <G7', 'Am / <Dm') },
 );
 
 const plain = (words: string): Cell => ({ words, heads: '', opens: false, closes: false, times: '' });

@@ -62,6 +62,8 @@ const symbol = fc.constantFrom(...SYMBOLS);
 const bar = fc.oneof(
   symbol,
   fc.tuple(symbol, symbol).map((pair) => pair.join(' ')),
+  fc.tuple(symbol, symbol).map((pair) => pair.join(' <')),
+  symbol.map((pushed) => `<${pushed}`),
 );
 const bars = fc.array(bar, { minLength: 1, maxLength: 4 }).map((list) => list.join(' | '));
 const directive = fc.constantFrom('', '', '', '(3/4) ', '(key: Bb) ', '(key: F#m) ', '(6/8) ');

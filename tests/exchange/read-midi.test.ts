@@ -59,7 +59,8 @@ describe('a line that was written as MIDI and is read again', () => {
     const again = lineSheetOf(read.lesson);
     expect(played(again)).toEqual(played(straight));
     const bars = lengths(again);
-    expect(lengths(straight).slice(-bars.length)).toEqual(bars);
+    // Silent bars at either end are none that a file can tell.
+    expect(lengths(straight).join(' ')).toContain(bars.join(' '));
     const told = Math.min(220, Math.max(40, quarters(sheet) * (960 / beatTicks(again.metre))));
     expect(Math.abs(again.tempo - told)).toBeLessThanOrEqual(0.5);
   });

@@ -9,6 +9,7 @@ import {
 } from '../theory';
 import { sameHarmony } from './harmony';
 import type { ProblemList } from './problems';
+import { PUSH, PUSH_SIGN } from './pushes';
 import type { Word } from './scanner';
 import type { ChartBar, ChartPlace, Harmony, HarmonySpan } from './types';
 
@@ -18,6 +19,8 @@ type BarBefore = Pick<ChartBar, 'spans' | 'metre'>;
 /** A harmony and the beats written for it: itself and the slashes after it. */
 interface Item {
   readonly harmony: Harmony;
+  /** It comes an eighth before its beat. */
+  readonly pushed: boolean;
   beats: number;
 }
 
@@ -46,16 +49,18 @@ export function readBar(
   key: Key | null,
   previous: BarBefore | null,
   problems: ProblemList,
-): readonly HarmonySpan[] {
-  if (isSameAgain(words)) return sameAgain(words, metre, previous, problems);
+): ReadBar {
+  if (isSameAgain(words)) return { spans: sameAgain(words, metre, previous, problems), pushed: false };
   const { items, slashes } = itemsOf(words, key, previous, problems);
-  if (items.length === 0) return wholeBar(NO_CHORD, metre);
+  if (items.length === 0) return { spans: wholeBar(NO_CHORD, metre), pushed: false };
   const shares = sharesOf(items, slashes, metre, words, problems);
-  return spansOf(
-    items.map((item) => item.harmony),
-    shares,
-    metre,
-  );
+  return { spans: spansOf(items, shares, metre), pushed: items[0]?.pushed === true };
+}
+
+interface ReadBar {
+  readonly spans: readonly HarmonySpan[];
+  /** The first chord comes an eighth before the bar. */
+  readonly pushed: boolean;
 }
 
 const wholeBar = (harmony: Harmony, metre: Metre): readonly HarmonySpan[] => [
@@ -91,19 +96,37 @@ function itemsOf(
   let slashes = false;
   const before = previous?.spans[previous.spans.length - 1]?.harmony;
   for (const word of words) {
-    const { chord, beats } = splitSlashes(word.text);
+    const { push, chord, beats } = splitSlashes(word.text);
+    const pushed = push !== '';
     if (beats > 0) slashes = true;
+    if (pushed && (chord === '' || chord === '%')) {
+      problems.push({
+        ...word.place,
+        message: `${PUSH_SIGN} pushes a chord an eighth before its beat, and stands right before one: ${PUSH_SIGN}G7.`,
+      });
+      if (chord === '' && beats === 0) continue;
+    }
     if (chord === '%') {
       problems.push({
         ...word.place,
         message: '% repeats a whole bar, so it stands alone between two bar lines.',
       });
-      items.push({ harmony: items[items.length - 1]?.harmony ?? before ?? NO_CHORD, beats: 1 + beats });
+      items.push({
+        harmony: items[items.length - 1]?.harmony ?? before ?? NO_CHORD,
+        pushed: false,
+        beats: 1 + beats,
+      });
       continue;
     }
     if (chord !== '') {
       items.push({
-        harmony: harmonyOf(chord, { ...word.place, length: chord.length }, key, problems),
+        harmony: harmonyOf(
+          chord,
+          { ...word.place, column: word.place.column + push.length, length: chord.length },
+          key,
+          problems,
+        ),
+        pushed,
         beats: 1 + beats,
       });
       continue;
@@ -119,16 +142,24 @@ function itemsOf(
         message: 'A slash means “the same chord, next beat”, but no chord stands before it.',
       });
     }
-    items.push({ harmony: before ?? NO_CHORD, beats });
+    items.push({ harmony: before ?? NO_CHORD, pushed: false, beats });
   }
   return { items, slashes };
 }
 
-/** Slashes at the end of a word are beats: `C//` is C and two more. */
-export function splitSlashes(text: string): { readonly chord: string; readonly beats: number } {
+/** A word of a bar: the sign of a push or '', the chord, and the slashes behind it. */
+interface BarWord {
+  readonly push: string;
+  readonly chord: string;
+  readonly beats: number;
+}
+
+/** Slashes at the end of a word are beats: `C//` is C and two more; `<` before it pushes the chord. */
+export function splitSlashes(text: string): BarWord {
+  const push = text.startsWith(PUSH_SIGN) ? PUSH_SIGN : '';
   let end = text.length;
-  while (end > 0 && text[end - 1] === '/') end -= 1;
-  return { chord: text.slice(0, end), beats: text.length - end };
+  while (end > push.length && text[end - 1] === '/') end -= 1;
+  return { push, chord: text.slice(push.length, end), beats: text.length - end };
 }
 
 function harmonyOf(text: string, place: ChartPlace, key: Key | null, problems: ProblemList): Harmony {
@@ -161,6 +192,9 @@ function unreadable(text: string, message: string): string {
 /** Shares that a bar has for chords that outnumber its beats: a beat of 6/8 or of 2/2 can be divided. */
 export const finestShares = (metre: Metre): number =>
   beatsInBar(metre) * (isCompound(metre) ? 3 : metre.unit === 2 ? 2 : 1);
+
+/** Slashes may count the eighths of a bar instead of its beats. */
+export const eighthsIn = (metre: Metre): number => barTicks(metre) / PUSH;
 
 /** The share of each harmony, and how many shares make the bar. */
 interface Shares {
@@ -199,7 +233,9 @@ function sharesOf(
   if (slashes) {
     const each = items.map((item) => item.beats);
     const total = each.reduce((sum, share) => sum + share, 0);
-    if (total === beats || total === finestShares(metre)) return { each, bar: total };
+    if (total === beats || total === finestShares(metre) || total === eighthsIn(metre)) {
+      return { each, bar: total };
+    }
     report(`Chords and slashes make ${counted(total, 'beat')} here, but a bar of ${name} has ${beats}.`);
     return { each, bar: beats };
   }
@@ -212,12 +248,18 @@ function sharesOf(
 }
 
 /** Lays the shares on the bar; the last harmony fills it, what does not fit falls away, neighbours alike join. */
-function spansOf(harmonies: readonly Harmony[], shares: Shares, metre: Metre): readonly HarmonySpan[] {
+function spansOf(
+  items: readonly Pick<Item, 'harmony' | 'pushed'>[],
+  shares: Shares,
+  metre: Metre,
+): readonly HarmonySpan[] {
   const length = barTicks(metre);
   const starts: { readonly start: number; readonly harmony: Harmony }[] = [];
   let share = 0;
-  harmonies.forEach((harmony, index) => {
-    const start = Math.floor((share * length) / shares.bar);
+  items.forEach(({ harmony, pushed }, index) => {
+    const beat = Math.floor((share * length) / shares.bar);
+    const before = starts.at(-1)?.start ?? 0;
+    const start = pushed && beat - PUSH > before ? beat - PUSH : beat;
     share += shares.each[index] ?? 0;
     const last = starts[starts.length - 1];
     const begins = start < length && !(last && (last.start === start || sameHarmony(last.harmony, harmony)));
@@ -232,4 +274,8 @@ function spansOf(harmonies: readonly Harmony[], shares: Shares, metre: Metre): r
 
 /** The harmonies as they share a bar when nothing but they is written in it. */
 export const defaultSpans = (harmonies: readonly Harmony[], metre: Metre): readonly HarmonySpan[] =>
-  spansOf(harmonies, evenShares(harmonies.length, metre) ?? crowdedShares(harmonies.length, metre), metre);
+  spansOf(
+    harmonies.map((harmony) => ({ harmony, pushed: false })),
+    evenShares(harmonies.length, metre) ?? crowdedShares(harmonies.length, metre),
+    metre,
+  );

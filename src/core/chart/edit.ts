@@ -138,9 +138,18 @@ function meantBars(chart: Chart, edit: BarEdit): readonly MeantBar[] {
       case 'remove':
         framesAround(meant, chart, use);
         meant.splice(use, 1);
+        if (use === 0) unpushFirst(meant);
     }
   }
   return meant;
+}
+
+/** Nothing stands before the first bar that its chord could be pushed into. */
+function unpushFirst(meant: MeantBar[]): void {
+  const [first] = meant;
+  if (!first?.bar?.pushed) return;
+  const { pushed: _, ...bar } = first.bar;
+  meant[0] = { ...first, bar };
 }
 
 /** A bar of any chords in the ending of another, behind it. */

@@ -10,13 +10,16 @@ export interface WrittenSign {
 }
 
 /** A bar while the chart is read; endings and repeats are settled when the whole chart is there. */
-export interface Draft extends Omit<ChartBar, 'repeatEnd' | 'repeatStart' | 'ending' | 'navigation'> {
+export interface Draft
+  extends Omit<ChartBar, 'repeatEnd' | 'repeatStart' | 'ending' | 'navigation' | 'pushed' | 'tail'> {
   repeatStart: boolean;
   repeatEnd: number | null;
   /** Until settled, only on the bar that carries the number. */
   ending: readonly number[] | null;
   /** A double bar line stands after the bar. */
   doubled: boolean;
+  /** Its first chord is pushed into the bar before. */
+  readonly early: boolean;
   /** Signs of the way, with their places. */
   signs: readonly WrittenSign[];
   /** The bar belongs to a section written by its name alone. */

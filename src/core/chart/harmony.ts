@@ -8,7 +8,8 @@ import {
   transposeChord,
   typedSymbolIn,
 } from '../theory';
-import type { ChartBar, Harmony } from './types';
+import { ownSpans } from './own-spans';
+import type { ChartBar, Harmony, HarmonySpan } from './types';
 
 /** What is written for a harmony: the chord symbol as drawn, `N.C.`, or the text that was not understood. */
 export function harmonyText(harmony: Harmony, naming: Naming = 'letters'): string {
@@ -31,10 +32,16 @@ export const harmonyAt = (bar: ChartBar, tick: Ticks): Harmony | null =>
 
 /**
  * The identity of a bar's harmony: equal for bars with the same chords on the same beats, however they were
- * typed. Notes written for one such bar fit every other.
+ * typed. Notes written for one such bar fit every other. A chord that the next bar pushes into its end is that bar's,
+ * so that an edit there leaves this bar what it is.
  */
-export const barSignature = (bar: ChartBar): string =>
-  bar.spans
+export const barSignature = (bar: ChartBar): string => signatureOf(ownSpans(bar));
+
+/** The identity of all that sounds in a bar, a pushed chord of the next one too. */
+export const soundingSignature = ({ spans }: ChartBar): string => signatureOf(spans);
+
+const signatureOf = (spans: readonly HarmonySpan[]): string =>
+  spans
     .map(
       ({ harmony, duration }) =>
         `${harmony.kind === 'unknown' ? `?${briefly(harmony.text)}` : harmonyText(harmony)}@${duration}`,

@@ -1,7 +1,14 @@
 export { type ChartKeys, chordFunctions, findChartKeys, weightedChords } from './analysis';
 export { type BarEdit, type EditedChart, editBar, typedBar } from './edit';
 export { matchByCaret } from './follow-text';
-export { barSignature, harmonyAt, harmonyText, signatureText, transposeSignature } from './harmony';
+export {
+  barSignature,
+  harmonyAt,
+  harmonyText,
+  signatureText,
+  soundingSignature,
+  transposeSignature,
+} from './harmony';
 export { CHART_METRES, MOST_TIMES, pickupMetre } from './limits';
 export { matchBars } from './match';
 export {

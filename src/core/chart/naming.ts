@@ -33,8 +33,8 @@ type Rename = (text: string) => string;
 function renaming(symbol: Rename, key: Rename): TokenWriter {
   return (token) => {
     if (token.kind === 'word') {
-      const { chord, beats } = splitSlashes(token.text);
-      return symbol(chord) + '/'.repeat(beats);
+      const { push, chord, beats } = splitSlashes(token.text);
+      return push + symbol(chord) + '/'.repeat(beats);
     }
     const said = token.kind === 'directive' ? splitKey(token.text) : null;
     return said ? `(${said.word}${key(said.name)})` : null;

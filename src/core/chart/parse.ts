@@ -7,6 +7,7 @@ import { MOST_TIMES, pickupMetre } from './limits';
 import { classifyLine, linesOf, sectionId } from './lines';
 import { beginsBar, readNavigation } from './navigation';
 import { ProblemList } from './problems';
+import { withTail } from './pushes';
 import { scanLine, type Token, type Word } from './scanner';
 import type { Chart, ChartBar, ChartPlace, ParsedChart, Section } from './types';
 import { reportUnplayed } from './unplayed';
@@ -77,14 +78,26 @@ class ChartReader {
     for (const { sign, place } of this.nextSigns) {
       this.problems.push({ ...place, message: `(${sign}) stands before a bar, but no bar follows.` });
     }
-    const bars = this.bars.map(
-      ({ doubled, again, signs, ...bar }): ChartBar =>
-        signs.length === 0 ? bar : { ...bar, navigation: signs.map(({ sign }) => sign) },
-    );
+    const bars = this.finishedBars();
     const chart: Chart = { metre: this.chartMetre, sections: this.finishedSections(), bars };
     const signs = this.bars.flatMap((draft, bar) => draft.signs.map((each) => ({ ...each, bar })));
     reportUnplayed(chart, signs, this.problems);
     return { chart, problems: this.problems.inOrder() };
+  }
+
+  /** The bars with the chords that later ones push into their ends, and their signs without places. */
+  private finishedBars(): readonly ChartBar[] {
+    return this.bars.map(({ doubled, again, signs, early, ...bar }, index): ChartBar => {
+      const next = this.bars[index + 1];
+      const spans = next?.early ? withTail(bar.spans, bar.metre, next.spans[0]?.harmony) : bar.spans;
+      return {
+        ...bar,
+        spans,
+        ...(early ? { pushed: true } : {}),
+        ...(spans === bar.spans ? {} : { tail: true }),
+        ...(signs.length === 0 ? {} : { navigation: signs.map(({ sign }) => sign) }),
+      };
+    });
   }
 
   private finishedSections(): readonly Section[] {
@@ -228,13 +241,22 @@ class ChartReader {
     const previous = this.bars[this.bars.length - 1] ?? null;
     const pickup = this.nextPickup;
     const metre = pickup === null ? this.metre : pickupMetre(pickup, this.metre);
+    const read = readBar(words, metre, this.key ?? this.pieceKey, previous, this.problems);
+    if (read.pushed && previous === null) {
+      this.problems.push({
+        ...place,
+        message:
+          'The first chord cannot be pushed: no bar stands before it to come into. Write a pickup, or no <.',
+      });
+    }
     const bar: Draft = {
       number: pickup === null ? this.nextNumber() : 0,
       section: this.sectionForBar(),
       metre,
       pickup: pickup !== null,
       key: this.key,
-      spans: readBar(words, metre, this.key ?? this.pieceKey, previous, this.problems),
+      spans: read.spans,
+      early: read.pushed && previous !== null,
       repeatStart: this.open?.bar === this.bars.length,
       repeatEnd: null,
       ending: this.nextEnding?.numbers ?? null,

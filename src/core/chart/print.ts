@@ -4,6 +4,8 @@ import { defaultSpans, finestShares } from './bar-reader';
 import { harmonyText, spansIn } from './harmony';
 import { CHART_METRES, pickupMetre } from './limits';
 import { beginsBar } from './navigation';
+import { ownSpans } from './own-spans';
+import { PUSH, PUSH_SIGN, pushesInto } from './pushes';
 import type { Chart, ChartBar, Harmony, HarmonySpan } from './types';
 
 const BARS_A_LINE = 4;
@@ -21,8 +23,9 @@ interface State {
 export function printChart(chart: Chart): string {
   const state: State = { metre: chart.metre, key: null };
   const lines: string[] = [];
+  const all = withPushes(chart.bars);
   for (const section of chart.sections) {
-    const bars = chart.bars.slice(section.start, section.start + section.length);
+    const bars = all.slice(section.start, section.start + section.length);
     const last = bars[bars.length - 1];
     if (section.name !== null) {
       if (lines.length > 0) lines.push('');
@@ -35,6 +38,18 @@ export function printChart(chart: Chart): string {
   }
   return lines.join('\n');
 }
+
+/** The bars of a chart with what they push and what is pushed into them marked by how they sound. */
+const withPushes = (bars: readonly ChartBar[]): readonly ChartBar[] =>
+  bars.map((bar, index): ChartBar => {
+    const before = bars[index - 1];
+    const { pushed: _, tail: __, ...plain } = bar;
+    return {
+      ...plain,
+      ...(before && pushesInto(before, bar) ? { pushed: true } : {}),
+      ...(pushesInto(bar, bars[index + 1]) ? { tail: true } : {}),
+    };
+  });
 
 function printBars(bars: readonly ChartBar[], chart: Chart, state: State): readonly string[] {
   const lines: string[] = [];
@@ -143,23 +158,54 @@ function harmonyNamed(text: string): Harmony {
     : { kind: 'unknown', text: text.replace(/^\?/, '') };
 }
 
-/** The harmonies of a bar, with slashes only where the beats would be shared out differently without them. */
-export function barText(bar: Pick<ChartBar, 'spans' | 'metre'>): string {
-  const texts = bar.spans.map((span) => harmonyText(span.harmony));
-  const shared = defaultSpans(
-    bar.spans.map((span) => span.harmony),
-    bar.metre,
+/**
+ * The harmonies of a bar as they are written in it, with slashes only where the beats would be shared out differently
+ * without them, and `<` before chords that come an eighth early. The chord that the next bar pushes into its end is
+ * written there.
+ */
+export function barText(bar: Pick<ChartBar, 'spans' | 'metre' | 'pushed' | 'tail'>): string {
+  const spans = ownSpans(bar);
+  const { metre } = bar;
+  const texts = spans.map(({ harmony }, index) =>
+    index === 0 && bar.pushed ? PUSH_SIGN + harmonyText(harmony) : harmonyText(harmony),
   );
-  const isShared =
-    shared.length === bar.spans.length &&
-    shared.every((span, index) => span.start === bar.spans[index]?.start);
-  if (isShared) return texts.join(' ');
-  const beat = beatTicks(bar.metre);
-  const whole = bar.spans.every((span) => span.duration % beat === 0);
-  const length = whole ? beat : ticks(barTicks(bar.metre) / finestShares(bar.metre));
-  return bar.spans
-    .map((span, index) =>
-      [texts[index], ...Array.from({ length: Math.round(span.duration / length) - 1 }, () => '/')].join(' '),
-    )
-    .join(' ');
+  const harmonies = spans.map(({ harmony }) => harmony);
+  const beat = beatTicks(metre);
+  const starts = spans.map(({ start }) => Number(start));
+  const shared = sharedStarts(harmonies, metre);
+  if (sameStarts(starts, shared)) return texts.join(' ');
+  if (starts.every((start) => start % beat === 0)) return withSlashes(texts, starts, beat, metre);
+  const onBeat = starts.map((start) => (start % beat === 0 ? start : start + PUSH));
+  const pushes = onBeat.every(
+    (at, index) => at % beat === 0 && at < barTicks(metre) && at > (starts[index - 1] ?? -1),
+  );
+  const apart = onBeat.every((at, index) => index === 0 || at > (onBeat[index - 1] ?? 0));
+  const roomy = onBeat.every((at, index) => index === 0 || at - PUSH > (starts[index - 1] ?? 0));
+  if (pushes && apart && roomy) {
+    const signed = texts.map((text, index) => (starts[index] === onBeat[index] ? text : PUSH_SIGN + text));
+    return sameStarts(onBeat, shared) ? signed.join(' ') : withSlashes(signed, onBeat, beat, metre);
+  }
+  const parts = [barTicks(metre) / finestShares(metre), PUSH];
+  const part = parts.find((each) => starts.every((start) => start % each === 0)) ?? PUSH;
+  return withSlashes(texts, starts, part, metre);
 }
+
+const sharedStarts = (harmonies: readonly Harmony[], metre: Metre): readonly number[] =>
+  defaultSpans(harmonies, metre).map(({ start }) => start);
+
+const sameStarts = (one: readonly number[], other: readonly number[]): boolean =>
+  one.length === other.length && one.every((start, index) => start === other[index]);
+
+/** Each chord with a slash for every further part of the bar that it holds. */
+const withSlashes = (
+  texts: readonly string[],
+  starts: readonly number[],
+  part: number,
+  metre: Metre,
+): string =>
+  texts
+    .map((text, index) => {
+      const length = (starts[index + 1] ?? barTicks(metre)) - (starts[index] ?? 0);
+      return [text, ...Array.from({ length: Math.round(length / part) - 1 }, () => '/')].join(' ');
+    })
+    .join(' ');

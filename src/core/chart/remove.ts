@@ -2,6 +2,7 @@ import { type Cell, cellOf, headKind, placed } from './cell';
 import { type EndingGone, endingGone } from './ending-gone';
 import { classifyLine } from './lines';
 import { passageStarts } from './order';
+import { PUSH_SIGN } from './pushes';
 import type { Token } from './scanner';
 import { before, behind, isAgain, TextChanges } from './text';
 import type { Chart, ChartBar, ChartPlace } from './types';
@@ -40,6 +41,7 @@ class Removal {
   made(): string {
     this.renumberEndings();
     this.giveTails();
+    this.dropPush();
     if (this.cell.follows || this.cell.leads) this.leaveLine();
     else this.dropLine();
     this.dropEmptySection();
@@ -202,6 +204,13 @@ class Removal {
     const place = own[0] ? before(placed(own[0], previous.place.line)) : behind(previous.place);
     const given = tails.map((token) => this.textOf(token)).join(' ');
     this.text.rewrite(place, own[0] ? `${given} ` : ` ${given}`);
+  }
+
+  /** With the first bar goes what the next one's chord is pushed into. */
+  private dropPush(): void {
+    const next = this.next();
+    if (this.index > 0 || next?.pushed !== true) return;
+    this.text.rewrite({ ...next.place, length: PUSH_SIGN.length }, '');
   }
 
   private renumberEndings(): void {

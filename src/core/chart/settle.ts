@@ -4,6 +4,7 @@ import { splitSlashes } from './bar-reader';
 import { barSignature } from './harmony';
 import { parseChart } from './parse';
 import { barText } from './print';
+import { PUSH_SIGN } from './pushes';
 import { type BarLine, before, behind, isAgain, rewritePlace, textAt, tokensOf } from './text';
 import { typedKey } from './typed-key';
 import type { Chart, ChartBar, ChartPlace, ParsedChart } from './types';
@@ -74,10 +75,13 @@ function isAsMeant(
     sameMetre(actual.metre, bar.metre) &&
     actual.pickup === bar.pickup &&
     sameKeys(actual.key ?? home, bar.key ?? home) &&
-    (rewritten === true || barSignature(actual) === barSignature(bar)) &&
+    (rewritten === true || ownSignature(actual) === ownSignature(bar)) &&
     (loose === true || sameFrame(actual, bar))
   );
 }
+
+/** The harmony of a bar as it is written in it, whatever the next one pushes into its end. */
+const ownSignature = (bar: ChartBar): string => (bar.pushed ? PUSH_SIGN : '') + barSignature(bar);
 
 const sameFrame = (one: ChartBar, other: ChartBar): boolean =>
   one.repeatStart === other.repeatStart &&
@@ -101,7 +105,7 @@ function mend(
   }
   const key = wanted.key ?? home;
   if (!sameKeys(actual.key ?? home, key)) return key === null ? null : write(typedKey(key));
-  if (meant[index]?.rewritten !== true && barSignature(actual) !== barSignature(wanted)) {
+  if (meant[index]?.rewritten !== true && ownSignature(actual) !== ownSignature(wanted)) {
     return rewritePlace(text, actual.place, wordsFor(wanted, settling));
   }
   if (sameNumbers(actual.ending, wanted.ending)) return null;
@@ -113,9 +117,9 @@ function mend(
 
 /** The chords of a bar as the text has them elsewhere; else as they are drawn, with the text's accidental signs. */
 function wordsFor(wanted: ChartBar, { text, chart }: Settling): string {
-  const signature = barSignature(wanted);
+  const signature = ownSignature(wanted);
   for (const bar of chart.bars) {
-    if (barSignature(bar) !== signature || !sameMetre(bar.metre, wanted.metre) || isAgain(chart, bar))
+    if (ownSignature(bar) !== signature || !sameMetre(bar.metre, wanted.metre) || isAgain(chart, bar))
       continue;
     const typed = textAt(text, bar.place);
     const means = sameKeys(bar.key, wanted.key) || isInSymbols(typed);

@@ -23,11 +23,11 @@ export function transposeChartText(text: string, interval: Interval): string {
 /** The token in its new key, or null where nothing changes. */
 function transposeToken(token: Token, interval: Interval, write: NameWriter): string | null {
   if (token.kind === 'word') {
-    const { chord, beats } = splitSlashes(token.text);
+    const { push, chord, beats } = splitSlashes(token.text);
     const parts = splitSymbol(chord);
     if (!parts || !parseChord(chord).ok) return null;
     const bass = parts.bass ? `/${write(transposeName(parts.bass, interval))}` : '';
-    return write(transposeName(parts.root, interval)) + parts.descriptor + bass + '/'.repeat(beats);
+    return push + write(transposeName(parts.root, interval)) + parts.descriptor + bass + '/'.repeat(beats);
   }
   if (token.kind === 'directive') {
     const key = splitKey(token.text);

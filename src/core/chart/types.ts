@@ -36,6 +36,10 @@ export interface ChartBar {
   /** The key in force by a key directive; null until the chart names one. */
   readonly key: Key | null;
   readonly spans: readonly HarmonySpan[];
+  /** Its first chord is pushed: it sounds in the last eighth of the bar before. */
+  readonly pushed?: true;
+  /** Its last span is the first chord of the next bar, pushed. */
+  readonly tail?: true;
   readonly repeatStart: boolean;
   /** How often the repeated passage is played in all (2 unless the chart says `x3`); null without a repeat. */
   readonly repeatEnd: number | null;

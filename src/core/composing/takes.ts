@@ -1,5 +1,5 @@
 import { barTicks, type Steps } from '../base';
-import { barSignature, matchBars } from '../chart';
+import { matchBars, soundingSignature } from '../chart';
 import {
   changeLine,
   freshIds,
@@ -140,7 +140,7 @@ export const recallTake = (lesson: Lesson, pieceId: string, takeId: string): Les
     const { chart } = readPiece(piece);
     const matches = matchBars(
       take.bars.map(({ harmony }) => harmony),
-      chart.bars.map(barSignature),
+      chart.bars.map(soundingSignature),
     );
     const bars = piece.bars.map(({ notes }, index) => {
       const written = chart.bars[index];

@@ -1,6 +1,5 @@
 import { barTicks, beatsInBar, beatTicks, type Metre, sameMetre } from '../../base';
 import {
-  barSignature,
   CHART_METRES,
   type Chart,
   type ChartBar,
@@ -10,6 +9,7 @@ import {
   pickupMetre,
   playOrder,
   printChart,
+  soundingSignature,
 } from '../../chart';
 import { describeKey, sameKey } from '../../theory';
 import type { FoundBar } from './found';
@@ -64,7 +64,8 @@ function plainBars(bars: readonly FoundBar[], plan: MetrePlan, remarks: Remarks)
       harmony,
     );
     harmony = placed.spans.at(-1)?.harmony ?? harmony;
-    if (placed.moved) remarks.inBar('Chords that stand off the beat are moved to the nearest one', index);
+    if (placed.moved)
+      remarks.inBar('Chords that stand off the eighths of the bar are moved to the nearest one', index);
     for (const symbol of placed.lost) {
       remarks.inBar(`${symbol} is left out, because another chord stands on its beat`, index);
     }
@@ -89,7 +90,7 @@ type Signs = readonly (readonly Navigation[])[];
 
 const contentOf = (bar: ChartBar): string =>
   JSON.stringify([
-    barSignature(bar),
+    soundingSignature(bar),
     bar.metre,
     bar.key && describeKey(bar.key),
     bar.repeatStart,
@@ -134,7 +135,7 @@ function comesBack(meant: Chart, read: Chart): boolean {
 }
 
 const sameChords = (one: ChartBar, other: ChartBar): boolean =>
-  barSignature(one) === barSignature(other) &&
+  soundingSignature(one) === soundingSignature(other) &&
   one.pickup === other.pickup &&
   (one.key === null || other.key === null ? one.key === other.key : sameKey(one.key, other.key));
 

@@ -1,4 +1,4 @@
-import { barTicks, beatTicks, isCompound, type Metre, ticks } from '../../base';
+import { barTicks, beatTicks, isCompound, type Metre, TICKS_PER_QUARTER, ticks } from '../../base';
 import type { Harmony, HarmonySpan } from '../../chart';
 import type { Chord } from '../../theory';
 
@@ -7,6 +7,8 @@ export interface PlacedChord {
   readonly at: number;
   readonly chord: Chord | null;
 }
+
+const EIGHTH = TICKS_PER_QUARTER / 2;
 
 export interface PlacedSpans {
   readonly spans: readonly HarmonySpan[];
@@ -23,14 +25,17 @@ const same = (one: Harmony, other: Harmony): boolean =>
   one.kind === other.kind &&
   (one.kind !== 'chord' || other.kind !== 'chord' || one.chord.symbol === other.chord.symbol);
 
-/** Lengths of the places that chords can have in a bar: its beats, and where a chart can divide those, their parts. */
+/**
+ * Lengths of the places that chords can have in a bar: its beats, where a chart can divide those, their parts, and
+ * eighths, where pushed chords stand.
+ */
 const places = (metre: Metre): readonly number[] => {
   const beat = beatTicks(metre);
   if (isCompound(metre)) return [beat, beat / 3];
-  return metre.unit === 2 ? [beat, beat / 2] : [beat];
+  return metre.unit === 2 ? [beat, beat / 2, EIGHTH] : [beat, EIGHTH];
 };
 
-/** A chord off the beat belongs to the next one, as an anticipation does; at the end of the bar it stays in it. */
+/** The nearest place; at the end of the bar a chord stays in it. */
 function onPlace(at: number, place: number, length: number): number {
   const last = length - place;
   return Math.max(0, Math.min(last, Math.round(at / place) * place));
