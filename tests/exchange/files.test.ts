@@ -12,6 +12,13 @@ describe('the name of an exported file', () => {
   });
 
   it('still says key and tempo after names of any length', () => {
+    const sounding = (tempo: number, parts: readonly ('bass' | 'drums' | 'chops' | 'organ' | 'click')[]) =>
+      exportName(sheet, 'Ferry queue', { tempo, parts });
+    expect(sounding(60, ['bass', 'drums', 'chops', 'organ'])).toBe('Ferry queue, Line, B flat major, 60 bpm');
+    expect(sounding(60.5, ['drums', 'chops', 'organ'])).toBe(
+      'Ferry queue, Line, B flat major, 60.5 bpm, without bass',
+    );
+    expect(sounding(90, ['bass', 'click'])).toBe('Ferry queue, Line, B flat major, 90 bpm, bass');
     const name = exportName({ ...sheet, name: 'ab '.repeat(100) }, 'A lesson with a long name '.repeat(9));
     expect(name).toMatch(/^A lesson with .*, ab ab .*, B flat major, 90 bpm$/);
     // Some systems take 255 bytes, three of them for a character of East Asian scripts.

@@ -1,6 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { barTicks, beatTicks, bpm } from '../../src/core/base';
-import { FEELS, feelById, feelMetre, type Grid, readGrid, swingRatio } from '../../src/core/feel';
+import {
+  FEELS,
+  feelBeats,
+  feelById,
+  feelMetre,
+  feelTempo,
+  type Grid,
+  readGrid,
+  swingRatio,
+} from '../../src/core/feel';
 import { rhythmLevel } from '../../src/core/line/level';
 
 const rows = FEELS.flatMap((feel) =>
@@ -17,6 +26,17 @@ const DIVISIONS = [1, 2, 3, 4, 6, 8];
 function stepsABeat(grid: Grid, metre: (typeof rows)[number]['metre']['metre']): number {
   return (grid.length * beatTicks(metre)) / barTicks(metre);
 }
+
+// In cut time the half note is the beat (Open Music Theory, "Simple meter and time signatures"): half the number.
+test('a tempo counts the beat of the metre: half notes in 2/2', () => {
+  const ska = feelById('revival-ska');
+  expect(feelTempo(ska, { count: 4, unit: 4 })).toEqual({ least: 140, usual: 158, most: 180 });
+  expect(feelTempo(ska, { count: 2, unit: 2 })).toEqual({ least: 70, usual: 79, most: 90 });
+  for (const { feel, metre } of rows) {
+    const quarters = feelBeats(feel, metre.metre) * 960;
+    if (metre.metre.unit !== 8) expect(quarters).toBe(beatTicks(metre.metre));
+  }
+});
 
 describe('every feel', () => {
   test.each(FEELS.map((feel) => [feel.id, feel] as const))('%s has what a teacher needs', (id, feel) => {

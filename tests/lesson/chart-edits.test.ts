@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { ticks } from '../../src/core/base';
 import { caretInLetters, chartInLetters } from '../../src/core/chart';
 import { composePiece } from '../../src/core/composing';
 import {
@@ -12,7 +13,9 @@ import {
   newLesson,
   putParkedBack,
   setChartText,
+  setFeel,
   setMetre,
+  setTempo,
 } from '../../src/core/lesson';
 import type { Naming } from '../../src/core/theory';
 
@@ -30,6 +33,50 @@ function line(lesson: Lesson): LinePiece {
 
 const ids = (lesson: Lesson) => line(lesson).bars.map((bar) => bar.id);
 const written = lessonWith('| F | Dm | Gm | C7 |');
+
+describe('another metre', () => {
+  it('tells the tempo in its own beat, and the music is as fast as before', () => {
+    const fast = setTempo(setFeel(written, PIECE, 'revival-ska'), PIECE, 160);
+    const cut = setMetre(fast, PIECE, { count: 2, unit: 2 });
+    expect(line(cut).tempo).toBe(80);
+    expect(line(setMetre(cut, PIECE, { count: 4, unit: 4 })).tempo).toBe(160);
+    expect(line(setFeel(cut, PIECE, 'two-beat')).tempo).toBe(58);
+  });
+});
+
+describe('an imported line without chords', () => {
+  const imported = changeLine(
+    setChartText(newLesson('test', 'Test'), PIECE, '| N.C. | N.C. | N.C. |'),
+    PIECE,
+    (piece) => ({
+      ...piece,
+      bars: piece.bars.map((bar, index) => ({
+        ...bar,
+        origin: 'hand',
+        notes: [
+          {
+            start: ticks(index * 960),
+            duration: ticks(960),
+            pitch: { letter: 'C', alteration: 0, octave: 2 },
+          },
+        ],
+      })),
+    }),
+  );
+
+  it('comes under chords that are typed over all of it, key by key', () => {
+    const starts = (lesson: Lesson) => line(lesson).bars.map(({ notes }) => notes[0]?.start ?? null);
+    const text = '| C | F | G7 |';
+    const typed = Array.from(text).reduce(
+      (lesson, _, at) => setChartText(lesson, PIECE, text.slice(0, at + 1), at + 1),
+      setChartText(imported, PIECE, '', 0),
+    );
+    expect(starts(typed)).toEqual([0, 960, 1920]);
+    expect(line(typed).parked).toEqual([]);
+    expect(line(typed).bars.map(({ harmony }) => harmony)).toEqual(['C@3840', 'F@3840', 'G7@3840']);
+    expect(starts(setChartText(imported, PIECE, text, text.length))).toEqual([0, 960, 1920]);
+  });
+});
 
 describe('an edit of the chart', () => {
   it('leaves every other bar of the line unchanged when a bar is put in front', () => {

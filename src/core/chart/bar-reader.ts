@@ -86,6 +86,16 @@ function sameAgain(
   );
 }
 
+/** Tells of the sign of a push that no chord follows. */
+function pushesNothing(word: Word, chord: string, problems: ProblemList): boolean {
+  if (!word.text.startsWith(PUSH_SIGN) || (chord !== '' && chord !== '%')) return false;
+  problems.push({
+    ...word.place,
+    message: `${PUSH_SIGN} pushes a chord an eighth before its beat, and stands right before one: ${PUSH_SIGN}G7.`,
+  });
+  return true;
+}
+
 function itemsOf(
   words: readonly Word[],
   key: Key | null,
@@ -99,13 +109,7 @@ function itemsOf(
     const { push, chord, beats } = splitSlashes(word.text);
     const pushed = push !== '';
     if (beats > 0) slashes = true;
-    if (pushed && (chord === '' || chord === '%')) {
-      problems.push({
-        ...word.place,
-        message: `${PUSH_SIGN} pushes a chord an eighth before its beat, and stands right before one: ${PUSH_SIGN}G7.`,
-      });
-      if (chord === '' && beats === 0) continue;
-    }
+    if (pushesNothing(word, chord, problems) && chord === '' && beats === 0) continue;
     if (chord === '%') {
       problems.push({
         ...word.place,
@@ -194,7 +198,7 @@ export const finestShares = (metre: Metre): number =>
   beatsInBar(metre) * (isCompound(metre) ? 3 : metre.unit === 2 ? 2 : 1);
 
 /** Slashes may count the eighths of a bar instead of its beats. */
-export const eighthsIn = (metre: Metre): number => barTicks(metre) / PUSH;
+const eighthsIn = (metre: Metre): number => barTicks(metre) / PUSH;
 
 /** The share of each harmony, and how many shares make the bar. */
 interface Shares {

@@ -28,8 +28,10 @@ export {
   navigationWords,
   readNavigation,
 } from './navigation';
+export { nextSigns } from './next-signs';
 export { playOrder } from './order';
 export { parseChart } from './parse';
+export { type PastedOffer, pastedOffer } from './pasted';
 export { printChart, typedSignature } from './print';
 export { writeKey } from './section-key';
 export { rewritePlace } from './text';

@@ -12,6 +12,15 @@ export type ChartLine =
   /** `said` is the line without its comment, from its first character. */
   | { readonly kind: 'bars'; readonly said: string; readonly text: string; readonly column: number };
 
+/** `[A]` or `[Verse]` alone on its line. */
+const BRACKETED_NAME = /^\[([\p{L}\p{N}][^|:;\]]{0,59})\]$/u;
+/** What parts of a tune are called on sheets of every kind (common practice, no source). */
+const SECTION_WORDS =
+  /^(?:intro|verse|pre-?chorus|chorus|refrain|bridge|middle(?: eight)?|interlude|solo|head|turnaround|tag|outro|ending|coda|part|section)(?: ?(?:\d{1,2}|[A-H]))?$/i;
+
+/** Whether a line is plainly the name of a part of the tune, though no colon says so. */
+export const isSectionWord = (text: string): boolean => SECTION_WORDS.test(text);
+
 const SECTION_NAME = /^([\p{L}\p{N}][^|:;]{0,59}):$/u;
 /** A word of four letters or more that no chord symbol begins with. */
 const PLAIN_WORDS =
@@ -32,15 +41,38 @@ export function saidIn(line: string): string {
   return comment < 0 ? line : line.slice(0, comment);
 }
 
+/** A word of prose: of small letters, or of four letters and more. */
+const PROSE_WORD = /^[("'“‘]?(?:[a-zà-ÿ]{2,}|\p{L}[a-zà-ÿ]{3,})(?:['’-]\p{L}+)*[.,;!?)"'”’…]*$/u;
+
+/** Words of a song under its chords: no bar line, and more words than anything else. */
+function isProse(text: string): boolean {
+  if (text.includes('|') || text.length > 200) return false;
+  const words = text.split(/\s+/);
+  return words.length > 2 && words.filter((word) => PROSE_WORD.test(word)).length * 2 > words.length;
+}
+
+/**
+ * The lines, from 0, that are a letter alone and more likely the mark of a section than a bar of that chord: letters in
+ * the order of the alphabet from A on, each over a line with bar lines.
+ */
+export function rehearsalLetters(lines: readonly string[]): ReadonlySet<number> {
+  const said = lines.map((line) => saidIn(line).trim());
+  const found = said.flatMap((text, index) => {
+    const next = said.slice(index + 1).find((other) => other !== '') ?? '';
+    return /^[A-H]$/.test(text) && /\|.*\|/.test(next) ? [index] : [];
+  });
+  return found.every((index, place) => said[index] === 'ABCDEFGH'[place]) ? new Set(found) : new Set();
+}
+
 /** Tells what a line is; `isSection` says whether a name belongs to a section written above. */
 export function classifyLine(line: string, isSection: (name: string) => boolean): ChartLine {
   const said = saidIn(line);
   const text = said.trim();
   if (text === '') return { kind: 'blank' };
   const column = said.length - said.trimStart().length + 1;
-  const name = SECTION_NAME.exec(text)?.[1];
+  const name = SECTION_NAME.exec(text)?.[1] ?? BRACKETED_NAME.exec(text)?.[1];
   if (name !== undefined) return { kind: 'section', name: tidy(name), text, column };
   if (isSection(tidy(text))) return { kind: 'again', name: tidy(text), text, column };
-  if (PLAIN_WORDS.test(text)) return { kind: 'unnamed words', text, column };
+  if (PLAIN_WORDS.test(text) || isProse(text)) return { kind: 'unnamed words', text, column };
   return { kind: 'bars', said, text, column };
 }

@@ -4,7 +4,7 @@ import { placeOf, readBar } from './bar-reader';
 import { readDirective } from './directives';
 import { type Draft, settleEndings, type WrittenSign } from './endings';
 import { MOST_TIMES, pickupMetre } from './limits';
-import { classifyLine, linesOf, sectionId } from './lines';
+import { classifyLine, linesOf, rehearsalLetters, sectionId } from './lines';
 import { beginsBar, readNavigation } from './navigation';
 import { ProblemList } from './problems';
 import { withTail } from './pushes';
@@ -22,6 +22,23 @@ interface SectionDraft {
 }
 
 type BarLine = Extract<Token, { kind: 'bar line' }>;
+
+/** More words than this are the words of a song rather than the name of a part. */
+const MOST_NAME_WORDS = 3;
+
+/** What is asked about a line of words, and what was probably meant by it. */
+function unnamedWords(text: string): { readonly message: string; readonly suggestion: string } {
+  const shown = text.length > 40 ? `${text.slice(0, 40)}…` : text;
+  return text.split(/\s+/).length > MOST_NAME_WORDS
+    ? {
+        message: `“${shown}” are words and no chords. Words stand behind a semicolon: “; ${shown}”.`,
+        suggestion: `; ${text}`,
+      }
+    : {
+        message: `There is no section “${shown}” yet. To name one, write a colon after it: “${shown}:”.`,
+        suggestion: `${text}:`,
+      };
+}
 
 /** `|` and nothing else. */
 const isPlain = (line: BarLine): boolean => !line.closes && !line.opens && !line.double;
@@ -46,6 +63,8 @@ class ChartReader {
   constructor(
     private readonly chartMetre: Metre,
     private readonly pieceKey: Key | null,
+    /** Lines, from 0, that are a letter alone and no bar. */
+    private readonly letters: ReadonlySet<number>,
   ) {
     this.metre = chartMetre;
   }
@@ -57,11 +76,17 @@ class ChartReader {
     const place = { line, column: read.column, length: read.text.length };
     if (read.kind === 'section') this.openSection(read.name, place);
     else if (read.kind === 'again') this.repeatSection(read.name, place);
-    else if (read.kind === 'bars') this.readBars(scanLine(read.said, line));
+    else if (read.kind === 'bars' && this.letters.has(line - 1)) {
+      this.problems.push({
+        ...place,
+        message: `“${read.text}” alone on a line: a section is written ${read.text}: or [${read.text}], and a bar of this chord | ${read.text} |.`,
+        suggestion: `${read.text}:`,
+      });
+    } else if (read.kind === 'bars') this.readBars(scanLine(read.said, line));
     else {
       this.problems.push({
         ...place,
-        message: `There is no section “${read.text}” yet. To name one, write a colon after it: “${read.text}:”.`,
+        ...unnamedWords(read.text),
       });
     }
   }
@@ -362,8 +387,9 @@ class ChartReader {
  * and a sentence, in the order of the text, and the rest of the chart stands. Never throws; linear in the text.
  */
 export function parseChart(text: string, metre: Metre, key: Key | null = null): ParsedChart {
-  const reader = new ChartReader(metre, key);
-  linesOf(text).forEach((line, index) => {
+  const lines = linesOf(text);
+  const reader = new ChartReader(metre, key, rehearsalLetters(lines));
+  lines.forEach((line, index) => {
     reader.readLine(line, index + 1);
   });
   return reader.finish();

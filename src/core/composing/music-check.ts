@@ -1,5 +1,5 @@
 import { barName } from '../base';
-import { feelById } from '../feel';
+import { feelById, feelTempo } from '../feel';
 import {
   changeBars,
   type InstrumentSettings,
@@ -89,7 +89,7 @@ const firstPart = (sentence: string): string => sentence.split(/; | or |, the |\
 
 /** The nearest tempo at which the feel is played, told in the count of the piece. */
 function tempoRepair(piece: LinePiece): Repair {
-  const { least, most } = feelById(piece.feel).tempo;
+  const { least, most } = feelTempo(feelById(piece.feel), piece.metre);
   const tempo = piece.tempo < least ? least : most;
   return {
     label: `Set the tempo to ${toldTempo(piece, tempo)} bpm`,

@@ -1,4 +1,4 @@
-import { type Bpm, type Metre, sameMetre } from '../base';
+import { type Bpm, bpm, type Metre, sameMetre } from '../base';
 import { BOSSA } from './bossa';
 import { DISCO } from './disco';
 import { EARLY_SKA } from './early-ska';
@@ -39,6 +39,20 @@ export const isFeelId = (text: string): text is FeelId => Object.hasOwn(BY_ID, t
 /** What a feel says about a metre; null where the feel is not played in it. */
 export const feelMetre = (feel: Feel, metre: Metre): FeelMetre | null =>
   feel.metres.find((row) => sameMetre(row.metre, metre)) ?? null;
+
+/** How many beats of a feel's tempo a beat of a metre holds; by the note value of the beat where the feel says nothing. */
+export const feelBeats = (feel: Feel, metre: Metre): number =>
+  feelMetre(feel, metre)?.beats ?? (feelMetre(feel, metre) === null && metre.unit === 2 ? 2 : 1);
+
+/** The tempi of a feel in beats of a metre: 70 to 90 half notes a minute in 2/2 for 140 to 180 quarters. */
+export function feelTempo(
+  feel: Feel,
+  metre: Metre,
+): { readonly least: Bpm; readonly usual: Bpm; readonly most: Bpm } {
+  const beats = feelBeats(feel, metre);
+  const { least, usual, most } = feel.tempo;
+  return { least: bpm(least / beats), usual: bpm(usual / beats), most: bpm(most / beats) };
+}
 
 /**
  * Long to short within a pair of eighths at a tempo: 1 is straight, 2 the triplet shuffle. Linear between the

@@ -1,4 +1,4 @@
-export { FEELS, feelById, feelMetre, isFeelId, swingRatio } from './feels';
+export { FEELS, feelBeats, feelById, feelMetre, feelTempo, isFeelId, swingRatio } from './feels';
 export { type GridNote, readGrid } from './grid';
 export { PHRASE_BOOKS } from './phrases/books';
 export { contourOf, slotBeats } from './phrases/notation';

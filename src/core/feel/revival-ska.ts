@@ -63,6 +63,7 @@ export const REVIVAL_SKA: Feel = {
     },
     {
       metre: { count: 2, unit: 2 },
+      beats: 2,
       cells: [
         bass('x=x=x=x=', 1, 'sat'),
         bass('x===x===', 0, 'sat', 1),

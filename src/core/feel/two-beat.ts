@@ -65,6 +65,7 @@ export const TWO_BEAT: Feel = {
     },
     {
       metre: { count: 2, unit: 2 },
+      beats: 2,
       cells: [
         bass('x=x=', 0, 'sa'),
         bass('x=x-', 1, 'sa'),

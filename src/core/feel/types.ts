@@ -52,6 +52,11 @@ export interface RhythmCell extends SourcedGrid {
 /** Everything a feel says about one metre. */
 export interface FeelMetre {
   readonly metre: Metre;
+  /**
+   * How many of the beats that the feel's tempo counts one beat of the metre holds; 1 when left out. In 2/2 the beat is
+   * a half note: two of the quarters of 4/4.
+   */
+  readonly beats?: number;
   readonly cells: readonly RhythmCell[];
   readonly drums: readonly DrumRow[];
   /** Takes the drums' place in every second bar, for patterns of two bars. */

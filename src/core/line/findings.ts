@@ -1,3 +1,4 @@
+import { feelTempo } from '../feel';
 import { describeKeyIn, keySignature } from '../theory';
 import { barFindings, type MusicFinding } from './bar-findings';
 import { type HeardLine, hearLine } from './hearing';
@@ -13,15 +14,16 @@ export const MOST_ACCIDENTALS: readonly number[] = [1, 2, 3, 3, 4, 5];
 function wholeFindings(model: LineModel): MusicFinding[] {
   const { feel, tempo, key, level } = model.request;
   const findings: MusicFinding[] = [];
-  if (tempo < feel.tempo.least || tempo > feel.tempo.most) {
+  const { least, most: fastest } = feelTempo(feel, model.request.chart.metre);
+  if (tempo < least || tempo > fastest) {
     const count = feel.tempo.count === 'one way' ? '' : ` in the ${feel.tempo.count} count`;
     findings.push({
       kind: 'tempo',
       bar: null,
       note: null,
       mended: null,
-      message: `${tempo} bpm lies outside ${feel.name.toLowerCase()}, which is played at ${feel.tempo.least} to ${feel.tempo.most}${count}.`,
-      repair: `Set the tempo between ${feel.tempo.least} and ${feel.tempo.most}, or keep it as a practice tempo.`,
+      message: `${tempo} bpm lies outside ${feel.name.toLowerCase()}, which is played at ${least} to ${fastest}${count}.`,
+      repair: `Set the tempo between ${least} and ${fastest}, or keep it as a practice tempo.`,
     });
   }
   const accidentals = Math.abs(keySignature(key));

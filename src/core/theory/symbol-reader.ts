@@ -64,6 +64,11 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   // The one published table that has augmented thirteenths stacks them in thirds (music21 10.5).
   [/^(?:\+|aug)13/, '13(#5,add11)'],
   [/^(?:\+|aug)(?:maj|Maj|ma|Ma|M)13/, 'maj13(#5,add11)'],
+  // A seventh in brackets is the chord's own, and a ninth chord without one is an added ninth.
+  [/^sus([24])\(b7\)$/, '7sus$1'],
+  [/^(m?)(?:maj|Maj|ma|Ma|M|Δ)?9\((?:no|omit) ?7\)$/, '$1add9'],
+  // It reads what is left out only behind what is added.
+  [/\((?:no|omit) ?([35]), ?([b#]?\d+)\)$/, '($2,no$1)'],
   // In brackets it cannot be taken for the accidental of the root.
   [/^[b#]\d+/, '($&)'],
 ];

@@ -1,12 +1,13 @@
-import { type RefObject, useId, useRef } from 'react';
+import { type RefObject, useId, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
-import { type ChartProblem, caretInLetters, guessedIn, typedProblem } from '../../../core/chart';
+import { type ChartProblem, caretInLetters, guessedIn, pastedOffer, typedProblem } from '../../../core/chart';
 import { type LinePiece, type LineSheet, setChartText, takeSuggestion } from '../../../core/lesson';
 import type { Naming } from '../../../core/theory';
 import { useAtWork, useNoteNames } from '../at-work';
 import { describeFacts } from '../words';
 import { Harmony } from './harmony';
 import { ParkedBars } from './parked-bars';
+import { ChartSigns, NextSigns } from './signs';
 import { NAMING_HINTS, useTypedChart } from './typed-names';
 
 /** Typing after a rest this long is a step of its own for *Undo*. */
@@ -25,6 +26,7 @@ export function ChartField({ piece, sheet }: ChartFieldProps) {
   const field = useRef<HTMLTextAreaElement>(null);
   const facts = useRef<HTMLParagraphElement>(null);
   const burst = useRef({ count: 0, at: 0 });
+  const [caret, setCaret] = useState<number | null>(null);
   const id = useId();
   const naming = useNoteNames() ?? 'letters';
   const hint = NAMING_HINTS[naming];
@@ -39,6 +41,15 @@ export function ChartField({ piece, sheet }: ChartFieldProps) {
       join: `chart ${piece.id} ${burst.current.count}`,
     });
   });
+  /** Writes at the caret, where it stands behind what was put in. */
+  const putIn = (sign: string) => {
+    const box = field.current;
+    if (box === null) return;
+    const { selectionStart: from, selectionEnd: to, value } = box;
+    flushSync(() => type(value.slice(0, from) + sign + value.slice(to)));
+    box.focus();
+    box.setSelectionRange(from + sign.length, from + sign.length);
+  };
   return (
     <div className="chart">
       <div className="field">
@@ -56,6 +67,7 @@ export function ChartField({ piece, sheet }: ChartFieldProps) {
           aria-describedby={hint === null ? `${id}-facts` : `${id}-names ${id}-facts`}
           value={text}
           onChange={(event) => type(event.currentTarget.value)}
+          onSelect={(event) => setCaret(event.currentTarget.selectionEnd)}
         />
         {hint !== null && (
           <p className="chart__letters" id={`${id}-names`}>
@@ -63,6 +75,8 @@ export function ChartField({ piece, sheet }: ChartFieldProps) {
           </p>
         )}
       </div>
+      <NextSigns before={text.slice(0, caret ?? text.length)} sheet={sheet} putIn={putIn} />
+      <Pasted piece={piece} onTaken={() => field.current?.focus()} />
       <Problems piece={piece} typed={text} problems={sheet.problems} naming={naming} field={field} />
       <p className="chart__facts" id={`${id}-facts`} ref={facts} tabIndex={-1}>
         {describeFacts(sheet)}
@@ -76,8 +90,34 @@ export function ChartField({ piece, sheet }: ChartFieldProps) {
           requestAnimationFrame(() => showWritten(field.current, before));
         }}
       />
+      <ChartSigns putIn={putIn} />
       <ParkedBars piece={piece} noteNames={naming} />
     </div>
+  );
+}
+
+/** Another way to read a text that was pasted: chords without bar lines, headings, words of a song. */
+function Pasted({ piece, onTaken }: { readonly piece: LinePiece; readonly onTaken: () => void }) {
+  const { session } = useAtWork();
+  const offer = pastedOffer(piece.chartText);
+  if (offer === null) return null;
+  return (
+    <p className="harmony">
+      {offer.said}{' '}
+      <button
+        type="button"
+        className="word"
+        onClick={() => {
+          session.lessons.change((lesson) => setChartText(lesson, piece.id, offer.text), {
+            label: 'read the pasted chart',
+          });
+          onTaken();
+        }}
+      >
+        {offer.deed}
+      </button>
+      .
+    </p>
   );
 }
 

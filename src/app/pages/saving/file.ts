@@ -6,7 +6,7 @@ export function fileStem(title: string): string {
     .toLowerCase()
     .replace(/[^\p{L}\p{N}]+/gu, '-')
     .replace(/^-|-$/g, '')
-    .slice(0, 80);
+    .slice(0, 120);
   return stem === '' ? 'lesson' : stem;
 }
 

@@ -59,13 +59,11 @@ export async function saveMidi(session: Session, lesson: Lesson): Promise<void> 
   if (line === null) return;
   const { piece, sheet } = line;
   const { exportName, writeMidi } = await import('../../../core/exchange');
-  const bytes = writeMidi({
-    performance: performanceOf(piece, sheet, 'notes'),
-    sheet,
-    title: lesson.title,
-    parts: new Set(PARTS.filter((part) => piece.playing[part])),
-  });
-  saveFile(`${fileStem(exportName(sheet, lesson.title))}.mid`, new Uint8Array(bytes), 'audio/midi');
+  const performance = performanceOf(piece, sheet, 'notes');
+  const parts = PARTS.filter((part) => piece.playing[part]);
+  const bytes = writeMidi({ performance, sheet, title: lesson.title, parts: new Set(parts) });
+  const name = exportName(sheet, lesson.title, { tempo: performance.tempo, parts });
+  saveFile(`${fileStem(name)}.mid`, new Uint8Array(bytes), 'audio/midi');
 }
 
 /** Saves what is played now, once through, as a WAV file. */
@@ -78,10 +76,13 @@ export async function saveAudio(session: Session, lesson: Lesson): Promise<void>
       import('../../../sound'),
       import('../../../core/exchange'),
     ]);
-    const result = await renderWav(performanceOf(piece, sheet, 'sound'), mixOf(piece.playing), { signal });
+    const performance = performanceOf(piece, sheet, 'sound');
+    const result = await renderWav(performance, mixOf(piece.playing), { signal });
     if (!result.ok) session.editor.setState({ notice: result.problem });
     else if (result.value !== null) {
-      saveFile(`${fileStem(exportName(sheet, lesson.title))}.wav`, result.value, 'audio/wav');
+      const parts = PARTS.filter((part) => piece.playing[part]);
+      const name = exportName(sheet, lesson.title, { tempo: performance.tempo, parts });
+      saveFile(`${fileStem(name)}.wav`, result.value, 'audio/wav');
     }
   });
 }

@@ -12,7 +12,7 @@ import {
   withoutMark,
 } from '../../base';
 import { barSignature, type Chart, playOrder } from '../../chart';
-import { FEELS, type Feel, feelMetre, swingRatio } from '../../feel';
+import { FEELS, type Feel, feelMetre, feelTempo, swingRatio } from '../../feel';
 import { createInstrument, type Instrument, rangeOf } from '../../fretboard';
 import {
   describeLessonProblem,
@@ -87,12 +87,13 @@ function withWholeUpbeat(found: FoundScore, plan: MetrePlan, remarks: Remarks): 
 /** The feel that is played in the metre and comes nearest to the swing and the tempo of the file. */
 function feelFor(chart: Chart, tempo: Bpm | null, swing: number | null): Feel {
   const distance = (feel: Feel): number => {
-    const at = tempo ?? feel.tempo.usual;
+    const { least, usual, most } = feelTempo(feel, chart.metre);
+    const at = tempo ?? usual;
     const ratio = swingRatio(feel, at);
     const asked = swing ?? 1;
     const otherSwing = ratio >= LEAST_SWING === asked >= LEAST_SWING ? 0 : 10;
     const otherMetre = feelMetre(feel, chart.metre) === null ? 100 : 0;
-    const outside = Math.max(0, feel.tempo.least - at, at - feel.tempo.most) / 100;
+    const outside = Math.max(0, least - at, at - most) / 100;
     return otherMetre + otherSwing + Math.max(0, Math.abs(ratio - asked) - HARDLY_HEARD) + outside;
   };
   const [first = FEELS[0], ...others] = FEELS;
@@ -243,7 +244,7 @@ export function lessonOf(score: FoundScore, fallbackTitle: string, remarks: Rema
         chartText: readable.text,
         key,
         metre: readable.metre,
-        tempo: tempo ?? feel.tempo.usual,
+        tempo: tempo ?? feelTempo(feel, readable.metre).usual,
         feel: feel.id,
         level: FREE_LEVEL,
         hand: { ...piece.hand, highestFret: fret(highestFretOf(bars, instrument)) },
@@ -265,7 +266,9 @@ export function lessonOf(score: FoundScore, fallbackTitle: string, remarks: Rema
     lesson: checked.value,
     sentences: [
       `Read from the file: ${facts}.`,
-      ...(tempo === null ? [`The file has no tempo; ${feel.tempo.usual} stands there.`] : []),
+      ...(tempo === null
+        ? [`The file has no tempo; ${feelTempo(feel, readable.metre).usual} stands there.`]
+        : []),
       ...remarks.sentences(pickupOf(found.bars, plan) === null ? 1 : 0),
       `The file says nothing about a feel: ${feel.name} stands there, choose your own. Compose line would write another line in place of this one: keep the bars that are to stay.`,
     ],

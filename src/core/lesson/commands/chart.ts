@@ -10,12 +10,14 @@ import {
   rewritePlace,
   writeKey,
 } from '../../chart';
+import { feelBeats, feelById } from '../../feel';
 import { type Key, sameKey, transpositionTo } from '../../theory';
 import { aimFor, followBarAims, followSections } from '../aims';
 import { freshIds } from '../identity';
 import { instrumentOf, readPiece } from '../request';
 import type { Lesson, LessonAim, LineBar, LinePiece } from '../types';
 import { changeLine } from './piece';
+import { tempoWithin } from './settings';
 import { nearestMove, transposePiece } from './transpose';
 
 const isUnknown = (bar: ChartBar): boolean => bar.spans.some((span) => span.harmony.kind === 'unknown');
@@ -86,6 +88,18 @@ function takeParked(parked: LineBar[], written: ChartBar): LineBar | null {
   const signature = barSignature(written);
   const index = parked.findIndex((bar) => bar.harmony === signature && fits(bar, written));
   return index < 0 ? null : (parked.splice(index, 1)[0] ?? null);
+}
+
+/**
+ * The first parked bar of the teacher's own that had no chords, as an imported line has: chords that are typed from the
+ * beginning come over its bars in their order.
+ */
+function takeUnwritten(parked: LineBar[], written: ChartBar): LineBar | null {
+  const index = parked.findIndex((bar) => bar.origin === 'hand' && isWithoutChords(bar));
+  const bar = parked[index];
+  if (bar === undefined || !fits(bar, written)) return null;
+  parked.splice(index, 1);
+  return underChords(bar, written);
 }
 
 /**
@@ -183,7 +197,8 @@ export function withChart(
     const own = followed[index] ?? null;
     if (own !== null) return underChords(own, written);
     return (
-      takeParked(parked, written) ?? {
+      takeParked(parked, written) ??
+      takeUnwritten(parked, written) ?? {
         id: fresh('bar'),
         harmony: barSignature(written),
         origin: 'composed',
@@ -215,9 +230,16 @@ export const setChartText = (
     chartText === piece.chartText ? piece : withChart(lesson, piece, { chartText }, null, caret),
   );
 
-/** Another metre for the whole piece; bars whose notes no longer fit are parked. */
+/**
+ * Another metre for the whole piece; bars whose notes no longer fit are parked. Where the beat becomes another note
+ * value, as from 4/4 to 2/2, the tempo is told in the new beat, and the music is as fast as before.
+ */
 export const setMetre = (lesson: Lesson, pieceId: string, metre: Metre): Lesson =>
-  changeLine(lesson, pieceId, (piece) => withChart(lesson, piece, { metre }));
+  changeLine(lesson, pieceId, (piece) => {
+    const feel = feelById(piece.feel);
+    const told = (piece.tempo * feelBeats(feel, piece.metre)) / feelBeats(feel, metre);
+    return { ...withChart(lesson, piece, { metre }), tempo: tempoWithin(told) };
+  });
 
 const sameChoice = (one: Key | null, other: Key | null): boolean =>
   one === null || other === null ? one === other : sameKey(one, other);

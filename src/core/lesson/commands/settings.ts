@@ -1,5 +1,5 @@
 import { type Bpm, bpm } from '../../base';
-import { type FeelId, feelById } from '../../feel';
+import { type FeelId, feelById, feelTempo } from '../../feel';
 import type { HandSettings } from '../../fretboard';
 import { type Level, TECHNIQUES, type Technique } from '../../line';
 import type { Naming } from '../../theory';
@@ -40,7 +40,8 @@ export const setNoteNames = (lesson: Lesson, noteNames: Naming): Lesson => ({ ..
 export const setTempo = (lesson: Lesson, pieceId: string, tempo: number): Lesson =>
   changeLine(lesson, pieceId, (piece) => ({ ...piece, tempo: tempoWithin(tempo) }));
 
-const tempoWithin = (tempo: number): Bpm =>
+/** The nearest tempo that a piece can have. */
+export const tempoWithin = (tempo: number): Bpm =>
   bpm(Math.min(TEMPO_RANGE.most, Math.max(TEMPO_RANGE.least, Math.round(tempo * 2) / 2)));
 
 /** How the tempo is told where the feel is counted fast and slow; nothing that sounds changes. */
@@ -50,7 +51,7 @@ export const setCount = (lesson: Lesson, pieceId: string, count: Count): Lesson 
 /** Another feel. The tempo stays if the new feel is played at it, else the feel's usual tempo is taken. */
 export const setFeel = (lesson: Lesson, pieceId: string, feel: FeelId): Lesson =>
   changeLine(lesson, pieceId, (piece) => {
-    const { least, usual, most } = feelById(feel).tempo;
+    const { least, usual, most } = feelTempo(feelById(feel), piece.metre);
     const fits = piece.tempo >= least && piece.tempo <= most;
     return { ...piece, feel, tempo: fits ? piece.tempo : usual };
   });
