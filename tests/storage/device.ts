@@ -54,6 +54,7 @@ export function device() {
   const unreadable = new Set<string>();
   const state: { mood: Mood; opened: number } = { mood: 'works', opened: 0 };
   const losses = new Set<() => void>();
+  const closings = new Set<() => void>();
   const heldUp: (() => void)[] = [];
   const windows: ((news: Told) => void)[][] = [];
   const writes: string[] = [];
@@ -74,6 +75,9 @@ export function device() {
     if (fault !== undefined) throw new DOMException('', fault);
     state.opened += 1;
     let closed = false;
+    closings.add(() => {
+      closed = true;
+    });
     losses.add(() => {
       closed = true;
       onLost();
@@ -122,6 +126,10 @@ export function device() {
     /** Lets everything that was held up go on. */
     letGo: () => {
       for (const resolve of heldUp.splice(0)) resolve();
+    },
+    /** The database is closed, and nobody is told. */
+    closeUnawares: () => {
+      for (const close of closings) close();
     },
     /** The person clears the site's data. */
     clear: () => {

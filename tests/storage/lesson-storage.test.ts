@@ -257,4 +257,12 @@ describe('a storage that refuses', () => {
     expect(await storage.save(LESSON, null, 2)).toMatchObject({ ok: true });
     expect(state.opened).toBe(2);
   });
+
+  test('and without a word about it, as well', async () => {
+    const { storage, closeUnawares, state } = atHand();
+    await storage.save(LESSON, null, 1);
+    closeUnawares();
+    expect(await storage.save(LESSON, null, 2)).toMatchObject({ ok: true });
+    expect(state.opened).toBe(2);
+  });
 });
