@@ -17,7 +17,9 @@ export interface Finding {
   readonly repair?: () => Repair | null;
 }
 
+/** A line that no one has begun. An empty bar among others is no finding: it may be silent, or not yet written. */
 function withoutNotes(sheet: LineSheet): Finding[] {
+  if (sheet.bars.some(({ notes, kept }) => notes.length > 0 || kept)) return [];
   const empty = sheet.bars.flatMap((bar, index) =>
     bar.notes.length === 0 && bar.written.spans.some((span) => span.harmony.kind === 'chord')
       ? [{ index, number: bar.written.number }]
@@ -33,7 +35,7 @@ function withoutNotes(sheet: LineSheet): Finding[] {
       pieceId: sheet.id,
       about: 'notes',
       bar: first.index,
-      message: `${which} no notes yet: compose the line or take an idea.`,
+      message: `${which} no notes yet: compose the line, take an idea or write by hand.`,
     },
   ];
 }

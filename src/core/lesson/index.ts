@@ -22,6 +22,7 @@ export {
 } from './commands/chart';
 export { type BarRange, changeBars, clearPins, keepPosition, setPins } from './commands/hand';
 export { leaveOut } from './commands/handout';
+export { forgetMeant, isMeant, meanIt } from './commands/meant';
 export { fitsBehind, putParkedBack } from './commands/parked';
 export { changeLine, linePiece } from './commands/piece';
 export { addPiece, copyPiece, movePiece, removePiece, renamePiece, setBlankBars } from './commands/pieces';

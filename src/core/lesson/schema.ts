@@ -225,6 +225,12 @@ const blocksSchema = z
   .array(z.enum(HANDOUT_BLOCKS))
   .check(z.refine((blocks) => new Set(blocks).size === blocks.length, 'a part of the handout comes twice'));
 
+const meantSchema = z.object({
+  bar: z.nullable(name),
+  about: z.enum(['notes', 'aims', 'hand', 'music']),
+  fingerprint: whole(0, 0xffffffff),
+});
+
 export const linePieceSchema = z.object({
   kind: z.literal('line'),
   id: name,
@@ -245,6 +251,7 @@ export const linePieceSchema = z.object({
   aims: z.array(aimSchema).check(z.maxLength(2 * LESSON_LIMITS.bars)),
   sections: z.array(sectionSchema).check(z.maxLength(LESSON_LIMITS.sections)),
   parkedSections: z.array(sectionSchema).check(z.maxLength(LESSON_LIMITS.sections)),
+  meant: z.exactOptional(z.array(meantSchema).check(z.maxLength(LESSON_LIMITS.bars))),
   takes: z.array(takeSchema).check(z.maxLength(LESSON_LIMITS.takes)),
   leftOut: z.exactOptional(blocksSchema),
 });

@@ -111,10 +111,21 @@ export interface LinePiece {
   readonly sections: readonly LineSection[];
   /** Sections that went away while an aim was for them. */
   readonly parkedSections: readonly LineSection[];
+  /** Findings that are not said again; none when left out. */
+  readonly meant?: readonly MeantFinding[];
   /** Takes worth recalling, the latest last. */
   readonly takes: readonly StoredTake[];
   /** Parts of the handout that this piece goes without. */
   readonly leftOut?: readonly HandoutBlock[];
+}
+
+/** A finding of the lesson check that the teacher has answered with *I mean it*. */
+export interface MeantFinding {
+  /** Id of the bar it is about; null for the line. */
+  readonly bar: string | null;
+  readonly about: 'notes' | 'aims' | 'hand' | 'music';
+  /** Of what it says (see `meanIt`): where that changes, it is another finding. */
+  readonly fingerprint: number;
 }
 
 /** Empty staff and tab for the student's own line. */

@@ -9,10 +9,12 @@ interface FindingRowProps {
   /** Null where there is none, or none was found yet. */
   readonly repair: FoundRepair | null;
   readonly onMend: (repair: FoundRepair) => void;
+  /** It is as the teacher means it, and is not said again. */
+  readonly onMean: () => void;
 }
 
 /** A finding that leads to its place, with the button that mends it where one does. */
-export function FindingRow({ finding, name, repair, onMend }: FindingRowProps) {
+export function FindingRow({ finding, name, repair, onMend, onMean }: FindingRowProps) {
   const { session } = useAtWork();
   const id = useId();
   return (
@@ -41,6 +43,15 @@ export function FindingRow({ finding, name, repair, onMend }: FindingRowProps) {
           {repair.label}
         </button>
       )}
+      <button
+        type="button"
+        className="word finding__repair"
+        id={`${id}-meant`}
+        aria-labelledby={`${id}-meant ${id}-finding`}
+        onClick={onMean}
+      >
+        I mean it
+      </button>
     </li>
   );
 }

@@ -1,9 +1,9 @@
 import { useEffect, useState } from 'react';
 import { shareParts } from '../../../core/base';
-import { discardParked, type Lesson } from '../../../core/lesson';
+import { discardParked, forgetMeant, isMeant, type Lesson, meanIt } from '../../../core/lesson';
 import type { NoAnswer } from '../../../workers';
 import type { CheckedFinding, FoundRepair } from '../../composer';
-import { useAtWork } from '../at-work';
+import { useAtWork, useEditor } from '../at-work';
 import { useAnswer } from './answer';
 import { FindingRow } from './finding-row';
 
@@ -18,6 +18,17 @@ export function LessonCheck({ lesson }: { readonly lesson: Lesson }) {
   const isFresh = checked?.of === lesson;
   const repairs = useRepairs(isFresh ? findings : NOTHING);
   const parked = lesson.pieces.filter((piece) => piece.kind === 'line' && piece.parked.length > 0);
+  const pencil = useEditor((state) => state.pencil);
+  const pieceOf = (id: string) => lesson.pieces.find((piece) => piece.id === id);
+  const isMeantSo = (finding: CheckedFinding) => {
+    const piece = pieceOf(finding.pieceId);
+    return piece?.kind === 'line' && isMeant(piece, finding);
+  };
+  /** A bar that is being written is not finished yet. */
+  const isUnfinished = ({ pieceId, bar }: CheckedFinding) =>
+    bar !== null && pencil?.pieceId === pieceId && pencil.bar === bar;
+  const isSaid = (finding: CheckedFinding) => !isMeantSo(finding) && !isUnfinished(finding);
+  const meant = lesson.pieces.filter((piece) => piece.kind === 'line' && (piece.meant ?? []).length > 0);
   const many = lesson.pieces.filter((piece) => piece.kind === 'line').length > 1;
   const nameOf = (finding: CheckedFinding) =>
     many ? `${lesson.pieces.find((piece) => piece.id === finding.pieceId)?.name ?? ''}: ` : '';
@@ -31,21 +42,42 @@ export function LessonCheck({ lesson }: { readonly lesson: Lesson }) {
         Lesson check
       </h2>
       <ul aria-labelledby="lesson-check" aria-busy={!isFresh}>
-        {findings.length === 0 && (
+        {!findings.some(isSaid) && (
           <li>
             {checked === null ? WAITING : checked.answer === null ? whyNot(checked.problem) : NOTHING_FOUND}
           </li>
         )}
-        {findings.map((finding, index) => (
-          <FindingRow
-            key={`${finding.pieceId} ${finding.bar} ${finding.message}`}
-            finding={finding}
-            name={nameOf(finding)}
-            repair={isFresh ? (repairs[index] ?? null) : null}
-            onMend={mend}
-          />
-        ))}
+        {findings.map((finding, index) =>
+          !isSaid(finding) ? null : (
+            <FindingRow
+              key={`${finding.pieceId} ${finding.bar} ${finding.message}`}
+              finding={finding}
+              name={nameOf(finding)}
+              repair={isFresh ? (repairs[index] ?? null) : null}
+              onMend={mend}
+              onMean={() =>
+                session.lessons.change((each) => meanIt(each, finding.pieceId, finding), {
+                  label: 'mean a finding so',
+                })
+              }
+            />
+          ),
+        )}
       </ul>
+      {meant.map((piece) => (
+        <button
+          key={piece.id}
+          type="button"
+          className="word"
+          onClick={() =>
+            session.lessons.change((each) => forgetMeant(each, piece.id), {
+              label: 'hear every finding again',
+            })
+          }
+        >
+          Say again what is meant in {piece.name}
+        </button>
+      ))}
       {parked.map((piece) => (
         <button
           key={piece.id}
