@@ -51,8 +51,7 @@ export type FoundLesson =
 /** The furthest time that a date can be, in milliseconds from 1970 (ECMAScript, 21.4.1.1). */
 const FURTHEST = 8.64e15;
 
-const DAMAGED =
-  'What is kept beside this lesson is damaged. It can be saved as a file, and that file opened.';
+const DAMAGED = 'What is kept beside this lesson is damaged. Saved as a file, it can be opened from there.';
 const FOREIGN = 'What is kept under this name is no lesson.';
 
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
