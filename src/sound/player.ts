@@ -1,9 +1,10 @@
 import { failure, type Result, success } from '../core/base';
+import type { PlayStep } from '../core/performance';
 import { createAudio, FAULTS, loadTone } from './audio';
 import { watchOutputs } from './outputs';
 import { createRenderer } from './renderer';
 import { createSession, type Fade, type Session } from './session';
-import type { Mix, Player, PlayerState, PlayRequest, PlayStep } from './types';
+import type { Mix, Player, PlayerState, PlayRequest } from './types';
 
 /** The first sound of a page rises slowly, because the listener's volume is unknown; later ones are prompt. */
 const FIRST_FADE: Fade = { from: 0.2, seconds: 1.5 };

@@ -1,10 +1,11 @@
 import { failure, type Result, success } from '../core/base';
+import type { PlayStep } from '../core/performance';
 import type { Audio } from './audio';
 import { type Cue, createDeck } from './deck';
 import type { Renderer } from './renderer';
 import type { Segment, SegmentRequest } from './synthesis/segment';
 import { entryTick, nextBarLine, positionIn, type Scheduled } from './timeline';
-import type { Mix, PlayPosition, PlayStep } from './types';
+import type { Mix, PlayPosition } from './types';
 
 /** Seconds between scheduling a sound and hearing it: enough for the browser to take it in. */
 const AHEAD = 0.06;

@@ -1,7 +1,7 @@
-import { type Performance, playedBarAt, tickAt } from '../core/performance';
+import { type Performance, type PlayStep, playedBarAt, tickAt } from '../core/performance';
 import { sampleAt } from './synthesis/score';
 import type { Segment } from './synthesis/segment';
-import type { PlayPosition, PlayStep } from './types';
+import type { PlayPosition } from './types';
 
 /** A segment at its place in the device's time, counted in whole samples. */
 export interface Scheduled {

@@ -1,18 +1,8 @@
 import type { Result } from '../core/base';
-import type { Part, Performance } from '../core/performance';
+import type { Part, Performance, PlayStep } from '../core/performance';
 
 /** Which parts are heard. The count-in of a performance sounds whether the click is on or off. */
 export type Mix = Readonly<Record<Part, boolean>>;
-
-/**
- * A performance and how often its round is played. The count-in of a step sounds once, before its first
- * round. A tempo ladder is a list of steps, the same bars at rising tempos.
- */
-export interface PlayStep {
-  readonly performance: Performance;
-  /** A whole number from 1, or until stopped; steps after an endless one are never reached. */
-  readonly rounds: number | 'endless';
-}
 
 export interface PlayRequest {
   /** In order, without a gap between them; never empty. */

@@ -4,7 +4,6 @@ import { placesText } from '../../src/app/pages/fingering/bar-on-neck';
 import { ideaNames } from '../../src/app/pages/ideas/names';
 import { neckPicture } from '../../src/app/pages/neck/picture';
 import { neckViews } from '../../src/app/pages/neck/views';
-import { performanceOf } from '../../src/app/pages/playing';
 import {
   chordsOf,
   describeBar,
@@ -30,7 +29,7 @@ import {
   waysToPlay,
 } from '../../src/core/lesson';
 import { TECHNIQUES } from '../../src/core/line';
-import { PARTS } from '../../src/core/performance';
+import { PARTS, performanceOf } from '../../src/core/performance';
 import { NAMINGS, type Naming } from '../../src/core/theory';
 import { layoutFretboard } from '../../src/score/neck/layout';
 import { layOutForPrint } from '../handout/drawn';

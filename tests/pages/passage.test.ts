@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { boundsOf, passageOf } from '../../src/app/pages/playing';
 import { checkLesson } from '../../src/core/composing';
 import { parseLesson, printLesson } from '../../src/core/lesson';
+import { boundsOf, passageOf } from '../../src/core/performance';
 import { lessonOf, lineOf } from './lines';
 
 const passageIn = (chart: string, first: number, last: number) => {
@@ -33,6 +33,6 @@ test('a passage from the pickup on is kept in the lesson file', () => {
 
 test('the lesson check names the bars without notes as they are written', () => {
   expect(checkLesson(lessonOf({ chart: '(1) N.C. | F | G |' }))).toMatchObject([
-    { bar: 1, message: expect.stringMatching(/^Bars 1, 2 have no notes/) },
+    { bar: 1, message: expect.stringMatching(/^Bars 1 and 2 have no notes/) },
   ]);
 });

@@ -10,7 +10,8 @@ import {
   setPlaying,
   setTitle,
 } from '../../src/core/lesson';
-import type { Mix, Player, PlayerState, PlayPosition, PlayRequest, PlayStep } from '../../src/sound';
+import type { PlayStep } from '../../src/core/performance';
+import type { Mix, Player, PlayerState, PlayPosition, PlayRequest } from '../../src/sound';
 import { lessonOf, lineOf } from './lines';
 
 type Answer = Result<null, string>;

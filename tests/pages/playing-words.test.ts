@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { changeByKey } from '../../src/app/pages/playing/keys';
-import { performanceOf, practiceTempo, soundsTheSame, stepsOf } from '../../src/app/pages/playing/steps';
 import { inShort, rungWords } from '../../src/app/pages/playing/words';
 import { bpm } from '../../src/core/base';
 import { type PlayingSettings, setCount, setPlaying, setTempo, setTitle } from '../../src/core/lesson';
+import { performanceOf, practiceTempo, soundsTheSame, stepsOf } from '../../src/core/performance';
 import { lessonOf, lineOf } from './lines';
 
 const line = (playing: Partial<PlayingSettings> = {}) => lineOf(lessonOf({ playing }));

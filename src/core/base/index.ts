@@ -1,4 +1,5 @@
 export * from './exhaustive';
+export * from './fields';
 export * from './mark-table';
 export * from './marks';
 export * from './metre';

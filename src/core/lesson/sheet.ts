@@ -1,3 +1,4 @@
+import { fieldTable, sameFields } from '../base';
 import { feelById } from '../feel';
 import { analyseLine, reasonsFor } from '../line';
 import { type Naming, sameKey } from '../theory';
@@ -69,27 +70,33 @@ const deriveBlank = (piece: BlankPiece, settings: InstrumentSettings): BlankShee
   instrument: instrumentOf(settings),
 });
 
-/** The parts of a line piece that its sheet depends on; playing settings and parked bars are not among them. */
-const READ_BY_SHEET = [
-  'name',
-  'chartText',
-  'key',
-  'metre',
-  'tempo',
-  'count',
-  'feel',
-  'level',
-  'techniques',
-  'hand',
-  'aims',
-  'sections',
-  'bars',
-] as const satisfies readonly (keyof LinePiece)[];
+/** Which parts of a line piece its sheet depends on: a new part is refused until it stands here. */
+const READ_BY_SHEET = fieldTable<LinePiece>()({
+  kind: false,
+  id: false,
+  name: true,
+  chartText: true,
+  key: true,
+  metre: true,
+  tempo: true,
+  count: true,
+  feel: true,
+  level: true,
+  techniques: true,
+  hand: true,
+  seed: false,
+  playing: false,
+  bars: true,
+  parked: false,
+  aims: true,
+  sections: true,
+  parkedSections: false,
+  takes: false,
+  leftOut: false,
+});
 
 function sameForSheet(one: Piece, other: Piece): boolean {
-  return one.kind === 'line' && other.kind === 'line'
-    ? READ_BY_SHEET.every((part) => one[part] === other[part])
-    : one === other;
+  return one.kind === 'line' && other.kind === 'line' ? sameFields(READ_BY_SHEET, one, other) : one === other;
 }
 
 interface Derived {

@@ -7,7 +7,7 @@ export {
   unreadableSymbol,
 } from './chords';
 export { degreeOf, formatDegree, nameOfDegree, sameDegree } from './degrees';
-export { type ChordFunction, chordFunction } from './functions';
+export { type ChordFunction, chordFunction, isForeignDominantOf } from './functions';
 export {
   intervalBetween,
   intervalBetweenPitches,

@@ -1,5 +1,6 @@
+import { fieldTable, sameFields } from '../../core/base';
 import type { HandoutSettings } from '../../core/lesson';
-import { fullSettings } from './settings';
+import { type FullSettings, fullSettings } from './settings';
 
 /** A set of choices for an occasion; common practice, no source. */
 export interface HandoutPreset {
@@ -75,18 +76,30 @@ export const applyPreset = (settings: HandoutSettings, preset: HandoutPreset): H
   ...preset.settings,
 });
 
+/** What an occasion chooses, the blocks aside, which are compared one by one; a new setting is refused until it stands here. */
+const BY_OCCASION = fieldTable<FullSettings>()({
+  paper: false,
+  degrees: true,
+  fingers: true,
+  counting: true,
+  numerals: true,
+  positions: true,
+  parts: true,
+  blocks: false,
+  print: true,
+  onePage: true,
+  header: false,
+  student: false,
+  logo: false,
+  code: false,
+  steps: false,
+});
+
 /** The preset whose choices are in force; null when the teacher has made others. */
 export function presetOf(settings: HandoutSettings): HandoutPreset | null {
   const chosen = fullSettings(settings);
   const matches = ({ settings: wanted }: HandoutPreset) =>
-    chosen.degrees === wanted.degrees &&
-    chosen.fingers === wanted.fingers &&
-    chosen.counting === wanted.counting &&
-    chosen.numerals === wanted.numerals &&
-    chosen.positions === wanted.positions &&
-    chosen.parts === wanted.parts &&
-    chosen.print === wanted.print &&
-    chosen.onePage === wanted.onePage &&
+    sameFields(BY_OCCASION, chosen, { ...chosen, ...wanted }) &&
     chosen.blocks.join() === wanted.blocks.join();
   return HANDOUT_PRESETS.find(matches) ?? null;
 }

@@ -1,3 +1,4 @@
+import { fieldTable, sameFields } from '../../../core/base';
 import {
   deriveSheet,
   type InstrumentSettings,
@@ -72,17 +73,33 @@ export const sameNotes = (one: Idea['notes'], other: Idea['notes']): boolean =>
     );
   });
 
+/** Which parts of a line piece its ideas depend on beside the notes of its bars: a new part is refused until it stands here. */
+const ASKED_WITH = fieldTable<LinePiece>()({
+  kind: false,
+  id: true,
+  name: false,
+  chartText: true,
+  key: true,
+  metre: true,
+  tempo: true,
+  count: false,
+  feel: true,
+  level: true,
+  techniques: true,
+  hand: true,
+  seed: false,
+  playing: false,
+  bars: false,
+  parked: false,
+  aims: true,
+  sections: true,
+  parkedSections: false,
+  takes: false,
+  leftOut: false,
+});
+
 /** Whether the ideas for a bar are still answers to the same question: only the bar itself may have changed. */
 export const sameQuestion = (one: LinePiece, other: LinePiece, bar: number): boolean =>
-  one.id === other.id &&
-  one.chartText === other.chartText &&
-  one.metre === other.metre &&
-  one.key === other.key &&
-  one.feel === other.feel &&
-  one.tempo === other.tempo &&
-  one.level === other.level &&
-  one.techniques === other.techniques &&
-  one.hand === other.hand &&
-  one.aims === other.aims &&
+  sameFields(ASKED_WITH, one, other) &&
   one.bars.length === other.bars.length &&
   one.bars.every((each, index) => index === bar || each.notes === other.bars[index]?.notes);

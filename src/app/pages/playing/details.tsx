@@ -6,11 +6,11 @@ import {
   countOf,
   PLAYING_LIMITS,
 } from '../../../core/lesson';
+import { EVERY_BEAT, EVERY_ROUND } from '../../../core/performance';
 import { NumberWord, SelectWord, SwitchWord } from '../../controls';
 import { KEYS_IN_WORDS } from './keys';
 import { LadderWords } from './ladder';
 import type { SentenceProps } from './props';
-import { EVERY_BEAT, EVERY_ROUND } from './steps';
 import { CLICKS } from './words';
 
 /** The rest of the sentence: what a teacher changes now and then. */

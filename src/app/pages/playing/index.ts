@@ -3,4 +3,3 @@ export { usePlayingKeys } from './keys';
 export { createPlayback, type Playback, type PlaybackSource } from './playback';
 export { PlayingSentence } from './sentence';
 export { PlaybackStatus } from './status';
-export { boundsOf, mixOf, passageOf, performanceOf } from './steps';

@@ -1,7 +1,7 @@
 import { useEffect } from 'react';
 import { type LinePiece, type LineSheet, PLAYING_LIMITS, type PlayingSettings } from '../../../core/lesson';
+import { boundsOf, passageOf } from '../../../core/performance';
 import type { Playback } from './playback';
-import { boundsOf, passageOf } from './steps';
 
 /** Per cent of the tempo that an arrow key goes up or down. */
 const SHARE_STEP = 5;

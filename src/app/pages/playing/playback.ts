@@ -1,9 +1,18 @@
 import { createStore } from 'zustand/vanilla';
 import { deriveSheet, type Lesson, type LinePiece, type LineSheet } from '../../../core/lesson';
-import { buildPerformance, type Performance } from '../../../core/performance';
-import type { Mix, Player, PlayPosition, PlayStep } from '../../../sound';
+import {
+  boundsOf,
+  buildPerformance,
+  climbs,
+  mixOf,
+  type Performance,
+  type PlayStep,
+  practiceTempo,
+  soundsTheSame,
+  stepsOf,
+} from '../../../core/performance';
+import type { Mix, Player, PlayPosition } from '../../../sound';
 import { lineAtHand } from '../common';
-import { boundsOf, climbs, mixOf, practiceTempo, soundsTheSame, stepsOf } from './steps';
 
 /** What is heard: a piece as the ledge says, or one idea in its place. */
 export type Heard =

@@ -8,12 +8,11 @@ import {
   toldTempo,
   writtenTempo,
 } from '../../../core/lesson';
-import { PARTS } from '../../../core/performance';
+import { boundsOf, climbs, PARTS, passageOf, practiceTempo } from '../../../core/performance';
 import { NumberWord, SelectWord, SwitchWord } from '../../controls';
 import { NARROW, useMedia } from '../common';
 import { useMore } from './more';
 import type { SentenceProps, SetPlaying } from './props';
-import { boundsOf, climbs, passageOf, practiceTempo } from './steps';
 import { furtherWords, inShort, ladderWords } from './words';
 
 /**

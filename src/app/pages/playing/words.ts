@@ -6,8 +6,7 @@ import {
   tempoWords,
   toldTempo,
 } from '../../../core/lesson';
-import { PARTS } from '../../../core/performance';
-import { climbs, EVERY_BEAT, EVERY_ROUND, passageOf, practiceTempo } from './steps';
+import { climbs, EVERY_BEAT, EVERY_ROUND, PARTS, passageOf, practiceTempo } from '../../../core/performance';
 
 /** `from 63 to 126 bpm`. */
 export function ladderWords(piece: LinePiece): string {

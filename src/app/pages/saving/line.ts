@@ -1,8 +1,7 @@
 import { deriveSheet, type Lesson } from '../../../core/lesson';
-import { PARTS } from '../../../core/performance';
+import { mixOf, PARTS, performanceOf } from '../../../core/performance';
 import type { Session } from '../../state';
 import { lineAtHand } from '../common';
-import { mixOf, performanceOf } from '../playing';
 import { fileStem, saveFile } from './file';
 import { runWork } from './work';
 

@@ -8,7 +8,6 @@ import {
   type LineNote,
   listed,
   type Metre,
-  sameName,
   unitTicks,
 } from '../../../core/base';
 import { type ChartBar, harmonyText } from '../../../core/chart';
@@ -21,10 +20,9 @@ import {
   describeSignature,
   formatChordIn,
   formatNameIn,
+  isForeignDominantOf,
   type Key,
-  keyNames,
   sameKey,
-  transposeName,
 } from '../../../core/theory';
 
 /** The chords of a bar as they are drawn, a chord that only goes on named once: `Gm C7`. */
@@ -78,25 +76,15 @@ const chordsInOrder = (sheet: LineSheet): readonly PlacedChord[] =>
     ),
   );
 
-const FOURTH_UP = { steps: 3, halfSteps: 5 };
-
-/** Whether `next` stands a fifth below a dominant, which is where a dominant leads. */
-const leadsTo = (dominant: Chord, next: Chord): boolean =>
-  dominant.family === 'dominant' && sameName(transposeName(dominant.root, FOURTH_UP), next.root);
-
 /** The first two dominants from outside the key that lead where they should: `F7 in bar 6 leads to B♭.` */
 function describeDominants(sheet: LineSheet): string {
-  const foreign = ({ chord, key }: PlacedChord) => {
-    const inKey = keyNames(key);
-    return chord.tones.some(({ name }) => !inKey.some((known) => sameName(known, name)));
-  };
   const chords = chordsInOrder(sheet);
   const name = (chord: Chord) => formatChordIn(sheet.noteNames ?? 'letters', chord);
   return chords
     .flatMap((placed, index) => {
-      const { chord, bar } = placed;
+      const { chord, bar, key } = placed;
       const next = chords[index + 1];
-      return next && leadsTo(chord, next.chord) && foreign(placed)
+      return next && isForeignDominantOf(chord, next.chord, key)
         ? [`${name(chord)} in ${barName(bar)} leads to ${name(next.chord)}.`]
         : [];
     })

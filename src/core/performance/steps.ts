@@ -1,4 +1,4 @@
-import { type Bpm, bpm } from '../../../core/base';
+import { type Bpm, bpm, fieldTable, sameFields } from '../base';
 import {
   type BassPlan,
   type ClickPlan,
@@ -8,9 +8,9 @@ import {
   type PlayingSettings,
   toldTempo,
   writtenTempo,
-} from '../../../core/lesson';
-import { buildPerformance, type Performance } from '../../../core/performance';
-import type { Mix, PlayStep } from '../../../sound';
+} from '../lesson';
+import { buildPerformance } from './build';
+import type { Performance } from './types';
 
 export const EVERY_ROUND: BassPlan = { kind: 'every round' };
 export const EVERY_BEAT: ClickPlan = { beats: 'every beat', dropOut: null };
@@ -40,8 +40,18 @@ export function passageOf(piece: LinePiece, sheet: LineSheet): { first: number; 
   return first > last || (first === least && last === most) ? null : { first, last };
 }
 
+/**
+ * A performance and how often its round is played. The count-in of a step sounds once, before its first
+ * round. A tempo ladder is a list of steps, the same bars at rising tempos.
+ */
+export interface PlayStep {
+  readonly performance: Performance;
+  /** A whole number from 1, or until stopped; steps after an endless one are never reached. */
+  readonly rounds: number | 'endless';
+}
+
 /** Which parts the teacher wants to hear. */
-export const mixOf = ({ bass, drums, chops, organ, click }: PlayingSettings): Mix => ({
+export const mixOf = ({ bass, drums, chops, organ, click }: PlayingSettings) => ({
   bass,
   drums,
   chops,
@@ -95,29 +105,54 @@ export function stepsOf(piece: LinePiece, sheet: LineSheet): readonly PlayStep[]
   }));
 }
 
-/** What of the settings is heard as notes and times; the parts are only turned up and down. */
-const IN_THE_NOTES = [
-  'loop',
-  'passage',
-  'countIn',
-  'bassPlan',
-  'clickPlan',
-  'emptyBar',
-  'humanised',
-  'ladder',
-] as const satisfies readonly (keyof PlayingSettings)[];
+/**
+ * What of the settings is heard as notes and times: the parts are only turned up and down, and the tempo is compared
+ * as it is in force. The compiler refuses a new setting until it stands here.
+ */
+const IN_THE_NOTES = fieldTable<PlayingSettings>()({
+  bass: false,
+  drums: false,
+  chops: false,
+  organ: false,
+  click: false,
+  countIn: true,
+  loop: true,
+  passage: true,
+  tempoShare: false,
+  bassPlan: true,
+  clickPlan: true,
+  emptyBar: true,
+  humanised: true,
+  ladder: true,
+});
 
-const IN_THE_LINE = [
-  'bars',
-  'chartText',
-  'metre',
-  'feel',
-  'key',
-  'seed',
-] as const satisfies readonly (keyof LinePiece)[];
+/** What of a line is heard; likewise complete. */
+const IN_THE_LINE = fieldTable<LinePiece>()({
+  kind: false,
+  id: false,
+  name: false,
+  chartText: true,
+  key: true,
+  metre: true,
+  tempo: false,
+  count: false,
+  feel: true,
+  level: false,
+  techniques: false,
+  hand: false,
+  seed: true,
+  playing: false,
+  bars: true,
+  parked: false,
+  aims: false,
+  sections: false,
+  parkedSections: false,
+  takes: false,
+  leftOut: false,
+});
 
 /** Two lines that sound the same: nothing has to be computed again for a change of title or notes. */
 export const soundsTheSame = (one: LinePiece, other: LinePiece): boolean =>
-  IN_THE_LINE.every((part) => one[part] === other[part]) &&
-  IN_THE_NOTES.every((part) => one.playing[part] === other.playing[part]) &&
+  sameFields(IN_THE_LINE, one, other) &&
+  sameFields(IN_THE_NOTES, one.playing, other.playing) &&
   practiceTempo(one) === practiceTempo(other);
