@@ -91,6 +91,7 @@ const READ_BY_SHEET = fieldTable<LinePiece>()({
   aims: true,
   sections: true,
   parkedSections: false,
+  meant: false,
   takes: false,
   leftOut: false,
 });

@@ -147,6 +147,7 @@ const IN_THE_LINE = fieldTable<LinePiece>()({
   aims: false,
   sections: false,
   parkedSections: false,
+  meant: false,
   takes: false,
   leftOut: false,
 });

@@ -94,6 +94,7 @@ const ASKED_WITH = fieldTable<LinePiece>()({
   aims: true,
   sections: true,
   parkedSections: false,
+  meant: false,
   takes: false,
   leftOut: false,
 });
