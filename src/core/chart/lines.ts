@@ -59,7 +59,7 @@ export function rehearsalLetters(lines: readonly string[]): ReadonlySet<number> 
   const said = lines.map((line) => saidIn(line).trim());
   const found = said.flatMap((text, index) => {
     const next = said.slice(index + 1).find((other) => other !== '') ?? '';
-    return /^[A-H]$/.test(text) && /\|.*\|/.test(next) ? [index] : [];
+    return /^[A-H]$/.test(text) && next.indexOf('|') < next.lastIndexOf('|') ? [index] : [];
   });
   return found.every((index, place) => said[index] === 'ABCDEFGH'[place]) ? new Set(found) : new Set();
 }
