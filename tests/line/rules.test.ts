@@ -319,3 +319,11 @@ describe('the rules', () => {
 test('a pickup of one note is not held against the bars around it', () => {
   expect(rulesOf('(1) G7 | C | C |', 'G1 . | C2 . E2 . G2 . E2 . | C2 . E2 . G2 . E2 .')).not.toContain(12);
 });
+
+test('a pickup is called by its name, not bar 0', () => {
+  const [breach] = checkLine(
+    request('(2) C | F |', { key: 'C', feel: 'early-ska' }),
+    line('C2 . F2 . | F2 . C2 . A1 . C2 .'),
+  );
+  expect(breach?.message).toMatch(/^The pickup: /);
+});

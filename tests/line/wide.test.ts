@@ -28,7 +28,7 @@ describe('any chart', () => {
 
 /** Of so many lines, so many break a rule today: a better composer lowers the number, and none may raise it. */
 const LINES = 60;
-const MOST_BROKEN = 8;
+const MOST_BROKEN = 2;
 
 /** Charts on which rules were found broken, with the share of takes that still breaks one: to be lowered to none. */
 const CAUGHT: readonly {
@@ -38,7 +38,7 @@ const CAUGHT: readonly {
   readonly broken: number;
 }[] = [
   { chart: '|: Dm | Fm7♭5 | G :|', feel: 'walking-swing', level: 2, broken: 0 },
-  { chart: '| F Dm | A♭7 | D9 G | Dm | Dm7 | C |', feel: 'rocksteady', level: 4, broken: 5 },
+  { chart: '| F Dm | A♭7 | D9 G | Dm | Dm7 | C |', feel: 'rocksteady', level: 4, broken: 1 },
 ];
 
 test.each(CAUGHT)('$feel at level $level over $chart', ({ chart, feel, level, broken }) => {

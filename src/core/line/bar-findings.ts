@@ -2,7 +2,7 @@ import { type LineNote, midiOf, pitchClassOf, type SpelledName, type SpelledPitc
 import { classAbove, pitchAt, type StepTone, type Stretch } from './harmony';
 import { struck } from './hearing';
 import { notesPerSecond, rhythmLevel } from './level';
-import { type BarModel, barNumber, chordText, type LineModel, nameText } from './model';
+import { type BarModel, barHeading, chordText, type LineModel, nameText } from './model';
 import type { Tone } from './tones';
 
 /** What a careful colleague would point out about the music of a line. */
@@ -24,7 +24,7 @@ export interface MusicFinding {
 function placeOf(model: LineModel, bar: BarModel, tone: Tone): string {
   const beat = Math.floor(tone.start / bar.beat) + 1;
   const between = tone.start % bar.beat > 0 ? 'after ' : '';
-  return `Bar ${barNumber(model, bar.index)}, ${between}beat ${beat}`;
+  return `${barHeading(model, bar.index)}, ${between}beat ${beat}`;
 }
 
 /** A line under the check: what was written, and how it is heard. */
@@ -129,7 +129,7 @@ function foundationFindings({ model, bar, tones, notes }: Checked): MusicFinding
         kind: 'foundation',
         bar: bar.index,
         note: tone ? first : null,
-        message: `Bar ${barNumber(model, bar.index)}: ${chordText(model, stretch.chord)} gets neither its root nor its fifth.`,
+        message: `${barHeading(model, bar.index)}: ${chordText(model, stretch.chord)} gets neither its root nor its fifth.`,
         repair: `Play ${nameText(model, home)} within its first two beats.`,
         mended: tone ? withPitch(notes, first, nearestPitch(model, home, tone.midi)) : null,
       },
@@ -148,14 +148,14 @@ function paceFindings({ model, bar, tones }: Checked): MusicFinding[] {
     repair,
     mended: null,
   });
-  const number = barNumber(model, bar.index);
+  const place = barHeading(model, bar.index);
   const asked = rhythmLevel(tones, bar.metre);
   const speed = notesPerSecond(struck(tones).length, bar.metre, tempo);
   return [
     ...(asked > level
       ? [
           found(
-            `Bar ${number} has a rhythm of level ${asked}.`,
+            `${place} has a rhythm of level ${asked}.`,
             `Choose a simpler idea or raise the level from ${level}.`,
           ),
         ]
@@ -163,7 +163,7 @@ function paceFindings({ model, bar, tones }: Checked): MusicFinding[] {
     ...(speed > model.limits.notesPerSecond
       ? [
           found(
-            `Bar ${number} asks for ${speed.toFixed(1)} notes a second; level ${level} allows ${model.limits.notesPerSecond}.`,
+            `${place} asks for ${speed.toFixed(1)} notes a second; level ${level} allows ${model.limits.notesPerSecond}.`,
             'Take notes out or slow the tempo down.',
           ),
         ]

@@ -1,9 +1,9 @@
-import { unreachable } from '../base';
+import { capitalised, listed, numberWord, unreachable } from '../base';
 import { hearLine } from './hearing';
 import { type AnalysedLine, analysed, type LineClaim, lineClaimsFor } from './line-claims';
 import { modelOf } from './read-request';
 import type { LineNotes, LineRequest } from './types';
-import { capitalised, listed, numberWord, wordsFor } from './wording';
+import { wordsFor } from './wording';
 
 const EVERY_BAR = 'every bar';
 

@@ -1,12 +1,12 @@
+import { capitalised } from '../base';
 import { feelTempo } from '../feel';
 import { describeKeyIn, keySignature } from '../theory';
 import { barFindings, type MusicFinding } from './bar-findings';
 import { type HeardLine, hearLine } from './hearing';
-import { barNumber, type LineModel, namingOf } from './model';
+import { barHeading, type LineModel, namingOf } from './model';
 import { modelOf } from './read-request';
 import { findBreaches, wordsOfRule } from './rules/check';
 import type { LineNotes, LineRequest } from './types';
-import { capitalised } from './wording';
 
 /** Accidentals in the signature at most, by level (common practice, no source). */
 export const MOST_ACCIDENTALS: readonly number[] = [1, 2, 3, 3, 4, 5];
@@ -49,7 +49,7 @@ function ruleFindings(model: LineModel, heard: HeardLine): MusicFinding[] {
       bar: breach.bar,
       note: null,
       mended: null,
-      message: `Bar ${barNumber(model, breach.bar)}: ${what}.`,
+      message: `${barHeading(model, breach.bar)}: ${what}.`,
       repair: `${capitalised(mend)}.`,
     };
   });

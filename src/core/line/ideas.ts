@@ -1,7 +1,7 @@
 import { hashText } from '../base';
 import { analyseBar } from './analysis';
 import { type HeardLine, hearLine, hearWith, struck } from './hearing';
-import type { BarModel, LineModel } from './model';
+import { type BarModel, barHeading, type LineModel } from './model';
 import { type Option, textOfTones, type Workshop, workshopFor } from './options';
 import { type BarRhythm, patternOf } from './rhythm';
 import { cautionsAround } from './rules/check';
@@ -11,7 +11,6 @@ import { BREACH, meetingCost } from './taste';
 import { TECHNIQUE_TABLE } from './techniques/table';
 import { writeNotes } from './tones';
 import type { Idea, IdeaOffer, LineNotes, LineRequest, Technique } from './types';
-import { barPhrase, capitalised } from './wording';
 
 /** How many ideas a bar is offered. */
 const WANTED = 10;
@@ -212,18 +211,16 @@ function withoutIdeas(model: LineModel, barIndex: number): string {
   const bar = model.bars[barIndex];
   if (!bar) return 'The chart has no such bar.';
   const unknown = bar.stretches.find((stretch) => stretch.label.startsWith('? '));
-  const place = barName(model, barIndex);
+  const place = barHeading(model, barIndex);
   return unknown
     ? `${place}: the chord “${unknown.label.slice(2)}” is not understood, so there is nothing to build an idea on.`
     : `${place} has no chord, so the bass rests there; write a chord and ideas come with it.`;
 }
 
-const barName = (model: LineModel, barIndex: number): string => capitalised(barPhrase(model, barIndex));
-
 /** Why a bar has fewer ideas than usual; null where it has as many. */
 function remarkOnFew(model: LineModel, bar: BarModel, count: number): string | null {
   if (count >= USUAL) return null;
-  const place = barName(model, bar.index);
+  const place = barHeading(model, bar.index);
   const { level } = model.request;
   const many = count === 1 ? 'is one idea' : `are ${count} ideas`;
   if (bar.ticks <= bar.beat)

@@ -1,4 +1,4 @@
-import type { Metre, SpelledName } from '../base';
+import { barName, capitalised, type Metre, type SpelledName } from '../base';
 import { type Chord, formatChordIn, formatNameIn, type Naming } from '../theory';
 import type { Demands } from './demands';
 import type { Stretch } from './harmony';
@@ -66,6 +66,12 @@ export const isStrongBeat = (bar: BarModel, tick: number): boolean =>
 /** The number of a bar as the chart counts it. */
 export const barNumber = (model: LineModel, index: number): number =>
   model.request.chart.bars[index]?.number ?? index + 1;
+
+/** `bar 3`, or `the pickup`. */
+export const barPhrase = (model: LineModel, index: number): string => barName(barNumber(model, index));
+
+/** `Bar 3`, or `The pickup`: for the beginning of a sentence. */
+export const barHeading = (model: LineModel, index: number): string => capitalised(barPhrase(model, index));
 
 /** How what is said about the line names notes. */
 export const namingOf = ({ request }: LineModel): Naming => request.noteNames ?? 'letters';

@@ -1,30 +1,7 @@
-import { unreachable } from '../base';
+import { capitalised, listed, numberWord, unreachable } from '../base';
 import type { Claim, Facts } from './claim';
-import { type BarModel, barNumber, chordText, type LineModel, nameText } from './model';
+import { type BarModel, barPhrase, chordText, type LineModel, nameText } from './model';
 import type { Tone } from './tones';
-
-const NUMBERS = [
-  'one',
-  'two',
-  'three',
-  'four',
-  'five',
-  'six',
-  'seven',
-  'eight',
-  'nine',
-  'ten',
-  'eleven',
-  'twelve',
-];
-
-export const numberWord = (number: number): string => NUMBERS[number - 1] ?? `${number}`;
-
-export const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-/** `one`, `one and two`, `one, two and three`. */
-export const listed = (items: readonly string[]): string =>
-  items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
 
 /** Where in the bar a tick lies, as a teacher counts it. */
 function beatPhrase(bar: BarModel, tick: number): string {
@@ -32,12 +9,6 @@ function beatPhrase(bar: BarModel, tick: number): string {
   const offset = tick % bar.beat;
   if (offset === 0) return `beat ${beat}`;
   return offset * 2 === bar.beat ? `the “and” of ${beat}` : `the end of beat ${beat}`;
-}
-
-/** `bar 3`, or `the pickup`. */
-export function barPhrase(model: LineModel, index: number): string {
-  const number = barNumber(model, index);
-  return number === 0 ? 'the pickup' : `bar ${number}`;
 }
 
 /** The bar that a claim is about. */

@@ -1,3 +1,4 @@
+import { capitalised, listed } from '../../base';
 import { analyseBar } from '../analysis';
 import { aimsIn, pitchesAtPosition } from '../asked';
 import { type HeardLine, hearLine, silenceOf, struck } from '../hearing';
@@ -6,7 +7,6 @@ import { phrasesOf } from '../phrases';
 import { modelOf } from '../read-request';
 import { TECHNIQUE_ROWS, TECHNIQUE_TABLE } from '../techniques/table';
 import type { Aim, AimMiss, AimTerm, LineNotes, LineRequest, Technique } from '../types';
-import { capitalised, listed } from '../wording';
 
 /** What is missed in one bar: the end of a sentence about it, and what it has instead. */
 interface Missed {

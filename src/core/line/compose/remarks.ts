@@ -1,18 +1,16 @@
 import { hearLine } from '../hearing';
-import { type BarModel, barNumber, type LineModel } from '../model';
+import { type BarModel, barHeading, barNumber, type LineModel } from '../model';
 import { findBreaches } from '../rules/check';
 import { isHome } from '../tones';
 import type { AimMiss, LineNotes } from '../types';
 import { unheardRemarks } from './aim-misses';
 
 function restRemark(model: LineModel, bar: BarModel): string[] {
-  const number = barNumber(model, bar.index);
+  const place = barHeading(model, bar.index);
   const unknown = bar.stretches.find((stretch) => stretch.label.startsWith('? '));
   if (unknown)
-    return [
-      `Bar ${number}: the chord “${unknown.label.slice(2)}” is not understood, so the bass rests under it.`,
-    ];
-  return bar.playable ? [] : [`Bar ${number} has no chord, so the bass rests.`];
+    return [`${place}: the chord “${unknown.label.slice(2)}” is not understood, so the bass rests under it.`];
+  return bar.playable ? [] : [`${place} has no chord, so the bass rests.`];
 }
 
 function fretRemarks(model: LineModel, line: LineNotes): string[] {
@@ -46,7 +44,7 @@ function tritoneRemarks(model: LineModel, line: LineNotes): string[] {
     });
     return leaps
       ? [
-          `Bar ${barNumber(model, bar.index)}: the roots lie a tritone apart, and this level knows no way round it.`,
+          `${barHeading(model, bar.index)}: the roots lie a tritone apart, and this level knows no way round it.`,
         ]
       : [];
   });

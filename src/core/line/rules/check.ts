@@ -1,5 +1,5 @@
 import { type HeardLine, hearLine } from '../hearing';
-import { type BarModel, barNumber, type LineModel } from '../model';
+import { type BarModel, barHeading, type LineModel } from '../model';
 import { modelOf } from '../read-request';
 import type { Tone } from '../tones';
 import type { Breach, LineNotes, LineRequest } from '../types';
@@ -72,7 +72,7 @@ export function findBreaches(model: LineModel, heard: HeardLine): readonly Breac
 }
 
 function breachOf(model: LineModel, { number, heard, mend }: Rule, bar: number): Breach {
-  return { rule: number, bar, message: `Bar ${barNumber(model, bar)}: ${heard}; ${mend}.` };
+  return { rule: number, bar, message: `${barHeading(model, bar)}: ${heard}; ${mend}.` };
 }
 
 /** Every rule over a whole line: empty when a good teacher would not wince. */
