@@ -24,7 +24,11 @@ describe('the built app, below some folder of a static host', () => {
     expect(policy).not.toMatch(/unsafe-inline|unsafe-eval|https?:|\*/);
   });
 
-  test('brings the notices of the packages and fonts it is built with', async () => {
+  test('brings the notices of the packages and fonts it is built with, reached from the page', async () => {
+    const { page } = await openApp();
+    await page.getByRole('button', { name: 'Ground Bass' }).click();
+    const link = page.getByRole('link', { name: 'Licences of the packages and fonts it is built with' });
+    expect(await link.getAttribute('href')).toBe('./third-party.txt');
     const notices = await (await fetch(new URL('third-party.txt', inject('site').app))).text();
     for (const name of ['react 19', 'vexflow 5', 'tone 15', 'pdfkit', 'bravura', 'academico', 'atkinson']) {
       expect(notices).toContain(name);

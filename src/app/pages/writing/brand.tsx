@@ -8,7 +8,7 @@ interface BrandProps {
   readonly heading: boolean;
 }
 
-/** The app's name as a button; under it, on request, what the version brought. */
+/** The app's name as a button; under it, on request, what the version brought and what it is built with. */
 export function Brand({ heading }: BrandProps) {
   const [open, setOpen] = useState(false);
   const root = useRef<HTMLDivElement>(null);
@@ -47,6 +47,11 @@ export function Brand({ heading }: BrandProps) {
       {open && (
         <section className="brand__news" id="what-is-new" aria-label="What is new">
           <Later part={WHAT_IS_NEW} given={{}} />
+          <p>
+            <a href="./third-party.txt" target="_blank" rel="noreferrer">
+              Licences of the packages and fonts it is built with
+            </a>
+          </p>
         </section>
       )}
     </div>
