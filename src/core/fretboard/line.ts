@@ -44,7 +44,7 @@ export function prepareLine(
 }
 
 /** Where the teacher keeps the hand when the note starts; the last word counts where stretches overlap. */
-const positionFor = (note: NoteToFinger, context: LineContext): Fret | null =>
+export const positionFor = (note: NoteToFinger, context: LineContext): Fret | null =>
   context.positions?.findLast(({ start, end }) => note.start >= start && note.start < end)?.position ?? null;
 
 /**

@@ -60,6 +60,8 @@ export interface LineContext {
   readonly muted?: boolean;
   /** Stretches of the line in which the teacher keeps the hand in a position. */
   readonly positions?: readonly PositionPin[];
+  /** The bars of the line, in order; where they are given, equal bars are fingered alike. */
+  readonly bars?: readonly { readonly start: Ticks; readonly end: Ticks }[];
 }
 
 /** The hand stays in a position for the notes that start in a stretch of the line. */

@@ -102,6 +102,15 @@ export const playingHand = ({ hand, level }: LinePiece): HandSettings => ({
   highestFret: fret(Math.min(hand.highestFret, levelFret(level))),
 });
 
+function barsIn({ bars }: Chart): NonNullable<LineContext['bars']> {
+  let end = 0;
+  return bars.map(({ metre }) => {
+    const start = end;
+    end += barTicks(metre);
+    return { start: ticks(start), end: ticks(end) };
+  });
+}
+
 /**
  * What the hand is told about a line besides its notes; it is played round and round. Nothing may ring on in a
  * style that is played muted, nor for a teacher who avoids open strings (common practice, no source).
@@ -116,6 +125,7 @@ export const lineContext = (
   loop: struck.length,
   muted: bassTouch.muted || hand.openStrings === 'avoid',
   ...(struck.positions.length === 0 ? {} : { positions: struck.positions }),
+  bars: barsIn(chart),
 });
 
 /** The fingering of a line, given back bar by bar as it is written. */

@@ -15,6 +15,7 @@ import { type Key, sameKey, transpositionTo } from '../../theory';
 import { aimFor, followBarAims, followSections } from '../aims';
 import { freshIds } from '../identity';
 import { instrumentOf, readPiece } from '../request';
+import { spelledByChords, tiesSpelledAlike } from '../spelling';
 import type { Lesson, LessonAim, LineBar, LinePiece } from '../types';
 import { changeLine } from './piece';
 import { tempoWithin } from './settings';
@@ -126,10 +127,14 @@ function followOrder(
   return followed;
 }
 
-/** The bar with the chords that it now stands under; a chord that cannot be read yet leaves it those it had. */
-function underChords(bar: LineBar, written: ChartBar): LineBar {
+/**
+ * The bar with the chords that it now stands under, its notes spelled by them; a chord that cannot be read yet leaves
+ * it those it had.
+ */
+function underChords(bar: LineBar, written: ChartBar, key: () => Key): LineBar {
   const harmony = barSignature(written);
-  return bar.harmony === harmony || isUnknown(written) ? bar : { ...bar, harmony };
+  if (bar.harmony === harmony || isUnknown(written)) return bar;
+  return { ...spelledByChords(bar, written, key()), harmony };
 }
 
 /** Which old bar goes on as each new one; by the caret only where bars came or went, since it reads the old chart again. */
@@ -193,9 +198,14 @@ export function withChart(
   const used = new Set(followed);
   const away = piece.bars.filter((bar) => !used.has(bar));
   const parked = [...piece.parked, ...away.filter((bar) => bar.notes.length > 0)];
-  const bars = chart.bars.map((written, index): LineBar => {
+  let found: Key | null = null;
+  const key = (): Key => {
+    found ??= readPiece(next).key;
+    return found;
+  };
+  const followedBars = chart.bars.map((written, index): LineBar => {
     const own = followed[index] ?? null;
-    if (own !== null) return underChords(own, written);
+    if (own !== null) return underChords(own, written, key);
     return (
       takeParked(parked, written) ??
       takeUnwritten(parked, written) ?? {
@@ -207,6 +217,7 @@ export function withChart(
       }
     );
   });
+  const bars = found === null ? followedBars : tiesSpelledAlike(followedBars);
   const aims = followBarAims(piece, bars);
   const waiting = away.filter(
     ({ id, notes }) => notes.length === 0 && aimFor(aims, { kind: 'bar', id }) !== null,

@@ -1,0 +1,41 @@
+import { midiOf, samePitch } from '../base';
+import type { ChartBar } from '../chart';
+import { type Key, spellMidi } from '../theory';
+import type { LineBar } from './types';
+
+/**
+ * A bar whose notes are spelled by the chords that they stand over and by its key; what sounds stays. Notes over no
+ * chord, or one that cannot be read, keep the names they have. The same bar where nothing changes.
+ */
+export function spelledByChords(bar: LineBar, written: ChartBar, key: Key): LineBar {
+  const notes = bar.notes.map((note, index) => {
+    const span = written.spans.findLast(({ start }) => start <= note.start);
+    if (span?.harmony.kind !== 'chord') return note;
+    const next = bar.notes[index + 1];
+    const way = next === undefined ? 0 : midiOf(next.pitch) - midiOf(note.pitch);
+    const pitch = spellMidi(midiOf(note.pitch), {
+      key: written.key ?? key,
+      chord: span.harmony.chord,
+      ...(way === 0 ? {} : { direction: way > 0 ? 'up' : 'down' }),
+    });
+    return samePitch(pitch, note.pitch) ? note : { ...note, pitch };
+  });
+  return notes.every((note, index) => note === bar.notes[index]) ? bar : { ...bar, notes };
+}
+
+/** A note that goes on over a bar line keeps its name, whatever the chords there are. */
+export function tiesSpelledAlike(bars: readonly LineBar[]): readonly LineBar[] {
+  let before = bars[0]?.notes.at(-1);
+  return bars.map((bar, index) => {
+    const [first, ...others] = bar.notes;
+    const from = index === 0 ? undefined : before;
+    const goesOn =
+      from?.tiedOn === true &&
+      first?.start === 0 &&
+      midiOf(from.pitch) === midiOf(first.pitch) &&
+      !samePitch(from.pitch, first.pitch);
+    const spelled = goesOn ? { ...bar, notes: [{ ...first, pitch: from.pitch }, ...others] } : bar;
+    before = spelled.notes.at(-1);
+    return spelled;
+  });
+}
