@@ -8,11 +8,20 @@ import {
   type LineNote,
   listed,
   type Metre,
+  marksOf,
+  SIGNS,
   unitTicks,
 } from '../../../core/base';
 import { type ChartBar, harmonyText } from '../../../core/chart';
 import { romanNumeral } from '../../../core/fretboard';
-import { keyChanges, type LineSheet, type SheetBar, tempoWords } from '../../../core/lesson';
+import {
+  type Exit,
+  exitsOf,
+  keyChanges,
+  type LineSheet,
+  type SheetBar,
+  tempoWords,
+} from '../../../core/lesson';
 import type { BarAnalysis, Technique } from '../../../core/line';
 import {
   type Chord,
@@ -155,17 +164,42 @@ export function stringName(sheet: LineSheet, string: number): string {
   return open === undefined ? '' : formatNameIn(sheet.noteNames ?? 'letters', open);
 }
 
+/** How a note is played, in words; a hammer-on or pull-off by where it leads. */
+const marksSaid = (note: LineNote, exit: Exit | null): readonly string[] => [
+  ...marksOf(note).flatMap((mark) =>
+    mark === note.marks?.exit || mark === 'hammer' ? [] : [SIGNS[mark].word],
+  ),
+  ...(exit === null ? [] : [SIGNS[exit.sign].word]),
+];
+
+const wordsOver = ({ words }: SheetBar): readonly string[] =>
+  words === undefined ? [] : [`Over the bar: ${words}.`];
+
+/** `p on 1, growing.` */
+function dynamicsIn({ dynamics = [], written: { metre } }: SheetBar): readonly string[] {
+  return dynamics.map(({ at, level, hairpin }) => {
+    const where = at >= barTicks(metre) ? 'at the end' : `on ${countOf(at, metre)}`;
+    const way = hairpin === undefined ? '' : hairpin === 'crescendo' ? ', growing' : ', fading';
+    return `${level ?? (hairpin === undefined ? 'Hairpin ends' : 'Hairpin')} ${where}${way}.`;
+  });
+}
+
 /** What a bar holds, for someone who does not see the staff. */
 export function describeBar(sheet: LineSheet, bar: SheetBar): string {
-  if (bar.notes.length === 0) return 'No notes yet.';
-  const notes = bar.notes.map(({ note, fingered, degreeText }) => {
+  const over = [...wordsOver(bar), ...dynamicsIn(bar)].join(' ');
+  const around = over === '' ? '' : `${over} `;
+  if (bar.notes.length === 0) return `${around}No notes yet.`;
+  const index = sheet.bars.indexOf(bar);
+  const exits = exitsOf(sheet.bars.slice(index, index + 2))[0] ?? [];
+  const notes = bar.notes.map(({ note, fingered, degreeText }, at) => {
     const place =
       fingered === null
         ? 'not on this instrument'
         : `${stringName(sheet, fingered.string)} string ${fingered.fret === 0 ? 'open' : `fret ${fingered.fret}`}`;
-    return `${degreeText || 'note'} on ${countOf(note.start, bar.written.metre)}, ${place}`;
+    const signs = marksSaid(note, exits[at] ?? null).map((word) => `, ${word}`);
+    return `${degreeText || 'note'} on ${countOf(note.start, bar.written.metre)}, ${place}${signs.join('')}`;
   });
-  return `${notes.join('; ')}.${bar.kept ? ' Kept.' : ''}`;
+  return `${around}${notes.join('; ')}.${bar.kept ? ' Kept.' : ''}`;
 }
 
 /** The text alternative of a whole score; the bars' own descriptions hold the notes. */

@@ -95,12 +95,12 @@ function takeParked(parked: LineBar[], written: ChartBar): LineBar | null {
  * The first parked bar of the teacher's own that had no chords, as an imported line has: chords that are typed from the
  * beginning come over its bars in their order.
  */
-function takeUnwritten(parked: LineBar[], written: ChartBar): LineBar | null {
+function takeUnwritten(parked: LineBar[], written: ChartBar, key: () => Key): LineBar | null {
   const index = parked.findIndex((bar) => bar.origin === 'hand' && isWithoutChords(bar));
   const bar = parked[index];
   if (bar === undefined || !fits(bar, written)) return null;
   parked.splice(index, 1);
-  return underChords(bar, written);
+  return underChords(bar, written, key);
 }
 
 /**
@@ -208,7 +208,7 @@ export function withChart(
     if (own !== null) return underChords(own, written, key);
     return (
       takeParked(parked, written) ??
-      takeUnwritten(parked, written) ?? {
+      takeUnwritten(parked, written, key) ?? {
         id: fresh('bar'),
         harmony: barSignature(written),
         origin: 'composed',
