@@ -57,9 +57,10 @@ function isProse(text: string): boolean {
  */
 export function rehearsalLetters(lines: readonly string[]): ReadonlySet<number> {
   const said = lines.map((line) => saidIn(line).trim());
-  const found = said.flatMap((text, index) => {
-    const next = said.slice(index + 1).find((other) => other !== '') ?? '';
-    return /^[A-H]$/.test(text) && next.indexOf('|') < next.lastIndexOf('|') ? [index] : [];
+  const written = said.flatMap((text, index) => (text === '' ? [] : [index]));
+  const found = written.flatMap((index, place) => {
+    const next = said[written[place + 1] ?? -1] ?? '';
+    return /^[A-H]$/.test(said[index] ?? '') && next.indexOf('|') < next.lastIndexOf('|') ? [index] : [];
   });
   return found.every((index, place) => said[index] === 'ABCDEFGH'[place]) ? new Set(found) : new Set();
 }
