@@ -1,5 +1,5 @@
 import { createRandom, type LineNote, type SpelledName } from '../../base';
-import type { MetrePhrases, PhraseBook, Theme } from '../../feel';
+import type { Contour, MetrePhrases, PhraseBook, Theme } from '../../feel';
 import { nameOfDegree } from '../../theory';
 import type { HeardLine } from '../hearing';
 import type { LineModel } from '../model';
@@ -38,7 +38,7 @@ function taste(seed: number, scope: number, tag: number): number {
 }
 
 /** The cost of a line by its features. */
-function judge(model: LineModel, heard: HeardLine): number {
+export function judge(model: LineModel, heard: HeardLine): number {
   const features = featuresOf(model, heard);
   let cost = 0;
   for (const name of Object.keys(FEATURES) as Feature[]) cost += features[name] * WEIGHTS[name].weight;
@@ -258,13 +258,24 @@ export function composeWithBook(request: EngineRequest): Draft | null {
     return prices;
   }
 
-  const kin = new Map<string, Kinship>();
-  function kinOf(plan: Plan, node: Node): Kinship {
-    const { motif } = plan;
-    if (!motif) return 'other';
-    const key = `${motif.id}|${node.cell.contour.id}`;
-    const known = kin.get(key) ?? kinship(motif, node.cell.contour);
-    kin.set(key, known);
+  const kin = new Map<Contour | null, Map<Pool, readonly Kinship[]>>();
+  /** How each node of a pool is kin to the plan's motif. */
+  function kinOf(motif: Contour | null, pool: Pool): readonly Kinship[] {
+    const table = kin.get(motif) ?? new Map<Pool, readonly Kinship[]>();
+    kin.set(motif, table);
+    const known =
+      table.get(pool) ??
+      pool.nodes.map((node): Kinship => (motif ? kinshipBetween(motif, node.cell.contour) : 'other'));
+    table.set(pool, known);
+    return known;
+  }
+
+  const betweenContours = new Map<Contour, Map<Contour, Kinship>>();
+  function kinshipBetween(motif: Contour, contour: Contour): Kinship {
+    const table = betweenContours.get(motif) ?? new Map<Contour, Kinship>();
+    betweenContours.set(motif, table);
+    const known = table.get(contour) ?? kinship(motif, contour);
+    table.set(contour, known);
     return known;
   }
 
@@ -273,6 +284,8 @@ export function composeWithBook(request: EngineRequest): Draft | null {
     const bar = plan.bars[segment.bar.index];
     const costs = new Float64Array(pool.nodes.length);
     const some = pool.borrowed.some((one) => !one);
+    const kinds = kinOf(plan.motif, pool);
+    const worth = KINSHIP_WORTH[bar?.operation ?? 'state'];
     // biome-ignore lint/complexity/noExcessiveCognitiveComplexity: a table of prices, read from top to bottom
     pool.nodes.forEach((node, index) => {
       let cost = node.cost;
@@ -285,7 +298,7 @@ export function composeWithBook(request: EngineRequest): Draft | null {
           cost += (riff ? 0.2 : 0.4) * taste(plan.seed, 8 + segment.bar.index, tag);
           if (node.link) {
             if (plan.motifModel?.id === node.link.model && bar.half === 0) cost -= 0.7;
-          } else cost -= KINSHIP_WORTH[bar.operation][kinOf(plan, node)] ?? 0;
+          } else cost -= worth[kinds[index] ?? 'other'] ?? 0;
         } else cost += 0.5 * taste(plan.seed, 1, tag) + 0.3 * taste(plan.seed, 8 + segment.index, tag);
         if (pool.borrowed[index] && some && segment.whole) cost += level >= 2 ? 3 : 0.8;
         cost += 0.085 * Math.abs(node.mean - bar.height);
