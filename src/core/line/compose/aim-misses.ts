@@ -1,5 +1,5 @@
 import { capitalised, listed } from '../../base';
-import { analyseBar } from '../analysis';
+import { techniquesInBar } from '../analysis';
 import { aimsIn, pitchesAtPosition } from '../asked';
 import { type HeardLine, hearLine, silenceOf, struck } from '../hearing';
 import { type BarModel, barNumber, type LineModel } from '../model';
@@ -172,7 +172,7 @@ export const unfulfilled = (
   wishes.filter(({ technique, bars }) => !bars.some((bar) => techniques[bar]?.includes(technique)));
 
 export const techniquesOf = (model: LineModel, heard: HeardLine): readonly (readonly Technique[])[] =>
-  model.bars.map((bar) => analyseBar(model, heard, bar.index).techniques);
+  model.bars.map((bar) => techniquesInBar(model, heard, bar.index));
 
 /** `bar 3`, `bars 1–4`, `the pickup`. */
 function barsName(model: LineModel, bars: readonly number[]): string {

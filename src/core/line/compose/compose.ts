@@ -1,11 +1,11 @@
 import { hearLine } from '../hearing';
 import type { LineModel } from '../model';
+import { draftByBook, type PhraseDraft } from '../phrase/compose';
 import { modelOf } from '../read-request';
 import { findBreaches } from '../rules/check';
 import { TECHNIQUE_TABLE } from '../techniques/table';
 import type { Aim, ComposedLine, ComposeRequest } from '../types';
 import { aimMisses, isWithinLevel, techniquesOf, unfulfilled, type Wish, wishesOf } from './aim-misses';
-import { type Draft, draftOf } from './draft';
 import { remarksFor } from './remarks';
 
 /** In which bars of a phrase a technique is tried first: from the second on, or from the last back. */
@@ -20,7 +20,7 @@ function placesFor({ technique, bars }: Wish, kept: ComposeRequest['kept']): rea
  * How far a draft is from what is wished for: aims that are open weigh more than any number of broken rules, and
  * those more than techniques that are only switched on.
  */
-function troubleOf(model: LineModel, { bars }: Draft, open: readonly Wish[]): number {
+function troubleOf(model: LineModel, { bars }: PhraseDraft, open: readonly Wish[]): number {
   const aims = open.filter(({ aim }) => aim >= 0).length;
   const breaches = findBreaches(model, hearLine(model, bars)).length;
   return (aims * RANK + breaches) * RANK + open.length - aims;
@@ -29,15 +29,18 @@ function troubleOf(model: LineModel, { bars }: Draft, open: readonly Wish[]): nu
 const RANK = 10_000;
 
 /** How often wishes are tried in other bars; a phrase has four or five. */
-const ROUNDS = 6;
+const ROUNDS = 5;
+
+/** Share of the plans for each of those tries. */
+const SECOND_LOOK = 0.25;
 
 /**
  * A technique wanted in a line or section has to be heard in every phrase: where a draft leaves a phrase without
  * it, one bar of the phrase after the other is asked for it, until one can.
  */
-function fulfil(request: ComposeRequest, model: LineModel, first: Draft): Draft {
+function fulfil(request: ComposeRequest, model: LineModel, first: PhraseDraft): PhraseDraft {
   const wishes = wishesOf(model).filter((wish) => isWithinLevel(wish, request.level));
-  const openIn = ({ bars }: Draft) => unfulfilled(wishes, techniquesOf(model, hearLine(model, bars)));
+  const openIn = ({ bars }: PhraseDraft) => unfulfilled(wishes, techniquesOf(model, hearLine(model, bars)));
   const tried = new Map<Wish, number>();
   let open = openIn(first);
   let [best, least] = [first, troubleOf(model, first, open)];
@@ -48,7 +51,7 @@ function fulfil(request: ComposeRequest, model: LineModel, first: Draft): Draft 
       return bar === undefined ? [] : [{ where: { kind: 'bar', bar }, wanted: [wish.technique] }];
     });
     if (asked.length === 0) break;
-    const draft = draftOf({ ...request, aims: [...(request.aims ?? []), ...asked] });
+    const draft = draftByBook({ ...request, aims: [...(request.aims ?? []), ...asked] }, SECOND_LOOK);
     open = openIn(draft);
     const trouble = troubleOf(model, draft, open);
     if (trouble < least) [best, least] = [draft, trouble];
@@ -57,14 +60,14 @@ function fulfil(request: ComposeRequest, model: LineModel, first: Draft): Draft 
 }
 
 /**
- * Composes a whole line: for a rhythm plan of statement, answer and turnaround, the cheapest notes under the
- * score of `taste`, over every way the bars can follow each other. The seed chooses the statement's rhythm and
- * decides among equals; the same request and seed give the same line. Bars in `kept` stay as they are. Never
- * throws for a parsed chart; what could not be done is said in the remarks.
+ * Composes a whole line from the feel's phrases: for many plans of the form the best way through it, and of those
+ * lines the one that reads best. The seed chooses the theme and draws the plans; the same request and seed give
+ * the same line. Bars in `kept` stay as they are. Never throws for a parsed chart; what could not be done is said
+ * in the remarks.
  */
 export function composeLine(request: ComposeRequest): ComposedLine {
   const model = modelOf(request);
-  const { bars, cost } = fulfil(request, model, draftOf(request));
+  const { bars, cost } = fulfil(request, model, draftByBook(request));
   const misses = aimMisses(model, bars);
   return { bars, cost, misses, remarks: remarksFor(model, bars, misses) };
 }

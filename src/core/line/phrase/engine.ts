@@ -4,6 +4,7 @@ import { nameOfDegree } from '../../theory';
 import type { HeardLine } from '../hearing';
 import type { LineModel } from '../model';
 import { hear, type Tone, toneOf } from '../tones';
+import type { Technique } from '../types';
 import { type Column, cheapestWay, type Prices } from './chain';
 import { FEATURES, type Feature, featuresOf } from './features';
 import { joinCost, type LeadRules, type LeadWay, solveLead, type Target } from './leads';
@@ -18,6 +19,8 @@ import { WEIGHTS } from './weights';
 export interface Draft {
   readonly heard: HeardLine;
   readonly cost: number;
+  /** Bars that will not do, and could not be mended. */
+  readonly faults: number;
   readonly plan: Plan;
   readonly theme: Theme;
   /** By segment, which contour it plays. */
@@ -29,6 +32,13 @@ const JOIN_WEIGHT = { walk: 1.35, riff: 1 } as const;
 
 /** Price of what cannot be: a model broken off, a kept bar's other beginning. */
 const NEVER = 1e6;
+
+/** Nodes that were tried and did wrong, with what they cost more now. */
+type Barred = ReadonlyMap<number, ReadonlyMap<Node, number>>;
+const NONE_BARRED: Barred = new Map();
+
+/** Price of not going on with a note that a kept bar ties over. */
+const TIE_BROKEN = 200;
 
 /** Numbers from 0 to 1 for a plan's tastes: the same numbers for the same arguments. */
 function taste(seed: number, scope: number, tag: number): number {
@@ -54,6 +64,10 @@ export interface EngineRequest {
   readonly kept: readonly (readonly LineNote[] | null)[];
   /** Plans that are tried; more where the chart is short. */
   readonly plans: number;
+  /** Whether only the plainest theme is used. */
+  readonly plain: boolean;
+  /** Bars of a line that will not do, whatever it costs: rules broken, techniques shown or missing. */
+  faults(heard: HeardLine): readonly number[];
 }
 
 /** A node for notes that are given. */
@@ -69,6 +83,7 @@ function keptNode(tones: readonly Tone[]): Node | null {
     last: last.midi,
     before: tones.findLast((tone) => tone.midi !== last.midi)?.midi ?? null,
     rests: false,
+    tied: last.tiedOn,
     leadBeats: [],
     mean: 0,
     top: 0,
@@ -115,9 +130,9 @@ interface Onward {
   readonly jumps: readonly number[];
 }
 
-/** Composes with the phrase book: over many plans, the best way through each, and of those lines the best. */
+/** Composes with the phrase book: over many plans, the best way through each; the best lines first. */
 // biome-ignore lint/complexity/noExcessiveCognitiveComplexity: the parts share one composition
-export function composeWithBook(request: EngineRequest): Draft | null {
+export function composeWithBook(request: EngineRequest): readonly Draft[] {
   const { model, book, metre, seed } = request;
   const { level } = model.request;
   const keptTones = model.bars.map((bar) => {
@@ -129,14 +144,14 @@ export function composeWithBook(request: EngineRequest): Draft | null {
     metre.metre,
     keptTones.map((tones) => tones !== null),
   );
-  if (segments.length === 0) return null;
+  if (segments.length === 0) return [];
   const pools = poolMaker(model, book, metre);
   const fixed = new Map<number, Pool>();
   const firstSegment = new Map<number, number>();
   for (const segment of segments)
     if (!firstSegment.has(segment.bar.index)) firstSegment.set(segment.bar.index, segment.index);
 
-  const theme = themeFor(metre, level, seed, model);
+  const theme = (request.plain ? metre.themes[0] : undefined) ?? themeFor(metre, level, seed, model);
   const onward = segments.map((segment, index): Onward => {
     const next = segments[index + 1];
     if (next?.bar === segment.bar) return { next: true, ring: false, jumps: [] };
@@ -159,7 +174,11 @@ export function composeWithBook(request: EngineRequest): Draft | null {
       return pool;
     }
     const bar = plan.bars[segment.bar.index];
-    return pools.poolOf(segment, theme, bar?.slot ?? 'S', modelPlace(segment, bar ?? null));
+    const pool = pools.poolOf(segment, theme, bar?.slot ?? 'S', modelPlace(segment, bar ?? null));
+    if (pool.nodes.length > 0) return pool;
+    const silent = fixedPool(-1 - segment.index, null);
+    fixed.set(segment.index, silent);
+    return silent;
   }
 
   /** A model needs all of its bars free and whole. */
@@ -179,9 +198,9 @@ export function composeWithBook(request: EngineRequest): Draft | null {
   const memo = new Map<string, Map<number, LeadWay>>();
   const rulesFor = rememberRules(model, book);
 
-  function targetOf(segment: Segment, from: Segment, midi: number | null): Target | null {
+  function targetOf(segment: Segment, from: Segment, midi: number | null, late: boolean): Target | null {
     if (midi === null || midi < 0 || !segment.ladder) return null;
-    return { midi, ladder: segment.ladder, changes: segment.stretch?.label !== from.stretch?.label };
+    return { midi, ladder: segment.ladder, changes: segment.stretch?.label !== from.stretch?.label, late };
   }
 
   function lead(segment: Segment, node: Node, targets: readonly Target[], memoKey: string): LeadWay {
@@ -191,7 +210,7 @@ export function composeWithBook(request: EngineRequest): Draft | null {
     const main = targets[0] ?? ownTarget(segment, node);
     const table = memo.get(memoKey) ?? new Map<number, LeadWay>();
     memo.set(memoKey, table);
-    let key = (node.last * 128 + (node.before ?? 0)) * 128 + main.midi;
+    let key = (node.last * 128 + (node.before ?? 0)) * 256 + main.midi * 2 + (main.late ? 1 : 0);
     for (const beat of beats) key = key * 24 + Math.round(beat * 6);
     const known = table.get(key);
     if (known) return known;
@@ -207,7 +226,7 @@ export function composeWithBook(request: EngineRequest): Draft | null {
   function ownTarget(segment: Segment, node: Node): Target {
     const { ladder } = segment;
     const midi = node.pitches[0] ?? node.last;
-    return { midi, ladder: ladder as NonNullable<typeof ladder>, changes: false };
+    return { midi, ladder: ladder as NonNullable<typeof ladder>, changes: false, late: true };
   }
 
   function joinPrice(
@@ -223,6 +242,7 @@ export function composeWithBook(request: EngineRequest): Draft | null {
     }
     let cost = 0;
     targets.forEach((target, index) => {
+      if (node.tied && (late || target.midi !== node.last)) cost += TIE_BROKEN;
       cost += (joinCost(node.last, target, node.rests || late) * weight) / (index === 0 ? 1 : 2);
     });
     return cost;
@@ -248,7 +268,7 @@ export function composeWithBook(request: EngineRequest): Draft | null {
       beginnings.forEach((beginning, column) => {
         let price = NEVER;
         if (goesOn === beginning.model || into === null) {
-          const target = to ? targetOf(to, segment, beginning.midi) : null;
+          const target = to ? targetOf(to, segment, beginning.midi, beginning.late) : null;
           price = joinPrice(segment, node, target ? [target, ...extra] : extra, memoKey, beginning.late);
         }
         prices[row * beginnings.length + column] = price;
@@ -280,7 +300,7 @@ export function composeWithBook(request: EngineRequest): Draft | null {
   }
 
   const riff = book.manner === 'riff';
-  function columnOf(segment: Segment, pool: Pool, plan: Plan, only: number | null): Column {
+  function columnOf(segment: Segment, pool: Pool, plan: Plan, only: number | null, barred: Barred): Column {
     const bar = plan.bars[segment.bar.index];
     const costs = new Float64Array(pool.nodes.length);
     const some = pool.borrowed.some((one) => !one);
@@ -312,6 +332,7 @@ export function composeWithBook(request: EngineRequest): Draft | null {
           cost -= 0.5 * Math.min(2, node.cell.contour.leads);
       }
       if (only !== null && node.first !== only) cost += NEVER;
+      cost += barred.get(segment.index)?.get(node) ?? 0;
       costs[index] = cost;
     });
     return { costs, entryOf: pool.entryOf, entries: pool.entries.length };
@@ -322,6 +343,7 @@ export function composeWithBook(request: EngineRequest): Draft | null {
     plan: Plan,
     known: readonly number[] | null,
     firsts: ReadonlyMap<number, number>,
+    barred: Barred = NONE_BARRED,
   ): { nodes: readonly Node[]; cost: number; targets: readonly (readonly Target[])[] } | null {
     const list = segments.map((segment) => poolAt(segment, plan));
     if (list.some((pool) => pool.nodes.length === 0)) return null;
@@ -331,6 +353,7 @@ export function composeWithBook(request: EngineRequest): Draft | null {
         list[index] as Pool,
         plan,
         known && firsts.has(segment.index) ? (firsts.get(segment.index) ?? null) : null,
+        barred,
       ),
     );
     const extraOf = (index: number): readonly Target[] => {
@@ -339,7 +362,7 @@ export function composeWithBook(request: EngineRequest): Draft | null {
         const at = firstSegment.get(bar);
         const midi = at === undefined ? undefined : firsts.get(at);
         const to = at === undefined ? undefined : segments[at];
-        const target = to && midi !== undefined ? targetOf(to, from, midi) : null;
+        const target = to && midi !== undefined ? targetOf(to, from, midi, true) : null;
         return target ? [target] : [];
       });
     };
@@ -378,7 +401,7 @@ export function composeWithBook(request: EngineRequest): Draft | null {
       const nextIndex = place?.next ? index + 1 : place?.ring ? 0 : -1;
       const next = segments[nextIndex];
       const node = nodes[nextIndex];
-      const target = next && node ? targetOf(next, segment, node.last < 0 ? null : node.first) : null;
+      const target = next && node ? targetOf(next, segment, node.last < 0 ? null : node.first, node.late) : null;
       return target ? [target, ...extra] : extra;
     });
     return { nodes, cost: way.cost, targets };
@@ -410,7 +433,9 @@ export function composeWithBook(request: EngineRequest): Draft | null {
         if (!note) return;
         const after = pitches[place + 1] ?? main?.midi ?? null;
         const name = spell(segment, midi, after, main?.ladder.names ?? next?.ladder?.names ?? null);
-        bars[segment.bar.index]?.push(toneOf(segment.bar, note.start, note.duration, midi, name));
+        const tone = toneOf(segment.bar, note.start, note.duration, midi, name);
+        const tied = solved?.kind === 'early' && place === pitches.length - 1;
+        bars[segment.bar.index]?.push(tied ? { ...tone, tiedOn: true } : tone);
       });
     });
     return bars;
@@ -435,41 +460,81 @@ export function composeWithBook(request: EngineRequest): Draft | null {
     high: Math.max(...model.bars.map((bar) => bar.demands.reach.high)),
     level,
   };
-  let best: Draft | null = null;
   const scale = 8 / Math.max(8, segments.length);
-  for (let index = 0; index < request.plans; index += 1) {
-    const plan = planOf(model, wishes, (seed * 7919 + index * 104729 + 17) >>> 0);
-    let way = realise(plan, null, new Map());
+  type Way = NonNullable<ReturnType<typeof realise>>;
+  interface Try {
+    readonly draft: Draft;
+    readonly way: Way;
+  }
+
+  function attempt(plan: Plan, barred: Barred): Try | null {
+    let way = realise(plan, null, new Map(), barred);
     if (way && hasJumps) {
-      const firsts = new Map<number, number>();
-      for (const { jumps } of onward)
-        for (const bar of jumps) {
-          const at = firstSegment.get(bar);
-          const node = at === undefined ? undefined : way.nodes[at];
-          if (at !== undefined && node && node.last >= 0) firsts.set(at, node.first);
-        }
-      way =
-        realise(
-          plan,
-          way.nodes.map(() => 0),
-          firsts,
-        ) ?? way;
+      way = realise(plan, way.nodes.map(() => 0), jumpTargets(way.nodes), barred) ?? way;
     }
-    if (!way) continue;
+    if (!way) return null;
     const heard = tonesOf(way);
     const cost = judge(model, heard) + way.cost * scale * 0.35;
-    if (best === null || cost < best.cost) {
-      best = {
-        heard,
-        cost,
-        plan,
-        theme,
-        contours: way.nodes.map((node) => (node.last < 0 ? null : node.cell.contour.id)),
-      };
-    }
+    const contours = way.nodes.map((node) => (node.last < 0 ? null : node.cell.contour.id));
+    return { draft: { heard, cost, faults: 0, plan, theme, contours }, way };
   }
-  return best;
+
+  /** The plan again without what its bars did wrong, until nothing is wrong or there is no better way. */
+  function mended(first: Try): Draft {
+    let best = first.draft;
+    let faults = request.faults(best.heard);
+    let least = faults.length;
+    const barred = new Map<number, Map<Node, number>>();
+    let last = first;
+    for (let round = 0; round < ROUNDS && faults.length > 0; round += 1) {
+      for (const segment of segments) {
+        const { index } = segment.bar;
+        const next = segment.bar.before.some((bar) => faults.includes(bar));
+        const node = last.way.nodes[segment.index];
+        if (!node || segment.kept || !(faults.includes(index) || (next && segment.start === 0 && round % 2 === 1))) continue;
+        const table = barred.get(segment.index) ?? new Map<Node, number>();
+        table.set(node, (table.get(node) ?? 0) + 3);
+        barred.set(segment.index, table);
+      }
+      const again = attempt(last.draft.plan, barred);
+      if (!again) break;
+      last = again;
+      faults = request.faults(again.draft.heard);
+      if (faults.length < least) [best, least] = [again.draft, faults.length];
+    }
+    return { ...best, faults: least, cost: best.cost + least * FAULT * scale };
+  }
+
+  const tries: Try[] = [];
+  for (let index = 0; index < request.plans; index += 1) {
+    const one = attempt(planOf(model, wishes, (seed * 7919 + index * 104729 + 17) >>> 0), NONE_BARRED);
+    if (one) tries.push(one);
+  }
+  return tries
+    .sort((one, other) => one.draft.cost - other.draft.cost)
+    .slice(0, MOST_DRAFTS)
+    .map(mended)
+    .sort((one, other) => one.cost - other.cost);
+
+  /** First notes of the bars that repeats and endings lead back to. */
+  function jumpTargets(nodes: readonly Node[]): ReadonlyMap<number, number> {
+    const firsts = new Map<number, number>();
+    for (const { jumps } of onward)
+      for (const bar of jumps) {
+        const at = firstSegment.get(bar);
+        const node = at === undefined ? undefined : nodes[at];
+        if (at !== undefined && node && node.last >= 0) firsts.set(at, node.first);
+      }
+    return firsts;
+  }
 }
+
+/** Lines that are handed on to be looked at more closely. */
+const MOST_DRAFTS = 4;
+
+/** How often a plan is tried again without what was wrong, and what a fault that stays costs. */
+const ROUNDS = 8;
+const FAULT = 40;
 
 const keyText = ({ stretch }: Segment): string =>
   stretch ? `${stretch.key.tonic.letter}${stretch.key.tonic.alteration}${stretch.key.mode}` : '';
@@ -498,17 +563,23 @@ function rememberRules(model: LineModel, book: PhraseBook): (segment: Segment) =
   return ({ bar }) => {
     const found = known.get(bar.demands.key);
     if (found) return found;
-    const { techniques, reach } = bar.demands;
+    const { freedoms, reach, wanted, hoped } = bar.demands;
+    const asks = (technique: Technique) => wanted.has(technique) || hoped.has(technique);
     const rules: LeadRules = {
       level,
-      steps: techniques.has('scale steps'),
-      approaches: techniques.has('approach note') && model.limits.halfSteps,
+      steps: freedoms.has('notes outside the chord'),
+      approaches: freedoms.has('notes outside the scale') && model.limits.halfSteps,
       longChromatics: book.chromatics === 'a beat',
       walk: book.manner === 'walk',
       low: reach.low,
       high: reach.high,
       onNeck: reach.onNeck,
-      octaves: techniques.has('octave'),
+      octaves: freedoms.has('octave leap'),
+      wants: {
+        steps: wanted.has('scale steps'),
+        approach: asks('approach note'),
+        early: asks('anticipation') && freedoms.has('early root'),
+      },
     };
     known.set(bar.demands.key, rules);
     return rules;

@@ -46,6 +46,7 @@ export const FEATURES = {
   strongOutside: 'share of bars with a note outside the chord on a strong beat after the first',
   marked: 'share of notes that are the third equal one in a row',
   high: 'mean height above an octave over the lowest note of the range, in octaves',
+  fuller: 'how much of the silence that the feel asks for is missing',
   crowded: 'share of bars without a rest or a long note beyond three quarters of them, in riffs',
 } as const;
 
@@ -139,6 +140,8 @@ export function featuresOf(model: LineModel, heard: HeardLine): FeatureVector {
     if (seen.has(text)) twins += 1;
     seen.add(text);
   }
+  const time = bars.reduce((all, bar) => all + bar.ticks, 0);
+  const silence = time - flat.reduce((all, tone) => all + tone.duration, 0);
   const breaths = bars.filter((bar, index) => longestHold(lists[index] ?? [], bar) >= bar.beat * 1.5).length;
   const full = bars.filter((bar, index) => longestHold(lists[index] ?? [], bar) < bar.beat).length;
 
@@ -325,6 +328,7 @@ export function featuresOf(model: LineModel, heard: HeardLine): FeatureVector {
     ),
     marked: share(marked, flat.length),
     high: Math.max(0, mean - bottom - 12) / 12,
+    fuller: Math.max(0, model.request.feel.silence.least - share(silence, time)),
     crowded: walk ? 0 : Math.max(0, share(full, count) - 0.75),
   };
 }

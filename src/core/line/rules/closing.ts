@@ -6,7 +6,7 @@ import { type Rule, TEACHERS_LIST, type Whole } from './types';
 const LEADS_HOME = new Set([1, 2, 3, 4, 7, 10, 11]);
 
 /** Whether a line that ends on this note leads back into the bar that follows at the seam. */
-export function leadsHome(last: Tone, start: Stretch | null): boolean {
+function leadsHome(last: Tone, start: Stretch | null): boolean {
   if (last.interval < 0 || (last.member && last.interval > 0)) return true;
   if (LEADS_HOME.has(last.interval)) return true;
   return start?.chord !== null && start !== null && LEADS_HOME.has(classAbove(last.midi, start.rootClass));
