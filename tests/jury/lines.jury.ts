@@ -3,7 +3,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { test } from 'vitest';
 import { barTicks, type LineNote, midiOf, TICKS_PER_QUARTER } from '../../src/core/base';
 import { type FeelId, isFeelId } from '../../src/core/feel';
-import { type Level, TECHNIQUES, type Technique } from '../../src/core/line';
+import { composeLine, type Level, TECHNIQUES, type Technique } from '../../src/core/line';
 import { request } from '../line/notation';
 
 /** A task of the jury: the fields of its files of lines, the bars left out. */

@@ -31,7 +31,9 @@ const puzzles = fc
         ),
       ),
       prices: fc.tuple(
-        ...columns.map((nodes) => fc.array(price, { minLength: nodes.length * 3, maxLength: nodes.length * 3 })),
+        ...columns.map((nodes) =>
+          fc.array(price, { minLength: nodes.length * 3, maxLength: nodes.length * 3 }),
+        ),
       ),
       closed: fc.boolean(),
     }),

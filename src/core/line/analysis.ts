@@ -91,7 +91,11 @@ export function techniquesInBar(model: LineModel, heard: HeardLine, index: numbe
   const bar = model.bars[index];
   const tones = heard[index] ?? [];
   if (!bar) return [];
-  return techniquesOf({ bar, tones, functions: tones.map((_, place) => functionOf(model, heard, bar, place)) });
+  return techniquesOf({
+    bar,
+    tones,
+    functions: tones.map((_, place) => functionOf(model, heard, bar, place)),
+  });
 }
 
 export function analyseBar(model: LineModel, heard: HeardLine, index: number): BarAnalysis {

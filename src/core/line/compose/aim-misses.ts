@@ -154,8 +154,10 @@ export function wishesOf(model: LineModel): readonly Wish[] {
       phrases.map((phrase): Wish => ({ aim: index, technique, bars: phrase })),
     );
   });
-  const forLine = TECHNIQUE_ROWS.flatMap(({ technique, core }): readonly Wish[] =>
-    !core && request.techniques.has(technique) ? [{ aim: -1, technique, bars: playable }] : [],
+  const forLine = TECHNIQUE_ROWS.flatMap(({ technique, core, from }): readonly Wish[] =>
+    (!core || request.level >= from) && request.techniques.has(technique)
+      ? [{ aim: -1, technique, bars: playable }]
+      : [],
   );
   return playable.length > 0 ? [...forPhrases, ...forLine] : forPhrases;
 }

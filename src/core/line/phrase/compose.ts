@@ -2,7 +2,7 @@ import { type LineNote, midiOf, sameMetre, ticks } from '../../base';
 import { type MetrePhrases, type PhraseBook, phraseBookOf } from '../../feel';
 import { createHandGauge, type HandGauge, ticksPerSecond } from '../../fretboard';
 import { techniquesInBar } from '../analysis';
-import { type HeardLine, hearLine } from '../hearing';
+import { type HeardLine, hearLine, silenceOf } from '../hearing';
 import type { LineModel } from '../model';
 import { modelOf } from '../read-request';
 import { findBreaches } from '../rules/check';
@@ -11,12 +11,16 @@ import type { ComposeRequest, LineNotes } from '../types';
 import { composeWithBook } from './engine';
 
 /** Plans that are tried on a short chart, and over all bars of a long one. */
-const MOST_PLANS = 72;
-const LEAST_PLANS = 5;
-const PLANNED_BARS = 900;
+const MOST_PLANS = 40;
+const LEAST_PLANS = 4;
+const PLANNED_BARS = 480;
 
 /** What the hand's cost of a note does beside the features (hand-set). */
-const HAND = 0.5;
+const HAND = 0.9;
+
+/** Seeds after the request's own that are asked where a line has a fault left; the last with the plainest theme. */
+const PLAIN = 400;
+const TRIES = [0, 101, PLAIN];
 
 export interface PhraseDraft {
   readonly bars: LineNotes;
@@ -24,7 +28,7 @@ export interface PhraseDraft {
 }
 
 /** The phrases for a chart: those of its own metre, else of the feel's first, whose parts of bars are joined. */
-export function phrasesFor(model: LineModel): { book: PhraseBook; metre: MetrePhrases } {
+function phrasesFor(model: LineModel): { book: PhraseBook; metre: MetrePhrases } {
   const { feel, chart } = model.request;
   const book = phraseBookOf(feel.id);
   return { book, metre: book.metres.find(({ metre }) => sameMetre(metre, chart.metre)) ?? book.metres[0] };
@@ -35,11 +39,27 @@ function handCost(model: LineModel, gauge: HandGauge, bars: LineNotes): number {
   const notes = bars.flatMap((bar, index) => {
     const begins = at;
     at += model.bars[index]?.ticks ?? 0;
-    return bar.map((note: LineNote) => ({ start: ticks(begins + note.start), duration: note.duration, midi: midiOf(note.pitch) }));
+    return bar.map((note: LineNote) => ({
+      start: ticks(begins + note.start),
+      duration: note.duration,
+      midi: midiOf(note.pitch),
+    }));
   });
   if (notes.length === 0) return 0;
   const { cost } = gauge.after(gauge.start, notes);
   return Number.isFinite(cost) ? (cost / notes.length) * HAND : 2;
+}
+
+/** Where the line lacks the silence of its feel: the free bars that are fullest. */
+function fullestBars(model: LineModel, heard: HeardLine, kept: ComposeRequest['kept']): readonly number[] {
+  const { least } = model.request.feel.silence;
+  const bars = model.bars.filter((bar) => bar.playable && bar.ticks > bar.beat);
+  const silences = bars.map((bar) => silenceOf(heard[bar.index] ?? [], bar.ticks).whole / bar.ticks);
+  const all = silences.reduce((sum, one) => sum + one, 0);
+  if (all >= least * bars.length) return [];
+  return bars.flatMap((bar, place) =>
+    (silences[place] ?? 0) < least && (kept[bar.index] ?? null) === null ? [bar.index] : [],
+  );
 }
 
 /** Bars that break a rule, show what may not be shown there or lack what they should show; kept bars are not asked. */
@@ -53,7 +73,7 @@ function faultsOf(model: LineModel, heard: HeardLine, kept: ComposeRequest['kept
     const missing = [...wanted].filter((one) => !shows.includes(one)).length;
     return Array.from({ length: wrong + missing }, () => bar.index);
   });
-  return [...broken, ...shown];
+  return [...broken, ...shown, ...fullestBars(model, heard, kept)];
 }
 
 /**
@@ -73,7 +93,8 @@ export function draftByBook(request: ComposeRequest, effort = 1): PhraseDraft {
   );
   let best: (PhraseDraft & { readonly faults: number }) | null = null;
   // Where a theme leaves something wrong, its other plans and the plainest theme are asked as well.
-  for (const [seed, plain] of [[request.seed, false], [request.seed + 7, false], [request.seed, true]] as const) {
+  for (const shift of TRIES) {
+    const [seed, plain] = [request.seed + shift, shift === PLAIN];
     if (best !== null && best.faults === 0) break;
     const drafts = composeWithBook({
       model,

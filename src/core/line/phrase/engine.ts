@@ -3,6 +3,7 @@ import type { Contour, MetrePhrases, PhraseBook, Theme } from '../../feel';
 import { nameOfDegree } from '../../theory';
 import type { HeardLine } from '../hearing';
 import type { LineModel } from '../model';
+import { TECHNIQUE_TABLE } from '../techniques/table';
 import { hear, type Tone, toneOf } from '../tones';
 import type { Technique } from '../types';
 import { type Column, cheapestWay, type Prices } from './chain';
@@ -48,7 +49,7 @@ function taste(seed: number, scope: number, tag: number): number {
 }
 
 /** The cost of a line by its features. */
-export function judge(model: LineModel, heard: HeardLine): number {
+function judge(model: LineModel, heard: HeardLine): number {
   const features = featuresOf(model, heard);
   let cost = 0;
   for (const name of Object.keys(FEATURES) as Feature[]) cost += features[name] * WEIGHTS[name].weight;
@@ -131,7 +132,6 @@ interface Onward {
 }
 
 /** Composes with the phrase book: over many plans, the best way through each; the best lines first. */
-// biome-ignore lint/complexity/noExcessiveCognitiveComplexity: the parts share one composition
 export function composeWithBook(request: EngineRequest): readonly Draft[] {
   const { model, book, metre, seed } = request;
   const { level } = model.request;
@@ -401,7 +401,8 @@ export function composeWithBook(request: EngineRequest): readonly Draft[] {
       const nextIndex = place?.next ? index + 1 : place?.ring ? 0 : -1;
       const next = segments[nextIndex];
       const node = nodes[nextIndex];
-      const target = next && node ? targetOf(next, segment, node.last < 0 ? null : node.first, node.late) : null;
+      const target =
+        next && node ? targetOf(next, segment, node.last < 0 ? null : node.first, node.late) : null;
       return target ? [target, ...extra] : extra;
     });
     return { nodes, cost: way.cost, targets };
@@ -470,7 +471,13 @@ export function composeWithBook(request: EngineRequest): readonly Draft[] {
   function attempt(plan: Plan, barred: Barred): Try | null {
     let way = realise(plan, null, new Map(), barred);
     if (way && hasJumps) {
-      way = realise(plan, way.nodes.map(() => 0), jumpTargets(way.nodes), barred) ?? way;
+      way =
+        realise(
+          plan,
+          way.nodes.map(() => 0),
+          jumpTargets(way.nodes),
+          barred,
+        ) ?? way;
     }
     if (!way) return null;
     const heard = tonesOf(way);
@@ -480,6 +487,7 @@ export function composeWithBook(request: EngineRequest): readonly Draft[] {
   }
 
   /** The plan again without what its bars did wrong, until nothing is wrong or there is no better way. */
+  // biome-ignore lint/complexity/noExcessiveCognitiveComplexity: one search, its steps in order
   function mended(first: Try): Draft {
     let best = first.draft;
     let faults = request.faults(best.heard);
@@ -491,7 +499,12 @@ export function composeWithBook(request: EngineRequest): readonly Draft[] {
         const { index } = segment.bar;
         const next = segment.bar.before.some((bar) => faults.includes(bar));
         const node = last.way.nodes[segment.index];
-        if (!node || segment.kept || !(faults.includes(index) || (next && segment.start === 0 && round % 2 === 1))) continue;
+        if (
+          !node ||
+          segment.kept ||
+          !(faults.includes(index) || (next && segment.start === 0 && round % 2 === 1))
+        )
+          continue;
         const table = barred.get(segment.index) ?? new Map<Node, number>();
         table.set(node, (table.get(node) ?? 0) + 3);
         barred.set(segment.index, table);
@@ -530,7 +543,7 @@ export function composeWithBook(request: EngineRequest): readonly Draft[] {
 }
 
 /** Lines that are handed on to be looked at more closely. */
-const MOST_DRAFTS = 4;
+const MOST_DRAFTS = 3;
 
 /** How often a plan is tried again without what was wrong, and what a fault that stays costs. */
 const ROUNDS = 8;
@@ -578,7 +591,8 @@ function rememberRules(model: LineModel, book: PhraseBook): (segment: Segment) =
       wants: {
         steps: wanted.has('scale steps'),
         approach: asks('approach note'),
-        early: asks('anticipation') && freedoms.has('early root'),
+        early:
+          level >= TECHNIQUE_TABLE.anticipation.from && asks('anticipation') && freedoms.has('early root'),
       },
     };
     known.set(bar.demands.key, rules);

@@ -250,7 +250,9 @@ export function solveLead(
     });
   }
   if (rules.wants.early && targets.length === 1 && main.changes && !main.late) {
-    for (const first of beats.length > 1 ? [from.last, scaleSteps(cur.scale, main.midi, 1), scaleSteps(cur.scale, main.midi, -1)] : [0])
+    for (const first of beats.length > 1
+      ? [from.last, scaleSteps(cur.scale, main.midi, 1), scaleSteps(cur.scale, main.midi, -1)]
+      : [0])
       if (beats.length <= 2)
         found.push({ kind: 'early', pitches: beats.length > 1 ? [first, main.midi] : [main.midi], base: -8 });
   }
@@ -260,9 +262,11 @@ export function solveLead(
     for (let place = 0; place < option.pitches.length && cost < best.cost; place += 1) {
       const pitch = option.pitches[place] ?? last;
       const early = option.kind === 'early' && place === option.pitches.length - 1;
-      if (!allowed(rules, cur, pitch) && !(early && rules.onNeck[pitch] === true)) cost = Number.POSITIVE_INFINITY;
+      if (!allowed(rules, cur, pitch) && !(early && rules.onNeck[pitch] === true))
+        cost = Number.POSITIVE_INFINITY;
       const move = pitch - last;
-      cost += motionCost(last, pitch) + (early ? 0 : pitchCost(rules, cur, main, last, pitch, beats[place] ?? 1));
+      cost +=
+        motionCost(last, pitch) + (early ? 0 : pitchCost(rules, cur, main, last, pitch, beats[place] ?? 1));
       if (before !== null) {
         if (Math.abs(last - before) >= 5 && Math.abs(move) >= 5 && move * (last - before) > 0) cost += 0.8;
         if (before === pitch) cost += rules.walk ? 0.9 : 0.5;

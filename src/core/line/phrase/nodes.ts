@@ -44,6 +44,8 @@ export interface NodeRules {
   readonly manner: 'walk' | 'riff';
   readonly blues: boolean;
   readonly longChromatics: boolean;
+  /** Whether the feel leaves beat one empty by habit; elsewhere it is a last resort. */
+  readonly restsOnOne: boolean;
 }
 
 const wrap = (midi: number): number => ((midi % 12) + 12) % 12;
@@ -73,7 +75,7 @@ export function isPlayable(model: LineModel, segment: Segment, cell: Cell, level
   if (cell.level > level || !suits(segment, cell.contour)) return false;
   const share = (segment.end - segment.start) / bar.ticks;
   const speed = notesPerSecond(cell.notes.length / share, bar.metre, model.request.tempo);
-  if (speed > model.limits.notesPerSecond && cell.notes.length > segment.beats) return false;
+  if (speed > model.limits.notesPerSecond && cell.notes.length > 1) return false;
   if (!freedoms.has('silent beat one') && segment.start === 0 && cell.notes[0]?.start !== 0) return false;
   return freedoms.has('long silence') || cell.longest * 2 < bar.ticks;
 }
@@ -161,7 +163,7 @@ function beginCost(
 ): number {
   const first = offsets[0] ?? 0;
   const onHome = wrap(first) === 0;
-  let cost = 0;
+  let cost = !rules.restsOnOne && segment.start === 0 && cell.notes[0]?.start !== 0 ? 6 : 0;
   if (!onHome && segment.fresh) {
     const third = ladder.third !== null && wrap(first) === ladder.third;
     const silent = cell.notes[0]?.start !== segment.start;
@@ -195,7 +197,12 @@ function shapeCost(rules: NodeRules, segment: Segment, cell: Cell, offsets: read
 const MISSED = 60;
 
 /** Which techniques a node shows whatever its leads become. */
-function shown(segment: Segment, cell: Cell, ladder: Ladder, offsets: readonly number[]): ReadonlySet<Technique> {
+function shown(
+  segment: Segment,
+  cell: Cell,
+  ladder: Ladder,
+  offsets: readonly number[],
+): ReadonlySet<Technique> {
   const found = new Set<Technique>();
   const classes = offsets.map((offset) => wrap(ladder.home + offset));
   if (new Set(classes.filter((one) => ladder.tones[one])).size > 1) found.add('chord tones');
@@ -242,7 +249,10 @@ export function nodesOf(
   const offsets = offsetsOf(cell.contour, ladder, rules.blues);
   if (!offsets || offsets.length === 0 || !segment.stretch) return [];
   const { reach, freedoms } = segment.bar.demands;
-  if (!freedoms.has('notes outside the chord') && offsets.some((offset) => !ladder.tones[wrap(ladder.home + offset)]))
+  if (
+    !freedoms.has('notes outside the chord') &&
+    offsets.some((offset) => !ladder.tones[wrap(ladder.home + offset)])
+  )
     return [];
   const leaps = offsets.some((offset, index) => Math.abs(offset - (offsets[index - 1] ?? offset)) === 12);
   if (leaps && !freedoms.has('octave leap')) return [];

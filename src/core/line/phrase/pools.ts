@@ -57,6 +57,7 @@ export function poolMaker(model: LineModel, book: PhraseBook, metre: MetrePhrase
     manner: book.manner,
     blues: book.blues,
     longChromatics: book.chromatics === 'a beat',
+    restsOnOne: model.request.feel.bassRole.mayRestOnOne,
   };
   const plain = metre.themes[0];
   const bookTriple = isCompound(metre.metre);
@@ -91,6 +92,7 @@ export function poolMaker(model: LineModel, book: PhraseBook, metre: MetrePhrase
 
   const none = () => null;
 
+  // biome-ignore lint/complexity/noExcessiveCognitiveComplexity: one search, its steps in order
   function ownNodes(segment: Segment, theme: Theme, slot: BarSlot): { nodes: Node[]; borrowed: Node[] } {
     const groups: readonly (readonly Slot[])[] = segment.whole
       ? [FALLBACK_SLOTS[slot].slice(0, 1), FALLBACK_SLOTS[slot].slice(1)]
@@ -107,14 +109,18 @@ export function poolMaker(model: LineModel, book: PhraseBook, metre: MetrePhrase
     }
     if (asksMore(segment)) {
       const contours = metre.themes.flatMap((one) =>
-        one === theme || one === plain ? groups.flat().flatMap((from) => contoursIn(one, from).flatMap(variantsOf)) : [],
+        one === theme || one === plain
+          ? groups.flat().flatMap((from) => contoursIn(one, from).flatMap(variantsOf))
+          : [],
       );
       const known = new Set<string>();
       const different = contours.filter((contour) => {
         const text = JSON.stringify([contour.beats, contour.roles, contour.leads]);
         return !known.has(text) && known.add(text);
       });
-      nodes = nodes.concat(nodesFrom(segment, different, none).map((node) => ({ ...node, cost: node.cost + 0.6 })));
+      nodes = nodes.concat(
+        nodesFrom(segment, different, none).map((node) => ({ ...node, cost: node.cost + 0.6 })),
+      );
     }
     if (nodes.length + borrowed.length === 0) nodes = plainNodes(segment);
     return { nodes, borrowed };
@@ -130,9 +136,13 @@ export function poolMaker(model: LineModel, book: PhraseBook, metre: MetrePhrase
   function plainNodes(segment: Segment): Node[] {
     const { ladder } = segment;
     if (!ladder) return [];
-    const cells = plainContours('S', metre.metre, segment.beats).flatMap((contour) => cellOf(segment, contour, false) ?? []);
+    const cells = plainContours('S', metre.metre, segment.beats).flatMap(
+      (contour) => cellOf(segment, contour, false) ?? [],
+    );
     const nodes = cells.flatMap((cell) => nodesOf(rules, segment, ladder, cell, null));
-    const within = nodes.filter((node) => node.cell.level <= level && isPlayable(model, segment, node.cell, level));
+    const within = nodes.filter(
+      (node) => node.cell.level <= level && isPlayable(model, segment, node.cell, level),
+    );
     const home = (list: readonly Node[]) => list.filter((node) => node.first % 12 === ladder.home);
     return [home(within), home(nodes), within, nodes].find((list) => list.length > 0)?.slice() ?? [];
   }

@@ -10,10 +10,16 @@ export function variantsOf(contour: Contour): readonly Contour[] {
   const { beats, roles, leads, id } = contour;
   const variants: Contour[] = [];
   for (let count = 1; count < roles.length; count += 1) {
-    const kept = beats.slice(0, count).map((beat, index) =>
-      index === count - 1 ? { ...beat, duration: Math.min(1, beat.duration) } : beat,
-    );
-    variants.push({ ...contour, id: `${id} cut ${count}`, beats: kept, roles: roles.slice(0, count), leads: 0 });
+    const kept = beats
+      .slice(0, count)
+      .map((beat, index) => (index === count - 1 ? { ...beat, duration: Math.min(1, beat.duration) } : beat));
+    variants.push({
+      ...contour,
+      id: `${id} cut ${count}`,
+      beats: kept,
+      roles: roles.slice(0, count),
+      leads: 0,
+    });
   }
   const first = beats[0];
   if (first && first.start === 0 && roles.length > 1 && roles[1]?.kind !== 'repeat') {
@@ -23,8 +29,12 @@ export function variantsOf(contour: Contour): readonly Contour[] {
     const octave: Role = { kind: 'step', step: 8, octave: 0 };
     variants.push({ ...contour, id: `${id} octave`, roles: [roles[0], octave, ...roles.slice(2)] });
   }
-  const halves = beats.map((beat, index) => (index < roles.length && beat.duration >= 1 ? [half(beat, 0), half(beat, 1)] : [beat]));
-  const doubled = roles.flatMap((role, index): Role[] => (halves[index]?.length === 2 ? [role, { kind: 'repeat' }] : [role]));
+  const halves = beats.map((beat, index) =>
+    index < roles.length && beat.duration >= 1 ? [half(beat, 0), half(beat, 1)] : [beat],
+  );
+  const doubled = roles.flatMap((role, index): Role[] =>
+    halves[index]?.length === 2 ? [role, { kind: 'repeat' }] : [role],
+  );
   if (doubled.length > roles.length) {
     variants.push({ ...contour, id: `${id} struck twice`, beats: halves.flat(), roles: doubled, leads });
   }
@@ -46,7 +56,10 @@ export function plainContours(slot: Slot, metre: Metre, beats: number): readonly
     const scale = whole / contour.beats.reduce((sum, beat) => Math.max(sum, beat.start + beat.duration), 1);
     return {
       ...contour,
-      beats: contour.beats.map(({ start, duration }) => ({ start: start * scale, duration: duration * scale })),
+      beats: contour.beats.map(({ start, duration }) => ({
+        start: start * scale,
+        duration: duration * scale,
+      })),
     };
   };
   return ['R', '8', '_5', '5'].flatMap((role) => [

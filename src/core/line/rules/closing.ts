@@ -18,7 +18,7 @@ function places({ model, heard }: Whole): readonly number[] {
   const last = index === undefined ? undefined : heard[index]?.at(-1);
   if (index === undefined || !last || model.request.level === 0) return [];
   const start = model.bars[model.order[0] ?? 0]?.stretches[0] ?? null;
-  return isHome(last) || last.interval === 0 || leadsHome(last, start) ? [] : [index];
+  return last.tiedOn || isHome(last) || last.interval === 0 || leadsHome(last, start) ? [] : [index];
 }
 
 export const CLOSING: Rule = {
