@@ -37,10 +37,6 @@ describe.each(SAMPLE_TITLES.map((title, index) => ({ title, index })))('the samp
     expect([...shown]).toEqual(expect.arrayContaining(['chord tones', 'scale steps', 'space']));
   });
 
-  it('does not leave beat one silent at its beginning', () => {
-    expect(sheet.bars[0]?.notes[0]?.note.start).toBe(0);
-  });
-
   it('lies under one hand, every note on the neck', () => {
     const positions = sheet.bars.flatMap((bar) => bar.notes.map(({ fingered }) => fingered?.position));
     expect(positions).not.toContain(undefined);

@@ -32,7 +32,7 @@ const RANK = 10_000;
 const ROUNDS = 5;
 
 /** Share of the plans for each of those tries. */
-const SECOND_LOOK = 0.25;
+const SECOND_LOOK = 0.6;
 
 /**
  * A technique wanted in a line or section has to be heard in every phrase: where a draft leaves a phrase without

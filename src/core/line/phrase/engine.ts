@@ -242,6 +242,8 @@ export function composeWithBook(request: EngineRequest): readonly Draft[] {
     }
     let cost = 0;
     targets.forEach((target, index) => {
+      const leapt = Math.abs(target.midi - node.last) === 12 && !segment.bar.demands.freedoms.has('octave leap');
+      if (leapt && segment.end < segment.bar.ticks) cost += TIE_BROKEN;
       if (node.tied && (late || target.midi !== node.last)) cost += TIE_BROKEN;
       cost += (joinCost(node.last, target, node.rests || late) * weight) / (index === 0 ? 1 : 2);
     });
@@ -497,12 +499,12 @@ export function composeWithBook(request: EngineRequest): readonly Draft[] {
     for (let round = 0; round < ROUNDS && faults.length > 0; round += 1) {
       for (const segment of segments) {
         const { index } = segment.bar;
-        const next = segment.bar.before.some((bar) => faults.includes(bar));
+        const next = [...segment.bar.before, ...segment.bar.after].some((bar) => faults.includes(bar));
         const node = last.way.nodes[segment.index];
         if (
           !node ||
           segment.kept ||
-          !(faults.includes(index) || (next && segment.start === 0 && round % 2 === 1))
+          !(faults.includes(index) || (next && round % 2 === 1))
         )
           continue;
         const table = barred.get(segment.index) ?? new Map<Node, number>();

@@ -68,7 +68,7 @@ export function joinCost(from: number, target: Target, rests: boolean): number {
   else if (distance <= 2) cost = 0;
   else if (distance <= 4) cost = changes ? 1.1 : 0.35;
   else if (distance === 5) cost = dominant ? 0.9 : changes ? 1.6 : 0.8;
-  else if (distance === 6) cost = 4;
+  else if (distance === 6) cost = changes ? 25 : 4;
   else if (distance === 7) cost = dominant ? 1.1 : changes ? 2 : 1;
   else if (distance <= 9) cost = 3;
   else if (distance <= 11) cost = 4;
@@ -204,7 +204,7 @@ function pitchCost(
 ): number {
   const pitchClass = wrap(pitch);
   if (cur.tones[pitchClass]) return 0;
-  let cost = !rules.approaches && Math.abs(pitch - before) > 2 ? 2 : 0;
+  let cost = !rules.approaches && Math.abs(pitch - before) > 2 ? 7 : 0;
   const outside = !cur.scale[pitchClass];
   if (outside) {
     const borrowed = target.ladder.scale[pitchClass] === true;

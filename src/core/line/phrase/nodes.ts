@@ -254,6 +254,9 @@ export function nodesOf(
     offsets.some((offset) => !ladder.tones[wrap(ladder.home + offset)])
   )
     return [];
+  // Roots and fifths alone: over a slash chord a step of the book may be another note.
+  const plain = [ladder.home, ...(rules.level >= 1 ? [ladder.root, ladder.fifth] : [])];
+  if (rules.level <= 1 && offsets.some((offset) => !plain.includes(wrap(ladder.home + offset)))) return [];
   const leaps = offsets.some((offset, index) => Math.abs(offset - (offsets[index - 1] ?? offset)) === 12);
   if (leaps && !freedoms.has('octave leap')) return [];
   const own = ownCost(rules, segment, cell, ladder, offsets) + demandCost(segment, cell, ladder, offsets);
