@@ -1,4 +1,5 @@
 import { TICKS_PER_QUARTER, unreachable } from '../base';
+import type { PhraseRole } from '../feel';
 import { silenceOf } from './hearing';
 import { type BarModel, changesBetween, isStrongBeat, type LineModel } from './model';
 import { meetingBreaches } from './rules/check';
@@ -227,6 +228,20 @@ export function demandCost(bar: BarModel, tones: readonly Tone[]): number {
  */
 export const handCost = (tones: readonly Tone[], playing: number): number =>
   tones.length === 0 ? 0 : (playing / tones.length) * WEIGHT.hand;
+
+/** What a bar costs in its role: answers close, statements stay open and clear, turnarounds move on. */
+export function roleCost(model: LineModel, role: PhraseRole, tones: readonly Tone[]): number {
+  const { scaleSteps } = model.request.feel.weights;
+  const last = tones.at(-1);
+  if (!last) return 0;
+  const steps = tones.filter((tone) => !tone.member).length;
+  if (role === 'statement') {
+    const open = last.member && !isHome(last);
+    return (open ? WEIGHT.openStatement : 0) + steps * WEIGHT.cloudedStatement * (1 - scaleSteps);
+  }
+  if (role === 'answer') return isHome(last) ? WEIGHT.closedAnswer : 0;
+  return steps === 0 ? WEIGHT.plainTurnaround : 0;
+}
 
 function landingCost(from: BarModel, exit: Exit, to: BarModel, entry: Entry): number {
   const distance = entry.first.midi - exit.last.midi;

@@ -8,7 +8,7 @@ import { modelOf } from '../read-request';
 import { findBreaches } from '../rules/check';
 import { writeNotes } from '../tones';
 import type { ComposeRequest, LineNotes } from '../types';
-import { composeWithBook } from './engine';
+import { composeWithBook, judge } from './engine';
 
 /** Plans that are tried on a short chart, and over all bars of a long one. */
 const MOST_PLANS = 40;
@@ -33,6 +33,9 @@ function phrasesFor(model: LineModel): { book: PhraseBook; metre: MetrePhrases }
   const book = phraseBookOf(feel.id);
   return { book, metre: book.metres.find(({ metre }) => sameMetre(metre, chart.metre)) ?? book.metres[0] };
 }
+
+/** What a line costs by what can be counted in it, whoever wrote it. */
+export const lineCost = (model: LineModel, bars: LineNotes): number => judge(model, hearLine(model, bars));
 
 function handCost(model: LineModel, gauge: HandGauge, bars: LineNotes): number {
   let at = 0;

@@ -49,7 +49,7 @@ function taste(seed: number, scope: number, tag: number): number {
 }
 
 /** The cost of a line by its features. */
-function judge(model: LineModel, heard: HeardLine): number {
+export function judge(model: LineModel, heard: HeardLine): number {
   const features = featuresOf(model, heard);
   let cost = 0;
   for (const name of Object.keys(FEATURES) as Feature[]) cost += features[name] * WEIGHTS[name].weight;
@@ -242,7 +242,8 @@ export function composeWithBook(request: EngineRequest): readonly Draft[] {
     }
     let cost = 0;
     targets.forEach((target, index) => {
-      const leapt = Math.abs(target.midi - node.last) === 12 && !segment.bar.demands.freedoms.has('octave leap');
+      const leapt =
+        Math.abs(target.midi - node.last) === 12 && !segment.bar.demands.freedoms.has('octave leap');
       if (leapt && segment.end < segment.bar.ticks) cost += TIE_BROKEN;
       if (node.tied && (late || target.midi !== node.last)) cost += TIE_BROKEN;
       cost += (joinCost(node.last, target, node.rests || late) * weight) / (index === 0 ? 1 : 2);
@@ -501,12 +502,7 @@ export function composeWithBook(request: EngineRequest): readonly Draft[] {
         const { index } = segment.bar;
         const next = [...segment.bar.before, ...segment.bar.after].some((bar) => faults.includes(bar));
         const node = last.way.nodes[segment.index];
-        if (
-          !node ||
-          segment.kept ||
-          !(faults.includes(index) || (next && round % 2 === 1))
-        )
-          continue;
+        if (!node || segment.kept || !(faults.includes(index) || (next && round % 2 === 1))) continue;
         const table = barred.get(segment.index) ?? new Map<Node, number>();
         table.set(node, (table.get(node) ?? 0) + 3);
         barred.set(segment.index, table);

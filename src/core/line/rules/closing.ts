@@ -6,7 +6,7 @@ import { type Rule, TEACHERS_LIST, type Whole } from './types';
 const LEADS_HOME = new Set([1, 2, 3, 4, 7, 10, 11]);
 
 /** Whether a line that ends on this note leads back into the bar that follows at the seam. */
-function leadsHome(last: Tone, start: Stretch | null): boolean {
+export function leadsHome(last: Tone, start: Stretch | null): boolean {
   if (last.interval < 0 || (last.member && last.interval > 0)) return true;
   if (LEADS_HOME.has(last.interval)) return true;
   return start?.chord !== null && start !== null && LEADS_HOME.has(classAbove(last.midi, start.rootClass));
@@ -18,7 +18,7 @@ function places({ model, heard }: Whole): readonly number[] {
   const last = index === undefined ? undefined : heard[index]?.at(-1);
   if (index === undefined || !last || model.request.level === 0) return [];
   const start = model.bars[model.order[0] ?? 0]?.stretches[0] ?? null;
-  return last.tiedOn || isHome(last) || last.interval === 0 || leadsHome(last, start) ? [] : [index];
+  return isHome(last) || last.interval === 0 || leadsHome(last, start) ? [] : [index];
 }
 
 export const CLOSING: Rule = {

@@ -23,6 +23,14 @@ export interface Entry {
   readonly leaps: number;
 }
 
+/** Equal for ends that no rule and no term of the score can tell apart. */
+export const exitKey = ({ last, exposed, seventh, leadingTone, leaps, run }: Exit): string =>
+  `${last.midi} ${exposed} ${seventh} ${leadingTone} ${leaps} ${run} ${last.member} ${last.tiedOn}`;
+
+/** As {@link exitKey}, for beginnings. */
+export const entryKey = ({ first, exposed, root, leaps }: Entry): string =>
+  `${first.midi} ${exposed} ${leaps} ${first.start === 0} ${root}`;
+
 /** Outside its chord and long enough to be heard as a note of its own. */
 export const isExposed = (tone: Tone): boolean =>
   tone.stretch?.chord !== null && tone.stretch !== null && !tone.member && tone.duration >= TICKS_PER_QUARTER;

@@ -17,11 +17,11 @@ function mostEqual(tones: readonly Tone[]): number {
 }
 
 /** Whether two bars' numbers of notes stay within two to one; empty bars are left out. */
-const isEvenWith = (one: number, other: number): boolean =>
+export const isEvenWith = (one: number, other: number): boolean =>
   one === 0 || other === 0 || Math.max(one, other) <= 2 * Math.min(one, other);
 
 /** Whether neighbours are even; a pickup, a part of a bar only, is not held against a whole one. */
-const areEven = (one: BarModel, notes: number, next: BarModel | undefined, others: number): boolean =>
+export const areEven = (one: BarModel, notes: number, next: BarModel | undefined, others: number): boolean =>
   one.pickup || next === undefined || next.pickup || isEvenWith(notes, others);
 
 function places({ model, heard }: Whole, near?: ReadonlySet<number>): readonly number[] {
