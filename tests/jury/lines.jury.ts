@@ -3,8 +3,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { test } from 'vitest';
 import { barTicks, type LineNote, midiOf, TICKS_PER_QUARTER } from '../../src/core/base';
 import { type FeelId, isFeelId } from '../../src/core/feel';
-import { type Level, TECHNIQUES, type Technique } from '../../src/core/line';
-import { composeByBook } from '../../src/core/line/phrase/compose';
+import { composeLine, type Level, TECHNIQUES, type Technique } from '../../src/core/line';
 import { request } from '../line/notation';
 
 /** A task of the jury: the fields of its files of lines, the bars left out. */
@@ -48,9 +47,7 @@ test('composes a line for each task', () => {
   const tasks = JSON.parse(readFileSync(TASKS, 'utf8')) as readonly Task[];
   const lines = tasks.flatMap((task) => {
     const wish = requestOf(task);
-    const line = composeByBook(wish);
-    if (!line) return [];
-    const bars = line.map(written);
+    const bars = composeLine(wish).bars.map(written);
     const text = bars
       .map((bar, index) => {
         const metre = wish.chart.bars[index]?.metre;

@@ -37,12 +37,6 @@ describe.each(SAMPLE_TITLES.map((title, index) => ({ title, index })))('the samp
     expect([...shown]).toEqual(expect.arrayContaining(['chord tones', 'scale steps', 'space']));
   });
 
-  it('leaves beat one silent somewhere, as its notes say, but not at its beginning', () => {
-    const silent = sheet.bars.map((bar) => bar.notes[0]?.note.start !== 0);
-    expect(silent).toContain(true);
-    expect(silent[0]).toBe(false);
-  });
-
   it('lies under one hand, every note on the neck', () => {
     const positions = sheet.bars.flatMap((bar) => bar.notes.map(({ fingered }) => fingered?.position));
     expect(positions).not.toContain(undefined);

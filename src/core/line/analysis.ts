@@ -86,6 +86,18 @@ function degreeTextOf(tone: Tone, tones: readonly Tone[]): string {
 const techniquesOf = (seen: Seen): readonly Technique[] =>
   TECHNIQUE_ROWS.filter((row) => row.recognise(seen)).map(({ technique }) => technique);
 
+/** The techniques that a bar shows; no reasons are worded for it. */
+export function techniquesInBar(model: LineModel, heard: HeardLine, index: number): readonly Technique[] {
+  const bar = model.bars[index];
+  const tones = heard[index] ?? [];
+  if (!bar) return [];
+  return techniquesOf({
+    bar,
+    tones,
+    functions: tones.map((_, place) => functionOf(model, heard, bar, place)),
+  });
+}
+
 export function analyseBar(model: LineModel, heard: HeardLine, index: number): BarAnalysis {
   const bar = model.bars[index];
   const tones = heard[index] ?? [];

@@ -1,9 +1,11 @@
 import { createRandom, type LineNote, type SpelledName } from '../../base';
-import type { MetrePhrases, PhraseBook, Theme } from '../../feel';
+import type { Contour, MetrePhrases, PhraseBook, Theme } from '../../feel';
 import { nameOfDegree } from '../../theory';
 import type { HeardLine } from '../hearing';
 import type { LineModel } from '../model';
+import { TECHNIQUE_TABLE } from '../techniques/table';
 import { hear, type Tone, toneOf } from '../tones';
+import type { Technique } from '../types';
 import { type Column, cheapestWay, type Prices } from './chain';
 import { FEATURES, type Feature, featuresOf } from './features';
 import { joinCost, type LeadRules, type LeadWay, solveLead, type Target } from './leads';
@@ -18,6 +20,8 @@ import { WEIGHTS } from './weights';
 export interface Draft {
   readonly heard: HeardLine;
   readonly cost: number;
+  /** Bars that will not do, and could not be mended. */
+  readonly faults: number;
   readonly plan: Plan;
   readonly theme: Theme;
   /** By segment, which contour it plays. */
@@ -30,6 +34,13 @@ const JOIN_WEIGHT = { walk: 1.35, riff: 1 } as const;
 /** Price of what cannot be: a model broken off, a kept bar's other beginning. */
 const NEVER = 1e6;
 
+/** Nodes that were tried and did wrong, with what they cost more now. */
+type Barred = ReadonlyMap<number, ReadonlyMap<Node, number>>;
+const NONE_BARRED: Barred = new Map();
+
+/** Price of not going on with a note that a kept bar ties over. */
+const TIE_BROKEN = 200;
+
 /** Numbers from 0 to 1 for a plan's tastes: the same numbers for the same arguments. */
 function taste(seed: number, scope: number, tag: number): number {
   let mixed = Math.imul(seed ^ Math.imul(scope + 1, 0x9e3779b1) ^ tag, 0x85ebca6b);
@@ -38,7 +49,7 @@ function taste(seed: number, scope: number, tag: number): number {
 }
 
 /** The cost of a line by its features. */
-function judge(model: LineModel, heard: HeardLine): number {
+export function judge(model: LineModel, heard: HeardLine): number {
   const features = featuresOf(model, heard);
   let cost = 0;
   for (const name of Object.keys(FEATURES) as Feature[]) cost += features[name] * WEIGHTS[name].weight;
@@ -54,6 +65,10 @@ export interface EngineRequest {
   readonly kept: readonly (readonly LineNote[] | null)[];
   /** Plans that are tried; more where the chart is short. */
   readonly plans: number;
+  /** Whether only the plainest theme is used. */
+  readonly plain: boolean;
+  /** Bars of a line that will not do, whatever it costs: rules broken, techniques shown or missing. */
+  faults(heard: HeardLine): readonly number[];
 }
 
 /** A node for notes that are given. */
@@ -69,6 +84,7 @@ function keptNode(tones: readonly Tone[]): Node | null {
     last: last.midi,
     before: tones.findLast((tone) => tone.midi !== last.midi)?.midi ?? null,
     rests: false,
+    tied: last.tiedOn,
     leadBeats: [],
     mean: 0,
     top: 0,
@@ -115,9 +131,8 @@ interface Onward {
   readonly jumps: readonly number[];
 }
 
-/** Composes with the phrase book: over many plans, the best way through each, and of those lines the best. */
-// biome-ignore lint/complexity/noExcessiveCognitiveComplexity: the parts share one composition
-export function composeWithBook(request: EngineRequest): Draft | null {
+/** Composes with the phrase book: over many plans, the best way through each; the best lines first. */
+export function composeWithBook(request: EngineRequest): readonly Draft[] {
   const { model, book, metre, seed } = request;
   const { level } = model.request;
   const keptTones = model.bars.map((bar) => {
@@ -129,14 +144,14 @@ export function composeWithBook(request: EngineRequest): Draft | null {
     metre.metre,
     keptTones.map((tones) => tones !== null),
   );
-  if (segments.length === 0) return null;
+  if (segments.length === 0) return [];
   const pools = poolMaker(model, book, metre);
   const fixed = new Map<number, Pool>();
   const firstSegment = new Map<number, number>();
   for (const segment of segments)
     if (!firstSegment.has(segment.bar.index)) firstSegment.set(segment.bar.index, segment.index);
 
-  const theme = themeFor(metre, level, seed, model);
+  const theme = (request.plain ? metre.themes[0] : undefined) ?? themeFor(metre, level, seed, model);
   const onward = segments.map((segment, index): Onward => {
     const next = segments[index + 1];
     if (next?.bar === segment.bar) return { next: true, ring: false, jumps: [] };
@@ -159,7 +174,11 @@ export function composeWithBook(request: EngineRequest): Draft | null {
       return pool;
     }
     const bar = plan.bars[segment.bar.index];
-    return pools.poolOf(segment, theme, bar?.slot ?? 'S', modelPlace(segment, bar ?? null));
+    const pool = pools.poolOf(segment, theme, bar?.slot ?? 'S', modelPlace(segment, bar ?? null));
+    if (pool.nodes.length > 0) return pool;
+    const silent = fixedPool(-1 - segment.index, null);
+    fixed.set(segment.index, silent);
+    return silent;
   }
 
   /** A model needs all of its bars free and whole. */
@@ -179,9 +198,9 @@ export function composeWithBook(request: EngineRequest): Draft | null {
   const memo = new Map<string, Map<number, LeadWay>>();
   const rulesFor = rememberRules(model, book);
 
-  function targetOf(segment: Segment, from: Segment, midi: number | null): Target | null {
+  function targetOf(segment: Segment, from: Segment, midi: number | null, late: boolean): Target | null {
     if (midi === null || midi < 0 || !segment.ladder) return null;
-    return { midi, ladder: segment.ladder, changes: segment.stretch?.label !== from.stretch?.label };
+    return { midi, ladder: segment.ladder, changes: segment.stretch?.label !== from.stretch?.label, late };
   }
 
   function lead(segment: Segment, node: Node, targets: readonly Target[], memoKey: string): LeadWay {
@@ -191,7 +210,7 @@ export function composeWithBook(request: EngineRequest): Draft | null {
     const main = targets[0] ?? ownTarget(segment, node);
     const table = memo.get(memoKey) ?? new Map<number, LeadWay>();
     memo.set(memoKey, table);
-    let key = (node.last * 128 + (node.before ?? 0)) * 128 + main.midi;
+    let key = (node.last * 128 + (node.before ?? 0)) * 256 + main.midi * 2 + (main.late ? 1 : 0);
     for (const beat of beats) key = key * 24 + Math.round(beat * 6);
     const known = table.get(key);
     if (known) return known;
@@ -207,7 +226,7 @@ export function composeWithBook(request: EngineRequest): Draft | null {
   function ownTarget(segment: Segment, node: Node): Target {
     const { ladder } = segment;
     const midi = node.pitches[0] ?? node.last;
-    return { midi, ladder: ladder as NonNullable<typeof ladder>, changes: false };
+    return { midi, ladder: ladder as NonNullable<typeof ladder>, changes: false, late: true };
   }
 
   function joinPrice(
@@ -223,6 +242,10 @@ export function composeWithBook(request: EngineRequest): Draft | null {
     }
     let cost = 0;
     targets.forEach((target, index) => {
+      const leapt =
+        Math.abs(target.midi - node.last) === 12 && !segment.bar.demands.freedoms.has('octave leap');
+      if (leapt && segment.end < segment.bar.ticks) cost += TIE_BROKEN;
+      if (node.tied && (late || target.midi !== node.last)) cost += TIE_BROKEN;
       cost += (joinCost(node.last, target, node.rests || late) * weight) / (index === 0 ? 1 : 2);
     });
     return cost;
@@ -248,7 +271,7 @@ export function composeWithBook(request: EngineRequest): Draft | null {
       beginnings.forEach((beginning, column) => {
         let price = NEVER;
         if (goesOn === beginning.model || into === null) {
-          const target = to ? targetOf(to, segment, beginning.midi) : null;
+          const target = to ? targetOf(to, segment, beginning.midi, beginning.late) : null;
           price = joinPrice(segment, node, target ? [target, ...extra] : extra, memoKey, beginning.late);
         }
         prices[row * beginnings.length + column] = price;
@@ -258,21 +281,34 @@ export function composeWithBook(request: EngineRequest): Draft | null {
     return prices;
   }
 
-  const kin = new Map<string, Kinship>();
-  function kinOf(plan: Plan, node: Node): Kinship {
-    const { motif } = plan;
-    if (!motif) return 'other';
-    const key = `${motif.id}|${node.cell.contour.id}`;
-    const known = kin.get(key) ?? kinship(motif, node.cell.contour);
-    kin.set(key, known);
+  const kin = new Map<Contour | null, Map<Pool, readonly Kinship[]>>();
+  /** How each node of a pool is kin to the plan's motif. */
+  function kinOf(motif: Contour | null, pool: Pool): readonly Kinship[] {
+    const table = kin.get(motif) ?? new Map<Pool, readonly Kinship[]>();
+    kin.set(motif, table);
+    const known =
+      table.get(pool) ??
+      pool.nodes.map((node): Kinship => (motif ? kinshipBetween(motif, node.cell.contour) : 'other'));
+    table.set(pool, known);
+    return known;
+  }
+
+  const betweenContours = new Map<Contour, Map<Contour, Kinship>>();
+  function kinshipBetween(motif: Contour, contour: Contour): Kinship {
+    const table = betweenContours.get(motif) ?? new Map<Contour, Kinship>();
+    betweenContours.set(motif, table);
+    const known = table.get(contour) ?? kinship(motif, contour);
+    table.set(contour, known);
     return known;
   }
 
   const riff = book.manner === 'riff';
-  function columnOf(segment: Segment, pool: Pool, plan: Plan, only: number | null): Column {
+  function columnOf(segment: Segment, pool: Pool, plan: Plan, only: number | null, barred: Barred): Column {
     const bar = plan.bars[segment.bar.index];
     const costs = new Float64Array(pool.nodes.length);
     const some = pool.borrowed.some((one) => !one);
+    const kinds = kinOf(plan.motif, pool);
+    const worth = KINSHIP_WORTH[bar?.operation ?? 'state'];
     // biome-ignore lint/complexity/noExcessiveCognitiveComplexity: a table of prices, read from top to bottom
     pool.nodes.forEach((node, index) => {
       let cost = node.cost;
@@ -285,7 +321,7 @@ export function composeWithBook(request: EngineRequest): Draft | null {
           cost += (riff ? 0.2 : 0.4) * taste(plan.seed, 8 + segment.bar.index, tag);
           if (node.link) {
             if (plan.motifModel?.id === node.link.model && bar.half === 0) cost -= 0.7;
-          } else cost -= KINSHIP_WORTH[bar.operation][kinOf(plan, node)] ?? 0;
+          } else cost -= worth[kinds[index] ?? 'other'] ?? 0;
         } else cost += 0.5 * taste(plan.seed, 1, tag) + 0.3 * taste(plan.seed, 8 + segment.index, tag);
         if (pool.borrowed[index] && some && segment.whole) cost += level >= 2 ? 3 : 0.8;
         cost += 0.085 * Math.abs(node.mean - bar.height);
@@ -299,6 +335,7 @@ export function composeWithBook(request: EngineRequest): Draft | null {
           cost -= 0.5 * Math.min(2, node.cell.contour.leads);
       }
       if (only !== null && node.first !== only) cost += NEVER;
+      cost += barred.get(segment.index)?.get(node) ?? 0;
       costs[index] = cost;
     });
     return { costs, entryOf: pool.entryOf, entries: pool.entries.length };
@@ -309,6 +346,7 @@ export function composeWithBook(request: EngineRequest): Draft | null {
     plan: Plan,
     known: readonly number[] | null,
     firsts: ReadonlyMap<number, number>,
+    barred: Barred = NONE_BARRED,
   ): { nodes: readonly Node[]; cost: number; targets: readonly (readonly Target[])[] } | null {
     const list = segments.map((segment) => poolAt(segment, plan));
     if (list.some((pool) => pool.nodes.length === 0)) return null;
@@ -318,6 +356,7 @@ export function composeWithBook(request: EngineRequest): Draft | null {
         list[index] as Pool,
         plan,
         known && firsts.has(segment.index) ? (firsts.get(segment.index) ?? null) : null,
+        barred,
       ),
     );
     const extraOf = (index: number): readonly Target[] => {
@@ -326,7 +365,7 @@ export function composeWithBook(request: EngineRequest): Draft | null {
         const at = firstSegment.get(bar);
         const midi = at === undefined ? undefined : firsts.get(at);
         const to = at === undefined ? undefined : segments[at];
-        const target = to && midi !== undefined ? targetOf(to, from, midi) : null;
+        const target = to && midi !== undefined ? targetOf(to, from, midi, true) : null;
         return target ? [target] : [];
       });
     };
@@ -365,7 +404,8 @@ export function composeWithBook(request: EngineRequest): Draft | null {
       const nextIndex = place?.next ? index + 1 : place?.ring ? 0 : -1;
       const next = segments[nextIndex];
       const node = nodes[nextIndex];
-      const target = next && node ? targetOf(next, segment, node.last < 0 ? null : node.first) : null;
+      const target =
+        next && node ? targetOf(next, segment, node.last < 0 ? null : node.first, node.late) : null;
       return target ? [target, ...extra] : extra;
     });
     return { nodes, cost: way.cost, targets };
@@ -397,7 +437,9 @@ export function composeWithBook(request: EngineRequest): Draft | null {
         if (!note) return;
         const after = pitches[place + 1] ?? main?.midi ?? null;
         const name = spell(segment, midi, after, main?.ladder.names ?? next?.ladder?.names ?? null);
-        bars[segment.bar.index]?.push(toneOf(segment.bar, note.start, note.duration, midi, name));
+        const tone = toneOf(segment.bar, note.start, note.duration, midi, name);
+        const tied = solved?.kind === 'early' && place === pitches.length - 1;
+        bars[segment.bar.index]?.push(tied ? { ...tone, tiedOn: true } : tone);
       });
     });
     return bars;
@@ -422,41 +464,88 @@ export function composeWithBook(request: EngineRequest): Draft | null {
     high: Math.max(...model.bars.map((bar) => bar.demands.reach.high)),
     level,
   };
-  let best: Draft | null = null;
   const scale = 8 / Math.max(8, segments.length);
-  for (let index = 0; index < request.plans; index += 1) {
-    const plan = planOf(model, wishes, (seed * 7919 + index * 104729 + 17) >>> 0);
-    let way = realise(plan, null, new Map());
+  type Way = NonNullable<ReturnType<typeof realise>>;
+  interface Try {
+    readonly draft: Draft;
+    readonly way: Way;
+  }
+
+  function attempt(plan: Plan, barred: Barred): Try | null {
+    let way = realise(plan, null, new Map(), barred);
     if (way && hasJumps) {
-      const firsts = new Map<number, number>();
-      for (const { jumps } of onward)
-        for (const bar of jumps) {
-          const at = firstSegment.get(bar);
-          const node = at === undefined ? undefined : way.nodes[at];
-          if (at !== undefined && node && node.last >= 0) firsts.set(at, node.first);
-        }
       way =
         realise(
           plan,
           way.nodes.map(() => 0),
-          firsts,
+          jumpTargets(way.nodes),
+          barred,
         ) ?? way;
     }
-    if (!way) continue;
+    if (!way) return null;
     const heard = tonesOf(way);
     const cost = judge(model, heard) + way.cost * scale * 0.35;
-    if (best === null || cost < best.cost) {
-      best = {
-        heard,
-        cost,
-        plan,
-        theme,
-        contours: way.nodes.map((node) => (node.last < 0 ? null : node.cell.contour.id)),
-      };
-    }
+    const contours = way.nodes.map((node) => (node.last < 0 ? null : node.cell.contour.id));
+    return { draft: { heard, cost, faults: 0, plan, theme, contours }, way };
   }
-  return best;
+
+  /** The plan again without what its bars did wrong, until nothing is wrong or there is no better way. */
+  // biome-ignore lint/complexity/noExcessiveCognitiveComplexity: one search, its steps in order
+  function mended(first: Try): Draft {
+    let best = first.draft;
+    let faults = request.faults(best.heard);
+    let least = faults.length;
+    const barred = new Map<number, Map<Node, number>>();
+    let last = first;
+    for (let round = 0; round < ROUNDS && faults.length > 0; round += 1) {
+      for (const segment of segments) {
+        const { index } = segment.bar;
+        const next = [...segment.bar.before, ...segment.bar.after].some((bar) => faults.includes(bar));
+        const node = last.way.nodes[segment.index];
+        if (!node || segment.kept || !(faults.includes(index) || (next && round % 2 === 1))) continue;
+        const table = barred.get(segment.index) ?? new Map<Node, number>();
+        table.set(node, (table.get(node) ?? 0) + 3);
+        barred.set(segment.index, table);
+      }
+      const again = attempt(last.draft.plan, barred);
+      if (!again) break;
+      last = again;
+      faults = request.faults(again.draft.heard);
+      if (faults.length < least) [best, least] = [again.draft, faults.length];
+    }
+    return { ...best, faults: least, cost: best.cost + least * FAULT * scale };
+  }
+
+  const tries: Try[] = [];
+  for (let index = 0; index < request.plans; index += 1) {
+    const one = attempt(planOf(model, wishes, (seed * 7919 + index * 104729 + 17) >>> 0), NONE_BARRED);
+    if (one) tries.push(one);
+  }
+  return tries
+    .sort((one, other) => one.draft.cost - other.draft.cost)
+    .slice(0, MOST_DRAFTS)
+    .map(mended)
+    .sort((one, other) => one.cost - other.cost);
+
+  /** First notes of the bars that repeats and endings lead back to. */
+  function jumpTargets(nodes: readonly Node[]): ReadonlyMap<number, number> {
+    const firsts = new Map<number, number>();
+    for (const { jumps } of onward)
+      for (const bar of jumps) {
+        const at = firstSegment.get(bar);
+        const node = at === undefined ? undefined : nodes[at];
+        if (at !== undefined && node && node.last >= 0) firsts.set(at, node.first);
+      }
+    return firsts;
+  }
 }
+
+/** Lines that are handed on to be looked at more closely. */
+const MOST_DRAFTS = 3;
+
+/** How often a plan is tried again without what was wrong, and what a fault that stays costs. */
+const ROUNDS = 8;
+const FAULT = 40;
 
 const keyText = ({ stretch }: Segment): string =>
   stretch ? `${stretch.key.tonic.letter}${stretch.key.tonic.alteration}${stretch.key.mode}` : '';
@@ -485,17 +574,24 @@ function rememberRules(model: LineModel, book: PhraseBook): (segment: Segment) =
   return ({ bar }) => {
     const found = known.get(bar.demands.key);
     if (found) return found;
-    const { techniques, reach } = bar.demands;
+    const { freedoms, reach, wanted, hoped } = bar.demands;
+    const asks = (technique: Technique) => wanted.has(technique) || hoped.has(technique);
     const rules: LeadRules = {
       level,
-      steps: techniques.has('scale steps'),
-      approaches: techniques.has('approach note') && model.limits.halfSteps,
+      steps: freedoms.has('notes outside the chord'),
+      approaches: freedoms.has('notes outside the scale') && model.limits.halfSteps,
       longChromatics: book.chromatics === 'a beat',
       walk: book.manner === 'walk',
       low: reach.low,
       high: reach.high,
       onNeck: reach.onNeck,
-      octaves: techniques.has('octave'),
+      octaves: freedoms.has('octave leap'),
+      wants: {
+        steps: wanted.has('scale steps'),
+        approach: asks('approach note'),
+        early:
+          level >= TECHNIQUE_TABLE.anticipation.from && asks('anticipation') && freedoms.has('early root'),
+      },
     };
     known.set(bar.demands.key, rules);
     return rules;

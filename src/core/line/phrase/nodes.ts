@@ -2,6 +2,7 @@ import type { Contour } from '../../feel';
 import { inReach } from '../demands';
 import { notesPerSecond } from '../level';
 import type { LineModel } from '../model';
+import type { Technique } from '../types';
 import type { Cell } from './cells';
 import { type Ladder, offsetOf } from './ladder';
 import type { Segment } from './segments';
@@ -26,6 +27,8 @@ export interface Node {
   readonly before: number | null;
   /** Whether the node ends in a rest and needs no lead. */
   readonly rests: boolean;
+  /** Its last note is tied over into what comes: only in bars that are given. */
+  readonly tied?: boolean;
   /** The beats that its leads last. */
   readonly leadBeats: readonly number[];
   readonly mean: number;
@@ -41,6 +44,8 @@ export interface NodeRules {
   readonly manner: 'walk' | 'riff';
   readonly blues: boolean;
   readonly longChromatics: boolean;
+  /** Whether the feel leaves beat one empty by habit; elsewhere it is a last resort. */
+  readonly restsOnOne: boolean;
 }
 
 const wrap = (midi: number): number => ((midi % 12) + 12) % 12;
@@ -66,13 +71,13 @@ function suits(segment: Segment, contour: Contour): boolean {
 /** Whether a cell keeps to the level's speed and to the techniques that are switched on. */
 export function isPlayable(model: LineModel, segment: Segment, cell: Cell, level: number): boolean {
   const { bar } = segment;
-  const { techniques } = bar.demands;
+  const { freedoms } = bar.demands;
   if (cell.level > level || !suits(segment, cell.contour)) return false;
   const share = (segment.end - segment.start) / bar.ticks;
   const speed = notesPerSecond(cell.notes.length / share, bar.metre, model.request.tempo);
-  if (speed > model.limits.notesPerSecond && cell.notes.length > segment.beats) return false;
-  if (techniques.has('space')) return true;
-  return !(segment.start === 0 && cell.notes[0]?.start !== 0) && cell.longest * 2 < bar.ticks;
+  if (speed > model.limits.notesPerSecond && cell.notes.length > 1) return false;
+  if (!freedoms.has('silent beat one') && segment.start === 0 && cell.notes[0]?.start !== 0) return false;
+  return freedoms.has('long silence') || cell.longest * 2 < bar.ticks;
 }
 
 /** What the pitches cost by themselves (hand-set; the reasons stand beside the terms). */
@@ -133,6 +138,8 @@ function ownCost(
           (left > 2 ? (soft && left <= 4 ? 0.4 : 1.2) : 0);
       else if (entered > 2 && left > 2) cost += 0.9;
       if (beats >= 1.5) cost += soft ? 0.8 : 2;
+      // By leap in, by step out is an approach note: only where those are wanted.
+      if (entered > 2 && !segment.bar.demands.freedoms.has('notes outside the scale')) cost += 1;
       const strong = (note.start / beat) % 2 === 0;
       if (strong && beats >= 0.5 && index > 0) cost += soft ? (rules.manner === 'riff' ? 0.15 : 0) : 0.9;
       // ♭6 on minor, ♭2, and the fourth over a major third grind.
@@ -156,7 +163,7 @@ function beginCost(
 ): number {
   const first = offsets[0] ?? 0;
   const onHome = wrap(first) === 0;
-  let cost = 0;
+  let cost = !rules.restsOnOne && segment.start === 0 && cell.notes[0]?.start !== 0 ? 12 : 0;
   if (!onHome && segment.fresh) {
     const third = ladder.third !== null && wrap(first) === ladder.third;
     const silent = cell.notes[0]?.start !== segment.start;
@@ -186,6 +193,58 @@ function shapeCost(rules: NodeRules, segment: Segment, cell: Cell, offsets: read
   return cost;
 }
 
+/** What a node costs that misses an aim of its bar: more than any music, so that it is taken only where nothing else is. */
+const MISSED = 60;
+
+/** Which techniques a node shows whatever its leads become. */
+function shown(
+  rules: NodeRules,
+  segment: Segment,
+  cell: Cell,
+  ladder: Ladder,
+  offsets: readonly number[],
+): ReadonlySet<Technique> {
+  const found = new Set<Technique>();
+  const classes = offsets.map((offset) => wrap(ladder.home + offset));
+  if (new Set(classes.filter((one) => ladder.tones[one])).size > 1) found.add('chord tones');
+  offsets.forEach((offset, index) => {
+    const before = offsets[index - 1];
+    if (before === undefined) return;
+    if (Math.abs(offset - before) === 12) found.add('octave');
+    const next = offsets[index + 1];
+    const steps = Math.abs(offset - before) <= 2 && (next === undefined || Math.abs(next - offset) <= 2);
+    if (!ladder.tones[classes[index] ?? 0] && steps) found.add('scale steps');
+  });
+  const silentOne = segment.start === 0 && cell.notes[0]?.start !== 0;
+  if ((silentOne && rules.restsOnOne) || cell.longest * 2 >= segment.bar.ticks) found.add('space');
+  return found;
+}
+
+/** Techniques that a lead can bring. */
+const BY_LEAD: ReadonlySet<Technique> = new Set(['scale steps', 'approach note', 'anticipation']);
+
+function demandCost(
+  rules: NodeRules,
+  segment: Segment,
+  cell: Cell,
+  ladder: Ladder,
+  offsets: readonly number[],
+): number {
+  const { demands } = segment.bar;
+  const share = (segment.end - segment.start) / segment.bar.ticks;
+  let cost = 0;
+  if (demands.density === 'sparse' && cell.notes.length >= Math.max(2, segment.beats)) cost += MISSED;
+  if (demands.density === 'busy' && cell.notes.length <= segment.beats) cost += MISSED;
+  if (cell.silence < demands.silence * (segment.end - segment.start)) cost += MISSED * share;
+  if (demands.wanted.size === 0 && demands.hoped.size === 0) return cost;
+  const shows = shown(rules, segment, cell, ladder, offsets);
+  const misses = (technique: Technique) =>
+    !shows.has(technique) && !(cell.contour.leads > 0 && BY_LEAD.has(technique));
+  for (const technique of demands.wanted) if (misses(technique)) cost += MISSED * share;
+  for (const technique of demands.hoped) if (misses(technique)) cost += 1.2 * share;
+  return cost;
+}
+
 /** The nodes of a contour over a chord: in every octave that the range holds. */
 export function nodesOf(
   rules: NodeRules,
@@ -196,12 +255,19 @@ export function nodesOf(
 ): readonly Node[] {
   const offsets = offsetsOf(cell.contour, ladder, rules.blues);
   if (!offsets || offsets.length === 0 || !segment.stretch) return [];
-  const { reach, techniques } = segment.bar.demands;
-  if (!techniques.has('scale steps') && offsets.some((offset) => !ladder.tones[wrap(ladder.home + offset)]))
+  const { reach, freedoms } = segment.bar.demands;
+  if (
+    !freedoms.has('notes outside the chord') &&
+    offsets.some((offset) => !ladder.tones[wrap(ladder.home + offset)])
+  )
     return [];
+  // Roots and fifths alone: over a slash chord a step of the book may be another note.
+  const plain = [ladder.home, ...(rules.level >= 1 ? [ladder.root, ladder.fifth] : [])];
+  if (rules.level <= 1 && offsets.some((offset) => !plain.includes(wrap(ladder.home + offset)))) return [];
   const leaps = offsets.some((offset, index) => Math.abs(offset - (offsets[index - 1] ?? offset)) === 12);
-  if (leaps && !techniques.has('octave')) return [];
-  const own = ownCost(rules, segment, cell, ladder, offsets);
+  if (leaps && !freedoms.has('octave leap')) return [];
+  const own =
+    ownCost(rules, segment, cell, ladder, offsets) + demandCost(rules, segment, cell, ladder, offsets);
   const nodes: Node[] = [];
   const { beat } = segment.bar;
   const lastNote = cell.notes[offsets.length - 1];

@@ -5,6 +5,7 @@ import { type Cell, cellOf } from './cells';
 import { isPlayable, type Link, type Node, type NodeRules, nodesOf } from './nodes';
 import type { ModelPlace } from './plan';
 import type { Segment } from './segments';
+import { plainContours, variantsOf } from './variants';
 
 /** The nodes that a segment chooses from in one slot. */
 export interface Pool {
@@ -56,6 +57,7 @@ export function poolMaker(model: LineModel, book: PhraseBook, metre: MetrePhrase
     manner: book.manner,
     blues: book.blues,
     longChromatics: book.chromatics === 'a beat',
+    restsOnOne: model.request.feel.bassRole.mayRestOnOne,
   };
   const plain = metre.themes[0];
   const bookTriple = isCompound(metre.metre);
@@ -90,6 +92,7 @@ export function poolMaker(model: LineModel, book: PhraseBook, metre: MetrePhrase
 
   const none = () => null;
 
+  // biome-ignore lint/complexity/noExcessiveCognitiveComplexity: one search, its steps in order
   function ownNodes(segment: Segment, theme: Theme, slot: BarSlot): { nodes: Node[]; borrowed: Node[] } {
     const groups: readonly (readonly Slot[])[] = segment.whole
       ? [FALLBACK_SLOTS[slot].slice(0, 1), FALLBACK_SLOTS[slot].slice(1)]
@@ -102,9 +105,46 @@ export function poolMaker(model: LineModel, book: PhraseBook, metre: MetrePhrase
         for (const from of group)
           borrowed = borrowed.concat(nodesFrom(segment, contoursIn(plain, from), none));
       }
-      if (nodes.length + borrowed.length > 0) break;
+      if (nodes.length + borrowed.length > 0 && !asksMore(segment)) break;
     }
+    if (asksMore(segment)) {
+      const contours = metre.themes.flatMap((one) =>
+        one === theme || one === plain
+          ? groups.flat().flatMap((from) => contoursIn(one, from).flatMap(variantsOf))
+          : [],
+      );
+      const known = new Set<string>();
+      const different = contours.filter((contour) => {
+        const text = JSON.stringify([contour.beats, contour.roles, contour.leads]);
+        return !known.has(text) && known.add(text);
+      });
+      nodes = nodes.concat(
+        nodesFrom(segment, different, none).map((node) => ({ ...node, cost: node.cost + 0.6 })),
+      );
+    }
+    if (nodes.length + borrowed.length === 0) nodes = plainNodes(segment);
     return { nodes, borrowed };
+  }
+
+  /** Whether an aim asks for more than the book's own bars may have. */
+  function asksMore({ bar }: Segment): boolean {
+    const { density, silence, wanted } = bar.demands;
+    return density !== null || silence > 0 || wanted.size > 0;
+  }
+
+  /** Notes for a segment that no contour of the book fits: within the level's rhythms, else any. */
+  function plainNodes(segment: Segment): Node[] {
+    const { ladder } = segment;
+    if (!ladder) return [];
+    const cells = plainContours('S', metre.metre, segment.beats).flatMap(
+      (contour) => cellOf(segment, contour, false) ?? [],
+    );
+    const nodes = cells.flatMap((cell) => nodesOf(rules, segment, ladder, cell, null));
+    const within = nodes.filter(
+      (node) => node.cell.level <= level && isPlayable(model, segment, node.cell, level),
+    );
+    const home = (list: readonly Node[]) => list.filter((node) => node.first % 12 === ladder.home);
+    return [home(within), home(nodes), within, nodes].find((list) => list.length > 0)?.slice() ?? [];
   }
 
   function make(segment: Segment, theme: Theme, slot: BarSlot, models: ModelPlace | null): Pool {

@@ -24,7 +24,7 @@ export const WEIGHTS: Readonly<
   twins: { weight: 8, origin: 'hand' },
   alikeNeighbours: { weight: 3, origin: 'hand' },
   rhythms: { weight: 1.5, origin: 'hand' },
-  signature: { weight: -2.2, origin: 'hand' },
+  signature: { weight: -3, origin: 'hand' },
   noBreath: { weight: 1.6, origin: 'hand' },
   breaths: { weight: 0.4, origin: 'hand' },
   topHeld: { weight: 0.8, origin: 'hand' },
@@ -45,5 +45,6 @@ export const WEIGHTS: Readonly<
   strongOutside: { weight: 2.5, origin: 'hand' },
   marked: { weight: 8, origin: 'hand' },
   high: { weight: 2, origin: 'hand' },
+  fuller: { weight: 90, origin: 'hand' },
   crowded: { weight: 3, origin: 'hand' },
 };
