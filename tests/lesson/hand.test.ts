@@ -161,7 +161,9 @@ describe('a kept hand position', () => {
     const positions = sheet(kept)
       .bars.slice(0, 2)
       .flatMap((bar) => bar.notes.map(({ fingered }) => fingered?.position));
-    expect(positions.filter((position) => position === 5).length).toBeGreaterThanOrEqual(positions.length / 2);
+    expect(positions.filter((position) => position === 5).length).toBeGreaterThanOrEqual(
+      positions.length / 2,
+    );
     expect(positions).not.toEqual(
       sheet(ferry)
         .bars.slice(0, 2)

@@ -29,7 +29,8 @@ describe('aims of the teacher', () => {
           asking([{ where: { kind: 'bar', bar }, wanted: [technique] }]),
         );
         expect(techniques[bar]).toContain(technique);
-        expect(remarks).toEqual([]);
+        // What is only ticked may find no room beside it; the line says so.
+        expect(remarks.filter((remark) => !remark.startsWith('No bar shows space'))).toEqual([]);
       }
     },
   );

@@ -202,7 +202,7 @@ export function unheardRemarks(model: LineModel, line: LineNotes): readonly stri
     const least = TECHNIQUE_TABLE[technique].from;
     return model.request.level < least
       ? `No bar shows ${technique}: it comes with level ${least}.`
-      : `No bar can show ${technique} with these chords, rhythms and range.`;
+      : `No bar shows ${technique}: these chords, the rhythms of the feel, the range and the rules leave it no room.`;
   });
 }
 

@@ -83,7 +83,7 @@ function draftOfBars(request: ComposeRequest, model: LineModel): Fulfilled {
     request,
     model,
     draftOf,
-    ({ aim, technique }) => aim >= 0 || !TECHNIQUE_TABLE[technique].core,
+    ({ aim, technique }) => aim >= 0 || technique !== 'space' || request.feel.bassRole.mayRestOnOne,
   );
   return { ...found, draft: { ...found.draft, cost: lineCost(model, found.draft.bars) + WITHOUT_PHRASES } };
 }
