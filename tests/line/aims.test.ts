@@ -62,7 +62,8 @@ describe('aims of the teacher', () => {
         for (let start = 0; start < techniques.length; start += length) {
           expect(techniques.slice(start, start + length).flat()).toContain(technique);
         }
-        expect(remarks).toEqual([]);
+        // What is only ticked may find no room beside it, and the line says so.
+        expect(remarks.filter((remark) => !remark.startsWith('No bar shows space'))).toEqual([]);
       }
     },
   );
