@@ -100,7 +100,7 @@ test('German names hold in the reason, on the neck, for the strings, in the text
   await button(page, 'Export').click();
   await page.getByRole('menuitem', { name: 'Text tab', exact: true }).click();
   const download = await coming;
-  expect(download.suggestedFilename()).toBe('two-bs-line-es-minor-126-bpm.txt');
+  expect(download.suggestedFilename()).toBe('two-bs-line-b-major-126-bpm.txt');
   const tab = await readFile(await download.path(), 'utf8');
   expect(tab).toContain('Tuning, lowest string first: H E A D G.');
   expect(tab).toMatch(/^H ?\|/m);
