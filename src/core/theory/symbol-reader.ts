@@ -68,7 +68,7 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/^sus([24])\(b7\)$/, '7sus$1'],
   [/^(m?)(?:maj|Maj|ma|Ma|M|Δ)?9\((?:no|omit) ?7\)$/, '$1add9'],
   // It reads what is left out only behind what is added.
-  [/\((?:no|omit) ?([35]), ?([b#]?\d+)\)$/, '($2,no$1)'],
+  [/\((?:no|omit) ?([35]), ?([b#]\d+|[24679]|1[13])\)$/, '($2,no$1)'],
   // In brackets it cannot be taken for the accidental of the root.
   [/^[b#]\d+/, '($&)'],
 ];
