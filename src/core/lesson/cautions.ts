@@ -45,14 +45,14 @@ export const CAUTIONS: readonly Caution[] = [
   {
     text: 'Headphones: set the volume in a quiet room, at most 60 % of full; you should still hear someone speak beside you. WHO and ITU advise at most 80 dB for 40 hours a week, 75 dB for children.',
     brief:
-      'Headphones: set the volume in a quiet room, at most 60 % of full; still hear someone speak beside you.',
+      'Headphones: set the volume in a quiet room, at most 60 % of full, so that you still hear someone speak beside you.',
     by: 'WHO',
     source:
       'World Health Organization, leaflet "Make Listening Safe" (60 % of full volume, set in a quiet place); WHO and ITU, Recommendation H.870 (80 dB and 75 dB); hearing someone speak: common practice, no source',
   },
   {
     text: 'A loud rehearsal is short, or has ear plugs and pauses: at work the advised limit is 85 dBA for eight hours, and half the time for every 3 dB more, so one hour at 94 dBA.',
-    brief: 'Loud rehearsal: ear plugs and pauses.',
+    brief: 'Loud rehearsal: ear plugs and pauses; 85 dBA for eight hours, one hour at 94 dBA.',
     by: 'NIOSH',
     source:
       'NIOSH, criteria for a recommended standard: occupational noise exposure, 1998: 85 dBA for eight hours, exchange rate 3 dB; a limit for work, not for leisure',

@@ -3,12 +3,14 @@ import { flushSync } from 'react-dom';
 import { type ChartProblem, caretInLetters, guessedIn, pastedOffer, typedProblem } from '../../../core/chart';
 import { type LinePiece, type LineSheet, setChartText, takeSuggestion } from '../../../core/lesson';
 import type { Naming } from '../../../core/theory';
-import { useAtWork, useNoteNames } from '../at-work';
+import { Later, laterPart, useAtWork, useNoteNames } from '../at-work';
 import { describeFacts } from '../words';
 import { Harmony } from './harmony';
-import { ParkedBars } from './parked-bars';
-import { ChartSigns, NextSigns } from './signs';
+import { NextSigns } from './next-signs';
 import { NAMING_HINTS, useTypedChart } from './typed-names';
+
+const SIGNS = laterPart('The signs of the chart', async () => (await import('./signs')).ChartSigns);
+const PARKED = laterPart('The parked bars', async () => (await import('./parked-bars')).ParkedBars);
 
 /** Typing after a rest this long is a step of its own for *Undo*. */
 const BURST_MS = 1200;
@@ -90,8 +92,11 @@ export function ChartField({ piece, sheet }: ChartFieldProps) {
           requestAnimationFrame(() => showWritten(field.current, before));
         }}
       />
-      <ChartSigns putIn={putIn} />
-      <ParkedBars piece={piece} noteNames={naming} />
+      <details className="chart-signs">
+        <summary>Signs of the chart</summary>
+        <Later part={SIGNS} given={{ putIn }} />
+      </details>
+      <Later part={PARKED} given={{ piece, noteNames: naming }} />
     </div>
   );
 }

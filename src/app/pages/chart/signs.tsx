@@ -1,8 +1,4 @@
-import { nextSigns } from '../../../core/chart';
-import type { LineSheet } from '../../../core/lesson';
-
-/** Puts a text in at the caret of the chart, in place of what is selected. */
-export type PutIn = (text: string) => void;
+import type { PutIn } from './next-signs';
 
 /** What the signs of a chart mean, each with an example that can be put in. */
 const SIGNS: readonly (readonly [sign: string, meaning: string, example: string])[] = [
@@ -27,55 +23,23 @@ const SIGNS: readonly (readonly [sign: string, meaning: string, example: string]
   [';', 'a comment: the rest of the line is not read', '| C | ; softly'],
 ];
 
-/** The signs of the chart in short, beside the field. */
+/** The signs of the chart in short, with examples. */
 export function ChartSigns({ putIn }: { readonly putIn: PutIn }) {
   return (
-    <details className="chart-signs">
-      <summary>Signs of the chart</summary>
-      <ul aria-label="Signs of the chart">
-        {SIGNS.map(([sign, meaning, example]) => (
-          <li key={sign}>
-            <code>{sign}</code> {meaning}{' '}
-            <button
-              type="button"
-              className="word"
-              aria-label={`Put in ${example.replace('\n', ' ')}`}
-              onClick={() => putIn(example)}
-            >
-              {example.replace('\n', ' ')}
-            </button>
-          </li>
-        ))}
-      </ul>
-    </details>
-  );
-}
-
-interface NextSignsProps {
-  /** The chart as the field shows it, up to the caret. */
-  readonly before: string;
-  readonly sheet: LineSheet;
-  readonly putIn: PutIn;
-}
-
-/** The signs that can come next where the caret stands, for keyboards that hide them; shown on small screens only. */
-export function NextSigns({ before, sheet, putIn }: NextSignsProps) {
-  return (
-    <fieldset className="next-signs">
-      <legend className="visually-hidden">Next sign</legend>
-      {nextSigns(before, sheet.chart, sheet.noteNames).map((sign) => (
-        <button
-          key={sign}
-          type="button"
-          className="next-signs__sign"
-          aria-label={`Put in ${sign === ' ' ? 'a blank' : sign.trim()}`}
-          // The field keeps the focus, and the keyboard stays.
-          onPointerDown={(event) => event.preventDefault()}
-          onClick={() => putIn(sign)}
-        >
-          {sign === ' ' ? '␣' : sign.trim()}
-        </button>
+    <ul aria-label="Signs of the chart">
+      {SIGNS.map(([sign, meaning, example]) => (
+        <li key={sign}>
+          <code>{sign}</code> {meaning}{' '}
+          <button
+            type="button"
+            className="word"
+            aria-label={`Put in ${example.replace('\n', ' ')}`}
+            onClick={() => putIn(example)}
+          >
+            {example.replace('\n', ' ')}
+          </button>
+        </li>
       ))}
-    </fieldset>
+    </ul>
   );
 }
