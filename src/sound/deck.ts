@@ -29,8 +29,11 @@ export interface Cue {
 export interface Deck {
   setMix(mix: Mix): void;
   load(segment: Segment): Cue;
-  /** Rises from `level` (0 to 1) to full level in so many seconds from now. */
-  fadeIn(level: number, seconds: number): void;
+  /**
+   * The music rises from `level` (0 to 1) to full level in so many seconds, beginning at a sample of the device's time.
+   * The count-in never fades: it is what the student comes in by.
+   */
+  fadeIn(level: number, seconds: number, sample: number): void;
   /** Falls silent at once and frees everything. */
   close(): void;
 }
@@ -43,11 +46,13 @@ export function createDeck({ tone, context }: Audio, mix: Mix): Deck {
   const { sampleRate } = context;
   const master = new tone.Gain({ context, gain: 1 });
   master.connect(context.destination);
+  const music = new tone.Gain({ context, gain: 1 });
+  music.connect(master);
   const splitter = new tone.Split({ context, channels: STEMS.length });
   const openChannel = (stem: Stem, index: number): Channel => {
     const channel = new tone.Channel({ context, pan: PAN[stem], volume: isHeard(mix, stem) ? 0 : OFF });
     splitter.connect(channel, index);
-    channel.connect(master);
+    channel.connect(stem === 'count-in' ? master : music);
     return channel;
   };
   const channels = new Map(STEMS.map((stem, index) => [stem, openChannel(stem, index)]));
@@ -153,10 +158,11 @@ export function createDeck({ tone, context }: Audio, mix: Mix): Deck {
         channel.volume.linearRampToValueAtTime(isHeard(next, stem) ? 0 : OFF, now + SWITCH);
       }
     },
-    fadeIn: (level, seconds) => {
-      const now = context.currentTime;
-      master.gain.setValueAtTime(level, now);
-      master.gain.linearRampToValueAtTime(1, now + seconds);
+    fadeIn: (level, seconds, sample) => {
+      const begin = Math.max(context.currentTime, sample / sampleRate);
+      music.gain.setValueAtTime(level, context.currentTime);
+      music.gain.setValueAtTime(level, begin);
+      music.gain.linearRampToValueAtTime(1, begin + seconds);
     },
     close: () => {
       const now = context.currentTime;
@@ -174,6 +180,7 @@ export function createDeck({ tone, context }: Audio, mix: Mix): Deck {
           for (const channel of channels.values()) {
             channel.dispose();
           }
+          music.dispose();
           master.dispose();
         },
         STOP * 1000 + 50,

@@ -6,9 +6,8 @@ import { createRenderer } from './renderer';
 import { createSession, type Fade, type Session } from './session';
 import type { Mix, Player, PlayerState, PlayRequest } from './types';
 
-/** The first sound of a page rises slowly, because the listener's volume is unknown; later ones are prompt. */
+/** The first music of a page rises slowly, because the listener's volume is unknown; later music begins as struck. */
 const FIRST_FADE: Fade = { from: 0.2, seconds: 1.5 };
-const LATER_FADE: Fade = { from: 0, seconds: 0.005 };
 
 /** Hz: what most devices run at; the code is warm all the same where one does not. */
 const LIKELY_RATE = 48_000;
@@ -99,7 +98,7 @@ export function createPlayer(): Player {
       }
     });
     session = created;
-    const started = await created.start(heardBefore ? LATER_FADE : FIRST_FADE);
+    const started = await created.start(heardBefore ? null : FIRST_FADE);
     if (call !== calls) {
       return success(null);
     }

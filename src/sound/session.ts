@@ -28,7 +28,7 @@ interface Playing extends Scheduled {
   readonly cue: Cue;
 }
 
-/** How the first sound rises: from a level (0 to 1) to full level. */
+/** How the music rises from its first bar on: from a level (0 to 1) to full level. */
 export interface Fade {
   readonly from: number;
   readonly seconds: number;
@@ -37,7 +37,7 @@ export interface Fade {
 /** One request being played, from its first sound to its end. */
 export interface Session {
   /** Computes and schedules the first sound; false when the session was closed meanwhile. */
-  start(fade: Fade): Promise<Result<boolean, string>>;
+  start(fade: Fade | null): Promise<Result<boolean, string>>;
   change(steps: readonly PlayStep[]): Promise<Result<null, string>>;
   setMix(mix: Mix): void;
   position(): PlayPosition | null;
@@ -242,7 +242,9 @@ export function createSession(
         return success(false);
       }
       const cue = startInTime(result.value);
-      deck.fadeIn(fade.from, fade.seconds);
+      if (fade !== null) {
+        deck.fadeIn(fade.from, fade.seconds, origin - Math.min(0, result.value.begin));
+      }
       context.transport.start(origin / sampleRate);
       lineUp(0, 0, result.value, cue, origin);
       void followUp();
