@@ -39,12 +39,14 @@ export function buildPerformance(sheet: LineSheet, options: PerformanceOptions):
   const ratio = swingRatio(sheet.feel, options.tempo);
   const metre = openingMetre(sheet, options);
   const countIn = countInTicks(sheet, options, metre);
+  const beat = beatTicks(sheet.metre);
+  const ticksOf = (seconds: number): number => Math.round((seconds * options.tempo * beat) / 60);
   const planned = planBars(sheet, options, countIn);
   const last = planned.at(-1);
   const played: readonly PerformanceEvent[] = [
     ...bassEvents(planned, ratio, sheet.bars),
     ...drumEvents(planned, sheet.chart, sheet.feel, ratio),
-    ...chordEvents(planned, sheet.feel, ratio),
+    ...chordEvents(planned, sheet.feel, ratio, ticksOf),
     ...clickEvents(planned, options.click ?? EVERY_BEAT, ratio),
   ];
   const humanised =
@@ -52,7 +54,7 @@ export function buildPerformance(sheet: LineSheet, options: PerformanceOptions):
   const events = [...countInEvents(metre, countIn, options.tempo), ...humanised].sort(inOrder);
   return {
     tempo: options.tempo,
-    beat: beatTicks(sheet.metre),
+    beat,
     countIn: ticks(countIn),
     end: ticks(last === undefined ? countIn : last.start + last.duration),
     bars: planned.flatMap(({ bar, start, duration }) =>

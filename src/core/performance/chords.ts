@@ -1,4 +1,4 @@
-import { ticks } from '../base';
+import { barTicks, type MidiNumber, ticks } from '../base';
 import { type Feel, feelMetre, type Grid, readGrid } from '../feel';
 import type { Chord } from '../theory';
 import type { PlannedBar } from './plan';
@@ -10,7 +10,7 @@ import { leadVoices, type Register, type Voicing } from './voicing';
  * The mid register, clear of a bass line that stays below C3 (48): common practice, no source. The chops are
  * four strings of a guitar, the organ two hands.
  */
-const CHOPS: Register = { lowest: 55, highest: 76, centre: 65, voices: 4 };
+const CHOPS: Register = { lowest: 54, highest: 77, centre: 65, voices: 4 };
 const ORGAN_LEFT: Register = { lowest: 52, highest: 64, centre: 57, voices: 2 };
 const ORGAN_RIGHT: Register = { lowest: 58, highest: 79, centre: 68, voices: 3 };
 
@@ -19,8 +19,11 @@ const STRENGTH = {
   organ: { plain: 80, accent: 96 },
 } as const;
 
-/** A chop is let go after a sixteenth unless its grid holds it. */
-const CHOP_LENGTH = 240;
+/**
+ * Seconds until a short stroke is let go, at every tempo: a chop is a stroke, not a share of the beat. At most a
+ * sixteenth, and longer only where its grid holds it. The figures are ours: chops fall by 20 dB within 60 to 90 ms.
+ */
+const SHORT = { chops: 0.08, organ: 0.12 } as const;
 
 /** A chord with the stretch of the performance it holds for, in straight ticks. */
 interface Stretch {
@@ -44,60 +47,106 @@ interface Hand {
   readonly part: 'chops' | 'organ';
   readonly register: Register;
   readonly grid: (bar: PlannedBar) => Grid | null;
-  /** The longest a hit is held that its grid does not hold longer. */
+  /** Ticks that a hit is held which its grid does not hold longer. */
   readonly length: number;
 }
 
-function hitsOf(stretch: Stretch, voicing: Voicing, hand: Hand, ratio: number): PitchedEvent[] {
-  const { bar } = stretch;
-  const at = (position: number): number => bar.start + swung(position, bar.metre, ratio);
-  const grid = hand.grid(bar);
-  return (grid === null ? [] : readGrid(grid, bar.metre))
-    .filter((hit) => hit.start >= stretch.from && hit.start < stretch.to)
-    .flatMap((hit) => {
-      const start = at(hit.start);
-      const step = hit.duration > hand.length ? hit.duration : Math.min(hit.duration, hand.length);
-      const end = at(Math.min(hit.start + step, stretch.to));
-      return voicing.map(
-        (midi): PitchedEvent => ({
-          part: hand.part,
-          midi,
-          start: ticks(start),
-          duration: ticks(Math.max(1, end - start)),
-          velocity: STRENGTH[hand.part][hit.accent ? 'accent' : 'plain'],
-          muted: false,
-        }),
-      );
-    });
+interface Hit {
+  readonly start: number;
+  readonly end: number;
+  readonly accent: boolean;
+  /** Its grid holds it, as an organ's pad. */
+  readonly held: boolean;
 }
 
-/** The chords' own rhythm section: off-beat chops and the organ's two hands, by the feel's grids. */
-export function chordEvents(bars: readonly PlannedBar[], feel: Feel, ratio: number): readonly PitchedEvent[] {
+/** A hit that its grid holds goes on under the next chord, which it then sounds anew. */
+function hitsOf({ bar, from, to }: Stretch, hand: Hand, ratio: number): readonly Hit[] {
+  const grid = hand.grid(bar);
+  if (grid === null) return [];
+  const at = (position: number): number => bar.start + swung(position, bar.metre, ratio);
+  const step = barTicks(bar.metre) / grid.length;
+  return readGrid(grid, bar.metre).flatMap((hit): Hit[] => {
+    const held = hit.duration > step;
+    const begins = held ? Math.max(hit.start, from) : hit.start;
+    const ends = Math.min(hit.start + hit.duration, to);
+    if (begins < from || begins >= ends) return [];
+    const [start, end] = [at(begins), at(ends)];
+    return [{ start, end: held ? end : Math.min(end, start + hand.length), accent: hit.accent, held }];
+  });
+}
+
+/** What one hand plays; a tone that two held chords share is not struck again. */
+function handEvents(
+  stretches: readonly Stretch[],
+  voicings: readonly Voicing[],
+  hand: Hand,
+  ratio: number,
+): readonly PitchedEvent[] {
+  const events: PitchedEvent[] = [];
+  /** Index of the last held event of a pitch. */
+  const held = new Map<MidiNumber, number>();
+  const strike = (midi: MidiNumber, { start, end, accent }: Hit): void => {
+    events.push({
+      part: hand.part,
+      midi,
+      start: ticks(start),
+      duration: ticks(Math.max(1, end - start)),
+      velocity: STRENGTH[hand.part][accent ? 'accent' : 'plain'],
+      muted: false,
+    });
+  };
+  const hold = (midi: MidiNumber, hit: Hit): void => {
+    const index = held.get(midi) ?? -1;
+    const before = events[index];
+    if (before !== undefined && before.start + before.duration === hit.start) {
+      events[index] = { ...before, duration: ticks(hit.end - before.start) };
+    } else {
+      held.set(midi, events.length);
+      strike(midi, hit);
+    }
+  };
+  for (const [index, stretch] of stretches.entries()) {
+    for (const hit of hitsOf(stretch, hand, ratio)) {
+      for (const midi of voicings[index] ?? []) (hit.held ? hold : strike)(midi, hit);
+    }
+  }
+  return events;
+}
+
+/**
+ * The chords' own rhythm section: off-beat chops and the organ's two hands, by the feel's grids.
+ * @param ticksOf seconds in ticks, at the tempo in force
+ */
+export function chordEvents(
+  bars: readonly PlannedBar[],
+  feel: Feel,
+  ratio: number,
+  ticksOf: (seconds: number) => number,
+): readonly PitchedEvent[] {
   const metreOf = (bar: PlannedBar) => feelMetre(feel, bar.metre);
-  const hands: readonly Hand[] = [
-    {
-      part: 'chops',
-      register: CHOPS,
-      grid: (bar) => metreOf(bar)?.chops.grid ?? null,
-      length: CHOP_LENGTH,
-    },
-    {
-      part: 'organ',
-      register: ORGAN_LEFT,
-      grid: (bar) => metreOf(bar)?.organ.left.grid ?? null,
-      length: CHOP_LENGTH,
-    },
-    {
-      part: 'organ',
-      register: ORGAN_RIGHT,
-      grid: (bar) => metreOf(bar)?.organ.right.grid ?? null,
-      length: CHOP_LENGTH,
-    },
-  ];
+  const chops: Hand = {
+    part: 'chops',
+    register: CHOPS,
+    grid: (bar) => metreOf(bar)?.chops.grid ?? null,
+    length: ticksOf(SHORT.chops),
+  };
+  const left: Hand = {
+    part: 'organ',
+    register: ORGAN_LEFT,
+    grid: (bar) => metreOf(bar)?.organ.left.grid ?? null,
+    length: ticksOf(SHORT.organ),
+  };
+  const right: Hand = {
+    ...left,
+    register: ORGAN_RIGHT,
+    grid: (bar) => metreOf(bar)?.organ.right.grid ?? null,
+  };
   const stretches = stretchesOf(bars);
   const chords = stretches.map((stretch) => stretch.chord);
-  return hands.flatMap((hand) => {
-    const voicings = leadVoices(chords, hand.register);
-    return stretches.flatMap((stretch, index) => hitsOf(stretch, voicings[index] ?? [], hand, ratio));
-  });
+  const leftVoicings = leadVoices(chords, ORGAN_LEFT);
+  return [
+    ...handEvents(stretches, leadVoices(chords, CHOPS), chops, ratio),
+    ...handEvents(stretches, leftVoicings, left, ratio),
+    ...handEvents(stretches, leadVoices(chords, ORGAN_RIGHT, leftVoicings), right, ratio),
+  ];
 }
