@@ -49,7 +49,7 @@ const pageRows = [
   ['news', []],
   ['lessons', ['at-work']],
   ['neck', ['common', 'words', 'at-work', 'score']],
-  ['pencil', ['at-work']],
+  ['pencil', ['common', 'at-work']],
   ['ideas', ['common', 'words', 'at-work', 'score', 'aims', 'chart', 'fingering', 'pencil']],
   ['ledge', ['common', 'words', 'at-work', 'playing', 'score', 'saving', 'neck', 'pencil']],
   ['handout', ['common', 'at-work', 'saving', 'neck']],

@@ -42,11 +42,38 @@ const CLEARLY_BETTER = 0.25;
 /** Fewer bars than this do not establish a key. */
 const LEAST_BARS = 4;
 
+interface ChartChords {
+  readonly all: readonly WeightedChord[];
+  readonly sections: readonly (readonly WeightedChord[])[];
+}
+
+const chords = new WeakMap<Chart, ChartChords>();
+
+/** The chords of a chart and of its sections; the same lists again for the same chart. */
+function chordsOf(chart: Chart): ChartChords {
+  const known = chords.get(chart) ?? {
+    all: weightedChords(chart.bars),
+    sections: chart.sections.map(({ start, length }) =>
+      weightedChords(chart.bars.slice(start, start + length)),
+    ),
+  };
+  chords.set(chart, known);
+  return known;
+}
+
 const MOST_REMEMBERED = 200;
 const remembered = new Map<string, readonly KeyGuess[]>();
+const bySection = new WeakMap<readonly WeightedChord[], readonly KeyGuess[]>();
 
 /** {@link findKey} for a section, which is asked about again at every keystroke in another one. */
 function guessesOf(chords: readonly WeightedChord[]): readonly KeyGuess[] {
+  const guesses = bySection.get(chords) ?? guessesBySymbols(chords);
+  bySection.set(chords, guesses);
+  return guesses;
+}
+
+/** The same for chords that were read anew. */
+function guessesBySymbols(chords: readonly WeightedChord[]): readonly KeyGuess[] {
   const id = chords
     .map(({ chord, weight, upbeat = false }) => `${chord.symbol}@${weight}${upbeat ? '^' : ''}`)
     .join(' ');
@@ -67,15 +94,15 @@ export function findChartKeys(
   chart: Chart,
   options: KeyFindingOptions & { readonly home?: Key } = {},
 ): ChartKeys {
-  const guesses = findKey(weightedChords(chart.bars), options);
+  const chordsNow = chordsOf(chart);
+  const guesses = findKey(chordsNow.all, options);
   const whole = options.home ?? guesses[0]?.key ?? null;
-  const sections = chart.sections.map((section) => {
-    const bars = chart.bars.slice(section.start, section.start + section.length);
-    const named = bars[0]?.key;
+  const sections = chart.sections.map((section, index) => {
+    const named = chart.bars[section.start]?.key;
     // A key named to come back to the chosen one says nothing of this section's own chords.
     if (named && !(options.home && sameKey(named, options.home))) return named;
-    if (!whole || bars.length < LEAST_BARS) return whole;
-    const [best, ...others] = guessesOf(weightedChords(bars));
+    if (!whole || section.length < LEAST_BARS) return whole;
+    const [best, ...others] = guessesOf(chordsNow.sections[index] ?? []);
     const asWhole = others.find((guess) => sameKey(guess.key, whole));
     return best && asWhole && best.score - asWhole.score >= CLEARLY_BETTER ? best.key : whole;
   });

@@ -1,5 +1,12 @@
 import { fret } from '../base';
-import { type Chart, type ChartProblem, findChartKeys, parseChart, weightedChords } from '../chart';
+import {
+  type Chart,
+  type ChartProblem,
+  findChartKeys,
+  type ParsedChart,
+  parseChart,
+  weightedChords,
+} from '../chart';
 import { feelById } from '../feel';
 import type { Instrument } from '../fretboard';
 import type { LineRequest } from '../line';
@@ -35,12 +42,44 @@ const ownNotes = (piece: LinePiece): readonly WeightedNote[] =>
     .filter((bar) => bar.origin === 'hand')
     .flatMap((bar) => bar.notes.map((note) => ({ name: note.pitch, weight: note.duration })));
 
+/** As many charts as a lesson that is worked on may have pieces, and their last states. */
+const MOST_READ = 24;
+const read = new Map<string, ParsedChart>();
+
+/** A piece's chart text as parsed; the same chart again while notes are written over it. */
+function parsedChart({ chartText, metre, key }: LinePiece): ParsedChart {
+  const id = JSON.stringify([metre, key, chartText]);
+  const parsed = read.get(id) ?? parseChart(chartText, metre, key);
+  read.delete(id);
+  read.set(id, parsed);
+  for (const oldest of read.keys()) {
+    if (read.size <= MOST_READ) break;
+    read.delete(oldest);
+  }
+  return parsed;
+}
+
+const keyed = new WeakMap<Chart, Chart>();
+
+/** A parsed chart whose bars carry these keys; the same one again as long as they are the same. */
+function withKeys(chart: Chart, bars: Chart['bars']): Chart {
+  const before = keyed.get(chart);
+  const same = before?.bars.every(({ key }, index) => {
+    const now = bars[index]?.key;
+    return key === now || (key != null && now != null && sameKey(key, now));
+  });
+  if (before !== undefined && same === true) return before;
+  const now = { ...chart, bars };
+  keyed.set(chart, now);
+  return now;
+}
+
 /**
  * Reads the chart of a piece. The key of a section is the one its chart names; where neither the chart nor the
  * teacher names a key, it is found from the chords of the section.
  */
 export function readPiece(piece: LinePiece): PieceChart {
-  const { chart, problems } = parseChart(piece.chartText, piece.metre, piece.key);
+  const { chart, problems } = parsedChart(piece);
   const { guesses, sections } = findChartKeys(chart, {
     notes: ownNotes(piece),
     ...(piece.key === null ? {} : { home: piece.key }),
@@ -50,7 +89,7 @@ export function readPiece(piece: LinePiece): PieceChart {
     const own = bar.key ?? (piece.key === null ? sections[bar.section] : null) ?? key;
     return sameKey(own, bar.key ?? key) ? bar : { ...bar, key: own };
   });
-  return { chart: { ...chart, bars }, problems, key, keyGuesses: guesses, sectionKeys: sections };
+  return { chart: withKeys(chart, bars), problems, key, keyGuesses: guesses, sectionKeys: sections };
 }
 
 /** The guesses of {@link readPiece} with their reasons in other note names. */

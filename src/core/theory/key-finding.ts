@@ -143,14 +143,14 @@ export function findKey(
   const total = chords.reduce((sum, { weight }) => sum + weight, 0);
   const { loops = true, noteNames = 'letters' } = options;
   if (total <= 0 && !heard) return [];
-  const music = { chords, total, loops, tones: durationsOf(tonesOf(chords)) };
-  const guesses = ALL_KEYS.map((key): KeyGuess => {
+  const judged = total > 0 ? judgedKeys(chords, total, loops, noteNames) : [];
+  const guesses = ALL_KEYS.map((key, index): KeyGuess => {
     const line = heard ? LINE * profileCorrelation(durations, pitchClassOf(key.tonic), key.mode) : 0;
-    if (total <= 0) {
+    const guess = judged[index];
+    if (guess === undefined) {
       const reason = `The notes of the line fit ${describeKeyIn(noteNames, key)}.`;
       return { key, score: line - spellingCost(key, options.notes ?? []), reason };
     }
-    const guess = judge(key, music, noteNames);
     return { ...guess, score: guess.score + line };
   }).sort(inOrder);
   const home = loops ? keyOfVamp(chords) : null;
@@ -249,6 +249,27 @@ interface Music {
   readonly loops: boolean;
   /** How long each pitch class sounds in the chords. */
   readonly tones: readonly number[];
+}
+
+/** Chords never change in place: the same list of them, of which one asks again and again as notes are written. */
+const judgements = new WeakMap<readonly WeightedChord[], Map<string, readonly KeyGuess[]>>();
+
+/** What the chords say of every key, in the order of {@link ALL_KEYS}. */
+function judgedKeys(
+  chords: readonly WeightedChord[],
+  total: number,
+  loops: boolean,
+  naming: Naming,
+): readonly KeyGuess[] {
+  const known = judgements.get(chords) ?? new Map<string, readonly KeyGuess[]>();
+  judgements.set(chords, known);
+  const id = `${naming} ${loops}`;
+  const before = known.get(id);
+  if (before !== undefined) return before;
+  const music = { chords, total, loops, tones: durationsOf(tonesOf(chords)) };
+  const judged = ALL_KEYS.map((key) => judge(key, music, naming));
+  known.set(id, judged);
+  return judged;
 }
 
 function judge(key: Key, { chords, total, loops, tones }: Music, naming: Naming): KeyGuess {

@@ -1,2 +1,11 @@
 export { Later, laterPart, useLaterParts } from './later';
-export { AtWorkProvider, useAtWork, useEditor, useLesson, useNoteNames, usePieceNow } from './session';
+export {
+  AtWorkProvider,
+  useAtWork,
+  useEditor,
+  useLesson,
+  useLessonButNotes,
+  useLessonText,
+  useNoteNames,
+  usePieceNow,
+} from './session';

@@ -32,6 +32,35 @@ export function useAtWork(): AtWork {
 /** The document as it is this moment: for fields that are typed into. */
 export const useLesson = (): Lesson => useStore(useAtWork().session.lessons, (state) => state.lesson);
 
+/**
+ * The document for fields that are typed into, where no note shows: as it is this moment, yet as it was a moment ago
+ * while only notes of the line were written meanwhile.
+ */
+export const useLessonButNotes = (settled: Lesson): Lesson =>
+  useStore(useAtWork().session.lessons, ({ lesson }) =>
+    differInNotesAlone(lesson, settled) ? settled : lesson,
+  );
+
+/** Whether two records are the same but for one field. */
+const sameBut = <Value extends object>(field: keyof Value, one: Value, other: Value): boolean =>
+  Object.entries({ ...one, ...other }).every(
+    ([name]) => name === field || Reflect.get(one, name) === Reflect.get(other, name),
+  );
+
+const differInNotesAlone = (one: Lesson, other: Lesson): boolean =>
+  one.pieces.length === other.pieces.length &&
+  sameBut('pieces', one, other) &&
+  one.pieces.every((piece, index) => {
+    const before = other.pieces[index];
+    if (piece === before) return true;
+    return (
+      piece.kind === 'line' &&
+      before?.kind === 'line' &&
+      piece.bars.length === before.bars.length &&
+      sameBut('bars', piece, before)
+    );
+  });
+
 /** A piece as it is this moment, where the page shows it as it was a moment ago. */
 export function usePieceNow<Kind extends Piece>(settled: Kind): Kind {
   const now = useLesson().pieces.find((piece) => piece.id === settled.id);
@@ -39,6 +68,10 @@ export function usePieceNow<Kind extends Piece>(settled: Kind): Kind {
 }
 
 const isSameKind = <Kind extends Piece>(piece: Piece, like: Kind): piece is Kind => piece.kind === like.kind;
+
+/** The document's title and notes for the student, as they are this moment. */
+export const useLessonText = (field: 'title' | 'notes'): string =>
+  useStore(useAtWork().session.lessons, (state) => state.lesson[field]);
 
 /** How the lesson writes its note names; nothing where it has the letters. */
 export const useNoteNames = (): Lesson['noteNames'] =>

@@ -126,7 +126,9 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
     />
   );
   const aims = <BarAims piece={now} sheet={sheet} bar={bar} number={written.written.number} />;
-  const fingering = <FingeringChoices key={bar} piece={now} instrument={instrument} bar={bar} />;
+  const fingering = (
+    <FingeringChoices key={bar} piece={writing ? piece : now} instrument={instrument} bar={bar} />
+  );
   return (
     // biome-ignore lint/a11y/useSemanticElements: a group with a heading, not a form's fieldset
     <div className="drawer" role="group" ref={root} aria-labelledby={`${id}-title`}>

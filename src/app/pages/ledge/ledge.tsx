@@ -1,4 +1,4 @@
-import { type RefObject, useLayoutEffect, useRef, useState } from 'react';
+import { memo, type RefObject, useLayoutEffect, useRef, useState } from 'react';
 import {
   deriveSheet,
   type Lesson,
@@ -7,7 +7,7 @@ import {
   setCount,
   setPlaying,
 } from '../../../core/lesson';
-import { Later, laterPart, useAtWork, useEditor, useLesson } from '../at-work';
+import { Later, laterPart, useAtWork, useEditor, useLessonButNotes } from '../at-work';
 import { lineAtHand } from '../common';
 import { PlayAndStop, PlaybackStatus, PlayingSentence, usePlayingKeys } from '../playing';
 import type { SaveNeck } from '../saving';
@@ -21,9 +21,9 @@ interface LedgeProps {
 }
 
 /** The music stand's ledge: plays the piece at hand, and says how, in a sentence whose words can be changed. */
-export function Ledge({ settled, saveNeck }: LedgeProps) {
+export const Ledge = memo(function Ledge({ settled, saveNeck }: LedgeProps) {
   const { playback } = useAtWork();
-  const lesson = useLesson();
+  const lesson = useLessonButNotes(settled);
   const pieceId = useEditor((state) => state.pieceId);
   const piece = lineAtHand(lesson, pieceId);
   const settledPiece = lineAtHand(settled, piece?.id ?? pieceId);
@@ -60,7 +60,7 @@ export function Ledge({ settled, saveNeck }: LedgeProps) {
       )}
     </section>
   );
-}
+});
 
 /** The line to be played, and how its settings are changed in the lesson. */
 function usePlayedLine(piece: LinePiece | null, sheet: LineSheet | null) {

@@ -1,7 +1,7 @@
-import { type KeyboardEvent, useEffect, useRef } from 'react';
+import { type KeyboardEvent, memo, useEffect, useRef } from 'react';
 import { deriveSheet, type Lesson } from '../../../core/lesson';
 import { Aims, FurtherAims, Techniques, TuningField } from '../aims';
-import { Later, laterPart, useAtWork, useEditor, useLesson } from '../at-work';
+import { Later, laterPart, useAtWork, useEditor, useLessonButNotes } from '../at-work';
 import { ChartField } from '../chart';
 import { lineAtHand } from '../common';
 import { HandPad } from '../hand';
@@ -26,9 +26,9 @@ const TAKES = laterPart('The list of takes', async () => (await import('../answe
  * Chart and aims of the piece at hand, in the order of the work: what a teacher writes down before the line is
  * composed, what there is to say about the line, and what is set once for an instrument or a class.
  */
-export function NotePad({ settled, onClose, overSheet }: NotePadProps) {
+export const NotePad = memo(function NotePad({ settled, onClose, overSheet }: NotePadProps) {
   const { session } = useAtWork();
-  const lesson = useLesson();
+  const lesson = useLessonButNotes(settled);
   const pieceId = useEditor((state) => state.pieceId);
   const root = useRef<HTMLElement>(null);
   const piece = lineAtHand(lesson, pieceId);
@@ -105,4 +105,4 @@ export function NotePad({ settled, onClose, overSheet }: NotePadProps) {
       <HandoutChoices />
     </aside>
   );
-}
+});

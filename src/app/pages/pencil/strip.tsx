@@ -1,5 +1,5 @@
-import { type PointerEvent, useDeferredValue, useMemo } from 'react';
-import type { LineSheet } from '../../../core/lesson';
+import { memo, type PointerEvent, useEffect, useMemo, useState } from 'react';
+import type { Lesson, LineSheet } from '../../../core/lesson';
 import { formatNameIn } from '../../../core/theory';
 import {
   COMMAND_GROUPS,
@@ -14,8 +14,9 @@ import {
   mend,
   mendWords,
   NOTE_VALUES,
-  type OwnKeys,
   type Pencil,
+  type Refusal,
+  refusalWords,
   settled,
   target,
   toValue,
@@ -23,6 +24,7 @@ import {
   wholenessOf,
 } from '../../../core/writing';
 import { useAtWork, useEditor, useLesson } from '../at-work';
+import { whenIdle } from '../common';
 import { KeysFold } from './keys-fold';
 import { MidiWord } from './midi';
 import { useOwnKeys } from './own-keys';
@@ -33,6 +35,9 @@ interface StripProps {
   /** As it is written over the bar. */
   readonly number: number;
 }
+
+/** The longest that the keys are behind, in milliseconds. */
+const LONGEST_WAIT = 300;
 
 /** Keeps the focus in the bar that is written in, so that its keys go on. */
 const keepFocus = (event: PointerEvent) => {
@@ -46,26 +51,8 @@ export function PencilStrip({ sheet, number }: StripProps) {
   const lesson = useLesson();
   const held = useEditor((state) => state.pencil);
   const said = useEditor((state) => state.said);
-  const own = useOwnKeys();
   const pencil = useMemo(() => held && fitPencil(lesson, held), [lesson, held]);
-  // What is possible may come a moment after the note itself.
-  const calmLesson = useDeferredValue(lesson);
-  const calmPencil = useDeferredValue(pencil);
-  const possible = useMemo(
-    () =>
-      new Set(
-        calmPencil === null
-          ? []
-          : COMMANDS.filter(
-              ({ gesture }) => settled(gesture)(calmLesson, calmPencil).did.kind !== 'refused',
-            ).map(({ id }) => id),
-      ),
-    [calmLesson, calmPencil],
-  );
-  const desk = useMemo(
-    () => (calmPencil === null ? null : deskOf(calmLesson, calmPencil)),
-    [calmLesson, calmPencil],
-  );
+  const desk = useMemo(() => (pencil === null ? null : deskOf(lesson, pencil)), [lesson, pencil]);
   if (pencil === null || desk === null) return null;
   return (
     // biome-ignore lint/a11y/useSemanticElements: a group of controls, not a form's fieldset
@@ -82,7 +69,40 @@ export function PencilStrip({ sheet, number }: StripProps) {
         </button>
       </div>
       <TooMuch desk={desk} sheet={sheet} />
-      <Values pencil={pencil} desk={desk} />
+      <Values pencil={pencil} />
+      <Keys lesson={lesson} pencil={pencil} />
+    </div>
+  );
+}
+
+interface At {
+  readonly lesson: Lesson;
+  readonly pencil: Pencil;
+}
+
+/** Where the hand rests: what could be done there is found out after the note is on the page. */
+function useRest(lesson: Lesson, pencil: Pencil): At {
+  const [at, setAt] = useState<At>({ lesson, pencil });
+  useEffect(() => whenIdle(() => setAt({ lesson, pencil }), LONGEST_WAIT), [lesson, pencil]);
+  return at;
+}
+
+const refusalAt = ({ lesson, pencil }: At, { gesture }: Command): Refusal | null => {
+  const { did } = settled(gesture)(lesson, pencil);
+  return did.kind === 'refused' ? did.why : null;
+};
+
+/** The keys, a moment behind the note: what each would write, and which of them would do nothing. */
+const Keys = memo(function Keys({ lesson, pencil }: At) {
+  const own = useOwnKeys();
+  const at = useRest(lesson, pencil);
+  const desk = useMemo(() => deskOf(at.lesson, at.pencil), [at]);
+  const refusals = useMemo(
+    () => new Map(COMMANDS.map((command) => [command.id, refusalAt(at, command)])),
+    [at],
+  );
+  return (
+    <>
       {COMMAND_GROUPS.map((group) => (
         <section className="strip__group" key={group}>
           <h4 className="strip__title">{group}</h4>
@@ -94,9 +114,9 @@ export function PencilStrip({ sheet, number }: StripProps) {
               <CommandKey
                 key={command.id}
                 command={command}
-                note={noteOf(command, desk)}
-                own={own}
-                possible={possible.has(command.id)}
+                note={desk === null ? '' : noteOf(command, desk)}
+                shortcut={keysOf(command, own)[0] ?? null}
+                refusal={refusals.get(command.id) ?? null}
               />
             ))}
             {group === 'The way of writing' && <MidiWord />}
@@ -104,9 +124,9 @@ export function PencilStrip({ sheet, number }: StripProps) {
         </section>
       ))}
       <KeysFold own={own} />
-    </div>
+    </>
   );
-}
+});
 
 /** The note that a degree would be here: `F`. */
 function noteOf(command: Command, desk: Desk): string {
@@ -119,37 +139,36 @@ function noteOf(command: Command, desk: Desk): string {
 interface CommandKeyProps {
   readonly command: Command;
   readonly note: string;
-  readonly own: OwnKeys;
-  readonly possible: boolean;
+  readonly shortcut: string | null;
+  /** Why it would do nothing here; null where it would do something. */
+  readonly refusal: Refusal | null;
 }
 
-function CommandKey({ command, note, own, possible }: CommandKeyProps) {
+/** A key keeps its place where it would do nothing; pressed there, it says why. */
+const CommandKey = memo(function CommandKey({ command, note, shortcut, refusal }: CommandKeyProps) {
   const { session } = useAtWork();
-  const [key] = keysOf(command, own);
   return (
     <button
       type="button"
-      className="strip__key"
-      title={command.words}
-      // What is not possible here keeps its place, so that nothing moves under the hand.
-      style={possible ? undefined : { visibility: 'hidden' }}
+      className={`strip__key${refusal === null ? '' : ' strip__key--idle'}`}
+      title={refusal === null ? command.words : refusalWords(refusal)}
       onClick={() => perform(session, command.gesture)}
     >
       <span>
         {command.short}
         {note !== '' && <b> {note}</b>}
       </span>
-      {key !== undefined && (
+      {shortcut !== null && (
         <span className="strip__shortcut" aria-hidden="true">
-          {keyText(key)}
+          {keyText(shortcut)}
         </span>
       )}
     </button>
   );
-}
+});
 
 /** The running note value, or that of the note at hand: a choice among the plain ones. */
-function Values({ pencil, desk }: { readonly pencil: Pencil; readonly desk: Desk }) {
+function Values({ pencil }: { readonly pencil: Pencil }) {
   const { session } = useAtWork();
   return (
     <div className="strip__values" role="radiogroup" aria-label="Note value">
@@ -169,7 +188,7 @@ function Values({ pencil, desk }: { readonly pencil: Pencil; readonly desk: Desk
       {!NOTE_VALUES.some((value) => value === pencil.value) && (
         <span className="strip__odd">{valueName(pencil.value)}</span>
       )}
-      <span className="strip__odd">{desk.pencil.way === 'rhythm first' ? 'Rhythm first' : ''}</span>
+      <span className="strip__odd">{pencil.way === 'rhythm first' ? 'Rhythm first' : ''}</span>
     </div>
   );
 }

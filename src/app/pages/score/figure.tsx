@@ -1,4 +1,13 @@
-import { type KeyboardEvent, type ReactNode, useEffect, useId, useMemo, useRef, useState } from 'react';
+import {
+  type KeyboardEvent,
+  type ReactNode,
+  useCallback,
+  useEffect,
+  useId,
+  useMemo,
+  useRef,
+  useState,
+} from 'react';
 import type { Sheet } from '../../../core/lesson';
 import type { BarBox, ScoreLayout, ScoreOptions, SystemLayout } from '../../../score';
 import { useAtWork } from '../at-work';
@@ -14,7 +23,10 @@ interface Bars {
   readonly chosen: number | null;
   readonly choose: (bar: number | null) => void;
   /** What lies over a bar, besides its button; nothing when left out. */
-  readonly over?: (box: BarBox, system: SystemLayout) => ReactNode;
+  readonly over?: {
+    readonly isOver: (bar: number) => boolean;
+    readonly view: (box: BarBox, system: SystemLayout) => ReactNode;
+  };
   /** What opens under the system of the chosen bar. */
   readonly drawer: (bar: number) => ReactNode;
 }
@@ -124,6 +136,12 @@ function Systems({ layout, sheet, bars, figure, whole }: SystemsProps) {
   const [lastFocused, setLastFocused] = useState(0);
   const reachable = bars === null ? 0 : Math.min(bars.chosen ?? lastFocused, bars.buttons.length - 1);
   usePlayhead(layout, sheet, figure);
+  const latest = useRef(bars);
+  latest.current = bars;
+  const choose = useCallback((bar: number) => {
+    const now = latest.current;
+    now?.choose(bar === now.chosen ? null : bar);
+  }, []);
 
   const onKeyDown = (event: KeyboardEvent) => {
     if (bars === null) return;
@@ -159,8 +177,10 @@ function Systems({ layout, sheet, bars, figure, whole }: SystemsProps) {
               chosen={bars?.chosen ?? null}
               reachable={reachable}
               whole={whole}
-              over={bars?.over ?? null}
-              onChoose={(bar) => bars?.choose(bar === bars.chosen ? null : bar)}
+              over={
+                system.bars.some(({ bar }) => bars?.over?.isOver(bar)) ? (bars?.over?.view ?? null) : null
+              }
+              onChoose={choose}
               onFocus={setLastFocused}
             />
             {holdsChosen && bars !== null && bars.chosen !== null && bars.drawer(bars.chosen)}

@@ -24,8 +24,32 @@ interface SystemViewProps {
   readonly onFocus: (bar: number) => void;
 }
 
+/** Whether a system looks and answers the same: what is written in another one changes nothing here. */
+function sameSystem(before: SystemViewProps, after: SystemViewProps): boolean {
+  const { system } = after;
+  const holds = (bar: number | null) => system.bars.some((box) => box.bar === bar);
+  return (
+    before.system.fingerprint === system.fingerprint &&
+    before.system.index === system.index &&
+    before.system.height === system.height &&
+    before.whole === after.whole &&
+    before.onChoose === after.onChoose &&
+    before.onFocus === after.onFocus &&
+    // What lies over the bars is given anew each time.
+    before.over === null &&
+    after.over === null &&
+    (before.chosen === after.chosen || !(holds(before.chosen) || holds(after.chosen))) &&
+    (before.reachable === after.reachable || !(holds(before.reachable) || holds(after.reachable))) &&
+    system.bars.every(({ bar }) => sameButton(before.buttons?.[bar], after.buttons?.[bar]))
+  );
+}
+
+const sameButton = (one: BarButton | undefined, other: BarButton | undefined): boolean =>
+  one === other ||
+  (one?.name === other?.name && one?.description === other?.description && one?.kept === other?.kept);
+
 /** One line of music: the drawing, a button over every bar, and the playhead's place. */
-export function SystemView(props: SystemViewProps) {
+export const SystemView = memo(function SystemView(props: SystemViewProps) {
   const { layout, system, buttons } = props;
   const root = useRef<HTMLDivElement>(null);
   const near = useNear(root);
@@ -63,7 +87,7 @@ export function SystemView(props: SystemViewProps) {
       <div className="playhead" data-playhead={system.index} aria-hidden="true" />
     </div>
   );
-}
+}, sameSystem);
 
 interface DrawingProps {
   readonly layout: ScoreLayout;

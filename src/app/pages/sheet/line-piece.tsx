@@ -100,14 +100,17 @@ export function LinePieceView({
             ...(pencil === null
               ? {}
               : {
-                  over: (box, system) =>
-                    isSelected(pencil, box.bar) && (
-                      <Later
-                        key={box.bar}
-                        part={PENCIL}
-                        given={{ box, system, number: sheet.bars[box.bar]?.written.number ?? box.bar + 1 }}
-                      />
-                    ),
+                  over: {
+                    isOver: (bar: number) => isSelected(pencil, bar),
+                    view: (box, system) =>
+                      isSelected(pencil, box.bar) && (
+                        <Later
+                          key={box.bar}
+                          part={PENCIL}
+                          given={{ box, system, number: sheet.bars[box.bar]?.written.number ?? box.bar + 1 }}
+                        />
+                      ),
+                  },
                 }),
             drawer: (bar) => (
               <Later

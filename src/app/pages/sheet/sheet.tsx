@@ -1,5 +1,6 @@
+import { memo } from 'react';
 import { addPiece, deriveSheet, type Lesson, setNotes } from '../../../core/lesson';
-import { useAtWork, useEditor, useLesson } from '../at-work';
+import { useAtWork, useEditor, useLessonText } from '../at-work';
 import { lineAtHand } from '../common';
 import { BlankPieceView } from './blank-piece';
 import { LinePieceView } from './line-piece';
@@ -11,7 +12,7 @@ interface SheetViewProps {
 }
 
 /** The sheet on the desk: the pieces in their order, as they will print. */
-export function SheetView({ settled, onWriteChart }: SheetViewProps) {
+export const SheetView = memo(function SheetView({ settled, onWriteChart }: SheetViewProps) {
   const pieceId = useEditor((state) => state.pieceId);
   const atHand = lineAtHand(settled, pieceId);
   return (
@@ -41,7 +42,7 @@ export function SheetView({ settled, onWriteChart }: SheetViewProps) {
       <Notes />
     </div>
   );
-}
+});
 
 function AddPiece() {
   const { session } = useAtWork();
@@ -69,7 +70,7 @@ function AddPiece() {
 
 function Notes() {
   const { session } = useAtWork();
-  const { notes } = useLesson();
+  const notes = useLessonText('notes');
   return (
     <div className="notes">
       <label className="notes__label" htmlFor="notes">

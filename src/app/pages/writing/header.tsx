@@ -3,7 +3,7 @@ import { useStore } from 'zustand';
 import { setTitle } from '../../../core/lesson';
 import { FileButton, MenuButton } from '../../controls';
 import type { SavingState } from '../../state';
-import { useAtWork, useEditor, useLesson } from '../at-work';
+import { useAtWork, useEditor, useLessonText } from '../at-work';
 import { LessonsMenu } from '../lessons';
 import { prepareHandout } from '../saving';
 import { Brand } from './brand';
@@ -21,7 +21,7 @@ interface HeaderProps {
 /** Lesson title, saved state, and what concerns the lesson as a whole. */
 export function Header({ narrow, pad, handout }: HeaderProps) {
   const { session } = useAtWork();
-  const { title } = useLesson();
+  const title = useLessonText('title');
   return (
     <header className="header">
       {narrow ? <h1 className="header__brand">Ground Bass</h1> : <Brand heading />}

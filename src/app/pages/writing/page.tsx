@@ -1,4 +1,4 @@
-import { useDeferredValue, useEffect, useState } from 'react';
+import { useCallback, useDeferredValue, useEffect, useState } from 'react';
 import { deriveSheets, type Lesson } from '../../../core/lesson';
 import { holdsDraft } from '../../controls';
 import { Later, laterPart, useAtWork, useEditor, useLaterParts, useLesson } from '../at-work';
@@ -40,14 +40,14 @@ export function WritingPage() {
   }, [session, settled.id]);
 
   const padShown = !folds || padOpen;
-  const writeChart = () => {
+  const writeChart = useCallback(() => {
     setPadOpen(true);
     requestAnimationFrame(() => document.querySelector<HTMLElement>('#note-pad textarea')?.focus());
-  };
-  const closePad = () => {
+  }, []);
+  const closePad = useCallback(() => {
     setPadOpen(false);
     requestAnimationFrame(() => document.querySelector<HTMLElement>('[aria-controls="note-pad"]')?.focus());
-  };
+  }, []);
   return (
     <div className={`page${designer.View ? ' page--designer' : padShown ? ' page--pad' : ''}`}>
       <Header

@@ -1,0 +1,146 @@
+/**
+ * Writing by hand in long lines: from a key press to the painted note. Aim: 50 ms at the 95th percentile in 128 bars.
+ * A press is timed from when the browser gets it; its note is painted with the frame after the system was drawn anew.
+ */
+import type { Page } from 'playwright-core';
+import { afterAll, bench, describe, inject } from 'vitest';
+import { composePiece } from '../../../src/core/composing';
+import { writeLessonLink } from '../../../src/core/exchange';
+import { newLesson, setChartText } from '../../../src/core/lesson';
+import { launchBrowser } from '../../support/launch';
+
+/** Time between two key presses of someone who writes with ease. */
+const KEY_MS = 150;
+/** After this the page has come to rest after its start. */
+const REST_MS = 6000;
+/** Key presses that are timed in each way. */
+const PRESSES = 60;
+
+const PART = '| F | Dm7 | Gm7 | C7 | F/A | Bb | Am7 D7 | Gm7 C7 |';
+const LENGTHS = [128, 32] as const;
+
+function lessonLink(page: string, bars: number): string {
+  const lesson = newLesson('writing', 'Long line');
+  const id = lesson.pieces[0]?.id ?? '';
+  const chart = Array.from({ length: bars / 8 }, (_, part) => `Part ${part + 1}:\n${PART}`).join('\n');
+  return writeLessonLink(composePiece(setChartText(lesson, id, chart), id).lesson, page);
+}
+
+/** Keys that each change the drawing, pressed again and again. */
+const WAYS = [
+  { name: 'another pitch', before: ['Home'], keys: ['ArrowUp', 'ArrowDown'] },
+  { name: 'another length', before: ['Home'], keys: ['[', ']'] },
+  { name: 'notes in empty bars', before: [], keys: ['Shift+Backspace', '1', '3', '5', '8'] },
+] as const;
+
+declare global {
+  interface Window {
+    /** Milliseconds from the last press to its painted note; null while it is on its way. */
+    painted?: number | null;
+  }
+}
+
+const browser = await launchBrowser();
+afterAll(() => browser.close());
+const { app } = inject('site');
+
+async function openLine(bars: number): Promise<Page> {
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+  const page = await context.newPage();
+  await page.goto(lessonLink(app, bars));
+  const score = page.getByRole('figure', { name: 'Score', exact: true });
+  await score.locator('svg').first().waitFor();
+  await page.waitForTimeout(REST_MS);
+  const middle = page.getByRole('button', { name: new RegExp(`^Bar ${bars / 2 + 1}, `) });
+  await middle.scrollIntoViewIfNeeded();
+  await middle.click();
+  await page.getByRole('button', { name: 'Write by hand' }).click();
+  await page.getByRole('application').waitFor();
+  await page.waitForTimeout(REST_MS / 2);
+  return page;
+}
+
+/** Times the last press from now on: a drawing of its system that follows it shows its note. */
+const watch = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    let pressed: number | null = null;
+    window.addEventListener(
+      'keydown',
+      ({ key, timeStamp }) => {
+        if (key === 'Shift') return;
+        pressed = timeStamp;
+        window.painted = null;
+      },
+      { capture: true },
+    );
+    const score = document.querySelector('figure.score');
+    if (score === null) throw new Error('no score');
+    new MutationObserver((changes) => {
+      const from = pressed;
+      const drawn = changes.some(
+        ({ target }) => target instanceof Element && target.matches('.system__drawing'),
+      );
+      if (from === null || !drawn) return;
+      pressed = null;
+      requestAnimationFrame(() => {
+        const channel = new MessageChannel();
+        channel.port1.onmessage = () => {
+          window.painted = performance.now() - from;
+        };
+        channel.port2.postMessage(null);
+      });
+    }).observe(score, { childList: true, subtree: true });
+  });
+
+/** Presses a key and waits for its note; milliseconds between them. */
+async function press(page: Page, key: string): Promise<number> {
+  await page.keyboard.press(key);
+  const painted = await page.waitForFunction(() => window.painted ?? false, null, { polling: 20 });
+  return Number(await painted.jsonValue());
+}
+
+async function time(page: Page, { before, keys }: (typeof WAYS)[number]): Promise<readonly number[]> {
+  for (const key of before) await page.keyboard.press(key);
+  await page.waitForTimeout(REST_MS / 4);
+  const times: number[] = [];
+  for (let turn = 0; turn < PRESSES; turn += 1) {
+    times.push(await press(page, keys[turn % keys.length] ?? ''));
+    await page.waitForTimeout(KEY_MS);
+  }
+  return times;
+}
+
+const share = (times: readonly number[], part: number): number =>
+  times.toSorted((one, other) => one - other)[Math.min(times.length - 1, Math.floor(times.length * part))] ??
+  0;
+
+async function report(): Promise<string> {
+  const lines: string[] = [];
+  for (const bars of LENGTHS) {
+    const page = await openLine(bars);
+    await watch(page);
+    for (const way of WAYS) {
+      const times = await time(page, way);
+      lines.push(
+        `  ${bars} bars, ${way.name}: median ${share(times, 0.5).toFixed(0)} ms, 95 % within ${share(times, 0.95).toFixed(0)} ms, longest ${Math.max(...times).toFixed(0)} ms`,
+      );
+    }
+    await page.context().close();
+  }
+  return lines.join('\n');
+}
+process.stdout.write(`From a key press to the painted note:\n${await report()}\n`);
+
+describe('a key press while writing in 128 bars', async () => {
+  const page = await openLine(128);
+  await watch(page);
+  let turn = 0;
+  bench(
+    'until its note is painted',
+    async () => {
+      turn += 1;
+      await press(page, turn % 2 === 0 ? 'ArrowUp' : 'ArrowDown');
+    },
+    { iterations: 20, warmupIterations: 2, time: 0, warmupTime: 0 },
+  );
+});
