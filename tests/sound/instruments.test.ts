@@ -84,6 +84,64 @@ describe('the bass', () => {
     }
   });
 
+  test('is heard on a small loudspeaker: its fourth to sixth partials within 16 dB of the first, on the low strings', () => {
+    for (const [midi, fret] of [
+      [28, 0],
+      [33, 0],
+      [38, 0],
+    ] as const) {
+      const note = bassNote(
+        { frequency: frequencyOf(midiNumber(midi)), seconds: 0.8, force: 0.6, muted: false, fret },
+        44_100,
+      );
+      const base = frequencyOf(midiNumber(midi));
+      const early = note.subarray(0.02 * 44_100, 0.32 * 44_100);
+      const under = [4, 5, 6].map((number) =>
+        decibels(partial(early, base, 44_100) / partial(early, base * number, 44_100)),
+      );
+      expect(Math.max(...under), `MIDI ${midi}`).toBeLessThan(16);
+    }
+  });
+
+  test('the same pitch sounds darker high up a lower string, and is in tune there', () => {
+    const at = (fret: number) =>
+      bassNote(
+        { frequency: frequencyOf(midiNumber(43)), seconds: 0.8, force: 0.6, muted: false, fret },
+        44_100,
+      );
+    const bright = (samples: Float32Array) =>
+      partial(settled(samples, 44_100), 98 * 5, 44_100) / partial(settled(samples, 44_100), 98, 44_100);
+    expect(bright(at(0))).toBeGreaterThan(1.5 * bright(at(10)));
+    for (let fret = 0; fret <= 24; fret += 1) {
+      const wanted = frequencyOf(midiNumber(28 + fret));
+      const note = bassNote({ frequency: wanted, seconds: 0.8, force: 0.6, muted: false, fret }, 44_100);
+      const measured = pitchOf(settled(note, 44_100), 44_100, wanted * 0.85, wanted * 1.15);
+      expect(Math.abs(cents(measured, wanted)), `fret ${fret}`).toBeLessThan(5);
+    }
+  });
+
+  test('a hand on the strings makes it darker and shorter, and leaves it in tune', () => {
+    const wanted = frequencyOf(midiNumber(33));
+    const damped = bassNote(
+      { frequency: wanted, seconds: 1, force: 0.6, muted: false, fret: 0, damped: true },
+      44_100,
+    );
+    const open = bass(33, 0.6, 44_100, 1);
+    const late = (samples: Float32Array) =>
+      decibels(rms(samples.subarray(0.5 * 44_100, 0.6 * 44_100)) / rms(samples.subarray(0, 0.1 * 44_100)));
+    expect(late(damped)).toBeLessThan(late(open) - 4);
+    expect(Math.abs(cents(pitchOf(settled(damped, 44_100), 44_100, 40, 70), wanted))).toBeLessThan(5);
+  });
+
+  test('leaves no direct current, nor does the organ', () => {
+    const mean = (samples: Float32Array) => samples.reduce((sum, sample) => sum + sample, 0) / samples.length;
+    for (const midi of [28, 33, 43, 50]) {
+      expect(decibels(Math.abs(mean(settled(bass(midi), 44_100)))), `bass ${midi}`).toBeLessThan(-45);
+    }
+    const held = organNote(frequencyOf(midiNumber(60)), 1, 44_100);
+    expect(decibels(Math.abs(mean(settled(held, 44_100))))).toBeLessThan(-45);
+  });
+
   test('is plucked: loudest at once, then dying away, its upper partials first', () => {
     for (const midi of [28, 40, 55]) {
       const samples = bass(midi, 0.6, 44_100, 1.6);

@@ -78,4 +78,26 @@ describe('attacks', () => {
     const soft = createKit(RATE).voice({ ...event, attack: 'joined' }, 0.5, 0, []).samples;
     expect(rms(soft.subarray(0, 60))).toBeLessThan(0.2 * rms(soft.subarray(2000, 4000)));
   });
+
+  test('between a note and the one it is hammered on to there is no hole', () => {
+    const kit = createKit(RATE);
+    const first = kit.voice({ ...event, leadsOn: true }, 0.5, 0, []);
+    const second = kit.voice({ ...event, midi: midiNumber(42), attack: 'hammered' }, 0.5, 0, []);
+    const seam = Math.round(0.5 * RATE);
+    const heard = new Float32Array(seam + RATE / 2);
+    const add = (voice: typeof first, at: number) => {
+      for (let index = 0; index < voice.length && at + index < heard.length; index += 1) {
+        const left = voice.length - index;
+        const fade = left < voice.release ? left / voice.release : 1;
+        heard[at + index] = (heard[at + index] ?? 0) + fade * (voice.samples[index] ?? 0);
+      }
+    };
+    add(first, 0);
+    add(second, seam);
+    const level = (from: number) => decibels(rms(heard.subarray(from, from + 0.012 * RATE)));
+    const around = level(seam - 0.05 * RATE);
+    for (let offset = -0.02; offset < 0.03; offset += 0.002) {
+      expect(level(seam + Math.round(offset * RATE)), `${offset} s`).toBeGreaterThan(around - 12);
+    }
+  });
 });

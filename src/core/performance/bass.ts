@@ -32,6 +32,7 @@ interface SoundingNote {
   readonly note: LineNote;
   readonly midi: MidiNumber;
   readonly string: number | null;
+  readonly fret: number | null;
   /** Of a plain note at its place. */
   readonly strength: number;
   readonly start: number;
@@ -48,6 +49,8 @@ interface Played {
   readonly sounds: readonly SignSound[];
   readonly attack: Attack | null;
   readonly next: SoundingNote | null;
+  /** The next note is not plucked. */
+  readonly leadsOn: boolean;
 }
 
 const ATTACKS: Readonly<Record<NonNullable<SignSound['onwards']>, Attack>> = {
@@ -88,8 +91,8 @@ function glidesOf({ sounding, sounds, next }: Played, duration: number): readonl
   });
 }
 
-function eventOf(played: Played, later: readonly SoundingNote[]): PitchedEvent {
-  const { sounding, sounds, attack } = played;
+function eventOf(played: Played, later: readonly SoundingNote[], damped: boolean): PitchedEvent {
+  const { sounding, sounds, attack, leadsOn } = played;
   const duration = durationOf(played, later);
   const glides = glidesOf(played, duration);
   const tone = sounds.map((sound) => sound.tone).findLast((one) => one !== undefined);
@@ -100,6 +103,9 @@ function eventOf(played: Played, later: readonly SoundingNote[]): PitchedEvent {
     duration: ticks(duration),
     velocity: strengthOf(played),
     muted: sounds.some((sound) => sound.tone === 'dead'),
+    ...(sounding.fret === null ? {} : { fret: sounding.fret }),
+    ...(damped && tone === undefined ? { damped: true as const } : {}),
+    ...(leadsOn ? { leadsOn: true as const } : {}),
     ...(tone === undefined || tone === 'dead' ? {} : { tone }),
     ...(attack === null ? {} : { attack }),
     ...(glides.length === 0 ? {} : { glides }),
@@ -116,16 +122,17 @@ function signsOf({ note, midi, exit, end }: SoundingNote, next: SoundingNote | n
   return [...own, ...leaves].map((mark) => signOf(mark, midi, next?.midi ?? null));
 }
 
-function playAll(sounding: readonly SoundingNote[]): readonly PitchedEvent[] {
+function playAll(sounding: readonly SoundingNote[], damped: boolean): readonly PitchedEvent[] {
   let attack: Attack | null = null;
   return sounding.map((note, index) => {
     const next = sounding[index + 1] ?? null;
     const sounds = signsOf(note, next).map((sign) => SIGNS[sign].sound);
-    const played = { sounding: note, sounds, attack, next };
+    const begun = attack;
     const onwards = sounds.map((sound) => sound.onwards).find((way) => way !== undefined);
     // What is plucked by a mark of its own is plucked, whatever leads to it.
     attack = onwards === undefined || next?.note.marks?.pluck !== undefined ? null : ATTACKS[onwards];
-    return eventOf(played, note.note.marks?.length === 'let ring' ? sounding.slice(index + 1) : []);
+    const played = { sounding: note, sounds, attack: begun, next, leadsOn: attack !== null };
+    return eventOf(played, note.note.marks?.length === 'let ring' ? sounding.slice(index + 1) : [], damped);
   });
 }
 
@@ -133,11 +140,13 @@ function playAll(sounding: readonly SoundingNote[]): readonly PitchedEvent[] {
  * The bass line as it sounds: tied notes become one, wherever the order of playing leads them. A continuation
  * that nothing leads into (the passage begins with it) is struck like any note.
  * @param written the bars of the sheet, whose dynamics hold wherever they are played
+ * @param damped whether the feel plays its bass muted
  */
 export function bassEvents(
   bars: readonly PlannedBar[],
   ratio: number,
   written: readonly SheetBar[],
+  damped: boolean,
 ): readonly PitchedEvent[] {
   const strengthAt = strengthsOf(written);
   const sounding: SoundingNote[] = [];
@@ -156,6 +165,7 @@ export function bassEvents(
           note,
           midi,
           string: fingered?.string ?? null,
+          fret: fingered?.fret ?? null,
           strength: strengthAt(bar.bar ?? 0, note.start),
           start: at(note.start),
           end,
@@ -165,5 +175,5 @@ export function bassEvents(
       }
     }
   }
-  return playAll(sounding);
+  return playAll(sounding, damped);
 }

@@ -44,7 +44,7 @@ export function buildPerformance(sheet: LineSheet, options: PerformanceOptions):
   const planned = planBars(sheet, options, countIn);
   const last = planned.at(-1);
   const played: readonly PerformanceEvent[] = [
-    ...bassEvents(planned, ratio, sheet.bars),
+    ...bassEvents(planned, ratio, sheet.bars, sheet.feel.bassTouch.muted),
     ...drumEvents(planned, sheet.chart, sheet.feel, ratio),
     ...chordEvents(planned, sheet.feel, ratio, ticksOf),
     ...clickEvents(planned, options.click ?? EVERY_BEAT, ratio),

@@ -14,9 +14,10 @@ const CHOPS: Register = { lowest: 54, highest: 77, centre: 65, voices: 4 };
 const ORGAN_LEFT: Register = { lowest: 52, highest: 64, centre: 57, voices: 2 };
 const ORGAN_RIGHT: Register = { lowest: 58, highest: 79, centre: 68, voices: 3 };
 
+/** A chord that is held lies behind everybody, or it covers them (common practice, no source; the figures are ours). */
 const STRENGTH = {
-  chops: { plain: 88, accent: 108 },
-  organ: { plain: 80, accent: 96 },
+  chops: { plain: 88, accent: 108, held: 80 },
+  organ: { plain: 80, accent: 96, held: 52 },
 } as const;
 
 /**
@@ -85,13 +86,13 @@ function handEvents(
   const events: PitchedEvent[] = [];
   /** Index of the last held event of a pitch. */
   const held = new Map<MidiNumber, number>();
-  const strike = (midi: MidiNumber, { start, end, accent }: Hit): void => {
+  const strike = (midi: MidiNumber, { start, end, accent, held: isHeld }: Hit): void => {
     events.push({
       part: hand.part,
       midi,
       start: ticks(start),
       duration: ticks(Math.max(1, end - start)),
-      velocity: STRENGTH[hand.part][accent ? 'accent' : 'plain'],
+      velocity: STRENGTH[hand.part][isHeld ? 'held' : accent ? 'accent' : 'plain'],
       muted: false,
     });
   };

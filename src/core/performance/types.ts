@@ -17,6 +17,10 @@ export interface PitchedEvent extends TimedEvent {
   readonly part: 'bass' | 'chops' | 'organ';
   readonly midi: MidiNumber;
   readonly muted: boolean;
+  /** Where the string of a bass note is stopped; left out where no fingering is known. */
+  readonly fret?: number;
+  /** A bass note is played with the hand lightly on the strings, as the feel does throughout. */
+  readonly damped?: true;
   /** The colour of a bass note; left out for a finger's plain pluck. */
   readonly tone?: Exclude<Tone, 'dead'>;
   /** How a bass note begins that is not plucked. */
@@ -25,6 +29,8 @@ export interface PitchedEvent extends TimedEvent {
   readonly glides?: readonly Glide[];
   /** It sounds on under the notes that follow. */
   readonly rings?: boolean;
+  /** The next bass note follows without a pluck, from the same string. */
+  readonly leadsOn?: true;
 }
 
 /** By a finger of the fretting hand, or as the string's own going on. */

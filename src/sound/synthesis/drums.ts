@@ -92,8 +92,8 @@ const LEVEL: Readonly<Record<DrumSound, number>> = {
   rim: 0.7,
   'closed hat': 0.26,
   'open hat': 0.24,
-  'foot hat': 0.2,
-  ride: 0.24,
+  'foot hat': 0.26,
+  ride: 0.52,
   crash: 0.36,
 };
 

@@ -1,5 +1,5 @@
 import type { Hz } from '../../core/base';
-import { fadeOut } from './filters';
+import { biquad, fadeOut, filter } from './filters';
 
 /** Drawbars as multiples of the pitch with their strengths: a round sound with a hollow fifth, light below. */
 const DRAWBARS: readonly (readonly [multiple: number, strength: number])[] = [
@@ -41,6 +41,8 @@ export function organNote(frequency: Hz, seconds: number, sampleRate: number): F
     const sway = 1 - TREMBLE.depth * (0.5 + 0.5 * Math.sin(tremble * index));
     samples[index] = (Math.tanh((1.6 * (samples[index] ?? 0)) / total) * rise * sway) / Math.tanh(1.6);
   }
+  // Rounding a wave that is not even leaves a direct current behind, which only takes headroom.
+  filter(samples, biquad('high-pass', 30, sampleRate));
   fadeOut(samples, Math.round(0.008 * sampleRate));
   return samples;
 }

@@ -3,13 +3,18 @@ export interface Pluck {
   /** Sounding pitch in Hz. */
   readonly frequency: number;
   readonly seconds: number;
-  /** Seconds until the fundamental has fallen by 60 dB. */
+  /** Seconds until the fundamental has fallen by 60 dB, at the rate it falls at once the beginning is over. */
   readonly decay: number;
   /** Seconds until a partial at {@link BRIGHT} Hz has fallen by 60 dB. */
   readonly brightDecay: number;
   /** Where the string is plucked and where it is heard, as shares of its length from the bridge. */
   readonly pluckedAt: number;
   readonly heardAt: number;
+  /**
+   * How much faster the whole string falls at its beginning, and over how many seconds that passes: it swings up and
+   * down first, which the bridge takes up sooner than its swinging to and fro. Left out, it falls at one rate.
+   */
+  readonly first?: { readonly faster: number; readonly seconds: number };
   /** Length of the pluck's pulse in seconds: longer is duller. */
   readonly pulse: number;
   /** Coefficient of the two dispersing all-passes, from −1 to 0: a stiff string's partials stretch a little. */
@@ -68,6 +73,11 @@ export function pluckString(pluck: Pluck, sampleRate: number): Float32Array {
   const fraction = rest - delay;
   const tuning = Math.sin((omega - omega * fraction) / 2) / Math.sin((omega + omega * fraction) / 2);
 
+  const { faster, seconds: over } = pluck.first ?? { faster: 0, seconds: 1 };
+  /** What the loop keeps at the beginning, of what it keeps later; the difference dies away. */
+  let early = 10 ** ((-3 * faster) / (pluck.frequency * pluck.decay)) - 1;
+  const settle = Math.exp(-1 / (over * sampleRate));
+
   const output = new Float32Array(length);
   exciteString(output, pluck, period, sampleRate);
   const line = new Float64Array(delay);
@@ -80,7 +90,8 @@ export function pluckString(pluck: Pluck, sampleRate: number): Float32Array {
   let in3 = 0;
   let out3 = 0;
   for (let index = 0; index < length; index += 1) {
-    loss = gain * (1 - a) * (line[place] ?? 0) + a * loss;
+    loss = gain * (1 + early) * (1 - a) * (line[place] ?? 0) + a * loss;
+    early *= settle;
     out1 = c * (loss - out1) + in1;
     in1 = loss;
     out2 = c * (out1 - out2) + in2;

@@ -21,8 +21,8 @@ export interface Voice {
  * tests of the mix), with headroom for everything at once.
  */
 const LEVEL: Readonly<Record<Part, number>> = {
-  bass: 0.31,
-  drums: 0.52,
+  bass: 0.36,
+  drums: 0.5,
   chops: 0.115,
   organ: 0.08,
   click: 0.38,
@@ -98,15 +98,18 @@ export function createKit(sampleRate: number): Kit {
       : slid(withoutPluck(event, seconds * glideRoom(glides)), seconds, glides, sampleRate);
 
   const pitched = (event: PitchedEvent, seconds: number, glides: readonly SoundGlide[]): Voice => {
-    const samples = played(event, seconds, glides);
-    const length = Math.min(samples.length, Math.max(1, Math.round(seconds * sampleRate)));
+    // A note that another follows from the same string fades under it: no hole between them.
+    const held = event.leadsOn ? seconds + RELEASE[event.part] : seconds;
+    const samples = played(event, held, glides);
+    const length = Math.min(samples.length, Math.max(1, Math.round(held * sampleRate)));
     const release = Math.min(Math.round(RELEASE[event.part] * sampleRate), Math.ceil(length / 3));
     return { samples, gain: gainOf(event), length, release };
   };
 
   const pitchedSamples = (event: PitchedEvent, seconds: number): Float32Array => {
     const frequency = frequencyOf(event.midi);
-    const name = `${event.part} ${event.midi} ${event.muted} ${event.tone ?? ''}`;
+    const { fret, damped, tone, muted } = event;
+    const name = [event.part, event.midi, fret, muted, damped, tone].join(' ');
     switch (event.part) {
       case 'bass': {
         const share = (event.velocity - FORCE.least) / (FORCE.most - FORCE.least);
@@ -117,17 +120,17 @@ export function createKit(sampleRate: number): Kit {
               frequency,
               seconds: wanted,
               force: grade / FORCE.grades,
-              muted: event.muted,
-              ...(event.tone === undefined ? {} : { tone: event.tone }),
+              muted,
+              ...(fret === undefined ? {} : { fret }),
+              ...(damped === undefined ? {} : { damped }),
+              ...(tone === undefined ? {} : { tone }),
             },
             sampleRate,
           ),
         );
       }
       case 'chops':
-        return once(name, seconds, (wanted) =>
-          guitarNote({ frequency, seconds: wanted, muted: event.muted }, sampleRate),
-        );
+        return once(name, seconds, (wanted) => guitarNote({ frequency, seconds: wanted, muted }, sampleRate));
       case 'organ':
         return once(name, seconds, (wanted) => organNote(frequency, wanted, sampleRate));
     }
