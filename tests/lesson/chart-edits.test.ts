@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ticks } from '../../src/core/base';
+import { midiOf, ticks } from '../../src/core/base';
 import { caretInLetters, chartInLetters } from '../../src/core/chart';
 import { composePiece } from '../../src/core/composing';
 import {
@@ -109,9 +109,13 @@ describe('an edit of the chart', () => {
     }));
     const texts = ['| N.C. | F | N.C. | N.C. |', '| N.C. | Fm | N.C. | N.C. |', '| Bb C | Fm7 | N.C. | C? |'];
     const typed = texts.reduce((lesson, text) => setChartText(lesson, PIECE, text), own);
-    expect(line(typed).bars.map(({ id, notes }) => ({ id, notes }))).toEqual(
-      line(own).bars.map(({ id, notes }) => ({ id, notes })),
-    );
+    // They may get another name over a chord, and sound as they did.
+    const sounding = (lesson: Lesson) =>
+      line(lesson).bars.map(({ id, notes }) => ({
+        id,
+        notes: notes.map(({ start, duration, pitch }) => ({ start, duration, midi: midiOf(pitch) })),
+      }));
+    expect(sounding(typed)).toEqual(sounding(own));
     expect(line(typed).parked).toEqual([]);
     const longer = setChartText(typed, PIECE, '| G | Bb C | Fm7 | N.C. | C? |');
     expect(
@@ -120,7 +124,7 @@ describe('an edit of the chart', () => {
         .map(({ id }) => id),
     ).toEqual(line(own).bars.map(({ id }) => id));
     const second = editChartBar(longer, PIECE, 2, { kind: 'write', text: 'Fm9' });
-    expect(line(second).bars[2]?.notes).toEqual(line(own).bars[1]?.notes);
+    expect(sounding(second)[2]?.notes).toEqual(sounding(own)[1]?.notes);
   });
 
   it('parks the notes of a bar that went away, and takes them back when it returns', () => {

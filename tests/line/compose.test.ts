@@ -8,6 +8,7 @@ import {
   checkLine,
   composeLine,
   type LineNotes,
+  levelLimits,
   type Technique,
 } from '../../src/core/line';
 import { charts, wishes } from './charts';
@@ -41,7 +42,7 @@ describe('every composed line', () => {
         for (const note of bars.flat()) {
           const midi = midiOf(note.pitch);
           expect(midi).toBeGreaterThanOrEqual(28);
-          expect(midi).toBeLessThanOrEqual((wish.level ?? 0) >= 4 ? 48 : 43);
+          expect(midi).toBeLessThanOrEqual(levelLimits(asked.level).highestMidi);
           expect(placesOf(midi, asked.instrument).some((place) => place.fret <= 12)).toBe(true);
         }
         expect(checkLine(asked, bars)).toEqual([]);
@@ -112,12 +113,18 @@ describe('a composed line', () => {
     expect(new Set(rhythms).size).toBe(5);
   });
 
-  test('carries the statement’s rhythm through at least half of the bars', () => {
+  test('carries the statement’s rhythm, its last beat apart, through half of the bars or of the pairs', () => {
+    const BEAT_FOUR = 3 * 960;
+    const most = (texts: readonly string[]) =>
+      Math.max(...texts.map((text) => texts.filter((other) => other === text).length));
     for (const feel of ['early-ska', 'one-drop'] as const) {
       for (const seed of [1, 2, 3, 4]) {
         const { bars } = composeLine(request(EIGHT_BARS, { feel, seed }));
-        const rhythms = bars.map((bar) => bar.map((note) => note.start).join(' '));
-        expect(rhythms.filter((rhythm) => rhythm === rhythms[0]).length).toBeGreaterThanOrEqual(4);
+        const heads = bars.map((bar) =>
+          bar.flatMap(({ start }) => (start < BEAT_FOUR ? [start] : [])).join(' '),
+        );
+        const pairs = [0, 2, 4, 6].map((place) => heads.slice(place, place + 2).join(' / '));
+        expect(most(heads) >= 4 || most(pairs) >= 2).toBe(true);
       }
     }
   });
@@ -198,13 +205,4 @@ describe('a composed line', () => {
       }
     },
   );
-
-  test('a chord that comes back in the statement is played at the same pitches', () => {
-    for (const feel of ['one-drop', 'rocksteady', 'early-ska'] as const) {
-      for (const seed of [1, 2, 3, 4]) {
-        const { bars } = composeLine(request('| F | C7 | F | C7 | F | B♭ | F | C7 |', { feel, seed }));
-        expect(bars[2]).toEqual(bars[0]);
-      }
-    }
-  });
 });

@@ -1,23 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { type FeelId, phraseBookOf } from '../../src/core/feel';
 import { composeLine } from '../../src/core/line';
-import { fieldOf, rememberPrices } from '../../src/core/line/compose/field';
-import { cheapest } from '../../src/core/line/compose/search';
-import { openWorkshop } from '../../src/core/line/options';
+import { type Column, cheapestWay } from '../../src/core/line/phrase/chain';
+import { layoutOf, planOf } from '../../src/core/line/phrase/plan';
+import { searchOver } from '../../src/core/line/phrase/search';
+import { segmentsOf } from '../../src/core/line/phrase/segments';
+import { themesFor } from '../../src/core/line/phrase/themes';
 import { modelOf } from '../../src/core/line/read-request';
-import { meetingCost } from '../../src/core/line/taste';
 import { request } from './notation';
 
-const CHARTS = [
-  '| C | F |',
-  '| C | F | G7 |',
-  '|: C | F :| G7 | C |',
-  '|: Am | F |1. G :|2. C | Am |',
-  '| Dm7 G7 | C |',
-  '| C |',
-];
-
-/** Every choice of one candidate a bar. */
+/** Every choice of one number below each size. */
 function* choices(sizes: readonly number[]): Generator<readonly number[]> {
   if (sizes.length === 0) yield [];
   else {
@@ -27,48 +20,97 @@ function* choices(sizes: readonly number[]): Generator<readonly number[]> {
   }
 }
 
+const price = fc.integer({ min: 0, max: 40 });
+
+/** Columns of up to four nodes with up to three beginnings, and the prices between them and round the ring. */
+const puzzles = fc
+  .array(fc.array(fc.tuple(price, fc.nat(2)), { minLength: 1, maxLength: 4 }), { minLength: 1, maxLength: 5 })
+  .chain((columns) =>
+    fc.record({
+      columns: fc.constant(
+        columns.map(
+          (nodes): Column => ({
+            costs: Float64Array.from(nodes, ([cost]) => cost),
+            entryOf: Int32Array.from(nodes, ([, entry]) => entry),
+            entries: 3,
+          }),
+        ),
+      ),
+      prices: fc.tuple(
+        ...columns.map((nodes) =>
+          fc.array(price, { minLength: nodes.length * 3, maxLength: nodes.length * 3 }),
+        ),
+      ),
+      closed: fc.boolean(),
+    }),
+  );
+
+const CHARTS = [
+  '| C |',
+  '| C | F |',
+  '| C | F | G7 | C |',
+  '| Dm7 G7 | C |',
+  '|: C | F :| G7 | C |',
+  '| C | N.C. | F |',
+  '|: Am | F |1. G :|2. C |',
+];
+
 describe('the search', () => {
-  test.each(CHARTS)('finds what trying everything finds: %s', (chart) => {
+  test('finds what trying everything finds, closed to a ring or not', () => {
     fc.assert(
-      fc.property(fc.nat(50), fc.constantFrom(1, 2, 3, 4), (pick, level) => {
-        const model = modelOf(request(chart, { level: level === 1 ? 1 : 4, feel: 'early-ska' }));
-        const shop = openWorkshop(model);
-        const fields = model.bars.map((bar) => {
-          const rhythms = shop.rhythms(bar);
-          const rhythm = rhythms[pick % rhythms.length];
-          const options = rhythm ? shop.options(bar, rhythm) : [];
-          return fieldOf(
-            bar.index,
-            options.map((option) => ({ option, cost: option.cost })),
-            5,
-          );
-        });
-        const price = rememberPrices((from, one, to, other) =>
-          one.exit && other.entry ? meetingCost(model, from, one.exit, to, other.entry) : 0,
-        );
-        const costOf = (choice: readonly number[]): number => {
-          let cost = 0;
-          for (const bar of model.bars) {
-            const own = fields[bar.index]?.candidates[choice[bar.index] ?? 0];
-            cost += own?.cost ?? 0;
-            for (const index of bar.after) {
-              const next = model.bars[index];
-              const other = fields[index]?.candidates[choice[index] ?? 0];
-              if (!own?.option.exit || !next || !other?.option.entry) continue;
-              cost += meetingCost(model, bar, own.option.exit, next, other.option.entry);
-            }
-          }
-          return cost;
-        };
-        const found = cheapest(model, fields, price);
-        let least = Number.POSITIVE_INFINITY;
-        for (const choice of choices(fields.map((field) => field.candidates.length))) {
-          least = Math.min(least, costOf(choice));
-        }
-        expect(found.cost).toBeCloseTo(least, 6);
-        expect(costOf(found.choice)).toBeCloseTo(least, 6);
+      fc.property(puzzles, ({ columns, prices, closed }) => {
+        const tables = prices.map((list) => Float64Array.from(list));
+        const ring = closed ? (tables.at(-1) ?? null) : null;
+        const costOf = (choice: readonly number[]): number =>
+          choice.reduce((sum, node, index) => {
+            const next = index + 1 < columns.length ? index + 1 : closed ? 0 : -1;
+            const to = columns[next]?.entryOf[choice[next] ?? 0];
+            const join = to === undefined ? 0 : (tables[index]?.[node * 3 + to] ?? 0);
+            return sum + (columns[index]?.costs[node] ?? 0) + join;
+          }, 0);
+        const best = Math.min(...[...choices(columns.map(({ costs }) => costs.length))].map(costOf));
+        const way = cheapestWay(columns, tables.slice(0, -1), ring);
+        expect(way?.cost).toBe(best);
+        expect(costOf(way?.nodes ?? [])).toBe(best);
       }),
-      { numRuns: 8, seed: 20260103 },
+      { numRuns: 200, seed: 20260101 },
+    );
+  });
+
+  test.each(CHARTS)('finds the cheapest of all ways to play a plan: %s', (chart) => {
+    fc.assert(
+      fc.property(fc.nat(50), fc.constantFrom<FeelId>('early-ska', 'one-drop'), (seed, feel) => {
+        const asked = request(chart, { level: 4, feel });
+        const model = modelOf(asked);
+        const book = phraseBookOf(feel);
+        const [metre] = book.metres;
+        const [theme] = themesFor(metre, model, seed);
+        if (!theme) throw new Error('a book has themes');
+        const nothing = model.bars.map(() => null);
+        const segments = segmentsOf(
+          model,
+          metre.metre,
+          nothing.map(() => false),
+        );
+        const search = searchOver(model, book, metre, theme, segments, nothing, new Set(), 4);
+        const wishes = {
+          manner: book.manner,
+          theme,
+          motifs: search.motifs,
+          low: 28,
+          high: 48,
+          level: 4,
+          asks: [],
+        };
+        const plan = planOf(wishes, layoutOf(model, wishes, seed), seed);
+        let least = Number.POSITIVE_INFINITY;
+        for (const choice of choices(search.choices(plan)))
+          least = Math.min(least, search.costOf(plan, choice));
+        const found = search.best(plan);
+        if (least >= 1e6) expect(found).toBe(null);
+        else expect(found?.cost).toBeCloseTo(least, 6);
+      }),
+      { numRuns: 6, seed: 20260103 },
     );
   });
 

@@ -1,6 +1,6 @@
 export { FEELS, feelBeats, feelById, feelMetre, feelTempo, isFeelId, swingRatio } from './feels';
 export { type GridNote, readGrid } from './grid';
-export { PHRASE_BOOKS } from './phrases/books';
+export { PHRASE_BOOKS, phraseBookOf } from './phrases/books';
 export { contourOf, slotBeats } from './phrases/notation';
 export * from './phrases/types';
 export * from './types';

@@ -1,9 +1,8 @@
-import { midiOf, unreachable } from '../base';
+import { midiOf } from '../base';
 import type { Chart } from '../chart';
 import { type Demands, pitchesOf, type Reach } from './demands';
 import { levelLimits } from './level';
-import { freedomsOf, TECHNIQUE_ROWS, TECHNIQUE_TABLE } from './techniques/table';
-import type { TechniqueRow } from './techniques/types';
+import { freedomsOf } from './techniques/table';
 import type { Aim, LineRequest, Technique } from './types';
 
 /** Frets above a hand position that its four fingers stand on. */
@@ -26,35 +25,9 @@ const holdsIn = (aim: Aim, chart: Chart, bar: number): boolean =>
   aim.where.kind === 'line' ||
   (aim.where.kind === 'bar' ? aim.where.bar === bar : chart.bars[bar]?.section === aim.where.section);
 
-/** Whether a bar of a section is where a phrase has the place for a technique. */
-function isPlaceFor({ place: wish }: TechniqueRow, place: number, length: number, phrase: number): boolean {
-  const inPhrase = place % phrase;
-  switch (wish) {
-    case 'anywhere':
-      return true;
-    case 'answer':
-      return inPhrase === 1 || (length === 1 && place === 0);
-    case 'turn':
-      return inPhrase === phrase - 1 || place === length - 1;
-    default:
-      return unreachable(wish);
-  }
-}
-
-function hopedIn(request: LineRequest, aims: readonly Aim[], bar: number): ReadonlySet<Technique> {
-  const { chart, feel } = request;
-  const section = chart.sections[chart.bars[bar]?.section ?? 0];
-  const place = bar - (section?.start ?? 0);
-  const asked = TECHNIQUE_ROWS.filter((row) => !row.core && request.techniques.has(row.technique)).map(
-    ({ technique }) => technique,
-  );
-  for (const aim of aims) if (aim.where.kind !== 'bar') asked.push(...(aim.wanted ?? []));
-  return new Set(
-    asked.filter((technique) =>
-      isPlaceFor(TECHNIQUE_TABLE[technique], place, section?.length ?? 1, feel.phraseLength),
-    ),
-  );
-}
+/** Techniques that an aim for several bars wants: any of them may show it. */
+const hopedIn = (aims: readonly Aim[]): ReadonlySet<Technique> =>
+  new Set(aims.flatMap((aim) => (aim.where.kind === 'bar' ? [] : (aim.wanted ?? []))));
 
 const NEARNESS = { bar: 0, section: 1, line: 2 } as const;
 
@@ -78,7 +51,7 @@ export function demandsOf(
 ): Demands {
   const aims = aimsIn(request, bar);
   const wanted = new Set(aims.flatMap((aim) => (aim.where.kind === 'bar' ? (aim.wanted ?? []) : [])));
-  const hoped = hopedIn(request, aims, bar);
+  const hoped = hopedIn(aims);
   const forbidden = new Set(aims.flatMap((aim) => aim.forbidden ?? []));
   const techniques = new Set(
     [...request.techniques, ...aims.flatMap((aim) => aim.allowed ?? []), ...wanted, ...hoped].filter(

@@ -9,7 +9,7 @@ export interface Demands {
   readonly freedoms: ReadonlySet<Freedom>;
   /** Techniques that the bar has to show. */
   readonly wanted: ReadonlySet<Technique>;
-  /** Techniques that it had better show, because an aim for more bars falls to this one. */
+  /** Techniques that it or another bar has to show, by an aim for several. */
   readonly hoped: ReadonlySet<Technique>;
   readonly density: 'sparse' | 'busy' | null;
   readonly silence: number;

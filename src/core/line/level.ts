@@ -10,20 +10,20 @@ export interface LevelLimits {
   readonly notesPerSecond: number;
   /** Half-step approaches from outside the scale. */
   readonly halfSteps: boolean;
-  /** The highest note of the line: G2 (43) for beginners, C3 (48) later. */
+  /** The highest note of the line: G2 (43) for beginners, A2, B2, C3 (48) later. */
   readonly highestMidi: number;
 }
 
 const LIMITS: Readonly<Record<Level, LevelLimits>> = {
   0: { steps: new Set([1]), highestFret: 3, notesPerSecond: 2, halfSteps: false, highestMidi: 43 },
-  1: { steps: new Set([1, 5]), highestFret: 5, notesPerSecond: 3, halfSteps: false, highestMidi: 43 },
-  2: { steps: new Set([1, 3, 5]), highestFret: 5, notesPerSecond: 4, halfSteps: false, highestMidi: 43 },
+  1: { steps: new Set([1, 5]), highestFret: 5, notesPerSecond: 3, halfSteps: false, highestMidi: 45 },
+  2: { steps: new Set([1, 3, 5]), highestFret: 5, notesPerSecond: 4, halfSteps: false, highestMidi: 47 },
   3: {
-    steps: new Set([1, 2, 3, 4, 5]),
+    steps: new Set([1, 2, 3, 4, 5, 6, 7]),
     highestFret: 7,
     notesPerSecond: 5,
     halfSteps: false,
-    highestMidi: 43,
+    highestMidi: 47,
   },
   4: {
     steps: new Set([1, 2, 3, 4, 5, 6, 7]),

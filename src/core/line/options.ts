@@ -90,7 +90,7 @@ export function workshopFor(request: LineRequest): Workshop {
 const keyOfRequest = ({ key, feel, tempo, level, techniques, instrument, hand, aims }: LineRequest): string =>
   JSON.stringify([key, feel.id, tempo, level, [...techniques].sort(), instrument, hand, aims]);
 
-export function openWorkshop(model: LineModel): Workshop {
+function openWorkshop(model: LineModel): Workshop {
   const { request } = model;
   const speed = ticksPerSecond(request.tempo, request.chart.metre);
   const gauge = createHandGauge(request.instrument, request.hand, speed);

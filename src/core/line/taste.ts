@@ -1,5 +1,4 @@
 import { TICKS_PER_QUARTER, unreachable } from '../base';
-import type { PhraseRole } from '../feel';
 import { silenceOf } from './hearing';
 import { type BarModel, changesBetween, isStrongBeat, type LineModel } from './model';
 import { meetingBreaches } from './rules/check';
@@ -8,10 +7,8 @@ import { isDominantApproach, isHome, isLeap, type Tone } from './tones';
 import type { Technique } from './types';
 
 /**
- * The score of a line, in points of displeasure: the composer looks for the line with the fewest. A line's cost
- * is the sum of {@link pitchCost}, {@link figureCost}, {@link timeCost}, {@link handCost} and {@link roleCost} of each bar, of {@link meetingCost} over every way from one
- * bar into the next (repeats, endings and the way back to the start), and of the plan's own cost (see
- * compose/plan). One point is about what a repeated note or a plain leap is worth; a breach of a rule costs so
+ * The score of an idea for a bar, in points of displeasure: the sum of {@link pitchCost}, {@link figureCost},
+ * {@link timeCost} and {@link handCost}, and of {@link meetingCost} with its neighbours. One point is about what a repeated note or a plain leap is worth; a breach of a rule costs so
  * much that it happens only where nothing else is possible. The weights are ours, tuned by reading lines.
  */
 export const BREACH = 1000;
@@ -66,12 +63,6 @@ const WEIGHT = {
   /** A technique that an aim asks of this bar, or hopes for in it, and that is not shown. */
   unmetAim: BREACH * 2,
   unmetHope: 4,
-  /** The end of an answer on the root, of a statement on third or fifth. */
-  closedAnswer: -0.5,
-  openStatement: -0.4,
-  /** Stepwise motion in a turnaround into the next chord is told by landings; in a statement it clouds the chord. */
-  cloudedStatement: 0.7,
-  plainTurnaround: 1.4,
 } as const;
 
 const OCTAVE = 12;
@@ -228,20 +219,6 @@ export function demandCost(bar: BarModel, tones: readonly Tone[]): number {
  */
 export const handCost = (tones: readonly Tone[], playing: number): number =>
   tones.length === 0 ? 0 : (playing / tones.length) * WEIGHT.hand;
-
-/** What a bar costs in its role: answers close, statements stay open and clear, turnarounds move on. */
-export function roleCost(model: LineModel, role: PhraseRole, tones: readonly Tone[]): number {
-  const { scaleSteps } = model.request.feel.weights;
-  const last = tones.at(-1);
-  if (!last) return 0;
-  const steps = tones.filter((tone) => !tone.member).length;
-  if (role === 'statement') {
-    const open = last.member && !isHome(last);
-    return (open ? WEIGHT.openStatement : 0) + steps * WEIGHT.cloudedStatement * (1 - scaleSteps);
-  }
-  if (role === 'answer') return isHome(last) ? WEIGHT.closedAnswer : 0;
-  return steps === 0 ? WEIGHT.plainTurnaround : 0;
-}
 
 function landingCost(from: BarModel, exit: Exit, to: BarModel, entry: Entry): number {
   const distance = entry.first.midi - exit.last.midi;

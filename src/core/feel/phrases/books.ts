@@ -13,8 +13,8 @@ import { TWO_BEAT_PHRASES } from './two-beat';
 import type { PhraseBook } from './types';
 import { WALKING_SWING_PHRASES } from './walking-swing';
 
-/** The phrase books that are written, by feel. */
-export const PHRASE_BOOKS: Readonly<Partial<Record<FeelId, PhraseBook>>> = {
+/** The phrases of every feel. */
+export const PHRASE_BOOKS: Readonly<Record<FeelId, PhraseBook>> = {
   'early-ska': EARLY_SKA_PHRASES,
   rocksteady: ROCKSTEADY_PHRASES,
   'one-drop': ONE_DROP_PHRASES,
@@ -28,3 +28,5 @@ export const PHRASE_BOOKS: Readonly<Partial<Record<FeelId, PhraseBook>>> = {
   bossa: BOSSA_PHRASES,
   disco: DISCO_PHRASES,
 };
+
+export const phraseBookOf = (feel: FeelId): PhraseBook => PHRASE_BOOKS[feel];

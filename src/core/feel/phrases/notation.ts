@@ -223,5 +223,7 @@ export function phraseBook(about: Omit<PhraseBook, 'metres'>, text: string): Phr
     else if (metres.length === 0) throw new RangeError(`A book begins with its metre, not with ${row}`);
     else metres.at(-1)?.rows.push(row);
   }
-  return { ...about, metres: metres.map(({ metre, rows }) => readMetre(metre, rows)) };
+  const [first, ...others] = metres.map(({ metre, rows }) => readMetre(metre, rows));
+  if (!first) throw new RangeError('A book begins with its metre');
+  return { ...about, metres: [first, ...others] };
 }

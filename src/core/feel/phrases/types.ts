@@ -82,5 +82,6 @@ export interface PhraseBook {
   /** A blues: plain major chords take the ♭7 where a seventh is asked for. */
   readonly blues: boolean;
   readonly source: string;
-  readonly metres: readonly MetrePhrases[];
+  /** The feel's own metre first. */
+  readonly metres: readonly [MetrePhrases, ...MetrePhrases[]];
 }

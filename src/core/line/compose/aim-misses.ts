@@ -1,5 +1,5 @@
 import { capitalised, listed } from '../../base';
-import { analyseBar } from '../analysis';
+import { techniquesInBar } from '../analysis';
 import { aimsIn, pitchesAtPosition } from '../asked';
 import { type HeardLine, hearLine, silenceOf, struck } from '../hearing';
 import { type BarModel, barNumber, type LineModel } from '../model';
@@ -154,8 +154,10 @@ export function wishesOf(model: LineModel): readonly Wish[] {
       phrases.map((phrase): Wish => ({ aim: index, technique, bars: phrase })),
     );
   });
-  const forLine = TECHNIQUE_ROWS.flatMap(({ technique, core }): readonly Wish[] =>
-    !core && request.techniques.has(technique) ? [{ aim: -1, technique, bars: playable }] : [],
+  const forLine = TECHNIQUE_ROWS.flatMap(({ technique, core, from }): readonly Wish[] =>
+    (!core || request.level >= from) && request.techniques.has(technique)
+      ? [{ aim: -1, technique, bars: playable }]
+      : [],
   );
   return playable.length > 0 ? [...forPhrases, ...forLine] : forPhrases;
 }
@@ -172,7 +174,7 @@ export const unfulfilled = (
   wishes.filter(({ technique, bars }) => !bars.some((bar) => techniques[bar]?.includes(technique)));
 
 export const techniquesOf = (model: LineModel, heard: HeardLine): readonly (readonly Technique[])[] =>
-  model.bars.map((bar) => analyseBar(model, heard, bar.index).techniques);
+  model.bars.map((bar) => techniquesInBar(model, heard, bar.index));
 
 /** `bar 3`, `bars 1–4`, `the pickup`. */
 function barsName(model: LineModel, bars: readonly number[]): string {
@@ -200,7 +202,7 @@ export function unheardRemarks(model: LineModel, line: LineNotes): readonly stri
     const least = TECHNIQUE_TABLE[technique].from;
     return model.request.level < least
       ? `No bar shows ${technique}: it comes with level ${least}.`
-      : `No bar can show ${technique} with these chords, rhythms and range.`;
+      : `No bar shows ${technique}: these chords, the rhythms of the feel, the range and the rules leave it no room.`;
   });
 }
 

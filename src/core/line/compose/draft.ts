@@ -1,296 +1,202 @@
-import { hashText } from '../../base';
-import type { PhraseRole } from '../../feel';
-import { hearLine } from '../hearing';
-import type { BarModel, LineModel } from '../model';
-import { type Option, openWorkshop, textOfTones, type Workshop } from '../options';
-import { modelOf } from '../read-request';
-import { type BarRhythm, patternOf } from '../rhythm';
+import { sameMetre } from '../../base';
+import { type MetrePhrases, type PhraseBook, phraseBookOf, type Theme } from '../../feel';
+import { createHandGauge, ticksPerSecond } from '../../fretboard';
+import { type HeardLine, hearLine, silenceOf } from '../hearing';
+import type { LineModel } from '../model';
+import { featureCost, handCost } from '../phrase/judge';
+import { type Ask, layoutOf, type PlanWishes, planOf } from '../phrase/plan';
+import { type Found, type PlanSearch, searchOver } from '../phrase/search';
+import { segmentsOf } from '../phrase/segments';
+import { themesFor } from '../phrase/themes';
 import { findBreaches } from '../rules/check';
-import { leadsHome } from '../rules/closing';
-import { BREACH, meetingCost, roleCost } from '../taste';
-import { hear, writeNotes } from '../tones';
+import { hear, type Tone, writeNotes } from '../tones';
 import type { ComposeRequest, LineNotes } from '../types';
-import { type Candidate, type Field, fieldOf, type Prices, rememberPrices } from './field';
-import { type Plan, plansFor, rhythmsByRole, typicalBar } from './plan';
-import type { PlannedBar } from './planned';
-import { cheapest } from './search';
+import { aimMisses, isWithinLevel, techniquesOf, unfulfilled, type Wish, wishesOf } from './aim-misses';
 
-/** Options that a bar brings into the search. */
-const OPTIONS_A_BAR = 14;
-/** Plans whose pitches are searched; the others cost more by their rhythm alone. */
-const PLANS = 8;
-/** Shapes that are tried as the motif of the statement. */
-const MOTIFS = 2;
+/** Plans that are tried on a short chart, and over all bars of a long one. */
+const MOST_PLANS = 128;
+const LEAST_PLANS = 4;
+const PLANNED_BARS = 1024;
 
-/** What it is worth to hear the motif again: at its own pitches over its own chord, its shape, or its beginning. */
-const MOTIF = { samePitches: -4, same: -2.5, sameHead: -1 } as const;
+/** A bar alone can be played in no more ways than this that are worth a look. */
+const PLANS_A_BAR = 20;
 
-/** How far chance may move the price of a thing, in points of the score: enough to choose among equals. */
-const CHANCE = { cell: 2, option: 0.8 } as const;
+/** Layouts of the form that the plans are made of; plans of one layout differ in what they like and where they lie. */
+const LAYOUTS = 8;
+const LAYOUTS_OF_MANY_BARS = 4;
+const MANY_BARS = 24;
 
-/** A number from 0 to 1 that depends on the seed and a text, the same on every machine. */
-const chance = (seed: number, text: string): number =>
-  (Math.imul(hashText(text) ^ Math.imul(seed + 1, 0x9e3779b1), 0x85ebca6b) >>> 0) / 4294967296;
+/** Share of the plans that are tried before it is known what has to be asked for, and for another theme. */
+const UNASKED = 0.3;
+const SECOND_LOOK = 0.45;
 
-function headOf(shape: string): string {
-  const parts = shape.split(' ');
-  return parts.slice(0, Math.ceil(parts.length / 2)).join(' ');
+/** How much of a plan's own cost counts beside the judgement of its line (hand-set). */
+const OWN_COST = 0.35;
+
+/** What a broken rule, a missed aim and a technique that is ticked and not shown add (hand-set). */
+const BROKEN = 30;
+const MISSED = 200;
+const UNSHOWN = 80;
+
+/** A line with what it costs. */
+export interface Draft {
+  readonly bars: LineNotes;
+  readonly cost: number;
+  /** How much of that is rules, aims and techniques that stay open. */
+  readonly trouble: number;
+  /** Bars in which a rule is broken or an aim missed. */
+  readonly faults: ReadonlySet<number>;
 }
 
-/** The first statement's figure, which the other statements carry on. */
-interface Motif {
-  readonly shape: string;
-  /** The chord it is first played over, and its notes there. */
-  readonly label: string;
-  readonly notes: string;
+/** Everything that the themes and plans of a request have in common. */
+interface Desk {
+  readonly request: ComposeRequest;
+  readonly model: LineModel;
+  readonly book: PhraseBook;
+  readonly metre: MetrePhrases;
+  readonly given: readonly (readonly Tone[] | null)[];
+  readonly wishes: readonly Wish[];
+  /** A line looked at closely: rules, aims, techniques, hand. */
+  inspect(sketch: Sketch): Draft;
 }
 
-const NO_MOTIF: Motif = { shape: '', label: '', notes: '' };
-
-const labelOf = (bar: BarModel): string => bar.stretches.map(({ label }) => label).join(' ');
-
-function motifCost(role: PhraseRole, bar: BarModel, option: Option, motif: Motif): number {
-  if (role === 'turnaround') return 0;
-  if (role === 'statement' && labelOf(bar) === motif.label && textOfTones(option.tones) === motif.notes)
-    return MOTIF.samePitches;
-  if (role === 'statement' && option.shape === motif.shape) return MOTIF.same;
-  return option.shape.startsWith(headOf(motif.shape)) ? MOTIF.sameHead : 0;
+/** A line as the search leaves it, with what it costs by its features. */
+interface Sketch extends Found {
+  readonly whole: number;
 }
 
-/** The last bar of the round has to lead home (rule 10), unless the level knows nothing but roots. */
-function homeCost(model: LineModel, bar: BarModel, option: Option): number {
-  if (bar.index !== model.order.at(-1) || model.request.level === 0) return 0;
-  const last = option.tones.at(-1);
-  const start = model.bars[model.order[0] ?? 0]?.stretches[0] ?? null;
-  return last && !leadsHome(last, start) ? BREACH : 0;
+/** The phrases for a chart: those of its own metre, else of the feel's first, whose parts of bars are joined. */
+function phrasesFor(model: LineModel): { book: PhraseBook; metre: MetrePhrases } {
+  const { feel, chart } = model.request;
+  const book = phraseBookOf(feel.id);
+  return { book, metre: book.metres.find(({ metre }) => sameMetre(metre, chart.metre)) ?? book.metres[0] };
 }
 
-const RESTING: Option = {
-  tones: [],
-  rhythm: {
-    cell: { id: '', grid: '', roles: [], level: 0, highest: 5, source: '' },
-    onsets: [],
-    pattern: '',
-    silentOne: true,
-    silence: 1,
-    longest: 1,
-  },
-  shape: '',
-  cost: 0,
-  exit: null,
-  entry: null,
-};
-
-interface Studio {
-  readonly shop: Workshop;
-  readonly seed: number;
-  readonly given: readonly { readonly option: Option | null }[];
-  readonly prices: Prices;
-  readonly fields: Map<string, Field>;
-  /** What chance adds to the price of an option. */
-  luck(option: Option): number;
-}
-
-function openStudio(request: ComposeRequest): Studio {
-  const model = modelOf(request);
-  const shop = openWorkshop(model);
-  const given = model.bars.map((bar) => {
-    const notes = request.kept[bar.index] ?? null;
-    if (notes === null) return { option: null };
-    const tones = hear(bar, notes);
-    const rhythm = { ...RESTING.rhythm, pattern: patternOf(tones), silentOne: tones[0]?.start !== 0 };
-    return { option: tones.length === 0 ? RESTING : shop.given(bar, tones, rhythm) };
-  });
-  const lucks = new Map<Option, number>();
+function openDesk(request: ComposeRequest, model: LineModel): Desk {
+  const wishes = wishesOf(model).filter((wish) => isWithinLevel(wish, request.level));
+  const speed = ticksPerSecond(request.tempo, request.chart.metre);
+  const gauge = createHandGauge(request.instrument, request.hand, speed, request.feel.bassTouch.muted);
   return {
-    shop,
-    seed: request.seed,
-    given,
-    fields: new Map(),
-    prices: rememberPrices((from, one, to, other) =>
-      one.exit && other.entry ? meetingCost(model, from, one.exit, to, other.entry) : 0,
-    ),
-    luck: (option) => {
-      const known = lucks.get(option);
-      if (known !== undefined) return known;
-      const luck = chance(request.seed, textOfTones(option.tones)) * CHANCE.option;
-      lucks.set(option, luck);
-      return luck;
+    request,
+    model,
+    ...phrasesFor(model),
+    given: model.bars.map((bar) => {
+      const notes = request.kept[bar.index] ?? null;
+      return notes ? hear(bar, notes) : null;
+    }),
+    wishes,
+    inspect({ heard, whole }) {
+      const bars = heard.map((tones, bar) => request.kept[bar] ?? writeNotes(tones));
+      const again = hearLine(model, bars);
+      const open = unfulfilled(wishes, techniquesOf(model, again)).filter(({ aim }) => aim < 0).length;
+      const broken = findBreaches(model, again);
+      const missed = aimMisses(model, bars);
+      const full = lacksSilence(model, again) ? 1 : 0;
+      const trouble = (broken.length + full) * BROKEN + missed.length * MISSED + open * UNSHOWN;
+      const faults = new Set([...broken.map(({ bar }) => bar), ...missed.flatMap((miss) => miss.bars)]);
+      return { bars, cost: whole + trouble + handCost(model, gauge, bars), trouble, faults };
     },
   };
 }
 
-function fieldFor(studio: Studio, bar: BarModel, planned: PlannedBar, motif: Motif): Field {
-  const { shop, given, fields } = studio;
-  const kept = given[bar.index]?.option;
-  const last = bar.index === shop.model.order.at(-1);
-  const key = kept
-    ? `kept ${bar.index}`
-    : `${shop.likeness(bar)} / ${planned.rhythm?.cell.id} / ${planned.role} / ${last} / ${motif.shape} / ${motif.notes}`;
-  const known = fields.get(key);
-  if (known) return known;
-  const candidates = kept ? [{ option: kept, cost: 0 }] : candidatesFor(studio, bar, planned, motif);
-  const field = fieldOf(fields.size, candidates, OPTIONS_A_BAR);
-  fields.set(key, field);
-  return field;
+/** Whether a line leaves less of its time silent than its feel does. */
+function lacksSilence(model: LineModel, heard: HeardLine): boolean {
+  const bars = model.bars.filter(({ playable }) => playable);
+  const time = bars.reduce((sum, { ticks }) => sum + ticks, 0);
+  const silent = bars.reduce((sum, { index, ticks }) => sum + silenceOf(heard[index] ?? [], ticks).whole, 0);
+  return silent < model.request.feel.silence.least * time;
 }
 
-function candidatesFor(
-  studio: Studio,
-  bar: BarModel,
-  planned: PlannedBar,
-  motif: Motif,
-): readonly Candidate[] {
-  const { shop } = studio;
-  if (!planned.rhythm) return [{ option: RESTING, cost: 0 }];
-  const options = playableOptions(shop, bar, planned.rhythm);
-  if (options.length === 0) return [{ option: RESTING, cost: BREACH }];
-  return options.map((option) => ({
-    option,
-    cost:
-      option.cost +
-      roleCost(shop.model, planned.role, option.tones) +
-      motifCost(planned.role, bar, option, motif) +
-      homeCost(shop.model, bar, option) +
-      studio.luck(option),
-  }));
+/** What has to be asked of the plans: what most lines do not show by themselves. */
+function asksFor({ model, wishes, given }: Desk, sketches: readonly Sketch[]): readonly Ask[] {
+  const missing = new Map<Wish, number>();
+  for (const { heard } of sketches)
+    for (const wish of unfulfilled(wishes, techniquesOf(model, heard)))
+      missing.set(wish, (missing.get(wish) ?? 0) + 1);
+  return wishes.flatMap((wish): readonly Ask[] => {
+    const bars = wish.bars.filter((bar) => given[bar] === null);
+    return (missing.get(wish) ?? 0) * 3 > sketches.length && bars.length > 0
+      ? [{ technique: wish.technique, bars }]
+      : [];
+  });
 }
 
-/** The options of a rhythm; where the range has no place for so many notes, those of the next calmer one. */
-function playableOptions(shop: Workshop, bar: BarModel, rhythm: BarRhythm): readonly Option[] {
-  const options = shop.options(bar, rhythm);
-  if (options.length > 0) return options;
-  const count = rhythm.onsets.length;
-  const calmer = shop
-    .rhythms(bar)
-    .filter((other) => other.silentOne === rhythm.silentOne && other.onsets.length < count)
-    .sort((one, other) => other.onsets.length - one.onsets.length);
-  for (const other of calmer) {
-    const found = shop.options(bar, other);
-    if (found.length > 0) return found;
-  }
-  return [];
-}
-
-/** Figures worth carrying through the line: the cheapest ones of the first statement, each of another shape. */
-function motifsFor(studio: Studio, plan: Plan): readonly Motif[] {
-  const first = plan.bars.findIndex((bar) => bar.role === 'statement' && bar.rhythm !== null);
-  const bar = studio.shop.model.bars[first];
-  const rhythm = plan.bars[first]?.rhythm;
-  if (!bar || !rhythm) return [NO_MOTIF];
-  const ranked = studio.shop
-    .options(bar, rhythm)
-    .map((option) => ({
-      option,
-      cost:
-        option.cost +
-        roleCost(studio.shop.model, 'statement', option.tones) +
-        chance(studio.seed, option.shape) * MOTIF_CHANCE,
-    }))
-    .sort((one, other) => one.cost - other.cost);
-  const byShape = new Map<string, Motif>();
-  for (const { option } of ranked) {
-    if (byShape.size === MOTIFS) break;
-    if (!byShape.has(option.shape))
-      byShape.set(option.shape, {
-        shape: option.shape,
-        label: labelOf(bar),
-        notes: textOfTones(option.tones),
-      });
-  }
-  return byShape.size > 0 ? [...byShape.values()] : [NO_MOTIF];
-}
-
-/** Motifs differ more than other shapes from take to take, as they give a line its face. */
-const MOTIF_CHANCE = 2.5;
-
-interface Attempt {
-  readonly plan: Plan;
-  readonly fields: readonly Field[];
-  /** No line of this attempt can cost less. */
-  readonly bound: number;
-}
-
-function attemptsFor(studio: Studio, plans: readonly Plan[]): readonly Attempt[] {
-  const { bars } = studio.shop.model;
-  const meetings = bars.reduce((sum, bar) => sum + bar.after.length, 0);
-  return plans
-    .slice(0, PLANS)
-    .flatMap((plan) =>
-      motifsFor(studio, plan).map((motif) => {
-        const fields = bars.map((bar, index) =>
-          fieldFor(studio, bar, plan.bars[index] ?? { role: 'statement', rhythm: null }, motif),
-        );
-        const bound = fields.reduce((sum, field) => sum + field.least, plan.cost + meetings * LEAST_MEETING);
-        return { plan, fields, bound };
-      }),
-    )
-    .sort((one, other) => one.bound - other.bound);
-}
-
-/** Searches the attempts in the order of what they promise, until none can beat the best that was found. */
-function bestLine(studio: Studio, plans: readonly Plan[]): Draft {
-  const { model } = studio.shop;
-  let least = Number.POSITIVE_INFINITY;
-  let best: readonly Option[] = [];
-  for (const { plan, fields, bound } of attemptsFor(studio, plans)) {
-    if (bound >= least) break;
-    const found = cheapest(model, fields, studio.prices);
-    if (found.cost + plan.cost >= least) continue;
-    least = found.cost + plan.cost;
-    best = fields.map((field, bar) => field.candidates[found.choice[bar] ?? 0]?.option ?? RESTING);
-  }
+function wishesFor({ model, book }: Desk, theme: Theme, search: PlanSearch): PlanWishes {
   return {
-    bars: model.bars.map((bar) => writeNotes(best[bar.index]?.tones ?? [])),
-    cost: Number.isFinite(least) ? least : 0,
+    manner: book.manner,
+    theme,
+    motifs: search.motifs,
+    low: Math.min(...model.bars.map((bar) => bar.demands.reach.low)),
+    high: Math.max(...model.bars.map((bar) => bar.demands.reach.high)),
+    level: model.request.level,
+    asks: [],
   };
 }
 
-/** A line before its remarks. */
-export interface Draft {
-  readonly bars: LineNotes;
-  readonly cost: number;
-}
-
-/**
- * The line on the statement's rhythm that the seed chose; where that leaves a rule broken, the first rhythm after
- * it that breaks none, or the one that breaks fewest.
- */
-function firstClean(studio: Studio, statements: readonly string[]): Draft {
-  const { shop, given, seed } = studio;
-  let best: (Draft & { readonly breaches: number }) | null = null;
-  for (let attempt = 0; attempt < STATEMENTS; attempt += 1) {
-    const round = Math.floor(attempt / statements.length);
-    const statement = statements[attempt % statements.length] ?? '';
-    const liking = (cell: string) => chance(seed + round * ANOTHER_ROUND, cell) * CHANCE.cell;
-    const plans = plansFor(shop, statement, given, liking);
-    const draft = bestLine(studio, plans);
-    const breaches = findBreaches(shop.model, hearLine(shop.model, draft.bars)).length;
-    if (best === null || breaches < best.breaches) best = { ...draft, breaches };
-    if (breaches === 0) break;
-  }
-  return best ?? { bars: [], cost: 0 };
-}
-
-/**
- * How many rhythms are tried where rules stay broken, as they may when bars are kept; when each statement was tried,
- * they come again with other answers and turnarounds.
- */
-const STATEMENTS = 6;
-const ANOTHER_ROUND = 7919;
-
-/** No meeting of two bars is worth more than this. */
-const LEAST_MEETING = -1.3;
-
-/** The line for a request whose aims are taken as they stand. */
-export function draftOf(request: ComposeRequest): Draft {
-  const studio = openStudio(request);
-  const bar = typicalBar(studio.shop);
-  const statements = bar ? rhythmsByRole(studio.shop, bar, 'statement').map(({ cell }) => cell.id) : [];
-  const start = hashText(request.chart.bars.map((each) => each.spans.length).join(' '));
-  const turned = statements.map(
-    (_, index) => statements[(start + request.seed + index) % statements.length] ?? '',
+/** The best line of a theme. */
+function bestOf(desk: Desk, theme: Theme, effort: number, wide: ReadonlySet<number>): Draft | null {
+  const { model, request } = desk;
+  const flags = desk.given.map((tones) => tones !== null);
+  const segments = segmentsOf(model, desk.metre.metre, flags);
+  const search = searchOver(model, desk.book, desk.metre, theme, segments, desk.given, wide);
+  const count = model.bars.length;
+  const most = Math.min(MOST_PLANS, PLANS_A_BAR * count, PLANNED_BARS / count);
+  const plans = Math.max(LEAST_PLANS, Math.floor(most * effort));
+  const scale = 8 / Math.max(8, segments.length);
+  const plain = wishesFor(desk, theme, search);
+  const layouts = Array.from({ length: count > MANY_BARS ? LAYOUTS_OF_MANY_BARS : LAYOUTS }, (_, index) =>
+    layoutOf(model, plain, seedOf(request.seed, index, 31)),
   );
-  const draft = firstClean(studio, turned.length > 0 ? turned : ['']);
-  return { bars: draft.bars.map((notes, index) => request.kept[index] ?? notes), cost: draft.cost };
+  const sketches: Sketch[] = [];
+  let wishes = plain;
+  for (let index = 0; index < plans; index += 1) {
+    if (index === Math.ceil(plans * UNASKED)) wishes = { ...plain, asks: asksFor(desk, sketches) };
+    const layout = layouts[index % layouts.length] ?? [];
+    const found = search.best(planOf(wishes, layout, seedOf(request.seed, index, 17)));
+    if (!found) continue;
+    const whole = featureCost(model, found.heard) + found.cost * scale * OWN_COST;
+    sketches.push({ ...found, whole });
+  }
+  return pickBest(desk, sketches);
 }
+
+const seedOf = (seed: number, index: number, salt: number): number =>
+  (seed * 7919 + index * 104729 + salt) >>> 0;
+
+/** Looks at the cheapest lines closely, until none that is left can be better. */
+function pickBest(desk: Desk, sketches: readonly Sketch[]): Draft | null {
+  let best: Draft | null = null;
+  for (const sketch of sketches.toSorted((one, other) => one.whole - other.whole)) {
+    if (best !== null && sketch.whole >= best.cost) break;
+    const draft = desk.inspect(sketch);
+    if (best === null || draft.cost < best.cost) best = draft;
+  }
+  return best;
+}
+
+/**
+ * The best line of the feel's book: over many plans of the form, of the cheapest way through each, the line that
+ * reads best. Where something stays amiss, its bars are offered other forms of the phrases, then other themes are tried.
+ */
+export function draftOf(request: ComposeRequest, model: LineModel): Draft {
+  const desk = openDesk(request, model);
+  const themes = model.bars.some(({ playable }) => playable)
+    ? themesFor(desk.metre, model, request.seed)
+    : [];
+  let best: Draft | null = null;
+  let wide: ReadonlySet<number> = new Set();
+  for (const theme of [themes[0], themes[0], themes[1], themes.at(-1)]) {
+    if (!theme || best?.trouble === 0) break;
+    const draft = bestOf(desk, theme, best === null ? 1 : SECOND_LOOK, wide);
+    if (draft && (best === null || draft.cost < best.cost)) best = draft;
+    wide = withNeighbours(model, best?.faults ?? []);
+  }
+  const bars = model.bars.map((bar) => request.kept[bar.index] ?? []);
+  return best ?? { bars, cost: 0, trouble: 0, faults: new Set() };
+}
+
+/** Bars, and those that sound just before and after them. */
+const withNeighbours = (model: LineModel, bars: Iterable<number>): ReadonlySet<number> =>
+  new Set(
+    [...bars].flatMap((bar) => [bar, ...(model.bars[bar]?.before ?? []), ...(model.bars[bar]?.after ?? [])]),
+  );

@@ -50,7 +50,7 @@ function inBeats(place: number, compound: boolean): number | null {
  * @returns null where the rhythm does not go into the segment
  */
 export function cellOf(segment: Segment, contour: Contour, triple: boolean): Cell | null {
-  const { bar, start, end } = segment;
+  const { bar, start, end, unit } = segment;
   const notes: CellNote[] = [];
   let silence = 0;
   let longest = 0;
@@ -59,8 +59,8 @@ export function cellOf(segment: Segment, contour: Contour, triple: boolean): Cel
     const at = inBeats(beat.start, triple);
     const until = inBeats(beat.start + beat.duration, triple);
     if (at === null || until === null) return null;
-    const begins = start + Math.round(at * bar.beat);
-    const ends = Math.min(end, start + Math.round(until * bar.beat));
+    const begins = start + Math.round(at * unit);
+    const ends = Math.min(end, start + Math.round(until * unit));
     if (begins >= end) return null;
     notes.push({ start: begins, duration: ends - begins });
     silence += begins - from;

@@ -46,6 +46,7 @@ export const FEATURES = {
   strongOutside: 'share of bars with a note outside the chord on a strong beat after the first',
   marked: 'share of notes that are the third equal one in a row',
   high: 'mean height above an octave over the lowest note of the range, in octaves',
+  fuller: 'how much of the silence that the feel asks for is missing',
   crowded: 'share of bars without a rest or a long note beyond three quarters of them, in riffs',
 } as const;
 
@@ -139,12 +140,19 @@ export function featuresOf(model: LineModel, heard: HeardLine): FeatureVector {
     if (seen.has(text)) twins += 1;
     seen.add(text);
   }
+  const time = bars.reduce((all, bar) => all + bar.ticks, 0);
+  const silence = time - flat.reduce((all, tone) => all + tone.duration, 0);
   const breaths = bars.filter((bar, index) => longestHold(lists[index] ?? [], bar) >= bar.beat * 1.5).length;
   const full = bars.filter((bar, index) => longestHold(lists[index] ?? [], bar) < bar.beat).length;
 
-  const midis = flat.map(({ midi }) => midi);
-  const top = midis.length > 0 ? Math.max(...midis) : 0;
-  const bottom = midis.length > 0 ? Math.min(...midis) : 0;
+  let top = 0;
+  let bottom = flat.length > 0 ? 127 : 0;
+  let whole = 0;
+  for (const { midi } of flat) {
+    top = Math.max(top, midi);
+    bottom = Math.min(bottom, midi);
+    whole += midi;
+  }
   const topBars = lists.flatMap((tones, index) => (tones.some(({ midi }) => midi === top) ? [index] : []));
   const place = count > 1 ? (topBars[0] ?? 0) / (count - 1) : 1;
 
@@ -211,8 +219,7 @@ export function featuresOf(model: LineModel, heard: HeardLine): FeatureVector {
   const inLastBeat = lastBar ? lastNotes.filter(({ start }) => start >= lastBar.ticks - lastBar.beat) : [];
   const arrivals = joins.filter((meeting) => step(meeting) > 0);
   const ups = arrivals.filter(({ last, first }) => first.midi > last.midi).length;
-  const low = model.neck ? Math.min(...midis, 127) : 28;
-  const mean = midis.length > 0 ? midis.reduce((sum, midi) => sum + midi, 0) / midis.length : 0;
+  const mean = flat.length > 0 ? whole / flat.length : 0;
   const opens = bars.flatMap((bar, index) =>
     bar.stretches.flatMap((stretch, at) => {
       const fresh =
@@ -320,7 +327,8 @@ export function featuresOf(model: LineModel, heard: HeardLine): FeatureVector {
       count,
     ),
     marked: share(marked, flat.length),
-    high: Math.max(0, mean - low - 12) / 12,
+    high: Math.max(0, mean - bottom - 12) / 12,
+    fuller: Math.max(0, model.request.feel.silence.least - share(silence, time)),
     crowded: walk ? 0 : Math.max(0, share(full, count) - 0.75),
   };
 }

@@ -13,6 +13,8 @@ export interface LeadRules {
   readonly low: number;
   readonly high: number;
   readonly onNeck: readonly boolean[];
+  /** What the bar should show and a lead can bring. */
+  readonly wants: { readonly steps: boolean; readonly approach: boolean; readonly early: boolean };
   /** Whether a leap of an octave is allowed. */
   readonly octaves: boolean;
 }
@@ -22,6 +24,8 @@ export interface Target {
   readonly midi: number;
   readonly ladder: Ladder;
   readonly changes: boolean;
+  /** It begins after a rest, so nothing can be tied to it. */
+  readonly late: boolean;
 }
 
 export type LeadKind =
@@ -35,6 +39,7 @@ export type LeadKind =
   | 'dominant and step'
   | 'tone and step'
   | 'arpeggio and step'
+  | 'early'
   | 'stay';
 
 export interface LeadWay {
@@ -63,7 +68,7 @@ export function joinCost(from: number, target: Target, rests: boolean): number {
   else if (distance <= 2) cost = 0;
   else if (distance <= 4) cost = changes ? 1.1 : 0.35;
   else if (distance === 5) cost = dominant ? 0.9 : changes ? 1.6 : 0.8;
-  else if (distance === 6) cost = 4;
+  else if (distance === 6) cost = changes ? 25 : 4;
   else if (distance === 7) cost = dominant ? 1.1 : changes ? 2 : 1;
   else if (distance <= 9) cost = 3;
   else if (distance <= 11) cost = 4;
@@ -183,7 +188,7 @@ function allowed(rules: LeadRules, cur: Ladder, pitch: number): boolean {
       pitchClass === cur.home || (rules.level >= 1 && (pitchClass === cur.fifth || pitchClass === cur.root))
     );
   }
-  if (rules.level < 3 || !rules.steps) return rules.approaches && rules.level >= 4;
+  if (rules.level < 3 || !rules.steps) return rules.approaches && cur.scale[pitchClass] !== true;
   return cur.scale[pitchClass] === true || rules.approaches;
 }
 
@@ -199,7 +204,7 @@ function pitchCost(
 ): number {
   const pitchClass = wrap(pitch);
   if (cur.tones[pitchClass]) return 0;
-  let cost = 0;
+  let cost = !rules.approaches && Math.abs(pitch - before) > 2 ? 7 : 0;
   const outside = !cur.scale[pitchClass];
   if (outside) {
     const borrowed = target.ladder.scale[pitchClass] === true;
@@ -244,14 +249,30 @@ export function solveLead(
       base: 1.4,
     });
   }
+  if (
+    rules.wants.early &&
+    targets.length === 1 &&
+    main.changes &&
+    !main.late &&
+    (rules.level >= 4 || cur.scale[wrap(main.midi)] === true)
+  ) {
+    for (const first of beats.length > 1
+      ? [from.last, scaleSteps(cur.scale, main.midi, 1), scaleSteps(cur.scale, main.midi, -1)]
+      : [0])
+      if (beats.length <= 2)
+        found.push({ kind: 'early', pitches: beats.length > 1 ? [first, main.midi] : [main.midi], base: -8 });
+  }
   for (const option of found) {
-    let cost = option.base;
+    let cost = option.base + wantCost(rules, cur, from, option);
     let [last, before] = [from.last, from.before];
     for (let place = 0; place < option.pitches.length && cost < best.cost; place += 1) {
       const pitch = option.pitches[place] ?? last;
-      if (!allowed(rules, cur, pitch)) cost = Number.POSITIVE_INFINITY;
+      const early = option.kind === 'early' && place === option.pitches.length - 1;
+      if (!allowed(rules, cur, pitch) && !(early && rules.onNeck[pitch] === true))
+        cost = Number.POSITIVE_INFINITY;
       const move = pitch - last;
-      cost += motionCost(last, pitch) + pitchCost(rules, cur, main, last, pitch, beats[place] ?? 1);
+      cost +=
+        motionCost(last, pitch) + (early ? 0 : pitchCost(rules, cur, main, last, pitch, beats[place] ?? 1));
       if (before !== null) {
         if (Math.abs(last - before) >= 5 && Math.abs(move) >= 5 && move * (last - before) > 0) cost += 0.8;
         if (before === pitch) cost += rules.walk ? 0.9 : 0.5;
@@ -261,7 +282,7 @@ export function solveLead(
       [before, last] = [last, pitch];
     }
     if (cost >= best.cost) continue;
-    for (const target of targets) {
+    for (const target of option.kind === 'early' ? [] : targets) {
       const step = Math.abs(target.midi - last);
       cost += joinCost(last, target, false) / (target === main ? 1 : 2);
       if (last === target.midi) cost += 1.5;
@@ -275,6 +296,20 @@ export function solveLead(
     if (cost < best.cost) best = { kind: option.kind, pitches: option.pitches, cost };
   }
   return best;
+}
+
+/** What an option costs that shows nothing of what its bar should show. */
+function wantCost(rules: LeadRules, cur: Ladder, from: Standing, option: Option): number {
+  const { steps, approach } = rules.wants;
+  if (!steps && !approach) return 0;
+  let [stepping, approaching] = [false, false];
+  option.pitches.forEach((pitch, place) => {
+    const before = option.pitches[place - 1] ?? from.last;
+    if (cur.tones[wrap(pitch)]) return;
+    if (!cur.scale[wrap(pitch)] || Math.abs(pitch - before) > 2) approaching = true;
+    else stepping = true;
+  });
+  return (steps && !stepping ? 4 : 0) + (approach && !approaching ? 4 : 0);
 }
 
 function nearestHome(rules: LeadRules, cur: Ladder, from: number): number | null {

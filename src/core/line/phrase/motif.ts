@@ -20,9 +20,14 @@ function heightOf(role: Role): number | null {
 }
 
 /** Heights of the notes that have a role; a repeat takes the height before it. */
+const knownHeights = new WeakMap<Contour, readonly number[]>();
+
 function heightsOf(contour: Contour): readonly number[] {
+  const known = knownHeights.get(contour);
+  if (known) return known;
   const heights: number[] = [];
   for (const role of contour.roles) heights.push(heightOf(role) ?? heights.at(-1) ?? 1);
+  knownHeights.set(contour, heights);
   return heights;
 }
 

@@ -1,7 +1,11 @@
 import { createRandom, type Random } from '../../base';
 import type { BarSlot, Contour, PhraseModel, Theme } from '../../feel';
 import type { LineModel } from '../model';
+import { TECHNIQUE_TABLE } from '../techniques/table';
+import type { PhrasePlace } from '../techniques/types';
+import type { Technique } from '../types';
 import type { Kinship } from './motif';
+import { bitOf, type Techniques } from './shown';
 
 /** What the plan does with the motif in a bar. */
 export type Operation = 'state' | 'answer' | 'vary' | 'lift' | 'breathe' | 'turn';
@@ -22,6 +26,8 @@ export interface BarPlan {
   readonly height: number;
   /** The bar of the one high point. */
   readonly crest: boolean;
+  /** Techniques that are hoped for here, so that the line shows what it is asked to. */
+  readonly asks: Techniques;
 }
 
 /** A plan of the whole form: what each bar does, where it lies, and which contours are liked. */
@@ -144,6 +150,12 @@ function phraseRow(
   return found;
 }
 
+/** A technique that some bar of several has to show. */
+export interface Ask {
+  readonly technique: Technique;
+  readonly bars: readonly number[];
+}
+
 export interface PlanWishes {
   readonly manner: 'walk' | 'riff';
   readonly theme: Theme;
@@ -152,20 +164,29 @@ export interface PlanWishes {
   readonly low: number;
   readonly high: number;
   readonly level: number;
+  /** What the line should show, and in which of its bars. */
+  readonly asks: readonly Ask[];
 }
 
-/** Lays out one plan. The same seed gives the same plan. */
-export function planOf(model: LineModel, wishes: PlanWishes, seed: number): Plan {
+/** What each bar of the form does, before it is settled where it lies and what is liked. */
+export type Layout = readonly {
+  readonly slot: BarSlot;
+  readonly models: ModelPlace | null;
+  readonly half: number;
+  readonly crest: boolean;
+  readonly place: number;
+}[];
+
+/** Lays the form out in phrases. The same seed gives the same layout. */
+export function layoutOf(model: LineModel, { manner, theme }: PlanWishes, seed: number): Layout {
   const random = createRandom(seed);
-  const { manner, theme, low, high } = wishes;
   const rows = manner === 'walk' ? WALK_ROWS : RIFF_ROWS;
   const phrases = phrasesOfForm(model);
   const base = pick(random, rows, ['S', 'A', 'S', 'C']);
   const other = pick(random, rows, base);
   const crestAt = crestPhrase(phrases.length, random);
   const crestBar = phrases.length > 1 ? pick(random, [0, 1, 2, 2], 1) : 2;
-  const slots: { slot: BarSlot; models: ModelPlace | null; half: number; crest: boolean; place: number }[] =
-    [];
+  const slots: Layout[number][] = [];
   phrases.forEach((phrase, index) => {
     const crested = index === crestAt;
     const crest = crested && phrase.length > 2 ? Math.min(crestBar, phrase.length - 2) : null;
@@ -180,12 +201,54 @@ export function planOf(model: LineModel, wishes: PlanWishes, seed: number): Plan
       };
     });
   });
-  const count = slots.length;
-  const found = slots.findIndex((bar) => bar?.crest);
+  return slots;
+}
+
+/** The slots in which a technique is best shown, the best first. */
+const PLACES: Readonly<Record<PhrasePlace, readonly (readonly BarSlot[])[]>> = {
+  anywhere: [],
+  answer: [['A', 'C']],
+  breath: [['C'], ['A', 'T']],
+  turn: [['T', 'C']],
+};
+
+/** Bars in which a technique is best shown; no section opens with one that is asked for. */
+function bestPlaces({ technique, bars }: Ask, layout: Layout): readonly number[] {
+  const fitting = PLACES[TECHNIQUE_TABLE[technique].place].map((slots) =>
+    bars.filter((bar) => slots.includes(layout[bar]?.slot ?? 'S')),
+  );
+  return fitting.find((found) => found.length > 0) ?? bars.filter((bar) => layout[bar]?.place !== 0);
+}
+
+/** Share of the plans that place what is asked for where it is best shown; the others try any bar. */
+const BEST_PLACED = 0.8;
+
+/** Bars among which a plan chooses a place. */
+const MOST_PLACES = 3;
+
+/** By bar, the techniques that the plan places there. */
+function placed(asks: readonly Ask[], layout: Layout, random: Random): ReadonlyMap<number, Techniques> {
+  const found = new Map<number, Techniques>();
+  for (const ask of asks) {
+    const best = random.next() < BEST_PLACED ? bestPlaces(ask, layout) : [];
+    const from = best.length > 0 ? best : ask.bars;
+    const bar = pick(random, from.length > MOST_PLACES ? from.slice(-MOST_PLACES) : from, ask.bars[0] ?? -1);
+    found.set(bar, (found.get(bar) ?? 0) | bitOf(ask.technique));
+  }
+  return found;
+}
+
+/** Lays out one plan. The same seed gives the same plan. */
+export function planOf(wishes: PlanWishes, layout: Layout, seed: number): Plan {
+  const random = createRandom(seed);
+  const { theme, low, high } = wishes;
+  const count = layout.length;
+  const found = layout.findIndex((bar) => bar?.crest);
   const crest = found >= 0 ? found : Math.floor(count * 0.6);
   const ground = low + 3.5 + random.next() * 2.5;
   const peak = Math.min(high - 3, low + 10 + random.next() * 3);
-  const bars = slots.map((bar, index): BarPlan => {
+  const asks = placed(wishes.asks, layout, random);
+  const bars = layout.map((bar, index): BarPlan => {
     const near = Math.max(0, 1 - Math.abs(index - crest) / 2.4);
     const wave = 1.2 * Math.sin((Math.PI / 2) * bar.place);
     return {
@@ -195,6 +258,7 @@ export function planOf(model: LineModel, wishes: PlanWishes, seed: number): Plan
       models: bar.models,
       height: ground + wave + (peak - ground) * near,
       crest: index === crest,
+      asks: asks.get(index) ?? 0,
     };
   });
   const motif = wishes.motifs.length > 0 ? pick(random, wishes.motifs, wishes.motifs[0] ?? null) : null;

@@ -1,10 +1,28 @@
 import { hashText, isCompound } from '../../base';
-import type { BarSlot, Contour, MetrePhrases, PhraseBook, PhraseModel, Slot, Theme } from '../../feel';
+import type { BarSlot, Contour, MetrePhrases, PhraseModel, Slot, Theme } from '../../feel';
 import type { LineModel } from '../model';
+import { type Entry, entryKey, entryOf } from '../rules/ends';
+import type { Tone } from '../tones';
 import { type Cell, cellOf } from './cells';
-import { isPlayable, type Link, type Node, type NodeRules, nodesOf } from './nodes';
+import type { NodeRules } from './node-cost';
+import { type Draw, drawsOf, givenNode, isPlayable, type Link, type Node, nodeOf } from './nodes';
 import type { ModelPlace } from './plan';
 import type { Segment } from './segments';
+import type { Techniques } from './shown';
+import { plainContours, variantsOf } from './variants';
+
+/** How a node begins, as far as what comes before can tell. */
+export interface Beginning {
+  /** −1 where nothing sounds. */
+  readonly midi: number;
+  /** It begins after a rest. */
+  readonly late: boolean;
+  /** The model that it goes on with. */
+  readonly model: string | null;
+  /** How many notes are struck. */
+  readonly count: number;
+  readonly entry: Entry | null;
+}
 
 /** The nodes that a segment chooses from in one slot. */
 export interface Pool {
@@ -12,22 +30,21 @@ export interface Pool {
   readonly nodes: readonly Node[];
   /** By node: a number that stands for its contour, for the plan's tastes. */
   readonly tags: Int32Array;
-  /** By node: whether its contour is borrowed. */
-  readonly borrowed: readonly boolean[];
+  /** Whether some contours are of the theme itself. */
+  readonly ownSome: boolean;
   readonly entryOf: Int32Array;
   readonly entries: readonly Beginning[];
 }
 
-/** How a node begins, as far as what comes before can tell. */
-export interface Beginning {
-  readonly midi: number | null;
-  /** It begins after a rest. */
-  readonly late: boolean;
-  readonly model: string | null;
-}
-
 /** The most nodes a segment chooses from; the dearest are left out. */
-const MOST_NODES = 72;
+const MOST_NODES = 56;
+const WIDE = 2;
+
+/** What lent contours cost beside a theme's own, and other forms of a contour beside itself. */
+const BORROWED = 3;
+const VARIED = 0.6;
+/** What a bar that stands alone costs where a model of several bars could stand. */
+const ALONE = 0.8;
 
 const partSlot = (segment: Segment): readonly Slot[] => {
   if (segment.beats !== 2) return ['Q'];
@@ -43,157 +60,215 @@ const FALLBACK_SLOTS: Readonly<Record<BarSlot, readonly BarSlot[]>> = {
   E: ['E', 'C', 'S'],
 };
 
+/** What a bar plays under a plan, as far as its choices depend on it. */
+export interface Place {
+  readonly theme: Theme;
+  readonly slot: BarSlot;
+  readonly models: ModelPlace | null;
+  /** Techniques that the plan hopes for in the bar. */
+  readonly asks: Techniques;
+  /** Whether other forms of the contours are offered as well: where the book alone left something amiss. */
+  readonly wide: boolean;
+}
+
 export interface PoolMaker {
-  /** The choices of a segment in a theme and slot; remembered. */
-  poolOf(segment: Segment, theme: Theme, slot: BarSlot, models: ModelPlace | null): Pool;
+  /** The choices of a segment under a plan; remembered. */
+  poolOf(segment: Segment, place: Place): Pool;
+  /** The only choice of a segment whose notes are given, or that rests. */
+  givenPool(segment: Segment, tones: readonly Tone[]): Pool;
+}
+
+/** Everything about a segment that its choices depend on, in text. */
+function contextOf({ bar, stretch, start, end, fresh, changes, opensSection }: Segment): string {
+  const { tonic, mode } = stretch?.key ?? { tonic: { letter: 'C', alteration: 0 }, mode: '' };
+  const key = `${tonic.letter}${tonic.alteration}${mode}`;
+  return `${stretch?.label} ${key} ${bar.demands.key} ${bar.ticks} ${bar.beat} ${start} ${end} ${fresh} ${changes} ${opensSection}`;
 }
 
 /** Makes the pools of a request: what each chord, slot and theme leaves to choose from. */
-export function poolMaker(model: LineModel, book: PhraseBook, metre: MetrePhrases): PoolMaker {
+export function poolMaker(
+  model: LineModel,
+  rules: NodeRules,
+  metre: MetrePhrases,
+  most = MOST_NODES,
+): PoolMaker {
   const { level } = model.request;
-  const rules: NodeRules = {
-    level,
-    manner: book.manner,
-    blues: book.blues,
-    longChromatics: book.chromatics === 'a beat',
-  };
   const plain = metre.themes[0];
   const bookTriple = isCompound(metre.metre);
   const pools = new Map<string, Pool>();
+  const contexts = new Map<Segment, string>();
   const numbers = new Map<string, number>();
 
-  const contoursIn = (theme: Theme, slot: Slot): readonly Contour[] => theme.contours[slot] ?? [];
+  const contoursIn = (theme: Theme | undefined, slot: Slot): readonly Contour[] =>
+    theme?.contours[slot] ?? [];
 
-  function playable(segment: Segment, contours: readonly Contour[]): Cell[] {
+  function drawsFrom(
+    segment: Segment,
+    contours: readonly Contour[],
+    { asks, wide }: Place,
+    about: { readonly link?: (contour: Contour) => Link; readonly borrowed?: boolean } = {},
+  ): readonly Draw[] {
+    const { ladder } = segment;
+    if (!ladder) return [];
     const triple = isCompound(segment.bar.metre) && !bookTriple;
     return contours.flatMap((contour) => {
-      const cell = cellOf(segment, contour, triple);
-      return cell && isPlayable(model, segment, cell, level) ? [cell] : [];
+      const cell = cellIn(segment, contour, triple);
+      if (!cell || !isPlayable(model, segment, cell, level, wide)) return [];
+      const { link, borrowed = false } = about;
+      return drawsOf(rules, segment, ladder, cell, { link: link?.(contour) ?? null, borrowed, asks });
     });
   }
 
-  function nodesFrom(
-    segment: Segment,
-    contours: readonly Contour[],
-    link: (contour: Contour) => Link | null,
-  ): Node[] {
-    const { ladder } = segment;
-    if (!ladder) return [];
-    return playable(segment, contours).flatMap((cell) =>
-      nodesOf(rules, segment, ladder, cell, link(cell.contour)),
-    );
+  const cells = new Map<string, Map<Contour, Cell | null>>();
+  function cellIn(segment: Segment, contour: Contour, triple: boolean): Cell | null {
+    const { bar, start, end, unit } = segment;
+    const key = `${start} ${end} ${unit} ${bar.ticks} ${bar.beat}`;
+    const table = cells.get(key) ?? new Map<Contour, Cell | null>();
+    cells.set(key, table);
+    const known = table.get(contour);
+    if (known !== undefined) return known;
+    const cell = cellOf(segment, contour, triple);
+    table.set(contour, cell);
+    return cell;
   }
 
-  function modelsAt(theme: Theme, place: ModelPlace): readonly PhraseModel[] {
-    return theme.models.filter((one) => one.bars.map(({ slot }) => slot).join('+') === place.slots);
+  const varied = new Map<string, readonly Contour[]>();
+  /** Other forms of the contours of a theme and of the plainest one, each once. */
+  function variedContours(theme: Theme, slots: readonly Slot[]): readonly Contour[] {
+    const key = `${theme.id} ${slots.join()}`;
+    const known = varied.get(key);
+    if (known) return known;
+    const themes = plain && plain !== theme ? [theme, plain] : [theme];
+    const found = new Map<string, Contour>();
+    for (const one of themes)
+      for (const slot of slots)
+        for (const contour of contoursIn(one, slot).flatMap(variantsOf))
+          found.set(JSON.stringify([contour.beats, contour.roles, contour.leads]), contour);
+    varied.set(key, [...found.values()]);
+    return [...found.values()];
   }
 
-  const none = () => null;
+  /** Whether an aim or the plan asks for more than the book's own bars may have. */
+  const asksMore = ({ bar }: Segment, { asks, wide }: Place): boolean =>
+    wide ||
+    asks !== 0 ||
+    bar.demands.density !== null ||
+    bar.demands.silence > 0 ||
+    bar.demands.wanted.size > 0;
 
-  function ownNodes(segment: Segment, theme: Theme, slot: BarSlot): { nodes: Node[]; borrowed: Node[] } {
+  function ownDraws(segment: Segment, place: Place): readonly Draw[] {
+    const { theme, slot } = place;
     const groups: readonly (readonly Slot[])[] = segment.whole
       ? [FALLBACK_SLOTS[slot].slice(0, 1), FALLBACK_SLOTS[slot].slice(1)]
       : [partSlot(segment)];
-    let nodes: Node[] = [];
-    let borrowed: Node[] = [];
+    const more = asksMore(segment, place);
+    const lent = plain !== theme ? plain : undefined;
+    const draws: Draw[] = [];
     for (const group of groups) {
-      for (const from of group) nodes = nodes.concat(nodesFrom(segment, contoursIn(theme, from), none));
-      if (plain && plain !== theme) {
-        for (const from of group)
-          borrowed = borrowed.concat(nodesFrom(segment, contoursIn(plain, from), none));
-      }
-      if (nodes.length + borrowed.length > 0) break;
+      const slots = (one: Theme | undefined) => group.flatMap((from) => contoursIn(one, from));
+      draws.push(...drawsFrom(segment, slots(theme), place));
+      draws.push(...drawsFrom(segment, slots(lent), place, { borrowed: true }));
+      if (draws.length > 0 && !more) break;
     }
-    return { nodes, borrowed };
+    if (more) {
+      const forms = drawsFrom(segment, variedContours(theme, groups.flat()), place);
+      draws.push(...forms.map((draw) => ({ ...draw, cost: draw.cost + VARIED })));
+    }
+    if (place.wide && !segment.whole)
+      draws.push(...plainDraws(segment).map((draw) => ({ ...draw, cost: draw.cost + VARIED })));
+    return draws.length > 0 ? draws : plainDraws(segment);
   }
 
-  function make(segment: Segment, theme: Theme, slot: BarSlot, models: ModelPlace | null): Pool {
-    const own = ownNodes(segment, theme, slot);
-    const linked = models
-      ? modelsAt(theme, models).flatMap((one) => {
-          const contour = one.bars[models.place];
-          const link = { model: one.id, place: models.place, last: models.place === one.bars.length - 1 };
-          return contour ? nodesFrom(segment, [contour], () => link) : [];
-        })
-      : [];
+  /** For a segment that no contour of the book fits: within the level's rhythms, else any. */
+  function plainDraws(segment: Segment): readonly Draw[] {
+    const { ladder } = segment;
+    if (!ladder) return [];
+    const about = { link: null, borrowed: false, asks: 0 };
+    const draws = plainContours('S', metre.metre, segment.beats).flatMap((contour) => {
+      const cell = cellOf(segment, contour, isCompound(segment.bar.metre));
+      return cell ? drawsOf(rules, segment, ladder, cell, about) : [];
+    });
+    const within = draws.filter(
+      ({ cell }) => cell.level <= level && isPlayable(model, segment, cell, level, true),
+    );
+    const home = (list: readonly Draw[]) =>
+      list.filter(({ pitches }) => !segment.fresh || (pitches[0] ?? 0) % 12 === ladder.home);
+    return [home(within), home(draws), within, draws].find((list) => list.length > 0) ?? [];
+  }
+
+  const modelsAt = (theme: Theme, place: ModelPlace): readonly PhraseModel[] =>
+    theme.models.filter((one) => one.bars.map(({ slot }) => slot).join('+') === place.slots);
+
+  function linkedDraws(segment: Segment, place: Place): readonly Draw[] {
+    const { theme, models } = place;
+    if (!models || !segment.whole) return [];
+    return modelsAt(theme, models).flatMap((one) => {
+      const contour = one.bars[models.place];
+      const link = { model: one.id, place: models.place, last: models.place === one.bars.length - 1 };
+      return contour ? drawsFrom(segment, [contour], place, { link: () => link }) : [];
+    });
+  }
+
+  function make(segment: Segment, place: Place): Pool {
+    const { ladder } = segment;
+    const linked = linkedDraws(segment, place);
+    const alone = linked.length > 0 ? ALONE : 0;
     const all = [
-      ...linked.map((node) => ({ node, borrowed: false, extra: 0 })),
-      ...own.nodes.map((node) => ({ node, borrowed: false, extra: linked.length > 0 ? 0.8 : 0 })),
-      ...own.borrowed.map((node) => ({ node, borrowed: true, extra: 0 })),
-    ].map((one) => ({
-      ...one,
-      node: one.extra > 0 ? { ...one.node, cost: one.node.cost + one.extra } : one.node,
-    }));
-    const some = all.some(({ borrowed }) => !borrowed);
-    const chosen = all
-      .sort(
-        (one, other) =>
-          one.node.cost +
-          (one.borrowed && some ? 3 : 0) -
-          (other.node.cost + (other.borrowed && some ? 3 : 0)),
-      )
-      .slice(0, MOST_NODES + linked.length);
-    return poolOfNodes(chosen);
+      ...linked,
+      ...ownDraws(segment, place).map((draw) => ({
+        ...draw,
+        cost: draw.cost + (draw.borrowed ? 0 : alone),
+      })),
+    ];
+    const ownSome = all.some(({ borrowed }) => !borrowed);
+    const price = ({ cost, borrowed }: Draw) => cost + (borrowed && ownSome ? BORROWED : 0);
+    const chosen = [...all]
+      .sort((one, other) => price(one) - price(other))
+      .slice(0, (place.wide ? WIDE : 1) * most + linked.length);
+    return poolOfNodes(
+      ladder ? chosen.map((draw) => nodeOf(segment, ladder, draw)) : [],
+      ownSome,
+      pools.size,
+    );
   }
 
-  function poolOfNodes(chosen: readonly { node: Node; borrowed: boolean }[]): Pool {
+  function poolOfNodes(nodes: readonly Node[], ownSome: boolean, id: number): Pool {
     const entries: Beginning[] = [];
     const byText = new Map<string, number>();
-    const entryOf = new Int32Array(chosen.length);
-    const tags = new Int32Array(chosen.length);
-    chosen.forEach(({ node }, index) => {
-      const goesOn = node.link && node.link.place > 0 ? node.link.model : null;
-      const late = node.late;
-      const beginning: Beginning = { midi: node.first, late, model: goesOn };
-      const text = `${beginning.midi} ${beginning.late} ${beginning.model}`;
+    const entryOfNode = new Int32Array(nodes.length);
+    const tags = new Int32Array(nodes.length);
+    nodes.forEach((node, index) => {
+      const model = node.link && node.link.place > 0 ? node.link.model : null;
+      const entry = entryOf(node.tones);
+      const count = node.tones.length + node.leads.length;
+      const text = `${entry ? entryKey(entry) : ''} ${node.late} ${count} ${model}`;
       const known = byText.get(text);
+      entryOfNode[index] = known ?? entries.length;
       if (known === undefined) {
         byText.set(text, entries.length);
-        entryOf[index] = entries.length;
-        entries.push(beginning);
-      } else entryOf[index] = known;
-      const { id } = node.cell.contour;
-      const number = numbers.get(id) ?? hashText(id) | 0;
-      numbers.set(id, number);
+        entries.push({ midi: node.first, late: node.late, model, count, entry });
+      }
+      const contour = node.contour?.id ?? '';
+      const number = numbers.get(contour) ?? hashText(contour) | 0;
+      numbers.set(contour, number);
       tags[index] = number;
     });
-    return {
-      id: pools.size,
-      nodes: chosen.map(({ node }) => node),
-      borrowed: chosen.map(({ borrowed }) => borrowed),
-      tags,
-      entryOf,
-      entries,
-    };
+    return { id, nodes, ownSome, tags, entryOf: entryOfNode, entries };
   }
 
   return {
-    poolOf(segment, theme, slot, models) {
-      const { bar, stretch } = segment;
-      const { tonic, mode } = stretch?.key ?? { tonic: { letter: 'C', alteration: 0 }, mode: '' };
-      const key = [
-        stretch?.label,
-        tonic.letter,
-        tonic.alteration,
-        mode,
-        bar.demands.key,
-        bar.ticks,
-        bar.beat,
-        segment.start,
-        segment.end,
-        segment.fresh,
-        segment.changes,
-        segment.opensSection,
-        segment.whole ? slot : '',
-        theme.id,
-        models?.slots,
-        models?.place,
-      ].join(' ');
+    poolOf(segment, place) {
+      const context = contexts.get(segment) ?? contextOf(segment);
+      contexts.set(segment, context);
+      const { theme, slot, asks } = place;
+      const models = segment.whole ? place.models : null;
+      const key = `${context} ${segment.whole ? slot : ''} ${theme.id} ${models?.slots} ${models?.place} ${asks} ${place.wide}`;
       const known = pools.get(key);
       if (known) return known;
-      const pool = make(segment, theme, slot, segment.whole ? models : null);
+      const pool = make(segment, place);
       pools.set(key, pool);
       return pool;
     },
+    givenPool: (segment, tones) => poolOfNodes([givenNode(segment, tones)], true, -1 - segment.index),
   };
 }

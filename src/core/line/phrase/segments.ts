@@ -1,4 +1,4 @@
-import { type Metre, sameMetre } from '../../base';
+import { beatsInBar, type Metre } from '../../base';
 import type { Stretch } from '../harmony';
 import { type BarModel, changesAtStart, changesBetween, type LineModel } from '../model';
 import { type Ladder, ladderOf } from './ladder';
@@ -11,9 +11,11 @@ export interface Segment {
   readonly start: number;
   readonly end: number;
   readonly beats: number;
+  /** Ticks of a beat of the book: of the bar's own, or of its half where that is a half note. */
+  readonly unit: number;
   readonly stretch: Stretch | null;
   readonly ladder: Ladder | null;
-  /** A whole bar of the book's metre. */
+  /** A bar of as many beats as the book's. */
   readonly whole: boolean;
   /** The first or the second half of a bar with several chords. */
   readonly half: 'first' | 'second' | null;
@@ -44,15 +46,23 @@ interface Part {
   readonly stretch: Stretch;
 }
 
+/** Ticks of a beat as the book counts: in 2/2, phrases in four quarters go on in quarters. */
+const unitOf = (bar: BarModel, metre: Metre): number =>
+  bar.metre.unit === 2 && metre.unit === 4 ? bar.beat / 2 : bar.beat;
+
+const fillsBar = (bar: BarModel, metre: Metre): boolean =>
+  bar.ticks / unitOf(bar, metre) === beatsInBar(metre);
+
 function partsOfBar(bar: BarModel, metre: Metre): readonly Part[] {
   const [only] = bar.stretches;
-  if (only && bar.stretches.length === 1 && (sameMetre(bar.metre, metre) || !only.chord))
+  const unit = unitOf(bar, metre);
+  if (only && bar.stretches.length === 1 && (fillsBar(bar, metre) || !only.chord))
     return [{ start: 0, end: bar.ticks, stretch: only }];
   return bar.stretches.flatMap((stretch): Part[] => {
     if (!stretch.chord) return [{ start: stretch.start, end: stretch.end, stretch }];
     let at = stretch.start;
-    return partsOf(stretch.start / bar.beat, (stretch.end - stretch.start) / bar.beat).map((beats) => {
-      const part = { start: at, end: at + beats * bar.beat, stretch };
+    return partsOf(stretch.start / unit, (stretch.end - stretch.start) / unit).map((beats) => {
+      const part = { start: at, end: at + beats * unit, stretch };
       at = part.end;
       return part;
     });
@@ -84,9 +94,10 @@ export function segmentsOf(model: LineModel, metre: Metre, kept: readonly boolea
         index: segments.length,
         bar,
         ...part,
-        beats: (part.end - part.start) / bar.beat,
+        beats: (part.end - part.start) / unitOf(bar, metre),
+        unit: unitOf(bar, metre),
         ladder: ladderOf(part.stretch),
-        whole: part.start === 0 && part.end === bar.ticks && sameMetre(bar.metre, metre),
+        whole: part.start === 0 && part.end === bar.ticks && fillsBar(bar, metre),
         half: part.end <= middle ? 'first' : part.start >= middle ? 'second' : null,
         fresh: before ? before.stretch.label !== part.stretch.label : fresh,
         changes: next ? next.stretch.label !== part.stretch.label : goesOver,

@@ -7,7 +7,8 @@ const LEADS_HOME = new Set([1, 2, 3, 4, 7, 10, 11]);
 
 /** Whether a line that ends on this note leads back into the bar that follows at the seam. */
 export function leadsHome(last: Tone, start: Stretch | null): boolean {
-  if (last.interval < 0 || (last.member && last.interval > 0)) return true;
+  // A note that is tied over the seam is the first note of the round, ahead of its time.
+  if (last.tiedOn || last.interval < 0 || (last.member && last.interval > 0)) return true;
   if (LEADS_HOME.has(last.interval)) return true;
   return start?.chord !== null && start !== null && LEADS_HOME.has(classAbove(last.midi, start.rootClass));
 }

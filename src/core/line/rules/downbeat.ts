@@ -16,8 +16,7 @@ function isHabit(line: Whole): boolean {
 }
 
 /** Whether the teacher asks for a silent beat one in a bar; that speaks before the rule. */
-const isWished = ({ demands }: BarModel): boolean =>
-  freedomsOf(new Set([...demands.wanted, ...demands.hoped])).has('silent beat one');
+export const isWished = ({ demands }: BarModel): boolean => freedomsOf(demands.wanted).has('silent beat one');
 
 /** Whether a silent beat one answers a bar that sounds on its own, inside a section. */
 const isAnswer = (line: Whole, bar: BarModel): boolean =>

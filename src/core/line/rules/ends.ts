@@ -23,11 +23,7 @@ export interface Entry {
   readonly leaps: number;
 }
 
-/** Equal for ends that no rule and no term of the score can tell apart. */
-export const exitKey = ({ last, exposed, seventh, leadingTone, leaps, run }: Exit): string =>
-  `${last.midi} ${exposed} ${seventh} ${leadingTone} ${leaps} ${run} ${last.member} ${last.tiedOn}`;
-
-/** As {@link exitKey}, for beginnings. */
+/** Equal for beginnings that no rule can tell apart. */
 export const entryKey = ({ first, exposed, root, leaps }: Entry): string =>
   `${first.midi} ${exposed} ${leaps} ${first.start === 0} ${root}`;
 

@@ -17,7 +17,7 @@ function mostEqual(tones: readonly Tone[]): number {
 }
 
 /** Whether two bars' numbers of notes stay within two to one; empty bars are left out. */
-export const isEvenWith = (one: number, other: number): boolean =>
+const isEvenWith = (one: number, other: number): boolean =>
   one === 0 || other === 0 || Math.max(one, other) <= 2 * Math.min(one, other);
 
 /** Whether neighbours are even; a pickup, a part of a bar only, is not held against a whole one. */

@@ -5,12 +5,13 @@ import { COMMON_PRACTICE, type Seen, type TechniqueRow } from './types';
 
 /** Several notes of a chord, or one alone in a bar whose notes show nothing else. */
 function recognise({ tones, functions }: Seen): boolean {
-  const members = new Set(
-    tones.flatMap((tone, index) =>
-      functions[index] === 'chord tone' ? [`${tone.stretch?.index} ${tone.interval}`] : [],
-    ),
+  const first = functions.indexOf('chord tone');
+  const one = tones[first];
+  const several = tones.some(
+    (tone, index) =>
+      functions[index] === 'chord tone' && (tone.interval !== one?.interval || tone.stretch !== one.stretch),
   );
-  if (members.size !== 1) return members.size > 1;
+  if (!one || several) return several;
   const others = functions.some((role) => role !== null && role !== 'chord tone');
   return !others && !leapsAnOctave(tones);
 }

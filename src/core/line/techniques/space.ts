@@ -35,7 +35,7 @@ export const SPACE: TechniqueRow = {
   always: false,
   allows: ['silent beat one', 'long silence'],
   leads: [],
-  place: 'answer',
+  place: 'breath',
   recognise,
   telling: 1,
   claim,

@@ -4,8 +4,8 @@ import type { Tone } from '../tones';
 import type { Level, NoteFunction, Technique } from '../types';
 import type { Freedom, LeadWay } from './freedoms';
 
-/** Where in a phrase a technique is best shown, and tried first: where the phrase answers, where it turns, or anywhere. */
-export type PhrasePlace = 'anywhere' | 'answer' | 'turn';
+/** Where in a phrase a technique is best shown: where the phrase answers, breathes or turns, or anywhere. */
+export type PhrasePlace = 'anywhere' | 'answer' | 'breath' | 'turn';
 
 /** A bar as the analysis recognises techniques in it. */
 export interface Seen {

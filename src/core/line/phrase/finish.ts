@@ -1,0 +1,223 @@
+import { techniquesOf } from '../analysis';
+import { type Ahead, functionsIn } from '../functions';
+import type { LineModel } from '../model';
+import { soloBreaches } from '../rules/check';
+import { type Exit, exitOf } from '../rules/ends';
+import { TECHNIQUE_TABLE } from '../techniques/table';
+import { type Tone, toneOf } from '../tones';
+import type { Technique } from '../types';
+import { joinCost, type LeadRules, type LeadWay, solveLead, type Target } from './leads';
+import type { Node } from './nodes';
+import type { Beginning } from './pools';
+import type { Segment } from './segments';
+import { bitOf, bitsOf, shownIn, type Techniques } from './shown';
+import { spell } from './spelling';
+
+/** Where a segment goes: how what comes begins. */
+export interface Goal extends Target {
+  readonly segment: Segment;
+  readonly begins: Beginning;
+}
+
+/** A node with its leads solved. */
+export interface Finished {
+  readonly tones: readonly Tone[];
+  readonly exit: Exit | null;
+  /** Rules that it breaks by itself, as bits. */
+  readonly solo: number;
+  /** What it shows, whatever comes; null where that depends on what comes. */
+  readonly shows: Techniques | null;
+  /** What it was seen to show before one thing or another. */
+  readonly seen: Map<number, Techniques>;
+}
+
+/** How a segment leads on under a plan: its goals, what its leads may do, and those that are known. */
+export interface Leading {
+  readonly goals: readonly Goal[];
+  readonly rules: LeadRules;
+  readonly known: Map<number, LeadWay>;
+  /** Tells apart what comes, as far as what is shown before it depends on it; null where it is too much to tell. */
+  readonly sign: number | null;
+}
+
+export interface Finisher {
+  /** How a segment leads into its goals. */
+  leading(segment: Segment, goals: readonly Goal[], asks: Techniques): Leading;
+  /** The way that a node leads on; null where it has no leads. */
+  leadOf(segment: Segment, node: Node, leading: Leading): LeadWay | null;
+  finish(segment: Segment, node: Node, way: LeadWay | null, leading: Leading): Finished;
+  /** What a finished node shows on its way into its goals. */
+  shown(segment: Segment, finished: Finished, leading: Leading): Techniques;
+}
+
+const SPACE = bitOf('space');
+
+/** Rules that part of a bar can be held to: those about notes side by side (not: how many, and where the drop is). */
+const WHOLE_BARS = (1 << 12) | (1 << 14);
+
+/** Finishes nodes for a request, remembering what was asked. */
+export function finisherFor(
+  model: LineModel,
+  rules: { readonly longChromatics: boolean; readonly walk: boolean },
+): Finisher {
+  const { level } = model.request;
+  const leadRules = new Map<string, LeadRules>();
+  const leads = new Map<string, Map<number, LeadWay>>();
+  const finished = new WeakMap<Node, Map<number, Finished>>();
+
+  function rulesFor({ bar }: Segment, asks: Techniques): LeadRules {
+    const key = `${bar.demands.key} ${asks}`;
+    const found = leadRules.get(key);
+    if (found) return found;
+    const { freedoms, reach, wanted } = bar.demands;
+    const asked = (technique: Technique) => wanted.has(technique) || (asks & bitOf(technique)) !== 0;
+    const made: LeadRules = {
+      level,
+      steps: freedoms.has('notes outside the chord'),
+      approaches: freedoms.has('notes outside the scale') && model.limits.halfSteps,
+      longChromatics: rules.longChromatics,
+      walk: rules.walk,
+      low: reach.low,
+      high: reach.high,
+      onNeck: reach.onNeck,
+      octaves: freedoms.has('octave leap'),
+      wants: {
+        steps: asked('scale steps'),
+        approach: asked('approach note'),
+        early:
+          level >= TECHNIQUE_TABLE.anticipation.from && asked('anticipation') && freedoms.has('early root'),
+      },
+    };
+    leadRules.set(key, made);
+    return made;
+  }
+
+  /** Without anything to lead to, a lead comes home to its own chord. */
+  const homeward = (segment: Segment, node: Node): Target | null =>
+    segment.ladder ? { midi: node.first, ladder: segment.ladder, changes: false, late: true } : null;
+
+  const keyText = ({ stretch }: Segment): string =>
+    stretch
+      ? `${stretch.label} ${stretch.key.tonic.letter}${stretch.key.tonic.alteration}${stretch.key.mode}`
+      : '';
+
+  const labels = new Map<string, number>();
+  function signOf(goals: readonly Goal[]): number | null {
+    const [only, ...others] = goals;
+    if (others.length > 0) return null;
+    if (!only) return -1;
+    const label = `${only.segment.stretch?.label} ${only.segment.start > 0}`;
+    const number = labels.get(label) ?? labels.size;
+    labels.set(label, number);
+    return number * 256 + only.midi * 2 + (only.late ? 1 : 0);
+  }
+
+  function leading(segment: Segment, goals: readonly Goal[], asks: Techniques): Leading {
+    const [main, ...others] = goals;
+    const also = others.map(({ segment: to, midi, late }) => `${keyText(to)}:${midi}${late}`).join();
+    const into = main ? `${keyText(main.segment)} ${main.changes}` : '';
+    const text = `${keyText(segment)} ${segment.bar.demands.key} ${into} ${asks} ${also}`;
+    const known = leads.get(text) ?? new Map<number, LeadWay>();
+    leads.set(text, known);
+    return { goals, rules: rulesFor(segment, asks), known, sign: signOf(goals) };
+  }
+
+  function leadOf(segment: Segment, node: Node, { goals, rules: own, known }: Leading): LeadWay | null {
+    const { ladder } = segment;
+    if (node.leads.length === 0 || !ladder) return null;
+    const main = goals[0] ?? homeward(segment, node);
+    if (!main) return null;
+    let key = (node.last * 128 + (node.before ?? 0)) * 256 + main.midi * 2 + (main.late ? 1 : 0);
+    for (const beat of node.leadBeats) key = key * 24 + Math.round(beat * 6);
+    const found = known.get(key);
+    if (found) return found;
+    const standing = { last: node.last, before: node.before };
+    const way = solveLead(own, ladder, standing, node.leadBeats, goals.length > 0 ? goals : [main]);
+    known.set(key, way);
+    return way;
+  }
+
+  function make(segment: Segment, node: Node, way: LeadWay | null, { goals }: Leading): Finished {
+    const { bar, ladder } = segment;
+    const tones = [...node.tones];
+    const [main] = goals;
+    way?.pitches.forEach((midi, place) => {
+      const note = node.leads[place];
+      if (!note || !ladder) return;
+      const after = way.pitches[place + 1] ?? main?.midi ?? null;
+      const tone = toneOf(
+        bar,
+        note.start,
+        note.duration,
+        midi,
+        spell(ladder, midi, after, main?.ladder.names ?? null),
+      );
+      const early = way.kind === 'early' && place === way.pitches.length - 1;
+      tones.push(early ? { ...tone, tiedOn: true } : tone);
+    });
+    const solo = soloBreaches(model, bar, tones);
+    const plain = tones.every((tone) => tone.member);
+    return {
+      tones,
+      exit: exitOf(tones),
+      solo: segment.whole ? solo : solo & ~WHOLE_BARS,
+      shows: plain && segment.whole ? shownIn(bar, tones, { before: [], ahead: [] }) : null,
+      seen: new Map(),
+    };
+  }
+
+  const aheadOf = (goals: readonly Goal[]): readonly Ahead[] =>
+    goals.map(({ segment, begins }) => ({
+      stretch: segment.stretch ?? undefined,
+      first: begins.entry?.first ?? null,
+    }));
+
+  /** What part of a bar shows: silence is the whole bar's, but for an empty beat one. */
+  function shownInPart({ bar, start }: Segment, tones: readonly Tone[], goals: readonly Goal[]): Techniques {
+    const inside = goals.find((goal) => goal.segment.bar === bar && goal.segment.start > 0);
+    const next = inside?.begins.entry?.first;
+    const around = { before: [], ahead: aheadOf(goals) };
+    const functions = functionsIn(bar, next ? [...tones, next] : tones, around);
+    let bits = bitsOf(techniquesOf({ bar, tones, functions: functions.slice(0, tones.length) }));
+    if (next && Math.abs(next.midi - (tones.at(-1)?.midi ?? next.midi)) === 12) bits |= bitOf('octave');
+    const silent = start === 0 && (tones[0]?.start ?? 0) > 0;
+    return silent ? bits | SPACE : bits & ~SPACE;
+  }
+
+  return {
+    leading,
+    leadOf,
+    finish(segment, node, way, into) {
+      let key = way?.kind === 'early' ? 1 : 0;
+      for (const pitch of way?.pitches ?? []) key = key * 128 + pitch;
+      const table = finished.get(node) ?? new Map<number, Finished>();
+      finished.set(node, table);
+      const known = table.get(key);
+      if (known) return known;
+      const done = make(segment, node, way, into);
+      table.set(key, done);
+      return done;
+    },
+    shown(segment, { tones, shows, seen }, { goals, sign }) {
+      if (shows !== null) return shows;
+      const known = sign === null ? undefined : seen.get(sign);
+      if (known !== undefined) return known;
+      const { bar } = segment;
+      const found =
+        segment.start === 0 && segment.end === bar.ticks
+          ? shownIn(bar, tones, { before: [], ahead: aheadOf(goals) })
+          : shownInPart(segment, tones, goals);
+      if (sign !== null) seen.set(sign, found);
+      return found;
+    },
+  };
+}
+
+/** What a segment's join with its goals costs, leads apart. */
+export function plainJoin(node: Node, goals: readonly Goal[]): number {
+  let cost = 0;
+  goals.forEach((goal, index) => {
+    cost += joinCost(node.last, goal, node.rests || goal.late) / (index === 0 ? 1 : 2);
+  });
+  return cost;
+}

@@ -1,0 +1,143 @@
+import type { Cell } from './cells';
+import type { Ladder } from './ladder';
+import type { Segment } from './segments';
+
+/** What the choice of nodes depends on beside the segment. */
+export interface NodeRules {
+  readonly level: number;
+  readonly manner: 'walk' | 'riff';
+  readonly blues: boolean;
+  readonly longChromatics: boolean;
+  /** Whether the feel leaves beat one empty by habit; elsewhere it is a last resort. */
+  readonly restsOnOne: boolean;
+  /** Least share of the time that a line of the feel leaves silent. */
+  readonly silence: number;
+}
+
+/** What a bar without the silence of its feel costs, by the share that it lacks (hand-set). */
+const FULL = 3;
+
+const wrap = (midi: number): number => ((midi % 12) + 12) % 12;
+
+/** Whether an octave from the first note to the second is all the contour does with octaves: a jolt, no pumping. */
+function joltsAtOnce(offsets: readonly number[]): boolean {
+  const leaps = offsets.filter((offset, index) => Math.abs(offset - (offsets[index - 1] ?? offset)) === 12);
+  return leaps.length === 1 && Math.abs((offsets[1] ?? 0) - (offsets[0] ?? 0)) === 12;
+}
+
+/** What the pitches cost by themselves (hand-set; the reasons stand beside the terms). */
+export function ownCost(
+  rules: NodeRules,
+  segment: Segment,
+  cell: Cell,
+  ladder: Ladder,
+  offsets: readonly number[],
+): number {
+  const beat = segment.unit;
+  let cost = 0;
+  const { roles } = cell.contour;
+  // biome-ignore lint/complexity/noExcessiveCognitiveComplexity: a table of prices, read from top to bottom
+  offsets.forEach((offset, index) => {
+    const note = cell.notes[index];
+    const role = roles[index];
+    if (!note || !role) return;
+    const pitchClass = wrap(ladder.home + offset);
+    const beats = note.duration / beat;
+    const before = offsets[index - 1];
+    const next = offsets[index + 1];
+    const interval = wrap(pitchClass - ladder.root);
+    if (before !== undefined && role.kind !== 'repeat') {
+      const leap = Math.abs(offset - before);
+      // Two roles on one note, a tritone inside a bar, sevenths and sixths by leap.
+      if (leap === 0 && roles[index - 1]?.kind !== role.kind) cost += 1.2;
+      if (leap === 6 && !ladder.altered && !ladder.tones[wrap(ladder.home + before)]) cost += 1.2;
+      else if (leap === 6) cost += 0.4;
+      if (leap >= 10 && leap !== 12) cost += 1;
+      else if (leap === 8 || leap === 9) cost += 0.4;
+      const prior = offsets[index - 2];
+      if (
+        prior !== undefined &&
+        leap >= 5 &&
+        Math.abs(before - prior) >= 5 &&
+        (offset - before) * (before - prior) > 0
+      )
+        cost += 0.7;
+      // An augmented second between neighbours of the scale.
+      const prevRole = roles[index - 1];
+      if (
+        leap === 3 &&
+        role.kind === 'step' &&
+        prevRole?.kind === 'step' &&
+        Math.abs(role.step - prevRole.step) === 1
+      )
+        cost += 1.2;
+    }
+    if (!ladder.tones[pitchClass]) {
+      const entered = before === undefined ? 9 : Math.abs(offset - before);
+      const left = next === undefined ? (cell.contour.leads > 0 ? 2 : 3) : Math.abs(next - offset);
+      const soft = interval === 9 && !ladder.minorThird;
+      // Rule 1 and beyond: a long note outside the chord comes and goes by step; the major sixth is softer.
+      if (beats >= 1)
+        cost +=
+          (entered > 2 ? (soft && entered <= 4 ? 0.5 : 2.2) : 0) +
+          (left > 2 ? (soft && left <= 4 ? 0.4 : 1.2) : 0);
+      else if (entered > 2 && left > 2) cost += 0.9;
+      if (beats >= 1.5) cost += soft ? 0.8 : 2;
+      // By leap in, by step out is an approach note: only where those are wanted.
+      if (entered > 2 && !segment.bar.demands.freedoms.has('notes outside the scale')) cost += 1;
+      const strong = (note.start / beat) % 2 === 0;
+      if (strong && beats >= 0.5 && index > 0) cost += soft ? (rules.manner === 'riff' ? 0.15 : 0) : 0.9;
+      // ♭6 on minor, ♭2, and the fourth over a major third grind.
+      if (interval === 8 && !ladder.altered)
+        cost += (beats <= 0.5 ? 0.4 : 0.9) * (rules.longChromatics ? 0.5 : 1);
+      if (interval === 1) cost += beats <= 0.5 ? 0.3 : 1.3;
+      if (interval === 5 && !ladder.minorThird && beats >= 1) cost += 0.5;
+      if (interval === 11 && beats >= 1 && left > 1 && !rules.longChromatics) cost += 0.5;
+    } else if (ladder.ownSeventh && interval === wrap((ladder.colour ?? 0) + ladder.home - ladder.root))
+      cost -= 0.6;
+  });
+  const silent = cell.silence / (segment.end - segment.start);
+  cost += FULL * Math.max(0, rules.silence - silent);
+  return cost + beginCost(rules, segment, cell, ladder, offsets) + shapeCost(rules, segment, cell, offsets);
+}
+
+/** How a chord begins: on its bass note, on the beat, unless it goes on. */
+function beginCost(
+  rules: NodeRules,
+  segment: Segment,
+  cell: Cell,
+  ladder: Ladder,
+  offsets: readonly number[],
+): number {
+  const first = offsets[0] ?? 0;
+  const onHome = wrap(first) === 0;
+  let cost = 0;
+  if (!onHome && segment.fresh) {
+    const third = ladder.third !== null && wrap(first) === ladder.third;
+    const silent = cell.notes[0]?.start !== segment.start;
+    cost += (third ? 1.4 : 2) * (silent ? 0.5 : 1) + 0.6;
+  }
+  if (segment.opensSection && (!onHome || cell.notes[0]?.start !== 0)) cost += onHome ? 0.6 : 1.6;
+  if (segment.half === 'second' && cell.notes[0]?.start !== segment.start && segment.fresh) cost += 1.2;
+  if (rules.manner === 'walk' && segment.whole && segment.fresh && first < 0) cost += 1;
+  return cost;
+}
+
+function shapeCost(rules: NodeRules, segment: Segment, cell: Cell, offsets: readonly number[]): number {
+  let cost = 0;
+  const { contour } = cell;
+  if (!segment.whole) return cost;
+  if (joltsAtOnce(offsets)) cost += 1.1;
+  if (rules.manner === 'walk' && rules.level >= 2) {
+    const at = (beats: number) =>
+      offsets[cell.notes.findIndex((note) => note.start === beats * segment.unit)];
+    const [one, three] = [at(0), at(2)];
+    if (one !== undefined && one === three) cost += 0.5;
+  }
+  if (rules.level >= 1 && offsets.length > 1 && offsets.every((offset) => offset === offsets[0]))
+    cost += contour.leads === 0 ? 1 : 0.4;
+  // Early lines are as rich as their level allows.
+  if (rules.level <= 2) cost += 0.5 * Math.max(0, rules.level - cell.level);
+  else if (cell.level < 2) cost += 0.5;
+  return cost;
+}
