@@ -1,4 +1,4 @@
-export { COMMAND_GROUPS, COMMANDS, type Command, commandById } from './commands';
+export { COMMAND_GROUPS, COMMANDS, type Command, type CommandGroup, commandById } from './commands';
 export { type Desk, deskOf, harmonyAt, lengthOf, notesIn } from './context';
 export { goTo, select, selectNone, selectTo, setRunning } from './go';
 export {

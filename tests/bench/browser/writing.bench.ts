@@ -30,7 +30,12 @@ function lessonLink(page: string, bars: number): string {
 const WAYS = [
   { name: 'another pitch', before: ['Home'], keys: ['ArrowUp', 'ArrowDown'] },
   { name: 'another length', before: ['Home'], keys: ['[', ']'] },
-  { name: 'notes in empty bars', before: [], keys: ['Shift+Backspace', '1', '3', '5', '8'] },
+  // In eighths, so that all of them stay within the bar that was emptied.
+  {
+    name: 'notes in an empty bar',
+    before: ['Shift+Backspace'],
+    keys: ['1', '3', '5', '8', 'Shift+Backspace'],
+  },
 ] as const;
 
 declare global {
@@ -101,6 +106,7 @@ async function press(page: Page, key: string): Promise<number> {
 
 async function time(page: Page, { before, keys }: (typeof WAYS)[number]): Promise<readonly number[]> {
   for (const key of before) await page.keyboard.press(key);
+  if (keys.length > 2) await page.getByRole('radio', { name: 'eighth', exact: true }).click();
   await page.waitForTimeout(REST_MS / 4);
   const times: number[] = [];
   for (let turn = 0; turn < PRESSES; turn += 1) {

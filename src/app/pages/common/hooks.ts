@@ -3,6 +3,8 @@ import { flushSync } from 'react-dom';
 
 /** Widths at which everything stands in one column: the style sheets' 48 rem. */
 export const NARROW = '(max-width: 47.99rem)';
+/** Narrow, or as low as a telephone held sideways or a page at 400 % zoom: what is not the music takes one row. */
+export const SMALL = '(max-width: 47.99rem), (max-height: 29.99rem)';
 
 /** Follows a media query. */
 export function useMedia(query: string): boolean {

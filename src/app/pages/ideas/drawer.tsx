@@ -15,7 +15,7 @@ import { CheckField } from '../../controls';
 import { BarAims } from '../aims';
 import { useAtWork, useEditor, useNoteNames, usePieceNow } from '../at-work';
 import { BarChords } from '../chart';
-import { gliding, NARROW, useMedia } from '../common';
+import { gliding, NARROW, SMALL, useMedia } from '../common';
 import { FingeringChoices } from '../fingering';
 import { PencilStrip, perform } from '../pencil';
 import { chordsOf, degreesLine, describeTechniques } from '../words';
@@ -99,17 +99,18 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
   const now = usePieceNow(piece);
   const asked = useIdeas(piece, instrument, bar);
   const narrow = useMedia(NARROW);
+  const small = useMedia(SMALL);
   const writing = useEditor((state) => state.pencil !== null && state.pencil.pieceId === piece.id);
 
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another bar may open the drawer elsewhere
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another bar may open the drawer elsewhere, and so does the pencil
   useEffect(() => {
     const drawer = root.current;
     if (drawer === null) return;
     const system = drawer.parentElement?.querySelector('.system');
-    if (window.matchMedia(NARROW).matches || isTall(drawer.parentElement))
+    if (window.matchMedia(writing ? SMALL : NARROW).matches || isTall(drawer.parentElement))
       system?.scrollIntoView({ block: 'start', behavior: gliding() });
     else drawer.scrollIntoView({ block: 'nearest', behavior: gliding() });
-  }, [bar]);
+  }, [bar, writing]);
 
   const written = sheet.bars[bar];
   const stored = now.bars[bar];
@@ -133,6 +134,8 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
     // biome-ignore lint/a11y/useSemanticElements: a group with a heading, not a form's fieldset
     <div className="drawer" role="group" ref={root} aria-labelledby={`${id}-title`}>
       <div className="drawer__inner">
+        {/* Under the thumb the keys come first, and all else below them. */}
+        {writing && small && <PencilStrip sheet={sheet} number={written.written.number} />}
         <div className="drawer__head">
           <h3 className="drawer__title" id={`${id}-title`}>
             {title} · {chordsOf(written.written, sheet.noteNames)}
@@ -162,7 +165,7 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
             Close
           </button>
         </div>
-        {writing && <PencilStrip sheet={sheet} number={written.written.number} />}
+        {writing && !small && <PencilStrip sheet={sheet} number={written.written.number} />}
         {!narrow && chords}
         {written.notes.length > 0 && (
           <p className="drawer__now">

@@ -5,6 +5,7 @@ import {
   COMMAND_GROUPS,
   COMMANDS,
   type Command,
+  type CommandGroup,
   type Desk,
   degreePitch,
   deskOf,
@@ -24,7 +25,7 @@ import {
   wholenessOf,
 } from '../../../core/writing';
 import { useAtWork, useEditor, useLesson } from '../at-work';
-import { whenIdle } from '../common';
+import { SMALL, useMedia, whenIdle } from '../common';
 import { KeysFold } from './keys-fold';
 import { MidiWord } from './midi';
 import { useOwnKeys } from './own-keys';
@@ -95,38 +96,78 @@ const refusalAt = ({ lesson, pencil }: At, { gesture }: Command): Refusal | null
 /** The keys, a moment behind the note: what each would write, and which of them would do nothing. */
 const Keys = memo(function Keys({ lesson, pencil }: At) {
   const own = useOwnKeys();
+  const small = useMedia(SMALL);
+  const [shown, setShown] = useState<CommandGroup>('Write');
   const at = useRest(lesson, pencil);
   const desk = useMemo(() => deskOf(at.lesson, at.pencil), [at]);
   const refusals = useMemo(
     () => new Map(COMMANDS.map((command) => [command.id, refusalAt(at, command)])),
     [at],
   );
+  const keysIn = (group: CommandGroup) => (
+    <div className="strip__keys">
+      {COMMANDS.filter(
+        (command) =>
+          command.group === group && (command.when === undefined || command.when === pencil.digits),
+      ).map((command) => (
+        <CommandKey
+          key={command.id}
+          command={command}
+          note={desk === null ? '' : noteOf(command, desk)}
+          shortcut={keysOf(command, own)[0] ?? null}
+          refusal={refusals.get(command.id) ?? null}
+        />
+      ))}
+      {group === 'The way of writing' && <MidiWord />}
+    </div>
+  );
+  if (small) {
+    return (
+      <>
+        {keysIn(shown)}
+        <GroupChoice shown={shown} onShow={setShown} />
+        {shown === 'The way of writing' && <KeysFold own={own} />}
+      </>
+    );
+  }
   return (
     <>
       {COMMAND_GROUPS.map((group) => (
         <section className="strip__group" key={group}>
           <h4 className="strip__title">{group}</h4>
-          <div className="strip__keys">
-            {COMMANDS.filter(
-              (command) =>
-                command.group === group && (command.when === undefined || command.when === pencil.digits),
-            ).map((command) => (
-              <CommandKey
-                key={command.id}
-                command={command}
-                note={desk === null ? '' : noteOf(command, desk)}
-                shortcut={keysOf(command, own)[0] ?? null}
-                refusal={refusals.get(command.id) ?? null}
-              />
-            ))}
-            {group === 'The way of writing' && <MidiWord />}
-          </div>
+          {keysIn(group)}
         </section>
       ))}
       <KeysFold own={own} />
     </>
   );
 });
+
+interface GroupChoiceProps {
+  readonly shown: CommandGroup;
+  readonly onShow: (group: CommandGroup) => void;
+}
+
+/** Under the thumb one row of keys is shown at a time. */
+function GroupChoice({ shown, onShow }: GroupChoiceProps) {
+  return (
+    <div className="strip__groups" role="radiogroup" aria-label="Keys shown">
+      {COMMAND_GROUPS.map((group) => (
+        // biome-ignore lint/a11y/useSemanticElements: a button keeps the focus where the notes are written
+        <button
+          key={group}
+          type="button"
+          role="radio"
+          className="strip__value"
+          aria-checked={group === shown}
+          onClick={() => onShow(group)}
+        >
+          {group}
+        </button>
+      ))}
+    </div>
+  );
+}
 
 /** The note that a degree would be here: `F`. */
 function noteOf(command: Command, desk: Desk): string {

@@ -10,7 +10,7 @@ import {
 } from '../../../core/lesson';
 import { boundsOf, climbs, PARTS, passageOf, practiceTempo } from '../../../core/performance';
 import { NumberWord, SelectWord, SwitchWord } from '../../controls';
-import { NARROW, useMedia } from '../common';
+import { SMALL, useMedia } from '../common';
 import { useMore } from './more';
 import type { SentenceProps, SetPlaying } from './props';
 import { furtherWords, inShort, ladderWords } from './words';
@@ -20,7 +20,7 @@ import { furtherWords, inShort, ladderWords } from './words';
  * and shorter still on a narrow screen. It changes nothing by itself.
  */
 export function PlayingSentence(props: SentenceProps) {
-  const narrow = useMedia(NARROW);
+  const narrow = useMedia(SMALL);
   const [unfolded, setUnfolded] = useState(false);
   const holder = useRef<HTMLDivElement>(null);
   if (!narrow) return <Sentence {...props} />;
