@@ -11,6 +11,8 @@ export interface EditorState {
   readonly pencil: Pencil | null;
   /** What the pencil did last, or what is at hand; '' before. */
   readonly said: string;
+  /** What the pencil asks for before it can go on: a word, or a rhythm that is tapped; null where it asks nothing. */
+  readonly asked: 'word' | 'taps' | null;
   /** The piece whose line is being composed, or null. */
   readonly composing: string | null;
   /** What the composer had to say about the last line it made. */
@@ -64,6 +66,7 @@ export function createEditorStore(pieceId: string) {
     bar: null,
     pencil: null,
     said: '',
+    asked: null,
     composing: null,
     remarks: [],
     justParked: [],

@@ -1,62 +1,18 @@
 import { LETTERS, type Letter, type Mark } from '../base';
+import { COMMAND_GROUPS, type Command, type CommandGroup, type Row, row } from './command';
 import { refused } from './context';
 import { go, goBar, goEdge, goString, select, selectBar, setDigits, setWay } from './go';
 import { dot, fill, join, longer, moveNote, moveRest, shorter, split, tie, triplet } from './lengths';
 import { mark } from './marks';
 import { mend, wholenessOf } from './mend';
-import {
-  copy,
-  cut,
-  emptyBar,
-  erase,
-  paste,
-  repeatBar,
-  repeatSelection,
-  rhythmOfBefore,
-  takeOut,
-} from './passages';
+import { copy, cut, emptyBar, erase, paste, repeatBar, repeatSelection, takeOut } from './passages';
 import { byHalfStep, byOctave, byScaleStep, otherSide, otherString } from './pitches';
 import { settled } from './places';
+import { rhythmOfBefore, rhythmOfFeel } from './rhythms';
+import { dynamic, hairpin, noDynamics } from './signs';
 import { type BarWish, wish } from './transform';
-import type { Digits, Gesture } from './types';
+import type { Gesture } from './types';
 import { onLine, tenFretsUp, writeAgain, writeDegree, writeFret, writeName, writeSilence } from './write';
-
-/** Under which heading a command stands where all of them are shown. */
-export const COMMAND_GROUPS = [
-  'Write',
-  'Pitch',
-  'Length and place',
-  'Marks',
-  'Go and select',
-  'Copy and repeat',
-  'The bar becomes',
-  'The way of writing',
-] as const;
-export type CommandGroup = (typeof COMMAND_GROUPS)[number];
-
-/** A row of the scheme of keys: what is done, its words, and the keys that do it unless the user chose others. */
-export interface Command {
-  readonly id: string;
-  readonly group: CommandGroup;
-  /** On the page and in the guide. */
-  readonly words: string;
-  /** Short, for a key of the strip. */
-  readonly short: string;
-  readonly keys: readonly string[];
-  /** Only while the digits mean this; always when left out. */
-  readonly when?: Digits;
-  readonly gesture: Gesture;
-}
-
-type Row = Omit<Command, 'group'>;
-
-const row = (id: string, keys: readonly string[], short: string, words: string, gesture: Gesture): Row => ({
-  id,
-  keys,
-  short,
-  words,
-  gesture,
-});
 
 const DEGREE_WORDS = [
   'the root',
@@ -98,15 +54,16 @@ const FRETS: readonly Row[] = Array.from({ length: 10 }, (_, index) => ({
 
 const nameKey = (letter: Letter): readonly string[] => (letter === 'B' ? ['b', 'h'] : [letter.toLowerCase()]);
 
-const NAMES: readonly Row[] = LETTERS.map((letter) =>
-  row(
+const NAMES: readonly Row[] = LETTERS.map((letter) => ({
+  ...row(
     `name ${letter}`,
     nameKey(letter),
     letter,
     `Write ${letter} as the scale has it, nearest to the last note`,
     writeName(letter),
   ),
-);
+  name: letter,
+}));
 
 const WISH_KEYS: readonly (readonly [BarWish, string, string])[] = [
   ['easier', 'Shift+E', 'Easier'],
@@ -155,6 +112,13 @@ const mendFirst: Gesture = onLine((desk) => {
   const way = whole.kind === 'whole' ? undefined : whole.mends[0];
   return way === undefined ? refused(desk, 'nothing to mend') : mend(near, way)(desk.lesson, desk.pencil);
 });
+
+/** Leads to what the command asks for. */
+const opens: Gesture = onLine((desk) => ({
+  lesson: desk.lesson,
+  pencil: desk.pencil,
+  did: { kind: 'go', bars: [desk.pencil.bar] },
+}));
 
 const otherDigits: Gesture = (lesson, pencil) =>
   setDigits(pencil.digits === 'degrees' ? 'frets' : 'degrees')(lesson, pencil);
@@ -220,6 +184,26 @@ const ROWS: Readonly<Record<CommandGroup, readonly Row[]>> = {
   Marks: MARK_KEYS.map(([what, key, words]) =>
     row(`mark ${what}`, [key], words, `${words}, or not`, mark(what)),
   ),
+  'Loudness and words': [
+    row('louder', ['Shift+G'], 'Louder', 'Louder from here: a sign one step up', dynamic(1)),
+    row('softer', ['Shift+H'], 'Softer', 'Softer from here: a sign one step down', dynamic(-1)),
+    row(
+      'crescendo',
+      ['Shift+C'],
+      'Growing',
+      'Growing to the next sign, or over what is selected',
+      hairpin('crescendo'),
+    ),
+    row(
+      'diminuendo',
+      ['Shift+V'],
+      'Fading',
+      'Fading to the next sign, or over what is selected',
+      hairpin('diminuendo'),
+    ),
+    row('no dynamics', ['Shift+X'], 'No sign', 'Take the signs of loudness away', noDynamics),
+    { ...row('word', ['Shift+A'], 'Word above', 'A word above the bar', opens), asks: 'word' },
+  ],
   'Go and select': [
     row('back', ['ArrowLeft'], 'Back', 'To the note or silence before', go(-1)),
     row('on', ['ArrowRight'], 'On', 'To the next note or silence', go(1)),
@@ -233,6 +217,17 @@ const ROWS: Readonly<Record<CommandGroup, readonly Row[]>> = {
   ],
   'Copy and repeat': [
     row('rhythm', ['='], 'Rhythm before', 'The rhythm of the bar before; then its degrees', rhythmOfBefore),
+    row(
+      'feel rhythm',
+      ['Shift+Y'],
+      'Rhythm of the feel',
+      'A rhythm of the feel; again, the next one',
+      rhythmOfFeel,
+    ),
+    {
+      ...row('tap', ['q'], 'Tap a rhythm', 'Tap the rhythm of the bar in its tempo', opens),
+      asks: 'taps',
+    },
     row(
       'repeat',
       ['r'],

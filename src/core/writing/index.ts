@@ -1,4 +1,5 @@
-export { COMMAND_GROUPS, COMMANDS, type Command, type CommandGroup, commandById } from './commands';
+export { COMMAND_GROUPS, type Command, type CommandGroup } from './command';
+export { COMMANDS, commandById } from './commands';
 export { type Desk, deskOf, harmonyAt, lengthOf, notesIn } from './context';
 export { goTo, select, selectNone, selectTo, setRunning } from './go';
 export {
@@ -13,11 +14,12 @@ export {
 } from './keys';
 export { moveTo, toValue } from './lengths';
 export { type Mend, mend, type Wholeness, wholenessOf } from './mend';
-export { rhythmOf } from './passages';
-export { scaleStepFrom } from './pitch';
+export { nameFor, scaleStepFrom } from './pitch';
 export { toPitch } from './pitches';
 export { atHand, fitPencil, newPencil, selectedNotes, selectionOf, settled, stopsIn } from './places';
 export { inTurn, ontoString, staffPitch, toStaffStep, writeOnStaff } from './pointing';
+export { barTime, quantised, type RhythmChoice, rhythmChoices, type Tap, tapped } from './rhythms';
+export { wordAbove, writeWord } from './signs';
 export * from './types';
 export { NOTE_VALUES, valueName } from './values';
 export { announce, describeAtHand, mendWords, refusalWords, stepName } from './words';

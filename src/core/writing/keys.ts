@@ -1,4 +1,5 @@
-import { COMMANDS, type Command } from './commands';
+import type { Command } from './command';
+import { COMMANDS } from './commands';
 import type { Digits } from './types';
 
 /** A key press as a browser tells it: the sign on the key, its place on the keyboard, what is held with it. */

@@ -1,8 +1,8 @@
-import { halfStepsAboveC, type LineNote, midiOf, pitchClassOf, type SpelledPitch, ticks } from '../base';
-import { type Chord, degreeOf, type Key, nameOfDegree } from '../theory';
+import { type LineNote, ticks } from '../base';
 import { pushed, untied } from './arrange';
+import { byDegree } from './carry';
 import { type Desk, harmonyAt, lengthOf, notesIn, playable, refused, rewritten } from './context';
-import { HOME, stepsOver } from './pitch';
+import { midiOfAny } from './pitch';
 import { onwards, selectedNotes, selectionOf } from './places';
 import type { CopiedNote, Done, Gesture, Moment, Passage } from './types';
 import { onLine, target } from './write';
@@ -40,41 +40,6 @@ function passageOf(desk: Desk, start: Moment, end: Moment): Passage {
   return { length: distance(desk, start, end), notes };
 }
 
-/** The pitch class distance to the nearer side, −6 to 5. */
-const nearWay = (halfSteps: number): number => ((((halfSteps + 6) % 12) + 12) % 12) - 6;
-
-/**
- * A pitch carried from one chord to another by its degree: the third stays the third, major or minor as the scale
- * over the new chord has it; what was bent out of the scale is bent by as much. The line keeps its shape, since every
- * root moves to the nearest one.
- */
-function byDegree(
-  pitch: SpelledPitch,
-  from: { readonly chord: Chord; readonly key: Key },
-  to: { readonly chord: Chord; readonly key: Key },
-): SpelledPitch {
-  const degree = degreeOf(pitch, from.chord.root);
-  const scaleName = stepsOver(from).find((name) => degreeOf(name, from.chord.root).step === degree.step);
-  const bent = scaleName === undefined ? 0 : nearWay(pitchClassOf(pitch) - pitchClassOf(scaleName));
-  const target =
-    stepsOver(to).find((name) => degreeOf(name, to.chord.root).step === degree.step) ??
-    nameOfDegree(to.chord.root, degree);
-  const alteration = target.alteration + bent;
-  const name = alteration >= -2 && alteration <= 2 ? nameOf(target.letter, alteration) : target;
-  const above = nearWay(halfStepsAboveC(pitch) - halfStepsAboveC(from.chord.root));
-  const rootMidi = midiOf(pitch) - above;
-  const newRoot = rootMidi + nearWay(pitchClassOf(to.chord.root) - pitchClassOf(from.chord.root));
-  const aim = newRoot + nearWay(pitchClassOf(name) - pitchClassOf(to.chord.root));
-  return { ...name, octave: Math.round((aim - halfStepsAboveC(name)) / 12) - 1 };
-}
-
-function nameOf(
-  letter: SpelledPitch['letter'],
-  alteration: number,
-): Pick<SpelledPitch, 'letter' | 'alteration'> {
-  return { letter, alteration: alteration as SpelledPitch['alteration'] };
-}
-
 type PasteWay = 'by degree' | 'as it is';
 
 /** The notes of a passage as they would stand from a moment on; null where a note would leave the instrument. */
@@ -101,9 +66,6 @@ function placed(
   }
   return null;
 }
-
-/** As a number that may lie outside of MIDI's range. */
-const midiOfAny = (pitch: SpelledPitch): number => (pitch.octave + 1) * 12 + halfStepsAboveC(pitch);
 
 /** The notes of a bar without what sounds between two ticks; a note that began before is cut there. */
 function cleared(notes: readonly LineNote[], from: number, to: number): readonly LineNote[] {
@@ -259,7 +221,7 @@ export const repeatSelection = (way: PasteWay): Gesture =>
   });
 
 /** The bar in which the next note goes. */
-const barAhead = (desk: Desk): number => target(desk).bar;
+export const barAhead = (desk: Desk): number => target(desk).bar;
 
 /** The bar before is written again in the bar at hand, over its chords by degree or as it is. */
 export const repeatBar = (way: PasteWay): Gesture =>
@@ -273,72 +235,6 @@ export const repeatBar = (way: PasteWay): Gesture =>
     const fitting = { length: room, notes: whole.notes.filter(({ at }) => at < room) };
     return pasted(desk, fitting, { bar, tick: 0 }, way, 'repeat');
   });
-
-/**
- * The bar at hand gets the rhythm of another: its notes keep their order, and where it has too few, the last one, or
- * the note before the bar, is struck again. The pencil stands on the first note, for its degree.
- */
-function inRhythmOf(desk: Desk, bar: number, from: number): Done {
-  const rhythm = notesIn(desk, from).filter(({ start }) => start < lengthOf(desk, bar));
-  if (rhythm.length === 0) return refused(desk, 'bar before is silent');
-  const own = notesIn(desk, bar);
-  const notes = rhythm.map((each, index): LineNote => {
-    const source = own[Math.min(index, own.length - 1)];
-    const pitch = source?.pitch ?? homeIn(desk, { bar, tick: each.start }) ?? each.pitch;
-    const { pins: _, tiedOn: __, ...struck } = each;
-    return { ...struck, pitch };
-  });
-  if (sameRhythm(own, notes)) return refused(desk, 'same rhythm already');
-  return rewritten(
-    desk,
-    new Map([[bar, notes]]),
-    { bar, tick: notes[0]?.start ?? 0, next: null, from: null },
-    { kind: 'rhythm', bars: [bar], detail: String(from) },
-  );
-}
-
-/** What a note is before it has got its degree: the root nearest to the notes around. */
-function homeIn(desk: Desk, at: Moment): SpelledPitch | null {
-  const { chord } = harmonyAt(desk, at);
-  const around = [...Array(at.bar).keys()].reverse().flatMap((bar) => notesIn(desk, bar).slice(-1))[0];
-  if (chord === null) return around?.pitch ?? null;
-  const middle = around === undefined ? HOME : midiOf(around.pitch);
-  const octave = Math.floor((middle - halfStepsAboveC(chord.bass) + 6) / 12) - 1;
-  const pitch = { letter: chord.bass.letter, alteration: chord.bass.alteration, octave };
-  return (
-    [0, 1, -1]
-      .map((by) => ({ ...pitch, octave: octave + by }))
-      .find((each) => playable(desk.instrument, midiOfAny(each))) ?? null
-  );
-}
-
-/** Earlier bars that have a rhythm of their own, the nearest first. */
-function earlierRhythms(desk: Desk, bar: number): readonly number[] {
-  const found: number[] = [];
-  for (let at = bar - 1; at >= 0; at -= 1) {
-    const rhythm = notesIn(desk, at);
-    if (rhythm.length > 0 && !found.some((each) => sameRhythm(notesIn(desk, each), rhythm))) found.push(at);
-  }
-  return found;
-}
-
-const sameRhythm = (one: readonly LineNote[], other: readonly LineNote[]): boolean =>
-  one.length === other.length &&
-  one.every((note, index) => note.start === other[index]?.start && note.duration === other[index]?.duration);
-
-/** The rhythm of the bar before; asked again, the one before that which is another. */
-export const rhythmOfBefore: Gesture = onLine((desk) => {
-  const bar = barAhead(desk);
-  if (bar === 0) return refused(desk, 'no bar before');
-  const rhythms = earlierRhythms(desk, bar);
-  const own = notesIn(desk, bar);
-  const now = rhythms.findIndex((each) => sameRhythm(notesIn(desk, each), own));
-  const from = rhythms[(now + 1) % rhythms.length];
-  return from === undefined ? refused(desk, 'bar before is silent') : inRhythmOf(desk, bar, from);
-});
-
-/** The rhythm of another bar (index from 0). */
-export const rhythmOf = (from: number): Gesture => onLine((desk) => inRhythmOf(desk, barAhead(desk), from));
 
 /** All notes of the bar at hand go. */
 export const emptyBar: Gesture = onLine((desk) => {

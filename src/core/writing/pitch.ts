@@ -91,6 +91,9 @@ export function octaveFrom(pitch: SpelledPitch, way: 1 | -1, instrument: Instrum
   return playable(instrument, midiOf(pitch) + 12 * way) ? moved : null;
 }
 
+/** A pitch as a number that may lie outside of MIDI's range. */
+export const midiOfAny = (pitch: SpelledPitch): number => (pitch.octave + 1) * 12 + halfStepsAboveC(pitch);
+
 /** A letter as it stands in the scale over the harmony: `b` is B♭ over C7 in F major. */
 export const nameFor = (letter: Letter, harmony: Harmony): SpelledName =>
   stepsOver(harmony).find((name) => name.letter === letter) ?? { letter, alteration: 0 };

@@ -83,7 +83,13 @@ export type Refusal =
   | 'too much in the bar'
   | 'idea is used up'
   | 'nothing to mend'
-  | 'too many notes';
+  | 'too many notes'
+  | 'feel has no rhythm'
+  | 'nothing tapped'
+  | 'no louder sign'
+  | 'no softer sign'
+  | 'no sign here'
+  | 'same word already';
 
 /** What a gesture did, as data; `didWords` makes the sentence, `stepName` the name of the step for *Undo*. */
 export interface Did {
@@ -125,6 +131,8 @@ export type DidKind =
   | 'inverted'
   | 'leading'
   | 'mark'
+  | 'dynamics'
+  | 'word'
   | 'go';
 
 /** A gesture's outcome. A lesson that did not change is the very same object. */

@@ -40,6 +40,12 @@ const REFUSALS: Readonly<Record<Refusal, string>> = {
   'idea is used up': 'The idea has no further note in this bar.',
   'nothing to mend': 'Every bar is whole.',
   'too many notes': 'A bar cannot hold more notes than it has now.',
+  'feel has no rhythm': 'The feel has no other rhythm for a bar of this metre and level.',
+  'nothing tapped': 'Nothing was tapped, so the bar is as it was.',
+  'no louder sign': 'It is as loud as can be written.',
+  'no softer sign': 'It is as soft as can be written.',
+  'no sign here': 'There is no sign of loudness here.',
+  'same word already': 'The bar has this word already.',
 };
 
 /** Why nothing happened, in one sentence. */
@@ -73,6 +79,8 @@ const STEPS: Readonly<Record<DidKind, string>> = {
   inverted: 'turn it upside down',
   leading: 'lead to the next chord',
   mark: 'mark a note',
+  dynamics: 'change the dynamics',
+  word: 'change the word',
   go: 'go',
 };
 
@@ -130,7 +138,7 @@ function deedText(desk: Desk, did: Did): string {
     case 'repeat':
       return detail === 'by degree' ? `${Bars}: repeated by degree` : `${Bars}: repeated as it was`;
     case 'rhythm':
-      return `${Bars} has the rhythm of bar ${desk.bars[Number(detail)]?.number ?? ''}`;
+      return `${Bars} has ${rhythmText(desk, detail)}`;
     case 'mend':
       return isMend(detail) ? `${Bars} ${MENDS[detail]}` : Bars;
     case 'easier':
@@ -149,10 +157,21 @@ function deedText(desk: Desk, did: Did): string {
       return `${Bars} leads on ${detail}`;
     case 'mark':
       return `Marked: ${detail}`;
+    case 'dynamics':
+      return detail === 'none' ? 'The signs of loudness are gone' : `From here: ${detail}`;
+    case 'word':
+      return detail === '' ? `${Bars} has no word above it now` : `Above ${bars}: ${detail}`;
     default:
       return '';
   }
 }
+
+const rhythmText = (desk: Numbered, from: string): string => {
+  if (from === 'feel') return 'a rhythm of the feel';
+  return from === 'tapped'
+    ? 'the rhythm that was tapped'
+    : `the rhythm of bar ${desk.bars[Number(from)]?.number ?? ''}`;
+};
 
 const countNotes = (count: number): string => `${count} ${count === 1 ? 'note' : 'notes'}`;
 

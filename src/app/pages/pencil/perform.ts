@@ -1,6 +1,7 @@
 import type { Lesson } from '../../../core/lesson';
 import {
   announce,
+  type Command,
   type Done,
   deskOf,
   fitPencil,
@@ -59,5 +60,18 @@ export function perform(session: Session, gesture: Gesture, origin: Origin | nul
   say(session, done);
 }
 
+/** Does what a key of the scheme says, or asks for what it needs. */
+export function run(session: Session, { asks, gesture }: Command): void {
+  if (asks === undefined) perform(session, gesture);
+  else session.editor.setState({ asked: asks });
+}
+
+/** The keys write again, after something else was asked for. */
+export function goOnWriting(session: Session): void {
+  session.editor.setState({ asked: null });
+  document.querySelector<HTMLElement>('.pencil--here')?.focus({ preventScroll: true });
+}
+
 /** Puts the pencil away; the bar stays chosen. */
-export const putAway = (session: Session): void => session.editor.setState({ pencil: null, said: '' });
+export const putAway = (session: Session): void =>
+  session.editor.setState({ pencil: null, said: '', asked: null });

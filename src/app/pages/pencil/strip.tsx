@@ -1,4 +1,5 @@
 import { memo, type PointerEvent, useEffect, useMemo, useState } from 'react';
+import { feelById } from '../../../core/feel';
 import type { Lesson, LineSheet } from '../../../core/lesson';
 import { formatNameIn } from '../../../core/theory';
 import {
@@ -10,14 +11,18 @@ import {
   degreePitch,
   deskOf,
   fitPencil,
+  harmonyAt,
   keysOf,
   keyText,
   mend,
   mendWords,
   NOTE_VALUES,
+  nameFor,
+  type OwnKeys,
   type Pencil,
   type Refusal,
   refusalWords,
+  rhythmChoices,
   settled,
   target,
   toValue,
@@ -26,10 +31,11 @@ import {
 } from '../../../core/writing';
 import { useAtWork, useEditor, useLesson } from '../at-work';
 import { SMALL, useMedia, whenIdle } from '../common';
+import { Asked } from './asked';
 import { KeysFold } from './keys-fold';
 import { MidiWord } from './midi';
 import { useOwnKeys } from './own-keys';
-import { perform, putAway } from './perform';
+import { goOnWriting, perform, putAway, run } from './perform';
 
 interface StripProps {
   readonly sheet: LineSheet;
@@ -42,7 +48,8 @@ const LONGEST_WAIT = 300;
 
 /** Keeps the focus in the bar that is written in, so that its keys go on. */
 const keepFocus = (event: PointerEvent) => {
-  if (!(event.target instanceof Element) || event.target.closest('.strip__fold') !== null) return;
+  if (!(event.target instanceof Element) || event.target.closest('.strip__fold, .strip__asked') !== null)
+    return;
   if (event.target.closest('button') !== null) event.preventDefault();
 };
 
@@ -71,6 +78,7 @@ export function PencilStrip({ sheet, number }: StripProps) {
       </div>
       <TooMuch desk={desk} sheet={sheet} />
       <Values pencil={pencil} />
+      <Asked desk={desk} number={number} />
       <Keys lesson={lesson} pencil={pencil} />
     </div>
   );
@@ -114,10 +122,11 @@ const Keys = memo(function Keys({ lesson, pencil }: At) {
           key={command.id}
           command={command}
           note={desk === null ? '' : noteOf(command, desk)}
-          shortcut={keysOf(command, own)[0] ?? null}
+          shortcut={shortcutOf(command, own, desk === null ? '' : noteOf(command, desk))}
           refusal={refusals.get(command.id) ?? null}
         />
       ))}
+      {group === 'Copy and repeat' && desk !== null && <Rhythms desk={desk} />}
       {group === 'The way of writing' && <MidiWord />}
     </div>
   );
@@ -169,12 +178,22 @@ function GroupChoice({ shown, onShow }: GroupChoiceProps) {
   );
 }
 
-/** The note that a degree would be here: `F`. */
+/** The note that a degree or a name would be here, in the lesson's names: `F`, `B♭`, `Si♭`. */
 function noteOf(command: Command, desk: Desk): string {
+  const naming = desk.lesson.noteNames ?? 'letters';
+  if (command.name !== undefined)
+    return formatNameIn(naming, nameFor(command.name, harmonyAt(desk, target(desk))));
   const step = /^degree (\d)$/.exec(command.id)?.[1];
   if (step === undefined) return '';
   const pitch = degreePitch(desk, target(desk), Number(step));
-  return pitch === null ? '' : formatNameIn(desk.lesson.noteNames ?? 'letters', pitch);
+  return pitch === null ? '' : formatNameIn(naming, pitch);
+}
+
+/** The key beside a command; where it has several, the one that is the note's own letter: h for H, b for B. */
+function shortcutOf(command: Command, own: OwnKeys, note: string): string | null {
+  const keys = keysOf(command, own);
+  const letter = command.name === undefined ? undefined : note.charAt(0).toLowerCase();
+  return keys.find((key) => key === letter) ?? keys[0] ?? null;
 }
 
 interface CommandKeyProps {
@@ -193,11 +212,11 @@ const CommandKey = memo(function CommandKey({ command, note, shortcut, refusal }
       type="button"
       className={`strip__key${refusal === null ? '' : ' strip__key--idle'}`}
       title={refusal === null ? command.words : refusalWords(refusal)}
-      onClick={() => perform(session, command.gesture)}
+      onClick={() => run(session, command)}
     >
       <span>
-        {command.short}
-        {note !== '' && <b> {note}</b>}
+        {command.name === undefined && command.short}
+        {note !== '' && <b>{command.name === undefined ? ` ${note}` : note}</b>}
       </span>
       {shortcut !== null && (
         <span className="strip__shortcut" aria-hidden="true">
@@ -207,6 +226,43 @@ const CommandKey = memo(function CommandKey({ command, note, shortcut, refusal }
     </button>
   );
 });
+
+/** The rhythms that the bar at hand can take: of the line's other bars, and of the feel. */
+function Rhythms({ desk }: { readonly desk: Desk }) {
+  const { session } = useAtWork();
+  const choices = useMemo(() => rhythmChoices(desk), [desk]);
+  const inLine = choices.filter(({ bar }) => bar !== null);
+  const inFeel = choices.filter(({ bar }) => bar === null);
+  if (choices.length === 0) return null;
+  return (
+    <select
+      className="strip__key"
+      aria-label="Take another rhythm"
+      value=""
+      onChange={(event) => {
+        const chosen = choices.find(({ id }) => id === event.currentTarget.value);
+        goOnWriting(session);
+        if (chosen !== undefined) perform(session, chosen.gesture);
+      }}
+    >
+      <option value="">Take another rhythm …</option>
+      <optgroup label="Of this line">
+        {inLine.map(({ id, bar, text }) => (
+          <option key={id} value={id}>
+            Bar {desk.bars[bar ?? 0]?.number}: {text}
+          </option>
+        ))}
+      </optgroup>
+      <optgroup label={`Of ${feelById(desk.piece.feel).name}`}>
+        {inFeel.map(({ id, text }) => (
+          <option key={id} value={id}>
+            {text}
+          </option>
+        ))}
+      </optgroup>
+    </select>
+  );
+}
 
 /** The running note value, or that of the note at hand: a choice among the plain ones. */
 function Values({ pencil }: { readonly pencil: Pencil }) {

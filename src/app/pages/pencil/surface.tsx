@@ -25,7 +25,7 @@ import type { BarBox, SystemLayout } from '../../../score';
 import type { Session } from '../../state';
 import { useAtWork, useEditor, useLesson } from '../at-work';
 import { ownKeysNow } from './own-keys';
-import { type Origin, perform, putAway, workNow } from './perform';
+import { type Origin, perform, putAway, run, workNow } from './perform';
 import { nearestTick, stepAt, stepHeight, stringAt, xOfTick, zoneAt } from './place';
 
 interface SurfaceProps {
@@ -251,13 +251,13 @@ function useKeys(listens: boolean, out: () => void): void {
   useEffect(() => {
     if (!listens) return;
     const onKeyDown = (event: KeyboardEvent) => {
-      if (event.defaultPrevented || !isOurs(event)) return;
+      if (event.defaultPrevented || session.editor.getState().asked === 'taps' || !isOurs(event)) return;
       const command = event.key === 'Escape' ? null : commandOf(event, session);
       if (command === null && event.key !== 'Escape') return;
       event.preventDefault();
       event.stopPropagation();
       if (command === null) leave.current();
-      else perform(session, command.gesture);
+      else run(session, command);
     };
     window.addEventListener('keydown', onKeyDown, { capture: true });
     return () => window.removeEventListener('keydown', onKeyDown, { capture: true });

@@ -1,0 +1,252 @@
+import {
+  beatTicks,
+  halfStepsAboveC,
+  type LineNote,
+  midiOf,
+  type SpelledPitch,
+  sameMetre,
+  type Ticks,
+  ticks,
+} from '../base';
+import { BAR_SLOTS, feelById, feelMetre, PHRASE_BOOKS, readGrid } from '../feel';
+import { ticksPerSecond } from '../fretboard';
+import { beatOf, type Desk, harmonyAt, lengthOf, notesIn, playable, refused, rewritten } from './context';
+import { barAhead } from './passages';
+import { HOME, midiOfAny } from './pitch';
+import type { Done, Gesture, Moment } from './types';
+import { onLine } from './write';
+
+/** When a note begins and how long it lasts, in ticks from the beginning of its bar. */
+export interface Struck {
+  readonly start: Ticks;
+  readonly duration: Ticks;
+}
+
+/** A rhythm that the bar at hand can take. */
+export interface RhythmChoice {
+  /** Unique among those of one bar. */
+  readonly id: string;
+  /** Index of the bar that it is taken from; null for one of the feel's own. */
+  readonly bar: number | null;
+  /** Where its notes begin: `1 2& 4`. */
+  readonly text: string;
+  readonly gesture: Gesture;
+}
+
+/**
+ * The bar at hand gets a rhythm: its notes keep their order, and where it has too few, the last one, or the note
+ * before the bar, is struck again. The pencil stands on the first note, for its degree.
+ * @param rhythm - in order, without overlapping; a note keeps the marks that the rhythm's have
+ */
+function inRhythm(desk: Desk, bar: number, rhythm: readonly (Struck | LineNote)[], detail: string): Done {
+  const own = notesIn(desk, bar);
+  const notes = rhythm.flatMap((each, index): LineNote[] => {
+    const source = own[Math.min(index, own.length - 1)];
+    const given = 'pitch' in each ? each.pitch : null;
+    const pitch =
+      source?.pitch ?? homeIn(desk, { bar, tick: each.start }) ?? given ?? desk.instrument.openStrings.at(-1);
+    const marks = 'pitch' in each ? each.marks : undefined;
+    const { start, duration } = each;
+    return pitch === undefined ? [] : [{ start, duration, pitch, ...(marks === undefined ? {} : { marks }) }];
+  });
+  if (sameRhythm(own, notes)) return refused(desk, 'same rhythm already');
+  return rewritten(
+    desk,
+    new Map([[bar, notes]]),
+    { bar, tick: notes[0]?.start ?? 0, next: null, from: null },
+    { kind: 'rhythm', bars: [bar], detail },
+  );
+}
+
+function inRhythmOf(desk: Desk, bar: number, from: number): Done {
+  const rhythm = notesIn(desk, from).filter(({ start }) => start < lengthOf(desk, bar));
+  return rhythm.length === 0
+    ? refused(desk, 'bar before is silent')
+    : inRhythm(desk, bar, rhythm, String(from));
+}
+
+/** What a note is before it has got its degree: the root nearest to the notes around. */
+function homeIn(desk: Desk, at: Moment): SpelledPitch | null {
+  const { chord } = harmonyAt(desk, at);
+  const around = [...Array(at.bar).keys()].reverse().flatMap((bar) => notesIn(desk, bar).slice(-1))[0];
+  if (chord === null) return around?.pitch ?? null;
+  const middle = around === undefined ? HOME : midiOf(around.pitch);
+  const octave = Math.floor((middle - halfStepsAboveC(chord.bass) + 6) / 12) - 1;
+  const pitch = { letter: chord.bass.letter, alteration: chord.bass.alteration, octave };
+  return (
+    [0, 1, -1]
+      .map((by) => ({ ...pitch, octave: octave + by }))
+      .find((each) => playable(desk.instrument, midiOfAny(each))) ?? null
+  );
+}
+
+const sameRhythm = (one: readonly Struck[], other: readonly Struck[]): boolean =>
+  one.length === other.length &&
+  one.every((note, index) => note.start === other[index]?.start && note.duration === other[index]?.duration);
+
+/** Of some bars those with a rhythm that no other before them has. */
+function differentRhythms(desk: Desk, bars: readonly number[]): readonly number[] {
+  const found: number[] = [];
+  for (const bar of bars) {
+    const rhythm = notesIn(desk, bar);
+    if (rhythm.length > 0 && !found.some((each) => sameRhythm(notesIn(desk, each), rhythm))) found.push(bar);
+  }
+  return found;
+}
+
+/** The rhythm of the bar before; asked again, the one before that which is another. */
+export const rhythmOfBefore: Gesture = onLine((desk) => {
+  const bar = barAhead(desk);
+  if (bar === 0) return refused(desk, 'no bar before');
+  const rhythms = differentRhythms(desk, [...Array(bar).keys()].reverse());
+  const own = notesIn(desk, bar);
+  const now = rhythms.findIndex((each) => sameRhythm(notesIn(desk, each), own));
+  const from = rhythms[(now + 1) % rhythms.length];
+  return from === undefined ? refused(desk, 'bar before is silent') : inRhythmOf(desk, bar, from);
+});
+
+/** The rhythm of another bar (index from 0), before or behind. */
+const rhythmOf = (from: number): Gesture => onLine((desk) => inRhythmOf(desk, barAhead(desk), from));
+
+/** The feel's own rhythms for a bar of this metre, at the piece's level and below: its cells, then its phrases'. */
+function feelRhythms(desk: Desk, bar: number): readonly (readonly Struck[])[] {
+  const written = desk.bars[bar];
+  if (written === undefined) return [];
+  const { metre } = written;
+  const { feel, level } = desk.piece;
+  const cells = (feelMetre(feelById(feel), metre)?.cells ?? [])
+    .filter((cell) => cell.level <= level)
+    .map(({ grid }) => readGrid(grid, metre));
+  const beat = beatTicks(metre);
+  const phrases = (PHRASE_BOOKS[feel]?.metres ?? [])
+    .filter((each) => sameMetre(each.metre, metre))
+    .flatMap(({ themes }) => themes.filter(({ levels }) => levels.least <= level))
+    .flatMap(({ contours }) => BAR_SLOTS.flatMap((slot) => contours[slot] ?? []))
+    .map(({ beats }) =>
+      beats.map(({ start, duration }) => ({ start: ticks(start * beat), duration: ticks(duration * beat) })),
+    );
+  return [...cells, ...phrases].reduce<(readonly Struck[])[]>((found, rhythm) => {
+    if (!found.some((each) => sameRhythm(each, rhythm))) found.push(rhythm);
+    return found;
+  }, []);
+}
+
+const inFeelRhythm = (rhythm: readonly Struck[]): Gesture =>
+  onLine((desk) => inRhythm(desk, barAhead(desk), rhythm, 'feel'));
+
+/** A rhythm of the feel; asked again, the next one. */
+export const rhythmOfFeel: Gesture = onLine((desk) => {
+  const bar = barAhead(desk);
+  const rhythms = feelRhythms(desk, bar);
+  const now = rhythms.findIndex((each) => sameRhythm(each, notesIn(desk, bar)));
+  const next = rhythms[(now + 1) % rhythms.length];
+  return next === undefined ? refused(desk, 'feel has no rhythm') : inRhythm(desk, bar, next, 'feel');
+});
+
+/** `1 2& 4`: where notes begin, counted in beats; sixteenths and triplets by what they are counted with. */
+function onsetsText(rhythm: readonly Struck[], beat: number): string {
+  return rhythm
+    .map(({ start }) => {
+      const within = start % beat;
+      const count = Math.floor(start / beat) + 1;
+      const sign = COUNTS.find(([share]) => Math.abs(within / beat - share) < 0.001)?.[1];
+      return `${count}${sign ?? '+'}`;
+    })
+    .join(' ');
+}
+
+const COUNTS = [
+  [0, ''],
+  [1 / 4, 'e'],
+  [1 / 3, 't'],
+  [1 / 2, '&'],
+  [2 / 3, 'l'],
+  [3 / 4, 'a'],
+] as const;
+
+/** Every rhythm that the bar at hand can take: those of the line's other bars, then the feel's own. */
+export function rhythmChoices(desk: Desk): readonly RhythmChoice[] {
+  const bar = barAhead(desk);
+  const beat = beatOf(desk, bar);
+  const own = notesIn(desk, bar);
+  const others = desk.piece.bars.flatMap((_, index) => (index === bar ? [] : [index]));
+  const inLine = differentRhythms(desk, others)
+    .filter((each) => !sameRhythm(notesIn(desk, each), own))
+    .map((from) => ({
+      id: `bar ${from}`,
+      bar: from,
+      text: onsetsText(notesIn(desk, from), beat),
+      gesture: rhythmOf(from),
+    }));
+  const inFeel = feelRhythms(desk, bar)
+    .filter((rhythm) => !sameRhythm(rhythm, own))
+    .map((rhythm, index) => ({
+      id: `feel ${index}`,
+      bar: null,
+      text: onsetsText(rhythm, beat),
+      gesture: inFeelRhythm(rhythm),
+    }));
+  return [...inLine, ...inFeel];
+}
+
+/** The bar at hand in time: how it is counted in, and how its taps are read. */
+export function barTime(desk: Desk): {
+  readonly beats: number;
+  readonly beatMs: number;
+  readonly ticksPerMs: number;
+} {
+  const bar = barAhead(desk);
+  const ticksPerMs = ticksPerSecond(desk.piece.tempo, desk.bars[0]?.metre ?? desk.piece.metre) / 1000;
+  const beat = beatOf(desk, bar);
+  return {
+    beats: Math.max(1, Math.round(lengthOf(desk, bar) / beat)),
+    beatMs: beat / ticksPerMs,
+    ticksPerMs,
+  };
+}
+
+/** A tap, in ticks from the bar's beginning at the tempo in which it was tapped. */
+export interface Tap {
+  readonly down: number;
+  readonly up: number;
+}
+
+const SIXTEENTH = 240;
+const TRIPLET = 320;
+/** A grid of triplets is believed where it fits this much better, since a hurried sixteenth looks like one (common practice, no source). */
+const CLEARLY_BETTER = 0.6;
+/** A note that is held for this share of the way to the next one was meant to last until then. */
+const HELD = 0.6;
+
+const missBy = (taps: readonly Tap[], grid: number): number =>
+  taps.reduce((sum, { down }) => sum + Math.abs(down - Math.round(down / grid) * grid), 0);
+
+/**
+ * What was tapped as a rhythm of whole steps: sixteenths, or triplet eighths where they fit clearly better.
+ * Two taps on one step are one.
+ * @param length - of the bar in ticks
+ */
+export function quantised(taps: readonly Tap[], length: number): readonly Struck[] {
+  const grid = missBy(taps, TRIPLET) < missBy(taps, SIXTEENTH) * CLEARLY_BETTER ? TRIPLET : SIXTEENTH;
+  const steps = new Map<number, number>();
+  for (const { down, up } of taps) {
+    const start = Math.max(0, Math.round(down / grid) * grid);
+    if (start < length && !steps.has(start)) steps.set(start, Math.max(grid, up - down));
+  }
+  const starts = [...steps.keys()].sort((one, other) => one - other);
+  return starts.map((start, index) => {
+    const room = (starts[index + 1] ?? length) - start;
+    const held = steps.get(start) ?? grid;
+    const duration =
+      held >= room * HELD ? room : Math.min(room, Math.max(grid, Math.round(held / grid) * grid));
+    return { start: ticks(start), duration: ticks(duration) };
+  });
+}
+
+/** The bar at hand in a rhythm that was tapped. */
+export const tapped = (taps: readonly Tap[]): Gesture =>
+  onLine((desk) => {
+    const bar = barAhead(desk);
+    const rhythm = quantised(taps, lengthOf(desk, bar));
+    return rhythm.length === 0 ? refused(desk, 'nothing tapped') : inRhythm(desk, bar, rhythm, 'tapped');
+  });
