@@ -73,6 +73,12 @@ export const BOSSA: Feel = {
         drum('closed hat', 'x-x-x-x---------'),
         drum('foot hat', '----x-------x---'),
       ],
+      dressing: [
+        drum('closed hat', '-2-1-2-2-1-2-1-2'),
+        drum('rim', '-1-2-13--2-3-122'),
+        drum('open hat', '--------------1-'),
+        drum('kick', '---1-------1----'),
+      ],
       chops: { grid: 'x-----x-----x---', source: COMMON_PRACTICE },
       organ: pad(16),
     },

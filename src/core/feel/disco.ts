@@ -25,6 +25,7 @@ export const DISCO: Feel = {
     'R R R R 5 5 5 5',
   ),
   bassTouch: { muted: true, source: COMMON_PRACTICE },
+  crash: { source: COMMON_PRACTICE },
   bassRole: PLAIN_ROLE,
   metres: [
     {
@@ -61,6 +62,11 @@ export const DISCO: Feel = {
         drum('open hat', '--o---o---o---o-'),
       ],
       fill: [drum('kick', 'x---x---x---x---'), drum('snare', '----x---x-xxxxX-')],
+      dressing: [
+        drum('snare', '-------2-1-----2'),
+        drum('closed hat', '51-1513-511-5134'),
+        drum('kick', '------1-------2-'),
+      ],
       chops: { grid: '--x---x---x---x-', source: COMMON_PRACTICE },
       organ: pad(16),
     },

@@ -20,6 +20,7 @@ export const EARLY_SKA: Feel = {
   weights: weights(0.9, 0.5, 0.3),
   figures: figures(COMMON_PRACTICE, 'R 3 5 3', 'R 3 5 6', 'R 3 5 8', 'R R 3 5'),
   bassTouch: { muted: false, source: COMMON_PRACTICE },
+  crash: { source: COMMON_PRACTICE },
   bassRole: PLAIN_ROLE,
   metres: [
     {
@@ -67,6 +68,11 @@ export const EARLY_SKA: Feel = {
         drum('snare', '----x---x-x-xxX-'),
         drum('closed hat', 'x-x-x-----------'),
         drum('open hat', '------o---------'),
+      ],
+      dressing: [
+        drum('snare', '--1---2---1---2-'),
+        drum('closed hat', '---1---2---1-2--'),
+        drum('kick', '2-------2-----1-'),
       ],
       chops: { grid: '--x---x---x---x-', source: OFF_BEAT_CHOPS },
       organ: {

@@ -1,5 +1,5 @@
 export { FEELS, feelBeats, feelById, feelMetre, feelTempo, isFeelId, swingRatio } from './feels';
-export { type GridNote, readGrid } from './grid';
+export { type GridNote, readGrid, type Stroke } from './grid';
 export { PHRASE_BOOKS, phraseBookOf } from './phrases/books';
 export { contourOf, slotBeats } from './phrases/notation';
 export * from './phrases/types';

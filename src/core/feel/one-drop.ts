@@ -81,6 +81,12 @@ export const ONE_DROP: Feel = {
         drum('closed hat', 'x-x-X-x-x-------'),
         drum('open hat', '--------------o-'),
       ],
+      dressing: [
+        drum('rim', '----1-1---2---2-'),
+        drum('closed hat', '-1-2-1-2-1-2-1-3'),
+        drum('open hat', '--------------2-'),
+        drum('snare', '-----------2--12'),
+      ],
       chops: { grid: '----x-------x---', source: CHOPS },
       organ: {
         left: { grid: '--x---x---x---x-', source: BUBBLE },

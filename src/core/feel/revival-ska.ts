@@ -15,6 +15,7 @@ export const REVIVAL_SKA: Feel = {
   weights: weights(1, 0.4, 0.2),
   figures: figures(COMMON_PRACTICE, 'R 3 5 3', 'R 3 5 6', 'R R 3 3 5 5', 'R R 3 3 5 5 3 3', 'R 3 5 8'),
   bassTouch: { muted: false, source: COMMON_PRACTICE },
+  crash: { source: COMMON_PRACTICE },
   bassRole: PLAIN_ROLE,
   metres: [
     {
@@ -52,6 +53,11 @@ export const REVIVAL_SKA: Feel = {
         drum('open hat', '--o---o---o---o-'),
       ],
       fill: [drum('kick', 'x---x---x---x---'), drum('snare', '----x---x-x-xxxx')],
+      dressing: [
+        drum('snare', '--1---1-2-1---2-'),
+        drum('closed hat', '1-1-1-1-1-1-1-1-'),
+        drum('kick', '------2-------2-'),
+      ],
       chops: {
         grid: '--x---x---x---x-',
         source: 'raggaemusicinfo.blogspot.com 2013/04; thepianoshed.com "the bubble"',

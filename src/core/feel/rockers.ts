@@ -22,6 +22,7 @@ export const ROCKERS: Feel = {
   weights: weights(0.9, 0.3, 0.6),
   figures: figures(COMMON_PRACTICE, 'R R 5', 'R 5 R', 'R R 3 5', 'R 5 8 5'),
   bassTouch: { muted: true, source: COMMON_PRACTICE },
+  crash: { source: COMMON_PRACTICE },
   bassRole: PLAIN_ROLE,
   metres: [
     {
@@ -65,6 +66,11 @@ export const ROCKERS: Feel = {
         drum('kick', 'x-------x-------'),
         drum('snare', '--------x-x-xxX-'),
         drum('closed hat', 'x-x-X-x---------'),
+      ],
+      dressing: [
+        drum('snare', '---1--2----1-2-1'),
+        drum('closed hat', '-1---2-1-1---2-2'),
+        drum('kick', '------2---2---2-'),
       ],
       chops: {
         grid: '----x-------x---',

@@ -73,6 +73,11 @@ export const ROCKSTEADY: Feel = {
         drum('snare', '----x-----x-xxX-'),
         drum('closed hat', 'x-x-x-x-x-------'),
       ],
+      dressing: [
+        drum('snare', '-13-132-3-2-1333'),
+        drum('closed hat', '-1---2-1-1---2-1'),
+        drum('kick', '1-----1---1-----'),
+      ],
       chops: {
         grid: '--x---x---x---x-',
         source: 'raggaemusicinfo.blogspot.com 2013/04; thepianoshed.com "the bubble"',

@@ -25,6 +25,7 @@ export const SHUFFLE_BLUES: Feel = {
     'R R 3 3 5 5 3 3',
   ),
   bassTouch: { muted: false, source: COMMON_PRACTICE },
+  crash: { source: COMMON_PRACTICE },
   bassRole: PLAIN_ROLE,
   metres: [
     {
@@ -65,6 +66,11 @@ export const SHUFFLE_BLUES: Feel = {
         drum('snare', '----x---x-x-x-x-'),
         drum('ride', 'x-x-x-x---------'),
       ],
+      dressing: [
+        drum('snare', '--2---2---2---3-'),
+        drum('kick', '------2-------2-'),
+        drum('foot hat', '----9-------9---'),
+      ],
       chops: { grid: '----x-------x---', source: COMMON_PRACTICE },
       organ: pad(16),
     },
@@ -95,6 +101,11 @@ export const SHUFFLE_BLUES: Feel = {
         drum('ride', 'x-xx-xx-xx-x', SHUFFLE),
       ],
       fill: [drum('kick', 'x-----x-----'), drum('snare', '---x--x-xx-x'), drum('ride', 'x-xx-x------')],
+      dressing: [
+        drum('snare', '--2--2--2-12'),
+        drum('kick', '-----2-----2'),
+        drum('foot hat', '---9-----9--'),
+      ],
       chops: { grid: '---x-----x--', source: COMMON_PRACTICE },
       organ: pad(12),
     },

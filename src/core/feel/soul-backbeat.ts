@@ -15,6 +15,7 @@ export const SOUL_BACKBEAT: Feel = {
   weights: weights(0.8, 0.4, 0.4),
   figures: figures(COMMON_PRACTICE, 'R R 5', 'R 5 8', 'R R 5 8', 'R R 7 8', 'R 3 5 6'),
   bassTouch: { muted: true, source: COMMON_PRACTICE },
+  crash: { source: COMMON_PRACTICE },
   bassRole: PLAIN_ROLE,
   metres: [
     {
@@ -58,6 +59,12 @@ export const SOUL_BACKBEAT: Feel = {
         drum('kick', 'x-------x-x-----'),
         drum('snare', '----x---x-xxxxX-'),
         drum('closed hat', 'x-x-x-x---------'),
+      ],
+      dressing: [
+        drum('snare', '-1-2---3-2-3-1-2'),
+        drum('closed hat', '-1---1-2-1---2-2'),
+        drum('kick', '--2---2----2--2-'),
+        drum('open hat', '--------------1-'),
       ],
       chops: { grid: '----x-------x---', source: COMMON_PRACTICE },
       organ: pad(16),

@@ -65,6 +65,11 @@ export const STEPPERS: Feel = {
         drum('rim', '--------x-x-x-xx'),
         drum('closed hat', 'x-x-x-x-x-------'),
       ],
+      dressing: [
+        drum('rim', '---1--2---1-1-2-'),
+        drum('closed hat', '-1-2-1-1-2-1-1-2'),
+        drum('snare', '-------1------2-'),
+      ],
       chops: {
         grid: '----x-------x---',
         source: 'raggaemusicinfo.blogspot.com 2013/04; thepianoshed.com "the bubble"',

@@ -23,6 +23,7 @@ export const TWO_BEAT: Feel = {
   weights: weights(1, 0.4, 0.1),
   figures: figures(COMMON_PRACTICE, 'R 5,', 'R 5', 'R 5, R', 'R 5 R', 'R 5 3', 'R 5, 5,', 'R 5 5'),
   bassTouch: { muted: false, source: COMMON_PRACTICE },
+  crash: { source: COMMON_PRACTICE },
   bassRole: PLAIN_ROLE,
   metres: [
     {
@@ -60,6 +61,7 @@ export const TWO_BEAT: Feel = {
         drum('snare', 'x-x-X-x-xxx-X-x-'),
         drum('foot hat', '----x-------x---'),
       ],
+      dressing: [drum('snare', '-2-1-2-2-1-2-2-3'), drum('kick', '------1-------2-')],
       chops: { grid: '----x-------x---', source: COMMON_PRACTICE },
       organ: pad(16),
     },

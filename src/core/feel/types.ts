@@ -20,7 +20,7 @@ export type FeelId = (typeof FEEL_IDS)[number];
 
 /**
  * A rhythm in text, one character a step, the steps sharing the bar evenly: `x` a hit or the start of a
- * note, `X` an accented one, `o` an open hi-hat, `=` the note goes on, `-` silence.
+ * note, `X` an accented one, `s` a soft and `g` a ghost stroke, `o` an open hi-hat, `=` the note goes on, `-` silence.
  */
 export type Grid = string;
 
@@ -61,8 +61,13 @@ export interface FeelMetre {
   readonly drums: readonly DrumRow[];
   /** Takes the drums' place in every second bar, for patterns of two bars. */
   readonly evenBars?: readonly DrumRow[];
-  /** Replaces the drums in the last bar of a phrase. */
+  /** Replaces the drums in the last bar of a phrase; others are made of it (see the drummer). */
   readonly fill: readonly DrumRow[];
+  /**
+   * What a drummer adds here and there, softly, so that hardly a bar is like the last: in tenths of a chance a step,
+   * `-` never.
+   */
+  readonly dressing?: readonly DrumRow[];
   readonly chops: SourcedGrid;
   readonly organ: { readonly left: SourcedGrid; readonly right: SourcedGrid };
 }
@@ -103,6 +108,8 @@ export interface Feel {
    * ring on into a rest.
    */
   readonly bassTouch: { readonly muted: boolean; readonly source: string };
+  /** Whether a crash opens the section after a fill. */
+  readonly crash?: { readonly source: string };
   /** What the musical rules grant the bass in this feel, and what they ask of it beyond the rules for all. */
   readonly bassRole: {
     /** A new chord may begin with an empty beat one, as an answer or by the habit of the line. */

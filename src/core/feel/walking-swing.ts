@@ -50,6 +50,11 @@ export const WALKING_SWING: Feel = {
         drum('snare', '----------x-x-x-'),
         drum('foot hat', '----x-------x---'),
       ],
+      dressing: [
+        drum('snare', '------2-1---2-3-'),
+        drum('kick', '1---1---2---1-2-'),
+        drum('closed hat', '--------------1-'),
+      ],
       chops: { grid: 'x-----x---------', source: COMMON_PRACTICE },
       organ: pad(16),
     },

@@ -45,7 +45,7 @@ export function buildPerformance(sheet: LineSheet, options: PerformanceOptions):
   const last = planned.at(-1);
   const played: readonly PerformanceEvent[] = [
     ...bassEvents(planned, ratio, sheet.bars, sheet.feel.bassTouch.muted),
-    ...drumEvents(planned, sheet.chart, sheet.feel, ratio),
+    ...drumEvents(planned, sheet.chart, sheet.feel, ratio, options.drumSeed ?? null),
     ...chordEvents(planned, sheet.feel, ratio, ticksOf),
     ...clickEvents(planned, options.click ?? EVERY_BEAT, ratio),
   ];

@@ -72,7 +72,9 @@ function hitsOf({ bar, from, to }: Stretch, hand: Hand, ratio: number): readonly
     const ends = Math.min(hit.start + hit.duration, to);
     if (begins < from || begins >= ends) return [];
     const [start, end] = [at(begins), at(ends)];
-    return [{ start, end: held ? end : Math.min(end, start + hand.length), accent: hit.accent, held }];
+    return [
+      { start, end: held ? end : Math.min(end, start + hand.length), accent: hit.stroke === 'accent', held },
+    ];
   });
 }
 

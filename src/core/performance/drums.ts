@@ -1,11 +1,12 @@
 import { beatsInBar, beatTicks, type Metre, ticks } from '../base';
 import type { Chart } from '../chart';
-import { type DrumRow, type Feel, feelMetre, readGrid } from '../feel';
+import { type DrumRow, type Feel, type FeelMetre, feelMetre } from '../feel';
+import { drumBar } from './drummer';
 import type { PlannedBar } from './plan';
 import { swung } from './swing';
 import type { DrumEvent } from './types';
 
-const STRENGTH = { plain: 88, accent: 112, crash: 104 } as const;
+const CRASH = 104;
 
 /** A fill comes after four bars at the soonest, whatever the phrase (common practice, no source). */
 const LEAST_BARS_BETWEEN_FILLS = 4;
@@ -30,16 +31,6 @@ function plainRows(metre: Metre): readonly DrumRow[] {
   ];
 }
 
-/** A row whose hi-hat opens here and there (`o`) is two rows. */
-function bySound(row: DrumRow): readonly DrumRow[] {
-  return row.grid.includes('o')
-    ? [
-        { ...row, grid: row.grid.replaceAll('o', '-') },
-        { ...row, sound: 'open hat', grid: row.grid.replaceAll(/x/gi, '-') },
-      ]
-    : [row];
-}
-
 /** Whether a bar ends a phrase that a fill answers: the last bar of all but the shortest sections does. */
 function endsPhrase(chart: Chart, bar: number, phraseLength: number): boolean {
   const place = placeOf(chart, bar);
@@ -54,61 +45,63 @@ function endsPhrase(chart: Chart, bar: number, phraseLength: number): boolean {
 /** Whether the bar is the second one of a pattern of two bars. */
 const isEven = (chart: Chart, bar: number): boolean => (placeOf(chart, bar)?.position ?? 1) % 2 === 0;
 
-function rowsFor(bar: PlannedBar, chart: Chart, feel: Feel): readonly DrumRow[] {
-  const known = feelMetre(feel, bar.metre);
-  if (known === null) {
-    return plainRows(bar.metre);
-  }
-  const fills = bar.bar !== null && known.fill.length > 0 && endsPhrase(chart, bar.bar, feel.phraseLength);
-  if (fills) {
-    return known.fill;
-  }
-  return known.evenBars !== undefined && bar.bar !== null && isEven(chart, bar.bar)
-    ? known.evenBars
-    : known.drums;
-}
-
 function isLastOfSection(chart: Chart, bar: number): boolean {
   const place = placeOf(chart, bar);
   return place !== null && place.position === place.length;
 }
 
-/** The drums by the feel's grids, with its fill at phrase ends and a crash after a section's last fill; silent in a pickup. */
+/** A metre that a feel says nothing about is played plainly. */
+const plainMetre = (metre: Metre): FeelMetre => ({
+  metre,
+  cells: [],
+  drums: plainRows(metre),
+  fill: [],
+  chops: { grid: '', source: '' },
+  organ: { left: { grid: '', source: '' }, right: { grid: '', source: '' } },
+});
+
+/**
+ * The drums by the feel's grids, with a fill at phrase ends and, where the feel has one, a crash after a section's last
+ * fill; silent in a pickup.
+ * @param seed of what varies from bar to bar; null plays every bar as written
+ */
 export function drumEvents(
   bars: readonly PlannedBar[],
   chart: Chart,
   feel: Feel,
   ratio: number,
+  seed: number | null,
 ): readonly DrumEvent[] {
   const events: DrumEvent[] = [];
   let afterSection = false;
-  for (const bar of bars) {
+  for (const [index, bar] of bars.entries()) {
     if (bar.bar === null || bar.sheetBar?.written.pickup === true) {
       continue;
     }
     const at = (position: number): number => bar.start + swung(position, bar.metre, ratio);
-    for (const row of rowsFor(bar, chart, feel).flatMap(bySound)) {
-      for (const hit of readGrid(row.grid, bar.metre)) {
-        const start = at(hit.start);
-        events.push({
-          part: 'drums',
-          sound: row.sound,
-          start: ticks(start),
-          duration: ticks(Math.max(1, at(hit.start + hit.duration) - start)),
-          velocity: hit.accent ? STRENGTH.accent : STRENGTH.plain,
-        });
-      }
+    const last = isLastOfSection(chart, bar.bar);
+    const fill = endsPhrase(chart, bar.bar, feel.phraseLength) ? (last ? 'section' : 'phrase') : 'none';
+    const known = feelMetre(feel, bar.metre) ?? plainMetre(bar.metre);
+    for (const hit of drumBar(known, isEven(chart, bar.bar), bar.metre, { seed, index, fill })) {
+      const start = at(hit.start);
+      events.push({
+        part: 'drums',
+        sound: hit.sound,
+        start: ticks(start),
+        duration: ticks(Math.max(1, at(hit.start + hit.duration) - start)),
+        velocity: hit.velocity,
+      });
     }
-    if (afterSection) {
+    if (afterSection && feel.crash !== undefined) {
       events.push({
         part: 'drums',
         sound: 'crash',
         start: ticks(bar.start),
         duration: beatTicks(bar.metre),
-        velocity: STRENGTH.crash,
+        velocity: CRASH,
       });
     }
-    afterSection = isLastOfSection(chart, bar.bar);
+    afterSection = last;
   }
   return events;
 }

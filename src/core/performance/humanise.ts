@@ -13,7 +13,7 @@ const TIME: Readonly<Record<PerformanceEvent['part'], number>> = {
 /** Largest deviation either way in MIDI velocity. */
 const STRENGTH: Readonly<Record<PerformanceEvent['part'], number>> = {
   bass: 7,
-  drums: 8,
+  drums: 15,
   chops: 8,
   organ: 5,
   click: 0,

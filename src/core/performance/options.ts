@@ -18,6 +18,8 @@ export interface PerformanceOptions {
   readonly click?: ClickPlan;
   /** An empty bar after every round, where only the click goes on. */
   readonly emptyBar?: boolean;
+  /** The drummer plays hardly a bar like the last, the same for the same seed; without a seed every bar as written. */
+  readonly drumSeed?: number;
   /** Small deviations in time and strength, the same for the same seed; without a seed none. */
   readonly humaniseSeed?: number;
 }

@@ -65,7 +65,8 @@ interface Round {
   readonly emptyBar?: boolean;
 }
 
-function roundOf(piece: LinePiece, sheet: LineSheet, round: Round, seed: number | null): Performance {
+function roundOf(piece: LinePiece, sheet: LineSheet, round: Round, as: 'sound' | 'notes'): Performance {
+  const seed = seedOf(piece);
   const { countIn, bassPlan = EVERY_ROUND, clickPlan = EVERY_BEAT } = piece.playing;
   return buildPerformance(sheet, {
     tempo: round.tempo ?? practiceTempo(piece),
@@ -74,7 +75,8 @@ function roundOf(piece: LinePiece, sheet: LineSheet, round: Round, seed: number 
     bass: bassPlan,
     click: clickPlan,
     emptyBar: round.emptyBar ?? false,
-    ...(seed === null ? {} : { humaniseSeed: seed }),
+    ...(seed === null ? {} : { drumSeed: seed }),
+    ...(seed === null || as === 'notes' ? {} : { humaniseSeed: seed }),
   });
 }
 
@@ -86,7 +88,7 @@ const seedOf = ({ seed, playing }: LinePiece): number | null => (playing.humanis
  * the program that reads them counts ticks
  */
 export const performanceOf = (piece: LinePiece, sheet: LineSheet, as: 'sound' | 'notes'): Performance =>
-  roundOf(piece, sheet, {}, as === 'sound' ? seedOf(piece) : null);
+  roundOf(piece, sheet, {}, as);
 
 /** Whether the playing sentence sends the student up the tempo ladder. */
 export const climbs = ({ ladder }: PlayingSettings): boolean => ladder?.climbed === true;
@@ -94,13 +96,12 @@ export const climbs = ({ ladder }: PlayingSettings): boolean => ladder?.climbed 
 /** Everything the player is to play, as the sentence says; the last rung of a ladder goes round where a loop is on. */
 export function stepsOf(piece: LinePiece, sheet: LineSheet): readonly PlayStep[] {
   const { loop, ladder, emptyBar = false } = piece.playing;
-  const seed = seedOf(piece);
   if (ladder?.climbed !== true) {
-    const performance = roundOf(piece, sheet, { emptyBar: emptyBar && loop }, seed);
+    const performance = roundOf(piece, sheet, { emptyBar: emptyBar && loop }, 'sound');
     return [{ performance, rounds: loop ? 'endless' : 1 }];
   }
   return ladder.rungs.map(({ tempo, rounds }, index) => ({
-    performance: roundOf(piece, sheet, { tempo, emptyBar, ...(index > 0 ? { countIn: 0 } : {}) }, seed),
+    performance: roundOf(piece, sheet, { tempo, emptyBar, ...(index > 0 ? { countIn: 0 } : {}) }, 'sound'),
     rounds: loop && index === ladder.rungs.length - 1 ? 'endless' : rounds,
   }));
 }

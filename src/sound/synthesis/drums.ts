@@ -97,9 +97,31 @@ const LEVEL: Readonly<Record<DrumSound, number>> = {
   crash: 0.36,
 };
 
-/** One hit; another `variation` differs as two hits of one hand do. */
-export function drumHit(sound: DrumSound, variation: number, sampleRate: number): Float32Array {
+/** Where the treble of a soft stroke ends and of the hardest, in hertz: a stick that hardly falls wakes less of it. */
+const TREBLE: Readonly<Record<DrumSound, readonly [soft: number, hard: number]>> = {
+  kick: [700, 7000],
+  snare: [2600, 12_000],
+  rim: [2600, 9000],
+  'closed hat': [7500, 16_000],
+  'open hat': [7500, 16_000],
+  'foot hat': [7000, 14_000],
+  ride: [5500, 15_000],
+  crash: [7000, 16_000],
+};
+
+/**
+ * One hit; another `variation` differs as two hits of one hand do.
+ * @param force from 0, a ghost stroke, to 1, an accent: harder is brighter. The loudness is the mixer's.
+ */
+export function drumHit(
+  sound: DrumSound,
+  variation: number,
+  sampleRate: number,
+  force = 2 / 3,
+): Float32Array {
   const samples = raw(sound, sampleRate, 1000 + variation * 7919);
+  const [soft, hard] = TREBLE[sound];
+  filter(samples, biquad('low-pass', soft * (hard / soft) ** force, sampleRate));
   normalise(samples, LEVEL[sound]);
   fadeOut(samples, Math.round(0.02 * sampleRate));
   return samples;

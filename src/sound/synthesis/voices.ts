@@ -21,8 +21,8 @@ export interface Voice {
  * tests of the mix), with headroom for everything at once.
  */
 const LEVEL: Readonly<Record<Part, number>> = {
-  bass: 0.36,
-  drums: 0.5,
+  bass: 0.35,
+  drums: 0.49,
   chops: 0.115,
   organ: 0.08,
   click: 0.38,
@@ -34,6 +34,9 @@ const GROWTH = 1.4;
 
 /** Bass strokes are computed in so many grades of force between these velocities. */
 const FORCE = { least: 30, most: 120, grades: 5 } as const;
+
+/** Drum strokes likewise, from a ghost stroke to an accent. */
+const STICK = { least: 38, most: 112, grades: 3 } as const;
 
 /** Hits of one drum that differ in their noise and follow each other by turns. */
 const VARIATIONS = 3;
@@ -138,7 +141,11 @@ export function createKit(sampleRate: number): Kit {
 
   const struck = (event: DrumEvent, turn: number): Voice => {
     const variation = turn % VARIATIONS;
-    const samples = once(`${event.sound} ${variation}`, 0, () => drumHit(event.sound, variation, sampleRate));
+    const share = (event.velocity - STICK.least) / (STICK.most - STICK.least);
+    const grade = Math.round(Math.min(1, Math.max(0, share)) * STICK.grades);
+    const samples = once(`${event.sound} ${variation} ${grade}`, 0, () =>
+      drumHit(event.sound, variation, sampleRate, grade / STICK.grades),
+    );
     return { samples, gain: gainOf(event), length: samples.length, release: 0 };
   };
 
