@@ -21,8 +21,8 @@ export interface Voice {
  * tests of the mix), with headroom for everything at once.
  */
 const LEVEL: Readonly<Record<Part, number>> = {
-  bass: 0.35,
-  drums: 0.49,
+  bass: 0.34,
+  drums: 0.48,
   chops: 0.115,
   organ: 0.08,
   click: 0.38,
