@@ -2,7 +2,7 @@ import { barTicks, beatTicks, createRandom, hashText, type Metre } from '../base
 import { type DrumRow, type DrumSound, type FeelMetre, type GridNote, readGrid, type Stroke } from '../feel';
 
 /** MIDI velocities of the four strokes that a grid writes. The figures are ours. */
-export const STROKES: Readonly<Record<Stroke, number>> = { ghost: 38, soft: 62, plain: 88, accent: 112 };
+const STROKES: Readonly<Record<Stroke, number>> = { ghost: 38, soft: 62, plain: 88, accent: 112 };
 
 /** A stroke before it is moved off the grid. */
 export interface Hit {
