@@ -28,6 +28,8 @@ import type { Repair } from './hand-check';
 /** An aim that the line does not keep, with its place. */
 export interface AimFinding {
   readonly bar: number | null;
+  /** See `Finding.id`. */
+  readonly id: string;
   readonly message: string;
   /** Looks for the nearest when it is asked for: an idea that keeps the aim, else the aim as far as it can be kept. */
   readonly repair: () => Repair | null;
@@ -107,6 +109,7 @@ function inBar(about: Case, broken: BrokenAim, bar: number): AimFinding {
   const words = aimWords(brokenPart(broken.aim, broken), about.reading).join(', ');
   return {
     bar,
+    id: [speaker?.where.kind ?? 'bar', broken.term, ...broken.techniques].join(' '),
     message: `${capitalised(barName(numberOf(about, bar)))} does not keep ${OF_PLACE[speaker?.where.kind ?? 'bar']}: ${words}. ${broken.nearest}`,
     repair: () => nearestIdea(about, bar) ?? nearestAim(about, broken, bar),
   };
@@ -132,6 +135,7 @@ function inPhrase(about: Case, { aim, bars, techniques, nearest }: BrokenAim): r
   return [
     {
       bar: bars[0] ?? null,
+      id: [where.kind, 'in phrases', ...techniques].join(' '),
       message:
         from === to
           ? `${capitalised(barName(from))} does not show ${missing}, which ${name} wants in every phrase. ${nearest}`

@@ -11,6 +11,11 @@ export interface Finding {
   readonly about: 'notes' | 'aims' | 'hand' | 'music';
   /** Index of the written bar it is about, or null for the piece as a whole. */
   readonly bar: number | null;
+  /**
+   * What it finds, of data alone: it stays the same however it is worded and whatever stands before its bar. With
+   * side and bar it names the finding, for those that are remembered as meant.
+   */
+  readonly id: string;
   /** One sentence: what, where and why. */
   readonly message: string;
   /** Looks for a repair when it is asked for; left out where there is none to look for. */
@@ -35,6 +40,7 @@ function withoutNotes(sheet: LineSheet): Finding[] {
       pieceId: sheet.id,
       about: 'notes',
       bar: first.index,
+      id: 'no notes',
       message: `${which} no notes yet: compose the line, take an idea or write by hand.`,
     },
   ];
@@ -50,6 +56,7 @@ function parkedBars({ id, parked, parkedSections, aims }: LinePiece): Finding[] 
       pieceId: id,
       about: 'notes',
       bar: null,
+      id: 'parked bars',
       message: `${bars} parked, because the chart no longer has a place for ${parked.length === 1 ? 'it; write its chords again and it comes back' : 'them; write their chords again and they come back'}.`,
     });
   }
@@ -58,6 +65,7 @@ function parkedBars({ id, parked, parkedSections, aims }: LinePiece): Finding[] 
       pieceId: id,
       about: 'notes',
       bar: null,
+      id: 'parked aims',
       message:
         waitingAims === 1
           ? 'One aim waits for a bar or section that the chart no longer has.'

@@ -5,6 +5,7 @@ import {
   type Fret,
   type LineNote,
   type Metre,
+  midiOf,
   type Ticks,
   ticks,
   withMark,
@@ -41,6 +42,8 @@ export interface Repair {
 export interface HandFinding {
   /** Index of the written bar. */
   readonly bar: number;
+  /** See `Finding.id`. */
+  readonly id: string;
   readonly message: string;
   /** Looks for a repair when it is asked for; null where only the player can mend it. */
   readonly repair: () => Repair | null;
@@ -83,6 +86,7 @@ function describe(
       : finding.message;
   return {
     bar: place.bar,
+    id: note === undefined ? finding.kind : `${finding.kind} ${note.start} ${midiOf(note.pitch)}`,
     message: where + what,
     repair: once(() => {
       const repair = repairFor(hand.line, finding, (each) => asCommand(piece, hand, each) !== null);

@@ -1,4 +1,4 @@
-import { barName } from '../base';
+import { barName, midiOf } from '../base';
 import { feelById, feelTempo } from '../feel';
 import {
   changeBars,
@@ -28,6 +28,8 @@ import { likeness } from './ideas';
 /** Something about the music of a line, with its place and the way out. */
 export interface MusicCheck {
   readonly bar: number | null;
+  /** See `Finding.id`. */
+  readonly id: string;
   readonly message: string;
   readonly repair: () => Repair | null;
 }
@@ -60,9 +62,20 @@ export function checkMusic(
     .filter(({ kind }) => kind !== 'fret')
     .map((finding) => ({
       bar: finding.bar,
+      id: idOf(piece, finding),
       message: `${finding.message} ${finding.repair}`,
       repair: () => repairOf(piece, sheet, settings, finding),
     }));
+}
+
+/** What is found, at which note or by which rule; another note there is another finding. */
+function idOf(piece: LinePiece, { kind, rule, bar, note }: MusicFinding): string {
+  const at = bar === null || note === null ? undefined : piece.bars[bar]?.notes[note];
+  return [
+    kind,
+    ...(rule === undefined ? [] : [rule]),
+    ...(at === undefined ? [] : [at.start, midiOf(at.pitch)]),
+  ].join(' ');
 }
 
 function repairOf(

@@ -124,7 +124,7 @@ export interface MeantFinding {
   /** Id of the bar it is about; null for the line. */
   readonly bar: string | null;
   readonly about: 'notes' | 'aims' | 'hand' | 'music';
-  /** Of what it says (see `meanIt`): where that changes, it is another finding. */
+  /** Of what it finds (see `meanIt`): where that changes, it is another finding. */
   readonly fingerprint: number;
 }
 

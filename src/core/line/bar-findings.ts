@@ -12,6 +12,8 @@ export interface MusicFinding {
   readonly bar: number | null;
   /** Index of the note in its bar; null where no single note is meant. */
   readonly note: number | null;
+  /** Number of the rule that is broken, where the finding is about one. */
+  readonly rule?: number;
   /** One sentence: what stands there and why it matters. */
   readonly message: string;
   /** One sentence: what would mend it. */

@@ -46,6 +46,7 @@ function ruleFindings(model: LineModel, heard: HeardLine): MusicFinding[] {
     const { heard: what, mend } = wordsOfRule(breach.rule);
     return {
       kind: 'rule',
+      rule: breach.rule,
       bar: breach.bar,
       note: null,
       mended: null,
