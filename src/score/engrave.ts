@@ -9,8 +9,6 @@ import { contentOf } from './notation/content';
 import type { Content } from './notation/types';
 import type { ScoreLayout, ScoreOptions, SystemLayout } from './types';
 
-/** Bars go into a system while their notes need not stand closer than this share of their natural spacing. */
-const TIGHTEST = 0.84;
 /** A short last system is not pulled apart beyond the one before it, nor beyond this. */
 const LOOSEST = 1.7;
 const WIDEST = 40;
@@ -52,11 +50,7 @@ function layOut(content: Content, measured: readonly MeasuredBar[], style: Style
     measured.slice(first, end).map((bar, index) => (index === 0 ? bar.leading : bar.inner));
   const filling = (first: number, end: number): number =>
     factorFor(spacings(first, end), width / style.scale - signsWidth(content, first, end, style), WIDEST);
-  const breaks = breakLines(
-    content.bars,
-    Math.max(1, barsPerSystem),
-    (first, end) => filling(first, end) >= TIGHTEST,
-  );
+  const breaks = breakLines(content.bars, barsPerSystem, filling);
   const systems: SystemLayout[] = [];
   let y = 0;
   let factorBefore = LOOSEST;

@@ -12,33 +12,81 @@ export interface Break {
   readonly end: number;
 }
 
+/** A system holds at most this share of the usual number of bars, where its music is thin. */
+const MOST = 1.5;
+
+/** Below this share of their natural spacing bars stand too close. */
+const TIGHTEST = 0.84;
+
+/** Stretched to here, music looks as it should; beyond, and below 1, it is the worse the farther. */
+const GOOD = { least: 1, most: 1.3 } as const;
+
+/** What a break costs besides: the figures are ours, weighed against each other on printed lessons. */
+const COST = { crowded: 1000, stub: 3, insidePhrase: 1.2, insideHalf: 0.5 } as const;
+
+/** Too loose or too tight, from 0. */
+function badness(factor: number): number {
+  if (factor < GOOD.least) return ((GOOD.least - factor) / (GOOD.least - TIGHTEST)) ** 2;
+  return factor <= GOOD.most ? 0 : 1.5 * Math.log(factor / GOOD.most) ** 2;
+}
+
+interface Best {
+  readonly cost: number;
+  readonly first: number;
+}
+
+/** The cheapest way to break one section: shortest path over its bar lines. */
+function breakSection(
+  bars: readonly BreakBar[],
+  usual: number,
+  from: number,
+  to: number,
+  filling: (first: number, end: number) => number,
+): readonly Break[] {
+  const counted = (first: number, end: number): number =>
+    end - first - (bars[first]?.pickup === true && end - first > 1 ? 1 : 0);
+  const most = Math.max(usual, Math.floor(usual * MOST));
+  const whole = counted(from, to);
+  const costOf = (first: number, end: number): number => {
+    const factor = filling(first, end);
+    const count = counted(first, end);
+    const crowded = factor < TIGHTEST && count > 1 ? COST.crowded * (TIGHTEST - factor + count) : 0;
+    const stub = usual > 2 && count <= 2 && whole > usual ? COST.stub : 0;
+    const place = counted(from, end);
+    const inside =
+      end === to || place % usual === 0 ? 0 : place % 2 === 0 ? COST.insideHalf : COST.insidePhrase;
+    return badness(factor) + crowded + stub + inside;
+  };
+  const best = new Map<number, Best>([[from, { cost: 0, first: from }]]);
+  for (let end = from + 1; end <= to; end += 1) {
+    for (let first = end - 1; first >= from && counted(first, end) <= most; first -= 1) {
+      const cost = (best.get(first)?.cost ?? Number.POSITIVE_INFINITY) + costOf(first, end);
+      if (cost < (best.get(end)?.cost ?? Number.POSITIVE_INFINITY)) best.set(end, { cost, first });
+    }
+  }
+  const breaks: Break[] = [];
+  for (let end = to; end > from; ) {
+    const first = best.get(end)?.first ?? end - 1;
+    breaks.unshift({ first, end });
+    end = first;
+  }
+  return breaks;
+}
+
 /**
- * Groups bars into systems: every section starts one, and its bars go in groups of `most` (four when there is
- * room), a pickup not counted; a group that does not fit is divided into halves, so that phrases stay together.
- * @param fits whether the bars from `first` up to, not including, `end` fit into a system
+ * Groups bars into systems: every section starts one, and within it the breaks are the best of all together, after the
+ * way D. E. Knuth and M. F. Plass break paragraphs ("Breaking paragraphs into lines", Software: Practice and Experience
+ * 11, 1981). Systems are to be filled by their content and to end where phrases of `usual` bars do, a pickup not counted;
+ * none is to hold one or two bars alone where other breaks avoid it.
+ * @param filling the factor by which the bars from `first` up to, not including, `end` must be stretched to fill a system
  */
 export function breakLines(
   bars: readonly BreakBar[],
-  most: number,
-  fits: (first: number, end: number) => boolean,
+  usual: number,
+  filling: (first: number, end: number) => number,
 ): readonly Break[] {
-  const breaks: Break[] = [];
-  const mostFrom = (first: number): number => most + (bars[first]?.pickup ? 1 : 0);
-  const add = (first: number, end: number): void => {
-    if (end - first <= 1 || (end - first <= mostFrom(first) && fits(first, end))) {
-      breaks.push({ first, end });
-      return;
-    }
-    const half = first + Math.ceil((end - first) / 2);
-    add(first, half);
-    add(half, end);
-  };
-  for (let start = 0; start < bars.length; ) {
-    const next = bars.findIndex((bar, index) => index > start && bar.startsSection);
-    const end = next < 0 ? bars.length : next;
-    for (let first = start; first < end; first += mostFrom(first))
-      add(first, Math.min(first + mostFrom(first), end));
-    start = end;
-  }
-  return breaks;
+  const starts = bars.flatMap((bar, index) => (index === 0 || bar.startsSection ? [index] : []));
+  return starts.flatMap((from, index) =>
+    breakSection(bars, Math.max(1, usual), from, starts[index + 1] ?? bars.length, filling),
+  );
 }

@@ -1,0 +1,146 @@
+import * as fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { engrave } from '../../src/score/engrave';
+import { breakLines } from '../../src/score/layout/breaks';
+import { type Column, gapsOf, placeColumns } from '../../src/score/layout/spacing';
+import { SCORE_FIXTURES } from '../support/score-fixtures';
+
+const head = (tick: number, extra: Partial<Column> = {}): Column => ({ tick, left: 6, right: 6, ...extra });
+
+/** Distances from each column to the next, the last to the bar line left out. */
+function distances(
+  columns: readonly Column[],
+  length: number,
+  factor: number,
+  texts: Parameters<typeof gapsOf>[2] = [],
+) {
+  const gaps = gapsOf(columns, length, texts);
+  const { xs } = placeColumns({ before: 0, after: 0, columns, gaps }, factor);
+  return xs.slice(1).map((x, index) => x - (xs[index] ?? 0));
+}
+
+const at = (...ticks: number[]) => ticks.map((tick) => head(tick));
+
+describe('space follows time', () => {
+  // T. Ross, "The Art of Music Engraving and Processing" (1970), from memory: each value stands about 1.4 times as wide
+  // as the one half as long; engravers' tables lie between 1.4 and 1.6.
+  test.each([1, 1.2, 1.5, 2])(
+    'quarter to eighth and eighth to sixteenth are 1.4 to 1.6, stretched by %f',
+    (factor) => {
+      const [quarter = 0, eighth = 0, , sixteenth = 0] = distances(
+        at(0, 960, 1440, 1920, 2160, 2400),
+        3840,
+        factor,
+      );
+      expect(quarter / eighth).toBeGreaterThanOrEqual(1.4);
+      expect(quarter / eighth).toBeLessThanOrEqual(1.6);
+      if (factor > 1.1) {
+        expect(eighth / sixteenth).toBeGreaterThanOrEqual(1.4);
+        expect(eighth / sixteenth).toBeLessThanOrEqual(1.6);
+      }
+    },
+  );
+
+  test('an accidental before an eighth does not make it wider than a quarter', () => {
+    const columns = [head(0), head(960), head(1440, { left: 22 }), head(1920)];
+    const [quarter = 0, eighth = 0] = distances(columns, 3840, 1.3);
+    expect(eighth).toBeLessThan(quarter);
+  });
+
+  test('a long chord symbol does not pull equal notes apart', () => {
+    const four = distances(at(0, 960, 1920, 2880), 3840, 1, [{ from: 0, to: 2, width: 140 }]);
+    for (const distance of four) expect(distance).toBeCloseTo(four[0] ?? 0, 1);
+    const [first = 0, second = 0] = distances(at(0, 960, 1920, 2880), 3840, 1, [
+      { from: 0, to: 2, width: 140 },
+    ]);
+    expect(first + second).toBeGreaterThanOrEqual(139);
+  });
+
+  test('in every golden score the notes of one system that are twice as long stand 1.4 to 1.6 as wide, ink aside', () => {
+    let measured = 0;
+    for (const make of Object.values(SCORE_FIXTURES)) {
+      const { systems } = engrave(make(), {
+        width: 900,
+        staffSpace: 10,
+        barsPerSystem: 4,
+        degrees: false,
+        fingers: false,
+        counting: false,
+        measureNumbers: false,
+      });
+      for (const system of systems) {
+        const widths = new Map<number, number[]>();
+        for (const { positions } of system.bars) {
+          positions.slice(0, -2).forEach(({ tick, x }, index) => {
+            const next = positions[index + 1];
+            if (next === undefined) return;
+            widths.set(next.tick - tick, [...(widths.get(next.tick - tick) ?? []), next.x - x]);
+          });
+        }
+        // The least of each length is what no ink has widened.
+        for (const long of [960, 480]) {
+          const [wide, narrow] = [long, long / 2].map((ticks) =>
+            Math.min(...(widths.get(ticks) ?? [Number.NaN])),
+          );
+          if (wide === undefined || narrow === undefined || !(wide > 0 && narrow > 26)) continue;
+          measured += 1;
+          expect(wide / narrow).toBeGreaterThan(1.25);
+          expect(wide / narrow).toBeLessThanOrEqual(1.6);
+        }
+      }
+    }
+    expect(measured).toBeGreaterThan(5);
+  });
+});
+
+describe('systems', () => {
+  const plain = (count: number) =>
+    Array.from({ length: count }, () => ({ startsSection: false, pickup: false }));
+  const counts = (bars: number, usual: number, widths: (bar: number) => number) =>
+    breakLines(plain(bars), usual, (first, end) => {
+      let sum = 0;
+      for (let bar = first; bar < end; bar += 1) sum += widths(bar);
+      return 4 / sum;
+    }).map(({ first, end }) => end - first);
+
+  test('keep phrases of four together', () => {
+    expect(counts(8, 4, () => 1)).toEqual([4, 4]);
+    expect(counts(12, 4, () => 1)).toEqual([4, 4, 4]);
+    expect(counts(16, 4, () => 0.7)).toEqual([4, 4, 4, 4]);
+  });
+
+  test('leave no bar or two alone where another break avoids it', () => {
+    expect(counts(5, 4, () => 0.8)).toEqual([5]);
+    expect(counts(6, 4, () => 1)).toEqual([3, 3]);
+    expect(counts(9, 4, () => 1)).toEqual([3, 3, 3]);
+    expect(counts(10, 4, () => 1)).not.toContain(2);
+  });
+
+  test('hold fewer bars where their music is dense', () => {
+    expect(Math.max(...counts(8, 4, () => 1.5))).toBeLessThanOrEqual(3);
+    expect(counts(4, 4, () => 6)).toEqual([1, 1, 1, 1]);
+  });
+
+  test('hold every bar once, in order, sections apart', () => {
+    const bar = fc.record({ startsSection: fc.boolean(), pickup: fc.constant(false) });
+    fc.assert(
+      fc.property(
+        fc.array(bar, { minLength: 1, maxLength: 40 }),
+        fc.integer({ min: 1, max: 6 }),
+        fc.double({ min: 0.2, max: 8, noNaN: true }),
+        (bars, usual, width) => {
+          const breaks = breakLines(bars, usual, (first, end) => 4 / ((end - first) * width));
+          expect(breaks[0]?.first).toBe(0);
+          expect(breaks.at(-1)?.end).toBe(bars.length);
+          for (const [index, { first, end }] of breaks.entries()) {
+            expect(end).toBeGreaterThan(first);
+            expect(breaks[index + 1]?.first ?? bars.length).toBe(end);
+            for (let inner = first + 1; inner < end; inner += 1)
+              expect(bars[inner]?.startsSection).toBe(false);
+          }
+        },
+      ),
+      { seed: 41, numRuns: 300 },
+    );
+  });
+});
