@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { midiOf, type SpelledPitch, ticks } from '../../src/core/base';
-import { type Lesson, newLesson, newLinePiece, setChartText } from '../../src/core/lesson';
+import { type Lesson, newLesson, newLinePiece, setChartText, setKey } from '../../src/core/lesson';
 import { formatPitch } from '../../src/core/theory';
 
 const GIS: SpelledPitch = { letter: 'G', alteration: 1, octave: 1 };
@@ -72,5 +72,21 @@ describe('notes that come in without chords', () => {
       '| Fm | E |',
     );
     expect(names(tied)).toEqual([['F1', 'A♭1'], ['A♭1']]);
+  });
+
+  it('are spelled by the key where it alone becomes known, over no chord and beside the chord', () => {
+    const keyed = setKey(before, 'piece-1', { tonic: { letter: 'A', alteration: -1 }, mode: 'major' });
+    expect(names(keyed)).toEqual([['F1', 'A♭1'], ['A♭1']]);
+    const sharp = setKey(keyed, 'piece-1', { tonic: { letter: 'E', alteration: 0 }, mode: 'major' });
+    expect(names(sharp)[1]).toEqual(['G♯1']);
+    // The chord's own note keeps the chord's name in every key.
+    const chord = setChartText(before, 'piece-1', '| Fm | Fm |');
+    const other = setKey(chord, 'piece-1', { tonic: { letter: 'E', alteration: 0 }, mode: 'major' });
+    expect(names(other)).toEqual([['F1', 'A♭1'], ['A♭1']]);
+  });
+
+  it('are spelled by the key that the chart names', () => {
+    const named = setChartText(before, 'piece-1', '| N.C. | (key: Ab) N.C. |');
+    expect(names(named)[1]).toEqual(['A♭1']);
   });
 });

@@ -7,15 +7,23 @@ import type { LineBar } from './types';
  * A bar whose notes are spelled by the chords that they stand over and by its key; what sounds stays. Notes over no
  * chord, or one that cannot be read, keep the names they have. The same bar where nothing changes.
  */
-export function spelledByChords(bar: LineBar, written: ChartBar, key: Key): LineBar {
+export const spelledByChords = (bar: LineBar, written: ChartBar, key: Key): LineBar =>
+  spelled(bar, written, key, false);
+
+/** As {@link spelledByChords} for a bar that stands in another key now: what stands over no chord is spelled by the key. */
+export const spelledInKey = (bar: LineBar, written: ChartBar, key: Key): LineBar =>
+  spelled(bar, written, key, true);
+
+function spelled(bar: LineBar, written: ChartBar, key: Key, byKeyAlone: boolean): LineBar {
   const notes = bar.notes.map((note, index) => {
-    const span = written.spans.findLast(({ start }) => start <= note.start);
-    if (span?.harmony.kind !== 'chord') return note;
+    const harmony = written.spans.findLast(({ start }) => start <= note.start)?.harmony;
+    const chord = harmony?.kind === 'chord' ? harmony.chord : null;
+    if (chord === null && !(byKeyAlone && harmony?.kind === 'no chord')) return note;
     const next = bar.notes[index + 1];
     const way = next === undefined ? 0 : midiOf(next.pitch) - midiOf(note.pitch);
     const pitch = spellMidi(midiOf(note.pitch), {
       key: written.key ?? key,
-      chord: span.harmony.chord,
+      ...(chord === null ? {} : { chord }),
       ...(way === 0 ? {} : { direction: way > 0 ? 'up' : 'down' }),
     });
     return samePitch(pitch, note.pitch) ? note : { ...note, pitch };

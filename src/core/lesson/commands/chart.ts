@@ -15,7 +15,7 @@ import { type Key, sameKey, transpositionTo } from '../../theory';
 import { aimFor, followBarAims, followSections } from '../aims';
 import { freshIds } from '../identity';
 import { instrumentOf, readPiece } from '../request';
-import { spelledByChords, tiesSpelledAlike } from '../spelling';
+import { spelledByChords, spelledInKey, tiesSpelledAlike } from '../spelling';
 import type { Lesson, LessonAim, LineBar, LinePiece } from '../types';
 import { changeLine } from './piece';
 import { tempoWithin } from './settings';
@@ -157,6 +157,22 @@ function matchesOf(
   );
 }
 
+/** The bars of a piece, those that stood in another key before spelled by their own. */
+function inTheirKeys(before: LinePiece, { bars, ...rest }: LinePiece): readonly LineBar[] {
+  const old = readPiece(before);
+  const now = readPiece({ ...rest, bars });
+  const keys = new Map(before.bars.map(({ id }, index) => [id, old.chart.bars[index]?.key ?? old.key]));
+  const spelled = bars.map((bar, index) => {
+    const written = now.chart.bars[index];
+    const was = keys.get(bar.id);
+    const is = written?.key ?? now.key;
+    return written === undefined || was === undefined || sameKey(was, is) || isUnknown(written)
+      ? bar
+      : spelledInKey(bar, written, is);
+  });
+  return spelled.every((bar, index) => bar === bars[index]) ? bars : spelled;
+}
+
 /** Bars that a piece keeps outside its line; beyond, the oldest give way. */
 export const MOST_PARKED = 500;
 
@@ -217,7 +233,8 @@ export function withChart(
       }
     );
   });
-  const bars = found === null ? followedBars : tiesSpelledAlike(followedBars);
+  const keyed = inTheirKeys(piece, { ...next, bars: followedBars });
+  const bars = found === null && keyed === followedBars ? followedBars : tiesSpelledAlike(keyed);
   const aims = followBarAims(piece, bars);
   const waiting = away.filter(
     ({ id, notes }) => notes.length === 0 && aimFor(aims, { kind: 'bar', id }) !== null,
