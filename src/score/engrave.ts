@@ -39,17 +39,24 @@ function shrinkFor(content: Content, measured: readonly MeasuredBar[], style: St
 
 /** Width of the signs before and after the bars of a system from `first` up to, not including, `end`. */
 function signsWidth(content: Content, first: number, end: number, style: Style): number {
-  const { bars, strings } = content;
-  const warning = warningOf(bars[end], 0, style.options.parts ?? 'both');
-  return headingOf(bars[first], strings, style).right + warning.right;
+  return headWidth(content, first, style) + tailWidth(content, end, style);
 }
+
+const headWidth = ({ bars, strings }: Content, first: number, style: Style): number =>
+  headingOf(bars[first], strings, style).right;
+
+const tailWidth = ({ bars }: Content, end: number, style: Style): number =>
+  warningOf(bars[end], 0, style.options.parts ?? 'both').right;
 
 function layOut(content: Content, measured: readonly MeasuredBar[], style: Style): ScoreLayout {
   const { width, barsPerSystem } = style.options;
   const spacings = (first: number, end: number): readonly BarSpacing[] =>
     measured.slice(first, end).map((bar, index) => (index === 0 ? bar.leading : bar.inner));
+  // Many systems are tried that begin or end with the same bar.
+  const heads = measured.map((_, first) => headWidth(content, first, style));
+  const tails = [...measured, null].map((_, end) => tailWidth(content, end, style));
   const filling = (first: number, end: number): number =>
-    factorFor(spacings(first, end), width / style.scale - signsWidth(content, first, end, style), WIDEST);
+    factorFor(spacings(first, end), width / style.scale - (heads[first] ?? 0) - (tails[end] ?? 0), WIDEST);
   const breaks = breakLines(content.bars, barsPerSystem, filling);
   const systems: SystemLayout[] = [];
   let y = 0;

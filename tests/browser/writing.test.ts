@@ -51,6 +51,14 @@ describe('writing by hand', () => {
     await expect
       .poll(() => page.getByRole('status', { name: 'Done', exact: true }).textContent(), PATIENCE)
       .toBe('Taken back: change the length in bar 2.');
+    await page.keyboard.press('Home');
+    await page.keyboard.press('Shift+G');
+    await says(page, /^From here: f\. /);
+    await page.keyboard.press('Shift+A');
+    await page.getByRole('textbox', { name: /^Word above bar \d$/ }).fill('build');
+    await page.keyboard.press('Enter');
+    await says(page, /^Above bar \d: build\. /);
+    await expect.poll(() => told(page, 3), PATIENCE).toMatch(/^Over the bar: build\. f on 1\. /);
     await page.keyboard.press('Escape');
     await expect.poll(() => page.getByRole('application').count(), PATIENCE).toBe(0);
     expectClean();
@@ -110,6 +118,52 @@ describe('writing by hand', () => {
     expect(
       await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth),
     ).toBeLessThanOrEqual(0);
+    expectClean();
+  });
+
+  test('a rhythm is tapped in tempo after a bar of count-in, or taken from another bar', async () => {
+    const { page, expectClean } = await openApp({ context: { reducedMotion: 'reduce' } });
+    await open(page, 2);
+    await page.getByRole('combobox', { name: 'Take another rhythm' }).selectOption({ index: 1 });
+    await says(page, /^Bar 2 has the rhythm of bar \d+\. /);
+    await page.keyboard.press('q');
+    const pad = page.getByRole('button', { name: /^Tap bar 2 now/ });
+    await pad.waitFor();
+    await pad.dispatchEvent('pointerdown');
+    await page.waitForTimeout(120);
+    await pad.dispatchEvent('pointerup');
+    await says(page, /^Bar 2 has the rhythm that was tapped\. /);
+    expect((await told(page, 2))?.split(';').length).toBeGreaterThan(0);
+    await expect.poll(() => told(page, 2), PATIENCE).not.toContain(';');
+    expectClean();
+  });
+
+  test('on a telephone held sideways staff, tab and keys are in view together', async () => {
+    const { page, expectClean } = await openApp({
+      width: 844,
+      height: 390,
+      context: { hasTouch: true, reducedMotion: 'reduce' },
+    });
+    await open(page, 6);
+    const strip = page.getByRole('group', { name: 'Pencil in bar 6' });
+    await strip.getByRole('button', { name: /^5 C/ }).tap();
+    await says(page, /^C\d, 5, /);
+    const inView = async (part: ReturnType<Page['locator']>) => {
+      const box = await part.boundingBox();
+      return box === null ? null : { top: box.y, bottom: box.y + box.height };
+    };
+    const [note, keys, groups, play] = await Promise.all([
+      inView(page.locator('.pencil__note').first()),
+      inView(strip.locator('.strip__keys')),
+      inView(strip.getByRole('radiogroup', { name: 'Keys shown' })),
+      inView(page.getByRole('button', { name: 'Play', exact: true })),
+    ]);
+    // From the staff's top to the tab's foot, then the keys, their choice, and Play: one under the other on the screen.
+    expect(note?.top).toBeGreaterThanOrEqual(0);
+    expect(keys?.top).toBeGreaterThanOrEqual(note?.bottom ?? Number.POSITIVE_INFINITY);
+    expect(groups?.top).toBeGreaterThanOrEqual((keys?.bottom ?? Number.POSITIVE_INFINITY) - 1);
+    expect(play?.top).toBeGreaterThanOrEqual((groups?.bottom ?? Number.POSITIVE_INFINITY) - 4);
+    expect(play?.bottom).toBeLessThanOrEqual(390);
     expectClean();
   });
 

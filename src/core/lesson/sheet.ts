@@ -1,7 +1,9 @@
+import type { LineNote } from '../base';
 import { fieldTable, sameFields } from '../base';
+import type { Chart } from '../chart';
 import { feelById } from '../feel';
-import { analyseLine, reasonsFor } from '../line';
-import { type Naming, sameKey } from '../theory';
+import { analyseLine, type LineRequest, reasonsFor } from '../line';
+import { type Key, type Naming, sameKey } from '../theory';
 import { barsInPosition } from './aims';
 import { fingerBars, lineContext, playingHand, strikeNotes } from './fingering';
 import { isHeld } from './held';
@@ -9,10 +11,66 @@ import { instrumentOf, keyGuessesIn, lineRequest, readPiece } from './request';
 import type { BlankSheet, LineSheet, Sheet, SheetBar } from './sheet-types';
 import type { BlankPiece, InstrumentSettings, Lesson, LinePiece, Piece } from './types';
 
+/** Which parts of a line piece its request depends on, besides the chart; positions of bars are looked at apart. */
+const READ_BY_REQUEST = fieldTable<LinePiece>()({
+  kind: false,
+  id: false,
+  name: false,
+  chartText: false,
+  key: false,
+  metre: false,
+  tempo: true,
+  count: false,
+  feel: true,
+  level: true,
+  techniques: true,
+  hand: true,
+  seed: false,
+  playing: false,
+  bars: false,
+  parked: false,
+  aims: true,
+  sections: true,
+  parkedSections: false,
+  meant: false,
+  takes: false,
+  leftOut: false,
+});
+
+const NO_NOTES: readonly LineNote[] = [];
+
+interface Asked {
+  readonly piece: LinePiece;
+  readonly settings: InstrumentSettings;
+  readonly key: Key;
+  readonly request: LineRequest;
+}
+
+const asked = new WeakMap<Chart, Asked>();
+
+/** The request of a piece; the same one again while only notes were written. */
+function requestFor(piece: LinePiece, chart: Chart, key: Key, settings: InstrumentSettings): LineRequest {
+  const known = asked.get(chart);
+  const stands =
+    known !== undefined &&
+    known.settings === settings &&
+    sameKey(known.key, key) &&
+    sameFields(READ_BY_REQUEST, known.piece, piece) &&
+    piece.bars.length === known.piece.bars.length &&
+    piece.bars.every(
+      (bar, index) =>
+        bar.position === known.piece.bars[index]?.position && bar.id === known.piece.bars[index]?.id,
+    );
+  if (stands) return known.request;
+  const request = lineRequest(piece, chart, key, settings);
+  asked.set(chart, { piece, settings, key, request });
+  return request;
+}
+
 function deriveLine(piece: LinePiece, settings: InstrumentSettings): LineSheet {
   const { chart, problems, key, keyGuesses, sectionKeys } = readPiece(piece);
-  const request = lineRequest(piece, chart, key, settings);
-  const notes = chart.bars.map((_, index) => piece.bars[index]?.notes ?? []);
+  const request = requestFor(piece, chart, key, settings);
+  const notes = chart.bars.map((_, index) => piece.bars[index]?.notes ?? NO_NOTES);
   const struck = strikeNotes(chart, barsInPosition(piece, chart));
   const fingering = fingerBars(
     struck,

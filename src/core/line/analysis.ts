@@ -2,7 +2,7 @@ import { degreeOf, formatDegree } from '../theory';
 import type { Facts } from './claim';
 import { claimsFor } from './claims';
 import { type Around, functionsIn } from './functions';
-import { type HeardLine, hearLine } from './hearing';
+import { type HeardLine, type Hearing, hearAgain, hearLine } from './hearing';
 import type { BarModel, LineModel } from './model';
 import { modelOf } from './read-request';
 import { TECHNIQUE_ROWS } from './techniques/table';
@@ -63,14 +63,53 @@ function reasonOf(model: LineModel, heard: HeardLine, bar: BarModel, facts: Fact
   return sentenceOf({ model, bar, tones: heard[bar.index] ?? [], facts }, claims);
 }
 
+interface Analysed extends Hearing {
+  readonly bars: readonly BarAnalysis[];
+  /** For each bar, the bars that its analysis looked at. */
+  readonly looked: readonly ReadonlySet<number>[];
+}
+
+/** Requests never change in place: what was analysed last under one is the start for the next change of its notes. */
+const latest = new WeakMap<LineRequest, Analysed>();
+
+/** A heard line that notes which bars are looked at. */
+const watched = (heard: HeardLine, looked: Set<number>): HeardLine =>
+  new Proxy(heard, {
+    get(line, key, receiver) {
+      const bar = typeof key === 'string' ? Number(key) : Number.NaN;
+      if (Number.isInteger(bar)) looked.add(bar);
+      return Reflect.get(line, key, receiver);
+    },
+  });
+
 /**
  * What every bar of a line teaches and why, computed from the notes, the chart and every bar that can follow;
  * the same for composed and for hand-written notes.
+ * Under the same request only those bars are analysed again that look at one which sounds differently now.
  */
 export function analyseLine(request: LineRequest, line: LineNotes): readonly BarAnalysis[] {
-  const model = modelOf(request);
-  const heard = hearLine(model, line);
-  return model.bars.map((bar) => analyseBar(model, heard, bar.index));
+  const before = latest.get(request) ?? null;
+  const model = before?.model ?? modelOf(request);
+  const hearing = hearAgain(model, line, before);
+  const { heard } = hearing;
+  const looked: ReadonlySet<number>[] = [];
+  const bars = model.bars.map(({ index }, place) => {
+    const known = before?.bars[place];
+    const seen = before?.looked[place];
+    if (
+      known !== undefined &&
+      seen !== undefined &&
+      [...seen].every((bar) => heard[bar] === before?.heard[bar])
+    ) {
+      looked.push(seen);
+      return known;
+    }
+    const now = new Set<number>();
+    looked.push(now);
+    return analyseBar(model, watched(heard, now), index);
+  });
+  latest.set(request, { ...hearing, bars, looked });
+  return bars;
 }
 
 /**

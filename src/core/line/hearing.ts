@@ -15,6 +15,33 @@ export function hearLine(model: LineModel, line: LineNotes): HeardLine {
   return bars.map((_, index) => heldOver(model, bars, index));
 }
 
+/** A heard line, and what is needed to hear it again with other notes in some bars. */
+export interface Hearing {
+  readonly model: LineModel;
+  readonly line: LineNotes;
+  /** Each bar by itself, no tie resolved. */
+  readonly alone: readonly (readonly Tone[])[];
+  readonly heard: HeardLine;
+}
+
+/** {@link hearLine} that keeps the tones of every bar which sounds as it did before: the same list again. */
+export function hearAgain(model: LineModel, line: LineNotes, before: Hearing | null): Hearing {
+  const known = before?.model === model ? before : null;
+  const alone = model.bars.map((bar, place) => {
+    const tones = known?.alone[place];
+    return tones !== undefined && known?.line[bar.index] === line[bar.index]
+      ? tones
+      : hear(bar, line[bar.index] ?? []);
+  });
+  const heard = alone.map((tones, index) => {
+    const now = heldOver(model, alone, index);
+    const was = known?.heard[index];
+    const stays = tones === known?.alone[index] && was?.[0]?.held === now[0]?.held;
+    return stays && was !== undefined ? was : now;
+  });
+  return { model, line, alone, heard };
+}
+
 /** Marks a bar's first note as held where some bar before ties over into it. */
 function heldOver(model: LineModel, heard: HeardLine, index: number): readonly Tone[] {
   const tones = heard[index] ?? [];

@@ -8,4 +8,5 @@ export {
   useLessonText,
   useNoteNames,
   usePieceNow,
+  useUnhurried,
 } from './session';

@@ -1,7 +1,8 @@
-import { createContext, type ReactNode, useContext } from 'react';
+import { createContext, type ReactNode, useContext, useEffect, useState } from 'react';
 import { useStore } from 'zustand';
 import type { Lesson, Piece } from '../../../core/lesson';
 import type { EditorState, Session } from '../../state';
+import { whenIdle } from '../common';
 import type { Playback } from '../playing';
 
 interface AtWork {
@@ -61,10 +62,25 @@ const differInNotesAlone = (one: Lesson, other: Lesson): boolean =>
     );
   });
 
-/** A piece as it is this moment, where the page shows it as it was a moment ago. */
-export function usePieceNow<Kind extends Piece>(settled: Kind): Kind {
-  const now = useLesson().pieces.find((piece) => piece.id === settled.id);
+/**
+ * A piece as it is this moment, where the page shows it as it was a moment ago.
+ * @param follow - false where a moment ago is soon enough
+ */
+export function usePieceNow<Kind extends Piece>(settled: Kind, follow = true): Kind {
+  const now = useStore(useAtWork().session.lessons, ({ lesson }) =>
+    follow ? lesson.pieces.find((piece) => piece.id === settled.id) : settled,
+  );
   return now !== undefined && isSameKind(now, settled) ? now : settled;
+}
+
+/** The longest that what is said about the notes is behind them, in milliseconds. */
+const BEHIND_MS = 300;
+
+/** A lesson whose notes may be a moment behind: what only tells about them follows when they are on the page. */
+export function useUnhurried(settled: Lesson): Lesson {
+  const [told, setTold] = useState(settled);
+  useEffect(() => whenIdle(() => setTold(settled), BEHIND_MS), [settled]);
+  return differInNotesAlone(settled, told) ? told : settled;
 }
 
 const isSameKind = <Kind extends Piece>(piece: Piece, like: Kind): piece is Kind => piece.kind === like.kind;

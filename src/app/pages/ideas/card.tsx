@@ -1,4 +1,4 @@
-import { useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { memo, useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { useStore } from 'zustand';
 import { barName, type Metre } from '../../../core/base';
 import type { InstrumentSettings, LinePiece, LineSheet } from '../../../core/lesson';
@@ -27,8 +27,21 @@ interface IdeaCardProps {
   readonly onTakeNote: (() => void) | null;
 }
 
+/** Whether a card shows and does the same: what it does depends on the idea and its bar alone. */
+const sameCard = (before: IdeaCardProps, after: IdeaCardProps): boolean =>
+  before.idea === after.idea &&
+  before.order === after.order &&
+  before.piece === after.piece &&
+  before.instrument === after.instrument &&
+  before.bar === after.bar &&
+  before.number === after.number &&
+  before.metre === after.metre &&
+  before.name === after.name &&
+  before.inLine === after.inLine &&
+  (before.onTakeNote === null) === (after.onTakeNote === null);
+
 /** One idea: its degrees, what it teaches and why, how it looks, how it sounds in its place. */
-export function IdeaCard(props: IdeaCardProps) {
+export const IdeaCard = memo(function IdeaCard(props: IdeaCardProps) {
   const { idea, number, metre, name, inLine, onTake, onTakeNote } = props;
   const told = inLine ? 'In the line' : 'Take it';
   return (
@@ -63,7 +76,7 @@ export function IdeaCard(props: IdeaCardProps) {
       </div>
     </li>
   );
-}
+}, sameCard);
 
 function HearButton({ idea, piece, instrument, bar, name }: IdeaCardProps) {
   const { playback } = useAtWork();

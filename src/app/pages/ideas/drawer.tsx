@@ -96,11 +96,11 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
   const { session } = useAtWork();
   const id = useId();
   const root = useRef<HTMLDivElement>(null);
-  const now = usePieceNow(piece);
+  const writing = useEditor((state) => state.pencil !== null && state.pencil.pieceId === piece.id);
+  const now = usePieceNow(piece, !writing);
   const asked = useIdeas(piece, instrument, bar);
   const narrow = useMedia(NARROW);
   const small = useMedia(SMALL);
-  const writing = useEditor((state) => state.pencil !== null && state.pencil.pieceId === piece.id);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: another bar may open the drawer elsewhere, and so does the pencil
   useEffect(() => {
@@ -127,9 +127,7 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
     />
   );
   const aims = <BarAims piece={now} sheet={sheet} bar={bar} number={written.written.number} />;
-  const fingering = (
-    <FingeringChoices key={bar} piece={writing ? piece : now} instrument={instrument} bar={bar} />
-  );
+  const fingering = <FingeringChoices key={bar} piece={now} instrument={instrument} bar={bar} />;
   return (
     // biome-ignore lint/a11y/useSemanticElements: a group with a heading, not a form's fieldset
     <div className="drawer" role="group" ref={root} aria-labelledby={`${id}-title`}>

@@ -1,7 +1,7 @@
 import { useCallback, useDeferredValue, useEffect, useState } from 'react';
 import { deriveSheets, type Lesson } from '../../../core/lesson';
 import { holdsDraft } from '../../controls';
-import { Later, laterPart, useAtWork, useEditor, useLaterParts, useLesson } from '../at-work';
+import { Later, laterPart, useAtWork, useEditor, useLaterParts, useLesson, useUnhurried } from '../at-work';
 import { NARROW, useMedia, whenIdle } from '../common';
 import { useDesigner } from '../handout';
 import { Ledge } from '../ledge';
@@ -25,6 +25,7 @@ export function WritingPage() {
   const [padOpen, setPadOpen] = useState(false);
   const designer = useDesigner();
   const settled = useDeferredValue(useLesson());
+  const unhurried = useUnhurried(settled);
   useShortcuts();
   useLaterParts();
   usePrintPages(settled);
@@ -57,7 +58,7 @@ export function WritingPage() {
       />
       <div className="desk">
         {padShown && !designer.View && (
-          <NotePad settled={settled} overSheet={narrow} onClose={folds ? closePad : null} />
+          <NotePad settled={unhurried} overSheet={narrow} onClose={folds ? closePad : null} />
         )}
         {designer.View && <designer.View.Panel settled={settled} onClose={designer.close} />}
         <main className="desk__sheet">
