@@ -7,6 +7,7 @@ import {
   feelMetre,
   feelTempo,
   type Grid,
+  homeMetre,
   readGrid,
   swingRatio,
 } from '../../src/core/feel';
@@ -47,7 +48,7 @@ describe('every feel', () => {
     expect(feel.tempo.usual).toBeLessThanOrEqual(feel.tempo.most);
     expect(feel.tempo.source).not.toBe('');
     expect([2, 4]).toContain(feel.phraseLength);
-    expect(feelMetre(feel, { count: 4, unit: 4 })).not.toBeNull();
+    expect(feelMetre(feel, homeMetre(feel))).toBe(feel.metres[0]);
     expect(feel.silence.least).toBeGreaterThanOrEqual(0);
     expect(feel.silence.least).toBeLessThanOrEqual(0.5);
     expect(feel.bassTouch.source).not.toBe('');

@@ -44,6 +44,25 @@ describe('another metre', () => {
   });
 });
 
+describe('a feel of another metre', () => {
+  it('brings its metre and its usual tempo, and the way back brings the line back', () => {
+    const waltz = setFeel(written, PIECE, 'waltz');
+    expect(line(waltz)).toMatchObject({ feel: 'waltz', metre: { count: 3, unit: 4 }, tempo: 126 });
+    const ballad = setFeel(waltz, PIECE, 'ballad');
+    expect(line(ballad)).toMatchObject({ metre: { count: 6, unit: 8 }, tempo: 58 });
+    const back = setFeel(ballad, PIECE, 'rocksteady');
+    expect(line(back).metre).toEqual({ count: 4, unit: 4 });
+    expect(line(back).bars).toEqual(line(written).bars);
+  });
+
+  it('leaves a metre that it is played in, and the metre that is chosen after it', () => {
+    const three = setMetre(written, PIECE, { count: 3, unit: 4 });
+    expect(line(setFeel(three, PIECE, 'two-beat')).metre).toEqual({ count: 3, unit: 4 });
+    const disco = setMetre(setFeel(three, PIECE, 'disco'), PIECE, { count: 3, unit: 4 });
+    expect(line(disco)).toMatchObject({ feel: 'disco', metre: { count: 3, unit: 4 } });
+  });
+});
+
 describe('an imported line without chords', () => {
   const imported = changeLine(
     setChartText(newLesson('test', 'Test'), PIECE, '| N.C. | N.C. | N.C. |'),

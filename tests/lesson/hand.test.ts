@@ -249,7 +249,7 @@ describe('elsewhere on the neck', () => {
     const again = waysToPlay(piece(taken), taken.instrument, { kind: 'bar', bar });
     expect(again.map(({ places }) => places)).toEqual(ways.map(({ places }) => places));
     expect(again.find(({ way }) => way.current)?.places).toEqual(found.places);
-    expect(clearPins(taken, ID, { first: 2, last: 2 })).toEqual(ferry);
+    expect(clearPins(taken, ID, { first: bar, last: bar })).toEqual(ferry);
   });
 
   it('keeps the position of every bar of a line that stays in one', () => {

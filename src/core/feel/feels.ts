@@ -1,7 +1,10 @@
 import { type Bpm, bpm, type Metre, sameMetre } from '../base';
+import { BALLAD } from './ballad';
 import { BOSSA } from './bossa';
+import { CALYPSO } from './calypso';
 import { DISCO } from './disco';
 import { EARLY_SKA } from './early-ska';
+import { FUNK } from './funk';
 import { ONE_DROP } from './one-drop';
 import { REVIVAL_SKA } from './revival-ska';
 import { ROCKERS } from './rockers';
@@ -12,6 +15,7 @@ import { STEPPERS } from './steppers';
 import { TWO_BEAT } from './two-beat';
 import { FEEL_IDS, type Feel, type FeelId, type FeelMetre } from './types';
 import { WALKING_SWING } from './walking-swing';
+import { WALTZ } from './waltz';
 
 const BY_ID: Readonly<Record<FeelId, Feel>> = {
   'early-ska': EARLY_SKA,
@@ -26,6 +30,10 @@ const BY_ID: Readonly<Record<FeelId, Feel>> = {
   'walking-swing': WALKING_SWING,
   bossa: BOSSA,
   disco: DISCO,
+  waltz: WALTZ,
+  ballad: BALLAD,
+  funk: FUNK,
+  calypso: CALYPSO,
 };
 
 /** Every feel, in the order in which a teacher is offered them. */
@@ -39,6 +47,12 @@ export const isFeelId = (text: string): text is FeelId => Object.hasOwn(BY_ID, t
 /** What a feel says about a metre; null where the feel is not played in it. */
 export const feelMetre = (feel: Feel, metre: Metre): FeelMetre | null =>
   feel.metres.find((row) => sameMetre(row.metre, metre)) ?? null;
+
+/** The metre that a feel is at home in: the first of those it is played in, 3/4 for a waltz. */
+export function homeMetre({ id, metres: [home] }: Feel): Metre {
+  if (home === undefined) throw new RangeError(`${id} is played in no metre`);
+  return home.metre;
+}
 
 /** How many beats of a feel's tempo a beat of a metre holds; by the note value of the beat where the feel says nothing. */
 export const feelBeats = (feel: Feel, metre: Metre): number =>

@@ -1,4 +1,4 @@
-export { FEELS, feelBeats, feelById, feelMetre, feelTempo, isFeelId, swingRatio } from './feels';
+export { FEELS, feelBeats, feelById, feelMetre, feelTempo, homeMetre, isFeelId, swingRatio } from './feels';
 export { type GridNote, readGrid, type Stroke } from './grid';
 export { PHRASE_BOOKS, phraseBookOf } from './phrases/books';
 export { contourOf, slotBeats } from './phrases/notation';

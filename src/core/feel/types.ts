@@ -14,6 +14,10 @@ export const FEEL_IDS = [
   'walking-swing',
   'bossa',
   'disco',
+  'waltz',
+  'ballad',
+  'funk',
+  'calypso',
 ] as const;
 
 export type FeelId = (typeof FEEL_IDS)[number];
@@ -120,5 +124,6 @@ export interface Feel {
     readonly carriesThree: boolean;
     readonly source: string;
   };
+  /** The metres it is played in; the first is the one it is at home in. */
   readonly metres: readonly FeelMetre[];
 }

@@ -20,6 +20,7 @@ export {
   takeSuggestion,
   writeSectionKey,
 } from './commands/chart';
+export { setFeel } from './commands/feel';
 export { type BarRange, changeBars, clearPins, keepPosition, setPins } from './commands/hand';
 export { leaveOut } from './commands/handout';
 export { forgetMeant, isMeant, meanIt } from './commands/meant';
@@ -29,7 +30,6 @@ export { addPiece, copyPiece, movePiece, removePiece, renamePiece, setBlankBars 
 export {
   removeLogo,
   setCount,
-  setFeel,
   setHand,
   setHandout,
   setInstrument,

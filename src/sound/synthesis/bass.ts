@@ -43,7 +43,7 @@ const dampedBy = (force: number) => ({
   pulse: 0.0016 - 0.0007 * force,
   treble: 1300 + 1500 * force,
   // A muted string is dug into, so that the line still leads.
-  level: 1.12,
+  level: 1.15,
 });
 
 /** By how hard the string is struck. What each colour does to a string is common practice; the numbers are ours. */

@@ -1,6 +1,6 @@
 import type { Metre } from '../../../core/base';
 import { CHART_METRES } from '../../../core/chart';
-import { FEELS, isFeelId } from '../../../core/feel';
+import { FEELS, type Feel, feelMetre, homeMetre, isFeelId } from '../../../core/feel';
 import {
   type Lesson,
   type LinePiece,
@@ -36,6 +36,10 @@ const LEVELS: readonly { readonly level: Level; readonly words: string }[] = [
 
 const metreText = (metre: Metre): string => `${metre.count}/${metre.unit}`;
 
+/** A feel's name, with the metre that the piece takes where the feel is not played in its own: `Waltz (3/4)`. */
+const feelWords = (feel: Feel, metre: Metre): string =>
+  feelMetre(feel, metre) === null ? `${feel.name} (${metreText(homeMetre(feel))})` : feel.name;
+
 const FOUND = 'found';
 
 /** Feel, tempo, level, key and metre of the piece at hand. */
@@ -48,7 +52,7 @@ export function Aims({ piece, sheet }: PieceProps) {
       <SelectField
         label="Feel"
         value={piece.feel}
-        options={FEELS.map((feel) => ({ value: feel.id, label: feel.name }))}
+        options={FEELS.map((feel) => ({ value: feel.id, label: feelWords(feel, piece.metre) }))}
         onChange={(feel) => {
           if (isFeelId(feel)) change('change the feel', (lesson) => setFeel(lesson, piece.id, feel));
         }}

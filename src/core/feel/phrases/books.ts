@@ -1,7 +1,10 @@
 import type { FeelId } from '../types';
+import { BALLAD_PHRASES } from './ballad';
 import { BOSSA_PHRASES } from './bossa';
+import { CALYPSO_PHRASES } from './calypso';
 import { DISCO_PHRASES } from './disco';
 import { EARLY_SKA_PHRASES } from './early-ska';
+import { FUNK_PHRASES } from './funk';
 import { ONE_DROP_PHRASES } from './one-drop';
 import { REVIVAL_SKA_PHRASES } from './revival-ska';
 import { ROCKERS_PHRASES } from './rockers';
@@ -12,6 +15,7 @@ import { STEPPERS_PHRASES } from './steppers';
 import { TWO_BEAT_PHRASES } from './two-beat';
 import type { PhraseBook } from './types';
 import { WALKING_SWING_PHRASES } from './walking-swing';
+import { WALTZ_PHRASES } from './waltz';
 
 /** The phrases of every feel. */
 export const PHRASE_BOOKS: Readonly<Record<FeelId, PhraseBook>> = {
@@ -27,6 +31,10 @@ export const PHRASE_BOOKS: Readonly<Record<FeelId, PhraseBook>> = {
   'walking-swing': WALKING_SWING_PHRASES,
   bossa: BOSSA_PHRASES,
   disco: DISCO_PHRASES,
+  waltz: WALTZ_PHRASES,
+  ballad: BALLAD_PHRASES,
+  funk: FUNK_PHRASES,
+  calypso: CALYPSO_PHRASES,
 };
 
 export const phraseBookOf = (feel: FeelId): PhraseBook => PHRASE_BOOKS[feel];

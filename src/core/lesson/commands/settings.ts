@@ -1,5 +1,4 @@
 import { type Bpm, bpm } from '../../base';
-import { type FeelId, feelById, feelTempo } from '../../feel';
 import type { HandSettings } from '../../fretboard';
 import { type Level, TECHNIQUES, type Technique } from '../../line';
 import type { Naming } from '../../theory';
@@ -47,14 +46,6 @@ export const tempoWithin = (tempo: number): Bpm =>
 /** How the tempo is told where the feel is counted fast and slow; nothing that sounds changes. */
 export const setCount = (lesson: Lesson, pieceId: string, count: Count): Lesson =>
   changeLine(lesson, pieceId, (piece) => ({ ...piece, count }));
-
-/** Another feel. The tempo stays if the new feel is played at it, else the feel's usual tempo is taken. */
-export const setFeel = (lesson: Lesson, pieceId: string, feel: FeelId): Lesson =>
-  changeLine(lesson, pieceId, (piece) => {
-    const { least, usual, most } = feelTempo(feelById(feel), piece.metre);
-    const fits = piece.tempo >= least && piece.tempo <= most;
-    return { ...piece, feel, tempo: fits ? piece.tempo : usual };
-  });
 
 export const setLevel = (lesson: Lesson, pieceId: string, level: Level): Lesson =>
   changeLine(lesson, pieceId, (piece) => ({ ...piece, level }));

@@ -1,0 +1,95 @@
+import { bpm } from '../base';
+import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
+import type { Feel } from './types';
+
+const SIX_EIGHT_BEAT =
+  'learndrumsforfree.com 2015/04 "10 drum beats in a 6/8 time signature": kick on one, snare on the fourth eighth, hi-hat on all six';
+
+/** Two slow beats of three; the bass holds the one and leans into the second. */
+export const BALLAD: Feel = {
+  id: 'ballad',
+  name: 'Ballad in six',
+  description:
+    'Two slow beats of three: the bass holds the first, and its last eighth leans into the next; listen for the snare on four of six.',
+  tempo: {
+    least: bpm(44),
+    usual: bpm(58),
+    most: bpm(76),
+    count: 'one way',
+    source: 'dotted quarters a minute: common practice, no source',
+  },
+  swing: [{ bpm: bpm(58), ratio: 1 }],
+  phraseLength: 4,
+  silence: { least: 0, source: 'the one rings: common practice, no source' },
+  weights: weights(0.9, 0.5, 0.2),
+  figures: figures(COMMON_PRACTICE, 'R 5', 'R 5 8', 'R 5 3', 'R 3 5', 'R R 5', 'R 5,'),
+  bassTouch: { muted: false, source: COMMON_PRACTICE },
+  crash: { source: COMMON_PRACTICE },
+  bassRole: PLAIN_ROLE,
+  metres: [
+    {
+      metre: { count: 6, unit: 8 },
+      cells: [
+        bass('x==x==', 0, 'sat'),
+        bass('x=====', 0, 'sa'),
+        bass('x==---', 0, 'a', 1),
+        bass('x=xx==', 1, 'sa'),
+        bass('x==x=x', 1, 'sat'),
+        bass('x=xx=x', 1, 'sat'),
+        bass('x==xxx', 1, 'at'),
+        bass('x=xxxx', 1, 't'),
+        bass('xxxx==', 1, 'a'),
+        bass('x==xx=', 2, 'at'),
+        bass('x=-x==', 1, 'sa'),
+        bass('x==-xx', 3, 't'),
+        bass('---x==', 0, ''),
+        bass('---x=x', 1, ''),
+        bass('---xxx', 1, ''),
+        bass('--xx==', 3, ''),
+      ],
+      drums: [
+        drum('kick', 'x-----', SIX_EIGHT_BEAT),
+        drum('snare', '---x--', SIX_EIGHT_BEAT),
+        drum('closed hat', 'XxxXxx', SIX_EIGHT_BEAT),
+      ],
+      evenBars: [
+        drum('kick', 'x----x', 'a kick that leads back into one: common practice, no source'),
+        drum('snare', '---x--', SIX_EIGHT_BEAT),
+        drum('closed hat', 'XxxXxx', SIX_EIGHT_BEAT),
+      ],
+      fill: [drum('kick', 'x-----'), drum('snare', '---xxX'), drum('closed hat', 'Xxx---')],
+      dressing: [drum('snare', '-1--12'), drum('kick', '--1--1'), drum('open hat', '-----1')],
+      chops: { grid: '-xx-xx', source: 'the chord after each beat: common practice, no source' },
+      organ: pad(6),
+    },
+    {
+      metre: { count: 12, unit: 8 },
+      cells: [
+        bass('x==x==x==x==', 0, 'sat'),
+        bass('x=====x=====', 0, 'sa'),
+        bass('x=====x==x==', 0, 'sat'),
+        bass('x=====x==---', 0, 'sa'),
+        bass('x==x==x=====', 0, 'a'),
+        bass('x====xx=====', 2, 'sa'),
+        bass('x=====x=xx==', 1, 'sat'),
+        bass('x=xx==x=xx==', 1, 'sa'),
+        bass('x=====x==x=x', 1, 'sat'),
+        bass('x==x=xx==x==', 1, 'sa'),
+        bass('x==x==x==xxx', 1, 't'),
+        bass('x=====x==xxx', 1, 't'),
+        bass('------x==x==', 0, ''),
+        bass('---x==x==x==', 0, ''),
+        bass('------x==xxx', 1, ''),
+        bass('--xx==x==---', 3, ''),
+      ],
+      drums: [
+        drum('kick', 'x-----x-----', 'two bars of 6/8 as one: common practice, no source'),
+        drum('snare', '---x-----x--', 'two bars of 6/8 as one: common practice, no source'),
+        drum('closed hat', 'XxxXxxXxxXxx', 'two bars of 6/8 as one: common practice, no source'),
+      ],
+      fill: [drum('kick', 'x-----x-----'), drum('snare', '---x-----xxX'), drum('closed hat', 'XxxXxxXxx---')],
+      chops: { grid: '-xx-xx-xx-xx', source: 'the chord after each beat: common practice, no source' },
+      organ: pad(12),
+    },
+  ],
+};

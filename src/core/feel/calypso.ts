@@ -1,0 +1,72 @@
+import { bpm } from '../base';
+import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
+import type { Feel } from './types';
+
+const SOCA_GROOVE =
+  'rhythmhouse.com.sg "Groove of the week #7": snare before two, on the and of two, before four and on the and of four, kick on all four';
+const OPEN_HATS = 'mattdeanworld.co.uk 2015/10/9 "Soca and calypso": the hi-hat opens on every and';
+
+/** Dance music of Trinidad: a kick on all four, a snare that runs round it, and a bouncing bass. */
+export const CALYPSO: Feel = {
+  id: 'calypso',
+  name: 'Calypso and soca',
+  description:
+    'The bass bounces round the chord and pushes on the and of two; listen for the snare that runs ahead of two and four.',
+  tempo: { least: bpm(96), usual: bpm(116), most: bpm(144), count: 'one way', source: COMMON_PRACTICE },
+  swing: [{ bpm: bpm(116), ratio: 1 }],
+  phraseLength: 4,
+  silence: { least: 0.08, source: 'a hole on four for the drums: common practice, no source' },
+  weights: weights(0.9, 0.4, 0.3),
+  figures: figures(COMMON_PRACTICE, 'R 5 R', 'R 3 5', 'R R 5', 'R 5 8', 'R 5, R', 'R 3 5 6'),
+  bassTouch: { muted: true, source: COMMON_PRACTICE },
+  crash: { source: COMMON_PRACTICE },
+  bassRole: {
+    ...PLAIN_ROLE,
+    mayRestOnOne: true,
+    source: 'the kick has the one; an answer may begin after it: common practice, no source',
+  },
+  metres: [
+    {
+      metre: { count: 4, unit: 4 },
+      cells: [
+        bass('x===x=--', 0, 'sa'),
+        bass('x=--x=x=', 0, 'sat'),
+        bass('x===x=x=', 0, 'sat'),
+        bass('x=x=x=--', 0, 'sa'),
+        bass('x===x===', 0, 'sa', 1),
+        bass('x=x=x=x=', 0, 't'),
+        bass('x=xxx=--', 1, 'sat'),
+        bass('xxx=x=--', 1, 'sa'),
+        bass('x=xxx=x=', 1, 'sat'),
+        bass('x=--x=xx', 1, 't'),
+        bass('x==xx=--', 2, 'sat'),
+        bass('x==xx=x=', 2, 'sat'),
+        bass('x==xx===', 2, 'a'),
+        bass('x==xx=xx', 2, 'at'),
+        bass('x==x==x=', 3, 'sa'),
+        bass('x==xx=-x', 3, 'sat'),
+        bass('x==x==xx', 3, 'at'),
+        bass('x==x--x=', 3, 'sa'),
+        bass('x==x==x=x=--x=xx', 5, 't'),
+        bass('--x=x=--', 0, ''),
+        bass('----x=x=', 0, ''),
+        bass('--x=x=x=', 0, ''),
+        bass('-xxxx=xx', 3, 'a'),
+        bass('---xx=x=', 3, 'a'),
+      ],
+      drums: [
+        drum('kick', 'x---x---x---x---', SOCA_GROOVE),
+        drum('snare', '---x--x----x--x-', SOCA_GROOVE),
+        drum('closed hat', 'x-o-x-o-x-o-x-o-', OPEN_HATS),
+      ],
+      fill: [
+        drum('kick', 'x---x---x---x---'),
+        drum('snare', '---x--x---xxxxX-'),
+        drum('closed hat', 'x-o-x-o-x-------'),
+      ],
+      dressing: [drum('snare', '-1--1-1--2-1-1-2'), drum('kick', '------1-------1-')],
+      chops: { grid: '--x---x---x---x-', source: COMMON_PRACTICE },
+      organ: pad(16),
+    },
+  ],
+};

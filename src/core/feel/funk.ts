@@ -1,0 +1,76 @@
+import { bpm } from '../base';
+import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
+import type { Feel } from './types';
+
+const SYNCOPATED_KICK =
+  'drummagazine.com "50 ways to get funky" (winter 2018): the second kick on the and of two or of three, snare on two and four';
+const SIXTEENTH_HAT = 'learn-to-play-drums.com "The basic drum beats": the hi-hat in sixteenths';
+
+/** Everything hangs on the one; short notes and tight holes in sixteenths. */
+export const FUNK: Feel = {
+  id: 'funk',
+  name: 'Funk in sixteenths',
+  description:
+    'The one is struck hard and short; the rest is a cell of short notes and holes in sixteenths that comes back until it dances.',
+  tempo: { least: bpm(84), usual: bpm(98), most: bpm(116), count: 'one way', source: COMMON_PRACTICE },
+  swing: [{ bpm: bpm(98), ratio: 1 }],
+  phraseLength: 4,
+  silence: { least: 0.2, source: 'holes as tight as the notes: common practice, no source' },
+  weights: weights(0.9, 0.3, 0.6),
+  figures: figures(COMMON_PRACTICE, 'R R 8', 'R R 5', 'R R 7 8', 'R 8 7 5', 'R R 5 7'),
+  bassTouch: { muted: true, source: COMMON_PRACTICE },
+  crash: { source: COMMON_PRACTICE },
+  bassRole: PLAIN_ROLE,
+  metres: [
+    {
+      metre: { count: 4, unit: 4 },
+      cells: [
+        bass('x=----x=', 0, 'sa'),
+        bass('x=--x=--', 0, 'sa'),
+        bass('x=--x=x=', 0, 'sat'),
+        bass('x===x=--', 0, 'sa', 1),
+        bass('x===x=x=', 0, 'at', 1),
+        bass('x-x-----', 1, 'a'),
+        bass('xx--x=--', 1, 'sa'),
+        bass('x-x-xxx-', 1, 'sat'),
+        bass('xxx---xx', 1, 'at'),
+        bass('x---xxxx', 1, 't'),
+        bass('x==xx-x-', 2, 'sat'),
+        bass('x--x-xx-', 3, 'sat'),
+        bass('x--x--xx', 3, 'at'),
+        bass('x-xx--x-', 3, 'sa'),
+        bass('x--x-xxx', 3, 't'),
+        bass('x=--x=--xxx=----', 4, 'sa'),
+        bass('x=------xxx=x=xx', 4, 't'),
+        bass('x=-x--x=--xx-x--', 5, 'sa'),
+        bass('x=-x--x=--xx--xx', 5, 'at'),
+        bass('x=--x-x=--x=--xx', 5, 'sat'),
+        bass('--x=--x=', 0, ''),
+        bass('----x=x=', 0, ''),
+        bass('--xx--x=', 1, ''),
+        bass('---x--x=', 3, ''),
+        bass('-x-x-xx-', 3, ''),
+      ],
+      drums: [
+        drum('kick', 'x-----x---x-----', SYNCOPATED_KICK),
+        drum('snare', '----x-------x---', SYNCOPATED_KICK),
+        drum('closed hat', 'XxxxXxxxXxxxXxxx', SIXTEENTH_HAT),
+      ],
+      fill: [
+        drum('kick', 'x-----x---------'),
+        drum('snare', '----x--x-xxxxxX-'),
+        drum('closed hat', 'XxxxXxxx--------'),
+      ],
+      dressing: [
+        drum('snare', '-1-2-2-3-4-2-2-3'),
+        drum('kick', '--1----2---2--2-'),
+        drum('open hat', '--------------2-'),
+      ],
+      chops: {
+        grid: '---x--x----x--x-',
+        source: 'short chords off the beat, in sixteenths: common practice, no source',
+      },
+      organ: pad(16),
+    },
+  ],
+};

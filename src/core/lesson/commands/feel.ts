@@ -1,0 +1,21 @@
+import { type FeelId, feelById, feelMetre, feelTempo, homeMetre } from '../../feel';
+import type { Lesson } from '../types';
+import { setMetre } from './chart';
+import { changeLine, linePiece } from './piece';
+
+/**
+ * Another feel. Where it is not played in the metre of the piece, as a waltz is not in 4/4, the piece takes the feel's
+ * own metre, as by {@link setMetre}. The tempo stays if the new feel is played at it, else the feel's usual tempo is
+ * taken.
+ */
+export function setFeel(lesson: Lesson, pieceId: string, id: FeelId): Lesson {
+  const feel = feelById(id);
+  const piece = linePiece(lesson, pieceId);
+  const played = piece === null || feelMetre(feel, piece.metre) !== null;
+  const fitting = played ? lesson : setMetre(lesson, pieceId, homeMetre(feel));
+  return changeLine(fitting, pieceId, (line) => {
+    const { least, usual, most } = feelTempo(feel, line.metre);
+    const fits = line.tempo >= least && line.tempo <= most;
+    return { ...line, feel: id, tempo: fits ? line.tempo : usual };
+  });
+}
