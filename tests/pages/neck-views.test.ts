@@ -71,23 +71,23 @@ describe('shapes on the neck', () => {
   });
 
   it('shows a chord in the position that the line uses for it, with the scale of its section’s key', () => {
-    const lesson = keepPosition(sampleLesson(0, 'test'), 'piece-1', { first: 2, last: 2 }, fret(5));
+    const lesson = keepPosition(sampleLesson(0, 'test'), 'piece-1', { first: 5, last: 5 }, fret(5));
     const sheet = lineSheet(lesson);
     const chords = chordsOnNeck(sheet);
     expect(chords.map(({ chord }) => chord.symbol)).toEqual(['F', 'Dm', 'Gm', 'C7', 'F7', 'B♭', 'C']);
-    const minor = chords.find(({ chord }) => chord.symbol === 'Gm');
-    expect(minor?.position).toBe(5);
-    if (minor === undefined) throw new Error('Gm is gone');
-    const { tones, scale } = kindsOf(minor.chord, minor.key, 'letters');
+    const dominant = chords.find(({ chord }) => chord.symbol === 'F7');
+    expect(dominant?.position).toBe(5);
+    if (dominant === undefined) throw new Error('F7 is gone');
+    const { tones, scale } = kindsOf(dominant.chord, dominant.key, 'letters');
     for (const kind of [tones, scale]) {
-      const shape = shapeAt(sheet, minor.chord, kind, fret(5), DEFAULT_HAND);
+      const shape = shapeAt(sheet, dominant.chord, kind, fret(5), DEFAULT_HAND);
       expect(shape.where).toBe('in position V');
       expect(shape.notes.length).toBeGreaterThan(kind === tones ? 3 : 6);
       // One finger per fret, and the frets of the position.
       for (const note of shape.notes) expect(note.fret - (note.finger ?? 0)).toBe(4);
     }
-    const octaves = octavesOf(sheet, minor.chord, tones, { ...DEFAULT_HAND, highestFret: fret(20) });
-    expect(octaves.map(({ where }) => where)).toContain('in position III from the E string');
+    const octaves = octavesOf(sheet, dominant.chord, tones, { ...DEFAULT_HAND, highestFret: fret(20) });
+    expect(octaves.map(({ where }) => where)).toContain('in position I from the E string');
     expect(octaves.some(({ notes }) => notes.some((note) => note.fret > 12))).toBe(true);
     const other = chordsOnNeck(sheetOf('Verse:\n| C | F | G7 | C |\n\nBridge:\n(key: E) | C♯m |'));
     expect(other.map(({ key }) => key.tonic.letter)).toEqual(['C', 'C', 'C', 'E']);
@@ -105,14 +105,14 @@ describe('shapes on the neck', () => {
 });
 
 describe('the hand on the neck', () => {
-  const kept = keepPosition(sampleLesson(0, 'test'), 'piece-1', { first: 0, last: 0 }, fret(1));
-  const sheet = lineSheet(keepPosition(kept, 'piece-1', { first: 1, last: 1 }, fret(7)));
+  const kept = keepPosition(sampleLesson(0, 'test'), 'piece-1', { first: 4, last: 4 }, fret(1));
+  const sheet = lineSheet(keepPosition(kept, 'piece-1', { first: 5, last: 5 }, fret(5)));
 
   it('announces a shift in the bar before it, and none while the hand stays', () => {
-    expect(handMoves(sheet, 0, null)).toEqual({ position: 1, nextPosition: 7 });
-    const last = sheet.bars[0]?.notes.at(-1) ?? null;
-    expect(handMoves(sheet, 0, last)).toEqual({ position: 1, nextPosition: 7 });
-    const still = lineSheet(keepPosition(kept, 'piece-1', { first: 1, last: 7 }, fret(1)));
-    expect(handMoves(still, 0, null)).toEqual({ position: 1, nextPosition: null });
+    expect(handMoves(sheet, 4, null)).toEqual({ position: 1, nextPosition: 5 });
+    const last = sheet.bars[4]?.notes.at(-1) ?? null;
+    expect(handMoves(sheet, 4, last)).toEqual({ position: 1, nextPosition: 5 });
+    const still = lineSheet(keepPosition(kept, 'piece-1', { first: 5, last: 7 }, fret(1)));
+    expect(handMoves(still, 4, null)).toEqual({ position: 1, nextPosition: null });
   });
 });

@@ -82,7 +82,7 @@ export function wordsFor(spoken: Spoken, claim: Claim): string {
         ? `beat one is silent and the bass comes in on ${beatPhrase(bar, claim.enters)}`
         : `beat one is silent and the figure answers ${barPhrase(model, claim.answers)} from ${beatPhrase(bar, claim.enters)}`;
     case 'silence':
-      return `a short figure leaves ${numberWord(claim.beats)} ${claim.beats === 1 ? 'beat' : 'beats'} of silence`;
+      return `one short figure leaves ${numberWord(claim.beats)} ${claim.beats === 1 ? 'beat' : 'beats'} of silence`;
     case 'anticipation':
       return `${placed(spoken, claim.note)} anticipates the next root`;
     case 'octave':
