@@ -30,10 +30,10 @@ test('takes are compared and recalled, and an aim that a bar does not keep is sa
   await page.getByRole('button', { name: 'Bar 3, Gm' }).click();
   await page.getByText('Aims for bar 3').click();
   await page.getByRole('combobox', { name: 'Space in bar 3' }).selectOption({ label: 'wanted' });
-  await check.getByText('Bar 3 does not keep its aim: space wanted.').waitFor();
+  await check.getByText('Bar 3 does not keep its aim: long silences wanted.').waitFor();
   await check.getByRole('button', { name: /bar 3/ }).last().click();
   await lineChanges(before);
-  await expect.poll(() => check.textContent()).not.toContain('space wanted');
+  await expect.poll(() => check.textContent()).not.toContain('long silences wanted');
   await page.getByRole('button', { name: 'Undo', exact: true }).click();
   await expect.poll(line, { timeout: 30_000 }).toBe(before);
   expectClean();

@@ -2,8 +2,8 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { test } from 'vitest';
 import { barTicks, type LineNote, midiOf, TICKS_PER_QUARTER } from '../../src/core/base';
-import { type FeelId, isFeelId } from '../../src/core/feel';
-import { composeLine, type Level, TECHNIQUE_ROWS, TECHNIQUES, type Technique } from '../../src/core/line';
+import { type FeelId, feelById, isFeelId } from '../../src/core/feel';
+import { composeLine, type Level, TECHNIQUE_ROWS, type Technique } from '../../src/core/line';
 import { request } from '../line/notation';
 
 /** A task of the jury: the fields of its files of lines, the bars left out. */
@@ -24,13 +24,11 @@ const round = (ticks: number): number => Math.round((ticks / TICKS_PER_QUARTER) 
 const written = (notes: readonly LineNote[]) =>
   notes.map((note) => ({ beat: round(note.start) + 1, len: round(note.duration), midi: midiOf(note.pitch) }));
 
-/** What a lesson of a level ticks when its task names nothing: the core, and approach notes where the level has them. */
-const techniquesAt = (level: number): readonly Technique[] =>
-  TECHNIQUES.filter(
-    (one) =>
-      TECHNIQUE_ROWS.some((row) => row.technique === one && row.core && row.from <= level) ||
-      (one === 'approach note' && level >= 4),
-  );
+/** What a lesson of a feel and level ticks where its task names nothing, and approach notes where the level has them. */
+const techniquesAt = (feel: FeelId, level: number): readonly Technique[] =>
+  TECHNIQUE_ROWS.filter(
+    (row) => row.from <= level && (row.belongs(feelById(feel)) || row.technique === 'approach note'),
+  ).map(({ technique }) => technique);
 
 /** The chart in the project's own grammar: the bars of the tasks part their chords evenly, as ours do. */
 function requestOf(task: Task) {
@@ -42,7 +40,7 @@ function requestOf(task: Task) {
     level: task.level,
     tempo: task.tempo,
     seed: task.seed ?? Number(SEED),
-    techniques: task.techniques ?? techniquesAt(task.level),
+    techniques: task.techniques ?? techniquesAt(feel, task.level),
     ...(metre === undefined ? {} : { metre }),
   });
   // An octave may be heard, and need not.

@@ -64,6 +64,28 @@ describe('the lesson file', () => {
     expect(parseLesson(printLesson(read.value))).toEqual(read);
   });
 
+  it('makes two techniques of what version 2 called space, and keeps its aims', () => {
+    const old = JSON.parse(readFileSync(new URL('version-2.json', import.meta.url), 'utf8'));
+    const aims = [
+      { where: { kind: 'bar', id: old.pieces[0].bars[0].id }, wanted: ['chord tones', 'space'] },
+      { where: { kind: 'line' }, forbidden: ['space'] },
+    ];
+    const read = (feel: string) => {
+      const found = parseLesson(JSON.stringify({ ...old, pieces: [{ ...old.pieces[0], feel, aims }] }));
+      if (!found.ok) throw new Error(describeLessonProblem(found.problem));
+      const [line] = found.value.pieces;
+      if (line?.kind !== 'line') throw new Error('The first piece is a line.');
+      return line;
+    };
+    const line = read('rocksteady');
+    expect(line.techniques).toEqual(['chord tones', 'beat one silent', 'long silences']);
+    expect(line.aims.map(({ wanted, forbidden }) => wanted ?? forbidden)).toEqual([
+      ['chord tones', 'beat one silent'],
+      ['beat one silent', 'long silences'],
+    ]);
+    expect(read('early-ska').aims[0]?.wanted).toEqual(['chord tones', 'long silences']);
+  });
+
   it('keeps marks, dynamics and words, and refuses what contradicts itself', () => {
     const marked = (marks: unknown): string => spoiled(['pieces', 0, 'bars', 0, 'notes', 0, 'marks'], marks);
     const all = { stress: 'accent', length: 'tenuto', damping: 'palm mute', pluck: 'i', exit: 'hammer' };

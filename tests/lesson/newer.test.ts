@@ -42,14 +42,14 @@ describe('a lesson of a newer copy', () => {
     const text = newer((document, piece) => {
       document.mood = 'calm';
       piece.feel = 'dub';
-      piece.techniques = ['chord tones', 'double stop', 'space'];
+      piece.techniques = ['chord tones', 'double stop', 'octave'];
       piece.capo = 2;
       const bars = Array.isArray(piece.bars) ? piece.bars : [];
       for (const bar of bars) for (const note of bar.notes) note.marks = { stress: 'accent', bend: 'half' };
     });
     const { lesson, leftOut } = shownOf(text);
     const [piece] = lesson.pieces;
-    expect(piece).toMatchObject({ feel: 'early-ska', techniques: ['chord tones', 'space'] });
+    expect(piece).toMatchObject({ feel: 'early-ska', techniques: ['chord tones', 'octave'] });
     expect(leftOut).toEqual(
       expect.arrayContaining([
         'feel “dub”',

@@ -6,7 +6,7 @@ describe('the explanation of a whole line', () => {
   test('says what is taught where, which figure is carried, where the line leads and what to listen for', () => {
     const notes = line('F1 . A1 . C2 . - - | - - C2 . E2 . G1 . | F1 . A1 . C2 . - - | C2 . D2 . E2 . G1 .');
     expect(explainLine(request('| F | C7 | F | C7 |', { level: 4 }), notes)).toEqual([
-      'The line teaches three things: chord tones in every bar; scale steps in bar 4; space in bar 2.',
+      'The line teaches three things: chord tones in every bar; scale steps in bar 4; beat one silent in bar 2.',
       'Bars 1 and 3 share one rhythm and one figure, R–3–5.',
       'Bar 2 answers it after a silent beat one.',
       'Bar 4 turns away from it to end the phrase.',

@@ -20,12 +20,16 @@ export interface Wish {
   readonly feel?: FeelId;
   readonly level?: Level;
   readonly tempo?: number;
-  readonly techniques?: readonly Technique[];
+  readonly techniques?: readonly Technique[] | undefined;
   readonly seed?: number;
   readonly kept?: ComposeRequest['kept'];
 }
 
-export const BASIC: readonly Technique[] = ['chord tones', 'scale steps', 'space'];
+/** The three things that these lines teach: chord tones, scale steps, and silence as the feel has it. */
+const basicIn = (feel: FeelId): readonly Technique[] =>
+  feelById(feel).bassRole.mayRestOnOne
+    ? ['chord tones', 'scale steps', 'beat one silent', 'long silences']
+    : ['chord tones', 'scale steps', 'long silences'];
 
 /** A request for a chart in one line; what is not wished for is ordinary. */
 export function request(chartText: string, wish: Wish = {}): ComposeRequest {
@@ -44,7 +48,7 @@ export function request(chartText: string, wish: Wish = {}): ComposeRequest {
     feel,
     tempo: wish.tempo === undefined ? feel.tempo.usual : bpm(wish.tempo),
     level: wish.level ?? 3,
-    techniques: new Set(wish.techniques ?? BASIC),
+    techniques: new Set(wish.techniques ?? basicIn(feel.id)),
     instrument: createInstrument(),
     hand: DEFAULT_HAND,
     seed: wish.seed ?? 1,

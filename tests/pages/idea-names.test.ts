@@ -11,7 +11,7 @@ const roots = (octave: number, ...beats: readonly number[]) => ({
   })),
   analysis: {
     notes: beats.map(() => ({ degree: null, degreeText: 'R', function: null })),
-    techniques: ['space', 'chord tones'] as const,
+    techniques: ['beat one silent', 'chord tones'] as const,
     reason: '',
   },
 });

@@ -51,12 +51,12 @@ const LINES_A_FEEL = 32;
 /** What every fourth line is asked beside its chart: each kind of aim, for the line, a section or a bar. */
 const AIMS: readonly Aim[] = [
   { where: { kind: 'line' }, wanted: ['scale steps'] },
-  { where: { kind: 'bar', bar: 1 }, wanted: ['space'] },
+  { where: { kind: 'bar', bar: 1 }, wanted: ['long silences'] },
   { where: { kind: 'line' }, wanted: ['octave'], highest: midiNumber(43) },
   { where: { kind: 'line' }, silence: 0.25 },
   { where: { kind: 'section', section: 0 }, position: fret(1) },
   { where: { kind: 'bar', bar: 2 }, density: 'busy' },
-  { where: { kind: 'line' }, forbidden: ['space'], density: 'sparse' },
+  { where: { kind: 'line' }, forbidden: ['long silences'], density: 'sparse' },
   { where: { kind: 'line' }, lowest: midiNumber(31), highest: midiNumber(43) },
 ];
 

@@ -1,4 +1,5 @@
-import { bpm, COMMON_TIME } from '../base';
+import { bpm, COMMON_TIME, hashText } from '../base';
+import { feelById } from '../feel';
 import { createInstrument, DEFAULT_HAND } from '../fretboard';
 import { TECHNIQUE_ROWS } from '../line';
 import { freshIds } from './identity';
@@ -18,8 +19,15 @@ const FIRST_PLAYING: PlayingSettings = {
   tempoShare: 100,
 };
 
-/** A line piece with an empty chart; every other value is one a teacher can leave as it is. */
-export function newLinePiece(id: string, name: string): LinePiece {
+/** What a new line begins with: walking quarters, and the first level that has scale steps to walk on. */
+const FIRST_FEEL = 'early-ska';
+const FIRST_LEVEL = 3;
+
+/**
+ * A line piece with an empty chart; every other value is one a teacher can leave as it is, and none contradicts
+ * another: it teaches what belongs to its feel and level.
+ */
+export function newLinePiece(id: string, name: string, seed = hashText(id)): LinePiece {
   return {
     kind: 'line',
     id,
@@ -28,11 +36,13 @@ export function newLinePiece(id: string, name: string): LinePiece {
     key: null,
     metre: COMMON_TIME,
     tempo: bpm(126),
-    feel: 'early-ska',
-    level: 2,
-    techniques: TECHNIQUE_ROWS.filter(({ core }) => core).map(({ technique }) => technique),
+    feel: FIRST_FEEL,
+    level: FIRST_LEVEL,
+    techniques: TECHNIQUE_ROWS.filter(
+      (row) => row.belongs(feelById(FIRST_FEEL)) && row.from <= FIRST_LEVEL,
+    ).map(({ technique }) => technique),
     hand: DEFAULT_HAND,
-    seed: 1,
+    seed,
     playing: FIRST_PLAYING,
     bars: [],
     parked: [],
@@ -48,7 +58,10 @@ export function newBlankPiece(id: string, name: string): BlankPiece {
   return { kind: 'blank', id, name, metre: COMMON_TIME, bars: 4 };
 }
 
-/** A lesson with one empty line piece. `id` names the lesson in storage and must be unique there. */
+/**
+ * A lesson with one empty line piece. `id` names the lesson in storage and must be unique there; the line's seed comes
+ * of it, so that two new lessons with the same chart do not get the same line.
+ */
 export function newLesson(id: string, title: string): Lesson {
   const fresh = freshIds({ pieces: [] });
   return {
@@ -59,6 +72,6 @@ export function newLesson(id: string, title: string): Lesson {
     notes: '',
     instrument: createInstrument(),
     handout: { paper: 'A4', degrees: true, fingers: true },
-    pieces: [newLinePiece(fresh('piece'), 'Line')],
+    pieces: [newLinePiece(fresh('piece'), 'Line', hashText(id))],
   };
 }

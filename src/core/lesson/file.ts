@@ -62,12 +62,42 @@ const inEach = (list: unknown, change: (part: unknown) => unknown): unknown =>
 const inNotes = (bar: unknown): unknown =>
   isRecord(bar) ? { ...bar, notes: inEach(bar.notes, withMarks) } : bar;
 
-/** Version 3: a note has marks, by what they say about it, in place of articulations. */
+/** Feels of version 2 that leave beat one empty. */
+const LEAVE_ONE: ReadonlySet<unknown> = new Set(['rocksteady', 'one-drop', 'steppers']);
+
+/** Version 2 knew *space*: a silent beat one or half a bar of silence. What it allowed or forbade was both. */
+const bothSilences = (techniques: unknown): unknown =>
+  Array.isArray(techniques)
+    ? techniques.flatMap((one: unknown) => (one === 'space' ? ['beat one silent', 'long silences'] : [one]))
+    : techniques;
+
+/** Space that an aim wanted is wanted as the feel has it. */
+const wantedSilence = (techniques: unknown, feel: unknown): unknown =>
+  inEach(techniques, (one) =>
+    one === 'space' ? (LEAVE_ONE.has(feel) ? 'beat one silent' : 'long silences') : one,
+  );
+
+const withSilences = (piece: Document): Document => ({
+  ...piece,
+  techniques: bothSilences(piece.techniques),
+  aims: inEach(piece.aims, (aim) =>
+    isRecord(aim)
+      ? {
+          ...aim,
+          ...('wanted' in aim ? { wanted: wantedSilence(aim.wanted, piece.feel) } : {}),
+          ...('allowed' in aim ? { allowed: bothSilences(aim.allowed) } : {}),
+          ...('forbidden' in aim ? { forbidden: bothSilences(aim.forbidden) } : {}),
+        }
+      : aim,
+  ),
+});
+
+/** Version 3: a note has marks, by what they say about it, in place of articulations; space became two techniques. */
 function versionThree(old: Document): Document {
   const grown = (piece: unknown): unknown =>
     isRecord(piece) && piece.kind === 'line'
       ? {
-          ...piece,
+          ...withSilences(piece),
           bars: inEach(piece.bars, inNotes),
           parked: inEach(piece.parked, inNotes),
           takes: inEach(piece.takes, (take) =>

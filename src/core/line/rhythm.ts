@@ -86,14 +86,16 @@ function playCell(cell: RhythmCell, bar: BarModel): BarRhythm {
 
 const LONG_SILENCE = 0.5;
 
-/** How many of the aims for its bar a rhythm misses: density, silence, and space where it is wanted. */
+/** How many of the aims for its bar a rhythm misses: density, silence, and the silences that are wanted. */
 function missedBy(bar: BarModel, rhythm: BarRhythm): number {
   const { density, silence, wanted } = bar.demands;
   const beats = bar.ticks / bar.beat;
   const sparse = density === 'sparse' && rhythm.onsets.length >= beats;
   const busy = density === 'busy' && rhythm.onsets.length <= beats;
   const loud = rhythm.silence < silence;
-  const full = wanted.has('space') && !rhythm.silentOne && rhythm.longest < LONG_SILENCE;
+  const full =
+    (wanted.has('beat one silent') && !rhythm.silentOne) ||
+    (wanted.has('long silences') && rhythm.longest < LONG_SILENCE);
   return [sparse || busy, loud, full].filter(Boolean).length;
 }
 
@@ -198,7 +200,7 @@ export function rhythmsFor(model: LineModel, bar: BarModel): readonly BarRhythm[
   const obedient = mostObedient(bar, allowed);
   const { wanted } = bar.demands;
   const usable = obedient.some(
-    (rhythm) => missedBy(bar, rhythm) === 0 && (!rhythm.silentOne || wanted.has('space')),
+    (rhythm) => missedBy(bar, rhythm) === 0 && (!rhythm.silentOne || wanted.has('beat one silent')),
   );
   if (usable) return obedient;
   const stepsABeat = ((cells[0]?.grid.length ?? 0) * bar.beat) / bar.ticks;

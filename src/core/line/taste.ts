@@ -189,8 +189,10 @@ function shows(bar: BarModel, tones: readonly Tone[], technique: Technique): boo
       return new Set(tones.filter((tone) => tone.member).map((tone) => tone.interval)).size > 1;
     case 'scale steps':
       return tones.some((tone, index) => !tone.member && inScale(tone) && !isLeap(entered(index), tone.midi));
-    case 'space':
-      return tones[0]?.start !== 0 || silenceOf(tones, bar.ticks).longest * 2 >= bar.ticks;
+    case 'beat one silent':
+      return tones[0]?.start !== 0;
+    case 'long silences':
+      return silenceOf(tones, bar.ticks).longest * 2 >= bar.ticks;
     case 'octave':
       return tones.some((tone, index) => Math.abs(tone.midi - entered(index)) === OCTAVE);
     case 'approach note':

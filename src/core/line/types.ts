@@ -5,11 +5,12 @@ import type { HandSettings, Instrument } from '../fretboard';
 import type { Degree, Key, Naming } from '../theory';
 import type { RuleNumber } from './rules/numbers';
 
-/** What an idea teaches. The first three are on from the start; the teacher switches the others on. */
+/** What an idea teaches. A new piece begins with those that belong to its feel and level. */
 export const TECHNIQUES = [
   'chord tones',
   'scale steps',
-  'space',
+  'beat one silent',
+  'long silences',
   'octave',
   'approach note',
   'anticipation',

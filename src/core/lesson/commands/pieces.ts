@@ -1,3 +1,4 @@
+import { hashText } from '../../base';
 import { newBlankPiece, newLinePiece } from '../create';
 import { freshIds } from '../identity';
 import { LESSON_LIMITS } from '../limits';
@@ -28,7 +29,7 @@ export function addPiece(lesson: Lesson, kind: Piece['kind'], afterId: string | 
   if (kind === 'blank') {
     return insertAfter(lesson, afterId, newBlankPiece(id, freeName(lesson, 'Your own line')));
   }
-  const empty = newLinePiece(id, freeName(lesson, 'Line'));
+  const empty = newLinePiece(id, freeName(lesson, 'Line'), hashText(`${lesson.id} ${id}`));
   const model = lesson.pieces.find((piece) => piece.id === afterId);
   if (model?.kind !== 'line') {
     return insertAfter(lesson, afterId, empty);

@@ -154,9 +154,9 @@ export function wishesOf(model: LineModel): readonly Wish[] {
       phrases.map((phrase): Wish => ({ aim: index, technique, bars: phrase })),
     );
   });
-  const forLine = TECHNIQUE_ROWS.flatMap(({ technique, core, from }): readonly Wish[] =>
-    (!core || request.level >= from) && request.techniques.has(technique)
-      ? [{ aim: -1, technique, bars: playable }]
+  const forLine = TECHNIQUE_ROWS.flatMap((row): readonly Wish[] =>
+    (request.level >= row.from || !row.belongs(request.feel)) && request.techniques.has(row.technique)
+      ? [{ aim: -1, technique: row.technique, bars: playable }]
       : [],
   );
   return playable.length > 0 ? [...forPhrases, ...forLine] : forPhrases;

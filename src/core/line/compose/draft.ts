@@ -14,7 +14,7 @@ import type { ComposeRequest, LineNotes } from '../types';
 import { aimMisses, isWithinLevel, techniquesOf, unfulfilled, type Wish, wishesOf } from './aim-misses';
 
 /** Plans that are tried on a short chart, and over all bars of a long one. */
-const MOST_PLANS = 128;
+const MOST_PLANS = 72;
 const LEAST_PLANS = 4;
 const PLANNED_BARS = 1024;
 
@@ -28,7 +28,7 @@ const MANY_BARS = 24;
 
 /** Share of the plans that are tried before it is known what has to be asked for, and for another theme. */
 const UNASKED = 0.3;
-const SECOND_LOOK = 0.45;
+const SECOND_LOOK = 0.6;
 
 /** How much of a plan's own cost counts beside the judgement of its line (hand-set). */
 const OWN_COST = 0.35;
@@ -185,8 +185,9 @@ export function draftOf(request: ComposeRequest, model: LineModel): Draft {
     : [];
   let best: Draft | null = null;
   let wide: ReadonlySet<number> = new Set();
-  for (const theme of [themes[0], themes[0], themes[1], themes.at(-1)]) {
-    if (!theme || best?.trouble === 0) break;
+  for (const theme of [themes[0], themes[0], themes[1]]) {
+    // What is only ticked and finds no room in one theme is said, not looked for in all.
+    if (!theme || best?.trouble === 0 || (theme !== themes[0] && best?.faults.size === 0)) break;
     const draft = bestOf(desk, theme, best === null ? 1 : SECOND_LOOK, wide);
     if (draft && (best === null || draft.cost < best.cost)) best = draft;
     wide = withNeighbours(model, best?.faults ?? []);

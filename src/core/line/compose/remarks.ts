@@ -1,5 +1,6 @@
-import { hearLine } from '../hearing';
-import { type BarModel, barHeading, barNumber, type LineModel } from '../model';
+import { listed } from '../../base';
+import { hearLine, isSilentOnOne } from '../hearing';
+import { type BarModel, barHeading, barNumber, barPhrase, changesAtStart, type LineModel } from '../model';
 import { findBreaches } from '../rules/check';
 import { isHome } from '../tones';
 import type { AimMiss, LineNotes } from '../types';
@@ -50,6 +51,23 @@ function tritoneRemarks(model: LineModel, line: LineNotes): string[] {
   });
 }
 
+/** Where a tick leaves beat one of a new chord empty in a feel that sounds it. */
+function silentOneRemarks(model: LineModel, line: LineNotes): string[] {
+  const { feel } = model.request;
+  if (feel.bassRole.mayRestOnOne) return [];
+  const heard = hearLine(model, line);
+  const silent = model.bars.filter((bar) => {
+    const tones = heard[bar.index] ?? [];
+    const allowed = bar.demands.freedoms.has('silent beat one');
+    return allowed && bar.playable && tones.length > 0 && isSilentOnOne(tones) && changesAtStart(model, bar);
+  });
+  if (silent.length === 0) return [];
+  const bars = [...new Set(silent.map((bar) => barPhrase(model, bar.index)))];
+  return [
+    `Beat one is silent in ${listed(bars)}, as it is asked for; ${feel.name.toLowerCase()} gives a new chord its beat one otherwise.`,
+  ];
+}
+
 /** What could not be done in a composed line, in sentences with the bar's number. */
 export function remarksFor(model: LineModel, line: LineNotes, misses: readonly AimMiss[]): readonly string[] {
   const breaches = findBreaches(model, hearLine(model, line));
@@ -59,6 +77,7 @@ export function remarksFor(model: LineModel, line: LineNotes, misses: readonly A
     ...unheardRemarks(model, line),
     ...fretRemarks(model, line),
     ...tritoneRemarks(model, line),
+    ...silentOneRemarks(model, line),
     ...breaches.map((breach) => breach.message),
   ];
 }

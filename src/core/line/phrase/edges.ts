@@ -67,7 +67,9 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
     if (!(bar.opensSection || changesAtStart(model, bar)) || isWished(bar)) return false;
     const leavesItEmpty =
       model.request.feel.bassRole.mayRestOnOne || bar.demands.freedoms.has('silent beat one');
-    return !leavesItEmpty || bar.opensSection || (from.start === 0 && node.late && !from.kept);
+    // Of a bar in several parts only the first would tell whether it sounds on its one.
+    const silent = from.start > 0 ? from.bar !== bar : node.late && !from.kept;
+    return !leavesItEmpty || bar.opensSection || silent;
   }
 
   /** Breaches on the way into a goal: how many. */
@@ -78,7 +80,9 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
     if (to.bar === from.bar && to.start > 0)
       return countOf(soloBreaches(model, from.bar, [...tones.slice(-3), entry.first]) & SIDE_BY_SIDE);
     let broken = countOf(meetingBreaches(model, from.bar, exit, to.bar, entry));
-    if (!areEven(from.bar, inBar(from, tones.length), to.bar, inBar(to, count))) broken += 1;
+    // A note that is tied over is not struck again.
+    const struck = exit.last.tiedOn ? Math.max(1, count - 1) : count;
+    if (!areEven(from.bar, inBar(from, tones.length), to.bar, inBar(to, struck))) broken += 1;
     if (missesOne(from, node, goal)) broken += 1;
     return broken;
   }

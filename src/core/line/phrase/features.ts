@@ -1,4 +1,5 @@
-import { TICKS_PER_QUARTER } from '../../base';
+import { LETTERS, TICKS_PER_QUARTER } from '../../base';
+import { phraseBookOf } from '../../feel';
 import type { HeardLine } from '../hearing';
 import { type BarModel, changesBetween, type LineModel } from '../model';
 import { isHome, type Tone } from '../tones';
@@ -26,6 +27,16 @@ export const FEATURES = {
   alikeNeighbours: 'share of bars that are the bar before over again',
   rhythms: 'different rhythms a bar',
   signature: 'share of bars in the commonest rhythm or its head',
+  figureReturns:
+    'share of bars under one chord that have the commonest figure, transposed, its last beat apart',
+  headReturns:
+    'share of bars under one chord that begin with the commonest two moves in the commonest rhythm',
+  rhymingEnds: '1 where the last two bars end on the same note',
+  lastBarStuck: '1 where a pitch is struck three times in the last bar, in lines with other notes',
+  leadingHome: '1 where the last note lies a half step under the first',
+  doubled: 'share of notes that strike the note before once more',
+  octaveHops: 'share of moves that are an octave',
+  stops: 'share of bars of a walk that hold or rest for two beats',
   noBreath: '1 where no bar holds a note or rests for a beat and a half, in lines of four bars and more',
   breaths: 'share of bars that hold or rest for a beat and a half',
   topHeld: 'bars beyond the first that reach the highest note',
@@ -113,6 +124,21 @@ function longestHold(tones: readonly Tone[], bar: BarModel): number {
   return Math.max(longest, bar.ticks - from);
 }
 
+/** The height of a tone in steps of the staff. */
+const staffOf = ({ midi, name }: Tone): number =>
+  LETTERS.indexOf(name.letter) + 7 * Math.floor((midi - name.alteration) / 12);
+
+/** A bar's rhythm and shape without its last beat, whatever chord it stands on; null where there is no shape. */
+function figureOf(bar: BarModel, tones: readonly Tone[]): { whole: string; head: string } | null {
+  const [first] = tones;
+  if (!first || bar.stretches.length !== 1) return null;
+  const kept = tones.filter(({ start }) => start < bar.ticks - bar.beat);
+  if (kept.length < 2) return null;
+  const text = (list: readonly Tone[]) =>
+    list.map((tone) => `${tone.start}:${staffOf(tone) - staffOf(first)}`).join(' ');
+  return { whole: text(kept), head: text(kept.slice(0, 3)) };
+}
+
 /** Counts all features of a line. */
 // biome-ignore lint/complexity/noExcessiveCognitiveComplexity: one pass counts all features
 export function featuresOf(model: LineModel, heard: HeardLine): FeatureVector {
@@ -131,6 +157,7 @@ export function featuresOf(model: LineModel, heard: HeardLine): FeatureVector {
     return rhythmOf(tones.filter((tone) => bar !== undefined && tone.start < bar.ticks - bar.beat));
   });
   const texts = lists.map(textOf);
+  const figures = bars.flatMap((bar, index) => figureOf(bar, lists[index] ?? []) ?? []);
   const half = Math.floor(count / 2);
   let pasted = 0;
   for (let index = 0; index < half; index += 1) if (texts[index] === texts[index + half]) pasted += 1;
@@ -143,6 +170,7 @@ export function featuresOf(model: LineModel, heard: HeardLine): FeatureVector {
   const time = bars.reduce((all, bar) => all + bar.ticks, 0);
   const silence = time - flat.reduce((all, tone) => all + tone.duration, 0);
   const breaths = bars.filter((bar, index) => longestHold(lists[index] ?? [], bar) >= bar.beat * 1.5).length;
+  const stopped = bars.filter((bar, index) => longestHold(lists[index] ?? [], bar) >= bar.beat * 2).length;
   const full = bars.filter((bar, index) => longestHold(lists[index] ?? [], bar) < bar.beat).length;
 
   let top = 0;
@@ -275,6 +303,21 @@ export function featuresOf(model: LineModel, heard: HeardLine): FeatureVector {
     ),
     rhythms: share(new Set(rhythms).size, Math.max(4, count)),
     signature: share(mostOf(heads), count),
+    figureReturns: share(mostOf(figures.map(({ whole }) => whole)), figures.length),
+    headReturns: share(mostOf(figures.map(({ head }) => head)), figures.length),
+    rhymingEnds: count > 1 && lists.at(-2)?.at(-1)?.midi === lastTone?.midi ? 1 : 0,
+    lastBarStuck: mostOf(lastNotes.map(({ midi }) => `${midi}`)) >= 3 ? 1 : 0,
+    leadingHome: lastTone && firstTone && firstTone.midi - lastTone.midi === 1 ? 1 : 0,
+    doubled: share(
+      flat.filter((tone, index) => index > 0 && tone.midi === flat[index - 1]?.midi).length,
+      flat.length,
+    ),
+    octaveHops: share(
+      flat.filter((tone, index) => index > 0 && Math.abs(tone.midi - (flat[index - 1]?.midi ?? 0)) === 12)
+        .length,
+      flat.length,
+    ),
+    stops: phraseBookOf(model.request.feel.id).manner === 'walk' ? share(stopped, count) : 0,
     noBreath: count >= 4 && breaths === 0 ? 1 : 0,
     breaths: share(breaths, count),
     topHeld: topBars.length > 1 ? topBars.length - 1 : 0,

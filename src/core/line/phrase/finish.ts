@@ -50,7 +50,9 @@ export interface Finisher {
   shown(segment: Segment, finished: Finished, leading: Leading): Techniques;
 }
 
-const SPACE = bitOf('space');
+/** Silences are told of whole bars; part of one can only leave beat one empty. */
+const SILENT_ONE = bitOf('beat one silent');
+const SILENCES = SILENT_ONE | bitOf('long silences');
 
 /** Rules that part of a bar can be held to: those about notes side by side (not: how many, and where the drop is). */
 const WHOLE_BARS = (1 << 12) | (1 << 14);
@@ -181,7 +183,7 @@ export function finisherFor(
     let bits = bitsOf(techniquesOf({ bar, tones, functions: functions.slice(0, tones.length) }));
     if (next && Math.abs(next.midi - (tones.at(-1)?.midi ?? next.midi)) === 12) bits |= bitOf('octave');
     const silent = start === 0 && (tones[0]?.start ?? 0) > 0;
-    return silent ? bits | SPACE : bits & ~SPACE;
+    return silent ? (bits & ~SILENCES) | SILENT_ONE : bits & ~SILENCES;
   }
 
   return {

@@ -183,7 +183,9 @@ function allowed(rules: LeadRules, cur: Ladder, pitch: number): boolean {
   if (pitch < rules.low || pitch > rules.high || rules.onNeck[pitch] !== true) return false;
   const pitchClass = wrap(pitch);
   if (cur.tones[pitchClass]) {
-    if (rules.level >= 2) return true;
+    if (rules.level >= 3) return true;
+    // Level 2 has the triad: no sixth, no seventh.
+    if (rules.level === 2) return pitchClass === cur.home || wrap(pitchClass - cur.root) < 9;
     return (
       pitchClass === cur.home || (rules.level >= 1 && (pitchClass === cur.fifth || pitchClass === cur.root))
     );
@@ -206,6 +208,10 @@ function pitchCost(
   if (cur.tones[pitchClass]) return 0;
   let cost = !rules.approaches && Math.abs(pitch - before) > 2 ? 7 : 0;
   const outside = !cur.scale[pitchClass];
+  // The other third of a chord rubs, of this one or of the one that comes.
+  const thirdOf = (ladder: Ladder) => wrap(pitch - ladder.root) === (ladder.minorThird ? 4 : 3);
+  if (outside && (thirdOf(cur) || thirdOf(target.ladder))) cost += 0.7;
+  if (wrap(pitch - cur.root) === 8 && cur.minorThird && !rules.longChromatics) cost += 0.35;
   if (outside) {
     const borrowed = target.ladder.scale[pitchClass] === true;
     if (!rules.approaches) cost += 8;

@@ -15,14 +15,14 @@ const PART_TASTES = [0.5, 0.3] as const;
 const HEIGHT = 0.085;
 const BELOW_SUMMIT = 0.22;
 const AT_SUMMIT = 0.7;
-const ABOVE_SUMMIT = 0.2;
+const ABOVE_SUMMIT = 0.35;
 
 /** What a lent contour costs from level 2 on, and below (hand-set). */
 const BORROWED = 3;
 const BORROWED_EARLY = 0.8;
 
-/** What the plan's model is worth, and each lead at the end of the form (hand-set). */
-const OWN_MODEL = 0.7;
+/** What the plan's model is worth in each half of the form, and each lead at the end of the form (hand-set). */
+const OWN_MODEL = [1.3, 0.8];
 const TURNING = 0.5;
 
 export interface Liking {
@@ -59,7 +59,7 @@ export function likingFor(manner: 'walk' | 'riff', level: number): Liking {
     let cost = chart * tasteOf(plan.seed, 1, tag) + half * tasteOf(plan.seed, 2 + bar.half, tag);
     cost += each * tasteOf(plan.seed, 8 + place, tag);
     if (!node.link) cost -= KINSHIP_WORTH[bar.operation][kind] ?? 0;
-    else if (plan.motifModel?.id === node.link.model && bar.half === 0) cost -= OWN_MODEL;
+    else if (plan.motifModel?.id === node.link.model) cost -= OWN_MODEL[bar.half] ?? 0;
     return bar.crest ? cost + BELOW_SUMMIT * Math.max(0, plan.summit - node.top) : cost;
   }
 

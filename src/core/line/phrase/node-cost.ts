@@ -19,11 +19,15 @@ const FULL = 3;
 
 const wrap = (midi: number): number => ((midi % 12) + 12) % 12;
 
-/** Whether an octave from the first note to the second is all the contour does with octaves: a jolt, no pumping. */
-function joltsAtOnce(offsets: readonly number[]): boolean {
-  const leaps = offsets.filter((offset, index) => Math.abs(offset - (offsets[index - 1] ?? offset)) === 12);
-  return leaps.length === 1 && Math.abs((offsets[1] ?? 0) - (offsets[0] ?? 0)) === 12;
-}
+const octavesIn = (offsets: readonly number[]): number =>
+  offsets.filter((offset, index) => Math.abs(offset - (offsets[index - 1] ?? offset)) === 12).length;
+
+/** From so many octaves on, a bar pumps them; fewer are hops. */
+const PUMPING = 3;
+
+/** Whether an octave from the first note to the second is all the contour does with octaves: a jolt. */
+const joltsAtOnce = (offsets: readonly number[]): boolean =>
+  octavesIn(offsets) === 1 && Math.abs((offsets[1] ?? 0) - (offsets[0] ?? 0)) === 12;
 
 /** What the pitches cost by themselves (hand-set; the reasons stand beside the terms). */
 export function ownCost(
@@ -89,7 +93,7 @@ export function ownCost(
       if (strong && beats >= 0.5 && index > 0) cost += soft ? (rules.manner === 'riff' ? 0.15 : 0) : 0.9;
       // ♭6 on minor, ♭2, and the fourth over a major third grind.
       if (interval === 8 && !ladder.altered)
-        cost += (beats <= 0.5 ? 0.4 : 0.9) * (rules.longChromatics ? 0.5 : 1);
+        cost += (beats <= 0.5 ? 0.5 : 1.3) * (rules.longChromatics ? 0.5 : 1);
       if (interval === 1) cost += beats <= 0.5 ? 0.3 : 1.3;
       if (interval === 5 && !ladder.minorThird && beats >= 1) cost += 0.5;
       if (interval === 11 && beats >= 1 && left > 1 && !rules.longChromatics) cost += 0.5;
@@ -128,6 +132,8 @@ function shapeCost(rules: NodeRules, segment: Segment, cell: Cell, offsets: read
   const { contour } = cell;
   if (!segment.whole) return cost;
   if (joltsAtOnce(offsets)) cost += 1.1;
+  if (rules.level <= 2 && octavesIn(offsets) > 0 && octavesIn(offsets) < PUMPING) cost += 0.8;
+  if (rules.manner === 'walk') cost += 0.35 * contour.roles.filter(({ kind }) => kind === 'repeat').length;
   if (rules.manner === 'walk' && rules.level >= 2) {
     const at = (beats: number) =>
       offsets[cell.notes.findIndex((note) => note.start === beats * segment.unit)];

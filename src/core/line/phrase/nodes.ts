@@ -73,7 +73,7 @@ function suits(segment: Segment, contour: Contour): boolean {
 }
 
 /** Speed is counted by the bar: a part of one may be a little quicker where a chord needs a second note. */
-const QUICKER = 1.25;
+const QUICKER = 1.4;
 
 /** Whether a cell keeps to the level's speed and to the techniques that are switched on. */
 export function isPlayable(
@@ -123,11 +123,12 @@ function mayShow(
   });
   if (contour.leads > 0) for (const technique of BY_LEAD) found |= bitOf(technique);
   const silentOne = segment.start === 0 && notes[0]?.start !== 0;
-  if (silentOne || longest * 2 >= segment.bar.ticks) found |= bitOf('space');
+  if (silentOne) found |= bitOf('beat one silent');
+  if (longest * 2 >= segment.bar.ticks) found |= bitOf('long silences');
   return found;
 }
 
-/** What a silent beat one costs in a feel that sounds it. */
+/** What a silent beat one costs in a feel that sounds it, unless it is asked for. */
 const SILENT_ONE = 12;
 
 /** What a node costs by what is asked of its bar, by aims and by the plan. */
@@ -148,7 +149,7 @@ function demandCost(
   if (cell.silence < demands.silence * (segment.end - segment.start)) cost += MISSED * share;
   const asked = asks | bitsOf(demands.wanted);
   const silentOne = segment.start === 0 && cell.notes[0]?.start !== 0;
-  if (silentOne && !rules.restsOnOne) cost += SILENT_ONE;
+  if (silentOne && !rules.restsOnOne && (asked & bitOf('beat one silent')) === 0) cost += SILENT_ONE;
   if (asked === 0) return cost;
   const shows = mayShow(segment, cell, ladder, offsets);
   for (const technique of demands.wanted) if ((shows & bitOf(technique)) === 0) cost += MISSED * share;
@@ -183,10 +184,15 @@ export function drawsOf(
   const draws: Draw[] = [];
   for (let anchor = ladder.home; anchor <= reach.high + 12; anchor += 12) {
     const pitches = offsets.map((offset) => anchor + offset);
-    if (pitches.every((pitch) => inReach(reach, pitch))) draws.push({ cell, pitches, cost, link, borrowed });
+    if (!pitches.every((pitch) => inReach(reach, pitch))) continue;
+    const above = rules.manner === 'riff' ? Math.max(...pitches) - RIFF_TOP : 0;
+    draws.push({ cell, pitches, cost: cost + (above > 0 ? 1 + 0.5 * above : 0), link, borrowed });
   }
   return draws;
 }
+
+/** The highest note of a riff, B2: above it the bass sounds thin (common practice, no source). */
+export const RIFF_TOP = 47;
 
 /** A draw with its tones. */
 export function nodeOf(segment: Segment, ladder: Ladder, draw: Draw): Node {

@@ -5,6 +5,7 @@ import { TECHNIQUE_TABLE } from '../techniques/table';
 import type { PhrasePlace } from '../techniques/types';
 import type { Technique } from '../types';
 import type { Kinship } from './motif';
+import { RIFF_TOP } from './nodes';
 import { bitOf, type Techniques } from './shown';
 
 /** What the plan does with the motif in a bar. */
@@ -241,7 +242,8 @@ function placed(asks: readonly Ask[], layout: Layout, random: Random): ReadonlyM
 /** Lays out one plan. The same seed gives the same plan. */
 export function planOf(wishes: PlanWishes, layout: Layout, seed: number): Plan {
   const random = createRandom(seed);
-  const { theme, low, high } = wishes;
+  const { theme, low } = wishes;
+  const high = wishes.manner === 'riff' ? Math.min(wishes.high, RIFF_TOP) : wishes.high;
   const count = layout.length;
   const found = layout.findIndex((bar) => bar?.crest);
   const crest = found >= 0 ? found : Math.floor(count * 0.6);
@@ -274,10 +276,10 @@ export function planOf(wishes: PlanWishes, layout: Layout, seed: number): Plan {
 
 /** What the plan pays for a contour's kinship with the motif, by operation (hand-set). */
 export const KINSHIP_WORTH: Readonly<Record<Operation, Readonly<Partial<Record<Kinship, number>>>>> = {
-  state: { same: 1.3, 'varied tail': 0.4 },
-  answer: { inverted: 0.8, fragment: 0.2 },
-  vary: { 'varied tail': 0.8, inverted: 0.6, same: 0.35, lifted: 0.6 },
-  lift: { lifted: 0.7, same: 0.2 },
-  breathe: { fragment: 0.8, 'varied tail': 0.4, inverted: 0.3 },
-  turn: { fragment: 0.3, inverted: 0.2 },
+  state: { same: 1.9, 'varied tail': 1.2 },
+  answer: { inverted: 0.9, 'varied tail': 0.5, fragment: 0.2 },
+  vary: { 'varied tail': 1.6, same: 1, lifted: 1, inverted: 0.4 },
+  lift: { lifted: 1, 'varied tail': 0.6, same: 0.4 },
+  breathe: { fragment: 0.9, 'varied tail': 0.6, inverted: 0.3 },
+  turn: { fragment: 0.5, 'varied tail': 0.4, inverted: 0.2 },
 };

@@ -43,8 +43,21 @@ const WIDE = 2;
 /** What lent contours cost beside a theme's own, and other forms of a contour beside itself. */
 const BORROWED = 3;
 const VARIED = 0.6;
+/** One that leads nowhere, beside itself. */
+const CUT_OFF = 1.4;
 /** What a bar that stands alone costs where a model of several bars could stand. */
 const ALONE = 0.8;
+
+/** What part of a bar costs that is not of the theme's own first or second half. */
+const ANY_HALF = 1.4;
+
+const isOfHalf = ({ cell }: Draw): boolean => cell.contour.slot !== 'H';
+
+/** The draws of a part of a bar, those of the theme's own halves cheaper than any others. */
+function withHalvesFirst(segment: Segment, group: readonly Slot[], draws: readonly Draw[]): readonly Draw[] {
+  if (segment.half === null || group.length < 2 || !draws.some(isOfHalf)) return draws;
+  return draws.map((draw) => (isOfHalf(draw) ? draw : { ...draw, cost: draw.cost + ANY_HALF }));
+}
 
 const partSlot = (segment: Segment): readonly Slot[] => {
   if (segment.beats !== 2) return ['Q'];
@@ -166,13 +179,18 @@ export function poolMaker(
     const draws: Draw[] = [];
     for (const group of groups) {
       const slots = (one: Theme | undefined) => group.flatMap((from) => contoursIn(one, from));
-      draws.push(...drawsFrom(segment, slots(theme), place));
+      draws.push(...withHalvesFirst(segment, group, drawsFrom(segment, slots(theme), place)));
       draws.push(...drawsFrom(segment, slots(lent), place, { borrowed: true }));
       if (draws.length > 0 && !more) break;
     }
     if (more) {
       const forms = drawsFrom(segment, variedContours(theme, groups.flat()), place);
-      draws.push(...forms.map((draw) => ({ ...draw, cost: draw.cost + VARIED })));
+      draws.push(
+        ...forms.map((draw) => ({
+          ...draw,
+          cost: draw.cost + (draw.cell.contour.leads > 0 ? VARIED : CUT_OFF),
+        })),
+      );
     }
     if (place.wide && !segment.whole)
       draws.push(...plainDraws(segment).map((draw) => ({ ...draw, cost: draw.cost + VARIED })));

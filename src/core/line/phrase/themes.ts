@@ -1,5 +1,5 @@
 import { createRandom } from '../../base';
-import type { Contour, MetrePhrases, Theme } from '../../feel';
+import type { Contour, MetrePhrases, Role, Theme } from '../../feel';
 import type { LineModel } from '../model';
 
 /**
@@ -23,7 +23,89 @@ export function themesFor(metre: MetrePhrases, model: LineModel, seed: number): 
   }
   const turned = order.map((_, place) => order[(seed + place) % order.length] ?? order[0]);
   const [plain] = metre.themes;
-  return [...new Set([...turned, plain])].flatMap((theme) => (theme ? grounded(theme) : []));
+  const { count } = metre.metre;
+  return [...new Set([...turned, plain])].flatMap((theme) => (theme ? prepared(theme, count === 4) : []));
+}
+
+const preparedThemes = new WeakMap<Theme, Theme>();
+
+/** A theme as the search takes it. */
+function prepared(theme: Theme, halves: boolean): Theme {
+  const known = preparedThemes.get(theme);
+  if (known) return known;
+  const made = halves ? withHalves(grounded(theme)) : grounded(theme);
+  preparedThemes.set(theme, made);
+  return made;
+}
+
+const ROOT: Role = { kind: 'step', step: 1, octave: 0 };
+const THIRD: Role = { kind: 'step', step: 3, octave: 0 };
+const FIFTH: Role = { kind: 'step', step: 5, octave: 0 };
+const HALF = 2;
+
+/** The first half of a contour, for the first of two chords. */
+function firstHalf(contour: Contour): readonly Contour[] {
+  const beats = contour.beats
+    .filter(({ start }) => start < HALF)
+    .map(({ start, duration }) => ({ start, duration: Math.min(duration, HALF - start) }));
+  const roles = contour.roles.slice(0, beats.length);
+  const [first] = roles;
+  if (roles.length < beats.length || first?.kind !== 'step' || (first.step - 1) % 7 !== 0) return [];
+  const base = { ...contour, slot: 'H1' as const, beats, leads: 0, tags: [] };
+  const whole = { ...base, id: `${contour.id} first half`, roles };
+  return roles.length < 2
+    ? [whole]
+    : [whole, { ...base, id: `${contour.id} first half led`, roles: roles.slice(0, -1), leads: 1 }];
+}
+
+/** The rhythm of a contour's second half, for the second of two chords: its root, and what leads on from it. */
+function secondHalf(contour: Contour): readonly Contour[] {
+  const beats = contour.beats
+    .filter(({ start }) => start >= HALF)
+    .map(({ start, duration }) => ({ start: start - HALF, duration }));
+  const count = beats.length;
+  if (count === 0) return [];
+  const base = { ...contour, slot: 'H2' as const, beats, tags: [] };
+  const make = (name: string, roles: readonly Role[]): Contour => ({
+    ...base,
+    id: `${contour.id} second half ${name}`,
+    roles,
+    leads: count - roles.length,
+  });
+  if (count === 1) return [make('R', [ROOT])];
+  const tones: readonly (readonly [string, Role])[] = [
+    ['3', THIRD],
+    ['5', FIFTH],
+  ];
+  return [
+    ...(count <= 3 ? [make('R', [ROOT])] : []),
+    ...tones.map(([name, tone]) => make(`R ${name}`, [ROOT, tone])),
+    ...(count === 3 ? tones.map(([name, tone]) => make(`R R ${name}`, [ROOT, ROOT, tone])) : []),
+  ].filter(({ leads }) => leads <= 3);
+}
+
+/** A theme whose bars of two chords keep the rhythm of its statements. */
+function withHalves(theme: Theme): Theme {
+  const { contours } = theme;
+  const statements = contours.S ?? [];
+  return {
+    ...theme,
+    contours: {
+      ...contours,
+      H1: [...(contours.H1 ?? []), ...different(statements.flatMap(firstHalf))],
+      H2: [...(contours.H2 ?? []), ...different(statements.flatMap(secondHalf))],
+    },
+  };
+}
+
+/** Contours that sound alike, once. */
+function different(contours: readonly Contour[]): readonly Contour[] {
+  const found = new Map<string, Contour>();
+  for (const contour of contours) {
+    const text = JSON.stringify([contour.beats, contour.roles, contour.leads]);
+    if (!found.has(text)) found.set(text, contour);
+  }
+  return [...found.values()];
 }
 
 /** Whether a theme leaves beat one empty in its statements. */

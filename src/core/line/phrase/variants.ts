@@ -2,14 +2,15 @@ import type { Metre } from '../../base';
 import { type Beat, type Contour, contourOf, type Role, type Slot } from '../../feel';
 
 /**
- * Other forms of a contour, for bars that an aim asks something special of or that no contour of the book fits: cut
- * off after each of its notes (more silence), its long notes struck twice (more notes), its second note an octave
+ * Other forms of a contour, for bars that an aim asks something special of or that no contour of the book fits: with
+ * a breath in its middle, cut off after each of its notes (more silence), its long notes struck twice (more notes), its second note an octave
  * from the first, a beat one that stays silent, a last note that leads on, or comes early, off the beat.
  */
 export function variantsOf(contour: Contour): readonly Contour[] {
   const known = knownVariants.get(contour);
   if (known) return known;
   const made = [
+    ...gapped(contour),
     ...shortened(contour),
     ...led(contour),
     ...late(contour),
@@ -23,6 +24,25 @@ export function variantsOf(contour: Contour): readonly Contour[] {
 
 /** The books stay as they are, so each contour is varied once. */
 const knownVariants = new WeakMap<Contour, readonly Contour[]>();
+
+/** A bar that breathes: its first note, half a bar of nothing, and one or two notes that lead on. */
+function gapped(contour: Contour): readonly Contour[] {
+  const { beats, roles, id } = contour;
+  const [first] = beats;
+  const [role] = roles;
+  const last = beats.at(-1);
+  if (!first || !role || !last || first.start !== 0 || role.kind === 'repeat') return [];
+  const whole = Math.ceil(last.start + last.duration);
+  const struck = { start: 0, duration: Math.min(1, first.duration) };
+  const from = Math.max(whole - 1, struck.duration + whole / 2);
+  const room = whole - from;
+  if (whole < 3 || room <= 0) return [];
+  const base = { ...contour, roles: [role] };
+  const one = { ...base, id: `${id} gap`, beats: [struck, { start: from, duration: room }], leads: 1 };
+  if (room < 1) return [one];
+  const halves = [half({ start: from, duration: room }, 0), half({ start: from, duration: room }, 1)];
+  return [one, { ...base, id: `${id} gap and pair`, beats: [struck, ...halves], leads: 2 }];
+}
 
 /** A note that ends what is cut off is short. */
 const clipped = (beat: Beat): Beat => ({ ...beat, duration: Math.min(1, beat.duration) });

@@ -11,7 +11,7 @@ export const ANTICIPATION: TechniqueRow = {
   from: 3,
   source: COMMON_PRACTICE,
   hint: 'the next root early',
-  core: false,
+  belongs: () => false,
   always: false,
   allows: ['early root'],
   leads: ['early'],

@@ -14,7 +14,7 @@ export const APPROACH_NOTE: TechniqueRow = {
   from: 4,
   source: COMMON_PRACTICE,
   hint: 'just before a root',
-  core: false,
+  belongs: () => false,
   always: false,
   allows: ['notes outside the scale'],
   leads: ['half step', 'fifth'],

@@ -42,7 +42,7 @@ export const CHORD_TONES: TechniqueRow = {
   from: 0,
   source: COMMON_PRACTICE,
   hint: 'notes of the chord',
-  core: true,
+  belongs: () => true,
   always: true,
   allows: [],
   leads: [],

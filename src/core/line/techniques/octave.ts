@@ -20,7 +20,7 @@ export const OCTAVE: TechniqueRow = {
   from: 1,
   source: COMMON_PRACTICE,
   hint: 'the root up high',
-  core: false,
+  belongs: () => false,
   always: false,
   allows: ['octave leap'],
   leads: [],

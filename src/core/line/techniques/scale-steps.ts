@@ -27,7 +27,7 @@ export const SCALE_STEPS: TechniqueRow = {
   from: 3,
   source: COMMON_PRACTICE,
   hint: 'into the next chord',
-  core: true,
+  belongs: () => true,
   always: false,
   allows: ['notes outside the chord'],
   leads: ['step'],

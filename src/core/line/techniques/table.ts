@@ -3,16 +3,18 @@ import { ANTICIPATION } from './anticipation';
 import { APPROACH_NOTE } from './approach-note';
 import { CHORD_TONES } from './chord-tones';
 import type { Freedom, LeadWay } from './freedoms';
+import { LONG_SILENCES } from './long-silences';
 import { OCTAVE } from './octave';
 import { SCALE_STEPS } from './scale-steps';
-import { SPACE } from './space';
+import { SILENT_ONE } from './silent-one';
 import type { TechniqueRow } from './types';
 
 /** The techniques by name. Whatever the program knows of one stands in its row; everything else loops over the rows. */
 export const TECHNIQUE_TABLE: Readonly<Record<Technique, TechniqueRow>> = {
   'chord tones': CHORD_TONES,
   'scale steps': SCALE_STEPS,
-  space: SPACE,
+  'beat one silent': SILENT_ONE,
+  'long silences': LONG_SILENCES,
   octave: OCTAVE,
   'approach note': APPROACH_NOTE,
   anticipation: ANTICIPATION,

@@ -1,3 +1,4 @@
+import type { Feel } from '../../feel';
 import type { Claim, Scene } from '../claim';
 import type { BarModel } from '../model';
 import type { Tone } from '../tones';
@@ -23,8 +24,8 @@ export interface TechniqueRow {
   readonly source: string;
   /** What it is, in a few words beside its name: `the next root early`. */
   readonly hint: string;
-  /** Taught by a new piece from the start; the others wait until the teacher asks for them, and are then expected. */
-  readonly core: boolean;
+  /** Whether a new piece in a feel teaches it from the start; the others wait until the teacher asks for them. */
+  belongs(feel: Feel): boolean;
   /** Part of every line: it cannot be ruled out. */
   readonly always: boolean;
   readonly allows: readonly Freedom[];

@@ -1,0 +1,31 @@
+import type { Claim, Scene } from '../claim';
+import { isSilentOnOne } from '../hearing';
+import { COMMON_PRACTICE, type TechniqueRow } from './types';
+
+/** The silence: which note enters, and whether the bar answers one that sounds on its one. */
+function claim({ heard, bar, tones, facts }: Scene): Claim | null {
+  const first = tones[0];
+  if (!first || !facts.techniques.includes('beat one silent')) return null;
+  const before = bar.before.length === 1 ? bar.before[0] : undefined;
+  const asked =
+    before !== undefined &&
+    before === bar.index - 1 &&
+    (heard[before]?.length ?? 0) > 0 &&
+    !isSilentOnOne(heard[before] ?? []);
+  return { kind: 'silent one', enters: first.start, answers: asked ? before : null };
+}
+
+export const SILENT_ONE: TechniqueRow = {
+  technique: 'beat one silent',
+  from: 0,
+  source: COMMON_PRACTICE,
+  hint: 'the bass enters after it',
+  belongs: ({ bassRole }) => bassRole.mayRestOnOne,
+  always: false,
+  allows: ['silent beat one'],
+  leads: [],
+  place: 'answer',
+  recognise: ({ bar, tones }) => tones.length > 0 && isSilentOnOne(tones) && bar.stretches[0]?.chord !== null,
+  telling: 1,
+  claim,
+};
