@@ -126,6 +126,16 @@ describe('writing by hand', () => {
     await open(page, 2);
     await page.getByRole('combobox', { name: 'Take another rhythm' }).selectOption({ index: 1 });
     await says(page, /^Bar 2 has the rhythm of bar \d+\. /);
+    // An idea that is taken while the pencil is out is said as well.
+    await page
+      .getByRole('list', { name: 'Ideas for bar 2' })
+      .getByRole('button', { name: /Take it$/ })
+      .first()
+      .click();
+    await expect
+      .poll(() => page.getByRole('status', { name: 'Done', exact: true }).textContent(), PATIENCE)
+      .toBe('Done: take an idea for bar 2.');
+    await page.getByRole('application').focus();
     await page.keyboard.press('q');
     const pad = page.getByRole('button', { name: /^Tap bar 2 now/ });
     await pad.waitFor();

@@ -1,4 +1,5 @@
 import { createStore } from 'zustand/vanilla';
+import type { Lesson } from '../../core/lesson';
 import type { Pencil } from '../../core/writing';
 
 /** Where the teacher is at work. None of it is saved, undone or exported. */
@@ -11,6 +12,8 @@ export interface EditorState {
   readonly pencil: Pencil | null;
   /** What the pencil did last, or what is at hand; '' before. */
   readonly said: string;
+  /** The lesson as the pencil left it last: of that change it says itself what was done. */
+  readonly pencilled: Lesson | null;
   /** What the pencil asks for before it can go on: a word, or a rhythm that is tapped; null where it asks nothing. */
   readonly asked: 'word' | 'taps' | null;
   /** The piece whose line is being composed, or null. */
@@ -66,6 +69,7 @@ export function createEditorStore(pieceId: string) {
     bar: null,
     pencil: null,
     said: '',
+    pencilled: null,
     asked: null,
     composing: null,
     remarks: [],

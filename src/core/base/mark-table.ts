@@ -88,6 +88,14 @@ export const SIGNS: Readonly<Record<Sign, SignRow>> = {
     sound: { strength: 116 / 92 },
     drawn: { as: 'at the head', above: 0xe4a0, below: 0xe4a1 },
   },
+  'strong accent': {
+    word: 'strong accent',
+    meaning: 'Struck hard: clearly louder than an accent.',
+    xml: { in: 'articulations', element: 'strong-accent' },
+    text: { place: 'over', text: '^' },
+    sound: { strength: 125 / 92 },
+    drawn: { as: 'at the head', above: 0xe4ac, below: 0xe4ad },
+  },
   staccato: {
     word: 'staccato',
     meaning: 'Short: half its length sounds.',
@@ -103,6 +111,14 @@ export const SIGNS: Readonly<Record<Sign, SignRow>> = {
     text: { place: 'over', text: '-' },
     sound: { strength: 1.05 },
     drawn: { as: 'at the head', above: 0xe4a4, below: 0xe4a5 },
+  },
+  portato: {
+    word: 'portato',
+    meaning: 'Each note leaned on and let go a little before the next.',
+    xml: { in: 'articulations', element: 'detached-legato' },
+    text: { place: 'over', text: '-.' },
+    sound: { strength: 1.03, share: 0.8 },
+    drawn: { as: 'at the head', above: 0xe4b2, below: 0xe4b3 },
   },
   'let ring': {
     word: 'let ring',

@@ -6,10 +6,10 @@ import type { Ticks } from './units';
  * rings on is neither dead nor muted (see {@link withMark}).
  */
 export const MARK_CHOICES = {
-  /** Louder than its neighbours. */
-  stress: ['accent'],
+  /** Louder than its neighbours; `strong accent` is the upright wedge, struck hard. */
+  stress: ['accent', 'strong accent'],
   /** How much of its written length sounds; `let ring` goes on beyond it. */
-  length: ['staccato', 'tenuto', 'let ring'],
+  length: ['staccato', 'tenuto', 'portato', 'let ring'],
   /** How the string is damped: a ghost (dead) note has no pitch, a palm-muted one is dark and short. */
   damping: ['ghost', 'palm mute'],
   /** What plucks the string: index finger, middle finger, the thumb's slap, a finger's pop. */

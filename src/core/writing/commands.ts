@@ -78,8 +78,10 @@ const WISH_KEYS: readonly (readonly [BarWish, string, string])[] = [
 
 const MARK_KEYS: readonly (readonly [Mark, string, string])[] = [
   ['accent', '>', 'Accent'],
+  ['strong accent', 'Shift+K', 'Strong accent'],
   ['staccato', 'y', 'Staccato'],
   ['tenuto', '_', 'Tenuto'],
+  ['portato', 'Shift+M', 'Portato'],
   ['let ring', 'w', 'Let ring'],
   ['ghost', 'x', 'Ghost note'],
   ['palm mute', 'p', 'Palm mute'],

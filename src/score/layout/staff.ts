@@ -36,10 +36,12 @@ export const headY = (height: number): number => STAFF_HEIGHT / 2 - (height * SP
 const ARTICULATIONS = {
   staccato: { advance: 3.36, shift: 1.7 },
   tenuto: { advance: 13.52, shift: 1 },
+  portato: { advance: 13.52, shift: 1 },
   accent: { advance: 13.56, shift: 4 },
+  'strong accent': { advance: 9.44, shift: 4 },
 } as const;
 
-const NEAREST_FIRST = ['staccato', 'tenuto', 'accent'] as const;
+const NEAREST_FIRST = ['staccato', 'tenuto', 'portato', 'accent', 'strong accent'] as const;
 
 /** Articulations stand at the head's side, in a space within the staff and outside it otherwise. */
 function articulationMarks(event: ContentEvent, stem: 'up' | 'down', x: number): readonly Mark[] {
@@ -48,7 +50,8 @@ function articulationMarks(event: ContentEvent, stem: 'up' | 'down', x: number):
   if (event.height % 2 === 0 && Math.abs(event.height) < 4) y += (away * SPACE) / 2;
   const marks: Mark[] = [];
   for (const articulation of NEAREST_FIRST.filter((sign) => event.signs.includes(sign))) {
-    if (articulation === 'accent') y = away > 0 ? Math.max(y, STAFF_HEIGHT + 6) : Math.min(y, -6);
+    if (articulation === 'accent' || articulation === 'strong accent')
+      y = away > 0 ? Math.max(y, STAFF_HEIGHT + 6) : Math.min(y, -6);
     const { drawn } = SIGNS[articulation];
     if (drawn.as !== 'at the head') continue;
     const { advance, shift } = ARTICULATIONS[articulation];

@@ -51,6 +51,7 @@ export function perform(session: Session, gesture: Gesture, origin: Origin | nul
   const done = settled(gesture)(work.lesson, work.pencil);
   const desk = deskOf(done.lesson, done.pencil);
   if (done.did.kind !== 'refused' && desk !== null && done.lesson !== session.lessons.getState().lesson) {
+    session.editor.setState({ pencilled: done.lesson });
     session.lessons.change(() => done.lesson, {
       label: stepName(desk, done.did),
       ...(origin === null ? {} : { join: origin.join }),

@@ -17,7 +17,10 @@ export function Happenings() {
           setSaid(`Taken back: ${state.redoLabel}.`);
         else if (before.redoLabel !== null && state.undoLabel === before.redoLabel)
           setSaid(`Brought back: ${state.undoLabel}.`);
-        else if (session.editor.getState().pencil === null && !document.activeElement?.matches(IS_TYPED))
+        else if (
+          session.editor.getState().pencilled !== state.lesson &&
+          !document.activeElement?.matches(IS_TYPED)
+        )
           setSaid(`Done: ${state.undoLabel ?? ''}.`);
       }),
     [session],

@@ -57,7 +57,7 @@ export function extrasOf(note: XmlNode): readonly string[] {
     ),
     ...(otherFingers ? ['fingers of the plucking hand other than i and m'] : []),
     ...(articulations.some((sign) => !ARTICULATIONS.has(keyOf(sign)))
-      ? ['articulations other than accent, staccato, tenuto and slides']
+      ? ['articulations other than accents, staccato, tenuto, portato and slides']
       : []),
     ...(childOf(note, 'lyric') === undefined ? [] : ['lyrics']),
   ];
