@@ -26,7 +26,7 @@ export const DISCO: Feel = {
   ),
   bassTouch: { muted: true, source: COMMON_PRACTICE },
   crash: { source: COMMON_PRACTICE },
-  bassRole: PLAIN_ROLE,
+  bassRole: { ...PLAIN_ROLE, mayPump: true },
   metres: [
     {
       metre: { count: 4, unit: 4 },

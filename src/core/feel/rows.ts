@@ -61,6 +61,7 @@ export const weights = (chordTones: number, scaleSteps: number, space: number, s
 export const PLAIN_ROLE: Feel['bassRole'] = {
   mayRestOnOne: false,
   mayHammer: false,
+  mayPump: false,
   carriesThree: false,
   source: COMMON_PRACTICE,
 };

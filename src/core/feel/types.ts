@@ -120,6 +120,8 @@ export interface Feel {
     readonly mayRestOnOne: boolean;
     /** One note may be struck more than four times a bar. */
     readonly mayHammer: boolean;
+    /** Octaves are pumped: the ear follows the low notes, and the upper ones leap from and to them as they like. */
+    readonly mayPump: boolean;
     /** The drums drop on beat three: the bass sounds there in most bars and does not only double the chops. */
     readonly carriesThree: boolean;
     readonly source: string;

@@ -96,17 +96,5 @@ H x=== R
 S+A x==xx==x x==x===x R 5 5 > / R 3 > | R 5 6 > / R c > | R 3 5 > / R _5 > | R 5 3 > / R 6 >
 S+A x==xx==x x==x==xx R 5 5 > / R 3 >> > | R 5 6 > / R _5 >> >
 S+A+L+C x==xx==x x==x===x x==x==xx x==x==== R 5 5 > / R 3 > / 8 10 >> > / R 5 | R 5 3 > / R _5 > / R 8 >> > / R 3
-
-theme pointed 3-5: short root, three and the and of four fuller, at the peak three ands in a row
-S x--xx=-x R 5 5 > | R _5 _5 > | R 3 5 > | R 5 6 > | R 5 3 >
-A x--xx=-x R _5 _5 > | R 5 3 > | 8 5 5 > | R c 5 >
-A x--xx=== R 5 3 | R _5 _5 | R 5 5
-L x==x=x=x 8 8 9 > | R 5 8 > | 8 9 10 >
-C x--xx=== R 5 5 | R 5 3 | R _5 _5
-T x--xx=xx R 5 5 >> > | R _5 _5 >> > | R 5 3 >> >
-H x--x R > | R 5
-H x=== R
-S+A x--xx=-x x--xx=-x R 5 5 > / R _5 _5 > | R 3 5 > / R 5 3 > | R 5 6 > / R c 5 > | R 5 3 > / 8 5 5 >
-S+A+L+C x--xx=-x x--xx=-x x==x=x=x x--xx=== R 5 5 > / R _5 _5 > / 8 9 10 > / R 5 3 | R 3 5 > / R c 5 > / R 5 8 > / R 5 5
 `,
 );

@@ -20,28 +20,29 @@ H x=x= R 8 | R = | R > | R 5
 Q x= R | 8
 
 theme pairs 1-1: the root on the beat, its octave off it
-S xxxxx=-- R 8 R 8 R | R 8 R 8 5 | R 8 5 8 R | R 8 5 5 R | R 8 R 5 R
-A xxxxx=x= R 8 R 8 R > | R 8 R 8 5 > | R 8 R 8 R 5 | R 8 5 8 R > | R 8 R 5 R 5
+S xxxxx=-- R 8 R 8 R | R 8 R 8 5 | R 8 5 8 R | R 8 5 5 R | R 8 R 5 R | R R 5 5 R | R R _5 _5 R | R 5 R 5 R | R _5 R _5 R
+A xxxxx=x= R 8 R 8 R > | R 8 R 8 5 > | R 8 R 8 R 5 | R 8 5 8 R > | R 8 R 5 R 5 | R R 5 5 R > | R R _5 _5 R > | R 5 R 5 R > | R _5 R _5 R _5
 L xxxxx=x= R 8 R 8 5 8 | 8 8 5 5 8 5 | 8 8 R R 8 >
-C xxxxx--- R 8 R 8 R | R 8 5 5 R | R 8 R 5 R
-T xxxxx=x= R 8 R 8 5 > | R 8 5 5 R > | R 8 R 8 R > | R R R R 5 >
+C xxxxx--- R 8 R 8 R | R 8 5 5 R | R 8 R 5 R | R R 5 5 R | R R _5 _5 R | R 5 R 5 R
+T xxxxx=x= R R 5 5 R > | R R _5 _5 R > | R 8 R 8 5 > | R 8 5 5 R > | R 8 R 8 R > | R R R R 5 >
 E xxxxx=== R 8 R 8 R | R 8 5 5 R
 H xxxx R 8 R 8 | R 8 R > | R 8 5 >
 Q xx R 8
 S+A xxxxx=-- xxxxx=x= R 8 R 8 R / R 8 R 8 5 > | R 8 R 8 5 / R 8 R 8 R > | R 8 5 8 R / R 8 R 8 R 5
 S+A+S+C xxxxx=-- xxxxx=x= xxxxx=-- xxxxx--- R 8 R 8 R / R 8 R 8 5 > / R 8 5 8 R / R 8 R 8 R | R 8 R 8 5 / R 8 5 8 R > / R 8 R 8 R / R 8 5 5 R
 
-theme floor 2-2: octave pairs, and a turn through the triad
-S xxxxxxx= R 8 R 8 R 8 5 | R 8 R 8 3 5 R | R 8 R 8 5 3 R | R 8 5 8 R 8 R | R 8 R 8 R 3 5
-A xxxxxxx= R 8 R 8 5 3 > | R 8 R 8 3 5 > | 8 8 5 5 3 3 >
-A xxxx-xx= R 8 R 8 5 > | R 8 R 8 3 > | R 8 5 8 5 >
+theme floor 2-3: octave pairs, and a turn through the triad
+S xxxxxxx= R R 5 5 3 3 R | R R _5 _5 R R 3 | R 5 R 5 3 5 R | R 3 5 3 R R 5 | R 8 R 8 R 8 5 | R 8 R 8 3 5 R | R 8 R 8 5 3 R | R 8 5 8 R 8 R | R 8 R 8 R 3 5
+A xxxxxxx= R R 5 5 3 3 > | R R _5 _5 R 3 > | R 5 R 5 3 R > | R 8 R 8 5 3 > | R 8 R 8 3 5 > | 8 8 5 5 3 3 >
+A xxxx-xx= R R 5 5 3 > | R R _5 _5 R > | R 8 R 8 5 > | R 8 R 8 3 > | R 8 5 8 5 >
 L xxxxxxx= R 8 R 8 10 8 5 | 8 10 8 5 8 5 >
-C xxxxx--- R 8 R 8 R | R 8 5 8 R | R 8 5 3 R | R 8 3 5 R
-T xxxxxxx= R 8 R 8 5 3 > | R 8 R 8 3 5 > | R 8 5 5 3 3 > | R 8 R 8 R 5 >
+C xxxxx--- R 8 R 8 R | R 8 5 8 R | R 8 5 3 R | R 8 3 5 R | R R 5 5 R | R R _5 _5 R | R R 3 3 5
+T xxxxxxx= R R 5 5 3 3 > | R R _5 _5 R R > | R 8 R 8 5 3 > | R 8 R 8 3 5 > | R 8 5 5 3 3 > | R 8 R 8 R 5 >
 H xxxx R 8 R > | R 8 5 >
 Q xx R 8
 S+A xxxxxxx= xxxx-xx= R 8 R 8 3 5 R / R 8 R 8 5 > | R 8 R 8 R 3 5 / R 8 5 8 5 > | R 8 R 8 5 3 R / R 8 R 8 3 >
 S+A xxxxxxx= xxxxxxx= R 8 R 8 R 8 5 / R 8 R 8 5 3 > | R 8 5 8 R 8 R / 8 8 5 5 3 3 >
+S+A xxxxxxx= xxxxxxx= R R 5 5 3 3 R / R R 5 5 3 3 > | R R _5 _5 R R 3 / R R _5 _5 R 3 >
 
 theme octaves 3-5: octaves through the bar, the last pair leads
 S xxxxxxxx R 8 R 8 R 8 R 8 | R 8 R 8 5 8 5 8 | R 8 R 8 _c c _c c | R 8 R 8 3 10 3 10 | R 8 R 8 R 8 5 6
@@ -64,14 +65,13 @@ A xxxx-xxx R 8 R 8 5 3 R | R 8 R 8 5 4 > | R 8 R 8 c 5 > | R 8 R 8 8 6 > | R 8 R
 A xxxx-xxx R 8 R 8 5 >> > | R 8 R 8 3 >> > | R 8 R 8 R >> >
 L xxxx-xxx 8 8 10 10 8 9 10 | R 8 R 8 8 9 10 | R 8 R 8 c 8 10
 C xxxx---- R 8 R 8 | R 8 5 8
-C x-x-x--- R R R | R 5 R
+C xxxx--x- R 8 R 8 5 | R 8 5 8 R
 T xxxx-xxx R 8 R 8 5 >> > | R 8 R 8 3 >> > | R 8 5 3 R >> >
-T x---xxxx R 5 3 >> > | R 3 5 >> > | R 5 c >> >
 H xxxx R 8 R > | R 8 >> >
 H2 -xxx 5 >> > | 3 >> >
 S+A xxxx-xxx xxxx-xxx R 8 R 8 3 4 5 / R 8 R 8 5 3 R | R 8 R 8 5 6 5 / R 8 R 8 5 4 > | R 8 R 8 5 c 8 / R 8 R 8 c 5 > | R 8 R 8 _5 _6 R / R 8 R 8 3 2 > | R 8 R 8 R 2 3 / R 8 R 8 5 >> >
 S+A+L+C xxxx-xxx xxxx-xxx xxxx-xxx xxxx---- R 8 R 8 3 4 5 / R 8 R 8 5 >> > / R 8 R 8 8 9 10 / R 8 R 8 | R 8 R 8 5 6 5 / R 8 R 8 c 5 > / R 8 R 8 c 8 10 / R 8 5 8
-S+S+A+C xxxx-xxx xxxx-xxx xxxx-xxx x-x-x--- R 8 R 8 3 4 5 / R 8 R 8 5 6 5 / R 8 R 8 3 2 > / R 5 R | R 8 R 8 5 c 8 / R 8 R 8 5 4 3 / R 8 R 8 5 4 > / R R R
+S+S+A+C xxxx-xxx xxxx-xxx xxxx-xxx xxxx--x- R 8 R 8 3 4 5 / R 8 R 8 5 6 5 / R 8 R 8 3 2 > / R 8 R 8 5 | R 8 R 8 5 c 8 / R 8 R 8 5 4 3 / R 8 R 8 5 4 > / R 8 5 8 R
 
 theme strut 3-5: the floor in quarters, octaves only where the line opens
 S x-xxx-xx R R 8 R R 8 | R 5 8 R 5 8 | R R 8 5 5 c | R R 8 _5 _5 5 | R 3 5 R 3 5

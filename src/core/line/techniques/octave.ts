@@ -20,7 +20,7 @@ export const OCTAVE: TechniqueRow = {
   from: 1,
   source: COMMON_PRACTICE,
   hint: 'the root up high',
-  belongs: () => false,
+  belongs: ({ bassRole }) => bassRole.mayPump,
   always: false,
   allows: ['octave leap'],
   leads: [],
