@@ -1,7 +1,7 @@
 // biome-ignore-all lint/suspicious/noConsole: it prints the lines
 import { readFileSync, writeFileSync } from 'node:fs';
 import { test } from 'vitest';
-import { barTicks, type LineNote, midiOf, TICKS_PER_QUARTER } from '../../src/core/base';
+import { barTicks, type LineNote, type Metre, midiOf, TICKS_PER_QUARTER } from '../../src/core/base';
 import { type FeelId, feelById, isFeelId } from '../../src/core/feel';
 import { composeLine, type Level, TECHNIQUE_ROWS, type Technique } from '../../src/core/line';
 import { request } from '../line/notation';
@@ -13,7 +13,10 @@ interface Task {
   readonly tempo: number;
   readonly level: Level;
   readonly chart: string;
+  /** Quarters a bar, where it has not four. */
   readonly beats?: number;
+  /** Where quarters do not say it: `6/8`. */
+  readonly metre?: string;
   readonly seed?: number;
   readonly techniques?: readonly Technique[];
 }
@@ -33,15 +36,16 @@ const techniquesAt = (feel: FeelId, level: number): readonly Technique[] =>
 /** The chart in the project's own grammar: the bars of the tasks part their chords evenly, as ours do. */
 function requestOf(task: Task) {
   const feel: FeelId = isFeelId(task.feel) ? task.feel : 'early-ska';
-  const beats = task.beats ?? 4;
-  const metre = beats === 4 ? undefined : ({ count: beats, unit: 4 } as const);
+  const { count, unit } =
+    /^(?<count>\d+)\/(?<unit>4|8|2)$/.exec(task.metre ?? `${task.beats ?? 4}/4`)?.groups ?? {};
+  const metre: Metre = { count: Number(count), unit: unit === '8' ? 8 : unit === '2' ? 2 : 4 };
   const asked = request(task.chart.replace(/b(?=[\d\s|/]|$|m|7|6|dim|maj)/g, '♭'), {
     feel,
     level: task.level,
     tempo: task.tempo,
     seed: task.seed ?? Number(SEED),
     techniques: task.techniques ?? techniquesAt(feel, task.level),
-    ...(metre === undefined ? {} : { metre }),
+    metre,
   });
   // An octave may be heard, and need not.
   return { ...asked, aims: [{ where: { kind: 'line' }, allowed: ['octave'] }] as const };
