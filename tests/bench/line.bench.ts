@@ -8,7 +8,7 @@ const ROUND = ['F', 'C7', 'F', 'C7', 'B♭', 'F', 'C7', 'F', 'Dm', 'Gm', 'C7', '
 const chartOf = (bars: number): string =>
   `| ${Array.from({ length: bars }, (_, bar) => ROUND[bar % ROUND.length]).join(' | ')} |`;
 
-describe('compose a line (aim: 32 bars under 50 ms, 512 under a second)', () => {
+describe('compose a line (aim: 32 bars under 50 ms, 512 under 800 ms)', () => {
   for (const bars of [8, 32, 128, 512]) {
     const asked = request(chartOf(bars), { feel: 'one-drop' });
     let seed = 0;

@@ -185,7 +185,7 @@ describe('any aims', () => {
         });
         for (const miss of misses) expect(remarks).toContain(`${miss.message} ${miss.nearest}`);
       }),
-      { numRuns: 12, seed: 20260105 },
+      { numRuns: 8, seed: 20260105 },
     );
   });
 });

@@ -14,7 +14,7 @@ import {
 import { charts, wishes } from './charts';
 import { line, request } from './notation';
 
-const RUNS = { numRuns: 15, seed: 20260101 };
+const RUNS = { numRuns: 8, seed: 20260101 };
 
 /** Whether the notes lie in order inside their bars. */
 function fits(asked: ComposeRequest, bars: LineNotes): boolean {
@@ -67,7 +67,7 @@ describe('every composed line', () => {
       fc.property(charts, wishes, (chart, wish) => {
         expect(composeLine(request(chart, wish))).toEqual(composeLine(request(chart, wish)));
       }),
-      { ...RUNS, numRuns: 8 },
+      { ...RUNS, numRuns: 4 },
     );
   });
 
@@ -82,7 +82,7 @@ describe('every composed line', () => {
           if (notes) expect(again[index]).toEqual(notes);
         });
       }),
-      { ...RUNS, numRuns: 15 },
+      RUNS,
     );
   });
 
@@ -196,7 +196,7 @@ describe('a composed line', () => {
     '%s keeps its pulse: beat one sounds in every bar, and every section opens on its root',
     (feel) => {
       for (const level of [0, 1, 2, 3, 4, 5] as const) {
-        for (const seed of [1, 2]) {
+        for (const seed of [level]) {
           const asked = request('| F | C7 | F | C7 | B♭ | F | C7 | F |', { feel, level, seed });
           const { bars } = composeLine(asked);
           for (const notes of bars) expect(notes[0]?.start).toBe(0);

@@ -22,8 +22,8 @@ const PLANNED_BARS = 1024;
 const PLANS_A_BAR = 20;
 
 /** Layouts of the form that the plans are made of; plans of one layout differ in what they like and where they lie. */
-const LAYOUTS = 8;
-const LAYOUTS_OF_MANY_BARS = 4;
+const LAYOUTS = 5;
+const LAYOUTS_OF_MANY_BARS = 3;
 const MANY_BARS = 24;
 
 /** Share of the plans that are tried before it is known what has to be asked for, and for another theme. */
@@ -91,20 +91,26 @@ function openDesk(request: ComposeRequest, model: LineModel): Desk {
       const open = unfulfilled(wishes, techniquesOf(model, again)).filter(({ aim }) => aim < 0).length;
       const broken = findBreaches(model, again);
       const missed = aimMisses(model, bars);
-      const full = lacksSilence(model, again) ? 1 : 0;
-      const trouble = (broken.length + full) * BROKEN + missed.length * MISSED + open * UNSHOWN;
-      const faults = new Set([...broken.map(({ bar }) => bar), ...missed.flatMap((miss) => miss.bars)]);
+      const full = fullBars(model, again);
+      const trouble = (broken.length + full.length) * BROKEN + missed.length * MISSED + open * UNSHOWN;
+      const faults = new Set([
+        ...full,
+        ...broken.map(({ bar }) => bar),
+        ...missed.flatMap((miss) => miss.bars),
+      ]);
       return { bars, cost: whole + trouble + handCost(model, gauge, bars), trouble, faults };
     },
   };
 }
 
-/** Whether a line leaves less of its time silent than its feel does. */
-function lacksSilence(model: LineModel, heard: HeardLine): boolean {
+/** The bars that are too full where a line leaves less of its time silent than its feel does. */
+function fullBars(model: LineModel, heard: HeardLine): readonly number[] {
+  const { least } = model.request.feel.silence;
   const bars = model.bars.filter(({ playable }) => playable);
+  const silent = bars.map(({ index, ticks }) => silenceOf(heard[index] ?? [], ticks).whole);
   const time = bars.reduce((sum, { ticks }) => sum + ticks, 0);
-  const silent = bars.reduce((sum, { index, ticks }) => sum + silenceOf(heard[index] ?? [], ticks).whole, 0);
-  return silent < model.request.feel.silence.least * time;
+  if (silent.reduce((sum, one) => sum + one, 0) >= least * time) return [];
+  return bars.flatMap(({ index, ticks }, place) => ((silent[place] ?? 0) < least * ticks ? [index] : []));
 }
 
 /** What has to be asked of the plans: what most lines do not show by themselves. */
@@ -186,8 +192,7 @@ export function draftOf(request: ComposeRequest, model: LineModel): Draft {
   let best: Draft | null = null;
   let wide: ReadonlySet<number> = new Set();
   for (const theme of [themes[0], themes[0], themes[1]]) {
-    // What is only ticked and finds no room in one theme is said, not looked for in all.
-    if (!theme || best?.trouble === 0 || (theme !== themes[0] && best?.faults.size === 0)) break;
+    if (!theme || best?.trouble === 0) break;
     const draft = bestOf(desk, theme, best === null ? 1 : SECOND_LOOK, wide);
     if (draft && (best === null || draft.cost < best.cost)) best = draft;
     wide = withNeighbours(model, best?.faults ?? []);

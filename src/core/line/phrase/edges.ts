@@ -1,4 +1,4 @@
-import { changesAtStart, type LineModel } from '../model';
+import { type BarModel, changesAtStart, type LineModel } from '../model';
 import { meetingBreaches, soloBreaches } from '../rules/check';
 import { leadsHome } from '../rules/closing';
 import { isWished } from '../rules/downbeat';
@@ -60,11 +60,19 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
           begins,
         };
 
+  const minded = new Map<BarModel, boolean>();
+  /** Whether an empty beat one would be minded in a bar at all. */
+  function mayMiss(bar: BarModel): boolean {
+    const known = minded.get(bar) ?? ((bar.opensSection || changesAtStart(model, bar)) && !isWished(bar));
+    minded.set(bar, known);
+    return known;
+  }
+
   /** Whether an empty beat one of what comes has no right to be there. */
   function missesOne(from: Segment, node: Node, { segment: to, late }: Goal): boolean {
     if (!late || to.start > 0) return false;
     const { bar } = to;
-    if (!(bar.opensSection || changesAtStart(model, bar)) || isWished(bar)) return false;
+    if (!mayMiss(bar)) return false;
     const leavesItEmpty =
       model.request.feel.bassRole.mayRestOnOne || bar.demands.freedoms.has('silent beat one');
     // Of a bar in several parts only the first would tell whether it sounds on its one.

@@ -30,20 +30,22 @@ export interface Liking {
   columnOf(segment: Segment, pool: Pool, plan: Plan): Column;
 }
 
+/** The books stay as they are, so two contours are compared once. */
+const between = new WeakMap<Contour, WeakMap<Contour, Kinship>>();
+
+function kinshipOf(motif: Contour | null, contour: Contour | null): Kinship {
+  if (!motif || !contour) return 'other';
+  const row = between.get(motif) ?? new WeakMap<Contour, Kinship>();
+  between.set(motif, row);
+  const kind = row.get(contour) ?? kinship(motif, contour);
+  row.set(contour, kind);
+  return kind;
+}
+
 /** What plans like and dislike, in a manner and at a level. */
 export function likingFor(manner: 'walk' | 'riff', level: number): Liking {
   const kin = new Map<Contour | null, Map<Pool, readonly Kinship[]>>();
-  const between = new Map<Contour, Map<Contour, Kinship>>();
   const [chart, half, each] = TASTES[manner];
-
-  function kinshipOf(motif: Contour | null, contour: Contour | null): Kinship {
-    if (!motif || !contour) return 'other';
-    const row = between.get(motif) ?? new Map<Contour, Kinship>();
-    between.set(motif, row);
-    const kind = row.get(contour) ?? kinship(motif, contour);
-    row.set(contour, kind);
-    return kind;
-  }
 
   /** How each node of a pool is kin to the plan's motif. */
   function kinOf(motif: Contour | null, pool: Pool): readonly Kinship[] {

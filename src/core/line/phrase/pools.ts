@@ -37,7 +37,7 @@ export interface Pool {
 }
 
 /** The most nodes a segment chooses from; the dearest are left out. */
-const MOST_NODES = 56;
+const MOST_NODES = 44;
 const WIDE = 2;
 
 /** What lent contours cost beside a theme's own, and other forms of a contour beside itself. */
@@ -89,6 +89,25 @@ export interface PoolMaker {
   poolOf(segment: Segment, place: Place): Pool;
   /** The only choice of a segment whose notes are given, or that rests. */
   givenPool(segment: Segment, tones: readonly Tone[]): Pool;
+}
+
+/** The books stay as they are, so each theme is varied once. */
+const varied = new WeakMap<Theme, Map<string, readonly Contour[]>>();
+
+/** Other forms of the contours of a theme and of the plainest one, each once. */
+function variedContours(theme: Theme, plain: Theme | undefined, slots: readonly Slot[]): readonly Contour[] {
+  const table = varied.get(theme) ?? new Map<string, readonly Contour[]>();
+  varied.set(theme, table);
+  const key = `${plain?.id} ${slots.join()}`;
+  const known = table.get(key);
+  if (known) return known;
+  const found = new Map<string, Contour>();
+  for (const one of plain && plain !== theme ? [theme, plain] : [theme])
+    for (const contour of slots.flatMap((slot) => one.contours[slot] ?? []).flatMap(variantsOf))
+      found.set(JSON.stringify([contour.beats, contour.roles, contour.leads]), contour);
+  const contours = [...found.values()];
+  table.set(key, contours);
+  return contours;
 }
 
 /** Everything about a segment that its choices depend on, in text. */
@@ -145,22 +164,6 @@ export function poolMaker(
     return cell;
   }
 
-  const varied = new Map<string, readonly Contour[]>();
-  /** Other forms of the contours of a theme and of the plainest one, each once. */
-  function variedContours(theme: Theme, slots: readonly Slot[]): readonly Contour[] {
-    const key = `${theme.id} ${slots.join()}`;
-    const known = varied.get(key);
-    if (known) return known;
-    const themes = plain && plain !== theme ? [theme, plain] : [theme];
-    const found = new Map<string, Contour>();
-    for (const one of themes)
-      for (const slot of slots)
-        for (const contour of contoursIn(one, slot).flatMap(variantsOf))
-          found.set(JSON.stringify([contour.beats, contour.roles, contour.leads]), contour);
-    varied.set(key, [...found.values()]);
-    return [...found.values()];
-  }
-
   /** Whether an aim or the plan asks for more than the book's own bars may have. */
   const asksMore = ({ bar }: Segment, { asks, wide }: Place): boolean =>
     wide ||
@@ -184,7 +187,7 @@ export function poolMaker(
       if (draws.length > 0 && !more) break;
     }
     if (more) {
-      const forms = drawsFrom(segment, variedContours(theme, groups.flat()), place);
+      const forms = drawsFrom(segment, variedContours(theme, plain, groups.flat()), place);
       draws.push(
         ...forms.map((draw) => ({
           ...draw,
