@@ -12,7 +12,7 @@ describe('charts in numerals', () => {
 
   it('say what they lack without a key', () => {
     const { problems } = read('I | vi');
-    expect(problems.map((problem) => problem.message)[0]).toMatch(/counts from the key/);
+    expect(problems.map((problem) => problem.message)[0]).toMatch(/count from a key/);
   });
 });
 

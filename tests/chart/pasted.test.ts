@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { nextSigns, parseChart, pastedOffer } from '../../src/core/chart';
+import { harmonyText, nextSigns, numeralKeys, parseChart, pastedOffer } from '../../src/core/chart';
+import { describeKey, parseKey } from '../../src/core/theory';
 import { chord, written } from '../theory/read';
 
 const METRE = { count: 4, unit: 4 } as const;
@@ -26,12 +27,25 @@ describe('a text that is pasted', () => {
       'Make the words sections',
       'Verse:\n| C | F |\nA:\n| G | C | ; soft',
     ],
+    ['C - F, G', 'Make each chord a bar', '| C | F | G |'],
+    ['• C\n• F', 'Make each chord a bar', '| C |\n| F |'],
+    ['C F G x2', 'Make each chord a bar', '|: C | F | G :|'],
+    ['(key: C)\nI IV V', 'Make each chord a bar', '(key: C)\n| I | IV | V |'],
+    ['Intro: C F', 'Make each chord a bar', 'Intro:\n| C | F |'],
+    ['Chorus | C | F |', 'Make the words sections', 'Chorus:\n| C | F |'],
+    [
+      'Verse\n| C | F |\nBridge\n| G |\nVerse',
+      'Make the words sections',
+      'Verse:\n| C | F |\nBridge:\n| G |\nVerse',
+    ],
+    ['4/4\nKey: G\n| G | C |', 'Read them as they are meant', '(4/4)\n(key: G)\n| G | C |'],
+    ['Tempo: 120\nVerse (2x)\n| C | F |', 'Keep the words as comments', '; Tempo: 120\nVerse:\n| C | F |'],
   ])('%j is offered as %s', (text, deed, expected) => {
     const offer = pastedOffer(text);
     expect([offer?.deed, offer?.text]).toEqual([deed, expected]);
     // What is offered needs no further question.
     expect(pastedOffer(offer?.text ?? '')).toBeNull();
-    expect(problems(offer?.text ?? '').filter(({ message }) => !/counts from the key/.test(message))).toEqual(
+    expect(problems(offer?.text ?? '').filter(({ message }) => !/count from a key/.test(message))).toEqual(
       [],
     );
   });
@@ -56,6 +70,68 @@ describe('a text that is pasted', () => {
     const read = parseChart('A\n| C | F |\nI walked along the road\n| G | C |', METRE);
     expect(read.chart.bars).toHaveLength(4);
     expect(read.problems.map(({ suggestion }) => suggestion)).toEqual(['A:', '; I walked along the road']);
+  });
+});
+
+describe('lines that hold no bar', () => {
+  it.each([
+    ['4/4\n| C | F |', '(4/4)'],
+    ['Key: G\n| C | F |', '(key: G)'],
+    ['Key of F#m\n| C | F |', '(key: F#m)'],
+    ['Tempo: 120\n| C | F |', '; Tempo: 120'],
+    ['Capo 2\n| C | F |', '; Capo 2'],
+    ['(Verse)\n| C | F |', 'Verse:'],
+    ['Verse (2x)\n| C | F |', 'Verse:'],
+    ['e|---0---|\n| C | F |', '; e|---0---|'],
+    ['Chorus | C | F |', undefined],
+    ['Intro: | C | F |', undefined],
+  ])('%j makes no extra bar, and is asked about', (text, suggestion) => {
+    const { chart, problems: found } = parseChart(text, METRE);
+    expect(chart.bars.map(({ spans }) => spans.map(({ harmony }) => harmonyText(harmony)))).toEqual([
+      ['C'],
+      ['F'],
+    ]);
+    expect(found.map((each) => each.suggestion)).toEqual([suggestion]);
+  });
+});
+
+describe('numerals without a key', () => {
+  const keysFor = (text: string, heard: readonly string[] = []) =>
+    numeralKeys(
+      parseChart(text, METRE).chart,
+      heard.flatMap((name) => {
+        const key = parseKey(name);
+        return key.ok ? [key.value] : [];
+      }),
+    ).map(describeKey);
+
+  it('are asked about once, and understood in each key that is offered', () => {
+    const text = '| I | vi | ii7 | V7 |';
+    expect(problems(text)).toHaveLength(1);
+    for (const name of keysFor(text)) {
+      const key = parseKey(name);
+      expect(key.ok && parseChart(text, METRE, key.value).problems).toEqual([]);
+    }
+  });
+
+  it.each([
+    ['| I | vi | IV | V |', 'C major'],
+    ['| vi | IV | V |', 'C major'],
+    ['| 1 | 4 | 5 |', 'C major'],
+    ['| i | VII | VI | V |', 'A minor'],
+    ['| i7 | iv7 |', 'A minor'],
+    ['| 1- | 4- | 5 |', 'A minor'],
+  ])('%s are likeliest in %s', (text, key) => {
+    expect(keysFor(text)[0]).toBe(key);
+    expect(keysFor(text)).toHaveLength(4);
+  });
+
+  it('are likeliest in the key of what stands beside them', () => {
+    expect(keysFor('| I | IV |', ['Eb'])).toEqual(['E♭ major', 'C major', 'G major', 'F major']);
+  });
+
+  it.each(['| C | F |', '(key: G) | I | IV |', 'Verse:\n| Foo |', ''])('%j asks for no key', (text) => {
+    expect(keysFor(text)).toEqual([]);
   });
 });
 

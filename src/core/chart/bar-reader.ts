@@ -177,6 +177,13 @@ function harmonyOf(text: string, place: ChartPlace, key: Key | null, problems: P
   const numeral = key && looksLikeNumeral(text) ? parseNumeral(text, key) : null;
   if (numeral?.ok) return { kind: 'chord', chord: numeral.value };
   const suggestion = suggestChord(text);
+  if (key === null && isNumeral(text) && suggestion === null) {
+    problems.once('numerals', {
+      ...place,
+      message: `“${text}” and other numerals count from a key: choose one, or write it before the bar, for example (key: C).`,
+    });
+    return { kind: 'unknown', text };
+  }
   problems.push({
     ...place,
     message: numeral?.problem.message ?? unreadable(text, chord.problem.message),
@@ -185,11 +192,14 @@ function harmonyOf(text: string, place: ChartPlace, key: Key | null, problems: P
   return { kind: 'unknown', text };
 }
 
+const ANY_KEY: Key = { tonic: { letter: 'C', alteration: 0 }, mode: 'major' };
+
+/** Whether a text is a chord once a key is known. */
+export const isNumeral = (text: string): boolean =>
+  looksLikeNumeral(text) && !parseChord(text).ok && parseNumeral(text, ANY_KEY).ok;
+
 function unreadable(text: string, message: string): string {
   if (text.endsWith(':')) return `“${text}” looks like a section name: write it on a line of its own.`;
-  if (looksLikeNumeral(text)) {
-    return `“${text}” counts from the key: choose one, or write it before the bar, for example (key: C).`;
-  }
   return message;
 }
 

@@ -29,6 +29,7 @@ export {
   readNavigation,
 } from './navigation';
 export { nextSigns } from './next-signs';
+export { numeralKeys } from './numeral-keys';
 export { playOrder } from './order';
 export { parseChart } from './parse';
 export { type PastedOffer, pastedOffer } from './pasted';

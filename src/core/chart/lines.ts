@@ -1,3 +1,7 @@
+import { parseKey } from '../theory';
+import { readNavigation } from './navigation';
+import { typedKey } from './typed-key';
+
 /** What a line of a chart is; `column` counts from 1 to where its text begins. */
 export type ChartLine =
   | { readonly kind: 'blank' }
@@ -20,6 +24,58 @@ const SECTION_WORDS =
 
 /** Whether a line is plainly the name of a part of the tune, though no colon says so. */
 export const isSectionWord = (text: string): boolean => SECTION_WORDS.test(text);
+
+/** What a line that is no line of bars was probably meant as. */
+export interface StrayLine {
+  readonly message: string;
+  /** What to write in its place. */
+  readonly suggestion: string;
+}
+
+/** `(Verse)`, `Verse (2x)`: a part's name and something in brackets. */
+const BRACKETED_WORD = /^\(([^()]{1,40})\)$/;
+const WORD_WITH_BRACKET = /^([^()]{1,40})\([^()]{1,20}\)$/;
+const METRE_ALONE = /^\d{1,2}\/\d{1,2}$/;
+const KEY_ALONE = /^key(?: of |: ?| )([^:|;()]{1,20})$/i;
+/** What sheets say above their chords (common practice, no source). */
+const SETTING = /^(?:tempo|bpm|capo|tuning)\b|^(?:artist|title|words|music|by):/i;
+/** A string of a tab: its name perhaps, and dashes with frets between them. */
+const TAB = /^[A-Ga-g]?[#b♯♭]?[|:]?-[-\d|hpbtxs/\\~()=.<> ]*$/;
+
+/** What a line was meant as that people paste with their charts, and that holds no bars; null for any other. */
+export function strayLine(text: string): StrayLine | null {
+  if (METRE_ALONE.test(text))
+    return { message: `A metre stands in brackets: (${text}).`, suggestion: `(${text})` };
+  const key = parseKey(KEY_ALONE.exec(text)?.[1] ?? '');
+  if (key.ok) {
+    const typed = typedKey(key.value);
+    return { message: `A key stands in brackets: ${typed}.`, suggestion: typed };
+  }
+  const name = (BRACKETED_WORD.exec(text) ?? WORD_WITH_BRACKET.exec(text))?.[1]?.trim() ?? '';
+  if (isSectionWord(name) && readNavigation(text.slice(1, -1)) === null) {
+    return {
+      message: `“${text}” looks like the name of a section, which is written ${name}: on a line of its own.`,
+      suggestion: `${name}:`,
+    };
+  }
+  if (TAB.test(text) && text.includes('--')) {
+    return {
+      message:
+        'This is a line of tab, and a chart holds chords. A tab is read as a file, with Open; here it can stand behind a semicolon.',
+      suggestion: `; ${text}`,
+    };
+  }
+  return SETTING.test(text)
+    ? { message: `“${text}” is no bar. Words stand behind a semicolon.`, suggestion: `; ${text}` }
+    : null;
+}
+
+/** The name of a part in front of bars on one line, `Intro: | C |` or `Chorus | C |`; null without one. */
+export function leadingName(words: string): string | null {
+  const name = words.replace(/:$/, '').trim();
+  const named = words.endsWith(':') ? /^[\p{L}\p{N}]/u.test(name) : isSectionWord(name);
+  return named && name.length <= 60 ? name : null;
+}
 
 const SECTION_NAME = /^([\p{L}\p{N}][^|:;]{0,59}):$/u;
 /** A word of four letters or more that no chord symbol begins with. */
@@ -74,6 +130,7 @@ export function classifyLine(line: string, isSection: (name: string) => boolean)
   const name = SECTION_NAME.exec(text)?.[1] ?? BRACKETED_NAME.exec(text)?.[1];
   if (name !== undefined) return { kind: 'section', name: tidy(name), text, column };
   if (isSection(tidy(text))) return { kind: 'again', name: tidy(text), text, column };
+  if (strayLine(text) !== null) return { kind: 'unnamed words', text, column };
   if (PLAIN_WORDS.test(text) || isProse(text)) return { kind: 'unnamed words', text, column };
   return { kind: 'bars', said, text, column };
 }

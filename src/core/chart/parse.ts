@@ -4,7 +4,15 @@ import { placeOf, readBar } from './bar-reader';
 import { readDirective } from './directives';
 import { type Draft, settleEndings, type WrittenSign } from './endings';
 import { MOST_TIMES, pickupMetre } from './limits';
-import { classifyLine, linesOf, rehearsalLetters, sectionId } from './lines';
+import {
+  classifyLine,
+  leadingName,
+  linesOf,
+  rehearsalLetters,
+  type StrayLine,
+  sectionId,
+  strayLine,
+} from './lines';
 import { beginsBar, readNavigation } from './navigation';
 import { ProblemList } from './problems';
 import { withTail } from './pushes';
@@ -27,7 +35,9 @@ type BarLine = Extract<Token, { kind: 'bar line' }>;
 const MOST_NAME_WORDS = 3;
 
 /** What is asked about a line of words, and what was probably meant by it. */
-function unnamedWords(text: string): { readonly message: string; readonly suggestion: string } {
+function unnamedWords(text: string): StrayLine {
+  const stray = strayLine(text);
+  if (stray !== null) return stray;
   const shown = text.length > 40 ? `${text.slice(0, 40)}…` : text;
   return text.split(/\s+/).length > MOST_NAME_WORDS
     ? {
@@ -181,19 +191,34 @@ class ChartReader {
     let words: Word[] = [];
     let afterPlainLine: ChartPlace | null = null;
     let closed: Draft | null = null;
+    let begun = false;
     for (const token of tokens) {
       if (this.full) return;
       if (token.kind === 'word') words.push(token);
       else if (token.kind === 'times') this.setTimes(token, closed);
       else if (token.kind !== 'bar line') this.readBeforeBar(token, words.length > 0);
       else {
-        const bar = this.closeBar(words, afterPlainLine, token);
+        const named = !begun && this.asksForName(words);
+        const bar = named ? null : this.closeBar(words, afterPlainLine, token);
+        begun = true;
         words = [];
         closed = this.readBarLine(token, bar);
         afterPlainLine = isPlain(token) ? token.place : null;
       }
     }
     this.closeBar(words, null, null);
+  }
+
+  /** The name of a section that stands in front of its bars is no bar. */
+  private asksForName(words: readonly Word[]): boolean {
+    const name = leadingName(words.map(({ text }) => text).join(' '));
+    const place = placeOf(words);
+    if (name === null || place === null) return false;
+    this.problems.push({
+      ...place,
+      message: `“${name}” looks like a section name: write it as ${name}: on a line of its own, above its bars.`,
+    });
+    return true;
   }
 
   /** Gives the bar that ends a repeat here, for a count to follow. */

@@ -1,6 +1,6 @@
-import { looksLikeNumeral, parseChord } from '../theory';
-import { splitSlashes } from './bar-reader';
-import { isSectionWord, linesOf, rehearsalLetters, saidIn } from './lines';
+import { parseChord } from '../theory';
+import { isNumeral, splitSlashes } from './bar-reader';
+import { isSectionWord, leadingName, linesOf, rehearsalLetters, saidIn, strayLine } from './lines';
 
 /** A way of reading a text that was not written as a chart is. */
 export interface PastedOffer {
@@ -12,84 +12,202 @@ export interface PastedOffer {
   readonly text: string;
 }
 
-type PastedLine = 'blank' | 'bars' | 'chords' | 'section' | 'words' | 'heading';
+type LineKind = 'blank' | 'bars' | 'chords' | 'section' | 'words' | 'heading' | 'stray' | 'directive';
+
+interface PastedLine {
+  readonly kind: LineKind;
+  /** What the line says, without blanks around it, a bullet, and the name of a part in front. */
+  readonly text: string;
+  /** The name of a part that stands in front of its chords or bars. */
+  readonly name: string | null;
+  readonly comment: string;
+}
 
 const NO_CHORD = /^n\.?c\.?$/i;
+/** What stands between chords and is none: dashes, arrows, commas. */
+const SEPARATOR = /^(?:[-–—,;·•>→]|->|=>)$/;
+const TIMES = /^\(?(?:[x×](\d{1,2})|(\d{1,2})[x×])\)?$/;
+const BULLET = /^(?:[•*·▪◦–—-]|\d{1,2}\))\s+/;
 
 function isChord(word: string): boolean {
   const { chord } = splitSlashes(word);
-  return (
-    chord === '' || chord === '%' || NO_CHORD.test(chord) || parseChord(chord).ok || looksLikeNumeral(chord)
-  );
+  return chord === '' || chord === '%' || NO_CHORD.test(chord) || parseChord(chord).ok || isNumeral(chord);
 }
 
-function kindOf(line: string, isLetter: boolean): PastedLine {
-  const text = saidIn(line).trim();
+/** The words of a line of chords without what stands between them. */
+const chordWords = (text: string): readonly string[] =>
+  text
+    .split(/\s+/)
+    .filter((word) => !SEPARATOR.test(word))
+    .map((word) => word.replace(/[,;]$/, ''));
+
+/** Directives, ending numbers and how often to play stand between chords. */
+const isChords = (text: string): boolean => {
+  const words = chordWords(text);
+  const others = /^\(.*\)$|^\d{1,2}\.$/;
+  return words.some(isChord) && words.every((word) => isChord(word) || others.test(word) || TIMES.test(word));
+};
+
+/** The name of a part in front of its chords on one line, and the rest. */
+function splitName(text: string): { readonly name: string | null; readonly rest: string } {
+  if (strayLine(text) !== null) return { name: null, rest: text };
+  const bar = text.indexOf('|');
+  const colon = text.indexOf(':');
+  const end = colon > 0 && (bar < 0 || colon < bar - 1) ? colon + 1 : bar;
+  const rest = text.slice(end).trim();
+  const name = end > 0 && rest !== '' ? leadingName(text.slice(0, end).trim()) : null;
+  return name !== null && (rest.includes('|') || isChords(rest))
+    ? { name, rest }
+    : { name: null, rest: text };
+}
+
+function kindOf(text: string, isLetter: boolean): LineKind {
   if (text === '') return 'blank';
+  if (strayLine(text) !== null) return 'stray';
   if (text.includes('|')) return 'bars';
+  if (/^(?:\([^()]*\)\s?)+$/.test(text)) return 'directive';
   if (/^\[[^\]]{1,40}\]$/.test(text) || text.endsWith(':')) return 'section';
   if (isSectionWord(text) || isLetter) return 'heading';
-  const words = text.split(/\s+/);
-  // Directives and ending numbers stand between chords.
-  if (words.every((word) => isChord(word) || /^\(.*\)$|^\d{1,2}\.$|^[x×]\d+$/.test(word))) return 'chords';
+  if (isChords(text)) return 'chords';
   return /^[\p{L}\p{N}('"’]/u.test(text) ? 'words' : 'bars';
+}
+
+function readLine(line: string, isLetter: boolean): PastedLine {
+  const said = saidIn(line);
+  const comment = line.slice(said.length);
+  const trimmed = said.trim();
+  const bare = trimmed.replace(BULLET, '');
+  const { name, rest } = splitName(isChords(bare) ? bare : trimmed);
+  return { kind: kindOf(rest, isLetter), text: rest, name, comment };
 }
 
 /** The chords of a line by columns, where tabs or wider gaps set them off and a column holds several; else null. */
 function columnsOf(text: string): readonly string[] | null {
-  const columns = text.trim().split(/\t+| {2,}/);
+  const columns = text.split(/\t+| {2,}/);
   return columns.length > 1 && columns.some((column) => /\S\s+\S/.test(column)) ? columns : null;
 }
 
-/**
- * How a text can be read that was pasted rather than written as a chart: chords without bar lines become bars, one a
- * column or one a chord; headings become sections, and words between the lines stand behind a semicolon. Null where
- * the text is written as charts are, or nothing but one bar.
- */
-export function pastedOffer(text: string): PastedOffer | null {
-  const lines = linesOf(text);
-  const hasBars = lines.some((line) => saidIn(line).includes('|'));
-  const letters = rehearsalLetters(lines);
-  const kinds = lines.map((line, index) => kindOf(line, letters.has(index)));
-  const chordLines = lines.filter((_, index) => kinds[index] === 'chords');
-  const several = chordLines.some((line) => saidIn(line).trim().split(/\s+/).length > 1);
-  // Slashes count the beats of a bar that is written without its lines.
-  const counted = chordLines.some((line) => /(?:^|\s)\/|\/(?:\s|$)/.test(saidIn(line)));
-  const unbarred = !hasBars && !counted && (chordLines.length > 1 || several);
-  const others = kinds.some((kind) => kind === 'words' || kind === 'heading');
-  if (!unbarred && !(others && (hasBars || chordLines.length > 0))) return null;
-  const byColumns = !kinds.includes('words') && chordLines.some((line) => columnsOf(saidIn(line)) !== null);
-  const written = lines.map((line, index) => writtenLine(line, kinds[index] ?? 'bars', unbarred, byColumns));
-  const words = kinds.includes('words');
+/** Whether chords without bar lines are to become bars: several of them, and no slashes that count beats already. */
+function isUnbarred(lines: readonly PastedLine[]): boolean {
+  const chords = lines.filter(({ kind }) => kind === 'chords');
+  const several = chords.some(({ text }) => chordWords(text).length > 1);
+  const counted = chords.some(({ text }) => /(?:^|\s)\/|\/(?:\s|$)/.test(text));
+  return !lines.some(({ kind }) => kind === 'bars') && !counted && (chords.length > 1 || several);
+}
+
+/** Whether something is no bar and stands for nothing else yet. */
+const isAsked = ({ kind, name }: PastedLine): boolean =>
+  kind === 'words' || kind === 'heading' || kind === 'stray' || name !== null;
+
+function offerFor(
+  lines: readonly PastedLine[],
+  unbarred: boolean,
+  byColumns: boolean,
+): Omit<PastedOffer, 'text'> {
+  const words = lines.some(({ kind, text }) => kind === 'words' || isRemark(kind, text));
+  if (unbarred) {
+    return {
+      said: `These chords stand without bar lines${words ? ', with words between them' : ''}.`,
+      deed: `Make each ${byColumns ? 'column' : 'chord'} a bar`,
+    };
+  }
+  const names = lines.some(({ kind, name }) => kind === 'heading' || name !== null);
   return {
-    said: unbarred
-      ? `These chords stand without bar lines${words ? ', with words between them' : ''}.`
-      : 'Some lines here are words and no chords.',
-    deed: unbarred
-      ? `Make each ${byColumns ? 'column' : 'chord'} a bar`
-      : words
-        ? 'Keep the words as comments'
-        : 'Make the words sections',
-    text: written.join('\n'),
+    said: 'Some lines here are words and no chords.',
+    deed: words
+      ? 'Keep the words as comments'
+      : names
+        ? 'Make the words sections'
+        : 'Read them as they are meant',
   };
 }
 
-function writtenLine(line: string, kind: PastedLine, unbarred: boolean, byColumns: boolean): string {
-  const said = saidIn(line);
-  const text = said.trim();
-  const comment = line.slice(said.length);
-  if (kind === 'words') return `; ${text}${comment === '' ? '' : ` ${comment}`}`;
-  if (kind === 'heading') return `${text}:${comment === '' ? '' : ` ${comment}`}`;
-  if (kind !== 'chords' || !unbarred) return line;
-  const bars = byColumns ? (columnsOf(text) ?? text.split(/\s+/)) : chordsOneByOne(text);
-  return `| ${bars.join(' | ')} |${comment === '' ? '' : ` ${comment}`}`;
+const isRemark = (kind: LineKind, text: string): boolean =>
+  kind === 'stray' && strayLine(text)?.suggestion.startsWith(';') === true;
+
+/**
+ * How a text can be read that was pasted rather than written as a chart: chords without bar lines become bars, one a
+ * column or one a chord; headings become sections, a metre and a key stand in brackets, and words between the lines
+ * behind a semicolon. Null where the text is written as charts are, or nothing but one bar.
+ */
+export function pastedOffer(text: string): PastedOffer | null {
+  const raw = linesOf(text);
+  const letters = rehearsalLetters(raw);
+  const lines = settled(raw.map((line, index) => readLine(line, letters.has(index))));
+  const unbarred = isUnbarred(lines);
+  const hasChords = lines.some(({ kind }) => kind === 'chords' || kind === 'bars');
+  if (!unbarred && !(lines.some(isAsked) && hasChords)) return null;
+  const byColumns =
+    !lines.some(({ kind }) => kind === 'words') &&
+    lines.some((line) => line.kind === 'chords' && columnsOf(line.text) !== null);
+  const known = new Set<string>();
+  const written = lines.map((line, index) => {
+    const again = isAgain(lines, index, known);
+    return writtenLine(line, raw[index] ?? '', unbarred, byColumns, again);
+  });
+  return { ...offerFor(lines, unbarred, byColumns), text: written.join('\n') };
+}
+
+/** A heading that names a section written above stands for it, and is no question. */
+function settled(lines: readonly PastedLine[]): readonly PastedLine[] {
+  const names = new Set<string>();
+  return lines.map((line) => {
+    if (line.kind === 'section') names.add(line.text.replace(/^\[|[\]:]$/g, '').toLowerCase());
+    const known = line.kind === 'heading' && names.has(line.text.toLowerCase());
+    return known ? { ...line, kind: 'section' } : line;
+  });
+}
+
+/** Whether a heading has been there with its bars and stands here without any: the section comes again. */
+function isAgain(lines: readonly PastedLine[], index: number, known: Set<string>): boolean {
+  const line = lines[index];
+  if (line?.kind !== 'heading') return false;
+  const name = line.text.toLowerCase();
+  const next = lines.slice(index + 1).find(({ kind }) => kind !== 'blank' && kind !== 'words');
+  const bare = next === undefined || next.kind === 'heading' || next.kind === 'section' || next.name !== null;
+  if (known.has(name)) return bare;
+  known.add(name);
+  return false;
+}
+
+function writtenLine(
+  { kind, text, name, comment }: PastedLine,
+  raw: string,
+  unbarred: boolean,
+  byColumns: boolean,
+  again: boolean,
+): string {
+  const behind = comment === '' ? '' : ` ${comment}`;
+  const head = name === null ? '' : `${name}:\n`;
+  switch (kind) {
+    case 'words':
+      return `; ${text}${behind}`;
+    case 'heading':
+      return `${text}${again ? '' : ':'}${behind}`;
+    case 'stray':
+      return `${strayLine(text)?.suggestion ?? text}${behind}`;
+    case 'chords':
+      return unbarred || name !== null ? `${head}${barred(text, byColumns)}${behind}` : raw;
+    default:
+      return name === null ? raw : `${head}${text}${behind}`;
+  }
+}
+
+/** Chords as bars, and a repeat where the line says how often. */
+function barred(text: string, byColumns: boolean): string {
+  const words = chordWords(text);
+  const times = TIMES.exec(words.at(-1) ?? '');
+  const count = Number(times?.[1] ?? times?.[2] ?? 0);
+  const columns = byColumns && times === null ? columnsOf(text) : null;
+  const bars = (columns ?? chordsOneByOne(times === null ? words : words.slice(0, -1))).join(' | ');
+  return count > 1 ? `|: ${bars} :|${count > 2 ? ` x${count}` : ''}` : `| ${bars} |`;
 }
 
 /** Chords one by one; a bracket, an ending number and slashes stay with their chord. */
-function chordsOneByOne(text: string): readonly string[] {
+function chordsOneByOne(words: readonly string[]): readonly string[] {
   const bars: string[] = [];
   let head = '';
-  for (const word of text.split(/\s+/)) {
+  for (const word of words) {
     if (/^\(.*\)$|^\d{1,2}\.$/.test(word)) head += `${word} `;
     else if (/^\/+$/.test(word) && bars.length > 0) bars.push(`${bars.pop() ?? ''} ${word}`);
     else {

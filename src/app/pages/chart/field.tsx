@@ -1,6 +1,6 @@
 import { type RefObject, useId, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
-import { type ChartProblem, caretInLetters, guessedIn, pastedOffer, typedProblem } from '../../../core/chart';
+import { type ChartProblem, caretInLetters, guessedIn, typedProblem } from '../../../core/chart';
 import { type LinePiece, type LineSheet, setChartText, takeSuggestion } from '../../../core/lesson';
 import type { Naming } from '../../../core/theory';
 import { Later, laterPart, useAtWork, useNoteNames } from '../at-work';
@@ -10,6 +10,7 @@ import { NextSigns } from './next-signs';
 import { NAMING_HINTS, useTypedChart } from './typed-names';
 
 const SIGNS = laterPart('The signs of the chart', async () => (await import('./signs')).ChartSigns);
+const PASTED = laterPart('What reads a pasted chart', async () => (await import('./pasted')).Pasted);
 const PARKED = laterPart('The parked bars', async () => (await import('./parked-bars')).ParkedBars);
 
 /** Typing after a rest this long is a step of its own for *Undo*. */
@@ -78,7 +79,7 @@ export function ChartField({ piece, sheet }: ChartFieldProps) {
         )}
       </div>
       <NextSigns before={text.slice(0, caret ?? text.length)} sheet={sheet} putIn={putIn} />
-      <Pasted piece={piece} onTaken={() => field.current?.focus()} />
+      <Later part={PASTED} given={{ piece, sheet, onTaken: () => field.current?.focus() }} />
       <Problems piece={piece} typed={text} problems={sheet.problems} naming={naming} field={field} />
       <p className="chart__facts" id={`${id}-facts`} ref={facts} tabIndex={-1}>
         {describeFacts(sheet)}
@@ -98,31 +99,6 @@ export function ChartField({ piece, sheet }: ChartFieldProps) {
       </details>
       <Later part={PARKED} given={{ piece, noteNames: naming }} />
     </div>
-  );
-}
-
-/** Another way to read a text that was pasted: chords without bar lines, headings, words of a song. */
-function Pasted({ piece, onTaken }: { readonly piece: LinePiece; readonly onTaken: () => void }) {
-  const { session } = useAtWork();
-  const offer = pastedOffer(piece.chartText);
-  if (offer === null) return null;
-  return (
-    <p className="harmony">
-      {offer.said}{' '}
-      <button
-        type="button"
-        className="word"
-        onClick={() => {
-          session.lessons.change((lesson) => setChartText(lesson, piece.id, offer.text), {
-            label: 'read the pasted chart',
-          });
-          onTaken();
-        }}
-      >
-        {offer.deed}
-      </button>
-      .
-    </p>
   );
 }
 
