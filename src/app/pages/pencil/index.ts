@@ -1,3 +1,5 @@
+import '../../styles/pencil.css';
+
 export { writeOnNeck } from './on-neck';
 export { perform } from './perform';
 export { PencilStrip } from './strip';
