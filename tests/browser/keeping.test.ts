@@ -269,6 +269,50 @@ describe('a storage that never answers', () => {
   });
 });
 
+test('a lesson of a newer copy is only shown until a copy of it is made', async () => {
+  const { page, expectClean } = await openApp();
+  await title(page).fill('From tomorrow');
+  await saved(page).waitFor();
+  await page.evaluate(
+    () =>
+      new Promise<void>((resolve) => {
+        const opening = indexedDB.open('ground-bass');
+        opening.onsuccess = () => {
+          const lessons = opening.result.transaction('lessons', 'readwrite').objectStore('lessons');
+          const all = lessons.getAll();
+          all.onsuccess = () => {
+            for (const record of all.result)
+              lessons.put({
+                ...record,
+                revision: 'newer',
+                document: { ...record.document, version: 99, mood: 'calm' },
+              });
+          };
+          lessons.transaction.oncomplete = () => {
+            opening.result.close();
+            resolve();
+          };
+        };
+      }),
+  );
+  await page.reload();
+  await page.getByText('only shown', { exact: true }).waitFor();
+  await page.getByText(/Left out here.*mood/).waitFor();
+  await title(page).press('End');
+  await title(page).press('!');
+  await page
+    .getByRole('alert')
+    .getByText(/only shown here, so it was not changed/)
+    .waitFor();
+  expect(await title(page).inputValue()).toBe('From tomorrow');
+  await button(page, 'Make a copy').click();
+  await saved(page).waitFor();
+  await title(page).fill('My copy');
+  await saved(page).waitFor();
+  expect((await stored(page)).map((each) => each.title).sort()).toEqual(['From tomorrow', 'My copy']);
+  expectClean();
+});
+
 test('a lesson with which a start froze is not opened again, and is offered as a file', async () => {
   const { page, address } = await openApp();
   await title(page).fill('Freezes');

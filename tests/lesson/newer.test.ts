@@ -66,7 +66,7 @@ describe('a lesson of a newer copy', () => {
     const said = describeNewer({ lesson, leftOut }, NEWER).join(' ');
     expect(said).toContain(`newer Ground Bass (version ${NEWER}`);
     expect(said).toContain('“dub”');
-    expect(said).toContain('a copy of its own is kept, without what is left out');
+    expect(said).toContain('make a copy: a lesson of its own, without what is left out');
   });
 
   it('leaves out a piece, a note and an aim of a kind that is not known', () => {

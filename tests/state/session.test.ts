@@ -3,7 +3,7 @@ import { pageClock } from '../../src/app/clock';
 import { startSession } from '../../src/app/state';
 import type { LessonStorage } from '../../src/app/storage';
 import { describeStorageFault } from '../../src/app/storage/faults';
-import { failure, success } from '../../src/core/base';
+import { bpm, failure, success } from '../../src/core/base';
 import {
   addPiece,
   LESSON_VERSION,
@@ -232,7 +232,7 @@ test('without a composer the line stays and a sentence says so', async () => {
   session.end();
 });
 
-test('a lesson of a newer copy is shown under an id of its own, and kept only once it is changed', async () => {
+test('a lesson of a newer copy is only shown: read, played and printed, and kept once a copy is made', async () => {
   const { records, openWindow } = device();
   const document = {
     ...JSON.parse(printLesson(sampleLesson(0, 'newer-1'))),
@@ -247,8 +247,36 @@ test('a lesson of a newer copy is shown under an id of its own, and kept only on
   expect(session.editor.getState().reading?.sentences.join(' ')).toMatch(/newer Ground Bass.*mood/);
   await session.saveNow();
   expect([...records.keys()]).toEqual(['newer-1']);
-  session.lessons.change((lesson) => setTitle(lesson, 'A copy'), { label: 'title' });
+  expect(session.editor.getState().saving.kind).toBe('shown');
+
+  retitle(session, 'Changed');
+  expect(title(session)).toBe(sampleLesson(0, 'x').title);
+  expect(session.editor.getState().notice).toMatch(/only shown here.*Make a copy/);
+  session.lessons.change((lesson) => ({ ...lesson, handout: { ...lesson.handout, paper: 'Letter' } }), {
+    label: 'paper',
+  });
+  session.lessons.change(
+    (lesson) => ({
+      ...lesson,
+      pieces: lesson.pieces.map((piece) =>
+        piece.kind === 'line' ? { ...piece, tempo: bpm(77) } : piece,
+      ),
+    }),
+    { label: 'tempo' },
+  );
   await session.saveNow();
+  expect(session.lessons.getState().lesson).toMatchObject({
+    handout: { paper: 'Letter' },
+    pieces: [{ tempo: 77 }, {}],
+  });
+  expect([...records.keys()]).toEqual(['newer-1']);
+  expect(session.editor.getState().saving.kind).toBe('shown');
+
+  session.editor.getState().reading?.makeCopy?.();
+  retitle(session, 'A copy');
+  await session.saveNow();
+  expect(session.editor.getState()).toMatchObject({ reading: null, notice: null, saving: { kind: 'saved' } });
+  expect(title(session)).toBe('A copy');
   expect(records.get('newer-1')).toBe(record);
   expect([...records.keys()]).toHaveLength(2);
   session.end();

@@ -24,10 +24,13 @@ interface NewVersionNoteProps {
   readonly version: NewVersion;
 }
 
-/** Shown only while the lesson is saved as it stands, so that nothing is lost by using the new version. */
+/** Shown only while nothing of the lesson is unsaved, so that nothing is lost by using the new version. */
 function NewVersionNote({ session, version }: NewVersionNoteProps) {
   const ready = useStore(version, (state) => state.ready);
-  const saved = useStore(session.editor, (state) => state.saving.kind === 'saved');
+  const saved = useStore(
+    session.editor,
+    (state) => state.saving.kind === 'saved' || state.saving.kind === 'shown',
+  );
   const news = useNews(version, ready);
   const [putAway, setPutAway] = useState(false);
   const use = async () => {

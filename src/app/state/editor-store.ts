@@ -56,10 +56,14 @@ export interface FileReading {
   readonly part: string;
   /** Reads another part in place of this one. */
   readonly choosePart: (id: string) => void;
+  /** Where the lesson is only shown: takes what is shown as a lesson that can be changed and is kept. */
+  readonly makeCopy?: () => void;
 }
 
 export type SavingState =
   | { readonly kind: 'saved' }
+  /** What this copy of the app can show of a lesson of a newer one: nothing of it is kept. */
+  | { readonly kind: 'shown' }
   | { readonly kind: 'unsaved' }
   | { readonly kind: 'failed'; readonly sentence: string };
 

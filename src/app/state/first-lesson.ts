@@ -1,13 +1,13 @@
 import { type Lesson, SAMPLE_TITLES, sampleLesson } from '../../core/lesson';
 import type { LessonStorage } from '../storage';
 import type { Rescue } from './editor-store';
-import { AS_IT_CAME } from './keeper';
+import { AS_IT_CAME, ONLY_SHOWN } from './keeper';
 
 /** What the page starts with. */
 interface FirstLesson {
   readonly lesson: Lesson;
   /** Its revision on this device; a sample needs none. */
-  readonly base: string | typeof AS_IT_CAME;
+  readonly base: string | typeof AS_IT_CAME | typeof ONLY_SHOWN;
   /** How it is noted as open. */
   readonly name: string;
   /** What is noted on this device as open. */
@@ -67,7 +67,7 @@ export async function firstLesson(
     return { ...sample(0), noted: name, rescue: { id: name, sentence: `${found.sentence} ${STANDS_IN}` } };
   if (found.kind === 'newer') {
     const lesson = { ...found.lesson, id: freshId() };
-    return { ...sample(0), lesson, name, noted: name, newer: found.sentences };
+    return { ...sample(0), lesson, base: ONLY_SHOWN, name, noted: name, newer: found.sentences };
   }
   return {
     lesson: found.lesson,

@@ -23,6 +23,8 @@ interface Seat {
   saved: Lesson | null;
   /** The revision of what stands there; null when nothing does. */
   base: string | null;
+  /** It is only shown: nothing of it is kept. */
+  shown: boolean;
   /** Another window took it off the device, and nothing was changed here since. */
   removed: boolean;
 }
@@ -46,16 +48,19 @@ export interface Keeper {
   flush(): Promise<Result<null, string>>;
   /**
    * Another lesson is about to be at hand.
-   * @param base - its revision on this device, 'as it came' for one that needs no saving while it is not changed, or
-   * null for one that is to be saved
+   * @param base - its revision on this device, 'as it came' for one that needs no saving while it is not changed,
+   * 'only shown' for one that is never saved, or null for one that is to be saved
    */
-  seat(lesson: Lesson, base: string | 'as it came' | null): void;
+  seat(lesson: Lesson, base: string | typeof AS_IT_CAME | typeof ONLY_SHOWN | null): void;
+  /** Whether the lesson at hand is only shown. */
+  isOnlyShown(): boolean;
   /** The storage refused something; it is tried again by and by. */
   refused(sentence: string): void;
   stop(): void;
 }
 
 export const AS_IT_CAME = 'as it came';
+export const ONLY_SHOWN = 'only shown';
 
 /**
  * Saves the lesson a moment after each change, and at once when the page is hidden or left. A window that learns that
@@ -63,17 +68,18 @@ export const AS_IT_CAME = 'as it came';
  */
 export function startKeeper(parts: KeeperParts): Keeper {
   const { lessons, editor, storage, clock } = parts;
-  let seat: Seat = { saved: null, base: null, removed: false };
+  let seat: Seat = { saved: null, base: null, shown: false, removed: false };
   /** Why nothing can be saved; null while it can. */
   let trouble: string | null = null;
   let retry = FIRST_RETRY;
   let stopRetry = (): void => {};
   let stopped = false;
 
-  const isDirty = (): boolean => lessons.getState().lesson !== seat.saved;
+  const isDirty = (): boolean => !seat.shown && lessons.getState().lesson !== seat.saved;
 
   const state = (): SavingState => {
     if (seat.removed) return { kind: 'failed', sentence: REMOVED };
+    if (seat.shown) return { kind: 'shown' };
     if (trouble !== null) return { kind: 'failed', sentence: trouble };
     return { kind: isDirty() ? 'unsaved' : 'saved' };
   };
@@ -108,7 +114,7 @@ export function startKeeper(parts: KeeperParts): Keeper {
     const { lesson } = lessons.getState();
     const same = theirs.kind === 'lesson' ? shareParts(lesson, theirs.lesson) : null;
     if (same !== null && (same === lesson || !isDirty())) {
-      seat = { saved: same, base: theirs.revision, removed: false };
+      seat = { saved: same, base: theirs.revision, shown: false, removed: false };
       lessons.follow(same);
     } else if (isDirty()) {
       goOnApart(lesson, theirs);
@@ -126,7 +132,7 @@ export function startKeeper(parts: KeeperParts): Keeper {
       theirTitle === lesson.title
         ? lesson.title.slice(0, LONGEST_TITLE - OTHER_WINDOW.length) + OTHER_WINDOW
         : lesson.title;
-    seat = { saved: null, base: null, removed: false };
+    seat = { saved: null, base: null, shown: false, removed: false };
     lessons.goOnAs(parts.freshId(), (each) =>
       each.title === lesson.title && title !== lesson.title ? setTitle(each, title) : each,
     );
@@ -240,10 +246,13 @@ export function startKeeper(parts: KeeperParts): Keeper {
     seat: (lesson, base) => {
       seat = {
         saved: base === null ? null : lesson,
-        base: base === AS_IT_CAME ? null : base,
+        base: base === AS_IT_CAME || base === ONLY_SHOWN ? null : base,
+        shown: base === ONLY_SHOWN,
         removed: false,
       };
+      show();
     },
+    isOnlyShown: () => seat.shown,
     refused: fails,
     stop() {
       stopped = true;

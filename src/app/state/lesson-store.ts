@@ -42,9 +42,14 @@ const stateOf = (history: History<Lesson>, opening: number): LessonState => ({
 
 /**
  * The store of the document, without React: read with `getState`, followed with `subscribe`.
- * @param onRefused - hears why an edit was not made: a lesson could not be read again after it
+ * @param onRefused - hears why an edit was not made, in a sentence
+ * @param whyRefused - why an edit is not to be made: a lesson could not be read again after it, or is not to be changed
  */
-export function createLessonStore(initial: Lesson, onRefused: (sentence: string) => void = () => undefined) {
+export function createLessonStore(
+  initial: Lesson,
+  onRefused: (sentence: string) => void = () => undefined,
+  whyRefused: (next: Lesson, before: Lesson) => string | null = whyNotKept,
+) {
   let history = newHistory(settled(initial));
   let opening = 0;
   const store = createStore<LessonState>(() => stateOf(history, opening));
@@ -61,7 +66,7 @@ export function createLessonStore(initial: Lesson, onRefused: (sentence: string)
     /** Runs an edit command on the document as one step (or as part of the last, see {@link Change.join}). */
     change(command: (lesson: Lesson) => Lesson, change: Change): void {
       const next = settled(command(history.present));
-      const refused = next === history.present ? null : whyNotKept(next);
+      const refused = next === history.present ? null : whyRefused(next, history.present);
       if (refused === null) take(record(history, next, change.label, change.join ?? null));
       else onRefused(refused);
     },

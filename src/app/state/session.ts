@@ -2,17 +2,19 @@ import { type Result, shareParts } from '../../core/base';
 import {
   describeLessonProblem,
   describeNewer,
+  differInUseOnly,
   type Lesson,
   type LessonProblem,
   newLesson,
   sampleLesson,
+  whyNotKept,
 } from '../../core/lesson';
 import { type Clock, pageClock } from '../clock';
 import type { Composer, Deed } from '../composer';
 import type { LessonStorage, StartGuard } from '../storage';
 import { createEditorStore, type FileReading } from './editor-store';
 import { firstLesson, sampleMark } from './first-lesson';
-import { AS_IT_CAME, startKeeper } from './keeper';
+import { AS_IT_CAME, ONLY_SHOWN, startKeeper } from './keeper';
 import { createLessonStore } from './lesson-store';
 import { type WatchPage, watchPage } from './page-watch';
 
@@ -32,6 +34,9 @@ const GONE = 'This lesson is no longer on this device.';
 
 const AS_IT_IS =
   'It stays on this device as it is; save it as a file, or remove it (Lessons, Remove a lesson).';
+
+const NOT_CHANGED =
+  'This lesson is of a newer Ground Bass and is only shown here, so it was not changed. Make a copy to change it (the button stands above the sheet).';
 
 const NO_COMPOSER =
   'The composer could not be loaded, so the line is as it was. Check that the page is still reachable and try again.';
@@ -64,11 +69,16 @@ export async function startSession(
 ) {
   const first = await firstLesson(storage, await guard.begin(), freshLessonId);
   guard.opening(first.name);
-  const lessons = createLessonStore(first.lesson, (notice) => editor.setState({ notice }));
+  const lessons = createLessonStore(
+    first.lesson,
+    (notice) => editor.setState({ notice }),
+    (next, before) =>
+      keeper.isOnlyShown() && !differInUseOnly(next, before) ? NOT_CHANGED : whyNotKept(next),
+  );
   const editor = createEditorStore(firstPiece(first.lesson));
   editor.setState({
     rescue: first.rescue,
-    reading: first.newer && toldOf(first.lesson, first.newer),
+    reading: first.newer && toldOf(first.lesson, first.newer, () => void makeCopy()),
   });
   /** What is noted on this device as open. */
   let noted = first.noted;
@@ -180,9 +190,17 @@ export async function startSession(
     if (editor.getState().pieceId === pieceId) editor.setState({ remarks });
   };
 
+  /** From now on the lesson that was only shown is one of this device, and can be changed. */
+  const makeCopy = async (): Promise<void> => {
+    const { lesson } = lessons.getState();
+    keeper.seat(lesson, null);
+    editor.setState({ notice: null, reading: null });
+    await keeper.flush();
+  };
+
   /**
    * Opens what this copy can show of a lesson of a newer one. It has an id of its own, so that the newer lesson is
-   * never written over; it is kept once it is changed.
+   * never written over; it is kept once a copy is made of it.
    * @param name - the id of the newer lesson where it is on this device, to be opened again at the next start
    */
   const openNewer = async (
@@ -191,8 +209,8 @@ export async function startSession(
     name: string | null = null,
   ): Promise<boolean> => {
     const shown = { ...lesson, id: freshLessonId() };
-    const opened = await open(shown, AS_IT_CAME, name ?? shown.id);
-    if (opened) editor.setState({ reading: toldOf(shown, sentences) });
+    const opened = await open(shown, ONLY_SHOWN, name ?? shown.id);
+    if (opened) editor.setState({ reading: toldOf(shown, sentences, () => void makeCopy()) });
     return opened;
   };
 
@@ -279,11 +297,12 @@ export async function startSession(
 }
 
 /** What is said of a lesson that came with more than this copy knows. */
-const toldOf = (lesson: Lesson, sentences: readonly string[]): FileReading => ({
+const toldOf = (lesson: Lesson, sentences: readonly string[], makeCopy: () => void): FileReading => ({
   sentences,
   parts: [{ id: lesson.id, name: lesson.title }],
   part: lesson.id,
   choosePart: () => undefined,
+  makeCopy,
 });
 
 const parkedIn = (lesson: Lesson): readonly string[] =>

@@ -62,3 +62,4 @@ export { SAMPLE_TITLES, sampleLesson } from './samples';
 export { deriveSheet, deriveSheets } from './sheet';
 export * from './sheet-types';
 export * from './types';
+export { differInUseOnly } from './use-only';

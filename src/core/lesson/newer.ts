@@ -155,6 +155,6 @@ export function describeNewer({ leftOut }: NewerLesson, version: number): readon
     leftOut.length === 0
       ? 'Nothing in it is unknown here.'
       : `Left out here, because this copy does not know it: ${shown.join(', ')}${more > 0 ? ` and ${more} more` : ''}.`,
-    'The lesson itself stays as it is. As soon as you change something, a copy of its own is kept, without what is left out. Reload the app to update it.',
+    `The lesson itself stays as it is, and how you play and print it here is not kept. To change it, make a copy: a lesson of its own${leftOut.length === 0 ? '' : ', without what is left out'}. Reload the app to update it.`,
   ];
 }

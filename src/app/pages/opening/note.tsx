@@ -3,10 +3,10 @@ import { SelectField } from '../../controls';
 import type { FileReading } from '../../state';
 import { useAtWork } from '../at-work';
 
-/** Tells what was read from a file and what was left out, and lets another part of it be read. */
+/** Tells what was read from a file and what was left out; lets another part be read, or a copy be made of what is shown. */
 export function FileNote({ reading }: { readonly reading: FileReading }) {
   const { session } = useAtWork();
-  const { sentences, parts, part, choosePart } = reading;
+  const { sentences, parts, part, choosePart, makeCopy } = reading;
   const [first, ...others] = sentences;
   return (
     <div className="notice notice--calm file-note">
@@ -26,9 +26,15 @@ export function FileNote({ reading }: { readonly reading: FileReading }) {
           />
         )}
       </div>
-      <button type="button" className="button button--quiet" onClick={session.dismissReading}>
-        Understood
-      </button>
+      {makeCopy === undefined ? (
+        <button type="button" className="button button--quiet" onClick={session.dismissReading}>
+          Understood
+        </button>
+      ) : (
+        <button type="button" className="button" onClick={makeCopy}>
+          Make a copy
+        </button>
+      )}
     </div>
   );
 }

@@ -77,6 +77,8 @@ const savingText = (saving: SavingState): string => {
   switch (saving.kind) {
     case 'saved':
       return 'saved';
+    case 'shown':
+      return 'only shown';
     case 'unsaved':
       return 'saving …';
     default:
