@@ -72,7 +72,8 @@ describe('the musical side of the lesson check', () => {
       ).find((one) => one.kind === kind);
       expect(finding?.bar).toBe(0);
       expect(finding?.note).toBe(kind === 'spelling' ? 2 : kind === 'foundation' ? 0 : 1);
-      expect(finding?.mended).toEqual(line(mended)[0]);
+      expect(finding?.mended?.notes).toEqual(line(mended)[0]);
+      expect(finding?.repair.startsWith(finding.mended?.deed ?? '?')).toBe(true);
     },
   );
 

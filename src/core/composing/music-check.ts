@@ -90,15 +90,12 @@ function repairOf(
   if (mended !== null) {
     const write = (lesson: Parameters<Repair['apply']>[0]) =>
       changeBars(lesson, piece.id, (each, index) =>
-        index === bar ? { ...each, notes: mended, origin: 'hand' } : each,
+        index === bar ? { ...each, notes: mended.notes, origin: 'hand' } : each,
       );
-    return { label: firstPart(finding.repair), apply: write };
+    return { label: mended.deed, apply: write };
   }
   return ideaRepair(piece, sheet, settings, finding, bar);
 }
-
-/** The deed of a repair's sentence: `Write E♭` of “Write E♭; it sounds the same.” */
-const firstPart = (sentence: string): string => sentence.split(/; | or |, the |\.$/)[0] ?? sentence;
 
 /** The nearest tempo at which the feel is played, told in the count of the piece. */
 function tempoRepair(piece: LinePiece): Repair {

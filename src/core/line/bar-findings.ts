@@ -18,8 +18,15 @@ export interface MusicFinding {
   readonly message: string;
   /** One sentence: what would mend it. */
   readonly repair: string;
-  /** The bar's notes with the repair made; null where only the teacher can choose one. */
-  readonly mended: readonly LineNote[] | null;
+  /** The bar's notes with the repair made, and what is done to them; null where only the teacher can choose one. */
+  readonly mended: Mended | null;
+}
+
+/** A repair that can be made at once. */
+export interface Mended {
+  /** What is done, as a command: `Write E♭`. */
+  readonly deed: string;
+  readonly notes: readonly LineNote[];
 }
 
 /** `Bar 3, beat 2`, or `Bar 3, after beat 2` between the beats. */
@@ -38,8 +45,15 @@ export interface Checked {
 }
 
 /** The bar's notes with one of them at another pitch. */
-const withPitch = (notes: readonly LineNote[], index: number, pitch: SpelledPitch | null) =>
-  pitch === null ? null : notes.map((note, place) => (place === index ? { ...note, pitch } : note));
+const withPitch = (
+  deed: string,
+  notes: readonly LineNote[],
+  index: number,
+  pitch: SpelledPitch | null,
+): Mended | null =>
+  pitch === null
+    ? null
+    : { deed, notes: notes.map((note, place) => (place === index ? { ...note, pitch } : note)) };
 
 /** The place of a name that lies nearest to a note and on the neck. */
 function nearestPitch(model: LineModel, name: SpelledName, midi: number): SpelledPitch | null {
@@ -66,14 +80,15 @@ function spellingFindings({ model, bar, tones, notes }: Checked): MusicFinding[]
     const [right] = names;
     if (!right || names.some((name) => sameName(name, tone.name))) return [];
     const [written, meant] = [nameText(model, tone.name), nameText(model, right)];
+    const deed = `Write ${meant}`;
     return [
       {
         kind: 'spelling',
         bar: bar.index,
         note,
         message: `${placeOf(model, bar, tone)}: ${written} is written where ${chordText(model, tone.stretch.chord)} has ${meant}.`,
-        repair: `Write ${meant}; it sounds the same.`,
-        mended: withPitch(notes, note, pitchAt(right, tone.midi)),
+        repair: `${deed}; it sounds the same.`,
+        mended: withPitch(deed, notes, note, pitchAt(right, tone.midi)),
       },
     ];
   });
@@ -92,14 +107,15 @@ function chordFindings({ model, bar, tones, notes }: Checked): MusicFinding[] {
     if (!stretch?.chord || tone.member || tone.duration < bar.beat) return [];
     if (stretch.steps.some((step) => step?.halfSteps === tone.interval)) return [];
     const nearest = nearestMember(stretch, tone.interval)?.name ?? stretch.chord.root;
+    const deed = `Play ${nameText(model, nearest)}`;
     return [
       {
         kind: 'chord',
         bar: bar.index,
         note,
         message: `${placeOf(model, bar, tone)}: ${nameText(model, tone.name)} contradicts ${chordText(model, stretch.chord)}.`,
-        repair: `Play ${nameText(model, nearest)}, the nearest note of the chord.`,
-        mended: withPitch(notes, note, nearestPitch(model, nearest, tone.midi)),
+        repair: `${deed}, the nearest note of the chord.`,
+        mended: withPitch(deed, notes, note, nearestPitch(model, nearest, tone.midi)),
       },
     ];
   });
@@ -126,14 +142,15 @@ function foundationFindings({ model, bar, tones, notes }: Checked): MusicFinding
       (tone) => tone.stretch === stretch && tone.start < stretch.start + 2 * bar.beat,
     );
     const tone = tones[first];
+    const deed = `Play ${nameText(model, home)} within its first two beats`;
     return [
       {
         kind: 'foundation',
         bar: bar.index,
         note: tone ? first : null,
         message: `${barHeading(model, bar.index)}: ${chordText(model, stretch.chord)} gets neither its root nor its fifth.`,
-        repair: `Play ${nameText(model, home)} within its first two beats.`,
-        mended: tone ? withPitch(notes, first, nearestPitch(model, home, tone.midi)) : null,
+        repair: `${deed}.`,
+        mended: tone ? withPitch(deed, notes, first, nearestPitch(model, home, tone.midi)) : null,
       },
     ];
   });
@@ -180,16 +197,17 @@ function fretFindings({ model, bar, tones, notes }: Checked): MusicFinding[] {
     if (onNeck[tone.midi] === true) return [];
     const nearest = nearestPitch(model, tone.name, tone.midi);
     const level = model.request.level;
+    const deed = nearest
+      ? `Play it an octave ${midiOf(nearest) < tone.midi ? 'lower' : 'higher'}`
+      : 'Choose another note';
     return [
       {
         kind: 'fret',
         bar: bar.index,
         note,
         message: `${placeOf(model, bar, tone)}: ${nameText(model, tone.name)} lies beyond fret ${model.neck.highestFret}, the last of level ${level}.`,
-        repair: nearest
-          ? `Play it an octave ${midiOf(nearest) < tone.midi ? 'lower' : 'higher'} or raise the level.`
-          : 'Choose another note or raise the level.',
-        mended: withPitch(notes, note, nearest),
+        repair: `${deed} or raise the level.`,
+        mended: withPitch(deed, notes, note, nearest),
       },
     ];
   });
@@ -203,14 +221,15 @@ function toneFindings({ model, bar, tones, notes }: Checked): MusicFinding[] {
     const { level } = model.request;
     const known = stretch.steps.map((step, index) => (model.limits.steps.has(index + 1) ? step : null));
     const nearest = nearestMember({ ...stretch, steps: known }, tone.interval)?.name ?? stretch.home;
+    const deed = `Keep to the notes of level ${level}`;
     return [
       {
         kind: 'level',
         bar: bar.index,
         note,
         message: `${placeOf(model, bar, tone)}: ${nameText(model, tone.name)} over ${chordText(model, stretch.chord)} is a note of a later level.`,
-        repair: `Keep to the notes of level ${level} or raise it.`,
-        mended: nearest ? withPitch(notes, note, nearestPitch(model, nearest, tone.midi)) : null,
+        repair: `${deed} or raise it.`,
+        mended: nearest ? withPitch(deed, notes, note, nearestPitch(model, nearest, tone.midi)) : null,
       },
     ];
   });

@@ -14,5 +14,6 @@ export {
   soundsTheSame,
   stepsOf,
 } from './steps';
+export { straightened } from './straighten';
 export { playedBarAt, secondsAt, tickAt } from './time';
 export * from './types';

@@ -1,3 +1,2 @@
-export { lineAtHand } from './at-hand';
 export { gliding, NARROW, SMALL, useMedia, useNear, usePrinting, useWidth, whenIdle } from './hooks';
 export { practiceAddress } from './practice-address';

@@ -1,9 +1,8 @@
 import { useState } from 'react';
-import { deriveSheets, type Lesson, type LineSheet } from '../../../core/lesson';
+import { deriveSheets, type Lesson, type LineSheet, lineAtHand } from '../../../core/lesson';
 import { barsPicture, fullSettings } from '../../../handout';
 import { NumberField, SelectField } from '../../controls';
 import { useAtWork, useEditor } from '../at-work';
-import { lineAtHand } from '../common';
 import { LINE_NOTES, NECK_LABELS, type NeckLabel, neckChoices, neckPicture, neckViews } from '../neck';
 import { fileStem, type PictureKind, savePicture, standAloneNeck } from '../saving';
 

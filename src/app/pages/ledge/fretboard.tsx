@@ -3,12 +3,13 @@ import { useStore } from 'zustand';
 import { barName, capitalised } from '../../../core/base';
 import type { HandSettings } from '../../../core/fretboard';
 import type { LineSheet, SheetNote } from '../../../core/lesson';
+import { straightened } from '../../../core/performance';
 import { SelectWord } from '../../controls';
 import { useAtWork, useEditor } from '../at-work';
 import { useWidth } from '../common';
 import { LINE_NOTES, NECK_LABELS, type NeckLabel, neckChoices, neckPicture, neckViews } from '../neck';
 import { fileStem, type PictureKind, type SaveNeck } from '../saving';
-import { straightened, useScore } from '../score';
+import { useScore } from '../score';
 import { chordsOf } from '../words';
 
 /** Wide enough to be read from a music stand, no wider than the sheet. */

@@ -4,11 +4,11 @@ import {
   type Lesson,
   type LinePiece,
   type LineSheet,
+  lineAtHand,
   setCount,
   setPlaying,
 } from '../../../core/lesson';
 import { Later, laterPart, useAtWork, useEditor, useLessonButNotes } from '../at-work';
-import { lineAtHand } from '../common';
 import { PlayAndStop, PlaybackStatus, PlayingSentence, usePlayingKeys } from '../playing';
 import type { SaveNeck } from '../saving';
 

@@ -1,9 +1,8 @@
 import { type KeyboardEvent, memo, useEffect, useRef } from 'react';
-import { deriveSheet, type Lesson } from '../../../core/lesson';
+import { deriveSheet, type Lesson, lineAtHand } from '../../../core/lesson';
 import { Aims, FurtherAims, Techniques, TuningField } from '../aims';
 import { Later, laterPart, useAtWork, useEditor, useLessonButNotes } from '../at-work';
 import { ChartField } from '../chart';
-import { lineAtHand } from '../common';
 import { HandPad } from '../hand';
 import { HandoutChoices } from '../handout';
 import { Remarks } from './remarks';

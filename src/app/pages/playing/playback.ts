@@ -1,5 +1,5 @@
 import { createStore } from 'zustand/vanilla';
-import { deriveSheet, type Lesson, type LinePiece, type LineSheet } from '../../../core/lesson';
+import { deriveSheet, type Lesson, type LinePiece, type LineSheet, lineAtHand } from '../../../core/lesson';
 import {
   boundsOf,
   buildPerformance,
@@ -12,7 +12,6 @@ import {
   stepsOf,
 } from '../../../core/performance';
 import type { Mix, Player, PlayPosition } from '../../../sound';
-import { lineAtHand } from '../common';
 
 /** What is heard: a piece as the ledge says, or one idea in its place. */
 export type Heard =

@@ -1,6 +1,6 @@
 import { Fragment, type ReactNode, useId, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
-import { capitalised } from '../../../core/base';
+import { barName, capitalised } from '../../../core/base';
 import {
   countWords,
   PLAYING_LIMITS,
@@ -114,6 +114,21 @@ function Sentence({ children, ...props }: SentenceProps & { readonly children?: 
   );
 }
 
+/** A bar by its number; where there is a pickup, which nobody counts, by its name. */
+function BarWord(props: Parameters<typeof NumberWord>[0]) {
+  const { label, value, least, most, onChange } = props;
+  if (least > 0) return <NumberWord {...props} />;
+  const options = Array.from({ length: most + 1 }, (_, bar) => ({ value: `${bar}`, label: barName(bar) }));
+  return (
+    <SelectWord
+      label={label}
+      value={`${value}`}
+      options={options}
+      onChange={(bar) => onChange(Number(bar))}
+    />
+  );
+}
+
 type PassageProps = Pick<SentenceProps, 'piece' | 'sheet' | 'onChange'>;
 
 function Passage({ piece, sheet, onChange }: PassageProps) {
@@ -123,8 +138,8 @@ function Passage({ piece, sheet, onChange }: PassageProps) {
     onChange({ passage: from === least && to === most ? null : { first: from, last: to } }, 'passage');
   return (
     <>
-      <span className="ledge__verb">Bars </span>
-      <NumberWord
+      <span className="ledge__verb">{least === 0 ? 'From ' : 'Bars '}</span>
+      <BarWord
         label="First bar"
         value={first}
         least={least}
@@ -132,7 +147,7 @@ function Passage({ piece, sheet, onChange }: PassageProps) {
         onChange={(from) => choose(from, Math.max(from, last))}
       />
       {' to '}
-      <NumberWord
+      <BarWord
         label="Last bar"
         value={last}
         least={least}

@@ -1,9 +1,10 @@
 import '../../styles/practice.css';
 import { type ReactNode, useDeferredValue, useEffect, useState } from 'react';
 import type { Lesson } from '../../../core/lesson';
+import { lineAtHand } from '../../../core/lesson';
 import { SelectField } from '../../controls';
 import { AtWorkProvider, useAtWork, useEditor, useLesson } from '../at-work';
-import { lineAtHand, whenIdle } from '../common';
+import { whenIdle } from '../common';
 import { Ledge } from '../ledge';
 import { loadScore } from '../score';
 import { Cautions } from './cautions';

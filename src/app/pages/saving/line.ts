@@ -1,7 +1,6 @@
-import { deriveSheet, type Lesson } from '../../../core/lesson';
+import { deriveSheet, type Lesson, lineAtHand } from '../../../core/lesson';
 import { mixOf, PARTS, performanceOf } from '../../../core/performance';
 import type { Session } from '../../state';
-import { lineAtHand } from '../common';
 import { fileStem, saveFile } from './file';
 import { runWork } from './work';
 

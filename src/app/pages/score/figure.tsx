@@ -9,11 +9,11 @@ import {
   useState,
 } from 'react';
 import type { Sheet } from '../../../core/lesson';
+import { straightened } from '../../../core/performance';
 import type { BarBox, ScoreLayout, ScoreOptions, SystemLayout } from '../../../score';
 import { useAtWork } from '../at-work';
 import { gliding, usePrinting, useWidth } from '../common';
 import { useScore } from './ready';
-import { straightened } from './straighten';
 import { type BarButton, SystemView } from './system';
 
 interface Bars {

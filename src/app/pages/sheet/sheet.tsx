@@ -1,7 +1,6 @@
 import { memo } from 'react';
-import { addPiece, deriveSheet, type Lesson, setNotes } from '../../../core/lesson';
+import { addPiece, deriveSheet, type Lesson, lineAtHand, setNotes } from '../../../core/lesson';
 import { useAtWork, useEditor, useLessonText } from '../at-work';
-import { lineAtHand } from '../common';
 import { BlankPieceView } from './blank-piece';
 import { LinePieceView } from './line-piece';
 

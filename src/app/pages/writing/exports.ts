@@ -1,7 +1,7 @@
 import type { Lesson } from '../../../core/lesson';
+import { lineAtHand } from '../../../core/lesson';
 import type { MenuGroup } from '../../controls';
 import { useAtWork, useEditor, useLesson } from '../at-work';
-import { lineAtHand } from '../common';
 import type { Playback } from '../playing';
 import {
   attempt,

@@ -1,4 +1,4 @@
-import type { Lesson, LinePiece } from '../../../core/lesson';
+import type { Lesson, LinePiece } from './types';
 
 /** The piece at hand if it is a line, else the lesson's first line, else null. */
 export function lineAtHand(lesson: Lesson, pieceId: string): LinePiece | null {

@@ -1,6 +1,6 @@
-import { type Bpm, TICKS_PER_QUARTER } from '../../../core/base';
-import { swingRatio } from '../../../core/feel';
-import type { LineSheet } from '../../../core/lesson';
+import { type Bpm, TICKS_PER_QUARTER } from '../base';
+import { swingRatio } from '../feel';
+import type { LineSheet } from '../lesson';
 
 /**
  * The straight position of a swung moment within its bar: the score is written straight and played swung.
