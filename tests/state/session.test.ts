@@ -258,9 +258,7 @@ test('a lesson of a newer copy is only shown: read, played and printed, and kept
   session.lessons.change(
     (lesson) => ({
       ...lesson,
-      pieces: lesson.pieces.map((piece) =>
-        piece.kind === 'line' ? { ...piece, tempo: bpm(77) } : piece,
-      ),
+      pieces: lesson.pieces.map((piece) => (piece.kind === 'line' ? { ...piece, tempo: bpm(77) } : piece)),
     }),
     { label: 'tempo' },
   );
