@@ -86,7 +86,7 @@ describe('the musical side of the lesson check', () => {
         );
         expect(findings).toEqual([]);
       }),
-      { numRuns: 15, seed: 20260104 },
+      { numRuns: 8, seed: 20260104 },
     );
   });
 

@@ -13,7 +13,7 @@ import {
 import { charts, wishes } from './charts';
 import { request } from './notation';
 
-const RUNS = { numRuns: 15, seed: 20260102 };
+const RUNS = { numRuns: 8, seed: 20260102 };
 const CHART = '| F | C7 | F | C7 | B♭ | Gm Am | C7sus4 | F/A |';
 
 const textOf = (idea: Idea): string =>

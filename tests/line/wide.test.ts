@@ -27,7 +27,7 @@ describe('any chart', () => {
 });
 
 /** Of so many lines, so many break a rule today: a better composer lowers the number, and none may raise it. */
-const LINES = 60;
+const LINES = 40;
 const MOST_BROKEN = 2;
 
 /** Charts on which rules were found broken, with the share of takes that still breaks one: to be lowered to none. */
