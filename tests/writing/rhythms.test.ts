@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { feelById, feelMetre, readGrid } from '../../src/core/feel';
+import { readGrid, rhythmCellsOf } from '../../src/core/feel';
 import { linePiece } from '../../src/core/lesson';
 import { barTime, deskOf, quantised, rhythmChoices, tapped } from '../../src/core/writing';
 import { Hand } from './hand';
@@ -34,7 +34,7 @@ describe('the rhythm of another bar', () => {
     const hand = new Hand('| F | Dm |').press('1 3 5 1 Home');
     const piece = linePiece(hand.lesson, hand.pencil.pieceId);
     if (piece === null) throw new Error('no line');
-    const cells = feelMetre(feelById(piece.feel), piece.metre)?.cells ?? [];
+    const cells = rhythmCellsOf(piece.feel, piece.metre) ?? [];
     const usable = cells.filter(({ level }) => level <= piece.level);
     expect(usable.length).toBeGreaterThan(0);
     const seen = new Set<string>();

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
 const SIX_EIGHT_BEAT =
@@ -29,24 +29,6 @@ export const BALLAD: Feel = {
   metres: [
     {
       metre: { count: 6, unit: 8 },
-      cells: [
-        bass('x==x==', 0, 'sat'),
-        bass('x=====', 0, 'sa'),
-        bass('x==---', 0, 'a', 1),
-        bass('x=xx==', 1, 'sa'),
-        bass('x==x=x', 1, 'sat'),
-        bass('x=xx=x', 1, 'sat'),
-        bass('x==xxx', 1, 'at'),
-        bass('x=xxxx', 1, 't'),
-        bass('xxxx==', 1, 'a'),
-        bass('x==xx=', 2, 'at'),
-        bass('x=-x==', 1, 'sa'),
-        bass('x==-xx', 3, 't'),
-        bass('---x==', 0, ''),
-        bass('---x=x', 1, ''),
-        bass('---xxx', 1, ''),
-        bass('--xx==', 3, ''),
-      ],
       drums: [
         drum('kick', 'x-----', SIX_EIGHT_BEAT),
         drum('snare', '---x--', SIX_EIGHT_BEAT),
@@ -64,24 +46,6 @@ export const BALLAD: Feel = {
     },
     {
       metre: { count: 12, unit: 8 },
-      cells: [
-        bass('x==x==x==x==', 0, 'sat'),
-        bass('x=====x=====', 0, 'sa'),
-        bass('x=====x==x==', 0, 'sat'),
-        bass('x=====x==---', 0, 'sa'),
-        bass('x==x==x=====', 0, 'a'),
-        bass('x====xx=====', 2, 'sa'),
-        bass('x=====x=xx==', 1, 'sat'),
-        bass('x=xx==x=xx==', 1, 'sa'),
-        bass('x=====x==x=x', 1, 'sat'),
-        bass('x==x=xx==x==', 1, 'sa'),
-        bass('x==x==x==xxx', 1, 't'),
-        bass('x=====x==xxx', 1, 't'),
-        bass('------x==x==', 0, ''),
-        bass('---x==x==x==', 0, ''),
-        bass('------x==xxx', 1, ''),
-        bass('--xx==x==---', 3, ''),
-      ],
       drums: [
         drum('kick', 'x-----x-----', 'two bars of 6/8 as one: common practice, no source'),
         drum('snare', '---x-----x--', 'two bars of 6/8 as one: common practice, no source'),

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
 /** Root and fifth in dotted pairs; the rim has a pattern of two bars. */
@@ -29,32 +29,6 @@ export const BOSSA: Feel = {
   metres: [
     {
       metre: { count: 4, unit: 4 },
-      cells: [
-        bass('x===x===', 0, 'sa', 1),
-        bass('x===x=--', 0, 'sa', 1),
-        bass('x===x=x=', 0, 'sat', 1),
-        bass('x=--x=--', 0, 'sa', 1),
-        bass('x=x=x===', 0, 'at', 1),
-        bass('x=x=x=x=', 0, 't'),
-        bass('x=--xxx=', 1, 'at', 1),
-        bass('x=x=xxx=', 1, 't'),
-        bass('x==xx===', 2, 'sa'),
-        bass('x==xx==x', 2, 'sat'),
-        bass('x==xx=x=', 2, 'sat'),
-        bass('x===x==x', 2, 'sat'),
-        bass('x==xx=xx', 2, 't'),
-        bass('x--xx--x', 3, ''),
-        bass('x--xx---', 3, ''),
-        bass('x==x-xx=', 3, 't'),
-        bass('----x===', 0, ''),
-        bass('----x=x=', 0, ''),
-        bass('--x=x===', 0, ''),
-        bass('--x=x=x=', 0, ''),
-        bass('----x==x', 2, ''),
-        bass('--x=x==x', 2, ''),
-        bass('---xx==x', 3, ''),
-        bass('---xx===', 3, ''),
-      ],
       drums: [
         drum('kick', 'x-----x-x-----x-'),
         drum('rim', 'x-----x-----x---'),

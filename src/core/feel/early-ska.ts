@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, weights } from './rows';
 import type { Feel } from './types';
 
 const OFF_BEAT_CHOPS = 'raggaemusicinfo.blogspot.com 2013/04; thepianoshed.com "the bubble"';
@@ -25,38 +25,6 @@ export const EARLY_SKA: Feel = {
   metres: [
     {
       metre: { count: 4, unit: 4 },
-      cells: [
-        bass('x=x=x=x=', 0, 'sat'),
-        bass('x===x=x=', 0, 'sat', 1),
-        bass('x=x=x===', 0, 'sa', 1),
-        bass('x===x===', 0, 'sa', 1),
-        bass('x=x=x=--', 0, 'sa'),
-        bass('x=--x=x=', 0, 'sat', 1),
-        bass('x=x=xxx=', 1, 'sat'),
-        bass('xxx=x=x=', 1, 'sa'),
-        bass('x=xxx=x=', 1, 'sat'),
-        bass('x=x=x=xx', 1, 'at'),
-        bass('x=xxx=xx', 1, 't'),
-        bass('xxx=xxx=', 1, 'sa'),
-        bass('x==xx=x=', 2, 'sat'),
-        bass('x=x==xx=', 2, 'sa'),
-        bass('x==xx=xx', 2, 't'),
-        bass('x=x=-xx=', 3, 'sa'),
-        bass('x=-xx=x=', 3, 'sat'),
-        bass('x=x=x=x=x=x=xxxx', 4, 't'),
-        bass('x===x===x===xxx=', 4, 'at'),
-        bass('x==x==x==xxx', 5, 't'),
-        bass('--x=x=x=', 0, 'a'),
-        bass('--x=x===', 0, 'a'),
-        bass('----x=x=', 0, 'a'),
-        bass('--x=x=--', 0, 'a'),
-        bass('--x=xxx=', 1, 'a'),
-        bass('--xxx=x=', 1, 'a'),
-        bass('--x=x=xx', 1, 'a'),
-        bass('-xx=x=x=', 3, 'a'),
-        bass('---xx=x=', 3, 'a'),
-        bass('-xxxx=x=', 3, 'a'),
-      ],
       drums: [
         drum('kick', '----x-------x---'),
         drum('snare', '----x-------x---'),
@@ -82,29 +50,6 @@ export const EARLY_SKA: Feel = {
     },
     {
       metre: { count: 3, unit: 4 },
-      cells: [
-        bass('x=x=x=', 0, 'sat'),
-        bass('x===x=', 0, 'sat'),
-        bass('x=x===', 0, 'sa'),
-        bass('x=====', 0, 'a', 1),
-        bass('x=x=--', 0, 'sa'),
-        bass('x=--x=', 0, 'sat'),
-        bass('xxx=x=', 1, 'sa'),
-        bass('x=xxx=', 1, 'sat'),
-        bass('x=x=xx', 1, 'at'),
-        bass('x=xxxx', 1, 't'),
-        bass('x==xx=', 2, 'sat'),
-        bass('x=x==x', 2, 'at'),
-        bass('x=-xx=', 3, 'a'),
-        bass('x=x=-x', 3, 't'),
-        bass('--x=x=', 0, 'a'),
-        bass('--x===', 0, 'a'),
-        bass('----x=', 0, 'a'),
-        bass('--xxx=', 1, 'a'),
-        bass('--x=xx', 1, 'a'),
-        bass('-xx=x=', 3, 'a'),
-        bass('---xx=', 3, 'a'),
-      ],
       drums: [
         drum('kick', 'x-----------'),
         drum('snare', '----x---x---'),

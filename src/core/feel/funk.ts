@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
 const SYNCOPATED_KICK =
@@ -24,33 +24,6 @@ export const FUNK: Feel = {
   metres: [
     {
       metre: { count: 4, unit: 4 },
-      cells: [
-        bass('x=----x=', 0, 'sa'),
-        bass('x=--x=--', 0, 'sa'),
-        bass('x=--x=x=', 0, 'sat'),
-        bass('x===x=--', 0, 'sa', 1),
-        bass('x===x=x=', 0, 'at', 1),
-        bass('x-x-----', 1, 'a'),
-        bass('xx--x=--', 1, 'sa'),
-        bass('x-x-xxx-', 1, 'sat'),
-        bass('xxx---xx', 1, 'at'),
-        bass('x---xxxx', 1, 't'),
-        bass('x==xx-x-', 2, 'sat'),
-        bass('x--x-xx-', 3, 'sat'),
-        bass('x--x--xx', 3, 'at'),
-        bass('x-xx--x-', 3, 'sa'),
-        bass('x--x-xxx', 3, 't'),
-        bass('x=--x=--xxx=----', 4, 'sa'),
-        bass('x=------xxx=x=xx', 4, 't'),
-        bass('x=-x--x=--xx-x--', 5, 'sa'),
-        bass('x=-x--x=--xx--xx', 5, 'at'),
-        bass('x=--x-x=--x=--xx', 5, 'sat'),
-        bass('--x=--x=', 0, ''),
-        bass('----x=x=', 0, ''),
-        bass('--xx--x=', 1, ''),
-        bass('---x--x=', 3, ''),
-        bass('-x-x-xx-', 3, ''),
-      ],
       drums: [
         drum('kick', 'x-----x---x-----', SYNCOPATED_KICK),
         drum('snare', '----x-------x---', SYNCOPATED_KICK),

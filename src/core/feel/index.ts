@@ -3,4 +3,5 @@ export { type GridNote, readGrid, type Stroke } from './grid';
 export { PHRASE_BOOKS, phraseBookOf } from './phrases/books';
 export { contourOf, slotBeats } from './phrases/notation';
 export * from './phrases/types';
+export { rhythmCellsOf } from './rhythms/table';
 export * from './types';

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, weights } from './rows';
 import type { Feel } from './types';
 
 /** Straight and fast: running arpeggios over four kicks. */
@@ -20,33 +20,6 @@ export const REVIVAL_SKA: Feel = {
   metres: [
     {
       metre: { count: 4, unit: 4 },
-      cells: [
-        bass('x=x=x=x=', 0, 'sat'),
-        bass('x===x=x=', 0, 'sat'),
-        bass('x=x=x===', 0, 'sa', 1),
-        bass('x===x===', 0, 'sa', 1),
-        bass('x=x=x=--', 0, 'sa'),
-        bass('xxx=x=x=', 1, 'sat'),
-        bass('x=xxx=x=', 1, 'sat'),
-        bass('x=x=xxx=', 1, 'sat'),
-        bass('x=x=x=xx', 1, 'at'),
-        bass('xxx=xxx=', 1, 'sat'),
-        bass('x=xxx=xx', 1, 'sat'),
-        bass('x=xxxxxx', 1, 't'),
-        bass('xxxxxxxx', 1, 'sat'),
-        bass('xxxxx=x=', 1, 'sa'),
-        bass('x==xx=x=', 2, 'sat'),
-        bass('x==xx==x', 2, 'sa'),
-        bass('x=-xx=x=', 3, 'a'),
-        bass('x==x==x=', 3, 'sa'),
-        bass('--x=x=x=', 0, 'a'),
-        bass('--x=x===', 0, ''),
-        bass('----x=x=', 0, ''),
-        bass('--xxx=x=', 1, ''),
-        bass('--xxxxxx', 1, ''),
-        bass('-xxxx=x=', 3, ''),
-        bass('-xxxxxxx', 3, ''),
-      ],
       drums: [
         drum('kick', 'x---x---x---x---', 'drummagazine.com lesson "Ska punk"'),
         drum('snare', '----x-------x---'),
@@ -70,20 +43,6 @@ export const REVIVAL_SKA: Feel = {
     {
       metre: { count: 2, unit: 2 },
       beats: 2,
-      cells: [
-        bass('x=x=x=x=', 1, 'sat'),
-        bass('x===x===', 0, 'sat', 1),
-        bass('x===x=x=', 1, 'sat'),
-        bass('x=x=x===', 1, 'sa', 1),
-        bass('x===----', 0, 'a', 1),
-        bass('x=x=xxx=', 4, 'at'),
-        bass('x=x=x=xx', 4, 't'),
-        bass('x=====x=', 2, 'sat'),
-        bass('x=x=x=--', 1, 'sa'),
-        bass('----x===', 0, ''),
-        bass('----x=x=', 1, ''),
-        bass('--x=x=x=', 3, 'a'),
-      ],
       drums: [
         drum('kick', 'x---x---x---x---', 'drummagazine.com lesson "Ska punk"'),
         drum('snare', '----x-------x---'),

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, weights } from './rows';
 import type { Feel } from './types';
 
 const ROCKERS_PATTERN = 'artsentertainment.cc Music-Genres 14211';
@@ -27,36 +27,6 @@ export const ROCKERS: Feel = {
   metres: [
     {
       metre: { count: 4, unit: 4 },
-      cells: [
-        bass('x=x=x=--', 0, 'sa'),
-        bass('x=--x=x=', 0, 'sat'),
-        bass('x=--x=--', 0, 'sa'),
-        bass('x===x=--', 0, 'sa', 1),
-        bass('x=x=--x=', 0, 'at'),
-        bass('x=x=x=x=', 0, 't'),
-        bass('x=xxx=--', 1, 'sat'),
-        bass('xxx=x=--', 1, 'sa'),
-        bass('x=x-x-x-', 1, 'sat'),
-        bass('x-x-x---', 1, 'sa'),
-        bass('x=--xxx=', 1, 'sat'),
-        bass('x=xxx-xx', 1, 't'),
-        bass('x==xx=--', 2, 'sat'),
-        bass('x==xx=x=', 2, 'sat'),
-        bass('x--xx=x-', 3, 'sat'),
-        bass('x-xx-xx-', 3, 'sa'),
-        bass('x=-xx=--', 3, 'sa'),
-        bass('x=--x=-x', 3, 't'),
-        bass('x===x===x=xxx===', 4, 't'),
-        bass('x=====x=x===x-xx', 5, 't'),
-        bass('--x=x=--', 0, 'sa'),
-        bass('--x=x=x=', 0, 'sat'),
-        bass('----x=x=', 0, 'at'),
-        bass('--xxx=--', 1, 'sa'),
-        bass('--x-x-x-', 1, 'sat'),
-        bass('----xxxx', 1, 't'),
-        bass('-xx=x=--', 3, 'sa'),
-        bass('---xx=x=', 3, 'at'),
-      ],
       drums: [
         drum('kick', 'x-------x-------', ROCKERS_PATTERN),
         drum('snare', '--------x-------', ROCKERS_PATTERN),

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
 const SHUFFLE = 'mattdeanworld.co.uk 2015/10/25, its triplets as swung eighths';
@@ -30,32 +30,6 @@ export const SHUFFLE_BLUES: Feel = {
   metres: [
     {
       metre: { count: 4, unit: 4 },
-      cells: [
-        bass('x=x=x=x=', 0, 'sat'),
-        bass('x===x=x=', 0, 'sat', 1),
-        bass('x===x===', 0, 'sa', 1),
-        bass('x=x=x===', 0, 'sa', 1),
-        bass('x=x=x=--', 0, 'sa'),
-        bass('x=xxx=xx', 1, 'at'),
-        bass('xxxxxxxx', 1, 'sat'),
-        bass('x=x=xxx=', 1, 'at'),
-        bass('x=x=x=xx', 1, 'at'),
-        bass('xxx=x=x=', 1, 'a'),
-        bass('xxx=xxx=', 1, 'a'),
-        bass('x=xxx=x=', 1, 'at'),
-        bass('x=xxxxxx', 1, 't'),
-        bass('x==xx=x=', 2, 'at'),
-        bass('x==xx=xx', 2, 't'),
-        bass('x=-xx=x=', 3, ''),
-        bass('x=x=x=-x', 3, ''),
-        bass('--x=x=x=', 0, ''),
-        bass('----x=x=', 0, ''),
-        bass('--x=x===', 0, ''),
-        bass('--xxx=xx', 1, ''),
-        bass('--x=xxxx', 1, ''),
-        bass('-xx=x=x=', 3, ''),
-        bass('---xx=x=', 3, ''),
-      ],
       drums: [
         drum('kick', 'x-------x-------', SHUFFLE),
         drum('snare', '----x-------x---', SHUFFLE),
@@ -76,25 +50,6 @@ export const SHUFFLE_BLUES: Feel = {
     },
     {
       metre: { count: 12, unit: 8 },
-      cells: [
-        bass('x==x==x==x==', 0, 'sat'),
-        bass('x=====x==x==', 0, 'sat', 1),
-        bass('x=====x=====', 0, 'sa', 1),
-        bass('x==x==x=====', 0, 'sa'),
-        bass('x==x==x==---', 0, 'sa'),
-        bass('x=xx=xx=xx=x', 1, 'sat'),
-        bass('x==x=xx==x=x', 1, 'at'),
-        bass('x==x==x==x=x', 1, 'at'),
-        bass('x==x==x==xxx', 1, 't'),
-        bass('x=xx==x==x==', 1, 'a'),
-        bass('x==x==x=xx==', 1, 'at'),
-        bass('x====xx==x==', 2, 'at'),
-        bass('---x==x==x==', 0, ''),
-        bass('------x==x==', 0, ''),
-        bass('---x=xx==x==', 1, ''),
-        bass('---x==x==xxx', 1, ''),
-        bass('--xx==x==x==', 3, ''),
-      ],
       drums: [
         drum('kick', 'x-----x-----', SHUFFLE),
         drum('snare', '---x-----x--', SHUFFLE),

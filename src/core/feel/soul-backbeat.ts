@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
 /** Kick and bass together on one and before three, the snare on two and four. */
@@ -20,36 +20,6 @@ export const SOUL_BACKBEAT: Feel = {
   metres: [
     {
       metre: { count: 4, unit: 4 },
-      cells: [
-        bass('x===x=--', 0, 'sa'),
-        bass('x=x=x=--', 0, 'sa'),
-        bass('x===x=x=', 0, 'sat'),
-        bass('x=--x=x=', 0, 'sat'),
-        bass('x===x===', 0, 'a', 1),
-        bass('xx--x=--', 1, 'sa'),
-        bass('xxx=x=--', 1, 'sa'),
-        bass('x=xxx=--', 1, 'sat'),
-        bass('x-x-x=xx', 1, 't'),
-        bass('x===xxx=', 1, 'sat'),
-        bass('x=--xxxx', 1, 't'),
-        bass('x==xx=--', 2, 'sat'),
-        bass('x==xx===', 2, 'sa'),
-        bass('x==xx=xx', 2, 'at'),
-        bass('x=-xx=--', 3, 'sa'),
-        bass('x--xx-x-', 3, 'sat'),
-        bass('x=-xx=-x', 3, 't'),
-        bass('x==xx===--x=x===', 4, 'sat'),
-        bass('x===--x=x===x=xx', 4, 't'),
-        bass('x==xx-xxx===----', 5, 'sat'),
-        bass('x==x--x=x===--xx', 5, 't'),
-        bass('--x=x=--', 0, 'sa'),
-        bass('----x=x=', 0, 'sat'),
-        bass('--x=x=x=', 0, 'at'),
-        bass('--xxx=--', 1, 'sa'),
-        bass('----xxx=', 1, 'at'),
-        bass('---xx=--', 3, 'sa'),
-        bass('-xx=x=--', 3, 'sa'),
-      ],
       drums: [
         drum('kick', 'x-------x-x-----'),
         drum('snare', '----x-------x---'),
@@ -71,21 +41,6 @@ export const SOUL_BACKBEAT: Feel = {
     },
     {
       metre: { count: 6, unit: 8 },
-      cells: [
-        bass('x==x==', 0, 'sat'),
-        bass('x=====', 0, 'sa', 1),
-        bass('x==---', 0, 'sa', 1),
-        bass('x=xx==', 1, 'sat'),
-        bass('x==x=x', 1, 'sat'),
-        bass('x==xxx', 1, 'at'),
-        bass('x=xx=x', 1, 't'),
-        bass('xxxx==', 1, 'sa'),
-        bass('x=-x==', 1, 'sa'),
-        bass('---x==', 0, 'sa'),
-        bass('---x=x', 1, 'sat'),
-        bass('---xxx', 1, 'at'),
-        bass('--xx==', 3, 'sa'),
-      ],
       drums: [drum('kick', 'x-----'), drum('snare', '---x--'), drum('closed hat', 'xxxxxx')],
       fill: [drum('kick', 'x-----'), drum('snare', '---xxx'), drum('closed hat', 'xxx---')],
       chops: { grid: '---x--', source: COMMON_PRACTICE },
@@ -93,24 +48,6 @@ export const SOUL_BACKBEAT: Feel = {
     },
     {
       metre: { count: 12, unit: 8 },
-      cells: [
-        bass('x==x==x==x==', 0, 'sat'),
-        bass('x=====x=====', 0, 'sa'),
-        bass('x=====x==---', 0, 'sa'),
-        bass('x=====x==x==', 0, 'sat'),
-        bass('x==---x==x==', 0, 'sat'),
-        bass('x=xx==x==x==', 1, 'sat'),
-        bass('x==x=xx==x==', 1, 'sa'),
-        bass('x==x==x==xxx', 1, 't'),
-        bass('x=====x=xx==', 1, 'sat'),
-        bass('x=xx=xx=xx=x', 1, 'at'),
-        bass('x====xx=====', 2, 'sa'),
-        bass('---x==x==---', 0, 'sa'),
-        bass('------x==x==', 0, 'sat'),
-        bass('---x=xx==x==', 1, 'sat'),
-        bass('------x==xxx', 1, 't'),
-        bass('--xx==x==---', 3, 'sa'),
-      ],
       drums: [
         drum('kick', 'x-----x-----'),
         drum('snare', '---x-----x--'),

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
 const TRAIN_BEAT = 'drumpaper.com "The train beat"';
@@ -28,29 +28,6 @@ export const TWO_BEAT: Feel = {
   metres: [
     {
       metre: { count: 4, unit: 4 },
-      cells: [
-        bass('x===x===', 0, 'sa'),
-        bass('x=--x=--', 0, 'sa', 1),
-        bass('x===x=x=', 0, 'sat'),
-        bass('x=x=x=x=', 0, 't'),
-        bass('x=x=x===', 0, 'at', 1),
-        bass('x===x=--', 0, 'sa', 1),
-        bass('x=--x=x=', 0, 'sat', 1),
-        bass('x===xxx=', 1, 'at'),
-        bass('x=x=x=xx', 1, 't'),
-        bass('x===x=xx', 1, 't'),
-        bass('xxx=x===', 1, 'a'),
-        bass('x==xx===', 2, 'a'),
-        bass('x==xx=x=', 2, 'at'),
-        bass('x==xx==x', 2, 'a'),
-        bass('x=-xx=--', 3, ''),
-        bass('----x===', 0, ''),
-        bass('----x=x=', 0, ''),
-        bass('--x=x===', 0, ''),
-        bass('--x=x=x=', 0, ''),
-        bass('----xxx=', 1, ''),
-        bass('---xx===', 3, ''),
-      ],
       drums: [
         drum('kick', 'x-------x-------', TRAIN_BEAT),
         drum('snare', 'x-x-X-x-x-x-X-x-', TRAIN_BEAT),
@@ -68,22 +45,6 @@ export const TWO_BEAT: Feel = {
     {
       metre: { count: 2, unit: 2 },
       beats: 2,
-      cells: [
-        bass('x=x=', 0, 'sa'),
-        bass('x=x-', 1, 'sa'),
-        bass('x=xx', 1, 'sat'),
-        bass('xxxx', 1, 't'),
-        bass('xxx=', 1, 'at'),
-        bass('x-x-', 1, 'sa'),
-        bass('x---', 1, 'a', 1),
-        bass('x=--', 0, 'sat'),
-        bass('x===', 0, 'sa'),
-        bass('x==x', 2, 'sat'),
-        bass('--x=', 0, ''),
-        bass('--xx', 1, ''),
-        bass('-xx=', 3, ''),
-        bass('-xxx', 3, ''),
-      ],
       drums: [
         drum('kick', 'x-------x-------', TRAIN_BEAT),
         drum('snare', 'x-x-X-x-x-x-X-x-', TRAIN_BEAT),
@@ -99,22 +60,6 @@ export const TWO_BEAT: Feel = {
     },
     {
       metre: { count: 3, unit: 4 },
-      cells: [
-        bass('x=====', 0, 'sa'),
-        bass('x===x=', 0, 'sat'),
-        bass('x=x=x=', 0, 't'),
-        bass('x=--x=', 0, 'sat', 1),
-        bass('x=x===', 0, 'sa', 1),
-        bass('x=xxx=', 1, 'at'),
-        bass('x=x=xx', 1, 't'),
-        bass('x===xx', 1, 't'),
-        bass('x==xx=', 2, 'sat'),
-        bass('x===--', 0, 'sa'),
-        bass('--x=x=', 0, ''),
-        bass('--x===', 0, ''),
-        bass('----x=', 0, ''),
-        bass('--xxx=', 1, ''),
-      ],
       drums: [drum('kick', 'x-----------'), drum('snare', '----x---x---'), drum('foot hat', '----x---x---')],
       fill: [drum('kick', 'x-----------'), drum('snare', '----x---xxx-'), drum('foot hat', '----x---x---')],
       chops: { grid: '----x---x---', source: COMMON_PRACTICE },

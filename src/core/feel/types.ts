@@ -61,7 +61,6 @@ export interface FeelMetre {
    * a half note: two of the quarters of 4/4.
    */
   readonly beats?: number;
-  readonly cells: readonly RhythmCell[];
   readonly drums: readonly DrumRow[];
   /** Takes the drums' place in every second bar, for patterns of two bars. */
   readonly evenBars?: readonly DrumRow[];

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
 /** A note a beat, on to the next chord. */
@@ -23,27 +23,6 @@ export const WALKING_SWING: Feel = {
   metres: [
     {
       metre: { count: 4, unit: 4 },
-      cells: [
-        bass('x=x=x=x=', 0, 'sat'),
-        bass('x===x===', 0, 'sa', 1),
-        bass('x===x=x=', 0, 'sat', 1),
-        bass('x=x=x===', 0, 'sat', 1),
-        bass('x=x=x=xx', 1, 'at'),
-        bass('x=xxx=x=', 1, 'a'),
-        bass('xxx=x=x=', 1, 'a'),
-        bass('x=x=xxx=', 1, 'at'),
-        bass('x=xxx=xx', 1, 't'),
-        bass('x==xx=x=', 2, 'a'),
-        bass('x=-xx=x=', 3, ''),
-        bass('x=x=-xx=', 3, ''),
-        bass('x==x==x==xxx', 5, 't'),
-        bass('--x=x=x=', 0, ''),
-        bass('--x=x===', 0, ''),
-        bass('----x=x=', 0, ''),
-        bass('--x=x=xx', 1, ''),
-        bass('--xxx=x=', 1, ''),
-        bass('-xx=x=x=', 3, ''),
-      ],
       drums: [drum('ride', 'x---x-x-x---x-x-'), drum('foot hat', '----x-------x---')],
       fill: [
         drum('ride', 'x---x-x-x-------'),
@@ -60,23 +39,6 @@ export const WALKING_SWING: Feel = {
     },
     {
       metre: { count: 3, unit: 4 },
-      cells: [
-        bass('x=x=x=', 0, 'sat'),
-        bass('x=====', 0, 'sa', 1),
-        bass('x===x=', 0, 'sat', 1),
-        bass('x=x===', 0, 'sa', 1),
-        bass('x=--x=', 0, '', 1),
-        bass('x=xxx=', 1, 'at'),
-        bass('x=x=xx', 1, 'at'),
-        bass('xxx=x=', 1, 'a'),
-        bass('x==xx=', 2, 'a'),
-        bass('x=xx=x', 3, 't'),
-        bass('--x=x=', 0, ''),
-        bass('--x===', 0, ''),
-        bass('----x=', 0, ''),
-        bass('--xxx=', 1, ''),
-        bass('-xx=x=', 3, ''),
-      ],
       drums: [drum('ride', 'x---x-x-x---'), drum('foot hat', '----x-------')],
       fill: [drum('ride', 'x---x-------'), drum('snare', '------x-x-x-'), drum('foot hat', '----x-------')],
       chops: { grid: 'x-----x-----', source: COMMON_PRACTICE },

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { bass, COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
 const WALTZ_BEAT = 'drumsplayerworld.com "Waltz beats": kick with the hi-hat on one, snare on two and three';
@@ -21,26 +21,6 @@ export const WALTZ: Feel = {
   metres: [
     {
       metre: { count: 3, unit: 4 },
-      cells: [
-        bass('x=====', 0, 'sa'),
-        bass('x===x=', 0, 'sat'),
-        bass('x=x=x=', 0, 'sat'),
-        bass('x=x===', 0, 'sa'),
-        bass('x=--x=', 0, 'sat'),
-        bass('x=x=--', 0, 'sa'),
-        bass('x===--', 0, 'a', 1),
-        bass('x=xxx=', 1, 'sa'),
-        bass('x===xx', 1, 'at'),
-        bass('x=x=xx', 1, 't'),
-        bass('x=xxxx', 1, 't'),
-        bass('x==xx=', 2, 'sat'),
-        bass('x==x==', 3, 'sa'),
-        bass('--x=x=', 0, ''),
-        bass('--x===', 0, ''),
-        bass('----x=', 0, ''),
-        bass('--xxx=', 1, ''),
-        bass('---xx=', 3, ''),
-      ],
       drums: [
         drum('kick', 'x-----------', WALTZ_BEAT),
         drum('snare', '----x---x---', WALTZ_BEAT),

@@ -1,5 +1,5 @@
 import { TICKS_PER_QUARTER } from '../base';
-import { type FeelMetre, feelMetre, type PhraseRole, type RhythmCell, readGrid } from '../feel';
+import { type PhraseRole, type RhythmCell, readGrid, rhythmCellsOf } from '../feel';
 import { notesPerSecond, type Onset, rhythmLevel } from './level';
 import type { BarModel, LineModel } from './model';
 
@@ -32,8 +32,7 @@ function plainCells(bar: BarModel): readonly RhythmCell[] {
 }
 
 function cellsOf(model: LineModel, bar: BarModel): readonly RhythmCell[] {
-  const row: FeelMetre | null = feelMetre(model.request.feel, bar.metre);
-  return row ? row.cells : plainCells(bar);
+  return rhythmCellsOf(model.request.feel.id, bar.metre) ?? plainCells(bar);
 }
 
 /** Keeps each note inside the stretch it begins in, and gives every later chord a note on its first beat. */

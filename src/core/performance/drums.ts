@@ -53,7 +53,6 @@ function isLastOfSection(chart: Chart, bar: number): boolean {
 /** A metre that a feel says nothing about is played plainly. */
 const plainMetre = (metre: Metre): FeelMetre => ({
   metre,
-  cells: [],
   drums: plainRows(metre),
   fill: [],
   chops: { grid: '', source: '' },

@@ -8,7 +8,7 @@ import {
   type Ticks,
   ticks,
 } from '../base';
-import { BAR_SLOTS, feelById, feelMetre, PHRASE_BOOKS, readGrid } from '../feel';
+import { BAR_SLOTS, PHRASE_BOOKS, readGrid, rhythmCellsOf } from '../feel';
 import { ticksPerSecond } from '../fretboard';
 import { beatOf, type Desk, harmonyAt, lengthOf, notesIn, playable, refused, rewritten } from './context';
 import { barAhead } from './passages';
@@ -114,7 +114,7 @@ function feelRhythms(desk: Desk, bar: number): readonly (readonly Struck[])[] {
   if (written === undefined) return [];
   const { metre } = written;
   const { feel, level } = desk.piece;
-  const cells = (feelMetre(feelById(feel), metre)?.cells ?? [])
+  const cells = (rhythmCellsOf(feel, metre) ?? [])
     .filter((cell) => cell.level <= level)
     .map(({ grid }) => readGrid(grid, metre));
   const beat = beatTicks(metre);

@@ -1,0 +1,41 @@
+import { bass } from '../rows';
+import type { MetreCells } from './types';
+
+export const BALLAD_CELLS: MetreCells = {
+  '6/8': [
+    bass('x==x==', 0, 'sat'),
+    bass('x=====', 0, 'sa'),
+    bass('x==---', 0, 'a', 1),
+    bass('x=xx==', 1, 'sa'),
+    bass('x==x=x', 1, 'sat'),
+    bass('x=xx=x', 1, 'sat'),
+    bass('x==xxx', 1, 'at'),
+    bass('x=xxxx', 1, 't'),
+    bass('xxxx==', 1, 'a'),
+    bass('x==xx=', 2, 'at'),
+    bass('x=-x==', 1, 'sa'),
+    bass('x==-xx', 3, 't'),
+    bass('---x==', 0, ''),
+    bass('---x=x', 1, ''),
+    bass('---xxx', 1, ''),
+    bass('--xx==', 3, ''),
+  ],
+  '12/8': [
+    bass('x==x==x==x==', 0, 'sat'),
+    bass('x=====x=====', 0, 'sa'),
+    bass('x=====x==x==', 0, 'sat'),
+    bass('x=====x==---', 0, 'sa'),
+    bass('x==x==x=====', 0, 'a'),
+    bass('x====xx=====', 2, 'sa'),
+    bass('x=====x=xx==', 1, 'sat'),
+    bass('x=xx==x=xx==', 1, 'sa'),
+    bass('x=====x==x=x', 1, 'sat'),
+    bass('x==x=xx==x==', 1, 'sa'),
+    bass('x==x==x==xxx', 1, 't'),
+    bass('x=====x==xxx', 1, 't'),
+    bass('------x==x==', 0, ''),
+    bass('---x==x==x==', 0, ''),
+    bass('------x==xxx', 1, ''),
+    bass('--xx==x==---', 3, ''),
+  ],
+};

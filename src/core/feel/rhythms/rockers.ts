@@ -1,0 +1,35 @@
+import { bass } from '../rows';
+import type { MetreCells } from './types';
+
+export const ROCKERS_CELLS: MetreCells = {
+  '4/4': [
+    bass('x=x=x=--', 0, 'sa'),
+    bass('x=--x=x=', 0, 'sat'),
+    bass('x=--x=--', 0, 'sa'),
+    bass('x===x=--', 0, 'sa', 1),
+    bass('x=x=--x=', 0, 'at'),
+    bass('x=x=x=x=', 0, 't'),
+    bass('x=xxx=--', 1, 'sat'),
+    bass('xxx=x=--', 1, 'sa'),
+    bass('x=x-x-x-', 1, 'sat'),
+    bass('x-x-x---', 1, 'sa'),
+    bass('x=--xxx=', 1, 'sat'),
+    bass('x=xxx-xx', 1, 't'),
+    bass('x==xx=--', 2, 'sat'),
+    bass('x==xx=x=', 2, 'sat'),
+    bass('x--xx=x-', 3, 'sat'),
+    bass('x-xx-xx-', 3, 'sa'),
+    bass('x=-xx=--', 3, 'sa'),
+    bass('x=--x=-x', 3, 't'),
+    bass('x===x===x=xxx===', 4, 't'),
+    bass('x=====x=x===x-xx', 5, 't'),
+    bass('--x=x=--', 0, 'sa'),
+    bass('--x=x=x=', 0, 'sat'),
+    bass('----x=x=', 0, 'at'),
+    bass('--xxx=--', 1, 'sa'),
+    bass('--x-x-x-', 1, 'sat'),
+    bass('----xxxx', 1, 't'),
+    bass('-xx=x=--', 3, 'sa'),
+    bass('---xx=x=', 3, 'at'),
+  ],
+};

@@ -1,0 +1,38 @@
+import { bass } from '../rows';
+import type { MetreCells } from './types';
+
+export const ROCKSTEADY_CELLS: MetreCells = {
+  '4/4': [
+    bass('x=x=----', 0, 'sa'),
+    bass('x=x=x=--', 0, 'sa'),
+    bass('x=--x=--', 0, 'sa'),
+    bass('x===x=--', 0, 'sa'),
+    bass('x=x=--x=', 0, 'sat'),
+    bass('x=--x=x=', 0, 'sat'),
+    bass('xxx=----', 1, 'sa'),
+    bass('xxx=--x=', 1, 'sat'),
+    bass('xxx=x=--', 1, 'sat'),
+    bass('x=xxx=--', 1, 'sat'),
+    bass('x=xx--x=', 1, 'sat'),
+    bass('xxx=--xx', 1, 't'),
+    bass('x=xx--xx', 1, 't'),
+    bass('x==xx=--', 2, 'sat'),
+    bass('x==xx=xx', 2, 't'),
+    bass('x-xx-x--', 3, 'sa'),
+    bass('x--xx---', 3, 'sa'),
+    bass('x-x--xx=', 3, 'sat'),
+    bass('x===x=xxx===----', 4, 'sa'),
+    bass('xxx=x===----x=xx', 4, 't'),
+    bass('x==xx===--xxx===', 5, 'at'),
+    bass('--x=x=--', 0, 'sa'),
+    bass('--x=--x=', 0, 'sat'),
+    bass('----x=x=', 0, 'sat'),
+    bass('--xxx=--', 1, 'sa'),
+    bass('--xxx=x=', 1, 'sat'),
+    bass('----xxx=', 1, 'sat'),
+    bass('--x=--xx', 1, 't'),
+    bass('-xxx----', 3, 'sa'),
+    bass('-xx=x=--', 3, 'sat'),
+    bass('-xxx--xx', 3, 't'),
+  ],
+};

@@ -1,0 +1,43 @@
+import { bass } from '../rows';
+import type { MetreCells } from './types';
+
+export const WALKING_SWING_CELLS: MetreCells = {
+  '4/4': [
+    bass('x=x=x=x=', 0, 'sat'),
+    bass('x===x===', 0, 'sa', 1),
+    bass('x===x=x=', 0, 'sat', 1),
+    bass('x=x=x===', 0, 'sat', 1),
+    bass('x=x=x=xx', 1, 'at'),
+    bass('x=xxx=x=', 1, 'a'),
+    bass('xxx=x=x=', 1, 'a'),
+    bass('x=x=xxx=', 1, 'at'),
+    bass('x=xxx=xx', 1, 't'),
+    bass('x==xx=x=', 2, 'a'),
+    bass('x=-xx=x=', 3, ''),
+    bass('x=x=-xx=', 3, ''),
+    bass('x==x==x==xxx', 5, 't'),
+    bass('--x=x=x=', 0, ''),
+    bass('--x=x===', 0, ''),
+    bass('----x=x=', 0, ''),
+    bass('--x=x=xx', 1, ''),
+    bass('--xxx=x=', 1, ''),
+    bass('-xx=x=x=', 3, ''),
+  ],
+  '3/4': [
+    bass('x=x=x=', 0, 'sat'),
+    bass('x=====', 0, 'sa', 1),
+    bass('x===x=', 0, 'sat', 1),
+    bass('x=x===', 0, 'sa', 1),
+    bass('x=--x=', 0, '', 1),
+    bass('x=xxx=', 1, 'at'),
+    bass('x=x=xx', 1, 'at'),
+    bass('xxx=x=', 1, 'a'),
+    bass('x==xx=', 2, 'a'),
+    bass('x=xx=x', 3, 't'),
+    bass('--x=x=', 0, ''),
+    bass('--x===', 0, ''),
+    bass('----x=', 0, ''),
+    bass('--xxx=', 1, ''),
+    bass('-xx=x=', 3, ''),
+  ],
+};
