@@ -59,8 +59,8 @@ describe('a line that was written as MIDI and is read again', () => {
     const again = lineSheetOf(read.lesson);
     expect(played(again)).toEqual(played(straight));
     const bars = lengths(again);
-    // Silent bars at either end are none that a file can tell.
-    expect(lengths(straight).join(' ')).toContain(bars.join(' '));
+    // Silent bars at the beginning are taken for a count-in; those at the end stand up to the end of the tracks.
+    expect(` ${lengths(straight).join(' ')}`.endsWith(` ${bars.join(' ')}`)).toBe(true);
     const told = Math.min(220, Math.max(40, quarters(sheet) * (960 / beatTicks(again.metre))));
     expect(Math.abs(again.tempo - told)).toBeLessThanOrEqual(0.5);
   });
@@ -131,6 +131,47 @@ function midi(format: number, division: number, ...tracks: readonly (readonly Ev
 
 const on = (delta: number, key: number, channel = 0): Event => [delta, 0x90 + channel, key, 90];
 const off = (delta: number, key: number, channel = 0): Event => [delta, 0x80 + channel, key, 0];
+
+describe('a player who is late alike', () => {
+  /** Eighths at 96 ticks a quarter, `late` ticks late, the off-beats `later` ticks more. */
+  const eighths = (late: number, later: number): Uint8Array => {
+    const places = Array.from({ length: 16 }, (_, index) => 48 * index + late + (index % 2) * later);
+    let before = 0;
+    const events = places.flatMap((place): readonly Event[] => {
+      const delta = place - before;
+      before = place + 24;
+      return [on(delta, 40), off(24, 40)];
+    });
+    return midi(0, 96, [...events]);
+  };
+
+  it.each([
+    [6, 0, false],
+    [9, 0, false],
+    [0, 0, false],
+    [0, 16, true],
+    [8, 16, true],
+  ])('%i ticks, with off-beats %i later, is swung: %s', (late, later, swung) => {
+    const { lesson, sentences } = readBack(eighths(late, later));
+    const sheet = lineSheetOf(lesson);
+    const said = sentences.join('\n');
+    expect(sheet.bars.flatMap(({ notes }) => notes.map(({ note }) => note.start % 480))).toEqual(
+      Array.from({ length: 16 }, () => 0),
+    );
+    expect(said.includes('swung by the feel')).toBe(swung);
+    expect(said.includes('late alike')).toBe(late > 0);
+  });
+});
+
+describe('the end of the tracks', () => {
+  it('tells of a silent last bar where it lies on a bar line', () => {
+    const end = (delta: number) => readBack(midi(0, 96, [on(0, 40), off(96, 40), [delta, 0xff, 6, 1, 65]]));
+    const sheet = sheetOf({ chart: '| C | F | C |', notes: 'C2/1 | r/4 | r/4', key: 'C' });
+    expect(lineSheetOf(readBack(fileOf(sheet)).lesson).bars).toHaveLength(3);
+    // Anywhere else it is where the writer of the file happened to stop.
+    expect(lineSheetOf(end(100).lesson).bars).toHaveLength(1);
+  });
+});
 
 describe('what stands in a MIDI file', () => {
   it('is read with running status, and a note-on of no strength ends its note', () => {

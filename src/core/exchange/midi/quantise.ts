@@ -28,6 +28,29 @@ const canSwing = ({ unit }: FoundMetre): boolean => unit < 8;
 
 const middle = (sorted: readonly number[]): number => sorted[Math.floor(sorted.length / 2)] ?? HALF;
 
+/** On-beats are looked for up to this late, in ticks after the beat: less than a triplet's sixteenth. */
+const LATEST_ON_BEAT = 130;
+/** Less than this, in ticks, is not heard as late. */
+const LEAST_LATENESS = 20;
+
+/**
+ * How late a player is alike on the beats, in ticks (early is less than 0); 0 where the beats are on time, or loose.
+ * Off-beats that are late by as much are not swung.
+ */
+export function latenessOf(notes: readonly PlayedNote[], bars: readonly GridBar[]): number {
+  const placeOf = placeFinder(bars);
+  const onBeats = notes
+    .flatMap(({ start }) => {
+      const place = placeOf(start);
+      return place !== null && start - place.start <= LATEST_ON_BEAT ? [start - place.start] : [];
+    })
+    .sort((one, other) => one - other);
+  const late = onBeats[Math.floor(onBeats.length / 2)] ?? 0;
+  const alike = onBeats.filter((place) => Math.abs(place - late) <= ALIKE).length;
+  const counts = onBeats.length >= Math.max(FEWEST_OFF_BEATS, notes.length / 4);
+  return counts && alike >= onBeats.length * 0.8 && Math.abs(late) >= LEAST_LATENESS ? late : 0;
+}
+
 /**
  * Long to short within a pair of eighths, from where the off-beats of a line fall: consistently late ones swing, the
  * rest is 1.
@@ -43,8 +66,12 @@ export function swingOf(notes: readonly PlayedNote[], bars: readonly GridBar[]):
     .sort((one, other) => one - other);
   const late = middle(offBeats);
   const alike = offBeats.filter((place) => Math.abs(place - late) <= ALIKE).length;
-  // The middle one of three says that the beat is divided in three.
-  const thirds = within.filter((place) => Math.abs(place - THIRD) <= ALIKE).length;
+  // The middle one of three says that the beat is divided in three; so does a note that ends exactly there.
+  const ends = notes.filter(({ start, end }) => {
+    const place = placeOf(start);
+    return place !== null && end - start < HALF && Math.abs(end - place.start - THIRD) <= 2;
+  });
+  const thirds = within.filter((place) => Math.abs(place - THIRD) <= ALIKE).length + ends.length;
   const swings =
     offBeats.length >= FEWEST_OFF_BEATS &&
     late >= LATE &&

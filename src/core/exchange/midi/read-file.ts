@@ -21,6 +21,8 @@ export interface MidiRead {
   readonly tracks: readonly (readonly MidiEvent[])[];
   /** Some track ends before its end, or holds what is no event. */
   readonly damaged: boolean;
+  /** Where all tracks end, in ticks of the lesson; null where they end apart or do not say it. */
+  readonly end: number | null;
 }
 
 /** Kinds of text by the numbers of their meta events (Standard MIDI File 1.0, MMA RP-001). */
@@ -124,12 +126,18 @@ type Step = MidiEvent | 'not needed' | 'end' | 'no event';
 
 /** Reads the events of a track one after the other. */
 class TrackReader {
+  /** Raw ticks from the beginning of the track. */
   private now = 0;
   private status = 0;
   constructor(
     private readonly bytes: Bytes,
     private readonly scale: number,
   ) {}
+
+  /** The time of what was read last, in ticks of the lesson. */
+  get time(): number {
+    return this.now * this.scale;
+  }
 
   step(): Step {
     this.now += this.bytes.variable();
@@ -166,22 +174,22 @@ function readTrack(
   content: Uint8Array,
   scale: number,
   room: number,
-): { readonly events: readonly MidiEvent[]; readonly whole: boolean } {
+): { readonly events: readonly MidiEvent[]; readonly whole: boolean; readonly end: number | null } {
   const events: MidiEvent[] = [];
   const bytes = new Bytes(content);
   const reader = new TrackReader(bytes, scale);
   try {
     while (bytes.left > 0 && events.length < room) {
       const step = reader.step();
-      if (step === 'end') return { events, whole: true };
-      if (step === 'no event') return { events, whole: false };
+      if (step === 'end') return { events, whole: true, end: reader.time };
+      if (step === 'no event') return { events, whole: false, end: null };
       if (step !== 'not needed') events.push(step);
     }
   } catch (fault) {
     if (!(fault instanceof CutShort)) throw fault;
-    return { events, whole: false };
+    return { events, whole: false, end: null };
   }
-  return { events, whole: bytes.left === 0 };
+  return { events, whole: bytes.left === 0, end: null };
 }
 
 /** A note-on of no strength is a note-off. */
@@ -237,6 +245,7 @@ export function readMidiFile(file: Uint8Array): Result<MidiRead, { readonly mess
 
 function readTracks(bytes: Bytes, scale: number): MidiRead {
   const tracks: (readonly MidiEvent[])[] = [];
+  const ends = new Set<number | null>();
   let damaged = false;
   let room = MOST_EVENTS;
   while (bytes.left >= 8 && tracks.length < MOST_TRACKS) {
@@ -246,10 +255,12 @@ function readTracks(bytes: Bytes, scale: number): MidiRead {
     const content = bytes.takeUpTo(length);
     // Chunks of other kinds are to be passed over.
     if (name !== 'MTrk') continue;
-    const { events, whole } = readTrack(content, scale, room);
+    const { events, whole, end } = readTrack(content, scale, room);
+    ends.add(end);
     damaged ||= !whole;
     room -= events.length;
     tracks.push(events);
   }
-  return { tracks, damaged };
+  const [end = null] = ends;
+  return { tracks, damaged, end: ends.size === 1 ? end : null };
 }

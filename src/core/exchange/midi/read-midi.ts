@@ -5,7 +5,7 @@ import { metreTicks } from '../reading/metres';
 import type { Remarks } from '../reading/remarks';
 import type { ScoreRead } from '../reading/score-read';
 import { barsUpTo } from './grid';
-import { type GridBar, quantise, swingOf } from './quantise';
+import { type GridBar, latenessOf, quantise, swingOf } from './quantise';
 import { type MidiEvent, readMidiFile } from './read-file';
 import { keyByEar, keysOf, readTexts } from './signs';
 import { likeliestVoice, type MidiVoice, type PlayedNote, voicesOf } from './voices';
@@ -166,7 +166,7 @@ export function readMidi(
 ): Result<ScoreRead, { readonly message: string }> {
   const file = readMidiFile(bytes);
   if (!file.ok) return file;
-  const { tracks, damaged } = file.value;
+  const { tracks, damaged, end: endOfTracks } = file.value;
   const voices = voicesOf(tracks);
   const voice = voices.find(({ id }) => id === asked) ?? likeliestVoice(voices);
   if (voice === null) {
@@ -179,7 +179,7 @@ export function readMidi(
   const end = Math.max(
     ...voices.map(({ notes }) => notes.reduce((last, note) => Math.max(last, note.end - 1), 0)),
   );
-  const all = barsUpTo(end, events, most);
+  const all = barsUpToEnd(end, endOfTracks, events, most);
   if (all.more) remarks.say(`A lesson has ${most} bars at most; the rest is left out.`);
   const names = partNames(voices);
   const chosen = names[voices.indexOf(voice)] ?? voice.name;
@@ -194,6 +194,24 @@ export function readMidi(
   });
 }
 
+/** A bar line this near to the end of the tracks, in ticks, is that end. */
+const CLOSE = 30;
+
+/** The bars that notes stand in, and silent ones behind them where all tracks end together on a later bar line. */
+function barsUpToEnd(
+  lastNote: number,
+  endOfTracks: number | null,
+  events: readonly MidiEvent[],
+  most: number,
+): ReturnType<typeof barsUpTo> {
+  if (endOfTracks !== null && endOfTracks > lastNote) {
+    const whole = barsUpTo(endOfTracks - CLOSE, events, most);
+    const last = whole.bars.at(-1);
+    if (last !== undefined && Math.abs(last.start + last.length - endOfTracks) <= CLOSE) return whole;
+  }
+  return barsUpTo(lastNote, events, most);
+}
+
 interface Found {
   readonly voice: MidiVoice;
   readonly events: readonly MidiEvent[];
@@ -202,14 +220,23 @@ interface Found {
 }
 
 function foundScore({ voice, events, bars, title }: Found, remarks: Remarks): FoundScore {
-  const ratio = swingOf(voice.notes, bars);
+  const late = latenessOf(voice.notes, bars);
+  const played = voice.notes.map((note) => ({
+    ...note,
+    start: Math.max(0, note.start - late),
+    end: note.end - late,
+  }));
+  if (late !== 0) {
+    remarks.say(`The notes come ${late > 0 ? 'late' : 'early'} alike: they are written on their beats.`);
+  }
+  const ratio = swingOf(played, bars);
   if (ratio >= LEAST_SWING) {
     remarks.say('The off-beats come late: they are written as plain eighths and swung by the feel.');
   }
   for (const { at, what } of voice.extras) {
     remarks.inBar(EXTRAS[what], barAt(bars, at));
   }
-  const line = oneByOne(quantise(voice.notes, bars, ratio), bars, remarks);
+  const line = oneByOne(quantise(played, bars, ratio), bars, remarks);
   const lists = byBars(line, bars);
   const { chords, sections } = readTexts(events);
   if (chords === null) {
