@@ -17,25 +17,25 @@ const roots = (octave: number, ...beats: readonly number[]) => ({
 });
 
 test('a name begins with the techniques', () => {
-  expect(ideaNames([roots(2, 1, 4)], COMMON_TIME)).toEqual(['Space, chord tones: R · · R']);
+  expect(ideaNames([roots(2, 1, 4)], COMMON_TIME)).toEqual(['Beat one silent, chord tones: R · · R']);
 });
 
 test('of equal names each says what differs', () => {
   expect(ideaNames([roots(2, 1.5, 3.5), roots(2, 1.25, 3.25), roots(2, 2)], COMMON_TIME)).toEqual([
-    'Space, chord tones: R R, on the & of 1 and the & of 3',
-    'Space, chord tones: R R, on the e of 1 and the e of 3',
-    'Space, chord tones: · R · ·',
+    'Beat one silent, chord tones: R R, on the & of 1 and the & of 3',
+    'Beat one silent, chord tones: R R, on the e of 1 and the e of 3',
+    'Beat one silent, chord tones: · R · ·',
   ]);
   expect(ideaNames([roots(2, 1), roots(1, 1)], COMMON_TIME)).toEqual([
-    'Space, chord tones: R · · ·, with C2',
-    'Space, chord tones: R · · ·, with C1',
+    'Beat one silent, chord tones: R · · ·, with C2',
+    'Beat one silent, chord tones: R · · ·, with C1',
   ]);
   expect(ideaNames([roots(2, 1), roots(1, 1)], COMMON_TIME, 'fixed do')).toEqual([
-    'Space, chord tones: R · · ·, with Do2',
-    'Space, chord tones: R · · ·, with Do1',
+    'Beat one silent, chord tones: R · · ·, with Do2',
+    'Beat one silent, chord tones: R · · ·, with Do1',
   ]);
   expect(ideaNames([roots(2, 1), roots(2, 1)], COMMON_TIME)).toEqual([
-    'Space, chord tones: R · · ·',
-    'Space, chord tones: R · · ·, number 2 of the list',
+    'Beat one silent, chord tones: R · · ·',
+    'Beat one silent, chord tones: R · · ·, number 2 of the list',
   ]);
 });
