@@ -117,11 +117,14 @@ describe('a MIDI file holds the performance to the tick', () => {
       const midi = new Midi(fileOf(sheet, performance));
       expect(midi.header.ppq).toBe(960);
       expect(midi.header.tempos[0]?.bpm).toBeCloseTo((sheet.tempo * performance.beat) / 960, 2);
-      const bass = midi.tracks.find((track) => track.name === 'Bass');
-      expect((bass?.notes ?? []).map((note) => `${note.ticks} ${note.midi} ${note.durationTicks}`)).toEqual(
-        performance.events.flatMap((event) =>
-          event.part === 'bass' ? [`${event.start} ${event.midi} ${event.duration}`] : [],
-        ),
+      // This reader makes a track of each channel: a note whose pitch still sounds is on another one.
+      const bass = midi.tracks.filter((track) => track.name === 'Bass').flatMap(({ notes }) => notes);
+      expect(bass.map((note) => `${note.ticks} ${note.midi} ${note.durationTicks}`).sort()).toEqual(
+        performance.events
+          .flatMap((event) =>
+            event.part === 'bass' ? [`${event.start} ${event.midi} ${event.duration}`] : [],
+          )
+          .sort(),
       );
     }
   });
