@@ -1,5 +1,6 @@
 import type { Result } from '../core/base';
-import type { Part, Performance, PlayStep } from '../core/performance';
+import type { Performance, PlayStep } from '../core/performance';
+import type { Part } from '../core/playing';
 
 /** Which parts are heard. The count-in of a performance sounds whether the click is on or off. */
 export type Mix = Readonly<Record<Part, boolean>>;

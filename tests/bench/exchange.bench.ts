@@ -18,7 +18,8 @@ import {
   setChartText,
   setTempo,
 } from '../../src/core/lesson';
-import { buildPerformance, PARTS } from '../../src/core/performance';
+import { buildPerformance } from '../../src/core/performance';
+import { PARTS } from '../../src/core/playing';
 import { codeOf } from '../../src/handout/code/lesson-code';
 
 const PIECE = 'piece-1';

@@ -8,7 +8,8 @@ import { describe, expect, it } from 'vitest';
 import { writeMidi } from '../../src/core/exchange';
 import { variableLength } from '../../src/core/exchange/midi/bytes';
 import type { LineSheet } from '../../src/core/lesson';
-import { buildPerformance, PARTS, type Part, type Performance } from '../../src/core/performance';
+import { buildPerformance, type Performance } from '../../src/core/performance';
+import { PARTS, type Part } from '../../src/core/playing';
 import { sheetOf } from '../support/score-sheets';
 import { randomSheets } from './random-sheets';
 

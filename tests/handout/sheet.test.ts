@@ -9,7 +9,7 @@ import {
   setChartText,
   setPlaying,
 } from '../../src/core/lesson';
-import { proposeLadder } from '../../src/core/performance';
+import { proposeLadder } from '../../src/core/playing';
 import { keyStatement, tempoText } from '../../src/handout/blocks/facts';
 import { trickiestBar } from '../../src/handout/blocks/rhythm';
 import { excerptOf } from '../../src/handout/excerpt';

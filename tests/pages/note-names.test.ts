@@ -29,7 +29,8 @@ import {
   waysToPlay,
 } from '../../src/core/lesson';
 import { TECHNIQUES } from '../../src/core/line';
-import { PARTS, performanceOf } from '../../src/core/performance';
+import { performanceOf } from '../../src/core/performance';
+import { PARTS } from '../../src/core/playing';
 import { NAMINGS, type Naming } from '../../src/core/theory';
 import { layoutFretboard } from '../../src/score/neck/layout';
 import { layOutForPrint } from '../handout/drawn';

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { checkLesson } from '../../src/core/composing';
 import { parseLesson, printLesson } from '../../src/core/lesson';
-import { boundsOf, passageOf } from '../../src/core/performance';
+import { boundsOf, passageOf } from '../../src/core/playing';
 import { lessonOf, lineOf } from './lines';
 
 const passageIn = (chart: string, first: number, last: number) => {

@@ -3,7 +3,8 @@ import { changeByKey } from '../../src/app/pages/playing/keys';
 import { inShort, rungWords } from '../../src/app/pages/playing/words';
 import { bpm } from '../../src/core/base';
 import { type PlayingSettings, setCount, setPlaying, setTempo, setTitle } from '../../src/core/lesson';
-import { performanceOf, practiceTempo, soundsTheSame, stepsOf } from '../../src/core/performance';
+import { performanceOf, stepsOf } from '../../src/core/performance';
+import { practiceTempo, soundsTheSame } from '../../src/core/playing';
 import { lessonOf, lineOf } from './lines';
 
 const line = (playing: Partial<PlayingSettings> = {}) => lineOf(lessonOf({ playing }));

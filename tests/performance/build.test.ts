@@ -5,8 +5,6 @@ import {
   buildPerformance,
   type ClickEvent,
   type DrumEvent,
-  PARTS,
-  type Part,
   type Performance,
   type PerformanceEvent,
   type PerformanceOptions,
@@ -15,6 +13,7 @@ import {
   secondsAt,
   tickAt,
 } from '../../src/core/performance';
+import { PARTS, type Part } from '../../src/core/playing';
 import { sheetOf } from './sheets';
 
 const PLAIN: PerformanceOptions = { tempo: bpm(140), countIn: 0, passage: null };

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { bpm } from '../../src/core/base';
-import { proposeLadder } from '../../src/core/performance';
+import { proposeLadder } from '../../src/core/playing';
 
 // A ladder from half the tempo: studygeniuspro.com, a weak source; the rungs between are our own.
 test.each([

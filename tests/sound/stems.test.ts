@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { bpm, frequencyOf } from '../../src/core/base';
-import { PARTS, type Performance, type PitchedEvent, secondsAt } from '../../src/core/performance';
+import { type Performance, type PitchedEvent, secondsAt } from '../../src/core/performance';
+import { PARTS } from '../../src/core/playing';
 import { renderMix } from '../../src/sound/synthesis/mix';
 import { placePerformance, renderWindow, STEMS, type Stem } from '../../src/sound/synthesis/score';
 import { renderSegment, type Segment } from '../../src/sound/synthesis/segment';

@@ -14,7 +14,8 @@ import {
   setLevel,
 } from '../../src/core/lesson';
 import type { Level } from '../../src/core/line';
-import { buildPerformance, type Part } from '../../src/core/performance';
+import { buildPerformance } from '../../src/core/performance';
+import type { Part } from '../../src/core/playing';
 import { engrave } from '../../src/score/engrave';
 
 const LEVELS: readonly Level[] = [0, 1, 2, 3, 4, 5];

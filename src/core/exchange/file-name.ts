@@ -1,5 +1,5 @@
 import { type LineSheet, toldTempo } from '../lesson';
-import { PARTS, type Part } from '../performance';
+import { PARTS, type Part } from '../playing';
 import { describeKeyIn } from '../theory';
 import { keyAt } from './signature';
 

@@ -1,6 +1,7 @@
 import { barTicks, beatTicks, type Metre, ticks } from '../base';
 import { swingRatio } from '../feel';
-import type { ClickPlan, LineSheet } from '../lesson';
+import type { LineSheet } from '../lesson';
+import { EVERY_BEAT, PARTS } from '../playing';
 import { bassEvents } from './bass';
 import { chordEvents } from './chords';
 import { clickEvents, countInEvents } from './click';
@@ -8,9 +9,7 @@ import { drumEvents } from './drums';
 import { humanise } from './humanise';
 import type { PerformanceOptions } from './options';
 import { planBars } from './plan';
-import { PARTS, type Performance, type PerformanceEvent } from './types';
-
-const EVERY_BEAT: ClickPlan = { beats: 'every beat', dropOut: null };
+import type { Performance, PerformanceEvent } from './types';
 
 /** By time, then in the order of the score. */
 const inOrder = (one: PerformanceEvent, other: PerformanceEvent): number =>

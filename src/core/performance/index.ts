@@ -1,19 +1,5 @@
 export { buildPerformance } from './build';
-export { proposeLadder } from './ladder';
 export type { PerformanceOptions } from './options';
-export {
-  boundsOf,
-  climbs,
-  EVERY_BEAT,
-  EVERY_ROUND,
-  mixOf,
-  type PlayStep,
-  passageOf,
-  performanceOf,
-  practiceTempo,
-  soundsTheSame,
-  stepsOf,
-} from './steps';
-export { straightened } from './straighten';
+export { type PlayStep, performanceOf, stepsOf } from './steps';
 export { playedBarAt, secondsAt, tickAt } from './time';
 export * from './types';

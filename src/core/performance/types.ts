@@ -1,10 +1,6 @@
 import type { Bpm, MidiNumber, Ticks, Tone } from '../base';
 import type { DrumSound } from '../feel';
 
-/** The parts that can be switched on and off, in the order of the score. */
-export const PARTS = ['bass', 'drums', 'chops', 'organ', 'click'] as const;
-export type Part = (typeof PARTS)[number];
-
 interface TimedEvent {
   /** From the beginning of the performance (the count-in included), swung. */
   readonly start: Ticks;

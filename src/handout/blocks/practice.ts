@@ -1,5 +1,5 @@
 import { type Lesson, type LineSheet, type Rung, type Sheet, toldTempo } from '../../core/lesson';
-import { proposeLadder } from '../../core/performance';
+import { proposeLadder } from '../../core/playing';
 import type { Mark } from '../layout/marks';
 import { joinRows, paragraphRows, type Row, textRow } from '../layout/rows';
 import type { BlockContext } from './context';

@@ -1,4 +1,5 @@
-import { PARTS, type Part, type Performance, type PerformanceEvent, secondsAt } from '../../core/performance';
+import { type Performance, type PerformanceEvent, secondsAt } from '../../core/performance';
+import { PARTS, type Part } from '../../core/playing';
 import type { SoundGlide } from './glide';
 import type { Kit, Voice } from './voices';
 

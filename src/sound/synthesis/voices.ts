@@ -1,5 +1,6 @@
 import { frequencyOf } from '../../core/base';
-import type { DrumEvent, Part, PerformanceEvent, PitchedEvent } from '../../core/performance';
+import type { DrumEvent, PerformanceEvent, PitchedEvent } from '../../core/performance';
+import type { Part } from '../../core/playing';
 import { bassNote } from './bass';
 import { clickSound } from './click';
 import { drumHit } from './drums';

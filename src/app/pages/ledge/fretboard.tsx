@@ -3,7 +3,7 @@ import { useStore } from 'zustand';
 import { barName, capitalised } from '../../../core/base';
 import type { HandSettings } from '../../../core/fretboard';
 import type { LineSheet, SheetNote } from '../../../core/lesson';
-import { straightened } from '../../../core/performance';
+import { straightened } from '../../../core/playing';
 import { SelectWord } from '../../controls';
 import { useAtWork, useEditor } from '../at-work';
 import { useWidth } from '../common';

@@ -6,7 +6,7 @@ import {
   countOf,
   PLAYING_LIMITS,
 } from '../../../core/lesson';
-import { EVERY_BEAT, EVERY_ROUND } from '../../../core/performance';
+import { EVERY_BEAT, EVERY_ROUND } from '../../../core/playing';
 import { NumberWord, SelectWord, SwitchWord } from '../../controls';
 import { KEYS_IN_WORDS } from './keys';
 import { LadderWords } from './ladder';

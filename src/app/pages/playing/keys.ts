@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
 import { type LinePiece, type LineSheet, PLAYING_LIMITS, type PlayingSettings } from '../../../core/lesson';
-import { boundsOf, passageOf } from '../../../core/performance';
+import { boundsOf, passageOf } from '../../../core/playing';
 import type { Playback } from './playback';
 
 /** Per cent of the tempo that an arrow key goes up or down. */

@@ -7,7 +7,7 @@ import {
   toldTempo,
   writtenTempo,
 } from '../../../core/lesson';
-import { proposeLadder } from '../../../core/performance';
+import { proposeLadder } from '../../../core/playing';
 import { NumberWord, SwitchWord } from '../../controls';
 import type { SentenceProps } from './props';
 

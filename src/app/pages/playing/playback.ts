@@ -1,16 +1,7 @@
 import { createStore } from 'zustand/vanilla';
 import { deriveSheet, type Lesson, type LinePiece, type LineSheet, lineAtHand } from '../../../core/lesson';
-import {
-  boundsOf,
-  buildPerformance,
-  climbs,
-  mixOf,
-  type Performance,
-  type PlayStep,
-  practiceTempo,
-  soundsTheSame,
-  stepsOf,
-} from '../../../core/performance';
+import type { PlayStep } from '../../../core/performance';
+import { boundsOf, climbs, mixOf, practiceTempo, soundsTheSame } from '../../../core/playing';
 import type { Mix, Player, PlayPosition } from '../../../sound';
 
 /** What is heard: a piece as the ledge says, or one idea in its place. */
@@ -64,6 +55,10 @@ const TYPING_REST = 250;
 
 const openPlayer = async (): Promise<Player> => (await import('../../../sound')).createPlayer();
 
+/** What makes a line sound is fetched with the sound: the first look does without it. */
+const fetchPerformance = () => import('../../../core/performance');
+type PerformanceRoom = Awaited<ReturnType<typeof fetchPerformance>>;
+
 const lineSheet = (lesson: Lesson, piece: LinePiece): LineSheet | null => {
   const sheet = deriveSheet(piece, lesson.instrument, lesson.noteNames);
   return sheet.kind === 'line' ? sheet : null;
@@ -81,8 +76,10 @@ type Follower = (position: PlayPosition | null) => void;
 export function createPlayback(source: PlaybackSource, open: () => Promise<Player> = openPlayer) {
   const store = createStore<PlaybackState>(() => SILENT);
   const followers = new Set<Follower>();
-  let loading: Promise<Player> | null = null;
+  let loading: Promise<readonly [Player, PerformanceRoom]> | null = null;
   let player: Player | null = null;
+  /** There as soon as the player is. */
+  let room: PerformanceRoom | null = null;
   let resting: ReturnType<typeof setTimeout> | undefined;
   /** The piece that is heard, as it is played. */
   let played: LinePiece | null = null;
@@ -106,12 +103,13 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
     });
   };
 
-  const load = async (): Promise<Player> => {
-    loading ??= open();
+  const load = async (): Promise<{ readonly player: Player; readonly room: PerformanceRoom }> => {
+    loading ??= Promise.all([open(), fetchPerformance()]);
     try {
-      const created = await loading;
+      const [created, performance] = await loading;
+      room = performance;
       if (player === null) follow(created);
-      return created;
+      return { player: created, room: performance };
     } catch (problem) {
       // The next attempt is to ask for it again.
       loading = null;
@@ -142,15 +140,19 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
     requestAnimationFrame(frame);
   };
 
-  const start = async (heard: Heard, steps: readonly PlayStep[], mix: Mix): Promise<void> => {
+  const start = async (
+    heard: Heard,
+    stepsBy: (room: PerformanceRoom) => readonly PlayStep[],
+    mix: Mix,
+  ): Promise<void> => {
     player?.stop();
     firstStep = 0;
-    store.setState({ ...SILENT, kind: 'preparing', heard, first: firstBarOf(steps) });
+    store.setState({ ...SILENT, kind: 'preparing', heard });
     const overtaken = () => store.getState().heard !== heard;
     const fail = (fault: string) => {
       if (!overtaken()) store.setState({ ...SILENT, fault });
     };
-    let ready: Player;
+    let ready: Awaited<ReturnType<typeof load>>;
     try {
       ready = await load();
     } catch {
@@ -158,7 +160,9 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
       return;
     }
     if (overtaken()) return;
-    const result = await ready.play({ steps, mix });
+    const steps = stepsBy(ready.room);
+    store.setState({ first: firstBarOf(steps) });
+    const result = await ready.player.play({ steps, mix });
     if (!result.ok) fail(result.problem);
   };
 
@@ -175,7 +179,12 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
   };
 
   /** A ladder goes on from the rung that is climbed. */
-  const stepsFromHere = (piece: LinePiece, sheet: LineSheet, old: LinePiece): readonly PlayStep[] => {
+  const stepsFromHere = (
+    { stepsOf }: PerformanceRoom,
+    piece: LinePiece,
+    sheet: LineSheet,
+    old: LinePiece,
+  ): readonly PlayStep[] => {
     const steps = stepsOf(piece, sheet);
     const goesOn = climbs(piece.playing) && climbs(old.playing);
     firstStep = goesOn ? Math.min(store.getState().step, steps.length - 1) : 0;
@@ -190,7 +199,7 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
   /** Plays the piece that is heard as it is now. */
   const goOn = (): void => {
     const { kind, heard } = store.getState();
-    if (kind === 'stopped' || heard?.kind !== 'piece' || player === null) return;
+    if (kind === 'stopped' || heard?.kind !== 'piece' || player === null || room === null) return;
     const old = played;
     const piece = pieceOf(heard.pieceId);
     const sheet = piece && lineSheet(source.lessons.getState().lesson, piece);
@@ -198,7 +207,7 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
     if (!piece || !sheet || sheet.bars.length === 0) {
       player.stop();
     } else if (old !== null && !soundsTheSame(old, piece)) {
-      void change(player, stepsFromHere(piece, sheet, old));
+      void change(player, stepsFromHere(room, piece, sheet, old));
     }
   };
 
@@ -225,11 +234,12 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
       const { lesson } = source.lessons.getState();
       const piece = lineAtHand(lesson, source.editor.getState().pieceId);
       const sheet = piece && lineSheet(lesson, piece);
-      const step = piece && sheet && sheet.bars.length > 0 ? stepsOf(piece, sheet)[0] : undefined;
       // Where it fails, the first *Play* asks again and says so.
       load()
         .then((ready) => {
-          if (step !== undefined && store.getState().kind === 'stopped') ready.prepare(step);
+          if (!piece || !sheet || sheet.bars.length === 0 || store.getState().kind !== 'stopped') return;
+          const [step] = ready.room.stepsOf(piece, sheet);
+          if (step !== undefined) ready.player.prepare(step);
         })
         .catch(() => undefined);
     },
@@ -243,19 +253,26 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
         return;
       }
       played = piece;
-      await start({ kind: 'piece', pieceId: piece.id }, stepsOf(piece, sheet), mixOf(piece.playing));
+      await start(
+        { kind: 'piece', pieceId: piece.id },
+        ({ stepsOf }) => stepsOf(piece, sheet),
+        mixOf(piece.playing),
+      );
     },
     /** Plays one idea in its place: the bar before, the bar itself and the bar after, once, with everyone. */
     async hear(piece: LinePiece, sheet: LineSheet, bar: number, ideaId: string): Promise<void> {
       const { least, most } = boundsOf(sheet);
       const number = sheet.bars[bar]?.written.number ?? least;
-      const performance: Performance = buildPerformance(sheet, {
-        tempo: practiceTempo(piece),
-        countIn: 0,
-        passage: { first: Math.max(least, number - 1), last: Math.min(most, number + 1) },
-      });
+      const passage = { first: Math.max(least, number - 1), last: Math.min(most, number + 1) };
       const mix = { ...mixOf(piece.playing), bass: true };
-      await start({ kind: 'idea', pieceId: piece.id, ideaId }, [{ performance, rounds: 1 }], mix);
+      await start(
+        { kind: 'idea', pieceId: piece.id, ideaId },
+        ({ buildPerformance }) => {
+          const performance = buildPerformance(sheet, { tempo: practiceTempo(piece), countIn: 0, passage });
+          return [{ performance, rounds: 1 }];
+        },
+        mix,
+      );
     },
     stop(): void {
       store.setState(SILENT);

@@ -8,7 +8,7 @@ import {
   toldTempo,
   writtenTempo,
 } from '../../../core/lesson';
-import { boundsOf, climbs, PARTS, passageOf, practiceTempo } from '../../../core/performance';
+import { boundsOf, climbs, PARTS, passageOf, practiceTempo } from '../../../core/playing';
 import { NumberWord, SelectWord, SwitchWord } from '../../controls';
 import { SMALL, useMedia } from '../common';
 import { useMore } from './more';

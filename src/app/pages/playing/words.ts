@@ -6,7 +6,7 @@ import {
   tempoWords,
   toldTempo,
 } from '../../../core/lesson';
-import { climbs, EVERY_BEAT, EVERY_ROUND, PARTS, passageOf, practiceTempo } from '../../../core/performance';
+import { climbs, EVERY_BEAT, EVERY_ROUND, PARTS, passageOf, practiceTempo } from '../../../core/playing';
 
 /** `from 63 to 126 bpm`. */
 export function ladderWords(piece: LinePiece): string {

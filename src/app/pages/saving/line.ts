@@ -1,5 +1,5 @@
 import { deriveSheet, type Lesson, lineAtHand } from '../../../core/lesson';
-import { mixOf, PARTS, performanceOf } from '../../../core/performance';
+import { mixOf, PARTS } from '../../../core/playing';
 import type { Session } from '../../state';
 import { fileStem, saveFile } from './file';
 import { runWork } from './work';
@@ -56,7 +56,10 @@ export async function saveMidi(session: Session, lesson: Lesson): Promise<void> 
   const line = lineToExport(session, lesson);
   if (line === null) return;
   const { piece, sheet } = line;
-  const { exportName, writeMidi } = await import('../../../core/exchange');
+  const [{ exportName, writeMidi }, { performanceOf }] = await Promise.all([
+    import('../../../core/exchange'),
+    import('../../../core/performance'),
+  ]);
   const performance = performanceOf(piece, sheet, 'notes');
   const parts = PARTS.filter((part) => piece.playing[part]);
   const bytes = writeMidi({ performance, sheet, title: lesson.title, parts: new Set(parts) });
@@ -70,9 +73,10 @@ export async function saveAudio(session: Session, lesson: Lesson): Promise<void>
   if (line === null) return;
   const { piece, sheet } = line;
   await runWork('Making the audio file', async (signal) => {
-    const [{ renderWav }, { exportName }] = await Promise.all([
+    const [{ renderWav }, { exportName }, { performanceOf }] = await Promise.all([
       import('../../../sound'),
       import('../../../core/exchange'),
+      import('../../../core/performance'),
     ]);
     const performance = performanceOf(piece, sheet, 'sound');
     const result = await renderWav(performance, mixOf(piece.playing), { signal });

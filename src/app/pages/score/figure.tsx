@@ -9,7 +9,7 @@ import {
   useState,
 } from 'react';
 import type { Sheet } from '../../../core/lesson';
-import { straightened } from '../../../core/performance';
+import { straightened } from '../../../core/playing';
 import type { BarBox, ScoreLayout, ScoreOptions, SystemLayout } from '../../../score';
 import { useAtWork } from '../at-work';
 import { gliding, usePrinting, useWidth } from '../common';

@@ -1,7 +1,8 @@
 import { beatTicks, type Metre, sameMetre, TICKS_PER_QUARTER } from '../../base';
 import type { DrumSound } from '../../feel';
 import type { LineSheet } from '../../lesson';
-import { type Glide, PARTS, type Part, type Performance, type PerformanceEvent } from '../../performance';
+import type { Glide, Performance, PerformanceEvent } from '../../performance';
+import { PARTS, type Part } from '../../playing';
 import { hasMinorThird, type Key, sameKey } from '../../theory';
 import { keyAt, signatureOf } from '../signature';
 import { bendRange, bendsOf } from './bends';

@@ -1,0 +1,14 @@
+export { proposeLadder } from './ladder';
+export { straightened } from './straighten';
+export {
+  boundsOf,
+  climbs,
+  EVERY_BEAT,
+  EVERY_ROUND,
+  mixOf,
+  PARTS,
+  type Part,
+  passageOf,
+  practiceTempo,
+  soundsTheSame,
+} from './wishes';
