@@ -118,8 +118,11 @@ describe('a MIDI file holds the performance to the tick', () => {
       const midi = new Midi(fileOf(sheet, performance));
       expect(midi.header.ppq).toBe(960);
       expect(midi.header.tempos[0]?.bpm).toBeCloseTo((sheet.tempo * performance.beat) / 960, 2);
-      // This reader makes a track of each channel: a note whose pitch still sounds is on another one.
-      const bass = midi.tracks.filter((track) => track.name === 'Bass').flatMap(({ notes }) => notes);
+      // This reader makes a track of each channel, and names the first of them: a note whose pitch still sounds, as one
+      // that rings on does, is on another one of the same sound.
+      const bass = midi.tracks
+        .filter(({ instrument }) => instrument.number === 33)
+        .flatMap(({ notes }) => notes);
       expect(bass.map((note) => `${note.ticks} ${note.midi} ${note.durationTicks}`).sort()).toEqual(
         performance.events
           .flatMap((event) =>
