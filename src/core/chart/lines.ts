@@ -61,7 +61,7 @@ export function strayLine(text: string): StrayLine | null {
   if (TAB.test(text) && text.includes('--')) {
     return {
       message:
-        'This is a line of tab, and a chart holds chords. A tab is read as a file, with Open; here it can stand behind a semicolon.',
+        'This is a line of tab, and a chart holds chords. Here it can stand behind a semicolon.',
       suggestion: `; ${text}`,
     };
   }
