@@ -97,7 +97,7 @@ test('with the keyboard alone, a chart of every kind of bar is edited on the she
   await button(page, 'Bar 20, F').waitFor();
   await button(page, 'Compose line').click();
   await expect
-    .poll(async () => (await held(page)).filter((bar) => bar.endsWith('No notes yet.')))
+    .poll(async () => (await held(page)).filter((bar) => bar.endsWith('No notes yet.')), { timeout: 20_000 })
     .toEqual([]);
   const before = await held(page);
   const undone = async () => {

@@ -100,7 +100,10 @@ export function fillsOf(known: FeelMetre): readonly (readonly DrumRow[])[] {
 
 /** Whether time is kept until the last quarter of the bar. */
 const isShort = (rows: readonly DrumRow[]): boolean =>
-  rows.some(({ sound, grid }) => KEEPS_TIME.has(sound) && grid.search(/[^-](?=-*$)/) >= grid.length / 2);
+  rows.some(
+    ({ sound, grid }) =>
+      KEEPS_TIME.has(sound) && [...grid].findLastIndex((sign) => sign !== '-') >= grid.length / 2,
+  );
 
 const chanceOf = (sign: string | undefined): number => (/[1-9]/.test(sign ?? '') ? Number(sign) / 10 : 0);
 
