@@ -81,7 +81,11 @@ export function lineOf(candidate: Candidate, bar: number, remarks: Remarks): rea
       duration: note.duration,
       pitch: note.pitch,
       tiedOn: note.tieStart || note.letRing,
-      marks: note.letRing ? joinedMarks(note.marks, { length: 'let ring' }) : note.marks,
+      // A damped note does not ring, whatever its tie says: it keeps its own mark.
+      marks:
+        note.letRing && note.marks?.damping === undefined
+          ? joinedMarks(note.marks, { length: 'let ring' })
+          : note.marks,
       pins: { ...placeOf(note), ...note.pins },
     }),
   );

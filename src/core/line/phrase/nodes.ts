@@ -186,7 +186,16 @@ export function drawsOf(
     const pitches = offsets.map((offset) => anchor + offset);
     if (!pitches.every((pitch) => inReach(reach, pitch))) continue;
     const above = rules.manner === 'riff' ? Math.max(...pitches) - RIFF_TOP : 0;
-    draws.push({ cell, pitches, cost: cost + (above > 0 ? 1 + 0.5 * above : 0), link, borrowed });
+    // Where an aim leaves no room for the root, the bar stands on the fifth.
+    const unfounded =
+      segment.bar.demands.rootless && !pitches.some((pitch) => wrap(pitch) === ladder.fifth) ? 12 : 0;
+    draws.push({
+      cell,
+      pitches,
+      cost: cost + unfounded + (above > 0 ? 1 + 0.5 * above : 0),
+      link,
+      borrowed,
+    });
   }
   return draws;
 }
