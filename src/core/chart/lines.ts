@@ -60,8 +60,7 @@ export function strayLine(text: string): StrayLine | null {
   }
   if (TAB.test(text) && text.includes('--')) {
     return {
-      message:
-        'This is a line of tab, and a chart holds chords. Here it can stand behind a semicolon.',
+      message: 'This is a line of tab, and a chart holds chords. Here it can stand behind a semicolon.',
       suggestion: `; ${text}`,
     };
   }
