@@ -45,14 +45,14 @@ S+A xxxxxxx= xxxxxxx= R 8 R 8 R 8 5 / R 8 R 8 5 3 > | R 8 5 8 R 8 R / 8 8 5 5 3 
 S+A xxxxxxx= xxxxxxx= R R 5 5 3 3 R / R R 5 5 3 3 > | R R _5 _5 R R 3 / R R _5 _5 R 3 >
 
 theme octaves 3-5: octaves through the bar, the last pair leads
-S xxxxxxxx R 8 R 8 R 8 R 8 | R 8 R 8 5 8 5 8 | R 8 R 8 _c c _c c | R 8 R 8 3 10 3 10 | R 8 R 8 R 8 5 6
+S xxxxxxxx R R 5 5 3 3 5 5 | R R _5 _5 R R 3 3 | R R 5 5 R R c 5 | R 8 R 8 R 8 R 8 | R 8 R 8 5 8 5 8 | R 8 R 8 _c c _c c | R 8 R 8 3 10 3 10 | R 8 R 8 R 8 5 6
 S xxxxxxxx R 8 R 8 R 8 >> > | R 8 R 8 5 c >> > | R 8 R 8 5 5 >> >
 A xxxxxxxx R 8 R 8 5 3 >> > | R 8 c 8 5 6 >> > | R 8 R 8 c 6 5 > | 8 8 c c 6 6 5 > | R 8 R 8 3 4 >> >
-A xxxx-xxx R 8 R 8 5 6 > | R 8 R 8 c 5 > | R 8 R 8 5 3 > | R 8 R 8 3 5 >
+A xxxx-xxx R R 5 5 6 5 > | R R _5 _5 R 3 > | R 8 R 8 5 6 > | R 8 R 8 c 5 > | R 8 R 8 5 3 > | R 8 R 8 3 5 >
 L xxxxxxxx 8 8 10 10 8 8 >> > | R 8 R 8 9 10 8 5
-C xxxxx--- R 8 R 8 R | R 8 R 8 5 | R 8 c 8 5
+C xxxxx--- R R 5 5 R | R R _5 _5 R | R 8 R 8 R | R 8 R 8 5 | R 8 c 8 5
 C xxxx--x= R 8 R 8 > | R 8 R 8 R
-T xxxx-xxx R 8 R 8 5 >> > | R 8 R 8 3 >> > | R 8 R 8 c >> >
+T xxxx-xxx R R 5 5 3 >> > | R R _5 _5 R >> > | R 8 R 8 5 >> > | R 8 R 8 3 >> > | R 8 R 8 c >> >
 T x---xxxx R 5 6 >> > | R 5 3 >> > | R _5 _6 >> >
 H xxxx R 8 R > | R 8 >> > | R 8 5 >
 S+A xxxxxxxx xxxxxxxx R 8 R 8 R 8 R 8 / R 8 R 8 5 3 >> > | R 8 R 8 5 8 5 8 / R 8 c 8 5 6 >> > | R 8 R 8 _c c _c c / R 8 R 8 c 6 5 >
@@ -60,13 +60,13 @@ S+A xxxxxxxx xxxx-xxx R 8 R 8 R 8 R 8 / R 8 R 8 5 6 > | R 8 R 8 5 8 5 8 / R 8 R 
 S+S+A+C xxxxxxxx xxxxxxxx xxxx-xxx xxxxx--- R 8 R 8 R 8 R 8 / R 8 R 8 R 8 >> > / R 8 R 8 5 6 > / R 8 R 8 R | R 8 R 8 5 8 5 8 / R 8 R 8 5 c >> > / R 8 R 8 c 5 > / R 8 R 8 5
 
 theme tail 3-5: octaves for two beats, a hole on three, a tail that asks and answers
-S xxxx-xxx R 8 R 8 3 4 5 | R 8 R 8 5 6 5 | R 8 R 8 5 c 8 | R 8 R 8 _5 _6 R | R 8 R 8 R 2 3 | R 8 R 8 5 4 3
-A xxxx-xxx R 8 R 8 5 3 R | R 8 R 8 5 4 > | R 8 R 8 c 5 > | R 8 R 8 8 6 > | R 8 R 8 3 2 >
+S xxxx-xxx R R 5 5 3 4 5 | R R _5 _5 R 2 3 | R 8 R 8 3 4 5 | R 8 R 8 5 6 5 | R 8 R 8 5 c 8 | R 8 R 8 _5 _6 R | R 8 R 8 R 2 3 | R 8 R 8 5 4 3
+A xxxx-xxx R R 5 5 3 2 > | R R _5 _5 _5 _6 > | R 8 R 8 5 3 R | R 8 R 8 5 4 > | R 8 R 8 c 5 > | R 8 R 8 8 6 > | R 8 R 8 3 2 >
 A xxxx-xxx R 8 R 8 5 >> > | R 8 R 8 3 >> > | R 8 R 8 R >> >
 L xxxx-xxx 8 8 10 10 8 9 10 | R 8 R 8 8 9 10 | R 8 R 8 c 8 10
-C xxxx---- R 8 R 8 | R 8 5 8
+C xxxx---- R R 5 5 | R R _5 _5 | R 8 R 8 | R 8 5 8
 C xxxx--x- R 8 R 8 5 | R 8 5 8 R
-T xxxx-xxx R 8 R 8 5 >> > | R 8 R 8 3 >> > | R 8 5 3 R >> >
+T xxxx-xxx R R 5 5 3 >> > | R R _5 _5 R >> > | R 8 R 8 5 >> > | R 8 R 8 3 >> > | R 8 5 3 R >> >
 H xxxx R 8 R > | R 8 >> >
 H2 -xxx 5 >> > | 3 >> >
 S+A xxxx-xxx xxxx-xxx R 8 R 8 3 4 5 / R 8 R 8 5 3 R | R 8 R 8 5 6 5 / R 8 R 8 5 4 > | R 8 R 8 5 c 8 / R 8 R 8 c 5 > | R 8 R 8 _5 _6 R / R 8 R 8 3 2 > | R 8 R 8 R 2 3 / R 8 R 8 5 >> >

@@ -10,12 +10,17 @@ export interface NodeRules {
   readonly longChromatics: boolean;
   /** Whether the feel leaves beat one empty by habit; elsewhere it is a last resort. */
   readonly restsOnOne: boolean;
+  /** Whether the feel pumps octaves: a bar without any is for a chord whose octave lies out of reach. */
+  readonly pumps: boolean;
   /** Least share of the time that a line of the feel leaves silent. */
   readonly silence: number;
 }
 
 /** What a bar without the silence of its feel costs, by the share that it lacks (hand-set). */
 const FULL = 3;
+
+/** What a bar without octaves costs in a feel that pumps them (hand-set). */
+const UNPUMPED = 2;
 
 const wrap = (midi: number): number => ((midi % 12) + 12) % 12;
 
@@ -38,7 +43,7 @@ export function ownCost(
   offsets: readonly number[],
 ): number {
   const beat = segment.unit;
-  let cost = 0;
+  let cost = rules.pumps && octavesIn(offsets) === 0 ? UNPUMPED : 0;
   const { roles } = cell.contour;
   // biome-ignore lint/complexity/noExcessiveCognitiveComplexity: a table of prices, read from top to bottom
   offsets.forEach((offset, index) => {

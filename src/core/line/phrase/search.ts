@@ -64,6 +64,7 @@ export function searchOver(
     blues: book.blues,
     longChromatics: book.chromatics === 'a beat',
     restsOnOne: model.request.feel.bassRole.mayRestOnOne,
+    pumps: model.request.feel.bassRole.mayPump,
     silence: model.request.feel.silence.least,
   };
   const pools = poolMaker(model, rules, metre, mostNodes);
