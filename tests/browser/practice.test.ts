@@ -30,9 +30,11 @@ const score = (page: Page) => page.getByRole('figure', { name: 'Score', exact: t
 async function openWithLesson(): Promise<OpenPage> {
   const opened = await openApp();
   const { page } = opened;
+  // Only a page that has come to rest reads what is put into it at once.
+  await score(page).locator('svg').first().waitFor();
   await page.locator('input[type="file"]').first().setInputFiles(LESSON_FILE);
   await expect
-    .poll(() => page.getByRole('textbox', { name: 'Lesson title' }).inputValue())
+    .poll(() => page.getByRole('textbox', { name: 'Lesson title' }).inputValue(), PATIENT)
     .toContain('Week 3');
   return opened;
 }
