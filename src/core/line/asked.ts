@@ -25,7 +25,7 @@ const holdsIn = (aim: Aim, chart: Chart, bar: number): boolean =>
   aim.where.kind === 'line' ||
   (aim.where.kind === 'bar' ? aim.where.bar === bar : chart.bars[bar]?.section === aim.where.section);
 
-/** Techniques that an aim for several bars wants: any of them may show it. */
+/** Techniques that an aim for several bars wants, to be shown in one of them or more. */
 const hopedIn = (aims: readonly Aim[]): ReadonlySet<Technique> =>
   new Set(aims.flatMap((aim) => (aim.where.kind === 'bar' ? [] : (aim.wanted ?? []))));
 
