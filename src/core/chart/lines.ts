@@ -69,6 +69,25 @@ export function strayLine(text: string): StrayLine | null {
     : null;
 }
 
+/** More words than this are the words of a song rather than the name of a part. */
+const MOST_NAME_WORDS = 3;
+
+/** What is asked about a line of words, and what was probably meant by it. */
+export function unnamedWords(text: string): StrayLine {
+  const stray = strayLine(text);
+  if (stray !== null) return stray;
+  const shown = text.length > 40 ? `${text.slice(0, 40)}…` : text;
+  return text.split(/\s+/).length > MOST_NAME_WORDS
+    ? {
+        message: `“${shown}” are words and no chords. Words stand behind a semicolon: “; ${shown}”.`,
+        suggestion: `; ${text}`,
+      }
+    : {
+        message: `There is no section “${shown}” yet. To name one, write a colon after it: “${shown}:”.`,
+        suggestion: `${text}:`,
+      };
+}
+
 /** The name of a part in front of bars on one line, `Intro: | C |` or `Chorus | C |`; null without one. */
 export function leadingName(words: string): string | null {
   const name = words.replace(/:$/, '').trim();

@@ -3,52 +3,21 @@ import type { Key } from '../theory';
 import { placeOf, readBar } from './bar-reader';
 import { readDirective } from './directives';
 import { type Draft, settleEndings, type WrittenSign } from './endings';
-import { MOST_TIMES, pickupMetre } from './limits';
-import {
-  classifyLine,
-  leadingName,
-  linesOf,
-  rehearsalLetters,
-  type StrayLine,
-  sectionId,
-  strayLine,
-} from './lines';
+import { pickupMetre } from './limits';
+import { classifyLine, leadingName, linesOf, rehearsalLetters, unnamedWords } from './lines';
 import { beginsBar, readNavigation } from './navigation';
 import { ProblemList } from './problems';
 import { withTail } from './pushes';
+import { Repeats } from './repeats';
 import { scanLine, type Token, type Word } from './scanner';
-import type { Chart, ChartBar, ChartPlace, ParsedChart, Section } from './types';
+import { Sections } from './sections';
+import type { Chart, ChartBar, ChartPlace, ParsedChart } from './types';
 import { reportUnplayed } from './unplayed';
 
 /** A chart that goes on beyond this is cut there, with a problem. */
 const MOST_BARS = 2000;
 
-interface SectionDraft {
-  readonly name: string | null;
-  readonly start: number;
-  readonly again: boolean;
-}
-
 type BarLine = Extract<Token, { kind: 'bar line' }>;
-
-/** More words than this are the words of a song rather than the name of a part. */
-const MOST_NAME_WORDS = 3;
-
-/** What is asked about a line of words, and what was probably meant by it. */
-function unnamedWords(text: string): StrayLine {
-  const stray = strayLine(text);
-  if (stray !== null) return stray;
-  const shown = text.length > 40 ? `${text.slice(0, 40)}…` : text;
-  return text.split(/\s+/).length > MOST_NAME_WORDS
-    ? {
-        message: `“${shown}” are words and no chords. Words stand behind a semicolon: “; ${shown}”.`,
-        suggestion: `; ${text}`,
-      }
-    : {
-        message: `There is no section “${shown}” yet. To name one, write a colon after it: “${shown}:”.`,
-        suggestion: `${text}:`,
-      };
-}
 
 /** `|` and nothing else. */
 const isPlain = (line: BarLine): boolean => !line.closes && !line.opens && !line.double;
@@ -56,13 +25,10 @@ const isPlain = (line: BarLine): boolean => !line.closes && !line.opens && !line
 class ChartReader {
   private readonly problems = new ProblemList();
   private readonly bars: Draft[] = [];
-  private readonly sections: SectionDraft[] = [];
-  /** The section that each name stands for: the last one written out under it. */
-  private readonly written = new Map<string, number>();
+  private readonly sections = new Sections();
+  private readonly repeats = new Repeats(this.bars, this.problems);
   private metre: Metre;
   private key: Key | null = null;
-  /** The place of a `|:` that no `:|` has closed yet, and its bar. */
-  private open: { readonly place: ChartPlace; readonly bar: number } | null = null;
   private full = false;
   /** What a directive or an ending number said about the next bar. */
   private nextPickup: number | null = null;
@@ -81,7 +47,7 @@ class ChartReader {
 
   readLine(text: string, line: number): void {
     if (this.full) return;
-    const read = classifyLine(text, (name) => this.written.has(sectionId(name)));
+    const read = classifyLine(text, (name) => this.sections.has(name));
     if (read.kind === 'blank') return;
     const place = { line, column: read.column, length: read.text.length };
     if (read.kind === 'section') this.openSection(read.name, place);
@@ -102,19 +68,19 @@ class ChartReader {
   }
 
   finish(): ParsedChart {
-    this.dropOpenRepeat();
+    this.repeats.dropOpen();
     if (this.nextEnding) {
       this.problems.push({
         ...this.nextEnding.place,
         message: 'An ending is announced here, but no bar follows.',
       });
     }
-    settleEndings(this.bars, new Set(this.sections.map((section) => section.start)), this.problems);
+    settleEndings(this.bars, this.sections.starts(), this.problems);
     for (const { sign, place } of this.nextSigns) {
       this.problems.push({ ...place, message: `(${sign}) stands before a bar, but no bar follows.` });
     }
     const bars = this.finishedBars();
-    const chart: Chart = { metre: this.chartMetre, sections: this.finishedSections(), bars };
+    const chart: Chart = { metre: this.chartMetre, sections: this.sections.finished(bars.length), bars };
     const signs = this.bars.flatMap((draft, bar) => draft.signs.map((each) => ({ ...each, bar })));
     reportUnplayed(chart, signs, this.problems);
     return { chart, problems: this.problems.inOrder() };
@@ -135,44 +101,34 @@ class ChartReader {
     });
   }
 
-  private finishedSections(): readonly Section[] {
-    return this.sections.map((section, index): Section => {
-      const end = this.sections[index + 1]?.start ?? this.bars.length;
-      return { ...section, length: end - section.start };
-    });
-  }
-
   private openSection(name: string, place: ChartPlace): void {
     if (!this.hasRoom(place)) return;
-    if (this.written.has(sectionId(name))) {
+    if (this.sections.has(name)) {
       this.problems.push({
         ...place,
         message: `There is a section “${name}” already; its name alone, without the colon, repeats it.`,
       });
     }
-    this.written.set(sectionId(name), this.sections.length);
-    this.sections.push({ name, start: this.bars.length, again: false });
+    this.sections.open(name, this.bars.length);
   }
 
   /** Writes a known section out again. */
   private repeatSection(name: string, place: ChartPlace): void {
-    const known = this.written.get(sectionId(name));
-    const section = known === undefined ? undefined : this.sections[known];
-    if (known === undefined || !section) return;
-    const end = this.sections[known + 1]?.start ?? this.bars.length;
-    const copied = this.bars.slice(section.start, end);
+    const section = this.sections.find(name, this.bars.length);
+    if (!section) return;
+    const copied = this.bars.slice(section.start, section.end);
     if (copied.length === 0) {
       this.problems.push({ ...place, message: `The section “${section.name}” has no bars to repeat yet.` });
       return;
     }
-    if (this.open && this.open.bar >= section.start && this.open.bar < end) this.dropOpenRepeat();
-    this.sections.push({ name: section.name, start: this.bars.length, again: true });
+    this.repeats.dropOpen(section.start, section.end);
+    this.sections.repeat(section.name, this.bars.length);
     for (const bar of copied) {
       if (!this.hasRoom(place)) break;
       this.bars.push({
         ...bar,
         number: this.nextNumber(),
-        section: this.sections.length - 1,
+        section: this.sections.last,
         pickup: false,
         again: true,
         // The way leads through the bars where they are written.
@@ -195,7 +151,7 @@ class ChartReader {
     for (const token of tokens) {
       if (this.full) return;
       if (token.kind === 'word') words.push(token);
-      else if (token.kind === 'times') this.setTimes(token, closed);
+      else if (token.kind === 'times') this.repeats.setTimes(token, closed);
       else if (token.kind !== 'bar line') this.readBeforeBar(token, words.length > 0);
       else {
         const named = !begun && this.asksForName(words);
@@ -223,9 +179,9 @@ class ChartReader {
 
   /** Gives the bar that ends a repeat here, for a count to follow. */
   private readBarLine(line: BarLine, closing: Draft | null): Draft | null {
-    const closed = line.closes ? this.closeRepeat(line.place, closing) : null;
+    const closed = line.closes ? this.repeats.close(line.place, closing) : null;
     if (line.double) this.lastBarDoubled();
-    if (line.opens) this.openRepeat(line.place);
+    if (line.opens) this.repeats.open(line.place);
     return closed;
   }
 
@@ -301,13 +257,13 @@ class ChartReader {
     }
     const bar: Draft = {
       number: pickup === null ? this.nextNumber() : 0,
-      section: this.sectionForBar(),
+      section: this.sections.forBar(this.bars.length),
       metre,
       pickup: pickup !== null,
       key: this.key,
       spans: read.spans,
       early: read.pushed && previous !== null,
-      repeatStart: this.open?.bar === this.bars.length,
+      repeatStart: this.repeats.beginsAt(this.bars.length),
       repeatEnd: null,
       ending: this.nextEnding?.numbers ?? null,
       doubled: false,
@@ -327,7 +283,7 @@ class ChartReader {
   }
 
   private hasRoom(place: ChartPlace): boolean {
-    if (this.bars.length < MOST_BARS && this.sections.length < MOST_BARS) return true;
+    if (this.bars.length < MOST_BARS && this.sections.count < MOST_BARS) return true;
     if (!this.full) {
       this.problems.push({
         ...place,
@@ -338,71 +294,9 @@ class ChartReader {
     return false;
   }
 
-  /** Bars after a section written by its name alone belong to a section without a name. */
-  private sectionForBar(): number {
-    const last = this.sections[this.sections.length - 1];
-    if (!last || last.again) this.sections.push({ name: null, start: this.bars.length, again: false });
-    return this.sections.length - 1;
-  }
-
-  private openRepeat(place: ChartPlace): void {
-    if (this.open) {
-      this.problems.push({
-        ...place,
-        message: 'A repeat begins here before the one before it ends; write :| where the first one ends.',
-      });
-      this.forgetOpen();
-    }
-    this.open = { place, bar: this.bars.length };
-  }
-
-  private closeRepeat(place: ChartPlace, closing: Draft | null): Draft | null {
-    const bar = closing ?? this.bars[this.bars.length - 1];
-    this.open = null;
-    if (!bar || bar.again) {
-      const message = bar
-        ? 'A section written by its name alone cannot end a repeat; write its bars out.'
-        : 'A repeat ends here, but there is no bar before it to repeat.';
-      this.problems.push({ ...place, message });
-      return null;
-    }
-    bar.repeatEnd = 2;
-    return bar;
-  }
-
-  private setTimes(token: Extract<Token, { kind: 'times' }>, bar: Draft | null): void {
-    const { count } = token;
-    if (!bar) {
-      this.problems.push({
-        ...token.place,
-        message: `${token.text} says how often to play, and stands right after :|.`,
-      });
-    } else if (count < 2 || count > MOST_TIMES) {
-      this.problems.push({
-        ...token.place,
-        message: `A repeat is played 2 to ${MOST_TIMES} times in all, not ${count}.`,
-      });
-    } else bar.repeatEnd = count;
-  }
-
   private lastBarDoubled(): void {
     const bar = this.bars[this.bars.length - 1];
     if (bar) bar.doubled = true;
-  }
-
-  private forgetOpen(): void {
-    const bar = this.open && this.bars[this.open.bar];
-    if (bar) bar.repeatStart = false;
-    this.open = null;
-  }
-
-  private dropOpenRepeat(): void {
-    if (!this.open) return;
-    this.problems.push({
-      ...this.open.place,
-      message: 'This repeat never ends; write :| after its last bar.',
-    });
-    this.forgetOpen();
   }
 }
 
