@@ -3,7 +3,6 @@ import { tuningOptions } from '../../src/app/pages/aims/tunings';
 import { placesText } from '../../src/app/pages/fingering/bar-on-neck';
 import { ideaNames } from '../../src/app/pages/ideas/names';
 import { neckPicture } from '../../src/app/pages/neck/picture';
-import { neckViews } from '../../src/app/pages/neck/views';
 import {
   chordsOf,
   describeBar,
@@ -20,6 +19,7 @@ import {
   aimWords,
   changeBars,
   type Lesson,
+  neckShapes,
   setAim,
   setHandout,
   setInstrument,
@@ -116,7 +116,7 @@ function saidOn(lesson: Lesson): readonly string[] {
       const bar = sheet.bars[index];
       if (bar === undefined) return [];
       const { ideas, remark } = ideaOfferFor(piece, instrument, index, sheet.noteNames);
-      const views = neckViews(sheet, bar, piece.hand);
+      const views = neckShapes(sheet, bar, piece.hand);
       const pictures = [undefined, ...views].flatMap((view) => {
         const picture = neckPicture(sheet, index, view, bar.notes[0] ?? null);
         const layout = picture && layoutFretboard({ ...picture, show: 'name', width: 390 });

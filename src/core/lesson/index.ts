@@ -56,6 +56,15 @@ export { freshIds } from './identity';
 export { whyNotKept } from './keepable';
 export { keyChanges } from './key-changes';
 export { LESSON_LIMITS } from './limits';
+export {
+  handMoves,
+  kindsOf,
+  type NeckShape,
+  neckShapes,
+  octavesOf,
+  type ShapeKind,
+  shapeAt,
+} from './neck-shapes';
 export { describeNewer, type NewerLesson } from './newer';
 export * from './playing';
 export { instrumentOf, lineRequest, readPiece } from './request';

@@ -1,9 +1,9 @@
 import { useState } from 'react';
-import { deriveSheets, type Lesson, type LineSheet, lineAtHand } from '../../../core/lesson';
+import { deriveSheets, type Lesson, type LineSheet, lineAtHand, neckShapes } from '../../../core/lesson';
 import { barsPicture, fullSettings } from '../../../handout';
 import { NumberField, SelectField } from '../../controls';
 import { useAtWork, useEditor } from '../at-work';
-import { LINE_NOTES, NECK_LABELS, type NeckLabel, neckChoices, neckPicture, neckViews } from '../neck';
+import { LINE_NOTES, NECK_LABELS, type NeckLabel, neckChoices, neckPicture } from '../neck';
 import { fileStem, type PictureKind, savePicture, standAloneNeck } from '../saving';
 
 /** Pictures of some bars, and of the neck, for slides and video. */
@@ -97,7 +97,7 @@ function NeckOf({ sheet, lesson }: PictureProps) {
   const index = Math.min(number, most) - least;
   const bar = sheet.bars[index];
   const piece = lineAtHand(lesson, sheet.id);
-  const views = bar === undefined || piece === null ? [] : neckViews(sheet, bar, piece.hand);
+  const views = bar === undefined || piece === null ? [] : neckShapes(sheet, bar, piece.hand);
   const view = views.find(({ id }) => id === shown);
   const save = (kind: PictureKind) => {
     const picture = neckPicture(sheet, index, view, null);

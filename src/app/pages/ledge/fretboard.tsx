@@ -2,12 +2,12 @@ import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { useStore } from 'zustand';
 import { barName, capitalised } from '../../../core/base';
 import type { HandSettings } from '../../../core/fretboard';
-import type { LineSheet, SheetNote } from '../../../core/lesson';
+import { type LineSheet, neckShapes, type SheetNote } from '../../../core/lesson';
 import { straightened } from '../../../core/playing';
 import { SelectWord } from '../../controls';
 import { useAtWork, useEditor } from '../at-work';
 import { useWidth } from '../common';
-import { LINE_NOTES, NECK_LABELS, type NeckLabel, neckChoices, neckPicture, neckViews } from '../neck';
+import { LINE_NOTES, NECK_LABELS, type NeckLabel, neckChoices, neckPicture } from '../neck';
 import { fileStem, type PictureKind, type SaveNeck } from '../saving';
 import { useScore } from '../score';
 import { chordsOf } from '../words';
@@ -36,7 +36,7 @@ export function Fretboard({ sheet, hand, onSave }: FretboardProps) {
   const bar = sheet.bars[index];
   const [shown, setShown] = useState<string>(LINE_NOTES);
   const [show, setShow] = useState<NeckLabel>('degree');
-  const views = useMemo(() => (bar === undefined ? [] : neckViews(sheet, bar, hand)), [sheet, bar, hand]);
+  const views = useMemo(() => (bar === undefined ? [] : neckShapes(sheet, bar, hand)), [sheet, bar, hand]);
   const view = views.find(({ id }) => id === shown);
 
   useLayoutEffect(() => {

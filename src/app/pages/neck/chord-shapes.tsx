@@ -1,13 +1,21 @@
 import { useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { type Fret, fret } from '../../../core/base';
 import type { HandSettings } from '../../../core/fretboard';
-import { type ChordOnNeck, chordsOnNeck, type LineSheet } from '../../../core/lesson';
+import {
+  type ChordOnNeck,
+  chordsOnNeck,
+  kindsOf,
+  type LineSheet,
+  type NeckShape,
+  octavesOf,
+  type ShapeKind,
+  shapeAt,
+} from '../../../core/lesson';
 import { formatChordIn } from '../../../core/theory';
 import type { FretboardRequest } from '../../../score';
 import { SelectWord } from '../../controls';
 import { useNear, useWidth } from '../common';
 import { useScore } from '../score';
-import { kindsOf, type NeckView, octavesOf, type ShapeKind, shapeAt } from './views';
 
 type Kind = ShapeKind['id'];
 
@@ -138,7 +146,7 @@ interface ShapeProps {
   readonly name: string;
   /** Which scale it is, to be read on into where it lies; '' for chord tones. */
   readonly what: string;
-  readonly view: NeckView;
+  readonly view: NeckShape;
   /** Shows all the shapes of the chord; null where they are shown already. */
   readonly onAll: (() => void) | null;
 }

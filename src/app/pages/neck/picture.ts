@@ -1,9 +1,14 @@
 import { barName, capitalised } from '../../../core/base';
-import type { LineSheet, SheetBar, SheetNote } from '../../../core/lesson';
+import {
+  handMoves,
+  type LineSheet,
+  type NeckShape,
+  type SheetBar,
+  type SheetNote,
+} from '../../../core/lesson';
 import { formatNameIn, type Naming } from '../../../core/theory';
 import type { FretboardRequest, NeckNote } from '../../../score';
 import { chordsOf } from '../words';
-import { handMoves, type NeckView } from './views';
 
 /** What can be written on the notes. */
 export type NeckLabel = FretboardRequest['show'];
@@ -18,7 +23,7 @@ export const NECK_LABELS: readonly { readonly value: NeckLabel; readonly label: 
 export const LINE_NOTES = 'line';
 
 /** What the neck can show for a bar, as choices of a list. */
-export const neckChoices = (views: readonly NeckView[]) => [
+export const neckChoices = (views: readonly NeckShape[]) => [
   { value: LINE_NOTES, label: 'the notes of the line' },
   ...views.map(({ id, title }) => ({ value: id, label: title })),
 ];
@@ -31,7 +36,7 @@ export const neckChoices = (views: readonly NeckView[]) => [
 export function neckPicture(
   sheet: LineSheet,
   index: number,
-  view: NeckView | undefined,
+  view: NeckShape | undefined,
   sounding: SheetNote | null,
 ): Omit<FretboardRequest, 'show' | 'width'> | null {
   const bar = sheet.bars[index];

@@ -1,17 +1,21 @@
 import { describe, expect, it } from 'vitest';
-import { handMoves, kindsOf, neckViews, octavesOf, shapeAt } from '../../src/app/pages/neck/views';
 import { fret, midiOf } from '../../src/core/base';
 import { DEFAULT_HAND, pitchAt } from '../../src/core/fretboard';
 import {
   chordsOnNeck,
   deriveSheet,
+  handMoves,
   keepPosition,
+  kindsOf,
   type Lesson,
   type LineSheet,
   linePiece,
+  neckShapes,
   newLesson,
+  octavesOf,
   sampleLesson,
   setChartText,
+  shapeAt,
 } from '../../src/core/lesson';
 import { parseName } from '../../src/core/theory';
 
@@ -29,7 +33,7 @@ function viewsOf(chart: string) {
   const sheet = sheetOf(chart);
   const bar = sheet.bars[0];
   if (bar === undefined) throw new Error('no bar');
-  return { sheet, views: neckViews(sheet, bar, DEFAULT_HAND) };
+  return { sheet, views: neckShapes(sheet, bar, DEFAULT_HAND) };
 }
 
 /** The families that a teacher expects, with the degrees of one octave (common practice, no source). */

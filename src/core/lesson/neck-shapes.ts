@@ -1,13 +1,13 @@
-import type { Fret, SpelledName } from '../../../core/base';
+import type { Finger, Fret, SpelledName } from '../base';
 import {
   type HandSettings,
   homePosition,
   notesInPosition,
   octaveShapes,
+  type Place,
   romanNumeral,
   type ShapeNote,
-} from '../../../core/fretboard';
-import type { LineSheet, SheetBar, SheetNote } from '../../../core/lesson';
+} from '../fretboard';
 import {
   type Chord,
   degreeOf,
@@ -18,11 +18,20 @@ import {
   type Key,
   type Naming,
   scaleFor,
-} from '../../../core/theory';
-import type { NeckNote } from '../../../score';
+} from '../theory';
+import type { LineSheet, SheetBar, SheetNote } from './sheet-types';
+
+/** A note of a shape with its words. */
+export interface NamedShapeNote extends Place {
+  /** Over the chord: `R`, `♭3`. */
+  readonly degree: string;
+  /** As the lesson names notes: `B♭`. */
+  readonly name: string;
+  readonly finger: Finger | null;
+}
 
 /** Something to look at on the neck besides the line itself. */
-export interface NeckView {
+export interface NeckShape {
   /** The same for the same kind of shape in every bar, so that it can be followed through the chart. */
   readonly id: string;
   /** In a list of choices and in the picture's text: `chord tones in position V`, with the chord where a bar has two. */
@@ -30,7 +39,7 @@ export interface NeckView {
   /** Its place in words: `in position V`, `in position V from the A string`. */
   readonly where: string;
   readonly position: number;
-  readonly notes: readonly NeckNote[];
+  readonly notes: readonly NamedShapeNote[];
 }
 
 /** What a shape is made of. */
@@ -59,7 +68,7 @@ export function kindsOf(
  * The shapes for the chords of a bar: chord tones and scale in the position that the line uses there, then every
  * one-octave shape of the chord and of its scale on the neck, the lowest position first.
  */
-export function neckViews(sheet: LineSheet, bar: SheetBar, hand: HandSettings): readonly NeckView[] {
+export function neckShapes(sheet: LineSheet, bar: SheetBar, hand: HandSettings): readonly NeckShape[] {
   const chords = new Map<string, Chord>();
   for (const { harmony } of bar.written.spans) {
     if (harmony.kind === 'chord') chords.set(harmony.chord.symbol, harmony.chord);
@@ -69,12 +78,12 @@ export function neckViews(sheet: LineSheet, bar: SheetBar, hand: HandSettings): 
   return [...chords.values()].flatMap((chord, order) => {
     const { tones, scale } = kindsOf(chord, bar.written.key ?? sheet.key, namingOf(sheet));
     const kinds = [tones, scale];
-    const views = [
+    const shapes = [
       ...(position === null ? [] : kinds.map((kind) => shapeAt(sheet, chord, kind, position, hand))),
       ...kinds.flatMap((kind) => octavesOf(sheet, chord, kind, hand)),
     ];
     const name = chords.size === 1 ? '' : `${formatChordIn(namingOf(sheet), chord)}, `;
-    return views.map((view) => ({ ...view, id: `${view.id} ${order}`, title: `${name}${view.title}` }));
+    return shapes.map((shape) => ({ ...shape, id: `${shape.id} ${order}`, title: `${name}${shape.title}` }));
   });
 }
 
@@ -85,12 +94,12 @@ export const shapeAt = (
   { id, what, names }: ShapeKind,
   position: Fret,
   hand: HandSettings,
-): NeckView => ({
+): NeckShape => ({
   id,
   title: `${what} in position ${romanNumeral(position)}`,
   where: `in position ${romanNumeral(position)}`,
   position,
-  notes: asNeckNotes(sheet, notesInPosition(names, position, sheet.instrument, hand), chord),
+  notes: named(sheet, notesInPosition(names, position, sheet.instrument, hand), chord),
 });
 
 /** Every shape of one octave on the neck up to the hand's highest fret, the lowest position first. */
@@ -99,9 +108,9 @@ export function octavesOf(
   chord: Chord,
   { id, what, names }: ShapeKind,
   hand: HandSettings,
-): readonly NeckView[] {
+): readonly NeckShape[] {
   const shapes = octaveShapes(names, sheet.instrument, hand);
-  return shapes.map((shape, index): NeckView => {
+  return shapes.map((shape, index): NeckShape => {
     const root = shape.notes[0];
     const string = root && sheet.instrument.openStrings[root.string - 1];
     const from = string === undefined ? '' : ` from the ${formatNameIn(namingOf(sheet), string)} string`;
@@ -111,7 +120,7 @@ export function octavesOf(
       title: `octave of ${what} ${where} (${index + 1} of ${shapes.length})`,
       where,
       position: shape.position,
-      notes: asNeckNotes(sheet, shape.notes, chord),
+      notes: named(sheet, shape.notes, chord),
     };
   });
 }
@@ -120,7 +129,7 @@ const namingOf = ({ noteNames = 'letters' }: LineSheet): Naming => noteNames;
 
 const tonesOf = (chord: Chord): readonly SpelledName[] => chord.tones.map(({ name }) => name);
 
-const asNeckNotes = (sheet: LineSheet, notes: readonly ShapeNote[], chord: Chord): readonly NeckNote[] =>
+const named = (sheet: LineSheet, notes: readonly ShapeNote[], chord: Chord): readonly NamedShapeNote[] =>
   notes.map(({ string, fret, finger, name }) => ({
     string,
     fret,
