@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { beatsInBar } from '../../src/core/base';
 import { type Contour, FEELS, type MetrePhrases, PHRASE_BOOKS, slotBeats } from '../../src/core/feel';
 import { phraseBook } from '../../src/core/feel/phrases/notation';
+import { LEVELS } from '../../src/core/line';
 import { roleLevel } from '../../src/core/line/phrase/cells';
 
 const rows = FEELS.flatMap((feel) => {
@@ -42,7 +43,7 @@ describe.each(rows)('the phrases of $name', ({ feel, book, metre }) => {
   });
 
   test('have several themes for every level', () => {
-    for (let level = 0; level <= 5; level += 1) {
+    for (const level of LEVELS) {
       const fitting = metre.themes.filter(({ levels }) => levels.least <= level && level <= levels.most);
       expect(fitting.length, `level ${level}`).toBeGreaterThanOrEqual(
         level >= 3 && metre === book?.metres[0] ? 3 : 1,

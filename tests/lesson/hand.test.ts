@@ -30,11 +30,10 @@ import {
   transposeLesson,
   waysToPlay,
 } from '../../src/core/lesson';
-import type { Level } from '../../src/core/line';
+import { LEVELS, type Level } from '../../src/core/line';
 import { oddInstruments } from '../fretboard/arbitrary';
 
 const ID = 'piece-1';
-const LEVELS: readonly Level[] = [0, 1, 2, 3, 4, 5];
 const samples = [sampleLesson(0, 'test'), sampleLesson(1, 'test')] as const;
 const [ferry] = samples;
 

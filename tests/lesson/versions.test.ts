@@ -6,6 +6,7 @@ import { CHART_METRES } from '../../src/core/chart';
 import { NAVIGATION } from '../../src/core/chart/navigation';
 import { LESSON_VERSION } from '../../src/core/lesson';
 import { lessonSchema } from '../../src/core/lesson/schema';
+import { LEVELS } from '../../src/core/line';
 import { valuesOf } from './lesson-values';
 
 /*
@@ -18,8 +19,9 @@ const linesOf = (version: number): readonly string[] =>
     .split('\n')
     .filter((line) => line !== '');
 
-/** What can be written in a chart's text besides chords. */
-const IN_CHARTS: readonly string[] = [
+/** What can be written in a chart's text besides chords, and the levels beyond those that every version knew. */
+const BESIDES: readonly string[] = [
+  ...LEVELS.filter((level) => level > 5).map((level) => `level = ${level}`),
   ...CHART_METRES.map(({ count, unit }) => `chart metre = ${count}/${unit}`),
   ...NAVIGATION.map((sign) => `chart sign = ${sign}`),
 ];
@@ -50,7 +52,7 @@ function heldBy(version: number): ReadonlySet<string> {
 
 /** What a schema holds that is not in the lists, and what the lists say that it does not hold. */
 function differences(schema: z.ZodMiniType, version: number): readonly string[] {
-  const now = new Set([...valuesOf(schema), ...IN_CHARTS]);
+  const now = new Set([...valuesOf(schema), ...BESIDES]);
   const held = heldBy(version);
   return [
     ...[...now].filter((line) => !held.has(line)),

@@ -7,6 +7,7 @@ import {
   type ComposeRequest,
   checkLine,
   composeLine,
+  LEVELS,
   type LineNotes,
   levelLimits,
   type Technique,
@@ -195,7 +196,7 @@ describe('a composed line', () => {
   test.each(['walking-swing', 'two-beat', 'bossa', 'shuffle-blues', 'disco'] as const)(
     '%s keeps its pulse: beat one sounds in every bar, and every section opens on its root',
     (feel) => {
-      for (const level of [0, 1, 2, 3, 4, 5] as const) {
+      for (const level of LEVELS) {
         for (const seed of [level]) {
           const asked = request('| F | C7 | F | C7 | B♭ | F | C7 | F |', { feel, level, seed });
           const { bars } = composeLine(asked);

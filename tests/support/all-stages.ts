@@ -13,12 +13,11 @@ import {
   setFeel,
   setLevel,
 } from '../../src/core/lesson';
-import type { Level } from '../../src/core/line';
+import { LEVELS } from '../../src/core/line';
 import { buildPerformance } from '../../src/core/performance';
 import type { Part } from '../../src/core/playing';
 import { engrave } from '../../src/score/engrave';
 
-const LEVELS: readonly Level[] = [0, 1, 2, 3, 4, 5];
 const PARTS: ReadonlySet<Part> = new Set<Part>(['bass', 'drums', 'chops', 'organ', 'click']);
 
 /** Charts up to here go through the whole chain; longer ones are cut. */

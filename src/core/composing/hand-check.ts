@@ -28,7 +28,7 @@ import {
   TEMPO_RANGE,
   tempoWords,
 } from '../lesson';
-import type { Level } from '../line';
+import { LEVELS } from '../line';
 import { formatPitchIn, type Naming, transposePitch } from '../theory';
 
 /** A change that mends a finding in one step. */
@@ -160,8 +160,6 @@ function raiseLimit({ id, hand, level }: LinePiece, to: Fret): Repair {
     },
   };
 }
-
-const LEVELS: readonly Level[] = [0, 1, 2, 3, 4, 5];
 
 /** Changes written notes and keeps their bars, or composing again would undo what the teacher has mended. */
 function changeNotes(

@@ -1,3 +1,4 @@
+import { LEVELS } from '../line';
 import { asLesson, lessonSchema } from './schema';
 import { LESSON_VERSION, type Lesson } from './types';
 
@@ -15,6 +16,7 @@ type Json = null | boolean | number | string | Json[] | { [name: string]: Json }
 /** What stands in for a value of a list that this copy does not know, where a lesson cannot do without one. */
 const STAND_INS: Readonly<Record<string, Json>> = {
   feel: 'early-ska',
+  level: LEVELS.length - 1,
   mode: 'major',
   origin: 'hand',
   openStrings: 'allow',

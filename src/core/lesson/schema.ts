@@ -15,7 +15,7 @@ import {
 } from '../base';
 import { FEEL_IDS } from '../feel';
 import type { HandSystem } from '../fretboard';
-import { type Level, TECHNIQUES } from '../line';
+import { LEVELS, type Level, TECHNIQUES } from '../line';
 import { MODES, NAMINGS } from '../theory';
 import { COUNTS } from './count';
 import { LESSON_LIMITS } from './limits';
@@ -241,7 +241,7 @@ export const linePieceSchema = z.object({
   tempo: bpmSchema,
   count: z.exactOptional(z.enum(COUNTS)),
   feel: feelSchema,
-  level: branded<Level>(whole(0, 5)),
+  level: branded<Level>(whole(LEVELS[0], LEVELS.length - 1)),
   techniques: techniquesSchema,
   hand: handSchema,
   seed: whole(0, 0xffffffff),

@@ -17,8 +17,10 @@ export const TECHNIQUES = [
 ] as const;
 export type Technique = (typeof TECHNIQUES)[number];
 
-/** Teaching level 0–5: the notes, rhythms, neck and keys that a line may ask of a player. */
-export type Level = 0 | 1 | 2 | 3 | 4 | 5;
+/** Teaching levels, the easiest first. */
+export const LEVELS = [0, 1, 2, 3, 4, 5] as const;
+/** Teaching level: the notes, rhythms, neck and keys that a line may ask of a player. */
+export type Level = (typeof LEVELS)[number];
 
 /** Where an aim holds: everywhere, in a section or in a written bar, by index. */
 export type AimPlace =

@@ -14,7 +14,7 @@ import {
   toldTempo,
   writtenTempo,
 } from '../../../core/lesson';
-import type { Level } from '../../../core/line';
+import { LEVELS, levelLimits } from '../../../core/line';
 import { ALL_KEYS, describeKey, describeKeyIn, type Key, sameKey } from '../../../core/theory';
 import { NumberField, SelectField } from '../../controls';
 import { useAtWork } from '../at-work';
@@ -23,16 +23,6 @@ interface PieceProps {
   readonly piece: LinePiece;
   readonly sheet: LineSheet;
 }
-
-/** What each level asks of a player, in a few words; the line's own rules hold the whole table. */
-const LEVELS: readonly { readonly level: Level; readonly words: string }[] = [
-  { level: 0, words: 'roots' },
-  { level: 1, words: 'root, fifth, octave' },
-  { level: 2, words: 'with thirds, one shift' },
-  { level: 3, words: 'with scale steps' },
-  { level: 4, words: 'sixths, sevenths, approaches' },
-  { level: 5, words: 'chromatic, syncopated' },
-];
 
 const metreText = (metre: Metre): string => `${metre.count}/${metre.unit}`;
 
@@ -74,10 +64,14 @@ export function Aims({ piece, sheet }: PieceProps) {
         label="Level"
         wide
         value={String(piece.level)}
-        options={LEVELS.map(({ level, words }) => ({ value: String(level), label: `${level}: ${words}` }))}
+        options={LEVELS.map((level) => ({
+          value: String(level),
+          label: `${level}: ${levelLimits(level).words}`,
+        }))}
         onChange={(text) => {
-          const chosen = LEVELS.find(({ level }) => String(level) === text);
-          if (chosen) change('change the level', (lesson) => setLevel(lesson, piece.id, chosen.level));
+          const chosen = LEVELS.find((level) => String(level) === text);
+          if (chosen !== undefined)
+            change('change the level', (lesson) => setLevel(lesson, piece.id, chosen));
         }}
       />
       <SelectField
