@@ -6,6 +6,7 @@ export * from './metre';
 export * from './note';
 export * from './pitch';
 export * from './random';
+export * from './remember';
 export * from './result';
 export * from './sharing';
 export * from './steps';

@@ -1,3 +1,4 @@
+import { remembered, rememberedFor } from '../base';
 import {
   type Chord,
   type ChordFunction,
@@ -47,42 +48,29 @@ interface ChartChords {
   readonly sections: readonly (readonly WeightedChord[])[];
 }
 
-const chords = new WeakMap<Chart, ChartChords>();
-
 /** The chords of a chart and of its sections; the same lists again for the same chart. */
-function chordsOf(chart: Chart): ChartChords {
-  const known = chords.get(chart) ?? {
+const chordsOf = rememberedFor(
+  (chart: Chart): ChartChords => ({
     all: weightedChords(chart.bars),
     sections: chart.sections.map(({ start, length }) =>
       weightedChords(chart.bars.slice(start, start + length)),
     ),
-  };
-  chords.set(chart, known);
-  return known;
-}
+  }),
+);
 
 const MOST_REMEMBERED = 200;
-const remembered = new Map<string, readonly KeyGuess[]>();
-const bySection = new WeakMap<readonly WeightedChord[], readonly KeyGuess[]>();
+const bySymbols = new Map<string, readonly KeyGuess[]>();
 
 /** {@link findKey} for a section, which is asked about again at every keystroke in another one. */
-function guessesOf(chords: readonly WeightedChord[]): readonly KeyGuess[] {
-  const guesses = bySection.get(chords) ?? guessesBySymbols(chords);
-  bySection.set(chords, guesses);
-  return guesses;
-}
+const guessesOf = rememberedFor(guessesBySymbols);
 
 /** The same for chords that were read anew. */
 function guessesBySymbols(chords: readonly WeightedChord[]): readonly KeyGuess[] {
   const id = chords
     .map(({ chord, weight, upbeat = false }) => `${chord.symbol}@${weight}${upbeat ? '^' : ''}`)
     .join(' ');
-  const known = remembered.get(id);
-  if (known) return known;
-  if (remembered.size >= MOST_REMEMBERED) remembered.clear();
-  const guesses = findKey(chords);
-  remembered.set(id, guesses);
-  return guesses;
+  if (bySymbols.size >= MOST_REMEMBERED) bySymbols.clear();
+  return remembered(bySymbols, id, () => findKey(chords));
 }
 
 /**
@@ -141,9 +129,7 @@ function rememberingFunctions(naming: Naming): typeof chordFunction {
   const known = new Map<string, ChordFunction>();
   return (chord, key, next) => {
     const id = `${chord.symbol} ${describeKey(key)} ${next?.symbol ?? ''}`;
-    const found = known.get(id) ?? chordFunction(chord, key, next, naming);
-    known.set(id, found);
-    return found;
+    return remembered(known, id, () => chordFunction(chord, key, next, naming));
   };
 }
 

@@ -1,3 +1,4 @@
+import { remembering } from '../base';
 import {
   formatChordIn,
   formatNameIn,
@@ -6,7 +7,6 @@ import {
   type Naming,
   parseChord,
   parseKey,
-  remembering,
   splitSymbol,
   suggestChord,
   symbolInLetters,

@@ -1,3 +1,4 @@
+import { remembered } from '../base';
 import { classifyLine, saidIn, sectionId } from './lines';
 import { scanLine, type Token } from './scanner';
 
@@ -14,7 +15,7 @@ export function rewriteTokens(
   write: TokenWriter,
   isBars: (said: string) => boolean = () => false,
 ): string {
-  const rewritten = remembering(write);
+  const rewritten = wordsOnce(write);
   const names = new Set<string>();
   return text
     .split(/(\r\n|\r|\n)/)
@@ -43,14 +44,8 @@ function rewriteBars(line: string, said: string, rewritten: TokenWriter): string
 }
 
 /** Charts use the same few symbols again and again: each is worked out once. */
-function remembering(write: TokenWriter): TokenWriter {
+function wordsOnce(write: TokenWriter): TokenWriter {
   const known = new Map<string, string | null>();
-  return (token) => {
-    if (token.kind !== 'word') return write(token);
-    const before = known.get(token.text);
-    if (before !== undefined) return before;
-    const now = write(token);
-    known.set(token.text, now);
-    return now;
-  };
+  return (token) =>
+    token.kind === 'word' ? remembered(known, token.text, () => write(token)) : write(token);
 }

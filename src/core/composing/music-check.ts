@@ -1,4 +1,4 @@
-import { barName, midiOf } from '../base';
+import { barName, midiOf, remembered } from '../base';
 import { feelById, feelTempo } from '../feel';
 import {
   changeBars,
@@ -42,12 +42,10 @@ function findingsOf(
   sheet: LineSheet,
   settings: InstrumentSettings,
 ): readonly MusicFinding[] {
-  const before = known.get(sheet);
-  if (before !== undefined) return before;
-  const notes = sheet.bars.map((bar) => bar.notes.map(({ note }) => note));
-  const found = musicFindings(lineRequest(piece, sheet.chart, sheet.key, settings, sheet.noteNames), notes);
-  known.set(sheet, found);
-  return found;
+  return remembered(known, sheet, () => {
+    const notes = sheet.bars.map((bar) => bar.notes.map(({ note }) => note));
+    return musicFindings(lineRequest(piece, sheet.chart, sheet.key, settings, sheet.noteNames), notes);
+  });
 }
 
 /** What is to be pointed out about the music of a line, with the change that mends it where there is one. */

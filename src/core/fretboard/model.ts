@@ -1,4 +1,4 @@
-import type { Fret, MidiNumber } from '../base';
+import { type Fret, type MidiNumber, remembered } from '../base';
 import { COST, STOLEN, urgency } from './costs';
 import { type State, statesOf } from './states';
 import { createLink, type Link } from './transition';
@@ -68,14 +68,6 @@ const JOINTS: readonly (Joint | null)[] = [null, 'by hand', 'by slide'];
 /** How a note leads to another one that begins at `onset`: across a silence the other is plucked. */
 export const jointOf = (before: NoteToFinger, onset: number): Joint | null =>
   onset === before.start + before.duration ? (before.joined ?? null) : null;
-
-function remembered<Key, Value>(known: Map<Key, Value>, key: Key, create: () => Value): Value {
-  const found = known.get(key);
-  if (found !== undefined) return found;
-  const made = create();
-  known.set(key, made);
-  return made;
-}
 
 const isFixed = (note: NoteToFinger, position: Fret | null): boolean =>
   note.pins !== undefined || position !== null;

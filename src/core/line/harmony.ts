@@ -1,4 +1,4 @@
-import { halfStepsAboveC, pitchClassOf, type SpelledName, type SpelledPitch } from '../base';
+import { halfStepsAboveC, pitchClassOf, remembered, type SpelledName, type SpelledPitch } from '../base';
 import type { Harmony, HarmonySpan } from '../chart';
 import { type Chord, degreeOf, type Key, scaleFor } from '../theory';
 import type { Demands } from './demands';
@@ -67,12 +67,10 @@ function stepsOf(chord: Chord, key: Key): readonly (StepTone | null)[] {
 const stepsByChord = new WeakMap<Chord, Map<string, readonly (StepTone | null)[]>>();
 
 function rememberedSteps(chord: Chord, key: Key): readonly (StepTone | null)[] {
-  const known = stepsByChord.get(chord) ?? new Map<string, readonly (StepTone | null)[]>();
-  stepsByChord.set(chord, known);
-  const text = `${key.tonic.letter}${key.tonic.alteration}${key.mode}`;
-  const steps = known.get(text) ?? stepsOf(chord, key);
-  known.set(text, steps);
-  return steps;
+  const known = remembered(stepsByChord, chord, () => new Map<string, readonly (StepTone | null)[]>());
+  return remembered(known, `${key.tonic.letter}${key.tonic.alteration}${key.mode}`, () =>
+    stepsOf(chord, key),
+  );
 }
 
 export function stretchOf(span: HarmonySpan, index: number, key: Key, demands: Demands): Stretch {

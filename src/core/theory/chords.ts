@@ -1,8 +1,7 @@
-import { failure, type Result, type SpelledName, sameName, success } from '../base';
+import { failure, type Result, remembering, type SpelledName, sameName, success } from '../base';
 import { nameOfDegree } from './degrees';
 import { transposeName } from './intervals';
 import { formatName, leadingName } from './names';
-import { remembering } from './remember';
 import { readDescriptor } from './symbol-reader';
 import type { Chord, Interval } from './types';
 

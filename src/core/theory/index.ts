@@ -45,7 +45,6 @@ export {
   parseNameIn,
 } from './naming';
 export { looksLikeNumeral, parseNumeral } from './numerals';
-export { remembering } from './remember';
 export { scaleFor } from './scales';
 export { type SpellingContext, spellMidi } from './spelling';
 export { suggestChord, suggestKey } from './suggestions';

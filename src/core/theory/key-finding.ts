@@ -1,4 +1,4 @@
-import { pitchClassOf, type SpelledName, sameName } from '../base';
+import { pitchClassOf, remembered, rememberedFor, type SpelledName, sameName } from '../base';
 import { nameOfDegree } from './degrees';
 import { profileCorrelation } from './key-profiles';
 import { reasonFor } from './key-reasons';
@@ -252,7 +252,9 @@ interface Music {
 }
 
 /** Chords never change in place: the same list of them, of which one asks again and again as notes are written. */
-const judgements = new WeakMap<readonly WeightedChord[], Map<string, readonly KeyGuess[]>>();
+const judgementsOf = rememberedFor(
+  (_chords: readonly WeightedChord[]) => new Map<string, readonly KeyGuess[]>(),
+);
 
 /** What the chords say of every key, in the order of {@link ALL_KEYS}. */
 function judgedKeys(
@@ -261,15 +263,10 @@ function judgedKeys(
   loops: boolean,
   naming: Naming,
 ): readonly KeyGuess[] {
-  const known = judgements.get(chords) ?? new Map<string, readonly KeyGuess[]>();
-  judgements.set(chords, known);
-  const id = `${naming} ${loops}`;
-  const before = known.get(id);
-  if (before !== undefined) return before;
-  const music = { chords, total, loops, tones: durationsOf(tonesOf(chords)) };
-  const judged = ALL_KEYS.map((key) => judge(key, music, naming));
-  known.set(id, judged);
-  return judged;
+  return remembered(judgementsOf(chords), `${naming} ${loops}`, () => {
+    const music = { chords, total, loops, tones: durationsOf(tonesOf(chords)) };
+    return ALL_KEYS.map((key) => judge(key, music, naming));
+  });
 }
 
 function judge(key: Key, { chords, total, loops, tones }: Music, naming: Naming): KeyGuess {
@@ -278,9 +275,7 @@ function judge(key: Key, { chords, total, loops, tones }: Music, naming: Naming)
   // A chart has many chords but few different ones.
   const fitOfSymbol = new Map<string, Fit>();
   const fits = chords.map(({ chord }) => {
-    const fit = fitOfSymbol.get(chord.symbol) ?? fitOf(chord, notes, worth.tonic);
-    fitOfSymbol.set(chord.symbol, fit);
-    return fit;
+    return remembered(fitOfSymbol, chord.symbol, () => fitOf(chord, notes, worth.tonic));
   });
   const points = chords.reduce((sum, { weight }, index) => sum + weight * (fits[index]?.points ?? 0), 0);
   const first = firstOf(chords);

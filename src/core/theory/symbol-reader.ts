@@ -1,7 +1,7 @@
 import { chordParserFactory } from 'chord-symbol';
+import { remembering } from '../base';
 import { foldedStep, sameDegree } from './degrees';
 import { alterationOrNull } from './names';
-import { remembering } from './remember';
 import type { ChordFamily, Degree } from './types';
 
 /*

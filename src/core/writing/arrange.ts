@@ -1,17 +1,14 @@
-import { type LineNote, samePitch, ticks } from '../base';
+import { type LineNote, rememberedFor, samePitch, ticks } from '../base';
 import type { LineBar } from '../lesson';
 
-const joined = new WeakMap<LineBar, readonly LineNote[]>();
+const joined = rememberedFor(withoutLine);
 
 /**
  * The notes of a bar as they would be if the bar line were not there: in order, the crossing one in one piece. The
  * same list again for the same bar.
  */
 export function unbroken(bar: LineBar): readonly LineNote[] {
-  if (bar.over === undefined) return bar.notes;
-  const known = joined.get(bar) ?? withoutLine(bar);
-  joined.set(bar, known);
-  return known;
+  return bar.over === undefined ? bar.notes : joined(bar);
 }
 
 function withoutLine(bar: LineBar): readonly LineNote[] {

@@ -1,4 +1,4 @@
-import { fieldTable, sameFields } from '../../../core/base';
+import { fieldTable, remembered, sameFields } from '../../../core/base';
 import {
   deriveSheet,
   type InstrumentSettings,
@@ -13,17 +13,11 @@ const tried = new WeakMap<LinePiece, Map<string, LinePiece>>();
 
 /** The piece as it would be with the idea in the bar (index from 0); the lesson itself is not touched. */
 function withIdea(piece: LinePiece, bar: number, idea: Idea): LinePiece {
-  const known = tried.get(piece) ?? new Map<string, LinePiece>();
-  tried.set(piece, known);
-  const key = `${bar} ${idea.id}`;
-  const found = known.get(key);
-  if (found !== undefined) return found;
-  const changed = {
+  const known = remembered(tried, piece, () => new Map<string, LinePiece>());
+  return remembered(known, `${bar} ${idea.id}`, () => ({
     ...piece,
     bars: piece.bars.map((each, index) => (index === bar ? { ...each, notes: idea.notes } : each)),
-  };
-  known.set(key, changed);
-  return changed;
+  }));
 }
 
 /** The whole sheet with the idea in its bar, fingered in its place. */

@@ -1,9 +1,7 @@
-import { useSyncExternalStore } from 'react';
+import { useStore } from 'zustand';
+import { createStore } from 'zustand/vanilla';
 import { type OwnKeys, readOwnKeys } from '../../../core/writing';
 import { readKeys, writeKeys } from '../../storage';
-
-let own: OwnKeys | null = null;
-const listeners = new Set<() => void>();
 
 function stored(): OwnKeys {
   try {
@@ -13,21 +11,15 @@ function stored(): OwnKeys {
   }
 }
 
-/** The keys that the user chose on this device. */
-export function ownKeysNow(): OwnKeys {
-  own ??= stored();
-  return own;
-}
+const chosen = createStore<{ readonly keys: OwnKeys }>(() => ({ keys: stored() }));
 
-export const useOwnKeys = (): OwnKeys =>
-  useSyncExternalStore((changed) => {
-    listeners.add(changed);
-    return () => listeners.delete(changed);
-  }, ownKeysNow);
+/** The keys that the user chose on this device. */
+export const ownKeysNow = (): OwnKeys => chosen.getState().keys;
+
+export const useOwnKeys = (): OwnKeys => useStore(chosen, ({ keys }) => keys);
 
 /** Takes other keys from now on; says whether this device keeps them. */
 export function rememberKeys(keys: OwnKeys): boolean {
-  own = keys;
-  for (const listener of listeners) listener();
+  chosen.setState({ keys });
   return writeKeys(JSON.stringify(keys));
 }

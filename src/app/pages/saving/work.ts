@@ -1,4 +1,5 @@
-import { useSyncExternalStore } from 'react';
+import { useStore } from 'zustand';
+import { createStore } from 'zustand/vanilla';
 
 /** Something that takes longer than a moment, and how to call it off. */
 export interface Work {
@@ -6,32 +7,19 @@ export interface Work {
   readonly cancel: () => void;
 }
 
-let current: Work | null = null;
-const listeners = new Set<() => void>();
-
-function set(next: Work | null): void {
-  current = next;
-  for (const listener of listeners) listener();
-}
+const inHand = createStore<{ readonly work: Work | null }>(() => ({ work: null }));
 
 /** Shows that something is being done until it is done or called off; it replaces what was being done before. */
 export async function runWork(what: string, work: (signal: AbortSignal) => Promise<void>): Promise<void> {
-  current?.cancel();
+  inHand.getState().work?.cancel();
   const controller = new AbortController();
   const mine: Work = { what, cancel: () => controller.abort() };
-  set(mine);
+  inHand.setState({ work: mine });
   try {
     await work(controller.signal);
   } finally {
-    if (current === mine) set(null);
+    if (inHand.getState().work === mine) inHand.setState({ work: null });
   }
 }
 
-export const useWork = (): Work | null =>
-  useSyncExternalStore(
-    (changed) => {
-      listeners.add(changed);
-      return () => listeners.delete(changed);
-    },
-    () => current,
-  );
+export const useWork = (): Work | null => useStore(inHand, ({ work }) => work);

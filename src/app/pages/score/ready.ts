@@ -1,4 +1,5 @@
-import { useSyncExternalStore } from 'react';
+import { useStore } from 'zustand';
+import { createStore } from 'zustand/vanilla';
 
 type Score = typeof import('../../../score');
 
@@ -8,14 +9,10 @@ export type ScoreState =
   | { readonly kind: 'ready'; readonly score: Score }
   | { readonly kind: 'failed' };
 
-let state: ScoreState = { kind: 'loading' };
+const engraver = createStore<{ readonly state: ScoreState }>(() => ({ state: { kind: 'loading' } }));
 let asked = false;
-const listeners = new Set<() => void>();
 
-function settle(next: ScoreState): void {
-  state = next;
-  for (const listener of listeners) listener();
-}
+const settle = (state: ScoreState): void => engraver.setState({ state });
 
 function load(): void {
   asked = true;
@@ -37,11 +34,4 @@ export function loadScore(): void {
   load();
 }
 
-export const useScore = (): ScoreState =>
-  useSyncExternalStore(
-    (changed) => {
-      listeners.add(changed);
-      return () => listeners.delete(changed);
-    },
-    () => state,
-  );
+export const useScore = (): ScoreState => useStore(engraver, ({ state }) => state);

@@ -1,4 +1,6 @@
-import { type ReactNode, useSyncExternalStore } from 'react';
+import type { ReactNode } from 'react';
+import { useStore } from 'zustand';
+import { createStore } from 'zustand/vanilla';
 import type { Lesson } from '../../../core/lesson';
 
 interface View {
@@ -6,13 +8,11 @@ interface View {
   readonly end: () => void;
 }
 
-let view: View | null = null;
-const listeners = new Set<() => void>();
+const shown = createStore<{ readonly view: View | null }>(() => ({ view: null }));
 
-function set(next: View | null): void {
-  view?.end();
-  view = next;
-  for (const listener of listeners) listener();
+function set(view: View | null): void {
+  shown.getState().view?.end();
+  shown.setState({ view });
 }
 
 /**
@@ -37,11 +37,4 @@ function close(): void {
 }
 
 /** The practice page while it is shown, else null. */
-export const usePracticeView = (): ReactNode =>
-  useSyncExternalStore(
-    (changed) => {
-      listeners.add(changed);
-      return () => listeners.delete(changed);
-    },
-    () => view,
-  )?.page ?? null;
+export const usePracticeView = (): ReactNode => useStore(shown, ({ view }) => view?.page ?? null);
