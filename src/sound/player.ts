@@ -3,7 +3,7 @@ import type { PlayStep } from '../core/performance';
 import { createAudio, FAULTS, loadTone } from './audio';
 import { watchOutputs } from './outputs';
 import { createRenderer } from './renderer';
-import { createSession, type Fade, type Session } from './session';
+import { createSession, type Fade, type SoundSession } from './session';
 import type { Mix, Player, PlayerState, PlayRequest } from './types';
 
 /** The first music of a page rises slowly, because the listener's volume is unknown; later music begins as struck. */
@@ -22,7 +22,7 @@ export function createPlayer(): Player {
   let state: PlayerState = { kind: 'stopped', fault: null };
   /** What is asked for while the first sound is being made. */
   let preparing: PlayRequest | null = null;
-  let session: Session | null = null;
+  let session: SoundSession | null = null;
   let heardBefore = false;
   let endWatch = (): void => {};
   /** Counts the calls of play and stop, so that an overtaken one goes no further. */
@@ -58,7 +58,7 @@ export function createPlayer(): Player {
   });
 
   /** A device that was taken away may say that it runs while its clock stands still. */
-  const watch = (current: Session): void => {
+  const watch = (current: SoundSession): void => {
     const before = current.clock();
     setTimeout(() => {
       if (session !== current || state.kind !== 'playing') {

@@ -35,7 +35,7 @@ export interface Fade {
 }
 
 /** One request being played, from its first sound to its end. */
-export interface Session {
+export interface SoundSession {
   /** Computes and schedules the first sound; false when the session was closed meanwhile. */
   start(fade: Fade | null): Promise<Result<boolean, string>>;
   change(steps: readonly PlayStep[]): Promise<Result<null, string>>;
@@ -56,7 +56,7 @@ export function createSession(
   renderer: Renderer,
   request: { readonly steps: readonly PlayStep[]; readonly mix: Mix },
   onEnd: (fault: string | null) => void,
-): Session {
+): SoundSession {
   const { context } = audio;
   const { sampleRate } = context;
   const deck = createDeck(audio, request.mix);

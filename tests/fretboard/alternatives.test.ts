@@ -7,9 +7,9 @@ import {
   DEFAULT_HAND,
   fingerLine,
   lineAlternatives,
+  type NoteRange,
   pitchAt,
   placesOf,
-  type Stretch,
 } from '../../src/core/fretboard';
 import type { State } from '../../src/core/fretboard/states';
 import { hands, instruments, lines, ONCE, roundOf } from './arbitrary';
@@ -19,7 +19,10 @@ import { run, written } from './lines';
 const bass = createInstrument();
 
 /** What makes two ways distinct: the places of the stretch, and the finger of its first fretted note. */
-function keyOf(ways: readonly Pick<State, 'string' | 'fret' | 'finger'>[], { first, last }: Stretch): string {
+function keyOf(
+  ways: readonly Pick<State, 'string' | 'fret' | 'finger'>[],
+  { first, last }: NoteRange,
+): string {
   const inside = ways.slice(first, last + 1);
   const begins = inside.find(({ finger }) => finger !== 0)?.finger ?? 0;
   return `${inside.map(({ string, fret: at }) => `${string}:${at}`).join(' ')} from ${begins}`;

@@ -7,7 +7,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { readLessonLink } from '../../src/core/exchange';
-import { readFile } from '../../src/core/exchange/reading/read';
+import { readFile } from '../../src/core/exchange/read';
 import { parseLesson } from '../../src/core/lesson';
 import { randomCharts } from '../chart/random-charts';
 import { throughAll, throughDerived } from '../support/all-stages';

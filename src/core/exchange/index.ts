@@ -7,4 +7,4 @@ export { fillPracticePage } from './practice/embed';
 export { writeTextTab } from './tab/write';
 
 /** Fetches the readers of other programs' files, which only an opened file needs. */
-export const loadReader = (): Promise<typeof import('./reading/read')> => import('./reading/read');
+export const loadReader = (): Promise<typeof import('./read')> => import('./read');

@@ -4,7 +4,7 @@ import { fingerLine } from './finger-line';
 import { prepareLine, toFingering } from './line';
 import { withoutPins } from './pins';
 import type { FingeredNote, Fingering, HandSettings, Instrument, LineContext, NoteToFinger } from './types';
-import { cheapestWays, type Stretch, waysAroundPositions } from './ways';
+import { cheapestWays, type NoteRange, waysAroundPositions } from './ways';
 
 /** One way to play a line or a stretch of it, the rest as comfortable as it can be around it. */
 export interface Alternative {
@@ -29,7 +29,7 @@ export interface Alternative {
  */
 export function alternativesFor(
   notes: readonly NoteToFinger[],
-  stretch: Stretch,
+  stretch: NoteRange,
   instrument: Instrument,
   hand: HandSettings,
   context: LineContext,
@@ -67,13 +67,13 @@ export function lineAlternatives(
   return compared(ways, whole, fingerLine(notes, instrument, hand, context), instrument, hand, context);
 }
 
-const contains = (stretch: Stretch, index: number): boolean =>
+const contains = (stretch: NoteRange, index: number): boolean =>
   index >= stretch.first && index <= stretch.last;
 
 /** The stretch's own notes without their pins, and the hand free in them; all else stays as the teacher set it. */
 function released(
   notes: readonly NoteToFinger[],
-  stretch: Stretch,
+  stretch: NoteRange,
   context: LineContext,
 ): readonly [readonly NoteToFinger[], LineContext] {
   const start = notes[stretch.first]?.start ?? ticks(0);
@@ -105,7 +105,7 @@ const sameGrip = (one: FingeredNote | null, other: FingeredNote | null): boolean
 
 function compared(
   ways: readonly Fingering[],
-  stretch: Stretch,
+  stretch: NoteRange,
   now: Fingering,
   instrument: Instrument,
   hand: HandSettings,
@@ -138,7 +138,7 @@ function difference(way: Fingering, effort: Effort, now: Fingering, effortNow: E
 /** The effort of a stretch with the steps into it and out of it, around the seam of a loop too. */
 function effortWithin(
   fingering: Fingering,
-  stretch: Stretch,
+  stretch: NoteRange,
   instrument: Instrument,
   hand: HandSettings,
   context: LineContext,

@@ -13,4 +13,4 @@ export { type PlayingRepair, repairFor } from './repairs';
 export { romanNumeral } from './roman';
 export { homePosition, notesInPosition, octaveShapes, type Shape, type ShapeNote } from './shapes';
 export type * from './types';
-export type { Stretch } from './ways';
+export type { NoteRange } from './ways';

@@ -4,7 +4,7 @@ import { costOf, type Path } from './path';
 import type { State } from './states';
 
 /** A stretch of a line by the indexes of its first and last note, both included. */
-export interface Stretch {
+export interface NoteRange {
   readonly first: number;
   readonly last: number;
 }
@@ -27,7 +27,7 @@ interface Part {
  * another finger: the finger that begins decides the shape.
  * @param stretch indexes into the notes that lie on the instrument
  */
-export function cheapestWays(line: Line, stretch: Stretch, most: number): readonly Path[] {
+export function cheapestWays(line: Line, stretch: NoteRange, most: number): readonly Path[] {
   const found: Path[] = [];
   const open: Part[] = [{ path: solve(line), own: line.track.own, settled: stretch.first }];
   while (found.length < most) {
@@ -47,7 +47,7 @@ function takeCheapest(parts: Part[]): Part | undefined {
   return parts.splice(least, 1)[0];
 }
 
-function partition(line: Line, stretch: Stretch, part: Part): readonly Part[] {
+function partition(line: Line, stretch: NoteRange, part: Part): readonly Part[] {
   const parts: Part[] = [];
   const own = [...part.own];
   let begun = false;

@@ -4,7 +4,7 @@ import {
   alternativesFor,
   type FingeredLine,
   lineAlternatives,
-  type Stretch,
+  type NoteRange,
 } from '../fretboard';
 import { barsInPosition } from './aims';
 import { takeFingering } from './commands/hand';
@@ -82,7 +82,7 @@ export function waysToPlay(
 }
 
 /** The struck notes of a passage; a note tied over from the bar before belongs to that bar. */
-function stretchOf(struck: StruckLine, passage: Passage): Stretch | null {
+function stretchOf(struck: StruckLine, passage: Passage): NoteRange | null {
   if (passage.kind === 'note') {
     const index = struck.owners[passage.bar]?.[passage.note];
     return index === undefined ? null : { first: index, last: index };

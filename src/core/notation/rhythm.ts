@@ -149,7 +149,7 @@ function writePlain(piece: Piece, division: Division): readonly NotatedEvent[] {
   });
 }
 
-interface Stretch {
+interface Extent {
   readonly start: number;
   readonly end: number;
 }
@@ -169,7 +169,7 @@ function writtenValue(length: number): { readonly value: NoteValue; readonly dot
   return exactValue(length) ?? { value: VALUES.find((value) => WHOLE_NOTE / value <= length) ?? 64, dots: 0 };
 }
 
-function noteStretches(start: number, end: number, division: Division): readonly Stretch[] {
+function noteStretches(start: number, end: number, division: Division): readonly Extent[] {
   const within = division.parts.find((part) => start >= part.start && end <= part.start + part.length);
   const whole = start === division.start && end === division.start + division.length;
   if (within && !whole) return noteStretches(start, end, within);
@@ -223,7 +223,7 @@ function seamOf(start: number, end: number, division: Division): number {
   return seams.findLast((seam) => exactValue(seam - start) !== null) ?? first;
 }
 
-function restStretches(start: number, end: number, division: Division, bar: Division): readonly Stretch[] {
+function restStretches(start: number, end: number, division: Division, bar: Division): readonly Extent[] {
   const whole = start === division.start && end === division.start + division.length;
   if (whole && (division === bar || (division.rest && exactValue(end - start)))) return [{ start, end }];
   if (division.parts.length === 0) return [{ start, end }];

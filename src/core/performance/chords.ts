@@ -27,16 +27,16 @@ const STRENGTH = {
 const SHORT = { chops: 0.08, organ: 0.12 } as const;
 
 /** A chord with the stretch of the performance it holds for, in straight ticks. */
-interface Stretch {
+interface HeldChord {
   readonly chord: Chord;
   readonly bar: PlannedBar;
   readonly from: number;
   readonly to: number;
 }
 
-function stretchesOf(bars: readonly PlannedBar[]): readonly Stretch[] {
+function heldChords(bars: readonly PlannedBar[]): readonly HeldChord[] {
   return bars.flatMap((bar) =>
-    (bar.sheetBar?.written.spans ?? []).flatMap((span): Stretch[] =>
+    (bar.sheetBar?.written.spans ?? []).flatMap((span): HeldChord[] =>
       span.harmony.kind === 'chord'
         ? [{ chord: span.harmony.chord, bar, from: span.start, to: span.start + span.duration }]
         : [],
@@ -61,7 +61,7 @@ interface Hit {
 }
 
 /** A hit that its grid holds goes on under the next chord, which it then sounds anew. */
-function hitsOf({ bar, from, to }: Stretch, hand: Hand, ratio: number): readonly Hit[] {
+function hitsOf({ bar, from, to }: HeldChord, hand: Hand, ratio: number): readonly Hit[] {
   const grid = hand.grid(bar);
   if (grid === null) return [];
   const at = (position: number): number => bar.start + swung(position, bar.metre, ratio);
@@ -80,7 +80,7 @@ function hitsOf({ bar, from, to }: Stretch, hand: Hand, ratio: number): readonly
 
 /** What one hand plays; a tone that two held chords share is not struck again. */
 function handEvents(
-  stretches: readonly Stretch[],
+  stretches: readonly HeldChord[],
   voicings: readonly Voicing[],
   hand: Hand,
   ratio: number,
@@ -144,7 +144,7 @@ export function chordEvents(
     register: ORGAN_RIGHT,
     grid: (bar) => metreOf(bar)?.organ.right.grid ?? null,
   };
-  const stretches = stretchesOf(bars);
+  const stretches = heldChords(bars);
   const chords = stretches.map((stretch) => stretch.chord);
   const leftVoicings = leadVoices(chords, ORGAN_LEFT);
   return [

@@ -19,7 +19,7 @@ const STRENGTHS: Readonly<Record<DynamicLevel, number>> = {
 const ONE_LEVEL = 16;
 
 /** A stretch of the written line, in its ticks, over which the strength goes evenly from one to another. */
-interface Stretch {
+interface LoudnessSpan {
   readonly from: number;
   readonly until: number;
   readonly first: number;
@@ -28,7 +28,7 @@ interface Stretch {
 
 type Bars = readonly Pick<SheetBar, 'written' | 'dynamics'>[];
 
-function stretchesOf(starts: readonly number[], bars: Bars, end: number): readonly Stretch[] {
+function loudnessSpans(starts: readonly number[], bars: Bars, end: number): readonly LoudnessSpan[] {
   const signs = bars.flatMap(({ dynamics = [] }, bar) =>
     dynamics.map((sign): DynamicSign & { readonly place: number } => ({
       ...sign,
@@ -36,7 +36,7 @@ function stretchesOf(starts: readonly number[], bars: Bars, end: number): readon
     })),
   );
   let strength = STRENGTHS.mf;
-  return signs.map(({ place, level, hairpin }, index): Stretch => {
+  return signs.map(({ place, level, hairpin }, index): LoudnessSpan => {
     const next = signs[index + 1];
     const first = level === undefined ? strength : STRENGTHS[level];
     const step = hairpin === undefined ? 0 : hairpin === 'crescendo' ? ONE_LEVEL : -ONE_LEVEL;
@@ -55,7 +55,7 @@ export function strengthsOf(bars: Bars): (bar: number, tick: number) => number {
     end += barTicks(written.metre);
     return start;
   });
-  const stretches = stretchesOf(starts, bars, end);
+  const stretches = loudnessSpans(starts, bars, end);
   return (bar, tick) => {
     const place = (starts[bar] ?? 0) + tick;
     const here = stretches.findLast(({ from }) => from <= place);

@@ -15,7 +15,7 @@ interface BarAimsProps {
 
 /** What is asked of one bar apart from the rest of the line, folded away under what it says. */
 export function BarAims({ piece, sheet, bar, number }: BarAimsProps) {
-  const place = { kind: 'bar', index: bar } as const;
+  const place = { kind: 'bar', bar } as const;
   const words = wordsAt(piece, sheet, place);
   return (
     <details className="hand-pad aims-of-bar">

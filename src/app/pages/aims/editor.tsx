@@ -9,11 +9,12 @@ import {
   setAim,
   setSectionAim,
 } from '../../../core/lesson';
+import type { AimPlace } from '../../../core/line';
 import { TECHNIQUES, type Technique } from '../../../core/line';
 import { formatPitchIn, spellMidi } from '../../../core/theory';
 import { SelectField } from '../../controls';
 import { useAtWork } from '../at-work';
-import { type AimPlace, placeName, termsAt } from './places';
+import { placeName, termsAt } from './places';
 
 interface AimEditorProps {
   /** As it is this moment. */
@@ -58,8 +59,8 @@ export function AimEditor({ piece, sheet, place }: AimEditorProps) {
   const set = (change: AimTerms) =>
     session.lessons.change(
       (lesson) => {
-        if (place.kind === 'section') return setSectionAim(lesson, piece.id, place.index, change);
-        const id = place.kind === 'bar' ? (piece.bars[place.index]?.id ?? '') : '';
+        if (place.kind === 'section') return setSectionAim(lesson, piece.id, place.section, change);
+        const id = place.kind === 'bar' ? (piece.bars[place.bar]?.id ?? '') : '';
         return setAim(
           lesson,
           piece.id,

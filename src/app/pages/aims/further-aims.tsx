@@ -1,10 +1,11 @@
 import { useState } from 'react';
 import { capitalised } from '../../../core/base';
 import { type LinePiece, type LineSheet, setAim } from '../../../core/lesson';
+import type { AimPlace } from '../../../core/line';
 import { SelectField } from '../../controls';
 import { Later, useAtWork } from '../at-work';
 import { EDITOR } from './later-editor';
-import { type AimPlace, aimedPlaces, placeName, storedPlace, wordsAt } from './places';
+import { aimedPlaces, placeName, storedPlace, wordsAt } from './places';
 
 interface FurtherAimsProps {
   /** As it is this moment. */
@@ -13,14 +14,15 @@ interface FurtherAimsProps {
   readonly sheet: LineSheet;
 }
 
-const idOf = (place: AimPlace): string => (place.kind === 'line' ? 'line' : `${place.kind} ${place.index}`);
+const idOf = (place: AimPlace): string =>
+  place.kind === 'line' ? 'line' : `${place.kind} ${place.kind === 'bar' ? place.bar : place.section}`;
 
 /** Sections that an aim can be for: where there is more than one, or one with a name. */
 function sectionPlaces({ chart }: LineSheet): readonly AimPlace[] {
   const { sections } = chart;
   if (sections.length === 1 && sections[0]?.name === null) return [];
   return sections.flatMap(({ again }, index): readonly AimPlace[] =>
-    again ? [] : [{ kind: 'section', index }],
+    again ? [] : [{ kind: 'section', section: index }],
   );
 }
 
@@ -93,7 +95,7 @@ function AimList({ piece, sheet, places, onChoose }: AimListProps) {
               type="button"
               className="finding"
               onClick={() => {
-                if (place.kind === 'bar') session.chooseBar(piece.id, place.index);
+                if (place.kind === 'bar') session.chooseBar(piece.id, place.bar);
                 else onChoose(place);
               }}
             >

@@ -9,12 +9,7 @@ import {
   type LinePiece,
   type LineSheet,
 } from '../../../core/lesson';
-
-/** A place that an aim can be for, by its index in the chart. */
-export type AimPlace =
-  | { readonly kind: 'line' }
-  | { readonly kind: 'section'; readonly index: number }
-  | { readonly kind: 'bar'; readonly index: number };
+import type { AimPlace } from '../../../core/line';
 
 /** `the line`, `section Verse`, `bar 3`. */
 export function placeName(sheet: LineSheet, place: AimPlace): string {
@@ -22,11 +17,11 @@ export function placeName(sheet: LineSheet, place: AimPlace): string {
     case 'line':
       return 'the line';
     case 'section': {
-      const name = sheet.chart.sections[place.index]?.name ?? null;
-      return name === null ? `the section without a name, number ${place.index + 1}` : `section ${name}`;
+      const name = sheet.chart.sections[place.section]?.name ?? null;
+      return name === null ? `the section without a name, number ${place.section + 1}` : `section ${name}`;
     }
     case 'bar': {
-      const number = sheet.chart.bars[place.index]?.number ?? place.index + 1;
+      const number = sheet.chart.bars[place.bar]?.number ?? place.bar + 1;
       return barName(number);
     }
   }
@@ -35,7 +30,7 @@ export function placeName(sheet: LineSheet, place: AimPlace): string {
 /** How the lesson stores a place; null for a section that has no id yet. */
 export function storedPlace(piece: LinePiece, place: AimPlace): AimWhere | null {
   if (place.kind === 'line') return place;
-  const id = (place.kind === 'bar' ? piece.bars : piece.sections)[place.index]?.id;
+  const id = place.kind === 'bar' ? piece.bars[place.bar]?.id : piece.sections[place.section]?.id;
   return id === undefined ? null : { kind: place.kind, id };
 }
 
@@ -57,13 +52,18 @@ export const wordsAt = (piece: LinePiece, sheet: LineSheet, place: AimPlace): st
 
 /** Every place that an aim is for, in the order of the chart: the line, sections, bars. */
 export function aimedPlaces(piece: LinePiece): readonly AimPlace[] {
+  const rank = (place: AimPlace): number => {
+    if (place.kind === 'section') return place.section;
+    return place.kind === 'line' || place.bar < 0 ? -1 : place.bar + piece.sections.length;
+  };
   const placed = piece.aims.flatMap(({ where }): readonly AimPlace[] => {
     if (where.kind === 'line') return [where];
-    const parts = where.kind === 'bar' ? piece.bars : piece.sections;
-    const index = parts.findIndex(({ id }) => id === where.id);
-    return index < 0 ? [] : [{ kind: where.kind, index }];
+    const index = (parts: readonly { readonly id: string }[]) => parts.findIndex(({ id }) => id === where.id);
+    const place: AimPlace =
+      where.kind === 'bar'
+        ? { kind: 'bar', bar: index(piece.bars) }
+        : { kind: 'section', section: index(piece.sections) };
+    return rank(place) < 0 ? [] : [place];
   });
-  const rank = (place: AimPlace) =>
-    place.kind === 'line' ? -1 : place.index + (place.kind === 'bar' ? piece.sections.length : 0);
   return placed.sort((one, other) => rank(one) - rank(other));
 }

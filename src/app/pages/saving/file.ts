@@ -1,3 +1,5 @@
+import { FILE_KINDS, type FileKind } from './kinds';
+
 /** A name every system accepts as a file name: `Ferry queue, week 3` gives `ferry-queue-week-3`. */
 export function fileStem(title: string): string {
   const stem = title
@@ -13,12 +15,16 @@ export function fileStem(title: string): string {
 /** Long enough for the browser to begin saving before the address is taken back. */
 const KEEP_MS = 60_000;
 
-/** Hands a file to the browser to be saved. */
-export function saveFile(name: string, content: BlobPart, type: string): void {
+/**
+ * Hands a file to the browser to be saved.
+ * @param name - without its ending
+ */
+export function saveFile(name: string, content: BlobPart, kind: FileKind): void {
+  const { ending, type } = FILE_KINDS[kind];
   const address = URL.createObjectURL(new Blob([content], { type }));
   const link = document.createElement('a');
   link.href = address;
-  link.download = name;
+  link.download = `${name}${ending}`;
   link.click();
   setTimeout(() => URL.revokeObjectURL(address), KEEP_MS);
 }

@@ -36,7 +36,7 @@ export async function saveHandout(
   const sheets = deriveSheets(lesson);
   const handout = await buildHandout(lesson, sheets, window.location.href);
   const { bytes, missing } = await handoutPdf(handout, onProgress);
-  saveFile(`${fileStem(await nameOf(lesson, sheets))}.pdf`, bytes, 'application/pdf');
+  saveFile(fileStem(await nameOf(lesson, sheets)), bytes, 'handout');
   return remarksOn(handout, missing);
 }
 

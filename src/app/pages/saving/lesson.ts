@@ -5,7 +5,7 @@ import { fileStem, saveFile } from './file';
 
 /** Saves the lesson as a file of its own. */
 export const saveLessonFile = (lesson: Lesson): void =>
-  saveFile(`${fileStem(lesson.title)}.lesson.json`, printLesson(lesson), 'application/json');
+  saveFile(fileStem(lesson.title), printLesson(lesson), 'lesson');
 
 /** The same, and the session knows that the lesson is safe. */
 export function keepAsFile(session: Session, lesson: Lesson): void {
@@ -33,7 +33,7 @@ function printAnything(document: unknown): string {
 
 /** Saves what is kept on this device as a file, whether it can be read as a lesson or not. */
 export const saveAsItIs = (document: unknown): void =>
-  saveFile(`${fileStem(titleOf(document))}.lesson.json`, printAnything(document), 'application/json');
+  saveFile(fileStem(titleOf(document)), printAnything(document), 'lesson');
 
 /** The lesson with one of its pieces alone; its title says which. */
 export const onlyPiece = (lesson: Lesson, id: string): Lesson => {

@@ -21,9 +21,9 @@ export async function saveMusicXml(session: Session, lesson: Lesson): Promise<vo
   if (line === null) return;
   const { exportName, writeMusicXml } = await import('../../../core/exchange');
   saveFile(
-    `${fileStem(exportName(line.sheet, lesson.title))}.musicxml`,
+    fileStem(exportName(line.sheet, lesson.title)),
     writeMusicXml(line.sheet, lesson.title),
-    'application/vnd.recordare.musicxml+xml',
+    'musicXml',
   );
 }
 
@@ -33,9 +33,9 @@ export async function saveMxl(session: Session, lesson: Lesson): Promise<void> {
   if (line === null) return;
   const { exportName, packMxl, writeMusicXml } = await import('../../../core/exchange');
   saveFile(
-    `${fileStem(exportName(line.sheet, lesson.title))}.mxl`,
+    fileStem(exportName(line.sheet, lesson.title)),
     new Uint8Array(packMxl(writeMusicXml(line.sheet, lesson.title))),
-    'application/vnd.recordare.musicxml',
+    'mxl',
   );
 }
 
@@ -44,11 +44,7 @@ export async function saveTextTab(session: Session, lesson: Lesson): Promise<voi
   const line = lineToExport(session, lesson);
   if (line === null) return;
   const { exportName, writeTextTab } = await import('../../../core/exchange');
-  saveFile(
-    `${fileStem(exportName(line.sheet, lesson.title))}.txt`,
-    writeTextTab(line.sheet, lesson.title),
-    'text/plain;charset=utf-8',
-  );
+  saveFile(fileStem(exportName(line.sheet, lesson.title)), writeTextTab(line.sheet, lesson.title), 'textTab');
 }
 
 /** Saves the parts that are switched on as MIDI. */
@@ -64,7 +60,7 @@ export async function saveMidi(session: Session, lesson: Lesson): Promise<void> 
   const parts = PARTS.filter((part) => piece.playing[part]);
   const bytes = writeMidi({ performance, sheet, title: lesson.title, parts: new Set(parts) });
   const name = exportName(sheet, lesson.title, { tempo: performance.tempo, parts });
-  saveFile(`${fileStem(name)}.mid`, new Uint8Array(bytes), 'audio/midi');
+  saveFile(fileStem(name), new Uint8Array(bytes), 'midi');
 }
 
 /** Saves what is played now, once through, as a WAV file. */
@@ -84,7 +80,7 @@ export async function saveAudio(session: Session, lesson: Lesson): Promise<void>
     else if (result.value !== null) {
       const parts = PARTS.filter((part) => piece.playing[part]);
       const name = exportName(sheet, lesson.title, { tempo: performance.tempo, parts });
-      saveFile(`${fileStem(name)}.wav`, result.value, 'audio/wav');
+      saveFile(fileStem(name), result.value, 'audio');
     }
   });
 }

@@ -17,8 +17,8 @@ export const savePicture = (
 ): Promise<void> =>
   attempt(session, 'The picture', async () => {
     const [picture, { pngFile, svgFile }] = await Promise.all([make(), import('../../../handout')]);
-    if (kind === 'svg') saveFile(`${stem}.svg`, svgFile(picture), 'image/svg+xml');
-    else saveFile(`${stem}.png`, await pngFile(picture), 'image/png');
+    if (kind === 'svg') saveFile(stem, svgFile(picture), 'svg');
+    else saveFile(stem, await pngFile(picture), 'png');
   });
 
 /** Large enough for a slide, in CSS pixels; a PNG has three times as many. */

@@ -12,7 +12,7 @@ export async function savePracticePage(lesson: Lesson): Promise<void> {
   ]);
   const page = fillPracticePage(template, lesson);
   if (page === null) throw new TypeError('What was fetched is no practice page.');
-  saveFile(`${fileStem(lesson.title)}.practice.html`, page, 'text/html;charset=utf-8');
+  saveFile(fileStem(lesson.title), page, 'practice');
 }
 
 async function fetchText(address: string): Promise<string> {

@@ -17,7 +17,7 @@ const WIDTH = 80;
 const MOST_BARS = 4;
 
 /** A bar or, where a bar is too wide for a line, a part of it. */
-interface Stretch {
+interface BarPart {
   readonly bar: ChartBar;
   readonly columns: readonly Column[];
   readonly begins: boolean;
@@ -39,19 +39,19 @@ function widthOf(columns: readonly Column[]): number {
 }
 
 /** Signs that open and close a bar on the strings. */
-const opening = ({ bar, begins }: Stretch): string => (begins && bar.repeatStart ? ':-' : '-');
-const closing = ({ bar, ends }: Stretch): string => {
+const opening = ({ bar, begins }: BarPart): string => (begins && bar.repeatStart ? ':-' : '-');
+const closing = ({ bar, ends }: BarPart): string => {
   if (!ends) return '';
   return bar.repeatEnd === null ? '|' : ':|';
 };
 
-const roomOf = (stretch: Stretch): number =>
+const roomOf = (stretch: BarPart): number =>
   Math.max(
     opening(stretch).length + widthOf(stretch.columns) + closing(stretch).length,
     headOf(stretch).length + stretch.times.length + 2,
   );
 
-const headOf = ({ bar, begins, ending }: Stretch): string =>
+const headOf = ({ bar, begins, ending }: BarPart): string =>
   begins
     ? [bar.pickup ? '' : bar.number, ending, ...waySigns(bar, true)].filter((part) => part !== '').join(' ')
     : '';
@@ -61,7 +61,7 @@ const waySigns = ({ navigation = [] }: ChartBar, begins: boolean): readonly stri
   navigation.filter((sign) => beginsBar(sign) === begins).map(navigationWords);
 
 /** The bar's number and ending at its beginning, how often it is played at its end. */
-const head = (stretch: Stretch): string =>
+const head = (stretch: BarPart): string =>
   stretch.times === ''
     ? headOf(stretch)
     : headOf(stretch).padEnd(roomOf(stretch) - stretch.times.length - 1) + stretch.times;
@@ -80,7 +80,7 @@ function textsOf({ bars }: LineSheet): readonly (readonly NoteText[])[] {
   );
 }
 
-function stretchesOf(sheet: LineSheet, room: number): readonly Stretch[] {
+function barPartsOf(sheet: LineSheet, room: number): readonly BarPart[] {
   const ties = tiesOverBarLines(sheet);
   const texts = textsOf(sheet);
   const strings = sheet.instrument.openStrings.length;
@@ -95,7 +95,7 @@ function stretchesOf(sheet: LineSheet, room: number): readonly Stretch[] {
       if (widthOf([...(parts.at(-1) ?? []), column]) > room - 4) parts.push([]);
       parts.at(-1)?.push(column);
     }
-    return parts.map((columns, part): Stretch => {
+    return parts.map((columns, part): BarPart => {
       const ends = part === parts.length - 1;
       const counted = written.ending === null && (written.repeatEnd ?? 2) > 2;
       return {
@@ -115,8 +115,8 @@ function stretchesOf(sheet: LineSheet, room: number): readonly Stretch[] {
 }
 
 /** Lines of music: up to four bars each, a new one at every section. */
-function systemsOf(stretches: readonly Stretch[], room: number): readonly (readonly Stretch[])[] {
-  const systems: Stretch[][] = [];
+function systemsOf(stretches: readonly BarPart[], room: number): readonly (readonly BarPart[])[] {
+  const systems: BarPart[][] = [];
   for (const stretch of stretches) {
     const open = systems.at(-1);
     const used = open?.reduce((sum, one) => sum + roomOf(one), 0) ?? 0;
@@ -142,9 +142,9 @@ function inPlace(columns: readonly Column[], sign: (column: Column) => string): 
   return text;
 }
 
-function printSystem(stretches: readonly Stretch[], labels: readonly string[]): readonly string[] {
+function printSystem(stretches: readonly BarPart[], labels: readonly string[]): readonly string[] {
   const margin = ' '.repeat(Math.max(...labels.map((label) => label.length)) + 1);
-  const row = (text: (stretch: Stretch) => string): string =>
+  const row = (text: (stretch: BarPart) => string): string =>
     (margin + stretches.map((stretch) => text(stretch).padEnd(roomOf(stretch))).join('')).trimEnd();
   const above = (sign: (column: Column) => string): string =>
     row((stretch) => ' '.repeat(opening(stretch).length) + inPlace(stretch.columns, sign));
@@ -169,7 +169,7 @@ function printSystem(stretches: readonly Stretch[], labels: readonly string[]): 
 }
 
 /** Words over the bars of a system, each with its bar. */
-const wordsOver = (stretches: readonly Stretch[], { bars }: LineSheet): readonly string[] =>
+const wordsOver = (stretches: readonly BarPart[], { bars }: LineSheet): readonly string[] =>
   stretches.flatMap(({ bar, begins }) => {
     const words = begins ? bars.find(({ written }) => written === bar)?.words : undefined;
     return words === undefined ? [] : wrap(plainText(`Bar ${bar.number}: ${words}`), WIDTH);
@@ -197,7 +197,7 @@ function headerOf(sheet: LineSheet, lessonTitle: string): readonly string[] {
 export function writeTextTab(sheet: LineSheet, lessonTitle: string): string {
   const labels = sheet.instrument.openStrings.map((pitch) => plainText(formatNameIn(namingOf(sheet), pitch)));
   const room = WIDTH - Math.max(...labels.map((label) => label.length)) - 1;
-  const systems = systemsOf(stretchesOf(sheet, room), room);
+  const systems = systemsOf(barPartsOf(sheet, room), room);
   let section = -1;
   let key = sheet.bars.length === 0 ? sheet.key : keyAt(sheet, 0);
   const music = systems.flatMap((stretches) => {

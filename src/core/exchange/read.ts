@@ -1,13 +1,13 @@
-import { failure, type Result, success } from '../../base';
-import type { Lesson } from '../../lesson';
-import { readMidi } from '../midi/read-midi';
-import { readScore } from '../musicxml/read-score';
-import { unpackMxl } from '../musicxml/unpack-mxl';
-import { readXml } from '../musicxml/xml-tree';
-import { decodeText } from './decode';
-import { lessonOf, MOST_BARS } from './lesson-of';
-import { Remarks } from './remarks';
-import type { PartChoice, ScoreRead } from './score-read';
+import { failure, type Result, success } from '../base';
+import type { Lesson } from '../lesson';
+import { readMidi } from './midi/read-midi';
+import { readScore } from './musicxml/read-score';
+import { unpackMxl } from './musicxml/unpack-mxl';
+import { readXml } from './musicxml/xml-tree';
+import { decodeText } from './reading/decode';
+import { lessonOf, MOST_BARS } from './reading/lesson-of';
+import { Remarks } from './reading/remarks';
+import type { PartChoice, ScoreRead } from './reading/score-read';
 
 /** A file of music as a lesson. */
 export interface ReadFile {
