@@ -23,21 +23,100 @@ export function drawSystem(layout: ScoreLayout, index: number): SVGSVGElement {
   return clone(picture);
 }
 
-const clone = (picture: SVGSVGElement): SVGSVGElement => document.importNode(picture, true);
+/** What each picture shows: by it, the picture is brought up to date where it stands. */
+const shown = new WeakMap<SVGSVGElement, readonly Ink[]>();
+
+function clone(picture: SVGSVGElement): SVGSVGElement {
+  const copy = document.importNode(picture, true);
+  const ink = shown.get(picture);
+  if (ink !== undefined) shown.set(copy, ink);
+  return copy;
+}
 
 function draw(system: SystemLayout): SVGSVGElement {
   const svg = document.createElementNS(SVG, 'svg');
   setAll(svg, {
     class: 'score-system',
-    width: system.width,
-    height: system.height,
-    viewBox: `0 0 ${round(system.width / system.scale)} ${round(system.height / system.scale)}`,
+    ...frameOf(system),
     fill: '#000',
     stroke: 'none',
     'aria-hidden': 'true',
   });
   for (const ink of system.ink) svg.append(mark(ink));
+  shown.set(svg, system.ink);
   return svg;
+}
+
+const frameOf = (system: SystemLayout) => ({
+  width: system.width,
+  height: system.height,
+  viewBox: `0 0 ${round(system.width / system.scale)} ${round(system.height / system.scale)}`,
+});
+
+/**
+ * Brings a picture of {@link drawSystem} up to date where it stands, as if it were drawn anew: marks that are the same
+ * stay in the page, others of their kind are changed, so that the page has little to lay out and to paint.
+ * @param index index into the layout's systems
+ * @returns false where the picture is not one of `drawSystem`, or the layout has no such system; nothing is changed then
+ */
+export function redrawSystem(picture: Element, layout: ScoreLayout, index: number): boolean {
+  const system = layout.systems[index];
+  const before = picture instanceof SVGSVGElement ? shown.get(picture) : undefined;
+  if (!system || !(picture instanceof SVGSVGElement) || before?.length !== picture.childNodes.length)
+    return false;
+  setAll(picture, frameOf(system));
+  const marks = reused(before, [...picture.children], system.ink);
+  let place = picture.firstChild;
+  for (const each of marks) {
+    if (each === place) place = place.nextSibling;
+    else picture.insertBefore(each, place);
+  }
+  shown.set(picture, system.ink);
+  return true;
+}
+
+/** The marks of some ink in its order: those that stand already, those that only have to change, and new ones. */
+function reused(before: readonly Ink[], marks: readonly Element[], ink: readonly Ink[]): readonly Element[] {
+  const standing = new Map<string, Element[]>();
+  const put = (key: string, element: Element) => {
+    const alike = standing.get(key);
+    if (alike === undefined) standing.set(key, [element]);
+    else alike.push(element);
+  };
+  before.forEach((each, index) => {
+    const element = marks[index];
+    if (element !== undefined) put(textOf(each), element);
+  });
+  const same = ink.map((each) => standing.get(textOf(each))?.shift() ?? null);
+  const kept = new Set(same);
+  standing.clear();
+  before.forEach((each, index) => {
+    const element = marks[index];
+    if (element !== undefined && !kept.has(element)) put(kindOf(each), element);
+  });
+  const all = ink.map((each, index) => same[index] ?? changed(standing.get(kindOf(each))?.shift(), each));
+  for (const left of standing.values()) for (const element of left) element.remove();
+  return all;
+}
+
+/** Everything about a mark. */
+const textOf = (ink: Ink): string =>
+  ink.kind === 'path'
+    ? `${kindOf(ink)} ${ink.d}`
+    : `${kindOf(ink)} ${round(ink.x)} ${round(ink.y)} ${ink.size} ${ink.text}`;
+
+/** What marks have in common of which one can become the other. */
+const kindOf = (ink: Ink): string =>
+  ink.kind === 'path' ? `${ink.role} ${ink.stroke}` : `${ink.role} ${ink.font} ${ink.bold} ${ink.italic}`;
+
+function changed(element: Element | undefined, ink: Ink): Element {
+  if (element === undefined) return mark(ink);
+  if (ink.kind === 'path') element.setAttribute('d', ink.d);
+  else {
+    setAll(element, { x: round(ink.x), y: round(ink.y), 'font-size': ink.size });
+    if (element.textContent !== ink.text) element.textContent = ink.text;
+  }
+  return element;
 }
 
 function mark(ink: Ink): SVGElement {
@@ -61,8 +140,12 @@ function mark(ink: Ink): SVGElement {
   return text;
 }
 
+/** An attribute that is as it should be is left alone: setting it would have the page computed anew. */
 function setAll(element: Element, attributes: Readonly<Record<string, string | number>>): void {
-  for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, String(value));
+  for (const [name, value] of Object.entries(attributes)) {
+    const text = String(value);
+    if (element.getAttribute(name) !== text) element.setAttribute(name, text);
+  }
 }
 
 const round = (value: number): number => Math.round(value * 100) / 100;

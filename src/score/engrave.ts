@@ -1,5 +1,5 @@
 import type { Sheet } from '../core/lesson';
-import { breakLines } from './layout/breaks';
+import { type Break, breakLines, type Section, sectionsOf } from './layout/breaks';
 import { headingOf, warningOf } from './layout/frame';
 import { type MeasuredBar, measureBar } from './layout/measure-bar';
 import { type BarSpacing, factorFor, widthAt } from './layout/spacing';
@@ -32,32 +32,83 @@ const measuredAgain = (content: Content, options: ScoreOptions, shrink: number):
 /** How much smaller everything must be for the widest bar to fit alone; 1 when it does. */
 function shrinkFor(content: Content, measured: readonly MeasuredBar[], style: Style): number {
   return measured.reduce((least, bar, index) => {
-    const signs = signsWidth(content, index, index + 1, style);
+    const signs = signsOf(bar, content, style).head + tailOf(measured[index + 1], content, style);
     return Math.min(least, style.options.width / style.scale / (signs + widthAt(bar.leading, 0) + 1));
   }, 1);
 }
 
-/** Width of the signs before and after the bars of a system from `first` up to, not including, `end`. */
-function signsWidth(content: Content, first: number, end: number, style: Style): number {
-  return headWidth(content, first, style) + tailWidth(content, end, style);
+/** Widths of the signs that stand before a system which a bar begins, and after one which it follows. */
+interface SignWidths {
+  readonly strings: number;
+  readonly head: number;
+  readonly tail: number;
 }
 
-const headWidth = ({ bars, strings }: Content, first: number, style: Style): number =>
-  headingOf(bars[first], strings, style).right;
+const signWidths = new WeakMap<MeasuredBar, SignWidths>();
 
-const tailWidth = ({ bars }: Content, end: number, style: Style): number =>
-  warningOf(bars[end], 0, style.options.parts ?? 'both').right;
+/** A bar measured in one style is not measured in another one. */
+function signsOf(bar: MeasuredBar, { strings }: Content, style: Style): SignWidths {
+  const known = signWidths.get(bar);
+  if (known?.strings === strings) return known;
+  const widths = {
+    strings,
+    head: headingOf(bar.content, strings, style).right,
+    tail: warningOf(bar.content, 0, style.options.parts ?? 'both').right,
+  };
+  signWidths.set(bar, widths);
+  return widths;
+}
+
+const tailOf = (next: MeasuredBar | undefined, content: Content, style: Style): number =>
+  next === undefined ? 0 : signsOf(next, content, style).tail;
+
+/** How a section was broken into systems, and the bars of which that holds: its own and the one that follows it. */
+interface BrokenSection {
+  readonly strings: number;
+  readonly bars: readonly (MeasuredBar | undefined)[];
+  /** Counted from the section's first bar. */
+  readonly breaks: readonly Break[];
+}
+
+const brokenSections = new WeakMap<MeasuredBar, BrokenSection>();
+
+/** The breaks of a section; a section whose bars did not change is not broken again. */
+function sectionBreaks(
+  { from, to }: Section,
+  content: Content,
+  measured: readonly MeasuredBar[],
+  style: Style,
+  filling: (first: number, end: number) => number,
+): readonly Break[] {
+  const bars = Array.from({ length: to - from + 1 }, (_, index) => measured[from + index]);
+  const [first] = bars;
+  const known = first && brokenSections.get(first);
+  const same =
+    known?.strings === content.strings &&
+    known.bars.length === bars.length &&
+    known.bars.every((bar, index) => bar === bars[index]);
+  const breaks = same
+    ? known.breaks
+    : breakLines(content.bars.slice(from, to), style.options.barsPerSystem, (begin, end) =>
+        filling(from + begin, from + end),
+      );
+  if (first !== undefined && !same) brokenSections.set(first, { strings: content.strings, bars, breaks });
+  return breaks.map((line) => ({ first: from + line.first, end: from + line.end }));
+}
 
 function layOut(content: Content, measured: readonly MeasuredBar[], style: Style): ScoreLayout {
   const { width, barsPerSystem } = style.options;
   const spacings = (first: number, end: number): readonly BarSpacing[] =>
     measured.slice(first, end).map((bar, index) => (index === 0 ? bar.leading : bar.inner));
-  // Many systems are tried that begin or end with the same bar.
-  const heads = measured.map((_, first) => headWidth(content, first, style));
-  const tails = [...measured, null].map((_, end) => tailWidth(content, end, style));
-  const filling = (first: number, end: number): number =>
-    factorFor(spacings(first, end), width / style.scale - (heads[first] ?? 0) - (tails[end] ?? 0), WIDEST);
-  const breaks = breakLines(content.bars, barsPerSystem, filling);
+  const filling = (first: number, end: number): number => {
+    const head = measured[first];
+    const signs =
+      (head === undefined ? 0 : signsOf(head, content, style).head) + tailOf(measured[end], content, style);
+    return factorFor(spacings(first, end), width / style.scale - signs, WIDEST);
+  };
+  const breaks = sectionsOf(content.bars).flatMap((section) =>
+    sectionBreaks(section, content, measured, style, filling),
+  );
   const systems: SystemLayout[] = [];
   let y = 0;
   let factorBefore = LOOSEST;

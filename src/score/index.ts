@@ -1,4 +1,4 @@
-export { drawSystem } from './draw';
+export { drawSystem, redrawSystem } from './draw';
 export { layoutScore, loadScoreFonts } from './load';
 export { drawFretboard } from './neck/draw';
 export { layoutFretboard } from './neck/layout';

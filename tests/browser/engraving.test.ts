@@ -85,6 +85,34 @@ describe('the drawn score', () => {
     expectClean();
   });
 
+  test('is brought up to date in the page exactly as if it were drawn anew', async () => {
+    const { page, expectClean } = await openBench({ width: 800 });
+    const sheets = Object.entries(SCORE_FIXTURES).map(([name, make]) => [name, make()] as const);
+    const faults = await page.evaluate(
+      async ([sheets, options]) => {
+        const { drawSystem, layoutScore, loadScoreFonts, redrawSystem } = await window.rooms.score();
+        await loadScoreFonts();
+        const [first] = sheets;
+        if (first === undefined) throw new Error('No fixtures.');
+        const picture = drawSystem(layoutScore(first[1], options), 0);
+        const found: string[] = [];
+        // From the first system of each to that of the next, and back again.
+        for (const [name, sheet] of [...sheets, ...sheets.toReversed()]) {
+          const layout = layoutScore(sheet, options);
+          const staying = picture.querySelector('path.staff-line');
+          const done = redrawSystem(picture, layout, 0);
+          if (!done || picture.outerHTML !== drawSystem(layout, 0).outerHTML) found.push(name);
+          if (staying?.parentNode !== picture) found.push(`${name}: nothing stayed`);
+        }
+        if (redrawSystem(document.createElement('p'), layoutScore(first[1], options), 0)) found.push('any element');
+        return found;
+      },
+      [sheets, OPTIONS] as const,
+    );
+    expect(faults).toEqual([]);
+    expectClean();
+  });
+
   test('keeps chord names as text that can be searched and copied', async () => {
     const { page } = await openBench({ width: 800 });
     const make = SCORE_FIXTURES['seven-flats'];

@@ -28,13 +28,19 @@ function textOf(
 /** Bars that are the same, those with fellows only. */
 function groupsOf({ played }: Line, context: LineContext): readonly (readonly Members[])[] {
   const groups = new Map<string, Members[]>();
+  // Bars and notes are both in the order of time.
+  let next = 0;
   for (const { start, end } of context.bars ?? []) {
-    const members = played.flatMap(({ note }, index) =>
-      note.start >= start && note.start < end ? [index] : [],
-    );
+    const members: number[] = [];
+    for (let note = played[next]?.note; note !== undefined && note.start < end; note = played[next]?.note) {
+      if (note.start >= start) members.push(next);
+      next += 1;
+    }
     if (members.length === 0) continue;
     const text = textOf(members, played, start, end, context);
-    groups.set(text, [...(groups.get(text) ?? []), members]);
+    const fellows = groups.get(text);
+    if (fellows === undefined) groups.set(text, [members]);
+    else fellows.push(members);
   }
   return [...groups.values()].filter((bars) => bars.length > 1);
 }

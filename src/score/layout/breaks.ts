@@ -6,6 +6,12 @@ export interface BreakBar {
   readonly pickup: boolean;
 }
 
+/** The bars from `from` up to, not including, `to`. */
+export interface Section {
+  readonly from: number;
+  readonly to: number;
+}
+
 export interface Break {
   /** Indices of the first bar and of the bar after the last. */
   readonly first: number;
@@ -73,6 +79,12 @@ function breakSection(
   return breaks;
 }
 
+/** The sections in their order; the breaks of one do not depend on another. */
+export function sectionsOf(bars: readonly BreakBar[]): readonly Section[] {
+  const starts = bars.flatMap((bar, index) => (index === 0 || bar.startsSection ? [index] : []));
+  return starts.map((from, index) => ({ from, to: starts[index + 1] ?? bars.length }));
+}
+
 /**
  * Groups bars into systems: every section starts one, and within it the breaks are the best of all together, after the
  * way D. E. Knuth and M. F. Plass break paragraphs ("Breaking paragraphs into lines", Software: Practice and Experience
@@ -85,8 +97,5 @@ export function breakLines(
   usual: number,
   filling: (first: number, end: number) => number,
 ): readonly Break[] {
-  const starts = bars.flatMap((bar, index) => (index === 0 || bar.startsSection ? [index] : []));
-  return starts.flatMap((from, index) =>
-    breakSection(bars, Math.max(1, usual), from, starts[index + 1] ?? bars.length, filling),
-  );
+  return sectionsOf(bars).flatMap(({ from, to }) => breakSection(bars, Math.max(1, usual), from, to, filling));
 }

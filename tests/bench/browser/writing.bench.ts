@@ -1,6 +1,6 @@
 /**
  * Writing by hand in long lines: from a key press to the painted note. Aim: 50 ms at the 95th percentile in 128 bars.
- * A press is timed from when the browser gets it; its note is painted with the frame after the system was drawn anew.
+ * A press is timed from when the browser gets it; its note is painted with the frame after its system was drawn.
  */
 import { loadavg } from 'node:os';
 import type { CDPSession, Page } from 'playwright-core';
@@ -84,7 +84,8 @@ const watch = (page: Page): Promise<void> =>
     new MutationObserver((changes) => {
       const from = pressed;
       const drawn = changes.some(
-        ({ target }) => target instanceof Element && target.matches('.system__drawing'),
+        ({ target }) =>
+          (target instanceof Element ? target : target.parentElement)?.closest('.system__drawing') != null,
       );
       if (from === null || !drawn) return;
       pressed = null;
@@ -95,7 +96,7 @@ const watch = (page: Page): Promise<void> =>
         };
         channel.port2.postMessage(null);
       });
-    }).observe(score, { childList: true, subtree: true });
+    }).observe(score, { attributes: true, characterData: true, childList: true, subtree: true });
   });
 
 /** Milliseconds that the page's main thread has worked so far; what other programs take is not counted. */

@@ -8,5 +8,6 @@ export {
   useLessonText,
   useNoteNames,
   usePieceNow,
+  useSettledLesson,
   useUnhurried,
 } from './session';

@@ -1,4 +1,4 @@
-import { createContext, type ReactNode, useContext, useEffect, useState } from 'react';
+import { createContext, type ReactNode, useContext, useDeferredValue, useEffect, useState } from 'react';
 import { useStore } from 'zustand';
 import type { Lesson, Piece } from '../../../core/lesson';
 import type { EditorState, Session } from '../../state';
@@ -32,6 +32,17 @@ export function useAtWork(): AtWork {
 
 /** The document as it is this moment: for fields that are typed into. */
 export const useLesson = (): Lesson => useStore(useAtWork().session.lessons, (state) => state.lesson);
+
+/**
+ * The document as the page shows it: a moment after a change, so that nobody who types waits for the sheet; what the
+ * pencil wrote at once, so that a note is rendered and painted once.
+ */
+export function useSettledLesson(): Lesson {
+  const lesson = useLesson();
+  const settled = useDeferredValue(lesson);
+  const pencilled = useEditor((state) => state.pencilled);
+  return lesson === pencilled ? lesson : settled;
+}
 
 /**
  * The document for fields that are typed into, where no note shows: as it is this moment, yet as it was a moment ago

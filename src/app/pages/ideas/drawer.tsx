@@ -1,4 +1,4 @@
-import { useEffect, useId, useRef, useState } from 'react';
+import { memo, useEffect, useId, useRef, useState } from 'react';
 import { barName } from '../../../core/base';
 import { ideaOfferFor } from '../../../core/composing';
 import {
@@ -92,7 +92,13 @@ function isTall(element: HTMLElement | null): boolean {
 }
 
 /** Opens in the sheet under the chosen bar: what the bar teaches now, and what else could stand there. */
-export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawerProps) {
+export const IdeaDrawer = memo(function IdeaDrawer({
+  piece,
+  sheet,
+  bar,
+  instrument,
+  onClose,
+}: IdeaDrawerProps) {
   const { session } = useAtWork();
   const id = useId();
   const root = useRef<HTMLDivElement>(null);
@@ -224,4 +230,4 @@ export function IdeaDrawer({ piece, sheet, bar, instrument, onClose }: IdeaDrawe
       </div>
     </div>
   );
-}
+});

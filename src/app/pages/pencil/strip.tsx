@@ -79,7 +79,7 @@ export function PencilStrip({ sheet, number }: StripProps) {
       <TooMuch desk={desk} sheet={sheet} />
       <Values pencil={pencil} />
       <Asked desk={desk} number={number} />
-      <Keys lesson={lesson} pencil={pencil} />
+      <KeysBehind lesson={lesson} pencil={pencil} />
     </div>
   );
 }
@@ -90,10 +90,10 @@ interface At {
 }
 
 /** Where the hand rests: what could be done there is found out after the note is on the page. */
-function useRest(lesson: Lesson, pencil: Pencil): At {
+function KeysBehind({ lesson, pencil }: At) {
   const [at, setAt] = useState<At>({ lesson, pencil });
   useEffect(() => whenIdle(() => setAt({ lesson, pencil }), LONGEST_WAIT), [lesson, pencil]);
-  return at;
+  return <Keys at={at} digits={pencil.digits} />;
 }
 
 const refusalAt = ({ lesson, pencil }: At, { gesture }: Command): Refusal | null => {
@@ -101,12 +101,17 @@ const refusalAt = ({ lesson, pencil }: At, { gesture }: Command): Refusal | null
   return did.kind === 'refused' ? did.why : null;
 };
 
+interface KeysProps {
+  readonly at: At;
+  /** What the digits mean now. */
+  readonly digits: Pencil['digits'];
+}
+
 /** The keys, a moment behind the note: what each would write, and which of them would do nothing. */
-const Keys = memo(function Keys({ lesson, pencil }: At) {
+const Keys = memo(function Keys({ at, digits }: KeysProps) {
   const own = useOwnKeys();
   const small = useMedia(SMALL);
   const [shown, setShown] = useState<CommandGroup>('Write');
-  const at = useRest(lesson, pencil);
   const desk = useMemo(() => deskOf(at.lesson, at.pencil), [at]);
   const refusals = useMemo(
     () => new Map(COMMANDS.map((command) => [command.id, refusalAt(at, command)])),
@@ -116,7 +121,7 @@ const Keys = memo(function Keys({ lesson, pencil }: At) {
     <div className="strip__keys">
       {COMMANDS.filter(
         (command) =>
-          command.group === group && (command.when === undefined || command.when === pencil.digits),
+          command.group === group && (command.when === undefined || command.when === digits),
       ).map((command) => (
         <CommandKey
           key={command.id}

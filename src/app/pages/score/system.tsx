@@ -101,7 +101,12 @@ const Drawing = memo(
     const holder = useRef<HTMLDivElement>(null);
     const state = useScore();
     useLayoutEffect(() => {
-      if (state.kind === 'ready') holder.current?.replaceChildren(state.score.drawSystem(layout, index));
+      const place = holder.current;
+      if (state.kind !== 'ready' || place === null) return;
+      const { drawSystem, redrawSystem } = state.score;
+      const picture = place.firstElementChild;
+      if (picture === null || !redrawSystem(picture, layout, index))
+        place.replaceChildren(drawSystem(layout, index));
     }, [state, layout, index]);
     return <div className="system__drawing" ref={holder} />;
   },

@@ -1,8 +1,9 @@
-import { useDeferredValue, useMemo } from 'react';
+import { useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { barName, capitalised } from '../../../core/base';
 import type { HandoutSettings, InstrumentSettings, LinePiece, LineSheet } from '../../../core/lesson';
 import type { Pencil } from '../../../core/writing';
 import { Later, laterPart, useAtWork, useEditor } from '../at-work';
+import { whenIdle } from '../common';
 import { ShapesFold } from '../neck';
 import { type BarButton, ScoreFigure } from '../score';
 import { chordsOf, describeBar, describePiece, describeScore } from '../words';
@@ -40,20 +41,22 @@ export function LinePieceView({
   const composing = useEditor((state) => state.composing === piece.id);
   // The new line is shown a moment after it was composed.
   const shown = !useDeferredValue(composing);
+  const told = useTold(piece, sheet, pencil !== null);
   const bars = useMemo(
     () =>
-      sheet.bars.map((bar): BarButton => {
-        const chords = chordsOf(bar.written, sheet.noteNames);
+      told.sheet.bars.map((bar): BarButton => {
+        const chords = chordsOf(bar.written, told.sheet.noteNames);
         return {
           name: atHand
             ? `${capitalised(barName(bar.written.number))}, ${chords}`
-            : `${sheet.name}, ${barName(bar.written.number)} (${chords})`,
-          description: describeBar(sheet, bar),
+            : `${told.sheet.name}, ${barName(bar.written.number)} (${chords})`,
+          description: describeBar(told.sheet, bar),
           kept: bar.kept,
         };
       }),
-    [sheet, atHand],
+    [told, atHand],
   );
+  const close = useCallback(() => session.chooseBar(piece.id, null), [session, piece.id]);
   const rows = useMemo(
     () => ({ degrees: handout.degrees, fingers: handout.fingers, numerals: handout.numerals ?? false }),
     [handout.degrees, handout.fingers, handout.numerals],
@@ -76,7 +79,7 @@ export function LinePieceView({
           )
         }
       >
-        {sheet.bars.length > 0 && describePiece(sheet)}
+        {sheet.bars.length > 0 && describePiece(told.sheet)}
         {sheet.bars.length === 0 && atHand && (
           <>
             It begins with its chords:{' '}
@@ -90,7 +93,7 @@ export function LinePieceView({
         <ScoreFigure
           sheet={sheet}
           name={atHand ? 'Score' : `${piece.name} on staff and tab`}
-          description={describeScore(sheet)}
+          description={describeScore(told.sheet)}
           rows={rows}
           busy={composing || !shown}
           bars={{
@@ -117,16 +120,33 @@ export function LinePieceView({
                 key={piece.id}
                 part={DRAWER}
                 meanwhile={<div className="drawer" />}
-                given={{ piece, sheet, bar, instrument, onClose: () => session.chooseBar(piece.id, null) }}
+                given={{ ...told, bar, instrument, onClose: close }}
               />
             ),
           }}
         />
       )}
-      {sheet.bars.length > 0 && <Later part={EXPLAINED} given={{ sheet }} />}
-      {atHand && <ShapesFold piece={piece} sheet={sheet} />}
+      {sheet.bars.length > 0 && <Later part={EXPLAINED} given={{ sheet: told.sheet }} />}
+      {atHand && <ShapesFold {...told} />}
     </section>
   );
+}
+
+/** The longest that what is told about a line is behind its notes, in milliseconds. */
+const BEHIND_MS = 300;
+
+interface Told {
+  readonly piece: LinePiece;
+  readonly sheet: LineSheet;
+}
+
+/** A line for what only tells about it: while notes are written, that follows them when they are on the page. */
+function useTold(piece: LinePiece, sheet: LineSheet, writing: boolean): Told {
+  const now = useMemo(() => ({ piece, sheet }), [piece, sheet]);
+  const [before, setBefore] = useState<Told>(now);
+  useEffect(() => whenIdle(() => setBefore(now), BEHIND_MS), [now]);
+  const behind = writing && before.piece.id === piece.id && before.sheet.chart === sheet.chart;
+  return behind ? before : now;
 }
 
 /** Whether the pencil stands in a bar, or it lies between the ends of what is selected. */

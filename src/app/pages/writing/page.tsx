@@ -1,7 +1,15 @@
-import { useCallback, useDeferredValue, useEffect, useState } from 'react';
+import { type ReactNode, useCallback, useEffect, useState } from 'react';
 import { deriveSheets, type Lesson } from '../../../core/lesson';
 import { holdsDraft } from '../../controls';
-import { Later, laterPart, useAtWork, useEditor, useLaterParts, useLesson, useUnhurried } from '../at-work';
+import {
+  Later,
+  laterPart,
+  useAtWork,
+  useEditor,
+  useLaterParts,
+  useSettledLesson,
+  useUnhurried,
+} from '../at-work';
 import { NARROW, useMedia, whenIdle } from '../common';
 import { useDesigner } from '../handout';
 import { Ledge } from '../ledge';
@@ -19,26 +27,18 @@ const FOLDS = '(max-width: 74.99rem)';
 
 /** The page a lesson is written on: note pad, sheet and ledge. */
 export function WritingPage() {
-  const { session, playback } = useAtWork();
+  const { playback } = useAtWork();
   const folds = useMedia(FOLDS);
   const narrow = useMedia(NARROW);
   const [padOpen, setPadOpen] = useState(false);
   const designer = useDesigner();
-  const settled = useDeferredValue(useLesson());
-  const unhurried = useUnhurried(settled);
   useShortcuts();
   useLaterParts();
-  usePrintPages(settled);
 
   useEffect(() => {
     loadScore();
     return whenIdle(playback.warmUp, 4000);
   }, [playback]);
-
-  // Below everything that shows the lesson: once this runs, the sheet has come through.
-  useEffect(() => {
-    if (settled.id !== '') session.drawn();
-  }, [session, settled.id]);
 
   const padShown = !folds || padOpen;
   const writeChart = useCallback(() => {
@@ -56,33 +56,70 @@ export function WritingPage() {
         pad={folds && !designer.View ? { open: padOpen, toggle: () => setPadOpen(!padOpen) } : null}
         handout={{ open: designer.View !== null, toggle: designer.toggle }}
       />
+      <Shown
+        designer={designer}
+        pad={padShown ? { overSheet: narrow, onClose: folds ? closePad : null } : null}
+        onWriteChart={writeChart}
+        above={
+          <>
+            <Notices />
+            <Happenings />
+            <Reading />
+            <WorkInHand />
+          </>
+        }
+        below={narrow && <Brand heading={false} />}
+      />
+    </div>
+  );
+}
+
+interface ShownProps {
+  readonly designer: ReturnType<typeof useDesigner>;
+  /** The note pad, where it is open. */
+  readonly pad: { readonly overSheet: boolean; readonly onClose: (() => void) | null } | null;
+  readonly onWriteChart: () => void;
+  /** What stands over the sheet and under it, whatever the lesson. */
+  readonly above: ReactNode;
+  readonly below: ReactNode;
+}
+
+/** Everything that shows the lesson: while notes are written, only this is rendered again. */
+function Shown({ designer, pad, onWriteChart, above, below }: ShownProps) {
+  const { session } = useAtWork();
+  const settled = useSettledLesson();
+  const unhurried = useUnhurried(settled);
+  usePrintPages(settled);
+
+  // Below everything that shows the lesson: once this runs, the sheet has come through.
+  useEffect(() => {
+    if (settled.id !== '') session.drawn();
+  }, [session, settled.id]);
+
+  return (
+    <>
       <div className="desk">
-        {padShown && !designer.View && (
-          <NotePad settled={unhurried} overSheet={narrow} onClose={folds ? closePad : null} />
-        )}
+        {pad !== null && !designer.View && <NotePad settled={unhurried} {...pad} />}
         {designer.View && <designer.View.Panel settled={settled} onClose={designer.close} />}
         <main className="desk__sheet">
-          <Notices />
-          <Happenings />
-          <Reading />
-          <WorkInHand />
+          {above}
           {designer.View ? (
             <designer.View.Preview lesson={settled} />
           ) : (
             <>
-              {!padShown && <Remarks />}
+              {pad === null && <Remarks />}
               <SheetView
                 key={session.lessons.getState().opening}
                 settled={settled}
-                onWriteChart={writeChart}
+                onWriteChart={onWriteChart}
               />
-              {narrow && <Brand heading={false} />}
+              {below}
             </>
           )}
         </main>
       </div>
-      <Ledge settled={settled} saveNeck={saveNeck} />
-    </div>
+      <Ledge settled={unhurried} saveNeck={saveNeck} />
+    </>
   );
 }
 
