@@ -104,7 +104,8 @@ describe('the drawn score', () => {
           if (!done || picture.outerHTML !== drawSystem(layout, 0).outerHTML) found.push(name);
           if (staying?.parentNode !== picture) found.push(`${name}: nothing stayed`);
         }
-        if (redrawSystem(document.createElement('p'), layoutScore(first[1], options), 0)) found.push('any element');
+        if (redrawSystem(document.createElement('p'), layoutScore(first[1], options), 0))
+          found.push('any element');
         return found;
       },
       [sheets, OPTIONS] as const,

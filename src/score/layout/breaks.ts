@@ -97,5 +97,7 @@ export function breakLines(
   usual: number,
   filling: (first: number, end: number) => number,
 ): readonly Break[] {
-  return sectionsOf(bars).flatMap(({ from, to }) => breakSection(bars, Math.max(1, usual), from, to, filling));
+  return sectionsOf(bars).flatMap(({ from, to }) =>
+    breakSection(bars, Math.max(1, usual), from, to, filling),
+  );
 }

@@ -120,8 +120,7 @@ const Keys = memo(function Keys({ at, digits }: KeysProps) {
   const keysIn = (group: CommandGroup) => (
     <div className="strip__keys">
       {COMMANDS.filter(
-        (command) =>
-          command.group === group && (command.when === undefined || command.when === digits),
+        (command) => command.group === group && (command.when === undefined || command.when === digits),
       ).map((command) => (
         <CommandKey
           key={command.id}
