@@ -11,7 +11,10 @@ export interface GlyphBox {
   readonly top: number;
 }
 
-/** The glyphs that the score uses, from Bravura's metadata file (SMuFL 1.4; @vexflow-fonts/bravura 1.0.2). */
+/**
+ * The glyphs that the score uses, written by build/font-tables.mjs from the metadata file of @vexflow-fonts/bravura
+ * 1.0.2 (SMuFL 1.4).
+ */
 export const GLYPHS: readonly GlyphBox[] = [
   { name: 'bracketTop', code: 0xe003, advance: 1.876, left: 0, bottom: 0, right: 1.876, top: 1.18 },
   { name: 'bracketBottom', code: 0xe004, advance: 1.876, left: 0, bottom: -1.18, right: 1.876, top: 0 },
@@ -141,7 +144,7 @@ export const GLYPHS: readonly GlyphBox[] = [
     code: 0xe4a4,
     advance: 1.352,
     left: -0.004,
-    bottom: 0.0,
+    bottom: 0,
     right: 1.352,
     top: 0.192,
   },
@@ -152,7 +155,7 @@ export const GLYPHS: readonly GlyphBox[] = [
     left: -0.004,
     bottom: -0.192,
     right: 1.352,
-    top: 0.0,
+    top: 0,
   },
   {
     name: 'articMarcatoAbove',
@@ -170,14 +173,14 @@ export const GLYPHS: readonly GlyphBox[] = [
     left: -0.004,
     bottom: -1.016,
     right: 0.94,
-    top: 0.0,
+    top: 0,
   },
   {
     name: 'articTenutoStaccatoAbove',
     code: 0xe4b2,
     advance: 1.356,
     left: -0.004,
-    bottom: 0.0,
+    bottom: 0,
     right: 1.352,
     top: 0.96,
   },
@@ -188,7 +191,7 @@ export const GLYPHS: readonly GlyphBox[] = [
     left: -0.004,
     bottom: -0.968,
     right: 1.352,
-    top: 0.0,
+    top: 0,
   },
   { name: 'fermataAbove', code: 0xe4c0, advance: 2.42, left: 0.012, bottom: -0.012, right: 2.42, top: 1.316 },
   {

@@ -1,6 +1,6 @@
 /**
- * Advance widths of the Academico fonts in thousandths of the font size, as their files state them (font version
- * of @vexflow-fonts/academico 1.0.1): one row a width, with the characters that have it.
+ * Advance widths of the Academico fonts in thousandths of the font size, written by build/font-tables.mjs from the
+ * files of @vexflow-fonts/academico 1.0.1: one row a width, with the characters that have it.
  */
 export type WidthRow = readonly [width: number, characters: string];
 

@@ -1,0 +1,172 @@
+/**
+ * Writes the tables of the score's fonts, `src/score/metrics/glyph-table.ts` and `text-widths.ts`, from the fonts'
+ * own files: `npm run fonts`. A glyph that the score draws and that is not in its table gets its row below.
+ */
+import { readFileSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { pathToFileURL } from 'node:url';
+import { openSync } from 'fontkit';
+
+const require = createRequire(import.meta.url);
+const packageOf = (name) => JSON.parse(readFileSync(require.resolve(`${name}/package.json`), 'utf8'));
+const fileOf = (name, file) => require.resolve(`${name}/package.json`).replace(/package\.json$/, file);
+
+const BRAVURA = '@vexflow-fonts/bravura';
+const ACADEMICO = '@vexflow-fonts/academico';
+
+/** The glyphs that the score uses: SMuFL's name and code point (SMuFL 1.4). */
+const USED = [
+  ['bracketTop', 0xe003],
+  ['bracketBottom', 0xe004],
+  ['noteheadDoubleWhole', 0xe0a0],
+  ['noteheadWhole', 0xe0a2],
+  ['noteheadHalf', 0xe0a3],
+  ['noteheadBlack', 0xe0a4],
+  ['noteheadXWhole', 0xe0a7],
+  ['noteheadXHalf', 0xe0a8],
+  ['noteheadXBlack', 0xe0a9],
+  ['flag8thUp', 0xe240],
+  ['flag8thDown', 0xe241],
+  ['flag16thUp', 0xe242],
+  ['flag16thDown', 0xe243],
+  ['flag32ndUp', 0xe244],
+  ['flag32ndDown', 0xe245],
+  ['flag64thUp', 0xe246],
+  ['flag64thDown', 0xe247],
+  ['accidentalFlat', 0xe260],
+  ['accidentalNatural', 0xe261],
+  ['accidentalSharp', 0xe262],
+  ['accidentalDoubleSharp', 0xe263],
+  ['accidentalDoubleFlat', 0xe264],
+  ['accidentalParensLeft', 0xe26a],
+  ['accidentalParensRight', 0xe26b],
+  ['augmentationDot', 0xe1e7],
+  ['restWhole', 0xe4e3],
+  ['restHalf', 0xe4e4],
+  ['restQuarter', 0xe4e5],
+  ['rest8th', 0xe4e6],
+  ['rest16th', 0xe4e7],
+  ['rest32nd', 0xe4e8],
+  ['rest64th', 0xe4e9],
+  ['restWholeLegerLine', 0xe4f4],
+  ['restHalfLegerLine', 0xe4f5],
+  ['fClef', 0xe062],
+  ['6stringTabClef', 0xe06d],
+  ['4stringTabClef', 0xe06e],
+  ['articAccentAbove', 0xe4a0],
+  ['articAccentBelow', 0xe4a1],
+  ['articStaccatoAbove', 0xe4a2],
+  ['articStaccatoBelow', 0xe4a3],
+  ['segno', 0xe047],
+  ['coda', 0xe048],
+  ['articTenutoAbove', 0xe4a4],
+  ['articTenutoBelow', 0xe4a5],
+  ['articMarcatoAbove', 0xe4ac],
+  ['articMarcatoBelow', 0xe4ad],
+  ['articTenutoStaccatoAbove', 0xe4b2],
+  ['articTenutoStaccatoBelow', 0xe4b3],
+  ['fermataAbove', 0xe4c0],
+  ['dynamicPiano', 0xe520],
+  ['dynamicForte', 0xe522],
+  ['dynamicPPP', 0xe52a],
+  ['dynamicPP', 0xe52b],
+  ['dynamicMP', 0xe52c],
+  ['dynamicMF', 0xe52d],
+  ['dynamicFF', 0xe52f],
+  ['dynamicFFF', 0xe530],
+  ['timeSig0', 0xe080],
+  ['tuplet0', 0xe880],
+  ['timeSig1', 0xe081],
+  ['tuplet1', 0xe881],
+  ['timeSig2', 0xe082],
+  ['tuplet2', 0xe882],
+  ['timeSig3', 0xe083],
+  ['tuplet3', 0xe883],
+  ['timeSig4', 0xe084],
+  ['tuplet4', 0xe884],
+  ['timeSig5', 0xe085],
+  ['tuplet5', 0xe885],
+  ['timeSig6', 0xe086],
+  ['tuplet6', 0xe886],
+  ['timeSig7', 0xe087],
+  ['tuplet7', 0xe887],
+  ['timeSig8', 0xe088],
+  ['tuplet8', 0xe888],
+  ['timeSig9', 0xe089],
+  ['tuplet9', 0xe889],
+];
+
+/** Characters of the text font whose widths are known to the layout, where the font has them. */
+const CHARACTERS = [
+  ...Array.from({ length: 0x7f - 0x20 }, (_, index) => 0x20 + index),
+  ...Array.from({ length: 0x100 - 0xa1 }, (_, index) => 0xa1 + index),
+  ...[...'–—‘’“”„…€♭♮♯'].map((sign) => sign.codePointAt(0)),
+];
+
+/** Three decimals of a staff space, about a thousandth of a millimetre on paper. */
+const rounded = (value) => Math.round(value * 1000) / 1000 + 0;
+
+/** Every used glyph in staff spaces, from the font's metadata file. */
+export function glyphTable() {
+  const { glyphBBoxes, glyphAdvanceWidths } = JSON.parse(
+    readFileSync(fileOf(BRAVURA, 'metadata.json'), 'utf8'),
+  );
+  return USED.map(([name, code]) => {
+    const box = glyphBBoxes[name];
+    if (box === undefined) throw new Error(`The font's metadata knows no glyph ${name}.`);
+    const [left, bottom] = box.bBoxSW.map(rounded);
+    const [right, top] = box.bBoxNE.map(rounded);
+    return { name, code, advance: rounded(glyphAdvanceWidths[name]), left, bottom, right, top };
+  });
+}
+
+/** The widths of a font of the text, in thousandths of its size: one row a width, with the characters that have it. */
+export function widthTable(file) {
+  const font = openSync(fileOf(ACADEMICO, file));
+  const rows = new Map();
+  for (const code of CHARACTERS) {
+    if (!font.hasGlyphForCodePoint(code)) continue;
+    const width = Math.round((font.glyphForCodePoint(code).advanceWidth * 1000) / font.unitsPerEm);
+    rows.set(width, (rows.get(width) ?? '') + String.fromCodePoint(code));
+  }
+  return [...rows].sort(([one], [other]) => one - other);
+}
+
+const list = (rows) => `[\n${rows.map((row) => `  ${JSON.stringify(row)},`).join('\n')}\n]`;
+
+const GLYPH_FILE =
+  () => `/** The outline of a music glyph in staff spaces, upwards from its baseline and right from its origin. */
+export interface GlyphBox {
+  /** SMuFL's name. */
+  readonly name: string;
+  /** SMuFL's code point. */
+  readonly code: number;
+  readonly advance: number;
+  readonly left: number;
+  readonly bottom: number;
+  readonly right: number;
+  readonly top: number;
+}
+
+/**
+ * The glyphs that the score uses, written by build/font-tables.mjs from the metadata file of ${BRAVURA}
+ * ${packageOf(BRAVURA).version} (SMuFL 1.4).
+ */
+export const GLYPHS: readonly GlyphBox[] = ${list(glyphTable()).replace(/"code":(\d+)/g, (_, code) => `"code":0x${Number(code).toString(16)}`)};
+`;
+
+const WIDTH_FILE = () => `/**
+ * Advance widths of the Academico fonts in thousandths of the font size, written by build/font-tables.mjs from the
+ * files of ${ACADEMICO} ${packageOf(ACADEMICO).version}: one row a width, with the characters that have it.
+ */
+export type WidthRow = readonly [width: number, characters: string];
+
+export const ACADEMICO_WIDTHS: readonly WidthRow[] = ${list(widthTable('academico.otf'))};
+
+export const ACADEMICO_BOLD_WIDTHS: readonly WidthRow[] = ${list(widthTable('academico-bold.otf'))};
+`;
+
+if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
+  writeFileSync(new URL('../src/score/metrics/glyph-table.ts', import.meta.url), GLYPH_FILE());
+  writeFileSync(new URL('../src/score/metrics/text-widths.ts', import.meta.url), WIDTH_FILE());
+}

@@ -1,0 +1,16 @@
+import { expect, test } from 'vitest';
+import { GLYPHS, type GlyphBox } from '../../src/score/metrics/glyph-table';
+import { ACADEMICO_BOLD_WIDTHS, ACADEMICO_WIDTHS, type WidthRow } from '../../src/score/metrics/text-widths';
+
+interface FontTables {
+  readonly glyphTable: () => readonly GlyphBox[];
+  readonly widthTable: (file: string) => readonly WidthRow[];
+}
+
+const tables: FontTables = await import(new URL('../../build/font-tables.mjs', import.meta.url).href);
+
+test('the tables of the fonts are what `npm run fonts` writes of the installed files', () => {
+  expect(GLYPHS).toEqual(tables.glyphTable());
+  expect(ACADEMICO_WIDTHS).toEqual(tables.widthTable('academico.otf'));
+  expect(ACADEMICO_BOLD_WIDTHS).toEqual(tables.widthTable('academico-bold.otf'));
+});
