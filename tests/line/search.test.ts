@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type FeelId, phraseBookOf } from '../../src/core/feel';
 import { composeLine } from '../../src/core/line';
-import { type Column, cheapestWay } from '../../src/core/line/phrase/chain';
+import { type Column, cheapestWay, type Prices } from '../../src/core/line/phrase/chain';
 import { layoutOf, planOf } from '../../src/core/line/phrase/plan';
 import { searchOver } from '../../src/core/line/phrase/search';
 import { segmentsOf } from '../../src/core/line/phrase/segments';
@@ -59,13 +59,15 @@ describe('the search', () => {
   test('finds what trying everything finds, closed to a ring or not', () => {
     fc.assert(
       fc.property(puzzles, ({ columns, prices, closed }) => {
-        const tables = prices.map((list) => Float64Array.from(list));
+        const tables = prices.map(
+          (list): Prices => ({ least: 0, at: (node, to) => list[node * 3 + to] ?? 0 }),
+        );
         const ring = closed ? (tables.at(-1) ?? null) : null;
         const costOf = (choice: readonly number[]): number =>
           choice.reduce((sum, node, index) => {
             const next = index + 1 < columns.length ? index + 1 : closed ? 0 : -1;
             const to = columns[next]?.entryOf[choice[next] ?? 0];
-            const join = to === undefined ? 0 : (tables[index]?.[node * 3 + to] ?? 0);
+            const join = to === undefined ? 0 : (tables[index]?.at(node, to, 99) ?? 0);
             return sum + (columns[index]?.costs[node] ?? 0) + join;
           }, 0);
         const best = Math.min(...[...choices(columns.map(({ costs }) => costs.length))].map(costOf));

@@ -7,8 +7,16 @@ export interface Column {
   readonly entries: number;
 }
 
-/** Price of going from a node of a column into a beginning of the next: `node * entries + entry`. */
-export type Prices = Float64Array;
+/** Prices of going from the nodes of a column into the beginnings of the next, worked out when they are asked for. */
+export interface Prices {
+  /** No price is lower. */
+  readonly least: number;
+  /** The price; where that is beyond a limit, anything beyond it that is no higher. */
+  at(node: number, entry: number, limit: number): number;
+}
+
+/** Prices that cost nothing. */
+export const FREE: Prices = { least: 0, at: () => 0 };
 
 export interface Way {
   readonly cost: number;
@@ -18,62 +26,89 @@ export interface Way {
 
 const NOWHERE = Number.POSITIVE_INFINITY;
 
+/** What sums of the same prices may differ by. */
+const ROUNDING = 1e-9;
+
 /** By column, the least that the rest of the way costs from each beginning on. */
 type Rest = readonly Float64Array[];
 
 /** The prices of the last column's nodes on the way out. */
-type Out = (node: number) => number;
+interface Out {
+  /** No price is lower. */
+  readonly least: number;
+  at(node: number): number;
+}
 
-/** By column and node, the cheapest way on from the node, itself included. */
-function restOf(columns: readonly Column[], prices: readonly Prices[], out: Out): Rest {
-  const rest: Float64Array[] = [];
-  for (let index = columns.length - 1; index >= 0; index -= 1) {
-    const column = columns[index] as Column;
-    const table = prices[index];
-    const next = rest[0];
-    const least = new Float64Array(column.entries).fill(NOWHERE);
-    const { costs, entryOf } = column;
-    for (let node = 0; node < costs.length; node += 1) {
-      const whole = (costs[node] ?? 0) + onward(table, next, node, out);
-      const entry = entryOf[node] ?? 0;
-      if (whole < (least[entry] ?? 0)) least[entry] = whole;
+/** Where a way can go on: the beginnings of the next column, those first from which the rest is cheapest. */
+interface Ahead {
+  readonly prices: Prices;
+  readonly rest: Float64Array;
+  readonly order: Int32Array;
+}
+
+/** The numbers of a list, those of the lowest values first, equal ones as they stand. */
+function inOrder(values: Float64Array): Int32Array {
+  const order = new Int32Array(values.length);
+  for (let index = 0; index < values.length; index += 1) {
+    const value = values[index] ?? 0;
+    let place = index;
+    while (place > 0 && (values[order[place - 1] ?? 0] ?? 0) > value) {
+      order[place] = order[place - 1] ?? 0;
+      place -= 1;
     }
-    rest.unshift(least);
+    order[place] = index;
+  }
+  return order;
+}
+
+const aheadOf = (prices: Prices | undefined, rest: Float64Array | undefined): Ahead | null =>
+  prices && rest ? { prices, rest, order: inOrder(rest) } : null;
+
+/** By column, the least that the rest of the way costs from each beginning on. */
+function restOf(columns: readonly Column[], prices: readonly Prices[], out: Out): Rest {
+  const rest: Float64Array[] = Array.from(columns, () => new Float64Array());
+  for (let index = columns.length - 1; index >= 0; index -= 1) {
+    const { costs, entryOf, entries } = columns[index] as Column;
+    const ahead = aheadOf(prices[index], rest[index + 1]);
+    const least = new Float64Array(entries).fill(NOWHERE);
+    const bound = ahead ? ahead.prices.least + (ahead.rest[ahead.order[0] ?? 0] ?? 0) : out.least;
+    for (let node = 0; node < costs.length; node += 1) {
+      const cost = costs[node] ?? 0;
+      const entry = entryOf[node] ?? 0;
+      const known = least[entry] ?? 0;
+      if (cost + bound >= known) continue;
+      const whole = cost + (ahead ? leastOnward(ahead, node, known - cost) : out.at(node));
+      if (whole < known) least[entry] = whole;
+    }
+    rest[index] = least;
   }
   return rest;
 }
 
-/** The least that comes after a node. */
-function onward(table: Prices | undefined, next: Float64Array | undefined, node: number, out: Out): number {
-  if (!table || !next) return out(node);
+/** The least that comes after a node; where that is no less than a limit, the limit at least. */
+function leastOnward({ prices, rest, order }: Ahead, node: number, limit: number): number {
   let best = NOWHERE;
-  const row = node * next.length;
-  for (let entry = 0; entry < next.length; entry += 1) {
-    const whole = (table[row + entry] ?? 0) + (next[entry] ?? 0);
+  for (let place = 0; place < order.length; place += 1) {
+    const entry = order[place] ?? 0;
+    const after = rest[entry] ?? 0;
+    const bound = prices.least + after;
+    if (bound >= best || bound >= limit) break;
+    const whole = prices.at(node, entry, Math.min(best, limit) - after + ROUNDING) + after;
     if (whole < best) best = whole;
   }
   return best;
 }
 
-/** The cheapest node of a column among those with a beginning. */
-function bestNode(column: Column, entry: number, costOn: (node: number) => number): number {
-  let [best, least] = [-1, NOWHERE];
-  for (let node = 0; node < column.costs.length; node += 1) {
-    if (column.entryOf[node] !== entry) continue;
-    const whole = (column.costs[node] ?? 0) + costOn(node);
-    if (whole < least) [best, least] = [node, whole];
-  }
-  return best;
-}
-
-/** The beginning that the cheapest way from a node goes into. */
-function bestEntry(table: Prices, next: Float64Array, node: number): number {
+/** The beginning that the cheapest way from a node goes into: of equal ones the first, whatever the order. */
+function bestEntry({ prices, rest, order }: Ahead, node: number): { entry: number; cost: number } {
   let [best, least] = [0, NOWHERE];
-  for (let entry = 0; entry < next.length; entry += 1) {
-    const whole = (table[node * next.length + entry] ?? 0) + (next[entry] ?? 0);
-    if (whole < least) [best, least] = [entry, whole];
+  for (const entry of order) {
+    const after = rest[entry] ?? 0;
+    if (prices.least + after > least) break;
+    const whole = prices.at(node, entry, least - after + ROUNDING) + after;
+    if (whole < least || (whole === least && entry < best)) [best, least] = [entry, whole];
   }
-  return best;
+  return { entry: best, cost: least };
 }
 
 /** The nodes of a cheapest way that begins with an entry of the first column. */
@@ -86,10 +121,15 @@ function trace(
 ): readonly number[] {
   let entry = begin;
   return columns.map((column, index) => {
-    const table = prices[index];
-    const next = rest[index + 1];
-    const best = bestNode(column, entry, (node) => onward(table, next, node, out));
-    if (table && next) entry = bestEntry(table, next, best);
+    const ahead = aheadOf(prices[index], rest[index + 1]);
+    let [best, least, onward] = [-1, NOWHERE, entry];
+    for (let node = 0; node < column.costs.length; node += 1) {
+      if (column.entryOf[node] !== entry) continue;
+      const next = ahead ? bestEntry(ahead, node) : { entry, cost: out.at(node) };
+      const whole = (column.costs[node] ?? 0) + next.cost;
+      if (whole < least) [best, least, onward] = [node, whole, next.entry];
+    }
+    entry = onward;
     return best;
   });
 }
@@ -109,16 +149,17 @@ export function cheapestWay(
   const [first] = columns;
   if (!first || columns.some(({ costs }) => costs.length === 0)) return null;
   const { entries } = first;
-  const backTo =
-    (entry: number): Out =>
-    (node) =>
-      ring?.[node * entries + entry] ?? 0;
-  const anywhere: Out = (node) => {
-    if (!ring) return 0;
-    let least = NOWHERE;
-    for (let entry = 0; entry < entries; entry += 1)
-      least = Math.min(least, ring[node * entries + entry] ?? 0);
-    return least;
+  const least = ring?.least ?? 0;
+  const backTo = (entry: number): Out => ({ least, at: (node) => ring?.at(node, entry, NOWHERE) ?? 0 });
+  const anywhere: Out = {
+    least,
+    at(node) {
+      if (!ring) return 0;
+      let cheapest = NOWHERE;
+      for (let entry = 0; entry < entries; entry += 1)
+        cheapest = Math.min(cheapest, ring.at(node, entry, cheapest + ROUNDING));
+      return cheapest;
+    },
   };
   const bounds = restOf(columns, prices, anywhere);
   const bound = bounds[0] as Float64Array;

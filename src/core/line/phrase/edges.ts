@@ -6,6 +6,7 @@ import { areEven } from '../rules/evenness';
 import { isHome } from '../tones';
 import type { Prices } from './chain';
 import { type Finished, type Finisher, type Goal, type Leading, plainJoin } from './finish';
+import { LEAST_EARLY, LEAST_LEAD, type LeadWay } from './leads';
 import { MISSED, type Node, UNSHOWN } from './nodes';
 import type { Beginning, Pool } from './pools';
 import type { Segment } from './segments';
@@ -25,19 +26,32 @@ const NOWHERE = 2.5;
 /** Rules about notes side by side, which part of a bar can be held to as well. */
 const SIDE_BY_SIDE = ~((1 << 12) | (1 << 14));
 
+/** The way from a segment's pool into the beginnings of another's, or on from it where no bar follows as written. */
+export interface Way {
+  readonly from: Segment;
+  readonly pool: Pool;
+  readonly to: Segment | null;
+  readonly into: Pool | null;
+  /** Where else the segment leads: bars that repeats and endings go back to. */
+  readonly extras: readonly Goal[];
+  readonly asks: Techniques;
+}
+
+/** How a node goes on, by its leads if it has any. */
+interface Onward {
+  readonly way: LeadWay | null;
+  readonly cost: number;
+}
+
+/** A node finished, and what it costs beside how its goals begin. */
+interface Ending {
+  readonly finished: Finished;
+  readonly cost: number;
+}
+
 export interface EdgeMaker {
-  /**
-   * Prices from a segment's pool into the beginnings of another's, or on from it where no bar follows as written.
-   * @param extras where else the segment leads: bars that repeats and endings go back to
-   */
-  between(
-    from: Segment,
-    pool: Pool,
-    to: Segment | null,
-    into: Pool | null,
-    extras: readonly Goal[],
-    asks: Techniques,
-  ): Prices;
+  /** The prices of a way; the same for equal ones. */
+  between(way: Way): Prices;
   /** The goal that a beginning of a segment is to what leads into it; null where nothing sounds there. */
   goalOf(to: Segment, begins: Beginning, from: Segment): Goal | null;
 }
@@ -103,13 +117,24 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
     return last !== undefined && !isHome(last) && last.interval !== 0 && !leadsHome(last, start);
   }
 
-  function priceOf(from: Segment, node: Node, leading: Leading, asks: Techniques): number {
-    if (node.last < 0) return 0;
+  /** How a node goes on to its goals, and what that costs before it is finished. */
+  function onwardOf(from: Segment, node: Node, leading: Leading): Onward {
     const { goals } = leading;
     const way = finisher.leadOf(from, node, leading);
+    const cost = (way ? way.cost : plainJoin(node, goals)) * weight;
+    return { way, cost: way && goals.length === 0 ? cost + NOWHERE : cost };
+  }
+
+  /** A node finished on its way into its goals, and what that costs by itself. */
+  function endingOf(
+    from: Segment,
+    node: Node,
+    { way, cost: before }: Onward,
+    leading: Leading,
+    asks: Techniques,
+  ): Ending {
     const finished = finisher.finish(from, node, way, leading);
-    let cost = (way ? way.cost : plainJoin(node, goals)) * weight;
-    if (way && goals.length === 0) cost += NOWHERE;
+    let cost = before;
     if (!from.kept) {
       cost += countOf(finished.solo) * BROKEN;
       const { demands } = from.bar;
@@ -119,13 +144,14 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
       cost += countOf(bitsOf(demands.wanted) & ~shows) * MISSED * share;
       cost += countOf(asks & ~shows) * UNSHOWN * share;
     }
-    if (isOpenEnd(from, finished)) cost += BROKEN;
-    const tied = finished.exit?.last.tiedOn === true;
-    for (const goal of goals) {
-      cost += brokenInto(from, node, finished, goal) * BROKEN;
-      if (tied && (goal.late || goal.midi !== finished.exit?.last.midi)) cost += TIE_BROKEN;
-    }
-    return cost;
+    return { finished, cost: isOpenEnd(from, finished) ? cost + BROKEN : cost };
+  }
+
+  /** What it costs beside that how a goal begins. */
+  function meetingCost(from: Segment, node: Node, finished: Finished, goal: Goal): number {
+    const cost = brokenInto(from, node, finished, goal) * BROKEN;
+    const { exit } = finished;
+    return exit?.last.tiedOn && (goal.late || goal.midi !== exit.last.midi) ? cost + TIE_BROKEN : cost;
   }
 
   const allowed = new Map<string, Techniques>();
@@ -135,32 +161,81 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
     return known;
   }
 
+  /** Prices of the way from a pool into beginnings, each worked out once. */
+  function pricesInto(way: Way): Prices {
+    const { from, pool, to, into, extras, asks } = way;
+    const beginnings: readonly (Beginning | null)[] = into?.entries ?? [null];
+    const { length } = beginnings;
+    /** What is known of each price: no more than it is, and all of it where it is settled. */
+    const known = new Float64Array(pool.nodes.length * length).fill(Number.NEGATIVE_INFINITY);
+    const settled = new Uint8Array(known.length);
+    const goals = beginnings.map((begins) => (begins && to ? goalOf(to, begins, from) : null));
+    // Leads know of a beginning only where it lies and whether it is late.
+    const kinds = new Map<number, number>();
+    const leadings: Leading[] = [];
+    const kindOf = goals.map((goal) => {
+      const sign = goal ? goal.midi * 2 + (goal.late ? 1 : 0) : -1;
+      const kind = kinds.get(sign) ?? leadings.length;
+      kinds.set(sign, kind);
+      if (kind === leadings.length)
+        leadings.push(finisher.leading(from, goal ? [goal, ...extras] : extras, asks));
+      return kind;
+    });
+    const onwards: Onward[] = [];
+    const endings: Ending[] = [];
+
+    /** What is certain of the price of a node that sounds: as much as is needed to go beyond a limit, else all. */
+    function soundingPrice(node: Node, row: number, column: number, limit: number): number {
+      const leading = leadings[kindOf[column] ?? 0];
+      if (!leading) return NEVER;
+      const place = row * leadings.length + (kindOf[column] ?? 0);
+      const onward = onwards[place] ?? onwardOf(from, node, leading);
+      onwards[place] = onward;
+      if (onward.cost > limit) return onward.cost;
+      const ending = endings[place] ?? endingOf(from, node, onward, leading, asks);
+      endings[place] = ending;
+      if (ending.cost > limit) return ending.cost;
+      settled[row * length + column] = 1;
+      const goal = goals[column];
+      const met = goal ? ending.cost + meetingCost(from, node, ending.finished, goal) : ending.cost;
+      return extras.reduce((cost, extra) => cost + meetingCost(from, node, ending.finished, extra), met);
+    }
+
+    function priceOf(row: number, column: number, limit: number): number {
+      const node = pool.nodes[row];
+      const begins = beginnings[column];
+      const goesOn = node?.link && !node.link.last ? node.link.model : null;
+      const breaksOff = begins !== undefined && begins !== null && to !== null && goesOn !== begins.model;
+      if (node && node.last >= 0 && !breaksOff) return soundingPrice(node, row, column, limit);
+      settled[row * length + column] = 1;
+      return breaksOff ? NEVER : 0;
+    }
+
+    return {
+      least: (leadings.some(({ rules }) => rules.wants.early) ? LEAST_EARLY : LEAST_LEAD) * weight,
+      at(row, column, limit) {
+        const place = row * length + column;
+        const price = known[place] ?? 0;
+        if (price > limit || settled[place] === 1) return price;
+        const found = priceOf(row, column, limit);
+        known[place] = found;
+        return found;
+      },
+    };
+  }
+
   return {
     goalOf,
-    between(from, pool, to, into, extras, asks) {
+    between(way) {
+      const { from, pool, to, into, extras, asks } = way;
       const closes = from.bar.index === lastPlayed && from.end === from.bar.ticks;
       const also = extras.map(
         ({ segment, begins }) => `${segment.index} ${begins.midi} ${begins.late} ${begins.count}`,
       );
       const key = `${pool.id} ${into?.id} ${to?.opensSection} ${asks} ${closes} ${also.join()}`;
-      const known = tables.get(key);
-      if (known) return known;
-      const beginnings: readonly (Beginning | null)[] = into?.entries ?? [null];
-      const ways = beginnings.map((begins) => {
-        const goal = begins && to ? goalOf(to, begins, from) : null;
-        return finisher.leading(from, goal ? [goal, ...extras] : extras, asks);
-      });
-      const prices = new Float64Array(pool.nodes.length * beginnings.length).fill(NEVER);
-      pool.nodes.forEach((node, row) => {
-        const goesOn = node.link && !node.link.last ? node.link.model : null;
-        ways.forEach((leading, column) => {
-          const begins = beginnings[column];
-          if (begins && to && goesOn !== begins.model) return;
-          prices[row * beginnings.length + column] = priceOf(from, node, leading, asks);
-        });
-      });
-      tables.set(key, prices);
-      return prices;
+      const found = tables.get(key) ?? pricesInto(way);
+      tables.set(key, found);
+      return found;
     },
   };
 }

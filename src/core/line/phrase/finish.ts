@@ -65,7 +65,8 @@ export function finisherFor(
   const { level } = model.request;
   const leadRules = new Map<string, LeadRules>();
   const leads = new Map<string, Map<number, LeadWay>>();
-  const finished = new WeakMap<Node, Map<number, Finished>>();
+  /** By the tones that a node has by itself, which nodes of several pools share. */
+  const finished = new WeakMap<readonly Tone[], Map<number, Finished>>();
 
   function rulesFor({ bar }: Segment, asks: Techniques): LeadRules {
     const key = `${bar.demands.key} ${asks}`;
@@ -192,8 +193,8 @@ export function finisherFor(
     finish(segment, node, way, into) {
       let key = way?.kind === 'early' ? 1 : 0;
       for (const pitch of way?.pitches ?? []) key = key * 128 + pitch;
-      const table = finished.get(node) ?? new Map<number, Finished>();
-      finished.set(node, table);
+      const table = finished.get(node.tones) ?? new Map<number, Finished>();
+      finished.set(node.tones, table);
       const known = table.get(key);
       if (known) return known;
       const done = make(segment, node, way, into);

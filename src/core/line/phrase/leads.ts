@@ -76,6 +76,10 @@ export function joinCost(from: number, target: Target, rests: boolean): number {
   return rests ? cost * 0.7 : cost;
 }
 
+/** No lead costs less; none that comes early costs less than the second. */
+export const LEAST_LEAD = -0.5;
+export const LEAST_EARLY = -9;
+
 interface Option {
   readonly kind: LeadKind;
   readonly pitches: readonly number[];

@@ -8,7 +8,7 @@ import type { Cell, CellNote } from './cells';
 import { type Ladder, offsetOf } from './ladder';
 import { type NodeRules, ownCost } from './node-cost';
 import type { Segment } from './segments';
-import { bitOf, bitsOf, type Techniques } from './shown';
+import { bitOf, countOf, type Techniques } from './shown';
 import { spell } from './spelling';
 
 /** Which bar of which two- or four-bar model a node is. */
@@ -131,15 +131,19 @@ function mayShow(
 /** What a silent beat one costs in a feel that sounds it, unless it is asked for. */
 const SILENT_ONE = 12;
 
-/** What a node costs by what is asked of its bar, by aims and by the plan. */
-function demandCost(
-  rules: NodeRules,
-  segment: Segment,
-  cell: Cell,
-  ladder: Ladder,
-  offsets: readonly number[],
-  asks: Techniques,
-): number {
+/** A contour over a chord: everything about it that holds whatever the plan asks. */
+export interface Stance {
+  /** In every octave that the range holds. */
+  readonly places: readonly { readonly pitches: readonly number[]; readonly cost: number }[];
+  /** What it costs unless beat one may be silent, and what it may come to show. */
+  readonly silentOne: number;
+  readonly shows: Techniques;
+}
+
+const NOTHING: Stance = { places: [], silentOne: 0, shows: 0 };
+
+/** What a contour costs by the aims of its bar. */
+function aimCost(segment: Segment, cell: Cell, shows: Techniques): number {
   const { demands } = segment.bar;
   const share = (segment.end - segment.start) / segment.bar.ticks;
   let cost = 0;
@@ -147,65 +151,71 @@ function demandCost(
   if (demands.density === 'sparse' && cell.notes.length >= Math.max(2, beats)) cost += MISSED;
   if (demands.density === 'busy' && cell.notes.length <= beats) cost += MISSED;
   if (cell.silence < demands.silence * (segment.end - segment.start)) cost += MISSED * share;
-  const asked = asks | bitsOf(demands.wanted);
-  const silentOne = segment.start === 0 && cell.notes[0]?.start !== 0;
-  if (silentOne && !rules.restsOnOne && (asked & bitOf('beat one silent')) === 0) cost += SILENT_ONE;
-  if (asked === 0) return cost;
-  const shows = mayShow(segment, cell, ladder, offsets);
   for (const technique of demands.wanted) if ((shows & bitOf(technique)) === 0) cost += MISSED * share;
-  for (let rest = asks & ~shows; rest !== 0; rest &= rest - 1) cost += UNSHOWN * share;
   return cost;
 }
 
-/** The nodes of a contour over a chord, priced: in every octave that the range holds. */
-export function drawsOf(
-  rules: NodeRules,
-  segment: Segment,
+/** Whether the techniques and the level of a bar hold the notes of a contour. */
+function isAllowed(
+  { level }: NodeRules,
+  { bar }: Segment,
   ladder: Ladder,
-  cell: Cell,
-  about: { readonly link: Link | null; readonly borrowed: boolean; readonly asks: Techniques },
-): readonly Draw[] {
-  const offsets = offsetsOf(cell.contour, ladder, rules.blues);
-  if (!offsets || offsets.length === 0 || !segment.stretch) return [];
-  const { reach, freedoms } = segment.bar.demands;
-  if (
-    !freedoms.has('notes outside the chord') &&
-    offsets.some((offset) => !ladder.tones[wrap(ladder.home + offset)])
-  )
-    return [];
+  offsets: readonly number[],
+): boolean {
+  const { freedoms } = bar.demands;
+  const classes = offsets.map((offset) => wrap(ladder.home + offset));
+  if (!freedoms.has('notes outside the chord') && classes.some((one) => !ladder.tones[one])) return false;
   // Roots and fifths alone: over a slash chord a step of the book may be another note.
-  const plain = [ladder.home, ...(rules.level >= 1 ? [ladder.root, ladder.fifth] : [])];
-  if (rules.level <= 1 && offsets.some((offset) => !plain.includes(wrap(ladder.home + offset)))) return [];
+  const plain = [ladder.home, ...(level >= 1 ? [ladder.root, ladder.fifth] : [])];
+  if (level <= 1 && classes.some((one) => !plain.includes(one))) return false;
   const leaps = offsets.some((offset, index) => Math.abs(offset - (offsets[index - 1] ?? offset)) === 12);
-  if (leaps && !freedoms.has('octave leap')) return [];
-  const { link, borrowed, asks } = about;
-  const cost =
-    ownCost(rules, segment, cell, ladder, offsets) + demandCost(rules, segment, cell, ladder, offsets, asks);
-  const draws: Draw[] = [];
+  return !leaps || freedoms.has('octave leap');
+}
+
+/** The pitches of a contour over a chord, priced. */
+export function stanceOf(rules: NodeRules, segment: Segment, ladder: Ladder, cell: Cell): Stance {
+  const offsets = offsetsOf(cell.contour, ladder, rules.blues);
+  if (!offsets || offsets.length === 0 || !segment.stretch) return NOTHING;
+  if (!isAllowed(rules, segment, ladder, offsets)) return NOTHING;
+  const { reach, wanted, rootless } = segment.bar.demands;
+  const shows = mayShow(segment, cell, ladder, offsets);
+  const cost = ownCost(rules, segment, cell, ladder, offsets) + aimCost(segment, cell, shows);
+  const places: { pitches: readonly number[]; cost: number }[] = [];
   for (let anchor = ladder.home; anchor <= reach.high + 12; anchor += 12) {
     const pitches = offsets.map((offset) => anchor + offset);
     if (!pitches.every((pitch) => inReach(reach, pitch))) continue;
     const above = rules.manner === 'riff' ? Math.max(...pitches) - RIFF_TOP : 0;
     // Where an aim leaves no room for the root, the bar stands on the fifth.
-    const unfounded =
-      segment.bar.demands.rootless && !pitches.some((pitch) => wrap(pitch) === ladder.fifth) ? 12 : 0;
-    draws.push({
-      cell,
-      pitches,
-      cost: cost + unfounded + (above > 0 ? 1 + 0.5 * above : 0),
-      link,
-      borrowed,
-    });
+    const unfounded = rootless && !pitches.some((pitch) => wrap(pitch) === ladder.fifth) ? 12 : 0;
+    places.push({ pitches, cost: cost + unfounded + (above > 0 ? 1 + 0.5 * above : 0) });
   }
-  return draws;
+  const silent = segment.start === 0 && cell.notes[0]?.start !== 0;
+  const minded = silent && !rules.restsOnOne && !wanted.has('beat one silent');
+  return { places, silentOne: minded ? SILENT_ONE : 0, shows };
+}
+
+/** The choices that a contour gives where the plan asks for something. */
+export function drawsOf(
+  segment: Segment,
+  cell: Cell,
+  { places, silentOne, shows }: Stance,
+  about: { readonly link: Link | null; readonly borrowed: boolean; readonly asks: Techniques },
+): readonly Draw[] {
+  const { link, borrowed, asks } = about;
+  const share = (segment.end - segment.start) / segment.bar.ticks;
+  const unshown = UNSHOWN * share * countOf(asks & ~shows);
+  const asked = unshown + ((asks & bitOf('beat one silent')) === 0 ? silentOne : 0);
+  return places.map(({ pitches, cost }) => ({ cell, pitches, cost: cost + asked, link, borrowed }));
 }
 
 /** The highest note of a riff, B2: above it the bass sounds thin (common practice, no source). */
 export const RIFF_TOP = 47;
 
+/** A node before it is known what it costs and where it comes from. */
+export type Body = Omit<Node, 'cost' | 'link' | 'borrowed'>;
+
 /** A draw with its tones. */
-export function nodeOf(segment: Segment, ladder: Ladder, draw: Draw): Node {
-  const { cell, pitches, cost, link, borrowed } = draw;
+export function bodyOf(segment: Segment, ladder: Ladder, { cell, pitches }: Draw): Body {
   const { contour, notes } = cell;
   const beat = segment.unit;
   const tones = pitches.flatMap((midi, place): Tone[] => {
@@ -232,9 +242,6 @@ export function nodeOf(segment: Segment, ladder: Ladder, draw: Draw): Node {
       lastNote.start + lastNote.duration <= segment.end - beat / 2,
     mean: pitches.reduce((sum, pitch) => sum + pitch, 0) / pitches.length,
     top: Math.max(...pitches),
-    cost,
-    link,
-    borrowed,
   };
 }
 

@@ -4,8 +4,20 @@ import type { LineModel } from '../model';
 import { type Entry, entryKey, entryOf } from '../rules/ends';
 import type { Tone } from '../tones';
 import { type Cell, cellOf } from './cells';
+import type { Ladder } from './ladder';
 import type { NodeRules } from './node-cost';
-import { type Draw, drawsOf, givenNode, isPlayable, type Link, type Node, nodeOf } from './nodes';
+import {
+  type Body,
+  bodyOf,
+  type Draw,
+  drawsOf,
+  givenNode,
+  isPlayable,
+  type Link,
+  type Node,
+  type Stance,
+  stanceOf,
+} from './nodes';
 import type { ModelPlace } from './plan';
 import type { Segment } from './segments';
 import type { Techniques } from './shown';
@@ -117,6 +129,13 @@ function contextOf({ bar, stretch, start, end, fresh, changes, opensSection }: S
   return `${stretch?.label} ${key} ${bar.demands.key} ${bar.ticks} ${bar.beat} ${start} ${end} ${fresh} ${changes} ${opensSection}`;
 }
 
+/** The table for a text, made when it is first asked for. */
+function tableIn<Key, Value>(tables: Map<string, Map<Key, Value>>, text: string): Map<Key, Value> {
+  const table = tables.get(text) ?? new Map<Key, Value>();
+  tables.set(text, table);
+  return table;
+}
+
 /** Makes the pools of a request: what each chord, slot and theme leaves to choose from. */
 export function poolMaker(
   model: LineModel,
@@ -147,8 +166,35 @@ export function poolMaker(
       const cell = cellIn(segment, contour, triple);
       if (!cell || !isPlayable(model, segment, cell, level, wide)) return [];
       const { link, borrowed = false } = about;
-      return drawsOf(rules, segment, ladder, cell, { link: link?.(contour) ?? null, borrowed, asks });
+      const stance = stanceIn(segment, ladder, cell);
+      return drawsOf(segment, cell, stance, { link: link?.(contour) ?? null, borrowed, asks });
     });
+  }
+
+  const stances = new Map<string, Map<Contour, Stance>>();
+  function stanceIn(segment: Segment, ladder: Ladder, cell: Cell): Stance {
+    const table = tableIn(stances, contextIn(segment));
+    const stance = table.get(cell.contour) ?? stanceOf(rules, segment, ladder, cell);
+    table.set(cell.contour, stance);
+    return stance;
+  }
+
+  const bodies = new Map<string, Map<Contour, Map<number, Body>>>();
+  /** What one plan and another choose of a contour sounds the same, and is finished once. */
+  function nodeIn(segment: Segment, ladder: Ladder, draw: Draw): Node {
+    const table = tableIn(bodies, contextIn(segment));
+    const known = table.get(draw.cell.contour) ?? new Map<number, Body>();
+    table.set(draw.cell.contour, known);
+    const [first = 0] = draw.pitches;
+    const body = known.get(first) ?? bodyOf(segment, ladder, draw);
+    known.set(first, body);
+    return { ...body, cost: draw.cost, link: draw.link, borrowed: draw.borrowed };
+  }
+
+  function contextIn(segment: Segment): string {
+    const context = contexts.get(segment) ?? contextOf(segment);
+    contexts.set(segment, context);
+    return context;
   }
 
   const cells = new Map<string, Map<Contour, Cell | null>>();
@@ -207,7 +253,7 @@ export function poolMaker(
     const about = { link: null, borrowed: false, asks: 0 };
     const draws = plainContours('S', metre.metre, segment.beats).flatMap((contour) => {
       const cell = cellOf(segment, contour, isCompound(segment.bar.metre));
-      return cell ? drawsOf(rules, segment, ladder, cell, about) : [];
+      return cell ? drawsOf(segment, cell, stanceIn(segment, ladder, cell), about) : [];
     });
     const within = draws.filter(
       ({ cell }) => cell.level <= level && isPlayable(model, segment, cell, level, true),
@@ -247,7 +293,7 @@ export function poolMaker(
       .sort((one, other) => price(one) - price(other))
       .slice(0, (place.wide ? WIDE : 1) * most + linked.length);
     return poolOfNodes(
-      ladder ? chosen.map((draw) => nodeOf(segment, ladder, draw)) : [],
+      ladder ? chosen.map((draw) => nodeIn(segment, ladder, draw)) : [],
       ownSome,
       pools.size,
     );
@@ -279,8 +325,7 @@ export function poolMaker(
 
   return {
     poolOf(segment, place) {
-      const context = contexts.get(segment) ?? contextOf(segment);
-      contexts.set(segment, context);
+      const context = contextIn(segment);
       const { theme, slot, asks } = place;
       const models = segment.whole ? place.models : null;
       const key = `${context} ${segment.whole ? slot : ''} ${theme.id} ${models?.slots} ${models?.place} ${asks} ${place.wide}`;

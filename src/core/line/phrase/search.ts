@@ -2,7 +2,7 @@ import type { Contour, MetrePhrases, PhraseBook, Theme } from '../../feel';
 import type { HeardLine } from '../hearing';
 import type { LineModel } from '../model';
 import { type Tone, toneOf } from '../tones';
-import { type Column, cheapestWay, type Prices, type Way } from './chain';
+import { type Column, cheapestWay, FREE, type Prices, type Way } from './chain';
 import { edgeMaker } from './edges';
 import { finisherFor, type Goal } from './finish';
 import { likingFor } from './liking';
@@ -127,7 +127,14 @@ export function searchOver(
         const [pool, into, next] = [list[index], list[index + 1], segments[index + 1]];
         const { next: goesOn = false, back = [] } = onward[index] ?? {};
         if (!goesOn || back.length > 0 || !pool || !into || !next) return null;
-        return edges.between(segment, pool, next, into, [], asksOf(segment, plan));
+        return edges.between({
+          from: segment,
+          pool,
+          to: next,
+          into,
+          extras: [],
+          asks: asksOf(segment, plan),
+        });
       }),
     };
   }
@@ -147,7 +154,9 @@ export function searchOver(
       ? column
       : {
           ...column,
-          costs: column.costs.map((cost, node) => (column.entryOf[node] === entry ? cost : cost + NEVER)),
+          costs: column.costs.map((cost, node) =>
+            column.entryOf[node] === entry ? cost : Number.POSITIVE_INFINITY,
+          ),
         };
 
   /** The cheapest way for settled beginnings of the anchors; with none settled, the ring alone is closed. */
@@ -166,18 +175,21 @@ export function searchOver(
       const asks = asksOf(segment, plan);
       const extras = extrasOf(segment, list, settled);
       if (onward[index]?.next && next && into) {
-        prices.push(edges.between(segment, pool, next, into, extras, asks));
+        prices.push(edges.between({ from: segment, pool, to: next, into, extras, asks }));
         return;
       }
       if (!next && settled.size === 0 && onward[index]?.back.includes(0) && start && list[0]) {
-        ring = edges.between(segment, pool, start, list[0], [], asks);
+        ring = edges.between({ from: segment, pool, to: start, into: list[0], extras: [], asks });
         return;
       }
-      const alone = edges.between(segment, pool, null, null, extras, asks);
+      const alone = edges.between({ from: segment, pool, to: null, into: null, extras, asks });
       const column = columns[index];
       if (column)
-        columns[index] = { ...column, costs: column.costs.map((cost, node) => cost + (alone[node] ?? 0)) };
-      if (into) prices.push(new Float64Array(pool.nodes.length * into.entries.length));
+        columns[index] = {
+          ...column,
+          costs: column.costs.map((cost, node) => cost + alone.at(node, 0, 2 * NEVER)),
+        };
+      if (into) prices.push(FREE);
     });
     const way = cheapestWay(columns, prices, ring);
     return way && way.cost < NEVER ? way : null;
@@ -218,9 +230,11 @@ export function searchOver(
     const extras = extrasOf(segment, stage.pools, settled);
     const asks = asksOf(segment, stage.plan);
     if (onward[index]?.next !== true || !into || !next)
-      return edges.between(segment, pool, null, null, extras, asks)[node] ?? 0;
-    const table = edges.between(segment, pool, next, into, extras, asks);
-    return table[node * into.entries.length + (into.entryOf[following] ?? 0)] ?? 0;
+      return edges
+        .between({ from: segment, pool, to: null, into: null, extras, asks })
+        .at(node, 0, 2 * NEVER);
+    const table = edges.between({ from: segment, pool, to: next, into, extras, asks });
+    return table.at(node, into.entryOf[following] ?? 0, 2 * NEVER);
   }
 
   /** The notes of a way, heard in their own bars. */
