@@ -65,6 +65,13 @@ function drawMark(mark: Mark, layout: HandoutLayout): SVGElement {
         stroke: '#000',
         'stroke-width': RULE_WIDTH,
       });
+    case 'block':
+      return element('rect', {
+        x: round(mark.x),
+        y: round(mark.y),
+        width: round(mark.width),
+        height: round(mark.height),
+      });
     case 'box':
       return element('rect', {
         x: round(mark.x + RULE_WIDTH / 2),

@@ -51,6 +51,8 @@ function drawnMark(mark: Mark, layout: HandoutLayout): SvgElement {
       );
     case 'rule':
       return svg('path', { d: `M${mark.x} ${mark.y}l${mark.width} ${mark.height}`, stroke: 'black' });
+    case 'block':
+      return svg('rect', { ...mark });
     case 'box':
       return svg('rect', { ...mark, fill: 'none', stroke: 'black' });
     case 'picture':
@@ -76,8 +78,24 @@ const drawnNeck = (request: FretboardRequest): readonly SvgElement[] =>
   layoutFretboard(request).marks.map((mark) =>
     mark.kind === 'line'
       ? svg('path', { d: `M${mark.x1} ${mark.y1}L${mark.x2} ${mark.y2}`, stroke: 'black' })
-      : svg('text', { x: mark.x, y: mark.y, 'font-size': mark.size, 'text-anchor': 'middle' }, mark.text),
+      : mark.kind === 'text'
+        ? neckWords(mark, mark.y)
+        : svg('g', {}, [
+            svg('rect', {
+              x: mark.x - mark.width / 2,
+              y: mark.y - mark.height / 2,
+              width: mark.width,
+              height: mark.height,
+              fill: 'white',
+              stroke: 'black',
+              'stroke-width': mark.root ? 3 : 1.2,
+            }),
+            neckWords(mark, mark.y + mark.size * 0.36),
+          ]),
   );
+
+const neckWords = (mark: { readonly x: number; readonly size: number; readonly text: string }, y: number) =>
+  svg('text', { x: mark.x, y, 'font-size': mark.size, 'text-anchor': 'middle' }, mark.text);
 
 const drawnInk = (ink: Ink): SvgElement =>
   ink.kind === 'path'

@@ -1,5 +1,7 @@
 import type { Ticks } from '../base';
 import {
+  chordPartsIn,
+  type DrawnSymbol,
   formatChordIn,
   type Interval,
   LONGEST_SYMBOL,
@@ -22,6 +24,12 @@ export function harmonyText(harmony: Harmony, naming: Naming = 'letters'): strin
       return typedSymbolIn(naming, harmony.text);
   }
 }
+
+/** The same text in the parts that are set apart when it is drawn; only a chord has more than its base. */
+export const harmonyParts = (harmony: Harmony, naming: Naming = 'letters'): DrawnSymbol =>
+  harmony.kind === 'chord'
+    ? chordPartsIn(naming, harmony.chord)
+    : { base: harmonyText(harmony, naming), raised: '', bass: '' };
 
 export const sameHarmony = (one: Harmony, other: Harmony): boolean =>
   one.kind === other.kind && harmonyText(one) === harmonyText(other);

@@ -4,6 +4,7 @@ export { matchByCaret } from './follow-text';
 export {
   barSignature,
   harmonyAt,
+  harmonyParts,
   harmonyText,
   signatureText,
   soundingSignature,
@@ -31,6 +32,7 @@ export {
 export { nextSigns } from './next-signs';
 export { numeralKeys } from './numeral-keys';
 export { playOrder } from './order';
+export { ownSpans } from './own-spans';
 export { parseChart } from './parse';
 export { type PastedOffer, pastedOffer } from './pasted';
 export { printChart, typedSignature } from './print';

@@ -35,6 +35,8 @@ export {
 export { hasMinorThird } from './modes';
 export { formatName, formatPitch, parseName } from './names';
 export {
+  chordPartsIn,
+  type DrawnSymbol,
   describeKeyIn,
   describeScaleIn,
   formatChordIn,

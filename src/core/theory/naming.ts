@@ -58,13 +58,35 @@ export function formatNameIn(naming: Naming, name: SpelledName): string {
 export const formatPitchIn = (naming: Naming, pitch: SpelledPitch): string =>
   formatNameIn(naming, pitch) + pitch.octave;
 
-/** The chord symbol with its root and bass named so: `Fism7`, `Fa♯m7`, `C/H`. */
-export function formatChordIn(naming: Naming, chord: Chord): string {
+/** A chord symbol in the three parts that are set apart when it is drawn. */
+export interface DrawnSymbol {
+  /** Root and triad: `F♯m`, `C`, `B°`. */
+  readonly base: string;
+  /** What is added to the triad, set raised: `7♭5`, `maj7`, `(♯5,♯9)`; '' for a triad. */
+  readonly raised: string;
+  /** `/A`; '' where the root is in the bass. */
+  readonly bass: string;
+}
+
+/** The signs of a triad's quality; what follows them is added to it (`maj7` is, though it begins with an m). */
+const QUALITY = /^(?:m(?!aj)|°|ø|\+|−|dim|aug)?/u;
+
+/** The chord symbol with its root and bass named so, taken apart: `Fism` `7` for F♯m7 in German names. */
+export function chordPartsIn(naming: Naming, chord: Chord): DrawnSymbol {
   const slash = sameName(chord.root, chord.bass) ? '' : `/${formatName(chord.bass)}`;
   const suffix = chord.symbol.slice(formatName(chord.root).length, chord.symbol.length - slash.length);
-  return (
-    formatNameIn(naming, chord.root) + suffix + (slash === '' ? '' : `/${formatNameIn(naming, chord.bass)}`)
-  );
+  const quality = QUALITY.exec(suffix)?.[0] ?? '';
+  return {
+    base: formatNameIn(naming, chord.root) + quality,
+    raised: suffix.slice(quality.length),
+    bass: slash === '' ? '' : `/${formatNameIn(naming, chord.bass)}`,
+  };
+}
+
+/** The chord symbol with its root and bass named so: `Fism7`, `Fa♯m7`, `C/H`. */
+export function formatChordIn(naming: Naming, chord: Chord): string {
+  const { base, raised, bass } = chordPartsIn(naming, chord);
+  return base + raised + bass;
 }
 
 /** `B major` for B♭ major in German names. */

@@ -1,7 +1,7 @@
 import type { FretboardRequest } from '../../score';
 
 /** What stands on a page, as data. Lengths are points; `y` of a text is its baseline. */
-export type Mark = TextMark | RuleMark | BoxMark | SystemMark | PictureMark | NeckMark | CodeMark;
+export type Mark = TextMark | RuleMark | BlockMark | BoxMark | SystemMark | PictureMark | NeckMark | CodeMark;
 
 export interface TextStyle {
   readonly size: number;
@@ -19,6 +19,15 @@ export interface TextMark extends TextStyle {
 /** A straight line; horizontal or vertical. */
 export interface RuleMark {
   readonly kind: 'rule';
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A filled rectangle, such as a thick bar line. */
+export interface BlockMark {
+  readonly kind: 'block';
   readonly x: number;
   readonly y: number;
   readonly width: number;

@@ -1,0 +1,147 @@
+import { barTicks, beatTicks, type Metre, sameMetre } from '../../../core/base';
+import {
+  beginsBar,
+  type Chart,
+  type ChartBar,
+  harmonyParts,
+  navigationWords,
+  ownSpans,
+  soundingSignature,
+} from '../../../core/chart';
+import { type DrawnSymbol, describeKeyIn, type Naming, sameKey } from '../../../core/theory';
+
+/** A chord symbol in a bar, or a slash for a beat on which the chord goes on. */
+export interface CellSymbol extends DrawnSymbol {
+  /** Where it begins, as a share of the bar. */
+  readonly at: number;
+}
+
+/** A bar of the chart as it is written, before it has a place. */
+export interface Cell {
+  readonly symbols: readonly CellSymbol[];
+  readonly section: number;
+  readonly pickup: boolean;
+  /** The same chords on the same beats as the bar before, or as the bar two before. */
+  readonly likeBefore: boolean;
+  readonly likeTwoBefore: boolean;
+  /** Something begins in it that the bars it is like do not begin with: it is written out. */
+  readonly begins: boolean;
+  /** Where it is new. */
+  readonly metre: Metre | null;
+  readonly repeatStart: boolean;
+  readonly repeatEnd: boolean;
+  /** `1.`, with the bars of an ending that follow each other sharing one bracket; null outside endings. */
+  readonly ending: string | null;
+  readonly endingStarts: boolean;
+  readonly endingEnds: 'closed' | 'open' | null;
+  /** What stands over its beginning and its end. */
+  readonly signs: readonly ('segno' | 'coda')[];
+  readonly opening: string;
+  readonly closing: string;
+  /** The bar line after it. */
+  readonly line: 'single' | 'double' | 'final';
+}
+
+/** The bars of a chart as they are written. */
+export function cellsOf(chart: Chart, naming: Naming | undefined): readonly Cell[] {
+  return chart.bars.map((bar, index): Cell => {
+    const [before, after] = [chart.bars[index - 1], chart.bars[index + 1]];
+    const metre = shownMetre(bar, before, chart);
+    const opening = keyChange(bar, before, naming);
+    const signs = (bar.navigation ?? []).flatMap((sign) =>
+      sign === 'segno' || sign === 'coda' ? [sign] : [],
+    );
+    return {
+      symbols: symbolsOf(bar, naming),
+      section: bar.section,
+      pickup: bar.pickup,
+      likeBefore: alike(bar, before),
+      likeTwoBefore: alike(bar, chart.bars[index - 2]),
+      begins: metre !== null || opening !== '' || signs.length > 0 || beginsAnew(bar, before),
+      metre,
+      repeatStart: bar.repeatStart,
+      repeatEnd: bar.repeatEnd !== null,
+      ...endingOf(bar, before, after),
+      signs,
+      opening,
+      closing: closingWords(bar),
+      line: after === undefined ? 'final' : after.section === bar.section ? 'single' : 'double',
+    };
+  });
+}
+
+/** A section, a repeat or an ending begins with the bar, or what came before it has ended. */
+const beginsAnew = (bar: ChartBar, before: ChartBar | undefined): boolean =>
+  before === undefined ||
+  before.section !== bar.section ||
+  before.repeatEnd !== null ||
+  bar.repeatStart ||
+  !sameEnding(before, bar);
+
+function endingOf(
+  bar: ChartBar,
+  before: ChartBar | undefined,
+  after: ChartBar | undefined,
+): Pick<Cell, 'ending' | 'endingStarts' | 'endingEnds'> {
+  if (bar.ending === null) return { ending: null, endingStarts: false, endingEnds: null };
+  const endingStarts = !sameEnding(before, bar);
+  const open = sameEnding(bar, after) ? null : 'open';
+  return {
+    ending: endingStarts ? `${bar.ending.join(', ')}.` : '',
+    endingStarts,
+    endingEnds: bar.repeatEnd === null ? open : 'closed',
+  };
+}
+
+/** A pickup is counted in the chart's metre, which stands before it. */
+function shownMetre(bar: ChartBar, before: ChartBar | undefined, chart: Chart): Metre | null {
+  const [now, then] = [bar, before].map((one) => (one?.pickup ? chart.metre : one?.metre));
+  return now === undefined || (then !== undefined && sameMetre(now, then)) ? null : now;
+}
+
+const keyChange = (bar: ChartBar, before: ChartBar | undefined, naming: Naming = 'letters'): string =>
+  before === undefined || bar.key === null || (before.key !== null && sameKey(bar.key, before.key))
+    ? ''
+    : describeKeyIn(naming, bar.key);
+
+const sameEnding = (one: ChartBar | undefined, other: ChartBar | undefined): boolean =>
+  one?.ending?.join() === other?.ending?.join();
+
+function alike(bar: ChartBar, other: ChartBar | undefined): boolean {
+  if (other === undefined || other.pickup || bar.pushed !== other.pushed) return false;
+  return sameMetre(bar.metre, other.metre) && soundingSignature(bar) === soundingSignature(other);
+}
+
+/** How often a repeat is played where it is not twice, and the words of the way: `x3`, `D.S. al Coda`. */
+function closingWords(bar: ChartBar): string {
+  const times = bar.repeatEnd !== null && bar.repeatEnd !== 2 ? [`x${bar.repeatEnd}`] : [];
+  const words = (bar.navigation ?? []).filter((sign) => !beginsBar(sign)).map(navigationWords);
+  return [...times, ...words].join(', ');
+}
+
+/**
+ * The chords of a bar. Where they share it unevenly, slashes stand for the beats on which a chord goes on, as musicians
+ * write by hand (common practice, no source). A chord that comes an eighth early has the chart's `<` before it.
+ */
+function symbolsOf(bar: ChartBar, naming: Naming | undefined): readonly CellSymbol[] {
+  const spans = ownSpans(bar);
+  const length = barTicks(bar.metre);
+  const beat = beatTicks(bar.metre);
+  const uneven =
+    new Set(spans.map(({ duration }) => duration)).size > 1 &&
+    spans.every(({ start, duration }) => start % beat === 0 && duration % beat === 0);
+  return spans.flatMap(({ start, duration, harmony }, index): readonly CellSymbol[] => {
+    const parts = harmonyParts(harmony, naming);
+    const base = index === 0 && bar.pushed === true ? `<${parts.base}` : parts.base;
+    const slashes = uneven ? Math.round(duration / beat) - 1 : 0;
+    return [
+      { ...parts, base, at: start / length },
+      ...Array.from({ length: slashes }, (_, slash) => ({
+        base: '/',
+        raised: '',
+        bass: '',
+        at: (start + (slash + 1) * beat) / length,
+      })),
+    ];
+  });
+}
