@@ -127,7 +127,8 @@ describe('the code on the page', () => {
           other.kind === 'text' &&
           other.anchor === 'start' &&
           other.x < mark.x + mark.width + quiet - 1e-9 &&
-          other.y > mark.y - quiet,
+          other.y > mark.y - quiet &&
+          other.y - other.size < mark.y + mark.height + quiet - 1e-9,
       );
       expect(near).toEqual([]);
     },

@@ -2,8 +2,8 @@
 export interface Caution {
   /** The whole caution, as the practice page shows it. */
   readonly text: string;
-  /** The same in the few words that a sheet of paper has room for; null where the whole is short enough. */
-  readonly brief: string | null;
+  /** The same in the few words that the foot of a sheet of paper has room for. */
+  readonly brief: string;
   /** The name of the source, shown where the caution stands. */
   readonly by: string;
   /** The source in full. */
@@ -17,42 +17,40 @@ export const CAUTIONS_HEADING = 'Hands and ears';
 export const CAUTIONS: readonly Caution[] = [
   {
     text: 'Warm up by moving: walk or climb stairs for three to five minutes, then move shoulders, elbows and wrists in easy circles, then play slowly. Warming up is not stretching.',
-    brief:
-      'Before you play, walk or climb stairs for three to five minutes, then loosen shoulders, elbows and wrists, then play slowly.',
+    brief: 'Warm up by moving.',
     by: 'BAPAM; “Bassists, save your hands”',
     source:
       'British Association for Performing Arts Medicine, factsheet "Don\'t Cramp Your Style": a warm-up before playing, shoulders, arms and wrists, no stretching; bassplayer.com, "Bassists, save your hands": three to five minutes of moderate movement, from large to small',
   },
   {
     text: 'Keep the wrists relaxed and nearly straight.',
-    brief: null,
+    brief: 'Wrists nearly straight.',
     by: '“Bassists, save your hands”',
     source: 'bassplayer.com, "Bassists, save your hands"; whitt.ca, bass lesson, technique',
   },
   {
     text: 'Pain means stop. If pain, numbness or ringing in the ears comes back or stays, ask a doctor: this is no medical advice.',
-    brief: null,
+    brief: 'Pain means stop. If it stays, ask a doctor.',
     by: 'BAPAM',
     source:
       'British Association for Performing Arts Medicine, factsheet "Don\'t Cramp Your Style": stop if you feel pain; common practice, no source, for the doctor',
   },
   {
     text: 'Rest five to ten minutes in every hour.',
-    brief: null,
+    brief: 'Rest five minutes an hour.',
     by: 'Newswise',
     source: 'newswise.com, "Five tips music students should guard against injury"',
   },
   {
     text: 'Headphones: set the volume in a quiet room, at most 60 % of full; you should still hear someone speak beside you. WHO and ITU advise at most 80 dB for 40 hours a week, 75 dB for children.',
-    brief:
-      'Headphones: set the volume in a quiet room, at most 60 % of full, so that you still hear someone speak beside you.',
+    brief: 'Headphones: at most 60 % of full.',
     by: 'WHO',
     source:
       'World Health Organization, leaflet "Make Listening Safe" (60 % of full volume, set in a quiet place); WHO and ITU, Recommendation H.870 (80 dB and 75 dB); hearing someone speak: common practice, no source',
   },
   {
     text: 'A loud rehearsal is short, or has ear plugs and pauses: at work the advised limit is 85 dBA for eight hours, and half the time for every 3 dB more, so one hour at 94 dBA.',
-    brief: 'Loud rehearsal: ear plugs and pauses; 85 dBA for eight hours, one hour at 94 dBA.',
+    brief: 'Loud rehearsals: ear plugs.',
     by: 'NIOSH',
     source:
       'NIOSH, criteria for a recommended standard: occupational noise exposure, 1998: 85 dBA for eight hours, exchange rate 3 dB; a limit for work, not for leisure',
@@ -64,7 +62,7 @@ export function cautionWords({ text, by }: Caution): string {
   return `${text} (${by})`;
 }
 
-/** A caution in few words with the name of its source, as paper shows it. */
-export function cautionInBrief({ text, brief, by }: Caution): string {
-  return `${brief ?? text} (${by})`;
+/** All cautions in few words, as the foot of a sheet has room for them; in full they stand on the practice page. */
+export function cautionsInBrief(): string {
+  return `${CAUTIONS.map(({ brief }) => brief).join(' ')} (BAPAM, WHO, NIOSH)`;
 }

@@ -1,5 +1,5 @@
 import type { LineSheet } from '../../core/lesson';
-import { type Row, textRow } from '../layout/rows';
+import { headedRows, type Row, textRow } from '../layout/rows';
 import { cellsOf } from './chart/cells';
 import { linesOf, type WideCell, widthsOf } from './chart/lines';
 import { drawLine, leastWidth, lookOf } from './chart/marks';
@@ -28,11 +28,10 @@ export function chartRows(sheet: LineSheet, context: BlockContext): readonly Row
         ];
   });
   const pushes = sheet.chart.bars.some(({ pushed }) => pushed === true);
-  return [
-    textRow('Chords', sizes.heading, { gap: spacing.blockGap, keepWithNext: true }),
+  return headedRows('Chords', sizes.heading, spacing.blockGap, [
     ...rows,
     ...(pushes ? [textRow(PUSH_WORDS, sizes.small, { gap: LINE_GAP })] : []),
-  ];
+  ]);
 }
 
 function lineRow(line: readonly WideCell[], context: BlockContext): Row {

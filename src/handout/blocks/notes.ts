@@ -1,4 +1,4 @@
-import { paragraphRows, type Row, textRow } from '../layout/rows';
+import { headedRows, paragraphRows, type Row } from '../layout/rows';
 import type { BlockContext } from './context';
 
 const PARAGRAPH_GAP = 4;
@@ -7,12 +7,14 @@ const PARAGRAPH_GAP = 4;
 export function noteRows(notes: string, context: BlockContext): readonly Row[] {
   const paragraphs = notes.split('\n').filter((paragraph) => paragraph.trim() !== '');
   if (paragraphs.length === 0) return [];
-  return [
-    textRow('Notes', context.sizes.heading, { gap: context.spacing.blockGap, keepWithNext: true }),
-    ...paragraphs.flatMap((paragraph, index) =>
+  return headedRows(
+    'Notes',
+    context.sizes.heading,
+    context.spacing.blockGap,
+    paragraphs.flatMap((paragraph, index) =>
       paragraphRows(paragraph, context.sizes.body, context.width, context.measure, {
         gap: index === 0 ? 0 : PARAGRAPH_GAP,
       }),
     ),
-  ];
+  );
 }

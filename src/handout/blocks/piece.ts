@@ -1,5 +1,5 @@
 import type { HandoutBlock, LinePiece, LineSheet, Sheet } from '../../core/lesson';
-import { paragraphRows, type Row, textRow } from '../layout/rows';
+import { headedRows, paragraphRows, type Row } from '../layout/rows';
 import { chartRows } from './chart';
 import type { BlockContext } from './context';
 import { pieceFacts } from './facts';
@@ -24,11 +24,7 @@ export function pieceRows(
   const { sheet } = set;
   const parts = blocks.flatMap((block) => blockRows(block, set, context));
   if (parts.length === 0) return [];
-  const { blockGap } = context.spacing;
-  const name = set.named
-    ? [textRow(sheet.name, context.sizes.pieceName, { gap: blockGap, keepWithNext: true })]
-    : [];
-  return [...name, ...parts];
+  return set.named ? headedRows(sheet.name, context.sizes.pieceName, context.spacing.blockGap, parts) : parts;
 }
 
 function blockRows(block: HandoutBlock, set: PieceToSet, context: BlockContext): readonly Row[] {

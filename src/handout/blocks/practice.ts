@@ -1,7 +1,7 @@
 import { type Lesson, type LineSheet, type Rung, type Sheet, toldTempo } from '../../core/lesson';
 import { proposeLadder } from '../../core/playing';
 import type { Mark } from '../layout/marks';
-import { joinRows, paragraphRows, type Row, textRow } from '../layout/rows';
+import { headedRows, joinRows, paragraphRows, type Row } from '../layout/rows';
 import type { BlockContext } from './context';
 import { toldTempoText } from './facts';
 
@@ -28,10 +28,12 @@ export function practiceRows(
     ...context.settings.steps.filter((step) => step.trim() !== '').map((step) => tickRow(step, context)),
     ...climbs.map((climb) => ladderRow(climb, climbs.length > 1, context)),
   ];
-  return [
-    textRow('Practice', context.sizes.heading, { gap: context.spacing.blockGap, keepWithNext: true }),
-    ...rows.map((row, index) => ({ ...row, keepWithNext: index < rows.length - 1 })),
-  ];
+  return headedRows(
+    'Practice',
+    context.sizes.heading,
+    context.spacing.blockGap,
+    rows.map((row, index) => ({ ...row, keepWithNext: index < rows.length - 1 })),
+  );
 }
 
 function tickRow(step: string, context: BlockContext): Row {

@@ -4,15 +4,16 @@ import { degreeOf, formatChordIn, formatDegree, formatNameIn } from '../../core/
 import { type FretboardRequest, layoutFretboard } from '../../score';
 import type { Mark } from '../layout/marks';
 import { moved } from '../layout/marks';
-import { joinRows, type Row, textRow } from '../layout/rows';
+import { headedRows, joinRows, type Row, textRow } from '../layout/rows';
 import type { BlockContext } from './context';
 
-/** Few enough to be learned by heart for one lesson; common practice, no source. */
-const MOST = 6;
-/** Pictures side by side, and the width of their drawing, which sets how large its texts are on the page. */
+/**
+ * Few enough to be learned by heart for one lesson; common practice, no source. Pictures side by side, and the width
+ * of their drawing, which sets how large its texts are on the page.
+ */
 const LOOKS = {
-  normal: { columns: 3, drawing: 205 },
-  large: { columns: 2, drawing: 200 },
+  normal: { most: 6, columns: 3, drawing: 205 },
+  large: { most: 4, columns: 2, drawing: 200 },
 } as const;
 const GAP = 14;
 
@@ -23,16 +24,17 @@ interface ChordShape {
 }
 
 /**
- * The neck with the tones of each chord of a line, in the position in which the hand mostly stands over that
- * chord: the chords in the order in which they first come, six at most.
+ * The neck with the tones of each chord that the line plays, and its root, in the position in which the hand mostly
+ * stands over that chord: the chords in the order in which they first come. A chord of which the line plays only the
+ * root has no shape to learn.
  */
 export function shapeRows(
   sheet: LineSheet,
   hand: HandSettings | undefined,
   context: BlockContext,
 ): readonly Row[] {
-  const { columns, drawing } = LOOKS[context.settings.print];
-  const shapes = shapesOf(sheet, hand ?? DEFAULT_HAND, drawing);
+  const { most, columns, drawing } = LOOKS[context.settings.print];
+  const shapes = shapesOf(sheet, hand ?? DEFAULT_HAND, most, drawing);
   const width = (context.width - GAP * (columns - 1)) / columns;
   const rows: Row[] = [];
   for (let first = 0; first < shapes.length; first += columns) {
@@ -44,15 +46,7 @@ export function shapeRows(
       marks: cells.flatMap(({ marks }, index) => marks.map((mark) => moved(mark, index * (width + GAP), 0))),
     });
   }
-  return rows.length === 0
-    ? []
-    : [
-        textRow('Shapes to learn', context.sizes.heading, {
-          gap: context.spacing.blockGap,
-          keepWithNext: true,
-        }),
-        ...rows,
-      ];
+  return headedRows('Shapes to learn', context.sizes.heading, context.spacing.blockGap, rows);
 }
 
 function shapeCell({ title, request }: ChordShape, width: number, context: BlockContext): Row {
@@ -64,19 +58,19 @@ function shapeCell({ title, request }: ChordShape, width: number, context: Block
   ]);
 }
 
-function shapesOf(sheet: LineSheet, hand: HandSettings, width: number): readonly ChordShape[] {
+function shapesOf(sheet: LineSheet, hand: HandSettings, most: number, width: number): readonly ChordShape[] {
   const { noteNames = 'letters' } = sheet;
   return chordsOnNeck(sheet)
-    .slice(0, MOST)
-    .flatMap(({ chord, position }) => {
+    .filter(({ played }) => played.length > 1)
+    .slice(0, most)
+    .flatMap(({ chord, position, played }) => {
       if (position === null) return [];
       const symbol = formatChordIn(noteNames, chord);
-      const names = chord.tones.map(({ name }) => name);
       const request: FretboardRequest = {
-        title: `${symbol}, chord tones`,
+        title: `${symbol}, the chord tones of the line`,
         instrument: sheet.instrument,
         noteNames,
-        notes: notesInPosition(names, position, sheet.instrument, hand).map(
+        notes: notesInPosition(played, position, sheet.instrument, hand).map(
           ({ string, fret, finger, name }) => ({
             string,
             fret,

@@ -33,11 +33,20 @@ export function breakPages(rows: readonly Row[], room: Room): readonly (readonly
   const pages: Row[][] = [];
   let start = 0;
   for (let plan = bestPlan(rows, 0, room.first, later, false); plan !== null; plan = plan.next) {
-    pages.push(rows.slice(start, plan.end));
+    pages.push(pageFrom(rows.slice(start, plan.end), start > 0));
     start = plan.end;
   }
   return pages;
 }
+
+/** A page that begins within a part has the part's heading over it again. */
+function pageFrom(rows: readonly Row[], later: boolean): Row[] {
+  const heading = later ? rows[0]?.heading : undefined;
+  return heading === undefined ? [...rows] : [heading, ...rows];
+}
+
+const headingHeight = (row: Row | undefined): number =>
+  row?.heading === undefined ? 0 : row.heading.height + row.gap;
 
 /** For every row, the best way to set it and all after it when it begins a page that is not the first. */
 function bestPlans(rows: readonly Row[], room: number): readonly (Plan | null)[] {
@@ -56,7 +65,7 @@ function bestPlan(
   afterAnother: boolean,
 ): Plan | null {
   let best: Plan | null = null;
-  let height = 0;
+  let height = start > 0 ? headingHeight(rows[start]) : 0;
   for (let end = start + 1; end <= rows.length; end += 1) {
     const row = rows[end - 1];
     if (row === undefined) break;

@@ -1,6 +1,6 @@
 import type { HandoutBlock, Lesson, Sheet } from '../../core/lesson';
 import type { ScoreLayout, ScoreOptions } from '../../score';
-import { cautionRows } from '../blocks/cautions';
+import { atFoot, cautionRows } from '../blocks/cautions';
 import { codeRows } from '../blocks/code';
 import type { BlockContext, EngravedScore } from '../blocks/context';
 import { headRow, type Logo } from '../blocks/head';
@@ -67,7 +67,7 @@ function sheetBlockRows(block: HandoutBlock, copy: Copy, context: BlockContext):
     case 'notes':
       return noteRows(copy.lesson.notes, context);
     case 'cautions':
-      return cautionRows(context);
+      return atFoot(copy.settings.blocks) ? [] : cautionRows(context);
     default:
       return [];
   }

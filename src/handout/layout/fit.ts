@@ -1,6 +1,7 @@
 import { listed } from '../../core/base';
 import type { HandoutBlock } from '../../core/lesson';
 import type { ScoreLayout } from '../../score';
+import { atFoot, cautionFoot } from '../blocks/cautions';
 import { breakPages, isStranded, type Room, whiteness } from './breaks';
 import { type Copy, composeRows, type Tools } from './compose';
 import type { Row } from './rows';
@@ -63,8 +64,14 @@ function fuller(
 
 function setPages(copy: Copy, spacing: Spacing, room: Room, tools: Tools) {
   const { rows, scores } = composeRows(copy, spacing, tools);
-  return { pages: breakPages(rows, room), scores, spacing };
+  const foot = footOf(copy, tools);
+  const less = foot === null ? 0 : foot.height + foot.gap;
+  return { pages: breakPages(rows, { ...room, first: room.first - less }), scores, spacing };
 }
+
+/** What stands at the foot of the first page over its number; null where nothing does. */
+export const footOf = ({ settings, width }: Copy, { measure }: Tools): Row | null =>
+  atFoot(settings.blocks) ? cautionFoot(width, sizesFor(settings.print), measure) : null;
 
 type Part = HandoutBlock | 'blank bars' | 'code';
 

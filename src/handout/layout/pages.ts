@@ -5,7 +5,7 @@ import type { LessonCode } from '../code/lesson-code';
 import { type FullSettings, fullSettings } from '../model/settings';
 import { type Room, spreadOut } from './breaks';
 import type { Tools } from './compose';
-import { fitPages } from './fit';
+import { fitPages, footOf } from './fit';
 import { type Mark, moved, type TextMeasure } from './marks';
 import { type Sheet as PaperSheet, sheetOf } from './paper';
 import { type Row, shortened } from './rows';
@@ -58,8 +58,10 @@ export function handoutPages(
     title: lesson.title,
     pages: pages.map((rows, index) => {
       const isLast = index === pages.length - 1;
-      const spread = isLast ? rows : spreadOut(rows, index === 0 ? room.first : room.later);
-      const folio = { index, count: pages.length, title: lesson.title };
+      const foot = index === 0 ? footOf(copy, tools) : null;
+      const free = index === 0 ? room.first - (foot === null ? 0 : foot.height + foot.gap) : room.later;
+      const spread = isLast ? rows : spreadOut(rows, free);
+      const folio = { index, count: pages.length, title: lesson.title, foot };
       return placePage(spread, folio, settings, paper, tools.measure);
     }),
     scores,
@@ -83,6 +85,8 @@ interface Folio {
   readonly index: number;
   readonly count: number;
   readonly title: string;
+  /** What stands over the page's number. */
+  readonly foot: Row | null;
 }
 
 function placePage(
@@ -102,6 +106,10 @@ function placePage(
     marks.push(...row.marks.map((mark) => moved(mark, paper.left, top)));
     y += row.height;
   });
+  if (folio.foot !== null) {
+    const top = paper.bottom - small.size * LINE - folio.foot.height;
+    marks.push(...folio.foot.marks.map((mark) => moved(mark, paper.left, top)));
+  }
   marks.push({
     kind: 'text',
     text: `Page ${folio.index + 1} of ${folio.count}`,

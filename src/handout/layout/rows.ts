@@ -8,6 +8,8 @@ export interface Row {
   /** The row must not be the last of its page (a heading, the first line of a paragraph). */
   readonly keepWithNext: boolean;
   readonly marks: readonly Mark[];
+  /** What stands over the row again where it begins a page: the heading of the part that goes on. */
+  readonly heading?: Row;
 }
 
 /** Distance from one baseline to the next, as a multiple of the font size. */
@@ -38,6 +40,21 @@ export function textRow(
   };
 }
 
+/** A part of the sheet: its heading, and its rows, over which the heading stands again where a page begins with one. */
+export function headedRows(
+  text: string,
+  style: TextStyle,
+  gap: number,
+  rows: readonly Row[],
+): readonly Row[] {
+  if (rows.length === 0) return [];
+  const again = textRow(`${text}, continued`, style);
+  return [
+    textRow(text, style, { gap, keepWithNext: true }),
+    ...rows.map((row) => ({ ...row, heading: row.heading ?? again })),
+  ];
+}
+
 /**
  * A paragraph broken into lines of at most `width`. Its first two lines stay together, and so do its last two.
  * A word that is wider than the line is broken between characters.
@@ -59,13 +76,21 @@ export function paragraphRows(
   );
 }
 
-/** Breaks a text into lines no wider than `width`, at spaces where it can. */
-export function wrap(text: string, width: number, measure: (text: string) => number): readonly string[] {
+/**
+ * Breaks a text into lines no wider than `width`, at spaces where it can.
+ * @param indent - what the first line has less
+ */
+export function wrap(
+  text: string,
+  width: number,
+  measure: (text: string) => number,
+  indent = 0,
+): readonly string[] {
   const lines: string[] = [];
   let line = '';
   for (const word of text.split(/\s+/).filter((part) => part !== '')) {
     const longer = line === '' ? word : `${line} ${word}`;
-    if (measure(longer) <= width) {
+    if (measure(longer) + (lines.length === 0 ? indent : 0) <= width) {
       line = longer;
       continue;
     }

@@ -69,7 +69,7 @@ const LARGE: Sizes = {
     section: LARGE_BODY,
     small: LARGE_BODY,
   },
-  barsPerSystem: 2,
+  barsPerSystem: 4,
   spacings: [
     { staff: points(7) * LARGER, systemGap: 14, blockGap: 18 },
     { staff: points(7) * LARGER, systemGap: 6, blockGap: 12 },

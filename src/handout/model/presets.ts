@@ -21,9 +21,9 @@ export const HANDOUT_PRESETS: readonly HandoutPreset[] = [
     id: 'first lesson',
     name: 'First lesson',
     description:
-      'Large print on staff and tab, with the shapes, the rhythm to clap, the counting and the fingers.',
+      'The line first, in large print on staff and tab with counting and fingers; then the rhythm to clap and the shapes it uses.',
     settings: {
-      blocks: ['facts', 'shapes', 'rhythm', 'music', 'notes', 'cautions'],
+      blocks: ['facts', 'music', 'rhythm', 'shapes', 'notes', 'cautions'],
       degrees: false,
       fingers: true,
       counting: true,

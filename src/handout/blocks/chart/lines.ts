@@ -1,7 +1,7 @@
 import type { Cell } from './cells';
 
 /** Usual bars in a line of a chart; common practice, no source. */
-export const USUAL_BARS = 4;
+const USUAL_BARS = 4;
 
 /** What a line costs that holds so many bars although others follow: twos read as phrases, threes and ones do not. */
 const COSTS: readonly number[] = [0, 3, 1, 2, 0];

@@ -78,7 +78,7 @@ export function leastWidth(cell: Cell, look: ChartLook): number {
 type Written = 'out' | 'like the bar before' | 'like the two bars before' | 'second of two';
 
 /** The first bar of a line is always written out, so that no one has to look back for its chords. */
-export function writtenIn(line: readonly WideCell[]): readonly Written[] {
+function writtenIn(line: readonly WideCell[]): readonly Written[] {
   const written: Written[] = [];
   const plain = (index: number): boolean => line[index]?.cell.begins === false;
   for (let index = 0; index < line.length; index += 1) {
