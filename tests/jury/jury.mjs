@@ -229,50 +229,8 @@ function score(out) {
     console.log(`${pair}: ${all.reduce((sum, one) => sum + one, 0)} of ${all.length}`);
 }
 
-function traitsOf(line) {
-  const { chart, bars } = line;
-  const segments = bars.flatMap((bar, index) => {
-    const chords = cells(chart)[index] ?? [];
-    return chords.map((chord, place) => ({
-      chord,
-      notes: byBeat(bar).filter(({ beat }) => placeAt(chords, beat, line) === place),
-    }));
-  });
-  const led = [];
-  const stutters = [];
-  segments.forEach((one, index) => {
-    const next = segments[(index + 1) % segments.length];
-    const [last, before] = [one.notes.at(-1), one.notes.at(-2)];
-    if (!last || !next.notes[0] || one.chord === next.chord) return;
-    led.push([1, 2].includes(Math.abs(next.notes[0].midi - last.midi)) ? 1 : 0);
-    stutters.push(before?.midi === last.midi ? 1 : 0);
-  });
-  const sevenths = segments
-    .filter(({ chord, notes }) => chord.includes('7') && notes.length > 0)
-    .map(({ chord, notes }) => (notes.some(({ midi }) => [10, 11].includes(above(midi, chord))) ? 1 : 0));
-  const text = bars.map((bar) => JSON.stringify(byBeat(bar).map(({ beat, midi }) => [beat, midi])));
-  const half = Math.floor(bars.length / 2);
-  const pasted = Array.from({ length: half }, (_, index) => (text[index] === text[index + half] ? 1 : 0));
-  return { led: mean(led), stutters: mean(stutters), sevenths: mean(sevenths), pasted: mean(pasted) };
-}
-
-function traits(files) {
-  for (const file of files) {
-    const rows = [...read(file).values()].map(traitsOf);
-    const over = (name) =>
-      Number(mean(rows.map((row) => row[name]).filter((one) => !Number.isNaN(one))).toFixed(2));
-    console.log(basename(file, '.json'), {
-      led: over('led'),
-      stutters: over('stutters'),
-      sevenths: over('sevenths'),
-      pasted: over('pasted'),
-    });
-  }
-}
-
 const [command, ...rest] = process.argv.slice(2);
 const files = rest.filter((one) => one !== '--base');
 if (command === 'make') make(files[0], Number(files[1]), files.slice(2), rest.includes('--base'));
 else if (command === 'score') score(files[0]);
-else if (command === 'traits') traits(files);
-else console.log('jury.mjs make OUT SHEETS FILE… [--base] | score OUT | traits FILE…');
+else console.log('jury.mjs make OUT SHEETS FILE… [--base] | score OUT');
