@@ -34,6 +34,12 @@ describe('bars', () => {
     ['6/8', 'C G', 'C·1.5 G·1.5'],
     ['6/8', 'C F G', 'C·1 F·1 G·1'],
     ['12/8', 'C F G', 'C·3 F·1.5 G·1.5'],
+    ['2/4', 'C F', 'C·1 F·1'],
+    ['5/4', 'C F', 'C·3 F·2'],
+    ['7/8', 'C F', 'C·2 F·1.5'],
+    ['7/8', 'C F G', 'C·1 F·1 G·1.5'],
+    ['7/8', 'C / / F / / /', 'C·1.5 F·2'],
+    ['9/8', 'C F G', 'C·1.5 F·1.5 G·1.5'],
     ['12/8', 'C / / G', 'C·4.5 G·1.5'],
   ])('in %s %j', (where, text, expected) => {
     expect(harmony(chart(text, where))).toBe(expected);
@@ -150,7 +156,7 @@ describe('problems', () => {
     [':| C', '1:1+2', /no bar before it to repeat/],
     ['C | x3 D', '1:5+2', /right after :\|/],
     ['|: C :| x1', '1:9+2', /2 to 20 times/],
-    ['(5/4) C', '1:1+5', /5\/4 is not a metre/],
+    ['(5/8) C', '1:1+5', /5\/8 is not a metre/],
     ['(9) C', '1:1+3', /fewer than 4 beats/],
     ['C | (2) D', '1:5+3', /Only the first bar/],
     ['(key: X) C', '1:1+8', /A key is a note name/],

@@ -58,7 +58,19 @@ const withEndings = fc
     ),
     ...after,
   ]);
-const change = fc.constantFrom('(3/4)', '(6/8)', '(12/8)', '(2/2)', '(4/4)', '(key: D)', '(key: Eb)');
+const change = fc.constantFrom(
+  '(3/4)',
+  '(6/8)',
+  '(12/8)',
+  '(2/2)',
+  '(7/8)',
+  '(5/4)',
+  '(2/4)',
+  '(9/8)',
+  '(4/4)',
+  '(key: D)',
+  '(key: Eb)',
+);
 const changed = fc
   .tuple(change, fc.constantFrom('F', 'Gm', 'A7'))
   .map(([heads, words]) => [{ ...plain(words), heads }]);

@@ -295,23 +295,38 @@ describe('the form of a piece', () => {
     ]);
   });
 
-  it('in 2/4 becomes 2/2 in doubled values at the tempo it had; a single odd bar gets silence and a sentence', () => {
-    const two = BASS.replace('<beats>4', '<beats>2');
+  it('in 5/8 becomes 5/4 in doubled values, as fast as it was; a single odd bar gets silence and a sentence', () => {
+    const five = BASS.replace('<beats>4', '<beats>5').replace('<beat-type>4', '<beat-type>8');
     const tempo =
       '<direction><direction-type><words>Allegro</words></direction-type><sound tempo="96"/></direction>';
     const doubled = read(
-      document([['P1', 'Bass', [`<attributes>${two}</attributes>${tempo}${note('C3')}${note('D3')}`]]]),
+      document([['P1', 'Bass', [`<attributes>${five}</attributes>${tempo}${note('C3')}${note('D3', 3)}`]]]),
     );
-    expect(lineOf(doubled.sheet)).toEqual(['C2@0+2 D2@2+2']);
-    expect([doubled.sheet.metre, doubled.sheet.tempo]).toEqual([{ count: 2, unit: 2 }, 96]);
+    expect(lineOf(doubled.sheet)).toEqual(['C2@0+2 D2@2+3']);
+    expect([doubled.sheet.metre, doubled.sheet.tempo]).toEqual([{ count: 5, unit: 4 }, 192]);
     expect(doubled.said).toContain(
-      'The metre 2/4 is written as 2/2 with every value doubled; it sounds the same.',
+      'The metre 5/8 is written as 5/4 with every value doubled; it sounds the same.',
     );
-    const odd = '<attributes><time><beats>2</beats><beat-type>4</beat-type></time></attributes>';
-    const mixed = read(score(bar, bar, odd + note('C3', 4)));
+    const odd = '<attributes><time><beats>5</beats><beat-type>8</beat-type></time></attributes>';
+    const mixed = read(score(bar, bar, odd + note('C3', 5)));
     expect(mixed.said).toContain(
-      'A chart has no metre 2/4: it is written as 3/4, with silence at the end (bar 3).',
+      'A chart has no metre 5/8: it is written as 3/4, with silence at the end (bar 3).',
     );
+  });
+
+  it.each([
+    ['2/4', '2', '4', 4],
+    ['5/4', '5', '4', 10],
+    ['7/8', '7', '8', 7],
+    ['9/8', '9', '8', 9],
+  ])('in %s stays in its metre, whole or in passing', (name, beats, unit, eighths) => {
+    const attributes = `<attributes><time><beats>${beats}</beats><beat-type>${unit}</beat-type></time></attributes>`;
+    const { sheet, said } = read(
+      score(bar, attributes + note('C3', eighths), attributes + note('D3', eighths)),
+    );
+    const metres = sheet.bars.map(({ written }) => `${written.metre.count}/${written.metre.unit}`);
+    expect(metres).toEqual(['4/4', name, name]);
+    expect(said).not.toMatch(/no metre|is written as/);
   });
 });
 
@@ -363,8 +378,8 @@ describe('a file that is no score is refused with a sentence that says why', () 
     ['a zip that swells', bomb, /unpacks to more than a score can be/],
     [
       'mostly in a metre of its own',
-      score(note('C3', 8)).replace('<beats>4', '<beats>5'),
-      /begins in 5\/4; a lesson can be in 4\/4/,
+      score(note('C3', 8)).replace('<beats>4', '<beats>11'),
+      /begins in 11\/4; a lesson can be in 4\/4, 3\/4/,
     ],
     [
       'with an entity from outside',

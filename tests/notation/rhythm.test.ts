@@ -101,12 +101,32 @@ const cases: readonly (readonly [string, string, string])[] = [
   ['9/8', '0+4.5', '2.~ 4.'],
   ['5/4', '0+5', '2.~ 2'],
   ['5/4', '3+2', 'r4 r4 r4 2'],
+  ['5/4', '0+3 3+2', '2. 2'],
+  ['5/4', '2+2', 'r4 r4 4~ 4 r4'],
+  ['5/4', '0+.5 .5+.5 1+.5 1.5+.5 2+1 3+.5 3.5+.5 4+1', '(8 8) (8 8) 4 (8 8) 4'],
+  ['2/4', '', 'R'],
+  ['2/4', '1+1', 'r4 4'],
+  ['2/4', '0+1.5 1.5+.5', '4. 8'],
+  ['2/4', '0+.5 .5+.5 1+1', '(8 8) 4'],
+  ['7/8', '', 'R'],
+  ['7/8', '0+1 1+1 2+1.5', '4 4 4.'],
+  ['7/8', '0+.5 .5+.5 1+.5 1.5+.5 2+.5 2.5+.5 3+.5', '(8 8) (8 8) (8 8 8)'],
+  ['7/8', '2+1.5', 'r4 r4 4.'],
+  ['7/8', '0+1', '4 r4 r4.'],
+  ['7/8', '0+1 2+.5', '4 r4 8 r8 r8'],
+  ['7/8', '0+3.5', '2~ 4.'],
+  ['7/8', '1.5+1', 'r4 r8 8~ 8 r8 r8'],
+  ['7/8', '0+1 1+1 2+1 3+.5', '4 4 4 8'],
+  ['9/8', '0+1.5 1.5+1.5 3+1.5', '4. 4. 4.'],
+  ['9/8', '0+1.5', '4. r4. r4.'],
+  ['9/8', '3+.5 3.5+.5 4+.5', 'r4. r4. (8 8 8)'],
 ];
 
 /**
  * How a bar is written: no beam across the middle of 4/4, eighths in fours within a half, sixteenths by the beat
  * (musicengravingtips.com, 2020/01/20); rests that show each beat, an empty beat one as a quarter or an eighth rest,
- * dotted rests for whole beats of compound time: common practice, no source.
+ * dotted rests for whole beats of compound time: common practice, no source. In 7/8 the groups of two, two and three show
+ * in beams and rests, in 5/4 three and two (common practice, no source).
  */
 describe('writing a bar', () => {
   it.each(cases)('%s with %s is written %s', (time, line, written) => {

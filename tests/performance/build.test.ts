@@ -230,6 +230,34 @@ describe('count-in and click', () => {
     expect(changed.countIn).toHaveLength(3);
   });
 
+  // 3+2, 2+2+3 and 3+3+3 eighths: common practice, no source.
+  test.each([
+    [{ count: 2, unit: 4 }, [0, 960], [0, 960]],
+    [{ count: 5, unit: 4 }, [0, 960, 1920, 2880, 3840], [0, 960, 1920, 2880, 3840]],
+    [{ count: 7, unit: 8 }, [0, 480, 960, 1440, 1920, 2400, 2880], [0, 960, 1920]],
+    [{ count: 9, unit: 8 }, [0, 1440, 2880], [0, 1440, 2880]],
+  ] as const)('counts in and clicks in $count/$unit', (metre, before, beats) => {
+    const { countIn, playing, performance } = clicks({ countIn: 1 }, '| C |', metre);
+    expect(countIn.map(({ start }) => start)).toEqual(before);
+    expect(playing).toEqual(beats);
+    const accents = countIn.filter(({ accent }) => accent).map(({ start }) => start);
+    expect(accents).toEqual([0]);
+    expect(performance.countIn).toBe((3840 * metre.count) / metre.unit);
+  });
+
+  test('the eighths between the uneven beats are softer', () => {
+    const { countIn } = clicks({ countIn: 1 }, '| C |', { count: 7, unit: 8 });
+    const loud = countIn.filter(({ velocity }) => velocity > 90).map(({ start }) => start);
+    expect(loud).toEqual([0, 960, 1920]);
+  });
+
+  test('a quarter is as long in 7/8 as in 4/4 at the same tempo', () => {
+    const seconds = (metre: typeof COMMON_TIME) =>
+      secondsAt(clicks({ countIn: 0, tempo: bpm(120) }, '| C |', metre).performance, 960);
+    expect(seconds({ count: 7, unit: 8 })).toBe(0.5);
+    expect(seconds(COMMON_TIME)).toBe(0.5);
+  });
+
   test('a pickup completes the bar that the count-in has begun', () => {
     const { performance, countIn } = clicks({ countIn: 1 }, '(2) C | C | F |');
     expect(performance.bars.map((bar) => bar.duration)).toEqual([1920, 3840, 3840]);

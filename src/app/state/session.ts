@@ -7,6 +7,7 @@ import {
   type LessonProblem,
   newLesson,
   sampleLesson,
+  whyNotInMetre,
   whyNotKept,
 } from '../../core/lesson';
 import { type Clock, pageClock } from '../clock';
@@ -73,7 +74,9 @@ export async function startSession(
     first.lesson,
     (notice) => editor.setState({ notice }),
     (next, before) =>
-      keeper.isOnlyShown() && !differInUseOnly(next, before) ? NOT_CHANGED : whyNotKept(next),
+      keeper.isOnlyShown() && !differInUseOnly(next, before)
+        ? NOT_CHANGED
+        : (whyNotInMetre(next, before) ?? whyNotKept(next)),
   );
   const editor = createEditorStore(firstPiece(first.lesson));
   editor.setState({

@@ -1,4 +1,15 @@
-import { barTicks, beatsInBar, counted, isCompound, type Metre, sameMetre, ticks } from '../base';
+import {
+  barTicks,
+  beatsInBar,
+  beatsOf,
+  counted,
+  isCompound,
+  isUneven,
+  type Metre,
+  metreName,
+  sameMetre,
+  ticks,
+} from '../base';
 import {
   type Key,
   LONGEST_SYMBOL,
@@ -203,9 +214,15 @@ function unreadable(text: string, message: string): string {
   return message;
 }
 
-/** Shares that a bar has for chords that outnumber its beats: a beat of 6/8 or of 2/2 can be divided. */
+/** Shares that a bar has for chords that outnumber its beats: a beat of 6/8, of 7/8 or of 2/2 can be divided. */
 export const finestShares = (metre: Metre): number =>
-  beatsInBar(metre) * (isCompound(metre) ? 3 : metre.unit === 2 ? 2 : 1);
+  isUneven(metre) ? metre.count : beatsInBar(metre) * (isCompound(metre) ? 3 : metre.unit === 2 ? 2 : 1);
+
+/** Where each of a bar's shares begins: at its beats, which may differ in length, or evenly. */
+export const shareStarts = (bar: number, metre: Metre): readonly number[] =>
+  bar === beatsInBar(metre)
+    ? beatsOf(metre).map(({ start }) => start)
+    : Array.from({ length: bar }, (_, share) => Math.floor((share * barTicks(metre)) / bar));
 
 /** Slashes may count the eighths of a bar instead of its beats. */
 const eighthsIn = (metre: Metre): number => barTicks(metre) / PUSH;
@@ -239,7 +256,7 @@ function sharesOf(
   problems: ProblemList,
 ): Shares {
   const beats = beatsInBar(metre);
-  const name = `${metre.count}/${metre.unit}`;
+  const name = metreName(metre);
   const report = (message: string) => {
     const place = placeOf(words);
     if (place) problems.push({ ...place, message });
@@ -268,10 +285,11 @@ function spansOf(
   metre: Metre,
 ): readonly HarmonySpan[] {
   const length = barTicks(metre);
+  const places = shareStarts(shares.bar, metre);
   const starts: { readonly start: number; readonly harmony: Harmony }[] = [];
   let share = 0;
   items.forEach(({ harmony, pushed }, index) => {
-    const beat = Math.floor((share * length) / shares.bar);
+    const beat = places[share] ?? length;
     const before = starts.at(-1)?.start ?? 0;
     const start = pushed && beat - PUSH > before ? beat - PUSH : beat;
     share += shares.each[index] ?? 0;

@@ -1,6 +1,6 @@
 import { beatsInBar, type Metre } from '../base';
 import { type Key, parseKey, suggestKey } from '../theory';
-import { CHART_METRES } from './limits';
+import { CHART_METRES, chartMetreNames } from './limits';
 import { splitKey, typedKey } from './typed-key';
 
 /** What stands in brackets before a bar: a metre, a key, the beats of a pickup, or nothing that is understood. */
@@ -32,7 +32,7 @@ export function readDirective(text: string, metre: Metre, first: boolean): Direc
 function metreOf(count: number, unit: number): Directive {
   const metre = CHART_METRES.find((known) => known.count === count && known.unit === unit);
   if (metre) return { kind: 'metre', metre };
-  const known = CHART_METRES.map((each) => `${each.count}/${each.unit}`).join(', ');
+  const known = chartMetreNames().join(', ');
   return problem(`${count}/${unit} is not a metre this program can write for; it knows ${known}.`);
 }
 

@@ -1,4 +1,4 @@
-import { beatTicks, type Metre, unitTicks } from '../base';
+import { beatTicks, type Metre, metreName, unitTicks } from '../base';
 
 /** Metres a chart may change to. */
 export const CHART_METRES: readonly Metre[] = [
@@ -7,7 +7,14 @@ export const CHART_METRES: readonly Metre[] = [
   { count: 2, unit: 2 },
   { count: 6, unit: 8 },
   { count: 12, unit: 8 },
+  { count: 2, unit: 4 },
+  { count: 5, unit: 4 },
+  { count: 7, unit: 8 },
+  { count: 9, unit: 8 },
 ];
+
+/** Their names in a sentence, `4/4, 3/4 and 7/8`. */
+export const chartMetreNames = (): readonly string[] => CHART_METRES.map(metreName);
 
 /** How often a passage may be played in all. */
 export const MOST_TIMES = 20;

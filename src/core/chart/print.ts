@@ -1,6 +1,6 @@
 import { barTicks, beatsInBar, beatTicks, type Metre, sameMetre, ticks } from '../base';
 import { describeKey, type Key, parseChord, sameKey } from '../theory';
-import { defaultSpans, finestShares } from './bar-reader';
+import { defaultSpans, finestShares, shareStarts } from './bar-reader';
 import { harmonyText, spansIn } from './harmony';
 import { CHART_METRES, pickupMetre } from './limits';
 import { beginsBar } from './navigation';
@@ -170,23 +170,23 @@ export function barText(bar: Pick<ChartBar, 'spans' | 'metre' | 'pushed' | 'tail
     index === 0 && bar.pushed ? PUSH_SIGN + harmonyText(harmony) : harmonyText(harmony),
   );
   const harmonies = spans.map(({ harmony }) => harmony);
-  const beat = beatTicks(metre);
+  const beats = shareStarts(beatsInBar(metre), metre);
+  const isBeat = (tick: number): boolean => beats.includes(tick);
   const starts = spans.map(({ start }) => Number(start));
   const shared = sharedStarts(harmonies, metre);
   if (sameStarts(starts, shared)) return texts.join(' ');
-  if (starts.every((start) => start % beat === 0)) return withSlashes(texts, starts, beat, metre);
-  const onBeat = starts.map((start) => (start % beat === 0 ? start : start + PUSH));
-  const pushes = onBeat.every(
-    (at, index) => at % beat === 0 && at < barTicks(metre) && at > (starts[index - 1] ?? -1),
-  );
+  if (starts.every(isBeat)) return withSlashes(texts, starts, beats, metre);
+  const onBeat = starts.map((start) => (isBeat(start) ? start : start + PUSH));
+  const pushes = onBeat.every((at, index) => isBeat(at) && at > (starts[index - 1] ?? -1));
   const apart = onBeat.every((at, index) => index === 0 || at > (onBeat[index - 1] ?? 0));
   const roomy = onBeat.every((at, index) => index === 0 || at - PUSH > (starts[index - 1] ?? 0));
   if (pushes && apart && roomy) {
     const signed = texts.map((text, index) => (starts[index] === onBeat[index] ? text : PUSH_SIGN + text));
-    return sameStarts(onBeat, shared) ? signed.join(' ') : withSlashes(signed, onBeat, beat, metre);
+    return sameStarts(onBeat, shared) ? signed.join(' ') : withSlashes(signed, onBeat, beats, metre);
   }
-  const parts = [barTicks(metre) / finestShares(metre), PUSH];
-  const part = parts.find((each) => starts.every((start) => start % each === 0)) ?? PUSH;
+  const eighths = shareStarts(barTicks(metre) / PUSH, metre);
+  const parts = [shareStarts(finestShares(metre), metre), eighths];
+  const part = parts.find((each) => starts.every((start) => each.includes(start))) ?? eighths;
   return withSlashes(texts, starts, part, metre);
 }
 
@@ -200,12 +200,13 @@ const sameStarts = (one: readonly number[], other: readonly number[]): boolean =
 const withSlashes = (
   texts: readonly string[],
   starts: readonly number[],
-  part: number,
+  parts: readonly number[],
   metre: Metre,
 ): string =>
   texts
     .map((text, index) => {
-      const length = (starts[index + 1] ?? barTicks(metre)) - (starts[index] ?? 0);
-      return [text, ...Array.from({ length: Math.round(length / part) - 1 }, () => '/')].join(' ');
+      const end = starts[index + 1] ?? barTicks(metre);
+      const held = parts.filter((part) => part > (starts[index] ?? 0) && part < end);
+      return [text, ...held.map(() => '/')].join(' ');
     })
     .join(' ');

@@ -1,4 +1,4 @@
-import { barTicks, beatTicks, type Metre, ticks } from '../base';
+import { barTicks, beatAt, type Metre, ticks } from '../base';
 import { sameHarmony } from './harmony';
 import type { ChartBar, Harmony, HarmonySpan } from './types';
 
@@ -38,7 +38,7 @@ export function pushesInto(bar: ChartBar, next: ChartBar | undefined): boolean {
     first !== undefined &&
     bar.spans.length > 1 &&
     last.start === barTicks(bar.metre) - PUSH &&
-    last.start % beatTicks(bar.metre) !== 0 &&
+    beatAt(bar.metre, last.start).start !== last.start &&
     sameHarmony(last.harmony, first.harmony)
   );
 }

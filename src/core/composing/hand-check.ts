@@ -1,6 +1,6 @@
 import {
   barName,
-  beatTicks,
+  beatAt,
   capitalised,
   type Fret,
   type LineNote,
@@ -97,8 +97,8 @@ function describe(
 
 /** `beat 2`, or `after beat 2` between the beats. */
 function beatName(start: Ticks, metre: Metre): string {
-  const beat = beatTicks(metre);
-  return `${start % beat === 0 ? 'beat' : 'after beat'} ${Math.floor(start / beat) + 1}`;
+  const beat = beatAt(metre, start);
+  return `${start === beat.start ? 'beat' : 'after beat'} ${beat.index + 1}`;
 }
 
 function once<Value>(find: () => Value): () => Value {

@@ -5,6 +5,9 @@ import type { Feel } from './types';
 const SIX_EIGHT_BEAT =
   'learndrumsforfree.com 2015/04 "10 drum beats in a 6/8 time signature": kick on one, snare on the fourth eighth, hi-hat on all six';
 
+const THREE_DOTTED_BEATS =
+  'three slow beats of three eighths, the weight on one, the snare on three: common practice, no source';
+
 /** Two slow beats of three; the bass holds the one and leans into the second. */
 export const BALLAD: Feel = {
   id: 'ballad',
@@ -54,6 +57,25 @@ export const BALLAD: Feel = {
       fill: [drum('kick', 'x-----x-----'), drum('snare', '---x-----xxX'), drum('closed hat', 'XxxXxxXxx---')],
       chops: { grid: '-xx-xx-xx-xx', source: 'the chord after each beat: common practice, no source' },
       organ: pad(12),
+    },
+    {
+      metre: { count: 9, unit: 8 },
+      drums: [
+        drum('kick', 'x--------', THREE_DOTTED_BEATS),
+        drum('snare', '------x--', THREE_DOTTED_BEATS),
+        drum('rim', '---x-----', THREE_DOTTED_BEATS),
+        drum('closed hat', 'XxxXxxXxx', THREE_DOTTED_BEATS),
+      ],
+      evenBars: [
+        drum('kick', 'x-------x', THREE_DOTTED_BEATS),
+        drum('snare', '------x--', THREE_DOTTED_BEATS),
+        drum('rim', '---x-----', THREE_DOTTED_BEATS),
+        drum('closed hat', 'XxxXxxXxx', THREE_DOTTED_BEATS),
+      ],
+      fill: [drum('kick', 'x--------'), drum('snare', '---x--xxX'), drum('closed hat', 'XxxXxx---')],
+      dressing: [drum('snare', '-1--1--12'), drum('kick', '--1--1---'), drum('open hat', '--------1')],
+      chops: { grid: '-xx-xx-xx', source: 'the chord after each beat: common practice, no source' },
+      organ: pad(9),
     },
   ],
 };

@@ -2,6 +2,8 @@ import { bpm } from '../base';
 import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
+const THREE_AND_TWO = 'the dotted pairs in three beats and in two: common practice, no source';
+
 /** Root and fifth in dotted pairs; the rim has a pattern of two bars. */
 export const BOSSA: Feel = {
   id: 'bossa',
@@ -55,6 +57,28 @@ export const BOSSA: Feel = {
       ],
       chops: { grid: 'x-----x-----x---', source: COMMON_PRACTICE },
       organ: pad(16),
+    },
+    {
+      metre: { count: 5, unit: 4 },
+      drums: [
+        drum('kick', 'x-----x-x---x-----x-', THREE_AND_TWO),
+        drum('rim', 'x-----x-----x---x---', THREE_AND_TWO),
+        drum('closed hat', 'x-x-x-x-x-x-x-x-x-x-', THREE_AND_TWO),
+        drum('foot hat', '----x-----------x---', THREE_AND_TWO),
+      ],
+      fill: [
+        drum('kick', 'x-----x-x---x-----x-'),
+        drum('rim', '----x---x---x-x-x-x-'),
+        drum('closed hat', 'x-x-x-x-x-----------'),
+        drum('foot hat', '----x-----------x---'),
+      ],
+      dressing: [
+        drum('closed hat', '-2-1-2-2-1-2-1-2-1-2'),
+        drum('rim', '-1-2-1---2--2-1-1-2-'),
+        drum('kick', '---1-----------1----'),
+      ],
+      chops: { grid: 'x-----x-----x---x---', source: THREE_AND_TWO },
+      organ: pad(20),
     },
   ],
 };

@@ -42,5 +42,17 @@ export const CALYPSO: Feel = {
       chops: { grid: '--x---x---x---x-', source: COMMON_PRACTICE },
       organ: pad(16),
     },
+    {
+      metre: { count: 2, unit: 4 },
+      drums: [
+        drum('kick', 'x---x---', SOCA_GROOVE),
+        drum('snare', '---x--x-', SOCA_GROOVE),
+        drum('closed hat', 'x-o-x-o-', OPEN_HATS),
+      ],
+      fill: [drum('kick', 'x---x---'), drum('snare', '---xxxX-'), drum('closed hat', 'x-------')],
+      dressing: [drum('snare', '-1--1--2'), drum('kick', '------1-')],
+      chops: { grid: '--x---x-', source: COMMON_PRACTICE },
+      organ: pad(8),
+    },
   ],
 };

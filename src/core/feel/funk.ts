@@ -6,6 +6,9 @@ const SYNCOPATED_KICK =
   'drummagazine.com "50 ways to get funky" (winter 2018): the second kick on the and of two or of three, snare on two and four';
 const SIXTEENTH_HAT = 'learn-to-play-drums.com "The basic drum beats": the hi-hat in sixteenths';
 
+const CUT_SHORT =
+  'the 4/4 row with an eighth cut from its end, two and two and three: common practice, no source';
+
 /** Everything hangs on the one; short notes and tight holes in sixteenths. */
 export const FUNK: Feel = {
   id: 'funk',
@@ -44,6 +47,26 @@ export const FUNK: Feel = {
         source: 'short chords off the beat, in sixteenths: common practice, no source',
       },
       organ: pad(16),
+    },
+    {
+      metre: { count: 7, unit: 8 },
+      drums: [
+        drum('kick', 'x-----x-x-----', CUT_SHORT),
+        drum('snare', '----x-------x-', CUT_SHORT),
+        drum('closed hat', 'XxxxXxxxXxxxxx', CUT_SHORT),
+      ],
+      fill: [
+        drum('kick', 'x-----x-------'),
+        drum('snare', '----x---xxxxX-'),
+        drum('closed hat', 'XxxxXxxx------'),
+      ],
+      dressing: [
+        drum('snare', '-1-2-2-3-2-2-3'),
+        drum('kick', '--1----2--2---'),
+        drum('open hat', '-------------2'),
+      ],
+      chops: { grid: '---x--x----x--', source: CUT_SHORT },
+      organ: pad(14),
     },
   ],
 };

@@ -1,5 +1,6 @@
 export { FEELS, feelBeats, feelById, feelMetre, feelTempo, homeMetre, isFeelId, swingRatio } from './feels';
 export { type GridNote, readGrid, type Stroke } from './grid';
+export { feelsIn, rhythmsIn, whyNotPlayedIn } from './metres';
 export { PHRASE_BOOKS, phraseBookOf } from './phrases/books';
 export { contourOf, slotBeats } from './phrases/notation';
 export * from './phrases/types';

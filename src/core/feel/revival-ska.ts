@@ -2,6 +2,10 @@ import { bpm } from '../base';
 import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, weights } from './rows';
 import type { Feel } from './types';
 
+const HALF_OF_FOUR = 'half of the 4/4 row: common practice, no source';
+const AFTER_BEATS =
+  'a kick on each of the beats, two, two and three eighths long, chords on the eighths after them: common practice, no source';
+
 /** Straight and fast: running arpeggios over four kicks. */
 export const REVIVAL_SKA: Feel = {
   id: 'revival-ska',
@@ -56,6 +60,44 @@ export const REVIVAL_SKA: Feel = {
       organ: {
         left: { grid: '-x-x-x-x-x-x-x-x', source: 'derived from thepianoshed.com "the bubble", slow count' },
         right: { grid: '--x---x---x---x-', source: 'derived from thepianoshed.com "the bubble", slow count' },
+      },
+    },
+    {
+      metre: { count: 2, unit: 4 },
+      drums: [
+        drum('kick', 'x---x---', HALF_OF_FOUR),
+        drum('snare', '----x---', HALF_OF_FOUR),
+        drum('open hat', '--o---o-', HALF_OF_FOUR),
+      ],
+      fill: [drum('kick', 'x---x---'), drum('snare', 'x-x-xxxx')],
+      dressing: [drum('snare', '--1--12-'), drum('closed hat', '1-1-1-1-'), drum('kick', '------1-')],
+      chops: { grid: '--x---x-', source: HALF_OF_FOUR },
+      organ: {
+        left: { grid: '-x-x-x-x', source: HALF_OF_FOUR },
+        right: { grid: '--x---x-', source: HALF_OF_FOUR },
+      },
+    },
+    {
+      metre: { count: 7, unit: 8 },
+      drums: [
+        drum('kick', 'x---x---x-----', AFTER_BEATS),
+        drum(
+          'snare',
+          '----x-------x-',
+          'the backbeat, with an eighth cut from the bar: common practice, no source',
+        ),
+        drum('open hat', '--o---o---o-o-', AFTER_BEATS),
+      ],
+      fill: [drum('kick', 'x---x---x-----'), drum('snare', '----x---x-xxX-')],
+      dressing: [
+        drum('snare', '--1---1-2-1---'),
+        drum('closed hat', '1-1-1-1-1-1-1-'),
+        drum('kick', '------------1-'),
+      ],
+      chops: { grid: '--x---x---x-x-', source: AFTER_BEATS },
+      organ: {
+        left: { grid: '-x-x-x-x-x-x-x', source: AFTER_BEATS },
+        right: { grid: '--x---x---x-x-', source: AFTER_BEATS },
       },
     },
   ],

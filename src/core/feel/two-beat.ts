@@ -3,6 +3,7 @@ import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows
 import type { Feel } from './types';
 
 const TRAIN_BEAT = 'drumpaper.com "The train beat"';
+const POLKA_BEAT = 'bass on the beats, chords and snare after them: common practice, no source';
 
 /** Root on one, fifth on three, a walk-up to turn. */
 export const TWO_BEAT: Feel = {
@@ -64,6 +65,18 @@ export const TWO_BEAT: Feel = {
       fill: [drum('kick', 'x-----------'), drum('snare', '----x---xxx-'), drum('foot hat', '----x---x---')],
       chops: { grid: '----x---x---', source: COMMON_PRACTICE },
       organ: pad(12),
+    },
+    {
+      metre: { count: 2, unit: 4 },
+      drums: [
+        drum('kick', 'x---x---', POLKA_BEAT),
+        drum('snare', '--x---x-', POLKA_BEAT),
+        drum('foot hat', '--x---x-', POLKA_BEAT),
+      ],
+      fill: [drum('kick', 'x---x---'), drum('snare', '--x-xxX-'), drum('foot hat', '--x-----')],
+      dressing: [drum('snare', '-1-1-1-2'), drum('kick', '------1-')],
+      chops: { grid: '--x---x-', source: POLKA_BEAT },
+      organ: pad(8),
     },
   ],
 };

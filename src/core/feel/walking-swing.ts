@@ -2,6 +2,8 @@ import { bpm } from '../base';
 import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
+const THREE_AND_TWO = 'a bar of three and a bar of two as one: common practice, no source';
+
 /** A note a beat, on to the next chord. */
 export const WALKING_SWING: Feel = {
   id: 'walking-swing',
@@ -43,6 +45,25 @@ export const WALKING_SWING: Feel = {
       fill: [drum('ride', 'x---x-------'), drum('snare', '------x-x-x-'), drum('foot hat', '----x-------')],
       chops: { grid: 'x-----x-----', source: COMMON_PRACTICE },
       organ: pad(12),
+    },
+    {
+      metre: { count: 5, unit: 4 },
+      drums: [
+        drum('ride', 'x---x-x-x---x---x-x-', THREE_AND_TWO),
+        drum('foot hat', '----x-----------x---', THREE_AND_TWO),
+      ],
+      fill: [
+        drum('ride', 'x---x-x-x-----------'),
+        drum('snare', '------------x-x-x-x-'),
+        drum('foot hat', '----x-----------x---'),
+      ],
+      dressing: [
+        drum('snare', '------2-1-----2---1-'),
+        drum('kick', '1-------1---2-----1-'),
+        drum('closed hat', '------------------1-'),
+      ],
+      chops: { grid: 'x-----x-----x-------', source: THREE_AND_TWO },
+      organ: pad(20),
     },
   ],
 };

@@ -56,6 +56,7 @@ export { freshIds } from './identity';
 export { whyNotKept } from './keepable';
 export { keyChanges } from './key-changes';
 export { LESSON_LIMITS } from './limits';
+export { whyNotInMetre } from './metre-check';
 export {
   handMoves,
   kindsOf,

@@ -12,6 +12,7 @@ import type { Instrument } from '../fretboard';
 import type { LineRequest } from '../line';
 import { findKey, type Key, type KeyGuess, type Naming, sameKey, type WeightedNote } from '../theory';
 import { composerAims } from './aims';
+import { metreProblems } from './metre-check';
 import type { InstrumentSettings, LinePiece } from './types';
 
 export const instrumentOf = (settings: InstrumentSettings): Instrument => ({
@@ -89,7 +90,14 @@ export function readPiece(piece: LinePiece): PieceChart {
     const own = bar.key ?? (piece.key === null ? sections[bar.section] : null) ?? key;
     return sameKey(own, bar.key ?? key) ? bar : { ...bar, key: own };
   });
-  return { chart: withKeys(chart, bars), problems, key, keyGuesses: guesses, sectionKeys: sections };
+  const unplayed = metreProblems(piece, chart);
+  return {
+    chart: withKeys(chart, bars),
+    problems: unplayed.length === 0 ? problems : [...problems, ...unplayed],
+    key,
+    keyGuesses: guesses,
+    sectionKeys: sections,
+  };
 }
 
 /** The guesses of {@link readPiece} with their reasons in other note names. */

@@ -1,4 +1,12 @@
-import { type LineNote, midiOf, pitchClassOf, type SpelledName, type SpelledPitch, sameName } from '../base';
+import {
+  beatAt,
+  type LineNote,
+  midiOf,
+  pitchClassOf,
+  type SpelledName,
+  type SpelledPitch,
+  sameName,
+} from '../base';
 import { classAbove, pitchAt, type StepTone, type Stretch } from './harmony';
 import { struck } from './hearing';
 import { notesPerSecond, rhythmLevel } from './level';
@@ -31,9 +39,9 @@ export interface Mended {
 
 /** `Bar 3, beat 2`, or `Bar 3, after beat 2` between the beats. */
 function placeOf(model: LineModel, bar: BarModel, tone: Tone): string {
-  const beat = Math.floor(tone.start / bar.beat) + 1;
-  const between = tone.start % bar.beat > 0 ? 'after ' : '';
-  return `${barHeading(model, bar.index)}, ${between}beat ${beat}`;
+  const { index, start } = beatAt(bar.metre, tone.start);
+  const between = tone.start > start ? 'after ' : '';
+  return `${barHeading(model, bar.index)}, ${between}beat ${index + 1}`;
 }
 
 /** A line under the check: what was written, and how it is heard. */

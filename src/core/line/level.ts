@@ -1,4 +1,13 @@
-import { type Bpm, barTicks, beatTicks, type Metre, TICKS_PER_QUARTER, type Ticks } from '../base';
+import {
+  type Bpm,
+  barTicks,
+  beatAt,
+  beatGroups,
+  beatTicks,
+  type Metre,
+  TICKS_PER_QUARTER,
+  type Ticks,
+} from '../base';
 import type { Level } from './types';
 
 /** What a teaching level lets a line ask of a player. The table is a common one of the trade, with no source. */
@@ -77,17 +86,29 @@ export interface Onset {
 
 const EIGHTH = TICKS_PER_QUARTER / 2;
 
-/** Values a note may have at a level without a dot: quarter, half, whole; in compound time the dotted ones. */
-function isPlainValue(duration: number, beat: Ticks, bar: Ticks): boolean {
-  return duration === beat || duration === beat * 2 || duration === bar;
+/**
+ * Values a note may have at a level without a dot: quarter, half, whole; in compound time the dotted ones, and what fills
+ * a long beat, or a first group of beats.
+ */
+function isPlainValue({ start, duration }: Onset, metre: Metre): boolean {
+  const beat = beatTicks(metre);
+  const own = beatAt(metre, start);
+  const [first = 0] = beatGroups(metre);
+  return (
+    duration === beat ||
+    duration === beat * 2 ||
+    duration === barTicks(metre) ||
+    (start === own.start && duration === own.length) ||
+    (start === 0 && duration === first * beat)
+  );
 }
 
-function onsetLevel(onset: Onset, before: Onset | undefined, beat: Ticks, bar: Ticks): Level {
+function onsetLevel(onset: Onset, before: Onset | undefined, metre: Metre, beat: Ticks): Level {
   const offset = onset.start % beat;
   const onGrid = onset.start % EIGHTH === 0 && onset.duration % EIGHTH === 0;
   if (!onGrid) return fineLevel(onset, before);
   const end = onset.start + onset.duration;
-  if (offset === 0) return isPlainValue(onset.duration, beat, bar) ? 0 : onset.duration < beat ? 1 : 2;
+  if (offset === 0) return isPlainValue(onset, metre) ? 0 : onset.duration < beat ? 1 : 2;
   if (!beforeEnds(before, onset)) return 3;
   if (end > onset.start - offset + beat) return 3;
   return before !== undefined && before.duration > beat ? 2 : 1;
@@ -111,10 +132,9 @@ const beforeEnds = (before: Onset | undefined, onset: Onset): boolean =>
  */
 export function rhythmLevel(onsets: readonly Onset[], metre: Metre): Level {
   const beat = beatTicks(metre);
-  const bar = barTicks(metre);
   let level: Level = 0;
   onsets.forEach((onset, index) => {
-    const one = onsetLevel(onset, onsets[index - 1], beat, bar);
+    const one = onsetLevel(onset, onsets[index - 1], metre, beat);
     if (one > level) level = one;
   });
   return level;

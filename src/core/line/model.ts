@@ -1,4 +1,13 @@
-import { barName, capitalised, type Metre, type SpelledName } from '../base';
+import {
+  barName,
+  beatGroups,
+  beatsOf,
+  beatTicks,
+  capitalised,
+  isUneven,
+  type Metre,
+  type SpelledName,
+} from '../base';
 import { type Chord, formatChordIn, formatNameIn, type Naming } from '../theory';
 import type { Demands } from './demands';
 import type { Stretch } from './harmony';
@@ -59,9 +68,21 @@ export const changesAtStart = (model: LineModel, bar: BarModel): boolean =>
     return before !== undefined && changesBetween(before, bar);
   });
 
-/** Beats on which a fourth would grate: one and three in four, one elsewhere, each dotted beat in compound time. */
+/**
+ * Beats on which a fourth would grate: one and three in four, one and four in five (three and two), the long one in
+ * 7/8, one elsewhere.
+ */
 export const isStrongBeat = (bar: BarModel, tick: number): boolean =>
-  tick === 0 || (bar.metre.count % 2 === 0 && tick === bar.ticks / 2 && bar.ticks >= bar.beat * 2);
+  tick === 0 ||
+  (bar.metre.count % 2 === 0 && tick === bar.ticks / 2 && bar.ticks >= bar.beat * 2) ||
+  tick === secondGroup(bar.metre);
+
+/** Where the second group of a bar begins that is divided unevenly; null elsewhere. */
+function secondGroup(metre: Metre): number | null {
+  if (isUneven(metre)) return beatsOf(metre).at(-1)?.start ?? null;
+  const [first = 0, second] = beatGroups(metre);
+  return second === undefined ? null : first * beatTicks(metre);
+}
 
 /** The number of a bar as the chart counts it. */
 export const barNumber = (model: LineModel, index: number): number =>

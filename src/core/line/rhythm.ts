@@ -1,4 +1,4 @@
-import { TICKS_PER_QUARTER } from '../base';
+import { beatsOf, TICKS_PER_QUARTER } from '../base';
 import { type PhraseRole, type RhythmCell, readGrid, rhythmCellsOf } from '../feel';
 import { notesPerSecond, type Onset, rhythmLevel } from './level';
 import type { BarModel, LineModel } from './model';
@@ -21,8 +21,9 @@ export const patternOf = (onsets: readonly { readonly start: number }[]): string
 
 /** Metres that the feel has no cells for borrow the quarter-note pulse, whole or with beat one silent. */
 function plainCells(bar: BarModel): readonly RhythmCell[] {
-  const beats = Math.round(bar.ticks / bar.beat);
-  const all = 'x'.padEnd(2, '=').repeat(beats);
+  const lengths = beatsOf(bar.metre).map(({ length }) => Math.round((2 * length) / bar.beat));
+  const beats = lengths.length;
+  const all = lengths.map((steps) => 'x'.padEnd(steps, '=')).join('');
   const roles: readonly PhraseRole[] = ['statement', 'answer', 'turnaround'];
   const source = 'the plain pulse: common practice, no source';
   const grids = [all, `x=${'='.repeat(all.length - 2)}`];

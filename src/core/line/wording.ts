@@ -1,14 +1,16 @@
-import { capitalised, listed, numberWord, unreachable } from '../base';
+import { beatAt, capitalised, listed, numberWord, unreachable } from '../base';
 import type { Claim, Facts } from './claim';
 import { type BarModel, barPhrase, chordText, type LineModel, nameText } from './model';
 import type { Tone } from './tones';
 
 /** Where in the bar a tick lies, as a teacher counts it. */
 function beatPhrase(bar: BarModel, tick: number): string {
-  const beat = numberWord(Math.floor(tick / bar.beat) + 1);
-  const offset = tick % bar.beat;
-  if (offset === 0) return `beat ${beat}`;
-  return offset * 2 === bar.beat ? `the “and” of ${beat}` : `the end of beat ${beat}`;
+  const { index, start, length } = beatAt(bar.metre, tick);
+  const beat = numberWord(index + 1);
+  if (tick === start) return `beat ${beat}`;
+  return (tick - start) * 2 === Math.min(bar.beat, length)
+    ? `the “and” of ${beat}`
+    : `the end of beat ${beat}`;
 }
 
 /** The bar that a claim is about. */

@@ -1,13 +1,12 @@
-import { barTicks, beatTicks, isCompound, type Metre, TICKS_PER_QUARTER } from '../base';
+import { barTicks, beatAt, beatTicks, type Metre, TICKS_PER_QUARTER } from '../base';
 import type { NotatedEvent } from './types';
 
 /**
  * Which events share a beam: four plain eighths may join within the half of a bar in two or four; everything
- * else joins by the beat (musicengravingtips.com, "Beaming", 2020/01/20). A rest ends a beam, and a triplet has
- * its own.
+ * else joins by the beat (musicengravingtips.com, "Beaming", 2020/01/20): in 7/8 by two, two and three eighths. A rest
+ * ends a beam, and a triplet has its own.
  */
 export function beamGroups(events: readonly NotatedEvent[], metre: Metre): readonly (readonly number[])[] {
-  const beat = Math.min(beatTicks(metre), isCompound(metre) ? beatTicks(metre) : TICKS_PER_QUARTER);
   const groups: number[][] = [];
   let open: { window: string; members: number[] } | null = null;
   events.forEach((event, index) => {
@@ -16,7 +15,7 @@ export function beamGroups(events: readonly NotatedEvent[], metre: Metre): reado
       open = null;
       return;
     }
-    const window = windowOf(event, events, metre, beat);
+    const window = windowOf(event, events, metre);
     if (open?.window === window) {
       open.members.push(index);
     } else {
@@ -27,7 +26,7 @@ export function beamGroups(events: readonly NotatedEvent[], metre: Metre): reado
   return groups.filter((group) => group.length > 1);
 }
 
-function windowOf(event: NotatedEvent, events: readonly NotatedEvent[], metre: Metre, beat: number): string {
+function windowOf(event: NotatedEvent, events: readonly NotatedEvent[], metre: Metre): string {
   if (event.triplet !== null) return `triplet ${event.triplet}`;
   const half = 2 * TICKS_PER_QUARTER;
   if (metre.unit !== 8 && barTicks(metre) % half === 0) {
@@ -36,7 +35,8 @@ function windowOf(event: NotatedEvent, events: readonly NotatedEvent[], metre: M
     const four = inside.length === 4 && inside.every(isPlainEighth);
     if (four) return `half ${start}`;
   }
-  return `beat ${Math.floor(event.start / beat)}`;
+  if (metre.unit === 8) return `beat ${beatAt(metre, event.start).index}`;
+  return `beat ${Math.floor(event.start / Math.min(beatTicks(metre), TICKS_PER_QUARTER))}`;
 }
 
 const isPlainEighth = (event: NotatedEvent): boolean =>

@@ -1,4 +1,4 @@
-import { beatTicks, isCompound, type Metre } from '../base';
+import { beatAt, beatsOf, isDotted, type Metre } from '../base';
 import type { NotatedEvent } from './types';
 
 /** A syllable under a moment of the bar. */
@@ -22,8 +22,9 @@ const COMPOUND: ReadonlyMap<number, string> = new Map([
 
 /**
  * How a bar is counted aloud: `1 & 2 &`, `1 e & a`, triplets `1 trip let`, in compound time `1 & a`
- * (readmusicmethod.com, "Counting rhythms"; compound time common practice, no source). A beat that is not struck
- * is whispered, in brackets.
+ * (readmusicmethod.com, "Counting rhythms"; compound time common practice, no source). In 7/8 the three beats are
+ * counted, the last one long: `1 & 2 & 3 & a` (common practice, no source). A beat that is not struck is whispered, in
+ * brackets.
  * @param tiedIn the first note goes on from the bar before, so it is not struck
  */
 export function countingOf(
@@ -31,19 +32,18 @@ export function countingOf(
   metre: Metre,
   tiedIn = false,
 ): readonly CountMark[] {
-  const beat = beatTicks(metre);
-  const syllables = isCompound(metre) ? COMPOUND : SIMPLE;
   const marks = new Map<number, string>();
-  const length = metre.count * (isCompound(metre) ? beat / 3 : beat);
-  for (let tick = 0; tick < length; tick += beat) marks.set(tick, `(${tick / beat + 1})`);
+  for (const { start, index } of beatsOf(metre)) marks.set(start, `(${index + 1})`);
   let before: NotatedEvent | null = null;
   for (const event of events) {
     const goesOn = event.note === before?.note || (tiedIn && event.note === 0);
     const struck = event.note !== null && !goesOn;
     before = event;
     if (!struck) continue;
-    const within = ((event.start % beat) / beat) * 24;
-    const text = within === 0 ? String(event.start / beat + 1) : syllables.get(within);
+    const beat = beatAt(metre, event.start);
+    const within = ((event.start - beat.start) / beat.length) * 24;
+    const syllables = isDotted(beat) ? COMPOUND : SIMPLE;
+    const text = within === 0 ? String(beat.index + 1) : syllables.get(within);
     if (text) marks.set(event.start, text);
   }
   return [...marks].map(([tick, text]) => ({ tick, text })).sort((one, other) => one.tick - other.tick);

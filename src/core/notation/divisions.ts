@@ -1,4 +1,15 @@
-import { barTicks, beatTicks, isCompound, type Metre, TICKS_PER_QUARTER, unitTicks } from '../base';
+import {
+  barTicks,
+  beatGroups,
+  beatsOf,
+  beatTicks,
+  isCompound,
+  isDotted,
+  isUneven,
+  type Metre,
+  TICKS_PER_QUARTER,
+  unitTicks,
+} from '../base';
 
 /**
  * A stretch of a bar as its metre divides it: the whole bar, its halves, its beats, and so on down. Rhythms are
@@ -57,30 +68,25 @@ export function divisionsOf(metre: Metre): Division {
     }
     return joined(0, beats, whole);
   }
+  if (isUneven(metre)) {
+    const parts = beatsOf(metre).map((each) =>
+      isDotted(each) ? inThree(each.start, each.length) : inTwo(each.start, each.length),
+    );
+    return joined(0, parts, whole);
+  }
   if (metre.count === 4 || metre.count === 2) {
     const strict = metre.count === 4 || metre.unit === 4;
     return inTwo(0, barTicks(metre), { rest: true, lateStart: !strict || metre.unit === 2 });
   }
-  const beats = beatGroups(metre.count).map(({ first, count }) => {
+  const groups = beatGroups(metre);
+  let first = 0;
+  const beats = groups.map((count) => {
     const start = first * unitTicks(metre);
+    first += count;
     const parts = Array.from({ length: count }, (_, index) => inTwo(start + index * beat, beat));
-    return count === metre.count ? parts : [joined(start, parts, { rest: false, lateStart: false })];
+    return groups.length === 1 ? parts : [joined(start, parts, { rest: false, lateStart: false })];
   });
   return joined(0, beats.flat(), whole);
-}
-
-/** Three beats stay one group; five and seven are felt as three or two and two. */
-function beatGroups(count: number): readonly { readonly first: number; readonly count: number }[] {
-  if (count <= 3) return [{ first: 0, count }];
-  const groups: { first: number; count: number }[] = [];
-  let first = 0;
-  while (first < count) {
-    const left = count - first;
-    const size = left === 4 || left === 2 ? 2 : 3;
-    groups.push({ first, count: Math.min(size, left) });
-    first += size;
-  }
-  return groups;
 }
 
 /** The written length of one triplet region, as a dotted beat that the same rules divide. */

@@ -1,5 +1,5 @@
 import { barTicks, type MidiNumber, ticks } from '../base';
-import { type Feel, feelMetre, type Grid, readGrid } from '../feel';
+import { type Feel, type Grid, readGrid, rhythmsIn } from '../feel';
 import type { Chord } from '../theory';
 import type { PlannedBar } from './plan';
 import { swung } from './swing';
@@ -126,7 +126,7 @@ export function chordEvents(
   ratio: number,
   ticksOf: (seconds: number) => number,
 ): readonly PitchedEvent[] {
-  const metreOf = (bar: PlannedBar) => feelMetre(feel, bar.metre);
+  const metreOf = (bar: PlannedBar) => rhythmsIn(feel, bar.metre);
   const chops: Hand = {
     part: 'chops',
     register: CHOPS,

@@ -1,4 +1,4 @@
-import { type Bpm, beatsInBar, beatTicks, isCompound, type Metre, ticks } from '../base';
+import { type Bpm, barTicks, beatsOf, isDotted, isUneven, type Metre, type MetreBeat, ticks } from '../base';
 import type { ClickPlan } from '../lesson';
 import type { PlannedBar } from './plan';
 import { swung } from './swing';
@@ -16,48 +16,57 @@ function click(start: number, velocity: number, accent: boolean, countIn: boolea
   return { part: 'click', start: ticks(start), duration: ticks(LENGTH), velocity, accent, countIn };
 }
 
-/** Where the beat is divided: at its half, or at its thirds in compound time. */
-const divisions = (metre: Metre): readonly number[] => {
-  const beat = beatTicks(metre);
-  return isCompound(metre) ? [beat / 3, (beat * 2) / 3] : [beat / 2];
-};
+/** Where a beat is divided: at its half, or at its thirds where it is dotted. */
+const divisions = (beat: MetreBeat): readonly number[] =>
+  isDotted(beat) ? [beat.length / 3, (beat.length * 2) / 3] : [beat.length / 2];
 
-/** Clicks from tick 0 up to `end`; the first beat of each bar is accented. */
+/**
+ * Clicks from tick 0 up to `end`; the first beat of each bar is accented. Where beats differ in length the eighths
+ * sound at every tempo, or the long beat could not be heard coming (common practice, no source).
+ */
 export function countInEvents(metre: Metre, end: number, tempo: Bpm): readonly ClickEvent[] {
-  const beat = beatTicks(metre);
-  const beats = beatsInBar(metre);
-  return Array.from({ length: Math.round(end / beat) }, (_, index) => index).flatMap((index) => {
-    const accent = index % beats === 0;
-    const between = tempo < SLOW ? divisions(metre) : [];
-    return [
-      click(index * beat, accent ? STRENGTH.accent : STRENGTH.beat, accent, true),
-      ...between.map((after) => click(index * beat + after, STRENGTH.between, false, true)),
-    ];
-  });
+  const divided = tempo < SLOW || isUneven(metre);
+  const bars = Array.from({ length: Math.ceil(end / barTicks(metre)) }, (_, bar) => bar * barTicks(metre));
+  return bars
+    .flatMap((bar) =>
+      beatsOf(metre).flatMap((beat) => {
+        const start = bar + beat.start;
+        const accent = beat.index === 0;
+        const between = divided ? divisions(beat) : [];
+        return [
+          click(start, accent ? STRENGTH.accent : STRENGTH.beat, accent, true),
+          ...between.map((after) => click(start + after, STRENGTH.between, false, true)),
+        ];
+      }),
+    )
+    .filter(({ start }) => start < end);
 }
 
 function clicksOfBar(bar: PlannedBar, plan: ClickPlan, ratio: number): readonly ClickEvent[] {
   const { metre, start } = bar;
-  const beat = beatTicks(metre);
-  const beats = beatsInBar(metre);
-  const every = Array.from({ length: beats }, (_, index) => index);
+  const every = beatsOf(metre);
   switch (plan.beats) {
     case 'every beat':
-      return every.map((index) =>
-        click(start + index * beat, index === 0 ? STRENGTH.accent : STRENGTH.beat, index === 0, false),
+      return every.map((beat) =>
+        click(
+          start + beat.start,
+          beat.index === 0 ? STRENGTH.accent : STRENGTH.beat,
+          beat.index === 0,
+          false,
+        ),
       );
     case 'two and four': {
-      const strong = (index: number): boolean => index === 0 || (beats % 2 === 0 && index % 2 === 0);
+      const strong = ({ index }: MetreBeat): boolean =>
+        index === 0 || (every.length % 2 === 0 && index % 2 === 0);
       return every
-        .filter((index) => !strong(index))
-        .map((index) => click(start + index * beat, STRENGTH.beat, false, false));
+        .filter((beat) => !strong(beat))
+        .map((beat) => click(start + beat.start, STRENGTH.beat, false, false));
     }
-    case 'off-beats': {
-      const after = divisions(metre).at(-1) ?? 0;
-      return every.map((index) =>
-        click(start + swung(index * beat + after, metre, ratio), STRENGTH.beat, false, false),
-      );
-    }
+    case 'off-beats':
+      return every.map((beat) => {
+        const after = divisions(beat).at(-1) ?? 0;
+        return click(start + swung(beat.start + after, metre, ratio), STRENGTH.beat, false, false);
+      });
   }
 }
 

@@ -1,4 +1,4 @@
-import { barTicks, beatTicks, createRandom, hashText, type Metre } from '../base';
+import { barTicks, beatAt, createRandom, hashText, type Metre } from '../base';
 import { type DrumRow, type DrumSound, type FeelMetre, type GridNote, readGrid, type Stroke } from '../feel';
 
 /** MIDI velocities of the four strokes that a grid writes. The figures are ours. */
@@ -25,18 +25,20 @@ export interface Turn {
 const KEEPS_TIME: ReadonlySet<DrumSound> = new Set(['closed hat', 'ride']);
 const TRAIN = 6;
 
+const isOnBeat = (metre: Metre, tick: number): boolean => beatAt(metre, tick).start === tick;
+
 /** How a written hit of a row is struck: what keeps time gets lighter the farther it lies from the beat. */
 function strokeOf(row: DrumRow, hit: GridNote, hits: readonly GridNote[], metre: Metre): Stroke {
   if (hit.stroke !== 'plain') return hit.stroke;
-  const beat = beatTicks(metre);
-  const onBeat = (one: GridNote): boolean => one.start % beat === 0;
+  const onBeat = (one: GridNote): boolean => isOnBeat(metre, one.start);
   const train = KEEPS_TIME.has(row.sound) || hits.length >= TRAIN;
   if (row.sound === 'foot hat') return 'soft';
   if (row.sound === 'kick') return onBeat(hit) ? 'plain' : 'soft';
   if (!train || !hits.some(onBeat)) return 'plain';
   const accented = hits.some(({ stroke }) => stroke === 'accent');
   if (onBeat(hit)) return accented && !KEEPS_TIME.has(row.sound) ? 'soft' : 'plain';
-  return hit.start % (beat / 2) === 0 && KEEPS_TIME.has(row.sound) ? 'soft' : 'ghost';
+  const beat = beatAt(metre, hit.start);
+  return (hit.start - beat.start) % (beat.length / 2) === 0 && KEEPS_TIME.has(row.sound) ? 'soft' : 'ghost';
 }
 
 function written(rows: readonly DrumRow[], metre: Metre): readonly Hit[] {
@@ -69,8 +71,11 @@ const FILL_ENDS: Readonly<Record<number, readonly string[]>> = {
     '--------s-x-xgxX',
     '----------xxX-xX',
   ],
+  20: ['----------------xsxX', '--------------x-xsX-', '------------xgsxX-x-', '--------x---s-x-xgxX'],
+  14: ['----------xsxX', '--------x-xsX-', '--------sxxxX-', '----x---s-x-xX'],
   12: ['---------xsX', '------x-xsxX', '------xsxX-x', '---------s-X', '------s-xx-X'],
   8: ['------xX', '----xsxX', '----x-sX', '----sxX-'],
+  9: ['------xsX', '-----sxsX', '------x-X', '---x--sxX'],
   6: ['----xX', '---xsX', '---x-X', '---sxX'],
 };
 
@@ -117,7 +122,7 @@ function dressed(hits: readonly Hit[], rows: readonly DrumRow[], metre: Metre, s
       const played = next() < chanceOf(sign);
       const place = `${sound.endsWith('hat') ? 'hat' : sound} ${index * step}`;
       if (!played || struck.has(place)) return [];
-      const onBeat = (index * step) % beatTicks(metre) === 0;
+      const onBeat = isOnBeat(metre, index * step);
       const ghost = sound === 'snare' || sound === 'rim' || (sound === 'closed hat' && !onBeat);
       const stroke = ghost ? 'ghost' : 'soft';
       return [{ sound, start: index * step, duration: step, velocity: STROKES[stroke] }];

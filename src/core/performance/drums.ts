@@ -1,6 +1,6 @@
-import { beatsInBar, beatTicks, type Metre, ticks } from '../base';
+import { beatsInBar, beatsOf, beatTicks, isUneven, type Metre, ticks, unitTicks } from '../base';
 import type { Chart } from '../chart';
-import { type DrumRow, type Feel, type FeelMetre, feelMetre } from '../feel';
+import { type DrumRow, type Feel, type FeelMetre, rhythmsIn } from '../feel';
 import { drumBar } from './drummer';
 import type { PlannedBar } from './plan';
 import { swung } from './swing';
@@ -23,11 +23,14 @@ function placeOf(chart: Chart, bar: number): { readonly position: number; readon
 
 /** A metre that the feel says nothing about is marked plainly: the kick on one, the hi-hat on every beat. */
 function plainRows(metre: Metre): readonly DrumRow[] {
-  const beats = beatsInBar(metre);
+  const steps = isUneven(metre) ? metre.count : beatsInBar(metre);
   const source = 'common practice, no source';
+  const hat = isUneven(metre)
+    ? beatsOf(metre).map(({ length }) => 'x'.padEnd(length / unitTicks(metre), '-'))
+    : ['x'.repeat(steps)];
   return [
-    { sound: 'kick', grid: `x${'-'.repeat(beats - 1)}`, source },
-    { sound: 'closed hat', grid: 'x'.repeat(beats), source },
+    { sound: 'kick', grid: `x${'-'.repeat(steps - 1)}`, source },
+    { sound: 'closed hat', grid: hat.join(''), source },
   ];
 }
 
@@ -80,7 +83,7 @@ export function drumEvents(
     const at = (position: number): number => bar.start + swung(position, bar.metre, ratio);
     const last = isLastOfSection(chart, bar.bar);
     const fill = endsPhrase(chart, bar.bar, feel.phraseLength) ? (last ? 'section' : 'phrase') : 'none';
-    const known = feelMetre(feel, bar.metre) ?? plainMetre(bar.metre);
+    const known = rhythmsIn(feel, bar.metre) ?? plainMetre(bar.metre);
     for (const hit of drumBar(known, isEven(chart, bar.bar), bar.metre, { seed, index, fill })) {
       const start = at(hit.start);
       events.push({

@@ -1,4 +1,4 @@
-import { barTicks, beatTicks, type LineNote, type MidiNumber } from '../base';
+import { barTicks, beatTicks, type LineNote, type Metre, type MidiNumber } from '../base';
 import type { ChartBar } from '../chart';
 import { type Instrument, rangeOf } from '../fretboard';
 import { instrumentOf, type Lesson, type LineBar, type LinePiece, linePiece, readPiece } from '../lesson';
@@ -52,6 +52,10 @@ export function lengthOf(desk: Pick<Desk, 'bars'>, bar: number): number {
   const written = desk.bars[bar];
   return written === undefined ? 0 : barTicks(written.metre);
 }
+
+/** The metre of a bar; the piece's behind its last bar. */
+export const metreAt = ({ bars, piece }: Pick<Desk, 'bars' | 'piece'>, bar: number): Metre =>
+  bars[bar]?.metre ?? piece.metre;
 
 export function beatOf(desk: Pick<Desk, 'bars'>, bar: number): number {
   const written = desk.bars[bar];

@@ -1,16 +1,20 @@
 import {
+  beatAt,
   beatTicks,
   halfStepsAboveC,
+  isUneven,
   type LineNote,
+  type Metre,
   midiOf,
   type SpelledPitch,
   sameMetre,
   type Ticks,
   ticks,
+  unitTicks,
 } from '../base';
 import { BAR_SLOTS, PHRASE_BOOKS, readGrid, rhythmCellsOf } from '../feel';
 import { ticksPerSecond } from '../fretboard';
-import { beatOf, type Desk, harmonyAt, lengthOf, notesIn, playable, refused, rewritten } from './context';
+import { type Desk, harmonyAt, lengthOf, metreAt, notesIn, playable, refused, rewritten } from './context';
 import { barAhead } from './passages';
 import { HOME, midiOfAny } from './pitch';
 import type { Done, Gesture, Moment } from './types';
@@ -144,13 +148,13 @@ export const rhythmOfFeel: Gesture = onLine((desk) => {
 });
 
 /** `1 2& 4`: where notes begin, counted in beats; sixteenths and triplets by what they are counted with. */
-function onsetsText(rhythm: readonly Struck[], beat: number): string {
+function onsetsText(rhythm: readonly Struck[], metre: Metre): string {
   return rhythm
     .map(({ start }) => {
-      const within = start % beat;
-      const count = Math.floor(start / beat) + 1;
-      const sign = COUNTS.find(([share]) => Math.abs(within / beat - share) < 0.001)?.[1];
-      return `${count}${sign ?? '+'}`;
+      const beat = beatAt(metre, start);
+      const within = (start - beat.start) / beat.length;
+      const sign = COUNTS.find(([share]) => Math.abs(within - share) < 0.001)?.[1];
+      return `${beat.index + 1}${sign ?? '+'}`;
     })
     .join(' ');
 }
@@ -167,7 +171,7 @@ const COUNTS = [
 /** Every rhythm that the bar at hand can take: those of the line's other bars, then the feel's own. */
 export function rhythmChoices(desk: Desk): readonly RhythmChoice[] {
   const bar = barAhead(desk);
-  const beat = beatOf(desk, bar);
+  const metre = metreAt(desk, bar);
   const own = notesIn(desk, bar);
   const others = desk.piece.bars.flatMap((_, index) => (index === bar ? [] : [index]));
   const inLine = differentRhythms(desk, others)
@@ -175,7 +179,7 @@ export function rhythmChoices(desk: Desk): readonly RhythmChoice[] {
     .map((from) => ({
       id: `bar ${from}`,
       bar: from,
-      text: onsetsText(notesIn(desk, from), beat),
+      text: onsetsText(notesIn(desk, from), metre),
       gesture: rhythmOf(from),
     }));
   const inFeel = feelRhythms(desk, bar)
@@ -183,13 +187,13 @@ export function rhythmChoices(desk: Desk): readonly RhythmChoice[] {
     .map((rhythm, index) => ({
       id: `feel ${index}`,
       bar: null,
-      text: onsetsText(rhythm, beat),
+      text: onsetsText(rhythm, metre),
       gesture: inFeelRhythm(rhythm),
     }));
   return [...inLine, ...inFeel];
 }
 
-/** The bar at hand in time: how it is counted in, and how its taps are read. */
+/** The bar at hand in time: how it is counted in, in eighths where its beats differ in length, and how its taps are read. */
 export function barTime(desk: Desk): {
   readonly beats: number;
   readonly beatMs: number;
@@ -197,7 +201,8 @@ export function barTime(desk: Desk): {
 } {
   const bar = barAhead(desk);
   const ticksPerMs = ticksPerSecond(desk.piece.tempo, desk.bars[0]?.metre ?? desk.piece.metre) / 1000;
-  const beat = beatOf(desk, bar);
+  const metre = metreAt(desk, bar);
+  const beat = isUneven(metre) ? unitTicks(metre) : beatTicks(metre);
   return {
     beats: Math.max(1, Math.round(lengthOf(desk, bar) / beat)),
     beatMs: beat / ticksPerMs,

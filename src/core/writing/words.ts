@@ -1,8 +1,8 @@
-import type { SpelledPitch } from '../base';
+import { beatAt, type Metre, type SpelledPitch } from '../base';
 import type { Lesson } from '../lesson';
 import { deriveSheet } from '../lesson';
 import { formatNameIn, formatPitchIn, type Naming } from '../theory';
-import { beatOf, type Desk, deskOf } from './context';
+import { type Desk, deskOf, metreAt } from './context';
 import type { Mend } from './mend';
 import { atHand, noteIndexAt } from './places';
 import type { Did, DidKind, Done, Pencil, Refusal } from './types';
@@ -176,9 +176,10 @@ const rhythmText = (desk: Numbered, from: string): string => {
 const countNotes = (count: number): string => `${count} ${count === 1 ? 'note' : 'notes'}`;
 
 /** `beat 2`, `the & of 3`, `beat 1, second sixteenth`: where in the bar a tick lies. */
-function beatText(tick: number, beat: number): string {
-  const number = Math.floor(tick / beat) + 1;
-  const within = tick % beat;
+function beatText(tick: number, metre: Metre): string {
+  const { index, start, length: beat } = beatAt(metre, tick);
+  const number = index + 1;
+  const within = tick - start;
   if (within === 0) return `beat ${number}`;
   if (within * 2 === beat) return `the & of ${number}`;
   if (within * 4 === beat) return `the e of ${number}`;
@@ -196,9 +197,9 @@ export function describeAtHand(lesson: Lesson, pencil: Pencil): string {
   if (desk === null) return '';
   const naming = lesson.noteNames ?? 'letters';
   const number = desk.bars[pencil.bar]?.number ?? pencil.bar + 1;
-  const where = `${beatText(pencil.tick, beatOf(desk, pencil.bar))} of bar ${number}`;
+  const where = `${beatText(pencil.tick, metreAt(desk, pencil.bar))} of bar ${number}`;
   if (pencil.from !== null) {
-    return `Selected from ${beatText(pencil.from.tick, beatOf(desk, pencil.from.bar))} of bar ${
+    return `Selected from ${beatText(pencil.from.tick, metreAt(desk, pencil.from.bar))} of bar ${
       desk.bars[pencil.from.bar]?.number ?? ''
     } to ${where}`;
   }

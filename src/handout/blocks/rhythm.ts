@@ -1,4 +1,4 @@
-import { barName, beatTicks, capitalised } from '../../core/base';
+import { barName, beatAt, capitalised } from '../../core/base';
 import type { LineSheet, SheetBar } from '../../core/lesson';
 import { excerptOf } from '../excerpt';
 import { moved } from '../layout/marks';
@@ -20,11 +20,11 @@ export function trickiestBar(sheet: LineSheet): number | null {
 function difficulty({ notes, written }: SheetBar): number {
   const [first] = notes;
   if (first === undefined) return 0;
-  const beat = beatTicks(written.metre);
   const offBeat = notes.map(({ note }) => {
-    const after = note.start % beat;
+    const beat = beatAt(written.metre, note.start);
+    const after = note.start - beat.start;
     if (after === 0) return 0;
-    return after + note.duration > beat ? 3 : 1;
+    return after + note.duration > beat.length ? 3 : 1;
   });
   const silentOne = first.note.start > 0 ? 2 : 0;
   return offBeat.reduce<number>((sum, one) => sum + one, silentOne);

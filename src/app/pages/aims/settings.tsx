@@ -1,4 +1,4 @@
-import type { Metre } from '../../../core/base';
+import { type Metre, metreName } from '../../../core/base';
 import { CHART_METRES } from '../../../core/chart';
 import { FEELS, type Feel, feelMetre, homeMetre, isFeelId } from '../../../core/feel';
 import {
@@ -24,11 +24,9 @@ interface PieceProps {
   readonly sheet: LineSheet;
 }
 
-const metreText = (metre: Metre): string => `${metre.count}/${metre.unit}`;
-
 /** A feel's name, with the metre that the piece takes where the feel is not played in its own: `Waltz (3/4)`. */
 const feelWords = (feel: Feel, metre: Metre): string =>
-  feelMetre(feel, metre) === null ? `${feel.name} (${metreText(homeMetre(feel))})` : feel.name;
+  feelMetre(feel, metre) === null ? `${feel.name} (${metreName(homeMetre(feel))})` : feel.name;
 
 const FOUND = 'found';
 
@@ -90,10 +88,10 @@ export function Aims({ piece, sheet }: PieceProps) {
       />
       <SelectField
         label="Metre"
-        value={metreText(piece.metre)}
-        options={CHART_METRES.map((metre) => ({ value: metreText(metre), label: metreText(metre) }))}
+        value={metreName(piece.metre)}
+        options={CHART_METRES.map((metre) => ({ value: metreName(metre), label: metreName(metre) }))}
         onChange={(text) => {
-          const metre = CHART_METRES.find((each) => metreText(each) === text);
+          const metre = CHART_METRES.find((each) => metreName(each) === text);
           if (metre) change('change the metre', (lesson) => setMetre(lesson, piece.id, metre));
         }}
       />

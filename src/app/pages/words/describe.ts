@@ -1,10 +1,11 @@
 import {
   barName,
   barTicks,
-  beatTicks,
+  beatAt,
+  beatsOf,
   capitalised,
   counted,
-  isCompound,
+  isDotted,
   type LineNote,
   listed,
   type Metre,
@@ -131,13 +132,12 @@ export function degreesLine(
   analysis: BarAnalysis,
   metre: Metre,
 ): string {
-  const beat = beatTicks(metre);
   const marks = notes.map((note, index) => ({
     at: Number(note.start),
     text: analysis.notes[index]?.degreeText || '×',
   }));
-  for (let at = 0; at < barTicks(metre); at += beat) {
-    const silent = notes.every((note) => note.start >= at + beat || note.start + note.duration <= at);
+  for (const { start: at, length } of beatsOf(metre)) {
+    const silent = notes.every((note) => note.start >= at + length || note.start + note.duration <= at);
     if (silent) marks.push({ at, text: '·' });
   }
   return marks
@@ -148,13 +148,13 @@ export function degreesLine(
 
 /** Where in the bar a moment lies, as it is counted: `2`, `the & of 2`. */
 export function countOf(start: number, metre: Metre): string {
-  const beat = beatTicks(metre);
-  const number = Math.floor(start / beat) + 1;
-  const rest = start % beat;
+  const beat = beatAt(metre, start);
+  const number = beat.index + 1;
+  const rest = start - beat.start;
   if (rest === 0) return String(number);
-  if (isCompound(metre)) return `${number} and ${rest / unitTicks(metre)} eighths`;
+  if (isDotted(beat)) return `${number} and ${rest / unitTicks(metre)} eighths`;
   const parts: Readonly<Record<number, string>> = { 2: '&', 1: 'e', 3: 'a' };
-  const part = parts[(rest * 4) / beat];
+  const part = parts[(rest * 4) / beat.length];
   return part === undefined ? `within ${number}` : `the ${part} of ${number}`;
 }
 

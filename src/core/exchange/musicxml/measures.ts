@@ -200,12 +200,11 @@ const tempoSound = (sheet: LineSheet, ...inside: Element[]): Element =>
 
 const soundOf = (sheet: LineSheet, index: number): Element | null => (index === 0 ? tempoSound(sheet) : null);
 
-const BEAT_UNITS: Readonly<Record<Metre['unit'], string>> = { 2: 'half', 4: 'quarter', 8: 'eighth' };
-
+/** The note that a tempo counts: a half in 2/2, a dotted quarter in compound time, else a quarter, in 7/8 too. */
 function metronome(metre: Metre, tempo: number): Element {
   const unit = isCompound(metre)
     ? [tag('beat-unit', 'quarter'), tag('beat-unit-dot')]
-    : [tag('beat-unit', BEAT_UNITS[metre.unit])];
+    : [tag('beat-unit', metre.unit === 2 ? 'half' : 'quarter')];
   return tag('metronome', unit, tag('per-minute', tempo));
 }
 

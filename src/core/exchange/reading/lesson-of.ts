@@ -5,13 +5,14 @@ import {
   counted,
   failure,
   fret,
+  listed,
   midiOf,
   type Result,
   success,
   TICKS_PER_QUARTER,
   withoutMark,
 } from '../../base';
-import { barSignature, type Chart, playOrder } from '../../chart';
+import { barSignature, type Chart, chartMetreNames, playOrder } from '../../chart';
 import { FEELS, type Feel, feelMetre, feelTempo, swingRatio } from '../../feel';
 import { createInstrument, type Instrument, rangeOf } from '../../fretboard';
 import {
@@ -213,7 +214,7 @@ export function lessonOf(score: FoundScore, fallbackTitle: string, remarks: Rema
   if (plan === null) {
     const { count, unit } = score.bars[0]?.metre ?? { count: 0, unit: 0 };
     return failure({
-      message: `Most of this file is in a metre that a lesson cannot have (it begins in ${count}/${unit}; a lesson can be in 4/4, 3/4, 2/2, 6/8 or 12/8). Nothing was changed.`,
+      message: `Most of this file is in a metre that a lesson cannot have (it begins in ${count}/${unit}; a lesson can be in ${listed(chartMetreNames())}). Nothing was changed.`,
     });
   }
   const found = withWholeUpbeat(score, plan, remarks);

@@ -1,4 +1,4 @@
-import { barTicks, type Metre, TICKS_PER_QUARTER } from '../../base';
+import { barTicks, type Metre, metreName, TICKS_PER_QUARTER } from '../../base';
 import { CHART_METRES } from '../../chart';
 import type { FoundBar, FoundMetre } from './found';
 import type { Remarks } from './remarks';
@@ -21,20 +21,21 @@ const sameAs = (metre: FoundMetre, other: FoundMetre): boolean =>
 const known = (metre: FoundMetre): Metre | null => CHART_METRES.find((each) => sameAs(each, metre)) ?? null;
 
 /**
- * Metres that are the same music in other note values: 2/4 doubled is 2/2, 9/8 is 3/4 in triplets (each a metre of
- * the trade with as many beats of as many parts; common practice, no source).
+ * Metres that are the same music in other note values: 3/8 doubled is 3/4, 9/4 halved is 9/8 (each a metre of the trade
+ * with as many beats of as many parts; common practice, no source).
  */
 const REWRITTEN: readonly { readonly from: string; readonly to: Metre; readonly how: string }[] = [
-  { from: '2/4', to: { count: 2, unit: 2 }, how: 'with every value doubled' },
   { from: '3/8', to: { count: 3, unit: 4 }, how: 'with every value doubled' },
   { from: '4/8', to: { count: 4, unit: 4 }, how: 'with every value doubled' },
+  { from: '5/8', to: { count: 5, unit: 4 }, how: 'with every value doubled' },
+  { from: '9/16', to: { count: 9, unit: 8 }, how: 'with every value doubled' },
+  { from: '9/4', to: { count: 9, unit: 8 }, how: 'with every value halved' },
   { from: '3/2', to: { count: 3, unit: 4 }, how: 'with every value halved' },
   { from: '4/2', to: { count: 4, unit: 4 }, how: 'with every value halved' },
   { from: '6/4', to: { count: 6, unit: 8 }, how: 'with every value halved' },
   { from: '12/4', to: { count: 12, unit: 8 }, how: 'with every value halved' },
   { from: '12/16', to: { count: 12, unit: 8 }, how: 'with every value doubled' },
   { from: '6/16', to: { count: 6, unit: 8 }, how: 'with every value doubled' },
-  { from: '9/8', to: { count: 3, unit: 4 }, how: 'in triplets' },
 ];
 
 /** The shortest metre of a chart that a bar of this length fits into; null for a longer one. */
@@ -50,7 +51,7 @@ function rewrite(bars: readonly FoundBar[], remarks: Remarks): MetrePlan | null 
   if (metre === undefined || rewritten === undefined) return null;
   if (!bars.every((bar) => bar.pickup || sameAs(bar.metre, metre))) return null;
   const { from, to, how } = rewritten;
-  remarks.say(`The metre ${from} is written as ${nameOf(to)} ${how}; it sounds the same.`);
+  remarks.say(`The metre ${from} is written as ${metreName(to)} ${how}; it sounds the same.`);
   return { factor: barTicks(to) / metreTicks(metre), metres: bars.map(() => to) };
 }
 
@@ -71,7 +72,7 @@ export function planMetres(bars: readonly FoundBar[], remarks: Remarks): MetrePl
     if (known(metre) === null && !bar.pickup) {
       changed += 1;
       remarks.inBar(
-        `A chart has no metre ${nameOf(metre)}: it is written as ${nameOf(fitting)}, with silence at the end`,
+        `A chart has no metre ${nameOf(metre)}: it is written as ${metreName(fitting)}, with silence at the end`,
         index,
       );
     }

@@ -1,4 +1,4 @@
-import { barTicks, beatTicks, isCompound, type Metre, TICKS_PER_QUARTER, ticks } from '../../base';
+import { barTicks, beatTicks, isCompound, isUneven, type Metre, TICKS_PER_QUARTER, ticks } from '../../base';
 import type { Harmony, HarmonySpan } from '../../chart';
 import type { Chord } from '../../theory';
 
@@ -32,6 +32,7 @@ const same = (one: Harmony, other: Harmony): boolean =>
 const places = (metre: Metre): readonly number[] => {
   const beat = beatTicks(metre);
   if (isCompound(metre)) return [beat, beat / 3];
+  if (isUneven(metre)) return [EIGHTH];
   return metre.unit === 2 ? [beat, beat / 2, EIGHTH] : [beat, EIGHTH];
 };
 

@@ -1,4 +1,4 @@
-import { barTicks, beatTicks, isCompound, type Metre } from '../../base';
+import { barTicks, beatsOf, beatTicks, isDotted, type Metre } from '../../base';
 import type { HarmonySpan } from '../../chart';
 import type { SheetBar, SheetNote } from '../../lesson';
 import { countingOf, notateBar } from '../../notation';
@@ -49,11 +49,12 @@ function chordText({ harmony }: HarmonySpan, naming: Naming): string {
   }
 }
 
-/** Beats and their halves (thirds in compound time), so that equal times mostly have equal room. */
-function pulse(metre: Metre): readonly number[] {
-  const step = beatTicks(metre) / (isCompound(metre) ? 3 : 2);
-  return Array.from({ length: Math.ceil(barTicks(metre) / step) }, (_, index) => index * step);
-}
+/** Beats and their halves (thirds of dotted ones), so that equal times mostly have equal room. */
+const pulse = (metre: Metre): readonly number[] =>
+  beatsOf(metre).flatMap((beat) => {
+    const parts = isDotted(beat) ? 3 : 2;
+    return Array.from({ length: parts }, (_, index) => beat.start + (index * beat.length) / parts);
+  });
 
 /**
  * A bar as columns: one for every beat and half beat, and one wherever else a note or a chord begins. A beat that

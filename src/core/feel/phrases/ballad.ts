@@ -151,5 +151,68 @@ C x=====x===== R 5 | R 3
 T x==x==x==xxx R 5 3 5 >> > | R 3 5 3 >> > | 8 6 5 3 >> >
 T x=====x==xxx R 5 3 >> > | R _5 R >> >
 S+A x==x==x=xx== x==x==x==x=x R 5 8 5 3 / R 3 5 3 > | R 3 5 6 5 / 8 5 3 5 > | R 5 c 5 3 / 8 6 5 3 >
+; Three slow beats of three: the first holds, the second answers, the third leads.
+metre 9/8
+theme basic 0-1: the root, and a note of the chord on each of the other beats
+S x==x==x== R R R | R 5 5 | R 5 R | R 8 5 | R = =
+S x=====x== R 5 | R R | R 8
+A x==x==x== R 5 > | R R > | 8 5 > | R _5 > | R = =
+A x=====x== R > | R 5
+L x==x==x== R 5 8 | R = = | 8 5 8
+C x=====x-- R R | R 5
+C x======== R | 8
+T x==x==x== R 5 > | R R > | R = = | R _5 >
+E x======== R | 8
+H x==x== R 5 | R R | R >
+Q x== R | 8
+S+A x==x==x== x==x==x== R 5 5 / R 5 > | R R R / R R R | R 8 5 / 8 5 >
+S+A x==x==x== x=====x== R 5 R / R > | R = = / R R
+S+A+S+C x==x==x== x==x==x== x==x==x== x======== R 5 5 / R 5 > / R 8 5 / R | R = = / R = = / R = = / R
+
+theme heart 1-2: the eighth leans into the second beat, the third is long
+S x=xx==x== R R 5 5 | R 5 R 5 | R 5 8 5 | R R 3 5 | R 3 5 3
+A x=xx==x=x R R 5 5 > | R 5 R 5 > | R 3 5 3 > | 8 5 3 5 >
+A x==x==x=x R 5 5 > | R 3 5 > | 8 5 3 >
+L x=xx==x== R 5 8 5 | 8 8 10 8
+C x==x==x== R 5 R | R 3 5
+C x=====x-- R 5 | R 3
+T x==x==x=x R 5 5 > | R 3 5 > | R _5 R >
+T x=xx==x=x R R 5 5 > | R 3 5 3 >
+H x=xx== R R 5 | R 5 >
+Q x=x R > | R R | 8 >
+S+A x=xx==x== x=xx==x=x R R 5 5 / R 5 R 5 > | R 5 8 5 / R R 5 5 > | R R 3 5 / 8 5 3 5 > | R 3 5 3 / R 3 5 3 >
+S+A+S+C x=xx==x== x=xx==x=x x=xx==x== x==x==x== R R 5 5 / R R 5 5 > / R 5 8 5 / R 5 R | R 3 5 3 / R 3 5 3 > / R R 3 5 / R 3 5
+
+theme gospel 3-5: two long beats, and a turn on the third that climbs into the chord
+S x=xx==x== R 5 6 5 | R 3 5 3 | R 5 3 5 | 8 5 6 5 | R c 5 3
+S x==x==x=x R 5 6 5 | R 3 5 > | R 6 5 3
+A x==x==xxx R 5 3 >> > | R 3 5 >> > | 8 c 5 >> > | R _5 R >> >
+A x=xx==x=x R 5 3 5 > | R 3 5 3 > | 8 6 5 3 >
+L x=xx==x=x 8 9 10 8 > | R 5 8 9 > | 8 10 9 8 >
+C x==x==x== R 5 3 | R 3 R | 8 5 R
+C x=====x-- R 5 | R 3
+T x==x==xxx R 5 3 >> > | R 3 5 >> > | 8 6 5 >> >
+T x=xx==xxx R 5 6 5 >> > | R 3 5 3 >> >
+H x==x=x R 3 > | R R >
+Q x=x R > | R 3
+S+A x=xx==x== x==x==xxx R 5 6 5 / 8 c 5 >> > | R 3 5 3 / R 5 3 >> > | R 5 3 5 / R _5 R >> > | R c 5 3 / R 3 5 >> >
+S+A x==x==x=x x=xx==x=x R 5 6 5 / 8 6 5 3 > | R 3 5 > / R 5 3 5 > | R 6 5 3 / R 3 5 3 >
+S+A+L+C x=xx==x== x==x==xxx x=xx==x=x x==x==x== R 5 6 5 / R 3 5 >> > / 8 9 10 8 > / R 5 3 | R 3 5 3 / R 5 3 >> > / 8 10 9 8 > / R 3 R
+S+S+A+C x=xx==x== x=xx==x== x=xx==x=x x=====x-- R 5 6 5 / R 3 5 3 / 8 6 5 3 > / R 5
+
+theme arpeggio 3-5: the chord in slow eighths over two beats, and back
+S x=xx=xx== R 5 8 5 3 | R 3 5 8 5 | R 5 10 8 5 | R 5 6 5 3 | R c 5 3 5
+A x=xx==x== R 5 3 5 | 8 5 3 R | R _5 R 5 | R 6 5 3
+A x=xx==xxx R 5 3 5 >> > | R 3 5 3 >> > | 8 5 3 5 >> >
+L x=xx=xx=x R 5 8 10 9 > | 8 9 10 8 5 >
+C x==x==x== R 5 R | 8 5 3
+C x======== R
+T x=xx==xxx R 5 3 5 >> > | R 3 5 3 >> > | 8 6 5 3 >> >
+T x==x==xxx R 5 3 >> > | R _5 R >> >
+H x=xx=x R 5 3 > | R 3 5 >
+Q x=x R > | R 5
+S+A x=xx=xx== x=xx==x== R 5 8 5 3 / R 5 3 5 | R 3 5 8 5 / 8 5 3 R | R 5 6 5 3 / R _5 R 5 | R c 5 3 5 / R 6 5 3
+S+A x=xx=xx== x=xx==xxx R 5 8 5 3 / R 3 5 3 >> > | R 5 10 8 5 / 8 5 3 5 >> >
+S+A+L+C x=xx=xx== x=xx==x== x=xx=xx=x x==x==x== R 5 8 5 3 / R 5 3 5 / R 5 8 10 9 > / R 5 R | R 3 5 8 5 / R 6 5 3 / 8 9 10 8 5 > / 8 5 3
 `,
 );

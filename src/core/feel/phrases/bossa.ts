@@ -96,5 +96,57 @@ H x=== R
 S+A x==xx==x x==x===x R 5 5 > / R 3 > | R 5 6 > / R c > | R 3 5 > / R _5 > | R 5 3 > / R 6 >
 S+A x==xx==x x==x==xx R 5 5 > / R 3 >> > | R 5 6 > / R _5 >> >
 S+A+L+C x==xx==x x==x===x x==x==xx x==x==== R 5 5 > / R 3 > / 8 10 >> > / R 5 | R 5 3 > / R _5 > / R 8 >> > / R 3
+; Three and two: a dotted pair and a quarter, then another pair.
+metre 5/4
+theme basic 0-1: root, and the fifth on four
+S x=====x=== R 5 | R R | R _5 | R 8
+A x=====x=x= R 5 > | R R > | R _5 > | R = =
+L x=====x=x= R 8 5 | R = =
+C x=====x=== R 5 | R R | 8 5
+C x====----- R | 8
+T x=====x=x= R 5 > | R = = | R _5 >
+E x=====x=== R R | R _5
+H x=x= R 5 | R = | R >
+H x=== R | 8
+Q x= R | 8
+S+A x=====x=== x=====x=x= R 5 / R 5 > | R R / R = = | R _5 / R R >
+theme push 1-2: a dotted pair before three, the fifth on four
+S x==xx=x=== R 5 5 R | R R 5 5 | R 5 R 5 | R R _5 R | R 5 5 _5
+A x==xx=x==x R 5 5 R > | R R 5 5 > | R 5 R _5 > | R 5 R 5 >
+A x=====x==x R 5 > | R _5 > | 8 5 >
+L x==xx=x=== R 8 8 5 | R 5 8 8
+C x==xx=x=== R 5 5 R | R R R 5
+C x=====x=== R 5 | R _5
+T x==xx=x=x= R 5 5 R > | R R 5 5 >
+T x=====x=x= R 5 > | R _5 >
+H x==x R > | R 5
+S+A x==xx=x=== x==xx=x==x R 5 5 R / R 5 5 R > | R R 5 5 / R R 5 5 > | R 5 R 5 / R 5 R _5 >
+S+A+S+C x==xx=x=== x==xx=x==x x==xx=x=== x=====x=== R 5 5 R / R 5 5 R > / R 5 5 _5 / R 5 | R R 5 5 / R 5 R 5 > / R R _5 R / R _5
+
+theme sway 3-5: fifth above, fifth below, the last eighth leads
+S x==xx=x==x R 5 5 R > | R 5 6 5 > | R 3 5 3 > | R 5 3 5 > | R 5 c 5 >
+A x==xx=x==x R _5 _5 R > | R 5 3 R > | 8 5 5 3 > | R c 5 3 >
+A x==xx=x=== R _5 _5 R | R 5 3 5 | R 5 c 5
+L x==xx=x==x 8 8 10 8 > | R 5 8 9 > | 8 9 10 8 >
+C x==xx=x=== R 5 5 R | R 5 3 R | R 3 5 R
+C x=====x=== R 5 | R 3 | R _5
+T x==xx=x=xx R 5 5 3 >> > | R _5 _5 R >> > | R 3 5 3 >> >
+T x==xx=x==x R 5 3 5 > | R _5 _5 _6 >
+H x==x R > | R 5 | 8 >
+S+A x==xx=x==x x==xx=x==x R 5 5 R > / R _5 _5 R > | R 5 6 5 > / R 5 3 R > | R 3 5 3 > / 8 5 5 3 > | R 5 c 5 > / R c 5 3 >
+S+A+S+C x==xx=x==x x==xx=x==x x==xx=x==x x==xx=x=== R 5 5 R > / R _5 _5 R > / R 5 c 5 > / R 5 3 R | R 3 5 3 > / R c 5 3 > / R 5 6 5 > / R 5 5 R
+
+theme held 3-5: the push before three is held to the end of its part
+S x==x==x==x R 5 R > | R 3 5 > | R c 5 > | R 6 5 > | R 5 3 >
+A x==x==x=== R 5 R | R 3 5 | R _5 R | R c 5
+A x==x==x=xx R 5 3 >> > | R 3 5 >> >
+L x==x==x==x R 8 9 > | 8 10 9 >
+C x==x==x=== R 5 R | R 3 R
+C x=====x=== R 5 | R 3
+T x==x==x=xx R 5 3 >> > | R _5 R >> > | R c 5 >> >
+T x==x==x==x R 5 3 > | R 3 5 >
+H x==x R > | R 5
+S+A x==x==x==x x==x==x=== R 5 R > / R 3 5 | R 3 5 > / R _5 R | R c 5 > / R 5 R | R 6 5 > / R 3 5
+S+A+S+C x==x==x==x x==x==x=xx x==x==x==x x==x==x=== R 5 R > / R 3 5 >> > / R c 5 > / R 3 R | R 3 5 > / R 5 3 >> > / R 5 3 > / R 5 R
 `,
 );

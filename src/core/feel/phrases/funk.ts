@@ -149,5 +149,90 @@ Q x=xx R >> >
 S+A x=-x-x--xxx=---- x=-x-x--xxx=x=xx R R R b3 3 R / R R R 5 c 5 3 >> > | R R c b3 3 5 / R R c 5 6 5 3 >> > | R R 8 b3 3 5 / R R 8 c 6 5 3 >> >
 S+A x=-x-x--xxx=---- x=-x-x--xxx=x=-- R R R b3 3 R / R R R 5 c 5 3 | R R 8 b3 3 5 / R R c b3 3 5 R
 S+A+S+C x=-x-x--xxx=---- x=-x-x--xxx=x=-- x=-x-x--xxx=---- x=-x-x---------- R R R b3 3 R / R R R 5 c 5 3 / R R c b3 3 5 / R R R
+; Two, two and three: the backbeat stands on two, and an eighth is cut from the end of the bar.
+metre 7/8
+theme basic 0-0: the one, and the long beat
+S x=--x=- R R | R 5 | R 8
+S x=----- R
+A x=--x=x R R > | R 5 > | R = =
+A x=x=x== R R 5 | R = =
+L x=--x== R 8 | R 5 | R R
+C x=----- R | 8
+C x=--x-- R R | R 5
+T x=--x=x R 5 > | R R > | R = =
+T x=x=x== R R > | R = =
+E x=--x== R R | R _5
+H x=x= R 5 | R > | R =
+H x=-- R | 8
+D x=- R | 8
+D x=x R >
+Q x= R | 8
+S+A x=--x=- x=x=x== R R / R = = | R 5 / R R 5
+
+theme one 1-2: the one struck twice, a hole, and the long beat answers
+S xx--x-- R R 8 | R R 5 | R 8 R | R R 3
+S xx---x- R R 8 | R R 5 | R R R
+A xx--xx- R R 8 5 | R R 5 5 | R 8 R 5 | R R 3 5
+A x---xxx R 8 5 > | R 5 5 > | R 3 5 >
+L xx--xxx R R 8 8 10 | R R 8 5 8
+C xx----- R R | R 8
+C x-x---- R R | R 8
+T x---xxx R 5 5 > | R 8 5 > | R 5 3 >
+T xx--x-x R R 5 > | R R 8 >
+H xx-- R R | R 8
+D xx- R R | R 8
+D xxx R R >
+S+A xx--x-- xx--xx- R R 8 / R R 8 5 | R R 5 / R R 5 5 | R 8 R / R 8 R 5 | R R 3 / R R 3 5
+S+A xx--x-- x---xxx R R 8 / R 8 5 > | R R 5 / R 5 5 >
+S+A+S+C xx--x-- xx--xx- xx--x-- xx----- R R 8 / R R 8 5 / R R 5 / R R | R R 3 / R R 3 5 / R R 8 / R 8
+
+theme pocket 3-5: the one, the and of two, and the long beat cut short
+S x--xx-- R R 8 | R c R | R R c | R 8 c | R 5 c | R R 5
+S x--x-x- R R c | R 8 c | R R 8
+A x--xxxx R R c 5 > | R 8 c 5 > | R R 5 3 > | R _c R 5 >
+A x--x-xx R R c > | R R 5 > | R 8 c >
+L x--xxx- R R 8 10 | R 5 8 c | 8 10 8 c
+C x--x--- R R | R 8 | R _c
+C x-x---- R c | R 5
+T x--xxxx R R 5 >> > | R R 3 >> > | R 8 c >> >
+T x---xxx R 5 >> > | R 3 >> >
+H x--x R > | R c | R 8
+D xxx R >> > | R c >
+D x-x R >
+S+A x--xx-- x--xxxx R R 8 / R R c 5 > | R c R / R 8 c 5 > | R R c / R R 5 3 > | R 8 c / R _c R 5 >
+S+A x--xx-- x--x-xx R R 8 / R R c > | R 5 c / R R 5 > | R R 5 / R 8 c >
+S+A+S+C x--xx-- x--xxxx x--xx-- x--x--- R R 8 / R R c 5 > / R c R / R R | R R c / R 8 c 5 > / R R 8 / R _c
+S+S+S+A x--xx-- x--xx-- x--xx-- x--xxxx R R 8 / R R 8 / R R c / R R 5 3 > | R c R / R c R / R 8 c / R _c R 5 >
+
+theme climb 3-5: the one alone, and a run of eighths into the long beat
+S x--xxx- R 5 c 8 | R _5 _c R | R R 3 5 | R 3 5 6 | R 8 c 5
+A x--xxxx R 5 c >> > | R 3 5 >> > | R _5 _c >> > | R c 5 >> >
+A x--xx-- R _c R | R 8 c | R 5 8
+L x--xxx- R 8 9 10 | R 5 8 10
+C x--xx-- R _c R | R 5 R
+C x------ R
+T x--xxxx R 5 c >> > | R 3 5 >> >
+T x---xxx R 5 >> > | R c >> >
+H x--x R > | R 8
+D xxx R c > | R >> >
+S+A x--xxx- x--xxxx R 5 c 8 / R c 5 >> > | R R 3 5 / R 3 5 >> > | R _5 _c R / R _5 _c >> > | R 8 c 5 / R c 5 >> >
+S+A x--xxx- x--xx-- R 5 c 8 / R _c R | R 3 5 6 / R 5 8
+S+A+L+C x--xxx- x--xxxx x--xxx- x--xx-- R 5 c 8 / R 3 5 >> > / R 8 9 10 / R _c R | R R 3 5 / R c 5 >> > / R 5 8 10 / R 5 R
+S+S+A+C x--xxx- x--xxx- x--xxxx x------ R 5 c 8 / R _5 _c R / R c 5 >> > / R
+
+theme rolling 4-5: the one, the and of two, and a roll of sixteenths on the long beat
+S x=----x=xxx=-- R 8 R b3 3 | R R c c 8 | R 8 8 c 5 | R _c R R 8 | R R 5 6 8
+A x=----x=xxx=xx R 8 R b3 3 >> > | R R c 5 6 >> > | R 8 8 c 5 >> > | R _c R b3 3 >> >
+A x=----x=x=---- R 8 c | R R _c | R 5 8 | R _c R
+L x=----x=xxx=-- R 8 8 9 10 | R 5 8 c 8
+C x=----x=------ R R | R 8 | R _c
+C x=------------ R
+T x=----x=xxx=xx R 8 R b3 3 >> > | R R 5 c 5 >> >
+T x=------x=x=xx R 5 c >> > | R 3 5 >> >
+H x=----x= R 8 | R >
+D xxx=xx R b3 3 >> > | R c 5 >> >
+S+A x=----x=xxx=-- x=----x=xxx=xx R 8 R b3 3 / R R c 5 6 >> > | R R c c 8 / R 8 8 c 5 >> > | R _c R R 8 / R _c R b3 3 >> > | R R 5 6 8 / R 8 R b3 3 >> >
+S+A x=----x=xxx=-- x=----x=x=---- R 8 R b3 3 / R 8 c | R R c c 8 / R R _c
+S+A+S+C x=----x=xxx=-- x=----x=xxx=xx x=----x=xxx=-- x=----x=------ R 8 R b3 3 / R R c 5 6 >> > / R 8 8 c 5 / R _c | R R c c 8 / R 8 8 c 5 >> > / R R 5 6 8 / R R
 `,
 );

@@ -12,7 +12,7 @@
  *
  * **Slots.** `S` statement, `A` answer, `L` lift (the high point), `C` cadence or breath, `T` turnaround (leads
  * into the beginning), `E` ending for good. Parts of a bar with several chords: `H` two beats, `H1` and `H2` only
- * the first or last two, `Q` one beat. Two or four slots joined by `+` are a model: bars that are written as one
+ * the first or last two, `Q` one beat, `D` the long beat of 7/8. Two or four slots joined by `+` are a model: bars that are written as one
  * and stay together; a grid for each, the bars of a contour parted by `/`.
  *
  * **Rhythm.** One sign a step, the steps share the slot evenly (8 signs in 4/4 are eighths, 16 sixteenths, 12
@@ -42,7 +42,7 @@
  * motif (inversion, fragment, sequence) are the plan's work, so contours of one slot should differ in shape.
  */
 import type { Metre } from '../../base';
-import { beatsInBar } from '../../base';
+import { barTicks, beatTicks } from '../../base';
 import {
   BAR_SLOTS,
   type BarSlot,
@@ -67,9 +67,11 @@ const TAGS: Readonly<Record<string, ContourTag>> = {
 const isBarSlot = (text: string): text is BarSlot => BAR_SLOTS.some((slot) => slot === text);
 const isSlot = (text: string): text is Slot => isBarSlot(text) || PART_SLOTS.some((slot) => slot === text);
 
-/** Beats of a slot in a metre. */
+const PART_BEATS: Readonly<Partial<Record<Slot, number>>> = { Q: 1, D: 1.5 };
+
+/** Beats of a slot in a metre: three and a half quarters in 7/8. */
 export const slotBeats = (slot: Slot, metre: Metre): number =>
-  isBarSlot(slot) ? beatsInBar(metre) : slot === 'Q' ? 1 : 2;
+  isBarSlot(slot) ? barTicks(metre) / beatTicks(metre) : (PART_BEATS[slot] ?? 2);
 
 /** @throws RangeError for a text that is no role */
 function roleOf(token: string): Role {

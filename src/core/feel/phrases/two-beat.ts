@@ -103,5 +103,54 @@ C x=x=x= R 2 3 | R 3 5 | 8 6 5 | R _6 _7
 T x=x=xx R 5 >> > | R 3 >> > | R _5 >> >
 H x=xx R >> >
 S+A x=x=-- x=--xx R 5 / R >> > | R _5 / R >> > | R 3 / 8 >> >
+; As a polka: both beats of 2/4 are the bass's, the chords come after them.
+metre 2/4
+theme basic 0-1: root and fifth, a beat each
+S x=x= R 5 | R _5 | R = | R 8
+A x=x= R _5 | R 5 | R = | 8 5 | R >
+L x=x= 8 5 | R 8 | R =
+C x=x= R R | R 5 | R _5
+C x=== R | 8
+T x=x= R > | R = | 8 >
+E x=== R | 8
+H x=x= R 5 | R > | R =
+Q x= R | 8 | 5 !co
+S+A x=x= x=x= R 5 / R _5 | R = / R = | R 5 / R > | R _5 / R 5 | R 8 / R >
+S+A+S+C x=x= x=x= x=x= x=== R 5 / R _5 / R 5 / R | R = / R = / R = / R | R _5 / R > / R 5 / R
+
+theme alternate 2-2: root and fifth, the third to turn
+S x=x= R 5 | R _5 | R 3 | 8 5 | R 8
+A x=x= R > | R 5 | R _5 | 8 >
+L x=x= 8 5 | 8 10 | R 8
+C x=x= R R | R 5 | 8 5
+C x=x- R 5 | R R
+T x=x= R > | 8 > | 3 > !co
+S+A x=x= x=x= R 5 / R > | R 3 / R > | R _5 / R 5 | 8 5 / R >
+S+A+S+C x=x= x=x= x=x= x=x- R 5 / R > / R 3 / R 5 | R _5 / R 5 / R 3 / R R
+
+theme turns 3-5: root and fifth, and a pair that closes round the next root
+S x=x= R 5 | R _5 | 8 5 | R 3
+A x=xx R >> > | 8 >> > | R 3 >
+A x=x= R > | R _5 | 8 >
+L x=x= 8 10 | R 8 | 8 >
+C x=x= R R | R _5
+C x=x- R 5 | R 3
+T x=xx R >> > | 8 >> > | R 5 >
+T xxxx R 2 3 > | R _5 _6 _7 | 8 7 6 > | R 3 >> >
+S+A x=x= x=xx R 5 / R >> > | R _5 / 8 >> > | 8 5 / R 3 > | R 3 / R >> >
+S+A+S+C x=x= x=xx x=x= x=x- R 5 / R >> > / R _5 / R 5 | R _5 / R >> > / 8 5 / R 3
+S+A+L+C x=x= x=xx x=x= xxxx R 5 / R >> > / 8 10 / 8 7 6 > | R 3 / 8 >> > / R 8 / R 2 3 >
+
+theme walkup 3-5: two bars of root and fifth, then a walk into the next chord
+S x=x= R 5 | R _5 | R 6 | R 3
+A xxx= R 3 5 | R 2 3 | 8 6 5 | R 3 >
+A x=x= R > | R 6 | R _6 | 8 >
+L x=x= 8 9 | 8 10 | R 8
+C x=x= R 5 | R _5 | R 3
+C x=x- R R | R 5
+T xxxx R 3 >> > | R _5 _6 _7 | 8 6 5 > | R 3 5 >
+T x=x= R > | 8 >
+S+A x=x= xxx= R 5 / R 3 > | R _5 / R 2 3 | R 3 / 8 6 5 | R 6 / R 3 5
+S+S+A+C x=x= x=x= x=x= x=x- R 5 / R _5 / R > / R 5 | R 5 / R 6 / 8 > / R R
 `,
 );

@@ -7,8 +7,11 @@ import type { Metre } from '../../base';
 export const BAR_SLOTS = ['S', 'A', 'L', 'C', 'T', 'E'] as const;
 export type BarSlot = (typeof BAR_SLOTS)[number];
 
-/** Parts of a bar, for bars with several chords: two beats (anywhere, the first two, the last two), one beat. */
-export const PART_SLOTS = ['H', 'H1', 'H2', 'Q'] as const;
+/**
+ * Parts of a bar, for bars with several chords: two beats (anywhere, the first two, the last two), one beat, the long beat
+ * of 7/8 (one and a half).
+ */
+export const PART_SLOTS = ['H', 'H1', 'H2', 'Q', 'D'] as const;
 export type PartSlot = (typeof PART_SLOTS)[number];
 
 export type Slot = BarSlot | PartSlot;

@@ -121,5 +121,64 @@ C x=x=== R 5 | R 3 | 8 5
 T x=x=xx R 5 >> > | R 3 >> > | 8 5 >> > | R _5 >> >
 T x=x=x= R >> > | R 5 >
 H x=xx R >> > | R 3 >
+; Three and two: the chord is set on one and again on four, and the fifth quarter leads.
+metre 5/4
+pool up = R 3 5 6 > | R 2 3 5 > | R 3 5 8 > | R 5 6 5 > | R 2 3 4 5 | R 3 5 c > | R _5 _6 _7 R | R 3 4 5 > | 8 5 6 c > | R 2 3 R > | R 5 3 5 > | R 3 2 3 >
+pool down = 8 c 5 3 > | 8 7 6 5 > | 8 5 3 2 > | R _7 _6 _5 > | 8 6 5 3 > | R 3 2 _7 > | 8 c 6 5 > | R 5 3 2 > | 8 5 4 3 > | R _7 R _5 >
+theme basic 0-1: the root, the fifth, and the root again on four
+S x=x=x=x=x= R 5 R R 5 | R = = = = | R = 5 R 5 | R 5 8 R 5 | R 5 R 8 >
+A x=x=x=x=x= R 5 R 5 > | R = 5 R > | R _5 R 5 > | R = = = = | 8 5 R 5 >
+L x=x=x=x=x= R 5 8 5 8 | R = = = = | 8 5 8 R >
+C x=x=x=x=== R 5 R R | R = = = | 8 5 R R | R 5 R _5
+C x=====x=== R R | R 5
+T x=x=x=x=x= R 5 R 5 > | R = 5 R > | R = = = = | R _5 R _5 >
+E x=====x=== R R | R _5 | R 5
+H x=x= R 5 | R > | R = | R _5 | R 8
+Q x= R | 8 | 5 !co
+theme chords 2-2: the triad in three, root and a chord tone in two
+S x=x=x=x=x= R 3 5 R 5 | R 5 3 R 3 | R 3 5 8 5 | R 3 R 5 > | 8 5 3 R 5
+A x=x=x=x=x= 8 5 3 R > | R 5 3 5 > | R _5 R 3 > | R 3 5 R >
+L x=x=x=x=x= R 3 5 8 5 | 8 10 8 5 > | R 5 8 5 8
+C x=x=x=x=== R 3 5 R | 8 5 3 R | R 5 3 5
+C x=====x=x= R 5 > | R 3 >
+T x=x=x=x=x= R 3 5 R > | R 5 3 5 > | 8 5 3 5 >
+T x=x=x=x=-- R 3 5 R | R 5 3 R
+H x=x= R 3 | R > | R 5
+
+theme pure 3-5: up in five, down in five, the last quarter ahead
+S x=x=x=x=x= %up
+A x=x=x=x=x= %down
+L x=x=x=x=x= 8 9 10 8 > | 8 10 9 8 > | R 3 5 8 9 | R 5 8 9 10
+C x=x=x=x=== R 3 5 6 | 8 c 5 3 | R 2 3 5 | 8 6 5 R
+C x=x=x=x=-- R 3 5 3 | 8 5 3 R
+T x=x=x=x=xx R 3 5 3 >> > | 8 c 5 3 >> > | R 5 3 R >> > | R _5 _6 _5 >> >
+T x=x=x=x=x= R 5 3 >> > | R 3 5 >> > | 8 5 3 >> >
+H x=x= R > | R 3 | R 5 | 8 > | 8 c
+S+A x=x=x=x=x= x=x=x=x=x= R 2 3 5 > / 8 c 5 3 > | R 3 5 6 > / 8 7 6 5 > | R 3 5 c > / R _7 _6 _5 > | R 2 3 4 5 / 8 5 3 2 >
+
+theme skip 3-5: a swung pair on two of the answer
+S x=x=x=x=x= %up
+A x=xxx=x=x= R 3 4 5 3 > | 8 7 6 5 3 > | R 5 6 5 3 > | R 5 = 3 5 > | 8 c = 5 3 >
+A x=x=x=x=x= %down
+L x=xxx=x=x= 8 9 8 10 8 > | R 3 5 8 9 10
+C x=xxx=x=== R 3 4 5 R | 8 7 6 5 R
+C x=x=x=x=== R 3 5 6 | 8 c 5 3
+T x=x=x=x=xx R 3 5 3 >> > | 8 c 5 3 >> >
+T x=xxx=x=xx R 3 4 5 3 >> > | R 5 6 5 3 >> >
+H x=x= R > | R 3 | 8 > | 8 c
+H x=xx R >> > | R 3 >
+S+A x=x=x=x=x= x=xxx=x=x= R 2 3 5 > / 8 7 6 5 3 > | R 3 5 6 > / R 5 6 5 3 > | R 3 5 c > / R 3 4 5 3 >
+
+theme parts 3-5: three quarters, then a breath on four with a pair that leads
+S x=x=x=x=x= %up
+A x=x=x=--xx R 3 5 >> > | 8 5 3 >> > | R 5 3 >> > | 8 c 5 >> >
+A x=x=x=x=x= %down
+L x=x=x=x=xx 8 9 10 8 >> > | R 3 5 8 >> >
+C x=x=x===== R 3 5 | 8 5 3 | R 5 R
+C x=x=x=--x= R 3 5 > | 8 5 3 >
+T x=x=x=--xx R 5 3 >> > | R 3 5 >> > | R _5 R >> >
+T x=x=x=x=xx R 3 5 3 >> > | 8 c 5 3 >> >
+H x=xx R >> > | R 3 >
+S+A x=x=x=x=x= x=x=x=--xx R 2 3 5 > / 8 5 3 >> > | R 3 5 6 > / R 5 3 >> > | R 5 6 5 > / 8 c 5 >> >
 `,
 );

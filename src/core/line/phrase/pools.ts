@@ -72,6 +72,7 @@ function withHalvesFirst(segment: Segment, group: readonly Slot[], draws: readon
 }
 
 const partSlot = (segment: Segment): readonly Slot[] => {
+  if (segment.beats === 1.5) return ['D', 'Q'];
   if (segment.beats !== 2) return ['Q'];
   return segment.half === 'first' ? ['H1', 'H'] : segment.half === 'second' ? ['H2', 'H'] : ['H'];
 };

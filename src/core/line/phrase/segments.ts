@@ -1,4 +1,4 @@
-import { beatsInBar, type Metre } from '../../base';
+import { barTicks, beatGroups, beatsInBar, beatTicks, isUneven, type Metre } from '../../base';
 import type { Stretch } from '../harmony';
 import { type BarModel, changesAtStart, changesBetween, type LineModel } from '../model';
 import { type Ladder, ladderOf } from './ladder';
@@ -27,18 +27,29 @@ export interface Segment {
   readonly kept: boolean;
 }
 
-/** Lengths in beats that a stretch is cut into: twos that begin on an even beat, else ones; what is left over last. */
-function partsOf(from: number, beats: number): readonly number[] {
+/**
+ * Lengths in beats that a stretch is cut into: twos that begin on an even beat of their group, else ones, the long beat
+ * of an uneven metre whole; what is left over last.
+ */
+function partsOf(from: number, beats: number, metre: Metre): readonly number[] {
   const parts: number[] = [];
+  const [group = 0, second] = beatGroups(metre);
+  const long = isUneven(metre) ? beatsInBar(metre) - 1 : null;
   let [at, left] = [from, beats];
   while (left > 0) {
-    const part = left >= 2 && at % 2 === 0 ? 2 : Math.min(1, left);
+    const place = second !== undefined && at >= group ? at - group : at;
+    const whole = second === undefined || at >= group || at + 2 <= group;
+    const part =
+      at === long && left === LONG ? LONG : left >= 2 && whole && place % 2 === 0 ? 2 : Math.min(1, left);
     parts.push(part);
     at += part;
     left -= part;
   }
   return parts;
 }
+
+/** Beats of the long beat of an uneven metre. */
+const LONG = 1.5;
 
 interface Part {
   readonly start: number;
@@ -51,7 +62,7 @@ const unitOf = (bar: BarModel, metre: Metre): number =>
   bar.metre.unit === 2 && metre.unit === 4 ? bar.beat / 2 : bar.beat;
 
 const fillsBar = (bar: BarModel, metre: Metre): boolean =>
-  bar.ticks / unitOf(bar, metre) === beatsInBar(metre);
+  bar.ticks / unitOf(bar, metre) === barTicks(metre) / beatTicks(metre);
 
 function partsOfBar(bar: BarModel, metre: Metre): readonly Part[] {
   const [only] = bar.stretches;
@@ -61,7 +72,7 @@ function partsOfBar(bar: BarModel, metre: Metre): readonly Part[] {
   return bar.stretches.flatMap((stretch): Part[] => {
     if (!stretch.chord) return [{ start: stretch.start, end: stretch.end, stretch }];
     let at = stretch.start;
-    return partsOf(stretch.start / unit, (stretch.end - stretch.start) / unit).map((beats) => {
+    return partsOf(stretch.start / unit, (stretch.end - stretch.start) / unit, bar.metre).map((beats) => {
       const part = { start: at, end: at + beats * unit, stretch };
       at = part.end;
       return part;
