@@ -35,6 +35,14 @@ const stored = (page: Page): Promise<readonly { title: string; chart: string }[]
       }),
   );
 
+/** What the page hands out as a file when this is chosen in Export. */
+async function exported(page: Page, item: string): Promise<Buffer> {
+  await button(page, 'Export').click();
+  const download = page.waitForEvent('download');
+  await page.getByRole('menuitem', { name: item, exact: true }).click();
+  return readFile(await (await download).path());
+}
+
 /** Puts a record into the browser's database. */
 const put = (page: Page, record: unknown, opened: string | null = null): Promise<void> =>
   page.evaluate(
@@ -305,6 +313,20 @@ test('a lesson of a newer copy is only shown until a copy of it is made', async 
     .getByText(/only shown here, so it was not changed/)
     .waitFor();
   expect(await title(page).inputValue()).toBe('From tomorrow');
+
+  const whole = JSON.parse((await exported(page, 'Lesson file')).toString());
+  expect(whole).toMatchObject({ title: 'From tomorrow', version: 99, mood: 'calm' });
+  await page
+    .getByRole('alert')
+    .getByText(/as the newer Ground Bass saved it/)
+    .waitFor();
+  for (const made of ['Practice page', 'Text tab', 'MIDI']) {
+    await exported(page, made);
+    await page
+      .getByRole('alert')
+      .getByText(/left out is not in it. Export, Lesson file gives the whole lesson/)
+      .waitFor();
+  }
   await button(page, 'Make a copy').click();
   await saved(page).waitFor();
   await title(page).fill('My copy');

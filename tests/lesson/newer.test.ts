@@ -63,7 +63,7 @@ describe('a lesson of a newer copy', () => {
     // It is a lesson like any other: it can be drawn, played, and kept as a copy.
     expect(deriveSheets(lesson)).toHaveLength(lesson.pieces.length);
     expect(readLesson(JSON.parse(printLesson(lesson)))).toEqual({ ok: true, value: lesson });
-    const said = describeNewer({ lesson, leftOut }, NEWER).join(' ');
+    const said = describeNewer({ lesson, leftOut, whole: null }, NEWER).join(' ');
     expect(said).toContain(`newer Ground Bass (version ${NEWER}`);
     expect(said).toContain('“dub”');
     expect(said).toContain('make a copy: a lesson of its own, without what is left out');

@@ -245,6 +245,7 @@ test('a lesson of a newer copy is only shown: read, played and printed, and kept
   await session.openSaved('newer-1');
   expect(title(session)).toBe(sampleLesson(0, 'x').title);
   expect(session.editor.getState().reading?.sentences.join(' ')).toMatch(/newer Ground Bass.*mood/);
+  expect(session.editor.getState().reading?.only).toMatchObject({ isReduced: true, whole: document });
   await session.saveNow();
   expect([...records.keys()]).toEqual(['newer-1']);
   expect(session.editor.getState().saving.kind).toBe('shown');
@@ -270,7 +271,7 @@ test('a lesson of a newer copy is only shown: read, played and printed, and kept
   expect([...records.keys()]).toEqual(['newer-1']);
   expect(session.editor.getState().saving.kind).toBe('shown');
 
-  session.editor.getState().reading?.makeCopy?.();
+  session.editor.getState().reading?.only?.makeCopy();
   retitle(session, 'A copy');
   await session.saveNow();
   expect(session.editor.getState()).toMatchObject({ reading: null, notice: null, saving: { kind: 'saved' } });

@@ -21,7 +21,7 @@ export async function openLinkedLesson(session: Session): Promise<void> {
   const read = readLessonLink(href);
   const found = read.ok ? undefined : read.problem.found;
   if (found?.kind === 'newer' && found.shown !== null) {
-    if (!(await session.openNewer(found.shown.lesson, describeNewer(found.shown, found.version)))) return;
+    if (!(await session.openNewer(found.shown, describeNewer(found.shown, found.version)))) return;
   } else if (!read.ok) session.editor.setState({ notice: read.problem.message });
   else if (!(await session.openCopy(read.value))) return;
   window.history.replaceState(null, '', pathname + search);

@@ -56,8 +56,18 @@ export interface FileReading {
   readonly part: string;
   /** Reads another part in place of this one. */
   readonly choosePart: (id: string) => void;
-  /** Where the lesson is only shown: takes what is shown as a lesson that can be changed and is kept. */
-  readonly makeCopy?: () => void;
+  /** Of a lesson that is only shown; nothing of any other. */
+  readonly only?: OnlyShown;
+}
+
+/** A lesson of a newer copy of the app, of which this one shows what it knows. */
+export interface OnlyShown {
+  /** Whether something of it is left out here. */
+  readonly isReduced: boolean;
+  /** Its document as it came, with everything. */
+  readonly whole: unknown;
+  /** Takes what is shown as a lesson that can be changed and is kept. */
+  readonly makeCopy: () => void;
 }
 
 export type SavingState =

@@ -1,4 +1,4 @@
-import { type Lesson, SAMPLE_TITLES, sampleLesson } from '../../core/lesson';
+import { type Lesson, type NewerLesson, SAMPLE_TITLES, sampleLesson } from '../../core/lesson';
 import type { LessonStorage } from '../storage';
 import type { Rescue } from './editor-store';
 import { AS_IT_CAME, ONLY_SHOWN } from './keeper';
@@ -16,7 +16,7 @@ interface FirstLesson {
   readonly refused: string | null;
   readonly rescue: Rescue | null;
   /** What is to be said of a lesson of a newer copy of the app. */
-  readonly newer: readonly string[] | null;
+  readonly newer: { readonly shown: NewerLesson; readonly sentences: readonly string[] } | null;
 }
 
 /** How an untouched sample is noted as open; a lesson is noted by its id, and no id is of this form. */
@@ -66,8 +66,8 @@ export async function firstLesson(
   if (found.kind === 'unreadable')
     return { ...sample(0), noted: name, rescue: { id: name, sentence: `${found.sentence} ${STANDS_IN}` } };
   if (found.kind === 'newer') {
-    const lesson = { ...found.lesson, id: freshId() };
-    return { ...sample(0), lesson, base: ONLY_SHOWN, name, noted: name, newer: found.sentences };
+    const lesson = { ...found.shown.lesson, id: freshId() };
+    return { ...sample(0), lesson, base: ONLY_SHOWN, name, noted: name, newer: found };
   }
   return {
     lesson: found.lesson,

@@ -5,6 +5,7 @@ import {
   differInUseOnly,
   type Lesson,
   type LessonProblem,
+  type NewerLesson,
   newLesson,
   sampleLesson,
   whyNotInMetre,
@@ -81,7 +82,7 @@ export async function startSession(
   const editor = createEditorStore(firstPiece(first.lesson));
   editor.setState({
     rescue: first.rescue,
-    reading: first.newer && toldOf(first.lesson, first.newer, () => void makeCopy()),
+    reading: first.newer && toldOf(first.newer.shown, first.newer.sentences, () => void makeCopy()),
   });
   /** What is noted on this device as open. */
   let noted = first.noted;
@@ -207,12 +208,12 @@ export async function startSession(
    * @param name - the id of the newer lesson where it is on this device, to be opened again at the next start
    */
   const openNewer = async (
-    lesson: Lesson,
+    shown: NewerLesson,
     sentences: readonly string[],
     name: string | null = null,
   ): Promise<boolean> => {
-    const shown = { ...lesson, id: freshLessonId() };
-    const opened = await open(shown, ONLY_SHOWN, name ?? shown.id);
+    const lesson = { ...shown.lesson, id: freshLessonId() };
+    const opened = await open(lesson, ONLY_SHOWN, name ?? lesson.id);
     if (opened) editor.setState({ reading: toldOf(shown, sentences, () => void makeCopy()) });
     return opened;
   };
@@ -259,8 +260,7 @@ export async function startSession(
       if (!loaded.ok) editor.setState({ notice: loaded.problem });
       else if (loaded.value.kind === 'none') editor.setState({ notice: GONE });
       else if (loaded.value.kind === 'unreadable') offerAsFile(id, loaded.value.sentence);
-      else if (loaded.value.kind === 'newer')
-        await openNewer(loaded.value.lesson, loaded.value.sentences, id);
+      else if (loaded.value.kind === 'newer') await openNewer(loaded.value.shown, loaded.value.sentences, id);
       else await open(loaded.value.lesson, loaded.value.revision);
     },
     /** Offers a lesson on this device as a file, because it cannot be opened; `why` is a sentence. */
@@ -274,7 +274,7 @@ export async function startSession(
       } else {
         const { problem } = parsed;
         if (problem.kind === 'newer' && problem.shown !== null)
-          await openNewer(problem.shown.lesson, describeNewer(problem.shown, problem.version));
+          await openNewer(problem.shown, describeNewer(problem.shown, problem.version));
         else editor.setState({ notice: describeLessonProblem(problem) });
       }
     },
@@ -300,12 +300,16 @@ export async function startSession(
 }
 
 /** What is said of a lesson that came with more than this copy knows. */
-const toldOf = (lesson: Lesson, sentences: readonly string[], makeCopy: () => void): FileReading => ({
+const toldOf = (
+  { lesson, leftOut, whole }: NewerLesson,
+  sentences: readonly string[],
+  makeCopy: () => void,
+): FileReading => ({
   sentences,
   parts: [{ id: lesson.id, name: lesson.title }],
   part: lesson.id,
   choosePart: () => undefined,
-  makeCopy,
+  only: { isReduced: leftOut.length > 0, whole, makeCopy },
 });
 
 const parkedIn = (lesson: Lesson): readonly string[] =>

@@ -3,6 +3,7 @@ import {
   describeNewer,
   LESSON_VERSION,
   type Lesson,
+  type NewerLesson,
   readLesson,
 } from '../../core/lesson';
 
@@ -42,7 +43,7 @@ export type FoundLesson =
   /** Of a newer copy of the app, as this one can show it: what is said of it, and that it is not written over. */
   | {
       readonly kind: 'newer';
-      readonly lesson: Lesson;
+      readonly shown: NewerLesson;
       readonly sentences: readonly string[];
       readonly revision: string;
     }
@@ -86,7 +87,7 @@ export function foundLesson(record: unknown): FoundLesson {
   return problem.kind === 'newer' && problem.shown !== null
     ? {
         kind: 'newer',
-        lesson: problem.shown.lesson,
+        shown: problem.shown,
         sentences: describeNewer(problem.shown, problem.version),
         revision,
       }

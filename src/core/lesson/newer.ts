@@ -8,6 +8,8 @@ export interface NewerLesson {
   readonly lesson: Lesson;
   /** What is not in it, for a person to read: `feel “dub”`, `slides (12 times)`. */
   readonly leftOut: readonly string[];
+  /** The document as it came, with everything. */
+  readonly whole: unknown;
 }
 
 type Step = string | number;
@@ -135,7 +137,7 @@ export function readNewer(document: Readonly<Record<string, unknown>>): NewerLes
     const read = lessonSchema.safeParse(mending.document);
     if (read.success) {
       mending.passedOver(mending.document, read.data);
-      return { lesson: asLesson(read.data), leftOut: mending.leftOut() };
+      return { lesson: asLesson(read.data), leftOut: mending.leftOut(), whole: document };
     }
     const places = new Map(
       read.error.issues.map(({ path }) => {

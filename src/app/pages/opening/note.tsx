@@ -6,7 +6,7 @@ import { useAtWork } from '../at-work';
 /** Tells what was read from a file and what was left out; lets another part be read, or a copy be made of what is shown. */
 export function FileNote({ reading }: { readonly reading: FileReading }) {
   const { session } = useAtWork();
-  const { sentences, parts, part, choosePart, makeCopy } = reading;
+  const { sentences, parts, part, choosePart, only } = reading;
   const [first, ...others] = sentences;
   return (
     <div className="notice notice--calm file-note">
@@ -26,12 +26,12 @@ export function FileNote({ reading }: { readonly reading: FileReading }) {
           />
         )}
       </div>
-      {makeCopy === undefined ? (
+      {only === undefined ? (
         <button type="button" className="button button--quiet" onClick={session.dismissReading}>
           Understood
         </button>
       ) : (
-        <button type="button" className="button" onClick={makeCopy}>
+        <button type="button" className="button" onClick={only.makeCopy}>
           Make a copy
         </button>
       )}

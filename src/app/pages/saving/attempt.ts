@@ -8,20 +8,27 @@ const NOT_LOADED =
 const isNotLoaded = (problem: unknown): boolean =>
   problem instanceof TypeError && /import|module|fetch|load/i.test(problem.message);
 
+const REDUCED =
+  'It holds the lesson as this copy shows it: what the note above the sheet names as left out is not in it. Export, Lesson file gives the whole lesson.';
+
 /**
  * Makes something of the lesson, and says so in the notice when it fails; the lesson is never touched.
  * @param what - is made: `The handout`
  * @param work - gives what the teacher should know about it, if anything
+ * @param made - whether it is made of what the page shows, which of a newer copy's lesson may not be all: then it says so
  */
 export async function attempt(
   session: Session,
   what: string,
   work: (lesson: Lesson) => Promise<string | null | undefined> | Promise<void>,
+  { made = true }: { readonly made?: boolean } = {},
 ): Promise<void> {
   session.dismissNotice();
   try {
-    const notice = await work(session.lessons.getState().lesson);
-    if (notice) session.editor.setState({ notice });
+    const said = await work(session.lessons.getState().lesson);
+    const reduced = made && session.editor.getState().reading?.only?.isReduced === true ? REDUCED : null;
+    const notice = [said, reduced].filter(Boolean).join(' ');
+    if (notice !== '') session.editor.setState({ notice });
   } catch (problem) {
     const why = isNotLoaded(problem) ? NOT_LOADED : 'The lesson is as it was.';
     session.editor.setState({ notice: `${what} could not be made. ${why}` });

@@ -7,12 +7,6 @@ import { fileStem, saveFile } from './file';
 export const saveLessonFile = (lesson: Lesson): void =>
   saveFile(fileStem(lesson.title), printLesson(lesson), 'lesson');
 
-/** The same, and the session knows that the lesson is safe. */
-export function keepAsFile(session: Session, lesson: Lesson): void {
-  saveLessonFile(lesson);
-  session.keptAsFile(lesson);
-}
-
 /** The title of something that may be a lesson. */
 const titleOf = (document: unknown): string =>
   typeof document === 'object' &&
@@ -29,6 +23,22 @@ function printAnything(document: unknown): string {
   } catch {
     return `${String(document)}\n`;
   }
+}
+
+const WHOLE =
+  'The file holds the lesson as the newer Ground Bass saved it, also what is left out here; how it is played and printed here is not in it.';
+
+/**
+ * Saves the lesson at hand as a file of its own, and the session knows that it is safe. Of one that is only shown it
+ * is the lesson as it came.
+ * @returns what the teacher should know of the file; null for nothing
+ */
+export function keepAsFile(session: Session, lesson: Lesson): string | null {
+  const only = session.editor.getState().reading?.only;
+  if (only === undefined) saveLessonFile(lesson);
+  else saveAsItIs(only.whole);
+  session.keptAsFile(lesson);
+  return only === undefined ? null : WHOLE;
 }
 
 /** Saves what is kept on this device as a file, whether it can be read as a lesson or not. */
@@ -55,20 +65,18 @@ const COPIED_FOR_PRACTICE =
 /** The address of the app itself: without a query, and without a lesson. */
 const appAddress = (): string => window.location.href.split(/[?#]/)[0] ?? '';
 
-/** Copies a link that holds the whole lesson, and opens it to be written on or to be practised. */
-export async function copyLink(
-  session: Session,
-  lesson: Lesson,
-  page: 'lesson' | 'practice page',
-): Promise<void> {
+/**
+ * Copies a link that holds the whole lesson, and opens it to be written on or to be practised.
+ * @returns what came of it, for the teacher
+ */
+export async function copyLink(lesson: Lesson, page: 'lesson' | 'practice page'): Promise<string> {
   const { writeLessonLink } = await import('../../../core/exchange');
   const link = writeLessonLink(lesson, page === 'lesson' ? appAddress() : practiceAddress(appAddress()));
   const copied = page === 'lesson' ? COPIED : COPIED_FOR_PRACTICE;
   try {
     await navigator.clipboard.writeText(link);
   } catch {
-    session.editor.setState({ notice: NO_CLIPBOARD });
-    return;
+    return NO_CLIPBOARD;
   }
-  session.editor.setState({ notice: link.length > SAFE_LINK ? `${copied} ${LONG_LINK}` : copied });
+  return link.length > SAFE_LINK ? `${copied} ${LONG_LINK}` : copied;
 }

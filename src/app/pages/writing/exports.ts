@@ -72,14 +72,15 @@ export function useExports(): readonly MenuGroup[] {
         {
           label: 'Copy a practice link',
           note: 'It opens the practice page with this lesson.',
-          onChoose: () =>
-            void attempt(session, 'The link', (whole) => copyLink(session, whole, 'practice page')),
+          onChoose: () => void attempt(session, 'The link', (whole) => copyLink(whole, 'practice page')),
         },
         {
           label: 'Look at the practice page',
           note: 'As the student will see it, here and now.',
           onChoose: () =>
-            void attempt(session, 'The practice page', (whole) => showPractice(whole, playback)),
+            void attempt(session, 'The practice page', (whole) => showPractice(whole, playback), {
+              made: false,
+            }),
         },
       ],
     },
@@ -121,12 +122,14 @@ export function useExports(): readonly MenuGroup[] {
           label: 'Lesson file',
           note: 'To keep, or to open on another device.',
           onChoose: () =>
-            void attempt(session, 'The lesson file', async (lesson) => keepAsFile(session, lesson)),
+            void attempt(session, 'The lesson file', async (lesson) => keepAsFile(session, lesson), {
+              made: false,
+            }),
         },
         {
           label: 'Copy a link',
           note: 'The lesson is in the link itself; no server keeps it.',
-          onChoose: () => void attempt(session, 'The link', (lesson) => copyLink(session, lesson, 'lesson')),
+          onChoose: () => void attempt(session, 'The link', (lesson) => copyLink(lesson, 'lesson')),
         },
       ],
     },
