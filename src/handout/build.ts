@@ -1,7 +1,8 @@
 import type { Lesson, Sheet } from '../core/lesson';
-import { layoutScore, loadScoreFonts } from '../score';
+import { loadScoreFonts } from '../score';
 import { codeOf } from './code/lesson-code';
 import { createMeasure, drawPage } from './draw';
+import { engraveInTurns } from './engrave-in-turns';
 import { loadFaces } from './fonts/load';
 import { handoutPages } from './layout/pages';
 import { logoOf } from './logo';
@@ -31,9 +32,11 @@ export async function buildHandout(
 ): Promise<Handout> {
   const { logo: source, code: wanted = false } = lesson.handout;
   const [logo] = await Promise.all([source === undefined ? null : logoOf(source), loadScoreFonts()]);
-  const tools = { measure: createMeasure(), engrave: layoutScore };
+  const measure = createMeasure();
   const { code, remark } = wanted && address !== undefined ? codeOf(lesson, address) : NO_CODE;
-  const layout = handoutPages(lesson, sheets, logo, tools, code);
+  const layout = await engraveInTurns((engrave) =>
+    handoutPages(lesson, sheets, logo, { measure, engrave }, code),
+  );
   const pages: HandoutPage[] = [];
   for (const index of layout.pages.keys()) {
     await nextTurn();

@@ -7,6 +7,7 @@ import { type Style, styleOf } from './layout/style';
 import { layOutSystem } from './layout/system';
 import { contentOf } from './notation/content';
 import type { Content } from './notation/types';
+import { finished, type Steps } from './steps';
 import type { ScoreLayout, ScoreOptions, SystemLayout } from './types';
 
 /** A short last system is not pulled apart beyond the one before it, nor beyond this. */
@@ -14,27 +15,38 @@ const LOOSEST = 1.7;
 const WIDEST = 40;
 
 /** Lays a piece out; see `layoutScore`. */
-export function engrave(sheet: Sheet, options: ScoreOptions): ScoreLayout {
-  const content = contentOf(sheet, options.numerals === true);
+export const engrave = (sheet: Sheet, options: ScoreOptions): ScoreLayout =>
+  finished(engraveInSteps(sheet, options));
+
+/** The same in steps of a bar or a system. */
+export function* engraveInSteps(sheet: Sheet, options: ScoreOptions): Steps<ScoreLayout> {
+  const content = yield* contentOf(sheet, options.numerals === true);
   const plain = styleOf(options, 1);
-  const measured = content.bars.map((bar) => measureBar(bar, plain));
-  const shrink = shrinkFor(content, measured, plain);
-  return shrink < 1
-    ? layOut(content, measuredAgain(content, options, shrink), styleOf(options, shrink))
-    : layOut(content, measured, plain);
+  const measured = yield* measureAll(content, plain);
+  const shrink = yield* shrinkFor(content, measured, plain);
+  if (shrink >= 1) return yield* layOut(content, measured, plain);
+  const smaller = styleOf(options, shrink);
+  return yield* layOut(content, yield* measureAll(content, smaller), smaller);
 }
 
-const measuredAgain = (content: Content, options: ScoreOptions, shrink: number): readonly MeasuredBar[] => {
-  const style = styleOf(options, shrink);
-  return content.bars.map((bar) => measureBar(bar, style));
-};
+function* measureAll(content: Content, style: Style): Steps<readonly MeasuredBar[]> {
+  const measured: MeasuredBar[] = [];
+  for (const bar of content.bars) {
+    yield;
+    measured.push(measureBar(bar, style));
+  }
+  return measured;
+}
 
 /** How much smaller everything must be for the widest bar to fit alone; 1 when it does. */
-function shrinkFor(content: Content, measured: readonly MeasuredBar[], style: Style): number {
-  return measured.reduce((least, bar, index) => {
+function* shrinkFor(content: Content, measured: readonly MeasuredBar[], style: Style): Steps<number> {
+  let least = 1;
+  for (const [index, bar] of measured.entries()) {
+    yield;
     const signs = signsOf(bar, content, style).head + tailOf(measured[index + 1], content, style);
-    return Math.min(least, style.options.width / style.scale / (signs + widthAt(bar.leading, 0) + 1));
-  }, 1);
+    least = Math.min(least, style.options.width / style.scale / (signs + widthAt(bar.leading, 0) + 1));
+  }
+  return least;
 }
 
 /** Widths of the signs that stand before a system which a bar begins, and after one which it follows. */
@@ -96,7 +108,7 @@ function sectionBreaks(
   return breaks.map((line) => ({ first: from + line.first, end: from + line.end }));
 }
 
-function layOut(content: Content, measured: readonly MeasuredBar[], style: Style): ScoreLayout {
+function* layOut(content: Content, measured: readonly MeasuredBar[], style: Style): Steps<ScoreLayout> {
   const { width, barsPerSystem } = style.options;
   const spacings = (first: number, end: number): readonly BarSpacing[] =>
     measured.slice(first, end).map((bar, index) => (index === 0 ? bar.leading : bar.inner));
@@ -106,14 +118,17 @@ function layOut(content: Content, measured: readonly MeasuredBar[], style: Style
       (head === undefined ? 0 : signsOf(head, content, style).head) + tailOf(measured[end], content, style);
     return factorFor(spacings(first, end), width / style.scale - signs, WIDEST);
   };
-  const breaks = sectionsOf(content.bars).flatMap((section) =>
-    sectionBreaks(section, content, measured, style, filling),
-  );
+  const breaks: Break[] = [];
+  for (const section of sectionsOf(content.bars)) {
+    yield;
+    breaks.push(...sectionBreaks(section, content, measured, style, filling));
+  }
   const systems: SystemLayout[] = [];
   let y = 0;
   let factorBefore = LOOSEST;
   const fullest = Math.max(...breaks.map(({ first, end }) => end - first));
   for (const { first, end } of breaks) {
+    yield;
     const full = filling(first, end);
     const isShort = end - first < fullest || breaks.length === 1;
     const isLast = end === measured.length || content.bars[end]?.startsSection === true;

@@ -1,7 +1,8 @@
 export { drawSystem, redrawSystem } from './draw';
-export { layoutScore, loadScoreFonts } from './load';
+export { layoutInSteps, layoutScore, loadScoreFonts } from './load';
 export { drawFretboard } from './neck/draw';
 export { layoutFretboard } from './neck/layout';
 export type { FretboardLayout, FretboardRequest, NeckNote } from './neck/types';
 export { playheadX } from './playhead';
+export { inTurns } from './steps';
 export type * from './types';

@@ -2,9 +2,10 @@ import academicoUrl from '@vexflow-fonts/academico/academico.woff2?url';
 import academicoBoldUrl from '@vexflow-fonts/academico/academico-bold.woff2?url';
 import bravuraUrl from '@vexflow-fonts/bravura/bravura.woff2?url';
 import type { Sheet } from '../core/lesson';
+import type { Steps } from './steps';
 import type { ScoreLayout, ScoreOptions } from './types';
 
-type Engraver = (sheet: Sheet, options: ScoreOptions) => ScoreLayout;
+type Engraver = typeof import('./engrave');
 
 let engraver: Engraver | null = null;
 let loading: Promise<void> | null = null;
@@ -22,14 +23,14 @@ export function loadScoreFonts(): Promise<void> {
 }
 
 async function load(): Promise<void> {
-  const [{ engrave }] = await Promise.all([
+  const [fetched] = await Promise.all([
     import('./engrave'),
     loadFont('Bravura', bravuraUrl, 'normal'),
     loadFont('Academico', academicoUrl, 'normal'),
     loadFont('Academico', academicoBoldUrl, 'bold'),
   ]);
   await document.fonts.ready;
-  engraver = engrave;
+  engraver = fetched;
 }
 
 async function loadFont(family: string, url: string, weight: string): Promise<void> {
@@ -40,7 +41,17 @@ async function loadFont(family: string, url: string, weight: string): Promise<vo
  * Lays a piece out: line breaks, spacing, heights, and every piece of ink. Nothing is drawn.
  * @throws Error before {@link loadScoreFonts} has finished.
  */
-export function layoutScore(sheet: Sheet, options: ScoreOptions): ScoreLayout {
+export const layoutScore = (sheet: Sheet, options: ScoreOptions): ScoreLayout =>
+  loaded().engrave(sheet, options);
+
+/**
+ * The same layout in many small steps, for a piece so long that the page would stand still meanwhile.
+ * @throws Error before {@link loadScoreFonts} has finished.
+ */
+export const layoutInSteps = (sheet: Sheet, options: ScoreOptions): Steps<ScoreLayout> =>
+  loaded().engraveInSteps(sheet, options);
+
+function loaded(): Engraver {
   if (!engraver) throw new Error('The score cannot be laid out before loadScoreFonts has finished.');
-  return engraver(sheet, options);
+  return engraver;
 }

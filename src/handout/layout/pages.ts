@@ -69,12 +69,17 @@ export function handoutPages(
   };
 }
 
+/** The same text for the same staves of one handout. */
+export function engravedAs(sheet: Sheet, options: ScoreOptions): string {
+  const bars = sheet.kind === 'line' ? sheet.bars.map(({ written }) => written.number).join() : sheet.bars;
+  return JSON.stringify([sheet.id, bars, options]);
+}
+
 /** Several spacings are tried, most of them with the same staves. */
 function engraveOnce(engrave: Tools['engrave']): Tools['engrave'] {
   const done = new Map<string, ScoreLayout>();
   return (sheet: Sheet, options: ScoreOptions) => {
-    const bars = sheet.kind === 'line' ? sheet.bars.map(({ written }) => written.number).join() : sheet.bars;
-    const key = JSON.stringify([sheet.id, bars, options]);
+    const key = engravedAs(sheet, options);
     const known = done.get(key) ?? engrave(sheet, options);
     done.set(key, known);
     return known;

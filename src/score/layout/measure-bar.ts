@@ -51,7 +51,7 @@ const ACCIDENTAL_CODES: Readonly<Record<Alteration, string>> = {
   2: '##',
 };
 
-const measuredBars = new Recent<MeasuredBar>(1000);
+const measuredBars = new Recent<MeasuredBar>(4000);
 
 /** Measures a bar, or finds it measured already. */
 export function measureBar(content: ContentBar, style: Style): MeasuredBar {

@@ -50,7 +50,7 @@ interface SystemRequest {
   readonly style: Style;
 }
 
-const recentSystems = new Recent<SystemLayout>(400);
+const recentSystems = new Recent<SystemLayout>(1200);
 
 /** Lays a system out, or finds it laid out already. */
 export function layOutSystem(request: SystemRequest): SystemLayout {

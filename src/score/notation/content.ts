@@ -11,6 +11,7 @@ import { swingRatio } from '../../core/feel';
 import { romanNumeral } from '../../core/fretboard';
 import { type BlankSheet, exitsOf, type LineSheet, type Sheet, type SheetNote } from '../../core/lesson';
 import { Recent } from '../recent';
+import type { Steps } from '../steps';
 import { signsKey, signsOf } from './events';
 import { lineAccidentals, signatureChange, signatureOf } from './signatures';
 import type {
@@ -28,11 +29,12 @@ import type {
 const LEAST_SWING = 1.15;
 
 /**
- * What a sheet says, as signs in order; where they stand is for the layout.
+ * What a sheet says, as signs in order, in steps of a bar; where they stand is for the layout.
  * @param numerals whether the chords' Roman numerals are worked out
  */
-export const contentOf = (sheet: Sheet, numerals: boolean): Content =>
-  sheet.kind === 'line' ? lineContent(sheet, numerals) : blankContent(sheet);
+export function* contentOf(sheet: Sheet, numerals: boolean): Steps<Content> {
+  return sheet.kind === 'line' ? yield* lineContent(sheet, numerals) : blankContent(sheet);
+}
 
 function blankContent(sheet: BlankSheet): Content {
   const bars = Array.from(
@@ -73,9 +75,9 @@ function blankContent(sheet: BlankSheet): Content {
   };
 }
 
-const recentBars = new Recent<ContentBar>(1000);
+const recentBars = new Recent<ContentBar>(2500);
 
-function lineContent(sheet: LineSheet, numerals: boolean): Content {
+function* lineContent(sheet: LineSheet, numerals: boolean): Steps<Content> {
   const written = sheet.bars.map(({ written: bar, notes }) => ({ bar, notes }));
   const tiesIn = written.map((_, index) => continues(written, index));
   const keys = written.map(({ bar }) => bar.key ?? sheet.key);
@@ -89,7 +91,9 @@ function lineContent(sheet: LineSheet, numerals: boolean): Content {
     sheet.noteNames,
     numerals ? chordFunctions(sheet.chart, sheet.key) : [],
   );
-  const bars = written.map(({ bar, notes }, index): ContentBar => {
+  const bars: ContentBar[] = [];
+  for (const [index, { bar, notes }] of written.entries()) {
+    yield;
     const before = written[index - 1]?.bar;
     const after = written[index + 1]?.bar;
     const firstOfSection = before?.section !== bar.section;
@@ -131,8 +135,8 @@ function lineContent(sheet: LineSheet, numerals: boolean): Content {
       countedIn: metre,
     };
     const key = JSON.stringify(facts) + signsKey(barNotes);
-    return recentBars.of(key, () => ({ ...facts, ...signsOf(barNotes), key }));
-  });
+    bars.push(recentBars.of(key, () => ({ ...facts, ...signsOf(barNotes), key })));
+  }
   return {
     bars,
     numbers: written.map(({ bar }) => bar.number),

@@ -13,6 +13,7 @@ import { straightened } from '../../../core/playing';
 import type { BarBox, ScoreLayout, ScoreOptions, SystemLayout } from '../../../score';
 import { useAtWork } from '../at-work';
 import { gliding, usePrinting, useWidth } from '../common';
+import { useScoreLayout } from './layout';
 import { useScore } from './ready';
 import { type BarButton, SystemView } from './system';
 
@@ -79,19 +80,11 @@ export function ScoreFigure({
   const sizes = useMemo(() => sizesFor(width, large && !printed), [width, large, printed]);
   const state = useScore();
   const id = useId();
-  const layout = useMemo(
-    () =>
-      state.kind === 'ready' && width > 0
-        ? state.score.layoutScore(sheet, {
-            width,
-            ...sizes,
-            ...rows,
-            counting: false,
-            measureNumbers: true,
-          })
-        : null,
-    [state, width, sheet, rows, sizes],
+  const options = useMemo(
+    () => ({ width, ...sizes, ...rows, counting: false, measureNumbers: true }),
+    [width, sizes, rows],
   );
+  const { laid, inTheMaking } = useScoreLayout(state, sheet, options);
   const count = sheet.kind === 'line' ? sheet.bars.length : sheet.bars;
   const { staffSpace, barsPerSystem } = sizes;
   const expected =
@@ -103,9 +96,9 @@ export function ScoreFigure({
       ref={figure}
       className="score"
       aria-label={name}
-      aria-busy={busy}
+      aria-busy={busy || inTheMaking}
       aria-describedby={`${id}-text`}
-      style={layout === null ? { minHeight: expected } : undefined}
+      style={laid === null ? { minHeight: expected } : undefined}
     >
       <figcaption className="visually-hidden" id={`${id}-text`}>
         {description}
@@ -116,8 +109,8 @@ export function ScoreFigure({
           again; nothing of the lesson is lost.
         </p>
       )}
-      {layout !== null && (
-        <Systems layout={layout} sheet={sheet} bars={bars} figure={figure} whole={printed} />
+      {laid !== null && (
+        <Systems layout={laid.layout} sheet={laid.sheet} bars={bars} figure={figure} whole={printed} />
       )}
     </figure>
   );

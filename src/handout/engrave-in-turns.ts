@@ -1,0 +1,43 @@
+import type { Sheet } from '../core/lesson';
+import { inTurns, layoutInSteps, layoutScore, type ScoreLayout, type ScoreOptions } from '../score';
+import type { Tools } from './layout/compose';
+import { engravedAs } from './layout/pages';
+
+/** Bars from which on a piece is engraved in turns with whatever else the page has to do. */
+const LONG = 200;
+
+/** Staves that were asked for and are still to be engraved. */
+class NotEngraved extends Error {
+  constructor(
+    readonly sheet: Sheet,
+    readonly options: ScoreOptions,
+  ) {
+    super('These staves are still to be engraved.');
+  }
+}
+
+const barsOf = ({ bars }: Sheet): number => (typeof bars === 'number' ? bars : bars.length);
+
+/**
+ * Lays out with staves of which the long ones are engraved in turns with the page. Which staves it takes shows while
+ * it is laid out: where a long one is missing, that one is engraved and the layout begun again, which costs little.
+ */
+export async function engraveInTurns<Layout>(layOut: (engrave: Tools['engrave']) => Layout): Promise<Layout> {
+  const engraved = new Map<string, ScoreLayout>();
+  const engrave = (sheet: Sheet, options: ScoreOptions): ScoreLayout => {
+    if (barsOf(sheet) < LONG) return layoutScore(sheet, options);
+    const known = engraved.get(engravedAs(sheet, options));
+    if (known === undefined) throw new NotEngraved(sheet, options);
+    return known;
+  };
+  for (;;) {
+    try {
+      return layOut(engrave);
+    } catch (missing) {
+      if (!(missing instanceof NotEngraved)) throw missing;
+      const { sheet, options } = missing;
+      const layout = await inTurns(layoutInSteps(sheet, options));
+      if (layout !== null) engraved.set(engravedAs(sheet, options), layout);
+    }
+  }
+}
