@@ -84,7 +84,7 @@ export function ScoreFigure({
     () => ({ width, ...sizes, ...rows, counting: false, measureNumbers: true }),
     [width, sizes, rows],
   );
-  const { laid, inTheMaking } = useScoreLayout(state, sheet, options);
+  const { laid, inTheMaking } = useScoreLayout(state, sheet, options, printed);
   const count = sheet.kind === 'line' ? sheet.bars.length : sheet.bars;
   const { staffSpace, barsPerSystem } = sizes;
   const expected =

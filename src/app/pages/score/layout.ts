@@ -17,16 +17,18 @@ const barsOf = ({ bars }: Sheet): number => (typeof bars === 'number' ? bars : b
 /**
  * The layout of a sheet, null before there is one, and whether a newer one is in the making. A usual score is laid out at once; of a long one the layout before
  * stays until the new one is there, and the page answers meanwhile.
+ * @param printed - whether the paper is being laid out, which waits for nothing
  */
 export function useScoreLayout(
   state: ScoreState,
   sheet: Sheet,
   options: ScoreOptions,
+  printed: boolean,
 ): { readonly laid: LaidOut | null; readonly inTheMaking: boolean } {
   const [made, setMade] = useState<LaidOut | null>(null);
   const { width } = options;
   const score = state.kind === 'ready' && width > 0 ? state.score : null;
-  const isLong = barsOf(sheet) >= LONG;
+  const isLong = !printed && barsOf(sheet) >= LONG;
   const atOnce = useMemo(
     () => (score === null || isLong ? null : { sheet, layout: score.layoutScore(sheet, options) }),
     [score, isLong, sheet, options],
