@@ -162,18 +162,28 @@ describe('writing by hand', () => {
       const box = await part.boundingBox();
       return box === null ? null : { top: box.y, bottom: box.y + box.height };
     };
-    const [note, keys, groups, play] = await Promise.all([
-      inView(page.locator('.pencil__note').first()),
+    const [system, values, keys, groups, play] = await Promise.all([
+      inView(page.locator('.system', { has: page.getByRole('application') })),
+      inView(strip.getByRole('radiogroup', { name: 'Note value' })),
       inView(strip.locator('.strip__keys')),
-      inView(strip.getByRole('radiogroup', { name: 'Keys shown' })),
+      inView(strip.getByRole('combobox', { name: 'Keys shown' })),
       inView(page.getByRole('button', { name: 'Play', exact: true })),
     ]);
-    // From the staff's top to the tab's foot, then the keys, their choice, and Play: one under the other on the screen.
-    expect(note?.top).toBeGreaterThanOrEqual(0);
-    expect(keys?.top).toBeGreaterThanOrEqual(note?.bottom ?? Number.POSITIVE_INFINITY);
-    expect(groups?.top).toBeGreaterThanOrEqual((keys?.bottom ?? Number.POSITIVE_INFINITY) - 1);
-    expect(play?.top).toBeGreaterThanOrEqual((groups?.bottom ?? Number.POSITIVE_INFINITY) - 4);
+    // From the chords to the degrees, then the values, the keys beside their choice, and Play: one under the other.
+    expect(system?.top).toBeGreaterThanOrEqual(0);
+    expect(values?.top).toBeGreaterThanOrEqual((system?.bottom ?? Number.POSITIVE_INFINITY) - 1);
+    expect(keys?.top).toBeGreaterThanOrEqual((values?.bottom ?? Number.POSITIVE_INFINITY) - 1);
+    expect(groups?.top).toBeGreaterThanOrEqual((values?.bottom ?? Number.POSITIVE_INFINITY) - 1);
+    expect(play?.top).toBeGreaterThanOrEqual((keys?.bottom ?? Number.POSITIVE_INFINITY) - 4);
     expect(play?.bottom).toBeLessThanOrEqual(390);
+    await strip.getByRole('combobox', { name: 'Keys shown' }).selectOption('Marks');
+    await strip.getByRole('button', { name: /^Accent/ }).tap();
+    await says(page, /accent/i);
+    await strip.getByRole('combobox', { name: 'Keys shown' }).selectOption('Loudness and words');
+    await strip
+      .getByRole('button', { name: /^Louder|^f/ })
+      .first()
+      .tap();
     expectClean();
   });
 

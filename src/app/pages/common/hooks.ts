@@ -5,6 +5,10 @@ import { flushSync } from 'react-dom';
 export const NARROW = '(max-width: 47.99rem)';
 /** Narrow, or as low as a telephone held sideways or a page at 400 % zoom: what is not the music takes one row. */
 export const SMALL = '(max-width: 47.99rem), (max-height: 29.99rem)';
+/** As low as a telephone held sideways. */
+export const LOW = '(max-height: 29.99rem)';
+/** Low and narrow: a page at 400 % zoom. */
+export const TINY = '(max-height: 29.99rem) and (max-width: 39.99rem)';
 
 /** Follows a media query. */
 export function useMedia(query: string): boolean {

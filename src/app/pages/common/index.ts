@@ -1,2 +1,13 @@
-export { gliding, NARROW, SMALL, useMedia, useNear, usePrinting, useWidth, whenIdle } from './hooks';
+export {
+  gliding,
+  LOW,
+  NARROW,
+  SMALL,
+  TINY,
+  useMedia,
+  useNear,
+  usePrinting,
+  useWidth,
+  whenIdle,
+} from './hooks';
 export { practiceAddress } from './practice-address';
