@@ -393,3 +393,41 @@ describe('a file that is no score is refused with a sentence that says why', () 
     expect(refusal(file)).toMatch(/Nothing was changed\.$/);
   });
 });
+
+describe('signs that stress a note', () => {
+  const direction = (sign: string) =>
+    `<direction><direction-type><dynamics><${sign}/></dynamics></direction-type></direction>`;
+  const read = (...measures: readonly string[]) => {
+    const { lesson, sentences } = readBack(score(...measures));
+    const bars = lineSheetOf(lesson).bars.map(({ dynamics = [], notes }) => ({
+      levels: dynamics.map(({ at, level }) => `${level}@${at / 960}`),
+      stress: notes.map(({ note }) => note.marks?.stress ?? ''),
+    }));
+    return { bars, said: sentences.join(' ') };
+  };
+  const line = (sign: string) => `${note('F2')}${direction(sign)}${note('A2')}${note('C3', 4)}`;
+
+  it.each([
+    ['sf', 'accent', null],
+    ['rfz', 'accent', null],
+    ['sfz', 'strong accent', null],
+    ['fp', 'accent', 'p'],
+    ['sfpp', 'accent', 'pp'],
+    ['sfzp', 'strong accent', 'p'],
+  ] as const)('%s becomes an accent, and the level that follows is kept', (sign, mark, level) => {
+    const { bars, said } = read(line(sign));
+    expect(bars[0]).toEqual({
+      levels: level === null ? [] : [`${level}@1`],
+      stress: ['', mark, ''],
+    });
+    expect(said).toContain('Signs like sf are read as accents');
+    expect(said).toContain('(bar 1).');
+  });
+
+  it('is said where it has no note, or is no such sign', () => {
+    expect(read(`${note('F2', 8)}${direction('sf')}`).said).toContain('accents where no note begins');
+    const { bars, said } = read(line('n'));
+    expect(bars[0]?.stress).toEqual(['', '', '']);
+    expect(said).toContain('dynamics other than ppp to fff');
+  });
+});

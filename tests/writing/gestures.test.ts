@@ -64,6 +64,13 @@ describe('writing', () => {
     expect(hand.pencil.next).toEqual({ bar: 2, tick: 0 });
   });
 
+  it('goes back to the beginning of the first bar, also where writing would go on in the second', () => {
+    const hand = new Hand('| F | Dm |').press('1 3 5 1 Shift+Enter 5');
+    expect(hand.bar(0)).toMatch(/^C2@0/);
+    expect(hand.bar(1)).toBe('');
+    expect(hand.press('Home Shift+Enter Shift+Enter').refusal).toBe('end of the line');
+  });
+
   it('goes through a bar again for its degrees where the rhythm comes first', () => {
     const hand = new Hand('| F | F |').press('v , ] , 1 5');
     expect(hand.bar(0)).toBe('F1@0+1920 C2@1920+1920');

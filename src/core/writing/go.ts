@@ -32,13 +32,15 @@ export const goTo = (to: Moment): Gesture =>
     return moved(desk, at({ bar: to.bar, tick: note?.start ?? to.tick }));
   });
 
-/** To the beginning of the next bar, or of the one before. */
+/** To the beginning of the next bar, or of the one before; in the first bar back to its own beginning. */
 export const goBar = (way: 1 | -1): Gesture =>
   onLine((desk) => {
     const from = way === 1 ? target(desk) : desk.pencil;
     // Writing already goes on at the beginning of the next bar: that is the next bar.
     const waits = way === 1 && from.bar > desk.pencil.bar;
     const bar = waits ? from.bar : from.bar + way;
+    const { tick, next, from: other } = desk.pencil;
+    if (bar < 0 && (tick > 0 || next !== null || other !== null)) return moved(desk, at({ bar: 0, tick: 0 }));
     return bar < 0 || bar >= desk.piece.bars.length
       ? refused(desk, 'end of the line')
       : moved(desk, at({ bar, tick: 0 }));

@@ -37,8 +37,8 @@ const ARTICULATIONS = {
   staccato: { advance: 3.36, shift: 1.7 },
   tenuto: { advance: 13.52, shift: 1 },
   portato: { advance: 13.52, shift: 1 },
-  accent: { advance: 13.56, shift: 4 },
-  'strong accent': { advance: 9.44, shift: 4 },
+  accent: { advance: 13.56, shift: 2 },
+  'strong accent': { advance: 9.44, shift: 1 },
 } as const;
 
 const NEAREST_FIRST = ['staccato', 'tenuto', 'portato', 'accent', 'strong accent'] as const;

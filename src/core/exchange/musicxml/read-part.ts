@@ -7,7 +7,7 @@ import { timesPlayed } from '../reading/passages';
 import type { RawExtra, RawHarmony, RawKey, RawMeasure, RawNote, RawStaff, RawTempo } from './raw';
 import { readKey, readMetre, readTranspose, readTuning } from './read-attributes';
 import { readDirection } from './read-direction';
-import { readDynamics, readLevels } from './read-dynamics';
+import { isAt, type ReadDynamics, readDynamics, readLevels, type StressAt, stressed } from './read-dynamics';
 import { readNote } from './read-note';
 import { extrasOf, slursOf } from './read-signs';
 import { childOf, childrenOf, numberOf, readNumber, textOf, type XmlNode } from './xml-tree';
@@ -26,6 +26,7 @@ interface Filling {
   readonly extras: RawExtra[];
   readonly harmonies: RawHarmony[];
   readonly dynamics: RawMeasure['dynamics'][number][];
+  readonly stresses: StressAt[];
   readonly words: string[];
   readonly tempi: RawTempo[];
   readonly remarks: Set<string>;
@@ -61,6 +62,7 @@ export class PartReader {
       extras: [],
       harmonies: [],
       dynamics: [],
+      stresses: [],
       words: [],
       tempi: [],
       remarks: new Set(),
@@ -79,9 +81,13 @@ export class PartReader {
     for (const node of measure.children) this.readChild(node, filling);
     const { ending } = this;
     if (filling.endsEnding) this.ending = null;
-    const { remarks, navigation, endsEnding: _, ...read } = filling;
+    const { remarks, navigation, stresses, endsEnding: _, ...read } = filling;
+    for (const { at, staff } of stresses)
+      if (!filling.notes.some((note) => note.staff === staff && isAt(note, at)))
+        filling.extras.push({ staff, voice: '', what: 'accents where no note begins' });
     return {
       ...read,
+      notes: filling.notes.map((note) => stressed(note, stresses)),
       navigation: [...navigation],
       remarks: [...remarks],
       implicit: measure.attributes.implicit === 'yes' || measure.attributes.number === '0',
@@ -192,12 +198,13 @@ export class PartReader {
     return [...this.slurs].some((open) => open.startsWith(`${voice} `));
   }
 
-  private addDynamics(
-    { signs, others }: ReturnType<typeof readDynamics>,
-    staff: number,
-    filling: Filling,
-  ): void {
+  private addDynamics({ signs, stresses, others }: ReadDynamics, staff: number, filling: Filling): void {
     filling.dynamics.push(...signs.map((sign) => ({ ...sign, staff })));
+    filling.stresses.push(...stresses.map((stress) => ({ ...stress, staff })));
+    if (stresses.length > 0)
+      filling.remarks.add(
+        'Signs like sf are read as accents, and what goes on softly, as after fp, as p or pp',
+      );
     if (others) filling.extras.push({ staff, voice: '', what: 'dynamics other than ppp to fff' });
   }
 
