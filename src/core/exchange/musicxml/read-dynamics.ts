@@ -14,17 +14,17 @@ type Stress = Extract<Mark, 'accent' | 'strong accent'>;
  * Signs that stress one note, and the level in which the music goes on after it: MusicXML 4.0, children of `dynamics`;
  * their meanings as music dictionaries have them (common practice, no source).
  */
-const STRESSES: Readonly<Record<string, { readonly mark: Stress; readonly then: DynamicLevel | null }>> = {
-  sf: { mark: 'accent', then: null },
-  fz: { mark: 'accent', then: null },
-  rf: { mark: 'accent', then: null },
-  rfz: { mark: 'accent', then: null },
-  sfz: { mark: 'strong accent', then: null },
-  sffz: { mark: 'strong accent', then: null },
-  fp: { mark: 'accent', then: 'p' },
-  sfp: { mark: 'accent', then: 'p' },
-  sfpp: { mark: 'accent', then: 'pp' },
-  sfzp: { mark: 'strong accent', then: 'p' },
+const STRESSES: Readonly<Record<string, { readonly mark: Stress; readonly after: DynamicLevel | null }>> = {
+  sf: { mark: 'accent', after: null },
+  fz: { mark: 'accent', after: null },
+  rf: { mark: 'accent', after: null },
+  rfz: { mark: 'accent', after: null },
+  sfz: { mark: 'strong accent', after: null },
+  sffz: { mark: 'strong accent', after: null },
+  fp: { mark: 'accent', after: 'p' },
+  sfp: { mark: 'accent', after: 'p' },
+  sfpp: { mark: 'accent', after: 'pp' },
+  sfzp: { mark: 'strong accent', after: 'p' },
 };
 
 /** What the dynamics at a place say. */
@@ -41,7 +41,7 @@ export function readLevels(dynamics: readonly XmlNode[], at: number): ReadDynami
   const names = dynamics.flatMap(({ children }) => children.map(({ name }) => name));
   const read = names.map((name) => {
     const stress = Object.hasOwn(STRESSES, name) ? (STRESSES[name] ?? null) : null;
-    return { stress, level: stress === null ? levelOf(name) : stress.then };
+    return { stress, level: stress === null ? levelOf(name) : stress.after };
   });
   return {
     signs: read.flatMap(({ level }) => (level === null ? [] : [{ at, level, hairpin: null, stops: false }])),
