@@ -62,7 +62,7 @@ const pageRows = [
   ['pencil', ['common', 'at-work']],
   ['ideas', ['common', 'words', 'at-work', 'score', 'aims', 'chart', 'fingering', 'pencil']],
   ['ledge', ['common', 'words', 'at-work', 'playing', 'score', 'saving', 'neck', 'pencil']],
-  ['handout', ['common', 'at-work', 'saving', 'neck']],
+  ['handout', ['common', 'at-work', 'saving', 'neck', 'opening']],
   ['pad', ['common', 'at-work', 'aims', 'chart', 'hand', 'answers', 'handout']],
   ['sheet', ['common', 'words', 'at-work', 'score', 'neck', 'answers', 'ideas', 'pencil']],
   ['practice', ['common', 'words', 'at-work', 'playing', 'score', 'ledge']],

@@ -18,12 +18,22 @@ const REFUSED = {
     'The logo is an SVG with script, links or embedded pages in it, and was left out. Save it as a plain drawing or a PNG.',
 } as const;
 
+/** Decodes a picture and makes it so many whole pixels large; a sentence says why it could not. */
+export type ShrinkPicture = (
+  file: Blob,
+  size: { readonly width: number; readonly height: number },
+) => Promise<Result<ImageBitmap, string>>;
+
 /**
  * Reads a picture that a teacher chose as a logo: a PNG, JPEG or SVG, made as small as print allows, on a white
  * ground.
+ * @param shrink - is to make it smaller beside the page: at once, a large one would hold it up for seconds
  * @returns the data address for the lesson's handout settings, or a sentence that says why not
  */
-export async function readLogo(file: Blob): Promise<Result<string, string>> {
+export async function readLogo(
+  file: Blob,
+  shrink: ShrinkPicture = shrinkAtOnce,
+): Promise<Result<string, string>> {
   if (file.size > LARGEST_FILE) return failure(REFUSED['too large']);
   if (file.type === 'image/svg+xml' && isActive(await file.text())) return failure(REFUSED.active);
   const isDrawing = file.type === 'image/svg+xml';
@@ -34,27 +44,29 @@ export async function readLogo(file: Blob): Promise<Result<string, string>> {
     const { naturalWidth, naturalHeight } = loaded.value;
     const scale = Math.min(KEPT.width / naturalWidth, KEPT.height / naturalHeight, isDrawing ? 100 : 1);
     const [width, height] = [naturalWidth * scale, naturalHeight * scale];
-    const picture = isDrawing ? loaded.value : await madeSmall(file, width, height);
-    const source = picture && redraw(picture, width, height);
+    const picture = isDrawing ? loaded : await shrink(file, wholePixels(width, height));
+    if (!picture.ok) return picture;
+    const source = redraw(picture.value, width, height);
     return source === null ? failure(REFUSED.broken) : success(source);
   } finally {
     URL.revokeObjectURL(address);
   }
 }
 
-/** Decodes a picture and makes it smaller beside the page: at once, a large one would hold the page up for seconds. */
-async function madeSmall(file: Blob, width: number, height: number): Promise<ImageBitmap | null> {
-  const [resizeWidth, resizeHeight] = [width, height].map((side) => Math.max(1, Math.round(side)));
+const wholePixels = (width: number, height: number) => ({
+  width: Math.max(1, Math.round(width)),
+  height: Math.max(1, Math.round(height)),
+});
+
+const shrinkAtOnce: ShrinkPicture = async (file, { width, height }) => {
   try {
-    return await createImageBitmap(file, {
-      ...(resizeWidth === undefined ? {} : { resizeWidth }),
-      ...(resizeHeight === undefined ? {} : { resizeHeight }),
-      resizeQuality: 'high',
-    });
+    return success(
+      await createImageBitmap(file, { resizeWidth: width, resizeHeight: height, resizeQuality: 'high' }),
+    );
   } catch {
-    return null;
+    return failure(REFUSED.broken);
   }
-}
+};
 
 /**
  * A lesson's logo as the page needs it, whatever the data address holds; null when it is no picture.

@@ -109,6 +109,10 @@ const SCRIPTED =
 const PLAIN =
   '<svg xmlns="http://www.w3.org/2000/svg" width="90" height="90"><rect width="90" height="90"/></svg>';
 
+/** A PNG of one pixel. */
+const PIXEL =
+  'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==';
+
 test('a logo that is too large, broken or more than a drawing is refused with a sentence', async () => {
   const { page, expectClean } = await openApp();
   const preview = await openDesigner(page);
@@ -133,6 +137,15 @@ test('a logo that is too large, broken or more than a drawing is refused with a 
 
   await choose(svg, PLAIN);
   await expect.poll(pictures).toBe(1);
+  expect(await refusal.textContent()).toBe('');
+  // Large pictures hold up whichever thread decodes them: that is never the page's.
+  await page.evaluate(() => {
+    window.createImageBitmap = () =>
+      Promise.reject(new Error('A picture is decoded on the thread of the page.'));
+  });
+  const before = await preview.locator('image').getAttribute('href');
+  await choose('image/png', Buffer.from(PIXEL, 'base64'), 'Choose another logo');
+  await expect.poll(() => preview.locator('image').getAttribute('href')).not.toBe(before);
   expect(await refusal.textContent()).toBe('');
   await choose('image/png', 'torn', 'Choose another logo');
   await expect.poll(() => refusal.textContent()).toContain('could not be read');

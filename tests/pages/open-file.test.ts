@@ -1,6 +1,7 @@
 import { expect, test, vi } from 'vitest';
 import { pageClock } from '../../src/app/clock';
 import { openFile } from '../../src/app/pages/opening/open-file';
+import { picturesBeside } from '../../src/app/pages/opening/picture';
 import { startSession } from '../../src/app/state';
 import { failure } from '../../src/core/base';
 import { printLesson, sampleLesson } from '../../src/core/lesson';
@@ -83,6 +84,7 @@ test.each([
   await openFile(session, new File([duet], 'Duet.musicxml'), {
     readMusic: none,
     readLesson: none,
+    readPicture: none,
     stop: () => undefined,
   });
   expect(lesson()).toBe(before);
@@ -107,5 +109,28 @@ test('a file that takes its time is shown with a way to stop it, and the page go
   await opening;
   expect(editor().beingRead).toBeNull();
   expect(lesson().title).toBe('Meanwhile');
+  session.end();
+});
+
+test.each([
+  ['does not load', 'failed', /^The part of the page that reads pictures could not be loaded/],
+  ['comes to no end', 'silent', /came to no end, so it was given up\. Nothing was changed/],
+  ['is stopped', 'called off', /not read any further, and nothing was changed/],
+] as const)('a picture whose reader %s is not taken, and a sentence says so', async (_how, problem, said) => {
+  const { session, editor } = await start();
+  let answer: (() => void) | null = null;
+  const shrink = picturesBeside(session, 'crest.png', {
+    ...directReader,
+    readPicture: () =>
+      new Promise((resolve) => {
+        answer = () => resolve(failure(problem));
+      }),
+    stop: () => answer?.(),
+  });
+  const read = shrink(new Blob(['large']), { width: 9, height: 9 });
+  await vi.waitFor(() => expect(editor().beingRead?.name).toBe('crest.png'));
+  editor().beingRead?.stop();
+  expect(await read).toEqual({ ok: false, problem: expect.stringMatching(said) });
+  expect(editor().beingRead).toBeNull();
   session.end();
 });

@@ -12,5 +12,9 @@ export const directReader: FileReader = {
     const answer = await answerReading({ kind: 'lesson', bytes });
     return answer.kind === 'lesson' ? success(answer.read) : failure('failed');
   },
+  async readPicture(file, size) {
+    const answer = await answerReading({ kind: 'picture', file, ...size });
+    return answer.kind === 'picture' ? success(answer.read) : failure('failed');
+  },
   stop: () => undefined,
 };

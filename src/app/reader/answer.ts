@@ -6,6 +6,20 @@ import type { ReadingAnswer, ReadingJob } from './messages';
 export async function answerReading(job: ReadingJob): Promise<ReadingAnswer> {
   if (job.kind === 'lesson')
     return { kind: 'lesson', read: parseLesson(new TextDecoder().decode(job.bytes)) };
+  if (job.kind === 'picture') return { kind: 'picture', read: await pictureOf(job) };
   const { readFile } = await loadReader();
   return { kind: 'music', read: readFile(job.bytes, job.title, job.part) };
+}
+
+/** Decodes a picture and makes it smaller: of a large one both take seconds. */
+async function pictureOf({ file, width, height }: Extract<ReadingJob, { readonly kind: 'picture' }>) {
+  try {
+    return await createImageBitmap(file, {
+      resizeWidth: width,
+      resizeHeight: height,
+      resizeQuality: 'high',
+    });
+  } catch {
+    return null;
+  }
 }

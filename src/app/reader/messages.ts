@@ -8,6 +8,9 @@ type MusicReader = Awaited<ReturnType<typeof loadReader>>;
 export type MusicRead = ReturnType<MusicReader['readFile']>;
 export type LessonRead = Result<Lesson, LessonProblem>;
 
+/** A picture in the size asked for; null for a file that is no picture. */
+export type PictureRead = ImageBitmap | null;
+
 export type ReadingJob =
   | {
       readonly kind: 'music';
@@ -16,8 +19,16 @@ export type ReadingJob =
       /** Id of the part to read; null for the likeliest. */
       readonly part: string | null;
     }
-  | { readonly kind: 'lesson'; readonly bytes: Uint8Array };
+  | { readonly kind: 'lesson'; readonly bytes: Uint8Array }
+  | {
+      readonly kind: 'picture';
+      readonly file: Blob;
+      /** In whole pixels, to which it is to be made smaller. */
+      readonly width: number;
+      readonly height: number;
+    };
 
 export type ReadingAnswer =
   | { readonly kind: 'music'; readonly read: MusicRead }
-  | { readonly kind: 'lesson'; readonly read: LessonRead };
+  | { readonly kind: 'lesson'; readonly read: LessonRead }
+  | { readonly kind: 'picture'; readonly read: PictureRead };

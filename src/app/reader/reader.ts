@@ -1,11 +1,16 @@
 import { failure, type Result, success } from '../../core/base';
 import { type NoAnswer, watchWorker } from '../../workers';
-import type { LessonRead, MusicRead, ReadingAnswer, ReadingJob } from './messages';
+import type { LessonRead, MusicRead, PictureRead, ReadingAnswer, ReadingJob } from './messages';
 
 /** Reads files beside the page, which never waits for it. One file at a time: another one calls the first off. */
 export interface FileReader {
   readMusic(bytes: Uint8Array, title: string, part: string | null): Promise<Result<MusicRead, NoAnswer>>;
   readLesson(bytes: Uint8Array): Promise<Result<LessonRead, NoAnswer>>;
+  /** @param size - in whole pixels, to which it is made smaller */
+  readPicture(
+    file: Blob,
+    size: { readonly width: number; readonly height: number },
+  ): Promise<Result<PictureRead, NoAnswer>>;
   /** Ends what is being read; it is called off. */
   stop(): void;
 }
@@ -33,6 +38,11 @@ export function createFileReader(): FileReader {
       const answer = await ask({ kind: 'lesson', bytes });
       if (!answer.ok) return answer;
       return answer.value.kind === 'lesson' ? success(answer.value.read) : failure('failed');
+    },
+    async readPicture(file, { width, height }) {
+      const answer = await ask({ kind: 'picture', file, width, height });
+      if (!answer.ok) return answer;
+      return answer.value.kind === 'picture' ? success(answer.value.read) : failure('failed');
     },
     stop: () => worker.cancel(),
   };

@@ -4,6 +4,7 @@ import { type HandoutSettings, type Lesson, removeLogo, setHandout } from '../..
 import { applyPreset, fullSettings, HANDOUT_PRESETS, preparePdf, presetOf, readLogo } from '../../../handout';
 import { CheckField, FileButton, SelectField } from '../../controls';
 import { useAtWork, useLesson } from '../at-work';
+import { picturesBeside } from '../opening';
 import { HandoutBlocks } from './blocks';
 import { NoteMarks, PaperField } from './choices';
 import { HandoutPictures } from './pictures';
@@ -194,7 +195,7 @@ function Logo({ has, set }: { readonly has: boolean; readonly set: Set }) {
   const [refusal, setRefusal] = useState<string | null>(null);
   const choose = async (file: File) => {
     setRefusal(null);
-    const read = await readLogo(file);
+    const read = await readLogo(file, picturesBeside(session, file.name));
     if (read.ok) set({ logo: read.value });
     else setRefusal(read.problem);
   };

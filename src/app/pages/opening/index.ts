@@ -1,2 +1,3 @@
 export { FileNote } from './note';
 export { openFile } from './open-file';
+export { picturesBeside } from './picture';

@@ -1,6 +1,7 @@
 import type { Lesson } from '../../../core/lesson';
-import { createFileReader, type FileReader, type MusicRead } from '../../reader';
+import type { FileReader, MusicRead } from '../../reader';
 import type { Session } from '../../state';
+import { shown, usualReader } from './being-read';
 
 type ReadFile = Extract<MusicRead, { readonly ok: true }>['value'];
 
@@ -20,17 +21,6 @@ const SILENT =
 const unread = (problem: 'called off' | 'failed' | 'silent'): string =>
   ({ 'called off': STOPPED, failed: NO_READER, silent: SILENT })[problem];
 
-/** Milliseconds after which a file that is still being read is shown as such. */
-const SHOWN_AFTER = 400;
-
-let usual: FileReader | null = null;
-
-/** The reader of this page; its worker starts with the first file. */
-function usualReader(): FileReader {
-  usual ??= createFileReader();
-  return usual;
-}
-
 /** How files of music begin: MIDI, plain or wrapped, XML, a zip, and XML in UTF-16. */
 const MUSIC = ['MThd', 'RIFF', '<', 'PK', '\u00fe\u00ff', '\u00ff\u00fe', '\u0000<'];
 const MUSIC_NAME = /\.(musicxml|xml|mxl|midi?)$/i;
@@ -42,25 +32,6 @@ function isMusic(bytes: Uint8Array, name: string): boolean {
     '',
   );
   return MUSIC.some((start) => head.startsWith(start)) || MUSIC_NAME.test(name);
-}
-
-/** Waits for the reader, and shows meanwhile which file it is at and a way to stop it. */
-async function shown<Read>(
-  session: Session,
-  reader: FileReader,
-  name: string,
-  reading: Promise<Read>,
-): Promise<Read> {
-  const timer = setTimeout(
-    () => session.editor.setState({ beingRead: { name, stop: reader.stop } }),
-    SHOWN_AFTER,
-  );
-  try {
-    return await reading;
-  } finally {
-    clearTimeout(timer);
-    session.editor.setState({ beingRead: null });
-  }
 }
 
 /**
