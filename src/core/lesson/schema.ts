@@ -319,6 +319,23 @@ export const lessonSchema = z.object({
     .check(z.minLength(1), z.maxLength(LESSON_LIMITS.pieces), z.refine(uniqueIds, 'two pieces share one id')),
 });
 
-/** The compiler's word that what the validator lets through is a lesson, and nothing less. */
+/** The fields of a document at every depth, by their places: `pieces.bars.notes.start`. */
+type PlacesIn<Part> = Part extends string | number | boolean | null | undefined
+  ? never
+  : Part extends readonly (infer Item)[]
+    ? PlacesIn<Item>
+    : { [Name in keyof Part & string]-?: Name | `${Name}.${PlacesIn<Part[Name]>}` }[keyof Part & string];
+
+/** Fields that stand in one of two documents alone. */
+type Unshared<One, Other> = Exclude<PlacesIn<One>, PlacesIn<Other>> | Exclude<PlacesIn<Other>, PlacesIn<One>>;
+
+/** The compiler names whatever is in it. */
+type Nothing<Found extends never> = Found;
+
+/**
+ * The compiler's word that what the validator lets through is a lesson, and nothing less; and that both know the same
+ * fields: a field without a place in the validator would be lost when the lesson is saved.
+ */
 export type CheckedLesson = z.infer<typeof lessonSchema>;
-export const asLesson = (checked: CheckedLesson): Lesson => checked;
+export const asLesson = (checked: CheckedLesson): Lesson | Nothing<Unshared<Lesson, CheckedLesson>> =>
+  checked;

@@ -1,5 +1,5 @@
 import { type BarModel, changesAtStart, type LineModel } from '../model';
-import { meetingBreaches, soloBreaches } from '../rules/check';
+import { HELD_IN_PARTS, meetingBreaches, soloBreaches } from '../rules/check';
 import { leadsHome } from '../rules/closing';
 import { isWished } from '../rules/downbeat';
 import { areEven } from '../rules/evenness';
@@ -22,9 +22,6 @@ const inBar = ({ bar, start, end }: Segment, notes: number): number => (notes * 
 
 /** What a lead costs that has nothing to lead to. */
 const NOWHERE = 2.5;
-
-/** Rules about notes side by side, which part of a bar can be held to as well. */
-const SIDE_BY_SIDE = ~((1 << 12) | (1 << 14));
 
 /** The way from a segment's pool into the beginnings of another's, or on from it where no bar follows as written. */
 export interface Way {
@@ -100,7 +97,7 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
     const { segment: to } = goal;
     if (!entry || !exit) return 0;
     if (to.bar === from.bar && to.start > 0)
-      return countOf(soloBreaches(model, from.bar, [...tones.slice(-3), entry.first]) & SIDE_BY_SIDE);
+      return countOf(soloBreaches(model, from.bar, [...tones.slice(-3), entry.first]) & HELD_IN_PARTS);
     let broken = countOf(meetingBreaches(model, from.bar, exit, to.bar, entry));
     // A note that is tied over is not struck again.
     const struck = exit.last.tiedOn ? Math.max(1, count - 1) : count;

@@ -1,7 +1,7 @@
 import { techniquesOf } from '../analysis';
 import { type Ahead, functionsIn } from '../functions';
 import type { LineModel } from '../model';
-import { soloBreaches } from '../rules/check';
+import { HELD_IN_PARTS, soloBreaches } from '../rules/check';
 import { type Exit, exitOf } from '../rules/ends';
 import { TECHNIQUE_TABLE } from '../techniques/table';
 import { type Tone, toneOf } from '../tones';
@@ -53,9 +53,6 @@ export interface Finisher {
 /** Silences are told of whole bars; part of one can only leave beat one empty. */
 const SILENT_ONE = bitOf('beat one silent');
 const SILENCES = SILENT_ONE | bitOf('long silences');
-
-/** Rules that part of a bar can be held to: those about notes side by side (not: how many, and where the drop is). */
-const WHOLE_BARS = (1 << 12) | (1 << 14);
 
 /** Finishes nodes for a request, remembering what was asked. */
 export function finisherFor(
@@ -163,7 +160,7 @@ export function finisherFor(
     return {
       tones,
       exit: exitOf(tones),
-      solo: segment.whole ? solo : solo & ~WHOLE_BARS,
+      solo: segment.whole ? solo : solo & HELD_IN_PARTS,
       shows: plain && segment.whole ? shownIn(bar, tones, { before: [], ahead: [] }) : null,
       seen: new Map(),
     };

@@ -19,6 +19,7 @@ export const BROKEN_RUN: Rule = {
       const before = tones[index - 1];
       return before !== undefined && breaksRun(runUpTo(tones, index - 1), before, tone.midi);
     }),
+  inParts: true,
   meeting: ({ exit, entry }) => breaksRun(exit.run, exit.last, entry.first.midi),
   tied: null,
   whole: null,

@@ -35,6 +35,9 @@ export function soloBreaches(model: LineModel, bar: BarModel, tones: readonly To
   return bits;
 }
 
+/** The rules that part of a bar is held to, as bits. */
+export const HELD_IN_PARTS = ALONE.reduce((bits, { bit, rule }) => (rule.inParts ? bits | bit : bits), 0);
+
 /** Breaches where one bar goes over into another, as bits. */
 export function meetingBreaches(
   model: LineModel,

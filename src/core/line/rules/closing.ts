@@ -30,6 +30,7 @@ export const CLOSING: Rule = {
   mend: 'end on 2, 3, 5 or 7',
   caution: { own: 'as the last bar it does not lead back to the start', entering: null },
   alone: null,
+  inParts: false,
   meeting: null,
   tied: null,
   whole: { places, concerns: (line, bar) => places(line).includes(bar.index) },

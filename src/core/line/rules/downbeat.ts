@@ -48,6 +48,7 @@ export const DOWNBEAT: Rule = {
   mend: 'put the root on one',
   caution: { own: 'here the ear misses the root on beat one, so keep it for a variation', entering: null },
   alone: null,
+  inParts: false,
   meeting: null,
   tied: null,
   whole: { places, concerns: (line, bar) => places(line, itselfAndNext(bar)).length > 0 },

@@ -33,6 +33,7 @@ export const DROP_ON_THREE: Rule = {
   mend: 'sound on three',
   caution: NO_CAUTION,
   alone: (at) => at.model.request.feel.bassRole.carriesThree && onlyDoublesChops(at),
+  inParts: false,
   meeting: null,
   tied: null,
   whole: { places, concerns: () => false },

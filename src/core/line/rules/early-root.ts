@@ -13,6 +13,7 @@ export const EARLY_ROOT: Rule = {
     entering: 'the bar before ends on its root already',
   },
   alone: null,
+  inParts: false,
   meeting: ({ model, from, exit, to, entry }) => {
     if (model.freedoms.has('early root') || !changesBetween(from, to)) return false;
     const { last } = exit;

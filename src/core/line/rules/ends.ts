@@ -23,9 +23,17 @@ export interface Entry {
   readonly leaps: number;
 }
 
+/** What rules tell beginnings apart by: a new question about the beginning of a bar has its row here. */
+const TOLD_APART: { readonly [Name in keyof Entry]: (entry: Entry) => string } = {
+  first: ({ first }) => `${first.midi} ${first.start === 0}`,
+  exposed: ({ exposed }) => String(exposed),
+  root: ({ root }) => String(root),
+  leaps: ({ leaps }) => String(leaps),
+};
+const TELLING = Object.values(TOLD_APART);
+
 /** Equal for beginnings that no rule can tell apart. */
-export const entryKey = ({ first, exposed, root, leaps }: Entry): string =>
-  `${first.midi} ${exposed} ${leaps} ${first.start === 0} ${root}`;
+export const entryKey = (entry: Entry): string => TELLING.map((tell) => tell(entry)).join(' ');
 
 /** Outside its chord and long enough to be heard as a note of its own. */
 export const isExposed = (tone: Tone): boolean =>

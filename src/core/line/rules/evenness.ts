@@ -41,6 +41,7 @@ export const EVENNESS: Rule = {
   mend: 'even it out',
   caution: { own: 'it has more than twice or less than half the notes of a neighbour', entering: null },
   alone: ({ model, tones }) => !model.request.feel.bassRole.mayHammer && mostEqual(tones) > MOST_EQUAL,
+  inParts: false,
   meeting: null,
   tied: null,
   whole: { places, concerns: (line, bar) => places(line, itselfAndNext(bar)).length > 0 },

@@ -14,6 +14,7 @@ export const EXPOSED_NOTES: Rule = {
       const before = tones[index - 1];
       return before !== undefined && (isExposed(tone) || isExposed(before)) && isLeap(before.midi, tone.midi);
     }),
+  inParts: true,
   meeting: ({ exit, entry }) => (exit.exposed || entry.exposed) && isLeap(exit.last.midi, entry.first.midi),
   tied: null,
   whole: null,

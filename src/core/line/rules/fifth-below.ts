@@ -37,6 +37,7 @@ export const FIFTH_BELOW: Rule = {
   mend: 'begin with the root',
   caution: { own: 'the fifth below comes again within four bars', entering: null },
   alone: null,
+  inParts: false,
   meeting: null,
   tied: null,
   whole: {

@@ -25,6 +25,7 @@ export const LEAPS: Rule = {
   mend: 'turn back by step',
   caution: { own: 'beside its neighbours the leaps go beyond an octave', entering: null },
   alone: ({ model, tones }) => tones.some((_, index) => Math.abs(leapsUpTo(tones, index)) > mostOf(model)),
+  inParts: true,
   meeting: ({ model, exit, entry }) =>
     leapsAcross(exit, entry, entry.first.midi - exit.last.midi, mostOf(model)),
   tied: null,

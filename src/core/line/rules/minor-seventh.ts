@@ -38,6 +38,7 @@ export const MINOR_SEVENTH: Rule = {
       const before = tones[index - 1];
       return isFlatLeadingTone(tone) || (before !== undefined && isHeard(model, before, tone));
     }),
+  inParts: true,
   meeting: ({ model, exit, entry }) => isHeard(model, exit.last, entry.first),
   tied: null,
   whole: null,

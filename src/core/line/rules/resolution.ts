@@ -29,6 +29,7 @@ export const RESOLUTION: Rule = {
         !resolves(tone, next)
       );
     }),
+  inParts: true,
   meeting: ({ model, from, exit: { last, seventh, leadingTone }, to, entry: { first } }) => {
     if (seventh && changesBetween(from, to) && !resolves(last, first)) return true;
     // A level of roots cannot go on by step from the root of a chord on the leading tone.

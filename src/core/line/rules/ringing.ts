@@ -21,6 +21,7 @@ export const RINGING: Rule = {
   mend: 'end it at the change',
   caution: { own: 'a neighbour’s note rings into its chord', entering: null },
   alone: ({ bar, tones }) => tones.some((tone) => ringsOver(bar, tone)),
+  inParts: true,
   meeting: null,
   tied: ({ exit, to }) => {
     const stretch = to.stretches[0];

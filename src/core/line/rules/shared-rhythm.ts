@@ -73,6 +73,7 @@ export const SHARED_RHYTHM: Rule = {
   mend: 'keep one rhythm, and let the second half vary, climb or thin out',
   caution: NO_CAUTION,
   alone: null,
+  inParts: false,
   meeting: null,
   tied: null,
   whole: {

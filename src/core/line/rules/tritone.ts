@@ -24,6 +24,7 @@ export const TRITONE_LEAP: Rule = {
         isTritoneLeap(model, before, tone)
       );
     }),
+  inParts: true,
   meeting: ({ model, from, exit, to, entry }) =>
     changesBetween(from, to) && isTritoneLeap(model, exit.last, entry.first),
   tied: null,

@@ -57,6 +57,8 @@ export interface Rule {
   readonly caution: Caution;
   /** Whether a bar breaks it by itself; null where no single bar can. */
   readonly alone: ((at: Alone) => boolean) | null;
+  /** Whether part of a bar is held to that, too: not where it counts the notes of a bar, or asks for one of its beats. */
+  readonly inParts: boolean;
   /** Whether two bars break it where they meet, both notes struck. */
   readonly meeting: ((at: Meeting) => boolean) | null;
   /** Whether a note that is tied over into the next bar breaks it. */

@@ -21,6 +21,7 @@ export const WRONG_NOTES: Rule = {
   mend: 'take the chord’s own third',
   caution: NO_CAUTION,
   alone: ({ bar, tones }) => tones.some((tone) => grates(bar, tone)),
+  inParts: true,
   meeting: null,
   tied: null,
   whole: null,
