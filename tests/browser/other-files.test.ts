@@ -69,6 +69,64 @@ test('a line that was saved as MusicXML is opened as the same line; a broken fil
   expectClean();
 });
 
+/** A lead sheet of four bars: a tune in the treble clef, chords over it. */
+const LEAD = `<score-partwise><work><work-title>Harbour air</work-title></work><part-list><score-part id="P1"><part-name>Voice</part-name></score-part></part-list><part id="P1">${[
+  'C',
+  'F',
+  'G',
+  'C',
+]
+  .map(
+    (root, bar) =>
+      `<measure number="${bar + 1}">${bar === 0 ? '<attributes><divisions>1</divisions><key><fifths>0</fifths></key><time><beats>4</beats><beat-type>4</beat-type></time><clef><sign>G</sign></clef></attributes>' : ''}<harmony><root><root-step>${root}</root-step></root><kind>major</kind></harmony>${['C', 'E', 'G', 'E'].map((step) => `<note><pitch><step>${step}</step><octave>5</octave></pitch><duration>1</duration></note>`).join('')}</measure>`,
+  )
+  .join('')}</part></score-partwise>`;
+
+test('a lead sheet is asked about before it becomes a lesson: the tune an octave or two lower, or its chords, with the feel that is chosen', async () => {
+  const { page, expectClean } = await openApp({ width: 390, height: 800 });
+  await score(page).locator('svg').first().waitFor();
+  const title = page.getByRole('textbox', { name: 'Lesson title' });
+  const before = await title.inputValue();
+  await open(page, 'air.musicxml', Buffer.from(LEAD));
+  const question = page.getByRole('dialog', { name: 'What do you want of “air.musicxml”?' });
+  await question
+    .getByText(/^Harbour air: 4 bars in 4\/4, C major, no tempo, 4 chords, 16 notes\.$/)
+    .waitFor();
+  expect(await question.getByRole('combobox', { name: 'Notes', exact: true }).inputValue()).toBe('2');
+  await question
+    .getByText('In the file the notes sound C5 to G5; the line lies C3 to G3, all of it on the neck.')
+    .waitFor();
+  // The keyboard is enough, and the feel is not guessed.
+  await page.keyboard.press('Enter');
+  await question
+    .getByRole('alert')
+    .getByText(/Choose the feel/)
+    .waitFor();
+  await question.getByRole('combobox', { name: 'Feel' }).selectOption('rocksteady');
+  expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth)).toBe(true);
+  await question.getByRole('radio', { name: 'The chords only' }).check();
+  await question.getByText('Only the chords are taken; the notes stay in the file.').waitFor();
+  await page.keyboard.press('Escape');
+  await question.waitFor({ state: 'detached' });
+  expect(await title.inputValue()).toBe(before);
+
+  await open(page, 'air.musicxml', Buffer.from(LEAD));
+  await question.getByRole('combobox', { name: 'Feel' }).selectOption('rocksteady');
+  await button(question, 'Make the lesson').click();
+  await expect.poll(() => title.inputValue()).toBe('Harbour air');
+  await expect.poll(async () => (await line(page)).length).toBe(4);
+  // One step for the whole line: nothing of it is off the neck.
+  expect((await line(page)).join('\n')).not.toMatch(/cannot be/);
+  await button(page.getByRole('status', { name: 'Read from a file' }), 'Read it otherwise').click();
+  await question.getByRole('radio', { name: 'The chords only' }).check();
+  await question.getByText('Only the chords are taken; the notes stay in the file.').waitFor();
+  await button(question, 'Make the lesson').click();
+  await expect.poll(async () => (await line(page)).filter((bar) => /[A-G] string/.test(bar)).length).toBe(0);
+  await button(page, 'Undo').click();
+  await expect.poll(async () => (await line(page)).filter((bar) => /[A-G] string/.test(bar)).length).toBe(4);
+  expectClean();
+});
+
 test('a line that comes as MIDI keeps its notes when chords are typed over it', async () => {
   const { page, expectClean } = await openApp();
   await score(page).locator('svg').first().waitFor();
@@ -76,14 +134,16 @@ test('a line that comes as MIDI keeps its notes when chords are typed over it', 
   await open(page, 'line.mid', await exported(page, 'MIDI'));
   await page
     .getByRole('status', { name: 'Read from a file' })
-    .getByText(/every bar has N\.C\.; they can be typed over the bars/)
+    .getByText(/The chords are read from the notes of the part “Chops”/)
     .waitFor();
-  await button(page, 'Bar 1, N.C.').click();
+  await button(page, 'Bar 1, F').click();
   const chords = page.getByRole('textbox', { name: 'Chords of bar 1' });
-  await chords.fill('F');
+  await chords.fill('F7');
   await chords.press('Enter');
   // The same degrees on the same beats as before it went through the file; where they are played is the hand's choice.
   const degrees = (bar: string): string => bar.replace(/, [A-G]♭? string (?:open|fret \d+)/g, '');
-  await expect.poll(async () => degrees((await line(page))[0] ?? '')).toBe(degrees(first));
+  await expect
+    .poll(async () => degrees((await line(page))[0] ?? ''))
+    .toBe(degrees(first).replace(/^Bar 1, F:/, 'Bar 1, F7:'));
   expectClean();
 });

@@ -1,15 +1,20 @@
 /** Reads files back as the page does, for tests. */
 import { strToU8 } from 'fflate';
-import { loadReader } from '../../src/core/exchange';
+import { loadReader, type Wishes } from '../../src/core/exchange';
 import { deriveSheet, type Lesson, type LinePiece, type LineSheet } from '../../src/core/lesson';
 
-const { readFile } = await loadReader();
+const { readFile, LIKELIEST } = await loadReader();
 
 type ReadFile = Extract<ReturnType<typeof readFile>, { ok: true }>['value'];
 
-/** @throws Error with the reader's sentence where it refuses the file */
-export function readBack(file: string | Uint8Array, part: string | null = null): ReadFile {
-  const read = readFile(typeof file === 'string' ? strToU8(file) : file, 'File', part);
+/** As it stands in the file: no tune goes to another octave. @throws Error with the reader's sentence where it refuses the file */
+export function readBack(
+  file: string | Uint8Array,
+  part: string | null = null,
+  wishes: Partial<Wishes> = { octaves: 0 },
+): ReadFile {
+  const asked = { ...LIKELIEST, ...wishes, part };
+  const read = readFile(typeof file === 'string' ? strToU8(file) : file, 'File', asked);
   if (!read.ok) throw new Error(read.problem.message);
   return read.value;
 }

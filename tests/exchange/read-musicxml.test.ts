@@ -48,6 +48,7 @@ function writtenNotes(sheet: LineSheet): readonly unknown[] {
 
 const musicOf = (sheet: LineSheet) => ({
   name: sheet.name,
+  feel: sheet.feel.id,
   notes: writtenNotes(sheet),
   heard: heardLine(sheet).map(({ start, duration, midi }) => `${start} ${duration} ${midi}`),
   chords: harmonies(sheet),
@@ -92,6 +93,7 @@ describe('a line that was written as MusicXML and is read again', () => {
     expect(readBack(packMxl(xml))).toEqual(read);
     expect(read.lesson.title).toBe('Lesson "1" <b>&');
     expect(musicOf(lineSheetOf(read.lesson))).toEqual(musicOf(sheet));
-    expect(read.parts).toHaveLength(1);
+    expect(read.parts.all).toHaveLength(1);
+    expect(read.facts).toMatchObject({ own: true, feel: sheet.feel.id });
   });
 });

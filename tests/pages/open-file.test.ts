@@ -4,7 +4,8 @@ import { openFile } from '../../src/app/pages/opening/open-file';
 import { picturesBeside } from '../../src/app/pages/opening/picture';
 import { startSession } from '../../src/app/state';
 import { failure } from '../../src/core/base';
-import { printLesson, sampleLesson } from '../../src/core/lesson';
+import { writeMusicXml } from '../../src/core/exchange';
+import { deriveSheets, printLesson, sampleLesson } from '../../src/core/lesson';
 import { device } from '../storage/device';
 import { directReader } from '../support/direct-reader';
 
@@ -33,24 +34,68 @@ const part = (id: string, step: string, octave: number): string =>
   `<part id="${id}"><measure number="1"><attributes><divisions>1</divisions><clef><sign>F</sign></clef></attributes><note><pitch><step>${step}</step><octave>${octave}</octave></pitch><duration>4</duration></note></measure></part>`;
 const duet = `<score-partwise><part-list><score-part id="P1"><part-name>Cello</part-name></score-part><score-part id="P2"><part-name>Bass</part-name></score-part></part-list>${part('P1', 'A', 2)}${part('P2', 'E', 1)}</score-partwise>`;
 
-test('another part of a file can be chosen, and undo brings the one before back with what was said of it', async () => {
+/** What is asked about the file, once it was read. */
+async function asked(editor: () => ReturnType<Awaited<ReturnType<typeof start>>['editor']>) {
+  await vi.waitFor(() => expect(editor().asking?.busy).toBe(false));
+  const { asking } = editor();
+  if (asking === null) throw new Error('Nothing is asked.');
+  return asking;
+}
+
+test('a file is asked about before it is opened, another part can be read, and undo brings the one before back', async () => {
   const { session, saved, lesson, firstNote, editor } = await start();
   const before = lesson().id;
   await openFile(session, new File([duet], 'Duet.musicxml'), directReader);
-  expect(lesson().title).toBe('Duet');
+  expect(lesson().id).toBe(before);
+  const question = await asked(editor);
+  expect(question.read.parts.all.map(({ name }) => name)).toEqual(['Cello', 'Bass']);
+  expect(question.read.facts.feel).toBeNull();
+  question.choose({ feel: 'rocksteady' });
+  (await asked(editor)).open();
+  await vi.waitFor(() => expect(lesson().title).toBe('Duet'));
   expect(lesson().id).not.toBe(before);
+  expect(lesson().pieces[0]).toMatchObject({ feel: 'rocksteady' });
   expect(firstNote()).toBe('E');
-  expect(editor().reading?.parts.map(({ name }) => name)).toEqual(['Cello', 'Bass']);
   const id = lesson().id;
-  editor().reading?.choosePart('P1 1');
+  await vi.waitFor(() => expect(editor().reading).not.toBeNull());
+
+  editor().reading?.askAgain?.();
+  (await asked(editor)).choose({ part: 'P1 1' });
+  const other = await asked(editor);
+  expect(other.wishes.feel).toBe('rocksteady');
+  other.open();
   await vi.waitFor(() => expect(firstNote()).toBe('A'));
-  expect([firstNote(), editor().reading?.part, lesson().id]).toEqual(['A', 'P1 1', id]);
+  const told = () => editor().reading?.sentences.join(' ');
+  expect(told()).toContain('“Cello”');
+  expect(lesson().id).toBe(id);
   session.lessons.undo();
-  expect([firstNote(), editor().reading?.part]).toEqual(['E', 'P2 1']);
+  expect(firstNote()).toBe('E');
+  expect(told()).toContain('“Bass”');
   await session.saveNow();
   expect(saved.get(id)).toMatchObject({ title: 'Duet' });
   await session.startNewLesson();
   expect(editor().reading).toBeNull();
+  session.end();
+});
+
+test('a file that is left is not opened', async () => {
+  const { session, lesson, editor } = await start();
+  const before = lesson();
+  await openFile(session, new File([duet], 'Duet.musicxml'), directReader);
+  (await asked(editor)).leave();
+  expect([editor().asking, lesson()]).toEqual([null, before]);
+  session.end();
+});
+
+test('a file of our own is opened as it was saved, its feel with it', async () => {
+  const { session, lesson, editor } = await start();
+  const own = sampleLesson(1, 'own');
+  const [sheet] = deriveSheets(own);
+  if (sheet?.kind !== 'line') throw new Error('A sample has a line.');
+  await openFile(session, new File([writeMusicXml(sheet, own.title)], 'own.musicxml'), directReader);
+  expect(editor().asking).toBeNull();
+  expect(lesson().title).toBe(own.title);
+  expect(lesson().pieces[0]).toMatchObject({ feel: sheet.feel.id });
   session.end();
 });
 

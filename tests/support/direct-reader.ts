@@ -4,8 +4,8 @@ import { failure, success } from '../../src/core/base';
 
 /** Reads files as the worker does, where there is none. */
 export const directReader: FileReader = {
-  async readMusic(bytes, title, part) {
-    const answer = await answerReading({ kind: 'music', bytes, title, part });
+  async readMusic(bytes, title, wishes) {
+    const answer = await answerReading({ kind: 'music', bytes, title, wishes });
     return answer.kind === 'music' ? success(answer.read) : failure('failed');
   },
   async readLesson(bytes) {

@@ -8,7 +8,7 @@ export async function answerReading(job: ReadingJob): Promise<ReadingAnswer> {
     return { kind: 'lesson', read: parseLesson(new TextDecoder().decode(job.bytes)) };
   if (job.kind === 'picture') return { kind: 'picture', read: await pictureOf(job) };
   const { readFile } = await loadReader();
-  return { kind: 'music', read: readFile(job.bytes, job.title, job.part) };
+  return { kind: 'music', read: readFile(job.bytes, job.title, job.wishes ?? undefined) };
 }
 
 /** Decodes a picture and makes it smaller: of a large one both take seconds. */

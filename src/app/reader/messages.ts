@@ -1,5 +1,5 @@
 import type { Result } from '../../core/base';
-import type { loadReader } from '../../core/exchange';
+import type { loadReader, Wishes } from '../../core/exchange';
 import type { Lesson, LessonProblem } from '../../core/lesson';
 
 type MusicReader = Awaited<ReturnType<typeof loadReader>>;
@@ -16,8 +16,8 @@ export type ReadingJob =
       readonly kind: 'music';
       readonly bytes: Uint8Array;
       readonly title: string;
-      /** Id of the part to read; null for the likeliest. */
-      readonly part: string | null;
+      /** Null for what is likeliest. */
+      readonly wishes: Wishes | null;
     }
   | { readonly kind: 'lesson'; readonly bytes: Uint8Array }
   | {

@@ -1,10 +1,11 @@
 import { failure, type Result, success } from '../../core/base';
+import type { Wishes } from '../../core/exchange';
 import { type NoAnswer, watchWorker } from '../../workers';
 import type { LessonRead, MusicRead, PictureRead, ReadingAnswer, ReadingJob } from './messages';
 
 /** Reads files beside the page, which never waits for it. One file at a time: another one calls the first off. */
 export interface FileReader {
-  readMusic(bytes: Uint8Array, title: string, part: string | null): Promise<Result<MusicRead, NoAnswer>>;
+  readMusic(bytes: Uint8Array, title: string, wishes: Wishes | null): Promise<Result<MusicRead, NoAnswer>>;
   readLesson(bytes: Uint8Array): Promise<Result<LessonRead, NoAnswer>>;
   /** @param size - in whole pixels, to which it is made smaller */
   readPicture(
@@ -29,8 +30,8 @@ export function createFileReader(): FileReader {
     return worker.ask(job, { patience: PATIENCE });
   };
   return {
-    async readMusic(bytes, title, part) {
-      const answer = await ask({ kind: 'music', bytes, title, part });
+    async readMusic(bytes, title, wishes) {
+      const answer = await ask({ kind: 'music', bytes, title, wishes });
       if (!answer.ok) return answer;
       return answer.value.kind === 'music' ? success(answer.value.read) : failure('failed');
     },

@@ -1,4 +1,5 @@
 import { createStore } from 'zustand/vanilla';
+import type { ReadFile, Wishes } from '../../core/exchange';
 import type { Lesson } from '../../core/lesson';
 import type { Pencil } from '../../core/writing';
 
@@ -26,6 +27,8 @@ export interface EditorState {
   readonly notice: string | null;
   /** The file of another program that the lesson was read from, until the teacher has taken note of it. */
   readonly reading: FileReading | null;
+  /** A file that was read and is not yet opened: what of it is wanted is asked first. */
+  readonly asking: FileQuestion | null;
   /** A file that is being read for longer than a moment, and how to stop it. */
   readonly beingRead: BeingRead | null;
   readonly saving: SavingState;
@@ -46,16 +49,27 @@ export interface BeingRead {
   readonly stop: () => void;
 }
 
-/** What was read from a file, and what else it holds. */
+/** A file of another program, and what is wanted of it. */
+export interface FileQuestion {
+  readonly fileName: string;
+  /** As it would be opened now. */
+  readonly read: ReadFile;
+  readonly wishes: Wishes;
+  /** It is being read again for other wishes. */
+  readonly busy: boolean;
+  readonly choose: (wishes: Partial<Wishes>) => void;
+  /** Opens it as it was read. */
+  readonly open: () => void;
+  /** Leaves it unopened. */
+  readonly leave: () => void;
+}
+
+/** What was read from a file. */
 export interface FileReading {
   /** What was read and what was left out. */
   readonly sentences: readonly string[];
-  /** The parts that could be read; at least the one that was. */
-  readonly parts: readonly { readonly id: string; readonly name: string }[];
-  /** The id of the part that was read. */
-  readonly part: string;
-  /** Reads another part in place of this one. */
-  readonly choosePart: (id: string) => void;
+  /** Asks anew what is wanted of the file. */
+  readonly askAgain?: () => void;
   /** Of a lesson that is only shown; nothing of any other. */
   readonly only?: OnlyShown;
 }
@@ -90,6 +104,7 @@ export function createEditorStore(pieceId: string) {
     justParked: [],
     notice: null,
     reading: null,
+    asking: null,
     beingRead: null,
     saving: { kind: 'saved' },
     rescue: null,

@@ -159,6 +159,7 @@ export async function startSession(
       remarks: [],
       notice: null,
       reading: null,
+      asking: null,
     });
     if (from === null) await keeper.flush();
     else await note(name);
@@ -301,14 +302,11 @@ export async function startSession(
 
 /** What is said of a lesson that came with more than this copy knows. */
 const toldOf = (
-  { lesson, leftOut, whole }: NewerLesson,
+  { leftOut, whole }: NewerLesson,
   sentences: readonly string[],
   makeCopy: () => void,
 ): FileReading => ({
   sentences,
-  parts: [{ id: lesson.id, name: lesson.title }],
-  part: lesson.id,
-  choosePart: () => undefined,
   only: { isReduced: leftOut.length > 0, whole, makeCopy },
 });
 

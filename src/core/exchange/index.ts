@@ -4,6 +4,7 @@ export { writeMidi } from './midi/write';
 export { packMxl } from './musicxml/mxl';
 export { writeMusicXml } from './musicxml/score';
 export { fillPracticePage } from './practice/embed';
+export type { Chosen, FileFacts, ReadFile, Wishes } from './read';
 export { writeTextTab } from './tab/write';
 
 /** Fetches the readers of other programs' files, which only an opened file needs. */

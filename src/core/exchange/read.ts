@@ -5,19 +5,26 @@ import { readScore } from './musicxml/read-score';
 import { unpackMxl } from './musicxml/unpack-mxl';
 import { readXml } from './musicxml/xml-tree';
 import { decodeText } from './reading/decode';
+import type { FileFacts } from './reading/facts';
 import { lessonOf, MOST_BARS } from './reading/lesson-of';
 import { Remarks } from './reading/remarks';
-import type { PartChoice, ScoreRead } from './reading/score-read';
+import type { Chosen, ScoreRead } from './reading/score-read';
+import { LIKELIEST, type Wishes } from './reading/wishes';
+
+export type { FileFacts } from './reading/facts';
+export type { Chosen } from './reading/score-read';
+export { LIKELIEST, type Wishes } from './reading/wishes';
 
 /** A file of music as a lesson. */
 export interface ReadFile {
   readonly lesson: Lesson;
   /** What was read and what was left out, for the teacher; never empty. */
   readonly sentences: readonly string[];
-  /** The parts that could have been read; at least the one that was. */
-  readonly parts: readonly PartChoice[];
-  /** The id of the part that was read. */
-  readonly part: string;
+  /** What the file holds, and what can be chosen of it. */
+  readonly facts: FileFacts;
+  readonly parts: Chosen;
+  readonly voices: Chosen;
+  readonly chords: Chosen;
 }
 
 type Problem = { readonly message: string };
@@ -33,15 +40,15 @@ const UNKNOWN = 'This file is neither MusicXML nor MIDI. Nothing was changed.';
 /** What a fault of this program is to the teacher: the file is named, and nothing is lost. */
 const BROKEN = 'This file cannot be read: something in it was not foreseen. Nothing was changed.';
 
-function scoreOf(bytes: Uint8Array, part: string | null, remarks: Remarks): Result<ScoreRead, Problem> {
+function scoreOf(bytes: Uint8Array, wishes: Wishes, remarks: Remarks): Result<ScoreRead, Problem> {
   if (beginsWith(bytes, 'MThd') || beginsWith(bytes, 'RIFF'))
-    return readMidi(bytes, part, MOST_BARS, remarks);
+    return readMidi(bytes, wishes, MOST_BARS, remarks);
   const text = beginsWith(bytes, 'PK') ? unpackMxl(bytes) : success(decodeText(bytes));
   if (!text.ok) return text;
   if (!text.value.trimStart().startsWith('<')) return failure({ message: UNKNOWN });
   const xml = readXml(text.value);
   if (!xml.ok) return failure({ message: `${xml.problem.message} Nothing was changed.` });
-  return readScore(xml.value, part, MOST_BARS, remarks);
+  return readScore(xml.value, wishes, MOST_BARS, remarks);
 }
 
 /**
@@ -49,20 +56,22 @@ function scoreOf(bytes: Uint8Array, part: string | null, remarks: Remarks): Resu
  * thrown, nothing is fetched and nothing outside is touched: the answer is a lesson that the one validator has passed
  * with sentences about it, or one sentence why there is none.
  * @param title for a file that does not name its music
- * @param part id of the part to read, from an earlier reading; null for the one that is most likely the bass
+ * @param wishes what is asked for, by ids of an earlier reading; the part that is most likely the bass as a line, if
+ *   nothing is
  */
 export function readFile(
   bytes: Uint8Array,
   title: string,
-  part: string | null = null,
+  wishes: Wishes = LIKELIEST,
 ): Result<ReadFile, Problem> {
   if (bytes.length > LARGEST_FILE) return failure({ message: TOO_LARGE });
   const remarks = new Remarks();
   try {
-    const score = scoreOf(bytes, part, remarks);
+    const score = scoreOf(bytes, wishes, remarks);
     if (!score.ok) return score;
-    const read = lessonOf(score.value.found, title, remarks);
-    return read.ok ? success({ ...read.value, parts: score.value.parts, part: score.value.part }) : read;
+    const { found, ...choices } = score.value;
+    const read = lessonOf(found, title, wishes, remarks);
+    return read.ok ? success({ ...read.value, ...choices }) : read;
   } catch {
     return failure({ message: BROKEN });
   }

@@ -1,12 +1,11 @@
 import '../../styles/file-note.css';
-import { SelectField } from '../../controls';
 import type { FileReading } from '../../state';
 import { useAtWork } from '../at-work';
 
-/** Tells what was read from a file and what was left out; lets another part be read, or a copy be made of what is shown. */
+/** Tells what was read from a file and what was left out; lets it be read otherwise, or a copy be made of what is shown. */
 export function FileNote({ reading }: { readonly reading: FileReading }) {
   const { session } = useAtWork();
-  const { sentences, parts, part, choosePart, only } = reading;
+  const { sentences, askAgain, only } = reading;
   const [first, ...others] = sentences;
   return (
     <div className="notice notice--calm file-note">
@@ -17,13 +16,12 @@ export function FileNote({ reading }: { readonly reading: FileReading }) {
             <li key={sentence}>{sentence}</li>
           ))}
         </ul>
-        {parts.length > 1 && (
-          <SelectField
-            label="Part"
-            value={part}
-            options={parts.map(({ id, name }) => ({ value: id, label: name }))}
-            onChange={choosePart}
-          />
+        {askAgain !== undefined && (
+          <p>
+            <button type="button" className="word" onClick={askAgain}>
+              Read it otherwise
+            </button>
+          </p>
         )}
       </div>
       {only === undefined ? (

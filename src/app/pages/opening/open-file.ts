@@ -1,9 +1,8 @@
+import type { ReadFile, Wishes } from '../../../core/exchange';
 import type { Lesson } from '../../../core/lesson';
-import type { FileReader, MusicRead } from '../../reader';
+import type { FileReader } from '../../reader';
 import type { Session } from '../../state';
 import { shown, usualReader } from './being-read';
-
-type ReadFile = Extract<MusicRead, { readonly ok: true }>['value'];
 
 /** Many times the size of a lesson with a logo and many pieces, or of a score, in bytes. */
 const LARGEST_FILE = 5_000_000;
@@ -57,6 +56,7 @@ export async function openFile(
   else refuse(unread(read.problem));
 }
 
+/** One file of music while it is open: it is read anew for each wish. */
 async function openMusic(
   session: Session,
   reader: FileReader,
@@ -64,8 +64,8 @@ async function openMusic(
   name: string,
 ): Promise<void> {
   const title = name.replace(/\.[^.]*$/, '');
-  const read = async (part: string | null): Promise<ReadFile | null> => {
-    const answer = await shown(session, reader, name, reader.readMusic(bytes, title, part));
+  const read = async (wishes: Wishes | null): Promise<ReadFile | null> => {
+    const answer = await shown(session, reader, name, reader.readMusic(bytes, title, wishes));
     if (answer.ok && answer.value.ok) return answer.value.value;
     const notice = answer.ok
       ? answer.value.ok
@@ -76,26 +76,101 @@ async function openMusic(
     return null;
   };
   const first = await read(null);
-  if (first === null || !(await session.openCopy(first.lesson))) return;
-  /** What was read of the file, by the pieces that were made of it: undo may bring another part back. */
-  const known = new Map<Lesson['pieces'], ReadFile>([[first.lesson.pieces, first]]);
-  const { opening } = session.lessons.getState();
-  const choosePart = async (id: string): Promise<void> => {
-    const other = await read(id);
-    if (other === null || session.lessons.getState().opening !== opening) return;
-    known.set(other.lesson.pieces, other);
-    session.lessons.change((lesson) => ({ ...other.lesson, id: lesson.id }), {
-      label: 'read another part',
+  if (first === null) return;
+  /** What was read of the file, by the pieces that were made of it: undo may bring another reading back. */
+  const known = new Map<Lesson['pieces'], Reading>();
+  const opened = { read: first, wishes: wishesOf(first) };
+  let told = first.lesson.pieces;
+  const tell = (reading: Reading, opening: number): void => {
+    told = reading.read.lesson.pieces;
+    known.set(told, reading);
+    const { sentences } = reading.read;
+    session.editor.setState({ reading: { sentences, askAgain: () => again(reading, opening) } });
+  };
+  const again = (reading: Reading, opening: number): void =>
+    ask(session, reader, name, reading, read, async (other) => {
+      if (session.lessons.getState().opening !== opening) return;
+      session.lessons.change((lesson) => ({ ...other.read.lesson, id: lesson.id }), {
+        label: 'read the file otherwise',
+      });
+      tell(other, opening);
+    });
+  const open = async (reading: Reading): Promise<void> => {
+    if (!(await session.openCopy(reading.read.lesson))) return;
+    const { opening } = session.lessons.getState();
+    tell(reading, opening);
+    const stop = session.lessons.subscribe(({ lesson, opening: now }) => {
+      if (now !== opening || session.editor.getState().reading === null) return stop();
+      const other = known.get(lesson.pieces);
+      if (other !== undefined && lesson.pieces !== told) tell(other, opening);
     });
   };
-  const choose = (id: string): void => void choosePart(id);
-  const tell = ({ sentences, parts, part }: ReadFile): void =>
-    session.editor.setState({ reading: { sentences, parts, part, choosePart: choose } });
-  tell(first);
-  const stop = session.lessons.subscribe(({ lesson }) => {
-    const { reading } = session.editor.getState();
-    const told = known.get(lesson.pieces);
-    if (reading?.choosePart !== choose) stop();
-    else if (told !== undefined && told.part !== reading.part) tell(told);
-  });
+  if (first.facts.own) await open(opened);
+  else ask(session, reader, name, opened, read, open);
+}
+
+/** What was read, and what was asked for. */
+interface Reading {
+  readonly read: ReadFile;
+  readonly wishes: Wishes;
+}
+
+/** What was read, as wishes: what was likeliest is chosen now. */
+const wishesOf = ({ parts, voices, chords, facts }: ReadFile): Wishes => ({
+  part: parts.read,
+  voice: voices.read,
+  take: 'line',
+  octaves: facts.lowered,
+  chords: chords.read,
+  feel: facts.feel,
+});
+
+/** What another choice leaves open: another part has other voices, octaves and chords, another voice other octaves. */
+function withWish(wishes: Wishes, change: Partial<Wishes>): Wishes {
+  const open =
+    change.part !== undefined
+      ? { voice: null, octaves: null, chords: null }
+      : change.voice !== undefined
+        ? { octaves: null }
+        : {};
+  return { ...wishes, ...open, ...change };
+}
+
+/** Asks what is wanted of a file, reads it anew for each answer, and goes on with what was read last. */
+function ask(
+  session: Session,
+  reader: FileReader,
+  fileName: string,
+  first: Reading,
+  readAgain: (wishes: Wishes) => Promise<ReadFile | null>,
+  goOn: (reading: Reading) => Promise<void>,
+): void {
+  let at = first;
+  /** Counts the answers, so that a reading that is overtaken by another one is not shown. */
+  let count = 0;
+  const show = (busy: boolean): void =>
+    session.editor.setState({
+      asking: { fileName, ...at, busy, choose: (change) => void choose(change), open, leave },
+    });
+  const leave = (): void => {
+    session.editor.setState({ asking: null });
+    reader.stop();
+  };
+  const open = (): void => {
+    session.editor.setState({ asking: null });
+    void goOn(at);
+  };
+  const choose = async (change: Partial<Wishes>): Promise<void> => {
+    count += 1;
+    const own = count;
+    const before = at;
+    at = { ...at, wishes: withWish(at.wishes, change) };
+    show(true);
+    const read = await readAgain(at.wishes);
+    if (own !== count || session.editor.getState().asking === null) return;
+    const { wishes } = at;
+    at = read === null ? before : { read, wishes: { ...wishesOf(read), take: wishes.take } };
+    show(false);
+  };
+  show(false);
 }

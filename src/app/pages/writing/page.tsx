@@ -65,6 +65,7 @@ export function WritingPage() {
             <Notices />
             <Happenings />
             <Reading />
+            <Asking />
             <WorkInHand />
           </>
         }
@@ -145,6 +146,14 @@ function WorkInHand() {
 }
 
 const READING = laterPart('What was read from the file', async () => (await import('../opening')).FileNote);
+
+const QUESTION = laterPart('What is asked of a file', async () => (await import('../opening')).Question);
+
+/** What is wanted of a file, before it is opened. */
+function Asking() {
+  const asking = useEditor((state) => state.asking);
+  return asking !== null && <Later part={QUESTION} given={{ asking }} />;
+}
 
 /** A file that is being read, and what was read from another program's file until it is put away. */
 function Reading() {

@@ -20,7 +20,7 @@ export interface TrackEvent {
 }
 
 /** The kinds of text a track can hold, by their meta numbers. */
-const TEXTS = { 'track name': 0x03, marker: 0x06 } as const;
+const TEXTS = { text: 0x01, 'track name': 0x03, marker: 0x06 } as const;
 
 /** Text in UTF-8, which current readers expect where the standard knows only ASCII. */
 export function textEvent(tick: number, kind: keyof typeof TEXTS, text: string): TrackEvent {

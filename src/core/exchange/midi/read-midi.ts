@@ -1,14 +1,18 @@
 import { failure, midiNumber, type Result, success } from '../../base';
+import { type FeelId, isFeelId } from '../../feel';
 import { type Chord, describeKey, type Key, spellMidi } from '../../theory';
-import type { FoundBar, FoundNote, FoundScore } from '../reading/found';
+import { FEEL_TEXT } from '../own-words';
+import type { FoundBar, FoundChord, FoundNote, FoundScore } from '../reading/found';
 import { metreTicks } from '../reading/metres';
-import type { Remarks } from '../reading/remarks';
-import type { ScoreRead } from '../reading/score-read';
+import { Remarks } from '../reading/remarks';
+import type { Chosen, ScoreRead } from '../reading/score-read';
+import type { Wishes } from '../reading/wishes';
+import { chordChoices, chordsFrom } from './chords-of';
 import { barsUpTo } from './grid';
 import { type GridBar, latenessOf, quantise, swingOf } from './quantise';
 import { type MidiEvent, readMidiFile } from './read-file';
-import { keyByEar, keysOf, readTexts } from './signs';
-import { likeliestVoice, type MidiVoice, type PlayedNote, voicesOf } from './voices';
+import { type FoundTexts, keyByEar, keysOf, readTexts } from './signs';
+import { isForBass, likeliestVoice, type MidiVoice, type PlayedNote, voicesOf } from './voices';
 
 /** Quarter notes a minute of a file that says nothing (Standard MIDI File 1.0, MMA RP-001). */
 const USUAL_TEMPO = 120;
@@ -40,18 +44,37 @@ const EXTRAS: Readonly<Record<MidiVoice['extras'][number]['what'], string>> = {
   'note without length': 'A note without any length is left out',
 };
 
-/** One note at a time: of several that begin together the lowest, an earlier one cut off where the next begins. */
+/** Which of notes that sound together is read, by the id of the choice. */
+const ENDS = ['lowest', 'highest'] as const;
+type End = (typeof ENDS)[number];
+
+const endOf = (voice: MidiVoice, asked: string | null): End =>
+  ENDS.find((end) => end === asked) ?? (isForBass(voice) ? 'lowest' : 'highest');
+
+/** The highest and the lowest notes of a part of which some begin together; all of them else. */
+function endChoices(voice: MidiVoice, read: End): Chosen {
+  const together = new Set(voice.notes.map(({ start }) => start)).size < voice.notes.length;
+  const all = (together ? ENDS : [read]).map((end) => ({
+    id: end,
+    name: together ? `Its ${end} notes` : 'All its notes',
+  }));
+  return { all, read };
+}
+
+/** One note at a time: of several that begin together the lowest or highest, an earlier one cut off where the next begins. */
 function oneByOne(
   notes: readonly PlayedNote[],
+  end: End,
   bars: readonly GridBar[],
   remarks: Remarks,
 ): readonly PlayedNote[] {
-  const sorted = [...notes].sort((one, other) => one.start - other.start || one.key - other.key);
+  const way = end === 'lowest' ? 1 : -1;
+  const sorted = [...notes].sort((one, other) => one.start - other.start || way * (one.key - other.key));
   const line: PlayedNote[] = [];
   for (const note of sorted) {
     const last = line.at(-1);
     if (last?.start === note.start) {
-      remarks.inBar('Of notes that sound together only the lowest is kept', barAt(bars, note.start));
+      remarks.inBar(`Of notes that sound together only the ${end} is kept`, barAt(bars, note.start));
       continue;
     }
     if (last !== undefined && last.end > note.start) {
@@ -155,12 +178,12 @@ function titleOf(tracks: readonly (readonly MidiEvent[])[]): string | null {
 /**
  * Finds the line in a Standard MIDI File: the part that is most likely the bass, or the one that is asked for, written
  * on sixteenths and triplets, spelled by its key.
- * @param asked id of a part from an earlier reading of the same file; null for the likeliest
+ * @param wishes what is asked for, by ids of an earlier reading of the same file
  * @param most bars that are read
  */
 export function readMidi(
   bytes: Uint8Array,
-  asked: string | null,
+  wishes: Wishes,
   most: number,
   remarks: Remarks,
 ): Result<ScoreRead, { readonly message: string }> {
@@ -168,7 +191,7 @@ export function readMidi(
   if (!file.ok) return file;
   const { tracks, damaged, end: endOfTracks } = file.value;
   const voices = voicesOf(tracks);
-  const voice = voices.find(({ id }) => id === asked) ?? likeliestVoice(voices);
+  const voice = voices.find(({ id }) => id === wishes.part) ?? likeliestVoice(voices);
   if (voice === null) {
     return failure({
       message: 'There is no part with notes of a pitch in this MIDI file. Nothing was changed.',
@@ -176,21 +199,39 @@ export function readMidi(
   }
   if (damaged) remarks.say('The file is damaged; what stands before the fault is read.');
   const events = tracks.flat();
-  const end = Math.max(
+  const lastNote = Math.max(
     ...voices.map(({ notes }) => notes.reduce((last, note) => Math.max(last, note.end - 1), 0)),
   );
-  const all = barsUpToEnd(end, endOfTracks, events, most);
+  const all = barsUpToEnd(lastNote, endOfTracks, events, most);
   if (all.more) remarks.say(`A lesson has ${most} bars at most; the rest is left out.`);
   const names = partNames(voices);
-  const chosen = names[voices.indexOf(voice)] ?? voice.name;
+  const nameOfVoice = (one: MidiVoice): string => names[voices.indexOf(one)] ?? one.name;
+  const chosen = nameOfVoice(voice);
+  // Of a tune that is not taken nothing needs to be said.
+  const aboutNotes = wishes.take === 'line' ? remarks : new Remarks();
   if (voices.length > 1) {
-    remarks.say(`The line is the part “${chosen}”, one of ${voices.length} that could be read.`);
+    aboutNotes.say(`The line is the part “${chosen}”, one of ${voices.length} that could be read.`);
   }
   const { bars } = withoutCountIn(all.bars, voices, remarks);
+  const end = endOf(voice, wishes.voice);
+  const texts = readTexts(events);
+  const sources = chordChoices(voices, bars, texts.chords !== null, nameOfVoice);
+  const source = (sources.find(({ id }) => id === wishes.chords) ?? sources[0])?.id ?? null;
+  const chords = chordsFrom(
+    source,
+    { voices, bars, keys: keysOf(events, bars), texts },
+    nameOfVoice,
+    remarks,
+  );
   return success({
-    found: foundScore({ voice, events, bars, title: titleOf(tracks) }, remarks),
-    parts: voices.map(({ id }, place) => ({ id, name: names[place] ?? id })),
-    part: voice.id,
+    found: foundScore(
+      { voice, end, events, bars, title: titleOf(tracks), chords, sections: texts.sections },
+      remarks,
+      aboutNotes,
+    ),
+    parts: { all: voices.map((one) => ({ id: one.id, name: nameOfVoice(one) })), read: voice.id },
+    voices: endChoices(voice, end),
+    chords: { all: sources, read: source },
   });
 }
 
@@ -212,14 +253,31 @@ function barsUpToEnd(
   return barsUpTo(lastNote, events, most);
 }
 
+/** The feel that our own files name; null in those of others. */
+function feelOf(events: readonly MidiEvent[]): FeelId | null {
+  for (const event of events) {
+    if (event.kind !== 'text' || event.what !== 'text' || !event.text.startsWith(FEEL_TEXT)) continue;
+    const feel = event.text.slice(FEEL_TEXT.length);
+    if (isFeelId(feel)) return feel;
+  }
+  return null;
+}
+
 interface Found {
   readonly voice: MidiVoice;
+  readonly end: End;
+  readonly chords: readonly FoundChord[] | null;
+  readonly sections: FoundTexts['sections'];
   readonly events: readonly MidiEvent[];
   readonly bars: readonly GridBar[];
   readonly title: string | null;
 }
 
-function foundScore({ voice, events, bars, title }: Found, remarks: Remarks): FoundScore {
+function foundScore(
+  { voice, end, events, bars, title, chords, sections }: Found,
+  remarks: Remarks,
+  aboutNotes: Remarks,
+): FoundScore {
   const late = latenessOf(voice.notes, bars);
   const played = voice.notes.map((note) => ({
     ...note,
@@ -227,21 +285,17 @@ function foundScore({ voice, events, bars, title }: Found, remarks: Remarks): Fo
     end: note.end - late,
   }));
   if (late !== 0) {
-    remarks.say(`The notes come ${late > 0 ? 'late' : 'early'} alike: they are written on their beats.`);
+    aboutNotes.say(`The notes come ${late > 0 ? 'late' : 'early'} alike: they are written on their beats.`);
   }
   const ratio = swingOf(played, bars);
   if (ratio >= LEAST_SWING) {
-    remarks.say('The off-beats come late: they are written as plain eighths and swung by the feel.');
+    aboutNotes.say('The off-beats come late: they are written as plain eighths and swung by the feel.');
   }
   for (const { at, what } of voice.extras) {
-    remarks.inBar(EXTRAS[what], barAt(bars, at));
+    aboutNotes.inBar(EXTRAS[what], barAt(bars, at));
   }
-  const line = oneByOne(quantise(played, bars, ratio), bars, remarks);
+  const line = oneByOne(quantise(played, bars, ratio), end, bars, aboutNotes);
   const lists = byBars(line, bars);
-  const { chords, sections } = readTexts(events);
-  if (chords === null) {
-    remarks.say('There are no chords in the file, so every bar has N.C.; they can be typed over the bars.');
-  }
   const signatures = keysOf(events, bars);
   const heard = signatures.some((key) => key !== null)
     ? null
@@ -269,6 +323,9 @@ function foundScore({ voice, events, bars, title }: Found, remarks: Remarks): Fo
     credits: [...new Set(credits)],
     tempo: tempoOf(events, bars, remarks),
     swing: ratio >= LEAST_SWING ? ratio : null,
+    feel: feelOf(events),
+    own: feelOf(events) !== null,
+    forBass: isForBass(voice),
     tuning: null,
     bars: bars.map(({ start, length, metre }, bar): FoundBar => {
       const next = bars[bar + 1];

@@ -99,9 +99,16 @@ export const voicesOf = (tracks: readonly (readonly MidiEvent[])[]): readonly Mi
 const meanKey = ({ notes }: MidiVoice): number =>
   notes.reduce((sum, { key }) => sum + key, 0) / Math.max(1, notes.length);
 
-const likelihood = (voice: MidiVoice): number =>
-  bassPoints(voice.program === null ? null : voice.program + 1, voice.name) -
-  meanKey(voice) / HALF_STEPS_A_POINT;
+const namedBass = ({ program, name }: MidiVoice): number =>
+  bassPoints(program === null ? null : program + 1, name);
+
+/** The middle of the bass clef, D3: what lies below it as a whole is a bass; common practice, no source. */
+const BASS_MIDDLE = 50;
+
+/** Whether a voice is a bass, by its sound, its name or its height. */
+export const isForBass = (voice: MidiVoice): boolean => namedBass(voice) > 0 || meanKey(voice) < BASS_MIDDLE;
+
+const likelihood = (voice: MidiVoice): number => namedBass(voice) - meanKey(voice) / HALF_STEPS_A_POINT;
 
 /** The voice that is most likely the bass line. */
 export const likeliestVoice = (voices: readonly MidiVoice[]): MidiVoice | null =>

@@ -4,6 +4,7 @@ import type { LineSheet } from '../../lesson';
 import type { Glide, Performance, PerformanceEvent } from '../../performance';
 import { PARTS, type Part } from '../../playing';
 import { hasMinorThird, type Key, sameKey } from '../../theory';
+import { FEEL_TEXT } from '../own-words';
 import { keyAt, signatureOf } from '../signature';
 import { bendRange, bendsOf } from './bends';
 import {
@@ -134,7 +135,11 @@ const keyEvent = (tick: number, key: Key): TrackEvent =>
 
 /** Tempo, metres, keys, and the name of each section wherever it begins to be played. */
 function conductorTrack(performance: Performance, sheet: LineSheet, title: string): readonly TrackEvent[] {
-  const events = [textEvent(0, 'track name', title), tempoEvent(performance)];
+  const events = [
+    textEvent(0, 'track name', title),
+    textEvent(0, 'text', FEEL_TEXT + sheet.feel.id),
+    tempoEvent(performance),
+  ];
   let metre: Metre | null = null;
   let key: Key | null = null;
   const counted = sheet.bars.find((bar) => !bar.written.pickup)?.written.metre ?? sheet.metre;

@@ -1,5 +1,6 @@
-import { midiOf } from '../../base';
+import { counted, midiOf } from '../../base';
 import { bassPoints, HALF_STEPS_A_POINT } from '../reading/bass-part';
+import type { FileChoice } from '../reading/score-read';
 import type { RawNote, RawPart, RawStaff } from './raw';
 
 /** A staff of a part, which may be the bass. */
@@ -7,8 +8,12 @@ export interface Candidate {
   readonly part: RawPart;
   readonly staff: number;
   readonly facts: RawStaff;
-  /** The first voice that has notes. */
+  /** The voices with notes, in the order in which they come. */
+  readonly voices: readonly string[];
+  /** The voice that is read; the first one, if no other is asked for. */
   readonly voice: string;
+  /** Which of notes that sound together is read: a bass plays the lowest, a tune is the highest. */
+  readonly end: 'lowest' | 'highest';
   /** Notes of that voice, a list a measure. */
   readonly notes: readonly (readonly RawNote[])[];
   /** The tab of the same notes, whose strings and frets are taken. */
@@ -22,17 +27,67 @@ const stavesOf = (part: RawPart): readonly number[] =>
 
 function candidateOf(part: RawPart, staff: number): Candidate {
   const all = part.measures.flatMap(({ notes }) => notes.filter((note) => note.staff === staff));
-  const voice = all[0]?.voice ?? '1';
+  const voices = [...new Set(all.map(({ voice }) => voice))];
+  const voice = voices[0] ?? '1';
+  const facts = part.staves.get(staff) ?? NO_FACTS;
   return {
     part,
     staff,
-    facts: part.staves.get(staff) ?? NO_FACTS,
+    facts,
+    voices,
     voice,
-    notes: part.measures.map(({ notes }) =>
-      notes.filter((note) => note.staff === staff && note.voice === voice),
-    ),
+    end: facts.clef === 'G' && namedBass(part) === 0 ? 'highest' : 'lowest',
+    notes: notesOf(part, staff, voice),
     tab: null,
   };
+}
+
+/** @param voice null for all of them */
+const notesOf = (part: RawPart, staff: number, voice: string | null): Candidate['notes'] =>
+  part.measures.map(({ notes }) =>
+    notes.filter((note) => note.staff === staff && (voice === null || note.voice === voice)),
+  );
+
+const namedBass = (part: RawPart): number => bassPoints(part.program, `${part.name} ${part.instruments}`);
+
+/** Whether a staff is written for a bass: by its sound, its name, its clef or a tab. */
+export const isForBass = ({ part, facts, tab }: Candidate): boolean =>
+  namedBass(part) > 0 || facts.clef === 'F' || facts.clef === 'TAB' || tab !== null;
+
+const VOICE_ENDS = ['highest', 'lowest'] as const;
+
+export const voiceId = ({ voice, end }: Candidate): string => `${voice} ${end}`;
+
+const together = (bar: readonly RawNote[]): boolean =>
+  new Set(bar.map(({ start }) => Math.round(start))).size < bar.length;
+
+/** What can be read of a staff: each voice, and its highest and its lowest notes where some sound together. */
+export function voiceChoices(candidate: Candidate): readonly FileChoice[] {
+  return candidate.voices.flatMap((voice, place) => {
+    const notes = notesOf(candidate.part, candidate.staff, voice);
+    const name = `Voice ${place + 1}`;
+    const count = counted(notes.flat().length, 'note');
+    return notes.some(together)
+      ? VOICE_ENDS.map((end) => ({
+          id: voiceId({ ...candidate, voice, end }),
+          name: `${name}, ${end} notes`,
+        }))
+      : [{ id: voiceId({ ...candidate, voice }), name: `${name} (${count})` }];
+  });
+}
+
+/** The staff with another of its voices; as it is where it has no such voice. */
+export function withVoice(candidate: Candidate, id: string | null): Candidate {
+  const { part, staff, tab } = candidate;
+  for (const voice of candidate.voices) {
+    for (const end of VOICE_ENDS) {
+      if (voiceId({ ...candidate, voice, end }) !== id) continue;
+      // The tab has one place for each note, in whatever voice it is.
+      const places = tab === null ? null : { ...tab, notes: notesOf(tab.part, tab.staff, null) };
+      return { ...candidate, voice, end, notes: notesOf(part, staff, voice), tab: places };
+    }
+  }
+  return candidate;
 }
 
 const isTab = ({ facts }: Candidate): boolean => facts.clef === 'TAB';
@@ -78,7 +133,7 @@ const meanMidi = ({ notes }: Candidate): number => {
 function likelihood(candidate: Candidate): number {
   const { part, facts } = candidate;
   return (
-    bassPoints(part.program, `${part.name} ${part.instruments}`) +
+    namedBass(part) +
     (facts.clef === 'F' ? 3 : 0) +
     (candidate.tab !== null ? 2 : 0) -
     meanMidi(candidate) / HALF_STEPS_A_POINT

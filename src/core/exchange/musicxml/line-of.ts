@@ -10,16 +10,22 @@ const CLOSE = 0.5;
 
 const together = (one: RawNote, other: RawNote): boolean => Math.abs(one.start - other.start) < CLOSE;
 
-/** One note at a time: of several that begin together the lowest, an earlier one cut off where the next begins. */
-function oneByOne(notes: readonly RawNote[], bar: number, remarks: Remarks): readonly RawNote[] {
+/** One note at a time: of several that begin together the lowest or the highest, an earlier one cut off where the next begins. */
+function oneByOne(
+  notes: readonly RawNote[],
+  end: Candidate['end'],
+  bar: number,
+  remarks: Remarks,
+): readonly RawNote[] {
+  const way = end === 'lowest' ? 1 : -1;
   const sorted = [...notes].sort(
-    (one, other) => one.start - other.start || midiOf(one.pitch) - midiOf(other.pitch),
+    (one, other) => one.start - other.start || way * (midiOf(one.pitch) - midiOf(other.pitch)),
   );
   const line: RawNote[] = [];
   for (const note of sorted) {
     const last = line.at(-1);
     if (last !== undefined && together(last, note)) {
-      remarks.inBar('Of notes that sound together only the lowest is kept', bar);
+      remarks.inBar(`Of notes that sound together only the ${end} is kept`, bar);
       continue;
     }
     if (last !== undefined && last.start + last.duration > note.start + CLOSE) {
@@ -75,7 +81,7 @@ function tabPlaces(candidate: Candidate, bar: number): (note: RawNote) => Pins {
 /** The notes of a bar of a candidate as a line. */
 export function lineOf(candidate: Candidate, bar: number, remarks: Remarks): readonly FoundNote[] {
   const placeOf = tabPlaces(candidate, bar);
-  return withoutTies(oneByOne(candidate.notes[bar] ?? [], bar, remarks)).map(
+  return withoutTies(oneByOne(candidate.notes[bar] ?? [], candidate.end, bar, remarks)).map(
     (note): FoundNote => ({
       start: note.start,
       duration: note.duration,

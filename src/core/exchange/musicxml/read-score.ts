@@ -1,8 +1,22 @@
 import { counted, failure, listed, type Result, success } from '../../base';
-import type { Remarks } from '../reading/remarks';
+import { type FeelId, isFeelId } from '../../feel';
+import { FEEL_FIELD } from '../own-words';
+import { Remarks } from '../reading/remarks';
 import type { ScoreRead } from '../reading/score-read';
+import type { Wishes } from '../reading/wishes';
 import { barsOf } from './bars-of';
-import { type Candidate, candidateId, candidateName, candidatesOf, likeliest } from './candidates';
+import {
+  type Candidate,
+  candidateId,
+  candidateName,
+  candidatesOf,
+  isForBass,
+  likeliest,
+  voiceChoices,
+  voiceId,
+  withVoice,
+} from './candidates';
+import { chordChoices } from './chords-of';
 import { tuningOf } from './line-of';
 import type { RawPart } from './raw';
 import { readParts } from './read-parts';
@@ -37,7 +51,7 @@ function creditsOf(score: XmlNode): readonly string[] {
 function sayOtherVoices({ part, staff, voice }: Candidate, remarks: Remarks): void {
   part.measures.forEach(({ notes }, bar) => {
     if (notes.some((note) => note.staff === staff && note.voice !== voice)) {
-      remarks.inBar('Only the first voice with notes is read; there are others', bar);
+      remarks.inBar('One voice is read; there are others', bar);
     }
   });
 }
@@ -68,10 +82,10 @@ function sayPart(candidate: Candidate, all: readonly Candidate[], remarks: Remar
 /**
  * Finds the line in a MusicXML document: the part that is most likely the bass, or the one that is asked for, with
  * the chords, sections and tempi of the whole score.
- * @param asked id of a part from an earlier reading of the same file; null for the likeliest
+ * @param wishes what is asked for, by ids of an earlier reading of the same file
  * @param most measures that are read
  */
-export function readScore(score: XmlNode, asked: string | null, most: number, remarks: Remarks): Read {
+export function readScore(score: XmlNode, wishes: Wishes, most: number, remarks: Remarks): Read {
   if (score.name === 'score-timewise') {
     return failure({
       message:
@@ -85,8 +99,8 @@ export function readScore(score: XmlNode, asked: string | null, most: number, re
   }
   const parts = readParts(score, most);
   const candidates = candidatesOf(parts);
-  const candidate = candidates.find((one) => candidateId(one) === asked) ?? likeliest(candidates);
-  if (candidate === null) {
+  const likely = candidates.find((one) => candidateId(one) === wishes.part) ?? likeliest(candidates);
+  if (likely === null) {
     return failure({ message: 'There is no part with notes of a pitch in this file. Nothing was changed.' });
   }
   const measures = childrenOf(score, 'part').map((part) => childrenOf(part, 'measure').length);
@@ -95,10 +109,15 @@ export function readScore(score: XmlNode, asked: string | null, most: number, re
       `A lesson has ${most} bars at most; the rest of ${counted(Math.max(...measures), 'bar')} is left out.`,
     );
   }
-  sayPart(candidate, candidates, remarks);
-  const { bars, swing } = barsOf(parts, candidate, remarks);
-  sayOtherVoices(candidate, remarks);
-  sayExtras(candidate, remarks);
+  const candidate = withVoice(likely, wishes.voice);
+  // Of a tune that is not taken nothing needs to be said.
+  const aboutNotes = wishes.take === 'line' ? remarks : new Remarks();
+  sayPart(candidate, candidates, aboutNotes);
+  const sources = chordChoices(parts, candidate.part);
+  const source = (sources.find(({ id }) => id === wishes.chords) ?? sources[0])?.id ?? null;
+  const { bars, swing } = barsOf(parts, candidate, source, remarks, aboutNotes);
+  sayOtherVoices(candidate, aboutNotes);
+  sayExtras(candidate, aboutNotes);
   const work = textOf(score, 'work', 'work-title') || null;
   const movement = textOf(score, 'movement-title') || null;
   return success({
@@ -108,13 +127,34 @@ export function readScore(score: XmlNode, asked: string | null, most: number, re
       credits: creditsOf(score),
       tempo: tempoOf(parts, remarks),
       swing,
+      feel: feelOf(score),
+      own: isOwn(score),
+      forBass: isForBass(candidate),
       tuning: tuningOf(
         candidate,
         bars.flatMap(({ notes }) => notes),
       ),
       bars,
     },
-    parts: candidates.map((one) => ({ id: candidateId(one), name: candidateName(one, candidates) })),
-    part: candidateId(candidate),
+    parts: {
+      all: candidates.map((one) => ({ id: candidateId(one), name: candidateName(one, candidates) })),
+      read: candidateId(candidate),
+    },
+    voices: { all: voiceChoices(candidate), read: voiceId(candidate) },
+    chords: { all: sources, read: source },
   });
+}
+
+/** Whether this program wrote the file. */
+const isOwn = (score: XmlNode): boolean =>
+  textOf(score, 'identification', 'encoding', 'software') === 'Ground Bass';
+
+/** The feel that our own files name. */
+function feelOf(score: XmlNode): FeelId | null {
+  const fields = childrenOf(
+    childOf(childOf(score, 'identification'), 'miscellaneous'),
+    'miscellaneous-field',
+  );
+  const feel = fields.find(({ attributes }) => attributes.name === FEEL_FIELD)?.text ?? '';
+  return isOwn(score) && isFeelId(feel) ? feel : null;
 }

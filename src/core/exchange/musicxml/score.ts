@@ -1,4 +1,5 @@
 import type { LineSheet } from '../../lesson';
+import { FEEL_FIELD } from '../own-words';
 import { measuresOf } from './measures';
 import { type Element, element, printXml, tag } from './xml';
 
@@ -55,6 +56,7 @@ export function writeMusicXml(sheet: LineSheet, lessonTitle: string): string {
         element('supports', { element: 'accidental', type: 'yes' }),
         element('supports', { element: 'beam', type: 'yes' }),
       ),
+      element('miscellaneous', {}, element('miscellaneous-field', { name: FEEL_FIELD }, sheet.feel.id)),
     ),
     tag(
       'part-list',

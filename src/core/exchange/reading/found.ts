@@ -1,5 +1,6 @@
 import type { DynamicLevel, NoteMarks, Pins, SpelledPitch } from '../../base';
 import type { Navigation } from '../../chart';
+import type { FeelId } from '../../feel';
 import type { Chord, Key } from '../../theory';
 
 /** What any file of music gives, before it becomes a lesson. Times are ticks, 960 a quarter note, not yet rounded. */
@@ -13,6 +14,12 @@ export interface FoundScore {
   readonly tempo: number | null;
   /** Long to short within a pair of eighths; null where nothing is said. */
   readonly swing: number | null;
+  /** Null where the file names none. */
+  readonly feel: FeelId | null;
+  /** Written by this program: what it says was meant so. */
+  readonly own: boolean;
+  /** The part is written for a bass, and not a tune. */
+  readonly forBass: boolean;
   readonly tuning: FoundTuning | null;
   readonly bars: readonly FoundBar[];
 }

@@ -13,25 +13,30 @@ import {
   withoutMark,
 } from '../../base';
 import { barSignature, type Chart, chartMetreNames, playOrder } from '../../chart';
-import { FEELS, type Feel, feelMetre, feelTempo, swingRatio } from '../../feel';
-import { createInstrument, type Instrument, rangeOf } from '../../fretboard';
+import { type Feel, feelById, feelTempo, swingRatio } from '../../feel';
+import { type Instrument, rangeOf } from '../../fretboard';
 import {
   describeLessonProblem,
   freshIds,
   type Lesson,
   type LineBar,
+  type LinePiece,
   newLesson,
   newLinePiece,
   readLesson,
+  setChartText,
   TEMPO_RANGE,
 } from '../../lesson';
-import { describeKey, formatPitch } from '../../theory';
-import { chartOf, pickupOf } from './chart-of';
+import { formatPitch } from '../../theory';
+import { chartOf, pickupOf, type ReadableChart } from './chart-of';
 import { dynamicsOf } from './dynamics-of';
+import { type FileFacts, factsOf, keyOf, readText } from './facts';
 import type { FoundScore } from './found';
 import { type MetrePlan, metreTicks, planMetres } from './metres';
 import { notesOf } from './notes-of';
-import type { Remarks } from './remarks';
+import { instrumentFor, likeliestOctaves, lowered, octaveChoices } from './octaves';
+import { Remarks } from './remarks';
+import type { Wishes } from './wishes';
 
 /** The bars that a lesson can have. */
 export const MOST_BARS = 2000;
@@ -39,11 +44,8 @@ export const MOST_BARS = 2000;
 const LONGEST_CHART = 20_000;
 const LONGEST_TITLE = 200;
 const LONGEST_NOTES = 2000;
-const MOST_FRETS = 24;
 /** From here on the long eighth is heard as swung; trade usage, common practice, no source. */
 const LEAST_SWING = 1.15;
-/** Swing ratios that differ by less are played alike. */
-const HARDLY_HEARD = 0.1;
 /** The last level sets no limit of its own to the neck. */
 const FREE_LEVEL = 5;
 
@@ -51,6 +53,7 @@ export interface LessonFound {
   readonly lesson: Lesson;
   /** What was read, and what was not, for the teacher. */
   readonly sentences: readonly string[];
+  readonly facts: FileFacts;
 }
 
 type Found = Result<LessonFound, { readonly message: string }>;
@@ -85,27 +88,16 @@ function withWholeUpbeat(found: FoundScore, plan: MetrePlan, remarks: Remarks): 
   return { ...found, bars: [whole, ...found.bars.slice(1)] };
 }
 
-/** The feel that is played in the metre and comes nearest to the swing and the tempo of the file. */
-function feelFor(chart: Chart, tempo: Bpm | null, swing: number | null): Feel {
-  const distance = (feel: Feel): number => {
-    const { least, usual, most } = feelTempo(feel, chart.metre);
-    const at = tempo ?? usual;
-    const ratio = swingRatio(feel, at);
-    const asked = swing ?? 1;
-    const otherSwing = ratio >= LEAST_SWING === asked >= LEAST_SWING ? 0 : 10;
-    const otherMetre = feelMetre(feel, chart.metre) === null ? 100 : 0;
-    const outside = Math.max(0, least - at, at - most) / 100;
-    return otherMetre + otherSwing + Math.max(0, Math.abs(ratio - asked) - HARDLY_HEARD) + outside;
-  };
-  const [first = FEELS[0], ...others] = FEELS;
-  if (first === undefined) throw new RangeError('There is no feel');
-  return others.reduce((best, feel) => (distance(feel) < distance(best) ? feel : best), first);
-}
-
-function instrumentFor(found: FoundScore): Instrument {
-  const frets = found.bars.flatMap(({ notes }) => notes.map(({ pins }) => pins.fret ?? 0));
-  const most = frets.reduce<number>((highest, each) => Math.max(highest, each), 0);
-  return createInstrument(found.tuning?.openStrings, most > 20 ? Math.min(MOST_FRETS, most) : 20);
+/** Whether a file and the feel chosen for it swing their eighths alike, in a sentence where they do not. */
+function swingRemark(swing: number | null, feel: Feel, tempo: Bpm): readonly string[] {
+  if (swing === null) return [];
+  const swung = swing >= LEAST_SWING;
+  if (swingRatio(feel, tempo) >= LEAST_SWING === swung) return [];
+  return [
+    swung
+      ? `The file swings its eighths; ${feel.name} plays them straight.`
+      : `The file plays its eighths straight; ${feel.name} swings them.`,
+  ];
 }
 
 /** A tie holds only where a bar that is played next goes on with the same note. */
@@ -202,12 +194,67 @@ function highestFretOf(bars: readonly LineBar[], instrument: Instrument): number
 
 const cut = (text: string, most: number): string => [...text.trim()].slice(0, most).join('');
 
+/** The notes of the file where they are to be written, and what is said of it. */
+function inOctave(
+  score: FoundScore,
+  wishes: Wishes,
+  remarks: Remarks,
+): { found: FoundScore; octaves: number } {
+  const known = octaveChoices(score).some(({ octaves }) => octaves === wishes.octaves);
+  const octaves = (known ? wishes.octaves : null) ?? likeliestOctaves(score);
+  const found = lowered(score, octaves);
+  if (octaves > 0 && wishes.take === 'line') {
+    remarks.say(`The notes are written ${OCTAVES[octaves] ?? `${octaves} octaves`} lower than in the file.`);
+    if (score.bars.some(({ notes }) => notes.some(({ pins }) => pins.fret !== undefined))) {
+      remarks.say('Strings and frets of the file are left out: they belong to the other octave.');
+    }
+  }
+  return { found, octaves };
+}
+
+const OCTAVES = ['', 'one octave', 'two octaves', 'three octaves', 'four octaves'];
+
+/** The lesson with the line of the file, for whatever hand can play it. */
+function withLine(
+  lesson: Lesson,
+  piece: LinePiece,
+  bars: readonly LineBar[],
+  instrument: Instrument,
+): Lesson {
+  const hand = { ...piece.hand, highestFret: fret(highestFretOf(bars, instrument)) };
+  return { ...lesson, instrument, pieces: [{ ...piece, level: FREE_LEVEL, hand, bars }] };
+}
+
+/** What a lesson is made of, once it is known how. */
+interface Plan {
+  readonly found: FoundScore;
+  readonly title: string;
+  readonly feel: Feel;
+  readonly tempo: Bpm;
+  readonly chart: ReadableChart;
+  /** Null where only the chords are taken. */
+  readonly line: { readonly bars: readonly LineBar[]; readonly instrument: Instrument } | null;
+}
+
+function madeOf({ found, title, feel, tempo, chart, line }: Plan): Lesson {
+  const lesson = { ...newLesson('read', title), notes: cut(found.credits.join('\n'), LONGEST_NOTES) };
+  const piece: LinePiece = {
+    ...newLinePiece('piece-1', cut(found.name ?? 'Line', LONGEST_TITLE) || 'Line'),
+    key: keyOf(found),
+    metre: chart.metre,
+    tempo,
+    feel: feel.id,
+  };
+  if (line === null) return setChartText({ ...lesson, pieces: [piece] }, piece.id, chart.text);
+  return withLine(lesson, { ...piece, chartText: chart.text }, line.bars, line.instrument);
+}
+
 /**
  * Makes a lesson of what was found in a file: its chart through the house's own printing, its line by the bars of
- * that chart. The one validator has the last word.
+ * that chart, or the chart alone. The one validator has the last word.
  * @param fallbackTitle for a file without a title
  */
-export function lessonOf(score: FoundScore, fallbackTitle: string, remarks: Remarks): Found {
+export function lessonOf(score: FoundScore, fallbackTitle: string, wishes: Wishes, remarks: Remarks): Found {
   if (score.bars.length === 0)
     return failure({ message: 'There is no bar in this file. Nothing was changed.' });
   const plan = planMetres(score.bars, remarks);
@@ -217,61 +264,43 @@ export function lessonOf(score: FoundScore, fallbackTitle: string, remarks: Rema
       message: `Most of this file is in a metre that a lesson cannot have (it begins in ${count}/${unit}; a lesson can be in ${listed(chartMetreNames())}). Nothing was changed.`,
     });
   }
-  const found = withWholeUpbeat(score, plan, remarks);
+  const asLine = wishes.take === 'line';
+  const aboutNotes = asLine ? remarks : new Remarks();
+  const placed = inOctave(score, wishes, remarks);
+  const found = withWholeUpbeat(placed.found, plan, remarks);
   const readable = chartOf(found.bars, plan, remarks);
   if (readable === null || readable.text.length > LONGEST_CHART) {
     return failure({
       message: 'The chart of this file is longer than a lesson can hold. Nothing was changed.',
     });
   }
-  const { chart } = readable;
   const instrument = instrumentFor(found);
   sayShortBars(found, remarks);
-  const bars = lineBars(found, plan, chart, instrument, remarks);
-  sayWhatIsOffTheNeck(bars, instrument, remarks);
-  const tempo = tempoOf(found, chart, plan.factor, remarks);
-  const feel = feelFor(chart, tempo, found.swing);
-  const title = cut(found.title ?? fallbackTitle, LONGEST_TITLE);
-  const lesson = newLesson('read', title === '' ? 'New lesson' : title);
-  const piece = newLinePiece('piece-1', cut(found.name ?? 'Line', LONGEST_TITLE) || 'Line');
-  const key = found.bars.find((bar) => bar.key !== null)?.key ?? null;
-  const made: Lesson = {
-    ...lesson,
-    notes: cut(found.credits.join('\n'), LONGEST_NOTES),
-    instrument,
-    pieces: [
-      {
-        ...piece,
-        chartText: readable.text,
-        key,
-        metre: readable.metre,
-        tempo: tempo ?? feelTempo(feel, readable.metre).usual,
-        feel: feel.id,
-        level: FREE_LEVEL,
-        hand: { ...piece.hand, highestFret: fret(highestFretOf(bars, instrument)) },
-        bars,
-      },
-    ],
-  };
+  const bars = lineBars(found, plan, readable.chart, instrument, aboutNotes);
+  sayWhatIsOffTheNeck(bars, instrument, aboutNotes);
+  const told = tempoOf(found, readable.chart, plan.factor, remarks);
+  const asked = wishes.feel ?? found.feel;
+  const known = factsOf(score, placed.octaves, readable);
+  const feel = feelById(asked ?? known.feels[0] ?? 'early-ska');
+  const tempo = told ?? feelTempo(feel, readable.metre).usual;
+  const title = cut(found.title ?? fallbackTitle, LONGEST_TITLE) || 'New lesson';
+  const line = asLine ? { bars, instrument } : null;
+  const made = madeOf({ found, title, feel, tempo, chart: readable, line });
   const checked = readLesson(JSON.parse(JSON.stringify(made)));
   if (!checked.ok) return failure({ message: describeLessonProblem(checked.problem) });
-  const notes = bars.reduce((sum, bar) => sum + bar.notes.length, 0);
-  const metre = `${readable.metre.count}/${readable.metre.unit}`;
-  const facts = [
-    counted(chart.bars.filter(({ pickup }) => !pickup).length, 'bar'),
-    counted(notes, 'note'),
-    metre,
-    ...(key === null ? [] : [describeKey(key)]),
-  ].join(', ');
+  const facts: FileFacts = { ...known, title, tempo: told, feel: asked };
   return success({
     lesson: checked.value,
+    facts,
     sentences: [
-      `Read from the file: ${facts}.`,
-      ...(tempo === null
-        ? [`The file has no tempo; ${feelTempo(feel, readable.metre).usual} stands there.`]
-        : []),
+      `Read from the file: ${readText(facts, asLine)}.`,
+      ...(asLine ? [] : ['Only the chords are taken; the notes stay in the file.']),
+      ...(told === null && asked !== null ? [`The file has no tempo; ${tempo} stands there.`] : []),
+      ...(asked === null ? [] : swingRemark(found.swing, feel, tempo)),
       ...remarks.sentences(pickupOf(found.bars, plan) === null ? 1 : 0),
-      `The file says nothing about a feel: ${feel.name} stands there, choose your own. Compose line would write another line in place of this one: keep the bars that are to stay.`,
+      asLine
+        ? 'Compose line would write another line in place of this one: keep the bars that are to stay.'
+        : 'Compose line writes a line over these chords.',
     ],
   });
 }

@@ -13,6 +13,10 @@ export interface MetrePlan {
 
 export const metreTicks = ({ count, unit }: FoundMetre): number => (TICKS_PER_QUARTER * 4 * count) / unit;
 
+/** Ticks of a counted beat: three units where the metre is compound. */
+export const metreBeat = ({ count, unit }: FoundMetre): number =>
+  ((TICKS_PER_QUARTER * 4) / unit) * (unit >= 8 && count > 3 && count % 3 === 0 ? 3 : 1);
+
 const nameOf = ({ count, unit }: FoundMetre): string => `${count}/${unit}`;
 
 const sameAs = (metre: FoundMetre, other: FoundMetre): boolean =>

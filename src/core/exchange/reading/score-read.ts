@@ -1,14 +1,24 @@
 import type { FoundScore } from './found';
 
-/** A part that can be read instead. */
-export interface PartChoice {
+/** Something that can be chosen in a file: a part, a voice of it, or where the chords come from. */
+export interface FileChoice {
   readonly id: string;
   readonly name: string;
 }
 
+/** What can be chosen, in the order of the file, and the id of what was read. */
+export interface Chosen {
+  readonly all: readonly FileChoice[];
+  /** Null where there is nothing to choose. */
+  readonly read: string | null;
+}
+
 export interface ScoreRead {
   readonly found: FoundScore;
-  /** Every part that could be read, in the order of the score. */
-  readonly parts: readonly PartChoice[];
-  readonly part: string;
+  /** At least one part. */
+  readonly parts: Chosen;
+  /** Voices of the part that was read; at least one. */
+  readonly voices: Chosen;
+  /** Symbols or the triads of a part. */
+  readonly chords: Chosen;
 }
