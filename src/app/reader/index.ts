@@ -1,3 +1,3 @@
 export { answerReading } from './answer';
-export type { MusicRead } from './messages';
+
 export { createFileReader, type FileReader } from './reader';
