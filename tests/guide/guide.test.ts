@@ -1,7 +1,9 @@
 /** The contributor's guide is held against the house: what it names is there, and its examples run. */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { FEEL_IDS } from '../../src/core/feel';
 import { LEVELS } from '../../src/core/line';
+import { RULE_NUMBERS } from '../../src/core/line/rules/numbers';
 import { fromChartToFiles, numberPieces, savedAndRead } from './examples';
 
 const read = (path: string): string => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
@@ -9,6 +11,26 @@ const here = (path: string): boolean => existsSync(new URL(`../../${path}`, impo
 
 const GUIDES = ['DEVELOPERS.md', 'README.md', 'tests/jury/README.md'] as const;
 const guide = read('DEVELOPERS.md');
+
+/** Numbers as a guide writes them; a longer list of things needs a longer list here. */
+const IN_WORDS: readonly string[] = [
+  ...[
+    'none',
+    'one',
+    'two',
+    'three',
+    'four',
+    'five',
+    'six',
+    'seven',
+    'eight',
+    'nine',
+    'ten',
+    'eleven',
+    'twelve',
+  ],
+  ...['thirteen', 'fourteen', 'fifteen', 'sixteen', 'seventeen', 'eighteen', 'nineteen', 'twenty'],
+];
 
 /** What stands in backticks within a line, blocks of code left out. */
 const quotedIn = (text: string): readonly string[] =>
@@ -83,6 +105,13 @@ describe('what the guides name', () => {
     expect([...roomsBelow('| room of the page | what the user does there |')].sort()).toEqual(
       foldersIn('src/app/pages'),
     );
+  });
+
+  test('the README counts the feels, levels and rules there are', () => {
+    const readme = read('README.md').toLowerCase();
+    expect(readme).toContain(`${IN_WORDS[FEEL_IDS.length]} feels`);
+    expect(readme).toContain(`${IN_WORDS[LEVELS.length]} teaching levels`);
+    expect(readme).toContain(`${IN_WORDS[RULE_NUMBERS.length]} rules`);
   });
 
   test('the recipe for a level counts the levels there are', () => {

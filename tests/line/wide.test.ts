@@ -26,7 +26,7 @@ describe('any chart', () => {
   });
 });
 
-/** Of so many lines of all sixteen feels, so many break a rule today: a better composer lowers the number. */
+/** Of so many lines of all feels, so many break a rule today: a better composer lowers the number. */
 const LINES = 40;
 const MOST_BROKEN = 3;
 
