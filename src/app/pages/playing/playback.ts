@@ -18,6 +18,8 @@ export interface PlaybackState {
   readonly bar: number | null;
   /** Index of the written bar that what is heard begins with. */
   readonly first: number;
+  /** It is counted in: the music has not begun yet. */
+  readonly counting: boolean;
   /** Index of the rung that is climbed, and the rounds finished on it. */
   readonly step: number;
   readonly round: number;
@@ -31,6 +33,7 @@ const SILENT: PlaybackState = {
   heard: null,
   bar: null,
   first: 0,
+  counting: false,
   step: 0,
   round: 0,
   restDue: false,
@@ -65,6 +68,11 @@ const lineSheet = (lesson: Lesson, piece: LinePiece): LineSheet | null => {
 };
 
 const firstBarOf = (steps: readonly PlayStep[]): number => steps[0]?.performance.bars[0]?.bar ?? 0;
+
+const beginsCounted = (steps: readonly PlayStep[]): boolean => (steps[0]?.performance.countIn ?? 0) > 0;
+
+const isCountedIn = ({ playedBar, performance, tick }: PlayPosition): boolean =>
+  playedBar === null && tick < performance.countIn;
 
 type Follower = (position: PlayPosition | null) => void;
 
@@ -131,8 +139,9 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
       const step = firstStep + (position?.step ?? 0);
       const round = position?.round ?? 0;
       const shown = store.getState();
-      if (bar !== shown.bar || step !== shown.step || round !== shown.round) {
-        store.setState({ bar, step, round });
+      const counting = position === null ? shown.counting : isCountedIn(position);
+      if (bar !== shown.bar || counting !== shown.counting || step !== shown.step || round !== shown.round) {
+        store.setState({ bar, counting, step, round });
       }
       for (const follower of followers) follower(position);
       requestAnimationFrame(frame);
@@ -161,7 +170,7 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
     }
     if (overtaken()) return;
     const steps = stepsBy(ready.room);
-    store.setState({ first: firstBarOf(steps) });
+    store.setState({ counting: beginsCounted(steps), first: firstBarOf(steps) });
     const result = await ready.player.play({ steps, mix });
     if (!result.ok) fail(result.problem);
   };

@@ -15,6 +15,7 @@ export function PlaybackStatus({ playback, lesson }: StatusProps) {
   const kind = useStore(playback, (state) => state.kind);
   const bar = useStore(playback, (state) => state.bar);
   const first = useStore(playback, (state) => state.first);
+  const counting = useStore(playback, (state) => state.counting);
   const fault = useStore(playback, (state) => state.fault);
   const restDue = useStore(playback, (state) => state.restDue);
   const heardId = useStore(playback, (state) => state.heard?.pieceId ?? null);
@@ -23,6 +24,8 @@ export function PlaybackStatus({ playback, lesson }: StatusProps) {
   const sheet = heard && deriveSheet(heard, lesson.instrument, lesson.noteNames);
   const index = bar ?? first;
   const number = (sheet?.kind === 'line' ? sheet.bars[index]?.written.number : undefined) ?? index + 1;
+  const where = barName(number);
+  const playing = counting ? `Counting in to ${where}` : `Playing ${where}`;
   const turning = announced.current !== kind;
   useEffect(() => {
     announced.current = kind;
@@ -37,7 +40,7 @@ export function PlaybackStatus({ playback, lesson }: StatusProps) {
           aria-label="Playback"
           aria-live={turning ? 'polite' : 'off'}
         >
-          {kind === 'playing' ? `Playing ${barName(number)}` : 'Stopped'}
+          {kind === 'playing' ? playing : 'Stopped'}
         </p>
         {kind === 'playing' && heard?.kind === 'line' && <Rung playback={playback} piece={heard} />}
       </div>

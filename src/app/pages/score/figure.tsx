@@ -1,19 +1,9 @@
-import {
-  type KeyboardEvent,
-  type ReactNode,
-  useCallback,
-  useEffect,
-  useId,
-  useMemo,
-  useRef,
-  useState,
-} from 'react';
+import { type KeyboardEvent, type ReactNode, useCallback, useId, useMemo, useRef, useState } from 'react';
 import type { Sheet } from '../../../core/lesson';
-import { straightened } from '../../../core/playing';
 import type { BarBox, ScoreLayout, ScoreOptions, SystemLayout } from '../../../score';
-import { useAtWork } from '../at-work';
-import { gliding, usePrinting, useWidth } from '../common';
+import { usePrinting, useWidth } from '../common';
 import { useScoreLayout } from './layout';
+import { usePlayhead } from './playhead';
 import { useScore } from './ready';
 import { type BarButton, SystemView } from './system';
 
@@ -227,43 +217,4 @@ function barBelow(
   if (!other || !box) return null;
   const middle = box.x + box.width / 2;
   return (other.bars.find((each) => middle < each.x + each.width) ?? other.bars.at(-1))?.bar ?? null;
-}
-
-/** Moves the playhead by transforms alone while the piece is heard, and keeps its system in view. */
-function usePlayhead(layout: ScoreLayout, sheet: Sheet, figure: React.RefObject<HTMLElement | null>): void {
-  const { playback } = useAtWork();
-  const state = useScore();
-  useEffect(() => {
-    if (sheet.kind !== 'line' || state.kind !== 'ready') return;
-    const { playheadX } = state.score;
-    let shown: HTMLElement | null = null;
-    const hide = () => {
-      shown?.classList.remove('playhead--on');
-      shown = null;
-    };
-    const stop = playback.follow((position) => {
-      const played = position && playback.getState().heard?.pieceId === sheet.id ? position : null;
-      const bar = played?.playedBar == null ? null : (played.performance.bars[played.playedBar] ?? null);
-      const place =
-        played && bar
-          ? playheadX(layout, bar.bar, straightened(played.tick - bar.start, sheet, played.performance.tempo))
-          : null;
-      const head = place && figure.current?.querySelector<HTMLElement>(`[data-playhead="${place.system}"]`);
-      if (!place || !head) {
-        hide();
-        return;
-      }
-      if (head !== shown) {
-        hide();
-        shown = head;
-        head.classList.add('playhead--on');
-        head.parentElement?.scrollIntoView({ block: 'nearest', behavior: gliding() });
-      }
-      head.style.transform = `translateX(${place.x}px)`;
-    });
-    return () => {
-      stop();
-      hide();
-    };
-  }, [playback, layout, sheet, state, figure]);
 }
