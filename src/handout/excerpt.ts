@@ -16,5 +16,10 @@ export function excerptOf(sheet: LineSheet, first: number, last: number): LineSh
     written: { ...bar.written, repeatStart: false, repeatEnd: null, ending: null },
   }));
   const sections = sheet.chart.sections.map((section) => ({ ...section, name: null }));
-  return { ...sheet, bars, chart: { ...sheet.chart, sections, bars: bars.map((bar) => bar.written) } };
+  return {
+    ...sheet,
+    excerpt: true,
+    bars,
+    chart: { ...sheet.chart, sections, bars: bars.map((bar) => bar.written) },
+  };
 }

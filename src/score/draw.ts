@@ -1,4 +1,4 @@
-import type { Ink, ScoreLayout, SystemLayout } from './types';
+import type { Ink, ScoreLayout, SystemLayout, TextRun } from './types';
 
 const SVG = 'http://www.w3.org/2000/svg';
 
@@ -136,11 +136,24 @@ function mark(ink: Ink): SVGElement {
   });
   if (ink.bold) text.setAttribute('font-weight', 'bold');
   if (ink.italic) text.setAttribute('font-style', 'italic');
-  text.textContent = ink.text;
+  if (ink.runs) text.append(...runsOf(ink.runs));
+  else text.textContent = ink.text;
   return text;
 }
 
 /** An attribute that is as it should be is left alone: setting it would have the page computed anew. */
+/** Each run begins where the last one ended, moved up or down from its baseline. */
+function runsOf(runs: readonly TextRun[]): readonly SVGElement[] {
+  let rise = 0;
+  return runs.map((run) => {
+    const span = document.createElementNS(SVG, 'tspan');
+    setAll(span, { 'font-size': round(run.size), dy: round(rise - run.rise) });
+    rise = run.rise;
+    span.textContent = run.text;
+    return span;
+  });
+}
+
 function setAll(element: Element, attributes: Readonly<Record<string, string | number>>): void {
   for (const [name, value] of Object.entries(attributes)) {
     const text = String(value);

@@ -77,6 +77,15 @@ export interface TextInk {
   readonly italic: boolean;
   readonly size: number;
   readonly box: InkBox;
+  /** Parts of the text that together are the whole of it, where some are smaller and raised. */
+  readonly runs?: readonly TextRun[];
+}
+
+export interface TextRun {
+  readonly text: string;
+  readonly size: number;
+  /** How far its baseline stands over the text's. */
+  readonly rise: number;
 }
 
 /** The families of `loadScoreFonts`, with the fallback after them. */
@@ -124,6 +133,7 @@ export type InkRole =
   | 'repeat-count'
   | 'way'
   | 'feel'
+  | 'swing'
   | 'degree'
   | 'numeral'
   | 'finger'

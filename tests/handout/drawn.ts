@@ -6,7 +6,7 @@ import type { SvgElement } from '../../src/handout/svg/style';
 import { engrave } from '../../src/score/engrave';
 import { layoutFretboard } from '../../src/score/neck/layout';
 import type { FretboardRequest } from '../../src/score/neck/types';
-import type { Ink } from '../../src/score/types';
+import type { Ink, TextRun } from '../../src/score/types';
 import { FACES, svg } from './pages';
 
 /** Widths from the page's own faces, as a browser measures them. */
@@ -114,5 +114,14 @@ const drawnInk = (ink: Ink): SvgElement =>
           'font-size': ink.size,
           'font-weight': ink.bold ? 'bold' : 'normal',
         },
-        ink.text,
+        ink.runs ? drawnRuns(ink.runs) : ink.text,
       );
+
+function drawnRuns(runs: readonly TextRun[]): readonly SvgElement[] {
+  let rise = 0;
+  return runs.map((run) => {
+    const span = svg('tspan', { dy: rise - run.rise, 'font-size': run.size }, run.text);
+    rise = run.rise;
+    return span;
+  });
+}

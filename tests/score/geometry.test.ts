@@ -10,6 +10,7 @@ const TEXTS: ReadonlySet<InkRole> = new Set([
   'bar-number',
   'repeat-count',
   'feel',
+  'swing',
   'degree',
   'numeral',
   'finger',
@@ -53,6 +54,7 @@ const OWN_PARTS: ReadonlySet<InkRole> = new Set([
   'time-signature',
   'hairpin',
   'playing-sign',
+  'swing',
 ]);
 
 /** Parts of one sign, and a note with its own flag. */

@@ -6,7 +6,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import { engrave } from '../../src/score/engrave';
-import type { Ink, SystemLayout } from '../../src/score/types';
+import type { Ink, SystemLayout, TextInk } from '../../src/score/types';
 import { SCORE_FIXTURES } from '../support/score-fixtures';
 
 const tenth = (value: number): number => Math.round(value * 10) / 10;
@@ -21,7 +21,17 @@ function lineOf(ink: Ink): string {
   }
   const face = `font-family="${ink.font}" font-size="${tenth(ink.size)}"`;
   const look = `${ink.bold ? ' font-weight="bold"' : ''}${ink.italic ? ' font-style="italic"' : ''}`;
-  return `<text class="${ink.role}" x="${tenth(ink.x)}" y="${tenth(ink.y)}" ${face}${look}>${escaped(ink.text)}</text>`;
+  return `<text class="${ink.role}" x="${tenth(ink.x)}" y="${tenth(ink.y)}" ${face}${look}>${contentsOf(ink)}</text>`;
+}
+
+function contentsOf({ text, runs }: TextInk): string {
+  let rise = 0;
+  const spans = runs?.map((run) => {
+    const dy = tenth(rise - run.rise);
+    rise = run.rise;
+    return `<tspan dy="${dy}" font-size="${tenth(run.size)}">${escaped(run.text)}</tspan>`;
+  });
+  return spans?.join('') ?? escaped(text);
 }
 
 function svgOf(name: string, { width, height, scale, ink }: SystemLayout): string {

@@ -74,7 +74,9 @@ describe('hand positions', () => {
   test('stand where the hand takes another one, and nowhere else', () => {
     expect(taken.length).toBeGreaterThan(1);
     const numerals = ['I', 'II', 'III', 'IV', 'V', 'VI', 'VII', 'VIII', 'IX', 'X', 'XI', 'XII'];
-    expect(textsOf('position', { positions: true })).toEqual(taken.map((position) => numerals[position - 1]));
+    expect(textsOf('position', { positions: true })).toEqual(
+      taken.map((position) => `pos. ${numerals[position - 1]}`),
+    );
     expect(textsOf('position', {})).toEqual([]);
   });
 });

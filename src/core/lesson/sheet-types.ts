@@ -50,6 +50,8 @@ export interface LineSheet {
   readonly instrument: Instrument;
   readonly bars: readonly SheetBar[];
   readonly fingering: Fingering;
+  /** Bars taken out of a line: the music goes on behind the last of them. */
+  readonly excerpt?: true;
 }
 
 /** Empty bars on staff and tab. */

@@ -1,4 +1,4 @@
-import { barName, beatAt, capitalised } from '../../core/base';
+import { barName, barTicks, beatAt, capitalised } from '../../core/base';
 import type { LineSheet, SheetBar } from '../../core/lesson';
 import { excerptOf } from '../excerpt';
 import { moved } from '../layout/marks';
@@ -30,6 +30,10 @@ function difficulty({ notes, written }: SheetBar): number {
   return offBeat.reduce<number>((sum, one) => sum + one, silentOne);
 }
 
+const hasSilence = (bar: SheetBar | undefined): boolean =>
+  bar !== undefined &&
+  bar.notes.reduce((sum, { note }) => sum + note.duration, 0) < barTicks(bar.written.metre);
+
 const GAP = 14;
 
 /** The bar with the hardest rhythm, to be clapped: its notes with the counting, and how to go about it. */
@@ -51,9 +55,10 @@ export function rhythmRows(sheet: LineSheet, context: BlockContext): readonly Ro
     feel: false,
   });
   const number = sheet.bars[index]?.written.number ?? index + 1;
+  const whisper = hasSilence(sheet.bars[index]) ? ', and whisper the rests' : '';
   const words = joinRows(
     paragraphRows(
-      `${capitalised(barName(number))}: clap it while you count aloud, and whisper the rests. Then play it on one note, then as it is written.`,
+      `${capitalised(barName(number))}: clap it while you count aloud${whisper}. Then play it on one note, then as it is written.`,
       context.sizes.body,
       context.width - width - GAP,
       context.measure,

@@ -50,7 +50,7 @@ export function composeRows(copy: Copy, spacing: Spacing, tools: Tools): Compose
     ...before.flatMap(ofSheet),
     ...copy.sheets.flatMap((sheet) => {
       const own = copy.lesson.pieces.find(({ id }) => id === sheet.id);
-      const set = { sheet, piece: own?.kind === 'line' ? own : undefined, named: copy.sheets.length > 1 };
+      const set = { sheet, piece: own?.kind === 'line' ? own : undefined, named: isNamed(sheet, copy) };
       const parts = piece.filter((block) => !(own?.leftOut ?? []).includes(block));
       return pieceRows(set, parts, context);
     }),
@@ -59,6 +59,14 @@ export function composeRows(copy: Copy, spacing: Spacing, tools: Tools): Compose
   ];
   return { rows, scores };
 }
+
+/** The name that a new piece begins with says nothing on paper. */
+const NEW_NAME = 'Line';
+
+/** A piece's name stands over it, unless it is the only one and the sheet's title says the name. */
+const isNamed = ({ name }: Sheet, { lesson, sheets }: Copy): boolean =>
+  sheets.length > 1 ||
+  !(name.trim() === NEW_NAME || lesson.title.toLowerCase().includes(name.trim().toLowerCase()));
 
 function sheetBlockRows(block: HandoutBlock, copy: Copy, context: BlockContext): readonly Row[] {
   switch (block) {

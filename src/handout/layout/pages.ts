@@ -72,7 +72,8 @@ export function handoutPages(
 /** The same text for the same staves of one handout. */
 export function engravedAs(sheet: Sheet, options: ScoreOptions): string {
   const bars = sheet.kind === 'line' ? sheet.bars.map(({ written }) => written.number).join() : sheet.bars;
-  return JSON.stringify([sheet.id, bars, options]);
+  const excerpt = sheet.kind === 'line' && sheet.excerpt === true;
+  return JSON.stringify([sheet.id, bars, excerpt, options]);
 }
 
 /** Several spacings are tried, most of them with the same staves. */

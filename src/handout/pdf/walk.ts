@@ -1,5 +1,13 @@
 import { type Face, type FontRun, fontRuns } from '../fonts/runs';
-import { INITIAL_STYLE, isHidden, type Style, type SvgElement, styleOf, transformsOf } from '../svg/style';
+import {
+  INITIAL_STYLE,
+  isHidden,
+  type Style,
+  type SvgElement,
+  styleOf,
+  textSpans,
+  transformsOf,
+} from '../svg/style';
 import type { PictureText, TextPicture } from './fallback';
 
 /** What the walker needs of a PDF document: pdfkit's, or a test's recorder. */
@@ -135,11 +143,14 @@ const lineCap = (name: string): 'butt' | 'round' | 'square' =>
   name === 'round' || name === 'square' ? name : 'butt';
 
 function drawText(element: SvgElement, style: Style, pen: Pen): void {
-  const text = (element.textContent ?? '').replace(/\s+/g, ' ').trim();
-  if (text === '' || style.fill === 'none' || style.fontSize === 0) return;
-  const parts = fontRuns(text, style.fontFamilies, style.bold, pen.faces).map((run) =>
-    partOf(run, style, pen),
+  if (style.fill === 'none' || style.fontSize === 0) return;
+  const parts = textSpans(element, style).flatMap((span) =>
+    fontRuns(span.text, span.style.fontFamilies, span.style.bold, pen.faces).map((run) => {
+      const part = partOf(run, span.style, pen);
+      return { width: part.width, draw: (x: number, y: number) => part.draw(x, y + span.dy) };
+    }),
   );
+  if (parts.length === 0) return;
   const width = parts.reduce((sum, part) => sum + part.width, 0);
   let x = number(element, 'x') - { start: 0, middle: width / 2, end: width }[style.anchor];
   const y = number(element, 'y');

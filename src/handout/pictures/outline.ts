@@ -1,5 +1,5 @@
 import { type Face, type FontRun, fontRuns } from '../fonts/runs';
-import { INITIAL_STYLE, type Style, styleOf } from '../svg/style';
+import { INITIAL_STYLE, type Style, styleOf, textSpans } from '../svg/style';
 
 const SVG = 'http://www.w3.org/2000/svg';
 
@@ -25,15 +25,18 @@ function outlineIn(element: SVGElement, parent: Style, faces: readonly Face[]): 
 }
 
 function textParts(element: SVGTextElement, style: Style, faces: readonly Face[]): readonly SVGElement[] {
-  const text = element.textContent.replace(/\s+/g, ' ').trim();
-  const runs = fontRuns(text, style.fontFamilies, style.bold, faces);
-  const widths = runs.map((run) => widthOf(run, style));
+  const runs = textSpans(element, style).flatMap((span) =>
+    fontRuns(span.text, span.style.fontFamilies, span.style.bold, faces).map((run) => ({ run, span })),
+  );
+  const widths = runs.map(({ run, span }) => widthOf(run, span.style));
   const width = widths.reduce((sum, one) => sum + one, 0);
   const y = Number(element.getAttribute('y') ?? 0);
   let x = Number(element.getAttribute('x') ?? 0) - { start: 0, middle: width / 2, end: width }[style.anchor];
-  return runs.map((run, index) => {
+  return runs.map(({ run, span }, index) => {
     const part =
-      run.face === null ? keptText(element, run.text, x) : outline(run.text, run.face, style, x, y);
+      run.face === null
+        ? keptText(element, run.text, x)
+        : outline(run.text, run.face, span.style, x, y + span.dy);
     x += widths[index] ?? 0;
     const role = element.getAttribute('class');
     if (role !== null) part.setAttribute('class', role);

@@ -83,6 +83,29 @@ function anchorOf(value: string | null, inherited: Style['anchor']): Style['anch
   return value === 'start' || value === 'middle' || value === 'end' ? value : inherited;
 }
 
+/** A stretch of a text element in one style, and how far its baseline lies under the element's. */
+export interface TextSpan {
+  readonly text: string;
+  readonly style: Style;
+  readonly dy: number;
+}
+
+/** The spans of a text element: its `tspan` children, each moved from where the last one stood, or the text alone. */
+export function textSpans(element: SvgElement, style: Style): readonly TextSpan[] {
+  const spans = [...element.children].filter(({ localName }) => localName === 'tspan');
+  let dy = 0;
+  const found =
+    spans.length === 0
+      ? [{ text: plainText(element), style, dy }]
+      : spans.map((span) => {
+          dy += Number.parseFloat(span.getAttribute('dy') ?? '0') || 0;
+          return { text: plainText(span), style: styleOf(span, style), dy };
+        });
+  return found.filter(({ text }) => text !== '');
+}
+
+const plainText = ({ textContent }: SvgElement): string => (textContent ?? '').replace(/\s+/g, ' ').trim();
+
 export type Matrix = readonly [number, number, number, number, number, number];
 
 /**

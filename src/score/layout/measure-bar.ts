@@ -8,6 +8,7 @@ import { changesOf } from './frame';
 import { levelBox } from './levels';
 import { type BarSpacing, type Column, gapsOf, type Span } from './spacing';
 import { SPACE, type Style } from './style';
+import { numeralParts, symbolWidth } from './symbols';
 
 /** A bar with the ink of its signs, ready to be placed. */
 export interface MeasuredBar {
@@ -166,12 +167,12 @@ function halfTextWidth(event: ContentEvent, { options, sizes }: Style): number {
 }
 
 function chordSpans(content: ContentBar, columns: readonly Column[], style: Style): readonly Span[] {
-  return content.chords.map(({ tick, text, numeral }, index): Span => {
+  return content.chords.map(({ tick, parts, numeral }, index): Span => {
     const next = content.chords[index + 1];
     const from = columns.findIndex((column) => column.tick === tick);
     const to = next ? columns.findIndex((column) => column.tick === next.tick) : columns.length;
-    const below = style.options.numerals ? textWidth(numeral, style.sizes.degree) : 0;
-    const width = Math.max(textWidth(text, style.sizes.chord, true), below) + CHORD_CLEARANCE;
+    const below = style.options.numerals ? symbolWidth(numeralParts(numeral), style.sizes.degree, true) : 0;
+    const width = Math.max(symbolWidth(parts, style.sizes.chord, true), below) + CHORD_CLEARANCE;
     // The last chord may lean over the bar line as far as the next bar's first chord stays clear.
     return { from, to, width: next ? width : width - CHORD_SHIFT - SPACE / 2 };
   });

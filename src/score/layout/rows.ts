@@ -9,6 +9,8 @@ import { playingSigns } from './over-tab';
 import { type PlacedBar, xOfTick } from './placed';
 import { type Skyline, skylineOf } from './skyline';
 import { STAFF_HEIGHT, STAFF_LEFT, type Style, THICKNESS } from './style';
+import { swingMarks } from './swing';
+import { numeralParts, symbolMark } from './symbols';
 
 const CHORD_GAP = 7;
 /** Ink this near beside a chord name, a triplet's figure above all, would read as part of it. */
@@ -110,8 +112,7 @@ export function marksAbove(
   const section = first?.bar.content.section;
   const box = section ? boxedText(section, STAFF_LEFT, right, style) : [];
   const boxRight = boxOf(box)?.right ?? STAFF_LEFT;
-  const feelText = (x: number): readonly Mark[] =>
-    feel ? [textMark('feel', feel, x, 0, { size: sizes.section, bold: true })] : [];
+  const feelText = (x: number): readonly Mark[] => (feel ? feelMarks(feel, x, sizes.section) : []);
   const beside = section ? feelText(boxRight + 8) : feelText(STAFF_LEFT);
   // What is said of the whole line stands over its chords, even where there is room beside them.
   const floor = feel ? (boxOf(chords)?.top ?? 0) : 0;
@@ -219,24 +220,41 @@ function keepInside(mark: Mark, right: number): Mark {
   return mark.box.right > right ? moveMark(mark, right - mark.box.right, 0) : mark;
 }
 
-/** The hand's position in Roman numerals over the note at which it is taken. */
+/** `Swing eighths` and what it means for the notes. */
+function feelMarks(feel: string, x: number, size: number): readonly Mark[] {
+  const words = textMark('feel', feel, x, 0, { size, bold: true });
+  return [words, ...swingMarks(words.box.right + size * 0.6, size)];
+}
+
+/** White that two labelled positions must have between them. */
+const LABEL_GAP = 6;
+
+/**
+ * The hand's position in Roman numerals over the note at which it is taken, labelled, so that it is not read as a
+ * chord's numeral; without the label where positions follow each other too closely for it.
+ */
 function positionMarks(bars: readonly PlacedBar[], { options, sizes }: Style): readonly Mark[] {
   if (options.positions !== true) return [];
-  return bars.flatMap((placed) =>
-    placed.bar.content.events
-      .filter(({ position }) => position !== '')
-      .map(({ start, position }) =>
-        textMark('position', position, xOfTick(placed, start), 0, { size: sizes.small, anchor: 'middle' }),
-      ),
-  );
+  const style = { size: sizes.small, anchor: 'middle' } as const;
+  const taken = eventsOf(bars).filter(({ event }) => event.position !== '');
+  const plain = taken.map(({ event, x }) => textMark('position', event.position, x, 0, style));
+  let until = Number.NEGATIVE_INFINITY;
+  return taken.flatMap(({ event, x }, index) => {
+    const labelled = textMark('position', `pos. ${event.position}`, x, 0, style);
+    const next = plain[index + 1]?.box.left ?? Number.POSITIVE_INFINITY;
+    const fits = labelled.box.left >= until + LABEL_GAP && labelled.box.right + LABEL_GAP <= next;
+    const mark = fits ? labelled : plain[index];
+    until = mark?.box.right ?? until;
+    return mark ?? [];
+  });
 }
 
 function chordMarks(bars: readonly PlacedBar[], { sizes }: Style): readonly Mark[] {
   return bars.flatMap((placed, index) =>
     placed.bar.content.chords
       .filter(({ again, tick }) => !again || (index === 0 && tick === 0))
-      .map(({ tick, text }) =>
-        textMark('chord', text, xOfTick(placed, tick) - CHORD_SHIFT, 0, { size: sizes.chord, bold: true }),
+      .map(({ tick, parts }) =>
+        symbolMark('chord', parts, xOfTick(placed, tick) - CHORD_SHIFT, { size: sizes.chord, bold: true }),
       ),
   );
 }
@@ -324,7 +342,12 @@ function numeralMarks(bars: readonly PlacedBar[], { sizes }: Style): readonly Ma
       const stands = !again || (index === 0 && tick === 0) || numeral !== before;
       before = numeral;
       return stands && numeral !== ''
-        ? [textMark('numeral', numeral, xOfTick(placed, tick) - CHORD_SHIFT, 0, { size: sizes.degree })]
+        ? [
+            symbolMark('numeral', numeralParts(numeral), xOfTick(placed, tick) - CHORD_SHIFT, {
+              size: sizes.degree,
+              bold: true,
+            }),
+          ]
         : [];
     }),
   );

@@ -18,6 +18,9 @@ const PLATE = { width: 26, height: 21 } as const;
 const PLATE_TEXT = 15;
 /** Left and right of a plate's text. */
 const PLATE_MARGIN = 5;
+const LEAST_MARGIN = 3;
+/** White between plates on neighbouring frets, the heavier rim of a root's included. */
+const PLATES_APART = 6;
 const SMALL_TEXT = 13;
 const POSITION_TEXT = 15;
 const NUT = 5;
@@ -103,7 +106,7 @@ class Neck {
 
   /** What a plate may take of its fret, so that plates on neighbouring frets stay apart. */
   private room(fret: number): number {
-    return fret === 0 ? OPEN_ROOM - 6 : this.wire(fret) - this.wire(fret - 1) - 2;
+    return fret === 0 ? OPEN_ROOM - 6 : this.wire(fret) - this.wire(fret - 1) - PLATES_APART;
   }
 
   private y(string: number): number {
@@ -183,10 +186,9 @@ class Neck {
   plate(note: FretboardRequest['notes'][number]): NeckPlate {
     const { show, sounding } = this.request;
     const text = show === 'finger' ? String(note.finger ?? '') : note[show];
-    const wanted = textWidth(text, PLATE_TEXT, true) + 2 * PLATE_MARGIN;
-    const width = Math.max(PLATE.width, Math.min(wanted, this.room(note.fret)));
-    const size =
-      wanted <= width ? PLATE_TEXT : (PLATE_TEXT * (width - PLATE_MARGIN)) / (wanted - PLATE_MARGIN);
+    const words = textWidth(text, PLATE_TEXT, true);
+    const width = Math.min(Math.max(PLATE.width, words + 2 * PLATE_MARGIN), this.room(note.fret));
+    const size = PLATE_TEXT * Math.min(1, (width - 2 * LEAST_MARGIN) / Math.max(1, words));
     return {
       kind: 'plate',
       text,

@@ -4,6 +4,7 @@ import {
   type Chart,
   type ChartBar,
   chordFunctions,
+  harmonyParts,
   harmonyText,
   navigationWords,
 } from '../../core/chart';
@@ -110,7 +111,7 @@ function* lineContent(sheet: LineSheet, numerals: boolean): Steps<Content> {
       pickup: bar.pickup,
       section: firstOfSection ? (sheet.chart.sections[bar.section]?.name ?? null) : null,
       repeatStart: bar.repeatStart,
-      end: barEnd(bar, after, sheet.chart, signatureChange(keys[index], keys[index + 1]) !== null),
+      end: barEnd(bar, after, sheet, signatureChange(keys[index], keys[index + 1]) !== null),
       times: timesText(bar),
       ending: endingMark(before, bar, after),
       waySigns: (['segno', 'coda'] as const).filter((sign) => bar.navigation?.includes(sign)),
@@ -131,6 +132,7 @@ function* lineContent(sheet: LineSheet, numerals: boolean): Steps<Content> {
       exits: exits[index] ?? [],
       strings,
       tiedIn: tiesIn[index] === true,
+      tiesOut: leadsOn(written, index) || (sheet.excerpt === true && after === undefined),
       metre: bar.metre,
       countedIn: metre,
     };
@@ -199,9 +201,10 @@ function chordsOf(
     bar.spans.forEach(({ start, harmony }, span) => {
       const numeral = functions[index]?.[span]?.numeral ?? '';
       const text = harmonyText(harmony, noteNames);
+      const parts = harmonyParts(harmony, noteNames);
       const again = text === chordBefore;
-      if (start === 0) chords.push({ tick: start, text, again: again && !endingStarts, numeral });
-      else if (!again) chords.push({ tick: start, text, again, numeral });
+      if (start === 0) chords.push({ tick: start, text, parts, again: again && !endingStarts, numeral });
+      else if (!again) chords.push({ tick: start, text, parts, again, numeral });
       chordBefore = text;
     });
     return chords;
@@ -237,9 +240,14 @@ function endingMark(
 const parts = (before: ChartBar, bar: ChartBar, { sections }: Chart): boolean =>
   before.section !== bar.section && !(before.pickup && sections[before.section]?.length === 1);
 
-function barEnd(bar: ChartBar, after: ChartBar | undefined, chart: Chart, changesKey: boolean): BarEnd {
+function barEnd(
+  bar: ChartBar,
+  after: ChartBar | undefined,
+  { chart, excerpt }: LineSheet,
+  changesKey: boolean,
+): BarEnd {
   if (bar.repeatEnd !== null) return 'repeat';
-  if (!after) return 'final';
+  if (!after) return excerpt === true ? 'single' : 'final';
   return parts(bar, after, chart) || changesKey ? 'double' : 'single';
 }
 
@@ -258,6 +266,20 @@ function continues(bars: readonly WrittenBar[], index: number): boolean {
   };
   if (leadsIn(bars[index - 1])) return true;
   return bars[index]?.bar.repeatStart === true && leadsIn(repeatEndAfter(bars, index));
+}
+
+/** Whether a tie at the bar's end has a note to lead to: in the next bar, where a repeat goes back to, or after a jump. */
+function leadsOn(bars: readonly WrittenBar[], index: number): boolean {
+  const here = bars[index];
+  const last = here?.notes.at(-1)?.note;
+  if (here === undefined || last?.tiedOn !== true) return false;
+  const goesOnIn = (to: WrittenBar | undefined): boolean => {
+    const first = to?.notes[0]?.note;
+    return first?.start === 0 && samePitch(last.pitch, first.pitch);
+  };
+  if (here.bar.navigation !== undefined || goesOnIn(bars[index + 1])) return true;
+  if (here.bar.repeatEnd === null) return false;
+  return goesOnIn(bars.slice(0, index + 1).findLast(({ bar }) => bar.repeatStart) ?? bars[0]);
 }
 
 const repeatEndAfter = (bars: readonly WrittenBar[], index: number): WrittenBar | undefined =>

@@ -30,6 +30,8 @@ export interface BarNotes {
   readonly exits: readonly (ContentExit | null)[];
   /** The first note goes on from the bar before. */
   readonly tiedIn: boolean;
+  /** A tie at the bar's end has a note to lead to. */
+  readonly tiesOut: boolean;
   /** The time that is there, and the metre it is counted in: a pickup has only the end of a bar. */
   readonly metre: Metre;
   readonly countedIn: Metre;
@@ -51,8 +53,8 @@ export function signsOf(bar: BarNotes): BarSigns {
 
 /** The same text for the same signs, far quicker to make than the signs. */
 export function signsKey(bar: BarNotes): string {
-  const { notes, accidentals, positions, exits, strings, tiedIn, metre, countedIn } = bar;
-  let key = `${strings} ${tiedIn} ${metre.count}/${metre.unit} ${countedIn.count}/${countedIn.unit}`;
+  const { notes, accidentals, positions, exits, strings, tiedIn, tiesOut, metre, countedIn } = bar;
+  let key = `${strings} ${tiedIn} ${tiesOut} ${metre.count}/${metre.unit} ${countedIn.count}/${countedIn.unit}`;
   notes.forEach(({ note, fingered, degreeText }, index) => {
     const { start, duration, pitch, tiedOn } = note;
     const accidental = accidentals[index];
@@ -100,7 +102,7 @@ function contentEvent(event: NotatedEvent, bar: BarNotes): ContentEvent {
   const head = event.start <= note.start;
   const tiedIn = head && event.note === 0 && bar.tiedIn;
   const lastPiece = !event.tied;
-  const tiedOut = lastPiece && note.tiedOn === true && event.note === notes.length - 1;
+  const tiedOut = lastPiece && note.tiedOn === true && bar.tiesOut && event.note === notes.length - 1;
   const attacked = head && !tiedIn;
   return {
     ...event,

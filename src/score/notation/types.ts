@@ -1,5 +1,6 @@
 import type { DynamicLevel, Metre, Sign } from '../../core/base';
 import type { Accidental, CountMark, NotatedEvent } from '../../core/notation';
+import type { DrawnSymbol } from '../../core/theory';
 
 /** A note or rest with everything that stands at it. */
 export interface ContentEvent extends NotatedEvent {
@@ -43,6 +44,8 @@ export type Hairpin = 'crescendo' | 'diminuendo';
 export interface ChordMark {
   readonly tick: number;
   readonly text: string;
+  /** The same, in the parts that are set apart. */
+  readonly parts: DrawnSymbol;
   /** The same chord went before: written only at the start of a system. */
   readonly again: boolean;
   /** What it is in its key, as a Roman numeral; '' where none is asked for or the mark is no chord. */

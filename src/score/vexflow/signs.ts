@@ -100,10 +100,20 @@ const STEM_ANCHOR = 1.7;
 /** An accidental keeps this much more distance from a head with ledger lines. */
 const LEDGER_CLEARANCE = 4;
 
+/**
+ * A sharp keeps this distance from its head, and so do the brackets of a courtesy accidental: a quarter of a staff
+ * space (E. Gould, "Behind Bars", 2011, accidentals, from memory).
+ */
+const HEAD_CLEARANCE = 2.5;
+
 function tidy(marks: readonly Mark[]): readonly Mark[] {
   const ledgers = marks.some(({ role }) => role === 'ledger-line');
+  const of = (role: Mark['role']): ReturnType<typeof boxOf> =>
+    boxOf(marks.filter((mark) => mark.role === role));
+  const [head, accidental] = [of('note'), of('accidental')];
+  const near = head && accidental ? Math.min(0, head.left - HEAD_CLEARANCE - accidental.right) : 0;
   return marks.map((mark) => {
-    if (mark.role === 'accidental' && ledgers) return moveMark(mark, -LEDGER_CLEARANCE, 0);
+    if (mark.role === 'accidental') return moveMark(mark, Math.min(near, ledgers ? -LEDGER_CLEARANCE : 0), 0);
     const [start, tip] = mark.kind === 'path' && mark.role === 'stem' ? mark.segments : [];
     const [x = 0, y = 0] = start?.points ?? [];
     const [, tipY = 0] = tip?.points ?? [];
@@ -148,12 +158,18 @@ export function beamInk(specs: readonly SignSpec[], centres: readonly number[]):
 
 const recentBeams = new Recent<readonly Mark[]>(500);
 
+/** A beam rises a staff space at most, however wide its leap, and is never steeper than this (T. Ross, 1970, from memory). */
+const MOST_RISE = 10;
+const STEEPEST = 0.18;
+
 function drawBeam(specs: readonly SignSpec[], centres: readonly number[]): readonly Mark[] {
   const context = new InkContext();
   const notes = specs.map((spec, index) => placedNote(spec, centres[index] ?? 0));
   const beam = new Beam(notes);
-  beam.renderOptions.maxSlope = 0.18;
-  beam.renderOptions.minSlope = -0.18;
+  const length = Math.max(1, Math.abs((centres.at(-1) ?? 0) - (centres[0] ?? 0)));
+  const steepest = Math.min(STEEPEST, MOST_RISE / length);
+  beam.renderOptions.maxSlope = steepest;
+  beam.renderOptions.minSlope = -steepest;
   beam.setContext(context).draw();
   return tidy(context.marks);
 }

@@ -1,0 +1,125 @@
+import { describe, expect, test } from 'vitest';
+import { fret, stringNumber } from '../../src/core/base';
+import { createInstrument } from '../../src/core/fretboard';
+import type { LineSheet, Sheet } from '../../src/core/lesson';
+import { excerptOf } from '../../src/handout/excerpt';
+import { engrave } from '../../src/score/engrave';
+import { layoutFretboard } from '../../src/score/neck/layout';
+import type { Ink, InkRole, ScoreOptions, TextInk } from '../../src/score/types';
+import { sheetOf } from '../support/score-sheets';
+
+const OPTIONS: ScoreOptions = {
+  width: 900,
+  degrees: false,
+  fingers: false,
+  counting: false,
+  barsPerSystem: 4,
+  measureNumbers: false,
+};
+
+const inkOf = (sheet: Sheet, role: InkRole, options: Partial<ScoreOptions> = {}): readonly Ink[] =>
+  engrave(sheet, { ...OPTIONS, ...options }).systems.flatMap(({ ink }) =>
+    ink.filter((one) => one.role === role),
+  );
+
+const lineOf = (given: Parameters<typeof sheetOf>[0]): LineSheet => {
+  const sheet = sheetOf(given);
+  if (sheet.kind !== 'line') throw new Error('no line');
+  return sheet;
+};
+
+describe('a tie', () => {
+  const tied = (chart: string, notes: string) => inkOf(sheetOf({ key: 'C', chart, notes }), 'tie').length;
+
+  test('is not drawn where nothing follows it', () => {
+    expect(tied('| C | C |', 'C2/4 | C2/4~')).toBe(0);
+    expect(tied('| C | C |', 'C2/4~ | E2/4')).toBe(0);
+  });
+
+  test('is drawn into the next bar, and back to where a repeat begins', () => {
+    expect(tied('| C | C |', 'C2/4~ | C2/4')).toBe(1);
+    expect(tied('|: C | C :|', 'C2/4 | C2/4~')).toBeGreaterThan(0);
+  });
+});
+
+test('bars taken out of a line end as bars within it do', () => {
+  const line = lineOf({ key: 'C', chart: '| C | F | G | C |', notes: 'C2/4 | F1/4 | G1/4 | C2/4' });
+  const widest = (sheet: LineSheet): number =>
+    Math.max(
+      ...inkOf(sheet, 'bar-line').map(({ box }) => (box.bottom - box.top > 60 ? box.right - box.left : 0)),
+    );
+  const last = (sheet: LineSheet): number =>
+    inkOf(sheet, 'bar-line').filter(({ box }) => box.left > 40 && box.bottom - box.top > 60).length;
+  expect(last(line)).toBe(5);
+  expect(last(excerptOf(line, 1, 2))).toBe(2);
+  expect(widest(line)).toBeGreaterThan(4);
+});
+
+// T. Ross, "The Art of Music Engraving and Processing" (1970): beams of a beat slant by a space at most (from memory).
+test('a beam rises a staff space at most, that of a triplet too', () => {
+  const sheet = sheetOf({
+    key: 'C',
+    chart: '| C | C |',
+    notes: 'E1/1/3 C2/1/3 C3/1/3 C3/1/3 C2/1/3 E1/1/3 r/2 | E1/.5 C3/.5 C3/.5 E1/.5 r/2',
+  });
+  const beams = inkOf(sheet, 'beam');
+  expect(beams.length).toBeGreaterThan(2);
+  // A beam is half a space thick.
+  for (const { box } of beams) expect(box.bottom - box.top).toBeLessThanOrEqual(10 + 5.5);
+});
+
+// E. Gould, "Behind Bars" (2011): a clear space between an accidental and its head (from memory).
+test('the brackets of a courtesy accidental do not touch its head', () => {
+  const sheet = sheetOf({ key: 'C', chart: '| C | C |', notes: 'C♯2/4 | C2/4' });
+  const [signs, heads] = [inkOf(sheet, 'accidental'), inkOf(sheet, 'note')];
+  const courtesy = Math.max(...signs.map(({ box }) => box.right));
+  const head = Math.max(...heads.map(({ box }) => box.left));
+  expect(head - courtesy).toBeGreaterThanOrEqual(2.4);
+  expect(head - courtesy).toBeLessThan(6);
+});
+
+test('extensions stand raised and smaller, in one text with their root', () => {
+  const sheet = sheetOf({ key: 'C', chart: '| F♯m7♭5/C |', notes: 'C2/4' });
+  const [chord] = inkOf(sheet, 'chord').filter((one): one is TextInk => one.kind === 'text');
+  expect(chord?.text).toBe('F♯m7♭5/C');
+  expect(chord?.runs?.map(({ text }) => text)).toEqual(['F♯m', '7♭5', '/C']);
+  expect(chord?.runs?.map(({ rise }) => rise > 0)).toEqual([false, true, false]);
+});
+
+test('swing is an equation of notes beside its words', () => {
+  const swung = sheetOf({ key: 'C', feel: 'early-ska', tempo: 120, chart: '| C |', notes: 'C2/4' });
+  const words = inkOf(swung, 'feel');
+  const notes = inkOf(swung, 'swing');
+  expect(words.length).toBe(1);
+  expect(notes.length).toBeGreaterThan(8);
+  expect(Math.min(...notes.map(({ box }) => box.left))).toBeGreaterThan(words[0]?.box.right ?? 0);
+});
+
+test('plates on neighbouring frets do not touch, narrow as the frets may be', () => {
+  const instrument = createInstrument();
+  const notes = Array.from({ length: 12 }, (_, index) => ({
+    string: stringNumber(1),
+    fret: fret(index + 1),
+    degree: index % 3 === 0 ? 'R' : '♭♭7',
+    name: 'C',
+    finger: null,
+  }));
+  for (const width of [205, 300, 600]) {
+    const { marks } = layoutFretboard({
+      title: 'neck',
+      instrument,
+      noteNames: 'letters',
+      notes: notes.slice(0, 5),
+      show: 'degree',
+      position: null,
+      width,
+    });
+    const plates = marks.flatMap((mark) => (mark.kind === 'plate' ? [mark] : []));
+    plates.forEach((plate, index) => {
+      const next = plates[index + 1];
+      if (next === undefined) return;
+      // The rim of a root is three units wide, half of it outside.
+      expect(next.x - next.width / 2 - (plate.x + plate.width / 2)).toBeGreaterThanOrEqual(3);
+    });
+  }
+});
