@@ -22,7 +22,7 @@ const nextTurn = () => new Promise((resolve) => setTimeout(resolve));
 /**
  * Lays out and draws the printed sheet of a lesson, page by page, so that nobody who types meanwhile waits for it.
  * @param sheets - one a piece of the lesson, in its order (see `deriveSheets`)
- * @param address - of the app, for the QR code of the lesson's link; no code is printed without it
+ * @param address - of the practice page, for the QR code of the lesson's link; no code is printed without it
  * @throws the network's error when the score's fonts cannot be fetched
  */
 export async function buildHandout(

@@ -104,6 +104,16 @@ function drawMark(mark: Mark, layout: HandoutLayout): SVGElement {
         d: mark.outline,
         transform: `translate(${round(mark.x)} ${round(mark.y)}) scale(${round(mark.width / mark.modules)})`,
       });
+    case 'link':
+      // On the screen the page is a picture; only its file has places to click.
+      return element('rect', {
+        'data-link': mark.address,
+        x: round(mark.x),
+        y: round(mark.y),
+        width: round(mark.width),
+        height: round(mark.height),
+        fill: 'none',
+      });
     case 'system':
       return drawScoreSystem(mark.score, mark.system, mark.x, mark.y, layout);
   }

@@ -4,7 +4,7 @@ import { readLessonLink } from '../../src/core/exchange';
 import { sampleLesson, setHandout } from '../../src/core/lesson';
 import { openBench } from '../support/browser';
 
-const ADDRESS = 'https://example.org/bass/';
+const ADDRESS = 'https://example.org/bass/practice.html';
 
 test('a page that asks for it has a code that an independent reader (jsQR) scans and the app opens', async () => {
   const lesson = setHandout(sampleLesson(0, 'sample'), { code: true });
@@ -16,8 +16,9 @@ test('a page that asks for it has a code that an independent reader (jsQR) scans
       const handout = await buildHandout(given, deriveSheets(given), address);
       const last = handout.pages.at(-1);
       if (last === undefined) throw new Error('there are no pages');
-      // 216 dots an inch: what a plain office printer and a telephone's camera make of it.
-      const [width, height] = [Math.round(last.width * 3), Math.round(last.height * 3)];
+      // 150 dots an inch: a cheap printer or a scan.
+      const [width, height] = [last.width, last.height].map((side) => Math.round((side / 72) * 150));
+      if (width === undefined || height === undefined) throw new Error('no size');
       const copy = document.importNode(last.svg, true);
       copy.setAttribute('xmlns', 'http://www.w3.org/2000/svg');
       copy.setAttribute('width', String(width));

@@ -65,6 +65,10 @@ function drawnMark(mark: Mark, layout: HandoutLayout): SvgElement {
       const transform = `translate(${mark.x} ${mark.y}) scale(${mark.width / mark.modules})`;
       return svg('path', { d: mark.outline, transform });
     }
+    case 'link': {
+      const { address, x, y, width, height } = mark;
+      return svg('rect', { 'data-link': address, x, y, width, height, fill: 'none' });
+    }
     case 'system': {
       const system = layout.scores[mark.score]?.systems[mark.system];
       const transform = `translate(${mark.x} ${mark.y}) scale(${system?.scale ?? 1})`;

@@ -4,17 +4,19 @@ import { joinRows, paragraphRows, type Row } from '../layout/rows';
 import type { BlockContext } from './context';
 
 /**
- * A module of 0.4 mm is what telephones read from paper at arm's length; small codes are drawn larger, up to a
- * side that nothing is won beyond (common practice, no source). The largest code becomes 71 mm wide.
+ * A module of 0.55 mm is three dots and a little more of a printer or scanner of 150 dots an inch, fewer than which a copy is hardly read;
+ * small codes are drawn larger, up to a side that nothing is won beyond (common practice, no source). The largest code
+ * becomes 97 mm wide.
  */
-const LEAST_MODULE = points(0.4);
+const LEAST_MODULE = points(0.55);
 const MOST_MODULE = points(0.8);
 const USUAL_SIDE = points(40);
 
 /** Modules that must stay white around a code (ISO/IEC 18004, quiet zone). */
 const QUIET = 4;
 
-const CAPTION = 'Scan this code to open the lesson, with its sound, in a browser.';
+const CAPTION =
+  'Scan this code, or click on it in the file, to practise: it leads to the practice page with this lesson and its sound, in a browser.';
 
 /** The code that opens the lesson, with what it is for beside it. At its left, the margin is the quiet zone. */
 export function codeRows(code: LessonCode | null, context: BlockContext): readonly Row[] {
@@ -27,13 +29,15 @@ export function codeRows(code: LessonCode | null, context: BlockContext): readon
     paragraphRows(CAPTION, context.sizes.body, context.width - x, context.measure, { x }),
   );
   const top = quiet + Math.max(0, side - words.height) / 2;
+  const { link, ...drawing } = code;
   return [
     {
       height: side + 2 * quiet,
       gap: context.spacing.blockGap,
       keepWithNext: false,
       marks: [
-        { kind: 'code', ...code, x: 0, y: quiet, width: side, height: side },
+        { kind: 'code', ...drawing, x: 0, y: quiet, width: side, height: side },
+        { kind: 'link', address: link, x: 0, y: quiet, width: context.width, height: side },
         ...words.marks.map((mark) => ({ ...mark, y: mark.y + top })),
       ],
     },

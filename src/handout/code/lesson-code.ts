@@ -9,6 +9,8 @@ export interface LessonCode {
   readonly modules: number;
   /** The outline of everything dark, as SVG path data in modules from the top left corner. */
   readonly outline: string;
+  /** The address that it leads to. */
+  readonly link: string;
 }
 
 /**
@@ -19,24 +21,30 @@ const CAPACITY = 2_953;
 
 type Wanted = { readonly code: LessonCode | null; readonly remark: string | null };
 
+/** The lesson with what practising needs, and without what only its teacher works with: the shorter, the coarser the code. */
+function lean(lesson: Lesson): Lesson {
+  const { logo: _, ...handout } = lesson.handout;
+  const pieces = lesson.pieces.map((piece) => {
+    if (piece.kind !== 'line') return piece;
+    const { meant: __, ...rest } = piece;
+    return { ...rest, aims: [], parked: [], parkedSections: [] };
+  });
+  return { ...lesson, handout, pieces };
+}
+
 /**
- * The code that opens a lesson, or the sentence that says why there is none.
- * @param address - of the app, without the lesson
+ * The code that opens a lesson for practising, or the sentence that says why there is none.
+ * @param address - of the practice page, without the lesson
  */
 export function codeOf(lesson: Lesson, address: string): Wanted {
-  const link = writeLessonLink(lesson, address);
+  const link = writeLessonLink(lean(lesson), address);
   const length = bytesOf(link);
-  if (length > CAPACITY) return { code: null, remark: tooLong(lesson, address, length) };
+  if (length > CAPACITY) return { code: null, remark: tooLong(length) };
   const { size, data } = encode(link, { ecc: 'L', boostEcc: false, border: 0 });
-  return { code: { modules: size, outline: outlineOf(data) }, remark: null };
+  return { code: { modules: size, outline: outlineOf(data), link }, remark: null };
 }
 
 const bytesOf = (text: string): number => new TextEncoder().encode(text).length;
 
-function tooLong(lesson: Lesson, address: string, length: number): string {
-  const { logo, ...handout } = lesson.handout;
-  const fitsWithoutLogo =
-    logo !== undefined && bytesOf(writeLessonLink({ ...lesson, handout }, address)) <= CAPACITY;
-  const remark = `The lesson is too long for a QR code: its link has ${length} characters, and a code holds ${CAPACITY}.`;
-  return fitsWithoutLogo ? `${remark} Without the logo it fits.` : remark;
-}
+const tooLong = (length: number): string =>
+  `The lesson is too long for a QR code: its link has ${length} characters, and a code holds ${CAPACITY}.`;

@@ -1,7 +1,16 @@
 import type { FretboardRequest } from '../../score';
 
 /** What stands on a page, as data. Lengths are points; `y` of a text is its baseline. */
-export type Mark = TextMark | RuleMark | BlockMark | BoxMark | SystemMark | PictureMark | NeckMark | CodeMark;
+export type Mark =
+  | TextMark
+  | RuleMark
+  | BlockMark
+  | BoxMark
+  | SystemMark
+  | PictureMark
+  | NeckMark
+  | CodeMark
+  | LinkMark;
 
 export interface TextStyle {
   readonly size: number;
@@ -82,6 +91,16 @@ export interface CodeMark {
   readonly outline: string;
   /** Along one side. */
   readonly modules: number;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A place of the page that leads to an address when it is clicked in the file; nothing is drawn. */
+export interface LinkMark {
+  readonly kind: 'link';
+  readonly address: string;
   readonly x: number;
   readonly y: number;
   readonly width: number;

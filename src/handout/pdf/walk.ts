@@ -30,6 +30,7 @@ export type Canvas = Pick<
   | 'text'
   | 'widthOfString'
   | 'image'
+  | 'link'
   | 'markContent'
   | 'endMarkedContent'
 >;
@@ -84,6 +85,7 @@ function drawOne(element: SvgElement, style: Style, pen: Pen): void {
       return;
     }
     case 'rect':
+      linkTo(element, pen.canvas);
       paint(style, pen.canvas, () =>
         pen.canvas.rect(
           number(element, 'x'),
@@ -108,6 +110,14 @@ function drawOne(element: SvgElement, style: Style, pen: Pen): void {
     default:
       throw new Error(`The page holds an element that the PDF writer does not know: ${element.localName}`);
   }
+}
+
+/** A rectangle that leads to an address becomes a place to click. */
+function linkTo(element: SvgElement, canvas: Canvas): void {
+  const address = element.getAttribute('data-link');
+  if (address === null) return;
+  const [x, y] = [number(element, 'x'), number(element, 'y')];
+  canvas.link(x, y, number(element, 'width'), number(element, 'height'), address);
 }
 
 const number = (element: SvgElement, name: string): number =>

@@ -1,5 +1,6 @@
 import { deriveSheets, type Lesson, type Sheet } from '../../../core/lesson';
 import type { Handout } from '../../../handout';
+import { practiceAddress } from '../common';
 import { fileStem, saveFile } from './file';
 
 /** What the teacher should know about a handout that was saved, in sentences; null when all is well. */
@@ -34,7 +35,7 @@ export async function saveHandout(
 ): Promise<string | null> {
   const { buildHandout, handoutPdf } = await import('../../../handout');
   const sheets = deriveSheets(lesson);
-  const handout = await buildHandout(lesson, sheets, window.location.href);
+  const handout = await buildHandout(lesson, sheets, practiceAddress(window.location.href));
   const { bytes, missing } = await handoutPdf(handout, onProgress);
   saveFile(fileStem(await nameOf(lesson, sheets)), bytes, 'handout');
   return remarksOn(handout, missing);
@@ -53,5 +54,5 @@ export const prepareHandout = (): Promise<void> =>
  */
 export async function printLessonHandout(lesson: Lesson): Promise<void> {
   const { buildHandout, printHandout } = await import('../../../handout');
-  await printHandout(await buildHandout(lesson, deriveSheets(lesson), window.location.href));
+  await printHandout(await buildHandout(lesson, deriveSheets(lesson), practiceAddress(window.location.href)));
 }

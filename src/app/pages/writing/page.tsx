@@ -10,7 +10,7 @@ import {
   useSettledLesson,
   useUnhurried,
 } from '../at-work';
-import { NARROW, useMedia, whenIdle } from '../common';
+import { NARROW, practiceAddress, useMedia, whenIdle } from '../common';
 import { useDesigner } from '../handout';
 import { Ledge } from '../ledge';
 import { NotePad, Remarks } from '../pad';
@@ -208,7 +208,11 @@ function usePrintPages(lesson: Lesson): void {
     const prepare = async () => {
       try {
         const { buildHandout, preparePrint } = await import('../../../handout');
-        const handout = await buildHandout(lesson, deriveSheets(lesson), window.location.href);
+        const handout = await buildHandout(
+          lesson,
+          deriveSheets(lesson),
+          practiceAddress(window.location.href),
+        );
         if (!gone) takeAway = preparePrint(handout);
       } catch {
         // Without the page's fonts there is nothing to print; Export says so when it is asked.
