@@ -39,7 +39,43 @@ describe('a text that is pasted', () => {
       'Verse:\n| C | F |\nBridge:\n| G |\nVerse',
     ],
     ['4/4\nKey: G\n| G | C |', 'Read them as they are meant', '(4/4)\n(key: G)\n| G | C |'],
-    ['Tempo: 120\nVerse (2x)\n| C | F |', 'Keep the words as comments', '; Tempo: 120\nVerse:\n| C | F |'],
+    [
+      'Tempo: 120\nVerse (2x)\n| C | F |',
+      'Keep the words as comments',
+      '; Tempo: 120\nVerse: ; 2x\n| C | F |',
+    ],
+    ['C . . . F', 'Count them into bars', '| C | F |'],
+    ['C / / / F / / /', 'Count them into bars', '| C | F |'],
+    ['C.. F..', 'Count them into bars', '| C / / F | F |'],
+    ['C//// F////', 'Count them into bars', '| C | F |'],
+    ['| C . . . | F . G . |', 'Write them as a chart has them', '| C / / / | F / G / |'],
+    ['1\tC\tF\n5\tG\tC', 'Make each chord a bar', '| C | F | ; 1\n| G | C | ; 5'],
+    ['Bar 1: C\nBar 2: F', 'Make each chord a bar', '| C | ; 1\n| F | ; 2'],
+    ['| C | F | x4', 'Write them as a chart has them', '|: C | F :| x4'],
+    ['| C | F | repeat 4 times', 'Write them as a chart has them', '|: C | F :| x4'],
+    ['[C F G C] x2', 'Make each chord a bar', '|: C | F | G | C :|'],
+    ['C x4 F x4', 'Make each chord a bar', '|: C :| x4 |: F :| x4'],
+    ['| (N.C.) | no chord | C |', 'Write them as a chart has them', '| N.C. | N.C. | C |'],
+    ['| C | ./. | // |', 'Write them as a chart has them', '| C | % | % |'],
+    ['| E7 | | | |', 'Write them as a chart has them', '| E7 | % | % | % |'],
+    ['C-F-G', 'Make each chord a bar', '| C | F | G |'],
+    ['C; F; G', 'Make each chord a bar', '| C | F | G |'],
+    ['B H Fism', 'Read the names as German', '| Bb | B | F#m |'],
+    ['[Intro] C F', 'Make each chord a bar', 'Intro:\n| C | F |'],
+    ['Intro (x2): C F', 'Make each chord a bar', 'Intro:\n|: C | F :|'],
+    [
+      'Verse:\n| C |\nBridge:\n| F |\nRepeat Verse',
+      'Write them as a chart has them',
+      'Verse:\n| C |\nBridge:\n| F |\nVerse',
+    ],
+    ['[C]Down by the [F]river', 'Make each chord a bar', '| C | F |\n; Down by the river'],
+    ['4/4 | C | F |', 'Write them as a chart has them', '(4/4)\n| C | F |'],
+    ['| C (fine) | F |\nD.C. al Fine', 'Write them as a chart has them', '| C (fine) | F (D.C. al fine) |'],
+    ['‖: C | F :‖', 'Write them as a chart has them', '||: C | F :||'],
+    ['A minor | D minor', 'Write them as a chart has them', 'Am | Dm'],
+    ['C maj7 | G on B', 'Write them as a chart has them', 'Cmaj7 | G/B'],
+    ['A\nC F G C\nB\nAm F', 'Make each chord a bar', 'A:\n| C | F | G | C |\nB:\n| Am | F |'],
+    ['iim7 V7 Imaj7', 'Make each chord a bar', '| ii7 | V7 | Imaj7 |'],
   ])('%j is offered as %s', (text, deed, expected) => {
     const offer = pastedOffer(text);
     expect([offer?.deed, offer?.text]).toEqual([deed, expected]);
@@ -50,12 +86,21 @@ describe('a text that is pasted', () => {
     );
   });
 
-  it.each(['', 'C', '| C | F |', 'C / / G', 'Verse:\n| C |', '[A]\n| C |', '(key: D) | D | G |'])(
-    '%j is written as charts are',
-    (text) => {
-      expect(pastedOffer(text)).toBeNull();
-    },
-  );
+  it.each([
+    '',
+    'C',
+    '| C | F |',
+    'C / / G',
+    'Verse:\n| C |',
+    '[A]\n| C |',
+    '| C | |',
+    'C(4)',
+    '|: C | F :| x3',
+    '| C / F / |',
+    '(key: D) | D | G |',
+  ])('%j is written as charts are', (text) => {
+    expect(pastedOffer(text)).toBeNull();
+  });
 
   it('has sections in brackets', () => {
     const { chart } = parseChart('[A]\n| C | F |\n[Verse 2]\n| G |\nA', METRE);

@@ -4,8 +4,8 @@ import { openFile } from '../../src/app/pages/opening/open-file';
 import { picturesBeside } from '../../src/app/pages/opening/picture';
 import { startSession } from '../../src/app/state';
 import { failure } from '../../src/core/base';
-import { writeMusicXml } from '../../src/core/exchange';
-import { deriveSheets, printLesson, sampleLesson } from '../../src/core/lesson';
+import { fillPracticePage, writeMusicXml } from '../../src/core/exchange';
+import { deriveSheets, printLesson, sampleLesson, setChartText } from '../../src/core/lesson';
 import { device } from '../storage/device';
 import { directReader } from '../support/direct-reader';
 
@@ -103,9 +103,13 @@ test('a lesson file is opened as before, and a file that is neither changes noth
   const { session, lesson, editor } = await start();
   const before = lesson();
   await openFile(session, new File(['<html/>'], 'page.html'), directReader);
-  expect(editor().notice).toMatch(/not a MusicXML score/);
+  expect(editor().notice).toMatch(/no practice page of Ground Bass/);
   await openFile(session, new File(['plain words'], 'words.txt'), directReader);
-  expect(editor().notice).toMatch(/not a lesson/);
+  expect(editor().notice).toMatch(/text and no lesson\. If it holds chords, copy them into the chord chart/);
+  await openFile(session, new File(['G|--0--2--|\nD|--------|'], 'tab.txt'), directReader);
+  expect(editor().notice).toMatch(/does not say how long its notes are/);
+  await openFile(session, new File(['%PDF-1.7 …'], 'sheet.pdf'), directReader);
+  expect(editor().notice).toMatch(/^This is a PDF/);
   await openFile(session, new File(['plain words'], 'line.mid'), directReader);
   expect(editor().notice).toMatch(/neither MusicXML nor MIDI/);
   expect(lesson()).toBe(before);
@@ -115,6 +119,46 @@ test('a lesson file is opened as before, and a file that is neither changes noth
     directReader,
   );
   expect(lesson().title).toBe(sampleLesson(1, 'other').title);
+  session.end();
+});
+
+test('our own practice page is opened as the lesson in it', async () => {
+  const { session, lesson } = await start();
+  const own = sampleLesson(1, 'own');
+  const template = '<!doctype html><html><script type="application/json" id="lesson"></script></html>';
+  const page = fillPracticePage(template, { ...own, title: 'Home </script> & away' }) ?? '';
+  await openFile(session, new File([page], 'practice.html'), directReader);
+  expect(lesson().title).toBe('Home </script> & away');
+  expect(lesson().pieces).toEqual(own.pieces);
+  session.end();
+});
+
+test('chords that are typed over a line of a file never empty it, even where all of the chart is selected first', async () => {
+  const { session, lesson, editor } = await start();
+  const four = duet.replace(
+    /<\/measure>/g,
+    (end) =>
+      `${end}${'<measure number="2"><note><pitch><step>G</step><octave>1</octave></pitch><duration>4</duration></note></measure>'.repeat(3)}`,
+  );
+  await openFile(session, new File([four], 'Duet.musicxml'), directReader);
+  (await asked(editor)).choose({ feel: 'one-drop' });
+  (await asked(editor)).open();
+  await vi.waitFor(() => expect(lesson().title).toBe('Duet'));
+  const [{ id } = { id: '' }] = lesson().pieces;
+  const notes = () =>
+    lesson().pieces.flatMap((piece) =>
+      piece.kind === 'line' ? piece.bars.map((bar) => bar.notes.length) : [],
+    );
+  const before = notes();
+  expect(before).toEqual([1, 1, 1, 1]);
+  // As the keyboard does it: everything gone with the first letter, then one letter after the other.
+  const chart = '| Am | F | G7 | C |';
+  for (let length = 1; length <= chart.length; length += 1) {
+    session.lessons.change((each) => setChartText(each, id, chart.slice(0, length), length), {
+      label: 'change the chart',
+    });
+  }
+  expect(notes()).toEqual(before);
   session.end();
 });
 

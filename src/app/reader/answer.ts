@@ -1,11 +1,13 @@
-import { loadReader } from '../../core/exchange';
+import { lessonInPage, loadReader } from '../../core/exchange';
 import { parseLesson } from '../../core/lesson';
 import type { ReadingAnswer, ReadingJob } from './messages';
 
 /** Reads a file; what reads music is fetched when such a file comes. */
 export async function answerReading(job: ReadingJob): Promise<ReadingAnswer> {
-  if (job.kind === 'lesson')
-    return { kind: 'lesson', read: parseLesson(new TextDecoder().decode(job.bytes)) };
+  if (job.kind === 'lesson') {
+    const text = new TextDecoder().decode(job.bytes);
+    return { kind: 'lesson', read: parseLesson(lessonInPage(text) ?? text) };
+  }
   if (job.kind === 'picture') return { kind: 'picture', read: await pictureOf(job) };
   const { readFile } = await loadReader();
   return { kind: 'music', read: readFile(job.bytes, job.title, job.wishes ?? undefined) };

@@ -1,3 +1,2 @@
 export { answerReading } from './answer';
-
 export { createFileReader, type FileReader } from './reader';

@@ -38,7 +38,8 @@ const WORD_WITH_BRACKET = /^([^()]{1,40})\([^()]{1,20}\)$/;
 const METRE_ALONE = /^\d{1,2}\/\d{1,2}$/;
 const KEY_ALONE = /^key(?: of |: ?| )([^:|;()]{1,20})$/i;
 /** What sheets say above their chords (common practice, no source). */
-const SETTING = /^(?:tempo|bpm|capo|tuning)\b|^(?:artist|title|words|music|by):/i;
+const SETTING =
+  /^(?:tempo|bpm|capo|tuning)\b|^(?:artist|title|words|music|by):|^\d{2,3} ?bpm\b|^[♩♪𝅗𝅥] ?= ?\d|^play \d/iu;
 /** A string of a tab: its name perhaps, and dashes with frets between them. */
 const TAB = /^[A-Ga-g]?[#b♯♭]?[|:]?-[-\d|hpbtxs/\\~()=.<> ]*$/;
 

@@ -1,6 +1,9 @@
-import { parseChord } from '../theory';
+import type { Metre } from '../base';
+import { parseChord, symbolInLetters } from '../theory';
 import { isNumeral, splitSlashes } from './bar-reader';
 import { isSectionWord, leadingName, linesOf, rehearsalLetters, saidIn, strayLine } from './lines';
+import { parseChart } from './parse';
+import { inChartSigns, type PartNames } from './paste-signs';
 
 /** A way of reading a text that was not written as a chart is. */
 export interface PastedOffer {
@@ -125,12 +128,67 @@ function offerFor(
 const isRemark = (kind: LineKind, text: string): boolean =>
   kind === 'stray' && strayLine(text)?.suggestion.startsWith(';') === true;
 
+/** Names as German writes them, of which letters have no others: `H`, `Fis`, `Es`. */
+const GERMAN = /^(?:H|[ACDFG]is|[DG]es|[AE]s)/;
+
+const isGerman = (word: string): boolean =>
+  !isChord(word) && GERMAN.test(word) && parseChord(symbolInLetters('german', word)).ok;
+
+const METRE: Metre = { count: 4, unit: 4 };
+/** How much of a text is not understood. */
+const asked = (text: string): number => parseChart(text, METRE).problems.length;
+
+/** What the parts of a text are called. */
+function namesIn(text: string): PartNames {
+  const names = new Set(
+    linesOf(text).flatMap((line) => {
+      const said = saidIn(line).trim();
+      const bracketed = /^\[([^\]]{2,40})\]/.exec(said)?.[1];
+      const name = bracketed ?? (said.endsWith(':') ? said.slice(0, -1) : said);
+      return isChords(name) ? [] : [name.toLowerCase()];
+    }),
+  );
+  const isKnown = (name: string): boolean => name !== '' && names.has(name.toLowerCase());
+  return { isName: (name) => isSectionWord(name) || isKnown(name), isKnown };
+}
+
 /**
- * How a text can be read that was pasted rather than written as a chart: chords without bar lines become bars, one a
- * column or one a chord; headings become sections, a metre and a key stand in brackets, and words between the lines
- * behind a semicolon. Null where the text is written as charts are, or nothing but one bar.
+ * How a text can be read that was pasted rather than written as a chart: signs and names of other sheets become the
+ * chart's own, chords without bar lines become bars, one a column, one a chord or by their beats; headings become
+ * sections, a metre and a key stand in brackets, and words between the lines behind a semicolon. Null where the text is
+ * written as charts are, or nothing but one bar.
+ * @param beats of a bar
  */
-export function pastedOffer(text: string): PastedOffer | null {
+export function pastedOffer(text: string, beats = 4): PastedOffer | null {
+  const german = text.split(/[\s|]+/).some(isGerman);
+  const letters = german ? text.replace(/[^\s|()]+/g, (word) => inLetters(word)) : text;
+  const signs = inChartSigns(letters, beats, namesIn(text));
+  if (signs === text) return shapeOffer(text);
+  const shape = shapeOffer(signs);
+  const offer = {
+    ...(shape ?? signOffer(text, signs)),
+    ...(german ? GERMAN_OFFER : {}),
+    text: shape?.text ?? signs,
+  };
+  const gains = asked(offer.text) < asked(text) || (!text.includes('|') && offer.text.includes('|'));
+  return gains ? offer : shapeOffer(text);
+}
+
+const inLetters = (word: string): string =>
+  parseChord(symbolInLetters('german', word)).ok ? symbolInLetters('german', word) : word;
+
+const GERMAN_OFFER = {
+  said: 'Some of these names are German: H is B, and B is B♭.',
+  deed: 'Read the names as German',
+};
+
+const signOffer = (text: string, signs: string): Omit<PastedOffer, 'text'> =>
+  !text.includes('|') && signs.includes('|')
+    ? { said: 'These chords stand without bar lines, with their beats.', deed: 'Count them into bars' }
+    : { said: 'Some signs here are not those of a chart.', deed: 'Write them as a chart has them' };
+
+/** What is offered for the lines of a text: bars for chords without bar lines, sections and comments for words. */
+function shapeOffer(text: string): PastedOffer | null {
   const raw = linesOf(text);
   const letters = rehearsalLetters(raw);
   const lines = settled(raw.map((line, index) => readLine(line, letters.has(index))));
@@ -196,11 +254,30 @@ function writtenLine(
 /** Chords as bars, and a repeat where the line says how often. */
 function barred(text: string, byColumns: boolean): string {
   const words = chordWords(text);
+  const inside = words.slice(0, -1).some((word) => TIMES.test(word));
+  if (inside) return repeatedInTurn(words);
   const times = TIMES.exec(words.at(-1) ?? '');
   const count = Number(times?.[1] ?? times?.[2] ?? 0);
   const columns = byColumns && times === null ? columnsOf(text) : null;
   const bars = (columns ?? chordsOneByOne(times === null ? words : words.slice(0, -1))).join(' | ');
   return count > 1 ? `|: ${bars} :|${count > 2 ? ` x${count}` : ''}` : `| ${bars} |`;
+}
+
+/** Chords of which some say how often they are played: `C x4 F x4`, each for what stands before it. */
+function repeatedInTurn(words: readonly string[]): string {
+  const parts: string[] = [];
+  let open: string[] = [];
+  for (const word of words) {
+    const times = TIMES.exec(word);
+    const count = Number(times?.[1] ?? times?.[2] ?? 0);
+    if (count > 0 && open.length > 0) {
+      const bars = chordsOneByOne(open).join(' | ');
+      parts.push(count > 1 ? `|: ${bars} :|${count > 2 ? ` x${count}` : ''}` : `| ${bars} |`);
+      open = [];
+    } else if (count === 0) open.push(word);
+  }
+  if (open.length > 0) parts.push(`| ${chordsOneByOne(open).join(' | ')} |`);
+  return parts.join(' ');
 }
 
 /** Chords one by one; a bracket, an ending number and slashes stay with their chord. */

@@ -3,7 +3,7 @@ export { holdsLesson, type LinkProblem, readLessonLink, writeLessonLink } from '
 export { writeMidi } from './midi/write';
 export { packMxl } from './musicxml/mxl';
 export { writeMusicXml } from './musicxml/score';
-export { fillPracticePage } from './practice/embed';
+export { fillPracticePage, lessonInPage } from './practice/embed';
 export type { Chosen, FileFacts, ReadFile, Wishes } from './read';
 export { writeTextTab } from './tab/write';
 

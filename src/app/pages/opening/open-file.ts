@@ -3,6 +3,7 @@ import type { Lesson } from '../../../core/lesson';
 import type { FileReader } from '../../reader';
 import type { Session } from '../../state';
 import { shown, usualReader } from './being-read';
+import { whyNoLesson } from './other-text';
 
 /** Many times the size of a lesson with a logo and many pieces, or of a score, in bytes. */
 const LARGEST_FILE = 5_000_000;
@@ -24,12 +25,16 @@ const unread = (problem: 'called off' | 'failed' | 'silent'): string =>
 const MUSIC = ['MThd', 'RIFF', '<', 'PK', '\u00fe\u00ff', '\u00ff\u00fe', '\u0000<'];
 const MUSIC_NAME = /\.(musicxml|xml|mxl|midi?)$/i;
 
+/** How a page begins: our own practice page holds its lesson. */
+const PAGE = /^<(?:!doctype html|html)/i;
+
 /** Whether a file claims to be music of another program, by its first signs or its name. */
 function isMusic(bytes: Uint8Array, name: string): boolean {
   const head = String.fromCharCode(...bytes.subarray(0, 64)).replace(
     /^(?:\u00ef\u00bb\u00bf)?[ \t\r\n]*/,
     '',
   );
+  if (PAGE.test(head)) return false;
   return MUSIC.some((start) => head.startsWith(start)) || MUSIC_NAME.test(name);
 }
 
@@ -52,8 +57,9 @@ export async function openFile(
   }
   if (isMusic(bytes, file.name)) return openMusic(session, reader, bytes, file.name);
   const read = await shown(session, reader, file.name, reader.readLesson(bytes));
-  if (read.ok) await session.openRead(read.value);
-  else refuse(unread(read.problem));
+  if (!read.ok) refuse(unread(read.problem));
+  else if (!read.value.ok && read.value.problem.kind === 'not JSON') refuse(whyNoLesson(bytes));
+  else await session.openRead(read.value);
 }
 
 /** One file of music while it is open: it is read anew for each wish. */

@@ -99,9 +99,9 @@ function Saving() {
 const NOT_LOADED =
   'The part of the page that reads files could not be loaded. Check that the page is still reachable and try again.';
 
-/** Lesson files, and files of music by their endings and media types. */
+/** Lesson files, practice pages, and files of music by their endings and media types. */
 const OPENED =
-  '.json,application/json,.musicxml,.xml,.mxl,application/vnd.recordare.musicxml+xml,application/vnd.recordare.musicxml,.mid,.midi,audio/midi';
+  '.json,application/json,.html,text/html,.musicxml,.xml,.mxl,application/vnd.recordare.musicxml+xml,application/vnd.recordare.musicxml,.mid,.midi,audio/midi';
 
 function OpenButton() {
   const { session } = useAtWork();

@@ -30,3 +30,18 @@ export function fillPracticePage(template: string, lesson: Lesson): string | nul
     template.slice(at + LESSON_PLACE.length)
   );
 }
+
+/**
+ * The lesson's text out of a practice page that is a single file, as {@link fillPracticePage} made it: the data block is
+ * found and read as text, and nothing of the page is run.
+ * @returns null where there is no such block
+ */
+export function lessonInPage(page: string): string | null {
+  const end = LESSON_PLACE.indexOf('</');
+  const at = page.indexOf(LESSON_PLACE.slice(0, end));
+  if (at < 0) return null;
+  const from = at + end;
+  const to = page.indexOf(LESSON_PLACE.slice(end), from);
+  const text = to < 0 ? '' : page.slice(from, to);
+  return text.trim() === '' ? null : text;
+}

@@ -1,0 +1,27 @@
+/** A line of tab: a string's name, perhaps a bar line, and dashes. */
+const TAB_LINE = /^\s*[A-Ga-gHh][#b♯♭]?\s{0,4}[|:]?-{2}/m;
+const NOT_LESSON = 'Nothing was changed.';
+const READ_HERE = 'Open reads lesson files, practice pages, MusicXML and MIDI.';
+
+/**
+ * Why a file that holds no lesson is not opened, by what it seems to be: what a teacher may well have at hand, and what
+ * can be done with it instead.
+ */
+export function whyNoLesson(bytes: Uint8Array): string {
+  const text = new TextDecoder().decode(bytes.subarray(0, 20_000));
+  if (text.startsWith('%PDF')) {
+    return `This is a PDF: it shows a sheet but does not say its notes. ${READ_HERE} ${NOT_LESSON}`;
+  }
+  if (/^\s*<(?:!doctype html|html)/i.test(text)) {
+    return `This page holds no lesson: it is no practice page of Ground Bass. ${READ_HERE} ${NOT_LESSON}`;
+  }
+  if (text.includes('\u0000') || text.includes('\uFFFD')) {
+    return `This file is neither text nor music that can be read here. ${READ_HERE} ${NOT_LESSON}`;
+  }
+  if (TAB_LINE.test(text)) {
+    return `This is tab as text, which does not say how long its notes are, so it is not read. The same line as a lesson file, MusicXML or MIDI is. ${NOT_LESSON}`;
+  }
+  return text.trim() === ''
+    ? `This file is empty. ${NOT_LESSON}`
+    : `This is text and no lesson. If it holds chords, copy them into the chord chart. ${READ_HERE} ${NOT_LESSON}`;
+}
