@@ -187,9 +187,13 @@ describe('the next sign', () => {
     ['| ', 'C'],
     ['| B', 'b'],
     ['| C7', ' | '],
+    ['| Bb', ' | '],
     ['| C ', '| '],
   ])('behind %j is %j first', (before, sign) => {
-    expect(nextSigns(before, chart)[0]).toBe(sign);
+    const signs = nextSigns(before, chart);
+    expect(signs[0]).toBe(sign);
+    // No two buttons look alike.
+    expect(new Set(signs.map((each) => each.trim())).size).toBe(signs.length);
   });
 });
 

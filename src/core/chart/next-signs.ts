@@ -29,6 +29,7 @@ export function nextSigns(before: string, chart: Chart, naming: Naming = 'letter
   if (/[|:]\s*$/.test(line)) return [...chords.slice(0, 4), '% ', 'N.C. ', '<'].slice(0, MOST);
   if (/(?:^|[\s|<])[A-G]$/.test(line))
     return naming === 'german' ? ['is', 'es', 'm', '7', ' | ', '/'] : ['b', '#', 'm', '7', ' | ', '/', ' '];
-  if (/\S$/.test(line)) return [' | ', '7', '/', ' / ', ' :|', ' '];
+  if (/(?:^|[\s|<])[A-G][b#]$/.test(line)) return [' | ', 'm', '7', '/', ' ', ' :|'];
+  if (/\S$/.test(line)) return [' | ', '7', '/', ' ', ' :|'];
   return ['| ', '/ ', ':|', '<', ...chords.slice(0, 3)];
 }

@@ -26,7 +26,7 @@ export function NextSigns({ before, sheet, putIn }: NextSignsProps) {
           onPointerDown={(event) => event.preventDefault()}
           onClick={() => putIn(sign)}
         >
-          {sign === ' ' ? '␣' : sign.trim()}
+          {sign === ' ' ? 'blank' : sign.trim()}
         </button>
       ))}
     </fieldset>
