@@ -123,3 +123,33 @@ test('plates on neighbouring frets do not touch, narrow as the frets may be', ()
     });
   }
 });
+
+describe('a tab alone', () => {
+  const sheet = sheetOf({
+    key: 'C',
+    chart: '| C | C | C |',
+    notes: 'C2/1 r/1 C2/.5 C2/.5 C2/.5 r/.5 | C2/2 C2/1.5 C2/.5~ | C2/4',
+  });
+  const roles = (role: InkRole) => inkOf(sheet, role, { parts: 'tab' });
+
+  test('has stems under its lines for all but whole notes, beams, flags, dots and ties', () => {
+    expect(roles('stem').length).toBe(7);
+    expect(roles('beam').length).toBe(1);
+    expect(roles('flag').length).toBe(2);
+    expect(roles('dot').length).toBe(1);
+    expect(roles('tie').length).toBe(1);
+    const lowest = Math.max(...roles('tab-line').map(({ box }) => box.bottom));
+    for (const { box } of roles('stem')) expect(box.top).toBeGreaterThan(lowest);
+  });
+
+  test('has a rest where it is silent', () => {
+    expect(roles('rest').length).toBe(2);
+    expect(inkOf(sheet, 'rest', { parts: 'both' }).length).toBe(2);
+  });
+
+  test('beside a staff leaves the rhythm to the staff', () => {
+    expect(inkOf(sheet, 'stem', { parts: 'both' }).length).toBe(
+      inkOf(sheet, 'stem', { parts: 'staff' }).length,
+    );
+  });
+});

@@ -34,6 +34,7 @@ export const REPEAT_LEAD = 6;
 const TEXT_CLEARANCE = 2;
 /** From the middle of a head that is tied on to the next column: less, and the tie would be a dash. */
 const TIE_ROOM = 20;
+const FLAG_ROOM = 10;
 /** From a head or a fret to the one that is slid to; and for a short line beside it. */
 const SLIDE_ROOM = 18;
 const CURVE_ROOM = 8;
@@ -115,9 +116,9 @@ function columnsOf(content: ContentBar, ink: readonly (readonly Mark[])[], style
   widen(0, 0, 0);
   const onStaff = style.options.parts !== 'tab';
   content.events.forEach((event, index) => {
-    const box = event.wholeBar || !onStaff ? null : boxOf(ink[index] ?? []);
-    widen(event.start, -(box?.left ?? 0), box?.right ?? 0);
-    if (onStaff && (event.tied || event.tiedOut)) widen(event.start, 0, TIE_ROOM);
+    const box = shownBox(event, ink[index] ?? [], onStaff);
+    if (!onStaff) widen(event.start, 0, roomUnderTab(event));
+    if (event.tied || event.tiedOut) widen(event.start, 0, TIE_ROOM);
     const text = halfTextWidth(event, style);
     if (text > 0) widen(event.start, text, text);
     const beside = roomBeside(event);
@@ -143,6 +144,14 @@ function columnsOf(content: ContentBar, ink: readonly (readonly Mark[])[], style
     .sort(([one], [other]) => one - other)
     .map(([tick, { left, right }]) => ({ tick, left, right }));
 }
+
+/** The box of a sign that is drawn in its column: on a staff every one, on a tab alone the rests. */
+const shownBox = (event: ContentEvent, ink: readonly Mark[], onStaff: boolean): ReturnType<typeof boxOf> =>
+  event.wholeBar || !(onStaff || event.kind === 'rest') ? null : boxOf(ink);
+
+/** Under a tab alone flags and dots stand right of the stems. */
+const roomUnderTab = ({ kind, value, dots }: ContentEvent): number =>
+  kind === 'rest' ? 0 : (value >= 8 ? FLAG_ROOM : 0) + dots * FLAG_ROOM;
 
 /** What lines and curves at a note need besides its own ink. */
 function roomBeside({ signs, exit }: ContentEvent): { readonly left: number; readonly right: number } {

@@ -28,6 +28,7 @@ import { placeColumns } from './spacing';
 import { HALF_HEAD, staffMarks, tieMark } from './staff';
 import { STAFF_HEIGHT, STAFF_LEFT, type Style, THICKNESS } from './style';
 import { tabMarks, tabNumbers } from './tab';
+import { tabRhythm } from './tab-rhythm';
 
 /** White over and under everything of a system. */
 const MARGIN = 7;
@@ -102,7 +103,9 @@ function compose(request: SystemRequest, fingerprint: string): SystemLayout {
   const atTop = { ...tabAlone(content.strings, style), parts };
   const overTop = parts === 'staff' ? [] : playingSigns(bars, tabNumbers(bars, atTop, style), style);
   const tab = tabPlace(staff, overTop, bars, content.strings, style);
-  const strings = parts === 'staff' ? [] : tabMarks(bars, tab, right, style);
+  const numbers = parts === 'staff' ? [] : tabMarks(bars, tab, right, style);
+  // Beside a staff the staff says how long notes last; alone, the tab says it itself.
+  const strings = parts === 'tab' ? [...numbers, ...tabRhythm(bars, tab)] : numbers;
   const frets =
     parts === 'staff'
       ? []
