@@ -1,4 +1,4 @@
-import { failure, midiNumber, type Result, success } from '../../base';
+import { failure, midiNumber, type Result, type SpelledPitch, success } from '../../base';
 import { type FeelId, isFeelId } from '../../feel';
 import { type Chord, describeKey, type Key, spellMidi } from '../../theory';
 import { FEEL_TEXT } from '../own-words';
@@ -121,16 +121,20 @@ function spelled(
       following === undefined || following.key !== own ? (following?.key ?? own) : (nexts[index + 1] ?? own);
   }
   let place = -1;
+  /** What a note is tied from: it keeps its name under the next chord. */
+  let tiedFrom: { readonly key: number; readonly pitch: SpelledPitch } | null = null;
   return lists.map((notes, bar) =>
     notes.map(({ start, end, key, tiedOn }): FoundNote => {
       place += 1;
       const next = nexts[place] ?? key;
       const chord = chordAt(bar, start);
-      const pitch = spellMidi(midiNumber(key), {
+      const spelling: SpelledPitch = spellMidi(midiNumber(key), {
         key: keys[bar] ?? C_MAJOR,
         ...(chord === null ? {} : { chord }),
         ...(next === key ? {} : { direction: next > key ? 'up' : 'down' }),
       });
+      const pitch: SpelledPitch = start === 0 && tiedFrom?.key === key ? tiedFrom.pitch : spelling;
+      tiedFrom = tiedOn ? { key, pitch } : null;
       return { start, duration: end - start, pitch, tiedOn, marks: null, pins: {} };
     }),
   );
