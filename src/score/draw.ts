@@ -1,4 +1,4 @@
-import type { Ink, ScoreLayout, SystemLayout, TextRun } from './types';
+import type { Ink, ScoreLayout, SystemLayout, TextInk, TextRun } from './types';
 
 const SVG = 'http://www.w3.org/2000/svg';
 
@@ -114,7 +114,8 @@ function changed(element: Element | undefined, ink: Ink): Element {
   if (ink.kind === 'path') element.setAttribute('d', ink.d);
   else {
     setAll(element, { x: round(ink.x), y: round(ink.y), 'font-size': ink.size });
-    if (element.textContent !== ink.text) element.textContent = ink.text;
+    if (ink.runs || element.childElementCount > 0) element.replaceChildren(...contentsOf(ink));
+    else if (element.textContent !== ink.text) element.textContent = ink.text;
   }
   return element;
 }
@@ -136,12 +137,12 @@ function mark(ink: Ink): SVGElement {
   });
   if (ink.bold) text.setAttribute('font-weight', 'bold');
   if (ink.italic) text.setAttribute('font-style', 'italic');
-  if (ink.runs) text.append(...runsOf(ink.runs));
-  else text.textContent = ink.text;
+  text.append(...contentsOf(ink));
   return text;
 }
 
-/** An attribute that is as it should be is left alone: setting it would have the page computed anew. */
+const contentsOf = ({ text, runs }: TextInk): readonly (Node | string)[] => (runs ? runsOf(runs) : [text]);
+
 /** Each run begins where the last one ended, moved up or down from its baseline. */
 function runsOf(runs: readonly TextRun[]): readonly SVGElement[] {
   let rise = 0;
@@ -154,6 +155,7 @@ function runsOf(runs: readonly TextRun[]): readonly SVGElement[] {
   });
 }
 
+/** An attribute that is as it should be is left alone: setting it would have the page computed anew. */
 function setAll(element: Element, attributes: Readonly<Record<string, string | number>>): void {
   for (const [name, value] of Object.entries(attributes)) {
     const text = String(value);

@@ -34,6 +34,11 @@ const drawInPage = (page: Page, sheet: Sheet, options: ScoreOptions) =>
           if (ink.kind !== 'text') return [];
           canvas.font = `${ink.italic ? 'italic ' : ''}${ink.bold ? 'bold ' : ''}${ink.size}px ${ink.font}`;
           const seen = canvas.measureText(ink.text);
+          // Raised extensions are smaller: the width is that of the runs, side by side.
+          const right = (ink.runs ?? []).reduce((x, run) => {
+            canvas.font = `${ink.bold ? 'bold ' : ''}${run.size}px ${ink.font}`;
+            return x + canvas.measureText(run.text).width;
+          }, ink.x);
           return [
             {
               text: ink.text,
@@ -42,7 +47,7 @@ const drawInPage = (page: Page, sheet: Sheet, options: ScoreOptions) =>
               laidOut: ink.box,
               seen: {
                 left: ink.x - seen.actualBoundingBoxLeft,
-                right: ink.x + seen.actualBoundingBoxRight,
+                right: ink.runs ? right : ink.x + seen.actualBoundingBoxRight,
                 top: ink.y - seen.actualBoundingBoxAscent,
                 bottom: ink.y + seen.actualBoundingBoxDescent,
               },
