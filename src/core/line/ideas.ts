@@ -1,34 +1,25 @@
 import { hashText } from '../base';
+import type { Chart } from '../chart';
 import { analyseBar } from './analysis';
-import { type HeardLine, hearLine, hearWith, struck } from './hearing';
+import { pitchesOf } from './demands';
+import { type HeardLine, hearLine, hearWith } from './hearing';
 import { type BarModel, barHeading, type LineModel } from './model';
-import { type Option, textOfTones, type Workshop, workshopFor } from './options';
-import { type BarRhythm, patternOf } from './rhythm';
-import { cautionsAround } from './rules/check';
-import { entryOf, exitOf } from './rules/ends';
-import { isLongWalk } from './shapes';
-import { BREACH, meetingCost } from './taste';
+import { type Alternative, type Alternatives, alternativesFor } from './phrase/alternatives';
+import { modelOf } from './read-request';
+import { cautionsAround, soloBreaches } from './rules/check';
 import { TECHNIQUE_TABLE } from './techniques/table';
-import { writeNotes } from './tones';
+import { isOutsideScale, isStep, type Tone, toneOf, writeNotes } from './tones';
 import type { Idea, IdeaOffer, LineNotes, LineRequest, Technique } from './types';
 
 /** How many ideas a bar is offered. */
 const WANTED = 10;
 
-/** Options that are looked at for each rhythm, so that one rhythm does not crowd out the others. */
-const PER_RHYTHM = 8;
-
-/** Rhythms that are looked at on either side: with beat one, and without it. */
-const RHYTHMS_A_SIDE = 10;
-
 /** What an idea is mainly about; ideas are dealt out from these heaps in turn. */
-type Heap = 'chord' | 'steps' | 'walk' | 'silent chord' | 'silent steps' | 'special';
+type Heap = 'chord' | 'steps' | 'walk' | 'long walk' | 'silent chord' | 'silent steps' | 'special';
 
-interface Ranked {
-  readonly option: Option;
-  readonly cost: number;
+interface Ranked extends Alternative {
   readonly heap: Heap;
-  /** What it shares with others: its rhythm, its shape, its pitches. */
+  /** What it shares with others: its rhythm, its pitches, the notes it begins with. */
   readonly marks: readonly Mark[];
 }
 
@@ -38,86 +29,52 @@ interface Mark {
   readonly cost: number;
 }
 
-function heapOf(option: Option): Heap {
-  const { tones } = option;
-  const leap = tones.some(
-    (tone, index) => Math.abs(tone.midi - (tones[index - 1]?.midi ?? tone.midi)) === 12,
-  );
-  const outside = tones.some(
-    (tone) => !tone.member && !tone.stretch?.steps.some((step) => step?.halfSteps === tone.interval),
-  );
-  if (leap || outside) return 'special';
-  if (isLongWalk(option.shape)) return 'walk';
+/** Notes by step in one direction from which on the end of a bar is a walk, and a long one. */
+const WALK = 4;
+const LONG_WALK = 5;
+
+/** How many notes the walk by step has with which a bar ends. */
+function walkOf(tones: readonly Tone[]): number {
+  let count = 1;
+  for (let index = tones.length - 1; index > 0; index -= 1) {
+    const [before, here, after] = [tones[index - 1], tones[index], tones[index + 1]];
+    if (!before || !here || !isStep(before.midi, here.midi)) break;
+    if (after && (here.midi - before.midi) * (after.midi - here.midi) < 0) break;
+    count += 1;
+  }
+  return count;
+}
+
+function heapOf(tones: readonly Tone[]): Heap {
+  const leap = tones.some((tone, at) => Math.abs(tone.midi - (tones[at - 1]?.midi ?? tone.midi)) === 12);
+  if (leap || tones.some(isOutsideScale)) return 'special';
+  const walk = walkOf(tones);
+  if (walk >= WALK) return walk >= LONG_WALK ? 'long walk' : 'walk';
   const steps = tones.some((tone) => !tone.member);
-  if (option.rhythm.silentOne) return steps ? 'silent steps' : 'silent chord';
+  if ((tones[0]?.start ?? 0) > 0) return steps ? 'silent steps' : 'silent chord';
   return steps ? 'steps' : 'chord';
 }
 
-/** Most notes, fewest notes: an idea should sit beside its neighbours. */
-function neighbourCost(model: LineModel, heard: HeardLine, bar: BarModel, option: Option): number {
-  let cost = option.cost;
-  for (const index of bar.after) {
-    const next = model.bars[index];
-    const entry = index === bar.index ? option.entry : entryOf(heard[index] ?? []);
-    if (next && entry && option.exit) cost += meetingCost(model, bar, option.exit, next, entry);
-  }
-  for (const index of bar.before) {
-    const before = model.bars[index];
-    const exit = exitOf(heard[index] ?? []);
-    if (before && index !== bar.index && exit && option.entry) {
-      cost += meetingCost(model, before, exit, bar, option.entry);
-    }
-  }
-  const count = option.tones.length;
-  for (const index of [...bar.before, ...bar.after]) {
-    const other = struck(heard[index] ?? []).length;
-    if (index !== bar.index && other > 0 && Math.max(count, other) > 2 * Math.min(count, other))
-      cost += BREACH;
-  }
-  return cost;
-}
+const textOfTones = (tones: readonly Tone[]): string =>
+  tones.map(({ start, duration, midi }) => `${start} ${duration} ${midi}`).join(', ');
 
-/** Rhythms spread over the feel's table, as many with beat one as without it. */
-function someRhythms(shop: Workshop, bar: BarModel): readonly BarRhythm[] {
-  const all = shop.rhythms(bar);
-  const spread = [false, true]
-    .flatMap((silent) => {
-      const side = all.filter((rhythm) => rhythm.silentOne === silent);
-      const step = Math.max(1, side.length / RHYTHMS_A_SIDE);
-      return Array.from(
-        { length: Math.min(side.length, RHYTHMS_A_SIDE) },
-        (_, index) => side[Math.floor(index * step)],
-      );
-    })
-    .filter((rhythm) => rhythm !== undefined);
-  return [...spread, ...shop.runs(bar)];
-}
+/** What a rhythm, a beginning or a row of pitches that was dealt already costs when it comes again. */
+const SAME_RHYTHM = 1.5;
+const SAME_HEAD = 1;
+const SAME_PITCHES = 6;
 
-/** The cheapest of each heap within one rhythm. */
-function bestOfHeaps(options: readonly Option[]): readonly (readonly [Heap, Option])[] {
-  const counts = new Map<Heap, number>();
-  return options.flatMap((option) => {
-    const heap = heapOf(option);
-    const count = counts.get(heap) ?? 0;
-    counts.set(heap, count + 1);
-    return count < PER_RHYTHM ? [[heap, option] as const] : [];
-  });
-}
-
-function rankedOptions(shop: Workshop, heard: HeardLine, bar: BarModel): readonly Ranked[] {
-  return someRhythms(shop, bar).flatMap((rhythm) =>
-    bestOfHeaps(shop.options(bar, rhythm)).map(([heap, option]) => ({
-      option,
-      cost: neighbourCost(shop.model, heard, bar, option),
-      heap,
-      marks: [
-        { text: `rhythm ${patternOf(option.tones)}`, cost: SAME_RHYTHM },
-        { text: `shape ${option.shape}`, cost: SAME_SHAPE },
-        { text: `pitches ${option.tones.map((tone) => tone.midi).join(' ')}`, cost: SAME_PITCHES },
-      ],
-    })),
-  );
-}
+const rankedOf = (alternative: Alternative): Ranked => {
+  const { tones } = alternative;
+  return {
+    ...alternative,
+    heap: heapOf(tones),
+    marks: [
+      { text: `rhythm ${tones.map(({ start }) => start).join(' ')}`, cost: SAME_RHYTHM },
+      { text: `head ${tones.slice(0, 3).map(({ midi }) => midi)}`, cost: SAME_HEAD },
+      { text: `pitches ${tones.map(({ midi }) => midi)}`, cost: SAME_PITCHES },
+    ],
+  };
+};
 
 const DEAL: readonly Heap[] = [
   'chord',
@@ -128,38 +85,27 @@ const DEAL: readonly Heap[] = [
   'chord',
   'silent steps',
   'steps',
-  'walk',
+  'long walk',
   'silent chord',
 ];
 
-/** What a rhythm or a shape that was dealt already costs when it comes again. */
-const SAME_RHYTHM = 1.5;
-const SAME_SHAPE = 2;
-const SAME_PITCHES = 4;
-
 /** Deals the ideas out: in turn from each heap, the cheapest that is unlike those already dealt. */
-function deal(ranked: readonly Ranked[], wanted: number): readonly Option[] {
+function deal(ranked: readonly Ranked[], wanted: number): readonly Ranked[] {
   const heaps = new Map<Heap, Ranked[]>();
-  for (const one of ranked) {
-    const heap = heaps.get(one.heap);
-    if (heap) heap.push(one);
-    else heaps.set(one.heap, [one]);
-  }
-  const dealt = new Map<string, Option>();
+  for (const one of ranked) heaps.set(one.heap, [...(heaps.get(one.heap) ?? []), one]);
+  const dealt: Ranked[] = [];
   const seen = new Map<string, number>();
   const costNow = ({ cost, marks }: Ranked): number =>
     marks.reduce((sum, mark) => sum + mark.cost * (seen.get(mark.text) ?? 0), cost);
-  for (let turn = 0; dealt.size < wanted && turn < wanted * DEAL.length; turn += 1) {
+  for (let turn = 0; dealt.length < wanted && turn < wanted * DEAL.length; turn += 1) {
     const heap = heaps.get(DEAL[turn % DEAL.length] ?? 'chord') ?? [];
     const best = cheapestOf(heap, costNow);
     if (!best) continue;
     heap.splice(heap.indexOf(best), 1);
-    const text = textOfTones(best.option.tones);
-    if (dealt.has(text)) continue;
-    dealt.set(text, best.option);
+    dealt.push(best);
     for (const mark of best.marks) seen.set(mark.text, (seen.get(mark.text) ?? 0) + 1);
   }
-  return [...dealt.values()];
+  return dealt;
 }
 
 function cheapestOf(heap: readonly Ranked[], costOf: (one: Ranked) => number): Ranked | null {
@@ -172,15 +118,15 @@ function cheapestOf(heap: readonly Ranked[], costOf: (one: Ranked) => number): R
   return best;
 }
 
-function ideaOf(model: LineModel, heard: HeardLine, index: number, option: Option): Idea {
-  const notes = writeNotes(option.tones);
+function ideaOf(model: LineModel, heard: HeardLine, index: number, { tones }: Alternative): Idea {
+  const notes = writeNotes(tones);
   const bar = model.bars[index];
   const line = hearWith(model, heard, index, notes);
   const analysis = analyseBar(model, line, index);
   const [caution] = cautionsAround(model, line, index);
   const reason = caution ? `${analysis.reason.slice(0, -1)}; ${caution}.` : analysis.reason;
   return {
-    id: `idea-${hashText(`${bar?.ticks} ${textOfTones(option.tones)}`).toString(36)}`,
+    id: `idea-${hashText(`${bar?.ticks} ${textOfTones(tones)}`).toString(36)}`,
     notes,
     analysis: { ...analysis, reason },
   };
@@ -189,18 +135,41 @@ function ideaOf(model: LineModel, heard: HeardLine, index: number, option: Optio
 const isAllowed = (bar: BarModel, technique: Technique): boolean =>
   TECHNIQUE_TABLE[technique].always || bar.demands.techniques.has(technique);
 
-/** Neighbours that have no notes yet are imagined with the root of their first chord. */
-function imagined(model: LineModel, shop: Workshop, heard: HeardLine, barIndex: number): HeardLine {
-  const bar = model.bars[barIndex];
+/** Bars that follow and have no notes yet are imagined with the root of their first chord. */
+function imagined(model: LineModel, heard: HeardLine, bar: BarModel): HeardLine {
   let line = heard;
-  for (const index of bar?.after ?? []) {
+  for (const index of bar.after) {
     const next = model.bars[index];
-    if (!next || index === barIndex || (heard[index]?.length ?? 0) > 0) continue;
-    const rhythm = shop.rhythms(next).find((one) => !one.silentOne);
-    const option = rhythm && shop.options(next, rhythm)[0];
-    if (option) line = hearWith(model, line, index, writeNotes(option.tones));
+    const [stretch] = next?.stretches ?? [];
+    if (!next || !stretch?.home || index === bar.index || (heard[index]?.length ?? 0) > 0) continue;
+    const [root] = pitchesOf(stretch.demands.reach, stretch.homeClass);
+    if (root === undefined) continue;
+    const length = Math.min(next.beat, stretch.end);
+    line = hearWith(model, line, index, writeNotes([toneOf(next, 0, length, root, stretch.home)]));
   }
   return line;
+}
+
+/** What a chart was last looked at with: a teacher asks for the ideas of one bar after the other. */
+interface Shop {
+  readonly key: string;
+  readonly model: LineModel;
+  readonly alternatives: Alternatives;
+}
+const lastShops = new WeakMap<Chart, Shop>();
+
+/** Everything in a request that may change while the chart stays, in text. */
+const keyOfRequest = ({ key, feel, tempo, level, techniques, instrument, hand, aims }: LineRequest): string =>
+  JSON.stringify([key, feel.id, tempo, level, [...techniques].sort(), instrument, hand, aims]);
+
+function shopFor(request: LineRequest): Shop {
+  const key = keyOfRequest(request);
+  const known = lastShops.get(request.chart);
+  if (known?.key === key) return known;
+  const model = modelOf(request);
+  const shop = { key, model, alternatives: alternativesFor(model) };
+  lastShops.set(request.chart, shop);
+  return shop;
 }
 
 /** Fewer ideas than this are explained. */
@@ -237,28 +206,56 @@ function remarkOnFew(model: LineModel, bar: BarModel, count: number): string | n
  * beside the present neighbours first of its kind. Where there are none, or fewer than eight, the remark says why.
  */
 export function ideaOffer(request: LineRequest, line: LineNotes, barIndex: number): IdeaOffer {
-  const shop = workshopFor(request);
-  // A workshop serves all note names: only what is said of the ideas depends on them.
+  const shop = shopFor(request);
+  // A shop serves all note names: only what is said of the ideas depends on them.
   const model: LineModel =
     shop.model.request.noteNames === request.noteNames ? shop.model : { ...shop.model, request };
   const bar = model.bars[barIndex];
   if (!bar?.playable) return { ideas: [], remark: withoutIdeas(model, barIndex) };
-  const heard = imagined(model, shop, hearLine(model, line), barIndex);
-  const ranked = rankedOptions(shop, heard, bar);
-  const clean = ranked.filter(({ cost }) => cost < BREACH / 2);
-  const dealt = deal(clean, WANTED);
-  const more =
-    dealt.length < WANTED
-      ? deal(
-          ranked.filter(({ cost }) => cost >= BREACH / 2),
-          WANTED - dealt.length,
-        )
-      : [];
+  const heard = imagined(shop.model, hearLine(shop.model, line), bar);
+  const ranked = shop.alternatives
+    .inBar(heard, bar)
+    .filter(({ tones }) => soloBreaches(shop.model, bar, tones) === 0)
+    .map(rankedOf);
+  const clean = withEveryHeap(
+    ranked,
+    ranked.filter(({ cost, tones }) => cost < (isLate(tones) ? OWNED_UP : TOO_DEAR)),
+  );
+  const dealt = deal(clean, SURPLUS);
+  const more = dealt.length < WANTED ? deal(others(ranked, clean), SURPLUS - dealt.length) : [];
   const ideas = [...dealt, ...more]
-    .map((option) => ideaOf(model, heard, barIndex, option))
-    .filter(({ analysis }) => analysis.techniques.every((technique) => isAllowed(bar, technique)));
+    .map((one) => ({ cost: one.cost, idea: ideaOf(model, heard, barIndex, one) }))
+    .filter(({ idea }) => idea.analysis.techniques.every((technique) => isAllowed(bar, technique)))
+    .slice(0, WANTED)
+    .sort((one, other) => one.cost - other.cost)
+    .map(({ idea }) => idea);
   return { ideas, remark: remarkOnFew(model, bar, ideas.length) };
 }
+
+/** More than are wanted are dealt, as some show what the bar may not. */
+const SURPLUS = 2 * WANTED;
+
+/** Beyond this an idea breaks a rule beside its neighbours or misses an aim; a silent beat one may, and owns up to it. */
+const TOO_DEAR = 20;
+const OWNED_UP = 75;
+
+/** Where no idea of a kind is clean beside the neighbours, two of it are offered that own up to what they break. */
+function withEveryHeap(all: readonly Ranked[], clean: readonly Ranked[]): readonly Ranked[] {
+  const dear = EVER_OFFERED.flatMap((heap) =>
+    clean.some((one) => one.heap === heap) ? [] : all.filter((one) => one.heap === heap).slice(0, 2),
+  );
+  return [...clean, ...dear];
+}
+
+/** Kinds that no bar goes without. */
+const EVER_OFFERED: readonly Heap[] = ['chord', 'steps'];
+
+const isLate = (tones: readonly Tone[]): boolean => (tones[0]?.start ?? 0) > 0;
+
+const others = (all: readonly Ranked[], some: readonly Ranked[]): readonly Ranked[] => {
+  const left = new Set(some);
+  return all.filter((one) => !left.has(one));
+};
 
 /** The ideas of {@link ideaOffer} alone. */
 export const ideasForBar = (request: LineRequest, line: LineNotes, barIndex: number): readonly Idea[] =>

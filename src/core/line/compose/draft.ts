@@ -1,9 +1,9 @@
-import { sameMetre } from '../../base';
 import { type MetrePhrases, type PhraseBook, phraseBookOf, type Theme } from '../../feel';
 import { createHandGauge, ticksPerSecond } from '../../fretboard';
 import { type HeardLine, hearLine, silenceOf } from '../hearing';
 import type { LineModel } from '../model';
 import { featureCost, handCost } from '../phrase/judge';
+import { phrasesIn } from '../phrase/manner';
 import { type Ask, layoutOf, type PlanWishes, planOf } from '../phrase/plan';
 import { type Found, type PlanSearch, searchOver } from '../phrase/search';
 import { segmentsOf } from '../phrase/segments';
@@ -65,11 +65,9 @@ interface Sketch extends Found {
   readonly whole: number;
 }
 
-/** The phrases for a chart: those of its own metre, else of the feel's first, whose parts of bars are joined. */
-function phrasesFor(model: LineModel): { book: PhraseBook; metre: MetrePhrases } {
-  const { feel, chart } = model.request;
-  const book = phraseBookOf(feel.id);
-  return { book, metre: book.metres.find(({ metre }) => sameMetre(metre, chart.metre)) ?? book.metres[0] };
+function phrasesFor({ request }: LineModel): { book: PhraseBook; metre: MetrePhrases } {
+  const book = phraseBookOf(request.feel.id);
+  return { book, metre: phrasesIn(book, request.chart.metre) };
 }
 
 function openDesk(request: ComposeRequest, model: LineModel): Desk {

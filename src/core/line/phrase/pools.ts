@@ -100,6 +100,8 @@ export interface Place {
 export interface PoolMaker {
   /** The choices of a segment under a plan; remembered. */
   poolOf(segment: Segment, place: Place): Pool;
+  /** The choices of several pools of one segment in one. */
+  joined(pools: readonly Pool[]): Pool;
   /** The only choice of a segment whose notes are given, or that rests. */
   givenPool(segment: Segment, tones: readonly Tone[]): Pool;
 }
@@ -148,7 +150,7 @@ export function poolMaker(
   const plain = metre.themes[0];
   const bookTriple = isCompound(metre.metre);
   const pools = new Map<string, Pool>();
-  const contexts = new Map<Segment, string>();
+  const contexts = new WeakMap<Segment, string>();
   const numbers = new Map<string, number>();
 
   const contoursIn = (theme: Theme | undefined, slot: Slot): readonly Contour[] =>
@@ -335,6 +337,17 @@ export function poolMaker(
       const pool = make(segment, place);
       pools.set(key, pool);
       return pool;
+    },
+    joined(list) {
+      const found = new Map<string, Node>();
+      for (const { nodes, ownSome } of list)
+        for (const node of nodes) {
+          const cost = node.cost + (node.borrowed && ownSome ? BORROWED : 0);
+          const text = `${node.contour?.id} ${node.first}`;
+          if (cost < (found.get(text)?.cost ?? Number.POSITIVE_INFINITY))
+            found.set(text, { ...node, cost, link: null });
+        }
+      return poolOfNodes([...found.values()], true, list[0]?.id ?? 0);
     },
     givenPool: (segment, tones) => poolOfNodes([givenNode(segment, tones)], true, -1 - segment.index),
   };

@@ -6,14 +6,11 @@ import { type Column, cheapestWay, FREE, type Prices, type Way } from './chain';
 import { edgeMaker } from './edges';
 import { finisherFor, type Goal } from './finish';
 import { likingFor } from './liking';
-import type { NodeRules } from './node-cost';
+import { JOIN_WEIGHT, nodeRulesFor } from './manner';
 import type { BarPlan, Plan } from './plan';
 import { type Pool, poolMaker } from './pools';
 import { onwardOf } from './route';
 import type { Segment } from './segments';
-
-/** How much a segment's join weighs beside its own cost, by manner (hand-set). */
-const JOIN_WEIGHT = { walk: 1.35, riff: 1 } as const;
 
 /** Price of what cannot be: a model broken off, another beginning where one is settled. */
 const NEVER = 1e6;
@@ -58,15 +55,7 @@ export function searchOver(
 ): PlanSearch {
   const { level } = model.request;
   const riff = book.manner === 'riff';
-  const rules: NodeRules = {
-    level,
-    manner: book.manner,
-    blues: book.blues,
-    longChromatics: book.chromatics === 'a beat',
-    restsOnOne: model.request.feel.bassRole.mayRestOnOne,
-    pumps: model.request.feel.bassRole.mayPump,
-    silence: model.request.feel.silence.least,
-  };
+  const rules = nodeRulesFor(model, book);
   const pools = poolMaker(model, rules, metre, mostNodes);
   const finisher = finisherFor(model, { longChromatics: rules.longChromatics, walk: !riff });
   const edges = edgeMaker(model, finisher, JOIN_WEIGHT[book.manner]);

@@ -14,7 +14,6 @@ export const ANTICIPATION: TechniqueRow = {
   belongs: () => false,
   always: false,
   allows: ['early root'],
-  leads: ['early'],
   place: 'turn',
   recognise: ({ functions }) => functions.includes('anticipation'),
   telling: 2,

@@ -17,7 +17,6 @@ export const APPROACH_NOTE: TechniqueRow = {
   belongs: () => false,
   always: false,
   allows: ['notes outside the scale'],
-  leads: ['half step', 'fifth'],
   place: 'turn',
   recognise,
   telling: 5,

@@ -45,7 +45,6 @@ export const CHORD_TONES: TechniqueRow = {
   belongs: () => true,
   always: true,
   allows: [],
-  leads: [],
   place: 'anywhere',
   recognise,
   telling: 6,

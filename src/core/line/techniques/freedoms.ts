@@ -6,14 +6,3 @@ export type Freedom =
   | 'early root'
   | 'silent beat one'
   | 'long silence';
-
-/** How the last note of a bar may reach the first one under the next chord, where a technique brings the way with it. */
-export type LeadWay =
-  /** A step of the scale, or several in one direction. */
-  | 'step'
-  /** A half step from outside the scale. */
-  | 'half step'
-  /** The fifth of the coming root, a fourth below it or a fifth above. */
-  | 'fifth'
-  /** The coming root itself, ahead of its time. */
-  | 'early';

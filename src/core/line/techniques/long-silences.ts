@@ -25,7 +25,6 @@ export const LONG_SILENCES: TechniqueRow = {
   belongs: ({ weights }) => weights.space >= LIVES_ON_SPACE,
   always: false,
   allows: ['long silence'],
-  leads: [],
   place: 'breath',
   recognise,
   telling: 1.5,

@@ -23,7 +23,6 @@ export const OCTAVE: TechniqueRow = {
   belongs: ({ bassRole }) => bassRole.mayPump,
   always: false,
   allows: ['octave leap'],
-  leads: [],
   place: 'answer',
   recognise: ({ tones }) => leapsAnOctave(tones),
   telling: 3,

@@ -30,7 +30,6 @@ export const SCALE_STEPS: TechniqueRow = {
   belongs: () => true,
   always: false,
   allows: ['notes outside the chord'],
-  leads: ['step'],
   place: 'turn',
   recognise,
   telling: 4,

@@ -23,7 +23,6 @@ export const SILENT_ONE: TechniqueRow = {
   belongs: ({ bassRole }) => bassRole.mayRestOnOne,
   always: false,
   allows: ['silent beat one'],
-  leads: [],
   place: 'answer',
   recognise: ({ bar, tones }) => tones.length > 0 && isSilentOnOne(tones) && bar.stretches[0]?.chord !== null,
   telling: 1,

@@ -2,7 +2,7 @@ import { TECHNIQUES, type Technique } from '../types';
 import { ANTICIPATION } from './anticipation';
 import { APPROACH_NOTE } from './approach-note';
 import { CHORD_TONES } from './chord-tones';
-import type { Freedom, LeadWay } from './freedoms';
+import type { Freedom } from './freedoms';
 import { LONG_SILENCES } from './long-silences';
 import { OCTAVE } from './octave';
 import { SCALE_STEPS } from './scale-steps';
@@ -26,7 +26,3 @@ export const TECHNIQUE_ROWS: readonly TechniqueRow[] = TECHNIQUES.map((each) => 
 /** Everything that a set of techniques allows. */
 export const freedomsOf = (techniques: ReadonlySet<Technique>): ReadonlySet<Freedom> =>
   new Set(TECHNIQUE_ROWS.flatMap((row) => (techniques.has(row.technique) ? row.allows : [])));
-
-/** Every way into a new chord that a set of techniques brings. */
-export const leadWaysOf = (techniques: ReadonlySet<Technique>): ReadonlySet<LeadWay> =>
-  new Set(TECHNIQUE_ROWS.flatMap((row) => (techniques.has(row.technique) ? row.leads : [])));

@@ -3,7 +3,7 @@ import type { Claim, Scene } from '../claim';
 import type { BarModel } from '../model';
 import type { Tone } from '../tones';
 import type { Level, NoteFunction, Technique } from '../types';
-import type { Freedom, LeadWay } from './freedoms';
+import type { Freedom } from './freedoms';
 
 /** Where in a phrase a technique is best shown: where the phrase answers, breathes or turns, or anywhere. */
 export type PhrasePlace = 'anywhere' | 'answer' | 'breath' | 'turn';
@@ -29,7 +29,6 @@ export interface TechniqueRow {
   /** Part of every line: it cannot be ruled out. */
   readonly always: boolean;
   readonly allows: readonly Freedom[];
-  readonly leads: readonly LeadWay[];
   readonly place: PhrasePlace;
   /** Whether a bar shows it. */
   recognise(seen: Seen): boolean;
