@@ -13,6 +13,7 @@ import {
   type Technique,
 } from '../../src/core/line';
 import { charts, wishes } from './charts';
+import { composed } from './composed';
 import { line, request } from './notation';
 
 const RUNS = { numRuns: 8, seed: 20260101 };
@@ -36,8 +37,8 @@ describe('every composed line', () => {
   test('fills its bars, stays on the neck and in the range, and breaks no rule', () => {
     fc.assert(
       fc.property(charts, wishes, (chart, wish) => {
-        const asked = request(chart, wish);
-        const { bars } = composeLine(asked);
+        const { asked, line } = composed(chart, wish);
+        const { bars } = line;
         expect(bars.length).toBe(asked.chart.bars.length);
         expect(fits(asked, bars)).toBe(true);
         for (const note of bars.flat()) {
@@ -55,8 +56,8 @@ describe('every composed line', () => {
   test('shows only the techniques that are switched on', () => {
     fc.assert(
       fc.property(charts, wishes, (chart, wish) => {
-        const asked = request(chart, wish);
-        const shown = analyseLine(asked, composeLine(asked).bars).flatMap((bar) => bar.techniques);
+        const { asked, line } = composed(chart, wish);
+        const shown = analyseLine(asked, line.bars).flatMap((bar) => bar.techniques);
         expect(shown.filter((technique) => !allows(asked, technique))).toEqual([]);
       }),
       RUNS,
@@ -66,7 +67,7 @@ describe('every composed line', () => {
   test('is the same for the same request and seed', () => {
     fc.assert(
       fc.property(charts, wishes, (chart, wish) => {
-        expect(composeLine(request(chart, wish))).toEqual(composeLine(request(chart, wish)));
+        expect(composeLine(request(chart, wish))).toEqual(composed(chart, wish).line);
       }),
       { ...RUNS, numRuns: 4 },
     );
@@ -75,8 +76,8 @@ describe('every composed line', () => {
   test('leaves kept bars exactly as they are', () => {
     fc.assert(
       fc.property(charts, wishes, fc.nat(11), fc.nat(11), (chart, wish, one, other) => {
-        const asked = request(chart, wish);
-        const first = composeLine(asked).bars;
+        const { asked, line } = composed(chart, wish);
+        const first = line.bars;
         const kept = first.map((notes, index) => (index === one || index === other ? notes : null));
         const again = composeLine({ ...asked, seed: asked.seed + 1, kept }).bars;
         kept.forEach((notes, index) => {
@@ -90,8 +91,8 @@ describe('every composed line', () => {
   test('sounds in every bar that has a chord, and rests in those that have none', () => {
     fc.assert(
       fc.property(charts, wishes, (chart, wish) => {
-        const asked = request(chart, wish);
-        const { bars } = composeLine(asked);
+        const { asked, line } = composed(chart, wish);
+        const { bars } = line;
         asked.chart.bars.forEach((bar, index) => {
           const chorded = bar.spans.some((span) => span.harmony.kind === 'chord');
           expect((bars[index]?.length ?? 0) > 0).toBe(chorded);
@@ -107,8 +108,8 @@ const EIGHT_BARS = '| F | C7 | F | C7 | B♭ | F | C7 | F |';
 describe('a composed line', () => {
   test('another seed gives another rhythm', () => {
     const rhythms = [1, 2, 3, 4, 5].map((seed) =>
-      composeLine(request(EIGHT_BARS, { seed }))
-        .bars.map((bar) => bar.map((note) => note.start).join(' '))
+      composed(EIGHT_BARS, { feel: 'one-drop', seed })
+        .line.bars.map((bar) => bar.map((note) => note.start).join(' '))
         .join('|'),
     );
     expect(new Set(rhythms).size).toBe(5);
@@ -120,7 +121,7 @@ describe('a composed line', () => {
       Math.max(...texts.map((text) => texts.filter((other) => other === text).length));
     for (const feel of ['early-ska', 'one-drop'] as const) {
       for (const seed of [1, 2, 3, 4]) {
-        const { bars } = composeLine(request(EIGHT_BARS, { feel, seed }));
+        const { bars } = composed(EIGHT_BARS, { feel, seed }).line;
         const heads = bars.map((bar) =>
           bar.flatMap(({ start }) => (start < BEAT_FOUR ? [start] : [])).join(' '),
         );
@@ -132,7 +133,7 @@ describe('a composed line', () => {
 
   test('leaves a quarter of the time silent in one drop', () => {
     for (const seed of [1, 2, 3, 4, 5, 6]) {
-      const { bars } = composeLine(request(EIGHT_BARS, { feel: 'one-drop', seed }));
+      const { bars } = composed(EIGHT_BARS, { feel: 'one-drop', seed }).line;
       const sounding = bars.flat().reduce((sum, note) => sum + note.duration, 0);
       expect(sounding / (8 * 3840)).toBeLessThanOrEqual(0.75);
     }

@@ -10,6 +10,7 @@ import {
   levelLimits,
   type Technique,
 } from '../../src/core/line';
+import { composedWide } from './composed';
 import { barsOf, brokenIn } from './held-aims';
 import { type WideWish, wideRequest } from './wide-charts';
 
@@ -23,8 +24,8 @@ function readsItsChart({ chart, metre = COMMON_TIME }: WideWish): void {
 }
 
 function staysInItsBars(wish: WideWish): void {
-  const asked = wideRequest(wish);
-  const { bars } = composeLine(asked);
+  const { asked, line } = composedWide(wish);
+  const { bars } = line;
   expect(bars.length).toBe(asked.chart.bars.length);
   asked.chart.bars.forEach((bar, index) => {
     let end = 0;
@@ -38,8 +39,8 @@ function staysInItsBars(wish: WideWish): void {
 }
 
 function staysOnTheNeck(wish: WideWish): void {
-  const asked = wideRequest(wish);
-  for (const { pitch } of composeLine(asked).bars.flat()) {
+  const { asked, line } = composedWide(wish);
+  for (const { pitch } of line.bars.flat()) {
     const midi = midiOf(pitch);
     expect(midi).toBeGreaterThanOrEqual(LOWEST);
     expect(midi).toBeLessThanOrEqual(levelLimits(asked.level).highestMidi);
@@ -58,19 +59,19 @@ const isAllowed = (asked: ComposeRequest, bar: number, technique: Technique): bo
   );
 
 function showsOnlyWhatIsAllowed(wish: WideWish): void {
-  const asked = wideRequest(wish);
-  analyseLine(asked, composeLine(asked).bars).forEach(({ techniques }, bar) => {
+  const { asked, line } = composedWide(wish);
+  analyseLine(asked, line.bars).forEach(({ techniques }, bar) => {
     expect(techniques.filter((technique) => !isAllowed(asked, bar, technique))).toEqual([]);
   });
 }
 
 function isTheSameForTheSameSeed(wish: WideWish): void {
-  expect(composeLine(wideRequest(wish))).toEqual(composeLine(wideRequest(wish)));
+  expect(composeLine(wideRequest(wish))).toEqual(composedWide(wish).line);
 }
 
 function leavesKeptBarsAlone(wish: WideWish): void {
-  const asked = wideRequest(wish);
-  const kept = composeLine(asked).bars.map((notes, index) => (index % 3 === 1 ? notes : null));
+  const { asked, line } = composedWide(wish);
+  const kept = line.bars.map((notes, index) => (index % 3 === 1 ? notes : null));
   const again = composeLine({ ...asked, seed: asked.seed + 1, kept }).bars;
   kept.forEach((notes, index) => {
     if (notes) expect(again[index]).toEqual(notes);
@@ -78,8 +79,8 @@ function leavesKeptBarsAlone(wish: WideWish): void {
 }
 
 function soundsWhereThereIsAChord(wish: WideWish): void {
-  const asked = wideRequest(wish);
-  const { bars } = composeLine(asked);
+  const { asked, line } = composedWide(wish);
+  const { bars } = line;
   asked.chart.bars.forEach((bar, index) => {
     const chorded = bar.spans.some((span) => span.harmony.kind === 'chord');
     expect((bars[index]?.length ?? 0) > 0).toBe(chorded);
@@ -88,8 +89,8 @@ function soundsWhereThereIsAChord(wish: WideWish): void {
 
 /** Each aim is kept in each of its bars, or the line says which bar does not keep it. */
 function keepsItsAimsOrSaysSo(wish: WideWish): void {
-  const asked = wideRequest(wish);
-  const { bars, misses, remarks } = composeLine(asked);
+  const { asked, line } = composedWide(wish);
+  const { bars, misses, remarks } = line;
   const techniques = analyseLine(asked, bars).map((bar) => bar.techniques);
   wish.aims.forEach((aim, index) => {
     const scope = barsOf(asked, aim);
@@ -110,15 +111,16 @@ function keepsItsAimsOrSaysSo(wish: WideWish): void {
 
 /** A rule that is broken is among the remarks, aims or none. */
 function ownsUpToBrokenRules(wish: WideWish): void {
-  const asked = wideRequest(wish);
-  const { bars, remarks } = composeLine(asked);
+  const { asked, line } = composedWide(wish);
+  const { bars, remarks } = line;
   for (const breach of checkLine(asked, bars)) expect(remarks).toContain(breach.message);
 }
 
 /** How many rules the line breaks that no aim asked for. */
 export function rulesBrokenUnasked(wish: WideWish): number {
-  const asked = wideRequest(wish);
-  return wish.aims.length > 0 ? 0 : checkLine(asked, composeLine(asked).bars).length;
+  if (wish.aims.length > 0) return 0;
+  const { asked, line } = composedWide(wish);
+  return checkLine(asked, line.bars).length;
 }
 
 export const LINE_PROPERTIES: Readonly<Record<string, (wish: WideWish) => void>> = {

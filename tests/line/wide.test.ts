@@ -7,7 +7,7 @@ import { request } from './notation';
 import { wideWishes } from './wide-charts';
 
 /** Few and always the same here; `npm run soak` asks for lines by chance until its minutes are over. */
-const RUNS = { numRuns: 6, seed: 20260213 };
+const RUNS = { numRuns: 12, seed: 20260213 };
 
 describe('any chart', () => {
   test.each(Object.entries(LINE_PROPERTIES))('%s', (_, holds) => {
