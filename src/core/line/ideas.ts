@@ -3,12 +3,12 @@ import type { Chart } from '../chart';
 import { analyseBar } from './analysis';
 import { pitchesOf } from './demands';
 import { type HeardLine, hearLine, hearWith } from './hearing';
-import { type BarModel, barHeading, type LineModel } from './model';
+import { type BarModel, barHeading, changesAtStart, type LineModel } from './model';
 import { type Alternative, type Alternatives, alternativesFor } from './phrase/alternatives';
 import { modelOf } from './read-request';
 import { cautionsAround, soloBreaches } from './rules/check';
 import { TECHNIQUE_TABLE } from './techniques/table';
-import { isOutsideScale, isStep, type Tone, toneOf, writeNotes } from './tones';
+import { isHome, isOutsideScale, isStep, type Tone, toneOf, writeNotes } from './tones';
 import type { Idea, IdeaOffer, LineNotes, LineRequest, Technique } from './types';
 
 /** How many ideas a bar is offered. */
@@ -215,7 +215,7 @@ export function ideaOffer(request: LineRequest, line: LineNotes, barIndex: numbe
   const heard = imagined(shop.model, hearLine(shop.model, line), bar);
   const ranked = shop.alternatives
     .inBar(heard, bar)
-    .filter(({ tones }) => soloBreaches(shop.model, bar, tones) === 0)
+    .filter(({ tones }) => soloBreaches(shop.model, bar, tones) === 0 && isGrounded(shop.model, bar, tones))
     .map(rankedOf);
   const clean = withEveryHeap(
     ranked,
@@ -231,6 +231,16 @@ export function ideaOffer(request: LineRequest, line: LineNotes, barIndex: numbe
     .map(({ idea }) => idea);
   return { ideas, remark: remarkOnFew(model, bar, ideas.length) };
 }
+
+/** Whether a new chord or section has its root or fifth under it somewhere (common practice, no source). */
+function isGrounded(model: LineModel, bar: BarModel, tones: readonly Tone[]): boolean {
+  const [first] = bar.stretches;
+  if (!first?.chord || !(bar.opensSection || changesAtStart(model, bar))) return true;
+  const inside = tones.filter(({ stretch }) => stretch === first);
+  return inside.some((tone) => isHome(tone) || tone.interval === 0 || isFifth(tone));
+}
+
+const isFifth = ({ member, interval }: Tone): boolean => member && interval >= 6 && interval <= 8;
 
 /** More than are wanted are dealt, as some show what the bar may not. */
 const SURPLUS = 2 * WANTED;
