@@ -135,7 +135,7 @@ function ideaOf(model: LineModel, heard: HeardLine, index: number, { tones }: Al
 const isAllowed = (bar: BarModel, technique: Technique): boolean =>
   TECHNIQUE_TABLE[technique].always || bar.demands.techniques.has(technique);
 
-/** Bars that follow and have no notes yet are imagined with the root of their first chord. */
+/** Bars that follow and have no notes yet are imagined with the root of their first chord on every beat of it. */
 function imagined(model: LineModel, heard: HeardLine, bar: BarModel): HeardLine {
   let line = heard;
   for (const index of bar.after) {
@@ -144,8 +144,11 @@ function imagined(model: LineModel, heard: HeardLine, bar: BarModel): HeardLine 
     if (!next || !stretch?.home || index === bar.index || (heard[index]?.length ?? 0) > 0) continue;
     const [root] = pitchesOf(stretch.demands.reach, stretch.homeClass);
     if (root === undefined) continue;
-    const length = Math.min(next.beat, stretch.end);
-    line = hearWith(model, line, index, writeNotes([toneOf(next, 0, length, root, stretch.home)]));
+    const { home } = stretch;
+    const tones = Array.from({ length: Math.max(1, Math.floor(stretch.end / next.beat)) }, (_, beat) =>
+      toneOf(next, beat * next.beat, Math.min(next.beat, stretch.end), root, home),
+    );
+    line = hearWith(model, line, index, writeNotes(tones));
   }
   return line;
 }

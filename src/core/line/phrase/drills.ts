@@ -1,4 +1,4 @@
-import { beatsInBar, isCompound } from '../../base';
+import { beatsOf, beatTicks, isCompound, type Metre } from '../../base';
 import { type Contour, contourOf, type MetrePhrases, type Theme } from '../../feel';
 
 /**
@@ -40,10 +40,26 @@ function filled(text: string, count: number, leads: number): string {
 
 const notesIn = (grid: string): number => grid.split('x').length - 1;
 
+/** By beat of a bar, how many parts it has: two, three in compound time and in a long last beat. */
+const partsOf = (metre: Metre): readonly number[] => {
+  const part = beatTicks(metre) / (isCompound(metre) ? 3 : 2);
+  return beatsOf(metre).map(({ length }) => length / part);
+};
+
+const held = (parts: number): string => 'x'.padEnd(parts, '=');
+const even = (beats: readonly number[]): string => beats.map(held).join('');
+const total = (beats: readonly number[]): number => beats.reduce((sum, parts) => sum + parts, 0);
+
 /** The grids of even beats: all of them, with a rest or a longer note at either end. */
-function grids(beats: number): readonly string[] {
-  const even = 'x='.repeat(beats);
-  return beats > 2 ? [even, `--${even.slice(2)}`, `${even.slice(2)}--`, `x===${even.slice(4)}`] : [even];
+function grids(beats: readonly number[]): readonly string[] {
+  if (beats.length < 3) return [even(beats)];
+  const [first = 2, second = 2] = beats;
+  return [
+    even(beats),
+    `${'-'.repeat(first)}${even(beats.slice(1))}`,
+    `${even(beats.slice(0, -1))}${'-'.repeat(beats.at(-1) ?? 2)}`,
+    `${held(first + second)}${even(beats.slice(2))}`,
+  ];
 }
 
 /** What is played in so many even beats. */
@@ -58,12 +74,13 @@ function rowsFor(count: number): readonly string[] {
 const HALVES = ['x=x=', 'xxxx', 'x=xx', 'xxx=', '--x=', 'x==='];
 const COMPOUND_HALVES = ['x==x==', 'xxxxxx', 'x==xxx', '---x==', 'x====='];
 
-/** Bars that begin in beats and end in eighths, for walks that set out late. */
-const lateRuns = (beats: number): readonly string[] =>
-  Array.from({ length: beats - 1 }, (_, place) => {
-    const left = 'xx'.repeat(beats - place - 1);
-    return [`${'x='.repeat(place + 1)}${left}`, `x${'='.repeat(2 * place + 1)}${left}`];
-  }).flat();
+/** Bars that begin in beats and end in parts of them, for walks that set out late. */
+const lateRuns = (beats: readonly number[]): readonly string[] =>
+  beats.slice(1).flatMap((_, place) => {
+    const before = beats.slice(0, place + 1);
+    const left = 'x'.repeat(total(beats.slice(place + 1)));
+    return [`${even(before)}${left}`, `${held(total(before))}${left}`];
+  });
 
 const made = new WeakMap<MetrePhrases, Theme>();
 
@@ -72,14 +89,14 @@ export function manyOrders(phrases: MetrePhrases): Theme {
   const known = made.get(phrases);
   if (known) return known;
   const { metre } = phrases;
-  const beats = beatsInBar(metre);
+  const beats = partsOf(metre);
   const contours = { S: new Map<string, Contour>(), H: new Map<string, Contour>() };
   const add = (grid: string, text: string, slot: 'S' | 'H' = 'S'): void => {
     const id = `orders ${slot} ${grid} ${text}`;
     contours[slot].set(id, contourOf(slot, metre, grid, text, id));
   };
   for (const grid of grids(beats)) for (const text of rowsFor(notesIn(grid))) add(grid, text);
-  const quick = (isCompound(metre) ? 'xxx' : 'xx').repeat(beats);
+  const quick = 'x'.repeat(total(beats));
   for (const text of WALKS) for (const leads of [0, 2]) add(quick, filled(text, quick.length, leads));
   if (!isCompound(metre))
     for (const grid of lateRuns(beats)) for (const text of WALKS) add(grid, filled(text, notesIn(grid), 0));
