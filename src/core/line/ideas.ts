@@ -225,13 +225,15 @@ export function ideaOffer(request: LineRequest, line: LineNotes, barIndex: numbe
     ranked.filter(({ cost, tones }) => cost < (isLate(tones) ? OWNED_UP : TOO_DEAR)),
   );
   const dealt = deal(clean, SURPLUS);
-  const more = dealt.length < WANTED ? deal(others(ranked, clean), SURPLUS - dealt.length) : [];
-  const ideas = [...dealt, ...more]
-    .map((one) => ({ cost: one.cost, idea: ideaOf(model, heard, barIndex, one) }))
-    .filter(({ idea }) => idea.analysis.techniques.every((technique) => isAllowed(bar, technique)))
-    .slice(0, WANTED)
-    .sort((one, other) => one.cost - other.cost)
-    .map(({ idea }) => idea);
+  const more = dealt.length < SURPLUS ? deal(others(ranked, clean), SURPLUS - dealt.length) : [];
+  const found: { readonly cost: number; readonly idea: Idea }[] = [];
+  for (const one of [...dealt, ...more]) {
+    if (found.length === WANTED) break;
+    const idea = ideaOf(model, heard, barIndex, one);
+    if (idea.analysis.techniques.every((technique) => isAllowed(bar, technique)))
+      found.push({ cost: one.cost, idea });
+  }
+  const ideas = found.sort((one, other) => one.cost - other.cost).map(({ idea }) => idea);
   return { ideas, remark: remarkOnFew(model, bar, ideas.length) };
 }
 
@@ -239,14 +241,14 @@ export function ideaOffer(request: LineRequest, line: LineNotes, barIndex: numbe
 function isGrounded(model: LineModel, bar: BarModel, tones: readonly Tone[]): boolean {
   const [first] = bar.stretches;
   if (!first?.chord || !(bar.opensSection || changesAtStart(model, bar))) return true;
-  const inside = tones.filter(({ stretch }) => stretch === first);
+  const inside = tones.filter(({ start }) => start < first.end);
   return inside.some((tone) => isHome(tone) || tone.interval === 0 || isFifth(tone));
 }
 
 const isFifth = ({ member, interval }: Tone): boolean => member && interval >= 6 && interval <= 8;
 
 /** More than are wanted are dealt, as some show what the bar may not. */
-const SURPLUS = 2 * WANTED;
+const SURPLUS = 12 * WANTED;
 
 /** Beyond this an idea breaks a rule beside its neighbours or misses an aim; a silent beat one may, and owns up to it. */
 const TOO_DEAR = 20;
