@@ -177,15 +177,56 @@ describe('writing by hand', () => {
     expect(play?.top).toBeGreaterThanOrEqual((keys?.bottom ?? Number.POSITIVE_INFINITY) - 4);
     expect(play?.bottom).toBeLessThanOrEqual(390);
     await strip.getByRole('combobox', { name: 'Keys shown' }).selectOption('Marks');
-    await strip.getByRole('button', { name: /^Accent/ }).tap();
-    await says(page, /accent/i);
-    await strip.getByRole('combobox', { name: 'Keys shown' }).selectOption('Loudness and words');
-    await strip
-      .getByRole('button', { name: /^Louder|^f/ })
-      .first()
-      .tap();
+    await strip.getByRole('button', { name: 'Accent', exact: true }).tap();
+    await expect.poll(() => told(page, 6), PATIENCE).toContain(', accent');
     expectClean();
   });
+
+  test.each([
+    { by: 'mouse', width: 1440, height: 900, hasTouch: false },
+    { by: 'thumb', width: 390, height: 844, hasTouch: true },
+  ])(
+    'loudness, a hairpin, a fermata and a word above the bar, by $by',
+    async ({ by, width, height, hasTouch }) => {
+      const { page, expectClean } = await openApp({
+        width,
+        height,
+        context: { hasTouch, reducedMotion: 'reduce' },
+      });
+      await open(page, 2);
+      const strip = page.getByRole('group', { name: 'Pencil in bar 2' });
+      const press = async (part: ReturnType<Page['locator']>) => {
+        if (by === 'thumb') await part.tap();
+        else await part.click();
+      };
+      const key = async (group: string, name: string) => {
+        if (by === 'thumb') await press(strip.getByRole('radio', { name: group, exact: true }));
+        await press(strip.getByRole('button', { name, exact: true }));
+      };
+      await key('Loudness and words', 'Louder');
+      await expect.poll(() => told(page, 2), PATIENCE).toMatch(/^f on 1\./);
+      await key('Loudness and words', 'Fading');
+      await expect.poll(() => told(page, 2), PATIENCE).toMatch(/^f on 1, fading\./);
+      await key('Marks', 'Fermata');
+      await expect.poll(() => told(page, 2), PATIENCE).toContain(', fermata');
+      await key('Loudness and words', 'Word above');
+      await page.getByRole('textbox', { name: 'Word above bar 2' }).fill('hold back');
+      await press(page.getByRole('button', { name: 'Write it', exact: true }));
+      await expect.poll(() => told(page, 2), PATIENCE).toMatch(/^Over the bar: hold back\./);
+      const drawing = page.locator('.system__drawing').first();
+      for (const sign of ['dynamic', 'hairpin', 'fermata', 'words'])
+        expect(await drawing.locator(`.${sign}`).count(), sign).toBeGreaterThan(0);
+      for (const left of ['Taken back: change the word in bar 2.', 'Taken back: mark a note in bar 2.']) {
+        await page.keyboard.press('Control+z');
+        await expect
+          .poll(() => page.getByRole('status', { name: 'Done', exact: true }).textContent(), PATIENCE)
+          .toBe(left);
+      }
+      await key('Loudness and words', 'No sign');
+      await expect.poll(() => told(page, 2), PATIENCE).not.toContain('f on 1');
+      expectClean();
+    },
+  );
 
   test('by a MIDI keyboard, asked for when first used; and by keys of one’s own', async () => {
     const { page, expectClean } = await openApp({
