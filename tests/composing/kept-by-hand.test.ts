@@ -96,3 +96,61 @@ describe('composing around bars written by hand', () => {
     expect(Math.max(...into.kept)).toBeLessThanOrEqual(12);
   });
 });
+
+/** A pickup, a repeat with two endings and a last part; bars count from the pickup, 0. */
+const WAYS = '(2) | C7 |\n|: F | Dm | Gm7 | 1. C7 :| 2. C7 |\nB:\n| B♭ | C7 | F | F |';
+
+describe('around bars by hand in a chart with a pickup and endings', () => {
+  const cases = fc
+    .sample(
+      fc.record({
+        byHand: fc.uniqueArray(fc.integer({ min: 0, max: 9 }), { minLength: 2, maxLength: 3 }),
+        keys: fc.array(fc.constantFrom('degree 1', 'degree 3', 'degree 5'), { minLength: 2, maxLength: 2 }),
+        emptied: fc.integer({ min: 1, max: 9 }),
+        feel: fc.constantFrom('early-ska' as const, 'rocksteady' as const, 'walking-swing' as const),
+      }),
+      { numRuns: 10, seed: 15 },
+    )
+    .map(({ byHand, keys, emptied, feel }) => {
+      const empty = setFeel(setChartText(newLesson('lesson-1', 'Kept'), ID, WAYS), ID, feel);
+      const hand = written(empty, byHand, keys);
+      const start = { lesson: hand, pencil: newPencil(ID, emptied) };
+      // A bar is emptied by hand, too: what stood there is gone, and the silence is meant.
+      const once = commandById('degree 1').gesture(start.lesson, start.pencil);
+      const gone = commandById('empty bar').gesture(once.lesson, newPencil(ID, emptied));
+      return {
+        byHand: [...new Set([...byHand, emptied])],
+        emptied,
+        before: pieceOf(gone.lesson),
+        after: pieceOf(composePiece(gone.lesson, ID).lesson),
+      };
+    });
+
+  it('keeps them, the empty one too, and composes all others', () => {
+    for (const { byHand, emptied, before, after } of cases) {
+      expect(after.bars).toHaveLength(10);
+      for (const bar of byHand) expect(after.bars[bar]).toEqual(before.bars[bar]);
+      expect(after.bars[emptied]?.notes).toEqual([]);
+      const silent = after.bars.filter(({ notes }, index) => !byHand.includes(index) && notes.length === 0);
+      expect(silent.length).toBeLessThanOrEqual(1);
+    }
+  });
+
+  it('comes into every bar that can follow within an octave, and mostly by a step or by the chord', () => {
+    // The first ending leads back to the repeat's beginning, and the bar before the endings into both of them.
+    const seams = [...Array.from({ length: 9 }, (_, bar) => [bar, bar + 1]), [4, 1], [3, 5]].filter(
+      ([from, to]) => !(from === 4 && to === 5),
+    );
+    const into: number[] = [];
+    for (const { byHand, after } of cases)
+      for (const [from = 0, to = 0] of seams) {
+        const last = after.bars[from]?.notes.at(-1);
+        const first = after.bars[to]?.notes[0];
+        if (byHand.includes(from) || !byHand.includes(to) || !last || !first) continue;
+        into.push(Math.abs(midiOf(first.pitch) - midiOf(last.pitch)));
+      }
+    expect(into.length).toBeGreaterThan(10);
+    expect(Math.max(...into)).toBeLessThanOrEqual(12);
+    expect(share(into, (step) => step > 0 && step <= 5)).toBeGreaterThan(0.6);
+  });
+});

@@ -1,0 +1,120 @@
+/** How much happens in a bar: easier, busier, sparser, silent on one. */
+import { type LineNote, midiOf, type SpelledName, ticks } from '../base';
+import { untied } from './arrange';
+import { at, type BarAt, harmonyOf, nearestOf, type Outcome, sounds } from './bar-at';
+import { notesIn } from './context';
+import { type Harmony, nearest, scaleStepFrom } from './pitch';
+
+/** How weak the place of a note is in its bar: 0 the first beat, then half bar, beat, eighth, and what lies between. */
+function weakness({ length, beat }: BarAt, tick: number): number {
+  if (tick === 0) return 0;
+  if (tick * 2 === length) return 1;
+  if (tick % beat === 0) return 2;
+  return (tick * 2) % beat === 0 ? 3 : 4;
+}
+
+/**
+ * A step easier, in the order in which a student finds lines hard (common practice, no source): first the notes off
+ * the beat go, then notes outside the chord become its nearest tone, then only root and fifth stay, then the root.
+ */
+export function easier(given: BarAt): Outcome {
+  const { desk, notes, beat } = given;
+  const onBeats = notes.filter(({ start }) => start % beat === 0);
+  if (onBeats.length > 0 && onBeats.length < notes.length) {
+    return {
+      notes: onBeats.map((note, index) => untilNext(given, note, onBeats[index + 1])),
+      detail: 'on the beats',
+    };
+  }
+  const within = (names: (harmony: Harmony) => readonly SpelledName[], detail: string): Outcome | null => {
+    const changed = notes.map((note) => {
+      const allowed = names(harmonyOf(given, note.start));
+      if (allowed.length === 0 || allowed.some((name) => sounds(name, note.pitch))) return note;
+      const pitch = nearestOf(desk, allowed, note.pitch);
+      return pitch === null ? note : at(note, pitch);
+    });
+    return changed.some((note, index) => note !== notes[index]) ? { notes: changed, detail } : null;
+  };
+  return (
+    within(({ chord }) => chord?.tones.map(({ name }) => name) ?? [], 'chord tones only') ??
+    within(({ chord }) => rootAndFifth(chord), 'root and fifth only') ??
+    within(({ chord }) => (chord === null ? [] : [chord.bass]), 'roots only') ?? { why: 'easy already' }
+  );
+}
+
+const rootAndFifth = (chord: Harmony['chord']): readonly SpelledName[] =>
+  chord === null
+    ? []
+    : [chord.bass, ...chord.tones.filter(({ degree }) => degree.step === 5).map(({ name }) => name)];
+
+/** As long as it was, or longer up to a beat where the note behind it went. */
+function untilNext({ length, beat }: BarAt, note: LineNote, next: LineNote | undefined): LineNote {
+  const room = (next?.start ?? length) - note.start;
+  return { ...untied(note), duration: ticks(Math.min(room, Math.max(note.duration, beat))) };
+}
+
+/** The longest note is struck twice: the second time it is on its way to the next note, or it repeats. */
+export function busier(given: BarAt): Outcome {
+  const { desk, bar, notes } = given;
+  const longest = notes.reduce((best, note) => (note.duration > best.duration ? note : best));
+  if (longest.duration < 480) return { why: 'busy already' };
+  const half = longest.duration % 480 === 0 ? longest.duration / 2 : Math.floor(longest.duration / 480) * 240;
+  const following = notes.find(({ start }) => start > longest.start) ?? notesIn(desk, bar + 1)[0];
+  const harmony = harmonyOf(given, longest.start + half);
+  const aim = following === undefined ? midiOf(longest.pitch) : midiOf(following.pitch);
+  const way = aim >= midiOf(longest.pitch) ? 1 : -1;
+  const step = scaleStepFrom(longest.pitch, way, harmony, desk.instrument);
+  const apart = Math.abs(aim - midiOf(longest.pitch));
+  const between =
+    harmony.chord === null || apart < 3
+      ? longest.pitch
+      : apart <= 5 && half <= 480
+        ? (step ?? longest.pitch)
+        : (nearestOf(
+            desk,
+            harmony.chord.tones.map(({ name }) => name).filter((name) => !sounds(name, longest.pitch)),
+            longest.pitch,
+          ) ?? longest.pitch);
+  const second: LineNote = {
+    start: ticks(longest.start + half),
+    duration: ticks(longest.duration - half),
+    pitch: between,
+    ...(longest.tiedOn === true && midiOf(between) === midiOf(longest.pitch) ? { tiedOn: true } : {}),
+  };
+  return {
+    notes: notes.flatMap((note) =>
+      note === longest ? [{ ...untied(note), duration: ticks(half) }, second] : [note],
+    ),
+    detail: 'one more note',
+  };
+}
+
+/** The note in the weakest place becomes silence; the first of the bar is the last to go. */
+export function sparser(given: BarAt): Outcome {
+  const { notes } = given;
+  if (notes.length < 2) return { why: 'sparse already' };
+  const weakest = notes.reduce((best, note) =>
+    weakness(given, note.start) >= weakness(given, best.start) ? note : best,
+  );
+  return { notes: notes.filter((note) => note !== weakest), detail: 'one note less' };
+}
+
+/** Beat one becomes silent; what comes first then is the root, so that the chord is heard within two beats. */
+export function silentOnOne(given: BarAt): Outcome {
+  const { desk, notes, beat, length } = given;
+  if ((notes[0]?.start ?? beat) >= beat) return { why: 'silent on one already' };
+  const later = notes.filter(({ start }) => start >= beat);
+  const first = later[0];
+  const { chord } = harmonyOf(given, first?.start ?? beat);
+  const opening = notes[0];
+  if (opening === undefined) return { why: 'bar is silent' };
+  const pitch = (chord && nearest(chord.bass, midiOf(opening.pitch), desk.instrument)) ?? opening.pitch;
+  const catches = first !== undefined && first.start < 2 * beat;
+  if (catches) {
+    const root = sounds(first.pitch, pitch) ? first : at(first, pitch);
+    return { notes: [root, ...later.slice(1)], detail: 'the root comes after it' };
+  }
+  const end = Math.min(first?.start ?? length, 2 * beat);
+  const caught: LineNote = { start: ticks(beat), duration: ticks(Math.max(240, end - beat)), pitch };
+  return { notes: [caught, ...later], detail: 'the root comes on two' };
+}
