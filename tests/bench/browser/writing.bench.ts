@@ -43,6 +43,8 @@ declare global {
   interface Window {
     /** Milliseconds from the last press to its painted note; null while it is on its way. */
     painted?: number | null;
+    /** When the last press came in, until its system is drawn. */
+    pressed?: number | null;
   }
 }
 
@@ -53,6 +55,7 @@ const { app } = inject('site');
 async function openLine(bars: number): Promise<Page> {
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
   const page = await context.newPage();
+  await notePresses(page);
   await page.goto(lessonLink(app, bars));
   const score = page.getByRole('figure', { name: 'Score', exact: true });
   await score.locator('svg').first().waitFor();
@@ -66,29 +69,37 @@ async function openLine(bars: number): Promise<Page> {
   return page;
 }
 
-/** Times the last press from now on: a drawing of its system that follows it shows its note. */
-const watch = (page: Page): Promise<void> =>
-  page.evaluate(() => {
-    let pressed: number | null = null;
+/**
+ * Notes every press, before the page itself gets it: what the page draws for a press may be there when its own
+ * listener returns.
+ */
+async function notePresses(page: Page): Promise<void> {
+  await page.addInitScript(() => {
     window.addEventListener(
       'keydown',
       ({ key, timeStamp }) => {
         if (key === 'Shift') return;
-        pressed = timeStamp;
+        window.pressed = timeStamp;
         window.painted = null;
       },
       { capture: true },
     );
+  });
+}
+
+/** Times the last press from now on: a drawing of its system that follows it shows its note. */
+const watch = (page: Page): Promise<void> =>
+  page.evaluate(() => {
     const score = document.querySelector('figure.score');
     if (score === null) throw new Error('no score');
     new MutationObserver((changes) => {
-      const from = pressed;
+      const from = window.pressed ?? null;
       const drawn = changes.some(
         ({ target }) =>
           (target instanceof Element ? target : target.parentElement)?.closest('.system__drawing') != null,
       );
       if (from === null || !drawn) return;
-      pressed = null;
+      window.pressed = null;
       requestAnimationFrame(() => {
         const channel = new MessageChannel();
         channel.port1.onmessage = () => {
