@@ -3,7 +3,7 @@ import { barTicks, beatTicks } from '../../src/core/base';
 import { harmonyText, playOrder } from '../../src/core/chart';
 import { writeMidi } from '../../src/core/exchange';
 import { FEELS, type FeelId, swingRatio } from '../../src/core/feel';
-import type { LineSheet } from '../../src/core/lesson';
+import { type LineSheet, parseLesson, printLesson } from '../../src/core/lesson';
 import { buildPerformance, type Performance } from '../../src/core/performance';
 import { PARTS, type Part } from '../../src/core/playing';
 import { describeKey, formatPitch } from '../../src/core/theory';
@@ -255,4 +255,28 @@ describe('what stands in a MIDI file', () => {
     const { sentences } = readBack(whole.subarray(0, -6));
     expect(sentences.join('\n')).toContain('The file is damaged; what stands before the fault is read.');
   });
+});
+
+/** A track that strikes so many sixteenths one after the other, in running status (MIDI 1.0). */
+function sixteenths(count: number): Uint8Array {
+  const events = Array.from({ length: count }, (_, index) => {
+    const pitch = 30 + (index % 12);
+    return [...(index === 0 ? [0, 0x90] : [0]), pitch, 80, 120, pitch, 0];
+  });
+  const track = [...events.flat(), 0, 0xff, 0x2f, 0];
+  const length = [24, 16, 8, 0].map((shift) => (track.length >>> shift) & 255);
+  // One track of format 0, 480 ticks a quarter note.
+  return Uint8Array.from([
+    ...[0x4d, 0x54, 0x68, 0x64, 0, 0, 0, 6, 0, 0, 0, 1, 1, 0xe0],
+    ...[0x4d, 0x54, 0x72, 0x6b, ...length, ...track],
+  ]);
+}
+
+it('reads of a file without end as much as a lesson can hold, says so, and the lesson can be opened again', () => {
+  const { lesson, sentences } = readBack(sixteenths(17_000));
+  expect(lineSheetOf(lesson).bars).toHaveLength(1000);
+  expect(sentences).toContain(
+    'At most 16,000 notes are read: the bars from bar 1001 of the file on are left out.',
+  );
+  expect(parseLesson(printLesson(lesson))).toEqual({ ok: true, value: lesson });
 });

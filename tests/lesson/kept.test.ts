@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { createLessonStore } from '../../src/app/state/lesson-store';
+import { ticks } from '../../src/core/base';
 import { chartInLetters, parseChart } from '../../src/core/chart';
 import { FEEL_IDS } from '../../src/core/feel';
 import {
@@ -56,6 +57,30 @@ const RUNS = Number(process.env.KEPT_RUNS ?? 60);
 const SEED = Number(process.env.KEPT_SEED ?? 11);
 
 const readBack = (lesson: Lesson) => parseLesson(printLesson(lesson));
+
+/** A line of many bars, each with so many notes. */
+function longLine(bars: number, notesInBar: number): Lesson {
+  const lesson = setChartText(newLesson('long', 'Long'), 'piece-1', '| F |');
+  const [piece] = lesson.pieces;
+  const [bar] = piece?.kind === 'line' ? piece.bars : [];
+  if (piece?.kind !== 'line' || bar === undefined) throw new Error('no bar');
+  const notes = Array.from({ length: notesInBar }, (_, index) => ({
+    start: ticks(index * 120),
+    duration: ticks(120),
+    pitch: { letter: 'F' as const, alteration: 0 as const, octave: 1 },
+  }));
+  const many = Array.from({ length: bars }, (_, index) => ({ ...bar, id: `bar-${index + 1}`, notes }));
+  return { ...lesson, pieces: [{ ...piece, bars: many }] };
+}
+
+test('a lesson of forty thousand notes can be read again, and none that is too long for a file is made', () => {
+  const long = longLine(2000, 20);
+  expect(whyNotKept(long)).toBeNull();
+  expect(readBack(long)).toEqual({ ok: true, value: long });
+  expect(whyNotKept(copyPiece(long, 'piece-1'))).toMatch(
+    /^A lesson has room for about 4\.8 MB.*as it was\.$/,
+  );
+});
 
 /** What was once saved and could not be opened again. */
 const LONG_TEXTS: readonly (readonly [what: string, chart: string])[] = [

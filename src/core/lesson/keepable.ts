@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { rememberedFor } from '../base';
 import { LESSON_LIMITS } from './limits';
 import { blankPieceSchema, lessonHeadSchema, lineBarSchema, linePieceSchema, takeSchema } from './schema';
 import { BAR_WORDS_LENGTH, type Lesson, type Piece, PRACTICE_STEPS } from './types';
@@ -49,6 +50,33 @@ function faultInLesson(lesson: Lesson): readonly string[] | null {
   return faultIn(lessonHeadSchema, lesson, head);
 }
 
+/** Bytes of a part in a file: signs beyond ASCII take up to three (UTF-8, RFC 3629). */
+function bytesOf(part: unknown): number {
+  const text = JSON.stringify(part);
+  return text.length + 2 * text.replace(/[ -~]+/g, '').length;
+}
+
+const bytesOfPart = rememberedFor(bytesOf);
+const bytesOfAll = (parts: readonly object[]): number =>
+  parts.reduce((sum, part) => sum + bytesOfPart(part) + 1, 0);
+
+/** Only what changed is measured again. */
+const bytesOfPiece = rememberedFor((piece: Piece): number =>
+  piece.kind === 'blank'
+    ? bytesOf(piece)
+    : bytesOf({ ...piece, bars: [], parked: [], takes: [] }) +
+      bytesOfAll(piece.bars) +
+      bytesOfAll(piece.parked) +
+      bytesOfAll(piece.takes),
+);
+
+/** A logo is long, and is in the handout's settings. */
+const bytesOfLesson = ({ pieces, handout, ...head }: Lesson): number =>
+  pieces.reduce((sum, piece) => sum + bytesOfPiece(piece), bytesOf(head) + bytesOfPart(handout));
+
+const TOO_LARGE =
+  'A lesson has room for about 4.8 MB, and this would make it larger: go on in another lesson. The lesson is as it was.';
+
 const inThousands = (count: number): string => count.toLocaleString('en');
 
 /** What each part may be at most, by the name of the field that is over it. */
@@ -73,7 +101,7 @@ const SAID: Readonly<Record<string, string>> = {
  */
 export function whyNotKept(lesson: Lesson): string | null {
   const fault = faultInLesson(lesson);
-  if (fault === null) return null;
+  if (fault === null) return bytesOfLesson(lesson) > LESSON_LIMITS.whole ? TOO_LARGE : null;
   const said = fault.flatMap((field) => SAID[field] ?? []).at(-1);
   return `${said ?? `A lesson cannot hold this (${fault.join(', ')})`}. The lesson is as it was.`;
 }

@@ -7,6 +7,8 @@ export const LESSON_LIMITS = {
   /** Characters of a bar's chords: as many as its finest metre has places for, each with the longest symbol. */
   harmony: 5_000,
   logo: 400_000,
+  /** Bytes of a whole lesson as a file, its line breaks left out; a file may be a little longer. */
+  whole: 4_800_000,
   pieces: 64,
   bars: 2_000,
   notesInBar: 96,

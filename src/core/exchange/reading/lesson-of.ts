@@ -40,6 +40,8 @@ import type { Wishes } from './wishes';
 
 /** The bars that a lesson can have. */
 export const MOST_BARS = 2000;
+/** Notes that are read of a file: many times what a lesson has, and far from what it can hold. */
+const MOST_NOTES = 16_000;
 /** Signs that the text of a chart can have. */
 const LONGEST_CHART = 20_000;
 const LONGEST_TITLE = 200;
@@ -57,6 +59,20 @@ export interface LessonFound {
 }
 
 type Found = Result<LessonFound, { readonly message: string }>;
+
+/** As many of the bars from the beginning as hold no more notes than are read. */
+function withinReach(score: FoundScore, remarks: Remarks): FoundScore {
+  let notes = 0;
+  const end = score.bars.findIndex((bar) => {
+    notes += bar.notes.length;
+    return notes > MOST_NOTES;
+  });
+  if (end < 0) return score;
+  remarks.say(
+    `At most ${MOST_NOTES.toLocaleString('en')} notes are read: the bars from bar ${end + 1} of the file on are left out.`,
+  );
+  return { ...score, bars: score.bars.slice(0, end) };
+}
 
 /** The tempo in the beats of the metre, within what the playing sentence offers. */
 function tempoOf(found: FoundScore, chart: Chart, factor: number, remarks: Remarks): Bpm | null {
@@ -254,7 +270,8 @@ function madeOf({ found, title, feel, tempo, chart, line }: Plan): Lesson {
  * that chart, or the chart alone. The one validator has the last word.
  * @param fallbackTitle for a file without a title
  */
-export function lessonOf(score: FoundScore, fallbackTitle: string, wishes: Wishes, remarks: Remarks): Found {
+export function lessonOf(whole: FoundScore, fallbackTitle: string, wishes: Wishes, remarks: Remarks): Found {
+  const score = withinReach(whole, remarks);
   if (score.bars.length === 0)
     return failure({ message: 'There is no bar in this file. Nothing was changed.' });
   const plan = planMetres(score.bars, remarks);
