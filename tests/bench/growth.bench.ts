@@ -1,8 +1,10 @@
 import { bench, describe } from 'vitest';
 import { COMMON_TIME } from '../../src/core/base';
 import { chartInLetters, parseChart, transposeChartText } from '../../src/core/chart';
+import { deriveSheet, newLesson, setChartText } from '../../src/core/lesson';
 import { splitSymbol, suggestKey } from '../../src/core/theory';
 import { isActive } from '../../src/handout/active-drawing';
+import { engrave } from '../../src/score/engrave';
 import { RUN_PIECES, runOf } from '../support/long-runs';
 
 /** Ten times as long a run may take about ten times as long, and no more. */
@@ -29,4 +31,29 @@ describe.each(READERS)('the growth of reading $what', ({ read }) => {
         warmupTime: 10,
       });
     }
+});
+
+/** A sheet of so many sections of one bar each, derived and engraved from nothing. */
+function throughSections(count: number, turn: number): void {
+  const lesson = newLesson('sections', 'Sections');
+  const chart = Array.from({ length: count }, (_, index) => `S${index}:\n| ${'CFGA'[(index + turn) % 4]} |`);
+  const typed = setChartText(lesson, lesson.pieces[0]?.id ?? '', chart.join('\n'));
+  const [piece] = typed.pieces;
+  if (piece === undefined) throw new Error('no piece');
+  const options = { degrees: true, fingers: true, counting: false, barsPerSystem: 4, measureNumbers: true };
+  // Another width each time, or the systems would be known from the time before.
+  engrave(deriveSheet(piece, typed.instrument, undefined), { ...options, width: 900 + turn });
+}
+
+describe('the growth of the sheet with its sections', () => {
+  let turn = 0;
+  for (const count of [100, 200, 400, 800])
+    bench(
+      `${count} sections`,
+      () => {
+        turn += 1;
+        throughSections(count, turn);
+      },
+      { iterations: 5, warmupIterations: 1, time: 0, warmupTime: 0 },
+    );
 });

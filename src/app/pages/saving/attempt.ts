@@ -8,8 +8,8 @@ const NOT_LOADED =
 const isNotLoaded = (problem: unknown): boolean =>
   problem instanceof TypeError && /import|module|fetch|load/i.test(problem.message);
 
-const REDUCED =
-  'It holds the lesson as this copy shows it: what the note above the sheet names as left out is not in it. Export, Lesson file gives the whole lesson.';
+const reducedTo = (what: string): string =>
+  `${what} holds the lesson as it is shown here: what the note above the sheet names as left out is not in it. Export, Lesson file gives the whole lesson.`;
 
 /**
  * Makes something of the lesson, and says so in the notice when it fails; the lesson is never touched.
@@ -26,7 +26,8 @@ export async function attempt(
   session.dismissNotice();
   try {
     const said = await work(session.lessons.getState().lesson);
-    const reduced = made && session.editor.getState().reading?.only?.isReduced === true ? REDUCED : null;
+    const reduced =
+      made && session.editor.getState().reading?.only?.isReduced === true ? reducedTo(what) : null;
     const notice = [said, reduced].filter(Boolean).join(' ');
     if (notice !== '') session.editor.setState({ notice });
   } catch (problem) {

@@ -1,0 +1,233 @@
+/**
+ * The largest things a page is given: a chart of a thousand sections and one of a hundred, a MIDI file of 590,000
+ * events, pictures of 7,000 by 7,000 pixels, a lesson of 24 pieces. Aim: no task of the page's thread over 200 ms.
+ * Tasks are measured by the thread's own processor time, so that what other programs take is not counted.
+ */
+import type { CDPSession, Page } from 'playwright-core';
+import { afterAll, bench, describe, inject } from 'vitest';
+import { copyPiece, newLesson, printLesson, sampleLesson, setChartText } from '../../../src/core/lesson';
+import { launchBrowser } from '../../support/launch';
+
+/** Time for what a step brings about: saving, the lesson check, the printed pages. */
+const REST_MS = 8000;
+
+const browser = await launchBrowser();
+afterAll(() => browser.close());
+const { app } = inject('site');
+
+const asFile = (name: string, buffer: Buffer, mimeType = 'application/octet-stream') => ({
+  name,
+  mimeType,
+  buffer,
+});
+
+function sections(count: number): Buffer {
+  const lesson = newLesson('sections', `${count} sections`);
+  const chart = Array.from({ length: count }, (_, index) => `S${index}:\n| ${'CFGA'[index % 4]} |`);
+  return Buffer.from(printLesson(setChartText(lesson, lesson.pieces[0]?.id ?? '', chart.join('\n'))));
+}
+
+function pieces(count: number): Buffer {
+  let lesson = sampleLesson(0, 'pieces');
+  const id = lesson.pieces[0]?.id ?? '';
+  while (lesson.pieces.length < count) lesson = copyPiece(lesson, id);
+  return Buffer.from(printLesson(lesson));
+}
+
+/** One track of sixteenths in running status (MIDI 1.0). */
+function midi(events: number): Buffer {
+  const notes = Array.from({ length: events / 2 }, (_, index) => {
+    const pitch = 30 + (index % 12);
+    return [...(index === 0 ? [0, 0x90] : [0]), pitch, 80, 120, pitch, 0];
+  });
+  const track = Buffer.from([...notes.flat(), 0, 0xff, 0x2f, 0]);
+  const head = Buffer.from('4d54686400000006000000010' + '1e04d54726b00000000', 'hex');
+  head.writeUInt32BE(track.length, head.length - 4);
+  return Buffer.concat([head, track]);
+}
+
+interface TraceEvent {
+  readonly name: string;
+  readonly ph: string;
+  readonly pid: number;
+  readonly tid: number;
+  readonly tdur?: number;
+  readonly args?: { readonly name?: string };
+}
+
+/** The longest tasks of the page's thread while something is done and rests, in milliseconds of processor time. */
+async function longestTasks(session: CDPSession, work: () => Promise<void>): Promise<readonly number[]> {
+  const events: TraceEvent[] = [];
+  const collect = ({ value }: { value: object[] }) => events.push(...(value as TraceEvent[]));
+  session.on('Tracing.dataCollected', collect);
+  await session.send('Tracing.start', {
+    transferMode: 'ReportEvents',
+    traceConfig: { includedCategories: ['toplevel'], excludedCategories: ['*'] },
+  });
+  await work();
+  await new Promise((rest) => setTimeout(rest, REST_MS));
+  const complete = new Promise((resolve) => session.once('Tracing.tracingComplete', resolve));
+  await session.send('Tracing.end');
+  await complete;
+  session.off('Tracing.dataCollected', collect);
+  const threads = new Map(
+    events.flatMap(({ name, pid, tid, args }) =>
+      name === 'thread_name' ? [[`${pid} ${tid}`, args?.name]] : [],
+    ),
+  );
+  return events
+    .flatMap(({ name, ph, pid, tid, tdur }) =>
+      ph === 'X' && name.endsWith('RunTask') && threads.get(`${pid} ${tid}`) === 'CrRendererMain'
+        ? [(tdur ?? 0) / 1000]
+        : [],
+    )
+    .sort((one, other) => other - one)
+    .slice(0, 3);
+}
+
+// Found by their attributes: a search by role looks through the whole page, on the page's own thread.
+const press = (page: Page, name: string): Promise<void> =>
+  page.evaluate((name) => {
+    const buttons = [...document.querySelectorAll<HTMLElement>('button, [role="menuitem"]')];
+    const button = buttons.find((each) => (each.getAttribute('aria-label') ?? each.textContent) === name);
+    if (button === undefined) throw new Error(`There is no button ${name}.`);
+    button.click();
+  }, name);
+
+const choose = async (page: Page, button: string, file: ReturnType<typeof asFile>): Promise<void> => {
+  const chooser = page.waitForEvent('filechooser');
+  await press(page, button);
+  await (await chooser).setFiles(file);
+};
+
+const until = (page: Page, selector: string, state: 'attached' | 'detached' = 'attached') =>
+  page.locator(selector).first().waitFor({ state, timeout: 240_000 });
+
+const session = await browser.newBrowserCDPSession();
+
+async function measured(
+  page: Page,
+  steps: Readonly<Record<string, () => Promise<void>>>,
+): Promise<readonly string[]> {
+  const lines: string[] = [];
+  for (const [name, work] of Object.entries(steps)) {
+    const longest = await longestTasks(session, work);
+    lines.push(`  ${name}: ${longest.map((each) => each.toFixed(0)).join(', ')} ms`);
+  }
+  await page.context().close();
+  return lines;
+}
+
+async function openNew(): Promise<Page> {
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+  const page = await context.newPage();
+  await page.goto(app);
+  await until(page, 'figure.score svg');
+  await page.waitForTimeout(REST_MS);
+  return page;
+}
+
+async function ofSections(count: number): Promise<readonly string[]> {
+  const page = await openNew();
+  const type = () =>
+    page.evaluate(
+      (heading) => {
+        const field = document.querySelector<HTMLTextAreaElement>('#note-pad textarea');
+        if (field === null) throw new Error('no chart');
+        const at = field.value.indexOf('|', field.value.indexOf(heading)) + 2;
+        field.focus();
+        field.setSelectionRange(at, at);
+      },
+      `S${count / 2}:`,
+    );
+  return measured(page, {
+    [`opening ${count} sections`]: async () => {
+      await choose(page, 'Open', asFile('lesson.json', sections(count)));
+      await until(page, `[data-bar="${count - 1}"]`);
+    },
+    'typing a chord': async () => {
+      await type();
+      await page.keyboard.type('Dm7 ', { delay: 150 });
+    },
+    composing: async () => {
+      await press(page, 'Compose line');
+      await page.waitForTimeout(500);
+      await until(page, 'figure[aria-busy="true"]', 'detached');
+    },
+    'choosing a bar': async () => {
+      await page.evaluate(() => document.querySelector<HTMLElement>('[data-bar="1"]')?.click());
+      await until(page, '.drawer li button');
+    },
+    'taking an idea': () =>
+      page.evaluate(() =>
+        document.querySelector<HTMLElement>('.drawer .word[aria-pressed="false"]')?.click(),
+      ),
+    'the handout': async () => {
+      await press(page, 'Handout');
+      await until(page, '.preview[aria-busy="false"] svg');
+    },
+  });
+}
+
+async function ofFile(file: ReturnType<typeof asFile>, selector: string): Promise<readonly string[]> {
+  const page = await openNew();
+  return measured(page, {
+    [file.name]: async () => {
+      await choose(page, 'Open', file);
+      await until(page, selector);
+    },
+  });
+}
+
+async function ofPictures(): Promise<readonly string[]> {
+  const page = await openNew();
+  const pictures = await page.evaluate(async () => {
+    const canvas = new OffscreenCanvas(7000, 7000);
+    const pen = canvas.getContext('2d');
+    if (pen === null) throw new Error('no canvas');
+    const colours = pen.createLinearGradient(0, 0, 7000, 7000);
+    colours.addColorStop(0, 'teal');
+    colours.addColorStop(1, 'gold');
+    pen.fillStyle = colours;
+    pen.fillRect(0, 0, 7000, 7000);
+    const files: number[][] = [];
+    for (const type of ['image/png', 'image/jpeg']) {
+      const blob = await canvas.convertToBlob({ type, quality: 0.5 });
+      files.push([...new Uint8Array(await blob.arrayBuffer())]);
+    }
+    return files;
+  });
+  await press(page, 'Handout');
+  await page.waitForTimeout(REST_MS);
+  const [png = [], jpeg = []] = pictures;
+  return measured(page, {
+    'a PNG of 7,000 × 7,000 pixels as a logo': () =>
+      choose(page, 'Choose a logo', asFile('logo.png', Buffer.from(png), 'image/png')),
+    'a JPEG of that size': async () => {
+      await until(page, '.preview image');
+      await choose(page, 'Choose another logo', asFile('logo.jpg', Buffer.from(jpeg), 'image/jpeg'));
+    },
+  });
+}
+
+const report = [
+  ...(await ofSections(1000)),
+  ...(await ofSections(100)),
+  ...(await ofFile(asFile('590,000 events.mid', midi(590_000)), '.file-note li')),
+  ...(await ofFile(asFile('24 pieces.json', pieces(24)), '.piece:nth-of-type(24)')),
+  ...(await ofPictures()),
+].join('\n');
+process.stdout.write(`The longest tasks of the page's thread, by processor time:\n${report}\n`);
+
+describe('a chart of a hundred sections', async () => {
+  const page = await openNew();
+  const file = asFile('lesson.json', sections(100));
+  bench(
+    'until it is opened and drawn',
+    async () => {
+      await choose(page, 'Open', file);
+      await until(page, '[data-bar="99"]');
+    },
+    { iterations: 3, warmupIterations: 0, time: 0, warmupTime: 0 },
+  );
+});
