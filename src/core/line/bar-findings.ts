@@ -251,12 +251,17 @@ function isBeyondLevel(model: LineModel, tone: Tone): boolean {
   return step === 0 ? !model.limits.halfSteps : !model.limits.steps.has(step);
 }
 
+/** What of a bar is beyond the level: its rhythm and speed, its frets, its steps over the chords. */
+export const levelFindings = (checked: Checked): readonly MusicFinding[] => [
+  ...paceFindings(checked),
+  ...fretFindings(checked),
+  ...toneFindings(checked),
+];
+
 /** What is to be pointed out about the notes of one bar over its chords. */
 export const barFindings = (checked: Checked): readonly MusicFinding[] => [
   ...chordFindings(checked),
   ...spellingFindings(checked),
   ...foundationFindings(checked),
-  ...paceFindings(checked),
-  ...fretFindings(checked),
-  ...toneFindings(checked),
+  ...levelFindings(checked),
 ];

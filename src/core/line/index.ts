@@ -7,6 +7,7 @@ export { explainLine } from './explain';
 export { MOST_ACCIDENTALS, musicFindings } from './findings';
 export { ideaOffer, ideasForBar } from './ideas';
 export { levelLimits } from './level';
+export { type MeasuredLevel, measuredLevel } from './measured-level';
 export { barBreaches, checkLine } from './rules/check';
 export { TECHNIQUE_ROWS } from './techniques/table';
 export * from './types';

@@ -1,0 +1,45 @@
+import { describe, expect, test } from 'vitest';
+import { composeLine, LEVELS, measuredLevel } from '../../src/core/line';
+import { line, request } from './notation';
+
+const CHART = '| C | F | G7 | C |';
+const measured = (notes: string, tempo = 120) =>
+  measuredLevel(request(CHART, { feel: 'early-ska', level: 5, tempo }), line(notes));
+
+/** The rows of the level table: common practice, no source. */
+describe('the level of a line is measured', () => {
+  test.each([
+    [0, 'roots in halves', 'C2 . . . C2 . . . | F1 . . . F1 . . . | G1 . . . G1 . . . | C2 . . . - - - -'],
+    [1, 'with the fifth', 'C2 . . . G1 . . . | F1 . . . C2 . . . | G1 . . . D2 . . . | C2 . . . - - - -'],
+    [
+      2,
+      'with the third',
+      'C2 . E2 . G1 . E1 . | F1 . A1 . C2 . A1 . | G1 . B1 . D2 . B1 . | C2 . . . - - - -',
+    ],
+    [
+      3,
+      'with scale steps',
+      'C2 . D2 . E2 . D2 . | F1 . G1 . A1 . G1 . | G1 . A1 . B1 . A1 . | C2 . . . - - - -',
+    ],
+  ] as const)('%i: %s', (level, _, notes) => {
+    expect(measured(notes).level).toBe(level);
+  });
+
+  test('speed counts at the tempo, and is told by the busiest bar', () => {
+    const eighths = 'C2 C2 C2 C2 C2 C2 C2 C2 | F1 . . . F1 . . . | G1 . . . G1 . . . | C2 . . . - - - -';
+    expect(measured(eighths, 60).notesPerSecond).toBeCloseTo(2);
+    expect(measured(eighths, 180).notesPerSecond).toBeCloseTo(6);
+    expect(measured(eighths, 180).level).toBeGreaterThan(measured(eighths, 60).level);
+  });
+
+  test('a note high on the neck needs the level whose frets reach it', () => {
+    expect(measured('G3 . . . C2 . . . | F1 . . . | G1 . . . | C2 . . .').level).toBe(5);
+  });
+
+  test('a composed line is of the level that it was composed for, or below it', () => {
+    for (const level of LEVELS) {
+      const asked = request(CHART, { level, feel: 'early-ska' });
+      expect(measuredLevel({ ...asked, level: 5 }, composeLine(asked).bars).level).toBeLessThanOrEqual(level);
+    }
+  });
+});
