@@ -63,12 +63,13 @@ export function nextBarLine(scheduled: Scheduled, sample: number): BarLine {
     ticks.find((candidate) => sampleAt(performance, candidate, segment.sampleRate) - countIn >= within) ??
     performance.end;
   const place = sampleAt(performance, tick, segment.sampleRate) - countIn + round * segment.roundLength;
+  const begins = performance.bars.findIndex((bar) => bar.start >= performance.countIn);
   const next = performance.bars.findIndex((bar) => bar.start >= tick);
   return {
     sample: scheduled.start - segment.begin + place,
     tick,
     round,
-    nextBar: Math.max(0, next),
+    nextBar: Math.max(0, next < 0 ? begins : next),
   };
 }
 

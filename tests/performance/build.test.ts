@@ -230,6 +230,29 @@ describe('count-in and click', () => {
     expect(changed.countIn).toHaveLength(3);
   });
 
+  // A loop goes on in time: the last bar has its beats, so one follows it. Common practice, no source.
+  test('a pickup leads into the first round of a loop only', () => {
+    const chart = '(1) G | C | F |';
+    const sheet = sheetOf({ chart, bars: ['1 G1 q', '1 C2 w', '1 F1 w'] });
+    const looped = buildPerformance(sheet, { ...PLAIN, countIn: 1, goesRound: true, humaniseSeed: 7 });
+    const once = buildPerformance(sheet, { ...PLAIN, countIn: 1 });
+    // Three beats complete the bar that the pickup ends.
+    expect(once.countIn).toBe(3840 + 2880);
+    expect(looped.countIn).toBe(once.countIn + 960);
+    expect(looped.end - looped.countIn).toBe(2 * 3840);
+    expect(looped.bars.map(({ bar }) => bar)).toEqual([0, 1, 2]);
+    const inRound = looped.events.filter(({ part, start }) => part === 'bass' && start >= looped.countIn);
+    expect(inRound).toHaveLength(2);
+    const later = buildPerformance(sheet, { ...PLAIN, countIn: 0, goesRound: true, pickup: false });
+    expect([later.countIn, later.bars.map(({ bar }) => bar)]).toEqual([0, [1, 2]]);
+  });
+
+  test('a pickup does not come again where the student takes turns with the bass', () => {
+    const sheet = sheetOf({ chart: '(1) G | C | F |', bars: ['1 G1 q', '1 C2 w', '1 F1 w'] });
+    const turns = buildPerformance(sheet, { ...PLAIN, countIn: 0, bass: { kind: 'every second round' } });
+    expect(turns.bars.map(({ bar }) => bar)).toEqual([0, 1, 2, 1, 2]);
+  });
+
   // 3+2, 2+2+3 and 3+3+3 eighths: common practice, no source.
   test.each([
     [{ count: 2, unit: 4 }, [0, 960], [0, 960]],

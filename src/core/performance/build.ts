@@ -8,7 +8,7 @@ import { clickEvents, countInEvents } from './click';
 import { drumEvents } from './drums';
 import { humanise } from './humanise';
 import type { PerformanceOptions } from './options';
-import { planBars } from './plan';
+import { type PlannedBar, planBars } from './plan';
 import type { Performance, PerformanceEvent } from './types';
 
 /** By time, then in the order of the score. */
@@ -31,6 +31,15 @@ function countInTicks(sheet: LineSheet, { countIn, passage }: PerformanceOptions
 }
 
 /**
+ * Where a round begins that is played again: behind a pickup, which leads into the first round only. A last bar that has
+ * all its beats is followed by the first whole bar, so that the beat goes on (common practice, no source).
+ */
+function roundBegin(planned: readonly PlannedBar[], countIn: number): number {
+  const [first, second] = planned;
+  return first?.sheetBar?.written.pickup === true && second !== undefined ? second.start : countIn;
+}
+
+/**
  * Everything that sounds when a line is played once through: count-in, bass, drums, chops, organ and click, all
  * of them whatever is switched on, so that a part can be switched while it plays.
  */
@@ -48,13 +57,14 @@ export function buildPerformance(sheet: LineSheet, options: PerformanceOptions):
     ...chordEvents(planned, sheet.feel, ratio, ticksOf),
     ...clickEvents(planned, options.click ?? EVERY_BEAT, ratio),
   ];
+  const begin = options.goesRound === true ? roundBegin(planned, countIn) : countIn;
   const humanised =
-    options.humaniseSeed === undefined ? played : humanise(played, options.humaniseSeed, countIn);
+    options.humaniseSeed === undefined ? played : humanise(played, options.humaniseSeed, countIn, begin);
   const events = [...countInEvents(metre, countIn, options.tempo), ...humanised].sort(inOrder);
   return {
     tempo: options.tempo,
     beat,
-    countIn: ticks(countIn),
+    countIn: ticks(begin),
     end: ticks(last === undefined ? countIn : last.start + last.duration),
     bars: planned.flatMap(({ bar, start, duration }) =>
       bar === null ? [] : [{ bar, start: ticks(start), duration: ticks(duration) }],

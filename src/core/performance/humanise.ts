@@ -25,11 +25,13 @@ const clamp = (value: number, least: number, most: number): number => Math.min(m
  * Moves every hit a little in time and strength, the click never. Notes that one hand strikes together stay
  * together, a note of the bass reaches over the next one only where it rings on, and nothing comes before the first bar.
  * @param first the tick at which the first bar begins.
+ * @param round the tick at which the round begins that is played again: what belongs to it does not come before it.
  */
 export function humanise(
   events: readonly PerformanceEvent[],
   seed: number,
   first: number,
+  round: number = first,
 ): readonly PerformanceEvent[] {
   const deviation = (event: PerformanceEvent, what: string): number => {
     const instrument = 'sound' in event ? event.sound : '';
@@ -37,7 +39,10 @@ export function humanise(
     return next() + next() - 1;
   };
   const moved = events.map((event): PerformanceEvent => {
-    const start = Math.max(first, event.start + Math.round(deviation(event, 'time') * TIME[event.part]));
+    const start = Math.max(
+      event.start < round ? first : round,
+      event.start + Math.round(deviation(event, 'time') * TIME[event.part]),
+    );
     return {
       ...event,
       start: ticks(start),

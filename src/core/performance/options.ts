@@ -16,6 +16,10 @@ export interface PerformanceOptions {
   readonly bass?: BassPlan;
   /** Every beat, unless said otherwise. */
   readonly click?: ClickPlan;
+  /** Whether a pickup leads in; it does, unless said otherwise. */
+  readonly pickup?: boolean;
+  /** The round is played again and again; a pickup leads into the first one only. */
+  readonly goesRound?: boolean;
   /** An empty bar after every round, where only the click goes on. */
   readonly emptyBar?: boolean;
   /** The drummer plays hardly a bar like the last, the same for the same seed; without a seed every bar as written. */

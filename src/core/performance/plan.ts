@@ -74,7 +74,10 @@ function turnsOf(order: readonly number[], options: PerformanceOptions): readonl
   }
 }
 
-/** Every bar of one round, empty bars included, from the end of the count-in on. */
+/**
+ * Every bar of one round, empty bars included, from the end of the count-in on. A pickup leads in once: where the bars are
+ * played by turns it does not come again, so that the beat goes on.
+ */
 export function planBars(
   sheet: LineSheet,
   options: PerformanceOptions,
@@ -86,6 +89,8 @@ export function planBars(
   let metre = sheet.metre;
   for (const turn of order.length === 0 ? [] : turnsOf(order, options)) {
     const sheetBar = turn.bar === null ? null : (sheet.bars[turn.bar] ?? null);
+    const again = planned.length > 0 || options.pickup === false;
+    if (again && sheetBar?.written.pickup === true && order.length > 1) continue;
     metre = sheetBar?.written.metre ?? metre;
     const duration = barTicks(metre);
     planned.push({ ...turn, sheetBar, metre, start, duration });

@@ -18,6 +18,8 @@ interface Round {
   readonly tempo?: Bpm;
   readonly countIn?: 0;
   readonly emptyBar?: boolean;
+  readonly pickup?: false;
+  readonly goesRound?: true;
 }
 
 function roundOf(piece: LinePiece, sheet: LineSheet, round: Round, as: 'sound' | 'notes'): Performance {
@@ -30,6 +32,8 @@ function roundOf(piece: LinePiece, sheet: LineSheet, round: Round, as: 'sound' |
     bass: bassPlan,
     click: clickPlan,
     emptyBar: round.emptyBar ?? false,
+    pickup: round.pickup ?? true,
+    goesRound: as === 'sound' && round.goesRound === true,
     ...(seed === null ? {} : { drumSeed: seed }),
     ...(seed === null || as === 'notes' ? {} : { humaniseSeed: seed }),
   });
@@ -49,11 +53,16 @@ export const performanceOf = (piece: LinePiece, sheet: LineSheet, as: 'sound' | 
 export function stepsOf(piece: LinePiece, sheet: LineSheet): readonly PlayStep[] {
   const { loop, ladder, emptyBar = false } = piece.playing;
   if (ladder?.climbed !== true) {
-    const performance = roundOf(piece, sheet, { emptyBar: emptyBar && loop }, 'sound');
+    const performance = roundOf(piece, sheet, { emptyBar: emptyBar && loop, goesRound: true }, 'sound');
     return [{ performance, rounds: loop ? 'endless' : 1 }];
   }
   return ladder.rungs.map(({ tempo, rounds }, index) => ({
-    performance: roundOf(piece, sheet, { tempo, emptyBar, ...(index > 0 ? { countIn: 0 } : {}) }, 'sound'),
+    performance: roundOf(
+      piece,
+      sheet,
+      { tempo, emptyBar, goesRound: true, ...(index > 0 ? { countIn: 0, pickup: false } : {}) },
+      'sound',
+    ),
     rounds: loop && index === ladder.rungs.length - 1 ? 'endless' : rounds,
   }));
 }

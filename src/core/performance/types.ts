@@ -67,6 +67,7 @@ export interface Performance {
   readonly tempo: Bpm;
   /** Length of the beat that the tempo counts, in ticks. */
   readonly beat: Ticks;
+  /** What sounds once before the first round, in ticks: the count-in, and the pickup of what is played again. */
   readonly countIn: Ticks;
   readonly end: Ticks;
   readonly bars: readonly PlayedBar[];
