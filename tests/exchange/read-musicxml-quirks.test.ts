@@ -330,6 +330,17 @@ describe('the form of a piece', () => {
   });
 });
 
+describe('the level of what is read', () => {
+  it.each([
+    ['C3', 'level 0 (roots)'],
+    ['G3', 'level 1 (root, fifth, octave)'],
+    ['E3', 'level 2 (with thirds, one shift)'],
+  ])('is measured by its notes: %s over C', (pitch, level) => {
+    const { said } = read(score(harmony('major') + note('C3', 4) + note(pitch, 4)));
+    expect(said).toContain(`By its notes the line is of ${level}; its busiest bar has`);
+  });
+});
+
 describe('the part that is read', () => {
   const attributes = (clef: string, transpose = '') =>
     `<attributes><divisions>2</divisions><clef><sign>${clef}</sign></clef>${transpose}</attributes>`;

@@ -32,6 +32,7 @@ import { chartOf, pickupOf, type ReadableChart } from './chart-of';
 import { dynamicsOf } from './dynamics-of';
 import { type FileFacts, factsOf, keyOf, readText } from './facts';
 import type { FoundScore } from './found';
+import { atItsLevel } from './measured';
 import { type MetrePlan, metreTicks, planMetres } from './metres';
 import { notesOf } from './notes-of';
 import { instrumentFor, likeliestOctaves, lowered, octaveChoices } from './octaves';
@@ -302,8 +303,8 @@ export function lessonOf(whole: FoundScore, fallbackTitle: string, wishes: Wishe
   const tempo = told ?? feelTempo(feel, readable.metre).usual;
   const title = cut(found.title ?? fallbackTitle, LONGEST_TITLE) || 'New lesson';
   const line = asLine ? { bars, instrument } : null;
-  const made = madeOf({ found, title, feel, tempo, chart: readable, line });
-  const checked = readLesson(JSON.parse(JSON.stringify(made)));
+  const made = atItsLevel(madeOf({ found, title, feel, tempo, chart: readable, line }));
+  const checked = readLesson(JSON.parse(JSON.stringify(made.lesson)));
   if (!checked.ok) return failure({ message: describeLessonProblem(checked.problem) });
   const facts: FileFacts = { ...known, title, tempo: told, feel: asked };
   return success({
@@ -314,6 +315,7 @@ export function lessonOf(whole: FoundScore, fallbackTitle: string, wishes: Wishe
       ...(asLine ? [] : ['Only the chords are taken; the notes stay in the file.']),
       ...(told === null && asked !== null ? [`The file has no tempo; ${tempo} stands there.`] : []),
       ...(asked === null ? [] : swingRemark(found.swing, feel, tempo)),
+      ...made.sentences,
       ...remarks.sentences(pickupOf(found.bars, plan) === null ? 1 : 0),
       asLine
         ? 'Compose line would write another line in place of this one: keep the bars that are to stay.'
