@@ -31,9 +31,19 @@ function cell(text: string, isBarred: boolean): string {
   return text;
 }
 
+/** Where the run of these signs at the end of a text begins. */
+function runAtEnd(text: string, signs: string): number {
+  let at = text.length;
+  while (at > 0 && signs.includes(text.charAt(at - 1))) at -= 1;
+  return at;
+}
+
 /** Quotes, stars and backticks around a chord, and a call behind it. */
 function bare(word: string): string {
-  const inner = /^(["'*`_]{1,2})(.{1,20}?)\1$/.exec(word)?.[2] ?? word.replace(/!$/, '');
+  const marks = /^["'*`_]{1,2}/.exec(word)?.[0] ?? '';
+  const within = word.length - 2 * marks.length;
+  const quoted = marks !== '' && within >= 1 && within <= 20 && word.endsWith(marks);
+  const inner = quoted ? word.slice(marks.length, -marks.length) : word.replace(/!$/, '');
   return inner !== word && isPlainChord(inner) ? inner : word;
 }
 
@@ -58,7 +68,8 @@ function beatsOf(word: string): string {
   const parts = word.match(/[A-G][^.,]{0,12}?(?:-{2,}|[.,]{2,}|$)/g);
   if (parts === null || parts.join('') !== word || !/-{2,}|[.,]{2,}/.test(word)) return word;
   const counted = parts.map((part) => {
-    const chord = part.replace(/-{2,}$|[.,]{2,}$/, '');
+    const end = Math.min(runAtEnd(part, '-'), runAtEnd(part, '.,'));
+    const chord = part.length - end >= 2 ? part.slice(0, end) : part;
     return isPlainChord(chord)
       ? [chord, ...Array.from({ length: part.length - chord.length }, () => '/')].join(' ')
       : null;
@@ -163,7 +174,7 @@ function hasGaps(cells: readonly string[]): boolean {
 /** The bars with the bar lines that the line had at its ends. */
 function betweenBarLines(line: string, cells: readonly string[]): string {
   const [start = ''] = /^\s*\|*/.exec(line) ?? [];
-  const [end = ''] = /\|*\s*$/.exec(line) ?? [];
+  const end = line.slice(runAtEnd(line.trimEnd(), '|'));
   return start.trim() === '' && end === line ? line : `${start}${cells.join('|')}${end}`;
 }
 
@@ -171,7 +182,8 @@ function betweenBarLines(line: string, cells: readonly string[]): string {
 function barSigns(line: string): string {
   if (line.includes(':'))
     return line.replace(/\|([^|]*)/g, (_, text: string) => `|${chordSigns(text, true)}`);
-  const inner = line.trim().replace(/^\|+/, '').replace(/\|+$/, '');
+  const begun = line.trim().replace(/^\|+/, '');
+  const inner = begun.slice(0, runAtEnd(begun, '|'));
   const cells = inner.split('|');
   const gaps = hasGaps(cells);
   let changed = false;
@@ -261,8 +273,25 @@ function withLetters(lines: readonly string[]): readonly string[] {
 }
 
 const NAME_FIRST = /^\s*(?:\[([^\]|]{2,40})\]|\(([^)|]{2,40})\)|([\p{L}][\p{L}\d ]{1,24})\s[-–—])\s+(\S.*)$/u;
-/** A name and how often its part is played: `Verse x2`, `Intro (x2): C F`. */
-const NAME_TIMES = /^\s*([\p{L}][\p{L}\d -]{1,24}?)\s+\(?([x×]\d{1,2}|\d{1,2}[x×])\)?(:?)\s*(.*)$/u;
+const NAME = /^\p{L}[\p{L}\d -]{1,24}$/u;
+const TIMES_FIRST = /^\(?([x×]\d{1,2}|\d{1,2}[x×])\)?:?/u;
+
+/** A name, how often its part is played, and what follows: `Verse x2`, `Intro (x2): C F`. */
+function nameAndTimes(line: string): {
+  readonly called: string;
+  readonly often: string;
+  readonly rest: string;
+} {
+  for (const { index, 0: word } of line.matchAll(/\S+/g)) {
+    const times = TIMES_FIRST.exec(word);
+    const called = line.slice(0, index).trim();
+    if (times !== null && NAME.test(called)) {
+      const rest = line.slice(index + times[0].length).trimStart();
+      return { called, often: times[1] ?? '', rest };
+    }
+  }
+  return { called: '', often: '', rest: '' };
+}
 
 /** What parts of a tune are called here: by a usual word, or as this text calls them. */
 export interface PartNames {
@@ -289,11 +318,11 @@ function headed(
   const named = NAME_FIRST.exec(line);
   const name = (named?.[1] ?? named?.[2] ?? named?.[3] ?? '').trim();
   if (isName(name)) return { head: `${name}:`, rest: named?.[4] ?? '' };
-  const [, called = '', often = '', , rest = ''] = NAME_TIMES.exec(line) ?? [];
-  if (isName(called.trim())) {
+  const { called, often, rest } = nameAndTimes(line);
+  if (isName(called)) {
     return rest === ''
-      ? { head: `${called.trim()}: ; ${often}`, rest }
-      : { head: `${called.trim()}:`, rest: `${rest} ${often}` };
+      ? { head: `${called}: ; ${often}`, rest }
+      : { head: `${called}:`, rest: `${rest} ${often}` };
   }
   const [, metre, bars = ''] = /^\s*(\d{1,2}\/\d{1,2})\s+(\S.*)$/.exec(line) ?? [];
   return metre === undefined ? null : { head: `(${metre})`, rest: bars };
@@ -301,8 +330,12 @@ function headed(
 
 /** Chords in brackets that belong together, and words that say how often they are played: `(C F) x2`, `C F repeat`. */
 function repeatedChords(line: string): string {
-  const group = /^\s*[([{](.{3,200})[)\]}]\s*(\(?[x×]\d{1,2}\)?|\(?\d{1,2}[x×]\)?)?\s*$/.exec(line);
-  if (group !== null && words(group[1] ?? '').every(isPlainChord)) return `${group[1]} ${group[2] ?? ''}`;
+  const text = line.trim();
+  const often = /\(?(?:[x×]\d{1,2}|\d{1,2}[x×])\)?$/.exec(text)?.[0] ?? '';
+  const group = text.slice(0, text.length - often.length).trimEnd();
+  const inner = /^[([{]/.test(group) && /[)\]}]$/.test(group) ? group.slice(1, -1) : '';
+  if (inner.length >= 3 && inner.length <= 200 && words(inner).every(isPlainChord))
+    return `${inner} ${often}`;
   const [, chords = '', count] =
     /^(.{1,200}?)\s(?:repeat(?: (\d{1,2}) times)?|(?:play )?(\d{1,2}) times)\s*$/i.exec(line) ?? [];
   const times = count ?? /(\d{1,2}) times\s*$/i.exec(line)?.[1] ?? '2';
@@ -325,7 +358,7 @@ function lineSigns(line: string, beats: number, names: PartNames): readonly stri
       ? [`${head.head}${behind}`]
       : [head.head, ...lineSigns(`${head.rest}${behind}`, beats, names)];
   }
-  const again = /^\s*repeat (?:the )?(\S.{1,30}?)\.?\s*$/i.exec(plain)?.[1] ?? '';
+  const again = /^repeat (?:the )?(\S.{1,30})$/i.exec(plain.trim().replace(/\.$/, ''))?.[1] ?? '';
   if (names.isKnown(again)) return [`${again}${behind}`];
   const signs = plain.includes('|') ? barSigns(plain) : chordSigns(plain, false);
   const written = plain.includes('|') ? signs : (countedBars(signs, beats) ?? signs);

@@ -38,10 +38,15 @@ export function symbolMark(
   return { ...plain, runs, box: { ...plain.box, top, right: x + symbolWidth(symbol, size, bold) } };
 }
 
-const NUMERAL = /^([♭♯𝄫𝄪]*[IViv]+[°ø+]?)(.*?)((?:\/[♭♯]*[IViv].*)?)$/u;
+const NUMERAL = /^[♭♯𝄫𝄪]*[IViv]+[°ø+]?/u;
 
 /** A numeral taken apart like a chord symbol: `V` `7` `/IV`. */
 export function numeralParts(numeral: string): DrawnSymbol {
-  const [, base, raised = '', bass = ''] = NUMERAL.exec(numeral) ?? [];
-  return base === undefined ? { base: numeral, raised: '', bass: '' } : { base, raised, bass };
+  const base = NUMERAL.exec(numeral)?.[0];
+  if (base === undefined) return { base: numeral, raised: '', bass: '' };
+  const rest = numeral.slice(base.length);
+  const slash = rest.search(/\/[♭♯]*[IViv]/u);
+  return slash < 0
+    ? { base, raised: rest, bass: '' }
+    : { base, raised: rest.slice(0, slash), bass: rest.slice(slash) };
 }

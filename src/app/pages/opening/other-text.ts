@@ -1,5 +1,5 @@
 /** A line of tab: a string's name, perhaps a bar line, and dashes. */
-const TAB_LINE = /^\s*[A-Ga-gHh][#b♯♭]?\s{0,4}[|:]?-{2}/m;
+const TAB_LINE = /^[A-Ga-gHh][#b♯♭]?\s{0,4}[|:]?-{2}/;
 const NOT_LESSON = 'Nothing was changed.';
 const READ_HERE = 'Open reads lesson files, practice pages, MusicXML and MIDI.';
 
@@ -18,7 +18,7 @@ export function whyNoLesson(bytes: Uint8Array): string {
   if (text.includes('\u0000') || text.includes('\uFFFD')) {
     return `This file is neither text nor music that can be read here. ${READ_HERE} ${NOT_LESSON}`;
   }
-  if (TAB_LINE.test(text)) {
+  if (text.split('\n').some((line) => TAB_LINE.test(line.trimStart()))) {
     return `This is tab as text, which does not say how long its notes are, so it is not read. The same line as a lesson file, MusicXML or MIDI is. ${NOT_LESSON}`;
   }
   return text.trim() === ''
