@@ -185,7 +185,7 @@ describe('the document', () => {
   });
 
   test.each([
-    ['a photograph', Buffer.from([0xff, 0xd8, 0xff, 0xe0, 0, 16]), /not a lesson/],
+    ['a photograph', Buffer.from([0xff, 0xd8, 0xff, 0xe0, 0, 16]), /neither text nor music/],
     [
       'another program’s file',
       Buffer.from('{"format":"something else","version":1}'),
