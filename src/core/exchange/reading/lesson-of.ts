@@ -41,8 +41,8 @@ import type { Wishes } from './wishes';
 
 /** The bars that a lesson can have. */
 export const MOST_BARS = 2000;
-/** Notes that are read of a file: many times what a lesson has, and far from what it can hold. */
-const MOST_NOTES = 16_000;
+/** Notes that are read of a file: many times what a lesson has, and as many as a page draws without standing still. */
+const MOST_NOTES = 10_000;
 /** Signs that the text of a chart can have. */
 const LONGEST_CHART = 20_000;
 const LONGEST_TITLE = 200;
