@@ -16,16 +16,22 @@ class NotEngraved extends Error {
   }
 }
 
+/** How staves are engraved, once the score's fonts are there. */
+const ENGRAVER = { atOnce: layoutScore, inSteps: layoutInSteps };
+
 const barsOf = ({ bars }: Sheet): number => (typeof bars === 'number' ? bars : bars.length);
 
 /**
  * Lays out with staves of which the long ones are engraved in turns with the page. Which staves it takes shows while
  * it is laid out: where a long one is missing, that one is engraved and the layout begun again, which costs little.
  */
-export async function engraveInTurns<Layout>(layOut: (engrave: Tools['engrave']) => Layout): Promise<Layout> {
+export async function engraveInTurns<Layout>(
+  layOut: (engrave: Tools['engrave']) => Layout,
+  { atOnce, inSteps } = ENGRAVER,
+): Promise<Layout> {
   const engraved = new Map<string, ScoreLayout>();
   const engrave = (sheet: Sheet, options: ScoreOptions): ScoreLayout => {
-    if (barsOf(sheet) < LONG) return layoutScore(sheet, options);
+    if (barsOf(sheet) < LONG) return atOnce(sheet, options);
     const known = engraved.get(engravedAs(sheet, options));
     if (known === undefined) throw new NotEngraved(sheet, options);
     return known;
@@ -36,7 +42,7 @@ export async function engraveInTurns<Layout>(layOut: (engrave: Tools['engrave'])
     } catch (missing) {
       if (!(missing instanceof NotEngraved)) throw missing;
       const { sheet, options } = missing;
-      const layout = await inTurns(layoutInSteps(sheet, options));
+      const layout = await inTurns(inSteps(sheet, options));
       if (layout !== null) engraved.set(engravedAs(sheet, options), layout);
     }
   }
