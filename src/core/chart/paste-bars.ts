@@ -1,0 +1,68 @@
+import { readNavigation } from './navigation';
+import { chordSigns, runAtEnd } from './paste-chords';
+
+/* Bars between bar lines as other sheets write their repeats, jumps and gaps; see `paste-signs.ts`. */
+
+const TIMES_WORDS = /^(?:repeat|play)?\s*(\d{1,2})\s*times?$/i;
+
+/** `x4`, `(2x)`, `repeat`, `4 times`: how often what stands before is played; null for anything else. */
+function timesOf(text: string): number | null {
+  const plain = text
+    .trim()
+    .replace(/^\((.{1,20})\)$/, '$1')
+    .trim();
+  const count =
+    /^[x×](\d{1,2})$/.exec(plain)?.[1] ?? /^(\d{1,2})[x×]$/.exec(plain)?.[1] ?? TIMES_WORDS.exec(plain)?.[1];
+  if (count !== undefined) return Number(count);
+  return /^repeat$/i.test(plain) ? 2 : null;
+}
+
+const closed = (cells: readonly string[], times: number): string =>
+  `|: ${cells.map((each) => each.trim()).join(' | ')} :|${times > 2 ? ` x${times}` : ''}`;
+
+/** Whether bars are left empty for the one before: not the one that is being typed, which has no bars behind it. */
+function hasGaps(cells: readonly string[]): boolean {
+  const last = cells.findLastIndex((each) => each.trim() !== '');
+  return (
+    cells.some((each) => each.trim() === '') &&
+    (last < cells.length - 2 || cells.slice(0, last).some((each) => each.trim() === ''))
+  );
+}
+
+/** The bars with the bar lines that the line had at its ends. */
+function betweenBarLines(line: string, cells: readonly string[]): string {
+  const [start = ''] = /^\s*\|*/.exec(line) ?? [];
+  const end = line.slice(runAtEnd(line.trimEnd(), '|'));
+  return start.trim() === '' && end === line ? line : `${start}${cells.join('|')}${end}`;
+}
+
+/** Bars whose repeats, jumps and gaps are written in other signs; the line as it is where none is. */
+export function barSigns(line: string): string {
+  if (line.includes(':'))
+    return line.replace(/\|([^|]*)/g, (_, text: string) => `|${chordSigns(text, true)}`);
+  const begun = line.trim().replace(/^\|+/, '');
+  const inner = begun.slice(0, runAtEnd(begun, '|'));
+  const cells = inner.split('|');
+  const gaps = hasGaps(cells);
+  let changed = false;
+  let open: string[] = [];
+  const done: string[] = [];
+  for (const [index, each] of cells.entries()) {
+    const times = timesOf(each);
+    const sign = readNavigation(each.trim().replace(/^\(|\)$/g, ''));
+    if (times !== null && times > 0 && open.length > 0) {
+      done.push(closed(open, times));
+      open = [];
+      changed = true;
+    } else if (sign !== null && open.length > 0) {
+      open.push(`${open.pop()?.trim() ?? ''} (${sign})`);
+      changed = true;
+    } else if (each.trim() === '' && gaps && index > 0) {
+      open.push(' % ');
+      changed = true;
+    } else open.push(chordSigns(each, true));
+  }
+  if (!changed) return betweenBarLines(line, open);
+  const rest = open.length === 0 ? [] : [`| ${open.map((each) => each.trim()).join(' | ')} |`];
+  return [...done, ...rest].join(' ');
+}
