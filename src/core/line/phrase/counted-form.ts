@@ -1,0 +1,87 @@
+import { LETTERS } from '../../base';
+import { phraseBookOf } from '../../feel';
+import type { BarModel } from '../model';
+import type { Tone } from '../tones';
+import { type Counted, mostOf, share } from './counted';
+
+const rhythmOf = (tones: readonly Tone[]): string => tones.map(({ start }) => start).join(' ');
+const textOf = (tones: readonly Tone[]): string =>
+  tones.map(({ start, midi }) => `${start},${midi}`).join(' ');
+
+function longestHold(tones: readonly Tone[], bar: BarModel): number {
+  let longest = 0;
+  let from = 0;
+  for (const tone of tones) {
+    longest = Math.max(longest, tone.duration, tone.start - from);
+    from = tone.start + tone.duration;
+  }
+  return Math.max(longest, bar.ticks - from);
+}
+
+/** The height of a tone in steps of the staff. */
+const staffOf = ({ midi, name }: Tone): number =>
+  LETTERS.indexOf(name.letter) + 7 * Math.floor((midi - name.alteration) / 12);
+
+/** A bar's rhythm and shape without its last beat, whatever chord it stands on; null where there is no shape. */
+function figureOf(bar: BarModel, tones: readonly Tone[]): { whole: string; head: string } | null {
+  const [first] = tones;
+  if (!first || bar.stretches.length !== 1) return null;
+  const kept = tones.filter(({ start }) => start < bar.ticks - bar.beat);
+  if (kept.length < 2) return null;
+  const text = (list: readonly Tone[]) =>
+    list.map((tone) => `${tone.start}:${staffOf(tone) - staffOf(first)}`).join(' ');
+  return { whole: text(kept), head: text(kept.slice(0, 3)) };
+}
+
+/** What comes back, where the line breathes, and where it is highest. */
+export function formCounted({ model, bars, lists, flat, count, walk }: Counted) {
+  const rhythms = lists.map(rhythmOf);
+  const heads = lists.map((tones, index) => {
+    const bar = bars[index];
+    return rhythmOf(tones.filter((tone) => bar !== undefined && tone.start < bar.ticks - bar.beat));
+  });
+  const texts = lists.map(textOf);
+  const figures = bars.flatMap((bar, index) => figureOf(bar, lists[index] ?? []) ?? []);
+  const half = Math.floor(count / 2);
+  let pasted = 0;
+  for (let index = 0; index < half; index += 1) if (texts[index] === texts[index + half]) pasted += 1;
+  const seen = new Set<string>();
+  let twins = 0;
+  for (const text of texts) {
+    if (seen.has(text)) twins += 1;
+    seen.add(text);
+  }
+  const time = bars.reduce((all, bar) => all + bar.ticks, 0);
+  const silence = time - flat.reduce((all, tone) => all + tone.duration, 0);
+  const breaths = bars.filter((bar, index) => longestHold(lists[index] ?? [], bar) >= bar.beat * 1.5).length;
+  const stopped = bars.filter((bar, index) => longestHold(lists[index] ?? [], bar) >= bar.beat * 2).length;
+  const full = bars.filter((bar, index) => longestHold(lists[index] ?? [], bar) < bar.beat).length;
+
+  const heights = lists.map((tones) => Math.max(...tones.map(({ midi }) => midi)));
+  const top = Math.max(...heights);
+  const topBars = heights.flatMap((height, index) => (height === top ? [index] : []));
+  const place = count > 1 ? (topBars[0] ?? 0) / (count - 1) : 1;
+  const lastNotes = lists.at(-1) ?? [];
+
+  return {
+    pasted: share(pasted, half),
+    twins: share(twins, count),
+    alikeNeighbours: share(
+      texts.filter((text, index) => index > 0 && text === texts[index - 1]).length,
+      count,
+    ),
+    rhythms: share(new Set(rhythms).size, Math.max(4, count)),
+    signature: share(mostOf(heads), count),
+    figureReturns: share(mostOf(figures.map(({ whole }) => whole)), figures.length),
+    headReturns: share(mostOf(figures.map(({ head }) => head)), figures.length),
+    rhymingEnds: count > 1 && lists.at(-2)?.at(-1)?.midi === lastNotes.at(-1)?.midi ? 1 : 0,
+    lastBarStuck: mostOf(lastNotes.map(({ midi }) => `${midi}`)) >= 3 ? 1 : 0,
+    stops: phraseBookOf(model.request.feel.id).manner === 'walk' ? share(stopped, count) : 0,
+    noBreath: count >= 4 && breaths === 0 ? 1 : 0,
+    breaths: share(breaths, count),
+    topHeld: topBars.length > 1 ? topBars.length - 1 : 0,
+    topEarly: count >= 4 ? Math.max(0, 0.45 - place) : 0,
+    fuller: Math.max(0, model.request.feel.silence.least - share(silence, time)),
+    crowded: walk ? 0 : Math.max(0, share(full, count) - 0.75),
+  };
+}

@@ -1,0 +1,219 @@
+import { isCompound, remembered } from '../../base';
+import type { BarSlot, Contour, MetrePhrases, PhraseModel, Slot, Theme } from '../../feel';
+import type { LineModel } from '../model';
+import { type Cell, cellOf } from './cells';
+import type { Ladder } from './ladder';
+import type { NodeRules } from './node-cost';
+import {
+  type Body,
+  bodyOf,
+  type Draw,
+  drawsOf,
+  isPlayable,
+  type Link,
+  type Node,
+  type Stance,
+  stanceOf,
+} from './nodes';
+import type { ModelPlace } from './plan';
+import type { Segment } from './segments';
+import type { Techniques } from './shown';
+import { plainContours, variantsOf } from './variants';
+
+/** What other forms of a contour cost beside itself. */
+const VARIED = 0.6;
+/** One that leads nowhere, beside itself. */
+const CUT_OFF = 1.4;
+/** What part of a bar costs that is not of the theme's own first or second half. */
+const ANY_HALF = 1.4;
+
+const isOfHalf = ({ cell }: Draw): boolean => cell.contour.slot !== 'H';
+
+/** The draws of a part of a bar, those of the theme's own halves cheaper than any others. */
+function withHalvesFirst(segment: Segment, group: readonly Slot[], draws: readonly Draw[]): readonly Draw[] {
+  if (segment.half === null || group.length < 2 || !draws.some(isOfHalf)) return draws;
+  return draws.map((draw) => (isOfHalf(draw) ? draw : { ...draw, cost: draw.cost + ANY_HALF }));
+}
+
+const partSlot = (segment: Segment): readonly Slot[] => {
+  if (segment.beats === 1.5) return ['D', 'Q'];
+  if (segment.beats !== 2) return ['Q'];
+  return segment.half === 'first' ? ['H1', 'H'] : segment.half === 'second' ? ['H2', 'H'] : ['H'];
+};
+
+const FALLBACK_SLOTS: Readonly<Record<BarSlot, readonly BarSlot[]>> = {
+  S: ['S', 'A', 'C'],
+  A: ['A', 'S', 'C'],
+  L: ['L', 'S'],
+  C: ['C', 'A', 'S'],
+  T: ['T', 'A', 'S'],
+  E: ['E', 'C', 'S'],
+};
+
+/** What a bar plays under a plan, as far as its choices depend on it. */
+export interface Place {
+  readonly theme: Theme;
+  readonly slot: BarSlot;
+  readonly models: ModelPlace | null;
+  /** Techniques that the plan hopes for in the bar. */
+  readonly asks: Techniques;
+  /** Whether other forms of the contours are offered as well: where the book alone left something amiss. */
+  readonly wide: boolean;
+}
+
+/** The books stay as they are, so each theme is varied once. */
+const varied = new WeakMap<Theme, Map<string, readonly Contour[]>>();
+
+/** Other forms of the contours of a theme and of the plainest one, each once. */
+function variedContours(theme: Theme, plain: Theme | undefined, slots: readonly Slot[]): readonly Contour[] {
+  const table = remembered(varied, theme, () => new Map<string, readonly Contour[]>());
+  return remembered(table, `${plain?.id} ${slots.join()}`, () => {
+    const found = new Map<string, Contour>();
+    for (const one of plain && plain !== theme ? [theme, plain] : [theme])
+      for (const contour of slots.flatMap((slot) => one.contours[slot] ?? []).flatMap(variantsOf))
+        found.set(JSON.stringify([contour.beats, contour.roles, contour.leads]), contour);
+    return [...found.values()];
+  });
+}
+
+/** Everything about a segment that its choices depend on, in text. */
+function contextOf({ bar, stretch, start, end, fresh, changes, opensSection }: Segment): string {
+  const { tonic, mode } = stretch?.key ?? { tonic: { letter: 'C', alteration: 0 }, mode: '' };
+  const key = `${tonic.letter}${tonic.alteration}${mode}`;
+  return `${stretch?.label} ${key} ${bar.demands.key} ${bar.ticks} ${bar.beat} ${start} ${end} ${fresh} ${changes} ${opensSection}`;
+}
+
+/** What a segment may play, before it is chosen from. */
+export interface DrawMaker {
+  /** Everything about a segment that its choices depend on, in text; remembered. */
+  contextIn(segment: Segment): string;
+  /** Bars of the theme's models of several bars, where the plan has one here. */
+  linkedDraws(segment: Segment, place: Place): readonly Draw[];
+  /** Bars of the theme that stand alone, with borrowed ones and other forms where they are wanted; never none. */
+  ownDraws(segment: Segment, place: Place): readonly Draw[];
+  /** The node of a draw: what one plan and another choose of a contour sounds the same, and is finished once. */
+  nodeIn(segment: Segment, ladder: Ladder, draw: Draw): Node;
+}
+
+/** Makes the draws of a request: what the book has for each chord, slot and theme. */
+export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrases): DrawMaker {
+  const { level } = model.request;
+  const plain = metre.themes[0];
+  const bookTriple = isCompound(metre.metre);
+  const contexts = new WeakMap<Segment, string>();
+  const stances = new Map<string, Map<Contour, Stance>>();
+  const bodies = new Map<string, Map<Contour, Map<number, Body>>>();
+  const cells = new Map<string, Map<Contour, Cell | null>>();
+
+  const contoursIn = (theme: Theme | undefined, slot: Slot): readonly Contour[] =>
+    theme?.contours[slot] ?? [];
+
+  function drawsFrom(
+    segment: Segment,
+    contours: readonly Contour[],
+    { asks, wide }: Place,
+    about: { readonly link?: (contour: Contour) => Link; readonly borrowed?: boolean } = {},
+  ): readonly Draw[] {
+    const { ladder } = segment;
+    if (!ladder) return [];
+    const triple = isCompound(segment.bar.metre) && !bookTriple;
+    return contours.flatMap((contour) => {
+      const cell = cellIn(segment, contour, triple);
+      if (!cell || !isPlayable(model, segment, cell, level, wide)) return [];
+      const { link, borrowed = false } = about;
+      const stance = stanceIn(segment, ladder, cell);
+      return drawsOf(segment, cell, stance, { link: link?.(contour) ?? null, borrowed, asks });
+    });
+  }
+
+  function contextIn(segment: Segment): string {
+    return remembered(contexts, segment, () => contextOf(segment));
+  }
+
+  function stanceIn(segment: Segment, ladder: Ladder, cell: Cell): Stance {
+    const table = remembered(stances, contextIn(segment), () => new Map<Contour, Stance>());
+    return remembered(table, cell.contour, () => stanceOf(rules, segment, ladder, cell));
+  }
+
+  function nodeIn(segment: Segment, ladder: Ladder, draw: Draw): Node {
+    const table = remembered(bodies, contextIn(segment), () => new Map<Contour, Map<number, Body>>());
+    const known = remembered(table, draw.cell.contour, () => new Map<number, Body>());
+    const body = remembered(known, draw.pitches[0] ?? 0, () => bodyOf(segment, ladder, draw));
+    return { ...body, cost: draw.cost, link: draw.link, borrowed: draw.borrowed };
+  }
+
+  function cellIn(segment: Segment, contour: Contour, triple: boolean): Cell | null {
+    const { bar, start, end, unit } = segment;
+    const key = `${start} ${end} ${unit} ${bar.ticks} ${bar.beat}`;
+    const table = remembered(cells, key, () => new Map<Contour, Cell | null>());
+    return remembered(table, contour, () => cellOf(segment, contour, triple));
+  }
+
+  /** Whether an aim or the plan asks for more than the book's own bars may have. */
+  const asksMore = ({ bar }: Segment, { asks, wide }: Place): boolean =>
+    wide ||
+    asks !== 0 ||
+    bar.demands.density !== null ||
+    bar.demands.silence > 0 ||
+    bar.demands.wanted.size > 0;
+
+  function ownDraws(segment: Segment, place: Place): readonly Draw[] {
+    const { theme, slot } = place;
+    const groups: readonly (readonly Slot[])[] = segment.whole
+      ? [FALLBACK_SLOTS[slot].slice(0, 1), FALLBACK_SLOTS[slot].slice(1)]
+      : [partSlot(segment)];
+    const more = asksMore(segment, place);
+    const lent = plain !== theme ? plain : undefined;
+    const draws: Draw[] = [];
+    for (const group of groups) {
+      const slots = (one: Theme | undefined) => group.flatMap((from) => contoursIn(one, from));
+      draws.push(...withHalvesFirst(segment, group, drawsFrom(segment, slots(theme), place)));
+      draws.push(...drawsFrom(segment, slots(lent), place, { borrowed: true }));
+      if (draws.length > 0 && !more) break;
+    }
+    if (more) {
+      const forms = drawsFrom(segment, variedContours(theme, plain, groups.flat()), place);
+      draws.push(
+        ...forms.map((draw) => ({
+          ...draw,
+          cost: draw.cost + (draw.cell.contour.leads > 0 ? VARIED : CUT_OFF),
+        })),
+      );
+    }
+    if (place.wide && !segment.whole)
+      draws.push(...plainDraws(segment).map((draw) => ({ ...draw, cost: draw.cost + VARIED })));
+    return draws.length > 0 ? draws : plainDraws(segment);
+  }
+
+  /** For a segment that no contour of the book fits: within the level's rhythms, else any. */
+  function plainDraws(segment: Segment): readonly Draw[] {
+    const { ladder } = segment;
+    if (!ladder) return [];
+    const about = { link: null, borrowed: false, asks: 0 };
+    const draws = plainContours('S', metre.metre, segment.beats).flatMap((contour) => {
+      const cell = cellOf(segment, contour, isCompound(segment.bar.metre));
+      return cell ? drawsOf(segment, cell, stanceIn(segment, ladder, cell), about) : [];
+    });
+    const within = draws.filter(
+      ({ cell }) => cell.level <= level && isPlayable(model, segment, cell, level, true),
+    );
+    const home = (list: readonly Draw[]) =>
+      list.filter(({ pitches }) => !segment.fresh || (pitches[0] ?? 0) % 12 === ladder.home);
+    return [home(within), home(draws), within, draws].find((list) => list.length > 0) ?? [];
+  }
+
+  const modelsAt = (theme: Theme, place: ModelPlace): readonly PhraseModel[] =>
+    theme.models.filter((one) => one.bars.map(({ slot }) => slot).join('+') === place.slots);
+
+  function linkedDraws(segment: Segment, place: Place): readonly Draw[] {
+    const { theme, models } = place;
+    if (!models || !segment.whole) return [];
+    return modelsAt(theme, models).flatMap((one) => {
+      const contour = one.bars[models.place];
+      const link = { model: one.id, place: models.place, last: models.place === one.bars.length - 1 };
+      return contour ? drawsFrom(segment, [contour], place, { link: () => link }) : [];
+    });
+  }
+
+  return { contextIn, linkedDraws, ownDraws, nodeIn };
+}
