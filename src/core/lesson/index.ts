@@ -14,7 +14,6 @@ export {
 } from './commands/bars';
 export {
   discardParked,
-  MOST_PARKED,
   setChartText,
   setKey,
   setMetre,
@@ -22,6 +21,7 @@ export {
   writeSectionKey,
 } from './commands/chart';
 export { setFeel } from './commands/feel';
+export { MOST_PARKED } from './commands/follow-bars';
 export { type BarRange, changeBars, clearPins, keepPosition, setPins } from './commands/hand';
 export { leaveOut } from './commands/handout';
 export { forgetMeant, isMeant, meanIt } from './commands/meant';

@@ -37,3 +37,10 @@ export function barsUpTo(
   }
   return { bars, more: false };
 }
+
+/** The bar, by index from 0, that a tick lies in; a tick just before a bar line counts as on it. */
+export const barAt = (bars: readonly GridBar[], tick: number): number =>
+  Math.max(
+    0,
+    bars.findLastIndex(({ start }) => start <= tick + 1),
+  );

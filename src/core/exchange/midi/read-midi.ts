@@ -1,30 +1,24 @@
-import { failure, midiNumber, type Result, type SpelledPitch, success } from '../../base';
+import { failure, type Result, success } from '../../base';
 import { type FeelId, isFeelId } from '../../feel';
-import { type Chord, describeKey, type Key, spellMidi } from '../../theory';
+import { type Chord, describeKey } from '../../theory';
 import { FEEL_TEXT } from '../own-words';
-import type { FoundBar, FoundChord, FoundNote, FoundScore } from '../reading/found';
+import type { FoundBar, FoundChord, FoundScore } from '../reading/found';
 import { metreTicks } from '../reading/metres';
 import { Remarks } from '../reading/remarks';
-import type { Chosen, ScoreRead } from '../reading/score-read';
+import type { ScoreRead } from '../reading/score-read';
 import type { Wishes } from '../reading/wishes';
 import { chordChoices, chordsFrom } from './chords-of';
-import { barsUpTo } from './grid';
+import { barAt, barsUpTo } from './grid';
+import { byBars, C_MAJOR, type End, endChoices, endOf, oneByOne, spelled } from './line-of';
 import { type GridBar, latenessOf, quantise, swingOf } from './quantise';
 import { type MidiEvent, readMidiFile } from './read-file';
 import { type FoundTexts, keyByEar, keysOf, readTexts } from './signs';
-import { isForBass, likeliestVoice, type MidiVoice, type PlayedNote, voicesOf } from './voices';
+import { isForBass, likeliestVoice, type MidiVoice, voicesOf } from './voices';
 
 /** Quarter notes a minute of a file that says nothing (Standard MIDI File 1.0, MMA RP-001). */
 const USUAL_TEMPO = 120;
 /** From here on the long eighth is heard as swung; trade usage, common practice, no source. */
 const LEAST_SWING = 1.15;
-const C_MAJOR: Key = { tonic: { letter: 'C', alteration: 0 }, mode: 'major' };
-
-const barAt = (bars: readonly GridBar[], tick: number): number =>
-  Math.max(
-    0,
-    bars.findLastIndex(({ start }) => start <= tick + 1),
-  );
 
 function tempoOf(events: readonly MidiEvent[], bars: readonly GridBar[], remarks: Remarks): number {
   const tempi = events
@@ -43,102 +37,6 @@ const EXTRAS: Readonly<Record<MidiVoice['extras'][number]['what'], string>> = {
   bend: 'Bends of the pitch are left out',
   'note without length': 'A note without any length is left out',
 };
-
-/** Which of notes that sound together is read, by the id of the choice. */
-const ENDS = ['lowest', 'highest'] as const;
-type End = (typeof ENDS)[number];
-
-const endOf = (voice: MidiVoice, asked: string | null): End =>
-  ENDS.find((end) => end === asked) ?? (isForBass(voice) ? 'lowest' : 'highest');
-
-/** The highest and the lowest notes of a part of which some begin together; all of them else. */
-function endChoices(voice: MidiVoice, read: End): Chosen {
-  const together = new Set(voice.notes.map(({ start }) => start)).size < voice.notes.length;
-  const all = (together ? ENDS : [read]).map((end) => ({
-    id: end,
-    name: together ? `Its ${end} notes` : 'All its notes',
-  }));
-  return { all, read };
-}
-
-/** One note at a time: of several that begin together the lowest or highest, an earlier one cut off where the next begins. */
-function oneByOne(
-  notes: readonly PlayedNote[],
-  end: End,
-  bars: readonly GridBar[],
-  remarks: Remarks,
-): readonly PlayedNote[] {
-  const way = end === 'lowest' ? 1 : -1;
-  const sorted = [...notes].sort((one, other) => one.start - other.start || way * (one.key - other.key));
-  const line: PlayedNote[] = [];
-  for (const note of sorted) {
-    const last = line.at(-1);
-    if (last?.start === note.start) {
-      remarks.inBar(`Of notes that sound together only the ${end} is kept`, barAt(bars, note.start));
-      continue;
-    }
-    if (last !== undefined && last.end > note.start) {
-      remarks.inBar('A note that sounds on under the next one is cut off there', barAt(bars, last.start));
-      line[line.length - 1] = { ...last, end: note.start };
-    }
-    line.push(note);
-  }
-  return line;
-}
-
-/** The notes bar by bar; one that goes on over a bar line is tied. */
-function byBars(
-  notes: readonly PlayedNote[],
-  bars: readonly GridBar[],
-): readonly (readonly (PlayedNote & { readonly tiedOn: boolean })[])[] {
-  const lists = bars.map((): (PlayedNote & { readonly tiedOn: boolean })[] => []);
-  for (const note of notes) {
-    let { start } = note;
-    for (let bar = barAt(bars, start); bar < bars.length && start < note.end; bar += 1) {
-      const { start: from = 0, length = 0 } = bars[bar] ?? {};
-      const end = Math.min(note.end, from + length);
-      if (end > start) {
-        lists[bar]?.push({ start: start - from, end: end - from, key: note.key, tiedOn: note.end > end });
-      }
-      start = Math.max(start, end);
-    }
-  }
-  return lists;
-}
-
-/** Notes spelled by chord and key, chromatic ones by the way the line goes. */
-function spelled(
-  lists: ReturnType<typeof byBars>,
-  keys: readonly Key[],
-  chordAt: (bar: number, tick: number) => Chord | null,
-): readonly (readonly FoundNote[])[] {
-  const order = lists.flat();
-  const nexts = order.map(() => 0);
-  for (let index = order.length - 1; index >= 0; index -= 1) {
-    const following = order[index + 1];
-    const own = order[index]?.key ?? 0;
-    nexts[index] =
-      following === undefined || following.key !== own ? (following?.key ?? own) : (nexts[index + 1] ?? own);
-  }
-  let place = -1;
-  /** What a note is tied from: it keeps its name under the next chord. */
-  let tiedFrom: { readonly key: number; readonly pitch: SpelledPitch } | null = null;
-  return lists.map((notes, bar) =>
-    notes.map(({ start, end, key, tiedOn }): FoundNote => {
-      place += 1;
-      const next = nexts[place] ?? key;
-      const chord = chordAt(bar, start);
-      const spelling: SpelledPitch = spellMidi(midiNumber(key), {
-        key: keys[bar] ?? C_MAJOR,
-        ...(chord === null ? {} : { chord }),
-        ...(next === key ? {} : { direction: next > key ? 'up' : 'down' }),
-      });
-      const pitch: SpelledPitch = start === 0 && tiedFrom?.key === key ? tiedFrom.pitch : spelling;
-      tiedFrom = tiedOn ? { key, pitch } : null;
-      return { start, duration: end - start, pitch, tiedOn, marks: null, pins: {} };
-    }),
-  );
-}
 
 /** Bars before anything with a pitch sounds: a count-in. */
 function withoutCountIn(

@@ -1,0 +1,108 @@
+import { midiNumber, type SpelledPitch } from '../../base';
+import { type Chord, type Key, spellMidi } from '../../theory';
+import type { FoundNote } from '../reading/found';
+import type { Remarks } from '../reading/remarks';
+import type { Chosen } from '../reading/score-read';
+import { barAt } from './grid';
+import type { GridBar } from './quantise';
+import { isForBass, type MidiVoice, type PlayedNote } from './voices';
+
+/** The key where a file gives none, and none is heard. */
+export const C_MAJOR: Key = { tonic: { letter: 'C', alteration: 0 }, mode: 'major' };
+
+/** Which of notes that sound together is read, by the id of the choice. */
+const ENDS = ['lowest', 'highest'] as const;
+export type End = (typeof ENDS)[number];
+
+/** The end that is asked for, by its id; else the one that suits the part. */
+export const endOf = (voice: MidiVoice, asked: string | null): End =>
+  ENDS.find((end) => end === asked) ?? (isForBass(voice) ? 'lowest' : 'highest');
+
+/** The highest and the lowest notes of a part of which some begin together; all of them else. */
+export function endChoices(voice: MidiVoice, read: End): Chosen {
+  const together = new Set(voice.notes.map(({ start }) => start)).size < voice.notes.length;
+  const all = (together ? ENDS : [read]).map((end) => ({
+    id: end,
+    name: together ? `Its ${end} notes` : 'All its notes',
+  }));
+  return { all, read };
+}
+
+/** One note at a time: of several that begin together the lowest or highest, an earlier one cut off where the next begins. */
+export function oneByOne(
+  notes: readonly PlayedNote[],
+  end: End,
+  bars: readonly GridBar[],
+  remarks: Remarks,
+): readonly PlayedNote[] {
+  const way = end === 'lowest' ? 1 : -1;
+  const sorted = [...notes].sort((one, other) => one.start - other.start || way * (one.key - other.key));
+  const line: PlayedNote[] = [];
+  for (const note of sorted) {
+    const last = line.at(-1);
+    if (last?.start === note.start) {
+      remarks.inBar(`Of notes that sound together only the ${end} is kept`, barAt(bars, note.start));
+      continue;
+    }
+    if (last !== undefined && last.end > note.start) {
+      remarks.inBar('A note that sounds on under the next one is cut off there', barAt(bars, last.start));
+      line[line.length - 1] = { ...last, end: note.start };
+    }
+    line.push(note);
+  }
+  return line;
+}
+
+/** The notes bar by bar; one that goes on over a bar line is tied. */
+export function byBars(
+  notes: readonly PlayedNote[],
+  bars: readonly GridBar[],
+): readonly (readonly (PlayedNote & { readonly tiedOn: boolean })[])[] {
+  const lists = bars.map((): (PlayedNote & { readonly tiedOn: boolean })[] => []);
+  for (const note of notes) {
+    let { start } = note;
+    for (let bar = barAt(bars, start); bar < bars.length && start < note.end; bar += 1) {
+      const { start: from = 0, length = 0 } = bars[bar] ?? {};
+      const end = Math.min(note.end, from + length);
+      if (end > start) {
+        lists[bar]?.push({ start: start - from, end: end - from, key: note.key, tiedOn: note.end > end });
+      }
+      start = Math.max(start, end);
+    }
+  }
+  return lists;
+}
+
+/** Notes spelled by chord and key, chromatic ones by the way the line goes. */
+export function spelled(
+  lists: ReturnType<typeof byBars>,
+  keys: readonly Key[],
+  chordAt: (bar: number, tick: number) => Chord | null,
+): readonly (readonly FoundNote[])[] {
+  const order = lists.flat();
+  const nexts = order.map(() => 0);
+  for (let index = order.length - 1; index >= 0; index -= 1) {
+    const following = order[index + 1];
+    const own = order[index]?.key ?? 0;
+    nexts[index] =
+      following === undefined || following.key !== own ? (following?.key ?? own) : (nexts[index + 1] ?? own);
+  }
+  let place = -1;
+  /** What a note is tied from: it keeps its name under the next chord. */
+  let tiedFrom: { readonly key: number; readonly pitch: SpelledPitch } | null = null;
+  return lists.map((notes, bar) =>
+    notes.map(({ start, end, key, tiedOn }): FoundNote => {
+      place += 1;
+      const next = nexts[place] ?? key;
+      const chord = chordAt(bar, start);
+      const spelling: SpelledPitch = spellMidi(midiNumber(key), {
+        key: keys[bar] ?? C_MAJOR,
+        ...(chord === null ? {} : { chord }),
+        ...(next === key ? {} : { direction: next > key ? 'up' : 'down' }),
+      });
+      const pitch: SpelledPitch = start === 0 && tiedFrom?.key === key ? tiedFrom.pitch : spelling;
+      tiedFrom = tiedOn ? { key, pitch } : null;
+      return { start, duration: end - start, pitch, tiedOn, marks: null, pins: {} };
+    }),
+  );
+}
