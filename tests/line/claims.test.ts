@@ -76,9 +76,9 @@ function silenceHolds(at: Case, claim: Of<'silence'>): boolean {
   return Math.floor(Math.max(...gaps) / beatTicks(metre)) === claim.beats;
 }
 
-const isBass = (at: Case, note: LineNote | undefined): boolean => {
+const isRoot = (at: Case, note: LineNote | undefined): boolean => {
   const chord = note ? chordAt(at, note.start) : null;
-  return note !== undefined && chord !== null && classOf(chord.bass) === midiOf(note.pitch) % 12;
+  return note !== undefined && chord !== null && classOf(chord.root) === midiOf(note.pitch) % 12;
 };
 
 function anticipationHolds(at: Case, claim: Of<'anticipation'>, model: LineModel): boolean {
@@ -122,7 +122,7 @@ function spellsHold(at: Case, claim: Of<'spells' | 'change' | 'roots'>): boolean
   const sizes = midis(chosen).map((midi, index, all) => midi - (all[index - 1] ?? midi));
   if (!chosen.every((note) => isMember(at, note))) return false;
   if (claim.kind === 'change') return chords.size > 1;
-  if (claim.kind === 'roots') return chords.size > 1 && chosen.every((note) => isBass(at, note));
+  if (claim.kind === 'roots') return chords.size > 1 && chosen.every((note) => isRoot(at, note));
   const kept =
     claim.direction === 'both' || sizes.every((size) => (claim.direction === 'up' ? size >= 0 : size <= 0));
   return chords.size === 1 && kept;
@@ -214,9 +214,9 @@ function lineHolds(asked: ComposeRequest, line: LineNotes, heard: HeardLine, cla
       return next !== undefined && midiOf(next.pitch) === claim.by.target.midi;
     }
     case 'closes':
-      return isBass({ asked, line, bar: claim.bar }, of(claim.bar).at(-1));
+      return isRoot({ asked, line, bar: claim.bar }, of(claim.bar).at(-1));
     case 'listen for roots':
-      return claim.bars.every((bar) => of(bar)[0]?.start === 0 && isBass({ asked, line, bar }, of(bar)[0]));
+      return claim.bars.every((bar) => of(bar)[0]?.start === 0 && isRoot({ asked, line, bar }, of(bar)[0]));
     default:
       return unreachable(claim);
   }

@@ -15,6 +15,13 @@ describe('the explanation of a whole line', () => {
     ]);
   });
 
+  test('calls no note a root that the chord has over another bass', () => {
+    const notes = line('F1 . A1 . C2 . - - | A1 . C2 . F2 . - - | C2 . E2 . G1 . - - | A1 . C2 . F2 . A1 .');
+    const said = explainLine(request('| F | F/A | C | F/A |', { level: 4 }), notes);
+    expect(said).toContain('Listen for the root on beat one of bars 1 and 3.');
+    expect(said.join(' ')).not.toContain('closes on its root');
+  });
+
   test('an unwritten line has none', () => {
     expect(explainLine(request('| C | F |'), [[], []])).toEqual([]);
   });

@@ -4,7 +4,7 @@ import { claimsFor } from './claims';
 import { type HeardLine, isSilentOnOne, struck } from './hearing';
 import type { LineModel } from './model';
 import { TECHNIQUE_ROWS } from './techniques/table';
-import { isHome, type Tone } from './tones';
+import type { Tone } from './tones';
 import type { BarAnalysis, Technique } from './types';
 
 type Lead = Extract<Claim, { kind: 'lead' | 'walk' }>;
@@ -110,7 +110,7 @@ function leadClaims(line: AnalysedLine): readonly LineClaim[] {
   const first = model.order[0] ?? 0;
   if (home) return [{ kind: 'leads', bar: last, to: first, by: home, home: true }];
   const note = heard[last]?.at(-1);
-  if (note && isHome(note)) return [{ kind: 'closes', bar: last, note }];
+  if (note && note.interval === 0) return [{ kind: 'closes', bar: last, note }];
   for (const bar of model.bars) {
     const [to] = bar.after;
     const by = to === undefined ? null : leadOf(line, bar.index);
@@ -125,7 +125,7 @@ function listenClaims({ model, heard }: AnalysedLine): readonly LineClaim[] {
   if (silent.length > 0) return [{ kind: 'listen for silence', bars: silent.map(({ index }) => index) }];
   const rooted = written.filter((bar) => {
     const first = heard[bar.index]?.[0];
-    return first !== undefined && first.start === 0 && isHome(first);
+    return first !== undefined && first.start === 0 && first.interval === 0;
   });
   return rooted.length > 0 ? [{ kind: 'listen for roots', bars: rooted.map(({ index }) => index) }] : [];
 }

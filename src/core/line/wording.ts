@@ -86,7 +86,7 @@ export function wordsFor(spoken: Spoken, claim: Claim): string {
     case 'silence':
       return `one short figure leaves ${numberWord(claim.beats)} ${claim.beats === 1 ? 'beat' : 'beats'} of silence`;
     case 'anticipation':
-      return `${placed(spoken, claim.note)} anticipates the next root`;
+      return `${placed(spoken, claim.note)} anticipates the next chord`;
     case 'octave':
       return `${placed(spoken, claim.note)} is an octave leap`;
     case 'walk':

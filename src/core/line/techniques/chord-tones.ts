@@ -1,5 +1,5 @@
 import type { Claim, Scene } from '../claim';
-import { isHome, type Tone } from '../tones';
+import type { Tone } from '../tones';
 import { leapsAnOctave } from './octave';
 import { COMMON_PRACTICE, type Seen, type TechniqueRow } from './types';
 
@@ -32,7 +32,10 @@ function claim({ tones, facts }: Scene): Claim | null {
   if (first === undefined) return null;
   const several = new Set(members.map((tone) => tone.stretch)).size > 1;
   const texts = new Set(notes.map((index) => facts.notes[index]?.degreeText));
-  if (several) return members.every(isHome) ? { kind: 'roots', notes } : { kind: 'change', notes };
+  if (several)
+    return members.every(({ interval }) => interval === 0)
+      ? { kind: 'roots', notes }
+      : { kind: 'change', notes };
   if (texts.size === 1) return { kind: 'carries', note: first };
   return { kind: 'spells', notes, direction: directionOf(members) };
 }
