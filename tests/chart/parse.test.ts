@@ -129,6 +129,16 @@ describe('directives', () => {
     ]);
   });
 
+  it.each(['(pickup 1) G7 | C |', '(Pickup: 1) G7 | C |'])(
+    '%s asks for the beats alone, and offers them',
+    (text) => {
+      const [problem, ...others] = read(text).problems;
+      expect(others).toEqual([]);
+      expect(problem).toMatchObject({ line: 1, column: 1, suggestion: '(1)' });
+      expect(problem?.message).toMatch(/pickup is written by its beats alone/);
+    },
+  );
+
   it('a key holds from its bar on', () => {
     const keys = chart('C | (key: Bb) F | G |\n(key: Dm) A').bars.map(
       (bar) => bar.key && describeKey(bar.key),

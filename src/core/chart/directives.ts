@@ -24,6 +24,11 @@ export function readDirective(text: string, metre: Metre, first: boolean): Direc
   const key = splitKey(text);
   if (key) return keyOf(key.name);
   if (/^\d{1,2}(?:\.5)?$/.test(text)) return pickupOf(Number(text), metre, first);
+  const named = /^pickup[\s:]{0,2}(\d{1,2}(?:\.5)?)$/i.exec(text);
+  if (named) {
+    const message = 'A pickup is written by its beats alone, before the first bar.';
+    return { kind: 'problem', message, suggestion: `(${named[1]})` };
+  }
   return problem(
     'Brackets before a bar hold a metre (3/4), a key (key: D), or, before the first bar, the beats of a pickup (1).',
   );

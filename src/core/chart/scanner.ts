@@ -24,9 +24,9 @@ export type Token =
 export type Word = Extract<Token, { kind: 'word' }>;
 
 const BAR_LINE = /:\|:|:\|\|?|\|\|:|\|:|\|\||\|/y;
-/** Blanks only where a metre, a key or a sign of the way may have them, so that stray brackets do not swallow what is between. */
+/** Blanks only where a metre, a key, a pickup or a sign of the way may have them, so that stray brackets do not swallow what is between. */
 const DIRECTIVE =
-  /\((\d{1,2}\s*\/\s*\d{1,2}|key[\s:][^()|]{0,40}|to coda|(?:d\.? ?[cs]\.?|da capo|dal segno)(?: al (?:fine|coda))?|[^\s()|]{1,40})\)(?=\s|\||:\||$)/iy;
+  /\((\d{1,2}\s*\/\s*\d{1,2}|key[\s:][^()|]{0,40}|pickup[\s:]{0,2}\d{1,2}(?:\.5)?|to coda|(?:d\.? ?[cs]\.?|da capo|dal segno)(?: al (?:fine|coda))?|[^\s()|]{1,40})\)(?=\s|\||:\||$)/iy;
 const TIMES = /^(?:[x×](\d{1,3})|(\d{1,3})[x×])$/;
 const ENDING = /^\d{1,2}(?:(?:[,-]|\.[,-]?)\d{1,2})*\.$/;
 
