@@ -84,3 +84,9 @@ export function swingRatio(feel: Feel, tempo: Bpm): number {
   }
   return below.ratio;
 }
+
+/** From here on the long eighth is heard as swung; trade usage, common practice, no source. */
+const LEAST_SWING = 1.15;
+
+/** Whether a pair of eighths in this ratio, long to short, is heard as swung. */
+export const isSwung = (ratio: number): boolean => ratio >= LEAST_SWING;

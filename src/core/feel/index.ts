@@ -1,4 +1,14 @@
-export { FEELS, feelBeats, feelById, feelMetre, feelTempo, homeMetre, isFeelId, swingRatio } from './feels';
+export {
+  FEELS,
+  feelBeats,
+  feelById,
+  feelMetre,
+  feelTempo,
+  homeMetre,
+  isFeelId,
+  isSwung,
+  swingRatio,
+} from './feels';
 export { type GridNote, readGrid, type Stroke } from './grid';
 export { feelsIn, rhythmsIn, whyNotPlayedIn } from './metres';
 export { PHRASE_BOOKS, phraseBookOf } from './phrases/books';

@@ -8,7 +8,7 @@ import {
   harmonyText,
   navigationWords,
 } from '../../core/chart';
-import { swingRatio } from '../../core/feel';
+import { isSwung, swingRatio } from '../../core/feel';
 import { romanNumeral } from '../../core/fretboard';
 import { type BlankSheet, exitsOf, type LineSheet, type Sheet, type SheetNote } from '../../core/lesson';
 import { Recent } from '../recent';
@@ -25,9 +25,6 @@ import type {
   EndingMark,
   Hairpin,
 } from './types';
-
-/** From here on the long eighth is heard as swung; trade usage, common practice, no source. */
-const LEAST_SWING = 1.15;
 
 /**
  * What a sheet says, as signs in order, in steps of a bar; where they stand is for the layout.
@@ -213,7 +210,7 @@ function chordsOf(
 
 /** Eighths are thirds of the beat in compound time already. */
 const swings = (sheet: LineSheet): boolean =>
-  !isCompound(sheet.metre) && swingRatio(sheet.feel, sheet.tempo) >= LEAST_SWING;
+  !isCompound(sheet.metre) && isSwung(swingRatio(sheet.feel, sheet.tempo));
 
 /** A pickup is written in the chart's metre, of which it has only the last beats. */
 const shownMetre = (bar: ChartBar, chart: Chart): Metre => (bar.pickup ? chart.metre : bar.metre);

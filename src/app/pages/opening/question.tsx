@@ -2,14 +2,11 @@ import '../../styles/file-question.css';
 import { type RefObject, useEffect, useId, useRef, useState } from 'react';
 import { counted, midiOf } from '../../../core/base';
 import type { Chosen, FileFacts, Wishes } from '../../../core/exchange';
-import { type FeelId, feelById, isFeelId, swingRatio } from '../../../core/feel';
+import { type FeelId, feelById, isFeelId, isSwung, swingRatio } from '../../../core/feel';
 import { describeKeyIn, formatPitchIn, type Naming } from '../../../core/theory';
 import { SelectField } from '../../controls';
 import type { FileQuestion } from '../../state';
 import { useNoteNames } from '../at-work';
-
-/** From here on the long eighth is heard as swung; trade usage, common practice, no source. */
-const LEAST_SWING = 1.15;
 
 /** Asks, before a file of another program is opened, what of it becomes the lesson; says what is lost on the way. */
 export function Question({ asking }: { readonly asking: FileQuestion }) {
@@ -174,7 +171,7 @@ function FeelField({ facts, choose, field, missing }: FeelFieldProps) {
   const id = useId();
   const named = (feel: FeelId): string => {
     const { name, tempo } = feelById(feel);
-    return swingRatio(feelById(feel), tempo.usual) >= LEAST_SWING ? `${name}, swung` : name;
+    return isSwung(swingRatio(feelById(feel), tempo.usual)) ? `${name}, swung` : name;
   };
   return (
     <div className="field">

@@ -7,7 +7,7 @@ import {
   navigationWords,
   playOrder,
 } from '../../chart';
-import { swingRatio } from '../../feel';
+import { isSwung, swingRatio } from '../../feel';
 import type { LineSheet, SheetBar } from '../../lesson';
 import {
   type Accidental,
@@ -208,9 +208,6 @@ function metronome(metre: Metre, tempo: number): Element {
   return tag('metronome', unit, tag('per-minute', tempo));
 }
 
-/** From here on the long eighth is heard as swung; trade usage, common practice, no source. */
-const LEAST_SWING = 1.15;
-
 /** The ratio of a pair of eighths in small whole numbers, as the standard wants it: 1.5 is 3 to 2. */
 function swingElement(ratio: number): Element {
   const parts = Array.from({ length: 12 }, (_, index) => index + 1);
@@ -266,7 +263,7 @@ function directionsOf(sheet: LineSheet, index: number): readonly Element[] {
   if (index === 0) {
     directions.push(above(tag('direction-type', metronome(sheet.metre, sheet.tempo)), tempoSound(sheet)));
     const ratio = swingRatio(sheet.feel, sheet.tempo);
-    if (ratio >= LEAST_SWING) {
+    if (isSwung(ratio)) {
       directions.push(
         above(tag('direction-type', tag('words', 'Swing eighths')), tag('sound', swingElement(ratio))),
       );

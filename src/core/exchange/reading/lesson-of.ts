@@ -13,7 +13,7 @@ import {
   withoutMark,
 } from '../../base';
 import { barSignature, type Chart, chartMetreNames, playOrder } from '../../chart';
-import { type Feel, feelById, feelTempo, swingRatio } from '../../feel';
+import { type Feel, feelById, feelTempo, isSwung, swingRatio } from '../../feel';
 import { type Instrument, rangeOf } from '../../fretboard';
 import {
   describeLessonProblem,
@@ -47,8 +47,6 @@ const MOST_NOTES = 10_000;
 const LONGEST_CHART = 20_000;
 const LONGEST_TITLE = 200;
 const LONGEST_NOTES = 2000;
-/** From here on the long eighth is heard as swung; trade usage, common practice, no source. */
-const LEAST_SWING = 1.15;
 /** The last level sets no limit of its own to the neck. */
 const FREE_LEVEL = 5;
 
@@ -108,8 +106,8 @@ function withWholeUpbeat(found: FoundScore, plan: MetrePlan, remarks: Remarks): 
 /** Whether a file and the feel chosen for it swing their eighths alike, in a sentence where they do not. */
 function swingRemark(swing: number | null, feel: Feel, tempo: Bpm): readonly string[] {
   if (swing === null) return [];
-  const swung = swing >= LEAST_SWING;
-  if (swingRatio(feel, tempo) >= LEAST_SWING === swung) return [];
+  const swung = isSwung(swing);
+  if (isSwung(swingRatio(feel, tempo)) === swung) return [];
   return [
     swung
       ? `The file swings its eighths; ${feel.name} plays them straight.`
