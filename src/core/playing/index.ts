@@ -1,5 +1,5 @@
 export { proposeLadder } from './ladder';
-export { straightened } from './straighten';
+export { straightened, swingsEighths } from './straighten';
 export {
   boundsOf,
   climbs,

@@ -1,6 +1,10 @@
 import { type Bpm, TICKS_PER_QUARTER } from '../base';
-import { swingRatio } from '../feel';
+import { isSwung, swingRatio } from '../feel';
 import type { LineSheet } from '../lesson';
+
+/** Whether the eighths of a line are heard as swung; in metres of eighths they are thirds of the beat, and played as written. */
+export const swingsEighths = ({ metre, feel, tempo }: LineSheet): boolean =>
+  metre.unit !== 8 && isSwung(swingRatio(feel, tempo));
 
 /**
  * The straight position of a swung moment within its bar: the score is written straight and played swung.

@@ -1,4 +1,4 @@
-import { barTicks, isCompound, type Metre, midiOf, sameMetre, samePitch } from '../../core/base';
+import { barTicks, type Metre, midiOf, sameMetre, samePitch } from '../../core/base';
 import {
   beginsBar,
   type Chart,
@@ -8,9 +8,9 @@ import {
   harmonyText,
   navigationWords,
 } from '../../core/chart';
-import { isSwung, swingRatio } from '../../core/feel';
 import { romanNumeral } from '../../core/fretboard';
 import { type BlankSheet, exitsOf, type LineSheet, type Sheet, type SheetNote } from '../../core/lesson';
+import { swingsEighths } from '../../core/playing';
 import { Recent } from '../recent';
 import type { Steps } from '../steps';
 import { signsKey, signsOf } from './events';
@@ -140,7 +140,7 @@ function* lineContent(sheet: LineSheet, numerals: boolean): Steps<Content> {
     bars,
     numbers: written.map(({ bar }) => bar.number),
     strings,
-    feel: swings(sheet) ? 'Swing eighths' : null,
+    feel: swingsEighths(sheet) ? 'Swing eighths' : null,
   };
 }
 
@@ -207,10 +207,6 @@ function chordsOf(
     return chords;
   });
 }
-
-/** Eighths are thirds of the beat in compound time already. */
-const swings = (sheet: LineSheet): boolean =>
-  !isCompound(sheet.metre) && isSwung(swingRatio(sheet.feel, sheet.tempo));
 
 /** A pickup is written in the chart's metre, of which it has only the last beats. */
 const shownMetre = (bar: ChartBar, chart: Chart): Metre => (bar.pickup ? chart.metre : bar.metre);

@@ -7,7 +7,7 @@ import {
   navigationWords,
   playOrder,
 } from '../../chart';
-import { isSwung, swingRatio } from '../../feel';
+import { swingRatio } from '../../feel';
 import type { LineSheet, SheetBar } from '../../lesson';
 import {
   type Accidental,
@@ -16,6 +16,7 @@ import {
   type NotatedEvent,
   notateBar,
 } from '../../notation';
+import { swingsEighths } from '../../playing';
 import { type Key, keySignature, sameKey } from '../../theory';
 import { keyAt, signatureOf } from '../signature';
 import { type BarTies, tiesOverBarLines } from '../ties';
@@ -262,11 +263,9 @@ function directionsOf(sheet: LineSheet, index: number): readonly Element[] {
   const directions: Element[] = [];
   if (index === 0) {
     directions.push(above(tag('direction-type', metronome(sheet.metre, sheet.tempo)), tempoSound(sheet)));
-    const ratio = swingRatio(sheet.feel, sheet.tempo);
-    if (isSwung(ratio)) {
-      directions.push(
-        above(tag('direction-type', tag('words', 'Swing eighths')), tag('sound', swingElement(ratio))),
-      );
+    if (swingsEighths(sheet)) {
+      const swing = swingElement(swingRatio(sheet.feel, sheet.tempo));
+      directions.push(above(tag('direction-type', tag('words', 'Swing eighths')), tag('sound', swing)));
     }
   }
   if (section?.start === index && section.name !== null) {

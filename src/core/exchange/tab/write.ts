@@ -1,8 +1,8 @@
 import { midiOf } from '../../base';
 import { beginsBar, type ChartBar, navigationWords } from '../../chart';
-import { swingRatio } from '../../feel';
 import { writeTuning } from '../../fretboard';
 import { exitsOf, type LineSheet, tempoWords } from '../../lesson';
+import { swingsEighths } from '../../playing';
 import { describeKeyIn, formatNameIn, type Naming, sameKey } from '../../theory';
 import { keyAt } from '../signature';
 import { tiesOverBarLines } from '../ties';
@@ -177,7 +177,7 @@ const wordsOver = (stretches: readonly BarPart[], { bars }: LineSheet): readonly
 
 function headerOf(sheet: LineSheet, lessonTitle: string): readonly string[] {
   const key = sheet.bars.length === 0 ? sheet.key : keyAt(sheet, 0);
-  const swung = swingRatio(sheet.feel, sheet.tempo) > 1 ? ', eighths swung' : '';
+  const swung = swingsEighths(sheet) ? ', eighths swung' : '';
   const naming = namingOf(sheet);
   return [
     lessonTitle,
