@@ -1,5 +1,5 @@
 export { proposeLadder } from './ladder';
-export { straightened, swingsEighths } from './straighten';
+export { straightened, swingsEighths, unswung } from './straighten';
 export {
   boundsOf,
   climbs,

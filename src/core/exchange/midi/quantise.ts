@@ -1,4 +1,5 @@
 import { TICKS_PER_QUARTER } from '../../base';
+import { unswung } from '../../playing';
 import type { FoundMetre } from '../reading/found';
 import type { PlayedNote } from './voices';
 
@@ -80,13 +81,6 @@ export function swingOf(notes: readonly PlayedNote[], bars: readonly GridBar[]):
   return swings ? late / (TICKS_PER_QUARTER - late) : 1;
 }
 
-/** A swung place within a quarter note as it is written straight. */
-function straight(place: number, ratio: number): number {
-  if (ratio === 1) return place;
-  const long = (TICKS_PER_QUARTER * ratio) / (1 + ratio);
-  return place <= long ? (place * HALF) / long : HALF + ((place - long) * HALF) / (TICKS_PER_QUARTER - long);
-}
-
 const nearest = (place: number, grid: number): number => Math.round(place / grid) * grid;
 
 /** Two notes nearer than this, in ticks, are meant to begin together. */
@@ -96,7 +90,7 @@ const TOGETHER = 60;
 const isTriplet = (grid: number): boolean => grid === THIRD || grid === SIXTH;
 
 const onGrid = (place: number, grid: number, ratio: number): number =>
-  nearest(isTriplet(grid) ? place : straight(place, ratio), grid);
+  nearest(isTriplet(grid) ? place : unswung(place, ratio), grid);
 
 /** Whether notes that begin one after the other would begin together. */
 const merges = (starts: readonly number[], grid: number, ratio: number): boolean =>
@@ -125,7 +119,7 @@ function gridOf({ starts, ends }: Beat, ratio: number, triplets: boolean): numbe
     [...starts, ...ends].reduce(
       (sum, start) =>
         sum +
-        Math.abs((isTriplet(grid) ? start : straight(start, ratio)) - onGrid(start, grid, ratio)) +
+        Math.abs((isTriplet(grid) ? start : unswung(start, ratio)) - onGrid(start, grid, ratio)) +
         (isTriplet(grid) ? TRIPLET_COST : 0),
       0,
     );
