@@ -109,3 +109,7 @@ function endingLength(
   const followed = bars[start + length]?.ending != null;
   return closed || followed ? length : Math.min(length, lengthBefore);
 }
+
+/** Whether two bars belong to the same ending, or both to none, as what lies outside the chart does. */
+export const sameEnding = (one: ChartBar | undefined, other: ChartBar | undefined): boolean =>
+  (one?.ending ?? []).join() === (other?.ending ?? []).join();

@@ -7,6 +7,7 @@ import {
   harmonyParts,
   harmonyText,
   navigationWords,
+  sameEnding,
 } from '../../core/chart';
 import { romanNumeral } from '../../core/fretboard';
 import { type BlankSheet, exitsOf, type LineSheet, type Sheet, type SheetNote } from '../../core/lesson';
@@ -214,9 +215,6 @@ const shownMetre = (bar: ChartBar, chart: Chart): Metre => (bar.pickup ? chart.m
 /** How often a repeat is played, where it is not twice and no numbers of endings say it. */
 const timesText = ({ repeatEnd, ending }: ChartBar): string | null =>
   repeatEnd === null || repeatEnd === 2 || ending !== null ? null : `x${repeatEnd}`;
-
-const sameEnding = (one: ChartBar | undefined, other: ChartBar | undefined): boolean =>
-  one?.ending?.join() === other?.ending?.join();
 
 function endingMark(
   before: ChartBar | undefined,

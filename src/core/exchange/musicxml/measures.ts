@@ -6,6 +6,7 @@ import {
   type Navigation,
   navigationWords,
   playOrder,
+  sameEnding,
 } from '../../chart';
 import { swingRatio } from '../../feel';
 import type { LineSheet, SheetBar } from '../../lesson';
@@ -88,9 +89,6 @@ function repeatTargets(chart: Chart): ReadonlySet<number> {
   const order = playOrder(chart);
   return new Set(order.filter((bar, place) => bar <= (order[place - 1] ?? -1)));
 }
-
-const sameEnding = (one: ChartBar | undefined, other: ChartBar | undefined): boolean =>
-  (one?.ending ?? []).join() === (other?.ending ?? []).join();
 
 function leftBarline(chart: Chart, index: number, targets: ReadonlySet<number>): Element | null {
   const bar = chart.bars[index];

@@ -6,6 +6,7 @@ import {
   harmonyParts,
   navigationWords,
   ownSpans,
+  sameEnding,
   soundingSignature,
 } from '../../../core/chart';
 import { type DrawnSymbol, describeKeyIn, type Naming, sameKey } from '../../../core/theory';
@@ -103,9 +104,6 @@ const keyChange = (bar: ChartBar, before: ChartBar | undefined, naming: Naming =
   before === undefined || bar.key === null || (before.key !== null && sameKey(bar.key, before.key))
     ? ''
     : describeKeyIn(naming, bar.key);
-
-const sameEnding = (one: ChartBar | undefined, other: ChartBar | undefined): boolean =>
-  one?.ending?.join() === other?.ending?.join();
 
 function alike(bar: ChartBar, other: ChartBar | undefined): boolean {
   if (other === undefined || other.pickup || bar.pushed !== other.pushed) return false;
