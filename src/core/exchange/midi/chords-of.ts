@@ -3,14 +3,12 @@ import type { FoundChord } from '../reading/found';
 import { metreBeat } from '../reading/metres';
 import type { Remarks } from '../reading/remarks';
 import type { FileChoice } from '../reading/score-read';
-import { chordalBars, chordsByTriads, playsChords, type SoundingNote } from '../reading/triads';
+import { chordsByTriads, type SoundingNote, triadChoices, triadParts } from '../reading/triads';
 import type { GridBar } from './quantise';
 import type { FoundTexts } from './signs';
 import type { MidiVoice } from './voices';
 
 const TEXTS = 'texts';
-const ALL_PARTS = 'all triads';
-const triadsId = ({ id }: MidiVoice): string => `${id} triads`;
 
 /** A chord that is struck this much before a beat, in ticks, is struck on it. */
 const EARLY = 60;
@@ -46,17 +44,12 @@ export function chordChoices(
   hasTexts: boolean,
   nameOf: (voice: MidiVoice) => string,
 ): readonly FileChoice[] {
-  const playing = voices
-    .map((voice) => ({ voice, notes: inBars([voice], bars) }))
-    .filter(({ notes }) => playsChords(notes))
-    .sort((one, other) => chordalBars(other.notes) - chordalBars(one.notes));
-  return [
-    ...(hasTexts ? [{ id: TEXTS, name: 'Chord symbols in the file' }] : []),
-    ...playing.map(({ voice }) => ({ id: triadsId(voice), name: `Triads of “${nameOf(voice)}”` })),
-    ...(voices.length > 1 && playsChords(inBars(voices, bars))
-      ? [{ id: ALL_PARTS, name: 'Triads of all parts together' }]
-      : []),
-  ];
+  const parts = voices.map((voice) => ({
+    id: voice.id,
+    name: nameOf(voice),
+    bars: inBars([voice], bars),
+  }));
+  return [...(hasTexts ? [{ id: TEXTS, name: 'Chord symbols in the file' }] : []), ...triadChoices(parts)];
 }
 
 interface ChordFile {
@@ -81,15 +74,19 @@ export function chordsFrom(
   remarks: Remarks,
 ): readonly FoundChord[] | null {
   if (source === TEXTS) return texts.chords;
-  const voice = voices.find((one) => triadsId(one) === source);
-  if (source === null || (voice === undefined && source !== ALL_PARTS)) {
+  const parts = triadParts(
+    source,
+    voices.map((voice) => ({ id: voice.id, name: nameOf(voice), voice })),
+    remarks,
+  );
+  if (parts === null) {
     remarks.say('There are no chords in the file, so every bar has N.C.; they can be typed over the bars.');
     return null;
   }
-  remarks.say(
-    `The chords are read from the notes of ${voice === undefined ? 'all parts together' : `the part “${nameOf(voice)}”`}: look them over.`,
+  const notes = inBars(
+    parts.map(({ voice }) => voice),
+    bars,
   );
-  const notes = inBars(voice === undefined ? voices : [voice], bars);
   const read = chordsByTriads(
     bars.map(({ length, metre }, bar) => ({
       notes: notes[bar] ?? [],

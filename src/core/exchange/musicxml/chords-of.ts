@@ -4,19 +4,21 @@ import type { FoundChord } from '../reading/found';
 import { metreBeat, metreTicks } from '../reading/metres';
 import type { Remarks } from '../reading/remarks';
 import type { FileChoice } from '../reading/score-read';
-import { chordalBars, chordsByTriads, playsChords, type SoundingNote } from '../reading/triads';
+import { chordsByTriads, type SoundingNote, triadChoices, triadParts } from '../reading/triads';
 import { soundingKeys } from './keys-of';
 import type { RawMeasure, RawPart } from './raw';
 import { readHarmony } from './read-harmony';
 
 type Chords = readonly (readonly FoundChord[])[];
 
-const ALL_PARTS = 'all triads';
 const symbolsId = ({ id }: RawPart): string => `${id} symbols`;
-const triadsId = ({ id }: RawPart): string => `${id} triads`;
 const nameOf = ({ name, instruments, id }: RawPart): string => name || instruments || id;
 
 const hasSymbols = ({ measures }: RawPart): boolean => measures.some(({ harmonies }) => harmonies.length > 0);
+
+/** The parts that can play chords. */
+const pitchedOf = (parts: readonly RawPart[]) =>
+  parts.filter(({ percussion }) => !percussion).map((part) => ({ id: part.id, name: nameOf(part), part }));
 
 const sounding = ({ notes }: RawMeasure): readonly SoundingNote[] =>
   notes.map(({ start, duration, pitch }) => ({ start, end: start + duration, midi: midiOf(pitch) }));
@@ -30,20 +32,11 @@ export function chordChoices(parts: readonly RawPart[], own: RawPart): readonly 
     .filter(hasSymbols)
     .sort((one, other) => Number(other === own) - Number(one === own))
     .map((part) => ({ id: symbolsId(part), name: `Symbols over “${nameOf(part)}”` }));
-  const pitched = parts.filter(({ percussion }) => !percussion);
-  const playing = pitched
-    .map((part) => ({ part, bars: part.measures.map(sounding) }))
-    .filter(({ bars }) => playsChords(bars))
-    .sort((one, other) => chordalBars(other.bars) - chordalBars(one.bars));
-  const triads = playing.map(({ part }) => ({ id: triadsId(part), name: `Triads of “${nameOf(part)}”` }));
-  const together = own.measures.map((_, bar) =>
-    pitched.flatMap(({ measures }) => (measures[bar] ? sounding(measures[bar]) : [])),
-  );
-  const all =
-    pitched.length > 1 && playsChords(together)
-      ? [{ id: ALL_PARTS, name: 'Triads of all parts together' }]
-      : [];
-  return [...symbols, ...triads, ...all];
+  const pitched = pitchedOf(parts).map(({ part, ...named }) => ({
+    ...named,
+    bars: part.measures.map(sounding),
+  }));
+  return [...symbols, ...triadChoices(pitched)];
 }
 
 /**
@@ -100,23 +93,17 @@ export function chordsFrom(
   source: string | null,
   remarks: Remarks,
 ): Chords {
-  if (source === ALL_PARTS) {
-    remarks.say('The chords are read from the notes of all parts together: look them over.');
+  const symbols = parts.find((part) => symbolsId(part) === source);
+  if (symbols !== undefined) {
+    if (symbols !== own) remarks.say(`The chords are those over the part “${nameOf(symbols)}”.`);
+    return symbolsOf(symbols, remarks);
+  }
+  const playing = triadParts(source, pitchedOf(parts), remarks);
+  if (playing !== null)
     return triadsOf(
-      parts.filter(({ percussion }) => !percussion),
+      playing.map(({ part }) => part),
       own,
     );
-  }
-  for (const part of parts) {
-    if (source === symbolsId(part)) {
-      if (part !== own) remarks.say(`The chords are those over the part “${nameOf(part)}”.`);
-      return symbolsOf(part, remarks);
-    }
-    if (source === triadsId(part)) {
-      remarks.say(`The chords are read from the notes of the part “${nameOf(part)}”: look them over.`);
-      return triadsOf([part], own);
-    }
-  }
   remarks.say('There are no chords in the file; they can be typed over the bars.');
   return [];
 }

@@ -1,6 +1,8 @@
 import { midiNumber } from '../../base';
 import { type Chord, formatName, type Key, parseChord, spellMidi } from '../../theory';
 import type { FoundChord } from './found';
+import type { Remarks } from './remarks';
+import type { FileChoice } from './score-read';
 
 /** A note that sounds in a bar, in ticks from the bar's beginning. */
 export interface SoundingNote {
@@ -188,7 +190,49 @@ export function chordalBars(bars: readonly (readonly SoundingNote[])[]): number 
 /** A part plays chords where it does in one of so many bars. */
 const SELDOM = 4;
 
-export function playsChords(bars: readonly (readonly SoundingNote[])[]): boolean {
+function playsChords(bars: readonly (readonly SoundingNote[])[]): boolean {
   const chordal = chordalBars(bars);
   return chordal > 0 && chordal * SELDOM >= bars.length;
+}
+
+/** A part of a file that may play chords. */
+export interface SoundingPart {
+  readonly id: string;
+  readonly name: string;
+  /** Its notes bar by bar. */
+  readonly bars: readonly (readonly SoundingNote[])[];
+}
+
+const ALL_PARTS = 'all triads';
+const triadsId = ({ id }: Pick<SoundingPart, 'id'>): string => `${id} triads`;
+
+/** The triads of each part that plays some, those first that play the most, and in the end those of all together. */
+export function triadChoices(parts: readonly SoundingPart[]): readonly FileChoice[] {
+  const playing = parts
+    .filter(({ bars }) => playsChords(bars))
+    .sort((one, other) => chordalBars(other.bars) - chordalBars(one.bars));
+  return [
+    ...playing.map((part) => ({ id: triadsId(part), name: `Triads of “${part.name}”` })),
+    ...(parts.length > 1 && playsChords(together(parts))
+      ? [{ id: ALL_PARTS, name: 'Triads of all parts together' }]
+      : []),
+  ];
+}
+
+/** What sounds in each bar, whichever part plays it. */
+const together = (parts: readonly SoundingPart[]): SoundingPart['bars'] =>
+  (parts[0]?.bars ?? []).map((_, bar) => parts.flatMap(({ bars }) => bars[bar] ?? []));
+
+/** The parts that a choice of {@link triadChoices} means, with a sentence that says so; null where it is none. */
+export function triadParts<Part extends Pick<SoundingPart, 'id' | 'name'>>(
+  source: string | null,
+  parts: readonly Part[],
+  remarks: Remarks,
+): readonly Part[] | null {
+  const part = parts.find((one) => triadsId(one) === source);
+  if (part === undefined && source !== ALL_PARTS) return null;
+  remarks.say(
+    `The chords are read from the notes of ${part === undefined ? 'all parts together' : `the part “${part.name}”`}: look them over.`,
+  );
+  return part === undefined ? parts : [part];
 }
