@@ -1,5 +1,5 @@
 import { type Bpm, counted, type Metre } from '../../base';
-import { FEELS, type FeelId, feelMetre } from '../../feel';
+import { FEELS, type FeelId, feelsIn } from '../../feel';
 import { describeKey, type Key } from '../../theory';
 import type { ReadableChart } from './chart-of';
 import type { FoundScore } from './found';
@@ -35,8 +35,8 @@ export interface FileFacts {
 export const keyOf = ({ bars }: FoundScore): Key | null => bars.find(({ key }) => key !== null)?.key ?? null;
 
 /** The feels that are played in a metre; all of them where none is. */
-function feelsIn(metre: Metre): readonly FeelId[] {
-  const played = FEELS.filter((feel) => feelMetre(feel, metre) !== null);
+function feelsFor(metre: Metre): readonly FeelId[] {
+  const played = feelsIn(metre);
   return (played.length === 0 ? FEELS : played).map(({ id }) => id);
 }
 
@@ -59,7 +59,7 @@ export function factsOf(
     range: rangeIn(score),
     octaves: octaveChoices(score),
     lowered: octaves,
-    feels: feelsIn(metre),
+    feels: feelsFor(metre),
     own: score.own && score.feel !== null,
   };
 }
