@@ -77,5 +77,6 @@ export const beatGroups = (metre: Metre): readonly number[] =>
 export const sameMetre = (one: Metre, other: Metre): boolean =>
   one.count === other.count && one.unit === other.unit;
 
-/** `7/8`. */
-export const metreName = ({ count, unit }: Metre): string => `${count}/${unit}`;
+/** `7/8`; any time signature has a name, whether a lesson can be in it or not. */
+export const metreName = ({ count, unit }: { readonly count: number; readonly unit: number }): string =>
+  `${count}/${unit}`;

@@ -1,4 +1,4 @@
-import { beatsInBar, type Metre } from '../base';
+import { beatsInBar, type Metre, metreName } from '../base';
 import { type Key, parseKey, suggestKey } from '../theory';
 import { CHART_METRES, chartMetreNames } from './limits';
 import { splitKey, typedKey } from './typed-key';
@@ -38,7 +38,9 @@ function metreOf(count: number, unit: number): Directive {
   const metre = CHART_METRES.find((known) => known.count === count && known.unit === unit);
   if (metre) return { kind: 'metre', metre };
   const known = chartMetreNames().join(', ');
-  return problem(`${count}/${unit} is not a metre this program can write for; it knows ${known}.`);
+  return problem(
+    `${metreName({ count, unit })} is not a metre this program can write for; it knows ${known}.`,
+  );
 }
 
 function keyOf(text: string): Directive {

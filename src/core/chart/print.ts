@@ -1,4 +1,4 @@
-import { barTicks, beatsInBar, beatTicks, type Metre, sameMetre, ticks } from '../base';
+import { barTicks, beatsInBar, beatTicks, type Metre, metreName, sameMetre, ticks } from '../base';
 import { describeKey, type Key, parseChord, sameKey } from '../theory';
 import { defaultSpans, finestShares, shareStarts } from './bar-reader';
 import { harmonyText, spansIn } from './harmony';
@@ -115,7 +115,7 @@ function closing(bar: ChartBar, next: ChartBar | undefined): string {
 function directives(bar: ChartBar, chart: Chart, state: State): readonly string[] {
   const written: string[] = [];
   const metre = bar.pickup ? metreOfPickup(bar.metre, chart) : bar.metre;
-  if (!sameMetre(metre, state.metre)) written.push(`(${metre.count}/${metre.unit})`);
+  if (!sameMetre(metre, state.metre)) written.push(`(${metreName(metre)})`);
   state.metre = metre;
   if (bar.key && !(state.key && sameKey(bar.key, state.key))) written.push(`(key: ${describeKey(bar.key)})`);
   state.key = bar.key;

@@ -1,4 +1,4 @@
-import { type Metre, sameMetre } from '../base';
+import { type Metre, metreName, sameMetre } from '../base';
 import { type Key, parseChord, sameKey } from '../theory';
 import { splitSlashes } from './bar-reader';
 import { barSignature } from './harmony';
@@ -101,7 +101,7 @@ function mend(
   if (actual === undefined || actual.pickup !== wanted.pickup) return null;
   const write = (head: string) => rewritePlace(text, before(actual.place), `${head} `);
   if (!wanted.pickup && !sameMetre(actual.metre, wanted.metre)) {
-    return write(`(${wanted.metre.count}/${wanted.metre.unit})`);
+    return write(`(${metreName(wanted.metre)})`);
   }
   const key = wanted.key ?? home;
   if (!sameKeys(actual.key ?? home, key)) return key === null ? null : write(typedKey(key));

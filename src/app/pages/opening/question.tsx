@@ -1,6 +1,6 @@
 import '../../styles/file-question.css';
 import { type RefObject, useEffect, useId, useRef, useState } from 'react';
-import { counted, midiOf } from '../../../core/base';
+import { counted, metreName, midiOf } from '../../../core/base';
 import type { Chosen, FileFacts, Wishes } from '../../../core/exchange';
 import { type FeelId, feelById, isFeelId, isSwung, swingRatio } from '../../../core/feel';
 import { describeKeyIn, formatPitchIn, type Naming } from '../../../core/theory';
@@ -208,7 +208,7 @@ function FeelField({ facts, choose, field, missing }: FeelFieldProps) {
 /** `Oh! Susanna: 16 bars in 4/4, F major, 92 bpm, 32 chords, 90 notes.` */
 function factsText({ title, bars, metre, key, tempo, chords, notes }: FileFacts, naming: Naming): string {
   const found = [
-    `${counted(bars, 'bar')} in ${metre.count}/${metre.unit}`,
+    `${counted(bars, 'bar')} in ${metreName(metre)}`,
     ...(key === null ? [] : [describeKeyIn(naming, key)]),
     tempo === null ? 'no tempo' : `${tempo} bpm`,
     chords === 0 ? 'no chords' : counted(chords, 'chord'),

@@ -1,4 +1,4 @@
-import { type Bpm, counted, type Metre } from '../../base';
+import { type Bpm, counted, type Metre, metreName } from '../../base';
 import { FEELS, type FeelId, feelsIn } from '../../feel';
 import { describeKey, type Key } from '../../theory';
 import type { ReadableChart } from './chart-of';
@@ -69,6 +69,6 @@ export const readText = ({ bars, notes, chords, metre, key }: FileFacts, asLine:
   [
     counted(bars, 'bar'),
     asLine ? counted(notes, 'note') : counted(chords, 'chord'),
-    `${metre.count}/${metre.unit}`,
+    metreName(metre),
     ...(key === null ? [] : [describeKey(key)]),
   ].join(', ');

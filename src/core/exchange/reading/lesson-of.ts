@@ -6,6 +6,7 @@ import {
   failure,
   fret,
   listed,
+  metreName,
   midiOf,
   type Result,
   success,
@@ -275,9 +276,9 @@ export function lessonOf(whole: FoundScore, fallbackTitle: string, wishes: Wishe
     return failure({ message: 'There is no bar in this file. Nothing was changed.' });
   const plan = planMetres(score.bars, remarks);
   if (plan === null) {
-    const { count, unit } = score.bars[0]?.metre ?? { count: 0, unit: 0 };
+    const begins = score.bars[0]?.metre ?? { count: 0, unit: 0 };
     return failure({
-      message: `Most of this file is in a metre that a lesson cannot have (it begins in ${count}/${unit}; a lesson can be in ${listed(chartMetreNames())}). Nothing was changed.`,
+      message: `Most of this file is in a metre that a lesson cannot have (it begins in ${metreName(begins)}; a lesson can be in ${listed(chartMetreNames())}). Nothing was changed.`,
     });
   }
   const asLine = wishes.take === 'line';

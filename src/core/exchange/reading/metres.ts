@@ -17,8 +17,6 @@ export const metreTicks = ({ count, unit }: FoundMetre): number => (TICKS_PER_QU
 export const metreBeat = ({ count, unit }: FoundMetre): number =>
   ((TICKS_PER_QUARTER * 4) / unit) * (unit >= 8 && count > 3 && count % 3 === 0 ? 3 : 1);
 
-const nameOf = ({ count, unit }: FoundMetre): string => `${count}/${unit}`;
-
 const sameAs = (metre: FoundMetre, other: FoundMetre): boolean =>
   metre.count === other.count && metre.unit === other.unit;
 
@@ -51,7 +49,7 @@ const holding = (length: number): Metre | null =>
 /** The whole piece in other note values, where that is the same music. */
 function rewrite(bars: readonly FoundBar[], remarks: Remarks): MetrePlan | null {
   const metre = bars.find(({ pickup }) => !pickup)?.metre;
-  const rewritten = REWRITTEN.find(({ from }) => metre !== undefined && from === nameOf(metre));
+  const rewritten = REWRITTEN.find(({ from }) => metre !== undefined && from === metreName(metre));
   if (metre === undefined || rewritten === undefined) return null;
   if (!bars.every((bar) => bar.pickup || sameAs(bar.metre, metre))) return null;
   const { from, to, how } = rewritten;
@@ -76,7 +74,7 @@ export function planMetres(bars: readonly FoundBar[], remarks: Remarks): MetrePl
     if (known(metre) === null && !bar.pickup) {
       changed += 1;
       remarks.inBar(
-        `A chart has no metre ${nameOf(metre)}: it is written as ${metreName(fitting)}, with silence at the end`,
+        `A chart has no metre ${metreName(metre)}: it is written as ${metreName(fitting)}, with silence at the end`,
         index,
       );
     }

@@ -1,4 +1,4 @@
-import { midiOf } from '../../base';
+import { metreName, midiOf } from '../../base';
 import { beginsBar, type ChartBar, navigationWords } from '../../chart';
 import { writeTuning } from '../../fretboard';
 import { exitsOf, type LineSheet, tempoWords } from '../../lesson';
@@ -182,7 +182,7 @@ function headerOf(sheet: LineSheet, lessonTitle: string): readonly string[] {
   return [
     lessonTitle,
     sheet.name,
-    `${describeKeyIn(naming, key)}, ${sheet.metre.count}/${sheet.metre.unit}, ${tempoWords(sheet, sheet.tempo)}, ${sheet.feel.name}${swung}`,
+    `${describeKeyIn(naming, key)}, ${metreName(sheet.metre)}, ${tempoWords(sheet, sheet.tempo)}, ${sheet.feel.name}${swung}`,
     `Tuning, lowest string first: ${writeTuning(sheet.instrument.openStrings, naming)}. The lowest line is the lowest string.`,
     'Counting stands below; a dot is a beat that is not struck, x a dead note.',
     ...legendOf(sheet),

@@ -1,4 +1,4 @@
-import type { Metre } from '../../base';
+import { type Metre, metreName } from '../../base';
 import type { FeelId, RhythmCell } from '../types';
 import { BALLAD_CELLS } from './ballad';
 import { BOSSA_CELLS } from './bossa';
@@ -41,5 +41,5 @@ const CELLS: Readonly<Record<FeelId, MetreCells>> = {
  * The one-bar rhythms of a feel's bass in a metre; null where the feel says nothing about it. They stand apart from the
  * feels, because only the composer and the pencil need them.
  */
-export const rhythmCellsOf = (feel: FeelId, { count, unit }: Metre): readonly RhythmCell[] | null =>
-  CELLS[feel][`${count}/${unit}`] ?? null;
+export const rhythmCellsOf = (feel: FeelId, metre: Metre): readonly RhythmCell[] | null =>
+  CELLS[feel][metreName(metre)] ?? null;
