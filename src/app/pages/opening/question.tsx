@@ -1,6 +1,6 @@
 import '../../styles/file-question.css';
 import { type RefObject, useEffect, useId, useRef, useState } from 'react';
-import { counted, metreName, midiOf } from '../../../core/base';
+import { capitalised, counted, countedInWords, metreName, midiOf } from '../../../core/base';
 import type { Chosen, FileFacts, Wishes } from '../../../core/exchange';
 import { type FeelId, feelById, isFeelId, isSwung, swingRatio } from '../../../core/feel';
 import { describeKeyIn, formatPitchIn, type Naming } from '../../../core/theory';
@@ -134,13 +134,8 @@ function ChoiceField({ label, chosen, onChange }: ChoiceFieldProps) {
   );
 }
 
-const OCTAVES = [
-  'As they stand',
-  'One octave lower',
-  'Two octaves lower',
-  'Three octaves lower',
-  'Four octaves lower',
-];
+const octaveText = (octaves: number): string =>
+  octaves === 0 ? 'As they stand' : `${capitalised(countedInWords(octaves, 'octave'))} lower`;
 
 /** One step for the whole line, each with how much of it can be played there. */
 function Octave({ facts, choose }: { readonly facts: FileFacts; readonly choose: Choose }) {
@@ -152,7 +147,7 @@ function Octave({ facts, choose }: { readonly facts: FileFacts; readonly choose:
       value={String(lowered)}
       options={octaves.map((each) => ({
         value: String(each.octaves),
-        label: `${OCTAVES[each.octaves] ?? ''}: ${each.playable === notes ? 'all' : `${each.playable} of ${notes}`} on the neck`,
+        label: `${octaveText(each.octaves)}: ${each.playable === notes ? 'all' : `${each.playable} of ${notes}`} on the neck`,
       }))}
       onChange={(value) => choose({ octaves: Number(value) })}
     />

@@ -3,6 +3,7 @@ import {
   beatTicks,
   bpm,
   counted,
+  countedInWords,
   failure,
   fret,
   listed,
@@ -220,15 +221,13 @@ function inOctave(
   const octaves = (known ? wishes.octaves : null) ?? likeliestOctaves(score);
   const found = lowered(score, octaves);
   if (octaves > 0 && wishes.take === 'line') {
-    remarks.say(`The notes are written ${OCTAVES[octaves] ?? `${octaves} octaves`} lower than in the file.`);
+    remarks.say(`The notes are written ${countedInWords(octaves, 'octave')} lower than in the file.`);
     if (score.bars.some(({ notes }) => notes.some(({ pins }) => pins.fret !== undefined))) {
       remarks.say('Strings and frets of the file are left out: they belong to the other octave.');
     }
   }
   return { found, octaves };
 }
-
-const OCTAVES = ['', 'one octave', 'two octaves', 'three octaves', 'four octaves'];
 
 /** The lesson with the line of the file, for whatever hand can play it. */
 function withLine(
