@@ -10,7 +10,15 @@ import {
 import { feelById } from '../feel';
 import type { Instrument } from '../fretboard';
 import type { LineRequest } from '../line';
-import { findKey, type Key, type KeyGuess, type Naming, sameKey, type WeightedNote } from '../theory';
+import {
+  C_MAJOR,
+  findKey,
+  type Key,
+  type KeyGuess,
+  type Naming,
+  sameKey,
+  type WeightedNote,
+} from '../theory';
 import { composerAims } from './aims';
 import { metreProblems } from './metre-check';
 import type { InstrumentSettings, LinePiece } from './types';
@@ -21,9 +29,6 @@ export const instrumentOf = (settings: InstrumentSettings): Instrument => ({
   scaleLength: settings.scaleLength,
   ...(settings.leftHanded === undefined ? {} : { leftHanded: settings.leftHanded }),
 });
-
-/** What is assumed while a chart has no chord yet. */
-const KEY_WITHOUT_CHORDS: Key = { tonic: { letter: 'C', alteration: 0 }, mode: 'major' };
 
 /** The chart of a piece as it is read, with its keys. */
 export interface PieceChart {
@@ -85,7 +90,7 @@ export function readPiece(piece: LinePiece): PieceChart {
     notes: ownNotes(piece),
     ...(piece.key === null ? {} : { home: piece.key }),
   });
-  const key = chart.bars[0]?.key ?? piece.key ?? sections[0] ?? guesses[0]?.key ?? KEY_WITHOUT_CHORDS;
+  const key = chart.bars[0]?.key ?? piece.key ?? sections[0] ?? guesses[0]?.key ?? C_MAJOR;
   const bars = chart.bars.map((bar) => {
     const own = bar.key ?? (piece.key === null ? sections[bar.section] : null) ?? key;
     return sameKey(own, bar.key ?? key) ? bar : { ...bar, key: own };

@@ -20,6 +20,7 @@ export {
   ALL_KEYS,
   alterationInKey,
   bestEnharmonicKey,
+  C_MAJOR,
   describeKey,
   describeSignature,
   keyNames,

@@ -91,6 +91,9 @@ export function bestEnharmonicKey(key: Key): Key {
   return tonic ? { tonic, mode: key.mode } : key;
 }
 
+/** The key that is taken where none is known: in a chart without chords, for notes without a signature. */
+export const C_MAJOR: Key = { tonic: { letter: 'C', alteration: 0 }, mode: 'major' };
+
 export const sameKey = (one: Key, other: Key): boolean =>
   one.mode === other.mode &&
   one.tonic.letter === other.tonic.letter &&

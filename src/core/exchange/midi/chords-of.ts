@@ -1,4 +1,4 @@
-import type { Key } from '../../theory';
+import { C_MAJOR, type Key } from '../../theory';
 import type { FoundChord } from '../reading/found';
 import { metreBeat } from '../reading/metres';
 import type { Remarks } from '../reading/remarks';
@@ -59,8 +59,6 @@ interface ChordFile {
   readonly keys: readonly (Key | null)[];
   readonly texts: FoundTexts;
 }
-
-const C_MAJOR: Key = { tonic: { letter: 'C', alteration: 0 }, mode: 'major' };
 
 /**
  * The chords of the file in ticks from its beginning, from where they are asked for.

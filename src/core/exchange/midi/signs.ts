@@ -1,5 +1,14 @@
 import { midiNumber } from '../../base';
-import { ALL_KEYS, type Chord, findKey, type Key, keySignature, parseChord, spellMidi } from '../../theory';
+import {
+  ALL_KEYS,
+  C_MAJOR,
+  type Chord,
+  findKey,
+  type Key,
+  keySignature,
+  parseChord,
+  spellMidi,
+} from '../../theory';
 import type { FoundChord } from '../reading/found';
 import type { GridBar } from './quantise';
 import type { MidiEvent, TextKind } from './read-file';
@@ -26,8 +35,6 @@ export function keysOf(events: readonly MidiEvent[], bars: readonly GridBar[]): 
     return ALL_KEYS.find((key) => key.mode === mode && keySignature(key) === sign.fifths) ?? null;
   });
 }
-
-const C_MAJOR: Key = { tonic: { letter: 'C', alteration: 0 }, mode: 'major' };
 
 /** The key that the chords and the notes tell, where the file has no signature. */
 export function keyByEar(chords: readonly (Chord | null)[], notes: readonly PlayedNote[]): Key | null {

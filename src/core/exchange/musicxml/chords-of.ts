@@ -1,5 +1,5 @@
 import { midiOf } from '../../base';
-import type { Key } from '../../theory';
+import { C_MAJOR } from '../../theory';
 import type { FoundChord } from '../reading/found';
 import { metreBeat, metreTicks } from '../reading/metres';
 import type { Remarks } from '../reading/remarks';
@@ -69,8 +69,6 @@ const symbolsOf = (source: RawPart, remarks: Remarks): Chords =>
       return { at: places[index] ?? 0, chord: chord ?? null };
     });
   });
-
-const C_MAJOR: Key = { tonic: { letter: 'C', alteration: 0 }, mode: 'major' };
 
 /** The chords that parts play, in each measure. */
 const triadsOf = (sources: readonly RawPart[], own: RawPart): Chords =>

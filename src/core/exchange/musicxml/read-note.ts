@@ -9,14 +9,13 @@ import {
   type SpelledPitch,
   stringNumber,
 } from '../../base';
-import { type Interval, spellMidi, transposePitch } from '../../theory';
+import { C_MAJOR, type Interval, spellMidi, transposePitch } from '../../theory';
 import type { RawNote } from './raw';
 import { marksIn, ringsOn } from './read-signs';
 import { childOf, childrenOf, numberOf, textOf, type XmlNode } from './xml-tree';
 
 const ALTERATIONS: readonly Alteration[] = [-2, -1, 0, 1, 2];
 const OCTAVES = { least: -1, most: 8 } as const;
-const C_MAJOR = { tonic: { letter: 'C', alteration: 0 }, mode: 'major' } as const;
 
 /** A name from a `…-step` and a `…-alter` element; a quarter tone goes to the half step next to it. */
 export function readStep(
