@@ -25,3 +25,6 @@ export function pickupMetre(beats: number, metre: Metre): Metre {
   if (Number.isInteger(units)) return { count: units, unit: metre.unit };
   return { count: Math.round(units * 2), unit: metre.unit === 2 ? 4 : 8 };
 }
+
+/** How many bars, and how many sections, a chart can have: one that goes on is cut there, with a problem. */
+export const MOST_BARS = 2000;

@@ -3,7 +3,7 @@ import type { Key } from '../theory';
 import { placeOf, readBar } from './bar-reader';
 import { readDirective } from './directives';
 import { type Draft, settleEndings, type WrittenSign } from './endings';
-import { pickupMetre } from './limits';
+import { MOST_BARS, pickupMetre } from './limits';
 import { classifyLine, leadingName, linesOf, rehearsalLetters, unnamedWords } from './lines';
 import { beginsBar, readNavigation } from './navigation';
 import { ProblemList } from './problems';
@@ -13,9 +13,6 @@ import { scanLine, type Token, type Word } from './scanner';
 import { Sections } from './sections';
 import type { Chart, ChartBar, ChartPlace, ParsedChart } from './types';
 import { reportUnplayed } from './unplayed';
-
-/** A chart that goes on beyond this is cut there, with a problem. */
-const MOST_BARS = 2000;
 
 type BarLine = Extract<Token, { kind: 'bar line' }>;
 

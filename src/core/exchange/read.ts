@@ -1,12 +1,12 @@
 import { failure, type Result, success } from '../base';
-import type { Lesson } from '../lesson';
+import { LESSON_LIMITS, type Lesson } from '../lesson';
 import { readMidi } from './midi/read-midi';
 import { readScore } from './musicxml/read-score';
 import { unpackMxl } from './musicxml/unpack-mxl';
 import { readXml } from './musicxml/xml-tree';
 import { decodeText } from './reading/decode';
 import type { FileFacts } from './reading/facts';
-import { lessonOf, MOST_BARS } from './reading/lesson-of';
+import { lessonOf } from './reading/lesson-of';
 import { Remarks } from './reading/remarks';
 import type { Chosen, ScoreRead } from './reading/score-read';
 import { LIKELIEST, type Wishes } from './reading/wishes';
@@ -42,13 +42,13 @@ const BROKEN = 'This file cannot be read: something in it was not foreseen. Noth
 
 function scoreOf(bytes: Uint8Array, wishes: Wishes, remarks: Remarks): Result<ScoreRead, Problem> {
   if (beginsWith(bytes, 'MThd') || beginsWith(bytes, 'RIFF'))
-    return readMidi(bytes, wishes, MOST_BARS, remarks);
+    return readMidi(bytes, wishes, LESSON_LIMITS.bars, remarks);
   const text = beginsWith(bytes, 'PK') ? unpackMxl(bytes) : success(decodeText(bytes));
   if (!text.ok) return text;
   if (!text.value.trimStart().startsWith('<')) return failure({ message: UNKNOWN });
   const xml = readXml(text.value);
   if (!xml.ok) return failure({ message: `${xml.problem.message} Nothing was changed.` });
-  return readScore(xml.value, wishes, MOST_BARS, remarks);
+  return readScore(xml.value, wishes, LESSON_LIMITS.bars, remarks);
 }
 
 /**

@@ -1,3 +1,5 @@
+import { MOST_BARS } from '../chart';
+
 /** Long enough for any real lesson, short enough that a hostile file cannot make the page stall. */
 export const LESSON_LIMITS = {
   /** Characters of a title or a name. */
@@ -10,9 +12,9 @@ export const LESSON_LIMITS = {
   /** Bytes of a whole lesson as a file, its line breaks left out; a file may be a little longer. */
   whole: 4_800_000,
   pieces: 64,
-  bars: 2_000,
+  bars: MOST_BARS,
   notesInBar: 96,
   strings: 8,
-  sections: 2_000,
+  sections: MOST_BARS,
   takes: 12,
 } as const;

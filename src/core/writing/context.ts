@@ -1,7 +1,15 @@
 import { barTicks, beatTicks, type LineNote, type Metre, type MidiNumber } from '../base';
 import type { ChartBar } from '../chart';
 import { type Instrument, rangeOf } from '../fretboard';
-import { instrumentOf, type Lesson, type LineBar, type LinePiece, linePiece, readPiece } from '../lesson';
+import {
+  instrumentOf,
+  LESSON_LIMITS,
+  type Lesson,
+  type LineBar,
+  type LinePiece,
+  linePiece,
+  readPiece,
+} from '../lesson';
 import type { Chord, Key } from '../theory';
 import { unbroken, withNotes } from './arrange';
 import type { Did, Done, Moment, Pencil, Refusal } from './types';
@@ -94,9 +102,6 @@ export const refused = (desk: Pick<Desk, 'lesson' | 'pencil'>, why: Refusal): Do
   did: { kind: 'refused', why },
 });
 
-/** As many notes as a bar is allowed to hold, and to hold too much. */
-const MOST_NOTES = 96;
-
 /**
  * The lesson with other notes in some bars; a bar whose notes stay as they are is left as it is. Ties into and out
  * of the bars are put right.
@@ -113,7 +118,7 @@ export function rewritten(
     if (bar === undefined || sameList(unbroken(bar), notes)) continue;
     bars[index] = withNotes(bar, notes, lengthOf(desk, index));
   }
-  if (bars.some(({ notes, over = [] }) => Math.max(notes.length, over.length) > MOST_NOTES)) {
+  if (bars.some(({ notes, over = [] }) => Math.max(notes.length, over.length) > LESSON_LIMITS.notesInBar)) {
     return refused(desk, 'too many notes');
   }
   const touched = bars.flatMap((bar, index) => (bar === desk.piece.bars[index] ? [] : [index]));

@@ -1,5 +1,12 @@
 import { memo } from 'react';
-import { addPiece, deriveSheet, type Lesson, lineAtHand, setNotes } from '../../../core/lesson';
+import {
+  addPiece,
+  deriveSheet,
+  LESSON_LIMITS,
+  type Lesson,
+  lineAtHand,
+  setNotes,
+} from '../../../core/lesson';
 import { useAtWork, useEditor, useLessonText } from '../at-work';
 import { BlankPieceView } from './blank-piece';
 import { LinePieceView } from './line-piece';
@@ -79,7 +86,7 @@ function Notes() {
         id="notes"
         className="notes__text"
         rows={3}
-        maxLength={20_000}
+        maxLength={LESSON_LIMITS.text}
         value={notes}
         onChange={(event) => {
           const text = event.currentTarget.value;

@@ -20,6 +20,7 @@ import { type Instrument, rangeOf } from '../../fretboard';
 import {
   describeLessonProblem,
   freshIds,
+  LESSON_LIMITS,
   type Lesson,
   type LineBar,
   type LinePiece,
@@ -41,12 +42,8 @@ import { instrumentFor, likeliestOctaves, lowered, octaveChoices } from './octav
 import { Remarks } from './remarks';
 import type { Wishes } from './wishes';
 
-/** The bars that a lesson can have. */
-export const MOST_BARS = 2000;
 /** Notes that are read of a file: many times what a lesson has, and as many as a page draws without standing still. */
 const MOST_NOTES = 10_000;
-/** Signs that the text of a chart can have. */
-const LONGEST_CHART = 20_000;
 const LONGEST_TITLE = 200;
 const LONGEST_NOTES = 2000;
 /** The last level sets no limit of its own to the neck. */
@@ -285,7 +282,7 @@ export function lessonOf(whole: FoundScore, fallbackTitle: string, wishes: Wishe
   const placed = inOctave(score, wishes, remarks);
   const found = withWholeUpbeat(placed.found, plan, remarks);
   const readable = chartOf(found.bars, plan, remarks);
-  if (readable === null || readable.text.length > LONGEST_CHART) {
+  if (readable === null || readable.text.length > LESSON_LIMITS.text) {
     return failure({
       message: 'The chart of this file is longer than a lesson can hold. Nothing was changed.',
     });

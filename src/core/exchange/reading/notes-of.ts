@@ -1,11 +1,10 @@
 import { barTicks, type LineNote, type Metre, midiOf, type Pins, type SpelledPitch, ticks } from '../../base';
 import type { Instrument } from '../../fretboard';
 import { placesOf } from '../../fretboard';
+import { LESSON_LIMITS } from '../../lesson';
 import type { FoundNote } from './found';
 import type { Remarks } from './remarks';
 
-/** What a bar of a lesson can hold. */
-const MOST_NOTES = 96;
 /** The shortest values that a sheet writes: a 32nd, and a sixteenth of a triplet. */
 const FINEST = 120;
 const FINEST_TRIPLET = 160;
@@ -61,7 +60,7 @@ export function notesOf(request: NotesRequest, remarks: Remarks): readonly LineN
     const now = notes.at(-1);
     const from = Math.max(start, now === undefined ? 0 : now.start + now.duration);
     const to = Math.min(end, length);
-    if (to <= from || notes.length >= MOST_NOTES) {
+    if (to <= from || notes.length >= LESSON_LIMITS.notesInBar) {
       remarks.inBar('A note that the bar has no room for is left out', bar);
       continue;
     }
