@@ -1,3 +1,4 @@
+export { useModal } from './dialog';
 export {
   CheckField,
   draftMark,

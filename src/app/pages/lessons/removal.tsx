@@ -1,4 +1,5 @@
 import { useEffect, useId, useRef, useState } from 'react';
+import { useModal } from '../../controls';
 import type { ListedLesson } from '../../storage';
 import { useAtWork } from '../at-work';
 import { savedText, shelfTitle } from './shelf';
@@ -13,16 +14,11 @@ interface LessonRemovalProps {
 /** A dialog that takes lessons off this device, each after asking once more, since nothing brings them back. */
 export function LessonRemoval({ lessons, onRemoved, onClose }: LessonRemovalProps) {
   const { session } = useAtWork();
-  const dialog = useRef<HTMLDialogElement>(null);
+  const dialog = useModal();
   const done = useRef<HTMLButtonElement>(null);
   const [asked, setAsked] = useState<string | null>(null);
   const [said, setSaid] = useState('');
   const id = useId();
-  useEffect(() => {
-    const shown = dialog.current;
-    shown?.showModal();
-    return () => shown?.close();
-  }, []);
   const remove = async (lesson: ListedLesson) => {
     const removed = await session.removeSaved(lesson.id);
     setAsked(null);
@@ -31,7 +27,7 @@ export function LessonRemoval({ lessons, onRemoved, onClose }: LessonRemovalProp
     onRemoved();
   };
   return (
-    <dialog ref={dialog} className="removal" aria-labelledby={id} onClose={onClose}>
+    <dialog ref={dialog} className="dialog" aria-labelledby={id} onClose={onClose}>
       <h2 id={id}>Remove a lesson from this device</h2>
       <p role="status">{said}</p>
       {lessons.length === 0 && <p>Only the lesson at hand is left.</p>}

@@ -1,26 +1,21 @@
 import '../../styles/file-question.css';
-import { type RefObject, useEffect, useId, useRef, useState } from 'react';
+import { type RefObject, useId, useRef, useState } from 'react';
 import { capitalised, counted, countedInWords, metreName, midiOf } from '../../../core/base';
 import type { Chosen, FileFacts, Wishes } from '../../../core/exchange';
 import { type FeelId, feelById, isFeelId, isSwung, swingRatio } from '../../../core/feel';
 import { describeKeyIn, formatPitchIn, type Naming } from '../../../core/theory';
-import { SelectField } from '../../controls';
+import { SelectField, useModal } from '../../controls';
 import type { FileQuestion } from '../../state';
 import { useNoteNames } from '../at-work';
 
 /** Asks, before a file of another program is opened, what of it becomes the lesson; says what is lost on the way. */
 export function Question({ asking }: { readonly asking: FileQuestion }) {
   const { fileName, read, wishes, busy, choose, open, leave } = asking;
-  const dialog = useRef<HTMLDialogElement>(null);
+  const dialog = useModal();
   const feel = useRef<HTMLSelectElement>(null);
   const [missing, setMissing] = useState(false);
   const naming = useNoteNames() ?? 'letters';
   const id = useId();
-  useEffect(() => {
-    const shown = dialog.current;
-    shown?.showModal();
-    return () => shown?.close();
-  }, []);
   const { facts, parts, voices, chords, sentences } = read;
   const answer = () => {
     if (facts.feel !== null) return open();
@@ -28,7 +23,7 @@ export function Question({ asking }: { readonly asking: FileQuestion }) {
     feel.current?.focus();
   };
   return (
-    <dialog ref={dialog} className="file-question" aria-labelledby={id} onCancel={leave}>
+    <dialog ref={dialog} className="dialog file-question" aria-labelledby={id} onCancel={leave}>
       <form
         className="file-question__form"
         aria-busy={busy}
