@@ -1,6 +1,7 @@
 import '../../styles/file-note.css';
 import type { FileReading } from '../../state';
 import { useAtWork } from '../at-work';
+import { Sentences } from './sentences';
 
 /** Tells what was read from a file and what was left out; lets it be read otherwise, or a copy be made of what is shown. */
 export function FileNote({ reading }: { readonly reading: FileReading }) {
@@ -11,11 +12,7 @@ export function FileNote({ reading }: { readonly reading: FileReading }) {
     <div className="notice notice--calm file-note">
       <div className="file-note__words">
         <p>{first}</p>
-        <ul>
-          {others.map((sentence) => (
-            <li key={sentence}>{sentence}</li>
-          ))}
-        </ul>
+        <Sentences sentences={others} />
         {askAgain !== undefined && (
           <p>
             <button type="button" className="word" onClick={askAgain}>

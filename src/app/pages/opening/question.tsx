@@ -7,6 +7,7 @@ import { describeKeyIn, formatPitchIn, type Naming } from '../../../core/theory'
 import { SelectField, useModal } from '../../controls';
 import type { FileQuestion } from '../../state';
 import { useNoteNames } from '../at-work';
+import { Sentences } from './sentences';
 
 /** Asks, before a file of another program is opened, what of it becomes the lesson; says what is lost on the way. */
 export function Question({ asking }: { readonly asking: FileQuestion }) {
@@ -55,12 +56,8 @@ export function Question({ asking }: { readonly asking: FileQuestion }) {
         </p>
         <div className="file-question__lost">
           <p id={`${id}-lost`}>What becomes of it</p>
-          <ul aria-labelledby={`${id}-lost`}>
-            {/* The first says again what stands above. */}
-            {sentences.slice(1).map((sentence) => (
-              <li key={sentence}>{sentence}</li>
-            ))}
-          </ul>
+          {/* The first says again what stands above. */}
+          <Sentences sentences={sentences.slice(1)} labelledBy={`${id}-lost`} />
         </div>
         <div className="file-question__answers">
           <button type="submit" className="button button--main">
