@@ -3,30 +3,26 @@ import type { Lesson } from '../../../core/lesson';
 import type { FileReader } from '../../reader';
 import type { Session } from '../../state';
 import { shown, usualReader } from './being-read';
-import { whyNoLesson } from './other-text';
+import { isPage, whyNoLesson } from './other-text';
 
 /** Many times the size of a lesson with a logo and many pieces, or of a score, in bytes. */
 const LARGEST_FILE = 5_000_000;
 const TOO_LARGE = 'This file is larger than 5 MB, so it is no lesson and no line. Nothing was changed.';
 const UNREADABLE =
   'This file could not be read. It may have been moved or changed since it was chosen; choose it once more. Nothing was changed.';
-const NO_READER =
-  'The part of the page that reads music could not be loaded, so nothing was opened. Check that the page is still reachable and try again.';
 
-const STOPPED = 'The file was not read any further, and nothing was changed.';
-const SILENT =
-  'Reading this file came to no end, so it was given up. Nothing was changed. Perhaps the program that wrote it can save a shorter part of it.';
-
-/** Why a file that was being read was not, in a sentence. */
-const unread = (problem: 'called off' | 'failed' | 'silent'): string =>
-  ({ 'called off': STOPPED, failed: NO_READER, silent: SILENT })[problem];
+/** Why a file that was being read was not. */
+const UNREAD = {
+  'called off': 'The file was not read any further, and nothing was changed.',
+  failed:
+    'The part of the page that reads music could not be loaded, so nothing was opened. Check that the page is still reachable and try again.',
+  silent:
+    'Reading this file came to no end, so it was given up. Nothing was changed. Perhaps the program that wrote it can save a shorter part of it.',
+} as const;
 
 /** How files of music begin: MIDI, plain or wrapped, XML, a zip, and XML in UTF-16. */
 const MUSIC = ['MThd', 'RIFF', '<', 'PK', '\u00fe\u00ff', '\u00ff\u00fe', '\u0000<'];
 const MUSIC_NAME = /\.(musicxml|xml|mxl|midi?)$/i;
-
-/** How a page begins: our own practice page holds its lesson. */
-const PAGE = /^<(?:!doctype html|html)/i;
 
 /** Whether a file claims to be music of another program, by its first signs or its name. */
 function isMusic(bytes: Uint8Array, name: string): boolean {
@@ -34,7 +30,7 @@ function isMusic(bytes: Uint8Array, name: string): boolean {
     /^(?:\u00ef\u00bb\u00bf)?[ \t\r\n]*/,
     '',
   );
-  if (PAGE.test(head)) return false;
+  if (isPage(head)) return false;
   return MUSIC.some((start) => head.startsWith(start)) || MUSIC_NAME.test(name);
 }
 
@@ -57,7 +53,7 @@ export async function openFile(
   }
   if (isMusic(bytes, file.name)) return openMusic(session, reader, bytes, file.name);
   const read = await shown(session, reader, file.name, reader.readLesson(bytes));
-  if (!read.ok) refuse(unread(read.problem));
+  if (!read.ok) refuse(UNREAD[read.problem]);
   else if (!read.value.ok && read.value.problem.kind === 'not JSON') refuse(whyNoLesson(bytes));
   else await session.openRead(read.value);
 }
@@ -72,13 +68,9 @@ async function openMusic(
   const title = name.replace(/\.[^.]*$/, '');
   const read = async (wishes: Wishes | null): Promise<ReadFile | null> => {
     const answer = await shown(session, reader, name, reader.readMusic(bytes, title, wishes));
-    if (answer.ok && answer.value.ok) return answer.value.value;
-    const notice = answer.ok
-      ? answer.value.ok
-        ? null
-        : answer.value.problem.message
-      : unread(answer.problem);
-    session.editor.setState({ notice });
+    if (!answer.ok) session.editor.setState({ notice: UNREAD[answer.problem] });
+    else if (!answer.value.ok) session.editor.setState({ notice: answer.value.problem.message });
+    else return answer.value.value;
     return null;
   };
   const first = await read(null);

@@ -3,6 +3,9 @@ const TAB_LINE = /^[A-Ga-gHh][#b♯♭]?\s{0,4}[|:]?-{2}/;
 const NOT_LESSON = 'Nothing was changed.';
 const READ_HERE = 'Open reads lesson files, practice pages, MusicXML and MIDI.';
 
+/** Whether a text begins as a page does: our own practice page holds its lesson. */
+export const isPage = (text: string): boolean => /^\s*<(?:!doctype html|html)/i.test(text);
+
 /**
  * Why a file that holds no lesson is not opened, by what it seems to be: what a teacher may well have at hand, and what
  * can be done with it instead.
@@ -12,7 +15,7 @@ export function whyNoLesson(bytes: Uint8Array): string {
   if (text.startsWith('%PDF')) {
     return `This is a PDF: it shows a sheet but does not say its notes. ${READ_HERE} ${NOT_LESSON}`;
   }
-  if (/^\s*<(?:!doctype html|html)/i.test(text)) {
+  if (isPage(text)) {
     return `This page holds no lesson: it is no practice page of Ground Bass. ${READ_HERE} ${NOT_LESSON}`;
   }
   if (text.includes('\u0000') || text.includes('\uFFFD')) {
