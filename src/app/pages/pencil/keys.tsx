@@ -24,6 +24,7 @@ import {
 } from '../../../core/writing';
 import { useAtWork } from '../at-work';
 import { LOW, SMALL, useMedia, whenIdle } from '../common';
+import { KeyPick, KeyRow } from './choice';
 import { KeysFold } from './keys-fold';
 import { MidiWord } from './midi';
 import { useOwnKeys } from './own-keys';
@@ -84,11 +85,14 @@ const Keys = memo(function Keys({ at, digits }: KeysProps) {
     </div>
   );
   if (small) {
+    // Under the thumb one row of keys is shown at a time.
+    const choice = { label: 'Keys shown', all: COMMAND_GROUPS, chosen: shown, onChoose: setShown };
     return (
       <>
-        {low && <GroupPick shown={shown} onShow={setShown} />}
+        {/* Where not even the choice of rows has a row of its own, it stands before the keys. */}
+        {low && <KeyPick {...choice} className="strip__pick--group" />}
         {keysIn(shown)}
-        {!low && <GroupChoice shown={shown} onShow={setShown} />}
+        {!low && <KeyRow {...choice} className="strip__groups" />}
         {shown === 'The way of writing' && <KeysFold own={own} />}
       </>
     );
@@ -105,53 +109,6 @@ const Keys = memo(function Keys({ at, digits }: KeysProps) {
     </>
   );
 });
-
-interface GroupChoiceProps {
-  readonly shown: CommandGroup;
-  readonly onShow: (group: CommandGroup) => void;
-}
-
-/** Under the thumb one row of keys is shown at a time. */
-function GroupChoice({ shown, onShow }: GroupChoiceProps) {
-  return (
-    <div className="strip__groups" role="radiogroup" aria-label="Keys shown">
-      {COMMAND_GROUPS.map((group) => (
-        // biome-ignore lint/a11y/useSemanticElements: a button keeps the focus where the notes are written
-        <button
-          key={group}
-          type="button"
-          role="radio"
-          className="strip__value"
-          aria-checked={group === shown}
-          onClick={() => onShow(group)}
-        >
-          {group}
-        </button>
-      ))}
-    </div>
-  );
-}
-
-/** Where not even the choice of rows has a row of its own, it stands before the keys. */
-function GroupPick({ shown, onShow }: GroupChoiceProps) {
-  const { session } = useAtWork();
-  return (
-    <select
-      className="strip__key strip__pick strip__pick--group"
-      aria-label="Keys shown"
-      value={shown}
-      onChange={(event) => {
-        const group = COMMAND_GROUPS.find((each) => each === event.currentTarget.value);
-        goOnWriting(session);
-        if (group !== undefined) onShow(group);
-      }}
-    >
-      {COMMAND_GROUPS.map((group) => (
-        <option key={group}>{group}</option>
-      ))}
-    </select>
-  );
-}
 
 /** The note that a degree or a name would be here, in the lesson's names: `F`, `B♭`, `Si♭`. */
 function noteOf(command: Command, desk: Desk): string {

@@ -1,4 +1,5 @@
 import { type PointerEvent, useMemo } from 'react';
+import type { Ticks } from '../../../core/base';
 import type { LineSheet } from '../../../core/lesson';
 import {
   type Desk,
@@ -15,8 +16,9 @@ import {
 import { useAtWork, useEditor, useLesson } from '../at-work';
 import { TINY, useMedia } from '../common';
 import { Asked } from './asked';
+import { KeyPick, KeyRow } from './choice';
 import { KeysBehind } from './keys';
-import { goOnWriting, perform, putAway } from './perform';
+import { perform, putAway } from './perform';
 
 interface StripProps {
   readonly sheet: LineSheet;
@@ -66,46 +68,22 @@ export function PencilStrip({ sheet, number }: StripProps) {
 function Values({ pencil }: { readonly pencil: Pencil }) {
   const { session } = useAtWork();
   const tiny = useMedia(TINY);
-  const plain = NOTE_VALUES.some((value) => value === pencil.value);
+  const plain = NOTE_VALUES.includes(pencil.value);
+  const choice = {
+    label: 'Note value',
+    chosen: pencil.value,
+    nameOf: valueName,
+    onChoose: (value: Ticks) => perform(session, toValue(value)),
+  };
   if (tiny) {
-    return (
-      <select
-        className="strip__key strip__pick strip__pick--value"
-        aria-label="Note value"
-        value={pencil.value}
-        onChange={(event) => {
-          const value = NOTE_VALUES.find((each) => each === Number(event.currentTarget.value));
-          goOnWriting(session);
-          if (value !== undefined) perform(session, toValue(value));
-        }}
-      >
-        {!plain && <option value={pencil.value}>{valueName(pencil.value)}</option>}
-        {NOTE_VALUES.map((value) => (
-          <option key={value} value={value}>
-            {valueName(value)}
-          </option>
-        ))}
-      </select>
-    );
+    const all = plain ? NOTE_VALUES : [pencil.value, ...NOTE_VALUES];
+    return <KeyPick {...choice} className="strip__pick--value" all={all} />;
   }
   return (
-    <div className="strip__values" role="radiogroup" aria-label="Note value">
-      {NOTE_VALUES.map((value) => (
-        // biome-ignore lint/a11y/useSemanticElements: a button keeps the focus where the notes are written
-        <button
-          key={value}
-          type="button"
-          role="radio"
-          className="strip__value"
-          aria-checked={pencil.value === value}
-          onClick={() => perform(session, toValue(value))}
-        >
-          {valueName(value)}
-        </button>
-      ))}
+    <KeyRow {...choice} className="strip__values" all={NOTE_VALUES}>
       {!plain && <span className="strip__odd">{valueName(pencil.value)}</span>}
       <span className="strip__odd">{pencil.way === 'rhythm first' ? 'Rhythm first' : ''}</span>
-    </div>
+    </KeyRow>
   );
 }
 
