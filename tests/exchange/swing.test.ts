@@ -3,7 +3,7 @@ import type { Metre } from '../../src/core/base';
 import { writeMusicXml, writeTextTab } from '../../src/core/exchange';
 import type { FeelId } from '../../src/core/feel';
 import { engrave } from '../../src/score/engrave';
-import { sheetOf } from '../support/score-sheets';
+import { NOTES_ONLY, sheetOf } from '../support/score-sheets';
 
 const FOUR: Metre = { count: 4, unit: 4 };
 const TWELVE: Metre = { count: 12, unit: 8 };
@@ -11,8 +11,7 @@ const TWELVE: Metre = { count: 12, unit: 8 };
 /** Where a line says that its eighths are swung: in its score, its MusicXML, its tab. */
 function saidIn(feel: FeelId, metre: Metre): readonly boolean[] {
   const sheet = sheetOf({ chart: '| F |', notes: 'F1/4', key: 'F', feel, metre, tempo: 120 });
-  const options = { width: 900, degrees: false, fingers: false, counting: false, measureNumbers: false };
-  const score = engrave(sheet, { ...options, barsPerSystem: 4 });
+  const score = engrave(sheet, NOTES_ONLY);
   return [
     score.systems.some(({ ink }) => ink.some(({ role }) => role === 'swing')),
     writeMusicXml(sheet, 'Lesson').includes('<swing>'),

@@ -2,9 +2,9 @@ import { createRequire } from 'node:module';
 import { describe, expect, it } from 'vitest';
 import { engrave } from '../../src/score/engrave';
 import { GLYPHS } from '../../src/score/metrics/glyph-table';
-import type { Ink, InkRole, ScoreOptions } from '../../src/score/types';
+import type { Ink, InkRole } from '../../src/score/types';
 import { SCORE_FIXTURES } from '../support/score-fixtures';
-import { sheetOf } from '../support/score-sheets';
+import { NOTES_ONLY, sheetOf } from '../support/score-sheets';
 
 interface FontMetadata {
   readonly glyphBBoxes: Readonly<
@@ -13,15 +13,6 @@ interface FontMetadata {
   readonly glyphAdvanceWidths: Readonly<Record<string, number>>;
 }
 
-const OPTIONS: ScoreOptions = {
-  width: 900,
-  degrees: false,
-  fingers: false,
-  counting: false,
-  barsPerSystem: 4,
-  measureNumbers: false,
-};
-
 interface Drawn {
   readonly ink: readonly Ink[];
   /** The staff's top line, in the ink's units. */
@@ -29,7 +20,7 @@ interface Drawn {
 }
 
 function draw(key: string, notes: string): Drawn {
-  const [system] = engrave(sheetOf({ key, chart: '| C |', notes }), OPTIONS).systems;
+  const [system] = engrave(sheetOf({ key, chart: '| C |', notes }), NOTES_ONLY).systems;
   if (!system) throw new Error('Nothing was laid out.');
   return { ink: system.ink, top: system.staff.top / system.scale };
 }
@@ -121,7 +112,7 @@ describe('every fixture', () => {
   it.each(Object.entries(SCORE_FIXTURES))('%s has its notes, its frets and its chords', (_, make) => {
     const sheet = make();
     if (sheet.kind === 'blank') return;
-    const ink = engrave(sheet, OPTIONS).systems.flatMap((system) => system.ink);
+    const ink = engrave(sheet, NOTES_ONLY).systems.flatMap((system) => system.ink);
     const count = (role: InkRole) => ink.filter((one) => one.role === role).length;
     const notes = sheet.bars.flatMap((bar) => bar.notes).length;
     expect(count('note')).toBeGreaterThanOrEqual(notes);

@@ -6,19 +6,10 @@ import { excerptOf } from '../../src/handout/excerpt';
 import { engrave } from '../../src/score/engrave';
 import { layoutFretboard } from '../../src/score/neck/layout';
 import type { Ink, InkRole, ScoreOptions, TextInk } from '../../src/score/types';
-import { sheetOf } from '../support/score-sheets';
-
-const OPTIONS: ScoreOptions = {
-  width: 900,
-  degrees: false,
-  fingers: false,
-  counting: false,
-  barsPerSystem: 4,
-  measureNumbers: false,
-};
+import { NOTES_ONLY, sheetOf } from '../support/score-sheets';
 
 const inkOf = (sheet: Sheet, role: InkRole, options: Partial<ScoreOptions> = {}): readonly Ink[] =>
-  engrave(sheet, { ...OPTIONS, ...options }).systems.flatMap(({ ink }) =>
+  engrave(sheet, { ...NOTES_ONLY, ...options }).systems.flatMap(({ ink }) =>
     ink.filter((one) => one.role === role),
   );
 

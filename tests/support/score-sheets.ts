@@ -30,6 +30,17 @@ import {
   newLinePiece,
 } from '../../src/core/lesson';
 import { parseKey } from '../../src/core/theory';
+import type { ScoreOptions } from '../../src/score/types';
+
+/** How a score is engraved that shows the notes and nothing else. */
+export const NOTES_ONLY: ScoreOptions = {
+  width: 900,
+  degrees: false,
+  fingers: false,
+  counting: false,
+  barsPerSystem: 4,
+  measureNumbers: false,
+};
 
 export interface SheetRequest {
   readonly chart: string;
