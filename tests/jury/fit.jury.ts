@@ -1,14 +1,12 @@
 // biome-ignore-all lint/suspicious/noConsole: it prints the report
 import { readFileSync } from 'node:fs';
 import { test } from 'vitest';
-import { type LineNote, type Metre, TICKS_PER_QUARTER, ticks } from '../../src/core/base';
-import { type FeelId, isFeelId } from '../../src/core/feel';
-import type { Level } from '../../src/core/line';
+import { type LineNote, TICKS_PER_QUARTER, ticks } from '../../src/core/base';
 import { hearLine } from '../../src/core/line/hearing';
 import { FEATURES, type Feature, featuresOf } from '../../src/core/line/phrase/features';
 import { WEIGHTS } from '../../src/core/line/phrase/weights';
 import { modelOf } from '../../src/core/line/read-request';
-import { request } from '../line/notation';
+import { plainRequestOf, type Task } from './tasks';
 
 /*
  * Weights for the features of a line, fitted to what blind readers preferred: `npm run jury:fit`. The chance that a
@@ -19,15 +17,7 @@ import { request } from '../line/notation';
 type Author = 'program' | 'by hand';
 
 interface Judged {
-  readonly tasks: readonly {
-    readonly id: string;
-    readonly feel: string;
-    readonly tempo: number;
-    readonly level: Level;
-    readonly chart: string;
-    readonly beats?: number;
-    readonly lines: Readonly<Record<Author, string>>;
-  }[];
+  readonly tasks: readonly (Task & { readonly lines: Readonly<Record<Author, string>> })[];
   readonly judgements: readonly {
     readonly task: string;
     readonly by: string;
@@ -54,10 +44,7 @@ function noteOf(text: string): LineNote {
 
 /** The features of each line of a task, in the order of their names. */
 function vectorsOf(task: Judged['tasks'][number]): Readonly<Record<Author, readonly number[]>> {
-  const feel: FeelId = isFeelId(task.feel) ? task.feel : 'early-ska';
-  const metre: Metre = { count: task.beats ?? 4, unit: 4 };
-  const chart = task.chart.replace(/b(?=[\d\s|/]|$|m|7|6|dim|maj)/g, '♭');
-  const model = modelOf(request(chart, { feel, level: task.level, tempo: task.tempo, metre }));
+  const model = modelOf(plainRequestOf(task));
   const vector = (text: string) => {
     const bars = text.split('|').map((bar) => bar.split(' ').filter(Boolean).map(noteOf));
     const features = featuresOf(model, hearLine(model, bars));

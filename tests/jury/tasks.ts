@@ -42,24 +42,29 @@ const techniquesAt = (feel: FeelId, level: number): readonly Technique[] =>
     (row) => row.from <= level && (row.belongs(feelById(feel)) || row.technique === 'approach note'),
   ).map(({ technique }) => technique);
 
+/** What a line of a task is written over, whoever writes it: flats have their sign, as in the project's own grammar. */
+export function plainRequestOf(task: Task): ComposeRequest {
+  const feel: FeelId = isFeelId(task.feel) ? task.feel : 'early-ska';
+  const { count, unit } =
+    /^(?<count>\d+)\/(?<unit>4|8|2)$/.exec(task.metre ?? `${task.beats ?? 4}/4`)?.groups ?? {};
+  const metre: Metre = { count: Number(count), unit: unit === '8' ? 8 : unit === '2' ? 2 : 4 };
+  const chart = task.chart.replace(/b(?=[\d\s|/]|$|m|7|6|dim|maj)/g, '♭');
+  return request(chart, { feel, level: task.level, tempo: task.tempo, metre });
+}
+
 /**
  * What the composer is asked for a task, its chart in the project's own grammar: the bars of the tasks part their
  * chords evenly, as ours do.
  * @param seed - where the task names none
  */
 export function requestOf(task: Task, seed: number): ComposeRequest {
-  const feel: FeelId = isFeelId(task.feel) ? task.feel : 'early-ska';
-  const { count, unit } =
-    /^(?<count>\d+)\/(?<unit>4|8|2)$/.exec(task.metre ?? `${task.beats ?? 4}/4`)?.groups ?? {};
-  const metre: Metre = { count: Number(count), unit: unit === '8' ? 8 : unit === '2' ? 2 : 4 };
-  const asked = request(task.chart.replace(/b(?=[\d\s|/]|$|m|7|6|dim|maj)/g, '♭'), {
-    feel,
-    level: task.level,
-    tempo: task.tempo,
-    seed: task.seed ?? seed,
-    techniques: task.techniques ?? techniquesAt(feel, task.level),
-    metre,
-  });
+  const asked = plainRequestOf(task);
+  const techniques = new Set(task.techniques ?? techniquesAt(asked.feel.id, task.level));
   // An octave may be heard, and need not.
-  return { ...asked, aims: [{ where: { kind: 'line' }, allowed: ['octave'] }] as const };
+  return {
+    ...asked,
+    seed: task.seed ?? seed,
+    techniques,
+    aims: [{ where: { kind: 'line' }, allowed: ['octave'] }] as const,
+  };
 }
