@@ -1,3 +1,4 @@
+import { remembered } from '../../core/base';
 import type { Lesson, Paper, Sheet } from '../../core/lesson';
 import type { ScoreLayout, ScoreOptions } from '../../score';
 import type { Logo } from '../blocks/head';
@@ -79,12 +80,7 @@ export function engravedAs(sheet: Sheet, options: ScoreOptions): string {
 /** Several spacings are tried, most of them with the same staves. */
 function engraveOnce(engrave: Tools['engrave']): Tools['engrave'] {
   const done = new Map<string, ScoreLayout>();
-  return (sheet: Sheet, options: ScoreOptions) => {
-    const key = engravedAs(sheet, options);
-    const known = done.get(key) ?? engrave(sheet, options);
-    done.set(key, known);
-    return known;
-  };
+  return (sheet, options) => remembered(done, engravedAs(sheet, options), () => engrave(sheet, options));
 }
 
 interface Folio {

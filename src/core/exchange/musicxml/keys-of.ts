@@ -1,3 +1,4 @@
+import { remembered } from '../../base';
 import {
   ALL_KEYS,
   bestEnharmonicKey,
@@ -37,9 +38,6 @@ export function keyReader(
     [...soundingKeys(raw)].sort((one, other) => rank(one) - rank(other))[0] ?? null;
   return (raw) => {
     if (raw === null) return null;
-    const id = JSON.stringify(raw);
-    const found = known.get(id) ?? read(raw);
-    known.set(id, found);
-    return found;
+    return remembered(known, JSON.stringify(raw), () => read(raw));
   };
 }
