@@ -64,14 +64,16 @@ function fuller(
 
 function setPages(copy: Copy, spacing: Spacing, room: Room, tools: Tools) {
   const { rows, scores } = composeRows(copy, spacing, tools);
-  const foot = footOf(copy, tools);
-  const less = foot === null ? 0 : foot.height + foot.gap;
-  return { pages: breakPages(rows, { ...room, first: room.first - less }), scores, spacing };
+  return { pages: breakPages(rows, roomOver(footOf(copy, tools), room)), scores, spacing };
 }
 
 /** What stands at the foot of the first page over its number; null where nothing does. */
 export const footOf = ({ settings, width }: Copy, { measure }: Tools): Row | null =>
   atFoot(settings.blocks) ? cautionFoot(width, sizesFor(settings.print), measure) : null;
+
+/** The room that what stands at the foot of the first page leaves. */
+export const roomOver = (foot: Row | null, room: Room): Room =>
+  foot === null ? room : { ...room, first: room.first - foot.height - foot.gap };
 
 type Part = HandoutBlock | 'blank bars' | 'code';
 

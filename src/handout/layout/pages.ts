@@ -6,7 +6,7 @@ import type { LessonCode } from '../code/lesson-code';
 import { type FullSettings, fullSettings } from '../model/settings';
 import { type Room, spreadOut } from './breaks';
 import type { Tools } from './compose';
-import { fitPages, footOf } from './fit';
+import { fitPages, footOf, roomOver } from './fit';
 import { type Mark, moved, type TextMeasure } from './marks';
 import { type Sheet as PaperSheet, sheetOf } from './paper';
 import { type Row, shortened } from './rows';
@@ -54,15 +54,15 @@ export function handoutPages(
   const room: Room = { first: height, later: height - line - FURNITURE_GAP };
   const copy = { lesson, sheets, settings, logo, code, width: paper.right - paper.left };
   const { pages, scores, remarks } = fitPages(copy, room, { ...tools, engrave: engraveOnce(tools.engrave) });
+  const foot = footOf(copy, tools);
+  const free = roomOver(foot, room);
   return {
     paper: settings.paper,
     title: lesson.title,
     pages: pages.map((rows, index) => {
       const isLast = index === pages.length - 1;
-      const foot = index === 0 ? footOf(copy, tools) : null;
-      const free = index === 0 ? room.first - (foot === null ? 0 : foot.height + foot.gap) : room.later;
-      const spread = isLast ? rows : spreadOut(rows, free);
-      const folio = { index, count: pages.length, title: lesson.title, foot };
+      const spread = isLast ? rows : spreadOut(rows, index === 0 ? free.first : free.later);
+      const folio = { index, count: pages.length, title: lesson.title, foot: index === 0 ? foot : null };
       return placePage(spread, folio, settings, paper, tools.measure);
     }),
     scores,
