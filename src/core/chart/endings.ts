@@ -113,3 +113,7 @@ function endingLength(
 /** Whether two bars belong to the same ending, or both to none, as what lies outside the chart does. */
 export const sameEnding = (one: ChartBar | undefined, other: ChartBar | undefined): boolean =>
   (one?.ending ?? []).join() === (other?.ending ?? []).join();
+
+/** How often a repeat that ends with a bar is played, where it is not twice and no numbers of endings say it. */
+export const timesToSay = ({ repeatEnd, ending }: ChartBar): number | null =>
+  repeatEnd === null || repeatEnd === 2 || ending !== null ? null : repeatEnd;

@@ -1,6 +1,6 @@
 export { type ChartKeys, chordFunctions, findChartKeys, weightedChords } from './analysis';
 export { type BarEdit, type EditedChart, editBar, typedBar } from './edit';
-export { sameEnding } from './endings';
+export { sameEnding, timesToSay } from './endings';
 export { matchByCaret } from './follow-text';
 export {
   barSignature,

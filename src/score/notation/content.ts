@@ -8,6 +8,7 @@ import {
   harmonyText,
   navigationWords,
   sameEnding,
+  timesToSay,
 } from '../../core/chart';
 import { romanNumeral } from '../../core/fretboard';
 import { type BlankSheet, exitsOf, type LineSheet, type Sheet, type SheetNote } from '../../core/lesson';
@@ -110,7 +111,7 @@ function* lineContent(sheet: LineSheet, numerals: boolean): Steps<Content> {
       section: firstOfSection ? (sheet.chart.sections[bar.section]?.name ?? null) : null,
       repeatStart: bar.repeatStart,
       end: barEnd(bar, after, sheet, signatureChange(keys[index], keys[index + 1]) !== null),
-      times: timesText(bar),
+      times: timesText(timesToSay(bar)),
       ending: endingMark(before, bar, after),
       waySigns: (['segno', 'coda'] as const).filter((sign) => bar.navigation?.includes(sign)),
       wayWords: (bar.navigation ?? []).filter((sign) => !beginsBar(sign)).map(navigationWords),
@@ -209,12 +210,10 @@ function chordsOf(
   });
 }
 
+const timesText = (times: number | null): string | null => (times === null ? null : `x${times}`);
+
 /** A pickup is written in the chart's metre, of which it has only the last beats. */
 const shownMetre = (bar: ChartBar, chart: Chart): Metre => (bar.pickup ? chart.metre : bar.metre);
-
-/** How often a repeat is played, where it is not twice and no numbers of endings say it. */
-const timesText = ({ repeatEnd, ending }: ChartBar): string | null =>
-  repeatEnd === null || repeatEnd === 2 || ending !== null ? null : `x${repeatEnd}`;
 
 function endingMark(
   before: ChartBar | undefined,

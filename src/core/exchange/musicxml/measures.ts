@@ -7,6 +7,7 @@ import {
   navigationWords,
   playOrder,
   sameEnding,
+  timesToSay,
 } from '../../chart';
 import { swingRatio } from '../../feel';
 import type { LineSheet, SheetBar } from '../../lesson';
@@ -122,7 +123,7 @@ function rightBarline(chart: Chart, index: number): Element | null {
   const endingStops = bar.ending !== null && !sameEnding(bar, next);
   const style = repeats || !next ? 'light-heavy' : next.section !== bar.section ? 'light-light' : null;
   if (style === null && !endingStops) return null;
-  const times = bar.ending === null && bar.repeatEnd !== null && bar.repeatEnd > 2 ? bar.repeatEnd : null;
+  const times = timesToSay(bar);
   return element(
     'barline',
     { location: 'right' },

@@ -1,5 +1,5 @@
 import { metreName, midiOf } from '../../base';
-import { beginsBar, type ChartBar, navigationWords } from '../../chart';
+import { beginsBar, type ChartBar, navigationWords, timesToSay } from '../../chart';
 import { writeTuning } from '../../fretboard';
 import { exitsOf, type LineSheet, tempoWords } from '../../lesson';
 import { swingsEighths } from '../../playing';
@@ -97,14 +97,14 @@ function barPartsOf(sheet: LineSheet, room: number): readonly BarPart[] {
     }
     return parts.map((columns, part): BarPart => {
       const ends = part === parts.length - 1;
-      const counted = written.ending === null && (written.repeatEnd ?? 2) > 2;
+      const times = timesToSay(written);
       return {
         bar: written,
         columns,
         begins: part === 0,
         ends,
         times: ends
-          ? [counted ? `x${written.repeatEnd}` : '', ...waySigns(written, false)]
+          ? [times === null ? '' : `x${times}`, ...waySigns(written, false)]
               .filter((part) => part !== '')
               .join(', ')
           : '',
