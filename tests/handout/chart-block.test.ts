@@ -143,6 +143,12 @@ describe('what a chord chart says', () => {
     expect(widths.filter((width) => width > 2).length).toBe(2);
   });
 
+  test('the numbers of endings say how often', () => {
+    const { marks } = block('|: C |1. F :|2. G :|3. C |');
+    expect(count(marks, '3.')).toBe(1);
+    expect(count(marks, 'x3')).toBe(0);
+  });
+
   test('a bar like the one before is written as one, two like the two before across their bar line', () => {
     expect(count(block('| C | C | F | F |').marks, ONE_BAR)).toBe(2);
     const pair = block('| C | Am | C | Am |').marks;

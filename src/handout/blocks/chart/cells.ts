@@ -8,6 +8,7 @@ import {
   ownSpans,
   sameEnding,
   soundingSignature,
+  timesToSay,
 } from '../../../core/chart';
 import { type DrawnSymbol, describeKeyIn, type Naming, sameKey } from '../../../core/theory';
 
@@ -110,9 +111,10 @@ function alike(bar: ChartBar, other: ChartBar | undefined): boolean {
   return sameMetre(bar.metre, other.metre) && soundingSignature(bar) === soundingSignature(other);
 }
 
-/** How often a repeat is played where it is not twice, and the words of the way: `x3`, `D.S. al Coda`. */
+/** How often a repeat is played where nothing else says it, and the words of the way: `x3`, `D.S. al Coda`. */
 function closingWords(bar: ChartBar): string {
-  const times = bar.repeatEnd !== null && bar.repeatEnd !== 2 ? [`x${bar.repeatEnd}`] : [];
+  const count = timesToSay(bar);
+  const times = count === null ? [] : [`x${count}`];
   const words = (bar.navigation ?? []).filter((sign) => !beginsBar(sign)).map(navigationWords);
   return [...times, ...words].join(', ');
 }
