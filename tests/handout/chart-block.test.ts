@@ -171,6 +171,9 @@ describe('what a chord chart says', () => {
     expect(count(block('| C / / G |').marks, '/')).toBe(2);
     expect(count(block('| C G |').marks, '/')).toBe(0);
     expect(count(block('(3/4) | C G |').marks, '/')).toBe(1);
+    // The third beat of 7/8 is the longer one.
+    expect(count(block('(7/8) | C F / |').marks, '/')).toBe(1);
+    expect(count(block('(7/8) | C / F |').marks, '/')).toBe(1);
   });
 
   test('the metre stands where it is new, and a key where it changes', () => {

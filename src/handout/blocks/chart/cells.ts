@@ -1,4 +1,4 @@
-import { barTicks, beatTicks, type Metre, sameMetre } from '../../../core/base';
+import { barTicks, beatsOf, type Metre, sameMetre } from '../../../core/base';
 import {
   beginsBar,
   type Chart,
@@ -126,22 +126,17 @@ function closingWords(bar: ChartBar): string {
 function symbolsOf(bar: ChartBar, naming: Naming | undefined): readonly CellSymbol[] {
   const spans = ownSpans(bar);
   const length = barTicks(bar.metre);
-  const beat = beatTicks(bar.metre);
+  const beats = beatsOf(bar.metre).map(({ start }) => start);
   const uneven =
     new Set(spans.map(({ duration }) => duration)).size > 1 &&
-    spans.every(({ start, duration }) => start % beat === 0 && duration % beat === 0);
+    spans.every(({ start }) => beats.includes(start));
   return spans.flatMap(({ start, duration, harmony }, index): readonly CellSymbol[] => {
     const parts = harmonyParts(harmony, naming);
     const base = index === 0 && bar.pushed === true ? `<${parts.base}` : parts.base;
-    const slashes = uneven ? Math.round(duration / beat) - 1 : 0;
+    const heldOn = uneven ? beats.filter((beat) => beat > start && beat < start + duration) : [];
     return [
       { ...parts, base, at: start / length },
-      ...Array.from({ length: slashes }, (_, slash) => ({
-        base: '/',
-        raised: '',
-        bass: '',
-        at: (start + (slash + 1) * beat) / length,
-      })),
+      ...heldOn.map((beat) => ({ base: '/', raised: '', bass: '', at: beat / length })),
     ];
   });
 }
