@@ -19,6 +19,8 @@ export interface Stretch {
   /** Tells harmonies apart: the chord's symbol, or what was written. */
   readonly label: string;
   readonly chord: Chord | null;
+  /** What was written where no chord is understood; else null. */
+  readonly unknown: string | null;
   /** Tonic and mode of the key in force. */
   readonly key: Key;
   readonly rootClass: number;
@@ -85,6 +87,7 @@ export function stretchOf(span: HarmonySpan, index: number, key: Key, demands: D
     end: span.start + span.duration,
     label: labelOf(span.harmony),
     chord,
+    unknown: span.harmony.kind === 'unknown' ? span.harmony.text : null,
     key,
     demands,
     rootClass,

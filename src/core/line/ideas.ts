@@ -182,10 +182,10 @@ const USUAL = 8;
 function withoutIdeas(model: LineModel, barIndex: number): string {
   const bar = model.bars[barIndex];
   if (!bar) return 'The chart has no such bar.';
-  const unknown = bar.stretches.find((stretch) => stretch.label.startsWith('? '));
+  const unknown = bar.stretches.find((stretch) => stretch.unknown !== null);
   const place = barHeading(model, barIndex);
   return unknown
-    ? `${place}: the chord “${unknown.label.slice(2)}” is not understood, so there is nothing to build an idea on.`
+    ? `${place}: the chord “${unknown.unknown}” is not understood, so there is nothing to build an idea on.`
     : `${place} has no chord, so the bass rests there; write a chord and ideas come with it.`;
 }
 

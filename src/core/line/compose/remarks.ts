@@ -8,9 +8,9 @@ import { unheardRemarks } from './aim-misses';
 
 function restRemark(model: LineModel, bar: BarModel): string[] {
   const place = barHeading(model, bar.index);
-  const unknown = bar.stretches.find((stretch) => stretch.label.startsWith('? '));
+  const unknown = bar.stretches.find((stretch) => stretch.unknown !== null);
   if (unknown)
-    return [`${place}: the chord “${unknown.label.slice(2)}” is not understood, so the bass rests under it.`];
+    return [`${place}: the chord “${unknown.unknown}” is not understood, so the bass rests under it.`];
   return bar.playable ? [] : [`${place} has no chord, so the bass rests.`];
 }
 

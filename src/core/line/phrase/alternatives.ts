@@ -1,3 +1,4 @@
+import { remembered } from '../../base';
 import { type BarSlot, type MetrePhrases, phraseBookOf, type Theme } from '../../feel';
 import type { HeardLine } from '../hearing';
 import type { BarModel, LineModel } from '../model';
@@ -70,12 +71,11 @@ export function alternativesFor(model: LineModel): Alternatives {
 
   function shelfFor(bar: BarModel): Shelf {
     const metre = phrasesIn(book, bar.metre);
-    const known = shelves.get(metre);
-    if (known) return known;
-    const themes = [...themesFor(metre, model, 0), manyOrders(metre)];
-    const shelf: Shelf = { metre, themes, pools: poolMaker(model, rules, metre, MOST_NODES) };
-    shelves.set(metre, shelf);
-    return shelf;
+    return remembered(shelves, metre, () => ({
+      metre,
+      themes: [...themesFor(metre, model, 0), manyOrders(metre)],
+      pools: poolMaker(model, rules, metre, MOST_NODES),
+    }));
   }
 
   /** By part of the bar, every choice that the book has for it. */
@@ -184,7 +184,8 @@ function waysThrough(about: Bar): readonly Alternative[] {
       const node = pools[index]?.nodes[nodes[index] ?? 0];
       if (!node || node.last < 0) return [];
       const next = parts[index + 1];
-      const begins = pools[index + 1]?.entries[entryIn(pools[index + 1] as Pool, nodes[index + 1] ?? 0)];
+      const into = pools[index + 1];
+      const begins = into?.entries[entryIn(into, nodes[index + 1] ?? 0)];
       const inside = next && begins ? edges.goalOf(next, begins, segment) : null;
       const leading = finisher.leading(segment, next ? (inside ? [inside] : []) : goals, 0);
       return finisher.finish(segment, node, finisher.leadOf(segment, node, leading), leading).tones;
@@ -192,27 +193,16 @@ function waysThrough(about: Bar): readonly Alternative[] {
   }
 
   const found = new Map<string, Alternative>();
-  const onward = new Map<number, (node: number) => number>();
+  const onward = new Map<number, ReturnType<typeof edges.between>>();
   for (const { nodes, cost } of cheapest(ways, firstPool, parts.length > 1 ? PRICED_IN_PARTS : PRICED)) {
     const own = entryIn(firstPool, nodes[0] ?? 0);
     const goals = goalsFor(last, own);
-    const price =
-      onward.get(bar.after.includes(bar.index) ? own : -1) ??
-      ((): ((node: number) => number) => {
-        const prices = edges.between({
-          from: last,
-          pool: lastPool,
-          to: null,
-          into: null,
-          extras: goals,
-          asks: 0,
-        });
-        return (node) => prices.at(node, 0, FAR);
-      })();
-    onward.set(bar.after.includes(bar.index) ? own : -1, price);
+    const prices = remembered(onward, bar.after.includes(bar.index) ? own : -1, () =>
+      edges.between({ from: last, pool: lastPool, to: null, into: null, extras: goals, asks: 0 }),
+    );
     const tones = tonesOf(nodes, goals);
     const text = tones.map(({ start, duration, midi }) => `${start} ${duration} ${midi}`).join();
-    const whole = cost + price(nodes.at(-1) ?? 0);
+    const whole = cost + prices.at(nodes.at(-1) ?? 0, 0, FAR);
     const known = found.get(text);
     if (tones.length > 0 && (!known || whole < known.cost)) found.set(text, { tones, cost: whole });
   }

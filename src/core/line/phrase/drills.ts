@@ -1,4 +1,4 @@
-import { beatsOf, beatTicks, isCompound, type Metre } from '../../base';
+import { beatsOf, beatTicks, isCompound, type Metre, rememberedFor } from '../../base';
 import { type Contour, contourOf, type MetrePhrases, type Theme } from '../../feel';
 
 /**
@@ -82,13 +82,8 @@ const lateRuns = (beats: readonly number[]): readonly string[] =>
     return [`${even(before)}${left}`, `${held(total(before))}${left}`];
   });
 
-const made = new WeakMap<MetrePhrases, Theme>();
-
-/** A theme of such bars in a metre: even beats, and eighths for walks. */
-export function manyOrders(phrases: MetrePhrases): Theme {
-  const known = made.get(phrases);
-  if (known) return known;
-  const { metre } = phrases;
+/** A theme of such bars in a metre: even beats, and eighths for walks; the same one again for the same phrases. */
+export const manyOrders = rememberedFor(({ metre }: MetrePhrases): Theme => {
   const beats = partsOf(metre);
   const contours = { S: new Map<string, Contour>(), H: new Map<string, Contour>() };
   const add = (grid: string, text: string, slot: 'S' | 'H' = 'S'): void => {
@@ -102,13 +97,11 @@ export function manyOrders(phrases: MetrePhrases): Theme {
     for (const grid of lateRuns(beats)) for (const text of WALKS) add(grid, filled(text, notesIn(grid), 0));
   for (const grid of isCompound(metre) ? COMPOUND_HALVES : HALVES)
     for (const text of rowsFor(notesIn(grid))) add(grid, text, 'H');
-  const theme: Theme = {
+  return {
     id: 'orders',
     words: 'the chord in every useful order, and walks',
     levels: { least: 0, most: 5 },
     contours: { S: [...contours.S.values()], H: [...contours.H.values()] },
     models: [],
   };
-  made.set(phrases, theme);
-  return theme;
-}
+});
