@@ -27,13 +27,10 @@ export type ShrinkPicture = (
 /**
  * Reads a picture that a teacher chose as a logo: a PNG, JPEG or SVG, made as small as print allows, on a white
  * ground.
- * @param shrink - is to make it smaller beside the page: at once, a large one would hold it up for seconds
+ * @param shrink - makes it smaller, beside the page: at once, a large one would hold it up for seconds
  * @returns the data address for the lesson's handout settings, or a sentence that says why not
  */
-export async function readLogo(
-  file: Blob,
-  shrink: ShrinkPicture = shrinkAtOnce,
-): Promise<Result<string, string>> {
+export async function readLogo(file: Blob, shrink: ShrinkPicture): Promise<Result<string, string>> {
   if (file.size > LARGEST_FILE) return failure(REFUSED['too large']);
   if (file.type === 'image/svg+xml' && isActive(await file.text())) return failure(REFUSED.active);
   const isDrawing = file.type === 'image/svg+xml';
@@ -57,16 +54,6 @@ const wholePixels = (width: number, height: number) => ({
   width: Math.max(1, Math.round(width)),
   height: Math.max(1, Math.round(height)),
 });
-
-const shrinkAtOnce: ShrinkPicture = async (file, { width, height }) => {
-  try {
-    return success(
-      await createImageBitmap(file, { resizeWidth: width, resizeHeight: height, resizeQuality: 'high' }),
-    );
-  } catch {
-    return failure(REFUSED.broken);
-  }
-};
 
 /**
  * A lesson's logo as the page needs it, whatever the data address holds; null when it is no picture.

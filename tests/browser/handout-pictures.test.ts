@@ -71,7 +71,12 @@ test('a logo is taken when it is a picture, and refused with a sentence when it 
   const { page, expectClean } = await openBench();
   const read = await page.evaluate(async (logos) => {
     const { readLogo } = await window.rooms.handout();
-    const svg = (text: string) => readLogo(new Blob([text], { type: 'image/svg+xml' }));
+    const read = (file: Blob) =>
+      readLogo(file, async (picture, { width, height }) => ({
+        ok: true,
+        value: await createImageBitmap(picture, { resizeWidth: width, resizeHeight: height }),
+      }));
+    const svg = (text: string) => read(new Blob([text], { type: 'image/svg+xml' }));
     const canvas = document.createElement('canvas');
     canvas.width = 4000;
     canvas.height = 1000;
@@ -93,9 +98,9 @@ test('a logo is taken when it is a picture, and refused with a sentence when it 
       prefixed: await svg(logos.prefixed),
       entity: await svg(logos.entity),
       torn: await svg(logos.torn),
-      png: await readLogo(png),
-      broken: await readLogo(new Blob(['not a picture'], { type: 'image/png' })),
-      huge: await readLogo(new Blob([new Uint8Array(6_000_000)], { type: 'image/png' })),
+      png: await read(png),
+      broken: await read(new Blob(['not a picture'], { type: 'image/png' })),
+      huge: await read(new Blob([new Uint8Array(6_000_000)], { type: 'image/png' })),
     };
   }, LOGOS);
   expect(read.plain.ok && read.plain.value.startsWith('data:image/')).toBe(true);
