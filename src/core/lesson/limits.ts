@@ -13,6 +13,7 @@ export const LESSON_LIMITS = {
   whole: 4_800_000,
   pieces: 64,
   bars: MOST_BARS,
+  /** Of dynamics as well. */
   notesInBar: 96,
   strings: 8,
   sections: MOST_BARS,

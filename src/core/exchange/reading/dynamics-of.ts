@@ -1,8 +1,6 @@
 import { barTicks, type DynamicSign, type Metre, ticks } from '../../base';
+import { LESSON_LIMITS } from '../../lesson';
 import type { FoundBar } from './found';
-
-/** What a bar of a lesson can hold. */
-const MOST_SIGNS = 96;
 
 /** One sign a place, of all that stands there. */
 function merged({ dynamics = [] }: FoundBar, factor: number, length: number): readonly DynamicSign[] {
@@ -15,7 +13,7 @@ function merged({ dynamics = [] }: FoundBar, factor: number, length: number): re
       ...(hairpin === null ? {} : { hairpin }),
     });
   }
-  return [...places.values()].sort((one, other) => one.at - other.at).slice(0, MOST_SIGNS);
+  return [...places.values()].sort((one, other) => one.at - other.at).slice(0, LESSON_LIMITS.notesInBar);
 }
 
 /** The dynamics of each bar as a lesson stores them: a sign that only ends a hairpin stands where one is open. */
