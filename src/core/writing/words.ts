@@ -1,4 +1,4 @@
-import { beatAt, type Metre, type SpelledPitch } from '../base';
+import { beatAt, counted, type Metre, type SpelledPitch } from '../base';
 import type { Lesson } from '../lesson';
 import { deriveSheet } from '../lesson';
 import { formatNameIn, formatPitchIn, type Naming } from '../theory';
@@ -128,11 +128,11 @@ function deedText(desk: Desk, did: Did): string {
     case 'take out':
       return 'Taken out';
     case 'empty':
-      return did.replaced === undefined ? 'Silence' : `${countNotes(did.replaced)} gone, silence now`;
+      return did.replaced === undefined ? 'Silence' : `${counted(did.replaced, 'note')} gone, silence now`;
     case 'copy':
-      return `Copied ${countNotes(Number(detail))}`;
+      return `Copied ${counted(Number(detail), 'note')}`;
     case 'cut':
-      return `Cut ${countNotes(did.replaced ?? 0)}`;
+      return `Cut ${counted(did.replaced ?? 0, 'note')}`;
     case 'paste':
       return detail === 'by degree' ? 'Pasted by degree' : 'Pasted as it was';
     case 'repeat':
@@ -172,8 +172,6 @@ const rhythmText = (desk: Numbered, from: string): string => {
     ? 'the rhythm that was tapped'
     : `the rhythm of bar ${desk.bars[Number(from)]?.number ?? ''}`;
 };
-
-const countNotes = (count: number): string => `${count} ${count === 1 ? 'note' : 'notes'}`;
 
 /** `beat 2`, `the & of 3`, `beat 1, second sixteenth`: where in the bar a tick lies. */
 function beatText(tick: number, metre: Metre): string {
