@@ -189,6 +189,16 @@ describe('the bar', () => {
     }
   });
 
+  it('becomes easier on the beats of its metre: in 7/8 the last beat is three eighths long', () => {
+    const hand = new Hand('(7/8) | F | C |').press('1 [ 2 3 4 5 6 7 Home Shift+E');
+    expect(
+      hand
+        .bar(0)
+        .split(' ')
+        .map((note) => note.replace(/^.*@(\d+)\+.*$/, '$1')),
+    ).toEqual(['0', '960', '1920']);
+  });
+
   it('leads to the next chord, another way each time', () => {
     const hand = new Hand('| F | C |').press('1 1 1 1 Shift+L');
     expect(hand.bar(0)).toMatch(/B♭1@2880\+960$/);

@@ -5,11 +5,16 @@ import { at, type BarAt, harmonyOf, nearestOf, type Outcome, sounds } from './ba
 import { notesIn } from './context';
 import { type Harmony, nearest, scaleStepFrom } from './pitch';
 
+/** Whether a beat begins at a tick; in an uneven bar the last beat takes what is left over. */
+const isOnBeat = ({ length, beat }: BarAt, tick: number): boolean =>
+  tick === 0 || (tick % beat === 0 && tick + beat <= length);
+
 /** How weak the place of a note is in its bar: 0 the first beat, then half bar, beat, eighth, and what lies between. */
-function weakness({ length, beat }: BarAt, tick: number): number {
+function weakness(bar: BarAt, tick: number): number {
+  const { length, beat } = bar;
   if (tick === 0) return 0;
   if (tick * 2 === length) return 1;
-  if (tick % beat === 0) return 2;
+  if (isOnBeat(bar, tick)) return 2;
   return (tick * 2) % beat === 0 ? 3 : 4;
 }
 
@@ -18,8 +23,8 @@ function weakness({ length, beat }: BarAt, tick: number): number {
  * the beat go, then notes outside the chord become its nearest tone, then only root and fifth stay, then the root.
  */
 export function easier(given: BarAt): Outcome {
-  const { desk, notes, beat } = given;
-  const onBeats = notes.filter(({ start }) => start % beat === 0);
+  const { desk, notes } = given;
+  const onBeats = notes.filter(({ start }) => isOnBeat(given, start));
   if (onBeats.length > 0 && onBeats.length < notes.length) {
     return {
       notes: onBeats.map((note, index) => untilNext(given, note, onBeats[index + 1])),

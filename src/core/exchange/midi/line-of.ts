@@ -1,14 +1,11 @@
 import { midiNumber, type SpelledPitch } from '../../base';
-import { type Chord, type Key, spellMidi } from '../../theory';
+import { C_MAJOR, type Chord, type Key, spellMidi } from '../../theory';
 import type { FoundNote } from '../reading/found';
 import type { Remarks } from '../reading/remarks';
 import type { Chosen } from '../reading/score-read';
 import { barAt } from './grid';
 import type { GridBar } from './quantise';
 import { isForBass, type MidiVoice, type PlayedNote } from './voices';
-
-/** The key where a file gives none, and none is heard. */
-export const C_MAJOR: Key = { tonic: { letter: 'C', alteration: 0 }, mode: 'major' };
 
 /** Which of notes that sound together is read, by the id of the choice. */
 const ENDS = ['lowest', 'highest'] as const;

@@ -1,6 +1,6 @@
 import { failure, type Result, success } from '../../base';
-import { type FeelId, isFeelId } from '../../feel';
-import { type Chord, describeKey } from '../../theory';
+import { type FeelId, isFeelId, isSwung } from '../../feel';
+import { C_MAJOR, type Chord, describeKey } from '../../theory';
 import { FEEL_TEXT } from '../own-words';
 import type { FoundBar, FoundChord, FoundScore } from '../reading/found';
 import { metreTicks } from '../reading/metres';
@@ -9,7 +9,7 @@ import type { ScoreRead } from '../reading/score-read';
 import type { Wishes } from '../reading/wishes';
 import { chordChoices, chordsFrom } from './chords-of';
 import { barAt, barsUpTo } from './grid';
-import { byBars, C_MAJOR, type End, endChoices, endOf, oneByOne, spelled } from './line-of';
+import { byBars, type End, endChoices, endOf, oneByOne, spelled } from './line-of';
 import { type GridBar, latenessOf, quantise, swingOf } from './quantise';
 import { type MidiEvent, readMidiFile } from './read-file';
 import { type FoundTexts, keyByEar, keysOf, readTexts } from './signs';
@@ -17,8 +17,6 @@ import { isForBass, likeliestVoice, type MidiVoice, voicesOf } from './voices';
 
 /** Quarter notes a minute of a file that says nothing (Standard MIDI File 1.0, MMA RP-001). */
 const USUAL_TEMPO = 120;
-/** From here on the long eighth is heard as swung; trade usage, common practice, no source. */
-const LEAST_SWING = 1.15;
 
 function tempoOf(events: readonly MidiEvent[], bars: readonly GridBar[], remarks: Remarks): number {
   const tempi = events
@@ -190,7 +188,7 @@ function foundScore(
     aboutNotes.say(`The notes come ${late > 0 ? 'late' : 'early'} alike: they are written on their beats.`);
   }
   const ratio = swingOf(played, bars);
-  if (ratio >= LEAST_SWING) {
+  if (isSwung(ratio)) {
     aboutNotes.say('The off-beats come late: they are written as plain eighths and swung by the feel.');
   }
   for (const { at, what } of voice.extras) {
@@ -224,7 +222,7 @@ function foundScore(
     name: voice.name === '' ? null : voice.name,
     credits: [...new Set(credits)],
     tempo: tempoOf(events, bars, remarks),
-    swing: ratio >= LEAST_SWING ? ratio : null,
+    swing: isSwung(ratio) ? ratio : null,
     feel: feelOf(events),
     own: feelOf(events) !== null,
     forBass: isForBass(voice),

@@ -20,6 +20,7 @@ import { type Instrument, rangeOf } from '../../fretboard';
 import {
   describeLessonProblem,
   freshIds,
+  isHeld,
   LESSON_LIMITS,
   type Lesson,
   type LineBar,
@@ -261,6 +262,14 @@ function madeOf({ found, title, feel, tempo, chart, line }: Plan): Lesson {
   return withLine(lesson, { ...piece, chartText: chart.text }, line.bars, line.instrument);
 }
 
+/** What composing would do to what was read: the bars of a line, or null where only chords are taken. */
+function composingRemark(bars: readonly LineBar[] | null): string {
+  if (bars === null) return 'Compose line writes a line over these chords.';
+  return bars.some(isHeld)
+    ? 'Compose line leaves the bars as they are whose strings, frets or fingers the file gives; of the others, keep those that are to stay.'
+    : 'Compose line would write another line in place of this one: keep the bars that are to stay.';
+}
+
 /**
  * Makes a lesson of what was found in a file: its chart through the house's own printing, its line by the bars of
  * that chart, or the chart alone. The one validator has the last word.
@@ -312,9 +321,7 @@ export function lessonOf(whole: FoundScore, fallbackTitle: string, wishes: Wishe
       ...(asked === null ? [] : swingRemark(found.swing, feel, tempo)),
       ...made.sentences,
       ...remarks.sentences(pickupOf(found.bars, plan) === null ? 1 : 0),
-      asLine
-        ? 'Compose line would write another line in place of this one: keep the bars that are to stay.'
-        : 'Compose line writes a line over these chords.',
+      composingRemark(asLine ? bars : null),
     ],
   });
 }
