@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
-import { buildOptions } from './build/alone.ts';
+import { alias, buildOptions } from './build/alone.ts';
 import { thirdPartyNotices } from './build/notices.ts';
 import { offline } from './build/offline.ts';
 import { practicePage } from './build/practice-page.ts';
@@ -10,6 +10,7 @@ import { securityPolicy } from './build/security-policy.ts';
 export default defineConfig({
   base: './',
   plugins: [react(), securityPolicy(), thirdPartyNotices(), practicePage(), offline()],
+  resolve: { alias },
   worker: { format: 'es' },
   build: {
     ...buildOptions,
@@ -32,6 +33,8 @@ export default defineConfig({
           exclude: ['tests/browser/**', 'tests/rules/**', 'tests/pictures/**'],
           environment: 'node',
           testTimeout: 60_000,
+          // Tried with the functions that the build gives it.
+          server: { deps: { inline: ['chord-symbol'] } },
           benchmark: { include: ['tests/bench/*.bench.ts'] },
         },
       },

@@ -15,6 +15,12 @@ export const buildOptions = {
   },
 } satisfies BuildOptions;
 
+/**
+ * chord-symbol takes eleven functions of lodash, whose modules weigh 9 kB in what the page first loads; those of the
+ * same names in es-toolkit/compat are held by their makers to lodash's own tests and weigh a third of that.
+ */
+export const alias = [{ find: /^lodash\/(\w+)$/, replacement: 'es-toolkit/compat/$1' }];
+
 /** The app itself, and not another page that is built with these settings. */
 export const isApp = ({ root }: UserConfig, { command }: ConfigEnv): boolean =>
   command === 'build' && root === undefined;
@@ -50,6 +56,7 @@ export async function buildAlone(
     logLevel: 'warn',
     publicDir: false,
     plugins: [...plugins, collectModules],
+    resolve: { alias },
     worker: { format: 'iife' },
     build: {
       ...buildOptions,
