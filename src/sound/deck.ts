@@ -1,7 +1,7 @@
 import type { Audio } from './audio';
-import { isHeard, PAN } from './synthesis/mix';
-import { STEMS, type Stem, type Stems } from './synthesis/score';
+import { levelOf, PAN } from './synthesis/mix';
 import type { Segment } from './synthesis/segment';
+import { STEMS, type Stem, type Stems } from './synthesis/stems';
 import type { Channel, Gain as Gate, StemPlayer } from './tone';
 import type { Mix } from './types';
 
@@ -14,6 +14,9 @@ const PAST_CUT = 0.2;
 
 /** Decibels at which a part that is switched off stands: nothing that could be heard. */
 const OFF = -120;
+
+/** How loud a stem's channel is, in decibels. */
+const decibelsOf = (mix: Mix, stem: Stem): number => Math.max(OFF, 20 * Math.log10(levelOf(mix, stem)));
 
 /** A segment loaded and ready to be started. */
 export interface Cue {
@@ -50,7 +53,7 @@ export function createDeck({ tone, context }: Audio, mix: Mix): Deck {
   music.connect(master);
   const splitter = new tone.Split({ context, channels: STEMS.length });
   const openChannel = (stem: Stem, index: number): Channel => {
-    const channel = new tone.Channel({ context, pan: PAN[stem], volume: isHeard(mix, stem) ? 0 : OFF });
+    const channel = new tone.Channel({ context, pan: PAN[stem], volume: decibelsOf(mix, stem) });
     splitter.connect(channel, index);
     channel.connect(stem === 'count-in' ? master : music);
     return channel;
@@ -155,7 +158,7 @@ export function createDeck({ tone, context }: Audio, mix: Mix): Deck {
       const now = context.currentTime;
       for (const [stem, channel] of channels) {
         channel.volume.cancelAndHoldAtTime(now);
-        channel.volume.linearRampToValueAtTime(isHeard(next, stem) ? 0 : OFF, now + SWITCH);
+        channel.volume.linearRampToValueAtTime(decibelsOf(next, stem), now + SWITCH);
       }
     },
     fadeIn: (level, seconds, sample) => {

@@ -1,10 +1,10 @@
 import { failure, type Result, success } from '../core/base';
-import type { PlayStep } from '../core/performance';
+import { type Performance, type PlayStep, secondsAt } from '../core/performance';
 import type { Audio } from './audio';
 import { type Cue, createDeck } from './deck';
 import type { Renderer } from './renderer';
-import type { Segment, SegmentRequest } from './synthesis/segment';
-import { entryTick, nextBarLine, positionIn, type Scheduled } from './timeline';
+import type { Leaving, Segment, SegmentRequest } from './synthesis/segment';
+import { entryTick, nextBarLine, nextRoundEnd, positionIn, type Scheduled } from './timeline';
 import type { Mix, PlayPosition } from './types';
 
 /** Seconds between scheduling a sound and hearing it: enough for the browser to take it in. */
@@ -24,8 +24,26 @@ const FIRST_MARGIN = 0.3;
 
 const NOTHING_TO_PLAY = 'There is nothing to play: the passage has no bars.';
 
+/** Seconds, or else a quarter of the round, before a round's end in which the next one is computed. */
+const COMPUTED_EARLY = 8;
+
+/** Seconds after which nothing rings of what was left. */
+const LONGEST_RING = 4;
+
 interface Playing extends Scheduled {
   readonly cue: Cue;
+  /** What was left for it. */
+  readonly leaving: Leaving | null;
+}
+
+/** A segment's place in the request. */
+interface Place {
+  readonly step: number;
+  readonly performance: Performance;
+  readonly rounds: PlayStep['rounds'];
+  readonly firstRound: number;
+  readonly entered: number;
+  readonly leaving: Leaving | null;
 }
 
 /** How the music rises from its first bar on: from a level (0 to 1) to full level. */
@@ -79,19 +97,20 @@ export function createSession(
     return success(result.value?.kind === 'segment' ? result.value.segment : null);
   };
 
+  const compute = ({
+    performance,
+    rounds,
+    entered,
+    leaving,
+  }: Place): Promise<Result<Segment | null, string>> =>
+    render({ performance, rounds, begin: entered, leaving });
+
   /** Puts a segment, whose cue has been or will be started at `start`, at the end of the line. */
-  const lineUp = (step: number, entered: number, segment: Segment, cue: Cue, start: number): void => {
-    const current = steps[step];
-    if (current === undefined) {
-      return;
-    }
+  const lineUp = (place: Place, segment: Segment, cue: Cue, start: number): void => {
     line = [
       ...line.filter(({ end }) => end === null || end > now()),
       {
-        step,
-        performance: current.performance,
-        rounds: current.rounds,
-        entered,
+        ...place,
         segment: {
           sampleRate,
           begin: segment.begin,
@@ -105,23 +124,77 @@ export function createSession(
     ];
   };
 
-  /** Ends when a sample has been played, or at once when it has been. */
-  const endAt = (sample: number, fault: string | null): void => {
+  /** What is left at a tick, with what was left for it while that may still ring. */
+  const leavingOf = ({ performance, entered, leaving }: Playing, tick: number, round: number): Leaving => {
+    const ticks = tick - entered + round * (performance.end - performance.countIn);
+    const before = secondsAt(performance, ticks) < LONGEST_RING ? leaving : null;
+    return { performance, tick, round, entered, before };
+  };
+
+  /** Calls back when a sample is played, or soon where it has been. */
+  const callAt = (sample: number, callback: () => void): void => {
     context.transport.scheduleOnce(
       () => {
-        if (!closed) {
-          onEnd(fault);
-        }
+        if (!closed) callback();
       },
       (Math.max(sample, soon()) - origin) / sampleRate,
     );
   };
 
-  /** Prepares what comes after the last segment: the next step, or the end. */
-  const followUp = async (): Promise<void> => {
+  /** Ends when a sample has been played, or at once when it has been. */
+  const endAt = (sample: number, fault: string | null): void => callAt(sample, () => onEnd(fault));
+
+  /** Prepares what comes after the last segment: its next round, the next step, or the end. */
+  const followUp = (): void => {
     const last = line.at(-1);
     context.transport.cancel(0);
-    if (last === undefined || last.end === null || last.rounds === 'endless') {
+    if (last === undefined) return;
+    const goesOn = last.rounds === 'endless' || last.rounds > 1;
+    if (goesOn && steps[last.step]?.again !== undefined) {
+      // Late in the round, so that a long one is not kept twice for long.
+      const { roundLength, begin } = last.segment;
+      const early = Math.max(COMPUTED_EARLY * sampleRate, roundLength / 4);
+      callAt(last.start - begin + Math.max(0, roundLength - early), () => void nextRound(last));
+    } else {
+      void nextStep(last);
+    }
+  };
+
+  /** The round that can follow at an end of the one that sounds, so many seconds from now; null after the last one. */
+  const roundAfter = (last: Playing, margin: number): (Place & { readonly at: number }) | null => {
+    const end = nextRoundEnd(last, now() + margin * sampleRate);
+    const { again, rounds } = steps[last.step] ?? { rounds: 1 };
+    if (end === null || again === undefined) return null;
+    return {
+      step: last.step,
+      performance: again(end.ofStep),
+      rounds: rounds === 'endless' ? rounds : rounds - end.ofStep,
+      firstRound: end.ofStep,
+      entered: 0,
+      leaving: leavingOf(last, last.performance.end, end.rounds - 1),
+      at: end.sample,
+    };
+  };
+
+  /**
+   * Lets the next round, which is another one, take over at an end of the round that sounds. Where it does not come in
+   * time, that one is played again: it goes round by itself.
+   */
+  const nextRound = async (last: Playing): Promise<void> => {
+    const atCall = changes;
+    for (let margin = FIRST_MARGIN; ; margin *= 2) {
+      const place = roundAfter(last, margin);
+      const result = place && (await compute(place));
+      if (closed || changes !== atCall) return;
+      if (!place || !result?.ok) break;
+      if (result.value === null || takeOver(place, result.value, place.at)) return;
+    }
+    await nextStep(last);
+  };
+
+  /** Prepares the step after the last segment's, or the end. */
+  const nextStep = async (last: Playing): Promise<void> => {
+    if (last.end === null || last.rounds === 'endless') {
       return;
     }
     const next = steps[last.step + 1];
@@ -130,14 +203,15 @@ export function createSession(
       return;
     }
     const atCall = changes;
-    const leaving = {
-      performance: last.performance,
-      tick: last.performance.end,
-      round: last.rounds - 1,
-      entered: last.entered,
+    const place: Place = {
+      step: last.step + 1,
+      performance: next.performance,
+      rounds: next.rounds,
+      firstRound: 0,
+      entered: 0,
+      leaving: leavingOf(last, last.performance.end, last.rounds - 1),
     };
-    const { performance, rounds } = next;
-    const result = await render({ performance, rounds, begin: 0, leaving });
+    const result = await compute(place);
     if (closed || changes !== atCall) {
       return;
     }
@@ -151,8 +225,8 @@ export function createSession(
     const cue = deck.load(result.value);
     const start = Math.max(last.end, soon());
     cue.startAt(start);
-    lineUp(last.step + 1, 0, result.value, cue, start);
-    void followUp();
+    lineUp(place, result.value, cue, start);
+    followUp();
   };
 
   /** Starts the first segment; again, later, when the page was so busy that its time had passed. */
@@ -176,7 +250,28 @@ export function createSession(
     for (const playing of line) {
       playing.cue.cutAt(sample);
     }
-    line = line.filter(({ start }) => start < sample);
+    line = line.flatMap((playing) =>
+      playing.start < sample ? [{ ...playing, end: Math.min(playing.end ?? sample, sample) }] : [],
+    );
+  };
+
+  /** Lets a segment go on for what sounds at a sample; false where that is too soon. */
+  const takeOver = (place: Place, segment: Segment, sample: number): boolean => {
+    const cue = deck.load(segment);
+    if (sample < soon(SAFE_AHEAD)) {
+      cue.drop();
+      return false;
+    }
+    cue.startAt(sample);
+    if (sample < soon()) {
+      // The page was held up in the middle of it: what plays goes on to a later bar line.
+      cue.drop();
+      return false;
+    }
+    cutFrom(sample);
+    lineUp(place, segment, cue, sample);
+    followUp();
+    return true;
   };
 
   /** Tries to hand over at the first bar line after a margin; false when it took longer than that. */
@@ -191,40 +286,26 @@ export function createSession(
       return success(true);
     }
     const barLine = nextBarLine(leaving, now() + margin * sampleRate);
-    const begin = entryTick(leaving.performance, barLine.nextBar, entering.performance);
-    const result = await render({
+    const place: Place = {
+      step: 0,
       performance: entering.performance,
       rounds: entering.rounds,
-      begin,
-      leaving: {
-        performance: leaving.performance,
-        tick: barLine.tick,
-        round: barLine.round,
-        entered: leaving.entered,
-      },
-    });
+      firstRound: 0,
+      entered: entryTick(leaving.performance, barLine.nextBar, entering.performance),
+      leaving: leavingOf(leaving, barLine.tick, barLine.round),
+    };
+    const result = await compute(place);
     if (!result.ok) {
       return result;
     }
     if (closed || changes !== atCall || result.value === null) {
       return success(true);
     }
-    const cue = deck.load(result.value);
-    if (barLine.sample < soon(SAFE_AHEAD)) {
-      cue.drop();
-      return success(false);
-    }
-    cue.startAt(barLine.sample);
-    if (barLine.sample < soon()) {
-      // The page was held up in the middle of it: what plays goes on to a later bar line.
-      cue.drop();
-      return success(false);
-    }
-    cutFrom(barLine.sample);
+    const before = steps;
     steps = next;
-    lineUp(0, begin, result.value, cue, barLine.sample);
-    void followUp();
-    return success(true);
+    const taken = takeOver(place, result.value, barLine.sample);
+    if (!taken) steps = before;
+    return success(taken);
   };
 
   return {
@@ -234,7 +315,8 @@ export function createSession(
         return failure(NOTHING_TO_PLAY);
       }
       const { performance, rounds } = first;
-      const result = await render({ performance, rounds, begin: 0, leaving: null });
+      const place: Place = { step: 0, performance, rounds, firstRound: 0, entered: 0, leaving: null };
+      const result = await compute(place);
       if (!result.ok) {
         return result;
       }
@@ -243,11 +325,12 @@ export function createSession(
       }
       const cue = startInTime(result.value);
       if (fade !== null) {
-        deck.fadeIn(fade.from, fade.seconds, origin - Math.min(0, result.value.begin));
+        const intro = Math.round(secondsAt(performance, performance.intro) * sampleRate);
+        deck.fadeIn(fade.from, fade.seconds, origin - Math.min(0, result.value.begin + intro));
       }
       context.transport.start(origin / sampleRate);
-      lineUp(0, 0, result.value, cue, origin);
-      void followUp();
+      lineUp(place, result.value, cue, origin);
+      followUp();
       return success(true);
     },
     change: async (next) => {
@@ -259,6 +342,8 @@ export function createSession(
       for (let margin = FIRST_MARGIN; ; margin *= 2) {
         const result = await handOver(next, margin, atCall);
         if (!result.ok) {
+          // What plays goes on, its next rounds too.
+          if (!closed && changes === atCall) followUp();
           return result;
         }
         if (result.value) {

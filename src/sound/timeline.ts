@@ -9,6 +9,8 @@ export interface Scheduled {
   readonly step: number;
   readonly performance: Performance;
   readonly rounds: PlayStep['rounds'];
+  /** Rounds of the step that were over before the segment began. */
+  readonly firstRound: number;
   /** The tick at which the performance was entered. */
   readonly entered: number;
   readonly segment: Pick<Segment, 'sampleRate' | 'begin' | 'roundLength' | 'total'>;
@@ -32,7 +34,7 @@ export function positionIn(scheduled: Scheduled, sample: number): PlayPosition {
   const played = playedBarAt(performance, tick + tickAt(performance, 0.5 / segment.sampleRate));
   return {
     step: scheduled.step,
-    round,
+    round: scheduled.firstRound + round,
     performance,
     tick,
     playedBar: played?.index ?? null,
@@ -40,11 +42,33 @@ export function positionIn(scheduled: Scheduled, sample: number): PlayPosition {
   };
 }
 
+/** An end of a round of the segment, the last one excepted. */
+export interface RoundEnd {
+  /** In the device's samples. */
+  readonly sample: number;
+  /** Rounds of the segment that are over then, and of the whole step. */
+  readonly rounds: number;
+  readonly ofStep: number;
+}
+
+/** The first end of a round at or after a sample of the device's time that others follow; null where none does. */
+export function nextRoundEnd(scheduled: Scheduled, sample: number): RoundEnd | null {
+  const { roundLength, begin } = scheduled.segment;
+  if (roundLength <= 0) return null;
+  const rounds = Math.max(1, Math.ceil(elapsed(scheduled, sample) / roundLength));
+  if (scheduled.rounds !== 'endless' && rounds >= scheduled.rounds) return null;
+  return {
+    sample: scheduled.start - begin + rounds * roundLength,
+    rounds,
+    ofStep: scheduled.firstRound + rounds,
+  };
+}
+
 /** A bar line to come, at which one performance can give way to another. */
 export interface BarLine {
   /** In the device's samples. */
   readonly sample: number;
-  /** In the performance that is left, with the rounds it has finished before. */
+  /** In the performance that is left, with the rounds that the segment has finished before. */
   readonly tick: number;
   readonly round: number;
   /** Index of the played bar that would have come next; 0 where a round is over. */

@@ -2,8 +2,13 @@ import type { Result } from '../core/base';
 import type { Performance, PlayStep } from '../core/performance';
 import type { Part } from '../core/playing';
 
-/** Which parts are heard. The count-in of a performance sounds whether the click is on or off. */
-export type Mix = Readonly<Record<Part, boolean>>;
+/**
+ * Which parts are heard, and how loud each is against its place in the mix: 1 where nothing is said, less below it. The
+ * count-in of a performance sounds whether the click is on or off.
+ */
+export type Mix = Readonly<Record<Part, boolean>> & {
+  readonly volumes?: Readonly<Partial<Record<Part, number>>>;
+};
 
 export interface PlayRequest {
   /** In order, without a gap between them; never empty. */

@@ -279,3 +279,34 @@ describe('the bytes', () => {
     expect(fileOf(sections, performanceOf(sections))).toEqual(fileOf(sections, performanceOf(sections)));
   });
 });
+
+describe('volumes', () => {
+  // General MIDI 2 (MMA RP-024): controller 7 is heard as 40 log (value / 127) decibels; half of the usual 100 is −12 dB.
+  it('are channel volumes of the pitched parts, and in the strokes of drums and click, which share a channel', () => {
+    const sheet = sheetOf({ chart: '| C | F |', notes: '' });
+    const performance = performanceOf(sheet);
+    const read = (volumes?: Partial<Record<Part, number>>) =>
+      parseMidi(
+        writeMidi({ performance, sheet, title: 'Ferry queue', parts: ALL, ...(volumes && { volumes }) }),
+      );
+    const volumeOf = (data: MidiData, part: string) =>
+      trackNamed(data, part)?.flatMap((event) =>
+        event.type === 'controller' && event.controllerType === 7 ? [event.value] : [],
+      );
+    const half = read({ chops: 0.25, drums: 0.25 });
+    expect(volumeOf(half, 'Chops')).toEqual([50]);
+    expect(volumeOf(half, 'Organ')).toEqual([]);
+    expect(volumeOf(read(), 'Chops')).toEqual([]);
+    const strengths = (data: MidiData, part: string) =>
+      notesOf(trackNamed(data, part) ?? []).map(({ velocity }) => velocity);
+    expect(strengths(half, 'Drums')).toEqual(strengths(read(), 'Drums').map((one) => Math.round(one / 2)));
+    expect(strengths(half, 'Click')).toEqual(strengths(read(), 'Click'));
+  });
+
+  it('count-in is played with the sticks’ key, the click with its own', () => {
+    const sheet = sheetOf({ chart: '| C | F |', notes: '' });
+    const data = parseMidi(fileOf(sheet, performanceOf(sheet)));
+    const keys = notesOf(trackNamed(data, 'Click') ?? []).map(({ midi }) => midi);
+    expect(keys).toEqual([37, 37, 37, 37, 76, 77, 77, 77, 76, 77, 77, 77]);
+  });
+});

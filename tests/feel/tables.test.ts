@@ -102,6 +102,16 @@ describe.each(rows)('$name', ({ metre, cells }) => {
     }
   });
 
+  test('the drummer’s variants fit the metre and differ from its pattern', () => {
+    const { hats = [], kicks = [] } = metre.variants ?? {};
+    for (const { sound, grid, source } of [...hats.flat(), ...kicks]) {
+      expect(grid).toMatch(/^[xXosg-]+$/);
+      expect(DIVISIONS).toContain(stepsABeat(grid, metre.metre));
+      expect(metre.drums).not.toContainEqual({ sound, grid, source: expect.anything() });
+      expect(source).not.toBe('');
+    }
+  });
+
   test('the drummer’s dressing fits the metre and is in tenths of a chance', () => {
     for (const { grid, source } of metre.dressing ?? []) {
       expect(grid).toMatch(/^[1-9-]+$/);

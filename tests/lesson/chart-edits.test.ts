@@ -47,7 +47,7 @@ describe('another metre', () => {
 describe('a feel of another metre', () => {
   it('brings its metre and its usual tempo, and the way back brings the line back', () => {
     const waltz = setFeel(written, PIECE, 'waltz');
-    expect(line(waltz)).toMatchObject({ feel: 'waltz', metre: { count: 3, unit: 4 }, tempo: 126 });
+    expect(line(waltz)).toMatchObject({ feel: 'waltz', metre: { count: 3, unit: 4 }, tempo: 120 });
     const ballad = setFeel(waltz, PIECE, 'ballad');
     expect(line(ballad)).toMatchObject({ metre: { count: 6, unit: 8 }, tempo: 58 });
     const back = setFeel(ballad, PIECE, 'rocksteady');
@@ -250,5 +250,18 @@ describe('an edit of the chart', () => {
     expect(line(back).bars.filter((_, index) => index !== 2)).toEqual(line(parked).bars);
     expect([1, 2].map((bar) => away && fitsBehind(line(parked), away, bar))).toEqual([true, false]);
     expect(putParkedBack(parked, PIECE, id, 2)).toBe(parked);
+  });
+});
+
+describe('the tempo of a new line', () => {
+  const tempoIn = (lesson: Lesson) => line(lesson).tempo;
+
+  it('is the feel’s usual one whichever way the feel was chosen, until somebody chooses another', () => {
+    const drop = setFeel(written, PIECE, 'one-drop');
+    expect(tempoIn(drop)).toBe(138);
+    expect(tempoIn(setFeel(setFeel(drop, PIECE, 'disco'), PIECE, 'early-ska'))).toBe(126);
+    const chosen = setTempo(written, PIECE, 130);
+    expect(tempoIn(setFeel(chosen, PIECE, 'one-drop'))).toBe(130);
+    expect(tempoIn(setFeel(chosen, PIECE, 'rocksteady'))).not.toBe(130);
   });
 });

@@ -30,6 +30,8 @@ const SETTINGS: readonly Partial<PlayingSettings>[] = [
   { clickPlan: { beats: 'two and four', dropOut: null } },
   { clickPlan: { beats: 'off-beats', dropOut: { sounding: 2, silent: 1 } } },
   { emptyBar: true, humanised: false },
+  { intro: true, ending: false },
+  { volumes: { bass: 40, click: 100 } },
   { tempoShare: 78.57 },
   { ladder: { climbed: true, rungs: [{ tempo: bpm(37.5), rounds: 3 }] } },
 ];
@@ -50,6 +52,8 @@ describe('the practice settings of a lesson', () => {
     [{ bassPlan: { kind: 'now and then' } }],
     [{ clickPlan: { beats: 'every beat', dropOut: { sounding: 0, silent: 1 } } }],
     [{ tempoShare: 5 }],
+    [{ volumes: { bass: 0 } }],
+    [{ volumes: { drums: 101 } }],
     [{ ladder: { climbed: true, rungs: [] } }],
     [{ ladder: { climbed: true, rungs: [{ tempo: 4000, rounds: 3 }] } }],
     [{ ladder: { climbed: true, rungs: [{ tempo: 80, rounds: 0 }] } }],

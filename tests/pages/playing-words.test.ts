@@ -35,6 +35,10 @@ describe('the sentence in short', () => {
     [{ clickPlan: { beats: 'off-beats', dropOut: null } }, 'All bars, 126 bpm.'],
     [{ emptyBar: true }, 'All bars, 126 bpm.'],
     [{ emptyBar: true, loop: true }, 'All bars, looped, 126 bpm, an empty bar follows every round.'],
+    [{ volumes: { drums: 60, bass: 100 } }, 'All bars, 126 bpm, drums at 60 %.'],
+    [{ intro: true }, 'All bars, 126 bpm, an intro of one bar.'],
+    [{ ending: false }, 'All bars, 126 bpm, no last hit.'],
+    [{ ending: false, loop: true }, 'All bars, looped, 126 bpm.'],
     [{ humanised: false }, 'All bars, 126 bpm, everything falls exactly on the beat.'],
     [{ ladder: { climbed: true, rungs: RUNGS } }, 'All bars, up a ladder from 60 to 90 bpm.'],
     [{ ladder: { climbed: false, rungs: RUNGS } }, 'All bars, 126 bpm.'],
@@ -83,7 +87,9 @@ describe('what is played', () => {
     return stepsOf(piece, sheet);
   };
   const beats = (playing: Partial<PlayingSettings>): number[] =>
-    steps(playing).map(({ performance }) => (performance.end - performance.countIn) / 960);
+    steps(playing).map(
+      ({ performance: { end, ending, countIn } }) => (Number(ending ?? end) - Number(countIn)) / 960,
+    );
 
   test('once, or round and round', () => {
     expect(steps({}).map(({ rounds }) => rounds)).toEqual([1]);
@@ -102,10 +108,45 @@ describe('what is played', () => {
     expect(looped.map(({ rounds }) => rounds)).toEqual([2, 'endless']);
   });
 
+  test('a last hit comes where nothing goes round, after the last round of all', () => {
+    const hits = (playing: Partial<PlayingSettings>) =>
+      steps(playing).map(({ performance }) => performance.ending);
+    expect(hits({ countIn: 0 })).toEqual([4 * 3840]);
+    expect(hits({ loop: true })).toEqual([null]);
+    expect(hits({ ending: false })).toEqual([null]);
+    const [first, last] = steps({ ladder: { climbed: true, rungs: [...RUNGS].reverse() } });
+    expect(first?.performance.ending).toBeNull();
+    expect(last?.performance.ending).toBeNull();
+    expect(last?.again?.(1).ending).toBe(4 * 3840);
+  });
+
+  test('an intro comes once, at the very beginning', () => {
+    const all = steps({ intro: true, countIn: 1, ladder: { climbed: true, rungs: RUNGS } });
+    expect(all.map(({ performance }) => [performance.countIn, performance.intro])).toEqual([
+      [2 * 3840, 3840],
+      [0, 0],
+    ]);
+    expect(all[0]?.again?.(1).countIn).toBe(0);
+  });
+
+  test('every round is played anew, the same at every time, unless everything falls exactly on the beat', () => {
+    const [endless] = steps({ loop: true, countIn: 0 });
+    const drums = (round: number) =>
+      endless
+        ?.again?.(round)
+        .events.flatMap((event) => (event.part === 'drums' ? [[event.sound, event.start]] : []));
+    expect(drums(1)).not.toEqual(drums(2));
+    expect(drums(2)).toEqual(drums(2));
+    expect(endless?.again?.(0)).toEqual(endless?.performance);
+    const { piece, sheet } = line({ loop: true, countIn: 0 });
+    expect(performanceOf(piece, sheet, 'sound')).toEqual(endless?.performance);
+    expect(steps({ loop: true, humanised: false })[0]?.again).toBeUndefined();
+  });
+
   test('an empty bar comes between rounds only', () => {
     expect(beats({ emptyBar: true })).toEqual([16]);
     expect(beats({ emptyBar: true, loop: true })).toEqual([20]);
-    expect(beats({ emptyBar: true, ladder: { climbed: true, rungs: RUNGS } })).toEqual([20, 20]);
+    expect(beats({ emptyBar: true, ladder: { climbed: true, rungs: RUNGS } })).toEqual([20, 16]);
   });
 
   test('bass and click follow their plans', () => {

@@ -1,8 +1,19 @@
 import { describe, expect, test } from 'vitest';
-import { bpm, COMMON_TIME } from '../../src/core/base';
-import { type DrumSound, FEEL_IDS, FEELS, type FeelId, feelMetre } from '../../src/core/feel';
+import { barTicks, bpm, COMMON_TIME } from '../../src/core/base';
+import {
+  type DrumRow,
+  type DrumSound,
+  FEEL_IDS,
+  FEELS,
+  type FeelId,
+  feelMetre,
+  homeMetre,
+  readGrid,
+  swingRatio,
+} from '../../src/core/feel';
 import { buildPerformance, type DrumEvent, type Performance } from '../../src/core/performance';
 import { fillsOf } from '../../src/core/performance/drummer';
+import { swung } from '../../src/core/performance/swing';
 import { sheetOf } from './sheets';
 
 const BARS = 32;
@@ -98,9 +109,9 @@ describe('the drummer', () => {
           drumSeed: 5,
         }),
       );
-      // Bars that end no phrase: the first three of every four.
+      // The first bars of the phrases of the first half: no fill, and no other hats or kick yet.
       const kept = (events: readonly DrumEvent[]) =>
-        events.filter(({ start }) => Math.floor(start / 3840) % 4 < 1);
+        events.filter(({ start }) => start < 16 * 3840 && Math.floor(start / 3840) % 4 < 1);
       for (const { sound, start } of kept(plain)) {
         expect(
           seeded.some((event) => event.sound === sound && event.start === start),
@@ -120,6 +131,43 @@ describe('the drummer', () => {
         new Set(fills.map((rows) => rows.map(({ sound, grid }) => `${sound} ${grid}`).join())).size,
       ).toBeGreaterThanOrEqual(4);
       for (const row of fills.flat()) expect([8, 12, 16]).toContain(row.grid.length);
+    },
+  );
+
+  test.each(FEELS.map((feel) => [feel.id, feel] as const))(
+    '%s: other hats and another kick by place in the form, in the metre it is at home in',
+    (id, feel) => {
+      const metre = homeMetre(feel);
+      const { variants } = feelMetre(feel, metre) ?? {};
+      expect(variants?.hats.length).toBeGreaterThanOrEqual(2);
+      expect(variants?.kicks.length).toBeGreaterThanOrEqual(2);
+      const bars = '| C | Am | F | G | C | Am | F | G |';
+      const performance = buildPerformance(
+        sheetOf({ chart: `Verse:\n${bars}\nBridge:\n${bars}`, feel: id, metre }),
+        { tempo: bpm(110), countIn: 0, passage: null, drumSeed: 1 },
+      );
+      /** What the drummer plays in a written bar and does not only add here and there. */
+      const strokes = (bar: number, sounds: readonly DrumSound[]) =>
+        drums(performance)
+          .filter(({ start }) => Math.floor(start / barTicks(metre)) === bar)
+          .filter(({ sound }) => sounds.includes(sound))
+          .map(({ sound, start }) => `${sound} ${start % barTicks(metre)}`);
+      const played = (bar: number, rows: readonly DrumRow[] = []) =>
+        rows.every((row) =>
+          readGrid(row.grid, metre).every(({ start }) =>
+            strokes(bar, ['kick', 'ride', 'closed hat', 'open hat', 'foot hat']).includes(
+              `${row.grid.includes('o') && row.grid[(start * row.grid.length) / barTicks(metre)] === 'o' ? 'open hat' : row.sound} ${swing(start)}`,
+            ),
+          ),
+        );
+      const ratio = swingRatio(feel, bpm(110));
+      const swing = (start: number) => swung(start, metre, ratio);
+      // Second half of the verse, then the bridge and its second half.
+      expect(played(4, variants?.hats[0])).toBe(true);
+      expect(played(8, variants?.hats[0])).toBe(true);
+      expect(played(12, variants?.hats[1])).toBe(true);
+      expect(played(2, variants?.kicks.slice(0, 1))).toBe(true);
+      expect(played(6, variants?.kicks.slice(1, 2))).toBe(true);
     },
   );
 

@@ -3,8 +3,9 @@ import { bpm, frequencyOf } from '../../src/core/base';
 import { type Performance, type PitchedEvent, secondsAt } from '../../src/core/performance';
 import { PARTS } from '../../src/core/playing';
 import { renderMix } from '../../src/sound/synthesis/mix';
-import { placePerformance, renderWindow, STEMS, type Stem } from '../../src/sound/synthesis/score';
+import { placePerformance, renderWindow } from '../../src/sound/synthesis/score';
 import { renderSegment, type Segment } from '../../src/sound/synthesis/segment';
+import { STEMS, type Stem } from '../../src/sound/synthesis/stems';
 import { createKit } from '../../src/sound/synthesis/voices';
 import { cents, decibels, onsetsAfterSilence, peak, pitchOf, rms } from './measure';
 import { shortTune, skaTune } from './tunes';
@@ -151,7 +152,7 @@ describe('segments', () => {
       const request = { performance: next, rounds: 'endless', begin: 0 } as const;
       const alone = renderSegment({ ...request, leaving: null }, kit);
       const segment = renderSegment(
-        { ...request, leaving: { performance: old, tick, round, entered: 0 } },
+        { ...request, leaving: { performance: old, tick, round, entered: 0, before: null } },
         kit,
       );
       // The old performance with nothing struck from the moment it was left.

@@ -21,6 +21,7 @@ function schedule(
     step: 0,
     performance,
     rounds,
+    firstRound: 0,
     entered,
     segment: { sampleRate: RATE, begin, roundLength, total },
     start,

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, OURS, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
 const SIX_EIGHT_BEAT =
@@ -28,6 +28,8 @@ export const BALLAD: Feel = {
   figures: figures(COMMON_PRACTICE, 'R 5', 'R 5 8', 'R 5 3', 'R 3 5', 'R R 5', 'R 5,'),
   bassTouch: { muted: false, source: COMMON_PRACTICE },
   crash: { source: COMMON_PRACTICE },
+  ending: { drums: ['kick', 'crash'], held: true, source: OURS },
+  layBack: { bass: 12, chops: 8, organ: 8, source: OURS },
   bassRole: PLAIN_ROLE,
   metres: [
     {
@@ -44,6 +46,13 @@ export const BALLAD: Feel = {
       ],
       fill: [drum('kick', 'x-----'), drum('snare', '---xxX'), drum('closed hat', 'Xxx---')],
       dressing: [drum('snare', '-1--12'), drum('kick', '--1--1'), drum('open hat', '-----1')],
+      variants: {
+        hats: [
+          [drum('ride', 'XxxXxx', OURS)],
+          [drum('closed hat', 'XxxXx-', OURS), drum('open hat', '-----o', OURS)],
+        ],
+        kicks: [drum('kick', 'x----s', OURS), drum('kick', 'x--s--', OURS)],
+      },
       chops: { grid: '-xx-xx', source: 'the chord after each beat: common practice, no source' },
       organ: pad(6),
     },
@@ -55,6 +64,13 @@ export const BALLAD: Feel = {
         drum('closed hat', 'XxxXxxXxxXxx', 'two bars of 6/8 as one: common practice, no source'),
       ],
       fill: [drum('kick', 'x-----x-----'), drum('snare', '---x-----xxX'), drum('closed hat', 'XxxXxxXxx---')],
+      variants: {
+        hats: [
+          [drum('ride', 'XxxXxxXxxXxx', OURS)],
+          [drum('closed hat', 'XxxXxxXxxXx-', OURS), drum('open hat', '-----------o', OURS)],
+        ],
+        kicks: [drum('kick', 'x-----x----s', OURS), drum('kick', 'x----sx-----', OURS)],
+      },
       chops: { grid: '-xx-xx-xx-xx', source: 'the chord after each beat: common practice, no source' },
       organ: pad(12),
     },

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, OURS, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
 const THREE_AND_TWO = 'the dotted pairs in three beats and in two: common practice, no source';
@@ -27,6 +27,8 @@ export const BOSSA: Feel = {
     'R 5 5',
   ),
   bassTouch: { muted: false, source: COMMON_PRACTICE },
+  ending: { drums: ['kick', 'rim'], held: true, source: OURS },
+  layBack: { bass: 5, chops: 3, organ: 3, source: OURS },
   bassRole: PLAIN_ROLE,
   metres: [
     {
@@ -55,6 +57,10 @@ export const BOSSA: Feel = {
         drum('open hat', '--------------1-'),
         drum('kick', '---1-------1----'),
       ],
+      variants: {
+        hats: [[drum('closed hat', 'xsxsxsxsxsxsxsxs', OURS)], [drum('ride', 'x-x-x-x-x-x-x-x-', OURS)]],
+        kicks: [drum('kick', 'x-----x-x-------', OURS), drum('kick', 'x-------x-----x-', OURS)],
+      },
       chops: { grid: 'x-----x-----x---', source: COMMON_PRACTICE },
       organ: pad(16),
     },

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, OURS, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
 const SOCA_GROOVE =
@@ -20,6 +20,8 @@ export const CALYPSO: Feel = {
   figures: figures(COMMON_PRACTICE, 'R 5 R', 'R 3 5', 'R R 5', 'R 5 8', 'R 5, R', 'R 3 5 6'),
   bassTouch: { muted: true, source: COMMON_PRACTICE },
   crash: { source: COMMON_PRACTICE },
+  ending: { drums: ['kick', 'rim', 'crash'], held: false, source: OURS },
+  layBack: { bass: 3, chops: 2, organ: 2, source: OURS },
   bassRole: {
     ...PLAIN_ROLE,
     mayRestOnOne: true,
@@ -39,6 +41,10 @@ export const CALYPSO: Feel = {
         drum('closed hat', 'x-o-x-o-x-------'),
       ],
       dressing: [drum('snare', '-1--1-1--2-1-1-2'), drum('kick', '------1-------1-')],
+      variants: {
+        hats: [[drum('closed hat', 'x-x-x-x-x-x-x-x-', OURS)], [drum('ride', 'x-x-x-x-x-x-x-x-', OURS)]],
+        kicks: [drum('kick', 'x---x---x---x-s-', OURS), drum('kick', 'x---x-s-x---x---', OURS)],
+      },
       chops: { grid: '--x---x---x---x-', source: COMMON_PRACTICE },
       organ: pad(16),
     },

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, OURS, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
 /** Four kicks a bar and octaves in eighths. */
@@ -26,6 +26,8 @@ export const DISCO: Feel = {
   ),
   bassTouch: { muted: true, source: COMMON_PRACTICE },
   crash: { source: COMMON_PRACTICE },
+  ending: { drums: ['kick', 'snare', 'crash'], held: false, source: OURS },
+  layBack: { bass: 0, chops: 2, organ: 2, source: OURS },
   bassRole: { ...PLAIN_ROLE, mayPump: true },
   metres: [
     {
@@ -41,6 +43,13 @@ export const DISCO: Feel = {
         drum('closed hat', '51-1513-511-5134'),
         drum('kick', '------1-------2-'),
       ],
+      variants: {
+        hats: [
+          [drum('closed hat', 'x---x---x---x---', OURS), drum('open hat', '--o---o---o---o-', OURS)],
+          [drum('closed hat', 'xsxsxsxsxsxsxsxs', OURS)],
+        ],
+        kicks: [drum('kick', 'x---x---x---x-s-', OURS), drum('kick', 'x---x--sx---x---', OURS)],
+      },
       chops: { grid: '--x---x---x---x-', source: COMMON_PRACTICE },
       organ: pad(16),
     },

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, OURS, PLAIN_ROLE, weights } from './rows';
 import type { Feel } from './types';
 
 const OFF_BEAT_CHOPS = 'raggaemusicinfo.blogspot.com 2013/04; thepianoshed.com "the bubble"';
@@ -21,6 +21,8 @@ export const EARLY_SKA: Feel = {
   figures: figures(COMMON_PRACTICE, 'R 3 5 3', 'R 3 5 6', 'R 3 5 8', 'R R 3 5'),
   bassTouch: { muted: false, source: COMMON_PRACTICE },
   crash: { source: COMMON_PRACTICE },
+  ending: { drums: ['kick', 'snare'], held: false, source: OURS },
+  layBack: { bass: 4, chops: 0, organ: 0, source: OURS },
   bassRole: PLAIN_ROLE,
   metres: [
     {
@@ -42,6 +44,13 @@ export const EARLY_SKA: Feel = {
         drum('closed hat', '---1---2---1-2--'),
         drum('kick', '2-------2-----1-'),
       ],
+      variants: {
+        hats: [
+          [drum('closed hat', 'x-x-x-x-x-x-x-x-', OURS)],
+          [drum('ride', 'x-x-x-x-x-x-x-x-', OURS), drum('foot hat', '----x-------x---', OURS)],
+        ],
+        kicks: [drum('kick', '----x-------x-s-', OURS), drum('kick', 's---x---s---x---', OURS)],
+      },
       chops: { grid: '--x---x---x---x-', source: OFF_BEAT_CHOPS },
       organ: {
         left: { grid: '-x-x-x-x-x-x-x-x', source: 'derived from thepianoshed.com "the bubble", slow count' },

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, OURS, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
 const SYNCOPATED_KICK =
@@ -23,6 +23,8 @@ export const FUNK: Feel = {
   figures: figures(COMMON_PRACTICE, 'R R 8', 'R R 5', 'R R 7 8', 'R 8 7 5', 'R R 5 7'),
   bassTouch: { muted: true, source: COMMON_PRACTICE },
   crash: { source: COMMON_PRACTICE },
+  ending: { drums: ['kick', 'snare', 'crash'], held: false, source: OURS },
+  layBack: { bass: 5, chops: 2, organ: 2, source: OURS },
   bassRole: PLAIN_ROLE,
   metres: [
     {
@@ -42,6 +44,13 @@ export const FUNK: Feel = {
         drum('kick', '--1----2---2--2-'),
         drum('open hat', '--------------2-'),
       ],
+      variants: {
+        hats: [
+          [drum('closed hat', 'XxxxXxxxXxxxXx--', OURS), drum('open hat', '--------------o-', OURS)],
+          [drum('ride', 'X-x-X-x-X-x-X-x-', OURS)],
+        ],
+        kicks: [drum('kick', 'x--s--x---x-----', OURS), drum('kick', 'x-----x---x--s--', OURS)],
+      },
       chops: {
         grid: '---x--x----x--x-',
         source: 'short chords off the beat, in sixteenths: common practice, no source',

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, OURS, PLAIN_ROLE, weights } from './rows';
 import type { Feel } from './types';
 
 const EIGHTH_NOTE_LESSON = 'drummagazine.com lesson "Reggae: the 8th-note subdivision"';
@@ -23,6 +23,8 @@ export const ONE_DROP: Feel = {
   weights: weights(0.9, 0.3, 0.9),
   figures: figures(COMMON_PRACTICE, 'R R 5', 'R 3 5', 'R 5 8', 'R R 3 5'),
   bassTouch: { muted: true, source: COMMON_PRACTICE },
+  ending: { drums: ['kick', 'rim'], held: false, source: OURS },
+  layBack: { bass: 14, chops: 8, organ: 5, source: OURS },
   bassRole: { ...PLAIN_ROLE, mayRestOnOne: true, carriesThree: true },
   metres: [
     {
@@ -44,6 +46,13 @@ export const ONE_DROP: Feel = {
         drum('open hat', '--------------2-'),
         drum('snare', '-----------2--12'),
       ],
+      variants: {
+        hats: [
+          [drum('closed hat', 'x-xgX-xgx-xgX-xg', OURS)],
+          [drum('closed hat', 'x-x-X-x-x-x-X---', OURS), drum('open hat', '--------------o-', OURS)],
+        ],
+        kicks: [drum('kick', '--------x-----s-', OURS), drum('kick', '------s-x-------', OURS)],
+      },
       chops: { grid: '----x-------x---', source: CHOPS },
       organ: {
         left: { grid: '--x---x---x---x-', source: BUBBLE },

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, OURS, PLAIN_ROLE, weights } from './rows';
 import type { Feel } from './types';
 
 const HALF_OF_FOUR = 'half of the 4/4 row: common practice, no source';
@@ -20,6 +20,8 @@ export const REVIVAL_SKA: Feel = {
   figures: figures(COMMON_PRACTICE, 'R 3 5 3', 'R 3 5 6', 'R R 3 3 5 5', 'R R 3 3 5 5 3 3', 'R 3 5 8'),
   bassTouch: { muted: false, source: COMMON_PRACTICE },
   crash: { source: COMMON_PRACTICE },
+  ending: { drums: ['kick', 'snare', 'crash'], held: false, source: OURS },
+  layBack: { bass: 0, chops: 0, organ: 0, source: OURS },
   bassRole: PLAIN_ROLE,
   metres: [
     {
@@ -35,6 +37,10 @@ export const REVIVAL_SKA: Feel = {
         drum('closed hat', '1-1-1-1-1-1-1-1-'),
         drum('kick', '------2-------2-'),
       ],
+      variants: {
+        hats: [[drum('closed hat', '--x---x---x---x-', OURS)], [drum('ride', '--x---x---x---x-', OURS)]],
+        kicks: [drum('kick', 'x---x---x---x-s-', OURS), drum('kick', 'x-s-x---x-s-x---', OURS)],
+      },
       chops: {
         grid: '--x---x---x---x-',
         source: 'raggaemusicinfo.blogspot.com 2013/04; thepianoshed.com "the bubble"',
@@ -53,6 +59,10 @@ export const REVIVAL_SKA: Feel = {
         drum('open hat', '--o---o---o---o-'),
       ],
       fill: [drum('kick', 'x---x---x---x---'), drum('snare', '----x---x-x-xxxx')],
+      variants: {
+        hats: [[drum('closed hat', '--x---x---x---x-', OURS)], [drum('ride', '--x---x---x---x-', OURS)]],
+        kicks: [drum('kick', 'x---x---x---x-s-', OURS), drum('kick', 'x-s-x---x-s-x---', OURS)],
+      },
       chops: {
         grid: '--x---x---x---x-',
         source: 'raggaemusicinfo.blogspot.com 2013/04; thepianoshed.com "the bubble"',

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, OURS, PLAIN_ROLE, weights } from './rows';
 import type { Feel } from './types';
 
 const ROCKERS_PATTERN = 'artsentertainment.cc Music-Genres 14211';
@@ -23,6 +23,8 @@ export const ROCKERS: Feel = {
   figures: figures(COMMON_PRACTICE, 'R R 5', 'R 5 R', 'R R 3 5', 'R 5 8 5'),
   bassTouch: { muted: true, source: COMMON_PRACTICE },
   crash: { source: COMMON_PRACTICE },
+  ending: { drums: ['kick', 'snare', 'crash'], held: false, source: OURS },
+  layBack: { bass: 10, chops: 6, organ: 4, source: OURS },
   bassRole: PLAIN_ROLE,
   metres: [
     {
@@ -42,6 +44,13 @@ export const ROCKERS: Feel = {
         drum('closed hat', '-1---2-1-1---2-2'),
         drum('kick', '------2---2---2-'),
       ],
+      variants: {
+        hats: [
+          [drum('closed hat', 'x-xgX-xgx-xgX-xg', OURS)],
+          [drum('closed hat', 'x-x-X-x-x-x-X---', OURS), drum('open hat', '--------------o-', OURS)],
+        ],
+        kicks: [drum('kick', 'x-----s-x-------', OURS), drum('kick', 'x-------x-----s-', OURS)],
+      },
       chops: {
         grid: '----x-------x---',
         source: 'raggaemusicinfo.blogspot.com 2013/04; thepianoshed.com "the bubble"',

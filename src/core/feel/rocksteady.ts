@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, OURS, PLAIN_ROLE, weights } from './rows';
 import type { Feel } from './types';
 
 const ROCKSTEADY_PATTERN = 'primidi.com/rocksteady/characteristics';
@@ -26,6 +26,8 @@ export const ROCKSTEADY: Feel = {
   weights: weights(0.9, 0.3, 0.8),
   figures: figures(COMMON_PRACTICE, 'R 3 5', 'R R 5', 'R 5 8', 'R 3 5 3'),
   bassTouch: { muted: true, source: COMMON_PRACTICE },
+  ending: { drums: ['kick', 'rim'], held: false, source: OURS },
+  layBack: { bass: 12, chops: 6, organ: 4, source: OURS },
   bassRole: { ...PLAIN_ROLE, mayRestOnOne: true },
   metres: [
     {
@@ -45,6 +47,13 @@ export const ROCKSTEADY: Feel = {
         drum('closed hat', '-1---2-1-1---2-1'),
         drum('kick', '1-----1---1-----'),
       ],
+      variants: {
+        hats: [
+          [drum('closed hat', 'x-x-x-x-x-x-x---', OURS), drum('open hat', '--------------o-', OURS)],
+          [drum('closed hat', 'xgx-xgx-xgx-xgx-', OURS)],
+        ],
+        kicks: [drum('kick', '----x-----s-x---', OURS), drum('kick', '----x-------x-s-', OURS)],
+      },
       chops: {
         grid: '--x---x---x---x-',
         source: 'raggaemusicinfo.blogspot.com 2013/04; thepianoshed.com "the bubble"',

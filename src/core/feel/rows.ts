@@ -3,6 +3,9 @@ import type { DrumRow, DrumSound, Feel, Grid, PhraseRole, RhythmCell } from './t
 /** What a row is marked with when no publication stands behind it. */
 export const COMMON_PRACTICE = 'common practice, no source';
 
+/** What a row is marked with that was made for this program. */
+export const OURS = 'ours, no source';
+
 const ROLE_LETTERS: Readonly<Record<string, PhraseRole>> = {
   s: 'statement',
   a: 'answer',

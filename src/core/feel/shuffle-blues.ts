@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, OURS, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
 const SHUFFLE = 'mattdeanworld.co.uk 2015/10/25, its triplets as swung eighths';
@@ -26,6 +26,8 @@ export const SHUFFLE_BLUES: Feel = {
   ),
   bassTouch: { muted: false, source: COMMON_PRACTICE },
   crash: { source: COMMON_PRACTICE },
+  ending: { drums: ['kick', 'snare', 'crash'], held: true, source: OURS },
+  layBack: { bass: 10, chops: 8, organ: 6, source: OURS },
   bassRole: PLAIN_ROLE,
   metres: [
     {
@@ -45,6 +47,10 @@ export const SHUFFLE_BLUES: Feel = {
         drum('kick', '------2-------2-'),
         drum('foot hat', '----9-------9---'),
       ],
+      variants: {
+        hats: [[drum('closed hat', 'x-x-x-x-x-x-x-x-', OURS)], [drum('ride', 'x---x-x-x---x-x-', OURS)]],
+        kicks: [drum('kick', 'x-----s-x-------', OURS), drum('kick', 'x---s---x---s---', OURS)],
+      },
       chops: { grid: '----x-------x---', source: COMMON_PRACTICE },
       organ: pad(16),
     },
@@ -61,6 +67,10 @@ export const SHUFFLE_BLUES: Feel = {
         drum('kick', '-----2-----2'),
         drum('foot hat', '---9-----9--'),
       ],
+      variants: {
+        hats: [[drum('closed hat', 'x-xx-xx-xx-x', OURS)], [drum('ride', 'x--x-xx--x-x', OURS)]],
+        kicks: [drum('kick', 'x-----x----s', OURS), drum('kick', 'x--s--x--s--', OURS)],
+      },
       chops: { grid: '---x-----x--', source: COMMON_PRACTICE },
       organ: pad(12),
     },

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, OURS, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
 /** Kick and bass together on one and before three, the snare on two and four. */
@@ -16,6 +16,8 @@ export const SOUL_BACKBEAT: Feel = {
   figures: figures(COMMON_PRACTICE, 'R R 5', 'R 5 8', 'R R 5 8', 'R R 7 8', 'R 3 5 6'),
   bassTouch: { muted: true, source: COMMON_PRACTICE },
   crash: { source: COMMON_PRACTICE },
+  ending: { drums: ['kick', 'snare', 'crash'], held: true, source: OURS },
+  layBack: { bass: 8, chops: 5, organ: 4, source: OURS },
   bassRole: PLAIN_ROLE,
   metres: [
     {
@@ -36,6 +38,13 @@ export const SOUL_BACKBEAT: Feel = {
         drum('kick', '--2---2----2--2-'),
         drum('open hat', '--------------1-'),
       ],
+      variants: {
+        hats: [
+          [drum('closed hat', 'x-x-x-x-x-x-x---', OURS), drum('open hat', '--------------o-', OURS)],
+          [drum('ride', 'x-x-x-x-x-x-x-x-', OURS), drum('foot hat', '----x-------x---', OURS)],
+        ],
+        kicks: [drum('kick', 'x-----s-x-x-----', OURS), drum('kick', 'x-------x-x---s-', OURS)],
+      },
       chops: { grid: '----x-------x---', source: COMMON_PRACTICE },
       organ: pad(16),
     },

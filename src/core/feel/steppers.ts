@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, OURS, PLAIN_ROLE, weights } from './rows';
 import type { Feel } from './types';
 
 /** Counted fast: four kicks a bar under one-drop lines. */
@@ -22,6 +22,8 @@ export const STEPPERS: Feel = {
   weights: weights(0.9, 0.3, 0.5),
   figures: figures(COMMON_PRACTICE, 'R R R 5', 'R R R R', 'R R 5 5', 'R R R 3'),
   bassTouch: { muted: true, source: COMMON_PRACTICE },
+  ending: { drums: ['kick', 'rim'], held: false, source: OURS },
+  layBack: { bass: 8, chops: 5, organ: 3, source: OURS },
   bassRole: { ...PLAIN_ROLE, mayRestOnOne: true, mayHammer: true },
   metres: [
     {
@@ -41,6 +43,13 @@ export const STEPPERS: Feel = {
         drum('closed hat', '-1-2-1-1-2-1-1-2'),
         drum('snare', '-------1------2-'),
       ],
+      variants: {
+        hats: [
+          [drum('closed hat', 'x-xgx-xgx-xgx-xg', OURS)],
+          [drum('closed hat', 'x-x-x-x-x-x-x---', OURS), drum('open hat', '--------------o-', OURS)],
+        ],
+        kicks: [drum('kick', 'x---x---x---x-s-', OURS), drum('kick', 'x--sx---x---x---', OURS)],
+      },
       chops: {
         grid: '----x-------x---',
         source: 'raggaemusicinfo.blogspot.com 2013/04; thepianoshed.com "the bubble"',

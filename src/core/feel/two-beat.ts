@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, OURS, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
 const TRAIN_BEAT = 'drumpaper.com "The train beat"';
@@ -25,6 +25,8 @@ export const TWO_BEAT: Feel = {
   figures: figures(COMMON_PRACTICE, 'R 5,', 'R 5', 'R 5, R', 'R 5 R', 'R 5 3', 'R 5, 5,', 'R 5 5'),
   bassTouch: { muted: false, source: COMMON_PRACTICE },
   crash: { source: COMMON_PRACTICE },
+  ending: { drums: ['kick', 'snare'], held: false, source: OURS },
+  layBack: { bass: 2, chops: 3, organ: 3, source: OURS },
   bassRole: PLAIN_ROLE,
   metres: [
     {
@@ -40,6 +42,10 @@ export const TWO_BEAT: Feel = {
         drum('foot hat', '----x-------x---'),
       ],
       dressing: [drum('snare', '-2-1-2-2-1-2-2-3'), drum('kick', '------1-------2-')],
+      variants: {
+        hats: [[drum('foot hat', '--x---x---x---x-', OURS)], [drum('foot hat', '----x-------x-s-', OURS)]],
+        kicks: [drum('kick', 'x-------x-----s-', OURS), drum('kick', 'x-----s-x-------', OURS)],
+      },
       chops: { grid: '----x-------x---', source: COMMON_PRACTICE },
       organ: pad(16),
     },
@@ -56,6 +62,10 @@ export const TWO_BEAT: Feel = {
         drum('snare', 'x-x-X-x-xxx-X-x-'),
         drum('foot hat', '----x-------x---'),
       ],
+      variants: {
+        hats: [[drum('foot hat', '--x---x---x---x-', OURS)], [drum('foot hat', '----x-------x-s-', OURS)]],
+        kicks: [drum('kick', 'x-------x-----s-', OURS), drum('kick', 'x-----s-x-------', OURS)],
+      },
       chops: { grid: '----x-------x---', source: COMMON_PRACTICE },
       organ: pad(16),
     },

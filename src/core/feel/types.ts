@@ -71,6 +71,11 @@ export interface FeelMetre {
    * `-` never.
    */
   readonly dressing?: readonly DrumRow[];
+  /**
+   * What a drummer does with the same pattern elsewhere in the form: other hats, which take the place of hats and ride
+   * (of the foot's where they have one), and other kicks.
+   */
+  readonly variants?: { readonly hats: readonly (readonly DrumRow[])[]; readonly kicks: readonly DrumRow[] };
   readonly chops: SourcedGrid;
   readonly organ: { readonly left: SourcedGrid; readonly right: SourcedGrid };
 }
@@ -113,6 +118,15 @@ export interface Feel {
   readonly bassTouch: { readonly muted: boolean; readonly source: string };
   /** Whether a crash opens the section after a fill. */
   readonly crash?: { readonly source: string };
+  /** The last hit of a line that ends: what the drummer strikes, and whether everybody holds it. */
+  readonly ending: { readonly drums: readonly DrumSound[]; readonly held: boolean; readonly source: string };
+  /** How many milliseconds each part lies behind the drummer, who keeps the time. */
+  readonly layBack: {
+    readonly bass: number;
+    readonly chops: number;
+    readonly organ: number;
+    readonly source: string;
+  };
   /** What the musical rules grant the bass in this feel, and what they ask of it beyond the rules for all. */
   readonly bassRole: {
     /** A new chord may begin with an empty beat one, as an answer or by the habit of the line. */

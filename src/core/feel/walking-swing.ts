@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, OURS, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
 const THREE_AND_TWO = 'a bar of three and a bar of two as one: common practice, no source';
@@ -21,6 +21,8 @@ export const WALKING_SWING: Feel = {
   weights: weights(0.7, 0.9, 0.1),
   figures: figures(COMMON_PRACTICE, 'R 2 3 5', 'R 3 5 6', 'R 3 5 3', 'R 5 3 2', '8 7 6 5', 'R 2 3', 'R 3 5'),
   bassTouch: { muted: false, source: COMMON_PRACTICE },
+  ending: { drums: ['kick', 'ride'], held: true, source: OURS },
+  layBack: { bass: 0, chops: 6, organ: 6, source: OURS },
   bassRole: PLAIN_ROLE,
   metres: [
     {
@@ -36,6 +38,10 @@ export const WALKING_SWING: Feel = {
         drum('kick', '1---1---2---1-2-'),
         drum('closed hat', '--------------1-'),
       ],
+      variants: {
+        hats: [[drum('ride', 'x---x-x-x---x---', OURS)], [drum('ride', 'x---x---x---x-x-', OURS)]],
+        kicks: [drum('kick', 's---s---s---s---', OURS), drum('kick', '----------s-----', OURS)],
+      },
       chops: { grid: 'x-----x---------', source: COMMON_PRACTICE },
       organ: pad(16),
     },

@@ -1,5 +1,5 @@
 import { bpm } from '../base';
-import { COMMON_PRACTICE, drum, figures, PLAIN_ROLE, pad, weights } from './rows';
+import { COMMON_PRACTICE, drum, figures, OURS, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
 const WALTZ_BEAT = 'drumsplayerworld.com "Waltz beats": kick with the hi-hat on one, snare on two and three';
@@ -17,6 +17,8 @@ export const WALTZ: Feel = {
   weights: weights(0.9, 0.5, 0.3),
   figures: figures(COMMON_PRACTICE, 'R 5', 'R 5,', 'R 5 5', 'R 3 5', 'R 5 8', 'R 3'),
   bassTouch: { muted: false, source: COMMON_PRACTICE },
+  ending: { drums: ['kick', 'ride'], held: true, source: OURS },
+  layBack: { bass: 4, chops: 5, organ: 5, source: OURS },
   bassRole: PLAIN_ROLE,
   metres: [
     {
@@ -32,6 +34,10 @@ export const WALTZ: Feel = {
         drum('closed hat', '--2---1---2-'),
         drum('kick', '------1---2-'),
       ],
+      variants: {
+        hats: [[drum('ride', 'X---x---x-x-', OURS)], [drum('closed hat', 'X-x-x-x-x-x-', OURS)]],
+        kicks: [drum('kick', 'x---------s-', OURS), drum('kick', 'x-----s-----', OURS)],
+      },
       chops: { grid: '----x---x---', source: 'the chords on two and three: common practice, no source' },
       organ: pad(12),
     },

@@ -39,6 +39,8 @@ export const PLAYING_LIMITS = {
   tempo: { least: 20, most: 300 },
   /** Per cent of the piece's tempo. */
   share: { least: 20, most: 200 },
+  /** Per cent of a part's place in the mix. */
+  volume: { least: 5, most: 100 },
   rungs: 12,
   rounds: 99,
   /** Bars of call and response, and of a click that drops out. */
@@ -52,6 +54,8 @@ export interface PlayingSettings {
   readonly chops: boolean;
   readonly organ: boolean;
   readonly click: boolean;
+  /** How loud a part is, in per cent of its place in the mix; 100 when left out. */
+  readonly volumes?: Readonly<Partial<Record<'bass' | 'drums' | 'chops' | 'organ' | 'click', number>>>;
   /** Bars of count-in; 0 is none. */
   readonly countIn: 0 | 1 | 2;
   readonly loop: boolean;
@@ -65,7 +69,11 @@ export interface PlayingSettings {
   readonly clickPlan?: ClickPlan;
   /** An empty bar after every round; none when left out. */
   readonly emptyBar?: boolean;
-  /** Small deviations in time and strength, as people play; there when left out. */
+  /** A bar of the rhythm section before the first one; none when left out. */
+  readonly intro?: boolean;
+  /** A last hit where nothing goes round; there when left out. */
+  readonly ending?: boolean;
+  /** Small deviations in time and strength, and every round anew, as people play; there when left out. */
   readonly humanised?: boolean;
   /** Not climbed when left out. */
   readonly ladder?: TempoLadder;

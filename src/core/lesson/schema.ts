@@ -179,7 +179,12 @@ const turn = whole(1, PLAYING_LIMITS.turn);
 const within = ({ least, most }: { readonly least: number; readonly most: number }) =>
   z.number().check(z.gte(least), z.lte(most));
 
+const volume = z.exactOptional(within(PLAYING_LIMITS.volume));
+
 const playingSchema = z.object({
+  volumes: z.exactOptional(
+    z.object({ bass: volume, drums: volume, chops: volume, organ: volume, click: volume }),
+  ),
   bass: z.boolean(),
   drums: z.boolean(),
   chops: z.boolean(),
@@ -203,6 +208,8 @@ const playingSchema = z.object({
     }),
   ),
   emptyBar: z.exactOptional(z.boolean()),
+  intro: z.exactOptional(z.boolean()),
+  ending: z.exactOptional(z.boolean()),
   humanised: z.exactOptional(z.boolean()),
   ladder: z.exactOptional(
     z.object({

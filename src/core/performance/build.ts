@@ -5,8 +5,9 @@ import { EVERY_BEAT, PARTS } from '../playing';
 import { bassEvents } from './bass';
 import { chordEvents } from './chords';
 import { clickEvents, countInEvents } from './click';
-import { drumEvents } from './drums';
-import { humanise } from './humanise';
+import { drumEvents, introOfDrums } from './drums';
+import { endingBar, endingOfBass, endingOfDrums, introBar } from './form';
+import { humanise, latenessOf } from './humanise';
 import type { PerformanceOptions } from './options';
 import { type PlannedBar, planBars } from './plan';
 import type { Performance, PerformanceEvent } from './types';
@@ -21,13 +22,17 @@ function openingMetre(sheet: LineSheet, { passage }: PerformanceOptions): Metre 
   return opening?.metre ?? sheet.metre;
 }
 
-/** A pickup completes a bar that the count-in has begun. */
-function countInTicks(sheet: LineSheet, { countIn, passage }: PerformanceOptions, metre: Metre): number {
+/** How long is counted in, and how long the intro is. A pickup completes a bar that one of them has begun. */
+function beforeTicks(sheet: LineSheet, options: PerformanceOptions, metre: Metre) {
+  const { countIn, passage, intro = false } = options;
   const first = sheet.chart.bars[0];
   const begins = first !== undefined && (passage === null || passage.first <= first.number);
-  const pickup = countIn > 0 && begins && first.pickup;
+  const pickup = (countIn > 0 || intro) && begins && first.pickup;
   const begun = pickup ? Math.max(0, barTicks(metre) - barTicks(first.metre)) : 0;
-  return countIn * barTicks(metre) + begun;
+  return {
+    counted: countIn * barTicks(metre) + (intro ? 0 : begun),
+    intro: intro ? barTicks(metre) + begun : 0,
+  };
 }
 
 /**
@@ -46,25 +51,57 @@ function roundBegin(planned: readonly PlannedBar[], countIn: number): number {
 export function buildPerformance(sheet: LineSheet, options: PerformanceOptions): Performance {
   const ratio = swingRatio(sheet.feel, options.tempo);
   const metre = openingMetre(sheet, options);
-  const countIn = countInTicks(sheet, options, metre);
+  const before = beforeTicks(sheet, options, metre);
+  const countIn = before.counted + before.intro;
   const beat = beatTicks(sheet.metre);
   const ticksOf = (seconds: number): number => Math.round((seconds * options.tempo * beat) / 60);
   const planned = planBars(sheet, options, countIn);
-  const last = planned.at(-1);
-  const played: readonly PerformanceEvent[] = [
-    ...bassEvents(planned, ratio, sheet.bars, sheet.feel.bassTouch.muted),
-    ...drumEvents(planned, sheet.chart, sheet.feel, ratio, options.drumSeed ?? null),
-    ...chordEvents(planned, sheet.feel, ratio, ticksOf),
-    ...clickEvents(planned, options.click ?? EVERY_BEAT, ratio),
-  ];
+  const intro = introBar(planned[0], metre, before.counted, before.intro);
+  const endings = options.ending === true ? endingBar(planned, sheet) : [];
+  const [ending] = endings;
+  const last = ending ?? planned.at(-1);
+  const click = options.click ?? EVERY_BEAT;
+  const bass = bassEvents(planned, ratio, sheet.bars, sheet.feel.bassTouch.muted);
+  const seed = options.drumSeed ?? null;
   const begin = options.goesRound === true ? roundBegin(planned, countIn) : countIn;
-  const humanised =
-    options.humaniseSeed === undefined ? played : humanise(played, options.humaniseSeed, countIn, begin);
-  const events = [...countInEvents(metre, countIn, options.tempo), ...humanised].sort(inOrder);
+  const played = (events: readonly PerformanceEvent[], first: number, round = first) =>
+    options.humaniseSeed === undefined
+      ? events
+      : humanise(events, {
+          seed: options.humaniseSeed,
+          first,
+          round,
+          late: (part) => ticksOf(latenessOf(part, sheet.feel)),
+        });
+  const events = [
+    ...countInEvents(metre, before.counted, options.tempo),
+    ...played(
+      [
+        ...introOfDrums(intro[0], sheet.feel, ratio, seed),
+        ...chordEvents(intro, sheet.feel, ratio, ticksOf),
+        ...clickEvents(intro, click, ratio),
+      ],
+      before.counted,
+    ),
+    ...played(
+      [
+        ...bass,
+        ...endingOfBass(ending, sheet, bass),
+        ...drumEvents(planned, sheet.chart, sheet.feel, ratio, seed),
+        ...endingOfDrums(ending, sheet.feel),
+        ...chordEvents([...planned, ...endings], sheet.feel, ratio, ticksOf),
+        ...clickEvents(planned, click, ratio),
+      ],
+      countIn,
+      begin,
+    ),
+  ].sort(inOrder);
   return {
     tempo: options.tempo,
     beat,
     countIn: ticks(begin),
+    intro: ticks(before.intro + begin - countIn),
+    ending: ending === undefined ? null : ticks(ending.start),
     end: ticks(last === undefined ? countIn : last.start + last.duration),
     bars: planned.flatMap(({ bar, start, duration }) =>
       bar === null ? [] : [{ bar, start: ticks(start), duration: ticks(duration) }],

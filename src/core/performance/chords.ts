@@ -1,6 +1,7 @@
 import { barTicks, type MidiNumber, ticks } from '../base';
-import { type Feel, type Grid, readGrid, rhythmsIn } from '../feel';
+import { type Feel, type FeelMetre, type Grid, readGrid, rhythmsIn } from '../feel';
 import type { Chord } from '../theory';
+import { endingGrid } from './form';
 import type { PlannedBar } from './plan';
 import { swung } from './swing';
 import type { PitchedEvent } from './types';
@@ -78,7 +79,7 @@ function hitsOf({ bar, from, to }: HeldChord, hand: Hand, ratio: number): readon
   });
 }
 
-/** What one hand plays; a tone that two held chords share is not struck again. */
+/** What one hand plays; a tone that two held chords share is not struck again, except in the last hit. */
 function handEvents(
   stretches: readonly HeldChord[],
   voicings: readonly Voicing[],
@@ -110,7 +111,8 @@ function handEvents(
   };
   for (const [index, stretch] of stretches.entries()) {
     for (const hit of hitsOf(stretch, hand, ratio)) {
-      for (const midi of voicings[index] ?? []) (hit.held ? hold : strike)(midi, hit);
+      const tied = hit.held && stretch.bar.form !== 'ending';
+      for (const midi of voicings[index] ?? []) (tied ? hold : strike)(midi, hit);
     }
   }
   return events;
@@ -126,23 +128,30 @@ export function chordEvents(
   ratio: number,
   ticksOf: (seconds: number) => number,
 ): readonly PitchedEvent[] {
-  const metreOf = (bar: PlannedBar) => rhythmsIn(feel, bar.metre);
+  /** What a hand plays in a bar: its row of the feel's grids, or the last hit. */
+  const gridOf =
+    (row: (metre: FeelMetre) => Grid) =>
+    (bar: PlannedBar): Grid | null => {
+      const metre = rhythmsIn(feel, bar.metre);
+      if (metre === null) return null;
+      return bar.form === 'ending' && row(metre) !== '' ? endingGrid(feel, bar) : row(metre);
+    };
   const chops: Hand = {
     part: 'chops',
     register: CHOPS,
-    grid: (bar) => metreOf(bar)?.chops.grid ?? null,
+    grid: gridOf(({ chops: { grid } }) => grid),
     length: ticksOf(SHORT.chops),
   };
   const left: Hand = {
     part: 'organ',
     register: ORGAN_LEFT,
-    grid: (bar) => metreOf(bar)?.organ.left.grid ?? null,
+    grid: gridOf(({ organ }) => organ.left.grid),
     length: ticksOf(SHORT.organ),
   };
   const right: Hand = {
     ...left,
     register: ORGAN_RIGHT,
-    grid: (bar) => metreOf(bar)?.organ.right.grid ?? null,
+    grid: gridOf(({ organ }) => organ.right.grid),
   };
   const stretches = heldChords(bars);
   const chords = stretches.map((stretch) => stretch.chord);

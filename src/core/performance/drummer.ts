@@ -19,6 +19,35 @@ export interface Turn {
   /** Index of the bar as it is played, from the beginning of the round. */
   readonly index: number;
   readonly fill: 'none' | 'phrase' | 'section';
+  /** Where the bar stands in the form, which asks for other hats or another kick. */
+  readonly place: Place;
+}
+
+/** A bar's place in the form, each counted from 0: its section, or half of a long one; its phrase; its bar in that. */
+export interface Place {
+  readonly section: number;
+  readonly phrase: number;
+  readonly bar: number;
+}
+
+const HAND: ReadonlySet<DrumSound> = new Set(['closed hat', 'open hat', 'ride']);
+const isHand = ({ sound }: DrumRow): boolean => HAND.has(sound);
+
+/** The pattern with other rows for what they play: one hand has hats and ride. */
+function exchanged(rows: readonly DrumRow[], others: readonly DrumRow[]): readonly DrumRow[] {
+  const sounds = new Set(others.map(({ sound }) => sound));
+  const hand = others.some(isHand);
+  return [...rows.filter((row) => !sounds.has(row.sound) && !(hand && isHand(row))), ...others];
+}
+
+/** In its phrases' third bars the kick moves; from section to section other hats lead (common practice; the rows are ours). */
+function variedBy(place: Place, rows: readonly DrumRow[], { variants }: FeelMetre): readonly DrumRow[] {
+  if (variants === undefined) return rows;
+  const { hats, kicks } = variants;
+  const hat = hats[(place.section % (hats.length + 1)) - 1];
+  const kick = place.bar === 2 ? kicks[place.phrase % kicks.length] : undefined;
+  const withHats = hat === undefined ? rows : exchanged(rows, hat);
+  return kick === undefined ? withHats : exchanged(withHats, [kick]);
 }
 
 /** Hands that keep time lean on the beats and pass lightly over what lies between; a train of strokes likewise. */
@@ -138,7 +167,7 @@ export function drumBar(
   known: FeelMetre,
   even: boolean,
   metre: Metre,
-  { seed, index, fill }: Turn,
+  { seed, index, fill, place }: Turn,
 ): readonly Hit[] {
   const pattern = even && known.evenBars !== undefined ? known.evenBars : known.drums;
   const text = `${seed ?? 0} drums ${index}`;
@@ -149,6 +178,7 @@ export function drumBar(
     const chosen = Math.floor(createRandom(hashText(`${text} fill`)).next() * fitting.length);
     return written(fitting[chosen] ?? known.fill, metre);
   }
-  const hits = written(pattern, metre);
-  return seed === null ? hits : [...hits, ...dressed(hits, known.dressing ?? [], metre, text)];
+  if (seed === null) return written(pattern, metre);
+  const hits = written(variedBy(place, pattern, known), metre);
+  return [...hits, ...dressed(hits, known.dressing ?? [], metre, text)];
 }

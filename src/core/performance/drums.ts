@@ -1,7 +1,7 @@
 import { beatsInBar, beatsOf, beatTicks, isUneven, type Metre, ticks, unitTicks } from '../base';
 import type { Chart } from '../chart';
 import { type DrumRow, type Feel, type FeelMetre, rhythmsIn } from '../feel';
-import { drumBar } from './drummer';
+import { drumBar, type Hit, type Place } from './drummer';
 import type { PlannedBar } from './plan';
 import { swung } from './swing';
 import type { DrumEvent } from './types';
@@ -53,6 +53,20 @@ function isLastOfSection(chart: Chart, bar: number): boolean {
   return place !== null && place.position === place.length;
 }
 
+/** From so many bars on, the second half of a section is led by other hats, as a section of its own is. */
+const LONG_SECTION = 8;
+const PHRASE = 4;
+
+function formPlace(chart: Chart, bar: number): Place {
+  const { position, length } = placeOf(chart, bar) ?? { position: 1, length: 1 };
+  const later = length >= LONG_SECTION && position > length / 2 ? 1 : 0;
+  return {
+    section: (chart.bars[bar]?.section ?? 0) + later,
+    phrase: Math.floor((position - 1) / PHRASE),
+    bar: (position - 1) % PHRASE,
+  };
+}
+
 /** A metre that a feel says nothing about is played plainly. */
 const plainMetre = (metre: Metre): FeelMetre => ({
   metre,
@@ -61,6 +75,33 @@ const plainMetre = (metre: Metre): FeelMetre => ({
   chops: { grid: '', source: '' },
   organ: { left: { grid: '', source: '' }, right: { grid: '', source: '' } },
 });
+
+/** The bar before the first one: the feel's pattern with one of its fills. */
+export function introOfDrums(
+  bar: PlannedBar | undefined,
+  feel: Feel,
+  ratio: number,
+  seed: number | null,
+): readonly DrumEvent[] {
+  const known = bar && rhythmsIn(feel, bar.metre);
+  if (bar === undefined || !known) return [];
+  const place = { section: 0, phrase: 0, bar: 0 };
+  const hits = drumBar(known, false, bar.metre, { seed, index: -1, fill: 'phrase', place });
+  return hits.map((hit) => drumEvent(hit, bar, ratio));
+}
+
+/** A stroke of a bar at its place in the performance. */
+function drumEvent(hit: Hit, bar: PlannedBar, ratio: number): DrumEvent {
+  const at = (position: number): number => bar.start + swung(position, bar.metre, ratio);
+  const start = at(hit.start);
+  return {
+    part: 'drums',
+    sound: hit.sound,
+    start: ticks(start),
+    duration: ticks(Math.max(1, at(hit.start + hit.duration) - start)),
+    velocity: hit.velocity,
+  };
+}
 
 /**
  * The drums by the feel's grids, with a fill at phrase ends and, where the feel has one, a crash after a section's last
@@ -80,19 +121,12 @@ export function drumEvents(
     if (bar.bar === null || bar.sheetBar?.written.pickup === true) {
       continue;
     }
-    const at = (position: number): number => bar.start + swung(position, bar.metre, ratio);
     const last = isLastOfSection(chart, bar.bar);
     const fill = endsPhrase(chart, bar.bar, feel.phraseLength) ? (last ? 'section' : 'phrase') : 'none';
+    const place = formPlace(chart, bar.bar);
     const known = rhythmsIn(feel, bar.metre) ?? plainMetre(bar.metre);
-    for (const hit of drumBar(known, isEven(chart, bar.bar), bar.metre, { seed, index, fill })) {
-      const start = at(hit.start);
-      events.push({
-        part: 'drums',
-        sound: hit.sound,
-        start: ticks(start),
-        duration: ticks(Math.max(1, at(hit.start + hit.duration) - start)),
-        velocity: hit.velocity,
-      });
+    for (const hit of drumBar(known, isEven(chart, bar.bar), bar.metre, { seed, index, fill, place })) {
+      events.push(drumEvent(hit, bar, ratio));
     }
     if (afterSection && feel.crash !== undefined) {
       events.push({

@@ -1,7 +1,8 @@
 import { createRandom, hashText, ticks } from '../base';
+import type { Feel } from '../feel';
 import type { PerformanceEvent } from './types';
 
-/** Largest deviation either way, in ticks; common practice, no source. A quarter has 960 ticks. */
+/** Largest deviation either way, in ticks; the figures are ours. A quarter has 960 ticks. */
 const TIME: Readonly<Record<PerformanceEvent['part'], number>> = {
   bass: 8,
   drums: 6,
@@ -10,7 +11,7 @@ const TIME: Readonly<Record<PerformanceEvent['part'], number>> = {
   click: 0,
 };
 
-/** Largest deviation either way in MIDI velocity. */
+/** Largest deviation either way in MIDI velocity; the figures are ours. */
 const STRENGTH: Readonly<Record<PerformanceEvent['part'], number>> = {
   bass: 7,
   drums: 15,
@@ -21,17 +22,28 @@ const STRENGTH: Readonly<Record<PerformanceEvent['part'], number>> = {
 
 const clamp = (value: number, least: number, most: number): number => Math.min(most, Math.max(least, value));
 
+/** Seconds that a part lies behind the drummer in a feel. */
+export const latenessOf = (part: PerformanceEvent['part'], { layBack }: Feel): number =>
+  part === 'drums' || part === 'click' ? 0 : layBack[part] / 1000;
+
+/** How people play. */
+interface Manner {
+  readonly seed: number;
+  /** The tick at which the first bar begins. */
+  readonly first: number;
+  /** The tick at which the round begins that is played again: what belongs to it does not come before it. */
+  readonly round: number;
+  /** Ticks that a part lies behind the drummer. */
+  readonly late: (part: PerformanceEvent['part']) => number;
+}
+
 /**
  * Moves every hit a little in time and strength, the click never. Notes that one hand strikes together stay
  * together, a note of the bass reaches over the next one only where it rings on, and nothing comes before the first bar.
- * @param first the tick at which the first bar begins.
- * @param round the tick at which the round begins that is played again: what belongs to it does not come before it.
  */
 export function humanise(
   events: readonly PerformanceEvent[],
-  seed: number,
-  first: number,
-  round: number = first,
+  { seed, first, round, late }: Manner,
 ): readonly PerformanceEvent[] {
   const deviation = (event: PerformanceEvent, what: string): number => {
     const instrument = 'sound' in event ? event.sound : '';
@@ -39,10 +51,8 @@ export function humanise(
     return next() + next() - 1;
   };
   const moved = events.map((event): PerformanceEvent => {
-    const start = Math.max(
-      event.start < round ? first : round,
-      event.start + Math.round(deviation(event, 'time') * TIME[event.part]),
-    );
+    const moved = Math.round(deviation(event, 'time') * TIME[event.part]) + late(event.part);
+    const start = Math.max(event.start < round ? first : round, event.start + moved);
     return {
       ...event,
       start: ticks(start),

@@ -22,6 +22,10 @@ export interface PerformanceOptions {
   readonly goesRound?: boolean;
   /** An empty bar after every round, where only the click goes on. */
   readonly emptyBar?: boolean;
+  /** A bar without the bass before the first one, once. */
+  readonly intro?: boolean;
+  /** A last hit in a bar of its own, after the last bar. */
+  readonly ending?: boolean;
   /** The drummer plays hardly a bar like the last, the same for the same seed; without a seed every bar as written. */
   readonly drumSeed?: number;
   /** Small deviations in time and strength, the same for the same seed; without a seed none. */

@@ -14,6 +14,8 @@ export interface PlannedBar {
   readonly duration: number;
   /** False while the student plays alone. */
   readonly bassPlays: boolean;
+  /** What is no bar of the line: played before it, or the last hit after it. */
+  readonly form?: 'intro' | 'ending';
 }
 
 /**

@@ -67,9 +67,14 @@ export interface Performance {
   readonly tempo: Bpm;
   /** Length of the beat that the tempo counts, in ticks. */
   readonly beat: Ticks;
-  /** What sounds once before the first round, in ticks: the count-in, and the pickup of what is played again. */
+  /** What sounds once before the first round: the count-in, an intro, and the pickup of what is played again. */
   readonly countIn: Ticks;
+  /** How much of that the band plays already: the intro and the pickup. */
+  readonly intro: Ticks;
+  /** The end of the round, or of the last hit's bar. */
   readonly end: Ticks;
+  /** Where the last hit falls; null where there is none. */
+  readonly ending: Ticks | null;
   readonly bars: readonly PlayedBar[];
   readonly events: readonly PerformanceEvent[];
 }

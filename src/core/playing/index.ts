@@ -1,6 +1,7 @@
 export { proposeLadder } from './ladder';
 export { straightened, swingsEighths, unswung } from './straighten';
 export {
+  bassAlone,
   boundsOf,
   climbs,
   EVERY_BEAT,

@@ -42,14 +42,20 @@ export function passageOf(piece: LinePiece, sheet: LineSheet): { first: number; 
   return first > last || (first === least && last === most) ? null : { first, last };
 }
 
-/** Which parts the teacher wants to hear. */
-export const mixOf = ({ bass, drums, chops, organ, click }: PlayingSettings) => ({
-  bass,
-  drums,
-  chops,
-  organ,
-  click,
-});
+/** Which parts are heard, and how loud each is against its place in the mix: 1 where nothing is said. */
+type Mix = Readonly<Record<Part, boolean>> & { readonly volumes?: Readonly<Partial<Record<Part, number>>> };
+
+/** What the teacher wants to hear. */
+export function mixOf({ bass, drums, chops, organ, click, volumes }: PlayingSettings): Mix {
+  const heard = { bass, drums, chops, organ, click };
+  if (volumes === undefined) return heard;
+  const shares: Partial<Record<Part, number>> = {};
+  for (const part of PARTS) shares[part] = (volumes[part] ?? 100) / 100;
+  return { ...heard, volumes: shares };
+}
+
+/** The switches that leave only the bass, or everyone but the bass; the click stays as it is. */
+export const bassAlone = (alone: boolean) => ({ bass: alone, drums: !alone, chops: !alone, organ: !alone });
 
 /** Whether the playing sentence sends the student up the tempo ladder. */
 export const climbs = ({ ladder }: PlayingSettings): boolean => ladder?.climbed === true;
@@ -64,6 +70,7 @@ const IN_THE_NOTES = fieldTable<PlayingSettings>()({
   chops: false,
   organ: false,
   click: false,
+  volumes: false,
   countIn: true,
   loop: true,
   passage: true,
@@ -71,6 +78,8 @@ const IN_THE_NOTES = fieldTable<PlayingSettings>()({
   bassPlan: true,
   clickPlan: true,
   emptyBar: true,
+  intro: true,
+  ending: true,
   humanised: true,
   ladder: true,
 });

@@ -1,6 +1,7 @@
 import type { Performance } from '../../core/performance';
 import type { Mix, StereoSound } from '../types';
-import { placePerformance, renderWindow, STEMS, type Stem } from './score';
+import { placePerformance, renderWindow } from './score';
+import { partOf, STEMS, type Stem } from './stems';
 import type { Kit } from './voices';
 
 /** Where each stem sits between left (−1) and right (1): a small stage with the bass in its middle. */
@@ -10,6 +11,7 @@ export const PAN: Readonly<Record<Stem, number>> = {
   chops: -0.3,
   organ: 0.35,
   click: 0,
+  hats: 0.25,
   'count-in': 0,
 };
 
@@ -19,13 +21,17 @@ function panGains(pan: number): { readonly left: number; readonly right: number 
   return { left: Math.cos(angle), right: Math.sin(angle) };
 }
 
-/** Whether a stem is heard: the count-in always is. */
-export const isHeard = (mix: Mix, stem: Stem): boolean => stem === 'count-in' || mix[stem];
+/** What a stem is scaled by: 0 where it is not heard; the count-in always is as it is. */
+export function levelOf(mix: Mix, stem: Stem): number {
+  const part = partOf(stem);
+  if (part === null) return 1;
+  return mix[part] ? (mix.volumes?.[part] ?? 1) : 0;
+}
 
-function addStem(sound: StereoSound, samples: Float32Array, pan: number): void {
+function addStem(sound: StereoSound, samples: Float32Array, pan: number, level: number): void {
   const gains = panGains(pan);
   for (let index = 0; index < samples.length; index += 1) {
-    const sample = samples[index] ?? 0;
+    const sample = level * (samples[index] ?? 0);
     sound.left[index] = (sound.left[index] ?? 0) + sample * gains.left;
     sound.right[index] = (sound.right[index] ?? 0) + sample * gains.right;
   }
@@ -46,9 +52,8 @@ export function renderMix(performance: Performance, mix: Mix, kit: Kit, rounds =
     right: new Float32Array(length),
   };
   for (const stem of STEMS) {
-    if (isHeard(mix, stem)) {
-      addStem(sound, stems[stem], PAN[stem]);
-    }
+    const level = levelOf(mix, stem);
+    if (level > 0) addStem(sound, stems[stem], PAN[stem], level);
   }
   return sound;
 }

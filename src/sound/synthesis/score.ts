@@ -1,11 +1,8 @@
 import { type Performance, type PerformanceEvent, secondsAt } from '../../core/performance';
-import { PARTS, type Part } from '../../core/playing';
 import type { SoundGlide } from './glide';
+import { roomed, roomTail } from './room';
+import { type Stem, type Stems, silence, stemOf } from './stems';
 import type { Kit, Voice } from './voices';
-
-/** The count-in has a stem of its own, because it is heard when the click is switched off. */
-export type Stem = Part | 'count-in';
-export const STEMS: readonly Stem[] = [...PARTS, 'count-in'];
 
 /** A voice at its place: samples from the beginning of the first round, the count-in before it negative. */
 export interface PlacedVoice extends Voice {
@@ -20,8 +17,9 @@ export interface PlacedPerformance {
   readonly round: number;
   readonly before: readonly PlacedVoice[];
   readonly within: readonly PlacedVoice[];
-  /** How long the longest voice goes on after its beginning. */
+  /** How long the longest voice goes on after its beginning, the room's answer included. */
   readonly longest: number;
+  readonly sampleRate: number;
 }
 
 const HATS: ReadonlySet<string> = new Set(['closed hat', 'open hat', 'foot hat']);
@@ -97,25 +95,16 @@ export function placePerformance(performance: Performance, kit: Kit): PlacedPerf
     chopStart = event.part === 'chops' ? event.start : chopStart;
     const strum = event.part === 'chops' ? Math.round(chopString * STRUM * sampleRate) : 0;
     const at = sampleAt(performance, event.start, sampleRate) - countIn + strum;
-    const stem = event.part === 'click' && event.countIn ? 'count-in' : event.part;
-    (event.start < performance.countIn ? before : within).push({ ...choked, stem, at });
+    (event.start < performance.countIn ? before : within).push({
+      ...choked,
+      stem: stemOf(event),
+      at,
+    });
     longest = Math.max(longest, choked.length);
   }
   const round = sampleAt(performance, performance.end, sampleRate) - countIn;
-  return { countIn, round, before, within, longest };
+  return { countIn, round, before, within, longest: longest + roomTail(sampleRate), sampleRate };
 }
-
-/** Samples of every stem, all of one length. */
-export type Stems = Readonly<Record<Stem, Float32Array>>;
-
-export const silence = (length: number): Stems => ({
-  bass: new Float32Array(length),
-  drums: new Float32Array(length),
-  chops: new Float32Array(length),
-  organ: new Float32Array(length),
-  click: new Float32Array(length),
-  'count-in': new Float32Array(length),
-});
 
 /** The last stretch of a voice, from full level to nothing, by its length; few lengths occur. */
 const fades = new Map<number, Float32Array>();
@@ -167,9 +156,21 @@ export type Rounds = number | 'endless';
 
 /**
  * The stems of one window of time, in samples from the beginning of the first round: every round in it, and
- * only what is struck at or after `begin`.
+ * only what is struck at or after `begin`, in its room.
  */
 export function renderWindow(
+  placed: PlacedPerformance,
+  rounds: Rounds,
+  begin: number,
+  from: number,
+  to: number,
+): Stems {
+  const early = roomTail(placed.sampleRate);
+  const dry = dryWindow(placed, rounds, begin, from - early, Math.max(from, to));
+  return roomed(dry, early, placed.sampleRate);
+}
+
+function dryWindow(
   placed: PlacedPerformance,
   rounds: Rounds,
   begin: number,

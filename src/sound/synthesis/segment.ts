@@ -1,15 +1,7 @@
 import type { Performance } from '../../core/performance';
-import {
-  addVoice,
-  addVoiceRound,
-  placePerformance,
-  type Rounds,
-  renderWindow,
-  STEMS,
-  type Stems,
-  sampleAt,
-  silence,
-} from './score';
+import { roomed, roomedRound, roomTail } from './room';
+import { addVoice, addVoiceRound, placePerformance, type Rounds, renderWindow, sampleAt } from './score';
+import { STEMS, type Stems, silence } from './stems';
 import type { Kit } from './voices';
 
 /** What still rings of a performance that is left at a tick. */
@@ -21,6 +13,8 @@ export interface Leaving {
   readonly round: number;
   /** The tick at which that performance was entered, when it was entered in its first round. */
   readonly entered: number;
+  /** What was left for it, where that may still ring. */
+  readonly before: Leaving | null;
 }
 
 export interface SegmentRequest {
@@ -51,7 +45,11 @@ export interface Segment {
   readonly after: Stems | null;
 }
 
-function addLeaving(lead: Stems, leaving: Leaving, kit: Kit): void {
+/**
+ * Adds what was struck before a performance was left, and what was left for it.
+ * @param place the sample of the stems at which it was left
+ */
+function addLeft(stems: Stems, leaving: Leaving, kit: Kit, place: number): void {
   const placed = placePerformance(leaving.performance, kit);
   const { sampleRate } = kit;
   const left = sampleAt(leaving.performance, leaving.tick, sampleRate) - placed.countIn;
@@ -60,21 +58,33 @@ function addLeaving(lead: Stems, leaving: Leaving, kit: Kit): void {
   const struck = [
     ...placed.before.map((voice) => ({ voice, at: voice.at })),
     ...Array.from({ length: leaving.round + 1 }, (_, round) => round)
-      .filter((round) => (round + 1) * placed.round + placed.longest > end)
+      .filter((round) => (round + 1) * placed.round + placed.longest > end - place)
       .flatMap((round) => placed.within.map((voice) => ({ voice, at: voice.at + round * placed.round }))),
   ];
   for (const { voice, at } of struck) {
-    if (at >= entered && at < end && at + voice.length > end) {
-      addVoice(lead, voice, at - end);
+    if (at >= entered && at < end) addVoice(stems, voice, place + at - end);
+  }
+  if (leaving.before !== null) addLeft(stems, leaving.before, kit, place - (end - entered));
+}
+
+/** Adds what still rings of what is left, and what the room still makes of it. */
+function addLeaving(lead: Stems, leaving: Leaving, kit: Kit): void {
+  const early = roomTail(kit.sampleRate);
+  const dry = silence(early + lead.bass.length);
+  addLeft(dry, leaving, kit, early);
+  const ring = roomed(dry, early, kit.sampleRate);
+  for (const stem of STEMS) {
+    const samples = lead[stem];
+    for (let index = 0; index < samples.length; index += 1) {
+      samples[index] = (samples[index] ?? 0) + (ring[stem][index] ?? 0);
     }
   }
 }
 
 /** How long something can ring, in samples, so that whatever was struck before has died away after it. */
-function longestRing(request: SegmentRequest, own: number, kit: Kit): number {
-  return request.leaving === null
-    ? own
-    : Math.max(own, placePerformance(request.leaving.performance, kit).longest);
+function longestRing(leaving: Leaving | null, own: number, kit: Kit): number {
+  if (leaving === null) return own;
+  return longestRing(leaving.before, Math.max(own, placePerformance(leaving.performance, kit).longest), kit);
 }
 
 export function renderSegment(request: SegmentRequest, kit: Kit): Segment {
@@ -82,7 +92,7 @@ export function renderSegment(request: SegmentRequest, kit: Kit): Segment {
   const { sampleRate } = kit;
   const placed = placePerformance(performance, kit);
   const begin = sampleAt(performance, request.begin, sampleRate) - placed.countIn;
-  const rings = longestRing(request, placed.longest, kit);
+  const rings = longestRing(leaving, placed.longest, kit);
   const total = rounds === 'endless' ? null : rounds * placed.round - begin;
   const wanted = Math.max(0, -begin) + rings;
   const leadLength = total === null ? wanted : Math.min(wanted, total);
@@ -90,10 +100,10 @@ export function renderSegment(request: SegmentRequest, kit: Kit): Segment {
   if (leaving !== null) {
     addLeaving(lead, leaving, kit);
   }
-  const round = silence(placed.round);
+  const dry = silence(placed.round);
   if (placed.round > 0) {
     for (const voice of placed.within) {
-      addVoiceRound(round, voice);
+      addVoiceRound(dry, voice);
     }
   }
   const end = total === null ? null : begin + total;
@@ -105,7 +115,7 @@ export function renderSegment(request: SegmentRequest, kit: Kit): Segment {
     roundOffset: placed.round > 0 ? Math.max(0, begin + leadLength) % placed.round : 0,
     total,
     lead,
-    round,
+    round: roomedRound(dry, sampleRate),
     after: end === null ? null : renderWindow(placed, rounds, begin, end, end + placed.longest),
   };
 }

@@ -2,7 +2,7 @@ import { frequencyOf } from '../../core/base';
 import type { DrumEvent, PerformanceEvent, PitchedEvent } from '../../core/performance';
 import type { Part } from '../../core/playing';
 import { bassNote } from './bass';
-import { clickSound } from './click';
+import { clickSound, stickSound } from './click';
 import { drumHit } from './drums';
 import { glideRoom, type SoundGlide, slid } from './glide';
 import { guitarNote } from './guitar';
@@ -23,7 +23,7 @@ export interface Voice {
  */
 const LEVEL: Readonly<Record<Part, number>> = {
   bass: 0.34,
-  drums: 0.48,
+  drums: 0.455,
   chops: 0.115,
   organ: 0.08,
   click: 0.38,
@@ -157,7 +157,10 @@ export function createKit(sampleRate: number): Kit {
         case 'drums':
           return struck(event, turn);
         case 'click': {
-          const samples = once(`click ${event.accent}`, 0, () => clickSound(event.accent, sampleRate));
+          const make = event.countIn ? stickSound : clickSound;
+          const samples = once(`${event.countIn ? 'sticks' : 'click'} ${event.accent}`, 0, () =>
+            make(event.accent, sampleRate),
+          );
           return { samples, gain: gainOf(event), length: samples.length, release: 0 };
         }
         default:

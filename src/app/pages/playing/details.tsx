@@ -1,3 +1,4 @@
+import { Fragment } from 'react';
 import {
   type BassPlan,
   CLICK_BEATS,
@@ -6,7 +7,7 @@ import {
   countOf,
   PLAYING_LIMITS,
 } from '../../../core/lesson';
-import { EVERY_BEAT, EVERY_ROUND } from '../../../core/playing';
+import { bassAlone, EVERY_BEAT, EVERY_ROUND, PARTS, type Part } from '../../../core/playing';
 import { NumberWord, SelectWord, SwitchWord } from '../../controls';
 import { KEYS_IN_WORDS } from './keys';
 import { LadderWords } from './ladder';
@@ -26,6 +27,8 @@ export function Details(props: SentenceProps) {
         {playing.click ? 'The click sounds on ' : 'When it is switched on, the click sounds on '}
         <ClickWords {...props} />.
       </p>
+      <VolumeWords {...props} />
+      <FormWords {...props} />
       <p className="ledge__sentence">
         {playing.emptyBar === true ? 'Rounds are parted by an ' : 'Rounds follow each other without an '}
         <SwitchWord
@@ -43,7 +46,9 @@ export function Details(props: SentenceProps) {
         >
           a little early or late
         </SwitchWord>
-        {playing.humanised === false ? ', all play exactly on the beat.' : ', as people are.'}
+        {playing.humanised === false
+          ? ', all play exactly on the beat, and every round alike.'
+          : ', as people are, and every round is played anew.'}
         {count !== null && (
           <>
             {' The tempo is told in the '}
@@ -60,6 +65,72 @@ export function Details(props: SentenceProps) {
       <LadderWords {...props} />
       <p className="ledge__keys">{KEYS_IN_WORDS}</p>
     </>
+  );
+}
+
+/** How loud each part is, and the two mixes that are asked for most. */
+function VolumeWords({ piece, onChange }: SentenceProps) {
+  const { playing } = piece;
+  const { volumes = {} } = playing;
+  const band = playing.drums || playing.chops || playing.organ;
+  const all = playing.bass && playing.drums && playing.chops && playing.organ;
+  const mixes = [
+    { name: 'bass alone', on: playing.bass && !band, mix: bassAlone(true) },
+    {
+      name: 'all but bass',
+      on: !playing.bass && playing.drums && playing.chops && playing.organ,
+      mix: bassAlone(false),
+    },
+    { name: 'everyone', on: all, mix: { ...bassAlone(false), bass: true } },
+  ];
+  const set = (part: Part, volume: number) => onChange({ volumes: { ...volumes, [part]: volume } }, 'volume');
+  return (
+    <p className="ledge__sentence">
+      {'Volumes, in per cent of a part’s place in the mix: '}
+      {PARTS.map((part, index) => (
+        <span key={part} className="ledge__together">
+          {`${part} `}
+          <NumberWord
+            label={`Volume of the ${part}`}
+            value={volumes[part] ?? PLAYING_LIMITS.volume.most}
+            least={PLAYING_LIMITS.volume.least}
+            most={PLAYING_LIMITS.volume.most}
+            step={5}
+            onChange={(volume) => set(part, volume)}
+          />
+          {index === PARTS.length - 1 ? '. ' : ', '}
+        </span>
+      ))}
+      {'In one step: '}
+      {mixes.map(({ name, on, mix }, index) => (
+        <Fragment key={name}>
+          <button type="button" className="word" aria-pressed={on} onClick={() => onChange(mix)}>
+            {name}
+          </button>
+          {[', ', ' or ', '.'][index]}
+        </Fragment>
+      ))}
+    </p>
+  );
+}
+
+/** How it begins and ends. */
+function FormWords({ piece, onChange }: SentenceProps) {
+  const { intro = false, ending = true, loop } = piece.playing;
+  return (
+    <p className="ledge__sentence">
+      {intro ? 'The rhythm section plays an ' : 'It begins with the first bar, without an '}
+      <SwitchWord label="Intro" on={intro} onChange={(on) => onChange({ intro: on })}>
+        intro
+      </SwitchWord>
+      {intro ? ' of one bar before the first one' : ''}
+      {loop ? '; where it does not go round, it ends ' : ', and it ends '}
+      {ending ? 'with a ' : 'without a '}
+      <SwitchWord label="Last hit" on={ending} onChange={(on) => onChange({ ending: on })}>
+        last hit
+      </SwitchWord>
+      .
+    </p>
   );
 }
 

@@ -72,7 +72,10 @@ const firstBarOf = (steps: readonly PlayStep[]): number => steps[0]?.performance
 const beginsCounted = (steps: readonly PlayStep[]): boolean => (steps[0]?.performance.countIn ?? 0) > 0;
 
 const isCountedIn = ({ playedBar, performance, tick }: PlayPosition): boolean =>
-  playedBar === null && tick < performance.countIn;
+  playedBar === null && tick < performance.countIn - performance.intro;
+
+const isLastHit = ({ performance: { ending }, tick }: PlayPosition): boolean =>
+  ending !== null && tick >= ending;
 
 type Follower = (position: PlayPosition | null) => void;
 
@@ -135,10 +138,11 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
         return;
       }
       const position = player?.position() ?? null;
-      const bar = position?.bar ?? null;
       const step = firstStep + (position?.step ?? 0);
       const round = position?.round ?? 0;
       const shown = store.getState();
+      // The last hit belongs to the bar before it.
+      const bar = position !== null && isLastHit(position) ? shown.bar : (position?.bar ?? null);
       const counting = position === null ? shown.counting : isCountedIn(position);
       if (bar !== shown.bar || counting !== shown.counting || step !== shown.step || round !== shown.round) {
         store.setState({ bar, counting, step, round });

@@ -53,14 +53,23 @@ function clickWords({ click, clickPlan = EVERY_BEAT }: PlayingSettings): readonl
   return [`the click sounds on ${CLICKS[beats]}${out}`];
 }
 
+const volumeWords = ({ volumes = {} }: PlayingSettings): readonly string[] =>
+  PARTS.flatMap((part) => {
+    const share = volumes[part] ?? 100;
+    return share === 100 ? [] : [`${part} at ${share} %`];
+  });
+
 /** What else is set, clause by clause: everything that is not as it is when nobody has changed it. */
 export function furtherWords({ playing }: LinePiece): readonly string[] {
   return [
+    ...volumeWords(playing),
     ...bassWords(playing),
     ...clickWords(playing),
     ...(playing.emptyBar === true && (playing.loop || climbs(playing))
       ? ['an empty bar follows every round']
       : []),
+    ...(playing.intro === true ? ['an intro of one bar'] : []),
+    ...(playing.ending === false && !playing.loop ? ['no last hit'] : []),
     ...(playing.humanised === false ? ['everything falls exactly on the beat'] : []),
   ];
 }

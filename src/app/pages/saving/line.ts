@@ -58,7 +58,13 @@ export async function saveMidi(session: Session, lesson: Lesson): Promise<void> 
   ]);
   const performance = performanceOf(piece, sheet, 'notes');
   const parts = PARTS.filter((part) => piece.playing[part]);
-  const bytes = writeMidi({ performance, sheet, title: lesson.title, parts: new Set(parts) });
+  const bytes = writeMidi({
+    performance,
+    sheet,
+    title: lesson.title,
+    parts: new Set(parts),
+    volumes: mixOf(piece.playing).volumes ?? {},
+  });
   const name = exportName(sheet, lesson.title, { tempo: performance.tempo, parts });
   saveFile(fileStem(name), new Uint8Array(bytes), 'midi');
 }

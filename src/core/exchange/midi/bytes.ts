@@ -49,6 +49,12 @@ export const programChange = (channel: number, program: number): TrackEvent => (
   bytes: [0xc0 | (channel & CHANNEL_BITS), program],
 });
 
+/** A controller's value from the beginning on. */
+export const controlChange = (channel: number, controller: number, value: number): TrackEvent => ({
+  tick: 0,
+  bytes: [0xb0 | (channel & CHANNEL_BITS), controller, value],
+});
+
 const chunk = (name: string, content: readonly number[]): readonly number[] => [
   ...strToU8(name),
   ...bigEndian(content.length, 4),

@@ -9,6 +9,7 @@ import { keyAt, signatureOf } from '../signature';
 import { bendRange, bendsOf } from './bends';
 import {
   bigEndian,
+  controlChange,
   metaEvent,
   midiFile,
   noteOff,
@@ -19,6 +20,13 @@ import {
 } from './bytes';
 
 const PERCUSSION_CHANNEL = 9;
+
+/** Controller 7, its usual value, and how it is heard: 40 log (value / 127) decibels (General MIDI 2, MMA RP-024). */
+const VOLUME = { controller: 7, usual: 100 } as const;
+
+/** The volume of a channel, as a factor of the usual one. */
+const channelVolume = (channel: number, factor: number): TrackEvent =>
+  controlChange(channel, VOLUME.controller, Math.round(VOLUME.usual * Math.sqrt(factor)));
 
 interface Voice {
   readonly name: string;
@@ -51,13 +59,15 @@ const DRUM_KEYS: Readonly<Record<DrumSound, number>> = {
   ride: 51,
   crash: 49,
 };
-const CLICK_KEYS = { accent: 76, beat: 77 } as const;
+/** The count-in is the drummer's sticks, for which the first General MIDI has the side stick only. */
+const CLICK_KEYS = { accent: 76, beat: 77, countIn: 37 } as const;
 
 function keyOf(event: PerformanceEvent): number {
   switch (event.part) {
     case 'drums':
       return DRUM_KEYS[event.sound];
     case 'click':
+      if (event.countIn) return CLICK_KEYS.countIn;
       return event.accent ? CLICK_KEYS.accent : CLICK_KEYS.beat;
     default:
       return event.midi;
@@ -80,10 +90,10 @@ interface PartNote {
 }
 
 /**
- * One part. Slides are bends of the pitch. A note whose pitch still sounds goes to the spare channel; on the percussion channel, where a key has
+ * One part. Drums and clicks share a channel, so that their volumes are in their strokes. Slides are bends of the pitch. A note whose pitch still sounds goes to the spare channel; on the percussion channel, where a key has
  * no length to speak of, the earlier one ends instead.
  */
-function partTrack(part: Part, events: readonly PerformanceEvent[]): readonly TrackEvent[] {
+function partTrack(part: Part, events: readonly PerformanceEvent[], volume: number): readonly TrackEvent[] {
   const { name, channel, spareChannel, program } = VOICES[part];
   const notes: PartNote[] = [];
   const sounding = new Map<string, { end: number }>();
@@ -98,7 +108,8 @@ function partTrack(part: Part, events: readonly PerformanceEvent[]): readonly Tr
       end,
       channel: taken ? spareChannel : channel,
       key,
-      velocity: event.velocity,
+      velocity:
+        program === null ? Math.max(1, Math.round(event.velocity * Math.sqrt(volume))) : event.velocity,
       glides: 'glides' in event ? (event.glides ?? []) : [],
     };
     notes.push(note);
@@ -109,6 +120,7 @@ function partTrack(part: Part, events: readonly PerformanceEvent[]): readonly Tr
   return [
     textEvent(0, 'track name', name),
     ...(program === null ? [] : [...used].map((one) => programChange(one, program))),
+    ...(program === null || volume === 1 ? [] : [...used].map((one) => channelVolume(one, volume))),
     ...[...bent].flatMap(bendRange),
     ...notes
       .filter((note) => note.end > note.start)
@@ -169,13 +181,15 @@ export interface MidiRequest {
   readonly title: string;
   /** Parts with a track of their own; clicks of the count-in are there whenever the performance has them. */
   readonly parts: ReadonlySet<Part>;
+  /** How loud a part is against its place in the mix; 1 when left out. */
+  readonly volumes?: Readonly<Partial<Record<Part, number>>>;
 }
 
 /**
  * A performance as a Standard MIDI File of type 1, 960 ticks a quarter note, every event at its own tick: a first
  * track for tempo, metre, key and sections, then one named track a part.
  */
-export function writeMidi({ performance, sheet, title, parts }: MidiRequest): Uint8Array {
+export function writeMidi({ performance, sheet, title, parts, volumes = {} }: MidiRequest): Uint8Array {
   const byPart = PARTS.map((part) => ({
     part,
     events: performance.events.filter(
@@ -184,7 +198,7 @@ export function writeMidi({ performance, sheet, title, parts }: MidiRequest): Ui
   })).filter(({ events }) => events.length > 0);
   const tracks = [
     conductorTrack(performance, sheet, title),
-    ...byPart.map(({ part, events }) => partTrack(part, events)),
+    ...byPart.map(({ part, events }) => partTrack(part, events, volumes[part] ?? 1)),
   ];
   return midiFile(tracks, TICKS_PER_QUARTER, performance.end);
 }

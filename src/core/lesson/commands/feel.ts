@@ -5,17 +5,18 @@ import { changeLine, linePiece } from './piece';
 
 /**
  * Another feel. Where it is not played in the metre of the piece, as a waltz is not in 4/4, the piece takes the feel's
- * own metre, as by {@link setMetre}. The tempo stays if the new feel is played at it, else the feel's usual tempo is
- * taken.
+ * own metre, as by {@link setMetre}. A tempo that somebody chose stays if the new feel is played at it; else the new
+ * feel's usual tempo is taken, as it is where the old feel's own had been left as it was.
  */
 export function setFeel(lesson: Lesson, pieceId: string, id: FeelId): Lesson {
   const feel = feelById(id);
   const piece = linePiece(lesson, pieceId);
   const played = piece === null || feelMetre(feel, piece.metre) !== null;
   const fitting = played ? lesson : setMetre(lesson, pieceId, homeMetre(feel));
+  const untouched = piece !== null && piece.tempo === feelTempo(feelById(piece.feel), piece.metre).usual;
   return changeLine(fitting, pieceId, (line) => {
     const { least, usual, most } = feelTempo(feel, line.metre);
-    const fits = line.tempo >= least && line.tempo <= most;
+    const fits = !untouched && line.tempo >= least && line.tempo <= most;
     return { ...line, feel: id, tempo: fits ? line.tempo : usual };
   });
 }

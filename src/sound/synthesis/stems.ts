@@ -1,0 +1,35 @@
+import type { DrumSound } from '../../core/feel';
+import type { PerformanceEvent } from '../../core/performance';
+import { PARTS, type Part } from '../../core/playing';
+
+/**
+ * Hats and ride have a stem of their own, because they stand to the side of the kit, and the count-in, because it is
+ * heard when the click is switched off.
+ */
+export type Stem = Part | 'hats' | 'count-in';
+export const STEMS: readonly Stem[] = [...PARTS, 'hats', 'count-in'];
+
+const TO_THE_SIDE: ReadonlySet<DrumSound> = new Set(['closed hat', 'open hat', 'foot hat', 'ride']);
+
+/** The stem that an event sounds in. */
+export function stemOf(event: PerformanceEvent): Stem {
+  if (event.part === 'click') return event.countIn ? 'count-in' : 'click';
+  return event.part === 'drums' && TO_THE_SIDE.has(event.sound) ? 'hats' : event.part;
+}
+
+/** The part that a stem belongs to; null for the count-in. */
+export const partOf = (stem: Stem): Part | null =>
+  stem === 'count-in' ? null : stem === 'hats' ? 'drums' : stem;
+
+/** Samples of every stem, all of one length. */
+export type Stems = Readonly<Record<Stem, Float32Array>>;
+
+export const silence = (length: number): Record<Stem, Float32Array> => ({
+  bass: new Float32Array(length),
+  drums: new Float32Array(length),
+  chops: new Float32Array(length),
+  organ: new Float32Array(length),
+  click: new Float32Array(length),
+  hats: new Float32Array(length),
+  'count-in': new Float32Array(length),
+});
