@@ -140,7 +140,7 @@ describe('the drummer', () => {
       const metre = homeMetre(feel);
       const { variants } = feelMetre(feel, metre) ?? {};
       expect(variants?.hats.length).toBeGreaterThanOrEqual(2);
-      expect(variants?.kicks.length).toBeGreaterThanOrEqual(2);
+      expect(variants?.strokes.length).toBeGreaterThanOrEqual(2);
       const bars = '| C | Am | F | G | C | Am | F | G |';
       const performance = buildPerformance(
         sheetOf({ chart: `Verse:\n${bars}\nBridge:\n${bars}`, feel: id, metre }),
@@ -155,7 +155,7 @@ describe('the drummer', () => {
       const played = (bar: number, rows: readonly DrumRow[] = []) =>
         rows.every((row) =>
           readGrid(row.grid, metre).every(({ start }) =>
-            strokes(bar, ['kick', 'ride', 'closed hat', 'open hat', 'foot hat']).includes(
+            strokes(bar, ['kick', 'snare', 'ride', 'closed hat', 'open hat', 'foot hat']).includes(
               `${row.grid.includes('o') && row.grid[(start * row.grid.length) / barTicks(metre)] === 'o' ? 'open hat' : row.sound} ${swing(start)}`,
             ),
           ),
@@ -166,8 +166,8 @@ describe('the drummer', () => {
       expect(played(4, variants?.hats[0])).toBe(true);
       expect(played(8, variants?.hats[0])).toBe(true);
       expect(played(12, variants?.hats[1])).toBe(true);
-      expect(played(2, variants?.kicks.slice(0, 1))).toBe(true);
-      expect(played(6, variants?.kicks.slice(1, 2))).toBe(true);
+      expect(played(2, variants?.strokes.slice(0, 1))).toBe(true);
+      expect(played(6, variants?.strokes.slice(1, 2))).toBe(true);
     },
   );
 

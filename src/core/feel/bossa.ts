@@ -2,7 +2,7 @@ import { bpm } from '../base';
 import { COMMON_PRACTICE, drum, figures, OURS, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
-const THREE_AND_TWO = 'the dotted pairs in three beats and in two: common practice, no source';
+const THREE_AND_TWO = 'common practice: the dotted pairs in three beats and in two';
 
 /** Root and fifth in dotted pairs; the rim has a pattern of two bars. */
 export const BOSSA: Feel = {
@@ -13,10 +13,10 @@ export const BOSSA: Feel = {
   tempo: { least: bpm(110), usual: bpm(128), most: bpm(150), count: 'one way', source: COMMON_PRACTICE },
   swing: [{ bpm: bpm(128), ratio: 1 }],
   phraseLength: 4,
-  silence: { least: 0, source: 'the pulse goes through: common practice, no source' },
-  weights: weights(1, 0.3, 0.2),
+  silence: { least: 0, source: 'common practice: the pulse goes through' },
+  weights: weights(1, 0.3, 0.2, OURS),
   figures: figures(
-    'activemusician.com Bossa Nova lesson t13i114',
+    'published: activemusician.com Bossa Nova lesson t13i114',
     'R 5,',
     'R 5',
     'R 5, 5, R',
@@ -34,35 +34,35 @@ export const BOSSA: Feel = {
     {
       metre: { count: 4, unit: 4 },
       drums: [
-        drum('kick', 'x-----x-x-----x-'),
-        drum('rim', 'x-----x-----x---'),
-        drum('closed hat', 'x-x-x-x-x-x-x-x-'),
-        drum('foot hat', '----x-------x---'),
+        drum('kick', 'x-----x-x-----x-', COMMON_PRACTICE),
+        drum('rim', 'x-----x-----x---', COMMON_PRACTICE),
+        drum('closed hat', 'x-x-x-x-x-x-x-x-', COMMON_PRACTICE),
+        drum('foot hat', '----x-------x---', COMMON_PRACTICE),
       ],
       evenBars: [
-        drum('kick', 'x-----x-x-----x-'),
-        drum('rim', '----x-----x-----'),
-        drum('closed hat', 'x-x-x-x-x-x-x-x-'),
-        drum('foot hat', '----x-------x---'),
+        drum('kick', 'x-----x-x-----x-', COMMON_PRACTICE),
+        drum('rim', '----x-----x-----', COMMON_PRACTICE),
+        drum('closed hat', 'x-x-x-x-x-x-x-x-', COMMON_PRACTICE),
+        drum('foot hat', '----x-------x---', COMMON_PRACTICE),
       ],
       fill: [
-        drum('kick', 'x-----x-x-----x-'),
-        drum('rim', '----x---x-x-x-x-'),
-        drum('closed hat', 'x-x-x-x---------'),
-        drum('foot hat', '----x-------x---'),
+        drum('kick', 'x-----x-x-----x-', OURS),
+        drum('rim', '----x---x-x-x-x-', OURS),
+        drum('closed hat', 'x-x-x-x---------', OURS),
+        drum('foot hat', '----x-------x---', OURS),
       ],
       dressing: [
-        drum('closed hat', '-2-1-2-2-1-2-1-2'),
-        drum('rim', '-1-2-13--2-3-122'),
-        drum('open hat', '--------------1-'),
-        drum('kick', '---1-------1----'),
+        drum('closed hat', '-2-1-2-2-1-2-1-2', OURS),
+        drum('rim', '-1-2-13--2-3-122', OURS),
+        drum('open hat', '--------------1-', OURS),
+        drum('kick', '---1-------1----', OURS),
       ],
       variants: {
         hats: [[drum('closed hat', 'xsxsxsxsxsxsxsxs', OURS)], [drum('ride', 'x-x-x-x-x-x-x-x-', OURS)]],
-        kicks: [drum('kick', 'x-----x-x-------', OURS), drum('kick', 'x-------x-----x-', OURS)],
+        strokes: [drum('kick', 'x-----x-x-------', OURS), drum('kick', 'x-------x-----x-', OURS)],
       },
       chops: { grid: 'x-----x-----x---', source: COMMON_PRACTICE },
-      organ: pad(16),
+      organ: pad(16, COMMON_PRACTICE),
     },
     {
       metre: { count: 5, unit: 4 },
@@ -73,18 +73,18 @@ export const BOSSA: Feel = {
         drum('foot hat', '----x-----------x---', THREE_AND_TWO),
       ],
       fill: [
-        drum('kick', 'x-----x-x---x-----x-'),
-        drum('rim', '----x---x---x-x-x-x-'),
-        drum('closed hat', 'x-x-x-x-x-----------'),
-        drum('foot hat', '----x-----------x---'),
+        drum('kick', 'x-----x-x---x-----x-', OURS),
+        drum('rim', '----x---x---x-x-x-x-', OURS),
+        drum('closed hat', 'x-x-x-x-x-----------', OURS),
+        drum('foot hat', '----x-----------x---', OURS),
       ],
       dressing: [
-        drum('closed hat', '-2-1-2-2-1-2-1-2-1-2'),
-        drum('rim', '-1-2-1---2--2-1-1-2-'),
-        drum('kick', '---1-----------1----'),
+        drum('closed hat', '-2-1-2-2-1-2-1-2-1-2', OURS),
+        drum('rim', '-1-2-1---2--2-1-1-2-', OURS),
+        drum('kick', '---1-----------1----', OURS),
       ],
       chops: { grid: 'x-----x-----x---x---', source: THREE_AND_TWO },
-      organ: pad(20),
+      organ: pad(20, COMMON_PRACTICE),
     },
   ],
 };

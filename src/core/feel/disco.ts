@@ -11,8 +11,8 @@ export const DISCO: Feel = {
   tempo: { least: bpm(110), usual: bpm(120), most: bpm(130), count: 'one way', source: COMMON_PRACTICE },
   swing: [{ bpm: bpm(120), ratio: 1 }],
   phraseLength: 4,
-  silence: { least: 0, source: 'the pulse goes through: common practice, no source' },
-  weights: weights(0.9, 0.3, 0.2),
+  silence: { least: 0, source: 'common practice: the pulse goes through' },
+  weights: weights(0.9, 0.3, 0.2, OURS),
   figures: figures(
     COMMON_PRACTICE,
     'R 8 R 8',
@@ -33,25 +33,25 @@ export const DISCO: Feel = {
     {
       metre: { count: 4, unit: 4 },
       drums: [
-        drum('kick', 'x---x---x---x---'),
-        drum('snare', '----x-------x---'),
-        drum('open hat', '--o---o---o---o-'),
+        drum('kick', 'x---x---x---x---', COMMON_PRACTICE),
+        drum('snare', '----x-------x---', COMMON_PRACTICE),
+        drum('open hat', '--o---o---o---o-', COMMON_PRACTICE),
       ],
-      fill: [drum('kick', 'x---x---x---x---'), drum('snare', '----x---x-xxxxX-')],
+      fill: [drum('kick', 'x---x---x---x---', OURS), drum('snare', '----x---x-xxxxX-', OURS)],
       dressing: [
-        drum('snare', '-------2-1-----2'),
-        drum('closed hat', '51-1513-511-5134'),
-        drum('kick', '------1-------2-'),
+        drum('snare', '-------2-1-----2', OURS),
+        drum('closed hat', '51-1513-511-5134', OURS),
+        drum('kick', '------1-------2-', OURS),
       ],
       variants: {
         hats: [
           [drum('closed hat', 'x---x---x---x---', OURS), drum('open hat', '--o---o---o---o-', OURS)],
           [drum('closed hat', 'xsxsxsxsxsxsxsxs', OURS)],
         ],
-        kicks: [drum('kick', 'x---x---x---x-s-', OURS), drum('kick', 'x---x--sx---x---', OURS)],
+        strokes: [drum('kick', 'x---x---x---x-s-', OURS), drum('kick', 'x---x--sx---x---', OURS)],
       },
       chops: { grid: '--x---x---x---x-', source: COMMON_PRACTICE },
-      organ: pad(16),
+      organ: pad(16, COMMON_PRACTICE),
     },
   ],
 };

@@ -2,7 +2,7 @@ import { bpm } from '../base';
 import { COMMON_PRACTICE, drum, figures, OURS, PLAIN_ROLE, weights } from './rows';
 import type { Feel } from './types';
 
-const OFF_BEAT_CHOPS = 'raggaemusicinfo.blogspot.com 2013/04; thepianoshed.com "the bubble"';
+const OFF_BEAT_CHOPS = 'published: raggaemusicinfo.blogspot.com 2013/04; thepianoshed.com "the bubble"';
 
 /** Walking quarters under off-beat chops; drums as in a shuffle with the weight on 2 and 4. */
 export const EARLY_SKA: Feel = {
@@ -16,8 +16,8 @@ export const EARLY_SKA: Feel = {
     { bpm: bpm(140), ratio: 1.2 },
   ],
   phraseLength: 4,
-  silence: { least: 0, source: 'early ska walks: common practice, no source' },
-  weights: weights(0.9, 0.5, 0.3),
+  silence: { least: 0, source: 'common practice: early ska walks' },
+  weights: weights(0.9, 0.5, 0.3, OURS),
   figures: figures(COMMON_PRACTICE, 'R 3 5 3', 'R 3 5 6', 'R 3 5 8', 'R R 3 5'),
   bassTouch: { muted: false, source: COMMON_PRACTICE },
   crash: { source: COMMON_PRACTICE },
@@ -28,51 +28,61 @@ export const EARLY_SKA: Feel = {
     {
       metre: { count: 4, unit: 4 },
       drums: [
-        drum('kick', '----x-------x---'),
-        drum('snare', '----x-------x---'),
-        drum('closed hat', 'x-x-x---x-x-x---'),
-        drum('open hat', '------o-------o-'),
+        drum('kick', '----x-------x---', COMMON_PRACTICE),
+        drum('snare', '----x-------x---', COMMON_PRACTICE),
+        drum('closed hat', 'x-x-x---x-x-x---', COMMON_PRACTICE),
+        drum('open hat', '------o-------o-', COMMON_PRACTICE),
       ],
       fill: [
-        drum('kick', '----x-------x---'),
-        drum('snare', '----x---x-x-xxX-'),
-        drum('closed hat', 'x-x-x-----------'),
-        drum('open hat', '------o---------'),
+        drum('kick', '----x-------x---', OURS),
+        drum('snare', '----x---x-x-xxX-', OURS),
+        drum('closed hat', 'x-x-x-----------', OURS),
+        drum('open hat', '------o---------', OURS),
       ],
       dressing: [
-        drum('snare', '--1---2---1---2-'),
-        drum('closed hat', '---1---2---1-2--'),
-        drum('kick', '2-------2-----1-'),
+        drum('snare', '--1---2---1---2-', OURS),
+        drum('closed hat', '---1---2---1-2--', OURS),
+        drum('kick', '2-------2-----1-', OURS),
       ],
       variants: {
         hats: [
           [drum('closed hat', 'x-x-x-x-x-x-x-x-', OURS)],
           [drum('ride', 'x-x-x-x-x-x-x-x-', OURS), drum('foot hat', '----x-------x---', OURS)],
         ],
-        kicks: [drum('kick', '----x-------x-s-', OURS), drum('kick', 's---x---s---x---', OURS)],
+        strokes: [drum('kick', '----x-------x-s-', OURS), drum('kick', 's---x---s---x---', OURS)],
       },
       chops: { grid: '--x---x---x---x-', source: OFF_BEAT_CHOPS },
       organ: {
-        left: { grid: '-x-x-x-x-x-x-x-x', source: 'derived from thepianoshed.com "the bubble", slow count' },
-        right: { grid: '--x---x---x---x-', source: 'derived from thepianoshed.com "the bubble", slow count' },
+        left: {
+          grid: '-x-x-x-x-x-x-x-x',
+          source: 'ours: derived from thepianoshed.com "the bubble" for the slow count',
+        },
+        right: {
+          grid: '--x---x---x---x-',
+          source: 'ours: derived from thepianoshed.com "the bubble" for the slow count',
+        },
       },
     },
     {
       metre: { count: 3, unit: 4 },
       drums: [
-        drum('kick', 'x-----------'),
-        drum('snare', '----x---x---'),
-        drum('closed hat', 'x-x-x-x-x---'),
-        drum('open hat', '----------o-'),
+        drum('kick', 'x-----------', OURS),
+        drum('snare', '----x---x---', OURS),
+        drum('closed hat', 'x-x-x-x-x---', OURS),
+        drum('open hat', '----------o-', OURS),
       ],
-      fill: [drum('kick', 'x-----------'), drum('snare', '----x-x-xxX-'), drum('closed hat', 'x-x---------')],
+      fill: [
+        drum('kick', 'x-----------', OURS),
+        drum('snare', '----x-x-xxX-', OURS),
+        drum('closed hat', 'x-x---------', OURS),
+      ],
       chops: {
         grid: '--x---x---x-',
-        source: 'the off-beats of the 4/4 row, carried over: common practice, no source',
+        source: 'ours: the off-beats of the 4/4 row, carried over',
       },
       organ: {
-        left: { grid: '-x-x-x-x-x-x', source: 'the 4/4 row carried over: common practice, no source' },
-        right: { grid: '--x---x---x-', source: 'the 4/4 row carried over: common practice, no source' },
+        left: { grid: '-x-x-x-x-x-x', source: 'ours: the 4/4 row carried over' },
+        right: { grid: '--x---x---x-', source: 'ours: the 4/4 row carried over' },
       },
     },
   ],

@@ -1,10 +1,10 @@
-import type { DrumRow, DrumSound, Feel, Grid, PhraseRole, RhythmCell } from './types';
+import type { DrumRow, DrumSound, Feel, Grid, PhraseRole, RhythmCell, Source } from './types';
 
-/** What a row is marked with when no publication stands behind it. */
-export const COMMON_PRACTICE = 'common practice, no source';
+/** What a row is marked with that the trade knows and no publication stands behind. */
+export const COMMON_PRACTICE: Source = 'common practice, no source';
 
 /** What a row is marked with that was made for this program. */
-export const OURS = 'ours, no source';
+export const OURS: Source = 'ours, no source';
 
 const ROLE_LETTERS: Readonly<Record<string, PhraseRole>> = {
   s: 'statement',
@@ -14,17 +14,12 @@ const ROLE_LETTERS: Readonly<Record<string, PhraseRole>> = {
 
 /**
  * A row of a table of bass rhythms.
+ * @param source whether the rhythm is one that everybody plays, or one of this program's own
  * @param roles letters of the phrase roles the rhythm suits: `s`tatement, `a`nswer, `t`urnaround
  * @param level the lowest teaching level, 0–5
  * @param highest the highest level whose statements it suits
  */
-export function bass(
-  grid: Grid,
-  level: number,
-  roles: string,
-  highest = 5,
-  source = COMMON_PRACTICE,
-): RhythmCell {
+export function bass(source: Source, grid: Grid, level: number, roles: string, highest = 5): RhythmCell {
   return {
     id: grid,
     grid,
@@ -36,24 +31,24 @@ export function bass(
 }
 
 /** A row of a drum grid. */
-export const drum = (sound: DrumSound, grid: Grid, source = COMMON_PRACTICE): DrumRow => ({
+export const drum = (sound: DrumSound, grid: Grid, source: Source): DrumRow => ({
   sound,
   grid,
   source,
 });
 
 /** A figure the feel is known by. */
-export const figures = (source: string, ...shapes: readonly string[]) =>
+export const figures = (source: Source, ...shapes: readonly string[]) =>
   shapes.map((shape) => ({ shape, source }));
 
 /** A held chord for the organ in feels that have no bubble. */
-export const pad = (steps: number) => ({
-  left: { grid: 'x'.padEnd(steps, '='), source: COMMON_PRACTICE },
-  right: { grid: 'x'.padEnd(steps, '='), source: COMMON_PRACTICE },
+export const pad = (steps: number, source: Source) => ({
+  left: { grid: 'x'.padEnd(steps, '='), source },
+  right: { grid: 'x'.padEnd(steps, '='), source },
 });
 
 /** Weights of chord tones, scale steps and space, from 0 to 1. */
-export const weights = (chordTones: number, scaleSteps: number, space: number, source = COMMON_PRACTICE) => ({
+export const weights = (chordTones: number, scaleSteps: number, space: number, source: Source) => ({
   chordTones,
   scaleSteps,
   space,

@@ -2,7 +2,7 @@ import { bpm } from '../base';
 import { COMMON_PRACTICE, drum, figures, OURS, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
-const SHUFFLE = 'mattdeanworld.co.uk 2015/10/25, its triplets as swung eighths';
+const SHUFFLE = 'published: mattdeanworld.co.uk 2015/10/25';
 
 /** Swung eighths at two to one under climbing sixths. */
 export const SHUFFLE_BLUES: Feel = {
@@ -13,8 +13,8 @@ export const SHUFFLE_BLUES: Feel = {
   tempo: { least: bpm(80), usual: bpm(108), most: bpm(130), count: 'one way', source: COMMON_PRACTICE },
   swing: [{ bpm: bpm(108), ratio: 2 }],
   phraseLength: 4,
-  silence: { least: 0, source: 'the pulse goes through: common practice, no source' },
-  weights: weights(0.9, 0.5, 0.1),
+  silence: { least: 0, source: 'common practice: the pulse goes through' },
+  weights: weights(0.9, 0.5, 0.1, OURS),
   figures: figures(
     COMMON_PRACTICE,
     'R 3 5 6',
@@ -35,44 +35,48 @@ export const SHUFFLE_BLUES: Feel = {
       drums: [
         drum('kick', 'x-------x-------', SHUFFLE),
         drum('snare', '----x-------x---', SHUFFLE),
-        drum('ride', 'x-x-x-x-x-x-x-x-', SHUFFLE),
+        drum('ride', 'x-x-x-x-x-x-x-x-', COMMON_PRACTICE),
       ],
       fill: [
-        drum('kick', 'x-------x-------'),
-        drum('snare', '----x---x-x-x-x-'),
-        drum('ride', 'x-x-x-x---------'),
+        drum('kick', 'x-------x-------', OURS),
+        drum('snare', '----x---x-x-x-x-', OURS),
+        drum('ride', 'x-x-x-x---------', OURS),
       ],
       dressing: [
-        drum('snare', '--2---2---2---3-'),
-        drum('kick', '------2-------2-'),
-        drum('foot hat', '----9-------9---'),
+        drum('snare', '--2---2---2---3-', OURS),
+        drum('kick', '------2-------2-', OURS),
+        drum('foot hat', '----9-------9---', OURS),
       ],
       variants: {
         hats: [[drum('closed hat', 'x-x-x-x-x-x-x-x-', OURS)], [drum('ride', 'x---x-x-x---x-x-', OURS)]],
-        kicks: [drum('kick', 'x-----s-x-------', OURS), drum('kick', 'x---s---x---s---', OURS)],
+        strokes: [drum('kick', 'x-----s-x-------', OURS), drum('kick', 'x---s---x---s---', OURS)],
       },
       chops: { grid: '----x-------x---', source: COMMON_PRACTICE },
-      organ: pad(16),
+      organ: pad(16, COMMON_PRACTICE),
     },
     {
       metre: { count: 12, unit: 8 },
       drums: [
         drum('kick', 'x-----x-----', SHUFFLE),
         drum('snare', '---x-----x--', SHUFFLE),
-        drum('ride', 'x-xx-xx-xx-x', SHUFFLE),
+        drum('ride', 'x-xx-xx-xx-x', COMMON_PRACTICE),
       ],
-      fill: [drum('kick', 'x-----x-----'), drum('snare', '---x--x-xx-x'), drum('ride', 'x-xx-x------')],
+      fill: [
+        drum('kick', 'x-----x-----', OURS),
+        drum('snare', '---x--x-xx-x', OURS),
+        drum('ride', 'x-xx-x------', OURS),
+      ],
       dressing: [
-        drum('snare', '--2--2--2-12'),
-        drum('kick', '-----2-----2'),
-        drum('foot hat', '---9-----9--'),
+        drum('snare', '--2--2--2-12', OURS),
+        drum('kick', '-----2-----2', OURS),
+        drum('foot hat', '---9-----9--', OURS),
       ],
       variants: {
         hats: [[drum('closed hat', 'x-xx-xx-xx-x', OURS)], [drum('ride', 'x--x-xx--x-x', OURS)]],
-        kicks: [drum('kick', 'x-----x----s', OURS), drum('kick', 'x--s--x--s--', OURS)],
+        strokes: [drum('kick', 'x-----x----s', OURS), drum('kick', 'x--s--x--s--', OURS)],
       },
       chops: { grid: '---x-----x--', source: COMMON_PRACTICE },
-      organ: pad(12),
+      organ: pad(12, COMMON_PRACTICE),
     },
   ],
 };

@@ -2,6 +2,9 @@ import { bpm } from '../base';
 import { COMMON_PRACTICE, drum, figures, OURS, PLAIN_ROLE, weights } from './rows';
 import type { Feel } from './types';
 
+/** Its snare on three is played on the rim here, which is common practice. */
+const STEPPER = 'published: Drummer magazine 98, "Reggae part 2: the stepper"';
+
 /** Counted fast: four kicks a bar under one-drop lines. */
 export const STEPPERS: Feel = {
   id: 'steppers',
@@ -14,12 +17,12 @@ export const STEPPERS: Feel = {
     most: bpm(145),
     count: 'fast',
     source:
-      'drummagazine.com lesson "Reggae: the 8th-note subdivision" (125–128); range: common practice, no source',
+      'common practice: the range, about the 125–128 of drummagazine.com lesson "Reggae: the 8th-note subdivision"',
   },
   swing: [{ bpm: bpm(127), ratio: 1 }],
   phraseLength: 4,
-  silence: { least: 0.15, source: 'a steady drive with air between the figures: common practice, no source' },
-  weights: weights(0.9, 0.3, 0.5),
+  silence: { least: 0.15, source: 'ours: a steady drive with air between the figures' },
+  weights: weights(0.9, 0.3, 0.5, OURS),
   figures: figures(COMMON_PRACTICE, 'R R R 5', 'R R R R', 'R R 5 5', 'R R R 3'),
   bassTouch: { muted: true, source: COMMON_PRACTICE },
   ending: { drums: ['kick', 'rim'], held: false, source: OURS },
@@ -29,34 +32,34 @@ export const STEPPERS: Feel = {
     {
       metre: { count: 4, unit: 4 },
       drums: [
-        drum('kick', 'x---x---x---x---'),
-        drum('rim', '--------x-------'),
-        drum('closed hat', 'x-x-x-x-x-x-x-x-'),
+        drum('kick', 'x---x---x---x---', STEPPER),
+        drum('rim', '--------x-------', COMMON_PRACTICE),
+        drum('closed hat', 'x-x-x-x-x-x-x-x-', STEPPER),
       ],
       fill: [
-        drum('kick', 'x---x---x---x---'),
-        drum('rim', '--------x-x-x-xx'),
-        drum('closed hat', 'x-x-x-x-x-------'),
+        drum('kick', 'x---x---x---x---', OURS),
+        drum('rim', '--------x-x-x-xx', OURS),
+        drum('closed hat', 'x-x-x-x-x-------', OURS),
       ],
       dressing: [
-        drum('rim', '---1--2---1-1-2-'),
-        drum('closed hat', '-1-2-1-1-2-1-1-2'),
-        drum('snare', '-------1------2-'),
+        drum('rim', '---1--2---1-1-2-', OURS),
+        drum('closed hat', '-1-2-1-1-2-1-1-2', OURS),
+        drum('snare', '-------1------2-', OURS),
       ],
       variants: {
         hats: [
           [drum('closed hat', 'x-xgx-xgx-xgx-xg', OURS)],
           [drum('closed hat', 'x-x-x-x-x-x-x---', OURS), drum('open hat', '--------------o-', OURS)],
         ],
-        kicks: [drum('kick', 'x---x---x---x-s-', OURS), drum('kick', 'x--sx---x---x---', OURS)],
+        strokes: [drum('kick', 'x---x---x---x-s-', OURS), drum('kick', 'x--sx---x---x---', OURS)],
       },
       chops: {
         grid: '----x-------x---',
-        source: 'raggaemusicinfo.blogspot.com 2013/04; thepianoshed.com "the bubble"',
+        source: 'published: raggaemusicinfo.blogspot.com 2013/04; thepianoshed.com "the bubble"',
       },
       organ: {
-        left: { grid: '--x---x---x---x-', source: 'thepianoshed.com "the bubble"' },
-        right: { grid: '----x-------x---', source: 'thepianoshed.com "the bubble"' },
+        left: { grid: '--x---x---x---x-', source: 'published: thepianoshed.com "the bubble"' },
+        right: { grid: '----x-------x---', source: 'published: thepianoshed.com "the bubble"' },
       },
     },
   ],

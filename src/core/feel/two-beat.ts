@@ -2,8 +2,8 @@ import { bpm } from '../base';
 import { COMMON_PRACTICE, drum, figures, OURS, PLAIN_ROLE, pad, weights } from './rows';
 import type { Feel } from './types';
 
-const TRAIN_BEAT = 'drumpaper.com "The train beat"';
-const POLKA_BEAT = 'bass on the beats, chords and snare after them: common practice, no source';
+const TRAIN_BEAT = 'published: drumpaper.com "The train beat"';
+const POLKA_BEAT = 'common practice: bass on the beats, chords and snare after them';
 
 /** Root on one, fifth on three, a walk-up to turn. */
 export const TWO_BEAT: Feel = {
@@ -16,12 +16,12 @@ export const TWO_BEAT: Feel = {
     usual: bpm(116),
     most: bpm(150),
     count: 'one way',
-    source: 'common practice, no source; also written at 160–190 in the double count',
+    source: 'common practice; also written at 160–190 in the double count',
   },
   swing: [{ bpm: bpm(116), ratio: 1 }],
   phraseLength: 4,
-  silence: { least: 0, source: 'the pulse goes through: common practice, no source' },
-  weights: weights(1, 0.4, 0.1),
+  silence: { least: 0, source: 'common practice: the pulse goes through' },
+  weights: weights(1, 0.4, 0.1, OURS),
   figures: figures(COMMON_PRACTICE, 'R 5,', 'R 5', 'R 5, R', 'R 5 R', 'R 5 3', 'R 5, 5,', 'R 5 5'),
   bassTouch: { muted: false, source: COMMON_PRACTICE },
   crash: { source: COMMON_PRACTICE },
@@ -37,17 +37,17 @@ export const TWO_BEAT: Feel = {
         drum('foot hat', '----x-------x---', TRAIN_BEAT),
       ],
       fill: [
-        drum('kick', 'x-------x-------'),
-        drum('snare', 'x-x-X-x-xxx-X-x-'),
-        drum('foot hat', '----x-------x---'),
+        drum('kick', 'x-------x-------', OURS),
+        drum('snare', 'x-x-X-x-xxx-X-x-', OURS),
+        drum('foot hat', '----x-------x---', OURS),
       ],
-      dressing: [drum('snare', '-2-1-2-2-1-2-2-3'), drum('kick', '------1-------2-')],
+      dressing: [drum('snare', '-2-1-2-2-1-2-2-3', OURS), drum('kick', '------1-------2-', OURS)],
       variants: {
         hats: [[drum('foot hat', '--x---x---x---x-', OURS)], [drum('foot hat', '----x-------x-s-', OURS)]],
-        kicks: [drum('kick', 'x-------x-----s-', OURS), drum('kick', 'x-----s-x-------', OURS)],
+        strokes: [drum('kick', 'x-------x-----s-', OURS), drum('kick', 'x-----s-x-------', OURS)],
       },
       chops: { grid: '----x-------x---', source: COMMON_PRACTICE },
-      organ: pad(16),
+      organ: pad(16, COMMON_PRACTICE),
     },
     {
       metre: { count: 2, unit: 2 },
@@ -58,23 +58,31 @@ export const TWO_BEAT: Feel = {
         drum('foot hat', '----x-------x---', TRAIN_BEAT),
       ],
       fill: [
-        drum('kick', 'x-------x-------'),
-        drum('snare', 'x-x-X-x-xxx-X-x-'),
-        drum('foot hat', '----x-------x---'),
+        drum('kick', 'x-------x-------', OURS),
+        drum('snare', 'x-x-X-x-xxx-X-x-', OURS),
+        drum('foot hat', '----x-------x---', OURS),
       ],
       variants: {
         hats: [[drum('foot hat', '--x---x---x---x-', OURS)], [drum('foot hat', '----x-------x-s-', OURS)]],
-        kicks: [drum('kick', 'x-------x-----s-', OURS), drum('kick', 'x-----s-x-------', OURS)],
+        strokes: [drum('kick', 'x-------x-----s-', OURS), drum('kick', 'x-----s-x-------', OURS)],
       },
       chops: { grid: '----x-------x---', source: COMMON_PRACTICE },
-      organ: pad(16),
+      organ: pad(16, COMMON_PRACTICE),
     },
     {
       metre: { count: 3, unit: 4 },
-      drums: [drum('kick', 'x-----------'), drum('snare', '----x---x---'), drum('foot hat', '----x---x---')],
-      fill: [drum('kick', 'x-----------'), drum('snare', '----x---xxx-'), drum('foot hat', '----x---x---')],
+      drums: [
+        drum('kick', 'x-----------', OURS),
+        drum('snare', '----x---x---', OURS),
+        drum('foot hat', '----x---x---', OURS),
+      ],
+      fill: [
+        drum('kick', 'x-----------', OURS),
+        drum('snare', '----x---xxx-', OURS),
+        drum('foot hat', '----x---x---', OURS),
+      ],
       chops: { grid: '----x---x---', source: COMMON_PRACTICE },
-      organ: pad(12),
+      organ: pad(12, COMMON_PRACTICE),
     },
     {
       metre: { count: 2, unit: 4 },
@@ -83,10 +91,14 @@ export const TWO_BEAT: Feel = {
         drum('snare', '--x---x-', POLKA_BEAT),
         drum('foot hat', '--x---x-', POLKA_BEAT),
       ],
-      fill: [drum('kick', 'x---x---'), drum('snare', '--x-xxX-'), drum('foot hat', '--x-----')],
-      dressing: [drum('snare', '-1-1-1-2'), drum('kick', '------1-')],
+      fill: [
+        drum('kick', 'x---x---', OURS),
+        drum('snare', '--x-xxX-', OURS),
+        drum('foot hat', '--x-----', OURS),
+      ],
+      dressing: [drum('snare', '-1-1-1-2', OURS), drum('kick', '------1-', OURS)],
       chops: { grid: '--x---x-', source: POLKA_BEAT },
-      organ: pad(8),
+      organ: pad(8, COMMON_PRACTICE),
     },
   ],
 };

@@ -30,10 +30,16 @@ export type Grid = string;
 
 export type DrumSound = 'kick' | 'snare' | 'rim' | 'closed hat' | 'open hat' | 'ride' | 'crash' | 'foot hat';
 
-/** A row of a grid with the published source or `common practice, no source`. */
+/**
+ * Where a value comes from, in one of three kinds: a publication that states it, by its title; what musicians do without
+ * a publication being named; or this program's own making. A remark follows the colon.
+ */
+export type Source = `published: ${string}` | `common practice${string}` | `ours${string}`;
+
+/** A row of a grid with its source. */
 export interface SourcedGrid {
   readonly grid: Grid;
-  readonly source: string;
+  readonly source: Source;
 }
 
 export interface DrumRow extends SourcedGrid {
@@ -73,9 +79,13 @@ export interface FeelMetre {
   readonly dressing?: readonly DrumRow[];
   /**
    * What a drummer does with the same pattern elsewhere in the form: other hats, which take the place of hats and ride
-   * (of the foot's where they have one), and other kicks.
+   * (of the foot's where they have one), and another kick or snare. Where publications disagree about the pattern, the others' are
+   * among these.
    */
-  readonly variants?: { readonly hats: readonly (readonly DrumRow[])[]; readonly kicks: readonly DrumRow[] };
+  readonly variants?: {
+    readonly hats: readonly (readonly DrumRow[])[];
+    readonly strokes: readonly DrumRow[];
+  };
   readonly chops: SourcedGrid;
   readonly organ: { readonly left: SourcedGrid; readonly right: SourcedGrid };
 }
@@ -91,41 +101,41 @@ export interface Feel {
     readonly most: Bpm;
     /** Which way of counting the numbers use, for feels counted both ways. */
     readonly count: 'one way' | 'fast' | 'slow';
-    readonly source: string;
+    readonly source: Source;
   };
   /** Long to short within a pair of eighths, by tempo; linear in between. One entry is a constant. */
   readonly swing: readonly { readonly bpm: Bpm; readonly ratio: number }[];
   /** Bars a phrase: 2 or 4. */
   readonly phraseLength: number;
   /** Least share of the time (0–1) that a whole line leaves silent in this feel. */
-  readonly silence: { readonly least: number; readonly source: string };
+  readonly silence: { readonly least: number; readonly source: Source };
   /** How much of each technique belongs to the feel, from 0 (hardly) to 1 (it lives on it). */
   readonly weights: {
     readonly chordTones: number;
     readonly scaleSteps: number;
     readonly space: number;
-    readonly source: string;
+    readonly source: Source;
   };
   /**
    * Figures that the feel is known by, in steps above the root (`R 5,` is root and fifth below); the composer
    * likes them better than others.
    */
-  readonly figures: readonly { readonly shape: string; readonly source: string }[];
+  readonly figures: readonly { readonly shape: string; readonly source: Source }[];
   /**
    * Whether the bass is played muted and short: notes stop where they are written to, so an open string may not
    * ring on into a rest.
    */
-  readonly bassTouch: { readonly muted: boolean; readonly source: string };
+  readonly bassTouch: { readonly muted: boolean; readonly source: Source };
   /** Whether a crash opens the section after a fill. */
-  readonly crash?: { readonly source: string };
+  readonly crash?: { readonly source: Source };
   /** The last hit of a line that ends: what the drummer strikes, and whether everybody holds it. */
-  readonly ending: { readonly drums: readonly DrumSound[]; readonly held: boolean; readonly source: string };
+  readonly ending: { readonly drums: readonly DrumSound[]; readonly held: boolean; readonly source: Source };
   /** How many milliseconds each part lies behind the drummer, who keeps the time. */
   readonly layBack: {
     readonly bass: number;
     readonly chops: number;
     readonly organ: number;
-    readonly source: string;
+    readonly source: Source;
   };
   /** What the musical rules grant the bass in this feel, and what they ask of it beyond the rules for all. */
   readonly bassRole: {
@@ -137,7 +147,7 @@ export interface Feel {
     readonly mayPump: boolean;
     /** The drums drop on beat three: the bass sounds there in most bars and does not only double the chops. */
     readonly carriesThree: boolean;
-    readonly source: string;
+    readonly source: Source;
   };
   /** The metres it is played in; the first is the one it is at home in. */
   readonly metres: readonly FeelMetre[];

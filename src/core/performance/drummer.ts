@@ -40,14 +40,14 @@ function exchanged(rows: readonly DrumRow[], others: readonly DrumRow[]): readon
   return [...rows.filter((row) => !sounds.has(row.sound) && !(hand && isHand(row))), ...others];
 }
 
-/** In its phrases' third bars the kick moves; from section to section other hats lead (common practice; the rows are ours). */
+/** In its phrases' third bars the kick moves, or the snare; from section to section other hats lead (common practice; the rows are ours). */
 function variedBy(place: Place, rows: readonly DrumRow[], { variants }: FeelMetre): readonly DrumRow[] {
   if (variants === undefined) return rows;
-  const { hats, kicks } = variants;
+  const { hats, strokes } = variants;
   const hat = hats[(place.section % (hats.length + 1)) - 1];
-  const kick = place.bar === 2 ? kicks[place.phrase % kicks.length] : undefined;
+  const stroke = place.bar === 2 ? strokes[place.phrase % strokes.length] : undefined;
   const withHats = hat === undefined ? rows : exchanged(rows, hat);
-  return kick === undefined ? withHats : exchanged(withHats, [kick]);
+  return stroke === undefined ? withHats : exchanged(withHats, [stroke]);
 }
 
 /** Hands that keep time lean on the beats and pass lightly over what lies between; a train of strokes likewise. */
@@ -89,7 +89,7 @@ function written(rows: readonly DrumRow[], metre: Metre): readonly Hit[] {
 
 /**
  * Ends of a fill by the number of steps in a bar, for the hand that plays it: from the first sign on they take the place of
- * the pattern. Common practice, no source.
+ * the pattern. They are ours.
  */
 const FILL_ENDS: Readonly<Record<number, readonly string[]>> = {
   16: [
@@ -127,7 +127,7 @@ export function fillsOf(known: FeelMetre): readonly (readonly DrumRow[])[] {
       hand === undefined || pattern.length !== end.length
         ? end
         : before(pattern, first).slice(0, first) + end.slice(first);
-    return [...rows, { sound: hand?.sound ?? 'snare', grid: played, source: 'common practice, no source' }];
+    return [...rows, { sound: hand?.sound ?? 'snare', grid: played, source: 'ours, no source' }];
   });
   return [known.fill, ...others];
 }

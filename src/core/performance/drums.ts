@@ -1,6 +1,6 @@
 import { beatsInBar, beatsOf, beatTicks, isUneven, type Metre, ticks, unitTicks } from '../base';
 import type { Chart } from '../chart';
-import { type DrumRow, type Feel, type FeelMetre, rhythmsIn } from '../feel';
+import { type DrumRow, type Feel, type FeelMetre, rhythmsIn, type SourcedGrid } from '../feel';
 import { drumBar, type Hit, type Place } from './drummer';
 import type { PlannedBar } from './plan';
 import { swung } from './swing';
@@ -24,7 +24,7 @@ function placeOf(chart: Chart, bar: number): { readonly position: number; readon
 /** A metre that the feel says nothing about is marked plainly: the kick on one, the hi-hat on every beat. */
 function plainRows(metre: Metre): readonly DrumRow[] {
   const steps = isUneven(metre) ? metre.count : beatsInBar(metre);
-  const source = 'common practice, no source';
+  const source = 'common practice, no source' as const;
   const hat = isUneven(metre)
     ? beatsOf(metre).map(({ length }) => 'x'.padEnd(length / unitTicks(metre), '-'))
     : ['x'.repeat(steps)];
@@ -67,13 +67,15 @@ function formPlace(chart: Chart, bar: number): Place {
   };
 }
 
+const SILENT: SourcedGrid = { grid: '', source: 'ours' };
+
 /** A metre that a feel says nothing about is played plainly. */
 const plainMetre = (metre: Metre): FeelMetre => ({
   metre,
   drums: plainRows(metre),
   fill: [],
-  chops: { grid: '', source: '' },
-  organ: { left: { grid: '', source: '' }, right: { grid: '', source: '' } },
+  chops: SILENT,
+  organ: { left: SILENT, right: SILENT },
 });
 
 /** The bar before the first one: the feel's pattern with one of its fills. */

@@ -34,12 +34,12 @@ export const CORNERS: readonly Corner[] = [
   {
     from: ['chops'],
     to: ['chops', null],
-    room: { delays: [19.1, 27.7, 33.1, 41.3], decay: 0.34, treble: 2800, low: 300, level: 0.11 },
+    room: { delays: [19.1, 27.7, 33.1, 41.3], decay: 0.34, treble: 2800, low: 300, level: 0.06 },
   },
   {
     from: ['organ'],
     to: ['organ', null],
-    room: { delays: [13.7, 19.3, 29.9, 37.1], decay: 0.3, treble: 3600, low: 200, level: 0.12 },
+    room: { delays: [13.7, 19.3, 29.9, 37.1], decay: 0.3, treble: 3600, low: 200, level: 0.07 },
   },
 ];
 

@@ -25,7 +25,7 @@ const LEVEL: Readonly<Record<Part, number>> = {
   bass: 0.34,
   drums: 0.455,
   chops: 0.115,
-  organ: 0.08,
+  organ: 0.078,
   click: 0.38,
 };
 
