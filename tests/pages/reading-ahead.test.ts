@@ -12,6 +12,8 @@ const performance = (bars: readonly number[]): Performance => ({
   tempo: bpm(100),
   beat: ticks(BEAT),
   countIn: ticks(BAR),
+  intro: ticks(0),
+  ending: null,
   end: ticks(BAR * (bars.length + 1)),
   bars: bars.map((bar, index) => ({ bar, start: ticks(BAR * (index + 1)), duration: ticks(BAR) })),
   events: [],

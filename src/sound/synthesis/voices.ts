@@ -54,6 +54,9 @@ const UNPLUCKED = { after: 0.05, hammered: 0.003, joined: 0.014 } as const;
 /** Notes are computed in steps of this many seconds, so that few lengths of each are needed. */
 const LENGTH_STEP = 0.25;
 
+/** Seconds at a sound's end in which it fades: beyond what is heard, whatever length has been made before. */
+const ENDING = 0.012;
+
 /** Makes each sound once and remembers it. One kit serves one sample rate. */
 export interface Kit {
   readonly sampleRate: number;
@@ -68,9 +71,10 @@ export function createKit(sampleRate: number): Kit {
   const made = new Map<string, Float32Array>();
 
   const once = (name: string, seconds: number, make: (seconds: number) => Float32Array): Float32Array => {
-    const wanted = Math.ceil(seconds / LENGTH_STEP) * LENGTH_STEP;
+    const needed = seconds + ENDING;
+    const wanted = Math.ceil(needed / LENGTH_STEP) * LENGTH_STEP;
     const known = made.get(name);
-    if (known !== undefined && known.length >= seconds * sampleRate) {
+    if (known !== undefined && known.length >= needed * sampleRate) {
       return known;
     }
     const samples = make(wanted);

@@ -74,8 +74,12 @@ const beginsCounted = (steps: readonly PlayStep[]): boolean => (steps[0]?.perfor
 const isCountedIn = ({ playedBar, performance, tick }: PlayPosition): boolean =>
   playedBar === null && tick < performance.countIn - performance.intro;
 
-const isLastHit = ({ performance: { ending }, tick }: PlayPosition): boolean =>
-  ending !== null && tick >= ending;
+/** The bar to show; the last hit belongs to the bar that was shown before it. */
+function barShown(position: PlayPosition | null, before: number | null): number | null {
+  if (position === null) return null;
+  const { ending } = position.performance;
+  return ending !== null && position.tick >= ending ? before : position.bar;
+}
 
 type Follower = (position: PlayPosition | null) => void;
 
@@ -141,8 +145,7 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
       const step = firstStep + (position?.step ?? 0);
       const round = position?.round ?? 0;
       const shown = store.getState();
-      // The last hit belongs to the bar before it.
-      const bar = position !== null && isLastHit(position) ? shown.bar : (position?.bar ?? null);
+      const bar = barShown(position, shown.bar);
       const counting = position === null ? shown.counting : isCountedIn(position);
       if (bar !== shown.bar || counting !== shown.counting || step !== shown.step || round !== shown.round) {
         store.setState({ bar, counting, step, round });
