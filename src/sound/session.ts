@@ -1,10 +1,11 @@
 import { failure, type Result, success } from '../core/base';
-import { type Performance, type PlayStep, secondsAt } from '../core/performance';
+import { type PlayStep, secondsAt } from '../core/performance';
 import type { Audio } from './audio';
 import { type Cue, createDeck } from './deck';
+import { createLineUp, leavingOf, type Place, type Playing } from './line-up';
 import type { Renderer } from './renderer';
-import type { Leaving, Segment, SegmentRequest } from './synthesis/segment';
-import { entryTick, nextBarLine, nextRoundEnd, positionIn, type Scheduled } from './timeline';
+import type { Segment, SegmentRequest } from './synthesis/segment';
+import { entryTick, nextBarLine, nextRoundEnd, positionIn } from './timeline';
 import type { Mix, PlayPosition } from './types';
 
 /** Seconds between scheduling a sound and hearing it: enough for the browser to take it in. */
@@ -12,9 +13,6 @@ const AHEAD = 0.06;
 
 /** Seconds in which the browser's own audio thread takes in what the page has scheduled. */
 const TAKEN_IN = 0.02;
-
-/** As `AHEAD`, where something sounds already and must not be cut before its successor is sure to come in time. */
-const SAFE_AHEAD = 0.15;
 
 /** A first sound that comes too late all the same is put off, each time by twice as much. */
 const LONGEST_AHEAD = 2;
@@ -26,25 +24,6 @@ const NOTHING_TO_PLAY = 'There is nothing to play: the passage has no bars.';
 
 /** Seconds, or else a quarter of the round, before a round's end in which the next one is computed. */
 const COMPUTED_EARLY = 8;
-
-/** Seconds after which nothing rings of what was left. */
-const LONGEST_RING = 4;
-
-interface Playing extends Scheduled {
-  readonly cue: Cue;
-  /** What was left for it. */
-  readonly leaving: Leaving | null;
-}
-
-/** A segment's place in the request. */
-interface Place {
-  readonly step: number;
-  readonly performance: Performance;
-  readonly rounds: PlayStep['rounds'];
-  readonly firstRound: number;
-  readonly entered: number;
-  readonly leaving: Leaving | null;
-}
 
 /** How the music rises from its first bar on: from a level (0 to 1) to full level. */
 export interface Fade {
@@ -79,15 +58,13 @@ export function createSession(
   const { sampleRate } = context;
   const deck = createDeck(audio, request.mix);
   let steps = request.steps;
-  /** In order of time: what is heard, and what is lined up to follow it without a gap. */
-  let line: readonly Playing[] = [];
+  const now = (): number => context.currentTime * sampleRate;
+  const soon = (ahead = AHEAD): number => Math.ceil((context.currentTime + ahead) * sampleRate);
+  const lineUp = createLineUp(deck, { now, soon });
   let origin = 0;
   let closed = false;
   /** Counts the changes, so that what was computed for an overtaken one is not used. */
   let changes = 0;
-
-  const now = (): number => context.currentTime * sampleRate;
-  const soon = (ahead = AHEAD): number => Math.ceil((context.currentTime + ahead) * sampleRate);
 
   const render = async (segmentRequest: SegmentRequest): Promise<Result<Segment | null, string>> => {
     const result = await renderer.render({ kind: 'segment', sampleRate, request: segmentRequest });
@@ -105,32 +82,6 @@ export function createSession(
   }: Place): Promise<Result<Segment | null, string>> =>
     render({ performance, rounds, begin: entered, leaving });
 
-  /** Puts a segment, whose cue has been or will be started at `start`, at the end of the line. */
-  const lineUp = (place: Place, segment: Segment, cue: Cue, start: number): void => {
-    line = [
-      ...line.filter(({ end }) => end === null || end > now()),
-      {
-        ...place,
-        segment: {
-          sampleRate,
-          begin: segment.begin,
-          roundLength: segment.roundLength,
-          total: segment.total,
-        },
-        start,
-        end: segment.total === null ? null : start + segment.total,
-        cue,
-      },
-    ];
-  };
-
-  /** What is left at a tick, with what was left for it while that may still ring. */
-  const leavingOf = ({ performance, entered, leaving }: Playing, tick: number, round: number): Leaving => {
-    const ticks = tick - entered + round * (performance.end - performance.countIn);
-    const before = secondsAt(performance, ticks) < LONGEST_RING ? leaving : null;
-    return { performance, tick, round, entered, before };
-  };
-
   /** Calls back when a sample is played, or soon where it has been. */
   const callAt = (sample: number, callback: () => void): void => {
     context.transport.scheduleOnce(
@@ -146,7 +97,7 @@ export function createSession(
 
   /** Prepares what comes after the last segment: its next round, the next step, or the end. */
   const followUp = (): void => {
-    const last = line.at(-1);
+    const last = lineUp.last();
     context.transport.cancel(0);
     if (last === undefined) return;
     const goesOn = last.rounds === 'endless' || last.rounds > 1;
@@ -187,7 +138,7 @@ export function createSession(
       const result = place && (await compute(place));
       if (closed || changes !== atCall) return;
       if (!place || !result?.ok) break;
-      if (result.value === null || takeOver(place, result.value, place.at)) return;
+      if (result.value === null || goOn(place, result.value, place.at)) return;
     }
     await nextStep(last);
   };
@@ -225,7 +176,7 @@ export function createSession(
     const cue = deck.load(result.value);
     const start = Math.max(last.end, soon());
     cue.startAt(start);
-    lineUp(place, result.value, cue, start);
+    lineUp.add(place, result.value, cue, start);
     followUp();
   };
 
@@ -242,36 +193,11 @@ export function createSession(
     }
   };
 
-  /** The segment that sounds at a sample, or the last one. */
-  const playingAt = (sample: number): Playing | undefined =>
-    line.findLast(({ start }) => start <= sample) ?? line[0];
-
-  const cutFrom = (sample: number): void => {
-    for (const playing of line) {
-      playing.cue.cutAt(sample);
-    }
-    line = line.flatMap((playing) =>
-      playing.start < sample ? [{ ...playing, end: Math.min(playing.end ?? sample, sample) }] : [],
-    );
-  };
-
-  /** Lets a segment go on for what sounds at a sample; false where that is too soon. */
-  const takeOver = (place: Place, segment: Segment, sample: number): boolean => {
-    const cue = deck.load(segment);
-    if (sample < soon(SAFE_AHEAD)) {
-      cue.drop();
-      return false;
-    }
-    cue.startAt(sample);
-    if (sample < soon()) {
-      // The page was held up in the middle of it: what plays goes on to a later bar line.
-      cue.drop();
-      return false;
-    }
-    cutFrom(sample);
-    lineUp(place, segment, cue, sample);
-    followUp();
-    return true;
+  /** Lets a segment go on for what sounds at a sample, and prepares what comes after it; false where that is too soon. */
+  const goOn = (place: Place, segment: Segment, sample: number): boolean => {
+    const taken = lineUp.takeOver(place, segment, sample);
+    if (taken) followUp();
+    return taken;
   };
 
   /** Tries to hand over at the first bar line after a margin; false when it took longer than that. */
@@ -280,7 +206,7 @@ export function createSession(
     margin: number,
     atCall: number,
   ): Promise<Result<boolean, string>> => {
-    const leaving = playingAt(now() + margin * sampleRate);
+    const leaving = lineUp.at(now() + margin * sampleRate);
     const entering = next[0];
     if (leaving === undefined || entering === undefined) {
       return success(true);
@@ -303,7 +229,7 @@ export function createSession(
     }
     const before = steps;
     steps = next;
-    const taken = takeOver(place, result.value, barLine.sample);
+    const taken = goOn(place, result.value, barLine.sample);
     if (!taken) steps = before;
     return success(taken);
   };
@@ -329,7 +255,7 @@ export function createSession(
         deck.fadeIn(fade.from, fade.seconds, origin - Math.min(0, result.value.begin + intro));
       }
       context.transport.start(origin / sampleRate);
-      lineUp(place, result.value, cue, origin);
+      lineUp.add(place, result.value, cue, origin);
       followUp();
       return success(true);
     },
@@ -355,7 +281,7 @@ export function createSession(
     clock: () => context.currentTime,
     position: () => {
       const heard = now() - audio.outputDelay() * sampleRate;
-      const playing = playingAt(heard);
+      const playing = lineUp.at(heard);
       if (playing === undefined || heard < playing.start) {
         return null;
       }
