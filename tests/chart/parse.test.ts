@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { barTicks, ticks } from '../../src/core/base';
-import { harmonyAt, parseChart } from '../../src/core/chart';
+import { harmonyAt, parseChart, printChart } from '../../src/core/chart';
 import { describeKey } from '../../src/core/theory';
 import { chart, harmony, metre, played, read } from './read';
 
@@ -129,6 +129,28 @@ describe('directives', () => {
     ]);
   });
 
+  it('a pickup of an eighth or two is written as such where beats are dotted', () => {
+    const lengthOf = (text: string) => chart(text).bars.map(({ metre }) => barTicks(metre))[0];
+    expect(lengthOf('(6/8) (1/8) G7 | C')).toBe(480);
+    expect(lengthOf('(6/8) (2/8) G7 | C')).toBe(960);
+    expect(lengthOf('(1/8) G7 | C')).toBe(480);
+    expect(chart('(6/8) (1/8) G7 | C').bars.map(({ number, pickup }) => [number, pickup])).toEqual([
+      [0, true],
+      [1, false],
+    ]);
+    for (const text of ['| (6/8) (1/8) G7 | C |', '| (12/8) (2/8) G7 | C |']) {
+      expect(printChart(chart(text))).toBe(text);
+    }
+  });
+
+  it('half a dotted beat is no pickup: it is refused with what can be written', () => {
+    const { problems } = read('(6/8) (0.5) G7 | C');
+    expect(problems).toMatchObject([{ line: 1, column: 7, length: 5, suggestion: '(1/8)' }]);
+    expect(problems[0]?.message).toMatch(/A beat of 6\/8 is a dotted quarter/);
+    expect(read('(9/8) (1.5) G7 | C').problems).toHaveLength(1);
+    expect(read('(7/8) (0.5) G7 | C').problems).toEqual([]);
+  });
+
   it.each(['(pickup 1) G7 | C |', '(Pickup: 1) G7 | C |'])(
     '%s asks for the beats alone, and offers them',
     (text) => {
@@ -166,6 +188,7 @@ describe('problems', () => {
     [':| C', '1:1+2', /no bar before it to repeat/],
     ['C | x3 D', '1:5+2', /right after :\|/],
     ['|: C :| x1', '1:9+2', /2 to 20 times/],
+    ['C | (1/8) D', '1:5+5', /Only the first bar/],
     ['(5/8) C', '1:1+5', /5\/8 is not a metre/],
     ['(9) C', '1:1+3', /fewer than 4 beats/],
     ['C | (2) D', '1:5+3', /Only the first bar/],

@@ -1,3 +1,4 @@
+import { pickupOfEighths } from './limits';
 import { type Navigation, readNavigation } from './navigation';
 import type { Token } from './scanner';
 import { type BarLine, type TextChanges, tokensOf } from './text';
@@ -66,5 +67,5 @@ export function headKind(token: Token): Head {
   const sign = readNavigation(bracketed(token));
   if (sign !== null) return sign;
   if (/^key/i.test(bracketed(token))) return 'key';
-  return bracketed(token).includes('/') ? 'metre' : 'pickup';
+  return bracketed(token).includes('/') && pickupOfEighths(bracketed(token)) === null ? 'metre' : 'pickup';
 }

@@ -1,13 +1,13 @@
-import { beatsInBar, type Metre, metreName } from '../base';
+import { beatsInBar, isCompound, type Metre, metreName } from '../base';
 import { type Key, parseKey, suggestKey } from '../theory';
-import { CHART_METRES, chartMetreNames } from './limits';
+import { CHART_METRES, chartMetreNames, type PickupLength, pickupOfEighths } from './limits';
 import { splitKey, typedKey } from './typed-key';
 
 /** What stands in brackets before a bar: a metre, a key, the beats of a pickup, or nothing that is understood. */
 export type Directive =
   | { readonly kind: 'metre'; readonly metre: Metre }
   | { readonly kind: 'key'; readonly key: Key }
-  | { readonly kind: 'pickup'; readonly beats: number }
+  | { readonly kind: 'pickup'; readonly length: PickupLength }
   | { readonly kind: 'problem'; readonly message: string; readonly suggestion?: string };
 
 const problem = (message: string): Directive => ({ kind: 'problem', message });
@@ -19,6 +19,9 @@ const problem = (message: string): Directive => ({ kind: 'problem', message });
  * @param first whether no bar stands before it: only then it can be a pickup
  */
 export function readDirective(text: string, metre: Metre, first: boolean): Directive {
+  const eighths = pickupOfEighths(text);
+  if (eighths !== null)
+    return first ? { kind: 'pickup', length: { eighths } } : problem('Only the first bar can be a pickup.');
   const fraction = /^(\d{1,2})\s*\/\s*(\d{1,2})$/.exec(text);
   if (fraction) return metreOf(Number(fraction[1]), Number(fraction[2]));
   const key = splitKey(text);
@@ -54,7 +57,11 @@ function keyOf(text: string): Directive {
 function pickupOf(beats: number, metre: Metre, first: boolean): Directive {
   if (!first) return problem('Only the first bar can be a pickup.');
   const most = beatsInBar(metre);
+  if (isCompound(metre) && !Number.isInteger(beats)) {
+    const message = `A beat of ${metreName(metre)} is a dotted quarter, which a pickup does not halve: write whole beats, or (1/8) for an eighth and (2/8) for two.`;
+    return { kind: 'problem', message, ...(beats === 0.5 ? { suggestion: '(1/8)' } : {}) };
+  }
   return beats === 0 || beats >= most
     ? problem(`A pickup is shorter than a bar: write fewer than ${most} beats.`)
-    : { kind: 'pickup', beats };
+    : { kind: 'pickup', length: { beats } };
 }

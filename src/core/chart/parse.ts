@@ -3,7 +3,7 @@ import type { Key } from '../theory';
 import { placeOf, readBar } from './bar-reader';
 import { readDirective } from './directives';
 import { type Draft, settleEndings, type WrittenSign } from './endings';
-import { MOST_BARS, pickupMetre } from './limits';
+import { MOST_BARS, type PickupLength, pickupMetre } from './limits';
 import { classifyLine, leadingName, linesOf, rehearsalLetters, unnamedWords } from './lines';
 import { beginsBar, readNavigation } from './navigation';
 import { ProblemList } from './problems';
@@ -28,7 +28,7 @@ class ChartReader {
   private key: Key | null = null;
   private full = false;
   /** What a directive or an ending number said about the next bar. */
-  private nextPickup: number | null = null;
+  private nextPickup: PickupLength | null = null;
   /** Signs of the way that stand in the bar being read, or before the next one. */
   private nextSigns: WrittenSign[] = [];
   private nextEnding: { readonly numbers: readonly number[]; readonly place: ChartPlace } | null = null;
@@ -203,7 +203,7 @@ class ChartReader {
         this.key = directive.key;
         break;
       case 'pickup':
-        this.nextPickup = directive.beats;
+        this.nextPickup = directive.length;
         break;
       case 'problem': {
         const { kind: _, ...problem } = directive;

@@ -1,8 +1,17 @@
-import { barTicks, beatsInBar, beatTicks, type Metre, metreName, sameMetre, ticks } from '../base';
+import {
+  barTicks,
+  beatsInBar,
+  beatTicks,
+  isCompound,
+  type Metre,
+  metreName,
+  sameMetre,
+  ticks,
+} from '../base';
 import { describeKey, type Key, parseChord, sameKey } from '../theory';
 import { defaultSpans, finestShares, shareStarts } from './bar-reader';
 import { harmonyText, spansIn } from './harmony';
-import { CHART_METRES, pickupMetre } from './limits';
+import { CHART_METRES, pickupMetre, pickupOfEighths } from './limits';
 import { beginsBar } from './navigation';
 import { ownSpans } from './own-spans';
 import { PUSH, PUSH_SIGN, pushesInto } from './pushes';
@@ -114,26 +123,36 @@ function closing(bar: ChartBar, next: ChartBar | undefined): string {
 
 function directives(bar: ChartBar, chart: Chart, state: State): readonly string[] {
   const written: string[] = [];
-  const metre = bar.pickup ? metreOfPickup(bar.metre, chart) : bar.metre;
+  const upbeat = bar.pickup ? writtenPickup(bar.metre, chart) : null;
+  const metre = upbeat?.metre ?? bar.metre;
   if (!sameMetre(metre, state.metre)) written.push(`(${metreName(metre)})`);
   state.metre = metre;
   if (bar.key && !(state.key && sameKey(bar.key, state.key))) written.push(`(key: ${describeKey(bar.key)})`);
   state.key = bar.key;
-  if (bar.pickup) written.push(`(${barTicks(bar.metre) / beatTicks(metre)})`);
+  if (upbeat !== null) written.push(`(${upbeat.text})`);
   return written;
 }
 
-/** A metre whose beats can say how long the pickup is, the chart's own if possible. */
-function metreOfPickup(pickup: Metre, chart: Chart): Metre {
-  const following = chart.bars[1]?.metre;
-  const candidates = [chart.metre, ...(following ? [following] : []), ...CHART_METRES];
+/** A metre whose beats can say how long the pickup is, the chart's own if possible, and how it is said there. */
+function writtenPickup(
+  pickup: Metre,
+  chart: Chart,
+): { readonly metre: Metre; readonly text: string | number } {
+  const following = chart.bars[1]?.metre ?? chart.metre;
+  if (pickupOfEighths(metreName(pickup)) !== null && isCompound(following))
+    return { metre: following, text: metreName(pickup) };
+  const candidates = [chart.metre, following, ...CHART_METRES];
+  const beatsIn = (metre: Metre): number => barTicks(pickup) / beatTicks(metre);
   const fits = candidates.find((metre) => {
-    const beats = barTicks(pickup) / beatTicks(metre);
+    const beats = beatsIn(metre);
     return (
-      Number.isInteger(beats * 2) && beats < beatsInBar(metre) && sameMetre(pickupMetre(beats, metre), pickup)
+      Number.isInteger(beats * 2) &&
+      beats < beatsInBar(metre) &&
+      sameMetre(pickupMetre({ beats }, metre), pickup)
     );
   });
-  return fits ?? chart.metre;
+  const metre = fits ?? chart.metre;
+  return { metre, text: beatsIn(metre) };
 }
 
 /** What to write in a bar of a metre for it to have a signature (see `barSignature`), where the metre has room for it. */

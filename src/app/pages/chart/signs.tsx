@@ -12,7 +12,7 @@ const SIGNS: readonly (readonly [sign: string, meaning: string, example: string]
   ['1. 2.', 'endings', '|: C |1. F :|2. G |'],
   ['Verse:', 'names a section, on a line of its own; the name alone repeats it', 'Verse:\n| C | F |'],
   ['(3/4)', 'another metre, before a bar', '| (3/4) C |'],
-  ['(1)', 'a pickup of one beat, before the first bar', '(1) G7 | C |'],
+  ['(1)', 'a pickup of one beat, before the first bar; (1/8) is an eighth', '(1) G7 | C |'],
   ['(key: D)', 'a key, also (key: D dorian)', '| (key: D) D |'],
   [
     '(segno)',

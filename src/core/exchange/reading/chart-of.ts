@@ -31,10 +31,14 @@ const NO_CHORD: Harmony = { kind: 'no chord' };
 
 /** The metre of an upbeat of this length, counted in half beats of a metre that a chart has; null where there is none. */
 function upbeatMetre(length: number, following: Metre): Metre | null {
+  for (const eighths of [1, 2]) {
+    const found = pickupMetre({ eighths }, following);
+    if (barTicks(found) === length) return found;
+  }
   for (const metre of [following, ...CHART_METRES]) {
     const beats = length / beatTicks(metre);
     if (!Number.isInteger(beats * 2) || beats <= 0 || beats >= beatsInBar(metre)) continue;
-    const found = pickupMetre(beats, metre);
+    const found = pickupMetre({ beats }, metre);
     if (barTicks(found) === length) return found;
   }
   return null;
