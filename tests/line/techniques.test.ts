@@ -8,7 +8,11 @@ import {
   TECHNIQUES,
   type Technique,
 } from '../../src/core/line';
+import { functionsIn } from '../../src/core/line/functions';
+import { hearLine, silenceOf } from '../../src/core/line/hearing';
+import { modelOf } from '../../src/core/line/read-request';
 import { TECHNIQUE_ROWS, TECHNIQUE_TABLE } from '../../src/core/line/techniques/table';
+import type { Drawn, Seen } from '../../src/core/line/techniques/types';
 import { line, request } from './notation';
 
 /** A chart with a bar that shows a technique, and the same bar without it. */
@@ -16,6 +20,8 @@ interface Example {
   readonly chart: string;
   readonly shown: string;
   readonly without: string;
+  /** It is told of whole bars alone. */
+  readonly wholeBars?: boolean;
 }
 
 /** One for each technique: the compiler asks for that of a new one. */
@@ -39,6 +45,7 @@ const EXAMPLES: Readonly<Record<Technique, Example>> = {
     chart: '| F | C |',
     shown: 'F1 . A1 . - - - - | C2 . - - - - - -',
     without: 'F1 . F1 . A1 . - - | C2 . - - - - - -',
+    wholeBars: true,
   },
   octave: {
     chart: '| F | C |',
@@ -56,6 +63,33 @@ const EXAMPLES: Readonly<Record<Technique, Example>> = {
     without: 'C2 . E2 . G2 . . E2 | D2 . - - - - - -',
   },
 };
+
+/** The first bar of a line as the analysis sees it. */
+function seenOf(chart: string, notes: string): Seen {
+  const model = modelOf(request(chart));
+  const heard = hearLine(model, line(notes));
+  const [bar] = model.bars;
+  if (!bar) throw new Error('A chart has a bar.');
+  const tones = heard[0] ?? [];
+  const around = {
+    before: [],
+    ahead: [{ stretch: model.bars[1]?.stretches[0], first: heard[1]?.[0] ?? null }],
+  };
+  return { bar, tones, functions: functionsIn(bar, tones, around) };
+}
+
+/** The same bar as a contour, as the search draws it. */
+function drawnOf(chart: string, notes: string): Drawn {
+  const { bar, tones } = seenOf(chart, notes);
+  const anchor = tones.find(({ interval }) => interval === 0)?.midi ?? tones[0]?.midi ?? 0;
+  return {
+    offsets: tones.map(({ midi }) => midi - anchor),
+    classes: tones.map(({ midi }) => midi % 12),
+    members: tones.map(({ member }) => member),
+    silentOne: tones[0]?.start !== 0,
+    longestSilence: silenceOf(tones, bar.ticks).longest / bar.ticks,
+  };
+}
 
 const CHART = '| F | C7 | F | C7 | B♭ | F | C7 | F |';
 const FEELS = ['early-ska', 'one-drop', 'disco', 'walking-swing'] as const;
@@ -77,6 +111,18 @@ describe.each(TECHNIQUE_ROWS.map((row) => ({ row, technique: row.technique })))(
     const first = (notes: string) => analyseLine(request(chart), line(notes))[0]?.techniques ?? [];
     expect(first(shown)).toContain(technique);
     expect(first(without)).not.toContain(technique);
+  });
+
+  test('is foreseen where its notes have a pitch, or brought by the leads', () => {
+    const { chart, shown, without } = EXAMPLES[technique];
+    expect(row.mayShow(drawnOf(chart, shown)) || row.lead !== null).toBe(true);
+    expect(row.mayShow(drawnOf(chart, without))).toBe(false);
+  });
+
+  test('is seen in part of a bar as in the whole, unless it is told of whole bars', () => {
+    const { chart, shown, without, wholeBars = false } = EXAMPLES[technique];
+    expect(row.recognisePart({ ...seenOf(chart, shown), opens: true, next: null })).toBe(!wholeBars);
+    expect(row.recognisePart({ ...seenOf(chart, without), opens: true, next: null })).toBe(false);
   });
 
   test('can be shown at its level', () => {

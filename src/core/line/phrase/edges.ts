@@ -209,7 +209,7 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
     }
 
     return {
-      least: (leadings.some(({ rules }) => rules.wants.early) ? LEAST_EARLY : LEAST_LEAD) * weight,
+      least: (leadings.some(({ rules }) => rules.wants.has('early')) ? LEAST_EARLY : LEAST_LEAD) * weight,
       at(row, column, limit) {
         const place = row * length + column;
         const price = known[place] ?? 0;

@@ -1,16 +1,14 @@
-import { techniquesOf } from '../analysis';
 import { type Ahead, functionsIn } from '../functions';
 import type { LineModel } from '../model';
 import { HELD_IN_PARTS, soloBreaches } from '../rules/check';
 import { type Exit, exitOf } from '../rules/ends';
-import { TECHNIQUE_TABLE } from '../techniques/table';
+import { TECHNIQUE_ROWS } from '../techniques/table';
 import { type Tone, toneOf } from '../tones';
-import type { Technique } from '../types';
 import { joinCost, type LeadRules, type LeadWay, solveLead, type Target } from './leads';
 import type { Node } from './nodes';
 import type { Beginning } from './pools';
 import type { Segment } from './segments';
-import { bitOf, bitsOf, shownIn, type Techniques } from './shown';
+import { bitOf, shownIn, shownInPart, type Techniques } from './shown';
 import { spell } from './spelling';
 
 /** Where a segment goes: how what comes begins. */
@@ -50,10 +48,6 @@ export interface Finisher {
   shown(segment: Segment, finished: Finished, leading: Leading): Techniques;
 }
 
-/** Silences are told of whole bars; part of one can only leave beat one empty. */
-const SILENT_ONE = bitOf('beat one silent');
-const SILENCES = SILENT_ONE | bitOf('long silences');
-
 /** Finishes nodes for a request, remembering what was asked. */
 export function finisherFor(
   model: LineModel,
@@ -70,7 +64,12 @@ export function finisherFor(
     const found = leadRules.get(key);
     if (found) return found;
     const { freedoms, reach, wanted } = bar.demands;
-    const asked = (technique: Technique) => wanted.has(technique) || (asks & bitOf(technique)) !== 0;
+    const asked = TECHNIQUE_ROWS.filter(
+      ({ technique, from, allows }) =>
+        (wanted.has(technique) || (asks & bitOf(technique)) !== 0) &&
+        level >= from &&
+        allows.every((freedom) => freedoms.has(freedom)),
+    );
     const made: LeadRules = {
       level,
       steps: freedoms.has('notes outside the chord'),
@@ -81,12 +80,7 @@ export function finisherFor(
       high: reach.high,
       onNeck: reach.onNeck,
       octaves: freedoms.has('octave leap'),
-      wants: {
-        steps: asked('scale steps'),
-        approach: asked('approach note'),
-        early:
-          level >= TECHNIQUE_TABLE.anticipation.from && asked('anticipation') && freedoms.has('early root'),
-      },
+      wants: new Set(asked.flatMap(({ lead }) => lead ?? [])),
     };
     leadRules.set(key, made);
     return made;
@@ -172,16 +166,12 @@ export function finisherFor(
       first: begins.entry?.first ?? null,
     }));
 
-  /** What part of a bar shows: silence is the whole bar's, but for an empty beat one. */
-  function shownInPart({ bar, start }: Segment, tones: readonly Tone[], goals: readonly Goal[]): Techniques {
+  function shownByPart({ bar, start }: Segment, tones: readonly Tone[], goals: readonly Goal[]): Techniques {
     const inside = goals.find((goal) => goal.segment.bar === bar && goal.segment.start > 0);
-    const next = inside?.begins.entry?.first;
+    const next = inside?.begins.entry?.first ?? null;
     const around = { before: [], ahead: aheadOf(goals) };
     const functions = functionsIn(bar, next ? [...tones, next] : tones, around);
-    let bits = bitsOf(techniquesOf({ bar, tones, functions: functions.slice(0, tones.length) }));
-    if (next && Math.abs(next.midi - (tones.at(-1)?.midi ?? next.midi)) === 12) bits |= bitOf('octave');
-    const silent = start === 0 && (tones[0]?.start ?? 0) > 0;
-    return silent ? (bits & ~SILENCES) | SILENT_ONE : bits & ~SILENCES;
+    return shownInPart({ bar, tones, functions: functions.slice(0, tones.length), opens: start === 0, next });
   }
 
   return {
@@ -206,7 +196,7 @@ export function finisherFor(
       const found =
         segment.start === 0 && segment.end === bar.ticks
           ? shownIn(bar, tones, { before: [], ahead: aheadOf(goals) })
-          : shownInPart(segment, tones, goals);
+          : shownByPart(segment, tones, goals);
       if (sign !== null) seen.set(sign, found);
       return found;
     },

@@ -1,3 +1,4 @@
+import type { LeadWish } from '../techniques/types';
 import { type Ladder, scaleSteps } from './ladder';
 
 /** What a level and the teacher's techniques let leads do. */
@@ -14,7 +15,7 @@ export interface LeadRules {
   readonly high: number;
   readonly onNeck: readonly boolean[];
   /** What the bar should show and a lead can bring. */
-  readonly wants: { readonly steps: boolean; readonly approach: boolean; readonly early: boolean };
+  readonly wants: ReadonlySet<LeadWish>;
   /** Whether a leap of an octave is allowed. */
   readonly octaves: boolean;
 }
@@ -260,7 +261,7 @@ export function solveLead(
     });
   }
   if (
-    rules.wants.early &&
+    rules.wants.has('early') &&
     targets.length === 1 &&
     main.changes &&
     !main.late &&
@@ -310,8 +311,8 @@ export function solveLead(
 
 /** What an option costs that shows nothing of what its bar should show. */
 function wantCost(rules: LeadRules, cur: Ladder, from: Standing, option: Option): number {
-  const { steps, approach } = rules.wants;
-  if (!steps && !approach) return 0;
+  const [step, approach] = [rules.wants.has('step'), rules.wants.has('approach')];
+  if (!step && !approach) return 0;
   let [stepping, approaching] = [false, false];
   option.pitches.forEach((pitch, place) => {
     const before = option.pitches[place - 1] ?? from.last;
@@ -319,7 +320,7 @@ function wantCost(rules: LeadRules, cur: Ladder, from: Standing, option: Option)
     if (!cur.scale[wrap(pitch)] || Math.abs(pitch - before) > 2) approaching = true;
     else stepping = true;
   });
-  return (steps && !stepping ? 4 : 0) + (approach && !approaching ? 4 : 0);
+  return (step && !stepping ? 4 : 0) + (approach && !approaching ? 4 : 0);
 }
 
 function nearestHome(rules: LeadRules, cur: Ladder, from: number): number | null {

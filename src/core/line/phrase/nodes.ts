@@ -3,12 +3,11 @@ import { inReach } from '../demands';
 import { notesPerSecond } from '../level';
 import type { LineModel } from '../model';
 import { type Tone, toneOf } from '../tones';
-import type { Technique } from '../types';
 import type { Cell, CellNote } from './cells';
 import { type Ladder, offsetOf } from './ladder';
 import { type NodeRules, ownCost } from './node-cost';
 import type { Segment } from './segments';
-import { bitOf, countOf, type Techniques } from './shown';
+import { bitOf, countOf, foreseenIn, type Techniques } from './shown';
 import { spell } from './spelling';
 
 /** Which bar of which two- or four-bar model a node is. */
@@ -100,32 +99,19 @@ export const MISSED = 60;
 /** What it costs not to show what the plan hopes for in a bar. */
 export const UNSHOWN = 7;
 
-/** Techniques that a lead can bring. */
-const BY_LEAD: readonly Technique[] = ['scale steps', 'approach note', 'anticipation'];
-
 /** Which techniques a node may come to show, as far as it can tell before its leads are solved. */
-function mayShow(
-  segment: Segment,
-  { contour, notes, longest }: Cell,
-  ladder: Ladder,
-  offsets: readonly number[],
-): Techniques {
-  let found = 0;
+function mayShow(segment: Segment, cell: Cell, ladder: Ladder, offsets: readonly number[]): Techniques {
   const classes = offsets.map((offset) => wrap(ladder.home + offset));
-  if (new Set(classes.filter((one) => ladder.tones[one])).size > 1) found |= bitOf('chord tones');
-  offsets.forEach((offset, index) => {
-    const before = offsets[index - 1];
-    if (before === undefined) return;
-    if (Math.abs(offset - before) === 12) found |= bitOf('octave');
-    const next = offsets[index + 1];
-    const steps = Math.abs(offset - before) <= 2 && (next === undefined || Math.abs(next - offset) <= 2);
-    if (!ladder.tones[classes[index] ?? 0] && steps) found |= bitOf('scale steps');
-  });
-  if (contour.leads > 0) for (const technique of BY_LEAD) found |= bitOf(technique);
-  const silentOne = segment.start === 0 && notes[0]?.start !== 0;
-  if (silentOne) found |= bitOf('beat one silent');
-  if (longest * 2 >= segment.bar.ticks) found |= bitOf('long silences');
-  return found;
+  return foreseenIn(
+    {
+      offsets,
+      classes,
+      members: classes.map((one) => ladder.tones[one] === true),
+      silentOne: segment.start === 0 && cell.notes[0]?.start !== 0,
+      longestSilence: cell.longest / segment.bar.ticks,
+    },
+    cell.contour.leads > 0,
+  );
 }
 
 /** What a silent beat one costs in a feel that sounds it, unless it is asked for. */

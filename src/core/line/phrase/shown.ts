@@ -1,6 +1,8 @@
 import { techniquesOf } from '../analysis';
 import { type Around, functionsIn } from '../functions';
 import type { BarModel } from '../model';
+import { TECHNIQUE_ROWS } from '../techniques/table';
+import type { Drawn, SeenPart, TechniqueRow } from '../techniques/types';
 import type { Tone } from '../tones';
 import { TECHNIQUES, type Technique } from '../types';
 
@@ -22,6 +24,21 @@ export const bitsOf = (techniques: Iterable<Technique>): Techniques => {
 /** What a bar shows beside what comes before and after it, by the rows of the techniques. */
 export const shownIn = (bar: BarModel, tones: readonly Tone[], around: Around): Techniques =>
   bitsOf(techniquesOf({ bar, tones, functions: functionsIn(bar, tones, around) }));
+
+function bitsWhere(holds: (row: TechniqueRow) => boolean): Techniques {
+  let bits = 0;
+  for (const row of TECHNIQUE_ROWS) if (holds(row)) bits |= bitOf(row.technique);
+  return bits;
+}
+
+/** What a chord's share of a bar shows, by the rows. */
+export const shownInPart = (part: SeenPart): Techniques => bitsWhere((row) => row.recognisePart(part));
+
+const BY_LEAD = bitsWhere(({ lead }) => lead !== null);
+
+/** What a contour may come to show, by the rows. @param leadsOn some of its notes are leads */
+export const foreseenIn = (drawn: Drawn, leadsOn: boolean): Techniques =>
+  bitsWhere((row) => row.mayShow(drawn)) | (leadsOn ? BY_LEAD : 0);
 
 /** How many techniques a set holds. */
 export function countOf(techniques: Techniques): number {

@@ -1,5 +1,7 @@
 import type { Claim, Scene } from '../claim';
-import { COMMON_PRACTICE, type TechniqueRow } from './types';
+import { COMMON_PRACTICE, type Seen, type TechniqueRow } from './types';
+
+const recognise = ({ functions }: Seen): boolean => functions.includes('anticipation');
 
 function claim({ facts }: Scene): Claim | null {
   const note = facts.notes.findIndex(({ function: role }) => role === 'anticipation');
@@ -15,7 +17,10 @@ export const ANTICIPATION: TechniqueRow = {
   always: false,
   allows: ['early root'],
   place: 'turn',
-  recognise: ({ functions }) => functions.includes('anticipation'),
+  recognise,
+  recognisePart: recognise,
+  mayShow: () => false,
+  lead: 'early',
   telling: 2,
   claim,
 };

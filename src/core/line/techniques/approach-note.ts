@@ -19,6 +19,9 @@ export const APPROACH_NOTE: TechniqueRow = {
   allows: ['notes outside the scale'],
   place: 'turn',
   recognise,
+  recognisePart: recognise,
+  mayShow: () => false,
+  lead: 'approach',
   telling: 5,
   claim: (scene) => (walkClaim(scene) ? null : leadClaim(scene)),
 };

@@ -50,6 +50,9 @@ export const CHORD_TONES: TechniqueRow = {
   allows: [],
   place: 'anywhere',
   recognise,
+  recognisePart: recognise,
+  mayShow: ({ classes, members }) => new Set(classes.filter((_, index) => members[index])).size > 1,
+  lead: null,
   telling: 6,
   claim,
 };

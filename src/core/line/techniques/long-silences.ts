@@ -27,6 +27,10 @@ export const LONG_SILENCES: TechniqueRow = {
   allows: ['long silence'],
   place: 'breath',
   recognise,
+  // A silence is told of a whole bar.
+  recognisePart: () => false,
+  mayShow: ({ longestSilence }) => longestSilence >= 0.5,
+  lead: null,
   telling: 1.5,
   claim,
 };

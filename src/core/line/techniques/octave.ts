@@ -25,6 +25,10 @@ export const OCTAVE: TechniqueRow = {
   allows: ['octave leap'],
   place: 'answer',
   recognise: ({ tones }) => leapsAnOctave(tones),
+  recognisePart: ({ tones, next }) => leapsAnOctave(next ? [...tones, next] : tones),
+  mayShow: ({ offsets }) =>
+    offsets.some((offset, index) => Math.abs(offset - (offsets[index - 1] ?? offset)) === 12),
+  lead: null,
   telling: 3,
   claim,
 };

@@ -2,12 +2,20 @@ import type { Claim, Scene } from '../claim';
 import { isOutsideScale } from '../tones';
 import type { NoteFunction } from '../types';
 import { walkClaim } from './leading';
-import { COMMON_PRACTICE, type Seen, type TechniqueRow } from './types';
+import { COMMON_PRACTICE, type Drawn, type Seen, type TechniqueRow } from './types';
 
 const STEPS: ReadonlySet<NoteFunction | null | undefined> = new Set(['passing', 'neighbour', 'scale step']);
 
 const recognise = ({ tones, functions }: Seen): boolean =>
   tones.some((tone, index) => STEPS.has(functions[index]) && !isOutsideScale(tone));
+
+/** A note outside the chord that is entered by step, and left by step where another follows. */
+const mayShow = ({ offsets, members }: Drawn): boolean =>
+  offsets.some((offset, index) => {
+    const [before, next] = [offsets[index - 1], offsets[index + 1]];
+    if (before === undefined || members[index]) return false;
+    return Math.abs(offset - before) <= 2 && (next === undefined || Math.abs(next - offset) <= 2);
+  });
 
 /** The first note outside the chord and where it moves. */
 function stepClaim({ tones, facts }: Scene): Claim | null {
@@ -32,6 +40,9 @@ export const SCALE_STEPS: TechniqueRow = {
   allows: ['notes outside the chord'],
   place: 'turn',
   recognise,
+  recognisePart: recognise,
+  mayShow,
+  lead: 'step',
   telling: 4,
   claim: (scene) =>
     walkClaim(scene) ?? (scene.facts.techniques.includes('scale steps') ? stepClaim(scene) : null),

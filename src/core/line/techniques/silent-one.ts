@@ -25,6 +25,9 @@ export const SILENT_ONE: TechniqueRow = {
   allows: ['silent beat one'],
   place: 'answer',
   recognise: ({ bar, tones }) => tones.length > 0 && isSilentOnOne(tones) && bar.stretches[0]?.chord !== null,
+  recognisePart: ({ opens, tones }) => opens && (tones[0]?.start ?? 0) > 0,
+  mayShow: ({ silentOne }) => silentOne,
+  lead: null,
   telling: 1,
   claim,
 };

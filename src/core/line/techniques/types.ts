@@ -16,6 +16,30 @@ export interface Seen {
   readonly functions: readonly (NoteFunction | null)[];
 }
 
+/** A chord's share of a bar that holds several, as the search asks what it shows. */
+export interface SeenPart extends Seen {
+  /** It begins the bar. */
+  readonly opens: boolean;
+  /** The first note of the share after it in its bar; null where the bar ends with it. */
+  readonly next: Tone | null;
+}
+
+/** A contour over a chord before its leads have pitches. */
+export interface Drawn {
+  /** Half steps above its anchor of the notes that have a pitch. */
+  readonly offsets: readonly number[];
+  /** For each of these its pitch class, 0–11, and whether the chord holds it. */
+  readonly classes: readonly number[];
+  readonly members: readonly boolean[];
+  /** Its beat one is silent. */
+  readonly silentOne: boolean;
+  /** Its longest silence as a share of the bar. */
+  readonly longestSilence: number;
+}
+
+/** What a lead can be asked to bring: a scale step, an approach from outside the chord, the next root early. */
+export type LeadWish = 'step' | 'approach' | 'early';
+
 /** A technique: everything that the program knows about it. */
 export interface TechniqueRow {
   readonly technique: Technique;
@@ -32,6 +56,15 @@ export interface TechniqueRow {
   readonly place: PhrasePlace;
   /** Whether a bar shows it. */
   recognise(seen: Seen): boolean;
+  /** Whether a chord's share of a bar shows it; never where it is told of whole bars. */
+  recognisePart(part: SeenPart): boolean;
+  /**
+   * Whether a contour can come to show it by the notes that have a pitch, so that what is asked for is not dropped
+   * as dear. What leads bring is known by `lead`.
+   */
+  mayShow(drawn: Drawn): boolean;
+  /** What a lead is asked to bring where the bar shall show it; null where leads have no part in it. */
+  readonly lead: LeadWish | null;
   /** Its place in a reason: claims are said in this order, the lowest first. */
   readonly telling: number;
   /** What it has to say about a bar; null for nothing. */
