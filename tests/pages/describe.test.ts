@@ -1,14 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import { fileStem } from '../../src/app/pages/saving/file';
-import {
-  chordsOf,
-  degreesLine,
-  describeFacts,
-  describePiece,
-  stringName,
-} from '../../src/app/pages/words/describe';
+import { chordsOf, degreesLine, describeFacts, describePiece } from '../../src/app/pages/words/describe';
 import { COMMON_TIME, listed, ticks } from '../../src/core/base';
-import { deriveSheet, type LineSheet, newLesson, setChartText, setFeel, setKey } from '../../src/core/lesson';
+import {
+  deriveSheet,
+  type LineSheet,
+  newLesson,
+  setChartText,
+  setFeel,
+  setKey,
+  stringName,
+} from '../../src/core/lesson';
 import type { BarAnalysis } from '../../src/core/line';
 import { parseKey } from '../../src/core/theory';
 

@@ -3,13 +3,7 @@ import { tuningOptions } from '../../src/app/pages/aims/tunings';
 import { placesText } from '../../src/app/pages/fingering/bar-on-neck';
 import { ideaNames } from '../../src/app/pages/ideas/names';
 import { neckPicture } from '../../src/app/pages/neck/picture';
-import {
-  chordsOf,
-  describeBar,
-  describeFacts,
-  describePiece,
-  describeScore,
-} from '../../src/app/pages/words/describe';
+import { chordsOf, describeFacts, describePiece, describeScore } from '../../src/app/pages/words/describe';
 import { type LineNote, midiNumber, type SpelledPitch } from '../../src/core/base';
 import { barSignature, chordFunctions, signatureText } from '../../src/core/chart';
 import { checkLesson, composePiece, explainPiece, ideaOfferFor } from '../../src/core/composing';
@@ -18,6 +12,7 @@ import { TUNINGS } from '../../src/core/fretboard';
 import {
   aimWords,
   changeBars,
+  describeBar,
   type Lesson,
   neckShapes,
   setAim,

@@ -1,6 +1,11 @@
-import type { InstrumentSettings, Lesson, LinePiece, LineSheet } from '../../../core/lesson';
+import {
+  type InstrumentSettings,
+  type Lesson,
+  type LinePiece,
+  type LineSheet,
+  stringName,
+} from '../../../core/lesson';
 import { useAtWork } from '../at-work';
-import { stringName } from '../words';
 
 /** A written bar (index from 0) with all that its fingering depends on. */
 export interface BarOnNeck {

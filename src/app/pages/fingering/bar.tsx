@@ -1,10 +1,18 @@
 import { useMemo, useState } from 'react';
 import { barName, type Fret, fret, midiOf, type Pins, stringNumber } from '../../../core/base';
 import { placesOf, romanNumeral } from '../../../core/fretboard';
-import { clearPins, handLine, keepPosition, type LineSheet, pinPlace, setPins } from '../../../core/lesson';
+import {
+  beatWords,
+  clearPins,
+  handLine,
+  keepPosition,
+  type LineSheet,
+  pinPlace,
+  setPins,
+  stringName,
+} from '../../../core/lesson';
 import { formatNameIn } from '../../../core/theory';
 import { SelectWord } from '../../controls';
-import { countOf, stringName } from '../words';
 import { type BarOnNeck, useChange } from './bar-on-neck';
 
 const placeText = (sheet: LineSheet, string: number, at: number): string =>
@@ -33,7 +41,7 @@ export function BarFingering({ piece, instrument, sheet, bar }: BarOnNeck) {
         <tbody>
           {shown.notes.map(({ note, fingered }, index) => {
             const { at, pins = {} } = pinPlace(hand, { bar, note: index });
-            const name = `${formatNameIn(sheet.noteNames ?? 'letters', note.pitch)} on ${countOf(note.start, shown.written.metre)}`;
+            const name = `${formatNameIn(sheet.noteNames ?? 'letters', note.pitch)} on ${beatWords(note.start, shown.written.metre)}`;
             const pin = (next: Pins) =>
               change(`pin ${name} in ${barName(shown.written.number)}`, (lesson) =>
                 setPins(lesson, piece.id, [{ at, pins: next }]),

@@ -1,8 +1,7 @@
 import { type ReactNode, useId, useMemo, useState } from 'react';
-import { type Passage, waysToPlay } from '../../../core/lesson';
+import { beatWords, type Passage, waysToPlay } from '../../../core/lesson';
 import { formatNameIn } from '../../../core/theory';
 import { SelectField } from '../../controls';
-import { countOf } from '../words';
 import { type BarOnNeck, placesText, useChange } from './bar-on-neck';
 
 const BAR = 'bar';
@@ -37,7 +36,7 @@ export function Elsewhere({ piece, instrument, sheet, bar }: BarOnNeck) {
           { value: BAR, label: 'This bar' },
           ...notes.map((each, index) => ({
             value: String(index),
-            label: `Only ${formatNameIn(sheet.noteNames ?? 'letters', each.note.pitch)}${metre === undefined ? '' : ` on ${countOf(each.note.start, metre)}`}`,
+            label: `Only ${formatNameIn(sheet.noteNames ?? 'letters', each.note.pitch)}${metre === undefined ? '' : ` on ${beatWords(each.note.start, metre)}`}`,
           })),
           { value: LINE, label: 'The whole line' },
         ]}

@@ -1,13 +1,14 @@
 import { listed, type Metre } from '../../../core/base';
+import { beatWords } from '../../../core/lesson';
 import type { Idea } from '../../../core/line';
 import { formatPitchIn, type Naming } from '../../../core/theory';
-import { countOf, degreesLine, describeTechniques } from '../words';
+import { degreesLine, describeTechniques } from '../words';
 
 type Named = Pick<Idea, 'notes' | 'analysis'>;
 
 /** What may tell ideas of the same degrees apart, in the order in which a teacher would say it. */
 const DIFFERENCES: readonly ((idea: Named, metre: Metre, naming: Naming) => string)[] = [
-  ({ notes }, metre) => `on ${listed(notes.map(({ start }) => countOf(start, metre)))}`,
+  ({ notes }, metre) => `on ${listed(notes.map(({ start }) => beatWords(start, metre)))}`,
   ({ notes }, _, naming) => `with ${listed(notes.map(({ pitch }) => formatPitchIn(naming, pitch)))}`,
 ];
 

@@ -1,12 +1,18 @@
 import { useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { barName, capitalised } from '../../../core/base';
-import type { HandoutSettings, InstrumentSettings, LinePiece, LineSheet } from '../../../core/lesson';
+import {
+  describeBar,
+  type HandoutSettings,
+  type InstrumentSettings,
+  type LinePiece,
+  type LineSheet,
+} from '../../../core/lesson';
 import type { Pencil } from '../../../core/writing';
 import { Later, laterPart, useAtWork, useEditor } from '../at-work';
 import { whenIdle } from '../common';
 import { ShapesFold } from '../neck';
 import { type BarButton, ScoreFigure } from '../score';
-import { chordsOf, describeBar, describePiece, describeScore } from '../words';
+import { chordsOf, describePiece, describeScore } from '../words';
 import { PieceHead, type PlaceOnSheet } from './piece-head';
 
 const EXPLAINED = laterPart('What the line teaches', async () => (await import('../answers')).LineExplained);

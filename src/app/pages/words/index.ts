@@ -1,11 +1,8 @@
 export {
   chordsOf,
-  countOf,
   degreesLine,
-  describeBar,
   describeFacts,
   describePiece,
   describeScore,
   describeTechniques,
-  stringName,
 } from './describe';

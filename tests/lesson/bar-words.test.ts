@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { describeBar } from '../../src/app/pages/words';
+import { describeBar } from '../../src/core/lesson';
 import { sheetOf } from '../support/score-sheets';
 
 const sheet = sheetOf({
