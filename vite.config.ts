@@ -33,6 +33,8 @@ export default defineConfig({
           exclude: ['tests/browser/**', 'tests/rules/**', 'tests/pictures/**'],
           environment: 'node',
           testTimeout: 60_000,
+          // No test leaves anything behind in a module, and each file would else load and warm up the composer anew.
+          isolate: false,
           // Tried with the functions that the build gives it.
           server: { deps: { inline: ['chord-symbol'] } },
           benchmark: { include: ['tests/bench/*.bench.ts'] },
