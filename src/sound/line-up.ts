@@ -1,4 +1,4 @@
-import { type Performance, type PlayStep, secondsAt } from '../core/performance';
+import { type Performance, type PlayPlace, type PlayStep, secondsAt } from '../core/performance';
 import type { Cue, Deck } from './deck';
 import type { Leaving, Segment } from './synthesis/segment';
 import type { Scheduled } from './timeline';
@@ -9,12 +9,18 @@ const SAFE_AHEAD = 0.15;
 /** Seconds after which nothing rings of what was left. */
 const LONGEST_RING = 4;
 
+/** Where a step begins that says nothing of it. */
+export const beginOf = (step: PlayStep | undefined, index: number): PlayPlace =>
+  step?.begins ?? { rung: index, round: 0, playedBar: 0 };
+
 /** A segment's place in the request. */
 export interface Place {
   readonly step: number;
   readonly performance: Performance;
   readonly rounds: PlayStep['rounds'];
   readonly firstRound: number;
+  /** Where in all that is played the step begins. */
+  readonly begins: PlayPlace;
   readonly entered: number;
   /** What was left for it. */
   readonly leaving: Leaving | null;

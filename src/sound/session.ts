@@ -2,10 +2,10 @@ import { failure, type Result, success } from '../core/base';
 import { type PlayStep, secondsAt } from '../core/performance';
 import type { Audio } from './audio';
 import { type Cue, createDeck } from './deck';
-import { createLineUp, leavingOf, type Place, type Playing } from './line-up';
+import { beginOf, createLineUp, leavingOf, type Place, type Playing } from './line-up';
 import type { Renderer } from './renderer';
 import type { Segment, SegmentRequest } from './synthesis/segment';
-import { entryTick, nextBarLine, nextRoundEnd, positionIn } from './timeline';
+import { entryTick, isRest, nextBarLine, nextRoundEnd, positionIn } from './timeline';
 import type { Mix, PlayPosition } from './types';
 
 /** Seconds between scheduling a sound and hearing it: enough for the browser to take it in. */
@@ -121,6 +121,7 @@ export function createSession(
       performance: again(end.ofStep),
       rounds: rounds === 'endless' ? rounds : rounds - end.ofStep,
       firstRound: end.ofStep,
+      begins: last.begins,
       entered: 0,
       leaving: leavingOf(last, last.performance.end, end.rounds - 1),
       at: end.sample,
@@ -159,6 +160,7 @@ export function createSession(
       performance: next.performance,
       rounds: next.rounds,
       firstRound: 0,
+      begins: beginOf(next, last.step + 1),
       entered: 0,
       leaving: leavingOf(last, last.performance.end, last.rounds - 1),
     };
@@ -217,7 +219,8 @@ export function createSession(
       performance: entering.performance,
       rounds: entering.rounds,
       firstRound: 0,
-      entered: entryTick(leaving.performance, barLine.nextBar, entering.performance),
+      begins: beginOf(entering, 0),
+      entered: entryTick(leaving.performance, barLine.nextBar, entering.performance, isRest(leaving)),
       leaving: leavingOf(leaving, barLine.tick, barLine.round),
     };
     const result = await compute(place);
@@ -241,7 +244,15 @@ export function createSession(
         return failure(NOTHING_TO_PLAY);
       }
       const { performance, rounds } = first;
-      const place: Place = { step: 0, performance, rounds, firstRound: 0, entered: 0, leaving: null };
+      const place: Place = {
+        step: 0,
+        performance,
+        rounds,
+        firstRound: 0,
+        begins: beginOf(first, 0),
+        entered: 0,
+        leaving: null,
+      };
       const result = await compute(place);
       if (!result.ok) {
         return result;

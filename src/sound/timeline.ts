@@ -1,4 +1,4 @@
-import { type Performance, type PlayStep, playedBarAt, tickAt } from '../core/performance';
+import { type Performance, type PlayPlace, type PlayStep, playedBarAt, tickAt } from '../core/performance';
 import { sampleAt } from './synthesis/score';
 import type { Segment } from './synthesis/segment';
 import type { PlayPosition } from './types';
@@ -11,6 +11,8 @@ export interface Scheduled {
   readonly rounds: PlayStep['rounds'];
   /** Rounds of the step that were over before the segment began. */
   readonly firstRound: number;
+  /** Where in all that is played the step begins. */
+  readonly begins: PlayPlace;
   /** The tick at which the performance was entered. */
   readonly entered: number;
   readonly segment: Pick<Segment, 'sampleRate' | 'begin' | 'roundLength' | 'total'>;
@@ -33,13 +35,22 @@ export function positionIn(scheduled: Scheduled, sample: number): PlayPosition {
   // A played bar begins on a whole sample, which may lie a fraction of a tick before the bar's own tick.
   const played = playedBarAt(performance, tick + tickAt(performance, 0.5 / segment.sampleRate));
   return {
-    step: scheduled.step,
-    round: scheduled.firstRound + round,
     performance,
     tick,
     playedBar: played?.index ?? null,
     bar: played?.bar.bar ?? null,
+    place: placeIn(scheduled, round, played?.index ?? 0),
   };
+}
+
+/** Whether it plays the rest of a round that is begun in its middle. */
+export const isRest = ({ begins, firstRound }: Pick<Scheduled, 'begins' | 'firstRound'>): boolean =>
+  firstRound === 0 && begins.playedBar > 0;
+
+function placeIn(scheduled: Scheduled, round: number, playedBar: number): PlayPlace {
+  const { begins, firstRound } = scheduled;
+  const skipped = isRest(scheduled) ? begins.playedBar : 0;
+  return { rung: begins.rung, round: begins.round + firstRound + round, playedBar: skipped + playedBar };
 }
 
 /** An end of a round of the segment, the last one excepted. */
@@ -101,14 +112,22 @@ export function nextBarLine(scheduled: Scheduled, sample: number): BarLine {
  * Where a new performance is entered so that it goes on with the bar that would have come next: the same
  * place in the order of playing when both have the same order, else the first time the written bar is played,
  * else the beginning.
+ * @param rest - what is left is the rest of a round that was begun in its middle: the whole round comes after it
  */
-export function entryTick(leaving: Performance, nextBar: number, entering: Performance): number {
+export function entryTick(
+  leaving: Performance,
+  nextBar: number,
+  entering: Performance,
+  rest = false,
+): number {
+  if (rest && nextBar === 0) return entering.bars[0]?.start ?? entering.countIn;
   const written = leaving.bars[nextBar]?.bar;
+  const skipped = rest ? Math.max(0, entering.bars.length - leaving.bars.length) : 0;
   const sameOrder =
-    leaving.bars.length === entering.bars.length &&
-    leaving.bars.every((bar, index) => bar.bar === entering.bars[index]?.bar);
+    leaving.bars.length + skipped === entering.bars.length &&
+    leaving.bars.every((bar, index) => bar.bar === entering.bars[skipped + index]?.bar);
   const bar = sameOrder
-    ? entering.bars[nextBar]
+    ? entering.bars[skipped + nextBar]
     : entering.bars.find((candidate) => candidate.bar === written);
   return bar?.start ?? entering.countIn;
 }

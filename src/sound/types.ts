@@ -1,5 +1,5 @@
 import type { Result } from '../core/base';
-import type { Performance, PlayStep } from '../core/performance';
+import type { Performance, PlayPlace, PlayStep } from '../core/performance';
 import type { Part } from '../core/playing';
 
 /**
@@ -24,10 +24,8 @@ export type PlayerState =
   | { readonly kind: 'playing' };
 
 export interface PlayPosition {
-  /** Index into the steps of the request in force. */
-  readonly step: number;
-  /** Rounds of the step already finished. */
-  readonly round: number;
+  /** The place in all that is played, where it could go on after a pause. */
+  readonly place: PlayPlace;
   /** The performance that is heard right now. */
   readonly performance: Performance;
   /** From the beginning of the performance, the count-in included; a fraction of a tick is kept. */

@@ -196,3 +196,48 @@ test('printed by the browser it is the sheet in ink with its cautions, without t
   const furthest = Math.max(...pages.flatMap(({ width, texts }) => texts.map(({ x }) => x - width)));
   expect(furthest).toBeLessThan(-40);
 });
+
+test('bars are tapped to start, dragged over to loop; Space pauses and goes on, wherever the focus is', async () => {
+  const { page, expectClean } = await openApp({ path: '?practice', width: 390, height: 844 });
+  await page.locator('input[type="file"]').setInputFiles(LESSON_FILE);
+  await score(page).locator('svg').first().waitFor();
+  const bar = (number: number) => page.getByRole('button', { name: new RegExp(`^Bar ${number}, `) });
+  const middle = async (number: number) => {
+    const box = await bar(number).boundingBox();
+    if (box === null) throw new Error(`Bar ${number} is not on the page.`);
+    return [box.x + box.width / 2, box.y + box.height / 3] as const;
+  };
+  await bar(2).scrollIntoViewIfNeeded();
+  await page.mouse.move(...(await middle(1)));
+  await page.mouse.down();
+  await page.mouse.move(...(await middle(2)), { steps: 4 });
+  await page.mouse.up();
+  await page.getByRole('status', { name: 'Loop' }).getByText('Bars 1 to 2 round and round.').waitFor();
+  expect(await bar(2).getAttribute('aria-pressed')).toBe('true');
+  expect(await playback(page).textContent()).toBe('Stopped');
+
+  await button(page, 'Slower').focus();
+  await page.keyboard.press('Space');
+  await expect.poll(() => playback(page).textContent(), PATIENT).toMatch(/^Playing bar [12]/);
+  await page.keyboard.press('Space');
+  await expect.poll(() => playback(page).textContent()).toMatch(/^Paused at bar [12]/);
+  await button(page, 'Go on').click();
+  await expect.poll(() => playback(page).textContent(), PATIENT).toMatch(/^Playing bar [12]/);
+
+  await bar(4).click();
+  await expect.poll(() => playback(page).textContent(), PATIENT).toMatch(/^Playing bar 4/);
+  expect(await page.getByRole('status', { name: 'Loop' }).textContent()).toBe('');
+  await button(page, 'Stop').click();
+  // No word of the ledge is smaller than a thumb, and no field so small that a telephone enlarges the page.
+  await button(page, 'Change how').click();
+  const small = await page.locator('.ledge :is(button, input, select)').evaluateAll((controls) =>
+    controls.flatMap((control) => {
+      const { width, height } = control.getBoundingClientRect();
+      const type = Number.parseFloat(getComputedStyle(control).fontSize);
+      const isField = control.tagName !== 'BUTTON';
+      return width < 43.9 || height < 43.9 || (isField && type < 16) ? [control.outerHTML] : [];
+    }),
+  );
+  expect(small).toEqual([]);
+  expectClean();
+});

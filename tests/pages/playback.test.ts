@@ -66,8 +66,16 @@ function fakePlayer() {
     dispose: () => {},
   };
   const stand = (step: number, round: number, bar: number | null): void => {
-    const performance = requests.at(-1)?.steps[0]?.performance;
-    if (performance !== undefined) place = { step, round, performance, tick: 0, playedBar: bar, bar };
+    const now = (changes.at(-1) ?? requests.at(-1)?.steps)?.[step];
+    if (now === undefined) return;
+    const begins = now.begins ?? { rung: step, round: 0, playedBar: 0 };
+    place = {
+      place: { ...begins, round: begins.round + round, playedBar: bar ?? 0 },
+      performance: now.performance,
+      tick: 0,
+      playedBar: bar,
+      bar: bar === null ? null : (now.performance.bars[bar]?.bar ?? null),
+    };
   };
   return { player, asked, requests, changes, mixes, answers, become, stand };
 }
@@ -309,6 +317,62 @@ describe('the ladder', () => {
     expect(playback.getState().step).toBe(2);
     set({ ladder: { climbed: false, rungs } });
     expect(changes[1]?.map(({ performance }) => Number(performance.tempo))).toEqual([126]);
+  });
+});
+
+describe('a pause', () => {
+  const barsOf = (steps: readonly PlayStep[] = []) =>
+    steps.map(({ performance, rounds }) => [performance.bars.map(({ bar }) => bar), rounds]);
+
+  test('goes on with the bar it was paused in, counted in, and then round as before', async () => {
+    const { playback, requests, stand } = deskOf(lessonOf({ playing: { loop: true } }));
+    await playback.play();
+    stand(0, 3, 2);
+    frame();
+    playback.pause();
+    expect(playback.getState()).toMatchObject({ kind: 'stopped', paused: { bar: 2 } });
+    await playback.goOn();
+    const [step] = requests[1]?.steps ?? [];
+    expect(barsOf(requests[1]?.steps)).toEqual([[[2, 3], 'endless']]);
+    expect(step?.again?.(1).bars.map(({ bar }) => bar)).toEqual([0, 1, 2, 3]);
+    expect(step?.performance.countIn).toBe(4 * 960);
+    expect(step?.again?.(1).countIn).toBe(0);
+    expect(playback.getState()).toMatchObject({ kind: 'playing', paused: null });
+    stand(0, 0, 0);
+    frame();
+    expect(playback.getState().round).toBe(3);
+  });
+
+  test('goes on with the second time of a bar that is repeated', async () => {
+    const { playback, requests, stand } = deskOf(lessonOf({ chart: '|: C | F :| G |' }));
+    await playback.play();
+    stand(0, 0, 3);
+    playback.pause();
+    await playback.goOn();
+    expect(barsOf(requests[1]?.steps)).toEqual([[[1, 2], 1]]);
+  });
+
+  test('goes on from the rung and the round that were climbed', async () => {
+    const rungs = [60, 80].map((tempo) => ({ tempo: bpm(tempo), rounds: 2 }));
+    const { playback, requests, stand } = deskOf(lessonOf({ playing: { ladder: { climbed: true, rungs } } }));
+    await playback.play();
+    stand(1, 1, 3);
+    playback.pause();
+    await playback.goOn();
+    expect(requests[1]?.steps.map(({ performance, begins }) => [performance.tempo, begins])).toEqual([
+      [80, { rung: 1, round: 1, playedBar: 3 }],
+    ]);
+  });
+
+  test('is forgotten with Stop and with a new beginning', async () => {
+    const { playback, requests, stand } = deskOf(lessonOf());
+    await playback.play();
+    stand(0, 0, 1);
+    playback.pause();
+    playback.stop();
+    expect(playback.getState().paused).toBeNull();
+    await playback.play(2);
+    expect(barsOf(requests[1]?.steps)).toEqual([[[2, 3], 1]]);
   });
 });
 

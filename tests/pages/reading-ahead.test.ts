@@ -21,8 +21,7 @@ const performance = (bars: readonly number[]): Performance => ({
 
 /** A moment by the played bar, from 0, −1 the count-in, and its beat from 0. */
 const at = (bars: readonly number[], playedBar: number, beat: number) => ({
-  step: 0,
-  round: 0,
+  place: { rung: 0, round: 0, playedBar: Math.max(0, playedBar) },
   performance: performance(bars),
   tick: BAR * (playedBar + 1) + BEAT * beat,
   playedBar: playedBar < 0 ? null : playedBar,
@@ -62,16 +61,16 @@ describe('scrolling ahead', () => {
     expect(scrollAhead({ top: 400, bottom: 640 }, { top: 660, bottom: 900 }, view)).toBe(340);
   });
 
-  test('always leaves what is read in view, at the top where it is higher than the window', () => {
+  test('always leaves what is read in view, with its tab at the bottom where it is higher than the window', () => {
     const reach = fc.tuple(fc.integer({ min: -2000, max: 3000 }), fc.integer({ min: 20, max: 900 }));
     fc.assert(
       fc.property(reach, fc.integer({ min: 20, max: 900 }), ([top, height], next) => {
         const coming = { top, bottom: top + height };
         const down = scrollAhead(coming, { top: coming.bottom, bottom: coming.bottom + next }, view);
         const moved = { top: coming.top - down, bottom: coming.bottom - down };
-        expect(moved.top).toBeGreaterThanOrEqual(view.top);
-        if (height <= view.bottom - view.top) expect(moved.bottom).toBeLessThanOrEqual(view.bottom);
-        else expect(moved.top).toBe(view.top);
+        expect(moved.bottom).toBeLessThanOrEqual(view.bottom);
+        if (height <= view.bottom - view.top) expect(moved.top).toBeGreaterThanOrEqual(view.top);
+        else expect(moved.bottom).toBe(view.bottom);
         if (height + next <= view.bottom - view.top)
           expect(moved.bottom + next).toBeLessThanOrEqual(view.bottom);
       }),

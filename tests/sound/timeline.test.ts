@@ -22,6 +22,7 @@ function schedule(
     performance,
     rounds,
     firstRound: 0,
+    begins: { rung: 0, round: 0, playedBar: 0 },
     entered,
     segment: { sampleRate: RATE, begin, roundLength, total },
     start,
@@ -37,19 +38,19 @@ describe('the playhead', () => {
 
   test('stands in the count-in, then in the bars, round after round', () => {
     const at = (seconds: number) => positionIn(endless, 1000 + seconds * RATE);
-    expect(at(0)).toMatchObject({ tick: 0, bar: null, round: 0 });
+    expect(at(0)).toMatchObject({ tick: 0, bar: null, place: { round: 0 } });
     expect(at(1.9).bar).toBeNull();
-    expect(at(2)).toMatchObject({ bar: 0, playedBar: 0, round: 0 });
+    expect(at(2)).toMatchObject({ bar: 0, playedBar: 0, place: { round: 0 } });
     expect(at(4.5).bar).toBe(1);
     expect(at(9.99).bar).toBe(3);
-    expect(at(10)).toMatchObject({ bar: 0, round: 1, tick: 3840 });
-    expect(at(2 + 8 * 100 + 2.5)).toMatchObject({ bar: 1, round: 100 });
+    expect(at(10)).toMatchObject({ bar: 0, place: { round: 1 }, tick: 3840 });
+    expect(at(2 + 8 * 100 + 2.5)).toMatchObject({ bar: 1, place: { round: 100 } });
   });
 
   test('counts from where the performance was entered', () => {
     const entered = schedule(tune, 3840 * 3, 0, 'endless');
-    expect(positionIn(entered, 0)).toMatchObject({ bar: 2, round: 0 });
-    expect(positionIn(entered, 2 * BAR)).toMatchObject({ bar: 0, round: 1 });
+    expect(positionIn(entered, 0)).toMatchObject({ bar: 2, place: { round: 0 } });
+    expect(positionIn(entered, 2 * BAR)).toMatchObject({ bar: 0, place: { round: 1 } });
   });
 });
 
@@ -100,5 +101,23 @@ describe('a new performance is entered', () => {
   test('after its count-in', () => {
     const counted = skaTune({ passage: { first: 3, last: 4 } });
     expect(entryTick(tune, 0, counted)).toBe(counted.countIn);
+  });
+});
+
+describe('the rest of a round that was begun in its middle', () => {
+  const whole = skaTune({ countIn: 0 });
+  const rest = skaTune({ countIn: 0, from: 2 });
+
+  test('is placed in the whole round, and so is what comes after it', () => {
+    const begins = { rung: 1, round: 2, playedBar: 2 };
+    const scheduled = { ...schedule(rest, 0, 0, 'endless'), begins };
+    expect(positionIn(scheduled, BAR)).toMatchObject({ bar: 3, place: { rung: 1, round: 2, playedBar: 3 } });
+    const next = { ...schedule(whole, 0, 0, 'endless'), begins, firstRound: 1 };
+    expect(positionIn(next, BAR)).toMatchObject({ bar: 1, place: { rung: 1, round: 3, playedBar: 1 } });
+  });
+
+  test('goes on in the whole round with the bar that would have come next', () => {
+    expect(entryTick(rest, 1, whole, true)).toBe(3 * 3840);
+    expect(entryTick(rest, 0, whole, true)).toBe(0);
   });
 });

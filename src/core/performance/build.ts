@@ -17,16 +17,19 @@ const inOrder = (one: PerformanceEvent, other: PerformanceEvent): number =>
   one.start - other.start || PARTS.indexOf(one.part) - PARTS.indexOf(other.part);
 
 /** The metre that the count-in counts: that of the first full bar. */
-function openingMetre(sheet: LineSheet, { passage }: PerformanceOptions): Metre {
+function openingMetre(sheet: LineSheet, options: PerformanceOptions): Metre {
+  const { passage, from = 0 } = options;
+  const [first] = from > 0 ? planBars(sheet, options, 0) : [];
+  if (first !== undefined) return first.metre;
   const opening = sheet.chart.bars.find((bar) => !bar.pickup && bar.number >= (passage?.first ?? 1));
   return opening?.metre ?? sheet.metre;
 }
 
 /** How long is counted in, and how long the intro is. A pickup completes a bar that one of them has begun. */
 function beforeTicks(sheet: LineSheet, options: PerformanceOptions, metre: Metre) {
-  const { countIn, passage, intro = false } = options;
+  const { countIn, passage, intro = false, from = 0 } = options;
   const first = sheet.chart.bars[0];
-  const begins = first !== undefined && (passage === null || passage.first <= first.number);
+  const begins = first !== undefined && from === 0 && (passage === null || passage.first <= first.number);
   const pickup = (countIn > 0 || intro) && begins && first.pickup;
   const begun = pickup ? Math.max(0, barTicks(metre) - barTicks(first.metre)) : 0;
   return {

@@ -1,5 +1,5 @@
 export { buildPerformance } from './build';
 export type { PerformanceOptions } from './options';
-export { type PlayStep, performanceOf, stepsOf } from './steps';
+export { type PlayPlace, type PlayStep, performanceOf, placeOfBar, stepsOf } from './steps';
 export { playedBarAt, secondsAt, tickAt } from './time';
 export * from './types';

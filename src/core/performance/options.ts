@@ -12,6 +12,8 @@ export interface PerformanceOptions {
    * left out.
    */
   readonly passage: { readonly first: number; readonly last: number } | null;
+  /** Played bars of the round that are left out at its beginning; none, unless said otherwise. */
+  readonly from?: number;
   /** Every round, unless said otherwise. */
   readonly bass?: BassPlan;
   /** Every beat, unless said otherwise. */

@@ -76,6 +76,15 @@ function turnsOf(order: readonly number[], options: PerformanceOptions): readonl
   }
 }
 
+/** A round from its played bar `from` on, which then begins where the round began. */
+function fromBar(planned: readonly PlannedBar[], from: number): readonly PlannedBar[] {
+  const begin = planned.filter(({ bar }) => bar !== null)[from];
+  const skipped = begin === undefined ? 0 : begin.start - (planned[0]?.start ?? 0);
+  return planned
+    .slice(begin === undefined ? 0 : planned.indexOf(begin))
+    .map((bar) => ({ ...bar, start: bar.start - skipped }));
+}
+
 /**
  * Every bar of one round, empty bars included, from the end of the count-in on. A pickup leads in once: where the bars are
  * played by turns it does not come again, so that the beat goes on.
@@ -98,5 +107,5 @@ export function planBars(
     planned.push({ ...turn, sheetBar, metre, start, duration });
     start += duration;
   }
-  return planned;
+  return fromBar(planned, options.from ?? 0);
 }

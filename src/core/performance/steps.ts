@@ -4,6 +4,16 @@ import { EVERY_BEAT, EVERY_ROUND, passageOf, practiceTempo } from '../playing';
 import { buildPerformance } from './build';
 import type { Performance } from './types';
 
+/** A place in what the sentence says: where playing can begin, and where it goes on after a pause. */
+export interface PlayPlace {
+  /** Index of the rung of the ladder; 0 where none is climbed. */
+  readonly rung: number;
+  /** Rounds of the rung that are over. */
+  readonly round: number;
+  /** Index among the bars that the whole round plays. */
+  readonly playedBar: number;
+}
+
 /**
  * A performance and how often its round is played. The count-in of a step sounds once, before its first
  * round. A tempo ladder is a list of steps, the same bars at rising tempos.
@@ -15,14 +25,20 @@ export interface PlayStep {
   readonly rounds: number | 'endless';
   /** What is played in a later round, counted from 1; left out where every round is like the first. */
   readonly again?: (round: number) => Performance;
+  /** Where in all that is said it begins; at the beginning, when left out. */
+  readonly begins?: PlayPlace;
 }
 
 interface Round {
   readonly tempo?: Bpm;
   /** Rounds played before it. */
   readonly before?: number;
-  /** Whether it is the first one of all, which is counted in. */
+  /** Whether it is the first one of all. */
   readonly begins: boolean;
+  /** Whether it is counted in; as the first one is, when left out. */
+  readonly counted?: boolean;
+  /** Played bars that are left out at its beginning. */
+  readonly from?: number;
   /** Whether others follow, which an empty bar may part. */
   readonly parted: boolean;
   /** Whether nothing comes after it. */
@@ -37,8 +53,8 @@ function roundOf(piece: LinePiece, sheet: LineSheet, round: Round, as: 'sound' |
   const { intro = false, ending = true } = piece.playing;
   return buildPerformance(sheet, {
     tempo: round.tempo ?? practiceTempo(piece),
-    countIn: round.begins ? countIn : 0,
-    intro: round.begins && intro,
+    countIn: (round.counted ?? round.begins) ? countIn : 0,
+    intro: round.begins && intro && round.from === undefined,
     ending: round.ends && ending,
     passage: passageOf(piece, sheet),
     bass: bassPlan,
@@ -46,6 +62,7 @@ function roundOf(piece: LinePiece, sheet: LineSheet, round: Round, as: 'sound' |
     emptyBar: emptyBar && round.parted,
     pickup: round.begins,
     goesRound: as === 'sound' && round.goesRound === true,
+    ...(round.from === undefined ? {} : { from: round.from }),
     ...(seed === null ? {} : { drumSeed: seed }),
     ...(seed === null || as === 'notes' ? {} : { humaniseSeed: seed }),
   });
@@ -66,32 +83,87 @@ const seedOf = ({ seed, playing }: LinePiece, round: number): number | null => {
 export const performanceOf = (piece: LinePiece, sheet: LineSheet, as: 'sound' | 'notes'): Performance =>
   roundOf(piece, sheet, { begins: true, parted: false, ends: !piece.playing.loop }, as);
 
-/** Everything the player is to play, as the sentence says; the last rung of a ladder goes round where a loop is on. */
-export function stepsOf(piece: LinePiece, sheet: LineSheet): readonly PlayStep[] {
-  const { loop, ladder, humanised } = piece.playing;
+interface Stretch {
+  readonly tempo?: Bpm;
+  readonly wanted: number;
+  /** As the last one goes round where a loop is on. */
+  readonly rounds: number | 'endless';
+}
+
+/** The rungs of the ladder, or all as one rung. */
+function stretchesOf({ playing: { loop, ladder } }: LinePiece): readonly Stretch[] {
   const rungs: readonly { readonly tempo?: Bpm; readonly rounds: number }[] =
     ladder?.climbed === true ? ladder.rungs : [{ rounds: 1 }];
+  return rungs.map(({ rounds: wanted, ...rung }, index) => ({
+    ...rung,
+    wanted,
+    rounds: loop && index === rungs.length - 1 ? 'endless' : wanted,
+  }));
+}
+
+const BEGINNING: PlayPlace = { rung: 0, round: 0, playedBar: 0 };
+
+/**
+ * Everything the player is to play, as the sentence says, from a place on; the last rung of a ladder goes round where a loop
+ * is on. It is counted in wherever it begins; a round that is begun in its middle is whole when it comes again.
+ */
+export function stepsOf(piece: LinePiece, sheet: LineSheet, place = BEGINNING): readonly PlayStep[] {
+  const stretches = stretchesOf(piece);
   let before = 0;
-  return rungs.map(({ tempo, rounds: wanted }, index): PlayStep => {
-    const last = index === rungs.length - 1;
-    const rounds = last && loop ? 'endless' : wanted;
+  return stretches.flatMap(({ tempo, wanted, rounds }, index): readonly PlayStep[] => {
+    const last = index === stretches.length - 1;
     const earlier = before;
     before += wanted;
-    const play = (round: number): Performance =>
-      roundOf(
+    const here = index === place.rung ? place : { ...BEGINNING, rung: index };
+    const left = rounds === 'endless' ? rounds : rounds - here.round;
+    if (index < place.rung || (left !== 'endless' && left < 1)) return [];
+    const play = (played: number): Performance => {
+      const round = here.round + played;
+      const entered = index === place.rung && played === 0;
+      const ends = last && round + 1 === rounds;
+      return roundOf(
         piece,
         sheet,
         {
           ...(tempo === undefined ? {} : { tempo }),
+          ...(entered && here.playedBar > 0 ? { from: here.playedBar } : {}),
           before: earlier + round,
           begins: index === 0 && round === 0,
-          parted: !(last && round + 1 === rounds),
-          ends: last && round + 1 === rounds,
+          counted: entered,
+          parted: !ends,
+          ends,
           goesRound: true,
         },
         'sound',
       );
-    const same = rounds === 1 || (humanised === false && (rounds === 'endless' || !last));
-    return { performance: play(0), rounds, ...(same ? {} : { again: play }) };
+    };
+    const steady = piece.playing.humanised === false && (rounds === 'endless' || !last);
+    const same = left === 1 || (steady && here.playedBar === 0);
+    return [{ performance: play(0), rounds: left, begins: here, ...(same ? {} : { again: play }) }];
   });
+}
+
+/** Whether a place is still there: a ladder may have been made shorter. */
+const isWithin = (piece: LinePiece, { rung, round }: PlayPlace): boolean => {
+  const rounds = stretchesOf(piece)[rung]?.rounds ?? 0;
+  return rounds === 'endless' || round < rounds;
+};
+
+/**
+ * The place of a written bar, on the rung and in the round of `near`: the played bar there where it is that written bar,
+ * else the first time that it is played; the beginning of the round where it is not played.
+ * @param bar index of the written bar
+ */
+export function placeOfBar(
+  piece: LinePiece,
+  sheet: LineSheet,
+  bar: number,
+  near: PlayPlace = BEGINNING,
+): PlayPlace {
+  const begun = isWithin(piece, near) ? near : BEGINNING;
+  const [step] = stepsOf(piece, sheet, { ...begun, playedBar: 0 });
+  const bars = step?.performance.bars ?? [];
+  const isThere = bars[near.playedBar]?.bar === bar;
+  const playedBar = isThere ? near.playedBar : bars.findIndex((each) => each.bar === bar);
+  return { ...begun, playedBar: Math.max(0, playedBar) };
 }

@@ -1,4 +1,5 @@
 export { proposeLadder } from './ladder';
+export { fasterBy, loopOver, passageFor } from './passages';
 export { straightened, swingsEighths, unswung } from './straighten';
 export {
   bassAlone,

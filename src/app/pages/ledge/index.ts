@@ -1,1 +1,2 @@
 export { Ledge } from './ledge';
+export { FRETBOARD, useLedgeHeight, usePlayedLine } from './line';

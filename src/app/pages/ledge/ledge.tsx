@@ -1,18 +1,9 @@
-import { memo, type RefObject, useLayoutEffect, useRef, useState } from 'react';
-import {
-  deriveSheet,
-  type Lesson,
-  type LinePiece,
-  type LineSheet,
-  lineAtHand,
-  setCount,
-  setPlaying,
-} from '../../../core/lesson';
-import { Later, laterPart, useAtWork, useEditor, useLessonButNotes } from '../at-work';
+import { memo, useRef, useState } from 'react';
+import { deriveSheet, type Lesson, lineAtHand } from '../../../core/lesson';
+import { Later, useAtWork, useEditor, useLessonButNotes } from '../at-work';
 import { PlayAndStop, PlaybackStatus, PlayingSentence, usePlayingKeys } from '../playing';
 import type { SaveNeck } from '../saving';
-
-const FRETBOARD = laterPart('The fretboard', async () => (await import('./fretboard')).Fretboard);
+import { FRETBOARD, useLedgeHeight, usePlayedLine } from './line';
 
 interface LedgeProps {
   readonly settled: Lesson;
@@ -61,38 +52,3 @@ export const Ledge = memo(function Ledge({ settled, saveNeck }: LedgeProps) {
     </section>
   );
 });
-
-/** The line to be played, and how its settings are changed in the lesson. */
-function usePlayedLine(piece: LinePiece | null, sheet: LineSheet | null) {
-  const { session } = useAtWork();
-  if (piece === null || sheet === null) return null;
-  const { lessons } = session;
-  return {
-    piece,
-    sheet,
-    onChange: (change: Parameters<typeof setPlaying>[2], join?: string) =>
-      lessons.change((lesson) => setPlaying(lesson, piece.id, change), {
-        label: 'change how it is played',
-        ...(join === undefined ? {} : { join: `${join} ${piece.id}` }),
-      }),
-    onCount: (count: Parameters<typeof setCount>[2]) =>
-      lessons.change((lesson) => setCount(lesson, piece.id, count), { label: 'change the count' }),
-  };
-}
-
-/** Tells the style sheets how high the ledge is, whatever the sentence says, so that nothing is hidden behind it. */
-function useLedgeHeight(ledge: RefObject<HTMLElement | null>): void {
-  useLayoutEffect(() => {
-    const watched = ledge.current;
-    if (watched === null) return;
-    const { style } = document.documentElement;
-    const observer = new ResizeObserver(() =>
-      style.setProperty('--ledge-height', `${watched.getBoundingClientRect().height}px`),
-    );
-    observer.observe(watched);
-    return () => {
-      observer.disconnect();
-      style.removeProperty('--ledge-height');
-    };
-  }, [ledge]);
-}

@@ -9,7 +9,7 @@ import {
 } from '../../../core/lesson';
 import { bassAlone, EVERY_BEAT, EVERY_ROUND, PARTS, type Part } from '../../../core/playing';
 import { NumberWord, SelectWord, SwitchWord } from '../../controls';
-import { KEYS_IN_WORDS } from './keys';
+import { keysInWords } from './keys';
 import { LadderWords } from './ladder';
 import type { SentenceProps } from './props';
 import { CLICKS } from './words';
@@ -63,7 +63,7 @@ export function Details(props: SentenceProps) {
         )}
       </p>
       <LadderWords {...props} />
-      <p className="ledge__keys">{KEYS_IN_WORDS}</p>
+      <p className="ledge__keys">{keysInWords(props.spaceInWords)}</p>
     </>
   );
 }

@@ -42,8 +42,8 @@ export const changeByKey = (key: string, piece: LinePiece, sheet: LineSheet): Ch
   KEYS.get(key.length === 1 ? key.toLowerCase() : key)?.(piece, sheet) ?? null;
 
 /** What the keys do, for the page to say. */
-export const KEYS_IN_WORDS =
-  'Keys: Space plays and stops, except in a field. With the focus on Play or Stop, the arrows up and down change the tempo by 5 %, the arrows left and right move the passage by a bar, R turns the loop on and off, B the bass, C the click.';
+export const keysInWords = (space = 'Space plays and stops, except in a field.'): string =>
+  `Keys: ${space} With the focus on Play or Stop, the arrows up and down change the tempo by 5 %, the arrows left and right move the passage by a bar, R turns the loop on and off, B the bass, C the click.`;
 
 /** Everything in which Space has a meaning of its own. */
 const TAKES_SPACE =

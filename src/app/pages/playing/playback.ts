@@ -1,6 +1,6 @@
 import { createStore } from 'zustand/vanilla';
 import { deriveSheet, type Lesson, type LinePiece, type LineSheet, lineAtHand } from '../../../core/lesson';
-import type { PlayStep } from '../../../core/performance';
+import type { PlayPlace, PlayStep } from '../../../core/performance';
 import { boundsOf, climbs, mixOf, practiceTempo, soundsTheSame } from '../../../core/playing';
 import type { Mix, Player, PlayPosition } from '../../../sound';
 
@@ -9,11 +9,21 @@ export type Heard =
   | { readonly kind: 'piece'; readonly pieceId: string }
   | { readonly kind: 'idea'; readonly pieceId: string; readonly ideaId: string };
 
+/** A place at which playing was paused. */
+interface Paused {
+  readonly pieceId: string;
+  /** Index of the written bar, with whose beginning it goes on. */
+  readonly bar: number;
+  readonly place: PlayPlace;
+}
+
 export interface PlaybackState {
   readonly kind: 'stopped' | 'preparing' | 'playing';
   /** A sentence when the last attempt failed. */
   readonly fault: string | null;
   readonly heard: Heard | null;
+  /** Where it goes on after a pause; null while nothing is paused. */
+  readonly paused: Paused | null;
   /** Index of the written bar that sounds, or null. */
   readonly bar: number | null;
   /** Index of the written bar that what is heard begins with. */
@@ -31,6 +41,7 @@ const SILENT: PlaybackState = {
   kind: 'stopped',
   fault: null,
   heard: null,
+  paused: null,
   bar: null,
   first: 0,
   counting: false,
@@ -98,15 +109,14 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
   let resting: ReturnType<typeof setTimeout> | undefined;
   /** The piece that is heard, as it is played. */
   let played: LinePiece | null = null;
-  /** The rung with which the player's own steps begin. */
-  let firstStep = 0;
 
   const follow = (created: Player): void => {
     player = created;
     created.subscribe((state) => {
       clearTimeout(resting);
       if (state.kind === 'stopped') {
-        store.setState({ ...SILENT, fault: state.fault });
+        const { paused } = store.getState();
+        store.setState({ ...SILENT, paused, fault: state.fault });
         for (const follower of followers) follower(null);
       } else {
         store.setState({ kind: state.kind });
@@ -142,8 +152,8 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
         return;
       }
       const position = player?.position() ?? null;
-      const step = firstStep + (position?.step ?? 0);
-      const round = position?.round ?? 0;
+      const step = position?.place.rung ?? 0;
+      const round = position?.place.round ?? 0;
       const shown = store.getState();
       const bar = barShown(position, shown.bar);
       const counting = position === null ? shown.counting : isCountedIn(position);
@@ -162,7 +172,6 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
     mix: Mix,
   ): Promise<void> => {
     player?.stop();
-    firstStep = 0;
     store.setState({ ...SILENT, kind: 'preparing', heard });
     const overtaken = () => store.getState().heard !== heard;
     const fail = (fault: string) => {
@@ -201,10 +210,10 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
     sheet: LineSheet,
     old: LinePiece,
   ): readonly PlayStep[] => {
-    const steps = stepsOf(piece, sheet);
     const goesOn = climbs(piece.playing) && climbs(old.playing);
-    firstStep = goesOn ? Math.min(store.getState().step, steps.length - 1) : 0;
-    return steps.slice(firstStep);
+    const last = (piece.playing.ladder?.rungs.length ?? 1) - 1;
+    const rung = goesOn ? Math.min(store.getState().step, last) : 0;
+    return stepsOf(piece, sheet, { rung, round: 0, playedBar: 0 });
   };
 
   const pieceOf = (pieceId: string): LinePiece | null => {
@@ -213,7 +222,7 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
   };
 
   /** Plays the piece that is heard as it is now. */
-  const goOn = (): void => {
+  const followLesson = (): void => {
     const { kind, heard } = store.getState();
     if (kind === 'stopped' || heard?.kind !== 'piece' || player === null || room === null) return;
     const old = played;
@@ -227,6 +236,25 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
     }
   };
 
+  const playFrom = async (pieceId: string, bar?: number, place?: PlayPlace): Promise<void> => {
+    const { lesson } = source.lessons.getState();
+    const piece = lineAtHand(lesson, pieceId);
+    const sheet = piece && lineSheet(lesson, piece);
+    if (!piece || !sheet || sheet.bars.length === 0) {
+      store.setState({ ...SILENT, fault: 'There is nothing to play yet: write a chord chart first.' });
+      return;
+    }
+    played = piece;
+    await start(
+      { kind: 'piece', pieceId: piece.id },
+      ({ stepsOf, placeOfBar }) =>
+        bar === undefined
+          ? stepsOf(piece, sheet)
+          : stepsOf(piece, sheet, placeOfBar(piece, sheet, bar, place)),
+      mixOf(piece.playing),
+    );
+  };
+
   let goingOn: ReturnType<typeof setTimeout> | undefined;
   source.lessons.subscribe((_, before) => {
     const { kind, heard } = store.getState();
@@ -237,8 +265,8 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
     clearTimeout(goingOn);
     if (piece !== null) player.setMix(mixOf(piece.playing));
     const isTyped = piece !== null && old?.kind === 'line' && old.chartText !== piece.chartText;
-    if (isTyped) goingOn = setTimeout(goOn, TYPING_REST);
-    else goOn();
+    if (isTyped) goingOn = setTimeout(followLesson, TYPING_REST);
+    else followLesson();
   });
 
   return {
@@ -259,21 +287,28 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
         })
         .catch(() => undefined);
     },
-    /** Plays the piece at hand as the ledge says. */
-    async play(): Promise<void> {
-      const { lesson } = source.lessons.getState();
-      const piece = lineAtHand(lesson, source.editor.getState().pieceId);
-      const sheet = piece && lineSheet(lesson, piece);
-      if (!piece || !sheet || sheet.bars.length === 0) {
-        store.setState({ ...SILENT, fault: 'There is nothing to play yet: write a chord chart first.' });
-        return;
-      }
-      played = piece;
-      await start(
-        { kind: 'piece', pieceId: piece.id },
-        ({ stepsOf }) => stepsOf(piece, sheet),
-        mixOf(piece.playing),
-      );
+    /**
+     * Plays the piece at hand as the ledge says.
+     * @param bar index of the written bar to begin with; the beginning when left out
+     */
+    async play(bar?: number): Promise<void> {
+      await playFrom(source.editor.getState().pieceId, bar);
+    },
+    /** Falls silent, and remembers the bar. */
+    pause(): void {
+      const { kind, heard, first } = store.getState();
+      if (kind === 'stopped' || heard?.kind !== 'piece') return;
+      const position = player?.position() ?? null;
+      const place = position?.place ?? { rung: 0, round: 0, playedBar: 0 };
+      store.setState({ paused: { pieceId: heard.pieceId, bar: position?.bar ?? first, place } });
+      player?.stop();
+      store.setState({ kind: 'stopped', heard: null });
+    },
+    /** Goes on with the bar at which it was paused, counted in as the ledge says; from the beginning where nothing is paused. */
+    async goOn(): Promise<void> {
+      const { paused } = store.getState();
+      if (paused === null) await playFrom(source.editor.getState().pieceId);
+      else await playFrom(paused.pieceId, paused.bar, paused.place);
     },
     /** Plays one idea in its place: the bar before, the bar itself and the bar after, once, with everyone. */
     async hear(piece: LinePiece, sheet: LineSheet, bar: number, ideaId: string): Promise<void> {

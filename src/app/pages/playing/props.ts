@@ -9,4 +9,6 @@ export interface SentenceProps {
   readonly onChange: SetPlaying;
   /** Asks for the tempo to be told in the other count. */
   readonly onCount: (count: Count) => void;
+  /** What Space does, where it does not play and stop alone. */
+  readonly spaceInWords?: string;
 }

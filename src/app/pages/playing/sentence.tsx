@@ -19,8 +19,14 @@ import { furtherWords, inShort, ladderWords } from './words';
  * How a piece is played, in a sentence whose underlined words can be changed. It is short until more is asked for,
  * and shorter still on a narrow screen. It changes nothing by itself.
  */
-export function PlayingSentence(props: SentenceProps) {
-  const narrow = useMedia(SMALL);
+export function PlayingSentence({
+  folds = SMALL,
+  ...props
+}: SentenceProps & {
+  /** The media query under which it is folded. */
+  readonly folds?: string;
+}) {
+  const narrow = useMedia(folds);
   const [unfolded, setUnfolded] = useState(false);
   const holder = useRef<HTMLDivElement>(null);
   if (!narrow) return <Sentence {...props} />;

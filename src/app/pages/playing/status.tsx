@@ -18,14 +18,16 @@ export function PlaybackStatus({ playback, lesson }: StatusProps) {
   const counting = useStore(playback, (state) => state.counting);
   const fault = useStore(playback, (state) => state.fault);
   const restDue = useStore(playback, (state) => state.restDue);
-  const heardId = useStore(playback, (state) => state.heard?.pieceId ?? null);
+  const paused = useStore(playback, (state) => state.paused);
+  const heardId = useStore(playback, (state) => state.heard?.pieceId ?? state.paused?.pieceId ?? null);
   const announced = useRef<string>('');
   const heard = lesson.pieces.find((piece) => piece.id === heardId);
   const sheet = heard && deriveSheet(heard, lesson.instrument, lesson.noteNames);
-  const index = bar ?? first;
+  const index = kind === 'stopped' && paused !== null ? paused.bar : (bar ?? first);
   const number = (sheet?.kind === 'line' ? sheet.bars[index]?.written.number : undefined) ?? index + 1;
   const where = barName(number);
   const playing = counting ? `Counting in to ${where}` : `Playing ${where}`;
+  const silent = paused === null ? 'Stopped' : `Paused at ${where}`;
   const turning = announced.current !== kind;
   useEffect(() => {
     announced.current = kind;
@@ -40,7 +42,7 @@ export function PlaybackStatus({ playback, lesson }: StatusProps) {
           aria-label="Playback"
           aria-live={turning ? 'polite' : 'off'}
         >
-          {kind === 'playing' ? playing : 'Stopped'}
+          {kind === 'playing' ? playing : silent}
         </p>
         {kind === 'playing' && heard?.kind === 'line' && <Rung playback={playback} piece={heard} />}
       </div>

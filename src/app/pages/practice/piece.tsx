@@ -1,8 +1,21 @@
-import { useMemo } from 'react';
-import { deriveSheet, type Lesson, type Piece } from '../../../core/lesson';
+import { useMemo, useState } from 'react';
+import { barName, barRange, capitalised } from '../../../core/base';
+import {
+  type BlankPiece,
+  type BlankSheet,
+  deriveSheet,
+  type Lesson,
+  type LinePiece,
+  type LineSheet,
+  type Piece,
+  setPlaying,
+} from '../../../core/lesson';
+import { loopOver, passageFor, passageOf } from '../../../core/playing';
+import type { BarBox, SystemLayout } from '../../../score';
 import { useAtWork } from '../at-work';
-import { ScoreFigure } from '../score';
-import { describePiece, describeScore } from '../words';
+import { type BarButton, ScoreFigure } from '../score';
+import { chordsOf, describeBar, describePiece, describeScore } from '../words';
+import { type BarRun, useDraggedBars } from './loop-bars';
 
 interface PracticePieceProps {
   readonly piece: Piece;
@@ -12,21 +25,80 @@ interface PracticePieceProps {
 
 /** One piece as the student reads it: its name, what it is, and its sheet in large. */
 export function PracticePiece({ piece, lesson, atHand }: PracticePieceProps) {
-  const { session } = useAtWork();
-  const { instrument, noteNames, handout } = lesson;
+  const { instrument, noteNames } = lesson;
   const sheet = useMemo(() => deriveSheet(piece, instrument, noteNames), [piece, instrument, noteNames]);
+  if (sheet.kind === 'line')
+    return piece.kind !== 'line' || sheet.bars.length === 0 ? null : (
+      <PracticeLine piece={piece} sheet={sheet} lesson={lesson} atHand={atHand} />
+    );
+  return piece.kind === 'line' || sheet.bars === 0 ? null : <BlankBars piece={piece} sheet={sheet} />;
+}
+
+function BlankBars({ piece, sheet }: { readonly piece: BlankPiece; readonly sheet: BlankSheet }) {
+  return (
+    <section className="piece" aria-label={piece.name}>
+      <div className="practice__heading">
+        <h2 className="practice__name">{piece.name}</h2>
+      </div>
+      <p className="piece__facts">For your own line.</p>
+      <ScoreFigure
+        sheet={sheet}
+        large
+        name={`Blank bars, ${piece.name}`}
+        description={`${sheet.bars} empty bars of staff and tab.`}
+        rows={NO_ROWS}
+        bars={null}
+      />
+    </section>
+  );
+}
+
+const NO_ROWS = { degrees: false, fingers: false };
+
+interface PracticeLineProps {
+  readonly piece: LinePiece;
+  readonly sheet: LineSheet;
+  readonly lesson: Lesson;
+  readonly atHand: boolean;
+}
+
+function PracticeLine({ piece, sheet, lesson: { handout }, atHand }: PracticeLineProps) {
+  const { session } = useAtWork();
   const rows = useMemo(
     () => ({ degrees: handout.degrees, fingers: handout.fingers, numerals: handout.numerals ?? false }),
     [handout.degrees, handout.fingers, handout.numerals],
   );
-  const isLine = sheet.kind === 'line';
-  const count = isLine ? sheet.bars.length : sheet.bars;
-  if (count === 0) return null;
+  const touch = useTouchedBars(piece, sheet);
+  const loop = useMemo(
+    () => (atHand || touch.run !== null ? loopedBars(piece, sheet, touch.run) : []),
+    [piece, sheet, touch.run, atHand],
+  );
+  const buttons = useMemo(
+    () =>
+      sheet.bars.map((bar, index): BarButton => {
+        const name = barName(bar.written.number);
+        const chords = chordsOf(bar.written, sheet.noteNames);
+        return {
+          name: atHand ? `${capitalised(name)}, ${chords}` : `${sheet.name}, ${name} (${chords})`,
+          description: describeBar(sheet, bar),
+          kept: false,
+          marked: loop.includes(index),
+        };
+      }),
+    [sheet, atHand, loop],
+  );
+  const over = {
+    isOver: (bar: number) => loop.includes(bar),
+    view: (box: BarBox, system: SystemLayout) =>
+      loop.includes(box.bar) && (
+        <LoopMark key={`loop ${box.bar}`} box={box} height={system.height} loop={loop} />
+      ),
+  };
   return (
     <section className={`piece${atHand ? ' piece--at-hand' : ''}`} aria-label={piece.name}>
       <div className="practice__heading">
         <h2 className="practice__name">{piece.name}</h2>
-        {isLine && !atHand && (
+        {!atHand && (
           <button
             type="button"
             className="button button--quiet"
@@ -37,17 +109,128 @@ export function PracticePiece({ piece, lesson, atHand }: PracticePieceProps) {
           </button>
         )}
       </div>
-      <p className="piece__facts">{isLine ? describePiece(sheet) : 'For your own line.'}</p>
-      <ScoreFigure
-        sheet={sheet}
-        large
-        name={isLine ? (atHand ? 'Score' : `${piece.name} on staff and tab`) : `Blank bars, ${piece.name}`}
-        description={isLine ? describeScore(sheet) : `${count} empty bars of staff and tab.`}
-        rows={isLine ? rows : NO_ROWS}
-        bars={null}
-      />
+      <p className="piece__facts">{describePiece(sheet)}</p>
+      {atHand && <TouchWords {...touch} piece={piece} sheet={sheet} />}
+      <div className="practice__score" {...touch.listeners}>
+        <ScoreFigure
+          sheet={sheet}
+          large
+          name={atHand ? 'Score' : `${piece.name} on staff and tab`}
+          description={describeScore(sheet)}
+          rows={rows}
+          bars={{ buttons, chosen: null, choose: touch.tap, over, drawer: () => null }}
+        />
+      </div>
     </section>
   );
 }
 
-const NO_ROWS = { degrees: false, fingers: false };
+/** Indices of the bars that go round, or are being dragged over; none where it is the whole piece. */
+function loopedBars(piece: LinePiece, sheet: LineSheet, run: BarRun | null): readonly number[] {
+  const indices = sheet.bars.map((_, index) => index);
+  if (run !== null) {
+    const [first, last] = [Math.min(run.from, run.to), Math.max(run.from, run.to)];
+    return indices.filter((index) => index >= first && index <= last);
+  }
+  const passage = passageOf(piece, sheet);
+  if (passage === null) return [];
+  return indices.filter((index) => {
+    const number = sheet.bars[index]?.written.number ?? -1;
+    return number >= passage.first && number <= passage.last;
+  });
+}
+
+interface LoopMarkProps {
+  readonly box: BarBox;
+  readonly height: number;
+  readonly loop: readonly number[];
+}
+
+/** The loop on the score: a frame around its bars, with its word at the first of them. */
+function LoopMark({ box, height, loop }: LoopMarkProps) {
+  const first = box.bar === loop[0];
+  const last = box.bar === loop.at(-1);
+  return (
+    <span
+      className={`loop-mark${first ? ' loop-mark--first' : ''}${last ? ' loop-mark--last' : ''}`}
+      style={{ left: box.x, width: box.width, height }}
+      aria-hidden="true"
+    >
+      {first && <b className="loop-mark__word">loop</b>}
+    </span>
+  );
+}
+
+/** Two taps make a loop: null while a tap starts, then which bar has been tapped. */
+type Taps = null | { readonly first: number | null };
+
+/** What a touch of the bars does: a tap starts there, a drag or two taps loop. */
+function useTouchedBars(piece: LinePiece, sheet: LineSheet) {
+  const { session, playback } = useAtWork();
+  const [taps, setTaps] = useState<Taps>(null);
+  const change = (playing: Parameters<typeof setPlaying>[2]) =>
+    session.lessons.change((lesson) => setPlaying(lesson, piece.id, playing), {
+      label: 'change how it is played',
+    });
+  const numberOf = (bar: number) => sheet.bars[bar]?.written.number ?? 1;
+  const loop = ({ from, to }: BarRun) => {
+    session.choosePiece(piece.id);
+    change(loopOver(sheet, numberOf(from), numberOf(to)));
+    setTaps(null);
+  };
+  const { run, listeners } = useDraggedBars(loop);
+  const tap = (bar: number | null) => {
+    if (bar === null) return;
+    if (taps !== null) {
+      if (taps.first === null) setTaps({ first: bar });
+      else loop({ from: taps.first, to: bar });
+      return;
+    }
+    session.choosePiece(piece.id);
+    const passage = passageFor(piece, sheet, numberOf(bar));
+    if (passage !== null) change(passage);
+    void playback.play(bar);
+  };
+  const shown = taps?.first == null ? run : { from: taps.first, to: taps.first };
+  return { run: run ?? shown, listeners, tap, taps, setTaps, lift: () => change({ passage: null }) };
+}
+
+type TouchWordsProps = Pick<ReturnType<typeof useTouchedBars>, 'taps' | 'setTaps' | 'lift'> & {
+  readonly piece: LinePiece;
+  readonly sheet: LineSheet;
+};
+
+/** Says what a touch of the bars does, and what is looped. */
+function TouchWords({ piece, sheet, taps, setTaps, lift }: TouchWordsProps) {
+  const passage = passageOf(piece, sheet);
+  const where = passage === null ? '' : capitalised(barRange(passage.first, passage.last));
+  return (
+    <div className="practice__touch">
+      {taps === null ? (
+        <p>
+          Tap a bar to start there. Drag over bars to loop them, or{' '}
+          <button type="button" className="word" onClick={() => setTaps({ first: null })}>
+            loop by two taps
+          </button>
+          .
+        </p>
+      ) : (
+        <p>
+          Tap the {taps.first === null ? 'first' : 'last'} bar of the loop, or{' '}
+          <button type="button" className="word" onClick={() => setTaps(null)}>
+            leave it as it is
+          </button>
+          .
+        </p>
+      )}
+      <p role="status" aria-label="Loop">
+        {passage !== null && `${where} ${piece.playing.loop ? 'round and round.' : 'once.'}`}
+      </p>
+      {passage !== null && (
+        <button type="button" className="word" onClick={lift}>
+          Play all bars
+        </button>
+      )}
+    </div>
+  );
+}

@@ -5,10 +5,10 @@ import { lineAtHand } from '../../../core/lesson';
 import { SelectField } from '../../controls';
 import { AtWorkProvider, useAtWork, useEditor, useLesson } from '../at-work';
 import { whenIdle } from '../common';
-import { Ledge } from '../ledge';
 import { loadScore } from '../score';
 import { Cautions } from './cautions';
 import type { PracticeDesk } from './desk';
+import { PracticeLedge } from './ledge';
 import { PracticePiece } from './piece';
 
 interface PracticePageProps {
@@ -42,7 +42,7 @@ export function PracticePage({ desk, actions, notice }: PracticePageProps) {
 }
 
 function PlayingLedge() {
-  return <Ledge settled={useDeferredValue(useLesson())} saveNeck={null} />;
+  return <PracticeLedge lesson={useDeferredValue(useLesson())} />;
 }
 
 function Head({ actions }: { readonly actions: ReactNode }) {

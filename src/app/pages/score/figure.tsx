@@ -1,7 +1,7 @@
 import { type KeyboardEvent, type ReactNode, useCallback, useId, useMemo, useRef, useState } from 'react';
 import type { Sheet } from '../../../core/lesson';
 import type { BarBox, ScoreLayout, ScoreOptions, SystemLayout } from '../../../score';
-import { usePrinting, useWidth } from '../common';
+import { useMedia, usePrinting, useWidth } from '../common';
 import { useScoreLayout } from './layout';
 import { usePlayhead } from './playhead';
 import { useScore } from './ready';
@@ -41,10 +41,27 @@ const EXPECTED = { withRows: 232, bare: 150, staffSpace: 10 } as const;
 /** The smallest words keep their size where the staff is small. */
 const SMALL_STAFF = { textSizes: { small: 12 } } as const;
 
+type Height = 'high' | 'middle' | 'low';
+
+/** The large staff is as large as lets two systems with their tab be seen at once, header and ledge beside them. */
+const STAFF_AT: Readonly<Record<Height, number>> = { high: 13, middle: 11.5, low: 10 };
+const MIDDLE = '(max-height: 49.49rem)';
+const NOT_HIGH = '(max-height: 43.49rem)';
+
+function useHeight(): Height {
+  const middle = useMedia(MIDDLE);
+  const low = useMedia(NOT_HIGH);
+  return low ? 'low' : middle ? 'middle' : 'high';
+}
+
 /** Narrow screens get a slightly smaller staff and fewer bars. */
-const sizesFor = (width: number, large: boolean) => {
+const sizesFor = (width: number, large: boolean, height: Height) => {
   if (width < 480) return { staffSpace: large ? 9.5 : 8.5, barsPerSystem: 2, ...SMALL_STAFF };
-  if (large) return { staffSpace: 13, barsPerSystem: width < 960 ? 2 : 4 };
+  if (large)
+    return {
+      staffSpace: STAFF_AT[height],
+      barsPerSystem: width < 960 && height !== 'low' ? 2 : 4,
+    };
   return width < 760
     ? { staffSpace: 9, barsPerSystem: 4, ...SMALL_STAFF }
     : { staffSpace: 10, barsPerSystem: 4 };
@@ -67,7 +84,8 @@ export function ScoreFigure({
   const shownWidth = useWidth(figure);
   const printed = usePrinting() && large;
   const width = printed ? PRINTED_WIDTH : shownWidth;
-  const sizes = useMemo(() => sizesFor(width, large && !printed), [width, large, printed]);
+  const height = useHeight();
+  const sizes = useMemo(() => sizesFor(width, large && !printed, height), [width, large, printed, height]);
   const state = useScore();
   const id = useId();
   const options = useMemo(

@@ -9,13 +9,16 @@ export interface Reach {
 
 /**
  * How far the page goes down, in CSS pixels, so that a system and the one that is read next are in view: nothing where
- * both are, else as far as puts the system at the top. Where there is no room for both, one is enough.
+ * both are, else as far as puts the system at the top. Where there is no room for both, one is enough; where there is none
+ * for one, its end is seen, which is the tab.
  */
 export function scrollAhead(coming: Reach, following: Reach | null, view: Reach): number {
   const last =
     following !== null && following.bottom - coming.top <= view.bottom - view.top ? following : coming;
   const inView = coming.top >= view.top && last.bottom <= view.bottom;
-  return inView ? 0 : coming.top - view.top;
+  if (inView) return 0;
+  const tooHigh = coming.bottom - coming.top > view.bottom - view.top;
+  return tooHigh ? coming.bottom - view.bottom : coming.top - view.top;
 }
 
 /**

@@ -7,6 +7,8 @@ export interface BarButton {
   readonly name: string;
   readonly description: string;
   readonly kept: boolean;
+  /** Whether it is marked where several bars are; else the chosen one is. */
+  readonly marked?: boolean;
 }
 
 interface SystemViewProps {
@@ -46,7 +48,10 @@ function sameSystem(before: SystemViewProps, after: SystemViewProps): boolean {
 
 const sameButton = (one: BarButton | undefined, other: BarButton | undefined): boolean =>
   one === other ||
-  (one?.name === other?.name && one?.description === other?.description && one?.kept === other?.kept);
+  (one?.name === other?.name &&
+    one?.description === other?.description &&
+    one?.kept === other?.kept &&
+    one?.marked === other?.marked);
 
 /** One line of music: the drawing, a button over every bar, and the playhead's place. */
 export const SystemView = memo(function SystemView(props: SystemViewProps) {
@@ -131,7 +136,7 @@ function BarButtons({
         data-bar={box.bar}
         aria-label={button.name}
         aria-description={button.description}
-        aria-pressed={box.bar === chosen}
+        aria-pressed={button.marked ?? box.bar === chosen}
         tabIndex={box.bar === reachable ? 0 : -1}
         style={{ left: box.x, width: box.width }}
         onClick={() => onChoose(box.bar)}

@@ -1,0 +1,84 @@
+import { useRef, useState } from 'react';
+import { deriveSheet, type Lesson, lineAtHand, toldTempo } from '../../../core/lesson';
+import { climbs, fasterBy, practiceTempo } from '../../../core/playing';
+import { Later, useAtWork, useEditor } from '../at-work';
+import { FRETBOARD, useLedgeHeight, usePlayedLine } from '../ledge';
+import { inShort, PlaybackStatus, PlayingSentence, type SentenceProps } from '../playing';
+import { PracticeButtons } from './buttons';
+import { SPACE_IN_WORDS, usePracticeKeys } from './keys';
+
+/** Widths and heights at which the sentence is said in short until it is asked for: the music has the room. */
+const FOLDED = '(max-width: 74.99rem), (max-height: 49.49rem)';
+
+/** The ledge of the practice page: what is touched with a bass in the hands is large, the rest is in the sentence. */
+export function PracticeLedge({ lesson }: { readonly lesson: Lesson }) {
+  const { playback } = useAtWork();
+  const pieceId = useEditor((state) => state.pieceId);
+  const piece = lineAtHand(lesson, pieceId);
+  const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
+  const line = usePlayedLine(piece, sheet?.kind === 'line' && sheet.bars.length > 0 ? sheet : null);
+  const [neck, setNeck] = useState(false);
+  const ledge = useRef<HTMLElement>(null);
+  usePracticeKeys(playback);
+  useLedgeHeight(ledge);
+  return (
+    <section className="ledge" aria-label="Playing" ref={ledge}>
+      {neck && line !== null && (
+        <Later part={FRETBOARD} given={{ sheet: line.sheet, hand: line.piece.hand, onSave: null }} />
+      )}
+      {line === null ? (
+        <p className="ledge__sentence">There is no line in this lesson to play along with.</p>
+      ) : (
+        <>
+          <PracticeButtons playback={playback} line={line} inShort={inShort(line.piece, line.sheet)} />
+          <TempoSteps {...line} />
+          <div className="ledge__words">
+            <PlayingSentence {...line} folds={FOLDED} spaceInWords={SPACE_IN_WORDS} />
+            <PlaybackStatus playback={playback} lesson={lesson} />
+          </div>
+          <div className="ledge__tools">
+            <button
+              type="button"
+              className="button button--quiet ledge__neck"
+              aria-expanded={neck}
+              aria-controls={neck ? 'fretboard' : undefined}
+              onClick={() => setNeck(!neck)}
+            >
+              Fretboard
+            </button>
+          </div>
+        </>
+      )}
+    </section>
+  );
+}
+
+/** − and + beside the tempo; on a ladder the rungs say how fast it is. */
+function TempoSteps({ piece, onChange }: SentenceProps) {
+  if (climbs(piece.playing)) return null;
+  const step = (by: number, word: string, sign: string) => {
+    const change = fasterBy(piece, by);
+    return (
+      <button
+        type="button"
+        className="button steps__button"
+        aria-label={word}
+        // It keeps the focus at the end of its way, so it is not taken away.
+        aria-disabled={change === null}
+        onClick={() => change !== null && onChange(change, 'speed')}
+      >
+        {sign}
+      </button>
+    );
+  };
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset is for a form, and this is two buttons about one number
+    <div className="steps" role="group" aria-label="Tempo">
+      {step(-1, 'Slower', '−')}
+      <output className="steps__tempo">
+        <b>{toldTempo(piece, practiceTempo(piece))}</b> bpm
+      </output>
+      {step(1, 'Faster', '+')}
+    </div>
+  );
+}
