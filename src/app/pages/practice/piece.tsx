@@ -4,6 +4,7 @@ import {
   type BlankPiece,
   type BlankSheet,
   deriveSheet,
+  describeBar,
   type Lesson,
   type LinePiece,
   type LineSheet,
@@ -14,7 +15,7 @@ import { loopOver, passageFor, passageOf } from '../../../core/playing';
 import type { BarBox, SystemLayout } from '../../../score';
 import { useAtWork } from '../at-work';
 import { type BarButton, ScoreFigure } from '../score';
-import { chordsOf, describeBar, describePiece, describeScore } from '../words';
+import { chordsOf, describePiece, describeScore } from '../words';
 import { type BarRun, useDraggedBars } from './loop-bars';
 
 interface PracticePieceProps {
