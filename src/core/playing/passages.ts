@@ -11,7 +11,7 @@ import { boundsOf, passageOf, practiceTempo } from './wishes';
 type Change = Partial<PlayingSettings>;
 
 /** Whole beats a minute, in the count that the tempo is told in, by which a student goes faster or slower (CP: 5 after three right rounds). */
-export const TEMPO_STEP = 5;
+const TEMPO_STEP = 5;
 
 /** Loops the bars between two written numbers, whichever comes first; all of them are the whole piece. */
 export function loopOver(sheet: LineSheet, one: number, other: number): Change {
