@@ -1,10 +1,7 @@
 import type { Sheet } from '../core/lesson';
-import { inTurns, layoutInSteps, layoutScore, type ScoreLayout, type ScoreOptions } from '../score';
+import { inTurns, isLong, layoutInSteps, layoutScore, type ScoreLayout, type ScoreOptions } from '../score';
 import type { Tools } from './layout/compose';
 import { engravedAs } from './layout/pages';
-
-/** Bars from which on a piece is engraved in turns with whatever else the page has to do. */
-const LONG = 200;
 
 /** Staves that were asked for and are still to be engraved. */
 class NotEngraved extends Error {
@@ -19,8 +16,6 @@ class NotEngraved extends Error {
 /** How staves are engraved, once the score's fonts are there. */
 const ENGRAVER = { atOnce: layoutScore, inSteps: layoutInSteps };
 
-const barsOf = ({ bars }: Sheet): number => (typeof bars === 'number' ? bars : bars.length);
-
 /**
  * Lays out with staves of which the long ones are engraved in turns with the page. Which staves it takes shows while
  * it is laid out: where a long one is missing, that one is engraved and the layout begun again, which costs little.
@@ -31,7 +26,7 @@ export async function engraveInTurns<Layout>(
 ): Promise<Layout> {
   const engraved = new Map<string, ScoreLayout>();
   const engrave = (sheet: Sheet, options: ScoreOptions): ScoreLayout => {
-    if (barsOf(sheet) < LONG) return atOnce(sheet, options);
+    if (!isLong(sheet)) return atOnce(sheet, options);
     const known = engraved.get(engravedAs(sheet, options));
     if (known === undefined) throw new NotEngraved(sheet, options);
     return known;

@@ -1,3 +1,5 @@
+import type { Sheet } from '../core/lesson';
+
 /** Work in small steps: between two of them the page may answer. */
 export type Steps<Made> = Generator<undefined, Made, undefined>;
 
@@ -8,6 +10,12 @@ export function finished<Made>(steps: Steps<Made>): Made {
     if (step.done === true) return step.value;
   }
 }
+
+/** Bars from which on a score is laid out in turns with whatever else the page has to do. */
+const LONG = 200;
+
+/** Whether a sheet is so long that it is laid out in turns. */
+export const isLong = ({ bars }: Sheet): boolean => (typeof bars === 'number' ? bars : bars.length) >= LONG;
 
 /** Milliseconds of work before whatever else the page has to do gets its turn: two thirds of a frame. */
 const TURN_MS = 10;

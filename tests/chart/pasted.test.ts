@@ -77,10 +77,10 @@ describe('a text that is pasted', () => {
     ['A\nC F G C\nB\nAm F', 'Make each chord a bar', 'A:\n| C | F | G | C |\nB:\n| Am | F |'],
     ['iim7 V7 Imaj7', 'Make each chord a bar', '| ii7 | V7 | Imaj7 |'],
   ])('%j is offered as %s', (text, deed, expected) => {
-    const offer = pastedOffer(text);
+    const offer = pastedOffer(text, METRE);
     expect([offer?.deed, offer?.text]).toEqual([deed, expected]);
     // What is offered needs no further question.
-    expect(pastedOffer(offer?.text ?? '')).toBeNull();
+    expect(pastedOffer(offer?.text ?? '', METRE)).toBeNull();
     expect(problems(offer?.text ?? '').filter(({ message }) => !/count from a key/.test(message))).toEqual(
       [],
     );
@@ -99,7 +99,7 @@ describe('a text that is pasted', () => {
     '| C / F / |',
     '(key: D) | D | G |',
   ])('%j is written as charts are', (text) => {
-    expect(pastedOffer(text)).toBeNull();
+    expect(pastedOffer(text, METRE)).toBeNull();
   });
 
   it('has sections in brackets', () => {

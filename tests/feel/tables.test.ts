@@ -131,8 +131,7 @@ describe.each(rows)('$name', ({ metre, cells }) => {
     expect(metre.fill).not.toEqual(metre.drums);
   });
 
-  test('cells are different rhythms, known by their own text', () => {
-    expect(new Set(cells.map((cell) => cell.id)).size).toBe(cells.length);
+  test('cells are different rhythms', () => {
     expect(new Set(cells.map((cell) => cell.grid)).size).toBe(cells.length);
   });
 
@@ -140,21 +139,14 @@ describe.each(rows)('$name', ({ metre, cells }) => {
     for (const cell of cells) {
       const asked = rhythmLevel(readGrid(cell.grid, metre.metre), metre.metre);
       expect(`${cell.grid} ${cell.level >= asked}`).toBe(`${cell.grid} true`);
-      expect(cell.level).toBeLessThanOrEqual(cell.highest);
-      expect(cell.highest).toBeLessThanOrEqual(5);
+      expect(cell.level).toBeLessThanOrEqual(5);
     }
-  });
-
-  test('every role has a beginner’s rhythm, and a statement can begin on one', () => {
-    for (const role of ['statement', 'answer', 'turnaround'] as const) {
-      expect(cells.some((cell) => cell.roles.includes(role) && cell.level === 0)).toBe(true);
-    }
-    const statements = cells.filter((cell) => cell.roles.includes('statement'));
-    expect(statements.filter((cell) => cell.grid.startsWith('x')).length).toBeGreaterThanOrEqual(3);
   });
 
   test('there are rhythms enough, with and without beat one', () => {
     expect(cells.length).toBeGreaterThanOrEqual(10);
+    expect(cells.some(({ level }) => level === 0)).toBe(true);
+    expect(cells.filter((cell) => cell.grid.startsWith('x')).length).toBeGreaterThanOrEqual(3);
     expect(cells.filter((cell) => cell.grid.startsWith('-')).length).toBeGreaterThanOrEqual(3);
   });
 });

@@ -186,6 +186,59 @@ describe('what is played', () => {
   });
 });
 
+/** What becomes of a setting: whether it changes the notes and times, and whether the sentence in short tells it. */
+interface Change {
+  readonly to: Partial<PlayingSettings>;
+  readonly beside?: Partial<PlayingSettings>;
+  readonly heard: boolean;
+  readonly said: boolean;
+}
+
+/** Each setting as it is not when nobody has changed it: the compiler asks for that of a new one. */
+const CHANGES: { readonly [Name in keyof Required<PlayingSettings>]: Change } = {
+  bass: { to: { bass: false }, heard: false, said: true },
+  drums: { to: { drums: false }, heard: false, said: true },
+  chops: { to: { chops: false }, heard: false, said: true },
+  organ: { to: { organ: false }, heard: false, said: true },
+  // What the click adds to the sound says for itself that it is there.
+  click: { to: { click: true }, heard: false, said: false },
+  volumes: { to: { volumes: { bass: 50 } }, heard: false, said: true },
+  // Before the first bar, and gone by then.
+  countIn: { to: { countIn: 2 }, heard: true, said: false },
+  loop: { to: { loop: true }, heard: true, said: true },
+  passage: { to: { passage: { first: 2, last: 3 } }, heard: true, said: true },
+  tempoShare: { to: { tempoShare: 50 }, heard: true, said: true },
+  bassPlan: { to: { bassPlan: { kind: 'every second round' } }, heard: true, said: true },
+  clickPlan: {
+    to: { clickPlan: { beats: 'two and four', dropOut: null } },
+    beside: { click: true },
+    heard: true,
+    said: true,
+  },
+  emptyBar: { to: { emptyBar: true }, beside: { loop: true }, heard: true, said: true },
+  intro: { to: { intro: true }, heard: true, said: true },
+  ending: { to: { ending: false }, heard: true, said: true },
+  humanised: { to: { humanised: false }, heard: true, said: true },
+  ladder: { to: { ladder: { climbed: true, rungs: RUNGS } }, heard: true, said: true },
+};
+
+describe('every setting', () => {
+  const played = ({ piece, sheet }: ReturnType<typeof line>) =>
+    JSON.stringify(stepsOf(piece, sheet).map((step) => [step, step.again?.(1)]));
+
+  test.each(Object.entries(CHANGES))(
+    '%s is played, compared and said',
+    (_, { to, beside = {}, heard, said }) => {
+      const lesson = lessonOf({ playing: beside });
+      const before = lineOf(lesson);
+      const after = lineOf(setPlaying(lesson, before.piece.id, to));
+      expect(played(after) !== played(before)).toBe(heard);
+      expect(soundsTheSame(before.piece, after.piece)).toBe(!heard);
+      expect(inShort(after.piece, after.sheet) !== inShort(before.piece, before.sheet)).toBe(said);
+    },
+  );
+});
+
 describe('the keys at Play and Stop', () => {
   const { piece, sheet } = line({ passage: { first: 2, last: 3 }, tempoShare: 78.57 });
   test.each([

@@ -23,6 +23,7 @@ import type { ProblemList } from './problems';
 import { PUSH, PUSH_SIGN } from './pushes';
 import type { Word } from './scanner';
 import type { ChartBar, ChartPlace, Harmony, HarmonySpan } from './types';
+import { isNoChord } from './word-signs';
 
 /** The bar before the one that is read. */
 type BarBefore = Pick<ChartBar, 'spans' | 'metre'>;
@@ -36,7 +37,6 @@ interface Item {
 }
 
 const NO_CHORD: Harmony = { kind: 'no chord' };
-const NO_CHORD_TEXT = /^n\.?\s?c\.?$/i;
 
 /** From the first of some tokens to the end of the last, all on one line. */
 export function placeOf(words: readonly { readonly place: ChartPlace }[]): ChartPlace | null {
@@ -178,7 +178,7 @@ export function splitSlashes(text: string): BarWord {
 }
 
 function harmonyOf(text: string, place: ChartPlace, key: Key | null, problems: ProblemList): Harmony {
-  if (NO_CHORD_TEXT.test(text)) return NO_CHORD;
+  if (isNoChord(text)) return NO_CHORD;
   const chord = parseChord(text);
   if (chord.ok) return { kind: 'chord', chord: chord.value };
   if (!chord.ok && text.length > LONGEST_SYMBOL) {

@@ -1,5 +1,6 @@
 import { readNavigation } from './navigation';
 import { chordSigns, runAtEnd } from './paste-chords';
+import { timesIn, unbracketed } from './word-signs';
 
 /* Bars between bar lines as other sheets write their repeats, jumps and gaps; see `paste-signs.ts`. */
 
@@ -7,14 +8,10 @@ const TIMES_WORDS = /^(?:repeat|play)?\s*(\d{1,2})\s*times?$/i;
 
 /** `x4`, `(2x)`, `repeat`, `4 times`: how often what stands before is played; null for anything else. */
 function timesOf(text: string): number | null {
-  const plain = text
-    .trim()
-    .replace(/^\((.{1,20})\)$/, '$1')
-    .trim();
-  const count =
-    /^[x×](\d{1,2})$/.exec(plain)?.[1] ?? /^(\d{1,2})[x×]$/.exec(plain)?.[1] ?? TIMES_WORDS.exec(plain)?.[1];
-  if (count !== undefined) return Number(count);
-  return /^repeat$/i.test(plain) ? 2 : null;
+  const plain = unbracketed(text.trim());
+  const said = TIMES_WORDS.exec(plain)?.[1];
+  if (said !== undefined) return Number(said);
+  return /^repeat$/i.test(plain) ? 2 : timesIn(plain);
 }
 
 const closed = (cells: readonly string[], times: number): string =>

@@ -1,5 +1,6 @@
 import { parseChord } from '../theory';
 import { isNumeral } from './bar-reader';
+import { isNoChord, unbracketed } from './word-signs';
 
 /* Single chords and their beats as other sheets write them; see `paste-signs.ts`. */
 
@@ -16,7 +17,7 @@ const REPEATS_BAR = new Set(['./.', '∕', '〃', '𝄎', '//', 'ditto']);
 function cell(text: string, isBarred: boolean): string {
   const alone = text.trim();
   if (REPEATS_BAR.has(alone) && isBarred) return text.replace(alone, '%');
-  if (/^\(?(?:no chord|n\.?c\.?)\)?$/i.test(alone)) return text.replace(alone, 'N.C.');
+  if (isNoChord(unbracketed(alone))) return text.replace(alone, 'N.C.');
   return text;
 }
 

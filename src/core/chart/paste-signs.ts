@@ -3,6 +3,7 @@ import { linesOf, saidIn } from './lines';
 import { readNavigation } from './navigation';
 import { barSigns } from './paste-bars';
 import { chordSigns, countedBars, isPlainChord, words } from './paste-chords';
+import { timesAtEnd, timesIn, unbracketed } from './word-signs';
 
 /*
  * What people paste is written with other signs than a chart: dots, dashes and commas for beats, `x4` after a last bar
@@ -71,7 +72,6 @@ function withLetters(lines: readonly string[]): readonly string[] {
 
 const NAME_FIRST = /^\s*(?:\[([^\]|]{2,40})\]|\(([^)|]{2,40})\)|([\p{L}][\p{L}\d ]{1,24})\s[-–—])\s+(\S.*)$/u;
 const NAME = /^\p{L}[\p{L}\d -]{1,24}$/u;
-const TIMES_FIRST = /^\(?([x×]\d{1,2}|\d{1,2}[x×])\)?:?/u;
 
 /** A name, how often its part is played, and what follows: `Verse x2`, `Intro (x2): C F`. */
 function nameAndTimes(line: string): {
@@ -80,11 +80,15 @@ function nameAndTimes(line: string): {
   readonly rest: string;
 } {
   for (const { index, 0: word } of line.matchAll(/\S+/g)) {
-    const times = TIMES_FIRST.exec(word);
+    const [sign = ''] = word.split(':', 1);
+    const often = unbracketed(sign);
     const called = line.slice(0, index).trim();
-    if (times !== null && NAME.test(called)) {
-      const rest = line.slice(index + times[0].length).trimStart();
-      return { called, often: times[1] ?? '', rest };
+    if (timesIn(often) !== null && NAME.test(called)) {
+      const rest = line
+        .slice(index + sign.length)
+        .replace(/^:/, '')
+        .trimStart();
+      return { called, often, rest };
     }
   }
   return { called: '', often: '', rest: '' };
@@ -128,7 +132,7 @@ function headed(
 /** Chords in brackets that belong together, and words that say how often they are played: `(C F) x2`, `C F repeat`. */
 function repeatedChords(line: string): string {
   const text = line.trim();
-  const often = /\(?(?:[x×]\d{1,2}|\d{1,2}[x×])\)?$/.exec(text)?.[0] ?? '';
+  const often = timesAtEnd(text);
   const group = text.slice(0, text.length - often.length).trimEnd();
   const inner = /^[([{]/.test(group) && /[)\]}]$/.test(group) ? group.slice(1, -1) : '';
   if (inner.length >= 3 && inner.length <= 200 && words(inner).every(isPlainChord))

@@ -1,9 +1,10 @@
-import type { Metre } from '../base';
+import { beatsInBar, type Metre } from '../base';
 import { parseChord, symbolInLetters } from '../theory';
 import { isNumeral, splitSlashes } from './bar-reader';
 import { isSectionWord, leadingName, linesOf, rehearsalLetters, saidIn, strayLine } from './lines';
 import { parseChart } from './parse';
 import { inChartSigns, type PartNames } from './paste-signs';
+import { isNoChord, timesIn, unbracketed } from './word-signs';
 
 /** A way of reading a text that was not written as a chart is. */
 export interface PastedOffer {
@@ -26,15 +27,15 @@ interface PastedLine {
   readonly comment: string;
 }
 
-const NO_CHORD = /^n\.?c\.?$/i;
 /** What stands between chords and is none: dashes, arrows, commas. */
 const SEPARATOR = /^(?:[-–—,;·•>→]|->|=>)$/;
-const TIMES = /^\(?(?:[x×](\d{1,2})|(\d{1,2})[x×])\)?$/;
+/** How often what stands before is played, in brackets or not. */
+const timesOf = (word: string): number | null => timesIn(unbracketed(word));
 const BULLET = /^(?:[•*·▪◦–—-]|\d{1,2}\))\s+/;
 
 function isChord(word: string): boolean {
   const { chord } = splitSlashes(word);
-  return chord === '' || chord === '%' || NO_CHORD.test(chord) || parseChord(chord).ok || isNumeral(chord);
+  return chord === '' || chord === '%' || isNoChord(chord) || parseChord(chord).ok || isNumeral(chord);
 }
 
 /** The words of a line of chords without what stands between them. */
@@ -48,7 +49,9 @@ const chordWords = (text: string): readonly string[] =>
 const isChords = (text: string): boolean => {
   const words = chordWords(text);
   const others = /^\(.*\)$|^\d{1,2}\.$/;
-  return words.some(isChord) && words.every((word) => isChord(word) || others.test(word) || TIMES.test(word));
+  return (
+    words.some(isChord) && words.every((word) => isChord(word) || others.test(word) || timesOf(word) !== null)
+  );
 };
 
 /** The name of a part in front of its chords on one line, and the rest. */
@@ -134,10 +137,6 @@ const GERMAN = /^(?:H|[ACDFG]is|[DG]es|[AE]s)/;
 const isGerman = (word: string): boolean =>
   !isChord(word) && GERMAN.test(word) && parseChord(symbolInLetters('german', word)).ok;
 
-const METRE: Metre = { count: 4, unit: 4 };
-/** How much of a text is not understood. */
-const asked = (text: string): number => parseChart(text, METRE).problems.length;
-
 /** What the parts of a text are called. */
 function namesIn(text: string): PartNames {
   const names = new Set(
@@ -157,12 +156,12 @@ function namesIn(text: string): PartNames {
  * chart's own, chords without bar lines become bars, one a column, one a chord or by their beats; headings become
  * sections, a metre and a key stand in brackets, and words between the lines behind a semicolon. Null where the text is
  * written as charts are, or nothing but one bar.
- * @param beats of a bar
+ * @param metre the piece's: by its beats chords are counted that stand with theirs
  */
-export function pastedOffer(text: string, beats = 4): PastedOffer | null {
+export function pastedOffer(text: string, metre: Metre): PastedOffer | null {
   const german = text.split(/[\s|]+/).some(isGerman);
   const letters = german ? text.replace(/[^\s|()]+/g, (word) => inLetters(word)) : text;
-  const signs = inChartSigns(letters, beats, namesIn(text));
+  const signs = inChartSigns(letters, beatsInBar(metre), namesIn(text));
   if (signs === text) return shapeOffer(text);
   const shape = shapeOffer(signs);
   const offer = {
@@ -170,6 +169,8 @@ export function pastedOffer(text: string, beats = 4): PastedOffer | null {
     ...(german ? GERMAN_OFFER : {}),
     text: shape?.text ?? signs,
   };
+  /** How much of a text is not understood. */
+  const asked = (chart: string): number => parseChart(chart, metre).problems.length;
   const gains = asked(offer.text) < asked(text) || (!text.includes('|') && offer.text.includes('|'));
   return gains ? offer : shapeOffer(text);
 }
@@ -254,29 +255,31 @@ function writtenLine(
 /** Chords as bars, and a repeat where the line says how often. */
 function barred(text: string, byColumns: boolean): string {
   const words = chordWords(text);
-  const inside = words.slice(0, -1).some((word) => TIMES.test(word));
+  const inside = words.slice(0, -1).some((word) => timesOf(word) !== null);
   if (inside) return repeatedInTurn(words);
-  const times = TIMES.exec(words.at(-1) ?? '');
-  const count = Number(times?.[1] ?? times?.[2] ?? 0);
+  const times = timesOf(words.at(-1) ?? '');
   const columns = byColumns && times === null ? columnsOf(text) : null;
   const bars = (columns ?? chordsOneByOne(times === null ? words : words.slice(0, -1))).join(' | ');
-  return count > 1 ? `|: ${bars} :|${count > 2 ? ` x${count}` : ''}` : `| ${bars} |`;
+  return played(bars, times ?? 1);
 }
+
+/** Bars that are played so often. */
+const played = (bars: string, times: number): string =>
+  times > 1 ? `|: ${bars} :|${times > 2 ? ` x${times}` : ''}` : `| ${bars} |`;
 
 /** Chords of which some say how often they are played: `C x4 F x4`, each for what stands before it. */
 function repeatedInTurn(words: readonly string[]): string {
   const parts: string[] = [];
   let open: string[] = [];
   for (const word of words) {
-    const times = TIMES.exec(word);
-    const count = Number(times?.[1] ?? times?.[2] ?? 0);
-    if (count > 0 && open.length > 0) {
-      const bars = chordsOneByOne(open).join(' | ');
-      parts.push(count > 1 ? `|: ${bars} :|${count > 2 ? ` x${count}` : ''}` : `| ${bars} |`);
+    const times = timesOf(word);
+    if (times === null) open.push(word);
+    else if (open.length > 0) {
+      parts.push(played(chordsOneByOne(open).join(' | '), times));
       open = [];
-    } else if (count === 0) open.push(word);
+    }
   }
-  if (open.length > 0) parts.push(`| ${chordsOneByOne(open).join(' | ')} |`);
+  if (open.length > 0) parts.push(played(chordsOneByOne(open).join(' | '), 1));
   return parts.join(' ');
 }
 

@@ -1,4 +1,5 @@
 import type { ChartPlace } from './types';
+import { timesIn } from './word-signs';
 import { wordEnd } from './words';
 
 /** A piece of a line of bars; `place` covers it exactly. */
@@ -27,7 +28,6 @@ const BAR_LINE = /:\|:|:\|\|?|\|\|:|\|:|\|\||\|/y;
 /** Blanks only where a metre, a key, a pickup or a sign of the way may have them, so that stray brackets do not swallow what is between. */
 const DIRECTIVE =
   /\((\d{1,2}\s*\/\s*\d{1,2}|key[\s:][^()|]{0,40}|pickup[\s:]{0,2}\d{1,2}(?:\.5)?|to coda|(?:d\.? ?[cs]\.?|da capo|dal segno)(?: al (?:fine|coda))?|[^\s()|]{1,40})\)(?=\s|\||:\||$)/iy;
-const TIMES = /^(?:[x×](\d{1,3})|(\d{1,3})[x×])$/;
 const ENDING = /^\d{1,2}(?:(?:[,-]|\.[,-]?)\d{1,2})*\.$/;
 
 function matchAt(pattern: RegExp, text: string, index: number): RegExpExecArray | null {
@@ -46,8 +46,8 @@ function endingNumbers(text: string): readonly number[] {
 }
 
 function wordToken(text: string, place: ChartPlace): Token {
-  const times = TIMES.exec(text);
-  if (times) return { kind: 'times', count: Number(times[1] ?? times[2]), text, place };
+  const count = timesIn(text);
+  if (count !== null) return { kind: 'times', count, text, place };
   if (ENDING.test(text)) return { kind: 'ending', numbers: endingNumbers(text), place };
   return { kind: 'word', text, place };
 }

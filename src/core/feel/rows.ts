@@ -1,4 +1,4 @@
-import type { DrumRow, DrumSound, Feel, Grid, PhraseRole, RhythmCell, Source } from './types';
+import type { DrumRow, DrumSound, Feel, Grid, RhythmCell, Source } from './types';
 
 /** What a row is marked with that the trade knows and no publication stands behind. */
 export const COMMON_PRACTICE: Source = 'common practice, no source';
@@ -6,29 +6,16 @@ export const COMMON_PRACTICE: Source = 'common practice, no source';
 /** What a row is marked with that was made for this program. */
 export const OURS: Source = 'ours, no source';
 
-const ROLE_LETTERS: Readonly<Record<string, PhraseRole>> = {
-  s: 'statement',
-  a: 'answer',
-  t: 'turnaround',
-};
-
 /**
  * A row of a table of bass rhythms.
  * @param source whether the rhythm is one that everybody plays, or one of this program's own
- * @param roles letters of the phrase roles the rhythm suits: `s`tatement, `a`nswer, `t`urnaround
  * @param level the lowest teaching level, 0–5
- * @param highest the highest level whose statements it suits
  */
-export function bass(source: Source, grid: Grid, level: number, roles: string, highest = 5): RhythmCell {
-  return {
-    id: grid,
-    grid,
-    level,
-    highest,
-    roles: [...roles].flatMap((letter) => ROLE_LETTERS[letter] ?? []),
-    source,
-  };
-}
+export const bass = (source: Source, grid: Grid, level: number): RhythmCell => ({
+  grid,
+  level,
+  source,
+});
 
 /** A row of a drum grid. */
 export const drum = (sound: DrumSound, grid: Grid, source: Source): DrumRow => ({

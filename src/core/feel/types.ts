@@ -46,17 +46,10 @@ export interface DrumRow extends SourcedGrid {
   readonly sound: DrumSound;
 }
 
-/** What a bar does in its phrase. */
-export type PhraseRole = 'statement' | 'answer' | 'turnaround';
-
 /** A one-bar rhythm for the bass. */
 export interface RhythmCell extends SourcedGrid {
-  readonly id: string;
-  readonly roles: readonly PhraseRole[];
   /** The lowest teaching level (0–5) whose rhythm column allows it. */
   readonly level: number;
-  /** The highest level whose lines it still carries: a beginner's stand-in is no statement for later levels. */
-  readonly highest: number;
 }
 
 /** Everything a feel says about one metre. */

@@ -65,10 +65,9 @@ export function lengthOf(desk: Pick<Desk, 'bars'>, bar: number): number {
 export const metreAt = ({ bars, piece }: Pick<Desk, 'bars' | 'piece'>, bar: number): Metre =>
   bars[bar]?.metre ?? piece.metre;
 
-export function beatOf(desk: Pick<Desk, 'bars'>, bar: number): number {
-  const written = desk.bars[bar];
-  return written === undefined ? 960 : beatTicks(written.metre);
-}
+/** Ticks of a beat in a bar; behind the line's last bar, of one in the piece's metre. */
+export const beatOf = (desk: Pick<Desk, 'bars' | 'piece'>, bar: number): number =>
+  beatTicks(metreAt(desk, bar));
 
 /** The chord that sounds at a moment, and the key it stands in. */
 export function harmonyAt(

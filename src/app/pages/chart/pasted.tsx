@@ -1,4 +1,3 @@
-import { beatsInBar } from '../../../core/base';
 import { numeralKeys, pastedOffer } from '../../../core/chart';
 import { type LinePiece, type LineSheet, setChartText, setKey } from '../../../core/lesson';
 import { describeKey, describeKeyIn } from '../../../core/theory';
@@ -24,7 +23,7 @@ export function Pasted({ piece, sheet, onTaken }: PastedProps) {
 /** Another way to read a text that was pasted: chords without bar lines, headings, words of a song. */
 function OtherReading({ piece, onTaken }: Omit<PastedProps, 'sheet'>) {
   const { session } = useAtWork();
-  const offer = pastedOffer(piece.chartText, beatsInBar(piece.metre));
+  const offer = pastedOffer(piece.chartText, piece.metre);
   if (offer === null) return null;
   return (
     <p className="harmony">

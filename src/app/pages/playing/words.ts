@@ -59,20 +59,44 @@ const volumeWords = ({ volumes = {} }: PlayingSettings): readonly string[] =>
     return share === 100 ? [] : [`${part} at ${share} %`];
   });
 
+type Clauses = (playing: PlayingSettings) => readonly string[];
+
+/** A clause where something is so. */
+const where =
+  (isSo: (playing: PlayingSettings) => boolean, words: string): Clauses =>
+  (playing) =>
+    isSo(playing) ? [words] : [];
+
+/** The beginning of the sentence has it, or it is said with another setting. */
+const ELSEWHERE: Clauses = () => [];
+
+/** What is said of each setting that is not as it is when nobody has changed it, in this order. */
+const CLAUSES: { readonly [Name in keyof Required<PlayingSettings>]: Clauses } = {
+  bass: ELSEWHERE,
+  drums: ELSEWHERE,
+  chops: ELSEWHERE,
+  organ: ELSEWHERE,
+  click: ELSEWHERE,
+  countIn: ELSEWHERE,
+  loop: ELSEWHERE,
+  passage: ELSEWHERE,
+  tempoShare: ELSEWHERE,
+  ladder: ELSEWHERE,
+  volumes: volumeWords,
+  bassPlan: bassWords,
+  clickPlan: clickWords,
+  emptyBar: where(
+    (playing) => playing.emptyBar === true && (playing.loop || climbs(playing)),
+    'an empty bar follows every round',
+  ),
+  intro: where(({ intro }) => intro === true, 'an intro of one bar'),
+  ending: where(({ ending, loop }) => ending === false && !loop, 'no last hit'),
+  humanised: where(({ humanised }) => humanised === false, 'everything falls exactly on the beat'),
+};
+
 /** What else is set, clause by clause: everything that is not as it is when nobody has changed it. */
-export function furtherWords({ playing }: LinePiece): readonly string[] {
-  return [
-    ...volumeWords(playing),
-    ...bassWords(playing),
-    ...clickWords(playing),
-    ...(playing.emptyBar === true && (playing.loop || climbs(playing))
-      ? ['an empty bar follows every round']
-      : []),
-    ...(playing.intro === true ? ['an intro of one bar'] : []),
-    ...(playing.ending === false && !playing.loop ? ['no last hit'] : []),
-    ...(playing.humanised === false ? ['everything falls exactly on the beat'] : []),
-  ];
-}
+export const furtherWords = ({ playing }: LinePiece): readonly string[] =>
+  Object.values(CLAUSES).flatMap((clauses) => clauses(playing));
 
 /** `Bars 1 to 4, looped, 95 bpm, without bass.` */
 export function inShort(piece: LinePiece, sheet: LineSheet): string {

@@ -9,14 +9,9 @@ interface LaidOut {
   readonly sheet: Sheet;
 }
 
-/** Bars from which on a score is laid out in turns with what else the page has to do. */
-const LONG = 200;
-
-const barsOf = ({ bars }: Sheet): number => (typeof bars === 'number' ? bars : bars.length);
-
 /**
- * The layout of a sheet, null before there is one, and whether a newer one is in the making. A usual score is laid out at once; of a long one the layout before
- * stays until the new one is there, and the page answers meanwhile.
+ * The layout of a sheet, null before there is one, and whether a newer one is in the making. A usual score is laid out
+ * at once; of a long one the layout before stays until the new one is there, and the page answers meanwhile.
  * @param printed - whether the paper is being laid out, which waits for nothing
  */
 export function useScoreLayout(
@@ -28,7 +23,7 @@ export function useScoreLayout(
   const [made, setMade] = useState<LaidOut | null>(null);
   const { width } = options;
   const score = state.kind === 'ready' && width > 0 ? state.score : null;
-  const isLong = !printed && barsOf(sheet) >= LONG;
+  const isLong = score !== null && !printed && score.isLong(sheet);
   const atOnce = useMemo(
     () => (score === null || isLong ? null : { sheet, layout: score.layoutScore(sheet, options) }),
     [score, isLong, sheet, options],
@@ -45,7 +40,5 @@ export function useScoreLayout(
       gone = true;
     };
   }, [score, isLong, sheet, options]);
-  return isLong
-    ? { laid: made, inTheMaking: score !== null && made?.sheet !== sheet }
-    : { laid: atOnce, inTheMaking: false };
+  return isLong ? { laid: made, inTheMaking: made?.sheet !== sheet } : { laid: atOnce, inTheMaking: false };
 }

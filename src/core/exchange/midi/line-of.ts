@@ -1,15 +1,15 @@
 import { midiNumber, type SpelledPitch } from '../../base';
 import { C_MAJOR, type Chord, type Key, spellMidi } from '../../theory';
 import type { FoundNote } from '../reading/found';
+import { type End, oneByOne } from '../reading/one-by-one';
 import type { Remarks } from '../reading/remarks';
 import type { Chosen } from '../reading/score-read';
 import { barAt } from './grid';
 import type { GridBar } from './quantise';
 import { isForBass, type MidiVoice, type PlayedNote } from './voices';
 
-/** Which of notes that sound together is read, by the id of the choice. */
-const ENDS = ['lowest', 'highest'] as const;
-export type End = (typeof ENDS)[number];
+/** The choices, by their ids. */
+const ENDS: readonly End[] = ['lowest', 'highest'];
 
 /** The end that is asked for, by its id; else the one that suits the part. */
 export const endOf = (voice: MidiVoice, asked: string | null): End =>
@@ -25,30 +25,23 @@ export function endChoices(voice: MidiVoice, read: End): Chosen {
   return { all, read };
 }
 
-/** One note at a time: of several that begin together the lowest or highest, an earlier one cut off where the next begins. */
-export function oneByOne(
+/** The notes of a part one at a time. */
+export const lineAlone = (
   notes: readonly PlayedNote[],
   end: End,
   bars: readonly GridBar[],
   remarks: Remarks,
-): readonly PlayedNote[] {
-  const way = end === 'lowest' ? 1 : -1;
-  const sorted = [...notes].sort((one, other) => one.start - other.start || way * (one.key - other.key));
-  const line: PlayedNote[] = [];
-  for (const note of sorted) {
-    const last = line.at(-1);
-    if (last?.start === note.start) {
-      remarks.inBar(`Of notes that sound together only the ${end} is kept`, barAt(bars, note.start));
-      continue;
-    }
-    if (last !== undefined && last.end > note.start) {
-      remarks.inBar('A note that sounds on under the next one is cut off there', barAt(bars, last.start));
-      line[line.length - 1] = { ...last, end: note.start };
-    }
-    line.push(note);
-  }
-  return line;
-}
+): readonly PlayedNote[] =>
+  oneByOne(
+    notes,
+    end,
+    {
+      spanOf: (note) => note,
+      cutOff: (note, until) => ({ ...note, end: until }),
+      barOf: ({ start }) => barAt(bars, start),
+    },
+    remarks,
+  );
 
 /** The notes bar by bar; one that goes on over a bar line is tied. */
 export function byBars(

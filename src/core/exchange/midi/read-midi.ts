@@ -4,12 +4,13 @@ import { C_MAJOR, type Chord, describeKey } from '../../theory';
 import { FEEL_TEXT } from '../own-words';
 import type { FoundBar, FoundChord, FoundScore } from '../reading/found';
 import { metreTicks } from '../reading/metres';
+import type { End } from '../reading/one-by-one';
 import { Remarks } from '../reading/remarks';
 import type { ScoreRead } from '../reading/score-read';
 import type { Wishes } from '../reading/wishes';
 import { chordChoices, chordsFrom } from './chords-of';
 import { barAt, barsUpTo } from './grid';
-import { byBars, type End, endChoices, endOf, oneByOne, spelled } from './line-of';
+import { byBars, endChoices, endOf, lineAlone, spelled } from './line-of';
 import { type GridBar, latenessOf, quantise, swingOf } from './quantise';
 import { type MidiEvent, readMidiFile } from './read-file';
 import { type FoundTexts, keyByEar, keysOf, readTexts } from './signs';
@@ -194,7 +195,7 @@ function foundScore(
   for (const { at, what } of voice.extras) {
     aboutNotes.inBar(EXTRAS[what], barAt(bars, at));
   }
-  const line = oneByOne(quantise(played, bars, ratio), end, bars, aboutNotes);
+  const line = lineAlone(quantise(played, bars, ratio), end, bars, aboutNotes);
   const lists = byBars(line, bars);
   const signatures = keysOf(events, bars);
   const heard = signatures.some((key) => key !== null)

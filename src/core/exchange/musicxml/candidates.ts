@@ -1,5 +1,6 @@
 import { counted, midiOf } from '../../base';
 import { bassPoints, HALF_STEPS_A_POINT } from '../reading/bass-part';
+import type { End } from '../reading/one-by-one';
 import type { FileChoice } from '../reading/score-read';
 import type { RawNote, RawPart, RawStaff } from './raw';
 
@@ -13,7 +14,7 @@ export interface Candidate {
   /** The voice that is read; the first one, if no other is asked for. */
   readonly voice: string;
   /** Which of notes that sound together is read: a bass plays the lowest, a tune is the highest. */
-  readonly end: 'lowest' | 'highest';
+  readonly end: End;
   /** Notes of that voice, a list a measure. */
   readonly notes: readonly (readonly RawNote[])[];
   /** The tab of the same notes, whose strings and frets are taken. */

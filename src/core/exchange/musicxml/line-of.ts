@@ -1,41 +1,12 @@
 import { marksOf, midiOf, type NoteMarks, type Pins, type SpelledPitch, withMark } from '../../base';
 import { TUNINGS } from '../../fretboard';
 import type { FoundNote, FoundTuning } from '../reading/found';
+import { CLOSE, type NoteReading, oneByOne } from '../reading/one-by-one';
 import type { Remarks } from '../reading/remarks';
 import type { Candidate } from './candidates';
 import type { RawNote } from './raw';
 
-/** Two times closer than this, in ticks, are the same. */
-const CLOSE = 0.5;
-
 const together = (one: RawNote, other: RawNote): boolean => Math.abs(one.start - other.start) < CLOSE;
-
-/** One note at a time: of several that begin together the lowest or the highest, an earlier one cut off where the next begins. */
-function oneByOne(
-  notes: readonly RawNote[],
-  end: Candidate['end'],
-  bar: number,
-  remarks: Remarks,
-): readonly RawNote[] {
-  const way = end === 'lowest' ? 1 : -1;
-  const sorted = [...notes].sort(
-    (one, other) => one.start - other.start || way * (midiOf(one.pitch) - midiOf(other.pitch)),
-  );
-  const line: RawNote[] = [];
-  for (const note of sorted) {
-    const last = line.at(-1);
-    if (last !== undefined && together(last, note)) {
-      remarks.inBar(`Of notes that sound together only the ${end} is kept`, bar);
-      continue;
-    }
-    if (last !== undefined && last.start + last.duration > note.start + CLOSE) {
-      remarks.inBar('A note that sounds on under the next one is cut off there', bar);
-      line[line.length - 1] = { ...last, duration: note.start - last.start };
-    }
-    line.push(note);
-  }
-  return line;
-}
 
 /** The marks of a note whose later piece has some of its own, which are those of its end. */
 const joinedMarks = (first: NoteMarks | null, later: NoteMarks | null): NoteMarks | null =>
@@ -81,7 +52,12 @@ function tabPlaces(candidate: Candidate, bar: number): (note: RawNote) => Pins {
 /** The notes of a bar of a candidate as a line. */
 export function lineOf(candidate: Candidate, bar: number, remarks: Remarks): readonly FoundNote[] {
   const placeOf = tabPlaces(candidate, bar);
-  return withoutTies(oneByOne(candidate.notes[bar] ?? [], candidate.end, bar, remarks)).map(
+  const reading: NoteReading<RawNote> = {
+    spanOf: ({ start, duration, pitch }) => ({ start, end: start + duration, key: midiOf(pitch) }),
+    cutOff: (note, end) => ({ ...note, duration: end - note.start }),
+    barOf: () => bar,
+  };
+  return withoutTies(oneByOne(candidate.notes[bar] ?? [], candidate.end, reading, remarks)).map(
     (note): FoundNote => ({
       start: note.start,
       duration: note.duration,
