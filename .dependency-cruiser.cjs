@@ -65,7 +65,8 @@ const pageRows = [
   ['handout', ['common', 'at-work', 'saving', 'neck', 'opening']],
   ['pad', ['common', 'at-work', 'aims', 'chart', 'hand', 'answers', 'handout']],
   ['sheet', ['common', 'words', 'at-work', 'score', 'neck', 'answers', 'ideas', 'pencil']],
-  ['practice', ['common', 'words', 'at-work', 'playing', 'score', 'ledge']],
+  ['show', ['common', 'at-work', 'score', 'ledge']],
+  ['practice', ['common', 'words', 'at-work', 'playing', 'score', 'ledge', 'show']],
   [
     'writing',
     [

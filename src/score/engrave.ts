@@ -101,8 +101,11 @@ function sectionBreaks(
     known.bars.every((bar, index) => bar === bars[index]);
   const breaks = same
     ? known.breaks
-    : breakLines(content.bars.slice(from, to), style.options.barsPerSystem, (begin, end) =>
-        filling(from + begin, from + end),
+    : breakLines(
+        content.bars.slice(from, to),
+        style.options.barsPerSystem,
+        (begin, end) => filling(from + begin, from + end),
+        style.options.strictly,
       );
   if (first !== undefined && !same) brokenSections.set(first, { strings: content.strings, bars, breaks });
   return breaks.map((line) => ({ first: from + line.first, end: from + line.end }));

@@ -20,6 +20,8 @@ export interface ScoreOptions {
   readonly feel?: boolean;
   /** Most bars in a system; a narrow width gets fewer. */
   readonly barsPerSystem: number;
+  /** No system holds more bars than that, however thin their music; else some may. */
+  readonly strictly?: boolean;
   /** A bar number at the start of every system. */
   readonly measureNumbers: boolean;
   /** Sizes of the texts as font sizes; each follows the staff space when left out. */

@@ -45,13 +45,14 @@ interface Best {
 function breakSection(
   bars: readonly BreakBar[],
   usual: number,
+  strictly: boolean,
   from: number,
   to: number,
   filling: (first: number, end: number) => number,
 ): readonly Break[] {
   const counted = (first: number, end: number): number =>
     end - first - (bars[first]?.pickup === true && end - first > 1 ? 1 : 0);
-  const most = Math.max(usual, Math.floor(usual * MOST));
+  const most = strictly ? usual : Math.max(usual, Math.floor(usual * MOST));
   const whole = counted(from, to);
   const costOf = (first: number, end: number): number => {
     const factor = filling(first, end);
@@ -91,13 +92,15 @@ export function sectionsOf(bars: readonly BreakBar[]): readonly Section[] {
  * 11, 1981). Systems are to be filled by their content and to end where phrases of `usual` bars do, a pickup not counted;
  * none is to hold one or two bars alone where other breaks avoid it.
  * @param filling the factor by which the bars from `first` up to, not including, `end` must be stretched to fill a system
+ * @param strictly no system holds more than `usual` bars
  */
 export function breakLines(
   bars: readonly BreakBar[],
   usual: number,
   filling: (first: number, end: number) => number,
+  strictly = false,
 ): readonly Break[] {
   return sectionsOf(bars).flatMap(({ from, to }) =>
-    breakSection(bars, Math.max(1, usual), from, to, filling),
+    breakSection(bars, Math.max(1, usual), strictly, from, to, filling),
   );
 }

@@ -9,7 +9,7 @@ export const SPACE_IN_WORDS =
  * Enter as well, so nothing is out of reach where Space plays.
  */
 const TAKES_SPACE =
-  'input:not([type="number"]), textarea, select, summary, [contenteditable], [role="menuitem"], [role="dialog"] *';
+  'input:not([type="number"]), textarea, select, summary, [contenteditable], [role="menuitem"]';
 
 /** Space plays, pauses and goes on wherever no text is typed. */
 export function usePracticeKeys(playback: Playback): void {

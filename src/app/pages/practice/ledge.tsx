@@ -1,11 +1,13 @@
 import { useRef, useState } from 'react';
 import { deriveSheet, type Lesson, lineAtHand, toldTempo } from '../../../core/lesson';
 import { climbs, fasterBy, practiceTempo } from '../../../core/playing';
-import { Later, useAtWork, useEditor } from '../at-work';
+import { Later, laterPart, useAtWork, useEditor } from '../at-work';
 import { FRETBOARD, useLedgeHeight, usePlayedLine } from '../ledge';
 import { inShort, PlaybackStatus, PlayingSentence, type SentenceProps } from '../playing';
 import { PracticeButtons } from './buttons';
 import { SPACE_IN_WORDS, usePracticeKeys } from './keys';
+
+const SHOW = laterPart('The large view', async () => (await import('../show')).ShowView);
 
 /** Widths and heights at which the sentence is said in short until it is asked for: the music has the room. */
 const FOLDED = '(max-width: 74.99rem), (max-height: 49.49rem)';
@@ -18,25 +20,34 @@ export function PracticeLedge({ lesson }: { readonly lesson: Lesson }) {
   const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
   const line = usePlayedLine(piece, sheet?.kind === 'line' && sheet.bars.length > 0 ? sheet : null);
   const [neck, setNeck] = useState(false);
+  const [large, setLarge] = useState(false);
   const ledge = useRef<HTMLElement>(null);
   usePracticeKeys(playback);
   useLedgeHeight(ledge);
+  const controls = line && (
+    <>
+      <PracticeButtons playback={playback} line={line} inShort={inShort(line.piece, line.sheet)} />
+      <TempoSteps {...line} />
+    </>
+  );
   return (
     <section className="ledge" aria-label="Playing" ref={ledge}>
-      {neck && line !== null && (
+      {neck && !large && line !== null && (
         <Later part={FRETBOARD} given={{ sheet: line.sheet, hand: line.piece.hand, onSave: null }} />
       )}
       {line === null ? (
         <p className="ledge__sentence">There is no line in this lesson to play along with.</p>
       ) : (
         <>
-          <PracticeButtons playback={playback} line={line} inShort={inShort(line.piece, line.sheet)} />
-          <TempoSteps {...line} />
+          {!large && controls}
           <div className="ledge__words">
             <PlayingSentence {...line} folds={FOLDED} spaceInWords={SPACE_IN_WORDS} />
             <PlaybackStatus playback={playback} lesson={lesson} />
           </div>
           <div className="ledge__tools">
+            <button type="button" className="button button--quiet" onClick={() => setLarge(true)}>
+              Large view
+            </button>
             <button
               type="button"
               className="button button--quiet ledge__neck"
@@ -47,6 +58,17 @@ export function PracticeLedge({ lesson }: { readonly lesson: Lesson }) {
               Fretboard
             </button>
           </div>
+          {large && (
+            <Later
+              part={SHOW}
+              given={{
+                piece: line.piece,
+                sheet: line.sheet,
+                onClose: () => setLarge(false),
+                children: controls,
+              }}
+            />
+          )}
         </>
       )}
     </section>

@@ -1,0 +1,1 @@
+export { ShowView } from './show-view';
