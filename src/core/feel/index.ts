@@ -15,4 +15,5 @@ export { PHRASE_BOOKS, phraseBookOf } from './phrases/books';
 export { contourOf, slotBeats } from './phrases/notation';
 export * from './phrases/types';
 export { rhythmCellsOf } from './rhythms/table';
+export { type BassStress, bassStressOf } from './stress';
 export * from './types';

@@ -7,6 +7,7 @@ import { type BarModel, barHeading, changesAtStart, type LineModel } from './mod
 import { type Alternative, type Alternatives, alternativesFor } from './phrase/alternatives';
 import { modelOf } from './read-request';
 import { cautionsAround, soloBreaches } from './rules/check';
+import { stressed } from './stress';
 import { TECHNIQUE_TABLE } from './techniques/table';
 import { isHome, isOutsideScale, isStep, type Tone, toneOf, writeNotes } from './tones';
 import type { Idea, IdeaOffer, LineNotes, LineRequest, Technique } from './types';
@@ -119,8 +120,8 @@ function cheapestOf(heap: readonly Ranked[], costOf: (one: Ranked) => number): R
 }
 
 function ideaOf(model: LineModel, heard: HeardLine, index: number, { tones }: Alternative): Idea {
-  const notes = writeNotes(tones);
   const bar = model.bars[index];
+  const notes = bar ? stressed(model, bar, writeNotes(tones)) : [];
   const line = hearWith(model, heard, index, notes);
   const analysis = analyseBar(model, line, index);
   const [caution] = cautionsAround(model, line, index);

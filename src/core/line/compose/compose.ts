@@ -1,4 +1,5 @@
 import { modelOf } from '../read-request';
+import { stressed } from '../stress';
 import type { ComposedLine, ComposeRequest } from '../types';
 import { aimMisses } from './aim-misses';
 import { draftOf } from './draft';
@@ -12,7 +13,11 @@ import { remarksFor } from './remarks';
  */
 export function composeLine(request: ComposeRequest): ComposedLine {
   const model = modelOf(request);
-  const { bars, cost } = draftOf(request, model);
+  const { bars: played, cost } = draftOf(request, model);
+  const bars = model.bars.map((bar) => {
+    const notes = played[bar.index] ?? [];
+    return request.kept[bar.index] ? notes : stressed(model, bar, notes);
+  });
   const misses = aimMisses(model, bars);
   return { bars, cost, misses, remarks: remarksFor(model, bars, misses) };
 }
