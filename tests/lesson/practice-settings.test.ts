@@ -31,6 +31,7 @@ const SETTINGS: readonly Partial<PlayingSettings>[] = [
   { clickPlan: { beats: 'off-beats', dropOut: { sounding: 2, silent: 1 } } },
   { emptyBar: true, humanised: false },
   { intro: true, ending: false },
+  { drumWay: 'snare on two and four' },
   { volumes: { bass: 40, click: 100 } },
   { tempoShare: 78.57 },
   { ladder: { climbed: true, rungs: [{ tempo: bpm(37.5), rounds: 3 }] } },

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import * as z from 'zod/mini';
 import { barTicks, bpm, COMMON_TIME } from '../../src/core/base';
 import {
   type DrumRow,
   type DrumSound,
+  type DrumWay,
   FEEL_IDS,
   FEELS,
   type FeelId,
@@ -14,6 +16,7 @@ import {
 import { buildPerformance, type DrumEvent, type Performance } from '../../src/core/performance';
 import { fillsOf } from '../../src/core/performance/drummer';
 import { swung } from '../../src/core/performance/swing';
+import { describeWithReferenceData } from '../support/reference-data';
 import { sheetOf } from './sheets';
 
 const BARS = 32;
@@ -61,6 +64,11 @@ const GROOVE: readonly (readonly [
   ['rocksteady', 'reggae', 31.8, 'snare', 40, 0.61],
   ['rockers', 'reggae', 31.8, 'closed hat', 26, 0.49],
   ['steppers', 'reggae', 31.8, 'rim', 19, 0.23],
+  ['one-drop', 'reggae', 31.8, 'closed hat', 26, 0.49],
+  ['funk', 'funk', 26.6, 'snare', 44, 0.51],
+  ['funk', 'funk', 26.6, 'closed hat', 36, 0.46],
+  ['calypso', 'afrocuban/calypso', 30.9, 'snare', 34, 0.3],
+  ['walking-swing', 'jazz/mediumfast', 31.7, 'snare', 22, 0.72],
   ['soul-backbeat', 'soul', 31.7, 'snare', 43, 0.53],
   ['soul-backbeat', 'soul', 31.7, 'closed hat', 34, 0.45],
   ['disco', 'dance/disco', 23.8, 'snare', 46, 0.33],
@@ -80,9 +88,66 @@ describe('beside ten drummers', () => {
       expect(spread(velocities), 'deviation').toBeGreaterThan(deviation * 0.5);
       expect(spread(velocities), 'deviation').toBeLessThan(deviation * 1.5);
       const share = velocities.filter((velocity) => velocity < 50).length / velocities.length;
-      expect(Math.abs(share - ghosts), `${share} ghosts`).toBeLessThan(0.4);
+      expect(Math.abs(share - ghosts), `${share} ghosts`).toBeLessThan(0.33);
     },
   );
+});
+
+describeWithReferenceData('the table of ten drummers', GROOVE.length, (read) => {
+  const styles = z
+    .record(
+      z.string(),
+      z.object({
+        distinct_bars_in_32: z.number(),
+        parts: z.record(z.string(), z.object({ velocity_sd: z.number(), share_under_50: z.number() })),
+      }),
+    )
+    .parse(JSON.parse(read('groove/stats.json')));
+
+  test.each(GROOVE)('%s: %s is as it was counted', (_, style, distinct, sound, deviation, ghosts) => {
+    const counted = styles[style];
+    expect(counted?.distinct_bars_in_32).toBe(distinct);
+    expect(counted?.parts[sound]).toMatchObject({ velocity_sd: deviation, share_under_50: ghosts });
+  });
+});
+
+// Where publications disagree, the teacher chooses; their patterns are held against them in the feel's tests.
+describe('a pattern that was chosen', () => {
+  const struck = (feel: FeelId, sound: DrumSound, drumWay?: DrumWay) =>
+    drums(
+      buildPerformance(sheetOf({ chart: '| C | Am | F | G |', feel }), {
+        tempo: bpm(110),
+        countIn: 0,
+        passage: null,
+        ...(drumWay === undefined ? {} : { drumWay }),
+      }),
+    ).flatMap((event) => (event.sound === sound && event.start < 3840 ? [Math.round(event.start / 480)] : []));
+
+  test('takes the place of the feel’s own', () => {
+    expect(struck('rockers', 'snare')).toEqual([4]);
+    expect(struck('rockers', 'snare', 'usual')).toEqual([4]);
+    expect(struck('rockers', 'snare', 'snare on two and four')).toEqual([2, 6]);
+    expect(struck('rockers', 'kick', 'kick on every eighth')).toEqual([0, 1, 2, 3, 4, 5, 6, 7]);
+    expect(struck('steppers', 'rim', 'snare on three')).toEqual([]);
+    expect(struck('steppers', 'snare', 'snare on three')).toEqual([4]);
+  });
+
+  test('says nothing to a feel that does not offer it', () => {
+    expect(struck('disco', 'snare', 'snare on three')).toEqual(struck('disco', 'snare'));
+  });
+
+  test('stays through the form, however the drummer varies it', () => {
+    const { events } = buildPerformance(
+      sheetOf({ chart: '| C | Am | F | G |'.repeat(4).replaceAll('||', '|'), feel: 'rockers' }),
+      { tempo: bpm(110), countIn: 0, passage: null, drumSeed: 3, drumWay: 'kick on every eighth' },
+    );
+    for (const bar of [2, 6, 10]) {
+      const kicks = events.filter(
+        (event) => event.part === 'drums' && event.sound === 'kick' && Math.floor(event.start / 3840) === bar,
+      );
+      expect(kicks.length, `bar ${bar}`).toBeGreaterThanOrEqual(8);
+    }
+  });
 });
 
 describe('the drummer', () => {

@@ -53,7 +53,7 @@ export const BOSSA: Feel = {
       ],
       dressing: [
         drum('closed hat', '-2-1-2-2-1-2-1-2', OURS),
-        drum('rim', '-1-2-13--2-3-122', OURS),
+        drum('rim', '-2-3-24--3-4-233', OURS),
         drum('open hat', '--------------1-', OURS),
         drum('kick', '---1-------1----', OURS),
       ],

@@ -4,7 +4,7 @@ import type { Feel } from './types';
 
 const ROCKERS_PATTERN = 'published: artsentertainment.cc Music-Genres 14211';
 
-/** Others have the snare on two and four, and the kick on every eighth. */
+/** Others have the snare on two and four, or the kick on every eighth. */
 const TWO_AND_FOUR = 'published: rhythmnotes.net/reggae-drum-beats';
 const EVERY_EIGHTH = 'published: es.knowledger.de/0571690';
 
@@ -53,10 +53,27 @@ export const ROCKERS: Feel = {
           [drum('closed hat', 'x-xgX-xgx-xgX-xg', OURS)],
           [drum('closed hat', 'x-x-X-x-x-x-X---', OURS), drum('open hat', '--------------o-', OURS)],
         ],
-        strokes: [
-          drum('kick', 'x-------x-----s-', OURS),
-          drum('snare', '----x-------x---', TWO_AND_FOUR),
-          drum('kick', 'x-x-x-x-x-x-x-x-', EVERY_EIGHTH),
+        strokes: [drum('kick', 'x-------x-----s-', OURS), drum('kick', 'x-----s-x-------', OURS)],
+      },
+      ways: {
+        usual: 'kick on one, snare on three',
+        others: [
+          {
+            name: 'snare on two and four',
+            drums: [
+              drum('kick', 'x-------x-------', ROCKERS_PATTERN),
+              drum('snare', '----x-------x---', TWO_AND_FOUR),
+              drum('closed hat', 'x-x-X-x-x-x-X-x-', COMMON_PRACTICE),
+            ],
+          },
+          {
+            name: 'kick on every eighth',
+            drums: [
+              drum('kick', 'x-x-x-x-x-x-x-x-', EVERY_EIGHTH),
+              drum('snare', '--------x-------', ROCKERS_PATTERN),
+              drum('closed hat', 'x-x-X-x-x-x-X-x-', COMMON_PRACTICE),
+            ],
+          },
         ],
       },
       chops: {

@@ -44,7 +44,7 @@ export const ROCKSTEADY: Feel = {
       ],
       dressing: [
         drum('snare', '-13-132-3-2-1333', OURS),
-        drum('closed hat', '-1---2-1-1---2-1', OURS),
+        drum('closed hat', '-3-4-3-4-3-4-3-4', OURS),
         drum('kick', '1-----1---1-----', OURS),
       ],
       variants: {

@@ -43,7 +43,7 @@ export const SHUFFLE_BLUES: Feel = {
         drum('ride', 'x-x-x-x---------', OURS),
       ],
       dressing: [
-        drum('snare', '--2---2---2---3-', OURS),
+        drum('snare', '--5---5---5---5-', OURS),
         drum('kick', '------2-------2-', OURS),
         drum('foot hat', '----9-------9---', OURS),
       ],

@@ -34,7 +34,7 @@ export const SOUL_BACKBEAT: Feel = {
       ],
       dressing: [
         drum('snare', '-1-2---3-2-3-1-2', OURS),
-        drum('closed hat', '-1---1-2-1---2-2', OURS),
+        drum('closed hat', '-3-2-3-4-3-2-3-4', OURS),
         drum('kick', '--2---2----2--2-', OURS),
         drum('open hat', '--------------1-', OURS),
       ],

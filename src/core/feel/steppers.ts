@@ -53,6 +53,19 @@ export const STEPPERS: Feel = {
         ],
         strokes: [drum('kick', 'x---x---x---x-s-', OURS), drum('kick', 'x--sx---x---x---', OURS)],
       },
+      ways: {
+        usual: 'rim on three',
+        others: [
+          {
+            name: 'snare on three',
+            drums: [
+              drum('kick', 'x---x---x---x---', STEPPER),
+              drum('snare', '--------x-------', STEPPER),
+              drum('closed hat', 'x-x-x-x-x-x-x-x-', STEPPER),
+            ],
+          },
+        ],
+      },
       chops: {
         grid: '----x-------x---',
         source: 'published: raggaemusicinfo.blogspot.com 2013/04; thepianoshed.com "the bubble"',

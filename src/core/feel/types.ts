@@ -46,6 +46,15 @@ export interface DrumRow extends SourcedGrid {
   readonly sound: DrumSound;
 }
 
+/** Patterns of the drums that a teacher can choose where publications disagree about a feel's; `usual` is its own. */
+export const DRUM_WAYS = [
+  'usual',
+  'snare on two and four',
+  'kick on every eighth',
+  'snare on three',
+] as const;
+export type DrumWay = (typeof DRUM_WAYS)[number];
+
 /** A one-bar rhythm for the bass. */
 export interface RhythmCell extends SourcedGrid {
   /** The lowest teaching level (0–5) whose rhythm column allows it. */
@@ -72,12 +81,17 @@ export interface FeelMetre {
   readonly dressing?: readonly DrumRow[];
   /**
    * What a drummer does with the same pattern elsewhere in the form: other hats, which take the place of hats and ride
-   * (of the foot's where they have one), and another kick or snare. Where publications disagree about the pattern, the others' are
-   * among these.
+   * (of the foot's where they have one), and another kick or snare.
    */
   readonly variants?: {
     readonly hats: readonly (readonly DrumRow[])[];
     readonly strokes: readonly DrumRow[];
+  };
+  /** Where publications disagree about the pattern, the others': they take the place of the drums for who chooses them. */
+  readonly ways?: {
+    /** The feel's own pattern in words. */
+    readonly usual: string;
+    readonly others: readonly { readonly name: DrumWay; readonly drums: readonly DrumRow[] }[];
   };
   readonly chops: SourcedGrid;
   readonly organ: { readonly left: SourcedGrid; readonly right: SourcedGrid };

@@ -1,4 +1,5 @@
 import type { Bpm } from '../base';
+import type { DrumWay } from '../feel';
 
 /** When the bass plays; where it rests, the student plays. */
 export type BassPlan =
@@ -73,6 +74,8 @@ export interface PlayingSettings {
   readonly intro?: boolean;
   /** A last hit where nothing goes round; there when left out. */
   readonly ending?: boolean;
+  /** The pattern of the drums where the feel offers several; the feel's own when left out, and in other feels. */
+  readonly drumWay?: DrumWay;
   /** Small deviations in time and strength, and every round anew, as people play; there when left out. */
   readonly humanised?: boolean;
   /** Not climbed when left out. */

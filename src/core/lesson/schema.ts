@@ -13,7 +13,7 @@ import {
   type StringNumber,
   type Ticks,
 } from '../base';
-import { FEEL_IDS } from '../feel';
+import { DRUM_WAYS, FEEL_IDS } from '../feel';
 import type { HandSystem } from '../fretboard';
 import { LEVELS, type Level, TECHNIQUES } from '../line';
 import { MODES, NAMINGS } from '../theory';
@@ -210,6 +210,7 @@ const playingSchema = z.object({
   emptyBar: z.exactOptional(z.boolean()),
   intro: z.exactOptional(z.boolean()),
   ending: z.exactOptional(z.boolean()),
+  drumWay: z.exactOptional(z.enum(DRUM_WAYS)),
   humanised: z.exactOptional(z.boolean()),
   ladder: z.exactOptional(
     z.object({

@@ -65,7 +65,7 @@ export function buildPerformance(sheet: LineSheet, options: PerformanceOptions):
   const last = ending ?? planned.at(-1);
   const click = options.click ?? EVERY_BEAT;
   const bass = bassEvents(planned, ratio, sheet.bars, sheet.feel.bassTouch.muted);
-  const seed = options.drumSeed ?? null;
+  const drummer = { seed: options.drumSeed ?? null, way: options.drumWay ?? null };
   const begin = options.goesRound === true ? roundBegin(planned, countIn) : countIn;
   const played = (events: readonly PerformanceEvent[], first: number, round = first) =>
     options.humaniseSeed === undefined
@@ -80,7 +80,7 @@ export function buildPerformance(sheet: LineSheet, options: PerformanceOptions):
     ...countInEvents(metre, before.counted, options.tempo),
     ...played(
       [
-        ...introOfDrums(intro[0], sheet.feel, ratio, seed),
+        ...introOfDrums(intro[0], sheet.feel, ratio, drummer),
         ...chordEvents(intro, sheet.feel, ratio, ticksOf),
         ...clickEvents(intro, click, ratio),
       ],
@@ -90,7 +90,7 @@ export function buildPerformance(sheet: LineSheet, options: PerformanceOptions):
       [
         ...bass,
         ...endingOfBass(ending, sheet, bass),
-        ...drumEvents(planned, sheet.chart, sheet.feel, ratio, seed),
+        ...drumEvents(planned, sheet.chart, sheet.feel, ratio, drummer),
         ...endingOfDrums(ending, sheet.feel),
         ...chordEvents([...planned, ...endings], sheet.feel, ratio, ticksOf),
         ...clickEvents(planned, click, ratio),

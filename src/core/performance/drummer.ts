@@ -1,5 +1,13 @@
 import { barTicks, beatAt, createRandom, hashText, type Metre } from '../base';
-import { type DrumRow, type DrumSound, type FeelMetre, type GridNote, readGrid, type Stroke } from '../feel';
+import {
+  type DrumRow,
+  type DrumSound,
+  type DrumWay,
+  type FeelMetre,
+  type GridNote,
+  readGrid,
+  type Stroke,
+} from '../feel';
 
 /** MIDI velocities of the four strokes that a grid writes. The figures are ours. */
 const STROKES: Readonly<Record<Stroke, number>> = { ghost: 38, soft: 62, plain: 88, accent: 112 };
@@ -38,6 +46,19 @@ function exchanged(rows: readonly DrumRow[], others: readonly DrumRow[]): readon
   const sounds = new Set(others.map(({ sound }) => sound));
   const hand = others.some(isHand);
   return [...rows.filter((row) => !sounds.has(row.sound) && !(hand && isHand(row))), ...others];
+}
+
+/** The metre with the pattern that was chosen for it; what would undo the choice elsewhere in the form is left out. */
+export function inWay(known: FeelMetre, way: DrumWay | null): FeelMetre {
+  const drums = known.ways?.others.find(({ name }) => name === way)?.drums;
+  if (drums === undefined) return known;
+  const gridOf = (rows: readonly DrumRow[], sound: DrumSound) =>
+    rows.find((row) => row.sound === sound)?.grid;
+  const { variants } = known;
+  const strokes = variants?.strokes.filter(
+    ({ sound }) => gridOf(drums, sound) === gridOf(known.drums, sound),
+  );
+  return { ...known, drums, ...(variants && strokes ? { variants: { ...variants, strokes } } : {}) };
 }
 
 /** In its phrases' third bars the kick moves, or the snare; from section to section other hats lead (common practice; the rows are ours). */

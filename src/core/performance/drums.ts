@@ -1,7 +1,7 @@
 import { beatsInBar, beatsOf, beatTicks, isUneven, type Metre, ticks, unitTicks } from '../base';
 import type { Chart } from '../chart';
-import { type DrumRow, type Feel, type FeelMetre, rhythmsIn, type SourcedGrid } from '../feel';
-import { drumBar, type Hit, type Place } from './drummer';
+import { type DrumRow, type DrumWay, type Feel, type FeelMetre, rhythmsIn, type SourcedGrid } from '../feel';
+import { drumBar, type Hit, inWay, type Place } from './drummer';
 import type { PlannedBar } from './plan';
 import { swung } from './swing';
 import type { DrumEvent } from './types';
@@ -78,17 +78,25 @@ const plainMetre = (metre: Metre): FeelMetre => ({
   organ: { left: SILENT, right: SILENT },
 });
 
+/** What a drummer keeps to throughout. */
+export interface DrumManner {
+  /** Of what varies from bar to bar; null plays every bar as written. */
+  readonly seed: number | null;
+  /** The pattern that was chosen where the feel offers several; null for the feel's own. */
+  readonly way: DrumWay | null;
+}
+
 /** The bar before the first one: the feel's pattern with one of its fills. */
 export function introOfDrums(
   bar: PlannedBar | undefined,
   feel: Feel,
   ratio: number,
-  seed: number | null,
+  { seed, way }: DrumManner,
 ): readonly DrumEvent[] {
   const known = bar && rhythmsIn(feel, bar.metre);
   if (bar === undefined || !known) return [];
   const place = { section: 0, phrase: 0, bar: 0 };
-  const hits = drumBar(known, false, bar.metre, { seed, index: -1, fill: 'phrase', place });
+  const hits = drumBar(inWay(known, way), false, bar.metre, { seed, index: -1, fill: 'phrase', place });
   return hits.map((hit) => drumEvent(hit, bar, ratio));
 }
 
@@ -108,14 +116,13 @@ function drumEvent(hit: Hit, bar: PlannedBar, ratio: number): DrumEvent {
 /**
  * The drums by the feel's grids, with a fill at phrase ends and, where the feel has one, a crash after a section's last
  * fill; silent in a pickup.
- * @param seed of what varies from bar to bar; null plays every bar as written
  */
 export function drumEvents(
   bars: readonly PlannedBar[],
   chart: Chart,
   feel: Feel,
   ratio: number,
-  seed: number | null,
+  { seed, way }: DrumManner,
 ): readonly DrumEvent[] {
   const events: DrumEvent[] = [];
   let afterSection = false;
@@ -126,7 +133,7 @@ export function drumEvents(
     const last = isLastOfSection(chart, bar.bar);
     const fill = endsPhrase(chart, bar.bar, feel.phraseLength) ? (last ? 'section' : 'phrase') : 'none';
     const place = formPlace(chart, bar.bar);
-    const known = rhythmsIn(feel, bar.metre) ?? plainMetre(bar.metre);
+    const known = inWay(rhythmsIn(feel, bar.metre) ?? plainMetre(bar.metre), way);
     for (const hit of drumBar(known, isEven(chart, bar.bar), bar.metre, { seed, index, fill, place })) {
       events.push(drumEvent(hit, bar, ratio));
     }

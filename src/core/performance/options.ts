@@ -1,4 +1,5 @@
 import type { Bpm } from '../base';
+import type { DrumWay } from '../feel';
 import type { BassPlan, ClickPlan } from '../lesson';
 
 /** What a performance of a line depends on besides the sheet. */
@@ -30,6 +31,8 @@ export interface PerformanceOptions {
   readonly ending?: boolean;
   /** The drummer plays hardly a bar like the last, the same for the same seed; without a seed every bar as written. */
   readonly drumSeed?: number;
+  /** The pattern of the drums where the feel offers several; its own, unless said otherwise. */
+  readonly drumWay?: DrumWay;
   /** Small deviations in time and strength, the same for the same seed; without a seed none. */
   readonly humaniseSeed?: number;
 }

@@ -50,7 +50,7 @@ interface Round {
 function roundOf(piece: LinePiece, sheet: LineSheet, round: Round, as: 'sound' | 'notes'): Performance {
   const seed = seedOf(piece, round.before ?? 0);
   const { countIn, bassPlan = EVERY_ROUND, clickPlan = EVERY_BEAT, emptyBar = false } = piece.playing;
-  const { intro = false, ending = true } = piece.playing;
+  const { intro = false, ending = true, drumWay } = piece.playing;
   return buildPerformance(sheet, {
     tempo: round.tempo ?? practiceTempo(piece),
     countIn: (round.counted ?? round.begins) ? countIn : 0,
@@ -63,6 +63,7 @@ function roundOf(piece: LinePiece, sheet: LineSheet, round: Round, as: 'sound' |
     pickup: round.begins,
     goesRound: as === 'sound' && round.goesRound === true,
     ...(round.from === undefined ? {} : { from: round.from }),
+    ...(drumWay === undefined ? {} : { drumWay }),
     ...(seed === null ? {} : { drumSeed: seed }),
     ...(seed === null || as === 'notes' ? {} : { humaniseSeed: seed }),
   });

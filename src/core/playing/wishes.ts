@@ -80,6 +80,7 @@ const IN_THE_NOTES = fieldTable<PlayingSettings>()({
   emptyBar: true,
   intro: true,
   ending: true,
+  drumWay: true,
   humanised: true,
   ladder: true,
 });

@@ -22,11 +22,11 @@ export interface Voice {
  * tests of the mix), with headroom for everything at once.
  */
 const LEVEL: Readonly<Record<Part, number>> = {
-  bass: 0.34,
-  drums: 0.455,
-  chops: 0.115,
-  organ: 0.078,
-  click: 0.38,
+  bass: 0.303,
+  drums: 0.405,
+  chops: 0.1025,
+  organ: 0.0695,
+  click: 0.339,
 };
 
 /** The MIDI velocity at which a voice has its plain level, and the exponent of its growth. */

@@ -1,4 +1,5 @@
 import { Fragment } from 'react';
+import { feelById } from '../../../core/feel';
 import {
   type BassPlan,
   CLICK_BEATS,
@@ -12,7 +13,7 @@ import { NumberWord, SelectWord, SwitchWord } from '../../controls';
 import { keysInWords } from './keys';
 import { LadderWords } from './ladder';
 import type { SentenceProps } from './props';
-import { CLICKS } from './words';
+import { CLICKS, drumWayOf, drumWaysOf } from './words';
 
 /** The rest of the sentence: what a teacher changes now and then. */
 export function Details(props: SentenceProps) {
@@ -28,6 +29,7 @@ export function Details(props: SentenceProps) {
         <ClickWords {...props} />.
       </p>
       <VolumeWords {...props} />
+      <PatternWords {...props} />
       <FormWords {...props} />
       <p className="ledge__sentence">
         {playing.emptyBar === true ? 'Rounds are parted by an ' : 'Rounds follow each other without an '}
@@ -110,6 +112,27 @@ function VolumeWords({ piece, onChange }: SentenceProps) {
           {[', ', ' or ', '.'][index]}
         </Fragment>
       ))}
+    </p>
+  );
+}
+
+/** Which of the published patterns the drums play; nothing in a feel that has one only. */
+function PatternWords({ piece, onChange }: SentenceProps) {
+  const ways = drumWaysOf(piece);
+  if (ways === null) return null;
+  return (
+    <p className="ledge__sentence">
+      {`Books differ about the drums of ${feelById(piece.feel).name.toLowerCase()}; here they have the `}
+      <SelectWord
+        label="Pattern of the drums"
+        value={drumWayOf(piece)}
+        options={[
+          { value: 'usual', label: ways.usual },
+          ...ways.others.map(({ name }) => ({ value: name, label: name })),
+        ]}
+        onChange={(drumWay) => onChange({ drumWay })}
+      />
+      .
     </p>
   );
 }

@@ -1,4 +1,5 @@
 import { barRange, capitalised, listed } from '../../../core/base';
+import { type DrumWay, feelById, feelMetre } from '../../../core/feel';
 import {
   type LinePiece,
   type LineSheet,
@@ -59,7 +60,21 @@ const volumeWords = ({ volumes = {} }: PlayingSettings): readonly string[] =>
     return share === 100 ? [] : [`${part} at ${share} %`];
   });
 
-type Clauses = (playing: PlayingSettings) => readonly string[];
+/** The patterns that the drums of a piece can be played in; null where its feel has one only. */
+export const drumWaysOf = ({ feel, metre }: LinePiece) => feelMetre(feelById(feel), metre)?.ways ?? null;
+
+/** The name of the pattern that is chosen; `usual` in a feel that has one only. */
+export function drumWayOf(piece: LinePiece): DrumWay {
+  const { drumWay = 'usual' } = piece.playing;
+  return drumWaysOf(piece)?.others.some(({ name }) => name === drumWay) === true ? drumWay : 'usual';
+}
+
+function drumWords(piece: LinePiece): readonly string[] {
+  const way = drumWayOf(piece);
+  return way === 'usual' ? [] : [`drums with the ${way}`];
+}
+
+type Clauses = (playing: PlayingSettings, piece: LinePiece) => readonly string[];
 
 /** A clause where something is so. */
 const where =
@@ -83,6 +98,7 @@ const CLAUSES: { readonly [Name in keyof Required<PlayingSettings>]: Clauses } =
   tempoShare: ELSEWHERE,
   ladder: ELSEWHERE,
   volumes: volumeWords,
+  drumWay: (_, piece) => drumWords(piece),
   bassPlan: bassWords,
   clickPlan: clickWords,
   emptyBar: where(
@@ -95,8 +111,8 @@ const CLAUSES: { readonly [Name in keyof Required<PlayingSettings>]: Clauses } =
 };
 
 /** What else is set, clause by clause: everything that is not as it is when nobody has changed it. */
-export const furtherWords = ({ playing }: LinePiece): readonly string[] =>
-  Object.values(CLAUSES).flatMap((clauses) => clauses(playing));
+export const furtherWords = (piece: LinePiece): readonly string[] =>
+  Object.values(CLAUSES).flatMap((clauses) => clauses(piece.playing, piece));
 
 /** `Bars 1 to 4, looped, 95 bpm, without bass.` */
 export function inShort(piece: LinePiece, sheet: LineSheet): string {
