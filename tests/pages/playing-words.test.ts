@@ -2,7 +2,15 @@ import { describe, expect, test } from 'vitest';
 import { changeByKey } from '../../src/app/pages/playing/keys';
 import { inShort, rungWords } from '../../src/app/pages/playing/words';
 import { bpm } from '../../src/core/base';
-import { type PlayingSettings, setCount, setPlaying, setTempo, setTitle } from '../../src/core/lesson';
+import type { FeelId } from '../../src/core/feel';
+import {
+  type PlayingSettings,
+  setCount,
+  setFeel,
+  setPlaying,
+  setTempo,
+  setTitle,
+} from '../../src/core/lesson';
 import { performanceOf, stepsOf } from '../../src/core/performance';
 import { practiceTempo, soundsTheSame } from '../../src/core/playing';
 import { lessonOf, lineOf } from './lines';
@@ -190,6 +198,8 @@ describe('what is played', () => {
 interface Change {
   readonly to: Partial<PlayingSettings>;
   readonly beside?: Partial<PlayingSettings>;
+  /** In a feel that has it. */
+  readonly feel?: FeelId;
   readonly heard: boolean;
   readonly said: boolean;
 }
@@ -218,6 +228,7 @@ const CHANGES: { readonly [Name in keyof Required<PlayingSettings>]: Change } = 
   emptyBar: { to: { emptyBar: true }, beside: { loop: true }, heard: true, said: true },
   intro: { to: { intro: true }, heard: true, said: true },
   ending: { to: { ending: false }, heard: true, said: true },
+  drumWay: { to: { drumWay: 'kick on every eighth' }, feel: 'rockers', heard: true, said: true },
   humanised: { to: { humanised: false }, heard: true, said: true },
   ladder: { to: { ladder: { climbed: true, rungs: RUNGS } }, heard: true, said: true },
 };
@@ -228,8 +239,9 @@ describe('every setting', () => {
 
   test.each(Object.entries(CHANGES))(
     '%s is played, compared and said',
-    (_, { to, beside = {}, heard, said }) => {
-      const lesson = lessonOf({ playing: beside });
+    (_, { to, beside = {}, feel, heard, said }) => {
+      const plain = lessonOf({ playing: beside });
+      const lesson = feel === undefined ? plain : setFeel(plain, lineOf(plain).piece.id, feel);
       const before = lineOf(lesson);
       const after = lineOf(setPlaying(lesson, before.piece.id, to));
       expect(played(after) !== played(before)).toBe(heard);

@@ -121,7 +121,9 @@ describe('a pattern that was chosen', () => {
         passage: null,
         ...(drumWay === undefined ? {} : { drumWay }),
       }),
-    ).flatMap((event) => (event.sound === sound && event.start < 3840 ? [Math.round(event.start / 480)] : []));
+    ).flatMap((event) =>
+      event.sound === sound && event.start < 3840 ? [Math.round(event.start / 480)] : [],
+    );
 
   test('takes the place of the feel’s own', () => {
     expect(struck('rockers', 'snare')).toEqual([4]);
