@@ -21,6 +21,7 @@ function practiceFile(script: string, style: string, notices: string): string {
     `style-src ${cspHash(style)}`,
     'img-src data: blob:',
     'font-src data:',
+    'media-src data:',
     'worker-src blob:',
     "connect-src 'none'",
     "base-uri 'none'",

@@ -84,9 +84,12 @@ function outputDelay({ rawContext }: Context): number {
 /** Opens the audio device with the first call and wakes it with every call. */
 export function createAudio(onPaused: (fault: string) => void): {
   readonly open: () => Promise<Result<Audio, string>>;
+  /** Seconds that the sound comes later than the browser knows; less than 0, where it comes earlier. */
+  readonly setFurtherDelay: (seconds: number) => void;
   readonly close: () => void;
 } {
   let audio: Audio | null = null;
+  let furtherDelay = 0;
 
   const opened = async (): Promise<Result<Audio, string>> => {
     if (typeof AudioContext === 'undefined') {
@@ -108,7 +111,7 @@ export function createAudio(onPaused: (fault: string) => void): {
         onPaused(FAULTS.paused);
       }
     });
-    audio = { tone, context, outputDelay: () => outputDelay(context) };
+    audio = { tone, context, outputDelay: () => Math.max(0, outputDelay(context) + furtherDelay) };
     return success(audio);
   };
 
@@ -125,6 +128,9 @@ export function createAudio(onPaused: (fault: string) => void): {
         return ready;
       }
       return failure(context.state === 'running' ? FAULTS.device : FAULTS.blocked);
+    },
+    setFurtherDelay: (seconds) => {
+      furtherDelay = seconds;
     },
     close: () => {
       audio?.context.dispose();

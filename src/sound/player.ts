@@ -148,6 +148,7 @@ export function createPlayer(): Player {
     stop: () => silence(null),
     change,
     setMix,
+    setFurtherDelay: audio.setFurtherDelay,
     position: () => (state.kind === 'playing' ? (session?.position() ?? null) : null),
     state: () => state,
     subscribe: (listener) => {

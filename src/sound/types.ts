@@ -60,6 +60,11 @@ export interface Player {
   change(steps: readonly PlayStep[]): Promise<Result<null, string>>;
   /** Switches parts on and off while playing, within a few hundredths of a second and without a click. */
   setMix(mix: Mix): void;
+  /**
+   * Seconds that the sound is heard later than the browser knows, as through some wireless headphones; it changes
+   * where the player says it is, not the sound.
+   */
+  setFurtherDelay(seconds: number): void;
   /** What is heard right now, the output's delay taken into account; null when nothing plays. */
   position(): PlayPosition | null;
   state(): PlayerState;

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { describeBar } from '../../src/core/lesson';
+import { lengthWords } from '../../src/core/lesson/note-lengths';
 import { sheetOf } from '../support/score-sheets';
 
 const sheet = sheetOf({
@@ -15,4 +16,24 @@ test('a bar says its dynamics, its word and how its notes are played', () => {
   expect(first).toContain('accent, palm mute');
   expect(first).toContain('slide to the next note');
   expect(second).toMatch(/, fermata\.$/);
+});
+
+test('a bar says name, length, place and finger of every note, every rest, and where its chords come', () => {
+  const read = sheetOf({ key: 'F', chart: '| Gm C7 | F |', notes: 'G1/1.5 r/.5 C2/1 r/1 | F1/2.5~ r/1.5' });
+  expect(read.bars.map((bar) => describeBar(read, bar))).toEqual([
+    'Gm on 1, C7 on 3. R on 1, G, dotted quarter, E string fret 3, finger 3; rest on the & of 2, eighth; R on 3, C, quarter, A string fret 3, finger 3; rest on 4, quarter.',
+    'R on 1, F, half and eighth tied on, E string fret 1, finger 1; rest on the & of 3, dotted quarter.',
+  ]);
+});
+
+test('lengths have the trade’s names, also in triplets and where two are tied', () => {
+  expect([3840, 2880, 640, 320, 240, 1200, 1920 + 320].map(lengthWords)).toEqual([
+    'whole',
+    'dotted half',
+    'triplet quarter',
+    'triplet eighth',
+    'sixteenth',
+    'quarter and sixteenth',
+    'half and triplet eighth',
+  ]);
 });

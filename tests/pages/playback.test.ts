@@ -57,6 +57,7 @@ function fakePlayer() {
     setMix: (mix) => {
       mixes.push(mix);
     },
+    setFurtherDelay: () => {},
     position: () => place,
     state: () => state,
     subscribe: (listener) => {

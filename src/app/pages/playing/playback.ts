@@ -110,8 +110,11 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
   /** The piece that is heard, as it is played. */
   let played: LinePiece | null = null;
 
+  let furtherDelay = 0;
+
   const follow = (created: Player): void => {
     player = created;
+    created.setFurtherDelay(furtherDelay);
     created.subscribe((state) => {
       clearTimeout(resting);
       if (state.kind === 'stopped') {
@@ -324,6 +327,11 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
         },
         mix,
       );
+    },
+    /** Seconds that the sound is heard later than the browser knows: what is shown follows what is heard. */
+    setFurtherDelay(seconds: number): void {
+      furtherDelay = seconds;
+      player?.setFurtherDelay(seconds);
     },
     stop(): void {
       store.setState(SILENT);

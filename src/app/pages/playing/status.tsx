@@ -69,5 +69,9 @@ function Rung({ playback, piece }: { readonly playback: Playback; readonly piece
   const step = useStore(playback, (state) => state.step);
   const round = useStore(playback, (state) => state.round);
   const words = rungWords(piece, step, round);
-  return words === '' ? null : <p className="ledge__status">{words}</p>;
+  return (
+    <p className="ledge__status" aria-live="polite">
+      {words}
+    </p>
+  );
 }

@@ -20,11 +20,11 @@ export function ladderWords(piece: LinePiece): string {
     : `from ${toldTempo(piece, first)} to ${tempoWords(piece, last)}`;
 }
 
-/** `Rung 2 of 5: 79 bpm, time 1 of 3`; '' while no ladder is climbed. */
+/** `Rung 2 of 5: 79 bpm, time 1 of 3`, or `Round 3` of a loop; '' where neither a ladder is climbed nor a loop is on. */
 export function rungWords(piece: LinePiece, step: number, round: number): string {
   const { ladder, loop } = piece.playing;
   const rung = ladder?.rungs[step];
-  if (ladder?.climbed !== true || rung === undefined) return '';
+  if (ladder?.climbed !== true || rung === undefined) return loop ? `Round ${round + 1}` : '';
   const goesOn = loop && step === ladder.rungs.length - 1;
   const time = goesOn ? `time ${round + 1}` : `time ${Math.min(round + 1, rung.rounds)} of ${rung.rounds}`;
   return `Rung ${step + 1} of ${ladder.rungs.length}: ${toldTempo(piece, rung.tempo)} bpm, ${time}`;

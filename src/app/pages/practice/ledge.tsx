@@ -1,11 +1,15 @@
-import { useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { deriveSheet, type Lesson, lineAtHand, toldTempo } from '../../../core/lesson';
 import { climbs, fasterBy, practiceTempo } from '../../../core/playing';
 import { Later, laterPart, useAtWork, useEditor } from '../at-work';
+import { gliding } from '../common';
 import { FRETBOARD, useLedgeHeight, usePlayedLine } from '../ledge';
 import { inShort, PlaybackStatus, PlayingSentence, type SentenceProps } from '../playing';
+import { useScreenAwake } from './awake';
 import { PracticeButtons } from './buttons';
 import { SPACE_IN_WORDS, usePracticeKeys } from './keys';
+import { useMediaButtons } from './media-session';
+import { PLAYING_ID } from './skip-links';
 
 const SHOW = laterPart('The large view', async () => (await import('../show')).ShowView);
 
@@ -22,7 +26,10 @@ export function PracticeLedge({ lesson }: { readonly lesson: Lesson }) {
   const [neck, setNeck] = useState(false);
   const [large, setLarge] = useState(false);
   const ledge = useRef<HTMLElement>(null);
+  useLoopInView(neck && !large);
   usePracticeKeys(playback);
+  useScreenAwake(playback);
+  useMediaButtons(playback, piece?.name ?? '', lesson.title);
   useLedgeHeight(ledge);
   const controls = line && (
     <>
@@ -31,7 +38,7 @@ export function PracticeLedge({ lesson }: { readonly lesson: Lesson }) {
     </>
   );
   return (
-    <section className="ledge" aria-label="Playing" ref={ledge}>
+    <section className="ledge" id={PLAYING_ID} tabIndex={-1} aria-label="Playing" ref={ledge}>
       {neck && !large && line !== null && (
         <Later part={FRETBOARD} given={{ sheet: line.sheet, hand: line.piece.hand, onSave: null }} />
       )}
@@ -103,4 +110,13 @@ function TempoSteps({ piece, onChange }: SentenceProps) {
       {step(1, 'Faster', '+')}
     </div>
   );
+}
+
+/** The system with the loop, or with what is played, stays in view when the neck takes room. */
+function useLoopInView(neck: boolean): void {
+  useEffect(() => {
+    if (!neck) return;
+    const marked = document.querySelector('.playhead--on, .loop-mark--first');
+    marked?.closest('.system')?.scrollIntoView({ block: 'nearest', behavior: gliding() });
+  }, [neck]);
 }

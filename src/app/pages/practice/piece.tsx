@@ -17,6 +17,7 @@ import { useAtWork } from '../at-work';
 import { type BarButton, ScoreFigure } from '../score';
 import { chordsOf, describePiece, describeScore } from '../words';
 import { type BarRun, useDraggedBars } from './loop-bars';
+import { SCORE_ID } from './skip-links';
 
 interface PracticePieceProps {
   readonly piece: Piece;
@@ -81,7 +82,7 @@ function PracticeLine({ piece, sheet, lesson: { handout }, atHand }: PracticeLin
         const chords = chordsOf(bar.written, sheet.noteNames);
         return {
           name: atHand ? `${capitalised(name)}, ${chords}` : `${sheet.name}, ${name} (${chords})`,
-          description: describeBar(sheet, bar),
+          description: describeBar(sheet, bar, SILENT),
           kept: false,
           marked: loop.includes(index),
         };
@@ -112,7 +113,7 @@ function PracticeLine({ piece, sheet, lesson: { handout }, atHand }: PracticeLin
       </div>
       <p className="piece__facts">{describePiece(sheet)}</p>
       {atHand && <TouchWords {...touch} piece={piece} sheet={sheet} />}
-      <div className="practice__score" {...touch.listeners}>
+      <div className="practice__score" id={atHand ? SCORE_ID : undefined} tabIndex={-1} {...touch.listeners}>
         <ScoreFigure
           sheet={sheet}
           large
@@ -122,7 +123,30 @@ function PracticeLine({ piece, sheet, lesson: { handout }, atHand }: PracticeLin
           bars={{ buttons, chosen: null, choose: touch.tap, over, drawer: () => null }}
         />
       </div>
+      <LineInWords sheet={sheet} />
     </section>
+  );
+}
+
+/** Said of a bar of the line that has no notes. */
+const SILENT = 'The bass rests for the whole bar.';
+
+/** The line bar by bar in words, for ears, and for eyes that do not read notes yet. */
+function LineInWords({ sheet }: { readonly sheet: LineSheet }) {
+  return (
+    <details className="practice__words">
+      <summary>{sheet.name} in words, bar by bar</summary>
+      <ol>
+        {sheet.bars.map((bar) => (
+          <li key={bar.written.number}>
+            <b>
+              {capitalised(barName(bar.written.number))}, {chordsOf(bar.written, sheet.noteNames)}:
+            </b>{' '}
+            {describeBar(sheet, bar, SILENT)}
+          </li>
+        ))}
+      </ol>
+    </details>
   );
 }
 

@@ -10,6 +10,7 @@ import { Cautions } from './cautions';
 import type { PracticeDesk } from './desk';
 import { PracticeLedge } from './ledge';
 import { PracticePiece } from './piece';
+import { SkipLinks } from './skip-links';
 
 interface PracticePageProps {
   readonly desk: PracticeDesk;
@@ -28,6 +29,7 @@ export function PracticePage({ desk, actions, notice }: PracticePageProps) {
   return (
     <AtWorkProvider value={desk}>
       <div className="page page--practice">
+        <SkipLinks />
         <Head actions={actions} />
         <div className="desk">
           <main className="desk__sheet">
