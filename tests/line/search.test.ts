@@ -103,6 +103,7 @@ describe('the search', () => {
           high: 48,
           level: 4,
           asks: [],
+          restsOnOne: model.request.feel.bassRole.mayRestOnOne,
         };
         const plan = planOf(wishes, layoutOf(model, wishes, seed), seed);
         let least = Number.POSITIVE_INFINITY;

@@ -29,7 +29,7 @@ export const BOSSA: Feel = {
   bassTouch: { muted: false, source: COMMON_PRACTICE },
   ending: { drums: ['kick', 'rim'], held: true, source: OURS },
   layBack: { bass: 5, chops: 3, organ: 3, source: OURS },
-  bassRole: PLAIN_ROLE,
+  bassRole: { ...PLAIN_ROLE, dotsEarly: true },
   metres: [
     {
       metre: { count: 4, unit: 4 },

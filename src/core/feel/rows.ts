@@ -48,5 +48,7 @@ export const PLAIN_ROLE: Feel['bassRole'] = {
   mayHammer: false,
   mayPump: false,
   carriesThree: false,
+  dotsEarly: false,
+  seventhsEarly: false,
   source: COMMON_PRACTICE,
 };

@@ -28,7 +28,7 @@ export const SHUFFLE_BLUES: Feel = {
   crash: { source: COMMON_PRACTICE },
   ending: { drums: ['kick', 'snare', 'crash'], held: true, source: OURS },
   layBack: { bass: 10, chops: 8, organ: 6, source: OURS },
-  bassRole: PLAIN_ROLE,
+  bassRole: { ...PLAIN_ROLE, seventhsEarly: true },
   metres: [
     {
       metre: { count: 4, unit: 4 },

@@ -18,7 +18,7 @@ export const SOUL_BACKBEAT: Feel = {
   crash: { source: COMMON_PRACTICE },
   ending: { drums: ['kick', 'snare', 'crash'], held: true, source: OURS },
   layBack: { bass: 8, chops: 5, organ: 4, source: OURS },
-  bassRole: PLAIN_ROLE,
+  bassRole: { ...PLAIN_ROLE, dotsEarly: true },
   metres: [
     {
       metre: { count: 4, unit: 4 },

@@ -154,6 +154,10 @@ export interface Feel {
     readonly mayPump: boolean;
     /** The drums drop on beat three: the bass sounds there in most bars and does not only double the chops. */
     readonly carriesThree: boolean;
+    /** Its own rhythm is a dotted one, which its students read a level before others do. */
+    readonly dotsEarly: boolean;
+    /** The chord's seventh belongs to its plainest figures, a level before others have it. */
+    readonly seventhsEarly: boolean;
     readonly source: Source;
   };
   /** The metres it is played in; the first is the one it is at home in. */

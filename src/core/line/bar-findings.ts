@@ -9,7 +9,7 @@ import {
 } from '../base';
 import { classAbove, pitchAt, type StepTone, type Stretch } from './harmony';
 import { struck } from './hearing';
-import { notesPerSecond, rhythmLevel } from './level';
+import { notesPerSecond, rhythmLevelIn } from './level';
 import { type BarModel, barHeading, chordText, type LineModel, nameText } from './model';
 import type { Tone } from './tones';
 
@@ -108,12 +108,18 @@ const nearestMember = (stretch: Stretch, interval: number): StepTone | undefined
     .flatMap((step) => (step?.member ? [step] : []))
     .sort((one, other) => Math.abs(one.halfSteps - interval) - Math.abs(other.halfSteps - interval))[0];
 
+/** The step of the scale, as the chords around or the key have it, that lies so far above the root; 0 for none. */
+function stepNumber({ steps, keySteps }: Stretch, interval: number): number {
+  const at = (list: Stretch['steps']) => list.findIndex((step) => step?.halfSteps === interval) + 1;
+  return at(steps) || at(keySteps);
+}
+
 /** A long note that belongs neither to its chord nor to the scale over it. */
 function chordFindings({ model, bar, tones, notes }: Checked): MusicFinding[] {
   return tones.flatMap((tone, note): MusicFinding[] => {
     const { stretch } = tone;
     if (!stretch?.chord || tone.member || tone.duration < bar.beat) return [];
-    if (stretch.steps.some((step) => step?.halfSteps === tone.interval)) return [];
+    if (stepNumber(stretch, tone.interval) > 0) return [];
     const nearest = nearestMember(stretch, tone.interval)?.name ?? stretch.chord.root;
     const deed = `Play ${nameText(model, nearest)}`;
     return [
@@ -176,7 +182,7 @@ function paceFindings({ model, bar, tones }: Checked): MusicFinding[] {
     mended: null,
   });
   const place = barHeading(model, bar.index);
-  const asked = rhythmLevel(tones, bar.metre);
+  const asked = rhythmLevelIn(tones, bar.metre, model.request.feel.bassRole);
   const speed = notesPerSecond(struck(tones).length, bar.metre, tempo);
   return [
     ...(asked > level
@@ -247,7 +253,7 @@ function toneFindings({ model, bar, tones, notes }: Checked): MusicFinding[] {
 function isBeyondLevel(model: LineModel, tone: Tone): boolean {
   const { stretch } = tone;
   if (!stretch?.chord || tone.midi % 12 === stretch.homeClass) return false;
-  const step = stretch.steps.findIndex((other) => other?.halfSteps === tone.interval) + 1;
+  const step = stepNumber(stretch, tone.interval);
   return step === 0 ? !model.limits.halfSteps : !model.limits.steps.has(step);
 }
 

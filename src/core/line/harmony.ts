@@ -30,6 +30,8 @@ export interface Stretch {
   readonly demands: Demands;
   /** Seven steps up from the root, null where the scale leaves one out; empty without a chord. */
   readonly steps: readonly (StepTone | null)[];
+  /** The same as the key has them, whatever the chords around say. */
+  readonly keySteps: readonly (StepTone | null)[];
   /** By half steps above the root: whether the note belongs to the chord (the slash bass does). */
   readonly members: readonly boolean[];
 }
@@ -65,17 +67,57 @@ function stepsOf(chord: Chord, key: Key): readonly (StepTone | null)[] {
   });
 }
 
-/** Steps by key for chords that are still in use: the same few are read again at every key press. */
+/** Steps by key and neighbours for chords that are still in use: the same few are read again at every key press. */
 const stepsByChord = new WeakMap<Chord, Map<string, readonly (StepTone | null)[]>>();
 
-function rememberedSteps(chord: Chord, key: Key): readonly (StepTone | null)[] {
+function rememberedSteps(
+  chord: Chord,
+  key: Key,
+  near: readonly (Chord | null)[],
+): readonly (StepTone | null)[] {
   const known = remembered(stepsByChord, chord, () => new Map<string, readonly (StepTone | null)[]>());
-  return remembered(known, `${key.tonic.letter}${key.tonic.alteration}${key.mode}`, () =>
-    stepsOf(chord, key),
+  const around = near.map((other) => other?.symbol ?? '').join(' ');
+  return remembered(known, `${key.tonic.letter}${key.tonic.alteration}${key.mode} ${around}`, () =>
+    near.reduceRight<readonly (StepTone | null)[]>(
+      (steps, other) => (other ? bentTowards(steps, chord, other) : steps),
+      stepsOf(chord, key),
+    ),
   );
 }
 
-export function stretchOf(span: HarmonySpan, index: number, key: Key, demands: Demands): Stretch {
+/**
+ * Steps that the chord leaves open, as a neighbouring chord sounds them: D minor before G7 has the B of G7, whatever the
+ * key says (common practice, no source). A chord on the same root is another colour of it; a minor chord does not take the leading tone of its own dominant, and nothing
+ * is taken that makes a gap of three half steps.
+ */
+function bentTowards(
+  steps: readonly (StepTone | null)[],
+  chord: Chord,
+  other: Chord,
+): readonly (StepTone | null)[] {
+  const root = pitchClassOf(chord.root);
+  if (root === pitchClassOf(other.root)) return steps;
+  const bent = steps.map((step, index): StepTone | null => {
+    if (!step || step.member) return step;
+    const tone = other.tones.find(({ name }) => name.letter === step.name.letter);
+    if (!tone) return step;
+    const halfSteps = classAbove(pitchClassOf(tone.name), root);
+    const leading = index === 6 && halfSteps === 11 && chord.family === 'minor';
+    return leading ? step : { ...step, name: tone.name, halfSteps };
+  });
+  const halves = bent.flatMap((step) => (step ? [step.halfSteps] : []));
+  const gaps = halves.map((half, index) => (halves[index + 1] ?? 12) - half);
+  return gaps.every((gap) => gap === 1 || gap === 2) ? bent : steps;
+}
+
+/** @param near chords around it that tell its scale, the weightiest first */
+export function stretchOf(
+  span: HarmonySpan,
+  index: number,
+  key: Key,
+  demands: Demands,
+  near: readonly (Chord | null)[] = [],
+): Stretch {
   const chord = span.harmony.kind === 'chord' ? span.harmony.chord : null;
   const rootClass = chord ? pitchClassOf(chord.root) : 0;
   const members = Array.from({ length: 12 }, () => false);
@@ -93,7 +135,8 @@ export function stretchOf(span: HarmonySpan, index: number, key: Key, demands: D
     rootClass,
     homeClass: chord ? pitchClassOf(chord.bass) : 0,
     home: chord?.bass ?? null,
-    steps: chord ? rememberedSteps(chord, key) : [],
+    steps: chord ? rememberedSteps(chord, key, near) : [],
+    keySteps: chord ? rememberedSteps(chord, key, []) : [],
     members,
   };
 }

@@ -8,6 +8,7 @@ import {
   TICKS_PER_QUARTER,
   type Ticks,
 } from '../base';
+import type { Feel } from '../feel';
 import type { Level } from './types';
 
 /** What a teaching level lets a line ask of a player. The table is a common one of the trade, with no source. */
@@ -78,6 +79,23 @@ const LIMITS: Readonly<Record<Level, LevelLimits>> = {
 
 export const levelLimits = (level: Level): LevelLimits => LIMITS[level];
 
+/** Where the upper notes of pumped octaves end, by the frets of the level: C3 at fret 5, D3 at 7, E3 at 9 (common practice, no source). */
+const HIGHEST_PUMPED: Readonly<Record<Level, number>> = { 0: 43, 1: 48, 2: 48, 3: 50, 4: 52, 5: 52 };
+
+/** The level at which a feel whose figures have the chord's seventh asks for it. */
+export const EARLY_SEVENTH = 2;
+
+/** The limits of a level in a feel: what its own figures are made of comes a little earlier. */
+export function limitsIn(level: Level, { mayPump, seventhsEarly }: Feel['bassRole']): LevelLimits {
+  const plain = LIMITS[level];
+  const { highestMidi, steps } = plain;
+  return {
+    ...plain,
+    highestMidi: mayPump ? Math.max(highestMidi, HIGHEST_PUMPED[level]) : highestMidi,
+    steps: seventhsEarly && level === EARLY_SEVENTH ? new Set([...steps, 7]) : steps,
+  };
+}
+
 /** When the notes of a rhythm begin and how long they last, in ticks from the beginning of the bar. */
 export interface Onset {
   readonly start: number;
@@ -138,6 +156,19 @@ export function rhythmLevel(onsets: readonly Onset[], metre: Metre): Level {
     if (one > level) level = one;
   });
   return level;
+}
+
+/** The level of the dotted values; a feel that is made of them asks for them one level earlier. */
+const DOTTED = 2;
+
+/** The level of a rhythm in a feel. */
+export function rhythmLevelIn(
+  onsets: readonly Onset[],
+  metre: Metre,
+  { dotsEarly }: Feel['bassRole'],
+): Level {
+  const level = rhythmLevel(onsets, metre);
+  return dotsEarly && level === DOTTED ? 1 : level;
 }
 
 /** Notes a second, averaged over the bar; the tempo counts {@link beatTicks}. */

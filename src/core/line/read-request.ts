@@ -1,9 +1,9 @@
 import { barTicks, beatTicks, midiOf, pitchClassOf } from '../base';
-import { playOrder } from '../chart';
+import { type HarmonySpan, playOrder } from '../chart';
 import type { Chord } from '../theory';
 import { demandsOf } from './asked';
 import { mergedSpans, stretchOf } from './harmony';
-import { type LevelLimits, levelLimits } from './level';
+import { type LevelLimits, limitsIn } from './level';
 import type { LineModel } from './model';
 import { neckOf } from './neck';
 import { freedomsOf } from './techniques/table';
@@ -29,17 +29,29 @@ function beginningsOf(chord: Chord, limits: LevelLimits): readonly number[] {
   return [pitchClassOf(chord.bass), ...(fifth ? [pitchClassOf(fifth.name)] : [])];
 }
 
+const chordOf = ({ harmony }: HarmonySpan): Chord | null => (harmony.kind === 'chord' ? harmony.chord : null);
+
+/** Which chords around another one tell its scale, in the order of their weight: the next, the one before, one further. */
+const NEAR = [1, -1, 2, -2] as const;
+
 /** Reads a request once, so that everything after works with plain numbers. */
 export function modelOf(request: LineRequest): LineModel {
   const { chart, key } = request;
   const order = playOrder(chart);
   const { before, after } = neighbours(order, chart.bars.length);
   const starts = new Set(chart.sections.map((section) => section.start));
-  const limits = levelLimits(request.level);
+  const limits = limitsIn(request.level, request.feel.bassRole);
   const lowestOpen = Math.min(...request.instrument.openStrings.map((pitch) => midiOf(pitch)), 127);
   const low = Math.max(LOWEST_MIDI, lowestOpen);
   const high = Math.max(limits.highestMidi, low + 15);
   const neck = neckOf(request, limits.highestFret, low, high);
+  const merged = chart.bars.map((bar) => mergedSpans(bar.spans));
+  const chords = merged.flat().map(chordOf);
+  let placed = 0;
+  const places = merged.map((spans) => {
+    placed += spans.length;
+    return placed - spans.length;
+  });
   return {
     request,
     order,
@@ -51,9 +63,11 @@ export function modelOf(request: LineRequest): LineModel {
         harmony.kind === 'chord' ? [beginningsOf(harmony.chord, limits)] : [],
       );
       const demands = demandsOf(request, index, begins, { low, high, onNeck: neck.onNeck });
-      const stretches = mergedSpans(bar.spans).map((span, place) =>
-        stretchOf(span, place, bar.key ?? key, demands),
-      );
+      const stretches = (merged[index] ?? []).map((span, place) => {
+        const at = (places[index] ?? 0) + place;
+        const near = NEAR.map((away) => chords[(at + away + 2 * chords.length) % chords.length] ?? null);
+        return stretchOf(span, place, bar.key ?? key, demands, near);
+      });
       return {
         index,
         metre: bar.metre,

@@ -28,16 +28,19 @@ S x==xx=== R 5 5 | R _5 _5 | R 5 R | R R 5 | R 8 5
 A x==xx=== R _5 _5 | 8 5 5 | R 5 5 | R 5 R
 A x==xx=x= R 5 5 > | R _5 _5 > | 8 5 5 >
 L x==xx=== R 5 8 | 8 8 5 | R 8 8
+L x==xx==x R 5 8 8 | 8 8 5 5
 C x==xx=== R 5 5 | R _5 _5 | R 5 R
-C x===x=== R 5 | R _5
 T x==xx=x= R 5 5 > | R _5 _5 > | R 5 R >
+T x==xx==x R 5 5 > | R _5 _5 > | 8 5 5 >
 E x==x==== R R | R _5
 H x==x R 5 | R > | R R
 H x=== R
 S+A x==xx=== x==xx=== R 5 5 / R _5 _5 | R _5 _5 / R 5 5 | R 5 R / R _5 _5
-S+A+S+C x==xx=== x==xx=x= x==xx=== x===x=== R 5 5 / R _5 _5 > / R 8 5 / R 5 | R 5 R / R 5 5 > / R 5 5 / R _5
+S+A+S+C x==xx=== x==xx==x x==xx=== x==xx=== R 5 5 / R _5 _5 > / R 8 5 / R 5 5 | R 5 R / R 5 5 > / R 5 5 / R _5 _5
+S+A+S+T x==xx=== x==xx==x x==xx=== x==xx==x R 5 5 / R _5 _5 > / R 5 5 / R _5 _5 > | R _5 _5 / R 5 5 > / R _5 _5 / R 5 5 >
+S+A+L+T x==xx=== x==xx==x x==xx=== x==xx==x R 5 5 / R _5 _5 > / R 5 8 / R 5 5 > | R _5 _5 / R 5 5 > / 8 8 5 / R _5 _5 >
 
-theme rhythm 2-2: the whole rhythm, root and fifth, a chord tone to point home
+theme rhythm 1-2: the whole rhythm, root and fifth, a chord tone to point home
 S x==xx==x R 5 5 3 | R 5 5 R | R _5 _5 R | R 3 5 5 | R 5 3 3 | R 5 5 5
 A x==xx==x R _5 _5 > | 8 5 5 > | R 5 5 > | R 5 3 > | R 3 3 >
 A x==xx=== R _5 _5 | R 5 5
@@ -48,6 +51,7 @@ T x==xx=x= R 5 5 > | R 3 5 >
 H x==x R > | R 5 | R R
 H x=== R
 S+A x==xx==x x==xx==x R 5 5 R / R _5 _5 > | R _5 _5 R / R 5 5 > | R 3 5 5 / R 5 3 > | R 5 3 3 / 8 5 5 >
+S+A+S+T x==xx==x x==xx==x x==xx==x x==xx==x R 5 5 R / R _5 _5 > / R 5 5 R / R _5 _5 > | R 5 5 3 / R _5 _5 > / R 5 5 3 / R 5 3 > | R 3 5 5 / R 5 3 > / R 3 5 5 / R 5 5 >
 S+A+S+C x==xx==x x==xx==x x==xx==x x==xx=== R 5 5 3 / R _5 _5 > / R 3 5 5 / R 5 5 | R 5 5 R / R 5 3 > / R _5 _5 R / R 3 5
 
 theme sway 3-5: fifth above, fifth below, the and of four leads

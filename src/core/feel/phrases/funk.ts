@@ -41,7 +41,7 @@ S+A xx----x- xx--xxx- R R 8 / R R 8 8 5 | R R 5 / R R 5 5 > | R 8 R / R R 8 5 > 
 S+A xx--x--- x---xxx- R R 8 / R 8 5 > | R R 5 / R 5 8 5 | R R 3 / R 3 5 >
 S+A+S+C xx----x- xx--xxx- xx----x- xx------ R R 8 / R R 8 8 5 / R R 5 / R R | R R 5 / R R 5 5 > / R R 8 / R 8 | R R 3 / R R 3 5 > / R R 8 / R R
 
-theme pocket 3-5: with the kick: the one, the and of two, the and of three, and four
+theme pocket 3-4: with the kick: the one, the and of two, the and of three, and four
 S x--x-xx- R R c 8 | R R 5 c | R R _c R | R 8 c 5 | R 5 c 8 | R R 5 6 | R c 8 5 | R R 3 5
 A x--x-xxx R R c 5 > | R 8 c 5 > | R R 5 3 > | R R _c R > | R R 6 5 > | R 5 6 5 >
 A x--x--xx R R 5 > | R R c > | R 8 c > | R R 8 >
@@ -57,7 +57,7 @@ S+A x--x-xx- x--x---- R R c 8 / R _c | R R 3 5 / R 8
 S+A+S+C x--x-xx- x--x-xxx x--x-xx- x--x---- R R c 8 / R R c 5 > / R R 5 c / R R | R R _c R / R R 5 3 > / R 8 c 5 / R _c
 S+S+S+A x--x-xx- x--x-xx- x--x-xx- x--x-xxx R R c 8 / R R c 8 / R R 5 c / R R 6 5 > | R R 5 6 / R R 5 6 / R 5 c 8 / R R 5 3 >
 
-theme stop 3-5: two on the one, the and of two, and nothing on three; the tail fetches the next bar
+theme stop 3-4: two on the one, the and of two, and nothing on three; the tail fetches the next bar
 S xx-x--xx R R _c R R | R R 5 R 8 | R R 8 c 5 | R R c 5 8 | R R _5 _c R | R R 3 5 6
 A xx-x--xx R R _c >> > | R R 5 >> > | R R 8 >> > | R R c >> > | R R 3 >> >
 A xx-x---- R R _c | R R 8 | R R 5 | R R c
@@ -72,7 +72,7 @@ S+A xx-x--xx xx-x--xx R R _c R R / R R 5 >> > | R R 5 R 8 / R R 8 >> > | R R 8 c
 S+A xx-x--xx xx-x---- R R _c R R / R R 8 | R R 8 c 5 / R R _c | R R c 5 8 / R R 5
 S+A+S+C xx-x--xx xx-x--xx xx-x--xx xx------ R R _c R R / R R 5 >> > / R R 8 c 5 / R 8 | R R 5 R 8 / R R 8 >> > / R R c 5 8 / R R
 
-theme climb 3-5: the one alone, and a run of eighths that climbs out of the hole
+theme climb 3-4: the one alone, and a run of eighths that climbs out of the hole
 S x--xxx-- R 5 c 8 | R _5 _c R | R R 3 5 | R 3 5 6 | R 8 c 5 | R c 5 3
 A x--xxxxx R 5 c 8 >> > | R 3 5 6 >> > | R _5 _c R >> > | R 5 6 5 >> > | R c 5 3 >> >
 A x--xx--- R _c R | R 8 c | R 5 8
@@ -92,6 +92,7 @@ S x=----x=xxx=---- R 8 R b3 3 | R R c c 8 | R 8 8 c 5 | R _c R R 8 | R 5 5 c 8 |
 A x=----x=xxx=x=xx R 8 R b3 3 5 >> > | R R c 5 6 5 >> > | R 8 8 c 5 3 >> > | R _c R b3 3 R >> >
 A x=----x=--x=---- R 8 c | R R _c | R 5 8 | R _c R
 L x=----x=xxx=---- R 8 8 9 10 | R 5 8 c 8
+C x=----x=----x-xx R 8 R >> > | R R _c >> >
 C x=----x=-------- R R | R 8 | R _c
 C x=-------------- R
 T x=----x=xxx=x=xx R 8 R b3 3 5 >> > | R R 5 c 5 3 >> > | R 8 c 6 5 3 >> >
@@ -107,6 +108,7 @@ S x=-x--x=--xx-x-- R R 8 c 8 5 | R R R _c R 5 | R R 5 5 c 8 | R R 8 5 c R | R R 
 A x=-x--x=--xxx=-- R R 8 c 5 3 | R R R b3 3 R | R R c 5 6 5 | R R 8 8 c 5
 A x=-x--x=--xx-xxx R R 8 c 5 3 >> > | R R R _c R 5 >> > | R R 5 6 5 3 >> >
 L x=-x--x=--xx-x-- R R 8 8 9 10 | R R 8 10 9 8
+C x=-x--x=----x-xx R R 8 R >> > | R R R _c >> >
 C x=-x--x=-------- R R R | R R _c | R R 8
 C x=------x=------ R R | R _c
 T x=-x--x=--xx-xxx R R 8 c 5 3 >> > | R R 5 c 5 3 >> >
@@ -122,7 +124,8 @@ theme octave 5-5: low with the kick, the octave with the snare, a pickup of two 
 S x=--x-x=--x=x-x- R 8 R R 8 c | R 8 _c R 8 5 | R 8 R 5 8 c | R 8 R _c 8 8
 A x=--x-x=--x=--xx R 8 R R >> > | R 8 R c >> > | R 8 _c R >> > | R 8 5 3 >> >
 A x=--x-x=--xxx=-- R 8 R 5 c 8 | R 8 R b3 3 5 | R 8 _c 5 3 R
-L x=--x-x=--x=x-x- R 8 10 8 10 9 | R 8 R 8 9 10
+L x=--x-x=--x=x-x- R 8 R R 8 10 | R 8 R c 8 10 | R 8 10 8 10 9 | R 8 R 8 9 10
+C x=--x-x=----x-xx R 8 R R >> > | R 8 _c R >> >
 C x=--x-x=-------- R 8 R | R 8 _c
 C x=--x----------- R 8 | R 5
 T x=--x-x=--x=--xx R 8 R 5 >> > | R 8 R 3 >> >
@@ -135,10 +138,11 @@ S+A x=--x-x=--x=x-x- x=--x-x=--xxx=-- R 8 R R 8 c / R 8 R 5 c 8 | R 8 R 5 8 c / 
 S+A+L+C x=--x-x=--x=x-x- x=--x-x=--xxx=-- x=--x-x=--x=x-x- x=--x-x=-------- R 8 R R 8 c / R 8 R 5 c 8 / R 8 R 8 9 10 / R 8 _c
 
 theme hammered 5-5: three stabs on the one, the flat third hammered into the third on three
-S x=-x-x--xxx=---- R R R b3 3 R | R R c b3 3 5 | R R 8 b3 3 5 | R R _c b3 3 8
+S x=-x-x--xxx=---- R R R 2 3 R | R R c 5 3 R | R R 8 5 c 8 | R R R b3 3 R | R R c b3 3 5 | R R 8 b3 3 5 | R R _c b3 3 8
 A x=-x-x--xxx=x=xx R R R 5 c 5 3 >> > | R R c 5 6 5 3 >> > | R R 8 c 6 5 3 >> > | R R R b3 3 R 5 >> >
 A x=-x-x--xxx=x=-- R R R 5 c 5 3 | R R c b3 3 5 R
 L x=-x-x--xxx=x=xx 8 8 8 9 10 8 c >> > | R R R 5 8 c 8 >> >
+C x=-x-x------x-xx R R R R >> > | R R c 5 >> >
 C x=-x-x---------- R R R | R R c
 C x=------x=------ R R | R 5
 T x=-x-x--xxx=x=xx R R R 5 c 5 3 >> > | R R c 5 6 5 3 >> >
@@ -146,7 +150,7 @@ T x=----x=x=--xxxx R R 5 c 5 >> > | R R 3 5 3 >> >
 H x=-x-x-- R R R | R R >
 H xxx=x=xx R b3 3 5 >> > | R c 5 3 >> >
 Q x=xx R >> >
-S+A x=-x-x--xxx=---- x=-x-x--xxx=x=xx R R R b3 3 R / R R R 5 c 5 3 >> > | R R c b3 3 5 / R R c 5 6 5 3 >> > | R R 8 b3 3 5 / R R 8 c 6 5 3 >> >
+S+A x=-x-x--xxx=---- x=-x-x--xxx=x=xx R R R 2 3 R / R R R 5 c 5 3 >> > | R R 8 5 c 8 / R R 8 c 6 5 3 >> > | R R R b3 3 R / R R R 5 c 5 3 >> > | R R c b3 3 5 / R R c 5 6 5 3 >> > | R R 8 b3 3 5 / R R 8 c 6 5 3 >> >
 S+A x=-x-x--xxx=---- x=-x-x--xxx=x=-- R R R b3 3 R / R R R 5 c 5 3 | R R 8 b3 3 5 / R R c b3 3 5 R
 S+A+S+C x=-x-x--xxx=---- x=-x-x--xxx=x=-- x=-x-x--xxx=---- x=-x-x---------- R R R b3 3 R / R R R 5 c 5 3 / R R c b3 3 5 / R R R
 ; Two, two and three: the backbeat stands on two, and an eighth is cut from the end of the bar.
@@ -186,7 +190,7 @@ S+A xx--x-- xx--xx- R R 8 / R R 8 5 | R R 5 / R R 5 5 | R 8 R / R 8 R 5 | R R 3 
 S+A xx--x-- x---xxx R R 8 / R 8 5 > | R R 5 / R 5 5 >
 S+A+S+C xx--x-- xx--xx- xx--x-- xx----- R R 8 / R R 8 5 / R R 5 / R R | R R 3 / R R 3 5 / R R 8 / R 8
 
-theme pocket 3-5: the one, the and of two, and the long beat cut short
+theme pocket 3-4: the one, the and of two, and the long beat cut short
 S x--xx-- R R 8 | R c R | R R c | R 8 c | R 5 c | R R 5
 S x--x-x- R R c | R 8 c | R R 8
 A x--xxxx R R c 5 > | R 8 c 5 > | R R 5 3 > | R _c R 5 >
@@ -204,7 +208,7 @@ S+A x--xx-- x--x-xx R R 8 / R R c > | R 5 c / R R 5 > | R R 5 / R 8 c >
 S+A+S+C x--xx-- x--xxxx x--xx-- x--x--- R R 8 / R R c 5 > / R c R / R R | R R c / R 8 c 5 > / R R 8 / R _c
 S+S+S+A x--xx-- x--xx-- x--xx-- x--xxxx R R 8 / R R 8 / R R c / R R 5 3 > | R c R / R c R / R 8 c / R _c R 5 >
 
-theme climb 3-5: the one alone, and a run of eighths into the long beat
+theme climb 3-4: the one alone, and a run of eighths into the long beat
 S x--xxx- R 5 c 8 | R _5 _c R | R R 3 5 | R 3 5 6 | R 8 c 5
 A x--xxxx R 5 c >> > | R 3 5 >> > | R _5 _c >> > | R c 5 >> >
 A x--xx-- R _c R | R 8 c | R 5 8

@@ -9,7 +9,7 @@ export const ROCKERS_PHRASES = phraseBook(
   { manner: 'riff', chromatics: 'short', blues: false, source: COMMON_PRACTICE },
   `
 metre 4/4
-theme basic 0-1: the root on one, the chord again on three
+theme basic 0-0: the root on one, the chord again on three
 S x=--x=-- R R | R 5 | R 8 | R _5
 S x=--x=x= R R 5 | R 5 8 | R 5 R | R 8 5 | R _5 R | R = =
 A x=--x=x= R R > | R 5 > | 8 5 > | R _5 > | R 5 R | R = =
@@ -28,15 +28,20 @@ S xx--xxx= R R R 5 8 | R R 5 5 R | R R 3 5 3 | R R 5 3 R | R R R 3 5 | R R _5 _5
 A xx--xxx= R R 5 3 > | R R 3 R > | 8 8 5 3 > | R R 5 5 > | R R _5 _5 > | R R R 3 >
 A xx--x=x= R R 5 > | R R 3 > | 8 8 5 > | R R _5 >
 L xx--xxx= R R 5 5 8 | 8 8 5 8 10 | R R 3 5 8
+C xx----x= R R > | R R 5 | 8 8 >
+C xx----xx R R >> > | 8 8 >> >
 C xx--x=-- R R 5 | R R R | R R 3 | 8 8 5
 C xx--x=== R R _5 | R R 3
-T x=--xxx= R 5 5 > | R 5 3 > | R 3 5 > | R R R >
+T x=--xxx= R 5 5 > | R 5 R > | R 5 3 > | R 3 5 > | R R R >
 T xx--x=x= R R 5 > | R R 3 > | R R _5 >
 H1 xx-- R R | 8 8
 H2 xxx= R R > | R R 3 | R 5 3
 H2 x=x= R > | R 5
 S+A xx--xxx= xx--xxx= R R R 5 8 / R R 5 3 > | R R 3 5 3 / R R 3 R > | R R R 3 5 / 8 8 5 3 > | R R 5 3 R / R R _5 _5 >
-S+A xx--xxx= xx--x=x= R R 3 5 3 / R R 5 > | R R R 5 8 / 8 8 5 > | R R 5 5 R / R R 3 >
+S+A xx--xxx= xx--x=x= R R 5 5 R / R R 5 > | R R _5 _5 R / R R _5 > | R R R 5 8 / R R 5 > | R R 3 5 3 / R R 5 > | R R R 5 8 / 8 8 5 > | R R 5 5 R / R R 3 >
+S+A+S+C xx--xxx= xx--x=x= xx--xxx= xx--x=-- R R 5 5 R / R R 5 > / R R 5 5 R / R R 5 | R R _5 _5 R / R R _5 > / R R R 5 8 / R R R | R R 3 5 3 / R R 5 > / R R 3 5 3 / R R 3
+S+A+S+T xx--xxx= xx--x=x= xx--xxx= x=--xxx= R R 5 5 R / R R 5 > / R R 5 5 R / R 5 R > | R R _5 _5 R / R R _5 > / R R R 5 8 / R R R > | R R 3 5 3 / R R 5 > / R R 3 5 8 / R 5 3 >
+S+A+L+T xx--xxx= xx--x=x= xx--xxx= x=--xxx= R R 5 5 R / R R 5 > / R R 5 5 8 / R 5 R > | R R _5 _5 R / R R _5 > / R R 5 5 8 / R R R > | R R 3 5 3 / R R 5 > / 8 8 5 8 10 / R 5 3 >
 S+A+L+C xx--xxx= xx--xxx= xx--xxx= xx--x=-- R R R 3 5 / R R 5 3 > / R R 5 5 8 / R R 3 | R R 3 5 3 / R R 3 R > / 8 8 5 8 10 / R R 5
 
 theme drive 3-5: two on one, a pushed note before three, the tail closes round the next root

@@ -9,7 +9,7 @@ export const ROCKSTEADY_PHRASES = phraseBook(
   { manner: 'riff', chromatics: 'short', blues: false, source: COMMON_PRACTICE },
   `
 metre 4/4
-theme basic 0-1: two notes and one more, then a rest
+theme basic 0-0: two notes and one more, then a rest
 S x=x=x=-- R = = | R = 5 | R 5 R | R 5 8 | R _5 R | R 8 5
 S x===x=-- R R | R 5 | R _5 | R 8
 A x=x=--x= R 5 > | R = > | 8 5 > | R = = | R _5 > | R R R
@@ -22,6 +22,24 @@ E x=x=x=-- R 5 R | R _5 R | R = =
 H x=x= R 5 | R = | R > | R _5
 Q x= R | 8
 S+A x=x=x=-- x=x=--x= R 5 8 / 8 5 > | R = 5 / R 5 > | R 5 R / R _5 > | R = = / R = =
+
+theme tune 1-1: long, two short, long, and a rest, on root and fifth
+S x=xxx=-- R 5 5 R | R 5 8 5 | R R 5 R | R _5 _5 R | R 5 R 5 | R R R 5 | 8 5 5 R
+A x=xxx=-- 8 5 R 5 | R 5 5 R | 5 5 R 5 !co | R _5 R 5 | R R 5 > | R 5 5 >
+A x=x=--x= R 5 > | 8 5 > | R _5 >
+L x=xxx=-- R 5 5 8 | 8 5 8 5 | R 5 8 8 | 8 8 8 5
+C x===x=-- R 5 | 8 5 | R _5
+C x=--x=-- R 5 | R _5
+T x=--x=x= R 5 > | 8 5 > | R _5 >
+T x=--xxx= R 5 R > | R _5 R > | R R R >
+H x=x= R 5 | R > | R _5 | 8 >
+H1 x=xx R R 5 | R 5 R
+H2 x=-- R | 8
+S+A x=xxx=-- x=xxx=-- R 5 5 R / 8 5 R 5 | R 5 8 5 / R 5 5 R | R R R 5 / R R 5 > | R _5 _5 R / R 5 5 > | R R 5 R / R _5 R 5
+S+A x=xxx=-- x=x=--x= R 5 5 R / R 5 > | R 5 8 5 / 8 5 > | R _5 _5 R / R 5 > | R R R 5 / R _5 >
+S+A+S+C x=xxx=-- x=x=--x= x=xxx=-- x===x=-- R 5 5 R / R 5 > / R 5 5 R / R 5 | R 5 8 5 / 8 5 > / R 5 8 5 / R _5 | R R R 5 / R _5 > / R R R 5 / R 5
+S+A+S+T x=xxx=-- x=x=--x= x=xxx=-- x=--x=x= R 5 5 R / R 5 > / R 5 5 R / R 5 > | R 5 8 5 / 8 5 > / R 5 8 5 / R _5 > | R R R 5 / R _5 > / R R R 5 / R 5 >
+S+A+L+T x=xxx=-- x=x=--x= x=xxx=-- x=--x=x= R 5 5 R / R 5 > / R 5 5 8 / R 5 > | R 5 8 5 / 8 5 > / 8 5 8 5 / R _5 > | R R R 5 / R _5 > / 8 8 8 5 / R 5 >
 
 theme song 2-4: long, two short, long, and a rest
 S x=xxx=-- R 3 5 = | R 5 3 R | R 3 5 3 | R 5 8 5 | R _5 R 3 | 8 5 3 5 | R 3 2 R | R R 3 5 | R 3 4 5 | R 5 6 5 | R _5 _6 R | 8 6 5 8
@@ -39,6 +57,8 @@ H2 x=x= R > | R 3 | 8 >
 H2 x=-- R
 S+A x=xxx=-- x=xxx=-- R 3 5 = / 8 5 3 5 | R 5 3 R / R 3 5 3 | R 3 5 3 / R 5 3 R | R _5 R 3 / 8 5 3 > | R 3 2 R / R 5 6 5 | R 3 4 5 / 8 6 5 3 | R 5 6 5 / R 3 2 > | 8 6 5 8 / R 3 2 R
 S+A x=xxx=-- x=x=--x= R 3 5 = / 8 5 > | R 5 8 5 / R 3 > | R 3 5 3 / R _5 >
+S+A+S+T x=xxx=-- x=x=--x= x=xxx=-- x=--xxx= R 3 5 3 / R 5 > / R 3 5 3 / R 5 3 > | R 5 3 R / R 3 > / R 5 3 R / R 3 5 > | R 5 8 5 / 8 5 > / R 5 8 5 / R _5 = >
+S+A+L+T x=xxx=-- x=x=--x= x=xxx=-- x=--xxx= R 3 5 3 / R 5 > / 8 10 8 5 / R 5 3 > | R 5 3 R / R 3 > / R 3 5 8 / R 3 5 >
 S+A+S+C x=xxx=-- x=xxx=-- x=xxx=-- x===x=-- R 3 5 = / 8 5 3 5 / R 5 8 5 / R 3 | R 5 3 R / R 3 5 3 / R 5 8 5 / R 5 | R 3 2 R / R 5 6 5 / R 3 4 5 / 8 5
 S+A+L+C x=xxx=-- x=xxx=-- x=xxx=-- x=--x=x= R 3 5 3 / R 5 3 R / R 5 8 10 / 8 5 > | R 3 4 5 / 8 6 5 3 / 8 9 10 8 / R 5 >
 

@@ -10,8 +10,8 @@ pool up = R 3 5 6 | R 3 5 > | R 3 5 c | R _5 _6 > | 8 5 6 > | 8 3 5 6 | R 3 6 5 
 pool down = 8 6 5 3 | 8 6 5 > | 8 c 6 5 | 8 c 5 6 | 8 c 5 > | 8 5 6 5 | 8 c 6 > | c 6 5 > !co | 6 5 3 > !co | 8 5 6 > | R 5 3 > | 8 5 3 > | R _6 _5 > | R _c _6 > | R _c _6 _5 | c 6 5 3 !co
 pool skips = R 3 5 >> > | R 5 3 >> > | 8 6 5 >> > | R 5 6 >> > | 8 c 6 >> > | R _6 _5 >> > | R 3 6 >> > | 8 5 c >> > | R 5 6 5 3
 pool slides = R 3 5 6 | R 3 5 > | R 3 6 5 | R 3 5 c | R 5 6 5
-pool box = R 3 5 3 | R 3 5 8 | R 3 5 R | R 5 3 5 | R 3 R 5 | R 5 8 5 | R 3 5 >
-pool boxdown = 8 5 3 5 | 8 5 3 > | 8 5 R > | R 5 3 > | R _5 R > | 8 3 5 > | 8 5 3 R | R 3 R >
+pool box = R 3 5 c | R 5 c 5 | R 3 c 5 | R 3 5 3 | R 3 5 8 | R 3 5 R | R 5 3 5 | R 3 R 5 | R 5 8 5 | R 3 5 >
+pool boxdown = 8 c 5 3 | 8 c 5 > | R _c _5 > | c 5 3 > !co | 8 5 3 5 | 8 5 3 > | 8 5 R > | R 5 3 > | R _5 R > | 8 3 5 > | 8 5 3 R | R 3 R >
 `;
 
 export const SHUFFLE_BLUES_PHRASES = phraseBook(

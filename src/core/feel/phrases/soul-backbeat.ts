@@ -9,7 +9,7 @@ export const SOUL_PHRASES = phraseBook(
   { manner: 'riff', chromatics: 'short', blues: false, source: COMMON_PRACTICE },
   `
 metre 4/4
-theme basic 0-1: the root with the kick, the chord again on three, a hole on four
+theme basic 0-0: the root with the kick, the chord again on three, a hole on four
 S x===x=-- R R | R 5 | R 8 | R _5 | 8 5
 S x=--x=x= R = 5 | R 5 8 | R 5 R | R _5 R
 A x===x=x= R 5 > | R R > | 8 5 > | R _5 > | R = =
@@ -37,6 +37,8 @@ H1 x==x R > | R R | R 5
 H2 x=-- R | 8
 H2 x=x= R > | R 3 | R 5
 S+A x==xx=-- x==xx=x= R R 3 / R 5 3 > | R R 5 / 8 5 3 > | R 5 8 / R 3 5 > | R _5 R / R R 3 > | R R R / R R 5 >
+S+A+S+T x==xx=-- x==xx=x= x==xx=-- x=--x=x= R R 5 / R R 5 > / R R 5 / R 5 > | R 5 R / R _5 R > / R 5 8 / R _5 > | R R 3 / R 5 3 > / R R 3 / R 5 > | R 3 5 / R 5 3 > / R 3 5 / R 3 >
+S+A+S+C x==xx=-- x==xx=x= x==xx=-- x==xx=-- R R 5 / R R 5 > / R R 5 / R 5 R | R 5 R / R _5 R > / R 5 8 / R _5 R | R 3 5 / R 5 3 > / R 3 5 / R 3 R
 S+A+L+C x==xx=-- x==xx=x= x==xx=-- x==xx=-- R R 3 / R 5 3 > / R 5 8 / R 5 R | R R 5 / R R 3 > / 8 8 10 / 8 5 R
 
 theme push 3-5: one, the push held into three, and a short lead out of the hole

@@ -86,7 +86,7 @@ S+A x=-xx=-- --x=x=xx R _c R / 5 3 >> > | R 3 5 / 8 5 >> > | R _5 R / 3 R >> > |
 S+A+L+C x=-xx=-- --x=x=-- x=-xx=-- --x=x=-- R _c R / 5 3 / 8 10 8 / _c R | R 5 R / 3 R / 8 9 10 / 3 R
 
 theme low 3-5: half the bar the root alone, then a slow turn
-S x===x=x= R 3 R | R _c R | R 5 3 | R _5 _6 | R 2 3 | 8 6 5
+S x===x=x= R 3 5 | R _c R | R 5 3 | R _5 _6 | R 2 3 | 8 6 5
 A x=--x=-- R 5 | R 3 | R _5 | 8 5
 A x===x=xx R 5 >> > | R 3 >> > | R _5 >> > | 8 c >> >
 L x===x=x= 8 9 10 | 8 10 8 | R 5 8
@@ -96,8 +96,8 @@ T x=--x=xx R 5 >> > | R 3 >> > | R _5 >> >
 T x===xxxx R 5 3 >> > | R 3 5 >> >
 H x=x= R 3 | R > | R _c
 H x=xx R >> >
-S+A x===x=x= x=--x=-- R 3 R / R 5 | R _c R / R 3 | R 5 3 / R _5
-S+A x===x=x= x===x=xx R 3 R / R 5 >> > | R 2 3 / R _5 >> > | R _c R / 8 c >> > | R _5 _6 / R 3 >> >
-S+A+S+C x===x=x= x=--x=-- x===x=x= x=====-- R _c R / R 5 / R 2 3 / R | R 3 R / R _5 / R 5 3 / R
+S+A x===x=x= x=--x=-- R 3 5 / R 5 | R _c R / R 3 | R 5 3 / R _5
+S+A x===x=x= x===x=xx R 3 5 / R 5 >> > | R 2 3 / R _5 >> > | R _c R / 8 c >> > | R _5 _6 / R 3 >> >
+S+A+S+C x===x=x= x=--x=-- x===x=x= x=====-- R _c R / R 5 / R 2 3 / R | R 3 5 / R _5 / R 5 3 / R
 `,
 );

@@ -6,7 +6,7 @@ import { phraseBook } from './notation';
  * the coming root. Two and four stay empty unless the line walks into a change; a walk closes the phrase.
  */
 const rows = (oneBeat: string): string => `
-theme basic 0-1: root on one, fifth on three
+theme basic 0-0: root on one, fifth on three
 S x=--x=-- R 5 | R _5 | R 8 | R R
 A x=--x=-- R _5 | R 5 | 8 5 | R R
 A x=--x=x= R 5 > | R _5 > | R = =
@@ -21,6 +21,22 @@ H x=x= R 5 | R > | R 3 | R _5 | 8 > | R =
 H x=-- R | 8
 H x=-x R >
 ${oneBeat}
+
+theme fifths 1-1: root and fifth, a third note where a bar answers, a walk on root and fifth at the end
+S x=--x=-- R 5 | R _5 | 8 5 | R 8
+A x=--x=x= R 5 > | R _5 > | 8 5 > | R 5 5 | R _5 _5
+A x=--x=-- R _5 | R 5 | 8 5
+L x=--x=x= R 5 8 | R 8 5 | 8 5 >
+C x=--x=-- R _5 | R 5 | 8 5
+C x=--x=x= R 5 > | R _5 >
+T x=x=x=x= R 5 8 > | R 5 R > | R _5 R > | 8 5 R >
+T x=--x=x= R 5 > | R _5 > | 8 5 >
+H x=x= R 5 | R > | R _5 | 8 >
+H x=-- R | 8
+S+A x=--x=-- x=--x=x= R 5 / R _5 > | R _5 / R 5 > | 8 5 / R 5 > | R 5 / R 5 >
+S+A+S+C x=--x=-- x=--x=x= x=--x=-- x=--x=-- R 5 / R _5 > / R 5 / R _5 | R _5 / R 5 > / R _5 / R 5 | R 5 / R 5 > / 8 5 / R _5
+S+A+S+T x=--x=-- x=--x=x= x=--x=-- x=x=x=x= R 5 / R _5 > / R 5 / R 5 R > | R _5 / R 5 > / R _5 / R _5 R > | R 5 / R 5 > / 8 5 / 8 5 R >
+S+A+L+T x=--x=-- x=--x=x= x=--x=x= x=--x=x= R 5 / R _5 > / R 5 8 / R 5 > | R _5 / R 5 > / R 8 5 / R _5 >
 
 theme alternate 2-2: root and fifth, and a walk up the triad at the end
 S x=--x=-- R 5 | R _5 | R 3 | 8 5
@@ -117,6 +133,22 @@ H x=x= R 5 | R > | R =
 Q x= R | 8 | 5 !co
 S+A x=x= x=x= R 5 / R _5 | R = / R = | R 5 / R > | R _5 / R 5 | R 8 / R >
 S+A+S+C x=x= x=x= x=x= x=== R 5 / R _5 / R 5 / R | R = / R = / R = / R | R _5 / R > / R 5 / R
+
+theme fifths 1-1: root and fifth, a third note where a bar answers, a walk on root and fifth at the end
+S x=--x=-- R 5 | R _5 | 8 5 | R 8
+A x=--x=x= R 5 > | R _5 > | 8 5 > | R 5 5 | R _5 _5
+A x=--x=-- R _5 | R 5 | 8 5
+L x=--x=x= R 5 8 | R 8 5 | 8 5 >
+C x=--x=-- R _5 | R 5 | 8 5
+C x=--x=x= R 5 > | R _5 >
+T x=x=x=x= R 5 8 > | R 5 R > | R _5 R > | 8 5 R >
+T x=--x=x= R 5 > | R _5 > | 8 5 >
+H x=x= R 5 | R > | R _5 | 8 >
+H x=-- R | 8
+S+A x=--x=-- x=--x=x= R 5 / R _5 > | R _5 / R 5 > | 8 5 / R 5 > | R 5 / R 5 >
+S+A+S+C x=--x=-- x=--x=x= x=--x=-- x=--x=-- R 5 / R _5 > / R 5 / R _5 | R _5 / R 5 > / R _5 / R 5 | R 5 / R 5 > / 8 5 / R _5
+S+A+S+T x=--x=-- x=--x=x= x=--x=-- x=x=x=x= R 5 / R _5 > / R 5 / R 5 R > | R _5 / R 5 > / R _5 / R _5 R > | R 5 / R 5 > / 8 5 / 8 5 R >
+S+A+L+T x=--x=-- x=--x=x= x=--x=x= x=--x=x= R 5 / R _5 > / R 5 8 / R 5 > | R _5 / R 5 > / R 8 5 / R _5 >
 
 theme alternate 2-2: root and fifth, the third to turn
 S x=x= R 5 | R _5 | R 3 | 8 5 | R 8

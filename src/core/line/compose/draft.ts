@@ -134,6 +134,7 @@ function wishesFor({ model, book }: Desk, theme: Theme, search: PlanSearch): Pla
     high: Math.max(...model.bars.map((bar) => bar.demands.reach.high)),
     level: model.request.level,
     asks: [],
+    restsOnOne: model.request.feel.bassRole.mayRestOnOne,
   };
 }
 

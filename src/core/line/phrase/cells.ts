@@ -1,5 +1,5 @@
-import type { Contour, Role } from '../../feel';
-import { rhythmLevel } from '../level';
+import type { Contour, Feel, Role } from '../../feel';
+import { EARLY_SEVENTH, rhythmLevelIn } from '../level';
 import type { Segment } from './segments';
 
 /** A note of a cell, in ticks from the beginning of its bar. */
@@ -49,7 +49,12 @@ function inBeats(place: number, compound: boolean): number | null {
  * @param triple the segment's beat divides into three, the book's into two
  * @returns null where the rhythm does not go into the segment
  */
-export function cellOf(segment: Segment, contour: Contour, triple: boolean): Cell | null {
+export function cellOf(
+  segment: Segment,
+  contour: Contour,
+  triple: boolean,
+  bassRole: Feel['bassRole'],
+): Cell | null {
   const { bar, start, end, unit } = segment;
   const notes: CellNote[] = [];
   let silence = 0;
@@ -69,8 +74,10 @@ export function cellOf(segment: Segment, contour: Contour, triple: boolean): Cel
   }
   silence += end - from;
   longest = Math.max(longest, end - from);
-  const roles = contour.roles.reduce((most, role) => Math.max(most, roleLevel(role)), 0);
+  const early = bassRole.seventhsEarly && segment.ladder?.ownSeventh === true;
+  const levelOf = (role: Role) => (early && role.kind === 'colour' ? EARLY_SEVENTH : roleLevel(role));
+  const roles = contour.roles.reduce((most, role) => Math.max(most, levelOf(role)), 0);
   const leads = Math.min(3, contour.leads);
-  const level = Math.max(roles, leads, rhythmLevel(notes, bar.metre));
+  const level = Math.max(roles, leads, rhythmLevelIn(notes, bar.metre, bassRole));
   return { contour, notes, level, longest, silence };
 }

@@ -57,6 +57,16 @@ export function formCounted({ model, bars, lists, flat, count, walk }: Counted) 
   const stopped = bars.filter((bar, index) => longestHold(lists[index] ?? [], bar) >= bar.beat * 2).length;
   const full = bars.filter((bar, index) => longestHold(lists[index] ?? [], bar) < bar.beat).length;
 
+  // By place in phrases of four, the bar that leads round apart, where the line leaves a beat one empty at all.
+  const empties = bars.slice(0, -1).map((_, index) => ((lists[index]?.[0]?.start ?? 0) > 0 ? 1 : 0));
+  const stray = empties.includes(1)
+    ? [0, 1, 2, 3].reduce((all, at) => {
+        const here = empties.filter((_, index) => index % 4 === at);
+        const empty = here.filter((one) => one === 1).length;
+        return all + (at % 2 === 0 ? empty : Math.min(empty, here.length - empty));
+      }, 0)
+    : 0;
+
   const heights = lists.map((tones) => Math.max(...tones.map(({ midi }) => midi)));
   const top = Math.max(...heights);
   const topBars = heights.flatMap((height, index) => (height === top ? [index] : []));
@@ -82,6 +92,7 @@ export function formCounted({ model, bars, lists, flat, count, walk }: Counted) 
     topHeld: topBars.length > 1 ? topBars.length - 1 : 0,
     topEarly: count >= 4 ? Math.max(0, 0.45 - place) : 0,
     fuller: Math.max(0, model.request.feel.silence.least - share(silence, time)),
+    strayEmpty: share(stray, count),
     crowded: walk ? 0 : Math.max(0, share(full, count) - 0.75),
   };
 }

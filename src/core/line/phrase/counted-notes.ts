@@ -1,12 +1,17 @@
 import { TICKS_PER_QUARTER } from '../../base';
 import type { Tone } from '../tones';
 import { type Counted, share, sum } from './counted';
+import { isPumped } from './node-cost';
 
 const inScale = (tone: Tone): boolean =>
   tone.member || tone.stretch?.steps.some((step) => step?.halfSteps === tone.interval) === true;
 
+/** A short note off the beat: struck once more on the beat, it is its own pickup. */
+const pushes = ({ start, duration }: Tone): boolean =>
+  start % TICKS_PER_QUARTER !== 0 && duration <= TICKS_PER_QUARTER / 2;
+
 /** Which notes sound, and how each moves from the one before. */
-export function notesCounted({ bars, lists, flat, count, walk }: Counted) {
+export function notesCounted({ model, bars, lists, flat, count, walk }: Counted) {
   let top = 0;
   let bottom = flat.length > 0 ? 127 : 0;
   let whole = 0;
@@ -71,6 +76,8 @@ export function notesCounted({ bars, lists, flat, count, walk }: Counted) {
       ];
     }),
   );
+  const pumps = model.request.feel.bassRole.mayPump && model.request.level > 0;
+  const octavesOf = (all: readonly number[]) => all.filter((move) => Math.abs(move) === 12).length;
   const moves = (tones: readonly Tone[]): readonly number[] =>
     tones.slice(1).map((tone, index) => tone.midi - (tones[index]?.midi ?? tone.midi));
 
@@ -84,14 +91,17 @@ export function notesCounted({ bars, lists, flat, count, walk }: Counted) {
       count,
     ),
     doubled: share(
-      flat.filter((tone, index) => index > 0 && tone.midi === flat[index - 1]?.midi).length,
+      flat.filter((tone, index) => {
+        const before = flat[index - 1];
+        return before?.midi === tone.midi && !pushes(before);
+      }).length,
       flat.length,
     ),
     octaveHops: share(
-      flat.filter((tone, index) => index > 0 && Math.abs(tone.midi - (flat[index - 1]?.midi ?? 0)) === 12)
-        .length,
+      sum(lists.map((tones) => (isPumped(tones.map(({ midi }) => midi)) ? 0 : octavesOf(moves(tones))))),
       flat.length,
     ),
+    unpumped: pumps ? share(lists.filter((tones) => octavesOf(moves(tones)) < 2).length, count) : 0,
     narrow: count >= 2 ? Math.max(0, 11 - (top - bottom)) / 12 : 0,
     wide: Math.max(0, top - bottom - 19) / 12,
     unturned: share(unturned, flat.length),

@@ -98,6 +98,7 @@ export interface DrawMaker {
 /** Makes the draws of a request: what the book has for each chord, slot and theme. */
 export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrases): DrawMaker {
   const { level } = model.request;
+  const { bassRole } = model.request.feel;
   const plain = metre.themes[0];
   const bookTriple = isCompound(metre.metre);
   const contexts = new WeakMap<Segment, string>();
@@ -146,7 +147,7 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
     const { bar, start, end, unit } = segment;
     const key = `${start} ${end} ${unit} ${bar.ticks} ${bar.beat}`;
     const table = remembered(cells, key, () => new Map<Contour, Cell | null>());
-    return remembered(table, contour, () => cellOf(segment, contour, triple));
+    return remembered(table, contour, () => cellOf(segment, contour, triple, bassRole));
   }
 
   /** Whether an aim or the plan asks for more than the book's own bars may have. */
@@ -191,7 +192,7 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
     if (!ladder) return [];
     const about = { link: null, borrowed: false, asks: 0 };
     const draws = plainContours('S', metre.metre, segment.beats).flatMap((contour) => {
-      const cell = cellOf(segment, contour, isCompound(segment.bar.metre));
+      const cell = cellOf(segment, contour, isCompound(segment.bar.metre), bassRole);
       return cell ? drawsOf(segment, cell, stanceIn(segment, ladder, cell), about) : [];
     });
     const within = draws.filter(

@@ -20,8 +20,9 @@ const TIE_BROKEN = 300;
 /** How many notes the bar of a segment has, told from the segment. */
 const inBar = ({ bar, start, end }: Segment, notes: number): number => (notes * bar.ticks) / (end - start);
 
-/** What a lead costs that has nothing to lead to. */
+/** What a lead costs that has nothing to lead to, and each of the notes that lead into an empty beat one (hand-set). */
 const NOWHERE = 2.5;
+const INTO_SILENCE = 0.7;
 
 /** The way from a segment's pool into the beginnings of another's, or on from it where no bar follows as written. */
 export interface Way {
@@ -119,7 +120,8 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
     const { goals } = leading;
     const way = finisher.leadOf(from, node, leading);
     const cost = (way ? way.cost : plainJoin(node, goals)) * weight;
-    return { way, cost: way && goals.length === 0 ? cost + NOWHERE : cost };
+    const lost = goals.length === 0 ? NOWHERE : goals[0]?.late ? INTO_SILENCE * node.leads.length : 0;
+    return { way, cost: way ? cost + lost : cost };
   }
 
   /** A node finished on its way into its goals, and what that costs by itself. */

@@ -35,8 +35,11 @@ export const FEATURES = {
   rhymingEnds: '1 where the last two bars end on the same note',
   lastBarStuck: '1 where a pitch is struck three times in the last bar, in lines with other notes',
   leadingHome: '1 where the last note lies a half step under the first',
-  doubled: 'share of notes that strike the note before once more',
-  octaveHops: 'share of moves that are an octave',
+  doubled: 'share of notes that strike the note before once more, which is no pickup',
+  octaveHops: 'share of notes reached by an octave in bars that do not pump them',
+  unpumped: 'share of bars with less than two octaves, in feels that pump them',
+  strayEmpty:
+    'share of bars whose beat one is empty, or sounds, unlike in most bars of their place in the phrase',
   stops: 'share of bars of a walk that hold or rest for two beats',
   noBreath: '1 where no bar holds a note or rests for a beat and a half, in lines of four bars and more',
   breaths: 'share of bars that hold or rest for a beat and a half',

@@ -18,8 +18,11 @@ const AT_SUMMIT = 0.7;
 const ABOVE_SUMMIT = 0.35;
 
 /** What a lent contour costs from level 2 on, and below (hand-set). */
-const BORROWED = 3;
-const BORROWED_EARLY = 0.8;
+const BORROWED = 5;
+const BORROWED_EARLY = 3;
+
+/** What it costs to sound beat one where the plan leaves it empty, and to leave it out elsewhere (hand-set). */
+const UNPLANNED_ONE = 3;
 
 /** What the plan's model is worth in each half of the form, and each lead at the end of the form (hand-set). */
 const OWN_MODEL = [1.3, 0.8];
@@ -62,6 +65,7 @@ export function likingFor(manner: 'walk' | 'riff', level: number): Liking {
     cost += each * tasteOf(plan.seed, 8 + place, tag);
     if (!node.link) cost -= KINSHIP_WORTH[bar.operation][kind] ?? 0;
     else if (plan.motifModel?.id === node.link.model) cost -= OWN_MODEL[bar.half] ?? 0;
+    if (bar.empty !== null && node.late !== bar.empty) cost += UNPLANNED_ONE;
     return bar.crest ? cost + BELOW_SUMMIT * Math.max(0, plan.summit - node.top) : cost;
   }
 

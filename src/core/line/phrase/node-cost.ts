@@ -19,8 +19,12 @@ export interface NodeRules {
 /** What a bar without the silence of its feel costs, by the share that it lacks (hand-set). */
 const FULL = 3;
 
-/** What a bar without octaves costs in a feel that pumps them (hand-set). */
-const UNPUMPED = 2;
+/** What each octave costs that a bar lacks of two in a feel that pumps them (hand-set). */
+const UNPUMPED = 1.5;
+
+/** What a walk costs that steps to the root's neighbour and back, and one that stays on one pitch (hand-set). */
+const TREADING = 1.5;
+const HAMMERED = 3;
 
 const wrap = (midi: number): number => ((midi % 12) + 12) % 12;
 
@@ -29,6 +33,9 @@ const octavesIn = (offsets: readonly number[]): number =>
 
 /** From so many octaves on, a bar pumps them; fewer are hops. */
 const PUMPING = 3;
+
+/** Whether pitches pump octaves. */
+export const isPumped = (pitches: readonly number[]): boolean => octavesIn(pitches) >= PUMPING;
 
 /** Whether an octave from the first note to the second is all the contour does with octaves: a jolt. */
 const joltsAtOnce = (offsets: readonly number[]): boolean =>
@@ -43,7 +50,7 @@ export function ownCost(
   offsets: readonly number[],
 ): number {
   const beat = segment.unit;
-  let cost = rules.pumps && octavesIn(offsets) === 0 ? UNPUMPED : 0;
+  let cost = rules.pumps && rules.level > 0 ? UNPUMPED * Math.max(0, 2 - octavesIn(offsets)) : 0;
   const { roles } = cell.contour;
   // biome-ignore lint/complexity/noExcessiveCognitiveComplexity: a table of prices, read from top to bottom
   offsets.forEach((offset, index) => {
@@ -105,6 +112,9 @@ export function ownCost(
     } else if (ladder.ownSeventh && interval === wrap((ladder.colour ?? 0) + ladder.home - ladder.root))
       cost -= 0.6;
   });
+  // The bent fifth is what tells a half-diminished chord from a minor one.
+  const bent = ladder.fifth !== null && wrap(ladder.fifth - ladder.root) === 6 && segment.whole;
+  if (bent && offsets.every((offset) => wrap(ladder.home + offset) !== ladder.fifth)) cost += 0.8;
   const silent = cell.silence / (segment.end - segment.start);
   cost += FULL * Math.max(0, rules.silence - silent);
   return cost + beginCost(rules, segment, cell, ladder, offsets) + shapeCost(rules, segment, cell, offsets);
@@ -132,21 +142,25 @@ function beginCost(
   return cost;
 }
 
+/** What a walk does not like: notes struck again, the root on one and three, worst with its neighbour between. */
+function walkCost({ level }: NodeRules, segment: Segment, cell: Cell, offsets: readonly number[]): number {
+  const cost = 0.35 * cell.contour.roles.filter(({ kind }) => kind === 'repeat').length;
+  if (level < 2) return cost;
+  const at = (beats: number) => offsets[cell.notes.findIndex((note) => note.start === beats * segment.unit)];
+  const [one, two, three] = [at(0), at(1), at(2)];
+  if (one === undefined || one !== three) return cost;
+  return cost + (two !== undefined && Math.abs(two - one) <= 2 ? TREADING : 0.5);
+}
+
 function shapeCost(rules: NodeRules, segment: Segment, cell: Cell, offsets: readonly number[]): number {
   let cost = 0;
   const { contour } = cell;
   if (!segment.whole) return cost;
   if (joltsAtOnce(offsets)) cost += 1.1;
   if (rules.level <= 2 && octavesIn(offsets) > 0 && octavesIn(offsets) < PUMPING) cost += 0.8;
-  if (rules.manner === 'walk') cost += 0.35 * contour.roles.filter(({ kind }) => kind === 'repeat').length;
-  if (rules.manner === 'walk' && rules.level >= 2) {
-    const at = (beats: number) =>
-      offsets[cell.notes.findIndex((note) => note.start === beats * segment.unit)];
-    const [one, three] = [at(0), at(2)];
-    if (one !== undefined && one === three) cost += 0.5;
-  }
+  if (rules.manner === 'walk') cost += walkCost(rules, segment, cell, offsets);
   if (rules.level >= 1 && offsets.length > 1 && offsets.every((offset) => offset === offsets[0]))
-    cost += contour.leads === 0 ? 1 : 0.4;
+    cost += rules.manner === 'walk' && offsets.length > 2 ? HAMMERED : contour.leads === 0 ? 1 : 0.4;
   // Early lines are as rich as their level allows.
   if (rules.level <= 2) cost += 0.5 * Math.max(0, rules.level - cell.level);
   else if (cell.level < 2) cost += 0.5;

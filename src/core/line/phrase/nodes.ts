@@ -5,7 +5,7 @@ import type { LineModel } from '../model';
 import { type Tone, toneOf } from '../tones';
 import type { Cell, CellNote } from './cells';
 import { type Ladder, offsetOf } from './ladder';
-import { type NodeRules, ownCost } from './node-cost';
+import { isPumped, type NodeRules, ownCost } from './node-cost';
 import type { Segment } from './segments';
 import { bitOf, countOf, foreseenIn, type Techniques } from './shown';
 import { spell } from './spelling';
@@ -170,7 +170,7 @@ export function stanceOf(rules: NodeRules, segment: Segment, ladder: Ladder, cel
   for (let anchor = ladder.home; anchor <= reach.high + 12; anchor += 12) {
     const pitches = offsets.map((offset) => anchor + offset);
     if (!pitches.every((pitch) => inReach(reach, pitch))) continue;
-    const above = rules.manner === 'riff' ? Math.max(...pitches) - RIFF_TOP : 0;
+    const above = rules.manner === 'riff' ? topOf(pitches) - RIFF_TOP : 0;
     // Where an aim leaves no room for the root, the bar stands on the fifth.
     const unfounded = rootless && !pitches.some((pitch) => wrap(pitch) === ladder.fifth) ? 12 : 0;
     places.push({ pitches, cost: cost + unfounded + (above > 0 ? 1 + 0.5 * above : 0) });
@@ -196,6 +196,12 @@ export function drawsOf(
 
 /** The highest note of a riff, B2: above it the bass sounds thin (common practice, no source). */
 export const RIFF_TOP = 47;
+
+/** The highest of some pitches; of pumped octaves the ear follows the low notes. */
+function topOf(pitches: readonly number[]): number {
+  if (!isPumped(pitches)) return Math.max(...pitches);
+  return Math.max(...pitches.filter((pitch, index) => index === 0 || pitch - 12 !== pitches[index - 1]));
+}
 
 /** A node before it is known what it costs and where it comes from. */
 export type Body = Omit<Node, 'cost' | 'link' | 'borrowed'>;
@@ -227,7 +233,7 @@ export function bodyOf(segment: Segment, ladder: Ladder, { cell, pitches }: Draw
       lastNote !== undefined &&
       lastNote.start + lastNote.duration <= segment.end - beat / 2,
     mean: pitches.reduce((sum, pitch) => sum + pitch, 0) / pitches.length,
-    top: Math.max(...pitches),
+    top: topOf(pitches),
   };
 }
 

@@ -29,6 +29,8 @@ export interface BarPlan {
   readonly crest: boolean;
   /** Techniques that are hoped for here, so that the line shows what it is asked to. */
   readonly asks: Techniques;
+  /** Whether beat one is left empty here; null where the feel does not plan it. */
+  readonly empty: boolean | null;
 }
 
 /** A plan of the whole form: what each bar does, where it lies, and which contours are liked. */
@@ -53,7 +55,15 @@ const RIFF_ROWS: readonly (readonly BarSlot[])[] = [
   ['S', 'S', 'A', 'C'],
   ['S', 'A', 'S', 'C'],
 ];
+/** Where answers leave beat one empty, the form goes by pairs: a call on the one, an answer without it. */
+const PAIRED_ROWS: readonly (readonly BarSlot[])[] = [
+  ['S', 'A', 'S', 'C'],
+  ['S', 'A', 'S', 'A'],
+];
 const SHORT_ROWS: readonly (readonly BarSlot[])[] = [[], ['C'], ['S', 'C'], ['S', 'A', 'C']];
+
+/** Bars of a phrase of four that leave beat one empty, the same in each phrase (common practice, no source). */
+const EMPTY_ONES: readonly (readonly number[])[] = [[1, 3], [1, 3], [1], [3]];
 
 /** Lengths of the phrases of a section: fours, the rest at the end; five are three and two. */
 function phraseLengths(bars: number): readonly number[] {
@@ -117,12 +127,16 @@ function phraseRow(
   row: readonly BarSlot[],
   crest: number | null,
   last: boolean,
+  level: number,
   random: Random,
 ): readonly { slot: BarSlot; models: ModelPlace | null }[] {
   const chance = random.next();
   const fours = theme.models.filter((model) => model.bars.length === 4);
-  if (phrase.length === 4 && !last && fours.length > 0 && chance < 0.35) {
-    const wanted = fours.filter((model) => (crest === null) !== model.bars.some(({ slot }) => slot === 'L'));
+  if (phrase.length === 4 && fours.length > 0 && chance < (level <= 2 ? 0.6 : 0.35)) {
+    const wanted = fours.filter(
+      ({ bars }) =>
+        (crest === null) !== bars.some(({ slot }) => slot === 'L') && last === (bars[3]?.slot === 'T'),
+    );
     const model = pick(random, wanted, fours[0]);
     if (model && wanted.length > 0) {
       const slots = model.bars.map((bar) => bar.slot).join('+');
@@ -167,6 +181,8 @@ export interface PlanWishes {
   readonly level: number;
   /** What the line should show, and in which of its bars. */
   readonly asks: readonly Ask[];
+  /** Whether the feel may leave beat one empty on a new chord. */
+  readonly restsOnOne: boolean;
 }
 
 /** What each bar of the form does, before it is settled where it lies and what is liked. */
@@ -178,21 +194,27 @@ export type Layout = readonly {
   readonly place: number;
 }[];
 
+/** Whether it is planned which bars leave beat one empty: where the feel may and the theme's answers do. */
+const plansEmptyOnes = ({ restsOnOne, theme }: PlanWishes): boolean =>
+  restsOnOne && (theme.contours.A ?? []).some(({ beats }) => (beats[0]?.start ?? 0) > 0);
+
 /** Lays the form out in phrases. The same seed gives the same layout. */
-export function layoutOf(model: LineModel, { manner, theme }: PlanWishes, seed: number): Layout {
+export function layoutOf(model: LineModel, wishes: PlanWishes, seed: number): Layout {
+  const { manner, theme, level } = wishes;
+  const paired = plansEmptyOnes(wishes);
   const random = createRandom(seed);
-  const rows = manner === 'walk' ? WALK_ROWS : RIFF_ROWS;
+  const rows = manner === 'walk' ? WALK_ROWS : paired ? PAIRED_ROWS : RIFF_ROWS;
   const phrases = phrasesOfForm(model);
   const base = pick(random, rows, ['S', 'A', 'S', 'C']);
   const other = pick(random, rows, base);
   const crestAt = crestPhrase(phrases.length, random);
-  const crestBar = phrases.length > 1 ? pick(random, [0, 1, 2, 2], 1) : 2;
+  const crestBar = phrases.length > 1 ? pick(random, paired ? [0, 2, 2] : [0, 1, 2, 2], 1) : 2;
   const slots: Layout[number][] = [];
   phrases.forEach((phrase, index) => {
     const crested = index === crestAt;
     const crest = crested && phrase.length > 2 ? Math.min(crestBar, phrase.length - 2) : null;
     const last = index === phrases.length - 1;
-    const row = phraseRow(phrase, manner, theme, crested ? other : base, crest, last, random);
+    const row = phraseRow(phrase, manner, theme, crested ? other : base, crest, last, level, random);
     row.forEach((bar, place) => {
       slots[phrase.start + place] = {
         ...bar,
@@ -250,6 +272,7 @@ export function planOf(wishes: PlanWishes, layout: Layout, seed: number): Plan {
   const ground = low + 3.5 + random.next() * 2.5;
   const peak = Math.min(high - 3, low + 10 + random.next() * 3);
   const asks = placed(wishes.asks, layout, random);
+  const empty = plansEmptyOnes(wishes) ? pick(random, EMPTY_ONES, EMPTY_ONES[0] ?? []) : null;
   const bars = layout.map((bar, index): BarPlan => {
     const near = Math.max(0, 1 - Math.abs(index - crest) / 2.4);
     const wave = 1.2 * Math.sin((Math.PI / 2) * bar.place);
@@ -261,6 +284,7 @@ export function planOf(wishes: PlanWishes, layout: Layout, seed: number): Plan {
       height: ground + wave + (peak - ground) * near,
       crest: index === crest,
       asks: asks.get(index) ?? 0,
+      empty: empty && index < count - 1 ? empty.includes(bar.place) : null,
     };
   });
   const motif = wishes.motifs.length > 0 ? pick(random, wishes.motifs, wishes.motifs[0] ?? null) : null;

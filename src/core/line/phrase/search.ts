@@ -247,11 +247,13 @@ export function searchOver(
   }
 
   const statement = segments.find((segment) => segment.whole && !segment.kept && segment.ladder);
-  const motifs = statement
-    ? pools
-        .poolOf(statement, { theme, slot: 'S', models: null, asks: 0, wide: false })
-        .nodes.flatMap(({ contour }) => (contour && contour.tags.length === 0 ? [contour] : []))
-    : [];
+  const stating = statement
+    ? pools.poolOf(statement, { theme, slot: 'S', models: null, asks: 0, wide: false })
+    : null;
+  // A motif is of the theme itself where it has any for the chord.
+  const motifs = (stating?.nodes ?? []).flatMap(({ contour, borrowed }) =>
+    contour && contour.tags.length === 0 && !(borrowed && stating?.ownSome) ? [contour] : [],
+  );
   /** Anything but the way round from the last segment to the first. */
   const hasJumps = onward.some(({ back }, index) =>
     back.some((to) => to !== 0 || index < segments.length - 1),
