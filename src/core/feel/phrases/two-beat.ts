@@ -39,19 +39,20 @@ S+A+S+T x=--x=-- x=--x=x= x=--x=-- x=x=x=x= R 5 / R _5 > / R 5 / R 5 R > | R _5 
 S+A+L+T x=--x=-- x=--x=x= x=--x=x= x=--x=x= R 5 / R _5 > / R 5 8 / R 5 > | R _5 / R 5 > / R 8 5 / R _5 >
 
 theme alternate 2-2: root and fifth, and a walk up the triad at the end
-S x=--x=-- R 5 | R _5 | R 3 | 8 5
-A x=--x=x= R 5 > | R _5 > | R 3 > | 8 5 >
-A x=--x=-- R _5 | R 5 | R 3
-L x=--x=x= R 5 8 | 8 5 > | R 3 5
+S x=--x=-- R 5 | R _5 | 8 5 | R 8
+A x=--x=x= R 5 > | R _5 > | R 3 > | 8 5 > | R 5 3 | R _5 R
+A x=--x=-- R _5 | R 5 | 8 5
+L x=--x=x= R 5 8 | 8 5 > | R 8 5
 L x=--x=-- 8 5 | R 8
-C x=--x=-- R R | R 5 | 8 5
+C x=--x=-- R _5 | R 5 | 8 5 | R 3
 T x=x=x=x= R 3 5 > | 8 5 3 > | R 5 3 >
 T x=--x=x= R 5 > | R 3 >
 S+A x=--x=-- x=--x=x= R 5 / R _5 > | R _5 / R 5 > | R 5 / R 3 > | 8 5 / R 5 >
-S+A+S+C x=--x=-- x=--x=x= x=--x=-- x=--x=-- R 5 / R _5 > / R 3 / R 5 | R _5 / R 5 > / R 5 / R R
+S+A+S+C x=--x=-- x=--x=x= x=--x=-- x=--x=-- R 5 / R _5 > / R 5 / R _5 | R _5 / R 5 > / R _5 / R 5 | 8 5 / R 3 > / 8 5 / R _5
+S+A+S+T x=--x=-- x=--x=x= x=--x=-- x=x=x=x= R 5 / R _5 > / R 5 / R 5 3 > | R _5 / R 5 > / R _5 / R 3 5 > | R 5 / R 3 > / 8 5 / 8 5 3 >
 
 theme turns 3-5: root and fifth, a late eighth that closes round the next root
-S x=--x=-- R 5 | R _5 | 8 5 | R 3
+S x=--x=-- R 5 | R _5 | 8 5 | R 8
 A x=--x=-x R 5 > | R _5 > | R 3 > | 8 5 >
 A x=--x=xx R 5 >> > | R _5 >> > | R 3 >> > | 8 5 >> >
 L x=--x=-x 8 10 > | R 8 > | 8 5 >
@@ -60,7 +61,7 @@ C x=x=x=x= R 2 3 > | R _5 _6 _7 | 8 6 5 > | 8 7 6 > | R 3 5 > | R _7 _6 >
 C x=--x=-- R R | R _5
 T x=x=x=x= R 3 5 > | R _5 _6 _7 | 8 7 6 > | R 5 3 > | R 2 3 >
 T x=--x=xx R 5 >> > | R 3 >> > | R _5 >> >
-S+A x=--x=-- x=--x=-x R 5 / R _5 > | R _5 / R 5 > | 8 5 / R 3 > | R 3 / R 5 >
+S+A x=--x=-- x=--x=-x R 5 / R _5 > | R _5 / R 5 > | 8 5 / R 3 > | R 8 / R 5 >
 S+A x=--x=-- x=--x=xx R 5 / R _5 >> > | R _5 / R 3 >> > | R 5 / 8 5 >> >
 S+A+S+C x=--x=-- x=--x=-x x=--x=-- x=x=x=x= R 5 / R _5 > / R 5 / R 2 3 > | R 5 / R 3 > / 8 5 / 8 7 6 > | R _5 / R 5 > / R 3 / R _5 _6 _7
 S+A+L+C x=--x=-- x=--x=xx x=--x=-x x=x=x=x= R 5 / R _5 >> > / 8 10 > / 8 6 5 > | R _5 / R 5 >> > / R 8 > / R 3 5 >

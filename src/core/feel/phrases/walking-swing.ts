@@ -16,7 +16,7 @@ pool turn = R >>> >> > | R 5 >> > | R 3 >> > | 8 5 >> > | R _5 >> > | R 3 5 > | 
 pool skips = R 3 5 >> > | 8 5 3 >> > | R 5 3 >> > | R _5 R >> > | 8 c 5 >> > | R 2 3 >> >
 pool triads = R 3 5 > | R 5 3 5 | R 3 5 8 | R 3 5 3 | R 5 8 5 | R 3 R > | R 5 3 > | R _5 R 3 | R 8 5 > | R 5 R 3
 pool falls = 8 5 3 > | 8 5 3 5 | 8 5 R > | 5 3 R > !co | R _5 R > | 8 3 5 > | R 5 3 > | R 3 R _5 | 8 5 8 >
-theme basic 0-1: root and fifth, four to the bar
+theme basic 0-0: root and fifth, four to the bar
 S x=x=x=x= R = 5 5 | R 5 R 5 | R = = = | R 5 8 5 | R = 5 R | R 8 5 R | R 5 8 > | R = 5 >
 A x=x=x=x= 8 5 R 5 | R 5 8 5 | R = 5 > | R _5 R > | R _5 R _5 | R = = = | R 5 R >
 L x=x=x=x= R 5 8 5 | 8 5 8 > | R = 8 8 | R = = =
@@ -28,6 +28,19 @@ E x===x=== R = | R _5
 T x===x=x= R 5 > | R R >
 H x=x= R 5 | R > | R = | R _5 | R 8
 Q x= R | 8 | 3 !co
+theme fifths 1-1: root, fifth and octave in quarters, up in one bar and down in the next
+S x=x=x=x= R 5 8 5 | R 5 R 5 | R 5 8 > | R _5 R _5 | R 5 5 > | R R 5 5 | R _5 _5 R
+A x=x=x=x= 8 5 R 5 | 8 5 R > | R 5 R > | R _5 R > | 8 5 8 > | 8 8 5 5 | 8 5 5 >
+L x=x=x=x= R 5 8 5 | 8 5 8 5 | 8 5 8 > | R 5 8 8
+C x=x=x=x= R 5 R > | 8 5 R > | R _5 R >
+T x=x=x=x= R 5 8 > | 8 5 R > | R 5 R > | R _5 R >
+T x=x=--x= R 5 > | 8 5 > | R _5 >
+H x=x= R 5 | R > | R _5 | 8 >
+S+A x=x=x=x= x=x=x=x= R 5 8 5 / 8 5 R > | R 5 R 5 / 8 5 R > | R _5 R _5 / R 5 R > | R R 5 5 / 8 8 5 5
+S+A+S+C x=x=x=x= x=x=x=x= x=x=x=x= x=x=x=x= R 5 8 5 / 8 5 R > / R 5 8 5 / R 5 R > | R 5 R 5 / R 5 8 > / R 5 R 5 / 8 5 R > | R _5 R _5 / R 5 R > / R _5 R _5 / R _5 R >
+S+A+S+T x=x=x=x= x=x=x=x= x=x=x=x= x=x=--x= R 5 8 5 / 8 5 R > / R 5 8 5 / R 5 > | R 5 R 5 / R 5 8 > / R 5 R 5 / 8 5 > | R _5 R _5 / R 5 R > / R _5 R _5 / R 5 >
+S+A+L+T x=x=x=x= x=x=x=x= x=x=x=x= x=x=x=x= R 5 R 5 / R 5 R > / 8 5 8 5 / R 5 R > | R _5 R _5 / R 5 R > / R 5 8 5 / R _5 R >
+
 theme chords 2-2: the triad on one and three, the nearest chord tone on four
 S x=x=x=x= %triads
 A x=x=x=x= %falls
