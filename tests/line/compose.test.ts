@@ -9,7 +9,7 @@ import {
   composeLine,
   LEVELS,
   type LineNotes,
-  levelLimits,
+  limitsIn,
   type Technique,
 } from '../../src/core/line';
 import { charts, wishes } from './charts';
@@ -44,7 +44,7 @@ describe('every composed line', () => {
         for (const note of bars.flat()) {
           const midi = midiOf(note.pitch);
           expect(midi).toBeGreaterThanOrEqual(28);
-          expect(midi).toBeLessThanOrEqual(levelLimits(asked.level).highestMidi);
+          expect(midi).toBeLessThanOrEqual(limitsIn(asked.level, asked.feel.bassRole).highestMidi);
           expect(placesOf(midi, asked.instrument).some((place) => place.fret <= 12)).toBe(true);
         }
         expect(checkLine(asked, bars)).toEqual([]);

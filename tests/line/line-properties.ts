@@ -7,7 +7,7 @@ import {
   type ComposeRequest,
   checkLine,
   composeLine,
-  levelLimits,
+  limitsIn,
   type Technique,
 } from '../../src/core/line';
 import { composedWide } from './composed';
@@ -43,7 +43,7 @@ function staysOnTheNeck(wish: WideWish): void {
   for (const { pitch } of line.bars.flat()) {
     const midi = midiOf(pitch);
     expect(midi).toBeGreaterThanOrEqual(LOWEST);
-    expect(midi).toBeLessThanOrEqual(levelLimits(asked.level).highestMidi);
+    expect(midi).toBeLessThanOrEqual(limitsIn(asked.level, asked.feel.bassRole).highestMidi);
     expect(placesOf(midi, asked.instrument).some((place) => place.fret <= 12)).toBe(true);
   }
 }

@@ -6,7 +6,7 @@ export { anotherTake, isAnotherTake, rankedTakes, type Take } from './compose/ta
 export { explainLine } from './explain';
 export { MOST_ACCIDENTALS, musicFindings } from './findings';
 export { ideaOffer, ideasForBar } from './ideas';
-export { levelLimits } from './level';
+export { levelLimits, limitsIn } from './level';
 export { type MeasuredLevel, measuredLevel } from './measured-level';
 export { barBreaches, checkLine } from './rules/check';
 export { TECHNIQUE_ROWS } from './techniques/table';

@@ -57,11 +57,16 @@ export function formCounted({ model, bars, lists, flat, count, walk }: Counted) 
   const stopped = bars.filter((bar, index) => longestHold(lists[index] ?? [], bar) >= bar.beat * 2).length;
   const full = bars.filter((bar, index) => longestHold(lists[index] ?? [], bar) < bar.beat).length;
 
+  let section = 0;
+  const places = bars.map((bar, index) => {
+    if (bar.opensSection) section = index;
+    return (index - section) % 4;
+  });
   // By place in phrases of four, the bar that leads round apart, where the line leaves a beat one empty at all.
   const empties = bars.slice(0, -1).map((_, index) => ((lists[index]?.[0]?.start ?? 0) > 0 ? 1 : 0));
   const stray = empties.includes(1)
     ? [0, 1, 2, 3].reduce((all, at) => {
-        const here = empties.filter((_, index) => index % 4 === at);
+        const here = empties.filter((_, index) => places[index] === at);
         const empty = here.filter((one) => one === 1).length;
         return all + (at % 2 === 0 ? empty : Math.min(empty, here.length - empty));
       }, 0)
