@@ -233,9 +233,11 @@ describe('writing by hand', () => {
       context: { reducedMotion: 'reduce' },
       prepare: async (opened) => {
         await opened.addInitScript(() => {
-          const input = { name: 'Pads', onmidimessage: null };
+          const input = { id: '1', name: 'Pads', onmidimessage: null };
           Reflect.set(window, 'pads', input);
-          Reflect.set(navigator, 'requestMIDIAccess', async () => ({ inputs: new Map([['1', input]]) }));
+          const access = { inputs: new Map([['1', input]]), onstatechange: null };
+          Reflect.set(window, 'midi', access);
+          Reflect.set(navigator, 'requestMIDIAccess', async () => access);
         });
       },
     });
@@ -247,6 +249,26 @@ describe('writing by hand', () => {
       pads.onmidimessage({ data: [0x90, 38, 100] });
     });
     await says(page, /^D2, R, /);
+    // A keyboard that is connected later is heard as well, until nothing is to be heard any longer.
+    const heard = await page.evaluate(() => {
+      const midi = Reflect.get(window, 'midi');
+      const keys: { id: string; name: string; onmidimessage: null | ((event: object) => void) } = {
+        id: '2',
+        name: 'Keys',
+        onmidimessage: null,
+      };
+      midi.inputs.set('2', keys);
+      midi.onstatechange();
+      Reflect.set(window, 'keys', keys);
+      return keys.onmidimessage !== null;
+    });
+    expect(heard).toBe(true);
+    await says(page, 'Listening to Pads and Keys.');
+    await page.evaluate(() => Reflect.get(window, 'keys').onmidimessage({ data: [0x93, 33, 1] }));
+    await says(page, /^A1, 5, /);
+    await page.getByRole('button', { name: 'Play it in by MIDI' }).click();
+    await says(page, 'No longer listening to MIDI.');
+    expect(await page.evaluate(() => Reflect.get(window, 'keys').onmidimessage)).toBeNull();
     await page.locator('summary', { hasText: 'All keys' }).click();
     await page
       .getByRole('button', { name: 'Key for: Write the fifth of the chord, nearest to the last note' })

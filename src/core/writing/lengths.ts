@@ -1,6 +1,6 @@
 import { type LineNote, samePitch, type Ticks, ticks } from '../base';
 import { pushed, untied } from './arrange';
-import { type Desk, lengthOf, notesIn, refused, rewritten } from './context';
+import { beatOf, type Desk, lengthOf, notesIn, refused, rewritten } from './context';
 import { followed } from './go';
 import { atHand, onwards } from './places';
 import type { DidKind, Done, Gesture, Refusal } from './types';
@@ -42,16 +42,16 @@ function lengthened(desk: Desk, duration: Ticks, kind: DidKind, running: Ticks, 
 /** The length that a change starts from: that of the note at hand, in silence the running value. */
 const lengthNow = (desk: Desk): number => atHand(desk)?.note.duration ?? desk.pencil.value;
 
-function byValue(change: (value: number) => Ticks | null, why: Refusal): Gesture {
+function byValue(change: (value: number, beat: number) => Ticks | null, why: Refusal): Gesture {
   return onLine((desk) => {
-    const value = change(lengthNow(desk));
+    const value = change(lengthNow(desk), beatOf(desk, desk.pencil.bar));
     return value === null ? refused(desk, why) : lengthened(desk, value, 'length', value, null);
   });
 }
 
-/** The note at hand, or the running value, to the next longer plain value. */
+/** The note at hand, or the running value, to the next longer value. */
 export const longer: Gesture = byValue(longerValue, 'no longer value');
-/** To the next shorter plain value. */
+/** To the next shorter value. */
 export const shorter: Gesture = byValue(shorterValue, 'no shorter value');
 /** As one of a triplet, or back. */
 export const triplet: Gesture = byValue(tripletValue, 'cannot be a triplet');
@@ -60,17 +60,24 @@ export const toValue = (value: Ticks): Gesture => byValue(() => value, 'no longe
 
 /**
  * With a dot, or without it. After a dotted note the next one is lent what fills its beat (an eighth after a dotted
- * quarter); then the value before runs on.
+ * quarter); then the value before runs on. Where the dotted note fills its beats by itself, as the dotted quarter does
+ * in 12/8, it runs on.
  */
 export const dot: Gesture = onLine((desk) => {
   const now = lengthNow(desk);
   const value = dottedValue(now);
   if (value === null) return refused(desk, 'cannot be dotted');
   if (atHand(desk) === null) return lengthened(desk, value, 'length', value, null);
-  return isDotted(value)
+  return isDotted(value) && !isWhole(desk, value)
     ? lengthened(desk, value, 'length', fillAfterDot(value), desk.pencil.after ?? ticks(now))
     : lengthened(desk, value, 'length', value, null);
 });
+
+/** Whether a dotted length is dotted beats, or the whole bar: nothing is left to be filled. */
+function isWhole(desk: Desk, value: Ticks): boolean {
+  const beat = beatOf(desk, desk.pencil.bar);
+  return (isDotted(beat) && value % beat === 0) || value === lengthOf(desk, desk.pencil.bar);
+}
 
 /**
  * The note at hand goes on: into the next note, where that has the same pitch; else for another running value in the

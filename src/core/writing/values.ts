@@ -18,21 +18,30 @@ export const QUARTER: Ticks = ticks(960);
 /** The values that a note can be made in one step, as the toolbar shows them. */
 export const NOTE_VALUES: readonly Ticks[] = PLAIN.map(ticks);
 
-/** The next plain value above; triplets go among triplets. Null above the whole note. */
-export function longerValue(value: number): Ticks | null {
-  const next = rowOf(value).find((each) => each > value);
+/**
+ * The next longer value: plain ones, among triplets triplets, and from a dotted beat on whole beats (dotted quarter,
+ * dotted half). Null above the longest.
+ * @param beat ticks of a beat of the bar
+ */
+export function longerValue(value: number, beat: number): Ticks | null {
+  const next = rowOf(value, beat).find((each) => each > value);
   return next === undefined ? null : ticks(next);
 }
 
-/** The next plain value below; null below the sixteenth. */
-export function shorterValue(value: number): Ticks | null {
-  const next = rowOf(value).findLast((each) => each < value);
+/** The next shorter value, likewise; null below the sixteenth. */
+export function shorterValue(value: number, beat: number): Ticks | null {
+  const next = rowOf(value, beat).findLast((each) => each < value);
   return next === undefined ? null : ticks(next);
 }
 
 const TRIPLETS = PLAIN.slice(1, 4).map(triplet);
 const isTriplet = (value: number): boolean => TRIPLETS.includes(value);
-const rowOf = (value: number): readonly number[] => (isTriplet(value) ? TRIPLETS : PLAIN);
+
+function rowOf(value: number, beat: number): readonly number[] {
+  if (isTriplet(value)) return TRIPLETS;
+  return isDotted(beat) ? [...PLAIN.filter((plain) => plain < beat), beat, 2 * beat, 4 * beat] : PLAIN;
+}
+
 const isPlain = (value: number): boolean => PLAIN.some((plain) => plain === value);
 
 /** With a dot, or without the dot it has; null where a dot would ask for less than a sixteenth. */
