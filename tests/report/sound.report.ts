@@ -9,9 +9,10 @@ import { test } from 'vitest';
 import { frequencyOf, midiNumber } from '../../src/core/base';
 import { composePiece } from '../../src/core/composing';
 import { type DrumSound, FEEL_IDS, type FeelId } from '../../src/core/feel';
-import { deriveSheet, newLesson, setChartText, setFeel } from '../../src/core/lesson';
+import { deriveSheet, type LineSheet, newLesson, setChartText, setFeel } from '../../src/core/lesson';
 import { buildPerformance, type Performance } from '../../src/core/performance';
 import { PARTS, type Part } from '../../src/core/playing';
+import type { StereoSound } from '../../src/sound';
 import { bassNote } from '../../src/sound/synthesis/bass';
 import { clickSound, stickSound } from '../../src/sound/synthesis/click';
 import { drumHit } from '../../src/sound/synthesis/drums';
@@ -136,36 +137,47 @@ test('spectra and envelopes of every instrument', () => {
   process.stdout.write(`Spectra and envelopes: ${file}\n`);
 });
 
-/** Four composed bars at the feel's own tempo, as people play them. */
-function tuneIn(feel: FeelId): Performance {
+const FORM =
+  'A:\n| F | Dm | Gm | C7 | Bb | Gm7 | Am7 | C7 |\nB:\n| Bbmaj7 | C9 | Dm7 | Gm7 | Bb | Gm7 | C7 | F |';
+
+/** A composed line at the feel's own tempo. */
+function sheetIn(feel: FeelId, chart: string): LineSheet {
   const empty = newLesson('lesson', 'Lesson');
   const id = empty.pieces[0]?.id ?? '';
-  const { lesson } = composePiece(setFeel(setChartText(empty, id, '| F | Dm | Gm | C7 |'), id, feel), id);
+  const { lesson } = composePiece(setFeel(setChartText(empty, id, chart), id, feel), id);
   const [piece] = lesson.pieces;
   const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
   if (sheet?.kind !== 'line') throw new Error('The lesson has no line');
-  return buildPerformance(sheet, {
-    tempo: sheet.tempo,
-    countIn: 0,
-    passage: null,
-    humaniseSeed: 1,
-    drumSeed: 1,
-  });
+  return sheet;
 }
 
-test('loudness of every part in every feel', () => {
+/** As people play it. */
+const played = (sheet: LineSheet, seed: number, whole: boolean): Performance =>
+  buildPerformance(sheet, {
+    tempo: sheet.tempo,
+    countIn: whole ? 1 : 0,
+    intro: whole,
+    ending: whole,
+    passage: null,
+    humaniseSeed: seed,
+    drumSeed: seed,
+  });
+
+test('loudness of every part in every feel, and the peaks of three rounds of sixteen bars', () => {
   const kit = createKit(RATE);
   const nobody = { bass: false, drums: false, chops: false, organ: false, click: false };
   const everyone = { bass: true, drums: true, chops: true, organ: true, click: true };
+  const peakOf = ({ left, right }: StereoSound) => Math.max(truePeak(left), truePeak(right));
   const table = FEEL_IDS.map((feel) => {
-    const tune = tuneIn(feel);
+    const tune = played(sheetIn(feel, '| F | Dm | Gm | C7 |'), 1, false);
     const mix = renderMix(tune, everyone, kit);
     const of = (part: Part) => integratedLoudness(renderMix(tune, { ...nobody, [part]: true }, kit));
-    const peak = Math.max(truePeak(mix.left), truePeak(mix.right));
-    const cells = [integratedLoudness(mix), peak, ...PARTS.map(of)].map((value) => value.toFixed(1));
-    return `| ${feel} | ${cells.join(' | ')} |`;
+    const form = sheetIn(feel, FORM);
+    const peaks = [1, 2, 3].map((seed) => peakOf(renderMix(played(form, seed, true), everyone, kit)));
+    const cells = [integratedLoudness(mix), peakOf(mix), Math.max(...peaks), ...PARTS.map(of)];
+    return `| ${feel} | ${cells.map((value) => value.toFixed(1)).join(' | ')} |`;
   });
-  const head = ['feel', 'all (LUFS)', 'true peak (dBTP)', ...PARTS];
+  const head = ['feel', 'all (LUFS)', 'true peak (dBTP)', 'in 48 bars', ...PARTS];
   process.stdout.write(
     `${[`| ${head.join(' | ')} |`, `|${' --- |'.repeat(head.length)}`, ...table].join('\n')}\n`,
   );
