@@ -46,6 +46,7 @@ export async function buildHandout(
   return {
     paper: layout.paper,
     title: layout.title,
+    author: (lesson.handout.header ?? '').trim(),
     language: LANGUAGE,
     pages,
     remarks: [...lost, ...(remark === null ? [] : [remark]), ...layout.remarks],

@@ -1,5 +1,5 @@
 import { drawFretboard, drawSystem } from '../score';
-import type { Mark, TextMeasure } from './layout/marks';
+import { byTag, type Mark, type TaggedMarks, type TextMeasure } from './layout/marks';
 import type { HandoutLayout, PageLayout } from './layout/pages';
 import type { HandoutPage } from './types';
 
@@ -38,12 +38,23 @@ export function drawPage(layout: HandoutLayout, index: number): HandoutPage {
     fill: '#000',
     stroke: 'none',
   });
-  svg.append(ground(page), ...page.marks.map((mark) => drawMark(mark, layout)));
+  svg.append(ground(page), ...byTag(page.marks).map((thing) => drawThing(thing, layout)));
   return { number: index + 1, width: page.width, height: page.height, svg };
 }
 
 const ground = (page: PageLayout): SVGElement =>
   element('rect', { x: 0, y: 0, width: round(page.width), height: round(page.height), fill: '#fff' });
+
+/** One thing of the page, with what the file says about it. */
+function drawThing({ tag, marks }: TaggedMarks, layout: HandoutLayout): SVGElement {
+  const { role, alternative } = tag;
+  const group = element('g', {
+    'data-role': role,
+    ...(alternative === undefined ? {} : { 'data-alternative': alternative }),
+  });
+  group.append(...marks.map((mark) => drawMark(mark, layout)));
+  return group;
+}
 
 function drawMark(mark: Mark, layout: HandoutLayout): SVGElement {
   switch (mark.kind) {

@@ -19,6 +19,8 @@ export interface HandoutPage {
 export interface Handout {
   readonly paper: Paper;
   readonly title: string;
+  /** The teacher's own line; '' where there is none. */
+  readonly author: string;
   /** BCP 47: the language of the printed words. */
   readonly language: string;
   readonly pages: readonly HandoutPage[];

@@ -14,7 +14,7 @@ function lessonOf(bars: number): Lesson {
 }
 
 const noPicture = () => null;
-const facts = { title: 'Bench', language: 'en' };
+const facts = { title: 'Bench', author: '', language: 'en' };
 
 describe('layout of the handout', () => {
   for (const bars of [8, 32, 128]) {

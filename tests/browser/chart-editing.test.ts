@@ -74,7 +74,7 @@ const held = async (page: Page): Promise<readonly string[]> =>
     .evaluateAll((buttons) =>
       buttons.map(
         (each) =>
-          `${each.getAttribute('aria-label')?.replace(/^(Bar \d+|The pickup)/, '')} ${each.getAttribute('aria-description')?.replace(/, \S+ string (open|fret \d+)/g, '')}`,
+          `${each.getAttribute('aria-label')?.replace(/^(Bar \d+|The pickup)/, '')} ${each.getAttribute('aria-description')?.replace(/, \S+ string (open|fret \d+(, finger \d)?)/g, '')}`,
       ),
     );
 

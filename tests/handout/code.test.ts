@@ -185,7 +185,7 @@ describe('the code on the page', () => {
     const rect = svg('rect', { 'data-link': code.link, x: 60, y: 700, width: 100, height: 50, fill: 'none' });
     const { bytes } = await writePdf(
       [{ width: 595, height: 842, svg: svg('svg', {}, [rect]) }],
-      { title: 'Code', language: 'en' },
+      { title: 'Code', author: '', language: 'en' },
       FACES,
       () => null,
     );

@@ -1,5 +1,5 @@
 import { deriveSheets, type Lesson } from '../../src/core/lesson';
-import type { Mark } from '../../src/handout/layout/marks';
+import { byTag, type Mark } from '../../src/handout/layout/marks';
 import { type HandoutLayout, handoutPages } from '../../src/handout/layout/pages';
 import type { PageToWrite } from '../../src/handout/pdf/write';
 import type { SvgElement } from '../../src/handout/svg/style';
@@ -31,9 +31,25 @@ export const drawnPages = (layout: HandoutLayout): readonly PageToWrite[] =>
     svg: svg(
       'svg',
       {},
-      marks.map((mark) => drawnMark(mark, layout)),
+      byTag(marks).map(({ tag, marks: own }) =>
+        svg(
+          'g',
+          {
+            'data-role': tag.role,
+            ...(tag.alternative === undefined ? {} : { 'data-alternative': tag.alternative }),
+          },
+          own.map((mark) => drawnMark(mark, layout)),
+        ),
+      ),
     ),
   }));
+
+const placeOf = ({ x, y, width, height }: Extract<Mark, { readonly width: number }>) => ({
+  x,
+  y,
+  width,
+  height,
+});
 
 function drawnMark(mark: Mark, layout: HandoutLayout): SvgElement {
   switch (mark.kind) {
@@ -52,11 +68,11 @@ function drawnMark(mark: Mark, layout: HandoutLayout): SvgElement {
     case 'rule':
       return svg('path', { d: `M${mark.x} ${mark.y}l${mark.width} ${mark.height}`, stroke: 'black' });
     case 'block':
-      return svg('rect', { ...mark });
+      return svg('rect', placeOf(mark));
     case 'box':
-      return svg('rect', { ...mark, fill: 'none', stroke: 'black' });
+      return svg('rect', { ...placeOf(mark), fill: 'none', stroke: 'black' });
     case 'picture':
-      return svg('image', { ...mark, href: mark.source });
+      return svg('image', { ...placeOf(mark), href: mark.source });
     case 'neck': {
       const transform = `translate(${mark.x} ${mark.y}) scale(${mark.width / mark.request.width})`;
       return svg('g', { transform }, drawnNeck(mark.request));

@@ -92,7 +92,7 @@ test('two full pages make a small file that says what the page says', async () =
   expect(layout.pages.length).toBe(2);
   const { bytes, missing } = await writePdf(
     drawnPages(layout),
-    { title: layout.title, language: 'en' },
+    { title: layout.title, author: '', language: 'en' },
     FACES,
     () => null,
   );

@@ -78,3 +78,47 @@ export async function readPdf(bytes: Uint8Array) {
   await task.destroy();
   return { pages, info: metadata.info as Readonly<Record<string, unknown>> };
 }
+
+export interface ReadElement {
+  readonly role: string;
+  readonly alternative?: string;
+}
+
+/** The structure of every page, in reading order, and the names of the bookmarks (pdf.js). */
+export async function readStructure(bytes: Uint8Array) {
+  const task = getDocument({ data: bytes.slice(), verbosity: 0 });
+  const document = await task.promise;
+  const structure: ReadElement[][] = [];
+  for (let number = 1; number <= document.numPages; number += 1) {
+    const tree = await (await document.getPage(number)).getStructTree();
+    structure.push(elementsOf(tree));
+  }
+  const bookmarks = namesOf(await document.getOutline());
+  const { info } = await document.getMetadata();
+  await task.destroy();
+  return { structure, bookmarks, info: info as Readonly<Record<string, unknown>> };
+}
+
+interface TreeNode {
+  readonly role?: string;
+  readonly alt?: string;
+  readonly children?: readonly unknown[];
+}
+
+/** The elements that hold content themselves. */
+function elementsOf(node: TreeNode | null): ReadElement[] {
+  if (node === null) return [];
+  const children = (node.children ?? []) as readonly TreeNode[];
+  const inner = children.flatMap(elementsOf);
+  const { role = '', alt } = node;
+  const holds = children.some((child) => child.role === undefined);
+  return holds ? [{ role, ...(alt === undefined ? {} : { alternative: alt }) }, ...inner] : inner;
+}
+
+interface Bookmark {
+  readonly title: string;
+  readonly items: readonly Bookmark[];
+}
+
+const namesOf = (bookmarks: readonly Bookmark[] | null): readonly string[] =>
+  (bookmarks ?? []).flatMap(({ title, items }) => [title, ...namesOf(items)]);

@@ -1,10 +1,14 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { deriveSheets, describeBar, sampleLesson, setHandout } from '../../src/core/lesson';
 import type { PictureText } from '../../src/handout/pdf/fallback';
+import { meaningOf } from '../../src/handout/pdf/music-signs';
 import { writePdf } from '../../src/handout/pdf/write';
-import { FACES, readPdf, svg } from './pages';
+import { GLYPHS } from '../../src/score/metrics/glyph-table';
+import { drawnPages, layOutForPrint } from './drawn';
+import { FACES, readPdf, readStructure, svg } from './pages';
 
 const A4 = { width: 595.28, height: 841.89 };
-const FACTS = { title: 'Tuesday class, week 3 ♭', language: 'en' };
+const FACTS = { title: 'Tuesday class, week 3 ♭', author: 'An evening class', language: 'en' };
 const PNG =
   'data:image/png;base64,iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNkYPhfDwAChwGA60e6kgAAAABJRU5ErkJggg==';
 const pictured: PictureText = ({ text, size }) =>
@@ -86,4 +90,67 @@ test('a font is embedded, and only the part of it that is used', async () => {
   const raw = Buffer.from(bytes).toString('latin1');
   expect(raw.match(/\/FontFile3 /g)?.length).toBe(2);
   expect(bytes.length).toBeLessThan(20_000);
+});
+
+describe('a file that is read aloud', () => {
+  const sample = setHandout(sampleLesson(0, 'sample'), { header: 'An evening class', numerals: true });
+  const file = async () => {
+    const layout = layOutForPrint(sample);
+    const facts = { title: layout.title, author: 'An evening class', language: 'en' };
+    return { layout, ...(await writePdf(drawnPages(layout), facts, FACES, pictured)) };
+  };
+
+  test('names every thing in the order in which it stands: headings, paragraphs and figures (pdf.js)', async () => {
+    const { bytes, layout } = await file();
+    const { structure, info } = await readStructure(bytes);
+    expect(info).toMatchObject({ Author: 'An evening class' });
+    const roles = structure.flat().map(({ role }) => role);
+    expect(roles[0]).toBe('P');
+    expect(roles[1]).toBe('H1');
+    expect(new Set(roles)).toEqual(new Set(['P', 'H1', 'H2', 'Figure']));
+    const figures = structure.flat().filter(({ role }) => role === 'Figure');
+    expect(figures.every(({ alternative }) => alternative !== undefined && alternative.length > 10)).toBe(
+      true,
+    );
+    expect(layout.pages.length).toBe(structure.length);
+  });
+
+  test('tells of every bar its chord and notes, and of a sheet without tab no string and fret', async () => {
+    const [sheet] = deriveSheets(sample);
+    if (sheet?.kind !== 'line') throw new Error('the sample is a line');
+    const said = async (parts: 'both' | 'staff') => {
+      const layout = layOutForPrint(setHandout(sample, { blocks: ['music'], parts }));
+      const facts = { title: layout.title, author: '', language: 'en' };
+      const { bytes } = await writePdf(drawnPages(layout), facts, FACES, pictured);
+      return (await readStructure(bytes)).structure
+        .flat()
+        .map(({ alternative = '' }) => alternative)
+        .join(' ');
+    };
+    const both = await said('both');
+    for (const bar of sheet.bars) expect(both).toContain(`Bar ${bar.written.number}, `);
+    expect(both).toContain(sheet.bars[0] === undefined ? '' : describeBar(sheet, sheet.bars[0]));
+    expect(both).toMatch(/string fret \d/);
+    expect(await said('staff')).not.toMatch(/string|fret|finger/);
+  });
+
+  test('has a bookmark for every heading, and none for what only goes on', async () => {
+    const { bytes } = await file();
+    const { bookmarks, structure } = await readStructure(bytes);
+    expect(bookmarks.length).toBe(structure.flat().filter(({ role }) => role === 'H2').length);
+    expect(bookmarks.join()).not.toContain('continued');
+  });
+
+  test('means by every sign of the music font what Unicode calls so', async () => {
+    for (const { code, name } of GLYPHS) {
+      const meaning = meaningOf(String.fromCodePoint(code));
+      if (name.startsWith('flag') || name.startsWith('bracket')) expect(meaning, name).toBe('');
+      else expect(meaning, name).toMatch(/^[^\uE000-\uF8FF]+$/u);
+    }
+    expect(meaningOf('F♯m7')).toBeNull();
+    const { bytes } = await write(
+      svg('text', { x: 60, y: 60, 'font-family': 'Bravura' }, '\u{e0a4}\u{e262}'),
+    );
+    expect(Buffer.from(bytes).toString('latin1')).toContain('/ActualText');
+  });
 });

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
+import { beatWords, lengthWords } from '../../src/core/base';
 import { describeBar } from '../../src/core/lesson';
-import { lengthWords } from '../../src/core/lesson/note-lengths';
 import { sheetOf } from '../support/score-sheets';
 
 const sheet = sheetOf({
@@ -36,4 +36,26 @@ test('lengths have the trade’s names, also in triplets and where two are tied'
     'quarter and sixteenth',
     'half and triplet eighth',
   ]);
+});
+
+test('a note that goes on from the bar before says so, and an empty bar that it is empty', () => {
+  const { bars } = sheetOf({ key: 'C', chart: '| C | F | G |', notes: 'C2/4~ | C2/1 r/3 | r/4' });
+  const [, second, third] = bars.map((bar) => describeBar({ ...sheet, bars }, bar, { empty: 'Silence.' }));
+  expect(second).toMatch(/^held on, 5 on 1, C, quarter, .*; rest on 2, dotted half\.$/);
+  expect(third).toBe('Silence.');
+});
+
+test('for the staff alone it says the pitch, and no string, fret or degree', () => {
+  const [bar] = sheet.bars;
+  const said = bar === undefined ? '' : describeBar(sheet, bar, { places: false });
+  expect(said).toContain('G1 on 1, quarter, hammer-on; A1 on 2, quarter, accent, palm mute');
+  expect(said).not.toMatch(/string|fret|finger|R,/);
+});
+
+test.each([
+  ['2/4 of a beat after the second', 1440, { count: 4, unit: 4 }, 'the & of 2'],
+  ['the last third of the first beat', 640, { count: 4, unit: 4 }, 'the last third of 1'],
+  ['the third eighth of a dotted beat', 1440 + 960, { count: 6, unit: 8 }, 'the third eighth of 2'],
+] as const)('%s is counted', (_, tick, metre, words) => {
+  expect(beatWords(tick, metre)).toBe(words);
 });

@@ -1,21 +1,8 @@
-import { barTicks, beatAt, isDotted, type LineNote, type Metre, marksOf, SIGNS, unitTicks } from '../base';
+import { barTicks, beatWords, type LineNote, lengthWords, marksOf, SIGNS } from '../base';
 import { harmonyText } from '../chart';
-import { formatNameIn } from '../theory';
+import { formatNameIn, formatPitchIn } from '../theory';
 import { type Exit, exitsOf } from './exits';
-import { lengthWords } from './note-lengths';
-import type { LineSheet, SheetBar } from './sheet-types';
-
-/** Where in the bar a moment lies, as it is counted: `2`, `the & of 2`. */
-export function beatWords(start: number, metre: Metre): string {
-  const beat = beatAt(metre, start);
-  const number = beat.index + 1;
-  const rest = start - beat.start;
-  if (rest === 0) return String(number);
-  if (isDotted(beat)) return `${number} and ${rest / unitTicks(metre)} eighths`;
-  const parts: Readonly<Record<number, string>> = { 2: '&', 1: 'e', 3: 'a' };
-  const part = parts[(rest * 4) / beat.length];
-  return part === undefined ? `within ${number}` : `the ${part} of ${number}`;
-}
+import type { LineSheet, SheetBar, SheetNote } from './sheet-types';
 
 /** A string (1 is the highest) by the name of its open note: `E♭`; '' where the instrument has none. */
 export function stringName(sheet: LineSheet, string: number): string {
@@ -76,35 +63,60 @@ function restsIn({ notes, written: { metre } }: SheetBar): readonly Said[] {
   return gaps;
 }
 
-/** What is said of a bar of a line in which nothing is written. */
-const NO_NOTES = 'No notes yet.';
+/** How much is told of a bar. */
+export interface BarTelling {
+  /** Degree, string, fret and finger, too; else the pitch with its octave, as the staff alone shows it. */
+  readonly places?: boolean;
+  /** What is said where there is no note. */
+  readonly empty?: string;
+}
 
 /**
  * What a bar holds, for someone who does not see the staff: note by note its degree, beat, name, length, place and finger,
  * and every rest.
- * @param empty - what is said where there is no note
  */
-export function describeBar(sheet: LineSheet, bar: SheetBar, empty = NO_NOTES): string {
+export function describeBar(
+  sheet: LineSheet,
+  bar: SheetBar,
+  { places = true, empty = 'No notes yet.' }: BarTelling = {},
+): string {
   const before = [...chordsIn(bar, sheet), ...wordsOver(bar), ...dynamicsIn(bar)].join(' ');
   const around = before === '' ? '' : `${before} `;
   if (bar.notes.length === 0) return `${around}${empty}`;
   const index = sheet.bars.indexOf(bar);
   const exits = exitsOf(sheet.bars.slice(index, index + 2))[0] ?? [];
-  const { metre } = bar.written;
-  const notes = bar.notes.map(({ note, fingered, degreeText }, at): Said => {
-    const place =
-      fingered === null
-        ? 'not on this instrument'
-        : `${stringName(sheet, fingered.string)} string ${fingered.fret === 0 ? 'open' : `fret ${fingered.fret}, finger ${fingered.finger}`}`;
-    const words = [
-      `${degreeText || 'note'} on ${beatWords(note.start, metre)}`,
-      formatNameIn(sheet.noteNames ?? 'letters', note.pitch),
-      `${lengthWords(note.duration)}${note.tiedOn === true ? ' tied on' : ''}`,
-      place,
-      ...marksSaid(note, exits[at] ?? null),
-    ];
-    return { start: note.start, words: words.join(', ') };
+  const held = isHeldFrom(sheet.bars[index - 1], bar);
+  const notes = bar.notes.map((shown, at): Said => {
+    const told = places ? placeSaid(sheet, bar, shown) : pitchSaid(sheet, bar, shown);
+    const words = [...told, ...marksSaid(shown.note, exits[at] ?? null)].join(', ');
+    return { start: shown.note.start, words: at === 0 && held ? `held on, ${words}` : words };
   });
   const said = [...notes, ...restsIn(bar)].sort((one, other) => one.start - other.start);
   return `${around}${said.map(({ words }) => words).join('; ')}.${bar.kept ? ' Kept.' : ''}`;
 }
+
+/** Whether the first note of a bar goes on from the bar before. */
+const isHeldFrom = (before: SheetBar | undefined, { notes: [first] }: SheetBar): boolean =>
+  before?.notes.at(-1)?.note.tiedOn === true && first?.note.start === 0;
+
+const lasting = ({ note }: SheetNote): string =>
+  `${lengthWords(note.duration)}${note.tiedOn === true ? ' tied on' : ''}`;
+
+function placeSaid(sheet: LineSheet, { written }: SheetBar, shown: SheetNote): readonly string[] {
+  const { note, fingered, degreeText } = shown;
+  const place =
+    fingered === null
+      ? 'not on this instrument'
+      : `${stringName(sheet, fingered.string)} string ${fingered.fret === 0 ? 'open' : `fret ${fingered.fret}, finger ${fingered.finger}`}`;
+  return [
+    `${degreeText || 'note'} on ${beatWords(note.start, written.metre)}`,
+    formatNameIn(sheet.noteNames ?? 'letters', note.pitch),
+    lasting(shown),
+    place,
+  ];
+}
+
+const pitchSaid = (sheet: LineSheet, { written }: SheetBar, shown: SheetNote): readonly string[] => [
+  `${formatPitchIn(sheet.noteNames ?? 'letters', shown.note.pitch)} on ${beatWords(shown.note.start, written.metre)}`,
+  lasting(shown),
+];

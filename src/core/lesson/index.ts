@@ -1,7 +1,7 @@
 export { type AimReading, aimWords, percent, rangeWords } from './aim-words';
 export { aimFor, aimsAt, type Say, sayOf } from './aims';
 export { lineAtHand } from './at-hand';
-export { beatWords, describeBar, stringName } from './bar-words';
+export { type BarTelling, describeBar, stringName } from './bar-words';
 export { CAUTIONS, CAUTIONS_HEADING, cautionsInBrief, cautionWords } from './cautions';
 export { type ChordOnNeck, chordsOnNeck } from './chords-on-neck';
 export { setAim, setSectionAim, withAim } from './commands/aims';

@@ -21,6 +21,6 @@ export { inTurn, ontoString, staffPitch, toStaffStep, writeOnStaff } from './poi
 export { barTime, quantised, type RhythmChoice, rhythmChoices, type Tap, tapped } from './rhythms';
 export { wordAbove, writeWord } from './signs';
 export * from './types';
-export { NOTE_VALUES, valueName } from './values';
+export { NOTE_VALUES } from './values';
 export { announce, describeAtHand, mendWords, refusalWords, stepName } from './words';
 export { degreePitch, target, writeDegree, writeFromIdea, writeMidi, writePlace } from './write';

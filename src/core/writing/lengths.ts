@@ -1,18 +1,10 @@
-import { type LineNote, samePitch, type Ticks, ticks } from '../base';
+import { type LineNote, lengthWords, samePitch, type Ticks, ticks } from '../base';
 import { pushed, untied } from './arrange';
 import { beatOf, type Desk, lengthOf, notesIn, refused, rewritten } from './context';
 import { followed } from './go';
 import { atHand, onwards } from './places';
 import type { DidKind, Done, Gesture, Refusal } from './types';
-import {
-  dottedValue,
-  fillAfterDot,
-  isDotted,
-  longerValue,
-  shorterValue,
-  tripletValue,
-  valueName,
-} from './values';
+import { dottedValue, fillAfterDot, isDotted, longerValue, shorterValue, tripletValue } from './values';
 import { onLine } from './write';
 
 /**
@@ -26,7 +18,7 @@ function lengthened(desk: Desk, duration: Ticks, kind: DidKind, running: Ticks, 
     return {
       lesson: desk.lesson,
       pencil: { ...desk.pencil, ...followed(desk, running), value: running, after },
-      did: { kind: 'go', bars: [bar], detail: valueName(running) },
+      did: { kind: 'go', bars: [bar], detail: lengthWords(running) },
     };
   }
   const note = { ...untied(held.note), duration };
@@ -35,7 +27,7 @@ function lengthened(desk: Desk, duration: Ticks, kind: DidKind, running: Ticks, 
     desk,
     new Map([[bar, notes]]),
     { ...followed(desk, duration), value: running, after },
-    { kind, bars: [bar], detail: valueName(duration) },
+    { kind, bars: [bar], detail: lengthWords(duration) },
   );
 }
 

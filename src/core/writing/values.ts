@@ -2,13 +2,6 @@ import { type Ticks, ticks } from '../base';
 
 /** Plain values from the sixteenth to the whole note. */
 const PLAIN = [240, 480, 960, 1920, 3840] as const;
-const NAMES: Readonly<Record<number, string>> = {
-  240: 'sixteenth',
-  480: 'eighth',
-  960: 'quarter',
-  1920: 'half',
-  3840: 'whole',
-};
 
 /** Two thirds of a plain value; triplets of eighths, quarters and halves are what is taught. */
 const triplet = (plain: number): number => (plain * 2) / 3;
@@ -59,15 +52,4 @@ export const fillAfterDot = (dotted: number): Ticks => ticks(dotted / 3);
 export function tripletValue(value: number): Ticks | null {
   if (isTriplet(value)) return ticks(value * 1.5);
   return isPlain(value) && value > 240 && value < 3840 ? ticks(triplet(value)) : null;
-}
-
-/** `dotted quarter`, `triplet eighth`; a length without a name of its own is told in sixteenths or ticks. */
-export function valueName(value: number): string {
-  if (isTriplet(value)) return `triplet ${NAMES[value * 1.5]}`;
-  if (isDotted(value)) return `dotted ${NAMES[value / 1.5]}`;
-  const plain = NAMES[value];
-  if (plain !== undefined) return plain;
-  return value % 240 === 0
-    ? `${value / 240} sixteenths`
-    : `${Math.round((value / 960) * 100) / 100} quarters`;
 }

@@ -1,4 +1,4 @@
-import { beatAt, counted, type Metre, type SpelledPitch } from '../base';
+import { beatWords, counted, lengthWords, type Metre, type SpelledPitch } from '../base';
 import type { Lesson } from '../lesson';
 import { deriveSheet } from '../lesson';
 import { formatNameIn, formatPitchIn, type Naming } from '../theory';
@@ -6,7 +6,6 @@ import { type Desk, deskOf, metreAt } from './context';
 import type { Mend } from './mend';
 import { atHand, noteIndexAt } from './places';
 import type { Did, DidKind, Done, Pencil, Refusal } from './types';
-import { valueName } from './values';
 
 const REFUSALS: Readonly<Record<Refusal, string>> = {
   'no line': 'There are no bars to write in yet: write the chart first.',
@@ -173,17 +172,10 @@ const rhythmText = (desk: Numbered, from: string): string => {
     : `the rhythm of bar ${desk.bars[Number(from)]?.number ?? ''}`;
 };
 
-/** `beat 2`, `the & of 3`, `beat 1, second sixteenth`: where in the bar a tick lies. */
+/** `beat 2`, `the & of 3`: where in the bar a tick lies. */
 function beatText(tick: number, metre: Metre): string {
-  const { index, start, length: beat } = beatAt(metre, tick);
-  const number = index + 1;
-  const within = tick - start;
-  if (within === 0) return `beat ${number}`;
-  if (within * 2 === beat) return `the & of ${number}`;
-  if (within * 4 === beat) return `the e of ${number}`;
-  if (within * 4 === beat * 3) return `the a of ${number}`;
-  if (within * 3 === beat) return `the second third of ${number}`;
-  return within * 3 === beat * 2 ? `the last third of ${number}` : `within beat ${number}`;
+  const words = beatWords(tick, metre);
+  return /^[0-9]/.test(words) ? `beat ${words}` : words;
 }
 
 /**
@@ -214,7 +206,7 @@ export function describeAtHand(lesson: Lesson, pencil: Pencil): string {
   return [
     formatPitchIn(naming, held.note.pitch),
     ...(about === undefined || about.degreeText === '' ? [] : [about.degreeText]),
-    valueName(held.note.duration),
+    lengthWords(held.note.duration),
     where,
     ...(string === undefined || about?.fingered == null
       ? []

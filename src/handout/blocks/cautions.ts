@@ -1,5 +1,5 @@
 import { CAUTIONS_HEADING, cautionsInBrief, type HandoutBlock } from '../../core/lesson';
-import type { TextMeasure } from '../layout/marks';
+import { type TextMeasure, tagged } from '../layout/marks';
 import { joinRows, type Row, textRow, wrap } from '../layout/rows';
 import type { Sizes } from '../layout/sizes';
 import type { BlockContext } from './context';
@@ -26,8 +26,13 @@ export function cautionFoot(width: number, { small, smallBold }: Sizes, measure:
     keepWithNext: false,
     marks: [
       { kind: 'rule', x: 0, y: 0, width, height: 0 },
-      { kind: 'text', text: heading, ...smallBold, x, y: y + RULE_GAP, anchor },
-      ...words.marks.map((mark) => ({ ...mark, y: mark.y + RULE_GAP })),
+      ...tagged(
+        [
+          { kind: 'text', text: heading, ...smallBold, x, y: y + RULE_GAP, anchor },
+          ...words.marks.map((mark) => ({ ...mark, y: mark.y + RULE_GAP })),
+        ],
+        { role: 'P' },
+      ),
     ],
   };
 }

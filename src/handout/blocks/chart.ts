@@ -1,5 +1,6 @@
 import type { LineSheet } from '../../core/lesson';
-import { headedRows, type Row, textRow } from '../layout/rows';
+import { headedRows, type Row, taggedRow, textRow } from '../layout/rows';
+import { chartLineWords } from './alternatives';
 import { cellsOf } from './chart/cells';
 import { linesOf, type WideCell, widthsOf } from './chart/lines';
 import { drawLine, leastWidth, lookOf } from './chart/marks';
@@ -42,5 +43,7 @@ function lineRow(line: readonly WideCell[], context: BlockContext): Row {
     shrink === 1
       ? line
       : line.map(({ cell }) => ({ cell, least: Math.min(context.width, leastWidth(cell, look)) }));
-  return { ...drawLine(fitted, widthsOf(fitted, context.width), look), gap: 0, keepWithNext: false };
+  const drawn = drawLine(fitted, widthsOf(fitted, context.width), look);
+  const alternative = chartLineWords(line.map(({ cell }) => cell));
+  return taggedRow({ ...drawn, gap: 0, keepWithNext: false }, { role: 'Figure', alternative });
 }

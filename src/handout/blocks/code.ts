@@ -1,4 +1,5 @@
 import type { LessonCode } from '../code/lesson-code';
+import type { Tag } from '../layout/marks';
 import { points } from '../layout/paper';
 import { joinRows, paragraphRows, type Row } from '../layout/rows';
 import type { BlockContext } from './context';
@@ -18,6 +19,12 @@ const QUIET = 4;
 const CAPTION =
   'Scan this code, or click on it in the file, to practise: it leads to the practice page with this lesson and its sound, in a browser.';
 
+const PICTURE: Tag = {
+  role: 'Figure',
+  alternative: 'A code to scan, which leads to the practice page.',
+};
+const LINK: Tag = { role: 'Link', alternative: 'To the practice page with this lesson and its sound.' };
+
 /** The code that opens the lesson, with what it is for beside it. At its left, the margin is the quiet zone. */
 export function codeRows(code: LessonCode | null, context: BlockContext): readonly Row[] {
   if (code === null) return [];
@@ -36,8 +43,8 @@ export function codeRows(code: LessonCode | null, context: BlockContext): readon
       gap: context.spacing.blockGap,
       keepWithNext: false,
       marks: [
-        { kind: 'code', ...drawing, x: 0, y: quiet, width: side, height: side },
-        { kind: 'link', address: link, x: 0, y: quiet, width: context.width, height: side },
+        { kind: 'code', ...drawing, x: 0, y: quiet, width: side, height: side, tag: PICTURE },
+        { kind: 'link', address: link, x: 0, y: quiet, width: context.width, height: side, tag: LINK },
         ...words.marks.map((mark) => ({ ...mark, y: mark.y + top })),
       ],
     },

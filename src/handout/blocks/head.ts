@@ -13,6 +13,7 @@ export interface Logo {
 const LOGO_HEIGHT = points(15);
 const LOGO_WIDTH = points(45);
 const LOGO_GAP = points(5);
+const LOGO = { kind: 'picture', tag: { role: 'Figure', alternative: 'Logo' } } as const;
 
 /** The head of the first page: the teacher's own line, the title, class or student, and the logo at the right. */
 export function headRow(title: string, logo: Logo | null, context: BlockContext): Row {
@@ -22,7 +23,7 @@ export function headRow(title: string, logo: Logo | null, context: BlockContext)
   const room = context.width - (logo === null ? 0 : width + LOGO_GAP);
   const text = joinRows([
     ...paragraphRows(settings.header, sizes.small, room, measure),
-    ...paragraphRows(title, sizes.title, room, measure),
+    ...paragraphRows(title, sizes.title, room, measure, { role: 'H1' }),
     ...paragraphRows(settings.student, sizes.body, room, measure),
   ]);
   return {
@@ -33,7 +34,7 @@ export function headRow(title: string, logo: Logo | null, context: BlockContext)
       ...text.marks,
       ...(logo === null
         ? []
-        : [{ kind: 'picture' as const, source: logo.source, x: context.width - width, y: 0, width, height }]),
+        : [{ ...LOGO, source: logo.source, x: context.width - width, y: 0, width, height }]),
     ],
   };
 }

@@ -1,5 +1,8 @@
 import type { HandoutBlock, LinePiece, LineSheet, Sheet } from '../../core/lesson';
-import { headedRows, paragraphRows, type Row } from '../layout/rows';
+import type { SystemLayout } from '../../score';
+import type { Tag } from '../layout/marks';
+import { headedRows, paragraphRows, type Row, underHeading } from '../layout/rows';
+import { systemWords } from './alternatives';
 import { chartRows } from './chart';
 import type { BlockContext } from './context';
 import { pieceFacts } from './facts';
@@ -24,7 +27,9 @@ export function pieceRows(
   const { sheet } = set;
   const parts = blocks.flatMap((block) => blockRows(block, set, context));
   if (parts.length === 0) return [];
-  return set.named ? headedRows(sheet.name, context.sizes.pieceName, context.spacing.blockGap, parts) : parts;
+  return set.named
+    ? headedRows(sheet.name, context.sizes.pieceName, context.spacing.blockGap, underHeading(parts))
+    : parts;
 }
 
 function blockRows(block: HandoutBlock, set: PieceToSet, context: BlockContext): readonly Row[] {
@@ -54,6 +59,11 @@ function lineBlockRows(
   }
 }
 
+const figureOf = (sheet: Sheet, system: SystemLayout, { settings }: BlockContext): Tag => ({
+  role: 'Figure',
+  alternative: systemWords(sheet, system, { places: settings.parts !== 'staff' }),
+});
+
 /** The systems of a piece, each of which stays whole. */
 function musicRows(sheet: Sheet, context: BlockContext): readonly Row[] {
   const { layout, index: score } = context.engrave(sheet);
@@ -62,7 +72,9 @@ function musicRows(sheet: Sheet, context: BlockContext): readonly Row[] {
       height: system.height,
       gap: index === 0 ? context.spacing.systemGap / 2 : context.spacing.systemGap,
       keepWithNext: false,
-      marks: [{ kind: 'system', score, system: system.index, x: 0, y: 0 }],
+      marks: [
+        { kind: 'system', score, system: system.index, x: 0, y: 0, tag: figureOf(sheet, system, context) },
+      ],
     }),
   );
 }

@@ -1,8 +1,8 @@
 import { barName, barTicks, beatAt, capitalised } from '../../core/base';
-import type { LineSheet, SheetBar } from '../../core/lesson';
+import { describeBar, type LineSheet, type SheetBar } from '../../core/lesson';
 import { excerptOf } from '../excerpt';
-import { moved } from '../layout/marks';
-import { joinRows, paragraphRows, type Row, textRow } from '../layout/rows';
+import { moved, type Tag } from '../layout/marks';
+import { headingRow, joinRows, paragraphRows, type Row } from '../layout/rows';
 import type { BlockContext } from './context';
 
 /**
@@ -65,18 +65,20 @@ export function rhythmRows(sheet: LineSheet, context: BlockContext): readonly Ro
     ),
   );
   const [system] = layout.systems;
-  if (system === undefined) return [];
+  const bar = sheet.bars[index];
+  if (system === undefined || bar === undefined) return [];
+  const figure: Tag = {
+    role: 'Figure',
+    alternative: describeBar(sheet, bar, { places: settings.parts !== 'staff' }),
+  };
   return [
-    textRow('The tricky rhythm', context.sizes.heading, {
-      gap: context.spacing.blockGap,
-      keepWithNext: true,
-    }),
+    headingRow('The tricky rhythm', context.sizes.heading, context.spacing.blockGap),
     {
       height: Math.max(system.height, words.height),
       gap: 2,
       keepWithNext: false,
       marks: [
-        { kind: 'system', score, system: 0, x: 0, y: 0 },
+        { kind: 'system', score, system: 0, x: 0, y: 0, tag: figure },
         ...words.marks.map((mark) =>
           moved(mark, width + GAP, Math.max(0, system.staff.top - context.sizes.body.size)),
         ),

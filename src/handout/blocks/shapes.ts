@@ -2,8 +2,7 @@ import { DEFAULT_HAND, type HandSettings, notesInPosition, romanNumeral } from '
 import { chordsOnNeck, type LineSheet } from '../../core/lesson';
 import { degreeOf, formatChordIn, formatDegree, formatNameIn } from '../../core/theory';
 import { type FretboardRequest, layoutFretboard } from '../../score';
-import type { Mark } from '../layout/marks';
-import { moved } from '../layout/marks';
+import { type Mark, moved, type Tag } from '../layout/marks';
 import { headedRows, joinRows, type Row, textRow } from '../layout/rows';
 import type { BlockContext } from './context';
 
@@ -51,12 +50,22 @@ export function shapeRows(
 
 function shapeCell({ title, request }: ChordShape, width: number, context: BlockContext): Row {
   const height = (layoutFretboard(request).height * width) / request.width;
-  const picture: Mark = { kind: 'neck', request, x: 0, y: 0, width, height };
+  const tag: Tag = { role: 'Figure', alternative: alternativeOf(request) };
+  const picture: Mark = { kind: 'neck', request, x: 0, y: 0, width, height, tag };
   return joinRows([
     textRow(title, context.sizes.bodyBold),
     { height, gap: 2, keepWithNext: false, marks: [picture] },
   ]);
 }
+
+/** The tones from the lowest on, with the place where each is found. */
+const alternativeOf = ({ title, instrument, notes }: FretboardRequest): string =>
+  `${title}: ${notes
+    .map(({ name, degree, string, fret, finger }) => {
+      const place = fret === 0 ? 'open' : `fret ${fret}`;
+      return `${degree} ${name}, string ${string} of ${instrument.openStrings.length}, ${place}${finger === null || fret === 0 ? '' : `, finger ${finger}`}`;
+    })
+    .join('; ')}.`;
 
 function shapesOf(sheet: LineSheet, hand: HandSettings, most: number, width: number): readonly ChordShape[] {
   const { noteNames = 'letters' } = sheet;

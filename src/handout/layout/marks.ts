@@ -1,7 +1,20 @@
 import type { FretboardRequest } from '../../score';
 
+/**
+ * What a mark belongs to, for someone who has the file read aloud (PDF 1.7, 14.8.4: standard structure types). The
+ * marks of one thing share one tag; a text without a tag is a paragraph, any other mark is left out of the reading.
+ */
+export interface Tag {
+  /** Where in the page's order of headings, what kind of thing, or not to be read at all. */
+  readonly role: 'H1' | 'H2' | 'H3' | 'P' | 'Figure' | 'Link' | 'Artifact';
+  /** What is read in the place of a figure. */
+  readonly alternative?: string;
+}
+
 /** What stands on a page, as data. Lengths are points; `y` of a text is its baseline. */
-export type Mark =
+export type Mark = Drawn & { readonly tag?: Tag };
+
+type Drawn =
   | TextMark
   | RuleMark
   | BlockMark
@@ -109,6 +122,31 @@ export interface LinkMark {
 
 /** Width of a text in points. */
 export type TextMeasure = (text: string, style: TextStyle) => number;
+
+/** The marks as one thing for someone who has the file read aloud; marks that have a tag of their own keep it. */
+export const tagged = (marks: readonly Mark[], tag: Tag): readonly Mark[] =>
+  marks.map((mark) => ({ tag, ...mark }));
+
+/** Marks that are one thing, in the page's order. */
+export interface TaggedMarks {
+  readonly tag: Tag;
+  readonly marks: readonly Mark[];
+}
+
+const PARAGRAPH: Tag = { role: 'P' };
+const UNREAD: Tag = { role: 'Artifact' };
+
+/** The marks of a page by what they belong to: those that follow each other with the same tag are one thing. */
+export function byTag(marks: readonly Mark[]): readonly TaggedMarks[] {
+  const things: { readonly tag: Tag; readonly marks: Mark[] }[] = [];
+  for (const mark of marks) {
+    const tag = mark.tag ?? (mark.kind === 'text' ? PARAGRAPH : UNREAD);
+    const last = things.at(-1);
+    if (last !== undefined && last.tag === tag && tag !== PARAGRAPH) last.marks.push(mark);
+    else things.push({ tag, marks: [mark] });
+  }
+  return things;
+}
 
 /** The mark moved by a distance. */
 export const moved = (mark: Mark, x: number, y: number): Mark => ({ ...mark, x: mark.x + x, y: mark.y + y });

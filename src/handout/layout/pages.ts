@@ -7,7 +7,7 @@ import { type FullSettings, fullSettings } from '../model/settings';
 import { type Room, spreadOut } from './breaks';
 import type { Tools } from './compose';
 import { fitPages, footOf, roomOver } from './fit';
-import { type Mark, moved, type TextMeasure } from './marks';
+import { type Mark, moved, type Tag, type TextMeasure, tagged } from './marks';
 import { type Sheet as PaperSheet, sheetOf } from './paper';
 import { type Row, shortened } from './rows';
 import { sizesFor } from './sizes';
@@ -32,6 +32,8 @@ export interface HandoutLayout {
 const FURNITURE_GAP = 9;
 /** A running header and a page number as lines, as multiples of their font size. */
 const LINE = 1.4;
+/** What a reader who turns no pages does without. */
+const FURNITURE: Tag = { role: 'Artifact' };
 
 /**
  * Lays the handout out on paper. Pages break only between systems, lines of text and boxes, and no page is left
@@ -100,7 +102,7 @@ function placePage(
 ): PageLayout {
   const { small } = sizesFor(settings.print);
   const isFirst = folio.index === 0;
-  const marks: Mark[] = isFirst ? [] : runningHeader(folio.title, settings, paper, measure);
+  const marks: Mark[] = isFirst ? [] : [...runningHeader(folio.title, settings, paper, measure)];
   let y = paper.top + (isFirst ? 0 : small.size * LINE + FURNITURE_GAP);
   rows.forEach((row, place) => {
     if (place > 0) y += row.gap;
@@ -119,6 +121,7 @@ function placePage(
     x: paper.right,
     y: paper.bottom - small.size * 0.3,
     anchor: 'end',
+    tag: FURNITURE,
   });
   return { width: paper.width, height: paper.height, marks };
 }
@@ -129,7 +132,7 @@ function runningHeader(
   settings: FullSettings,
   paper: PaperSheet,
   measure: TextMeasure,
-): Mark[] {
+): readonly Mark[] {
   const { small, smallBold } = sizesFor(settings.print);
   const width = paper.right - paper.left;
   const y = paper.top + small.size * 0.95;
@@ -138,9 +141,10 @@ function runningHeader(
   const student = shortened(settings.student, width * 0.36, (text) => measure(text, small));
   const right: Mark[] =
     student === '' ? [] : [{ kind: 'text', text: student, ...small, x: paper.right, y, anchor: 'end' }];
-  return [
+  const marks: readonly Mark[] = [
     { kind: 'text', text: short, ...smallBold, x: paper.left, y, anchor: 'start' },
     ...right,
     { kind: 'rule', x: paper.left, y: paper.top + small.size * LINE, width, height: 0 },
   ];
+  return tagged(marks, FURNITURE);
 }

@@ -1,4 +1,4 @@
-import { type Mark, moved, type TextMeasure, type TextStyle } from './marks';
+import { type Mark, moved, type Tag, type TextMeasure, type TextStyle, tagged } from './marks';
 
 /** A strip of the page that is never cut. Its marks count from its own top left corner. */
 export interface Row {
@@ -40,6 +40,20 @@ export function textRow(
   };
 }
 
+/** A row that is one thing for someone who has the file read aloud. */
+export const taggedRow = (row: Row, tag: Tag): Row => ({ ...row, marks: tagged(row.marks, tag) });
+
+/** Headings of the second order become such of the third, for what stands under another heading. */
+export const underHeading = (rows: readonly Row[]): readonly Row[] =>
+  rows.map((row) => ({
+    ...row,
+    marks: row.marks.map((mark) => (mark.tag?.role === 'H2' ? { ...mark, tag: { role: 'H3' } } : mark)),
+  }));
+
+/** A heading of the second order. */
+export const headingRow = (text: string, style: TextStyle, gap: number): Row =>
+  taggedRow(textRow(text, style, { gap, keepWithNext: true }), { role: 'H2' });
+
 /** A part of the sheet: its heading, and its rows, over which the heading stands again where a page begins with one. */
 export function headedRows(
   text: string,
@@ -48,11 +62,8 @@ export function headedRows(
   rows: readonly Row[],
 ): readonly Row[] {
   if (rows.length === 0) return [];
-  const again = textRow(`${text}, continued`, style);
-  return [
-    textRow(text, style, { gap, keepWithNext: true }),
-    ...rows.map((row) => ({ ...row, heading: row.heading ?? again })),
-  ];
+  const again = taggedRow(textRow(`${text}, continued`, style), { role: 'Artifact' });
+  return [headingRow(text, style, gap), ...rows.map((row) => ({ ...row, heading: row.heading ?? again }))];
 }
 
 /**
@@ -64,15 +75,19 @@ export function paragraphRows(
   style: TextStyle,
   width: number,
   measure: TextMeasure,
-  options: { readonly gap?: number; readonly x?: number } = {},
+  options: { readonly gap?: number; readonly x?: number; readonly role?: Tag['role'] } = {},
 ): readonly Row[] {
+  const tag: Tag = { role: options.role ?? 'P' };
   const lines = wrap(text, width, (part) => measure(part, style));
   return lines.map((line, index) =>
-    textRow(line, style, {
-      x: options.x ?? 0,
-      gap: index === 0 ? (options.gap ?? 0) : 0,
-      keepWithNext: index < lines.length - 1 && (index === 0 || index === lines.length - 2),
-    }),
+    taggedRow(
+      textRow(line, style, {
+        x: options.x ?? 0,
+        gap: index === 0 ? (options.gap ?? 0) : 0,
+        keepWithNext: index < lines.length - 1 && (index === 0 || index === lines.length - 2),
+      }),
+      tag,
+    ),
   );
 }
 

@@ -9,6 +9,8 @@ import {
   transformsOf,
 } from '../svg/style';
 import type { PictureText, TextPicture } from './fallback';
+import { meaningOf } from './music-signs';
+import type { Reading } from './reading';
 
 /** What the walker needs of a PDF document: pdfkit's, or a test's recorder. */
 export type Canvas = Pick<
@@ -36,6 +38,9 @@ export type Canvas = Pick<
 >;
 
 interface Pen {
+  readonly reading: Reading;
+  /** Of the structure, for what is being drawn. */
+  readonly element: PDFKit.PDFStructureElement | null;
   readonly canvas: Canvas;
   readonly faces: readonly Face[];
   readonly picture: PictureText;
@@ -47,6 +52,7 @@ interface Pen {
  * page whose unit is the SVG's own. Text stays text.
  *
  * @param picture - shows the characters that no font has
+ * @param reading - learns of every group with a role (`data-role`), in the order of the drawing
  * @returns those characters
  * @throws Error for an element of another kind, so that nothing is dropped silently
  */
@@ -55,8 +61,9 @@ export function drawSvg(
   canvas: Canvas,
   faces: readonly Face[],
   picture: PictureText,
+  reading: Reading,
 ): ReadonlySet<string> {
-  const pen: Pen = { canvas, faces, picture, missing: new Set() };
+  const pen: Pen = { canvas, faces, picture, reading, element: null, missing: new Set() };
   const style = styleOf(svg, INITIAL_STYLE);
   for (const child of svg.children) drawElement(child, style, pen);
   return pen.missing;
@@ -77,7 +84,7 @@ function drawElement(element: SvgElement, parent: Style, pen: Pen): void {
 function drawOne(element: SvgElement, style: Style, pen: Pen): void {
   switch (element.localName) {
     case 'g':
-      for (const child of element.children) drawElement(child, style, pen);
+      drawGroup(element, style, pen);
       return;
     case 'path': {
       const data = element.getAttribute('d') ?? '';
@@ -85,7 +92,7 @@ function drawOne(element: SvgElement, style: Style, pen: Pen): void {
       return;
     }
     case 'rect':
-      linkTo(element, pen.canvas);
+      linkTo(element, pen);
       paint(style, pen.canvas, () =>
         pen.canvas.rect(
           number(element, 'x'),
@@ -112,12 +119,32 @@ function drawOne(element: SvgElement, style: Style, pen: Pen): void {
   }
 }
 
+function drawGroup(element: SvgElement, style: Style, pen: Pen): void {
+  const drawIn = (group: Pen): void => {
+    for (const child of element.children) drawElement(child, style, group);
+  };
+  const role = element.getAttribute('data-role');
+  if (role === null) {
+    drawIn(pen);
+    return;
+  }
+  const texts = [...element.children].filter(({ localName }) => localName === 'text');
+  const thing = {
+    role,
+    alternative: element.getAttribute('data-alternative'),
+    words: texts.map(({ textContent }) => (textContent ?? '').trim()).join(' '),
+    top: Math.max(0, ...texts.slice(0, 1).map((text) => number(text, 'y') - number(text, 'font-size'))),
+  };
+  pen.reading.add(thing, (read) => drawIn({ ...pen, element: read }));
+}
+
 /** A rectangle that leads to an address becomes a place to click. */
-function linkTo(element: SvgElement, canvas: Canvas): void {
+function linkTo(element: SvgElement, { canvas, element: read }: Pen): void {
   const address = element.getAttribute('data-link');
   if (address === null) return;
   const [x, y] = [number(element, 'x'), number(element, 'y')];
-  canvas.link(x, y, number(element, 'width'), number(element, 'height'), address);
+  const options = read === null ? {} : { structParent: read };
+  canvas.link(x, y, number(element, 'width'), number(element, 'height'), address, options);
 }
 
 const number = (element: SvgElement, name: string): number =>
@@ -182,12 +209,16 @@ function partOf(run: FontRun, style: Style, pen: Pen): Part {
   if (face !== null) {
     return {
       width: canvas.font(face.name).fontSize(style.fontSize).widthOfString(run.text),
-      draw: (x, y) =>
+      draw: (x, y) => {
+        const actual = meaningOf(run.text);
+        if (actual !== null) canvas.markContent('Span', { actual });
         canvas
           .font(face.name)
           .fontSize(style.fontSize)
           .fillColor(style.fill)
-          .text(run.text, x, y, { lineBreak: false, baseline: 'alphabetic', ...slant(style) }),
+          .text(run.text, x, y, { lineBreak: false, baseline: 'alphabetic', ...slant(style) });
+        if (actual !== null) canvas.endMarkedContent();
+      },
     };
   }
   for (const character of run.text) pen.missing.add(character);

@@ -2,6 +2,7 @@ import type { Face } from '../fonts/runs';
 import type { SvgElement } from '../svg/style';
 import type { HandoutPdf } from '../types';
 import type { PictureText } from './fallback';
+import { beginReading } from './reading';
 import { drawSvg } from './walk';
 
 /** A page to write: an SVG whose unit is a point. */
@@ -13,12 +14,14 @@ export interface PageToWrite {
 
 export interface DocumentFacts {
   readonly title: string;
+  /** The teacher's own line of the sheet; '' where there is none. */
+  readonly author: string;
   /** BCP 47. */
   readonly language: string;
 }
 
 /**
- * Writes the pages into one PDF file with the fonts embedded as subsets.
+ * Writes the pages into one tagged PDF file (PDF 1.7, 14.8) with the fonts embedded as subsets.
  * @param picture - shows the characters that no font has
  * @param onProgress - called after every page; the browser can answer its user in between
  */
@@ -38,17 +41,25 @@ export async function writePdf(
     pdfVersion: '1.7',
     lang: facts.language,
     displayTitle: true,
-    info: { Title: facts.title, Creator: 'Ground Bass', Producer: 'Ground Bass' },
+    tagged: true,
+    info: {
+      Title: facts.title,
+      ...(facts.author === '' ? {} : { Author: facts.author }),
+      Creator: 'Ground Bass',
+      Producer: 'Ground Bass',
+    },
   });
   const bytes = toBytes(document);
   for (const face of faces) document.registerFont(face.name, face.file);
+  const reading = beginReading(document);
   const missing = new Set<string>();
   for (const [index, page] of pages.entries()) {
     document.addPage({ size: [page.width, page.height], margin: 0 });
-    for (const character of drawSvg(page.svg, document, faces, picture)) missing.add(character);
+    for (const character of drawSvg(page.svg, document, faces, picture, reading)) missing.add(character);
     onProgress(index + 1, pages.length);
     await breath();
   }
+  reading.end();
   document.end();
   return { bytes: await bytes, missing: [...missing] };
 }

@@ -1,8 +1,7 @@
 import { useMemo, useState } from 'react';
-import { barName, type Fret, fret, midiOf, type Pins, stringNumber } from '../../../core/base';
+import { barName, beatWords, type Fret, fret, midiOf, type Pins, stringNumber } from '../../../core/base';
 import { placesOf, romanNumeral } from '../../../core/fretboard';
 import {
-  beatWords,
   clearPins,
   handLine,
   keepPosition,

@@ -1,5 +1,6 @@
 import { type ReactNode, useId, useMemo, useState } from 'react';
-import { beatWords, type Passage, waysToPlay } from '../../../core/lesson';
+import { beatWords } from '../../../core/base';
+import { type Passage, waysToPlay } from '../../../core/lesson';
 import { formatNameIn } from '../../../core/theory';
 import { SelectField } from '../../controls';
 import { type BarOnNeck, placesText, useChange } from './bar-on-neck';

@@ -1,5 +1,4 @@
-import { listed, type Metre } from '../../../core/base';
-import { beatWords } from '../../../core/lesson';
+import { beatWords, listed, type Metre } from '../../../core/base';
 import type { Idea } from '../../../core/line';
 import { formatPitchIn, type Naming } from '../../../core/theory';
 import { degreesLine, describeTechniques } from '../words';

@@ -1,5 +1,5 @@
 import { type PointerEvent, useMemo } from 'react';
-import type { Ticks } from '../../../core/base';
+import { lengthWords, type Ticks } from '../../../core/base';
 import type { LineSheet } from '../../../core/lesson';
 import {
   type Desk,
@@ -10,7 +10,6 @@ import {
   NOTE_VALUES,
   type Pencil,
   toValue,
-  valueName,
   wholenessOf,
 } from '../../../core/writing';
 import { useAtWork, useEditor, useLesson } from '../at-work';
@@ -72,7 +71,7 @@ function Values({ pencil }: { readonly pencil: Pencil }) {
   const choice = {
     label: 'Note value',
     chosen: pencil.value,
-    nameOf: valueName,
+    nameOf: lengthWords,
     onChoose: (value: Ticks) => perform(session, toValue(value)),
   };
   if (tiny) {
@@ -81,7 +80,7 @@ function Values({ pencil }: { readonly pencil: Pencil }) {
   }
   return (
     <KeyRow {...choice} className="strip__values" all={NOTE_VALUES}>
-      {!plain && <span className="strip__odd">{valueName(pencil.value)}</span>}
+      {!plain && <span className="strip__odd">{lengthWords(pencil.value)}</span>}
       <span className="strip__odd">{pencil.way === 'rhythm first' ? 'Rhythm first' : ''}</span>
     </KeyRow>
   );
@@ -96,7 +95,7 @@ function TooMuch({ desk, sheet }: { readonly desk: Desk; readonly sheet: LineShe
     const number = sheet.bars[index]?.written.number ?? index + 1;
     return (
       <p className="strip__much" key={bar.id}>
-        Bar {number} holds a {valueName(whole.by)} too much.{' '}
+        Bar {number} holds a {lengthWords(whole.by)} too much.{' '}
         {whole.mends.map((way) => (
           <button
             key={way}

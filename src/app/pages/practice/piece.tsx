@@ -82,7 +82,7 @@ function PracticeLine({ piece, sheet, lesson: { handout }, atHand }: PracticeLin
         const chords = chordsOf(bar.written, sheet.noteNames);
         return {
           name: atHand ? `${capitalised(name)}, ${chords}` : `${sheet.name}, ${name} (${chords})`,
-          description: describeBar(sheet, bar, SILENT),
+          description: describeBar(sheet, bar, { empty: SILENT }),
           kept: false,
           marked: loop.includes(index),
         };
@@ -142,7 +142,7 @@ function LineInWords({ sheet }: { readonly sheet: LineSheet }) {
             <b>
               {capitalised(barName(bar.written.number))}, {chordsOf(bar.written, sheet.noteNames)}:
             </b>{' '}
-            {describeBar(sheet, bar, SILENT)}
+            {describeBar(sheet, bar, { empty: SILENT })}
           </li>
         ))}
       </ol>

@@ -1,4 +1,4 @@
-import { TICKS_PER_QUARTER } from '../base';
+import { TICKS_PER_QUARTER } from '../units';
 
 /** Lengths in ticks that have a name, the longest first. */
 const NAMED: readonly (readonly [ticks: number, name: string])[] = (
