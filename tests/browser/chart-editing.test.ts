@@ -123,12 +123,12 @@ test('with the keyboard alone, a chart of every kind of bar is edited on the she
     .poll(() => chart.inputValue())
     .toBe(FULL.replace('|1. Gm C7 :|2. Gm / / C7 |', ':| Gm / / C7 |'));
   await expect.poll(() => held(page)).toEqual(before.filter((_, index) => index !== 3 && index !== 15));
-  expect(await status.textContent()).toMatch(
-    /^2 bars are parked, kept outside the line, .*Undo brings them back/,
-  );
+  await expect
+    .poll(() => status.textContent())
+    .toMatch(/^2 bars are parked, kept outside the line, .*Undo brings them back/);
   expect(await focused(page)).toBe('Remove the bar');
   await undone();
-  expect(await status.textContent()).toBe('');
+  await expect.poll(() => status.textContent()).toBe('');
 
   // A bar alone in its line of the score: the drawer goes with what is chosen, and the focus goes with the drawer.
   await page.keyboard.press('Escape');

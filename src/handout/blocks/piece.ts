@@ -61,7 +61,7 @@ function lineBlockRows(
 
 const figureOf = (sheet: Sheet, system: SystemLayout, { settings }: BlockContext): Tag => ({
   role: 'Figure',
-  alternative: systemWords(sheet, system, { places: settings.parts !== 'staff' }),
+  alternative: systemWords(sheet, system, { places: settings.parts !== 'staff', empty: 'Silence.' }),
 });
 
 /** The systems of a piece, each of which stays whole. */
