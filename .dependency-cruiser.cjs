@@ -20,6 +20,7 @@ const rows = [
     ['core/base', 'core/theory', 'core/chart', 'core/fretboard', 'core/feel', 'core/line', 'core/lesson'],
   ],
   ['core/playing', ['core/base', 'core/feel', 'core/lesson']],
+  ['core/practising', ['core/base', 'core/lesson', 'core/playing']],
   [
     'core/performance',
     [
@@ -186,6 +187,20 @@ module.exports = {
       severity: 'error',
       from: { path: '^src/app/(pages/practice|state)/' },
       to: { path: '^src/app/storage/', dependencyTypesNot: ['type-only'] },
+    },
+    {
+      name: 'the-students-store-is-narrow',
+      comment:
+        'What is remembered of a student is written by the practice page alone, and knows nothing of the app.',
+      severity: 'error',
+      from: { path: '^src/', pathNot: '^src/app/(pages/practice|student-store)/' },
+      to: { path: '^src/app/student-store/' },
+    },
+    {
+      name: 'the-students-store-knows-no-lesson',
+      severity: 'error',
+      from: { path: '^src/app/student-store/' },
+      to: { path: '^src/', pathNot: '^src/(core/practising/index\\.ts$|app/student-store/)' },
     },
     {
       name: 'no-cycles',

@@ -148,7 +148,7 @@ test('practising changes nothing of the lesson, and leads back to it', async () 
   expectClean();
 });
 
-test('a student opens a lesson file, drops another, and follows a link; nothing is kept on the device', async () => {
+test('a student opens a lesson file, drops another, and follows a link; no lesson is kept on the device', async () => {
   const { page, address, expectClean } = await openApp({ path: '?practice', prepare: listenIn });
   await page.getByRole('heading', { name: 'Practice page' }).waitFor();
   await page.locator('input[type="file"]').setInputFiles({
@@ -239,5 +239,34 @@ test('bars are tapped to start, dragged over to loop; Space pauses and goes on, 
     }),
   );
   expect(small).toEqual([]);
+  expectClean();
+});
+
+test('the page remembers where the student was, on the device alone, and forgets it when told', async () => {
+  const { page, expectClean } = await openApp({ path: '?practice' });
+  const open = async () => {
+    await page.locator('input[type="file"]').setInputFiles(LESSON_FILE);
+    await score(page).locator('svg').first().waitFor();
+  };
+  await open();
+  await page.getByRole('switch', { name: 'Bass', exact: true }).click();
+  await page.getByRole('spinbutton', { name: 'Last bar' }).fill('4');
+  await button(page, 'Play').click();
+  await expect.poll(() => playback(page).textContent(), PATIENT).toMatch(/^Playing bar 4/);
+  await button(page, 'Stop').click();
+  await page.getByText(/, bars 1 to 4: \d+ seconds/).waitFor();
+
+  await page.reload();
+  await open();
+  await page.getByText(/^You practised .*, bars 1 to 4, .* without the bass, on /).waitFor();
+  await button(page, 'Go on where you were').click();
+  expect(await page.getByRole('switch', { name: 'Bass', exact: true }).getAttribute('aria-checked')).toBe(
+    'false',
+  );
+  expect(await page.getByRole('spinbutton', { name: 'Last bar' }).inputValue()).toBe('4');
+  await button(page, 'Clear the diary').click();
+  await button(page, 'Clear it').click();
+  await page.getByText(/^Nothing yet\. What you play is written down here/).waitFor();
+  expect(await page.evaluate(() => window.localStorage.length)).toBe(0);
   expectClean();
 });

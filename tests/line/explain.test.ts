@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { explainLine } from '../../src/core/line';
+import { explainLine, explainToStudent } from '../../src/core/line';
 import { line, request } from './notation';
 
 describe('the explanation of a whole line', () => {
@@ -24,5 +24,39 @@ describe('the explanation of a whole line', () => {
 
   test('an unwritten line has none', () => {
     expect(explainLine(request('| C | F |'), [[], []])).toEqual([]);
+  });
+
+  test('says “every bar” only of every bar of the chart, and names bars instead of counting them', () => {
+    const notes = line('F1 . - - - - - - |  | F1 . - - - - - - | F1 . - - - - - -');
+    const said = explainLine(request('| F | F | F | F |'), notes);
+    expect(said).toContain('Listen for the root on beat one of bars 1, 3 and 4.');
+    expect(said.join(' ')).not.toMatch(/every bar/i);
+    const sixteen = Array.from({ length: 16 }, (_, bar) => (bar % 2 === 0 ? 'F1 . - - - - - -' : '')).join(
+      '|',
+    );
+    const chart = `${'| F '.repeat(16)}|`;
+    const long = explainLine(request(chart), line(sixteen)).join(' ');
+    expect(long).toContain('Listen for the root on beat one of every second bar from bar 1 to bar 15.');
+    expect(long).not.toMatch(/bars of \d/);
+  });
+
+  test('tells no figure of bars without a chord', () => {
+    const notes = line('F1 . A1 . C2 . - - | F1 . A1 . C2 . - -');
+    const said = explainLine(request('| N.C. | N.C. |'), notes).join(' ');
+    expect(said).toMatch(/rhythm/);
+    expect(said).not.toMatch(/figure|––/);
+  });
+
+  test('tells a student the same in a beginner’s words, and why there is silence', () => {
+    const notes = line('F1 . A1 . C2 . - - | - - C2 . E2 . G1 . | F1 . A1 . C2 . - - | C2 . D2 . E2 . G1 .');
+    const said = explainToStudent(request('| F | C7 | F | C7 |', { level: 4 }), notes);
+    expect(said).toContain(
+      'No note on beat one in bar 2: drums and chops carry the beat through the gap. Count the one, and come in after it.',
+    );
+    expect(said).toContain('Bars 1 and 3 have the same rhythm: learn it once, clap it, then play it.');
+    expect(said).toContain(
+      'The end of bar 4 leads back to the beginning, so the line can go round and round.',
+    );
+    expect(explainToStudent(request('| C | F |'), [[], []])).toEqual([]);
   });
 });

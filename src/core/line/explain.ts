@@ -1,37 +1,10 @@
-import { capitalised, listed, numberWord, unreachable } from '../base';
+import { capitalised, numberWord, unreachable } from '../base';
+import { barsText, EVERY_BAR } from './bars-text';
 import { hearLine } from './hearing';
 import { type AnalysedLine, analysed, type LineClaim, lineClaimsFor } from './line-claims';
 import { modelOf } from './read-request';
 import type { LineNotes, LineRequest } from './types';
 import { wordsFor } from './wording';
-
-const EVERY_BAR = 'every bar';
-
-/** More runs of bars than this are counted, not listed. */
-const MOST_RUNS = 5;
-
-/** `bars 1–3 and 5`, `the pickup`, `every bar`, or how many of them there are. */
-function barsText({ model, heard }: AnalysedLine, bars: readonly number[]): string {
-  const written = heard.filter((tones) => tones.length > 0).length;
-  if (bars.length > 1 && bars.length === written) return EVERY_BAR;
-  const numbers = [...new Set(bars.map((bar) => model.request.chart.bars[bar]?.number ?? bar + 1))];
-  const runs: { from: number; to: number }[] = [];
-  for (const number of numbers) {
-    const run = runs.at(-1);
-    if (run && number === run.to + 1 && number > 1) run.to = number;
-    else runs.push({ from: number, to: number });
-  }
-  if (runs.length > MOST_RUNS) return `${bars.length} bars of ${written}, from bar ${numbers[0]} on`;
-  const pickup = runs[0]?.from === 0;
-  const texts = runs
-    .filter(({ from }) => from > 0)
-    .flatMap(({ from, to }) =>
-      to === from ? [`${from}`] : to === from + 1 ? [`${from}`, `${to}`] : [`${from}–${to}`],
-    );
-  const counted =
-    texts.length === 0 ? '' : `${numbers.length - (pickup ? 1 : 0) > 1 ? 'bars' : 'bar'} ${listed(texts)}`;
-  return [...(pickup ? ['the pickup'] : []), ...(counted === '' ? [] : [counted])].join(' and ');
-}
 
 /** A chart's bar as `bar 3` or `the pickup`. */
 const barText = (line: AnalysedLine, bar: number): string => barsText(line, [bar]);

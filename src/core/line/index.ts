@@ -9,5 +9,6 @@ export { ideaOffer, ideasForBar } from './ideas';
 export { levelLimits, limitsIn } from './level';
 export { type MeasuredLevel, measuredLevel } from './measured-level';
 export { barBreaches, checkLine } from './rules/check';
+export { explainToStudent } from './student-words';
 export { TECHNIQUE_ROWS } from './techniques/table';
 export * from './types';

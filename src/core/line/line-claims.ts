@@ -44,8 +44,11 @@ const patternOf = (tones: readonly Tone[]): string =>
     .map((tone) => tone.start)
     .join(' ');
 
-const figureOf = (analysis: BarAnalysis | undefined): string =>
-  (analysis?.notes ?? []).map((note) => note.degreeText).join('–');
+/** The degrees of a bar in order; '' where a note has none, as over a bar without a chord. */
+const figureOf = (analysis: BarAnalysis | undefined): string => {
+  const degrees = (analysis?.notes ?? []).map((note) => note.degreeText);
+  return degrees.includes('') ? '' : degrees.join('–');
+};
 
 /** The rhythm that most bars share, the earliest of equals. */
 function motifBars({ model, heard }: AnalysedLine): readonly number[] {
@@ -66,7 +69,7 @@ function motifClaims(line: AnalysedLine): readonly LineClaim[] {
   const bars = motifBars(line);
   if (bars.length < 2) return [];
   const figures = new Set(bars.map((bar) => figureOf(analyses[bar])));
-  const figure = figures.size === 1 ? ([...figures][0] ?? null) : null;
+  const figure = figures.size === 1 ? [...figures][0] || null : null;
   const motif = new Set(bars);
   const written = model.bars.filter((bar) => (heard[bar.index]?.length ?? 0) > 0);
   const answers = written.filter(

@@ -307,6 +307,11 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
       player?.stop();
       store.setState({ kind: 'stopped', heard: null });
     },
+    /** Has the next going on begin on a rung of a piece's ladder, as after a pause. */
+    waitOnRung(pieceId: string, rung: number): void {
+      if (store.getState().kind !== 'stopped') return;
+      store.setState({ paused: { pieceId, bar: 0, place: { rung, round: 0, playedBar: 0 } } });
+    },
     /** Goes on with the bar at which it was paused, counted in as the ledge says; from the beginning where nothing is paused. */
     async goOn(): Promise<void> {
       const { paused } = store.getState();

@@ -8,10 +8,12 @@ import { rungWords } from './words';
 export interface StatusProps {
   readonly playback: Playback;
   readonly lesson: Lesson;
+  /** A rest that is proposed by what was really played; by the time alone, when left out. */
+  readonly rest?: string | null;
 }
 
 /** Heard at start and stop; in between it only shows the bar. A fault and a proposed rest are said below it. */
-export function PlaybackStatus({ playback, lesson }: StatusProps) {
+export function PlaybackStatus({ playback, lesson, rest }: StatusProps) {
   const kind = useStore(playback, (state) => state.kind);
   const bar = useStore(playback, (state) => state.bar);
   const first = useStore(playback, (state) => state.first);
@@ -52,7 +54,7 @@ export function PlaybackStatus({ playback, lesson }: StatusProps) {
         </p>
       )}
       <p className="ledge__status" aria-live="polite">
-        {restDue && REST}
+        {rest === undefined ? restDue && REST : rest}
       </p>
     </>
   );

@@ -17,7 +17,13 @@ const SHOW = laterPart('The large view', async () => (await import('../show')).S
 const FOLDED = '(max-width: 74.99rem), (max-height: 49.49rem)';
 
 /** The ledge of the practice page: what is touched with a bass in the hands is large, the rest is in the sentence. */
-export function PracticeLedge({ lesson }: { readonly lesson: Lesson }) {
+interface PracticeLedgeProps {
+  readonly lesson: Lesson;
+  /** A rest that is proposed, or null. */
+  readonly rest: string | null;
+}
+
+export function PracticeLedge({ lesson, rest }: PracticeLedgeProps) {
   const { playback } = useAtWork();
   const pieceId = useEditor((state) => state.pieceId);
   const piece = lineAtHand(lesson, pieceId);
@@ -49,7 +55,7 @@ export function PracticeLedge({ lesson }: { readonly lesson: Lesson }) {
           {!large && controls}
           <div className="ledge__words">
             <PlayingSentence {...line} folds={FOLDED} spaceInWords={SPACE_IN_WORDS} />
-            <PlaybackStatus playback={playback} lesson={lesson} />
+            <PlaybackStatus playback={playback} lesson={lesson} rest={rest} />
           </div>
           <div className="ledge__tools">
             <button type="button" className="button button--quiet" onClick={() => setLarge(true)}>

@@ -1,16 +1,19 @@
-import { useMemo, useState } from 'react';
+import { useId, useMemo, useState } from 'react';
 import { barName, barRange, capitalised } from '../../../core/base';
 import {
   type BlankPiece,
   type BlankSheet,
   deriveSheet,
   describeBar,
+  type InstrumentSettings,
   type Lesson,
   type LinePiece,
   type LineSheet,
+  lineRequest,
   type Piece,
   setPlaying,
 } from '../../../core/lesson';
+import { explainToStudent } from '../../../core/line';
 import { loopOver, passageFor, passageOf } from '../../../core/playing';
 import type { BarBox, SystemLayout } from '../../../score';
 import { useAtWork } from '../at-work';
@@ -64,7 +67,7 @@ interface PracticeLineProps {
   readonly atHand: boolean;
 }
 
-function PracticeLine({ piece, sheet, lesson: { handout }, atHand }: PracticeLineProps) {
+function PracticeLine({ piece, sheet, lesson: { handout, instrument }, atHand }: PracticeLineProps) {
   const { session } = useAtWork();
   const rows = useMemo(
     () => ({ degrees: handout.degrees, fingers: handout.fingers, numerals: handout.numerals ?? false }),
@@ -123,7 +126,39 @@ function PracticeLine({ piece, sheet, lesson: { handout }, atHand }: PracticeLin
           bars={{ buttons, chosen: null, choose: touch.tap, over, drawer: () => null }}
         />
       </div>
+      <Explained piece={piece} sheet={sheet} instrument={instrument} />
       <LineInWords sheet={sheet} />
+    </section>
+  );
+}
+
+interface ExplainedProps {
+  readonly piece: LinePiece;
+  readonly sheet: LineSheet;
+  readonly instrument: InstrumentSettings;
+}
+
+/** What the line is for, and where to listen, for the student. */
+function Explained({ piece, sheet, instrument }: ExplainedProps) {
+  const id = useId();
+  const { chart, key, bars, noteNames } = sheet;
+  const sentences = useMemo(
+    () =>
+      explainToStudent(
+        lineRequest(piece, chart, key, instrument, noteNames),
+        bars.map(({ notes }) => notes.map(({ note }) => note)),
+      ),
+    [piece, chart, key, instrument, noteNames, bars],
+  );
+  if (sentences.length === 0) return null;
+  return (
+    <section className="practice__explained" aria-labelledby={id}>
+      <h3 id={id}>What to practise in {sheet.name}</h3>
+      <ul>
+        {sentences.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
     </section>
   );
 }

@@ -3,25 +3,32 @@ import { type ReactNode, useDeferredValue, useEffect, useState } from 'react';
 import type { Lesson } from '../../../core/lesson';
 import { lineAtHand } from '../../../core/lesson';
 import { SelectField } from '../../controls';
+import type { StudentStore } from '../../student-store';
 import { AtWorkProvider, useAtWork, useEditor, useLesson } from '../at-work';
 import { whenIdle } from '../common';
 import { loadScore } from '../score';
 import { Cautions } from './cautions';
 import type { PracticeDesk } from './desk';
+import { Diary, WhereYouWere } from './diary';
+import { Headphones } from './headphones';
 import { PracticeLedge } from './ledge';
 import { PracticePiece } from './piece';
 import { SkipLinks } from './skip-links';
+import { type Student, useStudent } from './student';
 
 interface PracticePageProps {
   readonly desk: PracticeDesk;
   /** What stands at the end of the head: the way back, or the way to another lesson. */
   readonly actions: ReactNode;
+  /** What remembers the student; null where nothing is remembered, as for a teacher who looks at the page. */
+  readonly store: StudentStore | null;
   /** A sentence about what just failed. */
   readonly notice: ReactNode;
 }
 
 /** What a student opens: the sheet in large and how it is played, and nothing else. */
-export function PracticePage({ desk, actions, notice }: PracticePageProps) {
+export function PracticePage({ desk, actions, store, notice }: PracticePageProps) {
+  const student = useStudent(desk, store);
   useEffect(() => {
     loadScore();
     return whenIdle(desk.playback.warmUp, 4000);
@@ -34,17 +41,17 @@ export function PracticePage({ desk, actions, notice }: PracticePageProps) {
         <div className="desk">
           <main className="desk__sheet">
             {notice}
-            <Sheet />
+            <Sheet student={student} />
           </main>
         </div>
-        <PlayingLedge />
+        <PlayingLedge rest={student.rest} />
       </div>
     </AtWorkProvider>
   );
 }
 
-function PlayingLedge() {
-  return <PracticeLedge lesson={useDeferredValue(useLesson())} />;
+function PlayingLedge({ rest }: { readonly rest: string | null }) {
+  return <PracticeLedge lesson={useDeferredValue(useLesson())} rest={rest} />;
 }
 
 function Head({ actions }: { readonly actions: ReactNode }) {
@@ -66,11 +73,12 @@ function Head({ actions }: { readonly actions: ReactNode }) {
 
 const WHOLE = 'whole';
 
-function Sheet() {
+function Sheet({ student }: { readonly student: Student }) {
   const { session } = useAtWork();
   const lesson = useLesson();
   const pieceId = useEditor((state) => state.pieceId);
   const [shown, setShown] = useState<string>(WHOLE);
+  const [before] = useState(() => student.record?.last.find(({ lessonId }) => lessonId === lesson.id));
   const atHand = lineAtHand(lesson, pieceId);
   const pieces = lesson.pieces.filter((piece) => shown === WHOLE || piece.id === shown);
   const choose = (choice: string) => {
@@ -79,6 +87,7 @@ function Sheet() {
   };
   return (
     <div className="paper sheet sheet--large">
+      <WhereYouWere lesson={lesson} last={before} />
       {lesson.pieces.length > 1 && (
         <div className="practice__choice">
           <SelectField
@@ -97,9 +106,14 @@ function Sheet() {
       ))}
       <Notes lesson={lesson} />
       <Cautions />
-      <p className="practice__kept">
-        Nothing is kept here: tempo, loop and parts are as your teacher set them whenever this page is opened.
-      </p>
+      <Headphones student={student} />
+      <Diary student={student} />
+      {student.record === null && (
+        <p className="practice__kept">
+          Nothing is kept here: tempo, loop and parts are as the lesson sets them whenever this page is
+          opened. On a student’s device the page remembers where they were, and keeps a diary there.
+        </p>
+      )}
     </div>
   );
 }

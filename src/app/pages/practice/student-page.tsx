@@ -1,5 +1,6 @@
 import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react';
 import type { Result } from '../../../core/base';
+import { studentStore } from '../../student-store';
 import { layOut, type PracticeDesk } from './desk';
 import { lessonOfAddress, lessonOfFile, lessonOfText, type OpenedLesson } from './open-lesson';
 import { PracticePage } from './practice-page';
@@ -10,7 +11,7 @@ interface StudentPageProps {
 }
 
 /**
- * The practice page by itself, away from the lesson's own page: it shows what it is given and keeps nothing. Without
+ * The practice page by itself, away from the lesson's own page: it shows what it is given and keeps no lesson. Without
  * a lesson in its file it takes the one in the address, or a file that is opened or dropped on it.
  */
 export function StudentPage({ embedded }: StudentPageProps) {
@@ -43,6 +44,7 @@ export function StudentPage({ embedded }: StudentPageProps) {
       key={desk.session.lessons.getState().lesson.id}
       desk={desk}
       actions={opener}
+      store={studentStore}
       notice={alert}
     />
   );
@@ -56,8 +58,8 @@ function Door({ notice, children }: { readonly notice: ReactNode; readonly child
       {notice}
       <p>
         Open the lesson file that your teacher sent you, or drop it on this page. It stays in this browser:
-        nothing is sent anywhere, and nothing you do here changes the file. Nothing is kept either: open the
-        file again the next time.
+        nothing is sent anywhere, and nothing you do here changes the file. The lesson is not kept: open the
+        file again the next time, and go on where you were.
       </p>
       <p>{children}</p>
     </main>

@@ -16,5 +16,5 @@ export async function practiceView(lesson: Lesson, onBack: () => void) {
       Back to the lesson
     </button>
   );
-  return { end: desk.end, page: <PracticePage desk={desk} actions={back} notice={null} /> };
+  return { end: desk.end, page: <PracticePage desk={desk} actions={back} store={null} notice={null} /> };
 }

@@ -1,0 +1,12 @@
+export { addEntry, diaryText, entryWords } from './diary';
+export {
+  EMPTY_RECORD,
+  type LastPractice,
+  type PracticeEntry,
+  type PracticeRecord,
+  parseRecord,
+  remember,
+} from './record';
+export { lastWords, settingsOf } from './remembered';
+export { type Load, loadAfter, NO_LOAD, restWords } from './rest';
+export { closed, hear, type Moment, type Stretch } from './stretch';
