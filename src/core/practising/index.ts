@@ -8,5 +8,5 @@ export {
   remember,
 } from './record';
 export { lastWords, settingsOf } from './remembered';
-export { type Load, loadAfter, NO_LOAD, restWords } from './rest';
+export { loadAfter, NO_LOAD, restWords } from './rest';
 export { closed, hear, type Moment, type Stretch } from './stretch';
