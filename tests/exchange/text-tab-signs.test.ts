@@ -19,7 +19,8 @@ it('types signs by their usual letters, and says what they mean', () => {
     Line
     G major, 4/4, 126 bpm in the fast count, One drop, eighths swung
     Tuning, lowest string first: E A D G. The lowest line is the lowest string.
-    Counting stands below; a dot is a beat that is not struck, x a dead note.
+    Counting stands below; a dot is a beat that is not struck, a minus where silence
+    begins, x a dead note.
     On the strings: h hammer-on, p pull-off, / and \\ slide to the next note, / slide
     in from below, \\ slide out downwards.
     Over the strings: > accent, pm palm mute, S slap, . staccato, i index finger.

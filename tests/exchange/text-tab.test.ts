@@ -90,16 +90,17 @@ describe('a line as text tab', () => {
       Line
       F major, 4/4, 126 bpm in the fast count, One drop, eighths swung
       Tuning, lowest string first: E A D G. The lowest line is the lowest string.
-      Counting stands below; a dot is a beat that is not struck, x a dead note.
+      Counting stands below; a dot is a beat that is not struck, a minus where silence
+      begins, x a dead note.
 
       [Verse]
-        1                 2
-         F                 Dm7     C7
-      G|-----------------|-----------------|
-      D|-------------3---|-----x-----------|
-      A|-----0-3---------|-5---------3-----|
-      E|-1---------------|-------------0---|
-         1   2 & .   4     1   2   . & 4
+        1                  2
+         F                  Dm7      C7
+      G|------------------|-------------------|
+      D|--------------3---|------x------------|
+      A|-----0-3----------|-5-----------3-----|
+      E|-1----------------|---------------0---|
+         1   2 & -3   4     1 -& 2   -3 & 4
 
       [Bridge]
         3                  4 1.               5 2.

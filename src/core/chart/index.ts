@@ -11,7 +11,7 @@ export {
   soundingSignature,
   transposeSignature,
 } from './harmony';
-export { CHART_METRES, chartMetreNames, MOST_BARS, MOST_TIMES, pickupMetre } from './limits';
+export { CHART_METRES, chartMetreNames, MOST_BARS, MOST_TIMES, pickupMetre, pickupOfEighths } from './limits';
 export { matchBars } from './match';
 export {
   caretInLetters,

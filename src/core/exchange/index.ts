@@ -5,6 +5,7 @@ export { packMxl } from './musicxml/mxl';
 export { writeMusicXml } from './musicxml/score';
 export { fillPracticePage, lessonInPage } from './practice/embed';
 export type { Chosen, FileFacts, ReadFile, Wishes } from './read';
+export { holdsTab } from './tab/systems';
 export { writeTextTab } from './tab/write';
 
 /** Fetches the readers of other programs' files, which only an opened file needs. */

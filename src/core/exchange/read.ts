@@ -10,6 +10,8 @@ import { lessonOf } from './reading/lesson-of';
 import { Remarks } from './reading/remarks';
 import type { Chosen, ScoreRead } from './reading/score-read';
 import { LIKELIEST, type Wishes } from './reading/wishes';
+import { readTab } from './tab/read-tab';
+import { holdsTab } from './tab/systems';
 
 export type { FileFacts } from './reading/facts';
 export type { Chosen } from './reading/score-read';
@@ -36,7 +38,7 @@ const beginsWith = (bytes: Uint8Array, signs: string): boolean =>
   [...signs].every((sign, index) => bytes[index] === sign.charCodeAt(0));
 
 const TOO_LARGE = 'This file is larger than 5 MB, so it was not read. Nothing was changed.';
-const UNKNOWN = 'This file is neither MusicXML nor MIDI. Nothing was changed.';
+const UNKNOWN = 'This file is neither MusicXML nor MIDI, and no tab. Nothing was changed.';
 /** What a fault of this program is to the teacher: the file is named, and nothing is lost. */
 const BROKEN = 'This file cannot be read: something in it was not foreseen. Nothing was changed.';
 
@@ -45,14 +47,18 @@ function scoreOf(bytes: Uint8Array, wishes: Wishes, remarks: Remarks): Result<Sc
     return readMidi(bytes, wishes, LESSON_LIMITS.bars, remarks);
   const text = beginsWith(bytes, 'PK') ? unpackMxl(bytes) : success(decodeText(bytes));
   if (!text.ok) return text;
-  if (!text.value.trimStart().startsWith('<')) return failure({ message: UNKNOWN });
+  if (!text.value.trimStart().startsWith('<')) {
+    return holdsTab(text.value)
+      ? readTab(text.value, LESSON_LIMITS.bars, remarks)
+      : failure({ message: UNKNOWN });
+  }
   const xml = readXml(text.value);
   if (!xml.ok) return failure({ message: `${xml.problem.message} Nothing was changed.` });
   return readScore(xml.value, wishes, LESSON_LIMITS.bars, remarks);
 }
 
 /**
- * Reads a file of music that another program wrote: MusicXML, plain or compressed, or MIDI. Whatever the bytes are, nothing is
+ * Reads a file of music that another program wrote: MusicXML, plain or compressed, MIDI, or text tab. Whatever the bytes are, nothing is
  * thrown, nothing is fetched and nothing outside is touched: the answer is a lesson that the one validator has passed
  * with sentences about it, or one sentence why there is none.
  * @param title for a file that does not name its music

@@ -7,6 +7,7 @@ export interface CountMark {
   readonly text: string;
 }
 
+const PARTS = 24;
 /** Syllables by their place within a beat, in 24ths of the beat. */
 const SIMPLE: ReadonlyMap<number, string> = new Map([
   [6, 'e'],
@@ -19,6 +20,20 @@ const COMPOUND: ReadonlyMap<number, string> = new Map([
   [8, '&'],
   [16, 'a'],
 ]);
+
+/** What is said at a moment of a bar: the beat's number, or a syllable within it; null where there is no word for it. */
+export function syllableAt(metre: Metre, tick: number): string | null {
+  const beat = beatAt(metre, tick);
+  const within = ((tick - beat.start) / beat.length) * PARTS;
+  if (within === 0) return String(beat.index + 1);
+  return (isDotted(beat) ? COMPOUND : SIMPLE).get(within) ?? null;
+}
+
+/** The place of a syllable within a beat, as a share of it; null for any other text. */
+export function syllablePlace(text: string, dotted: boolean): number | null {
+  for (const [place, syllable] of dotted ? COMPOUND : SIMPLE) if (syllable === text) return place / PARTS;
+  return null;
+}
 
 /**
  * How a bar is counted aloud: `1 & 2 &`, `1 e & a`, triplets `1 trip let`, in compound time `1 & a`
@@ -40,11 +55,8 @@ export function countingOf(
     const struck = event.note !== null && !goesOn;
     before = event;
     if (!struck) continue;
-    const beat = beatAt(metre, event.start);
-    const within = ((event.start - beat.start) / beat.length) * 24;
-    const syllables = isDotted(beat) ? COMPOUND : SIMPLE;
-    const text = within === 0 ? String(beat.index + 1) : syllables.get(within);
-    if (text) marks.set(event.start, text);
+    const text = syllableAt(metre, event.start);
+    if (text !== null) marks.set(event.start, text);
   }
   return [...marks].map(([tick, text]) => ({ tick, text })).sort((one, other) => one.tick - other.tick);
 }

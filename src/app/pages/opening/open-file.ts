@@ -1,4 +1,4 @@
-import type { ReadFile, Wishes } from '../../../core/exchange';
+import { holdsTab, type ReadFile, type Wishes } from '../../../core/exchange';
 import type { Lesson } from '../../../core/lesson';
 import type { FileReader } from '../../reader';
 import type { Session } from '../../state';
@@ -24,13 +24,18 @@ const UNREAD = {
 const MUSIC = ['MThd', 'RIFF', '<', 'PK', '\u00fe\u00ff', '\u00ff\u00fe', '\u0000<'];
 const MUSIC_NAME = /\.(musicxml|xml|mxl|midi?)$/i;
 
-/** Whether a file claims to be music of another program, by its first signs or its name. */
+/** More than a long line takes as tab, in bytes: so much of a text is looked through for it. */
+const TAB_IS_WITHIN = 200_000;
+const textOf = (bytes: Uint8Array): string => new TextDecoder().decode(bytes.subarray(0, TAB_IS_WITHIN));
+
+/** Whether a file claims to be music of another program, by its first signs, its name, or as tab. */
 function isMusic(bytes: Uint8Array, name: string): boolean {
   const head = String.fromCharCode(...bytes.subarray(0, 64)).replace(
     /^(?:\u00ef\u00bb\u00bf)?[ \t\r\n]*/,
     '',
   );
   if (isPage(head)) return false;
+  if (!/^[{<\u0000]/u.test(head) && holdsTab(textOf(bytes))) return true;
   return MUSIC.some((start) => head.startsWith(start)) || MUSIC_NAME.test(name);
 }
 

@@ -1,7 +1,7 @@
 /** A line of tab: a string's name, perhaps a bar line, and dashes. */
 const TAB_LINE = /^[A-Ga-gHh][#b♯♭]?\s{0,4}[|:]?-{2}/;
 const NOT_LESSON = 'Nothing was changed.';
-const READ_HERE = 'Open reads lesson files, practice pages, MusicXML and MIDI.';
+const READ_HERE = 'Open reads lesson files, practice pages, MusicXML, MIDI and text tab.';
 
 /** Whether a text begins as a page does: our own practice page holds its lesson. */
 export const isPage = (text: string): boolean => /^\s*<(?:!doctype html|html)/i.test(text);
@@ -22,7 +22,7 @@ export function whyNoLesson(bytes: Uint8Array): string {
     return `This file is neither text nor music that can be read here. ${READ_HERE} ${NOT_LESSON}`;
   }
   if (text.split('\n').some((line) => TAB_LINE.test(line.trimStart()))) {
-    return `This is tab as text, which does not say how long its notes are, so it is not read. The same line as a lesson file, MusicXML or MIDI is. ${NOT_LESSON}`;
+    return `This is tab as text, but no line of it has four to six strings one under the other, so it is not read. ${NOT_LESSON}`;
   }
   return text.trim() === ''
     ? `This file is empty. ${NOT_LESSON}`

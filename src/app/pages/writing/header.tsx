@@ -101,7 +101,7 @@ const NOT_LOADED =
 
 /** Lesson files, practice pages, and files of music by their endings and media types. */
 const OPENED =
-  '.json,application/json,.html,text/html,.musicxml,.xml,.mxl,application/vnd.recordare.musicxml+xml,application/vnd.recordare.musicxml,.mid,.midi,audio/midi';
+  '.json,application/json,.html,text/html,.musicxml,.xml,.mxl,application/vnd.recordare.musicxml+xml,application/vnd.recordare.musicxml,.mid,.midi,audio/midi,.txt,.tab,text/plain';
 
 function OpenButton() {
   const { session } = useAtWork();

@@ -1,7 +1,7 @@
 import { barTicks, beatsOf, beatTicks, isDotted, type Metre } from '../../base';
 import type { HarmonySpan } from '../../chart';
 import type { SheetBar, SheetNote } from '../../lesson';
-import { countingOf, notateBar } from '../../notation';
+import { countingOf, notateBar, syllableAt } from '../../notation';
 import { formatChordIn, type Naming } from '../../theory';
 import { plainText } from './plain';
 import { dynamicText, type NoteText } from './signs';
@@ -56,9 +56,24 @@ const pulse = (metre: Metre): readonly number[] =>
     return Array.from({ length: parts }, (_, index) => beat.start + (index * beat.length) / parts);
   });
 
+/** Before what is counted where a note ends and nothing sounds from then on. */
+export const SILENCE_SIGN = '-';
+
+/** Where silence begins in a bar. */
+function silencesOf({ notes, written }: SheetBar): readonly number[] {
+  const first = notes[0]?.note.start;
+  return [
+    ...(first === 0 ? [] : [0]),
+    ...notes.flatMap(({ note }, index) => {
+      const end = note.start + note.duration;
+      return end < (notes[index + 1]?.note.start ?? barTicks(written.metre)) ? [end] : [];
+    }),
+  ];
+}
+
 /**
- * A bar as columns: one for every beat and half beat, and one wherever else a note or a chord begins. A beat that
- * is not struck is counted with a dot.
+ * A bar as columns: one for every beat and half beat, and one wherever else a note, a silence or a chord begins. A
+ * beat that is not struck is counted with a dot, silence with a sign before its count.
  */
 export function columnsOf(
   bar: SheetBar,
@@ -81,9 +96,11 @@ export function columnsOf(
       metre,
     ).map(({ tick, text }) => [tick, text.startsWith('(') ? '.' : text]),
   );
+  const silences = silencesOf(bar);
   const ticks = new Set([
     ...pulse(metre),
     ...struck.map(({ note }) => note.start),
+    ...silences,
     ...spans.map((span) => span.start),
     ...dynamics.map(({ at }) => at),
   ]);
@@ -100,7 +117,9 @@ export function columnsOf(
         .join('');
       const string = sheetNote?.fingered?.string ?? strings;
       const frets = Array.from({ length: strings }, (_, index) => (index + 1 === string ? sign : ''));
-      const count = counts.get(tick) ?? '';
+      const count = silences.includes(tick)
+        ? `${SILENCE_SIGN}${syllableAt(metre, tick) ?? ''}`
+        : (counts.get(tick) ?? '');
       const tied = tiedIn && tick === 0 && sheetNote === undefined && count !== '' ? '.' : count;
       return {
         chord: span ? chordText(span, naming) : '',

@@ -1,4 +1,4 @@
-import { metreName, midiOf } from '../../base';
+import { barTicks, beatTicks, isCompound, metreName, midiOf, sameMetre } from '../../base';
 import { beginsBar, type ChartBar, navigationWords, timesToSay } from '../../chart';
 import { writeTuning } from '../../fretboard';
 import { exitsOf, type LineSheet, tempoWords } from '../../lesson';
@@ -25,6 +25,10 @@ interface BarPart {
   /** Above the bar's end: `x3`. */
   readonly times: string;
   readonly ending: string;
+  /** The bar behind it belongs to no ending any more. */
+  readonly endsEnding: boolean;
+  /** At the bar's beginning: another metre, or the length of the pickup. */
+  readonly metre: string;
 }
 
 /** Signs that the columns take, where a chord symbol may be longer than what is left for it. */
@@ -40,9 +44,10 @@ function widthOf(columns: readonly Column[]): number {
 
 /** Signs that open and close a bar on the strings. */
 const opening = ({ bar, begins }: BarPart): string => (begins && bar.repeatStart ? ':-' : '-');
-const closing = ({ bar, ends }: BarPart): string => {
+const closing = ({ bar, ends, endsEnding }: BarPart): string => {
   if (!ends) return '';
-  return bar.repeatEnd === null ? '|' : ':|';
+  if (bar.repeatEnd !== null) return ':|';
+  return endsEnding ? '||' : '|';
 };
 
 const roomOf = (stretch: BarPart): number =>
@@ -51,14 +56,28 @@ const roomOf = (stretch: BarPart): number =>
     headOf(stretch).length + stretch.times.length + 2,
   );
 
-const headOf = ({ bar, begins, ending }: BarPart): string =>
+const headOf = ({ bar, begins, ending, metre }: BarPart): string =>
   begins
-    ? [bar.pickup ? '' : bar.number, ending, ...waySigns(bar, true)].filter((part) => part !== '').join(' ')
+    ? [bar.pickup ? '' : bar.number, metre, ending, ...waySigns(bar, true)]
+        .filter((part) => part !== '')
+        .join(' ')
     : '';
 
 /** Signs of the way through the chart, where a bar begins or ends. */
 const waySigns = ({ navigation = [] }: ChartBar, begins: boolean): readonly string[] =>
   navigation.filter((sign) => beginsBar(sign) === begins).map(navigationWords);
+
+/** Another metre than that of the bar before, `(3/4)`, or how many beats a pickup has, `(1)`, in the chart's own signs. */
+function metreText({ metre, pickup }: ChartBar, before: ChartBar | undefined, sheet: LineSheet): string {
+  if (pickup) {
+    const beats = barTicks(metre) / beatTicks(sheet.metre);
+    return Number.isInteger(beats * (isCompound(sheet.metre) ? 1 : 2))
+      ? `(${beats})`
+      : `(${metreName(metre)})`;
+  }
+  const known = before === undefined || before.pickup ? sheet.metre : before.metre;
+  return sameMetre(metre, known) ? '' : `(${metreName(metre)})`;
+}
 
 /** The bar's number and ending at its beginning, how often it is played at its end. */
 const head = (stretch: BarPart): string =>
@@ -87,6 +106,7 @@ function barPartsOf(sheet: LineSheet, room: number): readonly BarPart[] {
   return sheet.bars.flatMap((bar, index) => {
     const { written } = bar;
     const before = sheet.bars[index - 1]?.written;
+    const after = sheet.bars[index + 1]?.written;
     const numbers = written.ending?.join(',') ?? '';
     const signs = { tiedIn: ties[index]?.from === true, texts: texts[index] ?? [] };
     const parts: Column[][] = [[]];
@@ -108,6 +128,8 @@ function barPartsOf(sheet: LineSheet, room: number): readonly BarPart[] {
               .filter((part) => part !== '')
               .join(', ')
           : '',
+        endsEnding: written.ending !== null && after?.ending === null,
+        metre: metreText(written, before, sheet),
         ending: numbers !== '' && numbers !== before?.ending?.join(',') ? `${numbers}.` : '',
       };
     });
@@ -175,6 +197,12 @@ const wordsOver = (stretches: readonly BarPart[], { bars }: LineSheet): readonly
     return words === undefined ? [] : wrap(plainText(`Bar ${bar.number}: ${words}`), WIDTH);
   });
 
+/** What the header says of silences; a tab without it tells nothing of them. */
+export const SILENCES = 'a minus where silence begins';
+
+/** What the header says of names that could be taken for others. */
+export const GERMAN_NAMES = 'Note names are German: H is a half step below C, B a half step below H.';
+
 function headerOf(sheet: LineSheet, lessonTitle: string): readonly string[] {
   const key = sheet.bars.length === 0 ? sheet.key : keyAt(sheet, 0);
   const swung = swingsEighths(sheet) ? ', eighths swung' : '';
@@ -184,7 +212,8 @@ function headerOf(sheet: LineSheet, lessonTitle: string): readonly string[] {
     sheet.name,
     `${describeKeyIn(naming, key)}, ${metreName(sheet.metre)}, ${tempoWords(sheet, sheet.tempo)}, ${sheet.feel.name}${swung}`,
     `Tuning, lowest string first: ${writeTuning(sheet.instrument.openStrings, naming)}. The lowest line is the lowest string.`,
-    'Counting stands below; a dot is a beat that is not struck, x a dead note.',
+    `Counting stands below; a dot is a beat that is not struck, ${SILENCES}, x a dead note.`,
+    ...(naming === 'german' ? [GERMAN_NAMES] : []),
     ...legendOf(sheet),
   ].flatMap((line) => wrap(plainText(line), WIDTH));
 }
