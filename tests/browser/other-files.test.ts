@@ -31,7 +31,7 @@ async function exported(page: Page, item: string): Promise<Buffer> {
   return readFile(await (await download).path());
 }
 
-test('a line that was saved as MusicXML is opened as the same line; a broken file changes nothing', async () => {
+test('a line that was saved as MusicXML or text tab is opened as the same line; a broken file changes nothing', async () => {
   const { page, expectClean } = await openApp();
   await score(page).locator('svg').first().waitFor();
   const before = await line(page);
@@ -39,6 +39,7 @@ test('a line that was saved as MusicXML is opened as the same line; a broken fil
   const name = await title.inputValue();
   const xml = await exported(page, 'MusicXML');
   const packed = await exported(page, 'MusicXML, compressed');
+  const tab = await exported(page, 'Text tab');
 
   await open(page, 'broken.musicxml', xml.subarray(0, xml.length / 2));
   await page
@@ -50,6 +51,7 @@ test('a line that was saved as MusicXML is opened as the same line; a broken fil
   for (const [file, content] of [
     ['line.musicxml', xml],
     ['line.mxl', packed],
+    ['line.txt', tab],
   ] as const) {
     await title.fill('Still here');
     await open(page, file, content);

@@ -35,7 +35,7 @@ function isMusic(bytes: Uint8Array, name: string): boolean {
     '',
   );
   if (isPage(head)) return false;
-  if (!/^[{<\u0000]/u.test(head) && holdsTab(textOf(bytes))) return true;
+  if (!/^[{<]/u.test(head) && holdsTab(textOf(bytes))) return true;
   return MUSIC.some((start) => head.startsWith(start)) || MUSIC_NAME.test(name);
 }
 

@@ -20,7 +20,7 @@ export interface TabHeader {
 }
 
 const FACTS =
-  /^(.{1,30}), (\d{1,2}\/\d), ([\d.]{1,6}) bpm(?: in the (fast|slow) count)?, (.{1,40}?)(, eighths swung)?$/u;
+  /^([^,]{1,30}), (\d{1,2}\/\d), ([\d.]{1,6}) bpm(?: in the (fast|slow) count)?, ([^,]{1,40})(?:, eighths swung)?$/u;
 
 /** The metre of this name that a chart can have. */
 export const metreNamed = (name: string): Metre | null =>

@@ -36,17 +36,19 @@ export function ownRows({ above, below }: TabSystem, header: TabHeader): SystemR
   const rest = above.slice(over + 2);
   const end = rest.indexOf('');
   const lines = rest.slice(0, end < 0 ? rest.length : end).reverse();
-  const [, section, keyText = ''] = /^(?:\[(.*)\])? ?(.*)$/u.exec(lines[0] ?? '') ?? [];
-  const key = keyNamed(keyText, header.naming);
+  const heading = lines[0] ?? '';
+  const close = heading.startsWith('[') ? heading.lastIndexOf(']') : -1;
+  const section = close < 0 ? null : heading.slice(1, close);
+  const key = keyNamed(heading.slice(close + 1).trim(), header.naming);
   return {
     head: above[over + 1] ?? '',
     chords: above[over] ?? '',
     over: over === 1 ? (above[0] ?? '') : null,
     counting: below[0] ?? '',
     dynamics: below[1] ?? null,
-    section: section ?? null,
+    section,
     key,
-    words: wordsOverBars(section !== undefined || key !== null ? lines.slice(1) : lines),
+    words: wordsOverBars(section !== null || key !== null ? lines.slice(1) : lines),
   };
 }
 

@@ -25,7 +25,7 @@ export interface TabSystem {
 }
 
 /** The names of strings are short: `G`, `Bb`, `F#`, `Sol`. */
-const LABEL = /^\s{0,20}([A-Za-zé]{0,4}[#♯♭]?)\s{0,8}(?=[|:-])/u;
+const LABEL = /^([A-Za-zé]{0,4}[#♯♭]?)\s{0,8}(?=[|:-])/u;
 /** What may stand on a string. */
 const MUSIC = /^[-=|:*.,0-9a-zA-Z/\\~^()[\]<>_+'"? ]*$/u;
 const LEAST_DASHES = 3;
@@ -39,14 +39,13 @@ const TAB_STOP = '        ';
 const countOf = (text: string, sign: string): number => text.split(sign).length - 1;
 
 function stringLine(line: string): StringLine | null {
-  const [head, label = ''] = LABEL.exec(line) ?? [];
-  if (head === undefined) return null;
+  const named = LABEL.exec(line.trimStart());
+  if (named === null) return null;
+  const [{ length }, label = ''] = named;
+  const from = line.length - line.trimStart().length + length;
   const last = line.lastIndexOf('|');
-  const end =
-    last >= head.length && countOf(line.slice(head.length, last), '-') >= LEAST_DASHES
-      ? last + 1
-      : line.length;
-  const music = line.slice(head.length, end);
+  const end = last >= from && countOf(line.slice(from, last), '-') >= LEAST_DASHES ? last + 1 : line.length;
+  const music = line.slice(from, end);
   const dashes = countOf(music, '-');
   if (dashes < LEAST_DASHES || !MUSIC.test(music)) return null;
   const blanks = countOf(music, ' ');
@@ -54,7 +53,7 @@ function stringLine(line: string): StringLine | null {
   if (!music.includes('--') || blanks * 4 > music.length || letters * 2 > music.length) return null;
   // A ruler under a heading has dashes, too, and nothing else.
   if (label === '' && /^-+\s*$/u.test(music)) return null;
-  return { label, text: line.slice(0, end), from: head.length, tail: line.slice(end).trim() };
+  return { label, text: line.slice(0, end), from, tail: line.slice(end).trim() };
 }
 
 /** Where a run of lines of tab is more than one system, its names begin again. */
