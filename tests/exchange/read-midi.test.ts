@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { barTicks, beatTicks } from '../../src/core/base';
+import { barTicks, beatTicks, createRandom } from '../../src/core/base';
 import { harmonyText, playOrder } from '../../src/core/chart';
 import { writeMidi } from '../../src/core/exchange';
 import { FEELS, type FeelId, swingRatio } from '../../src/core/feel';
@@ -279,4 +279,89 @@ it('reads of a file without end as much as a lesson can hold, says so, and the l
     'At most 10,000 notes are read: the bars from bar 626 of the file on are left out.',
   );
   expect(parseLesson(printLesson(lesson))).toEqual({ ok: true, value: lesson });
+});
+
+describe('a file that was played without a click', () => {
+  /** Quarter, two eighths, two quarters a bar at `pace` beats a minute, on a file of 120 whose 96 ticks last a second. */
+  const free = (pace: number, drift: number, jitter: number): Uint8Array => {
+    const random = createRandom(7);
+    let seconds = 0.31;
+    const places = Array.from({ length: 50 }, (_, index) => {
+      const at = seconds + (random.next() - 0.5) * 2 * jitter;
+      const beats = index % 5 === 1 || index % 5 === 2 ? 0.5 : 1;
+      seconds += (beats * 60) / (pace * (1 + drift * Math.sin(index / 8)));
+      return Math.round(at * 96);
+    });
+    let before = 0;
+    const events = places.flatMap((place, index): readonly Event[] => {
+      const delta = place - before;
+      before = place + 10;
+      return [on(delta, 40 + (index % 5)), off(10, 40 + (index % 5))];
+    });
+    return midi(0, 48, [...events]);
+  };
+  const RHYTHM = [0, 960, 1440, 1920, 2880];
+
+  it.each([
+    [92, 0.02, 0.015],
+    [71, 0.03, 0.01],
+    [133, 0.02, 0.01],
+  ])('at %i beats a minute is said to be, and its own beats can be chosen', (pace, drift, jitter) => {
+    const file = free(pace, drift, jitter);
+    const read = readBack(file);
+    expect(read.sentences.join('\n')).toMatch(/It was played without a click: .* on whose grid it is read/);
+    expect(read.pulses?.all.map(({ id }) => id)).toEqual(['file', 'playing']);
+    expect(read.pulses?.read).toBe('file');
+    const played = readBack(file, null, { octaves: 0, pulse: 'playing' });
+    expect(played.sentences.join('\n')).toMatch(/The beats are found from the playing, about \d+ a minute/);
+    const sheet = lineSheetOf(played.lesson);
+    expect(Math.abs(sheet.tempo - pace) / pace).toBeLessThan(0.05);
+    expect(sheet.bars.slice(0, 9).map(({ notes }) => notes.map(({ note }) => Number(note.start)))).toEqual(
+      Array.from({ length: 9 }, () => RHYTHM),
+    );
+  });
+
+  it('is not what a file is taken for that was played to its click, however loosely, swung or in triplets', () => {
+    const random = createRandom(3);
+    const loose = (places: readonly number[]): Uint8Array => {
+      let before = 0;
+      const events = places.flatMap((place, index): readonly Event[] => {
+        const at = Math.max(before, place + Math.round((random.next() - 0.5) * 8));
+        const delta = at - before;
+        before = at + 10;
+        return [on(delta, 40 + (index % 7)), off(10, 40 + (index % 7))];
+      });
+      return midi(0, 96, [...events]);
+    };
+    const many = (step: (index: number) => number) => Array.from({ length: 48 }, (_, index) => step(index));
+    for (const places of [
+      many((index) => index * 48),
+      many((index) => Math.floor(index / 2) * 96 + (index % 2) * 62),
+      many((index) => index * 32),
+      many((index) => index * 24),
+    ]) {
+      const read = readBack(loose(places));
+      expect(read.pulses).toBeUndefined();
+      expect(read.sentences.join('\n')).not.toContain('click');
+    }
+  });
+});
+
+it('writes what was played on the grid that is chosen', () => {
+  const file = midi(0, 96, [on(0, 40), off(20, 40), on(7, 41), off(20, 41), on(50, 43), off(20, 43)]);
+  const starts = (grid: string | null) =>
+    lineSheetOf(readBack(file, null, { octaves: 0, grid }).lesson).bars[0]?.notes.map(
+      ({ note }) => note.start,
+    );
+  expect(starts(null)).toEqual([0, 240, 960]);
+  expect(starts('sixteenths')).toEqual([0, 240, 960]);
+  expect(starts('eighths')).toEqual([0, 480, 960]);
+  expect(starts('triplets')).toEqual([0, 320, 960]);
+  expect(readBack(file).grids?.all.map(({ id }) => id)).toEqual([
+    'nearest',
+    'eighths',
+    'sixteenths',
+    'triplets',
+    'thirtySeconds',
+  ]);
 });

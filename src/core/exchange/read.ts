@@ -27,6 +27,8 @@ export interface ReadFile {
   readonly parts: Chosen;
   readonly voices: Chosen;
   readonly chords: Chosen;
+  readonly grids?: Chosen;
+  readonly pulses?: Chosen;
 }
 
 type Problem = { readonly message: string };

@@ -119,12 +119,14 @@ interface Reading {
 }
 
 /** What was read, as wishes: what was likeliest is chosen now. */
-const wishesOf = ({ parts, voices, chords, facts }: ReadFile): Wishes => ({
+const wishesOf = ({ parts, voices, chords, grids, pulses, facts }: ReadFile): Wishes => ({
   part: parts.read,
   voice: voices.read,
   take: 'line',
   octaves: facts.lowered,
   chords: chords.read,
+  grid: grids?.read ?? null,
+  pulse: pulses?.read ?? null,
   feel: facts.feel,
 });
 
@@ -135,7 +137,9 @@ function withWish(wishes: Wishes, change: Partial<Wishes>): Wishes {
       ? { voice: null, octaves: null, chords: null }
       : change.voice !== undefined
         ? { octaves: null }
-        : {};
+        : change.pulse !== undefined
+          ? { chords: null }
+          : {};
   return { ...wishes, ...open, ...change };
 }
 

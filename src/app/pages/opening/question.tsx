@@ -17,7 +17,7 @@ export function Question({ asking }: { readonly asking: FileQuestion }) {
   const [missing, setMissing] = useState(false);
   const naming = useNoteNames() ?? 'letters';
   const id = useId();
-  const { facts, parts, voices, chords, sentences } = read;
+  const { facts, parts, voices, chords, grids, pulses, sentences } = read;
   const answer = () => {
     if (facts.feel !== null) return open();
     setMissing(true);
@@ -43,6 +43,10 @@ export function Question({ asking }: { readonly asking: FileQuestion }) {
               <ChoiceField label="Voice" chosen={voices} onChange={(voice) => choose({ voice })} />
               <Octave facts={facts} choose={choose} />
             </>
+          )}
+          {pulses && <ChoiceField label="Beats" chosen={pulses} onChange={(pulse) => choose({ pulse })} />}
+          {grids && wishes.take === 'line' && (
+            <ChoiceField label="Grid" chosen={grids} onChange={(grid) => choose({ grid })} />
           )}
           <ChoiceField label="Chords from" chosen={chords} onChange={(from) => choose({ chords: from })} />
           <FeelField facts={facts} choose={choose} field={feel} missing={missing && facts.feel === null} />

@@ -130,6 +130,18 @@ function gridOf({ starts, ends }: Beat, ratio: number, triplets: boolean): numbe
   return merges(sorted, grid, ratio) ? nearer(SIXTEENTH / 2, SIXTH) : grid;
 }
 
+/** The grids that can be asked for, by the length of a step in ticks; null takes the nearest, beat by beat. */
+export const GRIDS = {
+  nearest: { name: 'Sixteenths or triplets, beat by beat', step: null },
+  eighths: { name: 'Eighths', step: HALF },
+  sixteenths: { name: 'Sixteenths', step: SIXTEENTH },
+  triplets: { name: 'Triplets', step: THIRD },
+  thirtySeconds: { name: '32nds', step: SIXTEENTH / 2 },
+} as const;
+export type GridId = keyof typeof GRIDS;
+
+export const isGridId = (text: string | null): text is GridId => text !== null && Object.hasOwn(GRIDS, text);
+
 /** Where a tick lies: its bar, and its quarter note within it. */
 interface Place {
   readonly bar: GridBar;
@@ -160,12 +172,15 @@ function placeFinder(bars: readonly GridBar[]): (tick: number) => Place | null {
 /**
  * The notes as they are written: on sixteenths or triplets of their bar, whichever a beat is nearer to (or
  * half of them, where notes follow each other faster), with the swing taken out.
+ * @param asked - the grid of every beat
  */
 export function quantise(
   notes: readonly PlayedNote[],
   bars: readonly GridBar[],
   ratio: number,
+  asked: GridId = 'nearest',
 ): readonly PlayedNote[] {
+  const { step } = GRIDS[asked];
   const placeOf = placeFinder(bars);
   const ratioIn = ({ metre }: GridBar): number => (canSwing(metre) ? ratio : 1);
   const beats = new Map<string, Beat & { readonly bar: GridBar }>();
@@ -181,7 +196,7 @@ export function quantise(
   }
   const grids = new Map(
     [...beats].map(
-      ([beat, each]) => [beat, gridOf(each, ratioIn(each.bar), canSwing(each.bar.metre))] as const,
+      ([beat, each]) => [beat, step ?? gridOf(each, ratioIn(each.bar), canSwing(each.bar.metre))] as const,
     ),
   );
   const moved = (tick: number): number => {

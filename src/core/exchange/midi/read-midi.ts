@@ -11,7 +11,8 @@ import type { Wishes } from '../reading/wishes';
 import { chordChoices, chordsFrom } from './chords-of';
 import { barAt, barsUpTo } from './grid';
 import { byBars, endChoices, endOf, lineAlone, spelled } from './line-of';
-import { type GridBar, latenessOf, quantise, swingOf } from './quantise';
+import { pulseOf } from './pulse';
+import { GRIDS, type GridBar, type GridId, isGridId, latenessOf, quantise, swingOf } from './quantise';
 import { type MidiEvent, readMidiFile } from './read-file';
 import { type FoundTexts, keyByEar, keysOf, readTexts } from './signs';
 import { isForBass, likeliestVoice, type MidiVoice, voicesOf } from './voices';
@@ -90,7 +91,8 @@ export function readMidi(
 ): Result<ScoreRead, { readonly message: string }> {
   const file = readMidiFile(bytes);
   if (!file.ok) return file;
-  const { tracks, damaged, end: endOfTracks } = file.value;
+  const pulse = pulseOf(file.value, wishes.pulse, remarks);
+  const { tracks, damaged, end: endOfTracks } = pulse.file;
   const voices = voicesOf(tracks);
   const voice = voices.find(({ id }) => id === wishes.part) ?? likeliestVoice(voices);
   if (voice === null) {
@@ -115,6 +117,7 @@ export function readMidi(
   }
   const { bars } = withoutCountIn(all.bars, voices, remarks);
   const end = endOf(voice, wishes.voice);
+  const grid = isGridId(wishes.grid) ? wishes.grid : 'nearest';
   const texts = readTexts(events);
   const sources = chordChoices(voices, bars, texts.chords !== null, nameOfVoice);
   const source = (sources.find(({ id }) => id === wishes.chords) ?? sources[0])?.id ?? null;
@@ -126,13 +129,15 @@ export function readMidi(
   );
   return success({
     found: foundScore(
-      { voice, end, events, bars, title: titleOf(tracks), chords, sections: texts.sections },
+      { voice, end, grid, events, bars, title: titleOf(tracks), chords, sections: texts.sections },
       remarks,
       aboutNotes,
     ),
     parts: { all: voices.map((one) => ({ id: one.id, name: nameOfVoice(one) })), read: voice.id },
     voices: endChoices(voice, end),
     chords: { all: sources, read: source },
+    grids: { all: Object.entries(GRIDS).map(([id, { name }]) => ({ id, name })), read: grid },
+    ...(pulse.choice === null ? {} : { pulses: pulse.choice }),
   });
 }
 
@@ -167,6 +172,7 @@ function feelOf(events: readonly MidiEvent[]): FeelId | null {
 interface Found {
   readonly voice: MidiVoice;
   readonly end: End;
+  readonly grid: GridId;
   readonly chords: readonly FoundChord[] | null;
   readonly sections: FoundTexts['sections'];
   readonly events: readonly MidiEvent[];
@@ -175,7 +181,7 @@ interface Found {
 }
 
 function foundScore(
-  { voice, end, events, bars, title, chords, sections }: Found,
+  { voice, end, grid, events, bars, title, chords, sections }: Found,
   remarks: Remarks,
   aboutNotes: Remarks,
 ): FoundScore {
@@ -195,7 +201,7 @@ function foundScore(
   for (const { at, what } of voice.extras) {
     aboutNotes.inBar(EXTRAS[what], barAt(bars, at));
   }
-  const line = lineAlone(quantise(played, bars, ratio), end, bars, aboutNotes);
+  const line = lineAlone(quantise(played, bars, ratio, grid), end, bars, aboutNotes);
   const lists = byBars(line, bars);
   const signatures = keysOf(events, bars);
   const heard = signatures.some((key) => key !== null)

@@ -21,4 +21,7 @@ export interface ScoreRead {
   readonly voices: Chosen;
   /** Symbols or the triads of a part. */
   readonly chords: Chosen;
+  /** Where a file was played and not written: the grid it is written on, and where its beats come from. */
+  readonly grids?: Chosen;
+  readonly pulses?: Chosen;
 }

@@ -11,6 +11,10 @@ export interface Wishes {
   readonly octaves: number | null;
   /** Id of where the chords come from. */
   readonly chords: string | null;
+  /** Id of the grid that what was played is written on. */
+  readonly grid: string | null;
+  /** Id of where the beats come from. */
+  readonly pulse: string | null;
   /** Null while the teacher has not said it; the file's own where it names one. */
   readonly feel: FeelId | null;
 }
@@ -22,5 +26,7 @@ export const LIKELIEST: Wishes = {
   take: 'line',
   octaves: null,
   chords: null,
+  grid: null,
+  pulse: null,
   feel: null,
 };

@@ -70,7 +70,7 @@ function partsOf(run: readonly StringLine[]): readonly (readonly StringLine[])[]
 }
 
 /** The text in lines, with plain dashes and without tab stops. */
-export const linesOf = (text: string): readonly string[] =>
+const linesOf = (text: string): readonly string[] =>
   text
     .replace(/[\u2010-\u2015\u2212]/gu, '-')
     .replace(/[\u00a6\u2502]/gu, '|')
