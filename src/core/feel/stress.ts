@@ -24,7 +24,7 @@ const STRESS: Readonly<Record<FeelId, BassStress>> = {
   rockers: ON_ONE,
   steppers: ON_ONE,
   'revival-ska': PUSHED,
-  'soul-backbeat': { accent: 'pushes', ghosts: 'sixteenths', source: COMMON_PRACTICE },
+  'soul-backbeat': { accent: 0, ghosts: 'sixteenths', source: OURS },
   'two-beat': EVEN,
   'shuffle-blues': { accent: 1, ghosts: 'off-beats', source: 'common practice: with the backbeat' },
   'walking-swing': {

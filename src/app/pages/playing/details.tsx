@@ -90,18 +90,20 @@ function VolumeWords({ piece, onChange }: SentenceProps) {
     <p className="ledge__sentence">
       {'Volumes, in per cent of a part’s place in the mix: '}
       {PARTS.map((part, index) => (
-        <span key={part} className="ledge__together">
-          {`${part} `}
-          <NumberWord
-            label={`Volume of the ${part}`}
-            value={volumes[part] ?? PLAYING_LIMITS.volume.most}
-            least={PLAYING_LIMITS.volume.least}
-            most={PLAYING_LIMITS.volume.most}
-            step={5}
-            onChange={(volume) => set(part, volume)}
-          />
-          {index === PARTS.length - 1 ? '. ' : ', '}
-        </span>
+        <Fragment key={part}>
+          <span className="ledge__together">
+            {`${part} `}
+            <NumberWord
+              label={`Volume of the ${part}`}
+              value={volumes[part] ?? PLAYING_LIMITS.volume.most}
+              least={PLAYING_LIMITS.volume.least}
+              most={PLAYING_LIMITS.volume.most}
+              step={5}
+              onChange={(volume) => set(part, volume)}
+            />
+            {index === PARTS.length - 1 ? '.' : ','}
+          </span>{' '}
+        </Fragment>
       ))}
       {'In one step: '}
       {mixes.map(({ name, on, mix }, index) => (
