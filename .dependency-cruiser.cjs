@@ -67,7 +67,8 @@ const pageRows = [
   ['pad', ['common', 'at-work', 'aims', 'chart', 'hand', 'answers', 'handout']],
   ['sheet', ['common', 'words', 'at-work', 'score', 'neck', 'answers', 'ideas', 'pencil']],
   ['show', ['common', 'at-work', 'score', 'ledge']],
-  ['practice', ['common', 'words', 'at-work', 'playing', 'score', 'ledge', 'show']],
+  ['tools', ['at-work']],
+  ['practice', ['common', 'words', 'at-work', 'playing', 'score', 'ledge', 'show', 'tools']],
   [
     'writing',
     [

@@ -270,3 +270,24 @@ test('the page remembers where the student was, on the device alone, and forgets
   expect(await page.evaluate(() => window.localStorage.length)).toBe(0);
   expectClean();
 });
+
+test('printed at any moment, the page prints the handout or says one moment, and never its own buttons', async () => {
+  const { page, expectClean } = await openApp();
+  const printed = async () => {
+    const { pages } = await readPdf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
+    return pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(' ');
+  };
+  const seen: string[] = [];
+  await page.getByRole('textbox', { name: 'Lesson title' }).fill('Tuesday, week 9');
+  for (let print = 0; print < 8; print += 1) {
+    const text = await printed();
+    const waits = text.includes('One moment');
+    seen.push(waits ? 'one moment' : 'handout');
+    if (!waits) expect(text).toContain('Tuesday, week 9');
+    expect(text).not.toMatch(/Another take|Lesson check/);
+    await page.waitForTimeout(300);
+  }
+  expect(seen[0]).toBe('one moment');
+  await expect.poll(printed, { timeout: 30_000 }).toContain('Tuesday, week 9');
+  expectClean();
+});

@@ -12,5 +12,6 @@ export { pinsOf, transposePins } from './pins';
 export { type PlayingRepair, repairFor } from './repairs';
 export { romanNumeral } from './roman';
 export { homePosition, notesInPosition, octaveShapes, type Shape, type ShapeNote } from './shapes';
+export { type HeardString, hzOf, nearestString } from './tuning-ear';
 export type * from './types';
 export type { NoteRange } from './ways';

@@ -1,3 +1,4 @@
+export { clickAlone, toneAlone } from './alone';
 export { buildPerformance } from './build';
 export type { PerformanceOptions } from './options';
 export { type PlayPlace, type PlayStep, performanceOf, placeOfBar, stepsOf } from './steps';

@@ -1,13 +1,15 @@
 import { createStore } from 'zustand/vanilla';
 import { deriveSheet, type Lesson, type LinePiece, type LineSheet, lineAtHand } from '../../../core/lesson';
-import type { PlayPlace, PlayStep } from '../../../core/performance';
+import type { Performance, PlayPlace, PlayStep } from '../../../core/performance';
 import { boundsOf, climbs, mixOf, practiceTempo, soundsTheSame } from '../../../core/playing';
 import type { Mix, Player, PlayPosition } from '../../../sound';
 
 /** What is heard: a piece as the ledge says, or one idea in its place. */
 export type Heard =
   | { readonly kind: 'piece'; readonly pieceId: string }
-  | { readonly kind: 'idea'; readonly pieceId: string; readonly ideaId: string };
+  | { readonly kind: 'idea'; readonly pieceId: string; readonly ideaId: string }
+  /** The click or a tone by itself; it belongs to no piece. */
+  | { readonly kind: 'alone'; readonly pieceId: ''; readonly name: string };
 
 /** A place at which playing was paused. */
 interface Paused {
@@ -297,10 +299,23 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
     async play(bar?: number): Promise<void> {
       await playFrom(source.editor.getState().pieceId, bar);
     },
-    /** Falls silent, and remembers the bar. */
+    /** Plays what belongs to no piece, the click or a tone, until it is stopped. */
+    async playAlone(name: string, made: (room: PerformanceRoom) => Performance): Promise<void> {
+      await start(
+        { kind: 'alone', pieceId: '', name },
+        (ready) => [{ performance: made(ready), rounds: 'endless' }],
+        { bass: true, drums: false, chops: false, organ: false, click: true },
+      );
+    },
+    /** Falls silent, and remembers the bar; what belongs to no piece is only stopped. */
     pause(): void {
       const { kind, heard, first } = store.getState();
-      if (kind === 'stopped' || heard?.kind !== 'piece') return;
+      if (kind === 'stopped') return;
+      if (heard?.kind !== 'piece') {
+        store.setState(SILENT);
+        player?.stop();
+        return;
+      }
       const position = player?.position() ?? null;
       const place = position?.place ?? { rung: 0, round: 0, playedBar: 0 };
       store.setState({ paused: { pieceId: heard.pieceId, bar: position?.bar ?? first, place } });

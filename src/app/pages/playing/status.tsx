@@ -22,6 +22,7 @@ export function PlaybackStatus({ playback, lesson, rest }: StatusProps) {
   const restDue = useStore(playback, (state) => state.restDue);
   const paused = useStore(playback, (state) => state.paused);
   const heardId = useStore(playback, (state) => state.heard?.pieceId ?? state.paused?.pieceId ?? null);
+  const alone = useStore(playback, (state) => state.heard?.kind === 'alone');
   const announced = useRef<string>('');
   const heard = lesson.pieces.find((piece) => piece.id === heardId);
   const sheet = heard && deriveSheet(heard, lesson.instrument, lesson.noteNames);
@@ -44,7 +45,7 @@ export function PlaybackStatus({ playback, lesson, rest }: StatusProps) {
           aria-label="Playback"
           aria-live={turning ? 'polite' : 'off'}
         >
-          {kind === 'playing' ? playing : silent}
+          {kind === 'playing' ? (alone ? 'Playing' : playing) : silent}
         </p>
         {kind === 'playing' && heard?.kind === 'line' && <Rung playback={playback} piece={heard} />}
       </div>

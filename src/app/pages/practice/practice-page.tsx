@@ -4,12 +4,13 @@ import type { Lesson } from '../../../core/lesson';
 import { lineAtHand } from '../../../core/lesson';
 import { SelectField } from '../../controls';
 import type { StudentStore } from '../../student-store';
-import { AtWorkProvider, useAtWork, useEditor, useLesson } from '../at-work';
+import { AtWorkProvider, Later, laterPart, useAtWork, useEditor, useLesson } from '../at-work';
 import { whenIdle } from '../common';
 import { loadScore } from '../score';
 import { Cautions } from './cautions';
 import type { PracticeDesk } from './desk';
 import { Diary, WhereYouWere } from './diary';
+import { FileLimits } from './file-limits';
 import { Headphones } from './headphones';
 import { PracticeLedge } from './ledge';
 import { PracticePiece } from './piece';
@@ -106,8 +107,10 @@ function Sheet({ student }: { readonly student: Student }) {
       ))}
       <Notes lesson={lesson} />
       <Cautions />
+      <PracticeRoom lesson={lesson} />
       <Headphones student={student} />
       <Diary student={student} />
+      <FileLimits kept={student.kept} />
       {student.record === null && (
         <p className="practice__kept">
           Nothing is kept here: tempo, loop and parts are as the lesson sets them whenever this page is
@@ -115,6 +118,24 @@ function Sheet({ student }: { readonly student: Student }) {
         </p>
       )}
     </div>
+  );
+}
+
+const TOOLS = laterPart('The practice room', async () => (await import('../tools')).Tools);
+
+/** Metronome and tuning, fetched when they are asked for. */
+function PracticeRoom({ lesson: { instrument, noteNames } }: { readonly lesson: Lesson }) {
+  const [open, setOpen] = useState(false);
+  return (
+    <details className="practice__words" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>Metronome and tuning</summary>
+      {open && (
+        <Later
+          part={TOOLS}
+          given={{ openStrings: instrument.openStrings, noteNames: noteNames ?? 'letters' }}
+        />
+      )}
+    </details>
   );
 }
 

@@ -102,7 +102,7 @@ export function ScoreFigure({
   return (
     <figure
       ref={figure}
-      className="score"
+      className={laid === null ? 'score score--waiting' : 'score'}
       aria-label={name}
       aria-busy={busy || inTheMaking}
       aria-describedby={`${id}-text`}
