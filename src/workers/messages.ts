@@ -7,5 +7,5 @@ export type WorkerCall<Job> =
 /** What a worker sends to the page. */
 export type WorkerReply<Answer> =
   | { readonly id: number; readonly answer: Answer }
-  /** The worker is still at it: work in many steps says so now and then. */
-  | { readonly id: number; readonly alive: true };
+  /** The worker is still at it: work in many steps says so now and then, and how much of it is done (0 to 1) if it knows. */
+  | { readonly id: number; readonly alive: true; readonly share?: number };

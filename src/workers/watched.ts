@@ -31,12 +31,15 @@ export interface AskOptions {
   readonly signal?: AbortSignal | undefined;
   /** Seconds without a sign of life that this question is given; {@link PATIENCE} when left out. */
   readonly patience?: number;
+  /** Hears how much is done, from 0 to 1, where the worker says so. */
+  readonly onShare?: ((share: number) => void) | undefined;
 }
 
 interface Question<Job, Answer> {
   readonly id: number;
   readonly job: Job;
   readonly patience: number;
+  readonly onShare: AskOptions['onShare'];
   readonly settle: (result: Result<Answer, NoAnswer>) => void;
 }
 
@@ -96,8 +99,11 @@ export function watchWorker<Job, Answer>(
   const hear = ({ data }: MessageEvent<WorkerReply<Answer>>): void => {
     silentFor = 0;
     silentBefore = false;
-    if (!('answer' in data)) return;
     const question = waiting.get(data.id);
+    if (!('answer' in data)) {
+      if (data.share !== undefined) question?.onShare?.(data.share);
+      return;
+    }
     waiting.delete(data.id);
     if (waiting.size === 0) rest();
     question?.settle(success(data.answer));
@@ -156,10 +162,10 @@ export function watchWorker<Job, Answer>(
         // The question that needs it says so.
       }
     },
-    ask: (job, { signal, patience = PATIENCE } = {}) =>
+    ask: (job, { signal, patience = PATIENCE, onShare } = {}) =>
       new Promise((settle) => {
         lastId += 1;
-        const question = { id: lastId, job, patience, settle };
+        const question = { id: lastId, job, patience, onShare, settle };
         if (waiting.size === 0) silentFor = 0;
         waiting.set(question.id, question);
         try {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { barTicks, beatTicks, createRandom } from '../../src/core/base';
 import { harmonyText, playOrder } from '../../src/core/chart';
-import { writeMidi } from '../../src/core/exchange';
+import { loadReader, writeMidi } from '../../src/core/exchange';
 import { FEELS, type FeelId, swingRatio } from '../../src/core/feel';
 import { type LineSheet, parseLesson, printLesson } from '../../src/core/lesson';
 import { buildPerformance, type Performance } from '../../src/core/performance';
@@ -364,4 +364,18 @@ it('writes what was played on the grid that is chosen', () => {
     'triplets',
     'thirtySeconds',
   ]);
+});
+
+it('tells while it reads how much of it is read', async () => {
+  const { readFile, LIKELIEST } = await loadReader();
+  const shares: number[] = [];
+  readFile(
+    fileOf(cases[0]?.sheet ?? sheetOf({ chart: '| C |', notes: 'C2/4', key: 'C' })),
+    'File',
+    LIKELIEST,
+    (share) => shares.push(share),
+  );
+  expect(shares.length).toBeGreaterThan(2);
+  expect(shares).toEqual([...shares].sort((one, other) => one - other));
+  expect(shares.every((share) => share > 0 && share <= 1)).toBe(true);
 });

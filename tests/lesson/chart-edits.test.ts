@@ -97,6 +97,42 @@ describe('an imported line without chords', () => {
   });
 });
 
+describe('an imported line over chords', () => {
+  const start = (index: number) => ({
+    start: ticks(index * 240),
+    duration: ticks(240),
+    pitch: { letter: 'C', alteration: 0, octave: 2 } as const,
+  });
+  const imported = changeLine(
+    setChartText(newLesson('test', 'Test'), PIECE, '| Am | F | C | G |'),
+    PIECE,
+    (piece) => ({
+      ...piece,
+      bars: piece.bars.map((bar, index) => ({ ...bar, origin: 'hand', notes: [start(index)] })),
+    }),
+  );
+  const starts = (lesson: Lesson) => line(lesson).bars.map(({ notes }) => notes[0]?.start ?? null);
+  const typedOver = (text: string) =>
+    Array.from(text).reduce(
+      (lesson, _, at) => setChartText(lesson, PIECE, text.slice(0, at + 1), at + 1),
+      imported,
+    );
+
+  it('keeps its notes bar by bar when the whole chart is selected and another typed', () => {
+    for (const text of ['Dm | G7 | Bb | A', '| E | E | E | E |']) {
+      const typed = typedOver(text);
+      expect(starts(typed)).toEqual([0, 240, 480, 720]);
+      expect(line(typed).parked).toEqual([]);
+    }
+    expect(starts(setChartText(setChartText(imported, PIECE, '', 0), PIECE, 'D | E', 5))).toEqual([0, 240]);
+  });
+
+  it('leaves a bar out that was taken out of its middle', () => {
+    const without = setChartText(imported, PIECE, '| Am | F | G |');
+    expect(starts(setChartText(without, PIECE, '| Am | F | G | E |'))).toEqual([0, 240, 720, null]);
+  });
+});
+
 describe('an edit of the chart', () => {
   it('leaves every other bar of the line unchanged when a bar is put in front', () => {
     const edited = setChartText(written, PIECE, '| Bb | F | Dm | Gm | C7 |');

@@ -107,7 +107,7 @@ test('a lesson file is opened as before, and a file that is neither changes noth
   await openFile(session, new File(['plain words'], 'words.txt'), directReader);
   expect(editor().notice).toMatch(/text and no lesson\. If it holds chords, copy them into the chord chart/);
   await openFile(session, new File(['G|--0--2--|\nD|--------|'], 'tab.txt'), directReader);
-  expect(editor().notice).toMatch(/does not say how long its notes are/);
+  expect(editor().notice).toMatch(/tab as text, but no line of it has four to six strings/);
   await openFile(session, new File(['%PDF-1.7 …'], 'sheet.pdf'), directReader);
   expect(editor().notice).toMatch(/^This is a PDF/);
   await openFile(session, new File(['plain words'], 'line.mid'), directReader);
@@ -184,15 +184,20 @@ test.each([
 test('a file that takes its time is shown with a way to stop it, and the page goes on', async () => {
   const { session, lesson, editor } = await start();
   let end: (() => void) | null = null;
+  const told: ((share: number) => void)[] = [];
   const opening = openFile(session, new File([duet], 'Duet.musicxml'), {
     ...directReader,
-    readMusic: () =>
+    readMusic: (_bytes, _title, _wishes, onShare) =>
       new Promise((resolve) => {
+        if (onShare) told.push(onShare);
         end = () => resolve(failure('called off'));
       }),
     stop: () => end?.(),
   });
   await vi.waitFor(() => expect(editor().beingRead?.name).toBe('Duet.musicxml'));
+  expect(editor().beingRead?.share).toBeNull();
+  told[0]?.(0.25);
+  expect(editor().beingRead?.share).toBe(0.25);
   session.lessons.change((each) => ({ ...each, title: 'Meanwhile' }), { label: 'title' });
   editor().beingRead?.stop();
   await opening;

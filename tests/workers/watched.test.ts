@@ -89,13 +89,18 @@ test('where the fresh worker is silent as well, nobody waits for a third', async
 
 test('a sign of life, and every answer, begins the count anew', async () => {
   const { worker, nth, seconds } = watched();
-  const [long, next] = [worker.ask('long', { patience: 5 }), worker.ask('next', { patience: 5 })];
+  const shares: number[] = [];
+  const [long, next] = [
+    worker.ask('long', { patience: 5, onShare: (share) => shares.push(share) }),
+    worker.ask('next', { patience: 5 }),
+  ];
   for (let step = 0; step < 4; step += 1) {
     seconds(4);
-    nth(0).emit('message', { id: 1, alive: true });
+    nth(0).emit('message', { id: 1, alive: true, share: 0.5 });
   }
   nth(0).emit('message', { id: 1, answer: 'done' });
   expect(await long).toEqual(success('done'));
+  expect(shares).toEqual([0.5, 0.5, 0.5, 0.5]);
   seconds(4);
   nth(0).emit('message', { id: 2, answer: 'done, too' });
   expect(await next).toEqual(success('done, too'));

@@ -5,7 +5,13 @@ import type { LessonRead, MusicRead, PictureRead, ReadingAnswer, ReadingJob } fr
 
 /** Reads files beside the page, which never waits for it. One file at a time: another one calls the first off. */
 export interface FileReader {
-  readMusic(bytes: Uint8Array, title: string, wishes: Wishes | null): Promise<Result<MusicRead, NoAnswer>>;
+  /** @param onShare - hears how much of it is read, from 0 to 1 */
+  readMusic(
+    bytes: Uint8Array,
+    title: string,
+    wishes: Wishes | null,
+    onShare?: (share: number) => void,
+  ): Promise<Result<MusicRead, NoAnswer>>;
   readLesson(bytes: Uint8Array): Promise<Result<LessonRead, NoAnswer>>;
   /** @param size - in whole pixels, to which it is made smaller */
   readPicture(
@@ -25,13 +31,13 @@ const startWorker = (): Worker =>
 /** A reader whose worker starts with the first file. */
 export function createFileReader(): FileReader {
   const worker = watchWorker<ReadingJob, ReadingAnswer>(startWorker);
-  const ask = (job: ReadingJob) => {
+  const ask = (job: ReadingJob, onShare?: (share: number) => void) => {
     worker.cancel();
-    return worker.ask(job, { patience: PATIENCE });
+    return worker.ask(job, { patience: PATIENCE, onShare });
   };
   return {
-    async readMusic(bytes, title, wishes) {
-      const answer = await ask({ kind: 'music', bytes, title, wishes });
+    async readMusic(bytes, title, wishes, onShare) {
+      const answer = await ask({ kind: 'music', bytes, title, wishes }, onShare);
       if (!answer.ok) return answer;
       return answer.value.kind === 'music' ? success(answer.value.read) : failure('failed');
     },

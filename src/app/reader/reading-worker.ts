@@ -6,8 +6,8 @@ self.addEventListener('message', async ({ data }: MessageEvent<WorkerCall<Readin
   if (!('job' in data)) return;
   const { id, job } = data;
   try {
-    const reply: WorkerReply<ReadingAnswer> = { id, answer: await answerReading(job) };
-    self.postMessage(reply);
+    const send = (reply: WorkerReply<ReadingAnswer>): void => self.postMessage(reply);
+    send({ id, answer: await answerReading(job, (share) => send({ id, alive: true, share })) });
   } catch (fault) {
     // Its part could not be fetched: the page hears of it as of a worker that died.
     setTimeout(() => {

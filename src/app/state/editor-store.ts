@@ -46,6 +46,8 @@ export interface Rescue {
 export interface BeingRead {
   /** The file's name. */
   readonly name: string;
+  /** How much of it is read, from 0 to 1; null while that is not known. */
+  readonly share: number | null;
   readonly stop: () => void;
 }
 

@@ -31,6 +31,9 @@ export interface ReadFile {
   readonly pulses?: Chosen;
 }
 
+/** Hears how much of a file is read, from 0 to 1: by its steps, which take about so much of the time. */
+type Tell = (share: number) => void;
+
 type Problem = { readonly message: string };
 
 /** Bytes that are read at all. */
@@ -44,9 +47,14 @@ const UNKNOWN = 'This file is neither MusicXML nor MIDI, and no tab. Nothing was
 /** What a fault of this program is to the teacher: the file is named, and nothing is lost. */
 const BROKEN = 'This file cannot be read: something in it was not foreseen. Nothing was changed.';
 
-function scoreOf(bytes: Uint8Array, wishes: Wishes, remarks: Remarks): Result<ScoreRead, Problem> {
+function scoreOf(
+  bytes: Uint8Array,
+  wishes: Wishes,
+  remarks: Remarks,
+  tell: Tell,
+): Result<ScoreRead, Problem> {
   if (beginsWith(bytes, 'MThd') || beginsWith(bytes, 'RIFF'))
-    return readMidi(bytes, wishes, LESSON_LIMITS.bars, remarks);
+    return readMidi(bytes, wishes, LESSON_LIMITS.bars, remarks, tell);
   const text = beginsWith(bytes, 'PK') ? unpackMxl(bytes) : success(decodeText(bytes));
   if (!text.ok) return text;
   if (!text.value.trimStart().startsWith('<')) {
@@ -54,7 +62,9 @@ function scoreOf(bytes: Uint8Array, wishes: Wishes, remarks: Remarks): Result<Sc
       ? readTab(text.value, LESSON_LIMITS.bars, remarks)
       : failure({ message: UNKNOWN });
   }
+  tell(0.1);
   const xml = readXml(text.value);
+  tell(0.5);
   if (!xml.ok) return failure({ message: `${xml.problem.message} Nothing was changed.` });
   return readScore(xml.value, wishes, LESSON_LIMITS.bars, remarks);
 }
@@ -66,16 +76,19 @@ function scoreOf(bytes: Uint8Array, wishes: Wishes, remarks: Remarks): Result<Sc
  * @param title for a file that does not name its music
  * @param wishes what is asked for, by ids of an earlier reading; the part that is most likely the bass as a line, if
  *   nothing is
+ * @param tell hears how much of it is read, from 0 to 1
  */
 export function readFile(
   bytes: Uint8Array,
   title: string,
   wishes: Wishes = LIKELIEST,
+  tell: Tell = () => undefined,
 ): Result<ReadFile, Problem> {
   if (bytes.length > LARGEST_FILE) return failure({ message: TOO_LARGE });
   const remarks = new Remarks();
   try {
-    const score = scoreOf(bytes, wishes, remarks);
+    const score = scoreOf(bytes, wishes, remarks, tell);
+    tell(0.8);
     if (!score.ok) return score;
     const { found, ...choices } = score.value;
     const read = lessonOf(found, title, wishes, remarks);

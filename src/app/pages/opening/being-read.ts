@@ -12,19 +12,24 @@ export function usualReader(): FileReader {
   return usual;
 }
 
-/** Waits for the reader, and shows meanwhile which file it is at and a way to stop it. */
+/**
+ * Waits for the reader, and shows meanwhile which file it is at, how much of it is read, and a way to stop it.
+ * @param start - begins to read; what it is given is told how much is read
+ */
 export async function shown<Read>(
   session: Session,
   reader: FileReader,
   name: string,
-  reading: Promise<Read>,
+  start: (onShare: (share: number) => void) => Promise<Read>,
 ): Promise<Read> {
-  const timer = setTimeout(
-    () => session.editor.setState({ beingRead: { name, stop: reader.stop } }),
-    SHOWN_AFTER,
-  );
+  let share: number | null = null;
+  const show = (): void => session.editor.setState({ beingRead: { name, share, stop: reader.stop } });
+  const timer = setTimeout(show, SHOWN_AFTER);
   try {
-    return await reading;
+    return await start((done) => {
+      share = done;
+      if (session.editor.getState().beingRead !== null) show();
+    });
   } finally {
     clearTimeout(timer);
     session.editor.setState({ beingRead: null });

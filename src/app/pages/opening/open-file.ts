@@ -57,7 +57,7 @@ export async function openFile(
     return refuse(UNREADABLE);
   }
   if (isMusic(bytes, file.name)) return openMusic(session, reader, bytes, file.name);
-  const read = await shown(session, reader, file.name, reader.readLesson(bytes));
+  const read = await shown(session, reader, file.name, () => reader.readLesson(bytes));
   if (!read.ok) refuse(UNREAD[read.problem]);
   else if (!read.value.ok && read.value.problem.kind === 'not JSON') refuse(whyNoLesson(bytes));
   else await session.openRead(read.value);
@@ -72,7 +72,9 @@ async function openMusic(
 ): Promise<void> {
   const title = name.replace(/\.[^.]*$/, '');
   const read = async (wishes: Wishes | null): Promise<ReadFile | null> => {
-    const answer = await shown(session, reader, name, reader.readMusic(bytes, title, wishes));
+    const answer = await shown(session, reader, name, (onShare) =>
+      reader.readMusic(bytes, title, wishes, onShare),
+    );
     if (!answer.ok) session.editor.setState({ notice: UNREAD[answer.problem] });
     else if (!answer.value.ok) session.editor.setState({ notice: answer.value.problem.message });
     else return answer.value.value;

@@ -20,7 +20,7 @@ export const picturesBeside =
     file: Blob,
     size: { readonly width: number; readonly height: number },
   ): Promise<Result<ImageBitmap, string>> => {
-    const read = await shown(session, reader, name, reader.readPicture(file, size));
+    const read = await shown(session, reader, name, () => reader.readPicture(file, size));
     if (!read.ok) return failure(UNREAD[read.problem]);
     return read.value === null ? failure(NO_PICTURE) : success(read.value);
   };

@@ -164,7 +164,11 @@ function Reading() {
       {beingRead !== null && (
         <div className="notice notice--calm">
           <p>
-            Reading “{beingRead.name}”. You can go on meanwhile. <progress aria-label="Reading the file" />
+            Reading “{beingRead.name}”. You can go on meanwhile.{' '}
+            <progress
+              aria-label="Reading the file"
+              {...(beingRead.share === null ? {} : { value: beingRead.share })}
+            />
           </p>
           <button type="button" className="button button--quiet" onClick={beingRead.stop}>
             Stop

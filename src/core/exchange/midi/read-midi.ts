@@ -17,6 +17,9 @@ import { type MidiEvent, readMidiFile } from './read-file';
 import { type FoundTexts, keyByEar, keysOf, readTexts } from './signs';
 import { isForBass, likeliestVoice, type MidiVoice, voicesOf } from './voices';
 
+/** The share of the time in which the bytes are read; what they mean takes the rest. */
+const BYTES_SHARE = 0.5;
+
 /** Quarter notes a minute of a file that says nothing (Standard MIDI File 1.0, MMA RP-001). */
 const USUAL_TEMPO = 120;
 
@@ -82,14 +85,16 @@ function titleOf(tracks: readonly (readonly MidiEvent[])[]): string | null {
  * on sixteenths and triplets, spelled by its key.
  * @param wishes what is asked for, by ids of an earlier reading of the same file
  * @param most bars that are read
+ * @param tell hears how much is read
  */
 export function readMidi(
   bytes: Uint8Array,
   wishes: Wishes,
   most: number,
   remarks: Remarks,
+  tell: (share: number) => void,
 ): Result<ScoreRead, { readonly message: string }> {
-  const file = readMidiFile(bytes);
+  const file = readMidiFile(bytes, (share) => tell(share * BYTES_SHARE));
   if (!file.ok) return file;
   const pulse = pulseOf(file.value, wishes.pulse, remarks);
   const { tracks, damaged, end: endOfTracks } = pulse.file;

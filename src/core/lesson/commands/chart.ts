@@ -13,6 +13,7 @@ import {
   isUnknown,
   matchesOf,
   parkedWithin,
+  takeNext,
   takeParked,
   takeUnwritten,
   underChords,
@@ -63,10 +64,11 @@ export function withChart(
     found ??= readPiece(next).key;
     return found;
   };
+  let before: LineBar | null = null;
   const followedBars = chart.bars.map((written, index): LineBar => {
     const own = followed[index] ?? null;
-    if (own !== null) return underChords(own, written, key);
-    return (
+    before = (own && underChords(own, written, key)) ??
+      takeNext(parked, written, before, key) ??
       takeParked(parked, written) ??
       takeUnwritten(parked, written, key) ?? {
         id: fresh('bar'),
@@ -74,8 +76,8 @@ export function withChart(
         origin: 'composed',
         kept: false,
         notes: [],
-      }
-    );
+      };
+    return before;
   });
   const keyed = inTheirKeys(piece, { ...next, bars: followedBars });
   const bars = found === null && keyed === followedBars ? followedBars : tiesSpelledAlike(keyed);

@@ -78,17 +78,51 @@ export function takeParked(parked: LineBar[], written: ChartBar): LineBar | null
   return index < 0 ? null : (parked.splice(index, 1)[0] ?? null);
 }
 
+/** Bars are numbered in the order in which they came to be. */
+const numberOf = ({ id }: LineBar): number => Number(/-(\d{1,9})$/.exec(id)?.[1] ?? Number.NaN);
+
+function taken(
+  parked: LineBar[],
+  bar: LineBar | undefined,
+  written: ChartBar,
+  key: () => Key,
+): LineBar | null {
+  if (bar === undefined || !fits(bar, written)) return null;
+  parked.splice(parked.indexOf(bar), 1);
+  return underChords(bar, written, key);
+}
+
+/**
+ * The parked bar of the teacher's own that came right behind the bar before; with no bar before it, the first of them.
+ * So a line that was read from a file comes back bar by bar when its whole chart is selected and another typed.
+ */
+export function takeNext(
+  parked: LineBar[],
+  written: ChartBar,
+  before: LineBar | null,
+  key: () => Key,
+): LineBar | null {
+  const own = parked.filter(staysByPlace);
+  const next = before === null ? Math.min(...own.map(numberOf)) : numberOf(before) + 1;
+  return taken(
+    parked,
+    own.find((each) => numberOf(each) === next),
+    written,
+    key,
+  );
+}
+
 /**
  * The first parked bar of the teacher's own that had no chords, as an imported line has: chords that are typed from the
  * beginning come over its bars in their order.
  */
-export function takeUnwritten(parked: LineBar[], written: ChartBar, key: () => Key): LineBar | null {
-  const index = parked.findIndex((bar) => bar.origin === 'hand' && isWithoutChords(bar));
-  const bar = parked[index];
-  if (bar === undefined || !fits(bar, written)) return null;
-  parked.splice(index, 1);
-  return underChords(bar, written, key);
-}
+export const takeUnwritten = (parked: LineBar[], written: ChartBar, key: () => Key): LineBar | null =>
+  taken(
+    parked,
+    parked.find((bar) => bar.origin === 'hand' && isWithoutChords(bar)),
+    written,
+    key,
+  );
 
 /**
  * Which bar of the line belongs to each bar of a chart whose change is known. Each bar of `order` is an old one,
