@@ -51,6 +51,8 @@ describe('writing by hand', () => {
     await expect
       .poll(() => page.getByRole('status', { name: 'Done', exact: true }).textContent(), PATIENCE)
       .toBe('Taken back: change the length in bar 2.');
+    // What the pencil said of the step is no longer so.
+    await says(page, /^(?!Bar 3: repeated)/);
     await page.keyboard.press('Home');
     await page.keyboard.press('Shift+G');
     await says(page, /^From here: f\. /);
@@ -61,6 +63,9 @@ describe('writing by hand', () => {
     await expect.poll(() => told(page, 3), PATIENCE).toMatch(/^Over the bar: build\. f on 1\. /);
     await page.keyboard.press('Escape');
     await expect.poll(() => page.getByRole('application').count(), PATIENCE).toBe(0);
+    // Whoever came by the keyboard goes on from where the pencil stood.
+    const focused = () => page.evaluate(() => document.activeElement?.getAttribute('aria-label'));
+    expect(await focused()).toMatch(/^Bar 3, /);
     expectClean();
   });
 
@@ -143,8 +148,10 @@ describe('writing by hand', () => {
     await page.waitForTimeout(120);
     await pad.dispatchEvent('pointerup');
     await says(page, /^Bar 2 has the rhythm that was tapped\. /);
-    expect((await told(page, 2))?.split(';').length).toBeGreaterThan(0);
-    await expect.poll(() => told(page, 2), PATIENCE).not.toContain(';');
+    // One note was tapped; how late, depends on the machine.
+    await expect
+      .poll(async () => (await told(page, 2))?.split('; ').filter((each) => !each.startsWith('rest')).length)
+      .toBe(1);
     expectClean();
   });
 

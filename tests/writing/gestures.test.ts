@@ -213,3 +213,15 @@ it('says what is at hand: pitch, degree, length, beat, string and fret', () => {
   hand.press('0');
   expect(hand.last && announce(hand.last)).toBe('Silence. Silence, beat 2 of bar 1');
 });
+
+it('what becomes of the digits and the running value is told, and a pickup is called one', () => {
+  const hand = new Hand('(1) C7 | F | C |').press('1 n');
+  const said = () => (hand.last === null ? '' : announce(hand.last));
+  expect(said()).toMatch(
+    /^Digits are frets now, on the (A|E) string\. C2, R, quarter, beat 1 of the pickup, /,
+  );
+  hand.press('ArrowUp');
+  expect(said()).toMatch(/^(D|A) string\. C2, /);
+  hand.press('n Enter ]');
+  expect(said()).toBe('Half. Silence, beat 1 of bar 1');
+});

@@ -55,7 +55,7 @@ const LINES = [
   {
     name: '3/4 after a pickup, with a triplet of quarters, a tie and a slide',
     times: 1,
-    chart: '(3/4) (pickup 1) | D7 | G | Em | Am | D7 | G | Em | Am | G |',
+    chart: '(3/4) (1) D7 | G | Em | Am | D7 | G | Em | Am | G |',
     bars: [
       '5 [ 3',
       '1 ] 3 5',

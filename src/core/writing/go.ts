@@ -1,13 +1,15 @@
-import { stringNumber, type Ticks } from '../base';
+import { lengthWords, stringNumber, type Ticks } from '../base';
+import { formatNameIn } from '../theory';
 import { type Desk, lengthOf, notesIn, refused } from './context';
-import { neighbour, noteIndexAt, onwards, selectionOf, stopsIn } from './places';
+import { neighbour, noteIndexAt, onwards, selectionOf, stopsIn, toldAtHand } from './places';
 import type { Digits, Done, Gesture, Moment, Pencil } from './types';
 import { onLine, target } from './write';
 
-const moved = (desk: Desk, to: Partial<Pencil>): Done => ({
+/** @param detail what else is to be said than where the pencil stands */
+const moved = (desk: Desk, to: Partial<Pencil>, detail = ''): Done => ({
   lesson: desk.lesson,
   pencil: { ...desk.pencil, ...to },
-  did: { kind: 'go', bars: [to.bar ?? desk.pencil.bar] },
+  did: { kind: 'go', bars: [to.bar ?? desk.pencil.bar], ...(detail === '' ? {} : { detail }) },
 });
 
 const at = (moment: Moment): Partial<Pencil> => ({ ...moment, next: null, from: null });
@@ -88,11 +90,26 @@ export const selectBar: Gesture = onLine((desk) => {
 export const selectNone: Gesture = onLine((desk) => moved(desk, { from: null }));
 
 /** Sets the running value; what was just written stays as it is. */
-export const setRunning = (value: Ticks): Gesture => onLine((desk) => moved(desk, { value, after: null }));
+export const setRunning = (value: Ticks): Gesture =>
+  onLine((desk) => moved(desk, { value, after: null }, lengthWords(value)));
 
-export const setWay = (way: Pencil['way']): Gesture => onLine((desk) => moved(desk, { way }));
+export const setWay = (way: Pencil['way']): Gesture => onLine((desk) => moved(desk, { way }, way));
 
-export const setDigits = (digits: Digits): Gesture => onLine((desk) => moved(desk, { digits }));
+/** Degrees, or frets: those on the string of the note at hand. */
+export const setDigits = (digits: Digits): Gesture =>
+  onLine((desk) => {
+    const string = toldAtHand(desk)?.fingered?.string ?? desk.pencil.string;
+    return digits === 'degrees'
+      ? moved(desk, { digits }, 'digits are degrees now')
+      : moved(desk, { digits, string }, `digits are frets now, on the ${stringName(desk, string)}`);
+  });
+
+const stringName = ({ lesson, instrument }: Desk, string: number): string => {
+  const open = instrument.openStrings[string - 1];
+  return open === undefined
+    ? `string ${string}`
+    : `${formatNameIn(lesson.noteNames ?? 'letters', open)} string`;
+};
 
 /** To the next higher (−1) or lower (1) string, for writing frets. */
 export const goString = (way: 1 | -1): Gesture =>
@@ -100,7 +117,7 @@ export const goString = (way: 1 | -1): Gesture =>
     const string = desk.pencil.string + way;
     return string < 1 || string > desk.instrument.openStrings.length
       ? refused(desk, 'no such string')
-      : moved(desk, { string: stringNumber(string) });
+      : moved(desk, { string: stringNumber(string) }, stringName(desk, string));
   });
 
 /** The pencil behind the note at hand, after its length has changed. */

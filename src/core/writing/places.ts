@@ -1,5 +1,5 @@
 import { type LineNote, stringNumber } from '../base';
-import type { Lesson } from '../lesson';
+import { deriveSheet, type Lesson, type SheetNote } from '../lesson';
 import { type Desk, deskOf, lengthOf, notesIn } from './context';
 import type { Gesture, Moment, Pencil } from './types';
 import { isDotted, QUARTER } from './values';
@@ -31,6 +31,18 @@ export function atHand(
   const index = noteIndexAt(notes, desk.pencil.tick);
   const note = notes[index];
   return note === undefined ? null : { note, index, notes };
+}
+
+/** What the sheet tells of the note at hand: its degree, string and fret. */
+export function toldAtHand({ piece, lesson, pencil }: Desk): SheetNote | undefined {
+  const sheet = deriveSheet(piece, lesson.instrument, lesson.noteNames);
+  const told = (sheet.kind === 'line' ? sheet.bars[pencil.bar]?.notes : undefined) ?? [];
+  return told[
+    noteIndexAt(
+      told.map(({ note }) => note),
+      pencil.tick,
+    )
+  ];
 }
 
 /** Ticks between the places in a silence: the running value, or what a dotted one is made of. */

@@ -1,10 +1,18 @@
-import { beatWords, counted, lengthWords, type Metre, type SpelledPitch } from '../base';
+import {
+  barName,
+  barRange,
+  beatWords,
+  capitalised,
+  counted,
+  lengthWords,
+  type Metre,
+  type SpelledPitch,
+} from '../base';
 import type { Lesson } from '../lesson';
-import { deriveSheet } from '../lesson';
 import { formatNameIn, formatPitchIn, type Naming } from '../theory';
 import { type Desk, deskOf, metreAt } from './context';
 import type { Mend } from './mend';
-import { atHand, noteIndexAt } from './places';
+import { atHand, toldAtHand } from './places';
 import type { Did, DidKind, Done, Pencil, Refusal } from './types';
 
 const REFUSALS: Readonly<Record<Refusal, string>> = {
@@ -88,8 +96,11 @@ type Numbered = Pick<Desk, 'bars'>;
 const barsText = (desk: Numbered, bars: readonly number[]): string => {
   const numbers = bars.map((bar) => desk.bars[bar]?.number ?? bar + 1);
   const [first, last] = [numbers[0], numbers.at(-1)];
-  return first === last ? `bar ${first}` : `bars ${first} to ${last}`;
+  return barRange(first ?? 1, last ?? 1);
 };
+
+/** How the bar of an index is called. */
+const nameOf = (desk: Numbered, bar: number): string => barName(desk.bars[bar]?.number ?? bar + 1);
 
 /** The name of the step for *Undo*: `write a note in bar 3`. */
 export const stepName = (desk: Numbered, did: Did): string =>
@@ -105,7 +116,7 @@ const MENDS: Readonly<Record<Mend, string>> = {
 export const mendWords = (way: Mend, lost: number): string => {
   if (way === 'close up') return 'Draw together';
   if (way === 'push on') return 'Push on into the next bar';
-  return lost === 0 ? 'Shorten at the bar line' : `Leave out ${lost} ${lost === 1 ? 'note' : 'notes'}`;
+  return lost === 0 ? 'Shorten at the bar line' : `Leave out ${counted(lost, 'note')}`;
 };
 
 const isMend = (text: string): text is Mend => text in MENDS;
@@ -113,7 +124,7 @@ const isMend = (text: string): text is Mend => text in MENDS;
 /** What a gesture did, where the note at hand does not tell it by itself; '' where it does. */
 function deedText(desk: Desk, did: Did): string {
   const bars = barsText(desk, did.bars);
-  const Bars = bars.charAt(0).toUpperCase() + bars.slice(1);
+  const Bars = capitalised(bars);
   const { detail = '' } = did;
   switch (did.kind) {
     case 'silence':
@@ -160,6 +171,8 @@ function deedText(desk: Desk, did: Did): string {
       return detail === 'none' ? 'The signs of loudness are gone' : `From here: ${detail}`;
     case 'word':
       return detail === '' ? `${Bars} has no word above it now` : `Above ${bars}: ${detail}`;
+    case 'go':
+      return capitalised(detail);
     default:
       return '';
   }
@@ -167,9 +180,7 @@ function deedText(desk: Desk, did: Did): string {
 
 const rhythmText = (desk: Numbered, from: string): string => {
   if (from === 'feel') return 'a rhythm of the feel';
-  return from === 'tapped'
-    ? 'the rhythm that was tapped'
-    : `the rhythm of bar ${desk.bars[Number(from)]?.number ?? ''}`;
+  return from === 'tapped' ? 'the rhythm that was tapped' : `the rhythm of ${nameOf(desk, Number(from))}`;
 };
 
 /** `beat 2`, `the & of 3`: where in the bar a tick lies. */
@@ -186,22 +197,13 @@ export function describeAtHand(lesson: Lesson, pencil: Pencil): string {
   const desk = deskOf(lesson, pencil);
   if (desk === null) return '';
   const naming = lesson.noteNames ?? 'letters';
-  const number = desk.bars[pencil.bar]?.number ?? pencil.bar + 1;
-  const where = `${beatText(pencil.tick, metreAt(desk, pencil.bar))} of bar ${number}`;
+  const where = `${beatText(pencil.tick, metreAt(desk, pencil.bar))} of ${nameOf(desk, pencil.bar)}`;
   if (pencil.from !== null) {
-    return `Selected from ${beatText(pencil.from.tick, metreAt(desk, pencil.from.bar))} of bar ${
-      desk.bars[pencil.from.bar]?.number ?? ''
-    } to ${where}`;
+    return `Selected from ${beatText(pencil.from.tick, metreAt(desk, pencil.from.bar))} of ${nameOf(desk, pencil.from.bar)} to ${where}`;
   }
   const held = atHand(desk);
   if (held === null) return `Silence, ${where}`;
-  const sheet = deriveSheet(desk.piece, lesson.instrument, lesson.noteNames);
-  const shown = sheet.kind === 'line' ? sheet.bars[pencil.bar]?.notes : undefined;
-  const index = noteIndexAt(
-    (shown ?? []).map(({ note }) => note),
-    pencil.tick,
-  );
-  const about = shown?.[index];
+  const about = toldAtHand(desk);
   const string = about?.fingered == null ? undefined : desk.instrument.openStrings[about.fingered.string - 1];
   return [
     formatPitchIn(naming, held.note.pitch),

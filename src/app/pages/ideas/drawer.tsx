@@ -1,5 +1,5 @@
 import { memo, useEffect, useId, useRef, useState } from 'react';
-import { barName } from '../../../core/base';
+import { barName, counted } from '../../../core/base';
 import { ideaOfferFor } from '../../../core/composing';
 import {
   type InstrumentSettings,
@@ -192,7 +192,9 @@ export const IdeaDrawer = memo(function IdeaDrawer({
           </div>
         )}
         <p role="status" aria-label="Ideas" className="visually-hidden">
-          {asked === null ? '' : `${asked.ideas.length} ideas for bar ${written.written.number}`}
+          {asked === null
+            ? ''
+            : `${counted(asked.ideas.length, 'idea')} for ${barName(written.written.number)}`}
         </p>
         {asked === null && <div className="ideas ideas--awaited" />}
         {asked !== null && asked.remark !== null && <p>{asked.remark}</p>}

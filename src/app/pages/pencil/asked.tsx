@@ -1,4 +1,5 @@
 import { useEffect, useId, useRef, useState } from 'react';
+import { barName } from '../../../core/base';
 import { BAR_WORDS_LENGTH } from '../../../core/lesson';
 import { barTime, type Desk, type Tap, tapped, wordAbove, writeWord } from '../../../core/writing';
 import { useAtWork, useEditor } from '../at-work';
@@ -41,7 +42,7 @@ function Word({ desk, number }: AskedProps) {
         goOnWriting(session);
       }}
     >
-      <label htmlFor={id}>Word above bar {number}</label>
+      <label htmlFor={id}>Word above {barName(number)}</label>
       <input
         ref={field}
         id={id}
@@ -126,7 +127,9 @@ function Taps({ desk, number }: AskedProps) {
   return (
     <div className="strip__asked">
       <button ref={pad} type="button" className="strip__pad">
-        {beat !== null && beat >= beats ? `Tap bar ${number} now` : `Count-in; then tap bar ${number}`}
+        {beat !== null && beat >= beats
+          ? `Tap ${barName(number)} now`
+          : `Count-in; then tap ${barName(number)}`}
         <b>{counted}</b>
       </button>
       <p>Tap here or with any key, each note as long as it lasts. Escape leaves the bar as it was.</p>

@@ -1,4 +1,5 @@
 import { memo, useEffect, useMemo, useState } from 'react';
+import { barName, capitalised } from '../../../core/base';
 import { feelById } from '../../../core/feel';
 import type { Lesson } from '../../../core/lesson';
 import { formatNameIn } from '../../../core/theory';
@@ -181,7 +182,7 @@ function Rhythms({ desk }: { readonly desk: Desk }) {
       <optgroup label="Of this line">
         {inLine.map(({ id, bar, text }) => (
           <option key={id} value={id}>
-            Bar {desk.bars[bar ?? 0]?.number}: {text}
+            {capitalised(barName(desk.bars[bar ?? 0]?.number ?? 1))}: {text}
           </option>
         ))}
       </optgroup>

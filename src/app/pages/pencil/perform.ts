@@ -73,6 +73,8 @@ export function goOnWriting(session: Session): void {
   document.querySelector<HTMLElement>('.pencil--here')?.focus({ preventScroll: true });
 }
 
-/** Puts the pencil away; the bar stays chosen. */
-export const putAway = (session: Session): void =>
+/** Puts the pencil away; the bar stays chosen, and whoever came by the keyboard stands on it again. */
+export function putAway(session: Session): void {
+  document.querySelector<HTMLElement>('.bar[aria-pressed="true"]')?.focus({ preventScroll: true });
   session.editor.setState({ pencil: null, said: '', asked: null });
+}

@@ -1,8 +1,9 @@
-import { type PointerEvent, useMemo } from 'react';
-import { lengthWords, type Ticks } from '../../../core/base';
+import { type PointerEvent, useEffect, useMemo } from 'react';
+import { barName, capitalised, lengthWords, type Ticks } from '../../../core/base';
 import type { LineSheet } from '../../../core/lesson';
 import {
   type Desk,
+  describeAtHand,
   deskOf,
   fitPencil,
   mend,
@@ -40,10 +41,21 @@ export function PencilStrip({ sheet, number }: StripProps) {
   const said = useEditor((state) => state.said);
   const pencil = useMemo(() => held && fitPencil(lesson, held), [lesson, held]);
   const desk = useMemo(() => (pencil === null ? null : deskOf(lesson, pencil)), [lesson, pencil]);
+  useEffect(
+    () =>
+      session.lessons.subscribe((state, before) => {
+        const { pencil: at, pencilled } = session.editor.getState();
+        const there = at && fitPencil(state.lesson, at);
+        // What was said of a step is no longer so when it is taken back.
+        if (there !== null && state.lesson !== before.lesson && state.lesson !== pencilled)
+          session.editor.setState({ said: describeAtHand(state.lesson, there) });
+      }),
+    [session],
+  );
   if (pencil === null || desk === null) return null;
   return (
     // biome-ignore lint/a11y/useSemanticElements: a group of controls, not a form's fieldset
-    <div className="strip" role="group" aria-label={`Pencil in bar ${number}`} onPointerDown={keepFocus}>
+    <div className="strip" role="group" aria-label={`Pencil in ${barName(number)}`} onPointerDown={keepFocus}>
       <div className="strip__head">
         <p className="strip__said" role="status" id="pencil-said" aria-label="Pencil">
           {said === '' ? 'Write with the keys below, on staff, tab or neck.' : said}
@@ -95,7 +107,7 @@ function TooMuch({ desk, sheet }: { readonly desk: Desk; readonly sheet: LineShe
     const number = sheet.bars[index]?.written.number ?? index + 1;
     return (
       <p className="strip__much" key={bar.id}>
-        Bar {number} holds a {lengthWords(whole.by)} too much.{' '}
+        {capitalised(barName(number))} holds a {lengthWords(whole.by)} too much.{' '}
         {whole.mends.map((way) => (
           <button
             key={way}

@@ -1,5 +1,5 @@
 import { type PointerEvent, useEffect, useMemo, useRef, useState } from 'react';
-import { type LineNote, staffStepOf, stringNumber } from '../../../core/base';
+import { barName, type LineNote, staffStepOf, stringNumber } from '../../../core/base';
 import { degreeOf, formatDegree, formatNameIn } from '../../../core/theory';
 import {
   atHand,
@@ -169,7 +169,7 @@ export function PencilSurface({ box, system, number }: SurfaceProps) {
       ref={root}
       className={`pencil${isHere ? ' pencil--here' : ''}`}
       role="application"
-      aria-label={`Writing in bar ${number}`}
+      aria-label={`Writing in ${barName(number)}`}
       aria-describedby="pencil-said"
       tabIndex={isHere ? 0 : -1}
       style={{ left: box.x, width: box.width, height: system.height }}

@@ -3,10 +3,12 @@ import { TICKS_PER_QUARTER } from '../units';
 /** Lengths in ticks that have a name, the longest first. */
 const NAMED: readonly (readonly [ticks: number, name: string])[] = (
   [
+    [6, 'dotted whole'],
     [4, 'whole'],
     [3, 'dotted half'],
     [2, 'half'],
     [1.5, 'dotted quarter'],
+    [4 / 3, 'triplet half'],
     [1, 'quarter'],
     [0.75, 'dotted eighth'],
     [2 / 3, 'triplet quarter'],

@@ -1,4 +1,13 @@
-import { barTicks, beatTicks, isCompound, metreName, midiOf, sameMetre } from '../../base';
+import {
+  barName,
+  barTicks,
+  beatTicks,
+  capitalised,
+  isCompound,
+  metreName,
+  midiOf,
+  sameMetre,
+} from '../../base';
 import { beginsBar, type ChartBar, navigationWords, timesToSay } from '../../chart';
 import { writeTuning } from '../../fretboard';
 import { exitsOf, type LineSheet, tempoWords } from '../../lesson';
@@ -194,7 +203,7 @@ function printSystem(stretches: readonly BarPart[], labels: readonly string[]): 
 const wordsOver = (stretches: readonly BarPart[], { bars }: LineSheet): readonly string[] =>
   stretches.flatMap(({ bar, begins }) => {
     const words = begins ? bars.find(({ written }) => written === bar)?.words : undefined;
-    return words === undefined ? [] : wrap(plainText(`Bar ${bar.number}: ${words}`), WIDTH);
+    return words === undefined ? [] : wrap(plainText(`${capitalised(barName(bar.number))}: ${words}`), WIDTH);
   });
 
 /** What the header says of silences; a tab without it tells nothing of them. */

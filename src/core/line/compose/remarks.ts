@@ -1,4 +1,4 @@
-import { listed } from '../../base';
+import { barNames, listed } from '../../base';
 import { hearLine, isSilentOnOne } from '../hearing';
 import { type BarModel, barHeading, barNumber, barPhrase, changesAtStart, type LineModel } from '../model';
 import { findBreaches } from '../rules/check';
@@ -23,7 +23,7 @@ function fretRemarks(model: LineModel, line: LineNotes): string[] {
   return numbers.length === 0
     ? []
     : [
-        `A note in bar ${[...new Set(numbers)].join(', ')} lies beyond fret ${model.limits.highestFret}, the last of this level.`,
+        `A note in ${barNames([...new Set(numbers)])} lies beyond fret ${model.limits.highestFret}, the last of this level.`,
       ];
 }
 
