@@ -4,7 +4,7 @@ import { type Metre, metreName } from '../../src/core/base';
 import { CHART_METRES } from '../../src/core/chart';
 import { FEEL_IDS, feelsIn } from '../../src/core/feel';
 import { analyseLine, checkLine, composeLine, LEVELS, type Level } from '../../src/core/line';
-import { rhythmLevel } from '../../src/core/line/level';
+import { rhythmLevelIn } from '../../src/core/line/level';
 import { LINE_PROPERTIES } from './line-properties';
 import { request } from './notation';
 
@@ -31,7 +31,7 @@ test.each(rows)('%s is composed in %s', (feel, _, metre) => {
     expect(checkLine(asked, bars).map(({ message }) => message)).toEqual([]);
     bars.forEach((notes, index) => {
       const own = asked.chart.bars[index]?.metre ?? metre;
-      expect(rhythmLevel(notes, own)).toBeLessThanOrEqual(level);
+      expect(rhythmLevelIn(notes, own, asked.feel.bassRole)).toBeLessThanOrEqual(level);
     });
     expect(analyseLine(asked, bars).every(({ reason }) => reason !== '')).toBe(true);
   }

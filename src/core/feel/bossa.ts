@@ -9,7 +9,7 @@ export const BOSSA: Feel = {
   id: 'bossa',
   name: 'Bossa',
   description:
-    "Root on one, fifth on three, preferably below, each with a short push before it; listen for the rim's two-bar pattern.",
+    "Root on one, fifth on three, preferably below, each with a short push before it from level 1 on; listen for the rim's two-bar pattern.",
   tempo: { least: bpm(110), usual: bpm(128), most: bpm(150), count: 'one way', source: COMMON_PRACTICE },
   swing: [{ bpm: bpm(128), ratio: 1 }],
   phraseLength: 4,

@@ -9,7 +9,7 @@ export const SHUFFLE_BLUES: Feel = {
   id: 'shuffle-blues',
   name: 'Shuffle blues',
   description:
-    'The bass climbs 1-3-5-6 and comes back down; every pair of eighths is long and short like the first and last of a triplet.',
+    'The bass climbs 1-3-5-6 and comes back down, with the chord’s seventh from level 2 on; every pair of eighths is long and short like the first and last of a triplet.',
   tempo: { least: bpm(80), usual: bpm(108), most: bpm(130), count: 'one way', source: COMMON_PRACTICE },
   swing: [{ bpm: bpm(108), ratio: 2 }],
   phraseLength: 4,

@@ -7,7 +7,7 @@ export const SOUL_BACKBEAT: Feel = {
   id: 'soul-backbeat',
   name: 'Soul backbeat',
   description:
-    'The bass locks with the kick on one and the push before three; the snare answers on two and four.',
+    'The bass locks with the kick on one and, from level 1 on, the push before three; the snare answers on two and four.',
   tempo: { least: bpm(95), usual: bpm(110), most: bpm(125), count: 'one way', source: COMMON_PRACTICE },
   swing: [{ bpm: bpm(110), ratio: 1 }],
   phraseLength: 4,

@@ -87,24 +87,24 @@ S+A x-xxx-xx x-xxxxxx R R 8 R R 8 / R R 8 5 6 5 > | R R 8 _5 R 8 / R R 8 c 6 5 >
 S+A+L+C x-xxx-xx x-xxx-xx x-xxx-xx x-xxx--- R R 8 R R 8 / R R 8 5 >> > / R R 8 10 9 8 / R R 8 R
 
 theme sixteenth 4-5: octaves, and a tail in sixteenths before four
-S x=x=x=x=--xxx=x= R 8 R 8 3 4 5 R | R 8 R 8 5 6 8 5 | R 8 R 8 5 c 8 c | R 8 R 8 R 2 3 5
-A x=x=x=x=--xxx=x= R 8 R 8 5 4 3 > | R 8 R 8 8 c 5 > | R 8 R 8 3 2 R > | R 8 R 8 5 6 5 >
+S x=x=x=x=--xxx=x= R 5 R 5 3 4 5 R | R _5 R _5 R 2 3 5 | R R 5 5 6 5 3 R | R R _5 _5 R 2 3 R | R 8 R 8 3 4 5 R | R 8 R 8 5 6 8 5 | R 8 R 8 5 c 8 c | R 8 R 8 R 2 3 5
+A x=x=x=x=--xxx=x= R 5 R 5 5 4 3 > | R _5 R _5 3 2 R > | R R 5 5 c 6 5 > | R R _5 _5 _5 _6 R > | R 8 R 8 5 4 3 > | R 8 R 8 8 c 5 > | R 8 R 8 3 2 R > | R 8 R 8 5 6 5 >
 L x=x=x=x=--xxx=x= R 8 R 8 8 9 10 8 | R 8 R 8 c 8 10 >
-C x=x=x=x=x=------ R 8 R 8 R | R 8 5 8 R
-T x=x=x=x=----x=xx R 8 R 8 5 >> > | R 8 R 8 3 >> >
+C x=x=x=x=x=------ R 5 R 5 R | R _5 R _5 R | R 8 R 8 R | R 8 5 8 R
+T x=x=x=x=----x=xx R 5 R 5 3 >> > | R _5 R _5 R >> > | R 8 R 8 5 >> > | R 8 R 8 3 >> >
 T x=-x--x=x=--x=xx R R 8 5 3 >> > | R R 5 c 5 >> >
 H x=x=x=xx R 8 R >> >
 S+A x=x=x=x=--xxx=x= x=x=x=x=--xxx=x= R 8 R 8 3 4 5 R / R 8 R 8 5 4 3 > | R 8 R 8 5 6 8 5 / R 8 R 8 8 c 5 > | R 8 R 8 5 c 8 c / R 8 R 8 3 2 R > | R 8 R 8 R 2 3 5 / R 8 R 8 5 6 5 >
 S+A x=x=x=x=--xxx=x= x=x=x=x=----x=xx R 8 R 8 3 4 5 R / R 8 R 8 5 >> > | R 8 R 8 5 6 8 5 / R 8 R 8 3 >> >
 
 theme gallop 5-5: the low note struck twice before its octave
-S x-xxx-xxx-xxx-xx R R 8 R R 8 R R 8 R R 8 | R R 8 R R 8 5 5 8 R R 8 | R R 8 R R 8 _c _c c _5 _5 5 | R R 8 R R 8 R R 8 5 c 8
-A x-xxx-xxx-xxx-xx R R 8 R R 8 R R 8 5 >> > | R R 8 R R 8 5 5 8 c >> > | R R 8 R R 8 3 3 10 R >> > | R R 8 R R 8 c c 8 5 >> >
+S x-xxx-xxx-xxx-xx R R 5 R R 5 R R 5 R R 5 | R R _5 R R _5 R R _5 R R _5 | R R 5 R R 5 6 6 5 3 3 5 | R R 5 R R c 5 5 c 3 3 5 | R R 8 R R 8 R R 8 R R 8 | R R 8 R R 8 5 5 8 R R 8 | R R 8 R R 8 _c _c c _5 _5 5 | R R 8 R R 8 R R 8 5 c 8
+A x-xxx-xxx-xxx-xx R R 5 R R 5 R R 5 3 >> > | R R _5 R R _5 R R 3 R >> > | R R 5 R R 5 6 6 5 3 >> > | R R 8 R R 8 R R 8 5 >> > | R R 8 R R 8 5 5 8 c >> > | R R 8 R R 8 3 3 10 R >> > | R R 8 R R 8 c c 8 5 >> >
 A x-xxx-xx--x-x-xx R R 8 R R 8 c 5 >> > | R R 8 R R 8 5 3 >> > | R R 8 R R 8 5 6 >> >
-L x-xxx-xxx-xxx-xx R R 8 R R 8 8 8 10 9 8 5 | R R 8 R R 8 c c 8 10 9 8
-C x-xxx-xxx------- R R 8 R R 8 R | R R 8 R R 8 5
+L x-xxx-xxx-xxx-xx R R 5 R R 5 8 8 9 8 8 5 | R R 8 R R 8 8 8 10 9 8 5 | R R 8 R R 8 c c 8 10 9 8
+C x-xxx-xxx------- R R 5 R R 5 R | R R _5 R R _5 R | R R 8 R R 8 R | R R 8 R R 8 5
 C x-xxx-xx----x--- R R 8 R R 8 R
-T x-xxx-xx--x-xxxx R R 8 R R 8 5 R c >> > | R R 8 R R 8 c 5 3 >> >
+T x-xxx-xx--x-xxxx R R 5 R R 5 3 5 6 >> > | R R _5 R R _5 R 3 5 >> > | R R 8 R R 8 5 R c >> > | R R 8 R R 8 c 5 3 >> >
 T x-xxx-xxx---x-xx R R 8 R R 8 R 5 >> > | R R 8 R R 8 5 3 >> >
 H x-xxx-xx R R 8 R >> > | R R 8 5 >> > | R R 8 R R 8
 S+A x-xxx-xxx-xxx-xx x-xxx-xxx-xxx-xx R R 8 R R 8 R R 8 R R 8 / R R 8 R R 8 R R 8 5 >> > | R R 8 R R 8 5 5 8 R R 8 / R R 8 R R 8 c c 8 5 >> > | R R 8 R R 8 R R 8 5 c 8 / R R 8 R R 8 3 3 10 R >> >
@@ -112,13 +112,13 @@ S+A x-xxx-xxx-xxx-xx x-xxx-xx--x-x-xx R R 8 R R 8 R R 8 R R 8 / R R 8 R R 8 c 5 
 S+A+L+C x-xxx-xxx-xxx-xx x-xxx-xx--x-x-xx x-xxx-xxx-xxx-xx x-xxx-xxx------- R R 8 R R 8 R R 8 R R 8 / R R 8 R R 8 c 5 >> > / R R 8 R R 8 8 8 10 9 8 5 / R R 8 R R 8 R
 
 theme pushed 5-5: octaves, and a low note pushed in a sixteenth before three
-S x-x-x-xx--x-x-x- R 8 R 8 R 8 R 8 | R 8 R 8 R 8 5 8 | R 8 R 8 _c c _5 5 | R 8 R 8 5 8 R 8 | R 8 R 8 R 8 c 8
-A x-x-x-xx--x-x-xx R 8 R 8 R 8 5 >> > | R 8 R 8 5 8 c >> > | R 8 R 8 R 8 3 >> > | R 8 R 8 _c c 5 >> >
+S x-x-x-xx--x-x-x- R 5 R 5 R 5 R 5 | R _5 R _5 R _5 R _5 | R 5 R 5 c 5 3 5 | R 3 R 3 R 5 c 5 | R 8 R 8 R 8 R 8 | R 8 R 8 R 8 5 8 | R 8 R 8 _c c _5 5 | R 8 R 8 5 8 R 8 | R 8 R 8 R 8 c 8
+A x-x-x-xx--x-x-xx R 5 R 5 R 5 3 >> > | R _5 R _5 R _5 R >> > | R 5 R 5 c 5 3 >> > | R 8 R 8 R 8 5 >> > | R 8 R 8 5 8 c >> > | R 8 R 8 R 8 3 >> > | R 8 R 8 _c c 5 >> >
 A x-x-x-xx--xxx-x- R 8 R 8 R 8 c 5 > | R 8 R 8 R 5 c 8 > | R 8 R 8 5 3 4 5 >
-L x-x-x-xx--x-x-x- R 8 R 8 8 10 9 8 | R 8 R 8 R 8 9 10
-C x-x-x-xx-------- R 8 R 8 R | R 8 R 8 5
+L x-x-x-xx--x-x-x- R 5 R 5 8 9 8 5 | R 8 R 8 8 10 9 8 | R 8 R 8 R 8 9 10
+C x-x-x-xx-------- R 5 R 5 R | R _5 R _5 R | R 8 R 8 R | R 8 R 8 5
 C x-x-x-xx----x--- R 8 R 8 R R
-T x-x-x-xx--x-x-xx R 8 R 8 R 8 5 >> > | R 8 R 8 5 8 3 >> > | R 8 R 8 R c 5 >> >
+T x-x-x-xx--x-x-xx R 5 R 5 R 5 3 >> > | R _5 R _5 R _5 R >> > | R 8 R 8 R 8 5 >> > | R 8 R 8 5 8 3 >> > | R 8 R 8 R c 5 >> >
 T x-x-x-xx----xxxx R 8 R 8 5 R c >> > | R 8 R 8 R 5 3 >> >
 H x-x-x-xx R 8 R >> > | R 8 5 >> >
 S+A x-x-x-xx--x-x-x- x-x-x-xx--x-x-xx R 8 R 8 R 8 R 8 / R 8 R 8 R 8 5 >> > | R 8 R 8 R 8 5 8 / R 8 R 8 5 8 c >> > | R 8 R 8 _c c _5 5 / R 8 R 8 _c c 5 >> >

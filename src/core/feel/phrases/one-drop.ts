@@ -13,6 +13,7 @@ theme basic 0-1: the root, a rest, and two notes from the drop on
 S x=--x=-- R 5 | R R | R _5 | R 8 | 8 5
 S x=--x=x= R 5 R | R R 5 | R 5 8 | R _5 R | R 8 5
 A ----x=x= R > | 5 R | R 5 | 5 > | R R
+A --x=x=== R R | R 5 | 5 R
 L x=--x=x= R 5 8 | R 8 8 | 8 5 8 | R 8 5
 C x=--x=== R 5 | R R | R _5 | 8 5
 C ----x=== R | 5 | 8
