@@ -114,7 +114,8 @@ function Sheet({ student }: { readonly student: Student }) {
       {student.record === null && (
         <p className="practice__kept">
           Nothing is kept here: tempo, loop and parts are as the lesson sets them whenever this page is
-          opened. On a student’s device the page remembers where they were, and keeps a diary there.
+          opened. Opened by itself on a student’s device the page remembers where they were, and keeps a diary
+          there.
         </p>
       )}
     </div>

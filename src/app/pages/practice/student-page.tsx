@@ -5,6 +5,9 @@ import { layOut, type PracticeDesk } from './desk';
 import { lessonOfAddress, lessonOfFile, lessonOfText, type OpenedLesson } from './open-lesson';
 import { PracticePage } from './practice-page';
 
+/** Inside a page of someone else nothing is remembered: whose device it is, that page may know. */
+const IS_FRAMED = window.self !== window.top;
+
 interface StudentPageProps {
   /** The text of the lesson that came in the page's own file; null where the page came without one. */
   readonly embedded: string | null;
@@ -44,7 +47,7 @@ export function StudentPage({ embedded }: StudentPageProps) {
       key={desk.session.lessons.getState().lesson.id}
       desk={desk}
       actions={opener}
-      store={studentStore}
+      store={IS_FRAMED ? null : studentStore}
       notice={alert}
     />
   );

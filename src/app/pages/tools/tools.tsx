@@ -170,7 +170,7 @@ function Tuner({ openStrings, nameOf }: TunerProps) {
       ) : (
         <p>
           <button type="button" className="button" onClick={() => void open()}>
-            Tune by ear of the device
+            Listen and tune
           </button>{' '}
           It asks for the microphone. What it hears stays on this device, and is not kept.
         </p>
