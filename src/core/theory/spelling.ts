@@ -57,12 +57,21 @@ function nameFor(pitchClass: number, { key, chord, direction }: SpellingContext)
     direction === 'up' ? inKey.find((name) => pitchClassOf(name) === (pitchClass + 11) % 12) : null;
   const lowered =
     direction === 'down' ? inKey.find((name) => pitchClassOf(name) === (pitchClass + 1) % 12) : null;
-  if (raised || lowered) return bent(raised ?? lowered ?? key.tonic, raised ? 1 : -1, pitchClass);
+  const led = raised || lowered ? bent(raised ?? lowered ?? key.tonic, raised ? 1 : -1, pitchClass) : null;
+  if (led !== null && !isNaturalInDisguise(led)) return led;
   const chromatic = CHROMATIC[hasMinorThird(key.mode) ? 'minor' : 'major']
     .map((degree) => nameOfDegree(key.tonic, degree))
     .find(sounds);
-  return chromatic ?? bent(key.tonic, 0, pitchClass);
+  return chromatic ?? led ?? bent(key.tonic, 0, pitchClass);
 }
+
+/**
+ * F♭, C♭, E♯ and B♯, which sound like a plain letter: on the way from F down to D in B♭ major players read E♮, not F♭
+ * (common practice, no source).
+ */
+const isNaturalInDisguise = ({ letter, alteration }: SpelledName): boolean =>
+  (alteration === -1 && (letter === 'F' || letter === 'C')) ||
+  (alteration === 1 && (letter === 'E' || letter === 'B'));
 
 /** A neighbouring name bent to the pitch class on its own letter where a double alteration allows it. */
 function bent(name: SpelledName, halfSteps: number, pitchClass: number): SpelledName {
