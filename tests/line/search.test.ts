@@ -4,8 +4,7 @@ import { type FeelId, phraseBookOf } from '../../src/core/feel';
 import { composeLine } from '../../src/core/line';
 import { type Column, cheapestWay, type Prices } from '../../src/core/line/phrase/chain';
 import { layoutOf, planOf } from '../../src/core/line/phrase/plan';
-import { searchOver } from '../../src/core/line/phrase/search';
-import { segmentsOf } from '../../src/core/line/phrase/segments';
+import { openWorkshop, searchOver } from '../../src/core/line/phrase/search';
 import { themesFor } from '../../src/core/line/phrase/themes';
 import { modelOf } from '../../src/core/line/read-request';
 import { request } from './notation';
@@ -60,7 +59,7 @@ describe('the search', () => {
     fc.assert(
       fc.property(puzzles, ({ columns, prices, closed }) => {
         const tables = prices.map(
-          (list): Prices => ({ least: 0, at: (node, to) => list[node * 3 + to] ?? 0 }),
+          (list): Prices => ({ least: new Float64Array(), at: (node, to) => list[node * 3 + to] ?? 0 }),
         );
         const ring = closed ? (tables.at(-1) ?? null) : null;
         const costOf = (choice: readonly number[]): number =>
@@ -89,12 +88,7 @@ describe('the search', () => {
         const [theme] = themesFor(metre, model, seed);
         if (!theme) throw new Error('a book has themes');
         const nothing = model.bars.map(() => null);
-        const segments = segmentsOf(
-          model,
-          metre.metre,
-          nothing.map(() => false),
-        );
-        const search = searchOver(model, book, metre, theme, segments, nothing, new Set(), 4);
+        const search = searchOver(model, openWorkshop(model, book, metre, nothing, 4), theme, new Set());
         const wishes = {
           manner: book.manner,
           theme,

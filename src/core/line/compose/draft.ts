@@ -5,8 +5,7 @@ import type { LineModel } from '../model';
 import { featureCost, handCost } from '../phrase/judge';
 import { phrasesIn } from '../phrase/manner';
 import { type Ask, layoutOf, type PlanWishes, planOf } from '../phrase/plan';
-import { type Found, type PlanSearch, searchOver } from '../phrase/search';
-import { segmentsOf } from '../phrase/segments';
+import { type Found, openWorkshop, type PlanSearch, searchOver, type Workshop } from '../phrase/search';
 import { themesFor } from '../phrase/themes';
 import { findBreaches } from '../rules/check';
 import { hear, type Tone, writeNotes } from '../tones';
@@ -55,6 +54,7 @@ interface Desk {
   readonly book: PhraseBook;
   readonly metre: MetrePhrases;
   readonly given: readonly (readonly Tone[] | null)[];
+  readonly workshop: Workshop;
   readonly wishes: readonly Wish[];
   /** A line looked at closely: rules, aims, techniques, hand. */
   inspect(sketch: Sketch): Draft;
@@ -74,14 +74,18 @@ function openDesk(request: ComposeRequest, model: LineModel): Desk {
   const wishes = wishesOf(model).filter((wish) => isWithinLevel(wish, request.level));
   const speed = ticksPerSecond(request.tempo, request.chart.metre);
   const gauge = createHandGauge(request.instrument, request.hand, speed, request.feel.bassTouch.muted);
+  const { book, metre } = phrasesFor(model);
+  const given = model.bars.map((bar) => {
+    const notes = request.kept[bar.index] ?? null;
+    return notes ? hear(bar, notes) : null;
+  });
   return {
     request,
     model,
-    ...phrasesFor(model),
-    given: model.bars.map((bar) => {
-      const notes = request.kept[bar.index] ?? null;
-      return notes ? hear(bar, notes) : null;
-    }),
+    book,
+    metre,
+    given,
+    workshop: openWorkshop(model, book, metre, given),
     wishes,
     inspect({ heard, whole }) {
       const bars = heard.map((tones, bar) => request.kept[bar] ?? writeNotes(tones));
@@ -141,13 +145,11 @@ function wishesFor({ model, book }: Desk, theme: Theme, search: PlanSearch): Pla
 /** The best line of a theme. */
 function bestOf(desk: Desk, theme: Theme, effort: number, wide: ReadonlySet<number>): Draft | null {
   const { model, request } = desk;
-  const flags = desk.given.map((tones) => tones !== null);
-  const segments = segmentsOf(model, desk.metre.metre, flags);
-  const search = searchOver(model, desk.book, desk.metre, theme, segments, desk.given, wide);
+  const search = searchOver(model, desk.workshop, theme, wide);
   const count = model.bars.length;
   const most = Math.min(MOST_PLANS, PLANS_A_BAR * count, PLANNED_BARS / count);
   const plans = Math.max(LEAST_PLANS, Math.floor(most * effort));
-  const scale = 8 / Math.max(8, segments.length);
+  const scale = 8 / Math.max(8, desk.workshop.segments.length);
   const plain = wishesFor(desk, theme, search);
   const layouts = Array.from({ length: count > MANY_BARS ? LAYOUTS_OF_MANY_BARS : LAYOUTS }, (_, index) =>
     layoutOf(model, plain, seedOf(request.seed, index, 31)),

@@ -9,14 +9,14 @@ export interface Column {
 
 /** Prices of going from the nodes of a column into the beginnings of the next, worked out when they are asked for. */
 export interface Prices {
-  /** No price is lower. */
-  readonly least: number;
+  /** By node: no price of it is lower. */
+  readonly least: Float64Array;
   /** The price; where that is beyond a limit, anything beyond it that is no higher. */
   at(node: number, entry: number, limit: number): number;
 }
 
 /** Prices that cost nothing. */
-export const FREE: Prices = { least: 0, at: () => 0 };
+export const FREE: Prices = { least: new Float64Array(), at: () => 0 };
 
 export interface Way {
   readonly cost: number;
@@ -33,11 +33,7 @@ const ROUNDING = 1e-9;
 type Rest = readonly Float64Array[];
 
 /** The prices of the last column's nodes on the way out. */
-interface Out {
-  /** No price is lower. */
-  readonly least: number;
-  at(node: number): number;
-}
+type Out = Pick<Prices, 'least'> & { at(node: number): number };
 
 /** Where a way can go on: the beginnings of the next column, those first from which the rest is cheapest. */
 interface Ahead {
@@ -71,12 +67,13 @@ function restOf(columns: readonly Column[], prices: readonly Prices[], out: Out)
     const { costs, entryOf, entries } = columns[index] as Column;
     const ahead = aheadOf(prices[index], rest[index + 1]);
     const least = new Float64Array(entries).fill(NOWHERE);
-    const bound = ahead ? ahead.prices.least + (ahead.rest[ahead.order[0] ?? 0] ?? 0) : out.least;
+    const bounds = (ahead?.prices ?? out).least;
+    const after = ahead?.rest[ahead.order[0] ?? 0] ?? 0;
     for (let node = 0; node < costs.length; node += 1) {
       const cost = costs[node] ?? 0;
       const entry = entryOf[node] ?? 0;
       const known = least[entry] ?? 0;
-      if (cost + bound >= known) continue;
+      if (cost + ((bounds[node] ?? 0) + after) >= known) continue;
       const whole = cost + (ahead ? leastOnward(ahead, node, known - cost) : out.at(node));
       if (whole < known) least[entry] = whole;
     }
@@ -88,10 +85,11 @@ function restOf(columns: readonly Column[], prices: readonly Prices[], out: Out)
 /** The least that comes after a node; where that is no less than a limit, the limit at least. */
 function leastOnward({ prices, rest, order }: Ahead, node: number, limit: number): number {
   let best = NOWHERE;
+  const least = prices.least[node] ?? 0;
   for (let place = 0; place < order.length; place += 1) {
     const entry = order[place] ?? 0;
     const after = rest[entry] ?? 0;
-    const bound = prices.least + after;
+    const bound = least + after;
     if (bound >= best || bound >= limit) break;
     const whole = prices.at(node, entry, Math.min(best, limit) - after + ROUNDING) + after;
     if (whole < best) best = whole;
@@ -102,9 +100,10 @@ function leastOnward({ prices, rest, order }: Ahead, node: number, limit: number
 /** The beginning that the cheapest way from a node goes into: of equal ones the first, whatever the order. */
 function bestEntry({ prices, rest, order }: Ahead, node: number): { entry: number; cost: number } {
   let [best, least] = [0, NOWHERE];
+  const bound = prices.least[node] ?? 0;
   for (const entry of order) {
     const after = rest[entry] ?? 0;
-    if (prices.least + after > least) break;
+    if (bound + after > least) break;
     const whole = prices.at(node, entry, least - after + ROUNDING) + after;
     if (whole < least || (whole === least && entry < best)) [best, least] = [entry, whole];
   }
@@ -149,7 +148,7 @@ export function cheapestWay(
   const [first] = columns;
   if (!first || columns.some(({ costs }) => costs.length === 0)) return null;
   const { entries } = first;
-  const least = ring?.least ?? 0;
+  const { least } = ring ?? FREE;
   const backTo = (entry: number): Out => ({ least, at: (node) => ring?.at(node, entry, NOWHERE) ?? 0 });
   const anywhere: Out = {
     least,

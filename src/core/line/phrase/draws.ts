@@ -85,8 +85,8 @@ function contextOf({ bar, stretch, start, end, fresh, changes, opensSection }: S
 
 /** What a segment may play, before it is chosen from. */
 export interface DrawMaker {
-  /** Everything about a segment that its choices depend on, in text; remembered. */
-  contextIn(segment: Segment): string;
+  /** A number for everything about a segment that its choices depend on. */
+  contextIn(segment: Segment): number;
   /** Bars of the theme's models of several bars, where the plan has one here. */
   linkedDraws(segment: Segment, place: Place): readonly Draw[];
   /** Bars of the theme that stand alone, with borrowed ones and other forms where they are wanted; never none. */
@@ -101,9 +101,10 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
   const { bassRole } = model.request.feel;
   const plain = metre.themes[0];
   const bookTriple = isCompound(metre.metre);
-  const contexts = new WeakMap<Segment, string>();
-  const stances = new Map<string, Map<Contour, Stance>>();
-  const bodies = new Map<string, Map<Contour, Map<number, Body>>>();
+  const contexts = new WeakMap<Segment, number>();
+  const numbers = new Map<string, number>();
+  const stances = new Map<number, Map<Contour, Stance>>();
+  const bodies = new Map<number, Map<Contour, Map<number, Body>>>();
   const cells = new Map<string, Map<Contour, Cell | null>>();
 
   const contoursIn = (theme: Theme | undefined, slot: Slot): readonly Contour[] =>
@@ -117,23 +118,24 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
   ): readonly Draw[] {
     const { ladder } = segment;
     if (!ladder) return [];
-    const triple = isCompound(segment.bar.metre) && !bookTriple;
+    const { link, borrowed = false } = about;
+    const cellFor = cellsIn(segment);
+    const stanceFor = stancesIn(segment, ladder);
     return contours.flatMap((contour) => {
-      const cell = cellIn(segment, contour, triple);
+      const cell = cellFor(contour);
       if (!cell || !isPlayable(model, segment, cell, level, wide)) return [];
-      const { link, borrowed = false } = about;
-      const stance = stanceIn(segment, ladder, cell);
+      const stance = stanceFor(cell);
       return drawsOf(segment, cell, stance, { link: link?.(contour) ?? null, borrowed, asks });
     });
   }
 
-  function contextIn(segment: Segment): string {
-    return remembered(contexts, segment, () => contextOf(segment));
+  function contextIn(segment: Segment): number {
+    return remembered(contexts, segment, () => remembered(numbers, contextOf(segment), () => numbers.size));
   }
 
-  function stanceIn(segment: Segment, ladder: Ladder, cell: Cell): Stance {
+  function stancesIn(segment: Segment, ladder: Ladder): (cell: Cell) => Stance {
     const table = remembered(stances, contextIn(segment), () => new Map<Contour, Stance>());
-    return remembered(table, cell.contour, () => stanceOf(rules, segment, ladder, cell));
+    return (cell) => remembered(table, cell.contour, () => stanceOf(rules, segment, ladder, cell));
   }
 
   function nodeIn(segment: Segment, ladder: Ladder, draw: Draw): Node {
@@ -143,11 +145,12 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
     return { ...body, cost: draw.cost, link: draw.link, borrowed: draw.borrowed };
   }
 
-  function cellIn(segment: Segment, contour: Contour, triple: boolean): Cell | null {
+  function cellsIn(segment: Segment): (contour: Contour) => Cell | null {
     const { bar, start, end, unit } = segment;
+    const triple = isCompound(bar.metre) && !bookTriple;
     const key = `${start} ${end} ${unit} ${bar.ticks} ${bar.beat}`;
     const table = remembered(cells, key, () => new Map<Contour, Cell | null>());
-    return remembered(table, contour, () => cellOf(segment, contour, triple, bassRole));
+    return (contour) => remembered(table, contour, () => cellOf(segment, contour, triple, bassRole));
   }
 
   /** Whether an aim or the plan asks for more than the book's own bars may have. */
@@ -191,9 +194,10 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
     const { ladder } = segment;
     if (!ladder) return [];
     const about = { link: null, borrowed: false, asks: 0 };
+    const stanceFor = stancesIn(segment, ladder);
     const draws = plainContours('S', metre.metre, segment.beats).flatMap((contour) => {
       const cell = cellOf(segment, contour, isCompound(segment.bar.metre), bassRole);
-      return cell ? drawsOf(segment, cell, stanceIn(segment, ladder, cell), about) : [];
+      return cell ? drawsOf(segment, cell, stanceFor(cell), about) : [];
     });
     const within = draws.filter(
       ({ cell }) => cell.level <= level && isPlayable(model, segment, cell, level, true),

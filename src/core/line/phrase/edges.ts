@@ -1,3 +1,4 @@
+import { remembered } from '../../base';
 import { type BarModel, changesAtStart, type LineModel } from '../model';
 import { HELD_IN_PARTS, meetingBreaches, soloBreaches } from '../rules/check';
 import { leadsHome } from '../rules/closing';
@@ -6,7 +7,7 @@ import { areEven } from '../rules/evenness';
 import { isHome } from '../tones';
 import type { Prices } from './chain';
 import { type Finished, type Finisher, type Goal, type Leading, plainJoin } from './finish';
-import { LEAST_EARLY, LEAST_LEAD, type LeadWay } from './leads';
+import { LEAST_EARLY, LEAST_LEAD, type LeadWay, MOST_EARLY } from './leads';
 import { MISSED, type Node, UNSHOWN } from './nodes';
 import type { Beginning, Pool } from './pools';
 import type { Segment } from './segments';
@@ -33,6 +34,12 @@ export interface Way {
   /** Where else the segment leads: bars that repeats and endings go back to. */
   readonly extras: readonly Goal[];
   readonly asks: Techniques;
+}
+
+/** No node with so many leads goes on for less. @param early whether an anticipation is wanted */
+function leastFor(leads: number, early: boolean): number {
+  if (leads === 0) return 0;
+  return early && leads <= MOST_EARLY ? LEAST_EARLY : LEAST_LEAD;
 }
 
 /** How a node goes on, by its leads if it has any. */
@@ -146,8 +153,13 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
     return { finished, cost: isOpenEnd(from, finished) ? cost + BROKEN : cost };
   }
 
-  /** What it costs beside that how a goal begins. */
+  /** What it costs beside that how a goal begins; the same for equal beginnings, wherever they are. */
   function meetingCost(from: Segment, node: Node, finished: Finished, goal: Goal): number {
+    const known = goal.segment.opensSection ? finished.opening : finished.meeting;
+    return remembered(known, goal.begins, () => metCost(from, node, finished, goal));
+  }
+
+  function metCost(from: Segment, node: Node, finished: Finished, goal: Goal): number {
     const cost = brokenInto(from, node, finished, goal) * BROKEN;
     const { exit } = finished;
     return exit?.last.tiedOn && (goal.late || goal.midi !== exit.last.midi) ? cost + TIE_BROKEN : cost;
@@ -180,6 +192,8 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
         leadings.push(finisher.leading(from, goal ? [goal, ...extras] : extras, asks));
       return kind;
     });
+    const early = leadings.some(({ rules }) => rules.wants.has('early'));
+    const least = Float64Array.from(pool.nodes, ({ leads }) => leastFor(leads.length, early) * weight);
     const onwards: Onward[] = [];
     const endings: Ending[] = [];
 
@@ -211,7 +225,7 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
     }
 
     return {
-      least: (leadings.some(({ rules }) => rules.wants.has('early')) ? LEAST_EARLY : LEAST_LEAD) * weight,
+      least,
       at(row, column, limit) {
         const place = row * length + column;
         const price = known[place] ?? 0;

@@ -1,3 +1,4 @@
+import { remembered } from '../../base';
 import { type Ahead, functionsIn } from '../functions';
 import type { LineModel } from '../model';
 import { HELD_IN_PARTS, soloBreaches } from '../rules/check';
@@ -27,6 +28,9 @@ export interface Finished {
   readonly shows: Techniques | null;
   /** What it was seen to show before one thing or another. */
   readonly seen: Map<number, Techniques>;
+  /** What it was seen to cost to meet a beginning that opens a section, and any other. */
+  readonly opening: Map<Beginning, number>;
+  readonly meeting: Map<Beginning, number>;
 }
 
 /** How a segment leads on under a plan: its goals, what its leads may do, and those that are known. */
@@ -48,21 +52,28 @@ export interface Finisher {
   shown(segment: Segment, finished: Finished, leading: Leading): Techniques;
 }
 
+/** More than there are segments and sets of techniques: numbers below it are joined into one. */
+const NUMBERS = 2 ** 17;
+
+/** Numbers segments by a text, equal texts alike; each segment's text is made once. */
+function numberer(textOf: (segment: Segment) => string): (segment: Segment) => number {
+  const numbers = new Map<string, number>();
+  const known = new WeakMap<Segment, number>();
+  return (segment) =>
+    remembered(known, segment, () => remembered(numbers, textOf(segment), () => numbers.size));
+}
+
 /** Finishes nodes for a request, remembering what was asked. */
 export function finisherFor(
   model: LineModel,
   rules: { readonly longChromatics: boolean; readonly walk: boolean },
 ): Finisher {
   const { level } = model.request;
-  const leadRules = new Map<string, LeadRules>();
-  const leads = new Map<string, Map<number, LeadWay>>();
+  const leads = new Map<number | string, Pick<Leading, 'rules' | 'known'>>();
   /** By the tones that a node has by itself, which nodes of several pools share. */
   const finished = new WeakMap<readonly Tone[], Map<number, Finished>>();
 
   function rulesFor({ bar }: Segment, asks: Techniques): LeadRules {
-    const key = `${bar.demands.key} ${asks}`;
-    const found = leadRules.get(key);
-    if (found) return found;
     const { freedoms, reach, wanted } = bar.demands;
     const asked = TECHNIQUE_ROWS.filter(
       ({ technique, from, allows }) =>
@@ -70,7 +81,7 @@ export function finisherFor(
         level >= from &&
         allows.every((freedom) => freedoms.has(freedom)),
     );
-    const made: LeadRules = {
+    return {
       level,
       steps: freedoms.has('notes outside the chord'),
       approaches: freedoms.has('notes outside the scale') && model.limits.halfSteps,
@@ -82,8 +93,6 @@ export function finisherFor(
       octaves: freedoms.has('octave leap'),
       wants: new Set(asked.flatMap(({ lead }) => lead ?? [])),
     };
-    leadRules.set(key, made);
-    return made;
   }
 
   /** Without anything to lead to, a lead comes home to its own chord. */
@@ -95,25 +104,27 @@ export function finisherFor(
       ? `${stretch.label} ${stretch.key.tonic.letter}${stretch.key.tonic.alteration}${stretch.key.mode}`
       : '';
 
-  const labels = new Map<string, number>();
+  /** Numbers for what leads depend on of the segment they leave, of the one they go into, and for what is shown before it. */
+  const leavingNumber = numberer((segment) => `${keyText(segment)} ${segment.bar.demands.key}`);
+  const enteringNumber = numberer(keyText);
+  const labelNumber = numberer(({ stretch, start }) => `${stretch?.label} ${start > 0}`);
+
   function signOf(goals: readonly Goal[]): number | null {
-    const [only, ...others] = goals;
-    if (others.length > 0) return null;
-    if (!only) return -1;
-    const label = `${only.segment.stretch?.label} ${only.segment.start > 0}`;
-    const number = labels.get(label) ?? labels.size;
-    labels.set(label, number);
-    return number * 256 + only.midi * 2 + (only.late ? 1 : 0);
+    const [only] = goals;
+    if (goals.length > 1) return null;
+    return only ? labelNumber(only.segment) * 256 + only.midi * 2 + (only.late ? 1 : 0) : -1;
   }
 
   function leading(segment: Segment, goals: readonly Goal[], asks: Techniques): Leading {
     const [main, ...others] = goals;
+    const into = main ? 1 + enteringNumber(main.segment) * 2 + (main.changes ? 1 : 0) : 0;
+    const key = (leavingNumber(segment) * NUMBERS + into) * NUMBERS + asks;
     const also = others.map(({ segment: to, midi, late }) => `${keyText(to)}:${midi}${late}`).join();
-    const into = main ? `${keyText(main.segment)} ${main.changes}` : '';
-    const text = `${keyText(segment)} ${segment.bar.demands.key} ${into} ${asks} ${also}`;
-    const known = leads.get(text) ?? new Map<number, LeadWay>();
-    leads.set(text, known);
-    return { goals, rules: rulesFor(segment, asks), known, sign: signOf(goals) };
+    const shared = remembered(leads, others.length > 0 ? `${key} ${also}` : key, () => ({
+      rules: rulesFor(segment, asks),
+      known: new Map<number, LeadWay>(),
+    }));
+    return { goals, rules: shared.rules, known: shared.known, sign: signOf(goals) };
   }
 
   function leadOf(segment: Segment, node: Node, { goals, rules: own, known }: Leading): LeadWay | null {
@@ -157,6 +168,8 @@ export function finisherFor(
       solo: segment.whole ? solo : solo & HELD_IN_PARTS,
       shows: plain && segment.whole ? shownIn(bar, tones, { before: [], ahead: [] }) : null,
       seen: new Map(),
+      opening: new Map(),
+      meeting: new Map(),
     };
   }
 

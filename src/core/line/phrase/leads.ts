@@ -81,6 +81,9 @@ export function joinCost(from: number, target: Target, rests: boolean): number {
 export const LEAST_LEAD = -0.5;
 export const LEAST_EARLY = -9;
 
+/** An anticipation has no more notes than this. */
+export const MOST_EARLY = 2;
+
 interface Option {
   readonly kind: LeadKind;
   readonly pitches: readonly number[];
@@ -270,7 +273,7 @@ export function solveLead(
     for (const first of beats.length > 1
       ? [from.last, scaleSteps(cur.scale, main.midi, 1), scaleSteps(cur.scale, main.midi, -1)]
       : [0])
-      if (beats.length <= 2)
+      if (beats.length <= MOST_EARLY)
         found.push({ kind: 'early', pitches: beats.length > 1 ? [first, main.midi] : [main.midi], base: -8 });
   }
   for (const option of found) {

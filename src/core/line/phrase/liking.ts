@@ -1,7 +1,7 @@
+import { remembered, rememberedFor } from '../../base';
 import type { Contour } from '../../feel';
 import type { Column } from './chain';
 import { type Kinship, kinship } from './motif';
-import type { Node } from './nodes';
 import { type BarPlan, KINSHIP_WORTH, type Plan } from './plan';
 import type { Pool } from './pools';
 import type { Segment } from './segments';
@@ -38,12 +38,34 @@ const between = new WeakMap<Contour, WeakMap<Contour, Kinship>>();
 
 function kinshipOf(motif: Contour | null, contour: Contour | null): Kinship {
   if (!motif || !contour) return 'other';
-  const row = between.get(motif) ?? new WeakMap<Contour, Kinship>();
-  between.set(motif, row);
-  const kind = row.get(contour) ?? kinship(motif, contour);
-  row.set(contour, kind);
-  return kind;
+  const row = remembered(between, motif, () => new WeakMap<Contour, Kinship>());
+  return remembered(row, contour, () => kinship(motif, contour));
 }
+
+/** What plans ask of the nodes of a pool, each in a row of numbers: plans are many, and pools few. */
+interface Traits {
+  readonly costs: Float64Array;
+  readonly means: Float64Array;
+  readonly tops: Int32Array;
+  readonly borrowed: Uint8Array;
+  readonly late: Uint8Array;
+  /** By node: leads that count where the form turns. */
+  readonly leads: Uint8Array;
+  /** By node, the model that it is a bar of. */
+  readonly models: readonly (string | null)[];
+}
+
+const traitsOf = rememberedFor(
+  ({ nodes }: Pool): Traits => ({
+    costs: Float64Array.from(nodes, ({ cost }) => cost),
+    means: Float64Array.from(nodes, ({ mean }) => mean),
+    tops: Int32Array.from(nodes, ({ top }) => top),
+    borrowed: Uint8Array.from(nodes, ({ borrowed }) => (borrowed ? 1 : 0)),
+    late: Uint8Array.from(nodes, ({ late }) => (late ? 1 : 0)),
+    leads: Uint8Array.from(nodes, ({ leads }) => Math.min(2, leads.length)),
+    models: nodes.map(({ link }) => link?.model ?? null),
+  }),
+);
 
 /** What plans like and dislike, in a manner and at a level. */
 export function likingFor(manner: 'walk' | 'riff', level: number): Liking {
@@ -51,48 +73,67 @@ export function likingFor(manner: 'walk' | 'riff', level: number): Liking {
   const [chart, half, each] = TASTES[manner];
 
   /** How each node of a pool is kin to the plan's motif. */
-  function kinOf(motif: Contour | null, pool: Pool): readonly Kinship[] {
-    const table = kin.get(motif) ?? new Map<Pool, readonly Kinship[]>();
-    kin.set(motif, table);
-    const known = table.get(pool) ?? pool.nodes.map(({ contour }) => kinshipOf(motif, contour));
-    table.set(pool, known);
-    return known;
+  const kinOf = (motif: Contour | null, pool: Pool): readonly Kinship[] => {
+    const table = remembered(kin, motif, () => new Map<Pool, readonly Kinship[]>());
+    return remembered(table, pool, () => pool.nodes.map(({ contour }) => kinshipOf(motif, contour)));
+  };
+
+  /** What the plan makes of a whole bar, by node. */
+  function barLiking(plan: Plan, bar: BarPlan, place: number, pool: Pool): (node: number) => number {
+    const { tops, models, late } = traitsOf(pool);
+    const kinds = kinOf(plan.motif, pool);
+    const worth = KINSHIP_WORTH[bar.operation];
+    const liked = plan.motifModel?.id;
+    return (node) => {
+      const tag = pool.tags[node] ?? 0;
+      let cost = chart * tasteOf(plan.seed, 1, tag) + half * tasteOf(plan.seed, 2 + bar.half, tag);
+      cost += each * tasteOf(plan.seed, 8 + place, tag);
+      const model = models[node] ?? null;
+      if (model === null) cost -= worth[kinds[node] ?? 'other'] ?? 0;
+      else if (liked === model) cost -= OWN_MODEL[bar.half] ?? 0;
+      if (bar.empty !== null && (late[node] === 1) !== bar.empty) cost += UNPLANNED_ONE;
+      return bar.crest ? cost + BELOW_SUMMIT * Math.max(0, plan.summit - (tops[node] ?? 0)) : cost;
+    };
   }
 
-  /** What the plan makes of a whole bar. */
-  function barCost(plan: Plan, bar: BarPlan, place: number, node: Node, tag: number, kind: Kinship): number {
-    let cost = chart * tasteOf(plan.seed, 1, tag) + half * tasteOf(plan.seed, 2 + bar.half, tag);
-    cost += each * tasteOf(plan.seed, 8 + place, tag);
-    if (!node.link) cost -= KINSHIP_WORTH[bar.operation][kind] ?? 0;
-    else if (plan.motifModel?.id === node.link.model) cost -= OWN_MODEL[bar.half] ?? 0;
-    if (bar.empty !== null && node.late !== bar.empty) cost += UNPLANNED_ONE;
-    return bar.crest ? cost + BELOW_SUMMIT * Math.max(0, plan.summit - node.top) : cost;
-  }
+  const partLiking =
+    (plan: Plan, place: number, pool: Pool) =>
+    (node: number): number => {
+      const tag = pool.tags[node] ?? 0;
+      return (
+        PART_TASTES[0] * tasteOf(plan.seed, 1, tag) + PART_TASTES[1] * tasteOf(plan.seed, 8 + place, tag)
+      );
+    };
 
-  const partCost = (plan: Plan, place: number, tag: number): number =>
-    PART_TASTES[0] * tasteOf(plan.seed, 1, tag) + PART_TASTES[1] * tasteOf(plan.seed, 8 + place, tag);
+  /** What the plan makes of where a bar lies, and what it makes of lent contours and leads, by node. */
+  function placeLiking(segment: Segment, pool: Pool, plan: Plan, bar: BarPlan): (node: number) => number {
+    const { means, tops, borrowed } = traitsOf(pool);
+    const lent = pool.ownSome && segment.whole ? (level >= 2 ? BORROWED : BORROWED_EARLY) : 0;
+    const crested = bar.crest && segment.whole;
+    const likingOf = segment.whole
+      ? barLiking(plan, bar, segment.bar.index, pool)
+      : partLiking(plan, segment.index, pool);
+    return (node) => {
+      const top = tops[node] ?? 0;
+      let cost = HEIGHT * Math.abs((means[node] ?? 0) - bar.height) + (borrowed[node] === 1 ? lent : 0);
+      cost += likingOf(node);
+      if (!crested && top >= plan.summit) cost += AT_SUMMIT + ABOVE_SUMMIT * (top - plan.summit);
+      return cost;
+    };
+  }
 
   return {
     columnOf(segment, pool, plan) {
       const bar = plan.bars[segment.bar.index];
-      const costs = Float64Array.from(pool.nodes, ({ cost }) => cost);
+      const { costs: own, leads } = traitsOf(pool);
+      const costs = own.slice();
       const column = { costs, entryOf: pool.entryOf, entries: pool.entries.length };
       if (!bar || segment.kept || pool.nodes[0]?.contour === null) return column;
-      const kinds = kinOf(plan.motif, pool);
-      const turns =
-        bar.slot === 'T' && segment.bar.index === plan.bars.length - 1 && segment.end === segment.bar.ticks;
-      const lent = pool.ownSome && segment.whole ? (level >= 2 ? BORROWED : BORROWED_EARLY) : 0;
-      const crested = bar.crest && segment.whole;
-      pool.nodes.forEach((node, index) => {
-        const tag = pool.tags[index] ?? 0;
-        let cost = HEIGHT * Math.abs(node.mean - bar.height) + (node.borrowed ? lent : 0);
-        cost += segment.whole
-          ? barCost(plan, bar, segment.bar.index, node, tag, kinds[index] ?? 'other')
-          : partCost(plan, segment.index, tag);
-        if (!crested && node.top >= plan.summit) cost += AT_SUMMIT + ABOVE_SUMMIT * (node.top - plan.summit);
-        if (turns) cost -= TURNING * Math.min(2, node.leads.length);
-        costs[index] = (costs[index] ?? 0) + cost;
-      });
+      const likingOf = placeLiking(segment, pool, plan, bar);
+      const last = segment.bar.index === plan.bars.length - 1 && segment.end === segment.bar.ticks;
+      const turning = bar.slot === 'T' && last ? TURNING : 0;
+      for (let node = 0; node < costs.length; node += 1)
+        costs[node] = (costs[node] ?? 0) + (likingOf(node) - turning * (leads[node] ?? 0));
       return column;
     },
   };

@@ -3,14 +3,14 @@ import type { HeardLine } from '../hearing';
 import type { LineModel } from '../model';
 import { type Tone, toneOf } from '../tones';
 import { type Column, cheapestWay, FREE, type Prices, type Way } from './chain';
-import { edgeMaker } from './edges';
-import { finisherFor, type Goal } from './finish';
-import { likingFor } from './liking';
+import { type EdgeMaker, edgeMaker } from './edges';
+import { type Finisher, finisherFor, type Goal } from './finish';
+import { type Liking, likingFor } from './liking';
 import { JOIN_WEIGHT, nodeRulesFor } from './manner';
 import type { BarPlan, Plan } from './plan';
-import { type Pool, poolMaker } from './pools';
-import { onwardOf } from './route';
-import type { Segment } from './segments';
+import { type Pool, type PoolMaker, poolMaker } from './pools';
+import { onwardOf, type Route } from './route';
+import { type Segment, segmentsOf } from './segments';
 
 /** Price of what cannot be: a model broken off, another beginning where one is settled. */
 const NEVER = 1e6;
@@ -26,7 +26,6 @@ export interface Found {
 }
 
 export interface PlanSearch {
-  readonly segments: readonly Segment[];
   /** Contours that can be the motif. */
   readonly motifs: readonly Contour[];
   /** The cheapest way through a plan; null where there is none. */
@@ -37,30 +36,59 @@ export interface PlanSearch {
   costOf(plan: Plan, nodes: readonly number[]): number;
 }
 
+/** What the searches of a request share: its segments, their choices, and what was ever priced. */
+export interface Workshop {
+  readonly segments: readonly Segment[];
+  /** By bar: the tones that are given, or null. */
+  readonly given: readonly (readonly Tone[] | null)[];
+  readonly pools: PoolMaker;
+  readonly finisher: Finisher;
+  readonly edges: EdgeMaker;
+  readonly liking: Liking;
+  readonly route: Route;
+}
+
 /**
- * What a request's plans have in common: its segments, their choices and what they cost.
+ * Opens what the searches of a request share.
  * @param given by bar: the tones that are given, or null
- * @param wide bars that are offered other forms of the book's contours as well
  * @param mostNodes that a segment chooses from; as many as usual when left out
  */
-export function searchOver(
+export function openWorkshop(
   model: LineModel,
   book: PhraseBook,
   metre: MetrePhrases,
-  theme: Theme,
-  segments: readonly Segment[],
   given: readonly (readonly Tone[] | null)[],
-  wide: ReadonlySet<number>,
   mostNodes?: number,
-): PlanSearch {
-  const { level } = model.request;
-  const riff = book.manner === 'riff';
+): Workshop {
   const rules = nodeRulesFor(model, book);
-  const pools = poolMaker(model, rules, metre, mostNodes);
-  const finisher = finisherFor(model, { longChromatics: rules.longChromatics, walk: !riff });
-  const edges = edgeMaker(model, finisher, JOIN_WEIGHT[book.manner]);
-  const liking = likingFor(book.manner, level);
-  const { onward, firstOf, anchors } = onwardOf(segments);
+  const finisher = finisherFor(model, {
+    longChromatics: rules.longChromatics,
+    walk: book.manner === 'walk',
+  });
+  const kept = given.map((tones) => tones !== null);
+  const segments = segmentsOf(model, metre.metre, kept);
+  return {
+    segments,
+    given,
+    pools: poolMaker(model, rules, metre, mostNodes),
+    finisher,
+    edges: edgeMaker(model, finisher, JOIN_WEIGHT[book.manner]),
+    liking: likingFor(book.manner, model.request.level),
+    route: onwardOf(segments),
+  };
+}
+
+/**
+ * The search through the plans of a theme.
+ * @param wide bars that are offered other forms of the book's contours as well
+ */
+export function searchOver(
+  model: LineModel,
+  { segments, given, pools, finisher, edges, liking, route }: Workshop,
+  theme: Theme,
+  wide: ReadonlySet<number>,
+): PlanSearch {
+  const { onward, firstOf, anchors } = route;
   const fixed = new Map<number, Pool>();
 
   function poolAt(segment: Segment, plan: Plan): Pool {
@@ -260,7 +288,6 @@ export function searchOver(
   );
 
   return {
-    segments,
     motifs: [...new Set(motifs)],
     best(plan) {
       const stage = stageOf(plan);
