@@ -70,6 +70,10 @@ export function demandsOf(
   };
   const density = [...aims].sort(nearerFirst).find((aim) => aim.density !== undefined)?.density ?? null;
   const silence = Math.max(0, ...aims.map((aim) => aim.silence ?? 0));
+  const places = (pitchClass: number | undefined): boolean =>
+    pitchClass !== undefined && pitchesOf(narrow, pitchClass).length > 0;
+  const fits = chords.every((chord) => chord.some(places));
+  const rootless = fits && !chords.every(([home]) => places(home));
   const key = [
     [...techniques],
     [...wanted],
@@ -79,10 +83,9 @@ export function demandsOf(
     narrow.low,
     narrow.high,
     positions,
+    fits,
+    rootless,
   ].join(';');
-  const places = (pitchClass: number | undefined): boolean =>
-    pitchClass !== undefined && pitchesOf(narrow, pitchClass).length > 0;
-  const fits = chords.every((chord) => chord.some(places));
   return {
     techniques,
     freedoms: freedomsOf(techniques),
@@ -91,7 +94,7 @@ export function demandsOf(
     density,
     silence,
     reach: fits ? narrow : whole,
-    rootless: fits && !chords.every(([home]) => places(home)),
+    rootless,
     key,
   };
 }
