@@ -3,6 +3,7 @@ import { bpm } from '../../src/core/base';
 import {
   deriveSheets,
   HANDOUT_BLOCKS,
+  type Lesson,
   type LineSheet,
   leaveOut,
   sampleLesson,
@@ -16,6 +17,7 @@ import { excerptOf } from '../../src/handout/excerpt';
 import type { Mark } from '../../src/handout/layout/marks';
 import type { HandoutLayout } from '../../src/handout/layout/pages';
 import { points } from '../../src/handout/layout/paper';
+import { applyPreset, HANDOUT_PRESETS } from '../../src/handout/model/presets';
 import { layOutForPrint } from './drawn';
 import { layOut, lessonWith, measure } from './lessons';
 
@@ -262,5 +264,31 @@ describe('bars taken out of a line', () => {
       })),
     }));
     expect(trickiestBar({ ...line, bars: first })).toBeNull();
+  });
+});
+
+describe('what is filled in by hand', () => {
+  const textsOf = (lesson: Lesson): readonly string[] =>
+    layOut(lesson).pages.flatMap(({ marks }) =>
+      marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : [])),
+    );
+
+  test('a test has name, date and mark before its first bar, and no hand position', () => {
+    const test = HANDOUT_PRESETS.find(({ id }) => id === 'test');
+    const { handout } = lessonWith({});
+    const lesson = lessonWith(test === undefined ? {} : applyPreset(handout, test));
+    const texts = textsOf(lesson);
+    const places = ['Name', 'Date', 'Mark'].map((label) => texts.indexOf(label));
+    expect(places[0]).toBeGreaterThan(0);
+    expect(places).toEqual([0, 1, 2].map((step) => (places[0] ?? 0) + step));
+    expect(texts.join(' ')).not.toContain('hand in position');
+  });
+
+  test('a diary has a line for each of seven days, with the tempo reached', () => {
+    for (const print of ['normal', 'large'] as const) {
+      const texts = textsOf(lessonWith({ blocks: ['music', 'diary'], print }));
+      expect(texts).toContain('Tempo reached');
+      expect(texts.filter((text) => text.endsWith('day') && text !== 'Day')).toHaveLength(7);
+    }
   });
 });

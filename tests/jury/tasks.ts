@@ -1,5 +1,5 @@
 import { type LineNote, type Metre, midiOf, TICKS_PER_QUARTER } from '../../src/core/base';
-import { type FeelId, feelById, isFeelId } from '../../src/core/feel';
+import { type FeelId, feelById, homeMetre, isFeelId } from '../../src/core/feel';
 import { type ComposeRequest, type Level, TECHNIQUE_ROWS, type Technique } from '../../src/core/line';
 import { request } from '../line/notation';
 
@@ -19,7 +19,7 @@ export interface Task {
   readonly chart: string;
   /** Quarters a bar, where it has not four. */
   readonly beats?: number;
-  /** Where quarters do not say it: `6/8`. */
+  /** Where quarters do not say it and the feel's own metre is another: `6/8`. */
   readonly metre?: string;
   readonly seed?: number;
   readonly techniques?: readonly Technique[];
@@ -42,12 +42,18 @@ const techniquesAt = (feel: FeelId, level: number): readonly Technique[] =>
     (row) => row.from <= level && (row.belongs(feelById(feel)) || row.technique === 'approach note'),
   ).map(({ technique }) => technique);
 
+/** The metre that the task names; else the feel's own where it has as many quarters, as six-eight has three. */
+function metreOf({ metre: named, beats = 4 }: Task, feel: FeelId): Metre {
+  const own = homeMetre(feelById(feel));
+  if (named === undefined && (own.count * 4) / own.unit === beats) return own;
+  const { count, unit } = /^(?<count>\d+)\/(?<unit>4|8|2)$/.exec(named ?? `${beats}/4`)?.groups ?? {};
+  return { count: Number(count), unit: unit === '8' ? 8 : unit === '2' ? 2 : 4 };
+}
+
 /** What a line of a task is written over, whoever writes it: flats have their sign, as in the project's own grammar. */
 export function plainRequestOf(task: Task): ComposeRequest {
   const feel: FeelId = isFeelId(task.feel) ? task.feel : 'early-ska';
-  const { count, unit } =
-    /^(?<count>\d+)\/(?<unit>4|8|2)$/.exec(task.metre ?? `${task.beats ?? 4}/4`)?.groups ?? {};
-  const metre: Metre = { count: Number(count), unit: unit === '8' ? 8 : unit === '2' ? 2 : 4 };
+  const metre = metreOf(task, feel);
   const chart = task.chart.replace(/b(?=[\d\s|/]|$|m|7|6|dim|maj)/g, '♭');
   return request(chart, { feel, level: task.level, tempo: task.tempo, metre });
 }

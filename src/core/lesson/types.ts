@@ -143,12 +143,14 @@ export type Piece = LinePiece | BlankPiece;
 
 /** The parts of the handout that can be left out and put in order. */
 export const HANDOUT_BLOCKS = [
+  'name',
   'facts',
   'chart',
   'shapes',
   'rhythm',
   'music',
   'practice',
+  'diary',
   'notes',
   'cautions',
 ] as const;

@@ -5,8 +5,12 @@ import { moved, type Tag } from '../layout/marks';
 import { headingRow, joinRows, paragraphRows, type Row } from '../layout/rows';
 import type { BlockContext } from './context';
 
+/** One pair of eighths is not worth a part of the sheet (common practice, no source). */
+const LEAST = 2;
+
 /**
- * Index of the bar whose rhythm is hardest to place; null when every bar only marches on the beat.
+ * Index of the bar whose rhythm is hardest to place; null when every bar only marches on the beat, with a
+ * pair of eighths at most.
  *
  * What makes it hard (common practice, no source): a silent beat one, a note off the beat, and most of all a
  * note off the beat that is held over the next one.
@@ -14,7 +18,7 @@ import type { BlockContext } from './context';
 export function trickiestBar(sheet: LineSheet): number | null {
   const marks = sheet.bars.map(difficulty);
   const most = Math.max(0, ...marks);
-  return most === 0 ? null : marks.indexOf(most);
+  return most < LEAST ? null : marks.indexOf(most);
 }
 
 function difficulty({ notes, written }: SheetBar): number {

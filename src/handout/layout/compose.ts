@@ -3,6 +3,7 @@ import type { ScoreLayout, ScoreOptions } from '../../score';
 import { atFoot, cautionRows } from '../blocks/cautions';
 import { codeRows } from '../blocks/code';
 import type { BlockContext, EngravedScore } from '../blocks/context';
+import { diaryRows, nameRows } from '../blocks/forms';
 import { headRow, type Logo } from '../blocks/head';
 import { noteRows } from '../blocks/notes';
 import { pieceRows } from '../blocks/piece';
@@ -70,6 +71,10 @@ const isNamed = ({ name }: Sheet, { lesson, sheets }: Copy): boolean =>
 
 function sheetBlockRows(block: HandoutBlock, copy: Copy, context: BlockContext): readonly Row[] {
   switch (block) {
+    case 'name':
+      return nameRows(context);
+    case 'diary':
+      return diaryRows(context);
     case 'practice':
       return practiceRows(copy.lesson, copy.sheets, context);
     case 'notes':

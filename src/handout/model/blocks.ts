@@ -3,12 +3,14 @@ import { fullSettings } from './settings';
 
 /** What a part of the handout is called, for the designer and in sentences about the page. */
 const BLOCK_NAMES: Readonly<Record<HandoutBlock, string>> = {
+  name: 'Name, date and mark',
   facts: 'Tempo, feel and key',
   chart: 'Chord chart',
   shapes: 'Shapes to learn',
   rhythm: 'The tricky rhythm',
   music: 'The line',
   practice: 'Practice steps',
+  diary: 'Practice diary',
   notes: 'Notes',
   cautions: 'Hands and ears',
 };

@@ -55,9 +55,9 @@ export const HANDOUT_PRESETS: readonly HandoutPreset[] = [
     id: 'test',
     name: 'Test',
     description:
-      'The staff alone, to be read: no tab, degrees, fingers, counting or hand positions, nothing that helps.',
+      'The staff alone, to be read, under places for name, date and mark: no tab, degrees, fingers, counting or hand positions, nothing that helps.',
     settings: {
-      blocks: ['facts', 'music', 'notes', 'cautions'],
+      blocks: ['name', 'facts', 'music', 'notes', 'cautions'],
       degrees: false,
       fingers: false,
       counting: false,
