@@ -54,13 +54,16 @@ function handStatement(sheet: LineSheet): string {
   return `hand in positions ${roman(lowest)} ${joint} ${roman(highest)}`;
 }
 
-/** One line about a piece: feel, tempo, level, key, hand. */
-export function pieceFacts(sheet: LineSheet, piece: LinePiece | undefined): string {
+/**
+ * One line about a piece: feel, tempo, level, key, hand.
+ * @param hand - whether the hand's position is told; a sheet to be read without help keeps it to itself
+ */
+export function pieceFacts(sheet: LineSheet, piece: LinePiece | undefined, hand: boolean): string {
   const facts = [
     sheet.feel.name,
     tempoStatement(sheet),
     keyStatement(sheet),
-    handStatement(sheet),
+    hand ? handStatement(sheet) : '',
     piece === undefined ? '' : `level ${piece.level}`,
   ];
   return facts.filter((fact) => fact !== '').join(' · ');

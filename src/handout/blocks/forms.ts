@@ -72,10 +72,8 @@ function lineOf(words: readonly string[], height: number, head: boolean, context
   const { width, sizes } = context;
   const style = head ? sizes.bodyBold : sizes.body;
   const tag: Tag = { role: 'P' };
-  const edges = COLUMNS.reduce<readonly number[]>(
-    (all, { share }) => [...all, (all.at(-1) ?? 0) + share * width],
-    [0],
-  );
+  const edges = [0];
+  for (const { share } of COLUMNS) edges.push((edges.at(-1) ?? 0) + share * width);
   const baseline = height / 2 + style.size * 0.35;
   const rules: readonly Mark[] = [
     ...(head ? [{ kind: 'rule' as const, x: 0, y: 0, width, height: 0 }] : []),

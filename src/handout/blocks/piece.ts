@@ -45,9 +45,7 @@ function lineBlockRows(
 ): readonly Row[] {
   switch (block) {
     case 'facts':
-      return paragraphRows(pieceFacts(sheet, set.piece), context.sizes.body, context.width, context.measure, {
-        gap: set.named ? 0 : 2,
-      }).map((row) => ({ ...row, keepWithNext: true }));
+      return factRows(sheet, set, context);
     case 'chart':
       return chartRows(sheet, context);
     case 'shapes':
@@ -63,6 +61,14 @@ const figureOf = (sheet: Sheet, system: SystemLayout, { settings }: BlockContext
   role: 'Figure',
   alternative: systemWords(sheet, system, { places: settings.parts !== 'staff', empty: 'Silence.' }),
 });
+
+/** On the staff alone nothing tells where the hand stands, so that it can be a test. */
+function factRows(sheet: LineSheet, { piece, named }: PieceToSet, context: BlockContext): readonly Row[] {
+  const { sizes, width, measure, settings } = context;
+  const facts = pieceFacts(sheet, piece, settings.parts !== 'staff');
+  const rows = paragraphRows(facts, sizes.body, width, measure, { gap: named ? 0 : 2 });
+  return rows.map((row) => ({ ...row, keepWithNext: true }));
+}
 
 /** The systems of a piece, each of which stays whole. */
 function musicRows(sheet: Sheet, context: BlockContext): readonly Row[] {
