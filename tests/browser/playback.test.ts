@@ -238,7 +238,7 @@ describe('the player', () => {
         await player.play({ steps: [step], mix });
         while (player.state().kind !== 'stopped') {
           const position = player.position();
-          if (position !== null) rounds[position.round] = tunes.indexOf(position.performance);
+          if (position !== null) rounds[position.place.round] = tunes.indexOf(position.performance);
           await new Promise((resolve) => setTimeout(resolve, 20));
         }
         await new Promise((resolve) => setTimeout(resolve, 1000));
