@@ -279,6 +279,8 @@ test('printed at any moment, the page prints the handout or says one moment, and
   };
   const seen: string[] = [];
   await page.getByRole('textbox', { name: 'Lesson title' }).fill('Tuesday, week 9');
+  // What was made of the title before is taken away as soon as the change has come through.
+  await page.locator('.handout-print').waitFor({ state: 'detached' });
   for (let print = 0; print < 8; print += 1) {
     const text = await printed();
     const waits = text.includes('One moment');
