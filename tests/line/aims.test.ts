@@ -95,7 +95,7 @@ describe('aims of the teacher', () => {
       [0, [4, 5, 6, 7]],
     ]);
     expect(misses[0]?.message).toBe(
-      'No bar of bars 1–4 can show approach note with these chords, level and range.',
+      'No bar of bars 1 to 4 can show approach note with these chords, level and range.',
     );
   });
 

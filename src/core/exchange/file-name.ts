@@ -1,3 +1,4 @@
+import { listed } from '../base';
 import { type LineSheet, toldTempo } from '../lesson';
 import { PARTS, type Part } from '../playing';
 import { describeKeyIn } from '../theory';
@@ -35,7 +36,7 @@ function partsWords(parts: readonly Part[]): readonly string[] {
   const silent = BAND.filter((part) => !parts.includes(part));
   if (silent.length === 0) return [];
   if (silent.length === 1) return [`without ${silent[0] ?? ''}`];
-  return [band.length === 0 ? 'click only' : band.join(' and ')];
+  return [band.length === 0 ? 'click only' : listed(band)];
 }
 
 const BAND: readonly Part[] = PARTS.filter((part) => part !== 'click');

@@ -42,11 +42,11 @@ export function barsText({ model }: Pick<AnalysedLine, 'model'>, bars: readonly 
   const pickup = runs[0]?.from === 0 ? ['the pickup'] : [];
   const counted = runs.filter(({ from }) => from > 0);
   const byDistance = regularly(counted);
-  if (byDistance !== null) return [...pickup, byDistance].join(' and ');
+  if (byDistance !== null) return listed([...pickup, byDistance]);
   const texts = counted.flatMap(({ from, to }) =>
     to === from ? [`${from}`] : to === from + 1 ? [`${from}`, `${to}`] : [`${from}–${to}`],
   );
   const several = numbers.length - pickup.length > 1;
   const named = texts.length === 0 ? [] : [`${several ? 'bars' : 'bar'} ${listed(texts)}`];
-  return [...pickup, ...named].join(' and ');
+  return listed([...pickup, ...named]);
 }

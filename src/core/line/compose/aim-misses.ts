@@ -1,4 +1,4 @@
-import { capitalised, listed } from '../../base';
+import { barRange, capitalised, listed } from '../../base';
 import { techniquesInBar } from '../analysis';
 import { aimsIn, pitchesAtPosition } from '../asked';
 import { type HeardLine, hearLine, silenceOf, struck } from '../hearing';
@@ -176,12 +176,10 @@ export const unfulfilled = (
 export const techniquesOf = (model: LineModel, heard: HeardLine): readonly (readonly Technique[])[] =>
   model.bars.map((bar) => techniquesInBar(model, heard, bar.index));
 
-/** `bar 3`, `bars 1–4`, `the pickup`. */
+/** The bars of a phrase, which follow each other: `bar 3`, `bars 1 to 4`, `the pickup`. */
 function barsName(model: LineModel, bars: readonly number[]): string {
   const numbers = bars.map((bar) => barNumber(model, bar));
-  const [from, to] = [Math.min(...numbers), Math.max(...numbers)];
-  if (to === 0) return 'the pickup';
-  return from === to ? `bar ${from}` : `bars ${Math.max(1, from)}–${to}`;
+  return barRange(Math.min(...numbers), Math.max(...numbers));
 }
 
 const phraseMiss = (model: LineModel, shown: Shown, { aim, technique, bars }: Wish): AimMiss => ({
