@@ -71,6 +71,12 @@ describe('a text that is pasted', () => {
     ['[C]Down by the [F]river', 'Make each chord a bar', '| C | F |\n; Down by the river'],
     ['4/4 | C | F |', 'Write them as a chart has them', '(4/4)\n| C | F |'],
     ['| C (fine) | F |\nD.C. al Fine', 'Write them as a chart has them', '| C (fine) | F (D.C. al fine) |'],
+    [
+      '| Segno C | F To Coda | G7 D.S. al Coda | Coda C |',
+      'Write them as a chart has them',
+      '| (segno) C | F (to coda) | G7 (D.S. al coda) | (coda) C |',
+    ],
+    ['| C Fine | G7 D.C. al Fine |', 'Write them as a chart has them', '| C (fine) | G7 (D.C. al fine) |'],
     ['‖: C | F :‖', 'Write them as a chart has them', '||: C | F :||'],
     ['A minor | D minor', 'Write them as a chart has them', 'Am | Dm'],
     ['C maj7 | G on B', 'Write them as a chart has them', 'Cmaj7 | G/B'],

@@ -44,6 +44,10 @@ describe('what is said about a chart', () => {
     expect(describeFacts(sheetOf('| F | Bb | C7 | F |', 'D'))).toContain('The chords suggest F major.');
   });
 
+  test('chords of a mode say nothing against it', () => {
+    expect(describeFacts(sheetOf('| Dm | G | Dm | G |', 'D dorian'))).not.toContain('suggest');
+  });
+
   test('a piece without notes names feel, tempo and key only', () => {
     expect(describePiece(sheetOf('| Am | Dm | E7 | Am |'))).toBe(
       'Early ska, 126 bpm · A minor: no sharps or flats',

@@ -14,6 +14,22 @@ function timesOf(text: string): number | null {
   return /^repeat$/i.test(plain) ? 2 : timesIn(plain);
 }
 
+/** Words of the longest sign, `D.S. al Coda`. */
+const MOST_WORDS = 4;
+
+/** `G7 D.S. al Coda`, `Coda C`: a sign before or after the chords of a bar, in brackets as a chart has it. */
+function signsInBar(cell: string): string {
+  const words = cell.trim().split(/\s+/);
+  for (let count = Math.min(MOST_WORDS, words.length - 1); count > 0; count -= 1) {
+    const [first, last] = [words.slice(0, count), words.slice(-count)].map((part) => part.join(' '));
+    const [before, after] = [readNavigation(first ?? ''), readNavigation(last ?? '')];
+    const isBare = (text: string | undefined): boolean => text !== undefined && !/[()]/.test(text);
+    if (after !== null && isBare(last)) return ` ${words.slice(0, -count).join(' ')} (${after}) `;
+    if (before !== null && isBare(first)) return ` (${before}) ${words.slice(count).join(' ')} `;
+  }
+  return cell;
+}
+
 const closed = (cells: readonly string[], times: number): string =>
   `|: ${cells.map((each) => each.trim()).join(' | ')} :|${times > 2 ? ` x${times}` : ''}`;
 
@@ -57,7 +73,11 @@ export function barSigns(line: string): string {
     } else if (each.trim() === '' && gaps && index > 0) {
       open.push(' % ');
       changed = true;
-    } else open.push(chordSigns(each, true));
+    } else {
+      const signed = signsInBar(each);
+      if (signed !== each) changed = true;
+      open.push(chordSigns(signed, true));
+    }
   }
   if (!changed) return betweenBarLines(line, open);
   const rest = open.length === 0 ? [] : [`| ${open.map((each) => each.trim()).join(' | ')} |`];

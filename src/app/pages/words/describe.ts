@@ -88,6 +88,11 @@ function describeDominants(sheet: LineSheet): string {
     .join(' ');
 }
 
+/** Chords are only ever taken for major or minor, which says nothing against a mode on the same tonic. */
+const saysTheSame = (guess: Key, chosen: Key): boolean =>
+  sameKey(guess, chosen) ||
+  (chosen.mode !== 'major' && chosen.mode !== 'minor' && sameKey({ ...guess, mode: chosen.mode }, chosen));
+
 /** What can be said about the chart without asking anyone, in a sentence or three. */
 export function describeFacts(sheet: LineSheet): string {
   if (sheet.chart.bars.length === 0) {
@@ -98,7 +103,7 @@ export function describeFacts(sheet: LineSheet): string {
   const changes = keyChanges(sheet).join(', ');
   const keyName = (key: Key) => describeKeyIn(sheet.noteNames ?? 'letters', key);
   const doubt =
-    best !== undefined && !sameKey(best.key, sheet.key) ? `The chords suggest ${keyName(best.key)}.` : '';
+    best !== undefined && !saysTheSame(best.key, sheet.key) ? `The chords suggest ${keyName(best.key)}.` : '';
   return [
     `${bars}, ${keyStatement(sheet)}.`,
     changes === '' ? doubt : `${changes}.`,
