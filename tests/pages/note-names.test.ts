@@ -8,6 +8,7 @@ import { type LineNote, midiNumber, type SpelledPitch } from '../../src/core/bas
 import { barSignature, chordFunctions, signatureText } from '../../src/core/chart';
 import { checkLesson, composePiece, explainPiece, ideaOfferFor } from '../../src/core/composing';
 import { exportName, writeMidi, writeMusicXml, writeTextTab } from '../../src/core/exchange';
+import { GERMAN_NAMES } from '../../src/core/exchange/tab/write';
 import { TUNINGS } from '../../src/core/fretboard';
 import {
   aimWords,
@@ -147,7 +148,9 @@ function writtenFrom(lesson: Lesson): readonly string[] {
   const engraved = scores.flatMap(({ systems }) =>
     systems.flatMap(({ ink }) => ink.flatMap((each) => (each.kind === 'text' ? [each.text] : []))),
   );
-  return [...printed, ...engraved, writeTextTab(sheet, lesson.title), exportName(sheet, lesson.title)];
+  // A tab in German names says so in a line that the others do not have.
+  const tab = writeTextTab(sheet, lesson.title).replace(`${GERMAN_NAMES}\n`, '');
+  return [...printed, ...engraved, tab, exportName(sheet, lesson.title)];
 }
 
 const NATURAL: Readonly<Record<Naming, string>> = {
