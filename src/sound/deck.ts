@@ -5,6 +5,12 @@ import { STEMS, type Stem, type Stems } from './synthesis/stems';
 import type { Channel, Gain as Gate, StemPlayer } from './tone';
 import type { Mix } from './types';
 
+/**
+ * Whole samples are told to the browser by this much of a sample early. It rounds times up to whole samples, and a product
+ * that is a hair too large would begin one sample late and leave a hole where two pieces meet.
+ */
+const HAIR = 1e-6;
+
 /** Seconds in which a part is switched on or off, and in which a stop falls silent. */
 const SWITCH = 0.02;
 const STOP = 0.006;
@@ -47,6 +53,7 @@ export interface Deck {
  */
 export function createDeck({ tone, context }: Audio, mix: Mix): Deck {
   const { sampleRate } = context;
+  const secondsAt = (sample: number): number => (sample - HAIR) / sampleRate;
   const master = new tone.Gain({ context, gain: 1 });
   master.connect(context.destination);
   const music = new tone.Gain({ context, gain: 1 });
@@ -119,9 +126,9 @@ export function createDeck({ tone, context }: Audio, mix: Mix): Deck {
       };
     }
     const time = (player: StemPlayer | null, from: number, to: number | null, offset = 0): void => {
-      player?.start(from / sampleRate, offset / sampleRate);
+      player?.start(secondsAt(from), offset / sampleRate);
       if (to !== null) {
-        player?.stop(to / sampleRate);
+        player?.stop(secondsAt(to));
       }
     };
     const drop = (): void => {
@@ -145,7 +152,7 @@ export function createDeck({ tone, context }: Audio, mix: Mix): Deck {
       cutAt: (sample) => {
         // Not by stopping the players: a player that is told to stop while it sounds can lose the run of samples
         // that the audio thread was about to take, and is late from then on.
-        gate.gain.setValueAtTime(0, sample / sampleRate);
+        gate.gain.setValueAtTime(0, secondsAt(sample));
         // By the device's time, behind which the page's own timers run ahead on a laden machine.
         context.setTimeout(drop, sample / sampleRate - context.currentTime + PAST_CUT);
       },
