@@ -82,13 +82,25 @@ export function createSession(
   }: Place): Promise<Result<Segment | null, string>> =>
     render({ performance, rounds, begin: entered, leaving });
 
-  /** Calls back when a sample is played, or soon where it has been. */
+  /** What is called next; there is never more than one thing to wait for. */
+  let waiting: number | null = null;
+  const waitForNothing = (): void => {
+    if (waiting !== null) context.clearTimeout(waiting);
+    waiting = null;
+  };
+
+  /**
+   * Calls back when a sample is played, or at once where it has been. Tone's transport would not do: it has looked a tenth
+   * of a second ahead already, and what is scheduled before that never comes.
+   */
   const callAt = (sample: number, callback: () => void): void => {
-    context.transport.scheduleOnce(
+    waitForNothing();
+    waiting = context.setTimeout(
       () => {
+        waiting = null;
         if (!closed) callback();
       },
-      (Math.max(sample, soon()) - origin) / sampleRate,
+      Math.max(0, sample / sampleRate - context.currentTime),
     );
   };
 
@@ -98,7 +110,7 @@ export function createSession(
   /** Prepares what comes after the last segment: its next round, the next step, or the end. */
   const followUp = (): void => {
     const last = lineUp.last();
-    context.transport.cancel(0);
+    waitForNothing();
     if (last === undefined) return;
     const goesOn = last.rounds === 'endless' || last.rounds > 1;
     if (goesOn && steps[last.step]?.again !== undefined) {
@@ -265,7 +277,6 @@ export function createSession(
         const intro = Math.round(secondsAt(performance, performance.intro) * sampleRate);
         deck.fadeIn(fade.from, fade.seconds, origin - Math.min(0, result.value.begin + intro));
       }
-      context.transport.start(origin / sampleRate);
       lineUp.add(place, result.value, cue, origin);
       followUp();
       return success(true);
@@ -293,16 +304,13 @@ export function createSession(
     position: () => {
       const heard = now() - audio.outputDelay() * sampleRate;
       const playing = lineUp.at(heard);
-      if (playing === undefined || heard < playing.start) {
-        return null;
-      }
-      return positionIn(playing, heard);
+      const isOver = playing === undefined || (playing.end !== null && heard >= playing.end);
+      return isOver || heard < playing.start ? null : positionIn(playing, heard);
     },
     close: () => {
       closed = true;
       deck.close();
-      context.transport.stop(context.currentTime);
-      context.transport.cancel(0);
+      waitForNothing();
     },
   };
 }

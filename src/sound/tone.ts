@@ -2,7 +2,6 @@
  * The parts of Tone that play finished stems, and nothing else of it. They come from its modules because its
  * front door starts an audio device and a blob worker on import, which the page's security policy forbids.
  */
-import 'tone/build/esm/core/clock/Transport.js';
 import 'tone/build/esm/core/context/Destination.js';
 
 export { Channel } from 'tone/build/esm/component/channel/Channel.js';
