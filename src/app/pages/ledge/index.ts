@@ -1,2 +1,3 @@
 export { Ledge } from './ledge';
 export { FRETBOARD, useLedgeHeight, usePlayedLine } from './line';
+export { NeckButton } from './neck-button';

@@ -4,6 +4,7 @@ import { Later, useAtWork, useEditor, useLessonButNotes } from '../at-work';
 import { PlayAndStop, PlaybackStatus, PlayingSentence, usePlayingKeys } from '../playing';
 import type { SaveNeck } from '../saving';
 import { FRETBOARD, useLedgeHeight, usePlayedLine } from './line';
+import { NeckButton } from './neck-button';
 
 interface LedgeProps {
   readonly settled: Lesson;
@@ -38,17 +39,7 @@ export const Ledge = memo(function Ledge({ settled, saveNeck }: LedgeProps) {
         )}
         <PlaybackStatus playback={playback} lesson={lesson} />
       </div>
-      {line !== null && (
-        <button
-          type="button"
-          className="button button--quiet ledge__neck"
-          aria-expanded={neck}
-          aria-controls={neck ? 'fretboard' : undefined}
-          onClick={() => setNeck(!neck)}
-        >
-          Fretboard
-        </button>
-      )}
+      {line !== null && <NeckButton shown={neck} onShow={setNeck} />}
     </section>
   );
 });

@@ -2,55 +2,9 @@ import { createStore } from 'zustand/vanilla';
 import { deriveSheet, type Lesson, type LinePiece, type LineSheet, lineAtHand } from '../../../core/lesson';
 import type { Performance, PlayPlace, PlayStep } from '../../../core/performance';
 import { boundsOf, climbs, mixOf, practiceTempo, soundsTheSame } from '../../../core/playing';
-import type { Mix, Player, PlayPosition } from '../../../sound';
-
-/** What is heard: a piece as the ledge says, or one idea in its place. */
-export type Heard =
-  | { readonly kind: 'piece'; readonly pieceId: string }
-  | { readonly kind: 'idea'; readonly pieceId: string; readonly ideaId: string }
-  /** The click or a tone by itself; it belongs to no piece. */
-  | { readonly kind: 'alone'; readonly pieceId: ''; readonly name: string };
-
-/** A place at which playing was paused. */
-interface Paused {
-  readonly pieceId: string;
-  /** Index of the written bar, with whose beginning it goes on. */
-  readonly bar: number;
-  readonly place: PlayPlace;
-}
-
-export interface PlaybackState {
-  readonly kind: 'stopped' | 'preparing' | 'playing';
-  /** A sentence when the last attempt failed. */
-  readonly fault: string | null;
-  readonly heard: Heard | null;
-  /** Where it goes on after a pause; null while nothing is paused. */
-  readonly paused: Paused | null;
-  /** Index of the written bar that sounds, or null. */
-  readonly bar: number | null;
-  /** Index of the written bar that what is heard begins with. */
-  readonly first: number;
-  /** It is counted in: the music has not begun yet. */
-  readonly counting: boolean;
-  /** Index of the rung that is climbed, and the rounds finished on it. */
-  readonly step: number;
-  readonly round: number;
-  /** It has played so long without a break that a rest would do good; until the next beginning. */
-  readonly restDue: boolean;
-}
-
-const SILENT: PlaybackState = {
-  kind: 'stopped',
-  fault: null,
-  heard: null,
-  paused: null,
-  bar: null,
-  first: 0,
-  counting: false,
-  step: 0,
-  round: 0,
-  restDue: false,
-};
+import type { Mix, Player } from '../../../sound';
+import { createFollowing } from './following';
+import { type Heard, type PlaybackState, SILENT } from './playback-state';
 
 /** Where the lesson and the place in it come from: a session, or a page of its own with a copy. */
 export interface PlaybackSource {
@@ -84,18 +38,6 @@ const firstBarOf = (steps: readonly PlayStep[]): number => steps[0]?.performance
 
 const beginsCounted = (steps: readonly PlayStep[]): boolean => (steps[0]?.performance.countIn ?? 0) > 0;
 
-const isCountedIn = ({ playedBar, performance, tick }: PlayPosition): boolean =>
-  playedBar === null && tick < performance.countIn - performance.intro;
-
-/** The bar to show; the last hit belongs to the bar that was shown before it. */
-function barShown(position: PlayPosition | null, before: number | null): number | null {
-  if (position === null) return null;
-  const { ending } = position.performance;
-  return ending !== null && position.tick >= ending ? before : position.bar;
-}
-
-type Follower = (position: PlayPosition | null) => void;
-
 /**
  * Joins the lesson to the player: what is asked for in the sentence is played, and goes on with every change of the
  * lesson while it sounds. It reads the lesson and changes nothing in it.
@@ -103,7 +45,7 @@ type Follower = (position: PlayPosition | null) => void;
  */
 export function createPlayback(source: PlaybackSource, open: () => Promise<Player> = openPlayer) {
   const store = createStore<PlaybackState>(() => SILENT);
-  const followers = new Set<Follower>();
+  const following = createFollowing(store, () => player?.position() ?? null);
   let loading: Promise<readonly [Player, PerformanceRoom]> | null = null;
   let player: Player | null = null;
   /** There as soon as the player is. */
@@ -122,12 +64,12 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
       if (state.kind === 'stopped') {
         const { paused } = store.getState();
         store.setState({ ...SILENT, paused, fault: state.fault });
-        for (const follower of followers) follower(null);
+        following.tell(null);
       } else {
         store.setState({ kind: state.kind });
         if (state.kind === 'playing') {
           resting = setTimeout(() => store.setState({ restDue: true }), LONG);
-          watch();
+          following.watch();
         }
       }
     });
@@ -145,30 +87,6 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
       loading = null;
       throw problem;
     }
-  };
-
-  let watching = false;
-  const watch = () => {
-    if (watching) return;
-    watching = true;
-    const frame = () => {
-      if (store.getState().kind !== 'playing') {
-        watching = false;
-        return;
-      }
-      const position = player?.position() ?? null;
-      const step = position?.place.rung ?? 0;
-      const round = position?.place.round ?? 0;
-      const shown = store.getState();
-      const bar = barShown(position, shown.bar);
-      const counting = position === null ? shown.counting : isCountedIn(position);
-      if (bar !== shown.bar || counting !== shown.counting || step !== shown.step || round !== shown.round) {
-        store.setState({ bar, counting, step, round });
-      }
-      for (const follower of followers) follower(position);
-      requestAnimationFrame(frame);
-    };
-    requestAnimationFrame(frame);
   };
 
   const start = async (
@@ -360,15 +278,11 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
     /** Silence for good: gives the sound device back. */
     end(): void {
       store.setState(SILENT);
-      followers.clear();
+      following.end();
       player?.dispose();
       player = null;
     },
-    /** Calls `follower` every frame while something sounds, and once with null when it ends. */
-    follow(follower: Follower): () => void {
-      followers.add(follower);
-      return () => followers.delete(follower);
-    },
+    follow: following.follow,
   };
 }
 

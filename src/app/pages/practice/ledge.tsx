@@ -3,7 +3,7 @@ import { deriveSheet, type Lesson, lineAtHand, toldTempo } from '../../../core/l
 import { climbs, fasterBy, practiceTempo } from '../../../core/playing';
 import { Later, laterPart, useAtWork, useEditor } from '../at-work';
 import { gliding } from '../common';
-import { FRETBOARD, useLedgeHeight, usePlayedLine } from '../ledge';
+import { FRETBOARD, NeckButton, useLedgeHeight, usePlayedLine } from '../ledge';
 import { inShort, PlaybackStatus, PlayingSentence, type SentenceProps } from '../playing';
 import { useScreenAwake } from './awake';
 import { PracticeButtons } from './buttons';
@@ -61,15 +61,7 @@ export function PracticeLedge({ lesson, rest }: PracticeLedgeProps) {
             <button type="button" className="button button--quiet" onClick={() => setLarge(true)}>
               Large view
             </button>
-            <button
-              type="button"
-              className="button button--quiet ledge__neck"
-              aria-expanded={neck}
-              aria-controls={neck ? 'fretboard' : undefined}
-              onClick={() => setNeck(!neck)}
-            >
-              Fretboard
-            </button>
+            <NeckButton shown={neck} onShow={setNeck} />
           </div>
           {large && (
             <Later
