@@ -3,6 +3,7 @@ import { bpm } from '../../src/core/base';
 import {
   deriveSheets,
   HANDOUT_BLOCKS,
+  keysStatement,
   type Lesson,
   type LineSheet,
   leaveOut,
@@ -11,7 +12,7 @@ import {
   setPlaying,
 } from '../../src/core/lesson';
 import { proposeLadder } from '../../src/core/playing';
-import { keyStatement, tempoText } from '../../src/handout/blocks/facts';
+import { tempoText } from '../../src/handout/blocks/facts';
 import { trickiestBar } from '../../src/handout/blocks/rhythm';
 import { excerptOf } from '../../src/handout/excerpt';
 import type { Mark } from '../../src/handout/layout/marks';
@@ -53,7 +54,7 @@ describe('what the page says', () => {
   });
 
   test('the key statement is computed from the key of the line', () => {
-    expect(keyStatement(lineOf(lessonWith({})))).toBe('F major: one flat (B♭)');
+    expect(keysStatement(lineOf(lessonWith({})))).toBe('F major: one flat (B♭)');
   });
 
   test.each([

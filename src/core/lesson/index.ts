@@ -73,5 +73,6 @@ export { instrumentOf, lineRequest, readPiece } from './request';
 export { SAMPLE_TITLES, sampleLesson } from './samples';
 export { deriveSheet, deriveSheets } from './sheet';
 export * from './sheet-types';
+export { handStatement, keyStatement, keysStatement } from './statements';
 export * from './types';
 export { differInUseOnly } from './use-only';

@@ -1,20 +1,17 @@
-import {
-  barName,
-  beatsOf,
-  capitalised,
-  counted,
-  type LineNote,
-  listed,
-  type Metre,
-} from '../../../core/base';
+import { barName, beatsOf, capitalised, counted, type LineNote, type Metre } from '../../../core/base';
 import { type ChartBar, harmonyText } from '../../../core/chart';
-import { romanNumeral } from '../../../core/fretboard';
-import { keyChanges, type LineSheet, tempoWords } from '../../../core/lesson';
+import {
+  handStatement,
+  keyChanges,
+  keyStatement,
+  keysStatement,
+  type LineSheet,
+  tempoWords,
+} from '../../../core/lesson';
 import type { BarAnalysis, Technique } from '../../../core/line';
 import {
   type Chord,
   describeKeyIn,
-  describeSignature,
   formatChordIn,
   isForeignDominantOf,
   type Key,
@@ -28,31 +25,9 @@ export const chordsOf = (bar: ChartBar, noteNames?: LineSheet['noteNames']): str
     .filter((symbol, index, symbols) => symbol !== symbols[index - 1])
     .join(' ');
 
-/** Where the hand stands in the line: `hand in position I, open strings`; '' for a line without notes. */
-function describeHand(sheet: LineSheet): string {
-  const fingered = sheet.fingering.notes.filter((note) => note !== null);
-  const stopped = fingered.filter((note) => note.fret > 0);
-  const open = fingered.length > stopped.length;
-  const positions = [...new Set(stopped.map((note) => note.position))].sort((one, other) => one - other);
-  if (positions.length === 0) return open ? 'open strings' : '';
-  const places =
-    positions.length > 3
-      ? `positions ${romanNumeral(positions[0] ?? 0)} to ${romanNumeral(positions.at(-1) ?? 0)}`
-      : `position${positions.length === 1 ? '' : 's'} ${listed(positions.map(romanNumeral))}`;
-  return `hand in ${places}${open ? ', open strings' : ''}`;
-}
-
-/** `F major: one flat (B♭)`, in the note names of the lesson. */
-const keyStatement = ({ key, noteNames = 'letters' }: LineSheet): string =>
-  `${describeKeyIn(noteNames, key)}: ${describeSignature(key, noteNames)}`;
-
 /** The line under a piece's name: feel, tempo, key and hand, all computed. */
 export const describePiece = (sheet: LineSheet): string =>
-  [
-    `${sheet.feel.name}, ${tempoWords(sheet, sheet.tempo)}`,
-    [keyStatement(sheet), ...keyChanges(sheet)].join(', '),
-    describeHand(sheet),
-  ]
+  [`${sheet.feel.name}, ${tempoWords(sheet, sheet.tempo)}`, keysStatement(sheet), handStatement(sheet)]
     .filter((part) => part !== '')
     .join(' · ');
 
