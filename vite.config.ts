@@ -7,6 +7,9 @@ import { offline } from './build/offline.ts';
 import { practicePage } from './build/practice-page.ts';
 import { securityPolicy } from './build/security-policy.ts';
 
+/** What is heard in real time is listened to alone: a second browser beside it would be heard as a gap. */
+const sounding = ['tests/browser/{play*,practice}.test.ts'];
+
 export default defineConfig({
   base: './',
   plugins: [react(), securityPolicy(), thirdPartyNotices(), practicePage(), offline()],
@@ -29,6 +32,9 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'unit',
+          // Left to itself Vitest keeps one core back, which on two cores is half of the time.
+          maxWorkers: 2,
+          sequence: { groupOrder: 0 },
           include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
           exclude: ['tests/browser/**', 'tests/rules/**', 'tests/pictures/**'],
           environment: 'node',
@@ -44,6 +50,8 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'rules',
+          maxWorkers: 2,
+          sequence: { groupOrder: 0 },
           include: ['tests/rules/**/*.test.ts'],
           environment: 'node',
           benchmark: { include: [] },
@@ -54,9 +62,25 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'browser',
+          maxWorkers: 2,
+          sequence: { groupOrder: 1 },
           include: ['tests/browser/**/*.test.ts'],
+          exclude: sounding,
           environment: 'node',
           benchmark: { include: ['tests/bench/browser/*.bench.ts'] },
+          globalSetup: ['tests/support/serve.ts'],
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'sounding',
+          sequence: { groupOrder: 2 },
+          include: sounding,
+          environment: 'node',
+          benchmark: { include: [] },
           globalSetup: ['tests/support/serve.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,

@@ -40,18 +40,43 @@ const contentTypes: Readonly<Record<string, string>> = {
   '.woff2': 'font/woff2',
 };
 
+interface Site {
+  readonly host: string;
+  close(): Promise<void>;
+}
+
+/** Where the site stands that all projects of one run share: each of them loads this file for itself. */
+const SHARED = Symbol.for('ground-bass.test-site');
+const held = process as NodeJS.Process & { [SHARED]?: { readonly site: Promise<Site>; users: number } };
+
+/** Builds and serves the site for the first project that asks, and takes it down after the last. */
 export default async function setUp(project: TestProject): Promise<() => Promise<void>> {
+  held[SHARED] ??= { site: openSite(), users: 0 };
+  const shared = held[SHARED];
+  shared.users += 1;
+  const { host, close } = await shared.site;
+  project.provide('site', { app: `${host}/some/where/`, bench: `${host}/bench/bench.html` });
+  return async () => {
+    shared.users -= 1;
+    if (shared.users > 0) return;
+    delete held[SHARED];
+    await close();
+  };
+}
+
+async function openSite(): Promise<Site> {
   const folder = await mkdtemp(join(tmpdir(), 'ground-bass-site-'));
   await buildSite(folder);
   const server = await serve(folder);
   const address = server.address();
   if (address === null || typeof address === 'string') throw new Error('The test server has no port.');
-  const host = `http://127.0.0.1:${address.port}`;
-  project.provide('site', { app: `${host}/some/where/`, bench: `${host}/bench/bench.html` });
-  return async () => {
-    server.closeAllConnections();
-    await new Promise((resolve) => server.close(resolve));
-    await rm(folder, { recursive: true });
+  return {
+    host: `http://127.0.0.1:${address.port}`,
+    async close() {
+      server.closeAllConnections();
+      await new Promise((resolve) => server.close(resolve));
+      await rm(folder, { recursive: true });
+    },
   };
 }
 
