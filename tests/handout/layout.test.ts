@@ -25,6 +25,7 @@ describe('lines of text', () => {
   test('break at spaces, and inside a word only when it is wider than the line', () => {
     expect(wrap('clap the rhythm of bar two', 10, letters)).toEqual(['clap the', 'rhythm of', 'bar two']);
     expect(wrap('a Quartsextakkord', 10, letters)).toEqual(['a', 'Quartsexta', 'kkord']);
+    expect(wrap('hand in second, level\u00a03', 20, letters)).toEqual(['hand in second,', 'level 3']);
     expect(wrap('   ', 10, letters)).toEqual([]);
   });
 

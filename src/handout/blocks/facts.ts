@@ -43,7 +43,7 @@ export function pieceFacts(sheet: LineSheet, piece: LinePiece | undefined, hand:
     tempoStatement(sheet),
     keysStatement(sheet),
     hand ? handStatement(sheet) : '',
-    piece === undefined ? '' : `level ${piece.level}`,
+    piece === undefined ? '' : `level\u00a0${piece.level}`,
   ];
   return facts.filter((fact) => fact !== '').join(' · ');
 }

@@ -91,8 +91,11 @@ export function paragraphRows(
   );
 }
 
+/** Holds two words in one line; set as a plain space. */
+const NO_BREAK = '\u00a0';
+
 /**
- * Breaks a text into lines no wider than `width`, at spaces where it can.
+ * Breaks a text into lines no wider than `width`, at spaces where it can, but not at a no-break space.
  * @param indent - what the first line has less
  */
 export function wrap(
@@ -103,7 +106,8 @@ export function wrap(
 ): readonly string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(/\s+/).filter((part) => part !== '')) {
+  for (const part of text.split(/[^\S\u00a0]+/).filter((each) => each !== '')) {
+    const word = part.replaceAll(NO_BREAK, ' ');
     const longer = line === '' ? word : `${line} ${word}`;
     if (measure(longer) + (lines.length === 0 ? indent : 0) <= width) {
       line = longer;
