@@ -3,7 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { midiOf, ticks } from '../../src/core/base';
 import { caretInLetters, chartInLetters } from '../../src/core/chart';
 import { composePiece } from '../../src/core/composing';
+import { FEEL_IDS, feelById, feelTempo } from '../../src/core/feel';
 import {
+  addPiece,
   changeLine,
   editChartBar,
   fitsBehind,
@@ -17,6 +19,7 @@ import {
   setMetre,
   setTempo,
 } from '../../src/core/lesson';
+import { tempoWithin } from '../../src/core/lesson/commands/settings';
 import type { Naming } from '../../src/core/theory';
 
 const PIECE = 'piece-1';
@@ -299,5 +302,34 @@ describe('the tempo of a new line', () => {
     const chosen = setTempo(written, PIECE, 130);
     expect(tempoIn(setFeel(chosen, PIECE, 'one-drop'))).toBe(130);
     expect(tempoIn(setFeel(chosen, PIECE, 'rocksteady'))).not.toBe(130);
+  });
+
+  it('is so from any feel and metre to any other, before a chart is written and after', () => {
+    const metres = [
+      { count: 4, unit: 4 },
+      { count: 3, unit: 4 },
+      { count: 2, unit: 2 },
+      { count: 6, unit: 8 },
+    ] as const;
+    for (const lesson of [newLesson('test', 'Test'), written]) {
+      for (const [from, to] of FEEL_IDS.flatMap((one) => FEEL_IDS.map((other) => [one, other] as const))) {
+        for (const metre of metres) {
+          const set = setFeel(setMetre(setFeel(lesson, PIECE, from), PIECE, metre), PIECE, to);
+          const usual = tempoWithin(feelTempo(feelById(to), line(set).metre).usual);
+          expect(tempoIn(set), `${from}, ${metre.count}/${metre.unit}, ${to}`).toBe(usual);
+        }
+      }
+    }
+  });
+
+  it('is so in another line beside it, and with a chart that comes first or brings a metre', () => {
+    const swing = setFeel(newLesson('test', 'Test'), PIECE, 'walking-swing');
+    expect(tempoIn(setChartText(swing, PIECE, '(3/4) | F | Dm |'))).toBe(
+      feelTempo(feelById('walking-swing'), line(swing).metre).usual,
+    );
+    const lesson = addPiece(swing, 'line', PIECE);
+    const id = lesson.pieces[1]?.id ?? '';
+    expect(linePiece(lesson, id)?.tempo).toBe(tempoIn(swing));
+    expect(linePiece(setFeel(lesson, id, 'disco'), id)?.tempo).toBe(feelById('disco').tempo.usual);
   });
 });

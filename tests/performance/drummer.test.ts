@@ -13,9 +13,16 @@ import {
   readGrid,
   swingRatio,
 } from '../../src/core/feel';
-import { buildPerformance, type DrumEvent, type Performance } from '../../src/core/performance';
+import { deriveSheet, newLesson, setChartText, setFeel, setPlaying } from '../../src/core/lesson';
+import {
+  buildPerformance,
+  type DrumEvent,
+  type Performance,
+  performanceOf,
+} from '../../src/core/performance';
 import { fillsOf } from '../../src/core/performance/drummer';
 import { swung } from '../../src/core/performance/swing';
+import { swingsEighths } from '../../src/core/playing';
 import { describeWithReferenceData } from '../support/reference-data';
 import { sheetOf } from './sheets';
 
@@ -137,6 +144,37 @@ describe('a pattern that was chosen', () => {
   test('says nothing to a feel that does not offer it', () => {
     expect(struck('disco', 'snare', 'snare on three')).toEqual(struck('disco', 'snare'));
   });
+
+  // Drummer magazine 98, "Reggae part 2: the stepper": straight or swung; it states no ratio.
+  test.each([
+    ['usual', false],
+    ['snare on three', false],
+    ['rim on three, swung', true],
+    ['snare on three, swung', true],
+  ] as const)(
+    'a stepper with the %s: swung is %s for the whole band, on paper and in the ear',
+    (drumWay, swings) => {
+      const empty = newLesson('lesson', 'Lesson');
+      const id = empty.pieces[0]?.id ?? '';
+      const lesson = setPlaying(setFeel(setChartText(empty, id, '| Am | G |'), id, 'steppers'), id, {
+        drumWay,
+      });
+      const [piece] = lesson.pieces;
+      const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
+      if (piece?.kind !== 'line' || sheet?.kind !== 'line') throw new Error('The lesson has no line');
+      expect(swingsEighths(sheet)).toBe(swings);
+      const { events, countIn } = performanceOf(piece, sheet, 'notes');
+      for (const part of ['drums', 'organ'] as const) {
+        const ands = events
+          .filter((event) => event.part === part && event.start >= countIn)
+          .map((event) => (event.start - countIn) % 960)
+          .filter((place) => place > 400 && place < 700);
+        expect(ands.length).toBeGreaterThan(4);
+        // An odd sixteenth of the drummer's may lie elsewhere; the & of a swung beat is at 1.8 / 2.8 of it.
+        expect(ands.filter((place) => Math.abs(place - (swings ? 617 : 480)) > 2)).toEqual([]);
+      }
+    },
+  );
 
   test('stays through the form, however the drummer varies it', () => {
     const { events } = buildPerformance(

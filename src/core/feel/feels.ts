@@ -1,4 +1,4 @@
-import { type Bpm, bpm, type Metre, sameMetre } from '../base';
+import { type Bpm, bpm, type Metre, remembered, rememberedFor, sameMetre } from '../base';
 import { BALLAD } from './ballad';
 import { BOSSA } from './bossa';
 import { CALYPSO } from './calypso';
@@ -13,7 +13,7 @@ import { SHUFFLE_BLUES } from './shuffle-blues';
 import { SOUL_BACKBEAT } from './soul-backbeat';
 import { STEPPERS } from './steppers';
 import { TWO_BEAT } from './two-beat';
-import { FEEL_IDS, type Feel, type FeelId, type FeelMetre } from './types';
+import { type DrumWay, FEEL_IDS, type Feel, type FeelId, type FeelMetre } from './types';
 import { WALKING_SWING } from './walking-swing';
 import { WALTZ } from './waltz';
 
@@ -83,6 +83,22 @@ export function swingRatio(feel: Feel, tempo: Bpm): number {
     below = above;
   }
   return below.ratio;
+}
+
+const inWays = rememberedFor((_: Feel) => new Map<DrumWay, Feel>());
+
+/**
+ * The feel as the band plays it where another pattern of the drums was chosen: its eighths are swung as that pattern is.
+ * The same object again for the same choice.
+ */
+export function feelInWay(feel: Feel, metre: Metre, way: DrumWay | undefined): Feel {
+  const chosen = feelMetre(feel, metre)?.ways?.others.find(({ name }) => name === way);
+  if (chosen?.swing === undefined) return feel;
+  const { ratio } = chosen.swing;
+  return remembered(inWays(feel), chosen.name, () => ({
+    ...feel,
+    swing: [{ bpm: feel.tempo.usual, ratio }],
+  }));
 }
 
 /** From here on the long eighth is heard as swung; trade usage, common practice, no source. */

@@ -2,6 +2,7 @@ export {
   FEELS,
   feelBeats,
   feelById,
+  feelInWay,
   feelMetre,
   feelTempo,
   homeMetre,

@@ -1,9 +1,24 @@
 import { bpm } from '../base';
 import { COMMON_PRACTICE, drum, figures, OURS, PLAIN_ROLE, weights } from './rows';
-import type { Feel } from './types';
+import type { DrumRow, Feel } from './types';
 
 /** Its snare on three is played on the rim here, which is common practice. */
 const STEPPER = 'published: Drummer magazine 98, "Reggae part 2: the stepper"';
+
+/** The magazine has the stepper straight or swung, and states no ratio. */
+const SWUNG = {
+  ratio: 1.8,
+  source: 'ours: close to the triplet, so that it is heard as swung at any tempo',
+} as const;
+
+/** Four kicks under straight or swung hats. */
+const stepper = (onThree: DrumRow): readonly DrumRow[] => [
+  drum('kick', 'x---x---x---x---', STEPPER),
+  onThree,
+  drum('closed hat', 'x-x-x-x-x-x-x-x-', STEPPER),
+];
+const ON_THE_RIM = drum('rim', '--------x-------', COMMON_PRACTICE);
+const ON_THE_SNARE = drum('snare', '--------x-------', STEPPER);
 
 /** Counted fast: four kicks a bar under one-drop lines. */
 export const STEPPERS: Feel = {
@@ -31,11 +46,7 @@ export const STEPPERS: Feel = {
   metres: [
     {
       metre: { count: 4, unit: 4 },
-      drums: [
-        drum('kick', 'x---x---x---x---', STEPPER),
-        drum('rim', '--------x-------', COMMON_PRACTICE),
-        drum('closed hat', 'x-x-x-x-x-x-x-x-', STEPPER),
-      ],
+      drums: stepper(ON_THE_RIM),
       fill: [
         drum('kick', 'x---x---x---x---', OURS),
         drum('rim', '--------x-x-x-xx', OURS),
@@ -56,14 +67,9 @@ export const STEPPERS: Feel = {
       ways: {
         usual: 'rim on three',
         others: [
-          {
-            name: 'snare on three',
-            drums: [
-              drum('kick', 'x---x---x---x---', STEPPER),
-              drum('snare', '--------x-------', STEPPER),
-              drum('closed hat', 'x-x-x-x-x-x-x-x-', STEPPER),
-            ],
-          },
+          { name: 'snare on three', drums: stepper(ON_THE_SNARE) },
+          { name: 'rim on three, swung', drums: stepper(ON_THE_RIM), swing: SWUNG },
+          { name: 'snare on three, swung', drums: stepper(ON_THE_SNARE), swing: SWUNG },
         ],
       },
       chops: {

@@ -52,6 +52,8 @@ export const DRUM_WAYS = [
   'snare on two and four',
   'kick on every eighth',
   'snare on three',
+  'rim on three, swung',
+  'snare on three, swung',
 ] as const;
 export type DrumWay = (typeof DRUM_WAYS)[number];
 
@@ -91,7 +93,12 @@ export interface FeelMetre {
   readonly ways?: {
     /** The feel's own pattern in words. */
     readonly usual: string;
-    readonly others: readonly { readonly name: DrumWay; readonly drums: readonly DrumRow[] }[];
+    readonly others: readonly {
+      readonly name: DrumWay;
+      readonly drums: readonly DrumRow[];
+      /** Long to short within a pair of eighths, for the whole band, where it differs from the feel's. */
+      readonly swing?: { readonly ratio: number; readonly source: Source };
+    }[];
   };
   readonly chops: SourcedGrid;
   readonly organ: { readonly left: SourcedGrid; readonly right: SourcedGrid };

@@ -1,7 +1,7 @@
 import type { LineNote } from '../base';
 import { fieldTable, sameFields } from '../base';
 import type { Chart } from '../chart';
-import { feelById } from '../feel';
+import { feelById, feelInWay } from '../feel';
 import { analyseLine, type LineRequest, reasonsFor } from '../line';
 import { type Key, type Naming, sameKey } from '../theory';
 import { barsInPosition } from './aims';
@@ -178,6 +178,20 @@ function sheetOf(piece: Piece, settings: InstrumentSettings): Sheet {
   return sheet;
 }
 
+const played = new WeakMap<LineSheet, LineSheet>();
+
+/** The sheet with its feel as the chosen pattern of the drums has it; the same object again for the same choice. */
+function withFeelPlayed(sheet: Sheet, piece: Piece): Sheet {
+  if (sheet.kind !== 'line' || piece.kind !== 'line') return sheet;
+  const feel = feelInWay(sheet.feel, sheet.metre, piece.playing.drumWay);
+  if (feel === sheet.feel) return sheet;
+  const known = played.get(sheet);
+  if (known?.feel === feel) return known;
+  const chosen = { ...sheet, feel };
+  played.set(sheet, chosen);
+  return chosen;
+}
+
 const named = new WeakMap<LineSheet, LineSheet>();
 
 /** The sheet with its note names written so; the same object again for the same sheet. */
@@ -218,7 +232,8 @@ export const deriveSheet = (
   piece: Piece,
   settings: InstrumentSettings,
   noteNames: Naming | undefined,
-): Sheet => withNames(sheetOf(piece, settings), piece, settings, noteNames ?? 'letters');
+): Sheet =>
+  withNames(withFeelPlayed(sheetOf(piece, settings), piece), piece, settings, noteNames ?? 'letters');
 
 /** The sheets of all pieces, in the order of the lesson. */
 export const deriveSheets = (lesson: Lesson): readonly Sheet[] =>

@@ -1,7 +1,12 @@
-import { type FeelId, feelById, feelMetre, feelTempo, homeMetre } from '../../feel';
+import type { Bpm, Metre } from '../../base';
+import { type Feel, type FeelId, feelById, feelMetre, feelTempo, homeMetre } from '../../feel';
 import type { Lesson } from '../types';
 import { setMetre } from './chart';
 import { changeLine, linePiece } from './piece';
+import { tempoWithin } from './settings';
+
+/** The feel's usual tempo in the beats of a metre, as far as a piece can have it: halved, a slow one is too slow. */
+const usualTempo = (feel: Feel, metre: Metre): Bpm => tempoWithin(feelTempo(feel, metre).usual);
 
 /**
  * Another feel. Where it is not played in the metre of the piece, as a waltz is not in 4/4, the piece takes the feel's
@@ -13,10 +18,10 @@ export function setFeel(lesson: Lesson, pieceId: string, id: FeelId): Lesson {
   const piece = linePiece(lesson, pieceId);
   const played = piece === null || feelMetre(feel, piece.metre) !== null;
   const fitting = played ? lesson : setMetre(lesson, pieceId, homeMetre(feel));
-  const untouched = piece !== null && piece.tempo === feelTempo(feelById(piece.feel), piece.metre).usual;
+  const untouched = piece !== null && piece.tempo === usualTempo(feelById(piece.feel), piece.metre);
   return changeLine(fitting, pieceId, (line) => {
-    const { least, usual, most } = feelTempo(feel, line.metre);
+    const { least, most } = feelTempo(feel, line.metre);
     const fits = !untouched && line.tempo >= least && line.tempo <= most;
-    return { ...line, feel: id, tempo: fits ? line.tempo : usual };
+    return { ...line, feel: id, tempo: fits ? line.tempo : usualTempo(feel, line.metre) };
   });
 }
