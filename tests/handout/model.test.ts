@@ -25,28 +25,30 @@ const shown = (settings: HandoutSettings) => fullSettings(settings).blocks.join(
 
 describe('the parts of the sheet', () => {
   test('a lesson that says nothing prints the line, the notes and the cautions', () => {
-    expect(shown(PLAIN)).toBe('facts, music, notes, cautions');
+    expect(shown(PLAIN)).toBe('facts, music, explained, notes, cautions');
   });
 
   test('a part that is switched on stands where it usually stands', () => {
-    expect(shown(showBlock(PLAIN, 'practice', true))).toBe('facts, music, practice, notes, cautions');
-    expect(shown(showBlock(PLAIN, 'chart', true))).toBe('facts, chart, music, notes, cautions');
-    expect(shown(showBlock(PLAIN, 'cautions', false))).toBe('facts, music, notes');
+    expect(shown(showBlock(PLAIN, 'practice', true))).toBe(
+      'facts, music, explained, practice, notes, cautions',
+    );
+    expect(shown(showBlock(PLAIN, 'chart', true))).toBe('facts, chart, music, explained, notes, cautions');
+    expect(shown(showBlock(PLAIN, 'cautions', false))).toBe('facts, music, explained, notes');
   });
 
   test('every part is listed once, the printed ones first', () => {
     const choices = blockChoices(showBlock(PLAIN, 'notes', false));
     expect(choices.map(({ block }) => block).sort()).toEqual([...HANDOUT_BLOCKS].sort());
-    expect(choices.map((choice) => choice.shown)).toEqual([true, true, true, ...Array(7).fill(false)]);
+    expect(choices.map((choice) => choice.shown)).toEqual([true, true, true, true, ...Array(7).fill(false)]);
   });
 
   test.each<[HandoutBlock, 'up' | 'down', string]>([
-    ['notes', 'up', 'notes, facts, music, cautions'],
-    ['notes', 'down', 'facts, music, cautions, notes'],
-    ['music', 'up', 'music, facts, notes, cautions'],
-    ['music', 'down', 'notes, facts, music, cautions'],
-    ['facts', 'up', 'facts, music, notes, cautions'],
-    ['shapes', 'up', 'facts, music, notes, cautions'],
+    ['notes', 'up', 'notes, facts, music, explained, cautions'],
+    ['notes', 'down', 'facts, music, explained, cautions, notes'],
+    ['music', 'up', 'music, facts, explained, notes, cautions'],
+    ['music', 'down', 'facts, explained, music, notes, cautions'],
+    ['facts', 'up', 'facts, music, explained, notes, cautions'],
+    ['shapes', 'up', 'facts, music, explained, notes, cautions'],
   ])('%s moved %s: %s', (block, direction, order) => {
     expect(shown(moveBlock(PLAIN, block, direction))).toBe(order);
   });

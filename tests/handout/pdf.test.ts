@@ -118,7 +118,7 @@ describe('a file that is read aloud', () => {
     const roles = structure.flat().map(({ role }) => role);
     expect(roles[0]).toBe('P');
     expect(roles[1]).toBe('H1');
-    expect(new Set(roles)).toEqual(new Set(['P', 'H1', 'H2', 'Figure']));
+    expect(new Set(roles)).toEqual(new Set(['P', 'H1', 'H2', 'H3', 'Figure']));
     const figures = structure.flat().filter(({ role }) => role === 'Figure');
     expect(figures.every(({ alternative }) => alternative !== undefined && alternative.length > 10)).toBe(
       true,
@@ -148,7 +148,9 @@ describe('a file that is read aloud', () => {
   test('has a bookmark for every heading, and none for what only goes on', async () => {
     const { bytes } = await file();
     const { bookmarks, structure } = await readStructure(bytes);
-    expect(bookmarks.length).toBe(structure.flat().filter(({ role }) => role === 'H2').length);
+    expect(bookmarks.length).toBe(
+      structure.flat().filter(({ role }) => role === 'H2' || role === 'H3').length,
+    );
     expect(bookmarks.join()).not.toContain('continued');
   });
 

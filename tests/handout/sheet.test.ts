@@ -171,7 +171,7 @@ function extent(mark: Mark): readonly [number, number] {
 
 describe('the wish for one page', () => {
   const bars = (rows: number, settings: Parameters<typeof lessonWith>[0]) => {
-    const plain = lessonWith(settings);
+    const plain = lessonWith({ blocks: ['facts', 'music', 'notes', 'cautions'], ...settings });
     const chart = Array.from({ length: rows }, () => '| F | Dm | Gm | C7 |').join('\n');
     return layOut(setChartText(plain, plain.pieces[0]?.id ?? '', chart));
   };
@@ -214,6 +214,7 @@ describe('a page that another follows', () => {
   const depth = (page: HandoutLayout['pages'][number]) =>
     Math.max(...page.marks.filter(({ kind }) => kind !== 'text').map((mark) => mark.y + heightOf(mark)));
   const heightOf = (mark: Mark): number => ('height' in mark ? mark.height : 0);
+  const isFoot = (text: string) => /^Page|doctor|ear plugs|Hands and ears|Pain|BAPAM/.test(text);
 
   test.each(['normal', 'large'] as const)('reaches down to its foot, in %s print', (print) => {
     for (const sample of [0, 1]) {
@@ -224,7 +225,7 @@ describe('a page that another follows', () => {
       const { pages } = layOutForPrint(lesson);
       expect(pages.length).toBeGreaterThan(1);
       for (const page of pages.slice(0, -1)) {
-        const marks = page.marks.filter(({ kind }) => kind === 'system' || kind === 'neck' || kind === 'box');
+        const marks = page.marks.filter((mark) => !(mark.kind === 'text' && isFoot(mark.text)));
         const lowest = Math.max(...marks.map((mark) => mark.y + heightOf(mark)));
         expect(lowest, `sample ${sample}`).toBeGreaterThan(page.height * 0.6);
       }
@@ -265,6 +266,30 @@ describe('bars taken out of a line', () => {
       })),
     }));
     expect(trickiestBar({ ...line, bars: first })).toBeNull();
+  });
+});
+
+describe('what to practise', () => {
+  const said = (test: boolean) => {
+    const lesson = sampleLesson(0, 'sample');
+    const [, , forTest] = HANDOUT_PRESETS;
+    const handout = test && forTest ? applyPreset(lesson.handout, forTest) : lesson.handout;
+    const { pages } = layOutForPrint({ ...lesson, handout });
+    return pages
+      .flatMap(({ marks }) => marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : [])))
+      .join(' ');
+  };
+
+  test('is told on paper in a beginner’s words: what the line teaches, why there is a rest, where to listen', () => {
+    const words = said(false);
+    expect(words).toContain('What to practise');
+    expect(words).toMatch(/: the notes of the chord one after the other \(an arpeggio\)\./);
+    expect(words).toMatch(/drums and chops carry the beat through the gap\./);
+    expect(words).toMatch(/Listen (for the root on|to) beat one of/);
+  });
+
+  test('is not told on a test', () => {
+    expect(said(true)).not.toContain('What to practise');
   });
 });
 

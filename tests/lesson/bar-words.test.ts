@@ -40,9 +40,9 @@ test('lengths have the trade’s names, also in triplets and where two are tied'
 
 test('a note that goes on from the bar before says so, and an empty bar that it is empty', () => {
   const { bars } = sheetOf({ key: 'C', chart: '| C | F | G |', notes: 'C2/4~ | C2/1 r/3 | r/4' });
-  const [, second, third] = bars.map((bar) => describeBar({ ...sheet, bars }, bar, { empty: 'Silence.' }));
+  const [, second, third] = bars.map((bar) => describeBar({ ...sheet, bars }, bar, { rests: true }));
   expect(second).toMatch(/^held on, 5 on 1, C, quarter, .*; rest on 2, dotted half\.$/);
-  expect(third).toBe('Silence.');
+  expect(third).toBe('The bass rests for the whole bar.');
 });
 
 test('for the staff alone it says the pitch, and no string, fret or degree', () => {

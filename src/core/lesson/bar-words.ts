@@ -63,12 +63,15 @@ function restsIn({ notes, written: { metre } }: SheetBar): readonly Said[] {
   return gaps;
 }
 
+/** Said of a bar of a finished line that has no notes. */
+const SILENT = 'The bass rests for the whole bar.';
+
 /** How much is told of a bar. */
 export interface BarTelling {
   /** Degree, string, fret and finger, too; else the pitch with its octave, as the staff alone shows it. */
   readonly places?: boolean;
-  /** What is said where there is no note. */
-  readonly empty?: string;
+  /** Whether a bar without notes is one to rest in, and not one that is still to be written. */
+  readonly rests?: boolean;
 }
 
 /**
@@ -78,11 +81,11 @@ export interface BarTelling {
 export function describeBar(
   sheet: LineSheet,
   bar: SheetBar,
-  { places = true, empty = 'No notes yet.' }: BarTelling = {},
+  { places = true, rests = false }: BarTelling = {},
 ): string {
   const before = [...chordsIn(bar, sheet), ...wordsOver(bar), ...dynamicsIn(bar)].join(' ');
   const around = before === '' ? '' : `${before} `;
-  if (bar.notes.length === 0) return `${around}${empty}`;
+  if (bar.notes.length === 0) return `${around}${rests ? SILENT : 'No notes yet.'}`;
   const index = sheet.bars.indexOf(bar);
   const exits = exitsOf(sheet.bars.slice(index, index + 2))[0] ?? [];
   const held = isHeldFrom(sheet.bars[index - 1], bar);

@@ -149,6 +149,7 @@ export const HANDOUT_BLOCKS = [
   'shapes',
   'rhythm',
   'music',
+  'explained',
   'practice',
   'diary',
   'notes',

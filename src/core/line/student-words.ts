@@ -23,7 +23,7 @@ const TECHNIQUES_FOR_BEGINNERS: Readonly<Record<Technique, (bars: string) => str
     `An anticipation in ${bars}: the next chord’s note comes just before its bar. It is early on purpose, so do not wait for the one.`,
 };
 
-function sentenceFor(line: AnalysedLine, claim: LineClaim): string | null {
+function sentenceFor(line: AnalysedLine, claim: LineClaim, brief: boolean): string | null {
   switch (claim.kind) {
     case 'taught':
       return TECHNIQUES_FOR_BEGINNERS[claim.technique](barsText(line, claim.bars));
@@ -44,23 +44,31 @@ function sentenceFor(line: AnalysedLine, claim: LineClaim): string | null {
     case 'listen for silence':
       return `Listen to beat one of ${barsText(line, claim.bars)}: the bass is silent there, and you hear the drums alone.`;
     case 'listen for roots':
+      if (brief) return `Listen for the root on beat one of ${barsText(line, claim.bars)}.`;
       return `Listen to beat one of ${barsText(line, claim.bars)}: the bass plays the root, the note that the chord is named after.`;
     default:
       return unreachable(claim);
   }
 }
 
+const LISTENED: ReadonlySet<LineClaim['kind']> = new Set(['listen for silence', 'listen for roots']);
+
 /**
  * What a line teaches, where to listen and why there is silence, for a student who begins: the same claims as those of
  * the teacher's explanation, so as true of the notes. Empty for an unwritten line.
+ * @param brief - what it teaches and where to listen, and no more: paper has little room
  */
-export function explainToStudent(request: LineRequest, line: LineNotes): readonly string[] {
+export function explainToStudent(
+  request: LineRequest,
+  line: LineNotes,
+  { brief = false }: { readonly brief?: boolean } = {},
+): readonly string[] {
   const model = modelOf(request);
   const heard = hearLine(model, line);
   if (heard.every((tones) => tones.length === 0)) return [];
   const told = analysed(model, heard);
   const claims = lineClaimsFor(told);
   const taught = claims.filter(({ kind }) => kind === 'taught');
-  const others = claims.filter(({ kind }) => kind !== 'taught');
-  return [...taught, ...others].flatMap((claim) => sentenceFor(told, claim) ?? []);
+  const others = claims.filter(({ kind }) => kind !== 'taught' && (!brief || LISTENED.has(kind)));
+  return [...taught, ...others].flatMap((claim) => sentenceFor(told, claim, brief) ?? []);
 }

@@ -1,10 +1,11 @@
-import type { HandoutBlock, LinePiece, LineSheet, Sheet } from '../../core/lesson';
+import type { HandoutBlock, InstrumentSettings, LinePiece, LineSheet, Sheet } from '../../core/lesson';
 import type { SystemLayout } from '../../score';
 import type { Tag } from '../layout/marks';
 import { headedRows, paragraphRows, type Row, underHeading } from '../layout/rows';
 import { systemWords } from './alternatives';
 import { chartRows } from './chart';
 import type { BlockContext } from './context';
+import { explainedRows } from './explained';
 import { pieceFacts } from './facts';
 import { rhythmRows } from './rhythm';
 import { shapeRows } from './shapes';
@@ -14,6 +15,8 @@ export interface PieceToSet {
   readonly sheet: Sheet;
   /** What the lesson says about it beyond the sheet; undefined for blank bars. */
   readonly piece: LinePiece | undefined;
+  /** The lesson's own. */
+  readonly instrument: InstrumentSettings;
   /** The name is left out where the page's title already says it. */
   readonly named: boolean;
 }
@@ -50,6 +53,8 @@ function lineBlockRows(
       return chartRows(sheet, context);
     case 'shapes':
       return shapeRows(sheet, set.piece?.hand, context);
+    case 'explained':
+      return explainedRows(sheet, set.piece, set.instrument, context);
     case 'rhythm':
       return rhythmRows(sheet, context);
     default:
@@ -59,7 +64,7 @@ function lineBlockRows(
 
 const figureOf = (sheet: Sheet, system: SystemLayout, { settings }: BlockContext): Tag => ({
   role: 'Figure',
-  alternative: systemWords(sheet, system, { places: settings.parts !== 'staff', empty: 'Silence.' }),
+  alternative: systemWords(sheet, system, { places: settings.parts !== 'staff', rests: true }),
 });
 
 /** On the staff alone nothing tells where the hand stands, so that it can be a test. */

@@ -51,7 +51,12 @@ export function composeRows(copy: Copy, spacing: Spacing, tools: Tools): Compose
     ...before.flatMap(ofSheet),
     ...copy.sheets.flatMap((sheet) => {
       const own = copy.lesson.pieces.find(({ id }) => id === sheet.id);
-      const set = { sheet, piece: own?.kind === 'line' ? own : undefined, named: isNamed(sheet, copy) };
+      const set = {
+        sheet,
+        piece: own?.kind === 'line' ? own : undefined,
+        instrument: copy.lesson.instrument,
+        named: isNamed(sheet, copy),
+      };
       const parts = piece.filter((block) => !(own?.leftOut ?? []).includes(block));
       return pieceRows(set, parts, context);
     }),

@@ -85,6 +85,7 @@ const DISPENSABLE: readonly { readonly part: Part; readonly words: string }[] = 
   { part: 'rhythm', words: 'the tricky rhythm' },
   { part: 'blank bars', words: 'the blank bars' },
   { part: 'diary', words: 'the practice diary' },
+  { part: 'explained', words: 'what to practise' },
   { part: 'practice', words: 'the practice steps' },
   { part: 'cautions', words: 'the cautions' },
   { part: 'notes', words: 'the notes' },

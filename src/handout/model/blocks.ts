@@ -1,4 +1,10 @@
-import { HANDOUT_BLOCKS, type HandoutBlock, type HandoutSettings, type Piece } from '../../core/lesson';
+import {
+  EXPLAINED_HEADING,
+  HANDOUT_BLOCKS,
+  type HandoutBlock,
+  type HandoutSettings,
+  type Piece,
+} from '../../core/lesson';
 import { fullSettings } from './settings';
 
 /** What a part of the handout is called, for the designer and in sentences about the page. */
@@ -9,6 +15,7 @@ const BLOCK_NAMES: Readonly<Record<HandoutBlock, string>> = {
   shapes: 'Shapes to learn',
   rhythm: 'The tricky rhythm',
   music: 'The line',
+  explained: EXPLAINED_HEADING,
   practice: 'Practice steps',
   diary: 'Practice diary',
   notes: 'Notes',
@@ -16,7 +23,14 @@ const BLOCK_NAMES: Readonly<Record<HandoutBlock, string>> = {
 };
 
 /** These parts belong to a piece and stand with it; the others belong to the whole sheet. */
-const PIECE_BLOCKS: ReadonlySet<HandoutBlock> = new Set(['facts', 'chart', 'shapes', 'rhythm', 'music']);
+const PIECE_BLOCKS: ReadonlySet<HandoutBlock> = new Set([
+  'facts',
+  'chart',
+  'shapes',
+  'rhythm',
+  'music',
+  'explained',
+]);
 
 const isPieceBlock = (block: HandoutBlock): boolean => PIECE_BLOCKS.has(block);
 

@@ -21,9 +21,9 @@ export const HANDOUT_PRESETS: readonly HandoutPreset[] = [
     id: 'first lesson',
     name: 'First lesson',
     description:
-      'The line first, in large print on staff and tab with counting and fingers; then the rhythm to clap and the shapes it uses.',
+      'The line first, in large print on staff and tab with counting and fingers; then what it teaches, the rhythm to clap and the shapes it uses.',
     settings: {
-      blocks: ['facts', 'music', 'rhythm', 'shapes', 'notes', 'cautions'],
+      blocks: ['facts', 'music', 'explained', 'rhythm', 'shapes', 'notes', 'cautions'],
       degrees: false,
       fingers: true,
       counting: true,
@@ -38,9 +38,9 @@ export const HANDOUT_PRESETS: readonly HandoutPreset[] = [
     id: 'homework',
     name: 'Homework',
     description:
-      'Staff and tab with degrees, fingers and hand positions, and the steps to practise by; on one page if it fits.',
+      'Staff and tab with degrees, fingers and hand positions, what to practise in it, and the steps to do it by; on one page if it fits.',
     settings: {
-      blocks: ['facts', 'music', 'practice', 'notes', 'cautions'],
+      blocks: ['facts', 'music', 'explained', 'practice', 'notes', 'cautions'],
       degrees: true,
       fingers: true,
       counting: false,

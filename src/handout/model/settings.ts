@@ -7,7 +7,7 @@ export interface FullSettings extends Required<Omit<HandoutSettings, 'logo'>> {
 }
 
 /** What is printed unless the teacher chooses: the line with its key, the notes, the cautions. */
-const USUAL_BLOCKS: readonly HandoutBlock[] = ['facts', 'music', 'notes', 'cautions'];
+const USUAL_BLOCKS: readonly HandoutBlock[] = ['facts', 'music', 'explained', 'notes', 'cautions'];
 
 /** The settings with the usual choice wherever the lesson makes none. */
 export function fullSettings(settings: HandoutSettings): FullSettings {

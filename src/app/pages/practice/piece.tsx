@@ -5,15 +5,15 @@ import {
   type BlankSheet,
   deriveSheet,
   describeBar,
+  EXPLAINED_HEADING,
+  explainedToStudent,
   type InstrumentSettings,
   type Lesson,
   type LinePiece,
   type LineSheet,
-  lineRequest,
   type Piece,
   setPlaying,
 } from '../../../core/lesson';
-import { explainToStudent } from '../../../core/line';
 import { loopOver, passageFor, passageOf } from '../../../core/playing';
 import type { BarBox, SystemLayout } from '../../../score';
 import { useAtWork } from '../at-work';
@@ -85,7 +85,7 @@ function PracticeLine({ piece, sheet, lesson: { handout, instrument }, atHand }:
         const chords = chordsOf(bar.written, sheet.noteNames);
         return {
           name: atHand ? `${capitalised(name)}, ${chords}` : `${sheet.name}, ${name} (${chords})`,
-          description: describeBar(sheet, bar, { empty: SILENT }),
+          description: describeBar(sheet, bar, { rests: true }),
           kept: false,
           marked: loop.includes(index),
         };
@@ -141,19 +141,13 @@ interface ExplainedProps {
 /** What the line is for, and where to listen, for the student. */
 function Explained({ piece, sheet, instrument }: ExplainedProps) {
   const id = useId();
-  const { chart, key, bars, noteNames } = sheet;
-  const sentences = useMemo(
-    () =>
-      explainToStudent(
-        lineRequest(piece, chart, key, instrument, noteNames),
-        bars.map(({ notes }) => notes.map(({ note }) => note)),
-      ),
-    [piece, chart, key, instrument, noteNames, bars],
-  );
+  const sentences = useMemo(() => explainedToStudent(piece, sheet, instrument), [piece, sheet, instrument]);
   if (sentences.length === 0) return null;
   return (
     <section className="practice__explained" aria-labelledby={id}>
-      <h3 id={id}>What to practise in {sheet.name}</h3>
+      <h3 id={id}>
+        {EXPLAINED_HEADING} in {sheet.name}
+      </h3>
       <ul>
         {sentences.map((sentence) => (
           <li key={sentence}>{sentence}</li>
@@ -162,9 +156,6 @@ function Explained({ piece, sheet, instrument }: ExplainedProps) {
     </section>
   );
 }
-
-/** Said of a bar of the line that has no notes. */
-const SILENT = 'The bass rests for the whole bar.';
 
 /** The line bar by bar in words, for ears, and for eyes that do not read notes yet. */
 function LineInWords({ sheet }: { readonly sheet: LineSheet }) {
@@ -177,7 +168,7 @@ function LineInWords({ sheet }: { readonly sheet: LineSheet }) {
             <b>
               {capitalised(barName(bar.written.number))}, {chordsOf(bar.written, sheet.noteNames)}:
             </b>{' '}
-            {describeBar(sheet, bar, { empty: SILENT })}
+            {describeBar(sheet, bar, { rests: true })}
           </li>
         ))}
       </ol>
