@@ -36,6 +36,7 @@ T x=xx=x R 5 5 > | R 3 5 >
 E x==x== R R | R _5
 H x=xx== R R 5 | R 5 > | R 3 >
 H x==x=x R R > | R 5 >
+H2 x==x== R 3 | R 5
 Q x=x R > | R R | 8 >
 S+A x=xx== x=xx=x R R 5 / R 5 5 > | R 5 8 / R R 5 > | R R 8 / R 5 R > | R _5 R / R R 5 > | R 5 8 / 8 5 3 > | R 3 5 / R 5 R > | R 5 3 / R 3 5 >
 S+A+S+C x=xx== x=xx=x x=xx== x==x== R R 5 / R 5 5 > / R 5 8 / R 5 | R 3 5 / R 3 5 > / R 5 R / R 3
@@ -51,6 +52,7 @@ C x===== R
 T x=xxxx R 5 6 >> > | R 3 5 >> > | R 5 3 >> >
 T x==xxx R 5 >> > | R 3 >> >
 H x==x=x R 3 > | R R > | R 5 >
+H2 x==x== R 3 | R 5
 Q x=x R > | 8 > | R 3 | R 5
 S+A x=xx== x==xxx R 5 6 / 8 c >> > | R 3 5 / R 5 >> > | R 5 3 / R _5 >> > | R c 5 / R 6 >> >
 S+A x==x=x x=xx=x R 5 6 / R 5 3 > | R 3 4 / 8 6 5 > | R c 5 / R 3 5 >
@@ -82,6 +84,7 @@ C x==x== R 5 | R _5
 T x==xxx R 5 >> > | R 3 >> > | R _5 >> >
 T x=xx=x R 5 3 > | R 3 5 >
 H x==x=x R R > | R 5 >
+H2 x==x== R 3 | R 5
 Q x=x R >
 S+A x==xxx x==x== R 5 6 5 / R 3 | R 3 4 5 / 8 6 | R c 5 3 / R 5
 S+A x==xxx x==x=x R 5 6 5 / R 3 > | R _5 _6 _7 / R 5 > | R 5 3 R / 8 c >
@@ -138,6 +141,7 @@ C x=====x===== R 5 | R 3 | 8 5 | R c
 T x=====x==xxx R 5 3 >> > | R 3 5 >> > | 8 6 5 >> >
 T x==x=xx==xxx R 3 5 6 5 >> > | R R 3 5 3 >> >
 H x==x=x R 3 > | R R > | R 5 >
+H2 x==x== R 3 | R 5
 Q x=x R > | 8 > | R 3
 S+A x=====x=xx== x=====x==x=x R 5 6 5 / 8 c 5 > | R 3 5 6 / R 5 3 > | R c 5 3 / R _5 R > | 8 6 5 3 / R 3 2 >
 S+A x==x=xx===== x=====x==xxx R R 3 5 / R 5 3 >> > | R 5 6 8 / 8 6 5 >> > | R 3 4 5 / R 3 5 >> >
@@ -194,6 +198,7 @@ C x=====x-- R 5 | R 3
 T x==x==xxx R 5 3 >> > | R 3 5 >> > | 8 6 5 >> >
 T x=xx==xxx R 5 6 5 >> > | R 3 5 3 >> >
 H x==x=x R 3 > | R R >
+H2 x==x== R 3 | R 5
 Q x=x R > | R 3
 S+A x=xx==x== x==x==xxx R 5 6 5 / 8 c 5 >> > | R 3 5 3 / R 5 3 >> > | R 5 3 5 / R _5 R >> > | R c 5 3 / R 3 5 >> >
 S+A x==x==x=x x=xx==x=x R 5 6 5 / 8 6 5 3 > | R 3 5 > / R 5 3 5 > | R 6 5 3 / R 3 5 3 >

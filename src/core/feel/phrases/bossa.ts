@@ -31,7 +31,7 @@ L x==xx=== R 5 8 | 8 8 5 | R 8 8
 L x==xx==x R 5 8 8 | 8 8 5 5
 C x==xx=== R 5 5 | R _5 _5 | R 5 R
 T x==xx=x= R 5 5 > | R _5 _5 > | R 5 R >
-T x==xx==x R 5 5 > | R _5 _5 > | 8 5 5 >
+T x==xx==x R 5 R > | R _5 R > | 8 5 R > | R 5 5 >
 E x==x==== R R | R _5
 H x==x R 5 | R > | R R
 H x=== R
@@ -46,8 +46,8 @@ A x==xx==x R _5 _5 > | 8 5 5 > | R 5 5 > | R 5 3 > | R 3 3 >
 A x==xx=== R _5 _5 | R 5 5
 L x==xx==x R 5 8 8 | 8 8 5 > | R 5 8 5
 C x==xx=== R 5 5 | R _5 _5 | R 5 R | R 3 5
-T x==xx==x R 5 5 > | R _5 _5 > | R 5 3 >
-T x==xx=x= R 5 5 > | R 3 5 >
+T x==xx==x R 5 5 > | R _5 _5 > | R 5 3 > | R 5 R > | R 3 R >
+T x==xx=x= R 5 3 > | R 3 5 >
 H x==x R > | R 5 | R R
 H x=== R
 S+A x==xx==x x==xx==x R 5 5 R / R _5 _5 > | R _5 _5 R / R 5 5 > | R 3 5 5 / R 5 3 > | R 5 3 3 / 8 5 5 >
@@ -87,7 +87,7 @@ S+A+L+C x==xx==x x==xx==x x==xx==x x==x==== R 5 c > / R 6 5 > / R 5 9 > / R 5 | 
 
 theme held 3-5: the and of two is held over three
 S x==xx==x R 5 5 > | R 5 6 > | R 3 5 > | R 5 3 >
-S x==x==x= R 5 > | R 3 > | R c 5 | R _5 >
+S x==xx==x 8 c 5 > | R _5 R > | R _5 3 >
 A x==x===x R 5 > | R _5 > | R 3 > | R c > | R 6 >
 A x==x==xx R 5 >> > | R _5 >> > | R 3 >> >
 L x==x==xx R 8 >> > | 8 10 >> > | 8 9 >> >

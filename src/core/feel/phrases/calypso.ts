@@ -29,7 +29,8 @@ L x=xxx=x= R 5 8 8 5 | R 5 5 8 8 | 8 5 8 8 5
 C x===x=-- R 5 | 8 5 | R _5
 C x=xxx=-- R 5 5 R | 8 5 5 R
 T x=--xxx= R 5 5 > | R 8 5 > | R _5 _5 >
-T x===x=x= R 5 > | R _5 >
+T x=--xxx= R 5 R > | R 8 5 > | R _5 R >
+T x===x=x= 8 5 >
 H x=xx R 5 5 | R R > | R 5 >
 S+A x=xxx=-- x=xxx=x= R 5 5 R / R 8 5 R > | R 5 8 5 / R 5 5 R > | R R 5 8 / R 5 8 5 > | R _5 _5 R / R R 5 5 >
 S+A x=xxx=-- x===xxx= R 5 5 R / R 8 5 > | R 5 8 5 / 8 5 5 >

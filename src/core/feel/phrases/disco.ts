@@ -19,8 +19,8 @@ E x=x=x=== R = = | R 5 R | 8 5 R
 H x=x= R 8 | R = | R > | R 5
 Q x= R | 8
 
-theme pairs 1-1: the root on the beat, its octave off it
-S xxxxx=-- R 8 R 8 R | R 8 R 8 5 | R 8 5 8 R | R 8 5 5 R | R 8 R 5 R | R R 5 5 R | R R _5 _5 R | R 5 R 5 R | R _5 R _5 R
+theme pairs 1-1: the root on the beat, its octave off it, three and four short
+S xxxxx-x- R 8 R 8 R R | R 8 R 8 R 5 | R 8 R 8 5 5 | R 8 5 8 R 5 | R 8 R 5 R 8 | R R 5 5 R 5 | R R _5 _5 R _5 | R 5 R 5 R 5 | R _5 R _5 R R
 A xxxxx=x= R 8 R 8 R > | R 8 R 8 5 > | R 8 R 8 R 5 | R 8 5 8 R > | R 8 R 5 R 5 | R R 5 5 R > | R R _5 _5 R > | R 5 R 5 R > | R _5 R _5 R _5
 L xxxxx=x= R 8 R 8 5 8 | R 8 R 8 8 5 | R 8 R 8 5 > | 8 8 5 5 8 5 | 8 8 R R 8 >
 C xxxxx--- R 8 R 8 R | R 8 5 5 R | R 8 R 5 R | R R 5 5 R | R R _5 _5 R | R 5 R 5 R
@@ -28,8 +28,9 @@ T xxxxx=x= R R 5 5 R > | R R _5 _5 R > | R 8 R 8 5 > | R 8 5 5 R > | R 8 R 8 R >
 E xxxxx=== R 8 R 8 R | R 8 5 5 R
 H xxxx R 8 R 8 | R 8 R > | R 8 5 >
 Q xx R 8
-S+A xxxxx=-- xxxxx=x= R 8 R 8 R / R 8 R 8 5 > | R 8 R 8 5 / R 8 R 8 R > | R 8 5 8 R / R 8 R 8 R 5
-S+A+S+C xxxxx=-- xxxxx=x= xxxxx=-- xxxxx--- R 8 R 8 R / R 8 R 8 5 > / R 8 5 8 R / R 8 R 8 R | R 8 R 8 5 / R 8 5 8 R > / R 8 R 8 R / R 8 5 5 R
+S+A xxxxx-x- xxxxx=x= R 8 R 8 R R / R 8 R 8 5 > | R 8 R 8 R 5 / R 8 R 8 R > | R 8 5 8 R 5 / R 8 R 8 R 5 | R 8 R 8 5 5 / R 8 R 8 R >
+S+A+S+C xxxxx-x- xxxxx=x= xxxxx-x- xxxxx--- R 8 R 8 R R / R 8 R 8 5 > / R 8 R 8 R R / R 8 R 8 R | R 8 R 8 R 5 / R 8 5 8 R > / R 8 R 8 R 5 / R 8 5 5 R
+S+A+S+A xxxxx-x- xxxxx=x= xxxxx-x- xxxxx=x= R 8 R 8 R R / R 8 R 8 5 > / R 8 R 8 R R / R 8 R 8 R 5 | R 8 R 8 R 5 / R 8 R 8 R > / R 8 5 8 R 5 / R 8 R 8 5 >
 
 theme floor 2-3: octave pairs, and a turn through the triad
 S xxxxxxx= R R 5 5 3 3 R | R R _5 _5 R R 3 | R 5 R 5 3 5 R | R 3 5 3 R R 5 | R 8 R 8 R 8 5 | R 8 R 8 3 5 R | R 8 R 8 5 3 R | R 8 5 8 R 8 R | R 8 R 8 R 3 5
@@ -74,7 +75,7 @@ S+A+L+C xxxx-xxx xxxx-xxx xxxx-xxx xxxx---- R 8 R 8 3 4 5 / R 8 R 8 5 >> > / R 8
 S+S+A+C xxxx-xxx xxxx-xxx xxxx-xxx xxxx--x- R 8 R 8 3 4 5 / R 8 R 8 5 6 5 / R 8 R 8 3 2 > / R 8 R 8 5 | R 8 R 8 5 c 8 / R 8 R 8 5 4 3 / R 8 R 8 5 4 > / R 8 5 8 R
 
 theme strut 3-4: the floor on one and two, the octave after them, the same again from three
-S x-xxx-xx R R 8 R R 8 | R R 5 R R 5 | R R _5 R R _5 | R R 8 R 5 8 | R R 8 5 5 8 | R R 8 R c 8 | R R 8 _5 R 8
+S x-xxx-xx R R 8 R R 8 | R R 5 R R 5 | R R _5 R R _5 | R R 8 R 5 8 | R R 8 5 5 8 | R R 8 R c 8 | R R 8 _5 R 8 | R R 8 R 8 R | R R 8 R 8 5 | R R 8 5 8 R
 A x-xxx-xx R R 8 5 >> > | R R 5 R >> > | R R _5 R >> > | R R 8 3 >> > | R R 8 c >> > | R R 8 R >> >
 A x-xxxxxx R R 8 5 6 5 > | R R 8 c 6 5 > | R R 8 R 8 5 >
 L x-xxx-xx R R 8 10 9 8 | 8 8 10 8 >> >

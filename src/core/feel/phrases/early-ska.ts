@@ -31,27 +31,27 @@ H x=x= R 5 | R = | R > | R 8 | R _5
 Q x= R | 8
 
 theme fifths 1-1: root and fifth in quarters, and a swung pair where a bar answers
-S x=x=x=x= R 5 8 5 | R 5 R 5 | R 5 8 > | R _5 R _5 | R 5 5 > | R _5 _5 R | 8 5 8 > | R 5 5 R
+S x=x=x=x= R 5 8 5 | R R 5 > | R 5 8 > | R R _5 R | R R 5 8 | R _5 _5 R | 8 5 8 > | R 5 5 R | R R 8 5
 A x=x=x=xx R 5 R 5 > | R 5 8 5 > | 8 5 R 5 > | R _5 R _5 > | R 5 R R 5 | R _5 R R > | R 5 8 8 5
 A x=x=x=x= 8 5 R > | 8 5 R 5 | R _5 R > | R 5 R > | 8 5 5 >
 L x=x=x=x= R 5 8 5 | R 5 8 8 | 8 5 8 5 | 8 5 8 >
-C x=x=--x= R 5 > | 8 5 > | R _5 > | R R >
+C x=x=x=x= 8 5 R > | R 5 8 > | 8 8 5 >
 C x=x=x=xx R 5 R 5 > | 8 5 R 5 > | R _5 R R >
 T x=--x=xx R 5 R > | R 5 8 > | 8 5 8 > | R _5 R >
 T x=--x=x= R 5 > | 8 5 > | R _5 >
 H x=x= R 5 | R > | R _5 | 8 >
 H x=xx R 5 > | R R >
-S+A x=x=x=x= x=x=x=xx R 5 8 5 / 8 5 R 5 > | R 5 R 5 / R 5 8 5 > | R _5 R _5 / R 5 R 5 > | R 5 8 > / R 5 R R 5
-S+A+S+C x=x=x=x= x=x=x=xx x=x=x=x= x=x=--x= R 5 R 5 / R 5 8 5 > / R 5 R 5 / R 5 > | R 5 8 5 / 8 5 R 5 > / R 5 8 5 / R _5 > | R _5 R _5 / R 5 R 5 > / R _5 R _5 / R 5 >
-S+A+S+T x=x=x=x= x=x=x=xx x=x=x=x= x=--x=xx R 5 R 5 / R 5 8 5 > / R 5 R 5 / R 5 R > | R 5 8 5 / 8 5 R 5 > / R 5 8 5 / R _5 R > | R _5 R _5 / R 5 R 5 > / R _5 R _5 / R 5 R >
-S+A+L+T x=x=x=x= x=x=x=xx x=x=x=x= x=--x=xx R 5 R 5 / R 5 R 5 > / 8 5 8 5 / R 5 R > | R _5 R _5 / R 5 R 5 > / R 5 8 5 / R _5 R >
+S+A x=x=x=x= x=x=x=xx R 5 8 5 / 8 5 R 5 > | R R 5 8 / R 5 8 5 > | R R _5 R / R 5 R 5 > | R 5 8 > / R 5 R R 5
+S+A+S+C x=x=x=x= x=x=x=xx x=x=x=x= x=x=--x= R R 5 8 / R 5 8 5 > / R R 5 8 / R 5 > | R 5 8 5 / 8 5 R 5 > / R 5 8 5 / R _5 > | R R _5 R / R 5 R 5 > / R R _5 R / R 5 >
+S+A+S+T x=x=x=x= x=x=x=xx x=x=x=x= x=--x=xx R R 5 8 / R 5 8 5 > / R R 5 8 / R 5 R > | R 5 8 5 / 8 5 R 5 > / R 5 8 5 / R _5 R > | R R _5 R / R 5 R 5 > / R R _5 R / R 5 R >
+S+A+L+T x=x=x=x= x=x=x=xx x=x=x=x= x=--x=xx R R 5 8 / R 5 R 5 > / 8 8 5 8 / R 5 R > | R R _5 R / R 5 R 5 > / R 5 8 5 / R _5 R >
 
 theme triads 2-2: a bar climbs the triad, the next one falls
 S x=x=x=x= %triads
 A x=x=x=x= %falls
 L x=x=x=x= R 3 5 8 | R 5 8 > | 8 10 8 > | R 3 8 5 | 8 10 8 5
 C x=x=x=x= %falls
-C x=x=--x= R 3 > | R 5 > | 8 5 > | R _5 >
+C x=x=x=x= R 5 3 > | 8 5 3 > | R 3 5 > | R _5 R >
 C x=x=x=xx R 3 5 5 > | R 5 3 3 > | 8 5 3 3 >
 T x=--x=xx R 5 >> > | 8 5 >> > | R _5 >> > | R 3 >> >
 T x=x=x=xx R 3 5 >> > | R 5 3 >> > | 8 5 3 >> >
@@ -65,7 +65,7 @@ theme skipped 2-2: the triad with a swung pair on four
 S x=x=x=xx R 3 5 = > | R 5 3 = > | R 3 5 5 3 | R 3 5 >> > | R 5 3 >> > | R 3 5 8 5
 A x=x=x=x= %falls
 L x=x=x=xx R 3 5 8 5 | 8 10 8 5 > | R 5 8 = >
-C x=x=--x= R 3 > | R 5 > | 8 5 > | R _5 >
+C x=x=x=x= R 5 3 > | 8 5 3 > | R 3 5 > | R _5 R >
 C x=x=x=x= %falls
 T x=--x=xx R 5 >> > | 8 5 >> > | R _5 >> > | R 3 >> >
 T x=x=x=xx R 3 5 >> > | 8 5 3 >> >

@@ -25,21 +25,21 @@ H x=-- R | 8
 Q x= R | 8
 
 theme one 1-2: the one struck twice, a hole, and a note or two that answer
-S xx----x- R R 8 | R R 5 | R 8 R | R R 3
-S xx--x--- R R 8 | R R 5 | R R R | R R 3 | R 8 R
-S x-x---x- R R 8 | R R 5 | R 8 5
-A xx--xxx- R R 8 8 5 | R R 5 5 > | R R 8 5 > | R 8 R 5 > | R R 3 5 > | R R 5 3 >
-A x---xxx- R 8 8 > | R 5 8 5 | R 8 5 > | R 5 5 > | R 3 5 >
-L xx--xxx- R R 8 8 10 | R R 8 5 8 | R R 5 8 8
+S xx----x- R R c | R R 8 | R R 5 | R 8 R | R R 3 | R R _c
+S xx--x--- R R c | R R 8 | R R 5 | R R _c | R R 3 | R 8 R
+S x-x---x- R R 8 | R R c | R R 5 | R 8 5
+A xx--xxx- R R 8 c 5 | R R c 5 > | R R 8 8 5 | R R 5 c > | R R 5 5 > | R R 8 5 > | R 8 R 5 > | R R 3 5 > | R R 5 3 > | R R _c R >
+A x---xxx- R c 5 > | R 5 c 5 | R 8 8 > | R 5 8 5 | R 8 5 > | R 5 5 > | R 3 5 >
+L xx--xxx- R R 8 8 10 | R R 8 5 8 | R R 5 8 8 | R R 5 5 c | R R 5 c 8 | R R 3 5 c | R R 3 5 5
 C xx------ R R | R 8
 C x-x----- R R | R 8
-T x---xxx- R 5 5 > | R 8 5 > | R 5 3 > | R 3 5 >
-T xx--x-x- R R 5 > | R R 8 > | R R 3 >
+T x---xxx- R c 5 > | R 5 5 > | R 8 5 > | R 5 3 > | R 3 5 > | R 3 c >
+T xx--x-x- R R 5 > | R R 8 > | R R 3 > | R R c >
 H xx-- R R | R 8
 H xxx- R R > | R 8 5
-S+A xx----x- xx--xxx- R R 8 / R R 8 8 5 | R R 5 / R R 5 5 > | R 8 R / R R 8 5 > | R R 3 / R R 5 3 >
-S+A xx--x--- x---xxx- R R 8 / R 8 5 > | R R 5 / R 5 8 5 | R R 3 / R 3 5 >
-S+A+S+C xx----x- xx--xxx- xx----x- xx------ R R 8 / R R 8 8 5 / R R 5 / R R | R R 5 / R R 5 5 > / R R 8 / R 8 | R R 3 / R R 3 5 > / R R 8 / R R
+S+A xx----x- xx--xxx- R R c / R R 8 c 5 | R R c / R R c 5 > | R R _c / R R 5 c > | R R 8 / R R 8 8 5 | R R 5 / R R 5 5 > | R 8 R / R R 8 5 > | R R 3 / R R 5 3 >
+S+A xx--x--- x---xxx- R R c / R c 5 > | R R _c / R 5 c 5 | R R 8 / R 8 5 > | R R 5 / R 5 8 5 | R R 3 / R 3 5 >
+S+A+S+C xx----x- xx--xxx- xx----x- xx------ R R c / R R c 5 > / R R c / R R | R R 8 / R R 8 8 5 / R R 5 / R R | R R 5 / R R 5 5 > / R R 8 / R 8 | R R 3 / R R 3 5 > / R R 8 / R R
 
 theme pocket 3-4: with the kick: the one, the and of two, the and of three, and four
 S x--x-xx- R R c 8 | R R 5 c | R R _c R | R 8 c 5 | R 5 c 8 | R R 5 6 | R c 8 5 | R R 3 5

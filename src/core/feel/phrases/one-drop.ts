@@ -9,7 +9,7 @@ export const ONE_DROP_PHRASES = phraseBook(
   { manner: 'riff', chromatics: 'short', blues: false, source: COMMON_PRACTICE },
   `
 metre 4/4
-theme basic 0-1: the root, a rest, and two notes from the drop on
+theme basic 0-0: the root, a rest, and two notes from the drop on
 S x=--x=-- R 5 | R R | R _5 | R 8 | 8 5
 S x=--x=x= R 5 R | R R 5 | R 5 8 | R _5 R | R 8 5
 A ----x=x= R > | 5 R | R 5 | 5 > | R R

@@ -9,7 +9,7 @@ const PHRASES_IN_FOUR = `
 pool up = R 3 5 > | R 3 5 6 | R 5 6 > | R 5 8 > | R 3 5 8 | R 2 3 > | 8 5 6 > | R _5 _6 > | 8 3 5 > | R 3 >> > | 8 5 6 7 | R 3 4 5 | R 5 6 5 | R 3 6 5
 pool down = 8 6 5 > | 8 5 3 > | 8 7 6 > | 8 5 >> > | R _6 _5 > | 5 3 2 > !co | R 5 3 > | R _5 >> > | 8 5 3 2 | 8 6 5 3 | R _7 _6 > | 8 c 5 >
 pool skips = R 3 5 >> > | R 5 3 >> > | 8 6 5 >> > | 8 5 3 >> > | R _5 _6 >> > | R 2 3 >> > | R 3 5 6 5
-theme basic 0-1: root and fifth on the beat
+theme basic 0-0: root and fifth on the beat
 S x=x=x=x= R = = = | R 5 R 5 | R = 5 = | R 5 8 5 | R _5 R _5 | R 8 5 R | R = 5 > | R = 8 5
 A x=x=x=x= 8 5 R 5 | R = 5 > | R 5 R > | R _5 R > | R = = = | 8 = 5 R
 L x=x=x=x= R 5 8 5 | 8 5 8 > | R = 8 = | R = = =

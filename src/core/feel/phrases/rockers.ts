@@ -24,10 +24,11 @@ S+A x=--x=x= x=--x=x= R 5 8 / 8 5 > | R R 5 / R 5 > | R 5 R / R _5 > | R 8 5 / R
 S+C x=--x=x= x=--x=== R 5 8 / R 5 | R R 5 / R _5
 
 theme pairs 1-2: two eighths on one, a gap, two more on three
-S xx--xxx= R R R 5 8 | R R 5 5 R | R R 3 5 3 | R R 5 3 R | R R R 3 5 | R R _5 _5 R | 8 8 5 3 5 | R R 3 3 5
-A xx--xxx= R R 5 3 > | R R 3 R > | 8 8 5 3 > | R R 5 5 > | R R _5 _5 > | R R R 3 >
+S xx--xxx= R R R R 5 | R R R 5 8 | R R 5 5 R | R R 3 5 3 | R R 5 3 R | R R R 3 5 | R R _5 _5 R | 8 8 5 3 5 | R R 3 3 5
+A xx--xxx= R R 5 3 > | R R 3 R > | 8 8 5 3 > | R R 8 5 > | R R R _5 > | R R R 3 > | R R R 5 > | 8 8 5 5 R
 A xx--x=x= R R 5 > | R R 3 > | 8 8 5 > | R R _5 >
 L xx--xxx= R R 5 5 8 | 8 8 5 8 10 | R R 3 5 8
+A xx--x=-- R R 8 | R R 5 | R R _5 | 8 8 5
 C xx----x= R R > | R R 5 | 8 8 >
 C xx----xx R R >> > | 8 8 >> >
 C xx--x=-- R R 5 | R R R | R R 3 | 8 8 5
@@ -38,6 +39,7 @@ H1 xx-- R R | 8 8
 H2 xxx= R R > | R R 3 | R 5 3
 H2 x=x= R > | R 5
 S+A xx--xxx= xx--xxx= R R R 5 8 / R R 5 3 > | R R 3 5 3 / R R 3 R > | R R R 3 5 / 8 8 5 3 > | R R 5 3 R / R R _5 _5 >
+S+A xx--xxx= xx--x=-- R R R R 5 / R R 8 | R R 5 5 R / R R 8 | R R _5 _5 R / R R 5 | R R R R _5 / R R _5 | R R 5 3 R / R R 5
 S+A xx--xxx= xx--x=x= R R 5 5 R / R R 5 > | R R _5 _5 R / R R _5 > | R R R 5 8 / R R 5 > | R R 3 5 3 / R R 5 > | R R R 5 8 / 8 8 5 > | R R 5 5 R / R R 3 >
 S+A+S+C xx--xxx= xx--x=x= xx--xxx= xx--x=-- R R 5 5 R / R R 5 > / R R 5 5 R / R R 5 | R R _5 _5 R / R R _5 > / R R R 5 8 / R R R | R R 3 5 3 / R R 5 > / R R 3 5 3 / R R 3
 S+A+S+T xx--xxx= xx--x=x= xx--xxx= x=--xxx= R R 5 5 R / R R 5 > / R R 5 5 R / R 5 R > | R R _5 _5 R / R R _5 > / R R R 5 8 / R R R > | R R 3 5 3 / R R 5 > / R R 3 5 8 / R 5 3 >

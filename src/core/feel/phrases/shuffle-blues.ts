@@ -18,7 +18,7 @@ export const SHUFFLE_BLUES_PHRASES = phraseBook(
   { manner: 'walk', chromatics: 'a beat', blues: true, source: COMMON_PRACTICE },
   `
 metre 4/4${POOLS}
-theme basic 0-1: four level quarters on root, fifth and octave
+theme basic 0-0: four level quarters on root, fifth and octave
 S x=x=x=x= R = = = | R = 5 5 | R 5 8 5 | R 5 R 5 | R = 8 8 | R = 5 R | R 8 5 R | R 5 8 >
 A x=x=x=x= 8 5 R 5 | 8 = 5 > | R = 5 > | R _5 R > | R = = = | R 5 R >
 A x=x=x=-- R = 5 | 8 5 R | R 5 R
@@ -30,6 +30,34 @@ T x=x=--x= R 5 > | R = = | R R >
 E x=x=x=== R 5 R | R _5 R | 8 5 R | R = =
 H x=x= R 5 | R > | R = | R _5
 Q x= R | 8
+theme kick 1-1: root, fifth and octave, and a swung pair on four
+S x=x=x=xx R = 5 5 8 | R = 5 8 5 | R 5 8 8 5 | R = _5 _5 R | R 5 5 8 5
+S x=x=x=x= R = 5 8 | R 5 8 5 | R = _5 R
+A x=x=x=x= 8 5 R > | 8 = 5 > | R 5 R > | 8 5 5 > | R _5 R >
+A x=x=x=xx 8 5 R R 5 | 8 5 R 5 >
+L x=x=x=xx R 5 8 8 5 | 8 = 5 8 5 | R = 5 8 8
+C x=x=x=-- R 5 R | 8 5 R | R _5 R | R 5 8
+T x=x=x=xx R 5 R 5 > | 8 5 R R > | R _5 R R >
+T x=--x=xx R 5 R > | 8 5 R > | R _5 R >
+H x=x= R 5 | R > | 8 > | R _5
+H x=xx R 5 > | R R >
+S+A x=x=x=xx x=x=x=x= R = 5 5 8 / 8 5 R > | R = 5 8 5 / R 5 R > | R 5 8 8 5 / 8 = 5 > | R = _5 _5 R / R 5 R >
+S+A x=x=x=x= x=x=x=xx R = 5 8 / 8 5 R R 5 | R 5 8 5 / 8 5 R 5 >
+S+A+S+C x=x=x=xx x=x=x=x= x=x=x=xx x=x=x=-- R = 5 5 8 / 8 5 R > / R = 5 5 8 / 8 5 R | R = 5 8 5 / R 5 R > / R = 5 8 5 / R 5 R | R = _5 _5 R / R 5 R > / R = _5 _5 R / R _5 R
+
+theme jump 2-2: up the chord to its seventh, a swung pair on four
+S x=x=x=xx R 3 5 c 5 | R 3 5 c c | R 5 c 5 3 | R 3 5 5 c | R 3 5 8 5 | R 3 5 5 3 | R 5 3 3 5 | R 3 5 8 8
+A x=x=x=x= 8 c 5 3 | 8 c 5 > | 8 5 3 > | R _5 R > | 8 5 3 5 | R 5 3 >
+A x=x=x=xx 8 c 5 5 3 | 8 c 5 3 > | 8 5 3 3 > | R 5 3 5 >
+L x=x=x=xx R 5 8 c 5 | R 3 5 c 8 | R 5 8 8 5 | 8 10 8 8 5
+C x=x=x=-- 8 c 5 | R 3 5 | 8 5 3 | R 5 3 | R _5 R
+T x=x=x=xx R 3 5 c > | R 5 3 3 > | 8 c 5 5 > | R 5 3 5 > | R 3 5 5 >
+T x=--x=xx R 5 c > | R 3 5 > | R 5 3 > | 8 c 5 >
+H x=x= R 3 | R > | R 5 | R c
+H x=xx R 3 > | R 5 > | R c >
+S+A x=x=x=xx x=x=x=x= R 3 5 c 5 / 8 c 5 > | R 3 5 c c / 8 c 5 3 | R 5 c 5 3 / 8 c 5 > | R 3 5 8 5 / 8 5 3 > | R 3 5 5 3 / 8 5 3 5
+S+A+S+C x=x=x=xx x=x=x=x= x=x=x=xx x=x=x=-- R 3 5 c 5 / 8 c 5 3 / R 3 5 c 5 / 8 c 5 | R 3 5 c c / 8 c 5 > / R 3 5 c c / R 5 3 | R 3 5 8 5 / 8 5 3 > / R 3 5 8 5 / 8 5 3
+
 theme box 2-2: up the chord and back, and a breath every second bar
 S x=x=x=x= %box
 A x=x=x=x= %boxdown

@@ -9,7 +9,7 @@ export const STEPPERS_PHRASES = phraseBook(
   { manner: 'riff', chromatics: 'short', blues: false, source: COMMON_PRACTICE },
   `
 metre 4/4
-theme basic 0-1: two roots, one other note, one silence
+theme basic 0-0: two roots, one other note, one silence
 S x=x=x=-- R = 5 | R = = | R = 8 | R 5 R | R _5 R | R 5 8
 A x=--x=x= R 5 R | R 8 5 | R 5 > | 8 5 > | R _5 > | R = =
 A x=x=x=-- 8 5 R | R 5 = | R _5 R
@@ -24,6 +24,24 @@ Q x= R | 8
 S+A x=x=x=-- x=--x=x= R = 5 / 8 5 > | R = 8 / R 8 5 | R 5 R / R _5 > | R = = / R 5 R
 S+A+S+C x=x=x=-- x=--x=x= x=x=x=-- x=--x=-- R = 5 / R 8 5 / R = 8 / R 5 | R 5 8 / 8 5 > / R = 5 / R _5
 
+theme stamp 1-1: two roots and a note above, answered by one root and a pair
+S x=x=x=-- R = 5 | R = 8 | R = _5 | 8 = 5 | R 5 8
+A x=--xx-- R 5 5 | 8 5 5 | R 5 R | R R 5 | 8 5 R | R _5 _5
+A x=--x=-- 8 5 | R 5 | R _5
+L x=x=x=-- R 5 8 | 8 = 5 | R = 8
+C x=--x=-- R 5 | R _5 | 8 5
+T x=--xxx= R 5 R > | 8 5 R > | R _5 R > | R R 5 >
+T x=--x=x= R 5 > | 8 5 > | R _5 >
+H x=x= R 5 | R > | 8 >
+H1 x=x= R = | R 5
+H2 x=-- R | 8
+H2 xx-- R 5 | R R
+S+A x=x=x=-- x=--xx-- R = 5 / 8 5 5 | R = 8 / R 5 5 | R = _5 / R R 5 | 8 = 5 / R 5 R | R 5 8 / R 5 R | R = 5 / R 5 R
+S+A x=x=x=-- x=--x=-- R = 5 / 8 5 | R = 8 / R 5 | R = _5 / R 5
+S+A+S+C x=x=x=-- x=--xx-- x=x=x=-- x=--x=-- R = 5 / 8 5 5 / R = 5 / 8 5 | R = 8 / R 5 5 / R = 8 / R 5 | R = _5 / R R 5 / R = _5 / R 5
+S+A+S+T x=x=x=-- x=--xx-- x=x=x=-- x=--xxx= R = 5 / 8 5 5 / R = 5 / R 5 R > | R = 8 / R 5 5 / R = 8 / R R 5 > | R = _5 / R R 5 / R = _5 / R 5 R >
+S+A+L+T x=x=x=-- x=--xx-- x=x=x=-- x=--xxx= R = 5 / R 5 R / 8 = 5 / R 5 R > | R = _5 / R R 5 / R 5 8 / R _5 R >
+
 theme riff 2-2: three on the beat, answered by a falling pair
 S x=x=x=-- R = 3 | R = 5 | R 3 5 | R 3 R | R _5 R | R 5 3 | 8 = 5
 A x=--xxx= R 5 3 R | R 3 3 R | 8 5 5 3 | R 5 5 > | R 5 3 > | R R 3 > | R 3 5 3
@@ -31,7 +49,7 @@ L x=x=x=-- 8 = 10 | R 5 8 | 8 5 8
 L x=--xxx= 8 5 5 8 | R 5 8 10
 C x=--x=-- R 5 | R 3 | R R | 8 5
 T x=--xxx= R 5 3 > | R 3 5 > | R _5 _5 > | 8 5 3 >
-T x=x=x=x= R = 5 > | R 3 5 > | R 5 3 >
+T x=x=x=x= R 3 5 > | R 5 3 >
 H x=x= R 3 | R > | R 5
 S+A x=x=x=-- x=--xxx= R = 3 / R 5 3 R | R = 5 / 8 5 5 3 | R 3 5 / R 5 3 > | R 3 R / R 3 5 3 | R _5 R / R R 3 > | 8 = 5 / R 5 5 >
 S+A+L+C x=x=x=-- x=--xxx= x=x=x=-- x=--x=-- R = 3 / R 5 3 R / 8 = 10 / R 5 | R 3 5 / R 5 3 > / R 5 8 / R 3

@@ -14,7 +14,7 @@ pool down = 8 c 5 > | 8 7 6 > | 8 5 3 2 | 8 5 4 > | 8 3 2 > | R 5 3 2 | R 3 2 _7
 pool lift = 8 9 10 > | 8 10 9 > | 8 10 8 > | R 3 5 8 | R 5 8 > | 3 5 c 8 !co | 5 6 c 8 !co | 5 c 8 > !co | 8 9 8 c
 pool turn = R >>> >> > | R 5 >> > | R 3 >> > | 8 5 >> > | R _5 >> > | R 3 5 > | 8 7 6 > | R 5 3 > | 8 c 5 >
 pool skips = R 3 5 >> > | 8 5 3 >> > | R 5 3 >> > | R _5 R >> > | 8 c 5 >> > | R 2 3 >> >
-pool triads = R 3 5 > | R 5 3 5 | R 3 5 8 | R 3 5 3 | R 5 8 5 | R 3 R > | R 5 3 > | R _5 R 3 | R 8 5 > | R 5 R 3
+pool triads = R 3 5 > | R 5 3 5 | R 3 5 8 | R 3 5 3 | R 3 8 5 | R 8 5 3 | R R 3 5 | R 3 5 5 | R 5 8 5 | R 3 R > | R 5 3 > | R _5 R 3 | R 8 5 > | R 5 R 3
 pool falls = 8 5 3 > | 8 5 3 5 | 8 5 R > | 5 3 R > !co | R _5 R > | 8 3 5 > | R 5 3 > | R 3 R _5 | 8 5 8 >
 theme basic 0-0: root and fifth, four to the bar
 S x=x=x=x= R = 5 5 | R 5 R 5 | R = = = | R 5 8 5 | R = 5 R | R 8 5 R | R 5 8 > | R = 5 >
@@ -29,14 +29,14 @@ T x===x=x= R 5 > | R R >
 H x=x= R 5 | R > | R = | R _5 | R 8
 Q x= R | 8 | 3 !co
 theme fifths 1-1: root, fifth and octave in quarters, up in one bar and down in the next
-S x=x=x=x= R 5 8 5 | R 5 R 5 | R 5 8 > | R _5 R _5 | R 5 5 > | R R 5 5 | R _5 _5 R
+S x=x=x=x= R 5 8 5 | R R 5 8 | R 5 8 > | R R _5 R | R 5 5 > | R R 5 5 | R _5 _5 R | R 8 5 >
 A x=x=x=x= 8 5 R 5 | 8 5 R > | R 5 R > | R _5 R > | 8 5 8 > | 8 8 5 5 | 8 5 5 >
 L x=x=x=x= R 5 8 5 | 8 5 8 5 | 8 5 8 > | R 5 8 8
 C x=x=x=x= R 5 R > | 8 5 R > | R _5 R >
 T x=x=x=x= R 5 8 > | 8 5 R > | R 5 R > | R _5 R >
 T x=x=--x= R 5 > | 8 5 > | R _5 >
 H x=x= R 5 | R > | R _5 | 8 >
-S+A x=x=x=x= x=x=x=x= R 5 8 5 / 8 5 R > | R 5 R 5 / 8 5 R > | R _5 R _5 / R 5 R > | R R 5 5 / 8 8 5 5
+S+A x=x=x=x= x=x=x=x= R 5 8 5 / 8 5 R > | R R 5 8 / 8 5 R > | R R _5 R / R 5 R > | R R 5 5 / 8 8 5 5
 S+A+S+C x=x=x=x= x=x=x=x= x=x=x=x= x=x=x=x= R 5 8 5 / 8 5 R > / R 5 8 5 / R 5 R > | R 5 R 5 / R 5 8 > / R 5 R 5 / 8 5 R > | R _5 R _5 / R 5 R > / R _5 R _5 / R _5 R >
 S+A+S+T x=x=x=x= x=x=x=x= x=x=x=x= x=x=--x= R 5 8 5 / 8 5 R > / R 5 8 5 / R 5 > | R 5 R 5 / R 5 8 > / R 5 R 5 / 8 5 > | R _5 R _5 / R 5 R > / R _5 R _5 / R 5 >
 S+A+L+T x=x=x=x= x=x=x=x= x=x=x=x= x=x=x=x= R 5 R 5 / R 5 R > / 8 5 8 5 / R 5 R > | R _5 R _5 / R 5 R > / R 5 8 5 / R _5 R >
@@ -51,6 +51,21 @@ C x=x=x=-- R 3 5 | 8 5 3 | R 5 R
 T x=x=x=x= R 3 5 > | R 5 3 > | 8 5 3 > | R _5 R >
 T x=--x=x= R 5 > | R 3 > | 8 5 >
 H x=x= R 3 | R > | R 5 | 8 > | R _5
+S+A x=x=x=x= x=x=x=x= R 3 5 > / 8 5 3 > | R 3 5 8 / 8 5 3 > | R 5 3 > / R 3 5 > | R R 3 5 / 8 5 3 > | R 8 5 3 / R 3 5 > | R 3 8 5 / 8 5 3 5
+S+A+S+A x=x=x=x= x=x=x=x= x=x=x=x= x=x=x=x= R 3 5 > / 8 5 3 > / R 3 5 8 / 8 5 3 > | R R 3 5 / 8 5 3 > / R R 3 5 / R 5 3 > | R 5 3 > / R 3 5 > / R 5 3 > / 8 5 3 5
+S+A+L+T x=x=x=x= x=x=x=x= x=x=x=x= x=x=x=x= R 3 5 > / 8 5 3 > / R 3 5 8 / R 5 3 > | R R 3 5 / R 5 3 > / R 5 8 > / 8 5 3 >
+
+theme kick 2-2: the triad with a swung pair on four, going on its way
+S x=x=x=xx R 3 5 5 3 | R 3 5 8 5 | R 5 3 3 5 | R R 3 5 > | 8 5 3 3 > | R 3 5 3 >
+A x=x=x=x= 8 5 3 > | R 5 3 > | R 3 5 > | R _5 R > | 8 5 R >
+L x=x=x=x= R 3 5 8 | 8 10 8 > | R 5 8 >
+C x=x=x=xx 8 5 3 5 > | R 5 3 5 >
+C x=x=x=x= 8 5 3 >
+T x=x=x=xx R 3 5 5 > | R 5 3 5 > | 8 5 3 3 >
+T x=x=x=x= R 3 5 > | R 5 3 >
+H x=x= R 3 | R > | R 5 | 8 >
+H x=xx R 3 > | R 5 >
+S+A x=x=x=xx x=x=x=x= R 3 5 5 3 / 8 5 3 > | R 3 5 8 5 / R 5 3 > | R 5 3 3 5 / R 3 5 > | R R 3 5 > / 8 5 3 >
 
 theme pure 3-5: scale up, arpeggio down, always a quarter ahead
 S x=x=x=x= %up

@@ -1,8 +1,8 @@
-import { LETTERS } from '../../base';
 import { phraseBookOf } from '../../feel';
 import type { BarModel } from '../model';
 import type { Tone } from '../tones';
 import { type Counted, mostOf, share } from './counted';
+import { homecomings, staffOf } from './counted-tune';
 
 const rhythmOf = (tones: readonly Tone[]): string => tones.map(({ start }) => start).join(' ');
 const textOf = (tones: readonly Tone[]): string =>
@@ -17,10 +17,6 @@ function longestHold(tones: readonly Tone[], bar: BarModel): number {
   }
   return Math.max(longest, bar.ticks - from);
 }
-
-/** The height of a tone in steps of the staff. */
-const staffOf = ({ midi, name }: Tone): number =>
-  LETTERS.indexOf(name.letter) + 7 * Math.floor((midi - name.alteration) / 12);
 
 /** A bar's rhythm and shape without its last beat, whatever chord it stands on; null where there is no shape. */
 function figureOf(bar: BarModel, tones: readonly Tone[]): { whole: string; head: string } | null {
@@ -62,11 +58,12 @@ export function formCounted({ model, bars, lists, flat, count, walk }: Counted) 
     if (bar.opensSection) section = index;
     return (index - section) % 4;
   });
-  // By place in phrases of four, the bar that leads round apart, where the line leaves a beat one empty at all.
+  // By place in phrases of four, apart from bars that lead round or come home, where the line leaves a beat one empty at all.
   const empties = bars.slice(0, -1).map((_, index) => ((lists[index]?.[0]?.start ?? 0) > 0 ? 1 : 0));
+  const homes = homecomings(model);
   const stray = empties.includes(1)
     ? [0, 1, 2, 3].reduce((all, at) => {
-        const here = empties.filter((_, index) => places[index] === at);
+        const here = empties.filter((_, index) => places[index] === at && !homes[bars[index]?.index ?? -1]);
         const empty = here.filter((one) => one === 1).length;
         return all + (at % 2 === 0 ? empty : Math.min(empty, here.length - empty));
       }, 0)

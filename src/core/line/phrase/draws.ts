@@ -171,9 +171,10 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
     const draws: Draw[] = [];
     for (const group of groups) {
       const slots = (one: Theme | undefined) => group.flatMap((from) => contoursIn(one, from));
-      draws.push(...withHalvesFirst(segment, group, drawsFrom(segment, slots(theme), place)));
-      draws.push(...drawsFrom(segment, slots(lent), place, { borrowed: true }));
-      if (draws.length > 0 && !more) break;
+      const own = withHalvesFirst(segment, group, drawsFrom(segment, slots(theme), place));
+      draws.push(...own, ...drawsFrom(segment, slots(lent), place, { borrowed: true }));
+      // A lift that finds no room over this chord is the theme's statement once more, not a bar of another theme.
+      if (own.length > 0 && !more) break;
     }
     if (more) {
       const forms = drawsFrom(segment, variedContours(theme, plain, groups.flat()), place);

@@ -3,6 +3,7 @@ import type { LineModel } from '../model';
 import { countedIn } from './counted';
 import { formCounted } from './counted-form';
 import { notesCounted } from './counted-notes';
+import { tuneCounted } from './counted-tune';
 import { waysCounted } from './counted-ways';
 
 /**
@@ -62,6 +63,15 @@ export const FEATURES = {
   marked: 'share of notes that are the third equal one in a row',
   high: 'mean height above an octave over the lowest note of the range, in octaves',
   fuller: 'how much of the silence that the feel asks for is missing',
+  unanswered: 'share of pairs of bars whose second is the first over again, wherever it lies: no answer',
+  drill: 'share of bars that go to and fro as root, fifth, third, fifth do, beyond one in four',
+  flatCadence: 'notes of the last bar that strike the one before again, where a cadence would move',
+  homeEmpty: 'share of bars that come home to the tonic whose beat one is empty',
+  unrooted: 'share of new chords that never sound their bass note',
+  thirdUntold: 'share of chords that turn the third of the one before and do not sound it',
+  endUntold: '1 where the last chord does not sound its third before the line begins again',
+  silentFours: 'share of bars whose beat four is silent, beyond one in eight, in feels that pump octaves',
+  lurches: 'share of moves inside the bars of a walk that are a sixth',
   crowded: 'share of bars without a rest or a long note beyond three quarters of them, in riffs',
 } as const;
 
@@ -71,5 +81,10 @@ export type FeatureVector = Readonly<Record<Feature, number>>;
 /** Counts all features of a line. */
 export function featuresOf(model: LineModel, heard: HeardLine): FeatureVector {
   const counted = countedIn(model, heard);
-  return { ...waysCounted(counted), ...formCounted(counted), ...notesCounted(counted) };
+  return {
+    ...waysCounted(counted),
+    ...formCounted(counted),
+    ...notesCounted(counted),
+    ...tuneCounted(counted),
+  };
 }

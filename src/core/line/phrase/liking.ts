@@ -1,5 +1,6 @@
 import { remembered, rememberedFor } from '../../base';
 import type { Contour } from '../../feel';
+import type { Stretch } from '../harmony';
 import type { Column } from './chain';
 import { type Kinship, kinship } from './motif';
 import { type BarPlan, KINSHIP_WORTH, type Plan } from './plan';
@@ -28,6 +29,13 @@ const UNPLANNED_ONE = 3;
 const OWN_MODEL = [1.3, 0.8];
 const TURNING = 0.5;
 
+/** What a bar costs at the end of the form that strikes its last note twice, and that lacks its chord's third (hand-set). */
+const FLAT_END = 1.5;
+const UNTOLD_END = 0.8;
+
+/** What a chord costs that turns the third of the one before and does not sound it (hand-set). */
+const UNTOLD_TURN = 2.5;
+
 export interface Liking {
   /** What each node of a pool costs under a plan. */
   columnOf(segment: Segment, pool: Pool, plan: Plan): Column;
@@ -51,6 +59,9 @@ interface Traits {
   readonly late: Uint8Array;
   /** By node: leads that count where the form turns. */
   readonly leads: Uint8Array;
+  /** By node, whether it comes to rest on a note struck again, and whether it sounds the third. */
+  readonly flat: Uint8Array;
+  readonly thirds: Uint8Array;
   /** By node, the model that it is a bar of. */
   readonly models: readonly (string | null)[];
 }
@@ -63,12 +74,18 @@ const traitsOf = rememberedFor(
     borrowed: Uint8Array.from(nodes, ({ borrowed }) => (borrowed ? 1 : 0)),
     late: Uint8Array.from(nodes, ({ late }) => (late ? 1 : 0)),
     leads: Uint8Array.from(nodes, ({ leads }) => Math.min(2, leads.length)),
+    flat: Uint8Array.from(nodes, ({ tones, leads }) =>
+      leads.length === 0 && tones.length > 1 && tones.at(-1)?.midi === tones.at(-2)?.midi ? 1 : 0,
+    ),
+    thirds: Uint8Array.from(nodes, ({ tones }) =>
+      tones.some(({ interval }) => interval === 3 || interval === 4) ? 1 : 0,
+    ),
     models: nodes.map(({ link }) => link?.model ?? null),
   }),
 );
 
 /** What plans like and dislike, in a manner and at a level. */
-export function likingFor(manner: 'walk' | 'riff', level: number): Liking {
+export function likingFor(manner: 'walk' | 'riff', level: number, turned: ReadonlySet<Stretch>): Liking {
   const kin = new Map<Contour | null, Map<Pool, readonly Kinship[]>>();
   const [chart, half, each] = TASTES[manner];
 
@@ -122,18 +139,28 @@ export function likingFor(manner: 'walk' | 'riff', level: number): Liking {
     };
   }
 
+  /** What the plan makes of how a node ends the form, and of thirds that have to be heard, by node. */
+  function endLiking(segment: Segment, pool: Pool, bar: BarPlan, isLast: boolean): (node: number) => number {
+    const { leads, flat, thirds } = traitsOf(pool);
+    const last = isLast && segment.end === segment.bar.ticks;
+    const turning = bar.slot === 'T' && last ? TURNING : 0;
+    const flatEnd = last && level > 0 ? FLAT_END : 0;
+    const turns = segment.stretch !== null && turned.has(segment.stretch);
+    const untold = level < 2 ? 0 : (turns ? UNTOLD_TURN : 0) + (last ? UNTOLD_END : 0);
+    return (node) =>
+      flatEnd * (flat[node] ?? 0) - turning * (leads[node] ?? 0) + (thirds[node] === 1 ? 0 : untold);
+  }
+
   return {
     columnOf(segment, pool, plan) {
       const bar = plan.bars[segment.bar.index];
-      const { costs: own, leads } = traitsOf(pool);
-      const costs = own.slice();
+      const costs = traitsOf(pool).costs.slice();
       const column = { costs, entryOf: pool.entryOf, entries: pool.entries.length };
       if (!bar || segment.kept || pool.nodes[0]?.contour === null) return column;
       const likingOf = placeLiking(segment, pool, plan, bar);
-      const last = segment.bar.index === plan.bars.length - 1 && segment.end === segment.bar.ticks;
-      const turning = bar.slot === 'T' && last ? TURNING : 0;
+      const endingOf = endLiking(segment, pool, bar, segment.bar.index === plan.bars.length - 1);
       for (let node = 0; node < costs.length; node += 1)
-        costs[node] = (costs[node] ?? 0) + (likingOf(node) - turning * (leads[node] ?? 0));
+        costs[node] = (costs[node] ?? 0) + likingOf(node) + endingOf(node);
       return column;
     },
   };

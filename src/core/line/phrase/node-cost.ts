@@ -26,6 +26,16 @@ const UNPUMPED = 1.5;
 const TREADING = 1.5;
 const HAMMERED = 3;
 
+/** What each seventh of a seventh chord is worth; it is what tells a blues from a march (hand-set). */
+const SEVENTH = 0.6;
+const SEVENTH_IN_BLUES = 1.1;
+
+/** What a new chord costs whose bass note is not heard at all (hand-set). */
+const UNROOTED = 3;
+
+/** What going to and fro as root, fifth, third, fifth costs in a bar (hand-set). */
+const DRILL = 0.7;
+
 const wrap = (midi: number): number => ((midi % 12) + 12) % 12;
 
 const octavesIn = (offsets: readonly number[]): number =>
@@ -69,7 +79,7 @@ export function ownCost(
       if (leap === 6 && !ladder.altered && !ladder.tones[wrap(ladder.home + before)]) cost += 1.2;
       else if (leap === 6) cost += 0.4;
       if (leap >= 10 && leap !== 12) cost += 1;
-      else if (leap === 8 || leap === 9) cost += 0.4;
+      else if (leap === 8 || leap === 9) cost += rules.manner === 'walk' ? 0.9 : 0.4;
       const prior = offsets[index - 2];
       if (
         prior !== undefined &&
@@ -110,11 +120,13 @@ export function ownCost(
       if (interval === 5 && !ladder.minorThird && beats >= 1) cost += 0.5;
       if (interval === 11 && beats >= 1 && left > 1 && !rules.longChromatics) cost += 0.5;
     } else if (ladder.ownSeventh && interval === wrap((ladder.colour ?? 0) + ladder.home - ladder.root))
-      cost -= 0.6;
+      cost -= rules.blues ? SEVENTH_IN_BLUES : SEVENTH;
   });
   // The bent fifth is what tells a half-diminished chord from a minor one.
   const bent = ladder.fifth !== null && wrap(ladder.fifth - ladder.root) === 6 && segment.whole;
   if (bent && offsets.every((offset) => wrap(ladder.home + offset) !== ladder.fifth)) cost += 0.8;
+  if (segment.fresh && offsets.every((offset) => wrap(offset) !== 0))
+    cost += segment.whole ? UNROOTED : UNROOTED / 2;
   const silent = cell.silence / (segment.end - segment.start);
   cost += FULL * Math.max(0, rules.silence - silent);
   return cost + beginCost(rules, segment, cell, ladder, offsets) + shapeCost(rules, segment, cell, offsets);
@@ -152,15 +164,22 @@ function walkCost({ level }: NodeRules, segment: Segment, cell: Cell, offsets: r
   return cost + (two !== undefined && Math.abs(two - one) <= 2 ? TREADING : 0.5);
 }
 
+/** There and back between the second pitch and two others, as in root, fifth, third, fifth. */
+export function isDrill([first, second, third, fourth]: readonly number[]): boolean {
+  if (first === undefined || second === undefined || second !== fourth) return false;
+  return second !== first && second !== third && Math.abs(second - first) !== 12;
+}
+
 function shapeCost(rules: NodeRules, segment: Segment, cell: Cell, offsets: readonly number[]): number {
   let cost = 0;
   const { contour } = cell;
   if (!segment.whole) return cost;
   if (joltsAtOnce(offsets)) cost += 1.1;
+  if (isDrill(offsets)) cost += DRILL;
   if (rules.level <= 2 && octavesIn(offsets) > 0 && octavesIn(offsets) < PUMPING) cost += 0.8;
   if (rules.manner === 'walk') cost += walkCost(rules, segment, cell, offsets);
   if (rules.level >= 1 && offsets.length > 1 && offsets.every((offset) => offset === offsets[0]))
-    cost += rules.manner === 'walk' && offsets.length > 2 ? HAMMERED : contour.leads === 0 ? 1 : 0.4;
+    cost += rules.manner === 'walk' && offsets.length > 2 ? HAMMERED : contour.leads === 0 ? 1.8 : 0.4;
   // Early lines are as rich as their level allows.
   if (rules.level <= 2) cost += 0.5 * Math.max(0, rules.level - cell.level);
   else if (cell.level < 2) cost += 0.5;

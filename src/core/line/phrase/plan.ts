@@ -4,6 +4,7 @@ import type { LineModel } from '../model';
 import { TECHNIQUE_TABLE } from '../techniques/table';
 import type { PhrasePlace } from '../techniques/types';
 import type { Technique } from '../types';
+import { homecomings } from './counted-tune';
 import type { Kinship } from './motif';
 import { RIFF_TOP } from './nodes';
 import { bitOf, type Techniques } from './shown';
@@ -192,6 +193,8 @@ export type Layout = readonly {
   readonly half: number;
   readonly crest: boolean;
   readonly place: number;
+  /** It comes home to the tonic: its root is waited for on the one. */
+  readonly home: boolean;
 }[];
 
 /** Whether it is planned which bars leave beat one empty: where the feel may and the theme's answers do. */
@@ -209,6 +212,7 @@ export function layoutOf(model: LineModel, wishes: PlanWishes, seed: number): La
   const other = pick(random, rows, base);
   const crestAt = crestPhrase(phrases.length, random);
   const crestBar = phrases.length > 1 ? pick(random, paired ? [0, 2, 2] : [0, 1, 2, 2], 1) : 2;
+  const homes = homecomings(model);
   const slots: Layout[number][] = [];
   phrases.forEach((phrase, index) => {
     const crested = index === crestAt;
@@ -221,6 +225,7 @@ export function layoutOf(model: LineModel, wishes: PlanWishes, seed: number): La
         half: phrases.length > 1 && index >= Math.ceil(phrases.length / 2) ? 1 : 0,
         crest: bar.slot === 'L' && crested,
         place,
+        home: homes[phrase.start + place] === true,
       };
     });
   });
@@ -284,7 +289,7 @@ export function planOf(wishes: PlanWishes, layout: Layout, seed: number): Plan {
       height: ground + wave + (peak - ground) * near,
       crest: index === crest,
       asks: asks.get(index) ?? 0,
-      empty: empty && index < count - 1 ? empty.includes(bar.place) : null,
+      empty: bar.home ? false : empty && index < count - 1 ? empty.includes(bar.place) : null,
     };
   });
   const motif = wishes.motifs.length > 0 ? pick(random, wishes.motifs, wishes.motifs[0] ?? null) : null;

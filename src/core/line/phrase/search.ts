@@ -3,6 +3,7 @@ import type { HeardLine } from '../hearing';
 import type { LineModel } from '../model';
 import { type Tone, toneOf } from '../tones';
 import { type Column, cheapestWay, FREE, type Prices, type Way } from './chain';
+import { turnedThirds } from './counted-tune';
 import { type EdgeMaker, edgeMaker } from './edges';
 import { type Finisher, finisherFor, type Goal } from './finish';
 import { type Liking, likingFor } from './liking';
@@ -73,7 +74,7 @@ export function openWorkshop(
     pools: poolMaker(model, rules, metre, mostNodes),
     finisher,
     edges: edgeMaker(model, finisher, JOIN_WEIGHT[book.manner]),
-    liking: likingFor(book.manner, model.request.level),
+    liking: likingFor(book.manner, model.request.level, turnedThirds(model)),
     route: onwardOf(segments),
   };
 }

@@ -1,0 +1,134 @@
+import { LETTERS, pitchClassOf } from '../../base';
+import type { Stretch } from '../harmony';
+import type { LineModel } from '../model';
+import { isHome, type Tone } from '../tones';
+import { type Counted, share, sum } from './counted';
+import { isDrill } from './node-cost';
+
+/** The height of a tone in steps of the staff. */
+export const staffOf = ({ midi, name }: Tone): number =>
+  LETTERS.indexOf(name.letter) + 7 * Math.floor((midi - name.alteration) / 12);
+
+/** A bar's rhythm and shape, wherever it lies. */
+const shapeOf = (tones: readonly Tone[]): string => {
+  const [first] = tones;
+  return first ? tones.map((tone) => `${tone.start}:${staffOf(tone) - staffOf(first)}`).join(' ') : '';
+};
+
+/** Share of bars in which a drill is no more than a figure among others. */
+const DRILLS = 0.25;
+
+/** Share of bars of a feel with the kick on all four that may leave beat four empty: the end of a phrase of eight. */
+const HOLES_ON_FOUR = 0.125;
+
+const isTonic = ({ key, rootClass, chord }: Stretch): boolean =>
+  chord !== null && pitchClassOf(key.tonic) === rootClass;
+
+/** By bar: whether it comes home to the tonic from another chord. */
+export const homecomings = ({ bars }: LineModel): readonly boolean[] =>
+  bars.map(({ stretches: [first], before }) => {
+    if (!first || !isTonic(first)) return false;
+    return before.some((index) => bars[index]?.stretches.at(-1)?.rootClass !== first.rootClass);
+  });
+
+const thirdOf = ({ chord, members }: Stretch): number | null => {
+  if (!chord || members[3] === members[4]) return null;
+  return members[3] ? 3 : 4;
+};
+
+/** The stretches whose chord has the root of the one before and another third: F, F minor. */
+export function turnedThirds({ bars }: LineModel): ReadonlySet<Stretch> {
+  const found = new Set<Stretch>();
+  let before: Stretch | undefined;
+  for (const stretch of bars.flatMap(({ stretches }) => stretches)) {
+    const third = thirdOf(stretch);
+    const old = before ? thirdOf(before) : null;
+    if (before?.rootClass === stretch.rootClass && third !== null && old !== null && third !== old)
+      found.add(stretch);
+    before = stretch;
+  }
+  return found;
+}
+
+/** Notes of the last bar that strike the one before again, where a cadence would go on. */
+function flatIn(tones: readonly Tone[], bar: { readonly ticks: number; readonly beat: number }): number {
+  return tones.filter((tone, index) => {
+    const before = tones[index - 1];
+    if (before?.midi !== tone.midi) return false;
+    return tone.start >= bar.ticks / 2 || Math.max(before.duration, tone.duration) >= bar.beat;
+  }).length;
+}
+
+/** Pairs of bars whose second is the first over again, wherever it lies. */
+function unansweredIn({ bars, lists, count }: Counted): number {
+  if (count < 4) return 0;
+  const shapes = lists.map(shapeOf);
+  let section = 0;
+  const firsts = bars.flatMap((bar, index) => {
+    if (bar.opensSection) section = index;
+    return (index - section) % 2 === 0 && index + 1 < count && !bars[index + 1]?.opensSection ? [index] : [];
+  });
+  return share(firsts.filter((one) => shapes[one] === shapes[one + 1]).length, firsts.length);
+}
+
+/** New chords whose bass note is not heard, and turned thirds that are not. */
+function unheardIn({ model, heard, bars }: Counted): { unrooted: number; thirdUntold: number } {
+  let [fresh, unrooted, turned, untold] = [0, 0, 0, 0];
+  const turns = turnedThirds(model);
+  let before: Stretch | undefined;
+  for (const stretch of bars.flatMap(({ index, stretches }) => {
+    const tones = heard[index] ?? [];
+    return stretches.map((one) => ({ one, own: tones.filter((tone) => tone.stretch === one) }));
+  })) {
+    const { one, own } = stretch;
+    if (one.chord && one.label !== before?.label && own.length > 0) {
+      fresh += 1;
+      if (!own.some(isHome)) unrooted += 1;
+    }
+    if (turns.has(one)) {
+      turned += 1;
+      if (!own.some(({ interval }) => interval === thirdOf(one))) untold += 1;
+    }
+    before = one;
+  }
+  return { unrooted: share(unrooted, fresh), thirdUntold: share(untold, turned) };
+}
+
+/** What the last chord leaves unsaid before the line begins again: less, where it is the tonic. */
+function endUntoldIn({ model, lists }: Counted): number {
+  const notes = lists.at(-1) ?? [];
+  const last = notes.at(-1)?.stretch ?? null;
+  const third = last ? thirdOf(last) : null;
+  if (model.request.level < 2 || last === null || third === null) return 0;
+  if (notes.some((tone) => tone.stretch === last && tone.interval === third)) return 0;
+  return isTonic(last) ? 0.4 : 1;
+}
+
+const isSixth = (tone: Tone, before: Tone | undefined): boolean =>
+  before !== undefined && [8, 9].includes(Math.abs(tone.midi - before.midi));
+
+/** Whether a tune answers itself, and whether the chords tell what they are. */
+export function tuneCounted(counted: Counted) {
+  const { model, bars, lists, count, walk } = counted;
+  const { level, feel } = model.request;
+  const { mayPump } = feel.bassRole;
+  const lastBar = bars.at(-1);
+  const homes = homecomings(model);
+  const coming = bars.flatMap((bar, index) => (homes[bar.index] ? [lists[index] ?? []] : []));
+  const drills = lists.filter((tones) => isDrill(tones.map(({ midi }) => midi))).length;
+  const silentFours = bars.filter((bar, index) =>
+    (lists[index] ?? []).every(({ start, duration }) => start + duration <= bar.ticks - bar.beat),
+  ).length;
+  const moves = sum(lists.map((tones) => Math.max(0, tones.length - 1)));
+  const sixths = lists.map((tones) => tones.filter((tone, at) => isSixth(tone, tones[at - 1])).length);
+  return {
+    unanswered: unansweredIn(counted),
+    drill: Math.max(0, share(drills, count) - DRILLS),
+    flatCadence: lastBar && count >= 2 && level > 0 && !mayPump ? flatIn(lists.at(-1) ?? [], lastBar) : 0,
+    homeEmpty: share(coming.filter(([first]) => (first?.start ?? 0) > 0).length, coming.length),
+    ...unheardIn(counted),
+    endUntold: endUntoldIn(counted),
+    silentFours: mayPump ? Math.max(0, share(silentFours, count) - HOLES_ON_FOUR) : 0,
+    lurches: walk ? share(sum(sixths), moves) : 0,
+  };
+}
