@@ -9,6 +9,15 @@ export { ideaOffer, ideasForBar } from './ideas';
 export { levelLimits, limitsIn } from './level';
 export { type MeasuredLevel, measuredLevel } from './measured-level';
 export { barBreaches, checkLine } from './rules/check';
+export { type BuildUpWish, buildUp, type Stage, thingsOf } from './stages/build-up';
+export {
+  MOVABLE_THINGS,
+  type MovableThing,
+  STAGE_THINGS,
+  type StageThing,
+  stageTask,
+  stageThingName,
+} from './stages/things';
 export { explainToStudent } from './student-words';
 export { TECHNIQUE_ROWS } from './techniques/table';
 export * from './types';
