@@ -49,7 +49,7 @@ const pageRows = [
   ['words', []],
   ['playing', ['common', 'words']],
   ['at-work', ['common', 'playing']],
-  ['score', ['common', 'at-work']],
+  ['score', ['common', 'at-work', 'playing']],
   ['saving', ['common', 'playing']],
   ['aims', ['words', 'at-work']],
   ['chart', ['words', 'at-work']],
@@ -65,10 +65,14 @@ const pageRows = [
   ['ledge', ['common', 'words', 'at-work', 'playing', 'score', 'saving', 'neck', 'pencil']],
   ['handout', ['common', 'at-work', 'saving', 'neck', 'opening']],
   ['pad', ['common', 'at-work', 'aims', 'chart', 'hand', 'answers', 'handout']],
-  ['sheet', ['common', 'words', 'at-work', 'score', 'neck', 'answers', 'ideas', 'pencil']],
+  ['stages', ['words', 'at-work', 'playing', 'score']],
+  [
+    'sheet',
+    ['common', 'words', 'at-work', 'score', 'saving', 'neck', 'answers', 'ideas', 'pencil', 'stages'],
+  ],
   ['show', ['common', 'at-work', 'score', 'ledge']],
   ['tools', ['at-work']],
-  ['practice', ['common', 'words', 'at-work', 'playing', 'score', 'ledge', 'show', 'tools']],
+  ['practice', ['common', 'words', 'at-work', 'playing', 'score', 'ledge', 'show', 'stages', 'tools']],
   [
     'writing',
     [

@@ -15,7 +15,8 @@ interface Definition {
 /** Parts that a lesson holds in several places, so that what comes with them is one line. */
 const SHORT: readonly (readonly [path: RegExp, name: string])[] = [
   [/^pieces\[\]\.(?:bars|parked|takes\[\]\.bars)\[\]/, 'bar'],
-  [/^bar\.(?:notes|over)\[\]/, 'note'],
+  [/^(?:bar\.(?:notes|over)|pieces\[\]\.buildUp\.edits\[\]\.notes)\[\]/, 'note'],
+  [/^pieces\[\]\.buildUp\.(?:leftOut\[\]|edits\[\]\.stage)(?= = )/, 'stage'],
   [/^pieces\[\]\.(?:techniques|aims\[\]\.(?:wanted|allowed|forbidden))\[\]/, 'technique'],
   [/^(?:handout\.blocks|pieces\[\]\.leftOut)\[\]/, 'handout block'],
   [/^pieces\[\]/, 'piece'],

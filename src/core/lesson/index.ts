@@ -2,6 +2,7 @@ export { type AimReading, aimWords, percent, rangeWords } from './aim-words';
 export { aimFor, aimsAt, type Say, sayOf } from './aims';
 export { lineAtHand } from './at-hand';
 export { type BarTelling, describeBar, stringName } from './bar-words';
+export { type BuiltStage, buildUpOf } from './build-up';
 export { CAUTIONS, CAUTIONS_HEADING, cautionsInBrief, cautionWords } from './cautions';
 export { type ChordOnNeck, chordsOnNeck } from './chords-on-neck';
 export { setAim, setSectionAim, withAim } from './commands/aims';
@@ -13,6 +14,7 @@ export {
   possibleEdits,
   typedChord,
 } from './commands/bars';
+export { editStage, moveThing, setBuildUp, USUAL_BUILD_UP } from './commands/build-up';
 export {
   discardParked,
   setChartText,
@@ -74,6 +76,7 @@ export { instrumentOf, lineRequest, readPiece } from './request';
 export { SAMPLE_TITLES, sampleLesson } from './samples';
 export { deriveSheet, deriveSheets } from './sheet';
 export * from './sheet-types';
+export { type StagePlace, stagePlaces, withChoice } from './stage-choices';
 export { handStatement, keyStatement, keysStatement } from './statements';
 export * from './types';
 export { differInUseOnly } from './use-only';

@@ -15,7 +15,7 @@ import {
 } from '../base';
 import { DRUM_WAYS, FEEL_IDS } from '../feel';
 import type { HandSystem } from '../fretboard';
-import { LEVELS, type Level, TECHNIQUES } from '../line';
+import { LEVELS, type Level, MOVABLE_THINGS, STAGE_THINGS, TECHNIQUES } from '../line';
 import { MODES, NAMINGS } from '../theory';
 import { COUNTS } from './count';
 import { LESSON_LIMITS } from './limits';
@@ -26,7 +26,9 @@ import {
   LESSON_FORMAT,
   LESSON_VERSION,
   type Lesson,
+  MOST_STAGE_ROUNDS,
   PRACTICE_STEPS,
+  STAGE_VIEWS,
 } from './types';
 
 const whole = (least: number, most: number) => z.int().check(z.gte(least), z.lte(most));
@@ -239,6 +241,18 @@ const meantSchema = z.object({
   fingerprint: whole(0, 0xffffffff),
 });
 
+const noneTwice = <Name>(names: readonly Name[]) => new Set(names).size === names.length;
+
+const buildUpSchema = z.object({
+  view: z.enum(STAGE_VIEWS),
+  order: z.array(z.enum(MOVABLE_THINGS)).check(z.refine(noneTwice, 'a thing comes twice in the build-up')),
+  leftOut: z.array(z.enum(STAGE_THINGS)).check(z.refine(noneTwice, 'a stage is left out twice')),
+  rounds: whole(1, MOST_STAGE_ROUNDS),
+  edits: z
+    .array(z.object({ stage: z.enum(STAGE_THINGS), bar: name, harmony, notes: sortedNotes }))
+    .check(z.maxLength(LESSON_LIMITS.bars)),
+});
+
 export const linePieceSchema = z.object({
   kind: z.literal('line'),
   id: name,
@@ -261,6 +275,7 @@ export const linePieceSchema = z.object({
   parkedSections: z.array(sectionSchema).check(z.maxLength(LESSON_LIMITS.sections)),
   meant: z.exactOptional(z.array(meantSchema).check(z.maxLength(LESSON_LIMITS.bars))),
   takes: z.array(takeSchema).check(z.maxLength(LESSON_LIMITS.takes)),
+  buildUp: z.exactOptional(buildUpSchema),
   leftOut: z.exactOptional(blocksSchema),
 });
 

@@ -34,6 +34,7 @@ const READ_BY_REQUEST = fieldTable<LinePiece>()({
   parkedSections: false,
   meant: false,
   takes: false,
+  buildUp: false,
   leftOut: false,
 });
 
@@ -151,6 +152,7 @@ const READ_BY_SHEET = fieldTable<LinePiece>()({
   parkedSections: false,
   meant: false,
   takes: false,
+  buildUp: false,
   leftOut: false,
 });
 

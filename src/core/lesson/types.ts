@@ -1,7 +1,7 @@
 import type { Bpm, DynamicSign, Fret, LineNote, Metre, SpelledPitch } from '../base';
 import type { FeelId } from '../feel';
 import type { HandSettings } from '../fretboard';
-import type { Aim, Level, Technique } from '../line';
+import type { Aim, Level, MovableThing, StageThing, Technique } from '../line';
 import type { Key, Naming } from '../theory';
 import type { Count } from './count';
 import type { PlayingSettings } from './playing';
@@ -84,6 +84,35 @@ export interface StoredTake {
   readonly bars: readonly TakeBar[];
 }
 
+/** A bar of a build-up's stage as the teacher changed it. */
+export interface StageEdit {
+  /** The last of the things that the stage adds. */
+  readonly stage: StageThing;
+  /** Id of the bar. */
+  readonly bar: string;
+  /** The harmony that it was changed for; over another one the stage is what it was without the change. */
+  readonly harmony: string;
+  readonly notes: readonly LineNote[];
+}
+
+/** How the stages of a line stand on the sheet: one under the other, or in one place to flip through. */
+export const STAGE_VIEWS = ['one under the other', 'in one place'] as const;
+
+/** A line's build-up on the sheet. Its stages are derived from the line; stored is what the teacher chose and changed. */
+export interface BuildUp {
+  readonly view: (typeof STAGE_VIEWS)[number];
+  /** In the order in which they come; the usual one where it names none. */
+  readonly order: readonly MovableThing[];
+  /** Things that get no stage of their own. */
+  readonly leftOut: readonly StageThing[];
+  /** How often each stage is played before the next. */
+  readonly rounds: number;
+  readonly edits: readonly StageEdit[];
+}
+
+/** The most rounds of a stage. */
+export const MOST_STAGE_ROUNDS = 16;
+
 export interface LinePiece {
   readonly kind: 'line';
   readonly id: string;
@@ -115,6 +144,8 @@ export interface LinePiece {
   readonly meant?: readonly MeantFinding[];
   /** Takes worth recalling, the latest last. */
   readonly takes: readonly StoredTake[];
+  /** The line's build-up; not on the sheet when left out. */
+  readonly buildUp?: BuildUp;
   /** Parts of the handout that this piece goes without. */
   readonly leftOut?: readonly HandoutBlock[];
 }
@@ -149,6 +180,7 @@ export const HANDOUT_BLOCKS = [
   'shapes',
   'rhythm',
   'music',
+  'stages',
   'explained',
   'practice',
   'diary',

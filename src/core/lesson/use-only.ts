@@ -38,6 +38,7 @@ const LINE = fieldTable<LinePiece>()({
   parkedSections: true,
   meant: true,
   takes: true,
+  buildUp: true,
   leftOut: false,
 });
 

@@ -10,14 +10,8 @@ export { levelLimits, limitsIn } from './level';
 export { type MeasuredLevel, measuredLevel } from './measured-level';
 export { barBreaches, checkLine } from './rules/check';
 export { type BuildUpWish, buildUp, type Stage, thingsOf } from './stages/build-up';
-export {
-  MOVABLE_THINGS,
-  type MovableThing,
-  STAGE_THINGS,
-  type StageThing,
-  stageTask,
-  stageThingName,
-} from './stages/things';
+export { MOVABLE_THINGS, type MovableThing, STAGE_THINGS, type StageThing } from './stages/things';
+export { stageTask, stageThingName } from './stages/words';
 export { explainToStudent } from './student-words';
 export { TECHNIQUE_ROWS } from './techniques/table';
 export * from './types';

@@ -1,6 +1,6 @@
 export { clickAlone, toneAlone } from './alone';
 export { buildPerformance } from './build';
 export type { PerformanceOptions } from './options';
-export { type PlayPlace, type PlayStep, performanceOf, placeOfBar, stepsOf } from './steps';
+export { type PlayPlace, type PlayStep, performanceOf, placeOfBar, stepsInTurn, stepsOf } from './steps';
 export { playedBarAt, secondsAt, tickAt } from './time';
 export * from './types';

@@ -85,6 +85,8 @@ export const performanceOf = (piece: LinePiece, sheet: LineSheet, as: 'sound' | 
   roundOf(piece, sheet, { begins: true, parted: false, ends: !piece.playing.loop }, as);
 
 interface Stretch {
+  readonly piece: LinePiece;
+  readonly sheet: LineSheet;
   readonly tempo?: Bpm;
   readonly wanted: number;
   /** As the last one goes round where a loop is on. */
@@ -92,11 +94,14 @@ interface Stretch {
 }
 
 /** The rungs of the ladder, or all as one rung. */
-function stretchesOf({ playing: { loop, ladder } }: LinePiece): readonly Stretch[] {
+function stretchesOf(piece: LinePiece, sheet: LineSheet): readonly Stretch[] {
+  const { loop, ladder } = piece.playing;
   const rungs: readonly { readonly tempo?: Bpm; readonly rounds: number }[] =
     ladder?.climbed === true ? ladder.rungs : [{ rounds: 1 }];
   return rungs.map(({ rounds: wanted, ...rung }, index) => ({
     ...rung,
+    piece,
+    sheet,
     wanted,
     rounds: loop && index === rungs.length - 1 ? 'endless' : wanted,
   }));
@@ -108,10 +113,38 @@ const BEGINNING: PlayPlace = { rung: 0, round: 0, playedBar: 0 };
  * Everything the player is to play, as the sentence says, from a place on; the last rung of a ladder goes round where a loop
  * is on. It is counted in wherever it begins; a round that is begun in its middle is whole when it comes again.
  */
-export function stepsOf(piece: LinePiece, sheet: LineSheet, place = BEGINNING): readonly PlayStep[] {
-  const stretches = stretchesOf(piece);
+export const stepsOf = (piece: LinePiece, sheet: LineSheet, place = BEGINNING): readonly PlayStep[] =>
+  stepsAlong(stretchesOf(piece, sheet), place);
+
+/** A line that others follow, as the stages of a build-up do. */
+export interface LineInTurn {
+  readonly piece: LinePiece;
+  readonly sheet: LineSheet;
+}
+
+/**
+ * Several lines one after the other without a break, as the sentence of each says and a rung for each; the last one goes
+ * round where a loop is on. Only the first is counted in.
+ * @param rounds - how often each is played, a whole number from 1
+ */
+export const stepsInTurn = (
+  lines: readonly LineInTurn[],
+  rounds: number,
+  place = BEGINNING,
+): readonly PlayStep[] =>
+  stepsAlong(
+    lines.map(({ piece, sheet }, index) => ({
+      piece,
+      sheet,
+      wanted: rounds,
+      rounds: piece.playing.loop && index === lines.length - 1 ? 'endless' : rounds,
+    })),
+    place,
+  );
+
+function stepsAlong(stretches: readonly Stretch[], place: PlayPlace): readonly PlayStep[] {
   let before = 0;
-  return stretches.flatMap(({ tempo, wanted, rounds }, index): readonly PlayStep[] => {
+  return stretches.flatMap(({ piece, sheet, tempo, wanted, rounds }, index): readonly PlayStep[] => {
     const last = index === stretches.length - 1;
     const earlier = before;
     before += wanted;
@@ -145,8 +178,8 @@ export function stepsOf(piece: LinePiece, sheet: LineSheet, place = BEGINNING): 
 }
 
 /** Whether a place is still there: a ladder may have been made shorter. */
-const isWithin = (piece: LinePiece, { rung, round }: PlayPlace): boolean => {
-  const rounds = stretchesOf(piece)[rung]?.rounds ?? 0;
+const isWithin = (piece: LinePiece, sheet: LineSheet, { rung, round }: PlayPlace): boolean => {
+  const rounds = stretchesOf(piece, sheet)[rung]?.rounds ?? 0;
   return rounds === 'endless' || round < rounds;
 };
 
@@ -161,7 +194,7 @@ export function placeOfBar(
   bar: number,
   near: PlayPlace = BEGINNING,
 ): PlayPlace {
-  const begun = isWithin(piece, near) ? near : BEGINNING;
+  const begun = isWithin(piece, sheet, near) ? near : BEGINNING;
   const [step] = stepsOf(piece, sheet, { ...begun, playedBar: 0 });
   const bars = step?.performance.bars ?? [];
   const isThere = bars[near.playedBar]?.bar === bar;

@@ -108,6 +108,7 @@ const IN_THE_LINE = fieldTable<LinePiece>()({
   parkedSections: false,
   meant: false,
   takes: false,
+  buildUp: false,
   leftOut: false,
 });
 

@@ -9,6 +9,7 @@ import { explainedRows } from './explained';
 import { pieceFacts } from './facts';
 import { rhythmRows } from './rhythm';
 import { shapeRows } from './shapes';
+import { stageRows } from './stages';
 
 /** A piece as it comes onto the page. */
 export interface PieceToSet {
@@ -37,6 +38,7 @@ export function pieceRows(
 
 function blockRows(block: HandoutBlock, set: PieceToSet, context: BlockContext): readonly Row[] {
   if (block === 'music') return musicRows(set.sheet, context);
+  if (block === 'stages') return stageRows(set, context, (sheet) => musicRows(sheet, context));
   return set.sheet.kind === 'line' ? lineBlockRows(block, set.sheet, set, context) : [];
 }
 

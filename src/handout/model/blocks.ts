@@ -15,6 +15,7 @@ const BLOCK_NAMES: Readonly<Record<HandoutBlock, string>> = {
   shapes: 'Shapes to learn',
   rhythm: 'The tricky rhythm',
   music: 'The line',
+  stages: 'The build-up, where a line has one',
   explained: EXPLAINED_HEADING,
   practice: 'Practice steps',
   diary: 'Practice diary',
@@ -29,6 +30,7 @@ const PIECE_BLOCKS: ReadonlySet<HandoutBlock> = new Set([
   'shapes',
   'rhythm',
   'music',
+  'stages',
   'explained',
 ]);
 
@@ -55,7 +57,9 @@ export function blockChoices(settings: HandoutSettings): readonly BlockChoice[] 
 /** The printed parts that a piece can have, and whether it has them; blank bars have only themselves. */
 export function piecePartChoices(settings: HandoutSettings, piece: Piece): readonly BlockChoice[] {
   return partBlocks(fullSettings(settings).blocks)
-    .piece.filter((block) => piece.kind === 'line' || block === 'music')
+    .piece.filter((block) =>
+      piece.kind === 'line' ? block !== 'stages' || piece.buildUp !== undefined : block === 'music',
+    )
     .map((block) => ({
       block,
       name: piece.kind === 'blank' ? 'The bars' : BLOCK_NAMES[block],

@@ -90,6 +90,7 @@ const ASKED_WITH = fieldTable<LinePiece>()({
   parkedSections: false,
   meant: false,
   takes: false,
+  buildUp: false,
   leftOut: false,
 });
 

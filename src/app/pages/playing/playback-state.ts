@@ -1,9 +1,17 @@
 import type { PlayPlace } from '../../../core/performance';
 
+/** A stage that is heard in its turn. */
+export interface HeardStage {
+  readonly sheetId: string;
+  readonly name: string;
+}
+
 /** What is heard: a piece as the ledge says, or one idea in its place. */
 export type Heard =
   | { readonly kind: 'piece'; readonly pieceId: string }
   | { readonly kind: 'idea'; readonly pieceId: string; readonly ideaId: string }
+  /** The stages of a line's build-up, one after the other, a rung for each: their sheets' ids and their names. */
+  | { readonly kind: 'stages'; readonly pieceId: string; readonly stages: readonly HeardStage[] }
   /** The click or a tone by itself; it belongs to no piece. */
   | { readonly kind: 'alone'; readonly pieceId: ''; readonly name: string };
 
@@ -47,3 +55,7 @@ export const SILENT: PlaybackState = {
   round: 0,
   restDue: false,
 };
+
+/** The id of the sheet whose notes sound, or null. */
+export const heardSheet = ({ heard, step }: PlaybackState): string | null =>
+  heard === null ? null : heard.kind === 'stages' ? (heard.stages[step]?.sheetId ?? null) : heard.pieceId;

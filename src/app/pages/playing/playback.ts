@@ -17,6 +17,11 @@ export interface PlaybackSource {
   readonly editor: { getState(): { readonly pieceId: string } };
 }
 
+/** Stages of a line's build-up in the order in which they are played. */
+export type StagesOf = (
+  piece: LinePiece,
+) => readonly { readonly piece: LinePiece; readonly sheet: LineSheet; readonly name: string }[];
+
 /** Milliseconds of playing without a break after which a rest is proposed (common practice, no source). */
 const LONG = 10 * 60 * 1000;
 
@@ -178,9 +183,40 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
     );
   };
 
+  /** What gives the stages that are heard, as the lesson is now. */
+  let stagesOf: StagesOf = () => [];
+
+  const roundsOf = ({ buildUp }: LinePiece): number => buildUp?.rounds ?? 1;
+
+  /** The stages go on from the one that is heard, as the ledge says now; where they are not the same ones, they end. */
+  const followStages = (): void => {
+    const { kind, heard, step, round } = store.getState();
+    if (kind === 'stopped' || heard?.kind !== 'stages' || player === null || room === null) return;
+    const old = played;
+    const piece = pieceOf(heard.pieceId);
+    played = piece;
+    const lines = piece === null ? [] : stagesOf(piece);
+    if (
+      piece === null ||
+      lines.map(({ sheet }) => sheet.id).join() !== heard.stages.map((each) => each.sheetId).join()
+    ) {
+      store.setState(SILENT);
+      player.stop();
+      return;
+    }
+    player.setMix(mixOf(piece.playing));
+    if (old !== null && soundsTheSame(old, piece) && roundsOf(old) === roundsOf(piece)) return;
+    const place = { rung: step, round: Math.min(round, roundsOf(piece) - 1), playedBar: 0 };
+    void change(player, room.stepsInTurn(lines, roundsOf(piece), place));
+  };
+
   let goingOn: ReturnType<typeof setTimeout> | undefined;
   source.lessons.subscribe((_, before) => {
     const { kind, heard } = store.getState();
+    if (heard?.kind === 'stages') {
+      if (pieceOf(heard.pieceId) !== played) followStages();
+      return;
+    }
     if (kind === 'stopped' || heard?.kind !== 'piece' || player === null) return;
     const piece = pieceOf(heard.pieceId);
     const old = before.lesson.pieces.find((each) => each.id === heard.pieceId);
@@ -264,6 +300,23 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
           return [{ performance, rounds: 1 }];
         },
         mix,
+      );
+    },
+    /**
+     * Plays the stages of a line's build-up one after the other, each as often as the build-up says, with everything
+     * else as the ledge says.
+     * @param made - gives the stages that are played; asked again when the line changes meanwhile
+     */
+    async playStages(piece: LinePiece, made: StagesOf): Promise<void> {
+      const lines = made(piece);
+      if (lines.length === 0) return;
+      played = piece;
+      stagesOf = made;
+      const stages = lines.map(({ sheet, name }) => ({ sheetId: sheet.id, name }));
+      await start(
+        { kind: 'stages', pieceId: piece.id, stages },
+        ({ stepsInTurn }) => stepsInTurn(lines, roundsOf(piece)),
+        mixOf(piece.playing),
       );
     },
     /** Seconds that the sound is heard later than the browser knows: what is shown follows what is heard. */

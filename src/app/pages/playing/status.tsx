@@ -71,7 +71,8 @@ const REST =
 function Rung({ playback, piece }: { readonly playback: Playback; readonly piece: LinePiece }) {
   const step = useStore(playback, (state) => state.step);
   const round = useStore(playback, (state) => state.round);
-  const words = rungWords(piece, step, round);
+  const heard = useStore(playback, (state) => state.heard);
+  const words = heard?.kind === 'stages' ? (heard.stages[step]?.name ?? '') : rungWords(piece, step, round);
   return (
     <p className="ledge__status" aria-live="polite">
       {words}

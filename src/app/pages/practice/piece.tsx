@@ -16,7 +16,7 @@ import {
 } from '../../../core/lesson';
 import { loopOver, passageFor, passageOf } from '../../../core/playing';
 import type { BarBox, SystemLayout } from '../../../score';
-import { useAtWork } from '../at-work';
+import { Later, laterPart, useAtWork } from '../at-work';
 import { type BarButton, ScoreFigure } from '../score';
 import { chordsOf, describePiece, describeScore } from '../words';
 import { type BarRun, useDraggedBars } from './loop-bars';
@@ -26,15 +26,17 @@ interface PracticePieceProps {
   readonly piece: Piece;
   readonly lesson: Lesson;
   readonly atHand: boolean;
+  /** Only the line's build-up. */
+  readonly stagesOnly: boolean;
 }
 
 /** One piece as the student reads it: its name, what it is, and its sheet in large. */
-export function PracticePiece({ piece, lesson, atHand }: PracticePieceProps) {
+export function PracticePiece({ piece, lesson, atHand, stagesOnly }: PracticePieceProps) {
   const { instrument, noteNames } = lesson;
   const sheet = useMemo(() => deriveSheet(piece, instrument, noteNames), [piece, instrument, noteNames]);
   if (sheet.kind === 'line')
     return piece.kind !== 'line' || sheet.bars.length === 0 ? null : (
-      <PracticeLine piece={piece} sheet={sheet} lesson={lesson} atHand={atHand} />
+      <PracticeLine piece={piece} sheet={sheet} lesson={lesson} atHand={atHand} stagesOnly={stagesOnly} />
     );
   return piece.kind === 'line' || sheet.bars === 0 ? null : <BlankBars piece={piece} sheet={sheet} />;
 }
@@ -65,9 +67,16 @@ interface PracticeLineProps {
   readonly sheet: LineSheet;
   readonly lesson: Lesson;
   readonly atHand: boolean;
+  readonly stagesOnly: boolean;
 }
 
-function PracticeLine({ piece, sheet, lesson: { handout, instrument }, atHand }: PracticeLineProps) {
+function PracticeLine({
+  piece,
+  sheet,
+  lesson: { handout, instrument },
+  atHand,
+  stagesOnly,
+}: PracticeLineProps) {
   const { session } = useAtWork();
   const rows = useMemo(
     () => ({ degrees: handout.degrees, fingers: handout.fingers, numerals: handout.numerals ?? false }),
@@ -99,6 +108,12 @@ function PracticeLine({ piece, sheet, lesson: { handout, instrument }, atHand }:
         <LoopMark key={`loop ${box.bar}`} box={box} height={system.height} loop={loop} />
       ),
   };
+  if (stagesOnly)
+    return (
+      <section className="piece" aria-label={piece.name}>
+        <Later part={STAGES} given={{ piece, sheet, instrument, rows }} />
+      </section>
+    );
   return (
     <section className={`piece${atHand ? ' piece--at-hand' : ''}`} aria-label={piece.name}>
       <div className="practice__heading">
@@ -126,11 +141,14 @@ function PracticeLine({ piece, sheet, lesson: { handout, instrument }, atHand }:
           bars={{ buttons, chosen: null, choose: touch.tap, over, drawer: () => null }}
         />
       </div>
+      {piece.buildUp !== undefined && <Later part={STAGES} given={{ piece, sheet, instrument, rows }} />}
       <Explained piece={piece} sheet={sheet} instrument={instrument} />
       <LineInWords sheet={sheet} />
     </section>
   );
 }
+
+const STAGES = laterPart('The build-up', async () => (await import('../stages')).StagesToPractise);
 
 interface ExplainedProps {
   readonly piece: LinePiece;

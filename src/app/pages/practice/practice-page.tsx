@@ -1,6 +1,6 @@
 import '../../styles/practice.css';
 import { type ReactNode, useDeferredValue, useEffect, useState } from 'react';
-import type { Lesson } from '../../../core/lesson';
+import type { Lesson, Piece } from '../../../core/lesson';
 import { lineAtHand } from '../../../core/lesson';
 import { SelectField } from '../../controls';
 import type { StudentStore } from '../../student-store';
@@ -74,6 +74,10 @@ function Head({ actions }: { readonly actions: ReactNode }) {
 
 const WHOLE = 'whole';
 
+/** The choice of a piece's build-up alone; null where it has none. */
+const stagesOf = (piece: Piece): string | null =>
+  piece.kind === 'line' && piece.buildUp !== undefined ? `stages of ${piece.id}` : null;
+
 function Sheet({ student }: { readonly student: Student }) {
   const { session } = useAtWork();
   const lesson = useLesson();
@@ -81,29 +85,46 @@ function Sheet({ student }: { readonly student: Student }) {
   const [shown, setShown] = useState<string>(WHOLE);
   const [before] = useState(() => student.record?.last.find(({ lessonId }) => lessonId === lesson.id));
   const atHand = lineAtHand(lesson, pieceId);
-  const pieces = lesson.pieces.filter((piece) => shown === WHOLE || piece.id === shown);
+  const pieces = lesson.pieces.filter(
+    (piece) => shown === WHOLE || piece.id === shown || shown === stagesOf(piece),
+  );
   const choose = (choice: string) => {
     setShown(choice);
-    if (choice !== WHOLE) session.choosePiece(choice);
+    const chosen = lesson.pieces.find((piece) => piece.id === choice || stagesOf(piece) === choice);
+    if (chosen !== undefined) session.choosePiece(chosen.id);
   };
   return (
     <div className="paper sheet sheet--large">
       <WhereYouWere lesson={lesson} last={before} />
-      {lesson.pieces.length > 1 && (
+      {(lesson.pieces.length > 1 || lesson.pieces.some((piece) => stagesOf(piece) !== null)) && (
         <div className="practice__choice">
           <SelectField
             label="On the sheet"
             value={shown}
             options={[
               { value: WHOLE, label: 'The whole lesson' },
-              ...lesson.pieces.map((piece) => ({ value: piece.id, label: `Only ${piece.name}` })),
+              ...lesson.pieces.flatMap((piece) => {
+                const stages = stagesOf(piece);
+                return [
+                  { value: piece.id, label: `Only ${piece.name}` },
+                  ...(stages === null
+                    ? []
+                    : [{ value: stages, label: `Only the build-up of ${piece.name}` }]),
+                ];
+              }),
             ]}
             onChange={choose}
           />
         </div>
       )}
       {pieces.map((piece) => (
-        <PracticePiece key={piece.id} piece={piece} lesson={lesson} atHand={piece.id === atHand?.id} />
+        <PracticePiece
+          key={piece.id}
+          piece={piece}
+          lesson={lesson}
+          atHand={piece.id === atHand?.id}
+          stagesOnly={shown === stagesOf(piece)}
+        />
       ))}
       <Notes lesson={lesson} />
       <Cautions />

@@ -1,4 +1,4 @@
-import { deriveSheet, type Lesson, lineAtHand } from '../../../core/lesson';
+import { deriveSheet, type Lesson, type LinePiece, type LineSheet, lineAtHand } from '../../../core/lesson';
 import { mixOf, PARTS } from '../../../core/playing';
 import type { Session } from '../../state';
 import { fileStem, saveFile } from './file';
@@ -15,9 +15,17 @@ function lineToExport(session: Session, lesson: Lesson) {
   return { piece, sheet };
 }
 
-/** Saves the line as MusicXML. */
-export async function saveMusicXml(session: Session, lesson: Lesson): Promise<void> {
-  const line = lineToExport(session, lesson);
+interface LineToSave {
+  readonly piece: LinePiece;
+  readonly sheet: LineSheet;
+}
+
+/** Saves the line at hand, or another one, as MusicXML. */
+export async function saveMusicXml(
+  session: Session,
+  lesson: Lesson,
+  line: LineToSave | null = lineToExport(session, lesson),
+): Promise<void> {
   if (line === null) return;
   const { exportName, writeMusicXml } = await import('../../../core/exchange');
   saveFile(
@@ -47,9 +55,12 @@ export async function saveTextTab(session: Session, lesson: Lesson): Promise<voi
   saveFile(fileStem(exportName(line.sheet, lesson.title)), writeTextTab(line.sheet, lesson.title), 'textTab');
 }
 
-/** Saves the parts that are switched on as MIDI. */
-export async function saveMidi(session: Session, lesson: Lesson): Promise<void> {
-  const line = lineToExport(session, lesson);
+/** Saves the parts that are switched on of the line at hand, or of another one, as MIDI. */
+export async function saveMidi(
+  session: Session,
+  lesson: Lesson,
+  line: LineToSave | null = lineToExport(session, lesson),
+): Promise<void> {
   if (line === null) return;
   const { piece, sheet } = line;
   const [{ exportName, writeMidi }, { performanceOf }] = await Promise.all([

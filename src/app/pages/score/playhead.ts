@@ -5,6 +5,7 @@ import type { PlayheadPlace, ScoreLayout } from '../../../score';
 import type { PlayPosition } from '../../../sound';
 import { useAtWork } from '../at-work';
 import { gliding } from '../common';
+import { heardSheet } from '../playing';
 import { barToRead, countedBeat, scrollAhead } from './reading-ahead';
 import { useScore } from './ready';
 
@@ -39,7 +40,7 @@ export function usePlayhead(layout: ScoreLayout, sheet: Sheet, figure: RefObject
       read = system;
     };
     const stop = playback.follow((position) => {
-      const played = position && playback.getState().heard?.pieceId === sheet.id ? position : null;
+      const played = position && heardSheet(playback.getState()) === sheet.id ? position : null;
       lookAhead(played);
       const place = played && placeOf(played);
       const head = place && figure.current?.querySelector<HTMLElement>(`[data-playhead="${place.system}"]`);

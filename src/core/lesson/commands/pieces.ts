@@ -72,7 +72,17 @@ export function copyPiece(lesson: Lesson, pieceId: string): Lesson {
       ? aim
       : { ...aim, where: { ...aim.where, id: ids.get(aim.where.id) ?? aim.where.id } },
   );
-  return insertAfter(lesson, pieceId, { ...original, ...parts, id, name, aims });
+  const { buildUp } = original;
+  const stages =
+    buildUp === undefined
+      ? {}
+      : {
+          buildUp: {
+            ...buildUp,
+            edits: buildUp.edits.map((edit) => ({ ...edit, bar: ids.get(edit.bar) ?? edit.bar })),
+          },
+        };
+  return insertAfter(lesson, pieceId, { ...original, ...parts, ...stages, id, name, aims });
 }
 
 /** Moves a piece up (−1) or down (+1) on the sheet; at either end nothing changes. */

@@ -39,6 +39,18 @@ export function transposePiece(piece: LinePiece, interval: Interval, instrument:
       piece.key === null ? null : { tonic: transposeName(piece.key.tonic, interval), mode: piece.key.mode },
     bars: piece.bars.map(move),
     parked: piece.parked.map(move),
+    ...(piece.buildUp === undefined
+      ? {}
+      : {
+          buildUp: {
+            ...piece.buildUp,
+            edits: piece.buildUp.edits.map((edit) => ({
+              ...edit,
+              harmony: transposeSignature(edit.harmony, interval),
+              notes: edit.notes.map((note) => transposeNote(note, interval, instrument)),
+            })),
+          },
+        }),
     takes: piece.takes.map((take) => ({
       ...take,
       bars: take.bars.map(({ harmony, notes }) => ({

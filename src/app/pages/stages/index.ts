@@ -1,0 +1,2 @@
+export { BuildUpOnSheet } from './on-sheet';
+export { StagesToPractise } from './to-practise';
