@@ -18,7 +18,7 @@ import { line, request } from './notation';
 import { randomLines } from './random-lines';
 import { wideWishes } from './wide-charts';
 
-const RUNS = { numRuns: 40, seed: 20261129 };
+const RUNS = { numRuns: 24, seed: 20261129 };
 
 interface Case {
   readonly asked: LineRequest;
@@ -38,13 +38,11 @@ const samePlaces = (one: LineNote, other: LineNote): boolean =>
 
 /** Every pair of neighbours with what the second adds. */
 const steps = (stages: readonly Stage[]) =>
-  stages
-    .slice(1)
-    .map((stage, index) => ({
-      before: stages[index]?.bars ?? [],
-      after: stage.bars,
-      thing: stage.things[0],
-    }));
+  stages.slice(1).map((stage, index) => ({
+    before: stages[index]?.bars ?? [],
+    after: stage.bars,
+    thing: stage.things[0],
+  }));
 
 /** The pitch classes of the chords over a bar, and over every bar that its last note may be tied into. */
 function classesOver(asked: LineRequest, bar: number): ReadonlySet<number> {
