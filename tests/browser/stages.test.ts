@@ -15,6 +15,7 @@ describe('the build-up of a line', () => {
     await stages.getByText('Changed by hand: bar 3.').waitFor();
 
     await stages.getByRole('combobox', { name: /^How the stages/ }).selectOption('one under the other');
+    await stages.getByRole('heading', { name: /^Stage 4 of 4/ }).waitFor();
     expect(await stages.getByRole('figure').count()).toBe(4);
     await stages.getByText('Which stages, and in which order').click();
     await stages.getByRole('checkbox', { name: /^its rhythm/ }).uncheck();
@@ -30,6 +31,7 @@ describe('the build-up of a line', () => {
       .getByRole('combobox', { name: 'On the sheet' })
       .selectOption({ label: 'Only the build-up of Ferry queue' });
     const practised = page.getByRole('region', { name: 'Build-up of Ferry queue' });
+    await practised.getByRole('heading', { name: /^Stage 3 of 3/ }).waitFor();
     expect(await practised.getByRole('figure').count()).toBe(3);
     expect(await page.getByRole('figure', { name: 'Score' }).count()).toBe(0);
     expectClean();
