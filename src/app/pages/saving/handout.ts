@@ -41,13 +41,6 @@ export async function saveHandout(
   return remarksOn(handout, missing);
 }
 
-/** Fetches what a PDF is made with, ahead of being asked for one; what does not come now is asked for again then. */
-export const prepareHandout = (): Promise<void> =>
-  import('../../../handout').then(
-    ({ preparePdf }) => preparePdf(),
-    () => undefined,
-  );
-
 /**
  * Opens the browser's print dialog with the lesson's handout.
  * @throws Error when a font cannot be fetched

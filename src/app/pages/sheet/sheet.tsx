@@ -7,9 +7,10 @@ import {
   lineAtHand,
   setNotes,
 } from '../../../core/lesson';
-import { useAtWork, useEditor, useLessonText } from '../at-work';
-import { BlankPieceView } from './blank-piece';
+import { Later, laterPart, useAtWork, useEditor, useLessonText } from '../at-work';
 import { LinePieceView } from './line-piece';
+
+const BLANK = laterPart('The blank bars', async () => (await import('./blank-piece')).BlankPieceView);
 
 interface SheetViewProps {
   readonly settled: Lesson;
@@ -41,7 +42,7 @@ export const SheetView = memo(function SheetView({ settled, onWriteChart }: Shee
           );
         }
         return piece.kind === 'blank' && sheet.kind === 'blank' ? (
-          <BlankPieceView key={piece.id} piece={piece} sheet={sheet} place={place} />
+          <Later key={piece.id} part={BLANK} given={{ piece, sheet, place }} />
         ) : null;
       })}
       <AddPiece />

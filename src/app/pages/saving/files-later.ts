@@ -1,0 +1,28 @@
+/** What saves and prints is fetched when something is saved: the first look does without it. */
+type LineFiles = typeof import('./line');
+
+const files = (): Promise<LineFiles> => import('./line');
+
+export const saveAudio: LineFiles['saveAudio'] = async (...asked) => (await files()).saveAudio(...asked);
+export const saveMidi: LineFiles['saveMidi'] = async (...asked) => (await files()).saveMidi(...asked);
+export const saveMusicXml: LineFiles['saveMusicXml'] = async (...asked) =>
+  (await files()).saveMusicXml(...asked);
+export const saveMxl: LineFiles['saveMxl'] = async (...asked) => (await files()).saveMxl(...asked);
+export const saveTextTab: LineFiles['saveTextTab'] = async (...asked) =>
+  (await files()).saveTextTab(...asked);
+
+type HandoutFiles = typeof import('./handout');
+
+const handout = (): Promise<HandoutFiles> => import('./handout');
+
+export const saveHandout: HandoutFiles['saveHandout'] = async (...asked) =>
+  (await handout()).saveHandout(...asked);
+export const printLessonHandout: HandoutFiles['printLessonHandout'] = async (...asked) =>
+  (await handout()).printLessonHandout(...asked);
+
+/** Fetches what a PDF is made with, ahead of being asked for one; what does not come now is asked for again then. */
+export const prepareHandout = (): Promise<void> =>
+  import('../../../handout').then(
+    ({ preparePdf }) => preparePdf(),
+    () => undefined,
+  );
