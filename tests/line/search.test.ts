@@ -2,10 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type FeelId, phraseBookOf } from '../../src/core/feel';
 import { composeLine } from '../../src/core/line';
-import { type Column, cheapestWay, type Prices } from '../../src/core/line/phrase/chain';
+import { type Column, NO_WAY_OUT, type Prices, restOf } from '../../src/core/line/phrase/chain';
 import { layoutOf, planOf } from '../../src/core/line/phrase/plan';
 import { openWorkshop, searchOver } from '../../src/core/line/phrase/search';
 import { themesFor } from '../../src/core/line/phrase/themes';
+import { cheapestWay, cheapestWithin } from '../../src/core/line/phrase/ways';
 import { modelOf } from '../../src/core/line/read-request';
 import { request } from './notation';
 
@@ -20,6 +21,8 @@ function* choices(sizes: readonly number[]): Generator<readonly number[]> {
 }
 
 const price = fc.integer({ min: 0, max: 40 });
+const aside = fc.integer({ min: -12, max: 20 });
+const columnSize = (nodes: number) => ({ minLength: nodes, maxLength: nodes });
 
 /** Columns of up to four nodes with up to three beginnings, and the prices between them and round the ring. */
 const puzzles = fc
@@ -41,6 +44,8 @@ const puzzles = fc
         ),
       ),
       closed: fc.boolean(),
+      asides: fc.tuple(...columns.map((nodes) => fc.array(aside, columnSize(nodes.length)))),
+      settled: fc.tuple(...columns.map(() => fc.option(fc.nat(2), { freq: 3 }))),
     }),
   );
 
@@ -75,6 +80,40 @@ describe('the search', () => {
         expect(costOf(way?.nodes ?? [])).toBe(best);
       }),
       { numRuns: 200, seed: 20260101 },
+    );
+  });
+
+  test('finds below a limit what trying everything finds, with beginnings settled and costs beside the nodes', () => {
+    fc.assert(
+      fc.property(puzzles, ({ columns, prices, asides, settled }) => {
+        const tables = prices.map(
+          (list): Prices => ({ least: new Float64Array(), at: (node, to) => list[node * 3 + to] ?? 0 }),
+        );
+        const only = new Map(settled.flatMap((entry, index) => (entry === null ? [] : [[index, entry]])));
+        const dear = columns.map((column, index): Column => {
+          const least = Float64Array.from(asides[index] ?? []);
+          return { ...column, aside: { least, at: (node) => least[node] ?? 0 } };
+        });
+        const costOf = (choice: readonly number[]): number =>
+          choice.reduce((sum, node, index) => {
+            const entry = columns[index]?.entryOf[node];
+            if (only.has(index) && only.get(index) !== entry) return Number.POSITIVE_INFINITY;
+            const to = columns[index + 1]?.entryOf[choice[index + 1] ?? 0];
+            const join = to === undefined ? 0 : (tables[index]?.at(node, to, 99) ?? 0);
+            return sum + (columns[index]?.costs[node] ?? 0) + (asides[index]?.[node] ?? 0) + join;
+          }, 0);
+        const best = Math.min(...[...choices(columns.map(({ costs }) => costs.length))].map(costOf));
+        const bounds = restOf(dear, tables.slice(0, -1), NO_WAY_OUT);
+        const task = { columns: dear, prices: tables.slice(0, -1), out: NO_WAY_OUT, bounds, only };
+        const way = cheapestWithin(task, best);
+        if (best === Number.POSITIVE_INFINITY) expect(way).toBe(null);
+        else {
+          expect(way?.cost).toBe(best);
+          expect(costOf(way?.nodes ?? [])).toBe(best);
+          expect(cheapestWithin(task, best - 1)).toBe(null);
+        }
+      }),
+      { numRuns: 300, seed: 20260105 },
     );
   });
 

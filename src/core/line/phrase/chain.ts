@@ -5,6 +5,8 @@ export interface Column {
   /** By node, the number of its beginning (first note, model it goes on with) among the column's beginnings. */
   readonly entryOf: Int32Array;
   readonly entries: number;
+  /** What each node costs beside that, where it is dear to tell: asked for with the only beginning 0. */
+  readonly aside?: Prices;
 }
 
 /** Prices of going from the nodes of a column into the beginnings of the next, worked out when they are asked for. */
@@ -24,22 +26,33 @@ export interface Way {
   readonly nodes: readonly number[];
 }
 
-const NOWHERE = Number.POSITIVE_INFINITY;
+export const NOWHERE = Number.POSITIVE_INFINITY;
 
 /** What sums of the same prices may differ by. */
-const ROUNDING = 1e-9;
+export const ROUNDING = 1e-9;
 
-/** By column, the least that the rest of the way costs from each beginning on. */
-type Rest = readonly Float64Array[];
+/** The least that the rest of a way costs from each beginning of a column on, and those first from which it is cheapest. */
+export interface Rest {
+  readonly least: Float64Array;
+  readonly order: Int32Array;
+}
+
+/** By column, what the rest of the way costs at least. */
+export type Bounds = readonly Rest[];
 
 /** The prices of the last column's nodes on the way out. */
-type Out = Pick<Prices, 'least'> & { at(node: number): number };
+export type Out = Pick<Prices, 'least'> & { at(node: number): number };
 
-/** Where a way can go on: the beginnings of the next column, those first from which the rest is cheapest. */
-interface Ahead {
+/** Nothing to pay on the way out. */
+export const NO_WAY_OUT: Out = { least: FREE.least, at: () => 0 };
+
+/** By column and node, 1 where a way is open; all are where there is no such list. */
+export type Open = readonly Uint8Array[];
+
+/** Where a way can go on: the beginnings of the next column. */
+export interface Ahead {
   readonly prices: Prices;
-  readonly rest: Float64Array;
-  readonly order: Int32Array;
+  readonly rest: Rest;
 }
 
 /** The numbers of a list, those of the lowest values first, equal ones as they stand. */
@@ -57,33 +70,52 @@ function inOrder(values: Float64Array): Int32Array {
   return order;
 }
 
-const aheadOf = (prices: Prices | undefined, rest: Float64Array | undefined): Ahead | null =>
-  prices && rest ? { prices, rest, order: inOrder(rest) } : null;
+export const aheadOf = (prices: Prices | undefined, rest: Rest | undefined): Ahead | null =>
+  prices && rest ? { prices, rest } : null;
+
+/** The least that the rest of a way costs, wherever it begins. */
+export const leastOf = ({ least, order }: Rest): number => least[order[0] ?? 0] ?? 0;
+
+/** What a node costs, all of it. */
+export const costOf = ({ costs, aside }: Column, node: number): number =>
+  aside ? (costs[node] ?? 0) + aside.at(node, 0, NOWHERE) : (costs[node] ?? 0);
+
+/** The least that the way costs from each beginning of a column on. */
+function leastFrom(column: Column, ahead: Ahead | null, out: Out, ways: Uint8Array | undefined) {
+  const { costs, entryOf, entries } = column;
+  const least = new Float64Array(entries).fill(NOWHERE);
+  const bounds = (ahead?.prices ?? out).least;
+  const after = ahead ? leastOf(ahead.rest) : 0;
+  for (let node = 0; node < costs.length; node += 1) {
+    if (ways?.[node] === 0) continue;
+    const cost = costOf(column, node);
+    const entry = entryOf[node] ?? 0;
+    const known = least[entry] ?? 0;
+    if (cost + ((bounds[node] ?? 0) + after) >= known) continue;
+    const whole = cost + (ahead ? leastOnward(ahead, node, known - cost) : out.at(node));
+    if (whole < known) least[entry] = whole;
+  }
+  return least;
+}
 
 /** By column, the least that the rest of the way costs from each beginning on. */
-function restOf(columns: readonly Column[], prices: readonly Prices[], out: Out): Rest {
-  const rest: Float64Array[] = Array.from(columns, () => new Float64Array());
+export function restOf(
+  columns: readonly Column[],
+  prices: readonly Prices[],
+  out: Out,
+  open: Open | null = null,
+): Bounds {
+  const rests: Rest[] = [];
   for (let index = columns.length - 1; index >= 0; index -= 1) {
-    const { costs, entryOf, entries } = columns[index] as Column;
-    const ahead = aheadOf(prices[index], rest[index + 1]);
-    const least = new Float64Array(entries).fill(NOWHERE);
-    const bounds = (ahead?.prices ?? out).least;
-    const after = ahead?.rest[ahead.order[0] ?? 0] ?? 0;
-    for (let node = 0; node < costs.length; node += 1) {
-      const cost = costs[node] ?? 0;
-      const entry = entryOf[node] ?? 0;
-      const known = least[entry] ?? 0;
-      if (cost + ((bounds[node] ?? 0) + after) >= known) continue;
-      const whole = cost + (ahead ? leastOnward(ahead, node, known - cost) : out.at(node));
-      if (whole < known) least[entry] = whole;
-    }
-    rest[index] = least;
+    const ahead = aheadOf(prices[index], rests[index + 1]);
+    const least = leastFrom(columns[index] as Column, ahead, out, open?.[index]);
+    rests[index] = { least, order: inOrder(least) };
   }
-  return rest;
+  return rests;
 }
 
 /** The least that comes after a node; where that is no less than a limit, the limit at least. */
-function leastOnward({ prices, rest, order }: Ahead, node: number, limit: number): number {
+function leastOnward({ prices, rest: { least: rest, order } }: Ahead, node: number, limit: number): number {
   let best = NOWHERE;
   const least = prices.least[node] ?? 0;
   for (let place = 0; place < order.length; place += 1) {
@@ -98,7 +130,10 @@ function leastOnward({ prices, rest, order }: Ahead, node: number, limit: number
 }
 
 /** The beginning that the cheapest way from a node goes into: of equal ones the first, whatever the order. */
-function bestEntry({ prices, rest, order }: Ahead, node: number): { entry: number; cost: number } {
+function bestEntry(
+  { prices, rest: { least: rest, order } }: Ahead,
+  node: number,
+): { entry: number; cost: number } {
   let [best, least] = [0, NOWHERE];
   const bound = prices.least[node] ?? 0;
   for (const entry of order) {
@@ -111,69 +146,26 @@ function bestEntry({ prices, rest, order }: Ahead, node: number): { entry: numbe
 }
 
 /** The nodes of a cheapest way that begins with an entry of the first column. */
-function trace(
+export function trace(
   columns: readonly Column[],
   prices: readonly Prices[],
-  rest: Rest,
+  rest: Bounds,
   begin: number,
   out: Out,
+  open: Open | null = null,
 ): readonly number[] {
   let entry = begin;
   return columns.map((column, index) => {
     const ahead = aheadOf(prices[index], rest[index + 1]);
+    const ways = open?.[index];
     let [best, least, onward] = [-1, NOWHERE, entry];
     for (let node = 0; node < column.costs.length; node += 1) {
-      if (column.entryOf[node] !== entry) continue;
+      if (column.entryOf[node] !== entry || ways?.[node] === 0) continue;
       const next = ahead ? bestEntry(ahead, node) : { entry, cost: out.at(node) };
-      const whole = (column.costs[node] ?? 0) + next.cost;
+      const whole = costOf(column, node) + next.cost;
       if (whole < least) [best, least, onward] = [node, whole, next.entry];
     }
     entry = onward;
     return best;
   });
-}
-
-/**
- * The cheapest way through all columns, closed to a ring where `ring` holds the prices from the last column back
- * into the first. Exact: what a node costs depends on itself and on how the next one begins. Round a ring, the way
- * from each beginning is at least as dear as it is where the end may go back to any: the beginnings are tried in
- * that order until none can be better.
- * @param prices by segment, from its column into the next; one fewer than columns
- */
-export function cheapestWay(
-  columns: readonly Column[],
-  prices: readonly Prices[],
-  ring: Prices | null,
-): Way | null {
-  const [first] = columns;
-  if (!first || columns.some(({ costs }) => costs.length === 0)) return null;
-  const { entries } = first;
-  const { least } = ring ?? FREE;
-  const backTo = (entry: number): Out => ({ least, at: (node) => ring?.at(node, entry, NOWHERE) ?? 0 });
-  const anywhere: Out = {
-    least,
-    at(node) {
-      if (!ring) return 0;
-      let cheapest = NOWHERE;
-      for (let entry = 0; entry < entries; entry += 1)
-        cheapest = Math.min(cheapest, ring.at(node, entry, cheapest + ROUNDING));
-      return cheapest;
-    },
-  };
-  const bounds = restOf(columns, prices, anywhere);
-  const bound = bounds[0] as Float64Array;
-  const order = Array.from(bound.keys()).sort((one, other) => (bound[one] ?? 0) - (bound[other] ?? 0));
-  if (!ring) {
-    const [entry = 0] = order;
-    return { cost: bound[entry] ?? NOWHERE, nodes: trace(columns, prices, bounds, entry, anywhere) };
-  }
-  let best: Way | null = null;
-  for (const entry of order) {
-    if (best !== null && (bound[entry] ?? NOWHERE) >= best.cost) break;
-    const out = backTo(entry);
-    const rest = restOf(columns, prices, out);
-    const cost = rest[0]?.[entry] ?? NOWHERE;
-    if (best === null || cost < best.cost) best = { cost, nodes: trace(columns, prices, rest, entry, out) };
-  }
-  return best;
 }

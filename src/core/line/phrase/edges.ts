@@ -54,16 +54,22 @@ interface Ending {
   readonly cost: number;
 }
 
+/** Prices of the way from one segment to what comes. */
+export interface EdgePrices extends Prices {
+  /** Prices that are no higher, wherever else the segment may lead besides. */
+  readonly under: Prices;
+}
+
 export interface EdgeMaker {
   /** The prices of a way; the same for equal ones. */
-  between(way: Way): Prices;
+  between(way: Way): EdgePrices;
   /** The goal that a beginning of a segment is to what leads into it; null where nothing sounds there. */
   goalOf(to: Segment, begins: Beginning, from: Segment): Goal | null;
 }
 
 /** Prices the ways between the segments of a request. */
 export function edgeMaker(model: LineModel, finisher: Finisher, weight: number): EdgeMaker {
-  const tables = new Map<string, Prices>();
+  const tables = new Map<string, EdgePrices>();
   const lastPlayed = model.order.at(-1);
   const start = model.bars[model.order[0] ?? 0]?.stretches[0] ?? null;
 
@@ -173,7 +179,7 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
   }
 
   /** Prices of the way from a pool into beginnings, each worked out once. */
-  function pricesInto(way: Way): Prices {
+  function pricesInto(way: Way): EdgePrices {
     const { from, pool, to, into, extras, asks } = way;
     const beginnings: readonly (Beginning | null)[] = into?.entries ?? [null];
     const { length } = beginnings;
@@ -193,17 +199,36 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
       return kind;
     });
     const early = leadings.some(({ rules }) => rules.wants.has('early'));
-    const least = Float64Array.from(pool.nodes, ({ leads }) => leastFor(leads.length, early) * weight);
+    const floor = Float64Array.from(pool.nodes, ({ leads }) => leastFor(leads.length, early) * weight);
+    const sounds = leadings.every((leading) => leading.goals.length > 0);
     const onwards: Onward[] = [];
     const endings: Ending[] = [];
 
-    /** What is certain of the price of a node that sounds: as much as is needed to go beyond a limit, else all. */
-    function soundingPrice(node: Node, row: number, column: number, limit: number): number {
-      const leading = leadings[kindOf[column] ?? 0];
-      if (!leading) return NEVER;
-      const place = row * leadings.length + (kindOf[column] ?? 0);
+    /** How a node goes on into beginnings of a kind. */
+    function onwardAt(node: Node, row: number, kind: number, leading: Leading): Onward {
+      const place = row * leadings.length + kind;
       const onward = onwards[place] ?? onwardOf(from, node, leading);
       onwards[place] = onward;
+      return onward;
+    }
+
+    /** The leads alone tell most of what a node costs. */
+    const least = Float64Array.from(pool.nodes, (node, row) =>
+      node.last < 0
+        ? 0
+        : leadings.reduce(
+            (cost, leading, kind) => Math.min(cost, onwardAt(node, row, kind, leading).cost),
+            NEVER,
+          ),
+    );
+
+    /** What is certain of the price of a node that sounds: as much as is needed to go beyond a limit, else all. */
+    function soundingPrice(node: Node, row: number, column: number, limit: number): number {
+      const kind = kindOf[column] ?? 0;
+      const leading = leadings[kind];
+      if (!leading) return NEVER;
+      const place = row * leadings.length + kind;
+      const onward = onwardAt(node, row, kind, leading);
       if (onward.cost > limit) return onward.cost;
       const ending = endings[place] ?? endingOf(from, node, onward, leading, asks);
       endings[place] = ending;
@@ -224,8 +249,21 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
       return breaksOff ? NEVER : 0;
     }
 
+    // Where a lead has more to lead to, it costs no less; where it had nothing, that is not known.
+    const under: Prices = {
+      least: sounds ? least : floor,
+      at(row, column) {
+        const node = pool.nodes[row];
+        const kind = kindOf[column] ?? 0;
+        const leading = leadings[kind];
+        if (!node || node.last < 0 || !leading || leading.goals.length === 0) return floor[row] ?? 0;
+        return onwardAt(node, row, kind, leading).cost;
+      },
+    };
+
     return {
       least,
+      under,
       at(row, column, limit) {
         const place = row * length + column;
         const price = known[place] ?? 0;

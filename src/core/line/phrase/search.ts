@@ -2,9 +2,9 @@ import type { Contour, MetrePhrases, PhraseBook, Theme } from '../../feel';
 import type { HeardLine } from '../hearing';
 import type { LineModel } from '../model';
 import { type Tone, toneOf } from '../tones';
-import { type Column, cheapestWay, FREE, type Prices, type Way } from './chain';
+import { type Bounds, type Column, FREE, NO_WAY_OUT, type Prices, restOf, type Way } from './chain';
 import { turnedThirds } from './counted-tune';
-import { type EdgeMaker, edgeMaker } from './edges';
+import { type EdgeMaker, type EdgePrices, edgeMaker } from './edges';
 import { type Finisher, finisherFor, type Goal } from './finish';
 import { type Liking, likingFor } from './liking';
 import { JOIN_WEIGHT, nodeRulesFor } from './manner';
@@ -12,6 +12,7 @@ import type { BarPlan, Plan } from './plan';
 import { type Pool, type PoolMaker, poolMaker } from './pools';
 import { onwardOf, type Route } from './route';
 import { type Segment, segmentsOf } from './segments';
+import { cheapestWay, cheapestWithin, costOfWay, type Narrow } from './ways';
 
 /** Price of what cannot be: a model broken off, another beginning where one is settled. */
 const NEVER = 1e6;
@@ -19,6 +20,13 @@ const NEVER = 1e6;
 /** Beginnings of the bars that repeats lead back to: all are tried where that is so many ways, else by turns. */
 const MOST_WAYS = 600;
 const MOST_BEGINNINGS = 8;
+
+/** By anchor, the beginning that is settled. */
+type Settled = ReadonlyMap<number, number>;
+const UNSETTLED: Settled = new Map();
+
+/** Prices that are known by node alone. */
+const atLeast = (least: Float64Array): Prices => ({ least, at: (node) => least[node] ?? 0 });
 
 /** A way of playing a plan. */
 export interface Found {
@@ -157,8 +165,6 @@ export function searchOver(
     };
   }
 
-  type Settled = ReadonlyMap<number, number>;
-
   /** Goals of a segment beside the next one as written, for settled beginnings. */
   const extrasOf = (segment: Segment, list: readonly Pool[], settled: Settled): readonly Goal[] =>
     (onward[segment.index]?.back ?? []).flatMap((index) => {
@@ -167,50 +173,73 @@ export function searchOver(
       return to && begins ? (edges.goalOf(to, begins, segment) ?? []) : [];
     });
 
-  const settledColumn = (column: Column, entry: number | undefined): Column =>
-    entry === undefined
-      ? column
-      : {
-          ...column,
-          costs: column.costs.map((cost, node) =>
-            column.entryOf[node] === entry ? cost : Number.POSITIVE_INFINITY,
-          ),
-        };
+  /** Whether a segment goes into the next one as written. */
+  const goesOn = (index: number): boolean =>
+    onward[index]?.next === true && segments[index + 1] !== undefined;
 
-  /** The cheapest way for settled beginnings of the anchors; with none settled, the ring alone is closed. */
-  function solve({ plan, pools: list, columns: base, prices: known }: Stage, settled: Settled): Way | null {
-    const columns = base.map((column, index) => settledColumn(column, settled.get(index)));
+  /** Prices of the way on from a segment for settled beginnings: into the next where it goes there, else by itself. */
+  function pricesFrom({ plan, pools: list }: Stage, segment: Segment, settled: Settled): EdgePrices {
+    const { index } = segment;
+    return edges.between({
+      from: segment,
+      pool: list[index] as Pool,
+      to: (goesOn(index) && segments[index + 1]) || null,
+      into: (goesOn(index) && list[index + 1]) || null,
+      extras: extrasOf(segment, list, settled),
+      asks: asksOf(segment, plan),
+    });
+  }
+
+  /** Prices of the way back from the last segment to the first, where nothing is settled and it leads there. */
+  function ringOf({ plan, pools: list }: Stage, from: Segment, settled: Settled): Prices | null {
+    const [start] = segments;
+    const [pool, into] = [list[from.index], list[0]];
+    const closes = settled.size === 0 && onward[from.index]?.back.includes(0) === true;
+    if (!closes || from.index < segments.length - 1 || !start || !pool || !into) return null;
+    return edges.between({ from, pool, to: start, into, extras: [], asks: asksOf(from, plan) });
+  }
+
+  /** A stage as a chain: a segment that goes nowhere as written has its way on beside what its nodes cost. */
+  function chainOf(stage: Stage, settled: Settled) {
+    const columns = stage.columns.slice();
     const prices: Prices[] = [];
     let ring: Prices | null = null;
-    segments.forEach((segment, index) => {
-      const table = known[index];
-      if (table) {
-        prices.push(table);
-        return;
+    for (const segment of segments) {
+      const { index } = segment;
+      const column = columns[index] as Column;
+      if (goesOn(index)) prices.push(stage.prices[index] ?? pricesFrom(stage, segment, settled));
+      else {
+        const round = ringOf(stage, segment, settled);
+        if (round) ring = round;
+        else columns[index] = { ...column, aside: pricesFrom(stage, segment, settled) };
+        if (index < segments.length - 1) prices.push(FREE);
       }
-      const [pool, into, next, start] = [list[index], list[index + 1], segments[index + 1], segments[0]];
-      if (!pool) return;
-      const asks = asksOf(segment, plan);
-      const extras = extrasOf(segment, list, settled);
-      if (onward[index]?.next && next && into) {
-        prices.push(edges.between({ from: segment, pool, to: next, into, extras, asks }));
-        return;
-      }
-      if (!next && settled.size === 0 && onward[index]?.back.includes(0) && start && list[0]) {
-        ring = edges.between({ from: segment, pool, to: start, into: list[0], extras: [], asks });
-        return;
-      }
-      const alone = edges.between({ from: segment, pool, to: null, into: null, extras, asks });
-      const column = columns[index];
-      if (column)
-        columns[index] = {
-          ...column,
-          costs: column.costs.map((cost, node) => cost + alone.at(node, 0, 2 * NEVER)),
-        };
-      if (into) prices.push(FREE);
+    }
+    return { columns, prices, ring };
+  }
+
+  /** What the rest of a way costs at least, whatever beginnings are settled. */
+  function boundsOf(stage: Stage): Bounds {
+    const under = segments.map((segment, index): Prices => {
+      const known = stage.prices[index];
+      if (known) return known;
+      if (goesOn(index)) return pricesFrom(stage, segment, UNSETTLED).under;
+      const [back = -1] = onward[index]?.back ?? [];
+      const [to, into] = [segments[back] ?? null, stage.pools[back] ?? null];
+      const asks = asksOf(segment, stage.plan);
+      const pool = stage.pools[index] as Pool;
+      return atLeast(edges.between({ from: segment, pool, to, into, extras: [], asks }).under.least);
     });
-    const way = cheapestWay(columns, prices, ring);
-    return way && way.cost < NEVER ? way : null;
+    const last = under.pop() ?? FREE;
+    return restOf(stage.columns, under, { least: last.least, at: (node) => last.at(node, 0, 0) });
+  }
+
+  const affordable = (way: Way | null): Way | null => (way && way.cost < NEVER ? way : null);
+
+  /** The cheapest way with no beginning settled: the ring alone is closed. */
+  function solve(stage: Stage): Way | null {
+    const { columns, prices, ring } = chainOf(stage, UNSETTLED);
+    return affordable(cheapestWay(columns, prices, ring));
   }
 
   /** Where a way begins in the anchors. */
@@ -221,20 +250,35 @@ export function searchOver(
   function solveWithJumps(stage: Stage, first: Way): Way | null {
     const list = stage.pools;
     const sizes = anchors.map((index) => list[index]?.entries.length ?? 1);
+    const bounds = boundsOf(stage);
+    const narrowed = (only: Settled): Narrow => ({
+      ...chainOf(stage, only),
+      out: NO_WAY_OUT,
+      bounds,
+      only,
+    });
     let settled: Settled = beginnings(first, list);
-    let best = solve(stage, settled);
+    const start = narrowed(settled);
+    let best = affordable(
+      cheapestWithin(start, Math.min(NEVER, costOfWay(start.columns, start.prices, start.out, first.nodes))),
+    );
+    /** Whether other beginnings are better. */
+    function tries(other: Settled): boolean {
+      const way = affordable(cheapestWithin(narrowed(other), best?.cost ?? NEVER));
+      if (!way || (best !== null && way.cost >= best.cost)) return false;
+      best = way;
+      return true;
+    }
     if (sizes.reduce((all, size) => all * size, 1) * segments.length <= MOST_WAYS) {
-      const all = [...choicesOf(sizes)].map((choice) =>
-        solve(stage, new Map(anchors.map((index, place) => [index, choice[place] ?? 0]))),
-      );
-      return all.reduce((one, other) => (one && (!other || one.cost <= other.cost) ? one : other), best);
+      for (const choice of choicesOf(sizes))
+        tries(new Map(anchors.map((index, place) => [index, choice[place] ?? 0])));
+      return best;
     }
     for (const anchor of anchors) {
       const size = Math.min(MOST_BEGINNINGS, list[anchor]?.entries.length ?? 1);
       for (let entry = 0; entry < size; entry += 1) {
         const other = new Map(settled).set(anchor, entry);
-        const way = solve(stage, other);
-        if (way && (best === null || way.cost < best.cost)) [best, settled] = [way, other];
+        if (tries(other)) settled = other;
       }
     }
     return best;
@@ -242,17 +286,8 @@ export function searchOver(
 
   /** What it costs to go on from a node of a segment. */
   function wayOn(stage: Stage, segment: Segment, settled: Settled, node: number, following: number): number {
-    const { index } = segment;
-    const [pool, into, next] = [stage.pools[index], stage.pools[index + 1], segments[index + 1]];
-    if (!pool) return 0;
-    const extras = extrasOf(segment, stage.pools, settled);
-    const asks = asksOf(segment, stage.plan);
-    if (onward[index]?.next !== true || !into || !next)
-      return edges
-        .between({ from: segment, pool, to: null, into: null, extras, asks })
-        .at(node, 0, 2 * NEVER);
-    const table = edges.between({ from: segment, pool, to: next, into, extras, asks });
-    return table.at(node, into.entryOf[following] ?? 0, 2 * NEVER);
+    const into = goesOn(segment.index) ? stage.pools[segment.index + 1] : undefined;
+    return pricesFrom(stage, segment, settled).at(node, into?.entryOf[following] ?? 0, 2 * NEVER);
   }
 
   /** The notes of a way, heard in their own bars. */
@@ -292,7 +327,7 @@ export function searchOver(
     motifs: [...new Set(motifs)],
     best(plan) {
       const stage = stageOf(plan);
-      const first = solve(stage, new Map());
+      const first = solve(stage);
       if (!first) return null;
       const way = hasJumps ? solveWithJumps(stage, first) : first;
       return way ? { heard: play(plan, stage.pools, way), cost: way.cost } : null;

@@ -1,0 +1,73 @@
+import { describe, expect, test } from 'vitest';
+import { type FeelId, phraseBookOf } from '../../src/core/feel';
+import type { EdgePrices } from '../../src/core/line/phrase/edges';
+import { layoutOf, planOf } from '../../src/core/line/phrase/plan';
+import { openWorkshop, searchOver } from '../../src/core/line/phrase/search';
+import { themesFor } from '../../src/core/line/phrase/themes';
+import { modelOf } from '../../src/core/line/read-request';
+import { request } from './notation';
+
+const PLANS = 12;
+
+/** How many prices are looked up for a plan of a chart, and how many tables of prices are made for all plans. */
+function workFor(chart: string, feel: FeelId): { readonly looks: number; readonly tables: number } {
+  const model = modelOf(request(chart, { level: 5, feel }));
+  const book = phraseBookOf(feel);
+  const [metre] = book.metres;
+  const [theme] = themesFor(metre, model, 1);
+  if (!theme) throw new Error('a book has themes');
+  const workshop = openWorkshop(
+    model,
+    book,
+    metre,
+    model.bars.map(() => null),
+  );
+  const seen = new Map<EdgePrices, EdgePrices>();
+  let looks = 0;
+  const edges: typeof workshop.edges = {
+    ...workshop.edges,
+    between(way) {
+      const prices = workshop.edges.between(way);
+      const known = seen.get(prices) ?? {
+        ...prices,
+        at(node, entry, limit) {
+          looks += 1;
+          return prices.at(node, entry, limit);
+        },
+      };
+      seen.set(prices, known);
+      return known;
+    },
+  };
+  const search = searchOver(model, { ...workshop, edges }, theme, new Set());
+  const wishes = {
+    manner: book.manner,
+    theme,
+    motifs: search.motifs,
+    low: 28,
+    high: 48,
+    level: 5,
+    asks: [],
+    restsOnOne: model.request.feel.bassRole.mayRestOnOne,
+  };
+  for (let seed = 0; seed < PLANS; seed += 1) search.best(planOf(wishes, layoutOf(model, wishes, 3), seed));
+  return { looks: Math.round(looks / PLANS), tables: seen.size };
+}
+
+const JUMPS = '|: A7 F♯7 | B7 F♯m7♭5 |1. Em :|2. Bm/G ||\nChorus:\n| (3/4) Em | Am | B7 | Em |';
+const ROUND = `| ${Array.from({ length: 8 }, () => 'F | C7 | Dm | B♭').join(' | ')} |`;
+
+/**
+ * The work of the search, counted: time would tell of the machine. Every beginning tried from nothing would take
+ * twice as many looks.
+ */
+describe('the work of the search', () => {
+  test.each<readonly [string, string, number, number]>([
+    ['where repeats and endings lead back', JUMPS, 6500, 30],
+    ['round a plain chart', ROUND, 6500, 20],
+  ])('%s', (_, chart, mostLooks, mostTables) => {
+    const { looks, tables } = workFor(chart, 'rocksteady');
+    expect(looks).toBeLessThanOrEqual(mostLooks);
+    expect(tables).toBeLessThanOrEqual(mostTables);
+  });
+});
