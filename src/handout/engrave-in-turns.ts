@@ -1,12 +1,19 @@
-import type { Sheet } from '../core/lesson';
-import { inTurns, isLong, layoutInSteps, layoutScore, type ScoreLayout, type ScoreOptions } from '../score';
+import {
+  type Engravable,
+  inTurns,
+  isLong,
+  layoutInSteps,
+  layoutScore,
+  type ScoreLayout,
+  type ScoreOptions,
+} from '../score';
 import type { Tools } from './layout/compose';
 import { engravedAs } from './layout/pages';
 
 /** Staves that were asked for and are still to be engraved. */
 class NotEngraved extends Error {
   constructor(
-    readonly sheet: Sheet,
+    readonly sheet: Engravable,
     readonly options: ScoreOptions,
   ) {
     super('These staves are still to be engraved.');
@@ -25,7 +32,7 @@ export async function engraveInTurns<Layout>(
   { atOnce, inSteps } = ENGRAVER,
 ): Promise<Layout> {
   const engraved = new Map<string, ScoreLayout>();
-  const engrave = (sheet: Sheet, options: ScoreOptions): ScoreLayout => {
+  const engrave = (sheet: Engravable, options: ScoreOptions): ScoreLayout => {
     if (!isLong(sheet)) return atOnce(sheet, options);
     const known = engraved.get(engravedAs(sheet, options));
     if (known === undefined) throw new NotEngraved(sheet, options);

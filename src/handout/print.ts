@@ -19,7 +19,10 @@ const waiting: Prepared[] = [];
  * @returns a function that takes them away again
  */
 export function preparePrint(handout: Handout): () => void {
-  const { size, height } = CSS_PAPER[handout.paper];
+  const [first] = handout.pages;
+  const onSide = first !== undefined && first.width > first.height;
+  const upright = CSS_PAPER[handout.paper];
+  const [width, height] = onSide ? [upright.height, upright.width] : [upright.width, upright.height];
   const container = document.createElement('div');
   container.className = CONTAINER;
   container.setAttribute('aria-hidden', 'true');
@@ -27,7 +30,7 @@ export function preparePrint(handout: Handout): () => void {
   container.append(...handout.pages.map((page) => sheetFor(page.svg)));
   // A constructed style sheet is no inline style, so the page's security policy lets it pass.
   const rules = new CSSStyleSheet();
-  rules.replaceSync(printRules(size, height));
+  rules.replaceSync(printRules(`${width} ${height}`, height));
   const prepared: Prepared = { container, rules };
   const stopTitling = titleWhilePrinting(handout.title, () => waiting.at(-1) === prepared);
   document.body.append(container);

@@ -1,4 +1,3 @@
-import type { Sheet } from '../core/lesson';
 import { type Break, breakLines, type Section, sectionsOf } from './layout/breaks';
 import { headingOf, warningOf } from './layout/frame';
 import { type MeasuredBar, measureBar } from './layout/measure-bar';
@@ -8,19 +7,21 @@ import { layOutSystem } from './layout/system';
 import { contentOf } from './notation/content';
 import type { Content } from './notation/types';
 import { finished, type Steps } from './steps';
-import type { ScoreLayout, ScoreOptions, SystemLayout } from './types';
+import type { Engravable, ScoreLayout, ScoreOptions, SystemLayout } from './types';
 
 /** A short last system is not pulled apart beyond the one before it, nor beyond this. */
 const LOOSEST = 1.7;
 const WIDEST = 40;
 
 /** Lays a piece out; see `layoutScore`. */
-export const engrave = (sheet: Sheet, options: ScoreOptions): ScoreLayout =>
+export const engrave = (sheet: Engravable, options: ScoreOptions): ScoreLayout =>
   finished(engraveInSteps(sheet, options));
 
 /** The same in steps of a bar or a system. */
-export function* engraveInSteps(sheet: Sheet, options: ScoreOptions): Steps<ScoreLayout> {
-  const content = yield* contentOf(sheet, options.numerals === true);
+export function* engraveInSteps(sheet: Engravable, asked: ScoreOptions): Steps<ScoreLayout> {
+  const alone = sheet.kind === 'part' || asked.rhythm === true;
+  const options: ScoreOptions = alone ? { ...asked, parts: 'staff' } : asked;
+  const content = yield* contentOf(sheet, options);
   const plain = styleOf(options, 1);
   const measured = yield* measureAll(content, plain);
   const shrink = yield* shrinkFor(content, measured, plain);

@@ -1,9 +1,8 @@
 import academicoUrl from '@vexflow-fonts/academico/academico.woff2?url';
 import academicoBoldUrl from '@vexflow-fonts/academico/academico-bold.woff2?url';
 import bravuraUrl from '@vexflow-fonts/bravura/bravura.woff2?url';
-import type { Sheet } from '../core/lesson';
 import type { Steps } from './steps';
-import type { ScoreLayout, ScoreOptions } from './types';
+import type { Engravable, ScoreLayout, ScoreOptions } from './types';
 
 type Engraver = typeof import('./engrave');
 
@@ -41,14 +40,14 @@ async function loadFont(family: string, url: string, weight: string): Promise<vo
  * Lays a piece out: line breaks, spacing, heights, and every piece of ink. Nothing is drawn.
  * @throws Error before {@link loadScoreFonts} has finished.
  */
-export const layoutScore = (sheet: Sheet, options: ScoreOptions): ScoreLayout =>
+export const layoutScore = (sheet: Engravable, options: ScoreOptions): ScoreLayout =>
   loaded().engrave(sheet, options);
 
 /**
  * The same layout in many small steps, for a piece so long that the page would stand still meanwhile.
  * @throws Error before {@link loadScoreFonts} has finished.
  */
-export const layoutInSteps = (sheet: Sheet, options: ScoreOptions): Steps<ScoreLayout> =>
+export const layoutInSteps = (sheet: Engravable, options: ScoreOptions): Steps<ScoreLayout> =>
   loaded().engraveInSteps(sheet, options);
 
 function loaded(): Engraver {

@@ -1,4 +1,4 @@
-import type { Sheet } from '../core/lesson';
+import type { Engravable } from './types';
 
 /** Work in small steps: between two of them the page may answer. */
 export type Steps<Made> = Generator<undefined, Made, undefined>;
@@ -15,7 +15,8 @@ export function finished<Made>(steps: Steps<Made>): Made {
 const LONG = 200;
 
 /** Whether a sheet is so long that it is laid out in turns. */
-export const isLong = ({ bars }: Sheet): boolean => (typeof bars === 'number' ? bars : bars.length) >= LONG;
+export const isLong = ({ bars }: Engravable): boolean =>
+  (typeof bars === 'number' ? bars : bars.length) >= LONG;
 
 /** Milliseconds of work before whatever else the page has to do gets its turn: two thirds of a frame. */
 const TURN_MS = 10;

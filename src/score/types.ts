@@ -1,3 +1,9 @@
+import type { Sheet } from '../core/lesson';
+import type { PartSheet } from '../core/performance';
+
+/** What can be engraved: a line, empty bars, or a part of the rhythm section, which has a staff alone. */
+export type Engravable = Sheet | PartSheet;
+
 /** What the caller chooses about the drawing. Lengths are CSS pixels. */
 export interface ScoreOptions {
   /** Width of every system. */
@@ -14,6 +20,8 @@ export interface ScoreOptions {
   readonly numerals?: boolean;
   /** Roman numerals over the notes where the hand takes another position; none when left out. */
   readonly positions?: boolean;
+  /** The line's rhythm alone, on one line, with its counting where that is asked for; `parts` is then `staff`. */
+  readonly rhythm?: boolean;
   /** Both staff and tab when left out. */
   readonly parts?: 'both' | 'staff' | 'tab';
   /** Whether `Swing eighths` stands over the first bar of a swung line; it does when left out. */

@@ -10,7 +10,7 @@ describe('paper', () => {
     { paper: 'A4' as const, width: 595.28, height: 841.89 },
     { paper: 'Letter' as const, width: 612, height: 792 },
   ])('$paper is $width by $height points with margins of 15 mm', ({ paper, width, height }) => {
-    const sheet = sheetOf(paper);
+    const sheet = sheetOf(paper, { twoUp: false, binding: false });
     expect(sheet.width).toBeCloseTo(width, 2);
     expect(sheet.height).toBeCloseTo(height, 2);
     for (const margin of [sheet.left, sheet.top, sheet.width - sheet.right, sheet.height - sheet.bottom]) {

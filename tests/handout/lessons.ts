@@ -1,20 +1,15 @@
-import {
-  deriveSheets,
-  type HandoutSettings,
-  type Lesson,
-  type Sheet,
-  sampleLesson,
-} from '../../src/core/lesson';
+import { deriveSheets, type HandoutSettings, type Lesson, sampleLesson } from '../../src/core/lesson';
 import { handoutPages } from '../../src/handout/layout/pages';
-import type { ScoreLayout, ScoreOptions } from '../../src/score';
+import type { Engravable, ScoreLayout, ScoreOptions } from '../../src/score';
 
 /** Half an em a letter: near enough to the real face, and the same on every machine. */
 export const measure = (text: string, { size }: { readonly size: number }): number =>
   [...text].length * size * 0.5;
 
 /** Systems of four bars, sixteen times as high as a staff space, without ink. */
-function engrave(sheet: Sheet, options: ScoreOptions): ScoreLayout {
-  const bars = sheet.kind === 'line' ? sheet.bars.length : sheet.bars;
+function engrave(sheet: Engravable, options: ScoreOptions): ScoreLayout {
+  const bars = sheet.kind === 'blank' ? sheet.bars : sheet.bars.length;
+  const id = sheet.kind === 'part' ? `${sheet.line.id} ${sheet.part}` : sheet.id;
   const space = options.staffSpace ?? 10;
   const height = space * (16 + (options.counting ? 3 : 0));
   const systems = Array.from({ length: Math.ceil(bars / options.barsPerSystem) }, (_, index) => ({
@@ -25,7 +20,7 @@ function engrave(sheet: Sheet, options: ScoreOptions): ScoreLayout {
     staff: { top: space * 4, bottom: space * 8 },
     tab: { top: space * 10, bottom: space * 15 },
     bars: [],
-    fingerprint: `${sheet.id} ${index}`,
+    fingerprint: `${id} ${index}`,
     scale: space / 10,
     ink: [],
   }));

@@ -72,6 +72,8 @@ export interface BarTelling {
   readonly places?: boolean;
   /** Whether a bar without notes is one to rest in, and not one that is still to be written. */
   readonly rests?: boolean;
+  /** False where the rhythm alone is shown: neither pitches nor chords are told. */
+  readonly pitches?: boolean;
 }
 
 /**
@@ -81,15 +83,16 @@ export interface BarTelling {
 export function describeBar(
   sheet: LineSheet,
   bar: SheetBar,
-  { places = true, rests = false }: BarTelling = {},
+  { places = true, pitches = true, rests = false }: BarTelling = {},
 ): string {
-  const before = [...chordsIn(bar, sheet), ...wordsOver(bar), ...dynamicsIn(bar)].join(' ');
+  const before = pitches ? [...chordsIn(bar, sheet), ...wordsOver(bar), ...dynamicsIn(bar)].join(' ') : '';
   const around = before === '' ? '' : `${before} `;
   if (bar.notes.length === 0) return `${around}${rests ? SILENT : 'No notes yet.'}`;
   const index = sheet.bars.indexOf(bar);
   const exits = exitsOf(sheet.bars.slice(index, index + 2))[0] ?? [];
   const held = isHeldFrom(sheet.bars[index - 1], bar);
   const notes = bar.notes.map((shown, at): Said => {
+    if (!pitches) return { start: shown.note.start, words: strokeSaid(bar, shown) };
     const told = places ? placeSaid(sheet, bar, shown) : pitchSaid(sheet, bar, shown);
     const words = [...told, ...marksSaid(shown.note, exits[at] ?? null)].join(', ');
     return { start: shown.note.start, words: at === 0 && held ? `held on, ${words}` : words };
@@ -118,6 +121,9 @@ function placeSaid(sheet: LineSheet, { written }: SheetBar, shown: SheetNote): r
     place,
   ];
 }
+
+const strokeSaid = ({ written }: SheetBar, shown: SheetNote): string =>
+  `note on ${beatWords(shown.note.start, written.metre)}, ${lasting(shown)}`;
 
 const pitchSaid = (sheet: LineSheet, { written }: SheetBar, shown: SheetNote): readonly string[] => [
   `${formatPitchIn(sheet.noteNames ?? 'letters', shown.note.pitch)} on ${beatWords(shown.note.start, written.metre)}`,

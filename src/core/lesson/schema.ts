@@ -299,6 +299,8 @@ const handoutSchema = z.object({
   blocks: z.exactOptional(blocksSchema),
   print: z.exactOptional(z.enum(['normal', 'large'])),
   onePage: z.exactOptional(z.boolean()),
+  twoUp: z.exactOptional(z.boolean()),
+  binding: z.exactOptional(z.boolean()),
   code: z.exactOptional(z.boolean()),
   steps: z.exactOptional(
     z.array(z.string().check(z.maxLength(PRACTICE_STEPS.length))).check(z.maxLength(PRACTICE_STEPS.most)),

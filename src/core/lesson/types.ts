@@ -178,10 +178,15 @@ export const HANDOUT_BLOCKS = [
   'facts',
   'chart',
   'shapes',
+  'neck',
   'rhythm',
+  'clapping',
   'music',
   'stages',
   'explained',
+  'chops',
+  'organ',
+  'drums',
   'practice',
   'diary',
   'notes',
@@ -206,6 +211,10 @@ export interface HandoutSettings {
   readonly print?: 'normal' | 'large';
   /** The teacher wishes for a single page. */
   readonly onePage?: boolean;
+  /** Two pages on each sheet of paper, which is cut or folded in the middle. */
+  readonly twoUp?: boolean;
+  /** A wider margin at the left, to be punched or bound. */
+  readonly binding?: boolean;
   /** The teacher's own line at the head of the first page. */
   readonly header?: string;
   /** Class or student. */

@@ -118,6 +118,45 @@ function handEvents(
   return events;
 }
 
+interface Hands {
+  readonly chops: Hand;
+  readonly left: Hand;
+  readonly right: Hand;
+}
+
+/** The chops and the organ's two hands, by the feel's grids; what each plays in a bar is its row, or the last hit. */
+function handsOf(feel: Feel, ticksOf: (seconds: number) => number): Hands {
+  const gridOf =
+    (row: (metre: FeelMetre) => Grid) =>
+    (bar: PlannedBar): Grid | null => {
+      const metre = rhythmsIn(feel, bar.metre);
+      if (metre === null) return null;
+      return bar.form === 'ending' && row(metre) !== '' ? endingGrid(feel, bar) : row(metre);
+    };
+  const left: Hand = {
+    part: 'organ',
+    register: ORGAN_LEFT,
+    grid: gridOf(({ organ }) => organ.left.grid),
+    length: ticksOf(SHORT.organ),
+  };
+  return {
+    chops: {
+      part: 'chops',
+      register: CHOPS,
+      grid: gridOf(({ chops: { grid } }) => grid),
+      length: ticksOf(SHORT.chops),
+    },
+    left,
+    right: { ...left, register: ORGAN_RIGHT, grid: gridOf(({ organ }) => organ.right.grid) },
+  };
+}
+
+function voicingsOf(stretches: readonly HeldChord[]): Readonly<Record<keyof Hands, readonly Voicing[]>> {
+  const chords = stretches.map((stretch) => stretch.chord);
+  const left = leadVoices(chords, ORGAN_LEFT);
+  return { chops: leadVoices(chords, CHOPS), left, right: leadVoices(chords, ORGAN_RIGHT, left) };
+}
+
 /**
  * The chords' own rhythm section: off-beat chops and the organ's two hands, by the feel's grids.
  * @param ticksOf seconds in ticks, at the tempo in force
@@ -128,37 +167,43 @@ export function chordEvents(
   ratio: number,
   ticksOf: (seconds: number) => number,
 ): readonly PitchedEvent[] {
-  /** What a hand plays in a bar: its row of the feel's grids, or the last hit. */
-  const gridOf =
-    (row: (metre: FeelMetre) => Grid) =>
-    (bar: PlannedBar): Grid | null => {
-      const metre = rhythmsIn(feel, bar.metre);
-      if (metre === null) return null;
-      return bar.form === 'ending' && row(metre) !== '' ? endingGrid(feel, bar) : row(metre);
-    };
-  const chops: Hand = {
-    part: 'chops',
-    register: CHOPS,
-    grid: gridOf(({ chops: { grid } }) => grid),
-    length: ticksOf(SHORT.chops),
-  };
-  const left: Hand = {
-    part: 'organ',
-    register: ORGAN_LEFT,
-    grid: gridOf(({ organ }) => organ.left.grid),
-    length: ticksOf(SHORT.organ),
-  };
-  const right: Hand = {
-    ...left,
-    register: ORGAN_RIGHT,
-    grid: gridOf(({ organ }) => organ.right.grid),
-  };
+  const hands = handsOf(feel, ticksOf);
   const stretches = heldChords(bars);
-  const chords = stretches.map((stretch) => stretch.chord);
-  const leftVoicings = leadVoices(chords, ORGAN_LEFT);
-  return [
-    ...handEvents(stretches, leadVoices(chords, CHOPS), chops, ratio),
-    ...handEvents(stretches, leftVoicings, left, ratio),
-    ...handEvents(stretches, leadVoices(chords, ORGAN_RIGHT, leftVoicings), right, ratio),
-  ];
+  const voicings = voicingsOf(stretches);
+  return (['chops', 'left', 'right'] as const).flatMap((hand) =>
+    handEvents(stretches, voicings[hand], hands[hand], ratio),
+  );
+}
+
+/** A chord as a hand strikes it, straight, before it is let go. */
+export interface StruckChord {
+  readonly bar: PlannedBar;
+  readonly chord: Chord;
+  readonly voicing: Voicing;
+  /** Ticks of the performance. */
+  readonly start: number;
+  /** Until the grid stops holding it. */
+  readonly end: number;
+  readonly held: boolean;
+}
+
+/** What a hand strikes in the bars, for a part that is to be read. */
+export function struckChords(
+  bars: readonly PlannedBar[],
+  feel: Feel,
+  hand: keyof Hands,
+): readonly StruckChord[] {
+  const stretches = heldChords(bars);
+  const voicings = voicingsOf(stretches)[hand];
+  const player = { ...handsOf(feel, () => 0)[hand], length: Number.POSITIVE_INFINITY };
+  return stretches.flatMap((stretch, index) =>
+    hitsOf(stretch, player, 1).map(({ start, end, held }) => ({
+      bar: stretch.bar,
+      chord: stretch.chord,
+      voicing: voicings[index] ?? [],
+      start,
+      end,
+      held,
+    })),
+  );
 }

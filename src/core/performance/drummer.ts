@@ -10,7 +10,7 @@ import {
 } from '../feel';
 
 /** MIDI velocities of the four strokes that a grid writes. The figures are ours. */
-const STROKES: Readonly<Record<Stroke, number>> = { ghost: 38, soft: 62, plain: 88, accent: 112 };
+export const STROKES: Readonly<Record<Stroke, number>> = { ghost: 38, soft: 62, plain: 88, accent: 112 };
 
 /** A stroke before it is moved off the grid. */
 export interface Hit {

@@ -4,3 +4,11 @@ export type { PerformanceOptions } from './options';
 export { type PlayPlace, type PlayStep, performanceOf, placeOfBar, stepsInTurn, stepsOf } from './steps';
 export { playedBarAt, secondsAt, tickAt } from './time';
 export * from './types';
+export {
+  type PartSheet,
+  WRITTEN_PARTS,
+  type WrittenHead,
+  type WrittenPart,
+  type WrittenStroke,
+  writtenPart,
+} from './written';

@@ -1,7 +1,9 @@
-import { barName, capitalised } from '../../core/base';
+import { barName, beatWords, capitalised, lengthWords, listed } from '../../core/base';
 import { harmonyText } from '../../core/chart';
 import { type BarTelling, describeBar, type LineSheet, type Sheet, type SheetBar } from '../../core/lesson';
-import type { SystemLayout } from '../../score';
+import type { PartSheet, WrittenHead } from '../../core/performance';
+import { formatPitchIn } from '../../core/theory';
+import type { FretboardRequest, SystemLayout } from '../../score';
 import type { Cell } from './chart/cells';
 
 /**
@@ -24,7 +26,10 @@ export function systemWords(sheet: Sheet, { bars }: Pick<SystemLayout, 'bars'>, 
 }
 
 function barWords(sheet: LineSheet, bar: SheetBar, telling: BarTelling): string {
-  const symbols = bar.written.spans.map(({ harmony }) => harmonyText(harmony, sheet.noteNames));
+  const symbols =
+    telling.pitches === false
+      ? []
+      : bar.written.spans.map(({ harmony }) => harmonyText(harmony, sheet.noteNames));
   const name = capitalised(barName(bar.written.number));
   return `${[name, ...symbols].join(', ')}: ${describeBar(sheet, bar, telling)}`;
 }
@@ -45,3 +50,34 @@ export function chartLineWords(cells: readonly Cell[]): string {
   );
   return `| ${bars.join(' | ')} |`;
 }
+
+/** A picture of the neck: its notes in their order, with the place where each is found. */
+export const alternativeOf = ({ title, instrument, notes }: FretboardRequest): string =>
+  `${title}: ${notes
+    .map(({ name, degree, string, fret, finger }) => {
+      const place = fret === 0 ? 'open' : `fret ${fret}`;
+      return `${degree} ${name}, string ${string} of ${instrument.openStrings.length}, ${place}${finger === null || fret === 0 ? '' : `, finger ${finger}`}`;
+    })
+    .join('; ')}.`;
+
+/** What a system of a part says: bar by bar what is struck on which beat. */
+export function partWords(part: PartSheet, { bars }: Pick<SystemLayout, 'bars'>): string {
+  const { line } = part;
+  return bars
+    .flatMap(({ bar }) => {
+      const written = line.bars[bar]?.written;
+      if (written === undefined) return [];
+      const strokes = (part.bars[bar] ?? []).map(
+        ({ heads, start, duration }) =>
+          `${listed(heads.map((head) => headWords(head, line)))} on ${beatWords(start, written.metre)}, ${lengthWords(duration)}`,
+      );
+      const said = strokes.length === 0 ? 'Silence' : strokes.join('; ');
+      return [`${capitalised(barName(written.number))}: ${said}.`];
+    })
+    .join(' ');
+}
+
+const headWords = (head: WrittenHead, { noteNames }: LineSheet): string =>
+  head.kind === 'pitch'
+    ? formatPitchIn(noteNames ?? 'letters', head.pitch)
+    : `${head.ghost ? 'soft ' : ''}${head.sound}`;

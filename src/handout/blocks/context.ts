@@ -1,5 +1,4 @@
-import type { Sheet } from '../../core/lesson';
-import type { ScoreLayout, ScoreOptions } from '../../score';
+import type { Engravable, ScoreLayout, ScoreOptions } from '../../score';
 import type { TextMeasure } from '../layout/marks';
 import type { Sizes, Spacing } from '../layout/sizes';
 import type { FullSettings } from '../model/settings';
@@ -20,5 +19,5 @@ export interface BlockContext {
   readonly spacing: Spacing;
   readonly measure: TextMeasure;
   /** Engraves in the page's sizes, the full width and the teacher's choices, unless told otherwise. */
-  readonly engrave: (sheet: Sheet, options?: Partial<ScoreOptions>) => EngravedScore;
+  readonly engrave: (sheet: Engravable, options?: Partial<ScoreOptions>) => EngravedScore;
 }

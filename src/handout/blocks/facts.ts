@@ -8,6 +8,7 @@ import {
   toldBeat,
   toldTempo,
 } from '../../core/lesson';
+import { joined } from '../layout/rows';
 
 /** Signs for the note that a tempo counts, by its length in quarters; a dot follows in compound time. */
 const NOTE_SIGNS: readonly (readonly [quarters: number, sign: string])[] = [
@@ -40,10 +41,10 @@ function tempoStatement(sheet: LineSheet): string {
 export function pieceFacts(sheet: LineSheet, piece: LinePiece | undefined, hand: boolean): string {
   const facts = [
     sheet.feel.name,
-    tempoStatement(sheet),
+    joined(tempoStatement(sheet)),
     keysStatement(sheet),
     hand ? handStatement(sheet) : '',
-    piece === undefined ? '' : `level\u00a0${piece.level}`,
+    piece === undefined ? '' : joined(`level ${piece.level}`),
   ];
   return facts.filter((fact) => fact !== '').join(' · ');
 }

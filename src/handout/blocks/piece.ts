@@ -3,13 +3,17 @@ import type { SystemLayout } from '../../score';
 import type { Tag } from '../layout/marks';
 import { headedRows, paragraphRows, type Row, underHeading } from '../layout/rows';
 import { systemWords } from './alternatives';
+import { bandRows } from './band';
 import { chartRows } from './chart';
+import { clappingRows } from './clapping';
 import type { BlockContext } from './context';
 import { explainedRows } from './explained';
 import { pieceFacts } from './facts';
+import { neckRows } from './neck';
 import { rhythmRows } from './rhythm';
 import { shapeRows } from './shapes';
 import { stageRows } from './stages';
+import { systemRows } from './systems';
 
 /** A piece as it comes onto the page. */
 export interface PieceToSet {
@@ -57,8 +61,16 @@ function lineBlockRows(
       return shapeRows(sheet, set.piece?.hand, context);
     case 'explained':
       return explainedRows(sheet, set.piece, set.instrument, context);
+    case 'neck':
+      return neckRows(sheet, context);
     case 'rhythm':
       return rhythmRows(sheet, context);
+    case 'clapping':
+      return clappingRows(sheet, context);
+    case 'chops':
+    case 'organ':
+    case 'drums':
+      return bandRows(sheet, block, set.piece?.playing.drumWay ?? null, context);
     default:
       return [];
   }
@@ -80,14 +92,5 @@ function factRows(sheet: LineSheet, { piece, named }: PieceToSet, context: Block
 /** The systems of a piece, each of which stays whole. */
 function musicRows(sheet: Sheet, context: BlockContext): readonly Row[] {
   const { layout, index: score } = context.engrave(sheet);
-  return layout.systems.map(
-    (system, index): Row => ({
-      height: system.height,
-      gap: index === 0 ? context.spacing.systemGap / 2 : context.spacing.systemGap,
-      keepWithNext: false,
-      marks: [
-        { kind: 'system', score, system: system.index, x: 0, y: 0, tag: figureOf(sheet, system, context) },
-      ],
-    }),
-  );
+  return systemRows(layout, score, context, (system) => figureOf(sheet, system, context));
 }

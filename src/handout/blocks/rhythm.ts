@@ -3,6 +3,7 @@ import { describeBar, type LineSheet, type SheetBar } from '../../core/lesson';
 import { excerptOf } from '../excerpt';
 import { moved, type Tag } from '../layout/marks';
 import { headingRow, joinRows, paragraphRows, type Row } from '../layout/rows';
+import { CLAPPED } from './clapped';
 import type { BlockContext } from './context';
 
 /** One pair of eighths is not worth a part of the sheet (common practice, no source). */
@@ -34,28 +35,23 @@ function difficulty({ notes, written }: SheetBar): number {
   return offBeat.reduce<number>((sum, one) => sum + one, silentOne);
 }
 
-const hasSilence = (bar: SheetBar | undefined): boolean =>
+/** Whether anything of a bar is silent. */
+export const hasSilence = (bar: SheetBar | undefined): boolean =>
   bar !== undefined &&
   bar.notes.reduce((sum, { note }) => sum + note.duration, 0) < barTicks(bar.written.metre);
 
 const GAP = 14;
 
-/** The bar with the hardest rhythm, to be clapped: its notes with the counting, and how to go about it. */
+/** The bar with the hardest rhythm, to be clapped: on one line with the counting, and how to go about it. */
 export function rhythmRows(sheet: LineSheet, context: BlockContext): readonly Row[] {
   const index = trickiestBar(sheet);
   if (index === null) return [];
-  const { settings } = context;
   const width = context.width * 0.5;
   const { layout, index: score } = context.engrave(excerptOf(sheet, index, index), {
+    ...CLAPPED,
     width,
-    counting: true,
-    degrees: false,
-    fingers: false,
     barsPerSystem: 1,
     measureNumbers: false,
-    numerals: false,
-    positions: false,
-    parts: settings.parts === 'staff' ? 'staff' : 'both',
     feel: false,
   });
   const number = sheet.bars[index]?.written.number ?? index + 1;
@@ -73,7 +69,7 @@ export function rhythmRows(sheet: LineSheet, context: BlockContext): readonly Ro
   if (system === undefined || bar === undefined) return [];
   const figure: Tag = {
     role: 'Figure',
-    alternative: describeBar(sheet, bar, { places: settings.parts !== 'staff' }),
+    alternative: describeBar(sheet, bar, { pitches: false }),
   };
   return [
     headingRow('The tricky rhythm', context.sizes.heading, context.spacing.blockGap),

@@ -4,6 +4,7 @@ import { degreeOf, formatChordIn, formatDegree, formatNameIn } from '../../core/
 import { type FretboardRequest, layoutFretboard } from '../../score';
 import { type Mark, moved, type Tag } from '../layout/marks';
 import { headedRows, joinRows, type Row, textRow } from '../layout/rows';
+import { alternativeOf } from './alternatives';
 import type { BlockContext } from './context';
 
 /**
@@ -15,6 +16,8 @@ const LOOKS = {
   large: { most: 4, columns: 2, drawing: 200 },
 } as const;
 const GAP = 14;
+/** Narrower, in points, is half a sheet of paper, where one picture less has room beside the others. */
+const HALF_PAGE = 420;
 
 /** The tones of a chord under the hand, where the line plays them. */
 interface ChordShape {
@@ -32,7 +35,8 @@ export function shapeRows(
   hand: HandSettings | undefined,
   context: BlockContext,
 ): readonly Row[] {
-  const { most, columns, drawing } = LOOKS[context.settings.print];
+  const { most, columns: usual, drawing } = LOOKS[context.settings.print];
+  const columns = context.width < HALF_PAGE ? usual - 1 : usual;
   const shapes = shapesOf(sheet, hand ?? DEFAULT_HAND, most, drawing);
   const width = (context.width - GAP * (columns - 1)) / columns;
   const rows: Row[] = [];
@@ -57,15 +61,6 @@ function shapeCell({ title, request }: ChordShape, width: number, context: Block
     { height, gap: 2, keepWithNext: false, marks: [picture] },
   ]);
 }
-
-/** The tones from the lowest on, with the place where each is found. */
-const alternativeOf = ({ title, instrument, notes }: FretboardRequest): string =>
-  `${title}: ${notes
-    .map(({ name, degree, string, fret, finger }) => {
-      const place = fret === 0 ? 'open' : `fret ${fret}`;
-      return `${degree} ${name}, string ${string} of ${instrument.openStrings.length}, ${place}${finger === null || fret === 0 ? '' : `, finger ${finger}`}`;
-    })
-    .join('; ')}.`;
 
 function shapesOf(sheet: LineSheet, hand: HandSettings, most: number, width: number): readonly ChordShape[] {
   const { noteNames = 'letters' } = sheet;

@@ -1,5 +1,5 @@
 import type { HandoutBlock, Lesson, Sheet } from '../../core/lesson';
-import type { ScoreLayout, ScoreOptions } from '../../score';
+import type { Engravable, ScoreLayout, ScoreOptions } from '../../score';
 import { atFoot, cautionRows } from '../blocks/cautions';
 import { codeRows } from '../blocks/code';
 import type { BlockContext, EngravedScore } from '../blocks/context';
@@ -18,7 +18,7 @@ import { type Spacing, sizesFor } from './sizes';
 /** What the layout asks of others: how wide a text is, and how a piece is engraved. */
 export interface Tools {
   readonly measure: TextMeasure;
-  readonly engrave: (sheet: Sheet, options: ScoreOptions) => ScoreLayout;
+  readonly engrave: (sheet: Engravable, options: ScoreOptions) => ScoreLayout;
 }
 
 /** What is to be set. */
@@ -108,7 +108,7 @@ function contextFor(copy: Copy, spacing: Spacing, tools: Tools, scores: ScoreLay
     measureNumbers: true,
     textSizes: sizes.score,
   };
-  const engrave = (sheet: Sheet, options: Partial<ScoreOptions> = {}): EngravedScore => {
+  const engrave = (sheet: Engravable, options: Partial<ScoreOptions> = {}): EngravedScore => {
     const layout = tools.engrave(sheet, { ...usual, ...options });
     return { layout, index: scores.push(layout) - 1 };
   };

@@ -82,10 +82,15 @@ const DISPENSABLE: readonly { readonly part: Part; readonly words: string }[] = 
   { part: 'code', words: 'the QR code' },
   { part: 'chart', words: 'the chord chart' },
   { part: 'shapes', words: 'the shapes' },
+  { part: 'neck', words: 'the line on the neck' },
   { part: 'rhythm', words: 'the tricky rhythm' },
+  { part: 'organ', words: 'the organ' },
+  { part: 'chops', words: 'the chops' },
+  { part: 'drums', words: 'the drums' },
   { part: 'blank bars', words: 'the blank bars' },
   { part: 'diary', words: 'the practice diary' },
   { part: 'explained', words: 'what to practise' },
+  { part: 'clapping', words: 'the rhythm to clap' },
   { part: 'practice', words: 'the practice steps' },
   { part: 'cautions', words: 'the cautions' },
   { part: 'notes', words: 'the notes' },
@@ -94,7 +99,8 @@ const DISPENSABLE: readonly { readonly part: Part; readonly words: string }[] = 
 function onePageRemark(copy: Copy, pages: number, fits: (copy: Copy) => boolean): string {
   const there = DISPENSABLE.filter(({ part }) => isThere(part, copy));
   const start = `The handout needs ${pages} pages.`;
-  for (const choice of smallestFirst(there)) {
+  const all = there.map(({ part }) => part);
+  for (const choice of fits(without(copy, all)) ? smallestFirst(there) : []) {
     if (
       fits(
         without(

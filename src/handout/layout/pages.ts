@@ -1,6 +1,6 @@
 import { remembered } from '../../core/base';
 import type { Lesson, Paper, Sheet } from '../../core/lesson';
-import type { ScoreLayout, ScoreOptions } from '../../score';
+import type { Engravable, ScoreLayout, ScoreOptions } from '../../score';
 import type { Logo } from '../blocks/head';
 import type { LessonCode } from '../code/lesson-code';
 import { type FullSettings, fullSettings } from '../model/settings';
@@ -10,6 +10,7 @@ import { fitPages, footOf, roomOver } from './fit';
 import { type Mark, moved, type Tag, type TextMeasure, tagged } from './marks';
 import { type Sheet as PaperSheet, sheetOf } from './paper';
 import { type Row, shortened } from './rows';
+import { sideBySide } from './side-by-side';
 import { sizesFor } from './sizes';
 
 /** A page as data: what stands where, in points from its top left corner. */
@@ -50,7 +51,7 @@ export function handoutPages(
   code: LessonCode | null = null,
 ): HandoutLayout {
   const settings = fullSettings(lesson.handout);
-  const paper = sheetOf(settings.paper);
+  const paper = sheetOf(settings.paper, settings);
   const line = sizesFor(settings.print).small.size * LINE;
   const height = paper.bottom - paper.top - line - FURNITURE_GAP;
   const room: Room = { first: height, later: height - line - FURNITURE_GAP };
@@ -61,19 +62,23 @@ export function handoutPages(
   return {
     paper: settings.paper,
     title: lesson.title,
-    pages: pages.map((rows, index) => {
-      const isLast = index === pages.length - 1;
-      const spread = isLast ? rows : spreadOut(rows, index === 0 ? free.first : free.later);
-      const folio = { index, count: pages.length, title: lesson.title, foot: index === 0 ? foot : null };
-      return placePage(spread, folio, settings, paper, tools.measure);
-    }),
+    pages: sideBySide(
+      settings.twoUp,
+      pages.map((rows, index) => {
+        const isLast = index === pages.length - 1;
+        const spread = isLast ? rows : spreadOut(rows, index === 0 ? free.first : free.later);
+        const folio = { index, count: pages.length, title: lesson.title, foot: index === 0 ? foot : null };
+        return placePage(spread, folio, settings, paper, tools.measure);
+      }),
+    ),
     scores,
     remarks,
   };
 }
 
 /** The same text for the same staves of one handout. */
-export function engravedAs(sheet: Sheet, options: ScoreOptions): string {
+export function engravedAs(sheet: Engravable, options: ScoreOptions): string {
+  if (sheet.kind === 'part') return JSON.stringify([sheet.line.id, sheet.part, options]);
   const bars = sheet.kind === 'line' ? sheet.bars.map(({ written }) => written.number).join() : sheet.bars;
   const excerpt = sheet.kind === 'line' && sheet.excerpt === true;
   return JSON.stringify([sheet.id, bars, excerpt, options]);

@@ -15,6 +15,10 @@ export interface Sheet {
 
 /** Margins of 15 mm, as printers and photocopiers need them (elasticdog.com notation style guide). */
 const MARGIN = points(15);
+/** Half a sheet has less to give away, and its inner margin is not at the edge of the paper. */
+const HALF_MARGIN = points(12);
+/** So much more at the left: punched holes reach 15 mm into the sheet (ISO 838: 6 mm wide, centred 12 mm from the edge). */
+const BINDING = points(10);
 
 /** A4 is 210 × 297 mm (ISO 216); Letter is 8.5 × 11 in (ANSI/ASME Y14.1). */
 const SIZES: Readonly<Record<Paper, { readonly width: number; readonly height: number }>> = {
@@ -22,14 +26,25 @@ const SIZES: Readonly<Record<Paper, { readonly width: number; readonly height: n
   Letter: { width: 8.5 * 72, height: 11 * 72 },
 };
 
-/** The sheet of a paper in upright format. */
-export function sheetOf(paper: Paper): Sheet {
-  const { width, height } = SIZES[paper];
-  return { width, height, left: MARGIN, top: MARGIN, right: width - MARGIN, bottom: height - MARGIN };
+/** How the sheets of paper are used. */
+export interface PaperUse {
+  /** Two pages side by side on each sheet, which lies on its side. */
+  readonly twoUp: boolean;
+  /** A wider margin at the left. */
+  readonly binding: boolean;
 }
 
-/** CSS's name for the paper and its size (CSS Paged Media 3, 7.1). */
-export const CSS_PAPER: Readonly<Record<Paper, { readonly size: string; readonly height: string }>> = {
-  A4: { size: '210mm 297mm', height: '297mm' },
-  Letter: { size: '8.5in 11in', height: '11in' },
+/** A page of a paper in upright format: the whole sheet, or half of it. */
+export function sheetOf(paper: Paper, { twoUp, binding }: PaperUse): Sheet {
+  const whole = SIZES[paper];
+  const { width, height } = twoUp ? { width: whole.height / 2, height: whole.width } : whole;
+  const margin = twoUp ? HALF_MARGIN : MARGIN;
+  const left = margin + (binding ? BINDING : 0);
+  return { width, height, left, top: margin, right: width - margin, bottom: height - margin };
+}
+
+/** CSS's sizes of the paper in upright format (CSS Paged Media 3, 7.1). */
+export const CSS_PAPER: Readonly<Record<Paper, { readonly width: string; readonly height: string }>> = {
+  A4: { width: '210mm', height: '297mm' },
+  Letter: { width: '8.5in', height: '11in' },
 };

@@ -94,6 +94,9 @@ export function paragraphRows(
 /** Holds two words in one line; set as a plain space. */
 const NO_BREAK = '\u00a0';
 
+/** A text that is never broken. */
+export const joined = (text: string): string => text.replaceAll(' ', NO_BREAK);
+
 /**
  * Breaks a text into lines no wider than `width`, at spaces where it can, but not at a no-break space.
  * @param indent - what the first line has less

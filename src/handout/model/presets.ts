@@ -4,7 +4,7 @@ import { type FullSettings, fullSettings } from './settings';
 
 /** A set of choices for an occasion; common practice, no source. */
 export interface HandoutPreset {
-  readonly id: 'first lesson' | 'homework' | 'test';
+  readonly id: 'first lesson' | 'homework' | 'test' | 'clapping' | 'band class';
   readonly name: string;
   /** One sentence for the teacher. */
   readonly description: string;
@@ -68,6 +68,38 @@ export const HANDOUT_PRESETS: readonly HandoutPreset[] = [
       onePage: true,
     },
   },
+  {
+    id: 'clapping',
+    name: 'Rhythm',
+    description: 'The rhythm alone on one line, counted, to be clapped before a note is played.',
+    settings: {
+      blocks: ['facts', 'clapping', 'notes'],
+      degrees: false,
+      fingers: false,
+      counting: true,
+      numerals: false,
+      positions: false,
+      parts: 'both',
+      print: 'normal',
+      onePage: true,
+    },
+  },
+  {
+    id: 'band class',
+    name: 'Band class',
+    description: 'The line with the chops, the organ and the drums written out, as the playback plays them.',
+    settings: {
+      blocks: ['facts', 'music', 'chops', 'organ', 'drums', 'notes', 'cautions'],
+      degrees: false,
+      fingers: false,
+      counting: false,
+      numerals: false,
+      positions: false,
+      parts: 'both',
+      print: 'normal',
+      onePage: false,
+    },
+  },
 ];
 
 /** The settings with a preset's choices; paper, header, student and logo stay. */
@@ -88,6 +120,9 @@ const BY_OCCASION = fieldTable<FullSettings>()({
   blocks: false,
   print: true,
   onePage: true,
+  // How the sheets are cut and bound is the same for every occasion.
+  twoUp: false,
+  binding: false,
   header: false,
   student: false,
   logo: false,

@@ -22,6 +22,8 @@ export function fullSettings(settings: HandoutSettings): FullSettings {
     blocks: settings.blocks ?? USUAL_BLOCKS,
     print: settings.print ?? 'normal',
     onePage: settings.onePage ?? false,
+    twoUp: settings.twoUp ?? false,
+    binding: settings.binding ?? false,
     code: settings.code ?? false,
     header: settings.header ?? '',
     student: settings.student ?? '',

@@ -1,6 +1,6 @@
 import { blockMark, glyphMark, lineMark, type Mark, moveMark, pathMark } from '../ink';
-import type { BarEnd, ContentBar } from '../notation/types';
-import { clefInk, keyInk, setLeft, timeInk } from '../vexflow/signs';
+import type { BarEnd, ContentBar, StaffKind } from '../notation/types';
+import { type ClefKind, clefInk, keyInk, setLeft, timeInk } from '../vexflow/signs';
 import { SPACE, STAFF_HEIGHT, STAFF_LEFT, type Style, THICKNESS } from './style';
 
 /**
@@ -9,6 +9,8 @@ import { SPACE, STAFF_HEIGHT, STAFF_LEFT, type Style, THICKNESS } from './style'
  */
 export interface TabPlace {
   readonly parts: 'both' | 'staff' | 'tab';
+  /** Where bar lines begin: at the staff's top line, or over the one line of a rhythm. */
+  readonly from: number;
   readonly top: number;
   readonly lines: number;
   readonly space: number;
@@ -25,6 +27,7 @@ type Parts = TabPlace['parts'];
 /** A tab alone, with its top line at 0. */
 export const tabAlone = (lines: number, style: Style): TabPlace => ({
   parts: 'tab',
+  from: 0,
   top: 0,
   lines,
   space: style.tabSpace,
@@ -48,6 +51,11 @@ function signatures(
   return { marks: [...first.marks, ...second.marks], right: second.right };
 }
 
+const clefOf = (bar: ContentBar | undefined): ClefKind => {
+  const { staff = 'bass' } = bar ?? {};
+  return staff === 'bass' || staff === 'treble' ? staff : 'percussion';
+};
+
 /**
  * The clef, the key signature and, where it is due, the time signature at a system's beginning. A tab alone has no
  * key signature, and its clef is drawn with it.
@@ -57,10 +65,11 @@ export function headingOf(first: ContentBar | undefined, strings: number, style:
   const time = first?.showsMetre ? timeInk(first.metre) : null;
   const lead = { key: KEY_LEAD, time: TIME_LEAD };
   if (parts === 'tab') return signatures(null, time, tabClef(tabAlone(strings, style)).box.right, lead);
-  const clef = setLeft(clefInk(), STAFF_LEFT + CLEF_LEAD);
+  const kind = clefOf(first);
+  const clef = setLeft(clefInk(kind), STAFF_LEFT + CLEF_LEAD);
   const signature = first?.signature ?? 0;
   // Naturals that cancel a signature stand where it ends, after the last bar line of the system before.
-  const key = signature === 0 ? null : keyInk(signature);
+  const key = signature === 0 ? null : keyInk(signature, 0, kind);
   const signs = signatures(key, time, clef.right, lead);
   return { marks: [...clef.marks, ...signs.marks], right: signs.right };
 }
@@ -72,7 +81,7 @@ const CHANGE_LEAD = { key: 9, time: 9 } as const;
 export function changesOf(content: ContentBar, x: number, parts: Parts): Heading {
   const key =
     content.changesSignature && parts !== 'tab'
-      ? keyInk(content.signature ?? 0, content.changesSignature.from)
+      ? keyInk(content.signature ?? 0, content.changesSignature.from, clefOf(content))
       : null;
   return signatures(key, content.showsMetre ? timeInk(content.metre) : null, x, CHANGE_LEAD);
 }
@@ -106,12 +115,16 @@ export function tabClef(tab: TabPlace): Mark {
   return glyphMark('clef', clef.code, STAFF_LEFT + CLEF_LEAD, middle, size);
 }
 
-/** Staff lines over the whole width. */
-export function staffLines(right: number): readonly Mark[] {
-  return Array.from({ length: 5 }, (_, line) =>
+/** Staff lines over the whole width: five, or the middle one alone for a rhythm. */
+export function staffLines(right: number, staff: StaffKind): readonly Mark[] {
+  const lines = staff === 'rhythm' ? [2] : [0, 1, 2, 3, 4];
+  return lines.map((line) =>
     lineMark('staff-line', STAFF_LEFT, line * SPACE, right, line * SPACE, THICKNESS.staff),
   );
 }
+
+/** Bar lines on the one line of a rhythm reach a space over and under it. */
+export const RHYTHM_STAFF = { top: STAFF_HEIGHT / 2 - SPACE, bottom: STAFF_HEIGHT / 2 + SPACE } as const;
 
 const BRACKET_TOP = 0xe003;
 const BRACKET_BOTTOM = 0xe004;
@@ -165,7 +178,13 @@ export function repeatStartLine(x: number, tab: TabPlace): readonly Mark[] {
 }
 
 const upright = (left: number, width: number, tab: TabPlace): Mark =>
-  blockMark('bar-line', left, -THICKNESS.staff / 2, left + width, tabBottom(tab) + THICKNESS.staff / 2);
+  blockMark(
+    'bar-line',
+    left,
+    tab.from - THICKNESS.staff / 2,
+    left + width,
+    tabBottom(tab) + THICKNESS.staff / 2,
+  );
 
 function dots(x: number, tab: TabPlace): readonly Mark[] {
   const middle = (tab.top + tabBottom(tab)) / 2;

@@ -1,4 +1,5 @@
 import { type Alteration, SIGNS, type Sign } from '../../core/base';
+import type { Accidental } from '../../core/notation';
 import { boxOf, type Mark } from '../ink';
 import { textWidth } from '../metrics/measure';
 import type { ContentBar, ContentEvent } from '../notation/types';
@@ -83,27 +84,48 @@ function measure(content: ContentBar, style: Style, key: string): MeasuredBar {
   };
 }
 
-/** Up below the middle line, down from it; beamed notes follow the one farthest from it. */
+/**
+ * Up below the middle line, down from it; beamed notes follow the one farthest from it, and so do heads that share a
+ * stem. On the line of a rhythm and on the drums' staff all go up.
+ */
 function stemDirections(content: ContentBar): readonly ('up' | 'down')[] {
-  const heights = content.events.map(({ height }) => height);
+  if (content.staff === 'rhythm' || content.staff === 'drums') return content.events.map(() => 'up');
+  const heights = content.events.map(({ height, heads }) =>
+    heads === undefined ? height : heads.map((head) => head.height).reduce(farther, 0),
+  );
   for (const group of content.beams) {
-    const inGroup = group.map((index) => heights[index] ?? 0);
-    const farthest = inGroup.reduce((far, height) => (Math.abs(height) > Math.abs(far) ? height : far), 0);
+    const farthest = group.map((index) => heights[index] ?? 0).reduce(farther, 0);
     for (const index of group) heights[index] = farthest;
   }
   return heights.map((height) => (height < 0 ? 'up' : 'down'));
 }
 
+const farther = (far: number, height: number): number => (Math.abs(height) > Math.abs(far) ? height : far);
+
+const signSpecOf = (accidental: Accidental | null) => ({
+  accidental: accidental ? ACCIDENTAL_CODES[accidental.alteration] : null,
+  courtesy: accidental?.courtesy ?? false,
+});
+
 function specOf(event: ContentEvent, stem: 'up' | 'down'): SignSpec {
+  const { heads } = event;
   return {
     kind: event.kind,
     value: event.value,
     dots: event.dots,
     height: event.height,
-    accidental: event.accidental ? ACCIDENTAL_CODES[event.accidental.alteration] : null,
-    courtesy: event.accidental?.courtesy ?? false,
+    ...signSpecOf(event.accidental),
     ghost: event.signs.includes('ghost'),
     stem,
+    ...(heads === undefined
+      ? {}
+      : {
+          heads: heads.map(({ height, accidental, cross }) => ({
+            height,
+            ...signSpecOf(accidental),
+            cross,
+          })),
+        }),
   };
 }
 

@@ -7,6 +7,7 @@ import { CHORD_SHIFT } from './measure-bar';
 import { playingSigns } from './over-tab';
 import { type PlacedBar, xOfTick } from './placed';
 import { type Skyline, skylineOf } from './skyline';
+import { HALF_HEAD } from './staff';
 import { STAFF_LEFT, type Style, THICKNESS } from './style';
 import { swingMarks } from './swing';
 import { symbolMark } from './symbols';
@@ -79,7 +80,10 @@ export function marksAbove(
       ink.add(mark.box);
     }
   };
-  for (const { event, x } of eventsOf(bars)) settle(groupAbove(fermataMarks(event, x), ink, SMALL_GAP));
+  for (const { event, x } of eventsOf(bars)) {
+    settle(groupAbove(openMarks(event, x), ink, OPEN_GAP));
+    settle(groupAbove(fermataMarks(event, x), ink, SMALL_GAP));
+  }
   if (style.options.parts === 'staff') settle(playingSigns(bars, done.concat(staff), style));
   const positions = rowAbove(positionMarks(bars, style), ink, SMALL_GAP, -ABOVE_STAFF);
   settle(positions);
@@ -157,6 +161,30 @@ function fittingName(text: string, room: number, size: number): { text: string; 
   let shown = text;
   while (shown.length > 1 && textWidth(`${shown}…`, smaller, true) > room) shown = shown.slice(0, -1);
   return { text: shown === text ? text : `${shown.trimEnd()}…`, size: smaller };
+}
+
+const OPEN_GAP = 3;
+const OPEN_RADIUS = 3.8;
+
+/** A circle over an open hi-hat. */
+function openMarks({ heads = [] }: ContentEvent, x: number): readonly Mark[] {
+  if (!heads.some(({ open }) => open)) return [];
+  const r = OPEN_RADIUS;
+  const arc = r * 0.5523;
+  const circle = pathMark(
+    'articulation',
+    [
+      { command: 'M', points: [-r, 0] },
+      { command: 'C', points: [-r, -arc, -arc, -r, 0, -r] },
+      { command: 'C', points: [arc, -r, r, -arc, r, 0] },
+      { command: 'C', points: [r, arc, arc, r, 0, r] },
+      { command: 'C', points: [-arc, r, -r, arc, -r, 0] },
+      { command: 'Z', points: [] },
+    ],
+    THICKNESS.staff,
+  );
+  // Right over the stem, which stands at the right of the head.
+  return [moveMark(circle, x + HALF_HEAD, 0)];
 }
 
 /** A fermata over its note or rest. */

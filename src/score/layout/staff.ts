@@ -6,12 +6,16 @@ import { curveMark } from './curve';
 import { type PlacedBar, xOfTick } from './placed';
 import { SPACE, STAFF_HEIGHT, THICKNESS } from './style';
 
+/** Half a head's width: where ties begin and end beside it. */
+export const HALF_HEAD = MUSIC_SIZE * 0.1475;
+
 /** Everything on the staff of one bar: notes, rests, beams, triplets and articulations. */
 export function staffMarks(placed: PlacedBar): readonly Mark[] {
   const { content, ink, specs } = placed.bar;
   const signs = content.events.map((event, index) => {
     const x = event.wholeBar ? barMiddle(placed) : xOfTick(placed, event.start);
-    return (ink[index] ?? []).map((mark) => moveMark(mark, x, 0));
+    const y = content.staff === 'rhythm' && hangs(event) ? SPACE : 0;
+    return [...(ink[index] ?? []), ...ghostBrackets(event)].map((mark) => moveMark(mark, x, y));
   });
   const beams = content.beams.map((group) =>
     beamInk(
@@ -24,6 +28,22 @@ export function staffMarks(placed: PlacedBar): readonly Mark[] {
   );
   const marks = [...signs.flat(), ...beams.flat(), ...articulations];
   return [...marks, ...content.triplets.flatMap((triplet) => tripletMarks(placed, triplet, marks))];
+}
+
+/** A whole rest hangs from the fourth line; on the one line of a rhythm from that. */
+const hangs = ({ kind, value }: ContentEvent): boolean => kind === 'rest' && value === 1;
+
+const BRACKETS = { left: 0xe26a, right: 0xe26b, size: MUSIC_SIZE * 0.8, away: HALF_HEAD + 1 } as const;
+
+/** Brackets round the heads that are ghosts, the middle of the heads at 0. */
+function ghostBrackets({ heads = [] }: ContentEvent): readonly Mark[] {
+  const { left, right, size, away } = BRACKETS;
+  return heads.flatMap(({ ghost, height }) => {
+    if (!ghost) return [];
+    const opening = glyphMark('note', left, 0, headY(height), size);
+    const closing = glyphMark('note', right, 0, headY(height), size);
+    return [moveMark(opening, -away - opening.box.right, 0), moveMark(closing, away - closing.box.left, 0)];
+  });
 }
 
 const barMiddle = (placed: PlacedBar): number =>
@@ -140,6 +160,3 @@ export function tieMark({ from, to, height, hangs }: TieEnds): Mark {
   const bow = Math.min(10, 3.5 + (to - from) * 0.08);
   return curveMark('tie', { x: from, y }, { x: to, y }, away, bow);
 }
-
-/** Half a head's width: where ties begin and end beside it. */
-export const HALF_HEAD = MUSIC_SIZE * 0.1475;

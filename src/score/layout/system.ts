@@ -1,6 +1,6 @@
 import { hashText } from '../../core/base';
 import { boxOf, finishMark, type Mark, moveMark } from '../ink';
-import type { Content } from '../notation/types';
+import type { Content, ContentEvent } from '../notation/types';
 import { Recent } from '../recent';
 import type { BarBox, InkBox, SystemLayout } from '../types';
 import { dynamicsRow } from './dynamics';
@@ -10,6 +10,7 @@ import {
   changesOf,
   endLine,
   type Heading,
+  RHYTHM_STAFF,
   repeatStartLine,
   staffLines,
   type TabPlace,
@@ -100,7 +101,8 @@ function compose(request: SystemRequest, fingerprint: string): SystemLayout {
   const ends = endsHairpin(request.after);
   const staff =
     parts === 'tab' ? [] : [...onStaff, ...dynamicsRow(bars, skylineOf(onStaff), STAFF_HEIGHT, ends)];
-  const lines = parts === 'tab' ? [] : staffLines(right);
+  const kind = bars[0]?.bar.content.staff ?? 'bass';
+  const lines = parts === 'tab' ? [] : staffLines(right, kind);
   const atTop = { ...tabAlone(content.strings, style), parts };
   const overTop = parts === 'staff' ? [] : playingSigns(bars, tabNumbers(bars, atTop, style), style);
   const tab = tabPlace(staff, overTop, bars, content.strings, style);
@@ -176,6 +178,15 @@ function barLines(bars: readonly PlacedBar[], tab: TabPlace): readonly Mark[] {
 const repeatStartX = (placed: PlacedBar, index: number): number =>
   index === 0 ? placed.signs + REPEAT_LEAD : placed.x - THICKNESS.thick;
 
+/** Heights of the heads that are tied; of several, the upper half of the ties bows up, the lower half down. */
+function tieSides(
+  { height, heads }: ContentEvent,
+  hangs: boolean,
+): readonly { readonly height: number; readonly hangs: boolean }[] {
+  if (heads === undefined) return [{ height, hangs }];
+  return heads.map((head, index) => ({ height: head.height, hangs: index < heads.length / 2 }));
+}
+
 /** A tie bows under the heads when all stems go up, else over them. */
 function tieMarks(bars: readonly PlacedBar[], { after }: SystemRequest): readonly Mark[] {
   const ties: Mark[] = [];
@@ -185,25 +196,23 @@ function tieMarks(bars: readonly PlacedBar[], { after }: SystemRequest): readonl
     events.forEach((event, index) => {
       const x = xOfTick(placed, event.start);
       const from = x + HALF_HEAD + 1.5;
-      const hangs = specs[index]?.stem === 'up';
-      const { height } = event;
+      const up = specs[index]?.stem === 'up';
+      const tie = (hangs: boolean, begin: number, end: number): void => {
+        for (const side of tieSides(event, hangs)) ties.push(tieMark({ ...side, from: begin, to: end }));
+      };
       if (event.tiedIn && barIndex === 0) {
-        const begin = Math.min(placed.content + 3, x - 16);
-        ties.push(tieMark({ height, hangs, from: begin, to: x - HALF_HEAD - 1.5 }));
+        tie(up, Math.min(placed.content + 3, x - 16), x - HALF_HEAD - 1.5);
       }
       const next = events[index + 1];
       if (event.tied && next) {
-        const to = xOfTick(placed, next.start) - HALF_HEAD - 1.5;
-        ties.push(tieMark({ height, hangs: hangs && specs[index + 1]?.stem === 'up', from, to }));
+        tie(up && specs[index + 1]?.stem === 'up', from, xOfTick(placed, next.start) - HALF_HEAD - 1.5);
       }
       if (!event.tiedOut) return;
       const nextBar = bars[barIndex + 1];
       const following = nextBar?.bar ?? after;
       const goesOn = following?.content.events[0]?.tiedIn === true;
       const to = nextBar && goesOn ? xOfTick(nextBar, 0) - HALF_HEAD - 1.5 : placed.right - 3;
-      ties.push(
-        tieMark({ height, hangs: hangs && !(goesOn && following.specs[0]?.stem === 'down'), from, to }),
-      );
+      tie(up && !(goesOn && following.specs[0]?.stem === 'down'), from, to);
     });
   });
   return ties;
@@ -219,7 +228,11 @@ function tabPlace(
 ): TabPlace {
   const { parts = 'both' } = style.options;
   if (parts === 'tab') return tabAlone(strings, style);
-  if (parts === 'staff') return { parts, top: STAFF_HEIGHT, lines: 0, space: 0 };
+  if (parts === 'staff') {
+    const { top, bottom } =
+      bars[0]?.bar.content.staff === 'rhythm' ? RHYTHM_STAFF : { top: 0, bottom: STAFF_HEIGHT };
+    return { parts, from: top, top: bottom, lines: 0, space: 0 };
+  }
   const ink = skylineOf(staff);
   const half = style.sizes.tab / 2;
   const tops = bars.flatMap((placed) =>
@@ -234,7 +247,7 @@ function tabPlace(
   );
   const lowest = Math.max(STAFF_HEIGHT, boxOf(staff)?.bottom ?? 0, ...tops, ...signs);
   const top = Math.max(STAFF_HEIGHT + LEAST_STAFF_TO_TAB, lowest + INK_TO_TAB);
-  return { parts, top, lines: strings, space: style.tabSpace };
+  return { parts, from: 0, top, lines: strings, space: style.tabSpace };
 }
 
 function finishSystem(

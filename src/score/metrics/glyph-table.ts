@@ -114,7 +114,17 @@ export const GLYPHS: readonly GlyphBox[] = [
     right: 1.596,
     top: 0.568,
   },
+  { name: 'gClef', code: 0xe050, advance: 2.684, left: 0, bottom: -2.632, right: 2.684, top: 4.392 },
   { name: 'fClef', code: 0xe062, advance: 2.736, left: -0.02, bottom: -2.54, right: 2.736, top: 1.048 },
+  {
+    name: 'unpitchedPercussionClef1',
+    code: 0xe069,
+    advance: 1.528,
+    left: 0,
+    bottom: -1,
+    right: 1.528,
+    top: 1,
+  },
   {
     name: '6stringTabClef',
     code: 0xe06d,

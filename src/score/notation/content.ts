@@ -1,45 +1,69 @@
-import { barTicks, type Metre, midiOf, sameMetre, samePitch } from '../../core/base';
-import {
-  beginsBar,
-  type Chart,
-  type ChartBar,
-  chordFunctions,
-  harmonyParts,
-  harmonyText,
-  navigationWords,
-  sameEnding,
-  timesToSay,
-} from '../../core/chart';
+import { barTicks, midiOf, type Sign, samePitch } from '../../core/base';
+import type { ChartBar } from '../../core/chart';
 import { romanNumeral } from '../../core/fretboard';
-import { type BlankSheet, exitsOf, type LineSheet, type Sheet, type SheetNote } from '../../core/lesson';
+import { type BlankSheet, exitsOf, type LineSheet, type SheetNote } from '../../core/lesson';
 import { swingsEighths } from '../../core/playing';
 import { Recent } from '../recent';
 import type { Steps } from '../steps';
+import type { Engravable } from '../types';
 import { signsKey, signsOf } from './events';
-import { lineAccidentals, signatureChange, signatureOf } from './signatures';
-import type {
-  BarEnd,
-  BarFacts,
-  ChordMark,
-  Content,
-  ContentBar,
-  ContentExit,
-  EndingMark,
-  Hairpin,
-} from './types';
+import { chartFacts, keysOf } from './facts';
+import { partContent } from './part-content';
+import { lineAccidentals } from './signatures';
+import type { BarFacts, Content, ContentBar, ContentExit, Hairpin } from './types';
+
+interface ContentWishes {
+  /** Whether the chords' Roman numerals are worked out. */
+  readonly numerals?: boolean;
+  /** Of a line, its rhythm alone. */
+  readonly rhythm?: boolean;
+}
 
 /**
  * What a sheet says, as signs in order, in steps of a bar; where they stand is for the layout.
- * @param numerals whether the chords' Roman numerals are worked out
  */
-export function* contentOf(sheet: Sheet, numerals: boolean): Steps<Content> {
-  return sheet.kind === 'line' ? yield* lineContent(sheet, numerals) : blankContent(sheet);
+export function* contentOf(sheet: Engravable, { numerals, rhythm }: ContentWishes): Steps<Content> {
+  if (sheet.kind === 'part') return yield* partContent(sheet);
+  if (sheet.kind === 'blank') return blankContent(sheet);
+  const content = yield* lineContent(sheet, numerals === true);
+  return rhythm === true ? rhythmOf(content) : content;
 }
+
+/** The rhythm of a line alone: nothing of its pitches, and nothing of where they are played. */
+const rhythmOf = (content: Content): Content => ({ ...content, bars: content.bars.map(rhythmBar) });
+
+const rhythmBar = (bar: ContentBar): ContentBar => ({
+  ...bar,
+  key: `rhythm ${bar.key}`,
+  staff: 'rhythm',
+  signature: null,
+  changesSignature: null,
+  chords: [],
+  dynamics: [],
+  hairpin: null,
+  entered: null,
+  words: null,
+  events: bar.events.map((event) => ({
+    ...event,
+    height: 0,
+    accidental: null,
+    signs: event.signs.filter((sign) => CLAPPED.has(sign)),
+    exit: null,
+    fret: null,
+    degree: '',
+    finger: '',
+    position: '',
+  })),
+});
+
+/** What can be clapped of what stands at a note. */
+const CLAPPED: ReadonlySet<Sign> = new Set<Sign>(['accent', 'strong accent', 'fermata']);
 
 function blankContent(sheet: BlankSheet): Content {
   const bars = Array.from(
     { length: sheet.bars },
     (_, index): ContentBar => ({
+      staff: 'bass',
       key: `blank ${index === 0} ${index === sheet.bars - 1} in ${sheet.metre.count}/${sheet.metre.unit}`,
       length: barTicks(sheet.metre),
       metre: sheet.metre,
@@ -80,41 +104,26 @@ const recentBars = new Recent<ContentBar>(2500);
 function* lineContent(sheet: LineSheet, numerals: boolean): Steps<Content> {
   const written = sheet.bars.map(({ written: bar, notes }) => ({ bar, notes }));
   const tiesIn = written.map((_, index) => continues(written, index));
-  const keys = written.map(({ bar }) => bar.key ?? sheet.key);
-  const accidentals = lineAccidentals(written, keys, tiesIn);
+  const keys = keysOf(sheet);
+  const accidentals = lineAccidentals(
+    written.map(({ notes }, bar) =>
+      notes.map(({ note }, index) => ({ pitch: note.pitch, continued: index === 0 && tiesIn[bar] === true })),
+    ),
+    keys,
+  );
   const positions = newPositions(sheet);
   const exits = contentExits(sheet);
   const hairpins = hairpinsInto(sheet);
   const strings = sheet.instrument.openStrings.length;
-  const chords = chordsOf(
-    written.map(({ bar }) => bar),
-    sheet.noteNames,
-    numerals ? chordFunctions(sheet.chart, sheet.key) : [],
-  );
+  const facts = chartFacts(sheet, 'bass', numerals);
   const bars: ContentBar[] = [];
   for (const [index, { bar, notes }] of written.entries()) {
     yield;
-    const before = written[index - 1]?.bar;
     const after = written[index + 1]?.bar;
-    const firstOfSection = before?.section !== bar.section;
-    const metre = shownMetre(bar, sheet.chart);
-    const facts: BarFacts = {
-      length: barTicks(bar.metre),
-      metre,
-      showsMetre: before === undefined || !sameMetre(shownMetre(before, sheet.chart), metre),
-      signature: signatureOf(keys[index] ?? sheet.key),
-      changesSignature: signatureChange(keys[index - 1], keys[index]),
-      blank: false,
-      chords: chords[index] ?? [],
-      startsSection: before !== undefined && parts(before, bar, sheet.chart),
-      pickup: bar.pickup,
-      section: firstOfSection ? (sheet.chart.sections[bar.section]?.name ?? null) : null,
-      repeatStart: bar.repeatStart,
-      end: barEnd(bar, after, sheet, signatureChange(keys[index], keys[index + 1]) !== null),
-      times: timesText(timesToSay(bar)),
-      ending: endingMark(before, bar, after),
-      waySigns: (['segno', 'coda'] as const).filter((sign) => bar.navigation?.includes(sign)),
-      wayWords: (bar.navigation ?? []).filter((sign) => !beginsBar(sign)).map(navigationWords),
+    const ofChart = facts[index];
+    if (ofChart === undefined) break;
+    const own: BarFacts = {
+      ...ofChart,
       dynamics: (sheet.bars[index]?.dynamics ?? []).map(({ at, level, hairpin }) => ({
         tick: Math.min(at, barTicks(bar.metre)),
         level: level ?? null,
@@ -133,10 +142,10 @@ function* lineContent(sheet: LineSheet, numerals: boolean): Steps<Content> {
       tiedIn: tiesIn[index] === true,
       tiesOut: leadsOn(written, index) || (sheet.excerpt === true && after === undefined),
       metre: bar.metre,
-      countedIn: metre,
+      countedIn: own.metre,
     };
-    const key = JSON.stringify(facts) + signsKey(barNotes);
-    bars.push(recentBars.of(key, () => ({ ...facts, ...signsOf(barNotes), key })));
+    const key = JSON.stringify(own) + signsKey(barNotes);
+    bars.push(recentBars.of(key, () => ({ ...own, ...signsOf(barNotes), key })));
   }
   return {
     bars,
@@ -185,60 +194,6 @@ function newPositions(sheet: LineSheet): readonly (readonly string[])[] {
       return romanNumeral(hand);
     }),
   );
-}
-
-/** The chords of each bar: at its beginning, and where the harmony changes within it. */
-function chordsOf(
-  bars: readonly ChartBar[],
-  noteNames: LineSheet['noteNames'],
-  functions: ReturnType<typeof chordFunctions>,
-): readonly (readonly ChordMark[])[] {
-  let chordBefore = '';
-  return bars.map((bar, index) => {
-    const endingStarts = bar.ending !== null && !sameEnding(bars[index - 1], bar);
-    const chords: ChordMark[] = [];
-    bar.spans.forEach(({ start, harmony }, span) => {
-      const numeral = functions[index]?.[span]?.numeral ?? '';
-      const text = harmonyText(harmony, noteNames);
-      const parts = harmonyParts(harmony, noteNames);
-      const again = text === chordBefore;
-      if (start === 0) chords.push({ tick: start, text, parts, again: again && !endingStarts, numeral });
-      else if (!again) chords.push({ tick: start, text, parts, again, numeral });
-      chordBefore = text;
-    });
-    return chords;
-  });
-}
-
-const timesText = (times: number | null): string | null => (times === null ? null : `x${times}`);
-
-/** A pickup is written in the chart's metre, of which it has only the last beats. */
-const shownMetre = (bar: ChartBar, chart: Chart): Metre => (bar.pickup ? chart.metre : bar.metre);
-
-function endingMark(
-  before: ChartBar | undefined,
-  bar: ChartBar,
-  after: ChartBar | undefined,
-): EndingMark | null {
-  if (!bar.ending) return null;
-  const text = sameEnding(before, bar) ? '' : `${bar.ending.join(', ')}.`;
-  const stops = bar.repeatEnd !== null ? 'closed' : sameEnding(bar, after) ? null : 'open';
-  return { text, stops };
-}
-
-/** Whether a section ends between two bars; a pickup that stands before its section belongs to it. */
-const parts = (before: ChartBar, bar: ChartBar, { sections }: Chart): boolean =>
-  before.section !== bar.section && !(before.pickup && sections[before.section]?.length === 1);
-
-function barEnd(
-  bar: ChartBar,
-  after: ChartBar | undefined,
-  { chart, excerpt }: LineSheet,
-  changesKey: boolean,
-): BarEnd {
-  if (bar.repeatEnd !== null) return 'repeat';
-  if (!after) return excerpt === true ? 'single' : 'final';
-  return parts(bar, after, chart) || changesKey ? 'double' : 'single';
 }
 
 interface WrittenBar {

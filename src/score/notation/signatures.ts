@@ -1,5 +1,4 @@
-import type { SheetNote } from '../../core/lesson';
-import { type Accidental, accidentalsOf } from '../../core/notation';
+import { type Accidental, accidentalsOf, type WrittenPitch } from '../../core/notation';
 import { type Key, keySignature, sameKey } from '../../core/theory';
 
 /** A key beyond seven sharps or flats has no signature; its accidentals stand at the notes. */
@@ -20,9 +19,8 @@ export function signatureChange(
 
 /** Accidentals start afresh with every signature. */
 export function lineAccidentals(
-  bars: readonly { readonly notes: readonly SheetNote[] }[],
+  bars: readonly (readonly WrittenPitch[])[],
   keys: readonly Key[],
-  tiesIn: readonly boolean[],
 ): readonly (readonly (Accidental | null)[])[] {
   const signs: (readonly (Accidental | null)[])[] = [];
   while (signs.length < bars.length) {
@@ -30,14 +28,7 @@ export function lineAccidentals(
     const key = keys[first];
     if (!key) break;
     const change = keys.findIndex((other, index) => index > first && !sameKey(other, key));
-    const run = bars.slice(first, change < 0 ? bars.length : change);
-    const pitches = run.map(({ notes }, bar) =>
-      notes.map(({ note }, index) => ({
-        pitch: note.pitch,
-        continued: index === 0 && tiesIn[first + bar] === true,
-      })),
-    );
-    signs.push(...accidentalsOf(pitches, key));
+    signs.push(...accidentalsOf(bars.slice(first, change < 0 ? bars.length : change), key));
   }
   return signs;
 }

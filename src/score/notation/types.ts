@@ -4,9 +4,11 @@ import type { DrawnSymbol } from '../../core/theory';
 
 /** A note or rest with everything that stands at it. */
 export interface ContentEvent extends NotatedEvent {
-  /** Steps above the bass staff's middle line (written D3); 0 for a rest. */
+  /** Steps above the staff's middle line (in the bass clef written D3); 0 for a rest. */
   readonly height: number;
   readonly accidental: Accidental | null;
+  /** All heads from low to high where several can share a stem; left out for a line's one note. */
+  readonly heads?: readonly Head[];
   /** What stands at the attack, and a fermata at the note's end; an x-head at every piece of its note. */
   readonly signs: readonly Sign[];
   /** How the note is left, at its last piece. */
@@ -21,6 +23,17 @@ export interface ContentEvent extends NotatedEvent {
   readonly tiedIn: boolean;
   /** The same pitch goes on in the bar that follows. */
   readonly tiedOut: boolean;
+}
+
+/** One of several heads on a stem. */
+export interface Head {
+  readonly height: number;
+  readonly accidental: Accidental | null;
+  readonly cross: boolean;
+  /** In brackets: struck so softly that it is felt more than heard. */
+  readonly ghost: boolean;
+  /** A circle over the stem: an open hi-hat. */
+  readonly open: boolean;
 }
 
 /** A sign that begins at a note and leads away from it. */
@@ -54,8 +67,12 @@ export interface ChordMark {
 
 export type BarEnd = 'single' | 'double' | 'repeat' | 'final';
 
+/** The clef and the lines that a bar is written on: two clefs, five lines for drums, one line for a rhythm alone. */
+export type StaffKind = 'bass' | 'treble' | 'drums' | 'rhythm';
+
 /** What is known of a bar besides its notes and its place in the line: it is the same wherever it moves. */
 export interface BarFacts {
+  readonly staff: StaffKind;
   readonly length: number;
   readonly metre: Metre;
   readonly showsMetre: boolean;

@@ -31,6 +31,15 @@ export interface SignSpec {
   readonly courtesy: boolean;
   readonly ghost: boolean;
   readonly stem: 'up' | 'down';
+  /** All heads on the stem from low to high, where there can be several; height, accidental and cross are theirs. */
+  readonly heads?: readonly HeadSpec[];
+}
+
+export interface HeadSpec {
+  readonly height: number;
+  readonly accidental: string | null;
+  readonly courtesy: boolean;
+  readonly cross: boolean;
 }
 
 /** A staff whose top line lies at 0; notes are set against it, its own lines are not drawn. */
@@ -56,20 +65,33 @@ class PlainDot extends Dot {
 /** The middle line of the bass staff is D3. */
 const MIDDLE_OCTAVE = 3;
 
-function keyText(spec: SignSpec): string {
-  if (spec.kind === 'rest') return 'r/4';
-  const steps = MIDDLE_OCTAVE * 7 + LETTERS.indexOf('D') + spec.height;
+const REST = ['r/4'];
+
+const headsOf = ({ heads, height, accidental, courtesy, ghost }: SignSpec): readonly HeadSpec[] =>
+  heads ?? [{ height, accidental, courtesy, cross: ghost }];
+
+function keyText({ height, cross }: HeadSpec): string {
+  const steps = MIDDLE_OCTAVE * 7 + LETTERS.indexOf('D') + height;
   const letter = LETTERS[((steps % 7) + 7) % 7] ?? 'C';
-  return `${letter.toLowerCase()}/${Math.floor(steps / 7)}${spec.ghost ? '/x' : ''}`;
+  return `${letter.toLowerCase()}/${Math.floor(steps / 7)}${cross ? '/x' : ''}`;
 }
 
 const STEM = 35;
 const COURTESY_POINTS = 24;
 const HALF_SPACE = 5;
 
+/** From the head that is nearest to the stem's end to the middle line, where the stem leads there. */
+function reachOf(spec: SignSpec): number {
+  const heights = headsOf(spec).map(({ height }) => height);
+  const nearest = spec.stem === 'up' ? Math.max(...heights) : Math.min(...heights);
+  const leadsThere = spec.heads === undefined || (spec.stem === 'up') === nearest < 0;
+  return leadsThere ? Math.abs(nearest) * HALF_SPACE : 0;
+}
+
 function placedNote(spec: SignSpec, centre: number): PlacedNote {
+  const heads = spec.kind === 'rest' ? [] : headsOf(spec);
   const note = new PlacedNote({
-    keys: [keyText(spec)],
+    keys: spec.kind === 'rest' ? REST : heads.map(keyText),
     duration: spec.value === 1 ? 'w' : String(spec.value),
     ...(spec.kind === 'rest' ? { type: 'r' } : {}),
     dots: spec.dots,
@@ -81,14 +103,15 @@ function placedNote(spec: SignSpec, centre: number): PlacedNote {
   note.centre = centre;
   note.setLedgerLineStyle({ lineWidth: 1.6 });
   // A note outside the staff has a stem that reaches the middle line.
-  if (spec.kind === 'note') note.setStemLength(Math.max(STEM, Math.abs(spec.height) * HALF_SPACE));
-  if (spec.accidental) {
-    const accidental = new Accidental(spec.accidental);
-    if (spec.courtesy) accidental.setAsCautionary();
-    note.addModifier(accidental, 0);
-    if (spec.courtesy) accidental.setFontSize(COURTESY_POINTS);
+  if (spec.kind === 'note') note.setStemLength(Math.max(STEM, reachOf(spec)));
+  for (const [index, head] of heads.entries()) {
+    if (head.accidental === null) continue;
+    const accidental = new Accidental(head.accidental);
+    if (head.courtesy) accidental.setAsCautionary();
+    note.addModifier(accidental, index);
+    if (head.courtesy) accidental.setFontSize(COURTESY_POINTS);
   }
-  if (spec.dots) note.addModifier(new PlainDot(), 0);
+  if (spec.dots) for (const index of note.keys.keys()) note.addModifier(new PlainDot(), index);
   const modifiers = new ModifierContext();
   note.addToModifierContext(modifiers);
   note.preFormat();
@@ -174,10 +197,13 @@ function drawBeam(specs: readonly SignSpec[], centres: readonly number[]): reado
   return tidy(context.marks);
 }
 
-/** The bass clef, its left edge at x = 0. */
-export const clefInk = (): readonly Mark[] =>
-  remember('clef', (context) => {
-    const clef = new Clef('bass');
+/** VexFlow's names of the clefs. */
+export type ClefKind = 'bass' | 'treble' | 'percussion';
+
+/** A clef, its left edge at x = 0. */
+export const clefInk = (kind: ClefKind): readonly Mark[] =>
+  remember(`clef ${kind}`, (context) => {
+    const clef = new Clef(kind);
     clef.setStave(staff.setContext(context)).setContext(context).setX(0);
     clef.draw();
   });
@@ -188,9 +214,9 @@ const KEY_NAMES = ['Cb', 'Gb', 'Db', 'Ab', 'Eb', 'Bb', 'F', 'C', 'G', 'D', 'A', 
  * A key signature of `fifths` sharps or, below zero, flats (−7 to 7), its left edge at x = 0. A change to no
  * sharps or flats shows naturals for those `before`.
  */
-export const keyInk = (fifths: number, before = 0): readonly Mark[] =>
-  remember(`key ${fifths} after ${before}`, (context) => {
-    const stave = new Stave(0, -40, 1000).setClef('bass').setContext(context);
+export const keyInk = (fifths: number, before: number, clef: ClefKind): readonly Mark[] =>
+  remember(`key ${fifths} after ${before}, ${clef}`, (context) => {
+    const stave = new Stave(0, -40, 1000).setClef(clef).setContext(context);
     const signature = new KeySignature(
       KEY_NAMES[fifths + 7] ?? 'C',
       fifths === 0 ? KEY_NAMES[before + 7] : undefined,

@@ -137,6 +137,16 @@ function PaperAndPrint({ handout, set }: PartProps) {
           onChange={(onePage) => set({ onePage })}
         />
         <CheckField
+          label="Two pages a sheet, to cut or fold"
+          checked={settings.twoUp}
+          onChange={(twoUp) => set({ twoUp })}
+        />
+        <CheckField
+          label="Wider margin at the left, for holes"
+          checked={settings.binding}
+          onChange={(binding) => set({ binding })}
+        />
+        <CheckField
           label="QR code that opens the lesson"
           checked={settings.code}
           onChange={(code) => set({ code })}
