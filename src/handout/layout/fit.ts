@@ -99,19 +99,15 @@ const DISPENSABLE: readonly { readonly part: Part; readonly words: string }[] = 
 function onePageRemark(copy: Copy, pages: number, fits: (copy: Copy) => boolean): string {
   const there = DISPENSABLE.filter(({ part }) => isThere(part, copy));
   const start = `The handout needs ${pages} pages.`;
-  const all = there.map(({ part }) => part);
-  for (const choice of fits(without(copy, all)) ? smallestFirst(there) : []) {
-    if (
-      fits(
-        without(
-          copy,
-          choice.map(({ part }) => part),
-        ),
-      )
-    ) {
-      return `${start} It fits on one without ${listed(choice.map(({ words }) => words))}.`;
-    }
-  }
+  const fitsWithout = (choice: readonly (typeof there)[number][]): boolean =>
+    fits(
+      without(
+        copy,
+        choice.map(({ part }) => part),
+      ),
+    );
+  const choice = leastToLeaveOut(there, fitsWithout);
+  if (choice !== null) return `${start} It fits on one without ${listed(choice.map(({ words }) => words))}.`;
   return `${start} The music alone does not fit on one: share the bars out over two handouts.`;
 }
 
@@ -131,9 +127,23 @@ function without(copy: Copy, parts: readonly Part[]): Copy {
   };
 }
 
-/** All choices of some of the things: those of one thing first, then of two, each in the order of the things. */
-function smallestFirst<Thing>(things: readonly Thing[]): readonly (readonly Thing[])[] {
-  const choices: (readonly Thing[])[] = [[]];
-  for (const thing of things) choices.push(...choices.map((choice) => [...choice, thing]));
-  return choices.slice(1).sort((one, other) => one.length - other.length);
+/**
+ * What is left out so that the rest fits: one thing or two, where that is enough, the first in their order; else as many
+ * of the first as it takes, without those that turn out to have room. Null where even all of them are not enough.
+ */
+function leastToLeaveOut<Thing>(
+  things: readonly Thing[],
+  fitsWithout: (choice: readonly Thing[]) => boolean,
+): readonly Thing[] | null {
+  if (!fitsWithout(things)) return null;
+  const pairs = things.flatMap((one, index) => things.slice(index + 1).map((other) => [one, other]));
+  const few = [...things.map((one) => [one]), ...pairs].find(fitsWithout);
+  if (few !== undefined) return few;
+  const least = things.findIndex((_, index) => fitsWithout(things.slice(0, index + 1)));
+  let chosen = things.slice(0, least + 1);
+  for (const thing of [...chosen].reverse()) {
+    const fewer = chosen.filter((other) => other !== thing);
+    if (fitsWithout(fewer)) chosen = fewer;
+  }
+  return chosen;
 }
