@@ -1,6 +1,6 @@
 import { drawFretboard, drawSystem } from '../score';
-import { byTag, type Mark, type TaggedMarks, type TextMeasure } from './layout/marks';
-import type { HandoutLayout, PageLayout } from './layout/pages';
+import { byTag, type Mark, type PageLayout, type TaggedMarks, type TextMeasure } from './layout/marks';
+import type { HandoutLayout } from './layout/pages';
 import type { HandoutPage } from './types';
 
 const SVG = 'http://www.w3.org/2000/svg';

@@ -120,6 +120,13 @@ export interface LinkMark {
   readonly height: number;
 }
 
+/** A page as data: what stands where, in points from its top left corner. */
+export interface PageLayout {
+  readonly width: number;
+  readonly height: number;
+  readonly marks: readonly Mark[];
+}
+
 /** Width of a text in points. */
 export type TextMeasure = (text: string, style: TextStyle) => number;
 

@@ -7,18 +7,11 @@ import { type FullSettings, fullSettings } from '../model/settings';
 import { type Room, spreadOut } from './breaks';
 import type { Tools } from './compose';
 import { fitPages, footOf, roomOver } from './fit';
-import { type Mark, moved, type Tag, type TextMeasure, tagged } from './marks';
+import { type Mark, moved, type PageLayout, type Tag, type TextMeasure, tagged } from './marks';
 import { type Sheet as PaperSheet, sheetOf } from './paper';
 import { type Row, shortened } from './rows';
 import { sideBySide } from './side-by-side';
 import { sizesFor } from './sizes';
-
-/** A page as data: what stands where, in points from its top left corner. */
-export interface PageLayout {
-  readonly width: number;
-  readonly height: number;
-  readonly marks: readonly Mark[];
-}
 
 export interface HandoutLayout {
   readonly paper: Paper;

@@ -1,5 +1,4 @@
-import { type Mark, moved } from './marks';
-import type { PageLayout } from './pages';
+import { type Mark, moved, type PageLayout } from './marks';
 import { points } from './paper';
 
 /** Marks at the edges of the sheet show where it is cut or folded. */
