@@ -39,8 +39,9 @@ const rows = [
   ['score', ['core/[^/]+']],
   ['workers', ['core/base']],
   ['sound', ['core/[^/]+', 'workers']],
+  ['tracks', ['core/[^/]+', 'workers', 'sound']],
   ['handout', ['core/[^/]+', 'score']],
-  ['app', ['core/[^/]+', 'score', 'workers', 'sound', 'handout']],
+  ['app', ['core/[^/]+', 'score', 'workers', 'sound', 'tracks', 'handout']],
 ];
 
 /** The rooms of the page, below `src/app/pages`, and the inner rooms each may enter; none may import a file beside them. */
@@ -51,6 +52,7 @@ const pageRows = [
   ['at-work', ['common', 'playing']],
   ['score', ['common', 'at-work', 'playing']],
   ['saving', ['common', 'playing']],
+  ['sending', ['common', 'at-work', 'saving']],
   ['aims', ['words', 'at-work']],
   ['chart', ['words', 'at-work']],
   ['fingering', ['words', 'at-work']],
@@ -77,7 +79,7 @@ const pageRows = [
     'writing',
     [
       ...['common', 'at-work', 'playing', 'score', 'saving', 'opening', 'lessons', 'ledge', 'handout', 'pad'],
-      ...['sheet', 'practice', 'news'],
+      ...['sheet', 'practice', 'news', 'sending'],
     ],
   ],
 ];

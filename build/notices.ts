@@ -41,13 +41,28 @@ function noticeOf(folder: string): string {
 /** Fonts that only a stylesheet names, which the module graph does not show. */
 const STYLED_FONTS = ['@fontsource-variable/atkinson-hyperlegible-next'];
 
+/** Packages that only a worker names: its modules are a build of their own, which the module graph does not show. */
+const IN_WORKERS = ['mediabunny', 'wasm-media-encoders'];
+
+/** What is in a package without being one, and what its licence asks to be told. */
+const WITHIN: readonly string[] = [
+  `LAME 3.100, in wasm-media-encoders (LGPL-2.0)
+
+Tracks are written as MP3 with the LAME library (https://lame.sourceforge.io), compiled to WebAssembly and shipped as a
+file of its own, which can be replaced. Its source is there; it is covered by the licence that follows.
+
+${readFileSync(join(import.meta.dirname, 'lgpl-2.txt'), 'utf8').trim()}`,
+];
+
 /** The notices of every package and font that went into a build. */
-export function noticesOf(moduleIds: Iterable<string>): string {
+export function noticesOf(moduleIds: Iterable<string>, withWorkers = false): string {
   const folders = new Set([
-    ...STYLED_FONTS.map((name) => join(import.meta.dirname, '..', 'node_modules', name)),
+    ...[...STYLED_FONTS, ...(withWorkers ? IN_WORKERS : [])].map((name) =>
+      join(import.meta.dirname, '..', 'node_modules', name),
+    ),
     ...[...moduleIds].flatMap((id) => packageFolderOf(id) ?? []),
   ]);
-  const notices = [...folders].sort().map(noticeOf);
+  const notices = [...[...folders].sort().map(noticeOf), ...(withWorkers ? WITHIN : [])];
   const rule = `\n\n${'-'.repeat(78)}\n\n`;
   return `Ground Bass is built with the following packages and fonts.${rule}${notices.join(rule)}\n`;
 }
@@ -58,7 +73,7 @@ export function thirdPartyNotices(): Plugin {
     name: 'third-party-notices',
     apply: 'build',
     generateBundle() {
-      const source = noticesOf(this.getModuleIds());
+      const source = noticesOf(this.getModuleIds(), true);
       this.emitFile({ type: 'asset', fileName: 'third-party.txt', source });
     },
   };

@@ -25,6 +25,7 @@ const rooms = {
   performance: () => import('../../src/core/performance'),
   score: () => import('../../src/score'),
   sound: () => import('../../src/sound'),
+  tracks: () => import('../../src/tracks'),
   handout: () => import('../../src/handout'),
 };
 

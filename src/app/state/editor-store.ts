@@ -31,10 +31,15 @@ export interface EditorState {
   readonly asking: FileQuestion | null;
   /** A file that is being read for longer than a moment, and how to stop it. */
   readonly beingRead: BeingRead | null;
+  /** What is being made to send home; null while nothing is. */
+  readonly sending: Sending | null;
   readonly saving: SavingState;
   /** A lesson on this device that cannot be opened, or had better not be, until the teacher has taken note of it. */
   readonly rescue: Rescue | null;
 }
+
+/** What a student is sent: sound files to play along with. */
+export type Sending = 'tracks';
 
 /** A lesson that is offered as a file instead of being opened. */
 export interface Rescue {
@@ -108,6 +113,7 @@ export function createEditorStore(pieceId: string) {
     reading: null,
     asking: null,
     beingRead: null,
+    sending: null,
     saving: { kind: 'saved' },
     rescue: null,
   }));

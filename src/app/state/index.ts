@@ -1,2 +1,2 @@
-export type { EditorState, FileQuestion, FileReading, Rescue, SavingState } from './editor-store';
+export type { EditorState, FileQuestion, FileReading, Rescue, SavingState, Sending } from './editor-store';
 export { type Session, startSession } from './session';

@@ -3,6 +3,7 @@ export { buildPerformance } from './build';
 export type { PerformanceOptions } from './options';
 export { type PlayPlace, type PlayStep, performanceOf, placeOfBar, stepsInTurn, stepsOf } from './steps';
 export { playedBarAt, secondsAt, tickAt } from './time';
+export { type TrackWishes, trackRounds } from './track';
 export * from './types';
 export {
   type PartSheet,

@@ -29,7 +29,8 @@ export interface PlayStep {
   readonly begins?: PlayPlace;
 }
 
-interface Round {
+/** What is played of a line once through. */
+export interface Round {
   readonly tempo?: Bpm;
   /** Rounds played before it. */
   readonly before?: number;
@@ -47,7 +48,13 @@ interface Round {
   readonly goesRound?: true;
 }
 
-function roundOf(piece: LinePiece, sheet: LineSheet, round: Round, as: 'sound' | 'notes'): Performance {
+/** One round of a line as the sentence says, with what comes before it and after it. */
+export function roundOf(
+  piece: LinePiece,
+  sheet: LineSheet,
+  round: Round,
+  as: 'sound' | 'notes',
+): Performance {
   const seed = seedOf(piece, round.before ?? 0);
   const { countIn, bassPlan = EVERY_ROUND, clickPlan = EVERY_BEAT, emptyBar = false } = piece.playing;
   const { intro = false, ending = true, drumWay } = piece.playing;

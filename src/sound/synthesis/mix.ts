@@ -1,7 +1,7 @@
 import type { Performance } from '../../core/performance';
 import type { Mix, StereoSound } from '../types';
 import { placePerformance, renderWindow } from './score';
-import { partOf, STEMS, type Stem } from './stems';
+import { partOf, STEMS, type Stem, type Stems } from './stems';
 import type { Kit } from './voices';
 
 /** Where each stem sits between left (−1) and right (1): a small stage with the bass in its middle. */
@@ -28,12 +28,20 @@ export function levelOf(mix: Mix, stem: Stem): number {
   return mix[part] ? (mix.volumes?.[part] ?? 1) : 0;
 }
 
-function addStem(sound: StereoSound, samples: Float32Array, pan: number, level: number): void {
+function addStem(sound: StereoSound, samples: Float32Array, pan: number, level: number, from: number): void {
   const gains = panGains(pan);
   for (let index = 0; index < samples.length; index += 1) {
     const sample = level * (samples[index] ?? 0);
-    sound.left[index] = (sound.left[index] ?? 0) + sample * gains.left;
-    sound.right[index] = (sound.right[index] ?? 0) + sample * gains.right;
+    sound.left[from + index] = (sound.left[from + index] ?? 0) + sample * gains.left;
+    sound.right[from + index] = (sound.right[from + index] ?? 0) + sample * gains.right;
+  }
+}
+
+/** Adds the stems to a sound from a sample on, each at its level and in its place. */
+export function addMixed(sound: StereoSound, stems: Stems, mix: Mix, from: number): void {
+  for (const stem of STEMS) {
+    const level = levelOf(mix, stem);
+    if (level > 0) addStem(sound, stems[stem], PAN[stem], level, from);
   }
 }
 
@@ -51,9 +59,6 @@ export function renderMix(performance: Performance, mix: Mix, kit: Kit, rounds =
     left: new Float32Array(length),
     right: new Float32Array(length),
   };
-  for (const stem of STEMS) {
-    const level = levelOf(mix, stem);
-    if (level > 0) addStem(sound, stems[stem], PAN[stem], level);
-  }
+  addMixed(sound, stems, mix, 0);
   return sound;
 }

@@ -22,9 +22,13 @@ const KEEP_MS = 60_000;
 export function saveFile(name: string, content: BlobPart, kind: FileKind): void {
   const { ending, type } = FILE_KINDS[kind];
   const address = URL.createObjectURL(new Blob([content], { type }));
+  saveAddress(address, `${name}${ending}`);
+}
+
+function saveAddress(address: string, name: string): void {
   const link = document.createElement('a');
   link.href = address;
-  link.download = `${name}${ending}`;
+  link.download = name;
   link.click();
   setTimeout(() => URL.revokeObjectURL(address), KEEP_MS);
 }

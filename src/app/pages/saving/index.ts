@@ -11,6 +11,7 @@ export {
   saveTextTab,
 } from './files-later';
 export { copyLink, keepAsFile, onlyPiece, saveAsItIs, saveLessonFile } from './lesson';
+export { canSend, fileOf, type MadeFile, saveMade, saveZip, sendFiles } from './made';
 export { type PictureKind, type SaveNeck, saveNeck, savePicture, standAloneNeck } from './picture';
 export { savePracticePage } from './practice';
 export { useWork } from './work';

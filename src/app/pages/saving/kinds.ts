@@ -7,7 +7,11 @@ export const FILE_KINDS = {
   mxl: { ending: '.mxl', type: 'application/vnd.recordare.musicxml' },
   textTab: { ending: '.txt', type: 'text/plain;charset=utf-8' },
   midi: { ending: '.mid', type: 'audio/midi' },
-  audio: { ending: '.wav', type: 'audio/wav' },
+  wav: { ending: '.wav', type: 'audio/wav' },
+  m4a: { ending: '.m4a', type: 'audio/mp4' },
+  mp3: { ending: '.mp3', type: 'audio/mpeg' },
+  opus: { ending: '.opus', type: 'audio/ogg' },
+  zip: { ending: '.zip', type: 'application/zip' },
   svg: { ending: '.svg', type: 'image/svg+xml' },
   png: { ending: '.png', type: 'image/png' },
 } as const;

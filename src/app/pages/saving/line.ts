@@ -97,7 +97,7 @@ export async function saveAudio(session: Session, lesson: Lesson): Promise<void>
     else if (result.value !== null) {
       const parts = PARTS.filter((part) => piece.playing[part]);
       const name = exportName(sheet, lesson.title, { tempo: performance.tempo, parts });
-      saveFile(fileStem(name), result.value, 'audio');
+      saveFile(fileStem(name), result.value, 'wav');
     }
   });
 }

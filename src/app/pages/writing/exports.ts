@@ -52,6 +52,15 @@ export function useExports(): readonly MenuGroup[] {
     {
       heading: 'For the student',
       items: [
+        ...(line === null
+          ? []
+          : [
+              {
+                label: 'Tracks',
+                note: 'Sound files to play along with: with and without the bass, slow and fast.',
+                onChoose: () => session.editor.setState({ sending: 'tracks' }),
+              },
+            ]),
         {
           label: 'Practice page',
           note: 'One file that plays and shows the lesson anywhere, also without a network.',

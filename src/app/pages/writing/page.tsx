@@ -67,6 +67,7 @@ export function WritingPage() {
             <Reading />
             <Asking />
             <WorkInHand />
+            <Sending />
           </>
         }
         below={narrow && <Brand heading={false} />}
@@ -148,6 +149,14 @@ function WorkInHand() {
 const READING = laterPart('What was read from the file', async () => (await import('../opening')).FileNote);
 
 const QUESTION = laterPart('What is asked of a file', async () => (await import('../opening')).Question);
+
+const SENDING = laterPart('What is sent home', async () => (await import('../sending')).Sending);
+
+/** What is made to be sent home, until it is put away. */
+function Sending() {
+  const sending = useEditor((state) => state.sending);
+  return sending !== null && <Later part={SENDING} given={{ sending }} />;
+}
 
 /** What is wanted of a file, before it is opened. */
 function Asking() {

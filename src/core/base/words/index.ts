@@ -3,3 +3,4 @@ export { beatWords } from './beats';
 export { lengthWords } from './lengths';
 export { counted, countedInWords, numberWord } from './numbers';
 export { capitalised, listed } from './text';
+export { timeWords } from './times';

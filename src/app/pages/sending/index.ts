@@ -1,0 +1,1 @@
+export { Sending } from './sending';

@@ -1,0 +1,38 @@
+import '../../styles/sending.css';
+import { useEffect, useRef } from 'react';
+import { deriveSheet, lineAtHand } from '../../../core/lesson';
+import type { Sending as What } from '../../state';
+import { useAtWork, useEditor, useSettledLesson } from '../at-work';
+import { Tracks } from './tracks';
+
+const HEADINGS: Readonly<Record<What, string>> = { tracks: 'Tracks' };
+
+/** What is made of the line at hand to be sent home. */
+export function Sending({ sending }: { readonly sending: What }) {
+  const { session } = useAtWork();
+  const lesson = useSettledLesson();
+  const pieceId = useEditor((state) => state.pieceId);
+  const heading = useRef<HTMLHeadingElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: whoever asks for something else is led there, too
+  useEffect(() => heading.current?.focus(), [sending]);
+  const piece = lineAtHand(lesson, pieceId);
+  const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
+  const putAway = () => session.editor.setState({ sending: null });
+  return (
+    <section className="notice notice--calm sending" aria-labelledby="sending-heading">
+      <div className="sending__head">
+        <h2 id="sending-heading" tabIndex={-1} ref={heading}>
+          {HEADINGS[sending]} of {piece?.name ?? 'the lesson'}
+        </h2>
+        <button type="button" className="button button--quiet" onClick={putAway}>
+          Put away
+        </button>
+      </div>
+      {piece === null || sheet?.kind !== 'line' || sheet.bars.length === 0 ? (
+        <p>There is no line to play along with yet: write a chord chart first.</p>
+      ) : (
+        <Tracks key={piece.id} piece={piece} sheet={sheet} />
+      )}
+    </section>
+  );
+}
