@@ -127,7 +127,7 @@ async function decoded(
 const MOST_LEAD = 6000;
 
 /** Samples by which what comes out of an encoder lies later than what went in, as this browser's own decoder hears it. */
-export async function leadOf(codec: SoundCodec): Promise<number> {
+async function leadOf(codec: SoundCodec): Promise<number> {
   const sound = probe();
   const { chunks, config } = await chunksOf(sound, codec, () => undefined);
   const heard = await decoded(chunks, config);

@@ -21,11 +21,11 @@ import { renderMix } from '../../src/sound/synthesis/mix';
 import { organNote } from '../../src/sound/synthesis/organ';
 import { CORNERS, inRoom } from '../../src/sound/synthesis/room';
 import { createKit } from '../../src/sound/synthesis/voices';
-import { integratedLoudness, LOUDNESS_RATE, truePeak } from '../sound/loudness';
+import { integratedLoudness, TRACK_RATE, truePeak } from '../../src/tracks/loudness';
 import { decibels, rms } from '../sound/measure';
 
 const OUT = process.env.OUT ?? join(tmpdir(), 'ground-bass-sound');
-const RATE = LOUDNESS_RATE;
+const RATE = TRACK_RATE;
 const SECONDS = 1;
 
 const bass = (midi: number, more: Partial<Parameters<typeof bassNote>[0]> = {}) =>

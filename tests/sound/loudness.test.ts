@@ -6,11 +6,11 @@ import { buildPerformance, type Performance } from '../../src/core/performance';
 import { PARTS, type Part } from '../../src/core/playing';
 import { renderMix } from '../../src/sound/synthesis/mix';
 import { createKit } from '../../src/sound/synthesis/voices';
-import { integratedLoudness, LOUDNESS_RATE, truePeak } from './loudness';
+import { integratedLoudness, TRACK_RATE, truePeak } from '../../src/tracks/loudness';
 
 const NOBODY = { bass: false, drums: false, chops: false, organ: false, click: false };
 const EVERYONE = { bass: true, drums: true, chops: true, organ: true, click: true };
-const kit = createKit(LOUDNESS_RATE);
+const kit = createKit(TRACK_RATE);
 
 const tunes = new Map<FeelId, Performance>();
 

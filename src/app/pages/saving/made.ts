@@ -36,7 +36,7 @@ export async function sendFiles(files: readonly File[]): Promise<string> {
 }
 
 /** Files in one ZIP: texts are packed, sounds and pictures are as small as they get. */
-export async function zipOf(files: readonly MadeFile[]): Promise<Uint8Array<ArrayBuffer>> {
+async function zipOf(files: readonly MadeFile[]): Promise<Uint8Array<ArrayBuffer>> {
   const { zipSync } = await import('fflate');
   const entries: Zippable = {};
   for (const { stem, kind, content } of files) {
