@@ -1,19 +1,19 @@
 import { expect, test } from 'vitest';
-import { integratedLoudness, LOUDNESS_RATE, truePeak } from '../sound/loudness';
+import { integratedLoudness, TRACK_RATE, truePeak } from '../../src/tracks/loudness';
 
 /** A stereo sine of 1 kHz whose level steps: seconds, and the peak in dBFS on both channels. */
 function steps(...parts: readonly (readonly [seconds: number, level: number])[]) {
-  const length = Math.round(parts.reduce((sum, [seconds]) => sum + seconds, 0) * LOUDNESS_RATE);
+  const length = Math.round(parts.reduce((sum, [seconds]) => sum + seconds, 0) * TRACK_RATE);
   const left = new Float32Array(length);
   let from = 0;
   for (const [seconds, level] of parts) {
-    const to = from + Math.round(seconds * LOUDNESS_RATE);
+    const to = from + Math.round(seconds * TRACK_RATE);
     for (let index = from; index < to; index += 1) {
-      left[index] = 10 ** (level / 20) * Math.sin((2 * Math.PI * 1000 * index) / LOUDNESS_RATE);
+      left[index] = 10 ** (level / 20) * Math.sin((2 * Math.PI * 1000 * index) / TRACK_RATE);
     }
     from = to;
   }
-  return { left, right: left, sampleRate: LOUDNESS_RATE };
+  return { left, right: left, sampleRate: TRACK_RATE };
 }
 
 // EBU Tech 3341 (2023), Table 1: minimum requirements of a loudness meter, cases 1 to 5, ±0.1 LU.
