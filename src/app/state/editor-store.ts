@@ -31,6 +31,8 @@ export interface EditorState {
   readonly asking: FileQuestion | null;
   /** A file that is being read for longer than a moment, and how to stop it. */
   readonly beingRead: BeingRead | null;
+  /** A link that was copied, and the file that is offered in its place; null when it is taken note of. */
+  readonly copied: { readonly sentence: string; readonly instead: 'lesson' | 'practice page' | null } | null;
   /** What is being made to send home; null while nothing is. */
   readonly sending: Sending | null;
   readonly saving: SavingState;
@@ -38,8 +40,8 @@ export interface EditorState {
   readonly rescue: Rescue | null;
 }
 
-/** What a student is sent: sound files to play along with. */
-export type Sending = 'tracks';
+/** What a student is sent: sound files to play along with, or everything in one ZIP. */
+export type Sending = 'tracks' | 'packet';
 
 /** A lesson that is offered as a file instead of being opened. */
 export interface Rescue {
@@ -113,6 +115,7 @@ export function createEditorStore(pieceId: string) {
     reading: null,
     asking: null,
     beingRead: null,
+    copied: null,
     sending: null,
     saving: { kind: 'saved' },
     rescue: null,

@@ -4,6 +4,8 @@ type LineFiles = typeof import('./line');
 const files = (): Promise<LineFiles> => import('./line');
 
 export const saveAudio: LineFiles['saveAudio'] = async (...asked) => (await files()).saveAudio(...asked);
+export const midiOf: LineFiles['midiOf'] = async (...asked) => (await files()).midiOf(...asked);
+export const musicXmlOf: LineFiles['musicXmlOf'] = async (...asked) => (await files()).musicXmlOf(...asked);
 export const saveMidi: LineFiles['saveMidi'] = async (...asked) => (await files()).saveMidi(...asked);
 export const saveMusicXml: LineFiles['saveMusicXml'] = async (...asked) =>
   (await files()).saveMusicXml(...asked);
@@ -15,6 +17,7 @@ type HandoutFiles = typeof import('./handout');
 
 const handout = (): Promise<HandoutFiles> => import('./handout');
 
+export const handoutOf: HandoutFiles['handoutOf'] = async (...asked) => (await handout()).handoutOf(...asked);
 export const saveHandout: HandoutFiles['saveHandout'] = async (...asked) =>
   (await handout()).saveHandout(...asked);
 export const printLessonHandout: HandoutFiles['printLessonHandout'] = async (...asked) =>

@@ -1,7 +1,8 @@
 import { deriveSheets, type Lesson, type Sheet } from '../../../core/lesson';
 import type { Handout } from '../../../handout';
 import { practiceAddress } from '../common';
-import { fileStem, saveFile } from './file';
+import { fileStem } from './file';
+import { type MadeFile, saveMade } from './made';
 
 /** What the teacher should know about a handout that was saved, in sentences; null when all is well. */
 function remarksOn(handout: Handout, missing: readonly string[]): string | null {
@@ -24,21 +25,33 @@ async function nameOf(lesson: Lesson, sheets: readonly Sheet[]): Promise<string>
 }
 
 /**
- * Saves the lesson's handout as a PDF.
+ * The lesson's handout as a PDF, with what the teacher should know about it, or null.
  * @param onProgress - called after every page
- * @returns what the teacher should know about it, or null
  * @throws Error when a font cannot be fetched
+ */
+export async function handoutOf(
+  lesson: Lesson,
+  onProgress?: (done: number, all: number) => void,
+): Promise<{ readonly file: MadeFile; readonly remarks: string | null }> {
+  const { buildHandout, handoutPdf } = await import('../../../handout');
+  const sheets = deriveSheets(lesson);
+  const handout = await buildHandout(lesson, sheets, practiceAddress(window.location.href));
+  const { bytes, missing } = await handoutPdf(handout, onProgress);
+  const stem = fileStem(await nameOf(lesson, sheets));
+  return { file: { stem, kind: 'handout', content: bytes }, remarks: remarksOn(handout, missing) };
+}
+
+/**
+ * Saves the {@link handoutOf handout}.
+ * @returns what the teacher should know about it, or null
  */
 export async function saveHandout(
   lesson: Lesson,
   onProgress?: (done: number, all: number) => void,
 ): Promise<string | null> {
-  const { buildHandout, handoutPdf } = await import('../../../handout');
-  const sheets = deriveSheets(lesson);
-  const handout = await buildHandout(lesson, sheets, practiceAddress(window.location.href));
-  const { bytes, missing } = await handoutPdf(handout, onProgress);
-  saveFile(fileStem(await nameOf(lesson, sheets)), bytes, 'handout');
-  return remarksOn(handout, missing);
+  const { file, remarks } = await handoutOf(lesson, onProgress);
+  saveMade(file);
+  return remarks;
 }
 
 /**

@@ -1,6 +1,9 @@
 export { attempt } from './attempt';
 export { fileStem } from './file';
 export {
+  handoutOf,
+  midiOf,
+  musicXmlOf,
   prepareHandout,
   printLessonHandout,
   saveAudio,
@@ -10,8 +13,8 @@ export {
   saveMxl,
   saveTextTab,
 } from './files-later';
-export { copyLink, keepAsFile, onlyPiece, saveAsItIs, saveLessonFile } from './lesson';
-export { canSend, fileOf, type MadeFile, saveMade, saveZip, sendFiles } from './made';
+export { copyLink, keepAsFile, type LinkedPage, onlyPiece, saveAsItIs, saveLessonFile } from './lesson';
+export { canSend, fileOf, type MadeFile, saveMade, saveZip, sendFiles, zipOf } from './made';
 export { type PictureKind, type SaveNeck, saveNeck, savePicture, standAloneNeck } from './picture';
-export { savePracticePage } from './practice';
+export { practicePageOf, savePracticePage } from './practice';
 export { useWork } from './work';

@@ -2,6 +2,7 @@ import { deriveSheet, type Lesson, type LinePiece, type LineSheet, lineAtHand } 
 import { mixOf, PARTS } from '../../../core/playing';
 import type { Session } from '../../state';
 import { fileStem, saveFile } from './file';
+import { type MadeFile, saveMade } from './made';
 import { runWork } from './work';
 
 /** The piece at hand with its sheet, or a sentence in the notice when there is no line with bars. */
@@ -20,19 +21,19 @@ interface LineToSave {
   readonly sheet: LineSheet;
 }
 
+/** A line as MusicXML. */
+export async function musicXmlOf({ sheet }: LineToSave, title: string): Promise<MadeFile> {
+  const { exportName, writeMusicXml } = await import('../../../core/exchange');
+  return { stem: fileStem(exportName(sheet, title)), kind: 'musicXml', content: writeMusicXml(sheet, title) };
+}
+
 /** Saves the line at hand, or another one, as MusicXML. */
 export async function saveMusicXml(
   session: Session,
   lesson: Lesson,
   line: LineToSave | null = lineToExport(session, lesson),
 ): Promise<void> {
-  if (line === null) return;
-  const { exportName, writeMusicXml } = await import('../../../core/exchange');
-  saveFile(
-    fileStem(exportName(line.sheet, lesson.title)),
-    writeMusicXml(line.sheet, lesson.title),
-    'musicXml',
-  );
+  if (line !== null) saveMade(await musicXmlOf(line, lesson.title));
 }
 
 /** Saves the line as compressed MusicXML. */
@@ -55,14 +56,8 @@ export async function saveTextTab(session: Session, lesson: Lesson): Promise<voi
   saveFile(fileStem(exportName(line.sheet, lesson.title)), writeTextTab(line.sheet, lesson.title), 'textTab');
 }
 
-/** Saves the parts that are switched on of the line at hand, or of another one, as MIDI. */
-export async function saveMidi(
-  session: Session,
-  lesson: Lesson,
-  line: LineToSave | null = lineToExport(session, lesson),
-): Promise<void> {
-  if (line === null) return;
-  const { piece, sheet } = line;
+/** The parts of a line that are switched on as MIDI. */
+export async function midiOf({ piece, sheet }: LineToSave, title: string): Promise<MadeFile> {
   const [{ exportName, writeMidi }, { performanceOf }] = await Promise.all([
     import('../../../core/exchange'),
     import('../../../core/performance'),
@@ -72,12 +67,21 @@ export async function saveMidi(
   const bytes = writeMidi({
     performance,
     sheet,
-    title: lesson.title,
+    title,
     parts: new Set(parts),
     volumes: mixOf(piece.playing).volumes ?? {},
   });
-  const name = exportName(sheet, lesson.title, { tempo: performance.tempo, parts });
-  saveFile(fileStem(name), new Uint8Array(bytes), 'midi');
+  const name = exportName(sheet, title, { tempo: performance.tempo, parts });
+  return { stem: fileStem(name), kind: 'midi', content: new Uint8Array(bytes) };
+}
+
+/** Saves the parts that are switched on of the line at hand, or of another one, as MIDI. */
+export async function saveMidi(
+  session: Session,
+  lesson: Lesson,
+  line: LineToSave | null = lineToExport(session, lesson),
+): Promise<void> {
+  if (line !== null) saveMade(await midiOf(line, lesson.title));
 }
 
 /** Saves what is played now, once through, as a WAV file. */

@@ -35,12 +35,16 @@ export async function sendFiles(files: readonly File[]): Promise<string> {
   }
 }
 
-/** Files in one ZIP: texts are packed, sounds and pictures are as small as they get. */
-async function zipOf(files: readonly MadeFile[]): Promise<Uint8Array<ArrayBuffer>> {
+/** Files in one ZIP, none over another of the same name: texts are packed, sounds and pictures are as small as they get. */
+export async function zipOf(files: readonly MadeFile[]): Promise<Uint8Array<ArrayBuffer>> {
   const { zipSync } = await import('fflate');
   const entries: Zippable = {};
   for (const { stem, kind, content } of files) {
-    entries[`${stem}${FILE_KINDS[kind].ending}`] =
+    const { ending } = FILE_KINDS[kind];
+    const name = (again: number): string => `${stem}${again === 1 ? '' : `-${again}`}${ending}`;
+    let again = 1;
+    while (Object.hasOwn(entries, name(again))) again += 1;
+    entries[name(again)] =
       typeof content === 'string'
         ? [new TextEncoder().encode(content), { level: 6 }]
         : [content, { level: 0 }];

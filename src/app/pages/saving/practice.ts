@@ -1,19 +1,24 @@
 import type { Lesson } from '../../../core/lesson';
-import { fileStem, saveFile } from './file';
+import { fileStem } from './file';
+import { type MadeFile, saveMade } from './made';
 
 /**
- * Saves the practice page as one file with the lesson in it: it opens anywhere, without this page and a network.
+ * The practice page as one file with the lesson in it: it opens anywhere, without this page and a network.
  * @throws Error when the empty practice page cannot be fetched
  */
-export async function savePracticePage(lesson: Lesson): Promise<void> {
+export async function practicePageOf(lesson: Lesson): Promise<MadeFile> {
   const [{ fillPracticePage }, template] = await Promise.all([
     import('../../../core/exchange'),
     fetchText('./practice-page.html'),
   ]);
   const page = fillPracticePage(template, lesson);
   if (page === null) throw new TypeError('What was fetched is no practice page.');
-  saveFile(fileStem(lesson.title), page, 'practice');
+  return { stem: fileStem(lesson.title), kind: 'practice', content: page };
 }
+
+/** Saves the {@link practicePageOf practice page}. */
+export const savePracticePage = async (lesson: Lesson): Promise<void> =>
+  saveMade(await practicePageOf(lesson));
 
 async function fetchText(address: string): Promise<string> {
   const response = await fetch(address);

@@ -3,9 +3,10 @@ import { useEffect, useRef } from 'react';
 import { deriveSheet, lineAtHand } from '../../../core/lesson';
 import type { Sending as What } from '../../state';
 import { useAtWork, useEditor, useSettledLesson } from '../at-work';
+import { Packet } from './packet';
 import { Tracks } from './tracks';
 
-const HEADINGS: Readonly<Record<What, string>> = { tracks: 'Tracks' };
+const HEADINGS: Readonly<Record<What, string>> = { tracks: 'Tracks', packet: 'Packet' };
 
 /** What is made of the line at hand to be sent home. */
 export function Sending({ sending }: { readonly sending: What }) {
@@ -22,13 +23,15 @@ export function Sending({ sending }: { readonly sending: What }) {
     <section className="notice notice--calm sending" aria-labelledby="sending-heading">
       <div className="sending__head">
         <h2 id="sending-heading" tabIndex={-1} ref={heading}>
-          {HEADINGS[sending]} of {piece?.name ?? 'the lesson'}
+          {HEADINGS[sending]} of {sending === 'packet' || piece === null ? lesson.title : piece.name}
         </h2>
         <button type="button" className="button button--quiet" onClick={putAway}>
           Put away
         </button>
       </div>
-      {piece === null || sheet?.kind !== 'line' || sheet.bars.length === 0 ? (
+      {sending === 'packet' ? (
+        <Packet key={lesson.id} lesson={lesson} />
+      ) : piece === null || sheet?.kind !== 'line' || sheet.bars.length === 0 ? (
         <p>There is no line to play along with yet: write a chord chart first.</p>
       ) : (
         <Tracks key={piece.id} piece={piece} sheet={sheet} />

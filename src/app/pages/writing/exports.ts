@@ -1,12 +1,14 @@
 import type { Lesson } from '../../../core/lesson';
 import { lineAtHand } from '../../../core/lesson';
 import type { MenuGroup } from '../../controls';
+import type { Session } from '../../state';
 import { useAtWork, useEditor, useLesson } from '../at-work';
 import type { Playback } from '../playing';
 import {
   attempt,
   copyLink,
   keepAsFile,
+  type LinkedPage,
   onlyPiece,
   printLessonHandout,
   saveAudio,
@@ -24,6 +26,13 @@ async function showPractice(lesson: Lesson, playback: Playback): Promise<void> {
   playback.stop();
   await openPracticeView(lesson);
 }
+
+/** Copies a link, and says calmly what came of it. */
+const copy = (session: Session, page: LinkedPage): Promise<void> =>
+  attempt(session, 'The link', async (lesson) => {
+    session.editor.setState({ copied: null });
+    session.editor.setState({ copied: await copyLink(lesson, page) });
+  });
 
 /** What the Export menu offers. */
 export function useExports(): readonly MenuGroup[] {
@@ -62,6 +71,11 @@ export function useExports(): readonly MenuGroup[] {
               },
             ]),
         {
+          label: 'Packet',
+          note: 'Handout, practice page, tracks and more of this lesson in one ZIP, to save or to send.',
+          onChoose: () => session.editor.setState({ sending: 'packet' }),
+        },
+        {
           label: 'Practice page',
           note: 'One file that plays and shows the lesson anywhere, also without a network.',
           onChoose: () => void attempt(session, 'The practice page', savePracticePage),
@@ -81,7 +95,7 @@ export function useExports(): readonly MenuGroup[] {
         {
           label: 'Copy a practice link',
           note: 'It opens the practice page with this lesson.',
-          onChoose: () => void attempt(session, 'The link', (whole) => copyLink(whole, 'practice page')),
+          onChoose: () => void copy(session, 'practice page'),
         },
         {
           label: 'Look at the practice page',
@@ -138,7 +152,7 @@ export function useExports(): readonly MenuGroup[] {
         {
           label: 'Copy a link',
           note: 'The lesson is in the link itself; no server keeps it.',
-          onChoose: () => void attempt(session, 'The link', (lesson) => copyLink(lesson, 'lesson')),
+          onChoose: () => void copy(session, 'lesson'),
         },
       ],
     },

@@ -1,6 +1,6 @@
 import type { Rescue as RescueOffer } from '../../state';
 import { useAtWork, useEditor } from '../at-work';
-import { keepAsFile, saveAsItIs } from '../saving';
+import { attempt, keepAsFile, saveAsItIs, savePracticePage } from '../saving';
 
 /** What just happened or failed, until it is put away; and that nothing can be saved, as long as that is so. */
 export function Notices() {
@@ -31,6 +31,35 @@ export function Notices() {
         </div>
       )}
       {rescue !== null && <Rescue rescue={rescue} />}
+    </div>
+  );
+}
+
+/** What came of copying a link, until it is taken note of; a file where a link is too long. */
+export function Copied() {
+  const { session } = useAtWork();
+  const copied = useEditor((state) => state.copied);
+  const putAway = () => session.editor.setState({ copied: null });
+  const save = () => {
+    if (copied?.instead === 'lesson') keepAsFile(session, session.lessons.getState().lesson);
+    else void attempt(session, 'The practice page', savePracticePage);
+    putAway();
+  };
+  return (
+    <div role="status" aria-label="Link" className={copied === null ? undefined : 'notice notice--calm'}>
+      {copied !== null && (
+        <>
+          <p>{copied.sentence}</p>
+          {copied.instead !== null && (
+            <button type="button" className="button" onClick={save}>
+              Save the {copied.instead === 'lesson' ? 'lesson file' : 'practice page'}
+            </button>
+          )}
+          <button type="button" className="button button--quiet" onClick={putAway}>
+            Understood
+          </button>
+        </>
+      )}
     </div>
   );
 }

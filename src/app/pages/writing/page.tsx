@@ -20,7 +20,7 @@ import { SheetView } from '../sheet';
 import { Brand } from './brand';
 import { Happenings } from './happenings';
 import { Header } from './header';
-import { Notices } from './notices';
+import { Copied, Notices } from './notices';
 
 /** Widths at which the note pad folds away; where all is narrow it lies over the sheet. */
 const FOLDS = '(max-width: 74.99rem)';
@@ -63,6 +63,7 @@ export function WritingPage() {
         above={
           <>
             <Notices />
+            <Copied />
             <Happenings />
             <Reading />
             <Asking />
