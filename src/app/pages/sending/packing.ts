@@ -50,7 +50,7 @@ const FOR: Readonly<Record<Content, string>> = {
 };
 
 /** A short text that says what is in the packet. */
-export function readMe(lesson: Lesson, files: readonly (readonly [Content, MadeFile])[]): string {
+function readMe(lesson: Lesson, files: readonly (readonly [Content, MadeFile])[]): string {
   const contents = CONTENTS.flatMap((content) => {
     const own = files.filter(([of]) => of === content).map(([, file]) => `  ${fileOf(file).name}`);
     return own.length === 0 ? [] : [FOR[content], ...own, ''];
