@@ -19,6 +19,7 @@ const rows = [
     'core/composing',
     ['core/base', 'core/theory', 'core/chart', 'core/fretboard', 'core/feel', 'core/line', 'core/lesson'],
   ],
+  ['core/shelf', ['core/base', 'core/theory', 'core/feel', 'core/line', 'core/lesson']],
   ['core/playing', ['core/base', 'core/feel', 'core/lesson']],
   ['core/practising', ['core/base', 'core/lesson', 'core/playing']],
   [

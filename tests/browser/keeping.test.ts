@@ -204,9 +204,9 @@ test('a record that cannot be read is listed, saved as a file and removed; the o
   expect(JSON.parse(await readFile(await (await download).path(), 'utf8'))).toEqual(bad.document);
 
   await button(page, 'Lessons').click();
-  await page.getByRole('menuitem', { name: 'Remove a lesson' }).click();
-  await page.getByRole('button', { name: /^Remove Was once a lesson/ }).click();
-  await button(page, 'Remove it').click();
+  await page.getByRole('menuitem', { name: 'The whole shelf' }).click();
+  await page.getByRole('option', { name: 'Was once a lesson' }).click();
+  await button(page, 'Remove').click();
   await page.getByText('“Was once a lesson” is removed.').waitFor();
   await page.keyboard.press('Escape');
   expect(await stored(page)).toMatchObject([{ title: 'Good' }]);

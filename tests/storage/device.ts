@@ -51,6 +51,9 @@ const FAULTS: Partial<Record<Mood, string>> = {
 export function device() {
   const records = new Map<string, unknown>();
   const settings = new Map<string, unknown>();
+  const facts = new Map<string, unknown>();
+  const states = new Map<string, unknown>();
+  const histories = new Map<string, unknown>();
   const unreadable = new Set<string>();
   const state: { mood: Mood; opened: number } = { mood: 'works', opened: 0 };
   const losses = new Set<() => void>();
@@ -59,6 +62,10 @@ export function device() {
   const windows: ((news: Told) => void)[][] = [];
   const writes: string[] = [];
   const keeping = { asked: 0, state: 'not granted' as Persistence };
+
+  const keyOf = (state: unknown): string => (state as { readonly key: string }).key;
+  const statesOf = (id: string) =>
+    [...states].filter(([, state]) => (state as { readonly lesson?: unknown }).lesson === id);
 
   const holdUp = (): Promise<void> => new Promise((resolve) => heldUp.push(resolve));
 
@@ -96,14 +103,57 @@ export function device() {
         }),
       update: (id, decide) =>
         here(() => {
-          const record = decide(structuredClone(records.get(id)));
-          if (record === null) return;
-          records.set(id, structuredClone(record));
-          writes.push(record.title);
+          const kept = decide(structuredClone(records.get(id)));
+          if (kept === null) return;
+          records.set(id, structuredClone(kept.record));
+          facts.set(id, structuredClone(kept.facts));
+          writes.push(kept.record.title);
         }, true),
       remove: (id) =>
         here(() => {
-          records.delete(id);
+          const own = statesOf(id);
+          const removed = {
+            id,
+            lesson: records.get(id),
+            facts: facts.get(id),
+            states: own.map(([, state]) => state),
+            history: histories.get(id),
+          };
+          for (const store of [records, facts, histories]) store.delete(id);
+          for (const [key] of own) states.delete(key);
+          return removed;
+        }, true),
+      putBack: (removed) =>
+        here(() => {
+          const { id } = removed;
+          if (removed.lesson === undefined || records.has(id)) return false;
+          records.set(id, removed.lesson);
+          if (removed.facts !== undefined) facts.set(id, removed.facts);
+          if (removed.history !== undefined) histories.set(id, removed.history);
+          for (const state of removed.states) states.set(keyOf(state), state);
+          return true;
+        }, true),
+      facts: () => here(() => [...facts.values()].map((each) => structuredClone(each))),
+      writeFacts: (made, gone) =>
+        here(() => {
+          for (const each of made) facts.set(each.id, structuredClone(each));
+          for (const id of gone) facts.delete(id);
+        }, true),
+      updateFacts: (id, decide) =>
+        here(() => {
+          const made = decide(structuredClone(facts.get(id)));
+          if (made !== null) facts.set(id, structuredClone(made));
+        }, true),
+      states: (id) => here(() => statesOf(id).map(([, state]) => structuredClone(state))),
+      writeState: (state, letGo) =>
+        here(() => {
+          states.set(state.key, structuredClone(state));
+          for (const key of letGo) states.delete(key);
+        }, true),
+      history: (id) => here(() => structuredClone(histories.get(id))),
+      writeHistory: (history) =>
+        here(() => {
+          histories.set(history.id, structuredClone(history));
         }, true),
       setting: (name) => here(() => settings.get(name)),
       writeSetting: (name, value) =>
@@ -119,6 +169,9 @@ export function device() {
   return {
     records,
     settings,
+    facts,
+    states,
+    histories,
     unreadable,
     state,
     writes,
@@ -133,8 +186,7 @@ export function device() {
     },
     /** The person clears the site's data. */
     clear: () => {
-      records.clear();
-      settings.clear();
+      for (const store of [records, settings, facts, states, histories]) store.clear();
       const told = [...losses];
       losses.clear();
       for (const lose of told) lose();

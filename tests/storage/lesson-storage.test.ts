@@ -8,6 +8,7 @@ import {
   sampleLesson,
   setTitle,
 } from '../../src/core/lesson';
+import { factsOf } from '../../src/core/shelf';
 import { device, handClock } from './device';
 
 const LESSON = setTitle(sampleLesson(0, 'lesson-1'), 'Ferry queue');
@@ -113,7 +114,14 @@ describe('records that are not as they were stored', () => {
       const listed = await storage.list();
       expect(listed).toEqual(
         success([
-          { id: 'good', title: 'Good', readable: true, savedAt: 10 },
+          {
+            id: 'good',
+            title: 'Good',
+            readable: true,
+            savedAt: 10,
+            usedAt: 10,
+            facts: factsOf(good.document),
+          },
           {
             id: 'bad',
             title: expect.any(String),
@@ -123,7 +131,7 @@ describe('records that are not as they were stored', () => {
         ]),
       );
       expect(await storage.raw('bad')).toMatchObject({ ok: true });
-      expect(await storage.remove('bad')).toEqual(success(null));
+      expect(await storage.remove('bad')).toMatchObject({ value: { id: 'bad' } });
       expect(await storage.list()).toMatchObject({ value: [{ id: 'good' }] });
     },
   );

@@ -91,6 +91,8 @@ export interface OnlyShown {
   readonly whole: unknown;
   /** Takes what is shown as a lesson that can be changed and is kept. */
   readonly makeCopy: () => void;
+  /** Of an earlier state of a lesson: puts it in the place of the lesson, or goes back to the lesson as it is. */
+  readonly earlier?: { readonly bringBack: () => void; readonly leave: () => void };
 }
 
 export type SavingState =

@@ -1,5 +1,5 @@
 /** A step that can be taken back: what stood before it, and what the step is called. */
-interface Step<Document> {
+export interface Step<Document> {
   readonly document: Document;
   /** `Undo` names the step: “Undo: compose line”. */
   readonly label: string;

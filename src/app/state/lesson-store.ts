@@ -1,6 +1,6 @@
 import { createStore } from 'zustand/vanilla';
 import { type Lesson, whyNotKept } from '../../core/lesson';
-import { type History, mapDocuments, newHistory, record, redo, undo } from './history';
+import { type History, mapDocuments, newHistory, record, redo, type Step, undo } from './history';
 
 /** The document and its history; everything in here is undone together, and only `lesson` is saved. */
 export interface LessonState {
@@ -32,6 +32,8 @@ function deepFreeze<Value>(value: Value): Value {
 }
 
 const settled = (lesson: Lesson): Lesson => (import.meta.env.PROD ? lesson : deepFreeze(lesson));
+
+const settledStep = (step: Step<Lesson>): Step<Lesson> => ({ ...step, document: settled(step.document) });
 
 const stateOf = (history: History<Lesson>, opening: number): LessonState => ({
   opening,
@@ -69,6 +71,17 @@ export function createLessonStore(
       const refused = next === history.present ? null : whyRefused(next, history.present);
       if (refused === null) take(record(history, next, change.label, change.join ?? null));
       else onRefused(refused);
+    },
+    /** The document with its history, to be kept for later. */
+    history: (): History<Lesson> => history,
+    /** Puts steps of before the document was opened in front of its history. */
+    remember(before: History<Lesson>): void {
+      const untouched = history.past.length === 0 && history.future.length === 0;
+      take({
+        ...history,
+        past: [...before.past.map(settledStep), ...history.past],
+        future: untouched ? before.future.map(settledStep) : history.future,
+      });
     },
     undo: () => take(undo(history)),
     redo: () => take(redo(history)),

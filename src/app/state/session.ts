@@ -14,11 +14,13 @@ import {
 import { type Clock, pageClock } from '../clock';
 import type { Composer, Deed } from '../composer';
 import type { LessonStorage, StartGuard } from '../storage';
+import { type Earlier, earlierStateOf } from './earlier';
 import { createEditorStore, type FileReading } from './editor-store';
 import { firstLesson, sampleMark } from './first-lesson';
 import { AS_IT_CAME, ONLY_SHOWN, startKeeper } from './keeper';
 import { createLessonStore } from './lesson-store';
 import { type WatchPage, watchPage } from './page-watch';
+import { startPastKeeper } from './past-keeper';
 
 const firstPiece = (lesson: Lesson): string => lesson.pieces[0]?.id ?? '';
 
@@ -35,10 +37,19 @@ const NOT_OPENED =
 const GONE = 'This lesson is no longer on this device.';
 
 const AS_IT_IS =
-  'It stays on this device as it is; save it as a file, or remove it (Lessons, Remove a lesson).';
+  'It stays on this device as it is; save it as a file, or remove it (Lessons, The whole shelf).';
+
+const BRINGING_BACK = 'bring back an earlier state';
 
 const NOT_CHANGED =
   'This lesson is of a newer Ground Bass and is only shown here, so it was not changed. Make a copy to change it (the button stands above the sheet).';
+
+const NOT_OF_NOW =
+  'This is an earlier state of the lesson and is only shown, so it was not changed. Bring it back or make a copy of it first (the buttons stand above the sheet).';
+
+/** Why what is only shown is not changed. */
+const whyOnlyShown = (reading: FileReading | null): string =>
+  reading?.only?.earlier === undefined ? NOT_CHANGED : NOT_OF_NOW;
 
 const NO_COMPOSER =
   'The composer could not be loaded, so the line is as it was. Check that the page is still reachable and try again.';
@@ -76,7 +87,7 @@ export async function startSession(
     (notice) => editor.setState({ notice }),
     (next, before) =>
       keeper.isOnlyShown() && !differInUseOnly(next, before)
-        ? NOT_CHANGED
+        ? whyOnlyShown(editor.getState().reading)
         : (whyNotInMetre(next, before) ?? whyNotKept(next)),
   );
   const editor = createEditorStore(firstPiece(first.lesson));
@@ -102,7 +113,14 @@ export async function startSession(
     lessons,
     editor,
     storage,
-    watchPage: watch,
+    watchPage: ({ leave, comeBack }) =>
+      watch({
+        leave: () => {
+          leave();
+          void past.flush();
+        },
+        comeBack,
+      }),
     clock,
     today: Date.now,
     freshId: freshLessonId,
@@ -111,6 +129,16 @@ export async function startSession(
     },
   });
   keeper.seat(first.lesson, first.base);
+  const past = startPastKeeper({
+    lessons,
+    storage,
+    clock,
+    today: Date.now,
+    isOnlyShown: keeper.isOnlyShown,
+  });
+  const isOfDevice = (base: Parameters<typeof keeper.seat>[1]): boolean =>
+    base !== null && base !== AS_IT_CAME && base !== ONLY_SHOWN;
+  if (isOfDevice(first.base)) past.opened();
   if (first.refused !== null) keeper.refused(first.refused);
 
   /** The piece or bar at hand may have gone with an undo or a removal; then the first piece or the last bar is at hand. */
@@ -148,6 +176,7 @@ export async function startSession(
       editor.setState({ notice: NOT_OPENED });
       return false;
     }
+    void past.flush();
     safe = lesson;
     guard.opening(name);
     keeper.seat(lesson, from);
@@ -163,6 +192,10 @@ export async function startSession(
     });
     if (from === null) await keeper.flush();
     else await note(name);
+    if (isOfDevice(from)) {
+      past.opened();
+      void storage.noteUsed(lesson.id, Date.now());
+    }
     return true;
   };
 
@@ -222,6 +255,27 @@ export async function startSession(
   const offerAsFile = (id: string, why: string): void =>
     editor.setState({ rescue: { id, sentence: `${why} ${AS_IT_IS}` } });
 
+  /** Opens a lesson saved on this device; one that cannot be read stays as it is and is offered as a file. */
+  async function openSaved(id: string): Promise<void> {
+    const loaded = await storage.load(id);
+    if (!loaded.ok) editor.setState({ notice: loaded.problem });
+    else if (loaded.value.kind === 'none') editor.setState({ notice: GONE });
+    else if (loaded.value.kind === 'unreadable') offerAsFile(id, loaded.value.sentence);
+    else if (loaded.value.kind === 'newer') await openNewer(loaded.value.shown, loaded.value.sentences, id);
+    else await open(loaded.value.lesson, loaded.value.revision);
+  }
+
+  /** Brings an earlier state back, as a step that can be taken back; what stands now is kept as a state before. */
+  const bringBack = async ({ lesson: earlier }: Earlier): Promise<void> => {
+    const loaded = await storage.load(earlier.id);
+    if (!loaded.ok) editor.setState({ notice: loaded.problem });
+    else if (loaded.value.kind !== 'lesson') await open(earlier);
+    else if (await open(loaded.value.lesson, loaded.value.revision)) {
+      void storage.keepState(loaded.value.lesson, Date.now(), BRINGING_BACK);
+      lessons.change(() => earlier, { label: BRINGING_BACK });
+    }
+  };
+
   let composing = 0;
   const compose = async (deed: Deed, stop: AbortSignal | null = null): Promise<void> => {
     const { pieceId } = editor.getState();
@@ -255,14 +309,19 @@ export async function startSession(
     dismissReading: () => editor.setState({ reading: null }),
     startNewLesson: () => open(newLesson(freshLessonId(), 'New lesson')),
     startSample: (index: number) => open(sampleLesson(index, freshLessonId()), AS_IT_CAME, sampleMark(index)),
-    /** Opens a lesson saved on this device; one that cannot be read stays as it is and is offered as a file. */
-    async openSaved(id: string): Promise<void> {
-      const loaded = await storage.load(id);
-      if (!loaded.ok) editor.setState({ notice: loaded.problem });
-      else if (loaded.value.kind === 'none') editor.setState({ notice: GONE });
-      else if (loaded.value.kind === 'unreadable') offerAsFile(id, loaded.value.sentence);
-      else if (loaded.value.kind === 'newer') await openNewer(loaded.value.shown, loaded.value.sentences, id);
-      else await open(loaded.value.lesson, loaded.value.revision);
+    openSaved,
+    /** Shows an earlier state of a lesson of this device; nothing of it is kept unless it is brought back. */
+    async lookAt(earlier: Earlier): Promise<void> {
+      const { id } = earlier.lesson;
+      const shown = { ...earlier.lesson, id: freshLessonId() };
+      if (!(await open(shown, ONLY_SHOWN, id))) return;
+      editor.setState({
+        reading: earlierStateOf(earlier, {
+          leave: () => void openSaved(id),
+          bringBack: () => void bringBack(earlier),
+          makeCopy: () => void makeCopy(),
+        }),
+      });
     },
     /** Offers a lesson on this device as a file, because it cannot be opened; `why` is a sentence. */
     offerAsFile,
@@ -279,8 +338,10 @@ export async function startSession(
         else editor.setState({ notice: describeLessonProblem(problem) });
       }
     },
-    /** Takes a lesson other than the one at hand off this device for good; a failure is a sentence. */
-    removeSaved: (id: string) => storage.remove(id),
+    /** A name for a new lesson on this device. */
+    freshId: freshLessonId,
+    /** Takes a lesson other than the one at hand off this device; a failure is a sentence. */
+    removeSaved: storage.remove,
     /** Notes that a lesson is in a file as it stands, so that it can be put away even where it cannot be saved. */
     keptAsFile: (lesson: Lesson) => {
       safe = lesson;
@@ -296,7 +357,10 @@ export async function startSession(
     drawn: guard.drawn,
     /** The page failed with the lesson at hand. */
     failed: guard.failed,
-    end: keeper.stop,
+    end: () => {
+      keeper.stop();
+      past.stop();
+    },
   };
 }
 

@@ -3,7 +3,7 @@
 const NO_DATABASE =
   'This browser does not let the page keep lessons (a private window, or storage is switched off). Save the lesson as a file before you close the page.';
 const FULL =
-  'The room this browser gives the page is full. Save the lesson as a file, then remove lessons you no longer need (Lessons, Remove a lesson).';
+  'The room this browser gives the page is full. Save the lesson as a file, then remove lessons you no longer need (Lessons, The whole shelf).';
 const NEWER =
   'The lessons on this device are kept by a newer Ground Bass than this page. It cannot open them, and changes nothing of them. Save the lesson at hand as a file, then reload the page to get the newer one.';
 

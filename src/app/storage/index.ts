@@ -1,6 +1,8 @@
+export type { Removed } from './database';
 export { type LessonStorage, openStorage } from './lesson-storage';
 export type { News } from './news';
 export { readKeys, writeKeys } from './own-keys';
+export type { EarlierState } from './past';
 export type { Persistence } from './persistence';
 export type { FoundLesson, ListedLesson } from './records';
 export { openStartGuard, type StartGuard } from './start-guard';

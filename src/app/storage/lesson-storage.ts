@@ -3,18 +3,19 @@ import { type Lesson, type LessonProblem, readLesson, whyNotKept } from '../../c
 import { type Clock, pageClock } from '../clock';
 import { createAttempts } from './attempts';
 import { chanceName } from './chance-name';
-import { type Database, openDatabase } from './database';
-import { isClosed } from './faults';
+import { type Database, openDatabase, type Removed } from './database';
+import { listShelf } from './list-shelf';
 import { type Channel, type News, openChannel, type Told } from './news';
+import { createPast, type PastStorage } from './past';
 import { browserKeeping, type Keeping, type Persistence } from './persistence';
 import {
   documentOf,
   type FoundLesson,
+  factsBeside,
   foundLesson,
-  inOrder,
   isOfNewer,
   type ListedLesson,
-  listedLesson,
+  readFacts,
   revisionOf,
 } from './records';
 
@@ -24,7 +25,7 @@ export type SaveProblem =
   | { readonly kind: 'failed'; readonly sentence: string };
 
 /** The browser's storage as the app sees it; every failure is a sentence, none loses a lesson, none is waited for for ever. */
-export interface LessonStorage {
+export interface LessonStorage extends PastStorage {
   /** All lessons, the one saved last first, those that cannot be read at the end. */
   list(): Promise<Result<readonly ListedLesson[], string>>;
   load(id: string): Promise<Result<FoundLesson, string>>;
@@ -41,12 +42,17 @@ export interface LessonStorage {
   save(lesson: Lesson, base: string | null, savedAt: number): Promise<Result<string, SaveProblem>>;
   /** Whether a revision was given by this window: then it is behind nobody. */
   isOwn(revision: string): boolean;
-  remove(id: string): Promise<Result<null, string>>;
+  /** Takes a lesson off this device with all that is kept of it, which is given back for {@link putBack}. */
+  remove(id: string): Promise<Result<Removed, string>>;
+  /** Puts back what was removed; false where something else stands in its place by now. */
+  putBack(removed: Removed): Promise<Result<boolean, string>>;
+  /** Notes on the shelf that a lesson was opened, at a time in milliseconds since 1970. */
+  noteUsed(id: string, at: number): Promise<Result<null, string>>;
   rememberOpened(name: string): Promise<Result<null, string>>;
   /** Whether the browser has agreed to keep the lessons. */
   persistence(): Promise<Persistence>;
-  /** Calls back with what other windows do, and when the storage is lost or answers again. */
-  watch(listener: (news: News) => void): void;
+  /** Calls back with what other windows do, and when the storage is lost or answers again, until the returned function is called. */
+  watch(listener: (news: News) => void): () => void;
 }
 
 /** What the storage stands on. */
@@ -83,29 +89,10 @@ export function createLessonStorage({ open, clock, channel, keeping, window }: S
   let saves = 0;
   const isOwn = (revision: string): boolean => revision.startsWith(`${window} `);
 
-  const listed = async (id: string): Promise<Result<ListedLesson | null, string>> =>
-    attempt(async (database) => {
-      // One record that the browser itself cannot read takes none of the others along.
-      const record = await database.read(id).catch((fault: unknown) => {
-        if (isClosed(fault)) throw fault;
-        return null;
-      });
-      return record === undefined ? null : listedLesson(id, record);
-    });
-
   return {
+    ...createPast(attempt),
     isOwn,
-    async list() {
-      const ids = await attempt((database) => database.ids());
-      if (!ids.ok) return ids;
-      const lessons: ListedLesson[] = [];
-      for (const id of ids.value) {
-        const lesson = await listed(id);
-        if (!lesson.ok) return lesson;
-        if (lesson.value !== null) lessons.push(lesson.value);
-      }
-      return success(inOrder(lessons));
-    },
+    list: () => listShelf(attempt),
     load: (id) => attempt(async (database) => foundLesson(await database.read(id))),
     loadLast: () =>
       attempt(async (database) => {
@@ -122,13 +109,15 @@ export function createLessonStorage({ open, clock, channel, keeping, window }: S
       saves += 1;
       const { id, title } = lesson;
       const revision = `${window} ${saves}`;
+      const facts = factsBeside(lesson, savedAt);
       const done = await attempt(async (database) => {
         let overtaken: SaveProblem | null = null;
         await database.update(id, (record) => {
           const stands = revisionOf(record);
           const isBehind = record !== undefined && stands !== base && !isOwn(stands);
           const by = isBehind || isOfNewer(record) ? foundLesson(record) : NOTHING;
-          if (by.kind === 'none') return { id, title, savedAt, revision, document: lesson };
+          if (by.kind === 'none')
+            return { record: { id, title, savedAt, revision, document: lesson }, facts };
           overtaken = { kind: 'overtaken', by };
           return null;
         });
@@ -144,7 +133,22 @@ export function createLessonStorage({ open, clock, channel, keeping, window }: S
       const done = await attempt((database) => database.remove(id));
       if (!done.ok) return done;
       tell({ kind: 'removed', id });
-      return success(null);
+      return done;
+    },
+    async putBack(removed) {
+      const done = await attempt((database) => database.putBack(removed));
+      if (done.ok && done.value)
+        tell({ kind: 'saved', id: removed.id, revision: revisionOf(removed.lesson) });
+      return done;
+    },
+    async noteUsed(id, at) {
+      const done = await attempt((database) =>
+        database.updateFacts(id, (found) => {
+          const facts = readFacts(found);
+          return facts === null ? null : { ...facts, usedAt: at };
+        }),
+      );
+      return done.ok ? success(null) : done;
     },
     async rememberOpened(name) {
       const done = await attempt((database) => database.writeSetting(LAST_OPENED, name));
@@ -153,6 +157,7 @@ export function createLessonStorage({ open, clock, channel, keeping, window }: S
     persistence: keeping.state,
     watch: (listener) => {
       listeners.add(listener);
+      return () => listeners.delete(listener);
     },
   };
 }

@@ -6,6 +6,7 @@ import {
   type NewerLesson,
   readLesson,
 } from '../../core/lesson';
+import { factsOf, isFacts, type LessonFacts } from '../../core/shelf';
 
 /** A stored lesson is kept as it came, with just enough beside it to list it without reading it. */
 export interface StoredLesson {
@@ -18,6 +19,34 @@ export interface StoredLesson {
   readonly document: unknown;
 }
 
+/** What the shelf shows of a lesson, beside it on the device so that the lesson need not be read. */
+export interface StoredFacts {
+  readonly id: string;
+  readonly title: string;
+  readonly savedAt: number;
+  readonly usedAt: number;
+  readonly facts: LessonFacts;
+}
+
+/** An earlier state of a lesson. */
+export interface StoredState {
+  readonly key: string;
+  /** Id of the lesson it is a state of. */
+  readonly lesson: string;
+  /** When it was kept, in milliseconds since 1970. */
+  readonly at: number;
+  /** Why it was kept, for a person to read after *before*; null where a new day began. */
+  readonly before: string | null;
+  readonly document: unknown;
+}
+
+/** What *Undo* takes back and *Redo* brings back. */
+export interface StoredHistory {
+  /** Of the lesson. */
+  readonly id: string;
+  readonly history: unknown;
+}
+
 /** A lesson on this device as the list shows it. */
 export type ListedLesson = {
   readonly id: string;
@@ -28,6 +57,9 @@ export type ListedLesson = {
       readonly readable: true;
       /** Milliseconds since 1970. */
       readonly savedAt: number;
+      /** When it was opened or saved last. */
+      readonly usedAt: number;
+      readonly facts: LessonFacts;
     }
   | {
       readonly readable: false;
@@ -101,6 +133,32 @@ function titleOf(record: unknown): string {
   return titles.find((title) => typeof title === 'string') ?? '';
 }
 
+/** A lesson as it is told of on the shelf. */
+export const factsBeside = (lesson: Lesson, savedAt: number, usedAt = savedAt): StoredFacts => ({
+  id: lesson.id,
+  title: lesson.title,
+  savedAt,
+  usedAt,
+  facts: factsOf(lesson),
+});
+
+/** Facts as they were stored; null for anything else. */
+export const readFacts = (value: unknown): StoredFacts | null =>
+  isRecord(value) &&
+  typeof value.id === 'string' &&
+  typeof value.title === 'string' &&
+  isTime(value.savedAt) &&
+  isTime(value.usedAt) &&
+  isFacts(value.facts)
+    ? {
+        id: value.id,
+        title: value.title,
+        savedAt: value.savedAt,
+        usedAt: value.usedAt,
+        facts: value.facts,
+      }
+    : null;
+
 /** A record as the list shows it, whatever it is. */
 export function listedLesson(id: string, record: unknown): ListedLesson {
   const title = titleOf(record);
@@ -109,9 +167,11 @@ export function listedLesson(id: string, record: unknown): ListedLesson {
   if (typeof record.title !== 'string' || !isTime(record.savedAt))
     return { id, title, readable: false, sentence: DAMAGED };
   const found = foundLesson(record);
-  return found.kind === 'unreadable'
-    ? { id, title, readable: false, sentence: found.sentence }
-    : { id, title, readable: true, savedAt: record.savedAt };
+  if (found.kind === 'unreadable') return { id, title, readable: false, sentence: found.sentence };
+  if (found.kind === 'none') return { id, title, readable: false, sentence: FOREIGN };
+  const { savedAt } = record;
+  const lesson = found.kind === 'lesson' ? found.lesson : found.shown.lesson;
+  return { id, title, readable: true, savedAt, usedAt: savedAt, facts: factsOf(lesson) };
 }
 
 /** In the order of the list: those saved last come first, those that cannot be read at the end. */

@@ -3,12 +3,9 @@ import { SAMPLE_TITLES } from '../../../core/lesson';
 import { MenuButton, type MenuGroup } from '../../controls';
 import type { ListedLesson, Persistence } from '../../storage';
 import { Later, laterPart, useAtWork, useLesson } from '../at-work';
-import { savedText, shelfTitle } from './shelf';
+import { savedText, shelfTitle } from './words';
 
-const REMOVAL = laterPart(
-  'The list of lessons to remove',
-  async () => (await import('./removal')).LessonRemoval,
-);
+const SHELF = laterPart('The shelf', async () => (await import('./shelf')).Shelf);
 
 const CAN_BE_TRUSTED: Record<Persistence, string | null> = {
   granted: 'The browser has agreed to keep them until you remove them.',
@@ -17,6 +14,9 @@ const CAN_BE_TRUSTED: Record<Persistence, string | null> = {
   unknown: null,
 };
 
+/** The lessons that the menu itself lists; the shelf has all of them. */
+const MOST_LISTED = 8;
+
 /** What is to be said of the lessons on this device as a whole. */
 function shelfSentence(problem: string | null, persistence: Persistence): { readonly sentence?: string } {
   const sentence =
@@ -24,14 +24,16 @@ function shelfSentence(problem: string | null, persistence: Persistence): { read
   return sentence === null ? {} : { sentence };
 }
 
-/** New lessons, samples and every lesson on this device. */
+/** New lessons, samples, the lessons that were used last, and the way to the shelf with all of them. */
 export function LessonsMenu() {
   const { session } = useAtWork();
   const currentId = useLesson().id;
   const [saved, setSaved] = useState<readonly ListedLesson[]>([]);
   const [problem, setProblem] = useState<string | null>(null);
-  const [removing, setRemoving] = useState(false);
+  const [shelfOpen, setShelfOpen] = useState(false);
   const others = saved.filter((lesson) => lesson.id !== currentId);
+  const latest = others.filter(({ readable }) => readable).slice(0, MOST_LISTED);
+  const unreadable = others.filter(({ readable }) => !readable);
   const [persistence, setPersistence] = useState<Persistence>('unknown');
   const list = async () => {
     const found = await session.storage.list();
@@ -47,6 +49,11 @@ export function LessonsMenu() {
           note: 'The lesson at hand stays on this device.',
           onChoose: () => void session.startNewLesson(),
         },
+        {
+          label: 'The whole shelf',
+          note: 'Search, rename, copy and remove lessons, and look at earlier states.',
+          onChoose: () => setShelfOpen(true),
+        },
       ],
     },
     {
@@ -57,9 +64,9 @@ export function LessonsMenu() {
       })),
     },
     {
-      heading: 'On this device',
+      heading: 'Last used on this device',
       ...shelfSentence(problem, saved.length === 0 ? 'unknown' : persistence),
-      items: others.map((lesson) => ({
+      items: [...latest, ...unreadable.slice(0, MOST_LISTED)].map((lesson) => ({
         id: lesson.id,
         label: shelfTitle(lesson),
         note: savedText(lesson),
@@ -69,18 +76,6 @@ export function LessonsMenu() {
         },
       })),
     },
-    {
-      items:
-        others.length === 0
-          ? []
-          : [
-              {
-                label: 'Remove a lesson',
-                note: 'You choose which, and are asked once more.',
-                onChoose: () => setRemoving(true),
-              },
-            ],
-    },
   ];
   const refresh = async () => {
     await session.saveNow();
@@ -89,12 +84,7 @@ export function LessonsMenu() {
   return (
     <>
       <MenuButton label="Lessons" className="button" groups={groups} onOpen={() => void refresh()} />
-      {removing && (
-        <Later
-          part={REMOVAL}
-          given={{ lessons: others, onRemoved: () => void list(), onClose: () => setRemoving(false) }}
-        />
-      )}
+      {shelfOpen && <Later part={SHELF} given={{ onClose: () => setShelfOpen(false) }} />}
     </>
   );
 }

@@ -26,9 +26,21 @@ export function FileNote({ reading }: { readonly reading: FileReading }) {
           Understood
         </button>
       ) : (
-        <button type="button" className="button" onClick={only.makeCopy}>
-          Make a copy
-        </button>
+        <div className="file-note__choices">
+          {only.earlier !== undefined && (
+            <>
+              <button type="button" className="button button--main" onClick={only.earlier.bringBack}>
+                Bring it back
+              </button>
+              <button type="button" className="button" onClick={only.earlier.leave}>
+                Leave it
+              </button>
+            </>
+          )}
+          <button type="button" className="button" onClick={only.makeCopy}>
+            Make a copy
+          </button>
+        </div>
       )}
     </div>
   );

@@ -22,10 +22,17 @@ const forgetful = (lesson: Lesson): Parameters<typeof startSession>[0] => {
     raw: async () => success(lesson),
     save: async () => success(''),
     isOwn: () => true,
-    remove: async () => success(null),
+    remove: async (id) =>
+      success({ id, lesson: undefined, facts: undefined, states: [], history: undefined }),
+    putBack: async () => success(false),
+    noteUsed: async () => success(null),
+    earlierStates: async () => success([]),
+    keepState: async () => success(null),
+    readHistory: async () => success(undefined),
+    writeHistory: async () => success(null),
     rememberOpened: async () => success(null),
     persistence: async () => 'unknown',
-    watch: () => {},
+    watch: () => () => {},
   };
 };
 

@@ -1,0 +1,50 @@
+import { failure, type Result, success } from '../../../../core/base';
+import { type Lesson, setTitle } from '../../../../core/lesson';
+import type { Session } from '../../../state';
+
+const OVERTAKEN =
+  'It was changed in another window at this moment, so it was left as it is there. Try once more.';
+const NOT_READABLE = 'It cannot be read by this copy of the app, so it was left as it is.';
+const GONE = 'It is no longer on this device.';
+
+/** A lesson of this device as it stands there, with its revision. */
+async function load(
+  session: Session,
+  id: string,
+): Promise<Result<{ readonly lesson: Lesson; readonly revision: string }, string>> {
+  const found = await session.storage.load(id);
+  if (!found.ok) return found;
+  if (found.value.kind === 'none') return failure(GONE);
+  return found.value.kind === 'lesson' ? success(found.value) : failure(NOT_READABLE);
+}
+
+/** Gives a lesson of the shelf another title; the one at hand as a step that *Undo* takes back. */
+export async function rename(session: Session, id: string, title: string): Promise<Result<null, string>> {
+  if (session.lessons.getState().lesson.id === id) {
+    session.lessons.change((lesson) => setTitle(lesson, title), { label: 'change the title' });
+    return session.saveNow();
+  }
+  const found = await load(session, id);
+  if (!found.ok) return found;
+  const { lesson, revision } = found.value;
+  const saved = await session.storage.save(setTitle(lesson, title), revision, Date.now());
+  if (saved.ok) return success(null);
+  return failure(saved.problem.kind === 'failed' ? saved.problem.sentence : OVERTAKEN);
+}
+
+const LONGEST_TITLE = 200;
+const COPY = ' (copy)';
+
+/** Puts a copy of a lesson on the shelf; gives its id. */
+export async function copy(session: Session, id: string): Promise<Result<string, string>> {
+  const kept = await session.saveNow();
+  if (!kept.ok) return kept;
+  const found = await load(session, id);
+  if (!found.ok) return found;
+  const { lesson } = found.value;
+  const title = `${lesson.title.slice(0, LONGEST_TITLE - COPY.length)}${COPY}`;
+  const made = { ...lesson, id: session.freshId(), title };
+  const saved = await session.storage.save(made, null, Date.now());
+  if (saved.ok) return success(made.id);
+  return failure(saved.problem.kind === 'failed' ? saved.problem.sentence : OVERTAKEN);
+}

@@ -1,0 +1,25 @@
+import { counted, listed } from '../../../../core/base';
+import { feelById } from '../../../../core/feel';
+import type { OnShelf } from '../../../../core/shelf';
+import { momentText } from '../words';
+
+/** What a row of the shelf says under the title: whom it is for, its keys, its feels and its levels. */
+export const inBrief = ({ facts }: OnShelf): string =>
+  [
+    facts.student,
+    facts.keys.join(', '),
+    facts.feels.map((feel) => feelById(feel).name).join(', '),
+    facts.levels.length === 0 ? '' : `level ${facts.levels.join(', ')}`,
+  ]
+    .filter((part) => part !== '')
+    .join(' · ');
+
+/** The chosen lesson in a few sentences. */
+export function describeLesson(lesson: OnShelf): readonly string[] {
+  const { facts, savedAt, usedAt } = lesson;
+  return [
+    ...(facts.bars === 0 ? [] : [`${counted(facts.bars, 'bar')}: ${inBrief(lesson)}.`]),
+    ...(facts.techniques.length === 0 ? [] : [`Ticked to be shown: ${listed(facts.techniques)}.`]),
+    `Saved ${momentText(savedAt)}; last used ${momentText(usedAt)}.`,
+  ];
+}

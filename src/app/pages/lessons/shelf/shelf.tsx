@@ -1,0 +1,167 @@
+import '../../../styles/shelf.css';
+import { useCallback, useDeferredValue, useEffect, useId, useMemo, useRef, useState } from 'react';
+import { counted } from '../../../../core/base';
+import { ANY_LESSON, findOnShelf } from '../../../../core/shelf';
+import { useModal } from '../../../controls';
+import type { ListedLesson, Removed } from '../../../storage';
+import { useAtWork, useLesson } from '../../at-work';
+import { momentText, savedText, shelfTitle } from '../words';
+import { Chosen } from './chosen';
+import { copy, rename } from './deeds';
+import { inBrief } from './describe';
+import { Sift } from './sift';
+import { WindowList } from './window-list';
+
+/** All lessons of this device: found, renamed, copied, removed, and looked at as they were. */
+export function Shelf({ onClose }: { readonly onClose: () => void }) {
+  const { session } = useAtWork();
+  const atHand = useLesson().id;
+  const dialog = useModal();
+  const id = useId();
+  const [lessons, setLessons] = useState<readonly ListedLesson[] | null>(null);
+  const [problem, setProblem] = useState<string | null>(null);
+  const [wish, setWish] = useState(ANY_LESSON);
+  const [chosen, setChosen] = useState<string | null>(null);
+  const [said, setSaid] = useState('');
+  const [removed, setRemoved] = useState<readonly Removed[]>([]);
+  const back = useRef<HTMLButtonElement>(null);
+
+  const list = useCallback(async () => {
+    const found = await session.storage.list();
+    setProblem(found.ok ? null : `The lessons kept here cannot be listed. ${found.problem}`);
+    if (found.ok) setLessons(found.value);
+  }, [session]);
+  useEffect(() => void session.saveNow().then(list), [session, list]);
+  useEffect(
+    () =>
+      session.storage.watch((news) => {
+        if (news.kind === 'saved' || news.kind === 'removed') void list();
+      }),
+    [session, list],
+  );
+
+  const readable = useMemo(() => (lessons ?? []).filter((lesson) => lesson.readable), [lessons]);
+  const unreadable = useMemo(() => (lessons ?? []).filter((lesson) => !lesson.readable), [lessons]);
+  const asked = useDeferredValue(wish);
+  const found = useMemo<readonly ListedLesson[]>(() => {
+    const all = findOnShelf(readable, asked);
+    // What cannot be read has nothing to be found by but its title, and is never kept out of sight.
+    return asked === ANY_LESSON || asked.words === '' ? [...all, ...unreadable] : all;
+  }, [readable, unreadable, asked]);
+  const shown = found.find((lesson) => lesson.id === chosen) ?? null;
+
+  const close = () => dialog.current?.close();
+  const open = async (lesson: ListedLesson) => {
+    close();
+    if (!lesson.readable) session.offerAsFile(lesson.id, lesson.sentence);
+    else if (lesson.id !== atHand) await session.openSaved(lesson.id);
+  };
+  const say = async (sentence: string) => {
+    setSaid(sentence);
+    await list();
+  };
+  const remove = async (lesson: ListedLesson) => {
+    const done = await session.removeSaved(lesson.id);
+    if (!done.ok) return say(done.problem);
+    setRemoved((before) => [...before, done.value]);
+    setChosen(null);
+    await say(`“${shelfTitle(lesson)}” is removed. Until this page is closed it can be brought back.`);
+    back.current?.focus();
+  };
+  const last = removed.at(-1);
+  const putBack = async () => {
+    if (last === undefined) return;
+    const done = await session.storage.putBack(last);
+    if (!done.ok) return say(done.problem);
+    setRemoved((before) => before.filter((each) => each !== last));
+    setChosen(last.id);
+    await say(
+      done.value ? 'It is on the shelf again, as it was.' : 'Another lesson stands in its place by now.',
+    );
+  };
+  return (
+    <dialog ref={dialog} className="dialog shelf" aria-labelledby={id} onClose={onClose}>
+      <header className="shelf__head">
+        <h2 id={id}>The shelf</h2>
+        <p role="status" className="shelf__count">
+          {lessons === null
+            ? ''
+            : `${counted(found.length, 'lesson')}${found.length === lessons.length ? '' : ` of ${lessons.length}`}`}
+        </p>
+        <button type="button" className="button" onClick={close}>
+          Close the shelf
+        </button>
+      </header>
+      {problem !== null && <p role="alert">{problem}</p>}
+      <Sift lessons={readable} wish={wish} onChange={setWish} />
+      <div className="shelf__said">
+        <p role="status" aria-label="Done on the shelf">
+          {said}
+        </p>
+        {last !== undefined && (
+          <button ref={back} type="button" className="button" onClick={() => void putBack()}>
+            Bring the removed lesson back
+          </button>
+        )}
+      </div>
+      <div className="shelf__body">
+        {lessons !== null && found.length === 0 ? (
+          <p className="shelf__none">
+            {lessons.length === 0
+              ? 'No lesson is kept on this device yet: one is, as soon as something is changed.'
+              : 'No lesson on the shelf is like this. Take a word or a choice away.'}
+          </p>
+        ) : (
+          <WindowList
+            label="Lessons on the shelf"
+            items={found}
+            chosen={chosen}
+            onChoose={setChosen}
+            onOpen={(lesson) => void open(lesson)}
+          >
+            {(lesson) => (
+              <>
+                <span className="shelf__title">
+                  {shelfTitle(lesson)}
+                  {lesson.id === atHand && <span className="shelf__open"> (open)</span>}
+                </span>
+                <span className="shelf__brief">
+                  {lesson.readable
+                    ? [inBrief(lesson), momentText(lesson.usedAt)].filter((part) => part !== '').join(' · ')
+                    : savedText(lesson)}
+                </span>
+              </>
+            )}
+          </WindowList>
+        )}
+        {shown === null ? (
+          found.length > 0 && <p className="shelf__hint">Choose a lesson to see what can be done with it.</p>
+        ) : (
+          <Chosen
+            key={shown.id}
+            lesson={shown}
+            atHand={shown.id === atHand}
+            onOpen={() => void open(shown)}
+            onRename={(title) =>
+              void rename(session, shown.id, title).then((done) =>
+                say(done.ok ? `It is called “${shelfTitle({ title })}” now.` : done.problem),
+              )
+            }
+            onCopy={() =>
+              void copy(session, shown.id).then((done) => {
+                if (done.ok) setChosen(done.value);
+                return say(done.ok ? `A copy of “${shelfTitle(shown)}” stands on the shelf.` : done.problem);
+              })
+            }
+            onRemove={() => void remove(shown)}
+            onLookAt={(state) => {
+              if (state.lesson === null) return;
+              close();
+              void session.lookAt({ lesson: state.lesson, when: `on ${momentText(state.at)}` });
+            }}
+          />
+        )}
+      </div>
+    </dialog>
+  );
+}

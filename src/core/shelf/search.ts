@@ -1,0 +1,101 @@
+import type { FeelId } from '../feel';
+import type { Level, Technique } from '../line';
+import type { LessonFacts } from './facts';
+import { folded, wordsOf } from './fold';
+
+/** A lesson that stands on the shelf. */
+export interface OnShelf {
+  readonly id: string;
+  readonly title: string;
+  /** Milliseconds since 1970. */
+  readonly savedAt: number;
+  /** When it was opened or saved last, in milliseconds since 1970. */
+  readonly usedAt: number;
+  readonly facts: LessonFacts;
+}
+
+export const SHELF_ORDERS = ['used', 'saved', 'title', 'level'] as const;
+export type ShelfOrder = (typeof SHELF_ORDERS)[number];
+
+/** What is looked for; null asks nothing. */
+export interface ShelfWish {
+  /** Words that all have to stand in title, notes, chart or student, in any order. */
+  readonly words: string;
+  readonly student: string | null;
+  readonly technique: Technique | null;
+  readonly feel: FeelId | null;
+  readonly key: string | null;
+  readonly level: Level | null;
+  readonly order: ShelfOrder;
+}
+
+export const ANY_LESSON: ShelfWish = {
+  words: '',
+  student: null,
+  technique: null,
+  feel: null,
+  key: null,
+  level: null,
+  order: 'used',
+};
+
+const byName = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
+
+const lowestLevel = ({ facts }: OnShelf): number => Math.min(...facts.levels, 99);
+
+const ORDERS: Readonly<Record<ShelfOrder, (one: OnShelf, other: OnShelf) => number>> = {
+  used: (one, other) => other.usedAt - one.usedAt,
+  saved: (one, other) => other.savedAt - one.savedAt,
+  title: (one, other) => byName.compare(one.title, other.title) || other.usedAt - one.usedAt,
+  level: (one, other) => lowestLevel(one) - lowestLevel(other) || other.usedAt - one.usedAt,
+};
+
+const asks = <Value>(wanted: Value | null, has: readonly Value[]): boolean =>
+  wanted === null || has.includes(wanted);
+
+/**
+ * The lessons that are looked for, in the order that is asked for.
+ * @param studentsOf - the students a lesson is for, by name; what its handout says is always among them
+ */
+export function findOnShelf<Found extends OnShelf>(
+  shelf: readonly Found[],
+  wish: ShelfWish,
+  studentsOf: (lesson: Found) => readonly string[] = ({ facts }) => [facts.student],
+): readonly Found[] {
+  const words = wordsOf(wish.words);
+  return shelf
+    .filter((lesson) => {
+      const { facts } = lesson;
+      if (
+        !asks(wish.technique, facts.techniques) ||
+        !asks(wish.feel, facts.feels) ||
+        !asks(wish.key, facts.keys) ||
+        !asks(wish.level, facts.levels)
+      )
+        return false;
+      const students = wish.student === null && words.length === 0 ? [] : studentsOf(lesson);
+      if (!asks(wish.student, students)) return false;
+      if (words.length === 0) return true;
+      const text = `${folded(lesson.title)}\n${facts.text}\n${folded(students.join('\n'))}`;
+      return words.every((word) => text.includes(word));
+    })
+    .sort(ORDERS[wish.order]);
+}
+
+/** What a shelf can be sifted by: each value that stands on it, in its order. */
+export function choicesOn<Found extends OnShelf>(
+  shelf: readonly Found[],
+  studentsOf: (lesson: Found) => readonly string[] = ({ facts }) => [facts.student],
+) {
+  const all = <Value>(values: (lesson: Found) => readonly Value[]): readonly Value[] => [
+    ...new Set(shelf.flatMap(values)),
+  ];
+  const named = (values: readonly string[]) => values.filter((each) => each !== '').sort(byName.compare);
+  return {
+    students: named(all(studentsOf)),
+    techniques: all(({ facts }) => facts.techniques),
+    feels: all(({ facts }) => facts.feels),
+    keys: named(all(({ facts }) => facts.keys)),
+    levels: [...all(({ facts }) => facts.levels)].sort((one, other) => one - other),
+  };
+}

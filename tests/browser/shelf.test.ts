@@ -1,0 +1,101 @@
+import axe from 'axe-core';
+import type { Locator, Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { openApp } from '../support/browser';
+import { fillShelf } from '../support/full-shelf';
+
+const button = (page: Page | Locator, name: string | RegExp): Locator =>
+  page.getByRole('button', { name, exact: true });
+const title = (page: Page): Locator => page.getByRole('textbox', { name: 'Lesson title' });
+
+async function openShelf(page: Page): Promise<Locator> {
+  await button(page, 'Lessons').click();
+  await page.getByRole('menuitem', { name: 'The whole shelf' }).click();
+  const shelf = page.getByRole('dialog', { name: 'The shelf' });
+  await shelf.waitFor();
+  return shelf;
+}
+
+async function withLessons(count: number, width = 1440) {
+  const opened = await openApp({ width });
+  await title(opened.page).fill('Mine');
+  await opened.page.getByText(/^saved/).waitFor();
+  await fillShelf(opened.page, count);
+  return opened;
+}
+
+async function faults(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axe.source);
+  return page.evaluate(async () => {
+    const runner: typeof axe = Reflect.get(window, 'axe');
+    return (await runner.run(document)).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+  });
+}
+
+test('by keyboard a lesson among thousands is found, renamed, copied, removed and brought back', async () => {
+  const { page, expectClean } = await withLessons(3000);
+  const shelf = await openShelf(page);
+  await shelf.getByText('3001 lessons', { exact: true }).waitFor();
+  expect(await shelf.getByRole('listbox').getByRole('option').count()).toBeLessThan(60);
+  const list = shelf.getByRole('listbox', { name: 'Lessons on the shelf' });
+  await list.focus();
+  await page.keyboard.press('End');
+  await expect.poll(() => list.getAttribute('aria-activedescendant')).toBe('on-shelf-week-1');
+  const last = list.getByRole('option', { selected: true });
+  expect(await last.getAttribute('aria-posinset')).toBe('3001');
+  expect(await last.getAttribute('aria-setsize')).toBe('3001');
+  await expect.poll(() => last.isVisible()).toBe(true);
+
+  await shelf.getByRole('searchbox').fill('week 17');
+  await shelf.getByRole('combobox', { name: /^Student/ }).selectOption('Ben');
+  await shelf.getByRole('combobox', { name: /^Order/ }).selectOption('By title');
+  await expect.poll(() => list.getByRole('option').first().textContent()).toContain('Week 17');
+  await list.focus();
+  await page.keyboard.press('Home');
+  expect(await faults(page)).toEqual([]);
+  await button(shelf, 'Rename').focus();
+  await page.keyboard.press('Enter');
+  await page.keyboard.type('Harbour');
+  await page.keyboard.press('Enter');
+  await shelf.getByText('It is called “Harbour” now.').waitFor();
+  await shelf.getByRole('searchbox').fill('harbour');
+  await shelf.getByText('1 lesson of 3001').waitFor();
+  await button(shelf, 'Copy').click();
+  await shelf.getByText('A copy of “Harbour” stands on the shelf.').waitFor();
+  await shelf.getByText('2 lessons of 3002').waitFor();
+  await button(shelf, 'Remove').click();
+  await shelf.getByText(/^“Harbour \(copy\)” is removed/).waitFor();
+  await shelf.getByText('1 lesson of 3001').waitFor();
+  await expect
+    .poll(() => button(shelf, 'Bring the removed lesson back').evaluate((each) => each.matches(':focus')))
+    .toBe(true);
+  await page.keyboard.press('Enter');
+  await shelf.getByText('2 lessons of 3002').waitFor();
+  await list.focus();
+  await page.keyboard.press('Home');
+  await page.keyboard.press('Enter');
+  await expect.poll(() => title(page).inputValue()).toMatch(/^Harbour/);
+  expectClean();
+}, 60_000);
+
+test('at 390 px nothing is cut off, and an earlier state is looked at and brought back after a reload', async () => {
+  const { page, expectClean } = await withLessons(30, 390);
+  await title(page).fill('Changed since');
+  await page.getByText(/^saved/).waitFor();
+  await page.waitForTimeout(1800);
+  await page.reload();
+  await button(page, 'Undo').waitFor();
+  const shelf = await openShelf(page);
+  await shelf.getByRole('option', { name: /^Changed since/ }).click();
+  expect(await shelf.evaluate((each) => each.scrollWidth - each.clientWidth)).toBeLessThanOrEqual(0);
+  await shelf.getByText('Earlier states').click();
+  await shelf.getByRole('list', { name: 'Earlier states of Changed since' }).getByRole('button').click();
+  await page.getByText(/as it was on .* It is only shown/).waitFor();
+  expect(await title(page).inputValue()).toMatch(/^Ferry queue/);
+  await button(page, 'Bring it back').click();
+  await page.getByText(/^saved/).waitFor();
+  expect(await title(page).inputValue()).toMatch(/^Ferry queue/);
+  await button(page, 'Undo').click();
+  await expect.poll(() => title(page).inputValue()).toBe('Changed since');
+  expectClean();
+}, 60_000);
