@@ -58,6 +58,7 @@ test('by keyboard a lesson among thousands is found, renamed, copied, removed an
   await page.keyboard.type('Harbour');
   await page.keyboard.press('Enter');
   await shelf.getByText('It is called “Harbour” now.').waitFor();
+  await shelf.getByRole('combobox', { name: /^Student/ }).selectOption('Anyone');
   await shelf.getByRole('searchbox').fill('harbour');
   await shelf.getByText('1 lesson of 3001').waitFor();
   await button(shelf, 'Copy').click();
@@ -76,7 +77,7 @@ test('by keyboard a lesson among thousands is found, renamed, copied, removed an
   await page.keyboard.press('Enter');
   await expect.poll(() => title(page).inputValue()).toMatch(/^Harbour/);
   expectClean();
-}, 60_000);
+}, 120_000);
 
 test('at 390 px nothing is cut off, and an earlier state is looked at and brought back after a reload', async () => {
   const { page, expectClean } = await withLessons(30, 390);
@@ -98,4 +99,4 @@ test('at 390 px nothing is cut off, and an earlier state is looked at and brough
   await button(page, 'Undo').click();
   await expect.poll(() => title(page).inputValue()).toBe('Changed since');
   expectClean();
-}, 60_000);
+}, 120_000);

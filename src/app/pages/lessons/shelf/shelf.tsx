@@ -81,7 +81,7 @@ export function Shelf({ onClose }: { readonly onClose: () => void }) {
   };
   return (
     <dialog ref={dialog} className="dialog shelf" aria-labelledby={id} onClose={onClose}>
-      <header className="shelf__head">
+      <div className="shelf__head">
         <h2 id={id}>The shelf</h2>
         <p role="status" className="shelf__count">
           {lessons === null
@@ -91,7 +91,7 @@ export function Shelf({ onClose }: { readonly onClose: () => void }) {
         <button type="button" className="button" onClick={close}>
           Close the shelf
         </button>
-      </header>
+      </div>
       {problem !== null && <p role="alert">{problem}</p>}
       <Sift lessons={readable} wish={wish} onChange={setWish} />
       <div className="shelf__said">
