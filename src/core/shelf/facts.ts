@@ -8,7 +8,7 @@ import { folded } from './fold';
 export const FACTS_VERSION = 1;
 
 /** Characters of a lesson that are searched: far more than any handout holds, and few enough for 5,000 lessons. */
-export const SEARCHED_TEXT = 40_000;
+const SEARCHED_TEXT = 40_000;
 
 /** What the shelf knows of a lesson without reading it: derived from it whenever it is saved, never the other way. */
 export interface LessonFacts {

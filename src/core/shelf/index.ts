@@ -1,4 +1,4 @@
-export { FACTS_VERSION, factsOf, isFacts, type LessonFacts } from './facts';
+export { factsOf, isFacts, type LessonFacts } from './facts';
 export {
   ANY_LESSON,
   choicesOn,
