@@ -40,6 +40,8 @@ function draw(system: SystemLayout): SVGSVGElement {
     ...frameOf(system),
     fill: '#000',
     stroke: 'none',
+    // Letters stand where they are laid out, not on the screen's whole pixels, which makes a text wider than its room.
+    'text-rendering': 'geometricPrecision',
     'aria-hidden': 'true',
   });
   for (const ink of system.ink) svg.append(mark(ink));
