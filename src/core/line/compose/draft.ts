@@ -56,8 +56,8 @@ interface Desk {
   readonly given: readonly (readonly Tone[] | null)[];
   readonly workshop: Workshop;
   readonly wishes: readonly Wish[];
-  /** A line looked at closely: rules, aims, techniques, hand. */
-  inspect(sketch: Sketch): Draft;
+  /** A line looked at closely: rules, aims, techniques, hand; null as soon as it costs a limit or more. */
+  inspect(sketch: Sketch, limit: number): Draft | null;
 }
 
 /** A line as the search leaves it, with what it costs by its features. */
@@ -87,14 +87,19 @@ function openDesk(request: ComposeRequest, model: LineModel): Desk {
     given,
     workshop: openWorkshop(model, book, metre, given),
     wishes,
-    inspect({ heard, whole }) {
+    inspect({ heard, whole }, limit) {
       const bars = heard.map((tones, bar) => request.kept[bar] ?? writeNotes(tones));
       const again = hearLine(model, bars);
-      const open = unfulfilled(wishes, techniquesOf(model, again)).filter(({ aim }) => aim < 0).length;
       const broken = findBreaches(model, again);
-      const missed = aimMisses(model, bars);
       const full = fullBars(model, again);
-      const trouble = (broken.length + full.length) * BROKEN + missed.length * MISSED + open * UNSHOWN;
+      const rules = (broken.length + full.length) * BROKEN;
+      if (whole + rules >= limit) return null;
+      const missed = aimMisses(model, bars);
+      const aims = rules + missed.length * MISSED;
+      if (whole + aims >= limit) return null;
+      const open = unfulfilled(wishes, techniquesOf(model, again)).filter(({ aim }) => aim < 0).length;
+      const trouble = aims + open * UNSHOWN;
+      if (whole + trouble >= limit) return null;
       const faults = new Set([
         ...full,
         ...broken.map(({ bar }) => bar),
@@ -175,8 +180,8 @@ function pickBest(desk: Desk, sketches: readonly Sketch[]): Draft | null {
   let best: Draft | null = null;
   for (const sketch of sketches.toSorted((one, other) => one.whole - other.whole)) {
     if (best !== null && sketch.whole >= best.cost) break;
-    const draft = desk.inspect(sketch);
-    if (best === null || draft.cost < best.cost) best = draft;
+    const draft = desk.inspect(sketch, best?.cost ?? Number.POSITIVE_INFINITY);
+    if (draft && (best === null || draft.cost < best.cost)) best = draft;
   }
   return best;
 }

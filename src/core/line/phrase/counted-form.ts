@@ -1,12 +1,25 @@
+import { remembered, rememberedFor } from '../../base';
 import { phraseBookOf } from '../../feel';
 import type { BarModel } from '../model';
 import type { Tone } from '../tones';
 import { type Counted, mostOf, share } from './counted';
 import { homecomings, staffOf } from './counted-tune';
 
-const rhythmOf = (tones: readonly Tone[]): string => tones.map(({ start }) => start).join(' ');
-const textOf = (tones: readonly Tone[]): string =>
-  tones.map(({ start, midi }) => `${start},${midi}`).join(' ');
+/** Many plans share a bar's tones, and each list of tones stands in one bar. */
+const rhythmOf = rememberedFor((tones: readonly Tone[]): string => tones.map(({ start }) => start).join(' '));
+const textOf = rememberedFor((tones: readonly Tone[]): string =>
+  tones.map(({ start, midi }) => `${start},${midi}`).join(' '),
+);
+
+const heads = new WeakMap<readonly Tone[], string>();
+/** The rhythm of a bar without its last beat. */
+const headOf = (bar: BarModel, tones: readonly Tone[]): string =>
+  remembered(heads, tones, () =>
+    tones
+      .filter(({ start }) => start < bar.ticks - bar.beat)
+      .map(({ start }) => start)
+      .join(' '),
+  );
 
 function longestHold(tones: readonly Tone[], bar: BarModel): number {
   let longest = 0;
@@ -18,8 +31,17 @@ function longestHold(tones: readonly Tone[], bar: BarModel): number {
   return Math.max(longest, bar.ticks - from);
 }
 
+interface Figure {
+  readonly whole: string;
+  readonly head: string;
+}
+
+const figures = new WeakMap<readonly Tone[], Figure | null>();
+const figureOf = (bar: BarModel, tones: readonly Tone[]): Figure | null =>
+  remembered(figures, tones, () => figureIn(bar, tones));
+
 /** A bar's rhythm and shape without its last beat, whatever chord it stands on; null where there is no shape. */
-function figureOf(bar: BarModel, tones: readonly Tone[]): { whole: string; head: string } | null {
+function figureIn(bar: BarModel, tones: readonly Tone[]): Figure | null {
   const [first] = tones;
   if (!first || bar.stretches.length !== 1) return null;
   const kept = tones.filter(({ start }) => start < bar.ticks - bar.beat);
@@ -32,12 +54,9 @@ function figureOf(bar: BarModel, tones: readonly Tone[]): { whole: string; head:
 /** What comes back, where the line breathes, and where it is highest. */
 export function formCounted({ model, bars, lists, flat, count, walk }: Counted) {
   const rhythms = lists.map(rhythmOf);
-  const heads = lists.map((tones, index) => {
-    const bar = bars[index];
-    return rhythmOf(tones.filter((tone) => bar !== undefined && tone.start < bar.ticks - bar.beat));
-  });
+  const beginnings = bars.map((bar, index) => headOf(bar, lists[index] ?? []));
   const texts = lists.map(textOf);
-  const figures = bars.flatMap((bar, index) => figureOf(bar, lists[index] ?? []) ?? []);
+  const drawn = bars.flatMap((bar, index) => figureOf(bar, lists[index] ?? []) ?? []);
   const half = Math.floor(count / 2);
   let pasted = 0;
   for (let index = 0; index < half; index += 1) if (texts[index] === texts[index + half]) pasted += 1;
@@ -49,9 +68,10 @@ export function formCounted({ model, bars, lists, flat, count, walk }: Counted) 
   }
   const time = bars.reduce((all, bar) => all + bar.ticks, 0);
   const silence = time - flat.reduce((all, tone) => all + tone.duration, 0);
-  const breaths = bars.filter((bar, index) => longestHold(lists[index] ?? [], bar) >= bar.beat * 1.5).length;
-  const stopped = bars.filter((bar, index) => longestHold(lists[index] ?? [], bar) >= bar.beat * 2).length;
-  const full = bars.filter((bar, index) => longestHold(lists[index] ?? [], bar) < bar.beat).length;
+  const holds = bars.map((bar, index) => longestHold(lists[index] ?? [], bar) / bar.beat);
+  const breaths = holds.filter((beats) => beats >= 1.5).length;
+  const stopped = holds.filter((beats) => beats >= 2).length;
+  const full = holds.filter((beats) => beats < 1).length;
 
   let section = 0;
   const places = bars.map((bar, index) => {
@@ -83,9 +103,9 @@ export function formCounted({ model, bars, lists, flat, count, walk }: Counted) 
       count,
     ),
     rhythms: share(new Set(rhythms).size, Math.max(4, count)),
-    signature: share(mostOf(heads), count),
-    figureReturns: share(mostOf(figures.map(({ whole }) => whole)), figures.length),
-    headReturns: share(mostOf(figures.map(({ head }) => head)), figures.length),
+    signature: share(mostOf(beginnings), count),
+    figureReturns: share(mostOf(drawn.map(({ whole }) => whole)), drawn.length),
+    headReturns: share(mostOf(drawn.map(({ head }) => head)), drawn.length),
     rhymingEnds: count > 1 && lists.at(-2)?.at(-1)?.midi === lastNotes.at(-1)?.midi ? 1 : 0,
     lastBarStuck: mostOf(lastNotes.map(({ midi }) => `${midi}`)) >= 3 ? 1 : 0,
     stops: phraseBookOf(model.request.feel.id).manner === 'walk' ? share(stopped, count) : 0,

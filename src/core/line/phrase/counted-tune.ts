@@ -1,4 +1,4 @@
-import { LETTERS, pitchClassOf } from '../../base';
+import { LETTERS, pitchClassOf, rememberedFor } from '../../base';
 import type { Stretch } from '../harmony';
 import type { LineModel } from '../model';
 import { isHome, type Tone } from '../tones';
@@ -10,10 +10,10 @@ export const staffOf = ({ midi, name }: Tone): number =>
   LETTERS.indexOf(name.letter) + 7 * Math.floor((midi - name.alteration) / 12);
 
 /** A bar's rhythm and shape, wherever it lies. */
-const shapeOf = (tones: readonly Tone[]): string => {
+const shapeOf = rememberedFor((tones: readonly Tone[]): string => {
   const [first] = tones;
   return first ? tones.map((tone) => `${tone.start}:${staffOf(tone) - staffOf(first)}`).join(' ') : '';
-};
+});
 
 /** Share of bars in which a drill is no more than a figure among others. */
 const DRILLS = 0.25;
@@ -25,11 +25,12 @@ const isTonic = ({ key, rootClass, chord }: Stretch): boolean =>
   chord !== null && pitchClassOf(key.tonic) === rootClass;
 
 /** By bar: whether it comes home to the tonic from another chord. */
-export const homecomings = ({ bars }: LineModel): readonly boolean[] =>
+export const homecomings = rememberedFor(({ bars }: LineModel): readonly boolean[] =>
   bars.map(({ stretches: [first], before }) => {
     if (!first || !isTonic(first)) return false;
     return before.some((index) => bars[index]?.stretches.at(-1)?.rootClass !== first.rootClass);
-  });
+  }),
+);
 
 const thirdOf = ({ chord, members }: Stretch): number | null => {
   if (!chord || members[3] === members[4]) return null;
@@ -37,7 +38,7 @@ const thirdOf = ({ chord, members }: Stretch): number | null => {
 };
 
 /** The stretches whose chord has the root of the one before and another third: F, F minor. */
-export function turnedThirds({ bars }: LineModel): ReadonlySet<Stretch> {
+export const turnedThirds = rememberedFor(({ bars }: LineModel): ReadonlySet<Stretch> => {
   const found = new Set<Stretch>();
   let before: Stretch | undefined;
   for (const stretch of bars.flatMap(({ stretches }) => stretches)) {
@@ -48,7 +49,7 @@ export function turnedThirds({ bars }: LineModel): ReadonlySet<Stretch> {
     before = stretch;
   }
   return found;
-}
+});
 
 /** Notes of the last bar that strike the one before again, where a cadence would go on. */
 function flatIn(tones: readonly Tone[], bar: { readonly ticks: number; readonly beat: number }): number {

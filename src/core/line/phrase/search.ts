@@ -1,6 +1,7 @@
+import { remembered } from '../../base';
 import type { Contour, MetrePhrases, PhraseBook, Theme } from '../../feel';
 import type { HeardLine } from '../hearing';
-import type { LineModel } from '../model';
+import type { BarModel, LineModel } from '../model';
 import { type Tone, toneOf } from '../tones';
 import { type Bounds, type Column, FREE, NO_WAY_OUT, type Prices, restOf, type Way } from './chain';
 import { turnedThirds } from './counted-tune';
@@ -99,6 +100,7 @@ export function searchOver(
 ): PlanSearch {
   const { onward, firstOf, anchors } = route;
   const fixed = new Map<number, Pool>();
+  const placed = new WeakMap<readonly Tone[], Map<BarModel, readonly Tone[]>>();
 
   function poolAt(segment: Segment, plan: Plan): Pool {
     const known = fixed.get(segment.index);
@@ -290,9 +292,21 @@ export function searchOver(
     return pricesFrom(stage, segment, settled).at(node, into?.entryOf[following] ?? 0, 2 * NEVER);
   }
 
+  /** Tones that several bars may share, as they stand in one: equal ones are the same list. */
+  const tonesIn = (bar: BarModel, tones: readonly Tone[]): readonly Tone[] =>
+    remembered(
+      remembered(placed, tones, () => new Map()),
+      bar,
+      () =>
+        tones.map(({ start, duration, midi, name, tiedOn }) => ({
+          ...toneOf(bar, start, duration, midi, name),
+          tiedOn,
+        })),
+    );
+
   /** The notes of a way, heard in their own bars. */
   function play(plan: Plan, list: readonly Pool[], way: Way): HeardLine {
-    const bars: Tone[][] = model.bars.map((bar) => [...(given[bar.index] ?? [])]);
+    const bars: (readonly Tone[])[] = model.bars.map((bar) => given[bar.index] ?? []);
     const settled = beginnings(way, list);
     const at = (index: number) => list[index]?.nodes[way.nodes[index] ?? 0];
     segments.forEach((segment, index) => {
@@ -304,8 +318,9 @@ export function searchOver(
       const goals = [...(goal ? [goal] : []), ...extrasOf(segment, list, settled)];
       const leading = finisher.leading(segment, goals, asksOf(segment, plan));
       const { tones } = finisher.finish(segment, node, finisher.leadOf(segment, node, leading), leading);
-      for (const { start, duration, midi, name, tiedOn } of tones)
-        bars[segment.bar.index]?.push({ ...toneOf(segment.bar, start, duration, midi, name), tiedOn });
+      const own = tonesIn(segment.bar, tones);
+      const before = bars[segment.bar.index] ?? [];
+      bars[segment.bar.index] = before.length > 0 ? [...before, ...own] : own;
     });
     return bars;
   }
