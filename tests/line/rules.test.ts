@@ -321,6 +321,13 @@ test('a pickup of one note is not held against the bars around it', () => {
   expect(rulesOf('(1) G7 | C | C |', 'G1 . | C2 . E2 . G2 . E2 . | C2 . E2 . G2 . E2 .')).not.toContain(12);
 });
 
+test('pairs of bars that share a rhythm are counted from the first whole bar', () => {
+  const chart = `(1) G7 ${Array.from({ length: 8 }, () => '| C ').join('')}|`;
+  const statement = 'C2 . E2 . G2 . E2 . | C2 . . E2 G2 . E2 .';
+  const others = 'C2 . . . G2 . E2 . | C2 C2 E2 . G2 . E2 . | C2 . E2 E2 G2 . E2 . | C2 . E2 . G2 G2 E2 .';
+  expect(rulesOf(chart, `G1 . | ${statement} | ${statement} | ${others}`)).not.toContain(13);
+});
+
 test('a pickup is called by its name, not bar 0', () => {
   const [breach] = checkLine(
     request('(2) C | F |', { key: 'C', feel: 'early-ska' }),

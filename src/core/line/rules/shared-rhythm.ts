@@ -22,12 +22,15 @@ function isShared(heads: readonly string[], length: number): boolean {
   return most * 2 >= stretches.length && (length === 1 || most > 1);
 }
 
-/** Sections in which no rhythm is shared by half of the bars, of the pairs or of the fours. */
+/**
+ * Sections in which no rhythm is shared by half of the bars, of the pairs or of the fours. A pickup, a part of a bar
+ * only, is none of them: pairs are counted from the first whole bar.
+ */
 function unsharedPlaces({ model, heard }: Whole): readonly number[] {
   return model.request.chart.sections.flatMap((section) => {
     const heads = model.bars
       .slice(section.start, section.start + section.length)
-      .filter((bar) => (heard[bar.index]?.length ?? 0) > 0)
+      .filter((bar) => !bar.pickup && (heard[bar.index]?.length ?? 0) > 0)
       .map((bar) => headOf(bar, heard[bar.index] ?? []));
     return STATEMENTS.some((length) => isShared(heads, length)) ? [] : [section.start];
   });
