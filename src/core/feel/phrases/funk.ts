@@ -88,7 +88,7 @@ S+A x--xxx-- x--xx--- R 5 c 8 / R _c R | R 3 5 6 / R 5 8 | R c 5 3 / R _c R
 S+A+L+C x--xxx-- x--xxxxx x--xxx-- x--xx--- R 5 c 8 / R 5 6 5 >> > / R 8 9 10 / R _c R | R R 3 5 / R 3 5 6 >> > / R 5 8 10 / R 5 R
 
 theme rolling 4-5: the one, the and of two, and a roll of sixteenths on three
-S x=----x=xxx=---- R 8 R b3 3 | R R c c 8 | R 8 8 c 5 | R _c R R 8 | R 5 5 c 8 | R R 5 6 8
+S x=----x=xxx=---- R _c R b3 3 | R 5 c 5 3 | R 8 R b3 3 | R R c c 8 | R 8 8 c 5 | R _c R R 8 | R 5 5 c 8 | R R 5 6 8
 A x=----x=xxx=x=xx R 8 R b3 3 5 >> > | R R c 5 6 5 >> > | R 8 8 c 5 3 >> > | R _c R b3 3 R >> >
 A x=----x=--x=---- R 8 c | R R _c | R 5 8 | R _c R
 L x=----x=xxx=---- R 8 8 9 10 | R 5 8 c 8

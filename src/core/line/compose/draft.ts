@@ -2,6 +2,7 @@ import { type MetrePhrases, type PhraseBook, phraseBookOf, type Theme } from '..
 import { createHandGauge, ticksPerSecond } from '../../fretboard';
 import { type HeardLine, hearLine, silenceOf } from '../hearing';
 import type { LineModel } from '../model';
+import { carryingThemes } from '../phrase/carrying';
 import { featureCost, handCost } from '../phrase/judge';
 import { phrasesIn } from '../phrase/manner';
 import { type Ask, layoutOf, type PlanWishes, planOf } from '../phrase/plan';
@@ -193,7 +194,7 @@ function pickBest(desk: Desk, sketches: readonly Sketch[]): Draft | null {
 export function draftOf(request: ComposeRequest, model: LineModel): Draft {
   const desk = openDesk(request, model);
   const themes = model.bars.some(({ playable }) => playable)
-    ? themesFor(desk.metre, model, request.seed)
+    ? carryingThemes(desk.workshop, themesFor(desk.metre, model, request.seed))
     : [];
   let best: Draft | null = null;
   let wide: ReadonlySet<number> = new Set();
