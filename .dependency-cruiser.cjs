@@ -68,10 +68,11 @@ const pageRows = [
   ['ledge', ['common', 'words', 'at-work', 'playing', 'score', 'saving', 'neck', 'pencil']],
   ['handout', ['common', 'at-work', 'saving', 'neck', 'opening']],
   ['pad', ['common', 'at-work', 'aims', 'chart', 'hand', 'answers', 'handout']],
+  ['study', ['words', 'at-work', 'score']],
   ['stages', ['words', 'at-work', 'playing', 'score']],
   [
     'sheet',
-    ['common', 'words', 'at-work', 'score', 'saving', 'neck', 'answers', 'ideas', 'pencil', 'stages'],
+    ['common', 'words', 'at-work', 'score', 'saving', 'neck', 'answers', 'ideas', 'pencil', 'stages', 'study'],
   ],
   ['show', ['common', 'at-work', 'score', 'ledge']],
   ['tools', ['at-work']],

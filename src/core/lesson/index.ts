@@ -78,5 +78,6 @@ export { deriveSheet, deriveSheets } from './sheet';
 export * from './sheet-types';
 export { type StagePlace, stagePlaces, withChoice } from './stage-choices';
 export { handStatement, keyStatement, keysStatement } from './statements';
+export { type StudyFact, studyFacts } from './study';
 export * from './types';
 export { differInUseOnly } from './use-only';

@@ -184,6 +184,7 @@ export const HANDOUT_BLOCKS = [
   'music',
   'stages',
   'explained',
+  'study',
   'chops',
   'organ',
   'drums',

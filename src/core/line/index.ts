@@ -13,5 +13,6 @@ export { type BuildUpWish, buildUp, type Stage, thingsOf } from './stages/build-
 export { MOVABLE_THINGS, type MovableThing, STAGE_THINGS, type StageThing } from './stages/things';
 export { stageTask, stageThingName } from './stages/words';
 export { explainToStudent } from './student-words';
+export { type LineStudy, studyLine } from './study/study';
 export { TECHNIQUE_ROWS } from './techniques/table';
 export * from './types';

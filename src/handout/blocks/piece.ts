@@ -13,6 +13,7 @@ import { neckRows } from './neck';
 import { rhythmRows } from './rhythm';
 import { shapeRows } from './shapes';
 import { stageRows } from './stages';
+import { studyRows } from './study';
 import { systemRows } from './systems';
 
 /** A piece as it comes onto the page. */
@@ -61,6 +62,8 @@ function lineBlockRows(
       return shapeRows(sheet, set.piece?.hand, context);
     case 'explained':
       return explainedRows(sheet, set.piece, set.instrument, context);
+    case 'study':
+      return studyRows(sheet, set.piece, set.instrument, context);
     case 'neck':
       return neckRows(sheet, context);
     case 'rhythm':

@@ -8,18 +8,13 @@ import {
   type LineSheet,
 } from '../../../core/lesson';
 import type { Pencil } from '../../../core/writing';
-import type { Session } from '../../state';
 import { Later, laterPart, useAtWork, useEditor } from '../at-work';
 import { whenIdle } from '../common';
-import { ShapesFold } from '../neck';
-import { attempt, saveMidi, saveMusicXml } from '../saving';
 import { type BarButton, ScoreFigure } from '../score';
 import { chordsOf, describePiece, describeScore } from '../words';
 import { PieceHead, type PlaceOnSheet } from './piece-head';
 
-const EXPLAINED = laterPart('What the line teaches', async () => (await import('../answers')).LineExplained);
-
-const STAGES = laterPart('The build-up', async () => (await import('../stages')).BuildUpOnSheet);
+const BELOW = laterPart('What stands under the line', async () => (await import('./below')).BelowLine);
 
 const DRAWER = laterPart('The drawer of ideas', async () => (await import('../ideas')).IdeaDrawer);
 
@@ -136,24 +131,10 @@ export function LinePieceView({
           }}
         />
       )}
-      {sheet.bars.length > 0 && <Later part={EXPLAINED} given={{ sheet: told.sheet }} />}
-      {sheet.bars.length > 0 && (
-        <Later
-          key={`stages ${piece.id}`}
-          part={STAGES}
-          given={{ ...told, instrument, rows, onSave: saveStage }}
-        />
-      )}
-      {atHand && <ShapesFold {...told} />}
+      <Later key={`below ${piece.id}`} part={BELOW} given={{ ...told, instrument, rows, atHand }} />
     </section>
   );
 }
-
-/** Saves a stage of a build-up as a file of its own. */
-const saveStage = (session: Session, kind: 'MusicXML' | 'MIDI', line: Told): void =>
-  void attempt(session, `The ${kind} file`, (lesson) =>
-    kind === 'MIDI' ? saveMidi(session, lesson, line) : saveMusicXml(session, lesson, line),
-  );
 
 /** The longest that what is told about a line is behind its notes, in milliseconds. */
 const BEHIND_MS = 300;

@@ -1,0 +1,47 @@
+import type { InstrumentSettings, LinePiece, LineSheet } from '../../../core/lesson';
+import type { Session } from '../../state';
+import { LineExplained } from '../answers';
+import { ShapesFold } from '../neck';
+import { attempt, saveMidi, saveMusicXml } from '../saving';
+import { BuildUpOnSheet } from '../stages';
+import { LineStudied } from '../study';
+
+interface BelowLineProps {
+  readonly piece: LinePiece;
+  readonly sheet: LineSheet;
+  readonly instrument: InstrumentSettings;
+  readonly rows: { readonly degrees: boolean; readonly fingers: boolean; readonly numerals: boolean };
+  readonly atHand: boolean;
+}
+
+/** Saves a stage of a build-up as a file of its own. */
+const saveStage = (
+  session: Session,
+  kind: 'MusicXML' | 'MIDI',
+  line: Pick<BelowLineProps, 'piece' | 'sheet'>,
+): void =>
+  void attempt(session, `The ${kind} file`, (lesson) =>
+    kind === 'MIDI' ? saveMidi(session, lesson, line) : saveMusicXml(session, lesson, line),
+  );
+
+/** What stands under the score of a line: what it teaches, its build-up, what is in it, the shapes of its chords. */
+export function BelowLine({ piece, sheet, instrument, rows, atHand }: BelowLineProps) {
+  return (
+    <>
+      {sheet.bars.length > 0 && (
+        <>
+          <LineExplained sheet={sheet} />
+          <BuildUpOnSheet
+            piece={piece}
+            sheet={sheet}
+            instrument={instrument}
+            rows={rows}
+            onSave={saveStage}
+          />
+          <LineStudied piece={piece} sheet={sheet} instrument={instrument} />
+        </>
+      )}
+      {atHand && <ShapesFold piece={piece} sheet={sheet} />}
+    </>
+  );
+}

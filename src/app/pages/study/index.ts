@@ -1,0 +1,1 @@
+export { LineStudied } from './studied';

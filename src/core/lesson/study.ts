@@ -1,0 +1,168 @@
+import { barName, barNames, capitalised, counted, listed } from '../base';
+import { handSpan } from '../fretboard';
+import { type LineStudy, studyLine } from '../line';
+import { formatPitchIn } from '../theory';
+import { lineRequest } from './request';
+import type { LineSheet, SheetNote } from './sheet-types';
+import type { InstrumentSettings, LinePiece } from './types';
+
+/** A sentence about a line, and the bars that it speaks of, which can be shown on the score; none for the whole line. */
+export interface StudyFact {
+  readonly name: string;
+  readonly sentence: string;
+  /** Indices of written bars. */
+  readonly bars: readonly number[];
+  /** It belongs to the key facts of a handout. */
+  readonly key: boolean;
+}
+
+/** What the hand does: how often it shifts, where, and how far it stretches. */
+interface HandStudy {
+  readonly shifts: readonly number[];
+  readonly widest: { readonly millimetres: number; readonly bar: number };
+}
+
+const percent = (share: number): string => `${Math.round(share * 100)} %`;
+
+const fretted = ({ fingered }: SheetNote): boolean => fingered !== null && fingered.fret > 0;
+
+/** Changes of position between fretted notes, by the bar of the second, and the widest grip within one position. */
+function handOf({ bars, instrument }: LineSheet): HandStudy {
+  const shifts: number[] = [];
+  let widest = { millimetres: 0, bar: 0 };
+  let position: number | null = null;
+  let frets: number[] = [];
+  bars.forEach(({ notes }, bar) => {
+    for (const { fingered } of notes.filter(fretted)) {
+      if (fingered === null) continue;
+      if (position !== null && fingered.position !== position) shifts.push(bar);
+      if (fingered.position !== position) frets = [];
+      position = fingered.position;
+      frets.push(fingered.fret);
+      const span = handSpan(Math.min(...frets), Math.max(...frets), instrument.scaleLength);
+      if (span > widest.millimetres) widest = { millimetres: span, bar };
+    }
+  });
+  return { shifts, widest };
+}
+
+const WHAT: readonly (readonly [role: keyof LineStudy['functions'], one: string, several: string])[] = [
+  ['chord tone', 'chord tone', 'chord tones'],
+  ['passing', 'passing note', 'passing notes'],
+  ['neighbour', 'neighbour note', 'neighbour notes'],
+  ['scale step', 'other scale step', 'other scale steps'],
+  ['approach', 'approach note', 'approach notes'],
+  ['anticipation', 'anticipation', 'anticipations'],
+  ['none', 'note without a chord', 'notes without a chord'],
+];
+
+/**
+ * What there is to say about any line: its notes by what they do, techniques, silence, range, leaps, syncopation, form,
+ * difficulty and load on the hand, each fact computed from the notes. Empty for an unwritten line.
+ */
+export function studyFacts(
+  piece: LinePiece,
+  sheet: LineSheet,
+  settings: InstrumentSettings,
+): readonly StudyFact[] {
+  const request = lineRequest(piece, sheet.chart, sheet.key, settings, sheet.noteNames);
+  const line = sheet.bars.map(({ notes }) => notes.map(({ note }) => note));
+  const study = studyLine(request, line);
+  if (study === null) return [];
+  const hand = handOf(sheet);
+  const numbers = (bars: readonly number[]) =>
+    [...new Set(bars)].map((bar) => sheet.bars[bar]?.written.number ?? bar + 1);
+  const names = (bars: readonly number[]) => barNames(numbers(bars));
+  const shownIn = (bars: readonly number[]) =>
+    bars.length === sheet.bars.length
+      ? 'In every bar.'
+      : `${counted(bars.length, 'bar')} of ${sheet.bars.length}: ${names(bars)}.`;
+  const name = (bar: number) => barName(sheet.bars[bar]?.written.number ?? bar + 1);
+  const pitch = (each: LineStudy['lowest']) => formatPitchIn(sheet.noteNames ?? 'letters', each);
+  const fact = (title: string, sentence: string, bars: readonly number[] = [], key = false): StudyFact => ({
+    name: title,
+    sentence,
+    bars,
+    key,
+  });
+  const kinds = WHAT.flatMap(([role, one, several]) => {
+    const count = study.functions[role] ?? 0;
+    return count === 0 ? [] : [`${counted(count, one, several)} (${percent(count / study.notes)})`];
+  });
+  const told = study.syncopation.filter((strength) => strength !== null);
+  const mean = told.reduce((sum, strength) => sum + strength, 0) / Math.max(1, told.length);
+  const syncopated = study.syncopation.flatMap((strength, bar) =>
+    strength !== null && strength > 0 ? [bar] : [],
+  );
+  const { level, rhythm, load, leaps } = study;
+  return [
+    fact('Notes', `${capitalised(counted(study.notes, 'note'))}: ${listed(kinds)}.`, [], true),
+    ...study.techniques.map(({ technique, bars }) => fact(capitalised(technique), shownIn(bars), bars)),
+    fact('Silence', `${percent(study.silence)} of the time is silent.`, [], true),
+    fact(
+      'Beat one',
+      study.silentOnes.length === 0
+        ? 'Every bar with notes begins on its beat one.'
+        : `Silent in ${counted(study.silentOnes.length, 'bar')}: ${names(study.silentOnes)}.`,
+      study.silentOnes,
+    ),
+    fact(
+      'Range',
+      `From ${pitch(study.lowest)} to ${pitch(study.highest)}, ${counted(study.range, 'half step')}.`,
+      [],
+      true,
+    ),
+    fact(
+      'Leaps',
+      leaps.count === 0
+        ? 'None: the line moves by step or stays.'
+        : `${counted(leaps.count, 'move')} of more than a step, the widest of ${leaps.widest} half steps.`,
+      leaps.bars,
+    ),
+    fact(
+      'Syncopation',
+      told.length === 0
+        ? 'Not measured: the metre or a triplet has no place in the published measure.'
+        : `${mean.toFixed(1)} a bar on average (Longuet-Higgins and Lee, 1984; 0 is a march)${
+            syncopated.length === 0 ? '.' : `; syncopated: ${names(syncopated)}.`
+          }`,
+      syncopated,
+    ),
+    fact('Form', `${study.form.map(({ letter }) => letter).join(' ')}, ${formUnit(study, name)}.`, [], true),
+    fact(
+      'Level',
+      `Level ${level.level} by its rhythms, notes and frets; the piece is for level ${piece.level}.`,
+      [],
+      true,
+    ),
+    fact('Hardest rhythm', `Of level ${rhythm.level}, in ${names(rhythm.bars)}.`, rhythm.bars),
+    fact('Speed', `${level.notesPerSecond.toFixed(1)} notes a second in its busiest bar.`),
+    fact(
+      'Shifts',
+      hand.shifts.length === 0
+        ? 'None: the hand stays where it is.'
+        : `${counted(hand.shifts.length, 'shift')} of the hand, in ${names(hand.shifts)}.`,
+      [...new Set(hand.shifts)],
+    ),
+    fact(
+      'Stretch',
+      hand.widest.millimetres === 0
+        ? 'None: no two fretted notes lie apart in one position.'
+        : `${Math.round(hand.widest.millimetres)} mm at the widest, in ${name(hand.widest.bar)}; ${piece.hand.comfortableSpan} mm is comfortable for this hand.`,
+      hand.widest.millimetres === 0 ? [] : [hand.widest.bar],
+    ),
+    fact(
+      'Load',
+      `${Math.round(load.notesPerMinute)} notes a minute; ${counted(load.run.notes, 'note')} without a rest at the longest, for ${load.run.seconds.toFixed(1)} seconds.`,
+      [],
+      true,
+    ),
+  ];
+}
+
+function formUnit({ form }: LineStudy, name: (bar: number) => string): string {
+  const size = Math.max(...form.map(({ bars }) => bars.length));
+  return size === 1
+    ? `bar by bar from ${name(form[0]?.bars[0] ?? 0)}`
+    : `phrases of up to ${counted(size, 'bar')}`;
+}
