@@ -13,6 +13,9 @@ export const saveMxl: LineFiles['saveMxl'] = async (...asked) => (await files())
 export const saveTextTab: LineFiles['saveTextTab'] = async (...asked) =>
   (await files()).saveTextTab(...asked);
 
+export const savePracticePage: typeof import('./practice')['savePracticePage'] = async (...asked) =>
+  (await import('./practice')).savePracticePage(...asked);
+
 type HandoutFiles = typeof import('./handout');
 
 const handout = (): Promise<HandoutFiles> => import('./handout');

@@ -11,6 +11,7 @@ export {
   saveMidi,
   saveMusicXml,
   saveMxl,
+  savePracticePage,
   saveTextTab,
 } from './files-later';
 export { copyLink, keepAsFile, type LinkedPage, onlyPiece, saveAsItIs, saveLessonFile } from './lesson';
