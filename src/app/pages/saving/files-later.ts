@@ -13,8 +13,14 @@ export const saveMxl: LineFiles['saveMxl'] = async (...asked) => (await files())
 export const saveTextTab: LineFiles['saveTextTab'] = async (...asked) =>
   (await files()).saveTextTab(...asked);
 
-export const savePracticePage: typeof import('./practice')['savePracticePage'] = async (...asked) =>
-  (await import('./practice')).savePracticePage(...asked);
+type PracticeFiles = typeof import('./practice');
+
+const practice = (): Promise<PracticeFiles> => import('./practice');
+
+export const savePracticePage: PracticeFiles['savePracticePage'] = async (...asked) =>
+  (await practice()).savePracticePage(...asked);
+export const practicePageOf: PracticeFiles['practicePageOf'] = async (...asked) =>
+  (await practice()).practicePageOf(...asked);
 
 type HandoutFiles = typeof import('./handout');
 

@@ -4,6 +4,7 @@ export {
   handoutOf,
   midiOf,
   musicXmlOf,
+  practicePageOf,
   prepareHandout,
   printLessonHandout,
   saveAudio,
@@ -17,5 +18,4 @@ export {
 export { copyLink, keepAsFile, type LinkedPage, onlyPiece, saveAsItIs, saveLessonFile } from './lesson';
 export { canSend, fileOf, type MadeFile, saveMade, saveZip, sendFiles, zipOf } from './made';
 export { type PictureKind, type SaveNeck, saveNeck, savePicture, standAloneNeck } from './picture';
-export { practicePageOf, savePracticePage } from './practice';
 export { useWork } from './work';
