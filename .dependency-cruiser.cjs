@@ -53,7 +53,7 @@ const pageRows = [
   ['at-work', ['common', 'playing']],
   ['score', ['common', 'at-work', 'playing']],
   ['saving', ['common', 'playing']],
-  ['sending', ['common', 'at-work', 'saving']],
+  ['sending', ['common', 'at-work', 'saving', 'neck']],
   ['aims', ['words', 'at-work']],
   ['chart', ['words', 'at-work']],
   ['fingering', ['words', 'at-work']],

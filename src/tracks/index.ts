@@ -1,3 +1,14 @@
+export {
+  CLIP_RATE,
+  type ClipBand,
+  type ClipFilm,
+  type ClipFrame,
+  type ClipLayer,
+  type ClipScene,
+} from './clip-messages';
+export { drawFrame } from './clip-picture';
+export { clipCoding } from './clip-support';
 export * from './codings';
 export { type MakeOptions, makeTracks, type Track } from './make';
+export { makeClip } from './make-clip';
 export type { TrackJob } from './messages';

@@ -40,8 +40,8 @@ export interface EditorState {
   readonly rescue: Rescue | null;
 }
 
-/** What a student is sent: sound files to play along with, or everything in one ZIP. */
-export type Sending = 'tracks' | 'packet';
+/** What a student is sent: sound files to play along with, a film of the score, or everything in one ZIP. */
+export type Sending = 'tracks' | 'clip' | 'packet';
 
 /** A lesson that is offered as a file instead of being opened. */
 export interface Rescue {

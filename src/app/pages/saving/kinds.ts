@@ -11,6 +11,8 @@ export const FILE_KINDS = {
   m4a: { ending: '.m4a', type: 'audio/mp4' },
   mp3: { ending: '.mp3', type: 'audio/mpeg' },
   opus: { ending: '.opus', type: 'audio/ogg' },
+  webm: { ending: '.webm', type: 'video/webm' },
+  mp4: { ending: '.mp4', type: 'video/mp4' },
   zip: { ending: '.zip', type: 'application/zip' },
   svg: { ending: '.svg', type: 'image/svg+xml' },
   png: { ending: '.png', type: 'image/png' },

@@ -32,7 +32,7 @@ export function useMaking(what: string, doing: string): Making {
       setSaid(mine.signal.aborted ? `${doing} was stopped. The lesson is as it was.` : sentence);
     };
     work({ signal: mine.signal, onShare: (done) => controller.current === mine && setShare(done) }).then(
-      (problem) => end(problem ?? `${what} are ready.`),
+      (problem) => end(problem ?? `${what} ${what.endsWith('s') ? 'are' : 'is'} ready.`),
       () => end(`${what} ${NOT_LOADED}`),
     );
   };

@@ -1,12 +1,17 @@
 import '../../styles/sending.css';
 import { useEffect, useRef } from 'react';
-import { deriveSheet, lineAtHand } from '../../../core/lesson';
+import { deriveSheet, type LinePiece, type LineSheet, lineAtHand } from '../../../core/lesson';
 import type { Sending as What } from '../../state';
 import { useAtWork, useEditor, useSettledLesson } from '../at-work';
+import { Clip } from './clip';
 import { Packet } from './packet';
 import { Tracks } from './tracks';
 
-const HEADINGS: Readonly<Record<What, string>> = { tracks: 'Tracks', packet: 'Packet' };
+const HEADINGS: Readonly<Record<What, string>> = {
+  tracks: 'Tracks',
+  clip: 'Clip',
+  packet: 'Packet',
+};
 
 /** What is made of the line at hand to be sent home. */
 export function Sending({ sending }: { readonly sending: What }) {
@@ -34,8 +39,17 @@ export function Sending({ sending }: { readonly sending: What }) {
       ) : piece === null || sheet?.kind !== 'line' || sheet.bars.length === 0 ? (
         <p>There is no line to play along with yet: write a chord chart first.</p>
       ) : (
-        <Tracks key={piece.id} piece={piece} sheet={sheet} />
+        <Line key={piece.id} sending={sending} piece={piece} sheet={sheet} />
       )}
     </section>
   );
 }
+
+interface LineProps {
+  readonly sending: 'tracks' | 'clip';
+  readonly piece: LinePiece;
+  readonly sheet: LineSheet;
+}
+
+const Line = ({ sending, ...line }: LineProps) =>
+  sending === 'tracks' ? <Tracks {...line} /> : <Clip {...line} />;

@@ -69,6 +69,11 @@ export function useExports(): readonly MenuGroup[] {
                 note: 'Sound files to play along with: with and without the bass, slow and fast.',
                 onChoose: () => session.editor.setState({ sending: 'tracks' }),
               },
+              {
+                label: 'Clip',
+                note: 'A film of the score as it is played, with neck and sound.',
+                onChoose: () => session.editor.setState({ sending: 'clip' }),
+              },
             ]),
         {
           label: 'Packet',

@@ -1,0 +1,276 @@
+import { feelById } from '../../../core/feel';
+import { type LinePiece, type LineSheet, tempoWords } from '../../../core/lesson';
+import type { Technique } from '../../../core/line';
+import type { Performance } from '../../../core/performance';
+import type { ScoreLayout, SystemLayout } from '../../../score';
+import {
+  CLIP_RATE,
+  type ClipBand,
+  type ClipFilm,
+  type ClipFrame,
+  type ClipLayer,
+  type ClipScene,
+} from '../../../tracks';
+import { neckPicture } from '../neck';
+import { clipTime, countWords } from './clip-time';
+
+/** How a clip looks. */
+export interface ClipLook {
+  readonly shape: 'wide' | 'tall';
+  readonly ground: 'light' | 'dark';
+  /** Its bars are lit up; null for none. */
+  readonly technique: Technique | null;
+}
+
+export const CLIP_SIZES = {
+  wide: { width: 1920, height: 1080 },
+  tall: { width: 1080, height: 1920 },
+} as const;
+
+/** Ink is black, and inverted on the dark ground, so that its counters stay open. */
+const COLOURS = {
+  light: { ground: '#ffffff', playhead: '#b06a00', band: '#cfe8da' },
+  dark: { ground: '#000000', playhead: '#f0b040', band: '#24503d' },
+} as const;
+
+/** Pixels of the clip a pixel of the page. */
+const SCALE = 2;
+
+const MARGIN = 48;
+const TITLE = { size: 56, height: 96 } as const;
+const CAPTION = { size: 38, line: 50 } as const;
+
+const pen = (width: number, height: number): readonly [HTMLCanvasElement, CanvasRenderingContext2D] => {
+  const canvas = document.createElement('canvas');
+  canvas.width = Math.max(1, Math.round(width));
+  canvas.height = Math.max(1, Math.round(height));
+  const context = canvas.getContext('2d');
+  if (context === null) throw new Error('The browser draws no pictures.');
+  return [canvas, context];
+};
+
+/** A drawing of the score room as a picture, letters and all. */
+async function pictureOf(drawing: SVGSVGElement, dark: boolean): Promise<HTMLCanvasElement> {
+  const { standAlone, svgFile } = await import('../../../handout');
+  const alone = await standAlone(drawing);
+  const image = new Image();
+  image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svgFile(alone))}`;
+  await image.decode();
+  const [width, height] = [Number(alone.getAttribute('width')), Number(alone.getAttribute('height'))];
+  const [canvas, context] = pen(width * SCALE, height * SCALE);
+  if (dark) context.filter = 'invert(1)';
+  context.drawImage(image, 0, 0, canvas.width, canvas.height);
+  return canvas;
+}
+
+/** Words in lines that fit, as a picture. */
+function textPicture(
+  text: string,
+  width: number,
+  size: number,
+  dark: boolean,
+  most: number,
+): HTMLCanvasElement {
+  const family = getComputedStyle(document.body).fontFamily;
+  const font = `${size === TITLE.size ? 'bold ' : ''}${size}px ${family}`;
+  const lineHeight = Math.round(size * 1.3);
+  const [canvas, context] = pen(width, lineHeight * most);
+  context.font = font;
+  context.fillStyle = dark ? '#ffffff' : '#000000';
+  const lines: string[] = [];
+  for (const word of text.split(' ')) {
+    const longer = `${lines.at(-1) ?? ''} ${word}`.trim();
+    if (lines.length > 0 && context.measureText(longer).width <= width) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  for (const [index, line] of lines.slice(0, most).entries()) {
+    const cut = index === most - 1 && lines.length > most ? `${line} …` : line;
+    context.fillText(cut, 0, lineHeight * index + size);
+  }
+  return canvas;
+}
+
+type Score = typeof import('../../../score');
+
+/** The largest score of which two systems fit. */
+function layoutThatFits(
+  score: Score,
+  sheet: LineSheet,
+  width: number,
+  height: number,
+  bars: number,
+): ScoreLayout {
+  const at = (staffSpace: number): ScoreLayout =>
+    score.layoutScore(sheet, {
+      width,
+      staffSpace,
+      barsPerSystem: bars,
+      degrees: true,
+      fingers: false,
+      counting: false,
+      measureNumbers: true,
+    });
+  for (let space = 14; space > 6; space -= 1) {
+    const layout = at(space);
+    if (2 * Math.max(...layout.systems.map((system) => system.height)) <= height) return layout;
+  }
+  return at(6);
+}
+
+const systemWith = ({ systems }: ScoreLayout, bar: number): SystemLayout | undefined =>
+  systems.find(({ bars }) => bars.some((box) => box.bar === bar));
+
+/** The systems in the order in which they are played, and which of them each played bar is in. */
+function visitsOf(layout: ScoreLayout, rounds: readonly Performance[]) {
+  const visits: SystemLayout[] = [];
+  const ofBar: number[] = [];
+  for (const { bar } of rounds.flatMap(({ bars }) => bars)) {
+    const system = systemWith(layout, bar);
+    if (system !== undefined && visits.at(-1) !== system) visits.push(system);
+    ofBar.push(visits.length - 1);
+  }
+  return { visits, ofBar };
+}
+
+/** What to listen for: in the count-in the feel, then of each bar what its notes do. */
+const captionOf = (sheet: LineSheet, piece: LinePiece, bar: number | null): string =>
+  bar === null ? feelById(piece.feel).description : (sheet.bars[bar]?.analysis.reason ?? '');
+
+/** The film of a line as it is played: staff and tab with playhead, neck, title and what to listen for. */
+export async function filmOf(
+  lessonTitle: string,
+  piece: LinePiece,
+  sheet: LineSheet,
+  rounds: readonly Performance[],
+  look: ClipLook,
+): Promise<ClipFilm<HTMLCanvasElement>> {
+  const score = await import('../../../score');
+  await score.loadScoreFonts();
+  await document.fonts.ready;
+  const { width, height } = CLIP_SIZES[look.shape];
+  const dark = look.ground === 'dark';
+  const inner = width - 2 * MARGIN;
+  const pictures: HTMLCanvasElement[] = [];
+  const known = new Map<string, number>();
+  const picture = async (key: string, make: () => Promise<HTMLCanvasElement> | HTMLCanvasElement) => {
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const index = pictures.push(await make()) - 1;
+    known.set(key, index);
+    return index;
+  };
+  const text = (words: string, size: number, most: number) =>
+    picture(`${size} ${words}`, () => textPicture(words, inner, size, dark, most));
+
+  const neckOf = (bar: number, sounding: Parameters<typeof neckPicture>[3]) => {
+    const request = neckPicture(sheet, bar, undefined, sounding);
+    const place = sounding?.fingered;
+    return picture(`neck ${bar} ${place?.string} ${place?.fret}`, async () => {
+      if (request === null) return pen(1, 1)[0];
+      const most = look.shape === 'wide' ? 620 : inner / SCALE;
+      return pictureOf(score.drawFretboard({ ...request, show: 'degree', steady: true, width: most }), dark);
+    });
+  };
+
+  const first = rounds[0]?.bars[0]?.bar ?? 0;
+  const firstNeck = await neckOf(first, null);
+  const neckHeight = pictures[firstNeck]?.height ?? 0;
+  const captionLines = look.shape === 'wide' ? 2 : 4;
+  const captionHeight = captionLines * CAPTION.line;
+  const top = MARGIN + 2 * TITLE.height - 40;
+  const room = height - top - 2 * MARGIN - captionHeight - neckHeight;
+  const layout = layoutThatFits(score, sheet, inner / SCALE, room / SCALE, look.shape === 'wide' ? 4 : 2);
+  const { visits, ofBar } = visitsOf(layout, rounds);
+  const rowHeight = Math.round(room / 2);
+
+  const title = await text(`${lessonTitle}: ${piece.name}`, TITLE.size, 1);
+  const under = await text(
+    `${feelById(piece.feel).name}, ${tempoWords(piece, rounds[0]?.tempo ?? piece.tempo)}`,
+    CAPTION.size,
+    1,
+  );
+  const scenes: ClipScene[] = [];
+  const sceneOf = new Map<string, number>();
+
+  /** Two systems, the one that is played and the one that comes next, each in its row; with neck and words. */
+  const scene = async (
+    visit: number,
+    bar: number,
+    sounding: Parameters<typeof neckPicture>[3],
+    words: string,
+  ) => {
+    const neck = await neckOf(bar, sounding);
+    const key = `${visit} ${neck} ${words}`;
+    const before = sceneOf.get(key);
+    if (before !== undefined) return before;
+    const layers: ClipLayer[] = [
+      { picture: title, x: MARGIN, y: MARGIN, strength: 1 },
+      { picture: under, x: MARGIN, y: MARGIN + TITLE.height - 14, strength: 1 },
+      {
+        picture: neck,
+        x: Math.round((width - (pictures[neck]?.width ?? 0)) / 2),
+        y: height - MARGIN - neckHeight,
+        strength: 1,
+      },
+      {
+        picture: await text(words, CAPTION.size, captionLines),
+        x: MARGIN,
+        y: height - 2 * MARGIN - neckHeight - captionHeight,
+        strength: 1,
+      },
+    ];
+    const bands: ClipBand[] = [];
+    for (const each of [visit, visit + 1]) {
+      const system = visits[each];
+      if (system === undefined) continue;
+      const y = top + (each % 2) * rowHeight;
+      const drawn = await picture(`system ${system.index}`, () =>
+        pictureOf(score.drawSystem(layout, system.index), dark),
+      );
+      layers.push({ picture: drawn, x: MARGIN, y, strength: each === visit ? 1 : 0.5 });
+      for (const box of system.bars) {
+        const lit =
+          look.technique !== null && sheet.bars[box.bar]?.analysis.techniques.includes(look.technique);
+        if (lit === true)
+          bands.push({
+            x: MARGIN + box.x * SCALE,
+            y,
+            width: box.width * SCALE,
+            height: Math.min(system.height * SCALE, rowHeight),
+          });
+      }
+    }
+    const index = scenes.push({ bands, layers }) - 1;
+    sceneOf.set(key, index);
+    return index;
+  };
+
+  const time = clipTime(rounds, sheet);
+  const frames: ClipFrame[] = [];
+  let last = { visit: 0, bar: first };
+  for (let index = 0; index < Math.ceil(time.seconds * CLIP_RATE); index += 1) {
+    const moment = time.at(index / CLIP_RATE);
+    if (moment.kind !== 'playing') {
+      const words = moment.kind === 'counting' ? countWords(moment.beat) : captionOf(sheet, piece, null);
+      frames.push({ scene: await scene(last.visit, last.bar, null, words), playhead: null });
+      continue;
+    }
+    const visit = ofBar[moment.played] ?? 0;
+    last = { visit, bar: moment.bar };
+    const place = score.playheadX(layout, moment.bar, moment.tick);
+    const system = visits[visit];
+    const y = top + (visit % 2) * rowHeight;
+    frames.push({
+      scene: await scene(visit, moment.bar, moment.note, captionOf(sheet, piece, moment.bar)),
+      playhead:
+        place === null || system === undefined
+          ? null
+          : {
+              x: Math.round(MARGIN + place.x * SCALE),
+              top: y + Math.round(system.staff.top * SCALE) - 24,
+              bottom: y + Math.round(system.tab.bottom * SCALE) + 24,
+            },
+    });
+  }
+  return { width, height, colours: COLOURS[look.ground], pictures, scenes, frames };
+}

@@ -1,0 +1,194 @@
+import { useEffect, useState } from 'react';
+import { type Bpm, bpm, timeWords } from '../../../core/base';
+import { type LinePiece, type LineSheet, tempoWords } from '../../../core/lesson';
+import { TECHNIQUE_ROWS } from '../../../core/line';
+import { boundsOf, passageOf } from '../../../core/playing';
+import { NumberWord, SelectWord } from '../../controls';
+import { useAtWork } from '../at-work';
+import type { ClipLook } from './clip-film';
+import { MadeFiles } from './made-files';
+import { canMakeClip, clipOf, type MadeClip } from './make-clip';
+import { useMaking } from './making';
+import { temposOf } from './wishes';
+
+interface ClipProps {
+  readonly piece: LinePiece;
+  readonly sheet: LineSheet;
+}
+
+/** Rounds that a clip has at most: a film of many is large, and a track repeats better. */
+const MOST_ROUNDS = 4;
+
+const NONE = 'none';
+
+interface ClipWishes extends ClipLook {
+  readonly first: number;
+  readonly last: number;
+  readonly rounds: number;
+  readonly tempo: Bpm;
+}
+
+function proposed(piece: LinePiece, sheet: LineSheet): ClipWishes {
+  const { least, most } = boundsOf(sheet);
+  const { first, last } = passageOf(piece, sheet) ?? { first: least, last: most };
+  const { tempo } = piece;
+  return { first, last, rounds: 1, tempo, shape: 'wide', ground: 'light', technique: null };
+}
+
+/** A film of the moving score with its sound: how it is to be, one step that makes it, and the film that is ready. */
+export function Clip({ piece, sheet }: ClipProps) {
+  const { session } = useAtWork();
+  const [wishes, setWishes] = useState(() => proposed(piece, sheet));
+  const [made, setMade] = useState<MadeClip | null>(null);
+  const films = useFilms(wishes.shape);
+  const making = useMaking(
+    films ? 'The clip' : 'The pictures',
+    films ? 'Making the clip' : 'Making the pictures',
+  );
+  const change = (part: Partial<ClipWishes>) => setWishes({ ...wishes, ...part });
+  const make = () =>
+    making.run(async (options) => {
+      const { least, most } = boundsOf(sheet);
+      const [first, last] = [Math.min(wishes.first, wishes.last), Math.max(wishes.first, wishes.last)];
+      const clip = await clipOf(
+        session.lessons.getState().lesson,
+        piece,
+        sheet,
+        {
+          tempo: wishes.tempo,
+          rounds: wishes.rounds,
+          countIn: piece.playing.countIn === 0 ? 1 : piece.playing.countIn,
+          passage: first <= least && last >= most ? null : { first, last },
+          repeats: false,
+        },
+        wishes,
+        options,
+      );
+      if (clip.ok && clip.value !== null) setMade(clip.value);
+      return clip.ok ? null : clip.problem;
+    });
+  return (
+    <>
+      <ClipSentence piece={piece} sheet={sheet} wishes={wishes} change={change} />
+      {!films && (
+        <p>This browser cannot write films. Pictures of the score, system by system, are made instead.</p>
+      )}
+      {!making.isBusy && (
+        <button type="button" className="button button--main" onClick={make}>
+          {films ? 'Make the clip' : 'Make the pictures'}
+        </button>
+      )}
+      {making.shown}
+      {made !== null && (
+        <MadeFiles
+          key={made.files[0]?.stem}
+          name={made.seconds === null ? 'Pictures that are ready' : 'The clip that is ready'}
+          zip={made.files[0]?.stem ?? piece.name}
+          files={made.files.map((file) => ({
+            ...file,
+            said: made.seconds === null ? 'a picture' : timeWords(made.seconds),
+          }))}
+        />
+      )}
+    </>
+  );
+}
+
+/** Whether the browser writes films; taken for granted until it has said no. */
+function useFilms(shape: ClipLook['shape']): boolean {
+  const [films, setFilms] = useState(true);
+  useEffect(() => {
+    let gone = false;
+    canMakeClip(shape).then(
+      (can) => !gone && setFilms(can),
+      () => undefined,
+    );
+    return () => {
+      gone = true;
+    };
+  }, [shape]);
+  return films;
+}
+
+const SHAPES = [
+  { value: 'wide', label: 'wide (1920 × 1080)' },
+  { value: 'tall', label: 'upright (1080 × 1920)' },
+] as const;
+
+const GROUNDS = [
+  { value: 'light', label: 'light' },
+  { value: 'dark', label: 'dark' },
+] as const;
+
+interface SentenceProps extends ClipProps {
+  readonly wishes: ClipWishes;
+  readonly change: (part: Partial<ClipWishes>) => void;
+}
+
+function ClipSentence({ piece, sheet, wishes, change }: SentenceProps) {
+  const { least, most } = boundsOf(sheet);
+  return (
+    <p className="sending__sentence">
+      {'Bars '}
+      <NumberWord
+        label="First bar of the clip"
+        value={wishes.first}
+        least={least}
+        most={most}
+        onChange={(first) => change({ first })}
+      />
+      {' to '}
+      <NumberWord
+        label="Last bar of the clip"
+        value={wishes.last}
+        least={least}
+        most={most}
+        onChange={(last) => change({ last })}
+      />
+      {', played '}
+      <NumberWord
+        label="Rounds of the clip"
+        value={wishes.rounds}
+        least={1}
+        most={MOST_ROUNDS}
+        onChange={(rounds) => change({ rounds })}
+      />
+      {wishes.rounds === 1 ? ' time at ' : ' times at '}
+      <SelectWord
+        label="Tempo of the clip"
+        value={String(wishes.tempo)}
+        options={temposOf(piece).map((tempo) => ({ value: String(tempo), label: tempoWords(piece, tempo) }))}
+        onChange={(tempo) => change({ tempo: bpm(Number(tempo)) })}
+      />
+      {', '}
+      <SelectWord
+        label="Shape of the clip"
+        value={wishes.shape}
+        options={SHAPES}
+        onChange={(shape) => change({ shape })}
+      />
+      {', on a '}
+      <SelectWord
+        label="Ground of the clip"
+        value={wishes.ground}
+        options={GROUNDS}
+        onChange={(ground) => change({ ground })}
+      />
+      {' ground, with '}
+      <SelectWord
+        label="Lit up in the clip"
+        value={wishes.technique ?? NONE}
+        options={[
+          { value: NONE, label: 'nothing' },
+          ...TECHNIQUE_ROWS.map(({ technique }) => ({ value: technique, label: technique })),
+        ]}
+        onChange={(chosen) =>
+          change({
+            technique: TECHNIQUE_ROWS.find(({ technique }) => technique === chosen)?.technique ?? null,
+          })
+        }
+      />
+      {' lit up. It sounds as the sentence below says, and is counted in.'}
+    </p>
+  );
+}
