@@ -50,14 +50,14 @@ const pen = (width: number, height: number): readonly [HTMLCanvasElement, Canvas
 };
 
 /** A drawing of the score room as a picture, letters and all. */
-async function pictureOf(drawing: SVGSVGElement, dark: boolean): Promise<HTMLCanvasElement> {
+async function pictureOf(drawing: SVGSVGElement, dark: boolean, scale = SCALE): Promise<HTMLCanvasElement> {
   const { standAlone, svgFile } = await import('../../../handout');
   const alone = await standAlone(drawing);
   const image = new Image();
   image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svgFile(alone))}`;
   await image.decode();
   const [width, height] = [Number(alone.getAttribute('width')), Number(alone.getAttribute('height'))];
-  const [canvas, context] = pen(width * SCALE, height * SCALE);
+  const [canvas, context] = pen(width * scale, height * scale);
   if (dark) context.filter = 'invert(1)';
   context.drawImage(image, 0, 0, canvas.width, canvas.height);
   return canvas;
@@ -89,6 +89,12 @@ function textPicture(
   }
   return canvas;
 }
+
+/** Where a wide clip has what is said beside the neck, an upright one has it above. */
+const PLACES = {
+  wide: { neckWidth: 620, neckScale: 1.3, captionLines: 4, bars: 4 },
+  tall: { neckWidth: 492, neckScale: SCALE, captionLines: 4, bars: 2 },
+} as const;
 
 type Score = typeof import('../../../score');
 
@@ -159,29 +165,36 @@ export async function filmOf(
     known.set(key, index);
     return index;
   };
-  const text = (words: string, size: number, most: number) =>
-    picture(`${size} ${words}`, () => textPicture(words, inner, size, dark, most));
+  const text = (words: string, size: number, most: number, wide = inner) =>
+    picture(`${size} ${words}`, () => textPicture(words, wide, size, dark, most));
 
   const neckOf = (bar: number, sounding: Parameters<typeof neckPicture>[3]) => {
     const request = neckPicture(sheet, bar, undefined, sounding);
     const place = sounding?.fingered;
     return picture(`neck ${bar} ${place?.string} ${place?.fret}`, async () => {
       if (request === null) return pen(1, 1)[0];
-      const most = look.shape === 'wide' ? 620 : inner / SCALE;
-      return pictureOf(score.drawFretboard({ ...request, show: 'degree', steady: true, width: most }), dark);
+      const { neckWidth, neckScale } = PLACES[look.shape];
+      const drawing = score.drawFretboard({ ...request, show: 'degree', steady: true, width: neckWidth });
+      return pictureOf(drawing, dark, neckScale);
     });
   };
 
   const first = rounds[0]?.bars[0]?.bar ?? 0;
   const firstNeck = await neckOf(first, null);
   const neckHeight = pictures[firstNeck]?.height ?? 0;
-  const captionLines = look.shape === 'wide' ? 2 : 4;
+  const { captionLines, bars: barsInRow } = PLACES[look.shape];
+  const beside = look.shape === 'wide';
   const captionHeight = captionLines * CAPTION.line;
+  const captionX = beside ? 2 * MARGIN + (pictures[firstNeck]?.width ?? 0) : MARGIN;
+  const captionY = height - MARGIN - (beside ? neckHeight : neckHeight + MARGIN + captionHeight);
   const top = MARGIN + 2 * TITLE.height - 40;
-  const room = height - top - 2 * MARGIN - captionHeight - neckHeight;
-  const layout = layoutThatFits(score, sheet, inner / SCALE, room / SCALE, look.shape === 'wide' ? 4 : 2);
+  const room = (beside ? height - MARGIN - Math.max(neckHeight, captionHeight) : captionY) - MARGIN - top;
+  const layout = layoutThatFits(score, sheet, inner / SCALE, room / SCALE, barsInRow);
+  const tallest = SCALE * Math.max(...layout.systems.map((system) => system.height));
+  /** Music too high for two rows has one. */
+  const rows = 2 * tallest <= room ? 2 : 1;
   const { visits, ofBar } = visitsOf(layout, rounds);
-  const rowHeight = Math.round(room / 2);
+  const rowHeight = Math.round(room / rows);
 
   const title = await text(`${lessonTitle}: ${piece.name}`, TITLE.size, 1);
   const under = await text(
@@ -208,22 +221,22 @@ export async function filmOf(
       { picture: under, x: MARGIN, y: MARGIN + TITLE.height - 14, strength: 1 },
       {
         picture: neck,
-        x: Math.round((width - (pictures[neck]?.width ?? 0)) / 2),
+        x: beside ? MARGIN : Math.round((width - (pictures[neck]?.width ?? 0)) / 2),
         y: height - MARGIN - neckHeight,
         strength: 1,
       },
       {
-        picture: await text(words, CAPTION.size, captionLines),
-        x: MARGIN,
-        y: height - 2 * MARGIN - neckHeight - captionHeight,
+        picture: await text(words, CAPTION.size, captionLines, width - MARGIN - captionX),
+        x: captionX,
+        y: captionY,
         strength: 1,
       },
     ];
     const bands: ClipBand[] = [];
-    for (const each of [visit, visit + 1]) {
+    for (const each of rows === 2 ? [visit, visit + 1] : [visit]) {
       const system = visits[each];
       if (system === undefined) continue;
-      const y = top + (each % 2) * rowHeight;
+      const y = top + (each % rows) * rowHeight;
       const drawn = await picture(`system ${system.index}`, () =>
         pictureOf(score.drawSystem(layout, system.index), dark),
       );
@@ -259,7 +272,7 @@ export async function filmOf(
     last = { visit, bar: moment.bar };
     const place = score.playheadX(layout, moment.bar, moment.tick);
     const system = visits[visit];
-    const y = top + (visit % 2) * rowHeight;
+    const y = top + (visit % rows) * rowHeight;
     frames.push({
       scene: await scene(visit, moment.bar, moment.note, captionOf(sheet, piece, moment.bar)),
       playhead:
