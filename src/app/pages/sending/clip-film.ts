@@ -205,6 +205,20 @@ export async function filmOf(
   const scenes: ClipScene[] = [];
   const sceneOf = new Map<string, number>();
 
+  /** The ground under the bars that show what is to be lit up. */
+  const litBars = (system: SystemLayout, y: number): readonly ClipBand[] =>
+    system.bars
+      .filter(
+        ({ bar }) =>
+          look.technique !== null && sheet.bars[bar]?.analysis.techniques.includes(look.technique) === true,
+      )
+      .map((box) => ({
+        x: MARGIN + box.x * SCALE,
+        y,
+        width: box.width * SCALE,
+        height: Math.min(system.height * SCALE, rowHeight),
+      }));
+
   /** Two systems, the one that is played and the one that comes next, each in its row; with neck and words. */
   const scene = async (
     visit: number,
@@ -241,17 +255,7 @@ export async function filmOf(
         pictureOf(score.drawSystem(layout, system.index), dark),
       );
       layers.push({ picture: drawn, x: MARGIN, y, strength: each === visit ? 1 : 0.5 });
-      for (const box of system.bars) {
-        const lit =
-          look.technique !== null && sheet.bars[box.bar]?.analysis.techniques.includes(look.technique);
-        if (lit === true)
-          bands.push({
-            x: MARGIN + box.x * SCALE,
-            y,
-            width: box.width * SCALE,
-            height: Math.min(system.height * SCALE, rowHeight),
-          });
-      }
+      bands.push(...litBars(system, y));
     }
     const index = scenes.push({ bands, layers }) - 1;
     sceneOf.set(key, index);
