@@ -61,7 +61,7 @@ const pageRows = [
   ['answers', ['at-work']],
   ['opening', ['at-work']],
   ['news', []],
-  ['lessons', ['at-work']],
+  ['lessons', ['at-work', 'saving']],
   ['neck', ['common', 'words', 'at-work', 'score']],
   ['pencil', ['common', 'at-work']],
   ['ideas', ['common', 'words', 'at-work', 'score', 'aims', 'chart', 'fingering', 'pencil']],

@@ -1,5 +1,5 @@
 import * as fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { startSession } from '../../src/app/state';
 import { newHistory, record } from '../../src/app/state/history';
 import { createLessonStore } from '../../src/app/state/lesson-store';
@@ -121,6 +121,7 @@ function again(shared = device()) {
         return () => {};
       },
     });
+    await vi.dynamicImportSettled();
     await time.pass(1000);
     return session;
   };

@@ -10,7 +10,7 @@ const PAUSE = 1500;
 /** Time after a lesson was opened before its history is fetched, in milliseconds: the sheet comes first. */
 const AFTER_OPENING = 400;
 
-interface PastKeeperParts {
+export interface PastKeeperParts {
   readonly lessons: LessonStore;
   readonly storage: LessonStorage;
   readonly clock: Clock;

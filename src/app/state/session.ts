@@ -20,7 +20,7 @@ import { firstLesson, sampleMark } from './first-lesson';
 import { AS_IT_CAME, ONLY_SHOWN, startKeeper } from './keeper';
 import { createLessonStore } from './lesson-store';
 import { type WatchPage, watchPage } from './page-watch';
-import { startPastKeeper } from './past-keeper';
+import { startPastLater } from './past-later';
 
 const firstPiece = (lesson: Lesson): string => lesson.pieces[0]?.id ?? '';
 
@@ -129,7 +129,7 @@ export async function startSession(
     },
   });
   keeper.seat(first.lesson, first.base);
-  const past = startPastKeeper({
+  const past = startPastLater({
     lessons,
     storage,
     clock,

@@ -8,4 +8,5 @@ export {
   type ShelfOrder,
   type ShelfWish,
 } from './search';
+export { isArchive, meetOnShelf, type ShelfEntry, shelfEntries, shelfWriter } from './shelf-file';
 export { isLargeChange, isWorthKeeping, type KeptState, statesToLetGo } from './states';

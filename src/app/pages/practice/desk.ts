@@ -30,6 +30,8 @@ const forgetful = (lesson: Lesson): Parameters<typeof startSession>[0] => {
     keepState: async () => success(null),
     readHistory: async () => success(undefined),
     writeHistory: async () => success(null),
+    shelfSavedAt: async () => success(null),
+    noteShelfSaved: async () => success(null),
     rememberOpened: async () => success(null),
     persistence: async () => 'unknown',
     watch: () => () => {},

@@ -19,9 +19,10 @@ const KEEP_MS = 60_000;
  * Hands a file to the browser to be saved.
  * @param name - without its ending
  */
-export function saveFile(name: string, content: BlobPart, kind: FileKind): void {
+export function saveFile(name: string, content: BlobPart | readonly BlobPart[], kind: FileKind): void {
   const { ending, type } = FILE_KINDS[kind];
-  const address = URL.createObjectURL(new Blob([content], { type }));
+  const parts = Array.isArray(content) ? content : [content];
+  const address = URL.createObjectURL(new Blob(parts, { type }));
   saveAddress(address, `${name}${ending}`);
 }
 

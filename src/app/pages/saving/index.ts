@@ -1,5 +1,5 @@
 export { attempt } from './attempt';
-export { fileStem } from './file';
+export { fileStem, saveFile } from './file';
 export {
   handoutOf,
   midiOf,

@@ -9,6 +9,7 @@ import { momentText, savedText, shelfTitle } from '../words';
 import { Chosen } from './chosen';
 import { copy, rename } from './deeds';
 import { inBrief } from './describe';
+import { OneFile } from './one-file-buttons';
 import { Sift } from './sift';
 import { WindowList } from './window-list';
 
@@ -88,6 +89,7 @@ export function Shelf({ onClose }: { readonly onClose: () => void }) {
             ? ''
             : `${counted(found.length, 'lesson')}${found.length === lessons.length ? '' : ` of ${lessons.length}`}`}
         </p>
+        <OneFile lessons={readable} onSaid={say} />
         <button type="button" className="button" onClick={close}>
           Close the shelf
         </button>

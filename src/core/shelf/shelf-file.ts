@@ -1,0 +1,135 @@
+import { strFromU8, strToU8, Unzip, UnzipInflate, Zip, ZipDeflate } from 'fflate';
+import type { Lesson } from '../lesson';
+
+/** A lesson's file may unpack to this, in bytes; what unpacks to more was made to harm. */
+const LARGEST_ENTRY = 6_000_000;
+/** Packed bytes handed to the unpacker at a time: each may grow a thousandfold before the next look at the sum. */
+const PORTION = 4_096;
+
+/** Far above any shelf: what holds more was made to harm. */
+const MOST_ENTRIES = 50_000;
+
+/** How the files of lessons in a shelf's file end. */
+const ENTRY_ENDING = '.lesson.json';
+
+/** What was found in a shelf's file under a name: its text, or null for what is too large to be a lesson. */
+export interface ShelfEntry {
+  readonly name: string;
+  readonly text: string | null;
+}
+
+/**
+ * Writes a shelf as one file: a ZIP archive with a lesson file for each lesson, which opens by itself, too. Lessons
+ * are packed one by one, so that a large shelf is never in memory as a whole.
+ */
+export function shelfWriter() {
+  const parts: Uint8Array<ArrayBuffer>[] = [];
+  const names = new Set<string>();
+  const zip = new Zip((fault, part) => {
+    if (fault) throw fault;
+    parts.push(new Uint8Array(part));
+  });
+  return {
+    /** @param stem - what the file in the archive is called, its ending left out; told apart by a number where needed */
+    add(stem: string, document: unknown): void {
+      let name = `${stem}${ENTRY_ENDING}`;
+      for (let count = 2; names.has(name); count += 1) name = `${stem} ${count}${ENTRY_ENDING}`;
+      names.add(name);
+      const entry = new ZipDeflate(name, { level: 6 });
+      zip.add(entry);
+      entry.push(strToU8(`${JSON.stringify(document)}\n`), true);
+    },
+    /** The parts of the finished file, in their order. */
+    end(): readonly Uint8Array<ArrayBuffer>[] {
+      zip.end();
+      return parts;
+    },
+  };
+}
+
+const isOfLesson = (name: string): boolean => /\.json$/i.test(name) && !name.startsWith('__MACOSX/');
+
+/**
+ * What stands in a shelf's file, lesson by lesson as it is unpacked.
+ * @throws the unpacker's error for bytes that are no archive, or a damaged one: what came before was whole
+ */
+export function* shelfEntries(zip: Uint8Array): Generator<ShelfEntry> {
+  const done: ShelfEntry[] = [];
+  let count = 0;
+  const reader = new Unzip((file) => {
+    if (!isOfLesson(file.name) || count >= MOST_ENTRIES) return;
+    count += 1;
+    let parts: Uint8Array[] = [];
+    let size = 0;
+    file.ondata = (fault, part, final) => {
+      if (fault) throw fault;
+      size += part.length;
+      // What grows beyond any lesson is counted and not kept.
+      if (size > LARGEST_ENTRY) parts = [];
+      else parts.push(part);
+      if (!final) return;
+      done.push({ name: file.name, text: size > LARGEST_ENTRY ? null : textOf(parts, size) });
+      parts = [];
+    };
+    file.start();
+  });
+  reader.register(UnzipInflate);
+  for (let from = 0; from < zip.length; from += PORTION) {
+    reader.push(zip.subarray(from, from + PORTION), from + PORTION >= zip.length);
+    yield* done.splice(0);
+  }
+}
+
+function textOf(parts: readonly Uint8Array[], size: number): string {
+  const bytes = new Uint8Array(size);
+  let filled = 0;
+  for (const part of parts) {
+    bytes.set(part, filled);
+    filled += part.length;
+  }
+  return strFromU8(bytes);
+}
+
+/** Whether bytes begin as an archive does (PKWARE, APPNOTE 4.3.7: the signature of a local file header). */
+export const isArchive = (bytes: Uint8Array): boolean =>
+  bytes[0] === 0x50 && bytes[1] === 0x4b && bytes[2] === 0x03 && bytes[3] === 0x04;
+
+/** A number that tells texts apart (FNV-1a, 32 bits: offset basis 2166136261, prime 16777619). */
+function fingerprint(text: string): number {
+  let hash = 2_166_136_261;
+  for (let at = 0; at < text.length; at += 1) hash = Math.imul(hash ^ text.charCodeAt(at), 16_777_619);
+  return hash >>> 0;
+}
+
+const OTHER = ' (from the file)';
+const LONGEST_TITLE = 200;
+
+/** A value with its fields in one order, so that equal lessons have equal texts. */
+function ordered(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(ordered);
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(
+    Object.entries(value)
+      .sort(([one], [other]) => (one < other ? -1 : 1))
+      .map(([name, part]) => [name, ordered(part)]),
+  );
+}
+
+const sameLesson = (one: Lesson, other: Lesson): boolean =>
+  JSON.stringify(ordered(one)) === JSON.stringify(ordered(other));
+
+/**
+ * What becomes of a lesson that comes to a shelf where one of the same id may stand: it is taken as it is, or it is the
+ * same, or both states are kept and it gets an id and a title of its own. The id is made of what it holds, so that the
+ * same file brought in twice brings nothing the second time.
+ */
+export function meetOnShelf(
+  theirs: Lesson,
+  standing: Lesson | null,
+): { readonly kind: 'new' } | { readonly kind: 'same' } | { readonly kind: 'both'; readonly lesson: Lesson } {
+  if (standing === null) return { kind: 'new' };
+  if (sameLesson(theirs, standing)) return { kind: 'same' };
+  const id = `${theirs.id.slice(0, 100)}-${fingerprint(JSON.stringify(ordered(theirs))).toString(16)}`;
+  const title = theirs.title.slice(0, LONGEST_TITLE - OTHER.length) + OTHER;
+  return { kind: 'both', lesson: { ...theirs, id, title } };
+}
