@@ -12,6 +12,9 @@ function filesBelow(folder: string): readonly string[] {
     .map((entry) => relative(folder, join(entry.parentPath, entry.name)).replaceAll('\\', '/'));
 }
 
+/** Pictures for the window in which a browser offers to install the app: the app itself never shows them. */
+const isOfApp = (name: string): boolean => !name.startsWith('screens/');
+
 /** Writes `sw.js`: the service worker, headed by the list of all files of the build and a version made of them. */
 export function offline(): Plugin {
   let publicFolder = '';
@@ -30,7 +33,9 @@ export function offline(): Plugin {
           ...Object.values(bundle).map(
             (file) => [file.fileName, file.type === 'chunk' ? file.code : file.source] as const,
           ),
-          ...filesBelow(publicFolder).map((name) => [name, readFileSync(join(publicFolder, name))] as const),
+          ...filesBelow(publicFolder)
+            .filter(isOfApp)
+            .map((name) => [name, readFileSync(join(publicFolder, name))] as const),
         ]);
         const files = [...contents.keys()].sort();
         const hash = createHash('sha256').update(worker.script);

@@ -4,7 +4,7 @@ import { isInForeignFrame } from './frames';
 import {
   App,
   createPlayback,
-  ForeignFrame,
+  loadForeignFrame,
   loadOffline,
   openLinkedLesson,
   practiceAddress,
@@ -41,6 +41,7 @@ export async function startApp(element: HTMLElement): Promise<void> {
   }
   const root = createRoot(element);
   if (isInForeignFrame()) {
+    const { ForeignFrame } = await loadForeignFrame();
     root.render(<ForeignFrame />);
     return;
   }

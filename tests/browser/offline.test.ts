@@ -126,7 +126,10 @@ describe('after the first visit', () => {
       if (!(link instanceof HTMLLinkElement)) return null;
       const manifest = await (await fetch(link.href)).json();
       const scope = new URL(manifest.scope, link.href).href;
-      const icons: { src: string; sizes: string; purpose?: string }[] = manifest.icons;
+      const icons: { src: string; sizes: string; purpose?: string }[] = [
+        ...manifest.icons,
+        ...manifest.screenshots,
+      ];
       const measured = icons.map(async (icon) => {
         const picture = new Image();
         picture.src = new URL(icon.src, link.href).href;
@@ -137,7 +140,13 @@ describe('after the first visit', () => {
           is: `${picture.naturalWidth}x${picture.naturalHeight}`,
         };
       });
-      return { name: manifest.name, display: manifest.display, scope, icons: await Promise.all(measured) };
+      return {
+        name: manifest.name,
+        display: manifest.display,
+        scope,
+        share: manifest.share_target.action,
+        icons: await Promise.all(measured),
+      };
     });
     expect(sizes).toMatchObject({ name: 'Ground Bass', display: 'standalone', scope: inject('site').app });
     for (const icon of sizes?.icons ?? []) expect(icon.is).toBe(icon.says);
@@ -146,7 +155,10 @@ describe('after the first visit', () => {
       '192x192 any',
       '512x512 any',
       '512x512 maskable',
+      '1280x800 any',
+      '780x1688 any',
     ]);
+    expect(sizes?.share).toBe('./share');
     expectClean();
   });
 });

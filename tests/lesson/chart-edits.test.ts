@@ -2,13 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { midiOf, ticks } from '../../src/core/base';
 import { caretInLetters, chartInLetters } from '../../src/core/chart';
-import { composePiece } from '../../src/core/composing';
+import { checkLesson, composePiece } from '../../src/core/composing';
 import { FEEL_IDS, feelById, feelTempo } from '../../src/core/feel';
 import {
   addPiece,
   changeLine,
   editChartBar,
   fitsBehind,
+  keepBar,
   type Lesson,
   type LinePiece,
   linePiece,
@@ -16,7 +17,9 @@ import {
   putParkedBack,
   setChartText,
   setFeel,
+  setLevel,
   setMetre,
+  setTechnique,
   setTempo,
 } from '../../src/core/lesson';
 import { tempoWithin } from '../../src/core/lesson/commands/settings';
@@ -63,6 +66,40 @@ describe('a feel of another metre', () => {
     expect(line(setFeel(three, PIECE, 'two-beat')).metre).toEqual({ count: 3, unit: 4 });
     const disco = setMetre(setFeel(three, PIECE, 'disco'), PIECE, { count: 3, unit: 4 });
     expect(line(disco)).toMatchObject({ feel: 'disco', metre: { count: 3, unit: 4 } });
+  });
+});
+
+describe('what a line teaches', () => {
+  const ticks = (lesson: Lesson) => [...line(lesson).techniques].sort();
+
+  it('follows the feel as long as nobody chose it', () => {
+    expect(ticks(written)).not.toContain('octave');
+    const disco = setFeel(written, PIECE, 'disco');
+    expect(ticks(disco)).toContain('octave');
+    expect(ticks(setLevel(disco, PIECE, 4))).toEqual(ticks(disco));
+    expect(ticks(setFeel(setLevel(disco, PIECE, 4), PIECE, 'early-ska'))).not.toContain('octave');
+    expect(ticks(setFeel(disco, PIECE, 'early-ska'))).toEqual(ticks(written));
+  });
+
+  it('stays as it was chosen', () => {
+    const chosen = setTechnique(written, PIECE, 'approach note', true);
+    expect(ticks(setFeel(chosen, PIECE, 'disco'))).toEqual(ticks(chosen));
+  });
+});
+
+describe('bars that were only composed', () => {
+  it('are parked without a word, those that a hand wrote or that are kept with one', () => {
+    const told = (lesson: Lesson) =>
+      checkLesson(lesson)
+        .map(({ message }) => message)
+        .join(' ');
+    const other = setChartText(written, PIECE, '| Bb | Eb | Ab | Db |');
+    expect(line(other).parked).toHaveLength(4);
+    expect(told(other)).not.toContain('parked');
+    const kept = keepBar(written, PIECE, 1, true);
+    expect(told(setChartText(kept, PIECE, '| Bb | Eb | Ab | Db |'))).toContain(
+      'One bar of the line is parked',
+    );
   });
 });
 

@@ -3,6 +3,10 @@ import { fileURLToPath } from 'node:url';
 import { test } from 'vitest';
 import { openApp, openBench } from '../support/browser';
 
+/** Pictures that the manifest names. */
+const screen = (name: string): string =>
+  fileURLToPath(new URL(`../../public/screens/${name}.png`, import.meta.url));
+
 const picture = (name: string): string => fileURLToPath(new URL(`./${name}.png`, import.meta.url));
 
 test('the writing page, with the ideas for a bar', async () => {
@@ -12,6 +16,19 @@ test('the writing page, with the ideas for a bar', async () => {
   await page.waitForTimeout(1500);
   await page.screenshot({ path: picture('app') });
   expectClean();
+});
+
+test('the screens of the manifest: the writing page, and the practice page on a phone', async () => {
+  const wide = await openApp({ width: 1280, height: 800 });
+  await wide.page.getByRole('button', { name: /^Bar 2,/ }).waitFor();
+  await wide.page.waitForTimeout(1500);
+  await wide.page.screenshot({ path: screen('wide') });
+  const narrow = await openApp({ width: 390, height: 844, context: { deviceScaleFactor: 2 } });
+  await narrow.page.getByRole('button', { name: 'Export' }).click();
+  await narrow.page.getByRole('menuitem', { name: 'Look at the practice page' }).click();
+  await narrow.page.locator('figure svg').first().waitFor();
+  await narrow.page.waitForTimeout(1500);
+  await narrow.page.screenshot({ path: screen('narrow') });
 });
 
 test('the first page of a handout', async () => {

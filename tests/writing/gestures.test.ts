@@ -6,6 +6,7 @@ import {
   describeAtHand,
   deskOf,
   mend,
+  newPencil,
   wholenessOf,
   writeFromIdea,
   writeMidi,
@@ -14,6 +15,11 @@ import {
 import { Hand } from './hand';
 
 const bars = (hand: Hand) => linePiece(hand.lesson, hand.pencil.pieceId)?.bars ?? [];
+
+it('a pencil begins with the value of the beat: a dotted quarter in 12/8', () => {
+  expect(newPencil('piece-1', 0).value).toBe(960);
+  expect(newPencil('piece-1', 0, { count: 12, unit: 8 }).value).toBe(1440);
+});
 
 describe('writing', () => {
   it('puts a degree of the sounding chord nearest to the last note', () => {

@@ -4,6 +4,7 @@
  */
 import { isAsk } from './asks';
 import { NEWS_FILE } from './news';
+import { receiveShare, SHARE_ADDRESS, takeShared } from './shared';
 import { answer, type Build, fileFor, install, keptText, tidy, type World } from './shelf';
 
 declare const self: ServiceWorkerGlobalScope & { readonly groundBassBuild: Build };
@@ -25,6 +26,10 @@ self.addEventListener('activate', (event) => event.waitUntil(tidyUp().then(() =>
 self.addEventListener('message', (event) => {
   if (isAsk(event.data, 'take over')) event.waitUntil(self.skipWaiting());
   if (isAsk(event.data, 'tidy up')) event.waitUntil(tidyUp());
+  if (isAsk(event.data, 'what was shared')) {
+    const [reply] = event.ports;
+    event.waitUntil(takeShared(world).then((file) => reply?.postMessage(file)));
+  }
   if (isAsk(event.data, 'what is new')) {
     const [reply] = event.ports;
     event.waitUntil(keptText(NEWS_FILE, build, world).then((text) => reply?.postMessage(text)));
@@ -33,6 +38,15 @@ self.addEventListener('message', (event) => {
 
 self.addEventListener('fetch', (event) => {
   const { url, method, mode } = event.request;
+  if (method === 'POST' && url === scope + SHARE_ADDRESS) {
+    event.respondWith(
+      event.request
+        .formData()
+        .then((form) => receiveShare(form, world))
+        .then((address) => Response.redirect(address, 303)),
+    );
+    return;
+  }
   const file = fileFor({ url, method, page: mode === 'navigate' }, build, scope);
   if (file !== null) event.respondWith(answer(file, build, event.request, world));
 });

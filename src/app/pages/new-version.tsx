@@ -5,13 +5,16 @@ import { useStore } from 'zustand';
 import { version as running } from '../../../package.json';
 import { followVersions, type NewVersion, newsSince, type VersionNews } from '../offline';
 import type { Session } from '../state';
+import { openHandedFiles } from './handed';
 import { NewsList } from './news';
 
 /**
- * Keeps the app for the time without a network, and says when a new version is ready. It stands beside the page in an
+ * Keeps the app for the time without a network, opens what the system hands to an installed app, and says when a new
+ * version is ready. It stands beside the page in an
  * element of its own, because it comes long after the first look.
  */
 export async function keepOffline(session: Session): Promise<void> {
+  openHandedFiles(session);
   const version = await followVersions();
   if (version === null) return;
   const place = document.createElement('div');

@@ -1,5 +1,5 @@
 import { barNames, capitalised } from '../base';
-import { deriveSheet, type Lesson, type LinePiece, type LineSheet } from '../lesson';
+import { deriveSheet, isOwn, type Lesson, type LinePiece, type LineSheet } from '../lesson';
 import { checkAims } from './aim-check';
 import { checkHand, type Repair } from './hand-check';
 import { checkMusic } from './music-check';
@@ -46,8 +46,10 @@ function withoutNotes(sheet: LineSheet): Finding[] {
   ];
 }
 
-function parkedBars({ id, parked, parkedSections, aims }: LinePiece): Finding[] {
-  const waiting = new Set([...parked, ...parkedSections].map((part) => part.id));
+function parkedBars({ id, parked: all, parkedSections, aims }: LinePiece): Finding[] {
+  const waiting = new Set([...all, ...parkedSections].map((part) => part.id));
+  // What was only composed is composed again, and need not trouble anyone.
+  const parked = all.filter(isOwn);
   const waitingAims = aims.filter(({ where }) => where.kind !== 'line' && waiting.has(where.id)).length;
   const bars = parked.length === 1 ? 'One bar of the line is' : `${parked.length} bars of the line are`;
   const found: Finding[] = [];

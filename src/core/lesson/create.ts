@@ -1,10 +1,10 @@
 import { bpm, COMMON_TIME, hashText } from '../base';
 import { feelById } from '../feel';
 import { createInstrument, DEFAULT_HAND } from '../fretboard';
-import { TECHNIQUE_ROWS } from '../line';
 import { freshIds } from './identity';
 import type { PlayingSettings } from './playing';
 import { type BlankPiece, LESSON_FORMAT, LESSON_VERSION, type Lesson, type LinePiece } from './types';
+import { usualTechniques } from './usual-techniques';
 
 /** Everyone plays, one bar is counted in, nothing loops: what a teacher expects from the first *Play*. */
 const FIRST_PLAYING: PlayingSettings = {
@@ -38,9 +38,7 @@ export function newLinePiece(id: string, name: string, seed = hashText(id)): Lin
     tempo: bpm(126),
     feel: FIRST_FEEL,
     level: FIRST_LEVEL,
-    techniques: TECHNIQUE_ROWS.filter(
-      (row) => row.belongs(feelById(FIRST_FEEL)) && row.from <= FIRST_LEVEL,
-    ).map(({ technique }) => technique),
+    techniques: usualTechniques(feelById(FIRST_FEEL), FIRST_LEVEL),
     hand: DEFAULT_HAND,
     seed,
     playing: FIRST_PLAYING,

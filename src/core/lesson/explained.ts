@@ -6,6 +6,12 @@ import type { InstrumentSettings, LinePiece } from './types';
 /** The heading of what {@link explainedToStudent} says, on the page and on paper. */
 export const EXPLAINED_HEADING = 'What to practise';
 
+/** A page is laid out several times until it fits, and its sentences are the same: a sheet is made of its instrument. */
+const told = new WeakMap<
+  LineSheet,
+  { readonly piece: LinePiece; readonly brief: boolean; readonly sentences: readonly string[] }
+>();
+
 /**
  * What a line teaches, where to listen and why there is silence, a sentence each, in a beginner's words; empty for an
  * unwritten line.
@@ -13,13 +19,18 @@ export const EXPLAINED_HEADING = 'What to practise';
  */
 export function explainedToStudent(
   piece: LinePiece,
-  { chart, key, bars, noteNames }: LineSheet,
+  sheet: LineSheet,
   instrument: InstrumentSettings,
   { brief = false }: { readonly brief?: boolean } = {},
 ): readonly string[] {
-  return explainToStudent(
+  const known = told.get(sheet);
+  if (known !== undefined && known.piece === piece && known.brief === brief) return known.sentences;
+  const { chart, key, bars, noteNames } = sheet;
+  const sentences = explainToStudent(
     lineRequest(piece, chart, key, instrument, noteNames),
     bars.map(({ notes }) => notes.map(({ note }) => note)),
     { brief },
   );
+  told.set(sheet, { piece, brief, sentences });
+  return sentences;
 }

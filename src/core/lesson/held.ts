@@ -7,3 +7,6 @@ import type { LineBar } from './types';
 export const isHeld = (bar: LineBar | undefined): boolean =>
   bar !== undefined &&
   (bar.kept || bar.over !== undefined || bar.notes.some(({ pins }) => pins !== undefined));
+
+/** Whether a bar is more than what composing made and can make again: a hand wrote it, or somebody kept it. */
+export const isOwn = (bar: LineBar): boolean => bar.origin === 'hand' || isHeld(bar);

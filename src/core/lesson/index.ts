@@ -55,7 +55,7 @@ export { EXPLAINED_HEADING, explainedToStudent } from './explained';
 export { describeLessonProblem, type LessonProblem, parseLesson, printLesson, readLesson } from './file';
 export { levelFret, type NotePlace, playingHand } from './fingering';
 export { type HandLine, handLine, type Passage, pinPlace, type WayToPlay, waysToPlay } from './hand';
-export { isHeld } from './held';
+export { isHeld, isOwn } from './held';
 export { freshIds } from './identity';
 export { whyNotKept } from './keepable';
 export { keyChanges } from './key-changes';

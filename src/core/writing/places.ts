@@ -1,16 +1,16 @@
-import { type LineNote, stringNumber } from '../base';
+import { beatTicks, COMMON_TIME, type LineNote, type Metre, stringNumber } from '../base';
 import { deriveSheet, type Lesson, type SheetNote } from '../lesson';
 import { type Desk, deskOf, lengthOf, notesIn } from './context';
 import type { Gesture, Moment, Pencil } from './types';
-import { isDotted, QUARTER } from './values';
+import { isDotted } from './values';
 
-/** A pencil at the beginning of a bar. */
-export const newPencil = (pieceId: string, bar: number): Pencil => ({
+/** A pencil at the beginning of a bar, with the value of the metre's beat. */
+export const newPencil = (pieceId: string, bar: number, metre: Metre = COMMON_TIME): Pencil => ({
   pieceId,
   bar,
   tick: 0,
   next: null,
-  value: QUARTER,
+  value: beatTicks(metre),
   after: null,
   from: null,
   way: 'note by note',

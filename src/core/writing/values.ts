@@ -6,8 +6,6 @@ const PLAIN = [240, 480, 960, 1920, 3840] as const;
 /** Two thirds of a plain value; triplets of eighths, quarters and halves are what is taught. */
 const triplet = (plain: number): number => (plain * 2) / 3;
 
-export const QUARTER: Ticks = ticks(960);
-
 /** The values that a note can be made in one step, as the toolbar shows them. */
 export const NOTE_VALUES: readonly Ticks[] = PLAIN.map(ticks);
 

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import { shareParts } from '../../../core/base';
-import { discardParked, forgetMeant, isMeant, type Lesson, meanIt } from '../../../core/lesson';
+import { discardParked, forgetMeant, isMeant, isOwn, type Lesson, meanIt } from '../../../core/lesson';
 import type { NoAnswer } from '../../../workers';
 import type { CheckedFinding, FoundRepair } from '../../composer';
 import { useAtWork, useEditor } from '../at-work';
@@ -17,7 +17,7 @@ export function LessonCheck({ lesson }: { readonly lesson: Lesson }) {
   const findings = checked?.answer ?? NOTHING;
   const isFresh = checked?.of === lesson;
   const repairs = useRepairs(isFresh ? findings : NOTHING);
-  const parked = lesson.pieces.filter((piece) => piece.kind === 'line' && piece.parked.length > 0);
+  const parked = lesson.pieces.filter((piece) => piece.kind === 'line' && piece.parked.some(isOwn));
   const pencil = useEditor((state) => state.pencil);
   const pieceOf = (id: string) => lesson.pieces.find((piece) => piece.id === id);
   const isMeantSo = (finding: CheckedFinding) => {

@@ -1,6 +1,13 @@
 import { barName } from '../../../core/base';
 import { signatureText } from '../../../core/chart';
-import { fitsBehind, type LineBar, type LinePiece, MOST_PARKED, putParkedBack } from '../../../core/lesson';
+import {
+  fitsBehind,
+  isOwn,
+  type LineBar,
+  type LinePiece,
+  MOST_PARKED,
+  putParkedBack,
+} from '../../../core/lesson';
 import { formatNameIn, type Naming } from '../../../core/theory';
 import { useAtWork, useEditor } from '../at-work';
 
@@ -16,7 +23,9 @@ interface ParkedProps {
 
 /** Bars of the line that the chart has no place for: what they hold, and how they come back. */
 export function ParkedBars({ piece, noteNames }: ParkedProps) {
-  const count = piece.parked.length;
+  // What was only composed comes back by itself with its chords, or is composed again.
+  const parked = piece.parked.filter(isOwn);
+  const count = parked.length;
   return (
     <div className="harmony">
       <p role="status">
@@ -27,13 +36,13 @@ export function ParkedBars({ piece, noteNames }: ParkedProps) {
         <details className="chords-at-work">
           <summary>What is parked</summary>
           <ul aria-label="Parked bars">
-            {piece.parked.map((bar) => (
+            {parked.map((bar) => (
               <li key={bar.id}>
                 <Parked bar={bar} noteNames={noteNames} />
               </li>
             ))}
           </ul>
-          {count >= MOST_PARKED && (
+          {piece.parked.length >= MOST_PARKED && (
             <p>More than {MOST_PARKED} are not kept: the oldest give way, those first that were composed.</p>
           )}
           <p>Choose a bar on the sheet to put one back behind it.</p>

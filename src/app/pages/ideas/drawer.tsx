@@ -151,7 +151,9 @@ export const IdeaDrawer = memo(function IdeaDrawer({
             <button
               type="button"
               className="button"
-              onClick={() => session.editor.setState({ pencil: newPencil(piece.id, bar), said: '' })}
+              onClick={() =>
+                session.editor.setState({ pencil: newPencil(piece.id, bar, written.written.metre), said: '' })
+              }
             >
               Write by hand
             </button>
