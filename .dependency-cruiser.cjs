@@ -20,6 +20,7 @@ const rows = [
     ['core/base', 'core/theory', 'core/chart', 'core/fretboard', 'core/feel', 'core/line', 'core/lesson'],
   ],
   ['core/shelf', ['core/base', 'core/theory', 'core/feel', 'core/line', 'core/lesson']],
+  ['core/versions', ['core/base', 'core/theory', 'core/chart', 'core/lesson']],
   ['core/playing', ['core/base', 'core/feel', 'core/lesson']],
   ['core/practising', ['core/base', 'core/lesson', 'core/playing']],
   [

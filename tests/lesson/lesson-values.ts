@@ -14,6 +14,13 @@ interface Definition {
 
 /** Parts that a lesson holds in several places, so that what comes with them is one line. */
 const SHORT: readonly (readonly [path: RegExp, name: string])[] = [
+  // A version holds parts of a lesson, in its own words only where it says what differs.
+  [/^versions\[\]\.(?=pieces\[\]|handout\.)/, ''],
+  [/^versions\[\]\.own\./, ''],
+  [/^versions\[\]\.lines\[\]\.own\./, 'pieces[].'],
+  [/^versions\[\]\.lines\[\]\.added\[\]/, 'pieces[].bars[]'],
+  [/^versions\[\]\.lines\[\]\.bars\[\]\.(?:written\.)?(?=dynamics\[\]|origin = )/, 'bar.'],
+  [/^versions\[\]\.lines\[\]\.bars\[\]\.written\.(?:notes|over|was)\[\]/, 'note'],
   [/^pieces\[\]\.(?:bars|parked|takes\[\]\.bars)\[\]/, 'bar'],
   [/^(?:bar\.(?:notes|over)|pieces\[\]\.buildUp\.edits\[\]\.notes)\[\]/, 'note'],
   [/^pieces\[\]\.buildUp\.(?:leftOut\[\]|edits\[\]\.stage)(?= = )/, 'stage'],

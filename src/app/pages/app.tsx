@@ -15,7 +15,7 @@ export function App({ session, playback }: AppProps) {
   const practice = usePracticeView();
   return (
     <ProblemBoundary
-      onSave={() => saveLessonFile(session.lessons.getState().lesson)}
+      onSave={() => saveLessonFile(session.lessons.getState().document)}
       onFail={session.failed}
       isSaved={() => session.editor.getState().saving.kind !== 'failed'}
     >

@@ -38,6 +38,8 @@ interface KeeperParts {
   /** The time of day, in milliseconds since 1970. */
   readonly today: () => number;
   readonly freshId: () => string;
+  /** Fetches what is needed to read a lesson; false where that cannot be had. */
+  readonly prepare: (lesson: Lesson) => Promise<boolean>;
   /** A lesson now stands on this device. */
   readonly onSaved: (lesson: Lesson) => Promise<void>;
 }
@@ -75,7 +77,7 @@ export function startKeeper(parts: KeeperParts): Keeper {
   let stopRetry = (): void => {};
   let stopped = false;
 
-  const isDirty = (): boolean => !seat.shown && lessons.getState().lesson !== seat.saved;
+  const isDirty = (): boolean => !seat.shown && lessons.getState().document !== seat.saved;
 
   const state = (): SavingState => {
     if (seat.removed) return { kind: 'failed', sentence: REMOVED };
@@ -110,9 +112,10 @@ export function startKeeper(parts: KeeperParts): Keeper {
   };
 
   /** What another window has made of the lesson at hand: followed, or both are kept. */
-  const meet = (theirs: Exclude<FoundLesson, { kind: 'none' }>): void => {
-    const { lesson } = lessons.getState();
-    const same = theirs.kind === 'lesson' ? shareParts(lesson, theirs.lesson) : null;
+  const meet = async (theirs: Exclude<FoundLesson, { kind: 'none' }>): Promise<void> => {
+    const canBeRead = theirs.kind === 'lesson' && (await parts.prepare(theirs.lesson));
+    const { document: lesson } = lessons.getState();
+    const same = canBeRead ? shareParts(lesson, theirs.lesson) : null;
     if (same !== null && (same === lesson || !isDirty())) {
       seat = { saved: same, base: theirs.revision, shown: false, removed: false };
       lessons.follow(same);
@@ -143,7 +146,7 @@ export function startKeeper(parts: KeeperParts): Keeper {
   const saveOnce = async (): Promise<Result<null, string>> => {
     timer.begun();
     const mine = seat;
-    const { lesson } = lessons.getState();
+    const { document: lesson } = lessons.getState();
     const result = await storage.save(lesson, mine.base, parts.today());
     if (result.ok) {
       mine.saved = lesson;
@@ -155,7 +158,7 @@ export function startKeeper(parts: KeeperParts): Keeper {
       fails(result.problem.sentence);
       return failure(result.problem.sentence);
     } else if (mine === seat) {
-      meet(result.problem.by);
+      await meet(result.problem.by);
     }
     return success(null);
   };
@@ -185,7 +188,7 @@ export function startKeeper(parts: KeeperParts): Keeper {
     } else if (storage.isOwn(found.value.revision)) {
       mine.base = found.value.revision;
     } else if (found.value.revision !== mine.base) {
-      meet(found.value);
+      await meet(found.value);
     }
     if (isDirty()) await saveOnce();
     else works();
@@ -229,7 +232,7 @@ export function startKeeper(parts: KeeperParts): Keeper {
   };
 
   const unsubscribe = lessons.subscribe((now, before) => {
-    if (now.lesson === before.lesson) return;
+    if (now.document === before.document) return;
     if (isDirty()) {
       seat.removed = false;
       timer.changed();

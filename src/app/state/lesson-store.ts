@@ -2,9 +2,14 @@ import { createStore } from 'zustand/vanilla';
 import { type Lesson, whyNotKept } from '../../core/lesson';
 import { type History, mapDocuments, newHistory, record, redo, type Step, undo } from './history';
 
-/** The document and its history; everything in here is undone together, and only `lesson` is saved. */
+/** What makes a plain lesson of a document that has versions; it is fetched for the first that has any. */
+export type Versions = typeof import('../../core/versions');
+
+/** The document and its history; everything in here is undone together, and only `document` is saved. */
 export interface LessonState {
+  /** What is worked on: the open version of the document, or the document itself where it has no versions. */
   readonly lesson: Lesson;
+  readonly document: Lesson;
   /** Name of the step that *Undo* takes back, or null when there is none. */
   readonly undoLabel: string | null;
   /** Name of the step that *Redo* brings back, or null when there is none. */
@@ -35,9 +40,19 @@ const settled = (lesson: Lesson): Lesson => (import.meta.env.PROD ? lesson : dee
 
 const settledStep = (step: Step<Lesson>): Step<Lesson> => ({ ...step, document: settled(step.document) });
 
-const stateOf = (history: History<Lesson>, opening: number): LessonState => ({
+/** @throws Error for a document with versions before what reads them is here. */
+function needed(versions: Versions | null): Versions {
+  if (versions === null) throw new Error('A document with versions needs their room first.');
+  return versions;
+}
+
+const stateOf = (history: History<Lesson>, opening: number, versions: Versions | null): LessonState => ({
   opening,
-  lesson: history.present,
+  document: history.present,
+  lesson:
+    history.present.versions === undefined
+      ? history.present
+      : settled(needed(versions).lessonAsOpen(history.present)),
   undoLabel: history.past.at(-1)?.label ?? null,
   redoLabel: history.future[0]?.label ?? null,
 });
@@ -51,37 +66,63 @@ export function createLessonStore(
   initial: Lesson,
   onRefused: (sentence: string) => void = () => undefined,
   whyRefused: (next: Lesson, before: Lesson) => string | null = whyNotKept,
+  versions: Versions | null = null,
 ) {
   let history = newHistory(settled(initial));
   let opening = 0;
-  const store = createStore<LessonState>(() => stateOf(history, opening));
+  let tools = versions;
+  const store = createStore<LessonState>(() => stateOf(history, opening, tools));
   const take = (next: History<Lesson>) => {
     if (next !== history) {
       history = next;
-      store.setState(stateOf(history, opening));
+      store.setState(stateOf(history, opening, tools));
     }
   };
+  /** The document with an edited lesson in the place of the one that is worked on. */
+  const stored = (next: Lesson): Lesson =>
+    history.present.versions === undefined ? next : settled(needed(tools).storeEdited(history.present, next));
   return {
     getState: store.getState,
     getInitialState: store.getInitialState,
     subscribe: store.subscribe,
     /** Runs an edit command on the document as one step (or as part of the last, see {@link Change.join}). */
     change(command: (lesson: Lesson) => Lesson, change: Change): void {
-      const next = settled(command(history.present));
-      const refused = next === history.present ? null : whyRefused(next, history.present);
-      if (refused === null) take(record(history, next, change.label, change.join ?? null));
+      const { lesson } = store.getState();
+      const next = settled(command(lesson));
+      if (next === lesson) return;
+      const document = stored(next);
+      const refused = whyRefused(next, lesson) ?? (document === next ? null : whyNotKept(document));
+      if (refused === null) take(record(history, document, change.label, change.join ?? null));
       else onRefused(refused);
     },
     /** The document with its history, to be kept for later. */
     history: (): History<Lesson> => history,
     /** Puts steps of before the document was opened in front of its history. */
     remember(before: History<Lesson>): void {
+      const steps = [...before.past, ...before.future];
+      if (tools === null && steps.some(({ document }) => document.versions !== undefined)) return;
       const untouched = history.past.length === 0 && history.future.length === 0;
       take({
         ...history,
         past: [...before.past.map(settledStep), ...history.past],
         future: untouched ? before.future.map(settledStep) : history.future,
       });
+    },
+    /** What reads versions is here. */
+    knowVersions: (room: Versions) => {
+      tools = room;
+    },
+    /**
+     * Runs a command on the document with all its versions as one step; `null` for no step, as where another version
+     * is opened.
+     */
+    changeDocument(command: (document: Lesson) => Lesson, change: Change | null): void {
+      const next = settled(command(history.present));
+      if (next === history.present) return;
+      const refused = change === null ? null : (whyRefused(next, history.present) ?? whyNotKept(next));
+      if (refused !== null) onRefused(refused);
+      else if (change === null) take({ ...history, present: next, joinKey: null });
+      else take(record(history, next, change.label, change.join ?? null));
     },
     undo: () => take(undo(history)),
     redo: () => take(redo(history)),

@@ -77,7 +77,7 @@ export function startPastKeeper(parts: PastKeeperParts): PastKeeper {
       stopFetch();
       return;
     }
-    if (now.lesson === before.lesson || parts.isOnlyShown()) return;
+    if (now.document === before.document || parts.isOnlyShown()) return;
     dirty = true;
     stopTimer();
     stopTimer = clock.after(PAUSE, () => void flush());
@@ -86,8 +86,8 @@ export function startPastKeeper(parts: PastKeeperParts): PastKeeper {
     const isNewDay = day !== dayOf(time);
     day = dayOf(time);
     if (isLargeChange(before.lesson, now.lesson))
-      void storage.keepState(before.lesson, time, stepName(now, before));
-    else if (isNewDay) void storage.keepState(before.lesson, time, null);
+      void storage.keepState(before.document, time, stepName(now, before));
+    else if (isNewDay) void storage.keepState(before.document, time, null);
   });
 
   return {

@@ -18,7 +18,7 @@ import { type Earlier, earlierStateOf } from './earlier';
 import { createEditorStore, type FileReading } from './editor-store';
 import { firstLesson, sampleMark } from './first-lesson';
 import { AS_IT_CAME, ONLY_SHOWN, startKeeper } from './keeper';
-import { createLessonStore } from './lesson-store';
+import { type Change, createLessonStore, type Versions } from './lesson-store';
 import { type WatchPage, watchPage } from './page-watch';
 import { startPastLater } from './past-later';
 
@@ -50,6 +50,10 @@ const NOT_OF_NOW =
 /** Why what is only shown is not changed. */
 const whyOnlyShown = (reading: FileReading | null): string =>
   reading?.only?.earlier === undefined ? NOT_CHANGED : NOT_OF_NOW;
+const NO_VERSIONS =
+  'What reads the versions of a lesson could not be loaded, so nothing was changed. Check that the page is still reachable and try again.';
+
+const fetchVersions = (): Promise<Versions> => import('../../core/versions');
 
 const NO_COMPOSER =
   'The composer could not be loaded, so the line is as it was. Check that the page is still reachable and try again.';
@@ -82,6 +86,7 @@ export async function startSession(
 ) {
   const first = await firstLesson(storage, await guard.begin(), freshLessonId);
   guard.opening(first.name);
+  const versions = first.lesson.versions === undefined ? null : await fetchVersions();
   const lessons = createLessonStore(
     first.lesson,
     (notice) => editor.setState({ notice }),
@@ -89,7 +94,18 @@ export async function startSession(
       keeper.isOnlyShown() && !differInUseOnly(next, before)
         ? whyOnlyShown(editor.getState().reading)
         : (whyNotInMetre(next, before) ?? whyNotKept(next)),
+    versions,
   );
+  /** Fetches what reads versions where a lesson has any; false where it cannot be had. */
+  const prepare = async (lesson: Lesson): Promise<boolean> => {
+    if (lesson.versions === undefined) return true;
+    try {
+      lessons.knowVersions(await fetchVersions());
+      return true;
+    } catch {
+      return false;
+    }
+  };
   const editor = createEditorStore(firstPiece(first.lesson));
   editor.setState({
     rescue: first.rescue,
@@ -124,6 +140,7 @@ export async function startSession(
     clock,
     today: Date.now,
     freshId: freshLessonId,
+    prepare,
     onSaved: async ({ id }) => {
       if (lessons.getState().lesson.id === id) await note(id);
     },
@@ -153,10 +170,11 @@ export async function startSession(
     }
   });
 
-  lessons.subscribe(({ lesson, redoLabel }, { lesson: before }) => {
+  lessons.subscribe(({ lesson, redoLabel, document }, { lesson: before, document: documentBefore }) => {
     const { justParked } = editor.getState();
+    const isSame = lesson.id === before.id && document.open === documentBefore.open;
     // What undoing parks was parked before.
-    const parked = lesson.id === before.id && redoLabel === null ? newlyParked(lesson, before) : [];
+    const parked = isSame && redoLabel === null ? newlyParked(lesson, before) : [];
     if (parked.length > 0 || justParked.length > 0) editor.setState({ justParked: parked });
   });
 
@@ -171,8 +189,12 @@ export async function startSession(
     from: Parameters<typeof keeper.seat>[1] = null,
     name = lesson.id,
   ): Promise<boolean> => {
+    if (!(await prepare(lesson))) {
+      editor.setState({ notice: NO_VERSIONS });
+      return false;
+    }
     const kept = await keeper.flush();
-    if (!kept.ok && lessons.getState().lesson !== safe) {
+    if (!kept.ok && lessons.getState().document !== safe) {
       editor.setState({ notice: NOT_OPENED });
       return false;
     }
@@ -230,8 +252,7 @@ export async function startSession(
 
   /** From now on the lesson that was only shown is one of this device, and can be changed. */
   const makeCopy = async (): Promise<void> => {
-    const { lesson } = lessons.getState();
-    keeper.seat(lesson, null);
+    keeper.seat(lessons.getState().document, null);
     editor.setState({ notice: null, reading: null });
     await keeper.flush();
   };
@@ -303,6 +324,22 @@ export async function startSession(
       const goes = pencil !== null && bar !== null && pencil.pieceId === pieceId;
       const there = goes && pencil.bar !== bar ? { ...pencil, bar, tick: 0, next: null, from: null } : pencil;
       editor.setState({ pieceId, bar, pencil: goes ? there : null });
+    },
+    /**
+     * Does something to the versions of the lesson, once what reads them is here.
+     * @param change - the step that it is; null for none, as where another version is opened
+     */
+    async changeVersions(
+      command: (versions: Versions, document: Lesson) => Lesson,
+      change: Change | null,
+    ): Promise<void> {
+      try {
+        const room = await fetchVersions();
+        lessons.knowVersions(room);
+        lessons.changeDocument((document) => command(room, document), change);
+      } catch {
+        editor.setState({ notice: NO_VERSIONS });
+      }
     },
     dismissNotice: () => editor.setState({ notice: null }),
     /** The teacher has taken note of what was read from a file. */

@@ -10,7 +10,7 @@ export const fieldTable =
     table;
 
 /** The fields that matter, in the order of the table. */
-const fieldsThatMatter = <Fields>(table: FieldTable<Fields>): readonly (keyof Fields)[] =>
+export const fieldsThatMatter = <Fields>(table: FieldTable<Fields>): readonly (keyof Fields)[] =>
   // The keys of an object literal are those that its type names.
   (Object.keys(table) as (keyof Fields)[]).filter((name) => table[name]);
 

@@ -26,3 +26,6 @@ export function shareParts<Document extends object>(before: Document, after: Doc
   // Equal in every part, it has the type of what it was made from.
   return shareValue(before, after) as Document;
 }
+
+/** Whether two plain documents hold the same, wherever each came from. */
+export const alike = (one: unknown, other: unknown): boolean => shareValue(one, other) === one;

@@ -47,7 +47,7 @@ export {
   TEMPO_RANGE,
 } from './commands/settings';
 export { forgetTake, MOST_TAKES } from './commands/takes';
-export { transposeBy, transposeLesson, transposeTo } from './commands/transpose';
+export { transposeBy, transposeLesson, transposePiece, transposeTo } from './commands/transpose';
 export * from './count';
 export { newBlankPiece, newLesson, newLinePiece } from './create';
 export { type Exit, exitsOf } from './exits';
@@ -56,7 +56,7 @@ export { describeLessonProblem, type LessonProblem, parseLesson, printLesson, re
 export { levelFret, type NotePlace, playingHand } from './fingering';
 export { type HandLine, handLine, type Passage, pinPlace, type WayToPlay, waysToPlay } from './hand';
 export { isHeld, isOwn } from './held';
-export { freshIds } from './identity';
+export { freshIds, idsOf, lastNumber } from './identity';
 export { whyNotKept } from './keepable';
 export { keyChanges } from './key-changes';
 export { LESSON_LIMITS } from './limits';

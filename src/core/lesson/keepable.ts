@@ -1,8 +1,24 @@
 import type * as z from 'zod/mini';
 import { rememberedFor } from '../base';
 import { LESSON_LIMITS } from './limits';
-import { blankPieceSchema, lessonHeadSchema, lineBarSchema, linePieceSchema, takeSchema } from './schema';
-import { BAR_WORDS_LENGTH, type Lesson, type Piece, PRACTICE_STEPS } from './types';
+import {
+  blankPieceSchema,
+  lessonHeadSchema,
+  lineBarSchema,
+  linePieceSchema,
+  takeSchema,
+  versionBarSchema,
+  versionLineSchema,
+  versionSchema,
+} from './schema';
+import {
+  BAR_WORDS_LENGTH,
+  type Lesson,
+  type LessonVersion,
+  type Piece,
+  PRACTICE_STEPS,
+  type VersionLine,
+} from './types';
 
 /** Parts of documents that are known to be read again as they are; documents never change in place. */
 const known = new WeakSet<object>();
@@ -40,11 +56,42 @@ function faultInPiece(piece: Piece): readonly string[] | null {
   );
 }
 
-function faultInLesson(lesson: Lesson): readonly string[] | null {
-  const { pieces, ...head } = lesson;
-  if (pieces.length === 0 || pieces.length > LESSON_LIMITS.pieces) return ['pieces'];
+function faultInPieces(pieces: readonly Piece[]): readonly string[] | null {
+  if (pieces.length > LESSON_LIMITS.pieces) return ['pieces'];
   for (const piece of pieces) {
     const fault = faultInPiece(piece);
+    if (fault !== null) return fault;
+  }
+  return null;
+}
+
+const faultInVersionLine = (line: VersionLine): readonly string[] | null =>
+  known.has(line)
+    ? null
+    : (faultInAll(versionBarSchema, line.bars ?? []) ??
+      faultInAll(lineBarSchema, line.added ?? []) ??
+      faultIn(versionLineSchema, line, { ...line, bars: [], added: [] }));
+
+function faultInVersion(version: LessonVersion): readonly string[] | null {
+  if (known.has(version)) return null;
+  for (const line of version.lines) {
+    const fault = faultInVersionLine(line);
+    if (fault !== null) return fault;
+  }
+  return (
+    faultInPieces(version.pieces ?? []) ??
+    faultIn(versionSchema, version, { ...version, lines: [], pieces: [] })
+  );
+}
+
+function faultInLesson(lesson: Lesson): readonly string[] | null {
+  const { pieces, versions = [], ...head } = lesson;
+  if (pieces.length === 0) return ['pieces'];
+  const inPieces = faultInPieces(pieces);
+  if (inPieces !== null) return inPieces;
+  if (versions.length > LESSON_LIMITS.versions) return ['versions'];
+  for (const version of versions) {
+    const fault = faultInVersion(version);
     if (fault !== null) return fault;
   }
   return faultIn(lessonHeadSchema, lesson, head);
@@ -70,9 +117,25 @@ const bytesOfPiece = rememberedFor((piece: Piece): number =>
       bytesOfAll(piece.takes),
 );
 
+const bytesOfPieces = (pieces: readonly Piece[]): number =>
+  pieces.reduce((sum, piece) => sum + bytesOfPiece(piece), 0);
+
+const bytesOfVersion = rememberedFor(
+  ({ lines, pieces = [], ...rest }: LessonVersion): number =>
+    bytesOf(rest) +
+    bytesOfPieces(pieces) +
+    lines.reduce(
+      (sum, { bars = [], added = [], ...line }) => sum + bytesOf(line) + bytesOfAll(bars) + bytesOfAll(added),
+      0,
+    ),
+);
+
 /** A logo is long, and is in the handout's settings. */
-const bytesOfLesson = ({ pieces, handout, ...head }: Lesson): number =>
-  pieces.reduce((sum, piece) => sum + bytesOfPiece(piece), bytesOf(head) + bytesOfPart(handout));
+const bytesOfLesson = ({ pieces, versions = [], handout, ...head }: Lesson): number =>
+  versions.reduce(
+    (sum, version) => sum + bytesOfVersion(version) + 1,
+    bytesOf(head) + bytesOfPart(handout) + bytesOfPieces(pieces),
+  );
 
 const TOO_LARGE =
   'A lesson has room for about 4.8 MB, and this would make it larger: go on in another lesson. The lesson is as it was.';
@@ -90,6 +153,7 @@ const SAID: Readonly<Record<string, string>> = {
   words: `The words above a bar have at most ${BAR_WORDS_LENGTH} characters`,
   steps: `A handout has at most ${PRACTICE_STEPS.most} practice steps of ${PRACTICE_STEPS.length} characters`,
   logo: 'This picture is too large for a logo',
+  versions: `A lesson has at most ${LESSON_LIMITS.versions} versions`,
   pieces: `A lesson has at most ${LESSON_LIMITS.pieces} pieces`,
   bars: `A line has at most ${inThousands(LESSON_LIMITS.bars)} bars`,
   aims: 'There are more aims than a line can keep',

@@ -18,4 +18,5 @@ export const LESSON_LIMITS = {
   strings: 8,
   sections: MOST_BARS,
   takes: 12,
+  versions: 64,
 } as const;

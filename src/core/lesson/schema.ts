@@ -27,6 +27,8 @@ import {
   LESSON_VERSION,
   type Lesson,
   MOST_STAGE_ROUNDS,
+  OPTIONAL_IN_HANDOUT,
+  OPTIONAL_IN_LINE,
   PRACTICE_STEPS,
   STAGE_VIEWS,
 } from './types';
@@ -253,9 +255,7 @@ const buildUpSchema = z.object({
     .check(z.maxLength(LESSON_LIMITS.bars)),
 });
 
-export const linePieceSchema = z.object({
-  kind: z.literal('line'),
-  id: name,
+const lineStart = {
   name,
   chartText: z.string().check(z.maxLength(LESSON_LIMITS.text)),
   key: z.nullable(keySchema),
@@ -268,8 +268,9 @@ export const linePieceSchema = z.object({
   hand: handSchema,
   seed: whole(0, 0xffffffff),
   playing: playingSchema,
-  bars: z.array(lineBarSchema).check(z.maxLength(LESSON_LIMITS.bars)),
-  parked: z.array(lineBarSchema).check(z.maxLength(LESSON_LIMITS.bars)),
+};
+
+const lineEnd = {
   aims: z.array(aimSchema).check(z.maxLength(2 * LESSON_LIMITS.bars)),
   sections: z.array(sectionSchema).check(z.maxLength(LESSON_LIMITS.sections)),
   parkedSections: z.array(sectionSchema).check(z.maxLength(LESSON_LIMITS.sections)),
@@ -277,6 +278,17 @@ export const linePieceSchema = z.object({
   takes: z.array(takeSchema).check(z.maxLength(LESSON_LIMITS.takes)),
   buildUp: z.exactOptional(buildUpSchema),
   leftOut: z.exactOptional(blocksSchema),
+};
+
+const barsSchema = z.array(lineBarSchema).check(z.maxLength(LESSON_LIMITS.bars));
+
+export const linePieceSchema = z.object({
+  kind: z.literal('line'),
+  id: name,
+  ...lineStart,
+  bars: barsSchema,
+  parked: barsSchema,
+  ...lineEnd,
 });
 
 export const blankPieceSchema = z.object({
@@ -288,7 +300,7 @@ export const blankPieceSchema = z.object({
   leftOut: z.exactOptional(blocksSchema),
 });
 
-const handoutSchema = z.object({
+const handoutShape = {
   paper: z.enum(['A4', 'Letter']),
   degrees: z.boolean(),
   fingers: z.boolean(),
@@ -312,25 +324,102 @@ const handoutSchema = z.object({
       .string()
       .check(z.maxLength(LESSON_LIMITS.logo), z.regex(/^data:image\/(png|jpeg);base64,[A-Za-z0-9+/=]+$/)),
   ),
+};
+
+const pieceSchema = z.discriminatedUnion('kind', [linePieceSchema, blankPieceSchema]);
+
+const textShape = {
+  title: name,
+  notes: z.string().check(z.maxLength(LESSON_LIMITS.text)),
+  noteNames: z.exactOptional(z.enum(NAMINGS)),
+};
+
+const instrumentSchema = z.object({
+  openStrings: z.array(pitchSchema).check(z.minLength(3), z.maxLength(LESSON_LIMITS.strings)),
+  frets: whole(12, 36),
+  scaleLength: z.number().check(z.gte(300), z.lte(1200)),
+  leftHanded: z.exactOptional(z.boolean()),
+});
+
+type Shape = Readonly<Record<string, z.ZodMiniType>>;
+
+/** The same fields, each of which may be left out. */
+const partOf = <Fields extends Shape>(shape: Fields) =>
+  // Each entry is wrapped, and no name is added or lost.
+  Object.fromEntries(Object.entries(shape).map(([field, schema]) => [field, z.exactOptional(schema)])) as {
+    readonly [Field in keyof Fields]: z.ZodMiniExactOptional<Fields[Field]>;
+  };
+
+const ids = (most: number) => z.array(name).check(z.maxLength(most));
+
+/** Octaves that a version may lie from its tune, in staff steps and half steps. */
+const MOST_OCTAVES = 4;
+
+const versionNotesSchema = z.object({
+  harmony,
+  origin: lineBarSchema.shape.origin,
+  notes: sortedNotes,
+  over: z.exactOptional(sortedNotes),
+  was: sortedNotes,
+});
+
+export const versionBarSchema = z.object({
+  id: name,
+  written: z.exactOptional(versionNotesSchema),
+  kept: z.exactOptional(z.boolean()),
+  position: z.exactOptional(fretSchema),
+  dynamics: z.exactOptional(dynamicsSchema),
+  words: z.exactOptional(z.string().check(z.maxLength(BAR_WORDS_LENGTH))),
+});
+
+export const versionLineSchema = z.object({
+  id: name,
+  moved: z.exactOptional(
+    z.object({
+      steps: whole(-7 * MOST_OCTAVES, 7 * MOST_OCTAVES),
+      halfSteps: whole(-12 * MOST_OCTAVES, 12 * MOST_OCTAVES),
+    }),
+  ),
+  own: z.object(partOf({ ...lineStart, ...lineEnd })),
+  without: z.exactOptional(z.array(z.enum(OPTIONAL_IN_LINE))),
+  bars: z.exactOptional(z.array(versionBarSchema).check(z.maxLength(2 * LESSON_LIMITS.bars))),
+  added: z.exactOptional(z.array(lineBarSchema).check(z.maxLength(2 * LESSON_LIMITS.bars))),
+  order: z.exactOptional(ids(LESSON_LIMITS.bars)),
+  parked: z.exactOptional(ids(LESSON_LIMITS.bars)),
 });
 
 const uniqueIds = (things: readonly { readonly id: string }[]) =>
   new Set(things.map((thing) => thing.id)).size === things.length;
 
+export const versionSchema = z.object({
+  id: name,
+  name,
+  own: z.object({ ...partOf(textShape), instrument: instrumentSchema }),
+  handout: z.exactOptional(z.object(partOf(handoutShape))),
+  bare: z.exactOptional(z.array(z.enum(OPTIONAL_IN_HANDOUT))),
+  lines: z
+    .array(versionLineSchema)
+    .check(z.maxLength(LESSON_LIMITS.pieces), z.refine(uniqueIds, 'two lines of a version share one id')),
+  pieces: z.exactOptional(
+    z
+      .array(pieceSchema)
+      .check(z.maxLength(LESSON_LIMITS.pieces), z.refine(uniqueIds, 'two pieces share one id')),
+  ),
+  without: z.exactOptional(ids(LESSON_LIMITS.pieces)),
+  order: z.exactOptional(ids(LESSON_LIMITS.pieces)),
+});
+
 const headShape = {
   format: z.literal(LESSON_FORMAT),
   version: z.literal(LESSON_VERSION),
   id: name,
-  title: name,
-  notes: z.string().check(z.maxLength(LESSON_LIMITS.text)),
-  instrument: z.object({
-    openStrings: z.array(pitchSchema).check(z.minLength(3), z.maxLength(LESSON_LIMITS.strings)),
-    frets: whole(12, 36),
-    scaleLength: z.number().check(z.gte(300), z.lte(1200)),
-    leftHanded: z.exactOptional(z.boolean()),
-  }),
-  handout: handoutSchema,
-  noteNames: z.exactOptional(z.enum(NAMINGS)),
+  title: textShape.title,
+  notes: textShape.notes,
+  instrument: instrumentSchema,
+  handout: z.object(handoutShape),
+  noteNames: textShape.noteNames,
+  open: z.exactOptional(name),
+  idsUpTo: z.exactOptional(whole(0, Number.MAX_SAFE_INTEGER)),
 };
 
 /** The lesson without its pieces. */
@@ -340,8 +429,13 @@ export const lessonHeadSchema = z.object(headShape);
 export const lessonSchema = z.object({
   ...headShape,
   pieces: z
-    .array(z.discriminatedUnion('kind', [linePieceSchema, blankPieceSchema]))
+    .array(pieceSchema)
     .check(z.minLength(1), z.maxLength(LESSON_LIMITS.pieces), z.refine(uniqueIds, 'two pieces share one id')),
+  versions: z.exactOptional(
+    z
+      .array(versionSchema)
+      .check(z.maxLength(LESSON_LIMITS.versions), z.refine(uniqueIds, 'two versions share one id')),
+  ),
 });
 
 /** The fields of a document at every depth, by their places: `pieces.bars.notes.start`. */

@@ -2,7 +2,7 @@ import type { Bpm, DynamicSign, Fret, LineNote, Metre, SpelledPitch } from '../b
 import type { FeelId } from '../feel';
 import type { HandSettings } from '../fretboard';
 import type { Aim, Level, MovableThing, StageThing, Technique } from '../line';
-import type { Key, Naming } from '../theory';
+import type { Interval, Key, Naming } from '../theory';
 import type { Count } from './count';
 import type { PlayingSettings } from './playing';
 
@@ -240,6 +240,95 @@ export interface InstrumentSettings {
   readonly leftHanded?: boolean;
 }
 
+/** The notes that a version has in a bar of the tune in place of the tune's, in the key of the version. */
+export interface VersionNotes extends Pick<LineBar, 'harmony' | 'origin' | 'notes' | 'over'> {
+  /**
+   * The notes that the tune had in this bar when the version got its own, in the key of the tune: where the tune has
+   * others by now, it was mended since.
+   */
+  readonly was: readonly LineNote[];
+}
+
+/** What a version has of its own in a bar of the tune; what is left out is as in the tune. */
+export interface VersionBar {
+  readonly id: string;
+  readonly written?: VersionNotes;
+  readonly kept?: boolean;
+  /** 0 leaves the hand free. */
+  readonly position?: Fret;
+  /** Empty for none. */
+  readonly dynamics?: readonly DynamicSign[];
+  /** '' for none. */
+  readonly words?: string;
+}
+
+/** Fields of a line that may be missing: what a version can go without although the tune has it. */
+export const OPTIONAL_IN_LINE = [
+  'count',
+  'meant',
+  'buildUp',
+  'leftOut',
+] as const satisfies readonly (keyof LinePiece)[];
+
+/** What a version has of its own in a line of the tune. Its hand and its level are always its own. */
+export interface VersionLine {
+  /** Of the line. */
+  readonly id: string;
+  /** How far the line lies from the tune's, whose key it does not share; not at all when left out. */
+  readonly moved?: Interval;
+  /** In place of what the tune has. */
+  readonly own: Partial<Omit<LinePiece, 'kind' | 'id' | 'bars' | 'parked'>>;
+  readonly without?: readonly (typeof OPTIONAL_IN_LINE)[number][];
+  readonly bars?: readonly VersionBar[];
+  /** Bars that this version alone has. */
+  readonly added?: readonly LineBar[];
+  /** The ids of its bars, where the version has a chart of its own. */
+  readonly order?: readonly string[];
+  /** The ids of its parked bars, where they are not the tune's. */
+  readonly parked?: readonly string[];
+}
+
+/** Fields of the handout's settings that may be missing. */
+export const OPTIONAL_IN_HANDOUT = [
+  'counting',
+  'numerals',
+  'positions',
+  'parts',
+  'blocks',
+  'print',
+  'onePage',
+  'header',
+  'student',
+  'logo',
+  'code',
+  'steps',
+  'twoUp',
+  'binding',
+] as const satisfies readonly (keyof HandoutSettings)[];
+
+/**
+ * The same tune as it was changed for one student or class: it holds what differs from the lesson and nothing else.
+ * `src/core/versions` makes a plain lesson of it, and of an edited lesson what differs.
+ */
+export interface LessonVersion {
+  /** Never given again, also when the version is removed. */
+  readonly id: string;
+  /** `for Ada`, `for Wednesday's class`. */
+  readonly name: string;
+  /** In place of what the lesson has; the instrument is always its own. */
+  readonly own: Partial<Pick<Lesson, 'title' | 'notes' | 'noteNames'>> & Pick<Lesson, 'instrument'>;
+  readonly handout?: Partial<HandoutSettings>;
+  /** Settings of the handout that the lesson has and the version goes without. */
+  readonly bare?: readonly (typeof OPTIONAL_IN_HANDOUT)[number][];
+  readonly lines: readonly VersionLine[];
+  /** Whole pieces that are in no other version, or are in place of a piece of the lesson with the same id. */
+  readonly pieces?: readonly Piece[];
+  /** The ids of pieces of the lesson that are not in this version. */
+  readonly without?: readonly string[];
+  /** The ids of its pieces, where their order is another one than the lesson's. */
+  readonly order?: readonly string[];
+}
+
 /** The document: everything that is saved. */
 export interface Lesson {
   readonly format: typeof LESSON_FORMAT;
@@ -252,6 +341,12 @@ export interface Lesson {
   readonly handout: HandoutSettings;
   /** How notes are named wherever one is read, apart from the page's language; letters when left out. */
   readonly noteNames?: Naming;
-  /** In the order of the sheet; never empty. */
+  /** In the order of the sheet; never empty. Where there are versions, these are the tune that they share. */
   readonly pieces: readonly Piece[];
+  /** The same tune for other students or classes; none when left out. */
+  readonly versions?: readonly LessonVersion[];
+  /** The version that is being worked on; the tune when left out. */
+  readonly open?: string;
+  /** Numbers of ids up to this one are in use elsewhere, in other versions or in removed ones. */
+  readonly idsUpTo?: number;
 }

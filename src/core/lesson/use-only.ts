@@ -13,6 +13,9 @@ const HEAD = fieldTable<Lesson>()({
   noteNames: false,
   // Held against each other one by one.
   pieces: false,
+  versions: true,
+  open: false,
+  idsUpTo: false,
 });
 
 /** The fields of a line that are its matter; the others say how it is played and printed. */

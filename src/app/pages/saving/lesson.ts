@@ -29,11 +29,12 @@ const WHOLE =
   'The file holds the lesson as the newer Ground Bass saved it, also what is left out here; how it is played and printed here is not in it.';
 
 /**
- * Saves the lesson at hand as a file of its own, and the session knows that it is safe. Of one that is only shown it
+ * Saves the lesson at hand as a file of its own, with all its versions, and the session knows that it is safe. Of one that is only shown it
  * is the lesson as it came.
  * @returns what the teacher should know of the file; null for nothing
  */
-export function keepAsFile(session: Session, lesson: Lesson): string | null {
+export function keepAsFile(session: Session): string | null {
+  const { document: lesson } = session.lessons.getState();
   const only = session.editor.getState().reading?.only;
   if (only === undefined) saveLessonFile(lesson);
   else saveAsItIs(only.whole);

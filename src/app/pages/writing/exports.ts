@@ -150,7 +150,7 @@ export function useExports(): readonly MenuGroup[] {
           label: 'Lesson file',
           note: 'To keep, or to open on another device.',
           onChoose: () =>
-            void attempt(session, 'The lesson file', async (lesson) => keepAsFile(session, lesson), {
+            void attempt(session, 'The lesson file', async () => keepAsFile(session), {
               made: false,
             }),
         },

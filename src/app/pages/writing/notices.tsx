@@ -21,11 +21,7 @@ export function Notices() {
       {saving.kind === 'failed' && (
         <div className="notice">
           <p>{saving.sentence}</p>
-          <button
-            type="button"
-            className="button"
-            onClick={() => keepAsFile(session, session.lessons.getState().lesson)}
-          >
+          <button type="button" className="button" onClick={() => keepAsFile(session)}>
             Save the lesson file
           </button>
         </div>
@@ -41,7 +37,7 @@ export function Copied() {
   const copied = useEditor((state) => state.copied);
   const putAway = () => session.editor.setState({ copied: null });
   const save = () => {
-    if (copied?.instead === 'lesson') keepAsFile(session, session.lessons.getState().lesson);
+    if (copied?.instead === 'lesson') keepAsFile(session);
     else void attempt(session, 'The practice page', savePracticePage);
     putAway();
   };

@@ -1,0 +1,10 @@
+export {
+  addVersion,
+  openVersion,
+  openVersionOf,
+  removeVersion,
+  renameVersion,
+  storeEdited,
+  versionOf,
+} from './commands';
+export { lessonAsOpen, lessonOfVersion } from './derive';
