@@ -175,4 +175,3 @@ export const edits: fc.Arbitrary<Edit> = fc.oneof(
     },
   ),
 );
-

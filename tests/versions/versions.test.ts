@@ -86,10 +86,9 @@ describe('a version', () => {
     let document = addVersion(forAda(), 'for Ben');
     const [ada, ben] = [idOf(document, 0), idOf(document, 1)];
     document = edit(document, (lesson) =>
-      setInstrument(
-        setHand(setLevel(transposeBy(lesson, LINE, 3), LINE, 1), LINE, { comfortableSpan: 90 }),
-        { leftHanded: true },
-      ),
+      setInstrument(setHand(setLevel(transposeBy(lesson, LINE, 3), LINE, 1), LINE, { comfortableSpan: 90 }), {
+        leftHanded: true,
+      }),
     );
     const before = lessonAsOpen(document);
     expect(line(before).chartText).not.toBe(line(sample()).chartText);
@@ -165,8 +164,12 @@ describe('a version', () => {
   });
 
   test('tells nobody of the others: not their names, and nothing that they hold', () => {
-    const document = edit(addVersion(edit(forAda(), (lesson) => setTitle(lesson, 'Ada plays')), 'for Ben'), (lesson) =>
-      setTitle(lesson, 'Ben plays'),
+    const document = edit(
+      addVersion(
+        edit(forAda(), (lesson) => setTitle(lesson, 'Ada plays')),
+        'for Ben',
+      ),
+      (lesson) => setTitle(lesson, 'Ben plays'),
     );
     const text = printLesson(lessonAsOpen(document));
     expect(text).toContain('Ben plays');
@@ -203,7 +206,9 @@ const deeds: fc.Arbitrary<Deed> = fc.oneof(
     ),
   },
   fc.constant<Deed>((document, at) => edit(document, (lesson) => withBarUp(lesson, at % 4))),
-  fc.constant<Deed>((document, at) => ((document.versions?.length ?? 0) > 4 ? document : addVersion(document, `for ${at}`))),
+  fc.constant<Deed>((document, at) =>
+    (document.versions?.length ?? 0) > 4 ? document : addVersion(document, `for ${at}`),
+  ),
   {
     weight: 2,
     arbitrary: fc.constant<Deed>((document, at) => {
@@ -219,6 +224,29 @@ const idsOfAll = (lesson: Lesson): readonly string[] =>
     piece.kind === 'line' ? [piece.id, ...[...piece.bars, ...piece.parked].map(({ id }) => id)] : [piece.id],
   );
 
+/** What was edited is what the version is when it is made anew of what is stored. */
+const expectStored = (document: Lesson) =>
+  expect(plain(lessonOfVersion({ ...document }, document.open ?? null))).toEqual(
+    plain(lessonAsOpen(document)),
+  );
+
+/** What is edited in a version is its own alone. */
+function expectOthersAsTheyWere(now: Lesson, before: Lesson) {
+  if (now.open === undefined || now.open !== before.open) return;
+  for (const id of [null, ...(now.versions ?? []).map((version) => version.id)]) {
+    if (id !== now.open) expect(plain(lessonOfVersion(now, id))).toEqual(plain(lessonOfVersion(before, id)));
+  }
+}
+
+function expectEachReadable(document: Lesson) {
+  for (const { id } of document.versions ?? []) {
+    const seen = lessonOfVersion(document, id);
+    const ids = idsOfAll(seen);
+    expect(new Set(ids).size).toBe(ids.length);
+    expect(parseLesson(printLesson(seen))).toEqual({ ok: true, value: seen });
+  }
+}
+
 it(`keeps every version after any edits: ${RUNS} sequences, seed ${SEED}`, {
   timeout: 60_000 + RUNS * 4_000,
 }, () => {
@@ -232,23 +260,10 @@ it(`keeps every version after any edits: ${RUNS} sequences, seed ${SEED}`, {
         for (const [deed, at] of steps) {
           const next = deed(document, at);
           if (whyNotKept(next) !== null || whyNotKept(lessonAsOpen(next)) !== null) continue;
-          const worked = lessonAsOpen(next);
-          // What was edited is what the version is when it is made anew of what is stored.
-          expect(plain(lessonOfVersion({ ...next }, next.open ?? null))).toEqual(plain(worked));
-          // What is edited in a version is its own alone.
-          if (next.open !== undefined && next.open === document.open) {
-            for (const id of [null, ...(next.versions ?? []).map((version) => version.id)]) {
-              if (id !== next.open)
-                expect(plain(lessonOfVersion(next, id))).toEqual(plain(lessonOfVersion(document, id)));
-            }
-          }
+          expectStored(next);
+          expectOthersAsTheyWere(next, document);
           document = next;
-          for (const { id } of document.versions ?? []) {
-            const seen = lessonOfVersion(document, id);
-            const ids = idsOfAll(seen);
-            expect(new Set(ids).size).toBe(ids.length);
-            expect(parseLesson(printLesson(seen))).toEqual({ ok: true, value: seen });
-          }
+          expectEachReadable(document);
         }
         expect(parseLesson(printLesson(document))).toEqual({ ok: true, value: document });
       },

@@ -52,6 +52,25 @@ function ownIn(
 
 const idsIn = (parts: readonly { readonly id: string }[]): readonly string[] => parts.map(({ id }) => id);
 
+/** The bars of a line that are not as the tune has them. */
+function ownBarsOf(tune: LinePiece, base: LinePiece, line: LinePiece, old: VersionLine | undefined) {
+  const tunes = new Map([...tune.bars, ...tune.parked].map((bar) => [bar.id, bar]));
+  const bases = new Map([...base.bars, ...base.parked].map((bar) => [bar.id, bar]));
+  const known = new Map((old?.bars ?? []).map((bar) => [bar.id, bar]));
+  const bars: VersionBar[] = [];
+  const added: LineBar[] = [];
+  for (const bar of [...line.bars, ...line.parked]) {
+    const [shared, inTune] = [bases.get(bar.id), tunes.get(bar.id)];
+    if (shared === bar) continue;
+    if (shared === undefined || inTune === undefined) added.push(bar);
+    else {
+      const own = ownIn(shared, bar, inTune, known.get(bar.id));
+      if (own !== null) bars.push(own);
+    }
+  }
+  return { bars, added };
+}
+
 /**
  * What a version has of its own in a line of the tune, from the line as it is to be.
  * @param before - the line as the version had it until now, where it had it: how far it was moved shows in it
@@ -68,20 +87,7 @@ export function storeLine(
   const base = movedLine(tune, moved, instrument);
   const differs = differing(OWN_IN_LINE, base, line);
   const hasOwnChart = differs.chartText !== undefined || !alike(idsIn(base.bars), idsIn(line.bars));
-  const tunes = new Map([...tune.bars, ...tune.parked].map((bar) => [bar.id, bar]));
-  const bases = new Map([...base.bars, ...base.parked].map((bar) => [bar.id, bar]));
-  const known = new Map((old?.bars ?? []).map((bar) => [bar.id, bar]));
-  const ownBars: VersionBar[] = [];
-  const added: LineBar[] = [];
-  for (const bar of [...line.bars, ...line.parked]) {
-    const [shared, inTune] = [bases.get(bar.id), tunes.get(bar.id)];
-    if (shared === bar) continue;
-    if (shared === undefined || inTune === undefined) added.push(bar);
-    else {
-      const own = ownIn(shared, bar, inTune, known.get(bar.id));
-      if (own !== null) ownBars.push(own);
-    }
-  }
+  const { bars: ownBars, added } = ownBarsOf(tune, base, line, old);
   const order = idsIn(line.bars);
   const usuallyParked = idsIn(base.parked).filter((id) => !order.includes(id));
   const parked = idsIn(line.parked);

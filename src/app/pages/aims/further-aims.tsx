@@ -1,11 +1,10 @@
 import { useState } from 'react';
-import { capitalised } from '../../../core/base';
-import { type LinePiece, type LineSheet, setAim } from '../../../core/lesson';
+import type { LinePiece, LineSheet } from '../../../core/lesson';
 import type { AimPlace } from '../../../core/line';
 import { SelectField } from '../../controls';
-import { Later, useAtWork } from '../at-work';
+import { Later, laterPart } from '../at-work';
 import { EDITOR } from './later-editor';
-import { aimedPlaces, placeName, storedPlace, wordsAt } from './places';
+import { aimedPlaces, idOf, placeName, wordsAt } from './places';
 
 interface FurtherAimsProps {
   /** As it is this moment. */
@@ -14,8 +13,7 @@ interface FurtherAimsProps {
   readonly sheet: LineSheet;
 }
 
-const idOf = (place: AimPlace): string =>
-  place.kind === 'line' ? 'line' : `${place.kind} ${place.kind === 'bar' ? place.bar : place.section}`;
+const LIST = laterPart('The list of aims', async () => (await import('./aim-list')).AimList);
 
 /** Sections that an aim can be for: where there is more than one, or one with a name. */
 function sectionPlaces({ chart }: LineSheet): readonly AimPlace[] {
@@ -41,7 +39,10 @@ export function FurtherAims({ piece, sheet }: FurtherAimsProps) {
         <span className="hand-pad__facts">{summary(piece, sheet, aimed)}</span>
       </summary>
       {apart.length > 0 && (
-        <AimList piece={piece} sheet={sheet} places={apart} onChoose={(each) => setChosen(idOf(each))} />
+        <Later
+          part={LIST}
+          given={{ piece, sheet, places: apart, onChoose: (each) => setChosen(idOf(each)) }}
+        />
       )}
       {places.length > 1 && (
         <div className="aims aims__place">
@@ -68,50 +69,4 @@ function summary(piece: LinePiece, sheet: LineSheet, aimed: readonly AimPlace[])
     ...(others.length === 0 ? [] : [`more for ${others.join(', ')}`]),
   ];
   return told.length === 0 ? 'what must come, how many notes, how high: nothing asked' : told.join('; ');
-}
-
-interface AimListProps extends FurtherAimsProps {
-  readonly places: readonly AimPlace[];
-  readonly onChoose: (place: AimPlace) => void;
-}
-
-/** All aims in words; each leads to its fields, a bar's to the bar. */
-function AimList({ piece, sheet, places, onChoose }: AimListProps) {
-  const { session } = useAtWork();
-  const remove = (place: AimPlace) => {
-    const where = storedPlace(piece, place);
-    if (where === null) return;
-    session.lessons.change((lesson) => setAim(lesson, piece.id, where, {}), {
-      label: `take the aims for ${placeName(sheet, place)} away`,
-    });
-  };
-  return (
-    <ul className="aim-list" aria-label="Aims">
-      {places.map((place) => {
-        const name = placeName(sheet, place);
-        return (
-          <li key={idOf(place)}>
-            <button
-              type="button"
-              className="finding"
-              onClick={() => {
-                if (place.kind === 'bar') session.chooseBar(piece.id, place.bar);
-                else onChoose(place);
-              }}
-            >
-              {capitalised(name)}: {wordsAt(piece, sheet, place)}.
-            </button>
-            <button
-              type="button"
-              className="word"
-              aria-label={`Take the aims for ${name} away`}
-              onClick={() => remove(place)}
-            >
-              Take it away
-            </button>
-          </li>
-        );
-      })}
-    </ul>
-  );
 }

@@ -27,6 +27,10 @@ export function placeName(sheet: LineSheet, place: AimPlace): string {
   }
 }
 
+/** Names a place among the choices of a field. */
+export const idOf = (place: AimPlace): string =>
+  place.kind === 'line' ? 'line' : `${place.kind} ${place.kind === 'bar' ? place.bar : place.section}`;
+
 /** How the lesson stores a place; null for a section that has no id yet. */
 export function storedPlace(piece: LinePiece, place: AimPlace): AimWhere | null {
   if (place.kind === 'line') return place;
