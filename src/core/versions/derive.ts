@@ -14,7 +14,7 @@ import { withOwn } from './fields';
 import { movedLine } from './moved';
 
 /** A bar of the tune with what a version has of its own in it. */
-export function ownBar(bar: LineBar, own: VersionBar | undefined): LineBar {
+function ownBar(bar: LineBar, own: VersionBar | undefined): LineBar {
   if (own === undefined) return bar;
   const { written = bar, kept = bar.kept } = own;
   const position = own.position ?? bar.position ?? fret(0);

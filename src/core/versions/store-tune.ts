@@ -100,7 +100,7 @@ function followLine(
 }
 
 /** Whether a version has anything of its own in a line, beside the hand and the level that it always has. */
-export function hasOwn(tune: LinePiece, { id: _, own, ...rest }: VersionLine): boolean {
+function hasOwn(tune: LinePiece, { id: _, own, ...rest }: VersionLine): boolean {
   const { hand, level, ...others } = own;
   return (
     Object.keys(rest).length > 0 ||

@@ -75,7 +75,7 @@ function ownBarsOf(tune: LinePiece, base: LinePiece, line: LinePiece, old: Versi
  * What a version has of its own in a line of the tune, from the line as it is to be.
  * @param before - the line as the version had it until now, where it had it: how far it was moved shows in it
  */
-export function storeLine(
+function storeLine(
   tune: LinePiece,
   line: LinePiece,
   old: VersionLine | undefined,

@@ -5,10 +5,10 @@ import { type LinePiece, type LineSheet, setChartText, takeSuggestion } from '..
 import type { Naming } from '../../../core/theory';
 import { Later, laterPart, useAtWork, useNoteNames } from '../at-work';
 import { describeFacts } from '../words';
-import { Harmony } from './harmony';
 import { NextSigns } from './next-signs';
 import { NAMING_HINTS, useTypedChart } from './typed-names';
 
+const HARMONY = laterPart('What the chords tell of the key', async () => (await import('./harmony')).Harmony);
 const SIGNS = laterPart('The signs of the chart', async () => (await import('./signs')).ChartSigns);
 const PASTED = laterPart('What reads a pasted chart', async () => (await import('./pasted')).Pasted);
 const PARKED = laterPart('The parked bars', async () => (await import('./parked-bars')).ParkedBars);
@@ -84,13 +84,16 @@ export function ChartField({ piece, sheet }: ChartFieldProps) {
       <p className="chart__facts" id={`${id}-facts`} ref={facts} tabIndex={-1}>
         {describeFacts(sheet)}
       </p>
-      <Harmony
-        piece={piece}
-        sheet={sheet}
-        onTaken={() => facts.current?.focus()}
-        onWritten={() => {
-          const before = field.current?.value ?? '';
-          requestAnimationFrame(() => showWritten(field.current, before));
+      <Later
+        part={HARMONY}
+        given={{
+          piece,
+          sheet,
+          onTaken: () => facts.current?.focus(),
+          onWritten: () => {
+            const before = field.current?.value ?? '';
+            requestAnimationFrame(() => showWritten(field.current, before));
+          },
         }}
       />
       <details className="chart-signs">
