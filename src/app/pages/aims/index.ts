@@ -1,5 +1,5 @@
 export { BarAims } from './bar-aims';
-export { FurtherAims } from './further-aims';
+export { FurtherAims } from './further-aims-later';
 export { NoteNames } from './note-names';
 export { Aims } from './settings';
 export { Techniques } from './techniques';
