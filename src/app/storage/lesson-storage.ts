@@ -4,9 +4,8 @@ import { type Clock, pageClock } from '../clock';
 import { createAttempts } from './attempts';
 import { chanceName } from './chance-name';
 import { type Database, openDatabase, type Removed } from './database';
-import { listShelf } from './list-shelf';
 import { type Channel, type News, openChannel, type Told } from './news';
-import { createPast, type PastStorage } from './past';
+import type { PastStorage } from './past';
 import { browserKeeping, type Keeping, type Persistence } from './persistence';
 import {
   documentOf,
@@ -71,6 +70,18 @@ export interface Surroundings {
 const LAST_OPENED = 'last opened';
 const SHELF_SAVED = 'shelf saved';
 
+type Behind = typeof import('./behind');
+
+/** Fetches what the first look does without, and asks it. */
+async function behind<Value>(
+  ask: (part: Behind) => Promise<Result<Value, string>>,
+): Promise<Result<Value, string>> {
+  const part = await import('./behind').catch(() => null);
+  return part === null
+    ? failure('A part of the page could not be loaded. Check that the page is still reachable and try again.')
+    : ask(part);
+}
+
 const NOTHING: FoundLesson = { kind: 'none' };
 
 /** Why a lesson is not saved that no page would open again. */
@@ -94,9 +105,12 @@ export function createLessonStorage({ open, clock, channel, keeping, window }: S
   const isOwn = (revision: string): boolean => revision.startsWith(`${window} `);
 
   return {
-    ...createPast(attempt),
+    earlierStates: (id) => behind(({ createPast }) => createPast(attempt).earlierStates(id)),
+    keepState: (...given) => behind(({ createPast }) => createPast(attempt).keepState(...given)),
+    readHistory: (id) => behind(({ createPast }) => createPast(attempt).readHistory(id)),
+    writeHistory: (...given) => behind(({ createPast }) => createPast(attempt).writeHistory(...given)),
     isOwn,
-    list: () => listShelf(attempt),
+    list: () => behind(({ listShelf }) => listShelf(attempt)),
     load: (id) => attempt(async (database) => foundLesson(await database.read(id))),
     loadLast: () =>
       attempt(async (database) => {

@@ -1,12 +1,11 @@
 import { type KeyboardEvent, memo, useEffect, useRef } from 'react';
 import { deriveSheet, type Lesson, lineAtHand } from '../../../core/lesson';
-import { Aims, FurtherAims, Techniques, TuningField } from '../aims';
+import { Aims, FurtherAims, Techniques } from '../aims';
 import { Later, laterPart, useAtWork, useEditor, useLessonButNotes } from '../at-work';
 import { ChartField } from '../chart';
-import { HandPad } from '../hand';
-import { HandoutChoices } from '../handout';
 import { Remarks } from './remarks';
-import { TransposePad } from './transpose-pad';
+
+const LOWER = laterPart('Tuning, hand and paper', async () => (await import('./lower')).LowerPad);
 
 interface NotePadProps {
   /** The lesson everything computed is shown from; it may be a moment older than what is being typed. */
@@ -93,15 +92,13 @@ export const NotePad = memo(function NotePad({ settled, onClose, overSheet }: No
         <p>This lesson has no line yet: add one under the sheet.</p>
       )}
       <Later part={CHECK} given={{ lesson: settled }} />
-      {piece !== null && sheet?.kind === 'line' && (
-        <>
-          {piece.bars.length > 0 && <Later part={TAKES} given={{ piece }} />}
-          <TuningField />
-          <HandPad piece={piece} />
-          <TransposePad piece={piece} sheet={sheet} />
-        </>
+      {piece !== null && piece.bars.length > 0 && sheet?.kind === 'line' && (
+        <Later part={TAKES} given={{ piece }} />
       )}
-      <HandoutChoices />
+      <Later
+        part={LOWER}
+        given={{ line: piece !== null && sheet?.kind === 'line' ? { piece, sheet } : null }}
+      />
     </aside>
   );
 });
