@@ -4,7 +4,7 @@ import { openApp } from '../support/browser';
 describe('the build-up of a line', () => {
   test('is put on the sheet, shown, changed, played and taken to the practice page', async () => {
     const { page, expectClean } = await openApp();
-    await page.getByRole('button', { name: /^Build .* up in stages$/ }).click();
+    await page.getByRole('button', { name: /^Build it up in stages/ }).click();
     const stages = page.getByRole('region', { name: /^Build-up of/ });
     await stages.getByRole('heading', { name: 'Stage 1 of 4: roots in the line’s places' }).waitFor();
 
@@ -21,7 +21,7 @@ describe('the build-up of a line', () => {
     await stages.getByRole('checkbox', { name: /^its rhythm/ }).uncheck();
     await stages.getByRole('heading', { name: 'Stage 2 of 3: its rhythm and its chord tones' }).waitFor();
 
-    await stages.getByRole('button', { name: /^Play the stages/ }).click();
+    await stages.getByRole('button', { name: /^Play one stage after the other/ }).click();
     await page.getByText('Stage 1 of 3: roots in the line’s places', { exact: true }).nth(1).waitFor();
     await stages.getByRole('button', { name: /^Stop the stages/ }).click();
 

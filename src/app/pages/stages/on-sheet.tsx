@@ -44,7 +44,7 @@ export function BuildUpOnSheet({ piece, sheet, instrument, rows, onSave }: Build
         <button
           type="button"
           className="word"
-          aria-label={`Build ${piece.name} up in stages`}
+          aria-label={`Build it up in stages: ${piece.name}`}
           onClick={() => change({}, `build ${piece.name} up`)}
         >
           Build it up in stages
@@ -61,7 +61,7 @@ export function BuildUpOnSheet({ piece, sheet, instrument, rows, onSave }: Build
         <button
           type="button"
           className="button button--quiet"
-          aria-label={`Take the build-up of ${piece.name} off the sheet`}
+          aria-label={`Take it off the sheet: the build-up of ${piece.name}`}
           onClick={() => change(null, `take the build-up of ${piece.name} off the sheet`)}
         >
           Take it off the sheet

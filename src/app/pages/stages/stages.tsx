@@ -63,7 +63,9 @@ export function PlayStages({ piece }: { readonly piece: LinePiece }) {
       <button
         type="button"
         className="button"
-        aria-label={sounds ? `Stop the stages of ${piece.name}` : `Play the stages of ${piece.name}`}
+        aria-label={
+          sounds ? `Stop the stages of ${piece.name}` : `Play one stage after the other of ${piece.name}`
+        }
         onClick={() => (sounds ? playback.stop() : void playback.playStages(piece, played(lesson)))}
       >
         {sounds ? 'Stop the stages' : 'Play one stage after the other'}
@@ -197,7 +199,7 @@ function StageView({
         <button
           type="button"
           className="word"
-          aria-label={`${alone ? 'Stop' : 'Play'} ${sheet.name}`}
+          aria-label={`${alone ? 'Stop' : 'Play'} this stage: ${sheet.name}`}
           onClick={() =>
             alone ? playback.stop() : void playback.playStages(piece, played(lesson, stage.stage))
           }
