@@ -8,7 +8,7 @@ import {
 } from '../../../core/lesson';
 import { MOVABLE_THINGS, type MovableThing, type StageThing, stageThingName } from '../../../core/line';
 import { CheckField } from '../../controls';
-import { useAtWork } from '../at-work';
+import { useAtWork, useLesson } from '../at-work';
 
 interface StageOrderProps {
   readonly piece: LinePiece;
@@ -21,7 +21,9 @@ const movable = (thing: StageThing): MovableThing | null =>
 /** Which things get a stage of their own, and in which order they come. */
 export function StageOrder({ piece, instrument }: StageOrderProps) {
   const { session } = useAtWork();
-  const { buildUp = USUAL_BUILD_UP } = piece;
+  // What is ticked shows at once; the stages themselves may follow a moment later.
+  const now = useLesson().pieces.find(({ id }) => id === piece.id);
+  const { buildUp = USUAL_BUILD_UP } = now?.kind === 'line' ? now : piece;
   const { things } = buildUpOf(piece, instrument);
   const show = (thing: StageThing, shown: boolean) => {
     const others = buildUp.leftOut.filter((each) => each !== thing);
