@@ -6,5 +6,6 @@ export { type FullSettings, fullSettings } from './model/settings';
 export { USUAL_STEPS } from './model/steps';
 export { barsPicture, type PictureRows } from './pictures/bars';
 export { pngFile, standAlone, svgFile } from './pictures/files';
+export type { Letters } from './pictures/outline';
 export { preparePrint, printHandout } from './print';
 export * from './types';

@@ -36,6 +36,39 @@ test('a picture of some bars stands alone: outlines only, on a transparent groun
   expectClean();
 });
 
+test('where it is asked, letters stay text in the place and width that their outlines have, and signs do not', async () => {
+  const { page, expectClean } = await openBench();
+  const made = await page.evaluate(async () => {
+    const { deriveSheets, sampleLesson } = await window.rooms.lesson();
+    const { barsPicture } = await window.rooms.handout();
+    const line = deriveSheets(sampleLesson(0, 'test')).find((sheet) => sheet.kind === 'line');
+    if (line?.kind !== 'line') throw new Error('the sample has no line');
+    const rows = { degrees: true, fingers: false, counting: true };
+    const picture = await barsPicture(line, 1, 2, rows, 'text');
+    const outlines = await barsPicture(line, 1, 2, rows);
+    document.body.append(picture);
+    return {
+      texts: [...picture.querySelectorAll('text')].map((text) => text.textContent),
+      families: [
+        ...new Set([...picture.querySelectorAll('text')].map((text) => text.getAttribute('font-family'))),
+      ],
+      parts: [picture, outlines].map((drawing) => drawing.querySelectorAll('text, path').length),
+      // Held to it where the font is missing, and so wide by itself where it is not.
+      widths: [...picture.querySelectorAll('text')].map((text) => {
+        const held = Number(text.getAttribute('textLength'));
+        text.removeAttribute('textLength');
+        return Math.abs(text.getComputedTextLength() - held);
+      }),
+    };
+  });
+  expect(made.texts).toEqual(expect.arrayContaining(['Dm', 'Gm', 'R', '♭3', 'degree']));
+  expect(made.texts.join('')).not.toMatch(/[\ue000-\uf8ff]/);
+  expect(made.families).toEqual(['Academico, serif']);
+  expect(made.parts[0]).toBe(made.parts[1]);
+  expect(Math.max(...made.widths)).toBeLessThan(0.5);
+  expectClean();
+});
+
 test('a name without glyphs stays text in a picture, beside what follows it', async () => {
   const { page } = await openBench();
   const parts = await page.evaluate(async () => {

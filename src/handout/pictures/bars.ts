@@ -2,7 +2,7 @@ import type { LineSheet } from '../../core/lesson';
 import { drawSystem, layoutScore, loadScoreFonts, type ScoreOptions } from '../../score';
 import { excerptOf } from '../excerpt';
 import { loadFaces } from '../fonts/load';
-import { outlined } from './outline';
+import { type Letters, outlined } from './outline';
 
 const SVG = 'http://www.w3.org/2000/svg';
 
@@ -20,8 +20,8 @@ const CLEF_WIDTH = 110;
 const EDGE = 4;
 
 /**
- * A picture of some bars of a line on a transparent ground, its letters and signs as outlines: for slides and
- * video.
+ * A picture of some bars of a line on a transparent ground, its signs as outlines and its letters as asked: for slides
+ * and video.
  * @param first - index of the first written bar
  * @param last - index of the last one, included
  * @throws RangeError when the line has no such bars; Error when a font cannot be fetched
@@ -31,6 +31,7 @@ export async function barsPicture(
   first: number,
   last: number,
   rows: PictureRows,
+  letters: Letters = 'outlines',
 ): Promise<SVGSVGElement> {
   const [faces] = await Promise.all([loadFaces(), loadScoreFonts()]);
   const isWhole = first === 0 && last === sheet.bars.length - 1;
@@ -60,5 +61,5 @@ export async function barsPicture(
     group.append(...drawSystem(layout, system.index).childNodes);
     picture.append(group);
   }
-  return outlined(picture, faces);
+  return outlined(picture, faces, letters);
 }

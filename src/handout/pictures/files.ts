@@ -1,15 +1,17 @@
 import { loadFaces } from '../fonts/load';
-import { outlined } from './outline';
+import { type Letters, outlined } from './outline';
 
 /** Pixels that a canvas of any browser can hold on a side. */
 const LARGEST_SIDE = 8_192;
 
 /**
- * Any drawing of the score room (a system, a fretboard) with its letters and signs as outlines, to stand alone.
+ * Any drawing of the score room (a system, a fretboard) to stand alone, its signs as outlines and its letters as asked.
  * @throws Error when a font cannot be fetched
  */
-export const standAlone = async (drawing: SVGSVGElement): Promise<SVGSVGElement> =>
-  outlined(drawing, await loadFaces());
+export const standAlone = async (
+  drawing: SVGSVGElement,
+  letters: Letters = 'outlines',
+): Promise<SVGSVGElement> => outlined(drawing, await loadFaces(), letters);
 
 /** The text of an SVG file. */
 export function svgFile(picture: SVGSVGElement): string {

@@ -4,27 +4,45 @@ import { INITIAL_STYLE, type Style, styleOf, textSpans } from '../svg/style';
 const SVG = 'http://www.w3.org/2000/svg';
 
 /**
- * A copy of a drawing whose letters and music signs are outlines, so that it looks the same in every program.
- * Characters that no face has stay text, in the reader's own font.
+ * What becomes of the letters of a picture: outlines look the same in every program, text can be searched, edited and
+ * read aloud, and shows in the reader's own font where it has not the page's.
  */
-export function outlined(drawing: SVGSVGElement, faces: readonly Face[]): SVGSVGElement {
+export type Letters = 'outlines' | 'text';
+
+/** The family whose characters are music signs: as text they would be boxes wherever the font is missing. */
+const MUSIC_FAMILY = 'Bravura';
+
+/**
+ * A copy of a drawing that stands alone: its music signs are outlines, its letters are what is asked for. Characters
+ * that no face has stay text, in the reader's own font.
+ */
+export function outlined(
+  drawing: SVGSVGElement,
+  faces: readonly Face[],
+  letters: Letters = 'outlines',
+): SVGSVGElement {
   const copy = document.importNode(drawing, true);
-  outlineIn(copy, INITIAL_STYLE, faces);
+  outlineIn(copy, INITIAL_STYLE, faces, letters);
   return copy;
 }
 
-function outlineIn(element: SVGElement, parent: Style, faces: readonly Face[]): void {
+function outlineIn(element: SVGElement, parent: Style, faces: readonly Face[], letters: Letters): void {
   const style = styleOf(element, parent);
   if (element instanceof SVGTextElement) {
-    element.replaceWith(...textParts(element, style, faces));
+    element.replaceWith(...textParts(element, style, faces, letters));
     return;
   }
   for (const child of [...element.children]) {
-    if (child instanceof SVGElement) outlineIn(child, style, faces);
+    if (child instanceof SVGElement) outlineIn(child, style, faces, letters);
   }
 }
 
-function textParts(element: SVGTextElement, style: Style, faces: readonly Face[]): readonly SVGElement[] {
+function textParts(
+  element: SVGTextElement,
+  style: Style,
+  faces: readonly Face[],
+  letters: Letters,
+): readonly SVGElement[] {
   const runs = textSpans(element, style).flatMap((span) =>
     fontRuns(span.text, span.style.fontFamilies, span.style.bold, faces).map((run) => ({ run, span })),
   );
@@ -33,11 +51,14 @@ function textParts(element: SVGTextElement, style: Style, faces: readonly Face[]
   const y = Number(element.getAttribute('y') ?? 0);
   let x = Number(element.getAttribute('x') ?? 0) - { start: 0, middle: width / 2, end: width }[style.anchor];
   return runs.map(({ run, span }, index) => {
+    const runWidth = widths[index] ?? 0;
     const part =
       run.face === null
         ? keptText(element, run.text, x)
-        : outline(run.text, run.face, span.style, x, y + span.dy);
-    x += widths[index] ?? 0;
+        : letters === 'text' && run.face.family !== MUSIC_FAMILY
+          ? writtenText(run.text, run.face, span.style, x, y + span.dy, runWidth)
+          : outline(run.text, run.face, span.style, x, y + span.dy);
+    x += runWidth;
     const role = element.getAttribute('class');
     if (role !== null) part.setAttribute('class', role);
     return part;
@@ -84,6 +105,33 @@ const shortNumbers = (data: string): string =>
   data.replace(/-?(?:\d+(?:\.\d+)?|\.\d+)(?:e-?\d+)?/g, (digits) =>
     String(Math.round(Number(digits) * 100) / 100),
   );
+
+/** Text in the page's face, held to the width it has there so that nothing overlaps where another font stands in. */
+function writtenText(
+  text: string,
+  face: Face,
+  style: Style,
+  x: number,
+  y: number,
+  width: number,
+): SVGElement {
+  const written = document.createElementNS(SVG, 'text');
+  written.textContent = text;
+  const said: Readonly<Record<string, string>> = {
+    x: shortNumbers(String(x)),
+    y: shortNumbers(String(y)),
+    'font-family': `${face.family}, serif`,
+    'font-size': String(style.fontSize),
+    fill: style.fill,
+    textLength: shortNumbers(String(width)),
+    lengthAdjust: 'spacingAndGlyphs',
+    'xml:space': 'preserve',
+    ...(style.bold ? { 'font-weight': 'bold' } : {}),
+    ...(style.slanted ? { 'font-style': 'italic' } : {}),
+  };
+  for (const [name, value] of Object.entries(said)) written.setAttribute(name, value);
+  return written;
+}
 
 function keptText(element: SVGTextElement, text: string, x: number): SVGElement {
   const kept = document.importNode(element, true);

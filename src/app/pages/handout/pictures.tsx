@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { deriveSheets, type Lesson, type LineSheet, lineAtHand, neckShapes } from '../../../core/lesson';
-import { barsPicture, fullSettings } from '../../../handout';
-import { NumberField, SelectField } from '../../controls';
+import { barsPicture, fullSettings, type Letters } from '../../../handout';
+import { CheckField, NumberField, SelectField } from '../../controls';
 import { useAtWork, useEditor } from '../at-work';
 import { LINE_NOTES, NECK_LABELS, type NeckLabel, neckChoices, neckPicture } from '../neck';
 import { fileStem, type PictureKind, savePicture, standAloneNeck } from '../saving';
@@ -10,6 +10,7 @@ import { fileStem, type PictureKind, savePicture, standAloneNeck } from '../savi
 export function HandoutPictures({ lesson }: { readonly lesson: Lesson }) {
   const pieceId = useEditor((state) => state.pieceId);
   const [chosenId, setChosenId] = useState(pieceId);
+  const [letters, setLetters] = useState<Letters>('outlines');
   const lines = deriveSheets(lesson).flatMap((sheet): readonly LineSheet[] =>
     sheet.kind === 'line' && sheet.bars.length > 0 ? [sheet] : [],
   );
@@ -27,12 +28,18 @@ export function HandoutPictures({ lesson }: { readonly lesson: Lesson }) {
             onChange={setChosenId}
           />
         )}
-        <BarsOf key={sheet.id} sheet={sheet} lesson={lesson} />
+        <BarsOf key={sheet.id} sheet={sheet} lesson={lesson} letters={letters} />
       </fieldset>
       <fieldset className="designer__group">
         <legend className="pad__heading">The neck as a picture, for slides</legend>
-        <NeckOf key={sheet.id} sheet={sheet} lesson={lesson} />
+        <NeckOf key={sheet.id} sheet={sheet} lesson={lesson} letters={letters} />
       </fieldset>
+      <CheckField
+        label="Letters of an SVG stay text"
+        note="to search, edit and read aloud; a program without the font shows its own"
+        checked={letters === 'text'}
+        onChange={(text) => setLetters(text ? 'text' : 'outlines')}
+      />
     </>
   );
 }
@@ -40,7 +47,12 @@ export function HandoutPictures({ lesson }: { readonly lesson: Lesson }) {
 interface PictureProps {
   readonly sheet: LineSheet;
   readonly lesson: Lesson;
+  /** Of an SVG; a PNG has none. */
+  readonly letters: Letters;
 }
+
+/** A PNG is drawn by the browser as a picture apart from the page, which has not the page's fonts. */
+const lettersOf = (kind: PictureKind, letters: Letters): Letters => (kind === 'svg' ? letters : 'outlines');
 
 /** Bars are counted as written, so that a pickup is bar 0. */
 const numbersOf = (sheet: LineSheet) => {
@@ -48,7 +60,7 @@ const numbersOf = (sheet: LineSheet) => {
   return { least, most: sheet.bars.at(-1)?.written.number ?? least };
 };
 
-function BarsOf({ sheet, lesson }: PictureProps) {
+function BarsOf({ sheet, lesson, letters }: PictureProps) {
   const { session } = useAtWork();
   const { least, most } = numbersOf(sheet);
   const [range, setRange] = useState({ first: least, last: Math.min(least + 3, most) });
@@ -56,7 +68,7 @@ function BarsOf({ sheet, lesson }: PictureProps) {
   const last = Math.min(range.last, most);
   const save = (kind: PictureKind) =>
     savePicture(session, kind, `${fileStem(lesson.title)}-bars-${first}-${last}`, () =>
-      barsPicture(sheet, first - least, last - least, fullSettings(lesson.handout)),
+      barsPicture(sheet, first - least, last - least, fullSettings(lesson.handout), lettersOf(kind, letters)),
     );
   return (
     <>
@@ -88,7 +100,7 @@ function BarsOf({ sheet, lesson }: PictureProps) {
   );
 }
 
-function NeckOf({ sheet, lesson }: PictureProps) {
+function NeckOf({ sheet, lesson, letters }: PictureProps) {
   const { session } = useAtWork();
   const { least, most } = numbersOf(sheet);
   const [number, setNumber] = useState(least);
@@ -103,7 +115,9 @@ function NeckOf({ sheet, lesson }: PictureProps) {
     const picture = neckPicture(sheet, index, view, null);
     if (picture === null) return;
     const stem = `${fileStem(lesson.title)}-neck-bar-${index + least}`;
-    void savePicture(session, kind, stem, () => standAloneNeck({ ...picture, show }));
+    void savePicture(session, kind, stem, () =>
+      standAloneNeck({ ...picture, show }, lettersOf(kind, letters)),
+    );
   };
   return (
     <>

@@ -1,3 +1,4 @@
+import type { Letters } from '../../../handout';
 import type { FretboardRequest } from '../../../score';
 import type { Session } from '../../state';
 import { attempt } from './attempt';
@@ -24,13 +25,16 @@ export const savePicture = (
 /** Large enough for a slide, in CSS pixels; a PNG has three times as many. */
 const NECK_WIDTH = 640;
 
-/** The neck as a picture of its own, its letters as outlines. */
-export async function standAloneNeck(request: Omit<FretboardRequest, 'width'>): Promise<SVGSVGElement> {
+/** The neck as a picture of its own. */
+export async function standAloneNeck(
+  request: Omit<FretboardRequest, 'width'>,
+  letters: Letters = 'outlines',
+): Promise<SVGSVGElement> {
   const [{ drawFretboard }, { standAlone }] = await Promise.all([
     import('../../../score'),
     import('../../../handout'),
   ]);
-  return standAlone(drawFretboard({ ...request, sounding: null, width: NECK_WIDTH }));
+  return standAlone(drawFretboard({ ...request, sounding: null, width: NECK_WIDTH }), letters);
 }
 
 /** Saves the neck with notes on it; see {@link savePicture}. */
