@@ -17,7 +17,7 @@ import {
   transposeBy,
   whyNotKept,
 } from '../../src/core/lesson';
-import { lineBarSchema } from '../../src/core/lesson/schema';
+import { lineBarSchema } from '../../src/core/lesson/schema/notes';
 import {
   addVersion,
   lessonAsOpen,

@@ -1,16 +1,10 @@
 import type * as z from 'zod/mini';
 import { rememberedFor } from '../base';
 import { LESSON_LIMITS } from './limits';
-import {
-  blankPieceSchema,
-  lessonHeadSchema,
-  lineBarSchema,
-  linePieceSchema,
-  takeSchema,
-  versionBarSchema,
-  versionLineSchema,
-  versionSchema,
-} from './schema';
+import { lessonHeadSchema } from './schema';
+import { lineBarSchema } from './schema/notes';
+import { blankPieceSchema, linePieceSchema, takeSchema } from './schema/pieces';
+import { versionBarSchema, versionLineSchema, versionSchema } from './schema/versions';
 import {
   BAR_WORDS_LENGTH,
   type Lesson,
