@@ -2,8 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { type FeelId, phraseBookOf } from '../../src/core/feel';
 import type { EdgePrices } from '../../src/core/line/phrase/edges';
 import { layoutOf, planOf } from '../../src/core/line/phrase/plan';
-import { openWorkshop, searchOver } from '../../src/core/line/phrase/search';
+import { searchOver } from '../../src/core/line/phrase/search';
 import { themesFor } from '../../src/core/line/phrase/themes';
+import { openWorkshop } from '../../src/core/line/phrase/workshop';
 import { modelOf } from '../../src/core/line/read-request';
 import { request } from './notation';
 

@@ -4,9 +4,10 @@ import { type FeelId, phraseBookOf } from '../../src/core/feel';
 import { composeLine } from '../../src/core/line';
 import { type Column, NO_WAY_OUT, type Prices, restOf } from '../../src/core/line/phrase/chain';
 import { layoutOf, planOf } from '../../src/core/line/phrase/plan';
-import { openWorkshop, searchOver } from '../../src/core/line/phrase/search';
+import { searchOver } from '../../src/core/line/phrase/search';
 import { themesFor } from '../../src/core/line/phrase/themes';
 import { cheapestWay, cheapestWithin } from '../../src/core/line/phrase/ways';
+import { openWorkshop } from '../../src/core/line/phrase/workshop';
 import { modelOf } from '../../src/core/line/read-request';
 import { request } from './notation';
 

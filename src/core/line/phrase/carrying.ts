@@ -1,6 +1,6 @@
 import type { Theme } from '../../feel';
 import type { Pool } from './pools';
-import type { Workshop } from './search';
+import type { Workshop } from './workshop';
 
 /** A statement has a choice from so many bars on; fewer over more of the chart than this share, and it is no tune. */
 const CHOICE = 2;

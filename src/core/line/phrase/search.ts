@@ -1,19 +1,15 @@
 import { remembered } from '../../base';
-import type { Contour, MetrePhrases, PhraseBook, Theme } from '../../feel';
+import type { Contour, Theme } from '../../feel';
 import type { HeardLine } from '../hearing';
 import type { BarModel, LineModel } from '../model';
 import { type Tone, toneOf } from '../tones';
-import { type Bounds, type Column, FREE, NO_WAY_OUT, type Prices, restOf, type Way } from './chain';
-import { turnedThirds } from './counted-tune';
-import { type EdgeMaker, type EdgePrices, edgeMaker } from './edges';
-import { type Finisher, finisherFor, type Goal } from './finish';
-import { type Liking, likingFor } from './liking';
-import { JOIN_WEIGHT, nodeRulesFor } from './manner';
+import { NO_WAY_OUT, type Way } from './chain';
 import type { BarPlan, Plan } from './plan';
-import { type Pool, type PoolMaker, poolMaker } from './pools';
-import { onwardOf, type Route } from './route';
-import { type Segment, segmentsOf } from './segments';
+import type { Pool } from './pools';
+import type { Segment } from './segments';
+import { type Settled, type Stage, stagingFor, UNSETTLED } from './staging';
 import { cheapestWay, cheapestWithin, costOfWay, type Narrow } from './ways';
+import type { Workshop } from './workshop';
 
 /** Price of what cannot be: a model broken off, another beginning where one is settled. */
 const NEVER = 1e6;
@@ -21,13 +17,6 @@ const NEVER = 1e6;
 /** Beginnings of the bars that repeats lead back to: all are tried where that is so many ways, else by turns. */
 const MOST_WAYS = 600;
 const MOST_BEGINNINGS = 8;
-
-/** By anchor, the beginning that is settled. */
-type Settled = ReadonlyMap<number, number>;
-const UNSETTLED: Settled = new Map();
-
-/** Prices that are known by node alone. */
-const atLeast = (least: Float64Array): Prices => ({ least, at: (node) => least[node] ?? 0 });
 
 /** A way of playing a plan. */
 export interface Found {
@@ -46,59 +35,19 @@ export interface PlanSearch {
   costOf(plan: Plan, nodes: readonly number[]): number;
 }
 
-/** What the searches of a request share: its segments, their choices, and what was ever priced. */
-export interface Workshop {
-  readonly segments: readonly Segment[];
-  /** By bar: the tones that are given, or null. */
-  readonly given: readonly (readonly Tone[] | null)[];
-  readonly pools: PoolMaker;
-  readonly finisher: Finisher;
-  readonly edges: EdgeMaker;
-  readonly liking: Liking;
-  readonly route: Route;
-}
-
-/**
- * Opens what the searches of a request share.
- * @param given by bar: the tones that are given, or null
- * @param mostNodes that a segment chooses from; as many as usual when left out
- */
-export function openWorkshop(
-  model: LineModel,
-  book: PhraseBook,
-  metre: MetrePhrases,
-  given: readonly (readonly Tone[] | null)[],
-  mostNodes?: number,
-): Workshop {
-  const rules = nodeRulesFor(model, book);
-  const finisher = finisherFor(model, {
-    longChromatics: rules.longChromatics,
-    walk: book.manner === 'walk',
-  });
-  const kept = given.map((tones) => tones !== null);
-  const segments = segmentsOf(model, metre.metre, kept);
-  return {
-    segments,
-    given,
-    pools: poolMaker(model, rules, metre, mostNodes),
-    finisher,
-    edges: edgeMaker(model, finisher, JOIN_WEIGHT[book.manner]),
-    liking: likingFor(book.manner, model.request.level, turnedThirds(model)),
-    route: onwardOf(segments),
-  };
-}
-
 /**
  * The search through the plans of a theme.
  * @param wide bars that are offered other forms of the book's contours as well
  */
 export function searchOver(
   model: LineModel,
-  { segments, given, pools, finisher, edges, liking, route }: Workshop,
+  workshop: Workshop,
   theme: Theme,
   wide: ReadonlySet<number>,
 ): PlanSearch {
+  const { segments, given, pools, finisher, edges, route } = workshop;
   const { onward, firstOf, anchors } = route;
+  const { asksOf, goesOn, extrasOf, pricesFrom, chainOf, boundsOf, stageOf } = stagingFor(workshop);
   const fixed = new Map<number, Pool>();
   const placed = new WeakMap<readonly Tone[], Map<BarModel, readonly Tone[]>>();
 
@@ -122,6 +71,8 @@ export function searchOver(
     return pool;
   }
 
+  const poolsOf = (plan: Plan): readonly Pool[] => segments.map((segment) => poolAt(segment, plan));
+
   /** A model needs all of its bars free and whole, and nothing else asked of them. */
   function modelPlace(segment: Segment, bar: BarPlan) {
     if (!bar.models || !segment.whole) return null;
@@ -132,108 +83,6 @@ export function searchOver(
       if (!other?.whole || other.kept || !other.ladder || other.bar.demands.wanted.size > 0) return null;
     }
     return bar.models;
-  }
-
-  const asksOf = (segment: Segment, plan: Plan): number => plan.bars[segment.bar.index]?.asks ?? 0;
-
-  /** A plan with its choices and what they cost, before any beginning is settled. */
-  interface Stage {
-    readonly plan: Plan;
-    readonly pools: readonly Pool[];
-    readonly columns: readonly Column[];
-    /** Into the next segment, where a segment goes nowhere else. */
-    readonly prices: readonly (Prices | null)[];
-  }
-
-  function stageOf(plan: Plan): Stage {
-    const list = segments.map((segment) => poolAt(segment, plan));
-    return {
-      plan,
-      pools: list,
-      columns: segments.map((segment, index) => liking.columnOf(segment, list[index] as Pool, plan)),
-      prices: segments.map((segment, index) => {
-        const [pool, into, next] = [list[index], list[index + 1], segments[index + 1]];
-        const { next: goesOn = false, back = [] } = onward[index] ?? {};
-        if (!goesOn || back.length > 0 || !pool || !into || !next) return null;
-        return edges.between({
-          from: segment,
-          pool,
-          to: next,
-          into,
-          extras: [],
-          asks: asksOf(segment, plan),
-        });
-      }),
-    };
-  }
-
-  /** Goals of a segment beside the next one as written, for settled beginnings. */
-  const extrasOf = (segment: Segment, list: readonly Pool[], settled: Settled): readonly Goal[] =>
-    (onward[segment.index]?.back ?? []).flatMap((index) => {
-      const to = segments[index];
-      const begins = list[index]?.entries[settled.get(index) ?? -1];
-      return to && begins ? (edges.goalOf(to, begins, segment) ?? []) : [];
-    });
-
-  /** Whether a segment goes into the next one as written. */
-  const goesOn = (index: number): boolean =>
-    onward[index]?.next === true && segments[index + 1] !== undefined;
-
-  /** Prices of the way on from a segment for settled beginnings: into the next where it goes there, else by itself. */
-  function pricesFrom({ plan, pools: list }: Stage, segment: Segment, settled: Settled): EdgePrices {
-    const { index } = segment;
-    return edges.between({
-      from: segment,
-      pool: list[index] as Pool,
-      to: (goesOn(index) && segments[index + 1]) || null,
-      into: (goesOn(index) && list[index + 1]) || null,
-      extras: extrasOf(segment, list, settled),
-      asks: asksOf(segment, plan),
-    });
-  }
-
-  /** Prices of the way back from the last segment to the first, where nothing is settled and it leads there. */
-  function ringOf({ plan, pools: list }: Stage, from: Segment, settled: Settled): Prices | null {
-    const [start] = segments;
-    const [pool, into] = [list[from.index], list[0]];
-    const closes = settled.size === 0 && onward[from.index]?.back.includes(0) === true;
-    if (!closes || from.index < segments.length - 1 || !start || !pool || !into) return null;
-    return edges.between({ from, pool, to: start, into, extras: [], asks: asksOf(from, plan) });
-  }
-
-  /** A stage as a chain: a segment that goes nowhere as written has its way on beside what its nodes cost. */
-  function chainOf(stage: Stage, settled: Settled) {
-    const columns = stage.columns.slice();
-    const prices: Prices[] = [];
-    let ring: Prices | null = null;
-    for (const segment of segments) {
-      const { index } = segment;
-      const column = columns[index] as Column;
-      if (goesOn(index)) prices.push(stage.prices[index] ?? pricesFrom(stage, segment, settled));
-      else {
-        const round = ringOf(stage, segment, settled);
-        if (round) ring = round;
-        else columns[index] = { ...column, aside: pricesFrom(stage, segment, settled) };
-        if (index < segments.length - 1) prices.push(FREE);
-      }
-    }
-    return { columns, prices, ring };
-  }
-
-  /** What the rest of a way costs at least, whatever beginnings are settled. */
-  function boundsOf(stage: Stage): Bounds {
-    const under = segments.map((segment, index): Prices => {
-      const known = stage.prices[index];
-      if (known) return known;
-      if (goesOn(index)) return pricesFrom(stage, segment, UNSETTLED).under;
-      const [back = -1] = onward[index]?.back ?? [];
-      const [to, into] = [segments[back] ?? null, stage.pools[back] ?? null];
-      const asks = asksOf(segment, stage.plan);
-      const pool = stage.pools[index] as Pool;
-      return atLeast(edges.between({ from: segment, pool, to, into, extras: [], asks }).under.least);
-    });
-    const last = under.pop() ?? FREE;
-    return restOf(stage.columns, under, { least: last.least, at: (node) => last.at(node, 0, 0) });
   }
 
   const affordable = (way: Way | null): Way | null => (way && way.cost < NEVER ? way : null);
@@ -341,15 +190,15 @@ export function searchOver(
   return {
     motifs: [...new Set(motifs)],
     best(plan) {
-      const stage = stageOf(plan);
+      const stage = stageOf(plan, poolsOf(plan));
       const first = solve(stage);
       if (!first) return null;
       const way = hasJumps ? solveWithJumps(stage, first) : first;
       return way ? { heard: play(plan, stage.pools, way), cost: way.cost } : null;
     },
-    choices: (plan) => segments.map((segment) => poolAt(segment, plan).nodes.length),
+    choices: (plan) => poolsOf(plan).map(({ nodes }) => nodes.length),
     costOf(plan, nodes) {
-      const stage = stageOf(plan);
+      const stage = stageOf(plan, poolsOf(plan));
       const settled = beginnings({ cost: 0, nodes }, stage.pools);
       return segments.reduce((cost, segment, index) => {
         const own = stage.columns[index]?.costs[nodes[index] ?? 0] ?? 0;
