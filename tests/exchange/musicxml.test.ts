@@ -66,6 +66,18 @@ describe('what a program must find in the file', () => {
     expect(staff).toContain('<sound tempo="90"/>');
   });
 
+  it('begins a repeat where one goes back to, and none where a jump leads', () => {
+    const repeats = (chart: string) => {
+      const sheet = sheetOf({ chart, notes: Array(6).fill('F1/4').join(' | ') });
+      const [staff = ''] = partsOf(sheet);
+      return staff.split('<measure ').map((measure) => measure.includes('<repeat direction="forward"/>'));
+    };
+    const none: readonly boolean[] = Array<boolean>(7).fill(false);
+    expect(repeats('| F | (segno) C | F (to coda) | C (D.S. al coda) | (coda) F | F |')).toEqual(none);
+    expect(repeats('| F | C | F (fine) | C | F | C (D.C. al fine) |')).toEqual(none);
+    expect(repeats('Verse:\n| F | C |\nChorus:\n| F | C :|\n| F | F |')).toEqual(none.with(3, true));
+  });
+
   it('says how long a repeat goes on and which ending comes when', () => {
     const sheet = sheetOf({ chart: '|: F :| x3\n|: Bb |1.,2. C :|3. F ||', notes: 'F1/4|B♭1/4|C2/4|F1/4' });
     const [staff = ''] = partsOf(sheet);

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { engrave } from '../../src/score/engrave';
+import { chartFacts } from '../../src/score/notation/facts';
 import type { Ink, InkBox, InkRole, ScoreOptions, SystemLayout } from '../../src/score/types';
 import { SCORE_FIXTURES } from '../support/score-fixtures';
 import { sheetOf } from '../support/score-sheets';
@@ -117,6 +118,15 @@ test('numbered endings say how often a repeat is played, and nothing says it aga
   const texts = systemsOf('three-endings').flatMap((system) => inkOf(system, 'repeat-count'));
   expect(texts).toEqual([]);
   expect(systemsOf('three-endings').flatMap((system) => inkOf(system, 'ending')).length).toBeGreaterThan(3);
+});
+
+test('a repeat begins with its sign wherever one goes back to, and a jump back asks for none', () => {
+  const begun = (chart: string) => {
+    const sheet = sheetOf({ key: 'F', chart, notes: Array(6).fill('F1/4').join(' | ') });
+    return chartFacts(sheet, 'bass', false).flatMap(({ repeatStart }, bar) => (repeatStart ? [bar] : []));
+  };
+  expect(begun('| F | (segno) C | F (to coda) | C (D.S. al coda) | (coda) F | F |')).toEqual([]);
+  expect(begun('Verse:\n| F | C |\nChorus:\n| F | C :|\n| F | F |')).toEqual([2]);
 });
 
 test('what is said of the whole line stands over its chords, never beside them', () => {

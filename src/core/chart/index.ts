@@ -32,7 +32,7 @@ export {
 } from './navigation';
 export { nextSigns } from './next-signs';
 export { numeralKeys } from './numeral-keys';
-export { playOrder } from './order';
+export { playOrder, repeatSigns } from './order';
 export { ownSpans } from './own-spans';
 export { parseChart } from './parse';
 export { type PastedOffer, pastedOffer } from './pasted';

@@ -15,6 +15,17 @@ export interface Way {
   readonly order: readonly number[];
   /** The signs that led it somewhere, by the index of their bar: `3 fine`. */
   readonly followed: ReadonlySet<string>;
+  /** Bars to which a repeat goes back; a jump is no repeat. */
+  readonly repeatedFrom: ReadonlySet<number>;
+}
+
+/**
+ * For each bar, whether a sign of repeat belongs before it: it has one in the chart, or a repeat end goes back to it.
+ * What goes back to the first bar needs none.
+ */
+export function repeatSigns(chart: Chart): readonly boolean[] {
+  const { repeatedFrom } = walk(chart);
+  return chart.bars.map(({ repeatStart }, index) => repeatStart || (index > 0 && repeatedFrom.has(index)));
 }
 
 /** What a sign of a bar is called in {@link Way.followed}. */
@@ -32,6 +43,7 @@ export function walk(chart: Chart): Way {
 class Walk {
   private readonly order: number[] = [];
   private readonly followed = new Set<string>();
+  private readonly repeatedFrom = new Set<number>();
   private readonly starts: readonly boolean[];
   private readonly times: readonly number[];
   private index = 0;
@@ -56,7 +68,7 @@ class Walk {
       if (!played) this.index += 1;
       else if (!this.goOn(bar)) break;
     }
-    return { order: this.order, followed: this.followed };
+    return { order: this.order, followed: this.followed, repeatedFrom: this.repeatedFrom };
   }
 
   private enter(passage: number): void {
@@ -83,6 +95,7 @@ class Walk {
     if (bar.repeatEnd !== null && this.time < bar.repeatEnd) {
       this.time += 1;
       this.index = this.target(this.passage);
+      this.repeatedFrom.add(this.index);
       return true;
     }
     if (!this.jumps(bar, signs)) this.index += 1;

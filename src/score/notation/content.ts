@@ -102,7 +102,12 @@ function blankContent(sheet: BlankSheet): Content {
 const recentBars = new Recent<ContentBar>(2500);
 
 function* lineContent(sheet: LineSheet, numerals: boolean): Steps<Content> {
-  const written = sheet.bars.map(({ written: bar, notes }) => ({ bar, notes }));
+  const facts = chartFacts(sheet, 'bass', numerals);
+  const written = sheet.bars.map(({ written: bar, notes }, index) => ({
+    bar,
+    notes,
+    opens: facts[index]?.repeatStart === true,
+  }));
   const tiesIn = written.map((_, index) => continues(written, index));
   const keys = keysOf(sheet);
   const accidentals = lineAccidentals(
@@ -115,7 +120,6 @@ function* lineContent(sheet: LineSheet, numerals: boolean): Steps<Content> {
   const exits = contentExits(sheet);
   const hairpins = hairpinsInto(sheet);
   const strings = sheet.instrument.openStrings.length;
-  const facts = chartFacts(sheet, 'bass', numerals);
   const bars: ContentBar[] = [];
   for (const [index, { bar, notes }] of written.entries()) {
     yield;
@@ -199,6 +203,8 @@ function newPositions(sheet: LineSheet): readonly (readonly string[])[] {
 interface WrittenBar {
   readonly bar: ChartBar;
   readonly notes: readonly SheetNote[];
+  /** A repeat begins with it. */
+  readonly opens: boolean;
 }
 
 /** Whether the bar's first note goes on from a bar that can come before it: the one to the left, or a repeat's end. */
@@ -210,7 +216,7 @@ function continues(bars: readonly WrittenBar[], index: number): boolean {
     return last?.tiedOn === true && samePitch(last.pitch, first.note.pitch);
   };
   if (leadsIn(bars[index - 1])) return true;
-  return bars[index]?.bar.repeatStart === true && leadsIn(repeatEndAfter(bars, index));
+  return bars[index]?.opens === true && leadsIn(repeatEndAfter(bars, index));
 }
 
 /** Whether a tie at the bar's end has a note to lead to: in the next bar, where a repeat goes back to, or after a jump. */
@@ -224,7 +230,7 @@ function leadsOn(bars: readonly WrittenBar[], index: number): boolean {
   };
   if (here.bar.navigation !== undefined || goesOnIn(bars[index + 1])) return true;
   if (here.bar.repeatEnd === null) return false;
-  return goesOnIn(bars.slice(0, index + 1).findLast(({ bar }) => bar.repeatStart) ?? bars[0]);
+  return goesOnIn(bars.slice(0, index + 1).findLast(({ opens }) => opens) ?? bars[0]);
 }
 
 const repeatEndAfter = (bars: readonly WrittenBar[], index: number): WrittenBar | undefined =>

@@ -7,6 +7,7 @@ import {
   harmonyParts,
   harmonyText,
   navigationWords,
+  repeatSigns,
   sameEnding,
   timesToSay,
 } from '../../core/chart';
@@ -28,6 +29,7 @@ export function chartFacts(sheet: LineSheet, staff: StaffKind, numerals: boolean
   const written = sheet.bars.map((bar) => bar.written);
   const keys = keysOf(sheet);
   const chords = chordsOf(written, sheet.noteNames, numerals ? chordFunctions(chart, sheet.key) : []);
+  const repeats = repeatSigns(chart);
   const pitched = staff === 'bass' || staff === 'treble';
   return written.map((bar, index) => {
     const before = written[index - 1];
@@ -45,7 +47,7 @@ export function chartFacts(sheet: LineSheet, staff: StaffKind, numerals: boolean
       startsSection: before !== undefined && parts(before, bar, chart),
       pickup: bar.pickup,
       section: before?.section === bar.section ? null : (chart.sections[bar.section]?.name ?? null),
-      repeatStart: bar.repeatStart,
+      repeatStart: repeats[index] === true,
       end: barEnd(bar, after, sheet, signatureChange(keys[index], keys[index + 1]) !== null),
       times: timesText(timesToSay(bar)),
       ending: endingMark(before, bar, after),

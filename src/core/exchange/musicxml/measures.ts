@@ -5,7 +5,7 @@ import {
   type ChartBar,
   type Navigation,
   navigationWords,
-  playOrder,
+  repeatSigns,
   sameEnding,
   timesToSay,
 } from '../../chart';
@@ -34,13 +34,13 @@ export function measuresOf(sheet: LineSheet, part: PartKind): readonly Element[]
   const accidentals = accidentalsByKey(sheet, ties);
   const links = linksOf(sheet);
   const dynamics = dynamicsByBar(sheet);
-  const targets = repeatTargets(sheet.chart);
+  const repeats = repeatSigns(sheet.chart);
   return sheet.bars.map((bar, index) => {
     const { written } = bar;
     return element(
       'measure',
       { number: written.number, ...(written.pickup ? { implicit: 'yes' } : {}) },
-      leftBarline(sheet.chart, index, targets),
+      leftBarline(sheet.chart, index, repeats[index] === true),
       attributesOf(sheet, index, part),
       part === 'staff' ? directionsOf(sheet, index) : soundOf(sheet, index),
       contentOf(
@@ -85,16 +85,9 @@ function accidentalsByKey(
 
 const WITHOUT_SIGNATURE: Key = { tonic: { letter: 'C', alteration: 0 }, mode: 'major' };
 
-/** Bars to which a repeat goes back when the chart is played. */
-function repeatTargets(chart: Chart): ReadonlySet<number> {
-  const order = playOrder(chart);
-  return new Set(order.filter((bar, place) => bar <= (order[place - 1] ?? -1)));
-}
-
-function leftBarline(chart: Chart, index: number, targets: ReadonlySet<number>): Element | null {
+function leftBarline(chart: Chart, index: number, opens: boolean): Element | null {
   const bar = chart.bars[index];
   if (!bar) return null;
-  const opens = bar.repeatStart || (targets.has(index) && index > 0);
   const begins = bar.ending !== null && !sameEnding(bar, chart.bars[index - 1]);
   if (!opens && !begins) return null;
   return element(
