@@ -1,4 +1,4 @@
-import { type LineNote, midiOf, type SpelledName, ticks } from '../base';
+import { LETTERS, type LineNote, midiOf, type SpelledName, ticks } from '../base';
 import { classAbove, pitchAt, type Stretch } from './harmony';
 import { type BarModel, stretchAt } from './model';
 
@@ -56,6 +56,10 @@ export function writeNotes(tones: readonly Tone[]): readonly LineNote[] {
     return [tone.tiedOn ? { ...note, tiedOn: true } : note];
   });
 }
+
+/** The height of a tone in steps of the staff. */
+export const staffOf = ({ midi, name }: Tone): number =>
+  LETTERS.indexOf(name.letter) + 7 * Math.floor((midi - name.alteration) / 12);
 
 /** Whether a tone is the note that belongs under its chord. */
 export const isHome = (tone: Tone): boolean =>

@@ -1,3 +1,4 @@
+import { remembered } from '../../base';
 import type { Theme } from '../../feel';
 import type { Pool } from './pools';
 import type { Workshop } from './workshop';
@@ -13,12 +14,11 @@ function carries({ segments, pools }: Workshop, theme: Theme): boolean {
   const free = segments.filter(({ whole, ladder, kept }) => whole && ladder !== null && !kept);
   const poor = free.filter((segment) => {
     const pool = pools.poolOf(segment, place);
-    const known = rich.get(pool);
-    const found =
-      known ??
-      pool.nodes.filter(({ borrowed, contour }) => !borrowed && contour?.slot === 'S').length >= CHOICE;
-    rich.set(pool, found);
-    return !found;
+    return !remembered(
+      rich,
+      pool,
+      () => pool.nodes.filter(({ borrowed, contour }) => !borrowed && contour?.slot === 'S').length >= CHOICE,
+    );
   });
   return poor.length <= free.length * POOR;
 }

@@ -1,9 +1,9 @@
 import { remembered, rememberedFor } from '../../base';
 import { phraseBookOf } from '../../feel';
 import type { BarModel } from '../model';
-import type { Tone } from '../tones';
+import { staffOf, type Tone } from '../tones';
+import { homecomings } from './changes';
 import { type Counted, mostOf, share } from './counted';
-import { homecomings, staffOf } from './counted-tune';
 
 /** Many plans share a bar's tones, and each list of tones stands in one bar. */
 const rhythmOf = rememberedFor((tones: readonly Tone[]): string => tones.map(({ start }) => start).join(' '));

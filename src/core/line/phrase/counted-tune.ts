@@ -1,13 +1,9 @@
-import { LETTERS, pitchClassOf, rememberedFor } from '../../base';
+import { rememberedFor } from '../../base';
 import type { Stretch } from '../harmony';
-import type { LineModel } from '../model';
-import { isHome, type Tone } from '../tones';
+import { isHome, staffOf, type Tone } from '../tones';
+import { homecomings, isTonic, thirdOf, turnedThirds } from './changes';
 import { type Counted, share, sum } from './counted';
 import { isDrill } from './node-cost';
-
-/** The height of a tone in steps of the staff. */
-export const staffOf = ({ midi, name }: Tone): number =>
-  LETTERS.indexOf(name.letter) + 7 * Math.floor((midi - name.alteration) / 12);
 
 /** A bar's rhythm and shape, wherever it lies. */
 const shapeOf = rememberedFor((tones: readonly Tone[]): string => {
@@ -20,36 +16,6 @@ const DRILLS = 0.25;
 
 /** Share of bars of a feel with the kick on all four that may leave beat four empty: the end of a phrase of eight. */
 const HOLES_ON_FOUR = 0.125;
-
-const isTonic = ({ key, rootClass, chord }: Stretch): boolean =>
-  chord !== null && pitchClassOf(key.tonic) === rootClass;
-
-/** By bar: whether it comes home to the tonic from another chord. */
-export const homecomings = rememberedFor(({ bars }: LineModel): readonly boolean[] =>
-  bars.map(({ stretches: [first], before }) => {
-    if (!first || !isTonic(first)) return false;
-    return before.some((index) => bars[index]?.stretches.at(-1)?.rootClass !== first.rootClass);
-  }),
-);
-
-const thirdOf = ({ chord, members }: Stretch): number | null => {
-  if (!chord || members[3] === members[4]) return null;
-  return members[3] ? 3 : 4;
-};
-
-/** The stretches whose chord has the root of the one before and another third: F, F minor. */
-export const turnedThirds = rememberedFor(({ bars }: LineModel): ReadonlySet<Stretch> => {
-  const found = new Set<Stretch>();
-  let before: Stretch | undefined;
-  for (const stretch of bars.flatMap(({ stretches }) => stretches)) {
-    const third = thirdOf(stretch);
-    const old = before ? thirdOf(before) : null;
-    if (before?.rootClass === stretch.rootClass && third !== null && old !== null && third !== old)
-      found.add(stretch);
-    before = stretch;
-  }
-  return found;
-});
 
 /** Notes of the last bar that strike the one before again, where a cadence would go on. */
 function flatIn(tones: readonly Tone[], bar: { readonly ticks: number; readonly beat: number }): number {

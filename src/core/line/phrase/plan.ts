@@ -4,7 +4,7 @@ import type { LineModel } from '../model';
 import { TECHNIQUE_TABLE } from '../techniques/table';
 import type { PhrasePlace } from '../techniques/types';
 import type { Technique } from '../types';
-import { homecomings } from './counted-tune';
+import { homecomings } from './changes';
 import type { Kinship } from './motif';
 import { RIFF_TOP } from './nodes';
 import { bitOf, type Techniques } from './shown';

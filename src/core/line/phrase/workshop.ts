@@ -1,7 +1,7 @@
 import type { MetrePhrases, PhraseBook } from '../../feel';
 import type { LineModel } from '../model';
 import type { Tone } from '../tones';
-import { turnedThirds } from './counted-tune';
+import { turnedThirds } from './changes';
 import { type EdgeMaker, edgeMaker } from './edges';
 import { type Finisher, finisherFor } from './finish';
 import { type Liking, likingFor } from './liking';
