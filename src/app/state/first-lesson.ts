@@ -1,13 +1,13 @@
 import { type Lesson, type NewerLesson, SAMPLE_TITLES, sampleLesson } from '../../core/lesson';
 import type { LessonStorage } from '../storage';
 import type { Rescue } from './editor-store';
-import { AS_IT_CAME, ONLY_SHOWN } from './keeper';
+import { AS_IT_CAME, type Base, ONLY_SHOWN } from './keeper';
 
 /** What the page starts with. */
 interface FirstLesson {
   readonly lesson: Lesson;
   /** Its revision on this device; a sample needs none. */
-  readonly base: string | typeof AS_IT_CAME | typeof ONLY_SHOWN;
+  readonly base: Base;
   /** How it is noted as open. */
   readonly name: string;
   /** What is noted on this device as open. */

@@ -53,7 +53,7 @@ export interface Keeper {
    * @param base - its revision on this device, 'as it came' for one that needs no saving while it is not changed,
    * 'only shown' for one that is never saved, or null for one that is to be saved
    */
-  seat(lesson: Lesson, base: string | typeof AS_IT_CAME | typeof ONLY_SHOWN | null): void;
+  seat(lesson: Lesson, base: Base): void;
   /** Whether the lesson at hand is only shown. */
   isOnlyShown(): boolean;
   /** The storage refused something; it is tried again by and by. */
@@ -63,6 +63,12 @@ export interface Keeper {
 
 export const AS_IT_CAME = 'as it came';
 export const ONLY_SHOWN = 'only shown';
+
+/** Where a lesson comes from: its revision on this device, or what {@link Keeper.seat} says of one that has none. */
+export type Base = string | typeof AS_IT_CAME | typeof ONLY_SHOWN | null;
+
+export const isOfDevice = (base: Base): boolean =>
+  base !== null && base !== AS_IT_CAME && base !== ONLY_SHOWN;
 
 /**
  * Saves the lesson a moment after each change, and at once when the page is hidden or left. A window that learns that
@@ -249,7 +255,7 @@ export function startKeeper(parts: KeeperParts): Keeper {
     seat: (lesson, base) => {
       seat = {
         saved: base === null ? null : lesson,
-        base: base === AS_IT_CAME || base === ONLY_SHOWN ? null : base,
+        base: isOfDevice(base) ? base : null,
         shown: base === ONLY_SHOWN,
         removed: false,
       };
