@@ -30,10 +30,10 @@ const ORDER_WORDS: Record<ShelfOrder, string> = {
 export function Sift({ lessons, wish, onChange }: SiftProps) {
   const choices = useMemo(() => choicesOn(lessons), [lessons]);
   const set = (change: Partial<ShelfWish>) => onChange({ ...wish, ...change });
-  /** A choice among values, each with its words; the first asks nothing. */
+  /** A choice among values, each with its words; the first, `unasked`, asks for none of them. */
   const among = <Value extends string | number>(
     label: string,
-    any: string,
+    unasked: string,
     values: readonly Value[],
     words: (value: Value) => string,
     chosen: Value | null,
@@ -45,7 +45,7 @@ export function Sift({ lessons, wish, onChange }: SiftProps) {
         where="of lessons on the shelf"
         value={chosen === null ? ANY : String(chosen)}
         options={[
-          { value: ANY, label: any },
+          { value: ANY, label: unasked },
           ...values.map((value) => ({ value: String(value), label: words(value) })),
         ]}
         onChange={(text) => choose(values.find((value) => String(value) === text) ?? null)}
