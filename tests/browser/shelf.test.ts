@@ -70,6 +70,13 @@ test('by keyboard a lesson among thousands is found, renamed, copied, removed an
   await expect
     .poll(() => button(shelf, 'Bring the removed lesson back').evaluate((each) => each.matches(':focus')))
     .toBe(true);
+  // Also after the shelf was closed it can be brought back.
+  await page.keyboard.press('Escape');
+  await openShelf(page);
+  await shelf.getByText(/^“Harbour \(copy\)” is removed/).waitFor();
+  await shelf.getByRole('searchbox').fill('harbour');
+  await shelf.getByText('1 lesson of 3001').waitFor();
+  await button(shelf, 'Bring the removed lesson back').focus();
   await page.keyboard.press('Enter');
   await shelf.getByText('2 lessons of 3002').waitFor();
   await list.focus();

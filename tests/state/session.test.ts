@@ -101,7 +101,7 @@ test('a sample takes a place on the device once it is changed, and is open again
   third.end();
 });
 
-test('a lesson removed from the device is no longer listed', async () => {
+test('a lesson removed from the device is no longer listed, and can be put back while the page stands', async () => {
   const { storage } = shelf();
   const session = await start(storage);
   await session.startNewLesson();
@@ -112,6 +112,12 @@ test('a lesson removed from the device is no longer listed', async () => {
   expect(listed.ok && listed.value.map((lesson) => lesson.id)).toEqual([
     session.lessons.getState().lesson.id,
   ]);
+  const [removed] = session.editor.getState().removed;
+  if (removed === undefined) throw new Error('The session holds it.');
+  expect(removed.title).toBe('New lesson');
+  expect(await session.putBack(removed)).toEqual(success(true));
+  expect(session.editor.getState().removed).toEqual([]);
+  expect(await storage.load(id)).toMatchObject({ value: { kind: 'lesson' } });
   session.end();
 });
 

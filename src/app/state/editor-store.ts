@@ -2,6 +2,7 @@ import { createStore } from 'zustand/vanilla';
 import type { ReadFile, Wishes } from '../../core/exchange';
 import type { Lesson } from '../../core/lesson';
 import type { Pencil } from '../../core/writing';
+import type { RemovedLesson } from '../storage';
 
 /** Where the teacher is at work. None of it is saved, undone or exported. */
 export interface EditorState {
@@ -38,6 +39,8 @@ export interface EditorState {
   readonly saving: SavingState;
   /** A lesson on this device that cannot be opened, or had better not be, until the teacher has taken note of it. */
   readonly rescue: Rescue | null;
+  /** Lessons that were taken off this device here, which can be put back until the page is closed; the latest last. */
+  readonly removed: readonly RemovedLesson[];
 }
 
 /** What a student is sent: sound files to play along with, a film of the score, or everything in one ZIP. */
@@ -121,6 +124,7 @@ export function createEditorStore(pieceId: string) {
     sending: null,
     saving: { kind: 'saved' },
     rescue: null,
+    removed: [],
   }));
 }
 

@@ -1,7 +1,8 @@
+import type { Result } from '../../core/base';
 import { differInUseOnly, type Lesson, whyNotInMetre, whyNotKept } from '../../core/lesson';
 import { type Clock, pageClock } from '../clock';
 import type { Composer } from '../composer';
-import type { LessonStorage, StartGuard } from '../storage';
+import type { LessonStorage, RemovedLesson, StartGuard } from '../storage';
 import { firstPiece, startAtHand } from './at-hand';
 import { startComposing } from './composing';
 import { createEditorStore } from './editor-store';
@@ -129,8 +130,18 @@ export async function startSession(
     dismissRescue: () => editor.setState({ rescue: null }),
     /** A name for a new lesson on this device. */
     freshId: freshLessonId,
-    /** Takes a lesson other than the one at hand off this device; a failure is a sentence. */
-    removeSaved: storage.remove,
+    /** Takes a lesson other than the one at hand off this device, for `putBack`; a failure is a sentence. */
+    async removeSaved(id: string): Promise<Result<RemovedLesson, string>> {
+      const done = await storage.remove(id);
+      if (done.ok) editor.setState(({ removed }) => ({ removed: [...removed, done.value] }));
+      return done;
+    },
+    /** Puts a removed lesson back; false where another one stands in its place by now. */
+    async putBack(lesson: RemovedLesson): Promise<Result<boolean, string>> {
+      const done = await storage.putBack(lesson);
+      if (done.ok) editor.setState(({ removed }) => ({ removed: removed.filter((each) => each !== lesson) }));
+      return done;
+    },
     saveNow: keeper.flush,
     /** The page has the lesson at hand on it. */
     drawn: guard.drawn,

@@ -1,5 +1,4 @@
-export type { Removed } from './database';
-export { type LessonStorage, openStorage } from './lesson-storage';
+export { type LessonStorage, openStorage, type RemovedLesson } from './lesson-storage';
 export type { News } from './news';
 export { readKeys, writeKeys } from './own-keys';
 export type { EarlierState } from './past';

@@ -16,12 +16,19 @@ import {
   type ListedLesson,
   readFacts,
   revisionOf,
+  titleOf,
 } from './records';
 
 /** Why a lesson was not saved: another window has changed it since, or a sentence. */
 export type SaveProblem =
   | { readonly kind: 'overtaken'; readonly by: Exclude<FoundLesson, { readonly kind: 'none' }> }
   | { readonly kind: 'failed'; readonly sentence: string };
+
+/** A lesson that was taken off the device. */
+export interface RemovedLesson extends Removed {
+  /** As far as it can be told. */
+  readonly title: string;
+}
 
 /** The browser's storage as the app sees it; every failure is a sentence, none loses a lesson, none is waited for for ever. */
 export interface LessonStorage extends PastStorage {
@@ -42,7 +49,7 @@ export interface LessonStorage extends PastStorage {
   /** Whether a revision was given by this window: then it is behind nobody. */
   isOwn(revision: string): boolean;
   /** Takes a lesson off this device with all that is kept of it, which is given back for {@link putBack}. */
-  remove(id: string): Promise<Result<Removed, string>>;
+  remove(id: string): Promise<Result<RemovedLesson, string>>;
   /** Puts back what was removed; false where something else stands in its place by now. */
   putBack(removed: Removed): Promise<Result<boolean, string>>;
   /** Notes on the shelf that a lesson was opened, at a time in milliseconds since 1970. */
@@ -151,7 +158,7 @@ export function createLessonStorage({ open, clock, channel, keeping, window }: S
       const done = await attempt((database) => database.remove(id));
       if (!done.ok) return done;
       tell({ kind: 'removed', id });
-      return done;
+      return success({ ...done.value, title: titleOf(done.value.lesson) });
     },
     async putBack(removed) {
       const done = await attempt((database) => database.putBack(removed));

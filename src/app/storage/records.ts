@@ -127,7 +127,7 @@ export function foundLesson(record: unknown): FoundLesson {
 }
 
 /** The title that can be made out, else nothing. */
-function titleOf(record: unknown): string {
+export function titleOf(record: unknown): string {
   const document = documentOf(record);
   const titles = [isRecord(record) ? record.title : null, isRecord(document) ? document.title : null];
   return titles.find((title) => typeof title === 'string') ?? '';

@@ -23,7 +23,7 @@ const forgetful = (lesson: Lesson): Parameters<typeof startSession>[0] => {
     save: async () => success(''),
     isOwn: () => true,
     remove: async (id) =>
-      success({ id, lesson: undefined, facts: undefined, states: [], history: undefined }),
+      success({ id, title: '', lesson: undefined, facts: undefined, states: [], history: undefined }),
     putBack: async () => success(false),
     noteUsed: async () => success(null),
     earlierStates: async () => success([]),

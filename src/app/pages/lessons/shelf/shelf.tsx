@@ -3,8 +3,8 @@ import { useCallback, useDeferredValue, useEffect, useId, useMemo, useRef, useSt
 import { counted } from '../../../../core/base';
 import { ANY_LESSON, findOnShelf } from '../../../../core/shelf';
 import { useModal } from '../../../controls';
-import type { ListedLesson, Removed } from '../../../storage';
-import { useAtWork, useLesson } from '../../at-work';
+import type { ListedLesson, RemovedLesson } from '../../../storage';
+import { useAtWork, useEditor, useLesson } from '../../at-work';
 import { momentText, savedText, shelfTitle } from '../words';
 import { Chosen } from './chosen';
 import { copy, rename } from './deeds';
@@ -12,6 +12,9 @@ import { inBrief } from './describe';
 import { OneFile } from './one-file-buttons';
 import { Sift } from './sift';
 import { WindowList } from './window-list';
+
+const isRemoved = (lesson: RemovedLesson): string =>
+  `“${shelfTitle(lesson)}” is removed. Until this page is closed or reloaded it can be brought back.`;
 
 /** All lessons of this device: found, renamed, copied, removed, and looked at as they were. */
 export function Shelf({ onClose }: { readonly onClose: () => void }) {
@@ -23,8 +26,8 @@ export function Shelf({ onClose }: { readonly onClose: () => void }) {
   const [problem, setProblem] = useState<string | null>(null);
   const [wish, setWish] = useState(ANY_LESSON);
   const [chosen, setChosen] = useState<string | null>(null);
-  const [said, setSaid] = useState('');
-  const [removed, setRemoved] = useState<readonly Removed[]>([]);
+  const last = useEditor(({ removed }) => removed.at(-1));
+  const [said, setSaid] = useState(last === undefined ? '' : isRemoved(last));
   const back = useRef<HTMLButtonElement>(null);
 
   const list = useCallback(async () => {
@@ -64,17 +67,14 @@ export function Shelf({ onClose }: { readonly onClose: () => void }) {
   const remove = async (lesson: ListedLesson) => {
     const done = await session.removeSaved(lesson.id);
     if (!done.ok) return say(done.problem);
-    setRemoved((before) => [...before, done.value]);
     setChosen(null);
-    await say(`“${shelfTitle(lesson)}” is removed. Until this page is closed it can be brought back.`);
+    await say(isRemoved(done.value));
     back.current?.focus();
   };
-  const last = removed.at(-1);
   const putBack = async () => {
     if (last === undefined) return;
-    const done = await session.storage.putBack(last);
+    const done = await session.putBack(last);
     if (!done.ok) return say(done.problem);
-    setRemoved((before) => before.filter((each) => each !== last));
     setChosen(last.id);
     await say(
       done.value ? 'It is on the shelf again, as it was.' : 'Another lesson stands in its place by now.',
