@@ -6,6 +6,7 @@ import { createLessonStore } from '../../src/app/state/lesson-store';
 import { keptHistory, readHistory } from '../../src/app/state/stored-history';
 import { failure } from '../../src/core/base';
 import { type Lesson, sampleLesson, setChartText, setNotes, setTitle } from '../../src/core/lesson';
+import { addVersion, removeVersion } from '../../src/core/versions';
 import { device, handClock } from '../storage/device';
 
 const LESSON = sampleLesson(0, 'lesson-1');
@@ -151,6 +152,25 @@ describe('a page that is closed and opened again', () => {
     expect(second.lessons.getState()).toMatchObject({ lesson: { title: 'One' }, redoLabel: 'call it two' });
     second.lessons.redo();
     expect(second.lessons.getState().lesson.title).toBe('Two');
+    second.end();
+  });
+
+  test('takes back to a lesson with versions, also where the one at hand has none', async () => {
+    const { open, pass, settle } = again();
+    const first = await open();
+    expect(await first.openCopy(addVersion(called('One'), 'for Ada'))).toBe(true);
+    const versioned = first.lessons.getState().document;
+    first.lessons.changeDocument((document) => removeVersion(document, document.open ?? ''), {
+      label: 'remove a version',
+    });
+    await pass(2000);
+    first.end();
+    const second = await open();
+    await vi.dynamicImportSettled();
+    await settle();
+    expect(second.lessons.getState()).toMatchObject({ undoLabel: 'remove a version' });
+    second.lessons.undo();
+    expect(second.lessons.getState().document).toEqual(versioned);
     second.end();
   });
 

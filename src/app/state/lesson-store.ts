@@ -97,10 +97,8 @@ export function createLessonStore(
     },
     /** The document with its history, to be kept for later. */
     history: (): History<Lesson> => history,
-    /** Puts steps of before the document was opened in front of its history. */
+    /** Puts steps of before the document was opened in front of its history; what reads their versions is to be here. */
     remember(before: History<Lesson>): void {
-      const steps = [...before.past, ...before.future];
-      if (tools === null && steps.some(({ document }) => document.versions !== undefined)) return;
       const untouched = history.past.length === 0 && history.future.length === 0;
       take({
         ...history,

@@ -1,3 +1,4 @@
+import type { Lesson } from '../../core/lesson';
 import { isLargeChange, isWorthKeeping } from '../../core/shelf';
 import type { Clock } from '../clock';
 import type { LessonStorage } from '../storage';
@@ -18,6 +19,8 @@ export interface PastKeeperParts {
   readonly today: () => number;
   /** Whether nothing of the lesson at hand is kept. */
   readonly isOnlyShown: () => boolean;
+  /** Fetches what is needed to read a lesson; false where that cannot be had. */
+  readonly prepare: (lesson: Lesson) => Promise<boolean>;
 }
 
 /** Keeps what was before: states of the lesson at hand, and the steps that *Undo* takes back. */
@@ -63,10 +66,20 @@ export function startPastKeeper(parts: PastKeeperParts): PastKeeper {
   const fetchHistory = async (): Promise<void> => {
     const { lesson, opening } = lessons.getState();
     const found = await storage.readHistory(lesson.id);
-    const now = lessons.getState();
-    if (stopped || !found.ok || now.opening !== opening || now.lesson.id !== lesson.id) return;
-    const { past, present } = lessons.history();
-    const history = readHistory(found.value, past[0]?.document ?? present);
+    if (!found.ok) return;
+    /** Read for the lesson as it is by now; null where another one is at hand. */
+    const read = () => {
+      const now = lessons.getState();
+      if (stopped || now.opening !== opening || now.lesson.id !== lesson.id) return null;
+      const { past, present } = lessons.history();
+      return readHistory(found.value, past[0]?.document ?? present);
+    };
+    let history = read();
+    // A step may lead to a document with versions where the one at hand has none.
+    const versioned = [...(history?.past ?? []), ...(history?.future ?? [])].find(
+      ({ document }) => document.versions !== undefined,
+    );
+    if (versioned !== undefined) history = (await parts.prepare(versioned.document)) ? read() : null;
     if (history !== null) lessons.remember(history);
   };
 

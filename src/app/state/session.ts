@@ -90,6 +90,7 @@ export async function startSession(
     clock,
     today: Date.now,
     isOnlyShown: keeper.isOnlyShown,
+    prepare,
   });
   if (isOfDevice(first.base)) past.opened();
   if (first.refused !== null) keeper.refused(first.refused);
