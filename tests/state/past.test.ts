@@ -229,4 +229,22 @@ describe('earlier states', () => {
     expect(chartOf(session.lessons.getState().lesson)).toBe('| Am | E7 |');
     session.end();
   });
+
+  test('come back with all their versions', async () => {
+    const { open, pass } = again();
+    const session = await open();
+    const versioned = addVersion(called('One'), 'for Ada');
+    await session.openCopy(versioned);
+    const { document } = session.lessons.getState();
+    session.lessons.changeDocument((each) => setTitle(each, 'Two'), { label: 'change the title' });
+    await pass(1000);
+    const found = await session.storage.earlierStates(document.id);
+    const lesson = found.ok ? found.value[0]?.lesson : null;
+    if (!lesson) throw new Error('The state is kept.');
+    await session.lookAt({ lesson, when: 'today' });
+    session.editor.getState().reading?.only?.earlier?.bringBack();
+    await pass(3000);
+    expect(session.lessons.getState().document).toEqual(document);
+    session.end();
+  });
 });

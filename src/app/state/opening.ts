@@ -131,7 +131,7 @@ export function startOpening(parts: OpeningParts) {
     else if (loaded.value.kind !== 'lesson') await open(earlier);
     else if (await open(loaded.value.lesson, loaded.value.revision)) {
       void storage.keepState(loaded.value.lesson, Date.now(), BRINGING_BACK);
-      lessons.change(() => earlier, { label: BRINGING_BACK });
+      lessons.changeDocument(() => earlier, { label: BRINGING_BACK });
     }
   };
 

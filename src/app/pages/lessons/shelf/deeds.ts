@@ -21,7 +21,7 @@ async function load(
 /** Gives a lesson of the shelf another title; the one at hand as a step that *Undo* takes back. */
 export async function rename(session: Session, id: string, title: string): Promise<Result<null, string>> {
   if (session.lessons.getState().lesson.id === id) {
-    session.lessons.change((lesson) => setTitle(lesson, title), { label: 'change the title' });
+    session.lessons.changeDocument((document) => setTitle(document, title), { label: 'change the title' });
     return session.saveNow();
   }
   const found = await load(session, id);
