@@ -46,6 +46,9 @@ test('by keyboard a lesson among thousands is found, renamed, copied, removed an
   expect(await last.getAttribute('aria-setsize')).toBe('3001');
   await expect.poll(() => last.isVisible()).toBe(true);
 
+  // What is typed over the lesson is no part of it.
+  await shelf.getByRole('searchbox').press('Control+z');
+  expect(await page.locator('.header__title').inputValue()).toBe('Mine');
   await shelf.getByRole('searchbox').fill('week 17');
   await shelf.getByRole('combobox', { name: /^Student/ }).selectOption('Ben');
   await shelf.getByRole('combobox', { name: /^Order/ }).selectOption('By title');

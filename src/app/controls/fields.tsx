@@ -68,9 +68,9 @@ function Choice<Value extends string>({ id, className, name, value, options, onC
 /** Marks a field whose text does not count until it is left: the field's own undo takes the typing back. */
 export const draftMark = (dirty: boolean) => ({ 'data-draft': dirty ? '' : undefined });
 
-/** Whether a field's text is not yet part of the lesson, see {@link draftMark}. */
+/** Whether a field's text is not part of the lesson: not yet, see {@link draftMark}, or it stands in a dialog over it. */
 export const holdsDraft = (target: EventTarget | null): boolean =>
-  target instanceof HTMLElement && target.dataset.draft !== undefined;
+  target instanceof HTMLElement && (target.dataset.draft !== undefined || target.closest('dialog') !== null);
 
 interface NumberProps {
   readonly label: string;
