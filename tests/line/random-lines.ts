@@ -13,7 +13,7 @@ import {
 import type { LineNotes, LineRequest } from '../../src/core/line';
 import { type WideWish, wideRequest, wideWishes } from './wide-charts';
 
-/** Notes as a file of another program may hold them: any pitch of the neck's low half, any sixteenth, ties over bar lines, marks. */
+/** Notes as a file of another program may hold them: pitches all over the neck's low half, starts on each sixteenth, ties over bar lines, marks. */
 interface Drawn {
   readonly gap: number;
   readonly length: number;

@@ -13,7 +13,7 @@ export interface BuiltStage {
   readonly stage: StageThing;
   /** `Stage 2 of 5: its rhythm`. */
   readonly name: string;
-  /** The line as it is at this stage: what derives a sheet, plays and prints, as any line does. */
+  /** The line as it is at this stage: what derives a sheet, plays and prints, as every line does. */
   readonly piece: LinePiece;
   /** The notes of each bar before the teacher's changes. */
   readonly derived: readonly (readonly LineNote[])[];
