@@ -8,7 +8,7 @@ import {
   midiOf,
   sameMetre,
 } from '../../base';
-import { beginsBar, type ChartBar, navigationWords, timesToSay } from '../../chart';
+import { beginsBar, type ChartBar, navigationWords, repeatSigns, timesToSay } from '../../chart';
 import { writeTuning } from '../../fretboard';
 import { exitsOf, type LineSheet, tempoWords } from '../../lesson';
 import { swingsEighths } from '../../playing';
@@ -30,6 +30,8 @@ interface BarPart {
   readonly bar: ChartBar;
   readonly columns: readonly Column[];
   readonly begins: boolean;
+  /** A repeat begins with the bar. */
+  readonly opens: boolean;
   readonly ends: boolean;
   /** Above the bar's end: `x3`. */
   readonly times: string;
@@ -52,7 +54,7 @@ function widthOf(columns: readonly Column[]): number {
 }
 
 /** Signs that open and close a bar on the strings. */
-const opening = ({ bar, begins }: BarPart): string => (begins && bar.repeatStart ? ':-' : '-');
+const opening = ({ begins, opens }: BarPart): string => (begins && opens ? ':-' : '-');
 const closing = ({ bar, ends, endsEnding }: BarPart): string => {
   if (!ends) return '';
   if (bar.repeatEnd !== null) return ':|';
@@ -111,6 +113,7 @@ function textsOf({ bars }: LineSheet): readonly (readonly NoteText[])[] {
 function barPartsOf(sheet: LineSheet, room: number): readonly BarPart[] {
   const ties = tiesOverBarLines(sheet);
   const texts = textsOf(sheet);
+  const repeats = repeatSigns(sheet.chart);
   const strings = sheet.instrument.openStrings.length;
   return sheet.bars.flatMap((bar, index) => {
     const { written } = bar;
@@ -131,6 +134,7 @@ function barPartsOf(sheet: LineSheet, room: number): readonly BarPart[] {
         bar: written,
         columns,
         begins: part === 0,
+        opens: repeats[index] === true,
         ends,
         times: ends
           ? [times === null ? '' : `x${times}`, ...waySigns(written, false)]

@@ -5,6 +5,7 @@ import {
   type ChartBar,
   harmonyParts,
   navigationWords,
+  repeatSigns,
   ownSpans,
   sameEnding,
   soundingSignature,
@@ -46,6 +47,7 @@ export interface Cell {
 
 /** The bars of a chart as they are written. */
 export function cellsOf(chart: Chart, naming: Naming | undefined): readonly Cell[] {
+  const repeats = repeatSigns(chart);
   return chart.bars.map((bar, index): Cell => {
     const [before, after] = [chart.bars[index - 1], chart.bars[index + 1]];
     const metre = shownMetre(bar, before, chart);
@@ -61,7 +63,7 @@ export function cellsOf(chart: Chart, naming: Naming | undefined): readonly Cell
       likeTwoBefore: alike(bar, chart.bars[index - 2]),
       begins: metre !== null || opening !== '' || signs.length > 0 || beginsAnew(bar, before),
       metre,
-      repeatStart: bar.repeatStart,
+      repeatStart: repeats[index] === true,
       repeatEnd: bar.repeatEnd !== null,
       ...endingOf(bar, before, after),
       signs,
