@@ -1,5 +1,4 @@
 import { type Mark, moveMark, pathMark } from '../ink';
-
 import type { DynamicMark, Hairpin } from '../notation/types';
 import { levelMark } from './levels';
 import { type PlacedBar, xOfTick } from './placed';
@@ -88,7 +87,8 @@ export function dynamicsRow(
   if (!first || !last) return [];
   const signs = placeSigns(bars);
   const marks: Mark[] = signs.flatMap(({ level }) => level ?? []);
-  let open = first.bar.content.hairpin;
+  // What ends at this system's first beat has been closed at the end of the one before.
+  let open = first.bar.content.dynamics[0]?.tick === 0 ? null : first.bar.content.hairpin;
   let from = first.content - HAIRPIN_GAP;
   let continued = true;
   const close = (until: number, goesOn: boolean): void => {

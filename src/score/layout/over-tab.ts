@@ -1,5 +1,5 @@
 import { SIGNS } from '../../core/base';
-import { lineMark, type Mark, moveMark, textMark } from '../ink';
+import { boxOf, lineMark, type Mark, moveMark, textMark } from '../ink';
 import { eventsOf, jointsOf, type PlacedEvent } from './joints';
 import type { PlacedBar } from './placed';
 import { skylineOf } from './skyline';
@@ -15,9 +15,9 @@ const DASH = { length: 5, white: 4 } as const;
 const HOOK = 5;
 const DASH_HEIGHT = 0.35;
 
-/** Letters at notes (fingers that pluck, slap, pop) and over curves (hammer-on, pull-off), on one line. */
-function letters(bars: readonly PlacedBar[], { sizes }: Style): readonly Mark[] {
-  const atNotes = eventsOf(bars).flatMap(({ event, x }) =>
+/** Letters of the hand that plucks, at its notes: fingers, slap, pop. */
+function lettersAtNotes(bars: readonly PlacedBar[], { sizes }: Style): readonly Mark[] {
+  return eventsOf(bars).flatMap(({ event, x }) =>
     event.signs.flatMap((sign) => {
       const { drawn } = SIGNS[sign];
       return drawn.as === 'letter'
@@ -25,7 +25,11 @@ function letters(bars: readonly PlacedBar[], { sizes }: Style): readonly Mark[] 
         : [];
     }),
   );
-  const overCurves = jointsOf(bars).flatMap(({ exit, from, to, edge }) => {
+}
+
+/** Letters of the hand that frets, over its curves: hammer-on, pull-off. */
+function lettersOverCurves(bars: readonly PlacedBar[], { sizes }: Style): readonly Mark[] {
+  return jointsOf(bars).flatMap(({ exit, from, to, edge }) => {
     const { drawn } = SIGNS[exit.sign];
     if (drawn.as !== 'curve' || drawn.letter === undefined || from === null) return [];
     const x = (from.x + (to?.x ?? edge)) / 2;
@@ -34,7 +38,6 @@ function letters(bars: readonly PlacedBar[], { sizes }: Style): readonly Mark[] 
     const onBarLine = letter.box.left < right + BESIDE_LINE && letter.box.right > right - BESIDE_LINE;
     return [onBarLine ? moveMark(letter, right - BESIDE_LINE - letter.box.right, 0) : letter];
   });
-  return [...atNotes, ...overCurves];
 }
 
 interface Run {
@@ -80,8 +83,8 @@ function stretches(bars: readonly PlacedBar[], { sizes }: Style): readonly (read
 }
 
 /**
- * The rows of playing signs over a tab (over the staff where there is no tab): letters on one line, broken lines on
- * the next.
+ * The rows of playing signs over a tab (over the staff where there is no tab): letters of the hand that frets nearest to
+ * its curves, those of the hand that plucks over them, for the P of a pull-off is not that of a pop; then broken lines.
  * @param ink what they stand over; its top line is at 0
  */
 export function playingSigns(
@@ -90,17 +93,17 @@ export function playingSigns(
   style: Style,
 ): readonly Mark[] {
   const below = skylineOf(ink);
-  const done: Mark[] = [];
-  for (const row of [letters(bars, style), stretches(bars, style).flat()]) {
+  const settle = (row: readonly Mark[], lowest: number): readonly Mark[] => {
     const shift = Math.min(
-      -OVER_LINE,
+      lowest,
       ...row.map(({ box }) => below.top(box.left - 2, box.right + 2, 0) - GAP - box.bottom),
     );
-    for (const mark of row) {
-      const placed = moveMark(mark, 0, shift);
-      done.push(placed);
-      below.add(placed.box);
-    }
-  }
-  return done;
+    const placed = row.map((mark) => moveMark(mark, 0, shift));
+    for (const { box } of placed) below.add(box);
+    return placed;
+  };
+  const overCurves = settle(lettersOverCurves(bars, style), -OVER_LINE);
+  const top = boxOf(overCurves)?.top;
+  const atNotes = settle(lettersAtNotes(bars, style), top === undefined ? -OVER_LINE : top - GAP);
+  return [...overCurves, ...atNotes, ...settle(stretches(bars, style).flat(), -OVER_LINE)];
 }

@@ -2,6 +2,7 @@ import { SIGNS } from '../../core/base';
 import { boxOf, glyphMark, type Mark, MUSIC_SIZE, moveMark, pathMark, textMark } from '../ink';
 import { CAPITAL_HEIGHT, textWidth } from '../metrics/measure';
 import type { ContentEvent } from '../notation/types';
+import type { InkBox } from '../types';
 import { eventsOf } from './joints';
 import { CHORD_SHIFT } from './measure-bar';
 import { playingSigns } from './over-tab';
@@ -13,12 +14,14 @@ import { swingMarks } from './swing';
 import { symbolMark } from './symbols';
 
 const CHORD_GAP = 7;
-/** Ink this near beside a chord name, a triplet's figure above all, would read as part of it. */
+/** Ink this near beside a chord name would read as part of it. */
 const CHORD_SIDE = 8;
 const ABOVE_STAFF = 8;
-/** A numeral this near after a chord name, beyond its own side, would read as part of it. */
+/** A numeral or a triplet's figure this near after a chord name, beyond its own side, would read as part of it. */
 const NUMERAL_SIDE = 16;
 const SMALL_GAP = 5;
+/** White over a fermata, beyond a chord name's own gap: its bow is no part of the letters. */
+const FERMATA_AIR = 4;
 /** A section's name or the feel right before a chord name would read as one with it. */
 const HEADING_SIDE = 14;
 const ENDING_GAP = 4;
@@ -85,9 +88,8 @@ export function marksAbove(
     settle(groupAbove(fermataMarks(event, x), ink, SMALL_GAP));
   }
   if (style.options.parts === 'staff') settle(playingSigns(bars, done.concat(staff), style));
-  const positions = rowAbove(positionMarks(bars, style), ink, SMALL_GAP, -ABOVE_STAFF);
-  settle(positions);
-  for (const { box } of positions) ink.add({ ...box, left: box.left - NUMERAL_SIDE });
+  settle(rowAbove(positionMarks(bars, style), ink, SMALL_GAP, -ABOVE_STAFF));
+  for (const box of [...staff, ...done].flatMap(roomFromChords)) ink.add(box);
   const chords = rowAbove(chordMarks(bars, style), ink, CHORD_GAP, -ABOVE_STAFF);
   settle(chords);
   const [first] = bars;
@@ -95,16 +97,7 @@ export function marksAbove(
     const text = textMark('bar-number', String(number), NUMBER_LEFT, 0, { size: sizes.small });
     settle(groupAbove([text], ink, SMALL_GAP));
   }
-  for (const placed of bars) {
-    const { times } = placed.bar.content;
-    if (!times) continue;
-    const text = textMark('repeat-count', times, placed.right, 0, {
-      size: sizes.section,
-      bold: true,
-      anchor: 'right',
-    });
-    settle(groupAbove([text], ink, SMALL_GAP));
-  }
+  for (const placed of bars) settle(groupAbove(timesMarks(placed, style), ink, SMALL_GAP));
   settle(rowAbove(endingMarks(bars, style), ink, ENDING_GAP, -ENDING_ABOVE));
   for (const group of wayMarks(bars, style)) settle(groupAbove(group, ink, SMALL_GAP));
   for (const placed of bars) settle(groupAbove(wordMarks(placed, right, style), ink, SMALL_GAP));
@@ -129,6 +122,25 @@ export function marksAbove(
   return done.map((mark) => keepInside(mark, right));
 }
 
+/** The room that a chord name leaves to what would be read with it: a numeral, a triplet's figure, a fermata. */
+function roomFromChords({ role, kind, box }: Mark): readonly InkBox[] {
+  const figure = role === 'position' || (role === 'tuplet' && kind === 'text');
+  if (figure) return [{ ...box, left: box.left - NUMERAL_SIDE }];
+  return role === 'fermata' ? [{ ...box, top: box.top - FERMATA_AIR }] : [];
+}
+
+/** `x3` at the end of a repeat. */
+const timesMarks = ({ right, bar }: PlacedBar, { sizes }: Style): readonly Mark[] =>
+  bar.content.times === null
+    ? []
+    : [
+        textMark('repeat-count', bar.content.times, right, 0, {
+          size: sizes.section,
+          bold: true,
+          anchor: 'right',
+        }),
+      ];
+
 /** The signs' size against the staff's music font: they stand out, and do not tower over the chord names. */
 const WAY_SIGN = 0.75;
 
@@ -148,10 +160,21 @@ function waySignMarks(placed: PlacedBar, size: number): readonly Mark[] {
   });
 }
 
-/** `To Coda`, `Fine`, `D.S. al Coda` where a bar ends, flush with its bar line. */
+/** The coda's sign after `To Coda`, against the size of the words. */
+const CODA_SHARE = 1.3;
+
+/** `To Coda` with its sign, `Fine`, `D.S. al Coda` where a bar ends, flush with its bar line. */
 function wayWordMarks(placed: PlacedBar, size: number): readonly Mark[] {
-  const text = placed.bar.content.wayWords.join(', ');
-  return text === '' ? [] : [textMark('way', text, placed.right, 0, { size, bold: true, anchor: 'right' })];
+  const { wayWords, leadsToCoda } = placed.bar.content;
+  const text = wayWords.join(', ');
+  if (text === '') return [];
+  const sign = leadsToCoda ? [glyphMark('way', WAY_GLYPHS.coda, 0, 0, CODA_SHARE * size)] : [];
+  const [left, right] = [boxOf(sign)?.left ?? 0, boxOf(sign)?.right ?? 0];
+  const end = placed.right - (leadsToCoda ? right - left + WAY_SIDE : 0);
+  return [
+    textMark('way', text, end, 0, { size, bold: true, anchor: 'right' }),
+    ...sign.map((mark) => moveMark(mark, placed.right - right, 0)),
+  ];
 }
 
 /** A name too long for the system is set smaller, and cut short when that is not enough. */

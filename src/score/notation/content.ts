@@ -1,5 +1,5 @@
 import { barTicks, midiOf, type Sign, samePitch } from '../../core/base';
-import type { ChartBar } from '../../core/chart';
+import { beginsBar, type ChartBar } from '../../core/chart';
 import { romanNumeral } from '../../core/fretboard';
 import { type BlankSheet, exitsOf, type LineSheet, type SheetNote } from '../../core/lesson';
 import { swingsEighths } from '../../core/playing';
@@ -10,7 +10,7 @@ import { signsKey, signsOf } from './events';
 import { chartFacts, keysOf } from './facts';
 import { partContent } from './part-content';
 import { lineAccidentals } from './signatures';
-import type { BarFacts, Content, ContentBar, ContentExit, Hairpin } from './types';
+import type { BarFacts, Content, ContentBar, ContentExit, DynamicMark, Hairpin } from './types';
 
 interface ContentWishes {
   /** Whether the chords' Roman numerals are worked out. */
@@ -85,6 +85,7 @@ function blankContent(sheet: BlankSheet): Content {
       ending: null,
       waySigns: [],
       wayWords: [],
+      leadsToCoda: false,
       dynamics: [],
       hairpin: null,
       entered: null,
@@ -118,7 +119,8 @@ function* lineContent(sheet: LineSheet, numerals: boolean): Steps<Content> {
   );
   const positions = newPositions(sheet);
   const exits = contentExits(sheet);
-  const hairpins = hairpinsInto(sheet);
+  const dynamics = dynamicsOf(sheet);
+  const hairpins = hairpinsInto(dynamics);
   const strings = sheet.instrument.openStrings.length;
   const bars: ContentBar[] = [];
   for (const [index, { bar, notes }] of written.entries()) {
@@ -128,11 +130,7 @@ function* lineContent(sheet: LineSheet, numerals: boolean): Steps<Content> {
     if (ofChart === undefined) break;
     const own: BarFacts = {
       ...ofChart,
-      dynamics: (sheet.bars[index]?.dynamics ?? []).map(({ at, level, hairpin }) => ({
-        tick: Math.min(at, barTicks(bar.metre)),
-        level: level ?? null,
-        hairpin: hairpin ?? null,
-      })),
+      dynamics: dynamics[index] ?? [],
       hairpin: hairpins[index] ?? null,
       entered: leadingInto(exits[index - 1]),
       words: sheet.bars[index]?.words ?? null,
@@ -177,13 +175,39 @@ function leadingInto(before: readonly (ContentExit | null)[] | undefined): Conte
   return last?.leads === true ? last : null;
 }
 
+/**
+ * The dynamics of each bar where they are drawn. How loud it is from a bar's end on is said of what follows, and stands
+ * under that (E. Gould, "Behind Bars", 2011, dynamics, from memory), unless something else stands there or the music
+ * goes back from here.
+ */
+function dynamicsOf({ bars }: LineSheet): readonly (readonly DynamicMark[])[] {
+  const drawn = bars.map(({ dynamics = [], written }): DynamicMark[] =>
+    dynamics.map(({ at, level, hairpin }) => ({
+      tick: Math.min(at, barTicks(written.metre)),
+      level: level ?? null,
+      hairpin: hairpin ?? null,
+    })),
+  );
+  for (const [index, { written }] of bars.entries()) {
+    const [here, next] = [drawn[index], drawn[index + 1]];
+    const last = here?.at(-1);
+    if (here === undefined || next === undefined || last === undefined) continue;
+    const overLine = last.tick === barTicks(written.metre) && last.level !== null && next[0]?.tick !== 0;
+    if (!overLine || written.repeatEnd !== null || written.navigation?.some((sign) => !beginsBar(sign)))
+      continue;
+    here.pop();
+    next.unshift({ ...last, tick: 0 });
+  }
+  return drawn;
+}
+
 /** The hairpin that is open where each bar begins. */
-function hairpinsInto({ bars }: LineSheet): readonly (Hairpin | null)[] {
+function hairpinsInto(dynamics: readonly (readonly DynamicMark[])[]): readonly (Hairpin | null)[] {
   let open: Hairpin | null = null;
-  return bars.map(({ dynamics }) => {
+  return dynamics.map((marks) => {
     const into = open;
-    const last = dynamics?.at(-1);
-    if (last) open = last.hairpin ?? null;
+    const last = marks.at(-1);
+    if (last) open = last.hairpin;
     return into;
   });
 }

@@ -53,6 +53,7 @@ export function chartFacts(sheet: LineSheet, staff: StaffKind, numerals: boolean
       ending: endingMark(before, bar, after),
       waySigns: (['segno', 'coda'] as const).filter((sign) => bar.navigation?.includes(sign)),
       wayWords: (bar.navigation ?? []).filter((sign) => !beginsBar(sign)).map(navigationWords),
+      leadsToCoda: bar.navigation?.includes('to coda') === true,
       dynamics: [],
       hairpin: null,
       entered: null,
@@ -100,9 +101,13 @@ function endingMark(
   return { text, stops };
 }
 
-/** Whether a section ends between two bars; a pickup that stands before its section belongs to it. */
+/**
+ * Whether a section ends between two bars; a pickup that stands before its section belongs to it. The coda is set off as
+ * a section is (E. Gould, "Behind Bars", 2011, repeats, from memory).
+ */
 const parts = (before: ChartBar, bar: ChartBar, { sections }: Chart): boolean =>
-  before.section !== bar.section && !(before.pickup && sections[before.section]?.length === 1);
+  bar.navigation?.includes('coda') === true ||
+  (before.section !== bar.section && !(before.pickup && sections[before.section]?.length === 1));
 
 function barEnd(
   bar: ChartBar,

@@ -83,7 +83,7 @@ export interface BarFacts {
   /** Nothing is written in the bar, not even a rest. */
   readonly blank: boolean;
   readonly chords: readonly ChordMark[];
-  /** A section begins here and starts a system. */
+  /** A section or the coda begins here and starts a system. */
   readonly startsSection: boolean;
   readonly pickup: boolean;
   readonly section: string | null;
@@ -96,6 +96,8 @@ export interface BarFacts {
   readonly waySigns: readonly ('segno' | 'coda')[];
   /** What is written of the way where the bar ends: `D.S. al Coda`. */
   readonly wayWords: readonly string[];
+  /** `To Coda` is among them, and has the coda's sign behind it. */
+  readonly leadsToCoda: boolean;
   readonly dynamics: readonly DynamicMark[];
   /** A hairpin that comes from the bar before. */
   readonly hairpin: Hairpin | null;
