@@ -58,6 +58,15 @@ describe('what is told of a lesson', () => {
   });
 });
 
+test('the lessons stand in the order in which they were used last', async () => {
+  const { storage } = atHand();
+  await storage.save(LESSON, null, 5);
+  await storage.save({ ...LESSON, id: 'other' }, null, 6);
+  await storage.noteUsed(LESSON.id, 7);
+  const found = await storage.list();
+  expect(found.ok && found.value.map(({ id }) => id)).toEqual([LESSON.id, 'other']);
+});
+
 describe('a lesson that is removed', () => {
   test('goes with all that is kept of it, and comes back with all of it', async () => {
     const { storage, other, records, facts, states, histories } = atHand();

@@ -39,13 +39,15 @@ interface OpeningParts {
   readonly guard: StartGuard;
   /** Notes a lesson on this device as the one that is open. */
   readonly note: (name: string) => Promise<void>;
+  /** A lesson of this device is at hand. */
+  readonly opened: () => void;
   /** Fetches what is needed to read a lesson; false where that cannot be had. */
   readonly prepare: (lesson: Lesson) => Promise<boolean>;
 }
 
 /** The ways to another lesson: new ones, samples, lessons and earlier states of this device, and what comes from elsewhere. */
 export function startOpening(parts: OpeningParts) {
-  const { lessons, editor, storage, keeper, past, guard, note, prepare } = parts;
+  const { lessons, editor, storage, keeper, past, guard, note, opened, prepare } = parts;
   /** The lesson as it came or was last written to a file: in this state it is not lost when it is put away. */
   let safe = lessons.getState().document;
 
@@ -81,10 +83,7 @@ export function startOpening(parts: OpeningParts) {
     });
     if (from === null) await keeper.flush();
     else await note(name);
-    if (isOfDevice(from)) {
-      past.opened();
-      void storage.noteUsed(lesson.id, Date.now());
-    }
+    if (isOfDevice(from)) opened();
     return true;
   };
 

@@ -92,7 +92,12 @@ export async function startSession(
     isOnlyShown: keeper.isOnlyShown,
     prepare,
   });
-  if (isOfDevice(first.base)) past.opened();
+  /** The lesson at hand is one of this device: it is used now, and its history is fetched. */
+  const opened = (): void => {
+    past.opened();
+    void storage.noteUsed(lessons.getState().lesson.id, Date.now());
+  };
+  if (isOfDevice(first.base)) opened();
   if (first.refused !== null) keeper.refused(first.refused);
 
   const { choosePiece, chooseBar } = startAtHand(lessons, editor);
@@ -104,6 +109,7 @@ export async function startSession(
     past,
     guard,
     note,
+    opened,
     prepare,
   });
   editor.setState({

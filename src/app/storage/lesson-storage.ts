@@ -32,7 +32,7 @@ export interface RemovedLesson extends Removed {
 
 /** The browser's storage as the app sees it; every failure is a sentence, none loses a lesson, none is waited for for ever. */
 export interface LessonStorage extends PastStorage {
-  /** All lessons, the one saved last first, those that cannot be read at the end. */
+  /** All lessons, the one used last first, those that cannot be read at the end. */
   list(): Promise<Result<readonly ListedLesson[], string>>;
   load(id: string): Promise<Result<FoundLesson, string>>;
   /** What was noted last with `rememberOpened`, or null, and the lesson of that name. */

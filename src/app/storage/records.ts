@@ -174,8 +174,8 @@ export function listedLesson(id: string, record: unknown): ListedLesson {
   return { id, title, readable: true, savedAt, usedAt: savedAt, facts: factsOf(lesson) };
 }
 
-/** In the order of the list: those saved last come first, those that cannot be read at the end. */
+/** In the order of the list: those used last come first, those that cannot be read at the end. */
 export const inOrder = (lessons: readonly ListedLesson[]): readonly ListedLesson[] =>
   [...lessons].sort((one, other) => timeOf(other) - timeOf(one));
 
-const timeOf = (lesson: ListedLesson): number => (lesson.readable ? lesson.savedAt : -FURTHEST);
+const timeOf = (lesson: ListedLesson): number => (lesson.readable ? lesson.usedAt : -FURTHEST);
