@@ -97,9 +97,11 @@ export async function openDatabase(name: string, onLost: () => void): Promise<Da
     },
     remove: async (id) => {
       const transaction = database.transaction(OF_A_LESSON, 'readwrite');
-      const [lessons, facts, states, histories] = OF_A_LESSON.map((store) => transaction.objectStore(store));
-      if (!lessons || !facts || !states || !histories) throw new DOMException('', 'NotFoundError');
-      const own = transaction.objectStore('states').index('lesson');
+      const lessons = transaction.objectStore('lessons');
+      const facts = transaction.objectStore('facts');
+      const states = transaction.objectStore('states');
+      const histories = transaction.objectStore('histories');
+      const own = states.index('lesson');
       const work = async (): Promise<Removed> => {
         const [lesson, told, earlier, keys, history] = await Promise.all([
           lessons.get(id).catch(() => undefined),
