@@ -1,12 +1,13 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type { StoredFacts, StoredHistory, StoredLesson, StoredState } from './records';
+import type { OnShelf } from '../../core/shelf';
+import type { StoredHistory, StoredLesson, StoredState } from './records';
 
 /** What is stored is not trusted to have the shape it was stored with. */
 interface Shelf extends DBSchema {
   lessons: { key: string; value: StoredLesson };
   settings: { key: string; value: string };
   /** What is told of each lesson on the shelf: derived, and made anew where it is missing. */
-  facts: { key: string; value: StoredFacts };
+  facts: { key: string; value: OnShelf };
   /** Earlier states of lessons. */
   states: { key: string; value: StoredState; indexes: { lesson: string } };
   /** What *Undo* takes back, of each lesson. */
@@ -16,7 +17,7 @@ interface Shelf extends DBSchema {
 /** A lesson with what is told of it, written together. */
 export interface LessonWithFacts {
   readonly record: StoredLesson;
-  readonly facts: StoredFacts;
+  readonly facts: OnShelf;
 }
 
 /** Everything that was kept of a lesson, as it was taken off the device. */
@@ -41,9 +42,9 @@ export interface Database {
   putBack(removed: Removed): Promise<boolean>;
   facts(): Promise<readonly unknown[]>;
   /** Writes facts, and takes away those of lessons that are gone. */
-  writeFacts(facts: readonly StoredFacts[], gone: readonly string[]): Promise<void>;
+  writeFacts(facts: readonly OnShelf[], gone: readonly string[]): Promise<void>;
   /** Looks at the facts of a lesson and writes others in their place, or none. */
-  updateFacts(id: string, decide: (found: unknown) => StoredFacts | null): Promise<void>;
+  updateFacts(id: string, decide: (found: unknown) => OnShelf | null): Promise<void>;
   /** The earlier states of a lesson. */
   states(id: string): Promise<readonly unknown[]>;
   writeState(state: StoredState, letGo: readonly string[]): Promise<void>;
@@ -128,7 +129,7 @@ export async function openDatabase(name: string, onLost: () => void): Promise<Da
           return false;
         // What was taken off goes back as it was, whether it can be read or not.
         await transaction.objectStore('lessons').put(lesson as StoredLesson);
-        if (facts !== undefined) await transaction.objectStore('facts').put(facts as StoredFacts);
+        if (facts !== undefined) await transaction.objectStore('facts').put(facts as OnShelf);
         if (history !== undefined) await transaction.objectStore('histories').put(history as StoredHistory);
         for (const state of states) await transaction.objectStore('states').put(state as StoredState);
         return true;

@@ -1,7 +1,8 @@
 import { type Result, success } from '../../core/base';
+import type { OnShelf } from '../../core/shelf';
 import type { Attempt } from './attempts';
 import { isClosed } from './faults';
-import { inOrder, isOfNewer, type ListedLesson, listedLesson, readFacts, type StoredFacts } from './records';
+import { inOrder, isOfNewer, type ListedLesson, listedLesson, readFacts } from './records';
 
 /** Lessons whose facts are made anew and written at once: what is done stays done when the page is closed. */
 const AT_ONCE = 50;
@@ -14,13 +15,13 @@ export async function listShelf(attempt: Attempt): Promise<Result<readonly Liste
   const stands = await attempt((database) => Promise.all([database.ids(), database.facts()]));
   if (!stands.ok) return stands;
   const [ids, beside] = stands.value;
-  const known = new Map<string, StoredFacts>();
+  const known = new Map<string, OnShelf>();
   for (const each of beside) {
     const facts = readFacts(each);
     if (facts !== null) known.set(facts.id, facts);
   }
   const lessons: ListedLesson[] = [];
-  const fresh: StoredFacts[] = [];
+  const fresh: OnShelf[] = [];
   const write = async (gone: readonly string[] = []) => {
     const made = fresh.splice(0);
     // Where they cannot be written, they are made again the next time.
@@ -45,14 +46,10 @@ export async function listShelf(attempt: Attempt): Promise<Result<readonly Liste
     if (read.value === null) continue;
     const { lesson, lasting } = read.value;
     lessons.push(lesson);
-    if (lesson.readable && lasting)
-      fresh.push({
-        id,
-        title: lesson.title,
-        savedAt: lesson.savedAt,
-        usedAt: lesson.usedAt,
-        facts: lesson.facts,
-      });
+    if (lesson.readable && lasting) {
+      const { readable: _, ...facts } = lesson;
+      fresh.push(facts);
+    }
     if (fresh.length >= AT_ONCE) await write();
   }
   await write([...known.keys()]);

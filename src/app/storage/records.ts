@@ -6,7 +6,7 @@ import {
   type NewerLesson,
   readLesson,
 } from '../../core/lesson';
-import { factsOf, isFacts, type LessonFacts } from '../../core/shelf';
+import { factsOf, isFacts, type KeptState, type OnShelf } from '../../core/shelf';
 
 /** A stored lesson is kept as it came, with just enough beside it to list it without reading it. */
 export interface StoredLesson {
@@ -19,24 +19,10 @@ export interface StoredLesson {
   readonly document: unknown;
 }
 
-/** What the shelf shows of a lesson, beside it on the device so that the lesson need not be read. */
-export interface StoredFacts {
-  readonly id: string;
-  readonly title: string;
-  readonly savedAt: number;
-  readonly usedAt: number;
-  readonly facts: LessonFacts;
-}
-
 /** An earlier state of a lesson. */
-export interface StoredState {
-  readonly key: string;
+export interface StoredState extends KeptState {
   /** Id of the lesson it is a state of. */
   readonly lesson: string;
-  /** When it was kept, in milliseconds since 1970. */
-  readonly at: number;
-  /** Why it was kept, for a person to read after *before*; null where a new day began. */
-  readonly before: string | null;
   readonly document: unknown;
 }
 
@@ -48,25 +34,16 @@ export interface StoredHistory {
 }
 
 /** A lesson on this device as the list shows it. */
-export type ListedLesson = {
-  readonly id: string;
-  /** As far as it can be told. */
-  readonly title: string;
-} & (
-  | {
-      readonly readable: true;
-      /** Milliseconds since 1970. */
-      readonly savedAt: number;
-      /** When it was opened or saved last. */
-      readonly usedAt: number;
-      readonly facts: LessonFacts;
-    }
+export type ListedLesson =
+  | ({ readonly readable: true } & OnShelf)
   | {
       readonly readable: false;
+      readonly id: string;
+      /** As far as it can be told. */
+      readonly title: string;
       /** Why it cannot be read: a sentence. */
       readonly sentence: string;
-    }
-);
+    };
 
 /** What stands on this device under the id of a lesson. */
 export type FoundLesson =
@@ -134,7 +111,7 @@ export function titleOf(record: unknown): string {
 }
 
 /** A lesson as it is told of on the shelf. */
-export const factsBeside = (lesson: Lesson, savedAt: number, usedAt = savedAt): StoredFacts => ({
+export const factsBeside = (lesson: Lesson, savedAt: number, usedAt = savedAt): OnShelf => ({
   id: lesson.id,
   title: lesson.title,
   savedAt,
@@ -143,7 +120,7 @@ export const factsBeside = (lesson: Lesson, savedAt: number, usedAt = savedAt): 
 });
 
 /** Facts as they were stored; null for anything else. */
-export const readFacts = (value: unknown): StoredFacts | null =>
+export const readFacts = (value: unknown): OnShelf | null =>
   isRecord(value) &&
   typeof value.id === 'string' &&
   typeof value.title === 'string' &&

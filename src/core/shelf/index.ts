@@ -1,4 +1,4 @@
-export { factsOf, isFacts, type LessonFacts } from './facts';
+export { factsOf, isFacts } from './facts';
 export {
   ANY_LESSON,
   choicesOn,
