@@ -53,46 +53,38 @@ const ORDERS: Readonly<Record<ShelfOrder, (one: OnShelf, other: OnShelf) => numb
 const asks = <Value>(wanted: Value | null, has: readonly Value[]): boolean =>
   wanted === null || has.includes(wanted);
 
-/**
- * The lessons that are looked for, in the order that is asked for.
- * @param studentsOf - the students a lesson is for, by name; what its handout says is always among them
- */
+/** The lessons that are looked for, in the order that is asked for. */
 export function findOnShelf<Found extends OnShelf>(
   shelf: readonly Found[],
   wish: ShelfWish,
-  studentsOf: (lesson: Found) => readonly string[] = ({ facts }) => [facts.student],
 ): readonly Found[] {
   const words = wordsOf(wish.words);
   return shelf
     .filter((lesson) => {
       const { facts } = lesson;
       if (
+        !asks(wish.student, [facts.student]) ||
         !asks(wish.technique, facts.techniques) ||
         !asks(wish.feel, facts.feels) ||
         !asks(wish.key, facts.keys) ||
         !asks(wish.level, facts.levels)
       )
         return false;
-      const students = wish.student === null && words.length === 0 ? [] : studentsOf(lesson);
-      if (!asks(wish.student, students)) return false;
       if (words.length === 0) return true;
-      const text = `${folded(lesson.title)}\n${facts.text}\n${folded(students.join('\n'))}`;
+      const text = `${folded(lesson.title)}\n${facts.text}`;
       return words.every((word) => text.includes(word));
     })
     .sort(ORDERS[wish.order]);
 }
 
 /** What a shelf can be sifted by: each value that stands on it, in its order. */
-export function choicesOn<Found extends OnShelf>(
-  shelf: readonly Found[],
-  studentsOf: (lesson: Found) => readonly string[] = ({ facts }) => [facts.student],
-) {
-  const all = <Value>(values: (lesson: Found) => readonly Value[]): readonly Value[] => [
+export function choicesOn(shelf: readonly OnShelf[]) {
+  const all = <Value>(values: (lesson: OnShelf) => readonly Value[]): readonly Value[] => [
     ...new Set(shelf.flatMap(values)),
   ];
   const named = (values: readonly string[]) => values.filter((each) => each !== '').sort(byName.compare);
   return {
-    students: named(all(studentsOf)),
+    students: named(all(({ facts }) => [facts.student])),
     techniques: all(({ facts }) => facts.techniques),
     feels: all(({ facts }) => facts.feels),
     keys: named(all(({ facts }) => facts.keys)),
