@@ -122,13 +122,14 @@ const sameLesson = (one: Lesson, other: Lesson): boolean =>
  * What becomes of a lesson that comes to a shelf where one of the same id may stand: it is taken as it is, or it is the
  * same, or both states are kept and it gets an id and a title of its own. The id is made of what it holds, so that the
  * same file brought in twice brings nothing the second time.
+ * @param standing - null for none; `unreadable` for what this copy cannot read, which is another state
  */
 export function meetOnShelf(
   theirs: Lesson,
-  standing: Lesson | null,
+  standing: Lesson | 'unreadable' | null,
 ): { readonly kind: 'new' } | { readonly kind: 'same' } | { readonly kind: 'both'; readonly lesson: Lesson } {
   if (standing === null) return { kind: 'new' };
-  if (sameLesson(theirs, standing)) return { kind: 'same' };
+  if (standing !== 'unreadable' && sameLesson(theirs, standing)) return { kind: 'same' };
   const id = `${theirs.id.slice(0, 100)}-${fingerprint(JSON.stringify(ordered(theirs))).toString(16)}`;
   const title = theirs.title.slice(0, LONGEST_TITLE - OTHER.length) + OTHER;
   return { kind: 'both', lesson: { ...theirs, id, title } };

@@ -2,7 +2,7 @@ import { counted, failure, type Result, success } from '../../../../core/base';
 import { type Lesson, parseLesson } from '../../../../core/lesson';
 import { isArchive, meetOnShelf, type ShelfEntry, shelfEntries, shelfWriter } from '../../../../core/shelf';
 import type { Session } from '../../../state';
-import type { LessonStorage, ListedLesson } from '../../../storage';
+import type { FoundLesson, LessonStorage, ListedLesson } from '../../../storage';
 import { shelfTitle } from '../words';
 
 /** The shelf as one file, and how much of it is told. */
@@ -51,16 +51,16 @@ const lessonIn = (text: string): Lesson | null => {
   return read.ok ? read.value : null;
 };
 
+function standingOf(found: FoundLesson): Lesson | 'unreadable' | null {
+  if (found.kind === 'none') return null;
+  return found.kind === 'lesson' ? found.lesson : 'unreadable';
+}
+
 /** Puts a lesson of a file on the shelf beside what stands there; gives a sentence where that failed. */
 async function take(storage: LessonStorage, lesson: Lesson, counts: Counts): Promise<string | null> {
   const found = await storage.load(lesson.id);
   if (!found.ok) return found.problem;
-  // Whatever stands there that this copy cannot read is another state, too.
-  const standing = found.value.kind === 'lesson' ? found.value.lesson : null;
-  const met =
-    found.value.kind === 'none' || found.value.kind === 'lesson'
-      ? meetOnShelf(lesson, standing)
-      : meetOnShelf(lesson, { ...lesson, title: `${lesson.title} ` });
+  const met = meetOnShelf(lesson, standingOf(found.value));
   if (met.kind === 'same') {
     counts.same += 1;
     return null;
