@@ -197,3 +197,15 @@ describe('what a chord chart says', () => {
     expect(rowsHeight(chartRows(sheetOf('| C |'), context('normal')))).toBeGreaterThan(0);
   });
 });
+
+test('the coda’s sign stands where the coda begins, and behind the words that lead to it', () => {
+  const { marks } = block('| F | C (to coda) | F | C (D.C. al coda) |\n| (coda) F | F |');
+  const at = (wanted: string) =>
+    marks.flatMap((mark) => (mark.kind === 'text' && mark.text === wanted ? [mark] : []));
+  const [words] = at('To Coda');
+  const signs = at('\u{1D10C}');
+  expect(signs.length).toBe(2);
+  const behind = signs.find(({ y }) => y === words?.y);
+  const end = (words?.x ?? 0) + measureAsPrinted('To Coda', words ?? { size: 0, bold: false });
+  expect(behind?.x).toBeGreaterThan(end);
+});

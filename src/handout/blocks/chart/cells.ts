@@ -41,6 +41,8 @@ export interface Cell {
   readonly signs: readonly ('segno' | 'coda')[];
   readonly opening: string;
   readonly closing: string;
+  /** `To Coda` is among its closing words, and has the coda's sign behind them. */
+  readonly leadsToCoda: boolean;
   /** The bar line after it. */
   readonly line: 'single' | 'double' | 'final';
 }
@@ -69,6 +71,7 @@ export function cellsOf(chart: Chart, naming: Naming | undefined): readonly Cell
       signs,
       opening,
       closing: closingWords(bar),
+      leadsToCoda: bar.navigation?.includes('to coda') === true,
       line: after === undefined ? 'final' : after.section === bar.section ? 'single' : 'double',
     };
   });

@@ -13,6 +13,8 @@ const THIN = 0.6;
 const THICK = 2.2;
 const APART = 2;
 const HOOK = 0.55;
+/** Room for a segno or coda, by the size of the small print. */
+const SIGN_ROOM = 1.6;
 /** Signs with a Unicode meaning of their own (Unicode, Musical Symbols). */
 const SIGNS = {
   segno: '\u{1D10B}',
@@ -68,7 +70,7 @@ export function leastWidth(cell: Cell, look: ChartLook): number {
   const texts = [cell.opening, cell.closing].filter((text) => text !== '');
   const over = texts.reduce(
     (sum, text) => sum + look.measure(text, look.small) + PADDING,
-    PADDING + cell.signs.length * look.small.size * 1.6,
+    PADDING + (cell.signs.length + (cell.leadsToCoda ? 1 : 0)) * look.small.size * SIGN_ROOM,
   );
   const ending = cell.endingStarts ? look.measure(cell.ending ?? '', look.small) + 2 * PADDING : 0;
   return Math.max(before + symbols + after, over, ending);
@@ -163,12 +165,14 @@ function wayMarks(
   let x = place.left + PADDING / 2;
   for (const sign of cell.signs) {
     marks.push(text(SIGNS[sign], small, x, baseline));
-    x += small.size * 1.6;
+    x += small.size * SIGN_ROOM;
   }
   if (cell.opening !== '') marks.push(text(cell.opening, small, x, baseline));
   if (cell.closing !== '') {
-    const width = measure(cell.closing, small);
-    marks.push(text(cell.closing, small, place.right - PADDING / 2 - width, baseline));
+    const sign = cell.leadsToCoda ? small.size * SIGN_ROOM : 0;
+    const end = place.right - PADDING / 2;
+    marks.push(text(cell.closing, small, end - sign - measure(cell.closing, small), baseline));
+    if (cell.leadsToCoda) marks.push(text(SIGNS.coda, small, end - sign + small.size * 0.3, baseline));
   }
   return marks;
 }
