@@ -96,7 +96,7 @@ export function studyFacts(
   );
   const { level, rhythm, load, leaps } = study;
   return [
-    fact('Notes', `${capitalised(counted(study.notes, 'note'))}: ${listed(kinds)}.`, [], true),
+    fact('Notes', `${capitalised(listed(kinds))}, ${study.notes} in all.`, [], true),
     ...study.techniques.map(({ technique, bars }) => fact(capitalised(technique), shownIn(bars), bars)),
     fact('Silence', `${percent(study.silence)} of the time is silent.`, [], true),
     fact(
@@ -131,7 +131,7 @@ export function studyFacts(
     fact('Form', `${study.form.map(({ letter }) => letter).join(' ')}, ${formUnit(study, name)}.`, [], true),
     fact(
       'Level',
-      `Level ${level.level} by its rhythms, notes and frets; the piece is for level ${piece.level}.`,
+      `${level.level} by its rhythms, notes and frets; the piece is for level ${piece.level}.`,
       [],
       true,
     ),

@@ -16,6 +16,12 @@ export interface BarShape {
 
 const LETTERS = 'abcdefghijklmnopqrstuvwxyz';
 
+/** `a` to `z`, then `a2` to `z2`: no two parts share a name. */
+function letterOf(index: number): string {
+  const round = Math.floor(index / LETTERS.length) + 1;
+  return `${LETTERS[index % LETTERS.length]}${round === 1 ? '' : round}`;
+}
+
 const alike = (one: readonly BarShape[], other: readonly BarShape[]): boolean => {
   const same = one.filter(({ rhythm }, index) => rhythm === other[index]?.rhythm).length;
   return one.length === other.length && 2 * same >= one.length;
@@ -42,7 +48,7 @@ export function formOf(
       firsts.find((known) => equal(shape, known.shape)) ?? firsts.find((known) => alike(shape, known.shape));
     if (first !== undefined)
       return { bars, letter: equal(shape, first.shape) ? first.letter : `${first.letter}′` };
-    const letter = LETTERS[firsts.length % LETTERS.length] ?? 'a';
+    const letter = letterOf(firsts.length);
     firsts.push({ letter, shape });
     return { bars, letter };
   });
