@@ -1,5 +1,5 @@
 import { failure, type Result, shareParts, success } from '../../core/base';
-import { type Lesson, setTitle } from '../../core/lesson';
+import { endedTitle, type Lesson, setTitle } from '../../core/lesson';
 import type { Clock } from '../clock';
 import type { FoundLesson, LessonStorage, News } from '../storage';
 import type { EditorStore, SavingState } from './editor-store';
@@ -15,7 +15,6 @@ const REMOVED =
   'This lesson was removed from this device in another window. Here it still stands: it is kept again with the next change, or save it as a file.';
 const BACK = "This browser's storage answers again. The lessons on this device are in Lessons.";
 const OTHER_WINDOW = ' (second window)';
-const LONGEST_TITLE = 200;
 
 /** The place of the lesson at hand on this device. */
 interface Seat {
@@ -137,10 +136,7 @@ export function startKeeper(parts: KeeperParts): Keeper {
   const goOnApart = (lesson: Lesson, theirs: Exclude<FoundLesson, { kind: 'none' }>): void => {
     const theirTitle = theirs.kind === 'lesson' ? theirs.lesson.title : lesson.title;
     // Told apart by their titles, they need no other: one that is being typed stays as it is.
-    const title =
-      theirTitle === lesson.title
-        ? lesson.title.slice(0, LONGEST_TITLE - OTHER_WINDOW.length) + OTHER_WINDOW
-        : lesson.title;
+    const title = theirTitle === lesson.title ? endedTitle(lesson.title, OTHER_WINDOW) : lesson.title;
     seat = { saved: null, base: null, shown: false, removed: false };
     lessons.goOnAs(parts.freshId(), (each) =>
       each.title === lesson.title && title !== lesson.title ? setTitle(each, title) : each,

@@ -32,6 +32,7 @@ export { fitsBehind, putParkedBack } from './commands/parked';
 export { changeLine, linePiece } from './commands/piece';
 export { addPiece, copyPiece, movePiece, removePiece, renamePiece, setBlankBars } from './commands/pieces';
 export {
+  endedTitle,
   removeLogo,
   setCount,
   setHand,

@@ -1,5 +1,5 @@
 import { strFromU8, strToU8, Unzip, UnzipInflate, Zip, ZipDeflate } from 'fflate';
-import type { Lesson } from '../lesson';
+import { endedTitle, type Lesson } from '../lesson';
 
 /** A lesson's file may unpack to this, in bytes; what unpacks to more was made to harm. */
 const LARGEST_ENTRY = 6_000_000;
@@ -102,7 +102,6 @@ function fingerprint(text: string): number {
 }
 
 const OTHER = ' (from the file)';
-const LONGEST_TITLE = 200;
 
 /** A value with its fields in one order, so that equal lessons have equal texts. */
 function ordered(value: unknown): unknown {
@@ -131,6 +130,5 @@ export function meetOnShelf(
   if (standing === null) return { kind: 'new' };
   if (standing !== 'unreadable' && sameLesson(theirs, standing)) return { kind: 'same' };
   const id = `${theirs.id.slice(0, 100)}-${fingerprint(JSON.stringify(ordered(theirs))).toString(16)}`;
-  const title = theirs.title.slice(0, LONGEST_TITLE - OTHER.length) + OTHER;
-  return { kind: 'both', lesson: { ...theirs, id, title } };
+  return { kind: 'both', lesson: { ...theirs, id, title: endedTitle(theirs.title, OTHER) } };
 }

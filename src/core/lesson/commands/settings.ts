@@ -3,12 +3,17 @@ import type { HandSettings } from '../../fretboard';
 import { type Level, TECHNIQUES, type Technique } from '../../line';
 import type { Naming } from '../../theory';
 import type { Count } from '../count';
+import { LESSON_LIMITS } from '../limits';
 import type { PlayingSettings } from '../playing';
 import type { HandoutSettings, InstrumentSettings, Lesson } from '../types';
 import { changeLine } from './piece';
 
 /** What the playing sentence offers: slow enough to learn, fast enough for any feel. */
 export const TEMPO_RANGE = { least: 40, most: 220 } as const;
+
+/** A title with an ending that tells it from another, cut before it so that a lesson can hold both. */
+export const endedTitle = (title: string, ending: string): string =>
+  title.slice(0, LESSON_LIMITS.title - ending.length) + ending;
 
 export const setTitle = (lesson: Lesson, title: string): Lesson => ({ ...lesson, title });
 

@@ -1,5 +1,5 @@
 import { failure, type Result, success } from '../../../../core/base';
-import { type Lesson, setTitle } from '../../../../core/lesson';
+import { endedTitle, type Lesson, setTitle } from '../../../../core/lesson';
 import type { Session } from '../../../state';
 
 const OVERTAKEN =
@@ -32,7 +32,6 @@ export async function rename(session: Session, id: string, title: string): Promi
   return failure(saved.problem.kind === 'failed' ? saved.problem.sentence : OVERTAKEN);
 }
 
-const LONGEST_TITLE = 200;
 const COPY = ' (copy)';
 
 /** Puts a copy of a lesson on the shelf; gives its id. */
@@ -42,8 +41,7 @@ export async function copy(session: Session, id: string): Promise<Result<string,
   const found = await load(session, id);
   if (!found.ok) return found;
   const { lesson } = found.value;
-  const title = `${lesson.title.slice(0, LONGEST_TITLE - COPY.length)}${COPY}`;
-  const made = { ...lesson, id: session.freshId(), title };
+  const made = { ...lesson, id: session.freshId(), title: endedTitle(lesson.title, COPY) };
   const saved = await session.storage.save(made, null, Date.now());
   if (saved.ok) return success(made.id);
   return failure(saved.problem.kind === 'failed' ? saved.problem.sentence : OVERTAKEN);
