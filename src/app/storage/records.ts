@@ -1,3 +1,4 @@
+import { isRecord } from '../../core/base';
 import {
   describeLessonProblem,
   describeNewer,
@@ -63,9 +64,6 @@ const FURTHEST = 8.64e15;
 
 const DAMAGED = 'What is kept beside this lesson is damaged. Saved as a file, it can be opened from there.';
 const FOREIGN = 'What is kept under this name is no lesson.';
-
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 const isTime = (value: unknown): value is number =>
   typeof value === 'number' && Number.isFinite(value) && Math.abs(value) <= FURTHEST;

@@ -1,5 +1,6 @@
 export * from './exhaustive';
 export * from './fields';
+export * from './is-record';
 export * from './mark-table';
 export * from './marks';
 export * from './metre';

@@ -1,5 +1,4 @@
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
+import { isRecord } from './is-record';
 
 function shareValue(before: unknown, after: unknown): unknown {
   if (Array.isArray(before) && Array.isArray(after)) {

@@ -1,3 +1,4 @@
+import { isRecord } from '../base';
 import { FEEL_IDS, type FeelId } from '../feel';
 import { type Lesson, type Piece, readPiece } from '../lesson';
 import { LEVELS, type Level, TECHNIQUES, type Technique } from '../line';
@@ -52,9 +53,6 @@ export function factsOf(lesson: Lesson): LessonFacts {
     ),
   };
 }
-
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null;
 
 const areAll =
   <Value>(known: readonly Value[]) =>
