@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { ticks } from '../../src/core/base';
 import {
   buildUpOf,
   copyPiece,
@@ -41,6 +42,16 @@ const edited = (lesson: Lesson, bar: number): Lesson => {
 };
 
 describe('a build-up on the sheet', () => {
+  test('ends a tied note where another is put into it, and its tie with it', () => {
+    const pitch = { letter: 'F', alteration: 0, octave: 1 } as const;
+    const held = [{ start: ticks(0), duration: ticks(3840), pitch, tiedOn: true }];
+    const place = { start: ticks(1920), note: null, duration: ticks(1920), choices: [] };
+    expect(withChoice(held, place, pitch)).toEqual([
+      { start: 0, duration: 1920, pitch },
+      { start: 1920, duration: 1920, pitch },
+    ]);
+  });
+
   test('has stages that are lines of their own, the last one the line', () => {
     const stages = stagesIn(built);
     expect(stages.length).toBeGreaterThanOrEqual(3);

@@ -113,11 +113,11 @@ export function withChoice(
 ): readonly LineNote[] {
   const others = notes.filter((note) => note.start !== start);
   if (pitch === null) return others;
-  // A note that sounded on into the place ends there.
-  const cut = others.map((note) =>
-    note.start < start && note.start + note.duration > start
-      ? { ...note, duration: ticks(start - note.start) }
-      : note,
-  );
+  // A note that sounded on into the place ends there, and is no longer tied to the next bar.
+  const cut = others.map((note) => {
+    if (note.start >= start || note.start + note.duration <= start) return note;
+    const { tiedOn: _, ...ended } = note;
+    return { ...ended, duration: ticks(start - note.start) };
+  });
   return [...cut, { start, duration, pitch }].sort((one, other) => one.start - other.start);
 }
