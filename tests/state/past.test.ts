@@ -213,7 +213,7 @@ describe('earlier states', () => {
     const found = await session.storage.earlierStates(lesson.id);
     const state = found.ok ? found.value.find(({ before }) => before === 'change the chart') : undefined;
     if (!state?.lesson) throw new Error('The state is kept.');
-    await session.lookAt({ lesson: state.lesson, when: 'today' });
+    await session.lookAt({ lesson: state.lesson, sentences: ['As it was today.'] });
     expect(session.lessons.getState().lesson.title).toBe('Mine');
     expect(chartOf(session.lessons.getState().lesson)).toBe(chart);
     session.lessons.change((each) => setTitle(each, 'Not now'), { label: 'change the title' });
@@ -241,7 +241,7 @@ describe('earlier states', () => {
     const found = await session.storage.earlierStates(document.id);
     const lesson = found.ok ? found.value[0]?.lesson : null;
     if (!lesson) throw new Error('The state is kept.');
-    await session.lookAt({ lesson, when: 'today' });
+    await session.lookAt({ lesson, sentences: ['As it was today.'] });
     session.editor.getState().reading?.only?.earlier?.bringBack();
     await pass(3000);
     expect(session.lessons.getState().document).toEqual(document);

@@ -14,6 +14,12 @@ export const inBrief = ({ facts }: OnShelf): string =>
     .filter((part) => part !== '')
     .join(' · ');
 
+/** What is said of an earlier state while it is looked at. */
+export const describeEarlier = (title: string, at: number): readonly string[] => [
+  `This is “${title}” as it was on ${momentText(at)}. It is only shown: play it, print it, bring it back in place of the lesson, or make a copy of it.`,
+  'What stands now is kept as an earlier state, too, and bringing back can be taken back with Undo.',
+];
+
 /** The chosen lesson in a few sentences. */
 export function describeLesson(lesson: OnShelf): readonly string[] {
   const { facts, savedAt, usedAt } = lesson;

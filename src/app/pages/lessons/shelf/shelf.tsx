@@ -8,7 +8,7 @@ import { useAtWork, useEditor, useLesson } from '../../at-work';
 import { momentText, savedText, shelfTitle } from '../words';
 import { Chosen } from './chosen';
 import { copy, rename } from './deeds';
-import { inBrief } from './describe';
+import { describeEarlier, inBrief } from './describe';
 import { OneFile } from './one-file-buttons';
 import { Sift } from './sift';
 import { WindowList } from './window-list';
@@ -157,9 +157,10 @@ export function Shelf({ onClose }: { readonly onClose: () => void }) {
             }
             onRemove={() => void remove(shown)}
             onLookAt={(state) => {
-              if (state.lesson === null) return;
+              const { lesson, at } = state;
+              if (lesson === null) return;
               close();
-              void session.lookAt({ lesson: state.lesson, when: `on ${momentText(state.at)}` });
+              void session.lookAt({ lesson, sentences: describeEarlier(lesson.title, at) });
             }}
           />
         )}
