@@ -2,14 +2,14 @@ import { useEffect, useState } from 'react';
 import { type Bpm, bpm, timeWords } from '../../../core/base';
 import { type LinePiece, type LineSheet, tempoWords } from '../../../core/lesson';
 import { TECHNIQUE_ROWS } from '../../../core/line';
-import { boundsOf, passageOf } from '../../../core/playing';
-import { NumberWord, SelectWord } from '../../controls';
+import { SelectWord } from '../../controls';
 import { useAtWork } from '../at-work';
 import type { ClipLook } from './clip-film';
 import { MadeFiles } from './made-files';
 import { canMakeClip, clipOf, type MadeClip } from './make-clip';
 import { useMaking } from './making';
-import { temposOf } from './wishes';
+import { PassageWords } from './passage-words';
+import { type PassageWishes, passageAsked, proposedBars, proposedCountIn, temposOf } from './wishes';
 
 interface ClipProps {
   readonly piece: LinePiece;
@@ -21,64 +21,55 @@ const MOST_ROUNDS = 4;
 
 const NONE = 'none';
 
-interface ClipWishes extends ClipLook {
-  readonly first: number;
-  readonly last: number;
-  readonly rounds: number;
+interface ClipWishes extends ClipLook, PassageWishes {
   readonly tempo: Bpm;
 }
 
-function proposed(piece: LinePiece, sheet: LineSheet): ClipWishes {
-  const { least, most } = boundsOf(sheet);
-  const { first, last } = passageOf(piece, sheet) ?? { first: least, last: most };
-  const { tempo } = piece;
-  return { first, last, rounds: 1, tempo, shape: 'wide', ground: 'light', technique: null };
-}
+const proposed = (piece: LinePiece, sheet: LineSheet): ClipWishes => ({
+  ...proposedBars(piece, sheet),
+  rounds: 1,
+  tempo: piece.tempo,
+  shape: 'wide',
+  ground: 'light',
+  technique: null,
+});
+
+const WORDS = {
+  clip: { what: 'The clip', ready: 'The clip is ready.', doing: 'Making the clip' },
+  pictures: { what: 'The pictures', ready: 'The pictures are ready.', doing: 'Making the pictures' },
+} as const;
 
 /** A film of the moving score with its sound: how it is to be, one step that makes it, and the film that is ready. */
 export function Clip({ piece, sheet }: ClipProps) {
   const { session } = useAtWork();
   const [wishes, setWishes] = useState(() => proposed(piece, sheet));
-  const [made, setMade] = useState<MadeClip | null>(null);
   const films = useFilms(wishes.shape);
-  const making = useMaking(
-    films ? 'The clip' : 'The pictures',
-    films ? 'Making the clip' : 'Making the pictures',
+  const making = useMaking<MadeClip>(films ? WORDS.clip : WORDS.pictures, (options) =>
+    clipOf(
+      session.lessons.getState().lesson,
+      piece,
+      sheet,
+      {
+        tempo: wishes.tempo,
+        rounds: wishes.rounds,
+        countIn: proposedCountIn(piece),
+        passage: passageAsked(sheet, wishes),
+        repeats: false,
+      },
+      wishes,
+      options,
+    ),
   );
+  const { made } = making;
   const change = (part: Partial<ClipWishes>) => setWishes({ ...wishes, ...part });
-  const make = () =>
-    making.run(async (options) => {
-      const { least, most } = boundsOf(sheet);
-      const [first, last] = [Math.min(wishes.first, wishes.last), Math.max(wishes.first, wishes.last)];
-      const clip = await clipOf(
-        session.lessons.getState().lesson,
-        piece,
-        sheet,
-        {
-          tempo: wishes.tempo,
-          rounds: wishes.rounds,
-          countIn: piece.playing.countIn === 0 ? 1 : piece.playing.countIn,
-          passage: first <= least && last >= most ? null : { first, last },
-          repeats: false,
-        },
-        wishes,
-        options,
-      );
-      if (clip.ok && clip.value !== null) setMade(clip.value);
-      return clip.ok ? null : clip.problem;
-    });
   return (
     <>
       <ClipSentence piece={piece} sheet={sheet} wishes={wishes} change={change} />
       {!films && (
         <p>This browser cannot write films. Pictures of the score, system by system, are made instead.</p>
       )}
-      {!making.isBusy && (
-        <button type="button" className="button button--main" onClick={make}>
-          {films ? 'Make the clip' : 'Make the pictures'}
-        </button>
-      )}
-      {making.shown}
+      {making.button(films ? 'Make the clip' : 'Make the pictures')}
+      {making.progress}
       {made !== null && (
         <MadeFiles
           key={made.files[0]?.stem}
@@ -126,34 +117,10 @@ interface SentenceProps extends ClipProps {
 }
 
 function ClipSentence({ piece, sheet, wishes, change }: SentenceProps) {
-  const { least, most } = boundsOf(sheet);
   return (
     <p className="sending__sentence">
-      {'Bars '}
-      <NumberWord
-        label="First bar of the clip"
-        value={wishes.first}
-        least={least}
-        most={most}
-        onChange={(first) => change({ first })}
-      />
-      {' to '}
-      <NumberWord
-        label="Last bar of the clip"
-        value={wishes.last}
-        least={least}
-        most={most}
-        onChange={(last) => change({ last })}
-      />
-      {', played '}
-      <NumberWord
-        label="Rounds of the clip"
-        value={wishes.rounds}
-        least={1}
-        most={MOST_ROUNDS}
-        onChange={(rounds) => change({ rounds })}
-      />
-      {wishes.rounds === 1 ? ' time at ' : ' times at '}
+      <PassageWords of="clip" sheet={sheet} wishes={wishes} mostRounds={MOST_ROUNDS} change={change} />
+      {' at '}
       <SelectWord
         label="Tempo of the clip"
         value={String(wishes.tempo)}

@@ -1,42 +1,65 @@
 import { useEffect, useRef, useState } from 'react';
+import type { Result } from '../../../core/base';
 import type { MakeOptions } from '../../../tracks';
 
 const NOT_LOADED =
   'could not be made: a part of the page could not be loaded. Check that the page is still reachable and try again.';
 
-interface Making {
-  readonly isBusy: boolean;
-  /** How far it is, with a way to stop, or what went wrong. */
-  readonly shown: React.ReactNode;
-  /** Begins something that tells how far it is, and gives a sentence when it fails. */
-  readonly run: (work: (options: MakeOptions) => Promise<string | null>) => void;
+/** What is said of something that is made. */
+interface MakingWords {
+  /** `The tracks`; the name of its status, too. */
+  readonly what: string;
+  readonly ready: string;
+  /** `Making the tracks` */
+  readonly doing: string;
+}
+
+interface Making<Made> {
+  /** What was made last; null for nothing yet. */
+  readonly made: Made | null;
+  /** The step that makes it; nothing while it is being made. */
+  readonly button: (label: string) => React.ReactNode;
+  /** How far it is, with a way to stop, or what came of it. */
+  readonly progress: React.ReactNode;
 }
 
 /**
  * Something that is being made while the page can be used on: shown with its progress, and stopped when it is put away.
- * @param what - is made: `The tracks`
+ * @param work - tells how far it is, and gives null where it was called off, or a sentence where it failed
  */
-export function useMaking(what: string, doing: string): Making {
+export function useMaking<Made>(
+  { what, ready, doing }: MakingWords,
+  work: (options: MakeOptions) => Promise<Result<Made | null, string>>,
+): Making<Made> {
+  const [made, setMade] = useState<Made | null>(null);
   const [share, setShare] = useState<number | null>(null);
   const [said, setSaid] = useState('');
   const controller = useRef<AbortController | null>(null);
   useEffect(() => () => controller.current?.abort(), []);
-  const run = (work: (options: MakeOptions) => Promise<string | null>): void => {
+  const make = (): void => {
     const mine = new AbortController();
     controller.current = mine;
     setShare(0);
     setSaid('');
     const end = (sentence: string): void => {
-      if (controller.current !== mine) return;
       setShare(null);
       setSaid(mine.signal.aborted ? `${doing} was stopped. The lesson is as it was.` : sentence);
     };
-    work({ signal: mine.signal, onShare: (done) => controller.current === mine && setShare(done) }).then(
-      (problem) => end(problem ?? `${what} ${what.endsWith('s') ? 'are' : 'is'} ready.`),
+    work({ signal: mine.signal, onShare: setShare }).then(
+      (result) => {
+        if (result.ok && result.value !== null) setMade(result.value);
+        end(result.ok ? ready : result.problem);
+      },
       () => end(`${what} ${NOT_LOADED}`),
     );
   };
-  const shown = (
+  const button = (label: string) =>
+    share === null && (
+      <button type="button" className="button button--main" onClick={make}>
+        {label}
+      </button>
+    );
+  const progress = (
     <>
       {share !== null && (
         <p className="sending__progress">
@@ -51,5 +74,5 @@ export function useMaking(what: string, doing: string): Making {
       </p>
     </>
   );
-  return { isBusy: share !== null, shown, run };
+  return { made, button, progress };
 }

@@ -2,12 +2,13 @@ import { useState } from 'react';
 import { counted, timeWords } from '../../../core/base';
 import type { LinePiece, LineSheet } from '../../../core/lesson';
 import { tempoWords } from '../../../core/lesson';
-import { boundsOf } from '../../../core/playing';
-import { CheckField, NumberWord, SelectWord } from '../../controls';
+import { CheckField, SelectWord } from '../../controls';
 import { useAtWork } from '../at-work';
 import { MadeFiles } from './made-files';
 import { type MadeTrack, tracksOf } from './make-tracks';
 import { useMaking } from './making';
+import { PassageWords } from './passage-words';
+import { Ticks } from './ticks';
 import {
   BASS_WISHES,
   MOST_ROUNDS,
@@ -27,20 +28,16 @@ interface TracksProps {
 export function Tracks({ piece, sheet }: TracksProps) {
   const { session } = useAtWork();
   const [wishes, setWishes] = useState(() => proposedWishes(piece, sheet));
-  const [tracks, setTracks] = useState<readonly MadeTrack[]>([]);
-  const making = useMaking('The tracks', 'Making the tracks');
+  const making = useMaking<readonly MadeTrack[]>(
+    { what: 'The tracks', ready: 'The tracks are ready.', doing: 'Making the tracks' },
+    (options) => tracksOf(session.lessons.getState().lesson, piece, sheet, wishes, options),
+  );
   const change = (part: Partial<TracksWishes>) => setWishes({ ...wishes, ...part });
   const plans = plansOf(piece, sheet, wishes);
-  const make = () =>
-    making.run(async (options) => {
-      const { lesson } = session.lessons.getState();
-      const made = await tracksOf(lesson, piece, sheet, wishes, options);
-      if (made.ok && made.value !== null) setTracks(made.value);
-      return made.ok ? null : made.problem;
-    });
+  const tracks = making.made ?? [];
   return (
     <>
-      <TracksSentence piece={piece} sheet={sheet} wishes={wishes} change={change} />
+      <TracksSentence sheet={sheet} wishes={wishes} change={change} />
       <PartsAndTempos piece={piece} wishes={wishes} change={change} />
       <CheckField
         label="For a player that repeats the file"
@@ -51,13 +48,9 @@ export function Tracks({ piece, sheet }: TracksProps) {
       {plans.length === 0 ? (
         <p>Tick a part and a tempo, and the tracks can be made.</p>
       ) : (
-        !making.isBusy && (
-          <button type="button" className="button button--main" onClick={make}>
-            Make {counted(plans.length, 'track')}
-          </button>
-        )
+        making.button(`Make ${counted(plans.length, 'track')}`)
       )}
-      {making.shown}
+      {making.progress}
       <MadeFiles
         key={tracks[0]?.stem}
         name="Tracks that are ready"
@@ -69,7 +62,6 @@ export function Tracks({ piece, sheet }: TracksProps) {
 }
 
 interface WishProps {
-  readonly piece: LinePiece;
   readonly wishes: TracksWishes;
   readonly change: (part: Partial<TracksWishes>) => void;
 }
@@ -86,36 +78,11 @@ const CODINGS = [
   { value: 'opus', label: 'Opus files' },
 ] as const;
 
-function TracksSentence({ sheet, wishes, change }: WishProps & TracksProps) {
-  const { least, most } = boundsOf(sheet);
+function TracksSentence({ sheet, wishes, change }: WishProps & Pick<TracksProps, 'sheet'>) {
   const countIn = COUNT_INS.find(({ value }) => value === String(wishes.countIn))?.value ?? '1';
   return (
     <p className="sending__sentence">
-      {'Bars '}
-      <NumberWord
-        label="First bar of the tracks"
-        value={wishes.first}
-        least={least}
-        most={most}
-        onChange={(first) => change({ first })}
-      />
-      {' to '}
-      <NumberWord
-        label="Last bar of the tracks"
-        value={wishes.last}
-        least={least}
-        most={most}
-        onChange={(last) => change({ last })}
-      />
-      {', played '}
-      <NumberWord
-        label="Rounds of the tracks"
-        value={wishes.rounds}
-        least={1}
-        most={MOST_ROUNDS}
-        onChange={(rounds) => change({ rounds })}
-      />
-      {wishes.rounds === 1 ? ' time' : ' times'}
+      <PassageWords of="tracks" sheet={sheet} wishes={wishes} mostRounds={MOST_ROUNDS} change={change} />
       {!wishes.repeats && (
         <>
           {' after '}
@@ -147,43 +114,25 @@ function TracksSentence({ sheet, wishes, change }: WishProps & TracksProps) {
   );
 }
 
-const toggled = <Value,>(values: readonly Value[], value: Value, on: boolean, order: readonly Value[]) =>
-  order.filter((each) => (each === value ? on : values.includes(each)));
-
 const PART_WORDS = { drums: 'Drums', chops: 'Chops', organ: 'Organ', click: 'Click', bass: 'Bass' } as const;
 
-function PartsAndTempos({ piece, wishes, change }: WishProps) {
-  const tempos = temposOf(piece);
-  return (
-    <div className="sending__groups">
-      <fieldset className="sending__group">
-        <legend>Beside the bass</legend>
-        <div className="sending__ticks">
-          {OTHERS.map((part) => (
-            <CheckField
-              key={part}
-              label={PART_WORDS[part]}
-              where="in the tracks"
-              checked={wishes.others.includes(part)}
-              onChange={(on) => change({ others: toggled(wishes.others, part, on, OTHERS) })}
-            />
-          ))}
-        </div>
-      </fieldset>
-      <fieldset className="sending__group">
-        <legend>Tempos</legend>
-        <div className="sending__ticks">
-          {tempos.map((tempo) => (
-            <CheckField
-              key={tempo}
-              label={tempoWords(piece, tempo)}
-              where="in the tracks"
-              checked={wishes.tempos.includes(tempo)}
-              onChange={(on) => change({ tempos: toggled(wishes.tempos, tempo, on, tempos) })}
-            />
-          ))}
-        </div>
-      </fieldset>
-    </div>
-  );
-}
+const PartsAndTempos = ({ piece, wishes, change }: WishProps & Pick<TracksProps, 'piece'>) => (
+  <div className="sending__groups">
+    <Ticks
+      legend="Beside the bass"
+      where="in the tracks"
+      values={OTHERS}
+      ticked={wishes.others}
+      label={(part) => PART_WORDS[part]}
+      onChange={(others) => change({ others })}
+    />
+    <Ticks
+      legend="Tempos"
+      where="in the tracks"
+      values={temposOf(piece)}
+      ticked={wishes.tempos}
+      label={(tempo) => tempoWords(piece, tempo)}
+      onChange={(tempos) => change({ tempos })}
+    />
+  </div>
+);

@@ -9,11 +9,32 @@ export const OTHERS = PARTS.filter((part) => part !== 'bass');
 
 export const BASS_WISHES = ['with and without bass', 'with bass', 'without bass'] as const;
 
-/** What is asked of the tracks of a line. */
-export interface TracksWishes {
+/** Which bars are played and how often; the first may lie behind the last while they are being chosen. */
+export interface PassageWishes {
   readonly first: number;
   readonly last: number;
   readonly rounds: number;
+}
+
+/** The passage at hand, or the whole line. */
+export function proposedBars(piece: LinePiece, sheet: LineSheet): Pick<PassageWishes, 'first' | 'last'> {
+  const { least, most } = boundsOf(sheet);
+  return passageOf(piece, sheet) ?? { first: least, last: most };
+}
+
+/** The bars that were asked for; null for the whole line. */
+export function passageAsked(sheet: LineSheet, wishes: PassageWishes): PlayingSettings['passage'] {
+  const { least, most } = boundsOf(sheet);
+  const [first, last] = [Math.min(wishes.first, wishes.last), Math.max(wishes.first, wishes.last)];
+  return first <= least && last >= most ? null : { first, last };
+}
+
+/** What is played along with is counted in, also where the page's own playing is not. */
+export const proposedCountIn = ({ playing: { countIn } }: LinePiece): PlayingSettings['countIn'] =>
+  countIn === 0 ? 1 : countIn;
+
+/** What is asked of the tracks of a line. */
+export interface TracksWishes extends PassageWishes {
   readonly countIn: PlayingSettings['countIn'];
   readonly bass: (typeof BASS_WISHES)[number];
   readonly others: readonly Part[];
@@ -32,16 +53,13 @@ export function temposOf({ tempo, playing: { ladder } }: LinePiece): readonly Bp
 
 /** What a student mostly needs: the passage at hand four times, with and without bass, slower and at full tempo. */
 export function proposedWishes(piece: LinePiece, sheet: LineSheet): TracksWishes {
-  const { least, most } = boundsOf(sheet);
-  const { first, last } = passageOf(piece, sheet) ?? { first: least, last: most };
   const offered = temposOf(piece);
   const slow = offered[Math.floor((offered.length - 1) / 2)] ?? piece.tempo;
   const others = OTHERS.filter((part) => piece.playing[part]);
   return {
-    first,
-    last,
+    ...proposedBars(piece, sheet),
     rounds: 4,
-    countIn: piece.playing.countIn === 0 ? 1 : piece.playing.countIn,
+    countIn: proposedCountIn(piece),
     bass: 'with and without bass',
     others: others.length === 0 ? ['drums'] : others,
     tempos: [...new Set([slow, piece.tempo])],
@@ -70,11 +88,9 @@ const partsTitle = (bass: boolean, others: readonly Part[]): string => {
 
 /** The tracks that come of what is asked, the slowest first; none without a part that sounds. */
 export function plansOf(piece: LinePiece, sheet: LineSheet, wishes: TracksWishes): readonly TrackPlan[] {
-  const { least, most } = boundsOf(sheet);
-  const [first, last] = [Math.min(wishes.first, wishes.last), Math.max(wishes.first, wishes.last)];
-  const passage = first <= least && last >= most ? null : { first, last };
+  const passage = passageAsked(sheet, wishes);
   const basses = wishes.bass === 'with and without bass' ? [true, false] : [wishes.bass === 'with bass'];
-  const where = passage === null ? [] : [barRange(first, last)];
+  const where = passage === null ? [] : [barRange(passage.first, passage.last)];
   return wishes.tempos.flatMap((tempo) =>
     basses
       .filter((bass) => bass || wishes.others.length > 0)
