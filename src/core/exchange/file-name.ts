@@ -12,7 +12,8 @@ const MOST_OF_PIECE = 18;
 export interface Sounding {
   /** Beats a minute as it is played, which may be slower than the line is written. */
   readonly tempo: number;
-  readonly parts: readonly Part[];
+  /** Left out where the name is not to say it. */
+  readonly parts?: readonly Part[];
 }
 
 /**
@@ -26,7 +27,7 @@ export function exportName(sheet: LineSheet, lessonTitle: string, sounding?: Sou
     .replace(/♯/g, ' sharp');
   const piece = lessonTitle.includes(sheet.name) ? [] : [cut(sheet.name, MOST_OF_PIECE)];
   const tempo = toldTempo(sheet, sounding?.tempo ?? sheet.tempo);
-  const parts = sounding === undefined ? [] : partsWords(sounding.parts);
+  const parts = sounding?.parts === undefined ? [] : partsWords(sounding.parts);
   return [cut(lessonTitle, MOST_OF_LESSON), ...piece, key, `${tempo} bpm`, ...parts].join(', ');
 }
 

@@ -66,12 +66,7 @@ export async function clipOf(
   const rounds = trackRounds(piece, sheet, wishes);
   const film = await filmOf(lesson.title, piece, sheet, rounds, look);
   if (signal.aborted) return success(null);
-  const stem = fileStem(
-    `${exportName(sheet, lesson.title, { tempo: wishes.tempo, parts: [] })}, ${look.shape}`.replace(
-      ', click only',
-      '',
-    ),
-  );
+  const stem = fileStem(`${exportName(sheet, lesson.title, { tempo: wishes.tempo })}, ${look.shape}`);
   if (!(await canMakeClip(look.shape)))
     return success({ files: await picturesOf(film, stem), seconds: null });
   const pictures = await Promise.all(film.pictures.map((picture) => createImageBitmap(picture)));
