@@ -1,20 +1,6 @@
 export { attempt } from './attempt';
 export { fileStem, saveFile } from './file';
-export {
-  handoutOf,
-  midiOf,
-  musicXmlOf,
-  practicePageOf,
-  prepareHandout,
-  printLessonHandout,
-  saveAudio,
-  saveHandout,
-  saveMidi,
-  saveMusicXml,
-  saveMxl,
-  savePracticePage,
-  saveTextTab,
-} from './files-later';
+export * from './files-later';
 export { copyLink, keepAsFile, type LinkedPage, onlyPiece, saveAsItIs, saveLessonFile } from './lesson';
 export { canSend, fileOf, type MadeFile, saveMade, saveZip, sendFiles, zipOf } from './made';
 export { type PictureKind, type SaveNeck, saveNeck, savePicture, standAloneNeck } from './picture';
