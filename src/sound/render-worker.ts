@@ -1,4 +1,4 @@
-import type { WorkerCall, WorkerReply } from '../workers';
+import { answerJobs } from '../workers';
 import type { RenderAnswer, RenderJob } from './messages';
 import { renderMix } from './synthesis/mix';
 import { buffersOf, renderSegment } from './synthesis/segment';
@@ -14,25 +14,13 @@ function kitFor(sampleRate: number): Kit {
   return current;
 }
 
-function work(job: RenderJob): { readonly answer: RenderAnswer; readonly transfer: ArrayBuffer[] } {
+function work(job: RenderJob): RenderAnswer {
   const sounds = kitFor(job.sampleRate);
-  if (job.kind === 'segment') {
-    const segment = renderSegment(job.request, sounds);
-    return { answer: { kind: 'segment', segment }, transfer: buffersOf(segment) };
-  }
-  const bytes = encodeWav(renderMix(job.performance, job.mix, sounds, job.rounds));
-  return { answer: { kind: 'wav', bytes }, transfer: [bytes.buffer] };
+  if (job.kind === 'segment') return { kind: 'segment', segment: renderSegment(job.request, sounds) };
+  return { kind: 'wav', bytes: encodeWav(renderMix(job.performance, job.mix, sounds, job.rounds)) };
 }
 
-self.addEventListener('message', ({ data }: MessageEvent<WorkerCall<RenderJob>>) => {
-  // What is called off ends with the worker.
-  if (!('job' in data)) return;
-  let done: ReturnType<typeof work>;
-  try {
-    done = work(data.job);
-  } catch {
-    done = { answer: { kind: 'failed' }, transfer: [] };
-  }
-  const reply: WorkerReply<RenderAnswer> = { id: data.id, answer: done.answer };
-  self.postMessage(reply, { transfer: done.transfer });
-});
+const transferOf = (answer: RenderAnswer): ArrayBuffer[] =>
+  answer.kind === 'segment' ? buffersOf(answer.segment) : answer.kind === 'wav' ? [answer.bytes.buffer] : [];
+
+answerJobs(work, { kind: 'failed' }, transferOf);

@@ -8,7 +8,7 @@ import {
   WebMOutputFormat,
 } from 'mediabunny';
 import { createKit, renderRounds, type StereoSound } from '../sound';
-import type { WorkerCall, WorkerReply } from '../workers';
+import { answerJobs } from '../workers';
 import { CLIP_RATE, type ClipAnswer, type ClipJob } from './clip-messages';
 import { drawFrame } from './clip-picture';
 import { clipCoding } from './clip-support';
@@ -120,14 +120,4 @@ async function made(
   return { kind: coding.kind, bytes: new Uint8Array(target.buffer ?? new ArrayBuffer(0)), seconds };
 }
 
-self.addEventListener('message', ({ data }: MessageEvent<WorkerCall<ClipJob>>) => {
-  // What is called off ends with the worker.
-  if (!('job' in data)) return;
-  const { id, job } = data;
-  const tell = (reply: WorkerReply<ClipAnswer>, transfer: Transferable[] = []): void =>
-    self.postMessage(reply, { transfer });
-  made(job, (share) => tell({ id, alive: true, share })).then(
-    (answer) => tell({ id, answer }, answer === null ? [] : [answer.bytes.buffer]),
-    () => tell({ id, answer: null }),
-  );
-});
+answerJobs(made, null, (answer) => (answer === null ? [] : [answer.bytes.buffer]));

@@ -9,6 +9,7 @@ export {
 export { drawFrame } from './clip-picture';
 export { clipCoding } from './clip-support';
 export * from './codings';
-export { type MakeOptions, makeTracks, type Track } from './make';
+export { makeTracks, type Track } from './make';
 export { makeClip } from './make-clip';
+export type { MakeOptions } from './make-each';
 export type { TrackJob } from './messages';

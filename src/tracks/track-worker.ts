@@ -1,5 +1,5 @@
 import { createKit, renderRounds } from '../sound';
-import type { WorkerCall, WorkerReply } from '../workers';
+import { answerJobs } from '../workers';
 import { writeTrack } from './files';
 import { levelled } from './level';
 import { TRACK_RATE } from './loudness';
@@ -20,14 +20,4 @@ async function made(job: TrackJob, onShare: (share: number) => void): Promise<Tr
   return { ...file, seconds: sound.left.length / TRACK_RATE };
 }
 
-self.addEventListener('message', ({ data }: MessageEvent<WorkerCall<TrackJob>>) => {
-  // What is called off ends with the worker.
-  if (!('job' in data)) return;
-  const { id, job } = data;
-  const tell = (reply: WorkerReply<TrackAnswer>, transfer: Transferable[] = []): void =>
-    self.postMessage(reply, { transfer });
-  made(job, (share) => tell({ id, alive: true, share })).then(
-    (answer) => tell({ id, answer }, answer === null ? [] : [answer.bytes.buffer]),
-    () => tell({ id, answer: null }),
-  );
-});
+answerJobs(made, null, (answer) => (answer === null ? [] : [answer.bytes.buffer]));

@@ -1,2 +1,3 @@
+export { answerJobs } from './answering';
 export type { WorkerCall, WorkerReply } from './messages';
 export { type AskOptions, type NoAnswer, PATIENCE, type WatchedWorker, watchWorker } from './watched';
