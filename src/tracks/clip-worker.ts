@@ -9,11 +9,12 @@ import {
 } from 'mediabunny';
 import { createKit, renderRounds, type StereoSound } from '../sound';
 import { answerJobs } from '../workers';
-import { CLIP_RATE, type ClipAnswer, type ClipJob } from './clip-messages';
+import { CLIP_RATE, type ClipAnswer, type ClipFilm, type ClipJob } from './clip-messages';
 import { drawFrame } from './clip-picture';
 import { clipCoding } from './clip-support';
 import { levelled } from './level';
 import { TRACK_RATE } from './loudness';
+import { addSound } from './packets';
 import { encodeSound } from './web-codecs';
 
 /** What of the work the sound is, about. */
@@ -42,6 +43,51 @@ function asLong(sound: StereoSound, seconds: number): StereoSound {
   return { sampleRate: sound.sampleRate, left: cut(sound.left), right: cut(sound.right) };
 }
 
+type Chunk = readonly [chunk: EncodedVideoChunk, metadata: EncodedVideoChunkMetadata | undefined];
+
+/**
+ * The film's pictures one after the other as they come from the encoder.
+ * @param take - is given each, in the order of time
+ * @throws the encoder's error
+ */
+async function encodePictures(
+  film: ClipFilm<ImageBitmap>,
+  pen: OffscreenCanvasRenderingContext2D,
+  config: VideoEncoderConfig,
+  take: (...chunk: Chunk) => Promise<void>,
+  onShare: (share: number) => void,
+): Promise<void> {
+  const ready: Chunk[] = [];
+  let fault: unknown = null;
+  const encoder = new VideoEncoder({
+    output: (...chunk) => ready.push(chunk),
+    error: (problem) => {
+      fault = problem;
+    },
+  });
+  const handOver = async (): Promise<void> => {
+    for (const chunk of ready.splice(0)) await take(...chunk);
+  };
+  encoder.configure(config);
+  for (const [index, frame] of film.frames.entries()) {
+    drawFrame(pen, film, frame);
+    const shot = new VideoFrame(pen.canvas, {
+      timestamp: Math.round((index * 1e6) / CLIP_RATE),
+      duration: Math.round(1e6 / CLIP_RATE),
+    });
+    encoder.encode(shot, { keyFrame: index % (KEY * CLIP_RATE) === 0 });
+    shot.close();
+    while (encoder.encodeQueueSize > MOST_WAITING && fault === null)
+      await new Promise((resolve) => setTimeout(resolve, 2));
+    if (fault !== null) throw fault;
+    await handOver();
+    if (index % 10 === 0) onShare(index / film.frames.length);
+  }
+  await encoder.flush();
+  encoder.close();
+  await handOver();
+}
+
 async function made(
   { film, rounds, mix, title }: ClipJob,
   onShare: (share: number) => void,
@@ -55,7 +101,7 @@ async function made(
     repeats: false,
     onShare: (share) => onShare((SOUND * share) / 2),
   });
-  const encoded = await encodeSound(asLong(levelled(mixed, false), seconds), coding.sound, () => undefined);
+  const heard = await encodeSound(asLong(levelled(mixed, false), seconds), coding.sound, () => undefined);
   onShare(SOUND);
 
   const target = new BufferTarget();
@@ -69,53 +115,26 @@ async function made(
   output.setMetadataTags({ title });
   await output.start();
 
-  const ready: {
-    readonly chunk: EncodedVideoChunk;
-    readonly metadata: EncodedVideoChunkMetadata | undefined;
-  }[] = [];
-  let fault: unknown = null;
-  const encoder = new VideoEncoder({
-    output: (chunk, metadata) => ready.push({ chunk, metadata }),
-    error: (problem) => {
-      fault = problem;
-    },
-  });
-  encoder.configure(coding.config);
-  const packets = [...encoded.packets];
-  /** Hands over what is encoded, sound and picture in the order of time. */
-  const handOver = async (): Promise<void> => {
-    for (const { chunk, metadata } of ready.splice(0)) {
-      while (packets[0] !== undefined && packets[0].at / TRACK_RATE <= chunk.timestamp / 1e6) {
-        const [{ data, at, samples }] = [packets.shift() ?? packets[0]];
-        await sound.add(new EncodedPacket(data, 'key', at / TRACK_RATE, samples / TRACK_RATE), {
-          decoderConfig: encoded.config,
-        });
-      }
-      await picture.add(EncodedPacket.fromEncodedChunk(chunk), metadata);
+  let added = 0;
+  /** What is heard until then: sound and picture go into the file in the order of time. */
+  const addSoundUntil = async (until: number): Promise<void> => {
+    for (let next = heard.packets[added]; next !== undefined; next = heard.packets[added]) {
+      if (next.at / TRACK_RATE > until) return;
+      added += 1;
+      await addSound(sound, next, heard.config);
     }
   };
-  for (const [index, frame] of frames.entries()) {
-    drawFrame(pen, film, frame);
-    const shot = new VideoFrame(pen.canvas, {
-      timestamp: Math.round((index * 1e6) / CLIP_RATE),
-      duration: Math.round(1e6 / CLIP_RATE),
-    });
-    encoder.encode(shot, { keyFrame: index % (KEY * CLIP_RATE) === 0 });
-    shot.close();
-    while (encoder.encodeQueueSize > MOST_WAITING && fault === null)
-      await new Promise((resolve) => setTimeout(resolve, 2));
-    if (fault !== null) throw fault;
-    await handOver();
-    if (index % 10 === 0) onShare(SOUND + ((1 - SOUND) * index) / frames.length);
-  }
-  await encoder.flush();
-  encoder.close();
-  await handOver();
-  for (const { data, at, samples } of packets) {
-    await sound.add(new EncodedPacket(data, 'key', at / TRACK_RATE, samples / TRACK_RATE), {
-      decoderConfig: encoded.config,
-    });
-  }
+  await encodePictures(
+    film,
+    pen,
+    coding.config,
+    async (chunk, metadata) => {
+      await addSoundUntil(chunk.timestamp / 1e6);
+      await picture.add(EncodedPacket.fromEncodedChunk(chunk), metadata);
+    },
+    (share) => onShare(SOUND + (1 - SOUND) * share),
+  );
+  await addSoundUntil(Number.POSITIVE_INFINITY);
   await output.finalize();
   return { kind: coding.kind, bytes: new Uint8Array(target.buffer ?? new ArrayBuffer(0)), seconds };
 }

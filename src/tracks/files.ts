@@ -1,7 +1,6 @@
 import {
   BufferTarget,
   EncodedAudioPacketSource,
-  EncodedPacket,
   type MetadataTags,
   Mp3OutputFormat,
   Mp4OutputFormat,
@@ -13,7 +12,8 @@ import { encodeWav, type StereoSound } from '../sound';
 import type { Coding, TrackKind, TrackTags } from './codings';
 import { TRACK_RATE } from './loudness';
 import { encodeMp3, FRAME } from './mp3';
-import { canEncodeSound, type EncodedSound, encodeSound, type SoundPacket } from './web-codecs';
+import { addSound } from './packets';
+import { canEncodeSound, type EncodedSound, encodeSound } from './web-codecs';
 
 const tagsOf = ({ title, lesson, piece, tempo }: TrackTags): MetadataTags => ({
   title: `${piece}, ${title}`,
@@ -26,8 +26,7 @@ const tagsOf = ({ title, lesson, piece, tempo }: TrackTags): MetadataTags => ({
 async function fileOf(
   format: OutputFormat,
   codec: 'aac' | 'mp3' | 'opus',
-  packets: readonly SoundPacket[],
-  config: AudioDecoderConfig,
+  { packets, config }: EncodedSound,
   tags: TrackTags,
 ): Promise<Uint8Array<ArrayBuffer>> {
   const target = new BufferTarget();
@@ -36,10 +35,7 @@ async function fileOf(
   output.addAudioTrack(source);
   output.setMetadataTags(tagsOf(tags));
   await output.start();
-  for (const { data, at, samples } of packets) {
-    const packet = new EncodedPacket(data, 'key', at / TRACK_RATE, samples / TRACK_RATE);
-    await source.add(packet, { decoderConfig: config });
-  }
+  for (const packet of packets) await addSound(source, packet, config);
   await output.finalize();
   return new Uint8Array(target.buffer ?? new ArrayBuffer(0));
 }
@@ -52,15 +48,8 @@ async function mp3File(
   const frames = await encodeMp3(sound, onShare);
   const packets = frames.map((data, index) => ({ data, at: index * FRAME, samples: FRAME }));
   const config = { codec: 'mp3', sampleRate: TRACK_RATE, numberOfChannels: 2 };
-  return fileOf(new Mp3OutputFormat({ xingHeader: false }), 'mp3', packets, config, tags);
+  return fileOf(new Mp3OutputFormat({ xingHeader: false }), 'mp3', { packets, config }, tags);
 }
-
-const withBrowser = async (
-  format: OutputFormat,
-  codec: 'aac' | 'opus',
-  { packets, config }: EncodedSound,
-  tags: TrackTags,
-) => fileOf(format, codec, packets, config, tags);
 
 export interface TrackFile {
   readonly kind: TrackKind;
@@ -87,12 +76,12 @@ export async function writeTrack(
   }
   if (coding === 'opus' && (await canEncodeSound('opus'))) {
     const encoded = await encodeSound(sound, 'opus', onShare);
-    return { kind: 'opus', bytes: await withBrowser(new OggOutputFormat(), 'opus', encoded, tags) };
+    return { kind: 'opus', bytes: await fileOf(new OggOutputFormat(), 'opus', encoded, tags) };
   }
   if (coding === 'every telephone' && (await canEncodeSound('aac'))) {
     const encoded = await encodeSound(sound, 'aac', onShare);
     const format = new Mp4OutputFormat({ fastStart: 'in-memory' });
-    return { kind: 'm4a', bytes: await withBrowser(format, 'aac', encoded, tags) };
+    return { kind: 'm4a', bytes: await fileOf(format, 'aac', encoded, tags) };
   }
   return { kind: 'mp3', bytes: await mp3File(sound, tags, onShare) };
 }
