@@ -24,6 +24,8 @@ export interface ClipBand {
 
 /** What is seen until something changes besides the playhead. */
 export interface ClipScene {
+  /** Which of the systems that are played, in the order of playing; two scenes of one differ in neck and words. */
+  readonly visit: number;
   readonly bands: readonly ClipBand[];
   readonly layers: readonly ClipLayer[];
 }

@@ -257,7 +257,7 @@ export async function filmOf(
       layers.push({ picture: drawn, x: MARGIN, y, strength: each === visit ? 1 : 0.5 });
       bands.push(...litBars(system, y));
     }
-    const index = scenes.push({ bands, layers }) - 1;
+    const index = scenes.push({ visit, bands, layers }) - 1;
     sceneOf.set(key, index);
     return index;
   };

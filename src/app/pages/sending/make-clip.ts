@@ -36,12 +36,11 @@ async function picturesOf(film: ClipFilm<HTMLCanvasElement>, stem: string): Prom
   const pen = canvas.getContext('2d');
   if (pen === null) return [];
   const files: MadeFile[] = [];
-  let before = '';
+  let before: number | undefined;
   for (const { scene } of film.frames) {
-    const rows = film.scenes[scene]?.layers.slice(4) ?? [];
-    const key = rows.map(({ picture, strength }) => `${picture} ${strength}`).join();
-    if (key === before) continue;
-    before = key;
+    const visit = film.scenes[scene]?.visit;
+    if (visit === before) continue;
+    before = visit;
     drawFrame(pen, film, { scene, playhead: null });
     const number = String(files.length + 1).padStart(2, '0');
     files.push({ stem: `${stem}-${number}`, kind: 'png', content: await pngOf(canvas) });
