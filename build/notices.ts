@@ -21,6 +21,13 @@ THIS SOFTWARE.`;
 const unshipped = (license: string | undefined): string =>
   license === 'ISC' ? ISC : 'The package brings no licence text of its own.';
 
+/** Where a package's source is, as the Mozilla Public License (2.0, 3.2) asks to be told; nothing where it does not say. */
+function sourceOf(repository: string | { readonly url: string } | undefined): string {
+  const address = typeof repository === 'object' ? repository.url : (repository ?? '');
+  const page = address.replace(/^git\+/, '').replace(/\.git$/, '');
+  return page.startsWith('https://') ? `Source: ${page}\n\n` : '';
+}
+
 /** What a package says about its licence: the text it ships, else the name of the licence in its manifest. */
 function noticeOf(folder: string): string {
   const manifest: {
@@ -28,6 +35,7 @@ function noticeOf(folder: string): string {
     version: string;
     license?: string;
     author?: string | { name: string };
+    repository?: string | { url: string };
   } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
   const file = readdirSync(folder).find((name) => /^(licen[cs]e|copying)/i.test(name));
   const author = typeof manifest.author === 'object' ? manifest.author.name : manifest.author;
@@ -35,7 +43,7 @@ function noticeOf(folder: string): string {
     file === undefined
       ? `Copyright ${author ?? 'its authors'}\n\n${unshipped(manifest.license)}`
       : readFileSync(join(folder, file), 'utf8').trim();
-  return `${manifest.name} ${manifest.version} (${manifest.license ?? 'see below'})\n\n${text}`;
+  return `${manifest.name} ${manifest.version} (${manifest.license ?? 'see below'})\n\n${sourceOf(manifest.repository)}${text}`;
 }
 
 /** Fonts that only a stylesheet names, which the module graph does not show. */

@@ -34,6 +34,14 @@ describe('the built app, below some folder of a static host', () => {
       expect(notices).toContain(name);
     }
     expect(notices).toContain('SIL OPEN FONT LICENSE Version 1.1');
+    // What writes sound and films, which only workers name, with the texts that two of the licences ask for.
+    for (const name of ['wasm-media-encoders 0', 'mediabunny 1', 'LAME 3', 'lame.sourceforge.io']) {
+      expect(notices).toContain(name);
+    }
+    expect(notices).toContain(
+      'Source: https://github.com/Vanilagy/mediabunny\n\nMozilla Public License Version 2.0',
+    );
+    expect(notices).toContain('GNU LIBRARY GENERAL PUBLIC LICENSE');
   });
 
   test('needs less than 200 kB of script and style to be seen and typed into', async () => {
