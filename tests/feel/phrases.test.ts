@@ -130,6 +130,6 @@ describe('the phrase notation', () => {
     ['S+A x=x= x=x= R 3'],
     ['S xo R 3'],
   ])('refuses %s', (row) => {
-    expect(() => phraseBook(about, `metre 4/4\ntheme one 0-5: a word\n${row}`)).toThrow(RangeError);
+    expect(() => phraseBook(about, `metre 4/4\ntheme one 0-5: a word\n${row}`).metres).toThrow(RangeError);
   });
 });

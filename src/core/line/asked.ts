@@ -1,4 +1,4 @@
-import { midiOf } from '../base';
+import { midiOf, remembered, rememberedFor } from '../base';
 import type { Chart } from '../chart';
 import { type Demands, pitchesOf, type Reach } from './demands';
 import { levelLimits } from './level';
@@ -8,8 +8,13 @@ import type { Aim, LineRequest, Technique } from './types';
 /** Frets above a hand position that its four fingers stand on. */
 const FINGERS = 3;
 
+const underHands = rememberedFor((_: LineRequest) => new Map<number, readonly boolean[]>());
+
 /** By MIDI number, what lies under the hand in a position, or on an open string. */
-export function pitchesAtPosition(request: LineRequest, position: number): readonly boolean[] {
+export const pitchesAtPosition = (request: LineRequest, position: number): readonly boolean[] =>
+  remembered(underHands(request), position, () => pitchesUnder(request, position));
+
+function pitchesUnder(request: LineRequest, position: number): readonly boolean[] {
   const there = Array.from({ length: 128 }, () => false);
   // The hand may stand so high that its last fingers lie beyond the level.
   const last = Math.min(position + FINGERS, Math.max(position, levelLimits(request.level).highestFret));

@@ -211,10 +211,21 @@ function readMetre(metre: Metre, rows: readonly string[]): MetrePhrases {
 }
 
 /**
- * Reads the text of a book.
- * @throws RangeError with the row that cannot be read: a fault of the book, found by its tests
+ * The book of a text, which is read when its phrases are first asked for: of sixteen books a line needs one.
+ * Asking for them throws a RangeError with the row that cannot be read: a fault of the book, found by its tests.
  */
 export function phraseBook(about: Omit<PhraseBook, 'metres'>, text: string): PhraseBook {
+  let read: PhraseBook['metres'] | null = null;
+  return {
+    ...about,
+    get metres() {
+      read ??= metresIn(text);
+      return read;
+    },
+  };
+}
+
+function metresIn(text: string): PhraseBook['metres'] {
   const metres: { readonly metre: Metre; readonly rows: string[] }[] = [];
   for (const line of text.split('\n')) {
     const row = line.trim();
@@ -227,5 +238,5 @@ export function phraseBook(about: Omit<PhraseBook, 'metres'>, text: string): Phr
   }
   const [first, ...others] = metres.map(({ metre, rows }) => readMetre(metre, rows));
   if (!first) throw new RangeError('A book begins with its metre');
-  return { ...about, metres: [first, ...others] };
+  return [first, ...others];
 }

@@ -1,7 +1,7 @@
-import { modelOf } from '../read-request';
 import { stressed } from '../stress';
 import type { ComposedLine, ComposeRequest } from '../types';
 import { aimMisses } from './aim-misses';
+import { deskFor } from './desks';
 import { draftOf } from './draft';
 import { remarksFor } from './remarks';
 
@@ -12,8 +12,9 @@ import { remarksFor } from './remarks';
  * said in the remarks.
  */
 export function composeLine(request: ComposeRequest): ComposedLine {
-  const model = modelOf(request);
-  const { bars: played, cost } = draftOf(request, model);
+  const desk = deskFor(request);
+  const { model } = desk;
+  const { bars: played, cost } = draftOf(desk, request.seed);
   const bars = model.bars.map((bar) => {
     const notes = played[bar.index] ?? [];
     return request.kept[bar.index] ? notes : stressed(model, bar, notes);

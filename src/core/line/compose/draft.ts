@@ -9,6 +9,7 @@ import { type Ask, layoutOf, type PlanWishes, planOf } from '../phrase/plan';
 import { type Found, type PlanSearch, searchOver } from '../phrase/search';
 import { themesFor } from '../phrase/themes';
 import { openWorkshop, type Workshop } from '../phrase/workshop';
+import { modelOf } from '../read-request';
 import { findBreaches } from '../rules/check';
 import { hear, type Tone, writeNotes } from '../tones';
 import type { ComposeRequest, LineNotes } from '../types';
@@ -49,8 +50,8 @@ export interface Draft {
   readonly faults: ReadonlySet<number>;
 }
 
-/** Everything that the themes and plans of a request have in common. */
-interface Desk {
+/** Everything that the themes and plans of a request have in common, whatever the seed. */
+export interface Desk {
   readonly request: ComposeRequest;
   readonly model: LineModel;
   readonly book: PhraseBook;
@@ -72,7 +73,9 @@ function phrasesFor({ request }: LineModel): { book: PhraseBook; metre: MetrePhr
   return { book, metre: phrasesIn(book, request.chart.metre) };
 }
 
-function openDesk(request: ComposeRequest, model: LineModel): Desk {
+/** Lays out what a request needs. What is worked out at a desk is known from then on, and changes no line. */
+export function openDesk(request: ComposeRequest): Desk {
+  const model = modelOf(request);
   const wishes = wishesOf(model).filter((wish) => isWithinLevel(wish, request.level));
   const speed = ticksPerSecond(request.tempo, request.chart.metre);
   const gauge = createHandGauge(request.instrument, request.hand, speed, request.feel.bassTouch.muted);
@@ -150,8 +153,14 @@ function wishesFor({ model, book }: Desk, theme: Theme, search: PlanSearch): Pla
 }
 
 /** The best line of a theme. */
-function bestOf(desk: Desk, theme: Theme, effort: number, wide: ReadonlySet<number>): Draft | null {
-  const { model, request } = desk;
+function bestOf(
+  desk: Desk,
+  seed: number,
+  theme: Theme,
+  effort: number,
+  wide: ReadonlySet<number>,
+): Draft | null {
+  const { model } = desk;
   const search = searchOver(model, desk.workshop, theme, wide);
   const count = model.bars.length;
   const most = Math.min(MOST_PLANS, PLANS_A_BAR * count, PLANNED_BARS / count);
@@ -159,14 +168,14 @@ function bestOf(desk: Desk, theme: Theme, effort: number, wide: ReadonlySet<numb
   const scale = 8 / Math.max(8, desk.workshop.segments.length);
   const plain = wishesFor(desk, theme, search);
   const layouts = Array.from({ length: count > MANY_BARS ? LAYOUTS_OF_MANY_BARS : LAYOUTS }, (_, index) =>
-    layoutOf(model, plain, seedOf(request.seed, index, 31)),
+    layoutOf(model, plain, seedOf(seed, index, 31)),
   );
   const sketches: Sketch[] = [];
   let wishes = plain;
   for (let index = 0; index < plans; index += 1) {
     if (index === Math.ceil(plans * UNASKED)) wishes = { ...plain, asks: asksFor(desk, sketches) };
     const layout = layouts[index % layouts.length] ?? [];
-    const found = search.best(planOf(wishes, layout, seedOf(request.seed, index, 17)));
+    const found = search.best(planOf(wishes, layout, seedOf(seed, index, 17)));
     if (!found) continue;
     const whole = featureCost(model, found.heard) + found.cost * scale * OWN_COST;
     sketches.push({ ...found, whole });
@@ -192,16 +201,16 @@ function pickBest(desk: Desk, sketches: readonly Sketch[]): Draft | null {
  * The best line of the feel's book: over many plans of the form, of the cheapest way through each, the line that
  * reads best. Where something stays amiss, its bars are offered other forms of the phrases, then other themes are tried.
  */
-export function draftOf(request: ComposeRequest, model: LineModel): Draft {
-  const desk = openDesk(request, model);
+export function draftOf(desk: Desk, seed: number): Draft {
+  const { request, model } = desk;
   const themes = model.bars.some(({ playable }) => playable)
-    ? carryingThemes(desk.workshop, themesFor(desk.metre, model, request.seed))
+    ? carryingThemes(desk.workshop, themesFor(desk.metre, model, seed))
     : [];
   let best: Draft | null = null;
   let wide: ReadonlySet<number> = new Set();
   for (const theme of [themes[0], themes[0], themes[1]]) {
     if (!theme || best?.trouble === 0) break;
-    const draft = bestOf(desk, theme, best === null ? 1 : SECOND_LOOK, wide);
+    const draft = bestOf(desk, seed, theme, best === null ? 1 : SECOND_LOOK, wide);
     if (draft && (best === null || draft.cost < best.cost)) best = draft;
     wide = withNeighbours(model, best?.faults ?? []);
   }

@@ -81,10 +81,11 @@ export type FeatureVector = Readonly<Record<Feature, number>>;
 /** Counts all features of a line. */
 export function featuresOf(model: LineModel, heard: HeardLine): FeatureVector {
   const counted = countedIn(model, heard);
-  return {
-    ...waysCounted(counted),
-    ...formCounted(counted),
-    ...notesCounted(counted),
-    ...tuneCounted(counted),
-  };
+  // Many lines are counted: features are added to one record, which is quicker than a new one of all four.
+  return Object.assign(
+    waysCounted(counted),
+    formCounted(counted),
+    notesCounted(counted),
+    tuneCounted(counted),
+  );
 }

@@ -7,11 +7,14 @@ import { FEATURES, type Feature, featuresOf } from './features';
 import { WEIGHTS } from './weights';
 
 const NAMES = Object.keys(FEATURES) as readonly Feature[];
+const WEIGHED = NAMES.map((name) => ({ name, weight: WEIGHTS[name].weight }));
 
 /** What a line costs by what can be counted in it, whoever wrote it. */
 export function featureCost(model: LineModel, heard: HeardLine): number {
   const features = featuresOf(model, heard);
-  return NAMES.reduce((cost, name) => cost + features[name] * WEIGHTS[name].weight, 0);
+  let cost = 0;
+  for (const { name, weight } of WEIGHED) cost += features[name] * weight;
+  return cost;
 }
 
 /** What the hand's cost of a note does beside the features (hand-set), and that of a line it cannot play. */

@@ -3,12 +3,12 @@ import type { Contour, Theme } from '../../feel';
 import type { HeardLine } from '../hearing';
 import type { BarModel, LineModel } from '../model';
 import { type Tone, toneOf } from '../tones';
-import { NO_WAY_OUT, type Way } from './chain';
+import { NO_WAY_OUT, ROUNDING, type Way } from './chain';
 import type { BarPlan, Plan } from './plan';
 import type { Pool } from './pools';
 import type { Segment } from './segments';
 import { type Settled, type Stage, stagingFor, UNSETTLED } from './staging';
-import { cheapestWay, cheapestWithin, costOfWay, type Narrow } from './ways';
+import { cheapestWay, cheapestWithin, costOfWay, leastThrough, type Narrow } from './ways';
 import type { Workshop } from './workshop';
 
 /** Price of what cannot be: a model broken off, another beginning where one is settled. */
@@ -47,7 +47,7 @@ export function searchOver(
 ): PlanSearch {
   const { segments, given, pools, finisher, edges, route } = workshop;
   const { onward, firstOf, anchors } = route;
-  const { asksOf, goesOn, extrasOf, pricesFrom, chainOf, boundsOf, stageOf } = stagingFor(workshop);
+  const { asksOf, goesOn, extrasOf, pricesFrom, chainOf, leastChainOf, stageOf } = stagingFor(workshop);
   const fixed = new Map<number, Pool>();
   const placed = new WeakMap<readonly Tone[], Map<BarModel, readonly Tone[]>>();
 
@@ -101,7 +101,8 @@ export function searchOver(
   function solveWithJumps(stage: Stage, first: Way): Way | null {
     const list = stage.pools;
     const sizes = anchors.map((index) => list[index]?.entries.length ?? 1);
-    const bounds = boundsOf(stage);
+    const leastChain = leastChainOf(stage);
+    const { bounds } = leastChain;
     const narrowed = (only: Settled): Narrow => ({
       ...chainOf(stage, only),
       out: NO_WAY_OUT,
@@ -113,8 +114,13 @@ export function searchOver(
     let best = affordable(
       cheapestWithin(start, Math.min(NEVER, costOfWay(start.columns, start.prices, start.out, first.nodes))),
     );
+    const through = best ? leastThrough(leastChain, best.cost) : null;
+    /** Whether it is certain that a way with such a beginning is no better than the best that is known. */
+    const isBeyond = (index: number, entry: number): boolean =>
+      through !== null && best !== null && (through[index]?.[entry] ?? 0) > best.cost + ROUNDING;
     /** Whether other beginnings are better. */
     function tries(other: Settled): boolean {
+      for (const [index, entry] of other) if (isBeyond(index, entry)) return false;
       const way = affordable(cheapestWithin(narrowed(other), best?.cost ?? NEVER));
       if (!way || (best !== null && way.cost >= best.cost)) return false;
       best = way;

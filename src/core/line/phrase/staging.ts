@@ -1,9 +1,10 @@
-import { type Bounds, type Column, FREE, type Prices, restOf } from './chain';
+import { type Column, FREE, type Out, type Prices, restOf } from './chain';
 import type { EdgePrices } from './edges';
 import type { Goal } from './finish';
 import type { Plan } from './plan';
 import type { Pool } from './pools';
 import type { Segment } from './segments';
+import type { Narrow } from './ways';
 import type { Workshop } from './workshop';
 
 /** By anchor, the beginning that is settled. */
@@ -42,8 +43,8 @@ export interface Staging {
   pricesFrom(stage: Stage, segment: Segment, settled: Settled): EdgePrices;
   /** A stage as a chain: a segment that goes nowhere as written has its way on beside what its nodes cost. */
   chainOf(stage: Stage, settled: Settled): Chain;
-  /** What the rest of a way costs at least, whatever beginnings are settled. */
-  boundsOf(stage: Stage): Bounds;
+  /** The chain of a stage at prices that are no higher, whatever beginnings are settled, with none of them settled. */
+  leastChainOf(stage: Stage): Narrow;
 }
 
 /** How the plans of a request become chains that the shortest way is looked for in. */
@@ -120,7 +121,7 @@ export function stagingFor({ segments, edges, liking, route: { onward } }: Works
     return { columns, prices, ring };
   }
 
-  function boundsOf(stage: Stage): Bounds {
+  function leastChainOf(stage: Stage): Narrow {
     const under = segments.map((segment, index): Prices => {
       const known = stage.prices[index];
       if (known) return known;
@@ -132,8 +133,10 @@ export function stagingFor({ segments, edges, liking, route: { onward } }: Works
       return atLeast(edges.between({ from: segment, pool, to, into, extras: [], asks }).under.least);
     });
     const last = under.pop() ?? FREE;
-    return restOf(stage.columns, under, { least: last.least, at: (node) => last.at(node, 0, 0) });
+    const out: Out = { least: last.least, at: (node) => last.at(node, 0, 0) };
+    const { columns } = stage;
+    return { columns, prices: under, out, bounds: restOf(columns, under, out), only: UNSETTLED };
   }
 
-  return { stageOf, asksOf, goesOn, extrasOf, pricesFrom, chainOf, boundsOf };
+  return { stageOf, asksOf, goesOn, extrasOf, pricesFrom, chainOf, leastChainOf };
 }

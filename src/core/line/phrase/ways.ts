@@ -28,11 +28,20 @@ export interface Narrow {
   readonly only: ReadonlyMap<number, number>;
 }
 
-/** The nodes that a way no dearer than a limit can pass, found from the front; null where there is none. */
+/** What is found from the front of the ways that are no dearer than a limit. */
+interface Front {
+  /** The nodes that they can pass. */
+  readonly open: Open;
+  /** By column and beginning, the least that it costs to come there. */
+  readonly reached: readonly Float64Array[];
+}
+
+/** Looks from the front for the ways no dearer than a limit; null where there is none. */
 // biome-ignore lint/complexity/noExcessiveCognitiveComplexity: three loops, one inside the other
-function openWays({ columns, prices, out, bounds, only }: Narrow, limit: number): Open | null {
+function frontOf({ columns, prices, out, bounds, only }: Narrow, limit: number): Front | null {
   const most = limit + ROUNDING;
   const open: Uint8Array[] = [];
+  const all: Float64Array[] = [];
   let before = new Float64Array(columns[0]?.entries ?? 0);
   for (let index = 0; index < columns.length; index += 1) {
     const { costs, entryOf, aside } = columns[index] as Column;
@@ -61,9 +70,22 @@ function openWays({ columns, prices, out, bounds, only }: Narrow, limit: number)
     }
     if (!some) return null;
     open.push(ways);
+    all.push(before);
     before = reached;
   }
-  return open;
+  return { open, reached: all };
+}
+
+/**
+ * By column and beginning, the least that a way through it costs; what is dearer than a limit need not be told apart.
+ * Null where no way is within the limit.
+ */
+export function leastThrough(task: Narrow, limit: number): readonly Float64Array[] | null {
+  const front = frontOf(task, limit);
+  if (!front) return null;
+  return front.reached.map((reached, index) =>
+    reached.map((cost, entry) => cost + (task.bounds[index]?.least[entry] ?? 0)),
+  );
 }
 
 /** Notes what it costs to reach the beginnings that a node can go on to within a limit; whether there are any. */
@@ -98,8 +120,9 @@ function reach(
  * pass is left out.
  */
 export function cheapestWithin(task: Narrow, limit: number): Way | null {
-  const open = openWays(task, limit);
-  if (!open) return null;
+  const front = frontOf(task, limit);
+  if (!front) return null;
+  const { open } = front;
   const { columns, prices, out } = task;
   const rest = restOf(columns, prices, out, open);
   const [entry = 0] = rest[0]?.order ?? [];
