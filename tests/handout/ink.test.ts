@@ -87,7 +87,7 @@ describe.each(Object.entries(SCORE_FIXTURES))('%s', (_, make) => {
 
 test('two full pages make a small file that says what the page says', async () => {
   const layout = layOutForPrint(
-    lessonWith({ blocks: ['facts', 'chart', 'rhythm', 'music', 'practice', 'notes', 'cautions'] }),
+    lessonWith({ blocks: ['facts', 'chart', 'rhythm', 'music', 'practice', 'diary', 'notes', 'cautions'] }),
   );
   expect(layout.pages.length).toBe(2);
   const { bytes, missing } = await writePdf(

@@ -176,11 +176,15 @@ describe('the wish for one page', () => {
     return layOut(setChartText(plain, plain.pieces[0]?.id ?? '', chart));
   };
 
-  test('is met by moving things closer, within the limits of print', () => {
-    expect(bars(6, {}).pages.length).toBe(2);
-    const { pages, remarks } = bars(6, { onePage: true });
-    expect(pages.length).toBe(1);
-    expect(remarks).toEqual([]);
+  test('is met by moving things closer, within the limits of print, as any page that can be saved', () => {
+    const staffOf = ({ scores }: HandoutLayout) => (scores[0]?.systems[0]?.scale ?? 0) * 40;
+    expect(staffOf(bars(4, {}))).toBeCloseTo(points(7), 1);
+    for (const onePage of [false, true]) {
+      const layout = bars(6, { onePage });
+      expect(layout.pages.length).toBe(1);
+      expect(layout.remarks).toEqual([]);
+      expect(staffOf(layout)).toBeCloseTo(points(6.5), 1);
+    }
   });
 
   test('else it says what to leave out, and that is enough', () => {

@@ -37,7 +37,8 @@ export function shapeRows(
 ): readonly Row[] {
   const { most, columns: usual, drawing } = LOOKS[context.settings.print];
   const columns = context.width < HALF_PAGE ? usual - 1 : usual;
-  const shapes = shapesOf(sheet, hand ?? DEFAULT_HAND, most, drawing);
+  const shown = Math.min(most, context.spacing.shapeRows * columns);
+  const shapes = shapesOf(sheet, hand ?? DEFAULT_HAND, shown, drawing);
   const width = (context.width - GAP * (columns - 1)) / columns;
   const rows: Row[] = [];
   for (let first = 0; first < shapes.length; first += columns) {

@@ -91,12 +91,6 @@ function planTo(end: number, fill: number, later: readonly (Plan | null)[], isLa
   return { pages: 1 + (next?.pages ?? 0), cost: stranded + uneven + (next?.cost ?? 0), end, next };
 }
 
-/** Whether the last of several pages holds so little that it looks left behind. */
-export function isStranded(pages: readonly (readonly Row[])[], room: Room): boolean {
-  const last = pages.at(-1);
-  return pages.length > 1 && last !== undefined && rowsHeight(last) / room.later < LEAST_FILL;
-}
-
 /** How much of the pages before the last stays white, as a cost: one half-empty page is worse than two quarters. */
 export function whiteness(pages: readonly (readonly Row[])[], room: Room): number {
   return pages.slice(0, -1).reduce((sum, rows, index) => {

@@ -1,8 +1,8 @@
-import { listed } from '../../core/base';
+import { capitalised, counted, listed } from '../../core/base';
 import type { HandoutBlock } from '../../core/lesson';
 import type { ScoreLayout } from '../../score';
 import { atFoot, cautionFoot } from '../blocks/cautions';
-import { breakPages, isStranded, type Room, whiteness } from './breaks';
+import { breakPages, type Room, whiteness } from './breaks';
 import { type Copy, composeRows, type Tools } from './compose';
 import type { Row } from './rows';
 import { type Spacing, sizesFor } from './sizes';
@@ -15,9 +15,8 @@ export interface FittedPages {
 }
 
 /**
- * Finds the spacing. Things stand comfortably unless moving them closer saves a page. The staff becomes smaller,
- * within the limits of print, only when the teacher wishes for one page or when a last page would hold next to
- * nothing. A wish for one page that cannot be met is answered with what to leave out.
+ * Finds the spacing. Things stand comfortably unless moving them closer saves a page; the staff becomes smaller,
+ * within the limits of print, where that alone does not, and at last fewer shapes are shown, which is said. A wish for one page that cannot be met is answered with what to leave out.
  */
 export function fitPages(copy: Copy, room: Room, tools: Tools): FittedPages {
   const { spacings } = sizesFor(copy.settings.print);
@@ -25,9 +24,8 @@ export function fitPages(copy: Copy, room: Room, tools: Tools): FittedPages {
   const set = (spacing: Spacing, what: Copy = copy) => setPages(what, spacing, room, tools);
   const first = set(comfortable);
   if (first.pages.length === 1) return { ...first, remarks: [] };
-  const shrinks = copy.settings.onePage || isStranded(first.pages, room);
   const better = closer
-    .filter((spacing) => shrinks || spacing.staff === comfortable.staff)
+    .filter(({ shapeRows }) => shapeRows === comfortable.shapeRows || copy.settings.blocks.includes('shapes'))
     .map((spacing) => set(spacing))
     .filter((pages) => pages.pages.length < first.pages.length);
   const wanted = copy.settings.onePage ? 1 : Number.POSITIVE_INFINITY;
@@ -36,8 +34,24 @@ export function fitPages(copy: Copy, room: Room, tools: Tools): FittedPages {
   const closest = spacings.at(-1) ?? comfortable;
   const fits = (what: Copy) => set(closest, what).pages.length === 1;
   const unmet = copy.settings.onePage && chosen.pages.length > 1;
-  return { ...chosen, remarks: unmet ? [onePageRemark(copy, chosen.pages.length, fits)] : [] };
+  return {
+    ...chosen,
+    remarks: [
+      ...shapesRemark(necksOn(first.pages) - necksOn(chosen.pages)),
+      ...(unmet ? [onePageRemark(copy, chosen.pages.length, fits)] : []),
+    ],
+  };
 }
+
+const necksOn = (pages: FittedPages['pages']): number =>
+  pages.flat().reduce((sum, { marks }) => sum + marks.filter(({ kind }) => kind === 'neck').length, 0);
+
+const shapesRemark = (leftOut: number): readonly string[] =>
+  leftOut === 0
+    ? []
+    : [
+        `${capitalised(counted(leftOut, 'shape'))} to learn ${leftOut === 1 ? 'is' : 'are'} left out, which saves a page.`,
+      ];
 
 type SetPages = ReturnType<typeof setPages>;
 

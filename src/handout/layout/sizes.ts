@@ -8,7 +8,12 @@ export interface Spacing {
   readonly staff: number;
   readonly systemGap: number;
   readonly blockGap: number;
+  /** Rows of shapes to learn that a piece shows at most. */
+  readonly shapeRows: number;
 }
+
+/** As many as there are: what is shown is limited by what can be learned by heart (see the block of shapes). */
+const ALL_ROWS = 3;
 
 /** Everything on the page that has a size, in points. */
 export interface Sizes {
@@ -21,7 +26,10 @@ export interface Sizes {
   readonly smallBold: TextStyle;
   readonly score: TextSizes;
   readonly barsPerSystem: number;
-  /** From the comfortable to the closest that is still good to read; the first that serves is taken. */
+  /**
+   * From the comfortable to the closest that is still good to read; the first that serves is taken. The last leaves out
+   * shapes, too.
+   */
   readonly spacings: readonly [Spacing, ...Spacing[]];
 }
 
@@ -40,9 +48,10 @@ const NORMAL: Sizes = {
   score: { chord: 13, tab: 10, degree: 10, finger: 9, counting: 10, section: 11, small: 10 },
   barsPerSystem: 4,
   spacings: [
-    { staff: points(7), systemGap: 14, blockGap: 16 },
-    { staff: points(7), systemGap: 6, blockGap: 11 },
-    { staff: points(6.5), systemGap: 4, blockGap: 8 },
+    { staff: points(7), systemGap: 14, blockGap: 16, shapeRows: ALL_ROWS },
+    { staff: points(7), systemGap: 6, blockGap: 11, shapeRows: ALL_ROWS },
+    { staff: points(6.5), systemGap: 4, blockGap: 8, shapeRows: ALL_ROWS },
+    { staff: points(6.5), systemGap: 4, blockGap: 8, shapeRows: 1 },
   ],
 };
 
@@ -71,9 +80,10 @@ const LARGE: Sizes = {
   },
   barsPerSystem: 4,
   spacings: [
-    { staff: points(7) * LARGER, systemGap: 14, blockGap: 18 },
-    { staff: points(7) * LARGER, systemGap: 6, blockGap: 12 },
-    { staff: points(6.5) * LARGER, systemGap: 4, blockGap: 9 },
+    { staff: points(7) * LARGER, systemGap: 14, blockGap: 18, shapeRows: ALL_ROWS },
+    { staff: points(7) * LARGER, systemGap: 6, blockGap: 12, shapeRows: ALL_ROWS },
+    { staff: points(6.5) * LARGER, systemGap: 4, blockGap: 9, shapeRows: ALL_ROWS },
+    { staff: points(6.5) * LARGER, systemGap: 4, blockGap: 9, shapeRows: 1 },
   ],
 };
 
