@@ -12,6 +12,7 @@ import {
   type ClipScene,
 } from '../../../tracks';
 import { neckPicture } from '../neck';
+import { CAPTION, pen, pictureOf, SCALE, TITLE, textPicture } from './clip-pictures';
 import { clipTime, countWords } from './clip-time';
 
 /** How a clip looks. */
@@ -33,62 +34,7 @@ const COLOURS = {
   dark: { ground: '#000000', playhead: '#f0b040', band: '#24503d' },
 } as const;
 
-/** Pixels of the clip a pixel of the page. */
-const SCALE = 2;
-
 const MARGIN = 48;
-const TITLE = { size: 56, height: 96 } as const;
-const CAPTION = { size: 38, line: 50 } as const;
-
-const pen = (width: number, height: number): readonly [HTMLCanvasElement, CanvasRenderingContext2D] => {
-  const canvas = document.createElement('canvas');
-  canvas.width = Math.max(1, Math.round(width));
-  canvas.height = Math.max(1, Math.round(height));
-  const context = canvas.getContext('2d');
-  if (context === null) throw new Error('The browser draws no pictures.');
-  return [canvas, context];
-};
-
-/** A drawing of the score room as a picture, letters and all. */
-async function pictureOf(drawing: SVGSVGElement, dark: boolean, scale = SCALE): Promise<HTMLCanvasElement> {
-  const { standAlone, svgFile } = await import('../../../handout');
-  const alone = await standAlone(drawing);
-  const image = new Image();
-  image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svgFile(alone))}`;
-  await image.decode();
-  const [width, height] = [Number(alone.getAttribute('width')), Number(alone.getAttribute('height'))];
-  const [canvas, context] = pen(width * scale, height * scale);
-  if (dark) context.filter = 'invert(1)';
-  context.drawImage(image, 0, 0, canvas.width, canvas.height);
-  return canvas;
-}
-
-/** Words in lines that fit, as a picture. */
-function textPicture(
-  text: string,
-  width: number,
-  size: number,
-  dark: boolean,
-  most: number,
-): HTMLCanvasElement {
-  const family = getComputedStyle(document.body).fontFamily;
-  const font = `${size === TITLE.size ? 'bold ' : ''}${size}px ${family}`;
-  const lineHeight = Math.round(size * 1.3);
-  const [canvas, context] = pen(width, lineHeight * most);
-  context.font = font;
-  context.fillStyle = dark ? '#ffffff' : '#000000';
-  const lines: string[] = [];
-  for (const word of text.split(' ')) {
-    const longer = `${lines.at(-1) ?? ''} ${word}`.trim();
-    if (lines.length > 0 && context.measureText(longer).width <= width) lines[lines.length - 1] = longer;
-    else lines.push(word);
-  }
-  for (const [index, line] of lines.slice(0, most).entries()) {
-    const cut = index === most - 1 && lines.length > most ? `${line} …` : line;
-    context.fillText(cut, 0, lineHeight * index + size);
-  }
-  return canvas;
-}
 
 /** Where a wide clip has what is said beside the neck, an upright one has it above. */
 const PLACES = {
@@ -98,36 +44,16 @@ const PLACES = {
 
 type Score = typeof import('../../../score');
 
-/** The largest score of which two systems fit. */
-function layoutThatFits(
-  score: Score,
-  sheet: LineSheet,
-  width: number,
-  height: number,
-  bars: number,
-): ScoreLayout {
-  const at = (staffSpace: number): ScoreLayout =>
-    score.layoutScore(sheet, {
-      width,
-      staffSpace,
-      barsPerSystem: bars,
-      degrees: true,
-      fingers: false,
-      counting: false,
-      measureNumbers: true,
-    });
-  for (let space = 14; space > 6; space -= 1) {
-    const layout = at(space);
-    if (2 * Math.max(...layout.systems.map((system) => system.height)) <= height) return layout;
-  }
-  return at(6);
-}
-
 const systemWith = ({ systems }: ScoreLayout, bar: number): SystemLayout | undefined =>
   systems.find(({ bars }) => bars.some((box) => box.bar === bar));
 
 /** The systems in the order in which they are played, and which of them each played bar is in. */
-function visitsOf(layout: ScoreLayout, rounds: readonly Performance[]) {
+interface Visits {
+  readonly visits: readonly SystemLayout[];
+  readonly ofBar: readonly number[];
+}
+
+function visitsOf(layout: ScoreLayout, rounds: readonly Performance[]): Visits {
   const visits: SystemLayout[] = [];
   const ofBar: number[] = [];
   for (const { bar } of rounds.flatMap(({ bars }) => bars)) {
@@ -136,6 +62,46 @@ function visitsOf(layout: ScoreLayout, rounds: readonly Performance[]) {
     ofBar.push(visits.length - 1);
   }
   return { visits, ofBar };
+}
+
+/** Staff spaces that are tried, in pixels of the page: larger ones leave no room for a bar. */
+const SPACES = { largest: 18, least: 6 } as const;
+
+/** A score with the systems that are played, and how many of them are seen at once. */
+interface Fitted extends Visits {
+  readonly layout: ScoreLayout;
+  readonly rows: 1 | 2;
+}
+
+/**
+ * The largest score of which the system that is played and the next one fit; where all that is played stands in one, or
+ * the music is too high for two, one is seen at a time.
+ */
+function layoutThatFits(
+  score: Score,
+  sheet: LineSheet,
+  rounds: readonly Performance[],
+  room: { readonly width: number; readonly height: number; readonly bars: number },
+): Fitted {
+  const at = (staffSpace: number): Fitted => {
+    const layout = score.layoutScore(sheet, {
+      width: room.width,
+      staffSpace,
+      barsPerSystem: room.bars,
+      degrees: true,
+      fingers: false,
+      counting: false,
+      measureNumbers: true,
+    });
+    const visits = visitsOf(layout, rounds);
+    return { layout, ...visits, rows: visits.visits.length > 1 ? 2 : 1 };
+  };
+  for (let space: number = SPACES.largest; space > SPACES.least; space -= 1) {
+    const fitted = at(space);
+    if (fitted.rows * Math.max(...fitted.layout.systems.map(({ height }) => height)) <= room.height)
+      return fitted;
+  }
+  return { ...at(SPACES.least), rows: 1 };
 }
 
 /** What to listen for: in the count-in the feel, then of each bar what its notes do. */
@@ -189,11 +155,11 @@ export async function filmOf(
   const captionY = height - MARGIN - (beside ? neckHeight : neckHeight + MARGIN + captionHeight);
   const top = MARGIN + 2 * TITLE.height - 40;
   const room = (beside ? height - MARGIN - Math.max(neckHeight, captionHeight) : captionY) - MARGIN - top;
-  const layout = layoutThatFits(score, sheet, inner / SCALE, room / SCALE, barsInRow);
-  const tallest = SCALE * Math.max(...layout.systems.map((system) => system.height));
-  /** Music too high for two rows has one. */
-  const rows = 2 * tallest <= room ? 2 : 1;
-  const { visits, ofBar } = visitsOf(layout, rounds);
+  const { layout, rows, visits, ofBar } = layoutThatFits(score, sheet, rounds, {
+    width: inner / SCALE,
+    height: room / SCALE,
+    bars: barsInRow,
+  });
   const rowHeight = Math.round(room / rows);
 
   const title = await text(`${lessonTitle}: ${piece.name}`, TITLE.size, 1);
