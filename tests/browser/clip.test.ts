@@ -45,6 +45,9 @@ function readWebm(bytes: Buffer) {
 const BEAT = 60 / 126;
 const FRAME = 1 / 30;
 
+/** Beats into the clip at which bass and drums begin to sound: the first bar's first two, and the second bar's first. */
+const ONSETS = [4, 5, 8];
+
 describe('a clip', () => {
   test('is as long as its music, and playhead and sound agree within a picture', async () => {
     const { page, expectClean } = await openApp();
@@ -68,7 +71,7 @@ describe('a clip', () => {
     expect(Math.abs(read.duration / 1000 - frames * FRAME)).toBeLessThan(FRAME * 2);
 
     const seen = await page.evaluate(
-      async ({ file, times }) => {
+      async ({ file, times, around }) => {
         const raw = Uint8Array.from(atob(file), (letter) => letter.charCodeAt(0));
         const video = document.createElement('video');
         video.src = URL.createObjectURL(new Blob([raw], { type: 'video/webm' }));
@@ -102,16 +105,31 @@ describe('a clip', () => {
           samples
             .slice(Math.round(from * 48_000), Math.round((from + 0.02) * 48_000))
             .reduce((most, each) => Math.max(most, Math.abs(each)), 0);
+        /** Where the sound rises most steeply near a time: by how much a hundredth of a second is louder than the one before. */
+        const energy = (from: number) =>
+          samples
+            .slice(Math.round(from * 48_000), Math.round((from + 0.01) * 48_000))
+            .reduce((sum, each) => sum + each * each, 1e-6);
+        const onsets = around.map((time) => {
+          let [steepest, found] = [0, Number.NaN];
+          for (let at = time - 0.1; at <= time + 0.1; at += 0.002) {
+            const rise = energy(at) / energy(at - 0.01);
+            if (rise > steepest) [steepest, found] = [rise, at];
+          }
+          return found;
+        });
         return {
           places,
           size: [video.videoWidth, video.videoHeight],
           duration: video.duration,
           sound: sound.duration,
           click: loud(0) > 0.02,
+          onsets,
         };
       },
       {
         file: bytes.toString('base64'),
+        around: ONSETS.map((beat) => beat * BEAT),
         times: [4, 8, 12].flatMap((beat) =>
           [-1, 1].map((side) => Math.round(beat * BEAT * 30 + side) * FRAME + FRAME / 2),
         ),
@@ -121,6 +139,8 @@ describe('a clip', () => {
     expect(Math.abs(seen.duration - frames * FRAME)).toBeLessThan(2 * FRAME);
     expect(Math.abs(seen.sound - seen.duration)).toBeLessThan(2 * FRAME);
     expect(seen.click).toBe(true);
+    for (const [index, beat] of ONSETS.entries())
+      expect(Math.abs((seen.onsets[index] ?? 0) - beat * BEAT), `beat ${beat}`).toBeLessThan(FRAME);
     // The playhead comes with the first note, leaps over the bar line with the next bar, and goes with the last one.
     const [before, first, ending, next, last, after] = seen.places;
     expect(before).toBeNull();

@@ -62,6 +62,8 @@ describe('what is sent home', () => {
   test('a packet holds what is ticked, with plain names and a short text, on a telephone', async () => {
     const shared = () => {
       Object.assign(navigator, { canShare: () => true, share: async () => undefined });
+      // A browser that writes no films makes pictures instead.
+      Object.defineProperty(window, 'VideoEncoder', { value: undefined });
     };
     const { page, expectClean } = await openSending('Packet', {
       width: 390,
@@ -71,6 +73,7 @@ describe('what is sent home', () => {
       },
     });
     await page.getByRole('checkbox', { name: /^Tracks/ }).uncheck();
+    await page.getByRole('checkbox', { name: /^Clip/ }).check();
     await button(page, 'Make the packet').click();
     const [download] = await Promise.all([
       page.waitForEvent('download'),
@@ -81,6 +84,9 @@ describe('what is sent home', () => {
       'read-me-first.txt',
       'ferry-queue-week-3-f-major-126-bpm.pdf',
       'ferry-queue-week-3.practice.html',
+      // Of each pair of systems.
+      'ferry-queue-week-3-f-major-126-bpm-wide-01.png',
+      'ferry-queue-week-3-f-major-126-bpm-wide-02.png',
       'ferry-queue-week-3-f-major-126-bpm.musicxml',
       'ferry-queue-week-3-f-major-126-bpm.mid',
     ]);

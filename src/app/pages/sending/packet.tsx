@@ -10,13 +10,14 @@ const LABELS: Readonly<Record<Content, string>> = {
   handout: 'Handout (PDF)',
   'practice page': 'Practice page',
   tracks: 'Tracks',
+  clip: 'Clip',
   MusicXML: 'MusicXML',
   MIDI: 'MIDI',
 };
 
 /** Everything of a lesson in one ZIP: what goes in, one step that packs it, and the packet that is ready. */
 export function Packet({ lesson }: { readonly lesson: Lesson }) {
-  const [wanted, setWanted] = useState<readonly Content[]>(CONTENTS);
+  const [wanted, setWanted] = useState<readonly Content[]>(CONTENTS.filter((content) => content !== 'clip'));
   const making = useMaking<Packed>(
     { what: 'The packet', ready: 'The packet is ready.', doing: 'Packing' },
     (options) => packetOf(lesson, wanted, options),
@@ -36,7 +37,7 @@ export function Packet({ lesson }: { readonly lesson: Lesson }) {
       <p>
         {lines === 0
           ? 'There is no line with bars yet: the packet holds the sheet and the practice page.'
-          : `Tracks, MusicXML and MIDI are made of ${lines === 1 ? 'the line' : counted(lines, 'line')}; tracks four times through, with and without bass, slower and at full tempo.`}
+          : `Tracks, clip, MusicXML and MIDI are made of ${lines === 1 ? 'the line' : counted(lines, 'line')}: tracks four times through, with and without bass, slower and at full tempo; the clip once through, which takes a while to make.`}
       </p>
       {wanted.length === 0 ? (
         <p>Tick something, and the packet can be made.</p>

@@ -19,11 +19,12 @@ import {
   practicePageOf,
   zipOf,
 } from '../saving';
+import { clipOf } from './make-clip';
 import { tracksOf } from './make-tracks';
-import { proposedWishes } from './wishes';
+import { proposedClip, proposedWishes } from './wishes';
 
 /** What a packet can hold, in its order. */
-export const CONTENTS = ['handout', 'practice page', 'tracks', 'MusicXML', 'MIDI'] as const;
+export const CONTENTS = ['handout', 'practice page', 'tracks', 'clip', 'MusicXML', 'MIDI'] as const;
 export type Content = (typeof CONTENTS)[number];
 
 /** A line of the lesson with its sheet. */
@@ -45,6 +46,7 @@ const FOR: Readonly<Record<Content, string>> = {
   'practice page':
     'Open it in any browser, also without a network: it plays the line, loops bars and slows down.',
   tracks: 'To play along with, with and without the bass.',
+  clip: 'A film of the moving score with its sound, or pictures of it.',
   MusicXML: 'The line for a notation program.',
   MIDI: 'The notes for a sequencer or a keyboard.',
 };
@@ -64,7 +66,27 @@ export interface Packed {
   readonly remarks: string | null;
 }
 
-/** Of a packet with tracks, how much of the work is done when everything else is. */
+/** What takes long to make, each of a line; null where it was called off. */
+const MAKERS: Readonly<
+  Record<
+    'tracks' | 'clip',
+    (
+      lesson: Lesson,
+      line: Written,
+      options: MakeOptions,
+    ) => Promise<Result<readonly MadeFile[] | null, string>>
+  >
+> = {
+  tracks: (lesson, { piece, sheet }, options) =>
+    tracksOf(lesson, piece, sheet, proposedWishes(piece, sheet), options),
+  clip: async (lesson, { piece, sheet }, options) => {
+    const { asked, look } = proposedClip(piece);
+    const made = await clipOf(lesson, piece, sheet, asked, look, options);
+    return made.ok ? success(made.value?.files ?? null) : made;
+  },
+};
+
+/** Of a packet with tracks or a clip, how much of the work is done when everything else is. */
 const REST = 0.1;
 
 /**
@@ -86,22 +108,24 @@ export async function packetOf(
   }
   if (wants('practice page')) files.push(['practice page', await practicePageOf(lesson)]);
   const lines = linesOf(lesson);
+  const long = (['tracks', 'clip'] as const).filter((content) => wanted.includes(content));
   for (const [index, line] of lines.entries()) {
     if (wants('MusicXML')) files.push(['MusicXML', await musicXmlOf(line, lesson.title)]);
     if (wants('MIDI')) files.push(['MIDI', await midiOf(line, lesson.title)]);
-    if (!wants('tracks')) continue;
-    const { piece, sheet } = line;
-    const made = await tracksOf(lesson, piece, sheet, proposedWishes(piece, sheet), {
-      signal,
-      onShare: (share) => onShare(REST + ((1 - REST) * (index + share)) / lines.length),
-    });
-    if (!made.ok) return failure(made.problem);
-    for (const track of made.value ?? []) files.push(['tracks', track]);
+    for (const [place, content] of long.entries()) {
+      const before = index * long.length + place;
+      const made = await MAKERS[content](lesson, line, {
+        signal,
+        onShare: (share) => onShare(REST + ((1 - REST) * (before + share)) / (lines.length * long.length)),
+      });
+      if (!made.ok) return failure(made.problem);
+      for (const file of made.value ?? []) files.push([content, file]);
+    }
   }
   if (signal.aborted) return success(null);
   const all: MadeFile[] = [
     { stem: 'read-me-first', kind: 'textTab', content: readMe(lesson, files) },
-    ...files.map(([, file]) => file),
+    ...CONTENTS.flatMap((content) => files.filter(([of]) => of === content).map(([, file]) => file)),
   ];
   return success({
     file: { stem: fileStem(lesson.title), kind: 'zip', content: await zipOf(all) },

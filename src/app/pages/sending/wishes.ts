@@ -3,6 +3,7 @@ import { type LinePiece, type LineSheet, type PlayingSettings, toldTempo } from 
 import type { TrackWishes } from '../../../core/performance';
 import { boundsOf, mixOf, PARTS, type Part, passageOf, proposeLadder } from '../../../core/playing';
 import type { Coding } from '../../../tracks';
+import type { ClipLook } from './clip-film';
 
 /** The parts of the band that a track can have besides the bass. */
 export const OTHERS = PARTS.filter((part) => part !== 'bass');
@@ -115,3 +116,15 @@ export function plansOf(piece: LinePiece, sheet: LineSheet, wishes: TracksWishes
       }),
   );
 }
+
+/** The clip that is made where nothing more is asked: the whole line once, wide and light. */
+export const proposedClip = (piece: LinePiece) => ({
+  asked: {
+    tempo: piece.tempo,
+    rounds: 1,
+    countIn: proposedCountIn(piece),
+    passage: null,
+    repeats: false,
+  } satisfies TrackWishes,
+  look: { shape: 'wide', ground: 'light', technique: null } satisfies ClipLook,
+});
