@@ -69,6 +69,7 @@ const pageRows = [
   ['ledge', ['common', 'words', 'at-work', 'playing', 'score', 'saving', 'neck', 'pencil']],
   ['handout', ['common', 'at-work', 'saving', 'neck', 'opening']],
   ['pad', ['common', 'at-work', 'aims', 'chart', 'hand', 'answers', 'handout']],
+  ['versions', ['at-work', 'saving']],
   ['study', ['words', 'at-work', 'score']],
   ['stages', ['words', 'at-work', 'playing', 'score']],
   [
@@ -89,12 +90,15 @@ const pageRows = [
   ],
   ['show', ['common', 'at-work', 'score', 'ledge']],
   ['tools', ['at-work']],
-  ['practice', ['common', 'words', 'at-work', 'playing', 'score', 'ledge', 'show', 'stages', 'tools']],
+  [
+    'practice',
+    ['common', 'words', 'at-work', 'playing', 'score', 'ledge', 'show', 'stages', 'tools', 'versions'],
+  ],
   [
     'writing',
     [
       ...['common', 'at-work', 'playing', 'score', 'saving', 'opening', 'lessons', 'ledge', 'handout', 'pad'],
-      ...['sheet', 'practice', 'news', 'sending'],
+      ...['sheet', 'practice', 'news', 'sending', 'versions'],
     ],
   ],
 ];

@@ -1,5 +1,6 @@
 import '../../styles/practice.css';
 import { type ReactNode, useDeferredValue, useEffect, useState } from 'react';
+import { useStore } from 'zustand';
 import type { Lesson, Piece } from '../../../core/lesson';
 import { lineAtHand } from '../../../core/lesson';
 import { SelectField } from '../../controls';
@@ -96,6 +97,7 @@ function Sheet({ student }: { readonly student: Student }) {
   return (
     <div className="paper sheet sheet--large">
       <WhereYouWere lesson={lesson} last={before} />
+      <VersionChoice />
       {(lesson.pieces.length > 1 || lesson.pieces.some((piece) => stagesOf(piece) !== null)) && (
         <div className="practice__choice">
           <SelectField
@@ -141,6 +143,18 @@ function Sheet({ student }: { readonly student: Student }) {
       )}
     </div>
   );
+}
+
+const VERSION_CHOICE = laterPart(
+  'The choice of versions',
+  async () => (await import('../versions')).VersionToPractise,
+);
+
+/** The choice of a version, where the lesson came with several. */
+function VersionChoice() {
+  const { session } = useAtWork();
+  const several = useStore(session.lessons, ({ document }) => document.versions !== undefined);
+  return several && <Later part={VERSION_CHOICE} given={{}} />;
 }
 
 const TOOLS = laterPart('The practice room', async () => (await import('../tools')).Tools);

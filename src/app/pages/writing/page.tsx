@@ -69,6 +69,9 @@ export function WritingPage() {
             <Asking />
             <WorkInHand />
             <Sending />
+            <div className="versions">
+              <Later part={VERSIONS} given={{}} />
+            </div>
           </>
         }
         below={narrow && <Brand heading={false} />}
@@ -150,6 +153,8 @@ function WorkInHand() {
 const READING = laterPart('What was read from the file', async () => (await import('../opening')).FileNote);
 
 const QUESTION = laterPart('What is asked of a file', async () => (await import('../opening')).Question);
+
+const VERSIONS = laterPart('The choice of versions', async () => (await import('../versions')).Versions);
 
 const SENDING = laterPart('What is sent home', async () => (await import('../sending')).Sending);
 

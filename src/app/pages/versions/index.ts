@@ -1,0 +1,2 @@
+export { VersionToPractise } from './choice';
+export { Versions } from './strip';

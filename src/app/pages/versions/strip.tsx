@@ -1,0 +1,97 @@
+import '../../styles/versions.css';
+import { useState } from 'react';
+import * as versionsRoom from '../../../core/versions';
+import { MenuButton, SelectWord } from '../../controls';
+import { useAtWork } from '../at-work';
+import { TUNE, useVersionChoice } from './choice';
+import { NameOfVersion } from './name';
+import { useSendingVersions } from './send';
+import { freeName, THE_TUNE } from './words';
+
+const { addVersion, openVersionOf, removeVersion, renameVersion } = versionsRoom;
+
+/** Which version of the lesson is on the page, and the ways to another one. */
+export function Versions() {
+  const { session } = useAtWork();
+  const { lessons } = session;
+  const { document, open, options, choose } = useVersionChoice();
+  const [named, setNamed] = useState<string | null>(null);
+  const sending = useSendingVersions();
+  const make = () => {
+    lessons.knowVersions(versionsRoom);
+    lessons.changeDocument((before) => addVersion(before, freeName(before)), {
+      label: 'make a version',
+      join: 'new version',
+    });
+    const made = openVersionOf(lessons.getState().document);
+    if (made !== null && made.id !== open?.id) setNamed(made.id);
+  };
+  if (document.versions === undefined) {
+    return (
+      <p className="versions__offer">
+        <button type="button" className="word" onClick={make}>
+          Make a version
+        </button>{' '}
+        of this lesson for another student or class.
+      </p>
+    );
+  }
+  const rename = (name: string | null) => {
+    setNamed(null);
+    if (open !== null && name !== null) {
+      lessons.changeDocument((before) => renameVersion(before, open.id, name), {
+        label: `call a version “${name}”`,
+        join: 'new version',
+      });
+    }
+  };
+  return (
+    <div className="versions__strip">
+      <p className="versions__open">
+        On the page:{' '}
+        {open !== null && named === open.id ? (
+          <NameOfVersion name={open.name} onName={rename} />
+        ) : (
+          <SelectWord
+            label="Version on the page"
+            value={open?.id ?? TUNE}
+            options={options}
+            onChange={choose}
+          />
+        )}
+      </p>
+      <p role="status" className="visually-hidden">
+        On the page: {open?.name ?? THE_TUNE}
+      </p>
+      <MenuButton
+        label="Versions"
+        className="button button--quiet"
+        groups={[
+          {
+            items: [
+              {
+                label: 'New version',
+                note: 'It begins as what is on the page; what you change in it is its own.',
+                onChoose: make,
+              },
+              ...(open === null
+                ? []
+                : [
+                    { label: 'Rename', onChoose: () => setNamed(open.id) },
+                    {
+                      label: 'Remove',
+                      note: 'What it has of its own goes with it. Undo brings it back.',
+                      onChoose: () =>
+                        lessons.changeDocument((before) => removeVersion(before, open.id), {
+                          label: `remove the version “${open.name}”`,
+                        }),
+                    },
+                  ]),
+            ],
+          },
+          ...sending,
+        ]}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,96 @@
+import { readFile } from 'node:fs/promises';
+import axe from 'axe-core';
+import type { Locator, Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { parseLesson } from '../../src/core/lesson';
+import { openApp } from '../support/browser';
+
+const button = (page: Page | Locator, name: string | RegExp): Locator =>
+  page.getByRole('button', { name, exact: true });
+const choice = (page: Page): Locator => page.getByRole('combobox', { name: 'Version on the page' });
+const chosen = (page: Page): Promise<string | null> =>
+  choice(page).evaluate((field) =>
+    field instanceof HTMLSelectElement ? (field.selectedOptions[0]?.textContent ?? null) : null,
+  );
+const key = (page: Page): Locator => page.getByRole('combobox', { name: 'Key', exact: true });
+
+async function inMenu(page: Page, menu: string, item: string): Promise<void> {
+  await button(page, menu).click();
+  await page.getByRole('menuitem', { name: item, exact: true }).click();
+}
+
+async function makeVersion(page: Page, name: string): Promise<void> {
+  const field = page.getByRole('textbox', { name: 'Name of the version' });
+  await expect.poll(() => field.evaluate((each) => each.matches(':focus'))).toBe(true);
+  await page.keyboard.type(name);
+  await page.keyboard.press('Enter');
+  await expect.poll(() => chosen(page)).toBe(name);
+}
+
+async function saved(page: Page, work: () => Promise<void>): Promise<string> {
+  const download = page.waitForEvent('download');
+  await work();
+  return readFile(await (await download).path(), 'utf8');
+}
+
+async function faults(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axe.source);
+  return page.evaluate(async () => {
+    const runner: typeof axe = Reflect.get(window, 'axe');
+    return (await runner.run(document)).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+  });
+}
+
+test('a version is made, changed, chosen, saved, sent alone and removed, and the tune stays as it is', async () => {
+  const { page, expectClean } = await openApp({ width: 1440 });
+  const level = page.getByRole('combobox', { name: 'Level', exact: true });
+  const before = await level.inputValue();
+  const other = before === '1' ? '2' : '1';
+  await button(page, 'Make a version').click();
+  await makeVersion(page, 'for Ada');
+  await level.selectOption(other);
+  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/1440.png` });
+  expect(await faults(page)).toEqual([]);
+
+  await choice(page).selectOption({ label: 'the tune itself' });
+  await expect.poll(() => level.inputValue()).toBe(before);
+  await choice(page).selectOption({ label: 'for Ada' });
+  await expect.poll(() => level.inputValue()).toBe(other);
+
+  const alone = await saved(page, () => inMenu(page, 'Versions', 'Save as a lesson file'));
+  expect(alone).not.toContain('for Ada');
+  const whole = parseLesson(await saved(page, () => inMenu(page, 'Export', 'Lesson file')));
+  expect(whole.ok && whole.value.versions?.map(({ name }) => name)).toEqual(['for Ada']);
+
+  await page.getByText(/^saved/).waitFor();
+  await page.reload();
+  await expect.poll(() => chosen(page)).toBe('for Ada');
+  await inMenu(page, 'Versions', 'Rename');
+  await makeVersion(page, 'for Wednesday’s class');
+  await inMenu(page, 'Versions', 'Remove');
+  await button(page, 'Make a version').waitFor();
+  expect(await level.inputValue()).toBe(before);
+  await button(page, 'Undo').click();
+  await expect.poll(() => chosen(page)).toBe('for Wednesday’s class');
+  expect(await level.inputValue()).toBe(other);
+  expect(await key(page).count()).toBe(1);
+  expectClean();
+});
+
+test('a practice page of all versions lets the student choose theirs, on a phone too', async () => {
+  const { page, address, expectClean } = await openApp({ width: 390, height: 844 });
+  await button(page, 'Make a version').click();
+  await makeVersion(page, 'for Ben');
+  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/390.png` });
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  await page.getByRole('textbox', { name: 'Lesson title' }).fill('Ben’s own');
+  const html = await saved(page, () => inMenu(page, 'Versions', 'Practice page of all'));
+  await page.route(`${address}all.html`, (route) => route.fulfill({ body: html, contentType: 'text/html' }));
+  await page.goto(`${address}all.html`);
+  const version = page.getByRole('combobox', { name: 'Version' });
+  await page.getByRole('heading', { level: 1, name: 'Ben’s own' }).waitFor();
+  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/practice.png` });
+  await version.selectOption({ label: 'the tune itself' });
+  await expect.poll(() => page.getByRole('heading', { level: 1 }).textContent()).not.toBe('Ben’s own');
+  expectClean();
+});
