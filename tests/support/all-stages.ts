@@ -20,7 +20,7 @@ import { engrave } from '../../src/score/engrave';
 
 const PARTS: ReadonlySet<Part> = new Set<Part>(['bass', 'drums', 'chops', 'organ', 'click']);
 
-/** Charts up to here go through the whole chain; longer ones are cut. */
+/** Lines up to here are composed; longer charts are cut. */
 const MOST_BARS = 16;
 
 /** A chart text through reading and deriving. */
@@ -55,24 +55,29 @@ function throughSheet(sheet: LineSheet, seed: number): void {
 
 type Input =
   | { readonly chart: string; readonly seed: number }
-  | { readonly lesson: Lesson; readonly seed: number };
+  /** A lesson goes on with its own line, or is composed anew. */
+  | { readonly lesson: Lesson; readonly seed: number; readonly composes: boolean };
 
 /** An input through every stage: derived, composed, checked, engraved, played, exported; says how far it went. */
 export function throughAll(input: Input): string {
   const { seed } = input;
   const lesson = 'lesson' in input ? input.lesson : lessonOf(input.chart, seed);
   const sheets = deriveSheets(lesson);
-  if (sheets.some((sheet) => sheet.kind === 'line' && sheet.bars.length > MOST_BARS)) return 'derived';
-  const composed = lesson.pieces.reduce(
-    (made, piece) => (piece.kind === 'line' ? composePiece(made, piece.id).lesson : made),
-    lesson,
-  );
+  const short = sheets.every((sheet) => sheet.kind !== 'line' || sheet.bars.length <= MOST_BARS);
+  const composes = short && (!('lesson' in input) || input.composes);
+  const composed = composes
+    ? lesson.pieces.reduce(
+        (made, piece) => (piece.kind === 'line' ? composePiece(made, piece.id).lesson : made),
+        lesson,
+      )
+    : lesson;
   checkLesson(composed);
-  for (const sheet of deriveSheets(composed)) if (sheet.kind === 'line') throughSheet(sheet, seed);
+  const written = composes ? deriveSheets(composed) : sheets;
+  for (const sheet of written) if (sheet.kind === 'line') throughSheet(sheet, seed);
   writeLessonLink(composed, 'https://example.org/');
   const again = parseLesson(printLesson(composed));
   if (!again.ok) throw new Error('It could not be read again.');
-  return 'through all';
+  return composes ? 'composed and through all' : 'through all with its own line';
 }
 
 function lessonOf(chart: string, seed: number): Lesson {

@@ -49,3 +49,45 @@ export function changed(document: string, draw: Random): string {
     whole.slice(0, chosen.index) + (draw.below(2) === 0 ? chosen[0] + chosen[0] : '') + whole.slice(after)
   );
 }
+
+/** Signs that stand in tabs, and some that do not. */
+const TAB_SIGNS = [
+  '-',
+  '|',
+  '0',
+  '7',
+  '12',
+  '99',
+  'h',
+  'p',
+  '/',
+  'x',
+  '(',
+  ')',
+  '~',
+  ' ',
+  ':',
+  '*',
+  'G',
+  '\t',
+  '—',
+];
+
+/** A tab with signs changed, doubled or gone, lines doubled, dropped or moved, and now and then a long run. */
+export function scribbled(tab: string, draw: Random): string {
+  const lines = tab.split('\n');
+  const times = 1 + draw.below(8);
+  for (let time = 0; time < times; time += 1) {
+    const row = draw.below(lines.length);
+    const line = lines[row] ?? '';
+    const at = draw.below(line.length + 1);
+    const sign = TAB_SIGNS[draw.below(TAB_SIGNS.length)] ?? '-';
+    const way = draw.below(8);
+    if (way === 0) lines.splice(row, 1);
+    else if (way === 1) lines.splice(draw.below(lines.length + 1), 0, line);
+    else if (way === 2) lines[row] = line.slice(0, at);
+    else if (way === 3) lines[row] = line.slice(0, at) + sign.repeat(draw.below(400)) + line.slice(at);
+    else lines[row] = line.slice(0, at) + sign + line.slice(at + draw.below(3));
+  }
+  return lines.join('\n');
+}

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { deflateSync, strToU8 } from 'fflate';
 import { createRandom } from '../../src/core/base';
-import { packMxl, writeMidi, writeMusicXml } from '../../src/core/exchange';
+import { packMxl, writeMidi, writeMusicXml, writeTextTab } from '../../src/core/exchange';
 import { toBase64Url } from '../../src/core/exchange/link/base64url';
 import { buildPerformance } from '../../src/core/performance';
 import type { Part } from '../../src/core/playing';
 import { randomSheets } from '../exchange/random-sheets';
-import { bytesOf, changed, damaged } from './damage';
+import { bytesOf, changed, damaged, scribbled } from './damage';
 import { garbledLessons, mutatedLessons } from './mutated-lessons';
 
 const lessons = fc.oneof({ weight: 5, arbitrary: mutatedLessons }, { weight: 1, arbitrary: garbledLessons });
@@ -14,12 +14,28 @@ const lessons = fc.oneof({ weight: 5, arbitrary: mutatedLessons }, { weight: 1, 
 /** How many real files there are to be damaged. */
 const SOURCES = 40;
 
+/** A tab as people type it, without the words of our own. */
+const FOREIGN_TAB = `Walk to the quay
+bpm 96
+
+G|----------------|----5h7---------|
+D|--------0-2-----|5-7-----7p5-----|
+A|0-2-3-------3-2-|------------7/5-|  x2
+E|----------------|----------------|
+
+G|------------|--------(4)-|
+D|2---x---2---|4-----------|
+A|----x-------|------------|
+E|--------3~~~|----------0-|
+`;
+
 const lessonOf = (seed: number): string => fc.sample(lessons, { numRuns: 1, seed })[0] ?? '';
 
 /** Files and links as they come damaged, or made to harm: for every seed another one. */
 export function damagedFiles() {
   const sources = randomSheets(SOURCES).map((sheet) => ({
     xml: writeMusicXml(sheet, 'Lesson'),
+    tab: writeTextTab(sheet, 'Lesson'),
     midi: writeMidi({
       performance: buildPerformance(sheet, { tempo: sheet.tempo, countIn: 1, passage: null }),
       sheet,
@@ -43,6 +59,12 @@ export function damagedFiles() {
       const { xml } = sources[draw.below(sources.length)] ?? first;
       if (draw.below(6) > 0) return strToU8(changed(xml, draw));
       return damaged(draw.below(2) === 0 ? packMxl(xml) : strToU8(xml), draw);
+    },
+    tab: (seed: number): Uint8Array => {
+      const draw = createRandom(seed);
+      const { tab } = sources[draw.below(sources.length)] ?? first;
+      const text = strToU8(scribbled(draw.below(3) === 0 ? FOREIGN_TAB : tab, draw));
+      return draw.below(10) === 0 ? damaged(text, draw) : text;
     },
     midi: (seed: number): Uint8Array => {
       const draw = createRandom(seed);
