@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { bpm } from '../../src/core/base';
 import {
   deriveSheets,
+  explainedToStudent,
   HANDOUT_BLOCKS,
   keysStatement,
   type Lesson,
@@ -292,9 +293,15 @@ describe('what to practise', () => {
   test('is told on paper in a beginner’s words: what the line teaches, why there is a rest, where to listen', () => {
     const words = said(false);
     expect(words).toContain('What to practise');
-    expect(words).toMatch(/: the notes of the chord one after the other \(an arpeggio\)\./);
+    expect(words).toMatch(/: notes that belong to the chord\..+ they spell the chord \(an arpeggio\)/);
     expect(words).toMatch(/drums and chops carry the beat through the gap\./);
     expect(words).toMatch(/Listen (for the root on|to) beat one of/);
+    // Whatever is told, as it is held against the notes by the line's own tests.
+    const lesson = sampleLesson(0, 'sample');
+    const [piece] = lesson.pieces;
+    if (piece?.kind !== 'line') throw new Error('the sample begins with a line');
+    const told = explainedToStudent(piece, lineOf(lesson), lesson.instrument, { brief: true });
+    expect(words).toContain(told.join(' '));
   });
 
   test('is not told on a test', () => {

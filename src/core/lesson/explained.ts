@@ -26,10 +26,11 @@ export function explainedToStudent(
   const known = told.get(sheet);
   if (known !== undefined && known.piece === piece && known.brief === brief) return known.sentences;
   const { chart, key, bars, noteNames } = sheet;
+  const { drums, chops } = piece.playing;
   const sentences = explainToStudent(
     lineRequest(piece, chart, key, instrument, noteNames),
     bars.map(({ notes }) => notes.map(({ note }) => note)),
-    { brief },
+    { brief, carriers: { drums, chops } },
   );
   told.set(sheet, { piece, brief, sentences });
   return sentences;

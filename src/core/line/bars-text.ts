@@ -31,7 +31,8 @@ function regularly(runs: readonly Run[]): string | null {
  */
 export function barsText({ model }: Pick<AnalysedLine, 'model'>, bars: readonly number[]): string {
   const all = model.bars.filter(({ index }) => model.request.chart.bars[index]?.pickup !== true);
-  if (bars.length > 1 && all.every(({ index }) => bars.includes(index))) return EVERY_BAR;
+  if (bars.length > 1 && all.every(({ index }) => bars.includes(index)))
+    return bars.length > all.length ? `the pickup and ${EVERY_BAR}` : EVERY_BAR;
   const numbers = [...new Set(bars.map((bar) => model.request.chart.bars[bar]?.number ?? bar + 1))];
   const runs: { from: number; to: number }[] = [];
   for (const number of numbers) {

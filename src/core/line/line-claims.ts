@@ -29,7 +29,7 @@ export type LineClaim =
   | { readonly kind: 'closes'; readonly bar: number; readonly note: Tone }
   /** Where nothing sounds on beat one. */
   | { readonly kind: 'listen for silence'; readonly bars: readonly number[] }
-  /** Bars that begin with the root of their chord on beat one. */
+  /** Bars that begin with the root of their chord, struck on beat one. */
   | { readonly kind: 'listen for roots'; readonly bars: readonly number[] };
 
 /** A line with what its analysis says of each bar. */
@@ -55,7 +55,7 @@ function motifBars({ model, heard }: AnalysedLine): readonly number[] {
   const byRhythm = new Map<string, number[]>();
   for (const bar of model.bars) {
     const tones = heard[bar.index] ?? [];
-    if (tones.length === 0) continue;
+    if (struck(tones).length === 0) continue;
     const key = `${bar.ticks} ${patternOf(tones)}`;
     const known = byRhythm.get(key);
     if (known) known.push(bar.index);
@@ -79,8 +79,10 @@ function motifClaims(line: AnalysedLine): readonly LineClaim[] {
   const phrase = model.request.feel.phraseLength;
   const turns = written.filter(({ index }) => {
     const section = model.request.chart.sections[model.request.chart.bars[index]?.section ?? 0];
-    const place = index - (section?.start ?? 0);
-    const ends = (place + 1) % phrase === 0 || place + 1 === section?.length;
+    const opening = section?.start ?? 0;
+    // A phrase is counted from bar 1, not from its pickup.
+    const place = index - opening - (model.bars[opening]?.pickup === true ? 1 : 0);
+    const ends = (place + 1) % phrase === 0 || index + 1 === opening + (section?.length ?? 0);
     return ends && !motif.has(index) && !answering.has(index);
   });
   return [
@@ -123,12 +125,15 @@ function leadClaims(line: AnalysedLine): readonly LineClaim[] {
 }
 
 function listenClaims({ model, heard }: AnalysedLine): readonly LineClaim[] {
-  const written = model.bars.filter((bar) => (heard[bar.index]?.length ?? 0) > 0 && bar.stretches[0]?.chord);
+  // A pickup, the end of a bar, has no beat one.
+  const written = model.bars.filter(
+    (bar) => !bar.pickup && (heard[bar.index]?.length ?? 0) > 0 && bar.stretches[0]?.chord,
+  );
   const silent = written.filter((bar) => isSilentOnOne(heard[bar.index] ?? []));
   if (silent.length > 0) return [{ kind: 'listen for silence', bars: silent.map(({ index }) => index) }];
   const rooted = written.filter((bar) => {
     const first = heard[bar.index]?.[0];
-    return first !== undefined && first.start === 0 && first.interval === 0;
+    return first !== undefined && first.start === 0 && !first.held && first.interval === 0;
   });
   return rooted.length > 0 ? [{ kind: 'listen for roots', bars: rooted.map(({ index }) => index) }] : [];
 }

@@ -2,9 +2,9 @@ import type { Claim, Scene } from '../claim';
 import { isSilentOnOne, silenceOf } from '../hearing';
 import { COMMON_PRACTICE, type Seen, type TechniqueRow } from './types';
 
-/** Half a bar of silence in one piece. */
+/** Half a bar of silence in one piece; of a pickup, the end of a bar, it is not told. */
 const recognise = ({ bar, tones }: Seen): boolean =>
-  tones.length > 0 && silenceOf(tones, bar.ticks).longest * 2 >= bar.ticks;
+  !bar.pickup && tones.length > 0 && silenceOf(tones, bar.ticks).longest * 2 >= bar.ticks;
 
 /** How many beats are silent; a bar that enters late says so by its beat one. */
 function claim({ bar, tones, facts }: Scene): Claim | null {

@@ -24,7 +24,9 @@ export const SILENT_ONE: TechniqueRow = {
   always: false,
   allows: ['silent beat one'],
   place: 'answer',
-  recognise: ({ bar, tones }) => tones.length > 0 && isSilentOnOne(tones) && bar.stretches[0]?.chord !== null,
+  // A pickup, the end of a bar, has no beat one.
+  recognise: ({ bar, tones }) =>
+    !bar.pickup && tones.length > 0 && isSilentOnOne(tones) && bar.stretches[0]?.chord !== null,
   recognisePart: ({ opens, tones }) => opens && (tones[0]?.start ?? 0) > 0,
   mayShow: ({ silentOne }) => silentOne,
   lead: null,
