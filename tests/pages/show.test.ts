@@ -1,6 +1,16 @@
 import { describe, expect, test } from 'vitest';
-import { largestStaff, turnRows } from '../../src/app/pages/show/page-turn';
+import { turnRows } from '../../src/app/pages/show/page-turn';
 import { silencesOf } from '../../src/app/pages/show/silence';
+import {
+  DIGIT_HEIGHT,
+  largestSize,
+  minutesOfArc,
+  READABLE_SIZE,
+  type Size,
+  textSizesFor,
+} from '../../src/app/pages/show/sizes';
+import { deriveSheets, type LineSheet, sampleLesson } from '../../src/core/lesson';
+import { engrave } from '../../src/score/engrave';
 
 describe('the rows of the large view', () => {
   const empty = { rows: [null, null], at: 0 };
@@ -21,11 +31,76 @@ describe('the rows of the large view', () => {
   });
 });
 
-test('the staff is as large as height and width let it be', () => {
-  const tryAt = (space: number) => ({ height: space * 20, systems: space > 30 ? 6 : 4 });
-  expect(largestStaff(tryAt, 2, 800)).toBeCloseTo(20, 0);
-  expect(largestStaff(tryAt, 1, 800)).toBeCloseTo(30, 0);
-  expect(largestStaff(tryAt, 2, 10)).toBe(8);
+describe('how large it is drawn', () => {
+  test('what is read across the room is 20 minutes of arc high (ISO 9241-303, from memory) on 24 inches at 3 m', () => {
+    // 1920 pixels are 531 mm, and 17.5 mm at 3 m cover 20 minutes of arc.
+    expect(READABLE_SIZE * DIGIT_HEIGHT * (531.3 / 1920)).toBeCloseTo(17.45, 1);
+    expect(minutesOfArc(READABLE_SIZE * DIGIT_HEIGHT)).toBeCloseTo(20, 6);
+  });
+
+  test('the digits come first, then the staff; height, the bars in a row and their size at its smallest are kept', () => {
+    const tryAt =
+      (digitsAtMost: number) =>
+      ({ staffSpace, digits }: Size) => ({
+        height: staffSpace * 10 + digits * 5,
+        systems: digits > digitsAtMost ? 6 : 4,
+        share: 1,
+      });
+    expect(largestSize(tryAt(999), 1, 2000)).toEqual({ staffSpace: 44, digits: READABLE_SIZE });
+    expect(largestSize(tryAt(999), 2, 1500).digits).toBeCloseTo(READABLE_SIZE, 6);
+    expect(largestSize(tryAt(60), 1, 2000).digits).toBeCloseTo(60, -1);
+    expect(largestSize(tryAt(60), 1, 2000).digits).toBeLessThanOrEqual(60);
+    expect(largestSize(tryAt(999), 2, 10)).toEqual({ staffSpace: 8, digits: 12 });
+  });
+
+  const lines = [0, 1].flatMap((index) =>
+    deriveSheets(sampleLesson(index, 'sample')).filter((sheet) => sheet.kind === 'line'),
+  );
+
+  /** The smallest fret, degree or count as it is drawn, in minutes of arc. */
+  function smallestRead(sheet: LineSheet, rows: 1 | 2, shown: { degrees: boolean; counting: boolean }) {
+    // Below 1920 × 1080 without the buttons.
+    const [width, room] = [1880, 980];
+    const at = (size: Size) =>
+      engrave(sheet, {
+        ...shown,
+        width,
+        staffSpace: size.staffSpace,
+        textSizes: textSizesFor(size),
+        fingers: false,
+        barsPerSystem: 2,
+        strictly: true,
+        measureNumbers: true,
+      }).systems;
+    const size = largestSize(
+      (tried) => {
+        const systems = at(tried);
+        return {
+          systems: systems.length,
+          height: Math.max(...systems.map(({ height }) => height)),
+          share: Math.min(...systems.map(({ scale }) => (scale * 10) / tried.staffSpace)),
+        };
+      },
+      rows,
+      room,
+    );
+    const sizes = at(size).flatMap(({ ink, scale }) =>
+      ink.flatMap((mark) =>
+        mark.kind === 'text' && ['fret', 'degree', 'counting'].includes(mark.role) ? [mark.size * scale] : [],
+      ),
+    );
+    return minutesOfArc(Math.min(...sizes) * DIGIT_HEIGHT);
+  }
+
+  test('two bars with staff, tab, degrees and counting are read from 3 m; four are read as small print is', () => {
+    expect(lines.length).toBeGreaterThan(1);
+    for (const sheet of lines) {
+      expect(smallestRead(sheet, 1, { degrees: true, counting: true })).toBeGreaterThanOrEqual(19.9);
+      expect(smallestRead(sheet, 2, { degrees: false, counting: false })).toBeGreaterThanOrEqual(16);
+      // What is read in passing needs 10 minutes at least (ISO 9241-3, from memory).
+      expect(smallestRead(sheet, 2, { degrees: true, counting: true })).toBeGreaterThanOrEqual(12);
+    }
+  });
 });
 
 test('silence is told from half a beat on, at the beginning, in the middle and at the end of a bar', () => {

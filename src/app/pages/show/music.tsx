@@ -6,8 +6,9 @@ import type { PlayPosition } from '../../../sound';
 import { useAtWork } from '../at-work';
 import { useWidth } from '../common';
 import { barToRead, countedBeat, useScore } from '../score';
-import { largestStaff, type TurnedRows, turnRows } from './page-turn';
+import { type TurnedRows, turnRows } from './page-turn';
 import { silencesOf } from './silence';
+import { largestSize, type Size, textSizesFor } from './sizes';
 
 export type Shown = Pick<ScoreOptions, 'degrees' | 'counting' | 'parts'>;
 
@@ -60,6 +61,8 @@ function useRoom(holder: React.RefObject<HTMLElement | null>): number {
 }
 
 const BARS_IN_ROW = 2;
+/** A staff space in the drawing's own units. */
+const UNITS = 10;
 
 function useLargeLayout(
   sheet: LineSheet,
@@ -72,25 +75,26 @@ function useLargeLayout(
   const score = state.kind === 'ready' ? state.score : null;
   return useMemo(() => {
     if (score === null || width === 0 || height === 0) return null;
-    const at = (staffSpace: number): ScoreLayout =>
+    const at = (size: Size): ScoreLayout =>
       score.layoutScore(sheet, {
         ...shown,
         width,
-        staffSpace,
+        staffSpace: size.staffSpace,
+        textSizes: textSizesFor(size),
         fingers: false,
         barsPerSystem: BARS_IN_ROW,
         strictly: true,
         measureNumbers: true,
       });
-    const staffSpace = largestStaff(
-      (space) => {
-        const { systems } = at(space);
-        return { systems: systems.length, height: Math.max(...systems.map((system) => system.height)) };
-      },
-      rows,
-      height,
-    );
-    return at(staffSpace);
+    const tried = (size: Size) => {
+      const { systems } = at(size);
+      return {
+        systems: systems.length,
+        height: Math.max(...systems.map((system) => system.height)),
+        share: Math.min(...systems.map(({ scale }) => (scale * UNITS) / size.staffSpace)),
+      };
+    };
+    return at(largestSize(tried, rows, height));
   }, [score, sheet, shown, rows, width, height]);
 }
 

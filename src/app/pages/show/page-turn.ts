@@ -22,37 +22,3 @@ export function turnRows(shown: TurnedRows, playing: number, next: number | null
   const same = at === shown.at && rows.every((row, index) => row === shown.rows[index]);
   return same ? shown : { rows, at };
 }
-
-/** Staff spaces in CSS pixels between which the large music is drawn. */
-const LARGEST = 44;
-const SMALLEST = 8;
-
-/** What a trial of a staff space gives. */
-export interface Trial {
-  /** Height of the highest system, in CSS pixels. */
-  readonly height: number;
-  /** How many systems there are: more of them where the width does not hold the bars that are wanted. */
-  readonly systems: number;
-}
-
-/**
- * The largest staff space at which so many systems fit one under the other and the width holds as many bars as it does
- * for a small staff.
- * @param tryAt - lays out at a staff space
- * @param room - height in CSS pixels for all rows
- */
-export function largestStaff(tryAt: (staffSpace: number) => Trial, rows: number, room: number): number {
-  const fewest = tryAt(SMALLEST).systems;
-  const fits = (staffSpace: number) => {
-    const { height, systems } = tryAt(staffSpace);
-    return height * rows <= room && systems <= fewest;
-  };
-  let low = SMALLEST;
-  let high = LARGEST;
-  while (high - low > 0.5) {
-    const middle = (low + high) / 2;
-    if (fits(middle)) low = middle;
-    else high = middle;
-  }
-  return low;
-}

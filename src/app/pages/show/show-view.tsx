@@ -4,7 +4,6 @@ import type { LinePiece, LineSheet } from '../../../core/lesson';
 import { climbs, passageOf } from '../../../core/playing';
 import { SwitchWord, useModal } from '../../controls';
 import { Later } from '../at-work';
-import { LOW } from '../common';
 import { FRETBOARD } from '../ledge';
 import { LargeMusic, type Shown } from './music';
 
@@ -39,7 +38,8 @@ export function ShowView({ piece, sheet, onClose, children }: ShowViewProps) {
     counting: true,
     neck: false,
     dark: darkNow(),
-    four: !window.matchMedia(LOW).matches,
+    // Two bars are read from across the room.
+    four: false,
   }));
   const set = (change: Partial<Choices>) => setChoices((now) => ({ ...now, ...change }));
   const { staff, tab, degrees, counting, neck, dark, four } = choices;
