@@ -9,23 +9,35 @@ export const PATIENCE = 3000;
 /** Time before a silent storage is tried again, in milliseconds; what is asked meanwhile fails at once. */
 const BETWEEN_TRIES = 5000;
 
-export type Attempt = <Value>(work: (database: Database) => Promise<Value>) => Promise<Result<Value, string>>;
+export type Attempt<Kept = Database> = <Value>(
+  work: (database: Kept) => Promise<Value>,
+) => Promise<Result<Value, string>>;
 
-interface Surroundings {
-  readonly open: (onLost: () => void) => Promise<Database>;
+interface Surroundings<Kept> {
+  readonly open: (onLost: () => void) => Promise<Kept>;
   readonly clock: Clock;
   /** The database was closed under the page. */
   readonly onLost: () => void;
   /** A silent storage has answered after all. */
   readonly onBack: () => void;
+  /** What a refusal means to the teacher; of the lessons' database where nothing is said. */
+  readonly describe?: (fault: unknown) => string;
+  readonly silent?: string;
 }
 
 /**
  * Works with a database that may refuse, be closed at any time, or never answer. Every failure is a sentence; the
  * next attempt opens the database again.
  */
-export function createAttempts({ open, clock, onLost, onBack }: Surroundings): Attempt {
-  let opened: Promise<Database> | null = null;
+export function createAttempts<Kept extends { close(): void }>({
+  open,
+  clock,
+  onLost,
+  onBack,
+  describe = describeStorageFault,
+  silent = SILENT,
+}: Surroundings<Kept>): Attempt<Kept> {
+  let opened: Promise<Kept> | null = null;
   /** When the storage was found silent; null while it answers. */
   let silentSince: number | null = null;
 
@@ -37,7 +49,7 @@ export function createAttempts({ open, clock, onLost, onBack }: Surroundings): A
     opened = null;
   };
 
-  const database = (): Promise<Database> => {
+  const database = (): Promise<Kept> => {
     const opening = open(() => {
       if (opened !== opening) return;
       opened = null;
@@ -53,7 +65,7 @@ export function createAttempts({ open, clock, onLost, onBack }: Surroundings): A
   };
 
   /** A database that was closed under the page is opened once more. */
-  const perform = async <Value>(work: (database: Database) => Promise<Value>): Promise<Value> => {
+  const perform = async <Value>(work: (database: Kept) => Promise<Value>): Promise<Value> => {
     const wasOpen = opened !== null;
     opened ??= database();
     try {
@@ -68,20 +80,20 @@ export function createAttempts({ open, clock, onLost, onBack }: Surroundings): A
 
   return async (work) => {
     if (silentSince !== null) {
-      if (clock.now() - silentSince < BETWEEN_TRIES) return failure(SILENT);
+      if (clock.now() - silentSince < BETWEEN_TRIES) return failure(silent);
       letGo();
       silentSince = clock.now();
     }
     let settled = false;
     const answer = perform(work).then(
       (value) => success(value),
-      (fault: unknown) => failure(describeStorageFault(fault)),
+      (fault: unknown) => failure(describe(fault)),
     );
     return new Promise((resolve) => {
       const stop = clock.after(PATIENCE, () => {
         if (settled) return;
         silentSince = clock.now();
-        resolve(failure(SILENT));
+        resolve(failure(silent));
       });
       void answer.then((result) => {
         settled = true;

@@ -5,6 +5,7 @@ export * from './mark-table';
 export * from './marks';
 export * from './metre';
 export * from './note';
+export * from './ordered';
 export * from './pitch';
 export * from './random';
 export * from './remember';

@@ -75,6 +75,7 @@ export { describeNewer, type NewerLesson } from './newer';
 export * from './playing';
 export { instrumentOf, lineRequest, readPiece } from './request';
 export { SAMPLE_TITLES, sampleLesson } from './samples';
+export { instrumentSchema } from './schema/head';
 export { deriveSheet, deriveSheets } from './sheet';
 export * from './sheet-types';
 export { type StagePlace, stagePlaces, withChoice } from './stage-choices';

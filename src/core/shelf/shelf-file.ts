@@ -1,4 +1,5 @@
 import { strFromU8, strToU8, Unzip, UnzipInflate, Zip, ZipDeflate } from 'fflate';
+import { hashText, orderedText } from '../base';
 import { endedTitle, type Lesson } from '../lesson';
 
 /** A lesson's file may unpack to this, in bytes; what unpacks to more was made to harm. */
@@ -94,28 +95,9 @@ function textOf(parts: readonly Uint8Array[], size: number): string {
 export const isArchive = (bytes: Uint8Array): boolean =>
   bytes[0] === 0x50 && bytes[1] === 0x4b && bytes[2] === 0x03 && bytes[3] === 0x04;
 
-/** A number that tells texts apart (FNV-1a, 32 bits: offset basis 2166136261, prime 16777619). */
-function fingerprint(text: string): number {
-  let hash = 2_166_136_261;
-  for (let at = 0; at < text.length; at += 1) hash = Math.imul(hash ^ text.charCodeAt(at), 16_777_619);
-  return hash >>> 0;
-}
-
 const OTHER = ' (from the file)';
 
-/** A value with its fields in one order, so that equal lessons have equal texts. */
-function ordered(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(ordered);
-  if (typeof value !== 'object' || value === null) return value;
-  return Object.fromEntries(
-    Object.entries(value)
-      .sort(([one], [other]) => (one < other ? -1 : 1))
-      .map(([name, part]) => [name, ordered(part)]),
-  );
-}
-
-const sameLesson = (one: Lesson, other: Lesson): boolean =>
-  JSON.stringify(ordered(one)) === JSON.stringify(ordered(other));
+const sameLesson = (one: Lesson, other: Lesson): boolean => orderedText(one) === orderedText(other);
 
 /**
  * What becomes of a lesson that comes to a shelf where one of the same id may stand: it is taken as it is, or it is the
@@ -129,6 +111,6 @@ export function meetOnShelf(
 ): { readonly kind: 'new' } | { readonly kind: 'same' } | { readonly kind: 'both'; readonly lesson: Lesson } {
   if (standing === null) return { kind: 'new' };
   if (standing !== 'unreadable' && sameLesson(theirs, standing)) return { kind: 'same' };
-  const id = `${theirs.id.slice(0, 100)}-${fingerprint(JSON.stringify(ordered(theirs))).toString(16)}`;
+  const id = `${theirs.id.slice(0, 100)}-${hashText(orderedText(theirs)).toString(16)}`;
   return { kind: 'both', lesson: { ...theirs, id, title: endedTitle(theirs.title, OTHER) } };
 }

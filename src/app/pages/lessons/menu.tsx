@@ -7,6 +7,8 @@ import { savedText, shelfTitle } from './words';
 
 const SHELF = laterPart('The shelf', async () => (await import('./shelf')).Shelf);
 
+const STUDENTS = laterPart('The students', async () => (await import('../students')).Students);
+
 const CAN_BE_TRUSTED: Record<Persistence, string | null> = {
   granted: 'The browser has agreed to keep them until you remove them.',
   'not granted':
@@ -30,7 +32,7 @@ export function LessonsMenu() {
   const currentId = useLesson().id;
   const [saved, setSaved] = useState<readonly ListedLesson[]>([]);
   const [problem, setProblem] = useState<string | null>(null);
-  const [shelfOpen, setShelfOpen] = useState(false);
+  const [over, setOver] = useState<typeof SHELF | null>(null);
   const others = saved.filter((lesson) => lesson.id !== currentId);
   const latest = others.filter(({ readable }) => readable).slice(0, MOST_LISTED);
   const unreadable = others.filter(({ readable }) => !readable);
@@ -52,8 +54,9 @@ export function LessonsMenu() {
         {
           label: 'The whole shelf',
           note: 'Search, rename, copy and remove lessons, and look at earlier states.',
-          onChoose: () => setShelfOpen(true),
+          onChoose: () => setOver(SHELF),
         },
+        { label: 'Students', onChoose: () => setOver(STUDENTS) },
       ],
     },
     {
@@ -84,7 +87,7 @@ export function LessonsMenu() {
   return (
     <>
       <MenuButton label="Lessons" className="button" groups={groups} onOpen={() => void refresh()} />
-      {shelfOpen && <Later part={SHELF} given={{ onClose: () => setShelfOpen(false) }} />}
+      {over !== null && <Later part={over} given={{ onClose: () => setOver(null) }} />}
     </>
   );
 }

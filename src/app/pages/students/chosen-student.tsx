@@ -1,0 +1,149 @@
+import { useEffect, useId, useRef, useState } from 'react';
+import { listed } from '../../../core/base';
+import {
+  type Entry,
+  giveLesson,
+  lessonFor,
+  REGISTER_LIMITS,
+  type Student,
+  toMend,
+} from '../../../core/students';
+import { CheckField } from '../../controls';
+import { useAtWork, useLesson } from '../at-work';
+import { dayNow, forgetEverywhere, lessonToGive } from './deeds';
+import { dayText, GivenLessons } from './given-lessons';
+import { StudentForm } from './student-form';
+import type { AtRegister } from './use-register';
+
+interface ChosenStudentProps {
+  readonly student: Student;
+  readonly register: AtRegister;
+  readonly onSaid: (sentence: string) => void;
+  readonly onClose: () => void;
+}
+
+const TOO_MANY = `More than ${REGISTER_LIMITS.given} lessons of a student are not kept: take some back first.`;
+
+/** The chosen student: what is kept of them, what they were given, and what can be done. */
+export function ChosenStudent({ student, register, onSaid, onClose }: ChosenStudentProps) {
+  const { session } = useAtWork();
+  const title = useLesson().title;
+  const id = useId();
+  const [named, setNamed] = useState(false);
+  const [asking, setAsking] = useState(false);
+  const change = async (edit: (standing: Student) => Student | null, done: string, not = '') => {
+    const changed = await register.change(student.id, (entry: Entry) =>
+      entry.kind === 'student' ? edit(entry) : entry,
+    );
+    onSaid(!changed.ok ? `It was not kept. ${changed.problem}` : changed.value === null ? not : done);
+  };
+  const give = () => {
+    const given = lessonToGive(session);
+    return change(
+      (standing) => giveLesson(standing, { ...given, day: dayNow() }),
+      `“${given.title}” is noted as given to ${student.name}, ${dayText(dayNow())}.`,
+      TOO_MANY,
+    );
+  };
+  const start = async () => {
+    const opened = await session.openCopy(lessonFor(student, session.freshId(), named));
+    if (opened) onClose();
+  };
+  const remove = async () => {
+    const forgotten = await forgetEverywhere(session, student.name);
+    if (!forgotten.ok) return onSaid(`${student.name} was not deleted. ${forgotten.problem}`);
+    const removed = await register.remove(student.id);
+    if (!removed.ok) return onSaid(`${student.name} was not deleted. ${removed.problem}`);
+    const left = forgotten.value.map((each) => `“${each}”`);
+    onSaid(
+      left.length === 0
+        ? 'The student is deleted, and nothing of them is left on this device.'
+        : `The student is deleted. In your own words the name still stands in the title or the notes of ${listed(left.slice(0, 10))}: change it there if you like.`,
+    );
+  };
+  const mend = toMend(student);
+  return (
+    <section className="register__chosen" aria-labelledby={id}>
+      <h3 id={id}>{student.name}</h3>
+      <div className="register__deeds">
+        <button type="button" className="button button--main" onClick={() => void give()}>
+          Give the open lesson
+        </button>
+        <button type="button" className="button" onClick={() => void start()}>
+          New lesson for this student
+        </button>
+        <button type="button" className="button" onClick={() => setAsking(true)}>
+          Delete
+        </button>
+      </div>
+      <p className="register__hint">
+        The open lesson is “{title === '' ? 'Without a title' : title}”. A new one starts from the bass, hand,
+        level and note names below.
+      </p>
+      <CheckField
+        label={`Write “${student.name}” on the handout of the new lesson`}
+        checked={named}
+        onChange={setNamed}
+      />
+      <p className="register__hint">
+        Only then does the name go along with the lesson: in its file, link, practice page and packet.
+      </p>
+      {asking && (
+        <Question
+          student={student}
+          onAnswer={(yes) => {
+            setAsking(false);
+            if (yes) void remove();
+          }}
+        />
+      )}
+      {mend.length > 0 && (
+        <p>
+          To mend next:{' '}
+          {mend
+            .slice(0, 3)
+            .map(({ mend: words, title: lesson }) => `${words} (“${lesson}”)`)
+            .join('; ')}
+          .
+        </p>
+      )}
+      <GivenLessons
+        student={student}
+        onChange={(edit) => void change(edit, 'It is kept.')}
+        onOpened={onClose}
+      />
+      <h4>What lessons start from</h4>
+      <StudentForm student={student} onChange={(edit) => void change(edit, 'It is kept.')} />
+    </section>
+  );
+}
+
+/** The one question before a student is deleted. */
+function Question({
+  student,
+  onAnswer,
+}: {
+  readonly student: Student;
+  readonly onAnswer: (yes: boolean) => void;
+}) {
+  const keep = useRef<HTMLButtonElement>(null);
+  const id = useId();
+  useEffect(() => keep.current?.focus(), []);
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a question within the dialog, not a form of its own
+    <div className="register__question" role="group" aria-labelledby={id}>
+      <p id={id}>
+        Delete {student.name} with everything that is kept of them? The lessons stay; the name goes from their
+        handouts, versions, earlier states and what Undo takes back. This cannot be undone.
+      </p>
+      <p className="register__deeds">
+        <button type="button" className="button button--main" onClick={() => onAnswer(true)}>
+          Delete {student.name}
+        </button>
+        <button ref={keep} type="button" className="button" onClick={() => onAnswer(false)}>
+          Keep
+        </button>
+      </p>
+    </div>
+  );
+}
