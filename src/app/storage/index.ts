@@ -4,7 +4,7 @@ export { readKeys, writeKeys } from './own-keys';
 export type { EarlierState } from './past';
 export type { Persistence } from './persistence';
 export type { FoundLesson, ListedLesson } from './records';
-export type { Register, RegisterList, UnreadableEntry } from './register';
+export type { Register, RegisterList } from './register';
 export { openStartGuard, type StartGuard } from './start-guard';
 
 /** Fetches what keeps students, classes and series. */

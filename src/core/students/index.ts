@@ -6,9 +6,8 @@ export {
   newStudent,
   REGISTER_LIMITS,
   readEntry,
-  type SchoolClass,
   type Student,
 } from './entry';
 export { forgetStudent, names } from './forget';
 export { giveLesson, lessonFor, setGiven, takeBack, toMend } from './given';
-export { classesIn, entriesToAdd, membersOf, setMember, studentsIn, withoutEntry } from './register';
+export { entriesToAdd, membersOf, setMember, studentsIn, withoutEntry } from './register';

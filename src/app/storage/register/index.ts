@@ -6,7 +6,7 @@ import { describeRegisterFault } from './faults';
 import { forgetInLessons } from './forget';
 import { createRegister, type Register } from './store';
 
-export type { Register, RegisterList, UnreadableEntry } from './store';
+export type { Register, RegisterList } from './store';
 
 /** Opens the register of this device. */
 export const openRegister = (name = 'ground-bass students'): Register =>
