@@ -98,6 +98,15 @@ const USED = [
   ['tuplet9', 0xe889],
 ];
 
+/** What the font draws as one glyph, by the name of that glyph (`ligatures` of the metadata file, SMuFL 1.4). */
+const JOINED = [
+  'accidentalFlatParens',
+  'accidentalNaturalParens',
+  'accidentalSharpParens',
+  'accidentalDoubleSharpParens',
+  'accidentalDoubleFlatParens',
+];
+
 /** Characters of the text font whose widths are known to the layout, where the font has them. */
 const CHARACTERS = [
   ...Array.from({ length: 0x7f - 0x20 }, (_, index) => 0x20 + index),
@@ -108,18 +117,31 @@ const CHARACTERS = [
 /** Three decimals of a staff space, about a thousandth of a millimetre on paper. */
 const rounded = (value) => Math.round(value * 1000) / 1000 + 0;
 
+const metadata = () => JSON.parse(readFileSync(fileOf(BRAVURA, 'metadata.json'), 'utf8'));
+
+function outlineOf(name, { glyphBBoxes, glyphAdvanceWidths }) {
+  const box = glyphBBoxes[name];
+  if (box === undefined) throw new Error(`The font's metadata knows no glyph ${name}.`);
+  const [left, bottom] = box.bBoxSW.map(rounded);
+  const [right, top] = box.bBoxNE.map(rounded);
+  return { advance: rounded(glyphAdvanceWidths[name]), left, bottom, right, top };
+}
+
 /** Every used glyph in staff spaces, from the font's metadata file. */
 export function glyphTable() {
-  const { glyphBBoxes, glyphAdvanceWidths } = JSON.parse(
-    readFileSync(fileOf(BRAVURA, 'metadata.json'), 'utf8'),
-  );
-  return USED.map(([name, code]) => {
-    const box = glyphBBoxes[name];
-    if (box === undefined) throw new Error(`The font's metadata knows no glyph ${name}.`);
-    const [left, bottom] = box.bBoxSW.map(rounded);
-    const [right, top] = box.bBoxNE.map(rounded);
-    return { name, code, advance: rounded(glyphAdvanceWidths[name]), left, bottom, right, top };
-  });
+  const font = metadata();
+  return USED.map(([name, code]) => ({ name, code, ...outlineOf(name, font) }));
+}
+
+/** The glyphs that the font draws in the place of several, in staff spaces. */
+export function ligatureTable() {
+  const font = metadata();
+  const codes = new Map(USED);
+  return JOINED.map((name) => ({
+    name,
+    codes: font.ligatures[name].componentGlyphs.map((part) => codes.get(part)),
+    ...outlineOf(name, font),
+  }));
 }
 
 /** The widths of a font of the text, in thousandths of its size: one row a width, with the characters that have it. */
@@ -138,11 +160,9 @@ const list = (rows) => `[\n${rows.map((row) => `  ${JSON.stringify(row)},`).join
 
 const GLYPH_FILE =
   () => `/** The outline of a music glyph in staff spaces, upwards from its baseline and right from its origin. */
-export interface GlyphBox {
+interface Outline {
   /** SMuFL's name. */
   readonly name: string;
-  /** SMuFL's code point. */
-  readonly code: number;
   readonly advance: number;
   readonly left: number;
   readonly bottom: number;
@@ -150,11 +170,24 @@ export interface GlyphBox {
   readonly top: number;
 }
 
+export interface GlyphBox extends Outline {
+  /** SMuFL's code point. */
+  readonly code: number;
+}
+
+/** One glyph that is drawn for several characters in a row: wider than they are, one after the other. */
+export interface Ligature extends Outline {
+  /** SMuFL's code points. */
+  readonly codes: readonly number[];
+}
+
 /**
  * The glyphs that the score uses, written by build/font-tables.mjs from the metadata file of ${BRAVURA}
  * ${packageOf(BRAVURA).version} (SMuFL 1.4).
  */
 export const GLYPHS: readonly GlyphBox[] = ${list(glyphTable()).replace(/"code":(\d+)/g, (_, code) => `"code":0x${Number(code).toString(16)}`)};
+
+export const LIGATURES: readonly Ligature[] = ${list(ligatureTable()).replace(/\b\d{5}\b/g, (code) => `0x${Number(code).toString(16)}`)};
 `;
 
 const WIDTH_FILE = () => `/**

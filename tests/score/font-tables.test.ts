@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest';
-import { GLYPHS, type GlyphBox } from '../../src/score/metrics/glyph-table';
+import { GLYPHS, type GlyphBox, LIGATURES, type Ligature } from '../../src/score/metrics/glyph-table';
 import { ACADEMICO_BOLD_WIDTHS, ACADEMICO_WIDTHS, type WidthRow } from '../../src/score/metrics/text-widths';
 
 interface FontTables {
   readonly glyphTable: () => readonly GlyphBox[];
+  readonly ligatureTable: () => readonly Ligature[];
   readonly widthTable: (file: string) => readonly WidthRow[];
 }
 
@@ -11,6 +12,7 @@ const tables: FontTables = await import(new URL('../../build/font-tables.mjs', i
 
 test('the tables of the fonts are what `npm run fonts` writes of the installed files', () => {
   expect(GLYPHS).toEqual(tables.glyphTable());
+  expect(LIGATURES).toEqual(tables.ligatureTable());
   expect(ACADEMICO_WIDTHS).toEqual(tables.widthTable('academico.otf'));
   expect(ACADEMICO_BOLD_WIDTHS).toEqual(tables.widthTable('academico-bold.otf'));
 });

@@ -16,6 +16,8 @@ export interface Column {
 export interface Gap {
   readonly least: number;
   readonly natural: number;
+  /** However far the line is stretched; without limit for what is time. */
+  readonly most?: number;
 }
 
 export interface BarSpacing {
@@ -47,6 +49,7 @@ const CLEARANCE = 4;
 /** Bar line to the first head, and the last note's space to the bar line. */
 const LEAD = 15;
 const LEAST_LEAD = 11;
+const MOST_LEAD = 24;
 const LEAST_TAIL = 7;
 
 const naturalWidth = (ticks: number): number => QUARTER_WIDTH * DOUBLING ** Math.log2(ticks / QUARTER);
@@ -58,10 +61,9 @@ const naturalWidth = (ticks: number): number => QUARTER_WIDTH * DOUBLING ** Math
  * @param spans widen the bar until their text has room
  */
 export function gapsOf(columns: readonly Column[], length: number, spans: readonly Span[]): readonly Gap[] {
-  const gaps: { least: number; natural: number }[] = [];
-  const [first] = columns;
-  const lead = (first?.left ?? 0) + LEAST_LEAD;
-  gaps.push({ least: lead, natural: Math.max(lead, (first?.left ?? 0) + LEAD) });
+  const gaps: { least: number; natural: number; most?: number }[] = [];
+  const reach = columns[0]?.left ?? 0;
+  gaps.push({ least: reach + LEAST_LEAD, natural: reach + LEAD, most: reach + MOST_LEAD });
   columns.forEach((column, index) => {
     const next = columns[index + 1];
     const duration = (next?.tick ?? length) - column.tick;
@@ -69,7 +71,7 @@ export function gapsOf(columns: readonly Column[], length: number, spans: readon
     gaps.push({ least, natural: naturalWidth(Math.max(duration, 60)) });
   });
   const factor = Math.max(0, ...spans.map((span) => factorForText(gaps, span)));
-  if (factor > 0) for (const gap of gaps) gap.least = Math.max(gap.least, gap.natural * factor);
+  if (factor > 0) for (const gap of gaps) gap.least = stretched(gap, factor);
   return gaps;
 }
 
@@ -91,7 +93,8 @@ function factorForText(gaps: readonly Gap[], { from, to, width }: Span): number 
   return high;
 }
 
-const stretched = (gap: Gap, factor: number): number => Math.max(gap.least, gap.natural * factor);
+const stretched = ({ least, natural, most = Number.POSITIVE_INFINITY }: Gap, factor: number): number =>
+  Math.min(most, Math.max(least, natural * factor));
 
 /** Width of a bar whose natural gaps are stretched by a factor; 0 gives the least width. */
 export function widthAt(bar: BarSpacing, factor: number): number {

@@ -1,14 +1,23 @@
 /** The outline of a music glyph in staff spaces, upwards from its baseline and right from its origin. */
-export interface GlyphBox {
+interface Outline {
   /** SMuFL's name. */
   readonly name: string;
-  /** SMuFL's code point. */
-  readonly code: number;
   readonly advance: number;
   readonly left: number;
   readonly bottom: number;
   readonly right: number;
   readonly top: number;
+}
+
+export interface GlyphBox extends Outline {
+  /** SMuFL's code point. */
+  readonly code: number;
+}
+
+/** One glyph that is drawn for several characters in a row: wider than they are, one after the other. */
+export interface Ligature extends Outline {
+  /** SMuFL's code points. */
+  readonly codes: readonly number[];
 }
 
 /**
@@ -256,4 +265,52 @@ export const GLYPHS: readonly GlyphBox[] = [
   { name: 'tuplet8', code: 0xe888, advance: 1.252, left: 0.04, bottom: -0.032, right: 1.292, top: 1.5 },
   { name: 'timeSig9', code: 0xe089, advance: 1.736, left: 0.08, bottom: -0.996, right: 1.656, top: 1.004 },
   { name: 'tuplet9', code: 0xe889, advance: 1.216, left: 0.04, bottom: -0.032, right: 1.255, top: 1.5 },
+];
+
+export const LIGATURES: readonly Ligature[] = [
+  {
+    name: 'accidentalFlatParens',
+    codes: [0xe26a, 0xe260, 0xe26b],
+    advance: 2.024,
+    left: 0,
+    bottom: -0.992,
+    right: 2.024,
+    top: 1.756,
+  },
+  {
+    name: 'accidentalNaturalParens',
+    codes: [0xe26a, 0xe261, 0xe26b],
+    advance: 2.16,
+    left: 0,
+    bottom: -1.34,
+    right: 2.164,
+    top: 1.364,
+  },
+  {
+    name: 'accidentalSharpParens',
+    codes: [0xe26a, 0xe262, 0xe26b],
+    advance: 2.244,
+    left: 0,
+    bottom: -1.392,
+    right: 2.24,
+    top: 1.4,
+  },
+  {
+    name: 'accidentalDoubleSharpParens',
+    codes: [0xe26a, 0xe263, 0xe26b],
+    advance: 1.992,
+    left: 0,
+    bottom: -0.992,
+    right: 1.992,
+    top: 0.988,
+  },
+  {
+    name: 'accidentalDoubleFlatParens',
+    codes: [0xe26a, 0xe264, 0xe26b],
+    advance: 2.772,
+    left: 0,
+    bottom: -0.992,
+    right: 2.772,
+    top: 1.748,
+  },
 ];

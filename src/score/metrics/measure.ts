@@ -1,5 +1,5 @@
 import type { InkBox, ScoreFont } from '../types';
-import { GLYPHS, type GlyphBox } from './glyph-table';
+import { GLYPHS, type GlyphBox, LIGATURES } from './glyph-table';
 import { ACADEMICO_BOLD_WIDTHS, ACADEMICO_WIDTHS, type WidthRow } from './text-widths';
 
 /**
@@ -30,6 +30,7 @@ const ITALIC_LEAN = 0.19;
 const UNKNOWN_WIDTH = 1000;
 
 const glyphs = new Map(GLYPHS.map((glyph) => [glyph.code, glyph]));
+const ligatures = new Map(LIGATURES.map((glyph) => [String.fromCodePoint(...glyph.codes), glyph]));
 const widths = { normal: widthTable(ACADEMICO_WIDTHS), bold: widthTable(ACADEMICO_BOLD_WIDTHS) };
 
 function widthTable(rows: readonly WidthRow[]): ReadonlyMap<string, number> {
@@ -76,8 +77,8 @@ function glyphRunBox(text: string, x: number, y: number, size: number): InkBox {
   const unit = size / SPACES_PER_EM;
   let pen = x;
   let box: InkBox | null = null;
-  for (const character of text) {
-    const glyph = glyphOf(character);
+  const whole = ligatures.get(text);
+  for (const glyph of whole ? [whole] : [...text].map(glyphOf)) {
     if (!glyph) continue;
     const one: InkBox = {
       left: pen + glyph.left * unit,
