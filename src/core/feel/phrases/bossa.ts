@@ -25,6 +25,8 @@ Q x= R
 
 theme lilt 1-1: a short note before three points to it
 S x==xx=== R 5 5 | R _5 _5 | R 5 R | R R 5 | R 8 5
+S x==xx==x R 5 5 R | R 5 5 8 | R _5 _5 R | R 8 5 5
+A x==xx==x R _5 _5 > | R 5 5 > | 8 5 5 > | R 5 R >
 A x==xx=== R _5 _5 | 8 5 5 | R 5 5 | R 5 R
 A x==xx=x= R 5 5 > | R _5 _5 > | 8 5 5 >
 L x==xx=== R 5 8 | 8 8 5 | R 8 8
@@ -34,9 +36,12 @@ T x==xx=x= R 5 5 > | R _5 _5 > | R 5 R >
 T x==xx==x R 5 R > | R _5 R > | 8 5 R > | R 5 5 >
 E x==x==== R R | R _5
 H x==x R 5 | R > | R R
+H1 x==x R 5 | R >
+H2 x==x R > | R 5
 H x=== R
 S+A x==xx=== x==xx=== R 5 5 / R _5 _5 | R _5 _5 / R 5 5 | R 5 R / R _5 _5
 S+A+S+C x==xx=== x==xx==x x==xx=== x==xx=== R 5 5 / R _5 _5 > / R 8 5 / R 5 5 | R 5 R / R 5 5 > / R 5 5 / R _5 _5
+S+A+S+C x==xx==x x==xx==x x==xx==x x==x==== R 5 5 R / R _5 _5 > / R 5 5 8 / R 5 | R _5 _5 R / R 5 5 > / R 5 5 R / R _5
 S+A+S+T x==xx=== x==xx==x x==xx=== x==xx==x R 5 5 / R _5 _5 > / R 5 5 / R _5 _5 > | R _5 _5 / R 5 5 > / R _5 _5 / R 5 5 >
 S+A+L+T x==xx=== x==xx==x x==xx=== x==xx==x R 5 5 / R _5 _5 > / R 5 8 / R 5 5 > | R _5 _5 / R 5 5 > / 8 8 5 / R _5 _5 >
 
@@ -49,6 +54,8 @@ C x==xx=== R 5 5 | R _5 _5 | R 5 R | R 3 5
 T x==xx==x R 5 5 > | R _5 _5 > | R 5 3 > | R 5 R > | R 3 R >
 T x==xx=x= R 5 3 > | R 3 5 >
 H x==x R > | R 5 | R R
+H1 x==x R > | R 5
+H2 x==x R > | R 3
 H x=== R
 S+A x==xx==x x==xx==x R 5 5 R / R _5 _5 > | R _5 _5 R / R 5 5 > | R 3 5 5 / R 5 3 > | R 5 3 3 / 8 5 5 >
 S+A+S+T x==xx==x x==xx==x x==xx==x x==xx==x R 5 5 R / R _5 _5 > / R 5 5 R / R _5 _5 > | R 5 5 3 / R _5 _5 > / R 5 5 3 / R 5 3 > | R 3 5 5 / R 5 3 > / R 3 5 5 / R 5 5 >

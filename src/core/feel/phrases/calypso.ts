@@ -22,19 +22,20 @@ H x=== R | 8
 Q x= R | 8
 
 theme step 1-1: root, fifth and octave in a bouncing pair
-S x=xxx=-- R 5 5 R | R 5 8 5 | R 8 5 R | R R 5 8 | R _5 _5 R
-A x=xxx=x= R 5 5 R > | R 8 5 R > | R 5 8 5 > | R R 5 5 >
-A x===xxx= R 5 5 > | R 8 5 > | 8 5 5 >
-L x=xxx=x= R 5 8 8 5 | R 5 5 8 8 | 8 5 8 8 5
-C x===x=-- R 5 | 8 5 | R _5
-C x=xxx=-- R 5 5 R | 8 5 5 R
-T x=--xxx= R 5 5 > | R 8 5 > | R _5 _5 >
-T x=--xxx= R 5 R > | R 8 5 > | R _5 R >
-T x===x=x= 8 5 >
+S x=xxx=-- R 5 5 R | R 5 8 5 | R 8 5 R | R R 5 8 | R _5 _5 R | R 5 R 5
+A x=xxx=x= R 5 5 R > | R 8 5 R > | R 5 8 5 > | R R 5 5 > | R _5 _5 R > | R _5 R _5 >
+A x=--xxx= R 5 5 > | R 8 5 > | R _5 _5 >
+L x=xxx=x= R 5 8 8 5 | R 5 5 8 8 | 8 5 8 8 5 | R 8 8 5 >
+C x=xxx=-- R 5 5 R | 8 5 5 R | R _5 _5 R
+C x=x=x=-- R 5 R | R _5 R
+T x=--xxx= R 5 5 > | R 8 5 > | R _5 _5 > | R 5 R > | R _5 R >
+T x=xxx=x= R 5 R 5 > | R _5 R _5 > | R 8 5 5 >
 H x=xx R 5 5 | R R > | R 5 >
-S+A x=xxx=-- x=xxx=x= R 5 5 R / R 8 5 R > | R 5 8 5 / R 5 5 R > | R R 5 8 / R 5 8 5 > | R _5 _5 R / R R 5 5 >
-S+A x=xxx=-- x===xxx= R 5 5 R / R 8 5 > | R 5 8 5 / 8 5 5 >
-S+A+S+C x=xxx=-- x=xxx=x= x=xxx=-- x===x=-- R 5 5 R / R 8 5 R > / R 5 8 5 / R 5 | R R 5 8 / R 5 8 5 > / R 5 5 R / R _5
+S+A x=xxx=-- x=xxx=x= R 5 5 R / R 8 5 R > | R 5 8 5 / R 5 5 R > | R R 5 8 / R 5 8 5 > | R _5 _5 R / R R 5 5 > | R 5 5 R / R _5 _5 R >
+S+A x=xxx=-- x=--xxx= R 5 5 R / R 8 5 > | R 5 8 5 / R _5 _5 > | R _5 _5 R / R 5 5 >
+S+A+S+C x=xxx=-- x=xxx=x= x=xxx=-- x=xxx=-- R 5 5 R / R 8 5 R > / R 5 8 5 / R _5 _5 R | R R 5 8 / R 5 8 5 > / R 5 5 R / 8 5 5 R | R 5 5 R / R _5 _5 R > / R 8 5 R / R 5 5 R
+S+A+S+T x=xxx=-- x=xxx=x= x=xxx=-- x=--xxx= R 5 5 R / R 8 5 R > / R 5 8 5 / R 5 5 > | R 5 8 5 / R 5 5 R > / R _5 _5 R / R 5 R > | R _5 _5 R / R R 5 5 > / R 5 5 R / R _5 _5 >
+S+A+L+T x=xxx=-- x=xxx=x= x=xxx=x= x=--xxx= R 5 5 R / R _5 _5 R > / R 5 8 8 5 / R 5 5 > | R 5 8 5 / R 5 5 R > / 8 5 8 8 5 / R _5 R >
 
 theme bounce 2-2: one, the and of two, and three, then a note that calls
 S x==xx=-- R R 5 | R 5 R | R 5 8 | R 3 5 | R 5 3 | 8 5 3 | R _5 R
@@ -49,7 +50,9 @@ E x==xx=== R 5 R | R 3 R
 H x==x R 5 | R > | R 3
 H x=x= R > | R 5
 S+A x==xx=-- x==xx=x= R R 5 / R 5 3 > | R 5 8 / 8 5 3 > | R 3 5 / R 3 5 > | R 5 3 / R R 5 >
-S+A+S+C x==xx=-- x==xx=x= x==xx=-- x===x=-- R 3 5 / R 5 3 > / R 5 8 / R 5 | R R 5 / R 3 5 > / R 5 3 / R 3
+S+A+S+C x==xx=-- x==xx=x= x==xx=-- x==xx=-- R 3 5 / R 5 3 > / R 5 8 / R 3 R | R R 5 / R 3 5 > / R 5 3 / R 5 3
+S+A+S+T x==xx=-- x==xx=x= x==xx=-- x==xx=x= R 3 5 / R 5 3 > / R 5 8 / R 5 3 > | R 5 3 / R 3 5 > / R 3 5 / R 3 5 >
+S+A+L+T x==xx=-- x==xx=x= x==xx=x= x==xx=x= R 3 5 / R 5 3 > / R 5 8 5 / R 5 3 > | R R 5 / R 5 3 > / R 3 5 8 / R 3 5 >
 
 theme pushing 3-5: the push on the and of two, and a pickup on the and of four
 S x==xx=-x R 3 5 > | R 5 6 > | R 5 3 > | R R 5 > | 8 6 5 > | R 5 8 >

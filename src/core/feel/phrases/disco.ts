@@ -23,27 +23,28 @@ theme pairs 1-1: the root on the beat, its octave off it, three and four short
 S xxxxx-x- R 8 R 8 R R | R 8 R 8 R 5 | R 8 R 8 5 5 | R 8 5 8 R 5 | R 8 R 5 R 8 | R R 5 5 R 5 | R R _5 _5 R _5 | R 5 R 5 R 5 | R _5 R _5 R R
 A xxxxx=x= R 8 R 8 R > | R 8 R 8 5 > | R 8 R 8 R 5 | R 8 5 8 R > | R 8 R 5 R 5 | R R 5 5 R > | R R _5 _5 R > | R 5 R 5 R > | R _5 R _5 R _5
 L xxxxx=x= R 8 R 8 5 8 | R 8 R 8 8 5 | R 8 R 8 5 > | 8 8 5 5 8 5 | 8 8 R R 8 >
-C xxxxx--- R 8 R 8 R | R 8 5 5 R | R 8 R 5 R | R R 5 5 R | R R _5 _5 R | R 5 R 5 R
+C xxxxx-x- R 8 R 8 R 5 | R 8 5 5 R 5 | R 8 R 5 R R | R 5 R 5 R 5 | R _5 R _5 R _5 | R 8 R 8 5 5
 T xxxxx=x= R R 5 5 R > | R R _5 _5 R > | R 8 R 8 5 > | R 8 5 5 R > | R 8 R 8 R > | R R R R 5 >
 E xxxxx=== R 8 R 8 R | R 8 5 5 R
 H xxxx R 8 R 8 | R 8 R > | R 8 5 >
 Q xx R 8
 S+A xxxxx-x- xxxxx=x= R 8 R 8 R R / R 8 R 8 5 > | R 8 R 8 R 5 / R 8 R 8 R > | R 8 5 8 R 5 / R 8 R 8 R 5 | R 8 R 8 5 5 / R 8 R 8 R >
-S+A+S+C xxxxx-x- xxxxx=x= xxxxx-x- xxxxx--- R 8 R 8 R R / R 8 R 8 5 > / R 8 R 8 R R / R 8 R 8 R | R 8 R 8 R 5 / R 8 5 8 R > / R 8 R 8 R 5 / R 8 5 5 R
+S+A+S+C xxxxx-x- xxxxx=x= xxxxx-x- xxxxx-x- R 8 R 8 R R / R 8 R 8 5 > / R 8 R 8 R R / R 8 R 8 R 5 | R 8 R 8 R 5 / R 8 5 8 R > / R 8 R 8 R 5 / R 8 5 5 R R
 S+A+S+A xxxxx-x- xxxxx=x= xxxxx-x- xxxxx=x= R 8 R 8 R R / R 8 R 8 5 > / R 8 R 8 R R / R 8 R 8 R 5 | R 8 R 8 R 5 / R 8 R 8 R > / R 8 5 8 R 5 / R 8 R 8 5 >
 
 theme floor 2-3: octave pairs, and a turn through the triad
-S xxxxxxx= R R 5 5 3 3 R | R R _5 _5 R R 3 | R 5 R 5 3 5 R | R 3 5 3 R R 5 | R 8 R 8 R 8 5 | R 8 R 8 3 5 R | R 8 R 8 5 3 R | R 8 5 8 R 8 R | R 8 R 8 R 3 5
-A xxxxxxx= R R 5 5 3 3 > | R R _5 _5 R 3 > | R 5 R 5 3 R > | R 8 R 8 5 3 > | R 8 R 8 3 5 > | 8 8 5 5 3 3 >
+S xxxxxxx= R 5 R 5 R 5 3 | R _5 R _5 R _5 3 | R 5 R 5 3 5 R | R 3 5 3 R R 5 | R 8 R 8 R 8 5 | R 8 R 8 3 5 R | R 8 R 8 5 3 R | R 8 5 8 R 8 R | R 8 R 8 R 3 5
+A xxxxxxx= R 5 R 5 R 3 > | R _5 R _5 R 3 > | R 5 R 5 3 R > | R 8 R 8 5 3 > | R 8 R 8 3 5 > | 8 5 8 5 3 R >
 A xxxx-xx= R R 5 5 3 > | R R _5 _5 R > | R 8 R 8 5 > | R 8 R 8 3 > | R 8 5 8 5 >
 L xxxxxxx= R 8 R 8 10 8 5 | R 8 R 8 5 8 > | R 8 R 8 3 5 8 | 8 10 8 5 8 5 >
-C xxxxx--- R 8 R 8 R | R 8 5 8 R | R 8 5 3 R | R 8 3 5 R | R R 5 5 R | R R _5 _5 R | R R 3 3 5
-T xxxxxxx= R R 5 5 3 3 > | R R _5 _5 R R > | R 8 R 8 5 3 > | R 8 R 8 3 5 > | R 8 5 5 3 3 > | R 8 R 8 R 5 >
+C xxxxx-x- R 8 R 8 R 5 | R 8 5 8 R 3 | R 8 5 3 R R | R 8 3 5 R 5 | R 5 R 5 R 3 | R _5 R _5 R _5 | R 5 R 5 3 R
+T xxxxxxx= R 5 R 5 R 3 > | R _5 R _5 R 3 > | R 8 R 8 5 3 > | R 8 R 8 3 5 > | R 8 5 8 3 5 > | R 8 R 8 R 3 >
 H xxxx R 8 R > | R 8 5 >
 Q xx R 8
 S+A xxxxxxx= xxxx-xx= R 8 R 8 3 5 R / R 8 R 8 5 > | R 8 R 8 R 3 5 / R 8 5 8 5 > | R 8 R 8 5 3 R / R 8 R 8 3 >
-S+A xxxxxxx= xxxxxxx= R 8 R 8 R 8 5 / R 8 R 8 5 3 > | R 8 5 8 R 8 R / 8 8 5 5 3 3 >
-S+A xxxxxxx= xxxxxxx= R R 5 5 3 3 R / R R 5 5 3 3 > | R R _5 _5 R R 3 / R R _5 _5 R 3 >
+S+A xxxxxxx= xxxxxxx= R 8 R 8 R 8 5 / R 8 R 8 5 3 > | R 8 5 8 R 8 R / 8 5 8 5 3 R >
+S+A xxxxxxx= xxxxxxx= R 5 R 5 R 5 3 / R 5 R 5 R 3 > | R _5 R _5 R _5 3 / R _5 R _5 R 3 >
+S+A+S+T xxxxxxx= xxxx-xx= xxxxxxx= xxxxxxx= R 8 R 8 3 5 R / R 8 R 8 5 > / R 8 R 8 5 3 R / R 8 R 8 R 3 > | R 8 R 8 R 3 5 / R 8 R 8 3 > / R 8 R 8 3 5 R / R 8 R 8 5 3 >
 
 theme octaves 3-4: octaves through the bar, the last pair leads
 S xxxxxxxx R R 5 5 3 3 5 5 | R R _5 _5 R R 3 3 | R R 5 5 R R c 5 | R 8 R 8 R 8 R 8 | R 8 R 8 5 8 5 8 | R 8 R 8 _c c _c c | R 8 R 8 3 10 3 10 | R 8 R 8 R 8 5 6

@@ -20,7 +20,24 @@ T x=--x=x= R 5 > | R = = | R R >
 E x=x=x=== R 5 R | R _5 R | 8 5 R | R = =
 H x=x= R 5 | R = | R > | R 8 | R _5
 Q x= R | 8
-theme bounce 1-2: two quarters, an eighth pair, a quarter
+theme hop 1-1: root and fifth in a bounce, answered from the fifth below
+S x=x=xxx= R = 5 5 R | R 5 R R 5 | R _5 R R _5 | R = _5 _5 R | R 5 8 8 5 | R _5 _5 _5 R
+A x=x=x=x= R 5 R > | R _5 R > | R _5 _5 > | R = _5 >
+A x=x=xxx= R _5 R R > | R 5 5 R > | 8 5 5 R >
+L x=x=xxx= R 5 8 8 5 | 8 8 5 5 8 | R 8 8 5 >
+C x=xxx=-- R 5 5 R | R _5 _5 R | 8 5 5 R
+C x=x=x=-- R 5 R | R _5 R
+T x=--xxx= R 5 5 > | R _5 _5 >
+T x=x=xxx= R R 5 5 > | R 5 R 5 > | R _5 R _5 >
+H x=x= R 5 | R > | R _5
+H xxx= R R 5 | R R > | R R _5
+S+A x=x=xxx= x=x=x=x= R = 5 5 R / R _5 R > | R _5 R R _5 / R 5 R > | R 5 R R 5 / R = _5 > | R 5 8 8 5 / R _5 _5 >
+S+A x=x=xxx= x=x=xxx= R = 5 5 R / R _5 R R > | R = _5 _5 R / R 5 5 R >
+S+A+S+C x=x=xxx= x=x=x=x= x=x=xxx= x=xxx=-- R = 5 5 R / R _5 R > / R 5 8 8 5 / R _5 _5 R | R _5 R R _5 / R 5 R > / R = 5 5 R / R 5 5 R | R = _5 _5 R / R 5 R > / R _5 R R _5 / 8 5 5 R
+S+A+S+T x=x=xxx= x=x=x=x= x=x=xxx= x=--xxx= R = 5 5 R / R _5 R > / R 5 R R 5 / R 5 5 > | R _5 R R _5 / R 5 R > / R = _5 _5 R / R _5 _5 > | R = _5 _5 R / R 5 R > / R = 5 5 R / R 5 5 >
+S+A+L+T x=x=xxx= x=x=x=x= x=x=xxx= x=--xxx= R = 5 5 R / R _5 R > / R 5 8 8 5 / R _5 _5 > | R = _5 _5 R / R 5 R > / R 8 8 5 > / R 5 5 >
+
+theme bounce 2-2: two quarters, an eighth pair, a quarter
 S x=x=xxx= R = 5 5 R | R = 3 5 3 | R R 5 3 R | R = 3 R 5 | R 5 8 5 3 | R = _5 _5 R | 8 = 5 5 3 | R = 5 3 5
 A x=x=xxx= 8 5 3 5 > | R 5 3 R > | R _5 R R > | R = 3 5 > | 8 5 5 3 > | R 5 R 3 >
 L x=x=xxx= R 5 8 8 5 | 8 10 8 5 > | R 3 5 5 8
@@ -30,6 +47,11 @@ T x=--xxx= R 5 5 > | R 3 5 > | R 5 3 > | R _5 _5 >
 T x=--x=x= R 5 > | R 3 > | R _5 >
 H x=x= R 3 | R > | R 5 | R =
 H xxx= R R 3 | R R > | R 3 5
+S+A x=x=xxx= x=x=xxx= R = 3 5 3 / 8 5 3 5 > | R = 5 5 R / R 5 3 R > | R R 5 3 R / R = 3 5 > | R = _5 _5 R / R 5 R 3 >
+S+A x=x=xxx= x=x=x=x= R = 3 5 3 / R 5 3 > | R R 5 3 R / R 3 5 > | R = 5 3 5 / R _5 R >
+S+A+S+C x=x=xxx= x=x=xxx= x=x=xxx= x=xxx=-- R = 3 5 3 / 8 5 3 5 > / R R 5 3 R / R 3 5 3 | R = 5 5 R / R 5 3 R > / R = 3 5 3 / R 5 3 R | R R 5 3 R / R = 3 5 > / R 5 8 5 3 / 8 5 3 R
+S+A+S+T x=x=xxx= x=x=xxx= x=x=xxx= x=--xxx= R = 3 5 3 / 8 5 3 5 > / R R 5 3 R / R 3 5 > | R R 5 3 R / R = 3 5 > / R = 3 5 3 / R 5 3 >
+S+A+L+T x=x=xxx= x=x=xxx= x=x=xxx= x=--xxx= R = 3 5 3 / R 5 3 R > / R 3 5 5 8 / R 5 3 > | R = 5 3 5 / R _5 R R > / R 5 8 8 5 / R 3 5 >
 `;
 
 export const REVIVAL_SKA_PHRASES = phraseBook(

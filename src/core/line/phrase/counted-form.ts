@@ -75,8 +75,8 @@ export function formCounted({ model, bars, lists, flat, count, walk }: Counted) 
 
   let section = 0;
   const places = bars.map((bar, index) => {
-    if (bar.opensSection) section = index;
-    return (index - section) % 4;
+    if (bar.opensSection) section = bar.pickup ? index + 1 : index;
+    return Math.max(0, index - section) % 4;
   });
   // By place in phrases of four, apart from bars that lead round or come home, where the line leaves a beat one empty at all.
   const empties = bars.slice(0, -1).map((_, index) => ((lists[index]?.[0]?.start ?? 0) > 0 ? 1 : 0));

@@ -1,4 +1,4 @@
-import { rememberedFor } from '../../base';
+import { rememberedFor, TICKS_PER_QUARTER } from '../../base';
 import type { Stretch } from '../harmony';
 import { isHome, staffOf, type Tone } from '../tones';
 import { homecomings, isTonic, thirdOf, turnedThirds } from './changes';
@@ -32,8 +32,13 @@ function unansweredIn({ bars, lists, count }: Counted): number {
   const shapes = lists.map(shapeOf);
   let section = 0;
   const firsts = bars.flatMap((bar, index) => {
-    if (bar.opensSection) section = index;
-    return (index - section) % 2 === 0 && index + 1 < count && !bars[index + 1]?.opensSection ? [index] : [];
+    if (bar.opensSection) section = bar.pickup ? index + 1 : index;
+    return index >= section &&
+      (index - section) % 2 === 0 &&
+      index + 1 < count &&
+      !bars[index + 1]?.opensSection
+      ? [index]
+      : [];
   });
   return share(firsts.filter((one) => shapes[one] === shapes[one + 1]).length, firsts.length);
 }
@@ -71,12 +76,28 @@ function endUntoldIn({ model, lists }: Counted): number {
   return isTonic(last) ? 0.4 : 1;
 }
 
+/** Whether the second pair of bars is the first over again, wherever it lies. */
+function isWorn({ lists, count }: Counted): boolean {
+  if (count < 4) return false;
+  const [one, two, three, four] = lists.slice(0, 4).map(shapeOf);
+  return one === three && two === four;
+}
+
+/** The lowest third that is not thick when it is held: C2 (common practice, no source). */
+const CLEAR_THIRD = 36;
+
+const lowThirdsIn = (tones: readonly Tone[]): number =>
+  tones.filter(({ interval, midi, duration }, index) => {
+    const held = duration >= TICKS_PER_QUARTER || tones[index - 1]?.midi === midi;
+    return (interval === 3 || interval === 4) && midi < CLEAR_THIRD && held;
+  }).length;
+
 const isSixth = (tone: Tone, before: Tone | undefined): boolean =>
   before !== undefined && [8, 9].includes(Math.abs(tone.midi - before.midi));
 
 /** Whether a tune answers itself, and whether the chords tell what they are. */
 export function tuneCounted(counted: Counted) {
-  const { model, bars, lists, count, walk } = counted;
+  const { model, bars, lists, flat, count, walk } = counted;
   const { level, feel } = model.request;
   const { mayPump } = feel.bassRole;
   const lastBar = bars.at(-1);
@@ -90,6 +111,8 @@ export function tuneCounted(counted: Counted) {
   const sixths = lists.map((tones) => tones.filter((tone, at) => isSixth(tone, tones[at - 1])).length);
   return {
     unanswered: unansweredIn(counted),
+    wornCell: isWorn(counted) ? 1 : 0,
+    lowThirds: share(sum(lists.map(lowThirdsIn)), flat.length),
     drill: Math.max(0, share(drills, count) - DRILLS),
     flatCadence: lastBar && count >= 2 && level > 0 && !mayPump ? flatIn(lists.at(-1) ?? [], lastBar) : 0,
     homeEmpty: share(coming.filter(([first]) => (first?.start ?? 0) > 0).length, coming.length),

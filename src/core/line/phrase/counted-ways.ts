@@ -36,11 +36,14 @@ function changesOfLine(model: LineModel, heard: HeardLine): { changes: Meeting[]
   return { changes, joins };
 }
 
+/** Share of bars that may end on a note outside the scale before it is a tic. */
+const CHROMATIC_ENDS = 0.25;
+
 /** How the line goes from chord to chord, from bar to bar, and round its end. */
-export function waysCounted({ model, heard, bars, lists, flat }: Counted) {
+export function waysCounted({ model, heard, bars, lists, flat, walk }: Counted) {
   const { changes, joins } = changesOfLine(model, heard);
-  const step = ({ last, first }: Meeting) => Math.abs(first.midi - last.midi);
-  const dominant = ({ last, first }: Meeting) => mod(last.midi - first.midi) === 7;
+  const step = ({ last, first }: Pick<Meeting, 'last' | 'first'>) => Math.abs(first.midi - last.midi);
+  const dominant = ({ last, first }: Pick<Meeting, 'last' | 'first'>) => mod(last.midi - first.midi) === 7;
   const lastTone = flat.at(-1);
   const firstTone = flat[0];
   const lastBar = bars.at(-1);
@@ -60,6 +63,11 @@ export function waysCounted({ model, heard, bars, lists, flat }: Counted) {
       return stretch.chord && fresh && first ? [isHome(first) ? 0 : 1] : [];
     }),
   );
+  const pumps = model.request.feel.bassRole.mayPump;
+  const isFar = (size: number) => size >= 10 && !(pumps && size === 12);
+  const isOutside = ({ stretch, member, interval }: Tone) =>
+    stretch?.chord !== null && !member && !stretch?.steps.some((one) => one?.halfSteps === interval);
+  const homeward = lastTone && firstTone ? { last: lastTone, first: firstTone } : null;
   return {
     ledByStep: share(changes.filter((one) => step(one) === 1 || step(one) === 2).length, changes.length),
     ledByLeap: share(changes.filter((one) => step(one) > 4 && !dominant(one)).length, changes.length),
@@ -84,6 +92,12 @@ export function waysCounted({ model, heard, bars, lists, flat }: Counted) {
       (inLastBeat.length === 1 && (inLastBeat[0]?.duration ?? 0) < (lastBar?.beat ?? 0))
         ? 1
         : 0,
+    seamLost:
+      homeward && ![1, 2].includes(step(homeward)) && !(step(homeward) > 0 && dominant(homeward)) ? 1 : 0,
+    farJoins: share(joins.filter((one) => isFar(step(one))).length, joins.length),
+    chromaticEnds: walk
+      ? 0
+      : Math.max(0, share(joins.filter(({ last }) => isOutside(last)).length, joins.length) - CHROMATIC_ENDS),
     lateRoot: share(sum(opens), opens.length),
     leadingHome: lastTone && firstTone && firstTone.midi - lastTone.midi === 1 ? 1 : 0,
   };

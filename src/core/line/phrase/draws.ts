@@ -26,6 +26,8 @@ const VARIED = 0.6;
 const CUT_OFF = 1.4;
 /** What part of a bar costs that is not of the theme's own first or second half. */
 const ANY_HALF = 1.4;
+/** And what a lent part costs there: two chords in a bar are no reason to leave the rhythm (hand-set). */
+const LENT_HALF = 2.5;
 
 const isOfHalf = ({ cell }: Draw): boolean => cell.contour.slot !== 'H';
 
@@ -172,7 +174,9 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
     for (const group of groups) {
       const slots = (one: Theme | undefined) => group.flatMap((from) => contoursIn(one, from));
       const own = withHalvesFirst(segment, group, drawsFrom(segment, slots(theme), place));
-      draws.push(...own, ...drawsFrom(segment, slots(lent), place, { borrowed: true }));
+      const others = drawsFrom(segment, slots(lent), place, { borrowed: true });
+      const strange = segment.half !== null && own.some(isOfHalf) ? LENT_HALF : 0;
+      draws.push(...own, ...others.map((draw) => ({ ...draw, cost: draw.cost + strange })));
       // A lift that finds no room over this chord is the theme's statement once more, not a bar of another theme.
       if (own.length > 0 && !more) break;
     }

@@ -72,6 +72,11 @@ export const FEATURES = {
   endUntold: '1 where the last chord does not sound its third before the line begins again',
   silentFours: 'share of bars whose beat four is silent, beyond one in eight, in feels that pump octaves',
   lurches: 'share of moves inside the bars of a walk that are a sixth',
+  seamLost: '1 where the last note leads home neither by step nor as the dominant',
+  farJoins: 'share of joins of bars that leap a seventh or more, pumped octaves apart',
+  chromaticEnds: 'share of bars of a riff that end on a note outside the scale, beyond one in four',
+  lowThirds: 'share of notes that are a third below C2, held for a beat or struck again',
+  wornCell: '1 where bars 3 and 4 are bars 1 and 2 over again',
   crowded: 'share of bars without a rest or a long note beyond three quarters of them, in riffs',
 } as const;
 

@@ -18,7 +18,7 @@ export function featureCost(model: LineModel, heard: HeardLine): number {
 }
 
 /** What the hand's cost of a note does beside the features (hand-set), and that of a line it cannot play. */
-const HAND = 0.9;
+const HAND = 1.8;
 const UNPLAYABLE = 2;
 
 /** What a line costs the hand, by note. */

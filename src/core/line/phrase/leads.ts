@@ -49,10 +49,13 @@ export interface LeadWay {
   readonly cost: number;
 }
 
+/** What a short note outside the scale costs in a riff: once in a while it leads, in every bar it is a tic (hand-set). */
+const CHROMATIC = 0.25;
+
 const wrap = (midi: number): number => ((midi % 12) + 12) % 12;
 
 /** What moving between two notes inside a bar costs, by half steps (hand-set). */
-const MOTION = [1.6, 0, 0, 0.05, 0.1, 0.4, 1.5, 0.75, 1.4, 1.4, 2.8, 3, 1.5] as const;
+const MOTION = [1.6, 0, 0, 0.05, 0.1, 0.4, 1.9, 0.75, 1.4, 1.4, 2.8, 3, 2.2] as const;
 const motionCost = (from: number, to: number): number => MOTION[Math.abs(to - from)] ?? 6;
 
 /**
@@ -64,7 +67,7 @@ export function joinCost(from: number, target: Target, rests: boolean): number {
   const distance = Math.abs(target.midi - from);
   const dominant = wrap(from - target.ladder.home) === 7;
   const { changes } = target;
-  let cost = 6;
+  let cost = 0;
   if (distance === 0) cost = changes ? 2.4 : 0.9;
   else if (distance <= 2) cost = 0;
   else if (distance <= 4) cost = changes ? 1.1 : 0.35;
@@ -72,8 +75,9 @@ export function joinCost(from: number, target: Target, rests: boolean): number {
   else if (distance === 6) cost = changes ? 25 : 4;
   else if (distance === 7) cost = dominant ? 1.1 : changes ? 2 : 1;
   else if (distance <= 9) cost = 3;
-  else if (distance <= 11) cost = 4;
-  else if (distance === 12) cost = 1.8;
+  else if (distance <= 11) cost = 6;
+  else if (distance === 12) cost = changes ? 3 : 1.8;
+  else cost = 8;
   return rests ? cost * 0.7 : cost;
 }
 
@@ -223,7 +227,7 @@ function pitchCost(
   if (outside) {
     const borrowed = target.ladder.scale[pitchClass] === true;
     if (!rules.approaches) cost += 8;
-    cost += rules.longChromatics ? 0.15 : beats <= 0.5 ? 0.15 : borrowed ? 0.8 : 2;
+    cost += rules.longChromatics ? 0.15 : beats <= 0.5 ? CHROMATIC : borrowed ? 0.8 : 2;
   }
   if (beats >= 1 && !(outside && rules.longChromatics)) {
     // Rule 1: entered and left by step. A half step above a chord tone grinds longest.

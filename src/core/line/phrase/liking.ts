@@ -31,7 +31,7 @@ const TURNING = 0.5;
 
 /** What a bar costs at the end of the form that strikes its last note twice, and that lacks its chord's third (hand-set). */
 const FLAT_END = 1.5;
-const UNTOLD_END = 0.8;
+const UNTOLD_END = 1.8;
 
 /** What a chord costs that turns the third of the one before and does not sound it (hand-set). */
 const UNTOLD_TURN = 2.5;

@@ -27,8 +27,19 @@ const TREADING = 1.5;
 const HAMMERED = 3;
 
 /** What each seventh of a seventh chord is worth; it is what tells a blues from a march (hand-set). */
-const SEVENTH = 0.6;
-const SEVENTH_IN_BLUES = 1.1;
+const SEVENTH = 1.4;
+const SEVENTH_IN_BLUES = 1.5;
+
+/** What a leap of a tritone costs that does not lie in the chord (hand-set). */
+const TRITONE = 2.4;
+
+/**
+ * Below C2 a third is thick: what it costs to hold one for a beat, by the half step that it lies lower, and at most
+ * (hand-set; low thirds are fine when short or passing).
+ */
+const LOW_THIRD = 36;
+const LOW = 0.35;
+const LOWEST = 1.6;
 
 /** What a new chord costs whose bass note is not heard at all (hand-set). */
 const UNROOTED = 3;
@@ -50,6 +61,17 @@ export const isPumped = (pitches: readonly number[]): boolean => octavesIn(pitch
 /** Whether an octave from the first note to the second is all the contour does with octaves: a jolt. */
 const joltsAtOnce = (offsets: readonly number[]): boolean =>
   octavesIn(offsets) === 1 && Math.abs((offsets[1] ?? 0) - (offsets[0] ?? 0)) === 12;
+
+/** What held thirds cost that lie low. */
+export function lowCost(cell: Cell, ladder: Ladder, unit: number, pitches: readonly number[]): number {
+  return pitches.reduce((cost, pitch, index) => {
+    const interval = wrap(pitch - ladder.root);
+    const held = (cell.notes[index]?.duration ?? 0) >= unit;
+    const again = pitch === pitches[index - 1];
+    if ((interval !== 3 && interval !== 4) || pitch >= LOW_THIRD || !(held || again)) return cost;
+    return cost + Math.min(LOWEST, LOW * (LOW_THIRD - pitch));
+  }, 0);
+}
 
 /** What the pitches cost by themselves (hand-set; the reasons stand beside the terms). */
 export function ownCost(
@@ -76,7 +98,8 @@ export function ownCost(
       const leap = Math.abs(offset - before);
       // Two roles on one note, a tritone inside a bar, sevenths and sixths by leap.
       if (leap === 0 && roles[index - 1]?.kind !== role.kind) cost += 1.2;
-      if (leap === 6 && !ladder.altered && !ladder.tones[wrap(ladder.home + before)]) cost += 1.2;
+      const within = ladder.tones[wrap(ladder.home + before)] && ladder.tones[pitchClass];
+      if (leap === 6 && !ladder.altered && !within) cost += TRITONE;
       else if (leap === 6) cost += 0.4;
       if (leap >= 10 && leap !== 12) cost += 1;
       else if (leap === 8 || leap === 9) cost += rules.manner === 'walk' ? 0.9 : 0.4;
@@ -146,7 +169,7 @@ function beginCost(
   if (!onHome && segment.fresh) {
     const third = ladder.third !== null && wrap(first) === ladder.third;
     const silent = cell.notes[0]?.start !== segment.start;
-    cost += (third ? 1.4 : 2) * (silent ? 0.5 : 1) + 0.6;
+    cost += (third ? 1.4 : 2) * (silent ? (rules.level > 2 ? 0.5 : 2) : 1) + 0.6;
   }
   if (segment.opensSection && (!onHome || cell.notes[0]?.start !== 0)) cost += onHome ? 0.6 : 1.6;
   if (segment.half === 'second' && cell.notes[0]?.start !== segment.start && segment.fresh) cost += 1.2;

@@ -5,7 +5,7 @@ import type { LineModel } from '../model';
 import { type Tone, toneOf } from '../tones';
 import type { Cell, CellNote } from './cells';
 import { type Ladder, offsetOf } from './ladder';
-import { isPumped, type NodeRules, ownCost } from './node-cost';
+import { isPumped, lowCost, type NodeRules, ownCost } from './node-cost';
 import type { Segment } from './segments';
 import { bitOf, countOf, foreseenIn, type Techniques } from './shown';
 import { spell } from './spelling';
@@ -173,7 +173,8 @@ export function stanceOf(rules: NodeRules, segment: Segment, ladder: Ladder, cel
     const above = rules.manner === 'riff' ? topOf(pitches) - RIFF_TOP : 0;
     // Where an aim leaves no room for the root, the bar stands on the fifth.
     const unfounded = rootless && !pitches.some((pitch) => wrap(pitch) === ladder.fifth) ? 12 : 0;
-    places.push({ pitches, cost: cost + unfounded + (above > 0 ? 1 + 0.5 * above : 0) });
+    const low = lowCost(cell, ladder, segment.unit, pitches);
+    places.push({ pitches, cost: cost + unfounded + low + (above > 0 ? 1 + 0.5 * above : 0) });
   }
   const silent = segment.start === 0 && cell.notes[0]?.start !== 0;
   const minded = silent && !rules.restsOnOne && !wanted.has('beat one silent');

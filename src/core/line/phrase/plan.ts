@@ -78,16 +78,21 @@ function phraseLengths(bars: number): readonly number[] {
   return lengths;
 }
 
+/** Whether a section begins with a pickup, before its first bar. */
+const isLeadIn = ({ bars }: LineModel, start: number, length: number): boolean =>
+  length > 1 && bars[start]?.pickup === true;
+
 interface Phrase {
   readonly start: number;
   readonly length: number;
 }
 
-/** The phrases of a chart, section by section. */
+/** The phrases of a chart, section by section; a pickup is no bar of a phrase. */
 const phrasesOfForm = (model: LineModel): readonly Phrase[] =>
   model.request.chart.sections.flatMap((section) => {
-    let start = section.start;
-    return phraseLengths(section.length).map((length) => {
+    const pickup = isLeadIn(model, section.start, section.length) ? 1 : 0;
+    let start = section.start + pickup;
+    return phraseLengths(section.length - pickup).map((length) => {
       const phrase = { start, length };
       start += length;
       return phrase;
@@ -229,6 +234,9 @@ export function layoutOf(model: LineModel, wishes: PlanWishes, seed: number): La
       };
     });
   });
+  for (const { start, length } of model.request.chart.sections)
+    if (isLeadIn(model, start, length))
+      slots[start] = { slot: 'T', models: null, half: 0, crest: false, place: 0, home: false };
   return slots;
 }
 

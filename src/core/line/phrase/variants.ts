@@ -68,7 +68,11 @@ function led(contour: Contour): readonly Contour[] {
 function late(contour: Contour): readonly Contour[] {
   const { beats, roles, id } = contour;
   if (beats[0]?.start !== 0 || roles.length < 2 || roles[1]?.kind === 'repeat') return [];
-  return [{ ...contour, id: `${id} late`, beats: beats.slice(1), roles: roles.slice(1) }];
+  const [first, ...others] = roles;
+  const base = { ...contour, beats: beats.slice(1) };
+  const plain = { ...base, id: `${id} late`, roles: others };
+  // Where the one is silent, the root is waited for: it takes the place of the note after it.
+  return first ? [plain, { ...base, id: `${id} late root`, roles: [first, ...others.slice(1)] }] : [plain];
 }
 
 function octave(contour: Contour): readonly Contour[] {
