@@ -37,6 +37,12 @@ function withHalvesFirst(segment: Segment, group: readonly Slot[], draws: readon
   return draws.map((draw) => (isOfHalf(draw) ? draw : { ...draw, cost: draw.cost + ANY_HALF }));
 }
 
+/** Lent draws of a part of a bar, dearer where the theme has halves of its own. */
+const besideHalves = (segment: Segment, own: readonly Draw[], lent: readonly Draw[]): readonly Draw[] =>
+  segment.half !== null && own.some(isOfHalf)
+    ? lent.map((draw) => ({ ...draw, cost: draw.cost + LENT_HALF }))
+    : lent;
+
 const partSlot = (segment: Segment): readonly Slot[] => {
   if (segment.beats === 1.5) return ['D', 'Q'];
   if (segment.beats !== 2) return ['Q'];
@@ -175,8 +181,7 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
       const slots = (one: Theme | undefined) => group.flatMap((from) => contoursIn(one, from));
       const own = withHalvesFirst(segment, group, drawsFrom(segment, slots(theme), place));
       const others = drawsFrom(segment, slots(lent), place, { borrowed: true });
-      const strange = segment.half !== null && own.some(isOfHalf) ? LENT_HALF : 0;
-      draws.push(...own, ...others.map((draw) => ({ ...draw, cost: draw.cost + strange })));
+      draws.push(...own, ...besideHalves(segment, own, others));
       // A lift that finds no room over this chord is the theme's statement once more, not a bar of another theme.
       if (own.length > 0 && !more) break;
     }
