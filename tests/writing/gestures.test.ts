@@ -150,6 +150,16 @@ describe('changing', () => {
     expect(hand.bar(3)).toBe(hand.bar(1));
     expect(hand.press('Ctrl+A Ctrl+X').bar(3)).toBe('');
   });
+
+  it('carries what is outside of the scale as the degree that it is', () => {
+    // Over C7 the scale has B♭; B is its major seventh, which F has as E, and D7 as C♯. D♭ is its ♭2.
+    const hand = new Hand('| C7 | F | D7 |').press("1 7 ' 2 ; Enter r");
+    expect(hand.bar(0)).toBe('C2@0+960 B1@960+960 D♭2@1920+960');
+    expect(hand.bar(1)).toBe('F2@0+960 E2@960+960 G♭2@1920+960');
+    expect(hand.press('Shift+Enter Ctrl+A Ctrl+C Enter Enter Ctrl+V').bar(2)).toBe(
+      'D2@0+960 C♯2@960+960 E♭2@1920+960',
+    );
+  });
 });
 
 describe('the bar', () => {

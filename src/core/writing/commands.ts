@@ -136,6 +136,8 @@ const vertical =
 const ROWS: Readonly<Record<CommandGroup, readonly Row[]>> = {
   Write: [
     ...DEGREES,
+    ...FRETS,
+    { ...row('ten frets', ['+'], '+10', 'Ten frets higher: 2 becomes 12', tenFretsUp), when: 'frets' },
     {
       ...row('silence', ['0'], 'Silence', 'Write silence of the running value', writeSilence),
       when: 'degrees',
@@ -146,8 +148,6 @@ const ROWS: Readonly<Record<CommandGroup, readonly Row[]>> = {
     },
     ...NAMES,
     row('again', [','], 'Again', 'Strike the last note again', writeAgain),
-    ...FRETS,
-    { ...row('ten frets', ['+'], '+10', 'Ten frets higher: 2 becomes 12', tenFretsUp), when: 'frets' },
     row('erase', ['Backspace'], 'To silence', 'Make what is selected silence', erase),
     row('take out', ['Delete'], 'Take out', 'Take the note out; what follows moves up', takeOut),
     row('empty bar', ['Shift+Backspace'], 'Empty the bar', 'Make the whole bar silence', emptyBar),

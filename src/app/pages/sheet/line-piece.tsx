@@ -108,6 +108,7 @@ export function LinePieceView({
             ...(pencil === null
               ? {}
               : {
+                  point: async (bar, at) => (await import('../pencil')).pointAt(session, bar, at),
                   over: {
                     isOver: (bar: number) => isSelected(pencil, bar),
                     view: (box, system) =>
