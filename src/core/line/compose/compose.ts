@@ -20,5 +20,5 @@ export function composeLine(request: ComposeRequest): ComposedLine {
     return request.kept[bar.index] ? notes : stressed(model, bar, notes);
   });
   const misses = aimMisses(model, bars);
-  return { bars, cost, misses, remarks: remarksFor(model, bars, misses) };
+  return { bars, cost, misses, remarks: remarksFor(request, model, bars, misses) };
 }

@@ -1,9 +1,9 @@
 import { barNames, listed } from '../../base';
 import { hearLine, isSilentOnOne } from '../hearing';
 import { type BarModel, barHeading, barNumber, barPhrase, changesAtStart, type LineModel } from '../model';
-import { findBreaches } from '../rules/check';
+import { barBreaches, findBreaches } from '../rules/check';
 import { isHome } from '../tones';
-import type { AimMiss, LineNotes } from '../types';
+import type { AimMiss, Breach, ComposeRequest, LineNotes } from '../types';
 import { unheardRemarks } from './aim-misses';
 
 function restRemark(model: LineModel, bar: BarModel): string[] {
@@ -68,8 +68,30 @@ function silentOneRemarks(model: LineModel, line: LineNotes): string[] {
   ];
 }
 
+/** Where a bar that is kept is why a rule is broken in it, on the way into it or out of it. */
+function becauseKept(
+  { kept, ...request }: ComposeRequest,
+  model: LineModel,
+  line: LineNotes,
+  breach: Breach,
+): string {
+  const isKept = (bar: number) => (kept[bar]?.length ?? 0) > 0;
+  const { bar, rule } = breach;
+  const alone = barBreaches(request, line, bar).some((each) => each.rule === rule);
+  if (alone) return isKept(bar) ? ` ${barHeading(model, bar)} is kept as it is.` : '';
+  const next = model.bars[bar]?.after.find(isKept);
+  if (isKept(bar) === (next !== undefined)) return '';
+  const way = next === undefined ? `out of ${barPhrase(model, bar)}` : `into ${barPhrase(model, next)}`;
+  return ` There is no better way ${way}, which is kept as it is.`;
+}
+
 /** What could not be done in a composed line, in sentences with the bar's number. */
-export function remarksFor(model: LineModel, line: LineNotes, misses: readonly AimMiss[]): readonly string[] {
+export function remarksFor(
+  request: ComposeRequest,
+  model: LineModel,
+  line: LineNotes,
+  misses: readonly AimMiss[],
+): readonly string[] {
   const breaches = findBreaches(model, hearLine(model, line));
   return [
     ...model.bars.flatMap((bar) => restRemark(model, bar)),
@@ -78,6 +100,6 @@ export function remarksFor(model: LineModel, line: LineNotes, misses: readonly A
     ...fretRemarks(model, line),
     ...tritoneRemarks(model, line),
     ...silentOneRemarks(model, line),
-    ...breaches.map((breach) => breach.message),
+    ...breaches.map((breach) => breach.message + becauseKept(request, model, line, breach)),
   ];
 }

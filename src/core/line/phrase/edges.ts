@@ -18,6 +18,9 @@ const BROKEN = 25;
 const NEVER = 1e6;
 const TIE_BROKEN = 300;
 
+/** What each half step beyond an octave costs beside a bar that is given, where no way may be without it (hand-set). */
+const BEYOND_OCTAVE = 1;
+
 /** How many notes the bar of a segment has, told from the segment. */
 const inBar = ({ bar, start, end }: Segment, notes: number): number => (notes * bar.ticks) / (end - start);
 
@@ -166,8 +169,10 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
   }
 
   function metCost(from: Segment, node: Node, finished: Finished, goal: Goal): number {
-    const cost = brokenInto(from, node, finished, goal) * BROKEN;
     const { exit } = finished;
+    const given = exit && from.kept !== goal.segment.kept;
+    const beyond = given ? Math.max(0, Math.abs(goal.midi - exit.last.midi) - 12) : 0;
+    const cost = brokenInto(from, node, finished, goal) * BROKEN + beyond * BEYOND_OCTAVE;
     return exit?.last.tiedOn && (goal.late || goal.midi !== exit.last.midi) ? cost + TIE_BROKEN : cost;
   }
 
