@@ -66,7 +66,7 @@ const pageRows = [
   ['students', ['common', 'at-work', 'saving', 'handout']],
   ['lessons', ['at-work', 'saving', 'students']],
   ['neck', ['common', 'words', 'at-work', 'score']],
-  ['pencil', ['common', 'at-work', 'score']],
+  ['pencil', ['common', 'at-work']],
   ['ideas', ['common', 'words', 'at-work', 'score', 'aims', 'chart', 'fingering', 'pencil']],
   ['ledge', ['common', 'words', 'at-work', 'playing', 'score', 'saving', 'neck', 'pencil']],
   ['handout', ['common', 'at-work', 'saving', 'neck', 'opening']],

@@ -45,13 +45,7 @@ export function startAtHand(lessons: LessonStore, editor: EditorStore) {
       const { pencil } = editor.getState();
       const goes = pencil !== null && bar !== null && pencil.pieceId === pieceId;
       const there = goes && pencil.bar !== bar ? { ...pencil, bar, tick: 0, next: null, from: null } : pencil;
-      // What was said of the bar before is not so of this one.
-      editor.setState({
-        pieceId,
-        bar,
-        pencil: goes ? there : null,
-        ...(there === pencil ? {} : { said: '' }),
-      });
+      editor.setState({ pieceId, bar, pencil: goes ? there : null });
     },
   };
 }

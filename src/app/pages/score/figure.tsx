@@ -5,7 +5,7 @@ import { useMedia, usePrinting, useWidth } from '../common';
 import { useScoreLayout } from './layout';
 import { usePlayhead } from './playhead';
 import { useScore } from './ready';
-import { type BarButton, type PointedAt, SystemView } from './system';
+import { type BarButton, SystemView } from './system';
 
 interface Bars {
   /** One a written bar. */
@@ -13,8 +13,6 @@ interface Bars {
   /** Index of the chosen bar, or null. */
   readonly chosen: number | null;
   readonly choose: (bar: number | null) => void;
-  /** Takes the place of choosing where a bar that is not the chosen one is clicked; left out where that only chooses. */
-  readonly point?: (bar: number, at: PointedAt | null) => void;
   /** What lies over a bar, besides its button; nothing when left out. */
   readonly over?: {
     readonly isOver: (bar: number) => boolean;
@@ -141,10 +139,9 @@ function Systems({ layout, sheet, bars, figure, whole }: SystemsProps) {
   usePlayhead(layout, sheet, figure);
   const latest = useRef(bars);
   latest.current = bars;
-  const choose = useCallback((bar: number, at: PointedAt | null) => {
+  const choose = useCallback((bar: number) => {
     const now = latest.current;
-    if (now?.point !== undefined && bar !== now.chosen) now.point(bar, at);
-    else now?.choose(bar === now.chosen ? null : bar);
+    now?.choose(bar === now.chosen ? null : bar);
   }, []);
 
   const onKeyDown = (event: KeyboardEvent) => {

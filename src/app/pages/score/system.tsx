@@ -11,16 +11,6 @@ export interface BarButton {
   readonly marked?: boolean;
 }
 
-/** A place of a system that was clicked, in CSS pixels from its left and upper edge. */
-export interface PointedAt {
-  readonly box: BarBox;
-  readonly system: SystemLayout;
-  readonly x: number;
-  readonly y: number;
-  /** Whether what lies between is meant, too. */
-  readonly shift: boolean;
-}
-
 interface SystemViewProps {
   readonly layout: ScoreLayout;
   readonly system: SystemLayout;
@@ -32,8 +22,7 @@ interface SystemViewProps {
   readonly whole: boolean;
   /** What lies over a bar, besides its button; null where nothing does. */
   readonly over: ((box: BarBox, system: SystemLayout) => ReactNode) | null;
-  /** @param at - where it was pointed at; null by the keyboard */
-  readonly onChoose: (bar: number, at: PointedAt | null) => void;
+  readonly onChoose: (bar: number) => void;
   readonly onFocus: (bar: number) => void;
 }
 
@@ -150,9 +139,7 @@ function BarButtons({
         aria-pressed={button.marked ?? box.bar === chosen}
         tabIndex={box.bar === reachable ? 0 : -1}
         style={{ left: box.x, width: box.width }}
-        onClick={({ detail, shiftKey: shift, nativeEvent: { offsetX, offsetY } }) =>
-          onChoose(box.bar, detail === 0 ? null : { box, system, x: box.x + offsetX, y: offsetY, shift })
-        }
+        onClick={() => onChoose(box.bar)}
         onFocus={() => onFocus(box.bar)}
       />
     );

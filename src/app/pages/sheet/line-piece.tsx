@@ -108,7 +108,6 @@ export function LinePieceView({
             ...(pencil === null
               ? {}
               : {
-                  point: async (bar, at) => (await import('../pencil')).pointAt(session, bar, at),
                   over: {
                     isOver: (bar: number) => isSelected(pencil, bar),
                     view: (box, system) =>
