@@ -8,3 +8,5 @@ export {
   versionOf,
 } from './commands';
 export { lessonAsOpen, lessonOfVersion } from './derive';
+export { carryMend, leaveMend, type Mend, mendsOf, numberOfBar } from './mends';
+export { dropOwn, keptElsewhere, type Own, ownOf, type SharedField, shareOwn } from './own';
