@@ -77,6 +77,54 @@ test('a version is made, changed, chosen, saved, sent alone and removed, and the
   expectClean();
 });
 
+test('what is changed in a version is carried to the others or left, and what was changed in both is asked', async () => {
+  const { page, expectClean } = await openApp({ width: 1024 });
+  const tempo = page.getByRole('spinbutton', { name: 'Tempo', exact: true });
+  const setTempo = async (value: string) => {
+    if (!(await tempo.isVisible())) await button(page, 'Chart and aims').click();
+    await tempo.fill(value);
+    await tempo.press('Tab');
+  };
+  await button(page, 'Make a version').click();
+  await makeVersion(page, 'for Ada');
+  await inMenu(page, 'Versions', 'New version');
+  await makeVersion(page, 'for Ben');
+  await setTempo('111');
+  await page.getByText('1 thing not as in the tune').click();
+  await button(page, 'Carry it to the tune and the others: the tempo').click();
+  await page.getByText('The tempo: the tune and the others have it too now.').waitFor();
+  await choice(page).selectOption({ label: 'for Ada' });
+  await expect.poll(() => tempo.inputValue()).toBe('111');
+
+  await button(page, 'Another take').click();
+  await page.getByText(/^\d+ things? not as in the tune$/).waitFor();
+  await choice(page).selectOption({ label: 'the tune itself' });
+  await page.getByRole('combobox', { name: 'Level', exact: true }).selectOption('0');
+  await button(page, 'Compose line').click();
+  const mends = page.getByRole('list', { name: 'Mended in the tune' }).getByRole('listitem');
+  await mends
+    .getByText(/^Bar \d+ was changed in the tune since; “for Ada” has notes of its own there/)
+    .first()
+    .waitFor();
+  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/mends.png` });
+  expect(await faults(page)).toEqual([]);
+  const all = await mends.count();
+  await mends
+    .getByRole('button', { name: /^Keep its own: bar \d+, for Ada$/ })
+    .first()
+    .click();
+  await page.getByText(/^“for Ada” keeps its own notes in bar/).waitFor();
+  expect(await mends.count()).toBe(all - 1);
+  await button(page, 'Undo').click();
+  await expect.poll(() => mends.count()).toBe(all);
+  await mends
+    .getByRole('button', { name: /^Take the tune’s notes: bar \d+, for Ada$/ })
+    .first()
+    .click();
+  await expect.poll(() => mends.count()).toBe(all - 1);
+  expectClean();
+});
+
 test('a practice page of all versions lets the student choose theirs, on a phone too', async () => {
   const { page, address, expectClean } = await openApp({ width: 390, height: 844 });
   await button(page, 'Make a version').click();

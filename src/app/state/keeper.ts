@@ -120,7 +120,7 @@ export function startKeeper(parts: KeeperParts): Keeper {
   const meet = async (theirs: Exclude<FoundLesson, { kind: 'none' }>): Promise<void> => {
     const canBeRead = theirs.kind === 'lesson' && (await parts.prepare(theirs.lesson));
     const { document: lesson } = lessons.getState();
-    const same = canBeRead ? shareParts(lesson, theirs.lesson) : null;
+    const same = canBeRead ? shareParts(lesson, openAs(theirs.lesson, lesson)) : null;
     if (same !== null && (same === lesson || !isDirty())) {
       seat = { saved: same, base: theirs.revision, shown: false, removed: false };
       lessons.follow(same);
@@ -267,6 +267,11 @@ export function startKeeper(parts: KeeperParts): Keeper {
       stopRetry();
     },
   };
+}
+
+/** What another window has made of a lesson, worked on in the version that this window has open, if it is still there. */
+function openAs({ open: _, ...theirs }: Lesson, { open }: Lesson): Lesson {
+  return open !== undefined && theirs.versions?.some(({ id }) => id === open) ? { ...theirs, open } : theirs;
 }
 
 const named = (title: string): string => (title === '' ? 'the lesson without a title' : `“${title}”`);

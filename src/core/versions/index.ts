@@ -1,3 +1,4 @@
+export { apartFromTune, type VersionApart } from './apart';
 export {
   addVersion,
   openVersion,

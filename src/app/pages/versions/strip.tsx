@@ -4,6 +4,7 @@ import * as versionsRoom from '../../../core/versions';
 import { MenuButton, SelectWord } from '../../controls';
 import { useAtWork } from '../at-work';
 import { TUNE, useVersionChoice } from './choice';
+import { Differences } from './differs';
 import { NameOfVersion } from './name';
 import { useSendingVersions } from './send';
 import { freeName, THE_TUNE } from './words';
@@ -46,52 +47,55 @@ export function Versions() {
     }
   };
   return (
-    <div className="versions__strip">
-      <p className="versions__open">
-        On the page:{' '}
-        {open !== null && named === open.id ? (
-          <NameOfVersion name={open.name} onName={rename} />
-        ) : (
-          <SelectWord
-            label="Version on the page"
-            value={open?.id ?? TUNE}
-            options={options}
-            onChange={choose}
-          />
-        )}
-      </p>
-      <p role="status" className="visually-hidden">
-        On the page: {open?.name ?? THE_TUNE}
-      </p>
-      <MenuButton
-        label="Versions"
-        className="button button--quiet"
-        groups={[
-          {
-            items: [
-              {
-                label: 'New version',
-                note: 'It begins as what is on the page; what you change in it is its own.',
-                onChoose: make,
-              },
-              ...(open === null
-                ? []
-                : [
-                    { label: 'Rename', onChoose: () => setNamed(open.id) },
-                    {
-                      label: 'Remove',
-                      note: 'What it has of its own goes with it. Undo brings it back.',
-                      onChoose: () =>
-                        lessons.changeDocument((before) => removeVersion(before, open.id), {
-                          label: `remove the version “${open.name}”`,
-                        }),
-                    },
-                  ]),
-            ],
-          },
-          ...sending,
-        ]}
-      />
-    </div>
+    <>
+      <div className="versions__strip">
+        <p className="versions__open">
+          On the page:{' '}
+          {open !== null && named === open.id ? (
+            <NameOfVersion name={open.name} onName={rename} />
+          ) : (
+            <SelectWord
+              label="Version on the page"
+              value={open?.id ?? TUNE}
+              options={options}
+              onChange={choose}
+            />
+          )}
+        </p>
+        <p role="status" className="visually-hidden">
+          On the page: {open?.name ?? THE_TUNE}
+        </p>
+        <MenuButton
+          label="Versions"
+          className="button button--quiet"
+          groups={[
+            {
+              items: [
+                {
+                  label: 'New version',
+                  note: 'It begins as what is on the page; what you change in it is its own.',
+                  onChoose: make,
+                },
+                ...(open === null
+                  ? []
+                  : [
+                      { label: 'Rename', onChoose: () => setNamed(open.id) },
+                      {
+                        label: 'Remove',
+                        note: 'What it has of its own goes with it. Undo brings it back.',
+                        onChoose: () =>
+                          lessons.changeDocument((before) => removeVersion(before, open.id), {
+                            label: `remove the version “${open.name}”`,
+                          }),
+                      },
+                    ]),
+              ],
+            },
+            ...sending,
+          ]}
+        />
+      </div>
+      <Differences key={open?.id} document={document} />
+    </>
   );
 }
