@@ -98,6 +98,59 @@ describe('writing by hand', () => {
     expectClean();
   });
 
+  test('by mouse: it goes on in the next bar, takes frets on the tab, and copies bars over other chords', async () => {
+    const { page, expectClean } = await openApp({ context: { reducedMotion: 'reduce' } });
+    await open(page, 1);
+    const strip = page.getByRole('group', { name: /^Pencil in bar/ });
+    const key = (name: RegExp) => strip.getByRole('button', { name }).first().click();
+    const pointIn = async (number: number, across: number, down: number, shift = false) => {
+      await bar(page, number).scrollIntoViewIfNeeded();
+      const box = await bar(page, number).boundingBox();
+      if (box === null) throw new Error(`no bar ${number}`);
+      if (shift) await page.keyboard.down('Shift');
+      await page.mouse.click(box.x + box.width * across, box.y + box.height * down);
+      if (shift) await page.keyboard.up('Shift');
+    };
+    await key(/^Whole bar/);
+    await key(/^Whole bar/);
+    await key(/^To silence/);
+    await strip.getByRole('radio', { name: 'whole' }).click();
+    await pointIn(1, 0.5, 0.35);
+    // The first bar is full: a click on the staff of the second goes on there.
+    await says(page, /whole, beat 1 of bar 1/);
+    await pointIn(2, 0.5, 0.35);
+    await says(page, /whole, beat 1 of bar 2/);
+    // Where writing does not go on, a click only goes there, and says so.
+    await pointIn(5, 0.5, 0.3);
+    await says(page, /^Silence, beat 1 of bar 5$/);
+    expect(await told(page, 5)).toMatch(/^No notes yet/);
+    // In another system the first click goes to the bar, the next one onto its tab.
+    await pointIn(3, 0.5, 0.62);
+    await says(page, /^Silence, beat 1 of bar 3$/);
+    await pointIn(3, 0.5, 0.62);
+    await key(/^3$/);
+    await says(page, /^(G1|C2|F2|B♭2), .*whole, beat 1 of bar 3, . string, fret 3$/);
+    await expect.poll(() => told(page, 3), PATIENCE).toMatch(/ on 1, .*string fret 3/);
+    await pointIn(1, 0.5, 0.1);
+    await pointIn(3, 0.5, 0.1, true);
+    await says(page, /^Selected from beat 1 of bar 1 to beat 1 of bar 3$/);
+    await key(/^Copy/);
+    await says(page, /^Copied 3 notes\./);
+    const degrees = async (number: number) => (await told(page, number))?.split(' ')[0];
+    const names = async (number: number) => / on 1, (\S+), whole/.exec((await told(page, number)) ?? '')?.[1];
+    await pointIn(5, 0.5, 0.1);
+    await key(/^Paste$/);
+    await says(page, /^Pasted by degree\. /);
+    await expect.poll(() => degrees(6), PATIENCE).toMatch(/^[♭♯]?\d|R$/);
+    expect((await degrees(6))?.replace('♭', '')).toBe((await degrees(2))?.replace('♭', ''));
+    await pointIn(6, 0.5, 0.1);
+    await key(/^Paste as it is/);
+    await says(page, /^Pasted as it was\. /);
+    await expect.poll(() => names(6), PATIENCE).toBe(await names(1));
+    expect([await names(1), await names(7)]).toEqual([expect.stringMatching(/^[A-G]/), await names(2)]);
+    expectClean();
+  });
+
   test('by thumb on a phone: large keys under the bar write and mend it', async () => {
     const { page, expectClean } = await openApp({
       width: 390,

@@ -1,5 +1,8 @@
 import type { BarBox, SystemLayout } from '../../../score';
 
+/** How near to a note it is the note that is meant, in CSS pixels. */
+export const NEAR_NOTE = 13;
+
 /** Where a tick of a bar stands, in CSS pixels from the system's left edge: between signs, in proportion. */
 export function xOfTick(box: BarBox, tick: number): number {
   const { positions } = box;

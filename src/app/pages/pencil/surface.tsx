@@ -12,21 +12,20 @@ import {
   harmonyAt,
   inTurn,
   moveTo,
-  notesIn,
   ontoString,
   selectedNotes,
-  selectTo,
   staffPitch,
   stopsIn,
   toStaffStep,
-  writeOnStaff,
 } from '../../../core/writing';
 import type { BarBox, SystemLayout } from '../../../score';
 import type { Session } from '../../state';
 import { useAtWork, useEditor, useLesson } from '../at-work';
+import { useClicksBeside } from './clicks';
 import { ownKeysNow } from './own-keys';
 import { type Origin, perform, putAway, run, workNow } from './perform';
-import { nearestTick, stepAt, stepHeight, stringAt, xOfTick, zoneAt } from './place';
+import { NEAR_NOTE, nearestTick, stepAt, stepHeight, stringAt, xOfTick, zoneAt } from './place';
+import { pointed } from './pointed';
 
 interface SurfaceProps {
   readonly box: BarBox;
@@ -41,9 +40,8 @@ interface Drag extends Origin {
   readonly moved: boolean;
 }
 
-/** How far a pointer may go before it drags, and how near to a note it takes the note, in CSS pixels. */
+/** How far a pointer may go before it drags, in CSS pixels. */
 const DRAG_FROM = 5;
-const NEAR_NOTE = 13;
 let drags = 0;
 
 /** Everything in which a key press has a meaning of its own. */
@@ -65,6 +63,7 @@ export function PencilSurface({ box, system, number }: SurfaceProps) {
   useEffect(() => {
     if (isHere) root.current?.focus({ preventScroll: true });
   }, [isHere]);
+  useClicksBeside(isHere, root, system);
   useKeys(isHere, () => {
     const now = drag.current;
     drag.current = null;
@@ -89,23 +88,9 @@ export function PencilSurface({ box, system, number }: SurfaceProps) {
     event.preventDefault();
     root.current?.focus({ preventScroll: true });
     const { x, y } = at(event);
-    const notes = notesIn(desk, box.bar);
-    const note = notes.find(({ start }) => Math.abs(xOfTick(box, start) - x) <= NEAR_NOTE);
+    perform(session, pointed(desk, { box, system, x, y, shift: event.shiftKey }));
+    if (event.shiftKey) return;
     const zone = zoneAt(system, y);
-    const tick = note?.start ?? nearestTick(box, stopsIn(desk, box.bar), x);
-    const here = { bar: box.bar, tick };
-    if (event.shiftKey) {
-      perform(session, selectTo(here));
-      return;
-    }
-    const string = stringNumber(stringAt(system, y, strings));
-    if (note === undefined && zone === 'staff') {
-      perform(session, inTurn(goTo(here), writeOnStaff(stepAt(system, y))));
-    } else if (zone === 'tab') {
-      perform(session, inTurn(goTo(here), ontoString(string)));
-    } else {
-      perform(session, goTo(here));
-    }
     const work = workNow(session);
     if (work === null) return;
     drags += 1;
