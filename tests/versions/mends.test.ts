@@ -230,3 +230,8 @@ it(`shares, drops, carries and leaves after any edits: ${RUNS} documents, seed $
     { seed: SEED, numRuns: RUNS },
   );
 });
+
+test('the shelf finds a lesson by the name of a version', () => {
+  expect(factsOf(sampleLesson(0, 'lesson-1')).text).not.toContain('for ada');
+  expect(factsOf(forTwo()).text).toContain('for ada');
+});

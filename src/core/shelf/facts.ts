@@ -23,7 +23,7 @@ export interface LessonFacts {
   readonly keys: readonly string[];
   /** Written bars of all lines. */
   readonly bars: number;
-  /** Everything that is searched besides the title, folded: notes, student, names of pieces, charts, words over bars. */
+  /** Everything that is searched besides the title, folded: notes, student, names of versions and pieces, charts, words over bars. */
   readonly text: string;
 }
 
@@ -38,6 +38,7 @@ function wordsIn(piece: Piece): readonly string[] {
 export function factsOf(lesson: Lesson): LessonFacts {
   const lines = lesson.pieces.filter((piece) => piece.kind === 'line');
   const { student = '' } = lesson.handout;
+  const versions = (lesson.versions ?? []).map(({ name }) => name);
   // A line without a chart has no key to be found by.
   const charted = lines.filter(({ chartText }) => chartText.trim() !== '');
   return {
@@ -49,7 +50,9 @@ export function factsOf(lesson: Lesson): LessonFacts {
     keys: distinct(charted.map((piece) => describeKey(readPiece(piece).key))),
     bars: lines.reduce((sum, { bars }) => sum + bars.length, 0),
     text: folded(
-      [student, lesson.notes, ...lesson.pieces.flatMap(wordsIn)].join('\n').slice(0, SEARCHED_TEXT),
+      [student, lesson.notes, ...versions, ...lesson.pieces.flatMap(wordsIn)]
+        .join('\n')
+        .slice(0, SEARCHED_TEXT),
     ),
   };
 }
