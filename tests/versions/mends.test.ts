@@ -15,6 +15,7 @@ import {
   transposeBy,
   whyNotKept,
 } from '../../src/core/lesson';
+import { factsOf } from '../../src/core/shelf';
 import {
   addVersion,
   carryMend,
