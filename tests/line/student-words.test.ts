@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { barTicks, beatTicks, type LineNote, midiOf } from '../../src/core/base';
 import { playOrder } from '../../src/core/chart';
-import { explainToStudent, type LineNotes, type LineRequest } from '../../src/core/line';
+import { type LineNotes, type LineRequest, explainToStudent as sentencesFor } from '../../src/core/line';
 import { composedWide } from './composed';
 import { line, request } from './notation';
 import { randomLines } from './random-lines';
@@ -236,6 +236,9 @@ function untrue(at: Case, sentences: readonly string[]): readonly string[] {
     return kind === undefined || !kind[1](at, text, rest);
   });
 }
+
+const explainToStudent = (...asked: Parameters<typeof sentencesFor>): readonly string[] =>
+  sentencesFor(...asked).map(({ sentence }) => sentence);
 
 /** On the page, then on paper. */
 const told = ({ asked, bars }: Case): readonly string[] => [

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { nextLight, showKey } from '../../src/app/pages/show/keys';
 import { turnRows } from '../../src/app/pages/show/page-turn';
 import { silencesOf } from '../../src/app/pages/show/silence';
 import {
@@ -9,7 +10,9 @@ import {
   type Size,
   textSizesFor,
 } from '../../src/app/pages/show/sizes';
-import { deriveSheets, type LineSheet, sampleLesson } from '../../src/core/lesson';
+import { turnAt } from '../../src/app/pages/show/turn';
+import { deriveSheets, type Light, type LineSheet, lightsOf, sampleLesson } from '../../src/core/lesson';
+import { performanceOf } from '../../src/core/performance';
 import { engrave } from '../../src/score/engrave';
 
 describe('the rows of the large view', () => {
@@ -115,4 +118,66 @@ test('silence is told from half a beat on, at the beginning, in the middle and a
   ]);
   expect(silencesOf([], metre)).toEqual([{ start: 0, end: 3840 }]);
   expect(silencesOf([{ start: 0, duration: 3840 }], metre)).toEqual([]);
+});
+
+describe('in class', () => {
+  const lesson = sampleLesson(1, 'sample');
+  const [piece] = lesson.pieces;
+  const [sheet] = deriveSheets(lesson);
+  if (piece?.kind !== 'line' || sheet?.kind !== 'line') throw new Error('the sample begins with a line');
+
+  test('what can be lit up is where to listen, then the silence, then the techniques, each with its bars', () => {
+    const lights = lightsOf(piece, sheet, lesson.instrument);
+    expect(lights[0]?.kind).toBe('listen');
+    const silent = lights.find(({ name }) => name === 'Beat one silent');
+    expect(silent?.kind).toBe('silence');
+    expect(silent?.bars).toEqual(
+      sheet.bars.flatMap(({ notes }, bar) => ((notes[0]?.note.start ?? 0) > 0 ? [bar] : [])),
+    );
+    expect(lights.at(-1)?.kind).toBe('technique');
+  });
+
+  test('a presenter’s remote goes on and back through it, and letters go to their own kind', () => {
+    const lights = (['listen', 'silence', 'technique', 'technique'] as const).map(
+      (kind): Light => ({ kind, name: kind, sentence: '', bars: [] }),
+    );
+    const press = (lit: number | null, key: string) => {
+      const found = showKey(key);
+      if (found?.kind !== 'light' && found?.kind !== 'lights') throw new Error(`${key} lights nothing`);
+      return nextLight(lights, lit, found);
+    };
+    expect([null, 0, 1, 2, 3].map((lit) => press(lit, 'PageDown'))).toEqual([0, 1, 2, 3, null]);
+    expect([null, 0, 1, 2, 3].map((lit) => press(lit, 'PageUp'))).toEqual([3, null, 0, 1, 2]);
+    expect([null, 1, 2, 3].map((lit) => press(lit, 'N'))).toEqual([2, 2, 3, null]);
+    expect([null, 1].map((lit) => press(lit, 's'))).toEqual([1, null]);
+    expect(showKey('x')).toBeNull();
+  });
+
+  test('each call is answered in the bars that it had', () => {
+    const byTurns = {
+      ...piece,
+      playing: { ...piece.playing, bassPlan: { kind: 'call and response', bars: 2 } },
+    };
+    const performance = performanceOf(byTurns as typeof piece, sheet, 'notes');
+    const turn = (playedBar: number | null) =>
+      turnAt({ performance, playedBar, bar: null, tick: 0, place: { rung: 0, round: 0, playedBar: 0 } });
+    expect([0, 1, 2, 3, 4].map(turn)).toEqual([
+      { kind: 'call', bars: [0, 1] },
+      { kind: 'call', bars: [0, 1] },
+      { kind: 'answer', bars: [0, 1] },
+      { kind: 'answer', bars: [0, 1] },
+      { kind: 'call', bars: [2, 3] },
+    ]);
+    expect(turn(null)).toBeNull();
+    const whole = performanceOf(piece, sheet, 'notes');
+    expect(
+      turnAt({
+        performance: whole,
+        playedBar: 0,
+        bar: 0,
+        tick: 0,
+        place: { rung: 0, round: 0, playedBar: 0 },
+      }),
+    ).toBeNull();
+  });
 });

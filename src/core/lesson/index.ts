@@ -52,7 +52,7 @@ export { transposeBy, transposeLesson, transposePiece, transposeTo } from './com
 export * from './count';
 export { newBlankPiece, newLesson, newLinePiece } from './create';
 export { type Exit, exitsOf } from './exits';
-export { EXPLAINED_HEADING, explainedToStudent } from './explained';
+export { EXPLAINED_HEADING, explainedToStudent, type Light, lightsOf } from './explained';
 export { describeLessonProblem, type LessonProblem, parseLesson, printLesson, readLesson } from './file';
 export { levelFret, type NotePlace, playingHand } from './fingering';
 export { type HandLine, handLine, type Passage, pinPlace, type WayToPlay, waysToPlay } from './hand';

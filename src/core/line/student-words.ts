@@ -112,7 +112,20 @@ function sentenceFor(told: Told, claim: LineClaim): string | null {
   }
 }
 
+/** A sentence for a student, what it is about, and the bars that it speaks of, by their indices. */
+export interface ToldSentence {
+  /** A technique, where to listen, or how the line is made. */
+  readonly about: Technique | 'listen' | 'form';
+  readonly bars: readonly number[];
+  readonly sentence: string;
+}
+
 const LISTENED: ReadonlySet<LineClaim['kind']> = new Set(['listen for silence', 'listen for roots']);
+
+function aboutOf(claim: LineClaim): ToldSentence['about'] {
+  if (claim.kind === 'taught') return claim.technique;
+  return LISTENED.has(claim.kind) ? 'listen' : 'form';
+}
 
 /**
  * What a line teaches, where to listen and why there is silence, for a student who begins: the same claims as those of
@@ -124,7 +137,7 @@ export function explainToStudent(
   request: LineRequest,
   line: LineNotes,
   { brief = false, carriers = EVERYBODY }: { readonly brief?: boolean; readonly carriers?: Carriers } = {},
-): readonly string[] {
+): readonly ToldSentence[] {
   const model = modelOf(request);
   const heard = hearLine(model, line);
   if (heard.every((tones) => tones.length === 0)) return [];
@@ -133,5 +146,10 @@ export function explainToStudent(
   const claims = lineClaimsFor(analysis);
   const taught = claims.filter(({ kind }) => kind === 'taught');
   const others = claims.filter(({ kind }) => kind !== 'taught' && (!brief || LISTENED.has(kind)));
-  return [...taught, ...others].flatMap((claim) => sentenceFor(told, claim) ?? []);
+  return [...taught, ...others].flatMap((claim) => {
+    const sentence = sentenceFor(told, claim);
+    if (sentence === null) return [];
+    const bars = 'bars' in claim ? claim.bars : [claim.bar];
+    return { about: aboutOf(claim), bars, sentence };
+  });
 }

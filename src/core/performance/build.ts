@@ -106,8 +106,10 @@ export function buildPerformance(sheet: LineSheet, options: PerformanceOptions):
     intro: ticks(before.intro + begin - countIn),
     ending: ending === undefined ? null : ticks(ending.start),
     end: ticks(last === undefined ? countIn : last.start + last.duration),
-    bars: planned.flatMap(({ bar, start, duration }) =>
-      bar === null ? [] : [{ bar, start: ticks(start), duration: ticks(duration) }],
+    bars: planned.flatMap(({ bar, start, duration, bassPlays }) =>
+      bar === null
+        ? []
+        : [{ bar, start: ticks(start), duration: ticks(duration), ...(bassPlays ? {} : { answer: true }) }],
     ),
     events,
   };

@@ -60,6 +60,8 @@ export interface PlayedBar {
   readonly bar: number;
   readonly start: Ticks;
   readonly duration: Ticks;
+  /** The bass rests where it had played these bars: the student answers. */
+  readonly answer?: true;
 }
 
 /** Everything that sounds, in time order; playback, MIDI and audio files all read this. */

@@ -69,6 +69,8 @@ export function PracticeLedge({ lesson, rest }: PracticeLedgeProps) {
               given={{
                 piece: line.piece,
                 sheet: line.sheet,
+                instrument: lesson.instrument,
+                onChange: line.onChange,
                 onClose: () => setLarge(false),
                 children: controls,
               }}

@@ -1,5 +1,5 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
-import type { LineSheet } from '../../../core/lesson';
+import type { Light, LineSheet } from '../../../core/lesson';
 import { straightened } from '../../../core/playing';
 import type { BarBox, ScoreLayout, ScoreOptions, SystemLayout } from '../../../score';
 import type { PlayPosition } from '../../../sound';
@@ -9,6 +9,7 @@ import { barToRead, countedBeat, useScore } from '../score';
 import { type TurnedRows, turnRows } from './page-turn';
 import { silencesOf } from './silence';
 import { largestSize, type Size, textSizesFor } from './sizes';
+import { sameTurn, type Turn, turnAt } from './turn';
 
 export type Shown = Pick<ScoreOptions, 'degrees' | 'counting' | 'parts'>;
 
@@ -20,17 +21,26 @@ interface LargeMusicProps {
   readonly first: number;
   /** Whether the first bar comes after the last one. */
   readonly goesRound: boolean;
+  /** Nothing of the music is seen. */
+  readonly hidden: boolean;
+  readonly light: Light | null;
+  /** Whose turn it is while it is played by turns. */
+  readonly turn: Turn | null;
+  /** Whether the bars that are answered are seen. */
+  readonly answer: boolean;
 }
 
 /** Two bars, or two and the two that come next, as large as the room allows. */
-export function LargeMusic({ sheet, shown, rows, first, goesRound }: LargeMusicProps) {
+export function LargeMusic(given: LargeMusicProps) {
+  const { sheet, shown, rows, first, goesRound, hidden, light, turn, answer } = given;
   const holder = useRef<HTMLDivElement>(null);
   const width = useWidth(holder);
   const height = useRoom(holder);
   const layout = useLargeLayout(sheet, shown, rows, width, height);
   const turned = useTurnedRows(layout, rows, first, goesRound, sheet.id);
   return (
-    <div className="show__music" ref={holder}>
+    <div className={`show__music${hidden ? ' show__music--hidden' : ''}`} ref={holder}>
+      {hidden && <p className="show__hidden">Hidden: listen</p>}
       {layout !== null &&
         turned.rows.map((row, index) => {
           const system = row === null ? undefined : layout.systems[row];
@@ -40,7 +50,16 @@ export function LargeMusic({ sheet, shown, rows, first, goesRound }: LargeMusicP
               key={index}
               className={`show__row${index === turned.at ? '' : ' show__row--next'}`}
             >
-              {system && <LargeSystem layout={layout} system={system} sheet={sheet} />}
+              {system && (
+                <LargeSystem
+                  layout={layout}
+                  system={system}
+                  sheet={sheet}
+                  light={light}
+                  turn={turn}
+                  answer={answer}
+                />
+              )}
             </div>
           );
         })}
@@ -137,13 +156,31 @@ function useTurnedRows(
   return turned.rows.length === count ? turned : { rows: [], at: 0 };
 }
 
-interface LargeSystemProps {
+/** Whose turn it is, while the line is played by turns. */
+export function useTurn(pieceId: string): Turn | null {
+  const { playback } = useAtWork();
+  const [turn, setTurn] = useState<Turn | null>(null);
+  useEffect(
+    () =>
+      playback.follow((position) => {
+        const own = playback.getState().heard?.pieceId === pieceId ? position : null;
+        const now = own === null ? null : turnAt(own);
+        setTurn((before) => (sameTurn(before, now) ? before : now));
+      }),
+    [playback, pieceId],
+  );
+  return turn;
+}
+
+interface DrawnSystemProps {
   readonly layout: ScoreLayout;
   readonly system: SystemLayout;
   readonly sheet: LineSheet;
 }
 
-function LargeSystem({ layout, system, sheet }: LargeSystemProps) {
+type LargeSystemProps = DrawnSystemProps & Pick<LargeMusicProps, 'light' | 'turn' | 'answer'>;
+
+function LargeSystem({ layout, system, sheet, light, turn, answer }: LargeSystemProps) {
   const drawing = useRef<HTMLDivElement>(null);
   const state = useScore();
   useLayoutEffect(() => {
@@ -153,9 +190,31 @@ function LargeSystem({ layout, system, sheet }: LargeSystemProps) {
   return (
     <div className="system show__system" style={{ height: system.height, width: system.width }}>
       {system.bars.map((box) => (
-        <Silences key={box.bar} box={box} system={system} sheet={sheet} />
+        <Silences
+          key={box.bar}
+          box={box}
+          system={system}
+          sheet={sheet}
+          lit={light?.kind === 'silence' && light.bars.includes(box.bar)}
+        />
       ))}
       <div className="system__drawing" ref={drawing} />
+      {system.bars.map(({ bar, x, width }) => {
+        const place = { left: x, width, height: system.height };
+        const answered = turn?.kind === 'answer' && turn.bars.includes(bar);
+        return (
+          <span key={bar} aria-hidden="true">
+            {light !== null && (
+              <span className={light.bars.includes(bar) ? 'show__lit' : 'show__unlit'} style={place} />
+            )}
+            {answered && (
+              <span className={answer ? 'show__answer' : 'show__answer show__answer--hidden'} style={place}>
+                {!answer && 'your answer'}
+              </span>
+            )}
+          </span>
+        );
+      })}
       <LargePlayhead layout={layout} system={system} sheet={sheet} />
     </div>
   );
@@ -165,8 +224,14 @@ function LargeSystem({ layout, system, sheet }: LargeSystemProps) {
 const xAt = ({ positions, x, width }: BarBox, tick: number): number =>
   positions.find((position) => position.tick >= tick)?.x ?? x + width;
 
+interface SilencesProps extends Omit<DrawnSystemProps, 'layout'> {
+  readonly box: BarBox;
+  /** Whether it is pointed at. */
+  readonly lit: boolean;
+}
+
 /** Where the bass is silent, marked and named. */
-function Silences({ box, system, sheet }: { readonly box: BarBox } & Omit<LargeSystemProps, 'layout'>) {
+function Silences({ box, system, sheet, lit }: SilencesProps) {
   const bar = sheet.bars[box.bar];
   if (bar === undefined) return null;
   const notes = bar.notes.map(({ note }) => note);
@@ -177,7 +242,7 @@ function Silences({ box, system, sheet }: { readonly box: BarBox } & Omit<LargeS
     return (
       <span
         key={start}
-        className="show__silence"
+        className={`show__silence${lit ? ' show__silence--lit' : ''}`}
         style={{
           left,
           width: Math.max(space * 2, right - left),
@@ -193,7 +258,7 @@ function Silences({ box, system, sheet }: { readonly box: BarBox } & Omit<LargeS
   });
 }
 
-function LargePlayhead({ layout, system, sheet }: LargeSystemProps) {
+function LargePlayhead({ layout, system, sheet }: DrawnSystemProps) {
   const { playback } = useAtWork();
   const head = useRef<HTMLDivElement>(null);
   const state = useScore();
