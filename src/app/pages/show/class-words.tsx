@@ -1,7 +1,6 @@
 import { useState } from 'react';
-import type { Light, LinePiece } from '../../../core/lesson';
+import type { Light, LinePiece, PlayingSettings } from '../../../core/lesson';
 import { SwitchWord } from '../../controls';
-import type { SentenceProps } from '../playing';
 
 interface ClassChoices {
   readonly hidden: boolean;
@@ -17,7 +16,7 @@ interface ClassWordsProps {
   readonly setLit: (lit: number | null) => void;
   readonly choices: ClassChoices;
   readonly set: (change: Partial<ClassChoices>) => void;
-  readonly onChange: SentenceProps['onChange'];
+  readonly onChange: (change: Partial<PlayingSettings>) => void;
 }
 
 /** Below these the words wait folded: the music has the room. */

@@ -10,12 +10,17 @@ import {
   useState,
 } from 'react';
 import { barNames } from '../../../core/base';
-import { type InstrumentSettings, type LinePiece, type LineSheet, lightsOf } from '../../../core/lesson';
+import {
+  type InstrumentSettings,
+  type LinePiece,
+  type LineSheet,
+  lightsOf,
+  type PlayingSettings,
+} from '../../../core/lesson';
 import { climbs, passageOf } from '../../../core/playing';
 import { SwitchWord, useModal } from '../../controls';
 import { Later } from '../at-work';
 import { FRETBOARD } from '../ledge';
-import type { SentenceProps } from '../playing';
 import { ClassWords } from './class-words';
 import { nextLight, type ShowKey, useShowKeys } from './keys';
 import { LargeMusic, type Shown, useTurn } from './music';
@@ -24,7 +29,7 @@ interface ShowViewProps {
   readonly piece: LinePiece;
   readonly sheet: LineSheet;
   readonly instrument: InstrumentSettings;
-  readonly onChange: SentenceProps['onChange'];
+  readonly onChange: (change: Partial<PlayingSettings>) => void;
   readonly onClose: () => void;
   /** What plays and stops it. */
   readonly children: ReactNode;
