@@ -37,7 +37,7 @@ export function Students({ onClose }: { readonly onClose: () => void }) {
       </div>
       <p className="register__hint">
         They are kept on this device alone. Nothing of a student goes along with a lesson, its file, link,
-        practice page or packet, unless you tick it.
+        practice page or packet, unless you tick it or type a name on the handout.
       </p>
       {register.problem !== null && <p role="alert">{register.problem}</p>}
       <p role="status" aria-label="Done with the students" className="register__said">
