@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { saidOfLink } from '../../src/app/pages/saving/lesson';
+import { saidOfLink } from '../../src/app/pages/saving/link';
 
 describe('what is said of a copied link', () => {
   test('how long it is, and that it fits into a message', () => {

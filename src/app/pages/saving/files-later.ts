@@ -13,6 +13,10 @@ export const saveMxl: LineFiles['saveMxl'] = async (...asked) => (await files())
 export const saveTextTab: LineFiles['saveTextTab'] = async (...asked) =>
   (await files()).saveTextTab(...asked);
 
+type Links = typeof import('./link');
+
+export const copyLink: Links['copyLink'] = async (...asked) => (await import('./link')).copyLink(...asked);
+
 type PracticeFiles = typeof import('./practice');
 
 const practice = (): Promise<PracticeFiles> => import('./practice');

@@ -1,7 +1,8 @@
 export { attempt } from './attempt';
 export { fileStem, saveFile } from './file';
 export * from './files-later';
-export { copyLink, keepAsFile, type LinkedPage, onlyPiece, saveAsItIs, saveLessonFile } from './lesson';
+export { keepAsFile, onlyPiece, saveAsItIs, saveLessonFile } from './lesson';
+export type { LinkedPage } from './link';
 export { canSend, fileOf, type MadeFile, saveMade, saveZip, sendFiles, zipOf } from './made';
 export { type PictureKind, type SaveNeck, saveNeck, savePicture, standAloneNeck } from './picture';
 export { useWork } from './work';
