@@ -23,6 +23,9 @@ const PARTS: ReadonlySet<Part> = new Set<Part>(['bass', 'drums', 'chops', 'organ
 /** Lines up to here are composed; longer charts are cut. */
 const MOST_BARS = 16;
 
+/** Lines up to here are drawn, played and exported. */
+const MOST_BARS_DRAWN = 200;
+
 /** A chart text through reading and deriving. */
 export function throughDerived(chart: string): string {
   const lesson = newLesson('lesson-1', 'Chart');
@@ -72,6 +75,9 @@ export function throughAll(input: Input): string {
       )
     : lesson;
   checkLesson(composed);
+  // From here on a score is laid out in many steps (`inTurns`), so no task of it is as long as the whole.
+  if (sheets.some((sheet) => sheet.kind === 'line' && sheet.bars.length > MOST_BARS_DRAWN))
+    return 'read, derived and checked';
   const written = composes ? deriveSheets(composed) : sheets;
   for (const sheet of written) if (sheet.kind === 'line') throughSheet(sheet, seed);
   writeLessonLink(composed, 'https://example.org/');

@@ -6,4 +6,4 @@ import { StudentPage } from './student-page';
 const element = document.getElementById('app');
 const embedded = document.getElementById('lesson')?.textContent?.trim() ?? '';
 if (element !== null)
-  createRoot(element).render(<StudentPage embedded={embedded === '' ? null : embedded} />);
+  createRoot(element).render(<StudentPage embedded={embedded === '' ? null : embedded} reader={null} />);

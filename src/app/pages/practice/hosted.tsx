@@ -1,5 +1,6 @@
 /** The script of the practice page on a web server, `practice.html`: the lesson comes by a link or from a file. */
 import { createRoot } from 'react-dom/client';
+import { createFileReader } from '../../reader';
 import { StudentPage } from './student-page';
 
 /** Time after the start before files are fetched for later, in milliseconds: the first look comes first. */
@@ -12,5 +13,5 @@ async function keepOffline(): Promise<void> {
 }
 
 const element = document.getElementById('app');
-if (element !== null) createRoot(element).render(<StudentPage embedded={null} />);
+if (element !== null) createRoot(element).render(<StudentPage embedded={null} reader={createFileReader()} />);
 if (import.meta.env.PROD) window.setTimeout(() => void keepOffline(), OFFLINE_PAUSE);

@@ -7,12 +7,20 @@ import {
   type LessonProblem,
   parseLesson,
 } from '../../../core/lesson';
+import type { FileReader } from '../../reader';
 
 /** Many times the size of a lesson with a logo and many pieces, in bytes. */
 const LARGEST_FILE = 5_000_000;
 const TOO_LARGE = 'This file is larger than 5 MB, so it is not a lesson.';
 const UNREADABLE =
   'This file could not be read. It may have been moved or changed since it was chosen; choose it once more.';
+
+/** Why a file that was being read was not. */
+const UNREAD = {
+  'called off': 'The file was not read any further.',
+  silent:
+    'Reading this file came to no end, so it was given up. Perhaps it is not the lesson file that your teacher sent.',
+} as const;
 
 /** A lesson to be practised, and what is to be said of it: of a newer copy of the app only what this one knows is shown. */
 export interface OpenedLesson {
@@ -31,11 +39,22 @@ function openedOf(read: Result<Lesson, LessonProblem>): Result<OpenedLesson, str
 /** Reads a lesson's text; a text that is none gives a sentence. */
 export const lessonOfText = (text: string): Result<OpenedLesson, string> => openedOf(parseLesson(text));
 
-/** Reads a lesson file that was chosen or dropped; whatever it is, a fault is a sentence. */
-export async function lessonOfFile(file: File): Promise<Result<OpenedLesson, string>> {
+/**
+ * Reads a lesson file that was chosen or dropped; whatever it is, a fault is a sentence.
+ * @param reader - reads it beside the page; null where the page has none. A page that may start no worker, as in some
+ *   frames, reads it itself
+ */
+export async function lessonOfFile(
+  file: File,
+  reader: FileReader | null,
+): Promise<Result<OpenedLesson, string>> {
   if (file.size > LARGEST_FILE) return failure(TOO_LARGE);
   try {
-    return lessonOfText(await file.text());
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    const read = await reader?.readLesson(bytes);
+    if (read?.ok) return openedOf(read.value);
+    if (read === undefined || read.problem === 'failed') return lessonOfText(new TextDecoder().decode(bytes));
+    return failure(UNREAD[read.problem]);
   } catch {
     return failure(UNREADABLE);
   }

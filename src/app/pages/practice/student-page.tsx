@@ -1,5 +1,6 @@
 import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react';
 import type { Result } from '../../../core/base';
+import type { FileReader } from '../../reader';
 import { studentStore } from '../../student-store';
 import { layOut, type PracticeDesk } from './desk';
 import { lessonOfAddress, lessonOfFile, lessonOfText, type OpenedLesson } from './open-lesson';
@@ -11,15 +12,17 @@ const IS_FRAMED = window.self !== window.top;
 interface StudentPageProps {
   /** The text of the lesson that came in the page's own file; null where the page came without one. */
   readonly embedded: string | null;
+  /** Reads files beside the page; null where there is none, as in the page that is a single file. */
+  readonly reader: FileReader | null;
 }
 
 /**
  * The practice page by itself, away from the lesson's own page: it shows what it is given and keeps no lesson. Without
  * a lesson in its file it takes the one in the address, or a file that is opened or dropped on it.
  */
-export function StudentPage({ embedded }: StudentPageProps) {
+export function StudentPage({ embedded, reader }: StudentPageProps) {
   const open = embedded === null;
-  const { desk, notice, show, showFile } = useOpenedLesson();
+  const { desk, notice, beingRead, show, showFile } = useOpenedLesson(reader);
   useEffect(() => {
     if (embedded !== null) {
       void show(lessonOfText(embedded));
@@ -36,9 +39,23 @@ export function StudentPage({ embedded }: StudentPageProps) {
   useDroppedFile(open ? showFile : null);
 
   const alert = (
-    <div role="alert" className={notice === null ? undefined : 'notice'}>
-      {notice !== null && <p>{notice}</p>}
-    </div>
+    <>
+      <div role="alert" className={notice === null ? undefined : 'notice'}>
+        {notice !== null && <p>{notice}</p>}
+      </div>
+      <div role="status" aria-label="The file that is being read">
+        {beingRead !== null && reader !== null && (
+          <div className="notice notice--calm">
+            <p>
+              Reading “{beingRead}”. <progress aria-label="Reading the file" />
+            </p>
+            <button type="button" className="button button--quiet" onClick={reader.stop}>
+              Stop
+            </button>
+          </div>
+        )}
+      </div>
+    </>
   );
   const opener = open ? <OpenButton onFile={showFile} main={desk === null} /> : null;
   if (desk === null) return <Door notice={alert}>{opener}</Door>;
@@ -69,7 +86,11 @@ function Door({ notice, children }: { readonly notice: ReactNode; readonly child
   );
 }
 
-function useOpenedLesson() {
+/** Milliseconds after which a file that is still being read is shown as such. */
+const SHOWN_AFTER = 400;
+
+function useOpenedLesson(reader: FileReader | null) {
+  const [beingRead, setBeingRead] = useState<string | null>(null);
   const [desk, setDesk] = useState<PracticeDesk | null>(null);
   const [notice, setNotice] = useState<string | null>(null);
   const current = useRef<PracticeDesk | null>(null);
@@ -85,8 +106,17 @@ function useOpenedLesson() {
     setNotice(said);
     setDesk(laidOut);
   }, []);
-  const showFile = useCallback(async (file: File) => show(await lessonOfFile(file)), [show]);
-  return { desk, notice, show, showFile };
+  const showFile = useCallback(
+    async (file: File) => {
+      const timer = window.setTimeout(() => setBeingRead(file.name), SHOWN_AFTER);
+      const read = await lessonOfFile(file, reader);
+      window.clearTimeout(timer);
+      setBeingRead(null);
+      await show(read);
+    },
+    [show, reader],
+  );
+  return { desk, notice, beingRead, show, showFile };
 }
 
 type OnFile = (file: File) => Promise<void>;
