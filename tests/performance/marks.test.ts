@@ -83,6 +83,21 @@ describe('what else is marked', () => {
     expect(played(fingered, 4)[0]?.duration).toBeGreaterThan(2 * 960);
     expect(played(sheet, 4)[1]?.duration).toBeLessThanOrEqual(960);
   });
+
+  // A sixteenth's place swings and a triplet's does not, so this note's end comes before its beginning.
+  test.each(['let ring', null] as const)('a very short note is swung to a tick at least: %s', (length) => {
+    const sheet = sheetOf({ chart: '| C |', bars: ['1 C2 q {let ring}'], feel: 'shuffle-blues' });
+    const bars = sheet.bars.map((bar) => ({
+      ...bar,
+      notes: bar.notes.map(({ marks: _, ...note }) => ({
+        ...note,
+        start: ticks(600),
+        duration: ticks(40),
+        ...(length === null ? {} : { marks: { length } }),
+      })),
+    }));
+    expect(played({ ...sheet, bars }).map(({ duration }) => duration)).toEqual([1]);
+  });
 });
 
 describe('dynamics', () => {

@@ -67,13 +67,17 @@ function strengthOf({ sounding, sounds, attack }: Played): number {
   return Math.min(127, Math.max(1, Math.round(sounding.strength * factor * downbeat * unplucked)));
 }
 
-/** How long a note is held; one that rings does so until its string is needed again, or to the line's end. */
+/**
+ * How long a note is held, a tick at least: between sixteenths that swing and triplets that do not, the end of a very
+ * short one may come before its beginning. One that rings does so until its string is needed again, or to the line's
+ * end.
+ */
 function durationOf({ sounding, sounds }: Played, later: readonly SoundingNote[]): number {
   const length = sounding.end - sounding.start;
   if (sounding.note.marks?.length === 'let ring') {
     const stop = later.find(({ string }) => string === null || string === sounding.string)?.start;
     const end = stop ?? later.at(-1)?.end ?? sounding.end;
-    return Math.max(length, Math.min(LONGEST_RING, end - sounding.start));
+    return Math.max(1, length, Math.min(LONGEST_RING, end - sounding.start));
   }
   const share = sounds.reduce((product, { share: part = 1 }) => product * part, 1);
   const longest = Math.min(...sounds.map((sound) => sound.longest ?? Number.POSITIVE_INFINITY));
