@@ -89,12 +89,18 @@ describe('what else is marked', () => {
     const sheet = sheetOf({ chart: '| C |', bars: ['1 C2 q {let ring}'], feel: 'shuffle-blues' });
     const bars = sheet.bars.map((bar) => ({
       ...bar,
-      notes: bar.notes.map(({ marks: _, ...note }) => ({
-        ...note,
-        start: ticks(600),
-        duration: ticks(40),
-        ...(length === null ? {} : { marks: { length } }),
-      })),
+      notes: bar.notes.map((sheetNote) => {
+        const { marks: _, ...note } = sheetNote.note;
+        return {
+          ...sheetNote,
+          note: {
+            ...note,
+            start: ticks(600),
+            duration: ticks(40),
+            ...(length === null ? {} : { marks: { length } }),
+          },
+        };
+      }),
     }));
     expect(played({ ...sheet, bars }).map(({ duration }) => duration)).toEqual([1]);
   });
