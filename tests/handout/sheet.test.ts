@@ -177,7 +177,7 @@ describe('the wish for one page', () => {
     return layOut(setChartText(plain, plain.pieces[0]?.id ?? '', chart));
   };
 
-  test('is met by moving things closer, within the limits of print, as any page that can be saved', () => {
+  test('is met by moving things closer, within the limits of print, as is done without it where that takes a page less', () => {
     const staffOf = ({ scores }: HandoutLayout) => (scores[0]?.systems[0]?.scale ?? 0) * 40;
     expect(staffOf(bars(4, {}))).toBeCloseTo(points(7), 1);
     for (const onePage of [false, true]) {

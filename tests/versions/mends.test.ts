@@ -33,41 +33,16 @@ import {
   storeEdited,
 } from '../../src/core/versions';
 import { edits } from '../support/random-edits';
+import { LINE, withBarMoved } from './bars';
 
 const RUNS = Number(process.env.VERSIONS_RUNS ?? 40);
 const SEED = Number(process.env.VERSIONS_SEED ?? 22);
 
-const LINE = 'piece-1';
 const edit = (document: Lesson, change: (lesson: Lesson) => Lesson): Lesson =>
   storeEdited(document, change(lessonAsOpen(document)));
 const plain = ({ idsUpTo: _, ...lesson }: Lesson): Lesson => lesson;
 const seen = (document: Lesson, id: string | null): Lesson => plain(lessonOfVersion({ ...document }, id));
 const idOf = (document: Lesson, at: number): string => document.versions?.[at]?.id ?? '';
-
-/** The notes of a bar moved by octaves: a change that is seen. */
-const withBarMoved =
-  (at: number, octaves: number) =>
-  (lesson: Lesson): Lesson => ({
-    ...lesson,
-    pieces: lesson.pieces.map((piece) =>
-      piece.kind === 'line' && piece.id === LINE
-        ? {
-            ...piece,
-            bars: piece.bars.map((bar, index) =>
-              index === at
-                ? {
-                    ...bar,
-                    notes: bar.notes.map((note) => ({
-                      ...note,
-                      pitch: { ...note.pitch, octave: note.pitch.octave + octaves },
-                    })),
-                  }
-                : bar,
-            ),
-          }
-        : piece,
-    ),
-  });
 
 const notesAt = (lesson: Lesson, at: number) => linePiece(lesson, LINE)?.bars[at]?.notes;
 

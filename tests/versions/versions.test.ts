@@ -28,6 +28,7 @@ import {
   storeEdited,
 } from '../../src/core/versions';
 import { type Edit, edits } from '../support/random-edits';
+import { LINE, withBarMoved } from './bars';
 
 const RUNS = Number(process.env.VERSIONS_RUNS ?? 40);
 const SEED = Number(process.env.VERSIONS_SEED ?? 21);
@@ -38,35 +39,11 @@ const edit = (document: Lesson, change: (lesson: Lesson) => Lesson): Lesson =>
 /** A lesson without the floor of its ids, which says nothing of its music. */
 const plain = ({ idsUpTo: _, ...lesson }: Lesson): Lesson => lesson;
 
-const LINE = 'piece-1';
 const line = (lesson: Lesson): LinePiece => {
   const found = linePiece(lesson, LINE);
   if (found === null) throw new Error('The sample has a line.');
   return found;
 };
-
-/** A bar's notes an octave up: a change that is seen. */
-const withBarUp = (lesson: Lesson, at: number): Lesson => ({
-  ...lesson,
-  pieces: lesson.pieces.map((piece) =>
-    piece.kind === 'line' && piece.id === LINE
-      ? {
-          ...piece,
-          bars: piece.bars.map((bar, index) =>
-            index === at
-              ? {
-                  ...bar,
-                  notes: bar.notes.map((note) => ({
-                    ...note,
-                    pitch: { ...note.pitch, octave: note.pitch.octave + 1 },
-                  })),
-                }
-              : bar,
-          ),
-        }
-      : piece,
-  ),
-});
 
 const sample = (): Lesson => sampleLesson(0, 'lesson-1');
 const forAda = (): Lesson => addVersion(sample(), 'for Ada');
@@ -108,10 +85,10 @@ describe('a version', () => {
   });
 
   test('sees what is mended in the tune wherever it does not differ, in its own key', () => {
-    let document = edit(forAda(), (lesson) => withBarUp(transposeBy(lesson, LINE, 2), 1));
+    let document = edit(forAda(), (lesson) => withBarMoved(1, 1)(transposeBy(lesson, LINE, 2)));
     const own = line(lessonAsOpen(document)).bars[1]?.notes;
     document = edit(openVersion(document, null), (lesson) =>
-      setTempo(withBarUp(withBarUp(lesson, 1), 2), LINE, 99),
+      setTempo(withBarMoved(2, 1)(withBarMoved(1, 1)(lesson)), LINE, 99),
     );
     const seen = line(lessonOfVersion(document, ADA));
     expect(seen.bars[1]?.notes).toEqual(own);
@@ -120,7 +97,7 @@ describe('a version', () => {
   });
 
   test('keeps a bar of its own that the tune no longer has', () => {
-    let document = edit(forAda(), (lesson) => withBarUp(lesson, 0));
+    let document = edit(forAda(), withBarMoved(0, 1));
     const own = line(lessonAsOpen(document)).bars[0];
     document = edit(openVersion(document, null), (lesson) => ({
       ...lesson,
@@ -205,7 +182,7 @@ const deeds: fc.Arbitrary<Deed> = fc.oneof(
           edit(document, (lesson) => change(lesson, at)),
     ),
   },
-  fc.constant<Deed>((document, at) => edit(document, (lesson) => withBarUp(lesson, at % 4))),
+  fc.constant<Deed>((document, at) => edit(document, withBarMoved(at % 4, 1))),
   fc.constant<Deed>((document, at) =>
     (document.versions?.length ?? 0) > 4 ? document : addVersion(document, `for ${at}`),
   ),

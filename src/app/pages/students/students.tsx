@@ -1,3 +1,4 @@
+import '../../styles/whole-dialog.css';
 import '../../styles/students.css';
 import { type FormEvent, useId, useRef, useState } from 'react';
 import { counted } from '../../../core/base';
@@ -27,10 +28,10 @@ export function Students({ onClose }: { readonly onClose: () => void }) {
     if (added.ok) setChosen(made.id);
   };
   return (
-    <dialog ref={dialog} className="dialog register" aria-labelledby={id} onClose={onClose}>
-      <div className="register__head">
+    <dialog ref={dialog} className="dialog whole-dialog register" aria-labelledby={id} onClose={onClose}>
+      <div className="whole-dialog__head">
         <h2 id={id}>Students</h2>
-        <p className="register__count">{register.known && counted(students.length, 'student')}</p>
+        <p className="whole-dialog__count">{register.known && counted(students.length, 'student')}</p>
         <button type="button" className="button" onClick={close}>
           Close the students
         </button>

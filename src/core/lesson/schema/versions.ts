@@ -1,4 +1,4 @@
-/** Validators of versions: any part of the tune, in place of the tune's. */
+/** Validators of versions: each holds the parts of the tune in which it differs. */
 import * as z from 'zod/mini';
 import { LESSON_LIMITS } from '../limits';
 import { BAR_WORDS_LENGTH, OPTIONAL_IN_HANDOUT, OPTIONAL_IN_LINE } from '../types';

@@ -1,3 +1,4 @@
+import '../../../styles/whole-dialog.css';
 import '../../../styles/shelf.css';
 import { useCallback, useDeferredValue, useEffect, useId, useMemo, useRef, useState } from 'react';
 import { counted } from '../../../../core/base';
@@ -81,10 +82,10 @@ export function Shelf({ onClose }: { readonly onClose: () => void }) {
     );
   };
   return (
-    <dialog ref={dialog} className="dialog shelf" aria-labelledby={id} onClose={onClose}>
-      <div className="shelf__head">
+    <dialog ref={dialog} className="dialog whole-dialog shelf" aria-labelledby={id} onClose={onClose}>
+      <div className="whole-dialog__head">
         <h2 id={id}>The shelf</h2>
-        <p role="status" className="shelf__count">
+        <p role="status" className="whole-dialog__count shelf__count">
           {lessons === null
             ? ''
             : `${counted(found.length, 'lesson')}${found.length === lessons.length ? '' : ` of ${lessons.length}`}`}
