@@ -1,4 +1,4 @@
-import { type DBSchema, openDB } from 'idb';
+import { type DBSchema, type IDBPObjectStore, openDB } from 'idb';
 
 /** What is stored is not trusted to have the shape it was stored with. */
 export interface StoredEntry {
@@ -27,6 +27,21 @@ export interface RegisterDatabase {
 
 const SHAPE = 1;
 
+type EntryStore = Pick<
+  IDBPObjectStore<Stores, ['entries'], 'entries', 'readonly' | 'readwrite'>,
+  'get' | 'getAllKeys'
+>;
+
+/** All records by their ids: one that cannot be read takes none of the others along. */
+async function recordsIn(store: EntryStore): Promise<ReadonlyMap<string, unknown>> {
+  const keys = await store.getAllKeys();
+  return new Map(
+    await Promise.all(
+      keys.map(async (key) => [key, (await store.get(key).catch(() => null)) ?? null] as const),
+    ),
+  );
+}
+
 /**
  * Opens the database of the register, which stands apart from that of the lessons: no fault of one reaches the other.
  * @throws the browser's error, as a rejection; it may also never answer
@@ -43,27 +58,12 @@ export async function openRegisterDatabase(name: string, onLost: () => void): Pr
     terminated: onLost,
   });
   return {
-    async all() {
-      const { store } = database.transaction('entries');
-      const keys = await store.getAllKeys();
-      // One record that cannot be read takes none of the others along.
-      return new Map(
-        await Promise.all(
-          keys.map(async (key) => [key, (await store.get(key).catch(() => null)) ?? null] as const),
-        ),
-      );
-    },
+    all: () => recordsIn(database.transaction('entries').store),
     async change(decide) {
       const transaction = database.transaction('entries', 'readwrite');
       const { store } = transaction;
       const work = async () => {
-        const keys = await store.getAllKeys();
-        const all = new Map(
-          await Promise.all(
-            keys.map(async (key) => [key, (await store.get(key).catch(() => null)) ?? null] as const),
-          ),
-        );
-        const { put, gone } = decide(all);
+        const { put, gone } = decide(await recordsIn(store));
         await Promise.all([...put.map((entry) => store.put(entry)), ...gone.map((id) => store.delete(id))]);
       };
       await Promise.all([work(), transaction.done]);
