@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useState } from 'react';
+import { useCallback, useEffect, useRef, useState } from 'react';
 import { failure, type Result } from '../../../core/base';
 import type { Entry } from '../../../core/students';
 import { loadRegister, type Register, type RegisterList } from '../../storage';
@@ -24,7 +24,8 @@ export interface AtRegister extends RegisterList {
 
 /** Reads the register, and again whenever this window or another has changed it. */
 export function useRegister(): AtRegister {
-  const [register, setRegister] = useState<Register | null>(null);
+  /** What is asked before the register is open waits for it. */
+  const opening = useRef<Promise<Register | null>>(Promise.resolve(null));
   const [list, setList] = useState<RegisterList>(EMPTY);
   const [known, setKnown] = useState(false);
   const [problem, setProblem] = useState<string | null>(null);
@@ -38,15 +39,18 @@ export function useRegister(): AtRegister {
   useEffect(() => {
     let gone = false;
     let stop = () => {};
-    loadRegister().then(
+    opening.current = loadRegister().then(
       ({ openRegister }) => {
-        if (gone) return;
+        if (gone) return null;
         const opened = openRegister();
         stop = opened.watch(() => void read(opened));
-        setRegister(opened);
         void read(opened);
+        return opened;
       },
-      () => setProblem(NOT_LOADED),
+      () => {
+        setProblem(NOT_LOADED);
+        return null;
+      },
     );
     return () => {
       gone = true;
@@ -56,6 +60,7 @@ export function useRegister(): AtRegister {
   const then = async <Value>(
     work: (register: Register) => Promise<Result<Value, string>>,
   ): Promise<Result<Value, string>> => {
+    const register = await opening.current;
     if (register === null) return failure(problem ?? NOT_LOADED);
     const done = await work(register);
     await read(register);
