@@ -189,11 +189,11 @@ describe('the bar', () => {
   });
 
   it.each([
-    ['Shift+E', 'F1@0+960 C2@1920+960', 'easier'],
+    ['Shift+E', 'F1@0+960 C2@1920+960', 'easier: on the beats, 1 note fewer'],
     ['Shift+S', 'F1@0+480 C2@1920+960', 'sparser'],
     ['Shift+O', 'F1@960+960 C2@1920+960', 'silent on one'],
     ['PageDown', '', null],
-    ['Shift+I', 'F1@0+480 E1@480+480 B♭1@1920+960', 'upside down'],
+    ['Shift+I', 'F2@0+480 E2@480+480 B♭1@1920+960', 'upside down around its first note, an octave up'],
   ])('becomes what %s asks', (key, expected, words) => {
     const hand = new Hand('| F | C |').press('1 [ 2 0 0 5 ] Home');
     expect(hand.bar(0)).toBe('F1@0+480 G1@480+480 C2@1920+960');

@@ -18,25 +18,40 @@ export function octave(way: 1 | -1) {
   };
 }
 
-/** Upside down around its first note: as many steps of the scale down as it went up. */
+/**
+ * Upside down around its first note: as many steps of the scale down as it went up. Where the neck ends before the
+ * turn does, the whole bar is turned an octave higher or lower, and says so.
+ */
 export function inverted(given: BarAt): Outcome {
-  const { desk, notes } = given;
-  const axis = notes[0]?.pitch;
+  const axis = given.notes[0]?.pitch;
   if (axis === undefined) return { why: 'bar is silent' };
-  const turned = notes.map((note) => {
-    const harmony = harmonyOf(given, note.start);
-    const pitch = mirrored(desk, axis, note.pitch, harmony);
+  if (given.notes.every(({ pitch }) => midiOf(pitch) === midiOf(axis))) return { why: 'turns on itself' };
+  const turns = [
+    { by: 0, detail: 'around its first note' },
+    { by: 1, detail: 'around its first note, an octave up' },
+    { by: -1, detail: 'around its first note, an octave down' },
+  ] as const;
+  for (const { by, detail } of turns) {
+    const centre = by === 0 ? axis : octaveFrom(axis, by, given.desk.instrument);
+    const notes = centre === null ? null : turnedAround(given, axis, centre);
+    if (notes !== null) return { notes, detail };
+  }
+  return { why: 'off the instrument' };
+}
+
+/** The bar's notes as far below a centre as they lie above the axis, and the other way; null where one is off the neck. */
+function turnedAround(given: BarAt, axis: SpelledPitch, centre: SpelledPitch): readonly LineNote[] | null {
+  const turned = given.notes.map((note) => {
+    const pitch = mirrored(given.desk, axis, centre, note.pitch, harmonyOf(given, note.start));
     return pitch === null ? null : midiOf(pitch) === midiOf(note.pitch) ? note : at(note, pitch);
   });
-  if (!turned.every((note) => note !== null)) return { why: 'off the instrument' };
-  return turned.some((note, index) => note !== notes[index])
-    ? { notes: turned, detail: 'around its first note' }
-    : { why: 'turns on itself' };
+  return turned.every((note) => note !== null) ? turned : null;
 }
 
 function mirrored(
   desk: Desk,
   axis: SpelledPitch,
+  centre: SpelledPitch,
   pitch: SpelledPitch,
   harmony: Harmony,
 ): SpelledPitch | null {
@@ -49,19 +64,9 @@ function mirrored(
   ) {
     at = scaleStepFrom(at, way, harmony, desk.instrument);
   }
-  let turned: SpelledPitch | null = axis;
+  let turned: SpelledPitch | null = centre;
   for (let step = 0; step < steps && turned !== null; step += 1) {
     turned = scaleStepFrom(turned, way === 1 ? -1 : 1, harmony, desk.instrument);
-  }
-  // Where the neck ends, the same step an octave higher keeps the turn's notes.
-  return turned ?? nearestAbove(desk, axis, steps, harmony);
-}
-
-function nearestAbove(desk: Desk, axis: SpelledPitch, steps: number, harmony: Harmony): SpelledPitch | null {
-  const up = octaveFrom(axis, 1, desk.instrument);
-  let turned = up;
-  for (let step = 0; step < steps && turned !== null; step += 1) {
-    turned = scaleStepFrom(turned, -1, harmony, desk.instrument);
   }
   return turned;
 }

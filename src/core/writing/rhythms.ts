@@ -17,7 +17,8 @@ import { ticksPerSecond } from '../fretboard';
 import { type Desk, harmonyAt, lengthOf, metreAt, notesIn, playable, refused, rewritten } from './context';
 import { barAhead } from './passages';
 import { HOME, midiOfAny } from './pitch';
-import type { Done, Gesture, Moment } from './types';
+import { letGoInto } from './ties';
+import { BEGINNING, type Done, type Gesture, type Moment } from './types';
 import { onLine } from './write';
 
 /** When a note begins and how long it lasts, in ticks from the beginning of its bar. */
@@ -56,17 +57,28 @@ function inRhythm(desk: Desk, bar: number, rhythm: readonly (Struck | LineNote)[
   if (sameRhythm(own, notes)) return refused(desk, 'same rhythm already');
   return rewritten(
     desk,
-    new Map([[bar, notes]]),
+    letGoInto(desk, bar, notes),
     { bar, tick: notes[0]?.start ?? 0, next: null, from: null },
-    { kind: 'rhythm', bars: [bar], detail },
+    {
+      kind: 'rhythm',
+      bars: [bar],
+      detail,
+      ...(notes.length < own.length ? { replaced: own.length - notes.length } : {}),
+    },
   );
 }
 
 function inRhythmOf(desk: Desk, bar: number, from: number): Done {
-  const rhythm = notesIn(desk, from).filter(({ start }) => start < lengthOf(desk, bar));
-  return rhythm.length === 0
-    ? refused(desk, 'bar before is silent')
-    : inRhythm(desk, bar, rhythm, String(from));
+  const whole = notesIn(desk, from);
+  const length = lengthOf(desk, bar);
+  // A longer bar's rhythm ends at the bar line.
+  const rhythm = whole
+    .filter(({ start }) => start < length)
+    .map((note) =>
+      note.start + note.duration <= length ? note : { ...note, duration: ticks(length - note.start) },
+    );
+  if (rhythm.length === 0) return refused(desk, 'bar before is silent');
+  return inRhythm(desk, bar, rhythm, sameRhythm(rhythm, whole) ? String(from) : `${BEGINNING}${from}`);
 }
 
 /** What a note is before it has got its degree: the root nearest to the notes around. */

@@ -57,6 +57,20 @@ function leadingInto(desk: Desk, bar: number, first: LineNote): LineNote | null 
   return last !== undefined && first.start === 0 && heldInto(desk, bar - 1, last) === first ? last : null;
 }
 
+/** A bar with other notes: a tie into it that would lead to another pitch, or to silence, is let go. */
+export function letGoInto(
+  desk: Desk,
+  bar: number,
+  notes: readonly LineNote[],
+): ReadonlyMap<number, readonly LineNote[]> {
+  const changes = new Map([[bar, notes]]);
+  const [was, is] = [notesIn(desk, bar)[0], notes[0]];
+  const last = was === undefined ? null : leadingInto(desk, bar, was);
+  const goesOn = last !== null && is?.start === 0 && samePitch(is.pitch, last.pitch);
+  if (last !== null && !goesOn) changes.set(bar - 1, replaced(notesIn(desk, bar - 1), last, untied(last)));
+  return changes;
+}
+
 /** Another pitch is played elsewhere on the neck. */
 function freed({ pins: _, ...note }: LineNote): LineNote {
   return note;

@@ -2,6 +2,7 @@ import type { BarAt, Outcome } from './bar-at';
 import { beatOf, lengthOf, notesIn, refused, rewritten } from './context';
 import { inverted, leading, octave } from './contour';
 import { busier, easier, silentOnOne, sparser } from './density';
+import { letGoInto } from './ties';
 import type { DidKind, Done, Gesture } from './types';
 import { onLine } from './write';
 
@@ -47,7 +48,7 @@ export const wish = (what: BarWish): Gesture =>
     const tick = outcome.notes[0]?.start ?? 0;
     return rewritten(
       desk,
-      new Map([[bar, outcome.notes]]),
+      letGoInto(desk, bar, outcome.notes),
       { bar, tick, next: null, from: null },
       {
         kind,

@@ -75,9 +75,11 @@ export type Refusal =
   | 'bar is silent'
   | 'no chord'
   | 'easy already'
+  | 'easy without chords'
   | 'busy already'
   | 'sparse already'
   | 'silent on one already'
+  | 'one beat only'
   | 'same rhythm already'
   | 'turns on itself'
   | 'too much in the bar'
@@ -103,6 +105,9 @@ export interface Did {
   /** Bars that now hold too much. */
   readonly tooMuch?: readonly number[];
 }
+
+/** Before the number of a bar whose rhythm is longer than the bar that takes it. */
+export const BEGINNING = 'beginning of ';
 
 export type DidKind =
   | 'write'

@@ -13,7 +13,7 @@ import { formatNameIn, formatPitchIn, type Naming } from '../theory';
 import { type Desk, deskOf, metreAt } from './context';
 import type { Mend } from './mend';
 import { atHand, toldAtHand } from './places';
-import type { Did, DidKind, Done, Pencil, Refusal } from './types';
+import { BEGINNING, type Did, type DidKind, type Done, type Pencil, type Refusal } from './types';
 
 const REFUSALS: Readonly<Record<Refusal, string>> = {
   'no line': 'There are no bars to write in yet: write the chart first.',
@@ -37,10 +37,13 @@ const REFUSALS: Readonly<Record<Refusal, string>> = {
   'nothing selected': 'There is only silence here.',
   'bar is silent': 'The bar is silent: there is nothing to change in it.',
   'no chord': 'There is no chord to lead to.',
-  'easy already': 'The bar has only roots on the beats: it does not get easier.',
+  'easy already':
+    'The bar has only roots on the beats, or the bass notes of slash chords: it does not get easier.',
+  'easy without chords': 'The notes are on the beats already; to become easier, each of them needs a chord.',
   'busy already': 'The bar has no note long enough to be struck twice.',
   'sparse already': 'The bar has one note: without it, it is silent.',
   'silent on one already': 'Beat one is silent already.',
+  'one beat only': 'The bar has one beat only: without it, it is silent.',
   'same rhythm already': 'The bar has this rhythm already.',
   'turns on itself': 'The bar stays on one note, so it is the same upside down.',
   'too much in the bar': 'The bar holds too much: mend that first.',
@@ -148,7 +151,7 @@ function deedText(desk: Desk, did: Did): string {
     case 'repeat':
       return detail === 'by degree' ? `${Bars}: repeated by degree` : `${Bars}: repeated as it was`;
     case 'rhythm':
-      return `${Bars} has ${rhythmText(desk, detail)}`;
+      return `${Bars} has ${rhythmText(desk, detail)}${did.replaced === undefined ? '' : `, ${counted(did.replaced, 'note')} fewer`}`;
     case 'mend':
       return isMend(detail) ? `${Bars} ${MENDS[detail]}` : Bars;
     case 'easier':
@@ -180,6 +183,7 @@ function deedText(desk: Desk, did: Did): string {
 
 const rhythmText = (desk: Numbered, from: string): string => {
   if (from === 'feel') return 'a rhythm of the feel';
+  if (from.startsWith(BEGINNING)) return `the beginning of ${rhythmText(desk, from.slice(BEGINNING.length))}`;
   return from === 'tapped' ? 'the rhythm that was tapped' : `the rhythm of ${nameOf(desk, Number(from))}`;
 };
 
