@@ -15,11 +15,14 @@ export const spelledInKey = (bar: LineBar, written: ChartBar, key: Key): LineBar
   spelled(bar, written, key, true);
 
 function spelled(bar: LineBar, written: ChartBar, key: Key, byKeyAlone: boolean): LineBar {
-  const notes = bar.notes.map((note, index) => {
+  const { over = [] } = bar;
+  // What is too much in the bar still stands over its last chord.
+  const all = [...bar.notes, ...over];
+  const named = all.map((note, index) => {
     const harmony = written.spans.findLast(({ start }) => start <= note.start)?.harmony;
     const chord = harmony?.kind === 'chord' ? harmony.chord : null;
     if (chord === null && !(byKeyAlone && harmony?.kind === 'no chord')) return note;
-    const next = bar.notes[index + 1];
+    const next = all[index + 1];
     const way = next === undefined ? 0 : midiOf(next.pitch) - midiOf(note.pitch);
     const pitch = spellMidi(midiOf(note.pitch), {
       key: written.key ?? key,
@@ -28,7 +31,9 @@ function spelled(bar: LineBar, written: ChartBar, key: Key, byKeyAlone: boolean)
     });
     return samePitch(pitch, note.pitch) ? note : { ...note, pitch };
   });
-  return notes.every((note, index) => note === bar.notes[index]) ? bar : { ...bar, notes };
+  if (named.every((note, index) => note === all[index])) return bar;
+  const notes = named.slice(0, bar.notes.length);
+  return over.length === 0 ? { ...bar, notes } : { ...bar, notes, over: named.slice(notes.length) };
 }
 
 /** A note that goes on over a bar line keeps its name, whatever the chords there are. */

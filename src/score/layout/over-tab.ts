@@ -1,8 +1,9 @@
 import { SIGNS } from '../../core/base';
-import { boxOf, lineMark, type Mark, moveMark, textMark } from '../ink';
+import { boxOf, glyphMark, lineMark, type Mark, moveMark, textMark } from '../ink';
 import { eventsOf, jointsOf, type PlacedEvent } from './joints';
 import type { PlacedBar } from './placed';
 import { skylineOf } from './skyline';
+import { ARTICULATIONS, NEAREST_FIRST } from './staff';
 import { type Style, THICKNESS } from './style';
 
 /** White over the ink below a row, and over the top line. */
@@ -38,6 +39,19 @@ function lettersOverCurves(bars: readonly PlacedBar[], { sizes }: Style): readon
     const onBarLine = letter.box.left < right + BESIDE_LINE && letter.box.right > right - BESIDE_LINE;
     return [onBarLine ? moveMark(letter, right - BESIDE_LINE - letter.box.right, 0) : letter];
   });
+}
+
+/** Beside a staff, articulations stand at its heads; a tab alone has them over its lines, the nearest first. */
+function articulationsOverTab(bars: readonly PlacedBar[], { options }: Style): readonly Mark[] {
+  if (options.parts !== 'tab') return [];
+  return eventsOf(bars).flatMap(({ event, x }) =>
+    NEAREST_FIRST.filter((sign) => event.signs.includes(sign)).flatMap((sign) => {
+      const { drawn } = SIGNS[sign];
+      return drawn.as === 'at the head'
+        ? [glyphMark('articulation', drawn.above, x - ARTICULATIONS[sign].advance / 2, 0)]
+        : [];
+    }),
+  );
 }
 
 interface Run {
@@ -102,8 +116,9 @@ export function playingSigns(
     for (const { box } of placed) below.add(box);
     return placed;
   };
+  const overNotes = articulationsOverTab(bars, style).flatMap((mark) => settle([mark], -OVER_LINE));
   const overCurves = settle(lettersOverCurves(bars, style), -OVER_LINE);
   const top = boxOf(overCurves)?.top;
   const atNotes = settle(lettersAtNotes(bars, style), top === undefined ? -OVER_LINE : top - GAP);
-  return [...overCurves, ...atNotes, ...settle(stretches(bars, style).flat(), -OVER_LINE)];
+  return [...overNotes, ...overCurves, ...atNotes, ...settle(stretches(bars, style).flat(), -OVER_LINE)];
 }

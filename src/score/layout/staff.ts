@@ -53,7 +53,7 @@ const barMiddle = (placed: PlacedBar): number =>
 export const headY = (height: number): number => STAFF_HEIGHT / 2 - (height * SPACE) / 2;
 
 /** How wide a sign at the head is, and how far from its line it stands. */
-const ARTICULATIONS = {
+export const ARTICULATIONS = {
   staccato: { advance: 3.36, shift: 1.7 },
   tenuto: { advance: 13.52, shift: 1 },
   portato: { advance: 13.52, shift: 1 },
@@ -61,7 +61,7 @@ const ARTICULATIONS = {
   'strong accent': { advance: 9.44, shift: 1 },
 } as const;
 
-const NEAREST_FIRST = ['staccato', 'tenuto', 'portato', 'accent', 'strong accent'] as const;
+export const NEAREST_FIRST = ['staccato', 'tenuto', 'portato', 'accent', 'strong accent'] as const;
 
 /** Articulations stand at the head's side, in a space within the staff and outside it otherwise. */
 function articulationMarks(event: ContentEvent, stem: 'up' | 'down', x: number): readonly Mark[] {

@@ -27,12 +27,21 @@ const textOf = (sign: Sign, down = false): string => {
   return down && text.place === 'after' ? (text.down ?? text.text) : text.text;
 };
 
-/** How a note is left, by the sign behind it; what leads to a note does where one follows on the same string. */
-function exitOf(sign: string, leads: boolean): NonNullable<NoteMarks['exit']> | null {
+/** Frets from a note up to the next one on its string; null where there is none, or one of them names no fret. */
+type Way = number | null;
+
+/**
+ * How a note is left, by the sign behind it. A slide leads to the note that follows on the same string, unless that lies
+ * on the other side: `3\--5` falls away from the 3.
+ */
+function exitOf(sign: string, follows: boolean, way: Way): NonNullable<NoteMarks['exit']> | null {
   const plain = sign.toLowerCase();
   if (plain === textOf('hammer-on') || plain === textOf('pull-off')) return 'hammer';
   if (sign === textOf('slur')) return 'slur';
-  if (leads && (sign === textOf('slide') || sign === textOf('slide', true) || plain === 's')) return 'slide';
+  const rises = sign === textOf('slide');
+  const falls = sign === textOf('slide', true);
+  const away = way !== null && ((rises && way < 0) || (falls && way > 0));
+  if (follows && !away && (rises || falls || plain === 's')) return 'slide';
   if (sign === textOf('slide up')) return 'slide up';
   return sign === textOf('slide down') ? 'slide down' : null;
 }
@@ -55,6 +64,9 @@ const heads = (text: string): readonly { readonly sign: string; readonly index: 
 
 const isDead = (sign: string): boolean => /^x$/iu.test(sign);
 
+const wayTo = (sign: string, next: string | undefined): Way =>
+  next === undefined || isDead(sign) || isDead(next) ? null : Number(next) - Number(sign);
+
 function onString(row: string, string: number, { from, until }: TabBar): StruckBar {
   const text = row.slice(from, until);
   const found = heads(text);
@@ -63,7 +75,8 @@ function onString(row: string, string: number, { from, until }: TabBar): StruckB
     const end = index + sign.length;
     for (let column = index; column < end; column += 1) used.add(column);
     // A sign between two notes belongs to the first.
-    const exit = exitOf(text[end] ?? '-', found[place + 1] !== undefined);
+    const next = found[place + 1];
+    const exit = exitOf(text[end] ?? '-', next !== undefined, wayTo(sign, next?.sign));
     if (exit !== null) used.add(end);
     const entry = used.has(index - 1) ? null : entryOf(text[index - 1] ?? '-');
     if (entry !== null) used.add(index - 1);

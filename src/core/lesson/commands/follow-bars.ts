@@ -17,11 +17,8 @@ const fits = (bar: LineBar, written: ChartBar): boolean =>
 const isWithoutChords = ({ harmony }: LineBar): boolean =>
   harmony.split(' ').every((span) => span.startsWith('N.C.@'));
 
-/**
- * Notes that were not composed for their chords, so that they stay when those change: the teacher's own, and those
- * over no chords. A bar that is kept is kept for its chords.
- */
-const staysByPlace = (bar: LineBar): boolean => bar.origin === 'hand' && (!bar.kept || isWithoutChords(bar));
+/** Notes that were not composed for their chords stay when those change: they are the teacher's own. */
+const staysByPlace = (bar: LineBar): boolean => bar.origin === 'hand';
 
 /** Every bar in its own place, where the chart has as many bars as before and no notes would be lost; else null. */
 function inPlace(old: readonly LineBar[], written: readonly ChartBar[]): (LineBar | null)[] | null {
