@@ -23,4 +23,4 @@ export { wordAbove, writeWord } from './signs';
 export * from './types';
 export { NOTE_VALUES } from './values';
 export { announce, describeAtHand, mendWords, refusalWords, stepName } from './words';
-export { degreePitch, target, writeDegree, writeFromIdea, writeMidi, writePlace } from './write';
+export { degreePitch, placePitch, target, writeDegree, writeFromIdea, writeMidi, writePlace } from './write';

@@ -148,18 +148,27 @@ export const writeName = (letter: Letter): Gesture =>
     return pitch === null ? null : { pitch };
   });
 
+/** The pitch that a place of the neck would be written as; null where the neck has no such place. */
+export function placePitch(
+  desk: Desk,
+  moment: Moment,
+  string: StringNumber,
+  at: number,
+): SpelledPitch | null {
+  const { openStrings, frets } = desk.instrument;
+  if (openStrings[string - 1] === undefined || at > frets) return null;
+  return spell(pitchAt({ string, fret: fret(at) }, desk.instrument), harmonyAt(desk, moment));
+}
+
 /** A note where the fretboard is touched: it is held at that string and fret. */
 export const writePlace = (string: StringNumber, at: number): Gesture =>
   onLine((desk) => {
-    const open = desk.instrument.openStrings[string - 1];
-    if (open === undefined) return refused(desk, 'no such string');
-    if (at > desk.instrument.frets) return refused(desk, 'off the instrument');
+    if (desk.instrument.openStrings[string - 1] === undefined) return refused(desk, 'no such string');
     const place = { string, fret: fret(at) };
-    const midi = pitchAt(place, desk.instrument);
-    const done = writeAt((own, moment) => ({ pitch: spell(midi, harmonyAt(own, moment)), pins: place }))(
-      desk.lesson,
-      desk.pencil,
-    );
+    const done = writeAt((own, moment) => {
+      const pitch = placePitch(own, moment, string, at);
+      return pitch === null ? null : { pitch, pins: place };
+    })(desk.lesson, desk.pencil);
     return { ...done, pencil: { ...done.pencil, string } };
   });
 

@@ -5,8 +5,8 @@ import type { HandSettings } from '../../../core/fretboard';
 import { type LineSheet, neckShapes, type SheetNote } from '../../../core/lesson';
 import { straightened } from '../../../core/playing';
 import { SelectWord } from '../../controls';
-import { useAtWork, useEditor } from '../at-work';
-import { useWidth } from '../common';
+import { Later, laterPart, useAtWork, useEditor } from '../at-work';
+import { SMALL, useMedia, useWidth } from '../common';
 import { LINE_NOTES, NECK_LABELS, type NeckLabel, neckChoices, neckPicture } from '../neck';
 import { fileStem, type PictureKind, type SaveNeck } from '../saving';
 import { useScore } from '../score';
@@ -14,6 +14,11 @@ import { chordsOf } from '../words';
 
 /** Wide enough to be read from a music stand, no wider than the sheet. */
 const WIDEST = 860;
+
+/** Where a thumb writes, the picture is drawn so wide and then enlarged, so that each fret is as large as a thumb's key. */
+const THUMB_WIDTH = 560;
+
+const PENCIL = laterPart('The pencil', async () => (await import('../pencil')).NeckPencil);
 
 interface FretboardProps {
   readonly sheet: LineSheet;
@@ -39,28 +44,29 @@ export function Fretboard({ sheet, hand, onSave }: FretboardProps) {
   const views = useMemo(() => (bar === undefined ? [] : neckShapes(sheet, bar, hand)), [sheet, bar, hand]);
   const view = views.find(({ id }) => id === shown);
 
-  useLayoutEffect(() => {
-    const drawn = neckPicture(sheet, index, view, sounding);
+  const thumb = useMedia(SMALL) && writing;
+  const layoutNow = (heardNote: SheetNote | null) => {
+    const drawn = neckPicture(sheet, index, view, heardNote);
     const picture = drawn && writing ? withWholeNeck(drawn, sheet) : drawn;
-    if (score.kind !== 'ready' || picture === null || width === 0) return;
-    holder.current?.replaceChildren(
-      score.score.drawFretboard({ ...picture, show, steady: true, width: Math.min(width, WIDEST) }),
-    );
-  }, [score, index, sheet, sounding, width, view, show, writing]);
+    if (picture === null) return null;
+    // Under a thumb the strings have all the room, and no rows over them.
+    const hand = thumb ? { position: null, nextPosition: null } : { steady: true };
+    return { ...picture, show, ...hand, width: thumb ? THUMB_WIDTH : Math.min(width, WIDEST) };
+  };
 
-  /** A touch of the neck writes the note there, while a bar is open for writing. */
-  const write = async ({ clientX, clientY }: { clientX: number; clientY: number }) => {
-    const picture = neckPicture(sheet, index, view, null);
-    const drawing = holder.current?.querySelector('svg')?.getBoundingClientRect();
-    if (!writing || score.kind !== 'ready' || picture === null || drawing === undefined) return;
-    const layout = score.score.layoutFretboard({
-      ...withWholeNeck(picture, sheet),
-      show,
-      steady: true,
-      width: Math.min(width, WIDEST),
-    });
-    const { writeOnNeck } = await import('../pencil');
-    writeOnNeck(session, layout, clientX - drawing.left, clientY - drawing.top);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: all that the picture is made of
+  useLayoutEffect(() => {
+    const picture = layoutNow(sounding);
+    if (score.kind !== 'ready' || picture === null || width === 0) return;
+    holder.current?.replaceChildren(score.score.drawFretboard(picture));
+  }, [score, index, sheet, sounding, width, view, show, writing, thumb]);
+
+  const pencilled = {
+    holder,
+    layoutNow: () => {
+      const picture = layoutNow(null);
+      return score.kind !== 'ready' || picture === null ? null : score.score.layoutFretboard(picture);
+    },
   };
   const save = (kind: PictureKind) => {
     const picture = neckPicture(sheet, index, view, null);
@@ -93,7 +99,8 @@ export function Fretboard({ sheet, hand, onSave }: FretboardProps) {
         </p>
       )}
       {/* The keys of the pencil write frets, too: the picture is a further way for the pointer. */}
-      <div className="fretboard__picture" ref={holder} onPointerDown={(event) => void write(event)} />
+      <div className="fretboard__picture" ref={holder} />
+      {writing && <Later part={PENCIL} given={pencilled} />}
     </section>
   );
 }

@@ -1,6 +1,6 @@
 import '../../styles/pencil.css';
 
-export { writeOnNeck } from './on-neck';
+export { NeckPencil } from './neck';
 export { perform } from './perform';
 export { PencilStrip } from './strip';
 export { PencilSurface } from './surface';

@@ -28,6 +28,7 @@ import { LOW, SMALL, useMedia, whenIdle } from '../common';
 import { KeyPick, KeyRow } from './choice';
 import { KeysFold } from './keys-fold';
 import { MidiWord } from './midi';
+import { placeText } from './named';
 import { useOwnKeys } from './own-keys';
 import { goOnWriting, perform, run } from './perform';
 
@@ -111,11 +112,13 @@ const Keys = memo(function Keys({ at, digits }: KeysProps) {
   );
 });
 
-/** The note that a degree or a name would be here, in the lesson's names: `F`, `B♭`, `Si♭`. */
+/** The note that a degree or a name would be here, in the lesson's names: `F`, `B♭`, `Si♭`; at a fret, with its degree. */
 function noteOf(command: Command, desk: Desk): string {
   const naming = desk.lesson.noteNames ?? 'letters';
   if (command.name !== undefined)
     return formatNameIn(naming, nameFor(command.name, harmonyAt(desk, target(desk))));
+  const fret = /^fret (\d)$/.exec(command.id)?.[1];
+  if (fret !== undefined) return placeText(desk, desk.pencil.string, Number(fret));
   const step = /^degree (\d)$/.exec(command.id)?.[1];
   if (step === undefined) return '';
   const pitch = degreePitch(desk, target(desk), Number(step));

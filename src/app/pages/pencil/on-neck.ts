@@ -1,11 +1,11 @@
-import { stringNumber } from '../../../core/base';
-import { writePlace } from '../../../core/writing';
 import type { FretboardLayout } from '../../../score';
-import type { Session } from '../../state';
-import { perform } from './perform';
 
 /** The string and fret at a place of the picture, in its own pixels; null off the neck. */
-function placeAt({ marks }: FretboardLayout, x: number, y: number): { string: number; fret: number } | null {
+export function placeAt(
+  { marks }: FretboardLayout,
+  x: number,
+  y: number,
+): { string: number; fret: number } | null {
   const strings = marks.flatMap((mark) => (mark.kind === 'line' && mark.role === 'string' ? [mark.y1] : []));
   const frets = marks.flatMap((mark) =>
     mark.kind === 'text' && mark.role === 'fret-number' ? [{ x: mark.x, fret: Number(mark.text) }] : [],
@@ -21,10 +21,4 @@ function placeAt({ marks }: FretboardLayout, x: number, y: number): { string: nu
   // Beyond the nut the string is open, whichever way round the neck is drawn.
   const open = nut?.kind === 'line' && (x - nut.x1) * (first.x - nut.x1) < 0;
   return { string: string + 1, fret: open ? 0 : nearest.fret };
-}
-
-/** Writes the note where the neck is touched, while a bar is open for writing. */
-export function writeOnNeck(session: Session, layout: FretboardLayout, x: number, y: number): void {
-  const place = placeAt(layout, x, y);
-  if (place !== null) perform(session, writePlace(stringNumber(place.string), place.fret));
 }

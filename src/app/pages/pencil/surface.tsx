@@ -1,6 +1,5 @@
 import { type PointerEvent, useEffect, useMemo, useRef, useState } from 'react';
 import { barName, type LineNote, staffStepOf, stringNumber } from '../../../core/base';
-import { degreeOf, formatDegree, formatNameIn } from '../../../core/theory';
 import {
   atHand,
   type Command,
@@ -22,6 +21,7 @@ import type { BarBox, SystemLayout } from '../../../score';
 import type { Session } from '../../state';
 import { useAtWork, useEditor, useLesson } from '../at-work';
 import { useClicksBeside } from './clicks';
+import { degreeAndName, tonesOn } from './named';
 import { ownKeysNow } from './own-keys';
 import { type Origin, perform, putAway, run, workNow } from './perform';
 import { NEAR_NOTE, nearestTick, stepAt, stepHeight, stringAt, xOfTick, zoneAt } from './place';
@@ -135,13 +135,16 @@ export function PencilSurface({ box, system, number }: SurfaceProps) {
     return nearestTick(box, ticks, x);
   };
 
-  /** The degree and name that would be written under the pointer. */
+  /** What would be written under the pointer: on the staff its degree and name, on the tab the chord's tones by their frets. */
   const previewAt = (x: number, y: number) => {
-    if (zoneAt(system, y) !== 'staff') return null;
-    const harmony = harmonyAt(desk, { bar: box.bar, tick: nearestTick(box, stopsIn(desk, box.bar), x) });
-    const pitch = staffPitch(stepAt(system, y), harmony);
-    const degree = harmony.chord === null ? '' : `${formatDegree(degreeOf(pitch, harmony.chord.root))} `;
-    return { x, y, text: degree + formatNameIn(lesson.noteNames ?? 'letters', pitch) };
+    const moment = { bar: box.bar, tick: nearestTick(box, stopsIn(desk, box.bar), x) };
+    const zone = zoneAt(system, y);
+    if (zone === null) return null;
+    const text =
+      zone === 'staff'
+        ? degreeAndName(desk, moment, staffPitch(stepAt(system, y), harmonyAt(desk, moment)))
+        : tonesOn(desk, moment, stringAt(system, y, strings));
+    return text === '' ? null : { x, y, text };
   };
 
   const chosen = selectedNotes(desk).get(box.bar) ?? new Set();
