@@ -37,6 +37,7 @@ const rows = [
       'core/playing',
     ],
   ],
+  ['core/listening', ['core/base', 'core/performance']],
   ['core/writing', ['core/base', 'core/theory', 'core/chart', 'core/fretboard', 'core/feel', 'core/lesson']],
   ['core/exchange', ['core/(?!exchange)[^/]+']],
   ['score', ['core/[^/]+']],
