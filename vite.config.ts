@@ -56,6 +56,7 @@ export default defineConfig({
           environment: 'node',
           benchmark: { include: [] },
           testTimeout: 120_000,
+          hookTimeout: 120_000,
         },
       },
       {
