@@ -19,7 +19,7 @@ export const engrave = (sheet: Engravable, options: ScoreOptions): ScoreLayout =
 
 /** The same in steps of a bar or a system. */
 export function* engraveInSteps(sheet: Engravable, asked: ScoreOptions): Steps<ScoreLayout> {
-  const alone = sheet.kind === 'part' || asked.rhythm === true;
+  const alone = sheet.kind === 'part' || sheet.kind === 'keyboard' || asked.rhythm === true;
   const options: ScoreOptions = alone ? { ...asked, parts: 'staff' } : asked;
   const content = yield* contentOf(sheet, options);
   const plain = styleOf(options, 1);

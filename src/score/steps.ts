@@ -15,8 +15,10 @@ export function finished<Made>(steps: Steps<Made>): Made {
 const LONG = 200;
 
 /** Whether a sheet is so long that it is laid out in turns. */
-export const isLong = ({ bars }: Engravable): boolean =>
-  (typeof bars === 'number' ? bars : bars.length) >= LONG;
+export function isLong(sheet: Engravable): boolean {
+  const { bars } = sheet.kind === 'keyboard' ? sheet.right : sheet;
+  return (typeof bars === 'number' ? bars : bars.length) >= LONG;
+}
 
 /** Milliseconds of work before whatever else the page has to do gets its turn: two thirds of a frame. */
 const TURN_MS = 10;

@@ -1,8 +1,8 @@
 import type { Sheet } from '../core/lesson';
-import type { PartSheet } from '../core/performance';
+import type { KeyboardSheet, PartSheet } from '../core/performance';
 
-/** What can be engraved: a line, empty bars, or a part of the rhythm section, which has a staff alone. */
-export type Engravable = Sheet | PartSheet;
+/** What can be engraved: a line, empty bars, or a part of the rhythm section, which has a staff alone or two. */
+export type Engravable = Sheet | PartSheet | KeyboardSheet;
 
 /** What the caller chooses about the drawing. Lengths are CSS pixels. */
 export interface ScoreOptions {
@@ -114,6 +114,7 @@ export type InkRole =
   | 'staff-line'
   | 'tab-line'
   | 'bar-line'
+  | 'brace'
   | 'clef'
   | 'key-signature'
   | 'time-signature'
@@ -162,7 +163,7 @@ export interface SystemLayout {
   readonly height: number;
   /**
    * First and last staff line, first and last tab line, in CSS pixels from the system's top. Where one of the two
-   * is not drawn, it gives the lines of the other.
+   * is not drawn, it gives the lines of the other; of two joined staves the second stands in the tab's place.
    */
   readonly staff: { readonly top: number; readonly bottom: number };
   readonly tab: { readonly top: number; readonly bottom: number };

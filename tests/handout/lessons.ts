@@ -1,5 +1,5 @@
 import { deriveSheets, type HandoutSettings, type Lesson, sampleLesson } from '../../src/core/lesson';
-import { handoutPages } from '../../src/handout/layout/pages';
+import { engravedAs, handoutPages } from '../../src/handout/layout/pages';
 import type { Engravable, ScoreLayout, ScoreOptions } from '../../src/score';
 
 /** Half an em a letter: near enough to the real face, and the same on every machine. */
@@ -8,8 +8,8 @@ export const measure = (text: string, { size }: { readonly size: number }): numb
 
 /** Systems of four bars, sixteen times as high as a staff space, without ink. */
 function engrave(sheet: Engravable, options: ScoreOptions): ScoreLayout {
-  const bars = sheet.kind === 'blank' ? sheet.bars : sheet.bars.length;
-  const id = sheet.kind === 'part' ? `${sheet.line.id} ${sheet.part}` : sheet.id;
+  const bars =
+    sheet.kind === 'blank' ? sheet.bars : (sheet.kind === 'keyboard' ? sheet.line.bars : sheet.bars).length;
   const space = options.staffSpace ?? 10;
   const height = space * (16 + (options.counting ? 3 : 0));
   const systems = Array.from({ length: Math.ceil(bars / options.barsPerSystem) }, (_, index) => ({
@@ -20,7 +20,7 @@ function engrave(sheet: Engravable, options: ScoreOptions): ScoreLayout {
     staff: { top: space * 4, bottom: space * 8 },
     tab: { top: space * 10, bottom: space * 15 },
     bars: [],
-    fingerprint: `${id} ${index}`,
+    fingerprint: `${engravedAs(sheet, options)} ${index}`,
     scale: space / 10,
     ink: [],
   }));

@@ -120,3 +120,8 @@ test('a pad that goes on over the bar line is tied, and not where the chord chan
     [[3840, false]],
   ]);
 });
+
+test('a pad is not tied to a bar that does not stand behind it, where the way leads back', () => {
+  const right = writtenPart(sheetWith('bossa', '|: Fmaj7 | Fmaj7 :| Fmaj7 |'), 'organ right').bars;
+  expect(right.map((strokes) => strokes.map(({ tiedOn }) => tiedOn))).toEqual([[true], [false], [false]]);
+});

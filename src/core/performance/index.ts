@@ -6,10 +6,12 @@ export { playedBarAt, secondsAt, tickAt } from './time';
 export { type TrackWishes, trackRounds } from './track';
 export * from './types';
 export {
+  type KeyboardSheet,
   type PartSheet,
   WRITTEN_PARTS,
   type WrittenHead,
   type WrittenPart,
   type WrittenStroke,
+  writtenOrgan,
   writtenPart,
 } from './written';

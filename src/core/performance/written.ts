@@ -36,6 +36,14 @@ export interface PartSheet {
   readonly bars: readonly (readonly WrittenStroke[])[];
 }
 
+/** The organ, of which one player reads both hands on two joined staves. */
+export interface KeyboardSheet {
+  readonly kind: 'keyboard';
+  readonly line: LineSheet;
+  readonly right: PartSheet;
+  readonly left: PartSheet;
+}
+
 /**
  * Writes a part out. A short stroke is written until the next one or the end of its beat, whichever comes first, since a
  * chop's or a drum's sound ends by itself; a chord that its grid holds keeps its length. Swing is left to the reader.
@@ -48,9 +56,25 @@ export function writtenPart(sheet: LineSheet, part: WrittenPart, way: DrumWay | 
   const bars = sheet.bars.map((_, index) => {
     const first = planned.findIndex(({ bar }) => bar === index);
     const bar = planned[first];
-    return bar === undefined ? [] : strokesOf(bar, planned[first + 1], strokes);
+    // Where the way leads back, the bar it leads to is not the one that stands after this one: nothing is tied to it.
+    const after = planned[first + 1];
+    return bar === undefined ? [] : strokesOf(bar, after?.bar === index + 1 ? after : undefined, strokes);
   });
   return { kind: 'part', part, line: sheet, bars };
+}
+
+/** Writes both hands of the organ out. A key that both press at once is the left hand's alone, since one thumb is enough. */
+export function writtenOrgan(line: LineSheet): KeyboardSheet {
+  const left = writtenPart(line, 'organ left');
+  const right = writtenPart(line, 'organ right');
+  const bars = right.bars.map((strokes, bar) =>
+    strokes.map((stroke) => {
+      const below = left.bars[bar]?.find(({ start }) => start === stroke.start)?.heads ?? [];
+      const own = stroke.heads.filter((head) => !below.some((other) => sameHeads([head], [other])));
+      return own.length === 0 ? stroke : { ...stroke, heads: own };
+    }),
+  );
+  return { kind: 'keyboard', line, right: { ...right, bars }, left };
 }
 
 const HANDS = { chops: 'chops', 'organ right': 'right', 'organ left': 'left' } as const;
@@ -118,7 +142,7 @@ function strokesOf(
   strokes: readonly Struck[],
 ): readonly WrittenStroke[] {
   const own = strokes.filter((stroke) => stroke.bar === bar);
-  const after = strokes.find((stroke) => stroke.bar === next);
+  const after = next && strokes.find((stroke) => stroke.bar === next);
   const length = barTicks(bar.metre);
   return own.map(({ start, end, heads }, index): WrittenStroke => {
     const from = start - bar.start;
@@ -130,9 +154,10 @@ function strokesOf(
     const tiedOn =
       end !== null &&
       until === length &&
-      after?.start === next?.start &&
-      after?.end !== null &&
-      sameHeads(heads, after?.heads ?? []);
+      next !== undefined &&
+      after?.start === next.start &&
+      after.end !== null &&
+      sameHeads(heads, after.heads);
     return { start: from, duration: until - from, heads, tiedOn };
   });
 }

@@ -1,7 +1,7 @@
 import { barName, beatWords, capitalised, lengthWords, listed } from '../../core/base';
 import { harmonyText } from '../../core/chart';
 import { type BarTelling, describeBar, type LineSheet, type Sheet, type SheetBar } from '../../core/lesson';
-import type { PartSheet, WrittenHead } from '../../core/performance';
+import type { KeyboardSheet, PartSheet, WrittenHead } from '../../core/performance';
 import { formatPitchIn } from '../../core/theory';
 import type { FretboardRequest, SystemLayout } from '../../score';
 import type { Cell } from './chart/cells';
@@ -76,6 +76,10 @@ export function partWords(part: PartSheet, { bars }: Pick<SystemLayout, 'bars'>)
     })
     .join(' ');
 }
+
+/** What a system of both hands says: first all of the right hand, then all of the left. */
+export const keyboardWords = ({ right, left }: KeyboardSheet, system: Pick<SystemLayout, 'bars'>): string =>
+  `Right hand. ${partWords(right, system)} Left hand. ${partWords(left, system)}`;
 
 const headWords = (head: WrittenHead, { noteNames }: LineSheet): string =>
   head.kind === 'pitch'

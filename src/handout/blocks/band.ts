@@ -1,30 +1,15 @@
 import { capitalised } from '../../core/base';
 import type { DrumSound, DrumWay } from '../../core/feel';
 import type { LineSheet } from '../../core/lesson';
-import { type PartSheet, type WrittenPart, writtenPart } from '../../core/performance';
+import { type KeyboardSheet, type PartSheet, writtenOrgan, writtenPart } from '../../core/performance';
 import { headedRows, paragraphRows, type Row } from '../layout/rows';
-import { partWords } from './alternatives';
+import { keyboardWords, partWords } from './alternatives';
 import type { BlockContext } from './context';
 import { systemRows } from './systems';
 
 export type BandBlock = 'chops' | 'organ' | 'drums';
 
-interface Block {
-  readonly heading: string;
-  readonly parts: readonly { readonly part: WrittenPart; readonly hand: string }[];
-}
-
-const BLOCKS: Readonly<Record<BandBlock, Block>> = {
-  chops: { heading: 'Chops', parts: [{ part: 'chops', hand: '' }] },
-  organ: {
-    heading: 'Organ',
-    parts: [
-      { part: 'organ right', hand: 'Right hand' },
-      { part: 'organ left', hand: 'Left hand' },
-    ],
-  },
-  drums: { heading: 'Drums', parts: [{ part: 'drums', hand: '' }] },
-};
+const HEADINGS: Readonly<Record<BandBlock, string>> = { chops: 'Chops', organ: 'Organ', drums: 'Drums' };
 
 /** A part of the rhythm section written out for a class that plays together, as the playback plays it. */
 export function bandRows(
@@ -33,31 +18,35 @@ export function bandRows(
   way: DrumWay | null,
   context: BlockContext,
 ): readonly Row[] {
-  const { heading, parts } = BLOCKS[block];
   const { sizes, spacing, width, measure } = context;
-  const played = parts
-    .map(({ part, hand }) => ({ hand, written: writtenPart(sheet, part, way) }))
-    .filter(({ written }) => written.bars.some((strokes) => strokes.length > 0));
   const words = (text: string) =>
     paragraphRows(text, sizes.body, width, measure).map((row) => ({ ...row, keepWithNext: true }));
+  const part = writtenBlock(sheet, block, way);
   const rows =
-    played.length === 0
+    part === null
       ? words(`${sheet.feel.name} has no ${block} over these chords.`)
-      : played.flatMap(({ hand, written }, index) => [
-          ...spaced(
-            words([hand, explanation(block, written)].filter((part) => part !== '').join(': ')),
-            index === 0 ? 0 : spacing.blockGap,
-          ),
-          ...partRows(written, context),
-        ]);
-  return headedRows(heading, sizes.heading, spacing.blockGap, rows);
+      : [...words(explanation(part)), ...partRows(part, context)];
+  return headedRows(HEADINGS[block], sizes.heading, spacing.blockGap, rows);
 }
 
-/** The rows with white over the first of them. */
-const spaced = (rows: readonly Row[], gap: number): readonly Row[] =>
-  rows.map((row, index) => (index === 0 ? { ...row, gap } : row));
+const hasStrokes = ({ bars }: PartSheet): boolean => bars.some((strokes) => strokes.length > 0);
 
-function partRows(part: PartSheet, context: BlockContext): readonly Row[] {
+/** What is written of a block: both hands of the organ together, one of them where the other is silent; null for nothing. */
+function writtenBlock(
+  sheet: LineSheet,
+  block: BandBlock,
+  way: DrumWay | null,
+): PartSheet | KeyboardSheet | null {
+  if (block === 'organ') {
+    const organ = writtenOrgan(sheet);
+    if (hasStrokes(organ.right) && hasStrokes(organ.left)) return organ;
+    return [organ.right, organ.left].find(hasStrokes) ?? null;
+  }
+  const part = writtenPart(sheet, block, way);
+  return hasStrokes(part) ? part : null;
+}
+
+function partRows(part: PartSheet | KeyboardSheet, context: BlockContext): readonly Row[] {
   const { layout, index } = context.engrave(part, {
     counting: false,
     degrees: false,
@@ -67,20 +56,24 @@ function partRows(part: PartSheet, context: BlockContext): readonly Row[] {
   });
   return systemRows(layout, index, context, (system) => ({
     role: 'Figure',
-    alternative: partWords(part, system),
+    alternative: part.kind === 'keyboard' ? keyboardWords(part, system) : partWords(part, system),
   }));
 }
 
-const explanation = (block: BandBlock, part: PartSheet): string => {
-  switch (block) {
+const HAND_ALONE = { 'organ right': 'The right hand', 'organ left': 'The left hand' } as const;
+
+function explanation(part: PartSheet | KeyboardSheet): string {
+  if (part.kind === 'keyboard') return 'Both hands, written as they sound.';
+  switch (part.part) {
     case 'chops':
       return 'Short strokes, written as they sound, for keyboard; a guitar reads them an octave higher.';
-    case 'organ':
-      return 'written as it sounds.';
+    case 'organ right':
+    case 'organ left':
+      return `${HAND_ALONE[part.part]}, written as it sounds.`;
     case 'drums':
       return drumKey(part);
   }
-};
+}
 
 /** Where each sound stands, for those that have not read drums before. */
 const PLACES: Readonly<Record<DrumSound, string>> = {

@@ -71,6 +71,7 @@ export function handoutPages(
 
 /** The same text for the same staves of one handout. */
 export function engravedAs(sheet: Engravable, options: ScoreOptions): string {
+  if (sheet.kind === 'keyboard') return JSON.stringify([sheet.line.id, sheet.kind, options]);
   if (sheet.kind === 'part') return JSON.stringify([sheet.line.id, sheet.part, options]);
   const bars = sheet.kind === 'line' ? sheet.bars.map(({ written }) => written.number).join() : sheet.bars;
   const excerpt = sheet.kind === 'line' && sheet.excerpt === true;

@@ -14,6 +14,8 @@ export interface TabPlace {
   readonly top: number;
   readonly lines: number;
   readonly space: number;
+  /** Top line of a second staff, which ends at `top`; left out where there is none. */
+  readonly lower?: number;
 }
 
 export const tabBottom = (tab: TabPlace): number => tab.top + Math.max(0, tab.lines - 1) * tab.space;
@@ -56,11 +58,25 @@ const clefOf = (bar: ContentBar | undefined): ClefKind => {
   return staff === 'bass' || staff === 'treble' ? staff : 'percussion';
 };
 
+/** Where the wider of the clefs ends with which a system begins, so that what follows them stands under each other. */
+export const clefsEnd = (first: ContentBar | undefined): number =>
+  Math.max(
+    ...[first, first?.lower ?? first].map(
+      (bar) => setLeft(clefInk(clefOf(bar)), STAFF_LEFT + CLEF_LEAD).right,
+    ),
+  );
+
 /**
  * The clef, the key signature and, where it is due, the time signature at a system's beginning. A tab alone has no
  * key signature, and its clef is drawn with it.
+ * @param after where the clefs end
  */
-export function headingOf(first: ContentBar | undefined, strings: number, style: Style): Heading {
+export function headingOf(
+  first: ContentBar | undefined,
+  strings: number,
+  style: Style,
+  after: number = clefsEnd(first),
+): Heading {
   const { parts = 'both' } = style.options;
   const time = first?.showsMetre ? timeInk(first.metre) : null;
   const lead = { key: KEY_LEAD, time: TIME_LEAD };
@@ -70,7 +86,7 @@ export function headingOf(first: ContentBar | undefined, strings: number, style:
   const signature = first?.signature ?? 0;
   // Naturals that cancel a signature stand where it ends, after the last bar line of the system before.
   const key = signature === 0 ? null : keyInk(signature, 0, kind);
-  const signs = signatures(key, time, clef.right, lead);
+  const signs = signatures(key, time, after, lead);
   return { marks: [...clef.marks, ...signs.marks], right: signs.right };
 }
 
@@ -142,6 +158,36 @@ export function bracket(tab: TabPlace): readonly Mark[] {
   ];
 }
 
+/** How far the brace keeps from the staves, and how far its curves swing out, as shares of its height. */
+const BRACE_GAP = 1.5;
+const BRACE = { width: 7.5, inner: 5.5, swing: 0.16, turn: 0.37 } as const;
+
+/** The brace and the line that join two staves which one player reads, down to `bottom`. */
+export function brace(bottom: number): readonly Mark[] {
+  const edge = THICKNESS.staff / 2;
+  const { width, inner, swing, turn } = BRACE;
+  const right = STAFF_LEFT - BRACE_GAP;
+  const left = right - width;
+  const height = bottom + 2 * edge;
+  const at = (share: number): number => share * height - edge;
+  const curve = (...points: number[]) => ({ command: 'C', points }) as const;
+  return [
+    lineMark('bar-line', STAFF_LEFT, -edge, STAFF_LEFT, bottom + edge, THICKNESS.barLine),
+    pathMark(
+      'brace',
+      [
+        { command: 'M', points: [right, at(0)] },
+        curve(left, at(swing), right, at(turn), left, at(0.5)),
+        curve(right, at(1 - turn), left, at(1 - swing), right, at(1)),
+        curve(left + inner, at(1 - swing), right + inner, at(1 - turn), left, at(0.5)),
+        curve(right + inner, at(turn), left + inner, at(swing), right, at(0)),
+        { command: 'Z', points: [] },
+      ],
+      0,
+    ),
+  ];
+}
+
 const SEPARATION = 3.4;
 const DOT = 2;
 
@@ -189,7 +235,9 @@ const upright = (left: number, width: number, tab: TabPlace): Mark =>
 function dots(x: number, tab: TabPlace): readonly Mark[] {
   const middle = (tab.top + tabBottom(tab)) / 2;
   const apart = tab.lines % 2 === 0 ? tab.space : tab.space / 2;
-  const onStaff = tab.parts === 'tab' ? [] : [STAFF_HEIGHT / 2 - SPACE / 2, STAFF_HEIGHT / 2 + SPACE / 2];
+  const onStaff = (tab.parts === 'tab' ? [] : [0, ...(tab.lower === undefined ? [] : [tab.lower])]).flatMap(
+    (staff) => [staff + STAFF_HEIGHT / 2 - SPACE / 2, staff + STAFF_HEIGHT / 2 + SPACE / 2],
+  );
   const onTab = tab.parts === 'staff' ? [] : [middle - apart, middle + apart];
   return [...onStaff, ...onTab].map((y) => moveMark(DOT_MARK, x, y));
 }

@@ -14,6 +14,8 @@ import { numeralParts, symbolWidth } from './symbols';
 /** A bar with the ink of its signs, ready to be placed. */
 export interface MeasuredBar {
   readonly content: ContentBar;
+  /** The bar on the second staff, spaced with this one. */
+  readonly lower?: MeasuredBar;
   /** The same text for the same bar in the same style. */
   readonly key: string;
   /** One entry an event. */
@@ -67,21 +69,33 @@ function measure(content: ContentBar, style: Style, key: string): MeasuredBar {
   const beamed = content.events.map((_, index) => content.beams.some((group) => group.includes(index)));
   const specs = content.events.map((event, index) => specOf(event, stems[index] ?? 'up'));
   const ink = specs.map((spec, index) => signInk(spec, beamed[index] === true));
-  const columns = columnsOf(content, ink, style);
+  const under = content.lower && measureBar(content.lower, style);
+  const own = columnsOf(content, ink, style);
+  const columns = under ? together(own, under.columns) : own;
   const gaps = gapsOf(columns, content.length, chordSpans(content, columns, style));
   const repeat = content.repeatStart ? REPEAT_WIDTH : 0;
   const changes = changesOf(content, 0, style.options.parts ?? 'both').right;
   const after = END_WIDTH[content.end];
-  return {
-    content,
-    key,
-    specs,
-    ink,
-    beamed,
+  const spacing = {
     columns,
     leading: { before: content.repeatStart ? REPEAT_LEAD + REPEAT_WIDTH : 0, after, columns, gaps },
     inner: { before: repeat + changes, after, columns, gaps },
   };
+  const bar = { content, key, specs, ink, beamed, ...spacing };
+  return under ? { ...bar, lower: { ...under, ...spacing } } : bar;
+}
+
+/** The columns of two staves, each as wide as the wider of the two needs it. */
+function together(one: readonly Column[], other: readonly Column[]): readonly Column[] {
+  const ticks = [...new Set([...one, ...other].map(({ tick }) => tick))].sort((a, b) => a - b);
+  return ticks.map((tick) => {
+    const there = [...one, ...other].filter((column) => column.tick === tick);
+    return {
+      tick,
+      left: Math.max(...there.map(({ left }) => left)),
+      right: Math.max(...there.map(({ right }) => right)),
+    };
+  });
 }
 
 /**

@@ -2,12 +2,22 @@ import { SIGNS } from '../../core/base';
 import { fontMark, glyphMark, type Mark, MUSIC_SIZE, moveMark, pathMark } from '../ink';
 import type { ContentEvent } from '../notation/types';
 import { beamInk } from '../vexflow/signs';
-import { curveMark } from './curve';
+import { changesOf, type TabPlace } from './frame';
+import { REPEAT_WIDTH } from './measure-bar';
 import { type PlacedBar, xOfTick } from './placed';
 import { SPACE, STAFF_HEIGHT, THICKNESS } from './style';
 
 /** Half a head's width: where ties begin and end beside it. */
 export const HALF_HEAD = MUSIC_SIZE * 0.1475;
+
+/** Signatures inside a system, where key or metre changes. */
+export const changesInside = (bars: readonly PlacedBar[], parts: TabPlace['parts']): readonly Mark[] =>
+  bars
+    .slice(1)
+    .flatMap(
+      ({ bar: { content }, x }) =>
+        changesOf(content, x + (content.repeatStart ? REPEAT_WIDTH : 0), parts).marks,
+    );
 
 /** Everything on the staff of one bar: notes, rests, beams, triplets and articulations. */
 export function staffMarks(placed: PlacedBar): readonly Mark[] {
@@ -140,23 +150,4 @@ function tripletMarks(
       THICKNESS.tuplet,
     );
   return [placedFigure, arm(start, centre - width / 2 - 4, start), arm(centre + width / 2 + 4, end, end)];
-}
-
-export interface TieEnds {
-  readonly from: number;
-  readonly to: number;
-  /** Of the heads, in steps above the middle line. */
-  readonly height: number;
-  /** Bows under the heads. */
-  readonly hangs: boolean;
-}
-
-/** How far a tie keeps from the heads. */
-const TIE_GAP = 7.5;
-
-export function tieMark({ from, to, height, hangs }: TieEnds): Mark {
-  const away = hangs ? 1 : -1;
-  const y = headY(height) + away * TIE_GAP;
-  const bow = Math.min(10, 3.5 + (to - from) * 0.08);
-  return curveMark('tie', { x: from, y }, { x: to, y }, away, bow);
 }

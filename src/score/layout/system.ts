@@ -1,13 +1,13 @@
 import { hashText } from '../../core/base';
 import { boxOf, finishMark, type Mark, moveMark } from '../ink';
-import type { Content, ContentEvent } from '../notation/types';
+import type { Content } from '../notation/types';
 import { Recent } from '../recent';
 import type { BarBox, InkBox, SystemLayout } from '../types';
 import { dynamicsRow } from './dynamics';
 import {
+  brace,
   bracket,
   centredOn,
-  changesOf,
   endLine,
   type Heading,
   RHYTHM_STAFF,
@@ -20,17 +20,19 @@ import {
   warningOf,
 } from './frame';
 import { staffLinks } from './links';
-import { type MeasuredBar, REPEAT_LEAD, REPEAT_WIDTH } from './measure-bar';
+import { lowerStaff } from './lower-staff';
+import { type MeasuredBar, REPEAT_LEAD } from './measure-bar';
 import { playingSigns } from './over-tab';
 import { type PlacedBar, xOfTick } from './placed';
 import { marksAbove } from './rows-above';
 import { marksBelow } from './rows-below';
 import { skylineOf } from './skyline';
 import { placeColumns } from './spacing';
-import { HALF_HEAD, staffMarks, tieMark } from './staff';
+import { changesInside, staffMarks } from './staff';
 import { STAFF_HEIGHT, STAFF_LEFT, type Style, THICKNESS } from './style';
 import { tabMarks, tabNumbers } from './tab';
 import { tabRhythm } from './tab-rhythm';
+import { tieMarks } from './ties';
 
 /** White over and under everything of a system. */
 const MARGIN = 7;
@@ -65,6 +67,7 @@ export function layOutSystem(request: SystemRequest): SystemLayout {
     content.strings,
     factor,
     after?.content.events[0]?.tiedIn === true,
+    after?.lower?.content.events[0]?.tiedIn === true,
     JSON.stringify(after && changesIn(after)),
     endsHairpin(after),
     ...bars.map((bar) => bar.key),
@@ -95,32 +98,16 @@ function compose(request: SystemRequest, fingerprint: string): SystemLayout {
   const bars = placeBars(request);
   const warning = warningOf(request.after?.content, bars.at(-1)?.right ?? heading.right, parts);
   const { right } = warning;
-  const signs = [...heading.marks, ...barHeadings(bars, parts), ...warning.marks];
-  const notes = parts === 'tab' ? [] : [...bars.flatMap(staffMarks), ...tieMarks(bars, request)];
-  const onStaff = parts === 'tab' ? [] : [...signs, ...notes, ...staffLinks(bars, notes)];
-  const ends = endsHairpin(request.after);
-  const staff =
-    parts === 'tab' ? [] : [...onStaff, ...dynamicsRow(bars, skylineOf(onStaff), STAFF_HEIGHT, ends)];
+  const signs = [...heading.marks, ...changesInside(bars, parts), ...warning.marks];
+  const staff = parts === 'tab' ? [] : staffInk(bars, signs, request.after);
   const kind = bars[0]?.bar.content.staff ?? 'bass';
   const lines = parts === 'tab' ? [] : staffLines(right, kind);
+  const lower = lowerStaff(bars, [...lines, ...staff], { ...request, x: bars.at(-1)?.right ?? right, right });
   const atTop = { ...tabAlone(content.strings, style), parts };
   const overTop = parts === 'staff' ? [] : playingSigns(bars, tabNumbers(bars, atTop, style), style);
-  const tab = tabPlace(staff, overTop, bars, content.strings, style);
-  const numbers = parts === 'staff' ? [] : tabMarks(bars, tab, right, style);
-  // Beside a staff the staff says how long notes last; alone, the tab says it itself.
-  const strings = parts === 'tab' ? [...numbers, ...tabRhythm(bars, tab)] : numbers;
-  const frets =
-    parts === 'staff'
-      ? []
-      : [
-          ...strings,
-          ...overTop.map((mark) => moveMark(mark, 0, tab.top)),
-          tabClef(tab),
-          ...(parts === 'tab'
-            ? [...centredOn(tab, signs), ...dynamicsRow(bars, skylineOf(strings), tabBottom(tab), ends)]
-            : []),
-        ];
-  const frame = parts === 'both' ? bracket(tab) : [];
+  const tab = tabPlace(staff, overTop, bars, content.strings, style, lower?.top);
+  const frets = parts === 'staff' ? [] : tabInk(bars, tab, right, { signs, overTop }, request);
+  const frame = lower ? brace(tabBottom(tab)) : parts === 'both' ? bracket(tab) : [];
   const bounds = barLines(bars, tab);
   const above = marksAbove([...lines, ...staff, ...frame, ...(parts === 'tab' ? frets : [])], {
     bars,
@@ -129,10 +116,50 @@ function compose(request: SystemRequest, fingerprint: string): SystemLayout {
     feel: request.index === 0 && style.options.feel !== false ? content.feel : null,
     style,
   });
-  const lowest = parts === 'staff' ? [...staff, ...bounds] : [...frets, ...frame];
+  const under = lower?.marks ?? [];
+  const lowest = parts === 'staff' ? [...staff, ...under, ...bounds] : [...frets, ...frame];
   const below = marksBelow(lowest, bars, request.first === 0, style);
-  const marks: readonly Mark[] = [...lines, ...frame, ...bounds, ...frets, ...staff, ...above, ...below];
+  const marks: readonly Mark[] = [
+    ...lines,
+    ...frame,
+    ...bounds,
+    ...frets,
+    ...staff,
+    ...under,
+    ...above,
+    ...below,
+  ];
   return finishSystem(marks, bars, tab, fingerprint, request);
+}
+
+/** Everything on the staff but its lines: signs, notes, ties, slurs, slides, and the dynamics under it. */
+function staffInk(
+  bars: readonly PlacedBar[],
+  signs: readonly Mark[],
+  after: MeasuredBar | undefined,
+): readonly Mark[] {
+  const notes = [...bars.flatMap(staffMarks), ...tieMarks(bars, after)];
+  const ink = [...signs, ...notes, ...staffLinks(bars, notes)];
+  return [...ink, ...dynamicsRow(bars, skylineOf(ink), STAFF_HEIGHT, endsHairpin(after))];
+}
+
+/** Everything on the tab; alone, it has what the staff says beside it: signs, rhythm, dynamics. */
+function tabInk(
+  bars: readonly PlacedBar[],
+  tab: TabPlace,
+  right: number,
+  { signs, overTop }: { readonly signs: readonly Mark[]; readonly overTop: readonly Mark[] },
+  { after, style }: SystemRequest,
+): readonly Mark[] {
+  const alone = tab.parts === 'tab';
+  const numbers = tabMarks(bars, tab, right, style);
+  // Beside a staff the staff says how long notes last; alone, the tab says it itself.
+  const strings = alone ? [...numbers, ...tabRhythm(bars, tab)] : numbers;
+  const onTop = overTop.map((mark) => moveMark(mark, 0, tab.top));
+  const marks = [...strings, ...onTop, tabClef(tab)];
+  if (!alone) return marks;
+  const dynamics = dynamicsRow(bars, skylineOf(strings), tabBottom(tab), endsHairpin(after));
+  return [...marks, ...centredOn(tab, signs), ...dynamics];
 }
 
 function placeBars({ bars, heading, factor }: SystemRequest): readonly PlacedBar[] {
@@ -154,16 +181,6 @@ function placeBars({ bars, heading, factor }: SystemRequest): readonly PlacedBar
   });
 }
 
-/** Signatures inside a system, where key or metre changes. */
-function barHeadings(bars: readonly PlacedBar[], parts: TabPlace['parts']): readonly Mark[] {
-  return bars
-    .slice(1)
-    .flatMap(
-      ({ bar: { content }, x }) =>
-        changesOf(content, x + (content.repeatStart ? REPEAT_WIDTH : 0), parts).marks,
-    );
-}
-
 function barLines(bars: readonly PlacedBar[], tab: TabPlace): readonly Mark[] {
   return bars.flatMap((placed, index) => {
     const { content } = placed.bar;
@@ -178,46 +195,6 @@ function barLines(bars: readonly PlacedBar[], tab: TabPlace): readonly Mark[] {
 const repeatStartX = (placed: PlacedBar, index: number): number =>
   index === 0 ? placed.signs + REPEAT_LEAD : placed.x - THICKNESS.thick;
 
-/** Heights of the heads that are tied; of several, the upper half of the ties bows up, the lower half down. */
-function tieSides(
-  { height, heads }: ContentEvent,
-  hangs: boolean,
-): readonly { readonly height: number; readonly hangs: boolean }[] {
-  if (heads === undefined) return [{ height, hangs }];
-  return heads.map((head, index) => ({ height: head.height, hangs: index < heads.length / 2 }));
-}
-
-/** A tie bows under the heads when all stems go up, else over them. */
-function tieMarks(bars: readonly PlacedBar[], { after }: SystemRequest): readonly Mark[] {
-  const ties: Mark[] = [];
-  bars.forEach((placed, barIndex) => {
-    const { content, specs } = placed.bar;
-    const { events } = content;
-    events.forEach((event, index) => {
-      const x = xOfTick(placed, event.start);
-      const from = x + HALF_HEAD + 1.5;
-      const up = specs[index]?.stem === 'up';
-      const tie = (hangs: boolean, begin: number, end: number): void => {
-        for (const side of tieSides(event, hangs)) ties.push(tieMark({ ...side, from: begin, to: end }));
-      };
-      if (event.tiedIn && barIndex === 0) {
-        tie(up, Math.min(placed.content + 3, x - 16), x - HALF_HEAD - 1.5);
-      }
-      const next = events[index + 1];
-      if (event.tied && next) {
-        tie(up && specs[index + 1]?.stem === 'up', from, xOfTick(placed, next.start) - HALF_HEAD - 1.5);
-      }
-      if (!event.tiedOut) return;
-      const nextBar = bars[barIndex + 1];
-      const following = nextBar?.bar ?? after;
-      const goesOn = following?.content.events[0]?.tiedIn === true;
-      const to = nextBar && goesOn ? xOfTick(nextBar, 0) - HALF_HEAD - 1.5 : placed.right - 3;
-      tie(up && !(goesOn && following.specs[0]?.stem === 'down'), from, to);
-    });
-  });
-  return ties;
-}
-
 /** The tab stands as near as the ink between it and the staff allows; alone, in the staff's place. */
 function tabPlace(
   staff: readonly Mark[],
@@ -225,9 +202,11 @@ function tabPlace(
   bars: readonly PlacedBar[],
   strings: number,
   style: Style,
+  lower: number | undefined,
 ): TabPlace {
   const { parts = 'both' } = style.options;
   if (parts === 'tab') return tabAlone(strings, style);
+  if (lower !== undefined) return { parts, from: 0, top: lower + STAFF_HEIGHT, lines: 0, space: 0, lower };
   if (parts === 'staff') {
     const { top, bottom } =
       bars[0]?.bar.content.staff === 'rhythm' ? RHYTHM_STAFF : { top: 0, bottom: STAFF_HEIGHT };
@@ -269,7 +248,10 @@ function finishSystem(
     width: options.width,
     height: px(height),
     staff: { top: px(down), bottom: px(down + (tab.parts === 'tab' ? tabBottom(tab) : STAFF_HEIGHT)) },
-    tab: { top: px(down + (tab.parts === 'staff' ? 0 : tab.top)), bottom: px(down + tabBottom(tab)) },
+    tab: {
+      top: px(down + (tab.lower ?? (tab.parts === 'staff' ? 0 : tab.top))),
+      bottom: px(down + tabBottom(tab)),
+    },
     bars: bars.map((placed, place) => barBox(placed, first + place, px)),
     fingerprint,
     scale,

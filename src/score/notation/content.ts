@@ -8,7 +8,7 @@ import type { Steps } from '../steps';
 import type { Engravable } from '../types';
 import { signsKey, signsOf } from './events';
 import { chartFacts, keysOf } from './facts';
-import { partContent } from './part-content';
+import { keyboardContent, partContent } from './part-content';
 import { lineAccidentals } from './signatures';
 import type { BarFacts, Content, ContentBar, ContentExit, DynamicMark, Hairpin } from './types';
 
@@ -24,6 +24,7 @@ interface ContentWishes {
  */
 export function* contentOf(sheet: Engravable, { numerals, rhythm }: ContentWishes): Steps<Content> {
   if (sheet.kind === 'part') return yield* partContent(sheet);
+  if (sheet.kind === 'keyboard') return yield* keyboardContent(sheet);
   if (sheet.kind === 'blank') return blankContent(sheet);
   const content = yield* lineContent(sheet, numerals === true);
   return rhythm === true ? rhythmOf(content) : content;

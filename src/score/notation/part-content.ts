@@ -1,7 +1,13 @@
 import { type Metre, type Sign, staffStepOf } from '../../core/base';
 import type { DrumSound } from '../../core/feel';
 import { type Accidental, type NotatedEvent, notateBar } from '../../core/notation';
-import type { PartSheet, WrittenHead, WrittenPart, WrittenStroke } from '../../core/performance';
+import type {
+  KeyboardSheet,
+  PartSheet,
+  WrittenHead,
+  WrittenPart,
+  WrittenStroke,
+} from '../../core/performance';
 import { swingsEighths } from '../../core/playing';
 import type { Steps } from '../steps';
 import { chartFacts, keysOf } from './facts';
@@ -60,6 +66,20 @@ export function* partContent(sheet: PartSheet): Steps<Content> {
     strings: line.instrument.openStrings.length,
     feel: swingsEighths(line) ? 'Swing eighths' : null,
   };
+}
+
+/** What both hands of a keyboard say, the left hand's on a staff under the right hand's. */
+export function* keyboardContent({ right, left }: KeyboardSheet): Steps<Content> {
+  const upper = yield* partContent(right);
+  const under = yield* partContent(left);
+  const bars = upper.bars.map((bar, index): ContentBar => {
+    const below = under.bars[index];
+    if (below === undefined) return bar;
+    // Chords and words stand over the upper staff alone.
+    const lower = { ...below, chords: [] };
+    return { ...bar, lower, key: `keyboard ${bar.key} over ${below.key}` };
+  });
+  return { ...upper, bars };
 }
 
 /** One entry a head of each stroke; null on the drums. */

@@ -115,6 +115,8 @@ export interface BarSigns {
 }
 
 export interface ContentBar extends BarFacts, BarSigns {
+  /** What stands on a second staff under this one, for one player; its bar has no signs of the chart of its own. */
+  readonly lower?: ContentBar;
   /** The same text for the same bar, wherever it stands. */
   readonly key: string;
 }
