@@ -74,6 +74,7 @@ const pageRows = [
   ['pad', ['common', 'at-work', 'aims', 'chart', 'hand', 'answers', 'handout']],
   ['versions', ['at-work', 'saving']],
   ['study', ['words', 'at-work', 'score']],
+  ['regrade', ['words', 'at-work', 'score']],
   ['stages', ['words', 'at-work', 'playing', 'score']],
   [
     'sheet',
@@ -87,6 +88,7 @@ const pageRows = [
       'answers',
       'ideas',
       'pencil',
+      'regrade',
       'stages',
       'study',
     ],

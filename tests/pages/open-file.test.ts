@@ -16,6 +16,8 @@ const NO_COMPOSER: Parameters<typeof startSession>[1] = {
   repair: noAnswer,
   explain: noAnswer,
   rankTakes: noAnswer,
+  regrade: noAnswer,
+  keysFor: noAnswer,
 };
 
 /** A session on a device that keeps every lesson. */

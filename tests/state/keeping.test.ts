@@ -11,6 +11,8 @@ const NO_COMPOSER = {
   repair: noAnswer,
   explain: noAnswer,
   rankTakes: noAnswer,
+  regrade: noAnswer,
+  keysFor: noAnswer,
 };
 
 /** A device, and windows on it that the test types into. */

@@ -19,6 +19,8 @@ const NO_COMPOSER = {
   repair: noAnswer,
   explain: noAnswer,
   rankTakes: noAnswer,
+  regrade: noAnswer,
+  keysFor: noAnswer,
 };
 
 /** A history of three titles, the second of which stands. */

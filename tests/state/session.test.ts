@@ -29,6 +29,8 @@ const NO_COMPOSER = {
   repair: noAnswer,
   explain: noAnswer,
   rankTakes: noAnswer,
+  regrade: noAnswer,
+  keysFor: noAnswer,
 };
 
 const start = (storage: LessonStorage, composer: Parameters<typeof startSession>[1] = NO_COMPOSER) =>

@@ -6,7 +6,9 @@ import {
   composePiece,
   explainPiece,
   type Finding,
+  keysFor,
   rankTakes,
+  regradePiece,
   severalTakes,
 } from '../../core/composing';
 import {
@@ -63,6 +65,13 @@ export function createAnswers(): (job: ComposerJob) => Steps<ComposerAnswer> {
             ...ranked,
           })),
         };
+      case 'regrade': {
+        const piece = linePiece(job.lesson, job.pieceId);
+        const { instrument, noteNames } = job.lesson;
+        return { kind: 'regraded', regrade: piece && regradePiece(piece, instrument, job.level, noteNames) };
+      }
+      case 'keys':
+        return { kind: 'keys', keys: keysFor(job.lesson, job.pieceId, job.how) };
       default:
         return unreachable(job);
     }

@@ -1,6 +1,7 @@
 import { failure, type Result, success } from '../../core/base';
-import type { Composition } from '../../core/composing';
+import type { Composition, KeyChoice, KeyHand, PieceRegrade } from '../../core/composing';
 import type { Lesson } from '../../core/lesson';
+import type { Level } from '../../core/line';
 import { type NoAnswer, watchWorker } from '../../workers';
 import type {
   CheckedFinding,
@@ -27,6 +28,10 @@ export interface Composer {
   explain(lesson: Lesson, pieceId: string): Promise<Result<readonly string[], NoAnswer>>;
   /** The takes of a piece, the best first, each with what sets it apart. */
   rankTakes(lesson: Lesson, pieceId: string): Promise<Result<readonly ComparedTake[], NoAnswer>>;
+  /** The line of a piece as another level has it; null where there is no line. */
+  regrade(lesson: Lesson, pieceId: string, level: Level): Promise<Result<PieceRegrade | null, NoAnswer>>;
+  /** The keys that a line can go to, the easiest for the hand first. */
+  keysFor(lesson: Lesson, pieceId: string, how: KeyHand): Promise<Result<readonly KeyChoice[], NoAnswer>>;
 }
 
 const startWorker = (): Worker =>
@@ -67,6 +72,14 @@ export function createComposer(): Composer {
     rankTakes: (lesson, pieceId) =>
       ask({ kind: 'rank takes', lesson, pieceId }, (answer) =>
         answer.kind === 'ranking' ? answer.takes : undefined,
+      ),
+    regrade: (lesson, pieceId, level) =>
+      ask({ kind: 'regrade', lesson, pieceId, level }, (answer) =>
+        answer.kind === 'regraded' ? answer.regrade : undefined,
+      ),
+    keysFor: (lesson, pieceId, how) =>
+      ask({ kind: 'keys', lesson, pieceId, how }, (answer) =>
+        answer.kind === 'keys' ? answer.keys : undefined,
       ),
   };
 }

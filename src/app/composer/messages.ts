@@ -1,5 +1,13 @@
-import type { Composition, Finding, RankedTake } from '../../core/composing';
+import type {
+  Composition,
+  Finding,
+  KeyChoice,
+  KeyHand,
+  PieceRegrade,
+  RankedTake,
+} from '../../core/composing';
 import type { Lesson } from '../../core/lesson';
+import type { Level } from '../../core/line';
 
 /** What can be made for the line of a piece. */
 export type Deed = 'compose line' | 'another take' | 'compose several takes';
@@ -10,7 +18,9 @@ export type ComposerJob =
   | { readonly kind: 'check'; readonly lesson: Lesson }
   /** A finding, by its place in the last check's list. */
   | { readonly kind: 'repair'; readonly finding: number }
-  | { readonly kind: 'explain' | 'rank takes'; readonly lesson: Lesson; readonly pieceId: string };
+  | { readonly kind: 'explain' | 'rank takes'; readonly lesson: Lesson; readonly pieceId: string }
+  | { readonly kind: 'regrade'; readonly lesson: Lesson; readonly pieceId: string; readonly level: Level }
+  | { readonly kind: 'keys'; readonly lesson: Lesson; readonly pieceId: string; readonly how: KeyHand };
 
 /** A finding as it crosses to the page: its repair is looked for by another question. */
 export interface CheckedFinding extends Omit<Finding, 'repair'> {
@@ -36,5 +46,7 @@ export type ComposerAnswer =
   | { readonly kind: 'repair'; readonly repair: FoundRepair | null }
   | { readonly kind: 'explanation'; readonly sentences: readonly string[] }
   | { readonly kind: 'ranking'; readonly takes: readonly ComparedTake[] }
+  | { readonly kind: 'regraded'; readonly regrade: PieceRegrade | null }
+  | { readonly kind: 'keys'; readonly keys: readonly KeyChoice[] }
   | { readonly kind: 'called off' }
   | { readonly kind: 'failed' };

@@ -27,7 +27,7 @@ import {
   type Technique,
 } from '../line';
 import type { Repair } from './hand-check';
-import { likeness } from './ideas';
+import { apartBy } from './ideas';
 
 /** What the repairs of one line need to know. */
 export interface Case {
@@ -81,9 +81,9 @@ function ideaThatKeeps(
   shown: readonly Technique[] = [],
 ): Idea | null {
   const request = lineRequest(piece, about.sheet.chart, about.sheet.key, about.settings);
-  const nearness = likeness(piece.bars[bar]?.notes ?? []);
+  const apart = apartBy(request, notesOf(piece), bar);
   const ideas = [...ideasForBar(request, notesOf(piece), bar)].sort(
-    (one, other) => nearness(other) - nearness(one),
+    (one, other) => apart(one) - apart(other),
   );
   return (
     ideas.find(

@@ -1,5 +1,3 @@
-import type { LineNote } from '../base';
-import { midiOf } from '../base';
 import {
   deriveSheet,
   type InstrumentSettings,
@@ -8,7 +6,15 @@ import {
   type LineSheet,
   lineRequest,
 } from '../lesson';
-import { explainLine, type Idea, type IdeaOffer, ideaOffer } from '../line';
+import {
+  explainLine,
+  type Idea,
+  type IdeaOffer,
+  ideaOffer,
+  type LineNotes,
+  type LineRequest,
+  lineDistance,
+} from '../line';
 
 /**
  * The ideas for one written bar (index from 0) in the line as it stands, the best first; where there are none or
@@ -43,13 +49,12 @@ export function explainPiece(
   return explainLine(lineRequest(piece, sheet.chart, sheet.key, settings, sheet.noteNames), notes);
 }
 
-/** How much of a bar an idea leaves as it is, from 0 to 1: onsets it shares, and pitches on them. */
-export function likeness(notes: readonly LineNote[]): (idea: Idea) => number {
-  const at = new Map(notes.map((note) => [Number(note.start), midiOf(note.pitch)]));
-  return (idea) => {
-    const shared = idea.notes.filter(({ start }) => at.has(start));
-    const same = shared.filter(({ start, pitch }) => at.get(start) === midiOf(pitch));
-    const most = Math.max(notes.length, idea.notes.length, 1);
-    return (shared.length + same.length) / (2 * most);
-  };
-}
+/** How far the line with an idea in a bar lies from the line as it stands: rhythm, contour and the notes on strong beats. */
+export const apartBy =
+  (request: LineRequest, line: LineNotes, bar: number) =>
+  (idea: Idea): number =>
+    lineDistance(
+      request,
+      line,
+      line.map((notes, index) => (index === bar ? idea.notes : notes)),
+    ).whole;

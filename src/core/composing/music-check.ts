@@ -1,4 +1,4 @@
-import { barName, midiOf, remembered } from '../base';
+import { barName, type LineNote, midiOf, remembered } from '../base';
 import { feelById, feelTempo } from '../feel';
 import {
   changeBars,
@@ -13,17 +13,17 @@ import {
 } from '../lesson';
 import {
   barBreaches,
-  type Idea,
   ideasForBar,
   type LineNotes,
   type LineRequest,
   MOST_ACCIDENTALS,
   type MusicFinding,
   musicFindings,
+  nearestBars,
 } from '../line';
 import { describeKeyIn, type Key, keySignature, keysOfMode, transpositionTo } from '../theory';
 import type { Repair } from './hand-check';
-import { likeness } from './ideas';
+import { apartBy } from './ideas';
 
 /** Something about the music of a line, with its place and the way out. */
 export interface MusicCheck {
@@ -130,31 +130,48 @@ function ideaRepair(
 ): Repair | null {
   const request = lineRequest(piece, sheet.chart, sheet.key, settings, sheet.noteNames);
   const notes = piece.bars.map((each) => each.notes);
-  const nearness = likeness(notes[bar] ?? []);
-  const [idea] = [...ideasForBar(request, notes, bar)]
-    .sort((one, other) => nearness(other) - nearness(one))
-    .filter((each) => mends(request, notes, bar, each, finding))
-    .slice(0, 1);
-  const number = sheet.chart.bars[bar]?.number ?? bar + 1;
+  const number = barName(sheet.chart.bars[bar]?.number ?? bar + 1);
+  const simpler =
+    finding.kind === 'level'
+      ? nearestBars(request, notes, bar)
+          .slice(0, SIMPLER_TRIED)
+          .find((each) => mends(request, notes, bar, each, finding))
+      : undefined;
+  if (simpler !== undefined) {
+    return {
+      label: `Make ${number} simpler, keeping what the level has of it`,
+      apply: (lesson) =>
+        changeBars(lesson, piece.id, (each, index) =>
+          index === bar ? { ...each, notes: simpler, origin: 'idea' } : each,
+        ),
+    };
+  }
+  const apart = apartBy(request, notes, bar);
+  const idea = [...ideasForBar(request, notes, bar)]
+    .sort((one, other) => apart(one) - apart(other))
+    .find((each) => mends(request, notes, bar, each.notes, finding));
   return idea === undefined
     ? null
     : {
-        label: `Take the nearest idea for ${barName(number)} that mends it`,
+        label: `Take the nearest idea for ${number} that mends it`,
         apply: (lesson) => takeIdea(lesson, piece.id, bar, idea),
       };
 }
 
-/** Whether a line with the idea in its bar is without the finding, and breaks no more rules around the bar. */
+/** How many simpler forms of a bar are tried beside its neighbours. */
+const SIMPLER_TRIED = 24;
+
+/** Whether a line with other notes in its bar is without the finding, and breaks no more rules around the bar. */
 function mends(
   request: LineRequest,
   notes: LineNotes,
   bar: number,
-  idea: Idea,
+  tried: readonly LineNote[],
   finding: MusicFinding,
 ): boolean {
-  const tried = notes.map((each, index) => (index === bar ? idea.notes : each));
-  if (barBreaches(request, tried, bar).length > barBreaches(request, notes, bar).length) return false;
+  const other = notes.map((each, index) => (index === bar ? tried : each));
+  if (barBreaches(request, other, bar).length > barBreaches(request, notes, bar).length) return false;
   const before = musicFindings(request, notes);
-  const after = musicFindings(request, tried);
+  const after = musicFindings(request, other);
   return after.length < before.length && after.every(({ message }) => message !== finding.message);
 }

@@ -250,7 +250,7 @@ function toneFindings({ model, bar, tones, notes }: Checked): MusicFinding[] {
 }
 
 /** A step above the root that the level does not have yet; notes outside the scale come with half steps. */
-function isBeyondLevel(model: LineModel, tone: Tone): boolean {
+export function isBeyondLevel(model: LineModel, tone: Tone): boolean {
   const { stretch } = tone;
   if (!stretch?.chord || tone.midi % 12 === stretch.homeClass) return false;
   const step = stepNumber(stretch, tone.interval);

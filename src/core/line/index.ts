@@ -8,6 +8,15 @@ export { MOST_ACCIDENTALS, musicFindings } from './findings';
 export { ideaOffer, ideasForBar } from './ideas';
 export { levelLimits, limitsIn } from './level';
 export { type MeasuredLevel, measuredLevel } from './measured-level';
+export { type LineDistance, lineDistance } from './regrade/distance';
+export {
+  type BarChange,
+  nearestBars,
+  type Regraded,
+  reasonSentences,
+  regradeLine,
+  withoutChanges,
+} from './regrade/regrade';
 export { barBreaches, checkLine } from './rules/check';
 export { type BuildUpWish, buildUp, type Stage, thingsOf } from './stages/build-up';
 export { MOVABLE_THINGS, type MovableThing, STAGE_THINGS, type StageThing } from './stages/things';

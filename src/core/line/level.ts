@@ -144,6 +144,17 @@ function fineLevel(onset: Onset, before: Onset | undefined): Level {
 const beforeEnds = (before: Onset | undefined, onset: Onset): boolean =>
   before !== undefined && before.start + before.duration === onset.start;
 
+/** The lowest level that has a note of a rhythm behind the one before it, in a feel: what {@link rhythmLevelIn} adds up. */
+export function onsetLevelIn(
+  onset: Onset,
+  before: Onset | undefined,
+  metre: Metre,
+  { dotsEarly }: Feel['bassRole'],
+): Level {
+  const level = onsetLevel(onset, before, metre, beatTicks(metre));
+  return dotsEarly && level === DOTTED ? 1 : level;
+}
+
 /**
  * The lowest level whose rhythm column allows a rhythm: 0 quarters, halves and rests; 1 eighths in pairs on the
  * beat; 2 dotted values; 3 off-beats; 4 sixteenths on the beat; 5 syncopated sixteenths and triplets.

@@ -47,6 +47,8 @@ const NO_COMPOSER: Composer = {
   repair: noAnswer,
   explain: noAnswer,
   rankTakes: noAnswer,
+  regrade: noAnswer,
+  keysFor: noAnswer,
 };
 
 /** Lays a lesson out for practising. Tempo, loop and parts can be changed; the lesson it came from stays as it is. */

@@ -1,10 +1,16 @@
 import type { InstrumentSettings, LinePiece, LineSheet } from '../../../core/lesson';
 import type { Session } from '../../state';
 import { LineExplained } from '../answers';
+import { Later, laterPart } from '../at-work';
 import { ShapesFold } from '../neck';
 import { attempt, saveMidi, saveMusicXml } from '../saving';
 import { BuildUpOnSheet } from '../stages';
 import { LineStudied } from '../study';
+
+const ANOTHER = laterPart(
+  'The line for another student',
+  async () => (await import('../regrade')).ForAnotherStudent,
+);
 
 interface BelowLineProps {
   readonly piece: LinePiece;
@@ -39,6 +45,7 @@ export function BelowLine({ piece, sheet, instrument, rows, atHand }: BelowLineP
             onSave={saveStage}
           />
           <LineStudied piece={piece} sheet={sheet} instrument={instrument} />
+          <Later part={ANOTHER} given={{ piece, sheet, instrument }} />
         </>
       )}
       {atHand && <ShapesFold piece={piece} sheet={sheet} />}

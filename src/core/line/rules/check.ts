@@ -74,6 +74,24 @@ export function findBreaches(model: LineModel, heard: HeardLine): readonly Breac
   return byBar.flatMap((bits, bar) => rulesIn(bits).map((rule) => breachOf(model, rule, bar)));
 }
 
+/** How many times a bar and those beside it break rules: what other notes in this bar can change. */
+export function breachesNear(model: LineModel, heard: HeardLine, index: number): number {
+  const bar = model.bars[index];
+  if (!bar) return 0;
+  let count = bitCount(soloBreaches(model, bar, heard[index] ?? []));
+  for (const next of bar.after) count += bitCount(meetingBits(model, heard, index, next));
+  for (const other of bar.before) count += bitCount(meetingBits(model, heard, other, index));
+  const near = new Set([index, ...bar.before, ...bar.after]);
+  for (const { test } of WHOLE) count += test.places({ model, heard }, near).length;
+  return count;
+}
+
+function bitCount(bits: number): number {
+  let count = 0;
+  for (let left = bits; left !== 0; left &= left - 1) count += 1;
+  return count;
+}
+
 function breachOf(model: LineModel, { number, heard, mend }: Rule, bar: number): Breach {
   return { rule: number, bar, message: `${barHeading(model, bar)}: ${heard}; ${mend}.` };
 }

@@ -1,0 +1,1 @@
+export { ForAnotherStudent } from './fold';

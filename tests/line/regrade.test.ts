@@ -1,0 +1,114 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { midiOf } from '../../src/core/base';
+import {
+  checkLine,
+  composeLine,
+  type Level,
+  type LineNotes,
+  type LineRequest,
+  lineDistance,
+  measuredLevel,
+  musicFindings,
+  nearestBars,
+  regradeLine,
+  withoutChanges,
+} from '../../src/core/line';
+import { composedWide } from './composed';
+import { line, request } from './notation';
+import { wideWishes } from './wide-charts';
+
+/** `REGRADED_LINES=300` looks at so many lines. */
+const RUNS = { numRuns: Number(process.env.REGRADED_LINES ?? 4), seed: 20261130, endOnFailure: true };
+
+/** Of fewer bars hardly anything can be kept. */
+const LEAST_BARS = 4;
+
+interface Case {
+  readonly asked: LineRequest;
+  readonly bars: LineNotes;
+  readonly level: Level;
+  readonly harder: boolean;
+}
+
+/** A composed line, and the level below or above the one it measures. */
+const cases: fc.Arbitrary<Case | null> = fc.tuple(wideWishes, fc.boolean()).map(([wish, harder]) => {
+  const { asked, line: made } = composedWide({ ...wish, aims: [] });
+  if (made.bars.filter((notes) => notes.length > 0).length < LEAST_BARS) return null;
+  const from = measuredLevel(asked, made.bars).level;
+  const level = from + (harder ? 1 : -1);
+  if (level < 0 || level > 5) return null;
+  return { asked: { ...asked, level: level as Level }, bars: made.bars, level: level as Level, harder };
+});
+
+const beyond = (asked: LineRequest, bars: LineNotes) =>
+  musicFindings(asked, bars).filter(({ kind }) => kind === 'level' || kind === 'fret');
+
+/** How many bars have something that the level below does not. */
+const gained = (asked: LineRequest, bars: LineNotes): number =>
+  new Set(beyond({ ...asked, level: Math.max(0, asked.level - 1) as Level }, bars).map(({ bar }) => bar))
+    .size;
+
+describe('a regraded line', () => {
+  it('keeps all that its level asks, breaks no rule that its origin keeps, and is nearer to it than a new one', () => {
+    fc.assert(
+      fc.property(cases, (given) => {
+        if (given === null) return;
+        const { asked, bars, level, harder } = given;
+        const made = regradeLine(asked, bars, harder);
+        expect(beyond(asked, made.bars)).toEqual([]);
+        expect(checkLine(asked, made.bars).length).toBeLessThanOrEqual(checkLine(asked, bars).length);
+        expect(measuredLevel(asked, made.bars).level).toBeLessThanOrEqual(level);
+        expect(lineDistance(asked, bars, made.bars)).toEqual(made.distance);
+        for (const seed of [2, 3]) {
+          const anew = composeLine({ ...asked, seed, kept: bars.map(() => null) }).bars;
+          // A new line that hardly has what the level brings is easy to have near, and is no harder one.
+          if (harder && gained(asked, anew) < gained(asked, made.bars)) continue;
+          expect({ harder, far: made.distance.whole }).toSatisfy(
+            ({ far }: { far: number }) => far <= lineDistance(asked, bars, anew).whole + 1e-9,
+          );
+        }
+        for (const { bar, notes, reasons } of made.changes) {
+          expect(notes).not.toEqual(bars[bar]);
+          expect(reasons.length).toBeGreaterThan(0);
+        }
+        // Refusing every change gives the line back.
+        const all = new Set(made.changes.map(({ bar }) => bar));
+        expect(withoutChanges(asked, bars, made.changes, all)).toEqual(bars);
+      }),
+      RUNS,
+    );
+  }, 600_000);
+});
+
+const pitches = (notes: LineNotes[number] = []) => notes.map(({ pitch }) => midiOf(pitch));
+
+describe('a bar for an easier level', () => {
+  const busy = line('E1 E1 G♯1 A1 B1 B1 C♯2 D♯2');
+  const asked = request('| E |', { feel: 'soul-backbeat', level: 1 });
+
+  it('keeps its notes on strong beats', () => {
+    const [nearest] = nearestBars(asked, busy, 0);
+    const at = (tick: number) => nearest?.find(({ start }) => start === tick)?.pitch;
+    expect(at(0)).toEqual(busy[0]?.[0]?.pitch);
+    expect(at(1920)).toEqual(busy[0]?.[4]?.pitch);
+    expect(nearest?.length).toBeGreaterThan(2);
+  });
+});
+
+describe('the distance of two lines', () => {
+  const asked = request('| C | C |', { feel: 'soul-backbeat', level: 3 });
+  const tune = line('C2 . E2 . G2 . E2 . | C2 . . . G1 . . .');
+
+  it('is nothing for the same line and grows with what is given up', () => {
+    expect(lineDistance(asked, tune, tune).whole).toBe(0);
+    const thinned = line('C2 . . . G2 . . . | C2 . . . G1 . . .');
+    const turned = line('C2 . . . G1 . . . | C2 . . . G1 . . .');
+    expect(lineDistance(asked, tune, thinned)).toMatchObject({ strongBeats: 0, rhythm: 0.25 });
+    expect(lineDistance(asked, tune, turned).contour).toBeGreaterThan(
+      lineDistance(asked, tune, thinned).contour,
+    );
+    expect(lineDistance(asked, tune, turned).strongBeats).toBe(0.25 / 2);
+    expect(pitches(thinned[0])).toEqual([36, 43]);
+  });
+});
