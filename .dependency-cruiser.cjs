@@ -21,6 +21,18 @@ const rows = [
   ],
   ['core/shelf', ['core/base', 'core/theory', 'core/feel', 'core/line', 'core/lesson']],
   ['core/students', ['core/base', 'core/theory', 'core/fretboard', 'core/feel', 'core/line', 'core/lesson']],
+  [
+    'core/series',
+    [
+      'core/base',
+      'core/theory',
+      'core/fretboard',
+      'core/feel',
+      'core/line',
+      'core/lesson',
+      'core/students',
+    ],
+  ],
   ['core/versions', ['core/base', 'core/theory', 'core/chart', 'core/lesson']],
   ['core/playing', ['core/base', 'core/feel', 'core/lesson']],
   ['core/practising', ['core/base', 'core/lesson', 'core/playing']],

@@ -24,6 +24,8 @@ export const REGISTER_LIMITS = {
   members: 200,
   /** Lessons in a series. */
   weeks: 200,
+  /** Things of which the teacher says whether a lesson showed them. */
+  marks: 200,
 } as const;
 
 const id = z.string().check(z.minLength(1), z.maxLength(600));
@@ -62,7 +64,31 @@ const classSchema = z.object({
   members: z.array(id).check(z.maxLength(REGISTER_LIMITS.members), z.refine(uniqueTexts, 'a student twice')),
 });
 
-const entrySchema = z.discriminatedUnion('kind', [studentSchema, classSchema]);
+/** What a lesson can show for the first time. */
+export const THING_KINDS = ['technique', 'degree', 'key', 'position', 'feel'] as const;
+export type ThingKind = (typeof THING_KINDS)[number];
+
+const markSchema = z.object({
+  kind: z.enum(THING_KINDS),
+  name: z.string().check(z.minLength(1), z.maxLength(100)),
+  shown: z.boolean(),
+});
+
+const weekSchema = z.object({
+  lesson: id,
+  version: z.nullable(id),
+  title,
+  marks: z.array(markSchema).check(z.maxLength(REGISTER_LIMITS.marks)),
+});
+
+const seriesSchema = z.object({
+  ...head,
+  kind: z.literal('series'),
+  of: z.nullable(id),
+  weeks: z.array(weekSchema).check(z.maxLength(REGISTER_LIMITS.weeks)),
+});
+
+const entrySchema = z.discriminatedUnion('kind', [studentSchema, classSchema, seriesSchema]);
 
 /** A lesson, or a version of it, as it was given to a student. */
 export interface Given {
@@ -107,7 +133,42 @@ export interface SchoolClass {
   readonly members: readonly string[];
 }
 
-export type Entry = Student | SchoolClass;
+/** One thing that a student was or was not shown. */
+export interface Thing {
+  readonly kind: ThingKind;
+  /**
+   * A technique by its name, a degree as the sheet writes it, a key in letters (`B♭ major`), the fret under the first
+   * finger in digits, or the id of a feel.
+   */
+  readonly name: string;
+}
+
+/** What the teacher says of a thing in a lesson, against what its notes tell. */
+export interface ThingMark extends Thing {
+  readonly shown: boolean;
+}
+
+/** A lesson, or a version of it, in its place in a term. */
+export interface Week {
+  readonly lesson: string;
+  readonly version: string | null;
+  /** What it was called when it was put there. */
+  readonly title: string;
+  readonly marks: readonly ThingMark[];
+}
+
+/** The lessons of a term in their order. */
+export interface Series {
+  readonly version: typeof REGISTER_VERSION;
+  readonly kind: 'series';
+  readonly id: string;
+  readonly name: string;
+  /** Id of the student or class that it is for; null for nobody in particular. */
+  readonly of: string | null;
+  readonly weeks: readonly Week[];
+}
+
+export type Entry = Student | SchoolClass | Series;
 
 /** Why a value is no entry; each reason has its sentence in {@link describeEntryProblem}. */
 export type EntryProblem =
@@ -155,4 +216,13 @@ export const newClass = (classId: string, className: string): SchoolClass => ({
   id: classId,
   name: className,
   members: [],
+});
+
+export const newSeries = (seriesId: string, seriesName: string, of: string | null): Series => ({
+  version: REGISTER_VERSION,
+  kind: 'series',
+  id: seriesId,
+  name: seriesName,
+  of,
+  weeks: [],
 });

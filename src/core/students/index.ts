@@ -3,10 +3,17 @@ export {
   type Entry,
   type Given,
   newClass,
+  newSeries,
   newStudent,
   REGISTER_LIMITS,
   readEntry,
+  type Series,
   type Student,
+  THING_KINDS,
+  type Thing,
+  type ThingKind,
+  type ThingMark,
+  type Week,
 } from './entry';
 export { forgetStudent, names } from './forget';
 export { giveLesson, lessonFor, setGiven, takeBack, toMend } from './given';

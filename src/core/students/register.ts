@@ -27,8 +27,10 @@ export function setMember(group: SchoolClass, student: string, isMember: boolean
 }
 
 /** An entry after another one was deleted: nothing in it leads there any more. */
-export const withoutEntry = (entry: Entry, gone: string): Entry =>
-  entry.kind === 'class' ? setMember(entry, gone, false) : entry;
+export function withoutEntry(entry: Entry, gone: string): Entry {
+  if (entry.kind === 'class') return setMember(entry, gone, false);
+  return entry.kind === 'series' && entry.of === gone ? { ...entry, of: null } : entry;
+}
 
 const OTHER = ' (from the file)';
 
