@@ -1,7 +1,8 @@
 import { join } from 'node:path';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
-import { alias, buildOptions } from './build/alone.ts';
+import { buildOptions } from './build/alone.ts';
+import { lodashFunctions } from './build/lodash.ts';
 import { thirdPartyNotices } from './build/notices.ts';
 import { offline } from './build/offline.ts';
 import { practicePage } from './build/practice-page.ts';
@@ -12,8 +13,7 @@ const sounding = ['tests/browser/{play*,practice}.test.ts'];
 
 export default defineConfig({
   base: './',
-  plugins: [react(), securityPolicy(), thirdPartyNotices(), practicePage(), offline()],
-  resolve: { alias },
+  plugins: [lodashFunctions(), react(), securityPolicy(), thirdPartyNotices(), practicePage(), offline()],
   worker: { format: 'es' },
   build: {
     ...buildOptions,

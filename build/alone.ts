@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { type BuildOptions, build, type ConfigEnv, type Plugin, type Rolldown, type UserConfig } from 'vite';
+import { lodashFunctions } from './lodash.ts';
 
 const PROJECT = join(import.meta.dirname, '..');
 
@@ -14,12 +15,6 @@ export const buildOptions = {
     output: { codeSplitting: { groups: [{ name: 'first', test: /src\/app\/index\.tsx$/ }] } },
   },
 } satisfies BuildOptions;
-
-/**
- * chord-symbol takes eleven functions of lodash, whose modules weigh 9 kB in what the page first loads; those of the
- * same names in es-toolkit/compat are held by their makers to lodash's own tests and weigh a third of that.
- */
-export const alias = [{ find: /^lodash\/(\w+)$/, replacement: 'es-toolkit/compat/$1' }];
 
 /** The app itself, and not another page that is built with these settings. */
 export const isApp = ({ root }: UserConfig, { command }: ConfigEnv): boolean =>
@@ -55,8 +50,7 @@ export async function buildAlone(
     root: PROJECT,
     logLevel: 'warn',
     publicDir: false,
-    plugins: [...plugins, collectModules],
-    resolve: { alias },
+    plugins: [lodashFunctions(), ...plugins, collectModules],
     worker: { format: 'iife' },
     build: {
       ...buildOptions,

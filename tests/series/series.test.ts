@@ -1,11 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { SAMPLE_TITLES, sampleLesson, transposeLesson } from '../../src/core/lesson';
+import {
+  parseLesson,
+  printLesson,
+  SAMPLE_TITLES,
+  sampleLesson,
+  transposeLesson,
+} from '../../src/core/lesson';
 import { LEVELS, levelLimits, TECHNIQUE_ROWS, TECHNIQUES } from '../../src/core/line';
 import {
   addWeek,
   isShown,
   type LessonShown,
+  lessonFrom,
   markThing,
   moveWeek,
   proposals,
@@ -257,5 +264,39 @@ describe('a series', () => {
     expect(thingName(key('B♭ major'), 'german')).toBe('B major');
     expect(thingName(position('5'), 'letters')).toBe('position V');
     expect(thingName(feel('one-drop'), 'letters')).toBe('One drop');
+  });
+});
+
+describe('a lesson that starts from a proposal', () => {
+  const last = composedLesson('last', { level: 3, feel: 'rocksteady' });
+  const line = (lesson: typeof last) => lesson.pieces.find((piece) => piece.kind === 'line');
+  const started = (thing: Thing) => lessonFrom(last, { kind: 'new', thing, since: null }, 'next');
+
+  it('is for the same hand, level and feel, asks for the new thing, and leaves the tune to the teacher', () => {
+    const lesson = started(technique('octave'));
+    expect(line(lesson)).toMatchObject({
+      feel: 'rocksteady',
+      level: 3,
+      chartText: '',
+      hand: line(last)?.hand,
+    });
+    expect(line(lesson)?.techniques).toContain('octave');
+    expect(line(lesson)?.aims).toEqual([{ where: { kind: 'line' }, wanted: ['octave'] }]);
+    expect(line(started(key('E♭ major')))?.key).toEqual({
+      tonic: { letter: 'E', alteration: -1 },
+      mode: 'major',
+    });
+    expect(line(started(position('5')))?.aims).toEqual([{ where: { kind: 'line' }, position: 5 }]);
+    expect(line(started(feel('one-drop')))?.feel).toBe('one-drop');
+    expect(line(lessonFrom(last, { kind: 'level', level: 4 }, 'next'))?.level).toBe(4);
+  });
+
+  it('can be kept and read again', () => {
+    fc.assert(
+      fc.property(anyThing, (thing) => {
+        const lesson = started(thing);
+        expect(parseLesson(printLesson(lesson))).toEqual({ ok: true, value: lesson });
+      }),
+    );
   });
 });

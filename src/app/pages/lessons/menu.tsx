@@ -9,6 +9,8 @@ const SHELF = laterPart('The shelf', async () => (await import('./shelf')).Shelf
 
 const STUDENTS = laterPart('The students', async () => (await import('../students')).Students);
 
+const SERIES = laterPart('The series', async () => (await import('../series')).SeriesOfLessons);
+
 const CAN_BE_TRUSTED: Record<Persistence, string | null> = {
   granted: 'The browser has agreed to keep them until you remove them.',
   'not granted':
@@ -57,6 +59,7 @@ export function LessonsMenu() {
           onChoose: () => setOver(SHELF),
         },
         { label: 'Students', onChoose: () => setOver(STUDENTS) },
+        { label: 'Series', onChoose: () => setOver(SERIES) },
       ],
     },
     {

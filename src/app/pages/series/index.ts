@@ -1,0 +1,1 @@
+export { SeriesOfLessons } from './series';
