@@ -23,15 +23,7 @@ const rows = [
   ['core/students', ['core/base', 'core/theory', 'core/fretboard', 'core/feel', 'core/line', 'core/lesson']],
   [
     'core/series',
-    [
-      'core/base',
-      'core/theory',
-      'core/fretboard',
-      'core/feel',
-      'core/line',
-      'core/lesson',
-      'core/students',
-    ],
+    ['core/base', 'core/theory', 'core/fretboard', 'core/feel', 'core/line', 'core/lesson', 'core/students'],
   ],
   ['core/versions', ['core/base', 'core/theory', 'core/chart', 'core/lesson']],
   ['core/playing', ['core/base', 'core/feel', 'core/lesson']],
