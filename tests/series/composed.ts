@@ -11,7 +11,7 @@ interface Wish {
   readonly without?: readonly Technique[];
 }
 
-export const CHART = '| C | Am | F | G |\n| C | Am | Dm G | C |';
+const CHART = '| C | Am | F | G |\n| C | Am | Dm G | C |';
 
 /** A lesson with a composed line; its id is its seed. */
 export function composedLesson(id: string, wish: Wish = {}): Lesson {

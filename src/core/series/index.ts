@@ -1,7 +1,7 @@
-export { type Likeness, likenessOf, likenessWords, nearestLines, type Sketch, sketchOf } from './likeness';
+export { likenessOf, likenessWords, nearestLines, type Sketch, sketchOf } from './likeness';
 export { type Outcome, type Proposal, proposals } from './next';
-export { type Difficulty, type LessonShown, shownBy, thingKey } from './shown';
+export { type LessonShown, shownBy, thingKey } from './shown';
 export { lessonFrom } from './start';
-export { type Cell, isShown, type ReadWeek, type SeriesRow, seriesTable } from './table';
+export { isShown, type ReadWeek, type SeriesRow, seriesTable } from './table';
 export { addWeek, markThing, moveWeek, removeWeek } from './weeks';
 export { CELL_WORDS, KIND_WORDS, proposalWords, thingName } from './words';

@@ -30,7 +30,7 @@ const RUN = 6;
 const LEAST_MOVED = 3;
 
 /** See `tests/series`: two lines composed with different seeds hardly ever share so much, copies with a few bars changed do. */
-export const TOO_CLOSE = 0.6;
+const TOO_CLOSE = 0.6;
 
 /** What is compared of a sheet. */
 function sketchOfSheet({ bars }: LineSheet): Sketch {

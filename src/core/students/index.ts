@@ -12,7 +12,6 @@ export {
   THING_KINDS,
   type Thing,
   type ThingKind,
-  type ThingMark,
   type Week,
 } from './entry';
 export { forgetStudent, names } from './forget';
