@@ -233,6 +233,23 @@ describe('saving', () => {
     expect(editor().saving).toEqual({ kind: 'saved' });
   });
 
+  test.each([0, 3, 9])(
+    'begins again also where what *Undo* takes back was being kept, and %i openings are refused',
+    async (refusals) => {
+      const { open, pass, settle, state, clearUnderWay, stored } = atHand();
+      const { notes, editor, lesson } = await open();
+      notes('Stays');
+      await pass(1400);
+      expect(stored()).toEqual([lesson()]);
+      state.mood = 'ends no transaction';
+      await pass(200);
+      await clearUnderWay(settle, refusals);
+      await pass(20_000);
+      expect(stored()).toEqual([lesson()]);
+      expect(editor().saving).toEqual({ kind: 'saved' });
+    },
+  );
+
   test('of an untouched sample is not needed, also after the data were cleared', async () => {
     const { open, pass, clear, stored } = atHand();
     await open();

@@ -40,7 +40,7 @@ export function handClock() {
 }
 
 /** How a device's storage behaves. */
-type Mood = 'works' | 'opens never' | 'ends no transaction' | 'is full' | 'is newer' | 'refuses';
+type Mood = 'works' | 'opens never' | 'ends no transaction' | 'aborts' | 'is full' | 'is newer' | 'refuses';
 
 const FAULTS: Partial<Record<Mood, string>> = {
   'is newer': 'VersionError',
@@ -55,7 +55,7 @@ export function device() {
   const states = new Map<string, unknown>();
   const histories = new Map<string, unknown>();
   const unreadable = new Set<string>();
-  const state: { mood: Mood; opened: number } = { mood: 'works', opened: 0 };
+  const state: { mood: Mood; opened: number; refusals: number } = { mood: 'works', opened: 0, refusals: 0 };
   const losses = new Set<() => void>();
   const closings = new Set<() => void>();
   const heldUp: (() => void)[] = [];
@@ -72,6 +72,7 @@ export function device() {
   /** Runs a transaction: work on it is done only when it ends. */
   const transact = async <Value>(work: () => Value, writing = false): Promise<Value> => {
     if (state.mood === 'ends no transaction') await holdUp();
+    if (state.mood === 'aborts') throw new DOMException('', 'AbortError');
     if (writing && state.mood === 'is full') throw new DOMException('', 'QuotaExceededError');
     return work();
   };
@@ -80,6 +81,10 @@ export function device() {
     if (state.mood === 'opens never') await holdUp();
     const fault = FAULTS[state.mood];
     if (fault !== undefined) throw new DOMException('', fault);
+    if (state.refusals > 0) {
+      state.refusals -= 1;
+      throw new DOMException('The connection was closed.', 'AbortError');
+    }
     state.opened += 1;
     let closed = false;
     closings.add(() => {
@@ -189,6 +194,21 @@ export function device() {
       for (const store of [records, settings, facts, states, histories]) store.clear();
       const told = [...losses];
       losses.clear();
+      for (const lose of told) lose();
+    },
+    /**
+     * The person clears the site's data while the page is at work on them: what is under way is aborted, so many
+     * openings are refused, and only then are those told who had the database open.
+     */
+    async clearUnderWay(settle: () => Promise<void>, refusals: number): Promise<void> {
+      for (const store of [records, settings, facts, states, histories]) store.clear();
+      const told = [...losses];
+      losses.clear();
+      for (const close of closings) close();
+      state.mood = 'works';
+      state.refusals = refusals;
+      for (const resolve of heldUp.splice(0)) resolve();
+      await settle();
       for (const lose of told) lose();
     },
     /** Another window on the device; `deaf` ones hear no other. */

@@ -266,6 +266,42 @@ describe('a storage that refuses', () => {
     expect(state.opened).toBe(2);
   });
 
+  test.each([0, 3])(
+    'because it was cleared while it was at work is opened again, though it refuses %i times',
+    async (refusals) => {
+      const { storage, clearUnderWay, state, settle, pass, records } = atHand();
+      const news: unknown[] = [];
+      storage.watch((each) => news.push(each));
+      await storage.save(LESSON, null, 1);
+      state.mood = 'ends no transaction';
+      const late = storage.writeHistory(LESSON.id, 'steps');
+      await settle();
+      await clearUnderWay(settle, refusals);
+      await pass(2000);
+      expect(await late).toMatchObject({ ok: true });
+      expect(records.size).toBe(0);
+      expect(news).toContainEqual({ kind: 'lost' });
+    },
+  );
+
+  test('because nothing can be done with its database any more is left alone after some time', async () => {
+    const { storage, state, pass } = atHand();
+    await storage.save(LESSON, null, 1);
+    state.mood = 'aborts';
+    const news: unknown[] = [];
+    storage.watch((each) => news.push(each));
+    const late = storage.save(called('Later'), null, 2);
+    await pass(2000);
+    expect(await late).toMatchObject({ ok: false });
+    const { opened } = state;
+    await pass(60_000);
+    expect(state.opened).toBe(opened);
+    expect(news).toEqual([]);
+    state.mood = 'works';
+    expect(await storage.load(LESSON.id)).toMatchObject({ ok: true });
+    expect(news).toEqual([{ kind: 'lost' }]);
+  });
+
   test('and without a word about it, as well', async () => {
     const { storage, closeUnawares, state } = atHand();
     await storage.save(LESSON, null, 1);

@@ -1,13 +1,19 @@
 import { failure, type Result, success } from '../../core/base';
 import type { Clock } from '../clock';
 import type { Database } from './database';
-import { describeStorageFault, isClosed, SILENT } from './faults';
+import { describeStorageFault, isGone, SILENT } from './faults';
 
 /** How long the storage may take over one thing, in milliseconds; then the page goes on without it. */
 export const PATIENCE = 3000;
 
 /** Time before a silent storage is tried again, in milliseconds; what is asked meanwhile fails at once. */
 const BETWEEN_TRIES = 5000;
+
+/**
+ * Waits before a database that went away is opened again, in milliseconds: while the site's data are being cleared, the
+ * browser refuses to.
+ */
+const WAITS = [0, 100, 300, 900];
 
 export type Attempt<Kept = Database> = <Value>(
   work: (database: Kept) => Promise<Value>,
@@ -38,21 +44,26 @@ export function createAttempts<Kept extends { close(): void }>({
   silent = SILENT,
 }: Surroundings<Kept>): Attempt<Kept> {
   let opened: Promise<Kept> | null = null;
+  /** Whether a database was ever open here. */
+  let had = false;
+  /** A database went away, and none has answered since. */
+  let went = false;
   /** When the storage was found silent; null while it answers. */
   let silentSince: number | null = null;
 
-  const letGo = (): void => {
-    opened?.then(
+  /** Lets a database go, unless another has taken its place. */
+  const letGo = (opening = opened): void => {
+    opening?.then(
       (database) => database.close(),
       () => {},
     );
-    opened = null;
+    if (opened === opening) opened = null;
   };
 
   const database = (): Promise<Kept> => {
     const opening = open(() => {
-      if (opened !== opening) return;
-      opened = null;
+      if (opened === opening) opened = null;
+      // Told whatever is at hand by now: who met it first may have had something else to do.
       onLost();
     });
     return opening;
@@ -64,17 +75,28 @@ export function createAttempts<Kept extends { close(): void }>({
     onBack();
   };
 
-  /** A database that was closed under the page is opened once more. */
-  const perform = async <Value>(work: (database: Kept) => Promise<Value>): Promise<Value> => {
-    const wasOpen = opened !== null;
+  /** A database that goes away under the hands is opened again. */
+  const perform = async <Value>(work: (database: Kept) => Promise<Value>, tries = 0): Promise<Value> => {
     opened ??= database();
+    const opening = opened;
     try {
-      return await work(await opened);
+      const kept = await opening;
+      had = true;
+      const value = await work(kept);
+      if (went) {
+        went = false;
+        onLost();
+      }
+      return value;
     } catch (fault) {
-      letGo();
-      if (!wasOpen || !isClosed(fault)) throw fault;
-      opened = database();
-      return work(await opened);
+      const gone = had && isGone(fault);
+      // One that was let go before has been told of, or has only been silent.
+      if (gone && opened === opening) went = true;
+      letGo(opening);
+      const wait = WAITS[tries];
+      if (!gone || wait === undefined) throw fault;
+      if (wait > 0) await new Promise<void>((resolve) => clock.after(wait, resolve));
+      return perform(work, tries + 1);
     }
   };
 

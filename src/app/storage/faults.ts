@@ -25,5 +25,5 @@ export function describeStorageFault(fault: unknown): string {
   }
 }
 
-/** Whether a database was closed under the hands of whoever was using it: then it is worth opening again. */
-export const isClosed = (fault: unknown): boolean => nameOf(fault) === 'InvalidStateError';
+/** Whether a database was closed or cleared under the hands of whoever was using it: then it is worth opening again. */
+export const isGone = (fault: unknown): boolean => /^(InvalidState|Abort|Unknown)Error$/.test(nameOf(fault));

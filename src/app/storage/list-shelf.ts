@@ -1,7 +1,7 @@
 import { type Result, success } from '../../core/base';
 import type { OnShelf } from '../../core/shelf';
 import type { Attempt } from './attempts';
-import { isClosed } from './faults';
+import { isOfDatabase } from './record-fault';
 import { inOrder, isOfNewer, type ListedLesson, listedLesson, readFacts } from './records';
 
 /** Lessons whose facts are made anew and written at once: what is done stays done when the page is closed. */
@@ -37,7 +37,7 @@ export async function listShelf(attempt: Attempt): Promise<Result<readonly Liste
     const read = await attempt(async (database) => {
       // One record that the browser itself cannot read takes none of the others along.
       const record = await database.read(id).catch((fault: unknown) => {
-        if (isClosed(fault)) throw fault;
+        if (isOfDatabase(fault)) throw fault;
         return null;
       });
       return record === undefined ? null : { lesson: listedLesson(id, record), lasting: !isOfNewer(record) };

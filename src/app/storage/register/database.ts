@@ -1,4 +1,5 @@
 import { type DBSchema, type IDBPObjectStore, openDB } from 'idb';
+import { isOfDatabase } from '../record-fault';
 
 /** What is stored is not trusted to have the shape it was stored with. */
 export interface StoredEntry {
@@ -37,7 +38,13 @@ async function recordsIn(store: EntryStore): Promise<ReadonlyMap<string, unknown
   const keys = await store.getAllKeys();
   return new Map(
     await Promise.all(
-      keys.map(async (key) => [key, (await store.get(key).catch(() => null)) ?? null] as const),
+      keys.map(async (key) => {
+        const record = await store.get(key).catch((fault: unknown) => {
+          if (isOfDatabase(fault)) throw fault;
+          return null;
+        });
+        return [key, record ?? null] as const;
+      }),
     ),
   );
 }
