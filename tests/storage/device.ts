@@ -225,12 +225,12 @@ export function device() {
         open,
         clock,
         channel,
-        keeping: {
+        keeping: async () => ({
           ask: () => {
             keeping.asked += 1;
           },
           state: async () => keeping.state,
-        },
+        }),
         window: `window-${Math.random()}`,
       });
     },

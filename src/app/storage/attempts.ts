@@ -9,11 +9,11 @@ export const PATIENCE = 3000;
 /** Time before a silent storage is tried again, in milliseconds; what is asked meanwhile fails at once. */
 const BETWEEN_TRIES = 5000;
 
-/**
- * Waits before a database that went away is opened again, in milliseconds: while the site's data are being cleared, the
- * browser refuses to.
- */
-const WAITS = [0, 100, 300, 900];
+/** How often a database that went away is opened again: while the site's data are being cleared, the browser refuses to. */
+const AGAIN = 4;
+
+/** The wait before it, in milliseconds: none at first, 1400 in all. */
+const waitBefore = (time: number): number => 100 * time * time;
 
 export type Attempt<Kept = Database> = <Value>(
   work: (database: Kept) => Promise<Value>,
@@ -44,8 +44,6 @@ export function createAttempts<Kept extends { close(): void }>({
   silent = SILENT,
 }: Surroundings<Kept>): Attempt<Kept> {
   let opened: Promise<Kept> | null = null;
-  /** Whether a database was ever open here. */
-  let had = false;
   /** A database went away, and none has answered since. */
   let went = false;
   /** When the storage was found silent; null while it answers. */
@@ -80,22 +78,19 @@ export function createAttempts<Kept extends { close(): void }>({
     opened ??= database();
     const opening = opened;
     try {
-      const kept = await opening;
-      had = true;
-      const value = await work(kept);
+      const value = await work(await opening);
       if (went) {
         went = false;
         onLost();
       }
       return value;
     } catch (fault) {
-      const gone = had && isGone(fault);
+      const gone = isGone(fault);
       // One that was let go before has been told of, or has only been silent.
       if (gone && opened === opening) went = true;
       letGo(opening);
-      const wait = WAITS[tries];
-      if (!gone || wait === undefined) throw fault;
-      if (wait > 0) await new Promise<void>((resolve) => clock.after(wait, resolve));
+      if (!gone || tries === AGAIN) throw fault;
+      if (tries > 0) await new Promise<void>((resolve) => clock.after(waitBefore(tries), resolve));
       return perform(work, tries + 1);
     }
   };

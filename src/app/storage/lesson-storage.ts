@@ -6,7 +6,7 @@ import { chanceName } from './chance-name';
 import { type Database, openDatabase, type Removed } from './database';
 import { type Channel, type News, openChannel, type Told } from './news';
 import type { PastStorage } from './past';
-import { browserKeeping, type Keeping, type Persistence } from './persistence';
+import type { Keeping, Persistence } from './persistence';
 import {
   documentOf,
   type FoundLesson,
@@ -69,7 +69,8 @@ export interface Surroundings {
   readonly open: (onLost: () => void) => Promise<Database>;
   readonly clock: Clock;
   readonly channel: Channel;
-  readonly keeping: Keeping;
+  /** Fetched when the browser is first asked for it. */
+  readonly keeping: () => Promise<Keeping>;
   /** A name that no other window has. */
   readonly window: string;
 }
@@ -151,7 +152,10 @@ export function createLessonStorage({ open, clock, channel, keeping, window }: S
       if (!done.ok) return failure({ kind: 'failed', sentence: done.problem });
       if (done.value !== null) return failure(done.value);
       tell({ kind: 'saved', id, revision });
-      keeping.ask();
+      keeping().then(
+        (promise) => promise.ask(),
+        () => {},
+      );
       return success(revision);
     },
     async remove(id) {
@@ -189,7 +193,11 @@ export function createLessonStorage({ open, clock, channel, keeping, window }: S
       const done = await attempt((database) => database.writeSetting(LAST_OPENED, name));
       return done.ok ? success(null) : done;
     },
-    persistence: keeping.state,
+    persistence: () =>
+      keeping().then(
+        (promise) => promise.state(),
+        () => 'unknown',
+      ),
     watch: (listener) => {
       listeners.add(listener);
       return () => listeners.delete(listener);
@@ -203,6 +211,6 @@ export const openStorage = (name = 'ground-bass'): LessonStorage =>
     open: (onLost) => openDatabase(name, onLost),
     clock: pageClock,
     channel: openChannel(name),
-    keeping: browserKeeping(),
+    keeping: async () => (await import('./behind')).browserKeeping(),
     window: chanceName(),
   });

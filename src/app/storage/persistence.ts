@@ -39,10 +39,14 @@ export function createKeeping(manager: Manager | null): Keeping {
   };
 }
 
-/** A page that is not served safely has no manager of its storage. */
-export const browserKeeping = (): Keeping =>
-  createKeeping(
+let own: Keeping | null = null;
+
+/** The one promise of this page. A page that is not served safely has no manager of its storage. */
+export function browserKeeping(): Keeping {
+  own ??= createKeeping(
     typeof navigator.storage?.persist === 'function' && typeof navigator.storage.persisted === 'function'
       ? navigator.storage
       : null,
   );
+  return own;
+}
