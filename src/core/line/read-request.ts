@@ -1,7 +1,8 @@
-import { barTicks, beatTicks, midiOf, pitchClassOf } from '../base';
+import { barTicks, beatTicks, midiOf, pitchClassOf, remembered } from '../base';
 import { type HarmonySpan, playOrder } from '../chart';
 import type { Chord } from '../theory';
 import { demandsOf } from './asked';
+import type { Demands } from './demands';
 import { mergedSpans, stretchOf } from './harmony';
 import { type LevelLimits, limitsIn } from './level';
 import type { LineModel } from './model';
@@ -52,6 +53,15 @@ export function modelOf(request: LineRequest): LineModel {
     placed += spans.length;
     return placed - spans.length;
   });
+  const whole = { low, high, onNeck: neck.onNeck };
+  const known = new Map<string, Demands>();
+  /** What is asked of a bar; without aims it depends on the beginnings of its chords alone. */
+  const demandsIn = (bar: number, begins: readonly (readonly number[])[]): Demands => {
+    const make = () => demandsOf(request, bar, begins, whole);
+    return request.aims?.length
+      ? make()
+      : remembered(known, begins.map((each) => each.join()).join(';'), make);
+  };
   return {
     request,
     order,
@@ -62,7 +72,7 @@ export function modelOf(request: LineRequest): LineModel {
       const begins = bar.spans.flatMap(({ harmony }) =>
         harmony.kind === 'chord' ? [beginningsOf(harmony.chord, limits)] : [],
       );
-      const demands = demandsOf(request, index, begins, { low, high, onNeck: neck.onNeck });
+      const demands = demandsIn(index, begins);
       const stretches = (merged[index] ?? []).map((span, place) => {
         const at = (places[index] ?? 0) + place;
         const near = NEAR.map((away) => chords[(at + away + 2 * chords.length) % chords.length] ?? null);

@@ -7,7 +7,6 @@ import {
   type Result,
   type SpelledName,
   type SpelledPitch,
-  staffStepOf,
   success,
 } from '../base';
 
@@ -116,4 +115,4 @@ export const nameOnly = (name: SpelledName): SpelledName => ({
 });
 
 /** Staff steps of a letter above C: C 0 … B 6. */
-export const stepOfName = (name: SpelledName): number => staffStepOf(inOctaveZero(name));
+export const stepOfName = ({ letter }: SpelledName): number => LETTERS.indexOf(letter);

@@ -74,8 +74,8 @@ export function beatsOf(seconds: readonly number[]): readonly number[] {
     if ((score[frame] ?? 0) >= (score[at] ?? 0)) at = frame;
   const beats: number[] = [];
   while (at >= 0) {
-    beats.unshift(at * FRAME);
+    beats.push(at * FRAME);
     at = before[at] ?? -1;
   }
-  return beats;
+  return beats.reverse();
 }

@@ -1,5 +1,6 @@
 import type { FoundMetre } from '../reading/found';
 import { metreTicks } from '../reading/metres';
+import { lastUpTo } from './last-up-to';
 import type { GridBar } from './quantise';
 import type { MidiEvent } from './read-file';
 
@@ -42,5 +43,5 @@ export function barsUpTo(
 export const barAt = (bars: readonly GridBar[], tick: number): number =>
   Math.max(
     0,
-    bars.findLastIndex(({ start }) => start <= tick + 1),
+    lastUpTo(bars, ({ start }) => start, tick + 1),
   );

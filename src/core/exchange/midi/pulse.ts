@@ -8,6 +8,8 @@ import type { MidiEvent, MidiRead } from './read-file';
 const FEWEST = 16;
 /** More are not listened to for it. */
 const MOST = 4000;
+/** Nor what is begun later than so many seconds after the first note: one stray note may stand hours behind the others. */
+const LONGEST = 900;
 /**
  * How much onsets must gather on the sixteenths or the triplets of a file, from 0 (anywhere) to 1 (all of them): a
  * player who is off by 40 ticks (20 ms at 120) still reaches 0.58 on sixteenths. Set by invented examples.
@@ -71,9 +73,9 @@ export function pulseOf(file: MidiRead, asked: string | null, remarks: Remarks):
   const [tempo = 120] = tempi;
   const secondsATick = 60 / tempo / TICKS_PER_QUARTER;
   const first = starts[0] ?? 0;
-  const beats = beatsOf(starts.map((tick) => (tick - first) * secondsATick)).map(
-    (seconds) => first + seconds / secondsATick,
-  );
+  const heard = starts.map((tick) => (tick - first) * secondsATick).filter((seconds) => seconds <= LONGEST);
+  if (heard.length < FEWEST) return { file, choice: null };
+  const beats = beatsOf(heard).map((seconds) => first + seconds / secondsATick);
   if (beats.length < 4) return { file, choice: null };
   const steps = beats.slice(1).map((beat, index) => (beat - (beats[index] ?? 0)) * secondsATick);
   const usual = [...steps].sort((one, other) => one - other)[Math.floor(steps.length / 2)] ?? 0.5;

@@ -10,6 +10,7 @@ import type { ScoreRead } from '../reading/score-read';
 import type { Wishes } from '../reading/wishes';
 import { chordChoices, chordsFrom } from './chords-of';
 import { barAt, barsUpTo } from './grid';
+import { lastUpTo } from './last-up-to';
 import { byBars, endChoices, endOf, lineAlone, spelled } from './line-of';
 import { pulseOf } from './pulse';
 import { GRIDS, type GridBar, type GridId, isGridId, latenessOf, quantise, swingOf } from './quantise';
@@ -185,6 +186,23 @@ interface Found {
   readonly title: string | null;
 }
 
+interface Placed {
+  /** In ticks. */
+  readonly at: number;
+}
+
+const placeOf = ({ at }: Placed): number => at;
+
+/** What stands in each bar; what stands before the first is left out. */
+function inTheirBars<Thing extends Placed>(
+  things: readonly Thing[],
+  bars: readonly GridBar[],
+): readonly (readonly Thing[])[] {
+  const lists = bars.map((): Thing[] => []);
+  for (const thing of things) lists[lastUpTo(bars, ({ start }) => start, thing.at + 1)]?.push(thing);
+  return lists;
+}
+
 function foundScore(
   { voice, end, grid, events, bars, title, chords, sections }: Found,
   remarks: Remarks,
@@ -220,12 +238,11 @@ function foundScore(
   const keys = signatures.map((key) => key ?? home);
   const chordAt = (bar: number, tick: number): Chord | null => {
     const at = (bars[bar]?.start ?? 0) + tick;
-    return (chords ?? []).findLast((each) => each.at <= at + 1)?.chord ?? null;
+    return chords?.[lastUpTo(chords, placeOf, at + 1)]?.chord ?? null;
   };
   const notes = spelled(lists, keys, chordAt);
-  const begins = bars.map(({ start }) => start);
-  const inBar = (at: number, bar: number): boolean =>
-    at >= (begins[bar] ?? 0) - 1 && at < (begins[bar + 1] ?? Number.POSITIVE_INFINITY) - 1;
+  const chordsByBar = inTheirBars(chords ?? [], bars);
+  const sectionsByBar = inTheirBars(sections, bars);
   const credits = events.flatMap((event) =>
     event.kind === 'text' && event.what === 'copyright' && event.text !== '' ? [event.text] : [],
   );
@@ -246,11 +263,9 @@ function foundScore(
         pickup: bar === 0 && next !== undefined && isUpbeat(length, metre, next),
         length,
         key: keys[bar] ?? null,
-        chords: (chords ?? [])
-          .filter(({ at }) => inBar(at, bar))
-          .map(({ at, chord }) => ({ at: Math.max(0, at - start), chord })),
+        chords: (chordsByBar[bar] ?? []).map(({ at, chord }) => ({ at: Math.max(0, at - start), chord })),
         notes: notes[bar] ?? [],
-        section: sections.find(({ at }) => inBar(at, bar))?.name ?? null,
+        section: sectionsByBar[bar]?.[0]?.name ?? null,
         repeatStart: false,
         repeatEnd: null,
         ending: null,

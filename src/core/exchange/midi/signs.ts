@@ -10,6 +10,7 @@ import {
   spellMidi,
 } from '../../theory';
 import type { FoundChord } from '../reading/found';
+import { lastUpTo } from './last-up-to';
 import type { GridBar } from './quantise';
 import type { MidiEvent, TextKind } from './read-file';
 import type { PlayedNote } from './voices';
@@ -29,7 +30,7 @@ const EARLY = 60;
 export function keysOf(events: readonly MidiEvent[], bars: readonly GridBar[]): readonly (Key | null)[] {
   const signatures = ofKind(events, 'key');
   return bars.map(({ start }) => {
-    const sign = signatures.findLast(({ at }) => at <= start + EARLY);
+    const sign = signatures[lastUpTo(signatures, ({ at }) => at, start + EARLY)];
     if (sign === undefined) return null;
     const mode = sign.minor ? 'minor' : 'major';
     return ALL_KEYS.find((key) => key.mode === mode && keySignature(key) === sign.fifths) ?? null;
@@ -38,12 +39,14 @@ export function keysOf(events: readonly MidiEvent[], bars: readonly GridBar[]): 
 
 /** The key that the chords and the notes tell, where the file has no signature. */
 export function keyByEar(chords: readonly (Chord | null)[], notes: readonly PlayedNote[]): Key | null {
+  const lengths = new Map<number, number>();
+  for (const { key, start, end } of notes) lengths.set(key, (lengths.get(key) ?? 0) + end - start);
   const guesses = findKey(
     chords.flatMap((chord) => (chord === null ? [] : [{ chord, weight: 1 }])),
     {
-      notes: notes.map(({ key, start, end }) => ({
+      notes: [...lengths].map(([key, weight]) => ({
         name: spellMidi(midiNumber(key), { key: C_MAJOR }),
-        weight: end - start,
+        weight,
       })),
     },
   );

@@ -113,6 +113,8 @@ function readingOf(notes: readonly SoundingNote[], from: number, to: number): Re
   const share: Share = (tone) => (weights[tone % 12] ?? 0) / total;
   let best: Reading | null = null;
   for (let root = 0; root < 12; root += 1) {
+    // Every kind begins with its root.
+    if (share(root) < HEARD) continue;
     for (const kind of KINDS) {
       const doubt = doubtOf(kind, root, share, lowest);
       if (doubt !== null && (best === null || doubt < best.doubt - 1e-9))

@@ -18,7 +18,9 @@ function isShared(heads: readonly string[], length: number): boolean {
   const stretches = Array.from({ length: Math.ceil(heads.length / length) }, (_, index) =>
     heads.slice(index * length, (index + 1) * length).join(' / '),
   );
-  const most = Math.max(0, ...stretches.map((one) => stretches.filter((other) => other === one).length));
+  const times = new Map<string, number>();
+  for (const each of stretches) times.set(each, (times.get(each) ?? 0) + 1);
+  const most = Math.max(0, ...times.values());
   return most * 2 >= stretches.length && (length === 1 || most > 1);
 }
 
