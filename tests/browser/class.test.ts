@@ -1,6 +1,7 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { lineComposed, openApp } from '../support/browser';
+import { printLesson, sampleLesson } from '../../src/core/lesson';
+import { lineComposed, type OpenOptions, type OpenPage, openApp } from '../support/browser';
 
 const lit = (page: Page): Locator => page.getByRole('status', { name: 'What is lit up' });
 
@@ -27,6 +28,7 @@ test('before a class, keys and a presenter’s remote light up what to listen fo
   await page.keyboard.press('PageUp');
   expect(await lit(page).textContent()).toBe(told.at(-1));
 
+  await page.getByText('In class', { exact: true }).click();
   await page.keyboard.press('h');
   await page.getByText('Hidden: listen').waitFor();
   expect(await page.getByRole('switch', { name: 'Everything hidden' }).getAttribute('aria-checked')).toBe(
@@ -39,5 +41,66 @@ test('before a class, keys and a presenter’s remote light up what to listen fo
   await page.getByRole('switch', { name: 'Keys' }).click();
   await page.keyboard.press('h');
   expect(await page.getByText('Hidden: listen').count()).toBe(0);
+  expectClean();
+});
+
+/** Opens the large view of the first sample's practice page. */
+async function openLarge(options: OpenOptions): Promise<OpenPage> {
+  const opened = await openApp({ ...options, path: 'practice.html' });
+  const { page } = opened;
+  await page.locator('input[type="file"]').setInputFiles({
+    name: 'week-4.lesson.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(printLesson(sampleLesson(1, 'week-4'))),
+  });
+  await page.getByRole('button', { name: 'Large view' }).click();
+  await page.locator('.show svg').first().waitFor();
+  return opened;
+}
+
+test('the large view says from how far it is read on which screen, and offers what is read from three metres', async () => {
+  const { page, expectClean } = await openLarge({ width: 1920, height: 1080 });
+  const told = page.getByText(/^Read from [\d.]+ m/);
+  // Two bars on a screen of 24 inches are read from three metres and farther.
+  await expect.poll(() => told.textContent()).toMatch(/^Read from (3|[4-9])(\.\d)? m$/);
+  await page.getByRole('switch', { name: 'Four bars' }).click();
+  await page.getByRole('switch', { name: 'Degrees' }).click();
+  await expect
+    .poll(() => told.textContent())
+    .toMatch(/^Read from [12](\.\d)? m: too small for three metres$/);
+  await told.click();
+  await page.getByRole('button', { name: /^Read it from three metres: with/ }).click();
+  await expect.poll(() => told.textContent()).toMatch(/^Read from (3|[4-9])(\.\d)? m$/);
+  // On the same pixels as a picture of 80 inches, four bars are read from there as well.
+  await page.getByRole('switch', { name: 'Four bars' }).click();
+  await page.getByRole('spinbutton', { name: 'Inches of the screen' }).fill('80');
+  await expect.poll(() => told.textContent()).toMatch(/^Read from (3|[4-9])(\.\d)? m$/);
+  expectClean();
+});
+
+test('on a telephone the words of the large view stand over the music, which stays whole and in its place', async () => {
+  const { page, expectClean } = await openLarge({ width: 844, height: 390, context: { hasTouch: true } });
+  const tab = () => page.locator('.show .fret').first().boundingBox();
+  const before = await tab();
+  await page.getByText('What is shown', { exact: true }).click();
+  await page.getByRole('switch', { name: 'Dark' }).click();
+  expect(await tab()).toEqual(before);
+  expect(await page.locator('.show').evaluate((view) => view.scrollHeight - view.clientHeight)).toBe(0);
+  for (const name of ['Four bars', 'Degrees', 'Neck']) await page.getByRole('switch', { name }).click();
+  // Escape folds the words; the view stays open.
+  await page.keyboard.press('Escape');
+  expect(await page.getByRole('switch', { name: 'Neck' }).count()).toBe(0);
+  await page.locator('.show .fretboard svg').waitFor();
+  const lowest = async () => {
+    const places = await page
+      .locator('.show .counting')
+      .evaluateAll((marks) => marks.map((mark) => mark.getBoundingClientRect().bottom));
+    const foot = await page.locator('.show__foot').boundingBox();
+    return (foot?.y ?? 0) - Math.max(...places);
+  };
+  // Both rows with their counting end above the foot.
+  await expect.poll(lowest).toBeGreaterThanOrEqual(0);
+  await page.keyboard.press('Escape');
+  await expect.poll(() => page.locator('.show').count()).toBe(0);
   expectClean();
 });

@@ -1,18 +1,23 @@
 import { describe, expect, test } from 'vitest';
+import { type Choices, largerWays, rowsOf, shownOf } from '../../src/app/pages/show/choices';
 import { nextLight, showKey } from '../../src/app/pages/show/keys';
+import { canBeReadAcross, layOutLarge } from '../../src/app/pages/show/large-layout';
 import { turnRows } from '../../src/app/pages/show/page-turn';
-import { silencesOf } from '../../src/app/pages/show/silence';
 import {
   DIGIT_HEIGHT,
-  largestSize,
-  minutesOfArc,
-  READABLE_SIZE,
-  type Size,
-  textSizesFor,
-} from '../../src/app/pages/show/sizes';
+  guessedInches,
+  inMetres,
+  isReadAcross,
+  pixelOf,
+  readFrom,
+} from '../../src/app/pages/show/reading';
+import { musicRoom } from '../../src/app/pages/show/room';
+import { silencesOf } from '../../src/app/pages/show/silence';
+import { largestSize, readableSize, type Size } from '../../src/app/pages/show/sizes';
 import { turnAt } from '../../src/app/pages/show/turn';
 import { deriveSheets, type Light, type LineSheet, lightsOf, sampleLesson } from '../../src/core/lesson';
 import { performanceOf } from '../../src/core/performance';
+import type { TextInk } from '../../src/score';
 import { engrave } from '../../src/score/engrave';
 
 describe('the rows of the large view', () => {
@@ -35,13 +40,24 @@ describe('the rows of the large view', () => {
 });
 
 describe('how large it is drawn', () => {
+  const DESK_MM = pixelOf(24, 1920, 1080);
+  const READABLE = readableSize(DESK_MM);
+
   test('what is read across the room is 20 minutes of arc high (ISO 9241-303, from memory) on 24 inches at 3 m', () => {
     // 1920 pixels are 531 mm, and 17.5 mm at 3 m cover 20 minutes of arc.
-    expect(READABLE_SIZE * DIGIT_HEIGHT * (531.3 / 1920)).toBeCloseTo(17.45, 1);
-    expect(minutesOfArc(READABLE_SIZE * DIGIT_HEIGHT)).toBeCloseTo(20, 6);
+    expect(DESK_MM).toBeCloseTo(531.3 / 1920, 4);
+    expect(READABLE * DIGIT_HEIGHT * DESK_MM).toBeCloseTo(17.45, 2);
+    // A tablet of ten inches has smaller pixels, so it takes more of them.
+    expect(readableSize(pixelOf(10.1, 1280, 800))).toBeCloseTo(142, 0);
   });
 
-  test('the digits come first, then the staff; height, the bars in a row and their size at its smallest are kept', () => {
+  test('a screen that is touched is taken for a tablet or telephone, another for one on a desk', () => {
+    expect(guessedInches(1280, 800, true)).toBe(10);
+    expect(guessedInches(390, 844, true)).toBe(6);
+    expect(guessedInches(1920, 1080, false)).toBe(24);
+  });
+
+  test('the digits come first, then the staff, then both; height, the bars in a row and their size at its smallest are kept', () => {
     const tryAt =
       (digitsAtMost: number) =>
       ({ staffSpace, digits }: Size) => ({
@@ -49,60 +65,111 @@ describe('how large it is drawn', () => {
         systems: digits > digitsAtMost ? 6 : 4,
         share: 1,
       });
-    expect(largestSize(tryAt(999), 1, 2000)).toEqual({ staffSpace: 44, digits: READABLE_SIZE });
-    expect(largestSize(tryAt(999), 2, 1500).digits).toBeCloseTo(READABLE_SIZE, 6);
-    expect(largestSize(tryAt(60), 1, 2000).digits).toBeCloseTo(60, -1);
-    expect(largestSize(tryAt(60), 1, 2000).digits).toBeLessThanOrEqual(60);
-    expect(largestSize(tryAt(999), 2, 10)).toEqual({ staffSpace: 8, digits: 12 });
+    const largest = (digitsAtMost: number, rows: number, room: number) =>
+      largestSize({ tryAt: tryAt(digitsAtMost), rows, room, asked: READABLE });
+    expect(largest(999, 1, 2000).digits).toBeGreaterThan(READABLE);
+    expect(largest(999, 2, 1500).digits).toBeCloseTo(READABLE, 6);
+    expect(largest(999, 2, 1500).staffSpace).toBeGreaterThan(READABLE / 4.5);
+    expect(largest(60, 1, 2000).digits).toBeCloseTo(60, -1);
+    expect(largest(60, 1, 2000).digits).toBeLessThanOrEqual(60);
+    expect(largest(999, 2, 10)).toEqual({ staffSpace: 6, digits: 9 });
   });
 
   const lines = [0, 1].flatMap((index) =>
     deriveSheets(sampleLesson(index, 'sample')).filter((sheet) => sheet.kind === 'line'),
   );
+  const EVERYTHING: Choices = {
+    ...{ staff: true, tab: true, degrees: true, counting: true, neck: false, four: false },
+    ...{ dark: false, hidden: false, answer: true, keys: true, inches: 24 },
+  };
 
-  /** The smallest fret, degree or count as it is drawn, in minutes of arc. */
-  function smallestRead(sheet: LineSheet, rows: 1 | 2, shown: { degrees: boolean; counting: boolean }) {
-    // Below 1920 × 1080 without the buttons.
-    const [width, room] = [1880, 980];
-    const at = (size: Size) =>
-      engrave(sheet, {
-        ...shown,
-        width,
-        staffSpace: size.staffSpace,
-        textSizes: textSizesFor(size),
-        fingers: false,
-        barsPerSystem: 2,
-        strictly: true,
-        measureNumbers: true,
-      }).systems;
-    const size = largestSize(
-      (tried) => {
-        const systems = at(tried);
-        return {
-          systems: systems.length,
-          height: Math.max(...systems.map(({ height }) => height)),
-          share: Math.min(...systems.map(({ scale }) => (scale * 10) / tried.staffSpace)),
-        };
-      },
-      rows,
+  /** From how far the music is read, in metres, on a screen that holds so many pixels below the foot's row. */
+  function metres(
+    sheet: LineSheet,
+    choices: Choices,
+    [width, height]: readonly [number, number],
+    foot: number,
+  ) {
+    const millimetres = pixelOf(choices.inches, width, height);
+    const room = musicRoom({ width: width - 16, height: height - 8 - foot }, choices.neck);
+    const { systems } = layOutLarge(engrave, sheet, {
+      shown: shownOf(choices),
+      rows: rowsOf(choices),
       room,
-    );
-    const sizes = at(size).flatMap(({ ink, scale }) =>
-      ink.flatMap((mark) =>
-        mark.kind === 'text' && ['fret', 'degree', 'counting'].includes(mark.role) ? [mark.size * scale] : [],
-      ),
-    );
-    return minutesOfArc(Math.min(...sizes) * DIGIT_HEIGHT);
+      millimetres,
+    });
+    return (readFrom(systems, { staff: choices.staff, neck: null, millimetres }).music ?? 0) / 1000;
   }
 
-  test('two bars with staff, tab, degrees and counting are read from 3 m; four are read as small print is', () => {
+  test('on a desk two bars with everything are read from 3 m, and four bars in tab; four with everything are not', () => {
     expect(lines.length).toBeGreaterThan(1);
     for (const sheet of lines) {
-      expect(smallestRead(sheet, 1, { degrees: true, counting: true })).toBeGreaterThanOrEqual(19.9);
-      expect(smallestRead(sheet, 2, { degrees: false, counting: false })).toBeGreaterThanOrEqual(16);
-      // What is read in passing needs 10 minutes at least (ISO 9241-3, from memory).
-      expect(smallestRead(sheet, 2, { degrees: true, counting: true })).toBeGreaterThanOrEqual(12);
+      const from = (change: Partial<Choices>) =>
+        metres(sheet, { ...EVERYTHING, ...change }, [1920, 1080], 110);
+      expect(from({})).toBeGreaterThanOrEqual(3.5);
+      expect(from({ four: true, staff: false, degrees: false })).toBeGreaterThanOrEqual(3);
+      expect(from({ four: true })).toBeLessThan(3);
     }
+  });
+
+  test('what is told to be read from 3 m without trying all sizes is what the largest size gives', () => {
+    const [sheet] = lines;
+    if (sheet === undefined) throw new Error('the samples have lines');
+    for (const change of [{}, { four: true }, { four: true, staff: false, degrees: false }, { neck: true }]) {
+      const choices = { ...EVERYTHING, ...change };
+      const told = canBeReadAcross(engrave, sheet, {
+        shown: shownOf(choices),
+        rows: rowsOf(choices),
+        room: musicRoom({ width: 1904, height: 962 }, choices.neck),
+        millimetres: DESK_MM,
+      });
+      expect(told).toBe(metres(sheet, choices, [1920, 1080], 110) >= 3);
+    }
+  });
+
+  test('on a tablet of ten inches two bars of tab are read from 3 m', () => {
+    for (const sheet of lines) {
+      const choices = { ...EVERYTHING, staff: false, degrees: false, counting: false, inches: 10 };
+      expect(metres(sheet, choices, [1280, 800], 52)).toBeGreaterThanOrEqual(3);
+    }
+  });
+
+  test('what is read is told by its smallest part, and never as farther than it is', () => {
+    const system = (size: number, scale = 1) => ({
+      scale,
+      ink: [
+        { kind: 'text', role: 'fret', size } as TextInk,
+        { kind: 'text', role: 'bar-number', size: 5 } as TextInk,
+      ],
+    });
+    // A digit of 14 mm covers 16 minutes of arc from 3 m.
+    const size = 14 / DIGIT_HEIGHT;
+    const { music } = readFrom([system(size), system(size * 2)], {
+      staff: false,
+      neck: null,
+      millimetres: 1,
+    });
+    expect(music).toBeCloseTo(3008, 0);
+    expect(readFrom([system(size, 0.5)], { staff: false, neck: null, millimetres: 1 }).music).toBeCloseTo(
+      1504,
+      0,
+    );
+    expect(readFrom([system(size)], { staff: true, neck: size / 2, millimetres: 1 })).toEqual({
+      music: expect.closeTo(3008, 0),
+      neck: expect.closeTo(1504, 0),
+    });
+    expect(inMetres(2380)).toBe('2.3 m');
+    expect(isReadAcross({ music: 3200, neck: 1500 })).toBe(false);
+    expect(isReadAcross({ music: 3200 })).toBe(true);
+  });
+
+  test('what is offered to be left out is there, one thing before several, and never staff and tab both', () => {
+    const ways = largerWays({ ...EVERYTHING, four: true, counting: false });
+    expect(ways[0]).toEqual({ change: { four: false }, words: ['with two bars'] });
+    expect(ways.map(({ words }) => words.length)).toEqual([...ways.map(({ words }) => words.length)].sort());
+    expect(ways.some(({ change }) => 'neck' in change || 'counting' in change)).toBe(false);
+    for (const { change } of ways) if (change.staff === false) expect(change.tab).toBe(true);
+    expect(largerWays({ ...EVERYTHING, staff: false, degrees: false, counting: false })).toEqual([]);
   });
 });
 

@@ -14,15 +14,15 @@ const ABOVE_PLATES = 11;
 /** Fret numbers stay clear of the plates on the lowest string. */
 const NUMBER_BASELINE = 27;
 const NUMBER_ROW = 32;
-const PLATE = { width: 26, height: 21 } as const;
-const PLATE_TEXT = 15;
+const PLATE_WIDTH = 26;
+/** Height of a plate and sizes of what is written; the second ones fill the room between the strings. */
+const USUAL = { plate: 21, plateText: 15, smallText: 13, positionText: 15 } as const;
+const LARGE = { plate: 25, plateText: 22, smallText: 18, positionText: 20 } as const;
 /** Left and right of a plate's text. */
 const PLATE_MARGIN = 5;
 const LEAST_MARGIN = 3;
 /** White between plates on neighbouring frets, the heavier rim of a root's included. */
 const PLATES_APART = 6;
-const SMALL_TEXT = 13;
-const POSITION_TEXT = 15;
 const NUT = 5;
 /** A hand covers four frets, one finger each. */
 const HAND = 4;
@@ -71,21 +71,23 @@ class Neck {
   private readonly left: number;
   private readonly scale: number;
   private readonly hasNext: boolean;
+  private readonly sizes: typeof USUAL | typeof LARGE;
 
   constructor(private readonly request: FretboardRequest) {
+    this.sizes = request.large === true ? LARGE : USUAL;
     const { instrument, noteNames, notes, position, nextPosition, width, steady = false } = request;
     const { first, last } = windowOf(request);
     this.first = first;
     this.last = last;
     const hasOpen = first === 1 || notes.some(({ fret }) => fret === 0);
     const names = instrument.openStrings.map((open) => formatNameIn(noteNames, open));
-    this.nameRoom = Math.max(NAME_ROOM, ...names.map((name) => textWidth(name, SMALL_TEXT) + 8));
+    this.nameRoom = Math.max(NAME_ROOM, ...names.map((name) => textWidth(name, this.sizes.smallText) + 8));
     this.left = SIDE + this.nameRoom + (hasOpen ? OPEN_ROOM : 0);
     this.hasNext = nextPosition != null && nextPosition !== position;
     this.top =
       (position === null && !this.hasNext && !steady
-        ? PLATE.height / 2 + 4
-        : POSITION_ROW + PLATE.height / 2) + (this.hasNext || steady ? POSITION_ROW : 0);
+        ? this.sizes.plate / 2 + 4
+        : POSITION_ROW + this.sizes.plate / 2) + (this.hasNext || steady ? POSITION_ROW : 0);
     this.bottom = this.top + (instrument.openStrings.length - 1) * STRING_SPACE;
     this.scale = (width - SIDE - this.left) / (this.distance(last) - this.distance(first - 1));
   }
@@ -100,7 +102,7 @@ class Neck {
   }
 
   private middle(fret: number): number {
-    if (fret === 0) return this.left - NUT - 4 - PLATE.width / 2;
+    if (fret === 0) return this.left - NUT - 4 - PLATE_WIDTH / 2;
     return (this.wire(fret - 1) + this.wire(fret)) / 2;
   }
 
@@ -151,7 +153,7 @@ class Neck {
           'string-name',
           formatNameIn(this.request.noteNames, open),
           SIDE + this.nameRoom / 2 - 2,
-          y + (SMALL_TEXT * CAPITAL_HEIGHT) / 2,
+          y + (this.sizes.smallText * CAPITAL_HEIGHT) / 2,
         ),
       ];
     });
@@ -160,11 +162,16 @@ class Neck {
   /** The hand over its four frets, in Roman numerals. */
   position(position: number | null, role: 'position' | 'next-position'): readonly (NeckLine | NeckText)[] {
     if (position === null || position > this.last) return [];
-    const y = role === 'next-position' ? POSITION_ROW - 9 : this.top - PLATE.height / 2 - ABOVE_PLATES;
+    const y = role === 'next-position' ? POSITION_ROW - 9 : this.top - this.sizes.plate / 2 - ABOVE_PLATES;
     const start = this.wire(Math.max(position, this.first) - 1) + 3;
     const end = this.wire(Math.min(position + HAND - 1, this.last)) - 3;
     const words = role === 'next-position' ? `then ${romanNumeral(position)}` : romanNumeral(position);
-    const text = this.text(role, words, (start + end) / 2, y + (POSITION_TEXT * CAPITAL_HEIGHT) / 2);
+    const text = this.text(
+      role,
+      words,
+      (start + end) / 2,
+      y + (this.sizes.positionText * CAPITAL_HEIGHT) / 2,
+    );
     const half = textWidth(words, text.size, text.bold) / 2 + 5;
     const line = (from: number, to: number): NeckLine => ({
       kind: 'line',
@@ -186,16 +193,16 @@ class Neck {
   plate(note: FretboardRequest['notes'][number]): NeckPlate {
     const { show, sounding } = this.request;
     const text = show === 'finger' ? String(note.finger ?? '') : note[show];
-    const words = textWidth(text, PLATE_TEXT, true);
-    const width = Math.min(Math.max(PLATE.width, words + 2 * PLATE_MARGIN), this.room(note.fret));
-    const size = PLATE_TEXT * Math.min(1, (width - 2 * LEAST_MARGIN) / Math.max(1, words));
+    const words = textWidth(text, this.sizes.plateText, true);
+    const width = Math.min(Math.max(PLATE_WIDTH, words + 2 * PLATE_MARGIN), this.room(note.fret));
+    const size = this.sizes.plateText * Math.min(1, (width - 2 * LEAST_MARGIN) / Math.max(1, words));
     return {
       kind: 'plate',
       text,
       x: this.middle(note.fret),
       y: this.y(note.string),
       width,
-      height: PLATE.height,
+      height: this.sizes.plate,
       size,
       root: note.degree === 'R' || note.degree === '8',
       sounding: sounding?.string === note.string && sounding.fret === note.fret,
@@ -204,7 +211,15 @@ class Neck {
 
   private text(role: NeckText['role'], text: string, x: number, y: number): NeckText {
     const large = role === 'position' || role === 'next-position';
-    return { kind: 'text', role, text, x, y, size: large ? POSITION_TEXT : SMALL_TEXT, bold: large };
+    return {
+      kind: 'text',
+      role,
+      text,
+      x,
+      y,
+      size: large ? this.sizes.positionText : this.sizes.smallText,
+      bold: large,
+    };
   }
 }
 

@@ -29,6 +29,8 @@ export interface FretboardRequest {
   readonly steady?: boolean;
   /** The note that sounds now. */
   readonly sounding?: Place | null;
+  /** What is written is as large as its place allows, to be read across a room once the picture is enlarged. */
+  readonly large?: boolean;
   /** Frets to show, both included, from 1; left out, as many as the notes and the hand need. */
   readonly frets?: { readonly first: number; readonly last: number };
   /** CSS pixels. */

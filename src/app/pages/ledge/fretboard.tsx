@@ -25,10 +25,15 @@ interface FretboardProps {
   readonly hand: HandSettings;
   /** Null on a page that hands out no pictures. */
   readonly onSave: SaveNeck | null;
+  /**
+   * Where it is given, the picture is drawn with large words and fills its place, to be read across a room; it is told
+   * the font size of the smallest word on a note, in CSS pixels.
+   */
+  readonly onLarge?: (size: number) => void;
 }
 
 /** The neck with the notes of one bar: the one that sounds, else the chosen one, else the first. */
-export function Fretboard({ sheet, hand, onSave }: FretboardProps) {
+export function Fretboard({ sheet, hand, onSave, onLarge }: FretboardProps) {
   const { playback, session } = useAtWork();
   const chosen = useEditor((state) => (state.pieceId === sheet.id ? state.bar : null));
   const heard = useStore(playback, (state) => (state.heard?.pieceId === sheet.id ? state.bar : null));
@@ -51,15 +56,23 @@ export function Fretboard({ sheet, hand, onSave }: FretboardProps) {
     if (picture === null) return null;
     // Under a thumb the strings have all the room, and no rows over them.
     const hand = thumb ? { position: null, nextPosition: null } : { steady: true };
-    return { ...picture, show, ...hand, width: thumb ? THUMB_WIDTH : Math.min(width, WIDEST) };
+    const own = thumb ? THUMB_WIDTH : Math.min(width, WIDEST);
+    const large = onLarge !== undefined;
+    return { ...picture, show, ...hand, large, width: large ? largeWidth(picture) : own };
   };
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: all that the picture is made of
   useLayoutEffect(() => {
     const picture = layoutNow(sounding);
     if (score.kind !== 'ready' || picture === null || width === 0) return;
-    holder.current?.replaceChildren(score.score.drawFretboard(picture));
-  }, [score, index, sheet, sounding, width, view, show, writing, thumb]);
+    const { drawFretboard, layoutFretboard } = score.score;
+    holder.current?.replaceChildren(drawFretboard(picture));
+    if (onLarge === undefined) return;
+    const { width: natural, height, marks } = layoutFretboard(picture);
+    const room = holder.current?.clientHeight ?? 0;
+    const sizes = marks.flatMap((mark) => (mark.kind === 'plate' ? [mark.size] : []));
+    if (sizes.length > 0) onLarge(Math.min(...sizes) * Math.min(width / natural, room / height));
+  }, [score, index, sheet, sounding, width, view, show, writing, thumb, onLarge]);
 
   const pencilled = {
     holder,
@@ -76,7 +89,7 @@ export function Fretboard({ sheet, hand, onSave }: FretboardProps) {
   };
   return (
     <section
-      className={`fretboard paper${writing ? ' fretboard--writing' : ''}`}
+      className={`fretboard paper${writing ? ' fretboard--writing' : ''}${onLarge === undefined ? '' : ' fretboard--large'}`}
       id="fretboard"
       aria-label="Fretboard"
       data-strings={sheet.instrument.openStrings.length}
@@ -103,6 +116,21 @@ export function Fretboard({ sheet, hand, onSave }: FretboardProps) {
       {writing && <Later part={PENCIL} given={pencilled} />}
     </section>
   );
+}
+
+/** What a fret and what stands before the first one take in the large picture, in its own units. */
+const LARGE = { fret: 44, before: 80 } as const;
+/** Frets of a picture that says nothing of them. */
+const USUAL_FRETS = 5;
+
+/** Own width of the large picture: as small as holds its frets, so that all in it is as large as can be. */
+function largeWidth({
+  frets,
+}: {
+  readonly frets?: { readonly first: number; readonly last: number };
+}): number {
+  const count = frets === undefined ? USUAL_FRETS : frets.last - frets.first + 1;
+  return LARGE.before + count * LARGE.fret;
 }
 
 /** How far the neck is shown while it is written on: everything a line at hand can reach, at least an octave. */

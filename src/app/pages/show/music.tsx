@@ -1,17 +1,14 @@
-import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Light, LineSheet } from '../../../core/lesson';
-import { straightened } from '../../../core/playing';
-import type { BarBox, ScoreLayout, ScoreOptions, SystemLayout } from '../../../score';
-import type { PlayPosition } from '../../../sound';
+import type { ScoreLayout } from '../../../score';
 import { useAtWork } from '../at-work';
-import { useWidth } from '../common';
-import { barToRead, countedBeat, useScore } from '../score';
+import { barToRead, useScore } from '../score';
+import type { Shown } from './choices';
+import { layOutLarge } from './large-layout';
 import { type TurnedRows, turnRows } from './page-turn';
-import { silencesOf } from './silence';
-import { largestSize, type Size, textSizesFor } from './sizes';
+import { type Room, useRoom } from './room';
+import { LargeSystem } from './system';
 import { sameTurn, type Turn, turnAt } from './turn';
-
-export type Shown = Pick<ScoreOptions, 'degrees' | 'counting' | 'parts'>;
 
 interface LargeMusicProps {
   readonly sheet: LineSheet;
@@ -28,15 +25,20 @@ interface LargeMusicProps {
   readonly turn: Turn | null;
   /** Whether the bars that are answered are seen. */
   readonly answer: boolean;
+  /** Of a CSS pixel on the screen. */
+  readonly millimetres: number;
+  /** Is told what is drawn. */
+  readonly onDrawn: (layout: ScoreLayout) => void;
 }
 
 /** Two bars, or two and the two that come next, as large as the room allows. */
 export function LargeMusic(given: LargeMusicProps) {
-  const { sheet, shown, rows, first, goesRound, hidden, light, turn, answer } = given;
+  const { sheet, shown, rows, first, goesRound, hidden, light, turn, answer, millimetres, onDrawn } = given;
   const holder = useRef<HTMLDivElement>(null);
-  const width = useWidth(holder);
-  const height = useRoom(holder);
-  const layout = useLargeLayout(sheet, shown, rows, width, height);
+  const layout = useLargeLayout(sheet, shown, rows, useRoom(holder), millimetres);
+  useEffect(() => {
+    if (layout !== null) onDrawn(layout);
+  }, [layout, onDrawn]);
   const turned = useTurnedRows(layout, rows, first, goesRound, sheet.id);
   return (
     <div className={`show__music${hidden ? ' show__music--hidden' : ''}`} ref={holder}>
@@ -67,54 +69,22 @@ export function LargeMusic(given: LargeMusicProps) {
   );
 }
 
-function useRoom(holder: React.RefObject<HTMLElement | null>): number {
-  const [height, setHeight] = useState(0);
-  useLayoutEffect(() => {
-    const watched = holder.current;
-    if (watched === null) return;
-    const observer = new ResizeObserver(() => setHeight(watched.clientHeight));
-    observer.observe(watched);
-    return () => observer.disconnect();
-  }, [holder]);
-  return height;
-}
-
-const BARS_IN_ROW = 2;
-/** A staff space in the drawing's own units. */
-const UNITS = 10;
-
 function useLargeLayout(
   sheet: LineSheet,
   shown: Shown,
-  rows: number,
-  width: number,
-  height: number,
+  rows: 1 | 2,
+  room: Room,
+  millimetres: number,
 ): ScoreLayout | null {
   const state = useScore();
   const score = state.kind === 'ready' ? state.score : null;
-  return useMemo(() => {
-    if (score === null || width === 0 || height === 0) return null;
-    const at = (size: Size): ScoreLayout =>
-      score.layoutScore(sheet, {
-        ...shown,
-        width,
-        staffSpace: size.staffSpace,
-        textSizes: textSizesFor(size),
-        fingers: false,
-        barsPerSystem: BARS_IN_ROW,
-        strictly: true,
-        measureNumbers: true,
-      });
-    const tried = (size: Size) => {
-      const { systems } = at(size);
-      return {
-        systems: systems.length,
-        height: Math.max(...systems.map((system) => system.height)),
-        share: Math.min(...systems.map(({ scale }) => (scale * UNITS) / size.staffSpace)),
-      };
-    };
-    return at(largestSize(tried, rows, height));
-  }, [score, sheet, shown, rows, width, height]);
+  return useMemo(
+    () =>
+      score === null || room.width === 0 || room.height === 0
+        ? null
+        : layOutLarge(score.layoutScore, sheet, { shown, rows, room, millimetres }),
+    [score, sheet, shown, rows, room, millimetres],
+  );
 }
 
 const systemOf = ({ systems }: ScoreLayout, bar: number): number =>
@@ -170,118 +140,4 @@ export function useTurn(pieceId: string): Turn | null {
     [playback, pieceId],
   );
   return turn;
-}
-
-interface DrawnSystemProps {
-  readonly layout: ScoreLayout;
-  readonly system: SystemLayout;
-  readonly sheet: LineSheet;
-}
-
-type LargeSystemProps = DrawnSystemProps & Pick<LargeMusicProps, 'light' | 'turn' | 'answer'>;
-
-function LargeSystem({ layout, system, sheet, light, turn, answer }: LargeSystemProps) {
-  const drawing = useRef<HTMLDivElement>(null);
-  const state = useScore();
-  useLayoutEffect(() => {
-    if (state.kind === 'ready')
-      drawing.current?.replaceChildren(state.score.drawSystem(layout, system.index));
-  }, [state, layout, system]);
-  return (
-    <div className="system show__system" style={{ height: system.height, width: system.width }}>
-      {system.bars.map((box) => (
-        <Silences
-          key={box.bar}
-          box={box}
-          system={system}
-          sheet={sheet}
-          lit={light?.kind === 'silence' && light.bars.includes(box.bar)}
-        />
-      ))}
-      <div className="system__drawing" ref={drawing} />
-      {system.bars.map(({ bar, x, width }) => {
-        const place = { left: x, width, height: system.height };
-        const answered = turn?.kind === 'answer' && turn.bars.includes(bar);
-        return (
-          <span key={bar} aria-hidden="true">
-            {light !== null && (
-              <span className={light.bars.includes(bar) ? 'show__lit' : 'show__unlit'} style={place} />
-            )}
-            {answered && (
-              <span className={answer ? 'show__answer' : 'show__answer show__answer--hidden'} style={place}>
-                {!answer && 'your answer'}
-              </span>
-            )}
-          </span>
-        );
-      })}
-      <LargePlayhead layout={layout} system={system} sheet={sheet} />
-    </div>
-  );
-}
-
-/** The place of a moment: that of what begins there. */
-const xAt = ({ positions, x, width }: BarBox, tick: number): number =>
-  positions.find((position) => position.tick >= tick)?.x ?? x + width;
-
-interface SilencesProps extends Omit<DrawnSystemProps, 'layout'> {
-  readonly box: BarBox;
-  /** Whether it is pointed at. */
-  readonly lit: boolean;
-}
-
-/** Where the bass is silent, marked and named. */
-function Silences({ box, system, sheet, lit }: SilencesProps) {
-  const bar = sheet.bars[box.bar];
-  if (bar === undefined) return null;
-  const notes = bar.notes.map(({ note }) => note);
-  const space = (system.staff.bottom - system.staff.top) / 4;
-  return silencesOf(notes, bar.written.metre).map(({ start, end }) => {
-    const left = xAt(box, start) - space;
-    const right = Math.min(xAt(box, end) - space * 1.2, box.x + box.width - space / 2);
-    return (
-      <span
-        key={start}
-        className={`show__silence${lit ? ' show__silence--lit' : ''}`}
-        style={{
-          left,
-          width: Math.max(space * 2, right - left),
-          top: system.staff.top - space,
-          height: system.tab.bottom - system.staff.top + space * 2,
-          fontSize: space * 1.3,
-        }}
-        aria-hidden="true"
-      >
-        rest
-      </span>
-    );
-  });
-}
-
-function LargePlayhead({ layout, system, sheet }: DrawnSystemProps) {
-  const { playback } = useAtWork();
-  const head = useRef<HTMLDivElement>(null);
-  const state = useScore();
-  useEffect(() => {
-    if (state.kind !== 'ready') return;
-    const { playheadX } = state.score;
-    const placeOf = ({ performance, playedBar, tick }: PlayPosition) => {
-      // While it is counted in, it waits where the music begins.
-      const played = performance.bars[playedBar ?? (tick < performance.countIn ? 0 : -1)];
-      if (played === undefined) return null;
-      const within = Math.max(0, tick - played.start);
-      return playheadX(layout, played.bar, straightened(within, sheet, performance.tempo));
-    };
-    return playback.follow((position) => {
-      const element = head.current;
-      const own = playback.getState().heard?.pieceId === sheet.id ? position : null;
-      const place = own && placeOf(own);
-      const isHere = place?.system === system.index;
-      element?.classList.toggle('playhead--on', isHere);
-      if (element === null || own === null || !isHere) return;
-      element.style.transform = `translateX(${place.x}px)`;
-      element.dataset.count = String(countedBeat(own, sheet.chart.metre) ?? '');
-    });
-  }, [playback, layout, system, sheet, state]);
-  return <div className="playhead" ref={head} aria-hidden="true" />;
 }

@@ -18,12 +18,21 @@ import {
   type PlayingSettings,
 } from '../../../core/lesson';
 import { climbs, passageOf } from '../../../core/playing';
-import { SwitchWord, useModal } from '../../controls';
+import type { ScoreLayout } from '../../../score';
+import { useModal } from '../../controls';
 import { Later } from '../at-work';
+import { useMedia } from '../common';
 import { FRETBOARD } from '../ledge';
+import { type Choices, rowsOf, shownOf } from './choices';
 import { ClassWords } from './class-words';
+import { Fold } from './fold';
 import { nextLight, type ShowKey, useShowKeys } from './keys';
-import { LargeMusic, type Shown, useTurn } from './music';
+import { BARS_IN_ROW } from './large-layout';
+import { LargeMusic, useTurn } from './music';
+import { guessedInches, pixelOf, readFrom } from './reading';
+import { ReadingWords, readInShort } from './reading-words';
+import { tracksOf, useRoom } from './room';
+import { ShownWords } from './shown-words';
 
 interface ShowViewProps {
   readonly piece: LinePiece;
@@ -35,55 +44,48 @@ interface ShowViewProps {
   readonly children: ReactNode;
 }
 
-/** Written bars that stand beside each other. */
-const BARS_IN_ROW = 2;
+const matches = (query: string): boolean => window.matchMedia(query).matches;
 
-interface Choices {
-  readonly staff: boolean;
-  readonly tab: boolean;
-  readonly degrees: boolean;
-  readonly counting: boolean;
-  readonly neck: boolean;
-  readonly dark: boolean;
-  readonly four: boolean;
-  /** Everything hidden: the class listens. */
-  readonly hidden: boolean;
-  /** Whether the bars that the student answers are seen. */
-  readonly answer: boolean;
-  /** Whether letters are keys here. */
-  readonly keys: boolean;
-}
+/** Touched, and nothing else: a tablet or a telephone. */
+const TOUCHED = '(pointer: coarse) and (not (any-pointer: fine))';
 
-const darkNow = (): boolean => window.matchMedia('(prefers-color-scheme: dark)').matches;
+/** From here on the words of what is shown stand open beside the buttons. */
+const ROOMY = '(min-width: 90rem) and (min-height: 50rem)';
 
 /** The view for a stand, a class or a shared screen: the next bars in large, and nothing else. */
 export function ShowView({ piece, sheet, instrument, onChange, onClose, children }: ShowViewProps) {
   const dialog = useModal();
   const title = useId();
+  const screen = useRef<HTMLDivElement>(null);
+  const stage = useRef<HTMLDivElement>(null);
+  const whole = useRoom(screen);
+  const room = useRoom(stage);
+  useWholeScreen(screen);
   const [choices, setChoices] = useState<Choices>(() => ({
     staff: true,
     tab: true,
     degrees: false,
     counting: true,
     neck: false,
-    dark: darkNow(),
+    dark: matches('(prefers-color-scheme: dark)'),
     // Two bars are read from across the room.
     four: false,
     hidden: false,
     answer: true,
     keys: true,
+    inches: guessedInches(window.innerWidth, window.innerHeight, matches(TOUCHED)),
   }));
-  const set = (change: Partial<Choices>) => setChoices((now) => ({ ...now, ...change }));
-  const { staff, tab, degrees, counting, neck, dark, four, hidden, answer } = choices;
-  const shown = useMemo<Shown>(
-    () => ({ degrees, counting, parts: staff && tab ? 'both' : staff ? 'staff' : 'tab' }),
-    [staff, tab, degrees, counting],
-  );
-  const screen = useRef<HTMLDivElement>(null);
-  useWholeScreen(screen);
+  const set = useCallback((change: Partial<Choices>) => setChoices((now) => ({ ...now, ...change })), []);
+  const { staff, tab, degrees, counting, neck, dark, hidden, answer } = choices;
+  const shown = useMemo(() => shownOf({ staff, tab, degrees, counting }), [staff, tab, degrees, counting]);
+  const rows = rowsOf(choices);
+  const millimetres = pixelOf(choices.inches, whole.width, whole.height);
+  const [drawn, setDrawn] = useState<ScoreLayout | null>(null);
+  const [neckWords, setNeckWords] = useState<number | null>(null);
+  const [open, setOpen] = useState<string | null>(null);
+  const roomy = useMedia(ROOMY);
   const first = passageOf(piece, sheet)?.first;
   const begin = sheet.bars.findIndex(({ written }) => written.number === first);
-  const rows = four ? 2 : 1;
   const lights = useMemo(() => lightsOf(piece, sheet, instrument), [piece, sheet, instrument]);
   const [lit, setLit] = useState<number | null>(null);
   const [turned, setTurned] = useState(0);
@@ -106,6 +108,16 @@ export function ShowView({ piece, sheet, instrument, onChange, onClose, children
     [lights, rows, sheet.bars.length],
   );
   useShowKeys(act, choices.keys);
+  const foldOf = (name: string) => ({
+    open: open === name,
+    onOpen: (now: boolean) => setOpen((before) => (now ? name : before === name ? null : before)),
+  });
+  const read =
+    drawn === null ? {} : readFrom(drawn.systems, { staff, neck: neck ? neckWords : null, millimetres });
+  const shownWords = <ShownWords choices={choices} set={set} />;
+  const readingWords = (
+    <ReadingWords {...{ sheet, choices, set, read, room, millimetres }} neck={neckWords} />
+  );
   const numbers = light?.bars.map((bar) => sheet.bars[bar]?.written.number ?? bar + 1) ?? [];
   return (
     <dialog ref={dialog} className="show-dialog" aria-labelledby={title} onClose={onClose}>
@@ -130,67 +142,56 @@ export function ShowView({ piece, sheet, instrument, onChange, onClose, children
             {barNames(turn.bars.map((bar) => sheet.bars[bar]?.written.number ?? bar + 1))}
           </p>
         )}
-        <LargeMusic
-          sheet={sheet}
-          shown={shown}
-          rows={rows}
-          first={Math.min(sheet.bars.length - 1, Math.max(0, begin) + turned * BARS_IN_ROW)}
-          hidden={hidden}
-          light={light}
-          turn={turn}
-          answer={answer}
-          goesRound={piece.playing.loop || climbs(piece.playing)}
-        />
-        {neck && (
-          <div className="show__neck">
-            <Later part={FRETBOARD} given={{ sheet, hand: piece.hand, onSave: null }} />
-          </div>
-        )}
+        <div className="show__stage" ref={stage} style={neck ? tracksOf(room) : undefined}>
+          <LargeMusic
+            sheet={sheet}
+            shown={shown}
+            rows={rows}
+            first={Math.min(sheet.bars.length - 1, Math.max(0, begin) + turned * BARS_IN_ROW)}
+            hidden={hidden}
+            light={light}
+            turn={turn}
+            answer={answer}
+            goesRound={piece.playing.loop || climbs(piece.playing)}
+            millimetres={millimetres}
+            onDrawn={setDrawn}
+          />
+          {neck && (
+            <div className="show__neck">
+              <Later
+                part={FRETBOARD}
+                given={{ sheet, hand: piece.hand, onSave: null, onLarge: setNeckWords }}
+              />
+            </div>
+          )}
+        </div>
         <div className="show__foot">
           {children}
-          {/* biome-ignore lint/a11y/useSemanticElements: switches of a sentence, not a form */}
-          <p className="show__words" role="group" aria-label="What is shown">
-            <SwitchWord label="Four bars" on={four} onChange={(on) => set({ four: on })}>
-              four bars
-            </SwitchWord>
-            {/* One of the two is always there. */}
-            <SwitchWord
-              label="Staff"
-              on={staff}
-              onChange={(on) => set(on ? { staff: on } : { staff: on, tab: true })}
-            >
-              staff
-            </SwitchWord>
-            <SwitchWord
-              label="Tab"
-              on={tab}
-              onChange={(on) => set(on ? { tab: on } : { tab: on, staff: true })}
-            >
-              tab <kbd>T</kbd>
-            </SwitchWord>
-            <SwitchWord label="Degrees" on={degrees} onChange={(on) => set({ degrees: on })}>
-              degrees <kbd>D</kbd>
-            </SwitchWord>
-            <SwitchWord label="Counting" on={counting} onChange={(on) => set({ counting: on })}>
-              counting
-            </SwitchWord>
-            <SwitchWord label="Neck" on={neck} onChange={(on) => set({ neck: on })}>
-              neck
-            </SwitchWord>
-            <SwitchWord label="Dark" on={dark} onChange={(on) => set({ dark: on })}>
-              dark
-            </SwitchWord>
-          </p>
-          <ClassWords
-            piece={piece}
-            lights={lights}
-            lit={lit}
-            setLit={setLit}
-            choices={choices}
-            set={set}
-            onChange={onChange}
-          />
-          <button type="button" className="button" onClick={() => dialog.current?.close()}>
+          {roomy ? (
+            <>
+              {shownWords}
+              <Fold name={readInShort(read)} {...foldOf('reading')}>
+                {readingWords}
+              </Fold>
+            </>
+          ) : (
+            <Fold name="What is shown" {...foldOf('shown')}>
+              {shownWords}
+              {readingWords}
+            </Fold>
+          )}
+          <Fold name="In class" flows {...foldOf('class')}>
+            <ClassWords
+              piece={piece}
+              lights={lights}
+              lit={lit}
+              setLit={setLit}
+              choices={choices}
+              set={set}
+              onChange={onChange}
+            />
+          </Fold>
+          <button type="button" className="button show__close" onClick={() => dialog.current?.close()}>
             Close
           </button>
         </div>

@@ -1,27 +1,5 @@
 import type { TextSizes } from '../../../score';
-
-/**
- * How large what is read across a room has to be. ISO 9241-303 (visual displays, from memory) asks for characters of 16
- * minutes of arc at least and recommends 20 to 22; a capital or digit is as high as the font's capitals.
- *
- * The screen: 24 inches across its corners, 1920 × 1080 CSS pixels, so 0.277 mm a pixel, read from 3 m. A picture of a
- * projector is read alike from 5.6 times its width. CSS tells no page how large its screen is, so the same height in
- * pixels is asked for everywhere, and what a smaller screen holds is as near to it as there is room.
- */
-const READ_FROM_MM = 3000;
-const PIXEL_MM = (24 * 25.4) / Math.hypot(1920, 1080);
-
-/** Minutes of arc that a height in CSS pixels covers at {@link READ_FROM_MM} on the screen that is meant. */
-export const minutesOfArc = (pixels: number): number =>
-  (Math.atan((pixels * PIXEL_MM) / READ_FROM_MM) * 180 * 60) / Math.PI;
-
-/** Academico's digits are as high as its capitals: so much of the font's size (by its font file). */
-export const DIGIT_HEIGHT = 0.722;
-
-const ASKED_MINUTES = 20;
-/** Font size of digits that are read from there. */
-export const READABLE_SIZE =
-  (Math.tan((ASKED_MINUTES / 60 / 180) * Math.PI) * READ_FROM_MM) / PIXEL_MM / DIGIT_HEIGHT;
+import { DIGIT_HEIGHT, heightSeen } from './reading';
 
 /** Sizes of a drawing in CSS pixels. */
 export interface Size {
@@ -40,29 +18,50 @@ export interface Trial {
   readonly share: number;
 }
 
-/** The texts of a drawing: what is read at a glance is alike, chords a little larger. */
+/**
+ * The texts of a drawing: what is read at a glance is alike, chords a little larger. Names of sections, the feel and the
+ * numbers of bars are read before one plays, and take no room from it.
+ */
 export const textSizesFor = ({ staffSpace, digits }: Size): Partial<TextSizes> => ({
   tab: digits,
   degree: digits,
   counting: digits,
   chord: Math.max(staffSpace * 2.1, digits * 1.15),
+  section: Math.max(12, digits * 0.45),
+  small: Math.max(11, digits * 0.4),
 });
+
+/** Minutes of arc that digits are to cover for whoever stands three metres away (see `reading.ts`). */
+const ASKED_MINUTES = 20;
+/** The sizes of {@link wayTo} rise from one to the next only within these. */
+const ASKED_SIZES = { least: 44, most: 300 } as const;
+
+/**
+ * Font size of digits that are read from three metres, in CSS pixels.
+ * @param millimetres - of a CSS pixel on the screen
+ */
+export const readableSize = (millimetres: number): number =>
+  Math.min(
+    ASKED_SIZES.most,
+    Math.max(ASKED_SIZES.least, heightSeen(ASKED_MINUTES) / millimetres / DIGIT_HEIGHT),
+  );
 
 /**
  * Sizes from the smallest to the largest. Where there is little room it goes to the digits, up to four and a half spaces
- * high; where they are read across the room, all that is left is the staff's.
+ * high; where they are read across the room, to the staff; what is left, to both.
  */
-const WAY: readonly Size[] = [
-  { staffSpace: 8, digits: 12 },
+const wayTo = (asked: number): readonly Size[] => [
+  { staffSpace: 6, digits: 9 },
   { staffSpace: 8, digits: 36 },
-  { staffSpace: READABLE_SIZE / 4.5, digits: READABLE_SIZE },
-  { staffSpace: 44, digits: READABLE_SIZE },
+  { staffSpace: asked / 4.5, digits: asked },
+  { staffSpace: asked / 2, digits: asked },
+  { staffSpace: asked * 2, digits: asked * 4 },
 ];
 
 /** A place on the way, from 0 to the number of its last size. */
-function sizeAt(place: number): Size {
-  const index = Math.min(WAY.length - 2, Math.floor(place));
-  const [from, to] = [WAY[index], WAY[index + 1]];
+function sizeAt(way: readonly Size[], place: number): Size {
+  const index = Math.min(way.length - 2, Math.floor(place));
+  const [from, to] = [way[index], way[index + 1]];
   if (from === undefined || to === undefined) throw new RangeError(`No size at ${place}.`);
   const share = place - index;
   return {
@@ -71,24 +70,57 @@ function sizeAt(place: number): Size {
   };
 }
 
+/** What the sizes are tried with. */
+export interface Trying {
+  /** Lays out at a size. */
+  readonly tryAt: (size: Size) => Trial;
+  readonly rows: number;
+  /** Height in CSS pixels for all rows. */
+  readonly room: number;
+  /** Font size of digits that are read across the room, in CSS pixels. */
+  readonly asked: number;
+}
+
+/** Whether a size has room, by its place on the way. */
+function roomTest({ tryAt, rows, room, asked }: Trying): (place: number) => boolean {
+  const way = wayTo(asked);
+  const fewest = tryAt(sizeAt(way, 0));
+  return (place) => {
+    const { height, systems, share } = tryAt(sizeAt(way, place));
+    return height * rows <= room && systems <= fewest.systems && share >= fewest.share;
+  };
+}
+
+/** The farthest place that passes, between the first, which always does, and the last. */
+function farthest(last: number, passes: (place: number) => boolean): number {
+  if (passes(last)) return last;
+  let [low, high] = [0, last];
+  while (high - low > 0.02) {
+    const middle = (low + high) / 2;
+    if (passes(middle)) low = middle;
+    else high = middle;
+  }
+  return low;
+}
+
 /**
  * The largest size at which so many systems fit one under the other and the width holds as many bars as it does at the
  * smallest.
- * @param tryAt - lays out at a size
- * @param room - height in CSS pixels for all rows
  */
-export function largestSize(tryAt: (size: Size) => Trial, rows: number, room: number): Size {
-  const fewest = tryAt(sizeAt(0));
-  const fits = (place: number): boolean => {
-    const { height, systems, share } = tryAt(sizeAt(place));
-    return height * rows <= room && systems <= fewest.systems && share >= fewest.share;
+export function largestSize(trying: Trying): Size {
+  const way = wayTo(trying.asked);
+  return sizeAt(way, farthest(way.length - 1, roomTest(trying)));
+}
+
+/** The smallest size on the way that is nowhere below another, where there is room for it; null where there is none. */
+export function sizeWithRoom(trying: Trying, least: Size): Size | null {
+  const way = wayTo(trying.asked);
+  const isLess = (place: number): boolean => {
+    const { staffSpace, digits } = sizeAt(way, place);
+    return staffSpace < least.staffSpace || digits < least.digits;
   };
-  let [low, high] = [0, WAY.length - 1];
-  if (fits(high)) return sizeAt(high);
-  while (high - low > 0.02) {
-    const middle = (low + high) / 2;
-    if (fits(middle)) low = middle;
-    else high = middle;
-  }
-  return sizeAt(low);
+  const last = way.length - 1;
+  if (isLess(last)) return null;
+  const place = Math.min(last, farthest(last, isLess) + 0.02);
+  return roomTest(trying)(place) ? sizeAt(way, place) : null;
 }
