@@ -11,7 +11,7 @@ import type { SystemLayout } from '../../../score';
 const LEAST_MINUTES = { text: 16, staff: 7 } as const;
 
 /** What is to be read from there. */
-export const ACROSS_MM = 3000;
+const ACROSS_MM = 3000;
 
 /** Academico's digits are as high as its capitals: so much of the font's size (by its font file). */
 export const DIGIT_HEIGHT = 0.722;

@@ -25,7 +25,7 @@ export function useRoom(element: RefObject<HTMLElement | null>): Room {
 const NECK_SHARE = { beside: 0.42, below: 0.34 } as const;
 
 /** The neck stands beside the music where the room is wider than high, else below it. */
-export const neckPlace = ({ width, height }: Room): keyof typeof NECK_SHARE =>
+const neckPlace = ({ width, height }: Room): keyof typeof NECK_SHARE =>
   width > height * 1.2 ? 'beside' : 'below';
 
 /** Rows and columns of music and neck. */
