@@ -244,6 +244,31 @@ test('bars are tapped to start, dragged over to loop; Space pauses and goes on, 
   expectClean();
 });
 
+test('at 400 % zoom, and on a stand, what is played is in view as soon as Space has begun it', async () => {
+  for (const [width, height] of [
+    [320, 256],
+    [844, 390],
+  ] as const) {
+    const { page, expectClean } = await openApp({ path: '?practice', width, height });
+    await page.locator('input[type="file"]').setInputFiles(LESSON_FILE);
+    await score(page).locator('svg').first().waitFor();
+    await button(page, 'Play').focus();
+    await page.keyboard.press('Space');
+    await expect.poll(() => playback(page).textContent(), PATIENT).toMatch(/^Playing bar/);
+    const unseen = () =>
+      page.locator('.playhead--on').evaluateAll((heads) =>
+        heads.map((head) => {
+          const { top, bottom } = head.getBoundingClientRect();
+          const ledge = document.querySelector('.ledge')?.getBoundingClientRect().top ?? 0;
+          return Math.max(0, -top) + Math.max(0, bottom - Math.min(window.innerHeight, ledge));
+        }),
+      );
+    // Its ends may be cut by a few pixels.
+    await expect.poll(unseen).toEqual([expect.closeTo(0, -1)]);
+    expectClean();
+  }
+});
+
 test('the page remembers where the student was, on the device alone, and forgets it when told', async () => {
   const { page, expectClean } = await openApp({ path: '?practice' });
   const open = async () => {
