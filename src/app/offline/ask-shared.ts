@@ -1,10 +1,11 @@
 import type { Ask } from './asks';
+import type { SharedFile } from './shared';
 
 /** Longest wait for the worker, in milliseconds. */
 const WAIT_MS = 3000;
 
 /** Asks the service worker for the file that another app shared; null where there is none, or no worker. */
-export function askShared(): Promise<File | null> {
+export function askShared(): Promise<SharedFile | null> {
   const worker = navigator.serviceWorker?.controller ?? null;
   if (worker === null) return Promise.resolve(null);
   return new Promise((resolve) => {
@@ -13,7 +14,7 @@ export function askShared(): Promise<File | null> {
     port1.onmessage = ({ data }) => {
       window.clearTimeout(late);
       port1.close();
-      resolve(data instanceof File ? data : null);
+      resolve(data?.file instanceof File ? data : null);
     };
     worker.postMessage('what was shared' satisfies Ask, [port2]);
   });

@@ -11,28 +11,47 @@ const SHARED_QUERY = '?shared';
 
 const placeOf = (scope: string): string => `ground-bass-shared ${scope}`;
 const NAME = 'x-file-name';
+const COUNT = 'x-file-count';
+
+/** The part of an address that holds a lesson, and what stands before it. */
+const LINK = /(\S*)(#\S+)/;
+/** How the address of the practice page ends, now and before it had one of its own. */
+const TO_PRACTICE = /[/?]practice(?:\.html)?$/;
+
+function linkIn(text: string): string | null {
+  const [, before = '', held] = LINK.exec(text) ?? [];
+  if (held === undefined) return null;
+  return TO_PRACTICE.test(before) ? `practice.html${held}` : held;
+}
 
 /**
  * Takes what was shared.
  * @returns the address of the page that is to show it
  */
 export async function receiveShare(form: FormData, { caches, scope }: World): Promise<string> {
-  const link = [...form.values()].map((value) =>
-    typeof value === 'string' ? /#\S+/.exec(value)?.[0] : undefined,
-  );
-  const file = [...form.values()].find((value) => typeof value !== 'string');
-  if (file === undefined) return scope + (link.find((each) => each !== undefined) ?? SHARED_QUERY);
+  const values = [...form.values()];
+  const link = values.map((value) => (typeof value === 'string' ? linkIn(value) : null));
+  const files = values.flatMap((value) => (typeof value === 'string' ? [] : [value]));
+  const [file] = files;
+  if (file === undefined) return scope + (link.find((each) => each !== null) ?? SHARED_QUERY);
   const cache = await caches.open(placeOf(scope));
-  const headers = { [NAME]: encodeURIComponent(file.name) };
+  const headers = { [NAME]: encodeURIComponent(file.name), [COUNT]: String(files.length) };
   await cache.put(scope + SHARED_QUERY, new Response(file, { headers }));
   return scope + SHARED_QUERY;
 }
 
+/** The first file that was shared, and how many came with it. */
+export interface SharedFile {
+  readonly file: File;
+  readonly count: number;
+}
+
 /** Hands out the file that waits, once; null where none does. */
-export async function takeShared({ caches, scope }: World): Promise<File | null> {
+export async function takeShared({ caches, scope }: World): Promise<SharedFile | null> {
   const cache = await caches.open(placeOf(scope));
   const kept = await cache.match(scope + SHARED_QUERY);
   if (kept === undefined) return null;
   await caches.delete(placeOf(scope));
-  return new File([await kept.blob()], decodeURIComponent(kept.headers.get(NAME) ?? 'lesson'));
+  const file = new File([await kept.blob()], decodeURIComponent(kept.headers.get(NAME) ?? 'lesson'));
+  return { file, count: Number(kept.headers.get(COUNT) ?? 1) };
 }

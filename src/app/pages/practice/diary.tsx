@@ -46,6 +46,10 @@ const share =
     ? (text: string) => navigator.share({ title: 'Practice diary', text })
     : null;
 
+/** Whoever closes the system's choice of apps has sent nothing, and knows it (W3C, Web Share API). */
+const hasChangedTheirMind = (problem: unknown): boolean =>
+  problem instanceof DOMException && problem.name === 'AbortError';
+
 function saveText(text: string): void {
   const url = URL.createObjectURL(new Blob([text], { type: 'text/plain' }));
   const link = document.createElement('a');
@@ -58,6 +62,7 @@ function saveText(text: string): void {
 /** What was practised, as it was; it can be sent and cleared. */
 export function Diary({ student: { record, kept, clear } }: { readonly student: Student }) {
   const [asked, setAsked] = useState(false);
+  const [unsent, setUnsent] = useState(false);
   if (record === null) return null;
   const { diary } = record;
   const text = diaryText(diary);
@@ -82,8 +87,12 @@ export function Diary({ student: { record, kept, clear } }: { readonly student: 
               <button
                 type="button"
                 className="button"
-                // Whoever changes their mind has sent nothing.
-                onClick={() => void share(text).catch(() => undefined)}
+                onClick={() =>
+                  share(text).then(
+                    () => setUnsent(false),
+                    (problem: unknown) => setUnsent(!hasChangedTheirMind(problem)),
+                  )
+                }
               >
                 Send the diary
               </button>
@@ -95,6 +104,9 @@ export function Diary({ student: { record, kept, clear } }: { readonly student: 
               Clear the diary
             </button>
           </div>
+          <p role="status" aria-label="Sending the diary">
+            {unsent && 'The diary could not be handed to another app here. Save it as text, and send that.'}
+          </p>
           {asked && (
             <p>
               This takes away the diary and where you were, and nothing brings them back.{' '}
