@@ -141,12 +141,14 @@ function Tuner({ openStrings, nameOf }: TunerProps) {
     setListening(false);
     setHeard(null);
   };
-  useEffect(
-    () => () => {
+  const gone = useRef(false);
+  useEffect(() => {
+    gone.current = false;
+    return () => {
+      gone.current = true;
       ear.current?.close();
-    },
-    [],
-  );
+    };
+  }, []);
   const open = async () => {
     setFault(null);
     const { listen } = await import('../../../sound');
@@ -155,6 +157,11 @@ function Tuner({ openStrings, nameOf }: TunerProps) {
     );
     if (!opened.ok) {
       setFault(opened.problem);
+      return;
+    }
+    // Who has folded it away meanwhile is not listened to.
+    if (gone.current) {
+      opened.value.close();
       return;
     }
     ear.current = opened.value;
