@@ -132,7 +132,7 @@ describe('the search', () => {
         const wishes = {
           manner: book.manner,
           theme,
-          motifs: search.motifs,
+          figures: search.figures,
           low: 28,
           high: 48,
           level: 4,

@@ -143,7 +143,7 @@ function wishesFor({ model, book }: Desk, theme: Theme, search: PlanSearch): Pla
   return {
     manner: book.manner,
     theme,
-    motifs: search.motifs,
+    figures: search.figures,
     low: Math.min(...model.bars.map((bar) => bar.demands.reach.low)),
     high: Math.max(...model.bars.map((bar) => bar.demands.reach.high)),
     level: model.request.level,

@@ -3,6 +3,7 @@ import type { BarSlot, Contour, MetrePhrases, PhraseModel, Slot, Theme } from '.
 import type { LineModel } from '../model';
 import { type Cell, cellOf } from './cells';
 import type { Ladder } from './ladder';
+import { beforeChange } from './led-on';
 import type { NodeRules } from './node-cost';
 import {
   type Body,
@@ -224,7 +225,8 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
     const { theme, models } = place;
     if (!models || !segment.whole) return [];
     return modelsAt(theme, models).flatMap((one) => {
-      const contour = one.bars[models.place];
+      const written = one.bars[models.place];
+      const contour = written && segment.changes ? beforeChange(written, metre.metre) : written;
       const link = { model: one.id, place: models.place, last: models.place === one.bars.length - 1 };
       return contour ? drawsFrom(segment, [contour], place, { link: () => link }) : [];
     });

@@ -70,7 +70,7 @@ export function joinCost(from: number, target: Target, rests: boolean): number {
   let cost = 0;
   if (distance === 0) cost = changes ? 2.4 : 0.9;
   else if (distance <= 2) cost = 0;
-  else if (distance <= 4) cost = changes ? 1.1 : 0.35;
+  else if (distance <= 4) cost = changes ? 1.4 : 0.35;
   else if (distance === 5) cost = dominant ? 0.9 : changes ? 1.6 : 0.8;
   else if (distance === 6) cost = changes ? 25 : 4;
   else if (distance === 7) cost = dominant ? 1.1 : changes ? 2 : 1;

@@ -7,6 +7,7 @@ import { type BarPlan, KINSHIP_WORTH, type Plan } from './plan';
 import type { Pool } from './pools';
 import type { Segment } from './segments';
 import { tasteOf } from './taste';
+import { LIKENESS_WORTH, likenessOf } from './tune';
 
 /** How far a plan's tastes move the price of a contour: for the whole chart, for its half, for the bar (hand-set). */
 const TASTES = { walk: [0.9, 0.7, 0.4], riff: [1.2, 0.7, 0.2] } as const;
@@ -32,6 +33,9 @@ const TURNING = 0.5;
 /** What a bar costs at the end of the form that strikes its last note twice, and that lacks its chord's third (hand-set). */
 const FLAT_END = 1.5;
 const UNTOLD_END = 1.8;
+
+/** What the last bar costs without a note in its last beat (hand-set). */
+const QUIET_END = 2.5;
 
 /** What a chord costs that turns the third of the one before and does not sound it (hand-set). */
 const UNTOLD_TURN = 2.5;
@@ -62,6 +66,8 @@ interface Traits {
   /** By node, whether it comes to rest on a note struck again, and whether it sounds the third. */
   readonly flat: Uint8Array;
   readonly thirds: Uint8Array;
+  /** By node, when the last note ends, in ticks. */
+  readonly ends: Int32Array;
   /** By node, the model that it is a bar of. */
   readonly models: readonly (string | null)[];
 }
@@ -80,6 +86,10 @@ const traitsOf = rememberedFor(
     thirds: Uint8Array.from(nodes, ({ tones }) =>
       tones.some(({ interval }) => interval === 3 || interval === 4) ? 1 : 0,
     ),
+    ends: Int32Array.from(nodes, ({ tones, leads }) => {
+      const last = leads.at(-1) ?? tones.at(-1);
+      return last ? last.start + last.duration : 0;
+    }),
     models: nodes.map(({ link }) => link?.model ?? null),
   }),
 );
@@ -87,6 +97,7 @@ const traitsOf = rememberedFor(
 /** What plans like and dislike, in a manner and at a level. */
 export function likingFor(manner: 'walk' | 'riff', level: number, turned: ReadonlySet<Stretch>): Liking {
   const kin = new Map<Contour | null, Map<Pool, readonly Kinship[]>>();
+  const alike = new WeakMap<Contour, Map<string, WeakMap<Pool, readonly number[]>>>();
   const [chart, half, each] = TASTES[manner];
 
   /** How each node of a pool is kin to the plan's motif. */
@@ -95,12 +106,28 @@ export function likingFor(manner: 'walk' | 'riff', level: number, turned: Readon
     return remembered(table, pool, () => pool.nodes.map(({ contour }) => kinshipOf(motif, contour)));
   };
 
+  /** What the plan pays for the nodes of a pool by their likeness to the figure. */
+  function figureWorth({ figure }: BarPlan, pool: Pool): readonly number[] | null {
+    if (!figure) return null;
+    const worth = LIKENESS_WORTH[figure.treatment];
+    const table = remembered(
+      alike,
+      figure.contour,
+      () => new Map<string, WeakMap<Pool, readonly number[]>>(),
+    );
+    const row = remembered(table, figure.treatment, () => new WeakMap<Pool, readonly number[]>());
+    return remembered(row, pool, () =>
+      pool.nodes.map(({ contour }) => (contour ? worth[likenessOf(figure.contour, contour)] : 0)),
+    );
+  }
+
   /** What the plan makes of a whole bar, by node. */
   function barLiking(plan: Plan, bar: BarPlan, place: number, pool: Pool): (node: number) => number {
     const { tops, models, late } = traitsOf(pool);
     const kinds = kinOf(plan.motif, pool);
     const worth = KINSHIP_WORTH[bar.operation];
     const liked = plan.motifModel?.id;
+    const figure = figureWorth(bar, pool);
     return (node) => {
       const tag = pool.tags[node] ?? 0;
       let cost = chart * tasteOf(plan.seed, 1, tag) + half * tasteOf(plan.seed, 2 + bar.half, tag);
@@ -108,6 +135,7 @@ export function likingFor(manner: 'walk' | 'riff', level: number, turned: Readon
       const model = models[node] ?? null;
       if (model === null) cost -= worth[kinds[node] ?? 'other'] ?? 0;
       else if (liked === model) cost -= OWN_MODEL[bar.half] ?? 0;
+      cost -= figure?.[node] ?? 0;
       if (bar.empty !== null && (late[node] === 1) !== bar.empty) cost += UNPLANNED_ONE;
       return bar.crest ? cost + BELOW_SUMMIT * Math.max(0, plan.summit - (tops[node] ?? 0)) : cost;
     };
@@ -141,14 +169,18 @@ export function likingFor(manner: 'walk' | 'riff', level: number, turned: Readon
 
   /** What the plan makes of how a node ends the form, and of thirds that have to be heard, by node. */
   function endLiking(segment: Segment, pool: Pool, bar: BarPlan, isLast: boolean): (node: number) => number {
-    const { leads, flat, thirds } = traitsOf(pool);
+    const { leads, flat, thirds, ends } = traitsOf(pool);
+    const quietBefore = segment.end - segment.unit;
     const last = isLast && segment.end === segment.bar.ticks;
     const turning = bar.slot === 'T' && last ? TURNING : 0;
     const flatEnd = last && level > 0 ? FLAT_END : 0;
     const turns = segment.stretch !== null && turned.has(segment.stretch);
     const untold = level < 2 ? 0 : (turns ? UNTOLD_TURN : 0) + (last ? UNTOLD_END : 0);
     return (node) =>
-      flatEnd * (flat[node] ?? 0) - turning * (leads[node] ?? 0) + (thirds[node] === 1 ? 0 : untold);
+      flatEnd * (flat[node] ?? 0) -
+      turning * (leads[node] ?? 0) +
+      (thirds[node] === 1 ? 0 : untold) +
+      (last && (ends[node] ?? 0) <= quietBefore ? QUIET_END : 0);
   }
 
   return {

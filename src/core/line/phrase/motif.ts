@@ -19,10 +19,11 @@ function heightOf(role: Role): number | null {
   }
 }
 
-/** Heights of the notes that have a role; a repeat takes the height before it. */
+/** The books stay as they are, so heights are told once. */
 const knownHeights = new WeakMap<Contour, readonly number[]>();
 
-function heightsOf(contour: Contour): readonly number[] {
+/** How high the notes with a role stand, in scale steps; a repeat takes the height before it. */
+export function heightsOf(contour: Contour): readonly number[] {
   const known = knownHeights.get(contour);
   if (known) return known;
   const heights: number[] = [];
@@ -31,7 +32,8 @@ function heightsOf(contour: Contour): readonly number[] {
   return heights;
 }
 
-const directions = (heights: readonly number[]): readonly number[] =>
+/** Up, down or level, from note to note. */
+export const directionsOf = (heights: readonly number[]): readonly number[] =>
   heights.slice(1).map((height, index) => Math.sign(height - (heights[index] ?? height)));
 
 const equal = (one: readonly number[], other: readonly number[]): boolean =>
@@ -45,7 +47,7 @@ export function kinship(motif: Contour, contour: Contour): Kinship {
   const one = heightsOf(motif);
   const other = heightsOf(contour);
   if (equal(one, other)) return 'same';
-  const [moves, others] = [directions(one), directions(other)];
+  const [moves, others] = [directionsOf(one), directionsOf(other)];
   const shift = (other[0] ?? 0) - (one[0] ?? 0);
   if (one.length > 1 && equal(moves, others) && shift >= 4) return 'lifted';
   const shared = Math.min(moves.length, others.length);

@@ -22,12 +22,25 @@ const FULL = 3;
 /** What each octave costs that a bar lacks of two in a feel that pumps them (hand-set). */
 const UNPUMPED = 1.5;
 
+/**
+ * What a bar costs that is silent on its last beat before another chord, where the beat would lead, and what a breath costs
+ * that is (hand-set).
+ */
+const UNLED = 1.5;
+const UNLED_BREATH = 0.6;
+
+/** What a fifth or a third costs that is struck again in an easy line: filler (hand-set). */
+const TONE_AGAIN = 0.7;
+
+/** What the fall from the root through the seventh to the third costs, which every book has (hand-set). */
+const FALL = 0.6;
+
 /** What a walk costs that steps to the root's neighbour and back, and one that stays on one pitch (hand-set). */
 const TREADING = 1.5;
 const HAMMERED = 3;
 
 /** What each seventh of a seventh chord is worth; it is what tells a blues from a march (hand-set). */
-const SEVENTH = 1.4;
+const SEVENTH = 1.1;
 const SEVENTH_IN_BLUES = 1.5;
 
 /** What a leap of a tritone costs that does not lie in the chord (hand-set). */
@@ -152,7 +165,9 @@ export function ownCost(
     cost += segment.whole ? UNROOTED : UNROOTED / 2;
   const silent = cell.silence / (segment.end - segment.start);
   cost += FULL * Math.max(0, rules.silence - silent);
-  return cost + beginCost(rules, segment, cell, ladder, offsets) + shapeCost(rules, segment, cell, offsets);
+  return (
+    cost + beginCost(rules, segment, cell, ladder, offsets) + shapeCost(rules, segment, cell, ladder, offsets)
+  );
 }
 
 /** How a chord begins: on its bass note, on the beat, unless it goes on. */
@@ -193,12 +208,65 @@ export function isDrill([first, second, third, fourth]: readonly number[]): bool
   return second !== first && second !== third && Math.abs(second - first) !== 12;
 }
 
-function shapeCost(rules: NodeRules, segment: Segment, cell: Cell, offsets: readonly number[]): number {
+/** Whether a cell is silent on the last beat of its bar, and another chord comes. */
+function leavesOff({ bar, end, unit, changes }: Segment, { notes }: Cell): boolean {
+  const last = notes.at(-1);
+  return changes && end === bar.ticks && (last ? last.start + last.duration : 0) <= end - unit;
+}
+
+/** Root, seventh, fifth and third on their way down. */
+const isFall = (ladder: Ladder, offsets: readonly number[]): boolean => {
+  const degrees = offsets.slice(0, 4).map((offset) => wrap(ladder.home + offset - ladder.root));
+  const falls = offsets.slice(1, 4).every((offset, index) => offset < (offsets[index] ?? 0));
+  return (
+    falls &&
+    degrees[0] === 0 &&
+    (degrees[1] ?? 0) >= 10 &&
+    degrees[2] === 7 &&
+    [3, 4].includes(degrees[3] ?? 0)
+  );
+};
+
+/** What tones other than the root cost that are struck again, which is filler; a push before the bar's middle is none. */
+const struckAgain = (
+  { unit }: Segment,
+  { notes }: Cell,
+  ladder: Ladder,
+  offsets: readonly number[],
+): number =>
+  TONE_AGAIN *
+  offsets.filter((offset, index) => {
+    const again =
+      offset === offsets[index - 1] && wrap(offset) !== 0 && ladder.tones[wrap(ladder.home + offset)];
+    const pushed = ((notes[index - 1]?.start ?? 0) / unit) % 1 !== 0 && index === 2;
+    return again && !pushed;
+  }).length;
+
+/** What is heard too often costs: drills, the fall through the seventh, filler. */
+function wornCost(
+  { level }: NodeRules,
+  segment: Segment,
+  cell: Cell,
+  ladder: Ladder,
+  offsets: readonly number[],
+): number {
+  const filler = level === 1 || level === 2 ? struckAgain(segment, cell, ladder, offsets) : 0;
+  return (isDrill(offsets) ? DRILL : 0) + (isFall(ladder, offsets) ? FALL : 0) + filler;
+}
+
+function shapeCost(
+  rules: NodeRules,
+  segment: Segment,
+  cell: Cell,
+  ladder: Ladder,
+  offsets: readonly number[],
+): number {
   let cost = 0;
   const { contour } = cell;
+  if (leavesOff(segment, cell)) cost += contour.slot === 'C' ? UNLED_BREATH : UNLED;
   if (!segment.whole) return cost;
+  cost += wornCost(rules, segment, cell, ladder, offsets);
   if (joltsAtOnce(offsets)) cost += 1.1;
-  if (isDrill(offsets)) cost += DRILL;
   if (rules.level <= 2 && octavesIn(offsets) > 0 && octavesIn(offsets) < PUMPING) cost += 0.8;
   if (rules.manner === 'walk') cost += walkCost(rules, segment, cell, offsets);
   if (rules.level >= 1 && offsets.length > 1 && offsets.every((offset) => offset === offsets[0]))

@@ -8,6 +8,7 @@ import { homecomings } from './changes';
 import type { Kinship } from './motif';
 import { RIFF_TOP } from './nodes';
 import { bitOf, type Techniques } from './shown';
+import { type Figure, type FigureTask, type TunePlace, taskOf } from './tune';
 
 /** What the plan does with the motif in a bar. */
 export type Operation = 'state' | 'answer' | 'vary' | 'lift' | 'breathe' | 'turn';
@@ -32,6 +33,8 @@ export interface BarPlan {
   readonly asks: Techniques;
   /** Whether beat one is left empty here; null where the feel does not plan it. */
   readonly empty: boolean | null;
+  /** What it makes of the figure that the tune states. */
+  readonly figure: FigureTask | null;
 }
 
 /** A plan of the whole form: what each bar does, where it lies, and which contours are liked. */
@@ -44,17 +47,16 @@ export interface Plan {
   readonly summit: number;
 }
 
+/** A phrase begins with the two bars of the tune, in the same slots wherever it comes back. */
 const WALK_ROWS: readonly (readonly BarSlot[])[] = [
   ['S', 'A', 'S', 'C'],
-  ['S', 'S', 'A', 'C'],
+  ['S', 'A', 'A', 'C'],
   ['S', 'A', 'S', 'A'],
-  ['A', 'S', 'A', 'C'],
 ];
 const RIFF_ROWS: readonly (readonly BarSlot[])[] = [
   ['S', 'A', 'S', 'C'],
   ['S', 'A', 'S', 'A'],
-  ['S', 'S', 'A', 'C'],
-  ['S', 'A', 'S', 'C'],
+  ['S', 'A', 'A', 'C'],
 ];
 /** Where answers leave beat one empty, the form goes by pairs: a call on the one, an answer without it. */
 const PAIRED_ROWS: readonly (readonly BarSlot[])[] = [
@@ -85,6 +87,9 @@ const isLeadIn = ({ bars }: LineModel, start: number, length: number): boolean =
 interface Phrase {
   readonly start: number;
   readonly length: number;
+  /** Its place among the phrases of its section, and how many those are. */
+  readonly at: number;
+  readonly of: number;
 }
 
 /** The phrases of a chart, section by section; a pickup is no bar of a phrase. */
@@ -92,8 +97,8 @@ const phrasesOfForm = (model: LineModel): readonly Phrase[] =>
   model.request.chart.sections.flatMap((section) => {
     const pickup = isLeadIn(model, section.start, section.length) ? 1 : 0;
     let start = section.start + pickup;
-    return phraseLengths(section.length - pickup).map((length) => {
-      const phrase = { start, length };
+    return phraseLengths(section.length - pickup).map((length, at, all) => {
+      const phrase = { start, length, at, of: all.length };
       start += length;
       return phrase;
     });
@@ -134,11 +139,13 @@ function phraseRow(
   crest: number | null,
   last: boolean,
   level: number,
+  comesBack: boolean,
   random: Random,
 ): readonly { slot: BarSlot; models: ModelPlace | null }[] {
   const chance = random.next();
   const fours = theme.models.filter((model) => model.bars.length === 4);
-  if (phrase.length === 4 && fours.length > 0 && chance < (level <= 2 ? 0.6 : 0.35)) {
+  // Where the tune comes back, what is changed in it is the plan's to choose.
+  if (phrase.length === 4 && !comesBack && fours.length > 0 && chance < (level <= 2 ? 0.6 : 0.35)) {
     const wanted = fours.filter(
       ({ bars }) =>
         (crest === null) !== bars.some(({ slot }) => slot === 'L') && last === (bars[3]?.slot === 'T'),
@@ -180,8 +187,8 @@ export interface Ask {
 export interface PlanWishes {
   readonly manner: 'walk' | 'riff';
   readonly theme: Theme;
-  /** Contours that the motif is chosen from. */
-  readonly motifs: readonly Contour[];
+  /** Figures that the tune is chosen from, the cheapest first. */
+  readonly figures: readonly Figure[];
   readonly low: number;
   readonly high: number;
   readonly level: number;
@@ -200,11 +207,32 @@ export type Layout = readonly {
   readonly place: number;
   /** It comes home to the tonic: its root is waited for on the one. */
   readonly home: boolean;
+  /** Where it stands in the tune; null in pickups and phrases of other lengths than four. */
+  readonly tune: TunePlace | null;
 }[];
 
 /** Whether it is planned which bars leave beat one empty: where the feel may and the theme's answers do. */
 const plansEmptyOnes = ({ restsOnOne, theme }: PlanWishes): boolean =>
   restsOnOne && (theme.contours.A ?? []).some(({ beats }) => (beats[0]?.start ?? 0) > 0);
+
+/** Whether a bar has one chord, the same as another bar. */
+function soundsLike({ bars }: LineModel, bar: number, other: number): boolean {
+  const [one, two] = [bars[bar]?.stretches ?? [], bars[other]?.stretches ?? []];
+  return one.length === 1 && two.length === 1 && one[0]?.label === two[0]?.label;
+}
+
+/**
+ * Where the bars of a phrase of four stand in the tune. The first phrase of the form states and answers it, the others
+ * bring it back; a phrase closes the tune that ends its section or every eighth bar.
+ */
+function tuneOf(model: LineModel, phrase: Phrase, opening: number, place: number): TunePlace | null {
+  if (phrase.length !== 4) return null;
+  const of = place % 2 === 0 ? 0 : 1;
+  const again = soundsLike(model, phrase.start + place, opening + of);
+  if (place < 2) return { part: phrase.start === opening ? 'statement' : 'return', of, again };
+  const closes = phrase.at % 2 === 1 || phrase.at === phrase.of - 1;
+  return { part: closes && phrase.of > 1 ? 'close' : 'answer', of, again };
+}
 
 /** Lays the form out in phrases. The same seed gives the same layout. */
 export function layoutOf(model: LineModel, wishes: PlanWishes, seed: number): Layout {
@@ -223,7 +251,8 @@ export function layoutOf(model: LineModel, wishes: PlanWishes, seed: number): La
     const crested = index === crestAt;
     const crest = crested && phrase.length > 2 ? Math.min(crestBar, phrase.length - 2) : null;
     const last = index === phrases.length - 1;
-    const row = phraseRow(phrase, manner, theme, crested ? other : base, crest, last, level, random);
+    const back = index > 0 && phrase.length === 4;
+    const row = phraseRow(phrase, manner, theme, crested ? other : base, crest, last, level, back, random);
     row.forEach((bar, place) => {
       slots[phrase.start + place] = {
         ...bar,
@@ -231,12 +260,13 @@ export function layoutOf(model: LineModel, wishes: PlanWishes, seed: number): La
         crest: bar.slot === 'L' && crested,
         place,
         home: homes[phrase.start + place] === true,
+        tune: tuneOf(model, phrase, phrases[0]?.start ?? 0, place),
       };
     });
   });
   for (const { start, length } of model.request.chart.sections)
     if (isLeadIn(model, start, length))
-      slots[start] = { slot: 'T', models: null, half: 0, crest: false, place: 0, home: false };
+      slots[start] = { slot: 'T', models: null, half: 0, crest: false, place: 0, home: false, tune: null };
   return slots;
 }
 
@@ -286,6 +316,9 @@ export function planOf(wishes: PlanWishes, layout: Layout, seed: number): Plan {
   const peak = Math.min(high - 3, low + 10 + random.next() * 3);
   const asks = placed(wishes.asks, layout, random);
   const empty = plansEmptyOnes(wishes) ? pick(random, EMPTY_ONES, EMPTY_ONES[0] ?? []) : null;
+  const { figures } = wishes;
+  // The cheapest figures are tried most.
+  const figure = figures[Math.floor(figures.length * random.next() ** 2)] ?? null;
   const bars = layout.map((bar, index): BarPlan => {
     const near = Math.max(0, 1 - Math.abs(index - crest) / 2.4);
     const wave = 1.2 * Math.sin((Math.PI / 2) * bar.place);
@@ -298,15 +331,15 @@ export function planOf(wishes: PlanWishes, layout: Layout, seed: number): Plan {
       crest: index === crest,
       asks: asks.get(index) ?? 0,
       empty: bar.home ? false : empty && index < count - 1 ? empty.includes(bar.place) : null,
+      figure: index < count - 1 ? taskOf(figure, bar.tune, index === crest) : null,
     };
   });
-  const motif = wishes.motifs.length > 0 ? pick(random, wishes.motifs, wishes.motifs[0] ?? null) : null;
   const models = theme.models.filter((one) => one.bars.length === 2 || one.bars.length === 4);
   return {
     seed,
     bars,
-    motif,
-    motifModel: models.length > 0 ? pick(random, models, models[0] ?? null) : null,
+    motif: figure?.first ?? null,
+    motifModel: figure?.model ?? (models.length > 0 ? pick(random, models, models[0] ?? null) : null),
     summit: Math.min(high, low + 13 + random.below(5)),
   };
 }

@@ -1,13 +1,15 @@
 import { remembered } from '../../base';
-import type { Contour, Theme } from '../../feel';
+import type { Theme } from '../../feel';
 import type { HeardLine } from '../hearing';
 import type { BarModel, LineModel } from '../model';
 import { type Tone, toneOf } from '../tones';
 import { NO_WAY_OUT, ROUNDING, type Way } from './chain';
+import { figuresOf } from './figures';
 import type { BarPlan, Plan } from './plan';
 import type { Pool } from './pools';
 import type { Segment } from './segments';
 import { type Settled, type Stage, stagingFor, UNSETTLED } from './staging';
+import type { Figure } from './tune';
 import { cheapestWay, cheapestWithin, costOfWay, leastThrough, type Narrow } from './ways';
 import type { Workshop } from './workshop';
 
@@ -25,8 +27,8 @@ export interface Found {
 }
 
 export interface PlanSearch {
-  /** Contours that can be the motif. */
-  readonly motifs: readonly Contour[];
+  /** Figures that the tune can be made of, the cheapest first. */
+  readonly figures: readonly Figure[];
   /** The cheapest way through a plan; null where there is none. */
   best(plan: Plan): Found | null;
   /** How many nodes each segment chooses from under a plan. */
@@ -180,21 +182,13 @@ export function searchOver(
     return bars;
   }
 
-  const statement = segments.find((segment) => segment.whole && !segment.kept && segment.ladder);
-  const stating = statement
-    ? pools.poolOf(statement, { theme, slot: 'S', models: null, asks: 0, wide: false })
-    : null;
-  // A motif is of the theme itself where it has any for the chord.
-  const motifs = (stating?.nodes ?? []).flatMap(({ contour, borrowed }) =>
-    contour && contour.tags.length === 0 && !(borrowed && stating?.ownSome) ? [contour] : [],
-  );
   /** Anything but the way round from the last segment to the first. */
   const hasJumps = onward.some(({ back }, index) =>
     back.some((to) => to !== 0 || index < segments.length - 1),
   );
 
   return {
-    motifs: [...new Set(motifs)],
+    figures: figuresOf(workshop, theme),
     best(plan) {
       const stage = stageOf(plan, poolsOf(plan));
       const first = solve(stage);

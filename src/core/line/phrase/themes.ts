@@ -1,6 +1,7 @@
-import { createRandom } from '../../base';
+import { createRandom, type Metre } from '../../base';
 import type { Contour, MetrePhrases, Role, Theme } from '../../feel';
 import type { LineModel } from '../model';
+import { different, withLedOn } from './led-on';
 
 /**
  * The themes that carry a line of a level, in an order of the chart's own that the seed turns: neighbouring seeds
@@ -23,17 +24,17 @@ export function themesFor(metre: MetrePhrases, model: LineModel, seed: number): 
   }
   const turned = order.map((_, place) => order[(seed + place) % order.length] ?? order[0]);
   const [plain] = metre.themes;
-  const { count } = metre.metre;
-  return [...new Set([...turned, plain])].flatMap((theme) => (theme ? prepared(theme, count === 4) : []));
+  return [...new Set([...turned, plain])].flatMap((theme) => (theme ? prepared(theme, metre.metre) : []));
 }
 
 const preparedThemes = new WeakMap<Theme, Theme>();
 
 /** A theme as the search takes it. */
-function prepared(theme: Theme, halves: boolean): Theme {
+function prepared(theme: Theme, metre: Metre): Theme {
   const known = preparedThemes.get(theme);
   if (known) return known;
-  const made = halves ? withHalves(grounded(theme)) : grounded(theme);
+  const led = withLedOn(grounded(theme), metre);
+  const made = metre.count === 4 ? withHalves(led) : led;
   preparedThemes.set(theme, made);
   return made;
 }
@@ -96,16 +97,6 @@ function withHalves(theme: Theme): Theme {
       H2: [...(contours.H2 ?? []), ...different(statements.flatMap(secondHalf))],
     },
   };
-}
-
-/** Contours that sound alike, once. */
-function different(contours: readonly Contour[]): readonly Contour[] {
-  const found = new Map<string, Contour>();
-  for (const contour of contours) {
-    const text = JSON.stringify([contour.beats, contour.roles, contour.leads]);
-    if (!found.has(text)) found.set(text, contour);
-  }
-  return [...found.values()];
 }
 
 /** Whether a theme leaves beat one empty in its statements. */

@@ -7,7 +7,7 @@ import type { Feature } from './features';
 export const WEIGHTS: Readonly<
   Record<Feature, { readonly weight: number; readonly origin: 'hand' | 'fitted' }>
 > = {
-  ledByStep: { weight: -7, origin: 'hand' },
+  ledByStep: { weight: -12, origin: 'hand' },
   ledByLeap: { weight: 6, origin: 'hand' },
   ledByTritone: { weight: 8, origin: 'hand' },
   stuck: { weight: 4, origin: 'hand' },
@@ -17,10 +17,10 @@ export const WEIGHTS: Readonly<
   seamByStep: { weight: -2, origin: 'hand' },
   seamPickup: { weight: -0.8, origin: 'hand' },
   lateRoot: { weight: 4, origin: 'hand' },
-  seventhsHeard: { weight: -12, origin: 'hand' },
+  seventhsHeard: { weight: -10, origin: 'hand' },
   colourHeard: { weight: -1.6, origin: 'hand' },
   bare: { weight: 1.6, origin: 'hand' },
-  pasted: { weight: 3, origin: 'hand' },
+  pasted: { weight: 6, origin: 'hand' },
   twins: { weight: 3, origin: 'hand' },
   alikeNeighbours: { weight: 3, origin: 'hand' },
   rhythms: { weight: 1.5, origin: 'hand' },
