@@ -1,3 +1,4 @@
+export { createNoteEar } from './ear/note-ear';
 export { renderWav, type WavOptions } from './export';
 export { type Ear, listen } from './listener';
 export { createPlayer } from './player';

@@ -87,15 +87,13 @@ function peaksOf(alike: Float32Array, shortest: number): readonly number[] {
 const FIRST_HIGH = 0.9;
 
 /**
- * The pitch of a bass note in a stretch of sound, by the method of P. McLeod and G. Wyvill ("A smarter way to find pitch",
- * International Computer Music Conference, 2005), for what a bass sounds: low-passed and thinned out first.
- * @param samples - from −1 to 1; a tenth of a second or more for the lowest notes
+ * The pitch of a bass note in a stretch of low-passed and thinned sound, by the method of P. McLeod and G. Wyvill ("A
+ * smarter way to find pitch", International Computer Music Conference, 2005).
+ * @param heard - from −1 to 1; a tenth of a second or more for the lowest notes
+ * @param rate - its samples a second
  * @returns null for silence, noise, and a note that only begins
  */
-export function findPitch(samples: Float32Array, sampleRate: number): HeardPitch | null {
-  const step = Math.max(1, Math.floor(sampleRate / ENOUGH));
-  const rate = sampleRate / step;
-  const heard = thinned(lowPassed(samples, sampleRate), step);
+export function pitchOf(heard: Float32Array, rate: number): HeardPitch | null {
   const power = heard.reduce((sum, value) => sum + value * value, 0);
   if (Math.sqrt(power / Math.max(1, heard.length)) < LOUD) return null;
   const longest = Math.min(Math.ceil(rate / LOWEST), Math.floor(heard.length / 2));
@@ -109,4 +107,10 @@ export function findPitch(samples: Float32Array, sampleRate: number): HeardPitch
   const bend = left - 2 * middle + right;
   const shift = bend === 0 ? 0 : (left - right) / (2 * bend);
   return { hz: rate / (period + shift), clarity: Math.min(1, middle) };
+}
+
+/** The pitch of a bass note in a stretch of sound as it comes: what a bass does not sound is taken out of it first. */
+export function findPitch(samples: Float32Array, sampleRate: number): HeardPitch | null {
+  const step = Math.max(1, Math.floor(sampleRate / ENOUGH));
+  return pitchOf(thinned(lowPassed(samples, sampleRate), step), sampleRate / step);
 }

@@ -1,5 +1,6 @@
 export { expectedOf, type PlayedRound } from './expected';
 export { letterOf, letterText, mendOf, readLetter } from './letter';
+export { likely } from './likely';
 export { reportOf } from './report';
 export { summaryOf, tallyOf } from './summary';
 export type * from './types';

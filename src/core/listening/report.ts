@@ -1,4 +1,5 @@
 import { align, apartWithinOctave, IN_TUNE } from './align';
+import { likely } from './likely';
 import { paceOf } from './pace';
 import type {
   BarReport,
@@ -42,12 +43,12 @@ function heldOf(note: ExpectedNote, heard: HeardNote): NoteReport['held'] {
 }
 
 function played(note: ExpectedNote, heard: HeardNote): NoteReport {
-  const late = heard.start - note.start;
+  const late = heard.joined === true ? null : heard.start - note.start;
   return {
     note,
     verdict: verdictOf(note, heard),
     late,
-    lateBeats: late / note.beat,
+    lateBeats: late === null ? null : late / note.beat,
     held: heldOf(note, heard),
   };
 }
@@ -90,14 +91,15 @@ const barAt = (bars: readonly ExpectedBar[], { start }: HeardNote): ExpectedBar 
 
 /**
  * What was heard, held against what is written: note by note, rest by rest, bar by bar and round by round.
- * @param heard - by their start, the delay of the device taken off
+ * @param all - what was heard, by its start, the delay of the device taken off
  * @param deafness - where nothing could be heard; nothing is said to be left out there
  */
 export function reportOf(
   { notes, rests, bars }: Expected,
-  heard: readonly HeardNote[],
+  all: readonly HeardNote[],
   deafness: readonly Deafness[] = [],
 ): ListeningReport {
+  const heard = likely(notes, all);
   const noteReports: NoteReport[] = [];
   const extras: ExtraReport[] = [];
   for (const pairing of align(notes, heard)) {

@@ -47,6 +47,10 @@ export interface HeardNote {
   readonly end: number;
   /** A fraction of a half step is kept; null where no pitch was clear. */
   readonly midi: number | null;
+  /** Nobody struck it, as far as it was heard: it began by another pitch, and when is known only roughly. */
+  readonly joined?: true;
+  /** A string that sounded already may have been struck again, or a drum beside it: it counts where a note is written. */
+  readonly faint?: true;
 }
 
 /** From when to when nothing could be heard: the room was too loud, the input too strong, or sound was lost. */

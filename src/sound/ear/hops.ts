@@ -1,0 +1,106 @@
+import { bandPass, lowPass } from './filters';
+
+/** Sound is looked at in hops of so many thinned samples: 2.7 ms at 48 kHz. */
+const HOP = 32;
+
+/** The highest rates, in Hz, at which strokes and periods are looked for. */
+const ENOUGH = 12_000;
+
+/** Hz above which nothing of a bass note helps to find its pitch. */
+const CUT = 1200;
+
+/** The bands in which a stroke is looked for, in Hz: the string's lowest partials, its body, the finger or the pick. */
+const BANDS = [
+  [30, 160],
+  [160, 400],
+  [400, 900],
+  [900, 1900],
+  [1900, 4200],
+] as const;
+
+/** Seconds over which the loudness of the low partials is taken: a period of the lowest string. */
+const LEVEL_WINDOW = 0.035;
+
+/** Seconds of sound that are kept for finding pitches. */
+const KEPT = 2;
+
+/** Power below this counts as this, so that silence has a logarithm. */
+const NOTHING = 1e-10;
+
+const decibels = (power: number): number => 10 * Math.log10(power + NOTHING);
+
+/** A moment of sound. */
+export interface Hop {
+  /** Seconds from the beginning of the stream to its end. */
+  readonly at: number;
+  /** Power of each band, in decibels. */
+  readonly bands: readonly number[];
+  /** How loud the low partials are, in decibels below full level. */
+  readonly level: number;
+  /** An input at its limit: what it says is not to be trusted. */
+  readonly clipped: boolean;
+}
+
+/** Takes a stream apart into hops, and keeps its last low-passed stretch for pitches. */
+export function createHops(sampleRate: number, onHop: (hop: Hop) => void) {
+  const step = Math.max(1, Math.floor(sampleRate / ENOUGH));
+  const rate = sampleRate / step;
+  const lowRate = rate / 2;
+  const antiAlias = lowPass(Math.min(4800, rate * 0.42), sampleRate);
+  const low = lowPass(CUT, rate);
+  const filters = BANDS.map(([from, to]) => bandPass(from, to, rate));
+  const powers = new Float64Array(BANDS.length);
+  const kept = new Float32Array(Math.ceil(KEPT * lowRate));
+  const windowLength = Math.round(LEVEL_WINDOW * lowRate);
+  let [samplesIn, thinned, lows, levelSum, peak] = [0, 0, 0, 0, 0];
+
+  const keep = (value: number): void => {
+    const old = kept[(lows - windowLength + kept.length) % kept.length] ?? 0;
+    levelSum = Math.max(0, levelSum + value * value - (lows >= windowLength ? old * old : 0));
+    kept[lows % kept.length] = value;
+    lows += 1;
+  };
+
+  const take = (value: number): void => {
+    const deep = low(value);
+    if (thinned % 2 === 0) keep(deep);
+    for (let band = 0; band < filters.length; band += 1) {
+      const passed = filters[band]?.(value) ?? 0;
+      powers[band] = (powers[band] ?? 0) + passed * passed;
+    }
+    thinned += 1;
+    if (thinned % HOP !== 0) return;
+    onHop({
+      at: samplesIn / sampleRate,
+      bands: Array.from(powers, (power) => decibels(power / HOP)),
+      level: decibels(levelSum / windowLength),
+      clipped: peak >= 0.999,
+    });
+    powers.fill(0);
+    peak = 0;
+  };
+
+  return {
+    hopSeconds: HOP / rate,
+    lowRate,
+    push: (samples: Float32Array): void => {
+      for (const sample of samples) {
+        peak = Math.max(peak, Math.abs(sample));
+        const passed = antiAlias(sample);
+        samplesIn += 1;
+        if (samplesIn % step === 0) take(passed);
+      }
+    },
+    /** Seconds that have come in. */
+    now: (): number => samplesIn / sampleRate,
+    /** The low-passed sound between two times in seconds, as far as it is still kept. */
+    between: (from: number, to: number): Float32Array => {
+      const last = Math.min(lows, Math.round(to * lowRate));
+      const first = Math.max(0, lows - kept.length, Math.round(from * lowRate));
+      return Float32Array.from(
+        { length: Math.max(0, last - first) },
+        (_, index) => kept[(first + index) % kept.length] ?? 0,
+      );
+    },
+  };
+}
