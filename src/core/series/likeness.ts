@@ -109,14 +109,13 @@ export interface Known<Of> {
   readonly sketch: Sketch;
 }
 
-/** The lines that a line comes nearest to, the nearest first; those that share neither figure nor rhythm are none. */
+/** Other lines with what a line shares with each, the nearest first. */
 export const nearestLines = <Of>(
   line: Sketch,
   others: readonly Known<Of>[],
 ): readonly { readonly of: Of; readonly likeness: Likeness }[] =>
   others
     .map(({ of, sketch }) => ({ of, likeness: likenessOf(line, sketch) }))
-    .filter(({ likeness: { figures, rhythm } }) => figures > 0 || rhythm > 0)
     .sort(
       (one, other) =>
         other.likeness.figures - one.likeness.figures || other.likeness.rhythm - one.likeness.rhythm,

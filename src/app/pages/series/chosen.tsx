@@ -146,7 +146,7 @@ function Weeks({ weeks, busy, onChange, onClose }: WeeksProps) {
                     onChange((standing) => moveWeek(standing, index, -1), 'It is a week earlier now.')
                   }
                 >
-                  Earlier<span className="visually-hidden">: {where}</span>
+                  Earlier<span className="visually-hidden"> {where}</span>
                 </button>
               )}
               {index < weeks.length - 1 && (
@@ -157,7 +157,7 @@ function Weeks({ weeks, busy, onChange, onClose }: WeeksProps) {
                     onChange((standing) => moveWeek(standing, index, 1), 'It is a week later now.')
                   }
                 >
-                  Later<span className="visually-hidden">: {where}</span>
+                  Later<span className="visually-hidden"> {where}</span>
                 </button>
               )}
               <button
@@ -170,7 +170,7 @@ function Weeks({ weeks, busy, onChange, onClose }: WeeksProps) {
                   )
                 }
               >
-                Take out<span className="visually-hidden">: {where}</span>
+                Take out<span className="visually-hidden"> {where}</span>
               </button>
             </span>
           </li>
@@ -217,7 +217,7 @@ function NextWeek({ series, weeks, busy, entries, onClose }: NextWeekProps) {
               {sentence}{' '}
               <button type="button" className="button" onClick={() => void start(proposal)}>
                 {proposal.kind === 'again' ? 'Open it' : 'New lesson with it'}
-                <span className="visually-hidden">: {sentence}</span>
+                <span className="visually-hidden"> {sentence}</span>
               </button>
             </li>
           );

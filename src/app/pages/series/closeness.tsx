@@ -36,7 +36,7 @@ export function Closeness() {
     );
     setProgress(
       near.length === 0
-        ? 'No other lesson on this device shares a figure or a rhythm with this one.'
+        ? 'No other lesson with a line is on this device.'
         : `Compared with ${known.length === 1 ? 'one lesson' : `${known.length} lessons`}; the nearest come first.`,
     );
   };

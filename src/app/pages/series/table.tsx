@@ -12,7 +12,7 @@ import { THING_KINDS, type Thing } from '../../../core/students';
 import type { Naming } from '../../../core/theory';
 import { weekKeys } from './read-weeks';
 
-const SIGNS = { new: '●', again: '○', none: '–' } as const;
+const SIGNS = { new: 'new', again: 'again', none: '–' } as const;
 
 interface SeriesTableProps {
   readonly weeks: readonly ReadWeek[];
@@ -27,38 +27,40 @@ export function SeriesTable({ weeks, naming, onMark }: SeriesTableProps) {
   const keys = weekKeys(weeks);
   if (rows.length === 0) return null;
   return (
-    <div className="series__scroll">
-      <table className="series__table">
-        <caption>
-          ● new that week, ○ shown again, – not shown. Read off the notes; press a cell where you know better.
-        </caption>
-        <thead>
-          <tr>
-            <th scope="col">Shown</th>
-            {keys.map((key, index) => (
-              <th key={key} scope="col">
-                <span className="visually-hidden">Week </span>
-                {index + 1}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        {THING_KINDS.map((kind) => {
-          const own = rows.filter(({ thing }) => thing.kind === kind);
-          return own.length === 0 ? null : (
-            <tbody key={kind}>
-              <tr>
-                <th scope="rowgroup" colSpan={weeks.length + 1}>
-                  {KIND_WORDS[kind]}
+    <div>
+      <div className="series__scroll">
+        <table className="series__table">
+          <caption>
+            Read off the notes, week by week; a dash is not shown. Press a cell where you know better.
+          </caption>
+          <thead>
+            <tr>
+              <th scope="col">Shown</th>
+              {keys.map((key, index) => (
+                <th key={key} scope="col">
+                  <span className="visually-hidden">Week </span>
+                  {index + 1}
                 </th>
-              </tr>
-              {own.map((row) => (
-                <Row key={thingKey(row.thing)} row={row} weeks={weeks} naming={naming} onMark={onMark} />
               ))}
-            </tbody>
-          );
-        })}
-      </table>
+            </tr>
+          </thead>
+          {THING_KINDS.map((kind) => {
+            const own = rows.filter(({ thing }) => thing.kind === kind);
+            return own.length === 0 ? null : (
+              <tbody key={kind}>
+                <tr>
+                  <th scope="rowgroup" colSpan={weeks.length + 1}>
+                    {KIND_WORDS[kind]}
+                  </th>
+                </tr>
+                {own.map((row) => (
+                  <Row key={thingKey(row.thing)} row={row} weeks={weeks} naming={naming} onMark={onMark} />
+                ))}
+              </tbody>
+            );
+          })}
+        </table>
+      </div>
     </div>
   );
 }
@@ -78,7 +80,7 @@ function Row({ row, weeks, naming, onMark }: SeriesTableProps & { readonly row: 
           <td key={keys[index]}>
             <button
               type="button"
-              className={`series__cell${own ? ' series__cell--own' : ''}`}
+              className={`series__cell series__cell--${cell}${own ? ' series__cell--own' : ''}`}
               aria-label={`${name}, week ${index + 1}: ${CELL_WORDS[cell]}${own ? ', as you said' : ''}`}
               onClick={() => onMark(index, row.thing, next)}
             >
