@@ -19,6 +19,7 @@ const rows = [
     'core/composing',
     ['core/base', 'core/theory', 'core/chart', 'core/fretboard', 'core/feel', 'core/line', 'core/lesson'],
   ],
+  ['core/asking', ['core/base', 'core/theory', 'core/chart', 'core/notation', 'core/lesson']],
   ['core/shelf', ['core/base', 'core/theory', 'core/feel', 'core/line', 'core/lesson']],
   ['core/students', ['core/base', 'core/theory', 'core/fretboard', 'core/feel', 'core/line', 'core/lesson']],
   [
@@ -79,6 +80,7 @@ const pageRows = [
   ['pad', ['common', 'at-work', 'aims', 'chart', 'hand', 'answers', 'handout']],
   ['versions', ['at-work', 'saving']],
   ['study', ['words', 'at-work', 'score']],
+  ['asking', ['at-work']],
   ['regrade', ['words', 'at-work', 'score']],
   ['stages', ['words', 'at-work', 'playing', 'score']],
   [
@@ -93,6 +95,7 @@ const pageRows = [
       'answers',
       'ideas',
       'pencil',
+      'asking',
       'regrade',
       'stages',
       'study',

@@ -10,6 +10,7 @@ import type { BlockContext } from './context';
 import { explainedRows } from './explained';
 import { pieceFacts } from './facts';
 import { neckRows } from './neck';
+import { answerRows, questionRows } from './questions';
 import { rhythmRows } from './rhythm';
 import { shapeRows } from './shapes';
 import { stageRows } from './stages';
@@ -64,6 +65,10 @@ function lineBlockRows(
       return explainedRows(sheet, set.piece, set.instrument, context);
     case 'study':
       return studyRows(sheet, set.piece, set.instrument, context);
+    case 'questions':
+      return questionRows(sheet, context);
+    case 'answers':
+      return answerRows(sheet, context);
     case 'neck':
       return neckRows(sheet, context);
     case 'rhythm':

@@ -7,6 +7,8 @@ import { attempt, saveMidi, saveMusicXml } from '../saving';
 import { BuildUpOnSheet } from '../stages';
 import { LineStudied } from '../study';
 
+const ASKED = laterPart('The questions about a line', async () => (await import('../asking')).LineAsked);
+
 const ANOTHER = laterPart(
   'The line for another student',
   async () => (await import('../regrade')).ForAnotherStudent,
@@ -46,6 +48,7 @@ export function BelowLine({ piece, sheet, instrument, rows, atHand }: BelowLineP
           />
           <LineStudied piece={piece} sheet={sheet} instrument={instrument} />
           <Later part={ANOTHER} given={{ piece, sheet, instrument }} />
+          <Later part={ASKED} given={{ piece, sheet }} />
         </>
       )}
       {atHand && <ShapesFold piece={piece} sheet={sheet} />}

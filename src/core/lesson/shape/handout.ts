@@ -15,6 +15,8 @@ export const HANDOUT_BLOCKS = [
   'stages',
   'explained',
   'study',
+  'questions',
+  'answers',
   'chops',
   'organ',
   'drums',

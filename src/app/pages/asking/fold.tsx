@@ -1,0 +1,81 @@
+import '../../styles/asking.css';
+import { useMemo, useState } from 'react';
+import { chosenQuestions, DIFFICULTIES, type Difficulty, MOST_QUESTIONS } from '../../../core/asking';
+import type { LinePiece, LineSheet } from '../../../core/lesson';
+import { NumberField, SelectField } from '../../controls';
+import { Tapped } from './tapped';
+
+interface LineAskedProps {
+  readonly piece: LinePiece;
+  readonly sheet: LineSheet;
+}
+
+/** Questions about a line, folded away under one line. */
+export function LineAsked({ piece, sheet }: LineAskedProps) {
+  const [open, setOpen] = useState(false);
+  if (sheet.bars.every(({ notes }) => notes.length === 0)) return null;
+  return (
+    <details className="shapes" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>
+        <span className="shapes__title">Questions about {piece.name}</span>{' '}
+        <span className="shapes__chords">listen and tap · on paper with an answer sheet</span>
+      </summary>
+      {open && <Asked key={piece.id} piece={piece} sheet={sheet} />}
+    </details>
+  );
+}
+
+const DIFFICULTY_WORDS: Readonly<Record<Difficulty, string>> = {
+  1: 'read off the sheet',
+  2: 'known of chord and rhythm',
+  3: 'heard from bar to bar',
+};
+
+function Asked({ piece, sheet }: LineAskedProps) {
+  const [count, setCount] = useState(6);
+  const [difficulty, setDifficulty] = useState<Difficulty>(2);
+  const [seed, setSeed] = useState(1);
+  const questions = useMemo(
+    () => chosenQuestions(sheet, { count, difficulty, seed, tapped: true }),
+    [sheet, count, difficulty, seed],
+  );
+  return (
+    <div className="asking">
+      <div className="asking__wishes">
+        <NumberField
+          label="How many questions"
+          value={count}
+          least={1}
+          most={MOST_QUESTIONS}
+          onChange={setCount}
+        />
+        <SelectField
+          label="How hard the questions are"
+          value={String(difficulty)}
+          options={DIFFICULTIES.map((each) => ({
+            value: String(each),
+            label: `up to ${DIFFICULTY_WORDS[each]}`,
+          }))}
+          onChange={(text) => setDifficulty(DIFFICULTIES.find((each) => String(each) === text) ?? 2)}
+        />
+        <button type="button" className="button button--quiet" onClick={() => setSeed(seed + 1)}>
+          Other questions
+        </button>
+      </div>
+      {questions.length < count && (
+        <p className="hint">The line has no more to ask than {questions.length} that can be tapped.</p>
+      )}
+      <ol className="asking__list" aria-label={`Questions about ${piece.name}`}>
+        {questions.map((question) => (
+          <li key={question.text}>
+            <Tapped piece={piece} sheet={sheet} question={question} />
+          </li>
+        ))}
+      </ol>
+      <p className="hint">
+        On paper: tick Questions, and Answers to the questions, under Handout. The answers are computed from
+        the notes.
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,1 @@
+export { LineAsked } from './fold';

@@ -1,0 +1,246 @@
+import { barName, barRange, beatsOf, beatWords, capitalised, midiOf } from '../base';
+import { type LineSheet, stringName } from '../lesson';
+import { formatNameIn } from '../theory';
+import { type AskedBar, counted, degreesOf, emptyBeats, metreOf, rhythmOf } from './reading';
+import type { Question, QuestionKind } from './types';
+
+/** A line with all of its bars read. */
+export interface Asked {
+  readonly sheet: LineSheet;
+  readonly bars: readonly AskedBar[];
+}
+
+type Maker = (asked: Asked, bar: AskedBar) => readonly Question[];
+
+const nameOf = ({ bar }: AskedBar): string => barName(bar.written.number);
+
+const naming = ({ sheet }: Asked) => sheet.noteNames ?? 'letters';
+
+const joined = (parts: readonly string[]): string => parts.join(', ');
+
+const names: Maker = (asked, bar) => {
+  const { struck } = bar;
+  if (struck.length === 0) return [];
+  return [
+    {
+      kind: 'names',
+      difficulty: 1,
+      bars: [bar.index],
+      text: `Write the names of the notes in ${nameOf(bar)}.`,
+      answer: joined(struck.map(({ note }) => formatNameIn(naming(asked), note.pitch))),
+      choices: [],
+      blanks: struck.length,
+    },
+  ];
+};
+
+const degrees: Maker = (_, bar) => {
+  const { struck } = bar;
+  if (struck.length === 0 || struck.some(({ degreeText }) => degreeText === '')) return [];
+  return [
+    {
+      kind: 'degrees',
+      difficulty: 2,
+      bars: [bar.index],
+      text: `Write the degrees of the notes in ${nameOf(bar)}, each above the root of its chord.`,
+      answer: joined(degreesOf(bar)),
+      choices: [],
+      blanks: struck.length,
+    },
+  ];
+};
+
+const frets: Maker = ({ sheet }, bar) => {
+  const places = bar.struck.flatMap(({ fingered }) =>
+    fingered === null ? [] : [`${stringName(sheet, fingered.string)} ${fingered.fret}`],
+  );
+  if (places.length === 0 || places.length < bar.struck.length) return [];
+  return [
+    {
+      kind: 'frets',
+      difficulty: 2,
+      bars: [bar.index],
+      text: `Write string and fret of the notes in ${nameOf(bar)}, as the tab has them.`,
+      answer: joined(places),
+      choices: [],
+      blanks: places.length,
+    },
+  ];
+};
+
+/** Degrees that a student taps: those of the line. */
+function degreeChoices({ bars }: Asked): readonly string[] {
+  const order = ['R', '♭2', '2', '♭3', '3', '4', '♯4', '♭5', '5', '♯5', '♭6', '6', '♭♭7', '♭7', '7', '8'];
+  const heard = new Set(bars.flatMap((each) => degreesOf(each)));
+  return [...heard]
+    .filter((text) => text !== '')
+    .sort((one, other) => order.indexOf(one) - order.indexOf(other));
+}
+
+const degree: Maker = (asked, bar) => {
+  const choices = degreeChoices(asked);
+  if (choices.length < 2) return [];
+  return bar.struck.flatMap(({ note, degreeText }): readonly Question[] => {
+    if (degreeText === '') return [];
+    return [
+      {
+        kind: 'degree',
+        difficulty: degreeText === 'R' || degreeText === '5' || degreeText === '8' ? 1 : 2,
+        bars: [bar.index],
+        text: `Which degree of its chord is the note on ${beatWords(note.start, metreOf(bar))} in ${nameOf(bar)}?`,
+        answer: degreeText,
+        choices,
+        blanks: 1,
+      },
+    ];
+  });
+};
+
+const emptyBeat: Maker = (_, bar) => {
+  const [beat, ...others] = emptyBeats(bar);
+  if (beat === undefined || others.length > 0 || bar.struck.length === 0 || bar.bar.written.pickup) return [];
+  return [
+    {
+      kind: 'empty beat',
+      difficulty: 1,
+      bars: [bar.index],
+      text: `Nothing sounds through one whole beat of ${nameOf(bar)}. Which?`,
+      answer: `beat ${beat}`,
+      choices: beatsOf(metreOf(bar)).map(({ index }) => `beat ${index + 1}`),
+      blanks: 1,
+    },
+  ];
+};
+
+const third: Maker = (_, bar) => {
+  const thirds = new Set(degreesOf(bar).filter((text) => text === '3' || text === '♭3'));
+  const [only] = thirds;
+  if (only === undefined || thirds.size > 1) return [];
+  return [
+    {
+      kind: 'third',
+      difficulty: 2,
+      bars: [bar.index],
+      text: `The third of a chord is played in ${nameOf(bar)}. Is it major or minor?`,
+      answer: only === '3' ? 'major' : 'minor',
+      choices: ['major', 'minor'],
+      blanks: 1,
+    },
+  ];
+};
+
+const clap: Maker = (asked, bar) => {
+  const answer = counted(bar);
+  if (answer === null || bar.struck.length === 0 || bar.bar.written.pickup) return [];
+  const others = asked.bars
+    .filter((each) => metreOf(each).count === metreOf(bar).count && metreOf(each).unit === metreOf(bar).unit)
+    .flatMap((each) => counted(each) ?? []);
+  const choices = [...new Set([answer, ...others])].slice(0, 4).sort();
+  return [
+    {
+      kind: 'clap',
+      difficulty: bar.struck.every(({ note }) => note.start % 960 === 0) ? 1 : 2,
+      bars: [bar.index],
+      text: `Clap ${nameOf(bar)} and count aloud; whisper what is not struck. What do you say?`,
+      answer,
+      choices: choices.length < 2 ? [] : choices,
+      blanks: 1,
+    },
+  ];
+};
+
+/** Bars of which the others are answers are sought within so many. */
+const PHRASE = 4;
+
+const answeringBar: Maker = ({ bars }, bar) => {
+  if (bar.struck.length < 2 || bar.bar.written.pickup) return [];
+  const phrase = bars.slice(bar.index + 1, bar.index + PHRASE);
+  const alike = phrase.filter((each) => rhythmOf(each) === rhythmOf(bar));
+  const [answer, ...others] = alike.filter((each) => joined(degreesOf(each)) !== joined(degreesOf(bar)));
+  const last = phrase.at(-1);
+  if (answer === undefined || others.length > 0 || phrase.length < 2 || last === undefined) return [];
+  return [
+    {
+      kind: 'answering bar',
+      difficulty: 3,
+      bars: [bar.index, ...phrase.map(({ index }) => index)],
+      text: `${capitalised(nameOf(bar))} asks. Which of ${barRange(bar.bar.written.number + 1, last.bar.written.number)} answers it: the same rhythm, other degrees?`,
+      answer: nameOf(answer),
+      choices: phrase.map(nameOf),
+      blanks: 1,
+    },
+  ];
+};
+
+const LEADS = [
+  'a half step from below',
+  'a half step from above',
+  'a whole step from below',
+  'a whole step from above',
+  'the same note again',
+  'a leap from below',
+  'a leap from above',
+] as const;
+
+function leadOf(halfSteps: number): (typeof LEADS)[number] {
+  if (halfSteps === 0) return 'the same note again';
+  const from = halfSteps > 0 ? 'below' : 'above';
+  const size = Math.abs(halfSteps);
+  return size === 1
+    ? `a half step from ${from}`
+    : size === 2
+      ? `a whole step from ${from}`
+      : `a leap from ${from}`;
+}
+
+const lead: Maker = ({ bars }, bar) => {
+  const last = bar.struck.at(-1)?.note;
+  const [next, ...others] = bar.after;
+  const first = next === undefined ? undefined : bars[next]?.struck[0]?.note;
+  if (last === undefined || last.tiedOn === true || first === undefined || others.length > 0) return [];
+  const into = bars[next ?? 0];
+  if (into === undefined || into.struck.length < into.bar.notes.length) return [];
+  return [
+    {
+      kind: 'lead',
+      difficulty: 3,
+      bars: [bar.index, into.index],
+      text: `How does the last note of ${nameOf(bar)} lead to the first of ${nameOf(into)}?`,
+      answer: leadOf(midiOf(first.pitch) - midiOf(last.pitch)),
+      choices: LEADS,
+      blanks: 1,
+    },
+  ];
+};
+
+const leftOutBar: Maker = (asked, bar) => {
+  const before = asked.bars[bar.index - 1];
+  if (before === undefined || bar.struck.length < 2 || bar.bar.notes.length !== bar.struck.length) return [];
+  const told = bar.struck.map(
+    ({ note }) => `${formatNameIn(naming(asked), note.pitch)} on ${beatWords(note.start, metreOf(bar))}`,
+  );
+  return [
+    {
+      kind: 'left-out bar',
+      difficulty: 3,
+      bars: [before.index, bar.index],
+      text: `Cover ${nameOf(bar)}, play ${nameOf(before)}, and write the next bar as the line has it.`,
+      answer: joined(told),
+      choices: [],
+      blanks: told.length,
+    },
+  ];
+};
+
+export const MAKERS: Readonly<Record<QuestionKind, Maker>> = {
+  names,
+  'empty beat': emptyBeat,
+  clap,
+  degree,
+  third,
+  degrees,
+  frets,
+  'answering bar': answeringBar,
+  lead,
+  'left-out bar': leftOutBar,
+};

@@ -1,0 +1,73 @@
+import { beatsOf, type Metre, midiOf } from '../base';
+import { playOrder } from '../chart';
+import type { LineSheet, SheetBar, SheetNote } from '../lesson';
+import { syllableAt } from '../notation';
+
+/** A bar as questions are made of it. */
+export interface AskedBar {
+  readonly index: number;
+  readonly bar: SheetBar;
+  /** The notes that are struck in it: not one that goes on from the bar before. */
+  readonly struck: readonly SheetNote[];
+  /** Indices of the bars that are heard right after it. */
+  readonly after: readonly number[];
+}
+
+/** The bars of a line in their order, each with what is struck in it. */
+export function readBars(sheet: LineSheet): readonly AskedBar[] {
+  const order = playOrder(sheet.chart);
+  const after = sheet.bars.map(() => new Set<number>());
+  order.forEach((bar, place) => {
+    const next = order[place + 1];
+    if (next !== undefined) after[bar]?.add(next);
+  });
+  const held = sheet.bars.map((bar, index) => {
+    const first = bar.notes[0]?.note;
+    if (first === undefined || first.start !== 0) return false;
+    return sheet.bars.some((before, other) => {
+      const last = before.notes.at(-1)?.note;
+      return last?.tiedOn === true && after[other]?.has(index) && midiOf(last.pitch) === midiOf(first.pitch);
+    });
+  });
+  return sheet.bars.map((bar, index) => ({
+    index,
+    bar,
+    struck: held[index] ? bar.notes.slice(1) : bar.notes,
+    after: [...(after[index] ?? [])],
+  }));
+}
+
+export const metreOf = ({ bar }: AskedBar): Metre => bar.written.metre;
+
+/** The beats of a bar in which nothing sounds at all, by their number from 1. */
+export const emptyBeats = (asked: AskedBar): readonly number[] =>
+  beatsOf(metreOf(asked))
+    .filter(({ start, length }) =>
+      asked.bar.notes.every(
+        ({ note }) => note.start + note.duration <= start || note.start >= start + length,
+      ),
+    )
+    .map(({ index }) => index + 1);
+
+/** A bar as it is counted aloud, what is not struck in brackets; null where a note falls on no syllable. */
+export function counted(asked: AskedBar): string | null {
+  const metre = metreOf(asked);
+  const said = new Map<number, string>();
+  for (const { start, index } of beatsOf(metre)) said.set(start, `(${index + 1})`);
+  for (const { note } of asked.struck) {
+    const syllable = syllableAt(metre, note.start);
+    if (syllable === null) return null;
+    said.set(note.start, syllable);
+  }
+  return [...said]
+    .sort(([one], [other]) => one - other)
+    .map(([, text]) => text)
+    .join(' ');
+}
+
+/** When a bar's notes are struck: equal for equal rhythms. */
+export const rhythmOf = ({ struck }: AskedBar): string => struck.map(({ note }) => note.start).join(' ');
+
+/** The degrees of what is struck in a bar, in order. */
+export const degreesOf = ({ struck }: AskedBar): readonly string[] =>
+  struck.map(({ degreeText }) => degreeText);
