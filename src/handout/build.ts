@@ -12,7 +12,8 @@ import type { Handout, HandoutPage, HandoutPdf } from './types';
 
 /** The words on the page are English; the teacher's own may be anything. */
 const LANGUAGE = 'en';
-const LOGO_LOST = 'The lesson’s logo could not be read and is left out. Choose it again.';
+const LOGO_LOST =
+  'The lesson’s logo could not be read, or is a picture of very many pixels, and is left out. Choose it again.';
 
 const NO_CODE = { code: null, remark: null };
 

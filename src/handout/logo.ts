@@ -3,11 +3,17 @@ import { isActive } from './active-drawing';
 import type { Logo } from './blocks/head';
 import { points } from './layout/paper';
 import { opaqueSource, whiteCanvas } from './pdf/opaque';
+import { isTooRich } from './rich-drawing';
 
 const MEGABYTE = 1_000_000;
 const LARGEST_FILE = 5 * MEGABYTE;
 /** Pixels on a side beyond which decoding would stall a small machine. */
 const LARGEST_SIDE = 8_000;
+/**
+ * Pixels of a logo in a lesson, beyond which drawing it would hold the page up. A logo that was chosen here has far
+ * fewer; a lesson file may hold any.
+ */
+const MOST_PIXELS = 4_000_000;
 /** The room that the page gives it, at 600 dots an inch. */
 const KEPT = { width: (points(45) / 72) * 600, height: (points(15) / 72) * 600 } as const;
 
@@ -16,6 +22,8 @@ const REFUSED = {
   broken: 'The logo could not be read as a picture. Choose a PNG, JPEG or SVG file.',
   active:
     'The logo is an SVG with script, links or embedded pages in it, and was left out. Save it as a plain drawing or a PNG.',
+  'too rich':
+    'The logo is an SVG of very many shapes, or with effects that take long to draw, and was left out. Save it as a PNG.',
 } as const;
 
 /** Decodes a picture and makes it so many whole pixels large; a sentence says why it could not. */
@@ -32,8 +40,12 @@ export type ShrinkPicture = (
  */
 export async function readLogo(file: Blob, shrink: ShrinkPicture): Promise<Result<string, string>> {
   if (file.size > LARGEST_FILE) return failure(REFUSED['too large']);
-  if (file.type === 'image/svg+xml' && isActive(await file.text())) return failure(REFUSED.active);
   const isDrawing = file.type === 'image/svg+xml';
+  if (isDrawing) {
+    const text = await file.text();
+    if (isActive(text)) return failure(REFUSED.active);
+    if (isTooRich(text)) return failure(REFUSED['too rich']);
+  }
   const address = URL.createObjectURL(file);
   try {
     const loaded = isDrawing ? await load(address) : await sized(address);
@@ -56,10 +68,12 @@ const wholePixels = (width: number, height: number) => ({
 });
 
 /**
- * A lesson's logo as the page needs it, whatever the data address holds; null when it is no picture.
+ * A lesson's logo as the page needs it, whatever the data address holds; null when it is no picture, or too large a one.
  * It is drawn anew, because a lesson file may come from anywhere and a PDF takes only some kinds of picture.
  */
 export async function logoOf(source: string): Promise<Logo | null> {
+  const known = await sized(source);
+  if (!known.ok || known.value.naturalWidth * known.value.naturalHeight > MOST_PIXELS) return null;
   const loaded = await load(source);
   if (!loaded.ok) return null;
   const picture = loaded.value;

@@ -98,6 +98,10 @@ const LOGOS = {
     '<s:svg xmlns:s="http://www.w3.org/2000/svg" width="9" height="9"><s:script href="a.js"/></s:svg>',
   entity: '<!DOCTYPE svg [<!ENTITY x "y">]><svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"/>',
   torn: '<svg xmlns="http://www.w3.org/2000/svg"><rect',
+  bomb: `<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"><g id="n0"><rect width="9" height="9"/></g>${Array.from(
+    { length: 30 },
+    (_, index) => `<g id="n${index + 1}"><use href="#n${index}"/><use href="#n${index}"/></g>`,
+  ).join('')}</svg>`,
 } as const;
 
 test('a logo is taken when it is a picture, and refused with a sentence when it is not', async () => {
@@ -130,6 +134,7 @@ test('a logo is taken when it is a picture, and refused with a sentence when it 
       link: await svg(logos.link),
       prefixed: await svg(logos.prefixed),
       entity: await svg(logos.entity),
+      bomb: await svg(logos.bomb),
       torn: await svg(logos.torn),
       png: await read(png),
       broken: await read(new Blob(['not a picture'], { type: 'image/png' })),
@@ -145,6 +150,7 @@ test('a logo is taken when it is a picture, and refused with a sentence when it 
   for (const name of ['script', 'handler', 'link', 'prefixed', 'entity'] as const) {
     expect(read[name], name).toEqual({ ok: false, problem: expect.stringContaining('script, links') });
   }
+  expect(read.bomb).toEqual({ ok: false, problem: expect.stringContaining('very many shapes') });
   for (const name of ['torn', 'broken'] as const) {
     expect(read[name], name).toEqual({ ok: false, problem: expect.stringContaining('could not be read') });
   }
@@ -164,10 +170,21 @@ test('a logo with transparency goes into the PDF, and a broken one is left out a
     const broken = setHandout(lesson, { logo: 'data:image/png;base64,AAAA' });
     const { bytes } = await handoutPdf(await buildHandout(withLogo, deriveSheets(withLogo)));
     const { remarks } = await buildHandout(broken, deriveSheets(broken));
-    return { hasImage: new TextDecoder('latin1').decode(bytes).includes('/Subtype /Image'), remarks };
+    // Few letters of a file, and more pixels than a page can draw while someone types.
+    const large = document.createElement('canvas');
+    large.width = 2400;
+    large.height = 2400;
+    const withLarge = setHandout(lesson, { logo: large.toDataURL('image/png') });
+    return {
+      hasImage: new TextDecoder('latin1').decode(bytes).includes('/Subtype /Image'),
+      remarks,
+      large: (await buildHandout(withLarge, deriveSheets(withLarge))).remarks,
+    };
   });
   expect(made.hasImage).toBe(true);
-  expect(made.remarks).toEqual(['The lesson’s logo could not be read and is left out. Choose it again.']);
+  const lost = [expect.stringMatching(/logo could not be read, or is a picture of very many pixels/)];
+  expect(made.remarks).toEqual(lost);
+  expect(made.large).toEqual(lost);
   expectClean();
 });
 
