@@ -1,5 +1,5 @@
 export { drawSystem, redrawSystem } from './draw';
-export { layoutInSteps, layoutScore, loadScoreFonts } from './load';
+export { layoutAlike, layoutInSteps, layoutScore, loadScoreFonts } from './load';
 export { drawFretboard } from './neck/draw';
 export { layoutFretboard } from './neck/layout';
 export type { FretboardLayout, FretboardRequest, NeckNote } from './neck/types';

@@ -36,12 +36,26 @@ async function loadFont(family: string, url: string, weight: string): Promise<vo
   document.fonts.add(await new FontFace(family, `url(${url})`, { weight, display: 'block' }).load());
 }
 
+/** With which options a piece was laid out last. */
+const laidWith = new WeakMap<Engravable, ScoreOptions>();
+
 /**
  * Lays a piece out: line breaks, spacing, heights, and every piece of ink. Nothing is drawn.
  * @throws Error before {@link loadScoreFonts} has finished.
  */
-export const layoutScore = (sheet: Engravable, options: ScoreOptions): ScoreLayout =>
-  loaded().engrave(sheet, options);
+export function layoutScore(sheet: Engravable, options: ScoreOptions): ScoreLayout {
+  laidWith.set(sheet, options);
+  return loaded().engrave(sheet, options);
+}
+
+/**
+ * Lays a piece out with the options of another one; null where that was not laid out at once.
+ * @throws Error before {@link loadScoreFonts} has finished.
+ */
+export function layoutAlike(sheet: Engravable, other: Engravable): ScoreLayout | null {
+  const options = laidWith.get(other);
+  return options === undefined ? null : loaded().engrave(sheet, options);
+}
 
 /**
  * The same layout in many small steps, for a piece so long that the page would stand still meanwhile.

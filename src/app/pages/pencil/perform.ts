@@ -24,13 +24,17 @@ export interface Origin {
 const SAY_AFTER = 150;
 let saying = 0;
 
+/** Nothing that is seen or heard: with it, the same sentence is another text, and so is said again. */
+const AGAIN = '\u200b';
+
 function say(session: Session, done: Done): void {
   window.clearTimeout(saying);
-  if (done.did.kind === 'refused') {
-    session.editor.setState({ said: announce(done) });
-    return;
-  }
-  saying = window.setTimeout(() => session.editor.setState({ said: announce(done) }), SAY_AFTER);
+  const speak = () => {
+    const text = announce(done);
+    session.editor.setState(({ said }) => ({ said: said === text ? text + AGAIN : text }));
+  };
+  if (done.did.kind === 'refused') speak();
+  else saying = window.setTimeout(speak, SAY_AFTER);
 }
 
 /** The lesson and the pencil as they are now; null while no bar is open for writing. */

@@ -26,6 +26,7 @@ import { ownKeysNow } from './own-keys';
 import { type Origin, perform, putAway, run, workNow } from './perform';
 import { NEAR_NOTE, nearestTick, stepAt, stepHeight, stringAt, xOfTick, zoneAt } from './place';
 import { pointed } from './pointed';
+import { useRehearsal } from './rehearsal';
 
 interface SurfaceProps {
   readonly box: BarBox;
@@ -63,6 +64,7 @@ export function PencilSurface({ box, system, number }: SurfaceProps) {
   useEffect(() => {
     if (isHere) root.current?.focus({ preventScroll: true });
   }, [isHere]);
+  useRehearsal(isHere);
   useClicksBeside(isHere, root, system);
   useKeys(isHere, () => {
     const now = drag.current;
