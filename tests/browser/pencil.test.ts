@@ -1,0 +1,171 @@
+import { describe, expect, test } from 'vitest';
+import { openApp } from '../support/browser';
+import { bar, open, PATIENCE, placeIn, says, told } from '../support/pencil';
+
+describe('the pencil', () => {
+  test.each([
+    { held: 'upright', width: 390, height: 844 },
+    { held: 'sideways', width: 844, height: 390 },
+  ])(
+    'on a telephone held $held the neck lies under the keys, each place as large as a thumb',
+    async ({ width, height }) => {
+      const { page, expectClean } = await openApp({
+        width,
+        height,
+        context: { hasTouch: true, reducedMotion: 'reduce' },
+      });
+      await open(page, 1);
+      await page.getByRole('button', { name: 'Fretboard', exact: true }).tap();
+      const neck = page.locator('.fretboard__picture');
+      await neck.locator('svg').waitFor();
+      const strip = page.getByRole('group', { name: 'Pencil in bar 1' });
+      // The keys are not covered: a tap on the middle of one writes.
+      await strip.getByRole('button', { name: /^5 C/ }).tap();
+      await says(page, /^C\d, 5, .*bar 1/);
+      const places = await neck.evaluate((element) => {
+        const middles = (selector: string, side: 'top' | 'left') =>
+          [...element.querySelectorAll(selector)].map((line) => line.getBoundingClientRect()[side]);
+        return { strings: middles('path.string', 'top'), wires: middles('path.nut, path.fret', 'left') };
+      });
+      const apart = (all: readonly number[]) => all.slice(1).map((at, index) => at - (all[index] ?? 0));
+      expect(places.strings).toHaveLength(4);
+      expect(places.wires).toHaveLength(13);
+      expect(Math.min(...apart(places.strings), ...apart(places.wires))).toBeGreaterThanOrEqual(44);
+      const [, , a = 0] = places.strings;
+      const [, , second = 0, third = 0] = places.wires;
+      await page.touchscreen.tap((second + third) / 2, a);
+      await says(page, /^C2, 5, .*A string, fret 3$/);
+      // Drawn sideways, the neck shows its other end, and nothing is written.
+      const before = await told(page, 1);
+      await neck.evaluate((element) => element.scrollBy(1000, 0));
+      expect(await neck.evaluate((element) => element.scrollLeft)).toBeGreaterThan(0);
+      expect(await told(page, 1)).toBe(before);
+      expect(
+        await page.evaluate(
+          () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+        ),
+      ).toBeLessThanOrEqual(0);
+      expectClean();
+    },
+  );
+
+  test('under the pointer stands which degree it would be, on staff, tab and neck', async () => {
+    const { page, expectClean } = await openApp({ context: { reducedMotion: 'reduce' } });
+    await open(page, 2);
+    const under = page.locator('.pencil__under');
+    const over = async (across: number, down: number) => {
+      const { x, y } = await placeIn(page, across, down);
+      await page.mouse.move(x, y);
+    };
+    await over(0.5, 0.4);
+    await expect.poll(() => under.textContent(), PATIENCE).toMatch(/^(R|[♭♯]?[2-7]) [A-G][♭♯]?$/);
+    await over(0.5, 0.62);
+    await expect.poll(() => under.textContent(), PATIENCE).toMatch(/(^|, )\d+ is (R|♭3|5) [DFA]/);
+    await page.getByRole('button', { name: 'Fretboard', exact: true }).click();
+    const neck = page.locator('.fretboard__picture svg');
+    await neck.waitFor();
+    await neck.hover();
+    const pointed = await expect
+      .poll(() => under.textContent(), PATIENCE)
+      .toMatch(/^(R|[♭♯]?[2-7]) [A-G][♭♯]?$/)
+      .then(() => under.textContent());
+    await neck.click();
+    const [degree = '', name = ''] = (pointed ?? '').split(' ');
+    await says(page, new RegExp(`^${name}\\d, ${degree}, .* string, `));
+    expectClean();
+  });
+
+  test('says what was done once a hand rests, again where it is the same, and not each key of a run', async () => {
+    const { page, expectClean } = await openApp({ context: { reducedMotion: 'reduce' } });
+    await open(page, 2);
+    await page.keyboard.press('Home');
+    await says(page, /beat 1 of bar 2/);
+    /** Presses keys one right behind the other; what is said then, with the time since the last of them. */
+    const pressed = (keys: readonly string[]) =>
+      page.evaluate(
+        (all) =>
+          new Promise<{ readonly text: string; readonly after: number }[]>((resolve) => {
+            const said: { text: string; after: number }[] = [];
+            const status = document.querySelector('#pencil-said');
+            if (status === null) throw new Error('nothing says it');
+            let last = 0;
+            new MutationObserver(() => {
+              said.push({ text: status.textContent ?? '', after: performance.now() - last });
+            }).observe(status, { characterData: true, childList: true, subtree: true });
+            for (const key of all) {
+              const options = { key, bubbles: true, cancelable: true };
+              document.activeElement?.dispatchEvent(new KeyboardEvent('keydown', options));
+            }
+            last = performance.now();
+            window.setTimeout(() => resolve(said), 3000);
+          }),
+        keys,
+      );
+    const run = await pressed(Array(12).fill('ArrowRight'));
+    expect(run).toHaveLength(1);
+    expect(run[0]?.after).toBeGreaterThanOrEqual(140);
+    expect(run[0]?.text).toMatch(/ of bar \d/);
+    const written = await pressed(['Backspace', '5']);
+    expect(written).toHaveLength(1);
+    // Pitch, degree, length, beat, string and fret.
+    expect(written[0]?.text).toMatch(
+      /^[A-G][♭♯]?\d, (R|[♭♯]?\d), [a-z ]+, (beat \d|the .*) of bar \d, [EADG] string, (open|fret \d+)$/,
+    );
+    await page.keyboard.press('Shift+Backspace');
+    await says(page, /silence now/);
+    const refused = [await pressed(['>']), await pressed(['>'])].map((each) => each.map(({ text }) => text));
+    expect(refused.map((each) => each[0]?.replace('\u200b', ''))).toEqual(
+      Array(2).fill('There is no note here: write one first, or go to one.'),
+    );
+    expectClean();
+  });
+
+  test('Escape in the middle of a drag leaves all as it was, and nothing to undo', async () => {
+    const { page, expectClean } = await openApp({ context: { reducedMotion: 'reduce' } });
+    await open(page, 2);
+    const before = await told(page, 2);
+    await page.keyboard.press('Home');
+    const note = await page.locator('.pencil__note').boundingBox();
+    const there = await placeIn(page, 0.3, 0.4);
+    if (note === null) throw new Error('no note is selected');
+    const x = note.x + note.width / 2;
+    await page.mouse.move(x, there.y);
+    await page.mouse.down();
+    await page.mouse.move(x, there.y - 20, { steps: 4 });
+    await expect.poll(() => told(page, 2), PATIENCE).not.toBe(before);
+    await page.keyboard.press('Escape');
+    await page.mouse.up();
+    await expect.poll(() => told(page, 2), PATIENCE).toBe(before);
+    expect(await page.getByRole('button', { name: 'Undo' }).count()).toBe(0);
+    expect(await page.getByRole('application').count()).toBeGreaterThan(0);
+    expectClean();
+  });
+
+  test('ideas that open, an idea that is taken, undo, redo and a line that is composed are announced', async () => {
+    const { page, expectClean } = await openApp({ context: { reducedMotion: 'reduce' } });
+    const done = page.getByRole('status', { name: 'Done', exact: true });
+    const announces = (what: string | RegExp) =>
+      expect.poll(() => done.textContent(), PATIENCE).toMatch(what);
+    await page.getByRole('figure', { name: 'Score', exact: true }).locator('svg').first().waitFor();
+    await bar(page, 2).click();
+    await expect
+      .poll(() => page.getByRole('status', { name: 'Ideas', exact: true }).textContent(), PATIENCE)
+      .toMatch(/^\d+ ideas for bar 2$/);
+    await page
+      .getByRole('list', { name: 'Ideas for bar 2' })
+      .getByRole('button', { name: /Take it$/ })
+      .first()
+      .click();
+    await announces(/^Done: take an idea for bar 2\.$/);
+    await page.keyboard.press('Control+z');
+    await announces(/^Taken back: take an idea for bar 2\.$/);
+    await page.keyboard.press('Control+Shift+z');
+    await announces(/^Brought back: take an idea for bar 2\.$/);
+    await page
+      .getByRole('button', { name: /^Compose/ })
+      .first()
+      .click();
+    await announces(/^Done: compose/);
+    expectClean();
+  });
+});
