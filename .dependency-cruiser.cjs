@@ -73,7 +73,7 @@ const pageRows = [
   ['series', ['at-work', 'students']],
   ['lessons', ['at-work', 'saving', 'students', 'series']],
   ['neck', ['common', 'words', 'at-work', 'score']],
-  ['pencil', ['common', 'at-work']],
+  ['pencil', ['common', 'at-work', 'score']],
   ['ideas', ['common', 'words', 'at-work', 'score', 'aims', 'chart', 'fingering', 'pencil']],
   ['ledge', ['common', 'words', 'at-work', 'playing', 'score', 'saving', 'neck', 'pencil']],
   ['handout', ['common', 'at-work', 'saving', 'neck', 'opening']],
