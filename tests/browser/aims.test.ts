@@ -29,7 +29,9 @@ test('takes are compared and recalled, and an aim that a bar does not keep is sa
   await check.getByText('Nothing to mend.').waitFor();
   await page.getByRole('button', { name: 'Bar 3, Gm' }).click();
   await page.getByText('Aims for bar 3').click();
-  await page.getByRole('combobox', { name: 'Long silences in bar 3' }).selectOption({ label: 'wanted' });
+  await page
+    .getByRole('combobox', { name: 'Long silences in bar 3' })
+    .selectOption({ label: 'is to be shown' });
   await check.getByText('Bar 3 does not keep its aim: long silences wanted.').waitFor();
   await check.getByRole('button', { name: /bar 3/ }).last().click();
   await lineChanges(before);

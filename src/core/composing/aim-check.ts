@@ -13,7 +13,7 @@ import {
   sayOf,
   setAim,
 } from '../lesson';
-import { type AimTerm, aimsMissed } from '../line';
+import { type AimTerm, aimsMissed, type Technique } from '../line';
 import {
   type BrokenAim,
   type Case,
@@ -62,6 +62,7 @@ const TERMS: Readonly<Record<AimTerm, readonly (keyof AimTerms)[]>> = {
   silence: ['silence'],
   range: ['lowest', 'highest'],
   position: ['position'],
+  degrees: ['degrees'],
 };
 
 /** The part of an aim that is broken: of its techniques only those. */
@@ -82,6 +83,8 @@ function brokenPart(aim: AimTerms, { term, techniques }: BrokenAim): AimTerms {
       };
     case 'position':
       return aim.position === undefined ? {} : { position: aim.position };
+    case 'degrees':
+      return aim.degrees === undefined ? {} : { degrees: aim.degrees };
   }
 }
 
@@ -91,6 +94,10 @@ const OF_PLACE: Readonly<Record<AimWhere['kind'], string>> = {
   bar: 'its aim',
 };
 
+/** Whether an aim speaks of silent ones by the wish of its own. */
+const asksForSilentOnes = ({ silentOnes }: AimTerms, technique: Technique): boolean =>
+  technique === 'beat one silent' && silentOnes !== undefined;
+
 /** Whose aim a bar breaks: the nearest that speaks of it. */
 function speakerOf({ piece, sheet }: Case, broken: BrokenAim, bar: number): LessonAim | null {
   const aims = aimsAt(piece, sheet.chart, bar);
@@ -99,7 +106,7 @@ function speakerOf({ piece, sheet }: Case, broken: BrokenAim, bar: number): Less
     aims.find((aim) =>
       technique === undefined
         ? TERMS[broken.term].some((term) => aim[term] !== undefined)
-        : sayOf(aim, technique) === broken.term,
+        : sayOf(aim, technique) === broken.term || asksForSilentOnes(aim, technique),
     ) ?? null
   );
 }
@@ -128,7 +135,10 @@ function inPhrase(about: Case, { aim, bars, techniques, nearest }: BrokenAim): r
   const name =
     where.kind === 'section' ? (sheet.chart.sections[where.section]?.name ?? 'the section') : 'the line';
   const missing = listed(techniques);
-  const { where: place, ...terms } = stored;
+  const { where: place, silentOnes, ...rest } = stored;
+  // Some silent ones are wanted by a wish of its own, which goes where they are not to be had.
+  const terms =
+    silentOnes === undefined || techniques.includes('beat one silent') ? rest : { ...rest, silentOnes };
   const wanted = (terms.wanted ?? []).filter((one) => !techniques.includes(one));
   const numbers = bars.map((bar) => numberOf(about, bar));
   const [from, to] = [Math.min(...numbers), Math.max(...numbers)];

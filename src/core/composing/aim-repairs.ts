@@ -21,6 +21,7 @@ import {
   type Aim,
   type AimMiss,
   aimsMissed,
+  DEGREE_STEPS,
   type Idea,
   ideasForBar,
   type LineNotes,
@@ -163,6 +164,10 @@ function weakerForms(about: Case, { aim, term, techniques }: BrokenAim, bar: num
     case 'density':
       return [
         forBar(`Ask for no number of notes in ${barName(number)}`, (own) => ({ ...own, density: 'any' })),
+      ];
+    case 'degrees':
+      return [
+        forBar(`Allow every degree in ${barName(number)}`, (own) => ({ ...own, degrees: DEGREE_STEPS })),
       ];
     case 'silence':
       return [

@@ -1,7 +1,8 @@
 import { listed, midiNumber, type SpelledPitch } from '../base';
 import { romanNumeral } from '../fretboard';
+import { DEGREE_STEPS, type DegreeStep } from '../line';
 import { formatPitchIn, type Key, type Naming, spellMidi } from '../theory';
-import type { AimTerms } from './types';
+import type { AimTerms, SilentOnes } from './types';
 
 /** Where an aim's words are read: pitches are spelled in the key and named as the lesson names notes. */
 export interface AimReading {
@@ -42,6 +43,31 @@ function positionWords(position: number | undefined): string | null {
   return position === 0 ? 'the hand free' : `the hand in position ${romanNumeral(position)}`;
 }
 
+const ONES: Readonly<Record<SilentOnes, string>> = {
+  never: 'no beat one silent',
+  'some bars': 'beat one silent in some bars',
+  most: 'beat one silent in most bars',
+  'every second bar': 'beat one silent in every second bar',
+};
+
+const STEP_NAMES: Readonly<Record<DegreeStep, string>> = {
+  1: 'root',
+  2: 'second',
+  3: 'third',
+  4: 'fourth',
+  5: 'fifth',
+  6: 'sixth',
+  7: 'seventh',
+};
+
+/** `root and fifth only`. */
+const degreeWords = (degrees: readonly DegreeStep[] | undefined): string | null =>
+  degrees === undefined
+    ? null
+    : degrees.length === DEGREE_STEPS.length
+      ? 'any degree'
+      : `${listed(degrees.map((step) => STEP_NAMES[step]))} only`;
+
 /** What an aim asks, thing by thing, in words that read on in a sentence: `space wanted`, `not above G2`. */
 export function aimWords(terms: AimTerms, reading: AimReading): readonly string[] {
   const { wanted = [], allowed = [], forbidden = [] } = terms;
@@ -53,5 +79,7 @@ export function aimWords(terms: AimTerms, reading: AimReading): readonly string[
     silenceWords(terms.silence),
     rangeWords(terms, reading),
     positionWords(terms.position),
+    terms.silentOnes === undefined ? null : ONES[terms.silentOnes],
+    degreeWords(terms.degrees),
   ].filter((words) => words !== null);
 }

@@ -1,6 +1,6 @@
 import { type Chart, matchBars } from '../chart';
 import { type Aim, TECHNIQUES, type Technique } from '../line';
-import type { AimTerms, AimWhere, LessonAim, LineBar, LinePiece, LineSection } from './types';
+import type { AimTerms, AimWhere, LessonAim, LineBar, LinePiece, LineSection, SilentOnes } from './types';
 
 const sameWhere = (one: AimWhere, other: AimWhere): boolean =>
   one.kind === 'line' || other.kind === 'line'
@@ -78,12 +78,36 @@ export const sayOf = (terms: AimTerms, technique: Technique): Say | null =>
   SAYS.find((say) => terms[say]?.includes(technique)) ?? null;
 const SAYS = ['wanted', 'allowed', 'forbidden'] as const satisfies readonly Say[];
 
-/** The aim that a bar has to keep, from all that hold there; what a line or section wants is shown in one of its bars. */
-function aimOfBar(aims: readonly LessonAim[], bar: number): Aim {
+const SILENT_ONE: Technique = 'beat one silent';
+
+/** What a wish for silent ones says of the bar that is so many bars behind the beginning of its section. */
+function sayOfSilence(wish: SilentOnes, place: number): Say {
+  if (wish === 'never') return 'forbidden';
+  if (wish === 'some bars') return 'allowed';
+  const most = wish === 'most';
+  return place % (most ? 4 : 2) > 0 ? 'wanted' : most ? 'allowed' : 'forbidden';
+}
+
+/** How many bars lie between a bar and the beginning of its section; a pickup is not counted. */
+function placeInSection(chart: Chart, bar: number): number {
+  const section = chart.bars[bar]?.section;
+  const first = chart.bars.findIndex((each) => each.section === section && !each.pickup);
+  return Math.max(0, bar - first);
+}
+
+/**
+ * The aim that a bar has to keep, from all that hold there; what a line or section wants is shown in one of its bars. Of the
+ * silent one the nearest place speaks, by the technique or by the wish of its own.
+ */
+function aimOfBar(aims: readonly LessonAim[], chart: Chart, bar: number): Aim {
+  const silent = aims.find((aim) => aim.silentOnes !== undefined || sayOf(aim, SILENT_ONE) !== null);
+  const wish = silent !== undefined && sayOf(silent, SILENT_ONE) === null ? silent.silentOnes : undefined;
   const nearest = <Term extends keyof AimTerms>(term: Term): AimTerms[Term] | undefined =>
     aims.find((aim) => aim[term] !== undefined)?.[term];
   const saying = (say: Say) =>
     TECHNIQUES.filter((technique) => {
+      if (technique === SILENT_ONE && wish !== undefined)
+        return sayOfSilence(wish, placeInSection(chart, bar)) === say;
       const speaker = aims.find((aim) => sayOf(aim, technique) !== null);
       return (
         speaker !== undefined &&
@@ -96,6 +120,7 @@ function aimOfBar(aims: readonly LessonAim[], bar: number): Aim {
   const position = nearest('position');
   const lowest = nearest('lowest');
   const highest = nearest('highest');
+  const degrees = nearest('degrees');
   return {
     where: { kind: 'bar', bar },
     wanted: saying('wanted'),
@@ -106,12 +131,16 @@ function aimOfBar(aims: readonly LessonAim[], bar: number): Aim {
     ...(position === undefined || position === 0 ? {} : { position }),
     ...(lowest === undefined ? {} : { lowest }),
     ...(highest === undefined ? {} : { highest }),
+    ...(degrees === undefined ? {} : { degrees }),
   };
 }
 
 /** What the line and its sections want: shown in at least one bar of every phrase. */
 const wantedInPhrases = (piece: LinePiece, chart: Chart): readonly Aim[] =>
-  piece.aims.flatMap(({ where, wanted }): readonly Aim[] => {
+  piece.aims.flatMap((aim): readonly Aim[] => {
+    const { where, silentOnes } = aim;
+    const some = silentOnes === 'some bars' && sayOf(aim, SILENT_ONE) === null;
+    const wanted = some ? [...(aim.wanted ?? []), SILENT_ONE] : aim.wanted;
     if (wanted === undefined || where.kind === 'bar') return [];
     return where.kind === 'line'
       ? [{ where, wanted }]
@@ -133,7 +162,7 @@ export function composerAims(piece: LinePiece, chart: Chart): readonly Aim[] {
     const aims = aimsAt(piece, chart, bar);
     const position = held(bar);
     if (aims.length === 0 && position === undefined) return [];
-    return [{ ...aimOfBar(aims, bar), ...(position === undefined ? {} : { position }) }];
+    return [{ ...aimOfBar(aims, chart, bar), ...(position === undefined ? {} : { position }) }];
   });
   return [...wantedInPhrases(piece, chart), ...inBars];
 }
@@ -142,7 +171,7 @@ export function composerAims(piece: LinePiece, chart: Chart): readonly Aim[] {
 export function barsInPosition(piece: LinePiece, chart: Chart): readonly LineBar[] {
   if (piece.aims.every(({ position }) => position === undefined)) return piece.bars;
   return piece.bars.map((bar, index) => {
-    const { position } = aimOfBar(aimsAt(piece, chart, index), index);
+    const { position } = aimOfBar(aimsAt(piece, chart, index), chart, index);
     return bar.position !== undefined || position === undefined ? bar : { ...bar, position };
   });
 }

@@ -5,7 +5,7 @@ export { type BarTelling, describeBar, stringName } from './bar-words';
 export { type BuiltStage, buildUpOf } from './build-up';
 export { CAUTIONS, CAUTIONS_HEADING, cautionsInBrief, cautionWords } from './cautions';
 export { type ChordOnNeck, chordsOnNeck } from './chords-on-neck';
-export { setAim, setSectionAim, withAim } from './commands/aims';
+export { changeBarAims, setAim, setSectionAim, withAim } from './commands/aims';
 export { keepBar, takeIdea } from './commands/bar-notes';
 export {
   type ChartBarEdit,

@@ -75,6 +75,8 @@ export function demandsOf(
   };
   const density = [...aims].sort(nearerFirst).find((aim) => aim.density !== undefined)?.density ?? null;
   const silence = Math.max(0, ...aims.map((aim) => aim.silence ?? 0));
+  const named = [...aims].sort(nearerFirst).find((aim) => aim.degrees !== undefined)?.degrees;
+  const degrees = named === undefined ? null : new Set<number>(named);
   const places = (pitchClass: number | undefined): boolean =>
     pitchClass !== undefined && pitchesOf(narrow, pitchClass).length > 0;
   const fits = chords.every((chord) => chord.some(places));
@@ -88,6 +90,7 @@ export function demandsOf(
     narrow.low,
     narrow.high,
     positions,
+    named,
     fits,
     rootless,
   ].join(';');
@@ -98,6 +101,7 @@ export function demandsOf(
     hoped,
     density,
     silence,
+    degrees,
     reach: fits ? narrow : whole,
     rootless,
     key,

@@ -13,6 +13,8 @@ export interface Demands {
   readonly hoped: ReadonlySet<Technique>;
   readonly density: 'sparse' | 'busy' | null;
   readonly silence: number;
+  /** Steps above the chord's root that the bar keeps to; null for all. */
+  readonly degrees: ReadonlySet<number> | null;
   readonly reach: Reach;
   /** The aims leave room for the fifth of a chord in the bar, but not for its root. */
   readonly rootless: boolean;

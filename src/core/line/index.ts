@@ -6,6 +6,7 @@ export { anotherTake, isAnotherTake, rankedTakes, type Take } from './compose/ta
 export { explainLine } from './explain';
 export { MOST_ACCIDENTALS, musicFindings } from './findings';
 export { ideaOffer, ideasForBar } from './ideas';
+export { DEGREE_STEPS } from './kept-degrees';
 export { levelLimits, limitsIn } from './level';
 export { type MeasuredLevel, measuredLevel } from './measured-level';
 export { type LineDistance, lineDistance } from './regrade/distance';

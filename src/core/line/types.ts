@@ -22,6 +22,9 @@ export const LEVELS = [0, 1, 2, 3, 4, 5] as const;
 /** Teaching level: the notes, rhythms, neck and keys that a line may ask of a player. */
 export type Level = (typeof LEVELS)[number];
 
+/** A step above the root that an aim can ask for, whatever its alteration. */
+export type DegreeStep = 1 | 2 | 3 | 4 | 5 | 6 | 7;
+
 /** Where an aim holds: everywhere, in a section or in a written bar, by index. */
 export type AimPlace =
   | { readonly kind: 'line' }
@@ -47,6 +50,8 @@ export interface Aim {
   readonly highest?: MidiNumber;
   /** Hand position: the frets from here to three above it, and open strings. */
   readonly position?: Fret;
+  /** Steps above the chord's root that its notes keep to, 1 the root; an octave is the root. */
+  readonly degrees?: readonly DegreeStep[];
 }
 
 /** Everything about a piece that shapes its line, and how what is said of it names notes. */
@@ -75,7 +80,7 @@ export interface ComposeRequest extends LineRequest {
 }
 
 /** The things that an aim may ask. */
-export type AimTerm = 'wanted' | 'forbidden' | 'density' | 'silence' | 'range' | 'position';
+export type AimTerm = 'wanted' | 'forbidden' | 'density' | 'silence' | 'range' | 'position' | 'degrees';
 
 /** An aim that a line does not keep somewhere. */
 export interface AimMiss {

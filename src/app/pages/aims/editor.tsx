@@ -2,25 +2,28 @@ import { capitalised, type Fret, fret, type MidiNumber, midiNumber } from '../..
 import { rangeOf, romanNumeral } from '../../../core/fretboard';
 import {
   type AimTerms,
+  changeBarAims,
   type LinePiece,
   type LineSheet,
   type Say,
+  SILENT_ONES,
+  type SilentOnes,
   sayOf,
   setAim,
   setSectionAim,
 } from '../../../core/lesson';
-import type { AimPlace } from '../../../core/line';
 import { TECHNIQUES, type Technique } from '../../../core/line';
 import { formatPitchIn, spellMidi } from '../../../core/theory';
 import { SelectField } from '../../controls';
 import { useAtWork } from '../at-work';
-import { placeName, termsAt } from './places';
+import { Degrees } from './degrees';
+import { barsIn, type EditedPlace, editedName, editedTerms } from './edited-place';
 
 interface AimEditorProps {
   /** As it is this moment. */
   readonly piece: LinePiece;
   readonly sheet: LineSheet;
-  readonly place: AimPlace;
+  readonly place: EditedPlace;
 }
 
 const UNSAID = 'unsaid';
@@ -46,27 +49,25 @@ function withSay(terms: AimTerms, technique: Technique, say: Say | null): AimTer
   return say === null ? cleared : { ...cleared, [say]: [...(cleared[say] ?? []), technique] };
 }
 
+/** The terms without what they say of the silent one as a technique: its own wish speaks of it. */
+const withSilence = (terms: AimTerms): AimTerms => withSay(terms, 'beat one silent', null);
+
 const SILENCES = [0.125, 0.25, 0.375, 0.5, 0.625, 0.75];
 
 /** Everything that can be asked of the line, a section or a bar beyond its level. */
 export function AimEditor({ piece, sheet, place }: AimEditorProps) {
   const { session } = useAtWork();
-  const name = placeName(sheet, place);
-  const terms = termsAt(piece, place);
+  const name = editedName(sheet, place);
+  const terms = editedTerms(piece, place);
   const ofLine = place.kind === 'line';
   const where = `in ${name}`;
-  const unsaid = ofLine ? 'any' : 'as for the line';
-  const set = (change: AimTerms) =>
+  const unsaid = ofLine ? 'any' : place.kind === 'bars' ? 'as each has it' : 'as for the line';
+  const set = (change: (terms: AimTerms) => AimTerms) =>
     session.lessons.change(
       (lesson) => {
-        if (place.kind === 'section') return setSectionAim(lesson, piece.id, place.section, change);
-        const id = place.kind === 'bar' ? (piece.bars[place.bar]?.id ?? '') : '';
-        return setAim(
-          lesson,
-          piece.id,
-          place.kind === 'bar' ? { kind: 'bar', id } : { kind: 'line' },
-          change,
-        );
+        if (place.kind === 'section') return setSectionAim(lesson, piece.id, place.section, change(terms));
+        if (place.kind === 'line') return setAim(lesson, piece.id, place, change(terms));
+        return changeBarAims(lesson, piece.id, place.kind === 'bar' ? [place.bar] : barsIn(place), change);
       },
       { label: `change the aims for ${name}` },
     );
@@ -80,9 +81,29 @@ export function AimEditor({ piece, sheet, place }: AimEditorProps) {
           where={where}
           value={sayOf(terms, technique) ?? UNSAID}
           options={sayOptions(ofLine, piece.techniques.includes(technique))}
-          onChange={(say) => set(withSay(terms, technique, say === UNSAID ? null : say))}
+          onChange={(say) => set((own) => withSay(own, technique, say === UNSAID ? null : say))}
         />
       ))}
+      {place.kind !== 'bar' && (
+        <SelectField<SilentOnes | typeof UNSAID>
+          label="Beat one, how often it is silent"
+          where={where}
+          wide
+          value={terms.silentOnes ?? UNSAID}
+          options={[
+            { value: UNSAID, label: unsaid === 'any' ? 'as the techniques say' : unsaid },
+            ...SILENT_ONES.map((often) => ({ value: often, label: often })),
+          ]}
+          onChange={(often) =>
+            set((own) => withTerm(withSilence(own), 'silentOnes', often === UNSAID ? undefined : often))
+          }
+        />
+      )}
+      <Degrees
+        where={where}
+        degrees={terms.degrees}
+        onChange={(degrees) => set((own) => withTerm(own, 'degrees', degrees))}
+      />
       <SelectField<NonNullable<AimTerms['density']> | typeof UNSAID>
         label="Notes"
         where={where}
@@ -94,7 +115,9 @@ export function AimEditor({ piece, sheet, place }: AimEditorProps) {
           { value: 'sparse', label: 'fewer than beats' },
           { value: 'busy', label: 'more than beats' },
         ]}
-        onChange={(density) => set(withTerm(terms, 'density', density === UNSAID ? undefined : density))}
+        onChange={(density) =>
+          set((own) => withTerm(own, 'density', density === UNSAID ? undefined : density))
+        }
       />
       <SelectField
         label="Silence"
@@ -111,7 +134,9 @@ export function AimEditor({ piece, sheet, place }: AimEditorProps) {
               label: `at least ${Math.round(share * 100)} % of a bar`,
             })),
         ]}
-        onChange={(text) => set(withTerm(terms, 'silence', text === UNSAID ? undefined : Number(text)))}
+        onChange={(text) =>
+          set((own) => withTerm(own, 'silence', text === UNSAID ? undefined : Number(text)))
+        }
       />
       <PitchField
         label="Lowest note"
@@ -119,7 +144,7 @@ export function AimEditor({ piece, sheet, place }: AimEditorProps) {
         sheet={sheet}
         value={terms.lowest}
         unsaid={unsaid}
-        onChange={(midi) => set(withTerm(terms, 'lowest', midi))}
+        onChange={(midi) => set((own) => withTerm(own, 'lowest', midi))}
       />
       <PitchField
         label="Highest note"
@@ -127,24 +152,25 @@ export function AimEditor({ piece, sheet, place }: AimEditorProps) {
         sheet={sheet}
         value={terms.highest}
         unsaid={unsaid}
-        onChange={(midi) => set(withTerm(terms, 'highest', midi))}
+        onChange={(midi) => set((own) => withTerm(own, 'highest', midi))}
       />
       <PositionField
         where={where}
         most={sheet.instrument.frets}
         ofLine={ofLine}
         value={terms.position}
-        onChange={(position) => set(withTerm(terms, 'position', position))}
+        onChange={(position) => set((own) => withTerm(own, 'position', position))}
       />
     </div>
   );
 }
 
 /** What is wanted is shown in a bar of every phrase, or in the very bar. */
-const HINTS: Readonly<Record<AimPlace['kind'], string>> = {
-  line: 'What is ticked above is allowed. What is wanted comes in every phrase.',
-  section: 'What is wanted comes in every phrase of the section.',
-  bar: 'What is wanted comes in this bar.',
+const HINTS: Readonly<Record<EditedPlace['kind'], string>> = {
+  line: 'What is ticked above is to be shown in a bar at least; what may be used comes where it suits, and need not.',
+  section: 'What is to be shown comes in every phrase of the section; what may be used need not.',
+  bar: 'What is to be shown comes in this bar; what may be used need not.',
+  bars: 'What is to be shown comes in each of these bars; what else is asked of them stays.',
 };
 
 /** The line's own ticks say what is allowed; sections and bars may allow more, or rule something out. */
@@ -154,14 +180,15 @@ const sayOptions = (
 ): readonly { readonly value: Say | typeof UNSAID; readonly label: string }[] =>
   ofLine
     ? [
-        { value: UNSAID, label: ticked ? 'allowed' : 'not allowed' },
-        { value: 'wanted', label: 'wanted' },
+        { value: UNSAID, label: ticked ? 'is to be shown' : 'is not used' },
+        { value: 'wanted', label: 'is to be shown in every phrase' },
+        ...(ticked ? [] : [{ value: 'allowed', label: 'may be used' } as const]),
       ]
     : [
         { value: UNSAID, label: 'as for the line' },
-        { value: 'wanted', label: 'wanted' },
-        { value: 'allowed', label: 'allowed' },
-        { value: 'forbidden', label: 'not allowed' },
+        { value: 'wanted', label: 'is to be shown' },
+        { value: 'allowed', label: 'may be used' },
+        { value: 'forbidden', label: 'is not used' },
       ];
 
 interface PitchFieldProps {

@@ -15,6 +15,11 @@ interface FurtherAimsProps {
 
 const LIST = laterPart('The list of aims', async () => (await import('./aim-list')).AimList);
 
+const SEVERAL = laterPart(
+  'The aims for several bars',
+  async () => (await import('./several-bars')).SeveralBarsAims,
+);
+
 /** Sections that an aim can be for: where there is more than one, or one with a name. */
 function sectionPlaces({ chart }: LineSheet): readonly AimPlace[] {
   const { sections } = chart;
@@ -56,6 +61,7 @@ export function FurtherAims({ piece, sheet }: FurtherAimsProps) {
         </div>
       )}
       <Later part={EDITOR} given={{ piece, sheet, place }} />
+      <Later part={SEVERAL} given={{ piece, sheet }} />
       <p className="pad__hint aims__bar-hint">To ask something of one bar, choose it on the sheet.</p>
     </details>
   );

@@ -32,6 +32,24 @@ export function withAim(piece: LinePiece, where: AimWhere, terms: AimTerms): Lin
 export const setAim = (lesson: Lesson, pieceId: string, where: AimWhere, terms: AimTerms): Lesson =>
   changeLine(lesson, pieceId, (piece) => withAim(piece, where, terms));
 
+/** Changes what is asked of several bars at once, by their indices: each keeps what else is asked of it. */
+export const changeBarAims = (
+  lesson: Lesson,
+  pieceId: string,
+  bars: readonly number[],
+  change: (terms: AimTerms) => AimTerms,
+): Lesson =>
+  changeLine(lesson, pieceId, (piece) =>
+    bars.reduce((changed, bar) => {
+      const id = piece.bars[bar]?.id;
+      if (id === undefined) return changed;
+      const { where, ...terms }: LessonAim = aimFor(changed.aims, { kind: 'bar', id }) ?? {
+        where: { kind: 'bar', id },
+      };
+      return withAim(changed, where, change(terms));
+    }, piece),
+  );
+
 /** As {@link setAim}, for a section by its index in the chart, which need not have an id yet. */
 export const setSectionAim = (lesson: Lesson, pieceId: string, section: number, terms: AimTerms): Lesson =>
   changeLine(lesson, pieceId, (piece) => {

@@ -3,11 +3,11 @@ import * as z from 'zod/mini';
 import type { Bpm, MidiNumber } from '../../base';
 import { DRUM_WAYS, FEEL_IDS } from '../../feel';
 import type { HandSystem } from '../../fretboard';
-import { LEVELS, type Level, MOVABLE_THINGS, STAGE_THINGS, TECHNIQUES } from '../../line';
+import { type DegreeStep, LEVELS, type Level, MOVABLE_THINGS, STAGE_THINGS, TECHNIQUES } from '../../line';
 import { COUNTS } from '../count';
 import { LESSON_LIMITS } from '../limits';
 import { CLICK_BEATS, PLAYING_LIMITS } from '../playing';
-import { MOST_STAGE_ROUNDS, STAGE_VIEWS } from '../types';
+import { MOST_STAGE_ROUNDS, SILENT_ONES, STAGE_VIEWS } from '../types';
 import { blocksSchema } from './handout';
 import {
   bpmSchema,
@@ -40,6 +40,8 @@ const aimSchema = z.object({
   lowest: z.exactOptional(midiSchema),
   highest: z.exactOptional(midiSchema),
   position: z.exactOptional(fretSchema),
+  degrees: z.exactOptional(z.array(branded<DegreeStep>(whole(1, 7))).check(z.minLength(1), z.maxLength(7))),
+  silentOnes: z.exactOptional(z.enum(SILENT_ONES)),
 });
 
 const sectionSchema = z.object({ id: name, name: z.nullable(name) });

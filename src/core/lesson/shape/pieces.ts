@@ -42,15 +42,24 @@ export type AimWhere =
   | { readonly kind: 'bar'; readonly id: string };
 
 /**
+ * How often beat one is silent: not at all; in a bar of every phrase at least; in all bars of four but the first; in
+ * every second bar. Bars are counted from the beginning of their section.
+ */
+export const SILENT_ONES = ['never', 'some bars', 'most', 'every second bar'] as const;
+export type SilentOnes = (typeof SILENT_ONES)[number];
+
+/**
  * What an aim asks, as the composer takes it (see {@link Aim}). An aim for a bar goes before one for its section,
  * and that before one for the line, in each thing that both speak of; so there are words for asking nothing.
  */
 export interface AimTerms
-  extends Pick<Aim, 'wanted' | 'allowed' | 'forbidden' | 'silence' | 'lowest' | 'highest'> {
+  extends Pick<Aim, 'wanted' | 'allowed' | 'forbidden' | 'silence' | 'lowest' | 'highest' | 'degrees'> {
   /** `any` asks nothing. */
   readonly density?: 'sparse' | 'busy' | 'any';
   /** 0 leaves the hand free. */
   readonly position?: Fret;
+  /** How often beat one is to be silent. */
+  readonly silentOnes?: SilentOnes;
 }
 
 /** What the teacher asks of the line, a section or a bar, beyond the level and the techniques of the piece. */

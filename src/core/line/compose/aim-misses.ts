@@ -2,6 +2,7 @@ import { barRange, capitalised, listed } from '../../base';
 import { techniquesInBar } from '../analysis';
 import { aimsIn, pitchesAtPosition } from '../asked';
 import { type HeardLine, hearLine, silenceOf, struck } from '../hearing';
+import { isAmongDegrees } from '../kept-degrees';
 import { type BarModel, barNumber, type LineModel } from '../model';
 import { phrasesOf } from '../phrases';
 import { modelOf } from '../read-request';
@@ -111,6 +112,23 @@ function missedReach({ model, heard }: Shown, bar: BarModel, aim: Aim): Missed[]
   ];
 }
 
+function missedDegrees({ heard }: Shown, bar: BarModel): Missed[] {
+  const { demands } = bar;
+  if (demands.degrees === null) return [];
+  const others = (heard[bar.index] ?? []).filter(
+    ({ stretch, interval }) => stretch !== null && !isAmongDegrees(demands, stretch, interval),
+  );
+  return others.length === 0
+    ? []
+    : [
+        {
+          term: 'degrees',
+          what: 'has no figure of these degrees alone with this chord, level and feel',
+          nearest: `${others.length === 1 ? 'One note of it is' : `${others.length} notes of it are`} of another degree.`,
+        },
+      ];
+}
+
 function barMisses(shown: Shown, bar: BarModel): AimMiss[] {
   const { model } = shown;
   const aims = model.request.aims ?? [];
@@ -119,6 +137,7 @@ function barMisses(shown: Shown, bar: BarModel): AimMiss[] {
       ...missedTechniques(shown, bar, aim),
       ...missedRhythm(shown, bar, aim),
       ...missedReach(shown, bar, aim),
+      ...(aim.degrees === undefined ? [] : missedDegrees(shown, bar)),
     ].map(
       ({ term, techniques = [], what, nearest }): AimMiss => ({
         aim: aims.indexOf(aim),

@@ -1,4 +1,5 @@
 import { remembered } from '../../base';
+import { isAmongDegrees } from '../kept-degrees';
 import { type BarModel, changesAtStart, type LineModel } from '../model';
 import { HELD_IN_PARTS, meetingBreaches, soloBreaches } from '../rules/check';
 import { leadsHome } from '../rules/closing';
@@ -158,9 +159,16 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
       cost += countOf(shows & ~allowedIn(from)) * MISSED;
       cost += countOf(bitsOf(demands.wanted) & ~shows) * MISSED * share;
       cost += countOf(asks & ~shows) * UNSHOWN * share;
+      if (demands.degrees !== null) cost += MISSED * otherDegrees(from, finished);
     }
     return { finished, cost: isOpenEnd(from, finished) ? cost + BROKEN : cost };
   }
+
+  /** The leads of a node that are none of the degrees its bar keeps to; its other notes have their price already. */
+  const otherDegrees = ({ bar }: Segment, { tones }: Finished): number =>
+    tones.filter(
+      ({ stretch, interval }) => stretch !== null && !isAmongDegrees(bar.demands, stretch, interval),
+    ).length;
 
   /** What it costs beside that how a goal begins; the same for equal beginnings, wherever they are. */
   function meetingCost(from: Segment, node: Node, finished: Finished, goal: Goal): number {

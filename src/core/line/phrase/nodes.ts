@@ -1,5 +1,6 @@
 import type { Contour } from '../../feel';
 import { inReach } from '../demands';
+import { isAmongDegrees } from '../kept-degrees';
 import { notesPerSecond } from '../level';
 import type { LineModel } from '../model';
 import { type Tone, toneOf } from '../tones';
@@ -101,7 +102,7 @@ export const UNSHOWN = 7;
 
 /** Which techniques a node may come to show, as far as it can tell before its leads are solved. */
 function mayShow(segment: Segment, cell: Cell, ladder: Ladder, offsets: readonly number[]): Techniques {
-  const classes = offsets.map((offset) => wrap(ladder.home + offset));
+  const classes = classesOf(ladder, offsets);
   return foreseenIn(
     {
       offsets,
@@ -129,7 +130,7 @@ export interface Stance {
 const NOTHING: Stance = { places: [], silentOne: 0, shows: 0 };
 
 /** What a contour costs by the aims of its bar. */
-function aimCost(segment: Segment, cell: Cell, shows: Techniques): number {
+function aimCost(segment: Segment, cell: Cell, shows: Techniques, classes: readonly number[]): number {
   const { demands } = segment.bar;
   const share = (segment.end - segment.start) / segment.bar.ticks;
   let cost = 0;
@@ -138,8 +139,16 @@ function aimCost(segment: Segment, cell: Cell, shows: Techniques): number {
   if (demands.density === 'busy' && cell.notes.length <= beats) cost += MISSED;
   if (cell.silence < demands.silence * (segment.end - segment.start)) cost += MISSED * share;
   for (const technique of demands.wanted) if ((shows & bitOf(technique)) === 0) cost += MISSED * share;
+  const { stretch } = segment;
+  if (demands.degrees !== null && stretch !== null) {
+    const others = classes.filter((one) => !isAmongDegrees(demands, stretch, wrap(one - stretch.rootClass)));
+    cost += MISSED * others.length;
+  }
   return cost;
 }
+
+const classesOf = (ladder: Ladder, offsets: readonly number[]): readonly number[] =>
+  offsets.map((offset) => wrap(ladder.home + offset));
 
 /** Whether the techniques and the level of a bar hold the notes of a contour. */
 function isAllowed(
@@ -149,7 +158,7 @@ function isAllowed(
   offsets: readonly number[],
 ): boolean {
   const { freedoms } = bar.demands;
-  const classes = offsets.map((offset) => wrap(ladder.home + offset));
+  const classes = classesOf(ladder, offsets);
   if (!freedoms.has('notes outside the chord') && classes.some((one) => !ladder.tones[one])) return false;
   // Roots and fifths alone: over a slash chord a step of the book may be another note.
   const plain = [ladder.home, ...(level >= 1 ? [ladder.root, ladder.fifth] : [])];
@@ -165,7 +174,9 @@ export function stanceOf(rules: NodeRules, segment: Segment, ladder: Ladder, cel
   if (!isAllowed(rules, segment, ladder, offsets)) return NOTHING;
   const { reach, wanted, rootless } = segment.bar.demands;
   const shows = mayShow(segment, cell, ladder, offsets);
-  const cost = ownCost(rules, segment, cell, ladder, offsets) + aimCost(segment, cell, shows);
+  const cost =
+    ownCost(rules, segment, cell, ladder, offsets) +
+    aimCost(segment, cell, shows, classesOf(ladder, offsets));
   const places: { pitches: readonly number[]; cost: number }[] = [];
   for (let anchor = ladder.home; anchor <= reach.high + 12; anchor += 12) {
     const pitches = offsets.map((offset) => anchor + offset);
