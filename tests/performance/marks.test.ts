@@ -84,26 +84,29 @@ describe('what else is marked', () => {
     expect(played(sheet, 4)[1]?.duration).toBeLessThanOrEqual(960);
   });
 
-  // A sixteenth's place swings and a triplet's does not, so this note's end comes before its beginning.
-  test.each(['let ring', null] as const)('a very short note is swung to a tick at least: %s', (length) => {
-    const sheet = sheetOf({ chart: '| C |', bars: ['1 C2 q {let ring}'], feel: 'shuffle-blues' });
-    const bars = sheet.bars.map((bar) => ({
-      ...bar,
-      notes: bar.notes.map((sheetNote) => {
-        const { marks: _, ...note } = sheetNote.note;
-        return {
-          ...sheetNote,
-          note: {
-            ...note,
-            start: ticks(600),
-            duration: ticks(40),
-            ...(length === null ? {} : { marks: { length } }),
-          },
-        };
-      }),
-    }));
-    expect(played({ ...sheet, bars }).map(({ duration }) => duration)).toEqual([1]);
-  });
+  // A sixteenth's place swings and a triplet's does not: this note's end would come before its beginning.
+  test.each(['let ring', null] as const)(
+    'a very short note is played as long as it is written: %s',
+    (length) => {
+      const sheet = sheetOf({ chart: '| C |', bars: ['1 C2 q {let ring}'], feel: 'shuffle-blues' });
+      const bars = sheet.bars.map((bar) => ({
+        ...bar,
+        notes: bar.notes.map((sheetNote) => {
+          const { marks: _, ...note } = sheetNote.note;
+          return {
+            ...sheetNote,
+            note: {
+              ...note,
+              start: ticks(600),
+              duration: ticks(40),
+              ...(length === null ? {} : { marks: { length } }),
+            },
+          };
+        }),
+      }));
+      expect(played({ ...sheet, bars }).map(({ duration }) => duration)).toEqual([40]);
+    },
+  );
 });
 
 describe('dynamics', () => {

@@ -13,7 +13,7 @@ import {
 import type { SheetBar } from '../lesson';
 import { strengthsOf } from './dynamics';
 import type { PlannedBar } from './plan';
-import { swung } from './swing';
+import { swungTogether } from './swing';
 import type { Attack, Glide, PitchedEvent } from './types';
 
 /** A downbeat is a little stronger; common practice, no source. */
@@ -156,8 +156,14 @@ export function bassEvents(
   const strengthAt = strengthsOf(written);
   const sounding: SoundingNote[] = [];
   for (const bar of bars) {
-    const at = (position: number): number => bar.start + swung(position, bar.metre, ratio);
-    for (const { note, fingered } of bar.bassPlays ? (bar.sheetBar?.notes ?? []) : []) {
+    const notes = bar.bassPlays ? (bar.sheetBar?.notes ?? []) : [];
+    const moved = swungTogether(
+      notes.flatMap(({ note }) => [note.start, note.start + note.duration]),
+      bar.metre,
+      ratio,
+    );
+    const at = (position: number): number => bar.start + moved(position);
+    for (const { note, fingered } of notes) {
       const last = sounding.at(-1);
       const midi = midiOf(note.pitch);
       const end = at(note.start + note.duration);

@@ -23,3 +23,24 @@ export function swung(position: number, metre: Metre, ratio: number): number {
     within <= half ? (within * long) / half : long + ((within - half) * (TICKS_PER_QUARTER - long)) / half;
   return position - within + Math.round(moved);
 }
+
+/**
+ * As {@link swung}, for everything that begins or ends in a bar. Triplets stay where they are and other places move, so
+ * in a beat that has both one could overtake the other: such a beat is played as it is written.
+ * @param positions ticks from the beginning of the bar
+ */
+export function swungTogether(
+  positions: readonly number[],
+  metre: Metre,
+  ratio: number,
+): (position: number) => number {
+  const beatOf = (position: number): number => Math.floor(position / TICKS_PER_QUARTER);
+  const inOrder = [...new Set(positions)].sort((one, other) => one - other);
+  const asWritten = new Set<number>();
+  inOrder.forEach((position, index) => {
+    const before = inOrder[index - 1];
+    if (before !== undefined && swung(position, metre, ratio) <= swung(before, metre, ratio))
+      asWritten.add(beatOf(before));
+  });
+  return (position) => (asWritten.has(beatOf(position)) ? position : swung(position, metre, ratio));
+}
