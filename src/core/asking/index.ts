@@ -1,2 +1,2 @@
-export { chosenQuestions, MOST_QUESTIONS, questionsOf } from './questions';
+export { chosenQuestions, questionsOf } from './questions';
 export { DIFFICULTIES, type Difficulty, QUESTION_KINDS, type Question, type QuestionKind } from './types';

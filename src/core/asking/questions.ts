@@ -1,5 +1,5 @@
 import { createRandom } from '../base';
-import type { LineSheet } from '../lesson';
+import { type LineSheet, MOST_QUESTIONS } from '../lesson';
 import { MAKERS } from './makers';
 import { readBars } from './reading';
 import { type Difficulty, QUESTION_KINDS, type Question } from './types';
@@ -20,9 +20,6 @@ export interface QuestionWish {
   /** Another number gives other questions. */
   readonly seed: number;
 }
-
-/** The most questions of one sheet. */
-export const MOST_QUESTIONS = 20;
 
 /**
  * So many questions about a line, each kind in turn and no bar twice where there are others: the easiest kinds first. Fewer

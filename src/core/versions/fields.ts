@@ -46,6 +46,7 @@ export const OWN_IN_HANDOUT = fieldTable<HandoutSettings>()({
   steps: true,
   twoUp: true,
   binding: true,
+  questions: true,
 });
 
 /** Which fields of a lesson a version can have of its own, beside its pieces and its handout. */

@@ -5,9 +5,6 @@ import type { Mark } from '../layout/marks';
 import { headedRows, paragraphRows, type Row } from '../layout/rows';
 import type { BlockContext } from './context';
 
-/** As many as a page holds with blanks beside the line (common practice, no source). */
-const COUNT = 6;
-
 /** Handwriting asks for about 8 mm from line to line (common practice, no source). */
 const WRITING = 23;
 
@@ -16,8 +13,8 @@ const BLANK = 64;
 const GAP = 12;
 
 /** The same questions for the same line, on the sheet and on its answer sheet. */
-const asked = (sheet: LineSheet): readonly Question[] =>
-  chosenQuestions(sheet, { count: COUNT, difficulty: 2, seed: hashText(sheet.id) });
+const asked = (sheet: LineSheet, { settings }: BlockContext): readonly Question[] =>
+  chosenQuestions(sheet, { ...settings.questions, seed: hashText(sheet.id) });
 
 /** A line of blanks to write on; one long one where the answer is a sentence or a count. */
 function blankRow(question: Question, { width }: BlockContext): Row {
@@ -34,7 +31,7 @@ function blankRow(question: Question, { width }: BlockContext): Row {
 /** Questions about a line with blanks to fill in: names, degrees, frets, beats, words. */
 export function questionRows(sheet: LineSheet, context: BlockContext): readonly Row[] {
   const { sizes, spacing, width, measure } = context;
-  const rows = asked(sheet).flatMap((question, index): readonly Row[] => [
+  const rows = asked(sheet, context).flatMap((question, index): readonly Row[] => [
     ...paragraphRows(`${index + 1}. ${question.text}`, sizes.body, width, measure, { gap: 4 }).map((row) => ({
       ...row,
       keepWithNext: true,
@@ -47,7 +44,7 @@ export function questionRows(sheet: LineSheet, context: BlockContext): readonly 
 /** The answers to the same questions, which are computed from the notes. */
 export function answerRows(sheet: LineSheet, context: BlockContext): readonly Row[] {
   const { sizes, spacing, width, measure } = context;
-  const rows = asked(sheet).flatMap(({ answer }, index) =>
+  const rows = asked(sheet, context).flatMap(({ answer }, index) =>
     paragraphRows(`${index + 1}. ${answer}`, sizes.body, width, measure, { gap: 2 }),
   );
   return headedRows('Answers', sizes.heading, spacing.blockGap, rows);

@@ -123,6 +123,7 @@ const BY_OCCASION = fieldTable<FullSettings>()({
   // How the sheets are cut and bound is the same for every occasion.
   twoUp: false,
   binding: false,
+  questions: false,
   header: false,
   student: false,
   logo: false,

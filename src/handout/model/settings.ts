@@ -9,6 +9,9 @@ export interface FullSettings extends Required<Omit<HandoutSettings, 'logo'>> {
 /** What is printed unless the teacher chooses: the line with its key, the notes, the cautions. */
 const USUAL_BLOCKS: readonly HandoutBlock[] = ['facts', 'music', 'explained', 'notes', 'cautions'];
 
+/** As many as a page holds with blanks beside the line (common practice, no source). */
+const USUAL_QUESTIONS = { count: 6, difficulty: 2 } as const;
+
 /** The settings with the usual choice wherever the lesson makes none. */
 export function fullSettings(settings: HandoutSettings): FullSettings {
   return {
@@ -28,6 +31,7 @@ export function fullSettings(settings: HandoutSettings): FullSettings {
     header: settings.header ?? '',
     student: settings.student ?? '',
     steps: settings.steps ?? USUAL_STEPS,
+    questions: settings.questions ?? USUAL_QUESTIONS,
     logo: settings.logo ?? null,
   };
 }

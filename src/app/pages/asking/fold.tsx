@@ -1,8 +1,9 @@
 import '../../styles/asking.css';
 import { useMemo, useState } from 'react';
-import { chosenQuestions, DIFFICULTIES, type Difficulty, MOST_QUESTIONS } from '../../../core/asking';
-import type { LinePiece, LineSheet } from '../../../core/lesson';
+import { chosenQuestions, DIFFICULTIES, type Difficulty } from '../../../core/asking';
+import { type LinePiece, type LineSheet, MOST_QUESTIONS, setHandout } from '../../../core/lesson';
 import { NumberField, SelectField } from '../../controls';
+import { useAtWork, useLesson } from '../at-work';
 import { Tapped } from './tapped';
 
 interface LineAskedProps {
@@ -31,9 +32,18 @@ const DIFFICULTY_WORDS: Readonly<Record<Difficulty, string>> = {
   3: 'heard from bar to bar',
 };
 
+/** As on paper where nothing is chosen. */
+const USUAL = { count: 6, difficulty: 2 } as const;
+
 function Asked({ piece, sheet }: LineAskedProps) {
-  const [count, setCount] = useState(6);
-  const [difficulty, setDifficulty] = useState<Difficulty>(2);
+  const { session } = useAtWork();
+  const { handout } = useLesson();
+  const { count, difficulty } = handout.questions ?? USUAL;
+  const ask = (questions: { readonly count: number; readonly difficulty: Difficulty }) =>
+    session.lessons.change((lesson) => setHandout(lesson, { questions }), {
+      label: 'choose the questions',
+      join: 'questions',
+    });
   const [seed, setSeed] = useState(1);
   const questions = useMemo(
     () => chosenQuestions(sheet, { count, difficulty, seed, tapped: true }),
@@ -47,7 +57,7 @@ function Asked({ piece, sheet }: LineAskedProps) {
           value={count}
           least={1}
           most={MOST_QUESTIONS}
-          onChange={setCount}
+          onChange={(next) => ask({ count: next, difficulty })}
         />
         <SelectField
           label="How hard the questions are"
@@ -56,7 +66,9 @@ function Asked({ piece, sheet }: LineAskedProps) {
             value: String(each),
             label: `up to ${DIFFICULTY_WORDS[each]}`,
           }))}
-          onChange={(text) => setDifficulty(DIFFICULTIES.find((each) => String(each) === text) ?? 2)}
+          onChange={(text) =>
+            ask({ count, difficulty: DIFFICULTIES.find((each) => String(each) === text) ?? difficulty })
+          }
         />
         <button type="button" className="button button--quiet" onClick={() => setSeed(seed + 1)}>
           Other questions
@@ -73,8 +85,8 @@ function Asked({ piece, sheet }: LineAskedProps) {
         ))}
       </ol>
       <p className="hint">
-        On paper: tick Questions, and Answers to the questions, under Handout. The answers are computed from
-        the notes.
+        On paper, as many and as hard: tick Questions, and Answers to the questions, under Handout. The
+        answers are computed from the notes.
       </p>
     </div>
   );

@@ -57,6 +57,7 @@ const IN_HANDOUT: Readonly<Record<keyof HandoutSettings, string>> = {
   steps: 'the practice steps',
   twoUp: 'two on a sheet',
   binding: 'room for holes',
+  questions: 'the questions',
 };
 
 const IN_LESSON = {

@@ -1,8 +1,8 @@
 /** Validators of what is printed. */
 import * as z from 'zod/mini';
 import { LESSON_LIMITS } from '../limits';
-import { HANDOUT_BLOCKS, PRACTICE_STEPS } from '../types';
-import { name, noneTwice } from './notes';
+import { HANDOUT_BLOCKS, MOST_QUESTIONS, PRACTICE_STEPS } from '../types';
+import { branded, name, noneTwice, whole } from './notes';
 
 export const blocksSchema = z
   .array(z.enum(HANDOUT_BLOCKS))
@@ -24,6 +24,9 @@ export const handoutShape = {
   code: z.exactOptional(z.boolean()),
   steps: z.exactOptional(
     z.array(z.string().check(z.maxLength(PRACTICE_STEPS.length))).check(z.maxLength(PRACTICE_STEPS.most)),
+  ),
+  questions: z.exactOptional(
+    z.object({ count: whole(1, MOST_QUESTIONS), difficulty: branded<1 | 2 | 3>(whole(1, 3)) }),
   ),
   header: z.exactOptional(name),
   student: z.exactOptional(name),

@@ -58,7 +58,17 @@ export interface HandoutSettings {
   readonly code?: boolean;
   /** What to do with the sheet, a sentence a box to tick; the usual steps when left out. */
   readonly steps?: readonly string[];
+  readonly questions?: QuestionSettings;
 }
+
+/** How many questions are asked of each line, and how hard they are at most (see `DIFFICULTIES` of the asking room). */
+export interface QuestionSettings {
+  readonly count: number;
+  readonly difficulty: 1 | 2 | 3;
+}
+
+/** The most questions of one line. */
+export const MOST_QUESTIONS = 20;
 
 /** How much of a handout's practice steps is kept: more would fill a page of their own. */
 export const PRACTICE_STEPS = { most: 12, length: 300 } as const;
@@ -77,6 +87,7 @@ export const OPTIONAL_IN_HANDOUT = [
   'logo',
   'code',
   'steps',
+  'questions',
   'twoUp',
   'binding',
 ] as const satisfies readonly (keyof HandoutSettings)[];
