@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import type { StoredEntry } from '../../src/app/storage/register/database';
 import { createRegister } from '../../src/app/storage/register/store';
-import { newClass, setMember } from '../../src/core/students';
-import { student } from '../students/entries';
+import { giveLesson, newClass, setMember } from '../../src/core/students';
+import { given, student } from '../students/entries';
 import { handClock } from './device';
 
 type Mood = 'works' | 'opens never' | 'is full' | 'is newer';
@@ -106,6 +106,38 @@ test('a deleted student is gone from the classes, too', async () => {
   expect(JSON.stringify([...records])).not.toContain('"a"');
   const found = await register.list();
   expect(found.ok && found.value.entries).toEqual([newClass('c', 'Wednesday')]);
+});
+
+test('several are edited in one step, each as it stands; who is gone or cannot be read is told', async () => {
+  const { records, state, openWindow } = device();
+  const [one, other] = [openWindow(), openWindow()];
+  await one.add(ada);
+  await one.add(student('b', 'Ben'));
+  await one.add(student('d', 'Dee'));
+  records.set('c', { id: 'c', document: { ...student('c', 'Cleo'), version: 7 } });
+  const damaged = structuredClone(records.get('c'));
+  let heard = 0;
+  other.watch(() => {
+    heard += 1;
+  });
+  await other.change('a', (entry) => ({ ...entry, name: 'Ada L.' }));
+  const give = () =>
+    one.changeEach(['a', 'b', 'c', 'gone', 'd'], (entry) =>
+      entry.kind === 'student' && entry.id !== 'd' ? giveLesson(entry, given('one')) : null,
+    );
+  expect(await give()).toEqual({ ok: true, value: ['c', 'gone', 'd'] });
+  expect(heard).toBe(1);
+  const found = await other.list();
+  expect(found.ok && found.value.entries).toEqual([
+    { ...ada, name: 'Ada L.', given: [given('one')] },
+    student('b', 'Ben', { given: [given('one')] }),
+    student('d', 'Dee'),
+  ]);
+  expect(records.get('c')).toEqual(damaged);
+  const before = structuredClone(records);
+  state.mood = 'is full';
+  expect((await one.changeEach(['a', 'b'], (entry) => ({ ...entry, name: 'Other' }))).ok).toBe(false);
+  expect(records).toEqual(before);
 });
 
 test('a storage that is silent, full or newer is told in a sentence and loses nothing', async () => {

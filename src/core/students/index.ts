@@ -7,6 +7,7 @@ export {
   newStudent,
   REGISTER_LIMITS,
   readEntry,
+  type SchoolClass,
   type Series,
   type Student,
   THING_KINDS,
@@ -16,4 +17,5 @@ export {
 } from './entry';
 export { forgetStudent, names } from './forget';
 export { giveLesson, lessonFor, setGiven, takeBack, toMend } from './given';
-export { entriesToAdd, membersOf, setMember, studentsIn, withoutEntry } from './register';
+export { meantFor, versionGiven } from './meant';
+export { classesIn, entriesToAdd, membersOf, setMember, studentsIn, withoutEntry } from './register';

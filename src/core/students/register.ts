@@ -9,6 +9,12 @@ export const studentsIn = (entries: readonly Entry[]): readonly Student[] =>
     .filter((entry) => entry.kind === 'student')
     .sort((one, other) => byName.compare(one.name, other.name));
 
+/** The classes of a register, by name. */
+export const classesIn = (entries: readonly Entry[]): readonly SchoolClass[] =>
+  entries
+    .filter((entry) => entry.kind === 'class')
+    .sort((one, other) => byName.compare(one.name, other.name));
+
 /** The students of a class that there are, in the class's order. */
 export const membersOf = (group: SchoolClass, entries: readonly Entry[]): readonly Student[] =>
   group.members.flatMap((id) => {

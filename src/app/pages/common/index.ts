@@ -11,3 +11,4 @@ export {
   whenIdle,
 } from './hooks';
 export { practiceAddress } from './practice-address';
+export { THE_TUNE } from './tune';

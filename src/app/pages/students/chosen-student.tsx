@@ -1,4 +1,4 @@
-import { useEffect, useId, useRef, useState } from 'react';
+import { useId, useState } from 'react';
 import { listed } from '../../../core/base';
 import {
   type Entry,
@@ -10,8 +10,9 @@ import {
 } from '../../../core/students';
 import { CheckField } from '../../controls';
 import { useAtWork, useLesson } from '../at-work';
-import { dayNow, forgetEverywhere, lessonToGive } from './deeds';
+import { dayNow, forgetEverywhere, givingOf } from './deeds';
 import { dayText, GivenLessons } from './given-lessons';
+import { Question } from './question';
 import { StudentForm } from './student-form';
 import type { AtRegister } from './use-register';
 
@@ -38,7 +39,8 @@ export function ChosenStudent({ student, register, onSaid, onClose }: ChosenStud
     onSaid(!changed.ok ? `It was not kept. ${changed.problem}` : changed.value === null ? not : done);
   };
   const give = () => {
-    const given = lessonToGive(session);
+    const { document } = session.lessons.getState();
+    const given = givingOf(document, document.open ?? null);
     return change(
       (standing) => giveLesson(standing, { ...given, day: dayNow() }),
       `“${given.title}” is noted as given to ${student.name}, ${dayText(dayNow())}.`,
@@ -90,7 +92,8 @@ export function ChosenStudent({ student, register, onSaid, onClose }: ChosenStud
       </p>
       {asking && (
         <Question
-          student={student}
+          asked={`Delete ${student.name} with everything that is kept of them? The lessons stay; the name goes from their handouts, versions, earlier states and what Undo takes back. This cannot be undone.`}
+          yes={`Delete ${student.name}`}
           onAnswer={(yes) => {
             setAsking(false);
             if (yes) void remove();
@@ -115,35 +118,5 @@ export function ChosenStudent({ student, register, onSaid, onClose }: ChosenStud
       <h4>What lessons start from</h4>
       <StudentForm student={student} onChange={(edit) => void change(edit, 'It is kept.')} />
     </section>
-  );
-}
-
-/** The one question before a student is deleted. */
-function Question({
-  student,
-  onAnswer,
-}: {
-  readonly student: Student;
-  readonly onAnswer: (yes: boolean) => void;
-}) {
-  const keep = useRef<HTMLButtonElement>(null);
-  const id = useId();
-  useEffect(() => keep.current?.focus(), []);
-  return (
-    // biome-ignore lint/a11y/useSemanticElements: a question within the dialog, not a form of its own
-    <div className="register__question" role="group" aria-labelledby={id}>
-      <p id={id}>
-        Delete {student.name} with everything that is kept of them? The lessons stay; the name goes from their
-        handouts, versions, earlier states and what Undo takes back. This cannot be undone.
-      </p>
-      <p className="register__deeds">
-        <button type="button" className="button button--main" onClick={() => onAnswer(true)}>
-          Delete {student.name}
-        </button>
-        <button ref={keep} type="button" className="button" onClick={() => onAnswer(false)}>
-          Keep
-        </button>
-      </p>
-    </div>
   );
 }

@@ -1,7 +1,7 @@
 import { type Result, success } from '../../../core/base';
 import { DEFAULT_HAND } from '../../../core/fretboard';
 import type { Lesson } from '../../../core/lesson';
-import { forgetStudent, newStudent, type Student } from '../../../core/students';
+import { forgetStudent, type Given, newStudent, type Student } from '../../../core/students';
 import type { Session } from '../../state';
 import { loadRegister } from '../../storage';
 
@@ -25,14 +25,9 @@ export function studentLike(lesson: Lesson, id: string, name: string): Student {
   });
 }
 
-/** What of the lesson at hand is given: the version that is open, and what both are called. */
-export function lessonToGive(session: Session): {
-  readonly lesson: string;
-  readonly version: string | null;
-  readonly title: string;
-} {
-  const { document } = session.lessons.getState();
-  const version = document.versions?.find(({ id }) => id === document.open);
+/** What of a lesson is given: itself or a version of it, and what both are called. */
+export function givingOf(document: Lesson, versionId: string | null): Omit<Given, 'day' | 'tempo' | 'mend'> {
+  const version = document.versions?.find(({ id }) => id === versionId);
   return {
     lesson: document.id,
     version: version?.id ?? null,

@@ -1,15 +1,18 @@
 import '../../styles/whole-dialog.css';
 import '../../styles/students.css';
-import { type FormEvent, useId, useRef, useState } from 'react';
-import { counted } from '../../../core/base';
-import { REGISTER_LIMITS, studentsIn } from '../../../core/students';
+import { useId, useState } from 'react';
+import { counted, listed } from '../../../core/base';
+import { classesIn, type Entry, membersOf, newClass, studentsIn } from '../../../core/students';
 import { useModal } from '../../controls';
 import { useAtWork, useLesson } from '../at-work';
+import { Adding } from './adding';
+import { ChoiceOfEntry } from './choice';
+import { ChosenClass } from './chosen-class';
 import { ChosenStudent } from './chosen-student';
 import { studentLike } from './deeds';
 import { useRegister } from './use-register';
 
-/** The students of this device: who they are, what they were given, and what a lesson for them starts from. */
+/** The students and classes of this device: who they are, what they were given, and what a lesson for them starts from. */
 export function Students({ onClose }: { readonly onClose: () => void }) {
   const { session } = useAtWork();
   const lesson = useLesson();
@@ -19,19 +22,32 @@ export function Students({ onClose }: { readonly onClose: () => void }) {
   const [chosen, setChosen] = useState<string | null>(null);
   const [said, setSaid] = useState('');
   const students = studentsIn(register.entries);
+  const classes = classesIn(register.entries);
   const shown = register.entries.find((entry) => entry.id === chosen);
   const close = () => dialog.current?.close();
-  const add = async (name: string) => {
-    const made = studentLike(lesson, session.freshId(), name);
+  const add = async (made: Entry) => {
     const added = await register.add(made);
-    setSaid(added.ok ? `${name} is kept on this device.` : `${name} was not kept. ${added.problem}`);
+    setSaid(
+      added.ok ? `${made.name} is kept on this device.` : `${made.name} was not kept. ${added.problem}`,
+    );
     if (added.ok) setChosen(made.id);
   };
+  const brief = (entry: Entry): string =>
+    entry.kind === 'student'
+      ? `level ${entry.level}, ${counted(entry.given.length, 'lesson')} given`
+      : counted(membersOf(entry, register.entries).length, 'student');
+  const choice = { group: id, brief, chosen, onChoose: setChosen };
   return (
     <dialog ref={dialog} className="dialog whole-dialog register" aria-labelledby={id} onClose={onClose}>
       <div className="whole-dialog__head">
         <h2 id={id}>Students</h2>
-        <p className="whole-dialog__count">{register.known && counted(students.length, 'student')}</p>
+        <p className="whole-dialog__count">
+          {register.known &&
+            listed([
+              counted(students.length, 'student'),
+              ...(classes.length === 0 ? [] : [counted(classes.length, 'class', 'classes')]),
+            ])}
+        </p>
         <button type="button" className="button" onClick={close}>
           Close the students
         </button>
@@ -46,34 +62,17 @@ export function Students({ onClose }: { readonly onClose: () => void }) {
       </p>
       <div className="register__body">
         <div className="register__left">
-          <Adding onAdd={add} />
+          <Adding what="student" onAdd={(name) => add(studentLike(lesson, session.freshId(), name))} />
           {register.known && students.length === 0 && (
             <p className="register__hint">
               No student is kept yet. A new one starts with the bass, hand and level of the open lesson.
             </p>
           )}
-          {students.length > 0 && (
-            <fieldset className="register__list">
-              <legend>Choose a student</legend>
-              {students.map((student) => (
-                <label key={student.id} className="register__row">
-                  <input
-                    type="radio"
-                    name={id}
-                    checked={student.id === chosen}
-                    onChange={() => setChosen(student.id)}
-                  />
-                  <span>
-                    {student.name}
-                    <span className="register__brief">
-                      {' '}
-                      level {student.level}, {counted(student.given.length, 'lesson')} given
-                    </span>
-                  </span>
-                </label>
-              ))}
-            </fieldset>
+          <ChoiceOfEntry legend="Choose a student" entries={students} {...choice} />
+          {(students.length > 0 || classes.length > 0) && (
+            <Adding what="class" onAdd={(name) => add(newClass(session.freshId(), name))} />
           )}
+          <ChoiceOfEntry legend="Choose a class" entries={classes} {...choice} />
           {register.unreadable.map((entry) => (
             <p key={entry.id} className="register__hint">
               {entry.name === '' ? 'An entry' : `“${entry.name}”`}: {entry.sentence}
@@ -89,42 +88,10 @@ export function Students({ onClose }: { readonly onClose: () => void }) {
             onClose={close}
           />
         )}
+        {shown?.kind === 'class' && (
+          <ChosenClass key={shown.id} group={shown} register={register} onSaid={setSaid} />
+        )}
       </div>
     </dialog>
-  );
-}
-
-function Adding({ onAdd }: { readonly onAdd: (name: string) => Promise<void> }) {
-  const id = useId();
-  const field = useRef<HTMLInputElement>(null);
-  const [name, setName] = useState('');
-  const submit = (event: FormEvent) => {
-    event.preventDefault();
-    const given = name.trim();
-    if (given === '') {
-      field.current?.focus();
-      return;
-    }
-    setName('');
-    void onAdd(given);
-  };
-  return (
-    <form className="register__adding" onSubmit={submit}>
-      <label className="field__label" htmlFor={id}>
-        Name of a new student
-      </label>
-      <input
-        ref={field}
-        id={id}
-        className="field__box"
-        autoComplete="off"
-        maxLength={REGISTER_LIMITS.name}
-        value={name}
-        onChange={(event) => setName(event.currentTarget.value)}
-      />
-      <button type="submit" className="button">
-        Add the student
-      </button>
-    </form>
   );
 }

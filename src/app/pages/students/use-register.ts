@@ -19,6 +19,7 @@ export interface AtRegister extends RegisterList {
     id: string,
     edit: (entry: Entry) => Entry | null,
   ) => Promise<Result<Entry | null, string>>;
+  readonly changeEach: Register['changeEach'];
   readonly remove: (id: string) => Promise<Result<null, string>>;
 }
 
@@ -79,6 +80,7 @@ export function useRegister(): AtRegister {
       }));
       return then((each) => each.change(id, edit));
     },
+    changeEach: (ids, edit) => then((each) => each.changeEach(ids, edit)),
     remove: (id) => then((each) => each.remove(id)),
   };
 }

@@ -2,7 +2,7 @@ import { useStore } from 'zustand';
 import { openVersion, openVersionOf } from '../../../core/versions';
 import { SelectField } from '../../controls';
 import { useAtWork } from '../at-work';
-import { THE_TUNE } from './words';
+import { THE_TUNE } from '../common';
 
 /** The value of the choice that is no version. */
 export const TUNE = '';

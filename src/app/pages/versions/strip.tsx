@@ -3,11 +3,12 @@ import { useState } from 'react';
 import * as versionsRoom from '../../../core/versions';
 import { MenuButton, SelectWord } from '../../controls';
 import { useAtWork } from '../at-work';
+import { THE_TUNE } from '../common';
 import { TUNE, useVersionChoice } from './choice';
 import { Differences } from './differs';
 import { NameOfVersion } from './name';
 import { useSendingVersions } from './send';
-import { freeName, THE_TUNE } from './words';
+import { freeName } from './words';
 
 const { addVersion, openVersionOf, removeVersion, renameVersion } = versionsRoom;
 

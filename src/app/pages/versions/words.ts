@@ -11,9 +11,6 @@ import {
   type VersionApart,
 } from '../../../core/versions';
 
-/** What all versions share, and what is on the page while none of them is. */
-export const THE_TUNE = 'the tune itself';
-
 /** A name that no version of a lesson has yet. */
 export function freeName({ versions = [] }: Lesson): string {
   const taken = new Set(versions.map(({ name }) => name));

@@ -39,6 +39,14 @@ export interface Register {
    * @param edit - null where it cannot be done, which the caller has words for
    */
   change(id: string, edit: (entry: Entry) => Entry | null): Promise<Result<Entry | null, string>>;
+  /**
+   * Edits several entries at once, or none of them where the browser refuses.
+   * @returns ids of those that were not edited: they are gone, cannot be read, or the edit gave null
+   */
+  changeEach(
+    ids: readonly string[],
+    edit: (entry: Entry) => Entry | null,
+  ): Promise<Result<readonly string[], string>>;
   /** Deletes an entry, and every mention of it in other entries. */
   remove(id: string): Promise<Result<null, string>>;
   /** Everything as it is kept, whether it can be read or not, for a file. */
@@ -139,6 +147,18 @@ export function createRegister({ open, clock, channel }: RegisterSurroundings): 
         const checked = read(id, stored(edited));
         if (!checked.ok) return checked;
         return success([{ put: edited === standing.value ? [] : [stored(edited)], gone: [] }, edited]);
+      }),
+    changeEach: (ids, edit) =>
+      transact(ids[0] ?? '', (all) => {
+        const put: StoredEntry[] = [];
+        const refused: string[] = [];
+        for (const id of ids) {
+          const standing = read(id, all.get(id));
+          const edited = standing.ok ? edit(standing.value) : null;
+          if (edited === null || !read(id, stored(edited)).ok) refused.push(id);
+          else if (!standing.ok || edited !== standing.value) put.push(stored(edited));
+        }
+        return success([{ put, gone: [] }, refused]);
       }),
     remove: (id) =>
       transact(id, (all) => {
