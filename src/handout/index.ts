@@ -1,4 +1,5 @@
 export { buildHandout, handoutPdf, preparePdf } from './build';
+export { type HandoutPart, joinHandouts } from './join';
 export { readLogo } from './logo';
 export { type BlockChoice, blockChoices, moveBlock, piecePartChoices, showBlock } from './model/blocks';
 export { applyPreset, HANDOUT_PRESETS, type HandoutPreset, presetOf } from './model/presets';

@@ -1,4 +1,4 @@
-import { CSS_PAPER } from './layout/paper';
+import { cssSize } from './layout/paper';
 import type { Handout } from './types';
 
 const CONTAINER = 'handout-print';
@@ -19,18 +19,15 @@ const waiting: Prepared[] = [];
  * @returns a function that takes them away again
  */
 export function preparePrint(handout: Handout): () => void {
-  const [first] = handout.pages;
-  const onSide = first !== undefined && first.width > first.height;
-  const upright = CSS_PAPER[handout.paper];
-  const [width, height] = onSide ? [upright.height, upright.width] : [upright.width, upright.height];
+  const sizes = [...new Set(handout.pages.map((page) => cssSize(page)))];
   const container = document.createElement('div');
   container.className = CONTAINER;
   container.setAttribute('aria-hidden', 'true');
   container.lang = handout.language;
-  container.append(...handout.pages.map((page) => sheetFor(page.svg)));
+  container.append(...handout.pages.map((page) => sheetFor(page.svg, sizes.indexOf(cssSize(page)))));
   // A constructed style sheet is no inline style, so the page's security policy lets it pass.
   const rules = new CSSStyleSheet();
-  rules.replaceSync(printRules(`${width} ${height}`, height));
+  rules.replaceSync(printRules(sizes));
   const prepared: Prepared = { container, rules };
   const stopTitling = titleWhilePrinting(handout.title, () => waiting.at(-1) === prepared);
   document.body.append(container);
@@ -86,24 +83,33 @@ function titleWhilePrinting(title: string, isCurrent: () => boolean): () => void
 }
 
 /** A page that is shown elsewhere is copied; one that is shown nowhere is put there itself. */
-function sheetFor(page: SVGSVGElement): HTMLElement {
+function sheetFor(page: SVGSVGElement, size: number): HTMLElement {
   const sheet = document.createElement('div');
+  sheet.className = `${CONTAINER}__${size}`;
   sheet.append(page.parentNode === null ? page : document.importNode(page, true));
   return sheet;
 }
 
 /**
- * A sheet of paper a page (CSS Paged Media 3). Each is half a point shorter than the paper, or rounding makes
- * an empty page after it.
+ * A sheet of paper a page (CSS Paged Media 3): handouts that are printed in one go may differ in their paper. Each is
+ * half a point shorter than the paper, or rounding makes an empty page after it.
+ * @param sizes - of the sheets, width and height
  */
-const printRules = (size: string, height: string): string => `
-@page { size: ${size}; margin: 0; }
+const printRules = (sizes: readonly string[]): string => `
+@page { size: ${sizes[0] ?? 'auto'}; margin: 0; }
 @media screen { .${CONTAINER} { display: none; } }
 @media print {
   html, body { margin: 0; padding: 0; background: none; }
   body > :not(.${CONTAINER}), .${CONTAINER}[hidden] { display: none !important; }
-  .${CONTAINER} > div { width: 100%; height: calc(${height} - 0.5pt); overflow: hidden; break-after: page; }
+  .${CONTAINER} > div { width: 100%; overflow: hidden; break-after: page; }
   .${CONTAINER} > div:last-child { break-after: auto; }
   .${CONTAINER} svg { display: block; width: 100%; height: auto; }
+}
+${sizes.map(rulesOfSize).join('')}`;
+
+const rulesOfSize = (size: string, index: number): string => `
+@page ${CONTAINER}-${index} { size: ${size}; margin: 0; }
+@media print {
+  .${CONTAINER}__${index} { page: ${CONTAINER}-${index}; height: calc(${size.split(' ')[1]} - 0.5pt); }
 }
 `;

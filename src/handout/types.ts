@@ -13,6 +13,8 @@ export interface HandoutPage {
   readonly height: number;
   /** Sized by its view box; a stylesheet may scale it. It has a role and a name of its own. */
   readonly svg: SVGSVGElement;
+  /** What leads to it in a file of several handouts; none where it goes on with the one before. */
+  readonly bookmark?: string;
 }
 
 /** The printed sheet of a lesson, laid out and drawn. */

@@ -2,17 +2,10 @@ import axe from 'axe-core';
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { openApp } from '../support/browser';
+import { addAll, addVersion, openStudents } from '../support/people';
 
 const button = (page: Page | Locator, name: string | RegExp): Locator =>
   page.getByRole('button', { name, exact: true });
-
-async function openStudents(page: Page): Promise<Locator> {
-  await button(page, 'Lessons').click();
-  await page.getByRole('menuitem', { name: /^Students/ }).click();
-  const dialog = page.getByRole('dialog', { name: 'Students' });
-  await dialog.waitFor();
-  return dialog;
-}
 
 async function faults(page: Page): Promise<readonly string[]> {
   await page.evaluate(axe.source);
@@ -101,26 +94,6 @@ test('by keyboard a student is added, given the open lesson, heard, and deleted 
 }, 120_000);
 
 const LONG = 'Maximiliane-Wilhelmina-'.repeat(8);
-
-async function addAll(dialog: Locator, names: readonly string[], what = 'student'): Promise<void> {
-  for (const name of names) {
-    await dialog.getByRole('textbox', { name: `Name of a new ${what}` }).fill(name);
-    await button(dialog, `Add the ${what}`).press('Enter');
-    await dialog.getByText(`${name} is kept on this device.`).waitFor();
-  }
-}
-
-async function addVersion(page: Page, name: string): Promise<void> {
-  const first = button(page, 'Make a version');
-  await first.or(button(page, 'Versions')).waitFor();
-  if (await first.isVisible()) await first.click();
-  else {
-    await button(page, 'Versions').click();
-    await page.getByRole('menuitem', { name: /^New version/ }).click();
-  }
-  await page.getByRole('textbox', { name: 'Name of the version' }).fill(name);
-  await page.keyboard.press('Enter');
-}
 
 test('by keyboard a class is made, and each member is given the version that is meant for them', async () => {
   const { page, expectClean } = await openApp({ width: 1440 });

@@ -19,7 +19,7 @@ export const names = (name: string, text: string): boolean => placeOf(name.trim(
 const NOBODY = 'a student';
 
 /** A text in which a name gives way to *a student*. */
-function unnamed(name: string, text: string): string {
+export function unnamed(name: string, text: string): string {
   const at = placeOf(name, text);
   return at === -1 ? text : `${text.slice(0, at)}${NOBODY}${unnamed(name, text.slice(at + name.length))}`;
 }

@@ -15,6 +15,7 @@ export {
   type ThingKind,
   type Week,
 } from './entry';
+export { type Copy, copiesOf, foldersOf, type PacketFolder, type PacketWishes } from './folders';
 export { forgetStudent, names } from './forget';
 export { giveLesson, lessonFor, setGiven, takeBack, toMend } from './given';
 export { meantFor, versionGiven } from './meant';

@@ -44,7 +44,15 @@ export function sheetOf(paper: Paper, { twoUp, binding }: PaperUse): Sheet {
 }
 
 /** CSS's sizes of the paper in upright format (CSS Paged Media 3, 7.1). */
-export const CSS_PAPER: Readonly<Record<Paper, { readonly width: string; readonly height: string }>> = {
-  A4: { width: '210mm', height: '297mm' },
-  Letter: { width: '8.5in', height: '11in' },
+const CSS_PAPER: Readonly<Record<Paper, readonly [width: string, height: string]>> = {
+  A4: ['210mm', '297mm'],
+  Letter: ['8.5in', '11in'],
 };
+
+/** A page's width and height as CSS has those of its paper, which lies on its side where the page does. */
+export function cssSize({ width, height }: { readonly width: number; readonly height: number }): string {
+  const short = Math.min(width, height);
+  const isLetter = Math.abs(short - SIZES.Letter.width) < Math.abs(short - SIZES.A4.width);
+  const upright = CSS_PAPER[isLetter ? 'Letter' : 'A4'];
+  return (width > height ? upright.toReversed() : upright).join(' ');
+}

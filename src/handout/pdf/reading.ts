@@ -15,6 +15,8 @@ type Element = PDFKit.PDFStructureElement;
 export interface Reading {
   /** @param draw - draws the thing; what it links to is told to the structure's element */
   readonly add: (thing: ReadThing, draw: (element: Element | null) => void) => void;
+  /** Leads to the page at hand; the headings from here on stand below it. */
+  readonly lead: (words: string) => void;
   /** To be called once, after the last page. */
   readonly end: () => void;
 }
@@ -23,11 +25,13 @@ export interface Reading {
 export function beginReading(document: PDFKit.PDFDocument): Reading {
   const root = document.struct('Document');
   document.addStructure(root);
+  let whole: PDFKit.PDFOutline = document.outline;
   let part: PDFKit.PDFOutline | null = null;
+  // The library measures a bookmark's place from the right edge of the page.
+  const below = (above: PDFKit.PDFOutline, words: string, top: number): PDFKit.PDFOutline =>
+    above.addItem(words, { expanded: true, top, left: document.page.width });
   const bookmark = ({ role, words, top }: ReadThing): void => {
-    const above = role === 'H3' ? (part ?? document.outline) : document.outline;
-    // The library measures a bookmark's place from the right edge of the page.
-    const added = above.addItem(words, { expanded: true, top, left: document.page.width });
+    const added = below(role === 'H3' ? (part ?? whole) : whole, words, top);
     if (role === 'H2') part = added;
   };
   return {
@@ -47,6 +51,10 @@ export function beginReading(document: PDFKit.PDFDocument): Reading {
       document.endMarkedContent();
       element.add(content);
       element.end();
+    },
+    lead: (words) => {
+      whole = below(document.outline, words, 0);
+      part = null;
     },
     end: () => root.end(),
   };

@@ -10,6 +10,8 @@ export interface PageToWrite {
   readonly width: number;
   readonly height: number;
   readonly svg: SvgElement;
+  /** What leads to it, over the headings that are on it and behind it. */
+  readonly bookmark?: string;
 }
 
 export interface DocumentFacts {
@@ -55,6 +57,7 @@ export async function writePdf(
   const missing = new Set<string>();
   for (const [index, page] of pages.entries()) {
     document.addPage({ size: [page.width, page.height], margin: 0 });
+    if (page.bookmark !== undefined) reading.lead(page.bookmark);
     for (const character of drawSvg(page.svg, document, faces, picture, reading)) missing.add(character);
     onProgress(index + 1, pages.length);
     await breath();

@@ -1,4 +1,3 @@
-import type { Zippable } from 'fflate';
 import { saveFile } from './file';
 import { FILE_KINDS, type FileKind } from './kinds';
 
@@ -35,21 +34,25 @@ export async function sendFiles(files: readonly File[]): Promise<string> {
   }
 }
 
-/** Files in one ZIP, none over another of the same name: texts are packed, sounds and pictures are as small as they get. */
-export async function zipOf(files: readonly MadeFile[]): Promise<Uint8Array<ArrayBuffer>> {
-  const { zipSync } = await import('fflate');
-  const entries: Zippable = {};
-  for (const { stem, kind, content } of files) {
-    const { ending } = FILE_KINDS[kind];
-    const name = (again: number): string => `${stem}${again === 1 ? '' : `-${again}`}${ending}`;
-    let again = 1;
-    while (Object.hasOwn(entries, name(again))) again += 1;
-    entries[name(again)] =
-      typeof content === 'string'
-        ? [new TextEncoder().encode(content), { level: 6 }]
-        : [content, { level: 0 }];
-  }
-  return new Uint8Array(zipSync(entries));
+/** A file that goes into a ZIP. */
+export interface PackedFile extends MadeFile {
+  /** The folder it is in; none when left out. */
+  readonly folder?: string;
+}
+
+/** Files in one ZIP, none over another of the same name. */
+export async function zipOf(files: readonly PackedFile[]): Promise<Uint8Array<ArrayBuffer>> {
+  const { writeZip } = await import('./zip');
+  const taken = new Set<string>();
+  return writeZip(
+    files.map(({ folder, stem, kind, content }) => {
+      const start = `${folder === undefined ? '' : `${folder}/`}${stem}`;
+      let path = start + FILE_KINDS[kind].ending;
+      for (let again = 2; taken.has(path); again += 1) path = `${start}-${again}${FILE_KINDS[kind].ending}`;
+      taken.add(path);
+      return { path, content };
+    }),
+  );
 }
 
 /** Saves files in one ZIP. */

@@ -1,8 +1,13 @@
 import { useState } from 'react';
+import { useStore } from 'zustand';
 import { counted } from '../../../core/base';
 import type { Lesson } from '../../../core/lesson';
+import { useAtWork } from '../at-work';
+import { useForWhom } from './for-whom';
+import { HandoutsInOne } from './handouts-in-one';
 import { MadeFiles } from './made-files';
 import { useMaking } from './making';
+import { packetForMany } from './many';
 import { CONTENTS, type Content, linesOf, type Packed, packetOf } from './packing';
 import { Ticks } from './ticks';
 
@@ -17,15 +22,26 @@ const LABELS: Readonly<Record<Content, string>> = {
 
 /** Everything of a lesson in one ZIP: what goes in, one step that packs it, and the packet that is ready. */
 export function Packet({ lesson }: { readonly lesson: Lesson }) {
+  const { session } = useAtWork();
+  const document = useStore(session.lessons, (state) => state.document);
+  const { folders, copies, named, fields } = useForWhom(document);
   const [wanted, setWanted] = useState<readonly Content[]>(CONTENTS.filter((content) => content !== 'clip'));
   const making = useMaking<Packed>(
     { what: 'The packet', ready: 'The packet is ready.', doing: 'Packing' },
-    (options) => packetOf(lesson, wanted, options),
+    (options) =>
+      folders === null
+        ? packetOf(lesson, wanted, options)
+        : packetForMany(document, { folders, named, wanted }, options),
   );
   const packed = making.made;
   const lines = linesOf(lesson).length;
+  const { student = '' } = lesson.handout;
   return (
     <>
+      {fields}
+      {folders === null && student.trim() !== '' && (
+        <p>The name “{student.trim()}” goes along: you typed it on the handout.</p>
+      )}
       <Ticks
         legend="In the packet"
         where="in the packet"
@@ -39,7 +55,7 @@ export function Packet({ lesson }: { readonly lesson: Lesson }) {
           ? 'There is no line with bars yet: the packet holds the sheet and the practice page.'
           : `Tracks, clip, MusicXML and MIDI are made of ${lines === 1 ? 'the line' : counted(lines, 'line')}: tracks four times through, with and without bass, slower and at full tempo; the clip once through, which takes a while to make.`}
       </p>
-      {wanted.length === 0 ? (
+      {folders?.length === 0 ? null : wanted.length === 0 ? (
         <p>Tick something, and the packet can be made.</p>
       ) : (
         making.button('Make the packet')
@@ -54,6 +70,9 @@ export function Packet({ lesson }: { readonly lesson: Lesson }) {
             files={[{ ...packed.file, said: 'one ZIP' }]}
           />
         </>
+      )}
+      {copies.length > 0 && (
+        <HandoutsInOne key={JSON.stringify(copies)} document={document} copies={copies} />
       )}
     </>
   );

@@ -51,13 +51,17 @@ const FOR: Readonly<Record<Content, string>> = {
   MIDI: 'The notes for a sequencer or a keyboard.',
 };
 
-/** A short text that says what is in the packet. */
-function readMe(lesson: Lesson, files: readonly (readonly [Content, MadeFile])[]): string {
+/** What a lesson gave, each file with what it is. */
+type Gathered = readonly (readonly [Content, MadeFile])[];
+
+/** A short text that says what is in the packet, or in a folder of it. */
+function readMe(title: string, files: Gathered): MadeFile {
   const contents = CONTENTS.flatMap((content) => {
     const own = files.filter(([of]) => of === content).map(([, file]) => `  ${fileOf(file).name}`);
     return own.length === 0 ? [] : [FOR[content], ...own, ''];
   });
-  return [lesson.title, '', ...contents, CAUTIONS_HEADING, ...CAUTIONS.map(cautionWords), ''].join('\r\n');
+  const text = [title, '', ...contents, CAUTIONS_HEADING, ...CAUTIONS.map(cautionWords), ''].join('\r\n');
+  return { stem: 'read-me-first', kind: 'textTab', content: text };
 }
 
 /** A packet that is ready, and what the teacher should know of it. */
@@ -89,29 +93,40 @@ const MAKERS: Readonly<
 /** Of a packet with tracks or a clip, how much of the work is done when everything else is. */
 const REST = 0.1;
 
+/** The files of a lesson, and what the teacher should know of them. */
+export interface LessonFiles {
+  readonly files: readonly MadeFile[];
+  readonly remarks: string | null;
+}
+
 /**
- * Makes the packet of a lesson; null where it was called off.
+ * Makes what is wanted of a lesson, with a short text beside it; null where it was called off.
+ * @param called - what tells the lesson's files from those of other versions; '' for nothing
  * @throws Error where a part of the page, a font or the empty practice page cannot be fetched
  */
-export async function packetOf(
+export async function filesOf(
   lesson: Lesson,
+  called: string,
   wanted: readonly Content[],
   { signal, onShare }: MakeOptions,
-): Promise<Result<Packed | null, string>> {
+): Promise<Result<LessonFiles | null, string>> {
   const files: (readonly [Content, MadeFile])[] = [];
+  const add = (content: Content, file: MadeFile): void => {
+    files.push([content, called === '' ? file : { ...file, stem: `${file.stem}-${fileStem(called)}` }]);
+  };
   const wants = (content: Content): boolean => wanted.includes(content) && !signal.aborted;
   let remarks: string | null = null;
   if (wants('handout')) {
     const handout = await handoutOf(lesson);
-    files.push(['handout', handout.file]);
+    add('handout', handout.file);
     remarks = handout.remarks;
   }
-  if (wants('practice page')) files.push(['practice page', await practicePageOf(lesson)]);
+  if (wants('practice page')) add('practice page', await practicePageOf(lesson));
   const lines = linesOf(lesson);
   const long = (['tracks', 'clip'] as const).filter((content) => wanted.includes(content));
   for (const [index, line] of lines.entries()) {
-    if (wants('MusicXML')) files.push(['MusicXML', await musicXmlOf(line, lesson.title)]);
-    if (wants('MIDI')) files.push(['MIDI', await midiOf(line, lesson.title)]);
+    if (wants('MusicXML')) add('MusicXML', await musicXmlOf(line, lesson.title));
+    if (wants('MIDI')) add('MIDI', await midiOf(line, lesson.title));
     for (const [place, content] of long.entries()) {
       const before = index * long.length + place;
       const made = await MAKERS[content](lesson, line, {
@@ -119,16 +134,36 @@ export async function packetOf(
         onShare: (share) => onShare(REST + ((1 - REST) * (before + share)) / (lines.length * long.length)),
       });
       if (!made.ok) return failure(made.problem);
-      for (const file of made.value ?? []) files.push([content, file]);
+      for (const file of made.value ?? []) add(content, file);
     }
   }
   if (signal.aborted) return success(null);
-  const all: MadeFile[] = [
-    { stem: 'read-me-first', kind: 'textTab', content: readMe(lesson, files) },
-    ...CONTENTS.flatMap((content) => files.filter(([of]) => of === content).map(([, file]) => file)),
-  ];
+  onShare(1);
+  const title = [lesson.title, ...(called === '' ? [] : [called])].join(', ');
   return success({
-    file: { stem: fileStem(lesson.title), kind: 'zip', content: await zipOf(all) },
+    files: [
+      readMe(title, files),
+      ...CONTENTS.flatMap((content) => files.filter(([of]) => of === content).map(([, file]) => file)),
+    ],
+    remarks,
+  });
+}
+
+/**
+ * Makes the packet of a lesson; null where it was called off.
+ * @throws Error where a part of the page, a font or the empty practice page cannot be fetched
+ */
+export async function packetOf(
+  lesson: Lesson,
+  wanted: readonly Content[],
+  options: MakeOptions,
+): Promise<Result<Packed | null, string>> {
+  const made = await filesOf(lesson, '', wanted, options);
+  if (!made.ok) return made;
+  if (made.value === null) return success(null);
+  const { files, remarks } = made.value;
+  return success({
+    file: { stem: fileStem(lesson.title), kind: 'zip', content: await zipOf(files) },
     remarks,
   });
 }

@@ -13,7 +13,8 @@ import {
 import { type Entry, REGISTER_LIMITS, type Series, studentsIn } from '../../../core/students';
 import { SelectField } from '../../controls';
 import { useAtWork, useLesson } from '../at-work';
-import { type AtRegister, lessonToGive, TextField } from '../students';
+import type { AtRegister } from '../register';
+import { givingOf, TextField } from '../students';
 import { DifficultyCurve } from './curve';
 import { outcomeOf, studentsOf } from './outcome';
 import { lessonOf, useReadWeeks, weekKeys } from './read-weeks';
@@ -45,7 +46,8 @@ export function ChosenSeries({ series, register, onSaid, onClose }: ChosenSeries
     onSaid(!changed.ok ? `It was not kept. ${changed.problem}` : changed.value === null ? TOO_MANY : done);
   };
   const add = () => {
-    const { lesson: opened, version, title } = lessonToGive(session);
+    const { document } = session.lessons.getState();
+    const { lesson: opened, version, title } = givingOf(document, document.open ?? null);
     return change(
       (standing) => addWeek(standing, { lesson: opened, version, title }),
       `“${titleOf({ title })}” is week ${series.weeks.length + 1}.`,

@@ -6,7 +6,7 @@ import { counted } from '../../../core/base';
 import { newSeries, REGISTER_LIMITS } from '../../../core/students';
 import { useModal } from '../../controls';
 import { useAtWork } from '../at-work';
-import { useRegister } from '../students';
+import { useRegister } from '../register';
 import { ChosenSeries } from './chosen';
 import { Closeness } from './closeness';
 

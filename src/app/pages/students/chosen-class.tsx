@@ -1,11 +1,11 @@
 import { useId, useState } from 'react';
 import { counted } from '../../../core/base';
 import { type Entry, membersOf, REGISTER_LIMITS, type SchoolClass } from '../../../core/students';
+import type { AtRegister } from '../register';
 import { GivingToClass } from './class-giving';
 import { ClassMembers } from './class-members';
 import { TextField } from './fields';
 import { Question } from './question';
-import type { AtRegister } from './use-register';
 
 interface ChosenClassProps {
   readonly group: SchoolClass;

@@ -10,11 +10,11 @@ import {
 } from '../../../core/students';
 import { CheckField } from '../../controls';
 import { useAtWork, useLesson } from '../at-work';
+import type { AtRegister } from '../register';
 import { dayNow, forgetEverywhere, givingOf } from './deeds';
 import { dayText, GivenLessons } from './given-lessons';
 import { Question } from './question';
 import { StudentForm } from './student-form';
-import type { AtRegister } from './use-register';
 
 interface ChosenStudentProps {
   readonly student: Student;

@@ -5,9 +5,9 @@ import { giveLesson, meantFor, type SchoolClass, type Student } from '../../../c
 import { SelectField } from '../../controls';
 import { useAtWork } from '../at-work';
 import { THE_TUNE } from '../common';
+import type { AtRegister } from '../register';
 import { dayNow, givingOf } from './deeds';
 import { dayText } from './given-lessons';
-import type { AtRegister } from './use-register';
 
 /** The values of the choice that are no version. */
 const [EACH, TUNE] = ['each', 'tune'];

@@ -1,6 +1,6 @@
 import { REGISTER_LIMITS, type SchoolClass, setMember, studentsIn } from '../../../core/students';
 import { CheckField } from '../../controls';
-import type { AtRegister } from './use-register';
+import type { AtRegister } from '../register';
 
 interface ClassMembersProps {
   readonly group: SchoolClass;

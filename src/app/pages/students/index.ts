@@ -1,4 +1,3 @@
-export { lessonToGive } from './deeds';
+export { givingOf } from './deeds';
 export { TextField } from './fields';
 export { Students } from './students';
-export { type AtRegister, useRegister } from './use-register';

@@ -5,12 +5,12 @@ import { counted, listed } from '../../../core/base';
 import { classesIn, type Entry, membersOf, newClass, studentsIn } from '../../../core/students';
 import { useModal } from '../../controls';
 import { useAtWork, useLesson } from '../at-work';
+import { useRegister } from '../register';
 import { Adding } from './adding';
 import { ChoiceOfEntry } from './choice';
 import { ChosenClass } from './chosen-class';
 import { ChosenStudent } from './chosen-student';
 import { studentLike } from './deeds';
-import { useRegister } from './use-register';
 
 /** The students and classes of this device: who they are, what they were given, and what a lesson for them starts from. */
 export function Students({ onClose }: { readonly onClose: () => void }) {

@@ -1,0 +1,1 @@
+export { type AtRegister, useRegister } from './use-register';

@@ -1,0 +1,126 @@
+import { readFile } from 'node:fs/promises';
+import axe from 'axe-core';
+import { strFromU8, unzipSync } from 'fflate';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { lineComposed, openApp } from '../support/browser';
+import { addVersion, giveToClass } from '../support/people';
+
+const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
+
+async function faults(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axe.source);
+  return page.evaluate(async () => {
+    const runner: typeof axe = Reflect.get(window, 'axe');
+    return (await runner.run(document)).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+  });
+}
+
+async function setTempo(page: Page, tempo: string): Promise<void> {
+  const field = page.getByRole('spinbutton', { name: 'Tempo', exact: true });
+  await field.fill(tempo);
+  await field.press('Tab');
+}
+
+/** A lesson with a version for Bartholomew, another one, and three students who were given them. */
+async function openClass() {
+  const opened = await openApp({ width: 1440 });
+  const { page } = opened;
+  await lineComposed(page);
+  await page.getByRole('textbox', { name: 'Lesson title' }).fill('Harbour');
+  await addVersion(page, 'for Bartholomew');
+  await setTempo(page, '91');
+  await addVersion(page, 'slower');
+  await setTempo(page, '77');
+  await page.getByRole('combobox', { name: 'Version on the page' }).selectOption('the tune itself');
+  await giveToClass(page, 'Zephyrs', ['Adalind', 'Bartholomew', 'Cornelius']);
+  return opened;
+}
+
+/** Makes the packet, and reads it back. */
+async function packetOf(page: Page): Promise<Record<string, Uint8Array>> {
+  await button(page, 'Make the packet').click();
+  await page.getByText('The packet is ready.').waitFor({ timeout: 60_000 });
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    button(page, /^Save .*\.zip$/).click(),
+  ]);
+  expect(download.suggestedFilename()).toBe('harbour.zip');
+  return unzipSync(new Uint8Array(await readFile(await download.path())));
+}
+
+test('a packet for a class has a folder for each version, and names a student only where it is ticked', async () => {
+  const { page, expectClean } = await openClass();
+  await button(page, 'Export').click();
+  await page.getByRole('menuitem', { name: 'Packet', exact: true }).click();
+  await page.getByRole('checkbox', { name: /^Tracks/ }).uncheck();
+  const forWhom = page.getByRole('combobox', { name: 'For', exact: true });
+  await expect.poll(() => forWhom.locator('option').allTextContents()).toContain('the class Zephyrs');
+  await forWhom.selectOption('the class Zephyrs');
+  const folders = page.getByRole('list', { name: 'Folders of the packet' }).getByRole('listitem');
+  expect(await folders.allTextContents()).toEqual([
+    'the-tune-itself: the tune itself, for Adalind and Cornelius',
+    'for-a-student: for a student, for Bartholomew',
+  ]);
+  expect(await faults(page)).toEqual([]);
+  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/packet-1440.png` });
+
+  const bare = await packetOf(page);
+  const files = (folder: string, more: string, tempo: number) =>
+    [
+      'read-me-first.txt',
+      `harbour-ferry-queue-f-major-${tempo}-bpm${more}.pdf`,
+      `harbour${more}.practice.html`,
+      `harbour-ferry-queue-f-major-${tempo}-bpm${more}.musicxml`,
+      `harbour-ferry-queue-f-major-${tempo}-bpm${more}.mid`,
+    ].map((name) => `${folder}/${name}`);
+  expect(Object.keys(bare)).toEqual([
+    'who-has-what.txt',
+    ...files('the-tune-itself', '', 126),
+    ...files('for-a-student', '-for-a-student', 91),
+  ]);
+  const text = (packet: Record<string, Uint8Array>, name: string) =>
+    strFromU8(packet[name] ?? new Uint8Array());
+  const inside = Object.entries(bare).map(
+    ([name, bytes]) => `${name}\n${Buffer.from(bytes).toString('utf8')}`,
+  );
+  for (const said of ['Adalind', 'Bartholomew', 'Cornelius', 'Zephyrs'])
+    expect(inside.some((file) => file.toLowerCase().includes(said.toLowerCase()))).toBe(false);
+  const written = (packet: Record<string, Uint8Array>, folder: string) =>
+    Object.keys(packet)
+      .filter((name) => name.startsWith(`${folder}/`) && name.endsWith('.musicxml'))
+      .map((name) => /tempo="(\d+)"/.exec(text(packet, name))?.[1]);
+  expect(written(bare, 'for-a-student')).toEqual(['91']);
+
+  await page.getByRole('checkbox', { name: 'With students’ names' }).check();
+  expect(await folders.allTextContents()).toEqual([
+    'adalind: the tune itself, for Adalind',
+    'bartholomew: for Bartholomew, for Bartholomew',
+    'cornelius: the tune itself, for Cornelius',
+  ]);
+  const named = await packetOf(page);
+  expect([...new Set(Object.keys(named).map((name) => name.split('/')[0]))]).toEqual([
+    'who-has-what.txt',
+    'adalind',
+    'bartholomew',
+    'cornelius',
+  ]);
+  expect(text(named, 'who-has-what.txt')).toContain('  bartholomew: Bartholomew: for Bartholomew');
+  expect(written(named, 'bartholomew')).toEqual(['91']);
+  // What two students have is the very same.
+  const [one, other] = ['adalind', 'cornelius'].map(
+    (folder) => named[`${folder}/harbour-ferry-queue-f-major-126-bpm.pdf`],
+  );
+  expect(one?.length).toBeGreaterThan(10_000);
+  expect(one).toEqual(other);
+
+  await forWhom.selectOption('everyone: all versions');
+  expect((await folders.allTextContents()).length).toBe(3);
+  await button(page, 'Make the packet').click();
+  await button(page, 'Stop making').click();
+  await page.getByText('Packing was stopped. The lesson is as it was.').waitFor();
+  await page.setViewportSize({ width: 390, height: 844 });
+  expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBe(0);
+  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/packet-390.png` });
+  expectClean();
+}, 180_000);
