@@ -205,6 +205,26 @@ const apart = (page: Page, one: string | undefined, other: string | undefined) =
     { sources: [one ?? '', other ?? ''], width: 794, height: 1123, cell: 12 },
   );
 
+test('handouts on different paper come out of the printer in one go, each on its own', async () => {
+  const { page } = await openBench();
+  await page.evaluate(async () => {
+    const { deriveSheets, sampleLesson, setHandout } = await window.rooms.lesson();
+    const { buildHandout, joinHandouts, preparePrint } = await window.rooms.handout();
+    const parts = [];
+    for (const paper of ['A4', 'Letter', 'A4'] as const) {
+      const lesson = setHandout(sampleLesson(0, 'test'), { paper });
+      parts.push({ words: paper, handout: await buildHandout(lesson, deriveSheets(lesson)) });
+    }
+    preparePrint(joinHandouts('All of them', parts, false));
+  });
+  const { pages } = await readPdf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
+  const widths = pages.map(({ width }) => Math.round(width));
+  expect([...new Set(widths)]).toEqual([595, 612]);
+  expect(widths.filter((width) => width === 612).length * 2).toBe(
+    widths.filter((width) => width === 595).length,
+  );
+});
+
 /** Each draws its edges in its own way, up to about 35 of 255 grey levels a cell; a missing notehead makes 75. */
 const SAME_PICTURE = 50;
 

@@ -3,6 +3,7 @@ import axe from 'axe-core';
 import { strFromU8, unzipSync } from 'fflate';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { readPdf, readStructure } from '../handout/pages';
 import { lineComposed, openApp } from '../support/browser';
 import { addVersion, giveToClass } from '../support/people';
 
@@ -124,3 +125,60 @@ test('a packet for a class has a folder for each version, and names a student on
   if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/packet-390.png` });
   expectClean();
 }, 180_000);
+
+test('the handouts of a class come in one PDF and out of the printer in one go, in the class’s order', async () => {
+  const { page, expectClean } = await openClass();
+  await button(page, 'Export').click();
+  await page.getByRole('menuitem', { name: 'Packet', exact: true }).click();
+  const forWhom = page.getByRole('combobox', { name: 'For', exact: true });
+  await expect.poll(() => forWhom.locator('option').allTextContents()).toContain('the class Zephyrs');
+  await forWhom.selectOption('the class Zephyrs');
+  await page.getByText('3 copies, in this order: the tune itself, for a student, the tune itself.').waitFor();
+  const pdf = async () => {
+    await button(page, 'One PDF of the handouts').click();
+    await page.getByText('The PDF is ready.').waitFor({ timeout: 60_000 });
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      button(page, 'Save harbour-handouts.pdf').click(),
+    ]);
+    const bytes = new Uint8Array(await readFile(await download.path()));
+    if (process.env.SHOTS) await download.saveAs(`${process.env.SHOTS}/handouts.pdf`);
+    const { pages } = await readPdf(bytes);
+    const { bookmarks } = await readStructure(bytes);
+    return { bookmarks, texts: pages.map(({ texts }) => texts.map(({ text }) => text).join(' ')) };
+  };
+  const tempos = (texts: readonly string[]) => texts.map((text) => /=\s*(\d{2,3})\b/.exec(text)?.[1]);
+  const bare = await pdf();
+  expect(tempos(bare.texts)).toEqual(['126', '91', '126']);
+  expect(bare.bookmarks.filter((words) => /tune itself|a student/.test(words))).toEqual([
+    'the tune itself',
+    'for a student',
+    'the tune itself',
+  ]);
+  for (const name of ['Adalind', 'Bartholomew', 'Cornelius']) {
+    expect(bare.texts.join()).not.toContain(name);
+    expect(bare.bookmarks.join()).not.toContain(name);
+  }
+
+  await page.getByRole('checkbox', { name: 'With students’ names' }).check();
+  await page.getByRole('checkbox', { name: 'Each begins on a sheet of its own' }).check();
+  const named = await pdf();
+  expect(tempos(named.texts)).toEqual(['126', undefined, '91', undefined, '126', undefined]);
+  for (const [index, name] of ['Adalind', 'Bartholomew', 'Cornelius'].entries()) {
+    expect(named.texts[index * 2]).toContain(name);
+    expect(named.bookmarks).toContain(name);
+  }
+  await page.evaluate(() => {
+    window.print = () => undefined;
+  });
+  await button(page, 'Print the handouts').click();
+  await page.locator('.handout-print').waitFor({ state: 'attached' });
+  const { pages } = await readPdf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
+  expect(tempos(pages.map(({ texts }) => texts.map(({ text }) => text).join(' ')))).toEqual(
+    tempos(named.texts),
+  );
+  await page.getByText('The handouts went to the printer.').waitFor();
+  expect(await faults(page)).toEqual([]);
+  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/handouts.png`, fullPage: true });
+  expectClean();
+}, 120_000);

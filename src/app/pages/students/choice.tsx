@@ -1,12 +1,15 @@
-import type { Entry } from '../../../core/students';
+import type { SchoolClass, Student } from '../../../core/students';
+
+/** Who can be given a lesson. */
+export type Someone = Student | SchoolClass;
 
 interface ChoiceProps {
   readonly legend: string;
   /** One group for all lists of the dialog: one entry is chosen of them all. */
   readonly group: string;
-  readonly entries: readonly Entry[];
+  readonly entries: readonly Someone[];
   /** What is said of an entry beside its name. */
-  readonly brief: (entry: Entry) => string;
+  readonly brief: (entry: Someone) => string;
   readonly chosen: string | null;
   readonly onChoose: (id: string) => void;
 }

@@ -7,7 +7,7 @@ import { useModal } from '../../controls';
 import { useAtWork, useLesson } from '../at-work';
 import { useRegister } from '../register';
 import { Adding } from './adding';
-import { ChoiceOfEntry } from './choice';
+import { ChoiceOfEntry, type Someone } from './choice';
 import { ChosenClass } from './chosen-class';
 import { ChosenStudent } from './chosen-student';
 import { studentLike } from './deeds';
@@ -32,7 +32,7 @@ export function Students({ onClose }: { readonly onClose: () => void }) {
     );
     if (added.ok) setChosen(made.id);
   };
-  const brief = (entry: Entry): string =>
+  const brief = (entry: Someone): string =>
     entry.kind === 'student'
       ? `level ${entry.level}, ${counted(entry.given.length, 'lesson')} given`
       : counted(membersOf(entry, register.entries).length, 'student');
