@@ -78,6 +78,27 @@ describe('what a program must find in the file', () => {
     expect(repeats('Verse:\n| F | C |\nChorus:\n| F | C :|\n| F | F |')).toEqual(none.with(3, true));
   });
 
+  it('writes where the way leads as it is printed, and says it for players (MusicXML 4.0, element sound)', () => {
+    const way = waySheets
+      .flatMap((sheet) => (partsOf(sheet)[0] ?? '').split('<direction ').slice(1))
+      .map((text) =>
+        `<direction ${text.slice(0, text.indexOf('</direction>'))}</direction>`.replace(/\s*\n\s*/g, ''),
+      )
+      .filter((text) => /<sound (?!tempo)/.test(text));
+    const above = (drawn: readonly string[], said: string): string =>
+      `<direction placement="above">${drawn.map((sign) => `<direction-type>${sign}</direction-type>`).join('')}<sound ${said}/></direction>`;
+    const toCoda = above(['<words>To Coda</words>', '<coda/>'], 'tocoda="coda"');
+    const [segno, coda] = [above(['<segno/>'], 'segno="segno"'), above(['<coda/>'], 'coda="coda"')];
+    const fine = above(['<words>Fine</words>'], 'fine="yes"');
+    const daCapo = above(['<words>D.C. al Fine</words>'], 'dacapo="yes"');
+    expect(way).toEqual([
+      ...[segno, toCoda, above(['<words>D.S. al Coda</words>'], 'dalsegno="segno"'), coda],
+      ...[fine, daCapo],
+      ...[fine, daCapo],
+      ...[segno, toCoda, above(['<words>D.S.</words>'], 'dalsegno="segno"'), coda],
+    ]);
+  });
+
   it('says how long a repeat goes on and which ending comes when', () => {
     const sheet = sheetOf({ chart: '|: F :| x3\n|: Bb |1.,2. C :|3. F ||', notes: 'F1/4|B♭1/4|C2/4|F1/4' });
     const [staff = ''] = partsOf(sheet);

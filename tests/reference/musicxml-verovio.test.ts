@@ -10,6 +10,7 @@ import { writeMusicXml } from '../../src/core/exchange';
 import { deriveSheets, type LineSheet, SAMPLE_TITLES, sampleLesson } from '../../src/core/lesson';
 import { heardLine } from '../exchange/expected';
 import { randomSheets } from '../exchange/random-sheets';
+import { waySheets } from '../exchange/way-sheets';
 
 let reader: VerovioToolkit;
 beforeAll(async () => {
@@ -23,6 +24,14 @@ const sheets: readonly LineSheet[] = [
     sheet.kind === 'line' ? [sheet] : [],
   ),
   ...randomSheets(30),
+];
+
+/** What it reads in each of the sheets whose way leads back and on. */
+const WAYS: readonly (readonly string[])[] = [
+  ['segno', 'tocoda', 'dalsegno', 'coda'],
+  ['fine', 'dacapo'],
+  ['fine', 'dacapo'],
+  ['segno', 'tocoda', 'dalsegno', 'coda'],
 ];
 
 interface Reading {
@@ -77,6 +86,18 @@ describe('Verovio hears the line as it is written, repeats unfolded', () => {
     });
     expect(wrong).toEqual([]);
   });
+});
+
+describe('Verovio reads where the way leads', () => {
+  const kinds = (mei: string): readonly string[] =>
+    [...mei.matchAll(/<(?:repeatMark|dir) [^>]*(?:func|type)="(\w+)"/g)].map(([, kind = '']) => kind);
+  it.each(waySheets.map((sheet, index) => ({ sheet, kinds: WAYS[index], name: `way ${index}` })))(
+    '$name: $kinds',
+    ({ sheet, kinds: expected }) => {
+      expect(Boolean(reader.loadData(writeMusicXml(sheet, 'Lesson')))).toBe(true);
+      expect(kinds(reader.getMEI({}))).toEqual(expected);
+    },
+  );
 });
 
 describe('Verovio reads the places of the tab', () => {

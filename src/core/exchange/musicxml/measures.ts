@@ -222,10 +222,11 @@ const navigationOf = ({ navigation = [] }: ChartBar, begins: boolean): readonly 
       element(
         'direction',
         { placement: 'above' },
-        tag(
-          'direction-type',
-          sign === 'segno' || sign === 'coda' ? tag(sign) : tag('words', navigationWords(sign)),
-        ),
+        sign === 'segno' || sign === 'coda'
+          ? tag('direction-type', tag(sign))
+          : tag('direction-type', tag('words', navigationWords(sign))),
+        // `To Coda` has the coda's sign behind it, as on the printed line.
+        sign === 'to coda' ? tag('direction-type', tag('coda')) : null,
         element('sound', NAVIGATION_SOUNDS[sign]),
       ),
     );
