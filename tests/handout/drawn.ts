@@ -1,3 +1,4 @@
+import { remembered } from '../../src/core/base';
 import { deriveSheets, type Lesson } from '../../src/core/lesson';
 import { byTag, type Mark } from '../../src/handout/layout/marks';
 import { type HandoutLayout, handoutPages } from '../../src/handout/layout/pages';
@@ -9,14 +10,19 @@ import type { FretboardRequest } from '../../src/score/neck/types';
 import type { Ink, TextRun } from '../../src/score/types';
 import { FACES, svg } from './pages';
 
+/** Widths of texts at size 1, measured once. */
+const widths = new Map<string, number>();
+
 /** Widths from the page's own faces, as a browser measures them. */
-export function measureAsPrinted(
+export const measureAsPrinted = (
   text: string,
   { size, bold }: { readonly size: number; readonly bold: boolean },
-): number {
+): number => remembered(widths, `${bold} ${text}`, () => widthOf(text, bold)) * size;
+
+function widthOf(text: string, bold: boolean): number {
   const face = FACES.find((one) => one.family === 'Academico' && one.bold === bold);
   if (face === undefined) throw new Error('the text face is missing');
-  return (face.font.layout(text).advanceWidth / face.font.unitsPerEm) * size;
+  return face.font.layout(text).advanceWidth / face.font.unitsPerEm;
 }
 
 /** The pages of a lesson as they are laid out for print, without a browser. */

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { composePiece } from '../../src/core/composing';
-import { type Lesson, newLesson, setChartText, setLevel } from '../../src/core/lesson';
+import { type Lesson, newLesson, setChartText, setLevel, setNotes } from '../../src/core/lesson';
 import type { Level } from '../../src/core/line';
 import { applyPreset, HANDOUT_PRESETS } from '../../src/handout';
 import { breakPages, rowsHeight } from '../../src/handout/layout/breaks';
@@ -40,6 +40,38 @@ describe('a first lesson', () => {
       marks.flatMap((mark) => (mark.kind === 'neck' ? mark.request.notes.map(({ degree }) => degree) : [])),
     );
     expect([...new Set(shown)].sort()).toEqual(['5', 'R']);
+  });
+});
+
+describe('what only explains the music', () => {
+  const SONG = '| C | Am | F | G |\n| C7 | F7 | G7 | C7 |\n| Dm | G | Em | Am |';
+  const written = (chart: string, occasion: string, paper: Lesson['handout']['paper']) => {
+    const lesson = newLesson('lesson', 'Harbour steps');
+    const id = lesson.pieces[0]?.id ?? '';
+    const line = composePiece(setChartText(setLevel(lesson, id, 4), id, chart), id).lesson;
+    const preset = HANDOUT_PRESETS.find((each) => each.id === occasion);
+    if (preset === undefined) throw new Error('the preset is gone');
+    const handout = { ...applyPreset(line.handout, preset), paper };
+    return layOutForPrint(
+      setNotes({ ...line, handout }, 'Slowly, and with a click on two and four. '.repeat(3)),
+    );
+  };
+
+  test('is left out, and said to be, rather than that a third page is begun: the shapes first', () => {
+    const { pages, remarks } = written(SONG, 'first lesson', 'A4');
+    expect(pages.length).toBe(2);
+    const marks = pages.flatMap((page) => page.marks);
+    expect(words(marks)).toContain('What to practise');
+    expect(kinds(marks)).not.toContain('neck');
+    expect(remarks).toEqual(['4 shapes to learn are left out, which saves a page.']);
+  });
+
+  test('is left out of homework where one page is wished for and little is too much', () => {
+    const chart = `(1) | G |\n|: C | Am | F |1. G :|2. C |\nBridge:\n${SONG.split('\n').slice(1).join('\n')}`;
+    const { pages, remarks } = written(chart, 'homework', 'Letter');
+    expect(pages.length).toBe(1);
+    expect(words(pages[0]?.marks ?? [])).toContain('Practice');
+    expect(remarks).toEqual(['What to practise is left out, which saves a page.']);
   });
 });
 

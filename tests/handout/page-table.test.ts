@@ -21,9 +21,9 @@ import { layOutForPrint } from './drawn';
 
 /*
  * What a teacher prints, by its length. How full a page is to be is common practice without a source: a last page that
- * holds less than a quarter is wasted, and no page before it is left with a third of itself white.
+ * holds less than a third is wasted, and no page before it is left with a third of itself white.
  */
-const LAST_PAGE = 0.25;
+const LAST_PAGE = 1 / 3;
 const OTHER_PAGES = 0.65;
 
 const MARGIN = points(15);
@@ -71,21 +71,30 @@ interface Written {
   readonly feel?: FeelId;
   /** Beside the first: another line, or blank bars. */
   readonly more?: 'line' | 'blank';
-  /** Of the usual sheet, of homework and of a first lesson in large print. */
-  readonly pages: readonly [number, number, number];
+  /** Of the usual sheet, of homework, of a first lesson in large print, of a test, and of a rhythm to clap. */
+  readonly pages: readonly [number, number, number, number, number];
 }
 
 const SONG = '| C | Am | F | G |\n| C7 | F7 | G7 | C7 |\n| Dm | G | Em | Am |\n| C | F | G | C |';
 
+const PICKED_UP = '(1) | G |\n|: C | Am | F |1. G :|2. C |\nBridge:\n';
+
 const TABLE: readonly Written[] = [
-  { bars: 4, level: 0, paper: 'A4', chart: '| C | F | G | C |', pages: [1, 1, 1] },
-  { bars: 4, level: 2, paper: 'Letter', chart: '| C | F | G | C |', more: 'blank', pages: [1, 1, 2] },
+  { bars: 4, level: 0, paper: 'A4', chart: '| C | F | G | C |', pages: [1, 1, 1, 1, 1] },
+  { bars: 4, level: 2, paper: 'Letter', chart: '| C | F | G | C |', more: 'blank', pages: [1, 1, 2, 1, 1] },
+  {
+    bars: 6,
+    level: 5,
+    paper: 'Letter',
+    chart: '(1) | G |\n| C | Am | F |\n| G | C | C |',
+    pages: [1, 1, 2, 1, 1],
+  },
   {
     bars: 8,
     level: 1,
     paper: 'Letter',
     chart: '(1) | G |\n| C | Am | F | G |\n| C | F | G | C |',
-    pages: [1, 1, 2],
+    pages: [1, 1, 2, 1, 1],
   },
   {
     bars: 8,
@@ -93,22 +102,50 @@ const TABLE: readonly Written[] = [
     paper: 'A4',
     chart: '| C | Am | F | G |\n| C7 | F7 | G7 | C7 |',
     more: 'line',
-    pages: [2, 2, 4],
+    pages: [2, 2, 4, 1, 1],
   },
-  { bars: 12, level: 4, paper: 'A4', chart: SONG.split('\n').slice(0, 3).join('\n'), pages: [1, 1, 3] },
+  {
+    bars: 10,
+    level: 0,
+    paper: 'A4',
+    chart: `${PICKED_UP}| C7 | F7 | G7 | C7 | C |`,
+    pages: [1, 1, 2, 1, 1],
+  },
+  { bars: 12, level: 4, paper: 'A4', chart: SONG.split('\n').slice(0, 3).join('\n'), pages: [1, 1, 2, 1, 1] },
+  {
+    bars: 12,
+    level: 4,
+    paper: 'Letter',
+    chart: SONG.split('\n').slice(0, 3).join('\n'),
+    pages: [1, 1, 2, 1, 1],
+  },
+  {
+    bars: 14,
+    level: 4,
+    paper: 'Letter',
+    chart: `${PICKED_UP}| C7 | F7 | G7 | C7 |\n| Dm | G | Em | Am | C |`,
+    pages: [1, 1, 3, 1, 1],
+  },
+  {
+    bars: 14,
+    level: 2,
+    paper: 'A4',
+    chart: `${PICKED_UP}| C7 | F7 | G7 | C7 |\n| Dm | G | Em | Am | C |`,
+    pages: [1, 1, 3, 1, 1],
+  },
   {
     bars: 14,
     level: 3,
     paper: 'Letter',
     chart: 'Verse:\n| Em | G | C | D |\n| Em | G | C D | Em |\nChorus:\n| C | D | G | Em |\n| C | D |',
-    pages: [1, 2, 3],
+    pages: [1, 1, 2, 1, 1],
   },
   {
     bars: 14,
     level: 5,
     paper: 'A4',
     chart: `${SONG.split('\n').slice(0, 3).join('\n')}\n| F | G |`,
-    pages: [1, 1, 3],
+    pages: [1, 1, 3, 1, 1],
   },
   {
     bars: 16,
@@ -117,16 +154,23 @@ const TABLE: readonly Written[] = [
     feel: 'rocksteady',
     chart:
       '|: Dm7 | G7 | Cmaj7 | Am7 |\n| Dm7 | G7 | Cmaj7 | A7 :|\n| Gm7 | C7 | Fmaj7 | Fmaj7 |\n| Dm7b5 | G7 | Cmaj7 | Am7 |',
-    pages: [2, 2, 3],
+    pages: [1, 2, 3, 1, 1],
+  },
+  {
+    bars: 16,
+    level: 3,
+    paper: 'Letter',
+    chart: `[A]\n${SONG.replace('\n| Dm', '\n[B]\n| Dm')}`,
+    pages: [2, 2, 3, 1, 1],
   },
   {
     bars: 24,
     level: 2,
     paper: 'Letter',
     chart: `${SONG}\n${SONG.split('\n').slice(0, 2).join('\n')}`,
-    pages: [2, 2, 4],
+    pages: [2, 2, 4, 1, 1],
   },
-  { bars: 32, level: 5, paper: 'A4', chart: `[A]\n${SONG}\n[B]\n${SONG}`, pages: [2, 2, 6] },
+  { bars: 32, level: 5, paper: 'A4', chart: `[A]\n${SONG}\n[B]\n${SONG}`, pages: [2, 2, 6, 2, 2] },
 ];
 
 const NOTES =
@@ -142,7 +186,7 @@ function written({ bars, level, paper, chart, feel, more }: Written): Lesson {
   return setNotes({ ...whole, handout: { ...whole.handout, paper } }, NOTES);
 }
 
-const OCCASIONS = ['as usual', 'homework', 'first lesson'] as const;
+const OCCASIONS = ['as usual', 'homework', 'first lesson', 'test', 'clapping'] as const;
 
 function printed(lesson: Lesson, occasion: (typeof OCCASIONS)[number]): HandoutLayout {
   const preset = HANDOUT_PRESETS.find(({ id }) => id === occasion);

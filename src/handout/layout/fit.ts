@@ -2,7 +2,7 @@ import { capitalised, counted, listed } from '../../core/base';
 import type { HandoutBlock } from '../../core/lesson';
 import type { ScoreLayout } from '../../score';
 import { atFoot, cautionFoot } from '../blocks/cautions';
-import { breakPages, type Room, whiteness } from './breaks';
+import { breakPages, type Room, rowsHeight, whiteness } from './breaks';
 import { type Copy, composeRows, type Tools } from './compose';
 import type { Row } from './rows';
 import { type Spacing, sizesFor } from './sizes';
@@ -16,7 +16,9 @@ export interface FittedPages {
 
 /**
  * Finds the spacing. Things stand comfortably unless moving them closer saves a page; the staff becomes smaller,
- * within the limits of print, where that alone does not, and at last fewer shapes are shown, which is said. A wish for one page that cannot be met is answered with what to leave out.
+ * within the limits of print, where that alone does not, and fewer shapes are shown. At last what explains the music is
+ * left out rather than that less than half a page is begun for it. What is left out is said; a wish for one page that
+ * cannot be met is answered with what to leave out.
  */
 export function fitPages(copy: Copy, room: Room, tools: Tools): FittedPages {
   const { spacings } = sizesFor(copy.settings.print);
@@ -29,29 +31,91 @@ export function fitPages(copy: Copy, room: Room, tools: Tools): FittedPages {
     .map((spacing) => set(spacing))
     .filter((pages) => pages.pages.length < first.pages.length);
   const wanted = copy.settings.onePage ? 1 : Number.POSITIVE_INFINITY;
-  const chosen =
+  const whole =
     better.find((pages) => pages.pages.length <= wanted) ?? better[0] ?? fuller(first, room, set, closer);
   const closest = spacings.at(-1) ?? comfortable;
+  const spared = leastSpared(copy, whole.pages.length, spillOf(set(closest), room), spacings, set);
+  const chosen = spared?.set ?? whole;
   const fits = (what: Copy) => set(closest, what).pages.length === 1;
   const unmet = copy.settings.onePage && chosen.pages.length > 1;
   return {
     ...chosen,
     remarks: [
-      ...shapesRemark(necksOn(first.pages) - necksOn(chosen.pages)),
+      ...leftOutRemark(necksOn(first.pages) - necksOn(chosen.pages), spared?.parts ?? []),
       ...(unmet ? [onePageRemark(copy, chosen.pages.length, fits)] : []),
     ],
   };
 }
 
+/** Which part of a page everything is too much for one page fewer, however it is shared out among the pages. */
+function spillOf({ pages }: SetPages, room: Room): number {
+  if (pages.length < 2) return 0;
+  const fewer = room.first + (pages.length - 2) * room.later;
+  return (pages.reduce((sum, rows) => sum + rowsHeight(rows), 0) - fewer) / room.later;
+}
+
+/**
+ * For so much of a page one part that only explains the music is left out, and several for so much (common practice, no
+ * source). Two pages are made one with more care, unless one is wished for: by one part of words, and for less.
+ */
+const SPILL = { one: 0.5, several: 1 / 3 } as const;
+const SPILL_OF_TWO = { one: 1 / 3, several: 0 } as const;
+/** In a sheet of more pages one page less is not worth a part of it. */
+const MOST_PAGES = 4;
+
+/** What explains the music and is left out to save a page, in the order in which it is tried. */
+const SPARED: readonly (readonly HandoutBlock[])[] = [
+  ['shapes'],
+  ['rhythm'],
+  ['shapes', 'rhythm'],
+  ['explained'],
+  ['shapes', 'explained'],
+  ['rhythm', 'explained'],
+  ['shapes', 'rhythm', 'explained'],
+];
+
+interface Spared {
+  readonly parts: readonly HandoutBlock[];
+  readonly set: SetPages;
+}
+
+/** The least that saves a page when it is left out, set as comfortably as that allows; null where nothing does. */
+function leastSpared(
+  copy: Copy,
+  pages: number,
+  spill: number,
+  spacings: readonly Spacing[],
+  set: (spacing: Spacing, what: Copy) => SetPages,
+): Spared | null {
+  if (pages === 1 || pages > MOST_PAGES) return null;
+  const { blocks, onePage } = copy.settings;
+  const most = pages > 2 || onePage ? SPILL : SPILL_OF_TWO;
+  const isSpared = (part: HandoutBlock): boolean =>
+    blocks.includes(part) && (most === SPILL || part !== 'shapes');
+  for (const parts of SPARED.filter((choice) => choice.every(isSpared))) {
+    if (spill >= (parts.length === 1 ? most.one : most.several)) continue;
+    const less = without(copy, parts);
+    const closest = spacings.at(-1);
+    if (closest === undefined || set(closest, less).pages.length >= pages) continue;
+    const saving = spacings.map((spacing) => set(spacing, less)).find((each) => each.pages.length < pages);
+    return saving === undefined ? null : { parts, set: saving };
+  }
+  return null;
+}
+
 const necksOn = (pages: FittedPages['pages']): number =>
   pages.flat().reduce((sum, { marks }) => sum + marks.filter(({ kind }) => kind === 'neck').length, 0);
 
-const shapesRemark = (leftOut: number): readonly string[] =>
-  leftOut === 0
-    ? []
-    : [
-        `${capitalised(counted(leftOut, 'shape'))} to learn ${leftOut === 1 ? 'is' : 'are'} left out, which saves a page.`,
-      ];
+function leftOutRemark(shapes: number, parts: readonly HandoutBlock[]): readonly string[] {
+  const others = DISPENSABLE.filter(({ part }) => part !== 'shapes' && parts.some((each) => each === part));
+  const names = [
+    ...(shapes === 0 ? [] : [`${counted(shapes, 'shape')} to learn`]),
+    ...others.map(({ words }) => words),
+  ];
+  if (names.length === 0) return [];
+  const verb = names.length > 1 || shapes > 1 ? 'are' : 'is';
+  return [`${capitalised(listed(names))} ${verb} left out, which saves a page.`];
+}
 
 type SetPages = ReturnType<typeof setPages>;
 
