@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { ticks } from '../../src/core/base';
-import { deriveSheets, setChartText, setFeel } from '../../src/core/lesson';
+import { deriveSheets, type Lesson, setChartText, setFeel } from '../../src/core/lesson';
 import type { Mark } from '../../src/handout/layout/marks';
 import { points } from '../../src/handout/layout/paper';
 import { applyPreset, HANDOUT_PRESETS } from '../../src/handout/model/presets';
@@ -26,6 +26,16 @@ describe('the rhythm to clap', () => {
     const told = alternatives(layout.pages.flatMap(({ marks }) => marks)).join(' ');
     expect(told).toMatch(/^Bar 1: (note|rest) on /);
     expect(told).not.toMatch(/[A-G][♭♯]?\d|fret|string|Dm|C7/);
+  });
+
+  test('tells neither key nor hand, which the line with its notes tells', () => {
+    const facts = (blocks: Lesson['handout']['blocks'] & {}) =>
+      words(marksOf(lessonWith({ blocks }))).filter((text) => / · /.test(text));
+    const [rhythm, whole] = [facts(['facts', 'clapping']), facts(['facts', 'clapping', 'music'])];
+    expect(rhythm.length).toBeGreaterThan(0);
+    expect(rhythm.join()).toMatch(/♩ = \d+.*level/);
+    expect(rhythm.join()).not.toMatch(/major|minor|flat|sharp|position/);
+    expect(whole.join()).toMatch(/(major|minor).*position/);
   });
 
   test.each([

@@ -58,7 +58,7 @@ describe('what only explains the music', () => {
   };
 
   test('is left out, and said to be, rather than that a third page is begun: the shapes first', () => {
-    const { pages, remarks } = written(SONG, 'first lesson', 'A4');
+    const { pages, remarks } = written(SONG, 'first lesson', 'Letter');
     expect(pages.length).toBe(2);
     const marks = pages.flatMap((page) => page.marks);
     expect(words(marks)).toContain('What to practise');

@@ -34,16 +34,20 @@ function tempoStatement(sheet: LineSheet): string {
   return `${toldTempoText(sheet, sheet.tempo)}${count === null ? '' : `, ${count} count`}`;
 }
 
-/**
- * One line about a piece: feel, tempo, level, key, hand.
- * @param hand - whether the hand's position is told; a sheet to be read without help keeps it to itself
- */
-export function pieceFacts(sheet: LineSheet, piece: LinePiece | undefined, hand: boolean): string {
+/** What a line about a piece tells beside feel, tempo and level. */
+export interface FactsTold {
+  readonly key: boolean;
+  /** The hand's position; a sheet to be read without help keeps it to itself. */
+  readonly hand: boolean;
+}
+
+/** One line about a piece: feel, tempo, level, and key and hand where they are to be told. */
+export function pieceFacts(sheet: LineSheet, piece: LinePiece | undefined, told: FactsTold): string {
   const facts = [
     sheet.feel.name,
     joined(tempoStatement(sheet)),
-    keysStatement(sheet),
-    hand ? handStatement(sheet) : '',
+    told.key ? keysStatement(sheet) : '',
+    told.hand ? handStatement(sheet) : '',
     piece === undefined ? '' : joined(`level ${piece.level}`),
   ];
   return facts.filter((fact) => fact !== '').join(' · ');

@@ -2,6 +2,7 @@ import type { HandoutBlock, InstrumentSettings, LinePiece, LineSheet, Sheet } fr
 import type { SystemLayout } from '../../score';
 import type { Tag } from '../layout/marks';
 import { headedRows, paragraphRows, type Row, underHeading } from '../layout/rows';
+import { isRhythmAlone } from '../model/blocks';
 import { systemWords } from './alternatives';
 import { bandRows } from './band';
 import { chartRows } from './chart';
@@ -89,10 +90,15 @@ const figureOf = (sheet: Sheet, system: SystemLayout, { settings }: BlockContext
   alternative: systemWords(sheet, system, { places: settings.parts !== 'staff', rests: true }),
 });
 
-/** On the staff alone nothing tells where the hand stands, so that it can be a test. */
+/**
+ * On the staff alone nothing tells where the hand stands, so that it can be a test; on a sheet of rhythms alone nothing
+ * has a pitch, so that neither key nor hand is told.
+ */
 function factRows(sheet: LineSheet, { piece, named }: PieceToSet, context: BlockContext): readonly Row[] {
   const { sizes, width, measure, settings } = context;
-  const facts = pieceFacts(sheet, piece, settings.parts !== 'staff');
+  const pitched = !isRhythmAlone(settings.blocks);
+  const told = { key: pitched, hand: pitched && settings.parts !== 'staff' };
+  const facts = pieceFacts(sheet, piece, told);
   const rows = paragraphRows(facts, sizes.body, width, measure, { gap: named ? 0 : 2 });
   return rows.map((row) => ({ ...row, keepWithNext: true }));
 }

@@ -50,6 +50,14 @@ const PIECE_BLOCKS: ReadonlySet<HandoutBlock> = new Set([
   'drums',
 ]);
 
+/** Parts of a piece that show a rhythm and no pitch. */
+const RHYTHMS: ReadonlySet<HandoutBlock> = new Set(['rhythm', 'clapping', 'drums']);
+
+/** Whether a sheet shows rhythms of its pieces and nothing that has a pitch. */
+export const isRhythmAlone = (blocks: readonly HandoutBlock[]): boolean =>
+  blocks.some((block) => RHYTHMS.has(block)) &&
+  blocks.every((block) => !isPieceBlock(block) || block === 'facts' || RHYTHMS.has(block));
+
 const isPieceBlock = (block: HandoutBlock): boolean => PIECE_BLOCKS.has(block);
 
 /** A part as the designer lists it. */
