@@ -28,7 +28,7 @@ test('a line is made easier for another student, a change of it refused, moved b
   const keys = page.getByRole('combobox', { name: /^Key, the easiest by shape first/ });
   await keys.waitFor({ timeout: 60_000 });
   await keys.selectOption({ label: 'A♭ major' });
-  await page.getByText(/A♭ major, to read: four flats .*no open string/).waitFor();
+  await page.getByText(/A♭ major, to read: four flats .*for the hand: /).waitFor();
 
   await page.getByRole('textbox', { name: 'For whom' }).fill('for Wednesday');
   await page.getByRole('button', { name: 'Make it a version' }).click();

@@ -27,9 +27,9 @@ export function LineAsked({ piece, sheet }: LineAskedProps) {
 }
 
 const DIFFICULTY_WORDS: Readonly<Record<Difficulty, string>> = {
-  1: 'read off the sheet',
-  2: 'known of chord and rhythm',
-  3: 'heard from bar to bar',
+  1: 'what is read off the sheet',
+  2: 'what chord and rhythm tell, too',
+  3: 'what is heard from bar to bar, too',
 };
 
 /** As on paper where nothing is chosen. */
@@ -64,7 +64,7 @@ function Asked({ piece, sheet }: LineAskedProps) {
           value={String(difficulty)}
           options={DIFFICULTIES.map((each) => ({
             value: String(each),
-            label: `up to ${DIFFICULTY_WORDS[each]}`,
+            label: DIFFICULTY_WORDS[each],
           }))}
           onChange={(text) =>
             ask({ count, difficulty: DIFFICULTIES.find((each) => String(each) === text) ?? difficulty })
