@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { readLessonLink } from '../../src/core/exchange';
 import { readFile } from '../../src/core/exchange/read';
 import { type Lesson, parseLesson } from '../../src/core/lesson';
+import { lessonOfVersion } from '../../src/core/versions';
 import { randomCharts } from '../chart/random-charts';
 import { throughAll, throughDerived } from './all-stages';
 import { damagedFiles } from './damaged-files';
@@ -35,8 +36,11 @@ const one = <Value>(values: fc.Arbitrary<Value>, seed: number): Value => {
  */
 const COMPOSED_ONE_IN = 10;
 
-const throughOpened = (lesson: Lesson, seed: number): string =>
-  throughAll({ lesson, seed, composes: seed % COMPOSED_ONE_IN === 0 });
+const throughOpened = (lesson: Lesson, seed: number): string => {
+  for (const { id } of lesson.versions ?? [])
+    throughAll({ lesson: lessonOfVersion(lesson, id), seed, composes: false });
+  return throughAll({ lesson, seed, composes: seed % COMPOSED_ONE_IN === 0 });
+};
 
 /** The kinds: charts as far as they are read and derived, charts as lines, and everything that can be opened. */
 export function fuzzKinds(): readonly Kind[] {

@@ -1,7 +1,26 @@
 import fc from 'fast-check';
-import { newBlankPiece, printLesson, sampleLesson, setNoteNames } from '../../src/core/lesson';
+import {
+  newBlankPiece,
+  printLesson,
+  sampleLesson,
+  setChartText,
+  setLevel,
+  setNoteNames,
+  transposeBy,
+} from '../../src/core/lesson';
+import { addVersion, lessonAsOpen, storeEdited } from '../../src/core/versions';
 
-const SAMPLES: readonly string[] = [0, 1].map((index) => {
+/** A lesson with two versions: one in another key and at another level, one with a chart of its own. */
+function withVersions(): string {
+  const tune = sampleLesson(0, 'test');
+  const id = tune.pieces[0]?.id ?? '';
+  const ada = addVersion(tune, 'for Ada');
+  const moved = storeEdited(ada, setLevel(transposeBy(lessonAsOpen(ada), id, 3), id, 1));
+  const ben = addVersion(moved, 'for Ben');
+  return printLesson(storeEdited(ben, setChartText(lessonAsOpen(ben), id, '| C | F | G7 | C |')));
+}
+
+const PLAIN: readonly string[] = [0, 1].map((index) => {
   const sample = sampleLesson(index, 'test');
   const lesson = setNoteNames(
     { ...sample, pieces: [...sample.pieces, newBlankPiece('blank-1', 'Own')] },
@@ -9,6 +28,8 @@ const SAMPLES: readonly string[] = [0, 1].map((index) => {
   );
   return printLesson(lesson);
 });
+
+const SAMPLES: readonly string[] = [...PLAIN, withVersions()];
 
 type Step = string | number;
 type Document = null | boolean | number | string | Document[] | { [name: string]: Document };

@@ -68,9 +68,8 @@ function strengthOf({ sounding, sounds, attack }: Played): number {
 }
 
 /**
- * How long a note is held, a tick at least: between sixteenths that swing and triplets that do not, the end of a very
- * short one may come before its beginning. One that rings does so until its string is needed again, or to the line's
- * end.
+ * How long a note is held, a tick at least, however small a share of it is played. One that rings does so until its
+ * string is needed again, or to the line's end.
  */
 function durationOf({ sounding, sounds }: Played, later: readonly SoundingNote[]): number {
   const length = sounding.end - sounding.start;
