@@ -1,3 +1,4 @@
+export type { FolderDoor } from './folder';
 export { type LessonStorage, openStorage, type RemovedLesson } from './lesson-storage';
 export type { News } from './news';
 export { readKeys, writeKeys } from './own-keys';
@@ -9,3 +10,6 @@ export { openStartGuard, type StartGuard } from './start-guard';
 
 /** Fetches what keeps students, classes and series. */
 export const loadRegister = () => import('./register');
+
+/** Fetches what keeps the lessons in a folder. */
+export const loadFolder = () => import('./folder');

@@ -1,5 +1,15 @@
 export { factsOf, isFacts } from './facts';
 export {
+  type FolderFile,
+  type FolderStep,
+  fileNameFor,
+  folderSteps,
+  isLessonFile,
+  lessonInFile,
+  lessonMark,
+  type Settled,
+} from './folder';
+export {
   ANY_LESSON,
   choicesOn,
   findOnShelf,

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { SAMPLE_TITLES } from '../../../core/lesson';
 import { MenuButton, type MenuGroup } from '../../controls';
 import type { ListedLesson, Persistence } from '../../storage';
@@ -83,6 +83,11 @@ export function LessonsMenu() {
       })),
     },
   ];
+  useEffect(() => {
+    // The folder of the lessons, where one was chosen, is looked into when the page has come to rest.
+    const timer = setTimeout(() => void import('./shelf').then(({ folderOf }) => folderOf(session)), 3000);
+    return () => clearTimeout(timer);
+  }, [session]);
   const refresh = async () => {
     await session.saveNow();
     await list();

@@ -1,1 +1,2 @@
+export { folderOf } from './folder-watch';
 export { Shelf } from './shelf';

@@ -10,6 +10,7 @@ import { momentText, savedText, shelfTitle } from '../words';
 import { Chosen } from './chosen';
 import { copy, rename } from './deeds';
 import { describeEarlier, inBrief } from './describe';
+import { Folder } from './folder';
 import { OneFile } from './one-file-buttons';
 import { Sift } from './sift';
 import { WindowList } from './window-list';
@@ -91,6 +92,7 @@ export function Shelf({ onClose }: { readonly onClose: () => void }) {
             : `${counted(found.length, 'lesson')}${found.length === lessons.length ? '' : ` of ${lessons.length}`}`}
         </p>
         <OneFile lessons={readable} onSaid={say} />
+        <Folder onSaid={say} />
         <button type="button" className="button" onClick={close}>
           Close the shelf
         </button>
