@@ -42,15 +42,6 @@ const BORROWED = 3;
 /** What a bar that stands alone costs where a model of several bars could stand. */
 const ALONE = 0.8;
 
-/** A bar of a model this much dearer than the cheapest is never part of a good line (hand-set). */
-const TOO_DEAR = 4;
-
-/** Bars of models that a line may be made of. */
-function nearCheapest(draws: readonly Draw[]): readonly Draw[] {
-  const least = draws.reduce((cost, draw) => Math.min(cost, draw.cost), Number.POSITIVE_INFINITY);
-  return draws.filter(({ cost }) => cost <= least + TOO_DEAR);
-}
-
 export interface PoolMaker {
   /** The choices of a segment under a plan; remembered. */
   poolOf(segment: Segment, place: Place): Pool;
@@ -73,7 +64,7 @@ export function poolMaker(
 
   function make(segment: Segment, place: Place): Pool {
     const { ladder } = segment;
-    const linked = nearCheapest(linkedDraws(segment, place));
+    const linked = linkedDraws(segment, place);
     const alone = linked.length > 0 ? ALONE : 0;
     const all = [
       ...linked,
