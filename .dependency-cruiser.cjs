@@ -104,9 +104,13 @@ const pageRows = [
   ],
   ['show', ['common', 'at-work', 'score', 'ledge']],
   ['tools', ['at-work']],
+  ['listening', ['at-work']],
   [
     'practice',
-    ['common', 'words', 'at-work', 'playing', 'score', 'ledge', 'show', 'stages', 'tools', 'versions'],
+    [
+      ...['common', 'words', 'at-work', 'playing', 'score', 'ledge', 'show', 'stages', 'tools', 'versions'],
+      'listening',
+    ],
   ],
   [
     'writing',

@@ -50,12 +50,15 @@ ${notices.replaceAll('<', '(')}
 `;
 }
 
+/** Modules in whose place another one stands in the single file. */
+const IN_THE_FILE = ['./start-worker', './address'];
+
 /** In the single file the worker's script is a text within the page's own. */
 const inlineWorker: Plugin = {
   name: 'inline-worker',
   enforce: 'pre',
   resolveId: (source, importer) =>
-    source === './start-worker' ? join(importer ?? '', '..', 'start-worker-inline.ts') : null,
+    IN_THE_FILE.includes(source) ? join(importer ?? '', '..', `${source}-inline.ts`) : null,
 };
 
 /** Builds the practice page that is a single file, and writes it beside the app, which puts a lesson into it. */

@@ -1,4 +1,6 @@
+export type { HeardLevel } from './ear/messages';
 export { createNoteEar } from './ear/note-ear';
+export { hearNotes } from './ear/open';
 export { renderWav, type WavOptions } from './export';
 export { type Ear, listen } from './listener';
 export { createPlayer } from './player';

@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bpm } from '../../src/core/base';
 import {
+  barMarks,
   barWords,
   type Expected,
   expectedOf,
@@ -10,12 +11,14 @@ import {
   letterOf,
   letterText,
   mendOf,
+  offsetOf,
   readLetter,
   reportOf,
   roundWords,
   summaryOf,
   summaryWords,
   tallyOf,
+  withoutGuesses,
 } from '../../src/core/listening';
 import { buildPerformance } from '../../src/core/performance';
 import { sheetOf } from '../performance/sheets';
@@ -354,6 +357,43 @@ describe('the letter to the teacher', () => {
     expect(mendOf(letter)).toBe('');
     expect(mendOf({ ...letter, stuck: [3, 4], rests: 9, kept: 7 })).toBe(
       'Ferry queue: bars 3 and 4; rests (7 of 9 kept)',
+    );
+  });
+});
+
+describe('what is not guessed', () => {
+  const expected = expectedAt(80);
+  const late = perfect(expected).map((note) => ({ ...note, start: note.start + 0.07 }));
+
+  test('an unmeasured delay is found by the notes that are in their place, whatever it is', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: -5, max: 45 }), (hundredths) => {
+        const heard = perfect(expected).map((note) => ({ ...note, start: note.start + hundredths / 100 }));
+        expect(offsetOf(expected.notes, heard.toSpliced(3, 1))).toBeCloseTo(hundredths / 100, 5);
+      }),
+    );
+  });
+
+  test('nothing is said of early and late without it, nor of rests beside a loudspeaker', () => {
+    const report = reportOf(expected, late);
+    const untimed = withoutGuesses(report, { timed: false, bleeds: false });
+    expect(notesOf(untimed).every((note) => note.late === null)).toBe(true);
+    expect(restsOf(untimed)).toEqual(restsOf(report));
+    const aloud = withoutGuesses(report, { timed: true, bleeds: true });
+    expect(restsOf(aloud).every(({ verdict }) => verdict === 'not heard')).toBe(true);
+    expect(notesOf(aloud)).toEqual(notesOf(report));
+  });
+
+  test('the score says of each bar as written, once more, or not heard', () => {
+    const without = perfect(expected).filter((_, index) => expected.notes[index]?.bar !== 1);
+    expect([...barMarks(reportOf(expected, without))]).toEqual([
+      [0, 'as written'],
+      [1, 'once more'],
+      [2, 'as written'],
+      [3, 'as written'],
+    ]);
+    expect([...barMarks(reportOf(expected, [], [{ from: 0, to: 99 }])).values()]).toEqual(
+      Array(4).fill('not heard'),
     );
   });
 });

@@ -1,4 +1,4 @@
-export { proposeLadder } from './ladder';
+export { ladderFrom, proposeLadder } from './ladder';
 export { fasterBy, loopOver, passageFor } from './passages';
 export { straightened, swingsEighths, unswung } from './straighten';
 export {

@@ -41,6 +41,8 @@ const practiceRecord = z.object({
   version: z.literal(1),
   /** Milliseconds that the sound is heard later than the browser knows. */
   delay: z.int().check(z.gte(-300), z.lte(800)),
+  /** Milliseconds that what is played is heard after its moment; left out where it was not measured. */
+  hearing: z.optional(z.int().check(z.gte(-300), z.lte(900))),
   last: z.array(lastPractice).check(z.maxLength(LIMITS.lessons)),
   diary: z.array(practiceEntry).check(z.maxLength(LIMITS.diary)),
 });
@@ -53,6 +55,7 @@ export type PracticeEntry = Readonly<z.infer<typeof practiceEntry>>;
 export interface PracticeRecord {
   readonly version: 1;
   readonly delay: number;
+  readonly hearing?: number | undefined;
   /** One a lesson, the latest first. */
   readonly last: readonly LastPractice[];
   /** In order of time. */

@@ -1,3 +1,5 @@
+import type { Deafness, HeardNote } from '../../core/listening';
+
 /** How loud it is, in decibels below full level. */
 export interface HeardLevel {
   readonly now: number;
@@ -5,4 +7,16 @@ export interface HeardLevel {
   readonly quiet: number;
   /** The input is at its limit. */
   readonly clipped: boolean;
+}
+
+/** What the audio thread tells; times of notes are seconds from the beginning of the stream. */
+export interface EarReport {
+  /** Notes that have ended since the last report. */
+  readonly heard: readonly HeardNote[];
+  readonly level: HeardLevel;
+  /** All since the beginning. */
+  readonly deafness: readonly Deafness[];
+  /** The device's time at the beginning of the stream, and now. */
+  readonly begin: number;
+  readonly now: number;
 }

@@ -5,7 +5,7 @@ function missing(kept: boolean): readonly string[] {
   return [
     ...(kept ? [] : ['remember where you were']),
     ...('wakeLock' in navigator ? [] : ['keep the screen awake']),
-    ...(navigator.mediaDevices === undefined ? ['listen for the tuner'] : []),
+    ...(navigator.mediaDevices === undefined ? ['listen for the tuner and to your playing'] : []),
     ...('mediaSession' in navigator ? [] : ['hear the buttons of headphones']),
   ];
 }
@@ -16,7 +16,7 @@ export function FileLimits({ kept }: { readonly kept: boolean }) {
   const lacks = missing(kept);
   if (lacks.length === 0 && !isFile) return null;
   const more = isFile
-    ? ' This page is a file on this device: a browser may ask for the microphone each time, forget what a file kept when it is moved, and offer no installing. All else works without a network.'
+    ? ' This page is a file on this device: it tunes, but hears your playing only where it is opened on the web; a browser may ask for the microphone each time, forget what a file kept when it is moved, and offer no installing. All else works without a network.'
     : '';
   return (
     <p className="practice__kept">

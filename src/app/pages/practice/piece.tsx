@@ -1,4 +1,4 @@
-import { useId, useMemo, useState } from 'react';
+import { Fragment, useId, useMemo, useState } from 'react';
 import { barName, barRange, capitalised } from '../../../core/base';
 import {
   type BlankPiece,
@@ -17,6 +17,7 @@ import {
 import { loopOver, passageFor, passageOf } from '../../../core/playing';
 import type { BarBox, SystemLayout } from '../../../score';
 import { Later, laterPart, useAtWork } from '../at-work';
+import type { BarMarks } from '../listening';
 import { type BarButton, ScoreFigure } from '../score';
 import { chordsOf, describePiece, describeScore } from '../words';
 import { type BarRun, useDraggedBars } from './loop-bars';
@@ -28,15 +29,17 @@ interface PracticePieceProps {
   readonly atHand: boolean;
   /** Only the line's build-up. */
   readonly stagesOnly: boolean;
+  /** What was heard of its bars. */
+  readonly marks: BarMarks;
 }
 
 /** One piece as the student reads it: its name, what it is, and its sheet in large. */
-export function PracticePiece({ piece, lesson, atHand, stagesOnly }: PracticePieceProps) {
+export function PracticePiece({ piece, lesson, atHand, stagesOnly, marks }: PracticePieceProps) {
   const { instrument, noteNames } = lesson;
   const sheet = useMemo(() => deriveSheet(piece, instrument, noteNames), [piece, instrument, noteNames]);
   if (sheet.kind === 'line')
     return piece.kind !== 'line' || sheet.bars.length === 0 ? null : (
-      <PracticeLine piece={piece} sheet={sheet} lesson={lesson} atHand={atHand} stagesOnly={stagesOnly} />
+      <PracticeLine {...{ piece, sheet, lesson, atHand, stagesOnly, marks }} />
     );
   return piece.kind === 'line' || sheet.bars === 0 ? null : <BlankBars piece={piece} sheet={sheet} />;
 }
@@ -68,6 +71,7 @@ interface PracticeLineProps {
   readonly lesson: Lesson;
   readonly atHand: boolean;
   readonly stagesOnly: boolean;
+  readonly marks: BarMarks;
 }
 
 function PracticeLine({
@@ -76,6 +80,7 @@ function PracticeLine({
   lesson: { handout, instrument },
   atHand,
   stagesOnly,
+  marks,
 }: PracticeLineProps) {
   const { session } = useAtWork();
   const rows = useMemo(
@@ -94,19 +99,25 @@ function PracticeLine({
         const chords = chordsOf(bar.written, sheet.noteNames);
         return {
           name: atHand ? `${capitalised(name)}, ${chords}` : `${sheet.name}, ${name} (${chords})`,
-          description: describeBar(sheet, bar, { rests: true }),
+          description: [describeBar(sheet, bar, { rests: true }), ...heardOf(marks, index)].join(' '),
           kept: false,
           marked: loop.includes(index),
         };
       }),
-    [sheet, atHand, loop],
+    [sheet, atHand, loop, marks],
   );
   const over = {
-    isOver: (bar: number) => loop.includes(bar),
-    view: (box: BarBox, system: SystemLayout) =>
-      loop.includes(box.bar) && (
-        <LoopMark key={`loop ${box.bar}`} box={box} height={system.height} loop={loop} />
-      ),
+    isOver: (bar: number) => loop.includes(bar) || marks.has(bar),
+    view: (box: BarBox, system: SystemLayout) => (
+      <Fragment key={`over ${box.bar}`}>
+        {loop.includes(box.bar) && <LoopMark box={box} height={system.height} loop={loop} />}
+        {marks.has(box.bar) && (
+          <span className="heard-mark" style={{ left: box.x, width: box.width }} aria-hidden="true">
+            {marks.get(box.bar)}
+          </span>
+        )}
+      </Fragment>
+    ),
   };
   if (stagesOnly)
     return (
@@ -147,6 +158,12 @@ function PracticeLine({
     </section>
   );
 }
+
+/** What was heard of a bar, as its description says it. */
+const heardOf = (marks: BarMarks, bar: number): readonly string[] => {
+  const mark = marks.get(bar);
+  return mark === undefined ? [] : [`Heard: ${mark}.`];
+};
 
 const STAGES = laterPart('The build-up', async () => (await import('../stages')).StagesToPractise);
 

@@ -1,5 +1,5 @@
 import '../../styles/practice.css';
-import { type ReactNode, useDeferredValue, useEffect, useState } from 'react';
+import { type ReactNode, useCallback, useDeferredValue, useEffect, useState } from 'react';
 import { useStore } from 'zustand';
 import type { Lesson, Piece } from '../../../core/lesson';
 import { lineAtHand } from '../../../core/lesson';
@@ -7,6 +7,7 @@ import { SelectField } from '../../controls';
 import type { StudentStore } from '../../student-store';
 import { AtWorkProvider, Later, laterPart, useAtWork, useEditor, useLesson } from '../at-work';
 import { whenIdle } from '../common';
+import type { BarMarks } from '../listening';
 import { loadScore } from '../score';
 import { Cautions } from './cautions';
 import type { PracticeDesk } from './desk';
@@ -75,6 +76,14 @@ function Head({ actions }: { readonly actions: ReactNode }) {
 
 const WHOLE = 'whole';
 
+/** What was heard of the bars of a piece. */
+interface Heard {
+  readonly pieceId: string;
+  readonly marks: BarMarks;
+}
+
+const NO_MARKS: BarMarks = new Map();
+
 /** The choice of a piece's build-up alone; null where it has none. */
 const stagesOf = (piece: Piece): string | null =>
   piece.kind === 'line' && piece.buildUp !== undefined ? `stages of ${piece.id}` : null;
@@ -86,6 +95,8 @@ function Sheet({ student }: { readonly student: Student }) {
   const [shown, setShown] = useState<string>(WHOLE);
   const [before] = useState(() => student.record?.last.find(({ lessonId }) => lessonId === lesson.id));
   const atHand = lineAtHand(lesson, pieceId);
+  const [heard, setHeard] = useState<Heard | null>(null);
+  const onMarks = useCallback((of: string, marks: BarMarks) => setHeard({ pieceId: of, marks }), []);
   const pieces = lesson.pieces.filter(
     (piece) => shown === WHOLE || piece.id === shown || shown === stagesOf(piece),
   );
@@ -126,8 +137,10 @@ function Sheet({ student }: { readonly student: Student }) {
           lesson={lesson}
           atHand={piece.id === atHand?.id}
           stagesOnly={shown === stagesOf(piece)}
+          marks={heard?.pieceId === piece.id ? heard.marks : NO_MARKS}
         />
       ))}
+      <ListeningRoom lesson={lesson} student={student} onMarks={onMarks} />
       <Notes lesson={lesson} />
       <Cautions />
       <PracticeRoom lesson={lesson} />
@@ -171,6 +184,32 @@ function PracticeRoom({ lesson: { instrument, noteNames } }: { readonly lesson: 
           given={{ openStrings: instrument.openStrings, noteNames: noteNames ?? 'letters' }}
         />
       )}
+    </details>
+  );
+}
+
+const LISTENING = laterPart('What listens', async () => (await import('../listening')).Listening);
+
+interface ListeningRoomProps {
+  readonly lesson: Lesson;
+  readonly student: Student;
+  readonly onMarks: (pieceId: string, marks: BarMarks) => void;
+}
+
+/** What listens to the student, fetched when it is asked for. */
+function ListeningRoom({ lesson, student, onMarks }: ListeningRoomProps) {
+  const [open, setOpen] = useState(false);
+  /** Where nothing is kept it is measured anew each time. */
+  const [measured, setMeasured] = useState<number | null>(null);
+  const onDelay = (milliseconds: number) => {
+    setMeasured(milliseconds);
+    student.setHearing(milliseconds);
+  };
+  const delay = student.record?.hearing ?? measured;
+  return (
+    <details className="practice__words" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>Play, and be heard</summary>
+      {open && <Later part={LISTENING} given={{ lesson, delay, onDelay, onMarks }} />}
     </details>
   );
 }

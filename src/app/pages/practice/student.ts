@@ -140,6 +140,7 @@ export function useStudent(desk: PracticeDesk, store: StudentStore | null) {
     kept,
     rest,
     setDelay: (delay: number) => change((before) => ({ ...before, delay })),
+    setHearing: (hearing: number) => change((before) => ({ ...before, hearing })),
     clear: () => {
       store?.clear();
       setRecord(store?.read() ?? null);

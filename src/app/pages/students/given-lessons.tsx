@@ -1,3 +1,4 @@
+import { mendOf, readLetter } from '../../../core/listening';
 import { type Given, REGISTER_LIMITS, type Student, setGiven, takeBack } from '../../../core/students';
 import { useAtWork } from '../at-work';
 import { TextField } from './fields';
@@ -9,6 +10,9 @@ export const dayText = (day: string): string => DAY.format(new Date(`${day}T12:0
 
 /** Beats a minute that can be noted as reached. */
 const TEMPO = { least: 20, most: 400 } as const;
+
+/** Characters of a report with the message around it. */
+const LONGEST_REPORT = 5000;
 
 interface GivenLessonsProps {
   readonly student: Student;
@@ -81,6 +85,29 @@ function GivenLesson({ given, onChange, onOpened }: GivenLessonProps) {
           most={REGISTER_LIMITS.mend}
           onSettle={(mend) => {
             onChange((student) => setGiven(student, given, { mend }));
+            return null;
+          }}
+        />
+        <TextField
+          long
+          label="Report from home"
+          where={where}
+          value=""
+          most={LONGEST_REPORT}
+          hint="Paste what the student’s practice page saved; tempo and what to mend are taken from it."
+          onSettle={(text) => {
+            const read = readLetter(text);
+            if (!read.ok) return read.problem;
+            const { tempo } = read.value;
+            if (tempo !== null && (tempo < TEMPO.least || tempo > TEMPO.most))
+              return `A tempo is a whole number from ${TEMPO.least} to ${TEMPO.most}.`;
+            const mend = [given.mend.trim(), mendOf(read.value)].filter((words) => words !== '').join('; ');
+            onChange((student) =>
+              setGiven(student, given, {
+                tempo: tempo ?? given.tempo,
+                mend: mend.slice(0, REGISTER_LIMITS.mend),
+              }),
+            );
             return null;
           }}
         />

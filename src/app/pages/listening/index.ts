@@ -1,0 +1,1 @@
+export { type BarMarks, Listening } from './listening';

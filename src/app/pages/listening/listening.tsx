@@ -1,0 +1,94 @@
+import '../../styles/listening.css';
+import { useEffect, useMemo, useState } from 'react';
+import { deriveSheet, type Lesson, lineAtHand } from '../../../core/lesson';
+import { barMarks, type ListeningReport, withoutGuesses } from '../../../core/listening';
+import { useEditor } from '../at-work';
+import { Delay } from './delay';
+import { Level } from './level';
+import { Result } from './result';
+import { useHearing } from './use-hearing';
+
+/** What the page says on the score of a bar that was heard, by the bar's index. */
+export type BarMarks = ReadonlyMap<number, string>;
+
+interface ListeningProps {
+  readonly lesson: Lesson;
+  /** Milliseconds that this device hears late; null where it was not measured. */
+  readonly delay: number | null;
+  readonly onDelay: (milliseconds: number) => void;
+  readonly onMarks: (pieceId: string, marks: BarMarks) => void;
+}
+
+/** Listens to the student's playing and says what it heard. */
+export function Listening({ lesson, delay, onDelay, onMarks }: ListeningProps) {
+  const hearing = useHearing(delay === null ? null : delay / 1000);
+  const [aloud, setAloud] = useState(false);
+  const pieceId = useEditor((state) => state.pieceId);
+  const piece = lineAtHand(lesson, pieceId);
+  const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
+  const { open, fault, level, playing } = hearing;
+  const report = useMemo(
+    (): ListeningReport | null =>
+      hearing.report && withoutGuesses(hearing.report, { timed: delay !== null, bleeds: aloud }),
+    [hearing.report, delay, aloud],
+  );
+  useEffect(() => {
+    if (piece !== null && report !== null) onMarks(piece.id, barMarks(report));
+  }, [report, piece?.id, onMarks, piece]);
+  if (!piece || sheet?.kind !== 'line') return <p>There is no line in this lesson to listen to.</p>;
+  return (
+    <div className="listening">
+      {open ? (
+        <button type="button" className="button" onClick={hearing.stop}>
+          Stop listening to me
+        </button>
+      ) : (
+        <p>
+          <button type="button" className="button" onClick={() => void hearing.start()}>
+            Listen to my playing
+          </button>{' '}
+          It asks for the microphone or the input of your instrument. What it hears stays on this device, and
+          is neither kept nor sent.
+        </p>
+      )}
+      {fault !== null && <p role="alert">{fault}</p>}
+      {open && (
+        <>
+          {level !== null && <Level level={level} />}
+          <fieldset className="listening__where">
+            <legend>You hear the rhythm section</legend>
+            {[
+              { value: false, label: 'through headphones' },
+              { value: true, label: 'from the loudspeaker' },
+            ].map((way) => (
+              <label key={way.label}>
+                <input
+                  type="radio"
+                  name="listening-where"
+                  checked={aloud === way.value}
+                  onChange={() => setAloud(way.value)}
+                />{' '}
+                {way.label}
+              </label>
+            ))}
+          </fieldset>
+          {aloud && (
+            <p>
+              The microphone hears the loudspeaker, too. So nothing is said of rests and of notes too many;
+              with headphones it is.
+            </p>
+          )}
+          {!playing && <Delay hearing={hearing} delay={delay} onDelay={onDelay} />}
+          <p role="status" aria-label="Listening">
+            {playing
+              ? 'Listening to your line.'
+              : report === null
+                ? 'Take the bass out of the sound if you like, press Play and play along: each bar is told of when it is over.'
+                : `Listened ${aloud ? 'beside the loudspeaker' : 'with headphones'}.`}
+          </p>
+        </>
+      )}
+      {report !== null && !playing && <Result report={report} lesson={lesson} piece={piece} sheet={sheet} />}
+    </div>
+  );
+}
