@@ -1,0 +1,133 @@
+import type { Page } from 'playwright-core';
+import { expect, test, vi } from 'vitest';
+import { copyPiece, printLesson, sampleLesson, setTitle } from '../../src/core/lesson';
+import { addVersion } from '../../src/core/versions';
+import { readPdf } from '../handout/pages';
+import { openApp } from '../support/browser';
+
+/** Each test prints some dozens of pages, in milliseconds. */
+vi.setConfig({ testTimeout: 300_000 });
+
+const PATIENT = { timeout: 30_000 };
+
+/** Two lines, and a version for a second student. */
+const LESSON = (() => {
+  const lesson = setTitle(sampleLesson(1, 'printing'), 'Week 8');
+  const two = copyPiece(lesson, lesson.pieces[0]?.id ?? '');
+  return addVersion(addVersion(two, 'for Ada'), 'for Ben');
+})();
+const FILE = {
+  name: 'week-8.lesson.json',
+  mimeType: 'application/json',
+  buffer: Buffer.from(printLesson(LESSON)),
+};
+
+const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
+const score = (page: Page) => page.getByRole('figure', { name: 'Score', exact: true });
+
+/** Words that stand alone on a button, a switch or a field; none belongs on paper. */
+const LABELS = [
+  ...[
+    'Play',
+    'Pause',
+    'Stop',
+    'Stopped',
+    'Go on',
+    'Large view',
+    'Fretboard',
+    'Open',
+    'Practise this',
+    'Close',
+  ],
+  ...['Change how', 'loop by two taps', 'Metronome', 'Tuning', 'Listen and tune', 'Metronome and tuning'],
+  ...[
+    'Practice diary',
+    'On the sheet',
+    'Export',
+    'Versions',
+    'Lessons',
+    'Another take',
+    'Lesson check',
+    'Undo',
+  ],
+  ...['What is shown', 'In class', 'Compose line', 'Chord chart', 'Version on the page'],
+];
+
+/** Digits of the tab on paper that stand for a drawn staff. */
+const LEAST_FRETS = 8;
+
+/**
+ * What the browser prints now: `one moment`, or `music`.
+ * @throws Error when it is neither, or shows what belongs on the screen
+ */
+async function print(page: Page, title: string): Promise<'one moment' | 'music'> {
+  const { pages } = await readPdf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
+  const words = pages.flatMap(({ texts }) => texts.map(({ text }) => text.trim()));
+  const shown = LABELS.filter((label) => words.includes(label));
+  if (shown.length > 0) throw new Error(`On paper stands ${shown.join(', ')}.`);
+  const all = words.join(' ');
+  const frets = words.filter((word) => /^\d{1,2}$/.test(word)).length;
+  if (/One moment: the printed/.test(all)) {
+    if (frets > 0) throw new Error('Music stands beside “one moment”.');
+    return 'one moment';
+  }
+  if (!all.includes(title)) throw new Error(`The title is missing: ${all.slice(0, 200)}`);
+  if (frets < LEAST_FRETS) throw new Error(`The staves are empty: ${frets} frets.`);
+  return 'music';
+}
+
+/** Prints at once after a change and then again and again: it is never anything else, and in the end the music. */
+async function printThrough(page: Page, title: string, change: () => Promise<unknown>): Promise<void> {
+  await change();
+  for (let again = 0; again < 2; again += 1) await print(page, title);
+  await expect.poll(() => print(page, title), PATIENT).toBe('music');
+}
+
+test('printed at any moment, the practice page is its music or says one moment', async () => {
+  const { page, expectClean } = await openApp({ path: 'practice.html' });
+  await printThrough(page, 'Week 8', async () => {
+    await page.locator('input[type="file"]').setInputFiles(FILE);
+    await page.getByRole('heading', { level: 1, name: 'Week 8' }).waitFor();
+  });
+  await score(page).locator('svg').first().waitFor();
+  const sheet = page.getByRole('combobox', { name: 'On the sheet' });
+  await printThrough(page, 'Week 8', () => sheet.selectOption({ index: 1 }));
+  await printThrough(page, 'Week 8', () => sheet.selectOption({ index: 0 }));
+  await printThrough(page, 'Week 8', () => button(page, 'Faster').click());
+  await printThrough(page, 'Week 8', () => page.getByText('Metronome and tuning').click());
+  await printThrough(page, 'Week 8', () => button(page, 'Fretboard').click());
+  await printThrough(page, 'Week 8', () => page.getByText('in words, bar by bar').first().click());
+  await printThrough(page, 'Week 8', () => button(page, 'Play').click());
+  await printThrough(page, 'Week 8', () => button(page, 'Large view').click());
+  await printThrough(page, 'Week 8', () => button(page, 'Close').click());
+  expectClean();
+});
+
+test('printed at any moment, the writing page is its handout or says one moment, with versions and menus open too', async () => {
+  const { page, expectClean } = await openApp();
+  await score(page).locator('svg').first().waitFor();
+  await printThrough(page, 'Week 8', async () => {
+    await page.locator('input[type="file"]').first().setInputFiles(FILE);
+    await expect
+      .poll(() => page.getByRole('textbox', { name: 'Lesson title' }).inputValue(), PATIENT)
+      .toBe('Week 8');
+    // What was made of the lesson before is gone as soon as the new one has come through.
+    await page.locator('.handout-print').waitFor({ state: 'detached' });
+  });
+  const versions = page.getByRole('combobox', { name: 'Version on the page' });
+  await printThrough(page, 'Week 8', () => versions.selectOption({ label: 'for Ada' }));
+  await printThrough(page, 'Week 8', () => button(page, 'Fretboard').click());
+  await printThrough(page, 'Week 8', () => button(page, 'Export').click());
+  await page.keyboard.press('Escape');
+  await printThrough(page, 'Week 8', () =>
+    page
+      .getByRole('button', { name: /^Bar 2, / })
+      .first()
+      .click(),
+  );
+  await printThrough(page, 'Week 8', () => button(page, 'Another take').click());
+  await printThrough(page, 'Week 8', () =>
+    page.getByRole('textbox', { name: 'Chord chart' }).fill('| Am | Dm | E7 | Am |'),
+  );
+  expectClean();
+});
