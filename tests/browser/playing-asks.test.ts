@@ -85,8 +85,11 @@ async function tryEverything(page: Page): Promise<void> {
   await button(page, 'Close').click();
 }
 
-/** What playing and remembering take, and nothing of it is asked of a person. */
-const NEEDED = ['kept practice-record', 'screen awake'];
+/**
+ * What playing and remembering take, and nothing of it is asked of a person. The list of devices is nameless, and is
+ * looked at while it sounds: headphones that are pulled out must not turn the loudspeakers on.
+ */
+const NEEDED = ['kept practice-record', 'list of devices', 'screen awake'];
 
 test('the practice page asks for the microphone alone, and only when the tuner is to listen', async () => {
   const { page, expectClean } = await openApp({
