@@ -13,14 +13,14 @@ const placeOf = (scope: string): string => `ground-bass-shared ${scope}`;
 const NAME = 'x-file-name';
 const COUNT = 'x-file-count';
 
-/** The part of an address that holds a lesson, and what stands before it. */
-const LINK = /(\S*)(#\S+)/;
 /** How the address of the practice page ends, now and before it had one of its own. */
 const TO_PRACTICE = /[/?]practice(?:\.html)?$/;
 
+/** The part of an address in a text that holds a lesson, with the page that it is for. */
 function linkIn(text: string): string | null {
-  const [, before = '', held] = LINK.exec(text) ?? [];
-  if (held === undefined) return null;
+  const address = text.split(/\s/).find((word) => word.indexOf('#') < word.length - 1 && word.includes('#'));
+  if (address === undefined) return null;
+  const [before, held] = [address.slice(0, address.indexOf('#')), address.slice(address.indexOf('#'))];
   return TO_PRACTICE.test(before) ? `practice.html${held}` : held;
 }
 

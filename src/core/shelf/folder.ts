@@ -54,15 +54,18 @@ export function lessonInFile(text: string): Lesson | null {
   return read.ok ? read.value : null;
 }
 
+/** A name may not end in a dot on some systems, nor begin with one without being hidden on others. */
+function withoutDots(name: string): string {
+  let [from, to] = [0, name.length];
+  while (from < to && name[from] === '.') from += 1;
+  while (to > from && name[to - 1] === '.') to -= 1;
+  return name.slice(from, to);
+}
+
 /** What a lesson's file is called: its title without what file systems refuse; told apart by a number where needed. */
 export function fileNameFor(lesson: Lesson, taken: ReadonlySet<string>): string {
-  const plain = lesson.title.replace(REFUSED, ' ').replace(/\s+/g, ' ').trim();
-  // A name may not end in a dot on some systems, nor begin with one without being hidden on others.
-  const stem =
-    plain
-      .replace(/^\.+|\.+$/g, '')
-      .slice(0, LONGEST_NAME)
-      .trim() || 'Without a title';
+  const plain = withoutDots(lesson.title.replace(REFUSED, ' ').slice(0, LONGEST_NAME).trim()).trim();
+  const stem = plain === '' ? 'Without a title' : plain;
   const isTaken = (name: string) => taken.has(name.toLowerCase());
   let name = `${stem}${ENDING}`;
   for (let count = 2; isTaken(name); count += 1) name = `${stem} ${count}${ENDING}`;
