@@ -64,7 +64,6 @@ test('a packet for a class has a folder for each version, and names a student on
     'for-a-student: for a student, for Bartholomew',
   ]);
   expect(await faults(page)).toEqual([]);
-  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/packet-1440.png` });
 
   const bare = await packetOf(page);
   const files = (folder: string, more: string, tempo: number) =>
@@ -122,7 +121,6 @@ test('a packet for a class has a folder for each version, and names a student on
   await page.getByText('Packing was stopped. The lesson is as it was.').waitFor();
   await page.setViewportSize({ width: 390, height: 844 });
   expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBe(0);
-  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/packet-390.png` });
   expectClean();
 }, 180_000);
 
@@ -142,7 +140,6 @@ test('the handouts of a class come in one PDF and out of the printer in one go, 
       button(page, 'Save harbour-handouts.pdf').click(),
     ]);
     const bytes = new Uint8Array(await readFile(await download.path()));
-    if (process.env.SHOTS) await download.saveAs(`${process.env.SHOTS}/handouts.pdf`);
     const { pages } = await readPdf(bytes);
     const { bookmarks } = await readStructure(bytes);
     return { bookmarks, texts: pages.map(({ texts }) => texts.map(({ text }) => text).join(' ')) };
@@ -179,6 +176,5 @@ test('the handouts of a class come in one PDF and out of the printer in one go, 
   );
   await page.getByText('The handouts went to the printer.').waitFor();
   expect(await faults(page)).toEqual([]);
-  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/handouts.png`, fullPage: true });
   expectClean();
 }, 120_000);

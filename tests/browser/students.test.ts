@@ -112,7 +112,6 @@ test('by keyboard a class is made, and each member is given the version that is 
     .toBe('in E flat');
   await gets('Adalind').selectOption('the tune itself');
   expect(await faults(page)).toEqual([]);
-  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/class-1440.png` });
   await button(dialog, 'Give the open lesson to the class').press('Enter');
   await dialog.getByText(/^“Harbour” is noted as given to 3 students of Wednesday, /).waitFor();
   for (const [name, title] of [
@@ -134,7 +133,6 @@ test('by keyboard a class is made, and each member is given the version that is 
   await dialog.getByRole('checkbox', { name: 'Bo in this class' }).press('Space');
   await dialog.getByRole('radio', { name: `${LONG} 2 students` }).waitFor();
   await button(dialog, 'Delete').press('Enter');
-  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/class-390.png` });
   expect(await dialog.evaluate((each) => each.scrollWidth - each.clientWidth)).toBeLessThanOrEqual(0);
   await button(dialog, `Delete ${LONG}`).press('Enter');
   await dialog.getByText(`${LONG} is deleted. Its students stay, with what they were given.`).waitFor();

@@ -49,7 +49,6 @@ test('a version is made, changed, chosen, saved, sent alone and removed, and the
   await button(page, 'Make a version').click();
   await makeVersion(page, 'for Ada');
   await level.selectOption(other);
-  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/1440.png` });
   expect(await faults(page)).toEqual([]);
 
   await choice(page).selectOption({ label: 'the tune itself' });
@@ -106,7 +105,6 @@ test('what is changed in a version is carried to the others or left, and what wa
     .getByText(/^Bar \d+ was changed in the tune since; “for Ada” has notes of its own there/)
     .first()
     .waitFor();
-  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/mends.png` });
   expect(await faults(page)).toEqual([]);
   const all = await mends.count();
   await mends
@@ -129,7 +127,6 @@ test('a practice page of all versions lets the student choose theirs, on a phone
   const { page, address, expectClean } = await openApp({ width: 390, height: 844 });
   await button(page, 'Make a version').click();
   await makeVersion(page, 'for Ben');
-  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/390.png` });
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
   await page.getByRole('textbox', { name: 'Lesson title' }).fill('Ben’s own');
   const html = await saved(page, () => inMenu(page, 'Versions', 'Practice page of all'));
@@ -137,7 +134,6 @@ test('a practice page of all versions lets the student choose theirs, on a phone
   await page.goto(`${address}all.html`);
   const version = page.getByRole('combobox', { name: 'Version' });
   await page.getByRole('heading', { level: 1, name: 'Ben’s own' }).waitFor();
-  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/practice.png` });
   await version.selectOption({ label: 'the tune itself' });
   await expect.poll(() => page.getByRole('heading', { level: 1 }).textContent()).not.toBe('Ben’s own');
   expectClean();

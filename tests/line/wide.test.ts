@@ -27,12 +27,12 @@ describe('any chart', () => {
 });
 
 /**
- * Of so many lines of all feels, so many break a rule today: a better composer lowers the number. One has a bar of two
- * chords with more than twice the notes of the bar before, which the search counts by halves; one has roots alone to
- * say the same four chords with twice.
+ * Of so many lines of all feels, so many break a rule today: a better composer lowers the number. All three have no rhythm
+ * that half of the bars share: two where most bars hold two chords, in 12/8 and in 2/2, one with roots alone to say the
+ * same four chords with twice.
  */
 const LINES = 40;
-const MOST_BROKEN = 2;
+const MOST_BROKEN = 3;
 
 /** Charts on which rules were found broken, with the share of takes that still breaks one: to be lowered to none. */
 const CAUGHT: readonly {

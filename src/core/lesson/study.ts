@@ -141,7 +141,7 @@ export function studyFacts(
       'Shifts',
       hand.shifts.length === 0
         ? 'None: the hand stays where it is.'
-        : `${counted(hand.shifts.length, 'shift')} of the hand, in ${names(hand.shifts)}.`,
+        : `The hand moves ${counted(hand.shifts.length, 'time')}, in ${names(hand.shifts)}.`,
       [...new Set(hand.shifts)],
     ),
     fact(
