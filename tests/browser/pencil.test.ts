@@ -35,6 +35,8 @@ describe('the pencil', () => {
       const [, , second = 0, third = 0] = places.wires;
       await page.touchscreen.tap((second + third) / 2, a);
       await says(page, /^C2, 5, .*A string, fret 3$/);
+      // The score is a moment behind what is said.
+      await expect.poll(() => told(page, 1)).toContain('5 on 2, C, quarter, A string fret 3');
       // Drawn sideways, the neck shows its other end, and nothing is written.
       const before = await told(page, 1);
       await neck.evaluate((element) => element.scrollBy(1000, 0));
