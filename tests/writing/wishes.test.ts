@@ -25,6 +25,7 @@ import {
   type Pencil,
   rhythmChoices,
 } from '../../src/core/writing';
+import { BAR_WISHES } from '../../src/core/writing/transform';
 import { Hand } from './hand';
 
 const CHARTS = [
@@ -295,17 +296,6 @@ function brokenTies(desk: Desk): number {
   }).length;
 }
 
-const WISHES = [
-  'easier',
-  'busier',
-  'sparser',
-  'silent on one',
-  'an octave up',
-  'an octave down',
-  'inverted',
-  'leading to the next chord',
-];
-
 /** What is said first, before what is at hand. */
 const saidOf = (done: Done): string => announce(done).split('. ')[0] ?? '';
 
@@ -338,7 +328,7 @@ describe('what a bar was asked to become', () => {
         const gesture =
           choices.length > 0 && random.next() < 0.15
             ? pick(random, choices).gesture
-            : commandById(`bar ${pick(random, WISHES)}`).gesture;
+            : commandById(`bar ${pick(random, BAR_WISHES)}`).gesture;
         const done = gesture(hand.lesson, hand.pencil);
         const sentence = expectTrue(hand, bar, done);
         if (sentence !== null) said.set(sentence, (said.get(sentence) ?? 0) + 1);

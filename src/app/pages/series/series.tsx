@@ -1,12 +1,13 @@
 import '../../styles/whole-dialog.css';
 import '../../styles/students.css';
 import '../../styles/series.css';
-import { type FormEvent, useId, useRef, useState } from 'react';
+import { useId, useState } from 'react';
 import { counted } from '../../../core/base';
-import { newSeries, REGISTER_LIMITS } from '../../../core/students';
+import { newSeries } from '../../../core/students';
 import { useModal } from '../../controls';
 import { useAtWork } from '../at-work';
 import { useRegister } from '../register';
+import { Adding } from '../students';
 import { ChosenSeries } from './chosen';
 import { Closeness } from './closeness';
 
@@ -46,7 +47,7 @@ export function SeriesOfLessons({ onClose }: { readonly onClose: () => void }) {
       </p>
       <div className="register__body">
         <div className="register__left">
-          <Adding onAdd={add} />
+          <Adding what="series" onAdd={add} />
           {all.length > 0 && (
             <fieldset className="register__list">
               <legend>Choose a series</legend>
@@ -73,37 +74,5 @@ export function SeriesOfLessons({ onClose }: { readonly onClose: () => void }) {
         )}
       </div>
     </dialog>
-  );
-}
-
-function Adding({ onAdd }: { readonly onAdd: (name: string) => Promise<void> }) {
-  const id = useId();
-  const field = useRef<HTMLInputElement>(null);
-  const [name, setName] = useState('');
-  const submit = (event: FormEvent) => {
-    event.preventDefault();
-    const given = name.trim();
-    if (given === '') return field.current?.focus();
-    setName('');
-    return void onAdd(given);
-  };
-  return (
-    <form className="register__adding" onSubmit={submit}>
-      <label className="field__label" htmlFor={id}>
-        Name of a new series
-      </label>
-      <input
-        ref={field}
-        id={id}
-        className="field__box"
-        autoComplete="off"
-        maxLength={REGISTER_LIMITS.name}
-        value={name}
-        onChange={(event) => setName(event.currentTarget.value)}
-      />
-      <button type="submit" className="button">
-        Add the series
-      </button>
-    </form>
   );
 }
