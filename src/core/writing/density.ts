@@ -161,7 +161,7 @@ export function silentOnOne(given: BarAt): Outcome {
   const pitch = (chord && nearest(chord.bass, midiOf(opening.pitch), desk.instrument)) ?? opening.pitch;
   const what = chord === null ? 'its note' : sounds(chord.bass, chord.root) ? 'the root' : 'the bass note';
   if (catches) {
-    // Without a chord, what comes next is as good as any other note.
+    // Where no chord sounds, no note is its root: the notes that follow stay what they are.
     if (chord === null) return { notes: later, detail: 'it begins after it' };
     const root = sounds(first.pitch, pitch) ? first : at(first, pitch);
     return { notes: [root, ...later.slice(1)], detail: `${what} comes after it` };

@@ -5,6 +5,7 @@ import { TECHNIQUE_TABLE } from '../techniques/table';
 import type { PhrasePlace } from '../techniques/types';
 import type { Technique } from '../types';
 import { homecomings } from './changes';
+import { isLeadIn, type Phrase, phrasesOfForm } from './form-phrases';
 import type { Kinship } from './motif';
 import { RIFF_TOP } from './nodes';
 import { bitOf, type Techniques } from './shown';
@@ -67,42 +68,6 @@ const SHORT_ROWS: readonly (readonly BarSlot[])[] = [[], ['C'], ['S', 'C'], ['S'
 
 /** Bars of a phrase of four that leave beat one empty, the same in each phrase (common practice, no source). */
 const EMPTY_ONES: readonly (readonly number[])[] = [[1, 3], [1, 3], [1], [3]];
-
-/** Lengths of the phrases of a section: fours, the rest at the end; five are three and two. */
-function phraseLengths(bars: number): readonly number[] {
-  const lengths: number[] = [];
-  let left = bars;
-  while (left > 0) {
-    const length = left === 5 ? 3 : Math.min(4, left);
-    lengths.push(length);
-    left -= length;
-  }
-  return lengths;
-}
-
-/** Whether a section begins with a pickup, before its first bar. */
-const isLeadIn = ({ bars }: LineModel, start: number, length: number): boolean =>
-  length > 1 && bars[start]?.pickup === true;
-
-interface Phrase {
-  readonly start: number;
-  readonly length: number;
-  /** Its place among the phrases of its section, and how many those are. */
-  readonly at: number;
-  readonly of: number;
-}
-
-/** The phrases of a chart, section by section; a pickup is no bar of a phrase. */
-const phrasesOfForm = (model: LineModel): readonly Phrase[] =>
-  model.request.chart.sections.flatMap((section) => {
-    const pickup = isLeadIn(model, section.start, section.length) ? 1 : 0;
-    let start = section.start + pickup;
-    return phraseLengths(section.length - pickup).map((length, at, all) => {
-      const phrase = { start, length, at, of: all.length };
-      start += length;
-      return phrase;
-    });
-  });
 
 const pick = <Item>(random: Random, items: readonly Item[], otherwise: Item): Item =>
   items[random.below(items.length)] ?? otherwise;
