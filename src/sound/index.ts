@@ -1,8 +1,9 @@
 export type { HeardLevel } from './ear/messages';
 export { createNoteEar } from './ear/note-ear';
-export { hearNotes } from './ear/open';
+export { hearNotes, type OpenEar } from './ear/open';
 export { renderWav, type WavOptions } from './export';
 export { type Ear, listen } from './listener';
+export type { SoundInput } from './microphone';
 export { createPlayer } from './player';
 export { renderRounds } from './synthesis/rounds';
 export { createKit } from './synthesis/voices';

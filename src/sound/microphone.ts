@@ -5,33 +5,82 @@ export const FAULTS = {
     'This browser lets no page listen here. A page that was opened from the downloads may not; open the lesson’s practice page on the web, or use another browser.',
   refused: 'The browser was not allowed to listen. Allow the microphone for this page, and try again.',
   missing: 'No microphone was found. Connect one, and try again.',
+  gone: 'That input is not there any more. Choose another one, or connect it and try again.',
+  busy: 'The input gives no sound: another program may hold it. Close that one, and try again.',
+  ended: 'The input was taken away, so nothing is listened to any more. Connect it, and listen again.',
 } as const;
+
+/** A microphone, or the input of an instrument. */
+export interface SoundInput {
+  readonly id: string;
+  readonly name: string;
+}
 
 /** An open microphone, or the input of an instrument. */
 export interface Microphone {
   readonly context: AudioContext;
   readonly source: MediaStreamAudioSourceNode;
+  /** Which one it is; '' where the browser does not tell. */
+  readonly input: string;
+  /** It is taken as for speech, and the browser does not let that be: soft and long notes may be lost. */
+  readonly forSpeech: boolean;
   close(): void;
 }
 
-/** Asks for the microphone, as it hears: what is meant for speech takes a bass for noise. Call it from a click. */
-export async function openMicrophone(): Promise<Result<Microphone, string>> {
+const PROBLEMS: Readonly<Record<string, string>> = {
+  NotFoundError: FAULTS.missing,
+  OverconstrainedError: FAULTS.gone,
+  NotReadableError: FAULTS.busy,
+};
+
+/** All inputs that can be chosen, once one was allowed; none where the browser does not tell. */
+export async function soundInputs(): Promise<readonly SoundInput[]> {
+  try {
+    const devices = await navigator.mediaDevices.enumerateDevices();
+    return devices
+      .filter(({ kind, deviceId }) => kind === 'audioinput' && deviceId !== '')
+      .map(({ deviceId, label }, index) => ({
+        id: deviceId,
+        name: label === '' ? `Input ${index + 1}` : label,
+      }));
+  } catch {
+    return [];
+  }
+}
+
+/**
+ * Asks for the microphone, as it hears: what is meant for speech takes a bass for noise. Call it from a click.
+ * @param input - one of `soundInputs`; the browser's own choice where it is left out
+ * @param onEnded - is told when it was taken away
+ */
+export async function openMicrophone(
+  input?: string,
+  onEnded = (): void => {},
+): Promise<Result<Microphone, string>> {
   if (typeof AudioContext === 'undefined' || navigator.mediaDevices?.getUserMedia === undefined)
     return failure(FAULTS.unsupported);
   try {
-    const audio = { echoCancellation: false, noiseSuppression: false, autoGainControl: false };
+    const audio = {
+      ...{ echoCancellation: false, noiseSuppression: false, autoGainControl: false },
+      ...(input === undefined ? {} : { deviceId: { exact: input } }),
+    };
     const stream = await navigator.mediaDevices.getUserMedia({ audio });
     const context = new AudioContext();
+    const [track] = stream.getAudioTracks();
+    track?.addEventListener('ended', onEnded);
+    const settings = track?.getSettings();
     return success({
       context,
       source: context.createMediaStreamSource(stream),
+      input: settings?.deviceId ?? '',
+      forSpeech: settings?.echoCancellation === true || settings?.noiseSuppression === true,
       close: () => {
-        for (const track of stream.getTracks()) track.stop();
+        for (const each of stream.getTracks()) each.stop();
         void context.close();
       },
     });
   } catch (problem) {
-    const missing = problem instanceof DOMException && problem.name === 'NotFoundError';
-    return failure(missing ? FAULTS.missing : FAULTS.refused);
+    const name = problem instanceof DOMException ? problem.name : '';
+    return failure(PROBLEMS[name] ?? FAULTS.refused);
   }
 }

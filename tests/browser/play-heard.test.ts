@@ -118,3 +118,60 @@ test('without a microphone a sentence says so, and the page plays on', async () 
   await expect.poll(() => status(page, 'Playback').textContent(), PATIENT).toMatch(/^Playing bar/);
   expectClean();
 });
+
+/** From now on every microphone is silent; which one was asked for is written down. */
+async function twoSilentInputs(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    const asked: string[] = [];
+    Object.assign(window, { askedFor: asked });
+    const device = (deviceId: string, label: string): MediaDeviceInfo => ({
+      ...{ deviceId, label, kind: 'audioinput', groupId: '', toJSON: () => ({}) },
+    });
+    MediaDevices.prototype.enumerateDevices = async () => [
+      device('room', 'Microphone in the lid'),
+      device('cable', 'Instrument input'),
+    ];
+    MediaDevices.prototype.getUserMedia = async (wanted) => {
+      const audio = typeof wanted?.audio === 'object' ? wanted.audio : {};
+      const id = audio.deviceId === undefined ? 'room' : JSON.stringify(audio.deviceId);
+      asked.push(id);
+      const { stream } = new MediaStreamAudioDestinationNode(new AudioContext());
+      for (const track of stream.getTracks()) {
+        Object.assign(window, { track });
+        track.getSettings = () => ({
+          deviceId: asked.length === 1 ? 'room' : 'cable',
+          echoCancellation: true,
+        });
+      }
+      return stream;
+    };
+  });
+}
+
+test('the level is checked first, in words, and another input can be chosen', async () => {
+  const { page, expectClean } = await openPractice(lessonWith(false), twoSilentInputs);
+  const check = status(page, 'Check of the level');
+  await expect.poll(() => check.textContent(), PATIENT).toContain('be silent for a moment');
+  await expect.poll(() => check.textContent(), PATIENT).toContain('Now play your lowest string');
+  await expect.poll(() => check.textContent(), PATIENT).toContain('muted or not connected');
+  await page.getByText('takes the microphone as for speech').waitFor();
+  const inputs = page.getByRole('combobox', { name: 'Microphone or input' });
+  expect(await inputs.locator('option').allTextContents()).toEqual([
+    'Microphone in the lid',
+    'Instrument input',
+  ]);
+  await inputs.selectOption('cable');
+  await expect
+    .poll(() => page.evaluate(() => Reflect.get(window, 'askedFor')))
+    .toEqual(['room', '{"exact":"cable"}']);
+  await expect.poll(() => inputs.inputValue(), PATIENT).toBe('cable');
+  await page.getByRole('button', { name: 'Go on without the check' }).click();
+  await page.getByRole('button', { name: 'Check the level again' }).click();
+  await expect.poll(() => check.textContent(), PATIENT).toContain('be silent for a moment');
+  // Pulled out, it says so, and the page plays on.
+  await page.evaluate(() => Reflect.get(window, 'track').dispatchEvent(new Event('ended')));
+  await page.getByText('The input was taken away, so nothing is listened to any more.').waitFor();
+  await page.getByRole('button', { name: 'Play', exact: true }).click();
+  await expect.poll(() => status(page, 'Playback').textContent(), PATIENT).toMatch(/^Playing bar/);
+  expectClean();
+});

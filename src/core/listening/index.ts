@@ -1,6 +1,7 @@
 export { expectedOf, type PlayedRound } from './expected';
 export { barMarks, withoutGuesses } from './honest';
 export { letterOf, letterText, mendOf, readLetter } from './letter';
+export { checkLevel, type LevelCheck, type Loudness, levelWords } from './level';
 export { likely } from './likely';
 export { offsetOf } from './offset';
 export { reportOf } from './report';

@@ -1,7 +1,7 @@
 import { failure, type Result, success } from '../../core/base';
 import type { Deafness, HeardNote } from '../../core/listening';
 import type { Ear } from '../listener';
-import { FAULTS, openMicrophone } from '../microphone';
+import { FAULTS, openMicrophone, type SoundInput, soundInputs } from '../microphone';
 import { EAR_ADDRESS } from './address';
 import type { EarReport, HeardLevel } from './messages';
 
@@ -11,6 +11,24 @@ export interface EarNews {
   readonly level: HeardLevel;
   /** All since the ear was opened. */
   readonly deafness: readonly Deafness[];
+}
+
+/** An open ear for notes. */
+export interface OpenEar extends Ear {
+  /** Which input it listens to, by its id; '' where the browser does not tell. */
+  readonly input: string;
+  /** All that can be chosen. */
+  readonly inputs: readonly SoundInput[];
+  /** The browser takes the input as for speech, and does not let that be. */
+  readonly forSpeech: boolean;
+}
+
+interface EarOptions {
+  /** One of the inputs; the browser's own choice where it is left out. */
+  readonly input?: string | undefined;
+  readonly onNews: (news: EarNews) => void;
+  /** The input was taken away: a sentence. */
+  readonly onFault: (problem: string) => void;
 }
 
 /** Reports over which the two clocks are held together: ten seconds. */
@@ -33,11 +51,11 @@ function createClocks() {
  * Opens an ear for the notes of a bass in the browser's audio thread. What it hears is looked at and forgotten. Call it
  * from a click.
  */
-export async function hearNotes(onNews: (news: EarNews) => void): Promise<Result<Ear, string>> {
+export async function hearNotes({ input, onNews, onFault }: EarOptions): Promise<Result<OpenEar, string>> {
   if (EAR_ADDRESS === null || typeof AudioWorkletNode === 'undefined') return failure(FAULTS.unsupported);
-  const opened = await openMicrophone();
+  const opened = await openMicrophone(input, () => onFault(FAULTS.ended));
   if (!opened.ok) return opened;
-  const { context, source, close } = opened.value;
+  const { context, source, forSpeech, close } = opened.value;
   try {
     await context.audioWorklet.addModule(EAR_ADDRESS);
   } catch {
@@ -55,5 +73,5 @@ export async function hearNotes(onNews: (news: EarNews) => void): Promise<Result
     });
   };
   source.connect(node);
-  return success({ close });
+  return success({ close, forSpeech, input: opened.value.input, inputs: await soundInputs() });
 }

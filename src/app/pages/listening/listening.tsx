@@ -4,6 +4,7 @@ import { deriveSheet, type Lesson, lineAtHand } from '../../../core/lesson';
 import { barMarks, type ListeningReport, withoutGuesses } from '../../../core/listening';
 import { useEditor } from '../at-work';
 import { Delay } from './delay';
+import { Input } from './input';
 import { Level } from './level';
 import { Result } from './result';
 import { useHearing } from './use-hearing';
@@ -26,7 +27,7 @@ export function Listening({ lesson, delay, onDelay, onMarks }: ListeningProps) {
   const pieceId = useEditor((state) => state.pieceId);
   const piece = lineAtHand(lesson, pieceId);
   const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
-  const { open, fault, level, playing } = hearing;
+  const { open, fault, level, playing, check } = hearing;
   const report = useMemo(
     (): ListeningReport | null =>
       hearing.report && withoutGuesses(hearing.report, { timed: delay !== null, bleeds: aloud }),
@@ -38,7 +39,7 @@ export function Listening({ lesson, delay, onDelay, onMarks }: ListeningProps) {
   if (!piece || sheet?.kind !== 'line') return <p>There is no line in this lesson to listen to.</p>;
   return (
     <div className="listening">
-      {open ? (
+      {open !== null ? (
         <button type="button" className="button" onClick={hearing.stop}>
           Stop listening to me
         </button>
@@ -52,9 +53,18 @@ export function Listening({ lesson, delay, onDelay, onMarks }: ListeningProps) {
         </p>
       )}
       {fault !== null && <p role="alert">{fault}</p>}
-      {open && (
+      {open !== null && (
         <>
-          {level !== null && <Level level={level} />}
+          <Input inputs={open.inputs} input={open.input} onChoose={(input) => void hearing.start(input)} />
+          {open.forSpeech && (
+            <p>
+              This browser takes the microphone as for speech and does not let that be: soft and long notes
+              may be lost. Another browser may listen better.
+            </p>
+          )}
+          {level !== null && (
+            <Level level={level} check={check} onCheck={hearing.beginCheck} onSkip={hearing.leaveCheck} />
+          )}
           <fieldset className="listening__where">
             <legend>You hear the rhythm section</legend>
             {[

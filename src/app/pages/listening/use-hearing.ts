@@ -4,13 +4,15 @@ import {
   type Expected,
   expectedOf,
   type HeardNote,
+  type LevelCheck,
   type ListeningReport,
   offsetOf,
   reportOf,
 } from '../../../core/listening';
-import type { Ear, HeardLevel } from '../../../sound';
+import type { HeardLevel, OpenEar } from '../../../sound';
 import { useAtWork } from '../at-work';
 import { createRounds } from './rounds';
+import { useCheck } from './use-check';
 
 /** Notes are kept for so many seconds at most: longer than anybody plays without a break. */
 const KEPT = 1800;
@@ -37,14 +39,20 @@ function endedBy({ notes, rests, bars }: Expected, until: number): Expected {
 
 /** What the ear hears, held against the rounds that are played. */
 export interface Hearing {
-  readonly open: boolean;
+  /** Null while nothing is listened to. */
+  readonly open: Pick<OpenEar, 'input' | 'inputs' | 'forSpeech'> | null;
   /** Why it does not listen, or null. */
   readonly fault: string | null;
   readonly level: HeardLevel | null;
   /** Of what was played last, or is being played; null before. */
   readonly report: ListeningReport | null;
   readonly playing: boolean;
-  readonly start: () => Promise<void>;
+  /** What the check of the level found; null where it was left. */
+  readonly check: LevelCheck | null;
+  readonly beginCheck: () => void;
+  readonly leaveCheck: () => void;
+  /** @param input - the id of one of the inputs; the browser's own choice where it is left out */
+  readonly start: (input?: string) => Promise<void>;
   readonly stop: () => void;
   /** What was heard since a moment of the page's clock, in seconds. */
   readonly heardSince: (from: number) => readonly HeardNote[];
@@ -53,10 +61,13 @@ export interface Hearing {
 /** @param delay - seconds that what is played is heard after its moment; null where it was not measured */
 export function useHearing(delay: number | null): Hearing {
   const { playback } = useAtWork();
-  const ear = useRef<Ear | null>(null);
+  const ear = useRef<OpenEar | null>(null);
   const heard = useRef<HeardNote[]>([]);
   const deaf = useRef<readonly Deafness[]>([]);
-  const [open, setOpen] = useState(false);
+  const [open, setOpen] = useState<Hearing['open']>(null);
+  const { check, begin: beginCheck, leave: leaveCheck, take: takeCheck } = useCheck();
+  /** Counts what opens and closes, so that an input that is given late is not listened to. */
+  const calls = useRef(0);
   const [fault, setFault] = useState<string | null>(null);
   const [level, setLevel] = useState<HeardLevel | null>(null);
   const [report, setReport] = useState<ListeningReport | null>(null);
@@ -65,15 +76,17 @@ export function useHearing(delay: number | null): Hearing {
   known.current = delay;
 
   const close = useCallback(() => {
+    calls.current += 1;
     ear.current?.close();
     ear.current = null;
-    setOpen(false);
+    setOpen(null);
     setLevel(null);
-  }, []);
+    leaveCheck();
+  }, [leaveCheck]);
   useEffect(() => close, [close]);
 
   useEffect(() => {
-    if (!open) return;
+    if (open === null) return;
     const rounds = createRounds();
     let looked = 0;
     const look = (until: number) => {
@@ -104,28 +117,50 @@ export function useHearing(delay: number | null): Hearing {
       }
       if (playback.getState().heard?.kind !== 'piece') return;
       setPlaying(true);
+      leaveCheck();
       rounds.follow(position, at);
       if (at * 1000 - looked < LOOK) return;
       looked = at * 1000;
       look(at - SETTLED - (known.current ?? UNKNOWN));
     });
-  }, [open, playback]);
+  }, [open, playback, leaveCheck]);
 
-  const start = async () => {
+  const start = async (input?: string) => {
+    close();
     setFault(null);
+    const call = calls.current;
     const { hearNotes } = await import('../../../sound');
-    const opened = await hearNotes((news) => {
-      deaf.current = news.deafness;
-      setLevel(news.level);
-      heard.current.push(...news.heard);
-      const first = now() - KEPT;
-      if ((heard.current[0]?.start ?? first) < first)
-        heard.current = heard.current.filter((note) => note.start >= first);
+    const opened = await hearNotes({
+      input,
+      onNews: (news) => {
+        if (call !== calls.current) return;
+        deaf.current = news.deafness;
+        setLevel(news.level);
+        takeCheck(news.level);
+        heard.current.push(...news.heard);
+        const first = now() - KEPT;
+        if ((heard.current[0]?.start ?? first) < first)
+          heard.current = heard.current.filter((note) => note.start >= first);
+      },
+      onFault: (problem) => {
+        if (call !== calls.current) return;
+        close();
+        setFault(problem);
+      },
     });
+    // Who has folded it away meanwhile is not listened to.
+    if (call !== calls.current) {
+      if (opened.ok) opened.value.close();
+      return;
+    }
     if (!opened.ok) return setFault(opened.problem);
     ear.current = opened.value;
-    setOpen(true);
+    beginCheck();
+    setOpen(opened.value);
   };
   const heardSince = useCallback((from: number) => heard.current.filter((note) => note.start >= from), []);
-  return { open, fault, level, report, playing, start, stop: close, heardSince };
+  return {
+    ...{ open, fault, level, report, playing, check, beginCheck, leaveCheck },
+    ...{ start, stop: close, heardSince },
+  };
 }
