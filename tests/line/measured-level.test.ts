@@ -1,6 +1,8 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { composeLine, LEVELS, measuredLevel } from '../../src/core/line';
+import { composeLine, LEVELS, measuredLevel, musicFindings } from '../../src/core/line';
 import { line, request } from './notation';
+import { randomLines } from './random-lines';
 
 const CHART = '| C | F | G7 | C |';
 const measured = (notes: string, tempo = 120) =>
@@ -41,5 +43,20 @@ describe('the level of a line is measured', () => {
       const asked = request(CHART, { level, feel: 'early-ska' });
       expect(measuredLevel({ ...asked, level: 5 }, composeLine(asked).bars).level).toBeLessThanOrEqual(level);
     }
+  });
+
+  test('any line is at the first level at which the check finds its frets kept, and nine bars of ten', () => {
+    fc.assert(
+      fc.property(randomLines, ({ asked, bars }) => {
+        const sounding = bars.filter((notes) => notes.length > 0).length;
+        const keeps = LEVELS.find((level) => {
+          const found = musicFindings({ ...asked, level }, bars);
+          const beyond = new Set(found.filter(({ kind }) => kind === 'level').map(({ bar }) => bar));
+          return found.every(({ kind }) => kind !== 'fret') && beyond.size * 10 <= sounding;
+        });
+        expect(measuredLevel(asked, bars).level).toBe(keeps ?? 5);
+      }),
+      { numRuns: 60 },
+    );
   });
 });

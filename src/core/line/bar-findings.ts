@@ -9,7 +9,7 @@ import {
 } from '../base';
 import { classAbove, pitchAt, type StepTone, type Stretch } from './harmony';
 import { struck } from './hearing';
-import { notesPerSecond, rhythmLevelIn } from './level';
+import { type LevelLimits, notesPerSecond, rhythmLevelIn } from './level';
 import { type BarModel, barHeading, chordText, type LineModel, nameText } from './model';
 import type { Tone } from './tones';
 
@@ -250,11 +250,16 @@ function toneFindings({ model, bar, tones, notes }: Checked): MusicFinding[] {
 }
 
 /** A step above the root that the level does not have yet; notes outside the scale come with half steps. */
-export function isBeyondLevel(model: LineModel, tone: Tone): boolean {
-  const { stretch } = tone;
-  if (!stretch?.chord || tone.midi % 12 === stretch.homeClass) return false;
-  const step = stepNumber(stretch, tone.interval);
-  return step === 0 ? !model.limits.halfSteps : !model.limits.steps.has(step);
+export const isBeyondLevel = ({ limits }: LineModel, tone: Tone): boolean => isBeyondLimits(limits, tone);
+
+/** {@link isBeyondLevel} for a level's limits. */
+export function isBeyondLimits(
+  { steps, halfSteps }: LevelLimits,
+  { stretch, midi, interval }: Tone,
+): boolean {
+  if (!stretch?.chord || midi % 12 === stretch.homeClass) return false;
+  const step = stepNumber(stretch, interval);
+  return step === 0 ? !halfSteps : !steps.has(step);
 }
 
 /** What of a bar is beyond the level: its rhythm and speed, its frets, its steps over the chords. */

@@ -2,7 +2,7 @@ import { barTicks, beatTicks, midiOf, pitchClassOf, remembered } from '../base';
 import { type HarmonySpan, playOrder } from '../chart';
 import type { Chord } from '../theory';
 import { demandsOf } from './asked';
-import type { Demands } from './demands';
+import type { Demands, Reach } from './demands';
 import { mergedSpans, stretchOf } from './harmony';
 import { type LevelLimits, limitsIn } from './level';
 import type { LineModel } from './model';
@@ -35,17 +35,24 @@ const chordOf = ({ harmony }: HarmonySpan): Chord | null => (harmony.kind === 'c
 /** Which chords around another one tell its scale, in the order of their weight: the next, the one before, one further. */
 const NEAR = [1, -1, 2, -2] as const;
 
+/** What the level and the instrument of a request leave of the notes: by step and speed, by pitch, and on the neck. */
+export function boundsOf(
+  request: LineRequest,
+): Pick<LineModel, 'limits' | 'neck'> & Pick<Reach, 'low' | 'high'> {
+  const limits = limitsIn(request.level, request.feel.bassRole);
+  const lowestOpen = Math.min(...request.instrument.openStrings.map((pitch) => midiOf(pitch)), 127);
+  const low = Math.max(LOWEST_MIDI, lowestOpen);
+  const high = Math.max(limits.highestMidi, low + 15);
+  return { limits, low, high, neck: neckOf(request, limits.highestFret, low, high) };
+}
+
 /** Reads a request once, so that everything after works with plain numbers. */
 export function modelOf(request: LineRequest): LineModel {
   const { chart, key } = request;
   const order = playOrder(chart);
   const { before, after } = neighbours(order, chart.bars.length);
   const starts = new Set(chart.sections.map((section) => section.start));
-  const limits = limitsIn(request.level, request.feel.bassRole);
-  const lowestOpen = Math.min(...request.instrument.openStrings.map((pitch) => midiOf(pitch)), 127);
-  const low = Math.max(LOWEST_MIDI, lowestOpen);
-  const high = Math.max(limits.highestMidi, low + 15);
-  const neck = neckOf(request, limits.highestFret, low, high);
+  const { limits, low, high, neck } = boundsOf(request);
   const merged = chart.bars.map((bar) => mergedSpans(bar.spans));
   const chords = merged.flat().map(chordOf);
   let placed = 0;
