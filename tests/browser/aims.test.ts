@@ -32,10 +32,10 @@ test('takes are compared and recalled, and an aim that a bar does not keep is sa
   await page
     .getByRole('combobox', { name: 'Long silences in bar 3' })
     .selectOption({ label: 'is to be shown' });
-  await check.getByText('Bar 3 does not keep its aim: long silences wanted.').waitFor();
+  await check.getByText('Bar 3 does not keep its aim: long silences to be shown.').waitFor();
   await check.getByRole('button', { name: /bar 3/ }).last().click();
   await lineChanges(before);
-  await expect.poll(() => check.textContent()).not.toContain('long silences wanted');
+  await expect.poll(() => check.textContent()).not.toContain('long silences to be shown');
   await page.getByRole('button', { name: 'Undo', exact: true }).click();
   await expect.poll(line, { timeout: 30_000 }).toBe(before);
   expectClean();

@@ -1,11 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { checkLesson, composePiece } from '../../src/core/composing';
+import { FEEL_IDS } from '../../src/core/feel';
 import {
   changeBarAims,
   deriveSheet,
   type Lesson,
   type LinePiece,
   linePiece,
+  markOf,
+  markTechnique,
   newLesson,
   parseLesson,
   printLesson,
@@ -15,7 +18,7 @@ import {
   setFeel,
   setLevel,
 } from '../../src/core/lesson';
-import { DEGREE_STEPS, type Level } from '../../src/core/line';
+import { DEGREE_STEPS, LEVELS, type Level, TECHNIQUES } from '../../src/core/line';
 
 const PIECE = 'piece-1';
 const CHART = '| F | Dm | Gm | C7 | F | Dm | Gm | C7 |';
@@ -82,11 +85,13 @@ describe('how often beat one is silent', () => {
 });
 
 describe('degrees', () => {
-  it.each([0, 3, 5] as const)('are ticked for themselves: root and fifth only at level %i', (level) => {
-    const wished = asked(lessonIn('rockers', level), { degrees: [1, 5] });
-    const { lesson } = composePiece(wished, PIECE);
-    expect(saysOfAims(lesson)).toEqual([]);
-    expect([...degreesIn(lesson)].filter((text) => !['R', '5', '8'].includes(text))).toEqual([]);
+  it.each(LEVELS)('are ticked for themselves: root and fifth only at level %i', (level) => {
+    for (const feel of FEEL_IDS.filter((_, index) => index % 3 === level % 3)) {
+      const wished = asked(lessonIn(feel, level), { degrees: [1, 5] });
+      const { lesson } = composePiece(wished, PIECE);
+      expect({ feel, says: saysOfAims(lesson) }).toEqual({ feel, says: [] });
+      expect([...degreesIn(lesson)].filter((text) => !['R', '5', '8'].includes(text))).toEqual([]);
+    }
   });
 
   it('that a line does not keep to are told', () => {
@@ -118,6 +123,39 @@ describe('aims', () => {
     expect(heard(shown) || remarks(shown).length > 0).toBe(true);
     expect(remarks(may)).toEqual([]);
     expect(heard(only)).toBe(false);
+  });
+
+  it('have one mark for a technique, wherever it is read and set', () => {
+    const marks = ['shown', 'used', 'in every phrase', null] as const;
+    const plain = lessonIn('rocksteady', 3);
+    for (const technique of TECHNIQUES)
+      for (const before of marks)
+        for (const mark of marks) {
+          const once = markTechnique(plain, PIECE, technique, before);
+          const marked = markTechnique(once, PIECE, technique, mark);
+          expect(markOf(line(marked), technique)).toBe(mark);
+          expect(line(marked).techniques.includes(technique)).toBe(
+            mark === 'shown' || mark === 'in every phrase',
+          );
+          expect(parseLesson(printLesson(marked))).toMatchObject({ ok: true, value: marked });
+        }
+    for (const silentOnes of SILENT_ONES) {
+      const wished = asked(plain, { silentOnes });
+      expect(markOf(line(wished), 'beat one silent')).toBe(silentOnes === 'never' ? null : 'shown');
+      expect(markOf(line(markTechnique(wished, PIECE, 'beat one silent', 'used')), 'beat one silent')).toBe(
+        'used',
+      );
+    }
+  });
+
+  it('compose a line where no technique is ticked at all', () => {
+    const bare = TECHNIQUES.reduce(
+      (lesson, each) => markTechnique(lesson, PIECE, each, null),
+      lessonIn('rockers', 4),
+    );
+    const { lesson } = composePiece(bare, PIECE);
+    expect(line(lesson).bars.every(({ notes }) => notes.length > 0)).toBe(true);
+    expect(saysOfAims(lesson)).toEqual([]);
   });
 
   it('are given to several bars at once, and what else a bar is asked stays', () => {

@@ -13,13 +13,13 @@ import {
   type Lesson,
   type LinePiece,
   linePiece,
+  markTechnique,
   newLesson,
   putParkedBack,
   setChartText,
   setFeel,
   setLevel,
   setMetre,
-  setTechnique,
   setTempo,
 } from '../../src/core/lesson';
 import { tempoWithin } from '../../src/core/lesson/commands/settings';
@@ -82,7 +82,7 @@ describe('what a line teaches', () => {
   });
 
   it('stays as it was chosen', () => {
-    const chosen = setTechnique(written, PIECE, 'approach note', true);
+    const chosen = markTechnique(written, PIECE, 'approach note', 'shown');
     expect(ticks(setFeel(chosen, PIECE, 'disco'))).toEqual(ticks(chosen));
   });
 });

@@ -15,13 +15,13 @@ import {
   changeBars,
   describeBar,
   type Lesson,
+  markTechnique,
   neckShapes,
   setAim,
   setHandout,
   setInstrument,
   setLevel,
   setNoteNames,
-  setTechnique,
   waysToPlay,
 } from '../../src/core/lesson';
 import { TECHNIQUES } from '../../src/core/line';
@@ -62,7 +62,7 @@ function composed(tuningId: string): Lesson {
   const empty = setInstrument(setLevel(lessonOf({ chart: CHART }), PIECE, 5), {
     openStrings: tuning?.openStrings ?? [],
   });
-  const taught = TECHNIQUES.reduce((lesson, each) => setTechnique(lesson, PIECE, each, true), empty);
+  const taught = TECHNIQUES.reduce((lesson, each) => markTechnique(lesson, PIECE, each, 'shown'), empty);
   const wished = setAim(taught, PIECE, { kind: 'line' }, { lowest: midiNumber(34), highest: midiNumber(46) });
   return composePiece(
     setHandout(wished, {

@@ -1,6 +1,13 @@
 import { composePiece } from '../../src/core/composing';
 import type { FeelId } from '../../src/core/feel';
-import { type Lesson, newLesson, setChartText, setFeel, setLevel, setTechnique } from '../../src/core/lesson';
+import {
+  type Lesson,
+  markTechnique,
+  newLesson,
+  setChartText,
+  setFeel,
+  setLevel,
+} from '../../src/core/lesson';
 import type { Level, Technique } from '../../src/core/line';
 
 interface Wish {
@@ -19,6 +26,6 @@ export function composedLesson(id: string, wish: Wish = {}): Lesson {
   const start = newLesson(id, `Lesson ${id}`);
   const piece = start.pieces[0]?.id ?? '';
   const asked = setLevel(setChartText(setFeel(start, piece, feel), piece, chart), piece, level);
-  const fitted = without.reduce((lesson, technique) => setTechnique(lesson, piece, technique, false), asked);
+  const fitted = without.reduce((lesson, technique) => markTechnique(lesson, piece, technique, null), asked);
   return composePiece(fitted, piece).lesson;
 }

@@ -10,6 +10,7 @@ import {
   keepBar,
   type Lesson,
   linePiece,
+  markTechnique,
   movePiece,
   putParkedBack,
   removePiece,
@@ -25,7 +26,6 @@ import {
   setNotes,
   setPlaying,
   setSectionAim,
-  setTechnique,
   setTempo,
   setTitle,
   takeSuggestion,
@@ -61,6 +61,8 @@ const hostile = fc.oneof(
   fc.string({ unit: 'binary', maxLength: 90 }),
   fc.constantFrom(...LONG_TEXTS.slice(0, 6).map(([, chart]) => chart), '\ud800', '__proto__', '"}\u2028'),
 );
+const MARKS = ['shown', 'used', 'in every phrase', null] as const;
+
 const idAt = (lesson: Lesson, at: number): string => lesson.pieces[at % lesson.pieces.length]?.id ?? '';
 const barAt = (lesson: Lesson, at: number): number => {
   const piece = linePiece(lesson, idAt(lesson, at));
@@ -163,7 +165,13 @@ export const edits: fc.Arbitrary<Edit> = fc.oneof(
     (l, at) => setTempo(l, idAt(l, at), at),
     (l, at) => setLevel(l, idAt(l, at), 3),
     (l, at) => setFeel(l, idAt(l, at), FEEL_IDS[at % FEEL_IDS.length] ?? 'bossa'),
-    (l, at) => setTechnique(l, idAt(l, at), TECHNIQUES[at % TECHNIQUES.length] ?? 'octave', at % 3 > 0),
+    (l, at) =>
+      markTechnique(
+        l,
+        idAt(l, at),
+        TECHNIQUES[at % TECHNIQUES.length] ?? 'octave',
+        MARKS[at % MARKS.length] ?? null,
+      ),
     (l, at) => setPlaying(l, idAt(l, at), { passage: { first: at % 9, last: (at % 9) + 3 } }),
     (l, at) => setAim(l, idAt(l, at), { kind: 'line' }, { silence: 0.5 }),
     (l, at) => setSectionAim(l, idAt(l, at), at % 3, { density: 'sparse' }),

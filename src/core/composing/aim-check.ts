@@ -148,8 +148,8 @@ function inPhrase(about: Case, { aim, bars, techniques, nearest }: BrokenAim): r
       id: [where.kind, 'in phrases', ...techniques].join(' '),
       message:
         from === to
-          ? `${capitalised(barName(from))} does not show ${missing}, which ${name} wants in every phrase. ${nearest}`
-          : `No bar from ${from} to ${to} shows ${missing}, which ${name} wants in every phrase. ${nearest}`,
+          ? `${capitalised(barName(from))} does not show ${missing}, which is to be shown in every phrase of ${name}. ${nearest}`
+          : `No bar from ${from} to ${to} shows ${missing}, which is to be shown in every phrase of ${name}. ${nearest}`,
       repair: () =>
         ideaThatShows(about, bars, techniques) ?? {
           label: `Do not ask ${name} for ${missing}`,

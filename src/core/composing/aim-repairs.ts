@@ -151,7 +151,7 @@ function weakerForms(about: Case, { aim, term, techniques }: BrokenAim, bar: num
       const label =
         term === 'wanted'
           ? `Do not ask ${barName(number)} for ${named}`
-          : `Allow ${named} in ${barName(number)}`;
+          : `Let ${barName(number)} use ${named}`;
       return [
         forBar(label, (own) => ({
           ...own,
@@ -167,7 +167,7 @@ function weakerForms(about: Case, { aim, term, techniques }: BrokenAim, bar: num
       ];
     case 'degrees':
       return [
-        forBar(`Allow every degree in ${barName(number)}`, (own) => ({ ...own, degrees: DEGREE_STEPS })),
+        forBar(`Let ${barName(number)} use every degree`, (own) => ({ ...own, degrees: DEGREE_STEPS })),
       ];
     case 'silence':
       return [

@@ -68,12 +68,12 @@ const degreeWords = (degrees: readonly DegreeStep[] | undefined): string | null 
       ? 'any degree'
       : `${listed(degrees.map((step) => STEP_NAMES[step]))} only`;
 
-/** What an aim asks, thing by thing, in words that read on in a sentence: `space wanted`, `not above G2`. */
+/** What an aim asks, thing by thing, in words that read on in a sentence: `octave to be shown`, `not above G2`. */
 export function aimWords(terms: AimTerms, reading: AimReading): readonly string[] {
   const { wanted = [], allowed = [], forbidden = [] } = terms;
   return [
-    wanted.length === 0 ? null : `${listed(wanted)} wanted`,
-    allowed.length === 0 ? null : `${listed(allowed)} allowed`,
+    wanted.length === 0 ? null : `${listed(wanted)} to be shown`,
+    allowed.length === 0 ? null : `${listed(allowed)} may be used`,
     forbidden.length === 0 ? null : `no ${forbidden.join(', no ')}`,
     terms.density === undefined ? null : DENSITY[terms.density],
     silenceWords(terms.silence),

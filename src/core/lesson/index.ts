@@ -42,12 +42,12 @@ export {
   setNoteNames,
   setNotes,
   setPlaying,
-  setTechnique,
   setTempo,
   setTitle,
   TEMPO_RANGE,
 } from './commands/settings';
 export { forgetTake, MOST_TAKES } from './commands/takes';
+export { markOf, markTechnique, type TechniqueMark, withSay } from './commands/techniques';
 export { transposeBy, transposeLesson, transposePiece, transposeTo } from './commands/transpose';
 export * from './count';
 export { newBlankPiece, newLesson, newLinePiece } from './create';

@@ -3,6 +3,7 @@ import { isFeelId } from '../feel';
 import {
   changeLine,
   type Lesson,
+  markTechnique,
   newLesson,
   setAim,
   setFeel,
@@ -11,7 +12,6 @@ import {
   setKey,
   setLevel,
   setNoteNames,
-  setTechnique,
 } from '../lesson';
 import { TECHNIQUES } from '../line';
 import type { Thing } from '../students';
@@ -23,14 +23,7 @@ function withThing(lesson: Lesson, line: string, { kind, name }: Thing): Lesson 
   switch (kind) {
     case 'technique': {
       const technique = TECHNIQUES.find((each) => each === name);
-      return technique === undefined
-        ? lesson
-        : setAim(
-            setTechnique(lesson, line, technique, true),
-            line,
-            { kind: 'line' },
-            { wanted: [technique] },
-          );
+      return technique === undefined ? lesson : markTechnique(lesson, line, technique, 'in every phrase');
     }
     case 'key': {
       const key = parseKey(name);

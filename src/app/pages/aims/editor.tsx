@@ -5,14 +5,18 @@ import {
   changeBarAims,
   type LinePiece,
   type LineSheet,
+  markOf,
+  markTechnique,
   type Say,
   SILENT_ONES,
   type SilentOnes,
   sayOf,
   setAim,
   setSectionAim,
+  type TechniqueMark,
+  withSay,
 } from '../../../core/lesson';
-import { TECHNIQUES, type Technique } from '../../../core/line';
+import { TECHNIQUE_ROWS, type Technique } from '../../../core/line';
 import { formatPitchIn, spellMidi } from '../../../core/theory';
 import { SelectField } from '../../controls';
 import { useAtWork } from '../at-work';
@@ -38,17 +42,6 @@ function withTerm<Term extends keyof AimTerms>(
   return value === undefined ? rest : { ...rest, [term]: value };
 }
 
-function withSay(terms: AimTerms, technique: Technique, say: Say | null): AimTerms {
-  const without = (techniques: readonly Technique[] = []) => techniques.filter((each) => each !== technique);
-  const cleared: AimTerms = {
-    ...terms,
-    wanted: without(terms.wanted),
-    allowed: without(terms.allowed),
-    forbidden: without(terms.forbidden),
-  };
-  return say === null ? cleared : { ...cleared, [say]: [...(cleared[say] ?? []), technique] };
-}
-
 /** The terms without what they say of the silent one as a technique: its own wish speaks of it. */
 const withSilence = (terms: AimTerms): AimTerms => withSay(terms, 'beat one silent', null);
 
@@ -71,27 +64,42 @@ export function AimEditor({ piece, sheet, place }: AimEditorProps) {
       },
       { label: `change the aims for ${name}` },
     );
+  const markInLine = (technique: Technique, mark: TechniqueMark | null) =>
+    session.lessons.change((lesson) => markTechnique(lesson, piece.id, technique, mark), {
+      label: `change the aims for ${name}`,
+    });
   return (
     <div className="aims aim-fields">
       <p className="aim-fields__hint">{HINTS[place.kind]}</p>
-      {TECHNIQUES.map((technique) => (
-        <SelectField<Say | typeof UNSAID>
-          key={technique}
-          label={capitalised(technique)}
-          where={where}
-          value={sayOf(terms, technique) ?? UNSAID}
-          options={sayOptions(ofLine, piece.techniques.includes(technique))}
-          onChange={(say) => set((own) => withSay(own, technique, say === UNSAID ? null : say))}
-        />
-      ))}
-      {place.kind !== 'bar' && (
+      {TECHNIQUE_ROWS.map(({ technique, always }) =>
+        ofLine ? (
+          <SelectField<TechniqueMark | typeof UNSAID>
+            key={technique}
+            label={capitalised(technique)}
+            where={where}
+            value={markOf(piece, technique) ?? UNSAID}
+            options={always ? MARKS_OF_ALWAYS : MARKS}
+            onChange={(mark) => markInLine(technique, mark === UNSAID ? null : mark)}
+          />
+        ) : (
+          <SelectField<Say | typeof UNSAID>
+            key={technique}
+            label={capitalised(technique)}
+            where={where}
+            value={sayOf(terms, technique) ?? UNSAID}
+            options={SAYS}
+            onChange={(say) => set((own) => withSay(own, technique, say === UNSAID ? null : say))}
+          />
+        ),
+      )}
+      {(ofLine || place.kind === 'section') && (
         <SelectField<SilentOnes | typeof UNSAID>
           label="Beat one, how often it is silent"
           where={where}
           wide
           value={terms.silentOnes ?? UNSAID}
           options={[
-            { value: UNSAID, label: unsaid === 'any' ? 'as the techniques say' : unsaid },
+            { value: UNSAID, label: ofLine ? 'as the techniques say' : 'as for the line' },
             ...SILENT_ONES.map((often) => ({ value: often, label: often })),
           ]}
           onChange={(often) =>
@@ -167,29 +175,34 @@ export function AimEditor({ piece, sheet, place }: AimEditorProps) {
 
 /** What is wanted is shown in a bar of every phrase, or in the very bar. */
 const HINTS: Readonly<Record<EditedPlace['kind'], string>> = {
-  line: 'What is ticked above is to be shown in a bar at least; what may be used comes where it suits, and need not.',
+  line: 'What is to be shown comes in a bar at least, or in every phrase; what may be used comes where it suits, and need not.',
   section: 'What is to be shown comes in every phrase of the section; what may be used need not.',
   bar: 'What is to be shown comes in this bar; what may be used need not.',
   bars: 'What is to be shown comes in each of these bars; what else is asked of them stays.',
 };
 
-/** The line's own ticks say what is allowed; sections and bars may allow more, or rule something out. */
-const sayOptions = (
-  ofLine: boolean,
-  ticked: boolean,
-): readonly { readonly value: Say | typeof UNSAID; readonly label: string }[] =>
-  ofLine
-    ? [
-        { value: UNSAID, label: ticked ? 'is to be shown' : 'is not used' },
-        { value: 'wanted', label: 'is to be shown in every phrase' },
-        ...(ticked ? [] : [{ value: 'allowed', label: 'may be used' } as const]),
-      ]
-    : [
-        { value: UNSAID, label: 'as for the line' },
-        { value: 'wanted', label: 'is to be shown' },
-        { value: 'allowed', label: 'may be used' },
-        { value: 'forbidden', label: 'is not used' },
-      ];
+/** In sections and bars more may be used than in the line, or less. */
+const SAYS = [
+  { value: UNSAID, label: 'as for the line' },
+  { value: 'wanted', label: 'is to be shown' },
+  { value: 'allowed', label: 'may be used' },
+  { value: 'forbidden', label: 'is not used' },
+] as const;
+
+const SHOWN = [
+  { value: 'shown', label: 'is to be shown' },
+  { value: 'in every phrase', label: 'in every phrase' },
+] as const;
+
+/** In the line: the two ticks under its chart, and what is more than they say. */
+const MARKS = [
+  { value: UNSAID, label: 'is not used' },
+  { value: 'used', label: 'may be used' },
+  ...SHOWN,
+] as const;
+
+/** Of a technique that is part of every line. */
+const MARKS_OF_ALWAYS = [{ value: UNSAID, label: 'may be used' }, ...SHOWN] as const;
 
 interface PitchFieldProps {
   readonly label: string;

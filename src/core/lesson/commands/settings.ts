@@ -1,6 +1,6 @@
 import { type Bpm, bpm } from '../../base';
 import type { HandSettings } from '../../fretboard';
-import { type Level, TECHNIQUES, type Technique } from '../../line';
+import type { Level } from '../../line';
 import type { Naming } from '../../theory';
 import type { Count } from '../count';
 import { LESSON_LIMITS } from '../limits';
@@ -54,13 +54,6 @@ export const setCount = (lesson: Lesson, pieceId: string, count: Count): Lesson 
 
 export const setLevel = (lesson: Lesson, pieceId: string, level: Level): Lesson =>
   changeLine(lesson, pieceId, (piece) => ({ ...piece, level }));
-
-/** Switches one technique on or off; at least one always stays on. */
-export const setTechnique = (lesson: Lesson, pieceId: string, technique: Technique, on: boolean): Lesson =>
-  changeLine(lesson, pieceId, (piece) => {
-    const chosen = TECHNIQUES.filter((each) => (each === technique ? on : piece.techniques.includes(each)));
-    return chosen.length === 0 ? piece : { ...piece, techniques: chosen };
-  });
 
 export const setHand = (lesson: Lesson, pieceId: string, change: Partial<HandSettings>): Lesson =>
   changeLine(lesson, pieceId, (piece) => ({ ...piece, hand: { ...piece.hand, ...change } }));

@@ -21,7 +21,7 @@ export const LONG_SILENCES: TechniqueRow = {
   technique: 'long silences',
   from: 0,
   source: COMMON_PRACTICE,
-  hint: 'half a bar without the bass',
+  hint: 'half a bar or more',
   belongs: ({ weights }) => weights.space >= LIVES_ON_SPACE,
   always: false,
   allows: ['long silence'],

@@ -19,7 +19,7 @@ export const SILENT_ONE: TechniqueRow = {
   technique: 'beat one silent',
   from: 0,
   source: COMMON_PRACTICE,
-  hint: 'the bass enters after it',
+  hint: 'a rest there',
   belongs: ({ bassRole }) => bassRole.mayRestOnOne,
   always: false,
   allows: ['silent beat one'],
