@@ -67,6 +67,18 @@ async function listenIn(page: Page): Promise<void> {
 
 const loudest = (page: Page): Promise<number> => page.evaluate(() => Reflect.get(window, 'loudest').value);
 
+/** Collects what the status of the playback says from now on. */
+async function saidBy(page: Page): Promise<() => Promise<readonly string[]>> {
+  const seen = await playback(page).evaluateHandle((status) => {
+    const words: string[] = [];
+    new MutationObserver(() => words.push(status.textContent)).observe(status, {
+      ...{ childList: true, characterData: true, subtree: true },
+    });
+    return words;
+  });
+  return () => seen.jsonValue();
+}
+
 /** Plays until the playhead has reached another bar, and has been heard. */
 async function playsAndMoves(page: Page): Promise<void> {
   await button(page, 'Play').click();
@@ -218,9 +230,12 @@ test('bars are tapped to start, dragged over to loop; Space pauses and goes on, 
   expect(await bar(2).getAttribute('aria-pressed')).toBe('true');
   expect(await playback(page).textContent()).toBe('Stopped');
 
+  const said = await saidBy(page);
   await button(page, 'Slower').focus();
   await page.keyboard.press('Space');
   await expect.poll(() => playback(page).textContent(), PATIENT).toMatch(/^Playing bar [12]/);
+  // While it gets ready it is not said to be stopped.
+  expect((await said()).slice(0, 2)).toEqual(['Getting ready', 'Counting in to bar 1']);
   await page.keyboard.press('Space');
   await expect.poll(() => playback(page).textContent()).toMatch(/^Paused at bar [12]/);
   await button(page, 'Go on').click();

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { fillPracticePage } from '../../src/core/exchange';
-import { parseLesson, sampleLesson, setNotes, setTitle } from '../../src/core/lesson';
+import { type LinePiece, meanIt, parseLesson, sampleLesson, setNotes, setTitle } from '../../src/core/lesson';
 
 const TEMPLATE = `<!doctype html><title>Practice page</title>
 <script type="application/json" id="lesson"></script>
@@ -57,4 +57,29 @@ test('any text at all stays text', () => {
 
 test('a template without a place for the lesson is refused', () => {
   expect(fillPracticePage('<!doctype html>', LESSON)).toBeNull();
+});
+
+test('what the teacher has answered with “I mean it” stays behind, in every version', () => {
+  const line = LESSON.pieces.find((piece): piece is LinePiece => piece.kind === 'line');
+  if (line === undefined) throw new Error('the sample has a line');
+  const said = { about: 'music', bar: 0, id: 'said', message: 'said' } as const;
+  const answered = meanIt(LESSON, line.id, said);
+  expect(JSON.stringify(answered)).toContain('"meant"');
+  const own = { id: line.id, own: { meant: [{ bar: null, about: 'notes', fingerprint: 1 }] } } as const;
+  const whole: typeof LESSON = {
+    ...answered,
+    versions: [
+      {
+        id: 'version-1',
+        name: 'for Wednesday',
+        own: { instrument: LESSON.instrument },
+        lines: [own, { id: line.id, own: {}, without: ['meant', 'count'] }],
+        pieces: [{ ...line, meant: own.own.meant }],
+      },
+    ],
+  };
+  const sent = blockOf(page(whole));
+  expect(sent).not.toMatch(/meant|fingerprint/);
+  expect(sent).toContain('for Wednesday');
+  expect(sent).toContain('"without":["count"]');
 });

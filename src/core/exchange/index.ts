@@ -4,6 +4,7 @@ export { writeMidi } from './midi/write';
 export { packMxl } from './musicxml/mxl';
 export { writeMusicXml } from './musicxml/score';
 export { fillPracticePage, lessonInPage } from './practice/embed';
+export { forStudent } from './practice/for-student';
 export type { Chosen, FileFacts, ReadFile, Wishes } from './read';
 export { holdsTab } from './tab/systems';
 export { writeTextTab } from './tab/write';

@@ -1,5 +1,5 @@
 import { encode } from 'uqr';
-import { writeLessonLink } from '../../core/exchange';
+import { forStudent, writeLessonLink } from '../../core/exchange';
 import type { Lesson } from '../../core/lesson';
 import { outlineOf } from './outline';
 
@@ -24,12 +24,10 @@ type Wanted = { readonly code: LessonCode | null; readonly remark: string | null
 /** The lesson with what practising needs, and without what only its teacher works with: the shorter, the coarser the code. */
 function lean(lesson: Lesson): Lesson {
   const { logo: _, ...handout } = lesson.handout;
-  const pieces = lesson.pieces.map((piece) => {
-    if (piece.kind !== 'line') return piece;
-    const { meant: __, ...rest } = piece;
-    return { ...rest, aims: [], parked: [], parkedSections: [] };
-  });
-  return { ...lesson, handout, pieces };
+  const pieces = lesson.pieces.map((piece) =>
+    piece.kind === 'line' ? { ...piece, aims: [], parked: [], parkedSections: [] } : piece,
+  );
+  return forStudent({ ...lesson, handout, pieces });
 }
 
 /**

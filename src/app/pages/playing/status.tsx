@@ -31,21 +31,22 @@ export function PlaybackStatus({ playback, lesson, rest }: StatusProps) {
   const where = barName(number);
   const playing = counting ? `Counting in to ${where}` : `Playing ${where}`;
   const silent = paused === null ? 'Stopped' : `Paused at ${where}`;
+  const words =
+    kind === 'preparing' ? 'Getting ready' : kind === 'stopped' ? silent : alone ? 'Playing' : playing;
   const turning = announced.current !== kind;
   useEffect(() => {
     announced.current = kind;
   }, [kind]);
   return (
     <>
-      {kind === 'preparing' && <p className="ledge__status">Getting ready</p>}
-      <div className={kind === 'preparing' ? 'visually-hidden' : 'ledge__states'}>
+      <div className="ledge__states">
         <p
           className="ledge__status"
           role="status"
           aria-label="Playback"
           aria-live={turning ? 'polite' : 'off'}
         >
-          {kind === 'playing' ? (alone ? 'Playing' : playing) : silent}
+          {words}
         </p>
         {kind === 'playing' && heard?.kind === 'line' && <Rung playback={playback} piece={heard} />}
       </div>

@@ -48,8 +48,11 @@ const appAddress = (): string => window.location.href.split(/[?#]/)[0] ?? '';
 
 /** Copies a link that holds the whole lesson, and opens it to be written on or to be practised. */
 export async function copyLink(lesson: Lesson, page: LinkedPage): Promise<CopiedLink> {
-  const { writeLessonLink } = await import('../../../core/exchange');
-  const link = writeLessonLink(lesson, page === 'lesson' ? appAddress() : practiceAddress(appAddress()));
+  const { forStudent, writeLessonLink } = await import('../../../core/exchange');
+  const link =
+    page === 'lesson'
+      ? writeLessonLink(lesson, appAddress())
+      : writeLessonLink(forStudent(lesson), practiceAddress(appAddress()));
   const copied = await navigator.clipboard?.writeText(link).then(
     () => true,
     () => false,

@@ -1,4 +1,5 @@
 import type { Lesson } from '../../lesson';
+import { forStudent } from './for-student';
 
 /** Where the lesson goes in the practice page that is a single file; the file's script finds it by its id. */
 const LESSON_PLACE = '<script type="application/json" id="lesson"></script>';
@@ -13,14 +14,15 @@ const escaped = (sign: string): string => `\\u${sign.charCodeAt(0).toString(16).
 
 /**
  * Puts a lesson into the practice page that is a single file. Nothing that was typed into the lesson can become
- * markup: it stands in a data block that is never run, without a sign that could end the block.
+ * markup: it stands in a data block that is never run, without a sign that could end the block. What is the teacher's
+ * alone stays behind.
  * @param template the page as it was built, with {@link LESSON_PLACE} in it
  * @returns null when the template has no place for a lesson
  */
 export function fillPracticePage(template: string, lesson: Lesson): string | null {
   const at = template.indexOf(LESSON_PLACE);
   if (at < 0) return null;
-  const json = JSON.stringify(lesson).replace(MARKUP, escaped);
+  const json = JSON.stringify(forStudent(lesson)).replace(MARKUP, escaped);
   const before = LESSON_PLACE.indexOf('</');
   return (
     template.slice(0, at) +
