@@ -79,6 +79,47 @@ describe('the features hear', () => {
     expect(counted(chart, wish, 'E2 G1 B1 D2 | A1 C♯2 E2 G2').lurches).toBeCloseTo(1 / 6);
     expect(counted(chart, wish, 'E2 D2 B1 D2 | A1 C♯2 E2 G2').lurches).toBe(0);
   });
+
+  test('leaps from note to note where there could be steps, and turns at every note', () => {
+    const leaping = counted(vamp, { level: 3 }, 'D2 F2 A2 D2 | D2 A1 F1 A1 | D2 A1 D2 A1 | F2 A2 F2 D2');
+    expect([leaping.arpeggios, leaping.zigzags]).toEqual([1, 0.25]);
+    const sung = counted(vamp, { level: 3 }, 'D2 E2 F2 A2 | A2 G2 F2 D2 | F2 G2 A2 F2 | A2 F2 E2 D2');
+    expect([sung.arpeggios, sung.zigzags]).toEqual([0, 0]);
+    expect(counted(vamp, { level: 2 }, 'D2 F2 A2 D2 | D2 A1 F1 A1 | D2 - - - | D2 - - -').arpeggios).toBe(0);
+  });
+
+  test('one rhythm in bar after bar of a riff', () => {
+    const wish: Wish = { feel: 'rockers', level: 3 };
+    expect(counted(vamp, wish, 'D2 - A1 - | D2 - A1 - | D2 - F2 - | D2 - A1 -').march).toBeCloseTo(0.65);
+    expect(counted(vamp, wish, 'D2 - A1 - | D2 A1 F1 - | D2 - A1 - | D2 - - A1').march).toBe(0);
+  });
+
+  test('two phrases that end alike, and two bars of several chords that do', () => {
+    const chart = '| C | F | C | G | C | F | F G | C G |';
+    const head = 'C2 - E2 - | F2 - A2 - | C2 - E2 - |';
+    const alike = counted(
+      chart,
+      {},
+      `${head} G1 - B1 D2 | C2 - E2 - | F2 - A2 - | F2 A2 G2 B2 | C2 E2 G1 B1`,
+    );
+    expect([alike.endsAlike, alike.splitTwins]).toEqual([0, 0.5]);
+    const same = counted(chart, {}, `${head} G1 - G1 B1 | C2 - E2 - | F2 - A2 - | F2 - G2 B2 | C2 E2 G1 B1`);
+    expect([same.endsAlike, same.splitTwins]).toEqual([1, 0]);
+  });
+
+  test('half steps that pull into another chord', () => {
+    expect(counted('| C | F |', {}, 'C2 - G2 E2 | F2 - C2 B1').halfStepJoins).toBe(0.5);
+    expect(counted('| C | F |', {}, 'C2 - E2 G2 | F2 - C2 D2').halfStepJoins).toBe(0);
+  });
+
+  test('a figure that wears', () => {
+    const chart = '| C | F | G | F |';
+    const worn = counted(chart, {}, 'C2 E2 - G2 | F2 A2 - C2 | G1 B1 - D2 | F1 A1 - C2');
+    expect(worn.wornFigure).toBeCloseTo(0.55);
+    expect(counted(chart, {}, 'C2 E2 - G2 | F2 C2 - A1 | G1 B1 - D2 | F2 E2 - D2').wornFigure).toBeLessThan(
+      0.1,
+    );
+  });
 });
 
 describe('composed lines', () => {

@@ -51,12 +51,16 @@ function figureIn(bar: BarModel, tones: readonly Tone[]): Figure | null {
   return { whole: text(kept), head: text(kept.slice(0, 3)) };
 }
 
+/** Share of bars that make a figure known; with more of them it wears (hand-set, by what readers marked highest). */
+const ENOUGH = 0.45;
+
 /** What comes back, where the line breathes, and where it is highest. */
 export function formCounted({ model, bars, lists, flat, count, walk }: Counted) {
   const rhythms = lists.map(rhythmOf);
   const beginnings = bars.map((bar, index) => headOf(bar, lists[index] ?? []));
   const texts = lists.map(textOf);
   const drawn = bars.flatMap((bar, index) => figureOf(bar, lists[index] ?? []) ?? []);
+  const figured = share(mostOf(drawn.map(({ whole }) => whole)), drawn.length);
   const half = Math.floor(count / 2);
   let pasted = 0;
   for (let index = 0; index < half; index += 1) if (texts[index] === texts[index + half]) pasted += 1;
@@ -104,8 +108,9 @@ export function formCounted({ model, bars, lists, flat, count, walk }: Counted) 
     ),
     rhythms: share(new Set(rhythms).size, Math.max(4, count)),
     signature: share(mostOf(beginnings), count),
-    figureReturns: share(mostOf(drawn.map(({ whole }) => whole)), drawn.length),
-    headReturns: share(mostOf(drawn.map(({ head }) => head)), drawn.length),
+    figureReturns: Math.min(figured, ENOUGH),
+    headReturns: Math.min(share(mostOf(drawn.map(({ head }) => head)), drawn.length), ENOUGH),
+    wornFigure: Math.max(0, figured - ENOUGH),
     rhymingEnds: count > 1 && lists.at(-2)?.at(-1)?.midi === lastNotes.at(-1)?.midi ? 1 : 0,
     lastBarStuck: mostOf(lastNotes.map(({ midi }) => `${midi}`)) >= 3 ? 1 : 0,
     stops: phraseBookOf(model.request.feel.id).manner === 'walk' ? share(stopped, count) : 0,

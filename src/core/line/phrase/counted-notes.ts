@@ -84,12 +84,15 @@ export function notesCounted({ model, bars, lists, flat, count, walk }: Counted)
   return {
     seventhsHeard: share(sum(sevenths), sevenths.length),
     colourHeard: share(lists.filter((tones) => tones.some(({ interval }) => interval >= 9)).length, count),
-    bare: share(
-      lists.filter(
-        (tones) => tones.length >= 3 && tones.every(({ interval }) => interval !== 3 && interval !== 4),
-      ).length,
-      count,
-    ),
+    bare:
+      model.request.level < 2
+        ? 0
+        : share(
+            lists.filter(
+              (tones) => tones.length >= 3 && tones.every(({ interval }) => interval !== 3 && interval !== 4),
+            ).length,
+            count,
+          ),
     doubled: share(
       flat.filter((tone, index) => {
         const before = flat[index - 1];

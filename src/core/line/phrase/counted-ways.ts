@@ -39,6 +39,9 @@ function changesOfLine(model: LineModel, heard: HeardLine): { changes: Meeting[]
 /** Share of bars that may end on a note outside the scale before it is a tic. */
 const CHROMATIC_ENDS = 0.25;
 
+/** Share of changes that half steps lead into before more of them is no better. */
+const HALF_STEPS = 0.5;
+
 /** How the line goes from chord to chord, from bar to bar, and round its end. */
 export function waysCounted({ model, heard, bars, lists, flat, walk }: Counted) {
   const { changes, joins } = changesOfLine(model, heard);
@@ -70,6 +73,10 @@ export function waysCounted({ model, heard, bars, lists, flat, walk }: Counted) 
   const homeward = lastTone && firstTone ? { last: lastTone, first: firstTone } : null;
   return {
     ledByStep: share(changes.filter((one) => step(one) === 1 || step(one) === 2).length, changes.length),
+    halfStepJoins: Math.min(
+      HALF_STEPS,
+      share(changes.filter((one) => step(one) === 1).length, changes.length),
+    ),
     ledByLeap: share(changes.filter((one) => step(one) > 4 && !dominant(one)).length, changes.length),
     ledByTritone: share(
       changes.filter((one) => step(one) === 6 || (step(one) > 7 && step(one) !== 12)).length,

@@ -3,6 +3,7 @@ import type { LineModel } from '../model';
 import { countedIn } from './counted';
 import { formCounted } from './counted-form';
 import { notesCounted } from './counted-notes';
+import { songCounted } from './counted-song';
 import { tuneCounted } from './counted-tune';
 import { waysCounted } from './counted-ways';
 
@@ -30,9 +31,10 @@ export const FEATURES = {
   rhythms: 'different rhythms a bar',
   signature: 'share of bars in the commonest rhythm or its head',
   figureReturns:
-    'share of bars under one chord that have the commonest figure, transposed, its last beat apart',
+    'share of bars under one chord that have the commonest figure, transposed, its last beat apart, as far as it is enough',
   headReturns:
-    'share of bars under one chord that begin with the commonest two moves in the commonest rhythm',
+    'share of bars under one chord that begin with the commonest two moves in the commonest rhythm, as far as it is enough',
+  wornFigure: 'share of bars under one chord that have the commonest figure, beyond what makes it known',
   rhymingEnds: '1 where the last two bars end on the same note',
   lastBarStuck: '1 where a pitch is struck three times in the last bar, in lines with other notes',
   leadingHome: '1 where the last note lies a half step under the first',
@@ -77,6 +79,13 @@ export const FEATURES = {
   chromaticEnds: 'share of bars of a riff that end on a note outside the scale, beyond one in four',
   lowThirds: 'share of notes that are a third below C2, held for a beat or struck again',
   wornCell: '1 where bars 3 and 4 are bars 1 and 2 over again',
+  arpeggios: 'share of bars that leap from note to note, in lines whose level has steps',
+  zigzags: 'share of bars that turn at every note',
+  march:
+    'share of bars that have the rhythm of the bar before, beyond what a feel bears, in lines that may change it',
+  endsAlike: '1 where the fourth and the eighth bar of a tune end in one rhythm on the same degrees',
+  splitTwins: 'share of bars of several chords that are the one before over again',
+  halfStepJoins: 'share of changes whose first note is reached by a half step, up to a half',
   crowded: 'share of bars without a rest or a long note beyond three quarters of them, in riffs',
 } as const;
 
@@ -86,11 +95,12 @@ export type FeatureVector = Readonly<Record<Feature, number>>;
 /** Counts all features of a line. */
 export function featuresOf(model: LineModel, heard: HeardLine): FeatureVector {
   const counted = countedIn(model, heard);
-  // Many lines are counted: features are added to one record, which is quicker than a new one of all four.
+  // Many lines are counted: features are added to one record, which is quicker than a new one of all five.
   return Object.assign(
     waysCounted(counted),
     formCounted(counted),
     notesCounted(counted),
     tuneCounted(counted),
+    songCounted(counted),
   );
 }

@@ -50,7 +50,7 @@ export interface LeadWay {
 }
 
 /** What a short note outside the scale costs in a riff: once in a while it leads, in every bar it is a tic (hand-set). */
-const CHROMATIC = 0.25;
+const CHROMATIC = 0.1;
 
 const wrap = (midi: number): number => ((midi % 12) + 12) % 12;
 
@@ -58,8 +58,11 @@ const wrap = (midi: number): number => ((midi % 12) + 12) % 12;
 const MOTION = [1.6, 0, 0, 0.05, 0.1, 0.4, 1.9, 0.75, 1.4, 1.4, 2.8, 3, 2.2] as const;
 const motionCost = (from: number, to: number): number => MOTION[Math.abs(to - from)] ?? 6;
 
+/** What a whole step into another chord costs beside a half step, which pulls (hand-set). */
+const WHOLE_STEP = 0.2;
+
 /**
- * What going from the last note into the next chord's first costs (hand-set): a step is free, a dominant cheap, a
+ * What going from the last note into the next chord's first costs (hand-set): a half step is free, a dominant cheap, a
  * repeated note or a sixth dear.
  */
 // biome-ignore lint/complexity/noExcessiveCognitiveComplexity: a table of cases, read from top to bottom
@@ -69,7 +72,7 @@ export function joinCost(from: number, target: Target, rests: boolean): number {
   const { changes } = target;
   let cost = 0;
   if (distance === 0) cost = changes ? 2.4 : 0.9;
-  else if (distance <= 2) cost = 0;
+  else if (distance <= 2) cost = changes && distance === 2 ? WHOLE_STEP : 0;
   else if (distance <= 4) cost = changes ? 1.4 : 0.35;
   else if (distance === 5) cost = dominant ? 0.9 : changes ? 1.6 : 0.8;
   else if (distance === 6) cost = changes ? 25 : 4;
@@ -118,8 +121,8 @@ function oneNote(
       ),
     ...(rules.approaches
       ? [
-          { kind: 'half step' as const, pitches: [to - 1], base: 0.15 },
-          { kind: 'half step' as const, pitches: [to + 1], base: 0.35 },
+          { kind: 'half step' as const, pitches: [to - 1], base: 0 },
+          { kind: 'half step' as const, pitches: [to + 1], base: 0.15 },
         ]
       : []),
     ...(cur.tones[wrap(to)] ? [] : []),

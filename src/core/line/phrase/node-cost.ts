@@ -60,6 +60,10 @@ const UNROOTED = 3;
 /** What going to and fro as root, fifth, third, fifth costs in a bar (hand-set). */
 const DRILL = 0.7;
 
+/** What a bar costs that leaps from note to note where its level has steps, and one that keeps its third from us (hand-set). */
+const STEPLESS = 0.9;
+const BARE = 0.7;
+
 const wrap = (midi: number): number => ((midi % 12) + 12) % 12;
 
 const octavesIn = (offsets: readonly number[]): number =>
@@ -114,7 +118,7 @@ export function ownCost(
       const within = ladder.tones[wrap(ladder.home + before)] && ladder.tones[pitchClass];
       if (leap === 6 && !ladder.altered && !within) cost += TRITONE;
       else if (leap === 6) cost += 0.4;
-      if (leap >= 10 && leap !== 12) cost += 1;
+      if (leap >= 10 && leap !== 12) cost += 2.5;
       else if (leap === 8 || leap === 9) cost += rules.manner === 'walk' ? 0.9 : 0.4;
       const prior = offsets[index - 2];
       if (
@@ -254,6 +258,17 @@ function wornCost(
   return (isDrill(offsets) ? DRILL : 0) + (isFall(ladder, offsets) ? FALL : 0) + filler;
 }
 
+/** What a bar costs that nobody would sing: no step in it, no third; a note that leads may still bring either. */
+function unsungCost({ level }: NodeRules, { contour }: Cell, ladder: Ladder, offsets: readonly number[]) {
+  const open = contour.leads > 0 ? 0.5 : 1;
+  if (offsets.length + contour.leads < 3 || isPumped(offsets)) return 0;
+  const moves = offsets.slice(1).map((offset, index) => Math.abs(offset - (offsets[index] ?? offset)));
+  const steps = level < 3 || moves.some((move) => move === 1 || move === 2);
+  const third = level < 2 || ladder.third === null;
+  const told = third || offsets.some((offset) => wrap(ladder.home + offset) === ladder.third);
+  return open * ((steps ? 0 : STEPLESS) + (told ? 0 : BARE));
+}
+
 function shapeCost(
   rules: NodeRules,
   segment: Segment,
@@ -265,7 +280,7 @@ function shapeCost(
   const { contour } = cell;
   if (leavesOff(segment, cell)) cost += contour.slot === 'C' ? UNLED_BREATH : UNLED;
   if (!segment.whole) return cost;
-  cost += wornCost(rules, segment, cell, ladder, offsets);
+  cost += wornCost(rules, segment, cell, ladder, offsets) + unsungCost(rules, cell, ladder, offsets);
   if (joltsAtOnce(offsets)) cost += 1.1;
   if (rules.level <= 2 && octavesIn(offsets) > 0 && octavesIn(offsets) < PUMPING) cost += 0.8;
   if (rules.manner === 'walk') cost += walkCost(rules, segment, cell, offsets);

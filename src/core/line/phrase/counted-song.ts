@@ -1,0 +1,90 @@
+import { rememberedFor } from '../../base';
+import type { BarModel } from '../model';
+import type { Tone } from '../tones';
+import { type Counted, share } from './counted';
+import { isPumped } from './node-cost';
+
+/** From this level on a line has the steps of the scale. */
+const STEPS_FROM = 3;
+
+/** The level that first has the third. */
+const THIRDS_FROM = 2;
+
+/** A shape has this many different moves at least. */
+const LEAST_MOVES = 2;
+
+const movesIn = (tones: readonly Tone[]): readonly number[] =>
+  tones.slice(1).flatMap((tone, index) => {
+    const move = tone.midi - (tones[index]?.midi ?? tone.midi);
+    return move === 0 ? [] : [move];
+  });
+
+/** What is told of a bar by its tones alone. */
+interface Sung {
+  readonly arpeggio: boolean;
+  readonly zigzag: boolean;
+  readonly rhythm: string;
+}
+
+const sungOf = rememberedFor((tones: readonly Tone[]): Sung => {
+  const moves = movesIn(tones);
+  const pumped = isPumped(tones.map(({ midi }) => midi));
+  return {
+    arpeggio: !pumped && moves.length >= LEAST_MOVES && moves.every((move) => Math.abs(move) > 2),
+    zigzag:
+      !pumped &&
+      moves.length > LEAST_MOVES &&
+      moves.every((move, index) => index === 0 || move * (moves[index - 1] ?? 0) < 0),
+    rhythm: tones.map(({ start }) => start).join(' '),
+  };
+});
+
+/** Share of neighbouring bars that may have one rhythm before it is a march: of a walk, and of any other line (hand-set). */
+const MARCH = { walk: 0.75, riff: 0.35 } as const;
+
+/** The end of a bar: rhythm and degrees of its second half. */
+const endingOf = (bar: BarModel, tones: readonly Tone[]): string =>
+  tones
+    .filter(({ start }) => start >= bar.ticks / 2)
+    .map(({ start, interval }) => `${start}:${interval}`)
+    .join(' ');
+
+/** What a bar of several chords makes of them: rhythm and degrees. */
+const shapeOf = rememberedFor((tones: readonly Tone[]): string =>
+  tones.map(({ start, interval }) => `${start}:${interval}`).join(' '),
+);
+
+/** Bars that a phrase of four and of eight end on. */
+const [HALF_WAY, WHOLE] = [4, 8] as const;
+
+/** Whether the two phrases of a tune of eight bars end alike: a comma and a full stop are not the same sign. */
+function endsAlike({ bars, lists, count }: Counted): boolean {
+  if (count < WHOLE) return false;
+  let alike = false;
+  for (let end = WHOLE - 1; end < count; end += WHOLE) {
+    const [one, other] = [bars[end - HALF_WAY], bars[end]];
+    if (one && other)
+      alike ||= endingOf(one, lists[end - HALF_WAY] ?? []) === endingOf(other, lists[end] ?? []);
+  }
+  return alike;
+}
+
+/** Whether a line can be sung: steps among its leaps, turns, rhythms that answer, ends that differ. */
+export function songCounted(counted: Counted) {
+  const { model, bars, lists, count, walk } = counted;
+  const { level } = model.request;
+  const sung = lists.map(sungOf);
+  const marching = sung.filter(({ rhythm }, index) => index > 0 && rhythm === sung[index - 1]?.rhythm).length;
+  const split = lists.filter((_, index) => (bars[index]?.stretches.length ?? 0) > 1).map(shapeOf);
+  return {
+    arpeggios: level < STEPS_FROM ? 0 : share(sung.filter(({ arpeggio }) => arpeggio).length, count),
+    zigzags: level < THIRDS_FROM ? 0 : share(sung.filter(({ zigzag }) => zigzag).length, count),
+    march:
+      level < STEPS_FROM ? 0 : Math.max(0, share(marching, count - 1) - (walk ? MARCH.walk : MARCH.riff)),
+    endsAlike: endsAlike(counted) ? 1 : 0,
+    splitTwins: share(
+      split.filter((shape, index) => index > 0 && shape === split[index - 1]).length,
+      split.length,
+    ),
+  };
+}
