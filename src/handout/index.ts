@@ -1,5 +1,7 @@
+export { buildBooklet } from './booklet';
 export { buildHandout, handoutPdf, preparePdf } from './build';
 export { type HandoutPart, joinHandouts } from './join';
+export type { BookletPart, BookletWishes } from './layout/booklet';
 export { readLogo } from './logo';
 export { type BlockChoice, blockChoices, moveBlock, piecePartChoices, showBlock } from './model/blocks';
 export { applyPreset, HANDOUT_PRESETS, type HandoutPreset, presetOf } from './model/presets';

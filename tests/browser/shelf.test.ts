@@ -1,8 +1,11 @@
+import { readFile } from 'node:fs/promises';
 import axe from 'axe-core';
+import { strFromU8, unzipSync } from 'fflate';
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { openApp } from '../support/browser';
 import { fillShelf } from '../support/full-shelf';
+import { addAll, openStudents } from '../support/people';
 
 const button = (page: Page | Locator, name: string | RegExp): Locator =>
   page.getByRole('button', { name, exact: true });
@@ -108,5 +111,59 @@ test('at 390 px nothing is cut off, and an earlier state is looked at and brough
   expect(await title(page).inputValue()).toMatch(/^Ferry queue/);
   await button(page, 'Undo').click();
   await expect.poll(() => title(page).inputValue()).toBe('Changed since');
+  expectClean();
+}, 120_000);
+
+test('students go into the one file only where that is ticked, and come back beside those that stand here', async () => {
+  const { page, expectClean } = await openApp({ width: 1440 });
+  await title(page).fill('Mine');
+  await page.getByText(/^saved/).waitFor();
+  const students = await openStudents(page);
+  await addAll(students, ['Adalind', 'Bo']);
+  await addAll(students, ['Wednesday'], 'class');
+  await page.keyboard.press('Escape');
+  const shelf = await openShelf(page);
+  const saved = async (sentence: RegExp) => {
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      button(shelf, 'Save the shelf as a file').click(),
+    ]);
+    await shelf.getByText(sentence).waitFor();
+    return readFile(await download.path());
+  };
+  const bare = await saved(/^1 lesson is in the file\. Students, classes and series are not in it\./);
+  const words = Object.entries(unzipSync(new Uint8Array(bare)))
+    .map(([name, bytes]) => `${name} ${strFromU8(bytes)}`)
+    .join(' ');
+  expect(words).toContain('Mine');
+  expect(words).not.toMatch(/adalind|wednesday/i);
+  await shelf.getByRole('checkbox', { name: 'With students, classes and series' }).check();
+  const full = await saved(/3 students, classes and series are in it, too, with your notes of them\./);
+  await page.keyboard.press('Escape');
+
+  await openStudents(page);
+  await students.getByRole('radio', { name: /^Adalind/ }).check();
+  await button(students, 'Delete').click();
+  await button(students, 'Delete Adalind').click();
+  await students.getByText(/^Adalind is deleted/).waitFor();
+  await students.getByRole('radio', { name: /^Bo/ }).check();
+  await students.getByRole('combobox', { name: /^Level/ }).selectOption({ index: 4 });
+  await students.getByText('It is kept.').waitFor();
+  await page.keyboard.press('Escape');
+  await openShelf(page);
+  const bringIn = async (sentence: string) => {
+    await shelf
+      .locator('input[type=file]')
+      .setInputFiles({ name: 'shelf.zip', mimeType: 'application/zip', buffer: full });
+    await shelf.getByText(sentence).waitFor();
+  };
+  await bringIn(
+    '2 students, classes and series came, too. 1 student, class or series stood here already, as in the file.',
+  );
+  await bringIn('3 students, classes and series stood here already, as in the file.');
+  await page.keyboard.press('Escape');
+  await openStudents(page);
+  for (const name of [/^Adalind/, /^Bo level 4/, /^Bo \(from the file\)/, /^Wednesday \d/])
+    await students.getByRole('radio', { name }).waitFor();
   expectClean();
 }, 120_000);

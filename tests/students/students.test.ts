@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { HAND_SPANS } from '../../src/core/fretboard';
 import { newLesson, parseLesson, printLesson, setHandout } from '../../src/core/lesson';
+import { shelfEntries, shelfWriter } from '../../src/core/shelf';
 import {
   describeEntryProblem,
   type Entry,
@@ -152,6 +153,48 @@ describe('entries of a file', () => {
     expect(entriesToAdd([older, student('b', 'Ben'), ada], standing([ada, ...added]))).toEqual([]);
     expect(entriesToAdd([ada], () => 'unreadable')).toHaveLength(0);
     expect(entriesToAdd([ada], (id) => (id === 'a' ? 'unreadable' : null))).toHaveLength(1);
+  });
+
+  /** Students of few ids, so that those of a file and those that stand here meet. */
+  const anyRegister = fc.array(
+    fc.tuple(fc.constantFrom('a', 'b', 'c'), anyStudent).map(([id, one]): Entry => ({ ...one, id })),
+    { maxLength: 6 },
+  );
+
+  test('whatever meets: all that stood here stands as it was, all of the file is here, and twice is once', () => {
+    fc.assert(
+      fc.property(anyRegister, anyRegister, (theirs, ours) => {
+        const here = [...new Map(ours.map((entry) => [entry.id, entry])).values()];
+        const after = new Map(here.map((entry) => [entry.id, entry]));
+        const added = entriesToAdd(theirs, standing(here));
+        for (const entry of added) {
+          expect(after.has(entry.id)).toBe(false);
+          expect(readEntry(entry)).toEqual({ ok: true, value: entry });
+          after.set(entry.id, entry);
+        }
+        const told = (entry: Entry) => JSON.stringify({ ...entry, id: '', name: '' });
+        const held = [...after.values()].map(told);
+        for (const entry of theirs) expect(held).toContain(told(entry));
+        for (const entry of here) expect(after.get(entry.id)).toBe(entry);
+        expect(entriesToAdd(theirs, standing([...after.values()]))).toEqual([]);
+      }),
+      runs,
+    );
+  });
+
+  test('go through the file of the shelf as they are, whatever they are called, apart from its lessons', () => {
+    fc.assert(
+      fc.property(anyRegister, (entries) => {
+        const writer = shelfWriter();
+        writer.add('students', newLesson('l', 'students'));
+        for (const entry of entries) writer.add('students/one', entry, 'register');
+        const parts = writer.end();
+        const read = [...shelfEntries(new Uint8Array(Buffer.concat(parts)))];
+        expect(read.map(({ kind }) => kind)).toEqual(['lesson', ...entries.map(() => 'register')]);
+        expect(read.slice(1).map(({ text }) => JSON.parse(text ?? ''))).toEqual(entries);
+      }),
+      runs,
+    );
   });
 });
 

@@ -1,4 +1,5 @@
 export { exportName } from './file-name';
+export { forNobody, namesIn } from './for-nobody';
 export { holdsLesson, type LinkProblem, readLessonLink, writeLessonLink } from './link/link';
 export { writeMidi } from './midi/write';
 export { packMxl } from './musicxml/mxl';

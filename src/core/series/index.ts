@@ -4,4 +4,4 @@ export { type LessonShown, shownBy, thingKey } from './shown';
 export { lessonFrom } from './start';
 export { isShown, type ReadWeek, type SeriesRow, seriesTable } from './table';
 export { addWeek, markThing, moveWeek, removeWeek } from './weeks';
-export { CELL_WORDS, KIND_WORDS, proposalWords, thingName } from './words';
+export { CELL_WORDS, KIND_WORDS, proposalWords, thingName, weekBrief } from './words';

@@ -1,10 +1,10 @@
-import { capitalised, counted } from '../base';
+import { capitalised, counted, listed } from '../base';
 import { feelById, isFeelId } from '../feel';
 import { romanNumeral } from '../fretboard';
 import type { Thing, ThingKind } from '../students';
 import { describeKeyIn, type Naming, parseKey } from '../theory';
 import type { Proposal } from './next';
-import type { Cell, ReadWeek } from './table';
+import { type Cell, type ReadWeek, seriesTable } from './table';
 
 /** What the things of a kind are called together. */
 export const KIND_WORDS: Readonly<Record<ThingKind, string>> = {
@@ -71,4 +71,23 @@ export function proposalWords(proposal: Proposal, weeks: readonly ReadWeek[], na
     case 'level':
       return `Level ${proposal.level}: what the level before it has of techniques and degrees was shown.`;
   }
+}
+
+/** A week in a few words for a table of contents: its key, feel and level, and the techniques that are new in it. */
+export function weekBrief(weeks: readonly ReadWeek[], index: number, naming: Naming): string {
+  const read = weeks[index]?.read ?? null;
+  if (read === null) return '';
+  const named = (kind: ThingKind) =>
+    read.things.filter((thing) => thing.kind === kind).map((thing) => thingName(thing, naming));
+  const fresh = seriesTable(weeks)
+    .filter(({ thing, cells }) => thing.kind === 'technique' && cells[index] === 'new')
+    .map(({ thing }) => thingName(thing, naming));
+  return [
+    named('key').join(', '),
+    named('feel').join(', '),
+    `level ${read.difficulty.asked}`,
+    fresh.length === 0 ? '' : `new: ${listed(fresh)}`,
+  ]
+    .filter((part) => part !== '')
+    .join(' · ');
 }

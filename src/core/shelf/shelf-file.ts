@@ -10,18 +10,23 @@ const PORTION = 4_096;
 /** Far above any shelf: what holds more was made to harm. */
 const MOST_ENTRIES = 50_000;
 
-/** How the files of lessons in a shelf's file end. */
-const ENTRY_ENDING = '.lesson.json';
+/** How the files in a shelf's file end: of lessons, and of the students, classes and series beside them. */
+const ENDINGS = { lesson: '.lesson.json', register: '.entry.json' } as const;
+
+/** What of the shelf an entry of its file is. */
+export type ShelfEntryKind = keyof typeof ENDINGS;
 
 /** What was found in a shelf's file under a name: its text, or null for what is too large to be a lesson. */
 export interface ShelfEntry {
   readonly name: string;
+  readonly kind: ShelfEntryKind;
   readonly text: string | null;
 }
 
 /**
- * Writes a shelf as one file: a ZIP archive with a lesson file for each lesson, which opens by itself, too. Lessons
- * are packed one by one, so that a large shelf is never in memory as a whole.
+ * Writes a shelf as one file: a ZIP archive with a lesson file for each lesson, which opens by itself, too, and a file for
+ * each student, class and series where they are wanted. They are packed one by one, so that a large shelf is never in
+ * memory as a whole.
  */
 export function shelfWriter() {
   const parts: Uint8Array<ArrayBuffer>[] = [];
@@ -32,9 +37,10 @@ export function shelfWriter() {
   });
   return {
     /** @param stem - what the file in the archive is called, its ending left out; told apart by a number where needed */
-    add(stem: string, document: unknown): void {
-      let name = `${stem}${ENTRY_ENDING}`;
-      for (let count = 2; names.has(name); count += 1) name = `${stem} ${count}${ENTRY_ENDING}`;
+    add(stem: string, document: unknown, kind: ShelfEntryKind = 'lesson'): void {
+      const ending = ENDINGS[kind];
+      let name = `${stem}${ending}`;
+      for (let count = 2; names.has(name); count += 1) name = `${stem} ${count}${ending}`;
       names.add(name);
       const entry = new ZipDeflate(name, { level: 6 });
       zip.add(entry);
@@ -48,17 +54,20 @@ export function shelfWriter() {
   };
 }
 
-const isOfLesson = (name: string): boolean => /\.json$/i.test(name) && !name.startsWith('__MACOSX/');
+const isOfShelf = (name: string): boolean => /\.json$/i.test(name) && !name.startsWith('__MACOSX/');
+
+const kindOf = (name: string): ShelfEntryKind =>
+  name.toLowerCase().endsWith(ENDINGS.register) ? 'register' : 'lesson';
 
 /**
- * What stands in a shelf's file, lesson by lesson as it is unpacked.
+ * What stands in a shelf's file, one by one as it is unpacked.
  * @throws the unpacker's error for bytes that are no archive, or a damaged one: what came before was whole
  */
 export function* shelfEntries(zip: Uint8Array): Generator<ShelfEntry> {
   const done: ShelfEntry[] = [];
   let count = 0;
   const reader = new Unzip((file) => {
-    if (!isOfLesson(file.name) || count >= MOST_ENTRIES) return;
+    if (!isOfShelf(file.name) || count >= MOST_ENTRIES) return;
     count += 1;
     let parts: Uint8Array[] = [];
     let size = 0;
@@ -69,7 +78,11 @@ export function* shelfEntries(zip: Uint8Array): Generator<ShelfEntry> {
       if (size > LARGEST_ENTRY) parts = [];
       else parts.push(part);
       if (!final) return;
-      done.push({ name: file.name, text: size > LARGEST_ENTRY ? null : textOf(parts, size) });
+      done.push({
+        name: file.name,
+        kind: kindOf(file.name),
+        text: size > LARGEST_ENTRY ? null : textOf(parts, size),
+      });
       parts = [];
     };
     file.start();

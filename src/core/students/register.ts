@@ -50,19 +50,21 @@ export function entriesToAdd(
   theirs: readonly Entry[],
   standing: (id: string) => Entry | 'unreadable' | null,
 ): readonly Entry[] {
-  const added: Entry[] = [];
+  const added = new Map<string, Entry>();
+  // A file may hold two states of one entry: what it brought first is not written over either.
+  const found = (id: string) => added.get(id) ?? standing(id);
   for (const entry of theirs) {
-    const here = standing(entry.id);
-    if (here === null) added.push(entry);
+    const here = found(entry.id);
+    if (here === null) added.set(entry.id, entry);
     else if (here === 'unreadable' || orderedText(here) !== orderedText(entry)) {
       const id = `${entry.id.slice(0, 100)}-${hashText(orderedText(entry)).toString(16)}`;
-      if (standing(id) === null)
-        added.push({
+      if (found(id) === null)
+        added.set(id, {
           ...entry,
           id,
           name: entry.name.slice(0, REGISTER_LIMITS.name - OTHER.length) + OTHER,
         });
     }
   }
-  return added;
+  return [...added.values()];
 }

@@ -16,7 +16,11 @@ const LOGO_GAP = points(5);
 const LOGO = { kind: 'picture', tag: { role: 'Figure', alternative: 'Logo' } } as const;
 
 /** The head of the first page: the teacher's own line, the title, class or student, and the logo at the right. */
-export function headRow(title: string, logo: Logo | null, context: BlockContext): Row {
+export function headRow(
+  title: string,
+  logo: Logo | null,
+  context: Pick<BlockContext, 'settings' | 'sizes' | 'measure' | 'width'>,
+): Row {
   const { settings, sizes, measure } = context;
   const height = logo === null ? 0 : Math.min(LOGO_HEIGHT, LOGO_WIDTH / logo.aspect);
   const width = logo === null ? 0 : height * logo.aspect;

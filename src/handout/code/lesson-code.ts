@@ -1,5 +1,5 @@
 import { encode } from 'uqr';
-import { forStudent, writeLessonLink } from '../../core/exchange';
+import { forNobody, forStudent, writeLessonLink } from '../../core/exchange';
 import type { Lesson } from '../../core/lesson';
 import { outlineOf } from './outline';
 
@@ -35,7 +35,7 @@ function lean(lesson: Lesson): Lesson {
  * @param address - of the practice page, without the lesson
  */
 export function codeOf(lesson: Lesson, address: string): Wanted {
-  const link = writeLessonLink(lean(lesson), address);
+  const link = writeLessonLink(forNobody(lean(lesson)), address);
   const length = bytesOf(link);
   if (length > CAPACITY) return { code: null, remark: tooLong(length) };
   const { size, data } = encode(link, { ecc: 'L', boostEcc: false, border: 0 });

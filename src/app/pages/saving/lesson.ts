@@ -6,6 +6,13 @@ import { fileStem, saveFile } from './file';
 export const saveLessonFile = (lesson: Lesson): void =>
   saveFile(fileStem(lesson.title), printLesson(lesson), 'lesson');
 
+/** Whom a lesson's file names, which the teacher should know; null for nobody. */
+export async function saidOfNames(lesson: Lesson): Promise<string | null> {
+  const { namesIn } = await import('../../../core/exchange');
+  const names = namesIn(lesson);
+  return names.length === 0 ? null : `The file names ${names.join(', ')}.`;
+}
+
 /** The title of something that may be a lesson. */
 const titleOf = (document: unknown): string =>
   typeof document === 'object' &&

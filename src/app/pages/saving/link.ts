@@ -48,11 +48,12 @@ const appAddress = (): string => window.location.href.split(/[?#]/)[0] ?? '';
 
 /** Copies a link that holds the whole lesson, and opens it to be written on or to be practised. */
 export async function copyLink(lesson: Lesson, page: LinkedPage): Promise<CopiedLink> {
-  const { forStudent, writeLessonLink } = await import('../../../core/exchange');
+  const { forNobody, forStudent, writeLessonLink } = await import('../../../core/exchange');
+  const sent = forNobody(lesson);
   const link =
     page === 'lesson'
-      ? writeLessonLink(lesson, appAddress())
-      : writeLessonLink(forStudent(lesson), practiceAddress(appAddress()));
+      ? writeLessonLink(sent, appAddress())
+      : writeLessonLink(forStudent(sent), practiceAddress(appAddress()));
   const copied = await navigator.clipboard?.writeText(link).then(
     () => true,
     () => false,

@@ -7,11 +7,11 @@ import { type MadeFile, saveMade } from './made';
  * @throws Error when the empty practice page cannot be fetched
  */
 export async function practicePageOf(lesson: Lesson): Promise<MadeFile> {
-  const [{ fillPracticePage }, template] = await Promise.all([
+  const [{ fillPracticePage, forNobody }, template] = await Promise.all([
     import('../../../core/exchange'),
     fetchText('./practice-page.html'),
   ]);
-  const page = fillPracticePage(template, lesson);
+  const page = fillPracticePage(template, forNobody(lesson));
   if (page === null) throw new TypeError('What was fetched is no practice page.');
   return { stem: fileStem(lesson.title), kind: 'practice', content: page };
 }

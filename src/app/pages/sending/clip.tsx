@@ -4,10 +4,9 @@ import { type LinePiece, type LineSheet, tempoWords } from '../../../core/lesson
 import { TECHNIQUE_ROWS } from '../../../core/line';
 import { SelectWord } from '../../controls';
 import { useAtWork } from '../at-work';
+import { MadeFiles, useMaking } from '../making';
 import type { ClipLook } from './clip-film';
-import { MadeFiles } from './made-files';
 import { canMakeClip, clipOf, type MadeClip } from './make-clip';
-import { useMaking } from './making';
 import { PassageWords } from './passage-words';
 import { type PassageWishes, passageAsked, proposedBars, proposedCountIn, temposOf } from './wishes';
 

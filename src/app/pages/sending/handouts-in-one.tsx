@@ -4,10 +4,9 @@ import type { Lesson } from '../../../core/lesson';
 import type { Copy } from '../../../core/students';
 import type { MakeOptions } from '../../../tracks';
 import { CheckField } from '../../controls';
+import { MadeFiles, useMaking } from '../making';
 import { fileStem, type MadeFile } from '../saving';
 import { handoutsOf } from './class-handouts';
-import { MadeFiles } from './made-files';
-import { useMaking } from './making';
 
 interface HandoutsProps {
   readonly document: Lesson;

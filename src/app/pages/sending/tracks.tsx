@@ -4,9 +4,8 @@ import type { LinePiece, LineSheet } from '../../../core/lesson';
 import { tempoWords } from '../../../core/lesson';
 import { CheckField, SelectWord } from '../../controls';
 import { useAtWork } from '../at-work';
-import { MadeFiles } from './made-files';
+import { MadeFiles, useMaking } from '../making';
 import { type MadeTrack, tracksOf } from './make-tracks';
-import { useMaking } from './making';
 import { PassageWords } from './passage-words';
 import { Ticks } from './ticks';
 import {

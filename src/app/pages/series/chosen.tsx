@@ -9,10 +9,12 @@ import {
   proposalWords,
   type ReadWeek,
   removeWeek,
+  weekBrief,
 } from '../../../core/series';
 import { type Entry, REGISTER_LIMITS, type Series, studentsIn } from '../../../core/students';
 import { SelectField } from '../../controls';
 import { useAtWork, useLesson } from '../at-work';
+import { Booklet } from '../booklet';
 import type { AtRegister } from '../register';
 import { givingOf, TextField } from '../students';
 import { DifficultyCurve } from './curve';
@@ -100,6 +102,21 @@ export function ChosenSeries({ series, register, onSaid, onClose }: ChosenSeries
         }
       />
       <DifficultyCurve weeks={weeks} />
+      {weeks.length > 0 && !busy && (
+        <section className="series__part">
+          <h4>Booklet of the term</h4>
+          <Booklet
+            title={series.name}
+            student={register.entries.find((entry) => entry.id === series.of)?.name ?? ''}
+            chapters={weeks.map((week, index) => ({
+              place: `Week ${index + 1}`,
+              title: titleOf(week),
+              brief: weekBrief(weeks, index, naming),
+              lesson: () => lessonOf(session, week),
+            }))}
+          />
+        </section>
+      )}
     </section>
   );
 }

@@ -1,7 +1,7 @@
 import type { Lesson } from '../../../core/lesson';
 import type { MenuGroup } from '../../controls';
 import { useAtWork } from '../at-work';
-import { attempt, copyLink, type LinkedPage, saveLessonFile, savePracticePage } from '../saving';
+import { attempt, copyLink, type LinkedPage, saidOfNames, saveLessonFile, savePracticePage } from '../saving';
 
 /** What can be sent beside what Export makes: the version on the page alone as a lesson file, or all of them together. */
 export function useSendingVersions(): readonly MenuGroup[] {
@@ -20,7 +20,16 @@ export function useSendingVersions(): readonly MenuGroup[] {
         {
           label: 'Save as a lesson file',
           note: 'Without the other versions and without their names. Export, Lesson file holds them all.',
-          onChoose: () => saveLessonFile(session.lessons.getState().lesson),
+          onChoose: () =>
+            void attempt(
+              session,
+              'The lesson file',
+              (lesson) => {
+                saveLessonFile(lesson);
+                return saidOfNames(lesson);
+              },
+              { made: false },
+            ),
         },
       ],
     },

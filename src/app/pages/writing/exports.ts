@@ -11,6 +11,7 @@ import {
   type LinkedPage,
   onlyPiece,
   printLessonHandout,
+  saidOfNames,
   saveAudio,
   saveHandout,
   saveMidi,
@@ -150,9 +151,17 @@ export function useExports(): readonly MenuGroup[] {
           label: 'Lesson file',
           note: 'To keep, or to open on another device.',
           onChoose: () =>
-            void attempt(session, 'The lesson file', async () => keepAsFile(session), {
-              made: false,
-            }),
+            void attempt(
+              session,
+              'The lesson file',
+              async () =>
+                [keepAsFile(session), await saidOfNames(session.lessons.getState().document)]
+                  .filter(Boolean)
+                  .join(' '),
+              {
+                made: false,
+              },
+            ),
         },
         {
           label: 'Copy a link',

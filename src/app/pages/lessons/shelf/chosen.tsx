@@ -8,6 +8,9 @@ interface ChosenProps {
   readonly lesson: ListedLesson;
   /** It is the lesson at hand. */
   readonly atHand: boolean;
+  /** It is in the booklet that is put together. */
+  readonly inBooklet: boolean;
+  readonly onBooklet: (isIn: boolean) => void;
   readonly onOpen: () => void;
   readonly onRename: (title: string) => void;
   readonly onCopy: () => void;
@@ -16,7 +19,8 @@ interface ChosenProps {
 }
 
 /** The chosen lesson of the shelf and what can be done with it. */
-export function Chosen({ lesson, atHand, onOpen, onRename, onCopy, onRemove, onLookAt }: ChosenProps) {
+export function Chosen(props: ChosenProps) {
+  const { lesson, atHand, inBooklet, onBooklet, onOpen, onRename, onCopy, onRemove, onLookAt } = props;
   const id = useId();
   const [renaming, setRenaming] = useState(false);
   return (
@@ -47,6 +51,9 @@ export function Chosen({ lesson, atHand, onOpen, onRename, onCopy, onRemove, onL
               </button>
               <button type="button" className="button" onClick={onCopy}>
                 Copy
+              </button>
+              <button type="button" className="button" onClick={() => onBooklet(!inBooklet)}>
+                {inBooklet ? 'Take out of the booklet' : 'Put into the booklet'}
               </button>
             </>
           )}

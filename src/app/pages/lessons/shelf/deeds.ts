@@ -46,3 +46,13 @@ export async function copy(session: Session, id: string): Promise<Result<string,
   if (saved.ok) return success(made.id);
   return failure(saved.problem.kind === 'failed' ? saved.problem.sentence : OVERTAKEN);
 }
+
+/** A lesson of this device as it is seen when it is opened, in the version that was open last; null where it cannot be read. */
+export async function lessonAsOpened(session: Session, id: string): Promise<Lesson | null> {
+  const found = await load(session, id);
+  if (!found.ok) return null;
+  const { lesson } = found.value;
+  if (lesson.versions === undefined) return lesson;
+  const { lessonAsOpen } = await import('../../../../core/versions');
+  return lessonAsOpen(lesson);
+}

@@ -3,16 +3,19 @@ import { feelById } from '../../../../core/feel';
 import type { OnShelf } from '../../../../core/shelf';
 import { momentText } from '../words';
 
-/** What a row of the shelf says under the title: whom it is for, its keys, its feels and its levels. */
-export const inBrief = ({ facts }: OnShelf): string =>
+/** A lesson's keys, feels and levels. */
+export const whatItIs = ({ facts }: OnShelf): string =>
   [
-    facts.student,
     facts.keys.join(', '),
     facts.feels.map((feel) => feelById(feel).name).join(', '),
     facts.levels.length === 0 ? '' : `level ${facts.levels.join(', ')}`,
   ]
     .filter((part) => part !== '')
     .join(' · ');
+
+/** What a row of the shelf says under the title: whom it is for, and what it is. */
+export const inBrief = (lesson: OnShelf): string =>
+  [lesson.facts.student, whatItIs(lesson)].filter((part) => part !== '').join(' · ');
 
 /** What is said of an earlier state while it is looked at. */
 export const describeEarlier = (title: string, at: number): readonly string[] => [

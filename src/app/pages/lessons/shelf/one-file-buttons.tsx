@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import { counted } from '../../../../core/base';
 import type { OnShelf } from '../../../../core/shelf';
-import { FileButton } from '../../../controls';
+import { CheckField, FileButton } from '../../../controls';
 import { useAtWork } from '../../at-work';
 import { saveFile } from '../../saving';
 import { momentText } from '../words';
@@ -21,6 +21,7 @@ export function OneFile({ lessons, onSaid }: OneFileProps) {
   const { session } = useAtWork();
   const [savedAt, setSavedAt] = useState<number | null | 'unknown'>('unknown');
   const [busy, setBusy] = useState(false);
+  const [students, setStudents] = useState(false);
   useEffect(() => {
     void session.storage.shelfSavedAt().then((found) => setSavedAt(found.ok ? found.value : 'unknown'));
   }, [session]);
@@ -33,7 +34,7 @@ export function OneFile({ lessons, onSaid }: OneFileProps) {
   const save = () =>
     inTurn(async () => {
       const at = Date.now();
-      const written = await writeShelf(session);
+      const written = await writeShelf(session, students);
       if (!written.ok) return `The shelf was not saved as a file. ${written.problem}`;
       saveFile('ground-bass-shelf', written.value.parts, 'zip');
       if ((await session.storage.noteShelfSaved(at)).ok) setSavedAt(at);
@@ -53,6 +54,12 @@ export function OneFile({ lessons, onSaid }: OneFileProps) {
       <button type="button" className="button" aria-busy={busy} onClick={() => void save()}>
         Save the shelf as a file
       </button>
+      <CheckField
+        label="With students, classes and series"
+        note="in the shelf’s file"
+        checked={students}
+        onChange={setStudents}
+      />
       <FileButton accept=".zip,application/zip" onChoose={read}>
         Bring a shelf in
       </FileButton>

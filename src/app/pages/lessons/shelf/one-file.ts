@@ -1,8 +1,9 @@
-import { counted, failure, type Result, success } from '../../../../core/base';
+import { counted, failure, isRecord, type Result, success } from '../../../../core/base';
 import { type Lesson, parseLesson } from '../../../../core/lesson';
 import { isArchive, meetOnShelf, type ShelfEntry, shelfEntries, shelfWriter } from '../../../../core/shelf';
+import { type Entry, readEntry } from '../../../../core/students';
 import type { Session } from '../../../state';
-import type { FoundLesson, LessonStorage, ListedLesson } from '../../../storage';
+import { type FoundLesson, type LessonStorage, type ListedLesson, loadRegister } from '../../../storage';
 import { shelfTitle } from '../words';
 
 /** The shelf as one file, and how much of it is told. */
@@ -17,8 +18,24 @@ const REFUSED = /[\\/:*?"<>|\p{Cc}]/gu;
 /** A lesson's name in the file: its title, without what file systems refuse. */
 const entryName = (lesson: ListedLesson): string => shelfTitle(lesson).replace(REFUSED, ' ').slice(0, 100);
 
-/** Writes every lesson of this device into one file; what cannot be read goes along as it is. */
-export async function writeShelf(session: Session): Promise<Result<ShelfFile, string>> {
+/** A name in the file for what the register keeps, in a folder of its own. */
+const registerName = (entry: unknown): string => {
+  const name = isRecord(entry) && typeof entry.name === 'string' ? entry.name : '';
+  const clean = name.replace(REFUSED, ' ').trim().slice(0, 100);
+  return `students/${clean === '' ? 'unnamed' : clean}`;
+};
+
+/** `3 students, classes and series` */
+const peopleCounted = (count: number): string =>
+  counted(count, 'student, class or series', 'students, classes and series');
+
+const NOBODY_WITHIN = 'Students, classes and series are not in it.';
+
+/**
+ * Writes every lesson of this device into one file; what cannot be read goes along as it is.
+ * @param students - whether students, classes and series go along
+ */
+export async function writeShelf(session: Session, students: boolean): Promise<Result<ShelfFile, string>> {
   const kept = await session.saveNow();
   if (!kept.ok) return kept;
   const { storage } = session;
@@ -33,9 +50,17 @@ export async function writeShelf(session: Session): Promise<Result<ShelfFile, st
     writer.add(entryName(lesson), found.value);
     written += 1;
   }
+  let people = NOBODY_WITHIN;
+  if (students) {
+    const { openRegister } = await loadRegister();
+    const entries = await openRegister().raw();
+    if (!entries.ok) return entries;
+    for (const entry of entries.value) writer.add(registerName(entry), entry, 'register');
+    people = `${peopleCounted(entries.value.length)} ${entries.value.length === 1 ? 'is' : 'are'} in it, too, with your notes of them.`;
+  }
   return success({
     parts: writer.end(),
-    sentence: `${counted(written, 'lesson')} ${written === 1 ? 'is' : 'are'} in the file. Earlier states and what Undo takes back stay on this device.`,
+    sentence: `${counted(written, 'lesson')} ${written === 1 ? 'is' : 'are'} in the file. ${people} Earlier states and what Undo takes back stay on this device.`,
   });
 }
 
@@ -44,6 +69,8 @@ interface Counts {
   same: number;
   readonly both: string[];
   readonly unreadable: string[];
+  /** Students, classes and series that are in the file. */
+  readonly people: Entry[];
 }
 
 const lessonIn = (text: string): Lesson | null => {
@@ -101,16 +128,61 @@ function told({ came, same, both, unreadable }: Counts): string {
   return sentences.join(' ');
 }
 
+function entryIn(text: string): Entry | null {
+  try {
+    const read = readEntry(JSON.parse(text));
+    return read.ok ? read.value : null;
+  } catch {
+    return null;
+  }
+}
+
+/** Brings students, classes and series of a file beside those that stand here, and tells what came of all. */
+async function bringPeople(counts: Counts): Promise<Result<string, string>> {
+  const { people } = counts;
+  if (people.length === 0) return success(told(counts));
+  const { openRegister } = await loadRegister();
+  const came = await openRegister().bringIn(people);
+  if (!came.ok)
+    return failure(`${told(counts)} Students, classes and series of the file did not come: ${came.problem}`);
+  const stood = people.length - came.value;
+  return success(
+    [
+      told(counts),
+      ...(came.value === 0 ? [] : [`${peopleCounted(came.value)} came, too.`]),
+      ...(stood === 0 ? [] : [`${peopleCounted(stood)} stood here already, as in the file.`]),
+    ].join(' '),
+  );
+}
+
 const NO_SHELF =
   'This file is no shelf: a shelf is saved here with “Save the shelf as a file”. A single lesson is opened with Open. Nothing was changed.';
 const BROKEN_OFF = 'The file is damaged from there on, so the rest of it was not read.';
+
+/** Takes what a file of a shelf holds under a name; gives a sentence where that failed. */
+async function takeEntry(
+  storage: LessonStorage,
+  { name, kind, text }: ShelfEntry,
+  counts: Counts,
+): Promise<string | null> {
+  if (kind === 'register') {
+    const entry = text === null ? null : entryIn(text);
+    if (entry === null) counts.unreadable.push(name);
+    else counts.people.push(entry);
+    return null;
+  }
+  const lesson = text === null ? null : lessonIn(text);
+  if (lesson !== null) return take(storage, lesson, counts);
+  counts.unreadable.push(name);
+  return null;
+}
 
 /** Brings the lessons of a shelf's file to this device. Nothing that stands here is written over. */
 export async function readShelf(session: Session, bytes: Uint8Array): Promise<Result<string, string>> {
   if (!isArchive(bytes)) return failure(NO_SHELF);
   const kept = await session.saveNow();
   if (!kept.ok) return kept;
-  const counts: Counts = { came: 0, same: 0, both: [], unreadable: [] };
+  const counts: Counts = { came: 0, same: 0, both: [], unreadable: [], people: [] };
   const entries = shelfEntries(bytes);
   for (;;) {
     let next: IteratorResult<ShelfEntry>;
@@ -120,14 +192,10 @@ export async function readShelf(session: Session, bytes: Uint8Array): Promise<Re
       return failure(`${told(counts)} ${BROKEN_OFF}`);
     }
     if (next.done === true) break;
-    const { name, text } = next.value;
-    const lesson = text === null ? null : lessonIn(text);
-    if (lesson === null) counts.unreadable.push(name);
-    else {
-      const problem = await take(session.storage, lesson, counts);
-      if (problem !== null) return failure(`${told(counts)} The others did not come: ${problem}`);
-    }
+    const problem = await takeEntry(session.storage, next.value, counts);
+    if (problem !== null) return failure(`${told(counts)} The others did not come: ${problem}`);
   }
-  const { came, same, both, unreadable } = counts;
-  return came + same + both.length + unreadable.length === 0 ? failure(NO_SHELF) : success(told(counts));
+  const { came, same, both, unreadable, people } = counts;
+  if (came + same + both.length + unreadable.length + people.length === 0) return failure(NO_SHELF);
+  return bringPeople(counts);
 }

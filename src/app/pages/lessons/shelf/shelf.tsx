@@ -7,6 +7,7 @@ import { useModal } from '../../../controls';
 import type { ListedLesson, RemovedLesson } from '../../../storage';
 import { useAtWork, useEditor, useLesson } from '../../at-work';
 import { momentText, savedText, shelfTitle } from '../words';
+import { ShelfBooklet } from './booklet';
 import { Chosen } from './chosen';
 import { copy, rename } from './deeds';
 import { describeEarlier, inBrief } from './describe';
@@ -28,6 +29,7 @@ export function Shelf({ onClose }: { readonly onClose: () => void }) {
   const [problem, setProblem] = useState<string | null>(null);
   const [wish, setWish] = useState(ANY_LESSON);
   const [chosen, setChosen] = useState<string | null>(null);
+  const [inBooklet, setInBooklet] = useState<readonly string[]>([]);
   const last = useEditor(({ removed }) => removed.at(-1));
   const [said, setSaid] = useState(last === undefined ? '' : isRemoved(last));
   const back = useRef<HTMLButtonElement>(null);
@@ -55,6 +57,11 @@ export function Shelf({ onClose }: { readonly onClose: () => void }) {
     return asked === ANY_LESSON || asked.words === '' ? [...all, ...unreadable] : all;
   }, [readable, unreadable, asked]);
   const shown = found.find((lesson) => lesson.id === chosen) ?? null;
+
+  const chapters = useMemo(
+    () => inBooklet.flatMap((each) => readable.find((lesson) => lesson.id === each) ?? []),
+    [readable, inBooklet],
+  );
 
   const close = () => dialog.current?.close();
   const open = async (lesson: ListedLesson) => {
@@ -146,6 +153,10 @@ export function Shelf({ onClose }: { readonly onClose: () => void }) {
             key={shown.id}
             lesson={shown}
             atHand={shown.id === atHand}
+            inBooklet={inBooklet.includes(shown.id)}
+            onBooklet={(isIn) =>
+              setInBooklet(isIn ? [...inBooklet, shown.id] : inBooklet.filter((each) => each !== shown.id))
+            }
             onOpen={() => void open(shown)}
             onRename={(title) =>
               void rename(session, shown.id, title).then((done) =>
@@ -168,6 +179,11 @@ export function Shelf({ onClose }: { readonly onClose: () => void }) {
           />
         )}
       </div>
+      <ShelfBooklet
+        lessons={chapters}
+        listed={found.filter((lesson) => lesson.readable).filter(({ id }) => !inBooklet.includes(id))}
+        onChange={setInBooklet}
+      />
     </dialog>
   );
 }

@@ -1,3 +1,4 @@
+import '../../styles/sending.css';
 import { useEffect, useRef, useState } from 'react';
 import type { Result } from '../../../core/base';
 import type { MakeOptions } from '../../../tracks';

@@ -1,0 +1,1 @@
+export { Booklet, type Chapter } from './booklet';

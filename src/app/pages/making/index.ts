@@ -1,0 +1,2 @@
+export { MadeFiles } from './made-files';
+export { useMaking } from './making';
