@@ -99,7 +99,7 @@ test('chosen lessons of the shelf are put in order and printed as a booklet', as
   const shelf = page.getByRole('dialog', { name: 'The shelf' });
   await shelf.getByRole('option', { name: /^Harbour/ }).click();
   await button(shelf, 'Put into the booklet').click();
-  await shelf.getByText('Booklet of chosen lessons: one lesson').click();
+  await shelf.getByText('Booklet of chosen lessons: 1 lesson').click();
   await button(shelf, 'Put in the one listed').click();
   const chapters = shelf.getByRole('list', { name: 'Lessons of the booklet' }).getByRole('listitem');
   await expect.poll(() => chapters.count()).toBe(2);

@@ -33,7 +33,7 @@ async function put(at: ReturnType<typeof shelf>, lessons: readonly Lesson[]): Pr
 }
 
 async function fileOf(at: ReturnType<typeof shelf>): Promise<Uint8Array> {
-  const written = await writeShelf(at.session);
+  const written = await writeShelf(at.session, false);
   if (!written.ok) throw new Error(written.problem);
   const parts = written.value.parts;
   const bytes = new Uint8Array(parts.reduce((sum, part) => sum + part.length, 0));
