@@ -6,13 +6,16 @@ import { shelfEntries, shelfWriter } from '../../src/core/shelf';
 import {
   describeEntryProblem,
   type Entry,
+  entriesNaming,
   entriesToAdd,
   forgetStudent,
   giveLesson,
+  isNamedIn,
   lessonFor,
   membersOf,
   names,
   newClass,
+  newSeries,
   REGISTER_LIMITS,
   readEntry,
   setGiven,
@@ -133,8 +136,30 @@ describe('a class', () => {
     expect(membersOf(both, [ada, ben]).map(({ name }) => name)).toEqual(['Ben', 'Ada']);
     expect(setMember(both, 'a', true)).toBe(both);
     expect(membersOf(setMember(both, 'b', false), [ada, ben])).toEqual([ada]);
-    expect(withoutEntry(both, 'b')).toEqual(setMember(both, 'b', false));
-    expect(withoutEntry(ada, 'b')).toBe(ada);
+    expect(withoutEntry(both, ben)).toEqual(setMember(both, 'b', false));
+    expect(withoutEntry(ada, ben)).toBe(ada);
+  });
+
+  test('a series and what others were given lose a deleted student’s name, in titles that tell a version', () => {
+    const title = 'Harbour, for Ben';
+    const term = {
+      ...newSeries('s', 'Autumn', 'b'),
+      weeks: [{ lesson: 'one', version: 'version-1', title, marks: [] }],
+    };
+    const had = giveLesson(ada, { ...given('one'), title });
+    if (had === null) throw new Error('There is room.');
+    const without = [term, had].map((entry) => withoutEntry(entry, ben));
+    expect(without[0]).toMatchObject({ of: null, weeks: [{ title: 'Harbour, for a student' }] });
+    expect(without[1]).toMatchObject({ given: [{ title: 'Harbour, for a student' }] });
+    expect(JSON.stringify(without)).not.toContain('Ben');
+    for (const entry of without) expect(readEntry(entry).ok).toBe(true);
+    expect(withoutEntry(had, newClass('x', 'Ben'))).toBe(had);
+  });
+
+  test('the teacher’s own words that name a student are told', () => {
+    const noted = { ...ada, notes: 'plays with Ben' };
+    const others = [noted, newSeries('s', 'Ben’s term', null), newClass('c', 'Benches')];
+    expect(entriesNaming('Ben', others)).toEqual(['Ada', 'Ben’s term']);
   });
 });
 
@@ -212,6 +237,10 @@ describe('forgetting a student', () => {
     expect(parseLesson(JSON.stringify(without)).ok).toBe(true);
     expect(names('Ada', 'Ada’s week')).toBe(true);
     expect(names('Ada', 'Adagio')).toBe(false);
+    expect(isNamedIn('Ada', without)).toBe(true);
+    expect(isNamedIn('Ada', { ...(without as object), title: 'Week 3' })).toBe(false);
+    expect(isNamedIn('Ada', { versions: [{ own: { notes: 'Ada rushes' } }] })).toBe(true);
+    expect(isNamedIn('ska', { pieces: [{ feel: 'ska' }] })).toBe(false);
   });
 
   test('leaves everything else the very same', () => {

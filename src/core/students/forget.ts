@@ -13,6 +13,18 @@ function placeOf(name: string, text: string, from = 0): number {
   return stands ? at : placeOf(name, text, at + 1);
 }
 
+/** Fields of a lesson in which a teacher's own words stand. */
+const OWN_WORDS = new Set(['title', 'notes', 'name', 'words', 'chartText', 'header']);
+
+/** Whether a name stands in the teacher's own words anywhere in what is kept of a lesson, its versions included. */
+export function isNamedIn(name: string, value: unknown): boolean {
+  if (Array.isArray(value)) return value.some((part) => isNamedIn(name, part));
+  if (!isRecord(value)) return false;
+  return Object.entries(value).some(([key, part]) =>
+    typeof part === 'string' ? OWN_WORDS.has(key) && names(name, part) : isNamedIn(name, part),
+  );
+}
+
 /** Whether a name stands in a text as words of their own: `Al` not in `Also`. */
 export const names = (name: string, text: string): boolean => placeOf(name.trim(), text) !== -1;
 

@@ -16,7 +16,15 @@ export {
   type Week,
 } from './entry';
 export { type Copy, copiesOf, foldersOf, type PacketFolder, type PacketWishes } from './folders';
-export { forgetStudent, names } from './forget';
+export { forgetStudent, isNamedIn, names } from './forget';
 export { giveLesson, lessonFor, setGiven, takeBack, toMend } from './given';
 export { meantFor, versionGiven } from './meant';
-export { classesIn, entriesToAdd, membersOf, setMember, studentsIn, withoutEntry } from './register';
+export {
+  classesIn,
+  entriesNaming,
+  entriesToAdd,
+  membersOf,
+  setMember,
+  studentsIn,
+  withoutEntry,
+} from './register';

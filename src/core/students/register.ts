@@ -1,5 +1,7 @@
 import { hashText, orderedText } from '../base';
+import { LESSON_LIMITS } from '../lesson';
 import { type Entry, REGISTER_LIMITS, type SchoolClass, type Student } from './entry';
+import { names, unnamed } from './forget';
 
 const byName = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
 
@@ -32,11 +34,47 @@ export function setMember(group: SchoolClass, student: string, isMember: boolean
   };
 }
 
-/** An entry after another one was deleted: nothing in it leads there any more. */
-export function withoutEntry(entry: Entry, gone: string): Entry {
-  if (entry.kind === 'class') return setMember(entry, gone, false);
-  return entry.kind === 'series' && entry.of === gone ? { ...entry, of: null } : entry;
+/** What was noted of lessons, with a student's name out of their titles; the very same list where it is in none. */
+function untitled<Noted extends { readonly title: string }>(
+  student: string,
+  noted: readonly Noted[],
+): readonly Noted[] {
+  const told = noted.map((one) => {
+    const title = unnamed(student, one.title);
+    return title === one.title ? one : { ...one, title: title.slice(0, LESSON_LIMITS.title) };
+  });
+  return told.every((one, index) => one === noted[index]) ? noted : told;
 }
+
+/**
+ * An entry after another one was deleted: nothing in it leads there any more, and the titles of lessons that were noted,
+ * in which a version is named, no longer name a student who was deleted. The very same entry where nothing changes.
+ */
+export function withoutEntry(entry: Entry, gone: Pick<Entry, 'id' | 'kind' | 'name'>): Entry {
+  const student = gone.kind === 'student' ? gone.name.trim() : '';
+  switch (entry.kind) {
+    case 'class':
+      return setMember(entry, gone.id, false);
+    case 'student': {
+      const given = untitled(student, entry.given);
+      return given === entry.given ? entry : { ...entry, given };
+    }
+    case 'series': {
+      const of = entry.of === gone.id ? null : entry.of;
+      const weeks = untitled(student, entry.weeks);
+      return of === entry.of && weeks === entry.weeks ? entry : { ...entry, of, weeks };
+    }
+  }
+}
+
+/** What an entry is called in whose own words, its name or the teacher's notes, a name stands; none where it does in none. */
+export const entriesNaming = (student: string, entries: readonly Entry[]): readonly string[] =>
+  entries
+    .filter((entry) => {
+      const noted = entry.kind === 'student' ? [entry.notes, ...entry.given.map(({ mend }) => mend)] : [];
+      return names(student, [entry.name, ...noted].join('\n'));
+    })
+    .map((entry) => entry.name);
 
 const OTHER = ' (from the file)';
 

@@ -10,7 +10,7 @@ import { MadeFiles, useMaking } from '../making';
 import { fileStem, type MadeFile } from '../saving';
 
 /** A lesson that is to be in a booklet. */
-export interface Chapter {
+interface Chapter {
   /** Its place in the term, such as *Week 3*; '' for none. */
   readonly place: string;
   readonly title: string;

@@ -1,1 +1,1 @@
-export { Booklet, type Chapter } from './booklet';
+export { Booklet } from './booklet';

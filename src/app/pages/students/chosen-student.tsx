@@ -56,11 +56,12 @@ export function ChosenStudent({ student, register, onSaid, onClose }: ChosenStud
     if (!forgotten.ok) return onSaid(`${student.name} was not deleted. ${forgotten.problem}`);
     const removed = await register.remove(student.id);
     if (!removed.ok) return onSaid(`${student.name} was not deleted. ${removed.problem}`);
-    const left = forgotten.value.map((each) => `“${each}”`);
+    const others = register.entries.filter((entry) => entry.id !== student.id);
+    const left = [...forgotten.value, ...entriesNaming(student.name, others)].map((each) => `“${each}”`);
     onSaid(
       left.length === 0
         ? 'The student is deleted, and nothing of them is left on this device.'
-        : `The student is deleted. In your own words the name still stands in the title or the notes of ${listed(left.slice(0, 10))}: change it there if you like.`,
+        : `The student is deleted. In your own words the name still stands in ${listed(left.slice(0, 10))}: change it there if you like.`,
     );
   };
   const mend = toMend(student);
@@ -88,7 +89,7 @@ export function ChosenStudent({ student, register, onSaid, onClose }: ChosenStud
         onChange={setNamed}
       />
       <p className="register__hint">
-        Only then does the name go along with the lesson: in its file, link, practice page and packet.
+        Only then is the name on paper and in the lesson’s file; links and practice pages go without it.
       </p>
       {asking && (
         <Question

@@ -1,6 +1,6 @@
 import { type IDBPDatabase, openDB } from 'idb';
 import { isRecord } from '../../../core/base';
-import { forgetStudent, names } from '../../../core/students';
+import { forgetStudent, isNamedIn } from '../../../core/students';
 import { chanceName } from '../chance-name';
 import { type Channel, openChannel } from '../news';
 import { documentOf, titleOf } from '../records';
@@ -44,14 +44,12 @@ async function pass(kept: IDBPDatabase, name: string, channel: Channel): Promise
   return found;
 }
 
-/** The titles of lessons in whose own words, title or notes, a name stands. */
+/** The titles of lessons in whose own words a name stands: title, notes, names of pieces, words over bars, charts. */
 async function mentions(kept: IDBPDatabase, name: string): Promise<readonly string[]> {
   const mentioned: string[] = [];
   for (const key of await kept.getAllKeys('lessons')) {
     const record: unknown = await kept.get('lessons', key).catch(() => undefined);
-    const document = documentOf(record);
-    const notes = isRecord(document) && typeof document.notes === 'string' ? document.notes : '';
-    if (names(name, `${titleOf(record)}\n${notes}`)) mentioned.push(titleOf(record));
+    if (isNamedIn(name, documentOf(record))) mentioned.push(titleOf(record));
   }
   return mentioned;
 }

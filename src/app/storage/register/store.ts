@@ -163,10 +163,12 @@ export function createRegister({ open, clock, channel }: RegisterSurroundings): 
     remove: (id) =>
       transact(id, (all) => {
         const put: StoredEntry[] = [];
+        const standing = read(id, all.get(id));
+        const gone = standing.ok ? standing.value : ({ id, kind: 'class', name: '' } as const);
         for (const [other, record] of all) {
           const entry = read(other, record);
           if (other === id || !entry.ok) continue;
-          const without = withoutEntry(entry.value, id);
+          const without = withoutEntry(entry.value, gone);
           if (without !== entry.value) put.push(stored(without));
         }
         return success([{ put, gone: [id] }, null]);
