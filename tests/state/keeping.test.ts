@@ -111,6 +111,34 @@ describe('two windows on one lesson', () => {
     expect(new Set(stored())).toEqual(new Set([one.lesson(), other.lesson()]));
   });
 
+  test('with versions: what each window changes in another version is kept, the versions of neither are lost', async () => {
+    const { one, other, pass, stored } = await twoWindows();
+    const versions = await import('../../src/core/versions');
+    const { addVersion, lessonOfVersion, openVersion } = versions;
+    one.session.lessons.knowVersions(versions);
+    one.session.lessons.changeDocument((each) => addVersion(addVersion(each, 'for Ada'), 'for Ben'), {
+      label: 'versions',
+    });
+    await pass(1000);
+    const [ada, ben] = one.session.lessons.getState().document.versions ?? [];
+    if (ada === undefined || ben === undefined) throw new Error('There are two versions.');
+    for (const [window, id] of [
+      [one, ada.id],
+      [other, ben.id],
+    ] as const) {
+      window.session.lessons.changeDocument((each) => openVersion(each, id), null);
+    }
+    await pass(1000);
+    one.notes('slower, Ada');
+    other.notes('louder, Ben');
+    await pass(2000);
+    const kept = stored().map((document) => [ada, ben].map(({ id }) => lessonOfVersion(document, id).notes));
+    expect(kept.map(([notes]) => notes)).toContain('slower, Ada');
+    expect(kept.map(([, notes]) => notes)).toContain('louder, Ben');
+    for (const document of stored())
+      expect(document.versions?.map(({ name }) => name)).toEqual(['for Ada', 'for Ben']);
+  });
+
   test('a title that is being typed in both stays as it is typed', async () => {
     const { one, other, pass, stored } = await twoWindows();
     for (let key = 1; key < 6; key += 1) {

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import type { StoredEntry } from '../../src/app/storage/register/database';
 import { createRegister } from '../../src/app/storage/register/store';
-import { giveLesson, newClass, setMember } from '../../src/core/students';
+import { addWeek, editSeen, markThing, moveWeek, removeWeek } from '../../src/core/series';
+import { type Entry, giveLesson, newClass, newSeries, type Series, setMember } from '../../src/core/students';
 import { given, student } from '../students/entries';
 import { handClock } from './device';
 
@@ -58,6 +59,57 @@ test('two windows that change different things of a student keep both', async ()
   await other.change('a', (entry) => (entry.kind === 'student' ? { ...entry, level: 4 } : entry));
   const found = await one.list();
   expect(found.ok && found.value.entries).toEqual([{ ...ada, name: 'Ada L.', level: 4 }]);
+});
+
+test('two windows that change a series at once keep both, and each the week that was seen', async () => {
+  const { openWindow } = device();
+  const [one, other] = [openWindow(), openWindow()];
+  const week = (lesson: string) => ({ lesson, version: null, title: lesson });
+  const edited = (edit: (series: Series) => Series | null) => (entry: Entry) =>
+    entry.kind === 'series' ? edit(entry) : entry;
+  await one.add(newSeries('s', 'Autumn', null));
+  await Promise.all([
+    one.change(
+      's',
+      edited((series) => addWeek(series, week('harbour'))),
+    ),
+    other.change(
+      's',
+      edited((series) => addWeek(series, week('tram'))),
+    ),
+  ]);
+  const seriesNow = async () => {
+    const found = await one.list();
+    const [series] = found.ok ? found.value.entries : [];
+    if (series?.kind !== 'series') throw new Error('The series is kept.');
+    return series;
+  };
+  const seen = (await seriesNow()).weeks;
+  expect(seen.map(({ lesson }) => lesson)).toEqual(['harbour', 'tram']);
+  // One window moves the tram up; the other, which still sees it below, marks and takes out what it sees.
+  await one.change(
+    's',
+    edited((series) => editSeen(series, seen, 1, (found, at) => moveWeek(found, at, -1))),
+  );
+  const degree = { kind: 'degree', name: '♭7' } as const;
+  await other.change(
+    's',
+    edited((series) => editSeen(series, seen, 0, (found, at) => markThing(found, at, degree, true))),
+  );
+  expect((await seriesNow()).weeks.map(({ lesson, marks }) => [lesson, marks.length])).toEqual([
+    ['tram', 0],
+    ['harbour', 1],
+  ]);
+  await other.change(
+    's',
+    edited((series) => editSeen(series, seen, 1, removeWeek)),
+  );
+  expect((await seriesNow()).weeks.map(({ lesson }) => lesson)).toEqual(['harbour']);
+  const gone = await one.change(
+    's',
+    edited((series) => editSeen(series, seen, 1, removeWeek)),
+  );
+  expect(gone.ok && gone.value).toBeNull();
 });
 
 test('a record that cannot be read takes none along, and nothing is written over it', async () => {

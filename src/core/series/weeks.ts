@@ -7,6 +7,33 @@ export function addWeek(series: Series, week: Omit<Week, 'marks'>): Series | nul
   return { ...series, weeks: [...series.weeks, { ...week, marks: [] }] };
 }
 
+/** What tells the weeks of a list apart: their lessons, and which time a lesson comes. */
+export function weekKeys(weeks: readonly Pick<Week, 'lesson' | 'version'>[]): readonly string[] {
+  const times = new Map<string, number>();
+  return weeks.map(({ lesson, version }) => {
+    const place = `${lesson} ${version ?? ''}`;
+    const time = (times.get(place) ?? 0) + 1;
+    times.set(place, time);
+    return `${place} ${time}`;
+  });
+}
+
+/**
+ * An edit of a week that someone saw at a place, made where that week stands by now: another window may have moved it.
+ * @param seen - the weeks as they were seen
+ * @returns null where the week is no longer in the series
+ */
+export function editSeen(
+  series: Series,
+  seen: readonly Week[],
+  index: number,
+  edit: (series: Series, index: number) => Series,
+): Series | null {
+  const key = weekKeys(seen)[index];
+  const place = key === undefined ? -1 : weekKeys(series.weeks).indexOf(key);
+  return place === -1 ? null : edit(series, place);
+}
+
 /** A lesson goes from a series; the lesson itself stays where it is. */
 export const removeWeek = (series: Series, index: number): Series => ({
   ...series,

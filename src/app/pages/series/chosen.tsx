@@ -1,6 +1,7 @@
 import { useId, useState } from 'react';
 import {
   addWeek,
+  editSeen,
   lessonFrom,
   markThing,
   moveWeek,
@@ -10,6 +11,7 @@ import {
   type ReadWeek,
   removeWeek,
   weekBrief,
+  weekKeys,
 } from '../../../core/series';
 import { type Entry, REGISTER_LIMITS, type Series, studentsIn } from '../../../core/students';
 import { SelectField } from '../../controls';
@@ -19,7 +21,7 @@ import type { AtRegister } from '../register';
 import { givingOf, TextField } from '../students';
 import { DifficultyCurve } from './curve';
 import { outcomeOf, studentsOf } from './outcome';
-import { lessonOf, useReadWeeks, weekKeys } from './read-weeks';
+import { lessonOf, useReadWeeks } from './read-weeks';
 import { SeriesTable } from './table';
 
 interface ChosenSeriesProps {
@@ -32,6 +34,8 @@ interface ChosenSeriesProps {
 
 const TOO_MANY = `More than ${REGISTER_LIMITS.weeks} lessons in a series are not kept: take some out first.`;
 
+const GONE = 'That lesson is no longer in the series: another window has taken it out.';
+
 const titleOf = ({ title }: { readonly title: string }): string => (title === '' ? 'Without a title' : title);
 
 /** The chosen series: its weeks, what they have shown, how hard they are, and what next week could bring. */
@@ -41,11 +45,11 @@ export function ChosenSeries({ series, register, onSaid, onClose }: ChosenSeries
   const naming = lesson.noteNames ?? 'letters';
   const id = useId();
   const { weeks, busy } = useReadWeeks(session, series.weeks);
-  const change = async (edit: (standing: Series) => Series | null, done: string) => {
+  const change = async (edit: (standing: Series) => Series | null, done: string, not = GONE) => {
     const changed = await register.change(series.id, (entry) =>
       entry.kind === 'series' ? edit(entry) : entry,
     );
-    onSaid(!changed.ok ? `It was not kept. ${changed.problem}` : changed.value === null ? TOO_MANY : done);
+    onSaid(!changed.ok ? `It was not kept. ${changed.problem}` : changed.value === null ? not : done);
   };
   const add = () => {
     const { document } = session.lessons.getState();
@@ -53,6 +57,7 @@ export function ChosenSeries({ series, register, onSaid, onClose }: ChosenSeries
     return change(
       (standing) => addWeek(standing, { lesson: opened, version, title }),
       `“${titleOf({ title })}” is week ${series.weeks.length + 1}.`,
+      TOO_MANY,
     );
   };
   const remove = async () => {
@@ -98,7 +103,10 @@ export function ChosenSeries({ series, register, onSaid, onClose }: ChosenSeries
         weeks={weeks}
         naming={naming}
         onMark={(week, thing, shown) =>
-          void change((standing) => markThing(standing, week, thing, shown), 'It is kept.')
+          void change(
+            (standing) => editSeen(standing, weeks, week, (found, at) => markThing(found, at, thing, shown)),
+            'It is kept.',
+          )
         }
       />
       <DifficultyCurve weeks={weeks} />
@@ -133,7 +141,7 @@ function peopleIn(entries: readonly Entry[]): readonly { readonly value: string;
 interface WeeksProps {
   readonly weeks: readonly ReadWeek[];
   readonly busy: boolean;
-  readonly onChange: (edit: (standing: Series) => Series, done: string) => void;
+  readonly onChange: (edit: (standing: Series) => Series | null, done: string) => void;
   readonly onClose: () => void;
 }
 
@@ -162,7 +170,10 @@ function Weeks({ weeks, busy, onChange, onClose }: WeeksProps) {
                   type="button"
                   className="button"
                   onClick={() =>
-                    onChange((standing) => moveWeek(standing, index, -1), 'It is a week earlier now.')
+                    onChange(
+                      (standing) => editSeen(standing, weeks, index, (found, at) => moveWeek(found, at, -1)),
+                      'It is a week earlier now.',
+                    )
                   }
                 >
                   Earlier<span className="visually-hidden"> {where}</span>
@@ -173,7 +184,10 @@ function Weeks({ weeks, busy, onChange, onClose }: WeeksProps) {
                   type="button"
                   className="button"
                   onClick={() =>
-                    onChange((standing) => moveWeek(standing, index, 1), 'It is a week later now.')
+                    onChange(
+                      (standing) => editSeen(standing, weeks, index, (found, at) => moveWeek(found, at, 1)),
+                      'It is a week later now.',
+                    )
                   }
                 >
                   Later<span className="visually-hidden"> {where}</span>
@@ -184,7 +198,7 @@ function Weeks({ weeks, busy, onChange, onClose }: WeeksProps) {
                 className="button"
                 onClick={() =>
                   onChange(
-                    (standing) => removeWeek(standing, index),
+                    (standing) => editSeen(standing, weeks, index, removeWeek),
                     'It is out of the series; the lesson stays.',
                   )
                 }

@@ -24,17 +24,6 @@ export const breathe = (): Promise<void> => new Promise((done) => setTimeout(don
 const placeOf = ({ lesson, version }: Pick<Week, 'lesson' | 'version'>): string =>
   `${lesson} ${version ?? ''}`;
 
-/** What tells the weeks of a list apart: their lessons, and which time a lesson comes. */
-export function weekKeys(weeks: readonly Week[]): readonly string[] {
-  const times = new Map<string, number>();
-  return weeks.map((week) => {
-    const place = placeOf(week);
-    const time = (times.get(place) ?? 0) + 1;
-    times.set(place, time);
-    return `${place} ${time}`;
-  });
-}
-
 /** Weeks with what their lessons show, each as soon as it has been read; `busy` until all are. */
 export function useReadWeeks(
   session: Session,

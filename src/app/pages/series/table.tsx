@@ -7,10 +7,10 @@ import {
   seriesTable,
   thingKey,
   thingName,
+  weekKeys,
 } from '../../../core/series';
 import { THING_KINDS, type Thing } from '../../../core/students';
 import type { Naming } from '../../../core/theory';
-import { weekKeys } from './read-weeks';
 
 const SIGNS = { new: 'new', again: 'again', none: '–' } as const;
 

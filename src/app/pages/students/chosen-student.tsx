@@ -2,6 +2,7 @@ import { useId, useState } from 'react';
 import { listed } from '../../../core/base';
 import {
   type Entry,
+  entriesNaming,
   giveLesson,
   lessonFor,
   REGISTER_LIMITS,
