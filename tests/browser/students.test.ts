@@ -179,6 +179,13 @@ test('two windows keep one class in step, and an entry that cannot be read stays
   await dialog.getByText('1 member cannot be read here and stays in the class as before.').waitFor();
   await button(dialog, 'Give the open lesson to the class').click();
   await dialog.getByText(/is noted as given to 1 student of Wednesday/).waitFor();
+  await button(dialog, 'Delete “Ada”').click();
+  // What has the focus keeps it.
+  await page.keyboard.press('Enter');
+  await button(dialog, 'Delete “Ada”').click();
+  await button(dialog, 'Delete what cannot be read').click();
+  await dialog.getByText('“Ada” is deleted.').waitFor();
+  expect(await allKept(page)).not.toContain('"Ada"');
   expectClean();
 }, 120_000);
 

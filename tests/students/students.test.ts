@@ -12,7 +12,9 @@ import {
   giveLesson,
   isNamedIn,
   lessonFor,
+  membersByName,
   membersOf,
+  moveMember,
   names,
   newClass,
   newSeries,
@@ -138,6 +140,17 @@ describe('a class', () => {
     expect(membersOf(setMember(both, 'b', false), [ada, ben])).toEqual([ada]);
     expect(withoutEntry(both, ben)).toEqual(setMember(both, 'b', false));
     expect(withoutEntry(ada, ben)).toBe(ada);
+  });
+
+  test('is put in order by name or by hand, and who cannot be read stays in it', () => {
+    const cleo = student('x', 'cleo');
+    const group = { ...wednesday, members: ['gone', 'x', 'b', 'a'] };
+    const sorted = membersByName(group, [ben, cleo, ada]);
+    expect(membersOf(sorted, [ada, ben, cleo]).map(({ name }) => name)).toEqual(['Ada', 'Ben', 'cleo']);
+    expect(sorted.members).toContain('gone');
+    expect(membersByName(sorted, [ben, cleo, ada])).toBe(sorted);
+    expect(moveMember(sorted, 'b', -1).members).toEqual(['b', 'a', 'x', 'gone']);
+    expect(moveMember(sorted, 'a', -1)).toBe(sorted);
   });
 
   test('a series and what others were given lose a deleted student’s name, in titles that tell a version', () => {

@@ -1,7 +1,7 @@
 /** What is kept of students, classes and series: an entry of the teacher's register each, and its one validator. */
 import * as z from 'zod/mini';
 import { failure, isRecord, type Result, success } from '../base';
-import { type InstrumentSettings, instrumentSchema } from '../lesson';
+import { type InstrumentSettings, instrumentSchema, LESSON_LIMITS } from '../lesson';
 import { LEVELS, type Level } from '../line';
 import { NAMINGS, type Naming } from '../theory';
 
@@ -30,7 +30,7 @@ export const REGISTER_LIMITS = {
 
 const id = z.string().check(z.minLength(1), z.maxLength(600));
 const name = z.string().check(z.maxLength(REGISTER_LIMITS.name));
-const title = z.string().check(z.maxLength(500));
+const title = z.string().check(z.maxLength(LESSON_LIMITS.title));
 const day = z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}$/));
 const millimetres = z.number().check(z.gte(20), z.lte(400));
 

@@ -34,6 +34,27 @@ export function setMember(group: SchoolClass, student: string, isMember: boolean
   };
 }
 
+/** A class with its students by name; who cannot be read stays behind them. The very same class where they stand so. */
+export function membersByName(group: SchoolClass, entries: readonly Entry[]): SchoolClass {
+  const known = studentsIn(entries)
+    .map(({ id }) => id)
+    .filter((id) => group.members.includes(id));
+  const members = [...known, ...group.members.filter((id) => !known.includes(id))];
+  return members.every((id, index) => id === group.members[index]) ? group : { ...group, members };
+}
+
+/** A member of a class changes places with the one before them (-1) or after them (1). */
+export function moveMember(group: SchoolClass, student: string, by: -1 | 1): SchoolClass {
+  const at = group.members.indexOf(student);
+  const other = group.members[at + by];
+  if (at === -1 || other === undefined) return group;
+  const swapped = new Map([
+    [student, other],
+    [other, student],
+  ]);
+  return { ...group, members: group.members.map((id) => swapped.get(id) ?? id) };
+}
+
 /** What was noted of lessons, with a student's name out of their titles; the very same list where it is in none. */
 function untitled<Noted extends { readonly title: string }>(
   student: string,

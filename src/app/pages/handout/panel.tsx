@@ -1,6 +1,12 @@
 import '../../styles/handout.css';
 import { useEffect, useId, useRef, useState } from 'react';
-import { type HandoutSettings, type Lesson, removeLogo, setHandout } from '../../../core/lesson';
+import {
+  type HandoutSettings,
+  LESSON_LIMITS,
+  type Lesson,
+  removeLogo,
+  setHandout,
+} from '../../../core/lesson';
 import { applyPreset, fullSettings, HANDOUT_PRESETS, preparePdf, presetOf, readLogo } from '../../../handout';
 import { CheckField, FileButton, SelectField } from '../../controls';
 import { useAtWork, useLesson } from '../at-work';
@@ -193,7 +199,7 @@ function TextField({ label, value, onChange }: TextFieldProps) {
         id={id}
         className="field__box"
         value={value}
-        maxLength={200}
+        maxLength={LESSON_LIMITS.title}
         onChange={(event) => onChange(event.currentTarget.value)}
       />
     </div>

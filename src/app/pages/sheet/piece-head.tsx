@@ -1,5 +1,12 @@
 import type { ReactNode } from 'react';
-import { copyPiece, movePiece, type Piece, removePiece, renamePiece } from '../../../core/lesson';
+import {
+  copyPiece,
+  LESSON_LIMITS,
+  movePiece,
+  type Piece,
+  removePiece,
+  renamePiece,
+} from '../../../core/lesson';
 import { MenuButton } from '../../controls';
 import { useAtWork, usePieceNow } from '../at-work';
 
@@ -32,7 +39,7 @@ export function PieceHead({ piece: settled, place, children, action }: PieceHead
           className="piece__name"
           aria-label={`Name of piece ${place.index + 1}`}
           value={piece.name}
-          maxLength={200}
+          maxLength={LESSON_LIMITS.title}
           onChange={(event) => {
             const name = event.currentTarget.value;
             lessons.change((lesson) => renamePiece(lesson, piece.id, name), {

@@ -1,6 +1,6 @@
 import { type Result, success } from '../../../core/base';
 import { DEFAULT_HAND } from '../../../core/fretboard';
-import type { Lesson } from '../../../core/lesson';
+import { LESSON_LIMITS, type Lesson } from '../../../core/lesson';
 import { forgetStudent, type Given, newStudent, type Student } from '../../../core/students';
 import type { Session } from '../../state';
 import { loadRegister } from '../../storage';
@@ -31,7 +31,9 @@ export function givingOf(document: Lesson, versionId: string | null): Omit<Given
   return {
     lesson: document.id,
     version: version?.id ?? null,
-    title: [document.title, ...(version === undefined ? [] : [version.name])].join(', ').slice(0, 500),
+    title: [document.title, ...(version === undefined ? [] : [version.name])]
+      .join(', ')
+      .slice(0, LESSON_LIMITS.title),
   };
 }
 

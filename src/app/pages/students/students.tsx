@@ -11,6 +11,7 @@ import { ChoiceOfEntry, type Someone } from './choice';
 import { ChosenClass } from './chosen-class';
 import { ChosenStudent } from './chosen-student';
 import { studentLike } from './deeds';
+import { Unreadable } from './unreadable';
 
 /** The students and classes of this device: who they are, what they were given, and what a lesson for them starts from. */
 export function Students({ onClose }: { readonly onClose: () => void }) {
@@ -54,7 +55,8 @@ export function Students({ onClose }: { readonly onClose: () => void }) {
       </div>
       <p className="register__hint">
         They are kept on this device alone. Nothing of a student goes along with a lesson, its file, link,
-        practice page or packet, unless you tick it or type a name on the handout.
+        practice page or packet, unless you tick it; a name typed for the handout is on its paper and in the
+        lesson’s file.
       </p>
       {register.problem !== null && <p role="alert">{register.problem}</p>}
       <p role="status" aria-label="Done with the students" className="register__said">
@@ -74,9 +76,7 @@ export function Students({ onClose }: { readonly onClose: () => void }) {
           )}
           <ChoiceOfEntry legend="Choose a class" entries={classes} {...choice} />
           {register.unreadable.map((entry) => (
-            <p key={entry.id} className="register__hint">
-              {entry.name === '' ? 'An entry' : `“${entry.name}”`}: {entry.sentence}
-            </p>
+            <Unreadable key={entry.id} entry={entry} register={register} onSaid={setSaid} />
           ))}
         </div>
         {shown?.kind === 'student' && (

@@ -1,6 +1,6 @@
 import { useRef } from 'react';
 import { useStore } from 'zustand';
-import { setTitle } from '../../../core/lesson';
+import { LESSON_LIMITS, setTitle } from '../../../core/lesson';
 import { FileButton, MenuButton } from '../../controls';
 import type { SavingState } from '../../state';
 import { useAtWork, useEditor, useLessonText } from '../at-work';
@@ -29,7 +29,7 @@ export function Header({ narrow, pad, handout }: HeaderProps) {
         className="header__title"
         aria-label="Lesson title"
         value={title}
-        maxLength={200}
+        maxLength={LESSON_LIMITS.title}
         onChange={(event) => {
           const text = event.currentTarget.value;
           session.lessons.change((lesson) => setTitle(lesson, text), {

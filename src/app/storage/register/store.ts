@@ -83,6 +83,13 @@ const nameIn = (record: unknown): string => {
   return isRecord(document) && typeof document.name === 'string' ? document.name : '';
 };
 
+/** What of an entry that cannot be read is known of it. */
+const calledIn = (record: unknown): Pick<Entry, 'kind' | 'name'> => {
+  const document = documentOf(record);
+  const isStudent = isRecord(document) && document.kind === 'student';
+  return { kind: isStudent ? 'student' : 'class', name: nameIn(record) };
+};
+
 export function createRegister({ open, clock, channel }: RegisterSurroundings): Register {
   const listeners = new Set<() => void>();
   const hear = () => {
@@ -164,7 +171,7 @@ export function createRegister({ open, clock, channel }: RegisterSurroundings): 
       transact(id, (all) => {
         const put: StoredEntry[] = [];
         const standing = read(id, all.get(id));
-        const gone = standing.ok ? standing.value : ({ id, kind: 'class', name: '' } as const);
+        const gone = standing.ok ? standing.value : ({ id, ...calledIn(all.get(id)) } as const);
         for (const [other, record] of all) {
           const entry = read(other, record);
           if (other === id || !entry.ok) continue;

@@ -1,4 +1,5 @@
 import { type FormEvent, useEffect, useId, useRef, useState } from 'react';
+import { LESSON_LIMITS } from '../../../../core/lesson';
 import type { EarlierState, ListedLesson } from '../../../storage';
 import { useAtWork } from '../../at-work';
 import { momentText, savedText, shelfTitle } from '../words';
@@ -95,7 +96,7 @@ function Renaming({
         id={id}
         className="field__box"
         value={text}
-        maxLength={200}
+        maxLength={LESSON_LIMITS.title}
         onChange={(event) => setText(event.currentTarget.value)}
         onKeyDown={(event) => {
           if (event.key !== 'Escape') return;
