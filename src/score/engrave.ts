@@ -1,6 +1,7 @@
 import { type Break, breakLines, type Section, sectionsOf } from './layout/breaks';
 import { headingOf, warningOf } from './layout/frame';
 import { type MeasuredBar, measureBar } from './layout/measure-bar';
+import { namesEnd } from './layout/rows-below';
 import { type BarSpacing, factorFor, widthAt } from './layout/spacing';
 import { type Style, styleOf } from './layout/style';
 import { layOutSystem } from './layout/system';
@@ -44,7 +45,8 @@ function* shrinkFor(content: Content, measured: readonly MeasuredBar[], style: S
   let least = 1;
   for (const [index, bar] of measured.entries()) {
     yield;
-    const signs = signsOf(bar, content, style).head + tailOf(measured[index + 1], content, style);
+    const own = signsOf(bar, content, style).head;
+    const signs = (index === 0 ? widened(own, style) : own) + tailOf(measured[index + 1], content, style);
     least = Math.min(least, style.options.width / style.scale / (signs + widthAt(bar.leading, 0) + 1));
   }
   return least;
@@ -71,6 +73,12 @@ function signsOf(bar: MeasuredBar, { strings }: Content, style: Style): SignWidt
   signWidths.set(bar, widths);
   return widths;
 }
+
+/** So far right of the signs of a piece's first system any text of its rows begins. */
+const ROW_LEAD = 6;
+
+/** The signs at a piece's beginning take as much room as the names of the rows under them. */
+const widened = (right: number, style: Style): number => Math.max(right, namesEnd(style) - ROW_LEAD);
 
 const tailOf = (next: MeasuredBar | undefined, content: Content, style: Style): number =>
   next === undefined ? 0 : signsOf(next, content, style).tail;
@@ -118,8 +126,8 @@ function* layOut(content: Content, measured: readonly MeasuredBar[], style: Styl
     measured.slice(first, end).map((bar, index) => (index === 0 ? bar.leading : bar.inner));
   const filling = (first: number, end: number): number => {
     const head = measured[first];
-    const signs =
-      (head === undefined ? 0 : signsOf(head, content, style).head) + tailOf(measured[end], content, style);
+    const own = head === undefined ? 0 : signsOf(head, content, style).head;
+    const signs = (first === 0 ? widened(own, style) : own) + tailOf(measured[end], content, style);
     return factorFor(spacings(first, end), width / style.scale - signs, WIDEST);
   };
   const breaks: Break[] = [];
@@ -138,13 +146,14 @@ function* layOut(content: Content, measured: readonly MeasuredBar[], style: Styl
     const isLast = end === measured.length || content.bars[end]?.startsSection === true;
     const loosest = Math.max(factorBefore, 1) * 1.12;
     const factor = isShort && isLast && end - first < barsPerSystem ? Math.min(full, loosest) : full;
+    const heading = headingOf(content.bars[first], content.strings, style);
     const system = layOutSystem({
       index: systems.length,
       y,
       first,
       bars: measured.slice(first, end),
       after: measured[end],
-      heading: headingOf(content.bars[first], content.strings, style),
+      heading: first === 0 ? { ...heading, right: widened(heading.right, style) } : heading,
       factor,
       content,
       style,

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { CHART_METRES, playOrder } from '../../src/core/chart';
-import { tiesOverBarLines } from '../../src/core/exchange/ties';
 import { TUNINGS } from '../../src/core/fretboard';
 import type { LineSheet } from '../../src/core/lesson';
+import { tiesOverBarLines } from '../../src/core/lesson';
 import { ALL_KEYS } from '../../src/core/theory';
 import { randomSheets } from './random-sheets';
 

@@ -32,8 +32,90 @@ describe('a tie', () => {
 
   test('is drawn into the next bar, and back to where a repeat begins', () => {
     expect(tied('| C | C |', 'C2/4~ | C2/4')).toBe(1);
-    expect(tied('|: C | C :|', 'C2/4 | C2/4~')).toBeGreaterThan(0);
+    expect(tied('|: C | C :|', 'C2/4 | C2/4~')).toBe(2);
+    expect(tied('| F | F |: C | C :|', 'F1/4 | F1/4 | C2/4 | C2/4~')).toBe(2);
   });
+
+  test('does not lead through a repeat’s end into the ending that stands behind it', () => {
+    expect(tied('|: C | F |1. G :|2. G |', 'C2/4 | F1/4 | G1/4~ | G1/4')).toBe(0);
+  });
+
+  const dotsOf = (sheet: Sheet) => inkOf(sheet, 'bar-line').filter(({ box }) => box.right - box.left === 4);
+  const [left, right] = [
+    (one: Ink | undefined) => one?.box.left ?? Number.NaN,
+    (one: Ink | undefined) => one?.box.right ?? Number.NaN,
+  ];
+
+  // E. Gould, "Behind Bars" (2011), ties into repeats and endings: a short tie before the note (from memory).
+  test.each([
+    { chart: '|: C | C :|', notes: 'F♯1/2 C2/2 | C2/2 F♯1/2~' },
+    { chart: '| F |: C | C :|', notes: 'F1/4 | F♯1/2 C2/2 | C2/2 F♯1/2~' },
+  ])('from the end of $chart keeps clear of dots, signs and heads at both ends', ({ chart, notes }) => {
+    const sheet = sheetOf({ key: 'C', chart, notes });
+    const ties = [...inkOf(sheet, 'tie')].sort((one, other) => left(one) - left(other));
+    const dots = dotsOf(sheet);
+    const opens = Math.min(...dots.map(right));
+    const closes = Math.max(...dots.map(left));
+    const [sign] = inkOf(sheet, 'accidental');
+    expect(ties.length).toBe(2);
+    expect(left(ties[0])).toBeGreaterThan(opens + 1);
+    expect(right(ties[0])).toBeLessThan(left(sign));
+    expect(right(ties[0]) - left(ties[0])).toBeGreaterThan(10);
+    expect(right(ties[1])).toBeLessThan(closes - 1);
+    expect(right(ties[1]) - left(ties[1])).toBeGreaterThan(10);
+  });
+
+  test('is held in an ending, and struck where a repeat begins: fret, finger, degree and sign say so', () => {
+    const sheet = sheetOf({
+      key: 'C',
+      chart: '|: C | G |1. G :|2. G |',
+      notes: 'F♯1/2 C2/2 | C2/2 G1/2~ | G1/2 F♯1/2~ | G1/4',
+    });
+    const options = { parts: 'both', fingers: true, degrees: true } as const;
+    const texts = (role: InkRole) =>
+      inkOf(sheet, role, options).flatMap((one) => (one.kind === 'text' ? [one.text] : []));
+    expect(texts('fret')).toEqual(['2', '3', '3', '3', '(3)', '2', '(3)']);
+    expect(texts('finger').length).toBe(5);
+    expect(texts('degree').length).toBe(5);
+    expect(texts('accidental').length).toBe(2);
+  });
+
+  test('hangs clear of the fret numbers under a tab alone', () => {
+    const sheet = sheetOf({
+      key: 'C',
+      chart: '|: C | G |1. G :|2. G |',
+      notes: 'F♯1/2 C2/2 | C2/2 G1/2~ | G1/2 F♯1/2~ | G1/4',
+    });
+    for (const tab of [15, 20]) {
+      const textSizes = { chord: 20, tab, degree: 12, finger: 12, counting: 12, section: 14, small: 11 };
+      const options = { parts: 'tab', textSizes } as const;
+      const ties = inkOf(sheet, 'tie', options);
+      expect(ties.length).toBe(4);
+      const numbers = inkOf(sheet, 'fret', options);
+      for (const tie of ties)
+        for (const { box } of numbers)
+          expect(box.right < tie.box.left || box.left > tie.box.right || box.bottom < tie.box.top).toBe(true);
+    }
+  });
+});
+
+test('the rows under a piece say what they are, clear of what stands in them', () => {
+  const options = { fingers: true, degrees: true, counting: true, numerals: true } as const;
+  for (const parts of ['both', 'tab', 'staff'] as const) {
+    const sheet = sheetOf({ key: 'C', chart: '| C | F | G | C |', notes: 'C2/4 | F1/4 | G1/4 | C2/4' });
+    const names = inkOf(sheet, 'row-name', { ...options, parts });
+    expect(names.map((one) => (one.kind === 'text' ? one.text : ''))).toEqual([
+      'finger',
+      'degree',
+      'count',
+      'numeral',
+    ]);
+    const texts = (['finger', 'degree', 'counting', 'numeral'] as const).flatMap((role) =>
+      inkOf(sheet, role, { ...options, parts }),
+    );
+    const end = Math.max(...names.map(({ box }) => box.right));
+    expect(Math.min(...texts.map(({ box }) => box.left))).toBeGreaterThan(end + 2);
+  }
 });
 
 test('bars taken out of a line end as bars within it do', () => {

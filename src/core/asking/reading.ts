@@ -1,6 +1,6 @@
-import { beatsOf, type Metre, midiOf } from '../base';
+import { beatsOf, type Metre } from '../base';
 import { playOrder } from '../chart';
-import type { LineSheet, SheetBar, SheetNote } from '../lesson';
+import { type LineSheet, type SheetBar, type SheetNote, tiesOverBarLines } from '../lesson';
 import { syllableAt } from '../notation';
 
 /** A bar as questions are made of it. */
@@ -21,18 +21,11 @@ export function readBars(sheet: LineSheet): readonly AskedBar[] {
     const next = order[place + 1];
     if (next !== undefined) after[bar]?.add(next);
   });
-  const held = sheet.bars.map((bar, index) => {
-    const first = bar.notes[0]?.note;
-    if (first === undefined || first.start !== 0) return false;
-    return sheet.bars.some((before, other) => {
-      const last = before.notes.at(-1)?.note;
-      return last?.tiedOn === true && after[other]?.has(index) && midiOf(last.pitch) === midiOf(first.pitch);
-    });
-  });
+  const ties = tiesOverBarLines(sheet);
   return sheet.bars.map((bar, index) => ({
     index,
     bar,
-    struck: held[index] ? bar.notes.slice(1) : bar.notes,
+    struck: ties[index]?.struck === false ? bar.notes.slice(1) : bar.notes,
     after: [...(after[index] ?? [])],
   }));
 }

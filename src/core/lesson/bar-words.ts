@@ -3,6 +3,7 @@ import { harmonyText } from '../chart';
 import { formatNameIn, formatPitchIn } from '../theory';
 import { type Exit, exitsOf } from './exits';
 import type { LineSheet, SheetBar, SheetNote } from './sheet-types';
+import { type BarTies, tiesOverBarLines, UNTIED } from './ties';
 
 /** A string (1 is the highest) by the name of its open note: `E♭`; '' where the instrument has none. */
 export function stringName(sheet: LineSheet, string: number): string {
@@ -90,25 +91,34 @@ export function describeBar(
   if (bar.notes.length === 0) return `${around}${rests ? SILENT : 'No notes yet.'}`;
   const index = sheet.bars.indexOf(bar);
   const exits = exitsOf(sheet.bars.slice(index, index + 2))[0] ?? [];
-  const held = isHeldFrom(sheet.bars[index - 1], bar);
+  const ties = tiesOverBarLines(sheet)[index] ?? UNTIED;
   const notes = bar.notes.map((shown, at): Said => {
-    if (!pitches) return { start: shown.note.start, words: strokeSaid(bar, shown) };
-    const told = places ? placeSaid(sheet, bar, shown) : pitchSaid(sheet, bar, shown);
+    const lasts = lasting(shown, at < bar.notes.length - 1 || ties.to !== 'none');
+    if (!pitches) return { start: shown.note.start, words: strokeSaid(bar, shown, lasts) };
+    const told = places ? placeSaid(sheet, bar, shown, lasts) : pitchSaid(sheet, bar, shown, lasts);
     const words = [...told, ...marksSaid(shown.note, exits[at] ?? null)].join(', ');
-    return { start: shown.note.start, words: at === 0 && held ? `held on, ${words}` : words };
+    return { start: shown.note.start, words: at === 0 ? heldSaid(ties) + words : words };
   });
   const said = [...notes, ...restsIn(bar)].sort((one, other) => one.start - other.start);
   return `${around}${said.map(({ words }) => words).join('; ')}.${bar.kept ? ' Kept.' : ''}`;
 }
 
-/** Whether the first note of a bar goes on from the bar before. */
-const isHeldFrom = (before: SheetBar | undefined, { notes: [first] }: SheetBar): boolean =>
-  before?.notes.at(-1)?.note.tiedOn === true && first?.note.start === 0;
+/** Whether the first note of a bar goes on from the bar that was played before. */
+function heldSaid({ left, elsewhere, struck }: BarTies): string {
+  if (!struck) return 'held on, ';
+  return left || elsewhere ? 'struck, and held on when it comes round, ' : '';
+}
 
-const lasting = ({ note }: SheetNote): string =>
-  `${lengthWords(note.duration)}${note.tiedOn === true ? ' tied on' : ''}`;
+/** @param leads whether a tie at the note's end has something to lead to */
+const lasting = ({ note }: SheetNote, leads: boolean): string =>
+  `${lengthWords(note.duration)}${note.tiedOn === true && leads ? ' tied on' : ''}`;
 
-function placeSaid(sheet: LineSheet, { written }: SheetBar, shown: SheetNote): readonly string[] {
+function placeSaid(
+  sheet: LineSheet,
+  { written }: SheetBar,
+  shown: SheetNote,
+  lasts: string,
+): readonly string[] {
   const { note, fingered, degreeText } = shown;
   const place =
     fingered === null
@@ -117,15 +127,20 @@ function placeSaid(sheet: LineSheet, { written }: SheetBar, shown: SheetNote): r
   return [
     `${degreeText || 'note'} on ${beatWords(note.start, written.metre)}`,
     formatNameIn(sheet.noteNames ?? 'letters', note.pitch),
-    lasting(shown),
+    lasts,
     place,
   ];
 }
 
-const strokeSaid = ({ written }: SheetBar, shown: SheetNote): string =>
-  `note on ${beatWords(shown.note.start, written.metre)}, ${lasting(shown)}`;
+const strokeSaid = ({ written }: SheetBar, shown: SheetNote, lasts: string): string =>
+  `note on ${beatWords(shown.note.start, written.metre)}, ${lasts}`;
 
-const pitchSaid = (sheet: LineSheet, { written }: SheetBar, shown: SheetNote): readonly string[] => [
+const pitchSaid = (
+  sheet: LineSheet,
+  { written }: SheetBar,
+  shown: SheetNote,
+  lasts: string,
+): readonly string[] => [
   `${formatPitchIn(sheet.noteNames ?? 'letters', shown.note.pitch)} on ${beatWords(shown.note.start, written.metre)}`,
-  lasting(shown),
+  lasts,
 ];

@@ -81,5 +81,6 @@ export * from './sheet-types';
 export { type StagePlace, stagePlaces, withChoice } from './stage-choices';
 export { handStatement, keyStatement, keysStatement } from './statements';
 export { type StudyFact, studyFacts } from './study';
+export { type BarTies, isHeldOver, tiesOverBarLines, UNTIED } from './ties';
 export * from './types';
 export { differInUseOnly } from './use-only';

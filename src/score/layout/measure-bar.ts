@@ -30,13 +30,15 @@ export interface MeasuredBar {
 
 /** Room that the bar lines' signs take inside the bar. */
 export const REPEAT_WIDTH = 17;
-const END_WIDTH = { single: 0, double: 6, final: 10, repeat: REPEAT_WIDTH } as const;
+export const END_WIDTH = { single: 0, double: 6, final: 10, repeat: REPEAT_WIDTH } as const;
 /** White between the clef's block and a repeat at a system's beginning. */
 export const REPEAT_LEAD = 6;
 /** White beside the texts of a column. */
 const TEXT_CLEARANCE = 2;
 /** From the middle of a head that is tied on to the next column: less, and the tie would be a dash. */
 const TIE_ROOM = 20;
+/** Left of the ink of a head into which a tie leads that begins elsewhere. */
+export const TIE_IN_ROOM = 17;
 const FLAG_ROOM = 10;
 /** From a head or a fret to the one that is slid to; and for a short line beside it. */
 const SLIDE_ROOM = 18;
@@ -155,6 +157,7 @@ function columnsOf(content: ContentBar, ink: readonly (readonly Mark[])[], style
     const box = shownBox(event, ink[index] ?? [], onStaff);
     if (!onStaff) widen(event.start, 0, roomUnderTab(event));
     if (event.tied || event.tiedOut) widen(event.start, 0, TIE_ROOM);
+    if (event.tiedIn === 'elsewhere') widen(event.start, TIE_IN_ROOM - (box?.left ?? 0), 0);
     const text = halfTextWidth(event, style);
     if (text > 0) widen(event.start, text, text);
     const beside = roomBeside(event);

@@ -68,7 +68,7 @@ function runs(bars: readonly PlacedBar[]): readonly Run[] {
     const { event } = placed;
     if (event.kind === 'rest') continue;
     const text = event.signs.map((sign) => SIGNS[sign].drawn).find((drawn) => drawn.as === 'stretch')?.text;
-    const struck = event.fret !== null && !event.tiedIn;
+    const struck = event.fret !== null && event.tiedIn !== 'left';
     if (open && (!struck || text === open.text)) open.last = placed;
     else if (text === undefined) open = null;
     else {

@@ -19,41 +19,57 @@ export function marksBelow(
   named: boolean,
   style: Style,
 ): readonly Mark[] {
+  const apart = style.options.parts === 'tab' ? TAB_ALONE_GAP : 0;
+  let lowest = Math.max(STAFF_HEIGHT, boxOf(tab)?.bottom ?? 0) + apart;
+  return rowsOf(style).flatMap(({ name, textsOf }) => {
+    const texts = textsOf(bars);
+    const box = boxOf(texts);
+    if (!box) return [];
+    const shift = lowest + ROW_GAP - box.top;
+    lowest = box.bottom + shift;
+    const heading = named ? [rowName(name, style)] : [];
+    return [...texts, ...heading].map((mark) => moveMark(mark, 0, shift));
+  });
+}
+
+interface RowKind {
+  readonly name: string;
+  readonly textsOf: (bars: readonly PlacedBar[]) => readonly Mark[];
+}
+
+/** The rows that are asked for, from top to bottom. */
+function rowsOf(style: Style): readonly RowKind[] {
   const { options, sizes } = style;
-  const rows: { name: string; texts: readonly Mark[] }[] = [];
   const row = (
     role: InkRole,
     name: string,
     size: number,
     textOf: (placed: PlacedBar) => readonly RowText[],
-  ): void => {
-    const texts = bars.flatMap((placed) =>
-      textOf(placed).map(({ tick, text }) =>
-        textMark(role, text, xOfTick(placed, tick), 0, { size, anchor: 'middle' }),
+  ): RowKind => ({
+    name,
+    textsOf: (bars) =>
+      bars.flatMap((placed) =>
+        textOf(placed).map(({ tick, text }) =>
+          textMark(role, text, xOfTick(placed, tick), 0, { size, anchor: 'middle' }),
+        ),
       ),
-    );
-    rows.push({ name, texts });
-  };
+  });
   const eventTexts =
     (name: 'finger' | 'degree') =>
     (placed: PlacedBar): readonly RowText[] =>
       placed.bar.content.events
         .filter((event) => event[name] !== '')
         .map((event) => ({ tick: event.start, text: event[name] }));
-  if (options.fingers) row('finger', 'finger', sizes.finger, eventTexts('finger'));
-  if (options.degrees) row('degree', 'degree', sizes.degree, eventTexts('degree'));
-  if (options.counting) row('counting', 'count', sizes.counting, (placed) => placed.bar.content.counts);
-  if (options.numerals) rows.push({ name: 'numeral', texts: numeralMarks(bars, style) });
-  const apart = options.parts === 'tab' ? TAB_ALONE_GAP : 0;
-  let lowest = Math.max(STAFF_HEIGHT, boxOf(tab)?.bottom ?? 0) + apart;
-  return rows.flatMap(({ name, texts }) => {
-    const box = boxOf(texts);
-    if (!box) return [];
-    const shift = lowest + ROW_GAP - box.top;
-    lowest = box.bottom + shift;
-    const heading = named ? rowName(name, texts, style) : [];
-    return [...texts, ...heading].map((mark) => moveMark(mark, 0, shift));
-  });
+  return [
+    ...(options.fingers ? [row('finger', 'finger', sizes.finger, eventTexts('finger'))] : []),
+    ...(options.degrees ? [row('degree', 'degree', sizes.degree, eventTexts('degree'))] : []),
+    ...(options.counting
+      ? [row('counting', 'count', sizes.counting, (placed) => placed.bar.content.counts)]
+      : []),
+    ...(options.numerals
+      ? [{ name: 'numeral', textsOf: (bars: readonly PlacedBar[]) => numeralMarks(bars, style) }]
+      : []),
+  ];
 }
 
 /** The chords' numerals, each under its chord; one is written again where the same chord comes to mean another thing. */
@@ -75,11 +91,16 @@ function numeralMarks(bars: readonly PlacedBar[], { sizes }: Style): readonly Ma
   );
 }
 
-/** What a row is, where its left margin has room. */
-function rowName(name: string, texts: readonly Mark[], { sizes }: Style): readonly Mark[] {
-  const mark = textMark('row-name', name, STAFF_LEFT, 0, { size: sizes.small, italic: true });
-  return texts.some(({ box }) => box.left < mark.box.right + 4) ? [] : [mark];
-}
+/** What a row is, in the left margin. */
+const rowName = (name: string, { sizes }: Style): Mark =>
+  textMark('row-name', name, STAFF_LEFT, 0, { size: sizes.small, italic: true });
+
+/** White after the name of a row. */
+const NAME_GAP = 4;
+
+/** From where on the texts of rows may stand in a system that names its rows; 0 where there are none. */
+export const namesEnd = (style: Style): number =>
+  Math.max(0, ...rowsOf(style).map(({ name }) => rowName(name, style).box.right + NAME_GAP));
 
 interface RowText {
   readonly tick: number;

@@ -66,8 +66,8 @@ export function layOutSystem(request: SystemRequest): SystemLayout {
     request.style.options.measureNumbers ? content.numbers[first] : '',
     content.strings,
     factor,
-    after?.content.events[0]?.tiedIn === true,
-    after?.lower?.content.events[0]?.tiedIn === true,
+    after?.content.events[0]?.tiedIn === 'left',
+    after?.lower?.content.events[0]?.tiedIn === 'left',
     JSON.stringify(after && changesIn(after)),
     endsHairpin(after),
     ...bars.map((bar) => bar.key),
@@ -154,7 +154,7 @@ function tabInk(
   const alone = tab.parts === 'tab';
   const numbers = tabMarks(bars, tab, right, style);
   // Beside a staff the staff says how long notes last; alone, the tab says it itself.
-  const strings = alone ? [...numbers, ...tabRhythm(bars, tab)] : numbers;
+  const strings = alone ? [...numbers, ...tabRhythm(bars, tab, style)] : numbers;
   const onTop = overTop.map((mark) => moveMark(mark, 0, tab.top));
   const marks = [...strings, ...onTop, tabClef(tab)];
   if (!alone) return marks;

@@ -3,10 +3,14 @@ import type { ContentEvent } from '../notation/types';
 import { curveMark } from './curve';
 import { type TabPlace, tabBottom } from './frame';
 import { eventsOf, type PlacedEvent } from './joints';
+import { END_WIDTH } from './measure-bar';
 import { type PlacedBar, xOfTick } from './placed';
+import type { Style } from './style';
 
 /** From the lowest tab line, or the fret numbers on it, to the stems; and how long stems are. */
 const GAP = 9;
+const BRACKET_SHARE = 0.57;
+const LEAST_GAP = 2;
 const STEM = 27;
 /** A half note's stem is half as long, and a whole note has none (usual in tablature; common practice, no source). */
 const HALF_STEM = 13;
@@ -21,6 +25,8 @@ const DOT = 0xe1e7;
 const THREE = 0xe883;
 const THREE_SIZE = 26;
 const TIE_GAP = 3;
+/** How far left of its stem a tie begins that comes from elsewhere. */
+const TIE_IN = 18;
 
 /** SMuFL's glyphs. */
 const FLAGS: Readonly<Record<number, number>> = { 8: 0xe241, 16: 0xe243 };
@@ -33,17 +39,19 @@ interface Lane {
   readonly middle: number;
 }
 
-const laneOf = (tab: TabPlace): Lane => {
+/** @param numbers size of the fret numbers, whose brackets reach deepest under their line */
+const laneOf = (tab: TabPlace, numbers: number): Lane => {
   const bottom = tabBottom(tab);
-  return { top: bottom + GAP, bottom: bottom + GAP + STEM, middle: (tab.top + bottom) / 2 };
+  const top = bottom + Math.max(GAP, numbers * BRACKET_SHARE + LEAST_GAP);
+  return { top, bottom: top + STEM, middle: (tab.top + bottom) / 2 };
 };
 
 /**
  * The rhythm of a tab that stands alone: stems, flags, beams, dots, triplets and ties under it, and rests on it, so
  * that a silence is a silence.
  */
-export function tabRhythm(bars: readonly PlacedBar[], tab: TabPlace): readonly Mark[] {
-  const lane = laneOf(tab);
+export function tabRhythm(bars: readonly PlacedBar[], tab: TabPlace, { sizes }: Style): readonly Mark[] {
+  const lane = laneOf(tab, sizes.tab);
   return [
     ...eventsOf(bars).flatMap((placed) => eventMarks(placed, lane)),
     ...bars.flatMap((placed) => [...beamMarks(placed, lane), ...tripletMarks(placed, lane)]),
@@ -127,22 +135,26 @@ function tripletMarks(placed: PlacedBar, lane: Lane): readonly Mark[] {
   });
 }
 
-/** A tie hangs under the stems' beginnings from note to note, and to the bar line where it leaves the system. */
+/** A tie hangs under the stems' beginnings from note to note, and to the bar line where it leads elsewhere. */
 function tieMarks(bars: readonly PlacedBar[], lane: Lane): readonly Mark[] {
   return bars.flatMap((placed, bar) =>
     placed.bar.content.events.flatMap((event, index): readonly Mark[] => {
-      if (!event.tied && !event.tiedOut) return [];
+      const x = xOfTick(placed, event.start);
+      const into = event.tiedIn === 'elsewhere' ? [tieMark(x - TIE_IN, x - TIE_GAP, lane)] : [];
+      if (!event.tied && !event.tiedOut) return into;
       const next = event.tied ? placed.bar.content.events[index + 1] : undefined;
       const nextBar = bars[bar + 1];
       const to = next
         ? xOfTick(placed, next.start)
-        : nextBar?.bar.content.events[0]?.tiedIn === true
+        : nextBar?.bar.content.events[0]?.tiedIn === 'left'
           ? xOfTick(nextBar, 0)
-          : placed.right;
-      const [from, until] = [xOfTick(placed, event.start) + 3, to - 3];
-      const bow = Math.min(7, 3 + (until - from) * 0.05);
-      const y = lane.top + 1;
-      return [curveMark('tie', { x: from, y }, { x: until, y }, 1, bow)];
+          : placed.right - END_WIDTH[placed.bar.content.end];
+      return [...into, tieMark(x + TIE_GAP, to - TIE_GAP, lane)];
     }),
   );
+}
+
+function tieMark(from: number, to: number, lane: Lane): Mark {
+  const y = lane.top + 1;
+  return curveMark('tie', { x: from, y }, { x: to, y }, 1, Math.min(7, 3 + (to - from) * 0.05));
 }

@@ -1,7 +1,7 @@
-import type { Mark } from '../ink';
+import { boxOf, type Mark } from '../ink';
 import type { ContentEvent } from '../notation/types';
 import { curveMark } from './curve';
-import type { MeasuredBar } from './measure-bar';
+import { END_WIDTH, type MeasuredBar, TIE_IN_ROOM } from './measure-bar';
 import { type PlacedBar, xOfTick } from './placed';
 import { HALF_HEAD, headY } from './staff';
 
@@ -14,7 +14,10 @@ interface TieEnds {
   readonly hangs: boolean;
 }
 
-/** How far a tie keeps from the heads. */
+/** White between a tie and a head, a bar line or the dots of a repeat. */
+const AWAY = 1.5;
+const FROM_LINE = 3;
+/** How far a tie keeps from the heads, up or down. */
 const TIE_GAP = 7.5;
 
 function tieMark({ from, to, height, hangs }: TieEnds): Mark {
@@ -38,31 +41,63 @@ function tieSides(
  * @param after the bar that begins the next system
  */
 export function tieMarks(bars: readonly PlacedBar[], after: MeasuredBar | undefined): readonly Mark[] {
-  const ties: Mark[] = [];
-  bars.forEach((placed, barIndex) => {
-    const { content, specs } = placed.bar;
-    const { events } = content;
-    events.forEach((event, index) => {
-      const x = xOfTick(placed, event.start);
-      const from = x + HALF_HEAD + 1.5;
-      const up = specs[index]?.stem === 'up';
-      const tie = (hangs: boolean, begin: number, end: number): void => {
-        for (const side of tieSides(event, hangs)) ties.push(tieMark({ ...side, from: begin, to: end }));
-      };
-      if (event.tiedIn && barIndex === 0) {
-        tie(up, Math.min(placed.content + 3, x - 16), x - HALF_HEAD - 1.5);
-      }
-      const next = events[index + 1];
-      if (event.tied && next) {
-        tie(up && specs[index + 1]?.stem === 'up', from, xOfTick(placed, next.start) - HALF_HEAD - 1.5);
-      }
-      if (!event.tiedOut) return;
-      const nextBar = bars[barIndex + 1];
-      const following = nextBar?.bar ?? after;
-      const goesOn = following?.content.events[0]?.tiedIn === true;
-      const to = nextBar && goesOn ? xOfTick(nextBar, 0) - HALF_HEAD - 1.5 : placed.right - 3;
-      tie(up && !(goesOn && following.specs[0]?.stem === 'down'), from, to);
-    });
-  });
-  return ties;
+  return bars.flatMap((placed, barIndex) =>
+    placed.bar.content.events.flatMap((event, index) => {
+      const ends = [tieInto(placed, index, barIndex === 0), tieOn(bars, barIndex, index, after)];
+      return ends.flatMap((tie) =>
+        tie === null ? [] : tieSides(event, tie.hangs).map((side) => tieMark({ ...tie, ...side })),
+      );
+    }),
+  );
+}
+
+interface Tie {
+  readonly from: number;
+  readonly to: number;
+  readonly hangs: boolean;
+}
+
+const isUp = (bar: MeasuredBar, index: number): boolean => bar.specs[index]?.stem === 'up';
+
+/** A tie that leads to a note and begins out of sight: in another system, at a repeat's end, before another ending. */
+function tieInto({ bar, content, columnXs }: PlacedBar, index: number, beginsSystem: boolean): Tie | null {
+  const { tiedIn } = bar.content.events[index] ?? {};
+  if (!(tiedIn === 'elsewhere' || (tiedIn === 'left' && beginsSystem))) return null;
+  // The note may have an accidental, because elsewhere it is struck.
+  const ink = boxOf(bar.ink[index] ?? [])?.left ?? 0;
+  const to = (columnXs[0] ?? 0) + Math.min(-HALF_HEAD, ink) - AWAY;
+  const near = to - TIE_IN_ROOM + FROM_LINE;
+  return {
+    from: tiedIn === 'left' ? Math.min(content + FROM_LINE, near) : near,
+    to,
+    hangs: isUp(bar, index),
+  };
+}
+
+/** A tie from a note to the next one, or to the bar line where it leads elsewhere. */
+function tieOn(
+  bars: readonly PlacedBar[],
+  barIndex: number,
+  index: number,
+  after: MeasuredBar | undefined,
+): Tie | null {
+  const placed = bars[barIndex];
+  const event = placed?.bar.content.events[index];
+  if (placed === undefined || event === undefined) return null;
+  const { bar, right } = placed;
+  const from = xOfTick(placed, event.start) + HALF_HEAD + AWAY;
+  const next = bar.content.events[index + 1];
+  if (event.tied && next) {
+    const to = xOfTick(placed, next.start) - HALF_HEAD - AWAY;
+    return { from, to, hangs: isUp(bar, index) && isUp(bar, index + 1) };
+  }
+  if (!event.tiedOut) return null;
+  const nextBar = bars[barIndex + 1];
+  const following = nextBar?.bar ?? after;
+  const goesOn = following?.content.events[0]?.tiedIn === 'left';
+  const to =
+    nextBar && goesOn
+      ? xOfTick(nextBar, 0) - HALF_HEAD - AWAY
+      : right - END_WIDTH[bar.content.end] - FROM_LINE;
+  return { from, to, hangs: isUp(bar, index) && !(goesOn && following.specs[0]?.stem === 'down') };
 }

@@ -1,7 +1,14 @@
-import { barTicks, midiOf, type Sign, samePitch } from '../../core/base';
-import { beginsBar, type ChartBar } from '../../core/chart';
+import { barTicks, midiOf, type Sign } from '../../core/base';
+import { beginsBar } from '../../core/chart';
 import { romanNumeral } from '../../core/fretboard';
-import { type BlankSheet, exitsOf, type LineSheet, type SheetNote } from '../../core/lesson';
+import {
+  type BlankSheet,
+  exitsOf,
+  isHeldOver,
+  type LineSheet,
+  tiesOverBarLines,
+  UNTIED,
+} from '../../core/lesson';
 import { swingsEighths } from '../../core/playing';
 import { Recent } from '../recent';
 import type { Steps } from '../steps';
@@ -105,17 +112,13 @@ const recentBars = new Recent<ContentBar>(2500);
 
 function* lineContent(sheet: LineSheet, numerals: boolean): Steps<Content> {
   const facts = chartFacts(sheet, 'bass', numerals);
-  const written = sheet.bars.map(({ written: bar, notes }, index) => ({
-    bar,
-    notes,
-    opens: facts[index]?.repeatStart === true,
-  }));
-  const tiesIn = written.map((_, index) => continues(written, index));
+  const ties = tiesOverBarLines(sheet);
   const keys = keysOf(sheet);
   const accidentals = lineAccidentals(
-    written.map(({ notes }, bar) =>
-      notes.map(({ note }, index) => ({ pitch: note.pitch, continued: index === 0 && tiesIn[bar] === true })),
-    ),
+    sheet.bars.map(({ notes }, bar) => {
+      const held = isHeldOver(ties[bar] ?? UNTIED);
+      return notes.map(({ note }, index) => ({ pitch: note.pitch, continued: index === 0 && held }));
+    }),
     keys,
   );
   const positions = newPositions(sheet);
@@ -124,9 +127,8 @@ function* lineContent(sheet: LineSheet, numerals: boolean): Steps<Content> {
   const hairpins = hairpinsInto(dynamics);
   const strings = sheet.instrument.openStrings.length;
   const bars: ContentBar[] = [];
-  for (const [index, { bar, notes }] of written.entries()) {
+  for (const [index, { written: bar, notes, words = null }] of sheet.bars.entries()) {
     yield;
-    const after = written[index + 1]?.bar;
     const ofChart = facts[index];
     if (ofChart === undefined) break;
     const own: BarFacts = {
@@ -134,7 +136,7 @@ function* lineContent(sheet: LineSheet, numerals: boolean): Steps<Content> {
       dynamics: dynamics[index] ?? [],
       hairpin: hairpins[index] ?? null,
       entered: leadingInto(exits[index - 1]),
-      words: sheet.bars[index]?.words ?? null,
+      words,
     };
     const barNotes = {
       notes,
@@ -142,8 +144,8 @@ function* lineContent(sheet: LineSheet, numerals: boolean): Steps<Content> {
       positions: positions[index] ?? [],
       exits: exits[index] ?? [],
       strings,
-      tiedIn: tiesIn[index] === true,
-      tiesOut: leadsOn(written, index) || (sheet.excerpt === true && after === undefined),
+      ties: ties[index] ?? UNTIED,
+      cutOff: sheet.excerpt === true && index === sheet.bars.length - 1,
       metre: bar.metre,
       countedIn: own.metre,
     };
@@ -152,7 +154,7 @@ function* lineContent(sheet: LineSheet, numerals: boolean): Steps<Content> {
   }
   return {
     bars,
-    numbers: written.map(({ bar }) => bar.number),
+    numbers: sheet.bars.map(({ written }) => written.number),
     strings,
     feel: swingsEighths(sheet) ? 'Swing eighths' : null,
   };
@@ -224,39 +226,3 @@ function newPositions(sheet: LineSheet): readonly (readonly string[])[] {
     }),
   );
 }
-
-interface WrittenBar {
-  readonly bar: ChartBar;
-  readonly notes: readonly SheetNote[];
-  /** A repeat begins with it. */
-  readonly opens: boolean;
-}
-
-/** Whether the bar's first note goes on from a bar that can come before it: the one to the left, or a repeat's end. */
-function continues(bars: readonly WrittenBar[], index: number): boolean {
-  const first = bars[index]?.notes[0];
-  if (first?.note.start !== 0) return false;
-  const leadsIn = (from: WrittenBar | undefined): boolean => {
-    const last = from?.notes.at(-1)?.note;
-    return last?.tiedOn === true && samePitch(last.pitch, first.note.pitch);
-  };
-  if (leadsIn(bars[index - 1])) return true;
-  return bars[index]?.opens === true && leadsIn(repeatEndAfter(bars, index));
-}
-
-/** Whether a tie at the bar's end has a note to lead to: in the next bar, where a repeat goes back to, or after a jump. */
-function leadsOn(bars: readonly WrittenBar[], index: number): boolean {
-  const here = bars[index];
-  const last = here?.notes.at(-1)?.note;
-  if (here === undefined || last?.tiedOn !== true) return false;
-  const goesOnIn = (to: WrittenBar | undefined): boolean => {
-    const first = to?.notes[0]?.note;
-    return first?.start === 0 && samePitch(last.pitch, first.pitch);
-  };
-  if (here.bar.navigation !== undefined || goesOnIn(bars[index + 1])) return true;
-  if (here.bar.repeatEnd === null) return false;
-  return goesOnIn(bars.slice(0, index + 1).findLast(({ opens }) => opens) ?? bars[0]);
-}
-
-const repeatEndAfter = (bars: readonly WrittenBar[], index: number): WrittenBar | undefined =>
-  bars.slice(index).find(({ bar }) => bar.repeatEnd !== null);

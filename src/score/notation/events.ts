@@ -8,7 +8,7 @@ import {
   type Sign,
   type SpelledPitch,
 } from '../../core/base';
-import type { SheetNote } from '../../core/lesson';
+import type { BarTies, SheetNote } from '../../core/lesson';
 import {
   type Accidental,
   type CountMark,
@@ -28,10 +28,9 @@ export interface BarNotes {
   readonly strings: number;
   /** One entry a note. */
   readonly exits: readonly (ContentExit | null)[];
-  /** The first note goes on from the bar before. */
-  readonly tiedIn: boolean;
-  /** A tie at the bar's end has a note to lead to. */
-  readonly tiesOut: boolean;
+  readonly ties: BarTies;
+  /** The music goes on behind the bar, which is not shown. */
+  readonly cutOff: boolean;
   /** The time that is there, and the metre it is counted in: a pickup has only the end of a bar. */
   readonly metre: Metre;
   readonly countedIn: Metre;
@@ -53,8 +52,9 @@ export function signsOf(bar: BarNotes): BarSigns {
 
 /** The same text for the same signs, far quicker to make than the signs. */
 export function signsKey(bar: BarNotes): string {
-  const { notes, accidentals, positions, exits, strings, tiedIn, tiesOut, metre, countedIn } = bar;
-  let key = `${strings} ${tiedIn} ${tiesOut} ${metre.count}/${metre.unit} ${countedIn.count}/${countedIn.unit}`;
+  const { notes, accidentals, positions, exits, strings, ties, cutOff, metre, countedIn } = bar;
+  const { left, elsewhere, struck, to } = ties;
+  let key = `${strings} ${left} ${elsewhere} ${struck} ${to} ${cutOff} ${metre.count}/${metre.unit} ${countedIn.count}/${countedIn.unit}`;
   notes.forEach(({ note, fingered, degreeText }, index) => {
     const { start, duration, pitch, tiedOn } = note;
     const accidental = accidentals[index];
@@ -70,12 +70,13 @@ export function signsKey(bar: BarNotes): string {
 /** A pickup is counted as the end of a bar: one beat of 4/4 is a four. */
 function countsOf(
   events: readonly NotatedEvent[],
-  { metre, countedIn, tiedIn }: BarNotes,
+  { metre, countedIn, ties }: BarNotes,
 ): readonly CountMark[] {
+  const held = !ties.struck;
   const missing = barTicks(countedIn) - barTicks(metre);
-  if (missing <= 0) return countingOf(events, metre, tiedIn);
+  if (missing <= 0) return countingOf(events, metre, held);
   const late = events.map((event) => ({ ...event, start: event.start + missing }));
-  return countingOf(late, countedIn, tiedIn)
+  return countingOf(late, countedIn, held)
     .filter(({ tick }) => tick >= missing)
     .map(({ tick, text }) => ({ tick: tick - missing, text }));
 }
@@ -94,30 +95,37 @@ function contentEvent(event: NotatedEvent, bar: BarNotes): ContentEvent {
       degree: '',
       finger: '',
       position: '',
-      tiedIn: false,
+      tiedIn: null,
       tiedOut: false,
     };
   }
   const { note, fingered, degreeText } = sounding;
   const head = event.start <= note.start;
-  const tiedIn = head && event.note === 0 && bar.tiedIn;
+  const first = head && event.note === 0;
   const lastPiece = !event.tied;
-  const tiedOut = lastPiece && note.tiedOn === true && bar.tiesOut && event.note === notes.length - 1;
-  const attacked = head && !tiedIn;
+  const tiedOut = lastPiece && event.note === notes.length - 1 && leadsOut(note, bar);
+  const held = first && !bar.ties.struck;
+  const attacked = head && !held;
   return {
     ...event,
     height: heightOf(note.pitch),
     accidental: head ? (accidentals[event.note] ?? null) : null,
     signs: signsAt(note, attacked, lastPiece && !tiedOut),
     exit: lastPiece && !tiedOut ? (bar.exits[event.note] ?? null) : null,
-    fret: head ? fretMark(sounding, strings, tiedIn) : null,
+    fret: head ? fretMark(sounding, strings, held) : null,
     degree: attacked ? degreeText : '',
     finger: attacked && fingered ? String(fingered.finger) : '',
     position: attacked ? (bar.positions[event.note] ?? '') : '',
-    tiedIn,
+    tiedIn: first ? tiedFrom(bar.ties) : null,
     tiedOut,
   };
 }
+
+const leadsOut = ({ tiedOn }: LineNote, { ties, cutOff }: BarNotes): boolean =>
+  tiedOn === true && (ties.to !== 'none' || cutOff);
+
+const tiedFrom = ({ left, elsewhere }: BarTies): ContentEvent['tiedIn'] =>
+  left ? 'left' : elsewhere ? 'elsewhere' : null;
 
 function signsAt(note: LineNote, attacked: boolean, ends: boolean): readonly Sign[] {
   return marksOf(note).flatMap((mark): readonly Sign[] => {
@@ -133,13 +141,13 @@ const MIDDLE_LINE = 2 * 7 + LETTERS.indexOf('D');
 const heightOf = (pitch: SpelledPitch): number =>
   pitch.octave * 7 + LETTERS.indexOf(pitch.letter) - MIDDLE_LINE;
 
-/** A note tied over the bar line keeps its fret in brackets; one that is not on the instrument shows a question mark. */
+/** A note that is only held over the bar line keeps its fret in brackets; one that is not on the instrument shows a question mark. */
 function fretMark(
   { fingered, note }: SheetNote,
   strings: number,
-  tiedIn: boolean,
+  held: boolean,
 ): { readonly string: number; readonly text: string } {
   if (!fingered) return { string: heightOf(note.pitch) < 0 ? strings : 1, text: '?' };
   const fret = hasMark(note, 'ghost') ? 'x' : String(fingered.fret);
-  return { string: fingered.string, text: tiedIn ? `(${fret})` : fret };
+  return { string: fingered.string, text: held ? `(${fret})` : fret };
 }

@@ -126,7 +126,7 @@ function partEvent(
     degree: '',
     finger: '',
     position: '',
-    tiedIn,
+    tiedIn: tiedIn ? ('left' as const) : null,
     tiedOut: stroke?.tiedOn === true && !event.tied,
   };
   return stroke === undefined

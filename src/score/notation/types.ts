@@ -19,8 +19,8 @@ export interface ContentEvent extends NotatedEvent {
   readonly finger: string;
   /** The hand's position in Roman numerals where the note takes another one; '' elsewhere. */
   readonly position: string;
-  /** The same pitch goes on from the bar before. */
-  readonly tiedIn: boolean;
+  /** The same pitch goes on from the bar to the left, or only from `elsewhere`: a repeat's end, another ending. */
+  readonly tiedIn: 'left' | 'elsewhere' | null;
   /** The same pitch goes on in the bar that follows. */
   readonly tiedOut: boolean;
 }

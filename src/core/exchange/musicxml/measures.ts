@@ -10,7 +10,14 @@ import {
   timesToSay,
 } from '../../chart';
 import { swingRatio } from '../../feel';
-import type { LineSheet, SheetBar } from '../../lesson';
+import {
+  type BarTies,
+  isHeldOver,
+  type LineSheet,
+  type SheetBar,
+  tiesOverBarLines,
+  UNTIED,
+} from '../../lesson';
 import {
   type Accidental,
   accidentalsOf,
@@ -21,7 +28,6 @@ import {
 import { swingsEighths } from '../../playing';
 import { type Key, keySignature, sameKey } from '../../theory';
 import { keyAt, signatureOf } from '../signature';
-import { type BarTies, tiesOverBarLines } from '../ties';
 import { dynamicElements, dynamicsByBar } from './dynamics';
 import { harmonyElement } from './harmony';
 import { linksOf, type NoteLinks } from './note-signs';
@@ -46,7 +52,7 @@ export function measuresOf(sheet: LineSheet, part: PartKind): readonly Element[]
       contentOf(
         bar,
         {
-          ties: ties[index] ?? { from: false, to: 'none' },
+          ties: ties[index] ?? UNTIED,
           accidentals: accidentals[index] ?? [],
           links: links[index] ?? [],
           dynamics: part === 'staff' ? (dynamics[index] ?? []) : [],
@@ -73,7 +79,7 @@ function accidentalsByKey(
     const pitches = sheet.bars.slice(from, until).map(({ notes }, place) =>
       notes.map(({ note }, index) => ({
         pitch: note.pitch,
-        continued: index === 0 && ties[first + place]?.from === true,
+        continued: index === 0 && isHeldOver(ties[first + place] ?? UNTIED),
       })),
     );
     const shown: Key = signatureOf(key) === keySignature(key) ? key : WITHOUT_SIGNATURE;

@@ -10,11 +10,10 @@ import {
 } from '../../base';
 import { beginsBar, type ChartBar, navigationWords, repeatSigns, timesToSay } from '../../chart';
 import { writeTuning } from '../../fretboard';
-import { exitsOf, type LineSheet, tempoWords } from '../../lesson';
+import { exitsOf, type LineSheet, tempoWords, tiesOverBarLines } from '../../lesson';
 import { swingsEighths } from '../../playing';
 import { describeKeyIn, formatNameIn, type Naming, sameKey } from '../../theory';
 import { keyAt } from '../signature';
-import { tiesOverBarLines } from '../ties';
 import { type Column, columnsOf } from './columns';
 import { plainText, wrap } from './plain';
 import { legendOf, type NoteText, noteText } from './signs';
