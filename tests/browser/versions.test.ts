@@ -4,6 +4,7 @@ import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { parseLesson } from '../../src/core/lesson';
 import { openApp } from '../support/browser';
+import { addAll, addVersion, openStudents } from '../support/people';
 
 const button = (page: Page | Locator, name: string | RegExp): Locator =>
   page.getByRole('button', { name, exact: true });
@@ -138,3 +139,29 @@ test('a practice page of all versions lets the student choose theirs, on a phone
   await expect.poll(() => page.getByRole('heading', { level: 1 }).textContent()).not.toBe('Ben’s own');
   expectClean();
 });
+
+test('the files of two versions and of the tune have names of their own, in which no student is named', async () => {
+  const { page, expectClean } = await openApp({ width: 1440 });
+  await page.getByRole('textbox', { name: 'Lesson title' }).fill('Harbour');
+  for (const name of ['for Adalind', 'for Bo']) await addVersion(page, name);
+  const students = await openStudents(page);
+  await addAll(students, ['Adalind', 'Bo']);
+  await page.keyboard.press('Escape');
+  const names: string[] = [];
+  for (const version of ['the tune itself', 'for Adalind', 'for Bo']) {
+    await choice(page).selectOption({ label: version });
+    await expect.poll(() => chosen(page)).toBe(version);
+    for (const item of ['Practice page', 'Text tab', 'MIDI', 'Handout (PDF)']) {
+      const [download] = await Promise.all([page.waitForEvent('download'), inMenu(page, 'Export', item)]);
+      names.push(download.suggestedFilename());
+    }
+  }
+  expect(names.filter((name) => name.endsWith('.html'))).toEqual([
+    'harbour.practice.html',
+    'harbour-for-a-student.practice.html',
+    'harbour-for-a-student-2.practice.html',
+  ]);
+  expect(new Set(names).size).toBe(names.length);
+  expect(names.join()).not.toMatch(/adalind|bo\b/i);
+  expectClean();
+}, 240_000);

@@ -18,7 +18,7 @@ export function HandoutSaving() {
     if (making !== null) return;
     setMaking({ done: 0, all: 1 });
     await attempt(session, 'The handout', (lesson) =>
-      saveHandout(lesson, (done, all) => setMaking({ done, all })),
+      saveHandout(session, lesson, (done, all) => setMaking({ done, all })),
     );
     setMaking(null);
   };

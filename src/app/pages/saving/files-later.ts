@@ -13,6 +13,11 @@ export const saveMxl: LineFiles['saveMxl'] = async (...asked) => (await files())
 export const saveTextTab: LineFiles['saveTextTab'] = async (...asked) =>
   (await files()).saveTextTab(...asked);
 
+type Stems = typeof import('./version-stem');
+
+export const versionStem: Stems['versionStem'] = async (...asked) =>
+  (await import('./version-stem')).versionStem(...asked);
+
 type Links = typeof import('./link');
 
 export const copyLink: Links['copyLink'] = async (...asked) => (await import('./link')).copyLink(...asked);

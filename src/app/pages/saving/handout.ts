@@ -1,8 +1,10 @@
 import { deriveSheets, type Lesson, type Sheet } from '../../../core/lesson';
 import type { Handout } from '../../../handout';
+import type { Session } from '../../state';
 import { practiceAddress } from '../common';
 import { fileStem } from './file';
 import { type MadeFile, saveMade } from './made';
+import { versionStem } from './version-stem';
 
 /** What the teacher should know about a handout that was saved, in sentences; null when all is well. */
 function remarksOn(handout: Handout, missing: readonly string[]): string | null {
@@ -46,11 +48,12 @@ export async function handoutOf(
  * @returns what the teacher should know about it, or null
  */
 export async function saveHandout(
+  session: Session,
   lesson: Lesson,
   onProgress?: (done: number, all: number) => void,
 ): Promise<string | null> {
   const { file, remarks } = await handoutOf(lesson, onProgress);
-  saveMade(file);
+  saveMade({ ...file, stem: file.stem + (await versionStem(session)) });
   return remarks;
 }
 

@@ -2,9 +2,12 @@ import { type Lesson, printLesson } from '../../../core/lesson';
 import type { Session } from '../../state';
 import { fileStem, saveFile } from './file';
 
-/** Saves the lesson as a file of its own. */
-export const saveLessonFile = (lesson: Lesson): void =>
-  saveFile(fileStem(lesson.title), printLesson(lesson), 'lesson');
+/**
+ * Saves the lesson as a file of its own.
+ * @param version - what tells the file from those of other versions, see `versionStem`
+ */
+export const saveLessonFile = (lesson: Lesson, version = ''): void =>
+  saveFile(fileStem(lesson.title) + version, printLesson(lesson), 'lesson');
 
 /** Whom a lesson's file names, which the teacher should know; null for nobody. */
 export async function saidOfNames(lesson: Lesson): Promise<string | null> {

@@ -3,6 +3,7 @@ import { mixOf, PARTS } from '../../../core/playing';
 import type { Session } from '../../state';
 import { fileStem, saveFile } from './file';
 import { type MadeFile, saveMade } from './made';
+import { versionStem } from './version-stem';
 import { runWork } from './work';
 
 /** The piece at hand with its sheet, or a sentence in the notice when there is no line with bars. */
@@ -21,6 +22,11 @@ interface LineToSave {
   readonly sheet: LineSheet;
 }
 
+/** Saves a file of the version on the page, told apart from those of the others. */
+async function saveOf(session: Session, file: MadeFile): Promise<void> {
+  saveMade({ ...file, stem: file.stem + (await versionStem(session)) });
+}
+
 /** A line as MusicXML. */
 export async function musicXmlOf({ sheet }: LineToSave, title: string): Promise<MadeFile> {
   const { exportName, writeMusicXml } = await import('../../../core/exchange');
@@ -33,7 +39,7 @@ export async function saveMusicXml(
   lesson: Lesson,
   line: LineToSave | null = lineToExport(session, lesson),
 ): Promise<void> {
-  if (line !== null) saveMade(await musicXmlOf(line, lesson.title));
+  if (line !== null) await saveOf(session, await musicXmlOf(line, lesson.title));
 }
 
 /** Saves the line as compressed MusicXML. */
@@ -41,11 +47,11 @@ export async function saveMxl(session: Session, lesson: Lesson): Promise<void> {
   const line = lineToExport(session, lesson);
   if (line === null) return;
   const { exportName, packMxl, writeMusicXml } = await import('../../../core/exchange');
-  saveFile(
-    fileStem(exportName(line.sheet, lesson.title)),
-    new Uint8Array(packMxl(writeMusicXml(line.sheet, lesson.title))),
-    'mxl',
-  );
+  await saveOf(session, {
+    stem: fileStem(exportName(line.sheet, lesson.title)),
+    kind: 'mxl',
+    content: new Uint8Array(packMxl(writeMusicXml(line.sheet, lesson.title))),
+  });
 }
 
 /** Saves the line as text tab. */
@@ -53,7 +59,11 @@ export async function saveTextTab(session: Session, lesson: Lesson): Promise<voi
   const line = lineToExport(session, lesson);
   if (line === null) return;
   const { exportName, writeTextTab } = await import('../../../core/exchange');
-  saveFile(fileStem(exportName(line.sheet, lesson.title)), writeTextTab(line.sheet, lesson.title), 'textTab');
+  await saveOf(session, {
+    stem: fileStem(exportName(line.sheet, lesson.title)),
+    kind: 'textTab',
+    content: writeTextTab(line.sheet, lesson.title),
+  });
 }
 
 /** The parts of a line that are switched on as MIDI. */
@@ -81,7 +91,7 @@ export async function saveMidi(
   lesson: Lesson,
   line: LineToSave | null = lineToExport(session, lesson),
 ): Promise<void> {
-  if (line !== null) saveMade(await midiOf(line, lesson.title));
+  if (line !== null) await saveOf(session, await midiOf(line, lesson.title));
 }
 
 /** Saves what is played now, once through, as a WAV file. */
@@ -101,7 +111,7 @@ export async function saveAudio(session: Session, lesson: Lesson): Promise<void>
     else if (result.value !== null) {
       const parts = PARTS.filter((part) => piece.playing[part]);
       const name = exportName(sheet, lesson.title, { tempo: performance.tempo, parts });
-      saveFile(fileStem(name), result.value, 'wav');
+      saveFile(fileStem(name) + (await versionStem(session)), result.value, 'wav');
     }
   });
 }

@@ -1,6 +1,8 @@
 import type { Lesson } from '../../../core/lesson';
+import type { Session } from '../../state';
 import { fileStem } from './file';
 import { type MadeFile, saveMade } from './made';
+import { versionStem } from './version-stem';
 
 /**
  * The practice page as one file with the lesson in it: it opens anywhere, without this page and a network.
@@ -16,9 +18,14 @@ export async function practicePageOf(lesson: Lesson): Promise<MadeFile> {
   return { stem: fileStem(lesson.title), kind: 'practice', content: page };
 }
 
-/** Saves the {@link practicePageOf practice page}. */
-export const savePracticePage = async (lesson: Lesson): Promise<void> =>
-  saveMade(await practicePageOf(lesson));
+/**
+ * Saves the {@link practicePageOf practice page}.
+ * @param session - where it is one of the version on the page alone, from whose others its file is told apart
+ */
+export async function savePracticePage(lesson: Lesson, session?: Session): Promise<void> {
+  const file = await practicePageOf(lesson);
+  saveMade({ ...file, stem: file.stem + (session === undefined ? '' : await versionStem(session)) });
+}
 
 async function fetchText(address: string): Promise<string> {
   const response = await fetch(address);

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { type Bpm, bpm, timeWords } from '../../../core/base';
+import { type Bpm, bpm, success, timeWords } from '../../../core/base';
 import { type LinePiece, type LineSheet, tempoWords } from '../../../core/lesson';
 import { TECHNIQUE_ROWS } from '../../../core/line';
 import { SelectWord } from '../../controls';
@@ -43,8 +43,9 @@ export function Clip({ piece, sheet }: ClipProps) {
   const { session } = useAtWork();
   const [wishes, setWishes] = useState(() => proposed(piece, sheet));
   const films = useFilms(wishes.shape);
-  const making = useMaking<MadeClip>(films ? WORDS.clip : WORDS.pictures, (options) =>
-    clipOf(
+  const making = useMaking<MadeClip>(films ? WORDS.clip : WORDS.pictures, async (options) => {
+    const version = await versionStem(session);
+    const clip = await clipOf(
       session.lessons.getState().lesson,
       piece,
       sheet,
@@ -57,8 +58,14 @@ export function Clip({ piece, sheet }: ClipProps) {
       },
       wishes,
       options,
-    ),
-  );
+    );
+    return clip.ok && clip.value !== null
+      ? success({
+          ...clip.value,
+          files: clip.value.files.map((file) => ({ ...file, stem: file.stem + version })),
+        })
+      : clip;
+  });
   const { made } = making;
   const change = (part: Partial<ClipWishes>) => setWishes({ ...wishes, ...part });
   return (

@@ -4,6 +4,7 @@ import { counted } from '../../../core/base';
 import type { Lesson } from '../../../core/lesson';
 import { useAtWork } from '../at-work';
 import { MadeFiles, useMaking } from '../making';
+import { versionStem } from '../saving';
 import { useForWhom } from './for-whom';
 import { HandoutsInOne } from './handouts-in-one';
 import { packetForMany } from './many';
@@ -27,9 +28,9 @@ export function Packet({ lesson }: { readonly lesson: Lesson }) {
   const [wanted, setWanted] = useState<readonly Content[]>(CONTENTS.filter((content) => content !== 'clip'));
   const making = useMaking<Packed>(
     { what: 'The packet', ready: 'The packet is ready.', doing: 'Packing' },
-    (options) =>
+    async (options) =>
       folders === null
-        ? packetOf(lesson, wanted, options)
+        ? packetOf(lesson, (await versionStem(session)).slice(1), wanted, options)
         : packetForMany(document, { folders, named, wanted }, options),
   );
   const packed = making.made;
@@ -39,7 +40,7 @@ export function Packet({ lesson }: { readonly lesson: Lesson }) {
     <>
       {fields}
       {folders === null && student.trim() !== '' && (
-        <p>The name “{student.trim()}” goes along: you typed it on the handout.</p>
+        <p>The name “{student.trim()}” stands on the handout in it, where you typed it.</p>
       )}
       <Ticks
         legend="In the packet"

@@ -151,19 +151,21 @@ export async function filesOf(
 
 /**
  * Makes the packet of a lesson; null where it was called off.
+ * @param version - what tells it from the packets of other versions; '' for nothing
  * @throws Error where a part of the page, a font or the empty practice page cannot be fetched
  */
 export async function packetOf(
   lesson: Lesson,
+  version: string,
   wanted: readonly Content[],
   options: MakeOptions,
 ): Promise<Result<Packed | null, string>> {
-  const made = await filesOf(lesson, '', wanted, options);
+  const made = await filesOf(lesson, version, wanted, options);
   if (!made.ok) return made;
   if (made.value === null) return success(null);
   const { files, remarks } = made.value;
   return success({
-    file: { stem: fileStem(lesson.title), kind: 'zip', content: await zipOf(files) },
+    file: { stem: fileStem(`${lesson.title} ${version}`), kind: 'zip', content: await zipOf(files) },
     remarks,
   });
 }

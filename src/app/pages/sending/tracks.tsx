@@ -1,10 +1,11 @@
 import { useState } from 'react';
-import { counted, timeWords } from '../../../core/base';
+import { counted, success, timeWords } from '../../../core/base';
 import type { LinePiece, LineSheet } from '../../../core/lesson';
 import { tempoWords } from '../../../core/lesson';
 import { CheckField, SelectWord } from '../../controls';
 import { useAtWork } from '../at-work';
 import { MadeFiles, useMaking } from '../making';
+import { versionStem } from '../saving';
 import { type MadeTrack, tracksOf } from './make-tracks';
 import { PassageWords } from './passage-words';
 import { Ticks } from './ticks';
@@ -29,7 +30,12 @@ export function Tracks({ piece, sheet }: TracksProps) {
   const [wishes, setWishes] = useState(() => proposedWishes(piece, sheet));
   const making = useMaking<readonly MadeTrack[]>(
     { what: 'The tracks', ready: 'The tracks are ready.', doing: 'Making the tracks' },
-    (options) => tracksOf(session.lessons.getState().lesson, piece, sheet, wishes, options),
+    async (options) => {
+      const version = await versionStem(session);
+      const made = await tracksOf(session.lessons.getState().lesson, piece, sheet, wishes, options);
+      if (!made.ok || made.value === null) return made;
+      return success(made.value.map((track) => ({ ...track, stem: track.stem + version })));
+    },
   );
   const change = (part: Partial<TracksWishes>) => setWishes({ ...wishes, ...part });
   const plans = plansOf(piece, sheet, wishes);

@@ -1,7 +1,15 @@
 import type { Lesson } from '../../../core/lesson';
 import type { MenuGroup } from '../../controls';
 import { useAtWork } from '../at-work';
-import { attempt, copyLink, type LinkedPage, saidOfNames, saveLessonFile, savePracticePage } from '../saving';
+import {
+  attempt,
+  copyLink,
+  type LinkedPage,
+  saidOfNames,
+  saveLessonFile,
+  savePracticePage,
+  versionStem,
+} from '../saving';
 
 /** What can be sent beside what Export makes: the version on the page alone as a lesson file, or all of them together. */
 export function useSendingVersions(): readonly MenuGroup[] {
@@ -24,8 +32,8 @@ export function useSendingVersions(): readonly MenuGroup[] {
             void attempt(
               session,
               'The lesson file',
-              (lesson) => {
-                saveLessonFile(lesson);
+              async (lesson) => {
+                saveLessonFile(lesson, await versionStem(session));
                 return saidOfNames(lesson);
               },
               { made: false },

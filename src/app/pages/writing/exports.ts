@@ -50,7 +50,7 @@ export function useExports(): readonly MenuGroup[] {
         {
           label: 'Handout (PDF)',
           note: 'To print later or to send. It looks the same everywhere.',
-          onChoose: () => void attempt(session, 'The handout', (lesson) => saveHandout(lesson)),
+          onChoose: () => void attempt(session, 'The handout', (lesson) => saveHandout(session, lesson)),
         },
         {
           label: 'Print the handout',
@@ -84,7 +84,8 @@ export function useExports(): readonly MenuGroup[] {
         {
           label: 'Practice page',
           note: 'One file that plays and shows the lesson anywhere, also without a network.',
-          onChoose: () => void attempt(session, 'The practice page', savePracticePage),
+          onChoose: () =>
+            void attempt(session, 'The practice page', (lesson) => savePracticePage(lesson, session)),
         },
         ...(lesson.pieces.length > 1 && line !== null
           ? [
@@ -93,7 +94,7 @@ export function useExports(): readonly MenuGroup[] {
                 note: 'The same with the line at hand alone.',
                 onChoose: () =>
                   void attempt(session, 'The practice page', (whole) =>
-                    savePracticePage(onlyPiece(whole, line.id)),
+                    savePracticePage(onlyPiece(whole, line.id), session),
                   ),
               },
             ]

@@ -38,7 +38,7 @@ export function Copied() {
   const putAway = () => session.editor.setState({ copied: null });
   const save = () => {
     if (copied?.instead === 'lesson') keepAsFile(session);
-    else void attempt(session, 'The practice page', savePracticePage);
+    else void attempt(session, 'The practice page', (lesson) => savePracticePage(lesson, session));
     putAway();
   };
   return (
