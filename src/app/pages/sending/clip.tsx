@@ -5,6 +5,7 @@ import { TECHNIQUE_ROWS } from '../../../core/line';
 import { SelectWord } from '../../controls';
 import { useAtWork } from '../at-work';
 import { MadeFiles, useMaking } from '../making';
+import { versionStem } from '../saving';
 import type { ClipLook } from './clip-film';
 import { canMakeClip, clipOf, type MadeClip } from './make-clip';
 import { PassageWords } from './passage-words';
