@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { openApp } from '../support/browser';
 import { bar, open, PATIENCE, placeIn, says, told } from '../support/pencil';
@@ -47,6 +48,78 @@ describe('the pencil', () => {
           () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
         ),
       ).toBeLessThanOrEqual(0);
+      expectClean();
+    },
+  );
+
+  test.each([
+    { width: 844, height: 390 },
+    { width: 667, height: 340 },
+    { width: 568, height: 320 },
+    { width: 390, height: 667 },
+    { width: 375, height: 553 },
+  ])(
+    'at $width by $height pixels the open neck leaves the staff, what is said, the value and the keys in view',
+    async ({ width, height }) => {
+      const { page, expectClean } = await openApp({
+        width,
+        height,
+        context: { hasTouch: true, reducedMotion: 'reduce' },
+      });
+      await open(page, 2);
+      await page.getByRole('button', { name: 'Fretboard', exact: true }).tap();
+      const neck = page.locator('.fretboard__picture');
+      await neck.locator('svg').waitFor();
+      const strip = page.getByRole('group', { name: 'Pencil in bar 2' });
+      const before = await told(page, 2);
+      const third = await neck.evaluate((element) => {
+        const at = (selector: string, index: number) =>
+          [...element.querySelectorAll(selector)][index]?.getBoundingClientRect();
+        const [from, to] = [at('path.fret', 1), at('path.fret', 2)];
+        return { x: ((from?.left ?? 0) + (to?.left ?? 0)) / 2, y: at('path.string', 2)?.top ?? 0 };
+      });
+      await page.touchscreen.tap(third.x, third.y);
+      await says(page, /^C2, ♭7, .*A string, fret 3$/);
+      /** Whether the middle, the top and the foot of a part are what a finger there would meet. */
+      const uncovered = (part: ReturnType<Page['locator']>) =>
+        part.evaluate((element) => {
+          const { left, right, top, bottom } = element.getBoundingClientRect();
+          const inside = top >= 0 && bottom <= window.innerHeight;
+          return (
+            inside &&
+            [top + 2, (top + bottom) / 2, bottom - 2].every((y) =>
+              element.contains(document.elementFromPoint((left + right) / 2, y)),
+            )
+          );
+        });
+      for (const part of [
+        strip.getByRole('combobox', { name: 'Note value' }),
+        strip.getByRole('button', { name: /^R / }),
+        strip.getByRole('button', { name: 'Put the pencil away' }),
+        strip.getByRole('status', { name: 'Pencil' }),
+        page.getByRole('button', { name: 'Play', exact: true }),
+      ])
+        expect(await uncovered(part), String(part)).toBe(true);
+      const staff = await page.getByRole('application').evaluate((surface) => {
+        const drawn = surface.closest('.system')?.querySelectorAll('.system__drawing .staff-line') ?? [];
+        const lines = [...drawn].map((line) => line.getBoundingClientRect());
+        const { left, width: across } = surface.getBoundingClientRect();
+        const ends = [
+          Math.min(...lines.map(({ top }) => top)) - 20,
+          Math.max(...lines.map(({ bottom }) => bottom)) - 1,
+        ];
+        return ends.map((y) => surface.contains(document.elementFromPoint(left + across / 2, y)));
+      });
+      // From the chord's name to the lowest line.
+      expect(staff).toEqual([true, true]);
+      await strip.getByRole('combobox', { name: 'Note value' }).selectOption({ label: 'whole' });
+      await says(page, /^Bar 2 now holds too much\. /);
+      expect(await uncovered(strip.getByRole('button', { name: /^Push on/ }))).toBe(true);
+      const back = strip.getByRole('button', { name: 'Take the last step back' });
+      await back.tap();
+      await back.tap();
+      await expect.poll(() => told(page, 2), PATIENCE).toBe(before);
+      expect(await back.isDisabled()).toBe(true);
       expectClean();
     },
   );

@@ -232,6 +232,8 @@ export function announce(done: Done): string {
   if (desk === null) return '';
   const deed = deedText(desk, done.did);
   const tooMuch =
-    done.did.tooMuch === undefined ? [] : [`${barsText(desk, done.did.tooMuch)} now holds too much`];
+    done.did.tooMuch === undefined
+      ? []
+      : [`${capitalised(barsText(desk, done.did.tooMuch))} now holds too much`];
   return [...(deed === '' ? [] : [deed]), ...tooMuch, describeAtHand(done.lesson, done.pencil)].join('. ');
 }

@@ -40,11 +40,16 @@ interface At {
   readonly pencil: Pencil;
 }
 
+interface KeysBehindProps extends At {
+  /** Over the open neck of a small screen the choice of keys stands before them, in their row. */
+  readonly overNeck: boolean;
+}
+
 /** Where the hand rests: what could be done there is found out after the note is on the page. */
-export function KeysBehind({ lesson, pencil }: At) {
+export function KeysBehind({ lesson, pencil, overNeck }: KeysBehindProps) {
   const [at, setAt] = useState<At>({ lesson, pencil });
   useEffect(() => whenIdle(() => setAt({ lesson, pencil }), LONGEST_WAIT), [lesson, pencil]);
-  return <Keys at={at} digits={pencil.digits} />;
+  return <Keys at={at} digits={pencil.digits} overNeck={overNeck} />;
 }
 
 const refusalAt = ({ lesson, pencil }: At, { gesture }: Command): Refusal | null => {
@@ -56,13 +61,14 @@ interface KeysProps {
   readonly at: At;
   /** What the digits mean now. */
   readonly digits: Pencil['digits'];
+  readonly overNeck: boolean;
 }
 
 /** The keys, a moment behind the note: what each would write, and which of them would do nothing. */
-const Keys = memo(function Keys({ at, digits }: KeysProps) {
+const Keys = memo(function Keys({ at, digits, overNeck }: KeysProps) {
   const own = useOwnKeys();
   const small = useMedia(SMALL);
-  const low = useMedia(LOW);
+  const low = useMedia(LOW) || overNeck;
   const [shown, setShown] = useState<CommandGroup>('Write');
   const desk = useMemo(() => deskOf(at.lesson, at.pencil), [at]);
   const refusals = useMemo(

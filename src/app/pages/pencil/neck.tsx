@@ -4,6 +4,7 @@ import { deskOf, writePlace } from '../../../core/writing';
 import type { FretboardLayout } from '../../../score';
 import { useAtWork } from '../at-work';
 import { placeText } from './named';
+import { useTellsNeckOpen } from './neck-open';
 import { placeAt } from './on-neck';
 import { perform, workNow } from './perform';
 
@@ -29,6 +30,7 @@ export function NeckPencil({ holder, layoutNow }: NeckPencilProps) {
   const { session } = useAtWork();
   const [under, setUnder] = useState<Under | null>(null);
   const layout = useRef(layoutNow);
+  useTellsNeckOpen();
   layout.current = layoutNow;
   useEffect(() => {
     const neck = holder.current;

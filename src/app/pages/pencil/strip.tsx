@@ -1,4 +1,5 @@
 import { type PointerEvent, useEffect, useMemo } from 'react';
+import { useStore } from 'zustand';
 import { barName, capitalised, lengthWords, type Ticks } from '../../../core/base';
 import type { LineSheet } from '../../../core/lesson';
 import {
@@ -14,10 +15,11 @@ import {
   wholenessOf,
 } from '../../../core/writing';
 import { useAtWork, useEditor, useLesson } from '../at-work';
-import { TINY, useMedia } from '../common';
+import { SMALL, TINY, useMedia } from '../common';
 import { Asked } from './asked';
 import { KeyPick, KeyRow } from './choice';
 import { KeysBehind } from './keys';
+import { useNeckOpen } from './neck-open';
 import { perform, putAway } from './perform';
 
 interface StripProps {
@@ -52,31 +54,67 @@ export function PencilStrip({ sheet, number }: StripProps) {
       }),
     [session],
   );
+  const small = useMedia(SMALL);
+  const overNeck = useNeckOpen() && small;
   if (pencil === null || desk === null) return null;
   return (
     // biome-ignore lint/a11y/useSemanticElements: a group of controls, not a form's fieldset
-    <div className="strip" role="group" aria-label={`Pencil in ${barName(number)}`} onPointerDown={keepFocus}>
+    <div
+      className={`strip${overNeck ? ' strip--over-neck' : ''}`}
+      role="group"
+      aria-label={`Pencil in ${barName(number)}`}
+      onPointerDown={keepFocus}
+    >
       <div className="strip__head">
         <p className="strip__said" role="status" id="pencil-said" aria-label="Pencil">
           {said === '' ? 'Write with the keys below, on staff, tab or neck.' : said}
         </p>
+        {small && <TakeBack />}
         <button type="button" className="button button--quiet" onClick={() => putAway(session)}>
-          Put the pencil away{' '}
+          <span>
+            Put <span className={small ? 'visually-hidden' : undefined}>the pencil </span>away
+          </span>{' '}
           <span className="strip__shortcut" aria-hidden="true">
             Esc
           </span>
         </button>
       </div>
       <TooMuch desk={desk} sheet={sheet} />
-      <Values pencil={pencil} />
+      <Values pencil={pencil} overNeck={overNeck} />
       <Asked desk={desk} number={number} />
-      <KeysBehind lesson={lesson} pencil={pencil} />
+      <KeysBehind lesson={lesson} pencil={pencil} overNeck={overNeck} />
     </div>
   );
 }
 
+/** The last step taken back, under the thumb: the page's head may be out of view, and there is no keyboard. */
+function TakeBack() {
+  const { session } = useAtWork();
+  const label = useStore(session.lessons, (state) => state.undoLabel);
+  return (
+    <button
+      type="button"
+      className="button button--quiet strip__back"
+      aria-label="Take the last step back"
+      title={label === null ? undefined : `Take back: ${label}`}
+      disabled={label === null}
+      onClick={() => session.lessons.undo()}
+    >
+      <svg viewBox="0 0 20 20" width="20" height="20" aria-hidden="true">
+        <path d="M8 4 3 9l5 5M3 9h9a5 5 0 0 1 0 8H9" fill="none" stroke="currentColor" strokeWidth="1.8" />
+      </svg>
+    </button>
+  );
+}
+
+interface ValuesProps {
+  readonly pencil: Pencil;
+  /** Over the open neck of a small screen the values have no row of their own. */
+  readonly overNeck: boolean;
+}
+
 /** The running note value, or that of the note at hand: a choice among the plain ones. */
-function Values({ pencil }: { readonly pencil: Pencil }) {
+function Values({ pencil, overNeck }: ValuesProps) {
   const { session } = useAtWork();
   const tiny = useMedia(TINY);
   const plain = NOTE_VALUES.includes(pencil.value);
@@ -86,7 +124,7 @@ function Values({ pencil }: { readonly pencil: Pencil }) {
     nameOf: lengthWords,
     onChoose: (value: Ticks) => perform(session, toValue(value)),
   };
-  if (tiny) {
+  if (tiny || overNeck) {
     const all = plain ? NOTE_VALUES : [pencil.value, ...NOTE_VALUES];
     return <KeyPick {...choice} className="strip__pick--value" all={all} />;
   }

@@ -1,4 +1,4 @@
-import { type PointerEvent, useEffect, useMemo, useRef, useState } from 'react';
+import { type PointerEvent, type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import { barName, type LineNote, staffStepOf, stringNumber } from '../../../core/base';
 import {
   atHand,
@@ -20,8 +20,10 @@ import {
 import type { BarBox, SystemLayout } from '../../../score';
 import type { Session } from '../../state';
 import { useAtWork, useEditor, useLesson } from '../at-work';
+import { SMALL, useMedia } from '../common';
 import { useClicksBeside } from './clicks';
 import { degreeAndName, tonesOn } from './named';
+import { useNeckOpen } from './neck-open';
 import { ownKeysNow } from './own-keys';
 import { type Origin, perform, putAway, run, workNow } from './perform';
 import { NEAR_NOTE, nearestTick, stepAt, stepHeight, stringAt, xOfTick, zoneAt } from './place';
@@ -64,6 +66,7 @@ export function PencilSurface({ box, system, number }: SurfaceProps) {
   useEffect(() => {
     if (isHere) root.current?.focus({ preventScroll: true });
   }, [isHere]);
+  useStaffInView(isHere, root, system.staff.top);
   useRehearsal(isHere);
   useClicksBeside(isHere, root, system);
   useKeys(isHere, () => {
@@ -213,6 +216,26 @@ export function PencilSurface({ box, system, number }: SurfaceProps) {
       )}
     </div>
   );
+}
+
+/** Over the staff there is room for the chord's name, in CSS pixels. */
+const OVER_STAFF = 46;
+
+/** Where the open neck leaves a small screen little room, the staff that is written on lies at its upper edge. */
+function useStaffInView(isHere: boolean, root: RefObject<HTMLElement | null>, staff: number): void {
+  const small = useMedia(SMALL);
+  const cramped = useNeckOpen() && small && isHere;
+  useEffect(() => {
+    if (!cramped) return;
+    // After whatever else brings the bar into view.
+    const frame = requestAnimationFrame(() => {
+      const edge = root.current?.getBoundingClientRect().top;
+      if (edge === undefined) return;
+      const top = Math.max(0, edge + window.scrollY + staff - OVER_STAFF);
+      window.scrollTo({ top, behavior: 'instant' });
+    });
+    return () => cancelAnimationFrame(frame);
+  }, [cramped, root, staff]);
 }
 
 /** Whether a key press is for the pencil: in the bar, in its strip, or nowhere else. A button keeps its own keys. */
