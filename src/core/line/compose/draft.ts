@@ -1,3 +1,4 @@
+import { rememberedFor } from '../../base';
 import { type MetrePhrases, type PhraseBook, phraseBookOf, type Theme } from '../../feel';
 import { createHandGauge, ticksPerSecond } from '../../fretboard';
 import { type HeardLine, hearLine, silenceOf } from '../hearing';
@@ -12,7 +13,7 @@ import { openWorkshop, type Workshop } from '../phrase/workshop';
 import { modelOf } from '../read-request';
 import { findBreaches } from '../rules/check';
 import { hear, type Tone, writeNotes } from '../tones';
-import type { ComposeRequest, LineNotes } from '../types';
+import type { ComposeRequest, LineNotes, Technique } from '../types';
 import { aimMisses, isWithinLevel, techniquesOf, unfulfilled, type Wish, wishesOf } from './aim-misses';
 
 /** Plans that are tried on a short chart, and over all bars of a long one. */
@@ -59,6 +60,9 @@ export interface Desk {
   readonly given: readonly (readonly Tone[] | null)[];
   readonly workshop: Workshop;
   readonly wishes: readonly Wish[];
+  /** What a line costs by its features, and the techniques that its bars show. */
+  featuresCost(heard: HeardLine): number;
+  techniquesIn(heard: HeardLine): readonly (readonly Technique[])[];
   /** A line looked at closely: rules, aims, techniques, hand; null as soon as it costs a limit or more. */
   inspect(sketch: Sketch, limit: number): Draft | null;
 }
@@ -92,6 +96,9 @@ export function openDesk(request: ComposeRequest): Desk {
     given,
     workshop: openWorkshop(model, book, metre, given),
     wishes,
+    // Many plans come to the same line.
+    featuresCost: rememberedFor((heard: HeardLine) => featureCost(model, heard)),
+    techniquesIn: rememberedFor((heard: HeardLine) => techniquesOf(model, heard)),
     inspect({ heard, whole }, limit) {
       const bars = heard.map((tones, bar) => request.kept[bar] ?? writeNotes(tones));
       const again = hearLine(model, bars);
@@ -126,10 +133,10 @@ function fullBars(model: LineModel, heard: HeardLine): readonly number[] {
 }
 
 /** What has to be asked of the plans: what most lines do not show by themselves. */
-function asksFor({ model, wishes, given }: Desk, sketches: readonly Sketch[]): readonly Ask[] {
+function asksFor({ techniquesIn, wishes, given }: Desk, sketches: readonly Sketch[]): readonly Ask[] {
   const missing = new Map<Wish, number>();
   for (const { heard } of sketches)
-    for (const wish of unfulfilled(wishes, techniquesOf(model, heard)))
+    for (const wish of unfulfilled(wishes, techniquesIn(heard)))
       missing.set(wish, (missing.get(wish) ?? 0) + 1);
   return wishes.flatMap((wish): readonly Ask[] => {
     const bars = wish.bars.filter((bar) => given[bar] === null);
@@ -177,7 +184,7 @@ function bestOf(
     const layout = layouts[index % layouts.length] ?? [];
     const found = search.best(planOf(wishes, layout, seedOf(seed, index, 17)));
     if (!found) continue;
-    const whole = featureCost(model, found.heard) + found.cost * scale * OWN_COST;
+    const whole = desk.featuresCost(found.heard) + found.cost * scale * OWN_COST;
     sketches.push({ ...found, whole });
   }
   return pickBest(desk, sketches);
@@ -189,8 +196,12 @@ const seedOf = (seed: number, index: number, salt: number): number =>
 /** Looks at the cheapest lines closely, until none that is left can be better. */
 function pickBest(desk: Desk, sketches: readonly Sketch[]): Draft | null {
   let best: Draft | null = null;
+  const seen = new Set<HeardLine>();
   for (const sketch of sketches.toSorted((one, other) => one.whole - other.whole)) {
     if (best !== null && sketch.whole >= best.cost) break;
+    // The same line from a dearer plan.
+    if (seen.has(sketch.heard)) continue;
+    seen.add(sketch.heard);
     const draft = desk.inspect(sketch, best?.cost ?? Number.POSITIVE_INFINITY);
     if (draft && (best === null || draft.cost < best.cost)) best = draft;
   }

@@ -29,6 +29,10 @@ const inBar = ({ bar, start, end }: Segment, notes: number): number => (notes * 
 const NOWHERE = 2.5;
 const INTO_SILENCE = 0.7;
 
+/** More than there are pools of a request, and sets of techniques: numbers below them are joined into one. */
+const POOLS = 2 ** 17;
+const ASKS = 2 ** 10;
+
 /** The way from a segment's pool into the beginnings of another's, or on from it where no bar follows as written. */
 export interface Way {
   readonly from: Segment;
@@ -73,7 +77,7 @@ export interface EdgeMaker {
 
 /** Prices the ways between the segments of a request. */
 export function edgeMaker(model: LineModel, finisher: Finisher, weight: number): EdgeMaker {
-  const tables = new Map<string, EdgePrices>();
+  const tables = new Map<number | string, EdgePrices>();
   const lastPlayed = model.order.at(-1);
   const start = model.bars[model.order[0] ?? 0]?.stretches[0] ?? null;
 
@@ -293,10 +297,13 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
     between(way) {
       const { from, pool, to, into, extras, asks } = way;
       const closes = from.bar.index === lastPlayed && from.end === from.bar.ticks;
+      // Pools of given notes count down from −1; no pool stands for the end of a bar that goes nowhere as written.
+      const pair = (pool.id + POOLS) * 2 * POOLS + (into ? into.id + POOLS : 0);
+      const whole = ((pair * 3 + (to ? (to.opensSection ? 2 : 1) : 0)) * 2 + (closes ? 1 : 0)) * ASKS + asks;
       const also = extras.map(
         ({ segment, begins }) => `${segment.index} ${begins.midi} ${begins.late} ${begins.count}`,
       );
-      const key = `${pool.id} ${into?.id} ${to?.opensSection} ${asks} ${closes} ${also.join()}`;
+      const key = extras.length > 0 ? `${whole} ${also.join()}` : whole;
       const found = tables.get(key) ?? pricesInto(way);
       tables.set(key, found);
       return found;

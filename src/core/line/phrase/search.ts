@@ -1,16 +1,15 @@
-import { remembered } from '../../base';
 import type { Theme } from '../../feel';
 import type { HeardLine } from '../hearing';
-import type { BarModel, LineModel } from '../model';
-import { type Tone, toneOf } from '../tones';
+import type { LineModel } from '../model';
 import { NO_WAY_OUT, ROUNDING, type Way } from './chain';
 import { figuresOf } from './figures';
 import type { BarPlan, Plan } from './plan';
 import type { Pool } from './pools';
 import type { Segment } from './segments';
+import type { Sound } from './sounding';
 import { type Settled, type Stage, stagingFor, UNSETTLED } from './staging';
 import type { Figure } from './tune';
-import { cheapestWay, cheapestWithin, costOfWay, leastThrough, type Narrow } from './ways';
+import { cheapestWay, cheapestWithin, costOfWay, type Narrow, type Passage, passageWithin } from './ways';
 import type { Workshop } from './workshop';
 
 /** Price of what cannot be: a model broken off, another beginning where one is settled. */
@@ -47,11 +46,10 @@ export function searchOver(
   theme: Theme,
   wide: ReadonlySet<number>,
 ): PlanSearch {
-  const { segments, given, pools, finisher, edges, route } = workshop;
+  const { segments, given, pools, finisher, edges, route, sounding } = workshop;
   const { onward, firstOf, anchors } = route;
   const { asksOf, goesOn, extrasOf, pricesFrom, chainOf, leastChainOf, stageOf } = stagingFor(workshop);
   const fixed = new Map<number, Pool>();
-  const placed = new WeakMap<readonly Tone[], Map<BarModel, readonly Tone[]>>();
 
   function poolAt(segment: Segment, plan: Plan): Pool {
     const known = fixed.get(segment.index);
@@ -105,21 +103,25 @@ export function searchOver(
     const sizes = anchors.map((index) => list[index]?.entries.length ?? 1);
     const leastChain = leastChainOf(stage);
     const { bounds } = leastChain;
+    let passage: Passage | null = null;
     const narrowed = (only: Settled): Narrow => ({
       ...chainOf(stage, only),
       out: NO_WAY_OUT,
       bounds,
       only,
+      passable: passage?.passable,
     });
     let settled: Settled = beginnings(first, list);
     const start = narrowed(settled);
     let best = affordable(
       cheapestWithin(start, Math.min(NEVER, costOfWay(start.columns, start.prices, start.out, first.nodes))),
     );
-    const through = best ? leastThrough(leastChain, best.cost) : null;
+    // What no way can pass that is as cheap need not be looked at again.
+    passage = best ? passageWithin(leastChain, best.cost) : null;
+    const through = passage?.through;
     /** Whether it is certain that a way with such a beginning is no better than the best that is known. */
     const isBeyond = (index: number, entry: number): boolean =>
-      through !== null && best !== null && (through[index]?.[entry] ?? 0) > best.cost + ROUNDING;
+      through !== undefined && best !== null && (through[index]?.[entry] ?? 0) > best.cost + ROUNDING;
     /** Whether other beginnings are better. */
     function tries(other: Settled): boolean {
       for (const [index, entry] of other) if (isBeyond(index, entry)) return false;
@@ -149,21 +151,12 @@ export function searchOver(
     return pricesFrom(stage, segment, settled).at(node, into?.entryOf[following] ?? 0, 2 * NEVER);
   }
 
-  /** Tones that several bars may share, as they stand in one: equal ones are the same list. */
-  const tonesIn = (bar: BarModel, tones: readonly Tone[]): readonly Tone[] =>
-    remembered(
-      remembered(placed, tones, () => new Map()),
-      bar,
-      () =>
-        tones.map(({ start, duration, midi, name, tiedOn }) => ({
-          ...toneOf(bar, start, duration, midi, name),
-          tiedOn,
-        })),
-    );
-
   /** The notes of a way, heard in their own bars. */
   function play(plan: Plan, list: readonly Pool[], way: Way): HeardLine {
-    const bars: (readonly Tone[])[] = model.bars.map((bar) => given[bar.index] ?? []);
+    const bars = model.bars.map((bar): Sound[] => {
+      const tones = given[bar.index];
+      return tones ? [sounding.partOf(bar, tones)] : [];
+    });
     const settled = beginnings(way, list);
     const at = (index: number) => list[index]?.nodes[way.nodes[index] ?? 0];
     segments.forEach((segment, index) => {
@@ -175,11 +168,9 @@ export function searchOver(
       const goals = [...(goal ? [goal] : []), ...extrasOf(segment, list, settled)];
       const leading = finisher.leading(segment, goals, asksOf(segment, plan));
       const { tones } = finisher.finish(segment, node, finisher.leadOf(segment, node, leading), leading);
-      const own = tonesIn(segment.bar, tones);
-      const before = bars[segment.bar.index] ?? [];
-      bars[segment.bar.index] = before.length > 0 ? [...before, ...own] : own;
+      bars[segment.bar.index]?.push(sounding.partOf(segment.bar, tones));
     });
-    return bars;
+    return sounding.lineOf(bars);
   }
 
   /** Anything but the way round from the last segment to the first. */

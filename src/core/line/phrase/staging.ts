@@ -1,3 +1,4 @@
+import { remembered } from '../../base';
 import { type Column, FREE, type Out, type Prices, restOf } from './chain';
 import type { EdgePrices } from './edges';
 import type { Goal } from './finish';
@@ -82,7 +83,16 @@ export function stagingFor({ segments, edges, liking, route: { onward } }: Works
   const goesOn = (index: number): boolean =>
     onward[index]?.next === true && segments[index + 1] !== undefined;
 
-  function pricesFrom({ plan, pools: list }: Stage, segment: Segment, settled: Settled): EdgePrices {
+  const asked = new WeakMap<Stage, Map<string, EdgePrices>>();
+
+  function pricesFrom(stage: Stage, segment: Segment, settled: Settled): EdgePrices {
+    const known = remembered(asked, stage, () => new Map<string, EdgePrices>());
+    let key = `${segment.index}`;
+    for (const back of onward[segment.index]?.back ?? []) key += ` ${settled.get(back) ?? -1}`;
+    return remembered(known, key, () => pricesOnward(stage, segment, settled));
+  }
+
+  function pricesOnward({ plan, pools: list }: Stage, segment: Segment, settled: Settled): EdgePrices {
     const { index } = segment;
     return edges.between({
       from: segment,

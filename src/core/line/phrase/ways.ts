@@ -26,6 +26,8 @@ export interface Narrow {
   readonly bounds: Bounds;
   /** By column, the only beginning that counts, where one is settled. */
   readonly only: ReadonlyMap<number, number>;
+  /** By column, the only nodes that count, where that is known. */
+  readonly passable?: readonly Int32Array[] | undefined;
 }
 
 /** What is found from the front of the ways that are no dearer than a limit. */
@@ -38,7 +40,7 @@ interface Front {
 
 /** Looks from the front for the ways no dearer than a limit; null where there is none. */
 // biome-ignore lint/complexity/noExcessiveCognitiveComplexity: three loops, one inside the other
-function frontOf({ columns, prices, out, bounds, only }: Narrow, limit: number): Front | null {
+function frontOf({ columns, prices, out, bounds, only, passable }: Narrow, limit: number): Front | null {
   const most = limit + ROUNDING;
   const open: Uint8Array[] = [];
   const all: Float64Array[] = [];
@@ -52,8 +54,11 @@ function frontOf({ columns, prices, out, bounds, only }: Narrow, limit: number):
     const after = ahead ? leastOf(ahead.rest) : 0;
     const reached = new Float64Array(columns[index + 1]?.entries ?? 0).fill(NOWHERE);
     const ways = new Uint8Array(costs.length);
+    const among = passable?.[index];
+    const count = among ? among.length : costs.length;
     let some = false;
-    for (let node = 0; node < costs.length; node += 1) {
+    for (let place = 0; place < count; place += 1) {
+      const node = among ? (among[place] ?? 0) : place;
       const entry = entryOf[node] ?? 0;
       if (settled !== undefined && entry !== settled) continue;
       const here = before[entry] ?? NOWHERE;
@@ -76,16 +81,35 @@ function frontOf({ columns, prices, out, bounds, only }: Narrow, limit: number):
   return { open, reached: all };
 }
 
-/**
- * By column and beginning, the least that a way through it costs; what is dearer than a limit need not be told apart.
- * Null where no way is within the limit.
- */
-export function leastThrough(task: Narrow, limit: number): readonly Float64Array[] | null {
+/** What the ways no dearer than a limit can pass. */
+export interface Passage {
+  /** By column and beginning, the least that a way through it costs; what is dearer than the limit need not be told apart. */
+  readonly through: readonly Float64Array[];
+  /** By column, the nodes. */
+  readonly passable: readonly Int32Array[];
+}
+
+function nodesIn(ways: Uint8Array): Int32Array {
+  const nodes = new Int32Array(ways.length);
+  let count = 0;
+  for (let node = 0; node < ways.length; node += 1) {
+    if (ways[node] === 0) continue;
+    nodes[count] = node;
+    count += 1;
+  }
+  return nodes.subarray(0, count);
+}
+
+/** What can be passed within a limit; null where no way is. */
+export function passageWithin(task: Narrow, limit: number): Passage | null {
   const front = frontOf(task, limit);
   if (!front) return null;
-  return front.reached.map((reached, index) =>
-    reached.map((cost, entry) => cost + (task.bounds[index]?.least[entry] ?? 0)),
-  );
+  return {
+    through: front.reached.map((reached, index) =>
+      reached.map((cost, entry) => cost + (task.bounds[index]?.least[entry] ?? 0)),
+    ),
+    passable: front.open.map((ways) => nodesIn(ways)),
+  };
 }
 
 /** Notes what it costs to reach the beginnings that a node can go on to within a limit; whether there are any. */

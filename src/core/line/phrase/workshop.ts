@@ -9,6 +9,7 @@ import { JOIN_WEIGHT, nodeRulesFor } from './manner';
 import { type PoolMaker, poolMaker } from './pools';
 import { onwardOf, type Route } from './route';
 import { type Segment, segmentsOf } from './segments';
+import { type Sounding, soundingFor } from './sounding';
 
 /** What the searches of a request share: its segments, their choices, and what was ever priced. */
 export interface Workshop {
@@ -20,6 +21,7 @@ export interface Workshop {
   readonly edges: EdgeMaker;
   readonly liking: Liking;
   readonly route: Route;
+  readonly sounding: Sounding;
 }
 
 /**
@@ -49,5 +51,6 @@ export function openWorkshop(
     edges: edgeMaker(model, finisher, JOIN_WEIGHT[book.manner]),
     liking: likingFor(book.manner, model.request.level, turnedThirds(model)),
     route: onwardOf(segments),
+    sounding: soundingFor(),
   };
 }
