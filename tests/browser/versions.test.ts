@@ -91,6 +91,7 @@ test('what is changed in a version is carried to the others or left, and what wa
   await makeVersion(page, 'for Ben');
   await setTempo('111');
   await page.getByText('1 thing not as in the tune').click();
+  await page.getByText(/^The tempo\. In the tune: \d+ bpm/).waitFor();
   await button(page, 'Carry it to the tune and the others: the tempo').click();
   await page.getByText('The tempo: the tune and the others have it too now.').waitFor();
   await choice(page).selectOption({ label: 'for Ada' });

@@ -22,10 +22,15 @@ const CAN_BE_TRUSTED: Record<Persistence, string | null> = {
 const MOST_LISTED = 8;
 
 /** What is to be said of the lessons on this device as a whole. */
-function shelfSentence(problem: string | null, persistence: Persistence): { readonly sentence?: string } {
+function shelfSentence(
+  problem: string | null,
+  persistence: Persistence,
+  reminder: string | null,
+): { readonly sentence?: string } {
   const sentence =
     problem === null ? CAN_BE_TRUSTED[persistence] : `The lessons kept here cannot be listed. ${problem}`;
-  return sentence === null ? {} : { sentence };
+  const said = [sentence, reminder].filter((part) => part !== null).join(' ');
+  return said === '' ? {} : { sentence: said };
 }
 
 /** New lessons, samples, the lessons that were used last, and the way to the shelf with all of them. */
@@ -35,6 +40,7 @@ export function LessonsMenu() {
   const [saved, setSaved] = useState<readonly ListedLesson[]>([]);
   const [problem, setProblem] = useState<string | null>(null);
   const [over, setOver] = useState<typeof SHELF | null>(null);
+  const [reminder, setReminder] = useState<string | null>(null);
   const others = saved.filter((lesson) => lesson.id !== currentId);
   const latest = others.filter(({ readable }) => readable).slice(0, MOST_LISTED);
   const unreadable = others.filter(({ readable }) => !readable);
@@ -44,6 +50,8 @@ export function LessonsMenu() {
     setPersistence(await session.storage.persistence());
     setProblem(found.ok ? null : found.problem);
     setSaved(found.ok ? found.value : []);
+    const shelf = await import('./shelf').catch(() => null);
+    setReminder((await shelf?.reminderOf(session, found.ok ? found.value : [])) ?? null);
   };
   const groups: readonly MenuGroup[] = [
     {
@@ -71,7 +79,7 @@ export function LessonsMenu() {
     },
     {
       heading: 'Last used on this device',
-      ...shelfSentence(problem, saved.length === 0 ? 'unknown' : persistence),
+      ...shelfSentence(problem, saved.length === 0 ? 'unknown' : persistence, reminder),
       items: [...latest, ...unreadable.slice(0, MOST_LISTED)].map((lesson) => ({
         id: lesson.id,
         label: shelfTitle(lesson),

@@ -1,7 +1,7 @@
 import { useRef, useState } from 'react';
 import { likenessWords, nearestLines, type Sketch, sketchOf } from '../../../core/series';
 import { useAtWork, useLesson } from '../at-work';
-import { breathe, lessonOf } from './read-weeks';
+import { breathe, everyVersionOf } from './read-weeks';
 
 /** As many of the nearest lessons are told. */
 const MOST_TOLD = 6;
@@ -21,14 +21,16 @@ export function Closeness() {
     if (own.rhythms.length === 0) return setProgress('The open lesson has no line to compare yet.');
     const listed = await session.storage.list();
     if (!listed.ok) return setProgress(listed.problem);
-    const others = listed.value.filter(({ id, readable }) => readable && id !== lesson.id);
+    const readable = listed.value.filter((each) => each.readable);
+    const open = session.lessons.getState().document.open ?? null;
     const known: { readonly of: string; readonly sketch: Sketch }[] = [];
-    for (const [index, { id, title }] of others.entries()) {
+    for (const [index, { id }] of readable.entries()) {
       if (asked.current !== mine) return;
-      setProgress(`Comparing with lesson ${index + 1} of ${others.length}.`);
-      const other = await lessonOf(session, { lesson: id, version: null });
+      setProgress(`Comparing with lesson ${index + 1} of ${readable.length}.`);
+      const given = await everyVersionOf(session, id);
       await breathe();
-      if (other !== null) known.push({ of: title, sketch: sketchOf(other) });
+      const others = given.filter(({ version }) => id !== lesson.id || version !== open);
+      known.push(...others.map(({ called, lesson: other }) => ({ of: called, sketch: sketchOf(other) })));
     }
     const near = nearestLines(own, known);
     setTold(
@@ -37,7 +39,7 @@ export function Closeness() {
     setProgress(
       near.length === 0
         ? 'No other lesson with a line is on this device.'
-        : `Compared with ${known.length === 1 ? 'one lesson' : `${known.length} lessons`}; the nearest come first.`,
+        : `Compared with ${known.length === 1 ? 'one lesson' : `${known.length} lessons and versions`}; the nearest come first.`,
     );
   };
   return (

@@ -18,6 +18,33 @@ export async function lessonOf(
   return lessonOfVersion(lesson, week.version);
 }
 
+/** A lesson of this device as it was given out: the tune, or a version of it. */
+export interface GivenOut {
+  readonly version: string | null;
+  /** `Harbour`, `Harbour, for Wednesday` */
+  readonly called: string;
+  readonly lesson: Lesson;
+}
+
+/** The tune and every version of a lesson of this device; none where it cannot be read. */
+export async function everyVersionOf(session: Session, id: string): Promise<readonly GivenOut[]> {
+  const { document } = session.lessons.getState();
+  const found = document.id === id ? null : await session.storage.load(id);
+  if (found !== null && (!found.ok || found.value.kind !== 'lesson')) return [];
+  const whole = found === null || !found.ok || found.value.kind !== 'lesson' ? document : found.value.lesson;
+  const { versions = [], title } = whole;
+  if (versions.length === 0) return [{ version: null, called: title, lesson: whole }];
+  const { lessonOfVersion } = await import('../../../core/versions');
+  return [
+    { version: null, called: title, lesson: lessonOfVersion(whole, null) },
+    ...versions.map(({ id: version, name }) => ({
+      version,
+      called: `${title}, ${name}`,
+      lesson: lessonOfVersion(whole, version),
+    })),
+  ];
+}
+
 /** Lets the page do what else there is, between two lessons that are looked at. */
 export const breathe = (): Promise<void> => new Promise((done) => setTimeout(done));
 

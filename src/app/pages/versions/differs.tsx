@@ -16,7 +16,7 @@ import {
   versionOf,
 } from '../../../core/versions';
 import { useAtWork } from '../at-work';
-import { apartWords, keepWords, ownName, placeOfBar } from './words';
+import { apartWords, keepWords, ownName, placeOfBar, wasWords } from './words';
 
 /** In what the open version differs from the tune, and what of it goes to the others. */
 export function Differences({ document }: { readonly document: Lesson }) {
@@ -121,7 +121,8 @@ function OwnRow({ document, version, own, change }: OwnRowProps) {
   const keep = keptElsewhere(document, version, own);
   return (
     <li>
-      {capitalised(name)}.{keepWords(keep)}{' '}
+      {capitalised(name)}.{wasWords(document, own)}
+      {keepWords(keep)}{' '}
       <button
         type="button"
         className="word"

@@ -35,6 +35,8 @@ async function open(session: Session): Promise<FolderDoor> {
     timer = setTimeout(() => void look(), rest);
   };
   session.lessons.subscribe(lookSoon);
+  // What is changed on the shelf, in another window or by forgetting a student reaches the files, too.
+  session.storage.watch(lookSoon);
   // A synchroniser works while the teacher is elsewhere: what it brought is looked for when they come back.
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') void look();

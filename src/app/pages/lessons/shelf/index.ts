@@ -1,2 +1,3 @@
 export { folderOf } from './folder-watch';
+export { reminderOf } from './reminder';
 export { Shelf } from './shelf';
