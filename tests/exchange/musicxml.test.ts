@@ -35,6 +35,23 @@ const partsOf = (sheet: LineSheet): readonly string[] =>
   writeMusicXml(sheet, 'Lesson').split('<part id=').slice(1);
 
 describe('what a program must find in the file', () => {
+  it('is one metre where a pickup completes a bar, the end of which is not counted', () => {
+    const verse = 'G1/1 | C2/4 | C2/3';
+    const chart = 'Verse:\n(1) | G | C | (3/4) C |\nVerse';
+    const [staff = ''] = partsOf(sheetOf({ key: 'C', chart, notes: `${verse} | ${verse}` }));
+    const shown = found(staff, 'time').filter((text) => !text.includes('print-object="no"'));
+    expect(shown).toEqual(['<time><beats>4</beats><beat-type>4</beat-type></time>']);
+    const measures = [...staff.matchAll(/<measure ([^>]*)>/g)].map(([, attributes = '']) => attributes);
+    expect(measures.map((attributes) => attributes.includes('implicit="yes"'))).toEqual([
+      true,
+      false,
+      false,
+      true,
+      false,
+      false,
+    ]);
+  });
+
   const plain = sheetOf({ chart: '| F | Bb |', notes: 'F1/4 | B♭1/4', key: 'F' });
 
   it('is a plain bass clef an octave above its sound, and never an octave clef as well', () => {

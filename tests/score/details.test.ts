@@ -99,6 +99,32 @@ describe('a tie', () => {
   });
 });
 
+// E. Gould, "Behind Bars" (2011), upbeats and divided bars: what completes a bar is no new metre (from memory).
+test('a bar that a pickup completes changes no metre, neither in its system nor before the next', () => {
+  const signs = (chart: string, notes: string) =>
+    inkOf(sheetOf({ key: 'C', chart, notes }), 'time-signature', { barsPerSystem: 2 }).length;
+  const verse = 'G1/1 | C2/4 | F1/4 | C2/3';
+  const once = signs('| C | F |', 'C2/4 | F1/4');
+  expect(once).toBeGreaterThan(0);
+  expect(signs('Verse:\n(1) | G | C | F | (3/4) C |\nVerse', `${verse} | ${verse}`)).toBe(once);
+  expect(signs('(1) |: G | C | F | (3/4) C :|', verse)).toBe(once);
+  expect(signs('| C | (3/4) F | (4/4) G |', 'C2/4 | F1/3 | G1/4')).toBeGreaterThan(once);
+});
+
+test('the end of a bar is counted as the end', () => {
+  const verse = 'G1/1 | C2/4 | F1/4 | C2/3';
+  const sheet = sheetOf({
+    key: 'C',
+    chart: 'Verse:\n(1) | G | C | F | (3/4) C |\nVerse',
+    notes: `${verse} | ${verse}`,
+  });
+  const counts = inkOf(sheet, 'counting', { counting: true }).map((one) =>
+    one.kind === 'text' ? one.text : '',
+  );
+  const form = '4 1 (2) (3) (4) 1 (2) (3) (4) 1 (2) (3)';
+  expect(counts.join(' ')).toBe(`${form} ${form}`);
+});
+
 test('the rows under a piece say what they are, clear of what stands in them', () => {
   const options = { fingers: true, degrees: true, counting: true, numerals: true } as const;
   for (const parts of ['both', 'tab', 'staff'] as const) {

@@ -75,6 +75,7 @@ function blankContent(sheet: BlankSheet): Content {
       key: `blank ${index === 0} ${index === sheet.bars - 1} in ${sheet.metre.count}/${sheet.metre.unit}`,
       length: barTicks(sheet.metre),
       metre: sheet.metre,
+      countedFrom: 0,
       showsMetre: index === 0,
       signature: null,
       changesSignature: null,
@@ -148,6 +149,7 @@ function* lineContent(sheet: LineSheet, numerals: boolean): Steps<Content> {
       cutOff: sheet.excerpt === true && index === sheet.bars.length - 1,
       metre: bar.metre,
       countedIn: own.metre,
+      countedFrom: own.countedFrom,
     };
     const key = JSON.stringify(own) + signsKey(barNotes);
     bars.push(recentBars.of(key, () => ({ ...own, ...signsOf(barNotes), key })));

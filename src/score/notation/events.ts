@@ -7,6 +7,7 @@ import {
   marksOf,
   type Sign,
   type SpelledPitch,
+  sameMetre,
 } from '../../core/base';
 import type { BarTies, SheetNote } from '../../core/lesson';
 import {
@@ -31,9 +32,10 @@ export interface BarNotes {
   readonly ties: BarTies;
   /** The music goes on behind the bar, which is not shown. */
   readonly cutOff: boolean;
-  /** The time that is there, and the metre it is counted in: a pickup has only the end of a bar. */
+  /** The time that is there, and the metre it is counted in, from a moment of that on: a pickup has only the end of a bar. */
   readonly metre: Metre;
   readonly countedIn: Metre;
+  readonly countedFrom: number;
 }
 
 /** Writes a bar's notes as signs. */
@@ -52,9 +54,9 @@ export function signsOf(bar: BarNotes): BarSigns {
 
 /** The same text for the same signs, far quicker to make than the signs. */
 export function signsKey(bar: BarNotes): string {
-  const { notes, accidentals, positions, exits, strings, ties, cutOff, metre, countedIn } = bar;
+  const { notes, accidentals, positions, exits, strings, ties, cutOff, metre, countedIn, countedFrom } = bar;
   const { left, elsewhere, struck, to } = ties;
-  let key = `${strings} ${left} ${elsewhere} ${struck} ${to} ${cutOff} ${metre.count}/${metre.unit} ${countedIn.count}/${countedIn.unit}`;
+  let key = `${strings} ${left} ${elsewhere} ${struck} ${to} ${cutOff} ${metre.count}/${metre.unit} ${countedIn.count}/${countedIn.unit} ${countedFrom}`;
   notes.forEach(({ note, fingered, degreeText }, index) => {
     const { start, duration, pitch, tiedOn } = note;
     const accidental = accidentals[index];
@@ -67,18 +69,18 @@ export function signsKey(bar: BarNotes): string {
   return key;
 }
 
-/** A pickup is counted as the end of a bar: one beat of 4/4 is a four. */
+/** A part of a bar is counted as that part: one beat before the first bar of 4/4 is a four. */
 function countsOf(
   events: readonly NotatedEvent[],
-  { metre, countedIn, ties }: BarNotes,
+  { metre, countedIn, countedFrom: from, ties }: BarNotes,
 ): readonly CountMark[] {
   const held = !ties.struck;
-  const missing = barTicks(countedIn) - barTicks(metre);
-  if (missing <= 0) return countingOf(events, metre, held);
-  const late = events.map((event) => ({ ...event, start: event.start + missing }));
-  return countingOf(late, countedIn, held)
-    .filter(({ tick }) => tick >= missing)
-    .map(({ tick, text }) => ({ tick: tick - missing, text }));
+  if (sameMetre(metre, countedIn)) return countingOf(events, metre, held);
+  const until = from + barTicks(metre);
+  const within = events.map((event) => ({ ...event, start: event.start + from }));
+  return countingOf(within, countedIn, held)
+    .filter(({ tick }) => tick >= from && tick < until)
+    .map(({ tick, text }) => ({ tick: tick - from, text }));
 }
 
 function contentEvent(event: NotatedEvent, bar: BarNotes): ContentEvent {

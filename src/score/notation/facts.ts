@@ -1,4 +1,4 @@
-import { barTicks, type Metre, sameMetre } from '../../core/base';
+import { barTicks, sameMetre } from '../../core/base';
 import {
   beginsBar,
   type Chart,
@@ -10,6 +10,7 @@ import {
   repeatSigns,
   sameEnding,
   timesToSay,
+  writtenMetres,
 } from '../../core/chart';
 import type { LineSheet } from '../../core/lesson';
 import type { Key } from '../../core/theory';
@@ -30,22 +31,25 @@ export function chartFacts(sheet: LineSheet, staff: StaffKind, numerals: boolean
   const keys = keysOf(sheet);
   const chords = chordsOf(written, sheet.noteNames, numerals ? chordFunctions(chart, sheet.key) : []);
   const repeats = repeatSigns(chart);
+  const metres = writtenMetres(chart);
   const pitched = staff === 'bass' || staff === 'treble';
   return written.map((bar, index) => {
     const before = written[index - 1];
     const after = written[index + 1];
-    const metre = shownMetre(bar, chart);
+    const { metre, from } = metres[index] ?? { metre: bar.metre, from: 0 };
+    const shown = metres[index - 1]?.metre;
     return {
       staff,
       length: barTicks(bar.metre),
       metre,
-      showsMetre: before === undefined || !sameMetre(shownMetre(before, chart), metre),
+      countedFrom: from,
+      showsMetre: shown === undefined || !sameMetre(shown, metre),
       signature: pitched ? signatureOf(keys[index] ?? sheet.key) : null,
       changesSignature: pitched ? signatureChange(keys[index - 1], keys[index]) : null,
       blank: false,
       chords: chords[index] ?? [],
       startsSection: before !== undefined && parts(before, bar, chart),
-      pickup: bar.pickup,
+      pickup: bar.pickup || from > 0,
       section: before?.section === bar.section ? null : (chart.sections[bar.section]?.name ?? null),
       repeatStart: repeats[index] === true,
       end: barEnd(bar, after, sheet, signatureChange(keys[index], keys[index + 1]) !== null),
@@ -86,9 +90,6 @@ function chordsOf(
 }
 
 const timesText = (times: number | null): string | null => (times === null ? null : `x${times}`);
-
-/** A pickup is written in the chart's metre, of which it has only the last beats. */
-const shownMetre = (bar: ChartBar, chart: Chart): Metre => (bar.pickup ? chart.metre : bar.metre);
 
 function endingMark(
   before: ChartBar | undefined,

@@ -75,6 +75,8 @@ export interface BarFacts {
   readonly staff: StaffKind;
   readonly length: number;
   readonly metre: Metre;
+  /** Ticks of the whole bar before it, where it is only the end of one. */
+  readonly countedFrom: number;
   readonly showsMetre: boolean;
   /** Sharps (positive) or flats of the signature in force, −7 to 7; null writes none. */
   readonly signature: number | null;
@@ -85,6 +87,7 @@ export interface BarFacts {
   readonly chords: readonly ChordMark[];
   /** A section or the coda begins here and starts a system. */
   readonly startsSection: boolean;
+  /** It is only the end of a bar. */
   readonly pickup: boolean;
   readonly section: string | null;
   readonly repeatStart: boolean;

@@ -8,6 +8,8 @@ import {
   repeatSigns,
   sameEnding,
   timesToSay,
+  type WrittenMetre,
+  writtenMetres,
 } from '../../chart';
 import { swingRatio } from '../../feel';
 import {
@@ -41,13 +43,14 @@ export function measuresOf(sheet: LineSheet, part: PartKind): readonly Element[]
   const links = linksOf(sheet);
   const dynamics = dynamicsByBar(sheet);
   const repeats = repeatSigns(sheet.chart);
+  const metres = writtenMetres(sheet.chart);
   return sheet.bars.map((bar, index) => {
     const { written } = bar;
     return element(
       'measure',
-      { number: written.number, ...(written.pickup ? { implicit: 'yes' } : {}) },
+      { number: written.number, ...(isImplicit(metres[index], written) ? { implicit: 'yes' } : {}) },
       leftBarline(sheet.chart, index, repeats[index] === true),
-      attributesOf(sheet, index, part),
+      attributesOf(sheet, index, part, metres),
       part === 'staff' ? directionsOf(sheet, index) : soundOf(sheet, index),
       contentOf(
         bar,
@@ -132,23 +135,42 @@ function rightBarline(chart: Chart, index: number): Element | null {
   );
 }
 
-function attributesOf(sheet: LineSheet, index: number, part: PartKind): Element | null {
+/** The end of a bar is not counted: a pickup, and what follows a repeat within a bar. */
+const isImplicit = (metre: WrittenMetre | undefined, { pickup }: ChartBar): boolean =>
+  pickup || (metre?.from ?? 0) > 0;
+
+function attributesOf(
+  sheet: LineSheet,
+  index: number,
+  part: PartKind,
+  metres: readonly WrittenMetre[],
+): Element | null {
   const bar = sheet.bars[index]?.written;
   if (!bar) return null;
   const before = sheet.bars[index - 1]?.written;
   const key = keyAt(sheet, index);
   const keyBefore = index === 0 ? null : keyAt(sheet, index - 1);
   const newKey = keyBefore === null || !sameKey(keyBefore, key);
-  const newMetre = !before || !sameMetre(before.metre, bar.metre);
+  const [now, then] = [metres[index], metres[index - 1]];
+  const newMetre = !before || !sameMetre(saidMetre(before, then), saidMetre(bar, now));
+  const shown = !now || !then || !sameMetre(now.metre, then.metre);
   if (!newKey && !newMetre) return null;
   return tag(
     'attributes',
     index === 0 ? tag('divisions', TICKS_PER_QUARTER) : null,
     newKey ? keyElement(key, keyBefore) : null,
-    newMetre ? tag('time', tag('beats', bar.metre.count), tag('beat-type', bar.metre.unit)) : null,
+    newMetre ? timeElement(saidMetre(bar, now), shown) : null,
     index === 0 ? clefOf(sheet, part) : null,
   );
 }
+
+/** A pickup has the metre of the bars after it, as the tutorial for MusicXML 4.0 writes it; another part of a bar its own. */
+const saidMetre = (bar: ChartBar, written: WrittenMetre | undefined): Metre =>
+  bar.pickup ? (written?.metre ?? bar.metre) : bar.metre;
+
+/** The time that a part of a bar has is said, not shown. */
+const timeElement = ({ count, unit }: Metre, shown: boolean): Element =>
+  element('time', shown ? {} : { 'print-object': 'no' }, tag('beats', count), tag('beat-type', unit));
 
 /** A key with the same signature as the one before it is said, not shown. */
 const keyElement = (key: Key, before: Key | null): Element =>

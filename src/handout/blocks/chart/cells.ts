@@ -10,6 +10,7 @@ import {
   sameEnding,
   soundingSignature,
   timesToSay,
+  writtenMetres,
 } from '../../../core/chart';
 import { type DrawnSymbol, describeKeyIn, type Naming, sameKey } from '../../../core/theory';
 
@@ -23,6 +24,7 @@ export interface CellSymbol extends DrawnSymbol {
 export interface Cell {
   readonly symbols: readonly CellSymbol[];
   readonly section: number;
+  /** It is only the end of a bar. */
   readonly pickup: boolean;
   /** The same chords on the same beats as the bar before, or as the bar two before. */
   readonly likeBefore: boolean;
@@ -50,9 +52,12 @@ export interface Cell {
 /** The bars of a chart as they are written. */
 export function cellsOf(chart: Chart, naming: Naming | undefined): readonly Cell[] {
   const repeats = repeatSigns(chart);
+  const metres = writtenMetres(chart);
   return chart.bars.map((bar, index): Cell => {
     const [before, after] = [chart.bars[index - 1], chart.bars[index + 1]];
-    const metre = shownMetre(bar, before, chart);
+    const [written, shown] = [metres[index]?.metre, metres[index - 1]?.metre];
+    const metre =
+      written === undefined || (shown !== undefined && sameMetre(shown, written)) ? null : written;
     const opening = keyChange(bar, before, naming);
     const signs = (bar.navigation ?? []).flatMap((sign) =>
       sign === 'segno' || sign === 'coda' ? [sign] : [],
@@ -60,7 +65,7 @@ export function cellsOf(chart: Chart, naming: Naming | undefined): readonly Cell
     return {
       symbols: symbolsOf(bar, naming),
       section: bar.section,
-      pickup: bar.pickup,
+      pickup: bar.pickup || (metres[index]?.from ?? 0) > 0,
       likeBefore: alike(bar, before),
       likeTwoBefore: alike(bar, chart.bars[index - 2]),
       begins: metre !== null || opening !== '' || signs.length > 0 || beginsAnew(bar, before),
@@ -98,12 +103,6 @@ function endingOf(
     endingStarts,
     endingEnds: bar.repeatEnd === null ? open : 'closed',
   };
-}
-
-/** A pickup is counted in the chart's metre, which stands before it. */
-function shownMetre(bar: ChartBar, before: ChartBar | undefined, chart: Chart): Metre | null {
-  const [now, then] = [bar, before].map((one) => (one?.pickup ? chart.metre : one?.metre));
-  return now === undefined || (then !== undefined && sameMetre(now, then)) ? null : now;
 }
 
 const keyChange = (bar: ChartBar, before: ChartBar | undefined, naming: Naming = 'letters'): string =>
