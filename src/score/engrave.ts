@@ -1,4 +1,4 @@
-import { type Break, breakLines, type Section, sectionsOf } from './layout/breaks';
+import { type Break, breakLines, type Section, sectionsOf, TIGHTEST } from './layout/breaks';
 import { headingOf, warningOf } from './layout/frame';
 import { type MeasuredBar, measureBar } from './layout/measure-bar';
 import { namesEnd } from './layout/rows-below';
@@ -112,9 +112,12 @@ function sectionBreaks(
     ? known.breaks
     : breakLines(
         content.bars.slice(from, to),
-        style.options.barsPerSystem,
+        {
+          usual: style.options.barsPerSystem,
+          strictly: style.options.strictly ?? false,
+          tightest: style.options.tightest ?? TIGHTEST,
+        },
         (begin, end) => filling(from + begin, from + end),
-        style.options.strictly,
       );
   if (first !== undefined && !same) brokenSections.set(first, { strings: content.strings, bars, breaks });
   return breaks.map((line) => ({ first: from + line.first, end: from + line.end }));

@@ -30,6 +30,8 @@ export interface ScoreOptions {
   readonly barsPerSystem: number;
   /** No system holds more bars than that, however thin their music; else some may. */
   readonly strictly?: boolean;
+  /** The share of their natural spacing to which bars may close up for a system to hold them; our own when left out. */
+  readonly tightest?: number;
   /** A bar number at the start of every system. */
   readonly measureNumbers: boolean;
   /** Sizes of the texts as font sizes; each follows the staff space when left out. */

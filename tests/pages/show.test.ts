@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type Choices, largerWays, rowsOf, shownOf } from '../../src/app/pages/show/choices';
+import { barsOf, type Choices, largerWays, shownOf } from '../../src/app/pages/show/choices';
 import { nextLight, showKey } from '../../src/app/pages/show/keys';
 import { canBeReadAcross, layOutLarge } from '../../src/app/pages/show/large-layout';
 import { turnRows } from '../../src/app/pages/show/page-turn';
@@ -66,7 +66,7 @@ describe('how large it is drawn', () => {
         share: 1,
       });
     const largest = (digitsAtMost: number, rows: number, room: number) =>
-      largestSize({ tryAt: tryAt(digitsAtMost), rows, room, asked: READABLE });
+      largestSize({ tryAt: tryAt(digitsAtMost), rows, staff: false, room, asked: READABLE });
     expect(largest(999, 1, 2000).digits).toBeGreaterThan(READABLE);
     expect(largest(999, 2, 1500).digits).toBeCloseTo(READABLE, 6);
     expect(largest(999, 2, 1500).staffSpace).toBeGreaterThan(READABLE / 4.5);
@@ -94,22 +94,38 @@ describe('how large it is drawn', () => {
     const room = musicRoom({ width: width - 16, height: height - 8 - foot }, choices.neck);
     const { systems } = layOutLarge(engrave, sheet, {
       shown: shownOf(choices),
-      rows: rowsOf(choices),
+      bars: barsOf(choices),
       room,
       millimetres,
-    });
+    }).layout;
     return (readFrom(systems, { staff: choices.staff, neck: null, millimetres }).music ?? 0) / 1000;
   }
 
-  test('on a desk two bars with everything are read from 3 m, and four bars in tab; four with everything are not', () => {
+  test('on a desk two bars with everything are read from 3 m, and four with everything but the counting; four with everything from 2.5 m', () => {
     expect(lines.length).toBeGreaterThan(1);
     for (const sheet of lines) {
       const from = (change: Partial<Choices>) =>
         metres(sheet, { ...EVERYTHING, ...change }, [1920, 1080], 110);
       expect(from({})).toBeGreaterThanOrEqual(3.5);
-      expect(from({ four: true, staff: false, degrees: false })).toBeGreaterThanOrEqual(3);
-      expect(from({ four: true })).toBeLessThan(3);
+      expect(from({ four: true, counting: false })).toBeGreaterThanOrEqual(3);
+      expect(from({ four: true })).toBeGreaterThanOrEqual(2.5);
     }
+  });
+
+  test('four bars stand in one row where that is read from farther, in two where both are read from 3 m, and never fewer', () => {
+    const drawn = (inches: number, [width, height]: readonly [number, number]) =>
+      lines.map((sheet) => {
+        const { layout, rows } = layOutLarge(engrave, sheet, {
+          shown: shownOf({ ...EVERYTHING, counting: false }),
+          bars: 4,
+          room: { width, height },
+          millimetres: pixelOf(inches, width, height),
+        });
+        return [rows, Math.max(...layout.systems.map(({ bars }) => bars.length))];
+      });
+    expect(drawn(24, [1904, 962])).toEqual(lines.map(() => [1, 4]));
+    expect(drawn(60, [1904, 962])).toEqual(lines.map(() => [2, 2]));
+    expect(drawn(6, [390, 740])).toEqual(lines.map(() => [2, 2]));
   });
 
   test('what is told to be read from 3 m without trying all sizes is what the largest size gives', () => {
@@ -119,7 +135,7 @@ describe('how large it is drawn', () => {
       const choices = { ...EVERYTHING, ...change };
       const told = canBeReadAcross(engrave, sheet, {
         shown: shownOf(choices),
-        rows: rowsOf(choices),
+        bars: barsOf(choices),
         room: musicRoom({ width: 1904, height: 962 }, choices.neck),
         millimetres: DESK_MM,
       });

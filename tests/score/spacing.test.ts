@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { engrave } from '../../src/score/engrave';
-import { breakLines } from '../../src/score/layout/breaks';
+import { breakLines, TIGHTEST } from '../../src/score/layout/breaks';
 import { type Column, gapsOf, placeColumns } from '../../src/score/layout/spacing';
 import { SCORE_FIXTURES } from '../support/score-fixtures';
 
@@ -97,7 +97,7 @@ describe('systems', () => {
   const plain = (count: number) =>
     Array.from({ length: count }, () => ({ startsSection: false, pickup: false }));
   const counts = (bars: number, usual: number, widths: (bar: number) => number) =>
-    breakLines(plain(bars), usual, (first, end) => {
+    breakLines(plain(bars), { usual, strictly: false, tightest: TIGHTEST }, (first, end) => {
       let sum = 0;
       for (let bar = first; bar < end; bar += 1) sum += widths(bar);
       return 4 / sum;
@@ -129,7 +129,11 @@ describe('systems', () => {
         fc.integer({ min: 1, max: 6 }),
         fc.double({ min: 0.2, max: 8, noNaN: true }),
         (bars, usual, width) => {
-          const breaks = breakLines(bars, usual, (first, end) => 4 / ((end - first) * width));
+          const breaks = breakLines(
+            bars,
+            { usual, strictly: false, tightest: TIGHTEST },
+            (first, end) => 4 / ((end - first) * width),
+          );
           expect(breaks[0]?.first).toBe(0);
           expect(breaks.at(-1)?.end).toBe(bars.length);
           for (const [index, { first, end }] of breaks.entries()) {

@@ -22,7 +22,7 @@ export interface Break {
 const MOST = 1.5;
 
 /** Below this share of their natural spacing bars stand too close. */
-const TIGHTEST = 0.84;
+export const TIGHTEST = 0.84;
 
 /** Stretched to here, music looks as it should; beyond, and below 1, it is the worse the farther. */
 const GOOD = { least: 1, most: 1.3 } as const;
@@ -31,9 +31,19 @@ const GOOD = { least: 1, most: 1.3 } as const;
 const COST = { crowded: 1000, stub: 3, insidePhrase: 1.2, insideHalf: 0.5 } as const;
 
 /** Too loose or too tight, from 0. */
-function badness(factor: number): number {
-  if (factor < GOOD.least) return ((GOOD.least - factor) / (GOOD.least - TIGHTEST)) ** 2;
+function badness(factor: number, tightest: number): number {
+  if (factor < GOOD.least) return ((GOOD.least - factor) / (GOOD.least - tightest)) ** 2;
   return factor <= GOOD.most ? 0 : 1.5 * Math.log(factor / GOOD.most) ** 2;
+}
+
+/** How full systems are to be. */
+export interface Fullness {
+  /** Bars in a system. */
+  readonly usual: number;
+  /** No system holds more bars than that. */
+  readonly strictly: boolean;
+  /** Below this share of their natural spacing bars stand too close. */
+  readonly tightest: number;
 }
 
 interface Best {
@@ -44,8 +54,7 @@ interface Best {
 /** The cheapest way to break one section: shortest path over its bar lines. */
 function breakSection(
   bars: readonly BreakBar[],
-  usual: number,
-  strictly: boolean,
+  { usual, strictly, tightest }: Fullness,
   from: number,
   to: number,
   filling: (first: number, end: number) => number,
@@ -57,12 +66,12 @@ function breakSection(
   const costOf = (first: number, end: number): number => {
     const factor = filling(first, end);
     const count = counted(first, end);
-    const crowded = factor < TIGHTEST && count > 1 ? COST.crowded * (TIGHTEST - factor + count) : 0;
+    const crowded = factor < tightest && count > 1 ? COST.crowded * (tightest - factor + count) : 0;
     const stub = usual > 2 && count <= 2 && whole > usual ? COST.stub : 0;
     const place = counted(from, end);
     const inside =
       end === to || place % usual === 0 ? 0 : place % 2 === 0 ? COST.insideHalf : COST.insidePhrase;
-    return badness(factor) + crowded + stub + inside;
+    return badness(factor, tightest) + crowded + stub + inside;
   };
   const best = new Map<number, Best>([[from, { cost: 0, first: from }]]);
   for (let end = from + 1; end <= to; end += 1) {
@@ -92,15 +101,13 @@ export function sectionsOf(bars: readonly BreakBar[]): readonly Section[] {
  * 11, 1981). Systems are to be filled by their content and to end where phrases of `usual` bars do, a pickup not counted;
  * none is to hold one or two bars alone where other breaks avoid it.
  * @param filling the factor by which the bars from `first` up to, not including, `end` must be stretched to fill a system
- * @param strictly no system holds more than `usual` bars
  */
 export function breakLines(
   bars: readonly BreakBar[],
-  usual: number,
+  fullness: Fullness,
   filling: (first: number, end: number) => number,
-  strictly = false,
 ): readonly Break[] {
   return sectionsOf(bars).flatMap(({ from, to }) =>
-    breakSection(bars, Math.max(1, usual), strictly, from, to, filling),
+    breakSection(bars, { ...fullness, usual: Math.max(1, fullness.usual) }, from, to, filling),
   );
 }

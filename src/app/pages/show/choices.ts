@@ -33,8 +33,8 @@ export const shownOf = ({
   parts: staff && tab ? 'both' : staff ? 'staff' : 'tab',
 });
 
-/** Systems that are seen at once. */
-export const rowsOf = ({ four }: Pick<Choices, 'four'>): 1 | 2 => (four ? 2 : 1);
+/** Written bars that are seen at once. */
+export const barsOf = ({ four }: Pick<Choices, 'four'>): 2 | 4 => (four ? 4 : 2);
 
 /** One thing that can be left out to have the rest larger, and its words. */
 const LEFT_OUT = {

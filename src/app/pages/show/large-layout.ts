@@ -1,40 +1,66 @@
 import type { LineSheet } from '../../../core/lesson';
 import type { ScoreLayout, ScoreOptions } from '../../../score';
 import type { Shown } from './choices';
-import { isReadAcross, leastAcross, readFrom } from './reading';
+import { isReadAcross, leastAcross, type ReadFrom, readFrom } from './reading';
 import type { Room } from './room';
 import { largestSize, readableSize, type Size, sizeWithRoom, type Trying, textSizesFor } from './sizes';
 
-/** Written bars that stand beside each other. */
-export const BARS_IN_ROW = 2;
 /** A staff space in the drawing's own units. */
 const UNITS = 10;
+
+/** Bars close up to this share of their natural spacing: they are to be large before they are airy. */
+const TIGHTEST = 0.5;
+
+/** A width at which bars stand beside each other as many as may. */
+const WIDE_ENOUGH = 20;
 
 type LayOut<Layout> = (sheet: LineSheet, options: ScoreOptions) => Layout;
 
 interface Wanted {
   readonly shown: Shown;
-  readonly rows: 1 | 2;
+  /** Written bars that are seen at once. */
+  readonly bars: 2 | 4;
   readonly room: Room;
   /** Of a CSS pixel on the screen. */
   readonly millimetres: number;
+}
+
+/** How the bars stand: so many beside each other in so many rows. */
+interface Arrangement {
+  readonly rows: 1 | 2;
+  readonly inRow: 2 | 4;
+}
+
+const TWO_ROWS: Arrangement = { rows: 2, inRow: 2 };
+const ARRANGEMENTS: Readonly<Record<2 | 4, readonly [Arrangement, ...Arrangement[]]>> = {
+  2: [{ rows: 1, inRow: 2 }],
+  // In two rows what is played never moves, so they come first; in one row there is more height for each thing.
+  4: [TWO_ROWS, { rows: 1, inRow: 4 }],
+};
+
+/** A line as it is drawn, and how many of its systems are seen one under the other. */
+export interface LargeLayout<Layout> {
+  readonly layout: Layout;
+  readonly rows: 1 | 2;
 }
 
 /** Lays out at a size, and tries sizes. */
 function workshop<Layout extends Pick<ScoreLayout, 'systems'>>(
   layOut: LayOut<Layout>,
   sheet: LineSheet,
-  { shown, rows, room, millimetres }: Wanted,
-): { readonly at: (size: Size) => Layout; readonly trying: Trying } {
-  const at = (size: Size): Layout =>
+  { shown, room, millimetres }: Wanted,
+  { rows, inRow }: Arrangement,
+) {
+  const at = (size: Size, width = room.width): Layout =>
     layOut(sheet, {
       ...shown,
-      width: room.width,
+      width,
       staffSpace: size.staffSpace,
       textSizes: textSizesFor(size),
       fingers: false,
-      barsPerSystem: BARS_IN_ROW,
+      barsPerSystem: inRow,
       strictly: true,
+      tightest: TIGHTEST,
       measureNumbers: true,
     });
   const tryAt = (size: Size) => {
@@ -45,30 +71,52 @@ function workshop<Layout extends Pick<ScoreLayout, 'systems'>>(
       share: Math.min(...systems.map(({ scale }) => (scale * UNITS) / size.staffSpace)),
     };
   };
-  return { at, trying: { tryAt, rows, room: room.height, asked: readableSize(millimetres) } };
+  const staff = shown.parts !== 'tab';
+  const trying: Trying = { tryAt, rows, staff, room: room.height, asked: readableSize(millimetres) };
+  const isFull = (layout: Layout): boolean => {
+    const smallest = { staffSpace: 6, digits: 9 };
+    return layout.systems.length <= at(smallest, room.width * WIDE_ENOUGH).systems.length;
+  };
+  const readOf = ({ systems }: Layout): ReadFrom => readFrom(systems, { staff, neck: null, millimetres });
+  return { at, trying, isFull, readOf, staff };
 }
 
-/** Lays a line out as large as the room allows, so many systems of two bars one under the other. */
+/**
+ * Lays a line out as large as the room allows: two bars in a row, four in two rows, or beside each other where that is
+ * read from farther away and the two rows are not read from three metres.
+ */
 export function layOutLarge<Layout extends Pick<ScoreLayout, 'systems'>>(
   layOut: LayOut<Layout>,
   sheet: LineSheet,
   wanted: Wanted,
-): Layout {
-  const { at, trying } = workshop(layOut, sheet, wanted);
-  return at(largestSize(trying));
+): LargeLayout<Layout> {
+  const [usual, ...others] = ARRANGEMENTS[wanted.bars];
+  const madeIn = (arrangement: Arrangement) => {
+    const { at, trying, isFull, readOf } = workshop(layOut, sheet, wanted, arrangement);
+    const layout = at(largestSize(trying));
+    return { layout, rows: arrangement.rows, isFull, read: readOf(layout) };
+  };
+  let best = madeIn(usual);
+  for (const arrangement of others) {
+    if (isReadAcross(best.read)) break;
+    const made = madeIn(arrangement);
+    if ((made.read.music ?? 0) > (best.read.music ?? 0) && made.isFull(made.layout)) best = made;
+  }
+  return { layout: best.layout, rows: best.rows };
 }
 
-/** Whether there is room for the line at a size that is read from three metres: found in two layouts. */
+/** Whether there is room for the line at a size that is read from three metres: found in a few layouts. */
 export function canBeReadAcross(
   layOut: LayOut<Pick<ScoreLayout, 'systems'>>,
   sheet: LineSheet,
   wanted: Wanted,
 ): boolean {
-  const { at, trying } = workshop(layOut, sheet, wanted);
-  const staff = wanted.shown.parts !== 'tab';
-  const { digits, staffSpace } = leastAcross(wanted.millimetres);
-  const size = sizeWithRoom(trying, { digits, staffSpace: staff ? staffSpace : 0 });
-  if (size === null) return false;
-  const { systems } = at(size);
-  return isReadAcross(readFrom(systems, { staff, neck: null, millimetres: wanted.millimetres }));
+  return ARRANGEMENTS[wanted.bars].some((arrangement) => {
+    const { at, trying, isFull, readOf, staff } = workshop(layOut, sheet, wanted, arrangement);
+    const { digits, staffSpace } = leastAcross(wanted.millimetres);
+    const size = sizeWithRoom(trying, { digits, staffSpace: staff ? staffSpace : 0 });
+    if (size === null) return false;
+    const layout = at(size);
+    return isReadAcross(readOf(layout)) && isFull(layout);
+  });
 }

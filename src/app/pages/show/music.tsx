@@ -4,7 +4,7 @@ import type { ScoreLayout } from '../../../score';
 import { useAtWork } from '../at-work';
 import { barToRead, useScore } from '../score';
 import type { Shown } from './choices';
-import { layOutLarge } from './large-layout';
+import { type LargeLayout, layOutLarge } from './large-layout';
 import { type TurnedRows, turnRows } from './page-turn';
 import { type Room, useRoom } from './room';
 import { LargeSystem } from './system';
@@ -13,7 +13,8 @@ import { sameTurn, type Turn, turnAt } from './turn';
 interface LargeMusicProps {
   readonly sheet: LineSheet;
   readonly shown: Shown;
-  readonly rows: 1 | 2;
+  /** Written bars that are seen at once. */
+  readonly bars: 2 | 4;
   /** Index of the written bar that is shown while nothing is played. */
   readonly first: number;
   /** Whether the first bar comes after the last one. */
@@ -31,15 +32,16 @@ interface LargeMusicProps {
   readonly onDrawn: (layout: ScoreLayout) => void;
 }
 
-/** Two bars, or two and the two that come next, as large as the room allows. */
+/** Two bars, or four, as large as the room allows. */
 export function LargeMusic(given: LargeMusicProps) {
-  const { sheet, shown, rows, first, goesRound, hidden, light, turn, answer, millimetres, onDrawn } = given;
+  const { sheet, shown, bars, first, goesRound, hidden, light, turn, answer, millimetres, onDrawn } = given;
   const holder = useRef<HTMLDivElement>(null);
-  const layout = useLargeLayout(sheet, shown, rows, useRoom(holder), millimetres);
+  const large = useLargeLayout(sheet, shown, bars, useRoom(holder), millimetres);
+  const layout = large?.layout ?? null;
   useEffect(() => {
     if (layout !== null) onDrawn(layout);
   }, [layout, onDrawn]);
-  const turned = useTurnedRows(layout, rows, first, goesRound, sheet.id);
+  const turned = useTurnedRows(layout, large?.rows ?? 1, first, goesRound, sheet.id);
   return (
     <div className={`show__music${hidden ? ' show__music--hidden' : ''}`} ref={holder}>
       {hidden && <p className="show__hidden">Hidden: listen</p>}
@@ -72,18 +74,18 @@ export function LargeMusic(given: LargeMusicProps) {
 function useLargeLayout(
   sheet: LineSheet,
   shown: Shown,
-  rows: 1 | 2,
+  bars: 2 | 4,
   room: Room,
   millimetres: number,
-): ScoreLayout | null {
+): LargeLayout<ScoreLayout> | null {
   const state = useScore();
   const score = state.kind === 'ready' ? state.score : null;
   return useMemo(
     () =>
       score === null || room.width === 0 || room.height === 0
         ? null
-        : layOutLarge(score.layoutScore, sheet, { shown, rows, room, millimetres }),
-    [score, sheet, shown, rows, room, millimetres],
+        : layOutLarge(score.layoutScore, sheet, { shown, bars, room, millimetres }),
+    [score, sheet, shown, bars, room, millimetres],
   );
 }
 

@@ -4,7 +4,7 @@ import type { LineSheet } from '../../../core/lesson';
 import { NumberWord } from '../../controls';
 import { whenIdle } from '../common';
 import { useScore } from '../score';
-import { type Choices, type Larger, largerWays, rowsOf, shownOf } from './choices';
+import { barsOf, type Choices, type Larger, largerWays, shownOf } from './choices';
 import { canBeReadAcross } from './large-layout';
 import { inMetres, isReadAcross, type ReadFrom, readFrom, SCREEN_INCHES } from './reading';
 import { musicRoom, type Room } from './room';
@@ -85,7 +85,7 @@ function useLarger(props: ReadingWordsProps, wanted: boolean): Larger | 'none' |
         return false;
       return canBeReadAcross(layoutScore, sheet, {
         shown: shownOf(then),
-        rows: rowsOf(then),
+        bars: barsOf(then),
         room: musicRoom(room, then.neck),
         millimetres,
       });

@@ -8,7 +8,7 @@ import type { SystemLayout } from '../../../score';
  *
  * CSS tells no page how large its screen is, so the view says for which screen it reckons, and that can be changed.
  */
-const LEAST_MINUTES = { text: 16, staff: 7 } as const;
+export const LEAST_MINUTES = { text: 16, staff: 7 } as const;
 
 /** What is to be read from there. */
 const ACROSS_MM = 3000;

@@ -23,11 +23,10 @@ import { useModal } from '../../controls';
 import { Later } from '../at-work';
 import { useMedia } from '../common';
 import { FRETBOARD } from '../ledge';
-import { type Choices, rowsOf, shownOf } from './choices';
+import { barsOf, type Choices, shownOf } from './choices';
 import { ClassWords } from './class-words';
 import { Fold } from './fold';
 import { nextLight, type ShowKey, useShowKeys } from './keys';
-import { BARS_IN_ROW } from './large-layout';
 import { LargeMusic, useTurn } from './music';
 import { guessedInches, pixelOf, readFrom } from './reading';
 import { ReadingWords, readInShort } from './reading-words';
@@ -78,7 +77,7 @@ export function ShowView({ piece, sheet, instrument, onChange, onClose, children
   const set = useCallback((change: Partial<Choices>) => setChoices((now) => ({ ...now, ...change })), []);
   const { staff, tab, degrees, counting, neck, dark, hidden, answer } = choices;
   const shown = useMemo(() => shownOf({ staff, tab, degrees, counting }), [staff, tab, degrees, counting]);
-  const rows = rowsOf(choices);
+  const bars = barsOf(choices);
   const millimetres = pixelOf(choices.inches, whole.width, whole.height);
   const [drawn, setDrawn] = useState<ScoreLayout | null>(null);
   const [neckWords, setNeckWords] = useState<number | null>(null);
@@ -94,8 +93,8 @@ export function ShowView({ piece, sheet, instrument, onChange, onClose, children
   const act = useCallback(
     (key: ShowKey) => {
       if (key.kind === 'bars') {
-        const last = Math.ceil(sheet.bars.length / BARS_IN_ROW) - 1;
-        setTurned((now) => Math.min(last, Math.max(0, now + key.by * rows)));
+        const last = sheet.bars.length - 1;
+        setTurned((now) => Math.min(last - (last % bars), Math.max(0, now + key.by * bars)));
       } else if (key.kind === 'switch') {
         setChoices((now) => ({
           ...now,
@@ -105,7 +104,7 @@ export function ShowView({ piece, sheet, instrument, onChange, onClose, children
         }));
       } else setLit((now) => nextLight(lights, now, key));
     },
-    [lights, rows, sheet.bars.length],
+    [lights, bars, sheet.bars.length],
   );
   useShowKeys(act, choices.keys);
   const foldOf = (name: string) => ({
@@ -146,8 +145,8 @@ export function ShowView({ piece, sheet, instrument, onChange, onClose, children
           <LargeMusic
             sheet={sheet}
             shown={shown}
-            rows={rows}
-            first={Math.min(sheet.bars.length - 1, Math.max(0, begin) + turned * BARS_IN_ROW)}
+            bars={bars}
+            first={Math.min(sheet.bars.length - 1, Math.max(0, begin) + turned)}
             hidden={hidden}
             light={light}
             turn={turn}

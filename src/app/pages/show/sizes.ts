@@ -1,5 +1,5 @@
 import type { TextSizes } from '../../../score';
-import { DIGIT_HEIGHT, heightSeen } from './reading';
+import { DIGIT_HEIGHT, heightSeen, LEAST_MINUTES } from './reading';
 
 /** Sizes of a drawing in CSS pixels. */
 export interface Size {
@@ -33,6 +33,9 @@ export const textSizesFor = ({ staffSpace, digits }: Size): Partial<TextSizes> =
 
 /** Minutes of arc that digits are to cover for whoever stands three metres away (see `reading.ts`). */
 const ASKED_MINUTES = 20;
+/** Of the size that is asked for, what is just read from as far away: as digits, and as a space of the staff. */
+const DIGIT_SHARE = LEAST_MINUTES.text / ASKED_MINUTES;
+const STAFF_SHARE = (LEAST_MINUTES.staff / ASKED_MINUTES) * DIGIT_HEIGHT;
 /** The sizes of {@link wayTo} rise from one to the next only within these. */
 const ASKED_SIZES = { least: 44, most: 300 } as const;
 
@@ -47,16 +50,21 @@ export const readableSize = (millimetres: number): number =>
   );
 
 /**
- * Sizes from the smallest to the largest. Where there is little room it goes to the digits, up to four and a half spaces
- * high; where they are read across the room, to the staff; what is left, to both.
+ * Sizes from the smallest to the largest. With a staff, staff and digits grow so that both are read equally far away, up
+ * to three metres, and then first the digits. Without one the room goes to the digits. What is left goes to both.
  */
-const wayTo = (asked: number): readonly Size[] => [
-  { staffSpace: 6, digits: 9 },
-  { staffSpace: 8, digits: 36 },
-  { staffSpace: asked / 4.5, digits: asked },
-  { staffSpace: asked / 2, digits: asked },
-  { staffSpace: asked * 2, digits: asked * 4 },
-];
+const wayTo = ({ asked, staff }: Pick<Trying, 'asked' | 'staff'>): readonly Size[] => {
+  const least = { staffSpace: asked * STAFF_SHARE, digits: asked * DIGIT_SHARE };
+  return [
+    { staffSpace: 6, digits: 9 },
+    ...(staff
+      ? [{ staffSpace: 7, digits: 7 / (STAFF_SHARE / DIGIT_SHARE) }, least]
+      : [{ staffSpace: 8, digits: 36 }]),
+    { staffSpace: staff ? least.staffSpace : asked / 4.5, digits: asked },
+    { staffSpace: asked / 2, digits: asked },
+    { staffSpace: asked * 2, digits: asked * 4 },
+  ];
+};
 
 /** A place on the way, from 0 to the number of its last size. */
 function sizeAt(way: readonly Size[], place: number): Size {
@@ -75,6 +83,8 @@ export interface Trying {
   /** Lays out at a size. */
   readonly tryAt: (size: Size) => Trial;
   readonly rows: number;
+  /** Whether there is a staff to be read. */
+  readonly staff: boolean;
   /** Height in CSS pixels for all rows. */
   readonly room: number;
   /** Font size of digits that are read across the room, in CSS pixels. */
@@ -82,8 +92,8 @@ export interface Trying {
 }
 
 /** Whether a size has room, by its place on the way. */
-function roomTest({ tryAt, rows, room, asked }: Trying): (place: number) => boolean {
-  const way = wayTo(asked);
+function roomTest({ tryAt, rows, room, ...wanted }: Trying): (place: number) => boolean {
+  const way = wayTo(wanted);
   const fewest = tryAt(sizeAt(way, 0));
   return (place) => {
     const { height, systems, share } = tryAt(sizeAt(way, place));
@@ -108,13 +118,13 @@ function farthest(last: number, passes: (place: number) => boolean): number {
  * smallest.
  */
 export function largestSize(trying: Trying): Size {
-  const way = wayTo(trying.asked);
+  const way = wayTo(trying);
   return sizeAt(way, farthest(way.length - 1, roomTest(trying)));
 }
 
 /** The smallest size on the way that is nowhere below another, where there is room for it; null where there is none. */
 export function sizeWithRoom(trying: Trying, least: Size): Size | null {
-  const way = wayTo(trying.asked);
+  const way = wayTo(trying);
   const isLess = (place: number): boolean => {
     const { staffSpace, digits } = sizeAt(way, place);
     return staffSpace < least.staffSpace || digits < least.digits;
