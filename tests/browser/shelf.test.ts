@@ -55,7 +55,8 @@ test('by keyboard a lesson among thousands is found, renamed, copied, removed an
   await shelf.getByRole('searchbox').fill('week 17');
   await shelf.getByRole('combobox', { name: /^Student/ }).selectOption('Ben');
   await shelf.getByRole('combobox', { name: /^Order/ }).selectOption('By title');
-  await expect.poll(() => list.getByRole('option').first().textContent()).toContain('Week 17');
+  await expect.poll(() => list.getByRole('option').first().textContent()).toMatch(/^Week 17(?!\d)/);
+  expect(await list.evaluate((each) => each.scrollTop)).toBe(0);
   await list.focus();
   await page.keyboard.press('Home');
   expect(await faults(page)).toEqual([]);
@@ -94,6 +95,9 @@ test('by keyboard a lesson among thousands is found, renamed, copied, removed an
 
 test('at 390 px nothing is cut off, and an earlier state is looked at and brought back after a reload', async () => {
   const { page, expectClean } = await withLessons(30, 390);
+  await button(page, 'Lessons').click();
+  await page.getByText(/31 lessons, and the shelf was never saved as a file\./).waitFor();
+  await page.keyboard.press('Escape');
   await title(page).fill('Changed since');
   await page.getByText(/^saved/).waitFor();
   await page.waitForTimeout(1800);
@@ -145,7 +149,7 @@ test('students go into the one file only where that is ticked, and come back bes
   await students.getByRole('radio', { name: /^Adalind/ }).check();
   await button(students, 'Delete').click();
   await button(students, 'Delete Adalind').click();
-  await students.getByText(/^Adalind is deleted/).waitFor();
+  await students.getByText(/^The student is deleted/).waitFor();
   await students.getByRole('radio', { name: /^Bo/ }).check();
   await students.getByRole('combobox', { name: /^Level/ }).selectOption({ index: 4 });
   await students.getByText('It is kept.').waitFor();

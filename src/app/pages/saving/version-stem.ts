@@ -10,10 +10,12 @@ import { THE_TUNE } from '../common';
 export async function versionStem(session: Session): Promise<string> {
   const { open, versions = [] } = session.lessons.getState().document;
   if (!versions.some(({ id }) => id === open)) return '';
-  const { openRegister } = await loadRegister();
-  const found = await openRegister().list();
   // Where it is not known who is kept, no version is called by its name.
-  const known = found.ok ? [...found.value.entries, ...found.value.unreadable] : null;
+  const found = await loadRegister().then(
+    ({ openRegister }) => openRegister().list(),
+    () => null,
+  );
+  const known = found?.ok ? [...found.value.entries, ...found.value.unreadable] : null;
   const folders = foldersOf({
     versions: known === null ? versions.map(({ id }) => ({ id, name: 'version' })) : versions,
     tune: THE_TUNE,

@@ -3,7 +3,13 @@ import { type Lesson, parseLesson } from '../../../../core/lesson';
 import { isArchive, meetOnShelf, type ShelfEntry, shelfEntries, shelfWriter } from '../../../../core/shelf';
 import { type Entry, readEntry } from '../../../../core/students';
 import type { Session } from '../../../state';
-import { type FoundLesson, type LessonStorage, type ListedLesson, loadRegister } from '../../../storage';
+import {
+  type FoundLesson,
+  type LessonStorage,
+  type ListedLesson,
+  loadRegister,
+  type Register,
+} from '../../../storage';
 import { shelfTitle } from '../words';
 
 /** The shelf as one file, and how much of it is told. */
@@ -29,6 +35,16 @@ const registerName = (entry: unknown): string => {
 const peopleCounted = (count: number): string =>
   counted(count, 'student, class or series', 'students, classes and series');
 
+const NOT_LOADED =
+  'What keeps the students could not be loaded. Check that the page is still reachable and try again.';
+
+/** The students, classes and series of this device; null where what keeps them cannot be loaded. */
+const openedRegister = (): Promise<Register | null> =>
+  loadRegister().then(
+    ({ openRegister }) => openRegister(),
+    () => null,
+  );
+
 const NOBODY_WITHIN = 'Students, classes and series are not in it.';
 
 /**
@@ -52,8 +68,9 @@ export async function writeShelf(session: Session, students: boolean): Promise<R
   }
   let people = NOBODY_WITHIN;
   if (students) {
-    const { openRegister } = await loadRegister();
-    const entries = await openRegister().raw();
+    const register = await openedRegister();
+    if (register === null) return failure(NOT_LOADED);
+    const entries = await register.raw();
     if (!entries.ok) return entries;
     for (const entry of entries.value) writer.add(registerName(entry), entry, 'register');
     people = `${peopleCounted(entries.value.length)} ${entries.value.length === 1 ? 'is' : 'are'} in it, too, with your notes of them.`;
@@ -141,8 +158,8 @@ function entryIn(text: string): Entry | null {
 async function bringPeople(counts: Counts): Promise<Result<string, string>> {
   const { people } = counts;
   if (people.length === 0) return success(told(counts));
-  const { openRegister } = await loadRegister();
-  const came = await openRegister().bringIn(people);
+  const register = await openedRegister();
+  const came = register === null ? failure(NOT_LOADED) : await register.bringIn(people);
   if (!came.ok)
     return failure(`${told(counts)} Students, classes and series of the file did not come: ${came.problem}`);
   const stood = people.length - came.value;

@@ -127,6 +127,7 @@ export function Shelf({ onClose }: { readonly onClose: () => void }) {
           <WindowList
             label="Lessons on the shelf"
             items={found}
+            foundBy={asked}
             chosen={chosen}
             onChoose={setChosen}
             onOpen={(lesson) => void open(lesson)}

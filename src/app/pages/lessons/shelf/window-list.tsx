@@ -3,6 +3,8 @@ import { type KeyboardEvent, type ReactNode, useCallback, useLayoutEffect, useRe
 interface WindowListProps<Item extends { readonly id: string }> {
   readonly label: string;
   readonly items: readonly Item[];
+  /** What the items were found by: where it changes, the list begins at its top again. */
+  readonly foundBy: unknown;
   /** Id of the chosen item. */
   readonly chosen: string | null;
   readonly onChoose: (id: string) => void;
@@ -32,7 +34,7 @@ const STEPS: Readonly<Record<string, (page: number) => number>> = {
  * of each row and the length of the whole.
  */
 export function WindowList<Item extends { readonly id: string }>(props: WindowListProps<Item>) {
-  const { items, chosen } = props;
+  const { items, chosen, foundBy } = props;
   const box = useRef<HTMLDivElement>(null);
   const [view, setView] = useState({ top: 0, height: 600, row: ROW_REM * 16 });
   const measure = useCallback(() => {
@@ -49,6 +51,11 @@ export function WindowList<Item extends { readonly id: string }>(props: WindowLi
     observer.observe(element);
     return () => observer.disconnect();
   }, [measure]);
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another search is read from its beginning
+  useLayoutEffect(() => {
+    box.current?.scrollTo({ top: 0 });
+  }, [foundBy]);
 
   const at = items.findIndex(({ id }) => id === chosen);
   const first = Math.max(0, Math.floor(view.top / view.row) - AROUND);
