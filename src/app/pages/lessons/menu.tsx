@@ -5,11 +5,18 @@ import type { ListedLesson, Persistence } from '../../storage';
 import { Later, laterPart, useAtWork, useLesson } from '../at-work';
 import { savedText, shelfTitle } from './words';
 
-const SHELF = laterPart('The shelf', async () => (await import('./shelf')).Shelf);
+/** What the menu gives to what it opens. */
+interface FromMenu {
+  readonly onClose: () => void;
+  /** The lessons as the menu listed them; null where it could not. */
+  readonly known: readonly ListedLesson[] | null;
+}
 
-const STUDENTS = laterPart('The students', async () => (await import('../students')).Students);
+const SHELF = laterPart<FromMenu>('The shelf', async () => (await import('./shelf')).Shelf);
 
-const SERIES = laterPart('The series', async () => (await import('../series')).SeriesOfLessons);
+const STUDENTS = laterPart<FromMenu>('The students', async () => (await import('../students')).Students);
+
+const SERIES = laterPart<FromMenu>('The series', async () => (await import('../series')).SeriesOfLessons);
 
 const CAN_BE_TRUSTED: Record<Persistence, string | null> = {
   granted: 'The browser has agreed to keep them until you remove them.',
@@ -37,10 +44,11 @@ function shelfSentence(
 export function LessonsMenu() {
   const { session } = useAtWork();
   const currentId = useLesson().id;
-  const [saved, setSaved] = useState<readonly ListedLesson[]>([]);
+  const [listed, setListed] = useState<readonly ListedLesson[] | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
   const [over, setOver] = useState<typeof SHELF | null>(null);
   const [reminder, setReminder] = useState<string | null>(null);
+  const saved = listed ?? [];
   const others = saved.filter((lesson) => lesson.id !== currentId);
   const latest = others.filter(({ readable }) => readable).slice(0, MOST_LISTED);
   const unreadable = others.filter(({ readable }) => !readable);
@@ -49,7 +57,7 @@ export function LessonsMenu() {
     const found = await session.storage.list();
     setPersistence(await session.storage.persistence());
     setProblem(found.ok ? null : found.problem);
-    setSaved(found.ok ? found.value : []);
+    setListed(found.ok ? found.value : null);
     const shelf = await import('./shelf').catch(() => null);
     setReminder((await shelf?.reminderOf(session, found.ok ? found.value : [])) ?? null);
   };
@@ -103,7 +111,7 @@ export function LessonsMenu() {
   return (
     <>
       <MenuButton label="Lessons" className="button" groups={groups} onOpen={() => void refresh()} />
-      {over !== null && <Later part={over} given={{ onClose: () => setOver(null) }} />}
+      {over !== null && <Later part={over} given={{ onClose: () => setOver(null), known: listed }} />}
     </>
   );
 }

@@ -19,13 +19,19 @@ import { WindowList } from './window-list';
 const isRemoved = (lesson: RemovedLesson): string =>
   `“${shelfTitle(lesson)}” is removed. Until this page is closed or reloaded it can be brought back.`;
 
+interface ShelfProps {
+  readonly onClose: () => void;
+  /** The lessons as they were listed a moment ago, which are shown until they are listed anew; null for none yet. */
+  readonly known: readonly ListedLesson[] | null;
+}
+
 /** All lessons of this device: found, renamed, copied, removed, and looked at as they were. */
-export function Shelf({ onClose }: { readonly onClose: () => void }) {
+export function Shelf({ onClose, known }: ShelfProps) {
   const { session } = useAtWork();
   const atHand = useLesson().id;
   const dialog = useModal();
   const id = useId();
-  const [lessons, setLessons] = useState<readonly ListedLesson[] | null>(null);
+  const [lessons, setLessons] = useState(known);
   const [problem, setProblem] = useState<string | null>(null);
   const [wish, setWish] = useState(ANY_LESSON);
   const [chosen, setChosen] = useState<string | null>(null);
