@@ -230,6 +230,16 @@ it('says what is at hand: pitch, degree, length, beat, string and fret', () => {
   expect(hand.last && announce(hand.last)).toBe('Silence. Silence, beat 2 of bar 1');
 });
 
+it('a note that is too much is said to lie behind the bar line, and the sentence begins with a capital', () => {
+  const hand = new Hand('| F | C7 |').press('1 3 5 6 Home ] End');
+  expect(hand.bar(0)).toMatch(/ \| D\d@3840\+960$/);
+  expect(describeAtHand(hand.lesson, hand.pencil)).toBe('D2, quarter, behind the bar line of bar 1');
+  hand.press('Home ]');
+  expect(hand.last && announce(hand.last)).toMatch(
+    /^Bar 1 now holds too much\. F\d, R, whole, beat 1 of bar 1, /,
+  );
+});
+
 it('what becomes of the digits and the running value is told, and a pickup is called one', () => {
   const hand = new Hand('(1) C7 | F | C |').press('1 n');
   const said = () => (hand.last === null ? '' : announce(hand.last));

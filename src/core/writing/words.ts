@@ -1,19 +1,18 @@
-import {
-  barName,
-  barRange,
-  beatWords,
-  capitalised,
-  counted,
-  lengthWords,
-  type Metre,
-  type SpelledPitch,
-} from '../base';
+import { barName, barRange, beatWords, capitalised, counted, lengthWords, type SpelledPitch } from '../base';
 import type { Lesson } from '../lesson';
 import { formatNameIn, formatPitchIn, type Naming } from '../theory';
-import { type Desk, deskOf, metreAt } from './context';
+import { type Desk, deskOf, lengthOf, metreAt } from './context';
 import type { Mend } from './mend';
 import { atHand, toldAtHand } from './places';
-import { BEGINNING, type Did, type DidKind, type Done, type Pencil, type Refusal } from './types';
+import {
+  BEGINNING,
+  type Did,
+  type DidKind,
+  type Done,
+  type Moment,
+  type Pencil,
+  type Refusal,
+} from './types';
 
 const REFUSALS: Readonly<Record<Refusal, string>> = {
   'no line': 'There are no bars to write in yet: write the chart first.',
@@ -187,10 +186,11 @@ const rhythmText = (desk: Numbered, from: string): string => {
   return from === 'tapped' ? 'the rhythm that was tapped' : `the rhythm of ${nameOf(desk, Number(from))}`;
 };
 
-/** `beat 2`, `the & of 3`: where in the bar a tick lies. */
-function beatText(tick: number, metre: Metre): string {
-  const words = beatWords(tick, metre);
-  return /^[0-9]/.test(words) ? `beat ${words}` : words;
+/** `beat 2 of bar 3`, `the & of 3 of bar 3`: where a moment lies; what is too much lies behind the bar line. */
+function momentText(desk: Desk, { bar, tick }: Moment): string {
+  const words = beatWords(tick, metreAt(desk, bar));
+  const beat = /^[0-9]/.test(words) ? `beat ${words}` : words;
+  return `${tick < lengthOf(desk, bar) ? beat : 'behind the bar line'} of ${nameOf(desk, bar)}`;
 }
 
 /**
@@ -201,10 +201,8 @@ export function describeAtHand(lesson: Lesson, pencil: Pencil): string {
   const desk = deskOf(lesson, pencil);
   if (desk === null) return '';
   const naming = lesson.noteNames ?? 'letters';
-  const where = `${beatText(pencil.tick, metreAt(desk, pencil.bar))} of ${nameOf(desk, pencil.bar)}`;
-  if (pencil.from !== null) {
-    return `Selected from ${beatText(pencil.from.tick, metreAt(desk, pencil.from.bar))} of ${nameOf(desk, pencil.from.bar)} to ${where}`;
-  }
+  const where = momentText(desk, pencil);
+  if (pencil.from !== null) return `Selected from ${momentText(desk, pencil.from)} to ${where}`;
   const held = atHand(desk);
   if (held === null) return `Silence, ${where}`;
   const about = toldAtHand(desk);
