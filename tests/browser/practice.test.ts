@@ -238,13 +238,26 @@ test('bars are tapped to start, dragged over to loop; Space pauses and goes on, 
   expect((await said()).slice(0, 2)).toEqual(['Getting ready', 'Counting in to bar 1']);
   await page.keyboard.press('Space');
   await expect.poll(() => playback(page).textContent()).toMatch(/^Paused at bar [12]/);
+  // The pause is said, and so is its end.
+  expect(await playback(page).getAttribute('aria-live')).toBe('polite');
   await button(page, 'Go on').click();
   await expect.poll(() => playback(page).textContent(), PATIENT).toMatch(/^Playing bar [12]/);
 
   await bar(4).click();
   await expect.poll(() => playback(page).textContent(), PATIENT).toMatch(/^Playing bar 4/);
   expect(await page.getByRole('status', { name: 'Loop' }).textContent()).toBe('');
+  await button(page, 'Pause').click();
   await button(page, 'Stop').click();
+  expect(await playback(page).textContent()).toBe('Stopped');
+  expect(await playback(page).getAttribute('aria-live')).toBe('polite');
+
+  // The large view stands before the rest of the page, so it has a status of its own.
+  await button(page, 'Large view').click();
+  const large = page.getByRole('dialog', { name: /, large$/ });
+  await large.getByRole('status', { name: 'Playback' }).getByText('Stopped').waitFor({ state: 'attached' });
+  expect(await playback(page).count()).toBe(1);
+  await large.getByRole('button', { name: 'Close' }).click();
+  expect(await playback(page).count()).toBe(1);
   // No word of the ledge is smaller than a thumb, and no field so small that a telephone enlarges the page.
   await button(page, 'Change how').click();
   const small = await page.locator('.ledge :is(button, input, select)').evaluateAll((controls) =>
@@ -270,6 +283,10 @@ test('at 400 % zoom, and on a stand, what is played is in view as soon as Space 
     await button(page, 'Play').focus();
     await page.keyboard.press('Space');
     await expect.poll(() => playback(page).textContent(), PATIENT).toMatch(/^Playing bar/);
+    // How it is played can be changed, however long the sentence before it is: the button is not behind an ellipsis.
+    const change = button(page, 'Change how');
+    await change.scrollIntoViewIfNeeded();
+    await change.click({ trial: true, timeout: 5000 });
     const unseen = () =>
       page.locator('.playhead--on').evaluateAll((heads) =>
         heads.map((head) => {

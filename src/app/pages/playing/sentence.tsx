@@ -45,7 +45,7 @@ export function PlayingSentence({
         </Sentence>
       ) : (
         <p className="ledge__short">
-          {inShort(props.piece, props.sheet)}{' '}
+          <span>{inShort(props.piece, props.sheet)}</span>{' '}
           <button
             type="button"
             className="word"

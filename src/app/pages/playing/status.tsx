@@ -1,8 +1,9 @@
-import { useEffect, useRef } from 'react';
+import { useState } from 'react';
 import { useStore } from 'zustand';
 import { barName } from '../../../core/base';
 import { deriveSheet, type Lesson, type LinePiece } from '../../../core/lesson';
 import type { Playback } from './playback';
+import type { PlaybackState } from './playback-state';
 import { rungWords } from './words';
 
 export interface StatusProps {
@@ -12,7 +13,7 @@ export interface StatusProps {
   readonly rest?: string | null;
 }
 
-/** Heard at start and stop; in between it only shows the bar. A fault and a proposed rest are said below it. */
+/** Heard at start, pause and stop; in between it only shows the bar. A fault and a proposed rest are said below it. */
 export function PlaybackStatus({ playback, lesson, rest }: StatusProps) {
   const kind = useStore(playback, (state) => state.kind);
   const bar = useStore(playback, (state) => state.bar);
@@ -23,20 +24,19 @@ export function PlaybackStatus({ playback, lesson, rest }: StatusProps) {
   const paused = useStore(playback, (state) => state.paused);
   const heardId = useStore(playback, (state) => state.heard?.pieceId ?? state.paused?.pieceId ?? null);
   const alone = useStore(playback, (state) => state.heard?.kind === 'alone');
-  const announced = useRef<string>('');
   const heard = lesson.pieces.find((piece) => piece.id === heardId);
   const sheet = heard && deriveSheet(heard, lesson.instrument, lesson.noteNames);
   const index = kind === 'stopped' && paused !== null ? paused.bar : (bar ?? first);
   const number = (sheet?.kind === 'line' ? sheet.bars[index]?.written.number : undefined) ?? index + 1;
   const where = barName(number);
-  const playing = counting ? `Counting in to ${where}` : `Playing ${where}`;
-  const silent = paused === null ? 'Stopped' : `Paused at ${where}`;
-  const words =
-    kind === 'preparing' ? 'Getting ready' : kind === 'stopped' ? silent : alone ? 'Playing' : playing;
-  const turning = announced.current !== kind;
-  useEffect(() => {
-    announced.current = kind;
-  }, [kind]);
+  const words: Readonly<Record<PlaybackState['kind'], string>> = {
+    stopped: paused === null ? 'Stopped' : `Paused at ${where}`,
+    preparing: 'Getting ready',
+    playing: alone ? 'Playing' : counting ? `Counting in to ${where}` : `Playing ${where}`,
+  };
+  // A pause that is given up is a stop, too.
+  const turn = kind === 'stopped' ? words.stopped : kind;
+  const isSaid = useSaid(turn, words[kind]);
   return (
     <>
       <div className="ledge__states">
@@ -44,11 +44,11 @@ export function PlaybackStatus({ playback, lesson, rest }: StatusProps) {
           className="ledge__status"
           role="status"
           aria-label="Playback"
-          aria-live={turning ? 'polite' : 'off'}
+          aria-live={isSaid ? 'polite' : 'off'}
         >
-          {words}
+          {words[kind]}
         </p>
-        {kind === 'playing' && heard?.kind === 'line' && <Rung playback={playback} piece={heard} />}
+        <Rung playback={playback} piece={kind === 'playing' && heard?.kind === 'line' ? heard : null} />
       </div>
       {fault !== null && (
         <p className="ledge__fault" role="alert">
@@ -69,11 +69,26 @@ export function PlaybackStatus({ playback, lesson, rest }: StatusProps) {
 const REST =
   'Ten minutes of playing without a break: let the hand rest for a minute or two. These figures are ours; the advice for musicians is five to ten minutes in every hour (Newswise).';
 
-function Rung({ playback, piece }: { readonly playback: Playback; readonly piece: LinePiece }) {
+/** Whether words are said: those that came with a turn, for as long as they stand, whatever else is rendered anew. */
+function useSaid(turn: string, words: string): boolean {
+  const [last, setLast] = useState({ turn, words, isSaid: true });
+  if (last.words !== words) setLast({ turn, words, isSaid: last.turn !== turn });
+  return last.isSaid;
+}
+
+interface RungProps {
+  readonly playback: Playback;
+  /** What is played; null for nothing that has rungs. */
+  readonly piece: LinePiece | null;
+}
+
+/** It is there before it has words: what comes together with its words is not said by screen readers. */
+function Rung({ playback, piece }: RungProps) {
   const step = useStore(playback, (state) => state.step);
   const round = useStore(playback, (state) => state.round);
   const heard = useStore(playback, (state) => state.heard);
-  const words = heard?.kind === 'stages' ? (heard.stages[step]?.name ?? '') : rungWords(piece, step, round);
+  const stage = heard?.kind === 'stages' ? (heard.stages[step]?.name ?? '') : null;
+  const words = piece === null ? '' : (stage ?? rungWords(piece, step, round));
   return (
     <p className="ledge__status" aria-live="polite">
       {words}

@@ -37,6 +37,7 @@ export function PracticeLedge({ lesson, rest }: PracticeLedgeProps) {
   useScreenAwake(playback);
   useMediaButtons(playback, piece?.name ?? '', lesson.title);
   useLedgeHeight(ledge);
+  const status = <PlaybackStatus playback={playback} lesson={lesson} rest={rest} />;
   const controls = line && (
     <>
       <PracticeButtons playback={playback} line={line} inShort={inShort(line.piece, line.sheet)} />
@@ -55,7 +56,7 @@ export function PracticeLedge({ lesson, rest }: PracticeLedgeProps) {
           {!large && controls}
           <div className="ledge__words">
             <PlayingSentence {...line} folds={FOLDED} spaceInWords={SPACE_IN_WORDS} />
-            <PlaybackStatus playback={playback} lesson={lesson} rest={rest} />
+            {!large && status}
           </div>
           <div className="ledge__tools">
             <button type="button" className="button button--quiet" onClick={() => setLarge(true)}>
@@ -72,6 +73,7 @@ export function PracticeLedge({ lesson, rest }: PracticeLedgeProps) {
                 instrument: lesson.instrument,
                 onChange: line.onChange,
                 onClose: () => setLarge(false),
+                status,
                 children: controls,
               }}
             />

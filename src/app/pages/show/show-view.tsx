@@ -39,6 +39,8 @@ interface ShowViewProps {
   readonly instrument: InstrumentSettings;
   readonly onChange: (change: Partial<PlayingSettings>) => void;
   readonly onClose: () => void;
+  /** What says where it is played, what is amiss and when to rest. */
+  readonly status: ReactNode;
   /** What plays and stops it. */
   readonly children: ReactNode;
 }
@@ -52,7 +54,7 @@ const TOUCHED = '(pointer: coarse) and (not (any-pointer: fine))';
 const ROOMY = '(min-width: 90rem) and (min-height: 50rem)';
 
 /** The view for a stand, a class or a shared screen: the next bars in large, and nothing else. */
-export function ShowView({ piece, sheet, instrument, onChange, onClose, children }: ShowViewProps) {
+export function ShowView({ piece, sheet, instrument, onChange, onClose, status, children }: ShowViewProps) {
   const dialog = useModal();
   const title = useId();
   const screen = useRef<HTMLDivElement>(null);
@@ -166,6 +168,7 @@ export function ShowView({ piece, sheet, instrument, onChange, onClose, children
         </div>
         <div className="show__foot">
           {children}
+          <div className="show__status">{status}</div>
           {roomy ? (
             <>
               {shownWords}
