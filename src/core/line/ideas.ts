@@ -90,21 +90,22 @@ const DEAL: readonly Heap[] = [
   'silent chord',
 ];
 
-/** Deals the ideas out: in turn from each heap, the cheapest that is unlike those already dealt. */
-function deal(ranked: readonly Ranked[], wanted: number): readonly Ranked[] {
+/** Deals the ideas out: in turn from each heap, the cheapest that is unlike those already dealt; gives how many there are. */
+function* deal(ranked: readonly Ranked[], wanted: number): Generator<Ranked, number> {
   const heaps = new Map<Heap, Ranked[]>();
   for (const one of ranked) heaps.set(one.heap, [...(heaps.get(one.heap) ?? []), one]);
-  const dealt: Ranked[] = [];
+  let dealt = 0;
   const seen = new Map<string, number>();
   const costNow = ({ cost, marks }: Ranked): number =>
     marks.reduce((sum, mark) => sum + mark.cost * (seen.get(mark.text) ?? 0), cost);
-  for (let turn = 0; dealt.length < wanted && turn < wanted * DEAL.length; turn += 1) {
+  for (let turn = 0; dealt < wanted && turn < wanted * DEAL.length; turn += 1) {
     const heap = heaps.get(DEAL[turn % DEAL.length] ?? 'chord') ?? [];
     const best = cheapestOf(heap, costNow);
     if (!best) continue;
     heap.splice(heap.indexOf(best), 1);
-    dealt.push(best);
+    dealt += 1;
     for (const mark of best.marks) seen.set(mark.text, (seen.get(mark.text) ?? 0) + 1);
+    yield best;
   }
   return dealt;
 }
@@ -225,10 +226,8 @@ export function ideaOffer(request: LineRequest, line: LineNotes, barIndex: numbe
     ranked,
     ranked.filter(({ cost, tones }) => cost < (isLate(tones) ? OWNED_UP : TOO_DEAR)),
   );
-  const dealt = deal(clean, SURPLUS);
-  const more = dealt.length < SURPLUS ? deal(others(ranked, clean), SURPLUS - dealt.length) : [];
   const found: { readonly cost: number; readonly idea: Idea }[] = [];
-  for (const one of [...dealt, ...more]) {
+  for (const one of dealtInTurn(ranked, clean)) {
     if (found.length === WANTED) break;
     const idea = ideaOf(model, heard, barIndex, one);
     if (idea.analysis.techniques.every((technique) => isAllowed(bar, technique)))
@@ -236,6 +235,12 @@ export function ideaOffer(request: LineRequest, line: LineNotes, barIndex: numbe
   }
   const ideas = found.sort((one, other) => one.cost - other.cost).map(({ idea }) => idea);
   return { ideas, remark: remarkOnFew(model, bar, ideas.length) };
+}
+
+/** The clean ones dealt out, then the others, as many in all as there may be: only those that are asked for are looked for. */
+function* dealtInTurn(ranked: readonly Ranked[], clean: readonly Ranked[]): Generator<Ranked, void> {
+  const dealt = yield* deal(clean, SURPLUS);
+  if (dealt < SURPLUS) yield* deal(others(ranked, clean), SURPLUS - dealt);
 }
 
 /** Whether a new chord or section has its root or fifth under it somewhere (common practice, no source). */

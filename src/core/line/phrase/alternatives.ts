@@ -3,9 +3,10 @@ import { type BarSlot, type MetrePhrases, phraseBookOf, type Theme } from '../..
 import type { HeardLine } from '../hearing';
 import type { BarModel, LineModel } from '../model';
 import type { Tone } from '../tones';
+import type { Prices } from './chain';
 import { manyOrders } from './drills';
 import { edgeMaker } from './edges';
-import { type Finisher, finisherFor, type Goal } from './finish';
+import { type Finisher, finisherFor, type Goal, type Leading } from './finish';
 import { JOIN_WEIGHT, nodeRulesFor, phrasesIn } from './manner';
 import type { Node } from './nodes';
 import { type Pool, type PoolMaker, poolMaker } from './pools';
@@ -179,7 +180,7 @@ function waysThrough(about: Bar): readonly Alternative[] {
     );
   });
 
-  function tonesOf(nodes: readonly number[], goals: readonly Goal[]): readonly Tone[] {
+  function tonesOf(nodes: readonly number[], homeward: Leading): readonly Tone[] {
     return parts.flatMap((segment, index) => {
       const node = pools[index]?.nodes[nodes[index] ?? 0];
       if (!node || node.last < 0) return [];
@@ -187,20 +188,24 @@ function waysThrough(about: Bar): readonly Alternative[] {
       const into = pools[index + 1];
       const begins = into?.entries[entryIn(into, nodes[index + 1] ?? 0)];
       const inside = next && begins ? edges.goalOf(next, begins, segment) : null;
-      const leading = finisher.leading(segment, next ? (inside ? [inside] : []) : goals, 0);
+      const leading = next ? finisher.leading(segment, inside ? [inside] : [], 0) : homeward;
       return finisher.finish(segment, node, finisher.leadOf(segment, node, leading), leading).tones;
     });
   }
 
   const found = new Map<string, Alternative>();
-  const onward = new Map<number, ReturnType<typeof edges.between>>();
+  const onward = new Map<number, { readonly leading: Leading; readonly prices: Prices }>();
+  const followsItself = bar.after.includes(bar.index);
   for (const { nodes, cost } of cheapest(ways, firstPool, parts.length > 1 ? PRICED_IN_PARTS : PRICED)) {
     const own = entryIn(firstPool, nodes[0] ?? 0);
-    const goals = goalsFor(last, own);
-    const prices = remembered(onward, bar.after.includes(bar.index) ? own : -1, () =>
-      edges.between({ from: last, pool: lastPool, to: null, into: null, extras: goals, asks: 0 }),
-    );
-    const tones = tonesOf(nodes, goals);
+    const { leading, prices } = remembered(onward, followsItself ? own : -1, () => {
+      const goals = goalsFor(last, own);
+      return {
+        leading: finisher.leading(last, goals, 0),
+        prices: edges.between({ from: last, pool: lastPool, to: null, into: null, extras: goals, asks: 0 }),
+      };
+    });
+    const tones = tonesOf(nodes, leading);
     const text = tones.map(({ start, duration, midi }) => `${start} ${duration} ${midi}`).join();
     const whole = cost + prices.at(nodes.at(-1) ?? 0, 0, FAR);
     const known = found.get(text);

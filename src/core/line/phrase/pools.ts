@@ -60,6 +60,7 @@ export function poolMaker(
 ): PoolMaker {
   const { contextIn, linkedDraws, ownDraws, nodeIn } = drawMaker(model, rules, metre);
   const pools = new Map<string, Pool>();
+  const joints = new Map<string, Pool>();
   const numbers = new Map<string, number>();
 
   function make(segment: Segment, place: Place): Pool {
@@ -107,6 +108,27 @@ export function poolMaker(
     return { id, nodes, ownSome, tags, entryOf: entryOfNode, entries };
   }
 
+  /** Of equal choices the cheapest, in the order in which they come first. */
+  function joinedOf(list: readonly Pool[]): Pool {
+    const found: { node: Node; cost: number }[] = [];
+    const places = new Map<string | undefined, Map<number, number>>();
+    for (const { nodes, ownSome } of list)
+      for (const node of nodes) {
+        const cost = node.cost + (node.borrowed && ownSome ? BORROWED : 0);
+        const row = remembered(places, node.contour?.id, () => new Map<number, number>());
+        const known = found[row.get(node.first) ?? -1];
+        if (!known) {
+          row.set(node.first, found.length);
+          found.push({ node, cost });
+        } else if (cost < known.cost) {
+          known.node = node;
+          known.cost = cost;
+        }
+      }
+    const nodes = found.map(({ node, cost }) => ({ ...node, cost, link: null }));
+    return poolOfNodes(nodes, true, list[0]?.id ?? 0);
+  }
+
   return {
     poolOf(segment, place) {
       const context = contextIn(segment);
@@ -115,17 +137,7 @@ export function poolMaker(
       const key = `${context} ${segment.whole ? slot : ''} ${theme.id} ${models?.slots} ${models?.place} ${asks} ${place.wide}`;
       return remembered(pools, key, () => make(segment, place));
     },
-    joined(list) {
-      const found = new Map<string, Node>();
-      for (const { nodes, ownSome } of list)
-        for (const node of nodes) {
-          const cost = node.cost + (node.borrowed && ownSome ? BORROWED : 0);
-          const text = `${node.contour?.id} ${node.first}`;
-          if (cost < (found.get(text)?.cost ?? Number.POSITIVE_INFINITY))
-            found.set(text, { ...node, cost, link: null });
-        }
-      return poolOfNodes([...found.values()], true, list[0]?.id ?? 0);
-    },
+    joined: (list) => remembered(joints, list.map(({ id }) => id).join(), () => joinedOf(list)),
     givenPool: (segment, tones) => poolOfNodes([givenNode(segment, tones)], true, -1 - segment.index),
   };
 }
