@@ -142,6 +142,8 @@ describe('a question about a line', () => {
     expect(chosenQuestions(sheet, { count: 5, difficulty: 1, seed: 3 })).toEqual(easy);
     const all = chosenQuestions(sheet, { count: 10, difficulty: 3, seed: 3 });
     expect(new Set(all.map(({ kind }) => kind)).size).toBeGreaterThan(6);
+    const [hard] = chosenQuestions(sheet, { count: 1, difficulty: 3, seed: 3 });
+    expect(hard?.difficulty).toBe(3);
     const tapped = chosenQuestions(sheet, { count: 8, difficulty: 3, tapped: true, seed: 1 });
     expect(tapped.every(({ choices }) => choices.length > 1)).toBe(true);
   });

@@ -22,6 +22,7 @@ function context(print: 'normal' | 'large'): BlockContext {
     sizes,
     spacing: sizes.spacings[0],
     measure: measureAsPrinted,
+    asks: false,
     engrave: () => {
       throw new Error('a chord chart engraves nothing');
     },

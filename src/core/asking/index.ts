@@ -1,2 +1,2 @@
-export { chosenQuestions, questionsOf } from './questions';
+export { chosenQuestions, questionSeed, questionsOf } from './questions';
 export { DIFFICULTIES, type Difficulty, QUESTION_KINDS, type Question, type QuestionKind } from './types';

@@ -61,6 +61,7 @@ const frets: Maker = ({ sheet }, bar) => {
       difficulty: 2,
       bars: [bar.index],
       text: `Write string and fret of the notes in ${nameOf(bar)}, as the tab has them.`,
+      onPaper: `Write a string and a fret for each note of ${nameOf(bar)}.`,
       answer: joined(places),
       choices: [],
       blanks: places.length,
@@ -216,6 +217,7 @@ const lead: Maker = ({ bars }, bar) => {
 const leftOutBar: Maker = (asked, bar) => {
   const before = asked.bars[bar.index - 1];
   if (before === undefined || bar.struck.length < 2 || bar.bar.notes.length !== bar.struck.length) return [];
+  if (bar.struck.at(-1)?.note.tiedOn === true) return [];
   const told = bar.struck.map(
     ({ note }) => `${formatNameIn(naming(asked), note.pitch)} on ${beatWords(note.start, metreOf(bar))}`,
   );
@@ -224,7 +226,9 @@ const leftOutBar: Maker = (asked, bar) => {
       kind: 'left-out bar',
       difficulty: 3,
       bars: [before.index, bar.index],
+      empty: bar.index,
       text: `Cover ${nameOf(bar)}, play ${nameOf(before)}, and write the next bar as the line has it.`,
+      onPaper: `${capitalised(nameOf(bar))} is left empty. Listen to the line, and write its notes there.`,
       answer: joined(told),
       choices: [],
       blanks: told.length,

@@ -23,8 +23,12 @@ export interface Question {
   readonly difficulty: Difficulty;
   /** Indices of the written bars that it is about; what is listened to. */
   readonly bars: readonly number[];
+  /** Index of a bar that has to be left empty on the sheet. */
+  readonly empty?: number;
   /** A sentence or two. */
   readonly text: string;
+  /** The same on a sheet of paper that shows no answer, where it reads otherwise. */
+  readonly onPaper?: string;
   readonly answer: string;
   /** What can be tapped, the answer among it, in a fixed order; empty where the answer is written or played. */
   readonly choices: readonly string[];

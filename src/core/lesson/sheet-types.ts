@@ -52,6 +52,8 @@ export interface LineSheet {
   readonly fingering: Fingering;
   /** Bars taken out of a line: the music goes on behind the last of them. */
   readonly excerpt?: true;
+  /** Indices of bars that stand empty, to be written in. */
+  readonly toWrite?: readonly number[];
 }
 
 /** Empty bars on staff and tab. */

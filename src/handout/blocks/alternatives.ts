@@ -31,6 +31,8 @@ function barWords(sheet: LineSheet, bar: SheetBar, telling: BarTelling): string 
       ? []
       : bar.written.spans.map(({ harmony }) => harmonyText(harmony, sheet.noteNames));
   const name = capitalised(barName(bar.written.number));
+  if (sheet.toWrite?.includes(sheet.bars.indexOf(bar)) === true)
+    return `${[name, ...symbols].join(', ')}: empty, to be written in.`;
   return `${[name, ...symbols].join(', ')}: ${describeBar(sheet, bar, telling)}`;
 }
 

@@ -18,6 +18,8 @@ export interface BlockContext {
   readonly sizes: Sizes;
   readonly spacing: Spacing;
   readonly measure: TextMeasure;
+  /** Whether the sheet asks questions, so that nothing on it states an answer. */
+  readonly asks: boolean;
   /** Engraves in the page's sizes, the full width and the teacher's choices, unless told otherwise. */
   readonly engrave: (sheet: Engravable, options?: Partial<ScoreOptions>) => EngravedScore;
 }

@@ -1,3 +1,4 @@
+import { barRange, capitalised } from '../../core/base';
 import type { HandoutBlock, InstrumentSettings, LinePiece, LineSheet, Sheet } from '../../core/lesson';
 import type { SystemLayout } from '../../score';
 import type { Tag } from '../layout/marks';
@@ -11,7 +12,7 @@ import type { BlockContext } from './context';
 import { explainedRows } from './explained';
 import { pieceFacts } from './facts';
 import { neckRows } from './neck';
-import { answerRows, questionRows } from './questions';
+import { answerRows, questionRows, withBarsToWrite } from './questions';
 import { rhythmRows } from './rhythm';
 import { shapeRows } from './shapes';
 import { stageRows } from './stages';
@@ -44,7 +45,7 @@ export function pieceRows(
 }
 
 function blockRows(block: HandoutBlock, set: PieceToSet, context: BlockContext): readonly Row[] {
-  if (block === 'music') return musicRows(set.sheet, context);
+  if (block === 'music') return musicRows(withBarsToWrite(set.sheet, context), context);
   if (block === 'stages') return stageRows(set, context, (sheet) => musicRows(sheet, context));
   return set.sheet.kind === 'line' ? lineBlockRows(block, set.sheet, set, context) : [];
 }
@@ -85,10 +86,19 @@ function lineBlockRows(
   }
 }
 
-const figureOf = (sheet: Sheet, system: SystemLayout, { settings }: BlockContext): Tag => ({
+/** Where questions are asked, the words do not say what the notes are: whoever has them read aloud listens to the line. */
+const figureOf = (sheet: Sheet, system: SystemLayout, { settings, asks }: BlockContext): Tag => ({
   role: 'Figure',
-  alternative: systemWords(sheet, system, { places: settings.parts !== 'staff', rests: true }),
+  alternative:
+    asks && sheet.kind === 'line'
+      ? `${capitalised(barRange(...endsOf(sheet, system)))} of ${sheet.name}, which the questions are about.`
+      : systemWords(sheet, system, { places: settings.parts !== 'staff', rests: true }),
 });
+
+function endsOf({ bars }: LineSheet, system: SystemLayout): readonly [number, number] {
+  const numbers = system.bars.map(({ bar }) => bars[bar]?.written.number ?? bar + 1);
+  return [numbers[0] ?? 1, numbers.at(-1) ?? 1];
+}
 
 /**
  * On the staff alone nothing tells where the hand stands, so that it can be a test; on a sheet of rhythms alone nothing

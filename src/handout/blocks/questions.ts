@@ -1,6 +1,5 @@
-import { chosenQuestions, type Question } from '../../core/asking';
-import { hashText } from '../../core/base';
-import type { LineSheet } from '../../core/lesson';
+import { chosenQuestions, type Question, questionSeed } from '../../core/asking';
+import type { LineSheet, Sheet } from '../../core/lesson';
 import type { Mark } from '../layout/marks';
 import { headedRows, paragraphRows, type Row } from '../layout/rows';
 import type { BlockContext } from './context';
@@ -13,8 +12,19 @@ const BLANK = 64;
 const GAP = 12;
 
 /** The same questions for the same line, on the sheet and on its answer sheet. */
-const asked = (sheet: LineSheet, { settings }: BlockContext): readonly Question[] =>
-  chosenQuestions(sheet, { ...settings.questions, seed: hashText(sheet.id) });
+const asked = (sheet: LineSheet, { settings: { questions, parts } }: BlockContext): readonly Question[] =>
+  chosenQuestions(sheet, {
+    ...questions,
+    seed: questionSeed(sheet, questions),
+    onPaper: parts === 'tab' ? 'tab' : 'staff',
+  });
+
+/** The line as its questions have it on the sheet: bars that are asked for stand empty. */
+export function withBarsToWrite(sheet: Sheet, context: BlockContext): Sheet {
+  if (sheet.kind !== 'line' || !context.asks) return sheet;
+  const toWrite = asked(sheet, context).flatMap(({ empty }) => empty ?? []);
+  return toWrite.length === 0 ? sheet : { ...sheet, toWrite };
+}
 
 /** A line of blanks to write on; one long one where the answer is a sentence or a count. */
 function blankRow(question: Question, { width }: BlockContext): Row {
@@ -31,21 +41,26 @@ function blankRow(question: Question, { width }: BlockContext): Row {
 /** Questions about a line with blanks to fill in: names, degrees, frets, beats, words. */
 export function questionRows(sheet: LineSheet, context: BlockContext): readonly Row[] {
   const { sizes, spacing, width, measure } = context;
-  const rows = asked(sheet, context).flatMap((question, index): readonly Row[] => [
-    ...paragraphRows(`${index + 1}. ${question.text}`, sizes.body, width, measure, { gap: 4 }).map((row) => ({
-      ...row,
-      keepWithNext: true,
-    })),
-    blankRow(question, context),
-  ]);
+  const rows = asked(sheet, context).flatMap((question, index): readonly Row[] => {
+    const text = `${index + 1}. ${question.onPaper ?? question.text}`;
+    const words = paragraphRows(text, sizes.body, width, measure, { gap: 10 });
+    if (question.empty !== undefined) return words;
+    return [...words.map((row) => ({ ...row, keepWithNext: true })), blankRow(question, context)];
+  });
   return headedRows('Questions', sizes.heading, spacing.blockGap, rows);
 }
 
 /** The answers to the same questions, which are computed from the notes. */
 export function answerRows(sheet: LineSheet, context: BlockContext): readonly Row[] {
   const { sizes, spacing, width, measure } = context;
-  const rows = asked(sheet, context).flatMap(({ answer }, index) =>
-    paragraphRows(`${index + 1}. ${answer}`, sizes.body, width, measure, { gap: 2 }),
+  const rows = asked(sheet, context).flatMap(({ kind, answer }, index) =>
+    paragraphRows(
+      `${index + 1}. ${kind === 'frets' ? `for example ${answer}` : answer}`,
+      sizes.body,
+      width,
+      measure,
+      { gap: 2 },
+    ),
   );
   return headedRows('Answers', sizes.heading, spacing.blockGap, rows);
 }

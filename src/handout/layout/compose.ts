@@ -9,6 +9,7 @@ import { noteRows } from '../blocks/notes';
 import { pieceRows } from '../blocks/piece';
 import { practiceRows } from '../blocks/practice';
 import type { LessonCode } from '../code/lesson-code';
+import { asksQuestions } from '../model/asked';
 import { partBlocks } from '../model/blocks';
 import type { FullSettings } from '../model/settings';
 import type { TextMeasure } from './marks';
@@ -24,6 +25,8 @@ export interface Tools {
 /** What is to be set. */
 export interface Copy {
   readonly lesson: Lesson;
+  /** At the head of the first page. */
+  readonly title: string;
   /** One a piece, in the lesson's order. */
   readonly sheets: readonly Sheet[];
   readonly settings: FullSettings;
@@ -47,7 +50,7 @@ export function composeRows(copy: Copy, spacing: Spacing, tools: Tools): Compose
   const { before, piece, after } = partBlocks(copy.settings.blocks);
   const ofSheet = (block: HandoutBlock) => sheetBlockRows(block, copy, context);
   const rows = [
-    headRow(copy.lesson.title, copy.logo, context),
+    headRow(copy.title, copy.logo, context),
     ...before.flatMap(ofSheet),
     ...copy.sheets.flatMap((sheet) => {
       const own = copy.lesson.pieces.find(({ id }) => id === sheet.id);
@@ -94,13 +97,14 @@ function sheetBlockRows(block: HandoutBlock, copy: Copy, context: BlockContext):
 function contextFor(copy: Copy, spacing: Spacing, tools: Tools, scores: ScoreLayout[]): BlockContext {
   const { settings, width } = copy;
   const sizes = sizesFor(settings.print);
+  const asks = asksQuestions(settings);
   const usual: ScoreOptions = {
     width,
     staffSpace: spacing.staff / 4,
     degrees: settings.degrees,
     fingers: settings.fingers,
     // A tab alone does not say when its notes are played: the counting does.
-    counting: settings.counting || settings.parts === 'tab',
+    counting: settings.counting || (settings.parts === 'tab' && !asks),
     numerals: settings.numerals,
     positions: settings.positions,
     parts: settings.parts,
@@ -112,5 +116,5 @@ function contextFor(copy: Copy, spacing: Spacing, tools: Tools, scores: ScoreLay
     const layout = tools.engrave(sheet, { ...usual, ...options });
     return { layout, index: scores.push(layout) - 1 };
   };
-  return { width, settings, sizes, spacing, measure: tools.measure, engrave };
+  return { width, settings, sizes, spacing, measure: tools.measure, asks, engrave };
 }

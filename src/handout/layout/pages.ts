@@ -3,13 +3,15 @@ import type { Lesson, Paper, Sheet } from '../../core/lesson';
 import type { Engravable, ScoreLayout, ScoreOptions } from '../../score';
 import type { Logo } from '../blocks/head';
 import type { LessonCode } from '../code/lesson-code';
-import { fullSettings } from '../model/settings';
-import { spreadOut } from './breaks';
-import type { Tools } from './compose';
+import { answerSettings, askedRemarks, studentSettings } from '../model/asked';
+import { type FullSettings, fullSettings } from '../model/settings';
+import { type Room, spreadOut } from './breaks';
+import type { Copy, Tools } from './compose';
 import { fitPages, footOf, roomOver } from './fit';
 import type { PageLayout } from './marks';
 import { sheetOf } from './paper';
 import { numberedPage, placePage, roomOn } from './place';
+import type { Row } from './rows';
 import { sideBySide } from './side-by-side';
 
 export interface HandoutLayout {
@@ -40,35 +42,78 @@ export function handoutPages(
   const settings = fullSettings(lesson.handout);
   const paper = sheetOf(settings.paper, settings);
   const room = roomOn(paper, settings);
-  const copy = { lesson, sheets, settings, logo, code, width: paper.right - paper.left };
-  const { pages, scores, remarks } = fitPages(copy, room, { ...tools, engrave: engraveOnce(tools.engrave) });
+  const width = paper.right - paper.left;
+  const copy = {
+    lesson,
+    title: lesson.title,
+    sheets,
+    settings: studentSettings(settings),
+    logo,
+    code,
+    width,
+  };
+  const once = { ...tools, engrave: engraveOnce(tools.engrave) };
+  const { pages, scores, remarks } = fitPages(copy, room, once);
+  const key = answerPages(copy, settings, room, once);
   const foot = footOf(copy, tools);
   const free = roomOver(foot, room);
+  const count = pages.length + key.pages.length;
+  const placed = (rows: readonly Row[], number: number, folio: Parameters<typeof placePage>[1]) => {
+    const page = placePage(rows, folio, settings, paper, tools.measure);
+    return numbered ? numberedPage(page, number, count, settings, paper) : page;
+  };
   return {
     paper: settings.paper,
     title: lesson.title,
-    pages: sideBySide(
-      settings.twoUp,
-      pages.map((rows, index) => {
-        const isLast = index === pages.length - 1;
-        const spread = isLast ? rows : spreadOut(rows, index === 0 ? free.first : free.later);
-        const folio = { isFirst: index === 0, title: lesson.title, foot: index === 0 ? foot : null };
-        const page = placePage(spread, folio, settings, paper, tools.measure);
-        return numbered ? numberedPage(page, index + 1, pages.length, settings, paper) : page;
-      }),
-    ),
-    scores,
-    remarks,
+    pages: [
+      ...sideBySide(
+        settings.twoUp,
+        pages.map((rows, index) => {
+          const isLast = index === pages.length - 1;
+          const spread = isLast ? rows : spreadOut(rows, index === 0 ? free.first : free.later);
+          const folio = { isFirst: index === 0, title: lesson.title, foot: index === 0 ? foot : null };
+          return placed(spread, index + 1, folio);
+        }),
+      ),
+      ...sideBySide(
+        settings.twoUp,
+        key.pages.map((rows, index) => {
+          const folio = { isFirst: index === 0, title: key.title, foot: null };
+          return placed(withScoresFrom(scores.length, rows), pages.length + index + 1, folio);
+        }),
+      ),
+    ],
+    scores: [...scores, ...key.scores],
+    remarks: [...askedRemarks(settings), ...remarks],
   };
 }
+
+/** The answers never share a page with what they answer, so that they can be kept back. */
+function answerPages(copy: Copy, settings: FullSettings, room: Room, tools: Tools) {
+  const title = `Answers: ${copy.title}`;
+  const own = answerSettings(settings);
+  if (own === null) return { pages: [], scores: [], title };
+  const sheets = copy.sheets.filter(({ kind }) => kind === 'line');
+  return {
+    ...fitPages({ ...copy, title, sheets, settings: own, logo: null, code: null }, room, tools),
+    title,
+  };
+}
+
+/** Rows whose systems are of scores that stand behind others. */
+const withScoresFrom = (first: number, rows: readonly Row[]): readonly Row[] =>
+  rows.map((row) => ({
+    ...row,
+    marks: row.marks.map((mark) => (mark.kind === 'system' ? { ...mark, score: first + mark.score } : mark)),
+  }));
 
 /** The same text for the same staves of one handout. */
 export function engravedAs(sheet: Engravable, options: ScoreOptions): string {
   if (sheet.kind === 'keyboard') return JSON.stringify([sheet.line.id, sheet.kind, options]);
   if (sheet.kind === 'part') return JSON.stringify([sheet.line.id, sheet.part, options]);
   const bars = sheet.kind === 'line' ? sheet.bars.map(({ written }) => written.number).join() : sheet.bars;
-  const excerpt = sheet.kind === 'line' && sheet.excerpt === true;
-  return JSON.stringify([sheet.id, bars, excerpt, options]);
+  const [excerpt, toWrite] = sheet.kind === 'line' ? [sheet.excerpt === true, sheet.toWrite] : [false];
+  return JSON.stringify([sheet.id, bars, excerpt, toWrite, options]);
 }
 
 /** Several spacings are tried, most of them with the same staves. */

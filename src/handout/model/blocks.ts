@@ -20,7 +20,7 @@ const BLOCK_NAMES: Readonly<Record<HandoutBlock, string>> = {
   stages: 'The build-up, where a line has one',
   study: 'Key facts of the line',
   questions: 'Questions, with blanks',
-  answers: 'Answers to the questions',
+  answers: 'Answers to the questions, on a sheet of their own',
   explained: EXPLAINED_HEADING,
   chops: 'Chops, written out',
   organ: 'Organ, written out',

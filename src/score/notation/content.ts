@@ -109,6 +109,9 @@ function blankContent(sheet: BlankSheet): Content {
   };
 }
 
+/** Nothing in a bar, not even a rest: it is to be written in. */
+const EMPTY = { blank: true, events: [], beams: [], triplets: [], counts: [] } as const;
+
 const recentBars = new Recent<ContentBar>(2500);
 
 function* lineContent(sheet: LineSheet, numerals: boolean): Steps<Content> {
@@ -132,6 +135,10 @@ function* lineContent(sheet: LineSheet, numerals: boolean): Steps<Content> {
     yield;
     const ofChart = facts[index];
     if (ofChart === undefined) break;
+    if (sheet.toWrite?.includes(index) === true) {
+      bars.push({ ...ofChart, ...EMPTY, key: `to write ${JSON.stringify(ofChart)}` });
+      continue;
+    }
     const own: BarFacts = {
       ...ofChart,
       dynamics: dynamics[index] ?? [],

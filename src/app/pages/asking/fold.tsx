@@ -1,7 +1,14 @@
 import '../../styles/asking.css';
 import { useMemo, useState } from 'react';
-import { chosenQuestions, DIFFICULTIES, type Difficulty } from '../../../core/asking';
-import { type LinePiece, type LineSheet, MOST_QUESTIONS, setHandout } from '../../../core/lesson';
+import { chosenQuestions, DIFFICULTIES, type Difficulty, questionSeed } from '../../../core/asking';
+import {
+  DRAWS_OF_QUESTIONS,
+  type LinePiece,
+  type LineSheet,
+  MOST_QUESTIONS,
+  type QuestionSettings,
+  setHandout,
+} from '../../../core/lesson';
 import { NumberField, SelectField } from '../../controls';
 import { useAtWork, useLesson } from '../at-work';
 import { Tapped } from './tapped';
@@ -33,18 +40,19 @@ const DIFFICULTY_WORDS: Readonly<Record<Difficulty, string>> = {
 };
 
 /** As on paper where nothing is chosen. */
-const USUAL = { count: 6, difficulty: 2 } as const;
+const USUAL: QuestionSettings = { count: 6, difficulty: 2 };
 
 function Asked({ piece, sheet }: LineAskedProps) {
   const { session } = useAtWork();
   const { handout } = useLesson();
   const { count, difficulty } = handout.questions ?? USUAL;
-  const ask = (questions: { readonly count: number; readonly difficulty: Difficulty }) =>
-    session.lessons.change((lesson) => setHandout(lesson, { questions }), {
-      label: 'choose the questions',
-      join: 'questions',
-    });
-  const [seed, setSeed] = useState(1);
+  const ask = (change: Partial<QuestionSettings>) =>
+    session.lessons.change(
+      (lesson) => setHandout(lesson, { questions: { ...USUAL, ...lesson.handout.questions, ...change } }),
+      { label: 'choose the questions', join: 'questions' },
+    );
+  const seed = questionSeed(sheet, handout.questions ?? USUAL);
+  const draw = handout.questions?.seed ?? 0;
   const questions = useMemo(
     () => chosenQuestions(sheet, { count, difficulty, seed, tapped: true }),
     [sheet, count, difficulty, seed],
@@ -57,7 +65,7 @@ function Asked({ piece, sheet }: LineAskedProps) {
           value={count}
           least={1}
           most={MOST_QUESTIONS}
-          onChange={(next) => ask({ count: next, difficulty })}
+          onChange={(next) => ask({ count: next })}
         />
         <SelectField
           label="How hard the questions are"
@@ -67,10 +75,14 @@ function Asked({ piece, sheet }: LineAskedProps) {
             label: DIFFICULTY_WORDS[each],
           }))}
           onChange={(text) =>
-            ask({ count, difficulty: DIFFICULTIES.find((each) => String(each) === text) ?? difficulty })
+            ask({ difficulty: DIFFICULTIES.find((each) => String(each) === text) ?? difficulty })
           }
         />
-        <button type="button" className="button button--quiet" onClick={() => setSeed(seed + 1)}>
+        <button
+          type="button"
+          className="button button--quiet"
+          onClick={() => ask({ seed: (draw + 1) % DRAWS_OF_QUESTIONS })}
+        >
           Other questions
         </button>
       </div>
@@ -85,8 +97,9 @@ function Asked({ piece, sheet }: LineAskedProps) {
         ))}
       </ol>
       <p className="hint">
-        On paper, as many and as hard: tick Questions, and Answers to the questions, under Handout. The
-        answers are computed from the notes.
+        On paper, as many and as hard, drawn anew with these: tick Questions, and Answers to the questions,
+        under Handout. The sheet with the questions shows nothing that answers one; the answers, computed from
+        the notes, come on a sheet of their own.
       </p>
     </div>
   );

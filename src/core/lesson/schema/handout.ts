@@ -1,7 +1,7 @@
 /** Validators of what is printed. */
 import * as z from 'zod/mini';
 import { LESSON_LIMITS } from '../limits';
-import { HANDOUT_BLOCKS, MOST_QUESTIONS, PRACTICE_STEPS } from '../types';
+import { DRAWS_OF_QUESTIONS, HANDOUT_BLOCKS, MOST_QUESTIONS, PRACTICE_STEPS } from '../types';
 import { branded, name, noneTwice, whole } from './notes';
 
 export const blocksSchema = z
@@ -26,7 +26,11 @@ export const handoutShape = {
     z.array(z.string().check(z.maxLength(PRACTICE_STEPS.length))).check(z.maxLength(PRACTICE_STEPS.most)),
   ),
   questions: z.exactOptional(
-    z.object({ count: whole(1, MOST_QUESTIONS), difficulty: branded<1 | 2 | 3>(whole(1, 3)) }),
+    z.object({
+      count: whole(1, MOST_QUESTIONS),
+      difficulty: branded<1 | 2 | 3>(whole(1, 3)),
+      seed: z.exactOptional(whole(0, DRAWS_OF_QUESTIONS - 1)),
+    }),
   ),
   header: z.exactOptional(name),
   student: z.exactOptional(name),

@@ -65,7 +65,12 @@ export interface HandoutSettings {
 export interface QuestionSettings {
   readonly count: number;
   readonly difficulty: 1 | 2 | 3;
+  /** Another number draws other questions; 0 when left out. */
+  readonly seed?: number;
 }
+
+/** Draws of questions before they begin again. */
+export const DRAWS_OF_QUESTIONS = 1000;
 
 /** The most questions of one line. */
 export const MOST_QUESTIONS = 20;
