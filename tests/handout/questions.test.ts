@@ -113,9 +113,9 @@ function askedOf(lesson: Lesson): { readonly sheet: LineSheet; readonly question
   };
 }
 
-/** Whether a text says an answer, and not merely a word of it by chance. */
+/** Whether a text says an answer, and not merely a sign of it by chance, as a chord's 7 does. */
 const states = (text: string, answer: string): boolean =>
-  text === answer || (answer.length > 6 && text.includes(answer));
+  answer.length > 2 && (text === answer || (answer.length > 6 && text.includes(answer)));
 
 describe('a sheet that asks questions', () => {
   it('states no answer anywhere, and its answers stand on a sheet of their own', () => {
