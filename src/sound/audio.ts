@@ -1,5 +1,5 @@
 import { failure, type Result, success } from '../core/base';
-import type { Context } from './tone';
+import type { Context, Gain } from './tone';
 
 type Tone = typeof import('./tone');
 
@@ -7,6 +7,8 @@ type Tone = typeof import('./tone');
 export interface Audio {
   readonly tone: Tone;
   readonly context: Context;
+  /** All that sounds passes here. */
+  readonly output: Gain;
   /** Seconds between the device's clock and what is heard, as far as the browser knows. */
   outputDelay(): number;
 }
@@ -86,10 +88,13 @@ export function createAudio(onPaused: (fault: string) => void): {
   readonly open: () => Promise<Result<Audio, string>>;
   /** Seconds that the sound comes later than the browser knows; less than 0, where it comes earlier. */
   readonly setFurtherDelay: (seconds: number) => void;
+  /** What sounds, as a stream; null where the device was not opened yet. */
+  readonly stream: () => MediaStream | null;
   readonly close: () => void;
 } {
   let audio: Audio | null = null;
   let furtherDelay = 0;
+  let copy: { readonly of: Gain; readonly stream: MediaStream } | null = null;
 
   const opened = async (): Promise<Result<Audio, string>> => {
     if (typeof AudioContext === 'undefined') {
@@ -111,7 +116,9 @@ export function createAudio(onPaused: (fault: string) => void): {
         onPaused(FAULTS.paused);
       }
     });
-    audio = { tone, context, outputDelay: () => Math.max(0, outputDelay(context) + furtherDelay) };
+    const output = new tone.Gain({ context, gain: 1 });
+    output.connect(context.destination);
+    audio = { tone, context, output, outputDelay: () => Math.max(0, outputDelay(context) + furtherDelay) };
     return success(audio);
   };
 
@@ -131,6 +138,16 @@ export function createAudio(onPaused: (fault: string) => void): {
     },
     setFurtherDelay: (seconds) => {
       furtherDelay = seconds;
+    },
+    stream: () => {
+      if (audio === null) return null;
+      const { context, output } = audio;
+      if (copy?.of !== output) {
+        const node = context.createMediaStreamDestination();
+        output.connect(node);
+        copy = { of: output, stream: node.stream };
+      }
+      return copy.stream;
     },
     close: () => {
       audio?.context.dispose();

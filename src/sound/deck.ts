@@ -51,11 +51,11 @@ export interface Deck {
  * All stems of a piece of a segment are the channels of one buffer with one player, split behind it: however
  * busy the page is, the parts cannot come apart.
  */
-export function createDeck({ tone, context }: Audio, mix: Mix): Deck {
+export function createDeck({ tone, context, output }: Audio, mix: Mix): Deck {
   const { sampleRate } = context;
   const secondsAt = (sample: number): number => (sample - HAIR) / sampleRate;
   const master = new tone.Gain({ context, gain: 1 });
-  master.connect(context.destination);
+  master.connect(output);
   const music = new tone.Gain({ context, gain: 1 });
   music.connect(master);
   const splitter = new tone.Split({ context, channels: STEMS.length });

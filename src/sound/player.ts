@@ -150,6 +150,7 @@ export function createPlayer(): Player {
     setMix,
     setFurtherDelay: audio.setFurtherDelay,
     position: () => (state.kind === 'playing' ? (session?.position() ?? null) : null),
+    output: audio.stream,
     state: () => state,
     subscribe: (listener) => {
       listeners.add(listener);

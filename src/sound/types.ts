@@ -67,6 +67,8 @@ export interface Player {
   setFurtherDelay(seconds: number): void;
   /** What is heard right now, the output's delay taken into account; null when nothing plays. */
   position(): PlayPosition | null;
+  /** All that this player sounds, as a stream, for an ear beside its loudspeaker; null before it has sounded. */
+  output(): MediaStream | null;
   state(): PlayerState;
   /** Calls `listener` after every change of state, until the returned function is called. */
   subscribe(listener: (state: PlayerState) => void): () => void;

@@ -175,3 +175,18 @@ test('the level is checked first, in words, and another input can be chosen', as
   await expect.poll(() => status(page, 'Playback').textContent(), PATIENT).toMatch(/^Playing bar/);
   expectClean();
 });
+
+test('beside the loudspeaker it says whether its sound was taken off', async () => {
+  const { page, expectClean } = await openPractice(lessonWith(false), loopBack);
+  await page.getByRole('radio', { name: 'from the loudspeaker' }).check();
+  await page.getByRole('button', { name: 'Play', exact: true }).click();
+  await expect.poll(() => status(page, 'Listening').textContent(), PATIENT).toBe('Listening to your line.');
+  // The click of the page is all that the microphone hears: no note of it may be taken for the student's.
+  await expect
+    .poll(() => status(page, 'Listening').textContent(), PATIENT)
+    .toMatch(/^Listened beside the loudspeaker/);
+  expect(await page.getByRole('list', { name: 'What was heard' }).textContent()).not.toContain(
+    'more than written',
+  );
+  expectClean();
+});

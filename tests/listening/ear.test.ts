@@ -8,29 +8,15 @@
  */
 import { describe, expect, test } from 'vitest';
 import { likely, type NoteReport, reportOf, summaryOf } from '../../src/core/listening';
-import { createKit } from '../../src/sound';
-import { renderMix } from '../../src/sound/synthesis/mix';
+import { bandOf } from './loudspeaker';
 import { type Fault, hear, LINES, type Played, playedBy, scoreOf, share } from './students';
-import { type Bass, hiss, hum, ownBass, RATE, recordedBass, roomed, under } from './studio';
+import { type Bass, hiss, hum, ownBass, recordedBass, roomed, under } from './studio';
 
 const FAULTS: readonly Fault[] = ['wrong', 'late', 'missing', 'extra', 'filled'];
 const TEMPO = 96;
 
 /** Milliseconds: two minutes of sound are made and heard in each test, on a machine that may be busy. */
 const PATIENCE = 400_000;
-
-const kit = createKit(RATE);
-
-/** The rhythm section as a microphone hears it from a loudspeaker, from the same moment as the student. */
-function bandOf({ performance, expected }: Played): Float32Array {
-  const mix = { bass: false, drums: true, chops: true, organ: true, click: false };
-  const { left, right } = renderMix(performance, mix, kit, 2);
-  const silence = Math.round((expected.bars[0]?.start ?? 0) * RATE);
-  const band = new Float32Array(silence + left.length);
-  for (let index = 0; index < left.length; index += 1)
-    band[silence + index] = ((left[index] ?? 0) + (right[index] ?? 0)) / 2;
-  return band;
-}
 
 type Room = (sound: Float32Array, played: Played) => Float32Array;
 

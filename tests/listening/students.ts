@@ -108,13 +108,16 @@ export function playedBy(
   };
 }
 
-/** Everything that an ear hears of a sound, taken in blocks as a browser hands them over. */
-export function hear(sound: Float32Array, rate = RATE) {
-  const ear = createNoteEar(rate);
+/**
+ * Everything that an ear hears of a sound, taken in blocks as a browser hands them over.
+ * @param output - what a loudspeaker played meanwhile, to be taken off
+ */
+export function hear(sound: Float32Array, { output = null }: { readonly output?: Float32Array | null } = {}) {
+  const ear = createNoteEar(RATE);
   const heard: HeardNote[] = [];
   for (let from = 0; from < sound.length; from += 128)
-    heard.push(...ear.push(sound.subarray(from, from + 128)));
-  return { heard: [...heard, ...ear.finish()], deafness: ear.deafness() };
+    heard.push(...ear.push(sound.subarray(from, from + 128), output?.subarray(from, from + 128) ?? null));
+  return { heard: [...heard, ...ear.finish()], deafness: ear.deafness(), below: ear.below() };
 }
 
 export interface Score {

@@ -95,7 +95,8 @@ export const recordedBass: Bass = (notes, seconds) => {
   return sound;
 };
 
-const rmsOf = (sound: Float32Array): number =>
+/** Root mean square. */
+export const rmsOf = (sound: Float32Array): number =>
   Math.sqrt(sound.reduce((sum, value) => sum + value * value, 0) / Math.max(1, sound.length));
 
 /** A sound with another one under it, so many decibels softer on average; what is too short for it comes round again. */

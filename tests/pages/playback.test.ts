@@ -59,6 +59,7 @@ function fakePlayer() {
     },
     setFurtherDelay: () => {},
     position: () => place,
+    output: () => null,
     state: () => state,
     subscribe: (listener) => {
       listeners.add(listener);

@@ -7,4 +7,5 @@ export { offsetOf } from './offset';
 export { reportOf } from './report';
 export { summaryOf, tallyOf } from './summary';
 export type * from './types';
+export { waysOf, waysWords } from './way';
 export { barWords, roundWords, summaryWords } from './words';

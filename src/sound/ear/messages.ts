@@ -16,6 +16,8 @@ export interface EarReport {
   readonly level: HeardLevel;
   /** All since the beginning. */
   readonly deafness: readonly Deafness[];
+  /** How far what is left of the loudspeaker is below what is heard, in decibels; 0 where nothing of it is known. */
+  readonly below: number;
   /** The device's time at the beginning of the stream, and now. */
   readonly begin: number;
   readonly now: number;

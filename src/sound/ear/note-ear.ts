@@ -17,6 +17,9 @@ const OURS = {
   struckBelowLoud: 15,
   /** A string that sounds already is struck again for sure where the bands rise so far; below that it may be a drum. */
   sure: 3.5,
+  /** The same beside a loudspeaker, and how long ago its note may have been. */
+  sureBeside: 8,
+  rang: 0.25,
   /** A stroke without a pitch is one where it is sure, and nearly as strong as others. */
   deadWeaker: 8,
   /** A note has ended where it fell so far in so long, faster than any string dies away by itself; it lasts so long at least. */
@@ -34,10 +37,17 @@ const midiOf = ({ hz }: HeardPitch): number => 69 + 12 * Math.log2(hz / 440);
 
 type Open = Omit<HeardNote, 'end'>;
 
+const faintIf = (faint: boolean): Pick<HeardNote, 'faint'> => (faint ? { faint: true } : {});
+
 /** Hears notes in a stream of sound. */
 export interface NoteEar {
-  /** @returns the notes that have ended by now */
-  push(samples: Float32Array): readonly HeardNote[];
+  /**
+   * @param sounded - what the loudspeaker played meanwhile, to be taken off; null where it plays nothing
+   * @returns the notes that have ended by now
+   */
+  push(samples: Float32Array, sounded?: Float32Array | null): readonly HeardNote[];
+  /** How far what is left of the loudspeaker is below what is heard, in decibels; 0 where nothing of it is known. */
+  below(): number;
   /** Ends the note that still sounds. */
   finish(): readonly HeardNote[];
   level(): HeardLevel;
@@ -56,6 +66,8 @@ export function createNoteEar(sampleRate: number): NoteEar {
   /** Pitches of what sounds, one after the other, that are not the note's. */
   let others: number[] = [];
   let open: Open | null = null;
+  /** The last note with a pitch. */
+  let last: HeardNote | null = null;
   let [quiet, loud, strong] = [-55, -45, -60];
   let [looked, endLooked] = [0, 0];
   let latest: Hop | null = null;
@@ -66,9 +78,20 @@ export function createNoteEar(sampleRate: number): NoteEar {
   };
 
   const close = (end: number): void => {
-    if (open !== null) ended.push({ ...open, end: Math.max(open.start + 0.02, end) });
+    if (open !== null) {
+      const note = { ...open, end: Math.max(open.start + 0.02, end) };
+      ended.push(note);
+      if (note.midi !== null) last = note;
+    }
     open = null;
     others = [];
+  };
+
+  /** Whether a string of this pitch sounds already, a stroke without a pitch on top of it left out. */
+  const rings = (midi: number, at: number): boolean => {
+    if (open !== null && open.midi !== null) return Math.abs(open.midi - midi) < 0.6;
+    if (open?.faint !== true || last === null || at - last.end > OURS.rang) return false;
+    return last.midi !== null && Math.abs(last.midi - midi) < 0.6;
   };
 
   const begin = (note: Open): void => {
@@ -79,26 +102,24 @@ export function createNoteEar(sampleRate: number): NoteEar {
   const isHeard = (level: number, below: number): boolean =>
     level > Math.max(quiet + OURS.aboveQuiet, loud - below);
 
+  const beginPitched = ({ at, rise, attack }: Stroke, midi: number, after: number): void => {
+    const sure = hops.besideLoudspeaker() ? OURS.sureBeside : OURS.sure;
+    const faint = rings(midi, at) && rise < sure;
+    loud += (after - loud) * (after > loud ? 0.5 : 0.1);
+    strong += (attack - strong) * (attack > strong ? 0.5 : 0.1);
+    begin({ start: at, midi, ...faintIf(faint) });
+  };
+
   const decide = (stroke: Stroke, until: number): void => {
     const from = stroke.at + OURS.pitchFrom;
     const sound = hops.between(from, until);
     const pitch = until - from < OURS.leastPitch ? null : pitchOf(sound, hops.lowRate);
     const after = levelBetween(stroke.at, stroke.at + 0.08, Math.max);
-    const isSure = stroke.rise >= OURS.sure;
-    if (pitch !== null && isHeard(after, OURS.struckBelowLoud)) {
-      const midi = midiOf(pitch);
-      const sounds = open !== null && open.midi !== null && Math.abs(open.midi - midi) < 0.6;
-      loud += (after - loud) * (after > loud ? 0.5 : 0.1);
-      strong += (stroke.attack - strong) * (stroke.attack > strong ? 0.5 : 0.1);
-      begin({ start: stroke.at, midi, ...(sounds && !isSure ? { faint: true } : {}) });
-    } else if (
-      isSure &&
-      pitch === null &&
-      stroke.attack > strong - OURS.deadWeaker &&
-      isHeard(after, OURS.struckBelowLoud)
-    ) {
-      begin({ start: stroke.at, midi: null });
-    }
+    if (!isHeard(after, OURS.struckBelowLoud)) return;
+    if (pitch !== null) beginPitched(stroke, midiOf(pitch), after);
+    else if (stroke.rise >= OURS.sure && stroke.attack > strong - OURS.deadWeaker)
+      // Beside a loudspeaker it may be one of its drums.
+      begin({ start: stroke.at, midi: null, ...faintIf(hops.besideLoudspeaker()) });
   };
 
   const decideAll = (now: number, atLast: boolean): void => {
@@ -121,8 +142,11 @@ export function createNoteEar(sampleRate: number): NoteEar {
     const same = apart < 0.7 || [12, 19, 24].some((harmonic) => Math.abs(apart - harmonic) < 0.7);
     const agrees = others.every((other) => Math.abs(other - midi) < 0.5);
     others = same ? [] : agrees ? [...others, midi] : [midi];
-    if (others.length >= OURS.looks)
-      begin({ start: now - OURS.look * OURS.looks - OURS.lookBack / 2, midi, joined: true });
+    if (others.length >= OURS.looks) {
+      const start = now - OURS.look * OURS.looks - OURS.lookBack / 2;
+      const again = hops.besideLoudspeaker() && rings(midi, start);
+      begin({ start, midi, joined: true, ...faintIf(again) });
+    }
   };
 
   /** Looks for the end of what sounds in all that came in since it was looked for last. */
@@ -161,8 +185,8 @@ export function createNoteEar(sampleRate: number): NoteEar {
   });
 
   return {
-    push: (samples) => {
-      hops.push(samples);
+    push: (samples, sounded) => {
+      hops.push(samples, sounded ?? null);
       return ended.splice(0);
     },
     finish: () => {
@@ -171,6 +195,7 @@ export function createNoteEar(sampleRate: number): NoteEar {
       close(hops.now());
       return ended.splice(0);
     },
+    below: hops.below,
     level: () => ({ now: latest?.level ?? -100, quiet, clipped: latest?.clipped ?? false }),
     deafness: () => deafness,
   };

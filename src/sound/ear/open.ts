@@ -11,6 +11,8 @@ export interface EarNews {
   readonly level: HeardLevel;
   /** All since the ear was opened. */
   readonly deafness: readonly Deafness[];
+  /** How far what is left of the loudspeaker is below what is heard, in decibels; 0 where nothing of it is known. */
+  readonly below: number;
 }
 
 /** An open ear for notes. */
@@ -21,6 +23,8 @@ export interface OpenEar extends Ear {
   readonly inputs: readonly SoundInput[];
   /** The browser takes the input as for speech, and does not let that be. */
   readonly forSpeech: boolean;
+  /** From now on takes off what the page plays; null lets it be. */
+  takeOff(played: MediaStream | null): void;
 }
 
 interface EarOptions {
@@ -62,16 +66,24 @@ export async function hearNotes({ input, onNews, onFault }: EarOptions): Promise
     close();
     return failure(FAULTS.unsupported);
   }
-  const node = new AudioWorkletNode(context, 'note-ear', { numberOfOutputs: 0 });
+  const node = new AudioWorkletNode(context, 'note-ear', { numberOfInputs: 2, numberOfOutputs: 0 });
   const apart = createClocks();
   node.port.onmessage = ({ data }: MessageEvent<EarReport>) => {
     const moved = data.begin + apart(data.now);
     onNews({
       heard: data.heard.map((note) => ({ ...note, start: note.start + moved, end: note.end + moved })),
       level: data.level,
+      below: data.below,
       deafness: data.deafness.map(({ from, to }) => ({ from: from + moved, to: to + moved })),
     });
   };
   source.connect(node);
-  return success({ close, forSpeech, input: opened.value.input, inputs: await soundInputs() });
+  let taken: { readonly stream: MediaStream; readonly source: MediaStreamAudioSourceNode } | null = null;
+  const takeOff = (stream: MediaStream | null): void => {
+    if (taken?.stream === stream) return;
+    taken?.source.disconnect();
+    taken = stream && { stream, source: context.createMediaStreamSource(stream) };
+    taken?.source.connect(node, 0, 1);
+  };
+  return success({ close, takeOff, forSpeech, input: opened.value.input, inputs: await soundInputs() });
 }

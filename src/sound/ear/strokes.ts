@@ -35,6 +35,9 @@ const APART = 0.055;
 /** Decibels above the quietest that was heard in a band below which a change is noise. */
 const ABOVE_FLOOR = 6;
 
+const ABOVE_REST = 6;
+const REST_BACK = 8;
+
 /** How fast the quietest is forgotten, in decibels a hop: some two a second. */
 const FORGET = 0.005;
 
@@ -54,7 +57,10 @@ export function createStrokes(onStroke: (stroke: Stroke) => void) {
     if (!hop) return 0;
     let sum = 0;
     for (const [band, weight] of WEIGHTS.entries()) {
-      const floor = (floors[band] ?? -100) + ABOVE_FLOOR;
+      let rest = -100;
+      for (let back = -2; back <= REST_BACK; back += 1)
+        rest = Math.max(rest, hops[index - back]?.rest[band] ?? -100);
+      const floor = Math.max((floors[band] ?? -100) + ABOVE_FLOOR, rest + ABOVE_REST);
       let before = floor;
       for (let back = BACK.nearest; back <= BACK.farthest; back += 1)
         before = Math.max(before, hops[index - back]?.bands[band] ?? floor);

@@ -1,7 +1,7 @@
 import '../../styles/listening.css';
 import { useEffect, useMemo, useState } from 'react';
 import { deriveSheet, type Lesson, lineAtHand } from '../../../core/lesson';
-import { barMarks, type ListeningReport, withoutGuesses } from '../../../core/listening';
+import { barMarks, type ListeningReport, waysOf, waysWords, withoutGuesses } from '../../../core/listening';
 import { useEditor } from '../at-work';
 import { Delay } from './delay';
 import { Input } from './input';
@@ -22,16 +22,18 @@ interface ListeningProps {
 
 /** Listens to the student's playing and says what it heard. */
 export function Listening({ lesson, delay, onDelay, onMarks }: ListeningProps) {
-  const hearing = useHearing(delay === null ? null : delay / 1000);
   const [aloud, setAloud] = useState(false);
+  const hearing = useHearing(delay === null ? null : delay / 1000, aloud);
+  const way = waysOf(aloud, hearing.below);
   const pieceId = useEditor((state) => state.pieceId);
   const piece = lineAtHand(lesson, pieceId);
   const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
   const { open, fault, level, playing, check } = hearing;
   const report = useMemo(
     (): ListeningReport | null =>
-      hearing.report && withoutGuesses(hearing.report, { timed: delay !== null, bleeds: aloud }),
-    [hearing.report, delay, aloud],
+      hearing.report &&
+      withoutGuesses(hearing.report, { timed: delay !== null, bleeds: way === 'not taken off' }),
+    [hearing.report, delay, way],
   );
   useEffect(() => {
     if (piece !== null && report !== null) onMarks(piece.id, barMarks(report));
@@ -84,8 +86,10 @@ export function Listening({ lesson, delay, onDelay, onMarks }: ListeningProps) {
           </fieldset>
           {aloud && (
             <p>
-              The microphone hears the loudspeaker, too. So nothing is said of rests and of notes too many;
-              with headphones it is.
+              The microphone hears the loudspeaker, too. The page knows what it plays and takes it off as far
+              as it goes; it does so better when the rhythm section has played for a round before you come in.
+              Where that does not go far enough, nothing is said of rests and of notes too many; with
+              headphones it is.
             </p>
           )}
           {!playing && <Delay hearing={hearing} delay={delay} onDelay={onDelay} />}
@@ -94,7 +98,7 @@ export function Listening({ lesson, delay, onDelay, onMarks }: ListeningProps) {
               ? 'Listening to your line.'
               : report === null
                 ? 'Take the bass out of the sound if you like, press Play and play along: each bar is told of when it is over.'
-                : `Listened ${aloud ? 'beside the loudspeaker' : 'with headphones'}.`}
+                : waysWords(way)}
           </p>
         </>
       )}

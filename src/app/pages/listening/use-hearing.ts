@@ -47,6 +47,8 @@ export interface Hearing {
   /** Of what was played last, or is being played; null before. */
   readonly report: ListeningReport | null;
   readonly playing: boolean;
+  /** How far what is left of the loudspeaker is below what is heard, in decibels; 0 where nothing of it is known. */
+  readonly below: number;
   /** What the check of the level found; null where it was left. */
   readonly check: LevelCheck | null;
   readonly beginCheck: () => void;
@@ -58,8 +60,11 @@ export interface Hearing {
   readonly heardSince: (from: number) => readonly HeardNote[];
 }
 
-/** @param delay - seconds that what is played is heard after its moment; null where it was not measured */
-export function useHearing(delay: number | null): Hearing {
+/**
+ * @param delay - seconds that what is played is heard after its moment; null where it was not measured
+ * @param aloud - a loudspeaker plays the rhythm section: it is taken out of what is heard
+ */
+export function useHearing(delay: number | null, aloud: boolean): Hearing {
   const { playback } = useAtWork();
   const ear = useRef<OpenEar | null>(null);
   const heard = useRef<HeardNote[]>([]);
@@ -72,6 +77,7 @@ export function useHearing(delay: number | null): Hearing {
   const [level, setLevel] = useState<HeardLevel | null>(null);
   const [report, setReport] = useState<ListeningReport | null>(null);
   const [playing, setPlaying] = useState(false);
+  const [below, setBelow] = useState(0);
   const known = useRef(delay);
   known.current = delay;
 
@@ -84,6 +90,14 @@ export function useHearing(delay: number | null): Hearing {
     leaveCheck();
   }, [leaveCheck]);
   useEffect(() => close, [close]);
+
+  useEffect(() => {
+    if (open === null) return;
+    if (!aloud) return ear.current?.takeOff(null);
+    const follow = () => ear.current?.takeOff(playback.output());
+    follow();
+    return playback.follow(follow);
+  }, [open, aloud, playback]);
 
   useEffect(() => {
     if (open === null) return;
@@ -136,6 +150,7 @@ export function useHearing(delay: number | null): Hearing {
         if (call !== calls.current) return;
         deaf.current = news.deafness;
         setLevel(news.level);
+        setBelow(Math.round(news.below));
         takeCheck(news.level);
         heard.current.push(...news.heard);
         const first = now() - KEPT;
@@ -160,7 +175,7 @@ export function useHearing(delay: number | null): Hearing {
   };
   const heardSince = useCallback((from: number) => heard.current.filter((note) => note.start >= from), []);
   return {
-    ...{ open, fault, level, report, playing, check, beginCheck, leaveCheck },
+    ...{ open, fault, level, report, playing, below, check, beginCheck, leaveCheck },
     ...{ start, stop: close, heardSince },
   };
 }

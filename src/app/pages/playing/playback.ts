@@ -336,6 +336,8 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
       player = null;
     },
     follow: following.follow,
+    /** All that sounds, as a stream; null before anything did. */
+    output: (): MediaStream | null => player?.output() ?? null,
   };
 }
 

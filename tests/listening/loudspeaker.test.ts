@@ -1,0 +1,82 @@
+/** The ear beside a loudspeaker whose room and delay it does not know, with and without taking its sound off. */
+import { describe, expect, test } from 'vitest';
+import { likely, reportOf, tallyOf, waysOf, waysWords, withoutGuesses } from '../../src/core/listening';
+import { ALONE, besideLoudspeaker } from './loudspeaker';
+import { hear, LINES, type Played, playedBy, scoreOf, share } from './students';
+import { ownBass } from './studio';
+
+const FAULTS = ['wrong', 'late', 'missing', 'extra', 'filled'] as const;
+
+/** Milliseconds: minutes of sound are made and heard, on a machine that may be busy. */
+const PATIENCE = 900_000;
+
+function hearBeside(played: Played, decibels: number, index: number, off: boolean) {
+  const { output, heard: sound } = besideLoudspeaker(
+    ownBass(played.struck, played.seconds),
+    played,
+    decibels,
+    70 + index,
+  );
+  const { heard, below } = hear(sound, { output: off ? output : null });
+  const moved = heard.map(({ start, end, ...note }) => ({ ...note, start: start - ALONE, end: end - ALONE }));
+  return { heard: moved.filter(({ start }) => start > 0.3), below };
+}
+
+function measured(decibels: number, off: boolean) {
+  let [right, all] = [0, 0];
+  const onsets: number[] = [];
+  for (const [index, line] of Object.values(LINES).entries()) {
+    const played = playedBy(line, 96, FAULTS, 0.3, 11 + index);
+    const { heard } = hearBeside(played, decibels, index, off);
+    const score = scoreOf(played.struck, likely(played.expected.notes, heard));
+    onsets.push(...score.onsets.map(Math.abs));
+    right += 2 * score.onsets.length;
+    all += played.struck.length + score.onsets.length + score.invented.length;
+  }
+  return { f: right / all, half: share(onsets, 50), most: share(onsets, 95) };
+}
+
+/** Least F-measure with the loudspeaker taken off. */
+describe.each([
+  [-20, 0.96],
+  [-10, 0.93],
+])('the rhythm section at %i dB', (decibels, least) => {
+  test(
+    'is taken off as it is learnt: notes are heard better than before, in their place',
+    () => {
+      const after = measured(decibels, true);
+      expect(after.f).toBeGreaterThan(least);
+      expect(after.f).toBeGreaterThan(measured(decibels, false).f);
+      expect(after.half).toBeLessThan(10);
+      expect(after.most).toBeLessThan(25);
+    },
+    PATIENCE,
+  );
+
+  test(
+    'raises an alarm about fewer than one in a hundred notes and rests that were played without a fault',
+    () => {
+      let [alarms, judged, notes] = [0, 0, 0];
+      for (const [index, line] of Object.values(LINES).entries()) {
+        const played = playedBy(line, 96, [], 0, 31 + index);
+        const { heard, below } = hearBeside(played, decibels, index, true);
+        const bleeds = waysOf(true, below) === 'not taken off';
+        const report = withoutGuesses(reportOf(played.expected, heard), { timed: true, bleeds });
+        const tally = tallyOf(report.flatMap(({ bars }) => bars));
+        alarms += tally.notes - tally.right + tally.rests - tally.kept + tally.extras;
+        judged += tally.notes + tally.rests;
+        notes += tally.notes;
+      }
+      // All of the notes are judged all the same.
+      expect(notes).toBeGreaterThan(90);
+      expect(alarms / judged).toBeLessThan(0.01);
+    },
+    PATIENCE,
+  );
+});
+
+test('which way was used is said in words', () => {
+  expect(waysWords(waysOf(false, 0))).toContain('headphones');
+  expect(waysWords(waysOf(true, 35))).toContain('its sound was taken off');
+  expect(waysWords(waysOf(true, 10))).toContain('could not be taken off far enough');
+});
