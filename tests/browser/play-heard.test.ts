@@ -1,4 +1,5 @@
 /** The practice page listens. The microphone is fed with what the page itself sounds, or with a student's own sound. */
+import { stat } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { type Lesson, printLesson, sampleLesson, setPlaying } from '../../src/core/lesson';
@@ -68,6 +69,10 @@ const status = (page: Page, name: string) => page.getByRole('status', { name, ex
 
 test('who plays exactly along is told so; the delay is measured by the click, and kept', async () => {
   const { page, expectClean } = await openPractice(lessonWith(true), loopBack);
+  // Nothing is recorded unless it is ticked.
+  const record = page.getByRole('checkbox', { name: 'Record what I play, for my teacher' });
+  expect(await record.isChecked()).toBe(false);
+  await record.check();
   await page.getByRole('button', { name: 'Measure the delay' }).click();
   await expect.poll(() => status(page, 'Delay of the device').textContent(), PATIENT).toMatch(/^Measured/);
   await page.getByRole('button', { name: 'Play', exact: true }).click();
@@ -82,6 +87,17 @@ test('who plays exactly along is told so; the delay is measured by the click, an
   // Each bar says so on the score, to eyes and ears.
   await expect.poll(() => page.locator('.heard-mark').allTextContents(), PATIENT).toHaveLength(4);
   expect(await page.locator('.listening pre').textContent()).toMatch(/^Heard at home\nLesson: /);
+  expect(await page.locator('.listening pre').textContent()).toContain('the recording beside it');
+  const [saved] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save the recording beside it' }).click(),
+  ]);
+  expect(saved.suggestedFilename()).toBe('heard-at-home.webm');
+  expect((await stat(await saved.path())).size).toBeGreaterThan(1000);
+  // The tick taken away, it is gone.
+  await record.uncheck();
+  expect(await page.getByRole('button', { name: 'Save the recording beside it' }).count()).toBe(0);
+  expect(await page.locator('.listening pre').textContent()).toContain('no sound was kept');
   const kept = await page.evaluate(() => JSON.parse(localStorage.getItem('practice-record') ?? '{}'));
   expect(kept.hearing).toBeTypeOf('number');
   expectClean();

@@ -1,8 +1,18 @@
 import axe from 'axe-core';
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { letterText } from '../../src/core/listening';
+import { encodeWav } from '../../src/sound';
 import { openApp } from '../support/browser';
 import { addAll, addVersion, openStudents } from '../support/people';
+
+const LETTER = {
+  ...{ lesson: 'Harbour', piece: 'Ferry queue', day: '2026-11-29', tempo: 92, stuck: [3, 4] },
+  ...{ rests: 6, kept: 5, notes: 20, right: 18 },
+};
+
+const silence = new Float32Array(8000);
+const SECOND_OF_SILENCE = Buffer.from(encodeWav({ sampleRate: 8000, left: silence, right: silence }));
 
 const button = (page: Page | Locator, name: string | RegExp): Locator =>
   page.getByRole('button', { name, exact: true });
@@ -55,6 +65,29 @@ test('by keyboard a student is added, given the open lesson, heard, and deleted 
   await given.getByRole('textbox', { name: /^To mend next/ }).fill('the pickup rushes');
   await page.keyboard.press('Enter');
   await dialog.getByText('To mend next: the pickup rushes (“Harbour”).').waitFor();
+  // What the student's practice page wrote comes through a message; what is none is refused.
+  const report = given.getByRole('textbox', { name: /^Report from home/ });
+  await report.fill('Dear teacher, it went well.');
+  await report.blur();
+  await given.getByRole('alert').getByText(/^This is no report of a practice page/).waitFor();
+  await report.fill(`Here it is:\n> ${letterText(LETTER).replaceAll('\n', '\n> ')}`);
+  await report.blur();
+  await expect
+    .poll(() => given.getByRole('textbox', { name: /^Tempo reached/ }).inputValue())
+    .toBe('92');
+  expect(await given.getByRole('textbox', { name: /^To mend next/ }).inputValue()).toBe(
+    'the pickup rushes; Ferry queue: bars 3 and 4; rests (5 of 6 kept)',
+  );
+  // A recording beside it is listened to from its file, and what is none is told.
+  const recordings = given.locator('input[type="file"]');
+  await recordings.setInputFiles({ name: 'heard-at-home.webm', mimeType: 'audio/webm', buffer: Buffer.from('none') });
+  await given.getByRole('alert').getByText(/^This file is no recording that this browser can play/).waitFor();
+  await recordings.setInputFiles({ name: 'heard-at-home.wav', mimeType: 'audio/wav', buffer: SECOND_OF_SILENCE });
+  await expect
+    .poll(() => given.locator('audio').evaluate((audio: HTMLAudioElement) => audio.duration))
+    .toBe(1);
+  await given.getByRole('textbox', { name: /^To mend next/ }).fill('the pickup rushes');
+  await page.keyboard.press('Enter');
   await given.getByRole('textbox', { name: /^Tempo reached/ }).fill('fast');
   await page.keyboard.press('Enter');
   await given.getByRole('alert').getByText('A tempo is a whole number from 20 to 400.').waitFor();

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { hzOf, nearestString } from '../../src/core/fretboard';
-import { findPitch } from '../../src/sound/pitch';
+import { findPitch } from '../../src/sound/ear/pitch';
 
 const RATE = 48_000;
 

@@ -44,8 +44,14 @@ const inOneLine = (text: string): string => text.replace(/\s+/g, ' ').trim();
 
 const HEADING = 'Heard at home';
 
-/** The letter as a text to be sent; `readLetter` reads it again. */
-export function letterText({ lesson, piece, day, tempo, stuck, rests, kept, notes, right }: Letter): string {
+/**
+ * The letter as a text to be sent; `readLetter` reads it again.
+ * @param recorded - a recording goes beside it
+ */
+export function letterText(
+  { lesson, piece, day, tempo, stuck, rests, kept, notes, right }: Letter,
+  { recorded } = { recorded: false },
+): string {
   return [
     HEADING,
     `Lesson: ${inOneLine(lesson)}`,
@@ -55,7 +61,9 @@ export function letterText({ lesson, piece, day, tempo, stuck, rests, kept, note
     `Stuck: ${stuck.length === 0 ? 'no bar' : barNames(stuck)}`,
     `Rests kept: ${kept} of ${rests}`,
     `Notes as written: ${right} of ${notes}`,
-    'Heard by the practice page on the student’s device; no sound was kept.',
+    recorded
+      ? 'Heard by the practice page on the student’s device; the recording beside it is the student’s own choice.'
+      : 'Heard by the practice page on the student’s device; no sound was kept.',
     '',
   ].join('\n');
 }

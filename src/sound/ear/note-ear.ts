@@ -1,5 +1,5 @@
 import type { Deafness, HeardNote } from '../../core/listening';
-import { type HeardPitch, pitchOf } from '../pitch';
+import { type HeardPitch, pitchOf } from './pitch';
 import { createHops, type Hop } from './hops';
 import type { HeardLevel } from './messages';
 import { createStrokes, type Stroke } from './strokes';

@@ -1,9 +1,10 @@
 import { failure, type Result, success } from '../../core/base';
 import type { Deafness, HeardNote } from '../../core/listening';
-import type { Ear } from '../listener';
-import { FAULTS, openMicrophone, type SoundInput, soundInputs } from '../microphone';
+import type { Ear } from './listener';
+import { FAULTS, openMicrophone, type SoundInput, soundInputs } from './microphone';
 import { EAR_ADDRESS } from './address';
 import type { EarReport, HeardLevel } from './messages';
+import { type Recording, record } from './recording';
 
 /** What was heard since it was told last; times are seconds on the page's own clock (`performance.now`). */
 export interface EarNews {
@@ -25,6 +26,8 @@ export interface OpenEar extends Ear {
   readonly forSpeech: boolean;
   /** From now on takes off what the page plays; null lets it be. */
   takeOff(played: MediaStream | null): void;
+  /** Records what comes in, into memory; null where the browser does not. */
+  record(): Recording | null;
 }
 
 interface EarOptions {
@@ -85,5 +88,12 @@ export async function hearNotes({ input, onNews, onFault }: EarOptions): Promise
     taken = stream && { stream, source: context.createMediaStreamSource(stream) };
     taken?.source.connect(node, 0, 1);
   };
-  return success({ close, takeOff, forSpeech, input: opened.value.input, inputs: await soundInputs() });
+  return success({
+    close,
+    takeOff,
+    record: () => record(opened.value.stream),
+    forSpeech,
+    input: opened.value.input,
+    inputs: await soundInputs(),
+  });
 }

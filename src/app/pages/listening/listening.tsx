@@ -6,6 +6,7 @@ import { useEditor } from '../at-work';
 import { Delay } from './delay';
 import { Input } from './input';
 import { Level } from './level';
+import { KeptRecording } from './recording';
 import { Result } from './result';
 import { useHearing } from './use-hearing';
 
@@ -51,7 +52,7 @@ export function Listening({ lesson, delay, onDelay, onMarks }: ListeningProps) {
             Listen to my playing
           </button>{' '}
           It asks for the microphone or the input of your instrument. What it hears stays on this device, and
-          is neither kept nor sent.
+          is neither kept nor sent, unless you say so.
         </p>
       )}
       {fault !== null && <p role="alert">{fault}</p>}
@@ -92,6 +93,7 @@ export function Listening({ lesson, delay, onDelay, onMarks }: ListeningProps) {
               headphones it is.
             </p>
           )}
+          <KeptRecording recording={hearing.recording} />
           {!playing && <Delay hearing={hearing} delay={delay} onDelay={onDelay} />}
           <p role="status" aria-label="Listening">
             {playing
@@ -102,7 +104,9 @@ export function Listening({ lesson, delay, onDelay, onMarks }: ListeningProps) {
           </p>
         </>
       )}
-      {report !== null && !playing && <Result report={report} lesson={lesson} piece={piece} sheet={sheet} />}
+      {report !== null && !playing && (
+        <Result {...{ report, lesson, piece, sheet }} recorded={hearing.recording.recorded} />
+      )}
     </div>
   );
 }

@@ -18,6 +18,8 @@ interface ResultProps {
   readonly lesson: Lesson;
   readonly piece: LinePiece;
   readonly sheet: LineSheet;
+  /** What was played, where the student had it recorded. */
+  readonly recorded: Blob | null;
 }
 
 function today(): string {
@@ -26,17 +28,21 @@ function today(): string {
   return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
 }
 
-function saveText(text: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type: 'text/plain' }));
+/** `heard-at-home.webm`: browsers record in formats of their own. */
+const recordingName = ({ type }: Blob): string =>
+  `heard-at-home.${type.includes('mp4') ? 'm4a' : type.includes('ogg') ? 'ogg' : 'webm'}`;
+
+function saveFile(blob: Blob, name: string): void {
+  const url = URL.createObjectURL(blob);
   const link = document.createElement('a');
   link.href = url;
-  link.download = 'heard-at-home.txt';
+  link.download = name;
   link.click();
   setTimeout(() => URL.revokeObjectURL(url), 1000);
 }
 
 /** What was heard, in words: as a whole, what to practise, then round by round and bar by bar. */
-export function Result({ report, lesson, piece, sheet }: ResultProps) {
+export function Result({ report, lesson, piece, sheet, recorded }: ResultProps) {
   const { session } = useAtWork();
   const naming = {
     numberOf: (bar: number) => sheet.bars[bar]?.written.number ?? 0,
@@ -55,6 +61,7 @@ export function Result({ report, lesson, piece, sheet }: ResultProps) {
   };
   const letter = letterText(
     letterOf(summary, { lesson: lesson.title, piece: piece.name, day: today() }, naming),
+    { recorded: recorded !== null },
   );
   return (
     <div className="listening__result">
@@ -70,9 +77,22 @@ export function Result({ report, lesson, piece, sheet }: ResultProps) {
             {naming.tell(practise.tempo)} bpm up
           </button>
         )}
-        <button type="button" className="button" onClick={() => saveText(letter)}>
+        <button
+          type="button"
+          className="button"
+          onClick={() => saveFile(new Blob([letter], { type: 'text/plain' }), 'heard-at-home.txt')}
+        >
           Save the report for your teacher
         </button>
+        {recorded !== null && (
+          <button
+            type="button"
+            className="button"
+            onClick={() => saveFile(recorded, recordingName(recorded))}
+          >
+            Save the recording beside it
+          </button>
+        )}
       </div>
       <details>
         <summary>Round by round, bar by bar</summary>

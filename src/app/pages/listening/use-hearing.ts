@@ -13,6 +13,7 @@ import type { HeardLevel, OpenEar } from '../../../sound';
 import { useAtWork } from '../at-work';
 import { createRounds } from './rounds';
 import { useCheck } from './use-check';
+import { useRecording } from './use-recording';
 
 /** Notes are kept for so many seconds at most: longer than anybody plays without a break. */
 const KEPT = 1800;
@@ -51,6 +52,8 @@ export interface Hearing {
   readonly below: number;
   /** What the check of the level found; null where it was left. */
   readonly check: LevelCheck | null;
+  /** The recording of what was played last, made only where it is asked for. */
+  readonly recording: Pick<ReturnType<typeof useRecording>, 'asked' | 'ask' | 'recorded'>;
   readonly beginCheck: () => void;
   readonly leaveCheck: () => void;
   /** @param input - the id of one of the inputs; the browser's own choice where it is left out */
@@ -71,6 +74,8 @@ export function useHearing(delay: number | null, aloud: boolean): Hearing {
   const deaf = useRef<readonly Deafness[]>([]);
   const [open, setOpen] = useState<Hearing['open']>(null);
   const { check, begin: beginCheck, leave: leaveCheck, take: takeCheck } = useCheck();
+  const recording = useRecording();
+  const { begin: beginRecording, end: endRecording } = recording;
   /** Counts what opens and closes, so that an input that is given late is not listened to. */
   const calls = useRef(0);
   const [fault, setFault] = useState<string | null>(null);
@@ -88,7 +93,8 @@ export function useHearing(delay: number | null, aloud: boolean): Hearing {
     setOpen(null);
     setLevel(null);
     leaveCheck();
-  }, [leaveCheck]);
+    void endRecording();
+  }, [leaveCheck, endRecording]);
   useEffect(() => close, [close]);
 
   useEffect(() => {
@@ -121,6 +127,7 @@ export function useHearing(delay: number | null, aloud: boolean): Hearing {
       const at = now();
       if (position === null) {
         setPlaying(false);
+        void endRecording();
         // What was played to the end is told of when its last sound was looked at.
         if (rounds.played().length === 0) return;
         window.setTimeout(() => {
@@ -131,13 +138,14 @@ export function useHearing(delay: number | null, aloud: boolean): Hearing {
       }
       if (playback.getState().heard?.kind !== 'piece') return;
       setPlaying(true);
+      beginRecording(ear.current);
       leaveCheck();
       rounds.follow(position, at);
       if (at * 1000 - looked < LOOK) return;
       looked = at * 1000;
       look(at - SETTLED - (known.current ?? UNKNOWN));
     });
-  }, [open, playback, leaveCheck]);
+  }, [open, playback, leaveCheck, beginRecording, endRecording]);
 
   const start = async (input?: string) => {
     close();
@@ -175,7 +183,7 @@ export function useHearing(delay: number | null, aloud: boolean): Hearing {
   };
   const heardSince = useCallback((from: number) => heard.current.filter((note) => note.start >= from), []);
   return {
-    ...{ open, fault, level, report, playing, below, check, beginCheck, leaveCheck },
+    ...{ open, fault, level, report, playing, below, check, recording, beginCheck, leaveCheck },
     ...{ start, stop: close, heardSince },
   };
 }

@@ -2,6 +2,7 @@ import { mendOf, readLetter } from '../../../core/listening';
 import { type Given, REGISTER_LIMITS, type Student, setGiven, takeBack } from '../../../core/students';
 import { useAtWork } from '../at-work';
 import { TextField } from './fields';
+import { RecordingFromHome } from './recording-from-home';
 
 const DAY = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium' });
 
@@ -111,6 +112,7 @@ function GivenLesson({ given, onChange, onOpened }: GivenLessonProps) {
             return null;
           }}
         />
+        <RecordingFromHome where={where} />
         <button
           type="button"
           className="button"

@@ -1,3 +1,5 @@
+import { lowPass } from './filters';
+
 /** A pitch that was heard. */
 export interface HeardPitch {
   readonly hz: number;
@@ -18,29 +20,6 @@ const ENOUGH = 12_000;
 
 /** Hz above which nothing of a bass note helps to find its pitch. */
 const CUT = 1200;
-
-/** A low-pass of two poles (Butterworth; the formulas of R. Bristow-Johnson's cookbook), run twice. */
-function lowPassed(samples: Float32Array, rate: number): Float32Array {
-  const omega = (2 * Math.PI * CUT) / rate;
-  const alpha = Math.sin(omega) / Math.SQRT2;
-  const cos = Math.cos(omega);
-  const a0 = 1 + alpha;
-  const [b0, b1] = [(1 - cos) / 2 / a0, (1 - cos) / a0];
-  const [a1, a2] = [(-2 * cos) / a0, (1 - alpha) / a0];
-  let passed = samples;
-  for (let run = 0; run < 2; run += 1) {
-    const out = new Float32Array(passed.length);
-    let [x1, x2, y1, y2] = [0, 0, 0, 0];
-    for (let index = 0; index < passed.length; index += 1) {
-      const x = passed[index] ?? 0;
-      const y = b0 * x + b1 * x1 + b0 * x2 - a1 * y1 - a2 * y2;
-      [x1, x2, y1, y2] = [x, x1, y, y1];
-      out[index] = y;
-    }
-    passed = out;
-  }
-  return passed;
-}
 
 /** Every so many samples one. */
 function thinned(samples: Float32Array, step: number): Float32Array {
@@ -112,5 +91,5 @@ export function pitchOf(heard: Float32Array, rate: number): HeardPitch | null {
 /** The pitch of a bass note in a stretch of sound as it comes: what a bass does not sound is taken out of it first. */
 export function findPitch(samples: Float32Array, sampleRate: number): HeardPitch | null {
   const step = Math.max(1, Math.floor(sampleRate / ENOUGH));
-  return pitchOf(thinned(lowPassed(samples, sampleRate), step), sampleRate / step);
+  return pitchOf(thinned(samples.map(lowPass(CUT, sampleRate)), step), sampleRate / step);
 }

@@ -1,4 +1,4 @@
-import { failure, type Result, success } from '../core/base';
+import { failure, type Result, success } from '../../core/base';
 
 export const FAULTS = {
   unsupported:
@@ -20,6 +20,7 @@ export interface SoundInput {
 export interface Microphone {
   readonly context: AudioContext;
   readonly source: MediaStreamAudioSourceNode;
+  readonly stream: MediaStream;
   /** Which one it is; '' where the browser does not tell. */
   readonly input: string;
   /** It is taken as for speech, and the browser does not let that be: soft and long notes may be lost. */
@@ -70,7 +71,7 @@ export async function openMicrophone(
     track?.addEventListener('ended', onEnded);
     const settings = track?.getSettings();
     return success({
-      context,
+      ...{ context, stream },
       source: context.createMediaStreamSource(stream),
       input: settings?.deviceId ?? '',
       forSpeech: settings?.echoCancellation === true || settings?.noiseSuppression === true,

@@ -1,4 +1,4 @@
-import { type Result, success } from '../core/base';
+import { type Result, success } from '../../core/base';
 import { openMicrophone } from './microphone';
 import { findPitch, type HeardPitch } from './pitch';
 
