@@ -1,10 +1,10 @@
+export { type Ear, listen } from './ear/listener';
 export type { HeardLevel } from './ear/messages';
+export type { SoundInput } from './ear/microphone';
 export { createNoteEar } from './ear/note-ear';
 export { hearNotes, type OpenEar } from './ear/open';
 export type { Recording } from './ear/recording';
 export { renderWav, type WavOptions } from './export';
-export { type Ear, listen } from './ear/listener';
-export type { SoundInput } from './ear/microphone';
 export { createPlayer } from './player';
 export { renderRounds } from './synthesis/rounds';
 export { createKit } from './synthesis/voices';

@@ -69,20 +69,32 @@ test('by keyboard a student is added, given the open lesson, heard, and deleted 
   const report = given.getByRole('textbox', { name: /^Report from home/ });
   await report.fill('Dear teacher, it went well.');
   await report.blur();
-  await given.getByRole('alert').getByText(/^This is no report of a practice page/).waitFor();
+  await given
+    .getByRole('alert')
+    .getByText(/^This is no report of a practice page/)
+    .waitFor();
   await report.fill(`Here it is:\n> ${letterText(LETTER).replaceAll('\n', '\n> ')}`);
   await report.blur();
-  await expect
-    .poll(() => given.getByRole('textbox', { name: /^Tempo reached/ }).inputValue())
-    .toBe('92');
+  await expect.poll(() => given.getByRole('textbox', { name: /^Tempo reached/ }).inputValue()).toBe('92');
   expect(await given.getByRole('textbox', { name: /^To mend next/ }).inputValue()).toBe(
     'the pickup rushes; Ferry queue: bars 3 and 4; rests (5 of 6 kept)',
   );
   // A recording beside it is listened to from its file, and what is none is told.
   const recordings = given.locator('input[type="file"]');
-  await recordings.setInputFiles({ name: 'heard-at-home.webm', mimeType: 'audio/webm', buffer: Buffer.from('none') });
-  await given.getByRole('alert').getByText(/^This file is no recording that this browser can play/).waitFor();
-  await recordings.setInputFiles({ name: 'heard-at-home.wav', mimeType: 'audio/wav', buffer: SECOND_OF_SILENCE });
+  await recordings.setInputFiles({
+    name: 'heard-at-home.webm',
+    mimeType: 'audio/webm',
+    buffer: Buffer.from('none'),
+  });
+  await given
+    .getByRole('alert')
+    .getByText(/^This file is no recording that this browser can play/)
+    .waitFor();
+  await recordings.setInputFiles({
+    name: 'heard-at-home.wav',
+    mimeType: 'audio/wav',
+    buffer: SECOND_OF_SILENCE,
+  });
   await expect
     .poll(() => given.locator('audio').evaluate((audio: HTMLAudioElement) => audio.duration))
     .toBe(1);

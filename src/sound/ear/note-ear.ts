@@ -1,7 +1,7 @@
 import type { Deafness, HeardNote } from '../../core/listening';
-import { type HeardPitch, pitchOf } from './pitch';
 import { createHops, type Hop } from './hops';
 import type { HeardLevel } from './messages';
+import { type HeardPitch, pitchOf } from './pitch';
 import { createStrokes, type Stroke } from './strokes';
 
 /** Figures of the ear; they are ours, found on the bench (`tests/listening`). Levels in decibels, times in seconds. */

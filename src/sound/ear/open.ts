@@ -1,9 +1,9 @@
 import { failure, type Result, success } from '../../core/base';
 import type { Deafness, HeardNote } from '../../core/listening';
-import type { Ear } from './listener';
-import { FAULTS, openMicrophone, type SoundInput, soundInputs } from './microphone';
 import { EAR_ADDRESS } from './address';
+import type { Ear } from './listener';
 import type { EarReport, HeardLevel } from './messages';
+import { FAULTS, openMicrophone, type SoundInput, soundInputs } from './microphone';
 import { type Recording, record } from './recording';
 
 /** What was heard since it was told last; times are seconds on the page's own clock (`performance.now`). */
