@@ -23,4 +23,4 @@ it('enters whole lines in at most 1.6 keys a note, silences and keys held with o
   expect(notes).toBe(905);
   expect(keys / notes).toBeLessThanOrEqual(1.6);
   expect(keys / notes).toBeGreaterThan(1);
-});
+}, 300_000);

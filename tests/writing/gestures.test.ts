@@ -94,8 +94,12 @@ describe('writing', () => {
   it('takes an idea note by note', () => {
     const hand = new Hand('| F | C |').press('1 1');
     const idea = bars(new Hand('| F |').press('1 3 5 8'))[0]?.notes ?? [];
-    hand.take(writeFromIdea(idea)(hand.lesson, hand.pencil));
-    expect(hand.bar(0)).toBe('F1@0+960 F1@960+960 C2@1920+960');
+    const takeNext = () => hand.take(writeFromIdea(idea, 0)(hand.lesson, hand.pencil));
+    expect(takeNext().bar(0)).toBe('F1@0+960 F1@960+960 C2@1920+960');
+    expect(takeNext().bar(0)).toBe('F1@0+960 F1@960+960 C2@1920+960 F2@2880+960');
+    // Writing would go on over the next chord, which the idea is not for.
+    expect(takeNext().refusal).toBe('idea is used up');
+    expect(hand.bar(1)).toBe('');
   });
 });
 

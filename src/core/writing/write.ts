@@ -239,13 +239,14 @@ export const writeSilence: Gesture = onLine((desk) => {
 });
 
 /**
- * The next note of an idea for the bar that is written in, where and as long as the idea has it, in the place of what
- * sounds there.
+ * The next note of an idea where and as long as the idea has it, in the place of what sounds there. It is an idea for
+ * one bar, over its chords: where writing has gone on in the next one, it is used up.
+ * @param bar - index of the bar that the idea is for
  */
-export const writeFromIdea = (idea: readonly LineNote[]): Gesture =>
+export const writeFromIdea = (idea: readonly LineNote[], bar: number): Gesture =>
   onLine((desk) => {
     const at = target(desk);
-    const next = idea.find(({ start }) => start >= at.tick);
+    const next = at.bar === bar ? idea.find(({ start }) => start >= at.tick) : undefined;
     if (next === undefined) return refused(desk, 'idea is used up');
     const end = next.start + next.duration;
     const kept = notesIn(desk, at.bar).flatMap((note): LineNote[] => {

@@ -214,7 +214,7 @@ export const IdeaDrawer = memo(function IdeaDrawer({
                 number={written.written.number}
                 name={names[index] ?? ''}
                 inLine={sameNotes(idea.notes, stored.notes)}
-                onTakeNote={writing ? () => perform(session, writeFromIdea(idea.notes)) : null}
+                onTakeNote={writing ? () => perform(session, writeFromIdea(idea.notes, bar)) : null}
                 onTake={() =>
                   session.lessons.change((lesson) => takeIdea(lesson, piece.id, bar, idea), {
                     label: `take an idea for ${barName(written.written.number)}`,
