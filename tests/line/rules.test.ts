@@ -224,6 +224,33 @@ const CASES: Readonly<Record<RuleNumber, readonly Case[]>> = {
       mended: 'C2 . E2 . G2 . . C2~ | C2 . . F2 A1 . C2 .',
     },
   ],
+  16: [
+    {
+      chart: '| Dm6 | Dm |',
+      broken: 'D2 . F2 . C2 D2 E2 F2 | D2 . F2 . A2 . F2 .',
+      mended: 'D2 . F2 . B1 D2 E2 F2 | D2 . F2 . A2 . F2 .',
+    },
+    {
+      chart: '| Bdim | C |',
+      broken: 'B1 . D2 . E2 . D2 . | C2 . E2 . G2 . E2 .',
+      mended: 'B1 . D2 . F2 . D2 . | C2 . E2 . G2 . E2 .',
+    },
+    {
+      chart: '| C | G |',
+      broken: 'C2 . E2 . G2 F♯2 - - | G2 . D2 . B1 . D2 .',
+      mended: 'C2 . E2 . G2 . . F♯2 | G2 . D2 . B1 . D2 .',
+    },
+    {
+      chart: '| C | Dm |',
+      broken: 'C2 . E2 . G2 . F♯2 . | A2 . F2 . D2 . B1 .',
+      mended: 'C2 . E2 . G2 . F♯2 . | F2 . A2 . F2 . E2 .',
+    },
+    {
+      chart: '| Dm | G7 |',
+      broken: 'D2 . F2 . A2 . F2 . | G1 . B1 . D2 . B1 C2',
+      mended: 'D2 . F2 . A2 . F2 . | G1 . B1 . D2 . B1 C♯2',
+    },
+  ],
 };
 
 type Kind = 'alone' | 'meeting' | 'tied' | 'whole';

@@ -57,16 +57,20 @@ const shapeOf = rememberedFor((tones: readonly Tone[]): string =>
 /** Bars that a phrase of four and of eight end on. */
 const [HALF_WAY, WHOLE] = [4, 8] as const;
 
-/** Whether the two phrases of a tune of eight bars end alike: a comma and a full stop are not the same sign. */
-function endsAlike({ bars, lists, count }: Counted): boolean {
-  if (count < WHOLE) return false;
-  let alike = false;
+/** What two ends in one rhythm have of two that are alike (hand-set). */
+const SAME_RHYTHM = 0.4;
+
+/** How far the two phrases of a tune of eight bars end alike, of one: a comma and a full stop are not the same sign. */
+function endsAlike({ bars, lists, count }: Counted): number {
+  let most = 0;
   for (let end = WHOLE - 1; end < count; end += WHOLE) {
     const [one, other] = [bars[end - HALF_WAY], bars[end]];
-    if (one && other)
-      alike ||= endingOf(one, lists[end - HALF_WAY] ?? []) === endingOf(other, lists[end] ?? []);
+    const [tones, others] = [lists[end - HALF_WAY] ?? [], lists[end] ?? []];
+    if (!one || !other) continue;
+    if (endingOf(one, tones) === endingOf(other, others)) return 1;
+    if (sungOf(tones).rhythm === sungOf(others).rhythm) most = SAME_RHYTHM;
   }
-  return alike;
+  return most;
 }
 
 /** Whether a line can be sung: steps among its leaps, turns, rhythms that answer, ends that differ. */
@@ -81,7 +85,7 @@ export function songCounted(counted: Counted) {
     zigzags: level < THIRDS_FROM ? 0 : share(sung.filter(({ zigzag }) => zigzag).length, count),
     march:
       level < STEPS_FROM ? 0 : Math.max(0, share(marching, count - 1) - (walk ? MARCH.walk : MARCH.riff)),
-    endsAlike: endsAlike(counted) ? 1 : 0,
+    endsAlike: endsAlike(counted),
     splitTwins: share(
       split.filter((shape, index) => index > 0 && shape === split[index - 1]).length,
       split.length,

@@ -122,7 +122,7 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
   function drawsFrom(
     segment: Segment,
     contours: readonly Contour[],
-    { asks, wide }: Place,
+    { asks }: Place,
     about: { readonly link?: (contour: Contour) => Link; readonly borrowed?: boolean } = {},
   ): readonly Draw[] {
     const { ladder } = segment;
@@ -132,7 +132,7 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
     const stanceFor = stancesIn(segment, ladder);
     return contours.flatMap((contour) => {
       const cell = cellFor(contour);
-      if (!cell || !isPlayable(model, segment, cell, level, wide)) return [];
+      if (!cell || !isPlayable(model, segment, cell, level)) return [];
       const stance = stanceFor(cell);
       return drawsOf(segment, cell, stance, { link: link?.(contour) ?? null, borrowed, asks });
     });
@@ -210,9 +210,7 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
       const cell = cellOf(segment, contour, isCompound(segment.bar.metre), bassRole);
       return cell ? drawsOf(segment, cell, stanceFor(cell), about) : [];
     });
-    const within = draws.filter(
-      ({ cell }) => cell.level <= level && isPlayable(model, segment, cell, level, true),
-    );
+    const within = draws.filter(({ cell }) => cell.level <= level && isPlayable(model, segment, cell, level));
     const home = (list: readonly Draw[]) =>
       list.filter(({ pitches }) => !segment.fresh || (pitches[0] ?? 0) % 12 === ladder.home);
     return [home(within), home(draws), within, draws].find((list) => list.length > 0) ?? [];

@@ -1,4 +1,4 @@
-import { remembered, rememberedFor } from '../../base';
+import { hashText, remembered, rememberedFor } from '../../base';
 import type { Contour } from '../../feel';
 import type { Stretch } from '../harmony';
 import type { Column } from './chain';
@@ -12,6 +12,9 @@ import { LIKENESS_WORTH, likenessOf } from './tune';
 /** How far a plan's tastes move the price of a contour: for the whole chart, for its half, for the bar (hand-set). */
 const TASTES = { walk: [0.9, 0.7, 0.4], riff: [1.2, 0.7, 0.2] } as const;
 const PART_TASTES = [0.5, 0.3] as const;
+
+/** How far it moves the price of a part of a bar in which rhythm it is: bars of several chords share one (hand-set). */
+const PART_RHYTHM = 0.9;
 
 /** What a half step away from the planned height costs, and below or above the summit (hand-set). */
 const HEIGHT = 0.085;
@@ -68,9 +71,14 @@ interface Traits {
   readonly thirds: Uint8Array;
   /** By node, when the last note ends, in ticks. */
   readonly ends: Int32Array;
+  /** By node, a number that stands for its rhythm. */
+  readonly rhythms: Int32Array;
   /** By node, the model that it is a bar of. */
   readonly models: readonly (string | null)[];
 }
+
+const rhythmTag = (contour: Contour | null): number =>
+  hashText(contour?.beats.map(({ start }) => start).join(' ') ?? '') | 0;
 
 const traitsOf = rememberedFor(
   ({ nodes }: Pool): Traits => ({
@@ -90,6 +98,7 @@ const traitsOf = rememberedFor(
       const last = leads.at(-1) ?? tones.at(-1);
       return last ? last.start + last.duration : 0;
     }),
+    rhythms: Int32Array.from(nodes, ({ contour }) => rhythmTag(contour)),
     models: nodes.map(({ link }) => link?.model ?? null),
   }),
 );
@@ -141,14 +150,17 @@ export function likingFor(manner: 'walk' | 'riff', level: number, turned: Readon
     };
   }
 
-  const partLiking =
-    (plan: Plan, place: number, pool: Pool) =>
-    (node: number): number => {
+  function partLiking(plan: Plan, place: number, pool: Pool): (node: number) => number {
+    const { rhythms } = traitsOf(pool);
+    return (node) => {
       const tag = pool.tags[node] ?? 0;
       return (
-        PART_TASTES[0] * tasteOf(plan.seed, 1, tag) + PART_TASTES[1] * tasteOf(plan.seed, 8 + place, tag)
+        PART_TASTES[0] * tasteOf(plan.seed, 1, tag) +
+        PART_TASTES[1] * tasteOf(plan.seed, 8 + place, tag) +
+        PART_RHYTHM * tasteOf(plan.seed, 4, rhythms[node] ?? 0)
       );
     };
+  }
 
   /** What the plan makes of where a bar lies, and what it makes of lent contours and leads, by node. */
   function placeLiking(segment: Segment, pool: Pool, plan: Plan, bar: BarPlan): (node: number) => number {

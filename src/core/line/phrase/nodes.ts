@@ -72,24 +72,29 @@ function suits(segment: Segment, contour: Contour): boolean {
   });
 }
 
-/** Speed is counted by the bar: a part of one may be a little quicker where a chord needs a second note. */
-const QUICKER = 1.4;
+/**
+ * How many notes a segment may have at the level's speed, which is counted by the bar: the first part of one may have what
+ * the others leave, as a chord needs a second note sooner than the one after it.
+ */
+function mostNotes(model: LineModel, { bar, start, end, whole }: Segment): number {
+  const all = model.limits.notesPerSecond / notesPerSecond(1, bar.metre, model.request.tempo) + ROUNDING;
+  const own = Math.floor((all * (end - start)) / bar.ticks);
+  if (whole || start > 0) return Math.max(1, own);
+  const left = bar.ticks - end;
+  const parts = Math.max(bar.stretches.length - 1, Math.ceil(left / (2 * bar.beat)));
+  const others = Math.max(parts, Math.floor((all * left) / bar.ticks));
+  return Math.max(1, own, Math.floor(all) - others);
+}
+
+/** Notes are counted in shares of bars. */
+const ROUNDING = 1e-9;
 
 /** Whether a cell keeps to the level's speed and to the techniques that are switched on. */
-export function isPlayable(
-  model: LineModel,
-  segment: Segment,
-  cell: Cell,
-  level: number,
-  wide: boolean,
-): boolean {
+export function isPlayable(model: LineModel, segment: Segment, cell: Cell, level: number): boolean {
   const { bar } = segment;
   const { freedoms } = bar.demands;
   if (cell.level > level || !suits(segment, cell.contour)) return false;
-  const share = (segment.end - segment.start) / bar.ticks;
-  const speed = notesPerSecond(cell.notes.length / share, bar.metre, model.request.tempo);
-  const most = model.limits.notesPerSecond * (wide && !segment.whole ? QUICKER : 1);
-  if (speed > most && cell.notes.length > 1) return false;
+  if (cell.notes.length > mostNotes(model, segment)) return false;
   if (!freedoms.has('silent beat one') && segment.start === 0 && cell.notes[0]?.start !== 0) return false;
   return freedoms.has('long silence') || cell.longest * 2 < bar.ticks;
 }

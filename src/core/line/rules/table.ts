@@ -14,6 +14,7 @@ import { RINGING } from './ringing';
 import { SHARED_RHYTHM } from './shared-rhythm';
 import { TRITONE_LEAP } from './tritone';
 import type { Rule } from './types';
+import { WRONG_COLOURS } from './wrong-colours';
 import { WRONG_NOTES } from './wrong-notes';
 
 /** The rules by number. Whatever the program knows of a rule stands in its row; everything else loops over the rows. */
@@ -33,6 +34,7 @@ export const RULES: Readonly<Record<RuleNumber, Rule>> = {
   13: SHARED_RHYTHM,
   14: DROP_ON_THREE,
   15: RINGING,
+  16: WRONG_COLOURS,
 };
 
 export const RULE_ROWS: readonly Rule[] = RULE_NUMBERS.map((number) => RULES[number]);
