@@ -1,5 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { checkLevel, type Loudness, levelWords } from '../../src/core/listening';
+import {
+  checkLevel,
+  type Loudness,
+  levelWords,
+  reportOf,
+  summaryOf,
+  summaryWords,
+} from '../../src/core/listening';
+import { expectedAt } from './players';
 
 type Stretch = readonly [seconds: number, decibels: number, clipped?: boolean];
 
@@ -50,4 +58,10 @@ describe('the check of the level', () => {
     const after = readings([2.5, -66], [1, -22]).map((each) => ({ ...each, at: each.at + last }));
     expect(checkLevel([...playing, ...after])).toMatchObject({ stage: 'done', verdict: 'good' });
   });
+});
+
+test('who is not heard at all is sent to the level and the input', () => {
+  const summary = summaryOf(reportOf(expectedAt(80), []));
+  const [first] = summaryWords(summary, { numberOf: (bar) => bar + 1, tell: Math.round });
+  expect(first).toContain('I heard none of the 14 written notes. If you played, look at the level');
 });

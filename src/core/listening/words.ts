@@ -70,6 +70,13 @@ export const roundWords = (
     ` as written${pace === null ? '' : `; ${PACES[pace]}`}.`,
   ].join('');
 
+function rightWords(notes: number, right: number): string {
+  if (right === notes) return `All ${counted(notes, 'note')} I heard were the written ones.`;
+  if (right === 0)
+    return `I heard none of the ${counted(notes, 'written note')}. If you played, look at the level and at the input.`;
+  return `${right} of ${counted(notes, 'note')} were the written ones.`;
+}
+
 /** What is said of a hearing as a whole: what went well first, the rests before anything else that did not. */
 export function summaryWords(
   { notes, right, rests, kept, unknown, extras, reached, practise, rounds }: Summary,
@@ -78,7 +85,7 @@ export function summaryWords(
   if (notes + rests === 0)
     return ['I could not hear the bass, so nothing is said about it. Look at the level, and play again.'];
   return [
-    `I listened to ${counted(rounds, 'round')}. ${right === notes ? `All ${counted(notes, 'note')} I heard were the written ones.` : `${right} of ${counted(notes, 'note')} were the written ones.`}`,
+    `I listened to ${counted(rounds, 'round')}. ${rightWords(notes, right)}`,
     ...(rests === 0
       ? []
       : [
