@@ -98,7 +98,10 @@ function settledInPairs(desk: Desk, start: State): State {
   return state;
 }
 
-const breachCount = (model: LineModel, heard: HeardLine): number => findBreaches(model, heard).length;
+/** How many rules a line breaks, and how many of its bars are beyond the level. */
+const faultsIn = (model: LineModel, { line, heard }: State): number =>
+  findBreaches(model, heard).length +
+  model.bars.filter((bar) => !fitsLevel(model, bar, heard, line[bar.index] ?? [])).length;
 
 /** Bars that stay at odds with a rule beside their neighbours are composed anew between the others. */
 function composedWhereBroken(desk: Desk, state: State): State {
@@ -115,16 +118,19 @@ function composedWhereBroken(desk: Desk, state: State): State {
     seed: 1,
     kept: state.line.map((notes, index) => (broken.has(index) ? null : notes)),
   });
-  const heard = hearLine(model, bars);
-  return breachCount(model, heard) < breachCount(model, state.heard) ? { line: bars, heard } : state;
+  const anew = { line: bars, heard: hearLine(model, bars) };
+  return faultsIn(model, anew) < faultsIn(model, state) ? anew : state;
 }
 
-/** Beyond this distance a newly composed line is tried as the start, too: the tune's own bars may be stuck. */
+/** Beyond this distance newly composed lines are tried as the start, too: the tune's own bars may be stuck. */
 const FAR = 0.25;
 
-/** Of two lines the one with fewer broken rules, and of equals the nearer one. */
+/** How many of them are tried: more where a rule is broken or the level is not kept. */
+const ANEW = { far: 1, faulty: 3 } as const;
+
+/** Of two lines the one with fewer faults, and of equals the nearer one. */
 function nearerOf({ model, origin }: Desk, one: State, other: State): State {
-  const fewer = breachCount(model, one.heard) - breachCount(model, other.heard);
+  const fewer = faultsIn(model, one) - faultsIn(model, other);
   const nearer =
     heardDistance(model, origin, one.heard).whole - heardDistance(model, origin, other.heard).whole;
   return fewer < 0 || (fewer === 0 && nearer <= 0) ? one : other;
@@ -132,9 +138,17 @@ function nearerOf({ model, origin }: Desk, one: State, other: State): State {
 
 function nearestStart(desk: Desk, state: State): State {
   const { model, origin, below } = desk;
-  if (below !== null || heardDistance(model, origin, state.heard).whole <= FAR) return state;
-  const { bars } = composeLine({ ...model.request, seed: 1, kept: model.bars.map(() => null) });
-  return nearerOf(desk, state, settled(desk, { line: bars, heard: hearLine(model, bars) }));
+  if (below !== null) return state;
+  const isFaulty = faultsIn(model, state) > findBreaches(model, origin).length;
+  if (!isFaulty && heardDistance(model, origin, state.heard).whole <= FAR) return state;
+  return Array.from({ length: isFaulty ? ANEW.faulty : ANEW.far }, (_, seed) => seed + 1).reduce(
+    (best, seed) => {
+      const { bars } = composeLine({ ...model.request, seed, kept: model.bars.map(() => null) });
+      const anew = { line: bars, heard: hearLine(model, bars) };
+      return nearerOf(desk, nearerOf(desk, best, anew), settled(desk, anew));
+    },
+    state,
+  );
 }
 
 /** Bars that can be as they were without a fault get their own notes back. */
