@@ -1,6 +1,7 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { openApp } from '../support/browser';
+import { addAll, openStudents } from '../support/people';
 
 const button = (page: Page | Locator, name: string | RegExp): Locator =>
   page.getByRole('button', { name, exact: true });
@@ -96,3 +97,38 @@ test('where a browser keeps no folder, nothing is offered', async () => {
   await button(shelf, 'Save the shelf as a file').waitFor();
   expect(await button(shelf, 'Keep the lessons in a folder').count()).toBe(0);
 });
+
+const textsIn = (page: Page): Promise<string> =>
+  page.evaluate(async () => {
+    const folder = await (await navigator.storage.getDirectory()).getDirectoryHandle('lessons');
+    const texts: string[] = [];
+    for await (const [name, handle] of folder.entries())
+      if (handle instanceof FileSystemFileHandle) texts.push(name, await (await handle.getFile()).text());
+    return texts.join('\n');
+  });
+
+test('a student who is deleted is gone from the files of the folder, too, also of a lesson that is not open', async () => {
+  const { page, expectClean } = await openApp({ prepare: withFolder });
+  const students = await openStudents(page);
+  await addAll(students, ['Adalind']);
+  await students.getByRole('checkbox', { name: /^Write “Adalind” on the handout/ }).check();
+  await button(students, 'New lesson for this student').click();
+  await expect.poll(() => title(page).inputValue()).toBe('New lesson');
+  await title(page).fill('For next week');
+  await page.getByText(/^saved/).waitFor();
+  const shelf = await openShelf(page);
+  await button(shelf, 'Keep the lessons in a folder').click();
+  await expect.poll(() => textsIn(page), PATIENT).toContain('Adalind');
+  await button(shelf, 'Close the shelf').click();
+  await button(page, 'Lessons').click();
+  await page.getByRole('menuitem', { name: /^New lesson/ }).click();
+  await expect.poll(() => title(page).inputValue()).toBe('New lesson');
+  await openStudents(page);
+  await students.getByRole('radio', { name: /^Adalind/ }).check();
+  await button(students, 'Delete').click();
+  await button(students, 'Delete Adalind').click();
+  await students.getByText('The student is deleted, and nothing of them is left on this device.').waitFor();
+  await expect.poll(() => textsIn(page), PATIENT).not.toContain('Adalind');
+  expect(await textsIn(page)).toContain('For next week');
+  expectClean();
+}, 120_000);

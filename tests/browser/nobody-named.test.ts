@@ -11,7 +11,7 @@ const button = (page: Page | Locator, name: string | RegExp): Locator =>
   page.getByRole('button', { name, exact: true });
 
 /** What is kept of a student, and must not leave the device: name, class, notes, what to mend, and the series. */
-const PRIVATE = ['Adalind', 'Zephyrs', 'whistles', 'rushes', 'Quillterm'];
+const PRIVATE = ['Adalind', 'Zephyrs', 'whistles', 'gallumphs', 'Quillterm'];
 
 const told = (text: string): readonly string[] =>
   PRIVATE.filter((word) => text.toLowerCase().includes(word.toLowerCase()));
@@ -88,9 +88,9 @@ async function openKept() {
   await notes.fill('whistles to herself');
   await button(dialog, 'Give the open lesson').click();
   const given = dialog.getByRole('list', { name: 'Lessons given to Adalind' });
-  await given.getByRole('textbox', { name: /^To mend next/ }).fill('rushes the pickup');
+  await given.getByRole('textbox', { name: /^To mend next/ }).fill('gallumphs over the pickup');
   await page.keyboard.press('Tab');
-  await dialog.getByText('To mend next: rushes the pickup (“Harbour”).').waitFor();
+  await dialog.getByText('To mend next: gallumphs over the pickup (“Harbour”).').waitFor();
   await addAll(dialog, ['Zephyrs'], 'class');
   await dialog.getByRole('checkbox', { name: 'Adalind in this class' }).press('Space');
   await button(dialog, 'Close the students').click();
