@@ -47,6 +47,17 @@ test('a version is made, changed, chosen, saved, sent alone and removed, and the
   const level = page.getByRole('combobox', { name: 'Level', exact: true });
   const before = await level.inputValue();
   const other = before === '1' ? '2' : '1';
+  const offer = await button(page, 'Make a version').boundingBox();
+  const paper = await page.locator('.sheet').boundingBox();
+  if (offer === null || paper === null) throw new Error('The page shows its sheet.');
+  expect(offer.y).toBeGreaterThan(paper.y + paper.height);
+  // Over the sheet nothing takes a row until there is a version to choose.
+  expect(
+    await page
+      .locator('.versions')
+      .first()
+      .evaluate(({ clientHeight }) => clientHeight),
+  ).toBe(0);
   await button(page, 'Make a version').click();
   await makeVersion(page, 'for Ada');
   await level.selectOption(other);

@@ -1,4 +1,4 @@
-import { memo, type ReactNode, useLayoutEffect, useRef } from 'react';
+import { type CSSProperties, memo, type ReactNode, useLayoutEffect, useRef } from 'react';
 import type { BarBox, ScoreLayout, SystemLayout } from '../../../score';
 import { useNear } from '../common';
 import { useScore } from './ready';
@@ -89,7 +89,7 @@ export const SystemView = memo(function SystemView(props: SystemViewProps) {
           ),
       )}
       {props.over !== null && system.bars.map((box) => props.over?.(box, system))}
-      <div className="playhead" data-playhead={system.index} aria-hidden="true" />
+      <div className="playhead" data-playhead={system.index} aria-hidden="true" style={countAt(system)} />
     </div>
   );
 }, sameSystem);
@@ -98,6 +98,17 @@ interface DrawingProps {
   readonly layout: ScoreLayout;
   readonly index: number;
   readonly fingerprint: string;
+}
+
+/** What the playhead's digit is placed and sized by: its foot from the playhead's top, and the staff. */
+function countAt({ staff, height }: SystemLayout): CSSProperties {
+  const space = (staff.bottom - staff.top) / 4;
+  const top = 0.04 * height;
+  const own: Record<`--${string}`, string> = {
+    '--over-staff': `${Math.round(staff.top - top - space / 3)}px`,
+    '--staff-space': `${space}px`,
+  };
+  return own;
 }
 
 /** Drawn again only when what it shows has changed. */

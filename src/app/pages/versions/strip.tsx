@@ -1,5 +1,6 @@
 import '../../styles/versions.css';
 import { useState } from 'react';
+import { createPortal } from 'react-dom';
 import * as versionsRoom from '../../../core/versions';
 import { MenuButton, SelectWord } from '../../controls';
 import { useAtWork } from '../at-work';
@@ -12,8 +13,13 @@ import { freeName } from './words';
 
 const { addVersion, openVersionOf, removeVersion, renameVersion } = versionsRoom;
 
+interface VersionsProps {
+  /** Where a first version is offered, at the foot of the sheet: an offer is not worth a row above it. */
+  readonly offerAt: HTMLElement | null;
+}
+
 /** Which version of the lesson is on the page, and the ways to another one. */
-export function Versions() {
+export function Versions({ offerAt }: VersionsProps) {
   const { session } = useAtWork();
   const { lessons } = session;
   const { document, open, options, choose } = useVersionChoice();
@@ -29,13 +35,15 @@ export function Versions() {
     if (made !== null && made.id !== open?.id) setNamed(made.id);
   };
   if (document.versions === undefined) {
-    return (
+    if (offerAt === null) return null;
+    return createPortal(
       <p className="versions__offer">
         <button type="button" className="word" onClick={make}>
           Make a version
         </button>{' '}
         of this lesson for another student or class.
-      </p>
+      </p>,
+      offerAt,
     );
   }
   const rename = (name: string | null) => {

@@ -40,6 +40,7 @@ export function WritingPage() {
     return whenIdle(playback.warmUp, 4000);
   }, [playback]);
 
+  const [offerAt, setOfferAt] = useState<HTMLElement | null>(null);
   const padShown = !folds || padOpen;
   const writeChart = useCallback(() => {
     setPadOpen(true);
@@ -70,11 +71,16 @@ export function WritingPage() {
             <WorkInHand />
             <Sending />
             <div className="versions">
-              <Later part={VERSIONS} given={{}} />
+              <Later part={VERSIONS} given={{ offerAt }} />
             </div>
           </>
         }
-        below={narrow && <Brand heading={false} />}
+        below={
+          <>
+            <div className="versions" ref={setOfferAt} />
+            {narrow && <Brand heading={false} />}
+          </>
+        }
       />
     </div>
   );

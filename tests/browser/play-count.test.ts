@@ -1,0 +1,36 @@
+import { expect, test } from 'vitest';
+import { openApp } from '../support/browser';
+
+/** The digit's rectangle, worked out from its style, and what is written of the score under it. */
+const underTheDigit = () => {
+  const head = document.querySelector('.playhead[data-count]:not([data-count=""])');
+  if (head === null) return null;
+  const line = head.getBoundingClientRect();
+  const style = getComputedStyle(head, '::before');
+  const [right, bottom] = [
+    line.right - Number.parseFloat(style.right),
+    line.bottom - Number.parseFloat(style.bottom),
+  ];
+  const [left, top] = [right - Number.parseFloat(style.width), bottom - Number.parseFloat(style.height)];
+  const words = [...document.querySelectorAll('.score :is(.feel, .swing, .chord, .section)')];
+  const met = words.filter((each) => {
+    const box = each.getBoundingClientRect();
+    return box.left < right && box.right > left && box.top < bottom - 1 && box.bottom > top + 1;
+  });
+  return { high: bottom - top, met: met.map(({ textContent }) => textContent) };
+};
+
+test.each([1440, 1024, 390])(
+  'the beat that is counted in covers nothing that is written, %i px wide',
+  async (width) => {
+    const { page, expectClean } = await openApp({ width });
+    await page.locator('.score .feel').first().waitFor();
+    await page.getByRole('button', { name: 'Play', exact: true }).click();
+    await page.locator('.playhead[data-count]:not([data-count=""])').first().waitFor({ state: 'attached' });
+    const seen = await page.evaluate(underTheDigit);
+    expect(seen?.high).toBeGreaterThan(15);
+    expect(seen?.met).toEqual([]);
+    await page.getByRole('button', { name: 'Stop', exact: true }).click();
+    expectClean();
+  },
+);
