@@ -183,6 +183,21 @@ describe('what a chord chart says', () => {
     expect(count(marks, 'C major')).toBe(1);
   });
 
+  test('the coda begins a line behind a double bar line, its sign apart from the words that lead to it', () => {
+    const { marks } = block('(segno) | Em | C (to coda) | Am | B7 (D.S. al coda) |\n(coda) | Em | D | Em |');
+    const at = (text: string) =>
+      marks.flatMap((mark) => (mark.kind === 'text' && mark.text.includes(text) ? [mark] : []));
+    const [words] = at('D.S. al Coda');
+    const signs = at('\u{1D10C}');
+    const [first] = at('Am');
+    const heights = new Set(at('Em').map(({ y }) => Math.round(y)));
+    expect(signs.length).toBe(2);
+    expect(heights.size).toBe(2);
+    const coda = signs.reduce((low, sign) => (sign.y > low.y ? sign : low));
+    expect(coda.y).toBeGreaterThan((first?.y ?? 0) + 5);
+    expect(coda.y).toBeGreaterThan((words?.y ?? 0) + 5);
+  });
+
   test('what is added to a triad is raised', () => {
     const { marks } = block('| F#m7b5/C |');
     const at = (text: string) => marks.find((mark) => mark.kind === 'text' && mark.text === text)?.y ?? 0;

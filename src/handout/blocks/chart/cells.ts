@@ -77,9 +77,16 @@ export function cellsOf(chart: Chart, naming: Naming | undefined): readonly Cell
       opening,
       closing: closingWords(bar),
       leadsToCoda: bar.navigation?.includes('to coda') === true,
-      line: after === undefined ? 'final' : after.section === bar.section ? 'single' : 'double',
+      line: lineAfter(bar, after),
     };
   });
+}
+
+/** The coda is set off as a section is, so that its sign does not read on behind `D.S. al Coda`. */
+function lineAfter(bar: ChartBar, after: ChartBar | undefined): Cell['line'] {
+  if (after === undefined) return 'final';
+  const parted = after.section !== bar.section || after.navigation?.includes('coda') === true;
+  return parted ? 'double' : 'single';
 }
 
 /** A section, a repeat or an ending begins with the bar, or what came before it has ended. */

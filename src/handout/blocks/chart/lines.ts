@@ -29,9 +29,10 @@ export function linesOf(cells: readonly WideCell[], width: number): readonly (re
   return lines;
 }
 
-/** A pickup that stands before its section alone belongs to it. */
+/** A pickup that stands before its section alone belongs to it; the coda stands apart. */
 function startsSection(cells: readonly WideCell[], index: number): boolean {
   const [before, now] = [cells[index - 1]?.cell, cells[index]?.cell];
+  if (now?.signs.includes('coda') === true) return true;
   return before?.section !== now?.section && !(index === 1 && before?.pickup === true);
 }
 
