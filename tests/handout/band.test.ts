@@ -4,7 +4,7 @@ import { deriveSheets, type Lesson, setChartText, setFeel } from '../../src/core
 import type { Mark } from '../../src/handout/layout/marks';
 import { points } from '../../src/handout/layout/paper';
 import { applyPreset, HANDOUT_PRESETS } from '../../src/handout/model/presets';
-import { layOutForPrint } from './drawn';
+import { layOutForPrint, measureAsPrinted } from './drawn';
 import { layOut, lessonWith } from './lessons';
 
 const words = (marks: readonly Mark[]) => marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
@@ -121,6 +121,28 @@ describe('paper', () => {
     expect(length).toBeGreaterThan(1);
     expect(numbers).toEqual(Array.from({ length }, (_, index) => `Page ${index + 1} of ${length}`));
     expect(pages.length).toBe(Math.ceil(length / 2));
+  });
+
+  test.each([
+    { print: 'normal', twoUp: true },
+    { print: 'large', twoUp: false },
+    { print: 'large', twoUp: true },
+  ] as const)('the columns of a diary hold their heads, print $print, two a sheet $twoUp', (settings) => {
+    const lesson = lessonWith({ ...settings, blocks: ['diary'] });
+    const [page] = layOutForPrint({ ...lesson, pieces: [] }).pages;
+    const marks = page?.marks ?? [];
+    const edges = marks.flatMap((mark) => (mark.kind === 'rule' && mark.width === 0 ? [mark.x] : []));
+    const half = (page?.width ?? 0) / (settings.twoUp ? 2 : 1);
+    const heads = marks.flatMap((mark) =>
+      mark.kind === 'text' && mark.x < half && edges.some((edge) => Math.abs(mark.x - edge - 4) < 0.1)
+        ? [mark]
+        : [],
+    );
+    expect(heads.length).toBeGreaterThanOrEqual(11);
+    for (const head of heads) {
+      const next = Math.min(...edges.filter((edge) => edge > head.x));
+      expect(head.x + measureAsPrinted(head.text, head), head.text).toBeLessThan(next);
+    }
   });
 
   test('a page that is the only one stands there twice', () => {

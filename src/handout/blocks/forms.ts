@@ -1,5 +1,5 @@
-import type { Mark, Tag } from '../layout/marks';
-import { headedRows, type Row, taggedRow } from '../layout/rows';
+import type { Mark, Tag, TextStyle } from '../layout/marks';
+import { headedRows, type Row, taggedRow, wrap } from '../layout/rows';
 import type { BlockContext } from './context';
 
 /** What is filled in at the head of a test, and its share of the width (common practice, no source). */
@@ -50,14 +50,10 @@ const INSET = 4;
 /** A table of a week: how long was practised, at which tempo it went, and what the lesson should hear of. */
 export function diaryRows(context: BlockContext): readonly Row[] {
   const { sizes, spacing } = context;
+  const columns = columnsOf(context);
   const rows = [
-    lineOf(
-      COLUMNS.map(({ label }) => label),
-      sizes.bodyBold.size * 1.5,
-      true,
-      context,
-    ),
-    ...DAYS.map((day) => lineOf([day], Math.max(WRITING, sizes.body.size * 1.7), false, context)),
+    lineOf(headOf(columns, context), sizes.bodyBold, columns, context),
+    ...DAYS.map((day) => lineOf([[day]], sizes.body, columns, context)),
   ];
   return headedRows(
     'Practice diary',
@@ -67,28 +63,57 @@ export function diaryRows(context: BlockContext): readonly Row[] {
   );
 }
 
-/** A line of the table with its words, framed; it shares a rule with the line above it. */
-function lineOf(words: readonly string[], height: number, head: boolean, context: BlockContext): Row {
-  const { width, sizes } = context;
-  const style = head ? sizes.bodyBold : sizes.body;
+/** The widths of the columns: their share, but room for each word in them; the last has what is left. */
+function columnsOf({ width, sizes, measure }: BlockContext): readonly number[] {
+  const widest = (words: readonly string[], style: TextStyle): number =>
+    Math.max(...words.map((word) => measure(word, style)));
+  const first = COLUMNS.slice(0, -1).map(({ label, share }, index) => {
+    const days = index === 0 ? widest(DAYS, sizes.body) : 0;
+    return Math.max(share * width, Math.max(days, widest(label.split(' '), sizes.bodyBold)) + 2 * INSET);
+  });
+  return [...first, width - first.reduce((sum, column) => sum + column, 0)];
+}
+
+/** The heads of the columns, in as many lines as each needs. */
+const headOf = (
+  columns: readonly number[],
+  { sizes, measure }: BlockContext,
+): readonly (readonly string[])[] =>
+  COLUMNS.map(({ label }, index) =>
+    wrap(label, (columns[index] ?? 0) - 2 * INSET, (part) => measure(part, sizes.bodyBold)),
+  );
+
+const LINE = 1.2;
+
+/** A line of the table with the words of its cells, framed; it shares a rule with the line above it. */
+function lineOf(
+  cells: readonly (readonly string[])[],
+  style: TextStyle,
+  columns: readonly number[],
+  { width, sizes }: BlockContext,
+): Row {
+  const head = style === sizes.bodyBold;
+  const most = Math.max(...cells.map(({ length }) => length));
+  const height = head ? style.size * (0.3 + LINE * most) : Math.max(WRITING, style.size * 1.7);
   const tag: Tag = { role: 'P' };
   const edges = [0];
-  for (const { share } of COLUMNS) edges.push((edges.at(-1) ?? 0) + share * width);
-  const baseline = height / 2 + style.size * 0.35;
+  for (const column of columns) edges.push((edges.at(-1) ?? 0) + column);
   const rules: readonly Mark[] = [
     ...(head ? [{ kind: 'rule' as const, x: 0, y: 0, width, height: 0 }] : []),
     { kind: 'rule', x: 0, y: height, width, height: 0 },
     ...edges.map((x): Mark => ({ kind: 'rule', x, y: 0, width: 0, height })),
   ];
-  const texts = words.map(
-    (text, index): Mark => ({
-      kind: 'text',
-      text,
-      ...style,
-      x: (edges[index] ?? 0) + INSET,
-      y: baseline,
-      anchor: 'start',
-    }),
+  const texts = cells.flatMap((lines, index) =>
+    lines.map(
+      (text, line): Mark => ({
+        kind: 'text',
+        text,
+        ...style,
+        x: (edges[index] ?? 0) + INSET,
+        y: height / 2 + style.size * (0.35 + LINE * (line - (lines.length - 1) / 2)),
+        anchor: 'start',
+      }),
+    ),
   );
   const drawn = taggedRow({ height, gap: head ? 2 : 0, keepWithNext: false, marks: texts }, tag);
   return { ...drawn, marks: [...rules, ...drawn.marks] };
