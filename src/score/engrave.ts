@@ -46,7 +46,8 @@ function* shrinkFor(content: Content, measured: readonly MeasuredBar[], style: S
   for (const [index, bar] of measured.entries()) {
     yield;
     const own = signsOf(bar, content, style).head;
-    const signs = (index === 0 ? widened(own, style) : own) + tailOf(measured[index + 1], content, style);
+    const signs =
+      (index === 0 ? widened(own, content, style) : own) + tailOf(measured[index + 1], content, style);
     least = Math.min(least, style.options.width / style.scale / (signs + widthAt(bar.leading, 0) + 1));
   }
   return least;
@@ -77,8 +78,9 @@ function signsOf(bar: MeasuredBar, { strings }: Content, style: Style): SignWidt
 /** So far right of the signs of a piece's first system any text of its rows begins. */
 const ROW_LEAD = 6;
 
-/** The signs at a piece's beginning take as much room as the names of the rows under them. */
-const widened = (right: number, style: Style): number => Math.max(right, namesEnd(style) - ROW_LEAD);
+/** The signs at a line's beginning take as much room as the names of the rows under them; other parts have no rows. */
+const widened = (right: number, { bars }: Content, style: Style): number =>
+  bars[0]?.staff === 'bass' && !bars[0].blank ? Math.max(right, namesEnd(style) - ROW_LEAD) : right;
 
 const tailOf = (next: MeasuredBar | undefined, content: Content, style: Style): number =>
   next === undefined ? 0 : signsOf(next, content, style).tail;
@@ -130,7 +132,7 @@ function* layOut(content: Content, measured: readonly MeasuredBar[], style: Styl
   const filling = (first: number, end: number): number => {
     const head = measured[first];
     const own = head === undefined ? 0 : signsOf(head, content, style).head;
-    const signs = (first === 0 ? widened(own, style) : own) + tailOf(measured[end], content, style);
+    const signs = (first === 0 ? widened(own, content, style) : own) + tailOf(measured[end], content, style);
     return factorFor(spacings(first, end), width / style.scale - signs, WIDEST);
   };
   const breaks: Break[] = [];
@@ -156,7 +158,7 @@ function* layOut(content: Content, measured: readonly MeasuredBar[], style: Styl
       first,
       bars: measured.slice(first, end),
       after: measured[end],
-      heading: first === 0 ? { ...heading, right: widened(heading.right, style) } : heading,
+      heading: first === 0 ? { ...heading, right: widened(heading.right, content, style) } : heading,
       factor,
       content,
       style,
