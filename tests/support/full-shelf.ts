@@ -12,7 +12,9 @@ export const fillShelf = (page: Page, count: number): Promise<void> =>
         opening.onerror = () => reject(opening.error);
         opening.onsuccess = () => {
           const database = opening.result;
-          const writing = database.transaction(['lessons', 'facts'], 'readwrite');
+          const writing = database.transaction(['lessons', 'facts'], 'readwrite', {
+            durability: 'relaxed',
+          });
           const [lessons, facts] = [writing.objectStore('lessons'), writing.objectStore('facts')];
           const reading = lessons.getAll();
           reading.onsuccess = () => {

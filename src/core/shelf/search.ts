@@ -77,17 +77,27 @@ export function findOnShelf<Found extends OnShelf>(
     .sort(ORDERS[wish.order]);
 }
 
-/** What a shelf can be sifted by: each value that stands on it, in its order. */
+/** What a shelf can be sifted by: each value that stands on it, in its order. Gone through once: a shelf has thousands. */
 export function choicesOn(shelf: readonly OnShelf[]) {
-  const all = <Value>(values: (lesson: OnShelf) => readonly Value[]): readonly Value[] => [
-    ...new Set(shelf.flatMap(values)),
-  ];
-  const named = (values: readonly string[]) => values.filter((each) => each !== '').sort(byName.compare);
+  const students = new Set<string>();
+  const techniques = new Set<Technique>();
+  const feels = new Set<FeelId>();
+  const keys = new Set<string>();
+  const levels = new Set<Level>();
+  for (const { facts } of shelf) {
+    students.add(facts.student);
+    for (const technique of facts.techniques) techniques.add(technique);
+    for (const feel of facts.feels) feels.add(feel);
+    for (const key of facts.keys) keys.add(key);
+    for (const level of facts.levels) levels.add(level);
+  }
+  const named = (values: ReadonlySet<string>) =>
+    [...values].filter((each) => each !== '').sort(byName.compare);
   return {
-    students: named(all(({ facts }) => [facts.student])),
-    techniques: all(({ facts }) => facts.techniques),
-    feels: all(({ facts }) => facts.feels),
-    keys: named(all(({ facts }) => facts.keys)),
-    levels: [...all(({ facts }) => facts.levels)].sort((one, other) => one - other),
+    students: named(students),
+    techniques: [...techniques],
+    feels: [...feels],
+    keys: named(keys),
+    levels: [...levels].sort((one, other) => one - other),
   };
 }

@@ -1,50 +1,79 @@
 /**
  * Opening the shelf with 5,000 lessons on the device, from the choice in the menu until its rows are painted. Aim:
- * under half a second.
+ * under half a second. Alone on the machine: `npx vitest bench --run --project browser
+ * tests/bench/browser/shelf.bench.ts`.
  */
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, bench, describe, inject } from 'vitest';
 import { fillShelf } from '../../support/full-shelf';
 import { launchBrowser } from '../../support/launch';
 
 const LESSONS = 5000;
-const RUNS = 5;
+const RUNS = 9;
+
+/** For each step beside what is measured, in milliseconds: a busy machine is waited for, and measured all the same. */
+const PATIENCE = 300_000;
 
 const browser = await launchBrowser();
 afterAll(() => browser.close());
+
+/** Milliseconds from a click until something of a role is painted that begins with some words. */
+const fromClick = (clicked: Locator, role: string, words: string): Promise<number> =>
+  clicked.evaluate(
+    (element: HTMLElement, awaited) =>
+      new Promise<number>((resolve) => {
+        const begun = performance.now();
+        element.click();
+        const look = () => {
+          const found = [...document.querySelectorAll(`[role="${awaited.role}"]`)];
+          if (!found.some((each) => each.textContent.startsWith(awaited.words))) requestAnimationFrame(look);
+          else requestAnimationFrame(() => resolve(performance.now() - begun));
+        };
+        look();
+      }),
+    { role, words },
+  );
+
+/** Opens the menu, which lists the lessons used last, and then the shelf: milliseconds until each is painted. */
+async function opening(page: Page): Promise<{ readonly menu: number; readonly shelf: number }> {
+  const latest = `Week ${LESSONS}`;
+  const menu = await fromClick(
+    page.getByRole('button', { name: 'Lessons', exact: true }),
+    'menuitem',
+    latest,
+  );
+  // What the menu still does is not the shelf's.
+  await page.evaluate(() => new Promise((rest) => requestIdleCallback(rest)));
+  const shelf = await fromClick(page.getByRole('menuitem', { name: 'The whole shelf' }), 'option', latest);
+  await page.keyboard.press('Escape');
+  return { menu, shelf };
+}
+
+/** Least and median of times in milliseconds, an odd number of them. */
+function inWords(times: readonly number[]): string {
+  const sorted = [...times].sort((one, other) => one - other).map(Math.round);
+  return `least ${sorted[0]} ms, median ${sorted[(sorted.length - 1) / 2]} ms`;
+}
 
 describe('the shelf', () => {
   bench(
     `opens with ${LESSONS} lessons`,
     async () => {
       const page = await browser.newPage();
+      page.setDefaultTimeout(PATIENCE);
       await page.goto(inject('site').app);
       await page.getByRole('textbox', { name: 'Lesson title' }).fill('Mine');
       await page.getByText(/^saved/).waitFor();
+      const filling = performance.now();
       await fillShelf(page, LESSONS);
-      await page.waitForTimeout(3000);
-      const times: number[] = [];
-      for (let run = 0; run < RUNS; run += 1) {
-        await page.getByRole('button', { name: 'Lessons', exact: true }).click();
-        const item = page.getByRole('menuitem', { name: 'The whole shelf' });
-        await item.waitFor();
-        await page.waitForTimeout(1000);
-        times.push(
-          await item.evaluate(
-            (element: HTMLElement) =>
-              new Promise<number>((resolve) => {
-                const begun = performance.now();
-                element.click();
-                const look = () => {
-                  if (document.querySelector('.shelf [role="option"]') === null) requestAnimationFrame(look);
-                  else requestAnimationFrame(() => resolve(performance.now() - begun));
-                };
-                look();
-              }),
-          ),
-        );
-        await page.keyboard.press('Escape');
-      }
-      process.stdout.write(`The shelf with ${LESSONS} lessons: ${times.map(Math.round).join(', ')} ms\n`);
+      const filled = performance.now() - filling;
+      // The first opening fetches the shelf's own part of the app.
+      const first = await opening(page);
+      const times = [];
+      while (times.length < RUNS) times.push(await opening(page));
+      process.stdout.write(
+        `The shelf with ${LESSONS} lessons (filled in ${Math.round(filled / 1000)} s), ${RUNS} openings: ${inWords(times.map(({ shelf }) => shelf))}; the first ${Math.round(first.shelf)} ms. The menu before it: ${inWords(times.map(({ menu }) => menu))}.\n`,
+      );
       await page.close();
     },
     { iterations: 1, time: 0, warmupIterations: 0, warmupTime: 0 },

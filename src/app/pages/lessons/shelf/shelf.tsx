@@ -19,6 +19,9 @@ import { WindowList } from './window-list';
 const isRemoved = (lesson: RemovedLesson): string =>
   `“${shelfTitle(lesson)}” is removed. Until this page is closed or reloaded it can be brought back.`;
 
+/** Milliseconds until thousands of lessons are listed anew where they were listed a moment ago: their rows come first. */
+const AFTER_ROWS = 400;
+
 interface ShelfProps {
   readonly onClose: () => void;
   /** The lessons as they were listed a moment ago, which are shown until they are listed anew; null for none yet. */
@@ -45,7 +48,12 @@ export function Shelf({ onClose, known }: ShelfProps) {
     setProblem(found.ok ? null : `The lessons kept here cannot be listed. ${found.problem}`);
     if (found.ok) setLessons(found.value);
   }, [session]);
-  useEffect(() => void session.saveNow().then(list), [session, list]);
+  const isListed = known !== null;
+  useEffect(() => {
+    const saved = session.saveNow();
+    const timer = setTimeout(() => void saved.then(list), isListed ? AFTER_ROWS : 0);
+    return () => clearTimeout(timer);
+  }, [session, list, isListed]);
   useEffect(
     () =>
       session.storage.watch((news) => {
