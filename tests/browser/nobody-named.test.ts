@@ -134,3 +134,35 @@ test('a name typed for the paper is on the paper and in the lesson’s own file,
   await page.getByText('The file names Adalind.').waitFor();
   expectClean();
 }, 400_000);
+
+/** Two bars of the line as its maker makes them: what each file is called, and what it says. */
+async function madeOf(page: Page, maker: 'Tracks' | 'Clip'): Promise<ReadonlyMap<string, string>> {
+  await choose(page, 'Export', maker);
+  await page.getByRole('spinbutton', { name: `Last bar of the ${maker.toLowerCase()}` }).fill('2');
+  if (maker === 'Tracks') await page.getByRole('spinbutton', { name: 'Rounds of the tracks' }).fill('1');
+  await button(page, /^Make (the clip|\d+ tracks?)$/).click();
+  const saves = button(page, /^Save .*\.(mp3|webm|mp4)$/);
+  await saves.first().waitFor({ timeout: 120_000 });
+  const out = new Map<string, string>();
+  for (const save of await saves.all())
+    out.set((await save.textContent()) ?? '', await saidBy(await saved(page, () => save.click())));
+  await button(page, 'Put away').click();
+  return out;
+}
+
+test('nothing of a student, and no name typed for the paper, is in a track or a clip', async () => {
+  const { page, expectClean } = await openKept();
+  await button(page, 'Handout').click();
+  await page.getByRole('textbox', { name: 'Class or student' }).fill('Adalind');
+  await page.keyboard.press('Tab');
+  await button(page, 'Back to the line').click();
+  const made = [...(await madeOf(page, 'Tracks')), ...(await madeOf(page, 'Clip'))];
+  const names = made.map(([name]) => name).join('\n');
+  expect(names).toMatch(/\.mp3$/m);
+  expect(names).toMatch(/\.(webm|mp4)$/m);
+  for (const [name, text] of made) {
+    expect(told(text), name).toEqual([]);
+    expect(text, name).toContain('Harbour');
+  }
+  expectClean();
+}, 400_000);

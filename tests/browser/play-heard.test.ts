@@ -1,14 +1,15 @@
 /** The practice page listens. The microphone is fed with what the page itself sounds, or with a student's own sound. */
-import { stat } from 'node:fs/promises';
+import { readFile, stat } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { type Lesson, printLesson, sampleLesson, setPlaying } from '../../src/core/lesson';
+import { type Lesson, printLesson, sampleLesson, setHandout, setPlaying } from '../../src/core/lesson';
 import { openApp } from '../support/browser';
+import { openedUp } from '../support/opened-up';
 
 const PATIENT = { timeout: 60_000 };
 
 const lessonWith = (bass: boolean): Lesson => {
-  const lesson = sampleLesson(0, 'heard');
+  const lesson = setHandout(sampleLesson(0, 'heard'), { student: 'Adalind' });
   return setPlaying(lesson, lesson.pieces[0]?.id ?? '', {
     ...{ bass, drums: false, chops: false, organ: false, click: !bass },
     ...{ loop: false, countIn: 1, passage: { first: 1, last: 4 } },
@@ -88,12 +89,21 @@ test('who plays exactly along is told so; the delay is measured by the click, an
   await expect.poll(() => page.locator('.heard-mark').allTextContents(), PATIENT).toHaveLength(4);
   expect(await page.locator('.listening pre').textContent()).toMatch(/^Heard at home\nLesson: /);
   expect(await page.locator('.listening pre').textContent()).toContain('the recording beside it');
+  const [report] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save the report for your teacher' }).click(),
+  ]);
+  // The lesson's file names a student for the paper: the report tells of the lesson, and of nobody.
+  const letter = await readFile(await report.path(), 'utf8');
+  expect(letter).toMatch(/^Heard at home\nLesson: /);
+  expect(letter).not.toContain('Adalind');
   const [saved] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Save the recording beside it' }).click(),
   ]);
   expect(saved.suggestedFilename()).toBe('heard-at-home.webm');
   expect((await stat(await saved.path())).size).toBeGreaterThan(1000);
+  expect(openedUp(await readFile(await saved.path()))).not.toContain('Adalind');
   // The tick taken away, it is gone.
   await record.uncheck();
   expect(await page.getByRole('button', { name: 'Save the recording beside it' }).count()).toBe(0);

@@ -339,6 +339,23 @@ describe('the letter to the teacher', () => {
     );
   });
 
+  test('tells of the lesson, the line and the playing, and of nobody', () => {
+    const said = letterText(letterOf(summary, where, numbers))
+      .trim()
+      .split('\n');
+    expect(said.map((line) => line.replace(/:.*/, ''))).toEqual([
+      'Heard at home',
+      'Lesson',
+      'Line',
+      'Day',
+      'Tempo reached',
+      'Stuck',
+      'Rests kept',
+      'Notes as written',
+      'Heard by the practice page on the student’s device; no sound was kept.',
+    ]);
+  });
+
   test('a title with a line break writes no line of its own', () => {
     const letter = letterOf(summary, { ...where, lesson: 'A\nTempo reached: 300 bpm' }, numbers);
     expect(readLetter(letterText(letter))).toMatchObject({ ok: true, value: { tempo: 84 } });
