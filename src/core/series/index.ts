@@ -1,4 +1,4 @@
-export { likenessOf, likenessWords, nearestLines, type Sketch, sketchOf } from './likeness';
+export { type Known, likenessOf, likenessWords, nearestLines, type Sketch, sketchOf } from './likeness';
 export { type Outcome, type Proposal, proposals } from './next';
 export { type LessonShown, shownBy, thingKey } from './shown';
 export { lessonFrom } from './start';

@@ -123,9 +123,19 @@ export const nearestLines = <Of>(
 
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
 
-/** One sentence on how a line differs from another, or that it comes too close. */
-export function likenessWords({ figures, rhythm, tooClose }: Likeness, bars: number, title: string): string {
-  const name = `“${title === '' ? 'Without a title' : title}”`;
+/**
+ * One sentence on how a line differs from another, or that it comes too close.
+ * @param bars - of the line
+ * @param title - of the other
+ * @param whose - said after the title: `, which Ada has`
+ */
+export function likenessWords(
+  { figures, rhythm, tooClose }: Likeness,
+  bars: number,
+  title: string,
+  whose = '',
+): string {
+  const name = `“${title === '' ? 'Without a title' : title}”${whose}`;
   const same = Math.round(rhythm * bars);
   const inRhythm =
     same === 0

@@ -1,50 +1,39 @@
 import { useRef, useState } from 'react';
-import { likenessWords, nearestLines, type Sketch, sketchOf } from '../../../core/series';
-import { useAtWork, useLesson } from '../at-work';
-import { breathe, everyVersionOf } from './read-weeks';
-
-/** As many of the nearest lessons are told. */
-const MOST_TOLD = 6;
+import type { Entry } from '../../../core/students';
+import { useAtWork } from '../at-work';
+import { compareWithShelf } from './compare';
 
 /** How the open lesson's line differs from every other on this device, asked for and not before. */
-export function Closeness() {
+export function Closeness({ entries }: { readonly entries: readonly Entry[] }) {
   const { session } = useAtWork();
-  const lesson = useLesson();
   const [told, setTold] = useState<readonly string[]>([]);
   const [progress, setProgress] = useState('');
   const asked = useRef(0);
   const compare = async () => {
     asked.current += 1;
     const mine = asked.current;
-    const own = sketchOf(lesson);
     setTold([]);
-    if (own.rhythms.length === 0) return setProgress('The open lesson has no line to compare yet.');
-    const listed = await session.storage.list();
-    if (!listed.ok) return setProgress(listed.problem);
-    const readable = listed.value.filter((each) => each.readable);
-    const open = session.lessons.getState().document.open ?? null;
-    const known: { readonly of: string; readonly sketch: Sketch }[] = [];
-    for (const [index, { id }] of readable.entries()) {
-      if (asked.current !== mine) return;
-      setProgress(`Comparing with lesson ${index + 1} of ${readable.length}.`);
-      const given = await everyVersionOf(session, id);
-      await breathe();
-      const others = given.filter(({ version }) => id !== lesson.id || version !== open);
-      known.push(...others.map(({ called, lesson: other }) => ({ of: called, sketch: sketchOf(other) })));
-    }
-    const near = nearestLines(own, known);
-    setTold(
-      near.slice(0, MOST_TOLD).map(({ of, likeness }) => likenessWords(likeness, own.rhythms.length, of)),
-    );
+    const compared = await compareWithShelf(session, entries, (number, of) => {
+      if (asked.current === mine) setProgress(`Comparing with lesson ${number} of ${of}.`);
+      return asked.current === mine;
+    });
+    if (!compared.ok) return setProgress(compared.problem);
+    if (compared.value === null) return;
+    const { sentences, count } = compared.value;
+    setTold(sentences);
     setProgress(
-      near.length === 0
+      count === 0
         ? 'No other lesson with a line is on this device.'
-        : `Compared with ${known.length === 1 ? 'one lesson' : `${known.length} lessons and versions`}; the nearest come first.`,
+        : `Compared with ${count === 1 ? 'one lesson' : `${count} lessons and versions`}; the nearest come first.`,
     );
   };
   return (
     <section className="series__part">
       <h3>How the open lesson differs from others</h3>
+      <p>
+        Before a second student gets it: its line is held against every lesson on this device and every
+        version that others were given.
+      </p>
       <p>
         <button type="button" className="button" onClick={() => void compare()}>
           Compare with the shelf

@@ -67,7 +67,7 @@ export function SeriesOfLessons({ onClose }: { readonly onClose: () => void }) {
               ))}
             </fieldset>
           )}
-          <Closeness />
+          <Closeness entries={register.entries} />
         </div>
         {shown !== undefined && (
           <ChosenSeries key={shown.id} series={shown} register={register} onSaid={setSaid} onClose={close} />
