@@ -16,6 +16,8 @@ export interface OpenOptions {
   readonly path?: string;
   /** Anything else Playwright lets a context have: `reducedMotion`, `colorScheme`, `hasTouch`, `locale`. */
   readonly context?: BrowserContextOptions;
+  /** A browser with arguments of its own, which the test starts and closes; the shared one when left out. */
+  readonly browser?: Browser;
   /**
    * Leaves the service worker on. Elsewhere the page finds none, as in a private window: fetching the whole app for
    * later would cost every test a second.
@@ -57,8 +59,9 @@ export const lineComposed = (page: Page): Promise<void> =>
   page.locator('figure[aria-busy="true"]').waitFor({ state: 'detached' });
 
 async function open(address: string, options: OpenOptions): Promise<OpenPage> {
-  shared ??= launchBrowser();
-  const browser = await shared;
+  if (options.browser === undefined) shared ??= launchBrowser();
+  const browser = options.browser ?? (await shared);
+  if (browser === undefined) throw new Error('No browser was started.');
   const context = await browser.newContext({
     viewport: { width: options.width ?? 1440, height: options.height ?? 900 },
     ...options.context,

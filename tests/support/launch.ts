@@ -1,8 +1,11 @@
 import { type Browser, chromium } from 'playwright-core';
 import { findTestBrowser } from './chromium';
 
-/** Starts the browser of the tests, silent towards the network and allowed to sound; who starts it closes it. */
-export async function launchBrowser(): Promise<Browser> {
+/**
+ * Starts the browser of the tests, silent towards the network and allowed to sound; who starts it closes it.
+ * @param more - further arguments, for a test that needs a browser of its own
+ */
+export async function launchBrowser(more: readonly string[] = []): Promise<Browser> {
   const { executablePath, environment } = await findTestBrowser();
   return chromium.launch({
     executablePath,
@@ -16,6 +19,7 @@ export async function launchBrowser(): Promise<Browser> {
       '--disable-sync',
       '--font-render-hinting=none',
       '--autoplay-policy=no-user-gesture-required',
+      ...more,
     ],
     env: { ...definedOf(process.env), ...environment },
   });
