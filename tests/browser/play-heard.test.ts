@@ -1,7 +1,11 @@
 /** The practice page listens. The microphone is fed with what the page itself sounds, or with a student's own sound. */
-import { readFile, stat } from 'node:fs/promises';
+import { mkdtemp, readFile, rm, stat, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { fillPracticePage } from '../../src/core/exchange/practice/embed';
 import { type Lesson, printLesson, sampleLesson, setHandout, setPlaying } from '../../src/core/lesson';
 import { openApp } from '../support/browser';
 import { openedUp } from '../support/opened-up';
@@ -60,13 +64,25 @@ async function openPractice(lesson: Lesson, prepare: (page: Page) => Promise<voi
       mimeType: 'application/json',
       buffer: Buffer.from(printLesson(lesson)),
     });
-  await page.getByRole('figure', { name: 'Score', exact: true }).locator('svg').first().waitFor();
-  await page.getByText('Play, and be heard').click();
-  await page.getByRole('button', { name: 'Listen to my playing' }).click();
+  await askToListen(page);
   return opened;
 }
 
+async function askToListen(page: Page): Promise<void> {
+  await page.getByRole('figure', { name: 'Score', exact: true }).locator('svg').first().waitFor();
+  await page.getByText('Play, and be heard').click();
+  await page.getByRole('button', { name: 'Listen to my playing' }).click();
+}
+
 const status = (page: Page, name: string) => page.getByRole('status', { name, exact: true });
+
+/** Why it does not listen is said in a sentence; it can be asked again, and everything else goes on. */
+async function expectPlaysWithoutEar(page: Page, sentence: string): Promise<void> {
+  await page.getByRole('alert').getByText(sentence, { exact: true }).waitFor();
+  expect(await page.getByRole('button', { name: 'Listen to my playing' }).isEnabled()).toBe(true);
+  await page.getByRole('button', { name: 'Play', exact: true }).click();
+  await expect.poll(() => status(page, 'Playback').textContent(), PATIENT).toMatch(/^Playing bar/);
+}
 
 test('who plays exactly along is told so; the delay is measured by the click, and kept', async () => {
   const { page, expectClean } = await openPractice(lessonWith(true), loopBack);
@@ -124,25 +140,60 @@ test('who plays nothing is told which bars to practise, and loops them with a la
   });
   await page.getByRole('button', { name: 'Play', exact: true }).click();
   const loop = page.getByRole('button', { name: /^Loop bars \d to \d, from \d+ bpm up$/ });
-  await loop.click(PATIENT);
+  const [, bars, slow] =
+    /^Loop bars (\d to \d), from (\d+) bpm up$/.exec((await loop.textContent(PATIENT)) ?? '') ?? [];
+  await loop.click();
   await expect
     .poll(() => status(page, 'Loop').textContent(), PATIENT)
-    .toMatch(/^Bars \d to \d round and round/);
+    .toMatch(new RegExp(`^Bars ${bars} round and round`));
+  // It is climbed from the tempo that was named: three times on each of five rungs.
+  await page.getByRole('button', { name: 'Play', exact: true }).click();
+  await page.getByText(`Rung 1 of 5: ${slow} bpm, time 1 of 3`).waitFor(PATIENT);
+  expect(Number(slow)).toBeLessThan(126);
   expectClean();
 });
 
-test('without a microphone a sentence says so, and the page plays on', async () => {
+test.each([
+  ['NotFoundError', 'No microphone was found. Connect one, and try again.'],
+  [
+    'NotReadableError',
+    'The input gives no sound: another program may hold it. Close that one, and try again.',
+  ],
+])('where the browser answers %s, a sentence says so, and the page plays on', async (name, sentence) => {
   const { page, expectClean } = await openPractice(lessonWith(true), async (each) => {
-    await each.addInitScript(() => {
+    await each.addInitScript((fault) => {
       navigator.mediaDevices.getUserMedia = async () => {
-        throw new DOMException('none', 'NotFoundError');
+        throw new DOMException('none', fault);
       };
-    });
+    }, name);
   });
-  await page.getByText('No microphone was found. Connect one, and try again.').waitFor();
-  await page.getByRole('button', { name: 'Play', exact: true }).click();
-  await expect.poll(() => status(page, 'Playback').textContent(), PATIENT).toMatch(/^Playing bar/);
+  await expectPlaysWithoutEar(page, sentence);
   expectClean();
+});
+
+test('the page that is a file says that it cannot listen, and plays on', async () => {
+  const folder = await mkdtemp(join(tmpdir(), 'downloads-'));
+  try {
+    const { page, address } = await openApp();
+    const template = await (await fetch(new URL('practice-page.html', address))).text();
+    const html = fillPracticePage(template, lessonWith(true));
+    if (html === null) throw new Error('The lesson found no place in the page.');
+    const file = join(folder, 'heard.practice.html');
+    await writeFile(file, html);
+    const complaints: string[] = [];
+    const own = await page.context().newPage();
+    own.on('console', (message) => complaints.push(message.text()));
+    own.on('pageerror', (problem) => complaints.push(problem.message));
+    await own.goto(pathToFileURL(file).href);
+    await askToListen(own);
+    await expectPlaysWithoutEar(
+      own,
+      'This browser lets no page listen here. A page that was opened from the downloads may not; open the lesson’s practice page on the web, or use another browser.',
+    );
+    expect(complaints).toEqual([]);
+  } finally {
+    await rm(folder, { recursive: true });
+  }
 });
 
 /** From now on every microphone is silent; which one was asked for is written down. */

@@ -5,7 +5,7 @@
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import {
   deriveSheet,
@@ -96,6 +96,22 @@ const pressWhileCounting = (page: Page, name: string, seconds: number): Promise<
     [name, seconds] as const,
   );
 
+async function openPractice(browser: Browser, lesson: Lesson) {
+  const opened = await openApp({ path: 'practice.html', browser });
+  const { page } = opened;
+  await page
+    .locator('input[type="file"]')
+    .first()
+    .setInputFiles({
+      name: 'heard.lesson.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(printLesson(lesson)),
+    });
+  await page.getByRole('figure', { name: 'Score', exact: true }).locator('svg').first().waitFor();
+  await page.getByText('Play, and be heard').click();
+  return opened;
+}
+
 // Played in real time: on a machine whose sound stops and starts, once more is fair.
 test('a student with known faults, played by the browser as the microphone, is told of them', {
   retry: 2,
@@ -149,5 +165,37 @@ test('a student with known faults, played by the browser as the microphone, is t
   } finally {
     await browser.close();
     await rm(folder, { recursive: true });
+  }
+});
+
+test('where the browser has a microphone and does not allow it, a sentence says so, and the page plays on', async () => {
+  const browser = await launchBrowser([
+    '--use-fake-device-for-media-stream',
+    // Nobody can be asked where no window is: this is the answer of who says no.
+    '--use-fake-ui-for-media-stream=deny',
+  ]);
+  try {
+    const { page, expectClean } = await openPractice(browser, lessonToPlay());
+    const answer = await page.evaluate(async () => {
+      try {
+        await navigator.mediaDevices.getUserMedia({ audio: true });
+        return 'allowed';
+      } catch (problem) {
+        return problem instanceof DOMException ? problem.name : String(problem);
+      }
+    });
+    expect(answer).toBe('NotAllowedError');
+    await page.getByRole('button', { name: 'Listen to my playing' }).click();
+    await page
+      .getByRole('alert')
+      .getByText('The browser was not allowed to listen. Allow the microphone for this page, and try again.')
+      .waitFor();
+    await page.getByRole('button', { name: 'Play', exact: true }).click();
+    await expect
+      .poll(() => page.getByRole('status', { name: 'Playback', exact: true }).textContent(), PATIENT)
+      .toMatch(/^(Counting in to|Playing) bar/);
+    expectClean();
+  } finally {
+    await browser.close();
   }
 });
