@@ -5,9 +5,24 @@ import { newHistory, record } from '../../src/app/state/history';
 import { createLessonStore } from '../../src/app/state/lesson-store';
 import { keptHistory, readHistory } from '../../src/app/state/stored-history';
 import { failure } from '../../src/core/base';
-import { type Lesson, sampleLesson, setChartText, setNotes, setTitle } from '../../src/core/lesson';
-import { addVersion, removeVersion } from '../../src/core/versions';
+import {
+  type Lesson,
+  sampleLesson,
+  setChartText,
+  setNotes,
+  setTitle,
+  transposeBy,
+} from '../../src/core/lesson';
+import {
+  addVersion,
+  carryMend,
+  mendsOf,
+  openVersion,
+  removeVersion,
+  storeEdited,
+} from '../../src/core/versions';
 import { device, handClock } from '../storage/device';
+import { LINE, withBarMoved } from '../versions/bars';
 
 const LESSON = sampleLesson(0, 'lesson-1');
 const called = (title: string): Lesson => setTitle(LESSON, title);
@@ -229,6 +244,30 @@ describe('earlier states', () => {
     expect(chartOf((last as { readonly document: Lesson }).document)).toBe('| Am | E7 |');
     session.lessons.undo();
     expect(chartOf(session.lessons.getState().lesson)).toBe('| Am | E7 |');
+    session.end();
+  });
+
+  test('are kept before something is carried into another version, not where one is opened', async () => {
+    const { open, pass, states } = again();
+    const session = await open();
+    const ada = storeEdited(
+      addVersion(called('One'), 'for Ada'),
+      transposeBy(withBarMoved(2, 1)(LESSON), LINE, 2),
+    );
+    await session.openCopy(openVersion(ada, null));
+    const { lessons } = session;
+    const befores = () => [...states.values()].map((state) => (state as { readonly before: unknown }).before);
+    const id = lessons.getState().document.versions?.[0]?.id ?? '';
+    lessons.changeDocument((document) => openVersion(document, id), null);
+    lessons.changeDocument((document) => openVersion(document, null), null);
+    lessons.change(withBarMoved(2, -1), { label: 'move a bar' });
+    await pass(1000);
+    expect(befores()).toEqual([null]);
+    const [mend] = mendsOf(lessons.getState().document);
+    if (mend === undefined) throw new Error('The bar was mended.');
+    lessons.changeDocument((document) => carryMend(document, mend), { label: 'take the tune’s bar 3' });
+    await pass(1000);
+    expect(befores()).toEqual([null, 'take the tune’s bar 3']);
     session.end();
   });
 

@@ -2,6 +2,9 @@ import { createStore } from 'zustand/vanilla';
 import { type Lesson, whyNotKept } from '../../core/lesson';
 import { type History, mapDocuments, newHistory, record, redo, type Step, undo } from './history';
 
+/** How a step is called that another window made. */
+export const ELSEWHERE = 'the change in another window';
+
 /** What makes a plain lesson of a document that has versions; it is fetched for the first that has any. */
 export type Versions = typeof import('../../core/versions');
 
@@ -130,8 +133,7 @@ export function createLessonStore(
       take(newHistory(settled(lesson)));
     },
     /** What another window has made of the document; its changes in a row are one step. */
-    follow: (lesson: Lesson) =>
-      take(record(history, settled(lesson), 'the change in another window', 'another window')),
+    follow: (lesson: Lesson) => take(record(history, settled(lesson), ELSEWHERE, 'another window')),
     /** The document goes on under an id of its own, with all its history. */
     goOnAs: (id: string, change: (lesson: Lesson) => Lesson) =>
       take(mapDocuments(history, (lesson) => settled({ ...change(lesson), id }))),

@@ -1,8 +1,8 @@
 import type { Lesson } from '../../core/lesson';
-import { isLargeChange, isWorthKeeping } from '../../core/shelf';
+import { isLargeStep, isWorthKeeping } from '../../core/shelf';
 import type { Clock } from '../clock';
 import type { LessonStorage } from '../storage';
-import type { LessonState, LessonStore } from './lesson-store';
+import { ELSEWHERE, type LessonState, type LessonStore } from './lesson-store';
 import { keptHistory, readHistory } from './stored-history';
 
 /** Quiet time after a change before the history is kept, in milliseconds: the lesson itself is saved long before. */
@@ -98,7 +98,7 @@ export function startPastKeeper(parts: PastKeeperParts): PastKeeper {
     const time = today();
     const isNewDay = day !== dayOf(time);
     day = dayOf(time);
-    if (isLargeChange(before.lesson, now.lesson))
+    if (isLargeStep(before, now, now.undoLabel === ELSEWHERE))
       void storage.keepState(before.document, time, stepName(now, before));
     else if (isNewDay) void storage.keepState(before.document, time, null);
   });

@@ -19,4 +19,4 @@ export {
   type ShelfWish,
 } from './search';
 export { isArchive, meetOnShelf, type ShelfEntry, shelfEntries, shelfWriter } from './shelf-file';
-export { isLargeChange, isWorthKeeping, type KeptState, statesToLetGo } from './states';
+export { isLargeChange, isLargeStep, isWorthKeeping, type KeptState, statesToLetGo } from './states';

@@ -1,4 +1,5 @@
-import type { Lesson, LineBar, LinePiece, Piece } from '../lesson';
+import { alike } from '../base';
+import type { Lesson, LessonVersion, LineBar, LinePiece, Piece } from '../lesson';
 
 /** An earlier state of a lesson, without its document. */
 export interface KeptState {
@@ -91,4 +92,42 @@ export function isLargeChange(before: Lesson, after: Lesson): boolean {
       );
     })
   );
+}
+
+/** A document and what of it is on the page: its open version as a plain lesson, or the document itself. */
+export interface OnPage {
+  readonly document: Lesson;
+  readonly lesson: Lesson;
+}
+
+/** Whether two states of a version hold the same; how it is called is no part of that. */
+const holdsSame = (one: LessonVersion, other: LessonVersion | undefined): boolean =>
+  one === other || (other !== undefined && alike({ ...one, name: '' }, { ...other, name: '' }));
+
+/**
+ * Whether a change reaches what is not on the page: a version goes, or something is carried into the tune or into
+ * versions that are not open. What follows the tune while the tune is edited was not carried anywhere.
+ */
+function reachesUnseen(before: Lesson, after: Lesson): boolean {
+  const { versions = [], open } = before;
+  const now = new Map((after.versions ?? []).map((version) => [version.id, version]));
+  if (versions.some(({ id }) => !now.has(id))) return true;
+  if (after.open !== open) return false;
+  const isSameTune = before.pieces === after.pieces || alike(before.pieces, after.pieces);
+  return isSameTune
+    ? versions.some((version) => version.id !== open && !holdsSame(version, now.get(version.id)))
+    : open !== undefined;
+}
+
+/**
+ * Whether the state before a step is to be kept: what is on the page changes so much ({@link isLargeChange}), or
+ * something changes that is not on the page. Where another version is opened, nothing changes at all.
+ * @param elsewhere - the step is what another window made of the document, which keeps its own states of what it shows
+ */
+export function isLargeStep(before: OnPage, after: OnPage, elsewhere = false): boolean {
+  if (before.document === after.document) return false;
+  if (!elsewhere && reachesUnseen(before.document, after.document)) return true;
+  return before.document.open === after.document.open
+    ? isLargeChange(before.lesson, after.lesson)
+    : isLargeChange(before.document, after.document);
 }

@@ -3,7 +3,9 @@ import { endedTitle, type Lesson, printLesson } from '../../../core/lesson';
 import {
   type FolderStep,
   folderSteps,
+  isLargeChange,
   isLessonFile,
+  isWorthKeeping,
   lessonInFile,
   lessonMark,
   type Settled,
@@ -21,6 +23,9 @@ export interface Met {
 }
 
 const OTHER = ' (from the folder)';
+
+/** What an earlier state was kept before, as a person reads it. */
+const WHAT_CAME = 'what came from the folder';
 
 /** Titles of lessons with what became of them, as it is told. */
 interface Told {
@@ -117,6 +122,10 @@ export async function meetFolder(
   const settle = (lesson: Lesson, file: string) =>
     agreed.set(lesson.id, { id: lesson.id, file, mark: lessonMark(lesson) });
   const bring = async (lesson: Lesson): Promise<boolean> => {
+    const mine = here.get(lesson.id)?.lesson;
+    // The folder's state takes its place: what was here can be looked at and brought back.
+    if (mine !== undefined && isWorthKeeping(mine) && isLargeChange(mine, lesson))
+      await storage.keepState(mine, Date.now(), WHAT_CAME);
     const saved = await storage.save(lesson, here.get(lesson.id)?.revision ?? null, Date.now());
     if (saved.ok) changed.push(lesson.id);
     else counts.failed.push(titleOf(lesson));

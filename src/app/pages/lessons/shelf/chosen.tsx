@@ -116,7 +116,7 @@ function Renaming({
 }
 
 const NO_STATES =
-  'None is kept yet: one is kept each day that the lesson is changed, and one before each large change.';
+  'None is kept yet: one is kept each day that the lesson is changed, and one before each large change: another line, chart or key, much of the notes rewritten, a piece or a version removed, something carried into other versions, an earlier state brought back, or another state from the folder.';
 
 interface EarlierProps {
   readonly lesson: ListedLesson;
