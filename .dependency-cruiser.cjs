@@ -81,7 +81,7 @@ const pageRows = [
   ['ledge', ['common', 'words', 'at-work', 'playing', 'score', 'saving', 'neck', 'pencil']],
   ['handout', ['common', 'at-work', 'saving', 'neck', 'opening']],
   ['pad', ['common', 'at-work', 'aims', 'chart', 'hand', 'answers', 'handout']],
-  ['versions', ['common', 'at-work', 'saving']],
+  ['versions', ['common', 'at-work', 'playing', 'saving']],
   ['study', ['words', 'at-work', 'score']],
   ['asking', ['at-work']],
   ['regrade', ['words', 'at-work', 'score']],

@@ -16,7 +16,8 @@ import {
   versionOf,
 } from '../../../core/versions';
 import { useAtWork } from '../at-work';
-import { apartWords, keepWords, ownName, placeOfBar, wasWords } from './words';
+import { wasWords } from './was-words';
+import { apartWords, keepWords, ownName, placeOfBar } from './words';
 
 /** In what the open version differs from the tune, and what of it goes to the others. */
 export function Differences({ document }: { readonly document: Lesson }) {
@@ -121,7 +122,7 @@ function OwnRow({ document, version, own, change }: OwnRowProps) {
   const keep = keptElsewhere(document, version, own);
   return (
     <li>
-      {capitalised(name)}.{wasWords(document, own)}
+      {capitalised(name)}.{wasWords(document, version, own)}
       {keepWords(keep)}{' '}
       <button
         type="button"

@@ -1,13 +1,6 @@
-import { barName, listed, metreName } from '../../../core/base';
-import { feelById } from '../../../core/feel';
+import { barName, listed } from '../../../core/base';
 import { writeTuning } from '../../../core/fretboard';
-import {
-  type HandoutSettings,
-  type Lesson,
-  type LinePiece,
-  linePiece,
-  tempoWords,
-} from '../../../core/lesson';
+import type { HandoutSettings, Lesson } from '../../../core/lesson';
 import { describeKeyIn } from '../../../core/theory';
 import {
   lessonOfVersion,
@@ -102,55 +95,6 @@ export function ownName(document: Lesson, versionId: string, own: Own): string {
       return own.how === 'left out' ? `leaving out ${name}` : `the piece ${name}`;
     }
   }
-}
-
-/** Characters of the tune's text that are told; the rest is an ellipsis. */
-const TOLD = 60;
-
-const quoted = (text: string): string => {
-  const line = text.replace(/\s+/g, ' ').trim();
-  if (line === '') return 'empty';
-  return `“${line.length > TOLD ? `${line.slice(0, TOLD).trimEnd()}…` : line}”`;
-};
-
-const FIELD_WAS: Partial<Record<SharedField, (line: LinePiece) => string>> = {
-  name: ({ name }) => quoted(name),
-  chartText: ({ chartText }) => quoted(chartText),
-  metre: ({ metre }) => metreName(metre),
-  tempo: (line) => tempoWords(line, line.tempo),
-  feel: ({ feel }) => feelById(feel).name,
-  techniques: ({ techniques }) => (techniques.length === 0 ? 'nothing ticked' : listed(techniques)),
-};
-
-/** What a handout's setting was, where a word tells it. */
-const settingWas = (value: HandoutSettings[keyof HandoutSettings]): string | null => {
-  if (typeof value === 'boolean') return value ? 'ticked' : 'not ticked';
-  return typeof value === 'string' && !value.startsWith('data:') ? quoted(value) : null;
-};
-
-/**
- * What the tune has in the place of something that a version has of its own: `In the tune: 126 bpm.`; '' where it takes
- * more than a few words.
- */
-export function wasWords(document: Lesson, own: Own): string {
-  const tune = lessonOfVersion(document, null);
-  const was = ((): string | null => {
-    switch (own.kind) {
-      case 'text':
-        return own.field === 'noteNames' ? (tune.noteNames ?? 'letters') : quoted(tune[own.field]);
-      case 'field':
-      case 'chart': {
-        const line = linePiece(tune, own.line);
-        const words = FIELD_WAS[own.kind === 'chart' ? 'chartText' : own.field];
-        return line === null || words === undefined ? null : words(line);
-      }
-      case 'handout':
-        return settingWas(tune.handout[own.field]);
-      default:
-        return null;
-    }
-  })();
-  return was === null ? '' : ` In the tune: ${was}.`;
 }
 
 /** For whom a version is, beside what it shares: `G major (the tune: F major), level 1 (the tune: 3)`; '' for no one else. */
