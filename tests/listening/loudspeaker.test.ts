@@ -3,31 +3,44 @@ import { describe, expect, test } from 'vitest';
 import { likely, reportOf, tallyOf, waysOf, waysWords, withoutGuesses } from '../../src/core/listening';
 import { ALONE, besideLoudspeaker } from './loudspeaker';
 import { hear, LINES, type Played, playedBy, scoreOf, share } from './students';
-import { ownBass } from './studio';
+import { type Bass, ownBass, recordedBass } from './studio';
 
 const FAULTS = ['wrong', 'late', 'missing', 'extra', 'filled'] as const;
 
 /** Milliseconds: minutes of sound are made and heard, on a machine that may be busy. */
 const PATIENCE = 900_000;
 
-function hearBeside(played: Played, decibels: number, index: number, off: boolean) {
+interface Player {
+  readonly bass: Bass;
+  /** Milliseconds over which its notes rise. */
+  readonly bias: number;
+}
+
+const OWN: Player = { bass: ownBass, bias: 0 };
+const RECORDED: Player = { bass: recordedBass, bias: 6 };
+
+function hearBeside({ bass, bias }: Player, played: Played, decibels: number, index: number, off: boolean) {
   const { output, heard: sound } = besideLoudspeaker(
-    ownBass(played.struck, played.seconds),
+    bass(played.struck, played.seconds),
     played,
     decibels,
     70 + index,
   );
   const { heard, below } = hear(sound, { output: off ? output : null });
-  const moved = heard.map(({ start, end, ...note }) => ({ ...note, start: start - ALONE, end: end - ALONE }));
+  const moved = heard.map(({ start, end, ...note }) => ({
+    ...note,
+    start: start - ALONE - bias / 1000,
+    end: end - ALONE - bias / 1000,
+  }));
   return { heard: moved.filter(({ start }) => start > 0.3), below };
 }
 
-function measured(decibels: number, off: boolean) {
+function measured(player: Player, decibels: number, off: boolean) {
   let [right, all] = [0, 0];
   const onsets: number[] = [];
   for (const [index, line] of Object.values(LINES).entries()) {
     const played = playedBy(line, 96, FAULTS, 0.3, 11 + index);
-    const { heard } = hearBeside(played, decibels, index, off);
+    const { heard } = hearBeside(player, played, decibels, index, off);
     const score = scoreOf(played.struck, likely(played.expected.notes, heard));
     onsets.push(...score.onsets.map(Math.abs));
     right += 2 * score.onsets.length;
@@ -36,17 +49,22 @@ function measured(decibels: number, off: boolean) {
   return { f: right / all, half: share(onsets, 50), most: share(onsets, 95) };
 }
 
-/** Least F-measure with the loudspeaker taken off. */
+/**
+ * Least F-measure with the loudspeaker taken off. Measured at −10 dB: 0.98 with our own bass; 1.00 (0.84 without taking it
+ * off) with the recorded one, and at −20 dB 1.00 (0.99); half of the onsets within 2 ms, 95 of 100 within 5 ms.
+ */
 describe.each([
-  [-20, 0.96],
-  [-10, 0.93],
-])('the rhythm section at %i dB', (decibels, least) => {
+  { name: 'our own bass', player: OWN, decibels: -20, least: 0.96 },
+  { name: 'our own bass', player: OWN, decibels: -10, least: 0.93 },
+  { name: 'a recorded bass', player: RECORDED, decibels: -20, least: 0.97 },
+  { name: 'a recorded bass', player: RECORDED, decibels: -10, least: 0.97 },
+])('$name, the rhythm section at $decibels dB', ({ player, decibels, least }) => {
   test(
     'is taken off as it is learnt: notes are heard better than before, in their place',
     () => {
-      const after = measured(decibels, true);
+      const after = measured(player, decibels, true);
       expect(after.f).toBeGreaterThan(least);
-      expect(after.f).toBeGreaterThan(measured(decibels, false).f);
+      expect(after.f).toBeGreaterThan(measured(player, decibels, false).f);
       expect(after.half).toBeLessThan(10);
       expect(after.most).toBeLessThan(25);
     },
@@ -59,7 +77,7 @@ describe.each([
       let [alarms, judged, notes] = [0, 0, 0];
       for (const [index, line] of Object.values(LINES).entries()) {
         const played = playedBy(line, 96, [], 0, 31 + index);
-        const { heard, below } = hearBeside(played, decibels, index, true);
+        const { heard, below } = hearBeside(player, played, decibels, index, true);
         const bleeds = waysOf(true, below) === 'not taken off';
         const report = withoutGuesses(reportOf(played.expected, heard), { timed: true, bleeds });
         const tally = tallyOf(report.flatMap(({ bars }) => bars));

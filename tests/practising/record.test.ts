@@ -5,6 +5,7 @@ import {
   diaryText,
   EMPTY_RECORD,
   hear,
+  hearingDelay,
   type LastPractice,
   lastWords,
   loadAfter,
@@ -16,6 +17,7 @@ import {
   restWords,
   type Stretch,
   settingsOf,
+  withHearingDelay,
 } from '../../src/core/practising';
 import { lessonOf, lineOf } from '../pages/lines';
 
@@ -54,6 +56,29 @@ describe('what is remembered', () => {
     ]);
     const whole = addEntry(second, ENTRY);
     expect(parseRecord(JSON.stringify(whole))).toEqual(whole);
+  });
+
+  test('each input keeps its own delay, and one that was not measured has none', () => {
+    const cable = withHearingDelay(EMPTY_RECORD, 'cable', 12);
+    const both = withHearingDelay(withHearingDelay(cable, 'lid', 140), '', 90);
+    expect(hearingDelay(both, 'cable')).toBe(12);
+    expect(hearingDelay(both, 'lid')).toBe(140);
+    expect(hearingDelay(both, '')).toBe(90);
+    expect(hearingDelay(both, 'another')).toBe(null);
+    expect(hearingDelay(cable, '')).toBe(null);
+    expect(hearingDelay(withHearingDelay(both, 'cable', 15), 'cable')).toBe(15);
+    expect(parseRecord(JSON.stringify(both))).toEqual(both);
+  });
+
+  test('the inputs that were measured last are kept, as many as are read again', () => {
+    const names = Array.from({ length: 12 }, (_, index) => `${'long '.repeat(60)}${index}`.slice(-220));
+    const many = names.reduce((record, name, index) => withHearingDelay(record, name, index), EMPTY_RECORD);
+    expect(parseRecord(JSON.stringify(many))).toEqual(many);
+    const few = ['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h', 'i'].reduce(
+      (record, name) => withHearingDelay(record, name, 10),
+      EMPTY_RECORD,
+    );
+    expect(few.inputs?.map(({ input }) => input).join('')).toBe('ihgfedcb');
   });
 
   test('what is none is refused', () => {

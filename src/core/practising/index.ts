@@ -1,11 +1,13 @@
 export { addEntry, diaryText, entryWords } from './diary';
 export {
   EMPTY_RECORD,
+  hearingDelay,
   type LastPractice,
   type PracticeEntry,
   type PracticeRecord,
   parseRecord,
   remember,
+  withHearingDelay,
 } from './record';
 export { lastWords, settingsOf } from './remembered';
 export { loadAfter, NO_LOAD, restWords } from './rest';

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 
 /** How much is remembered; the oldest goes first. */
-const LIMITS = { lessons: 40, diary: 300, text: 200 } as const;
+const LIMITS = { lessons: 40, diary: 300, text: 200, inputs: 8 } as const;
 
 const day = z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}$/));
 const text = z.string().check(z.maxLength(LIMITS.text));
@@ -37,12 +37,20 @@ const practiceEntry = z.object({
   tempo: z.nullable(whole),
 });
 
+/** Milliseconds that what is played is heard after its moment. */
+const lateness = z.int().check(z.gte(-300), z.lte(900));
+
+/** What was measured of one microphone or input, by the id that the browser gives it for this page. */
+const heardThrough = z.object({ input: text, delay: lateness });
+
 const practiceRecord = z.object({
   version: z.literal(1),
   /** Milliseconds that the sound is heard later than the browser knows. */
   delay: z.int().check(z.gte(-300), z.lte(800)),
-  /** Milliseconds that what is played is heard after its moment; left out where it was not measured. */
-  hearing: z.optional(z.int().check(z.gte(-300), z.lte(900))),
+  /** Of an input that the browser does not tell from others; left out where it was not measured. */
+  hearing: z.optional(lateness),
+  /** Of each input that it tells apart, the one that was measured last first. */
+  inputs: z.optional(z.array(heardThrough).check(z.maxLength(LIMITS.inputs))),
   last: z.array(lastPractice).check(z.maxLength(LIMITS.lessons)),
   diary: z.array(practiceEntry).check(z.maxLength(LIMITS.diary)),
 });
@@ -56,6 +64,7 @@ export interface PracticeRecord {
   readonly version: 1;
   readonly delay: number;
   readonly hearing?: number | undefined;
+  readonly inputs?: readonly Readonly<z.infer<typeof heardThrough>>[] | undefined;
   /** One a lesson, the latest first. */
   readonly last: readonly LastPractice[];
   /** In order of time. */
@@ -75,6 +84,22 @@ export function parseRecord(json: string): PracticeRecord | null {
 }
 
 const short = (words: string): string => words.slice(0, LIMITS.text);
+
+/**
+ * How late what is played is heard, in milliseconds; null where it was not measured with this input.
+ * @param input - its id; '' where the browser does not tell
+ */
+export function hearingDelay({ hearing, inputs }: PracticeRecord, input: string): number | null {
+  if (input === '') return hearing ?? null;
+  return inputs?.find((each) => each.input === short(input))?.delay ?? null;
+}
+
+/** Remembers how late one input hears; others keep theirs. */
+export function withHearingDelay(record: PracticeRecord, input: string, delay: number): PracticeRecord {
+  if (input === '') return { ...record, hearing: delay };
+  const others = (record.inputs ?? []).filter((each) => each.input !== short(input));
+  return { ...record, inputs: [{ input: short(input), delay }, ...others].slice(0, LIMITS.inputs) };
+}
 
 /** Remembers where the student is in a lesson, in place of where that was before. */
 export const remember = (record: PracticeRecord, last: LastPractice): PracticeRecord => ({

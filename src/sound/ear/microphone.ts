@@ -23,6 +23,8 @@ export interface Microphone {
   readonly stream: MediaStream;
   /** Which one it is; '' where the browser does not tell. */
   readonly input: string;
+  /** What belongs to one device has the same group, as long as the page is open; '' where the browser does not tell. */
+  readonly group: string;
   /** It is taken as for speech, and the browser does not let that be: soft and long notes may be lost. */
   readonly forSpeech: boolean;
   close(): void;
@@ -46,6 +48,25 @@ export async function soundInputs(): Promise<readonly SoundInput[]> {
       }));
   } catch {
     return [];
+  }
+}
+
+/** Ids that name a choice of the browser or the system, and no device: another one may stand behind them tomorrow. */
+const CHOICES = ['', 'default', 'communications'];
+
+/** The device itself behind what was opened, by an id that stays; '' where the browser does not tell. */
+export async function deviceBehind({ input, group }: Microphone): Promise<string> {
+  if (!CHOICES.includes(input)) return input;
+  if (group === '') return '';
+  try {
+    const devices = await navigator.mediaDevices.enumerateDevices();
+    const same = devices.filter(
+      ({ kind, groupId, deviceId }) =>
+        kind === 'audioinput' && groupId === group && !CHOICES.includes(deviceId),
+    );
+    return same.length === 1 ? (same[0]?.deviceId ?? '') : '';
+  } catch {
+    return '';
   }
 }
 
@@ -74,6 +95,7 @@ export async function openMicrophone(
       ...{ context, stream },
       source: context.createMediaStreamSource(stream),
       input: settings?.deviceId ?? '',
+      group: settings?.groupId ?? '',
       forSpeech: settings?.echoCancellation === true || settings?.noiseSuppression === true,
       close: () => {
         for (const each of stream.getTracks()) each.stop();

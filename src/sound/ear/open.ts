@@ -3,7 +3,7 @@ import type { Deafness, HeardNote } from '../../core/listening';
 import { EAR_ADDRESS } from './address';
 import type { Ear } from './listener';
 import type { EarReport, HeardLevel } from './messages';
-import { FAULTS, openMicrophone, type SoundInput, soundInputs } from './microphone';
+import { deviceBehind, FAULTS, openMicrophone, type SoundInput, soundInputs } from './microphone';
 import { type Recording, record } from './recording';
 
 /** What was heard since it was told last; times are seconds on the page's own clock (`performance.now`). */
@@ -20,6 +20,8 @@ export interface EarNews {
 export interface OpenEar extends Ear {
   /** Which input it listens to, by its id; '' where the browser does not tell. */
   readonly input: string;
+  /** The same, or the one that stands behind the browser's own choice: what was measured of it is kept by this. */
+  readonly device: string;
   /** All that can be chosen. */
   readonly inputs: readonly SoundInput[];
   /** The browser takes the input as for speech, and does not let that be. */
@@ -94,6 +96,7 @@ export async function hearNotes({ input, onNews, onFault }: EarOptions): Promise
     record: () => record(opened.value.stream),
     forSpeech,
     input: opened.value.input,
+    device: await deviceBehind(opened.value),
     inputs: await soundInputs(),
   });
 }

@@ -26,7 +26,7 @@ function delayOf(clicks: readonly number[], sounds: readonly number[]): number |
 
 interface DelayProps {
   readonly hearing: Hearing;
-  /** Milliseconds; null where it was not measured. */
+  /** Milliseconds; null where it was not measured with this input. */
   readonly delay: number | null;
   readonly onDelay: (milliseconds: number) => void;
 }
@@ -87,8 +87,8 @@ export function Delay({ hearing, delay, onDelay }: DelayProps) {
     <div className="listening__delay">
       <p>
         {delay === null
-          ? 'How late this device hears is not measured yet, so nothing is said of early and late.'
-          : `The delay of this device: ${delay} ms.`}{' '}
+          ? 'How late this device hears by this input is not measured yet, so nothing is said of early and late.'
+          : `The delay of this device and this input: ${delay} ms.`}{' '}
         Let the click reach the microphone, from the loudspeaker or from an earpiece held to it, or clap with
         it.
       </p>

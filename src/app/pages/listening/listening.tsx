@@ -15,16 +15,17 @@ export type BarMarks = ReadonlyMap<number, string>;
 
 interface ListeningProps {
   readonly lesson: Lesson;
-  /** Milliseconds that this device hears late; null where it was not measured. */
-  readonly delay: number | null;
-  readonly onDelay: (milliseconds: number) => void;
+  /** Milliseconds that an input of this device hears late, by its id; null where it was not measured. */
+  readonly delayOf: (input: string) => number | null;
+  readonly onDelay: (input: string, milliseconds: number) => void;
   readonly onMarks: (pieceId: string, marks: BarMarks) => void;
 }
 
 /** Listens to the student's playing and says what it heard. */
-export function Listening({ lesson, delay, onDelay, onMarks }: ListeningProps) {
+export function Listening({ lesson, delayOf, onDelay, onMarks }: ListeningProps) {
   const [aloud, setAloud] = useState(false);
-  const hearing = useHearing(delay === null ? null : delay / 1000, aloud);
+  const hearing = useHearing(delayOf, aloud);
+  const { device, delay, timed } = hearing;
   const way = waysOf(aloud, hearing.below);
   const pieceId = useEditor((state) => state.pieceId);
   const piece = lineAtHand(lesson, pieceId);
@@ -32,9 +33,8 @@ export function Listening({ lesson, delay, onDelay, onMarks }: ListeningProps) {
   const { open, fault, level, playing, check } = hearing;
   const report = useMemo(
     (): ListeningReport | null =>
-      hearing.report &&
-      withoutGuesses(hearing.report, { timed: delay !== null, bleeds: way === 'not taken off' }),
-    [hearing.report, delay, way],
+      hearing.report && withoutGuesses(hearing.report, { timed, bleeds: way === 'not taken off' }),
+    [hearing.report, timed, way],
   );
   useEffect(() => {
     if (piece !== null && report !== null) onMarks(piece.id, barMarks(report));
@@ -94,7 +94,9 @@ export function Listening({ lesson, delay, onDelay, onMarks }: ListeningProps) {
             </p>
           )}
           <KeptRecording recording={hearing.recording} />
-          {!playing && <Delay hearing={hearing} delay={delay} onDelay={onDelay} />}
+          {!playing && (
+            <Delay {...{ hearing, delay }} onDelay={(milliseconds) => onDelay(device, milliseconds)} />
+          )}
           <p role="status" aria-label="Listening">
             {playing
               ? 'Listening to your line.'

@@ -47,6 +47,12 @@ export interface Hearing {
   readonly level: HeardLevel | null;
   /** Of what was played last, or is being played; null before. */
   readonly report: ListeningReport | null;
+  /** The delay of its input was measured when it was made, so that it can tell early from late. */
+  readonly timed: boolean;
+  /** The input that is listened to, or was last, by its own id; '' where the browser does not tell. */
+  readonly device: string;
+  /** Milliseconds that it hears late; null where that was not measured. */
+  readonly delay: number | null;
   readonly playing: boolean;
   /** How far what is left of the loudspeaker is below what is heard, in decibels; 0 where nothing of it is known. */
   readonly below: number;
@@ -64,10 +70,11 @@ export interface Hearing {
 }
 
 /**
- * @param delay - seconds that what is played is heard after its moment; null where it was not measured
+ * @param delayOf - milliseconds that what is played is heard after its moment, by the id of the input; null where it was
+ * not measured
  * @param aloud - a loudspeaker plays the rhythm section: it is taken out of what is heard
  */
-export function useHearing(delay: number | null, aloud: boolean): Hearing {
+export function useHearing(delayOf: (input: string) => number | null, aloud: boolean): Hearing {
   const { playback } = useAtWork();
   const ear = useRef<OpenEar | null>(null);
   const heard = useRef<HeardNote[]>([]);
@@ -83,8 +90,11 @@ export function useHearing(delay: number | null, aloud: boolean): Hearing {
   const [report, setReport] = useState<ListeningReport | null>(null);
   const [playing, setPlaying] = useState(false);
   const [below, setBelow] = useState(0);
-  const known = useRef(delay);
-  known.current = delay;
+  const [device, setDevice] = useState('');
+  const [timed, setTimed] = useState(false);
+  const delay = delayOf(device);
+  const known = useRef<number | null>(null);
+  known.current = delay === null ? null : delay / 1000;
 
   const close = useCallback(() => {
     calls.current += 1;
@@ -121,7 +131,9 @@ export function useHearing(delay: number | null, aloud: boolean): Hearing {
         end: end - late,
       }));
       const deafness = deaf.current.map((span) => ({ from: span.from - late, to: span.to - late }));
-      if (expected.bars.length > 0) setReport(reportOf(expected, moved, deafness));
+      if (expected.bars.length === 0) return;
+      setReport(reportOf(expected, moved, deafness));
+      setTimed(known.current !== null);
     };
     return playback.follow((position) => {
       const at = now();
@@ -178,12 +190,27 @@ export function useHearing(delay: number | null, aloud: boolean): Hearing {
     }
     if (!opened.ok) return setFault(opened.problem);
     ear.current = opened.value;
+    setDevice(opened.value.device);
     beginCheck();
     setOpen(opened.value);
   };
   const heardSince = useCallback((from: number) => heard.current.filter((note) => note.start >= from), []);
   return {
-    ...{ open, fault, level, report, playing, below, check, recording, beginCheck, leaveCheck },
+    ...{
+      open,
+      fault,
+      level,
+      report,
+      timed,
+      device,
+      delay,
+      playing,
+      below,
+      check,
+      recording,
+      beginCheck,
+      leaveCheck,
+    },
     ...{ start, stop: close, heardSince },
   };
 }

@@ -3,6 +3,7 @@ import { type ReactNode, useCallback, useDeferredValue, useEffect, useState } fr
 import { useStore } from 'zustand';
 import type { Lesson, Piece } from '../../../core/lesson';
 import { lineAtHand } from '../../../core/lesson';
+import { EMPTY_RECORD, hearingDelay, withHearingDelay } from '../../../core/practising';
 import { SelectField } from '../../controls';
 import type { StudentStore } from '../../student-store';
 import { AtWorkProvider, Later, laterPart, useAtWork, useEditor, useLesson } from '../at-work';
@@ -200,16 +201,17 @@ interface ListeningRoomProps {
 function ListeningRoom({ lesson, student, onMarks }: ListeningRoomProps) {
   const [open, setOpen] = useState(false);
   /** Where nothing is kept it is measured anew each time. */
-  const [measured, setMeasured] = useState<number | null>(null);
-  const onDelay = (milliseconds: number) => {
-    setMeasured(milliseconds);
-    student.setHearing(milliseconds);
+  const [measured, setMeasured] = useState(EMPTY_RECORD);
+  const onDelay = (input: string, milliseconds: number) => {
+    setMeasured((before) => withHearingDelay(before, input, milliseconds));
+    student.setHearing(input, milliseconds);
   };
-  const delay = student.record?.hearing ?? measured;
+  const delayOf = (input: string) =>
+    hearingDelay(student.record ?? EMPTY_RECORD, input) ?? hearingDelay(measured, input);
   return (
     <details className="practice__words" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>Play, and be heard</summary>
-      {open && <Later part={LISTENING} given={{ lesson, delay, onDelay, onMarks }} />}
+      {open && <Later part={LISTENING} given={{ lesson, delayOf, onDelay, onMarks }} />}
     </details>
   );
 }

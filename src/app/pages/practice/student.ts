@@ -14,6 +14,7 @@ import {
   remember,
   restWords,
   type Stretch,
+  withHearingDelay,
 } from '../../../core/practising';
 import type { PlayPosition } from '../../../sound';
 import type { StudentStore } from '../../student-store';
@@ -140,7 +141,7 @@ export function useStudent(desk: PracticeDesk, store: StudentStore | null) {
     kept,
     rest,
     setDelay: (delay: number) => change((before) => ({ ...before, delay })),
-    setHearing: (hearing: number) => change((before) => ({ ...before, hearing })),
+    setHearing: (input: string, delay: number) => change((before) => withHearingDelay(before, input, delay)),
     clear: () => {
       store?.clear();
       setRecord(store?.read() ?? null);
