@@ -122,7 +122,7 @@ describe('aims that the line does not keep', () => {
     [
       'a technique of a later level',
       { wanted: ['scale steps'] },
-      /scale steps wanted/,
+      /scale steps to be shown/,
       /^Do not ask bar 2 for scale steps$/,
     ],
     [
@@ -169,6 +169,6 @@ describe('aims that the line does not keep', () => {
       { kind: 'line' },
       { wanted: ['octave'] },
     );
-    expectMended(asked, /^Bar 1 does not show octave, which the line wants/, /octave$/);
+    expectMended(asked, /^Bar 1 does not show octave, which is to be shown in every phrase of the line/, /octave$/);
   });
 });

@@ -227,14 +227,17 @@ describe('a page that another follows', () => {
         ...sampleLesson(sample, 'test'),
         handout: { ...lessonWith({ print }).handout, blocks: [...HANDOUT_BLOCKS] },
       };
-      const { pages } = layOutForPrint(lesson);
+      const { pages, scores } = layOutForPrint(lesson);
       expect(pages.length).toBeGreaterThan(1);
+      const depthOf = (mark: Mark): number =>
+        mark.y +
+        (mark.kind === 'system' ? (scores[mark.score]?.systems[mark.system]?.height ?? 0) : heightOf(mark));
       const fills = pages.slice(0, -1).map((page) => {
         // The rule over the foot would count for every first page, however empty.
         const marks = page.marks.filter(
           (mark) => mark.kind !== 'rule' && !(mark.kind === 'text' && isFoot(mark.text)),
         );
-        return Math.max(...marks.map((mark) => mark.y + heightOf(mark))) / page.height;
+        return Math.max(...marks.map(depthOf)) / page.height;
       });
       expect(Math.min(...fills), `sample ${sample}`).toBeGreaterThan(0.64);
       const average = fills.reduce((sum, fill) => sum + fill, 0) / fills.length;
