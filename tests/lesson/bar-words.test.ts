@@ -22,7 +22,7 @@ test('a bar says name, length, place and finger of every note, every rest, and w
   const read = sheetOf({ key: 'F', chart: '| Gm C7 | F |', notes: 'G1/1.5 r/.5 C2/1 r/1 | F1/2.5~ r/1.5' });
   expect(read.bars.map((bar) => describeBar(read, bar))).toEqual([
     'Gm on 1, C7 on 3. R on 1, G, dotted quarter, E string fret 3, finger 3; rest on the & of 2, eighth; R on 3, C, quarter, A string fret 3, finger 3; rest on 4, quarter.',
-    'R on 1, F, half and eighth tied on, E string fret 1, finger 1; rest on the & of 3, dotted quarter.',
+    'R on 1, F, half and eighth, E string fret 1, finger 1; rest on the & of 3, dotted quarter.',
   ]);
 });
 
