@@ -169,6 +169,10 @@ describe('aims that the line does not keep', () => {
       { kind: 'line' },
       { wanted: ['octave'] },
     );
-    expectMended(asked, /^Bar 1 does not show octave, which is to be shown in every phrase of the line/, /octave$/);
+    expectMended(
+      asked,
+      /^Bar 1 does not show octave, which is to be shown in every phrase of the line/,
+      /octave$/,
+    );
   });
 });
