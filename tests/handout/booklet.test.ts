@@ -6,7 +6,7 @@ import {
   bookletPages,
   chapterPages,
 } from '../../src/handout/layout/booklet';
-import type { Mark, TextMark } from '../../src/handout/layout/marks';
+import { type Mark, pageAddress, type TextMark } from '../../src/handout/layout/marks';
 import { engrave } from '../../src/score/engrave';
 import { measureAsPrinted as measure } from './drawn';
 
@@ -71,6 +71,22 @@ describe('a booklet', () => {
       expect(pages.filter(({ bookmark }) => bookmark !== undefined).length).toBe(TITLES.length);
     },
   );
+
+  test('is clicked open at the page where a lesson begins', () => {
+    const [contents] = booklet(term());
+    const links = (contents?.page.marks ?? []).filter((mark) => mark.kind === 'link');
+    expect(links.length).toBe(TITLES.length);
+    for (const [index, title] of TITLES.entries()) {
+      const line = contents?.texts.find(({ text }) => text === title);
+      const link = links[index];
+      expect(link?.address).toBe(pageAddress(numberBeside(contents?.texts ?? [], title)));
+      expect(link?.tag?.alternative).toMatch(new RegExp(`^To page \\d+: Week ${index + 1}: ${title}$`));
+      // The place to click is the line itself, from its week to its number.
+      expect(line?.y).toBeGreaterThan(link?.y ?? Number.NaN);
+      expect(line?.y).toBeLessThan((link?.y ?? 0) + (link?.height ?? 0));
+      expect(link?.width).toBeGreaterThan(400);
+    }
+  });
 
   test('counts its pages in one run', () => {
     const pages = booklet(term());

@@ -7,9 +7,11 @@ import { readLessonLink, writeLessonLink } from '../../src/core/exchange';
 import { deriveSheets, type Lesson, SAMPLE_TITLES, sampleLesson } from '../../src/core/lesson';
 import { codeOf, type LessonCode } from '../../src/handout/code/lesson-code';
 import { outlineOf } from '../../src/handout/code/outline';
+import { pageAddress } from '../../src/handout/layout/marks';
 import { handoutPages } from '../../src/handout/layout/pages';
 import { points } from '../../src/handout/layout/paper';
 import { writePdf } from '../../src/handout/pdf/write';
+import type { SvgElement } from '../../src/handout/svg/style';
 import { engrave } from '../../src/score/engrave';
 import { measureAsPrinted } from './drawn';
 import { layOut, lessonWith } from './lessons';
@@ -194,6 +196,29 @@ describe('the code on the page', () => {
     await task.destroy();
     expect(found.url).toBe(code.link);
     expect(found.rect).toEqual([60, 92, 160, 142]);
+  });
+
+  test('beside it, a link of the file itself leads to the page that it names', async () => {
+    const rect = svg('rect', {
+      ...{ 'data-link': pageAddress(2), x: 60, y: 700, width: 100, height: 50, fill: 'none' },
+    });
+    const page = (children: readonly SvgElement[]) => ({
+      width: 595,
+      height: 842,
+      svg: svg('svg', {}, children),
+    });
+    const { bytes } = await writePdf(
+      [page([rect]), { ...page([]), bookmark: 'Second' }],
+      { title: 'Two', author: '', language: 'en' },
+      FACES,
+      () => null,
+    );
+    const task = getDocument({ data: bytes.slice(), verbosity: 0 });
+    const document = await task.promise;
+    const [found] = await (await document.getPage(1)).getAnnotations();
+    const [leadsTo] = (await document.getDestination(found.dest)) ?? [];
+    expect(await document.getPageIndex(leadsTo)).toBe(1);
+    await task.destroy();
   });
 
   test('is not there unless it is given', () => {

@@ -6,7 +6,7 @@ import { type FullSettings, fullSettings } from '../model/settings';
 import { breakPages } from './breaks';
 import type { Tools } from './compose';
 import { roomOver } from './fit';
-import { type Tag, type TextMeasure, tagged } from './marks';
+import { pageAddress, type Tag, type TextMeasure, tagged } from './marks';
 import { type HandoutLayout, handoutPages } from './pages';
 import { sheetOf } from './paper';
 import { numberedPage, placePage, roomOn } from './place';
@@ -226,13 +226,15 @@ function entryRow(
   }));
   const words = joinRows(rows);
   const down = words.height - (rows.at(-1)?.height ?? 0);
+  const place = { x: 0, y: 0, width: columns.number, height: words.height };
   const read = tagged(
     [
+      { kind: 'link', address: pageAddress(start), ...place },
       ...(part.place === '' ? [] : [{ ...text, text: part.place, x: 0, anchor: 'start' as const }]),
       ...words.marks,
       { ...text, y: y + down, text: number, x: columns.number, anchor: 'end' as const },
     ],
-    { role: 'P' },
+    { role: 'Link', alternative: `To page ${number}: ${calledInContents(part)}` },
   );
   const brief = wrap(part.brief, columns.width, (each) => measure(each, small)).map((line) =>
     textRow(line, small, { x: columns.title }),

@@ -110,7 +110,10 @@ export interface CodeMark {
   readonly height: number;
 }
 
-/** A place of the page that leads to an address when it is clicked in the file; nothing is drawn. */
+/** Where a link of the file leads that stays in it: to one of its pages, counted from 1. */
+export const pageAddress = (page: number): string => `#page-${page}`;
+
+/** A place of the page that leads to an address, or to a page, when it is clicked in the file; nothing is drawn. */
 export interface LinkMark {
   readonly kind: 'link';
   readonly address: string;

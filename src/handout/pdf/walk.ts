@@ -32,6 +32,7 @@ export type Canvas = Pick<
   | 'text'
   | 'widthOfString'
   | 'image'
+  | 'goTo'
   | 'link'
   | 'markContent'
   | 'endMarkedContent'
@@ -138,13 +139,15 @@ function drawGroup(element: SvgElement, style: Style, pen: Pen): void {
   pen.reading.add(thing, (read) => drawIn({ ...pen, element: read }));
 }
 
-/** A rectangle that leads to an address becomes a place to click. */
+/** A rectangle that leads to an address, or to a page of the file by its name, becomes a place to click. */
 function linkTo(element: SvgElement, { canvas, element: read }: Pen): void {
   const address = element.getAttribute('data-link');
   if (address === null) return;
   const [x, y] = [number(element, 'x'), number(element, 'y')];
   const options = read === null ? {} : { structParent: read };
-  canvas.link(x, y, number(element, 'width'), number(element, 'height'), address, options);
+  const [width, height] = [number(element, 'width'), number(element, 'height')];
+  if (address.startsWith('#')) canvas.goTo(x, y, width, height, address, options);
+  else canvas.link(x, y, width, height, address, options);
 }
 
 const number = (element: SvgElement, name: string): number =>

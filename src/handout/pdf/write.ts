@@ -1,4 +1,5 @@
 import type { Face } from '../fonts/runs';
+import { pageAddress } from '../layout/marks';
 import type { SvgElement } from '../svg/style';
 import type { HandoutPdf } from '../types';
 import type { PictureText } from './fallback';
@@ -57,7 +58,10 @@ export async function writePdf(
   const missing = new Set<string>();
   for (const [index, page] of pages.entries()) {
     document.addPage({ size: [page.width, page.height], margin: 0 });
-    if (page.bookmark !== undefined) reading.lead(page.bookmark);
+    if (page.bookmark !== undefined) {
+      reading.lead(page.bookmark);
+      document.addNamedDestination(pageAddress(index + 1), 'Fit');
+    }
     for (const character of drawSvg(page.svg, document, faces, picture, reading)) missing.add(character);
     onProgress(index + 1, pages.length);
     await breath();
