@@ -96,7 +96,7 @@ test('by keyboard a lesson among thousands is found, renamed, copied, removed an
 test('at 390 px nothing is cut off, and an earlier state is looked at and brought back after a reload', async () => {
   const { page, expectClean } = await withLessons(30, 390);
   await button(page, 'Lessons').click();
-  await page.getByText(/31 lessons, and the shelf was never saved as a file\./).waitFor();
+  await page.getByText(/31 changes in 31 lessons, and the shelf was never saved as a file\./).waitFor();
   await page.keyboard.press('Escape');
   await title(page).fill('Changed since');
   await page.getByText(/^saved/).waitFor();

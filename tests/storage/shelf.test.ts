@@ -13,6 +13,18 @@ function atHand() {
   return { ...shared, ...time, storage, other };
 }
 
+test('changes are counted from one saving of the shelf as a file to the next, over a new window', async () => {
+  const { storage, other } = atHand();
+  expect(await storage.shelfSaved()).toEqual(success({ at: null, changes: 0 }));
+  for (const _ of [1, 2, 3]) await storage.writeHistory(LESSON.id, { past: [] });
+  await other.writeHistory('lesson-2', { past: [] });
+  expect(await other.shelfSaved()).toEqual(success({ at: null, changes: 4 }));
+  await storage.noteShelfSaved(1000);
+  expect(await storage.shelfSaved()).toEqual(success({ at: 1000, changes: 0 }));
+  await storage.writeHistory(LESSON.id, { past: [] });
+  expect(await storage.shelfSaved()).toEqual(success({ at: 1000, changes: 1 }));
+});
+
 describe('what is told of a lesson', () => {
   test('is written with it and stays with it', async () => {
     const { storage, facts } = atHand();

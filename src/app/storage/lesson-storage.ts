@@ -54,9 +54,6 @@ export interface LessonStorage extends PastStorage {
   putBack(removed: Removed): Promise<Result<boolean, string>>;
   /** Notes on the shelf that a lesson was opened, at a time in milliseconds since 1970. */
   noteUsed(id: string, at: number): Promise<Result<null, string>>;
-  /** When the shelf was saved as a file last, in milliseconds since 1970; null for never. */
-  shelfSavedAt(): Promise<Result<number | null, string>>;
-  noteShelfSaved(at: number): Promise<Result<null, string>>;
   rememberOpened(name: string): Promise<Result<null, string>>;
   /** Whether the browser has agreed to keep the lessons. */
   persistence(): Promise<Persistence>;
@@ -76,7 +73,6 @@ export interface Surroundings {
 }
 
 const LAST_OPENED = 'last opened';
-const SHELF_SAVED = 'shelf saved';
 
 type Behind = typeof import('./behind');
 
@@ -117,6 +113,8 @@ export function createLessonStorage({ open, clock, channel, keeping, window }: S
     keepState: (...given) => behind(({ createPast }) => createPast(attempt).keepState(...given)),
     readHistory: (id) => behind(({ createPast }) => createPast(attempt).readHistory(id)),
     writeHistory: (...given) => behind(({ createPast }) => createPast(attempt).writeHistory(...given)),
+    shelfSaved: () => behind(({ createPast }) => createPast(attempt).shelfSaved()),
+    noteShelfSaved: (at) => behind(({ createPast }) => createPast(attempt).noteShelfSaved(at)),
     isOwn,
     list: () => behind(({ listShelf }) => listShelf(attempt)),
     load: (id) => attempt(async (database) => foundLesson(await database.read(id))),
@@ -177,16 +175,6 @@ export function createLessonStorage({ open, clock, channel, keeping, window }: S
           return facts === null ? null : { ...facts, usedAt: at };
         }),
       );
-      return done.ok ? success(null) : done;
-    },
-    shelfSavedAt: () =>
-      attempt(async (database) => {
-        const noted = await database.setting(SHELF_SAVED);
-        const at = typeof noted === 'string' ? Number(noted) : Number.NaN;
-        return Number.isFinite(at) ? at : null;
-      }),
-    async noteShelfSaved(at) {
-      const done = await attempt((database) => database.writeSetting(SHELF_SAVED, String(at)));
       return done.ok ? success(null) : done;
     },
     async rememberOpened(name) {

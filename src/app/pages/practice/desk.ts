@@ -30,7 +30,7 @@ const forgetful = (lesson: Lesson): Parameters<typeof startSession>[0] => {
     keepState: async () => success(null),
     readHistory: async () => success(undefined),
     writeHistory: async () => success(null),
-    shelfSavedAt: async () => success(null),
+    shelfSaved: async () => success({ at: null, changes: 0 }),
     noteShelfSaved: async () => success(null),
     rememberOpened: async () => success(null),
     persistence: async () => 'unknown',
