@@ -11,6 +11,9 @@ import { securityPolicy } from './build/security-policy.ts';
 /** What is heard in real time is listened to alone: a second browser beside it would be heard as a gap. */
 const sounding = ['tests/browser/{play*,practice}.test.ts'];
 
+/** What is waited for on a page may take longer than the second that is usual, where two browsers share two cores. */
+const patient = { poll: { timeout: 15_000 } };
+
 export default defineConfig({
   base: './',
   plugins: [lodashFunctions(), react(), securityPolicy(), thirdPartyNotices(), practicePage(), offline()],
@@ -70,6 +73,7 @@ export default defineConfig({
           environment: 'node',
           benchmark: { include: ['tests/bench/browser/*.bench.ts'] },
           globalSetup: ['tests/support/serve.ts'],
+          expect: patient,
           testTimeout: 120_000,
           hookTimeout: 120_000,
         },
@@ -83,6 +87,7 @@ export default defineConfig({
           environment: 'node',
           benchmark: { include: [] },
           globalSetup: ['tests/support/serve.ts'],
+          expect: patient,
           testTimeout: 120_000,
           hookTimeout: 120_000,
           fileParallelism: false,
