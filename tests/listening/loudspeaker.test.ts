@@ -10,6 +10,10 @@ const FAULTS = ['wrong', 'late', 'missing', 'extra', 'filled'] as const;
 /** Milliseconds: minutes of sound are made and heard, on a machine that may be busy. */
 const PATIENCE = 900_000;
 
+/** With `HEARD_LINES=all` every line is heard at both levels, which takes minutes; two of them beside the louder one else. */
+const ALL = process.env.HEARD_LINES === 'all';
+const HEARD = Object.values(LINES).slice(0, ALL ? undefined : 2);
+
 interface Player {
   readonly bass: Bass;
   /** Milliseconds over which its notes rise. */
@@ -38,7 +42,7 @@ function hearBeside({ bass, bias }: Player, played: Played, decibels: number, in
 function measured(player: Player, decibels: number, off: boolean) {
   let [right, all] = [0, 0];
   const onsets: number[] = [];
-  for (const [index, line] of Object.values(LINES).entries()) {
+  for (const [index, line] of HEARD.entries()) {
     const played = playedBy(line, 96, FAULTS, 0.3, 11 + index);
     const { heard } = hearBeside(player, played, decibels, index, off);
     const score = scoreOf(played.struck, likely(played.expected.notes, heard));
@@ -53,12 +57,14 @@ function measured(player: Player, decibels: number, off: boolean) {
  * Least F-measure with the loudspeaker taken off. Measured at −10 dB: 0.98 with our own bass; 1.00 (0.84 without taking it
  * off) with the recorded one, and at −20 dB 1.00 (0.99); half of the onsets within 2 ms, 95 of 100 within 5 ms.
  */
-describe.each([
-  { name: 'our own bass', player: OWN, decibels: -20, least: 0.96 },
-  { name: 'our own bass', player: OWN, decibels: -10, least: 0.93 },
-  { name: 'a recorded bass', player: RECORDED, decibels: -20, least: 0.97 },
-  { name: 'a recorded bass', player: RECORDED, decibels: -10, least: 0.97 },
-])('$name, the rhythm section at $decibels dB', ({ player, decibels, least }) => {
+describe.each(
+  [
+    { name: 'our own bass', player: OWN, decibels: -20, least: 0.96 },
+    { name: 'our own bass', player: OWN, decibels: -10, least: 0.93 },
+    { name: 'a recorded bass', player: RECORDED, decibels: -20, least: 0.97 },
+    { name: 'a recorded bass', player: RECORDED, decibels: -10, least: 0.97 },
+  ].filter(({ decibels }) => ALL || decibels === -10),
+)('$name, the rhythm section at $decibels dB', ({ player, decibels, least }) => {
   test(
     'is taken off as it is learnt: notes are heard better than before, in their place',
     () => {
@@ -75,7 +81,7 @@ describe.each([
     'raises an alarm about fewer than one in a hundred notes and rests that were played without a fault',
     () => {
       let [alarms, judged, notes] = [0, 0, 0];
-      for (const [index, line] of Object.values(LINES).entries()) {
+      for (const [index, line] of HEARD.entries()) {
         const played = playedBy(line, 96, [], 0, 31 + index);
         const { heard, below } = hearBeside(player, played, decibels, index, true);
         const bleeds = waysOf(true, below) === 'not taken off';
@@ -86,7 +92,7 @@ describe.each([
         notes += tally.notes;
       }
       // All of the notes are judged all the same.
-      expect(notes).toBeGreaterThan(90);
+      expect(notes).toBeGreaterThan(HEARD.length * 18);
       expect(alarms / judged).toBeLessThan(0.01);
     },
     PATIENCE,
