@@ -1,39 +1,13 @@
 import { readFile } from 'node:fs/promises';
-import axe from 'axe-core';
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { readPdf, readStructure } from '../handout/pages';
 import { openApp } from '../support/browser';
+import { faults } from '../support/faults';
+import { keepAs, openOtherSample, openSeries } from '../support/series';
 
 const button = (page: Page | Locator, name: string | RegExp): Locator =>
   page.getByRole('button', { name, exact: true });
-
-async function openSeries(page: Page): Promise<Locator> {
-  await button(page, 'Lessons').click();
-  await page.getByRole('menuitem', { name: /^Series/ }).click();
-  const dialog = page.getByRole('dialog', { name: 'Series' });
-  await dialog.waitFor();
-  return dialog;
-}
-
-async function keepAs(page: Page, title: string): Promise<void> {
-  await page.getByRole('textbox', { name: 'Lesson title' }).fill(title);
-  await page.getByText(/^saved/).waitFor();
-}
-
-async function faults(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe.source);
-  return page.evaluate(async () => {
-    const runner: typeof axe = Reflect.get(window, 'axe');
-    return (await runner.run(document)).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
-  });
-}
-
-/** The middle sample is another tune than the one that the page begins with. */
-async function openOtherSample(page: Page): Promise<void> {
-  await button(page, 'Lessons').click();
-  await page.getByRole('menuitem', { name: 'Last tram home' }).click();
-}
 
 test('a term is printed as a booklet: contents with page numbers, bookmarks, and nobody named unless ticked', async () => {
   const { page, expectClean } = await openApp({ width: 1440 });

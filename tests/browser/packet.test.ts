@@ -1,21 +1,13 @@
 import { readFile } from 'node:fs/promises';
-import axe from 'axe-core';
 import { strFromU8, unzipSync } from 'fflate';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { readPdf, readStructure } from '../handout/pages';
 import { lineComposed, openApp } from '../support/browser';
+import { faults } from '../support/faults';
 import { addVersion, giveToClass } from '../support/people';
 
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
-
-async function faults(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe.source);
-  return page.evaluate(async () => {
-    const runner: typeof axe = Reflect.get(window, 'axe');
-    return (await runner.run(document)).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
-  });
-}
 
 async function setTempo(page: Page, tempo: string): Promise<void> {
   const field = page.getByRole('spinbutton', { name: 'Tempo', exact: true });

@@ -1,9 +1,9 @@
 import { readFile } from 'node:fs/promises';
-import axe from 'axe-core';
 import { strFromU8, unzipSync } from 'fflate';
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { openApp } from '../support/browser';
+import { faults } from '../support/faults';
 import { fillShelf } from '../support/full-shelf';
 import { addAll, openStudents } from '../support/people';
 
@@ -25,14 +25,6 @@ async function withLessons(count: number, width = 1440) {
   await opened.page.getByText(/^saved/).waitFor();
   await fillShelf(opened.page, count);
   return opened;
-}
-
-async function faults(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe.source);
-  return page.evaluate(async () => {
-    const runner: typeof axe = Reflect.get(window, 'axe');
-    return (await runner.run(document)).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
-  });
 }
 
 test('by keyboard a lesson among thousands is found, renamed, copied, removed and brought back', async () => {

@@ -1,9 +1,9 @@
-import axe from 'axe-core';
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { letterText } from '../../src/core/listening';
 import { encodeWav } from '../../src/sound';
 import { openApp } from '../support/browser';
+import { faults } from '../support/faults';
 import { addAll, addVersion, openStudents } from '../support/people';
 
 const LETTER = {
@@ -16,14 +16,6 @@ const SECOND_OF_SILENCE = Buffer.from(encodeWav({ sampleRate: 8000, left: silenc
 
 const button = (page: Page | Locator, name: string | RegExp): Locator =>
   page.getByRole('button', { name, exact: true });
-
-async function faults(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe.source);
-  return page.evaluate(async () => {
-    const runner: typeof axe = Reflect.get(window, 'axe');
-    return (await runner.run(document)).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
-  });
-}
 
 /** Everything that the browser keeps for the page, as text. */
 const allKept = (page: Page): Promise<string> =>

@@ -1,9 +1,9 @@
 import { readFile } from 'node:fs/promises';
-import axe from 'axe-core';
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { parseLesson } from '../../src/core/lesson';
 import { openApp } from '../support/browser';
+import { faults } from '../support/faults';
 import { addAll, addVersion, openStudents } from '../support/people';
 
 const button = (page: Page | Locator, name: string | RegExp): Locator =>
@@ -32,14 +32,6 @@ async function saved(page: Page, work: () => Promise<void>): Promise<string> {
   const download = page.waitForEvent('download');
   await work();
   return readFile(await (await download).path(), 'utf8');
-}
-
-async function faults(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe.source);
-  return page.evaluate(async () => {
-    const runner: typeof axe = Reflect.get(window, 'axe');
-    return (await runner.run(document)).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
-  });
 }
 
 test('a version is made, changed, chosen, saved, sent alone and removed, and the tune stays as it is', async () => {
