@@ -169,6 +169,7 @@ export function CheckField({ label, where, note, checked, onChange }: CheckField
       <input
         id={id}
         type="checkbox"
+        className="check__box"
         checked={checked}
         aria-describedby={note === undefined ? undefined : `${id}-note`}
         onChange={(event) => onChange(event.currentTarget.checked)}

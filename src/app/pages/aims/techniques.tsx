@@ -31,6 +31,7 @@ export function Techniques({ piece }: { readonly piece: LinePiece }) {
             {!isShown && !always && (
               <input
                 type="checkbox"
+                className="check__box"
                 aria-label={`${capitalised(technique)} may be used`}
                 checked={own === 'used'}
                 onChange={(event) => mark(technique, event.currentTarget.checked ? 'used' : null)}

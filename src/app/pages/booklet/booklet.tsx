@@ -6,8 +6,7 @@ import type { BookletPart, Handout } from '../../../handout';
 import type { MakeOptions } from '../../../tracks';
 import { CheckField } from '../../controls';
 import { practiceAddress } from '../common';
-import { MadeFiles, useMaking } from '../making';
-import { fileStem, type MadeFile } from '../saving';
+import { InOne } from '../making';
 
 /** A lesson that is to be in a booklet. */
 interface Chapter {
@@ -28,20 +27,7 @@ interface BookletProps {
   readonly student: string;
 }
 
-/** Of a PDF, how much of the work is laying it out. */
-const LAID_OUT = 0.7;
-
 const NOTHING = 'None of these lessons can be read on this device, so there is nothing to print.';
-
-interface Written {
-  readonly file: MadeFile;
-  readonly remarks: readonly string[];
-}
-
-interface Built {
-  readonly booklet: Handout;
-  readonly remarks: readonly string[];
-}
 
 /** The chapters that are here, read one by one, and a sentence for each that is not. */
 async function readChapters(chapters: readonly Chapter[]) {
@@ -62,7 +48,7 @@ export function Booklet({ title, chapters, student }: BookletProps) {
   const [called, setCalled] = useState(title);
   const [sheets, setSheets] = useState(false);
   const [named, setNamed] = useState(false);
-  const build = async ({ signal, onShare }: MakeOptions): Promise<Result<Built | null, string>> => {
+  const build = async ({ signal, onShare }: MakeOptions): Promise<Result<Handout | null, string>> => {
     const [{ buildBooklet }, { parts, remarks }] = await Promise.all([
       import('../../../handout'),
       readChapters(chapters),
@@ -73,39 +59,8 @@ export function Booklet({ title, chapters, student }: BookletProps) {
       { title: called, student: named ? student : '', sheets },
       { address: practiceAddress(window.location.href), signal, onShare },
     );
-    return success(booklet === null ? null : { booklet, remarks: [...remarks, ...booklet.remarks] });
+    return success(booklet && { ...booklet, remarks: [...remarks, ...booklet.remarks] });
   };
-  const write = async (options: MakeOptions): Promise<Result<Written | null, string>> => {
-    const built = await build({ ...options, onShare: (share) => options.onShare(share * LAID_OUT) });
-    if (!built.ok || built.value === null) return built.ok ? success(null) : built;
-    const { handoutPdf } = await import('../../../handout');
-    const { booklet, remarks } = built.value;
-    const { bytes } = await handoutPdf(booklet, (done, all) =>
-      options.onShare(LAID_OUT + ((1 - LAID_OUT) * done) / all),
-    );
-    if (options.signal.aborted) return success(null);
-    return success({ file: { stem: fileStem(called), kind: 'handout', content: bytes }, remarks });
-  };
-  const print = async (options: MakeOptions): Promise<Result<readonly string[] | null, string>> => {
-    const built = await build(options);
-    if (!built.ok || built.value === null) return built.ok ? success(null) : built;
-    const { printHandout } = await import('../../../handout');
-    await printHandout(built.value.booklet);
-    return success(built.value.remarks);
-  };
-  const writing = useMaking(
-    { what: 'The PDF of the booklet', ready: 'The PDF is ready.', doing: 'Writing the booklet' },
-    write,
-  );
-  const printing = useMaking(
-    {
-      what: 'The printed booklet',
-      ready: 'The booklet went to the printer.',
-      doing: 'Laying out the booklet',
-    },
-    print,
-  );
-  const remarks = [...new Set([...(writing.made?.remarks ?? []), ...(printing.made ?? [])])];
   return (
     <div className="booklet">
       <p>
@@ -140,22 +95,7 @@ export function Booklet({ title, chapters, student }: BookletProps) {
           onChange={setNamed}
         />
       )}
-      <div className="booklet__deeds">
-        {printing.button('Print the booklet')}
-        {writing.button('One PDF of the booklet')}
-      </div>
-      {printing.progress}
-      {writing.progress}
-      {remarks.map((remark) => (
-        <p key={remark}>{remark}</p>
-      ))}
-      {writing.made !== null && (
-        <MadeFiles
-          name="The booklet that is ready"
-          zip={writing.made.file.stem}
-          files={[{ ...writing.made.file, said: 'the whole booklet' }]}
-        />
-      )}
+      <InOne noun="booklet" said="the whole booklet" file={called} build={build} />
     </div>
   );
 }

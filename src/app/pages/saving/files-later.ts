@@ -35,6 +35,8 @@ type HandoutFiles = typeof import('./handout');
 
 const handout = (): Promise<HandoutFiles> => import('./handout');
 
+export const writtenHandout: HandoutFiles['writtenHandout'] = async (...asked) =>
+  (await handout()).writtenHandout(...asked);
 export const handoutOf: HandoutFiles['handoutOf'] = async (...asked) => (await handout()).handoutOf(...asked);
 export const saveHandout: HandoutFiles['saveHandout'] = async (...asked) =>
   (await handout()).saveHandout(...asked);

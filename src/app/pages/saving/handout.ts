@@ -26,21 +26,43 @@ async function nameOf(lesson: Lesson, sheets: readonly Sheet[]): Promise<string>
   return exportName(line, lesson.title);
 }
 
+/** A handout as a file, with what the teacher should know about it, or null. */
+interface WrittenHandout {
+  readonly file: MadeFile;
+  readonly remarks: string | null;
+}
+
 /**
- * The lesson's handout as a PDF, with what the teacher should know about it, or null.
+ * A handout that is laid out, as a PDF.
+ * @param name - of the file, in any characters
+ * @param onProgress - called after every page
+ */
+export async function writtenHandout(
+  handout: Handout,
+  name: string,
+  onProgress?: (done: number, all: number) => void,
+): Promise<WrittenHandout> {
+  const { handoutPdf } = await import('../../../handout');
+  const { bytes, missing } = await handoutPdf(handout, onProgress);
+  return {
+    file: { stem: fileStem(name), kind: 'handout', content: bytes },
+    remarks: remarksOn(handout, missing),
+  };
+}
+
+/**
+ * The lesson's handout as a PDF.
  * @param onProgress - called after every page
  * @throws Error when a font cannot be fetched
  */
 export async function handoutOf(
   lesson: Lesson,
   onProgress?: (done: number, all: number) => void,
-): Promise<{ readonly file: MadeFile; readonly remarks: string | null }> {
-  const { buildHandout, handoutPdf } = await import('../../../handout');
+): Promise<WrittenHandout> {
+  const { buildHandout } = await import('../../../handout');
   const sheets = deriveSheets(lesson);
   const handout = await buildHandout(lesson, sheets, practiceAddress(window.location.href));
-  const { bytes, missing } = await handoutPdf(handout, onProgress);
-  const stem = fileStem(await nameOf(lesson, sheets));
-  return { file: { stem, kind: 'handout', content: bytes }, remarks: remarksOn(handout, missing) };
+  return writtenHandout(handout, await nameOf(lesson, sheets), onProgress);
 }
 
 /**
