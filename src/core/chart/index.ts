@@ -32,7 +32,7 @@ export {
 } from './navigation';
 export { nextSigns } from './next-signs';
 export { numeralKeys } from './numeral-keys';
-export { playOrder, repeatSigns } from './order';
+export { neighboursOf, playOrder, repeatSigns } from './order';
 export { ownSpans } from './own-spans';
 export { parseChart } from './parse';
 export { type WrittenMetre, writtenMetres } from './parts';

@@ -10,6 +10,28 @@ import type { Chart, ChartBar } from './types';
  */
 export const playOrder = (chart: Chart): readonly number[] => walk(chart).order;
 
+/** By bar, which bars are played just before it and just after it, each once. */
+export interface Neighbours {
+  /** Null where the music begins. */
+  readonly before: readonly (readonly (number | null)[])[];
+  /** Null where the music ends. */
+  readonly after: readonly (readonly (number | null)[])[];
+}
+
+/** The {@link Neighbours} of the bars of a chart that is played once. */
+export function neighboursOf(chart: Chart): Neighbours {
+  const before = chart.bars.map((): (number | null)[] => []);
+  const after = chart.bars.map((): (number | null)[] => []);
+  const follow = (bar: number | null, next: number | null): void => {
+    if (bar !== null && !after[bar]?.includes(next)) after[bar]?.push(next);
+    if (next !== null && !before[next]?.includes(bar)) before[next]?.push(bar);
+  };
+  const order = playOrder(chart);
+  for (const [place, bar] of order.entries()) follow(order[place - 1] ?? null, bar);
+  follow(order.at(-1) ?? null, null);
+  return { before, after };
+}
+
 /** The way through a chart. */
 export interface Way {
   readonly order: readonly number[];

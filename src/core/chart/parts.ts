@@ -1,6 +1,6 @@
 import { barTicks, type Metre, sameMetre } from '../base';
 import { sameEnding } from './endings';
-import { playOrder } from './order';
+import { type Neighbours, neighboursOf } from './order';
 import type { Chart } from './types';
 
 /** How a bar is written that may be only a part of a whole one. */
@@ -30,37 +30,27 @@ export function writtenMetres(chart: Chart): readonly WrittenMetre[] {
 class Parts {
   /** The metre of the whole bars around each bar: of the last one before it that is no shorter than the one before that. */
   readonly wholes: readonly Metre[];
-  private readonly before: readonly ReadonlySet<number | null>[];
-  private readonly after: readonly ReadonlySet<number | null>[];
+  private readonly neighbours: Neighbours;
 
   constructor(private readonly chart: Chart) {
-    const { bars } = chart;
     this.wholes = wholesOf(chart);
-    const before = bars.map(() => new Set<number | null>());
-    const after = bars.map(() => new Set<number | null>());
-    const order = playOrder(chart);
-    order.forEach((bar, place) => {
-      before[bar]?.add(order[place - 1] ?? null);
-      after[bar]?.add(order[place + 1] ?? null);
-    });
-    this.before = before;
-    this.after = after;
+    this.neighbours = neighboursOf(chart);
   }
 
   /** Whether the bar that is played before a bar, each time, lacks just what it has. */
-  follows = (index: number): boolean => this.all(this.before[index], index, false);
+  follows = (index: number): boolean => this.all(this.neighbours.before[index] ?? [], index, false);
 
   /** Whether a bar is made whole by what is played before or after it, whenever it is played. */
-  isPart = (index: number): boolean => this.follows(index) || this.all(this.after[index], index, true);
+  isPart = (index: number): boolean =>
+    this.follows(index) || this.all(this.neighbours.after[index] ?? [], index, true);
 
-  private all(others: ReadonlySet<number | null> | undefined, index: number, last: boolean): boolean {
-    const list = [...(others ?? [])];
+  private all(others: readonly (number | null)[], index: number, last: boolean): boolean {
     // At the end of the music the pickup is what the last bar lacks.
     const complete = (other: number | null): boolean =>
       other === null
         ? last && this.chart.bars[0]?.pickup === true && this.complete(index, 0)
         : this.complete(index, other);
-    return list.length > 0 && list.every(complete);
+    return others.length > 0 && others.every(complete);
   }
 
   private complete(index: number, other: number): boolean {

@@ -1,5 +1,5 @@
 import { barTicks, rememberedFor, samePitch } from '../base';
-import { playOrder } from '../chart';
+import { neighboursOf } from '../chart';
 import type { LineSheet, SheetBar, SheetNote } from './sheet-types';
 
 /** How the line hangs together over a bar's two bar lines. */
@@ -37,34 +37,25 @@ function takesUp(bar: SheetBar | undefined, from: SheetBar | undefined): boolean
   return first !== undefined && first.start === 0 && !!last && samePitch(first.pitch, last.pitch);
 }
 
-/** Where the music begins, as a bar to come from. */
-const NOWHERE = -1;
-
 /**
  * The ties over the bar lines, one entry a written bar. What is written at the beginning of a repeat is struck the first
  * time through, when there is nothing to be tied from, and held when it comes round.
  */
 export const tiesOverBarLines: (sheet: LineSheet) => readonly BarTies[] = rememberedFor(({ chart, bars }) => {
-  const order = playOrder(chart);
-  const before = bars.map(() => new Set<number>());
-  const after = bars.map(() => new Set<number>());
-  order.forEach((bar, place) => {
-    const last = order[place - 1];
-    before[bar]?.add(last ?? NOWHERE);
-    if (last !== undefined) after[last]?.add(bar);
-  });
-  const tied = (from: number, to: number): boolean => takesUp(bars[to], bars[from]);
+  const { before, after } = neighboursOf(chart);
+  const tied = (from: number | null, to: number | null): boolean =>
+    from !== null && to !== null && takesUp(bars[to], bars[from]);
   return bars.map(({ written }, index): BarTies => {
-    const ways = [...(before[index] ?? [])];
+    const ways = before[index] ?? [];
     const held = ways.filter((way) => tied(way, index));
     const left = held.includes(index - 1);
-    const next = after[index]?.has(index + 1) === true && tied(index, index + 1);
-    const elsewhere = [...(after[index] ?? [])].some((bar) => tied(index, bar));
+    const next = after[index]?.includes(index + 1) === true && tied(index, index + 1);
+    const elsewhere = (after[index] ?? []).some((bar) => tied(index, bar));
     return {
       left,
       elsewhere: held.some((way) => way !== index - 1),
       struck: held.length < ways.length || held.length === 0,
-      from: left || (written.ending !== null && held.some((way) => way < index)),
+      from: left || (written.ending !== null && held.some((way) => (way ?? index) < index)),
       to: next ? 'next' : elsewhere ? 'elsewhere' : 'none',
     };
   });

@@ -1,5 +1,5 @@
 import { barTicks, beatTicks, midiOf, pitchClassOf, remembered } from '../base';
-import { type HarmonySpan, playOrder } from '../chart';
+import { type Chart, type HarmonySpan, neighboursOf, playOrder } from '../chart';
 import type { Chord } from '../theory';
 import { demandsOf } from './asked';
 import type { Demands, Reach } from './demands';
@@ -13,15 +13,17 @@ import type { LineRequest } from './types';
 /** Lowest note of a beginner's line: the open E string (common practice, no source). */
 const LOWEST_MIDI = 28;
 
-function neighbours(order: readonly number[], count: number): { before: number[][]; after: number[][] } {
-  const before: number[][] = Array.from({ length: count }, () => []);
-  const after: number[][] = Array.from({ length: count }, () => []);
-  order.forEach((bar, place) => {
-    const next = order[(place + 1) % order.length] ?? bar;
-    if (!after[bar]?.includes(next)) after[bar]?.push(next);
-    if (!before[next]?.includes(bar)) before[next]?.push(bar);
-  });
-  return { before, after };
+/** The bars that can sound beside each bar of a line that is looped: from its end it goes round to the start. */
+function neighboursRound(chart: Chart, order: readonly number[]) {
+  const { before, after } = neighboursOf(chart);
+  const [first, last] = [order[0], order.at(-1)];
+  const round = (bars: readonly (number | null)[], end: number | undefined): readonly number[] => [
+    ...new Set([
+      ...bars.flatMap((bar) => bar ?? []),
+      ...(bars.includes(null) && end !== undefined ? [end] : []),
+    ]),
+  ];
+  return { before: before.map((bars) => round(bars, last)), after: after.map((bars) => round(bars, first)) };
 }
 
 /** The pitch classes that a chord can begin with: its root or bass note, and its fifth where the level has fifths. */
@@ -50,7 +52,7 @@ export function boundsOf(
 export function modelOf(request: LineRequest): LineModel {
   const { chart, key } = request;
   const order = playOrder(chart);
-  const { before, after } = neighbours(order, chart.bars.length);
+  const { before, after } = neighboursRound(chart, order);
   const starts = new Set(chart.sections.map((section) => section.start));
   const { limits, low, high, neck } = boundsOf(request);
   const merged = chart.bars.map((bar) => mergedSpans(bar.spans));
