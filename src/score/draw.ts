@@ -145,12 +145,13 @@ function mark(ink: Ink): SVGElement {
 
 const contentsOf = ({ text, runs }: TextInk): readonly (Node | string)[] => (runs ? runsOf(runs) : [text]);
 
-/** Each run begins where the last one ended, moved up or down from its baseline. */
+/** Each run begins where the last one ended, moved up or down from its baseline, or as far back as it says. */
 function runsOf(runs: readonly TextRun[]): readonly SVGElement[] {
   let rise = 0;
   return runs.map((run) => {
     const span = document.createElementNS(SVG, 'tspan');
     setAll(span, { 'font-size': round(run.size), dy: round(rise - run.rise) });
+    if (run.back !== undefined) setAll(span, { dx: round(-run.back) });
     rise = run.rise;
     span.textContent = run.text;
     return span;

@@ -98,6 +98,8 @@ export interface TextRun {
   readonly size: number;
   /** How far its baseline stands over the text's. */
   readonly rise: number;
+  /** How far left of the end of the run before it begins; at that end when left out. */
+  readonly back?: number;
 }
 
 /** The families of `loadScoreFonts`, with the fallback after them. */

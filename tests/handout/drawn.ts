@@ -146,7 +146,8 @@ const drawnInk = (ink: Ink): SvgElement =>
 function drawnRuns(runs: readonly TextRun[]): readonly SvgElement[] {
   let rise = 0;
   return runs.map((run) => {
-    const span = svg('tspan', { dy: rise - run.rise, 'font-size': run.size }, run.text);
+    const moved = { dx: -(run.back ?? 0), dy: rise - run.rise };
+    const span = svg('tspan', { ...moved, 'font-size': run.size }, run.text);
     rise = run.rise;
     return span;
   });

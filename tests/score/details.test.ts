@@ -4,6 +4,7 @@ import { createInstrument } from '../../src/core/fretboard';
 import type { LineSheet, Sheet } from '../../src/core/lesson';
 import { excerptOf } from '../../src/handout/excerpt';
 import { engrave } from '../../src/score/engrave';
+import { textWidth } from '../../src/score/metrics/measure';
 import { layoutFretboard } from '../../src/score/neck/layout';
 import type { Ink, InkRole, ScoreOptions, TextInk } from '../../src/score/types';
 import { FACES } from '../handout/pages';
@@ -197,6 +198,39 @@ test('extensions stand raised and smaller, in one text with their root', () => {
   expect(chord?.text).toBe('F♯m7♭5/C');
   expect(chord?.runs?.map(({ text }) => text)).toEqual(['F♯m', '7♭5', '/C']);
   expect(chord?.runs?.map(({ rise }) => rise > 0)).toEqual([false, true, false]);
+});
+
+describe('a chord’s numeral', () => {
+  const numerals = (chart: string) =>
+    inkOf(sheetOf({ key: 'C', chart, notes: 'C2/4' }), 'numeral', { numerals: true }).filter(
+      (one): one is TextInk => one.kind === 'text',
+    );
+
+  // E. Aldwell and C. Schachter, "Harmony and Voice Leading": figures of inversion stand one over the other (from memory).
+  test.each([
+    ['C/G', 'I', '6', '4'],
+    ['G7/B', 'V', '6', '5'],
+    ['G7/D', 'V', '4', '3'],
+    ['G7/F', 'V', '4', '2'],
+    ['Bdim7/D', 'vii°', '6', '5'],
+  ])('of %s has its figures one over the other', (chord, base, upper, lower) => {
+    const [numeral] = numerals(`| ${chord} |`);
+    expect(numeral?.text).toBe(base + upper + lower);
+    const [root, over, under] = numeral?.runs ?? [];
+    expect([root?.text, over?.text, under?.text]).toEqual([base, upper, lower]);
+    if (root === undefined || over === undefined || under === undefined || numeral === undefined) return;
+    // A figure is seven tenths of its size high: they do not touch, and begin at one place.
+    expect(over.rise - under.rise).toBeGreaterThan(0.7 * under.size);
+    expect(under.back).toBeCloseTo(textWidth(upper, over.size, true), 3);
+    expect(numeral.box.bottom - numeral.box.top).toBeGreaterThan(over.rise - under.rise + 0.7 * over.size);
+    const width = textWidth(base, root.size, true) + textWidth(lower, under.size, true);
+    expect(numeral.box.right - numeral.box.left).toBeCloseTo(width, 0);
+  });
+
+  test('tells an added sixth and ninth from figures, and what a dominant leads to from both', () => {
+    expect(numerals('| C6/9 |')[0]?.runs?.map(({ text }) => text)).toEqual(['I', '6/9']);
+    expect(numerals('| A7/G | Dm |')[0]?.runs?.map(({ text }) => text)).toEqual(['V', '4', '2', '/ii']);
+  });
 });
 
 test('swing is an equation of notes beside its words', () => {

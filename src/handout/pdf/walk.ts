@@ -185,9 +185,10 @@ const lineCap = (name: string): 'butt' | 'round' | 'square' =>
 function drawText(element: SvgElement, style: Style, pen: Pen): void {
   if (style.fill === 'none' || style.fontSize === 0) return;
   const parts = textSpans(element, style).flatMap((span) =>
-    fontRuns(span.text, span.style.fontFamilies, span.style.bold, pen.faces).map((run) => {
+    fontRuns(span.text, span.style.fontFamilies, span.style.bold, pen.faces).map((run, index) => {
       const part = partOf(run, span.style, pen);
-      return { width: part.width, draw: (x: number, y: number) => part.draw(x, y + span.dy) };
+      const dx = index === 0 ? span.dx : 0;
+      return { width: dx + part.width, draw: (x: number, y: number) => part.draw(x + dx, y + span.dy) };
     }),
   );
   if (parts.length === 0) return;

@@ -44,14 +44,19 @@ function textParts(
   letters: Letters,
 ): readonly SVGElement[] {
   const runs = textSpans(element, style).flatMap((span) =>
-    fontRuns(span.text, span.style.fontFamilies, span.style.bold, faces).map((run) => ({ run, span })),
+    fontRuns(span.text, span.style.fontFamilies, span.style.bold, faces).map((run, index) => ({
+      run,
+      span,
+      dx: index === 0 ? span.dx : 0,
+    })),
   );
   const widths = runs.map(({ run, span }) => widthOf(run, span.style));
-  const width = widths.reduce((sum, one) => sum + one, 0);
+  const width = widths.reduce((sum, one, index) => sum + one + (runs[index]?.dx ?? 0), 0);
   const y = Number(element.getAttribute('y') ?? 0);
   let x = Number(element.getAttribute('x') ?? 0) - { start: 0, middle: width / 2, end: width }[style.anchor];
-  return runs.map(({ run, span }, index) => {
+  return runs.map(({ run, span, dx }, index) => {
     const runWidth = widths[index] ?? 0;
+    x += dx;
     const part =
       run.face === null
         ? keptText(element, run.text, x)

@@ -83,10 +83,14 @@ function anchorOf(value: string | null, inherited: Style['anchor']): Style['anch
   return value === 'start' || value === 'middle' || value === 'end' ? value : inherited;
 }
 
-/** A stretch of a text element in one style, and how far its baseline lies under the element's. */
+/**
+ * A stretch of a text element in one style, how far right of the end of the one before it begins, and how far its
+ * baseline lies under the element's.
+ */
 export interface TextSpan {
   readonly text: string;
   readonly style: Style;
+  readonly dx: number;
   readonly dy: number;
 }
 
@@ -96,13 +100,16 @@ export function textSpans(element: SvgElement, style: Style): readonly TextSpan[
   let dy = 0;
   const found =
     spans.length === 0
-      ? [{ text: plainText(element), style, dy }]
+      ? [{ text: plainText(element), style, dx: 0, dy }]
       : spans.map((span) => {
-          dy += Number.parseFloat(span.getAttribute('dy') ?? '0') || 0;
-          return { text: plainText(span), style: styleOf(span, style), dy };
+          dy += shift(span, 'dy');
+          return { text: plainText(span), style: styleOf(span, style), dx: shift(span, 'dx'), dy };
         });
   return found.filter(({ text }) => text !== '');
 }
+
+const shift = (span: SvgElement, name: 'dx' | 'dy'): number =>
+  Number.parseFloat(span.getAttribute(name) ?? '0') || 0;
 
 const plainText = ({ textContent }: SvgElement): string => (textContent ?? '').replace(/\s+/g, ' ').trim();
 
