@@ -66,6 +66,14 @@ describe('what the page says', () => {
     expect(tempoText(metre, bpm(tempo))).toBe(text);
   });
 
+  test.each(['chart', 'shapes', 'neck'] as const)('the music stands clear of the %s over it', (block) => {
+    const { pages } = layOutForPrint(lessonWith({ blocks: ['facts', block, 'music'] }));
+    const marks = pages[0]?.marks ?? [];
+    const first = marks.findIndex(({ kind }) => kind === 'system');
+    const bottoms = marks.slice(0, first).map((mark) => mark.y + ('height' in mark ? mark.height : 0));
+    expect((marks[first]?.y ?? 0) - Math.max(...bottoms)).toBeGreaterThanOrEqual(8);
+  });
+
   test('a piece goes without the parts that are left out for it, and the others keep them', () => {
     const plain = lessonWith({ blocks: ['facts', 'chart', 'music'] });
     const first = plain.pieces[0]?.id ?? '';

@@ -37,12 +37,20 @@ export function pieceRows(
   context: BlockContext,
 ): readonly Row[] {
   const { sheet } = set;
-  const parts = blocks.flatMap((block) => blockRows(block, set, context));
+  const parts = blocks.flatMap((block, index) => {
+    const rows = blockRows(block, set, context);
+    const apart = block === 'music' && index > 0 && blocks[index - 1] !== 'facts';
+    return apart ? setApart(rows, context) : rows;
+  });
   if (parts.length === 0) return [];
   return set.named
     ? headedRows(sheet.name, context.sizes.pieceName, context.spacing.blockGap, underHeading(parts))
     : parts;
 }
+
+/** The music has no heading that would set it apart from a chart, shapes or words over it. */
+const setApart = (rows: readonly Row[], { spacing }: BlockContext): readonly Row[] =>
+  rows.map((row, index) => (index === 0 ? { ...row, gap: spacing.blockGap } : row));
 
 function blockRows(block: HandoutBlock, set: PieceToSet, context: BlockContext): readonly Row[] {
   if (block === 'music') return musicRows(withBarsToWrite(set.sheet, context), context);
