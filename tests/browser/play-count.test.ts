@@ -17,7 +17,8 @@ const underTheDigit = () => {
     const box = each.getBoundingClientRect();
     return box.left < right && box.right > left && box.top < bottom - 1 && box.bottom > top + 1;
   });
-  return { high: bottom - top, met: met.map(({ textContent }) => textContent) };
+  const staff = document.querySelector('.score .staff-line')?.getBoundingClientRect().top ?? 0;
+  return { high: bottom - top, apart: staff - bottom, met: met.map(({ textContent }) => textContent) };
 };
 
 test.each([1440, 1024, 390])(
@@ -30,6 +31,8 @@ test.each([1440, 1024, 390])(
     const seen = await page.evaluate(underTheDigit);
     expect(seen?.high).toBeGreaterThan(15);
     expect(seen?.met).toEqual([]);
+    // The metre's digits reach up to the staff's first line.
+    expect(seen?.apart).toBeGreaterThan(3.5);
     await page.getByRole('button', { name: 'Stop', exact: true }).click();
     expectClean();
   },

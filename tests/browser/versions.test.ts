@@ -121,6 +121,24 @@ test('what is changed in a version is carried to the others or left, and what wa
   expectClean();
 });
 
+test.each([1440, 390])(
+  'a lesson without versions has no empty ground over its sheet, %i px wide',
+  async (width) => {
+    const { page } = await openApp({ width });
+    const over = () =>
+      page.evaluate(() => {
+        window.scrollTo(0, 0);
+        const at = (name: string) => document.querySelector(name)?.getBoundingClientRect();
+        return (at('.sheet')?.top ?? Number.NaN) - (at('.header')?.bottom ?? 0);
+      });
+    await button(page, 'Make a version').waitFor();
+    expect(await over()).toBeLessThan(32);
+    await button(page, 'Make a version').click();
+    await makeVersion(page, 'for Ada');
+    expect(await over()).toBeGreaterThan(40);
+  },
+);
+
 test('a practice page of all versions lets the student choose theirs, on a phone too', async () => {
   const { page, address, expectClean } = await openApp({ width: 390, height: 844 });
   await button(page, 'Make a version').click();

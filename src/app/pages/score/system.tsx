@@ -105,7 +105,7 @@ function countAt({ staff, height }: SystemLayout): CSSProperties {
   const space = (staff.bottom - staff.top) / 4;
   const top = 0.04 * height;
   const own: Record<`--${string}`, string> = {
-    '--over-staff': `${Math.round(staff.top - top - space / 3)}px`,
+    '--over-staff': `${Math.round(staff.top - top - space / 2)}px`,
     '--staff-space': `${space}px`,
   };
   return own;

@@ -1,4 +1,5 @@
 import { type ReactNode, useCallback, useEffect, useState } from 'react';
+import { useStore } from 'zustand';
 import { deriveSheets, type Lesson } from '../../../core/lesson';
 import { holdsDraft } from '../../controls';
 import {
@@ -27,7 +28,8 @@ const FOLDS = '(max-width: 74.99rem)';
 
 /** The page a lesson is written on: note pad, sheet and ledge. */
 export function WritingPage() {
-  const { playback } = useAtWork();
+  const { playback, session } = useAtWork();
+  const hasVersions = useStore(session.lessons, ({ document }) => document.versions !== undefined);
   const folds = useMedia(FOLDS);
   const narrow = useMedia(NARROW);
   const [padOpen, setPadOpen] = useState(false);
@@ -70,7 +72,7 @@ export function WritingPage() {
             <Asking />
             <WorkInHand />
             <Sending />
-            <div className="versions">
+            <div className={hasVersions ? 'versions' : undefined}>
               <Later part={VERSIONS} given={{ offerAt }} />
             </div>
           </>
