@@ -29,6 +29,12 @@ const LAYOUTS = 5;
 const LAYOUTS_OF_MANY_BARS = 3;
 const MANY_BARS = 24;
 
+/**
+ * Nodes that are looked at until no further plan is tried: a chart of many chords that repeats and endings lead
+ * through is not worked at for longer. Some three times as many as charts of sixteen bars ask for.
+ */
+const MOST_LOOKED = 900_000;
+
 /** Share of the plans that are tried before it is known what has to be asked for, and for another theme. */
 const UNASKED = 0.3;
 const SECOND_LOOK = 0.6;
@@ -49,6 +55,17 @@ export interface Draft {
   readonly trouble: number;
   /** Bars in which a rule is broken or an aim missed. */
   readonly faults: ReadonlySet<number>;
+}
+
+/** One theme looked at. */
+interface Look {
+  readonly theme: Theme;
+  /** Share of the plans that are tried. */
+  readonly effort: number;
+  /** Bars that are offered other forms of the phrases. */
+  readonly wide: ReadonlySet<number>;
+  /** Nodes that may be looked at; some plans are tried in any case. */
+  readonly most: number;
 }
 
 /** Everything that the themes and plans of a request have in common, whatever the seed. */
@@ -159,14 +176,12 @@ function wishesFor({ model, book }: Desk, theme: Theme, search: PlanSearch): Pla
   };
 }
 
-/** The best line of a theme. */
+/** The best line of a theme, and how many nodes were looked at for it. */
 function bestOf(
   desk: Desk,
   seed: number,
-  theme: Theme,
-  effort: number,
-  wide: ReadonlySet<number>,
-): Draft | null {
+  { theme, effort, wide, most: mostLooked }: Look,
+): { readonly draft: Draft | null; readonly looked: number } {
   const { model } = desk;
   const search = searchOver(model, desk.workshop, theme, wide);
   const count = model.bars.length;
@@ -180,6 +195,7 @@ function bestOf(
   const sketches: Sketch[] = [];
   let wishes = plain;
   for (let index = 0; index < plans; index += 1) {
+    if (index >= LEAST_PLANS && search.looked() >= mostLooked) break;
     if (index === Math.ceil(plans * UNASKED)) wishes = { ...plain, asks: asksFor(desk, sketches) };
     const layout = layouts[index % layouts.length] ?? [];
     const found = search.best(planOf(wishes, layout, seedOf(seed, index, 17)));
@@ -187,7 +203,7 @@ function bestOf(
     const whole = desk.featuresCost(found.heard) + found.cost * scale * OWN_COST;
     sketches.push({ ...found, whole });
   }
-  return pickBest(desk, sketches);
+  return { draft: pickBest(desk, sketches), looked: search.looked() };
 }
 
 const seedOf = (seed: number, index: number, salt: number): number =>
@@ -219,9 +235,12 @@ export function draftOf(desk: Desk, seed: number): Draft {
     : [];
   let best: Draft | null = null;
   let wide: ReadonlySet<number> = new Set();
+  let most = MOST_LOOKED;
   for (const theme of [themes[0], themes[0], themes[1]]) {
     if (!theme || best?.trouble === 0) break;
-    const draft = bestOf(desk, seed, theme, best === null ? 1 : SECOND_LOOK, wide);
+    const effort = best === null ? 1 : SECOND_LOOK;
+    const { draft, looked } = bestOf(desk, seed, { theme, effort, wide, most });
+    most -= looked;
     if (draft && (best === null || draft.cost < best.cost)) best = draft;
     wide = withNeighbours(model, best?.faults ?? []);
   }

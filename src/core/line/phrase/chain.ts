@@ -82,16 +82,19 @@ export const costOf = ({ costs, aside }: Column, node: number): number =>
 
 /** The least that the way costs from each beginning of a column on. */
 function leastFrom(column: Column, ahead: Ahead | null, out: Out, ways: Uint8Array | undefined) {
-  const { costs, entryOf, entries } = column;
+  const { costs, entryOf, entries, aside } = column;
   const least = new Float64Array(entries).fill(NOWHERE);
   const bounds = (ahead?.prices ?? out).least;
   const after = ahead ? leastOf(ahead.rest) : 0;
   for (let node = 0; node < costs.length; node += 1) {
     if (ways?.[node] === 0) continue;
-    const cost = costOf(column, node);
+    const own = costs[node] ?? 0;
     const entry = entryOf[node] ?? 0;
     const known = least[entry] ?? 0;
-    if (cost + ((bounds[node] ?? 0) + after) >= known) continue;
+    const onward = (bounds[node] ?? 0) + after;
+    if (own + (aside?.least[node] ?? 0) + onward >= known) continue;
+    const cost = aside ? own + aside.at(node, 0, known - own - onward + ROUNDING) : own;
+    if (cost + onward >= known) continue;
     const whole = cost + (ahead ? leastOnward(ahead, node, known - cost) : out.at(node));
     if (whole < known) least[entry] = whole;
   }

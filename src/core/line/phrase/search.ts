@@ -19,6 +19,9 @@ const NEVER = 1e6;
 const MOST_WAYS = 600;
 const MOST_BEGINNINGS = 8;
 
+/** How often the nodes are gone through for the first way of a plan, and for the first with its beginnings settled. */
+const WALKS = 4;
+
 /** A way of playing a plan. */
 export interface Found {
   readonly heard: HeardLine;
@@ -30,6 +33,8 @@ export interface PlanSearch {
   readonly figures: readonly Figure[];
   /** The cheapest way through a plan; null where there is none. */
   best(plan: Plan): Found | null;
+  /** How many nodes were looked at for the ways that were asked for, those again that are passed again. */
+  looked(): number;
   /** How many nodes each segment chooses from under a plan. */
   choices(plan: Plan): readonly number[];
   /** What a choice of one node a segment costs under a plan, by their numbers. */
@@ -50,6 +55,7 @@ export function searchOver(
   const { onward, firstOf, anchors } = route;
   const { asksOf, goesOn, extrasOf, pricesFrom, chainOf, leastChainOf, stageOf } = stagingFor(workshop);
   const fixed = new Map<number, Pool>();
+  let looked = 0;
 
   function poolAt(segment: Segment, plan: Plan): Pool {
     const known = fixed.get(segment.index);
@@ -85,10 +91,20 @@ export function searchOver(
     return bar.models;
   }
 
-  const affordable = (way: Way | null): Way | null => (way && way.cost < NEVER ? way : null);
+  const affordable = <Affordable extends Way>(way: Affordable | null): Affordable | null =>
+    way && way.cost < NEVER ? way : null;
+
+  /** By anchor, the first segment that knows how it begins: itself, or one before it that leads there. */
+  const differsFrom = new Map(
+    anchors.map((anchor) => [
+      anchor,
+      Math.min(anchor, ...onward.flatMap(({ back }, index) => (back.includes(anchor) ? [index] : []))),
+    ]),
+  );
 
   /** The cheapest way with no beginning settled: the ring alone is closed. */
   function solve(stage: Stage): Way | null {
+    looked += WALKS * stage.pools.reduce((sum, { nodes }) => sum + nodes.length, 0);
     const { columns, prices, ring } = chainOf(stage, UNSETTLED);
     return affordable(cheapestWay(columns, prices, ring));
   }
@@ -104,45 +120,53 @@ export function searchOver(
     const leastChain = leastChainOf(stage);
     const { bounds } = leastChain;
     let passage: Passage | null = null;
-    const narrowed = (only: Settled): Narrow => ({
+    const narrowed = (only: Settled, same?: Narrow['same']): Narrow => ({
       ...chainOf(stage, only),
       out: NO_WAY_OUT,
       bounds,
       only,
       passable: passage?.passable,
+      same,
     });
-    let settled: Settled = beginnings(first, list);
+    const settled = beginnings(first, list);
     const start = narrowed(settled);
     let best = affordable(
       cheapestWithin(start, Math.min(NEVER, costOfWay(start.columns, start.prices, start.out, first.nodes))),
     );
     // What no way can pass that is as cheap need not be looked at again.
     passage = best ? passageWithin(leastChain, best.cost) : null;
-    const through = passage?.through;
-    /** Whether it is certain that a way with such a beginning is no better than the best that is known. */
-    const isBeyond = (index: number, entry: number): boolean =>
-      through !== undefined && best !== null && (through[index]?.[entry] ?? 0) > best.cost + ROUNDING;
-    /** Whether other beginnings are better. */
-    function tries(other: Settled): boolean {
-      for (const [index, entry] of other) if (isBeyond(index, entry)) return false;
-      const way = affordable(cheapestWithin(narrowed(other), best?.cost ?? NEVER));
+    const nodes = list.reduce((sum, pool, index) => sum + (passage?.passable[index] ?? pool.nodes).length, 0);
+    looked += WALKS * nodes;
+    const tries: Tries = (other, before) => {
+      const limit = best?.cost ?? NEVER;
+      if (passage && isBeyond(passage, other, limit)) return false;
+      looked += Math.round(nodes * (1 - before / segments.length));
+      const same = best ? { front: best.front, before } : undefined;
+      const way = affordable(cheapestWithin(narrowed(other, same), limit));
       if (!way || (best !== null && way.cost >= best.cost)) return false;
       best = way;
       return true;
-    }
+    };
     if (sizes.reduce((all, size) => all * size, 1) * segments.length <= MOST_WAYS) {
       for (const choice of choicesOf(sizes))
-        tries(new Map(anchors.map((index, place) => [index, choice[place] ?? 0])));
+        tries(new Map(anchors.map((index, place) => [index, choice[place] ?? 0])), 0);
       return best;
     }
+    triesByTurns(list, settled, tries);
+    return best;
+  }
+
+  /** Tries other beginnings of one anchor after the other, and stays with what is better. */
+  function triesByTurns(list: readonly Pool[], first: Settled, tries: Tries): void {
+    let settled = first;
     for (const anchor of anchors) {
       const size = Math.min(MOST_BEGINNINGS, list[anchor]?.entries.length ?? 1);
       for (let entry = 0; entry < size; entry += 1) {
+        if (settled.get(anchor) === entry) continue;
         const other = new Map(settled).set(anchor, entry);
-        if (tries(other)) settled = other;
+        if (tries(other, differsFrom.get(anchor) ?? 0)) settled = other;
       }
     }
-    return best;
   }
 
   /** What it costs to go on from a node of a segment. */
@@ -187,6 +211,7 @@ export function searchOver(
       const way = hasJumps ? solveWithJumps(stage, first) : first;
       return way ? { heard: play(plan, stage.pools, way), cost: way.cost } : null;
     },
+    looked: () => looked,
     choices: (plan) => poolsOf(plan).map(({ nodes }) => nodes.length),
     costOf(plan, nodes) {
       const stage = stageOf(plan, poolsOf(plan));
@@ -197,6 +222,15 @@ export function searchOver(
       }, 0);
     },
   };
+}
+
+/** Whether other beginnings are better; segments before one know as much of them as of those that are settled. */
+type Tries = (other: Settled, before: number) => boolean;
+
+/** Whether it is certain that no way with such beginnings is as cheap as a limit. */
+function isBeyond({ through }: Passage, beginnings: Settled, limit: number): boolean {
+  for (const [index, entry] of beginnings) if ((through[index]?.[entry] ?? 0) > limit + ROUNDING) return true;
+  return false;
 }
 
 /** Every choice of one number below each size. */

@@ -28,24 +28,33 @@ export interface Narrow {
   readonly only: ReadonlyMap<number, number>;
   /** By column, the only nodes that count, where that is known. */
   readonly passable?: readonly Int32Array[] | undefined;
+  /** What another task with no lower limit found of the columns before one, where both have the same. */
+  readonly same?: { readonly front: Front; readonly before: number } | undefined;
 }
 
 /** What is found from the front of the ways that are no dearer than a limit. */
-interface Front {
+export interface Front {
   /** The nodes that they can pass. */
   readonly open: Open;
   /** By column and beginning, the least that it costs to come there. */
   readonly reached: readonly Float64Array[];
 }
 
+/** A way, and what was found on the way to it. */
+export interface Searched extends Way {
+  readonly front: Front;
+}
+
 /** Looks from the front for the ways no dearer than a limit; null where there is none. */
 // biome-ignore lint/complexity/noExcessiveCognitiveComplexity: three loops, one inside the other
-function frontOf({ columns, prices, out, bounds, only, passable }: Narrow, limit: number): Front | null {
+function frontOf(task: Narrow, limit: number): Front | null {
+  const { columns, prices, out, bounds, only, passable, same } = task;
   const most = limit + ROUNDING;
-  const open: Uint8Array[] = [];
-  const all: Float64Array[] = [];
-  let before = new Float64Array(columns[0]?.entries ?? 0);
-  for (let index = 0; index < columns.length; index += 1) {
+  const begin = same?.before ?? 0;
+  const open = same ? same.front.open.slice(0, begin) : [];
+  const all = same ? same.front.reached.slice(0, begin) : [];
+  let before = same?.front.reached[begin] ?? new Float64Array(columns[0]?.entries ?? 0);
+  for (let index = begin; index < columns.length; index += 1) {
     const { costs, entryOf, aside } = columns[index] as Column;
     const own = bounds[index]?.least;
     const ahead = aheadOf(prices[index], bounds[index + 1]);
@@ -143,7 +152,7 @@ function reach(
  * The cheapest way of a task that costs no more than a limit; null where none does. Exact: only what no such way can
  * pass is left out.
  */
-export function cheapestWithin(task: Narrow, limit: number): Way | null {
+export function cheapestWithin(task: Narrow, limit: number): Searched | null {
   const front = frontOf(task, limit);
   if (!front) return null;
   const { open } = front;
@@ -151,7 +160,7 @@ export function cheapestWithin(task: Narrow, limit: number): Way | null {
   const rest = restOf(columns, prices, out, open);
   const [entry = 0] = rest[0]?.order ?? [];
   const cost = rest[0]?.least[entry] ?? NOWHERE;
-  return cost === NOWHERE ? null : { cost, nodes: trace(columns, prices, rest, entry, out, open) };
+  return cost === NOWHERE ? null : { cost, nodes: trace(columns, prices, rest, entry, out, open), front };
 }
 
 /** What a way costs, added up from its end as the search does it. */
