@@ -107,3 +107,72 @@ test('on a telephone the words of the large view stand over the music, which sta
   await expect.poll(() => page.locator('.show').count()).toBe(0);
   expectClean();
 });
+
+/** What a screen reader would say by itself from now on: every change of a live region, in order. */
+async function saidFromNow(page: Page): Promise<() => Promise<readonly string[]>> {
+  const heard = await page.evaluateHandle(() => {
+    const words: string[] = [];
+    new MutationObserver((changes) => {
+      for (const { target } of changes) {
+        const element = target instanceof Element ? target : target.parentElement;
+        const live = element?.closest('[aria-live], [role="status"], [role="alert"], output');
+        if (live && live.getAttribute('aria-live') !== 'off') words.push(live.textContent);
+      }
+    }).observe(document, { childList: true, characterData: true, subtree: true });
+    return words;
+  });
+  return () => heard.jsonValue();
+}
+
+test('the large view is read bar by bar as the page is, says where one turns to, and nothing of what it plays', async () => {
+  const { page, expectClean } = await openApp({ path: 'practice.html' });
+  await page.locator('input[type="file"]').setInputFiles({
+    name: 'week-4.lesson.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(printLesson(sampleLesson(1, 'week-4'))),
+  });
+  await page.getByRole('figure', { name: 'Score', exact: true }).locator('svg').first().waitFor();
+  const onPage = await page
+    .getByRole('button', { name: /^Bar \d+, / })
+    .evaluateAll((bars) => bars.map((bar) => `${bar.ariaLabel}: ${bar.getAttribute('aria-description')}`));
+  expect(onPage.length).toBeGreaterThanOrEqual(8);
+  await page.getByRole('button', { name: 'Large view' }).click();
+  const items = page.getByRole('list', { name: 'Bars shown' }).getByRole('listitem');
+  const read = async () => items.allTextContents();
+  await expect.poll(read).toEqual(onPage.slice(0, 2));
+  expect(onPage[0]).toMatch(/ on 1, [A-G].*, .*string (open|fret \d+, finger \d)/);
+
+  const turnedTo = page.getByRole('status', { name: 'Turned to' });
+  expect(await turnedTo.textContent()).toBe('');
+  await page.keyboard.press('ArrowRight');
+  await expect.poll(() => turnedTo.textContent()).toBe('Bars 3 and 4');
+  expect(await read()).toEqual(onPage.slice(2, 4));
+  await page.getByRole('button', { name: 'Earlier bars' }).click();
+  await expect.poll(read).toEqual(onPage.slice(0, 2));
+  await page.getByRole('switch', { name: 'Four bars' }).click();
+  await expect.poll(read).toEqual(onPage.slice(0, 4));
+  await page.getByRole('button', { name: 'Later bars' }).click();
+  await expect.poll(read).toEqual(onPage.slice(4, 8));
+  await page.getByRole('switch', { name: 'Four bars' }).click();
+
+  // What a class is to hear only is not read either.
+  await page.keyboard.press('h');
+  await expect.poll(() => items.count()).toBe(0);
+  await page.keyboard.press('h');
+
+  const said = await saidFromNow(page);
+  await page.getByRole('button', { name: 'Play', exact: true }).click();
+  await expect.poll(read, { timeout: 30_000 }).toEqual(onPage.slice(2, 4));
+  await expect.poll(read, { timeout: 30_000 }).toEqual(onPage.slice(0, 2));
+  expect((await said()).filter((words) => /^(Bar|Playing bar [2-9])/.test(words))).toEqual([]);
+  await page.getByRole('button', { name: 'Pause', exact: true }).click();
+  await expect.poll(async () => (await said()).at(-1)).toMatch(/^Paused at bar/);
+  // From where it was paused it turns on.
+  const here = await read();
+  await page.getByText('In class', { exact: true }).focus();
+  await page.keyboard.press('ArrowRight');
+  await expect.poll(read).not.toEqual(here);
+  const at = onPage.indexOf(here[0] ?? '');
+  expect(await read()).toEqual(onPage.slice(at + 2, at + 4));
+  expectClean();
+});

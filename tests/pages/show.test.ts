@@ -12,6 +12,7 @@ import {
   readFrom,
 } from '../../src/app/pages/show/reading';
 import { musicRoom } from '../../src/app/pages/show/room';
+import { barAfterTurn } from '../../src/app/pages/show/seen';
 import { silencesOf } from '../../src/app/pages/show/silence';
 import { largestSize, readableSize, type Size } from '../../src/app/pages/show/sizes';
 import { turnAt } from '../../src/app/pages/show/turn';
@@ -37,6 +38,18 @@ describe('the rows of the large view', () => {
     expect(turnRows(empty, 4, 4)).toEqual({ rows: [4, null], at: 0 });
     expect(turnRows({ rows: [null], at: 0 }, 3, 4)).toEqual({ rows: [3], at: 0 });
   });
+});
+
+test('turning goes on after what is seen and back by as many bars, with a pickup too, and stays at the ends', () => {
+  const two = { count: 2, last: 8 };
+  expect(barAfterTurn([0, 1], 1, two)).toBe(2);
+  expect(barAfterTurn([0, 1, 2], 1, two)).toBe(3);
+  expect(barAfterTurn([3, 4], -1, two)).toBe(1);
+  expect(barAfterTurn([1, 2], -1, two)).toBe(0);
+  expect(barAfterTurn([7, 8], 1, two)).toBe(7);
+  expect(barAfterTurn([4, 5, 6, 7], 1, { count: 4, last: 8 })).toBe(8);
+  // The last bars with the first ones after them, as in a loop.
+  expect(barAfterTurn([8, 0, 1], -1, two)).toBe(6);
 });
 
 describe('how large it is drawn', () => {
@@ -126,6 +139,43 @@ describe('how large it is drawn', () => {
     expect(drawn(24, [1904, 962])).toEqual(lines.map(() => [1, 4]));
     expect(drawn(60, [1904, 962])).toEqual(lines.map(() => [2, 2]));
     expect(drawn(6, [390, 740])).toEqual(lines.map(() => [2, 2]));
+  });
+
+  test('what ends the growth is the room, at every size of a screen', () => {
+    for (const [width, height] of [
+      [1180, 820],
+      [1920, 1080],
+      [1280, 800],
+      [1366, 1024],
+    ] as const)
+      for (const sheet of lines) {
+        const room = { width: width - 16, height: height - 60 };
+        const millimetres = pixelOf(guessedInches(width, height, true), width, height);
+        const { layout, rows } = layOutLarge(engrave, sheet, {
+          ...{ shown: shownOf({ ...EVERYTHING, degrees: false }), bars: 2, room, millimetres },
+        });
+        const used = (rows * Math.max(...layout.systems.map((system) => system.height))) / room.height;
+        expect(used).toBeGreaterThan(0.85);
+      }
+  });
+
+  test('on a telephone held upright two bars stand one below the other, as that is read from farther', () => {
+    const seen = { ...EVERYTHING, degrees: false };
+    for (const [width, height] of [
+      [360, 640],
+      [390, 844],
+    ] as const)
+      for (const sheet of lines) {
+        const millimetres = pixelOf(guessedInches(width, height, true), width, height);
+        const room = { width: width - 16, height: height - 110 };
+        const { layout, rows } = layOutLarge(engrave, sheet, {
+          ...{ shown: shownOf(seen), bars: 2, room, millimetres },
+        });
+        expect([rows, Math.max(...layout.systems.map(({ bars }) => bars.length))]).toEqual([2, 1]);
+        const highest = Math.max(...layout.systems.map((system) => system.height));
+        expect(highest * rows).toBeGreaterThan(room.height * 0.85);
+        expect(highest * rows).toBeLessThanOrEqual(room.height);
+      }
   });
 
   test('what is told to be read from 3 m without trying all sizes is what the largest size gives', () => {

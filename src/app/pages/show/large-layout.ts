@@ -28,12 +28,16 @@ interface Wanted {
 /** How the bars stand: so many beside each other in so many rows. */
 interface Arrangement {
   readonly rows: 1 | 2;
-  readonly inRow: 2 | 4;
+  readonly inRow: 1 | 2 | 4;
 }
 
 const TWO_ROWS: Arrangement = { rows: 2, inRow: 2 };
 const ARRANGEMENTS: Readonly<Record<2 | 4, readonly [Arrangement, ...Arrangement[]]>> = {
-  2: [{ rows: 1, inRow: 2 }],
+  // Where the room is higher than wide, one below the other is larger, and what is played never moves there either.
+  2: [
+    { rows: 1, inRow: 2 },
+    { rows: 2, inRow: 1 },
+  ],
   // In two rows what is played never moves, so they come first; in one row there is more height for each thing.
   4: [TWO_ROWS, { rows: 1, inRow: 4 }],
 };
@@ -82,8 +86,8 @@ function workshop<Layout extends Pick<ScoreLayout, 'systems'>>(
 }
 
 /**
- * Lays a line out as large as the room allows: two bars in a row, four in two rows, or beside each other where that is
- * read from farther away and the two rows are not read from three metres.
+ * Lays a line out as large as the room allows: two bars in a row, four in two rows; or two below and four beside each
+ * other, where that is read from farther away and the usual way is not read from three metres.
  */
 export function layOutLarge<Layout extends Pick<ScoreLayout, 'systems'>>(
   layOut: LayOut<Layout>,

@@ -15,8 +15,8 @@ interface LargeMusicProps {
   readonly shown: Shown;
   /** Written bars that are seen at once. */
   readonly bars: 2 | 4;
-  /** Index of the written bar that is shown while nothing is played. */
-  readonly first: number;
+  /** What is shown while nothing is played: another object turns there again. */
+  readonly place: Place;
   /** Whether the first bar comes after the last one. */
   readonly goesRound: boolean;
   /** Nothing of the music is seen. */
@@ -30,18 +30,35 @@ interface LargeMusicProps {
   readonly millimetres: number;
   /** Is told what is drawn. */
   readonly onDrawn: (layout: ScoreLayout) => void;
+  /** Is told which bars are seen, by their indices: first what is played, then what comes next. */
+  readonly onSeen: (bars: readonly number[]) => void;
+}
+
+/** Where the view stands open, by the index of a written bar. */
+export interface Place {
+  readonly bar: number;
 }
 
 /** Two bars, or four, as large as the room allows. */
 export function LargeMusic(given: LargeMusicProps) {
-  const { sheet, shown, bars, first, goesRound, hidden, light, turn, answer, millimetres, onDrawn } = given;
+  const { sheet, shown, bars, place, goesRound, hidden, light, turn, answer, millimetres } = given;
+  const { onDrawn, onSeen } = given;
   const holder = useRef<HTMLDivElement>(null);
   const large = useLargeLayout(sheet, shown, bars, useRoom(holder), millimetres);
   const layout = large?.layout ?? null;
   useEffect(() => {
     if (layout !== null) onDrawn(layout);
   }, [layout, onDrawn]);
-  const turned = useTurnedRows(layout, large?.rows ?? 1, first, goesRound, sheet.id);
+  const turned = useTurnedRows(layout, large?.rows ?? 1, place, goesRound, sheet.id);
+  useEffect(() => {
+    if (layout === null) return;
+    const inOrder = turned.rows.map((_, row) => turned.rows[(turned.at + row) % turned.rows.length] ?? null);
+    onSeen(
+      inOrder.flatMap((index) =>
+        index === null ? [] : (layout.systems[index]?.bars.map(({ bar }) => bar) ?? []),
+      ),
+    );
+  }, [layout, turned, onSeen]);
   return (
     <div className={`show__music${hidden ? ' show__music--hidden' : ''}`} ref={holder}>
       {hidden && <p className="show__hidden">Hidden: listen</p>}
@@ -99,7 +116,7 @@ const systemOf = ({ systems }: ScoreLayout, bar: number): number =>
 function useTurnedRows(
   layout: ScoreLayout | null,
   count: number,
-  first: number,
+  place: Place,
   goesRound: boolean,
   pieceId: string,
 ): TurnedRows {
@@ -107,7 +124,7 @@ function useTurnedRows(
   const [turned, setTurned] = useState<TurnedRows>({ rows: [], at: 0 });
   useEffect(() => {
     if (layout === null) return;
-    const begin = systemOf(layout, first);
+    const begin = systemOf(layout, place.bar);
     const after = begin + 1 < layout.systems.length ? begin + 1 : null;
     const empty = { rows: Array.from({ length: count }, () => null), at: 0 };
     setTurned(turnRows(empty, begin, after));
@@ -124,7 +141,7 @@ function useTurnedRows(
       const next = order.map((each) => systemOf(layout, each.bar)).find((system) => system !== playing);
       setTurned((before) => turnRows(before, playing, next ?? null));
     });
-  }, [layout, count, first, goesRound, playback, pieceId]);
+  }, [layout, count, place, goesRound, playback, pieceId]);
   return turned.rows.length === count ? turned : { rows: [], at: 0 };
 }
 

@@ -23,6 +23,7 @@ import { useModal } from '../../controls';
 import { Later } from '../at-work';
 import { useMedia } from '../common';
 import { FRETBOARD } from '../ledge';
+import { BarsInWords } from './bars-in-words';
 import { barsOf, type Choices, shownOf } from './choices';
 import { ClassWords } from './class-words';
 import { Fold } from './fold';
@@ -31,6 +32,7 @@ import { LargeMusic, useTurn } from './music';
 import { guessedInches, pixelOf, readFrom } from './reading';
 import { ReadingWords, readInShort } from './reading-words';
 import { tracksOf, useRoom } from './room';
+import { useSeenBars } from './seen';
 import { ShownWords } from './shown-words';
 
 interface ShowViewProps {
@@ -89,14 +91,13 @@ export function ShowView({ piece, sheet, instrument, onChange, onClose, status, 
   const begin = sheet.bars.findIndex(({ written }) => written.number === first);
   const lights = useMemo(() => lightsOf(piece, sheet, instrument), [piece, sheet, instrument]);
   const [lit, setLit] = useState<number | null>(null);
-  const [turned, setTurned] = useState(0);
+  const { seen, onSeen, place, turnTo, told } = useSeenBars(sheet, begin, bars);
   const light = lit === null ? null : (lights[lit] ?? null);
   const turn = useTurn(sheet.id);
   const act = useCallback(
     (key: ShowKey) => {
       if (key.kind === 'bars') {
-        const last = sheet.bars.length - 1;
-        setTurned((now) => Math.min(last - (last % bars), Math.max(0, now + key.by * bars)));
+        turnTo(key.by);
       } else if (key.kind === 'switch') {
         setChoices((now) => ({
           ...now,
@@ -106,7 +107,7 @@ export function ShowView({ piece, sheet, instrument, onChange, onClose, status, 
         }));
       } else setLit((now) => nextLight(lights, now, key));
     },
-    [lights, bars, sheet.bars.length],
+    [lights, turnTo],
   );
   useShowKeys(act, choices.keys);
   const foldOf = (name: string) => ({
@@ -115,7 +116,7 @@ export function ShowView({ piece, sheet, instrument, onChange, onClose, status, 
   });
   const read =
     drawn === null ? {} : readFrom(drawn.systems, { staff, neck: neck ? neckWords : null, millimetres });
-  const shownWords = <ShownWords choices={choices} set={set} />;
+  const shownWords = <ShownWords choices={choices} set={set} turnTo={turnTo} />;
   const readingWords = (
     <ReadingWords {...{ sheet, choices, set, read, room, millimetres }} neck={neckWords} />
   );
@@ -143,12 +144,16 @@ export function ShowView({ piece, sheet, instrument, onChange, onClose, status, 
             {barNames(turn.bars.map((bar) => sheet.bars[bar]?.written.number ?? bar + 1))}
           </p>
         )}
+        {!hidden && <BarsInWords {...{ sheet, turn, answer }} bars={seen} />}
+        <p className="visually-hidden" role="status" aria-label="Turned to">
+          {told}
+        </p>
         <div className="show__stage" ref={stage} style={neck ? tracksOf(room) : undefined}>
           <LargeMusic
             sheet={sheet}
             shown={shown}
             bars={bars}
-            first={Math.min(sheet.bars.length - 1, Math.max(0, begin) + turned)}
+            place={place}
             hidden={hidden}
             light={light}
             turn={turn}
@@ -156,6 +161,7 @@ export function ShowView({ piece, sheet, instrument, onChange, onClose, status, 
             goesRound={piece.playing.loop || climbs(piece.playing)}
             millimetres={millimetres}
             onDrawn={setDrawn}
+            onSeen={onSeen}
           />
           {neck && (
             <div className="show__neck">

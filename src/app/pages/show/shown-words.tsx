@@ -4,14 +4,22 @@ import type { Choices } from './choices';
 interface ShownWordsProps {
   readonly choices: Choices;
   readonly set: (change: Partial<Choices>) => void;
+  /** Turns to the bars before what is seen, or to those after it. */
+  readonly turnTo: (way: 1 | -1) => void;
 }
 
 /** What the large view shows, as words that are switched. */
-export function ShownWords({ choices, set }: ShownWordsProps) {
+export function ShownWords({ choices, set, turnTo }: ShownWordsProps) {
   const { staff, tab, degrees, counting, neck, dark, four } = choices;
   return (
     // biome-ignore lint/a11y/useSemanticElements: switches of a sentence, not a form
     <p className="show__words" role="group" aria-label="What is shown">
+      <button type="button" className="word" aria-label="Earlier bars" onClick={() => turnTo(-1)}>
+        earlier
+      </button>
+      <button type="button" className="word" aria-label="Later bars" onClick={() => turnTo(1)}>
+        later bars
+      </button>
       <SwitchWord label="Four bars" on={four} onChange={(on) => set({ four: on })}>
         four bars
       </SwitchWord>

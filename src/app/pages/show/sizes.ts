@@ -91,13 +91,16 @@ export interface Trying {
   readonly asked: number;
 }
 
+/** Shares that differ by less are equal: they come from products and quotients of broken numbers. */
+const SHARE_IS_EQUAL = 1e-6;
+
 /** Whether a size has room, by its place on the way. */
 function roomTest({ tryAt, rows, room, ...wanted }: Trying): (place: number) => boolean {
   const way = wayTo(wanted);
   const fewest = tryAt(sizeAt(way, 0));
   return (place) => {
     const { height, systems, share } = tryAt(sizeAt(way, place));
-    return height * rows <= room && systems <= fewest.systems && share >= fewest.share;
+    return height * rows <= room && systems <= fewest.systems && share >= fewest.share - SHARE_IS_EQUAL;
   };
 }
 
