@@ -104,7 +104,7 @@ const pageRows = [
       'study',
     ],
   ],
-  ['show', ['common', 'at-work', 'score', 'ledge']],
+  ['show', ['common', 'words', 'at-work', 'score', 'ledge']],
   ['tools', ['at-work']],
   ['listening', ['at-work']],
   [
