@@ -370,29 +370,86 @@ test('a lesson with which a start froze is not opened again, and is offered as a
   expect(await after.getByText(/did not come to its end/).count()).toBe(0);
 });
 
-test('a composer that falls silent is ended with a sentence, and the next question starts another', async () => {
-  const { page } = await openApp({
+/** A page whose workers hear nothing as long as it says so: those whose address has this in it. */
+async function withDeafWorkers(named: string) {
+  const opened = await openApp({
     prepare: async (fresh) => {
-      await fresh.addInitScript(() => {
+      await fresh.addInitScript((name) => {
         Object.assign(window, { deaf: true });
         const Own = window.Worker;
         window.Worker = class extends Own {
+          readonly #hears: boolean;
+          constructor(address: string | URL, options?: WorkerOptions) {
+            super(address, options);
+            this.#hears = !String(address).includes(name);
+          }
           override postMessage(...message: unknown[]): void {
-            if (Reflect.get(window, 'deaf') !== true) Reflect.apply(super.postMessage, this, message);
+            if (this.#hears || Reflect.get(window, 'deaf') !== true)
+              Reflect.apply(super.postMessage, this, message);
           }
         };
-      });
+      }, named);
       await fresh.clock.install();
     },
   });
+  return { ...opened, hearAgain: () => opened.page.evaluate(() => Object.assign(window, { deaf: false })) };
+}
+
+test('a composer that falls silent is ended with a sentence, and the next question starts another', async () => {
+  const { page, hearAgain } = await withDeafWorkers('composing');
   await button(page, 'Compose line').click();
   await page.locator('figure[aria-busy="true"]').waitFor();
   await page.clock.runFor(61_000);
   await page.getByText(/composer no longer answered/).waitFor();
   await page.locator('figure[aria-busy="true"]').waitFor({ state: 'detached' });
   await button(page, 'Understood').click();
-  await page.evaluate(() => Object.assign(window, { deaf: false }));
+  await hearAgain();
   await button(page, 'Compose line').click();
   await page.locator('figure[aria-busy="true"]').waitFor({ state: 'detached' });
   expect(await page.getByText(/composer no longer answered/).count()).toBe(0);
+});
+
+test('a sound that falls silent is said to get ready until it is ended with a sentence, and the next begins afresh', async () => {
+  const { page, hearAgain } = await withDeafWorkers('render');
+  const status = page.getByRole('status', { name: 'Playback' });
+  const play = page.getByRole('button', { name: 'Play', exact: true });
+  await play.click();
+  await expect.poll(() => status.textContent()).toBe('Getting ready');
+  await page.clock.runFor(20_000);
+  expect(await status.textContent()).toBe('Getting ready');
+  await page.clock.runFor(45_000);
+  await page
+    .getByRole('alert')
+    .getByText(/computes the sound no longer answered/)
+    .waitFor();
+  expect(await status.textContent()).toBe('Stopped');
+  await hearAgain();
+  await play.click();
+  await expect.poll(() => status.textContent(), PATIENT).toMatch(/^(Counting in to|Playing)/);
+  expect(await page.getByText(/no longer answered/).count()).toBe(0);
+});
+
+test('a reader that falls silent is given up with a sentence, which goes when the next file is read', async () => {
+  const { page, hearAgain } = await withDeafWorkers('reading');
+  await title(page).fill('Under way');
+  const file = {
+    name: 'quay.tab',
+    mimeType: 'text/plain',
+    buffer: Buffer.from(
+      'G|----------------|\nD|----------------|\nA|0-2-3-------3-2-|\nE|----------------|\n',
+    ),
+  };
+  const choose = () => page.locator('input[type="file"]').first().setInputFiles(file);
+  await choose();
+  await page.clock.runFor(1000);
+  await page.getByText('Reading “quay.tab”. You can go on meanwhile.').waitFor();
+  // The page is not waiting with it.
+  await title(page).fill('Went on');
+  await page.clock.runFor(121_000);
+  await page.getByText(/came to no end, so it was given up/).waitFor();
+  expect(await title(page).inputValue()).toBe('Went on');
+  await hearAgain();
+  await choose();
+  await page.getByRole('dialog', { name: /What do you want of “quay\.tab”/ }).waitFor();
+  expect(await page.getByText(/came to no end/).count()).toBe(0);
 });

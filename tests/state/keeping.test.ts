@@ -198,6 +198,27 @@ describe('two windows on one lesson', () => {
     expect(other.editor().saving).toEqual({ kind: 'saved' });
     expect(stored()).toHaveLength(2);
   });
+
+  test('a lesson brought back in the other is said to be saved again, whoever saved it last', async () => {
+    for (const whose of ['one', 'other'] as const) {
+      const windows = await twoWindows();
+      const { one, other, pass, stored } = windows;
+      windows[whose].notes('Saved last');
+      await pass(1000);
+      await one.session.startNewLesson();
+      await one.session.removeSaved(other.lesson().id);
+      await pass(1000);
+      expect(other.editor().saving).toMatchObject({ kind: 'failed' });
+      const [removed] = one.editor().removed;
+      if (removed === undefined) throw new Error('The session holds it.');
+      await one.session.putBack(removed);
+      await pass(1000);
+      expect(other.editor().saving).toEqual({ kind: 'saved' });
+      other.notes('And on');
+      await pass(1000);
+      expect(stored().find(({ id }) => id === other.lesson().id)?.notes).toBe('And on');
+    }
+  });
 });
 
 describe('saving', () => {

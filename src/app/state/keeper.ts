@@ -174,6 +174,12 @@ export function startKeeper(parts: KeeperParts): Keeper {
     return success(null);
   };
 
+  /** Holds what stands on the device against what a seat has saved. */
+  const compare = async (mine: Seat, found: Exclude<FoundLesson, { kind: 'none' }>): Promise<void> => {
+    if (storage.isOwn(found.revision)) mine.base = found.revision;
+    else if (found.revision !== mine.base) await meet(found);
+  };
+
   /** Looks at what stands on the device: whether it can be reached, and whether this window is behind. */
   const check = async (): Promise<void> => {
     const mine = seat;
@@ -187,10 +193,10 @@ export function startKeeper(parts: KeeperParts): Keeper {
       // The site's data were cleared: what stands here is to be saved again.
       if (mine.base !== null && !mine.removed) mine.saved = null;
       mine.base = null;
-    } else if (storage.isOwn(found.value.revision)) {
-      mine.base = found.value.revision;
-    } else if (found.value.revision !== mine.base) {
-      await meet(found.value);
+    } else {
+      // Also one that was removed is there again where another window brought it back.
+      mine.removed = false;
+      await compare(mine, found.value);
     }
     if (isDirty()) await saveOnce();
     else works();

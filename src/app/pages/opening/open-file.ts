@@ -17,8 +17,10 @@ const UNREAD = {
   failed:
     'The part of the page that reads music could not be loaded, so nothing was opened. Check that the page is still reachable and try again.',
   silent:
-    'Reading this file came to no end, so it was given up. Nothing was changed. Perhaps the program that wrote it can save a shorter part of it.',
+    'Reading this file came to no end, so it was given up. Nothing was changed. Try it once more; where it comes to no end again, perhaps the program that wrote it can save a shorter part of it.',
 } as const;
+
+const SAID_OF_FILES: ReadonlySet<string | null> = new Set([TOO_LARGE, UNREADABLE, ...Object.values(UNREAD)]);
 
 /** How files of music begin: MIDI, plain or wrapped, XML, a zip, and XML in UTF-16. */
 const MUSIC = ['MThd', 'RIFF', '<', 'PK', '\u00fe\u00ff', '\u00ff\u00fe', '\u0000<'];
@@ -49,6 +51,8 @@ export async function openFile(
   reader: FileReader = usualReader(),
 ): Promise<void> {
   const refuse = (notice: string): void => session.editor.setState({ notice });
+  // What was said of the file before is over; other notices stay until they are put away.
+  if (SAID_OF_FILES.has(session.editor.getState().notice)) session.editor.setState({ notice: null });
   if (file.size > LARGEST_FILE) return refuse(TOO_LARGE);
   let bytes: Uint8Array;
   try {
