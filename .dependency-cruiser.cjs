@@ -19,7 +19,7 @@ const rows = [
     'core/composing',
     ['core/base', 'core/theory', 'core/chart', 'core/fretboard', 'core/feel', 'core/line', 'core/lesson'],
   ],
-  ['core/asking', ['core/base', 'core/theory', 'core/chart', 'core/notation', 'core/lesson']],
+  ['core/asking', ['core/base', 'core/theory', 'core/chart', 'core/line', 'core/notation', 'core/lesson']],
   ['core/shelf', ['core/base', 'core/theory', 'core/feel', 'core/line', 'core/lesson']],
   ['core/students', ['core/base', 'core/theory', 'core/fretboard', 'core/feel', 'core/line', 'core/lesson']],
   [

@@ -12,9 +12,15 @@ import {
 } from './layout/booklet';
 import type { HandoutLayout } from './layout/pages';
 import { logoOf } from './logo';
+import { fullSettings } from './model/settings';
 import type { Handout, HandoutPage } from './types';
 
 const LOGO_LOST = 'The logo could not be read and is left out.';
+
+const ANSWERS_KEPT = 'The answers to its questions are kept out of the booklet; its own handout has them.';
+
+const remarksOn = ({ lesson }: BookletPart): readonly string[] =>
+  fullSettings(lesson.handout).blocks.includes('answers') ? [ANSWERS_KEPT] : [];
 
 interface BookletOptions {
   /** Of the practice page, for the QR codes of lessons that print one. */
@@ -49,7 +55,11 @@ export async function buildBooklet(
       chapterPages(parts, part, wishes, { measure, engrave }, coded.code),
     );
     chapters.push(chapter);
-    for (const remark of [...(coded.remark === null ? [] : [coded.remark]), ...chapter.remarks])
+    for (const remark of [
+      ...remarksOn(part),
+      ...(coded.remark === null ? [] : [coded.remark]),
+      ...chapter.remarks,
+    ])
       remarks.push(`“${partTitle(part)}”: ${remark}`);
     onShare(chapters.length / parts.length);
     await new Promise((resolve) => setTimeout(resolve));

@@ -41,7 +41,9 @@ export async function buildHandout(
   const pages: HandoutPage[] = [];
   for (const index of layout.pages.keys()) {
     await nextTurn();
-    pages.push(drawPage(layout, index));
+    const page = drawPage(layout, index);
+    const answers = index >= layout.pages.length - layout.answerPages;
+    pages.push(answers ? { ...page, answers } : page);
   }
   const lost = source !== undefined && logo === null ? [LOGO_LOST] : [];
   return {
@@ -51,6 +53,20 @@ export async function buildHandout(
     language: LANGUAGE,
     pages,
     remarks: [...lost, ...(remark === null ? [] : [remark]), ...layout.remarks],
+  };
+}
+
+/** A handout in two: what goes to the student, and its answers, which are kept back; null where it has none. */
+export function withAnswersApart(handout: Handout): {
+  readonly sheet: Handout;
+  readonly key: Handout | null;
+} {
+  const key = handout.pages.filter(({ answers }) => answers === true);
+  const sheet = { ...handout, pages: handout.pages.filter((page) => !key.includes(page)) };
+  return {
+    sheet,
+    key:
+      key.length === 0 ? null : { ...handout, title: `Answers: ${handout.title}`, pages: key, remarks: [] },
   };
 }
 

@@ -15,6 +15,8 @@ export interface HandoutPage {
   readonly svg: SVGSVGElement;
   /** What leads to it in a file of several handouts; none where it goes on with the one before. */
   readonly bookmark?: string;
+  /** It answers the questions of the handout, and is not for the student. */
+  readonly answers?: true;
 }
 
 /** The printed sheet of a lesson, laid out and drawn. */

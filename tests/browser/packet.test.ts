@@ -173,3 +173,68 @@ test('the handouts of a class come in one PDF and out of the printer in one go, 
   expect(await faults(page)).toEqual([]);
   expectClean();
 }, 120_000);
+
+test('the answers to a lesson’s questions stay out of what students get, and come to the teacher where they are ticked', async () => {
+  const { page, expectClean } = await openApp({ width: 1440 });
+  await lineComposed(page);
+  await page.getByRole('textbox', { name: 'Lesson title' }).fill('Harbour');
+  await addVersion(page, 'slower');
+  await page.getByRole('button', { name: 'Handout', exact: true }).click();
+  const parts = page.getByRole('list', { name: 'Parts of the handout' });
+  await parts.getByRole('checkbox', { name: 'Questions, with blanks' }).check();
+  await parts.getByRole('checkbox', { name: 'Answers to the questions, on a sheet of their own' }).check();
+  await page.keyboard.press('Escape');
+  await button(page, 'Export').click();
+  await page.getByRole('menuitem', { name: 'Packet', exact: true }).click();
+  const untick = async (...names: RegExp[]) => {
+    for (const name of names) await page.getByRole('checkbox', { name }).uncheck();
+  };
+  await untick(/^Practice page/, /^Tracks/, /^MusicXML/, /^MIDI/);
+  const read = async (bytes: Uint8Array = new Uint8Array()) => {
+    const { pages } = await readPdf(bytes);
+    return pages.map(({ texts }) => texts.map(({ text }) => text).join(' '));
+  };
+  const packet = async () => {
+    await button(page, 'Make the packet').click();
+    await page.getByText('The packet is ready.').waitFor({ timeout: 60_000 });
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      button(page, /^Save .*\.zip$/).click(),
+    ]);
+    return unzipSync(new Uint8Array(await readFile(await download.path())));
+  };
+  const kept = await packet();
+  const pdfs = Object.keys(kept).filter((name) => name.endsWith('.pdf'));
+  expect(pdfs).toHaveLength(1);
+  const [student = '', ...more] = await read(kept[pdfs[0] ?? '']);
+  expect(more).toEqual([]);
+  expect(student).toContain('Questions');
+  expect(student).toContain('Page 1 of 1');
+  expect(student).not.toContain('Answers');
+
+  await page.getByRole('checkbox', { name: /^Answers to its questions/ }).check();
+  const both = await packet();
+  const key = Object.keys(both).find((name) => name.endsWith('-answers-slower.pdf'));
+  expect(key).toBeDefined();
+  expect((await read(both[key ?? ''])).join(' ')).toContain('Answers: Harbour');
+  expect(
+    strFromU8(both['read-me-first-slower.txt'] ?? both['read-me-first.txt'] ?? new Uint8Array()),
+  ).toContain('The answers to its questions, for the teacher.');
+
+  // Of all versions, the copies first, and behind them the answers of the version that has questions.
+  await page.getByRole('combobox', { name: 'For', exact: true }).selectOption('everyone: all versions');
+  await page.getByText(/The answers come once, behind all copies, for you\.$/).waitFor();
+  await button(page, 'One PDF of the handouts').click();
+  await page.getByText('The PDF is ready.').waitFor({ timeout: 60_000 });
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    button(page, 'Save harbour-handouts.pdf').click(),
+  ]);
+  const texts = await read(new Uint8Array(await readFile(await download.path())));
+  const answers = texts.map((text) => text.includes('Answers: Harbour'));
+  expect(answers.slice(0, 2)).toEqual([false, false]);
+  expect(answers.filter(Boolean)).toHaveLength(1);
+  expect(answers.at(-1)).toBe(true);
+  expect(await faults(page)).toEqual([]);
+  expectClean();
+}, 120_000);

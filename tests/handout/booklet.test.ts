@@ -72,6 +72,13 @@ describe('a booklet', () => {
     },
   );
 
+  test('goes to the student without the answers to its questions', () => {
+    const asking = lessonAt(0, { blocks: ['facts', 'music', 'questions', 'answers'] });
+    const texts = booklet([asking, lessonAt(1)]).map((page) => words(page.texts));
+    expect(texts.some((text) => text.includes('Questions'))).toBe(true);
+    expect(texts.some((text) => text.includes('Answers'))).toBe(false);
+  });
+
   test('is clicked open at the page where a lesson begins', () => {
     const [contents] = booklet(term());
     const links = (contents?.page.marks ?? []).filter((mark) => mark.kind === 'link');

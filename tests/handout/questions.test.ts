@@ -3,11 +3,13 @@ import { describe, expect, it } from 'vitest';
 import { chosenQuestions, type Question, questionSeed } from '../../src/core/asking';
 import { composePiece } from '../../src/core/composing';
 import {
+  addPiece,
   deriveSheets,
   type HandoutSettings,
   type Lesson,
   type LineSheet,
   newLesson,
+  setBlankPrompt,
   setChartText,
   setFeel,
   setHandout,
@@ -113,6 +115,14 @@ function askedOf(lesson: Lesson): { readonly sheet: LineSheet; readonly question
   };
 }
 
+type Pages = HandoutLayout['pages'];
+
+const numbersOn = (pages: Pages): readonly string[] =>
+  textsOn(pages).filter((text) => /^Page \d+ of \d+$/.test(text));
+
+const numbersByThemselves = (pages: Pages): readonly string[] =>
+  pages.map((_, index) => `Page ${index + 1} of ${pages.length}`);
+
 /** Whether a text says an answer, and not merely a sign of it by chance, as a chord's 7 does. */
 const states = (text: string, answer: string): boolean =>
   answer.length > 2 && (text === answer || (answer.length > 6 && text.includes(answer)));
@@ -125,6 +135,9 @@ describe('a sheet that asks questions', () => {
         const lesson = setHandout(plain, { ...ALL, parts: parts as 'both', questions });
         const layout = layOutForPrint(lesson);
         const [student = [], key = []] = sheetsOf(layout);
+        expect(layout.answerPages).toBe(key.length);
+        // Who has the sheet alone misses no page of it.
+        expect([student, key].map(numbersOn)).toEqual([student, key].map(numbersByThemselves));
         const asked = askedOf(lesson);
         expect(asked.questions.length).toBeGreaterThan(2);
         const ink = inkOn(student, layout);
@@ -190,5 +203,24 @@ describe('a sheet that asks questions', () => {
       );
     expect(drawn(1)).not.toEqual(drawn(0));
     expect(drawn(1)).toEqual(drawn(1));
+  });
+
+  it('prints what blank bars ask for over them, with the chords they are written over', () => {
+    const plain = addPiece(lessonOf('| F | Dm | Gm | C7 |', 'rockers', 2), 'blank', null);
+    const blank = plain.pieces.at(-1)?.id ?? '';
+    const lesson = setBlankPrompt(plain, blank, { degrees: [1, 3], wanted: ['beat one silent'] });
+    for (const blocks of [['music'], ['music', 'questions', 'answers']] as const) {
+      const { pages, answerPages } = layOutForPrint(setHandout(lesson, { blocks }));
+      const texts = textsOn(pages.slice(0, pages.length - answerPages));
+      expect(texts.join(' ')).toContain(
+        'Write a line of your own over these chords: root and third only, beat one silent.',
+      );
+      expect(texts.join(' ')).toContain(
+        'Bar 1, F: empty, to be written in. Bar 2, Dm: empty, to be written in.',
+      );
+    }
+    expect(textsOn(layOutForPrint(setBlankPrompt(lesson, blank, null)).pages).join(' ')).not.toContain(
+      'Write a line',
+    );
   });
 });

@@ -30,7 +30,15 @@ export { leaveOut } from './commands/handout';
 export { forgetMeant, isMeant, meanIt } from './commands/meant';
 export { fitsBehind, putParkedBack } from './commands/parked';
 export { changeLine, linePiece } from './commands/piece';
-export { addPiece, copyPiece, movePiece, removePiece, renamePiece, setBlankBars } from './commands/pieces';
+export {
+  addPiece,
+  copyPiece,
+  movePiece,
+  removePiece,
+  renamePiece,
+  setBlankBars,
+  setBlankPrompt,
+} from './commands/pieces';
 export {
   endedTitle,
   removeLogo,
@@ -72,6 +80,7 @@ export {
   shapeAt,
 } from './neck-shapes';
 export { describeNewer, type NewerLesson } from './newer';
+export { chartOver, lineBeside } from './passage';
 export * from './playing';
 export { instrumentOf, lineRequest, readPiece } from './request';
 export { SAMPLE_TITLES, sampleLesson } from './samples';

@@ -51,6 +51,7 @@ const BLANK = fieldTable<BlankPiece>()({
   name: true,
   metre: true,
   bars: true,
+  prompt: true,
   leftOut: false,
 });
 

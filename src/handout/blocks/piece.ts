@@ -1,3 +1,4 @@
+import type { AskedOfBlank } from '../../core/asking';
 import { barRange, capitalised } from '../../core/base';
 import type { HandoutBlock, InstrumentSettings, LinePiece, LineSheet, Sheet } from '../../core/lesson';
 import type { SystemLayout } from '../../score';
@@ -24,6 +25,8 @@ export interface PieceToSet {
   readonly sheet: Sheet;
   /** What the lesson says about it beyond the sheet; undefined for blank bars. */
   readonly piece: LinePiece | undefined;
+  /** What blank bars ask for, and the chords they are written over; null for a line, and where nothing is asked. */
+  readonly prompt: AskedOfBlank | null;
   /** The lesson's own. */
   readonly instrument: InstrumentSettings;
   /** The name is left out where the page's title already says it. */
@@ -53,7 +56,10 @@ const setApart = (rows: readonly Row[], { spacing }: BlockContext): readonly Row
   rows.map((row, index) => (index === 0 ? { ...row, gap: spacing.blockGap } : row));
 
 function blockRows(block: HandoutBlock, set: PieceToSet, context: BlockContext): readonly Row[] {
-  if (block === 'music') return musicRows(withBarsToWrite(set.sheet, context), context);
+  if (block === 'music')
+    return set.prompt === null
+      ? musicRows(withBarsToWrite(set.sheet, context), context)
+      : promptRows(set.prompt, context);
   if (block === 'stages') return stageRows(set, context, (sheet) => musicRows(sheet, context));
   return set.sheet.kind === 'line' ? lineBlockRows(block, set.sheet, set, context) : [];
 }
@@ -92,6 +98,17 @@ function lineBlockRows(
     default:
       return [];
   }
+}
+
+/** What blank bars ask for, and the bars with their chords. */
+function promptRows({ words, sheet }: AskedOfBlank, context: BlockContext): readonly Row[] {
+  const { sizes, width, measure } = context;
+  const said = paragraphRows(words, sizes.body, width, measure, { gap: 2 });
+  return [
+    ...said.map((row) => ({ ...row, keepWithNext: true })),
+    // Nothing in them is asked about.
+    ...musicRows(sheet, { ...context, asks: false }),
+  ];
 }
 
 /** Where questions are asked, the words do not say what the notes are: whoever has them read aloud listens to the line. */

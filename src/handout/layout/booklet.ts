@@ -55,10 +55,10 @@ function bookletSettings(parts: readonly BookletPart[], { student }: BookletWish
   return { ...first, header, student, twoUp: false, blocks: warns ? ['cautions'] : [] };
 }
 
-/** A lesson as it stands among others: without what the booklet says once for all of them. */
+/** A lesson as it stands among others: without what the booklet says once for all of them, and without answers. */
 function asChapter({ lesson, place }: BookletPart, { paper, print, binding }: FullSettings): Lesson {
   const { logo: _, ...own } = lesson.handout;
-  const blocks = fullSettings(own).blocks.filter((block) => block !== 'cautions');
+  const blocks = fullSettings(own).blocks.filter((block) => block !== 'cautions' && block !== 'answers');
   return {
     ...lesson,
     title: partTitle({ lesson }),
@@ -110,6 +110,7 @@ export function bookletPages(
     paper: settings.paper,
     title: wishes.title,
     pages: contentsPages(parts, starts, logo, wishes, measure),
+    answerPages: 0,
     scores: [],
     remarks: [],
   };

@@ -1,3 +1,4 @@
+import { askedOfBlank } from '../../core/asking';
 import type { HandoutBlock, Lesson, Sheet } from '../../core/lesson';
 import type { Engravable, ScoreLayout, ScoreOptions } from '../../score';
 import { atFoot, cautionRows } from '../blocks/cautions';
@@ -57,6 +58,7 @@ export function composeRows(copy: Copy, spacing: Spacing, tools: Tools): Compose
       const set = {
         sheet,
         piece: own?.kind === 'line' ? own : undefined,
+        prompt: own?.kind === 'blank' ? askedOfBlank(copy.lesson, own) : null,
         instrument: copy.lesson.instrument,
         named: isNamed(sheet, copy),
       };

@@ -18,6 +18,8 @@ export interface HandoutLayout {
   readonly paper: Paper;
   readonly title: string;
   readonly pages: readonly PageLayout[];
+  /** How many pages at the end hold the answers to questions; none of the others has any. */
+  readonly answerPages: number;
   /** What the system marks refer to. */
   readonly scores: readonly ScoreLayout[];
   readonly remarks: readonly string[];
@@ -57,11 +59,22 @@ export function handoutPages(
   const key = answerPages(copy, settings, room, once);
   const foot = footOf(copy, tools);
   const free = roomOver(foot, room);
-  const count = pages.length + key.pages.length;
-  const placed = (rows: readonly Row[], number: number, folio: Parameters<typeof placePage>[1]) => {
+  const placed = (
+    rows: readonly Row[],
+    [number, count]: readonly [number, number],
+    folio: Parameters<typeof placePage>[1],
+  ) => {
     const page = placePage(rows, folio, settings, paper, tools.measure);
     return numbered ? numberedPage(page, number, count, settings, paper) : page;
   };
+  // Each is numbered by itself: what is kept back is not missed on the other.
+  const answers = sideBySide(
+    settings.twoUp,
+    key.pages.map((rows, index) => {
+      const folio = { isFirst: index === 0, title: key.title, foot: null };
+      return placed(withScoresFrom(scores.length, rows), [index + 1, key.pages.length], folio);
+    }),
+  );
   return {
     paper: settings.paper,
     title: lesson.title,
@@ -72,17 +85,12 @@ export function handoutPages(
           const isLast = index === pages.length - 1;
           const spread = isLast ? rows : spreadOut(rows, index === 0 ? free.first : free.later);
           const folio = { isFirst: index === 0, title: lesson.title, foot: index === 0 ? foot : null };
-          return placed(spread, index + 1, folio);
+          return placed(spread, [index + 1, pages.length], folio);
         }),
       ),
-      ...sideBySide(
-        settings.twoUp,
-        key.pages.map((rows, index) => {
-          const folio = { isFirst: index === 0, title: key.title, foot: null };
-          return placed(withScoresFrom(scores.length, rows), pages.length + index + 1, folio);
-        }),
-      ),
+      ...answers,
     ],
+    answerPages: answers.length,
     scores: [...scores, ...key.scores],
     remarks: [...askedRemarks(settings), ...remarks],
   };

@@ -37,7 +37,8 @@ const handout = (): Promise<HandoutFiles> => import('./handout');
 
 export const writtenHandout: HandoutFiles['writtenHandout'] = async (...asked) =>
   (await handout()).writtenHandout(...asked);
-export const handoutOf: HandoutFiles['handoutOf'] = async (...asked) => (await handout()).handoutOf(...asked);
+export const handoutApart: HandoutFiles['handoutApart'] = async (...asked) =>
+  (await handout()).handoutApart(...asked);
 export const saveHandout: HandoutFiles['saveHandout'] = async (...asked) =>
   (await handout()).saveHandout(...asked);
 export const printLessonHandout: HandoutFiles['printLessonHandout'] = async (...asked) =>

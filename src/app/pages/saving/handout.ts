@@ -55,7 +55,7 @@ export async function writtenHandout(
  * @param onProgress - called after every page
  * @throws Error when a font cannot be fetched
  */
-export async function handoutOf(
+async function handoutOf(
   lesson: Lesson,
   onProgress?: (done: number, all: number) => void,
 ): Promise<WrittenHandout> {
@@ -63,6 +63,29 @@ export async function handoutOf(
   const sheets = deriveSheets(lesson);
   const handout = await buildHandout(lesson, sheets, practiceAddress(window.location.href));
   return writtenHandout(handout, await nameOf(lesson, sheets), onProgress);
+}
+
+/** A handout in two files: what goes to the student, and the answers to its questions; null where it has none. */
+interface HandoutApart {
+  readonly sheet: WrittenHandout;
+  readonly key: MadeFile | null;
+}
+
+/**
+ * The lesson's handout as PDFs, its answers in one of their own, so that they can be kept back.
+ * @param withKey - whether the answers are written too
+ * @throws Error when a font cannot be fetched
+ */
+export async function handoutApart(lesson: Lesson, withKey: boolean): Promise<HandoutApart> {
+  const { buildHandout, withAnswersApart } = await import('../../../handout');
+  const sheets = deriveSheets(lesson);
+  const whole = await buildHandout(lesson, sheets, practiceAddress(window.location.href));
+  const { sheet, key } = withAnswersApart(whole);
+  const name = await nameOf(lesson, sheets);
+  return {
+    sheet: await writtenHandout(sheet, name),
+    key: key === null || !withKey ? null : (await writtenHandout(key, `${name}-answers`)).file,
+  };
 }
 
 /**

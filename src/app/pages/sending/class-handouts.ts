@@ -1,7 +1,7 @@
 import { type Result, remembered, success } from '../../../core/base';
 import { deriveSheets, type Lesson } from '../../../core/lesson';
 import type { Copy } from '../../../core/students';
-import type { Handout } from '../../../handout';
+import type { Handout, HandoutPart } from '../../../handout';
 import type { MakeOptions } from '../../../tracks';
 import { practiceAddress } from '../common';
 import { nameless } from './many';
@@ -20,7 +20,7 @@ function copied(lesson: Lesson, { student }: Copy): Lesson {
 
 /**
  * The handouts of several people one behind the other; null where it was called off. What several have alike is laid
- * out once.
+ * out once. Answers to questions stand in no copy: they come once a version, behind all copies, for the teacher.
  * @throws the network's error when the score's fonts cannot be fetched
  */
 export async function handoutsOf(
@@ -28,21 +28,24 @@ export async function handoutsOf(
   { copies, sheets }: HandoutsWishes,
   { signal, onShare }: MakeOptions,
 ): Promise<Result<Handout | null, string>> {
-  const [{ buildHandout, joinHandouts }, { lessonOfVersion }] = await Promise.all([
+  const [{ buildHandout, joinHandouts, withAnswersApart }, { lessonOfVersion }] = await Promise.all([
     import('../../../handout'),
     import('../../../core/versions'),
   ]);
   const address = practiceAddress(window.location.href);
-  const built = new Map<string, Promise<Handout>>();
-  const parts = [];
+  const built = new Map<string, Promise<ReturnType<typeof withAnswersApart>>>();
+  const parts: HandoutPart[] = [];
+  const keys = new Map<string | null, HandoutPart>();
   for (const copy of copies) {
     if (signal.aborted) return success(null);
-    const handout = await remembered(built, JSON.stringify([copy.version, copy.student]), () => {
+    const { sheet, key } = await remembered(built, JSON.stringify([copy.version, copy.student]), async () => {
       const lesson = copied(lessonOfVersion(document, copy.version), copy);
-      return buildHandout(lesson, deriveSheets(lesson), address);
+      return withAnswersApart(await buildHandout(lesson, deriveSheets(lesson), address));
     });
-    parts.push({ words: copy.called, handout });
+    parts.push({ words: copy.called, handout: sheet });
+    if (key !== null && !keys.has(copy.version))
+      keys.set(copy.version, { words: `Answers: ${copy.called}`, handout: key });
     onShare(parts.length / copies.length);
   }
-  return success(joinHandouts(document.title, parts, sheets));
+  return success(joinHandouts(document.title, [...parts, ...keys.values()], sheets));
 }

@@ -5,6 +5,7 @@ import type { Copy } from '../../../core/students';
 import { CheckField } from '../../controls';
 import { InOne } from '../making';
 import { handoutsOf } from './class-handouts';
+import { hasAnswers } from './packing';
 
 interface HandoutsProps {
   readonly document: Lesson;
@@ -20,6 +21,7 @@ export function HandoutsInOne({ document, copies }: HandoutsProps) {
       <p>
         {counted(copies.length, 'copy', 'copies')}, in this order:{' '}
         {copies.map(({ called }) => called).join(', ')}.
+        {hasAnswers(document) && ' The answers come once, behind all copies, for you.'}
       </p>
       <CheckField
         label="Each begins on a sheet of its own"

@@ -8,11 +8,12 @@ import { versionStem } from '../saving';
 import { useForWhom } from './for-whom';
 import { HandoutsInOne } from './handouts-in-one';
 import { packetForMany } from './many';
-import { CONTENTS, type Content, linesOf, type Packed, packetOf } from './packing';
+import { CONTENTS, type Content, hasAnswers, linesOf, type Packed, packetOf } from './packing';
 import { Ticks } from './ticks';
 
 const LABELS: Readonly<Record<Content, string>> = {
   handout: 'Handout (PDF)',
+  answers: 'Answers to its questions (PDF)',
   'practice page': 'Practice page',
   tracks: 'Tracks',
   clip: 'Clip',
@@ -25,7 +26,9 @@ export function Packet({ lesson }: { readonly lesson: Lesson }) {
   const { session } = useAtWork();
   const document = useStore(session.lessons, (state) => state.document);
   const { folders, copies, named, fields } = useForWhom(document);
-  const [wanted, setWanted] = useState<readonly Content[]>(CONTENTS.filter((content) => content !== 'clip'));
+  const [wanted, setWanted] = useState<readonly Content[]>(
+    CONTENTS.filter((content) => content !== 'clip' && content !== 'answers'),
+  );
   const making = useMaking<Packed>(
     { what: 'The packet', ready: 'The packet is ready.', doing: 'Packing' },
     async (options) =>
@@ -35,6 +38,8 @@ export function Packet({ lesson }: { readonly lesson: Lesson }) {
   );
   const packed = making.made;
   const lines = linesOf(lesson).length;
+  const answered = hasAnswers(folders === null ? lesson : document);
+  const offered = CONTENTS.filter((content) => answered || content !== 'answers');
   const { student = '' } = lesson.handout;
   return (
     <>
@@ -45,7 +50,7 @@ export function Packet({ lesson }: { readonly lesson: Lesson }) {
       <Ticks
         legend="In the packet"
         where="in the packet"
-        values={CONTENTS}
+        values={offered}
         ticked={wanted}
         label={(content) => LABELS[content]}
         onChange={setWanted}
@@ -55,6 +60,12 @@ export function Packet({ lesson }: { readonly lesson: Lesson }) {
           ? 'There is no line with bars yet: the packet holds the sheet and the practice page.'
           : `Tracks, clip, MusicXML and MIDI are made of ${lines === 1 ? 'the line' : counted(lines, 'line')}: tracks four times through, with and without bass, slower and at full tempo; the clip once through, which takes a while to make.`}
       </p>
+      {answered && (
+        <p>
+          The answers are for you: they are kept out of the handout in it, and come as a file of their own
+          where you tick them.
+        </p>
+      )}
       {folders?.length === 0 ? null : wanted.length === 0 ? (
         <p>Tick something, and the packet can be made.</p>
       ) : (

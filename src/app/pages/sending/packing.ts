@@ -4,6 +4,7 @@ import {
   CAUTIONS_HEADING,
   cautionWords,
   deriveSheet,
+  type HandoutSettings,
   type Lesson,
   type LinePiece,
   type LineSheet,
@@ -12,7 +13,7 @@ import type { MakeOptions } from '../../../tracks';
 import {
   fileOf,
   fileStem,
-  handoutOf,
+  handoutApart,
   type MadeFile,
   midiOf,
   musicXmlOf,
@@ -24,8 +25,23 @@ import { tracksOf } from './make-tracks';
 import { proposedClip, proposedWishes } from './wishes';
 
 /** What a packet can hold, in its order. */
-export const CONTENTS = ['handout', 'practice page', 'tracks', 'clip', 'MusicXML', 'MIDI'] as const;
+export const CONTENTS = [
+  'handout',
+  'answers',
+  'practice page',
+  'tracks',
+  'clip',
+  'MusicXML',
+  'MIDI',
+] as const;
 export type Content = (typeof CONTENTS)[number];
+
+const asksForAnswers = ({ handout }: { readonly handout?: Partial<HandoutSettings> }): boolean =>
+  handout?.blocks?.includes('answers') === true;
+
+/** Whether a handout of a lesson or of its versions has answers to questions, which are kept back unless they are ticked. */
+export const hasAnswers = (lesson: Lesson): boolean =>
+  asksForAnswers(lesson) || (lesson.versions ?? []).some(asksForAnswers);
 
 /** A line of the lesson with its sheet. */
 interface Written {
@@ -43,6 +59,7 @@ export const linesOf = (lesson: Lesson): readonly Written[] =>
 /** What each kind of file is for, in the text beside them. */
 const FOR: Readonly<Record<Content, string>> = {
   handout: 'The sheet to print and to read from.',
+  answers: 'The answers to its questions, for the teacher.',
   'practice page':
     'Open it in any browser, also without a network: it plays the line, loops bars and slows down.',
   tracks: 'To play along with, with and without the bass.',
@@ -99,6 +116,23 @@ export interface LessonFiles {
   readonly remarks: string | null;
 }
 
+/** What of a lesson is to be printed: its handout, and the answers apart from it. */
+async function printedOf(
+  lesson: Lesson,
+  wanted: readonly Content[],
+): Promise<{ readonly files: Gathered; readonly remarks: string | null }> {
+  const [withSheet, withKey] = [wanted.includes('handout'), wanted.includes('answers')];
+  if (!withSheet && !withKey) return { files: [], remarks: null };
+  const { sheet, key } = await handoutApart(lesson, withKey);
+  return {
+    files: [
+      ...(withSheet ? [['handout', sheet.file] as const] : []),
+      ...(key === null ? [] : [['answers', key] as const]),
+    ],
+    remarks: sheet.remarks,
+  };
+}
+
 /**
  * Makes what is wanted of a lesson, with a short text beside it; null where it was called off.
  * @param called - what tells the lesson's files from those of other versions; '' for nothing
@@ -115,12 +149,8 @@ export async function filesOf(
     files.push([content, called === '' ? file : { ...file, stem: `${file.stem}-${fileStem(called)}` }]);
   };
   const wants = (content: Content): boolean => wanted.includes(content) && !signal.aborted;
-  let remarks: string | null = null;
-  if (wants('handout')) {
-    const handout = await handoutOf(lesson);
-    add('handout', handout.file);
-    remarks = handout.remarks;
-  }
+  const { files: printed, remarks } = await printedOf(lesson, wanted.filter(wants));
+  for (const [content, file] of printed) add(content, file);
   if (wants('practice page')) add('practice page', await practicePageOf(lesson));
   const lines = linesOf(lesson);
   const long = (['tracks', 'clip'] as const).filter((content) => wanted.includes(content));

@@ -1,6 +1,15 @@
-import { type BlankPiece, type BlankSheet, setBlankBars } from '../../../core/lesson';
-import { NumberWord } from '../../controls';
-import { useAtWork, usePieceNow } from '../at-work';
+import { useMemo } from 'react';
+import { askedOfBlank, promptsFor, promptWords } from '../../../core/asking';
+import {
+  type BlankPiece,
+  type BlankSheet,
+  lineBeside,
+  readPiece,
+  setBlankBars,
+  setBlankPrompt,
+} from '../../../core/lesson';
+import { NumberWord, SelectField } from '../../controls';
+import { useAtWork, useLesson, usePieceNow } from '../at-work';
 import { ScoreFigure } from '../score';
 import { PieceHead, type PlaceOnSheet } from './piece-head';
 
@@ -10,10 +19,13 @@ interface BlankPieceViewProps {
   readonly place: PlaceOnSheet;
 }
 
-/** Empty staff and tab for the student's own line. */
+/** Empty staff and tab for the student's own line, over the chords of the line beside it where something is asked of it. */
 export function BlankPieceView({ piece, sheet, place }: BlankPieceViewProps) {
   const { session } = useAtWork();
   const { bars } = usePieceNow(piece);
+  const lesson = useLesson();
+  const asked = useMemo(() => askedOfBlank(lesson, piece), [lesson, piece]);
+  const count = `${piece.bars} empty ${piece.bars === 1 ? 'bar' : 'bars'} of staff and tab`;
   return (
     <section className="piece">
       <PieceHead piece={piece} place={place}>
@@ -31,10 +43,12 @@ export function BlankPieceView({ piece, sheet, place }: BlankPieceViewProps) {
         />{' '}
         blank {bars === 1 ? 'bar' : 'bars'}
       </PieceHead>
+      <PromptChoice piece={piece} />
+      {asked !== null && <p>{asked.words}</p>}
       <ScoreFigure
-        sheet={sheet}
+        sheet={asked?.sheet ?? sheet}
         name={`Blank bars, ${piece.name}`}
-        description={`${piece.bars} empty bars of staff and tab.`}
+        description={asked === null ? `${count}.` : `${count}, over chords.`}
         rows={NO_ROWS}
         bars={null}
       />
@@ -43,3 +57,37 @@ export function BlankPieceView({ piece, sheet, place }: BlankPieceViewProps) {
 }
 
 const NO_ROWS = { degrees: false, fingers: false };
+
+/** What the student is to keep to; nothing where no line with chords stands beside the bars. */
+function PromptChoice({ piece }: { readonly piece: BlankPiece }) {
+  const { session } = useAtWork();
+  const lesson = useLesson();
+  const { prompt } = piece;
+  const prompts = useMemo(() => promptsFor(lesson, piece), [lesson, piece]);
+  const line = lineBeside(lesson, piece.id);
+  if (line === null || (prompts.length === 0 && prompt === undefined)) return null;
+  const reading = { key: readPiece(line).key, naming: lesson.noteNames ?? 'letters' } as const;
+  const offered = new Map(prompts.map((each) => [promptWords(each, reading), each]));
+  const chosen = prompt === undefined ? FREE : promptWords(prompt, reading);
+  const words = [...new Set([...offered.keys(), ...(prompt === undefined ? [] : [chosen])])];
+  return (
+    <SelectField
+      label="What the student's line keeps to"
+      where={`in ${piece.name}`}
+      value={chosen}
+      options={[
+        { value: FREE, label: 'nothing: any line, without chords' },
+        ...words.map((each) => ({ value: each, label: each })),
+      ]}
+      onChange={(text) => {
+        const next = text === FREE ? null : (offered.get(text) ?? prompt ?? null);
+        session.lessons.change((before) => setBlankPrompt(before, piece.id, next), {
+          label: 'choose what the blank bars ask for',
+        });
+      }}
+    />
+  );
+}
+
+/** No words of a prompt. */
+const FREE = '';

@@ -2,7 +2,7 @@ import { hashText } from '../../base';
 import { newBlankPiece, newLinePiece } from '../create';
 import { freshIds } from '../identity';
 import { LESSON_LIMITS } from '../limits';
-import type { Lesson, Piece } from '../types';
+import type { BlankPrompt, Lesson, Piece } from '../types';
 import { changePiece } from './piece';
 
 /** The name with the first free number behind it: `Line`, `Line 2`, `Line 3`. */
@@ -105,6 +105,14 @@ export function removePiece(lesson: Lesson, pieceId: string): Lesson {
 
 export const renamePiece = (lesson: Lesson, pieceId: string, name: string): Lesson =>
   changePiece(lesson, pieceId, (piece) => ({ ...piece, name }));
+
+/** What blank bars ask for; null for nothing. */
+export const setBlankPrompt = (lesson: Lesson, pieceId: string, prompt: BlankPrompt | null): Lesson =>
+  changePiece(lesson, pieceId, (piece) => {
+    if (piece.kind !== 'blank') return piece;
+    const { prompt: _, ...free } = piece;
+    return prompt === null ? free : { ...free, prompt };
+  });
 
 /** Number of empty bars of a blank piece, 1–64. */
 export const setBlankBars = (lesson: Lesson, pieceId: string, bars: number): Lesson =>

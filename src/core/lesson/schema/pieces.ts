@@ -26,13 +26,19 @@ import {
 const techniquesSchema = z.array(z.enum(TECHNIQUES)).check(z.maxLength(TECHNIQUES.length));
 const midiSchema = branded<MidiNumber>(whole(0, 127));
 
+const asked = {
+  wanted: z.exactOptional(techniquesSchema),
+  degrees: z.exactOptional(z.array(branded<DegreeStep>(whole(1, 7))).check(z.minLength(1), z.maxLength(7))),
+  silentOnes: z.exactOptional(z.enum(SILENT_ONES)),
+};
+
 const aimSchema = z.object({
   where: z.discriminatedUnion('kind', [
     z.object({ kind: z.literal('line') }),
     z.object({ kind: z.literal('section'), id: name }),
     z.object({ kind: z.literal('bar'), id: name }),
   ]),
-  wanted: z.exactOptional(techniquesSchema),
+  ...asked,
   allowed: z.exactOptional(techniquesSchema),
   forbidden: z.exactOptional(techniquesSchema),
   density: z.exactOptional(z.enum(['sparse', 'busy', 'any'])),
@@ -40,8 +46,6 @@ const aimSchema = z.object({
   lowest: z.exactOptional(midiSchema),
   highest: z.exactOptional(midiSchema),
   position: z.exactOptional(fretSchema),
-  degrees: z.exactOptional(z.array(branded<DegreeStep>(whole(1, 7))).check(z.minLength(1), z.maxLength(7))),
-  silentOnes: z.exactOptional(z.enum(SILENT_ONES)),
 });
 
 const sectionSchema = z.object({ id: name, name: z.nullable(name) });
@@ -182,6 +186,7 @@ export const blankPieceSchema = z.object({
   name,
   metre: metreSchema,
   bars: whole(1, 64),
+  prompt: z.exactOptional(z.object(asked)),
   leftOut: z.exactOptional(blocksSchema),
 });
 

@@ -164,6 +164,9 @@ export interface MeantFinding {
   readonly fingerprint: number;
 }
 
+/** What blank bars ask the student's own line for. */
+export type BlankPrompt = Pick<AimTerms, 'wanted' | 'degrees' | 'silentOnes'>;
+
 /** Empty staff and tab for the student's own line. */
 export interface BlankPiece {
   readonly kind: 'blank';
@@ -171,6 +174,8 @@ export interface BlankPiece {
   readonly name: string;
   readonly metre: Metre;
   readonly bars: number;
+  /** They are written over the chords of the line beside them, and this is asked of it; free when left out. */
+  readonly prompt?: BlankPrompt;
   /** Parts of the handout that this piece goes without. */
   readonly leftOut?: readonly HandoutBlock[];
 }
