@@ -1,7 +1,13 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { describeLessonProblem, parseLesson, printLesson, sampleLesson } from '../../src/core/lesson';
+import {
+  deriveSheets,
+  describeLessonProblem,
+  parseLesson,
+  printLesson,
+  sampleLesson,
+} from '../../src/core/lesson';
 
 const lesson = sampleLesson(0, 'test');
 const text = printLesson(lesson);
@@ -10,6 +16,19 @@ function sentence(source: string): string {
   const result = parseLesson(source);
   return result.ok ? 'read' : describeLessonProblem(result.problem);
 }
+
+/** Of a lesson file of any version: its pieces with their charts and the notes of each bar. */
+const musicOf = (file: string): unknown =>
+  JSON.parse(file, (name, value) =>
+    name === 'notes' && Array.isArray(value)
+      ? value.map(({ start, duration, pitch }) => ({ start, duration, pitch }))
+      : value,
+  ).pieces.map(({ id, kind, chartText, bars }: Record<string, unknown>) => ({
+    id,
+    kind,
+    chartText,
+    bars: Array.isArray(bars) ? bars.map((bar) => ({ ...bar, harmony: null })) : bars,
+  }));
 
 /** The lesson file with one value replaced, by its path. */
 function spoiled(path: readonly (string | number)[], value: unknown): string {
@@ -47,7 +66,7 @@ describe('the lesson file', () => {
   });
 
   it('is brought up to date from version 2, which listed articulations', () => {
-    const old = readFileSync(new URL('version-2.json', import.meta.url), 'utf8');
+    const old = readFileSync(new URL('version-2/marks.json', import.meta.url), 'utf8');
     const read = parseLesson(old);
     if (!read.ok) throw new Error(describeLessonProblem(read.problem));
     const [line] = read.value.pieces;
@@ -64,8 +83,23 @@ describe('the lesson file', () => {
     expect(parseLesson(printLesson(read.value))).toEqual(read);
   });
 
+  it.each(readdirSync(new URL('version-2', import.meta.url)))(
+    'opens version 2’s %s with all of its bars',
+    (name) => {
+      const old = readFileSync(new URL(`version-2/${name}`, import.meta.url), 'utf8');
+      const read = parseLesson(old);
+      if (!read.ok) throw new Error(describeLessonProblem(read.problem));
+      expect(JSON.parse(old).version).toBe(2);
+      expect(read.value.title).toBe(JSON.parse(old).title);
+      expect(musicOf(printLesson(read.value))).toEqual(musicOf(old));
+      for (const sheet of deriveSheets(read.value))
+        if (sheet.kind === 'line') expect(sheet.problems).toEqual([]);
+      expect(parseLesson(printLesson(read.value))).toEqual(read);
+    },
+  );
+
   it('makes two techniques of what version 2 called space, and keeps its aims', () => {
-    const old = JSON.parse(readFileSync(new URL('version-2.json', import.meta.url), 'utf8'));
+    const old = JSON.parse(readFileSync(new URL('version-2/marks.json', import.meta.url), 'utf8'));
     const aims = [
       { where: { kind: 'bar', id: old.pieces[0].bars[0].id }, wanted: ['chord tones', 'space'] },
       { where: { kind: 'line' }, forbidden: ['space'] },
