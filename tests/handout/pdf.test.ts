@@ -145,6 +145,27 @@ describe('a file that is read aloud', () => {
     expect(await said('staff')).not.toMatch(/string|fret|finger/);
   });
 
+  test('parts the words of a paragraph’s lines, and those of a chart’s symbols not', async () => {
+    const line = (y: number, text: string) => svg('text', { x: 60, y }, text);
+    const { bytes } = await write(
+      svg('g', { 'data-role': 'P' }, [line(60, 'the chord (an'), line(80, 'arpeggio)'), line(100, 'and on')]),
+      svg('g', { 'data-role': 'Figure', 'data-alternative': 'Bar 1, C7' }, [line(120, 'C'), line(120, '7')]),
+    );
+    // A reader that goes by the structure takes words together that no space parts: three lines, two spaces, two symbols.
+    expect(drawingOf(bytes).match(/\bTJ\b/g)?.length).toBe(3 + 2 + 2);
+  });
+
+  test('has a paragraph for a step of practice, and none for the box before it', async () => {
+    const layout = layOutForPrint(
+      setHandout(sample, { blocks: ['practice'], steps: ['Clap it.', 'Loop it.'] }),
+    );
+    const facts = { title: layout.title, author: '', language: 'en' };
+    const { bytes } = await writePdf(drawnPages(layout), facts, FACES, pictured);
+    const said = (await readStructure(bytes)).structure.flat().map(({ role }) => role);
+    // What the sheet is called, the heading, two steps, the tempo ladder and its tempos.
+    expect(said).toEqual(['P', 'H1', 'H2', 'P', 'P', 'P', 'P']);
+  });
+
   test('has a bookmark for every heading, and none for what only goes on', async () => {
     const { bytes } = await file();
     const { bookmarks, structure } = await readStructure(bytes);

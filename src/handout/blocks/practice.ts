@@ -1,7 +1,7 @@
 import { type Lesson, type LineSheet, type Rung, type Sheet, toldTempo } from '../../core/lesson';
 import { proposeLadder } from '../../core/playing';
 import { type Mark, tagged } from '../layout/marks';
-import { headedRows, joinRows, paragraphRows, type Row, taggedRow } from '../layout/rows';
+import { headedRows, joinRows, paragraphRows, type Row } from '../layout/rows';
 import type { BlockContext } from './context';
 import { toldTempoText } from './facts';
 
@@ -40,7 +40,7 @@ function tickRow(step: string, context: BlockContext): Row {
   const { body } = context.sizes;
   const indent = body.size * 1.7;
   const words = joinRows(paragraphRows(step, body, context.width - indent, context.measure, { x: indent }));
-  return taggedRow({ ...words, gap: 2, marks: [tickBox(0, body.size), ...words.marks] }, { role: 'P' });
+  return { ...words, gap: 2, marks: [tickBox(0, body.size), ...words.marks] };
 }
 
 /** A box to tick whose foot stands on the first line of text of a size. */

@@ -42,6 +42,8 @@ interface Pen {
   readonly reading: Reading;
   /** Of the structure, for what is being drawn. */
   readonly element: PDFKit.PDFStructureElement | null;
+  /** Texts of what is being drawn behind which another one follows: they are read as words, not as one. */
+  readonly before?: ReadonlySet<SvgElement>;
   readonly canvas: Canvas;
   readonly faces: readonly Face[];
   readonly picture: PictureText;
@@ -136,7 +138,8 @@ function drawGroup(element: SvgElement, style: Style, pen: Pen): void {
     words: texts.map(({ textContent }) => (textContent ?? '').trim()).join(' '),
     top: Math.max(0, ...texts.slice(0, 1).map((text) => number(text, 'y') - number(text, 'font-size'))),
   };
-  pen.reading.add(thing, (read) => drawIn({ ...pen, element: read }));
+  const before = new Set(role === 'Figure' ? [] : texts.slice(0, -1));
+  pen.reading.add(thing, (read) => drawIn({ ...pen, element: read, before }));
 }
 
 /** A rectangle that leads to an address, or to a page of the file by its name, becomes a place to click. */
@@ -199,6 +202,9 @@ function drawText(element: SvgElement, style: Style, pen: Pen): void {
     part.draw(x, y);
     x += part.width;
   }
+  if (pen.before?.has(element) !== true) return;
+  for (const run of fontRuns(' ', style.fontFamilies, style.bold, pen.faces))
+    partOf(run, style, pen).draw(x, y);
 }
 
 /** A run of a text, measured and ready to be drawn from a point of the baseline. */
