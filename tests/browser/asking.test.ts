@@ -18,7 +18,7 @@ test('a line is asked about by ear and on paper, with the same draw and the answ
   await page.getByRole('combobox', { name: 'How hard the questions are' }).selectOption('3');
 
   // Played, and answered by tapping: every choice but one is told to be none, and one is right.
-  const first = items.first();
+  const first = items.filter({ has: page.locator('[aria-pressed]') }).first();
   await first.getByRole('button', { name: /^Play / }).click();
   await first.getByRole('button', { name: /^Stop / }).waitFor();
   await first.getByRole('button', { name: /^Stop / }).click();
@@ -31,6 +31,19 @@ test('a line is asked about by ear and on paper, with the same draw and the answ
   }
   expect(said.filter((each) => each.startsWith('Yes: '))).toHaveLength(1);
   expect(said.filter((each) => each.startsWith('Not '))).toHaveLength(choices.length - 1);
+
+  // The notes of a bar are tapped one after the other, and the last one is taken back.
+  await page.getByRole('spinbutton', { name: 'How many questions' }).fill('20');
+  await page.getByRole('spinbutton', { name: 'How many questions' }).press('Enter');
+  const named = items.filter({ hasText: /^Tap the names of the notes in bar \d+/ }).first();
+  const status = named.getByRole('status');
+  const letters = named.locator('.asking__choices').getByRole('button');
+  await letters.first().click();
+  await expect.poll(() => status.textContent()).toMatch(/^[A-G][♭♯]?, and \d+ to go$/);
+  await named.getByRole('button', { name: /^Take the last one back/ }).click();
+  await expect.poll(() => status.textContent()).toBe('');
+  await page.getByRole('spinbutton', { name: 'How many questions' }).fill('3');
+  await page.getByRole('spinbutton', { name: 'How many questions' }).press('Enter');
 
   const asked = () => items.allTextContents();
   const before = await asked();
@@ -51,7 +64,13 @@ test('a line is asked about by ear and on paper, with the same draw and the answ
     const { pages } = await readPdf(new Uint8Array(await readFile(file)));
     return pages.map(({ texts }) => texts.map(({ text }) => text).join(' '));
   };
+  const onPage = (await items.locator('p:first-child').allTextContents()).map(
+    (text) => /\b(bars? \d+)/.exec(text)?.[1],
+  );
   const [student = '', key = '', ...others] = await print();
+  // The same questions as on the page, in their order, each about the same bars.
+  for (const [index, bars] of onPage.entries())
+    expect(student).toMatch(new RegExp(`${index + 1}\\. [^.?]*${bars}\\b`));
   expect(others).toEqual([]);
   expect(student).toContain('Questions');
   expect(student).not.toContain('Answers');
@@ -63,5 +82,32 @@ test('a line is asked about by ear and on paper, with the same draw and the answ
   expect(further).toEqual([]);
   expect(alone).toContain('Questions');
   expect(alone).not.toContain('Answers');
+  expectClean();
+});
+
+test('bars to read at sight stand behind the line, and blank bars ask for a line over its chords', async () => {
+  const { page, expectClean } = await openApp({ width: 390, height: 844 });
+  await page.getByRole('figure', { name: 'Score', exact: true }).locator('svg').first().waitFor();
+  await page.getByText(`Questions about ${NAME}`).click();
+  await page.getByRole('button', { name: `Add 4 bars to read at sight behind ${NAME}` }).click();
+  await page.getByText(new RegExp(`^4 bars stand behind ${NAME} now\\.`)).waitFor({ timeout: 60_000 });
+  await expect
+    .poll(() => page.getByRole('textbox', { name: 'Name of piece 2' }).inputValue())
+    .toBe(`At sight: ${NAME}`);
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+  await expect
+    .poll(() => page.getByRole('textbox', { name: 'Name of piece 2' }).inputValue())
+    .not.toBe(`At sight: ${NAME}`);
+
+  const asks = page.getByRole('combobox', { name: /^What the student's line keeps to in / });
+  await asks.selectOption('root and fifth only');
+  await page
+    .getByText('Write a line of your own over these chords: root and fifth only.', { exact: true })
+    .waitFor();
+  const blank = page.getByRole('figure', { name: /^Blank bars, / });
+  await expect.poll(() => blank.locator('svg').first().textContent()).toContain('F');
+  expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBe(0);
+  await asks.selectOption('nothing: any line, without chords');
+  await page.getByText(/^Write a line of your own over these chords/).waitFor({ state: 'detached' });
   expectClean();
 });

@@ -1,6 +1,7 @@
 import { type Steps, unreachable } from '../../core/base';
 import {
   anotherTake,
+  barsAtSight,
   type Composition,
   checkLesson,
   composePiece,
@@ -86,6 +87,10 @@ function* deedOf(deed: Deed, lesson: Lesson, pieceId: string): Steps<Composition
       return anotherTake(lesson, pieceId);
     case 'compose several takes':
       return yield* severalTakes(lesson, pieceId);
+    case 'add 4 bars to read at sight':
+      return barsAtSight(lesson, pieceId, 4);
+    case 'add 8 bars to read at sight':
+      return barsAtSight(lesson, pieceId, 8);
     default:
       return unreachable(deed);
   }

@@ -1,4 +1,5 @@
 import type {
+  AT_SIGHT,
   Composition,
   Finding,
   KeyChoice,
@@ -10,7 +11,12 @@ import type { Lesson } from '../../core/lesson';
 import type { Level } from '../../core/line';
 
 /** What can be made for the line of a piece. */
-export type Deed = 'compose line' | 'another take' | 'compose several takes';
+export type Deed =
+  | 'compose line'
+  | 'another take'
+  | 'compose several takes'
+  /** Of the room `asking`: behind the piece. */
+  | `add ${(typeof AT_SIGHT)[number]} bars to read at sight`;
 
 /** What the page asks of the worker that composes and checks. */
 export type ComposerJob =

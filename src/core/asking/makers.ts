@@ -1,4 +1,4 @@
-import { barName, barRange, beatsOf, beatWords, capitalised, midiOf } from '../base';
+import { barName, barRange, beatsOf, beatWords, capitalised, type Metre, midiOf } from '../base';
 import { type LineSheet, stringName } from '../lesson';
 import { formatNameIn } from '../theory';
 import { type AskedBar, counted, degreesOf, emptyBeats, metreOf, rhythmOf } from './reading';
@@ -18,52 +18,82 @@ const naming = ({ sheet }: Asked) => sheet.noteNames ?? 'letters';
 
 const joined = (parts: readonly string[]): string => parts.join(', ');
 
+/** Names of notes that a student taps: those of the line and of its chords, by their letters. */
+function nameChoices(asked: Asked): readonly string[] {
+  const chords = asked.sheet.bars.flatMap(({ written }) =>
+    written.spans.flatMap(({ harmony }) => (harmony.kind === 'chord' ? harmony.chord.tones : [])),
+  );
+  const played = asked.bars.flatMap(({ struck }) => struck.map(({ note }) => note.pitch));
+  const names = [...played, ...chords.map(({ name }) => name)].sort(
+    (one, other) => one.letter.localeCompare(other.letter) || one.alteration - other.alteration,
+  );
+  return [...new Set(names.map((each) => formatNameIn(naming(asked), each)))];
+}
+
+const namesIn = (asked: Asked, { struck }: AskedBar): readonly string[] =>
+  struck.map(({ note }) => formatNameIn(naming(asked), note.pitch));
+
 const names: Maker = (asked, bar) => {
   const { struck } = bar;
-  if (struck.length === 0) return [];
+  const choices = nameChoices(asked);
+  if (struck.length === 0 || choices.length < 2) return [];
   return [
     {
       kind: 'names',
       difficulty: 1,
       bars: [bar.index],
-      text: `Write the names of the notes in ${nameOf(bar)}.`,
-      answer: joined(struck.map(({ note }) => formatNameIn(naming(asked), note.pitch))),
-      choices: [],
+      text: `Tap the names of the notes in ${nameOf(bar)}, one after the other.`,
+      onPaper: `Write the names of the notes in ${nameOf(bar)}.`,
+      answer: joined(namesIn(asked, bar)),
+      choices,
+      taps: namesIn(asked, bar),
       blanks: struck.length,
     },
   ];
 };
 
-const degrees: Maker = (_, bar) => {
+const degrees: Maker = (asked, bar) => {
   const { struck } = bar;
-  if (struck.length === 0 || struck.some(({ degreeText }) => degreeText === '')) return [];
+  const choices = degreeChoices(asked);
+  if (choices.length < 2 || struck.length === 0 || struck.some(({ degreeText }) => degreeText === ''))
+    return [];
   return [
     {
       kind: 'degrees',
       difficulty: 2,
       bars: [bar.index],
-      text: `Write the degrees of the notes in ${nameOf(bar)}, each above the root of its chord.`,
+      text: `Tap the degrees of the notes in ${nameOf(bar)}, each above the root of its chord.`,
+      onPaper: `Write the degrees of the notes in ${nameOf(bar)}, each above the root of its chord.`,
       answer: joined(degreesOf(bar)),
-      choices: [],
+      choices,
+      taps: degreesOf(bar),
       blanks: struck.length,
     },
   ];
 };
 
-const frets: Maker = ({ sheet }, bar) => {
-  const places = bar.struck.flatMap(({ fingered }) =>
+/** Places by string, then fret. */
+const byPlace = (one: string, other: string): number => one.localeCompare(other, 'en', { numeric: true });
+
+const placesIn = ({ sheet }: Asked, { struck }: AskedBar): readonly string[] =>
+  struck.flatMap(({ fingered }) =>
     fingered === null ? [] : [`${stringName(sheet, fingered.string)} ${fingered.fret}`],
   );
-  if (places.length === 0 || places.length < bar.struck.length) return [];
+
+const frets: Maker = (asked, bar) => {
+  const places = placesIn(asked, bar);
+  const choices = [...new Set(asked.bars.flatMap((each) => placesIn(asked, each)))].sort(byPlace);
+  if (choices.length < 2 || places.length === 0 || places.length < bar.struck.length) return [];
   return [
     {
       kind: 'frets',
       difficulty: 2,
       bars: [bar.index],
-      text: `Write string and fret of the notes in ${nameOf(bar)}, as the tab has them.`,
+      text: `Tap string and fret of the notes in ${nameOf(bar)}, as the tab has them.`,
       onPaper: `Write a string and a fret for each note of ${nameOf(bar)}.`,
       answer: joined(places),
-      choices: [],
+      choices,
+      taps: places,
       blanks: places.length,
     },
   ];
@@ -91,6 +121,7 @@ const degree: Maker = (asked, bar) => {
         text: `Which degree of its chord is the note on ${beatWords(note.start, metreOf(bar))} in ${nameOf(bar)}?`,
         answer: degreeText,
         choices,
+        taps: [degreeText],
         blanks: 1,
       },
     ];
@@ -108,6 +139,7 @@ const emptyBeat: Maker = (_, bar) => {
       text: `Nothing sounds through one whole beat of ${nameOf(bar)}. Which?`,
       answer: `beat ${beat}`,
       choices: beatsOf(metreOf(bar)).map(({ index }) => `beat ${index + 1}`),
+      taps: [`beat ${beat}`],
       blanks: 1,
     },
   ];
@@ -125,10 +157,17 @@ const third: Maker = (_, bar) => {
       text: `The third of a chord is played in ${nameOf(bar)}. Is it major or minor?`,
       answer: only === '3' ? 'major' : 'minor',
       choices: ['major', 'minor'],
+      taps: [only === '3' ? 'major' : 'minor'],
       blanks: 1,
     },
   ];
 };
+
+/** Bars as they are counted in which every beat is struck, or the first alone: for a line that has no other rhythm. */
+function plainCounts(metre: Metre): readonly string[] {
+  const beats = beatsOf(metre).map(({ index }) => index + 1);
+  return [beats.join(' '), beats.map((beat) => (beat === 1 ? '1' : `(${beat})`)).join(' ')];
+}
 
 const clap: Maker = (asked, bar) => {
   const answer = counted(bar);
@@ -136,7 +175,7 @@ const clap: Maker = (asked, bar) => {
   const others = asked.bars
     .filter((each) => metreOf(each).count === metreOf(bar).count && metreOf(each).unit === metreOf(bar).unit)
     .flatMap((each) => counted(each) ?? []);
-  const choices = [...new Set([answer, ...others])].slice(0, 4).sort();
+  const choices = [...new Set([answer, ...others, ...plainCounts(metreOf(bar))])].slice(0, 4).sort();
   return [
     {
       kind: 'clap',
@@ -144,7 +183,8 @@ const clap: Maker = (asked, bar) => {
       bars: [bar.index],
       text: `Clap ${nameOf(bar)} and count aloud; whisper what is not struck. What do you say?`,
       answer,
-      choices: choices.length < 2 ? [] : choices,
+      choices,
+      taps: [answer],
       blanks: 1,
     },
   ];
@@ -168,6 +208,7 @@ const answeringBar: Maker = ({ bars }, bar) => {
       text: `${capitalised(nameOf(bar))} asks. Which of ${barRange(bar.bar.written.number + 1, last.bar.written.number)} answers it: the same rhythm, other degrees?`,
       answer: nameOf(answer),
       choices: phrase.map(nameOf),
+      taps: [nameOf(answer)],
       blanks: 1,
     },
   ];
@@ -201,14 +242,16 @@ const lead: Maker = ({ bars }, bar) => {
   if (last === undefined || last.tiedOn === true || first === undefined || others.length > 0) return [];
   const into = bars[next ?? 0];
   if (into === undefined || into.struck.length < into.bar.notes.length) return [];
+  const answer = leadOf(midiOf(first.pitch) - midiOf(last.pitch));
   return [
     {
       kind: 'lead',
       difficulty: 3,
       bars: [bar.index, into.index],
       text: `How does the last note of ${nameOf(bar)} lead to the first of ${nameOf(into)}?`,
-      answer: leadOf(midiOf(first.pitch) - midiOf(last.pitch)),
+      answer,
       choices: LEADS,
+      taps: [answer],
       blanks: 1,
     },
   ];
@@ -218,6 +261,8 @@ const leftOutBar: Maker = (asked, bar) => {
   const before = asked.bars[bar.index - 1];
   if (before === undefined || bar.struck.length < 2 || bar.bar.notes.length !== bar.struck.length) return [];
   if (bar.struck.at(-1)?.note.tiedOn === true) return [];
+  const choices = nameChoices(asked);
+  if (choices.length < 2) return [];
   const told = bar.struck.map(
     ({ note }) => `${formatNameIn(naming(asked), note.pitch)} on ${beatWords(note.start, metreOf(bar))}`,
   );
@@ -227,10 +272,11 @@ const leftOutBar: Maker = (asked, bar) => {
       difficulty: 3,
       bars: [before.index, bar.index],
       empty: bar.index,
-      text: `Cover ${nameOf(bar)}, play ${nameOf(before)}, and write the next bar as the line has it.`,
+      text: `Cover ${nameOf(bar)}, play ${nameOf(before)}, and tap the notes of the next bar as the line has them.`,
       onPaper: `${capitalised(nameOf(bar))} is left empty. Listen to the line, and write its notes there.`,
       answer: joined(told),
-      choices: [],
+      choices,
+      taps: namesIn(asked, bar),
       blanks: told.length,
     },
   ];

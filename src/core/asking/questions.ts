@@ -15,8 +15,6 @@ export interface QuestionWish {
   readonly count: number;
   /** The hardest that is asked. */
   readonly difficulty: Difficulty;
-  /** Questions that can be answered by tapping alone. */
-  readonly tapped?: boolean;
   /** What stands on the sheet of paper that asks them: what it shows is not asked, and what is left empty on it is asked alone. */
   readonly onPaper?: 'staff' | 'tab';
   /** Another number gives other questions. */
@@ -42,10 +40,7 @@ export const questionSeed = (sheet: LineSheet, { seed = 0 }: Pick<QuestionSettin
 export function chosenQuestions(sheet: LineSheet, wish: QuestionWish): readonly Question[] {
   const random = createRandom(wish.seed);
   const fitting = questionsOf(sheet).filter(
-    ({ kind, difficulty, choices }) =>
-      difficulty <= wish.difficulty &&
-      (wish.tapped !== true || choices.length > 1) &&
-      (wish.onPaper !== 'tab' || kind !== 'frets'),
+    ({ kind, difficulty }) => difficulty <= wish.difficulty && (wish.onPaper !== 'tab' || kind !== 'frets'),
   );
   const drawn = fitting
     .map((question) => ({ question, at: random.next() }))

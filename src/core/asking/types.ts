@@ -25,13 +25,15 @@ export interface Question {
   readonly bars: readonly number[];
   /** Index of a bar that has to be left empty on the sheet. */
   readonly empty?: number;
-  /** A sentence or two. */
+  /** A sentence or two, for who listens and taps. */
   readonly text: string;
   /** The same on a sheet of paper that shows no answer, where it reads otherwise. */
   readonly onPaper?: string;
   readonly answer: string;
-  /** What can be tapped, the answer among it, in a fixed order; empty where the answer is written or played. */
+  /** What can be tapped, in a fixed order: two things at least. */
   readonly choices: readonly string[];
+  /** What is tapped to answer, one after the other; each is among the choices. */
+  readonly taps: readonly string[];
   /** How many blanks the answer fills on paper. */
   readonly blanks: number;
 }

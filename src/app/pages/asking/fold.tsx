@@ -11,6 +11,7 @@ import {
 } from '../../../core/lesson';
 import { NumberField, SelectField } from '../../controls';
 import { useAtWork, useLesson } from '../at-work';
+import { AtSight } from './at-sight';
 import { Tapped } from './tapped';
 
 interface LineAskedProps {
@@ -52,10 +53,12 @@ function Asked({ piece, sheet }: LineAskedProps) {
       { label: 'choose the questions', join: 'questions' },
     );
   const seed = questionSeed(sheet, handout.questions ?? USUAL);
+  // The very questions that are printed, so that what was worked at by ear comes home on paper.
+  const onPaper = handout.parts === 'tab' ? 'tab' : 'staff';
   const draw = handout.questions?.seed ?? 0;
   const questions = useMemo(
-    () => chosenQuestions(sheet, { count, difficulty, seed, tapped: true }),
-    [sheet, count, difficulty, seed],
+    () => chosenQuestions(sheet, { count, difficulty, seed, onPaper }),
+    [sheet, count, difficulty, seed, onPaper],
   );
   return (
     <div className="asking">
@@ -87,7 +90,7 @@ function Asked({ piece, sheet }: LineAskedProps) {
         </button>
       </div>
       {questions.length < count && (
-        <p className="hint">The line has no more to ask than {questions.length} that can be tapped.</p>
+        <p className="hint">The line has no more to ask than {questions.length}.</p>
       )}
       <ol className="asking__list" aria-label={`Questions about ${piece.name}`}>
         {questions.map((question) => (
@@ -97,10 +100,13 @@ function Asked({ piece, sheet }: LineAskedProps) {
         ))}
       </ol>
       <p className="hint">
-        On paper, as many and as hard, drawn anew with these: tick Questions, and Answers to the questions,
-        under Handout. The sheet with the questions shows nothing that answers one; the answers, computed from
-        the notes, come on a sheet of their own.
+        On paper the same are written: tick Questions, and Answers to the questions, under Handout. The sheet
+        with the questions shows nothing that answers one; the answers, computed from the notes, come on a
+        sheet of their own.
+        {onPaper === 'tab' &&
+          ' Strings and frets are not asked while the handout is set with the tab alone, which shows them.'}
       </p>
+      <AtSight piece={piece} />
     </div>
   );
 }

@@ -14,7 +14,9 @@ interface TappedProps {
 /** A question that is listened to and answered by tapping. */
 export function Tapped({ piece, sheet, question }: TappedProps) {
   const { playback } = useAtWork();
-  const [tapped, setTapped] = useState<string | null>(null);
+  const { taps, answer } = question;
+  const [tapped, setTapped] = useState<readonly string[]>([]);
+  const isWhole = tapped.length === taps.length;
   const numbers = question.bars.map((bar) => sheet.bars[bar]?.written.number ?? bar + 1);
   const name = `${barNames(numbers)} of ${piece.name}`;
   const sounds = useStore(
@@ -29,7 +31,11 @@ export function Tapped({ piece, sheet, question }: TappedProps) {
         passage: { first: Math.min(...numbers), last: Math.max(...numbers) },
       }),
     );
-  const right = tapped === question.answer;
+  const right = taps.every((each, index) => tapped[index] === each);
+  // An answer that is whole is followed by another try.
+  const tap = (choice: string) => setTapped(isWhole ? [choice] : [...tapped, choice]);
+  const told = right ? `Yes: ${answer}.` : `Not ${tapped.join(', ')}. Listen once more.`;
+  const soFar = tapped.length === 0 ? '' : `${tapped.join(', ')}, and ${taps.length - tapped.length} to go`;
   return (
     <>
       <p>
@@ -49,15 +55,25 @@ export function Tapped({ piece, sheet, question }: TappedProps) {
             key={choice}
             type="button"
             className="button button--quiet"
-            aria-pressed={choice === tapped}
-            onClick={() => setTapped(choice)}
+            aria-pressed={taps.length === 1 ? tapped.includes(choice) : undefined}
+            onClick={() => tap(choice)}
           >
             {choice}
           </button>
         ))}
+        {tapped.length > 0 && !isWhole && (
+          <button
+            type="button"
+            className="word"
+            aria-label={`Take the last one back: ${question.text}`}
+            onClick={() => setTapped(tapped.slice(0, -1))}
+          >
+            Take the last one back
+          </button>
+        )}
       </p>
       <p role="status" aria-label={`Answer to: ${question.text}`}>
-        {tapped === null ? '' : right ? `Yes: ${question.answer}.` : `Not ${tapped}. Listen once more.`}
+        {isWhole ? told : soFar}
       </p>
     </>
   );

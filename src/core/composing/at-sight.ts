@@ -1,0 +1,110 @@
+import { barNames, hashText, midiNumber, midiOf } from '../base';
+import {
+  type AimTerms,
+  addPiece,
+  changeLine,
+  chartOver,
+  deriveSheet,
+  LESSON_LIMITS,
+  type Lesson,
+  type LinePiece,
+  type LineSheet,
+  linePiece,
+  renamePiece,
+  setAim,
+  setChartText,
+} from '../lesson';
+import { type Composition, composePiece } from './compose';
+
+/** How many bars are made to be read at sight. */
+export const AT_SIGHT = [4, 8] as const;
+
+/** Lines that are composed for one that repeats no bar of the line it is made from. */
+const TRIES = 6;
+
+const NOTHING_WRITTEN = 'The line has no notes yet, so there is nothing to make bars of that read like it.';
+const NO_CHORDS = 'No whole bar of the line has a chord, so there is nothing to write bars over.';
+
+/** What bars may ask of the hand: the range of a line, and its one hand position where it has but one. */
+function reachOf(sheet: LineSheet): AimTerms {
+  const notes = sheet.bars.flatMap((bar) => bar.notes);
+  const midis = notes.map(({ note }) => Number(midiOf(note.pitch)));
+  const [position, ...others] = new Set(notes.flatMap(({ fingered }) => fingered?.position ?? []));
+  return {
+    lowest: midiNumber(Math.min(...midis)),
+    highest: midiNumber(Math.max(...midis)),
+    ...(position === undefined || position < 1 || others.length > 0 ? {} : { position }),
+  };
+}
+
+/** Bars of one piece by chords and notes: equal where they read the same. */
+const readBars = ({ bars }: LinePiece): readonly string[] =>
+  bars.map(({ harmony, notes }) =>
+    JSON.stringify([
+      harmony,
+      notes.map(({ start, duration, pitch }) => [start, duration, Number(midiOf(pitch))]),
+    ]),
+  );
+
+/** The written bars of a piece that another line has, too, by their numbers. */
+function knownBars(piece: LinePiece, from: LinePiece): readonly number[] {
+  const known = new Set(readBars(from));
+  return readBars(piece).flatMap((bar, index) => (known.has(bar) ? [index + 1] : []));
+}
+
+/** The lesson with an empty line behind another one, over its chords and with all that is asked of it. */
+function withEmptyLine(
+  lesson: Lesson,
+  line: LinePiece,
+  { bars, reach }: { readonly bars: number; readonly reach: AimTerms },
+): { readonly lesson: Lesson; readonly id: string } | null {
+  const over = chartOver(line, bars);
+  const added = addPiece(lesson, 'line', line.id);
+  const made = added.pieces.find(({ id }) => lesson.pieces.every((each) => each.id !== id));
+  if (over === null || made === undefined) return null;
+  const { id } = made;
+  const named = renamePiece(added, id, `At sight: ${line.name}`.slice(0, LESSON_LIMITS.title));
+  const keyed = changeLine(named, id, (piece) => ({
+    ...piece,
+    key: over.key,
+    ...(line.count === undefined ? {} : { count: line.count }),
+  }));
+  return { lesson: setAim(setChartText(keyed, id, over.chartText), id, { kind: 'line' }, reach), id };
+}
+
+/**
+ * Adds bars to be read at sight behind a line: over its chords and in its key, of its level, techniques, range and, where
+ * it keeps one, hand position, and as far as these leave a choice none that the line has.
+ * @param bars how many
+ */
+export function barsAtSight(lesson: Lesson, pieceId: string, bars: number): Composition {
+  const line = linePiece(lesson, pieceId);
+  const sheet = line && deriveSheet(line, lesson.instrument, lesson.noteNames);
+  if (line === null || sheet?.kind !== 'line' || sheet.bars.every(({ notes }) => notes.length === 0))
+    return { lesson, remarks: [NOTHING_WRITTEN] };
+  const empty = withEmptyLine(lesson, line, { bars, reach: reachOf(sheet) });
+  if (empty === null) return { lesson, remarks: [NO_CHORDS] };
+  const first = hashText(`at sight ${lesson.id} ${empty.id}`);
+  let best: (Composition & { readonly known: readonly number[] }) | null = null;
+  for (let turn = 0; turn < TRIES; turn += 1) {
+    const seeded = changeLine(empty.lesson, empty.id, (piece) => ({ ...piece, seed: (first + turn) >>> 0 }));
+    const made = composePiece(seeded, empty.id);
+    const piece = linePiece(made.lesson, empty.id);
+    const known = piece === null ? [] : knownBars(piece, line);
+    const isBetter =
+      best === null ||
+      made.remarks.length < best.remarks.length ||
+      (made.remarks.length === best.remarks.length && known.length < best.known.length);
+    if (isBetter) best = { ...made, known };
+    if (best !== null && best.known.length === 0 && best.remarks.length === 0) break;
+  }
+  if (best === null) return { lesson, remarks: [NO_CHORDS] };
+  const { known, remarks } = best;
+  const said =
+    known.length === 0
+      ? []
+      : [
+          `Of the bars to read at sight, ${barNames(known)} ${known.length === 1 ? 'is' : 'are'} in the line, too.`,
+        ];
+  return { lesson: best.lesson, remarks: [...remarks, ...said] };
+}
