@@ -7,7 +7,7 @@ import { DYNAMIC_LEVELS, MARKS, type Mark, marksOf, midiOf, SIGNS } from '../../
 import { writeMidi, writeMusicXml, writeTextTab } from '../../src/core/exchange';
 import { type Lesson, type LineBar, type LineSheet, linePiece } from '../../src/core/lesson';
 import { performanceOf } from '../../src/core/performance';
-import { COMMANDS, commandById, writeWord } from '../../src/core/writing';
+import { announce, COMMANDS, commandById, writeWord } from '../../src/core/writing';
 import { engrave } from '../../src/score/engrave';
 import { lineSheetOf, readBack } from '../exchange/read-back';
 import { layOutForPrint } from '../handout/drawn';
@@ -69,6 +69,17 @@ const told = (bars: readonly LineBar[]) =>
 
 /** Fingers are a matter of the hand, and the rhythm section keeps its time under a fermata. */
 const NOT_HEARD: readonly Mark[] = ['i', 'm', 'fermata'];
+
+it('says a mark by the name that the score is told by, a hammer-on or a pull-off by the note that follows', () => {
+  const said = (tick: number, mark: Mark) => {
+    const hand = plain();
+    hand.pencil = { ...hand.pencil, bar: 0, tick, next: null };
+    return announce(commandById(`mark ${mark}`).gesture(hand.lesson, hand.pencil));
+  };
+  expect(said(0, 'hammer')).toMatch(/^Marked: hammer-on\. /);
+  expect(said(1920, 'hammer')).toMatch(/^Marked: pull-off\. /);
+  for (const mark of MARKS) if (mark !== 'hammer') expect(said(0, mark)).toContain(`: ${SIGNS[mark].word}. `);
+});
 
 it('has a key for each mark', () => {
   expect(

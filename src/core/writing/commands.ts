@@ -94,8 +94,8 @@ const MARK_KEYS: readonly (readonly [Mark, string, string])[] = [
   ['slur', 'u', 'Slur'],
   ['slide from below', 'Shift+U', 'Slide in from below'],
   ['slide from above', 'Shift+D', 'Slide in from above'],
-  ['slide down', 'Shift+W', 'Slide off downwards'],
-  ['slide up', 'Shift+Q', 'Slide off upwards'],
+  ['slide down', 'Shift+W', 'Slide out downwards'],
+  ['slide up', 'Shift+Q', 'Slide out upwards'],
   ['fermata', 'Shift+F', 'Fermata'],
 ];
 

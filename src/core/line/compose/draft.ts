@@ -30,10 +30,12 @@ const LAYOUTS_OF_MANY_BARS = 3;
 const MANY_BARS = 24;
 
 /**
- * Nodes that are looked at until no further plan is tried: a chart of many chords that repeats and endings lead
- * through is not worked at for longer. Some three times as many as charts of sixteen bars ask for.
+ * Nodes that are looked at until no further plan of a look is tried, and until a further look tries none but a few: a
+ * chart of many chords that repeats and endings lead through is not worked at for longer. A first look at sixteen
+ * bars of two chords each with repeats and endings takes a third of the first number.
  */
 const MOST_LOOKED = 900_000;
+const MOST_LOOKED_AGAIN = 450_000;
 
 /** Share of the plans that are tried before it is known what has to be asked for, and for another theme. */
 const UNASKED = 0.3;
@@ -235,12 +237,13 @@ export function draftOf(desk: Desk, seed: number): Draft {
     : [];
   let best: Draft | null = null;
   let wide: ReadonlySet<number> = new Set();
-  let most = MOST_LOOKED;
+  let all = 0;
   for (const theme of [themes[0], themes[0], themes[1]]) {
     if (!theme || best?.trouble === 0) break;
     const effort = best === null ? 1 : SECOND_LOOK;
+    const most = best === null ? MOST_LOOKED : MOST_LOOKED_AGAIN - all;
     const { draft, looked } = bestOf(desk, seed, { theme, effort, wide, most });
-    most -= looked;
+    all += looked;
     if (draft && (best === null || draft.cost < best.cost)) best = draft;
     wide = withNeighbours(model, best?.faults ?? []);
   }
