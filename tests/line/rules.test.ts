@@ -355,6 +355,13 @@ test('pairs of bars that share a rhythm are counted from the first whole bar', (
   expect(rulesOf(chart, `G1 . | ${statement} | ${statement} | ${others}`)).not.toContain(13);
 });
 
+test('a pickup is no whole bar where its section comes again either', () => {
+  const chart = 'Verse:\n| (1) G7 | C | C |\nBridge:\n| F |\nVerse';
+  const quarters = 'C2 . E2 . G2 . E2 .';
+  const line = ['G1 .', quarters, quarters, 'F1 . A1 . C2 . A1 .', 'G1 .', quarters, quarters].join(' | ');
+  expect(rulesOf(chart, line)).not.toContain(12);
+});
+
 test('a pickup is called by its name, not bar 0', () => {
   const [breach] = checkLine(
     request('(2) C | F |', { key: 'C', feel: 'early-ska' }),
