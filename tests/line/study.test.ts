@@ -51,9 +51,19 @@ function holds(asked: LineRequest, bars: LineNotes, study: LineStudy): void {
   expect([midiOf(study.lowest), midiOf(study.highest)]).toEqual([Math.min(...heights), Math.max(...heights)]);
   expect(study.range).toBe(Math.max(...heights) - Math.min(...heights));
 
-  const moves = heights.slice(1).map((height, index) => Math.abs(height - (heights[index] ?? height)));
-  expect(study.leaps.count).toBe(moves.filter((move) => move > 2).length);
-  expect(study.leaps.widest).toBe(Math.max(0, ...moves.filter((move) => move > 2)));
+  // From note to note as they are played; what a repeat brings again is one move.
+  const played = playOrder(asked.chart).flatMap((bar) => all.filter((each) => each.bar === bar));
+  const leaps = played.slice(1).flatMap(({ note }, index) => {
+    const from = played[index]?.note;
+    const size = from === undefined ? 0 : Math.abs(midiOf(note.pitch) - midiOf(from.pitch));
+    return from !== undefined && size > 2 ? [{ from, note, size }] : [];
+  });
+  const apart = leaps.filter(
+    ({ from, note }, index) => leaps.findIndex((each) => each.from === from && each.note === note) === index,
+  );
+  expect(study.leaps.count).toBe(apart.length);
+  expect(study.leaps.widest).toBe(Math.max(0, ...leaps.map(({ size }) => size)));
+  expect(study.silentBars).toEqual(bars.flatMap((notes, bar) => (notes.length === 0 ? [bar] : [])));
 
   const analyses = analyseLine(asked, bars);
   for (const { technique, bars: shown } of study.techniques)
@@ -66,8 +76,8 @@ function holds(asked: LineRequest, bars: LineNotes, study: LineStudy): void {
     (order.reduce((sum, bar) => sum + barTicks(asked.chart.bars[bar]?.metre ?? asked.chart.metre), 0) /
       (beatTicks(asked.chart.metre) * asked.tempo)) *
     60;
-  const played = order.reduce((sum, bar) => sum + struck.filter((each) => each.bar === bar).length, 0);
-  expect(study.load.notesPerMinute).toBeCloseTo((played / seconds) * 60, 6);
+  const strokes = order.reduce((sum, bar) => sum + struck.filter((each) => each.bar === bar).length, 0);
+  expect(study.load.notesPerMinute).toBeCloseTo((strokes / seconds) * 60, 6);
   expect(study.load.run.seconds).toBeLessThanOrEqual(seconds + 1e-9);
 
   // Parts of one letter without a stroke are the same; a new letter shares no more than half of its rhythms with an earlier one.

@@ -1,4 +1,5 @@
 import { barName, barNames, capitalised, counted, listed } from '../base';
+import { playOrder } from '../chart';
 import { handSpan } from '../fretboard';
 import { type LineStudy, studyLine } from '../line';
 import { formatPitchIn } from '../theory';
@@ -26,24 +27,30 @@ const percent = (share: number): string => `${Math.round(share * 100)} %`;
 
 const fretted = ({ fingered }: SheetNote): boolean => fingered !== null && fingered.fret > 0;
 
-/** Changes of position between fretted notes, by the bar of the second, and the widest grip within one position. */
-function handOf({ bars, instrument }: LineSheet): HandStudy {
-  const shifts: number[] = [];
+/**
+ * Changes of position between fretted notes as they are played once through, by the bar of the second, each once, and the
+ * widest grip within one position.
+ */
+function handOf({ bars, chart, instrument }: LineSheet): HandStudy {
+  const shifts = new Map<string, number>();
   let widest = { millimetres: 0, bar: 0 };
   let position: number | null = null;
   let frets: number[] = [];
-  bars.forEach(({ notes }, bar) => {
-    for (const { fingered } of notes.filter(fretted)) {
+  let from = '';
+  for (const bar of playOrder(chart)) {
+    for (const { fingered, note } of (bars[bar]?.notes ?? []).filter(fretted)) {
       if (fingered === null) continue;
-      if (position !== null && fingered.position !== position) shifts.push(bar);
+      const to = `${bar}:${note.start}`;
+      if (position !== null && fingered.position !== position) shifts.set(`${from} ${to}`, bar);
+      from = to;
       if (fingered.position !== position) frets = [];
       position = fingered.position;
       frets.push(fingered.fret);
       const span = handSpan(Math.min(...frets), Math.max(...frets), instrument.scaleLength);
       if (span > widest.millimetres) widest = { millimetres: span, bar };
     }
-  });
-  return { shifts, widest };
+  }
+  return { shifts: [...shifts.values()].sort((one, other) => one - other), widest };
 }
 
 const WHAT: readonly (readonly [role: keyof LineStudy['functions'], one: string, several: string])[] = [
@@ -98,12 +105,19 @@ export function studyFacts(
   return [
     fact('Notes', `${capitalised(listed(kinds))}, ${study.notes} in all.`, [], true),
     ...study.techniques.map(({ technique, bars }) => fact(capitalised(technique), shownIn(bars), bars)),
-    fact('Silence', `${percent(study.silence)} of the time is silent.`, [], true),
+    fact(
+      'Silence',
+      `${percent(study.silence)} of the written time is silent${
+        study.silentBars.length === 0 ? '' : `; without a note: ${names(study.silentBars)}`
+      }.`,
+      study.silentBars,
+      true,
+    ),
     fact(
       'Beat one',
       study.silentOnes.length === 0
-        ? 'Every bar with notes begins on its beat one.'
-        : `Silent in ${counted(study.silentOnes.length, 'bar')}: ${names(study.silentOnes)}.`,
+        ? 'Sounds in every whole bar that has notes.'
+        : `Silent in ${counted(study.silentOnes.length, 'bar that has notes', 'bars that have notes')}: ${names(study.silentOnes)}.`,
       study.silentOnes,
     ),
     fact(

@@ -29,11 +29,13 @@ export interface LineStudy {
   readonly silence: number;
   /** Bars of notes whose beat one is silent. */
   readonly silentOnes: readonly number[];
+  /** Bars without a note. */
+  readonly silentBars: readonly number[];
   readonly lowest: SpelledPitch;
   readonly highest: SpelledPitch;
   /** Half steps from the lowest to the highest note. */
   readonly range: number;
-  /** Moves of more than a step within a bar or into the next one: how many, the widest in half steps, and in which bars they begin. */
+  /** Moves of more than a step within a bar or into one that is played next: how many, the widest in half steps, and in which bars they begin. */
   readonly leaps: { readonly count: number; readonly widest: number; readonly bars: readonly number[] };
   /** By bar, by a published measure (see `syncopationOf`); null where it does not tell. */
   readonly syncopation: readonly (number | null)[];
@@ -79,24 +81,24 @@ function partsOf({ request, bars }: LineModel): readonly (readonly number[])[] {
   return parts;
 }
 
-/** Consecutive struck notes in the order of one round. */
+/** Moves from note to note as they are played once through; one that a repeat brings again is one. */
 function leapsOf(model: LineModel, heard: readonly (readonly Tone[])[]) {
-  const bars = new Set<number>();
-  let count = 0;
-  let widest = 0;
-  let before: { readonly tone: Tone; readonly bar: number } | null = null;
-  for (const { index: bar } of model.bars) {
-    for (const tone of heard[bar] ?? []) {
-      const distance = before === null ? 0 : Math.abs(tone.midi - before.tone.midi);
-      if (distance > 2) {
-        count += 1;
-        widest = Math.max(widest, distance);
-        bars.add(before?.bar ?? bar);
-      }
-      before = { tone, bar };
+  const moves = new Map<string, { readonly bar: number; readonly distance: number }>();
+  let before: { readonly place: string; readonly midi: number; readonly bar: number } | null = null;
+  for (const bar of model.order) {
+    for (const { midi, start } of heard[bar] ?? []) {
+      const place = `${bar}:${start}`;
+      if (before !== null)
+        moves.set(`${before.place} ${place}`, { bar: before.bar, distance: Math.abs(midi - before.midi) });
+      before = { place, midi, bar };
     }
   }
-  return { count, widest, bars: [...bars] };
+  const leaps = [...moves.values()].filter(({ distance }) => distance > 2);
+  return {
+    count: leaps.length,
+    widest: leaps.reduce((most, { distance }) => Math.max(most, distance), 0),
+    bars: [...new Set(leaps.map(({ bar }) => bar))].sort((one, other) => one - other),
+  };
 }
 
 function loadOf(model: LineModel, heard: readonly (readonly Tone[])[]): LineStudy['load'] {
@@ -163,6 +165,7 @@ export function studyLine(request: LineRequest, line: LineNotes): LineStudy | nu
     silentOnes: sounding
       .filter(({ index, pickup }) => !pickup && isSilentOnOne(heard[index] ?? []))
       .map(({ index }) => index),
+    silentBars: model.bars.flatMap(({ index }) => ((heard[index]?.length ?? 0) === 0 ? [index] : [])),
     lowest: low.pitch,
     highest: high.pitch,
     range: high.midi - low.midi,
