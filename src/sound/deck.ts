@@ -1,6 +1,6 @@
 import type { Audio } from './audio';
 import { levelOf, PAN } from './synthesis/mix';
-import type { Segment } from './synthesis/segment';
+import type { Segment, SegmentHead, SegmentRest } from './synthesis/segment';
 import { STEMS, type Stem, type Stems } from './synthesis/stems';
 import type { Channel, Gain as Gate, StemPlayer } from './tone';
 import type { Mix } from './types';
@@ -30,6 +30,11 @@ export interface Cue {
   startAt(sample: number): void;
   /** Silences it from a sample of the device's time on; what was to sound later never does. */
   cutAt(sample: number): void;
+  /**
+   * Brings what comes after the lead, where it was loaded without. Where that is too late, it goes on with what would
+   * sound by then.
+   */
+  complete(rest: SegmentRest): void;
   /** Gives it up, started or not. */
   drop(): void;
 }
@@ -37,7 +42,8 @@ export interface Cue {
 /** The way to the ear: a channel for each stem into one master. */
 export interface Deck {
   setMix(mix: Mix): void;
-  load(segment: Segment): Cue;
+  /** @param segment - all of it, or its head, for `complete` to bring the rest */
+  load(segment: Segment | SegmentHead): Cue;
   /**
    * The music rises from `level` (0 to 1) to full level in so many seconds, beginning at a sample of the device's time.
    * The count-in never fades: it is what the student comes in by.
@@ -107,31 +113,57 @@ export function createDeck({ tone, context, output }: Audio, mix: Mix): Deck {
     return gate;
   };
 
-  const load = (segment: Segment): Cue => {
-    const parts = STEMS.filter((stem) => stem !== 'count-in');
-    const goesRound = segment.total === null || segment.total > segment.leadLength;
+  const load = (segment: Segment | SegmentHead): Cue => {
+    const { leadLength, roundLength, roundOffset, total } = segment;
     const gate = openGate();
-    const lead = ready(segment.lead, STEMS, gate);
-    const round = goesRound ? ready(segment.round, parts, gate) : null;
-    const after = segment.after === null ? null : ready(segment.after, parts, gate);
-    const all = [lead, round, after].filter((player) => player !== null);
-    for (const player of all) {
+    const all: StemPlayer[] = [];
+    let started: number | null = null;
+    let isWhole = false;
+    let dropped = false;
+    const take = (stems: Stems, names: readonly Stem[]): StemPlayer | null => {
+      const player = ready(stems, names, gate);
+      if (player === null) return null;
+      all.push(player);
       player.onstop = () => {
         setTimeout(() => {
           free(player);
-          if (!all.some((other) => players.has(other))) {
+          if (isWhole && !all.some((other) => players.has(other))) {
             shut(gate);
           }
         }, 0);
       };
-    }
+      return player;
+    };
     const time = (player: StemPlayer | null, from: number, to: number | null, offset = 0): void => {
       player?.start(secondsAt(from), offset / sampleRate);
       if (to !== null) {
         player?.stop(secondsAt(to));
       }
     };
+    const lead = take(segment.lead, STEMS);
+    let round: StemPlayer | null = null;
+    let after: StemPlayer | null = null;
+    const timeRest = (sample: number): void => {
+      const leadEnd = sample + leadLength;
+      const end = total === null ? null : sample + total;
+      const begin = Math.max(leadEnd, Math.ceil(context.currentTime * sampleRate));
+      if (round !== null && (end === null || begin < end)) {
+        round.loop = true;
+        time(round, begin, end, (roundOffset + begin - leadEnd) % roundLength);
+      }
+      time(after, end ?? 0, null);
+    };
+    const complete = (rest: SegmentRest): void => {
+      if (dropped) return;
+      const parts = STEMS.filter((stem) => stem !== 'count-in');
+      round = total === null || total > leadLength ? take(rest.round, parts) : null;
+      after = rest.after === null ? null : take(rest.after, parts);
+      isWhole = true;
+      if (started !== null) timeRest(started);
+    };
+    if ('round' in segment) complete(segment);
     const drop = (): void => {
+      dropped = true;
       for (const player of all) {
         free(player);
       }
@@ -139,15 +171,11 @@ export function createDeck({ tone, context, output }: Audio, mix: Mix): Deck {
     };
     return {
       startAt: (sample) => {
-        const leadEnd = sample + segment.leadLength;
-        const end = segment.total === null ? null : sample + segment.total;
-        if (round !== null) {
-          round.loop = true;
-        }
-        time(lead, sample, leadEnd);
-        time(round, leadEnd, end, segment.roundOffset);
-        time(after, end ?? 0, null);
+        started = sample;
+        time(lead, sample, sample + leadLength);
+        timeRest(sample);
       },
+      complete,
       drop,
       cutAt: (sample) => {
         // Not by stopping the players: a player that is told to stop while it sounds can lose the run of samples

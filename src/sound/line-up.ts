@@ -49,7 +49,7 @@ export interface SampleClock {
 /** What is heard, and what is lined up to follow it without a gap, in order of time. */
 export interface LineUp {
   /** Puts a segment, whose cue has been or will be started at `start`, at the end. */
-  add(place: Place, segment: Segment, cue: Cue, start: number): void;
+  add(place: Place, segment: Playing['segment'], cue: Cue, start: number): void;
   last(): Playing | undefined;
   /** The segment that sounds at a sample, or the last one. */
   at(sample: number): Playing | undefined;

@@ -1,10 +1,15 @@
 import type { Performance } from '../core/performance';
-import type { Segment, SegmentRequest } from './synthesis/segment';
+import type { Segment, SegmentHead, SegmentRequest, SegmentRest } from './synthesis/segment';
 import type { Mix } from './types';
 
 /** What the page asks of the worker that computes sound. */
 export type RenderJob =
-  | { readonly kind: 'segment'; readonly sampleRate: number; readonly request: SegmentRequest }
+  | {
+      /** All of a segment, or first what it begins with and then the rest. */
+      readonly kind: 'segment' | 'head' | 'rest';
+      readonly sampleRate: number;
+      readonly request: SegmentRequest;
+    }
   | {
       readonly kind: 'wav';
       readonly sampleRate: number;
@@ -15,5 +20,7 @@ export type RenderJob =
 
 export type RenderAnswer =
   | { readonly kind: 'segment'; readonly segment: Segment }
+  | { readonly kind: 'head'; readonly head: SegmentHead }
+  | { readonly kind: 'rest'; readonly rest: SegmentRest }
   | { readonly kind: 'wav'; readonly bytes: Uint8Array<ArrayBuffer> }
   | { readonly kind: 'failed' };

@@ -1,7 +1,8 @@
+import { unreachable } from '../core/base';
 import { answerJobs } from '../workers';
 import type { RenderAnswer, RenderJob } from './messages';
 import { renderMix } from './synthesis/mix';
-import { buffersOf, renderSegment } from './synthesis/segment';
+import { buffersOf, renderHead, renderRest, renderSegment } from './synthesis/segment';
 import { createKit, type Kit } from './synthesis/voices';
 import { encodeWav } from './wav';
 
@@ -16,11 +17,33 @@ function kitFor(sampleRate: number): Kit {
 
 function work(job: RenderJob): RenderAnswer {
   const sounds = kitFor(job.sampleRate);
-  if (job.kind === 'segment') return { kind: 'segment', segment: renderSegment(job.request, sounds) };
-  return { kind: 'wav', bytes: encodeWav(renderMix(job.performance, job.mix, sounds, job.rounds)) };
+  switch (job.kind) {
+    case 'segment':
+      return { kind: 'segment', segment: renderSegment(job.request, sounds) };
+    case 'head':
+      return { kind: 'head', head: renderHead(job.request, sounds) };
+    case 'rest':
+      return { kind: 'rest', rest: renderRest(job.request, sounds) };
+    case 'wav':
+      return { kind: 'wav', bytes: encodeWav(renderMix(job.performance, job.mix, sounds, job.rounds)) };
+    default:
+      return unreachable(job);
+  }
 }
 
-const transferOf = (answer: RenderAnswer): ArrayBuffer[] =>
-  answer.kind === 'segment' ? buffersOf(answer.segment) : answer.kind === 'wav' ? [answer.bytes.buffer] : [];
+function transferOf(answer: RenderAnswer): ArrayBuffer[] {
+  switch (answer.kind) {
+    case 'segment':
+      return buffersOf(answer.segment);
+    case 'head':
+      return buffersOf(answer.head);
+    case 'rest':
+      return buffersOf(answer.rest);
+    case 'wav':
+      return [answer.bytes.buffer];
+    default:
+      return [];
+  }
+}
 
 answerJobs(work, { kind: 'failed' }, transferOf);

@@ -29,9 +29,9 @@ export interface Renderer {
  * needs longer to compute it could not play it either.
  */
 function patienceFor(job: RenderJob): number {
-  const { performance } = job.kind === 'segment' ? job.request : job;
+  const { performance } = job.kind === 'wav' ? job : job.request;
   const round = ((performance.end / performance.beat) * 60) / performance.tempo;
-  return PATIENCE + round * (job.kind === 'segment' ? 1 : job.rounds);
+  return PATIENCE + round * (job.kind === 'wav' ? job.rounds : 1);
 }
 
 function withoutAnswer(why: NoAnswer): RenderResult {

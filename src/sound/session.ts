@@ -4,7 +4,7 @@ import type { Audio } from './audio';
 import { type Cue, createDeck } from './deck';
 import { beginOf, createLineUp, leavingOf, type Place, type Playing } from './line-up';
 import type { Renderer } from './renderer';
-import type { Segment, SegmentRequest } from './synthesis/segment';
+import type { Segment, SegmentHead, SegmentRequest } from './synthesis/segment';
 import { entryTick, isRest, nextBarLine, nextRoundEnd, positionIn } from './timeline';
 import type { Mix, PlayPosition } from './types';
 
@@ -72,6 +72,23 @@ export function createSession(
       return result;
     }
     return success(result.value?.kind === 'segment' ? result.value.segment : null);
+  };
+
+  /** Computes what sounds first: a long tune begins as soon as a short one. */
+  const renderFirst = async (request: SegmentRequest): Promise<Result<SegmentHead | null, string>> => {
+    const result = await renderer.render({ kind: 'head', sampleRate, request });
+    if (!result.ok) return result;
+    return success(result.value?.kind === 'head' ? result.value.head : null);
+  };
+
+  /** Brings the rest of what has begun while its lead sounds. */
+  const completeFirst = async (cue: Cue, request: SegmentRequest): Promise<void> => {
+    const result = await renderer.render({ kind: 'rest', sampleRate, request });
+    if (closed) return;
+    if (!result.ok) {
+      waitForNothing();
+      onEnd(result.problem);
+    } else if (result.value?.kind === 'rest') cue.complete(result.value.rest);
   };
 
   const compute = ({
@@ -195,7 +212,7 @@ export function createSession(
   };
 
   /** Starts the first segment; again, later, when the page was so busy that its time had passed. */
-  const startInTime = (segment: Segment): Cue => {
+  const startInTime = (segment: SegmentHead): Cue => {
     for (let ahead = AHEAD; ; ahead *= 2) {
       const cue = deck.load(segment);
       origin = soon(ahead);
@@ -265,7 +282,8 @@ export function createSession(
         entered: 0,
         leaving: null,
       };
-      const result = await compute(place);
+      const asked: SegmentRequest = { performance, rounds, begin: 0, leaving: null };
+      const result = await renderFirst(asked);
       if (!result.ok) {
         return result;
       }
@@ -273,6 +291,7 @@ export function createSession(
         return success(false);
       }
       const cue = startInTime(result.value);
+      void completeFirst(cue, asked);
       if (fade !== null) {
         const intro = Math.round(secondsAt(performance, performance.intro) * sampleRate);
         deck.fadeIn(fade.from, fade.seconds, origin - Math.min(0, result.value.begin + intro));

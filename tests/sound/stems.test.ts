@@ -4,7 +4,7 @@ import { type Performance, type PitchedEvent, secondsAt } from '../../src/core/p
 import { PARTS } from '../../src/core/playing';
 import { renderMix } from '../../src/sound/synthesis/mix';
 import { placePerformance, renderWindow } from '../../src/sound/synthesis/score';
-import { renderSegment, type Segment } from '../../src/sound/synthesis/segment';
+import { renderHead, renderRest, renderSegment, type Segment } from '../../src/sound/synthesis/segment';
 import { STEMS, type Stem } from '../../src/sound/synthesis/stems';
 import { createKit } from '../../src/sound/synthesis/voices';
 import { cents, decibels, onsetsAfterSilence, peak, pitchOf, rms } from './measure';
@@ -131,6 +131,35 @@ describe('segments', () => {
       }
     },
   );
+
+  test.each(cases)(
+    '%s: begun with its head alone, they are the same performance',
+    (_, performance, begin) => {
+      for (const rounds of ['endless', 3] as const) {
+        const request = { performance, rounds, begin, leaving: null };
+        const segment = { ...renderHead(request, kit), ...renderRest(request, kit) };
+        const placed = placePerformance(performance, kit);
+        const length = segment.total === null ? segment.leadLength + 3 * segment.roundLength : segment.total;
+        const straight = renderWindow(placed, rounds, segment.begin, segment.begin, segment.begin + length);
+        for (const stem of STEMS) {
+          expect(largestDifference(played(segment, stem, length), straight[stem]), stem).toBeLessThan(1e-6);
+        }
+      }
+    },
+  );
+
+  test('a head is a small part of a long tune, and long enough to compute the rest meanwhile', () => {
+    const performance = skaTune({ tempo: bpm(30) });
+    const { begin, leadLength, roundLength } = renderHead(
+      { performance, rounds: 'endless', begin: 0, leaving: null },
+      kit,
+      1 / 2,
+    );
+    expect(leadLength + begin).toBeGreaterThanOrEqual(roundLength / 2);
+    const usual = renderHead({ performance, rounds: 'endless', begin: 0, leaving: null }, kit);
+    expect(usual.leadLength + usual.begin).toBeGreaterThanOrEqual(roundLength / 8);
+    expect(usual.leadLength + usual.begin).toBeLessThan(roundLength / 2);
+  });
 
   test('all stems of a piece are equally long', () => {
     const segment = renderSegment({ performance: skaTune(), rounds: 2, begin: 0, leaving: null }, kit);

@@ -30,7 +30,10 @@ export interface SegmentRequest {
  * round and round from `roundOffset`; `after` rings on when the last round is over. All numbers are samples.
  * Played one after the other without a gap they are, to the sample, the performance with all its rings.
  */
-export interface Segment {
+export interface Segment extends SegmentHead, SegmentRest {}
+
+/** What sounds first of a segment, and how long its pieces are: enough to begin with it. */
+export interface SegmentHead {
   readonly sampleRate: number;
   /** Samples from the beginning of the first round at which the segment begins; negative in the count-in. */
   readonly begin: number;
@@ -41,6 +44,10 @@ export interface Segment {
   /** Samples from the segment's beginning to the end of its last round; null when endless. */
   readonly total: number | null;
   readonly lead: Stems;
+}
+
+/** What comes after the lead. */
+export interface SegmentRest {
   readonly round: Stems;
   readonly after: Stems | null;
 }
@@ -87,19 +94,51 @@ function longestRing(leaving: Leaving | null, own: number, kit: Kit): number {
   return longestRing(leaving.before, Math.max(own, placePerformance(leaving.performance, kit).longest), kit);
 }
 
-export function renderSegment(request: SegmentRequest, kit: Kit): Segment {
-  const { performance, rounds, leaving } = request;
-  const { sampleRate } = kit;
+/** Where a request begins, in samples from the beginning of the first round, and how long it is. */
+function extentOf({ performance, rounds, begin: tick }: SegmentRequest, kit: Kit) {
   const placed = placePerformance(performance, kit);
-  const begin = sampleAt(performance, request.begin, sampleRate) - placed.countIn;
+  const begin = sampleAt(performance, tick, kit.sampleRate) - placed.countIn;
+  return { placed, begin, total: rounds === 'endless' ? null : rounds * placed.round - begin };
+}
+
+export function renderSegment(request: SegmentRequest, kit: Kit): Segment {
+  return { ...renderHead(request, kit, 0), ...renderRest(request, kit) };
+}
+
+/**
+ * The rest of a round is computed while the lead sounds: so the lead is at least this share of the round. A machine that
+ * computes less than eight seconds of sound in one would not be ready, and leaves a gap in the first round.
+ */
+const SHARE_AHEAD = 1 / 8;
+
+/**
+ * Computes what sounds first.
+ * @param share - of the round, that the lead lasts at least
+ */
+export function renderHead(request: SegmentRequest, kit: Kit, share = SHARE_AHEAD): SegmentHead {
+  const { rounds, leaving } = request;
+  const { placed, begin, total } = extentOf(request, kit);
   const rings = longestRing(leaving, placed.longest, kit);
-  const total = rounds === 'endless' ? null : rounds * placed.round - begin;
-  const wanted = Math.max(0, -begin) + rings;
+  const wanted = Math.max(0, -begin) + Math.max(rings, Math.ceil(placed.round * share));
   const leadLength = total === null ? wanted : Math.min(wanted, total);
   const lead = renderWindow(placed, rounds, begin, begin, begin + leadLength);
   if (leaving !== null) {
     addLeaving(lead, leaving, kit);
   }
+  return {
+    sampleRate: kit.sampleRate,
+    begin,
+    leadLength,
+    roundLength: placed.round,
+    roundOffset: placed.round > 0 ? Math.max(0, begin + leadLength) % placed.round : 0,
+    total,
+    lead,
+  };
+}
+
+/** Computes what comes after the lead, however long that is. */
+export function renderRest(request: SegmentRequest, kit: Kit): SegmentRest {
+  const { placed, begin, total } = extentOf(request, kit);
   const dry = silence(placed.round);
   if (placed.round > 0) {
     for (const voice of placed.within) {
@@ -108,22 +147,15 @@ export function renderSegment(request: SegmentRequest, kit: Kit): Segment {
   }
   const end = total === null ? null : begin + total;
   return {
-    sampleRate,
-    begin,
-    leadLength,
-    roundLength: placed.round,
-    roundOffset: placed.round > 0 ? Math.max(0, begin + leadLength) % placed.round : 0,
-    total,
-    lead,
-    round: roomedRound(dry, sampleRate),
-    after: end === null ? null : renderWindow(placed, rounds, begin, end, end + placed.longest),
+    round: roomedRound(dry, kit.sampleRate),
+    after: end === null ? null : renderWindow(placed, request.rounds, begin, end, end + placed.longest),
   };
 }
 
 /** The samples' memory, to be handed over to another thread without copying. */
-export const buffersOf = (segment: Segment): ArrayBuffer[] =>
-  [segment.lead, segment.round, segment.after].flatMap((stems) =>
-    stems === null
+export const buffersOf = ({ lead, round, after }: Partial<Segment>): ArrayBuffer[] =>
+  [lead, round, after].flatMap((stems) =>
+    stems === null || stems === undefined
       ? []
       : STEMS.flatMap((stem) => {
           const { buffer } = stems[stem];
