@@ -118,6 +118,7 @@ function sectionBreaks(
           usual: style.options.barsPerSystem,
           strictly: style.options.strictly ?? false,
           tightest: style.options.tightest ?? TIGHTEST,
+          joined: style.options.joinsSections ?? false,
         },
         (begin, end) => filling(from + begin, from + end),
       );
@@ -136,7 +137,7 @@ function* layOut(content: Content, measured: readonly MeasuredBar[], style: Styl
     return factorFor(spacings(first, end), width / style.scale - signs, WIDEST);
   };
   const breaks: Break[] = [];
-  for (const section of sectionsOf(content.bars)) {
+  for (const section of sectionsOf(content.bars, style.options.joinsSections)) {
     yield;
     breaks.push(...sectionBreaks(section, content, measured, style, filling));
   }

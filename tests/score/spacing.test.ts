@@ -116,6 +116,39 @@ describe('systems', () => {
     expect(counts(10, 4, () => 1)).not.toContain(2);
   });
 
+  describe('where short sections are joined', () => {
+    const sections = (lengths: readonly number[], width: number, coda = Number.NaN) => {
+      const bars = lengths.flatMap((length, section) =>
+        Array.from({ length }, (_, bar) => ({
+          startsSection: bar === 0 && section > 0,
+          pickup: false,
+          waySigns: bar === 0 && section === coda ? (['coda'] as const) : [],
+        })),
+      );
+      const fullness = { usual: 4, strictly: false, tightest: TIGHTEST, joined: true };
+      return breakLines(bars, fullness, (first, end) => 4 / ((end - first) * width)).map(
+        ({ first, end }) => end - first,
+      );
+    };
+
+    test('one or two bars share a system with a whole phrase behind them, or before them at the end', () => {
+      expect(sections([2, 8], 0.7)).toEqual([6, 4]);
+      expect(sections([1, 8], 0.7)).toEqual([5, 4]);
+      expect(sections([8, 2], 0.7)).toEqual([4, 6]);
+      expect(sections([1, 4, 1], 0.7)).toEqual([6]);
+    });
+
+    test('they stand alone where no whole phrase has room beside them', () => {
+      expect(sections([2, 8], 1)).toEqual([2, 4, 4]);
+      expect(sections([8, 2], 1)).toEqual([4, 4, 2]);
+    });
+
+    test('longer sections each begin a system, and the coda does whatever its length', () => {
+      expect(sections([3, 8], 0.6)).toEqual([3, 4, 4]);
+      expect(sections([8, 2], 0.7, 1)).toEqual([4, 4, 2]);
+    });
+  });
+
   test('hold fewer bars where their music is dense', () => {
     expect(Math.max(...counts(8, 4, () => 1.5))).toBeLessThanOrEqual(3);
     expect(counts(4, 4, () => 6)).toEqual([1, 1, 1, 1]);

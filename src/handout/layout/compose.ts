@@ -111,6 +111,7 @@ function contextFor(copy: Copy, spacing: Spacing, tools: Tools, scores: ScoreLay
     positions: settings.positions,
     parts: settings.parts,
     barsPerSystem: sizes.barsPerSystem,
+    joinsSections: true,
     measureNumbers: true,
     textSizes: sizes.score,
   };

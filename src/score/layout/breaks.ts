@@ -4,6 +4,8 @@ export interface BreakBar {
   readonly startsSection: boolean;
   /** It leads into the bar behind it and is not counted. */
   readonly pickup: boolean;
+  /** What stands where it begins; a coda is set off from what is before it. */
+  readonly waySigns?: readonly ('segno' | 'coda')[];
 }
 
 /** The bars from `from` up to, not including, `to`. */
@@ -44,6 +46,8 @@ export interface Fullness {
   readonly strictly: boolean;
   /** Below this share of their natural spacing bars stand too close. */
   readonly tightest: number;
+  /** A section of one or two bars shares a system with its neighbour where whole phrases have room there. */
+  readonly joined?: boolean;
 }
 
 interface Best {
@@ -51,7 +55,7 @@ interface Best {
   readonly first: number;
 }
 
-/** The cheapest way to break one section: shortest path over its bar lines. */
+/** The cheapest way to break one section, or several that may share systems: shortest path over its bar lines. */
 function breakSection(
   bars: readonly BreakBar[],
   { usual, strictly, tightest }: Fullness,
@@ -59,18 +63,22 @@ function breakSection(
   to: number,
   filling: (first: number, end: number) => number,
 ): readonly Break[] {
-  const counted = (first: number, end: number): number =>
-    end - first - (bars[first]?.pickup === true && end - first > 1 ? 1 : 0);
+  const counted = countedIn(bars);
   const most = strictly ? usual : Math.max(usual, Math.floor(usual * MOST));
   const whole = counted(from, to);
+  const starts = startsIn(bars, from, to);
+  const startOf = (bar: number): number => starts.findLast((start) => start <= bar) ?? from;
   const costOf = (first: number, end: number): number => {
+    const place = counted(startOf(end - 1), end);
+    const endsPhrase = end === to || starts.includes(end) || place % usual === 0;
+    const crosses = starts.some((start) => first < start && start < end);
+    if (crosses && !(endsPhrase && counted(startOf(first), first) % usual === 0))
+      return Number.POSITIVE_INFINITY;
     const factor = filling(first, end);
     const count = counted(first, end);
     const crowded = factor < tightest && count > 1 ? COST.crowded * (tightest - factor + count) : 0;
-    const stub = usual > 2 && count <= 2 && whole > usual ? COST.stub : 0;
-    const place = counted(from, end);
-    const inside =
-      end === to || place % usual === 0 ? 0 : place % 2 === 0 ? COST.insideHalf : COST.insidePhrase;
+    const stub = usual > 2 && count <= STUB && whole > usual ? COST.stub : 0;
+    const inside = endsPhrase ? 0 : place % 2 === 0 ? COST.insideHalf : COST.insidePhrase;
     return badness(factor, tightest) + crowded + stub + inside;
   };
   const best = new Map<number, Best>([[from, { cost: 0, first: from }]]);
@@ -89,14 +97,48 @@ function breakSection(
   return breaks;
 }
 
-/** The sections in their order; the breaks of one do not depend on another. */
-export function sectionsOf(bars: readonly BreakBar[]): readonly Section[] {
-  const starts = bars.flatMap((bar, index) => (index === 0 || bar.startsSection ? [index] : []));
-  return starts.map((from, index) => ({ from, to: starts[index + 1] ?? bars.length }));
+/** Counts the bars from one up to, not including, another, without the pickup that leads into them. */
+const countedIn =
+  (bars: readonly BreakBar[]) =>
+  (first: number, end: number): number =>
+    end - first - (bars[first]?.pickup === true && end - first > 1 ? 1 : 0);
+
+/** Where sections begin, the first included. */
+const startsIn = (bars: readonly BreakBar[], from: number, to: number): readonly number[] => {
+  const starts = [from];
+  for (let bar = from + 1; bar < to; bar += 1) if (bars[bar]?.startsSection === true) starts.push(bar);
+  return starts;
+};
+
+/** As few bars do not fill a system. */
+const STUB = 2;
+
+/**
+ * What is broken at once, in its order: the sections, of which the breaks of one do not depend on another; where they
+ * may be joined, a section of one or two bars together with the one behind it, the last with the one before it.
+ */
+export function sectionsOf(bars: readonly BreakBar[], joined = false): readonly Section[] {
+  const counted = countedIn(bars);
+  const starts = startsIn(bars, 0, bars.length);
+  const sections = starts.map((from, index) => ({ from, to: starts[index + 1] ?? bars.length }));
+  if (!joined) return sections;
+  const isShort = ({ from, to }: Section): boolean => counted(from, to) <= STUB;
+  const groups: Section[] = [];
+  let open = false;
+  sections.forEach((section, index) => {
+    const before = groups.at(-1);
+    const setOff = bars[section.from]?.waySigns?.includes('coda') === true;
+    const closes = index === sections.length - 1 && isShort(section);
+    if (before !== undefined && !setOff && (open || closes)) {
+      groups[groups.length - 1] = { from: before.from, to: section.to };
+    } else groups.push(section);
+    open = isShort(section);
+  });
+  return groups;
 }
 
 /**
- * Groups bars into systems: every section starts one, and within it the breaks are the best of all together, after the
+ * Groups bars into systems: every section starts one, unless short ones may be joined, and within it the breaks are the best of all together, after the
  * way D. E. Knuth and M. F. Plass break paragraphs ("Breaking paragraphs into lines", Software: Practice and Experience
  * 11, 1981). Systems are to be filled by their content and to end where phrases of `usual` bars do, a pickup not counted;
  * none is to hold one or two bars alone where other breaks avoid it.
@@ -107,7 +149,7 @@ export function breakLines(
   fullness: Fullness,
   filling: (first: number, end: number) => number,
 ): readonly Break[] {
-  return sectionsOf(bars).flatMap(({ from, to }) =>
+  return sectionsOf(bars, fullness.joined).flatMap(({ from, to }) =>
     breakSection(bars, { ...fullness, usual: Math.max(1, fullness.usual) }, from, to, filling),
   );
 }

@@ -59,7 +59,8 @@ export function styleOf(options: ScoreOptions, shrink: number): Style {
   const { width, degrees, fingers, counting, measureNumbers, parts = 'both' } = options;
   const { numerals = false, positions = false } = options;
   const rows = [degrees, fingers, counting, numerals, positions, measureNumbers, parts];
-  const { barsPerSystem, strictly = false, tightest = null } = options;
-  const key = JSON.stringify([scale, sizes, width, rows, barsPerSystem, strictly, tightest]);
+  const { barsPerSystem, strictly = false, tightest = null, joinsSections = false } = options;
+  const fullness = [barsPerSystem, strictly, tightest, joinsSections];
+  const key = JSON.stringify([scale, sizes, width, rows, ...fullness]);
   return { scale, sizes, tabSpace: Math.max(14, sizes.tab * 0.8), options, key };
 }

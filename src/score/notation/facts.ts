@@ -75,13 +75,14 @@ function chordsOf(
   let chordBefore = '';
   return bars.map((bar, index) => {
     const endingStarts = bar.ending !== null && !sameEnding(bars[index - 1], bar);
+    const begins = endingStarts || bars[index - 1]?.section !== bar.section;
     const chords: ChordMark[] = [];
     bar.spans.forEach(({ start, harmony }, span) => {
       const numeral = functions[index]?.[span]?.numeral ?? '';
       const text = harmonyText(harmony, noteNames);
       const parts = harmonyParts(harmony, noteNames);
       const again = text === chordBefore;
-      if (start === 0) chords.push({ tick: start, text, parts, again: again && !endingStarts, numeral });
+      if (start === 0) chords.push({ tick: start, text, parts, again: again && !begins, numeral });
       else if (!again) chords.push({ tick: start, text, parts, again, numeral });
       chordBefore = text;
     });

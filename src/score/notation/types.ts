@@ -85,7 +85,7 @@ export interface BarFacts {
   /** Nothing is written in the bar, not even a rest. */
   readonly blank: boolean;
   readonly chords: readonly ChordMark[];
-  /** A section or the coda begins here and starts a system. */
+  /** A section or the coda begins here, which starts a system unless short sections are joined. */
   readonly startsSection: boolean;
   /** It is only the end of a bar. */
   readonly pickup: boolean;
