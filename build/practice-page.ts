@@ -51,7 +51,7 @@ ${notices.replaceAll('<', '(')}
 }
 
 /** Modules in whose place another one stands in the single file. */
-const IN_THE_FILE = ['./start-worker', './address'];
+const IN_THE_FILE = ['./start-worker', './address', './pencil-part', './version-part'];
 
 /** In the single file the worker's script is a text within the page's own. */
 const inlineWorker: Plugin = {

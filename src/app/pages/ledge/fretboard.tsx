@@ -5,20 +5,19 @@ import type { HandSettings } from '../../../core/fretboard';
 import { type LineSheet, neckShapes, type SheetNote } from '../../../core/lesson';
 import { straightened } from '../../../core/playing';
 import { SelectWord } from '../../controls';
-import { Later, laterPart, useAtWork, useEditor } from '../at-work';
+import { Later, useAtWork, useEditor } from '../at-work';
 import { SMALL, useMedia, useWidth } from '../common';
 import { LINE_NOTES, NECK_LABELS, type NeckLabel, neckChoices, neckPicture } from '../neck';
 import { fileStem, type PictureKind, type SaveNeck } from '../saving';
 import { useScore } from '../score';
 import { chordsOf } from '../words';
+import { PENCIL } from './pencil-part';
 
 /** Wide enough to be read from a music stand, no wider than the sheet. */
 const WIDEST = 860;
 
 /** Where a thumb writes, the picture is drawn so wide and then enlarged, so that each fret is as large as a thumb's key. */
 const THUMB_WIDTH = 560;
-
-const PENCIL = laterPart('The pencil', async () => (await import('../pencil')).NeckPencil);
 
 interface FretboardProps {
   readonly sheet: LineSheet;

@@ -19,6 +19,7 @@ import { PracticeLedge } from './ledge';
 import { PracticePiece } from './piece';
 import { SkipLinks } from './skip-links';
 import { type Student, useStudent } from './student';
+import { VERSION_CHOICE } from './version-part';
 
 interface PracticePageProps {
   readonly desk: PracticeDesk;
@@ -158,11 +159,6 @@ function Sheet({ student }: { readonly student: Student }) {
     </div>
   );
 }
-
-const VERSION_CHOICE = laterPart(
-  'The choice of versions',
-  async () => (await import('../versions')).VersionToPractise,
-);
 
 /** The choice of a version, where the lesson came with several. */
 function VersionChoice() {
