@@ -176,3 +176,22 @@ test('the large view is read bar by bar as the page is, says where one turns to,
   expect(await read()).toEqual(onPage.slice(at + 2, at + 4));
   expectClean();
 });
+
+test('on a telephone that stands upright the words for a class leave the music in view', async () => {
+  const { page, expectClean } = await openLarge({ width: 390, height: 844 });
+  await page.getByText('In class', { exact: true }).click();
+  await page.keyboard.press('PageDown');
+  await expect.poll(() => lit(page).textContent()).not.toBe('');
+  const edge = (selector: string, side: 'top' | 'bottom') =>
+    page.locator(selector).evaluateAll(
+      (all, at) => all.map((each) => each.getBoundingClientRect()[at]).filter((place) => place > 0),
+      side,
+    );
+  await expect
+    .poll(async () => {
+      const words = Math.min(...(await edge('.show__fold[open] .show__unfolded', 'top')));
+      return (await edge('.show__row .system', 'bottom')).every((bottom) => bottom <= words + 1);
+    })
+    .toBe(true);
+  expectClean();
+});

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 
 interface FoldProps {
   readonly name: ReactNode;
-  /** On a large screen it stands below the foot and takes room from the music, instead of standing over it. */
+  /** On a large screen, and on one that stands upright, it stands below the foot and takes room from the music, instead of standing over it. */
   readonly flows?: boolean;
   readonly open: boolean;
   readonly onOpen: (open: boolean) => void;
