@@ -21,6 +21,18 @@ test('a line is made easier for another student, a change of it refused, moved b
   const marked = page.locator('.regrade__lines section').nth(1).locator('.regrade__mark');
   const all = await marked.count();
   expect(all).toBe(await ticks.count());
+  // The words of the frames stand clear of the music, below it.
+  const overMusic = () =>
+    page.locator('.regrade__mark b, .study__mark b').evaluateAll(
+      (words) =>
+        words.filter((word) => {
+          // The line of a frame is two pixels.
+          const frame = 2.5;
+          const { bottom = 0 } = word.closest('.system')?.getBoundingClientRect() ?? {};
+          return word.getBoundingClientRect().top < bottom - frame;
+        }).length,
+    );
+  expect(await overMusic()).toBe(0);
   await ticks.first().uncheck();
   await expect.poll(() => marked.count()).toBe(all - 1);
 
@@ -29,6 +41,11 @@ test('a line is made easier for another student, a change of it refused, moved b
   await keys.waitFor({ timeout: 60_000 });
   await keys.selectOption({ label: 'A♭ major' });
   await page.getByText(/A♭ major, to read: four flats .*for the hand: /).waitFor();
+
+  await page.getByText(/^What is in /).click();
+  await page.getByRole('button', { name: /^Show on the score: Leaps/ }).click();
+  await page.locator('.study__mark b').first().waitFor();
+  expect(await overMusic()).toBe(0);
 
   await page.getByRole('textbox', { name: 'For whom' }).fill('for Wednesday');
   await page.getByRole('button', { name: 'Make it a version' }).click();

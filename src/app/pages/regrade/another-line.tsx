@@ -96,8 +96,8 @@ export function AnotherLine({ piece, sheet, instrument }: LineToRegrade) {
   const isOther = changed !== piece || handAndKey !== UNCHANGED;
   return (
     <div className="regrade">
-      <p>
-        As it stands it asks for level {from} ({levelLimits(from).words}).{' '}
+      <p className="regrade__ways">
+        As it stands it asks for level {from} ({levelLimits(from).words}).
         {(['easier', 'harder'] as const).map((each) => {
           const to = nextLevel(from, each);
           return to === null ? null : (
