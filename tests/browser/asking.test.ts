@@ -99,7 +99,7 @@ test('bars to read at sight stand behind the line, and blank bars ask for a line
     .poll(() => page.getByRole('textbox', { name: 'Name of piece 2' }).inputValue())
     .not.toBe(`At sight: ${NAME}`);
 
-  const asks = page.getByRole('combobox', { name: /^What the student's line keeps to in / });
+  const asks = page.getByRole('combobox', { name: /^What the student’s line keeps to in / });
   await asks.selectOption('root and fifth only');
   await page
     .getByText('Write a line of your own over these chords: root and fifth only.', { exact: true })

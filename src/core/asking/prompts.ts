@@ -28,6 +28,14 @@ const IN_WORDS: Readonly<Record<Technique, string>> = {
   anticipation: 'a chord that comes early at least once',
 };
 
+/** What is asked of the beginnings of bars. */
+const ONES: Readonly<Record<NonNullable<BlankPrompt['silentOnes']>, string>> = {
+  never: 'a note on every beat one',
+  'some bars': 'beat one silent in at least one bar',
+  most: 'beat one silent in all bars of four but the first',
+  'every second bar': 'beat one silent in every second bar',
+};
+
 /** Techniques that need more notes than a few degrees of the chord, or the next one's. */
 const NEEDS_SCALE: ReadonlySet<Technique> = new Set(['scale steps', 'approach note', 'anticipation']);
 
@@ -107,9 +115,10 @@ export function promptsFor(lesson: Lesson, piece: BlankPiece): readonly BlankPro
 }
 
 /** `root and third only, beat one silent`. */
-export function promptWords({ degrees, wanted = [], ...terms }: BlankPrompt, reading: AimReading): string {
+export function promptWords({ degrees, wanted = [], silentOnes }: BlankPrompt, reading: AimReading): string {
   const kept = degrees === undefined ? [] : aimWords({ degrees }, reading);
-  return [...kept, ...aimWords(terms, reading), ...wanted.map((technique) => IN_WORDS[technique])].join(', ');
+  const ones = silentOnes === undefined ? [] : [ONES[silentOnes]];
+  return [...kept, ...ones, ...wanted.map((technique) => IN_WORDS[technique])].join(', ');
 }
 
 /** A prompt as the level of the line beside it has it: a version for a beginner asks for what a beginner can. */

@@ -1,3 +1,4 @@
+import '../../styles/blank.css';
 import { useMemo } from 'react';
 import { askedOfBlank, promptsFor, promptWords } from '../../../core/asking';
 import {
@@ -44,7 +45,7 @@ export function BlankPieceView({ piece, sheet, place }: BlankPieceViewProps) {
         blank {bars === 1 ? 'bar' : 'bars'}
       </PieceHead>
       <PromptChoice piece={piece} />
-      {asked !== null && <p>{asked.words}</p>}
+      {asked !== null && <p className="blank__prompt">{asked.words}</p>}
       <ScoreFigure
         sheet={asked?.sheet ?? sheet}
         name={`Blank bars, ${piece.name}`}
@@ -72,7 +73,7 @@ function PromptChoice({ piece }: { readonly piece: BlankPiece }) {
   const words = [...new Set([...offered.keys(), ...(prompt === undefined ? [] : [chosen])])];
   return (
     <SelectField
-      label="What the student's line keeps to"
+      label="What the student’s line keeps to"
       where={`in ${piece.name}`}
       value={chosen}
       options={[
