@@ -183,10 +183,12 @@ test('on a telephone that stands upright the words for a class leave the music i
   await page.keyboard.press('PageDown');
   await expect.poll(() => lit(page).textContent()).not.toBe('');
   const edge = (selector: string, side: 'top' | 'bottom') =>
-    page.locator(selector).evaluateAll(
-      (all, at) => all.map((each) => each.getBoundingClientRect()[at]).filter((place) => place > 0),
-      side,
-    );
+    page
+      .locator(selector)
+      .evaluateAll(
+        (all, at) => all.map((each) => each.getBoundingClientRect()[at]).filter((place) => place > 0),
+        side,
+      );
   await expect
     .poll(async () => {
       const words = Math.min(...(await edge('.show__fold[open] .show__unfolded', 'top')));
