@@ -336,9 +336,9 @@ test('printed at any moment, the page prints the handout or says one moment, and
     return pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(' ');
   };
   const seen: string[] = [];
+  await expect.poll(printed, { timeout: 30_000 }).not.toContain('One moment');
+  // What was made of the title before is gone with the change, before the page shows it.
   await page.getByRole('textbox', { name: 'Lesson title' }).fill('Tuesday, week 9');
-  // What was made of the title before is taken away as soon as the change has come through.
-  await page.locator('.handout-print').waitFor({ state: 'detached' });
   for (let print = 0; print < 8; print += 1) {
     const text = await printed();
     const waits = text.includes('One moment');

@@ -229,9 +229,19 @@ const PRINT_PAUSE = 1500;
 
 /** Keeps the printed pages ready, so that the browser's own print command prints the sheet. */
 function usePrintPages(lesson: Lesson): void {
+  const { session } = useAtWork();
   useEffect(() => {
     let gone = false;
     let takeAway = () => {};
+    // What the page shows is a moment behind a change; paper is not.
+    const unwatch = session.lessons.subscribe((now) => {
+      if (now.lesson !== lesson) end();
+    });
+    const end = () => {
+      gone = true;
+      takeAway();
+      takeAway = () => {};
+    };
     const prepare = async () => {
       try {
         const { buildHandout, preparePrint } = await import('../../../handout');
@@ -247,9 +257,9 @@ function usePrintPages(lesson: Lesson): void {
     };
     const timer = window.setTimeout(() => void prepare(), PRINT_PAUSE);
     return () => {
-      gone = true;
+      unwatch();
       window.clearTimeout(timer);
-      takeAway();
+      end();
     };
-  }, [lesson]);
+  }, [lesson, session]);
 }
