@@ -37,7 +37,7 @@ const drawInPage = (page: Page, sheet: Sheet, options: ScoreOptions) =>
           // Raised extensions are smaller: the width is that of the runs, side by side.
           const right = (ink.runs ?? []).reduce((x, run) => {
             canvas.font = `${ink.bold ? 'bold ' : ''}${run.size}px ${ink.font}`;
-            return x + canvas.measureText(run.text).width;
+            return x - (run.back ?? 0) + canvas.measureText(run.text).width;
           }, ink.x);
           return [
             {

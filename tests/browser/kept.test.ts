@@ -1,0 +1,71 @@
+import { expect, test } from 'vitest';
+import { type LineNote, type SpelledPitch, ticks } from '../../src/core/base';
+import { writeLessonLink } from '../../src/core/exchange';
+import { changeLine, type Lesson, newLesson, setChartText } from '../../src/core/lesson';
+import { openApp } from '../support/browser';
+
+const QUARTER = 960;
+/** As written an octave higher: over the staff, and in its middle. */
+const HIGH: SpelledPitch = { letter: 'C', alteration: 0, octave: 3 };
+const LOW: SpelledPitch = { letter: 'G', alteration: 0, octave: 1 };
+
+const note = (start: number, quarters: number, pitch: SpelledPitch, tiedOn = false): LineNote => ({
+  start: ticks(start * QUARTER),
+  duration: ticks(quarters * QUARTER),
+  pitch,
+  ...(tiedOn ? { tiedOn } : {}),
+});
+
+/** Eight bars, all kept: high notes held over every bar line, and beams over the staff at the ends of bars. */
+function keptAndTied(): Lesson {
+  const fresh = newLesson('kept', 'Held over');
+  const id = fresh.pieces[0]?.id ?? '';
+  const held = [note(0, 2, HIGH), note(2, 2, HIGH, true)];
+  const beamed = [note(0, 2, HIGH), note(2, 1, LOW), note(3, 0.5, LOW), note(3.5, 0.5, HIGH, true)];
+  return changeLine(setChartText(fresh, id, '| C | Am7 | Fmaj7 | G7 |\n| C | F | G7 | C |'), id, (piece) => ({
+    ...piece,
+    bars: piece.bars.map((bar, index) => ({
+      ...bar,
+      origin: 'hand' as const,
+      kept: true,
+      notes: index % 2 === 0 ? held : beamed,
+    })),
+  }));
+}
+
+test.each([1440, 1024, 390])(
+  'what says that a bar is kept covers no tie, nor other ink, %i px wide',
+  async (width) => {
+    const { page, expectClean } = await openApp({
+      width,
+      path: new URL(writeLessonLink(keptAndTied(), 'http://page/')).hash,
+    });
+    await page.locator('.kept').last().waitFor();
+    const { labels, ties, met } = await page.evaluate(() => {
+      // A sign of the music font has a line box far higher than its ink: a head is a space high, about its baseline.
+      const inkOf = (mark: Element) => {
+        const box = mark.getBoundingClientRect();
+        const matrix = mark instanceof SVGGraphicsElement ? mark.getScreenCTM() : null;
+        if (!mark.classList.contains('note') || matrix === null) return box;
+        const line = matrix.d * Number(mark.getAttribute('y')) + matrix.f;
+        return { left: box.left, right: box.right, top: line - 5 * matrix.d, bottom: line + 5 * matrix.d };
+      };
+      const marks = [...document.querySelectorAll('.score :is(.tie, .beam, .stem, .note, .chord)')];
+      const shown = [...document.querySelectorAll('.kept')];
+      const covered = shown.flatMap((label) => {
+        const own = label.getBoundingClientRect();
+        return marks.flatMap((mark) => {
+          const box = inkOf(mark);
+          const meets =
+            box.left < own.right && box.right > own.left && box.top < own.bottom && box.bottom > own.top;
+          return meets ? [mark.getAttribute('class') ?? ''] : [];
+        });
+      });
+      return { labels: shown.length, ties: document.querySelectorAll('.score .tie').length, met: covered };
+    });
+    expect(labels).toBe(8);
+    expect(ties).toBeGreaterThan(6);
+    expect(met).toEqual([]);
+    expectClean();
+  },
+);
