@@ -82,7 +82,7 @@ export {
 export { describeNewer, type NewerLesson } from './newer';
 export { chartOver, lineBeside } from './passage';
 export * from './playing';
-export { instrumentOf, lineRequest, readPiece } from './request';
+export { instrumentOf, lineRequest, parsedChart, readPiece } from './request';
 export { SAMPLE_TITLES, sampleLesson } from './samples';
 export { instrumentSchema } from './schema/head';
 export { deriveSheet, deriveSheets } from './sheet';

@@ -1,4 +1,4 @@
-import { fret } from '../base';
+import { fret, rememberedFor } from '../base';
 import {
   type Chart,
   type ChartProblem,
@@ -53,7 +53,7 @@ const MOST_READ = 24;
 const read = new Map<string, ParsedChart>();
 
 /** A piece's chart text as parsed; the same chart again while notes are written over it. */
-function parsedChart({ chartText, metre, key }: LinePiece): ParsedChart {
+export function parsedChart({ chartText, metre, key }: LinePiece): ParsedChart {
   const id = JSON.stringify([metre, key, chartText]);
   const parsed = read.get(id) ?? parseChart(chartText, metre, key);
   read.delete(id);
@@ -84,7 +84,7 @@ function withKeys(chart: Chart, bars: Chart['bars']): Chart {
  * Reads the chart of a piece. The key of a section is the one its chart names; where neither the chart nor the
  * teacher names a key, it is found from the chords of the section.
  */
-export function readPiece(piece: LinePiece): PieceChart {
+export const readPiece = rememberedFor((piece: LinePiece): PieceChart => {
   const { chart, problems } = parsedChart(piece);
   const { guesses, sections } = findChartKeys(chart, {
     notes: ownNotes(piece),
@@ -103,7 +103,7 @@ export function readPiece(piece: LinePiece): PieceChart {
     keyGuesses: guesses,
     sectionKeys: sections,
   };
-}
+});
 
 /** The guesses of {@link readPiece} with their reasons in other note names. */
 export const keyGuessesIn = (noteNames: Naming, piece: LinePiece, chart: Chart): readonly KeyGuess[] =>

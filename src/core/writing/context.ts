@@ -8,6 +8,7 @@ import {
   type LineBar,
   type LinePiece,
   linePiece,
+  parsedChart,
   readPiece,
 } from '../lesson';
 import type { Chord, Key } from '../theory';
@@ -26,8 +27,6 @@ export interface Desk {
 
 type Read = Pick<ReturnType<typeof readPiece>, 'chart' | 'key'>;
 
-/** A key may be found from the notes, so pieces are the handle. */
-const charts = new WeakMap<LinePiece, Read>();
 let lastRead: { readonly piece: LinePiece; readonly read: Read } | null = null;
 
 /** Where the key is chosen, another note does not change how the chart is read: the last one read still holds. */
@@ -39,12 +38,20 @@ const readsAlike = (one: LinePiece, other: LinePiece): boolean =>
   one.bars.length === other.bars.length;
 
 function chartOf(piece: LinePiece): Read {
-  const known = charts.get(piece);
-  if (known !== undefined) return known;
   const read = lastRead !== null && readsAlike(lastRead.piece, piece) ? lastRead.read : readPiece(piece);
-  charts.set(piece, read);
   lastRead = { piece, read };
   return read;
+}
+
+/** What tells where the pencil can stand: all but the key, which takes the longest to find. */
+export type Places = Omit<Desk, 'key'>;
+
+/** As {@link deskOf}, without the key. */
+export function placesOf(lesson: Lesson, pencil: Pencil): Places | null {
+  const piece = linePiece(lesson, pencil.pieceId);
+  if (piece === null || piece.bars.length === 0) return null;
+  const { bars } = parsedChart(piece).chart;
+  return { lesson, pencil, piece, bars, instrument: instrumentOf(lesson.instrument) };
 }
 
 /** Null where the pencil's piece is no line, or has no bars. */

@@ -1,6 +1,6 @@
 import { beatTicks, COMMON_TIME, type LineNote, type Metre, stringNumber } from '../base';
 import { deriveSheet, type Lesson, type SheetNote } from '../lesson';
-import { type Desk, deskOf, lengthOf, notesIn } from './context';
+import { type Desk, lengthOf, notesIn, type Places, placesOf } from './context';
 import type { Gesture, Moment, Pencil } from './types';
 import { isDotted } from './values';
 
@@ -49,7 +49,7 @@ export function toldAtHand({ piece, lesson, pencil }: Desk): SheetNote | undefin
 const stepOf = (value: number): number => (isDotted(value) ? value / 3 : value);
 
 /** Every place of a bar where the pencil can stand: each note, and in silence each running value counted from the bar's beginning. */
-export function stopsIn(desk: Desk, bar: number): readonly number[] {
+export function stopsIn(desk: Places, bar: number): readonly number[] {
   const notes = notesIn(desk, bar);
   const length = lengthOf(desk, bar);
   const step = stepOf(desk.pencil.value);
@@ -140,7 +140,7 @@ export function selectedNotes(desk: Desk): ReadonlyMap<number, ReadonlySet<LineN
  * or at the nearest place. Null where its piece is no line any more, or has no bars.
  */
 export function fitPencil(lesson: Lesson, pencil: Pencil): Pencil | null {
-  const desk = deskOf(lesson, pencil);
+  const desk = placesOf(lesson, pencil);
   if (desk === null) return null;
   const fitted = fitMoment(desk, pencil);
   const next = pencil.next === null ? null : fitEnd(desk, pencil.next);
@@ -159,7 +159,7 @@ const same = (one: Moment, other: Moment): boolean => one.bar === other.bar && o
 const sameOrNull = (one: Moment | null, other: Moment | null): boolean =>
   one === null || other === null ? one === other : same(one, other);
 
-function fitMoment(desk: Desk, { bar, tick }: Moment): Moment {
+function fitMoment(desk: Places, { bar, tick }: Moment): Moment {
   if (bar >= desk.piece.bars.length) return { bar: desk.piece.bars.length - 1, tick: 0 };
   const notes = notesIn(desk, bar);
   const note = notes[noteIndexAt(notes, tick)];
@@ -168,7 +168,7 @@ function fitMoment(desk: Desk, { bar, tick }: Moment): Moment {
 }
 
 /** As {@link fitMoment}, for where writing goes on: the end of the line is a place, too. */
-const fitEnd = (desk: Desk, moment: Moment): Moment =>
+const fitEnd = (desk: Places, moment: Moment): Moment =>
   moment.bar === desk.piece.bars.length - 1 && moment.tick >= lengthOf(desk, moment.bar)
     ? { bar: moment.bar, tick: lengthOf(desk, moment.bar) }
     : fitMoment(desk, moment);

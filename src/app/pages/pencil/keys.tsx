@@ -20,7 +20,6 @@ import {
   type Refusal,
   refusalWords,
   rhythmChoices,
-  settled,
   target,
 } from '../../../core/writing';
 import { useAtWork } from '../at-work';
@@ -53,7 +52,7 @@ export function KeysBehind({ lesson, pencil, overNeck }: KeysBehindProps) {
 }
 
 const refusalAt = ({ lesson, pencil }: At, { gesture }: Command): Refusal | null => {
-  const { did } = settled(gesture)(lesson, pencil);
+  const { did } = gesture(lesson, pencil);
   return did.kind === 'refused' ? did.why : null;
 };
 
