@@ -46,11 +46,18 @@ test.each([1440, 1024, 390])(
       const inkOf = (mark: Element) => {
         const box = mark.getBoundingClientRect();
         const matrix = mark instanceof SVGGraphicsElement ? mark.getScreenCTM() : null;
-        if (!mark.classList.contains('note') || matrix === null) return box;
+        if (matrix === null || mark.localName !== 'text') return box;
         const line = matrix.d * Number(mark.getAttribute('y')) + matrix.f;
-        return { left: box.left, right: box.right, top: line - 5 * matrix.d, bottom: line + 5 * matrix.d };
+        const { left, right } = box;
+        if (mark.classList.contains('note'))
+          return { left, right, top: line - 5 * matrix.d, bottom: line + 5 * matrix.d };
+        // A capital is seven tenths of its size high.
+        const high = 0.7 * Number(mark.getAttribute('font-size')) * matrix.d;
+        return { left, right, top: line - high, bottom: line };
       };
-      const marks = [...document.querySelectorAll('.score :is(.tie, .beam, .stem, .note, .chord)')];
+      const marks = [
+        ...document.querySelectorAll('.score :is(.tie, .beam, .stem, .note, .chord, .degree, .finger)'),
+      ];
       const shown = [...document.querySelectorAll('.kept')];
       const covered = shown.flatMap((label) => {
         const own = label.getBoundingClientRect();
