@@ -259,17 +259,26 @@ test('bars are tapped to start, dragged over to loop; Space pauses and goes on, 
   expect(await playback(page).count()).toBe(1);
   await large.getByRole('button', { name: 'Close' }).click();
   expect(await playback(page).count()).toBe(1);
-  // No word of the ledge is smaller than a thumb, and no field so small that a telephone enlarges the page.
+  // Nothing that is touched is smaller than a thumb, and no field so small that a telephone enlarges the page.
   await button(page, 'Change how').click();
-  const small = await page.locator('.ledge :is(button, input, select)').evaluateAll((controls) =>
+  await button(page, 'Fretboard').click();
+  await page.locator('.fretboard svg').waitFor();
+  const small = await page.locator('.page :is(button, input, select, summary)').evaluateAll((controls) =>
     controls.flatMap((control) => {
+      if (control.closest('.bar, .skip, [hidden]') !== null) return [];
       const { width, height } = control.getBoundingClientRect();
       const type = Number.parseFloat(getComputedStyle(control).fontSize);
-      const isField = control.tagName !== 'BUTTON';
+      const isField = control.matches('input, select');
       return width < 43.9 || height < 43.9 || (isField && type < 16) ? [control.outerHTML] : [];
     }),
   );
   expect(small).toEqual([]);
+  // The neck is whole, the numbers of its frets too.
+  const below = await page.locator('.fretboard').evaluate((neck) => {
+    const picture = neck.querySelector('svg');
+    return neck.getBoundingClientRect().bottom - (picture?.getBoundingClientRect().bottom ?? 0);
+  });
+  expect(below).toBeGreaterThanOrEqual(0);
   expectClean();
 });
 

@@ -29,7 +29,7 @@ export function WhereYouWere({
     setOffered(false);
   };
   return (
-    <div className="notice practice__before">
+    <div className="notice notice--calm practice__before">
       <p>You practised {lastWords(last, piece, sheet)}.</p>
       <button type="button" className="button button--main" onClick={goOn}>
         Go on where you were
