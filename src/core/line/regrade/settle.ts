@@ -103,23 +103,33 @@ const faultsIn = (model: LineModel, { line, heard }: State): number =>
   findBreaches(model, heard).length +
   model.bars.filter((bar) => !fitsLevel(model, bar, heard, line[bar.index] ?? [])).length;
 
-/** Bars that stay at odds with a rule beside their neighbours are composed anew between the others. */
-function composedWhereBroken(desk: Desk, state: State): State {
+/**
+ * Bars that stay at odds with a rule beside their neighbours are composed anew between the others.
+ * @param seeds how many such lines are tried; where it is several, the bars before them are composed, too
+ */
+function composedWhereBroken(desk: Desk, state: State, seeds = 1): State {
   const { model } = desk;
   const broken = new Set(
-    findBreaches(model, state.heard).flatMap(({ bar }) => [bar, ...(model.bars[bar]?.after ?? [])]),
+    findBreaches(model, state.heard).flatMap(({ bar }) => {
+      const there = model.bars[bar];
+      return [...(seeds > 1 ? (there?.before ?? []) : []), bar, ...(there?.after ?? [])];
+    }),
   );
   for (const bar of model.bars) {
     if (!fitsLevel(model, bar, state.heard, state.line[bar.index] ?? [])) broken.add(bar.index);
   }
   if (broken.size === 0) return state;
-  const { bars } = composeLine({
-    ...model.request,
-    seed: 1,
-    kept: state.line.map((notes, index) => (broken.has(index) ? null : notes)),
-  });
-  const anew = { line: bars, heard: hearLine(model, bars) };
-  return faultsIn(model, anew) < faultsIn(model, state) ? anew : state;
+  let best = state;
+  for (let seed = 1; seed <= seeds && faultsIn(model, best) > 0; seed += 1) {
+    const { bars } = composeLine({
+      ...model.request,
+      seed,
+      kept: state.line.map((notes, index) => (broken.has(index) ? null : notes)),
+    });
+    const anew = { line: bars, heard: hearLine(model, bars) };
+    if (faultsIn(model, anew) < faultsIn(model, best)) best = anew;
+  }
+  return best;
 }
 
 /** Beyond this distance newly composed lines are tried as the start, too: the tune's own bars may be stuck. */
@@ -206,5 +216,8 @@ export function lineFor(desk: Desk): LineNotes {
   let state = settled(desk, { line: first, heard: hearLine(model, first) });
   state = settled(desk, settledInPairs(desk, state));
   state = nearestStart(desk, composedWhereBroken(desk, state));
-  return halfRich(desk, withoutNeed(desk, state)).line;
+  const last = halfRich(desk, withoutNeed(desk, state));
+  // Bars that were settled one after the other can be at odds when all of them stand.
+  const isFaulty = faultsIn(model, last) > findBreaches(model, desk.origin).length;
+  return (isFaulty ? composedWhereBroken(desk, last, ANEW.faulty) : last).line;
 }
