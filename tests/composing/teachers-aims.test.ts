@@ -77,6 +77,13 @@ describe('how often beat one is silent', () => {
     );
   });
 
+  it('that is never asked for is not missed, though the technique is ticked', () => {
+    const never = composePiece(asked(lessonIn('one-drop', 3), { silentOnes: 'never' }), PIECE);
+    expect(line(never.lesson).techniques).toContain('beat one silent');
+    expect(silentOnes(never.lesson)).toEqual([]);
+    expect(never.remarks.filter((each) => each.includes('beat one silent'))).toEqual([]);
+  });
+
   it('yields to what a nearer place says of the technique', () => {
     const wished = asked(lessonIn('one-drop', 3), { silentOnes: 'every second bar' });
     const own = changeBarAims(wished, PIECE, [1], () => ({ forbidden: ['beat one silent'] }));

@@ -210,13 +210,15 @@ const phraseMiss = (model: LineModel, shown: Shown, { aim, technique, bars }: Wi
   nearest: `${bars.length === 1 ? 'It shows' : 'They show'} ${listed([...new Set(bars.flatMap((bar) => shown.techniques[bar] ?? []))])} instead.`,
 });
 
-/** Techniques that are switched on and that no bar of the line can show. */
+/** Techniques that are switched on and that no bar of the line can show; not those that aims keep out of every bar. */
 export function unheardRemarks(model: LineModel, line: LineNotes): readonly string[] {
   const wishes = wishesOf(model).filter(({ aim }) => aim < 0);
   if (wishes.length === 0) return [];
   const techniques = techniquesOf(model, hearLine(model, line));
-  return unfulfilled(wishes, techniques).map(({ technique }) => {
+  return unfulfilled(wishes, techniques).flatMap(({ technique }) => {
     const least = TECHNIQUE_TABLE[technique].from;
+    const isKeptOut = model.bars.every(({ demands }) => !demands.techniques.has(technique));
+    if (isKeptOut && model.request.level >= least) return [];
     return model.request.level < least
       ? `No bar shows ${technique}: it comes with level ${least}.`
       : `No bar shows ${technique}: these chords, the rhythms of the feel, the range and the rules leave it no room.`;
