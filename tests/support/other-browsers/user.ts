@@ -34,6 +34,7 @@ const SELECTORS = {
   button: 'button, [role="button"], summary',
   textbox: 'textarea, input:not([type]), input[type="text"]',
   menuitem: '[role="menuitem"]',
+  switch: '[role="switch"]',
 } as const;
 
 /** What a person does in a browser that is driven from outside. */
