@@ -236,6 +236,14 @@ describe('the stages of a line', () => {
     expect(rhythm?.bars[0]).toEqual(line('C2 . C2 . C2 . - F1~')[0]);
   });
 
+  test('a push round the end of the line stands at no stage on a root that the level does not have there', () => {
+    const round = request('| E♭ | A7 |', { level: 3, feel: 'soul-backbeat', key: 'E♭' });
+    const pushed = line('G1 . . . E♭2 . . . | A1 . . . - . G1~ .');
+    const beyond = (notes: LineNotes) => musicFindings(round, notes).filter(({ kind }) => kind === 'level');
+    expect(beyond(pushed)).toEqual([]);
+    for (const { bars } of buildUp(round, pushed)) expect(beyond(bars)).toEqual([]);
+  });
+
   test('a line of one root a bar has one stage, itself', () => {
     const whole = line('C2 . . . . . . . | F1 . . . . . . . | G1 . . . . . . . | C2 . . . . . . .');
     expect(buildUp(asked, whole)).toEqual([{ things: ['roots'], bars: whole }]);

@@ -1,6 +1,7 @@
 import { type LineNote, midiOf, type SpelledPitch, ticks } from '../../base';
+import { isBeyondLevel } from '../bar-findings';
 import { pitchAt, type Stretch } from '../harmony';
-import { type HeardLine, hearLine, struck } from '../hearing';
+import { type HeardLine, hearLine, hearWith, struck } from '../hearing';
 import { notesPerSecond, rhythmLevelIn } from '../level';
 import { type BarModel, isStrongBeat, type LineModel } from '../model';
 import type { Tone } from '../tones';
@@ -85,13 +86,29 @@ function voicesOf(model: LineModel, line: LineNotes, heard: HeardLine): readonly
     const agree =
       one !== undefined &&
       held.every(({ kind, root }) => kind === one.kind && midiOf(root) === midiOf(one.root));
+    const known = agree && isKnownThere(model, line, heard, chain[0], one.root);
     for (const { bar, place } of chain) {
       const note = line[bar]?.[place];
       const voices = settled[bar];
-      if (note && voices) voices[place] = agree ? one : { kind: 'own', root: note.pitch };
+      if (note && voices) voices[place] = known ? one : { kind: 'own', root: note.pitch };
     }
   }
   return settled;
+}
+
+/** Whether the level has a root where the tie to it is struck: round the end of a line it is heard under the chord before. */
+function isKnownThere(
+  model: LineModel,
+  line: LineNotes,
+  heard: HeardLine,
+  struckAt: Tied[number] | undefined,
+  root: SpelledPitch,
+): boolean {
+  if (struckAt === undefined) return true;
+  const { bar, place } = struckAt;
+  const notes = (line[bar] ?? []).map((note, index) => (index === place ? { ...note, pitch: root } : note));
+  const tone = hearWith(model, heard, bar, notes)[bar]?.[place];
+  return tone === undefined || !isBeyondLevel(model, tone);
 }
 
 /** Groups of notes that are tied together, the first the one that is struck. */
