@@ -3,7 +3,7 @@ import { barTicks, beatTicks } from '../../src/core/base';
 import { contourOf, type FeelId, feelById, homeMetre, phraseBookOf } from '../../src/core/feel';
 import { composeLine, type Level } from '../../src/core/line';
 import { beforeChange } from '../../src/core/line/phrase/led-on';
-import { layoutOf } from '../../src/core/line/phrase/plan';
+import { layoutOf } from '../../src/core/line/phrase/layout';
 import { likenessOf, taskOf } from '../../src/core/line/phrase/tune';
 import { modelOf } from '../../src/core/line/read-request';
 import { request } from './notation';

@@ -1,5 +1,6 @@
 import { COMMON_PRACTICE } from '../rows';
 import { phraseBook } from './notation';
+import { BALLAD_TUNES } from './tunes/ballad';
 
 /**
  * Ballad in six: two slow beats of three. The root is long and late to leave; the last eighth of a beat points to the
@@ -220,4 +221,5 @@ S+A x=xx=xx== x=xx==x== R 5 8 5 3 / R 5 3 5 | R 3 5 8 5 / 8 5 3 R | R 5 6 5 3 / 
 S+A x=xx=xx== x=xx==xxx R 5 8 5 3 / R 3 5 3 >> > | R 5 10 8 5 / 8 5 3 5 >> >
 S+A+L+C x=xx=xx== x=xx==x== x=xx=xx=x x==x==x== R 5 8 5 3 / R 5 3 5 / R 5 8 10 9 > / R 5 R | R 3 5 8 5 / R 6 5 3 / 8 9 10 8 5 > / 8 5 3
 `,
+  BALLAD_TUNES,
 );

@@ -1,5 +1,6 @@
 import { COMMON_PRACTICE } from '../rows';
 import { phraseBook } from './notation';
+import { BOSSA_TUNES } from './tunes/bossa';
 
 /**
  * Bossa: root on one, a short note on the and of two that points to three, three like the low drum, a short note
@@ -160,4 +161,5 @@ H x==x R > | R 5
 S+A x==x==x==x x==x==x=== R 5 R > / R 3 5 | R 3 5 > / R _5 R | R c 5 > / R 5 R | R 6 5 > / R 3 5
 S+A+S+C x==x==x==x x==x==x=xx x==x==x==x x==x==x=== R 5 R > / R 3 5 >> > / R c 5 > / R 3 R | R 3 5 > / R 5 3 >> > / R 5 3 > / R 5 R
 `,
+  BOSSA_TUNES,
 );

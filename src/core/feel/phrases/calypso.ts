@@ -1,5 +1,6 @@
 import { COMMON_PRACTICE } from '../rows';
 import { phraseBook } from './notation';
+import { CALYPSO_TUNES } from './tunes/calypso';
 
 /**
  * Calypso and soca: a bouncing figure that pushes into the second half of the bar, root and chord tones, always
@@ -172,4 +173,5 @@ S+A x=xx x=xx R 3 5 / R >> > | R 2 3 / 5 >> > !co | R 5 3 / 8 >> >
 S+A+S+C x=xx xxx= x=xx x=x- R 3 5 / 6 5 3 !co / R 5 6 / R 5 | R 2 3 / 5 3 R !co / R 3 4 / R 3
 S+A+L+C x=xx x=xx x=xx x=-- R 3 5 / R >> > / 8 9 10 / R | R 5 3 / 5 >> > !co / R 5 8 / 8
 `,
+  CALYPSO_TUNES,
 );

@@ -1,5 +1,6 @@
 import { COMMON_PRACTICE } from '../rows';
 import { phraseBook } from './notation';
+import { DISCO_TUNES } from './tunes/disco';
 
 /**
  * Disco: with the kick on all four, short and tight; the and belongs to the open hat and the octave. Octaves for
@@ -127,4 +128,5 @@ S+A x-x-x-xx--x-x-x- x-x-x-xx--x-x-xx R 8 R 8 R 8 R 8 / R 8 R 8 R 8 5 >> > | R 8
 S+A x-x-x-xx--x-x-x- x-x-x-xx--xxx-x- R 8 R 8 R 8 R 8 / R 8 R 8 R 8 c 5 > | R 8 R 8 R 8 c 8 / R 8 R 8 5 3 4 5 > | R 8 R 8 5 8 R 8 / R 8 R 8 R 5 c 8 >
 S+A+L+C x-x-x-xx--x-x-x- x-x-x-xx--xxx-x- x-x-x-xx--x-x-x- x-x-x-xx-------- R 8 R 8 R 8 R 8 / R 8 R 8 R 8 c 5 > / R 8 R 8 8 10 9 8 / R 8 R 8 R
 `,
+  DISCO_TUNES,
 );

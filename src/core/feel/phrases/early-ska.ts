@@ -1,5 +1,6 @@
 import { COMMON_PRACTICE } from '../rows';
 import { phraseBook } from './notation';
+import { EARLY_SKA_TUNES } from './tunes/early-ska';
 
 /**
  * Early ska: a walk in even quarters, weight on two and four, a swung pair as a skip. A bar goes up, the next
@@ -177,4 +178,5 @@ T x=x=xx R 5 >> > | R 3 >> > | 8 5 >> > | R _5 >> >
 H x=x= R > | R 3 | R 5
 H x=xx R >> >
 `,
+  EARLY_SKA_TUNES,
 );

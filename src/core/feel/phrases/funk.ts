@@ -1,5 +1,6 @@
 import { COMMON_PRACTICE } from '../rows';
 import { phraseBook } from './notation';
+import { FUNK_TUNES } from './tunes/funk';
 
 /**
  * Funk in sixteenths: everything hangs on the one. Short notes, holes that are as tight as the notes, a cell that
@@ -239,4 +240,5 @@ S+A x=----x=xxx=-- x=----x=xxx=xx R 8 R b3 3 / R R c 5 6 >> > | R R c c 8 / R 8 
 S+A x=----x=xxx=-- x=----x=x=---- R 8 R b3 3 / R 8 c | R R c c 8 / R R _c
 S+A+S+C x=----x=xxx=-- x=----x=xxx=xx x=----x=xxx=-- x=----x=------ R 8 R b3 3 / R R c 5 6 >> > / R 8 8 c 5 / R _c | R R c c 8 / R 8 8 c 5 >> > / R R 5 6 8 / R R
 `,
+  FUNK_TUNES,
 );

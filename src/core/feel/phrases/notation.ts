@@ -40,6 +40,14 @@
  * Write the signature first and sing it; then the answer: the other way round, fuller or thinner. A breath is a
  * bar that holds or rests; a turnaround is a pickup with two leads; a lift goes to 8, 9 or 10. Operations on the
  * motif (inversion, fragment, sequence) are the plan's work, so contours of one slot should differ in shape.
+ *
+ * **Tunes.** A line of eight bars that is written as one: `tune NAME LEAST-MOST: words`, then eight rows, a bar each in
+ * its order, with the slot, one rhythm and the ways to play it (the best first), then rows for `H1` and `H2`. Rhythms
+ * and roles of the bars stay as they are written; the search chooses among the ways by what leads best. Bar 5 names the
+ * ways of bar 1 first, so that the tune comes back. Tunes are of the book's first metre and stand in a text of their own.
+ *
+ *     tune answers-low 1-2: a call on one, the answer goes down
+ *     S x=--xxx= R 5 5 R | R 3 3 5 | R _5 _5 R | 5 3 R R !co
  */
 import type { Metre } from '../../base';
 import { barTicks, beatTicks } from '../../base';
@@ -56,6 +64,7 @@ import {
   type Role,
   type Slot,
   type Theme,
+  type TuneBar,
 } from './types';
 
 const TAGS: Readonly<Record<string, ContourTag>> = {
@@ -132,6 +141,8 @@ interface Reading {
   };
   readonly contours: Partial<Record<Slot, Contour[]>>;
   readonly models: PhraseModel[];
+  /** Bars of a tune as they come; null in a theme. */
+  readonly tune: TuneBar[] | null;
 }
 
 function textsOf(body: string, pools: ReadonlyMap<string, readonly string[]>): readonly string[] {
@@ -154,11 +165,16 @@ function readRow(reading: Reading, row: string): void {
   const { metre, theme, contours, models } = reading;
   if (slots.length === 1) {
     const known = contours[first] ?? [];
-    for (const text of textsOf(body, reading.pools)) {
+    const row = textsOf(body, reading.pools).map((text) => {
       const id = `${theme.id} ${first} ${grids[0]} ${text}`;
-      if (!known.some((one) => one.id === id)) known.push(contourOf(first, metre, grids[0] ?? '', text, id));
-    }
+      const same = known.find((one) => one.id === id);
+      if (same) return same;
+      const made = contourOf(first, metre, grids[0] ?? '', text, id);
+      known.push(made);
+      return made;
+    });
     contours[first] = known;
+    if (reading.tune && isBarSlot(first)) reading.tune.push({ slot: first, contours: row });
     return;
   }
   for (const text of textsOf(body, reading.pools)) {
@@ -175,7 +191,7 @@ function readRow(reading: Reading, row: string): void {
 
 const METRE = /^metre (\d+)\/([248])$/u;
 const POOL = /^pool (\S+) = (.*)$/u;
-const THEME = /^theme (\S+) (\d)-(\d): (.+)$/u;
+const THEME = /^(theme|tune) (\S+) (\d)-(\d): (.+)$/u;
 const UNITS: Readonly<Record<string, Metre['unit']>> = { '2': 2, '4': 4, '8': 8 };
 
 const blankTheme = { id: '', words: '', least: 0, most: 5 };
@@ -186,11 +202,16 @@ const startReading = (metre: Metre): Reading => ({
   theme: blankTheme,
   contours: {},
   models: [],
+  tune: null,
 });
 
-function themeRead({ theme, contours, models }: Reading): readonly Theme[] {
+/** Bars of a tune. */
+const TUNE_BARS = 8;
+
+function themeRead({ theme, contours, models, tune }: Reading): readonly Theme[] {
   const { id, words, least, most } = theme;
-  return id === '' ? [] : [{ id, words, levels: { least, most }, contours, models }];
+  if (tune && tune.length !== TUNE_BARS) throw new RangeError(`${id}: a tune has ${TUNE_BARS} bars`);
+  return id === '' ? [] : [{ id, words, levels: { least, most }, contours, models, tune }];
 }
 
 /** The themes of one metre, from the rows below its name. */
@@ -199,12 +220,13 @@ function readMetre(metre: Metre, rows: readonly string[]): MetrePhrases {
   const themes: Theme[] = [];
   for (const row of rows) {
     const [, pool, texts] = POOL.exec(row) ?? [];
-    const [, id, least, most, words] = THEME.exec(row) ?? [];
+    const [, kind, id, least, most, words] = THEME.exec(row) ?? [];
     if (pool !== undefined) reading.pools.set(pool, textsOf(texts ?? '', reading.pools));
     else if (id !== undefined) {
       themes.push(...themeRead(reading));
       const theme = { id, words: words ?? '', least: Number(least), most: Number(most) };
-      reading = { ...startReading(metre), pools: reading.pools, theme };
+      const tune = kind === 'tune' ? [] : null;
+      reading = { ...startReading(metre), pools: reading.pools, theme, tune };
     } else readRow(reading, row);
   }
   return { metre, themes: [...themes, ...themeRead(reading)] };
@@ -214,28 +236,33 @@ function readMetre(metre: Metre, rows: readonly string[]): MetrePhrases {
  * The book of a text, which is read when its phrases are first asked for: of sixteen books a line needs one.
  * Asking for them throws a RangeError with the row that cannot be read: a fault of the book, found by its tests.
  */
-export function phraseBook(about: Omit<PhraseBook, 'metres'>, text: string): PhraseBook {
+export function phraseBook(about: Omit<PhraseBook, 'metres'>, text: string, tunes = ''): PhraseBook {
   let read: PhraseBook['metres'] | null = null;
   return {
     ...about,
     get metres() {
-      read ??= metresIn(text);
+      read ??= metresIn(text, tunes);
       return read;
     },
   };
 }
 
-function metresIn(text: string): PhraseBook['metres'] {
+const rowsOf = (text: string): readonly string[] =>
+  text
+    .split('\n')
+    .map((line) => line.trim())
+    .filter((row) => row !== '' && !row.startsWith(';'));
+
+function metresIn(text: string, tunes: string): PhraseBook['metres'] {
   const metres: { readonly metre: Metre; readonly rows: string[] }[] = [];
-  for (const line of text.split('\n')) {
-    const row = line.trim();
-    if (row === '' || row.startsWith(';')) continue;
+  for (const row of rowsOf(text)) {
     const [, count, unit] = METRE.exec(row) ?? [];
     if (count !== undefined)
       metres.push({ metre: { count: Number(count), unit: UNITS[unit ?? ''] ?? 4 }, rows: [] });
     else if (metres.length === 0) throw new RangeError(`A book begins with its metre, not with ${row}`);
     else metres.at(-1)?.rows.push(row);
   }
+  metres[0]?.rows.push(...rowsOf(tunes));
   const [first, ...others] = metres.map(({ metre, rows }) => readMetre(metre, rows));
   if (!first) throw new RangeError('A book begins with its metre');
   return [first, ...others];

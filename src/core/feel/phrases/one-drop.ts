@@ -1,5 +1,6 @@
 import { COMMON_PRACTICE } from '../rows';
 import { phraseBook } from './notation';
+import { ONE_DROP_TUNES } from './tunes/one-drop';
 
 /**
  * One drop, in the fast count: the drop falls on three, so the line lands there. A call with the one, an answer
@@ -162,4 +163,5 @@ T x=x=xx R 5 >> > | R 3 >> > | R _5 >> >
 H x=xx R >> > | R 3 >
 S+A x=xxx= --x=xx R 3 5 3 / 5 >> > | R 5 6 5 / R >> > | R 3 4 5 / 3 >> >
 `,
+  ONE_DROP_TUNES,
 );

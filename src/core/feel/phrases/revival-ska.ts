@@ -1,5 +1,6 @@
 import { COMMON_PRACTICE } from '../rows';
 import { phraseBook } from './notation';
+import { REVIVAL_SKA_TUNES } from './tunes/revival-ska';
 
 /**
  * Fast revival ska: straight, tight and bouncing. One and three are firm, an eighth pair gives the bounce; a bar
@@ -278,4 +279,5 @@ D xxx R >> > | R 3 >
 S+A x=x=xxx x=x=xxx R 3 5 6 5 / 8 6 5 3 > | R 5 6 5 3 / R 3 5 >> > | R R 3 4 5 / 8 5 3 >> > | R 5 3 5 6 / R 5 8 6 >
 S+C x=x=xxx x=x=xx- R 3 5 6 5 / 8 6 5 3 | R 5 6 5 3 / R 5 3 R
 `,
+  REVIVAL_SKA_TUNES,
 );

@@ -1,5 +1,6 @@
 import { COMMON_PRACTICE } from '../rows';
 import { phraseBook } from './notation';
+import { ROCKERS_TUNES } from './tunes/rockers';
 
 /**
  * Rockers: the kick drives, and so does the bass. Two eighths on one, the root again on three, beat two left to
@@ -91,4 +92,5 @@ H2 x=-- R | 8
 S+A x--xx=x= x--xx=xx R R 3 5 / R 5 3 >> > | R 5 8 5 / 8 6 5 >> > | R _5 R 3 / R R 3 >> > | R c R 3 / R _5 R >> > | R 2 3 5 / R c 5 >> > | R 3 5 6 / 8 6 5 >> >
 S+A+L+C x--xx=x= x--xx=xx x--xx=x= x--xx=-- R R 3 5 / R 5 3 >> > / 8 9 10 8 / R 5 R | R _5 R 3 / R c 5 >> > / R 5 8 10 / R 3 R
 `,
+  ROCKERS_TUNES,
 );

@@ -1,5 +1,6 @@
 import { COMMON_PRACTICE } from '../rows';
 import { phraseBook } from './notation';
+import { ROCKSTEADY_TUNES } from './tunes/rocksteady';
 
 /**
  * Rocksteady: a tune in the gaps. Short clusters, then nothing, then two notes that fetch the next chord. One
@@ -135,4 +136,5 @@ H2 x=-- R | 8
 S+A x===x==xx===---- x===x==xx===x=x= R R 3 5 / R 5 3 R >> > | R 5 6 8 / 8 6 5 3 >> > | R 3 2 R / R R 5 6 >> > | R c 5 3 / R 3 2 R >> >
 S+A x===x==xx===---- ----x=xxx===x=x= R R 3 5 / 5 5 3 R >> > | R 5 6 8 / 8 8 6 5 >> > | R 3 4 5 / 3 3 2 R >> >
 `,
+  ROCKSTEADY_TUNES,
 );

@@ -1,5 +1,6 @@
 import { COMMON_PRACTICE } from '../rows';
 import { phraseBook } from './notation';
+import { SHUFFLE_BLUES_TUNES } from './tunes/shuffle-blues';
 
 /**
  * Shuffle blues: four level quarters with a light swung skip, the box 1 3 5 6 and back, two bars that ask and two
@@ -157,4 +158,5 @@ T x==x==x==x=x R 3 5 >> > | R 5 3 >> >
 H x==xxx R 3 >> >
 S+A x==x==xxxx== x==x==x==x=x R 3 5 6 5 3 / 8 6 5 >> > | R 3 5 c 6 5 / R 5 3 >> >
 `,
+  SHUFFLE_BLUES_TUNES,
 );

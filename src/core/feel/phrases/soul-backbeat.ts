@@ -1,5 +1,6 @@
 import { COMMON_PRACTICE } from '../rows';
 import { phraseBook } from './notation';
+import { SOUL_BACKBEAT_TUNES } from './tunes/soul-backbeat';
 
 /**
  * Soul backbeat: one with the kick, the push on the and of two, and three. The snare owns two and four: there the
@@ -150,4 +151,5 @@ H x==x=x R 3 > | R R > | R 5 >
 S+A x=====x=xx== x=====x==x=x R 5 6 5 / 8 c 5 > | R 3 5 6 / R 5 3 > | R c 5 3 / R _5 R >
 S+A x==x=xx===== x=====x==x=x R R 3 5 / 8 c 5 > | R 5 6 8 / R 3 2 > | R 3 4 5 / R 5 3 >
 `,
+  SOUL_BACKBEAT_TUNES,
 );

@@ -1,5 +1,6 @@
 import { COMMON_PRACTICE } from '../rows';
 import { phraseBook } from './notation';
+import { STEPPERS_TUNES } from './tunes/steppers';
 
 /**
  * Steppers: the kick is on all four, so the bass need not mark them. A riff of two bars with big holes, dark and
@@ -118,4 +119,5 @@ S+A x===x=x= x=--x=-- R 3 5 / R 5 | R _c R / R 3 | R 5 3 / R _5
 S+A x===x=x= x===x=xx R 3 5 / R 5 >> > | R 2 3 / R _5 >> > | R _c R / 8 c >> > | R _5 _6 / R 3 >> >
 S+A+S+C x===x=x= x=--x=-- x===x=x= x=====-- R _c R / R 5 / R 2 3 / R | R 3 5 / R _5 / R 5 3 / R
 `,
+  STEPPERS_TUNES,
 );

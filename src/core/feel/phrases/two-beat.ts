@@ -1,5 +1,6 @@
 import { COMMON_PRACTICE } from '../rows';
 import { phraseBook } from './notation';
+import { TWO_BEAT_TUNES } from './tunes/two-beat';
 
 /**
  * Two-beat: one and three, full but cut before the chop, the fifth above or below on three, whichever lies next to
@@ -186,4 +187,5 @@ T x=x= R > | 8 >
 S+A x=x= xxx= R 5 / R 3 > | R _5 / R 2 3 | R 3 / 8 6 5 | R 6 / R 3 5
 S+S+A+C x=x= x=x= x=x= x=x- R 5 / R _5 / R > / R 5 | R 5 / R 6 / 8 > / R R
 `,
+  TWO_BEAT_TUNES,
 );

@@ -59,6 +59,12 @@ export interface PhraseModel {
   readonly bars: readonly Contour[];
 }
 
+/** A bar of a tune: what it does in the phrase, and the ways of playing it in its one rhythm, the first as a rule. */
+export interface TuneBar {
+  readonly slot: BarSlot;
+  readonly contours: readonly Contour[];
+}
+
 /** One rhythmic signature with its planned answers. */
 export interface Theme {
   readonly id: string;
@@ -67,6 +73,8 @@ export interface Theme {
   readonly levels: { readonly least: number; readonly most: number };
   readonly contours: Readonly<Partial<Record<Slot, readonly Contour[]>>>;
   readonly models: readonly PhraseModel[];
+  /** Its eight bars in their order, where they are written as one; null where the plan orders them. */
+  readonly tune: readonly TuneBar[] | null;
 }
 
 /** The themes of a feel in one metre. */

@@ -1,5 +1,6 @@
 import { COMMON_PRACTICE } from '../rows';
 import { phraseBook } from './notation';
+import { WALKING_SWING_TUNES } from './tunes/walking-swing';
 
 /**
  * Walking swing: even quarters, harmony on one and three, motion on two and four, and an approach on four that takes
@@ -209,4 +210,5 @@ T x=x=x=x=xx R 3 5 3 >> > | 8 c 5 3 >> >
 H x=xx R >> > | R 3 >
 S+A x=x=x=x=x= x=x=x=--xx R 2 3 5 > / 8 5 3 >> > | R 3 5 6 > / R 5 3 >> > | R 5 6 5 > / 8 c 5 >> >
 `,
+  WALKING_SWING_TUNES,
 );

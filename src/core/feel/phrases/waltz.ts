@@ -1,5 +1,6 @@
 import { COMMON_PRACTICE } from '../rows';
 import { phraseBook } from './notation';
+import { WALTZ_TUNES } from './tunes/waltz';
 
 /**
  * Waltz time: one bar is one swing of the arm. The one is long and heavy, two and three are lighter or left to the
@@ -112,4 +113,5 @@ S+A x==x== x=x=x= R 5 / R 3 > | R 3 / 8 6 > | R 6 / R 5 > | 8 5 / 8 5 3 | R c / 
 S+S+A+C x==x== x==x== x=x=x= x===== R 5 / R 3 / 8 6 > / R | R 3 / R 6 / R 5 > / 8
 S+A+L+C x==x== x=x=x= x==x== x==x== R 5 / R 3 > / R 8 / R 5 | R 3 / R 5 > / 8 10 / R 3
 `,
+  WALTZ_TUNES,
 );

@@ -12,7 +12,7 @@ import type { Node } from './nodes';
 import { type Pool, type PoolMaker, poolMaker } from './pools';
 import { type Segment, segmentsOf } from './segments';
 import { bitOf, type Techniques } from './shown';
-import { themesFor } from './themes';
+import { looseThemesFor } from './themes';
 
 /** Another way of playing one bar of a line, with the composer's price beside the bar's neighbours. */
 export interface Alternative {
@@ -74,7 +74,7 @@ export function alternativesFor(model: LineModel): Alternatives {
     const metre = phrasesIn(book, bar.metre);
     return remembered(shelves, metre, () => ({
       metre,
-      themes: [...themesFor(metre, model, 0), manyOrders(metre)],
+      themes: [...looseThemesFor(metre, model), manyOrders(metre)],
       pools: poolMaker(model, rules, metre, MOST_NODES),
     }));
   }
@@ -85,7 +85,7 @@ export function alternativesFor(model: LineModel): Alternatives {
     const [first] = shelf.themes;
     return parts.map((segment) => {
       if (!segment.ladder) return [shelf.pools.givenPool(segment, [])];
-      const place = { models: null, asks: 0, wide: false };
+      const place = { models: null, tuneBar: null, asks: 0, wide: false };
       const slots = segment.whole ? SLOTS : SLOTS.slice(0, 1);
       const plain = shelf.themes.flatMap((theme) =>
         slots.map((slot) => shelf.pools.poolOf(segment, { ...place, theme, slot })),

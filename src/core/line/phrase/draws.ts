@@ -1,5 +1,5 @@
 import { isCompound, remembered } from '../../base';
-import type { BarSlot, Contour, MetrePhrases, PhraseModel, Slot, Theme } from '../../feel';
+import type { BarSlot, Contour, MetrePhrases, PhraseModel, Slot, Theme, TuneBar } from '../../feel';
 import type { LineModel } from '../model';
 import { type Cell, cellOf } from './cells';
 import type { Ladder } from './ladder';
@@ -16,7 +16,7 @@ import {
   type Stance,
   stanceOf,
 } from './nodes';
-import type { ModelPlace } from './plan';
+import type { ModelPlace } from './layout';
 import type { Segment } from './segments';
 import type { Techniques } from './shown';
 import { plainContours, variantsOf } from './variants';
@@ -64,10 +64,30 @@ export interface Place {
   readonly theme: Theme;
   readonly slot: BarSlot;
   readonly models: ModelPlace | null;
+  /** Which bar of the theme's tune it plays; null where there is none. */
+  readonly tuneBar: number | null;
   /** Techniques that the plan hopes for in the bar. */
   readonly asks: Techniques;
   /** Whether other forms of the contours are offered as well: where the book alone left something amiss. */
   readonly wide: boolean;
+}
+
+/**
+ * What the ways of a bar of a tune cost one after the other as they are written, what a bar costs that keeps its rhythm
+ * and is another bar's, and what one costs that leaves it (hand-set).
+ */
+const NEXT_WAY = 0.1;
+const SAME_RHYTHM = 0.8;
+const OTHER_RHYTHM = 4;
+
+/** The draws of a bar of a tune: its own ways first. */
+function inTuneFirst(draws: readonly Draw[], { contours }: TuneBar): readonly Draw[] {
+  const [first] = contours;
+  return draws.map((draw) => {
+    const way = contours.indexOf(draw.cell.contour);
+    const apart = draw.cell.contour.grid === first?.grid ? SAME_RHYTHM : OTHER_RHYTHM;
+    return { ...draw, cost: draw.cost + (way >= 0 ? NEXT_WAY * way : apart) };
+  });
 }
 
 /** The books stay as they are, so each theme is varied once. */
@@ -171,7 +191,8 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
     bar.demands.wanted.size > 0;
 
   function ownDraws(segment: Segment, place: Place): readonly Draw[] {
-    const { theme, slot } = place;
+    const { theme, slot, tuneBar } = place;
+    const bar = segment.whole && tuneBar !== null ? theme.tune?.[tuneBar] : undefined;
     const groups: readonly (readonly Slot[])[] = segment.whole
       ? [FALLBACK_SLOTS[slot].slice(0, 1), FALLBACK_SLOTS[slot].slice(1)]
       : [partSlot(segment)];
@@ -180,7 +201,8 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
     const draws: Draw[] = [];
     for (const group of groups) {
       const slots = (one: Theme | undefined) => group.flatMap((from) => contoursIn(one, from));
-      const own = withHalvesFirst(segment, group, drawsFrom(segment, slots(theme), place));
+      const written = drawsFrom(segment, slots(theme), place);
+      const own = bar ? inTuneFirst(written, bar) : withHalvesFirst(segment, group, written);
       const others = drawsFrom(segment, slots(lent), place, { borrowed: true });
       draws.push(...own, ...besideHalves(segment, own, others));
       // A lift that finds no room over this chord is the theme's statement once more, not a bar of another theme.

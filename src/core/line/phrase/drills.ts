@@ -103,5 +103,6 @@ export const manyOrders = rememberedFor(({ metre }: MetrePhrases): Theme => {
     levels: { least: 0, most: 5 },
     contours: { S: [...contours.S.values()], H: [...contours.H.values()] },
     models: [],
+    tune: null,
   };
 });

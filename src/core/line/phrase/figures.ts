@@ -1,6 +1,6 @@
 import type { Contour, Theme } from '../../feel';
 import type { Node } from './nodes';
-import type { ModelPlace } from './plan';
+import type { ModelPlace } from './layout';
 import type { Pool } from './pools';
 import type { Segment } from './segments';
 import type { Figure } from './tune';
@@ -45,9 +45,10 @@ function pricesIn(pool: Pool): ReadonlyMap<Contour, number> {
  */
 export function figuresOf({ pools, ...shop }: Workshop, theme: Theme): readonly Figure[] {
   const [first, second] = statingBars(shop);
-  if (!first) return [];
+  // A tune has its figure in its own bars.
+  if (!first || theme.tune) return [];
   const poolAt = (segment: Segment, slot: 'S' | 'A', models: ModelPlace | null) =>
-    pools.poolOf(segment, { theme, slot, models, asks: 0, wide: false });
+    pools.poolOf(segment, { theme, slot, models, tuneBar: null, asks: 0, wide: false });
   const heads = pricesIn(poolAt(first, 'S', null));
   if (!second) return [...heads.keys()].map((one) => ({ first: one, second: null, model: null }));
   const tails = pricesIn(poolAt(second, 'A', null));

@@ -134,7 +134,7 @@ export function poolMaker(
       const context = contextIn(segment);
       const { theme, slot, asks } = place;
       const models = segment.whole ? place.models : null;
-      const key = `${context} ${segment.whole ? slot : ''} ${theme.id} ${models?.slots} ${models?.place} ${asks} ${place.wide}`;
+      const key = `${context} ${segment.whole ? slot : ''} ${theme.id} ${models?.slots} ${models?.place} ${segment.whole ? place.tuneBar : null} ${asks} ${place.wide}`;
       return remembered(pools, key, () => make(segment, place));
     },
     joined: (list) => remembered(joints, list.map(({ id }) => id).join(), () => joinedOf(list)),

@@ -67,6 +67,7 @@ export function searchOver(
         theme,
         slot: bar?.slot ?? 'S',
         models: bar ? modelPlace(segment, bar) : null,
+        tuneBar: bar?.tuneBar ?? null,
         asks: bar?.asks ?? 0,
         wide: wide.has(segment.bar.index),
       });

@@ -3,14 +3,45 @@ import type { Contour, MetrePhrases, Role, Theme } from '../../feel';
 import type { LineModel } from '../model';
 import { different, withLedOn } from './led-on';
 
+/** The themes of a level whose bars the plan orders. */
+export const loosely = ({ themes }: MetrePhrases, level: number): readonly Theme[] =>
+  ofLevel(
+    themes.filter(({ tune }) => tune === null),
+    level,
+  );
+
+/** The tunes of a level; where there are none, the themes. */
+function tunesFirst(metre: MetrePhrases, level: number): readonly Theme[] {
+  const tunes = metre.themes.filter(
+    ({ tune, levels: { least, most } }) => tune !== null && level >= least && level <= most,
+  );
+  return tunes.length > 0 ? tunes : loosely(metre, level);
+}
+
+function ofLevel(themes: readonly Theme[], level: number): readonly Theme[] {
+  const fitting = themes.filter(({ levels }) => level >= levels.least && level <= levels.most);
+  return fitting.length > 0 ? fitting : themes;
+}
+
 /**
- * The themes that carry a line of a level, in an order of the chart's own that the seed turns: neighbouring seeds
- * begin with different ones. The plainest theme comes last, where it is not among them.
+ * The tunes, or else the themes, that carry a line of a level, in an order of the chart's own that the seed turns:
+ * neighbouring seeds begin with different ones. The plainest theme comes last, where it is not among them.
  */
 export function themesFor(metre: MetrePhrases, model: LineModel, seed: number): readonly Theme[] {
-  const { level } = model.request;
-  const fitting = metre.themes.filter(({ levels }) => level >= levels.least && level <= levels.most);
-  const order = fitting.length > 0 ? [...fitting] : [...metre.themes];
+  return inOrder(metre, model, seed, tunesFirst(metre, model.request.level));
+}
+
+/** The themes that the ways of a bar alone are drawn from, in the same order. */
+export const looseThemesFor = (metre: MetrePhrases, model: LineModel): readonly Theme[] =>
+  inOrder(metre, model, 0, loosely(metre, model.request.level));
+
+function inOrder(
+  metre: MetrePhrases,
+  model: LineModel,
+  seed: number,
+  fitting: readonly Theme[],
+): readonly Theme[] {
+  const order = [...fitting];
   const random = createRandom(
     model.bars.reduce(
       (sum, { stretches }) => (sum * 31 + (stretches[0]?.label ?? '').length + stretches.length) >>> 0,
@@ -33,7 +64,8 @@ const preparedThemes = new WeakMap<Theme, Theme>();
 function prepared(theme: Theme, metre: Metre): Theme {
   const known = preparedThemes.get(theme);
   if (known) return known;
-  const led = withLedOn(grounded(theme), metre);
+  // A tune says itself where it is silent.
+  const led = theme.tune ? theme : withLedOn(grounded(theme), metre);
   const made = metre.count === 4 ? withHalves(led) : led;
   preparedThemes.set(theme, made);
   return made;
