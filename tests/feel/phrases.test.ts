@@ -1,8 +1,16 @@
 import { describe, expect, test } from 'vitest';
-import { beatsInBar } from '../../src/core/base';
-import { type Contour, FEELS, type MetrePhrases, PHRASE_BOOKS, slotBeats } from '../../src/core/feel';
+import { beatsInBar, beatTicks, type Metre } from '../../src/core/base';
+import {
+  type Contour,
+  FEELS,
+  type Feel,
+  type MetrePhrases,
+  PHRASE_BOOKS,
+  slotBeats,
+} from '../../src/core/feel';
 import { phraseBook } from '../../src/core/feel/phrases/notation';
 import { LEVELS } from '../../src/core/line';
+import { EARLY_SEVENTH, rhythmLevelIn } from '../../src/core/line/level';
 import { roleLevel } from '../../src/core/line/phrase/cells';
 
 const rows = FEELS.flatMap((feel) => {
@@ -91,9 +99,62 @@ describe.each(rows)('the phrases of $name', ({ feel, book, metre }) => {
   test('have contours and models in full', () => {
     expect(new Set(allContours(metre).map(({ id }) => id)).size).toBe(allContours(metre).length);
     if (book?.manner === 'riff' && metre === book.metres[0]) {
-      const models = others.filter(({ levels }) => levels.most >= 3).map((theme) => theme.models.length);
+      const models = others
+        .filter(({ levels, tune }) => levels.most >= 3 && tune === null)
+        .map((theme) => theme.models.length);
       expect(Math.min(...models)).toBeGreaterThanOrEqual(6);
     }
+  });
+});
+
+const tunes = rows.flatMap(({ name, feel, metre }) =>
+  metre.themes.flatMap(({ id, levels, tune }) =>
+    tune === null ? [] : [{ name: `${name}: ${id}`, feel, metre: metre.metre, levels, tune }],
+  ),
+);
+
+/** The lowest level that may play a way of a bar. */
+function levelOf(contour: Contour, metre: Metre, feel: Feel): number {
+  const beat = beatTicks(metre);
+  const onsets = contour.beats.map(({ start, duration }) => ({
+    start: start * beat,
+    duration: duration * beat,
+  }));
+  const roles = contour.roles.map((role) =>
+    feel.bassRole.seventhsEarly && role.kind === 'colour' ? EARLY_SEVENTH : roleLevel(role),
+  );
+  return Math.max(...roles, contour.leads, rhythmLevelIn(onsets, metre, feel.bassRole));
+}
+
+describe('the tunes', () => {
+  test('are several in every feel at every level but the first', () => {
+    for (const { id } of FEELS)
+      for (const level of LEVELS.filter((one) => one > 0)) {
+        const fitting = tunes.filter(
+          ({ feel, levels }) => feel.id === id && levels.least <= level && level <= levels.most,
+        );
+        expect(fitting.length, `${id} ${level}`).toBeGreaterThanOrEqual(2);
+      }
+  });
+
+  test.each(tunes)(
+    '$name has ways to play every bar at each of its levels',
+    ({ feel, metre, levels, tune }) => {
+      for (let level = levels.least; level <= levels.most; level += 1)
+        tune.forEach(({ contours }, bar) => {
+          const playable = contours.filter((contour) => levelOf(contour, metre, feel) <= level);
+          expect(playable.length, `bar ${bar + 1} at level ${level}`).toBeGreaterThanOrEqual(2);
+        });
+    },
+  );
+
+  test.each(tunes)('$name keeps a signature, lifts at most once and turns round at its end', ({ tune }) => {
+    const rhythms = tune.map(({ contours }) => contours[0]?.grid);
+    expect(new Set(rhythms).size).toBeLessThanOrEqual(4);
+    expect(rhythms.filter((grid) => grid === rhythms[0]).length).toBeGreaterThanOrEqual(3);
+    expect(tune.filter(({ slot }) => slot === 'L').length).toBeLessThanOrEqual(1);
+    expect(tune.at(-1)?.slot).toBe('T');
+    for (const { contours } of tune) expect(new Set(contours.map(({ grid }) => grid)).size).toBe(1);
   });
 });
 
@@ -119,6 +180,21 @@ describe('the phrase notation', () => {
   test('reads models of several bars', () => {
     const book = phraseBook(about, 'metre 4/4\ntheme one 0-5: a word\nS+A x=x=x=x= x===x=== R 3 5 3 / R >');
     expect(book.metres[0]?.themes[0]?.models[0]?.bars.map(({ text }) => text)).toEqual(['R 3 5 3', 'R >']);
+  });
+
+  test('reads the eight bars of a tune in their order, and its halves', () => {
+    const bars = ['S', 'A', 'S', 'C', 'S', 'A', 'L', 'T'].map((slot) => `${slot} x=x=x=x= R 3 5 > | R 5 3 >`);
+    const text = ['tune one 1-2: a word', ...bars, 'H1 x=x= R 5'].join('\n');
+    const [plain, tune] = phraseBook(about, 'metre 4/4\ntheme plain 0-5: a word\nS x===x=== R 5', text)
+      .metres[0].themes;
+    expect(plain?.tune).toBe(null);
+    expect(tune?.tune?.map(({ slot }) => slot).join('')).toBe('SASCSALT');
+    expect(tune?.tune?.[0]?.contours.map((way) => way.text)).toEqual(['R 3 5 >', 'R 5 3 >']);
+    expect(tune?.contours.H1?.length).toBe(1);
+    const short = ['tune one 1-2: a word', ...bars.slice(1)].join('\n');
+    expect(() => phraseBook(about, 'metre 4/4\ntheme plain 0-5: a word\nS x=== R', short).metres).toThrow(
+      RangeError,
+    );
   });
 
   test.each([

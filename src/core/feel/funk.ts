@@ -24,7 +24,7 @@ export const FUNK: Feel = {
   crash: { source: COMMON_PRACTICE },
   ending: { drums: ['kick', 'snare', 'crash'], held: false, source: OURS },
   layBack: { bass: 5, chops: 2, organ: 2, source: OURS },
-  bassRole: { ...PLAIN_ROLE, seventhsEarly: true },
+  bassRole: { ...PLAIN_ROLE, seventhsEarly: true, sixteenthsEarly: true },
   metres: [
     {
       metre: { count: 4, unit: 4 },

@@ -49,6 +49,7 @@ export const PLAIN_ROLE: Feel['bassRole'] = {
   mayPump: false,
   carriesThree: false,
   dotsEarly: false,
+  sixteenthsEarly: false,
   seventhsEarly: false,
   source: COMMON_PRACTICE,
 };

@@ -149,10 +149,9 @@ export function onsetLevelIn(
   onset: Onset,
   before: Onset | undefined,
   metre: Metre,
-  { dotsEarly }: Feel['bassRole'],
+  bassRole: Feel['bassRole'],
 ): Level {
-  const level = onsetLevel(onset, before, metre, beatTicks(metre));
-  return dotsEarly && level === DOTTED ? 1 : level;
+  return levelInFeel(onsetLevel(onset, before, metre, beatTicks(metre)), bassRole);
 }
 
 /**
@@ -169,18 +168,18 @@ export function rhythmLevel(onsets: readonly Onset[], metre: Metre): Level {
   return level;
 }
 
-/** The level of the dotted values; a feel that is made of them asks for them one level earlier. */
+/** The levels of the dotted values and of sixteenths; a feel that is made of them asks for them one level earlier. */
 const DOTTED = 2;
+const SIXTEENTHS = 4;
+
+function levelInFeel(level: Level, { dotsEarly, sixteenthsEarly }: Feel['bassRole']): Level {
+  if (dotsEarly && level === DOTTED) return 1;
+  return sixteenthsEarly && level === SIXTEENTHS ? 3 : level;
+}
 
 /** The level of a rhythm in a feel. */
-export function rhythmLevelIn(
-  onsets: readonly Onset[],
-  metre: Metre,
-  { dotsEarly }: Feel['bassRole'],
-): Level {
-  const level = rhythmLevel(onsets, metre);
-  return dotsEarly && level === DOTTED ? 1 : level;
-}
+export const rhythmLevelIn = (onsets: readonly Onset[], metre: Metre, bassRole: Feel['bassRole']): Level =>
+  levelInFeel(rhythmLevel(onsets, metre), bassRole);
 
 /** Notes a second, averaged over the bar; the tempo counts {@link beatTicks}. */
 export const notesPerSecond = (count: number, metre: Metre, tempo: Bpm): number =>

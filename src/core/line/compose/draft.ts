@@ -5,8 +5,8 @@ import { type HeardLine, hearLine, silenceOf } from '../hearing';
 import type { LineModel } from '../model';
 import { carryingThemes } from '../phrase/carrying';
 import { featureCost, handCost } from '../phrase/judge';
-import { phrasesIn } from '../phrase/manner';
 import { layoutOf } from '../phrase/layout';
+import { phrasesIn } from '../phrase/manner';
 import { type Ask, type PlanWishes, planOf } from '../phrase/plan';
 import { type Found, type PlanSearch, searchOver } from '../phrase/search';
 import { themesFor } from '../phrase/themes';
@@ -19,6 +19,8 @@ import { aimMisses, isWithinLevel, techniquesOf, unfulfilled, type Wish, wishesO
 
 /** Plans that are tried on a short chart, and over all bars of a long one. */
 const MOST_PLANS = 72;
+/** Of a tune, whose form and rhythms are given. */
+const PLANS_OF_A_TUNE = 28;
 const LEAST_PLANS = 4;
 const PLANNED_BARS = 1024;
 
@@ -188,11 +190,12 @@ function bestOf(
   const { model } = desk;
   const search = searchOver(model, desk.workshop, theme, wide);
   const count = model.bars.length;
-  const most = Math.min(MOST_PLANS, PLANS_A_BAR * count, PLANNED_BARS / count);
+  const most = Math.min(theme.tune ? PLANS_OF_A_TUNE : MOST_PLANS, PLANS_A_BAR * count, PLANNED_BARS / count);
   const plans = Math.max(LEAST_PLANS, Math.floor(most * effort));
   const scale = 8 / Math.max(8, desk.workshop.segments.length);
   const plain = wishesFor(desk, theme, search);
-  const layouts = Array.from({ length: count > MANY_BARS ? LAYOUTS_OF_MANY_BARS : LAYOUTS }, (_, index) =>
+  const forms = theme.tune ? 1 : count > MANY_BARS ? LAYOUTS_OF_MANY_BARS : LAYOUTS;
+  const layouts = Array.from({ length: forms }, (_, index) =>
     layoutOf(model, plain, seedOf(seed, index, 31)),
   );
   const sketches: Sketch[] = [];

@@ -3,6 +3,7 @@ import type { BarSlot, Contour, MetrePhrases, PhraseModel, Slot, Theme, TuneBar 
 import type { LineModel } from '../model';
 import { type Cell, cellOf } from './cells';
 import type { Ladder } from './ladder';
+import type { ModelPlace } from './layout';
 import { beforeChange } from './led-on';
 import type { NodeRules } from './node-cost';
 import {
@@ -16,7 +17,6 @@ import {
   type Stance,
   stanceOf,
 } from './nodes';
-import type { ModelPlace } from './layout';
 import type { Segment } from './segments';
 import type { Techniques } from './shown';
 import { plainContours, variantsOf } from './variants';
@@ -190,33 +190,44 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
     bar.demands.silence > 0 ||
     bar.demands.wanted.size > 0;
 
+  /** The bar of the theme's tune that a segment plays. */
+  const tuneBarOf = (segment: Segment, { theme, tuneBar }: Place): TuneBar | undefined =>
+    segment.whole && tuneBar !== null ? theme.tune?.[tuneBar] : undefined;
+
+  /** The draws of some slots: the theme's own, and lent ones. */
+  function drawsOfSlots(segment: Segment, place: Place, group: readonly Slot[]) {
+    const { theme } = place;
+    const slots = (one: Theme | undefined) => group.flatMap((from) => contoursIn(one, from));
+    const written = drawsFrom(segment, slots(theme), place);
+    const bar = tuneBarOf(segment, place);
+    const own = bar ? inTuneFirst(written, bar) : withHalvesFirst(segment, group, written);
+    const lent = drawsFrom(segment, slots(plain !== theme ? plain : undefined), place, { borrowed: true });
+    return { own, lent: besideHalves(segment, own, lent) };
+  }
+
+  /** Other forms of the contours of some slots. */
+  function formDraws(segment: Segment, place: Place, slots: readonly Slot[]): readonly Draw[] {
+    const forms = drawsFrom(segment, variedContours(place.theme, plain, slots), place);
+    return forms.map((draw) => ({
+      ...draw,
+      cost: draw.cost + (draw.cell.contour.leads > 0 ? VARIED : CUT_OFF),
+    }));
+  }
+
   function ownDraws(segment: Segment, place: Place): readonly Draw[] {
-    const { theme, slot, tuneBar } = place;
-    const bar = segment.whole && tuneBar !== null ? theme.tune?.[tuneBar] : undefined;
+    const { slot } = place;
     const groups: readonly (readonly Slot[])[] = segment.whole
       ? [FALLBACK_SLOTS[slot].slice(0, 1), FALLBACK_SLOTS[slot].slice(1)]
       : [partSlot(segment)];
     const more = asksMore(segment, place);
-    const lent = plain !== theme ? plain : undefined;
     const draws: Draw[] = [];
     for (const group of groups) {
-      const slots = (one: Theme | undefined) => group.flatMap((from) => contoursIn(one, from));
-      const written = drawsFrom(segment, slots(theme), place);
-      const own = bar ? inTuneFirst(written, bar) : withHalvesFirst(segment, group, written);
-      const others = drawsFrom(segment, slots(lent), place, { borrowed: true });
-      draws.push(...own, ...besideHalves(segment, own, others));
+      const { own, lent } = drawsOfSlots(segment, place, group);
+      draws.push(...own, ...lent);
       // A lift that finds no room over this chord is the theme's statement once more, not a bar of another theme.
       if (own.length > 0 && !more) break;
     }
-    if (more) {
-      const forms = drawsFrom(segment, variedContours(theme, plain, groups.flat()), place);
-      draws.push(
-        ...forms.map((draw) => ({
-          ...draw,
-          cost: draw.cost + (draw.cell.contour.leads > 0 ? VARIED : CUT_OFF),
-        })),
-      );
-    }
+    if (more) draws.push(...formDraws(segment, place, groups.flat()));
     if (place.wide && !segment.whole)
       draws.push(...plainDraws(segment).map((draw) => ({ ...draw, cost: draw.cost + VARIED })));
     return draws.length > 0 ? draws : plainDraws(segment);

@@ -1,6 +1,6 @@
 import type { Contour, Theme } from '../../feel';
-import type { Node } from './nodes';
 import type { ModelPlace } from './layout';
+import type { Node } from './nodes';
 import type { Pool } from './pools';
 import type { Segment } from './segments';
 import type { Figure } from './tune';

@@ -187,10 +187,18 @@ function tuneLayoutOf(model: LineModel, tune: readonly TuneBar[]): Layout {
 function withLeadIns(model: LineModel, slots: Layout[number][]): Layout {
   for (const { start, length } of model.request.chart.sections)
     if (isLeadIn(model, start, length))
-      slots[start] = { slot: 'T', models: null, tuneBar: null, half: 0, crest: false, place: 0, home: false, tune: null };
+      slots[start] = {
+        slot: 'T',
+        models: null,
+        tuneBar: null,
+        half: 0,
+        crest: false,
+        place: 0,
+        home: false,
+        tune: null,
+      };
   return slots;
 }
-
 
 /** Lays the form out in phrases. The same seed gives the same layout. */
 export function layoutOf(model: LineModel, wishes: LayoutWishes, seed: number): Layout {

@@ -29,6 +29,10 @@ const BORROWED_EARLY = 3;
 /** What it costs to sound beat one where the plan leaves it empty, and to leave it out elsewhere (hand-set). */
 const UNPLANNED_ONE = 3;
 
+/** What the way that the plan likes is worth in a bar of a tune, and what its tastes weigh there (hand-set). */
+const LIKED_WAY = 1.3;
+const TUNE_TASTE = 0.4;
+
 /** What the plan's model is worth in each half of the form, and each lead at the end of the form (hand-set). */
 const OWN_MODEL = [1.3, 0.8];
 const TURNING = 0.5;
@@ -137,6 +141,14 @@ export function likingFor(manner: 'walk' | 'riff', level: number, turned: Readon
     const worth = KINSHIP_WORTH[bar.operation];
     const liked = plan.motifModel?.id;
     const figure = figureWorth(bar, pool);
+    if (bar.tuneBar !== null) {
+      const { way } = bar;
+      return (node) => {
+        let cost = TUNE_TASTE * tasteOf(plan.seed, 1, pool.tags[node] ?? 0);
+        if (way !== null && pool.nodes[node]?.contour === way) cost -= LIKED_WAY;
+        return bar.crest ? cost + BELOW_SUMMIT * Math.max(0, plan.summit - (tops[node] ?? 0)) : cost;
+      };
+    }
     return (node) => {
       const tag = pool.tags[node] ?? 0;
       let cost = chart * tasteOf(plan.seed, 1, tag) + half * tasteOf(plan.seed, 2 + bar.half, tag);

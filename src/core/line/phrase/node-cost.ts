@@ -61,8 +61,11 @@ const UNROOTED = 3;
 const DRILL = 0.7;
 
 /** What a bar costs that leaps from note to note where its level has steps, and one that keeps its third from us (hand-set). */
-const STEPLESS = 0.9;
+const STEPLESS = 0.5;
 const BARE = 0.7;
+
+/** What a short note outside the chord costs that is leapt to, and a ♭6 once more (hand-set). */
+const LEAPT_TO = 0.8;
 
 const wrap = (midi: number): number => ((midi % 12) + 12) % 12;
 
@@ -154,6 +157,9 @@ export function ownCost(
       const strong = (note.start / beat) % 2 === 0;
       if (strong && beats >= 0.5 && index > 0) cost += soft ? (rules.manner === 'riff' ? 0.15 : 0) : 0.9;
       // ♭6 on minor, ♭2, and the fourth over a major third grind.
+      // Leapt to, it is heard as another chord.
+      if (entered > 2 && beats < 1) cost += LEAPT_TO;
+      if (interval === 8 && !ladder.altered && entered > 2) cost += LEAPT_TO;
       if (interval === 8 && !ladder.altered)
         cost += (beats <= 0.5 ? 0.5 : 1.3) * (rules.longChromatics ? 0.5 : 1);
       if (interval === 1) cost += beats <= 0.5 ? 0.3 : 1.3;

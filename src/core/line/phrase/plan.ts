@@ -1,5 +1,5 @@
-import { createRandom, type Random } from '../../base';
-import type { BarSlot, Contour, PhraseModel } from '../../feel';
+import { createRandom, type Random, remembered } from '../../base';
+import type { BarSlot, Contour, PhraseModel, TuneBar } from '../../feel';
 import { TECHNIQUE_TABLE } from '../techniques/table';
 import type { PhrasePlace } from '../techniques/types';
 import type { Technique } from '../types';
@@ -28,6 +28,8 @@ export interface BarPlan {
   readonly asks: Techniques;
   /** Whether beat one is left empty here; null where the feel does not plan it. */
   readonly empty: boolean | null;
+  /** The way of playing a bar of a tune that the plan likes: bars that are written alike like the same one. */
+  readonly way: Contour | null;
   /** What it makes of the figure that the tune states. */
   readonly figure: FigureTask | null;
 }
@@ -110,6 +112,18 @@ function placed(asks: readonly Ask[], layout: Layout, random: Random): ReadonlyM
   return found;
 }
 
+/** By bar of a tune, the way that is liked; those that come first more often. */
+function likedWays(tune: readonly TuneBar[], random: Random): readonly (Contour | null)[] {
+  const byRow = new Map<string, Contour | null>();
+  return tune.map(({ contours }) =>
+    remembered(
+      byRow,
+      contours.map(({ id }) => id).join(),
+      () => contours[Math.floor(contours.length * random.next() ** 1.5)] ?? null,
+    ),
+  );
+}
+
 /** Lays out one plan. The same seed gives the same plan. */
 export function planOf(wishes: PlanWishes, layout: Layout, seed: number): Plan {
   const random = createRandom(seed);
@@ -121,10 +135,12 @@ export function planOf(wishes: PlanWishes, layout: Layout, seed: number): Plan {
   const ground = low + 3.5 + random.next() * 2.5;
   const peak = Math.min(high - 3, low + 10 + random.next() * 3);
   const asks = placed(wishes.asks, layout, random);
-  const empty = plansEmptyOnes(wishes) && theme.tune === null ? pick(random, EMPTY_ONES, EMPTY_ONES[0] ?? []) : null;
+  const empty =
+    plansEmptyOnes(wishes) && theme.tune === null ? pick(random, EMPTY_ONES, EMPTY_ONES[0] ?? []) : null;
   const { figures } = wishes;
   // The cheapest figures are tried most.
   const figure = figures[Math.floor(figures.length * random.next() ** 2)] ?? null;
+  const ways = theme.tune ? likedWays(theme.tune, random) : [];
   const bars = layout.map((bar, index): BarPlan => {
     const near = Math.max(0, 1 - Math.abs(index - crest) / 2.4);
     const wave = 1.2 * Math.sin((Math.PI / 2) * bar.place);
@@ -134,6 +150,7 @@ export function planOf(wishes: PlanWishes, layout: Layout, seed: number): Plan {
       half: bar.half,
       models: bar.models,
       tuneBar: bar.tuneBar,
+      way: bar.tuneBar === null ? null : (ways[bar.tuneBar] ?? null),
       height: ground + wave + (peak - ground) * near,
       crest: index === crest,
       asks: asks.get(index) ?? 0,

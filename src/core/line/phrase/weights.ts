@@ -66,7 +66,7 @@ export const WEIGHTS: Readonly<
   endUntold: { weight: 6, origin: 'hand' },
   silentFours: { weight: 8, origin: 'hand' },
   lurches: { weight: 16, origin: 'hand' },
-  arpeggios: { weight: 9, origin: 'hand' },
+  arpeggios: { weight: 5, origin: 'hand' },
   zigzags: { weight: 6, origin: 'hand' },
   march: { weight: 5, origin: 'hand' },
   endsAlike: { weight: 4, origin: 'hand' },

@@ -48,7 +48,7 @@ T xx--x-xx R R 5 R > | R R R 5 > | 8 8 5 R > | R R _5 R > | R R 3 >> > | R R 5 >
 H1 xx-- R R | R 8 | 8 R
 H2 x-xx R 5 > | R R > | R 8 >
 
-tune drag 3-4: two on the one, a long hole, then a late step into four
+tune drag 2-3: two on the one, a long hole, then a late step into four
 S xx---xx- R R c > | R R 5 6 | R R 3 > | 8 8 7 > | R R _6 > | R R 2 3 | R R 2 > | R R _7 R !st | 5 5 6 > !co
 A xx---xxx R R 3 2 > | 8 8 7 6 > | R R 5 4 > | R R _7 _6 > | R R 5 >> > | 3 3 2 R > !co
 S xx---xx- R R 5 > | R R 5 6 | 8 8 6 > | R R _7 > | R R 3 4 | R R 2 R !st | 3 3 4 > !co
@@ -84,7 +84,7 @@ T x-x-xxxx R R 5 4 >> > | R R 3 2 >> > | 8 8 7 5 >> > | R R _5 _6 >> > | R R 5 6
 H1 x-xx R R > | R 2 3 | R 5 >
 H2 xx-x R 3 > | R 5 > | R R >
 
-tune stutter 4-4: three quick ones on the one, a hole, and two dry strokes on the and of three and on four
+tune stutter 3-4: three quick ones on the one, a hole, and two dry strokes on the and of three and on four
 S xxx=------x=x=-- R R R c > | R R 8 7 > | R R R 5 6 | 8 8 8 7 > | R R R _7 > | R R R 2 > | R R R _7 R !st | 5 5 5 6 > !co
 A xxx=------x=x=xx R R R 3 2 >> > | 8 8 8 7 6 >> > | R R R 5 4 >> > | R R R _7 _6 >> > | R R R 2 3 >> > | 5 5 5 6 5 >> > !co
 S xxx=------x=x=-- R R 8 c > | R R R 3 4 | R R 8 7 6 | 8 8 R 2 > | R R R _6 > | R R 8 5 > | R R R 3 > | R R R 2 R !st | 3 3 3 4 > !co
@@ -96,7 +96,7 @@ T xxx=--x=--x=x=xx R R R 5 4 3 >> > | R R R c 6 5 >> > | 8 8 8 7 6 5 >> > | R R 
 H1 xxx=--x= R R R > | R R R c | R R 8 >
 H2 x=--x=xx R 5 >> > | R 3 >> > | R R >> >
 
-tune skip 4-5: the one, then a quick turn on two, nothing on three, and four on its own
+tune skip 3-5: the one, then a quick turn on two, nothing on three, and four on its own
 S x=--x=xx----x=-- R R c 8 > | R 5 6 5 > | R 2 3 5 > | 8 c 6 5 > | R R _7 _6 > | R R b3 3 > | R 3 2 _7 R !st | 5 5 6 8 > !co
 A x=--x=xx----x=xx 8 7 6 5 3 >> > | R 3 2 R 5 >> > | R R 5 4 3 >> > | R R _7 _6 _5 >> > | R 5 #4 4 3 >> > | 3 2 R _7 R >> > !co
 S x=--x=xx----x=-- R R c 8 > | R R 3 4 > | R 5 4 3 > | 8 8 7 6 > | R _5 _6 _7 > !st | R R 5 6 > | 3 3 4 5 > !co
@@ -108,7 +108,7 @@ T x=--x=xx--x=x=xx R R c 6 5 4 >> > | R 3 2 R 5 3 >> > | R R 5 4 3 2 >> > | 8 7 
 H1 x=--x=xx R R >> > | R R c 8 | R 5 6 5
 H2 x=--x=xx R 5 >> > | R R >> > | R 3 >> >
 
-tune gallop 4-5: a gallop on the one, a beat of nothing, a stroke on three, and a push before the bar line
+tune gallop 3-5: a gallop on the one, a beat of nothing, a stroke on three, and a push before the bar line
 S x=xx----x=----x= R 8 R c > | R 2 3 5 > | R R R 6 > | 8 7 6 5 > | R _7 _6 _5 > | R b3 3 R > | R R _7 R R !st | 5 6 5 3 > !co
 A x=xx----x=xx--x= R R R 5 4 3 > | 8 8 8 6 5 3 > | R R R 3 2 R > | R R R _5 _6 _7 > | R R R c 6 5 > | 5 5 5 3 2 R > !co
 S x=xx----x=----x= R 8 R 6 > | R 3 4 5 > | R R R c > | 8 6 5 3 > | R _6 _7 R > | R b3 3 5 > | R R 2 R R !st | 3 4 5 6 > !co
