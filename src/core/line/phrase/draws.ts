@@ -4,7 +4,7 @@ import type { LineModel } from '../model';
 import { type Cell, cellOf } from './cells';
 import type { Ladder } from './ladder';
 import type { ModelPlace } from './layout';
-import { beforeChange } from './led-on';
+import { beforeChange, different } from './led-on';
 import type { NodeRules } from './node-cost';
 import {
   type Body,
@@ -78,7 +78,7 @@ export interface Place {
  */
 const NEXT_WAY = 0.1;
 const SAME_RHYTHM = 0.8;
-const OTHER_RHYTHM = 4;
+const OTHER_RHYTHM = 9;
 
 /** The draws of a bar of a tune: its own ways first. */
 function inTuneFirst(draws: readonly Draw[], { contours }: TuneBar): readonly Draw[] {
@@ -104,6 +104,18 @@ function variedContours(theme: Theme, plain: Theme | undefined, slots: readonly 
     return [...found.values()];
   });
 }
+
+const variedBars = new WeakMap<TuneBar, readonly Contour[]>();
+
+/** Other forms of the ways to play a bar of a tune: it keeps its rhythm as far as what is asked for lets it. */
+const variedWays = (bar: TuneBar): readonly Contour[] =>
+  remembered(variedBars, bar, () =>
+    different(bar.contours.flatMap((way) => variantsOf(way).filter((form) => keepsHead(way, form)))),
+  );
+
+/** Whether a form strikes nothing that its way does not: it leaves notes out, or leads with them. */
+const keepsHead = (way: Contour, form: Contour): boolean =>
+  form.beats.every(({ start }) => way.beats.some((beat) => beat.start === start));
 
 /** Everything about a segment that its choices depend on, in text. */
 function contextOf({ bar, stretch, start, end, fresh, changes, opensSection }: Segment): string {
@@ -205,13 +217,17 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
     return { own, lent: besideHalves(segment, own, lent) };
   }
 
-  /** Other forms of the contours of some slots. */
+  /** Other forms of the contours of some slots; in a bar of a tune first those of its own ways. */
   function formDraws(segment: Segment, place: Place, slots: readonly Slot[]): readonly Draw[] {
-    const forms = drawsFrom(segment, variedContours(place.theme, plain, slots), place);
-    return forms.map((draw) => ({
-      ...draw,
-      cost: draw.cost + (draw.cell.contour.leads > 0 ? VARIED : CUT_OFF),
-    }));
+    const forms = (contours: readonly Contour[], price: number) =>
+      drawsFrom(segment, contours, place).map((draw) => ({
+        ...draw,
+        cost: draw.cost + price + (draw.cell.contour.leads > 0 ? VARIED : CUT_OFF),
+      }));
+    const bar = tuneBarOf(segment, place);
+    const others = () => variedContours(place.theme, plain, slots);
+    if (!bar) return forms(others(), 0);
+    return [...forms(variedWays(bar), 0), ...(place.wide ? forms(others(), OTHER_RHYTHM / 2) : [])];
   }
 
   function ownDraws(segment: Segment, place: Place): readonly Draw[] {

@@ -58,6 +58,9 @@ const wrap = (midi: number): number => ((midi % 12) + 12) % 12;
 const MOTION = [1.6, 0, 0, 0.05, 0.1, 0.4, 1.9, 0.75, 1.4, 1.4, 2.8, 3, 2.2] as const;
 const motionCost = (from: number, to: number): number => MOTION[Math.abs(to - from)] ?? 6;
 
+/** What a walk's lead costs that strikes the note before once more (hand-set). */
+const STRUCK_AGAIN = 1.4;
+
 /** What a whole step into another chord costs beside a half step, which pulls (hand-set). */
 const WHOLE_STEP = 0.2;
 
@@ -238,7 +241,7 @@ function pitchCost(
     if (!rules.longChromatics && (cur.tones[wrap(pitch - 1)] ?? false)) cost += 0.4;
     if (wrap(pitch - cur.root) === 6) cost += 0.6;
   } else if (beats >= 1 && Math.abs(pitch - before) > 5) cost += 0.6;
-  if (beats >= 1.5) cost += 2.5;
+  if (beats >= 1.5) cost += 4;
   return cost;
 }
 
@@ -298,6 +301,7 @@ export function solveLead(
         if (Math.abs(last - before) >= 5 && Math.abs(move) >= 5 && move * (last - before) > 0) cost += 0.8;
         if (before === pitch) cost += rules.walk ? 0.9 : 0.5;
       }
+      if (move === 0 && rules.walk) cost += STRUCK_AGAIN;
       if (Math.abs(move) === 12 && !rules.octaves) cost += 6;
       if (!cur.tones[wrap(last)] && place > 0 && Math.abs(move) > 4) cost += 1;
       [before, last] = [last, pitch];

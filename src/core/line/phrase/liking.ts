@@ -25,6 +25,8 @@ const ABOVE_SUMMIT = 0.35;
 /** What a lent contour costs from level 2 on, and below (hand-set). */
 const BORROWED = 5;
 const BORROWED_EARLY = 3;
+/** And in a bar of a tune, which would lose its rhythm (hand-set). */
+const BORROWED_IN_TUNE = 12;
 
 /** What it costs to sound beat one where the plan leaves it empty, and to leave it out elsewhere (hand-set). */
 const UNPLANNED_ONE = 3;
@@ -177,7 +179,8 @@ export function likingFor(manner: 'walk' | 'riff', level: number, turned: Readon
   /** What the plan makes of where a bar lies, and what it makes of lent contours and leads, by node. */
   function placeLiking(segment: Segment, pool: Pool, plan: Plan, bar: BarPlan): (node: number) => number {
     const { means, tops, borrowed } = traitsOf(pool);
-    const lent = pool.ownSome && segment.whole ? (level >= 2 ? BORROWED : BORROWED_EARLY) : 0;
+    const early = level >= 2 ? BORROWED : BORROWED_EARLY;
+    const lent = pool.ownSome && segment.whole ? (bar.tuneBar === null ? early : BORROWED_IN_TUNE) : 0;
     const crested = bar.crest && segment.whole;
     const likingOf = segment.whole
       ? barLiking(plan, bar, segment.bar.index, pool)

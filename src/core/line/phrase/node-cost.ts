@@ -162,7 +162,7 @@ export function ownCost(
       if (interval === 8 && !ladder.altered && entered > 2) cost += LEAPT_TO;
       if (interval === 8 && !ladder.altered)
         cost += (beats <= 0.5 ? 0.5 : 1.3) * (rules.longChromatics ? 0.5 : 1);
-      if (interval === 1) cost += beats <= 0.5 ? 0.3 : 1.3;
+      if (interval === 1) cost += beats <= 0.5 ? 0.5 : 2.6;
       if (interval === 5 && !ladder.minorThird && beats >= 1) cost += 0.5;
       if (interval === 11 && beats >= 1 && left > 1 && !rules.longChromatics) cost += 0.5;
     } else if (ladder.ownSeventh && interval === wrap((ladder.colour ?? 0) + ladder.home - ladder.root))
