@@ -113,9 +113,11 @@ const variedWays = (bar: TuneBar): readonly Contour[] =>
     different(bar.contours.flatMap((way) => variantsOf(way).filter((form) => keepsHead(way, form)))),
   );
 
-/** Whether a form strikes nothing that its way does not: it leaves notes out, or leads with them. */
-const keepsHead = (way: Contour, form: Contour): boolean =>
-  form.beats.every(({ start }) => way.beats.some((beat) => beat.start === start));
+/** Whether a form strikes nothing that its way does not, and leaves out only what comes first or last. */
+function keepsHead(way: Contour, form: Contour): boolean {
+  const places = form.beats.map(({ start }) => way.beats.findIndex((beat) => beat.start === start));
+  return places.every((place, index) => place >= 0 && place === (places[0] ?? 0) + index);
+}
 
 /** Everything about a segment that its choices depend on, in text. */
 function contextOf({ bar, stretch, start, end, fresh, changes, opensSection }: Segment): string {

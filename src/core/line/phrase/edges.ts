@@ -19,6 +19,9 @@ const BROKEN = 25;
 const NEVER = 1e6;
 const TIE_BROKEN = 300;
 
+/** What it costs that roots a step apart lie in different octaves (hand-set). */
+const TORN = 1.5;
+
 /** What each half step beyond an octave costs beside a bar that is given, where no way may be without it (hand-set). */
 const BEYOND_OCTAVE = 1;
 
@@ -180,11 +183,18 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
     return remembered(known, goal.begins, () => metCost(from, node, finished, goal));
   }
 
+  /** Whether two bars whose chords begin a step apart begin more than a seventh apart: the step is not heard. */
+  const isTorn = (from: Segment, node: Node, goal: Goal): boolean => {
+    const apart = Math.abs(goal.midi - node.first);
+    return from.start === 0 && node.first >= 0 && apart >= 10 && [1, 2, 10, 11].includes(apart % 12);
+  };
+
   function metCost(from: Segment, node: Node, finished: Finished, goal: Goal): number {
     const { exit } = finished;
     const given = exit && from.kept !== goal.segment.kept;
     const beyond = given ? Math.max(0, Math.abs(goal.midi - exit.last.midi) - 12) : 0;
-    const cost = brokenInto(from, node, finished, goal) * BROKEN + beyond * BEYOND_OCTAVE;
+    const torn = isTorn(from, node, goal) ? TORN : 0;
+    const cost = brokenInto(from, node, finished, goal) * BROKEN + beyond * BEYOND_OCTAVE + torn;
     return exit?.last.tiedOn && (goal.late || goal.midi !== exit.last.midi) ? cost + TIE_BROKEN : cost;
   }
 

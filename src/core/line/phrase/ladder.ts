@@ -123,8 +123,11 @@ export function offsetOf(ladder: Ladder, role: Role, blues: boolean): number | n
     case 'step': {
       const half = ladder.steps[(role.step - 1) % 7];
       if (half === null || half === undefined) return null;
-      const seventh = (role.step - 1) % 7 === 6 && blues && ladder.home === ladder.root && !ladder.ownSeventh;
-      return (seventh ? 10 : half) + 12 * (Math.floor((role.step - 1) / 7) + role.octave);
+      const own = blues && ladder.home === ladder.root;
+      const seventh = (role.step - 1) % 7 === 6 && own && !ladder.ownSeventh;
+      // A blues has the major sixth over each of its chords, whatever key its sevenths may point to.
+      const sixth = (role.step - 1) % 7 === 5 && own && ladder.third === 4;
+      return (seventh ? 10 : sixth ? 9 : half) + 12 * (Math.floor((role.step - 1) / 7) + role.octave);
     }
   }
 }

@@ -55,11 +55,11 @@ const CHROMATIC = 0.1;
 const wrap = (midi: number): number => ((midi % 12) + 12) % 12;
 
 /** What moving between two notes inside a bar costs, by half steps (hand-set). */
-const MOTION = [1.6, 0, 0, 0.05, 0.1, 0.4, 1.9, 0.75, 1.4, 1.4, 2.8, 3, 2.2] as const;
+const MOTION = [1.6, 0, 0, 0.05, 0.1, 0.4, 1.9, 0.75, 1.9, 2, 2.8, 3, 2.2] as const;
 const motionCost = (from: number, to: number): number => MOTION[Math.abs(to - from)] ?? 6;
 
-/** What a walk's lead costs that strikes the note before once more (hand-set). */
-const STRUCK_AGAIN = 1.4;
+/** What a lead costs that strikes the note before once more, beside the move itself (hand-set). */
+const STRUCK_AGAIN = { walk: 1.8, riff: 1 } as const;
 
 /** What a whole step into another chord costs beside a half step, which pulls (hand-set). */
 const WHOLE_STEP = 0.2;
@@ -299,9 +299,9 @@ export function solveLead(
         motionCost(last, pitch) + (early ? 0 : pitchCost(rules, cur, main, last, pitch, beats[place] ?? 1));
       if (before !== null) {
         if (Math.abs(last - before) >= 5 && Math.abs(move) >= 5 && move * (last - before) > 0) cost += 0.8;
-        if (before === pitch) cost += rules.walk ? 0.9 : 0.5;
+        if (before === pitch) cost += rules.walk ? 0.9 : 1;
       }
-      if (move === 0 && rules.walk) cost += STRUCK_AGAIN;
+      if (move === 0) cost += STRUCK_AGAIN[rules.walk ? 'walk' : 'riff'];
       if (Math.abs(move) === 12 && !rules.octaves) cost += 6;
       if (!cur.tones[wrap(last)] && place > 0 && Math.abs(move) > 4) cost += 1;
       [before, last] = [last, pitch];

@@ -37,6 +37,7 @@ const FALL = 0.6;
 
 /** What a walk costs that steps to the root's neighbour and back, and one that stays on one pitch (hand-set). */
 const TREADING = 1.5;
+const BACK_ON_THREE = 1.1;
 const HAMMERED = 3;
 
 /** What each seventh of a seventh chord is worth; it is what tells a blues from a march (hand-set). */
@@ -66,6 +67,9 @@ const BARE = 0.7;
 
 /** What a short note outside the chord costs that is leapt to, and a ♭6 once more (hand-set). */
 const LEAPT_TO = 0.8;
+
+/** What a raised fourth costs for a beat: over a plain chord it is a wrong note (hand-set). */
+const RAISED_FOURTH = 1.4;
 
 const wrap = (midi: number): number => ((midi % 12) + 12) % 12;
 
@@ -161,7 +165,8 @@ export function ownCost(
       if (entered > 2 && beats < 1) cost += LEAPT_TO;
       if (interval === 8 && !ladder.altered && entered > 2) cost += LEAPT_TO;
       if (interval === 8 && !ladder.altered)
-        cost += (beats <= 0.5 ? 0.5 : 1.3) * (rules.longChromatics ? 0.5 : 1);
+        cost += (beats <= 0.5 ? 0.5 : 1.3) * (rules.longChromatics ? 0.75 : 1);
+      if (interval === 6 && beats >= 1) cost += RAISED_FOURTH;
       if (interval === 1) cost += beats <= 0.5 ? 0.5 : 2.6;
       if (interval === 5 && !ladder.minorThird && beats >= 1) cost += 0.5;
       if (interval === 11 && beats >= 1 && left > 1 && !rules.longChromatics) cost += 0.5;
@@ -209,7 +214,7 @@ function walkCost({ level }: NodeRules, segment: Segment, cell: Cell, offsets: r
   const at = (beats: number) => offsets[cell.notes.findIndex((note) => note.start === beats * segment.unit)];
   const [one, two, three] = [at(0), at(1), at(2)];
   if (one === undefined || one !== three) return cost;
-  return cost + (two !== undefined && Math.abs(two - one) <= 2 ? TREADING : 0.5);
+  return cost + (two !== undefined && Math.abs(two - one) <= 2 ? TREADING : BACK_ON_THREE);
 }
 
 /** There and back between the second pitch and two others, as in root, fifth, third, fifth. */

@@ -86,10 +86,22 @@ const PLACES: Readonly<Record<PhrasePlace, readonly (readonly BarSlot[])[]>> = {
   turn: [['T', 'C']],
 };
 
+/** The first bars of a tune that a change would make unknown. */
+const STATEMENT = 3;
+
+/** Of bars of a tune those that come after it was stated, where there are any. */
+function afterStatement(bars: readonly number[], layout: Layout): readonly number[] {
+  const later = bars.filter((bar) => (layout[bar]?.tuneBar ?? STATEMENT) >= STATEMENT);
+  return later.length > 0 ? later : bars;
+}
+
 /** Bars in which a technique is best shown; no section opens with one that is asked for. */
 function bestPlaces({ technique, bars }: Ask, layout: Layout): readonly number[] {
   const fitting = PLACES[TECHNIQUE_TABLE[technique].place].map((slots) =>
-    bars.filter((bar) => slots.includes(layout[bar]?.slot ?? 'S')),
+    afterStatement(
+      bars.filter((bar) => slots.includes(layout[bar]?.slot ?? 'S')),
+      layout,
+    ),
   );
   return fitting.find((found) => found.length > 0) ?? bars.filter((bar) => layout[bar]?.place !== 0);
 }
@@ -105,7 +117,7 @@ function placed(asks: readonly Ask[], layout: Layout, random: Random): ReadonlyM
   const found = new Map<number, Techniques>();
   for (const ask of asks) {
     const best = random.next() < BEST_PLACED ? bestPlaces(ask, layout) : [];
-    const from = best.length > 0 ? best : ask.bars;
+    const from = best.length > 0 ? best : afterStatement(ask.bars, layout);
     const bar = pick(random, from.length > MOST_PLACES ? from.slice(-MOST_PLACES) : from, ask.bars[0] ?? -1);
     found.set(bar, (found.get(bar) ?? 0) | bitOf(ask.technique));
   }

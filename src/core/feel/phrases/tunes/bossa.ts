@@ -36,18 +36,6 @@ T x==xx==x R R 5 > | R R _5 > | 8 8 5 > | R R 5 8 | R R 3 > | R R 3 5 | 8 8 3 > 
 H1 x==x R R | R > | R 5 | R 3 | 8 8 | 8 >
 H2 x==x R > | R R | R 5 | R 3 | 8 > | 8 5
 
-tune paper-boat 1-2: up the chord in one bar and down it in the next; the fourth bar holds its three to the end
-S x==xx==x R 5 8 5 | R 5 8 > | R 3 5 8 | R 3 5 > | R 5 8 8 | R _5 R 5 | R _5 R > | R 3 5 3 | 3 5 8 > !co | 5 8 5 > !co
-A x==xx==x 8 5 R > | 8 5 3 R | 8 5 3 > | 8 5 R R | R _5 R > | R 5 R > | R 5 3 R | R 5 3 > | 5 3 R > !co | 8 5 R _5 !ch
-S x==xx==x R 5 8 5 | R 5 8 > | R 3 5 8 | R 3 5 > | R 5 8 8 | R _5 R 5 | R _5 R > | R 3 5 3 | 3 5 8 > !co | 5 8 5 > !co
-C x==xx=== 8 5 R | R 5 R | R _5 R | R 5 8 | 8 5 3 | R 5 3 | R 3 R | R R 5 | 5 3 R !co
-S x==xx==x R 5 8 5 | R 5 8 > | R 3 5 8 | R 3 5 > | R 5 8 8 | R _5 R 5 | R _5 R > | R 3 5 3 | 3 5 8 > !co | 5 8 5 > !co
-A x==xx==x 8 5 3 > | 8 5 R > | 8 5 3 R | 8 5 5 R | 8 5 R R | R 5 R > | R _5 R > | R 5 3 > | 5 3 R > !co
-L x==xx==x R 5 8 > | 8 5 8 > | R 8 5 > | R 5 8 8 | 8 5 8 5 | R 3 8 > | 8 10 8 > | R 5 10 8 | 8 10 8 5 | 5 8 8 > !co
-T x==xx==x R 5 8 > | R 5 R > | 8 5 R > | R 3 5 > | R _5 R > | 8 5 3 > | R 5 3 > | R 5 5 > | R 5 8 5
-H1 x==x R 5 | R 3 | R > | 8 5 | 8 3 | R _5
-H2 x==x R > | R 3 | R 5 | 8 5 | R R | 8 >
-
 tune harbour-lights 3-5: the fifth and the step above it, answered by the seventh and the step below
 S x==xx==x R 5 6 > | R 5 6 5 | R 5 5 6 | R 3 5 6 | R 3 5 > | R 5 c > | R _5 _6 > | R _5 _6 _7 | R 5 6 7 | 3 5 6 > !co | 5 6 5 3 !co
 A x==xx==x 8 7 5 > | 8 7 6 5 | R _7 _6 > | R _7 _6 _5 | R 5 4 3 | R 5 3 > | 8 c 5 > | 8 5 3 2 | 5 4 3 > !co | R 5 3 2

@@ -86,13 +86,13 @@ H2 x=xx R >> > | R 3 > | R 5 > | R 2 3 | 8 7 > | R _7 _6
 
 tune night-carnival 4-5: the bounce with the chord's colour on three, half steps on four; pairs on four where the phrase turns
 S x==xx=x= R 5 c > | R 3 5 c | R 5 c 5 | R 3 5 > | R 3 c 5 | R _5 _5 > | R _7 _6 > | R 5 5 > | R 5 3 > | 3 5 c > !co | 5 c 5 > !co
-A x==xx=x= 8 c 5 > | 8 c 5 3 | 8 7 6 > | R _7 _6 > | R _7 _6 _5 | 8 5 3 > | R 5 3 > | R 5 #4 4 !ch | R c 5 > | 5 3 R > !co | c 5 3 > !co
+A x==xx=x= 8 c 5 > | 8 c 5 3 | 8 7 6 > | R _7 _6 > | R _7 _6 _5 | 8 5 3 > | R 5 3 > | R c 5 > | 5 3 R > !co | c 5 3 > !co
 S x==xx=x= R 5 c > | R 3 5 c | R 5 c 5 | R 3 5 > | R 3 c 5 | R _5 _5 > | R _7 _6 > | R 5 5 > | R 5 3 > | 3 5 c > !co | 5 c 5 > !co
-C x==xx=xx R 5 3 R > | R 3 R >> > | R c 5 >> > | R 5 3 >> > | 8 c 5 R > | R _7 R >> > | R _5 R >> > | R 5 5 #4 > !ch | 8 5 3 >> > | 5 3 R >> > !co
+C x==xx=xx R 5 3 R > | R 3 R >> > | R c 5 >> > | R 5 3 >> > | 8 c 5 R > | R _7 R >> > | R _5 R >> > | 8 5 3 >> > | 5 3 R >> > !co
 S x==xx=x= R 5 c > | R 3 5 c | R 5 c 5 | R 3 5 > | R 3 c 5 | R _5 _5 > | R _7 _6 > | R 5 5 > | R 5 3 > | 3 5 c > !co | 5 c 5 > !co
-A x==xx=x= 8 c 5 3 | 8 c 5 > | 8 7 6 > | R _7 _6 > | R _7 _6 _5 | 8 5 3 > | R 5 3 > | R 5 #4 4 !ch | R c 5 > | 5 3 R > !co
+A x==xx=x= 8 c 5 3 | 8 c 5 > | 8 7 6 > | R _7 _6 > | R _7 _6 _5 | 8 5 3 > | R 5 3 > | R c 5 > | 5 3 R > !co
 L x==xx=x= R 5 8 9 | 8 9 10 > | R c 8 > | R c 8 10 | 8 10 9 > | R 5 8 c | 8 10 8 > | R 5 8 > | 8 9 8 c | 5 c 8 > !co
-T x==xx=xx R 5 5 6 7 | R 5 c >> > | R 3 5 >> > | R c 5 >> > | 8 c 5 >> > | R _5 _5 _6 _7 | R _7 _6 >> > | R 5 3 >> > | R 5 5 #4 >
+T x==xx=xx R 5 5 6 7 | R 5 c >> > | R 3 5 >> > | R c 5 >> > | 8 c 5 >> > | R _5 _5 _6 _7 | R _7 _6 >> > | R 5 3 >> >
 H1 x==x R 5 | R > | R 3 | R c | 8 7 | R _7
 H2 x=x= R > | R c | R 3 | R 5 | 8 c | R _7
 `;

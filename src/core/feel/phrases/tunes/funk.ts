@@ -86,16 +86,4 @@ T x=------x=x=x=xx R R 5 5 6 7 | R 5 c 5 >> > | R 5 5 3 >> > | R 3 4 5 >> > | R 
 H1 x=-- R | 8
 H1 x=x= R R | R > | R 5 | R 3 | R 8
 H2 x=x=xxx= R 5 5 6 > | R R 3 4 > | R 5 5 4 > | R 5 4 3 > | R 3 3 2 > | 8 c 5 4 > | R R _7 _6 >
-
-tune hot-kettle 4-5: the one spits two sixteenths after it, then only the ands, and four runs on
-S x=xx--x=--x=x=xx R _c R R c 5 >> > | R c 8 8 c 5 >> > | R R 8 R c 5 >> > | R _c R R 5 5 6 c | R _c R R 3 3 4 5 | R R R 5 6 5 >> > | R _c R 8 c 5 6 > | R R 5 5 c 8 c > | R _c R _5 _c R >> > | R b3 3 5 c 8 >> > | 5 5 5 3 5 3 >> > !co
-A x=xx--x=--x=xxx= R _c R 8 c 5 4 3 | R _c R 8 c 6 5 > | R c 8 8 c 5 3 > | R R R 5 5 #4 4 > | R _c R 5 3 3 2 > | R _c R R _7 _7 _6 > | R R R _7 _6 _6 _5 > | R _c R 5 5 4 3 > | 8 8 8 c 6 5 #4 > | R b3 3 5 5 3 2 > | 5 5 5 3 3 2 R > !co
-S x=xx--x=--x=x=xx R _c R R c 5 >> > | R c 8 8 c 5 >> > | R R 8 R c 5 >> > | R _c R R 5 5 6 c | R _c R R 3 3 4 5 | R R R 5 6 5 >> > | R _c R 8 c 5 6 > | R R 5 5 c 8 c > | R _c R _5 _c R >> > | R b3 3 5 c 8 >> > | 5 5 5 3 5 3 >> > !co
-C x=xx--x=--x=x=-- R _c R R c R | R _c R R 5 > | R R R 5 3 R | R c 8 8 c > | R _c R R _7 R | R R R R _5 > | R b3 3 5 3 R | R R R 8 c > | R _c R 3 2 R | 5 5 5 3 2 R !co
-S x=xx--x=--x=x=xx R _c R R c 5 >> > | R c 8 8 c 5 >> > | R R 8 R c 5 >> > | R _c R R 5 5 6 c | R _c R R 3 3 4 5 | R R R 5 6 5 >> > | R _c R 8 c 5 6 > | R R 5 5 c 8 c > | R _c R _5 _c R >> > | R b3 3 5 c 8 >> > | 5 5 5 3 5 3 >> > !co
-A x=xx--x=--x=xxx= R _c R 8 c 6 5 > | R _c R 8 c 5 4 3 | R c 8 8 c 5 3 > | R R R 5 5 #4 4 > | R _c R 5 3 3 2 > | R _c R R _7 _7 _6 > | R R R _7 _6 _6 _5 > | R _c R 5 5 4 3 > | 8 8 8 c 6 5 #4 > | R b3 3 5 5 3 2 > | 5 5 5 3 3 2 R > !co
-L x=xx--x=--x=x=xx R c 8 8 9 10 >> > | R _c R 8 9 10 9 8 | R _c R 8 8 9 >> > | R R R 5 8 9 8 > | R c 8 10 9 8 >> > | R _c R 5 c 8 9 10 | 8 8 8 10 9 8 >> > | R b3 3 5 8 9 8 > | R R 8 8 9 8 c > | 5 5 5 8 8 9 >> > !co
-T x=xx--x=--x=x=xx R _c R R 5 5 6 7 | R _c R R c 5 >> > | R c 8 8 c 5 >> > | R _c R R 3 5 >> > | R R R R 5 3 >> > | R _c R R _5 _5 _6 _7 | R _c R _5 _7 R >> > | R b3 3 5 5 6 >> > | R R R 5 5 #4 5 >
-H1 x=xx--x= R _c R R | R _c R > | R R R 8 | R R R 5 | R c 8 > | R b3 3 5 | R _c R 3
-H2 x=--x=xx R 5 >> > | R R >> > | R 3 >> > | R 5 6 > | R c >> > | R 3 2 > | R _7 _6 >
 `;

@@ -12,19 +12,6 @@ T x===xxx= R 3 5 > | R 5 R > | R 5 3 > | R 3 3 > | R 5 5 > | 8 5 5 > | 8 5 3 > |
 H1 x=== R | 8
 H2 xxx= R R > | R R 3 | R R 5 | R 3 > | R 5 > | R R _5 | 8 8 >
 
-tune wood-smoke 1-2: a pair on the one, air, and one heavy note on the drop; four leads on in every second bar
-S xx--x=-- R R 3 | R R 5 | R R R | R R _5 | R R 8 | R 5 3 | 8 8 5 | R 5 R | 8 5 3 | 3 3 5 !co | 5 5 R !co | 5 5 3 !co
-A xx--x=x= R R 5 > | R R 5 3 | 8 8 5 > | R R _5 > | R R 3 > | R R 3 R | R R R > | 8 8 5 3 | R R R _5 | R R _5 R | 5 5 3 > !co | 3 3 R > !co
-S xx--x=-- R R 3 | R R 5 | R R R | R R _5 | R R 8 | R 5 3 | 8 8 5 | R 5 R | 8 5 3 | 3 3 5 !co | 5 5 R !co | 5 5 3 !co
-C xx--x=-- R R R | R R 3 | R R _5 | 8 8 5 | R R 5 | 8 5 R | R 5 R | R 5 3 | 5 5 R !co | 3 3 R !co
-S xx--x=-- R R 3 | R R 5 | R R R | R R _5 | R R 8 | R 5 3 | 8 8 5 | R 5 R | 8 5 3 | 3 3 5 !co | 5 5 R !co | 5 5 3 !co
-A xx--x=x= 8 8 5 > | 8 8 5 3 | R R 5 > | R R 5 3 | R R _5 > | R R 3 > | R R 3 R | R R R > | R R _5 R | 5 5 3 > !co | 5 5 8 > !co
-L xx--x=-- 8 8 10 | R R 8 | 8 8 5 | 8 8 8 | R 5 8 | 8 5 3 | R R 5 | R R 3 | 5 5 8 !co | 3 3 5 !co
-T xx--x=x= R R 5 > | R R 3 > | R R _5 > | 8 8 5 > | R R R > | 8 5 3 > | R R 3 5 | R R >> > | R R R _5 | R 5 3 > | 8 8 5 3
-H1 xx-- R R | 8 8 | R 5 | R 3
-H2 x=-- R | 8
-H2 x=x= R > | R 3 | R 5 | 8 > | R _5
-
 tune river-gate 1-2: root, the drop, and one more; the answer comes in on two and walks through the drop
 S x===x=x= R 3 5 | R 5 8 | R 5 > | R 5 3 | R 3 > | R 5 R | R _5 R | R R 5 | R R > | 8 5 3 | 8 5 > | R _5 > | 3 5 8 !co | 5 3 > !co
 A --x=x=x= R 3 > | R 5 > | R R > | 8 5 3 | 8 5 > | R 5 3 | R _5 > | R 3 R | 8 5 R | R R _5 | 5 3 > !co | 5 3 R !co

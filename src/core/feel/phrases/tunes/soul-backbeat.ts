@@ -89,7 +89,7 @@ H1 x=-x R > | R 3 | R 5 | 8 7 | R _7
 H2 x=-- R | 8
 H2 x=-x R > | R 3 | R 5
 
-tune late-pair 4-5: one, the push and three, a hole on four, and two sixteenths run into every second bar
+tune late-pair 5-5: one, the push and three, a hole on four, and two sixteenths run into every second bar
 S x=====x=x===---- R 3 5 | R 5 6 | R R 5 | R 5 c | R 5 3 | R _7 R | R _5 _6 | R c 8 | 3 5 6 !co | 5 c 8 !co
 A x=====x=x===--xx 8 c 5 >> > | 8 6 5 >> > | R 5 3 >> > | R _7 _6 >> > | R R 3 >> > | 8 5 3 2 > | R 5 4 3 > | 5 4 3 >> > !co | 8 7 6 5 >
 S x=====x=x===---- R 3 5 | R 5 6 | R R 5 | R 5 c | R 5 3 | R _7 R | R _5 _6 | R c 8 | 3 5 6 !co | 5 c 8 !co
