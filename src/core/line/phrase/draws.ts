@@ -76,7 +76,7 @@ export interface Place {
  * What the ways of a bar of a tune cost one after the other as they are written, what a bar costs that keeps its rhythm
  * and is another bar's, and what one costs that leaves it (hand-set).
  */
-const NEXT_WAY = 0.1;
+const NEXT_WAY = 0.07;
 const SAME_RHYTHM = 0.8;
 const OTHER_RHYTHM = 9;
 

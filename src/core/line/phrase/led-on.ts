@@ -27,6 +27,35 @@ export function beforeChange(contour: Contour, metre: Metre): Contour {
   return remembered(known, contour, () => ledOn(contour, beats));
 }
 
+/** The last level whose rhythms put no pickup off the beat. */
+const EASY = 2;
+
+/**
+ * A tune for easy levels whose bars lead on: each way that leaves off before its last beat is followed by one that leads
+ * into another chord from there. Later tunes write their pickups themselves, off the beat.
+ */
+export function withLedOnWays(theme: Theme, metre: Metre): Theme {
+  const { tune, contours, levels } = theme;
+  if (!tune || levels.most > EASY || isCompound(metre)) return theme;
+  const led = (slot: BarSlot, ways: readonly Contour[]): readonly Contour[] => {
+    const beats = slotBeats(slot, metre);
+    return ways.flatMap((way) => (leavesOff(way, beats) ? [way, knownWay(way, beats)] : [way]));
+  };
+  const own = { ...contours };
+  for (const slot of BAR_SLOTS) if (contours[slot]) own[slot] = led(slot, contours[slot]);
+  const bars = tune.map(({ slot, contours: ways }) => ({ slot, contours: led(slot, ways) }));
+  return { ...theme, contours: own, tune: bars };
+}
+
+const knownWays = new WeakMap<Contour, Contour>();
+
+/** Bars of a tune share their ways, and so they share what leads on from them. */
+const knownWay = (way: Contour, beats: number): Contour =>
+  remembered(knownWays, way, () => ({
+    ...ledOn(way, beats),
+    tags: [...new Set([...way.tags, 'before change' as const])],
+  }));
+
 /** Contours that sound alike, once. */
 export function different(contours: readonly Contour[]): readonly Contour[] {
   const found = new Map<string, Contour>();

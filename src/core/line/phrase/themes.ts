@@ -1,7 +1,7 @@
 import { createRandom, type Metre } from '../../base';
 import type { Contour, MetrePhrases, Role, Theme } from '../../feel';
 import type { LineModel } from '../model';
-import { different, withLedOn } from './led-on';
+import { different, withLedOn, withLedOnWays } from './led-on';
 
 /** The themes of a level whose bars the plan orders. */
 export const loosely = ({ themes }: MetrePhrases, level: number): readonly Theme[] =>
@@ -65,7 +65,7 @@ function prepared(theme: Theme, metre: Metre): Theme {
   const known = preparedThemes.get(theme);
   if (known) return known;
   // A tune says itself where it is silent.
-  const led = theme.tune ? theme : withLedOn(grounded(theme), metre);
+  const led = theme.tune ? withLedOnWays(theme, metre) : withLedOn(grounded(theme), metre);
   const made = metre.count === 4 ? withHalves(led) : led;
   preparedThemes.set(theme, made);
   return made;
