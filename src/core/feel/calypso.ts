@@ -27,6 +27,7 @@ export const CALYPSO: Feel = {
   bassRole: {
     ...PLAIN_ROLE,
     mayRestOnOne: true,
+    dotsEarly: true,
     source: 'common practice: the kick has the one; an answer may begin after it',
   },
   metres: [

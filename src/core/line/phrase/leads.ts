@@ -77,9 +77,9 @@ export function joinCost(from: number, target: Target, rests: boolean): number {
   if (distance === 0) cost = changes ? 2.4 : 0.9;
   else if (distance <= 2) cost = changes && distance === 2 ? WHOLE_STEP : 0;
   else if (distance <= 4) cost = changes ? 1.4 : 0.35;
-  else if (distance === 5) cost = dominant ? 0.9 : changes ? 1.6 : 0.8;
+  else if (distance === 5) cost = dominant ? 1.2 : changes ? 1.8 : 0.8;
   else if (distance === 6) cost = changes ? 25 : 4;
-  else if (distance === 7) cost = dominant ? 1.1 : changes ? 2 : 1;
+  else if (distance === 7) cost = dominant ? 1.6 : changes ? 2.2 : 1;
   else if (distance <= 9) cost = 3;
   else if (distance <= 11) cost = 6;
   else if (distance === 12) cost = changes ? 3 : 1.8;

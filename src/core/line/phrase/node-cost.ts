@@ -37,7 +37,7 @@ const FALL = 0.6;
 
 /** What a walk costs that steps to the root's neighbour and back, and one that stays on one pitch (hand-set). */
 const TREADING = 1.5;
-const BACK_ON_THREE = 1.1;
+const BACK_ON_THREE = 1.6;
 const HAMMERED = 3;
 
 /** What each seventh of a seventh chord is worth; it is what tells a blues from a march (hand-set). */
@@ -67,6 +67,9 @@ const BARE = 0.7;
 
 /** What a short note outside the chord costs that is leapt to, and a ♭6 once more (hand-set). */
 const LEAPT_TO = 0.8;
+
+/** What a riff's bar costs that begins on the third of a chord that goes on (hand-set). */
+const ON_THIRD = 0.9;
 
 /** What a raised fourth costs for a beat: over a plain chord it is a wrong note (hand-set). */
 const RAISED_FOURTH = 1.4;
@@ -126,7 +129,7 @@ export function ownCost(
       if (leap === 6 && !ladder.altered && !within) cost += TRITONE;
       else if (leap === 6) cost += 0.4;
       if (leap >= 10 && leap !== 12) cost += 2.5;
-      else if (leap === 8 || leap === 9) cost += rules.manner === 'walk' ? 0.9 : 0.4;
+      else if (leap === 8 || leap === 9) cost += rules.manner === 'walk' ? 1.4 : 0.8;
       const prior = offsets[index - 2];
       if (
         prior !== undefined &&
@@ -167,7 +170,7 @@ export function ownCost(
       if (interval === 8 && !ladder.altered)
         cost += (beats <= 0.5 ? 0.5 : 1.3) * (rules.longChromatics ? 0.75 : 1);
       if (interval === 6 && beats >= 1) cost += RAISED_FOURTH;
-      if (interval === 1) cost += beats <= 0.5 ? 0.5 : 2.6;
+      if (interval === 1) cost += beats <= 0.5 ? 0.5 : 3.6;
       if (interval === 5 && !ladder.minorThird && beats >= 1) cost += 0.5;
       if (interval === 11 && beats >= 1 && left > 1 && !rules.longChromatics) cost += 0.5;
     } else if (ladder.ownSeventh && interval === wrap((ladder.colour ?? 0) + ladder.home - ladder.root))
@@ -196,6 +199,9 @@ function beginCost(
   const first = offsets[0] ?? 0;
   const onHome = wrap(first) === 0;
   let cost = 0;
+  // Over the same chord a bar may begin on another tone; on the third it sounds like a wrong entrance in a riff.
+  if (!segment.fresh && rules.manner === 'riff' && ladder.third !== null && wrap(first) === ladder.third)
+    cost += ON_THIRD;
   if (!onHome && segment.fresh) {
     const third = ladder.third !== null && wrap(first) === ladder.third;
     const silent = cell.notes[0]?.start !== segment.start;

@@ -106,6 +106,25 @@ function bestPlaces({ technique, bars }: Ask, layout: Layout): readonly number[]
   return fitting.find((found) => found.length > 0) ?? bars.filter((bar) => layout[bar]?.place !== 0);
 }
 
+/** Place of the answer in the halves of a tune. */
+const ANSWER = 1;
+const HALF_OF_A_TUNE = 4;
+
+/** A beat one that is empty once sounds like a slip: in a tune the answers of both halves leave it empty. */
+const inAnswers = ({ technique, bars }: Ask, layout: Layout): readonly number[] =>
+  technique === 'beat one silent'
+    ? bars.filter((bar) => {
+        const place = layout[bar]?.tuneBar ?? null;
+        return place !== null && place % HALF_OF_A_TUNE === ANSWER;
+      })
+    : [];
+
+/** The last bar of a tune leads home and is changed for nothing else, where there are others. */
+function beforeTheEnd(bars: readonly number[], layout: Layout): readonly number[] {
+  const others = bars.filter((bar) => layout[bar]?.tuneBar === null || bar < layout.length - 1);
+  return others.length > 0 ? others : bars;
+}
+
 /** Share of the plans that place what is asked for where it is best shown; the others try any bar. */
 const BEST_PLACED = 0.8;
 
@@ -116,10 +135,13 @@ const MOST_PLACES = 3;
 function placed(asks: readonly Ask[], layout: Layout, random: Random): ReadonlyMap<number, Techniques> {
   const found = new Map<number, Techniques>();
   for (const ask of asks) {
-    const best = random.next() < BEST_PLACED ? bestPlaces(ask, layout) : [];
-    const from = best.length > 0 ? best : afterStatement(ask.bars, layout);
-    const bar = pick(random, from.length > MOST_PLACES ? from.slice(-MOST_PLACES) : from, ask.bars[0] ?? -1);
-    found.set(bar, (found.get(bar) ?? 0) | bitOf(ask.technique));
+    const chance = random.next();
+    const answers = inAnswers(ask, layout);
+    const best = chance < BEST_PLACED ? bestPlaces(ask, layout) : [];
+    const from = best.length > 0 ? best : beforeTheEnd(afterStatement(ask.bars, layout), layout);
+    const one = pick(random, from.length > MOST_PLACES ? from.slice(-MOST_PLACES) : from, ask.bars[0] ?? -1);
+    for (const bar of answers.length > 0 ? answers : [one])
+      found.set(bar, (found.get(bar) ?? 0) | bitOf(ask.technique));
   }
   return found;
 }

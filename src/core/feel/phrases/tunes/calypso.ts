@@ -1,30 +1,6 @@
 /** Calypso and soca: tunes of eight bars (see the notation beside the books). */
 export const CALYPSO_TUNES = `
-tune first-bounce 1-2: one, a pair on two, three, and four kept for the drums, but for the last beat of each second bar
-S x=xxx=-- R 5 5 R | R 5 5 8 | R 5 R 5 | R R R 5 | R _5 _5 R | R 3 3 5 | R 5 8 5 | R 5 5 3 | R 5 3 R | R _5 R _5 | 3 5 5 8 !co | 5 3 3 R !co
-A x=xxx=x= 8 5 5 R > | 8 5 5 R R | R _5 _5 R > | R _5 _5 R _5 | R 5 5 R > | 8 5 5 3 > | 8 5 5 3 R | R 3 3 5 > | 5 3 3 R > !co | R 5 5 3 >
-S x=xxx=-- R 5 5 R | R 5 5 8 | R 5 R 5 | R R R 5 | R _5 _5 R | R 3 3 5 | R 5 8 5 | R 5 5 3 | R 5 3 R | R _5 R _5 | 3 5 5 8 !co | 5 3 3 R !co
-C x=xxx=x= R 5 5 R > | R 5 5 R R | R _5 _5 R > | 8 5 5 R > | 8 5 5 R _5 | R 3 3 R > | R 5 5 3 R | 8 5 5 3 R | 5 3 3 R > !co
-S x=xxx=-- R 5 5 R | R 5 5 8 | R 5 R 5 | R R R 5 | R _5 _5 R | R 3 3 5 | R 5 8 5 | R 5 5 3 | R 5 3 R | R _5 R _5 | 3 5 5 8 !co | 5 3 3 R !co
-A x=xxx=x= 8 5 5 R R | 8 5 5 R > | R _5 _5 R > | R _5 _5 R _5 | R 5 5 R > | 8 5 5 3 > | 8 5 5 3 R | R 3 3 5 > | 5 3 3 R > !co
-L x=xxx=-- R 5 5 8 | 8 5 5 8 | R 8 8 5 | 8 8 8 5 | R 5 8 8 | R 3 5 8 | 8 8 10 8 | R 8 8 10 | 5 8 8 5 !co
-T x=xxx=x= R 5 5 R > | R 5 8 5 > | 8 5 5 R > | R _5 _5 R > | R 3 3 5 > | R 5 5 3 5 | R 5 5 3 > | 8 5 5 3 > | R R 3 5 >
-H1 x=xx R 5 5 | R R > | R 5 > | R 3 3 | R _5 _5 | 8 5 5
-H2 x=x= R > | R 5 | R R | R 3 | 8 > | 8 5
-
-tune market-day 1-2: the bounce with four always struck, up the chord in one bar and down in the next
-S x=xxx=x= R 5 8 5 > | R R 5 8 5 | R R 5 R > | R 3 5 8 5 | R 3 5 3 > | R R 5 8 > | R R _5 R > | R R 3 5 > | R R 3 5 3 | 5 8 5 3 R !co
-A x=xxx=x= 8 8 5 R > | 8 5 R R > | 8 8 5 R _5 | R R _5 R _5 | R R 5 R > | 8 8 5 3 R | 8 8 5 3 > | R R 5 3 > | 8 5 3 R > | 5 5 3 R > !co
-S x=xxx=x= R 5 8 5 > | R R 5 8 5 | R R 5 R > | R 3 5 8 5 | R 3 5 3 > | R R 5 8 > | R R _5 R > | R R 3 5 > | R R 3 5 3 | 5 8 5 3 R !co
-C x=xxx=x= R R 5 R > | R R 5 R R | R R _5 R > | 8 8 5 R > | R R 5 5 R | R R 3 R > | 8 8 5 3 R | R R 5 3 R | 5 5 3 R > !co
-S x=xxx=x= R 5 8 5 > | R R 5 8 5 | R R 5 R > | R 3 5 8 5 | R 3 5 3 > | R R 5 8 > | R R _5 R > | R R 3 5 > | R R 3 5 3 | 5 8 5 3 R !co
-A x=xxx=x= 8 5 R R > | 8 8 5 R > | R R _5 R _5 | 8 8 5 R _5 | R R 5 R > | 8 8 5 3 > | 8 8 5 3 R | R R 5 3 > | 5 5 3 R > !co
-L x=xxx=x= R 5 8 8 5 | 8 8 5 8 > | R 8 5 8 > | R R 8 8 5 | 8 5 8 5 > | R 3 5 8 > | 8 8 10 8 5 | 8 8 10 8 > | 5 5 8 5 > !co
-T x=xxx=xx R R 5 R 5 > | R R 5 8 5 > | 8 8 5 R 5 > | R R _5 R _5 > | R 5 8 5 R > | R R 3 5 3 > | R R 3 3 5 > | 8 8 5 3 5 > | R R 5 3 >> >
-H1 x=xx R R 5 | R 5 8 | R R > | R R 3 | R 3 5 | 8 8 5
-H2 x=x= R > | R 5 | R R | R 3 | 8 > | 8 5
-
-tune sea-wall 2-2: long, short, long up the triad, four at rest; each second bar down again, and four leads
+tune sea-wall 1-2: long, short, long up the triad, four at rest; each second bar down again, and four leads
 S x==xx=-- R 3 5 | R 5 3 | R 5 8 | R 3 R | R _5 R | R 5 R | R R 5 | R R 3 | 3 5 8 !co | 3 5 3 !co
 A x==xx=x= 8 5 3 R | 8 5 3 > | R 5 3 > | R 5 3 R | R _5 R > | 8 3 R > | R 3 5 > | 8 5 R > | 5 3 R > !co | R 3 R >
 S x==xx=-- R 3 5 | R 5 3 | R 5 8 | R 3 R | R _5 R | R 5 R | R R 5 | R R 3 | 3 5 8 !co | 3 5 3 !co
@@ -36,7 +12,7 @@ T x==xx=x= R 3 5 > | R 5 3 > | 8 5 3 > | R 3 3 5 | R 5 3 5 | R _5 R > | R 5 5 > 
 H1 x==x R 3 | R 5 | R > | R R | 8 5 | 8 3
 H2 x=x= R > | R 3 | R 5 | R R | 8 5 | 8 >
 
-tune parade-boots 2-2: the bounce with four struck in every bar, the root said twice before the chord opens
+tune parade-boots 1-2: the bounce with four struck in every bar, the root said twice before the chord opens
 S x==xx=x= R R 3 5 | R R 5 3 | R R 5 > | R R 3 > | R R 5 8 | R R _5 > | R R _5 R | R R 5 R | 3 3 5 > !co | 5 5 3 > !co
 A x==xx=x= 8 8 5 3 | 8 8 5 > | R R 5 3 | R R 3 R | R R _5 R | 8 8 3 > | R R _5 > | 8 8 5 R | 5 5 3 R !co | R R 5 >
 S x==xx=x= R R 3 5 | R R 5 3 | R R 5 > | R R 3 > | R R 5 8 | R R _5 > | R R _5 R | R R 5 R | 3 3 5 > !co | 5 5 3 > !co
@@ -44,7 +20,7 @@ C x==xx=x= R R 3 R | R R 5 R | R R R > | 8 8 5 R | R R _5 R | R R 3 > | 8 8 3 R 
 S x==xx=x= R R 3 5 | R R 5 3 | R R 5 > | R R 3 > | R R 5 8 | R R _5 > | R R _5 R | R R 5 R | 3 3 5 > !co | 5 5 3 > !co
 A x==xx=x= 8 8 5 > | 8 8 5 3 | R R 3 R | R R 5 3 | R R _5 R | R R _5 > | 8 8 3 > | 8 8 5 R | 5 5 3 R !co
 L x==xx=x= R R 8 5 | R R 8 > | 8 8 10 8 | R R 8 10 | 8 8 10 > | R R 5 8 | 8 8 8 5 | R 5 8 > | 5 5 8 > !co
-T x==xx=xx R R 5 3 > | R R 3 5 > | 8 8 5 3 > | R R 5 >> > | R R 3 >> > | R R _5 >> > | 8 8 5 >> > | R R 3 3 5 | R R R 5 >
+T x==xx=xx R 5 R R > | R R 5 R > | 8 5 R 5 > | R R 5 3 > | R R 3 5 > | 8 8 5 3 > | R R 5 >> > | R R 3 >> > | R R _5 >> > | 8 8 5 >> > | R R 3 3 5 | R R R 5 >
 H1 x==x R R | R > | R 3 | R 5 | 8 8 | 8 5
 H2 x=x= R > | R 3 | R 5 | R R | 8 5 | 8 >
 
@@ -56,7 +32,7 @@ C x==xx=-- R 3 R | R 5 3 | R 5 R | 8 5 3 | R _7 R | R 2 3 | R _5 R | 8 7 5 | 5 3
 S x==xx=x= R 3 5 6 | R 3 5 > | R 3 5 4 | R 5 6 > | R 5 6 5 | R 5 3 2 | R 2 3 > | R _5 _6 _7 | R _5 _6 > | 3 5 6 > !co | 3 4 5 > !co
 A x==xx=x= 8 5 3 > | 8 5 3 2 | 8 7 6 5 | 8 7 5 > | R _7 _6 _5 | R _7 _6 > | R 5 4 3 | R 5 3 > | R 3 2 > | 5 4 3 > !co
 L x==xx=x= R 5 8 9 | 8 9 10 > | R 5 8 7 | 8 10 9 8 | R 7 8 > | 8 9 8 > | R 3 8 > | R 5 8 > | 8 10 9 > | 5 7 8 9 !co
-T x==xx=xx R 5 5 6 7 | R 3 5 >> > | R 5 3 >> > | R 2 3 >> > | 8 7 5 >> > | R _5 _5 _6 _7 | R _7 _6 >> > | R 3 4 5 > | R 5 R >> >
+T x==xx=xx R 5 R R > | R R 5 R > | 8 5 R 5 > | R 5 5 6 7 | R 3 5 >> > | R 5 3 >> > | R 2 3 >> > | 8 7 5 >> > | R _5 _5 _6 _7 | R _7 _6 >> > | R 3 4 5 > | R 5 R >> >
 H1 x==x R 3 | R > | R 5 | R 2 | 8 7 | R _7
 H2 x=x= R > | R 3 | R 5 | R 2 | 8 7 | R _7
 
@@ -80,7 +56,7 @@ C x==xx=xx R 5 3 2 R | R 3 R >> > | R 5 3 R > | 8 7 5 R > | R _7 R >> > | R 5 R 
 S x==xx=-- R 3 5 | R 5 6 | R 2 3 | R 5 3 | R 3 4 | R _5 _6 | R _7 _6 | R 3 2 | R 5 R | 3 4 5 !co | 5 4 3 !co
 A x==xx=xx 8 7 5 >> > | 8 7 5 4 3 | 8 5 3 >> > | R _7 _6 >> > | R _7 _6 _5 > | R 5 3 >> > | R 5 4 3 2 | R 3 5 >> > | R 5 6 5 > | 5 4 3 >> > !co
 L x==xx=-- 8 9 10 | R 5 8 | R 7 8 | 8 10 9 | R 8 9 | 8 9 8 | R 8 7 | 8 10 8 | 5 8 9 !co
-T x==xx=xx R 5 5 6 7 | R 3 5 6 7 | R 3 5 >> > | R 5 3 >> > | 8 7 5 >> > | R _5 _5 _6 _7 | R _7 _6 >> > | R 2 3 >> > | R 5 R >> >
+T x==xx=xx R 5 R R > | R R 5 R > | 8 5 R 5 > | R 5 5 6 7 | R 3 5 6 7 | R 3 5 >> > | R 5 3 >> > | 8 7 5 >> > | R _5 _5 _6 _7 | R _7 _6 >> > | R 2 3 >> > | R 5 R >> >
 H1 x==x R 3 | R > | R 5 | R 2 | 8 7 | R _7
 H2 x=xx R >> > | R 3 > | R 5 > | R 2 3 | 8 7 > | R _7 _6
 
@@ -92,7 +68,7 @@ C x==xx=xx R 5 3 R > | R 3 R >> > | R c 5 >> > | R 5 3 >> > | 8 c 5 R > | R _7 R
 S x==xx=x= R 5 c > | R 3 5 c | R 5 c 5 | R 3 5 > | R 3 c 5 | R _5 _5 > | R _7 _6 > | R 5 5 > | R 5 3 > | 3 5 c > !co | 5 c 5 > !co
 A x==xx=x= 8 c 5 3 | 8 c 5 > | 8 7 6 > | R _7 _6 > | R _7 _6 _5 | 8 5 3 > | R 5 3 > | R c 5 > | 5 3 R > !co
 L x==xx=x= R 5 8 9 | 8 9 10 > | R c 8 > | R c 8 10 | 8 10 9 > | R 5 8 c | 8 10 8 > | R 5 8 > | 8 9 8 c | 5 c 8 > !co
-T x==xx=xx R 5 5 6 7 | R 5 c >> > | R 3 5 >> > | R c 5 >> > | 8 c 5 >> > | R _5 _5 _6 _7 | R _7 _6 >> > | R 5 3 >> >
+T x==xx=xx R 5 R R > | R R 5 R > | 8 5 R 5 > | R 5 5 6 7 | R 5 c >> > | R 3 5 >> > | R c 5 >> > | 8 c 5 >> > | R _5 _5 _6 _7 | R _7 _6 >> > | R 5 3 >> >
 H1 x==x R 5 | R > | R 3 | R c | 8 7 | R _7
 H2 x=x= R > | R c | R 3 | R 5 | 8 c | R _7
 `;

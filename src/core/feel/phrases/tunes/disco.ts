@@ -37,38 +37,38 @@ H1 x-xx R R 8 | R R > | R R 5 | R R _5 | R R 3 | 8 8 5
 H2 x-xx R 5 > | R R > | R 8 5 | R 3 > | R _5 > | 8 5 >
 
 tune pumphouse 2-2: eighths right through, the root pumped for half the bar, the triad moved in pairs
-S xxxxxxxx R R R R 5 5 3 > | R R R R 3 3 5 5 | R R R R 3 3 5 > | R R R R 5 5 8 > | R R R R 5 5 5 > | R R R R 5 5 3 3 | R R R R _5 _5 R > | R R R R R R 3 > | 5 5 5 5 3 3 R > !co
-A xxxxxxxx 8 8 8 8 5 5 3 > | 8 8 8 8 5 5 3 3 | 8 8 8 8 5 5 R > | R R R R 5 5 3 3 | R R R R _5 _5 _5 > | R R R R 5 5 R > | R R R R 3 3 R > | R R R R 5 5 3 > | 5 5 5 5 R R 3 > !co
-S xxxxxxxx R R R R 5 5 3 > | R R R R 3 3 5 5 | R R R R 3 3 5 > | R R R R 5 5 8 > | R R R R 5 5 5 > | R R R R 5 5 3 3 | R R R R _5 _5 R > | R R R R R R 3 > | 5 5 5 5 3 3 R > !co
-C xxxxxxxx R R R R R R R > | R R R R 3 3 R > | R R R R R R 3 3 | R R R R 5 5 R R | 8 8 8 8 5 5 R > | R R R R _5 _5 R R | R R R R 3 3 R R | R R R R R R 5 > | 5 5 5 5 3 3 R R !co
-S xxxxxxxx R R R R 5 5 3 > | R R R R 3 3 5 5 | R R R R 3 3 5 > | R R R R 5 5 8 > | R R R R 5 5 5 > | R R R R 5 5 3 3 | R R R R _5 _5 R > | R R R R R R 3 > | 5 5 5 5 3 3 R > !co
-A xxxxxxxx 8 8 8 8 5 5 R > | 8 8 8 8 5 5 3 3 | 8 8 8 8 5 5 3 > | R R R R 5 5 3 3 | R R R R _5 _5 _5 > | R R R R 5 5 R > | R R R R 3 3 R > | R R R R 5 5 3 > | 5 5 5 5 R R 3 > !co
-L xxxxxxxx R R R R 8 8 5 > | 8 8 8 8 10 10 8 > | R R R R 5 5 8 8 | 8 8 8 8 5 5 8 > | R R R R 8 8 8 > | R R R R 3 3 8 > | 8 8 8 8 10 10 8 8 | R R R R 8 8 5 5 | 5 5 5 5 8 8 5 > !co
-T xxxxxxxx R R R R 3 3 5 > | R R R R 5 5 3 > | R R R R 5 5 >> > | R R R R 3 3 >> > | 8 8 8 8 5 5 3 > | R R R R _5 _5 >> > | R R R R 5 5 5 > | 8 8 8 8 5 5 >> > | R R R R R R 5 >
+S xxxx--xx R R R R 3 > | R R R R 5 5 | R R R R 5 > | R R R R 8 > | R R R R 3 3 | R R R R R > | 5 5 5 5 R > !co
+A xxxx--xx 8 8 8 8 3 > | 8 8 8 8 3 3 | 8 8 8 8 R > | R R R R 3 3 | R R R R _5 > | R R R R R > | R R R R 3 > | 5 5 5 5 3 > !co
+S xxxx--xx R R R R 3 > | R R R R 5 5 | R R R R 5 > | R R R R 8 > | R R R R 3 3 | R R R R R > | 5 5 5 5 R > !co
+C xxxx--xx R R R R R > | R R R R 3 3 | R R R R R R | 8 8 8 8 R > | R R R R 5 > | 5 5 5 5 R R !co
+S xxxx--xx R R R R 3 > | R R R R 5 5 | R R R R 5 > | R R R R 8 > | R R R R 3 3 | R R R R R > | 5 5 5 5 R > !co
+A xxxx--xx 8 8 8 8 R > | 8 8 8 8 3 3 | 8 8 8 8 3 > | R R R R 3 3 | R R R R _5 > | R R R R R > | R R R R 3 > | 5 5 5 5 3 > !co
+L xxxx--xx R R R R 5 > | 8 8 8 8 8 > | R R R R 8 8 | R R R R 8 > | 8 8 8 8 8 8 | R R R R 5 5 | 5 5 5 5 5 > !co
+T xxxx--xx R R R R 5 > | R R R R 3 > | R R R R >> > | 8 8 8 8 3 > | 8 8 8 8 >> >
 H1 xxxx R R R R | R R R > | R R 5 > | R R 3 3 | R R 3 > | 8 8 5 5
 H2 xxxx R R R > | R R 5 > | R R 3 > | R R R R | R R 5 5 | 8 8 5 >
 
 tune mirrorball 3-5: octaves through the bar, the last pair walks on; up in one bar, down in the next
-S xxxxxxxx R 8 R 8 R 8 5 > | R 8 R 8 R 8 5 6 | R 8 R 8 R 8 >> > | R 5 R 5 R 5 6 > | R 8 R 8 3 8 5 > | R _5 R _5 R _5 _6 _7 | R 5 R 5 R 5 3 > | R 8 R 8 R 8 3 4 | R 5 R 5 R 5 >> > | R 8 R 8 R 8 6 7
-A xxxxxxxx R 8 R 8 R 8 7 > | R 8 R 8 R 8 5 3 | R 8 R 8 R 8 7 6 | R 5 R 5 R 5 3 2 | R 5 R 5 R 5 4 > | R 8 R 8 _7 7 _6 > | R 8 R 8 R 8 3 2 | R 5 R 5 R _7 _6 > | R _5 R _5 R _7 _6 _5 | R 8 R 8 5 8 3 >
-S xxxxxxxx R 8 R 8 R 8 5 > | R 8 R 8 R 8 5 6 | R 8 R 8 R 8 >> > | R 5 R 5 R 5 6 > | R 8 R 8 3 8 5 > | R _5 R _5 R _5 _6 _7 | R 5 R 5 R 5 3 > | R 8 R 8 R 8 3 4 | R 5 R 5 R 5 >> > | R 8 R 8 R 8 6 7
-C xxxxxxxx R 8 R 8 R 8 R > | R 8 R 8 R 8 5 > | R 5 R 5 R 5 R > | R 8 R 8 R 8 5 R | R 5 R 5 R 5 3 R | R _5 R _5 R _5 R > | R 8 R 8 R 8 3 R | R 5 R 5 R 5 3 > | R 8 R 8 5 8 R >
-S xxxxxxxx R 8 R 8 R 8 5 > | R 8 R 8 R 8 5 6 | R 8 R 8 R 8 >> > | R 5 R 5 R 5 6 > | R 8 R 8 3 8 5 > | R _5 R _5 R _5 _6 _7 | R 5 R 5 R 5 3 > | R 8 R 8 R 8 3 4 | R 5 R 5 R 5 >> > | R 8 R 8 R 8 6 7
-A xxxxxxxx R 8 R 8 R 8 7 6 | R 8 R 8 R 8 7 > | R 8 R 8 R 8 5 3 | R 5 R 5 R 5 3 2 | R 5 R 5 R 5 4 > | R 8 R 8 _7 7 _6 > | R 8 R 8 R 8 3 2 | R 5 R 5 R _7 _6 > | R _5 R _5 R _7 _6 _5 | R 8 R 8 5 8 3 >
-L xxxxxxxx R 8 R 8 R 8 9 > | R 8 R 8 5 8 9 8 | R 8 R 8 8 10 9 > | R 8 R 8 3 10 8 > | R 5 R 5 R 8 9 8 | R 5 R 5 5 8 9 > | R 8 R 8 R 8 9 10 | R 5 R 5 R 8 7 > | R 8 R 8 5 8 7 >
-T xxxxxxxx R 8 R 8 5 6 7 > | R 8 R 8 R 8 >> > | R 8 R 8 5 5 >> > | R 5 R 5 R 5 >> > | R 5 R 5 3 5 >> > | R _5 R _5 _5 _6 _7 > | R 8 R 8 3 5 >> > | R 8 R 8 7 5 >> > | R 5 R 5 5 6 7 >
+S xxxx--xx R 8 R 8 5 > | R 8 R 8 5 6 | R 8 R 8 >> > | R 5 R 5 6 > | R _5 R _5 _6 _7 | R 5 R 5 3 > | R 8 R 8 3 4 | R 5 R 5 >> > | R 8 R 8 6 7
+A xxxx--xx R 8 R 8 7 > | R 8 R 8 5 3 | R 8 R 8 7 6 | R 5 R 5 3 2 | R 5 R 5 4 > | R 8 R 8 _6 > | R 8 R 8 3 2 | R 5 R 5 _6 > | R _5 R _5 _6 _5 | R 8 R 8 3 >
+S xxxx--xx R 8 R 8 5 > | R 8 R 8 5 6 | R 8 R 8 >> > | R 5 R 5 6 > | R _5 R _5 _6 _7 | R 5 R 5 3 > | R 8 R 8 3 4 | R 5 R 5 >> > | R 8 R 8 6 7
+C xxxx--xx R 8 R 8 R > | R 8 R 8 5 > | R 5 R 5 R > | R 8 R 8 5 R | R 5 R 5 3 R | R _5 R _5 R > | R 8 R 8 3 R | R 5 R 5 3 >
+S xxxx--xx R 8 R 8 5 > | R 8 R 8 5 6 | R 8 R 8 >> > | R 5 R 5 6 > | R _5 R _5 _6 _7 | R 5 R 5 3 > | R 8 R 8 3 4 | R 5 R 5 >> > | R 8 R 8 6 7
+A xxxx--xx R 8 R 8 7 6 | R 8 R 8 7 > | R 8 R 8 5 3 | R 5 R 5 3 2 | R 5 R 5 4 > | R 8 R 8 _6 > | R 8 R 8 3 2 | R 5 R 5 _6 > | R _5 R _5 _6 _5 | R 8 R 8 3 >
+L xxxx--xx R 8 R 8 9 > | R 8 R 8 9 8 | R 8 R 8 8 > | R 5 R 5 9 8 | R 5 R 5 9 > | R 8 R 8 9 10 | R 5 R 5 7 > | R 8 R 8 7 >
+T xxxx--xx R 8 R 8 7 > | R 8 R 8 >> > | R 5 R 5 >> > | R _5 R _5 _7 > | R 5 R 5 7 >
 H1 xxxx R 8 R 8 | R 8 R > | R 8 5 > | R 5 R 5 | R 5 R > | R 8 >> > | R _5 R >
 H2 xxxx R 8 R > | R 8 >> > | R 8 5 > | R 5 R > | R 5 >> > | R 8 3 > | R 5 6 >
 
 tune staircase 3-5: octave pairs whose low note walks in quarters, down from the root or up from it
-S xxxxxxxx R 8 R 8 _7 7 _6 > | R 8 R 8 _7 7 _6 6 | R 8 R 8 2 9 3 > | R 8 R 8 3 10 5 > | R R R R 2 2 3 > | R R R R _7 _7 _6 > | R R R R _7 _7 _6 _6 | R R R R 3 3 5 > | R 8 R 8 _6 6 _5 > | R R R R _6 _6 _5 _5
-A xxxxxxxx R 8 R 8 2 9 3 > | R 8 R 8 2 9 3 4 | R R R R 2 2 3 > | R R R R 3 3 5 5 | R 8 R 8 _6 6 _5 > | R 8 R 8 _6 6 _7 > | R R R R _5 _5 _6 > | R R R R 3 3 2 > | R R R R 5 5 3 > | R 8 R 8 5 8 3 >
-S xxxxxxxx R 8 R 8 _7 7 _6 > | R 8 R 8 _7 7 _6 6 | R 8 R 8 2 9 3 > | R 8 R 8 3 10 5 > | R R R R 2 2 3 > | R R R R _7 _7 _6 > | R R R R _7 _7 _6 _6 | R R R R 3 3 5 > | R 8 R 8 _6 6 _5 > | R R R R _6 _6 _5 _5
-C xxxxxxxx R 8 R 8 _7 7 R > | R 8 R 8 R 8 R > | R R R R 3 3 R > | R R R R _7 _7 R > | R 8 R 8 5 5 R > | R R R R R R 5 > | R R R R 2 2 R > | R R R R 5 5 R > | R 8 R 8 _5 5 R >
-S xxxxxxxx R 8 R 8 _7 7 _6 > | R 8 R 8 _7 7 _6 6 | R 8 R 8 2 9 3 > | R 8 R 8 3 10 5 > | R R R R 2 2 3 > | R R R R _7 _7 _6 > | R R R R _7 _7 _6 _6 | R R R R 3 3 5 > | R 8 R 8 _6 6 _5 > | R R R R _6 _6 _5 _5
-A xxxxxxxx R 8 R 8 2 9 3 4 | R 8 R 8 2 9 3 > | R R R R 2 2 3 > | R R R R 3 3 5 5 | R 8 R 8 _6 6 _5 > | R 8 R 8 _6 6 _7 > | R R R R _5 _5 _6 > | R R R R 3 3 2 > | R R R R 5 5 3 >
-L xxxxxxxx R 8 R 8 3 10 2 9 | R 8 R 8 3 10 5 > | R 8 R 8 8 9 10 > | R R R R 5 5 8 > | R R R R 8 8 9 > | R R R R 8 8 7 7 | R 8 R 8 2 9 3 10 | 8 8 8 8 9 9 10 > | R R R R 5 5 8 8
-T xxxxxxxx R 8 R 8 5 5 6 > | R 8 R 8 5 6 7 > | R R R R 5 5 6 7 | R 8 R 8 _7 7 >> > | R R R R 3 3 >> > | R R R R _5 _5 _6 _7 | R 8 R 8 2 9 >> > | R R R R 5 5 >> > | R 8 R 8 5 5 >> >
+S xxxx--xx R 8 R 8 _6 > | R 8 R 8 _6 6 | R 8 R 8 3 > | R 8 R 8 5 > | R R R R 3 > | R R R R _6 > | R R R R _6 _6 | R R R R 5 > | R 8 R 8 _5 > | R R R R _5 _5
+A xxxx--xx R 8 R 8 3 > | R 8 R 8 3 4 | R R R R 3 > | R R R R 5 5 | R 8 R 8 _5 > | R 8 R 8 _7 > | R R R R _6 > | R R R R 2 >
+S xxxx--xx R 8 R 8 _6 > | R 8 R 8 _6 6 | R 8 R 8 3 > | R 8 R 8 5 > | R R R R 3 > | R R R R _6 > | R R R R _6 _6 | R R R R 5 > | R 8 R 8 _5 > | R R R R _5 _5
+C xxxx--xx R 8 R 8 R > | R R R R R > | R R R R 5 >
+S xxxx--xx R 8 R 8 _6 > | R 8 R 8 _6 6 | R 8 R 8 3 > | R 8 R 8 5 > | R R R R 3 > | R R R R _6 > | R R R R _6 _6 | R R R R 5 > | R 8 R 8 _5 > | R R R R _5 _5
+A xxxx--xx R 8 R 8 3 4 | R 8 R 8 3 > | R R R R 3 > | R R R R 5 5 | R 8 R 8 _5 > | R 8 R 8 _7 > | R R R R _6 > | R R R R 2 >
+L xxxx--xx R 8 R 8 2 9 | R 8 R 8 5 > | R 8 R 8 10 > | R R R R 8 > | R R R R 9 > | R R R R 7 7 | R 8 R 8 3 10 | 8 8 8 8 10 > | R R R R 8 8
+T xxxx--xx R 8 R 8 6 > | R 8 R 8 7 > | R R R R 6 7 | R 8 R 8 >> > | R R R R >> > | R R R R _6 _7
 H1 xxxx R 8 R 8 | R 8 R > | R R R R | R R R > | R 8 _7 > | R 8 2 > | R R 3 >
 H2 xxxx R 8 R > | R R R > | R 8 _7 > | R 8 2 > | R R 3 > | R R >> > | R 8 >> >
 
@@ -85,14 +85,14 @@ H1 x-xx R R 8 | R R > | R R 5 | R R _5 | R R 3 | R >> >
 H2 x-xx R R > | R >> > | R 5 > | R 3 > | R 2 > | R 8 >
 
 tune quicksilver 4-5: octaves for three beats, and on four a turn in sixteenths that runs on in every second bar
-S x=x=x=x=x=x=x=x= R 8 R 8 R 8 5 > | R 8 R 8 5 8 c > | R 8 R 8 R 8 5 6 | R 5 R 5 R 5 c > | R 8 R 8 R 8 c > | R _5 R _5 R _5 _7 > | R 5 R 5 R 5 3 > | R 8 R 8 _7 7 _6 > | R 8 R 8 R 8 >> >
-A x=x=x=x=x=x=xxx= R 8 R 8 R 8 7 6 > | R 8 R 8 R 8 5 4 3 | R 8 R 8 R 8 b3 3 > | R 5 R 5 R 5 4 3 > | R 5 R 5 R 5 #4 4 > | R 8 R 8 R 8 c 5 > | R 8 R 8 5 8 5 #4 > | R _5 R _5 R _7 _6 _7 > | R 5 R 5 R 5 3 2 > | R 8 R 8 R 8 >>> >> >
-S x=x=x=x=x=x=x=x= R 8 R 8 R 8 5 > | R 8 R 8 5 8 c > | R 8 R 8 R 8 5 6 | R 5 R 5 R 5 c > | R 8 R 8 R 8 c > | R _5 R _5 R _5 _7 > | R 5 R 5 R 5 3 > | R 8 R 8 _7 7 _6 > | R 8 R 8 R 8 >> >
-C x=x=x=x=x=x=xxx= R 8 R 8 R 8 5 3 R | R 8 R 8 R 8 5 R > | R 8 R 8 R 8 3 R > | R 5 R 5 R 5 3 R > | R 5 R 5 R 5 _7 R > | R _5 R _5 R _5 _7 R > | R 8 R 8 R 8 c 5 R | R 5 R 5 R 5 R >> > | R 8 R 8 R 8 R >> >
-S x=x=x=x=x=x=x=x= R 8 R 8 R 8 5 > | R 8 R 8 5 8 c > | R 8 R 8 R 8 5 6 | R 5 R 5 R 5 c > | R 8 R 8 R 8 c > | R _5 R _5 R _5 _7 > | R 5 R 5 R 5 3 > | R 8 R 8 _7 7 _6 > | R 8 R 8 R 8 >> >
-A x=x=x=x=x=x=xxx= R 8 R 8 R 8 5 4 3 | R 8 R 8 R 8 7 6 > | R 8 R 8 R 8 b3 3 > | R 5 R 5 R 5 4 3 > | R 5 R 5 R 5 #4 4 > | R 8 R 8 R 8 c 5 > | R _5 R _5 R _7 _6 _7 > | R 5 R 5 R 5 3 2 > | R 8 R 8 R 8 >>> >> >
-L x=x=x=x=x=x=x=x= R 8 R 8 R 8 9 > | R 8 R 8 8 10 9 8 | R 8 R 8 R 8 9 10 | R 8 R 8 5 8 9 > | R 5 R 5 R 8 9 > | R 5 R 5 8 9 8 > | R 8 R 8 8 9 10 > | R 8 R 8 c 8 9 > | R 5 R 5 5 8 c >
-T x=x=x=x=x=x=xxx= R 8 R 8 R 8 5 6 7 | R 8 R 8 R 8 >>> >> > | R 8 R 8 5 8 5 >> > | R 5 R 5 R 5 6 >> > | R 5 R 5 R 5 >>> >> > | R 8 R 8 R 8 3 >> > | R _5 R _5 R _5 _6 _7 > | R 8 R 8 c 8 5 >> > | R 5 R 5 3 5 5 6 7
+S x=x=x=x=----x=x= R 8 R 8 5 > | R 8 R 8 c > | R 8 R 8 5 6 | R 5 R 5 c > | R _5 R _5 _7 > | R 5 R 5 3 > | R 8 R 8 _6 > | R 8 R 8 >> >
+A x=x=x=x=----xxx= R 8 R 8 7 6 > | R 8 R 8 5 4 3 | R 8 R 8 b3 3 > | R 5 R 5 4 3 > | R 5 R 5 #4 4 > | R 8 R 8 c 5 > | R 8 R 8 5 #4 > | R _5 R _5 _6 _7 > | R 5 R 5 3 2 > | R 8 R 8 >>> >> >
+S x=x=x=x=----x=x= R 8 R 8 5 > | R 8 R 8 c > | R 8 R 8 5 6 | R 5 R 5 c > | R _5 R _5 _7 > | R 5 R 5 3 > | R 8 R 8 _6 > | R 8 R 8 >> >
+C x=x=x=x=----xxx= R 8 R 8 5 3 R | R 8 R 8 5 R > | R 8 R 8 3 R > | R 5 R 5 3 R > | R 5 R 5 _7 R > | R _5 R _5 _7 R > | R 8 R 8 c 5 R | R 5 R 5 R >> > | R 8 R 8 R >> >
+S x=x=x=x=----x=x= R 8 R 8 5 > | R 8 R 8 c > | R 8 R 8 5 6 | R 5 R 5 c > | R _5 R _5 _7 > | R 5 R 5 3 > | R 8 R 8 _6 > | R 8 R 8 >> >
+A x=x=x=x=----xxx= R 8 R 8 5 4 3 | R 8 R 8 7 6 > | R 8 R 8 b3 3 > | R 5 R 5 4 3 > | R 5 R 5 #4 4 > | R 8 R 8 c 5 > | R _5 R _5 _6 _7 > | R 5 R 5 3 2 > | R 8 R 8 >>> >> >
+L x=x=x=x=----x=x= R 8 R 8 9 > | R 8 R 8 9 8 | R 8 R 8 9 10 | R 5 R 5 9 > | R 5 R 5 8 > | R 8 R 8 10 > | R 5 R 5 c >
+T x=x=x=x=----xxx= R 8 R 8 5 6 7 | R 8 R 8 >>> >> > | R 8 R 8 5 >> > | R 5 R 5 6 >> > | R 5 R 5 >>> >> > | R 8 R 8 3 >> > | R _5 R _5 _6 _7 > | R 5 R 5 5 6 7
 H1 x-x-x-x- R 8 R 8 | R 8 R > | R 8 5 > | R 5 R 5 | R 5 R > | R 8 >> > | R _5 R >
 H2 x-x-xxx- R 8 >>> >> > | R 8 5 >> > | R 8 R >> > | R 5 3 >> > | R 5 >>> >> > | R 8 7 6 > | R 5 4 3 >
 `;

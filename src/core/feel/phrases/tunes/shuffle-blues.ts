@@ -60,18 +60,6 @@ T x=x=x=xx R 3 5 6 > | R 3 5 >> > | R 5 6 7 > | 8 7 6 5 > | R _5 _6 _7 > | R 5 4
 H1 x=x= R 3 | R 5 | R > | 8 c | R 2
 H2 x=xx R >> > | R 3 > | R 5 > | R 3 5 | R 5 6
 
-tune double-skip 3-5: swung pairs on two and on four in every bar, rolling up, then rolling down
-S x=xxx=xx R 3 3 5 6 5 | R 3 3 5 6 > | R 3 4 5 6 > | R 2 3 5 6 5 | R 3 3 5 >> > | R 2 3 5 >> > | R 5 5 6 7 > | R 3 4 5 3 > | 3 5 5 6 7 > !co | 5 6 6 7 8 > !co
-A x=xxx=xx 8 7 6 5 3 > | 8 6 6 5 3 > | 8 6 5 3 2 > | 8 7 7 6 5 > | R 5 5 3 >> > | 8 6 5 4 3 > | R _7 _7 _6 _5 > | R 5 4 3 2 > | 7 6 6 5 3 > !co | 8 5 5 3 >> >
-S x=xxx=xx R 3 3 5 6 5 | R 3 3 5 6 > | R 3 4 5 6 > | R 2 3 5 6 5 | R 3 3 5 >> > | R 2 3 5 >> > | R 5 5 6 7 > | R 3 4 5 3 > | 3 5 5 6 7 > !co | 5 6 6 7 8 > !co
-C x=xxx=xx 8 6 5 3 R > | R 5 5 3 R > | R 5 4 3 >> > | 8 5 5 3 >> > | R _7 _7 _6 >> > | R 3 3 R >> > | 8 7 6 5 >> > | c 5 5 3 R > !co
-S x=xxx=xx R 3 3 5 6 5 | R 3 3 5 6 > | R 3 4 5 6 > | R 2 3 5 6 5 | R 3 3 5 >> > | R 2 3 5 >> > | R 5 5 6 7 > | R 3 4 5 3 > | 3 5 5 6 7 > !co | 5 6 6 7 8 > !co
-A x=xxx=xx 8 7 6 5 3 > | 8 6 6 5 3 > | 8 6 5 3 2 > | 8 7 7 6 5 > | R 5 5 3 >> > | 8 6 5 4 3 > | R _7 _7 _6 _5 > | R 5 4 3 2 > | 7 6 6 5 3 > !co | 8 5 5 3 >> >
-L x=xxx=xx 8 10 10 9 8 > | 8 9 9 10 8 > | R 5 6 8 9 > | R 5 6 7 8 > | 8 9 10 9 8 5 | 8 c c 8 10 > | R 3 5 8 >> > | 5 6 7 8 10 8 !co
-T x=xxx=xx R 3 3 5 6 > | R 3 4 5 >> > | R 2 3 5 >> > | R 5 5 6 7 > | 8 7 6 5 >> > | R 5 4 3 >> > | R _5 _5 _6 _7 > | 8 6 5 3 >> >
-H1 x=xx R 3 3 | R 3 > | R 5 5 | 8 7 6 | R >> >
-H2 x=xx R 3 > | R >> > | R 5 > | R 5 6 | R 3 5
-
 tune leaning-three 3-5: two quarters, the swung pair on three, four leads; rising by steps, falling through the seventh
 S x=x=xxx= R 3 5 6 5 | R 3 4 5 > | R 3 5 6 > | R 3 5 6 7 | R 2 3 4 > | R 5 6 7 > | R 3 5 5 6 | R _5 _6 _7 > | 3 5 6 7 > !co | 5 6 7 8 > !co
 A x=x=xxx= 8 7 6 5 3 | 8 7 6 5 > | 8 6 5 3 > | R 5 4 3 > | R _7 _6 _5 > | 8 5 4 3 > | 8 6 5 4 3 | R 5 3 2 > | 7 6 5 3 > !co | 5 4 3 R > !co
