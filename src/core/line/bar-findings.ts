@@ -114,11 +114,22 @@ function stepNumber({ steps, keySteps }: Stretch, interval: number): number {
   return at(steps) || at(keySteps);
 }
 
-/** A long note that belongs neither to its chord nor to the scale over it. */
-function chordFindings({ model, bar, tones, notes }: Checked): MusicFinding[] {
+/** Whether a beat leads on by a half step, wherever the line goes from there: an approach note. */
+function approaches({ bar, tones }: Checked, after: readonly Tone[], note: number): boolean {
+  const tone = tones[note];
+  const next = tones[note + 1];
+  const goals = next ? [next] : after;
+  if (!tone || goals.length === 0 || tone.duration > bar.beat) return false;
+  return goals.every(({ midi }) => Math.abs(midi - tone.midi) === 1);
+}
+
+/** A long note that belongs neither to its chord nor to the scale over it, and does not lead on. */
+function chordFindings(checked: Checked, after: readonly Tone[]): MusicFinding[] {
+  const { model, bar, tones, notes } = checked;
   return tones.flatMap((tone, note): MusicFinding[] => {
     const { stretch } = tone;
     if (!stretch?.chord || tone.member || tone.duration < bar.beat) return [];
+    if (model.limits.halfSteps && approaches(checked, after, note)) return [];
     if (stepNumber(stretch, tone.interval) > 0) return [];
     const nearest = nearestMember(stretch, tone.interval)?.name ?? stretch.chord.root;
     const deed = `Play ${nameText(model, nearest)}`;
@@ -269,9 +280,12 @@ export const levelFindings = (checked: Checked): readonly MusicFinding[] => [
   ...toneFindings(checked),
 ];
 
-/** What is to be pointed out about the notes of one bar over its chords. */
-export const barFindings = (checked: Checked): readonly MusicFinding[] => [
-  ...chordFindings(checked),
+/**
+ * What is to be pointed out about the notes of one bar over its chords.
+ * @param after the first notes of the bars that sound next
+ */
+export const barFindings = (checked: Checked, after: readonly Tone[]): readonly MusicFinding[] => [
+  ...chordFindings(checked, after),
   ...spellingFindings(checked),
   ...foundationFindings(checked),
   ...levelFindings(checked),

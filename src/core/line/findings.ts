@@ -66,7 +66,8 @@ export function musicFindings(request: LineRequest, line: LineNotes): readonly M
   const written = heard.some((tones) => tones.length > 0);
   const inBars = model.bars.flatMap((bar) => {
     const checked = { model, bar, tones: heard[bar.index] ?? [], notes: line[bar.index] ?? [] };
-    return barFindings(checked);
+    const after = bar.after.flatMap((index) => heard[index]?.slice(0, 1) ?? []);
+    return barFindings(checked, after);
   });
   return [...wholeFindings(model), ...inBars, ...(written ? ruleFindings(model, heard) : [])];
 }

@@ -67,7 +67,8 @@ function offsetsOf(contour: Contour, ladder: Ladder, blues: boolean): number[] |
 
 function suits(segment: Segment, contour: Contour): boolean {
   return contour.tags.every((tag) => {
-    if (tag === 'goes on') return !segment.fresh;
+    // A section opens on its root, whatever sounded before it.
+    if (tag === 'goes on') return !segment.fresh && !segment.opensSection;
     return tag === 'before same' ? !segment.changes : segment.changes;
   });
 }

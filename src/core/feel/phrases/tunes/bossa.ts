@@ -83,4 +83,28 @@ L x==xx==x R 5 8 > | 8 9 10 > | R 5 8 9 | 8 8 10 > | R 5 9 8 | R 3 8 > | 8 10 9 
 T x==xx=xx R 5 5 >> > | R 5 6 7 > | R 5 3 >> > | R 3 5 >> > | 8 7 5 >> > | R _5 _5 >> > | R _5 _6 _7 > | R c 5 >> > | R 3 5 6 7
 H1 x==x R > | R 5 | R 3 | 8 7 | R _7 | R 2
 H2 x==x R > | R 5 | R 3 | 8 7 | R _7 | R 2
+
+tune warm-tiles 1-2: root, fifth, fifth, and the and of four comes home or leads on; never anything else, above the root and below it in turn
+S x==xx==x R 5 5 R | R 5 5 > | R _5 _5 R | R 5 5 8 | R _5 _5 > | 8 5 5 R | R 5 5 3 | R 3 3 > | R 3 3 5 | R 3 3 R | 3 5 5 > !co | 5 5 5 R !co
+A x==xx==x R _5 _5 R | 8 5 5 > | R _5 _5 > | 8 5 5 R | R 5 5 > | R 5 5 R | 8 5 5 3 | 8 3 3 R | R 3 3 > | R 5 5 3 | 5 3 3 R !co | 5 5 5 > !co
+S x==xx==x R 5 5 R | R 5 5 > | R _5 _5 R | R 5 5 8 | R _5 _5 > | 8 5 5 R | R 5 5 3 | R 3 3 > | R 3 3 5 | R 3 3 R | 3 5 5 > !co | 5 5 5 R !co
+C x==xx==x R 5 5 R | R _5 _5 R | 8 5 5 R | R 5 5 > | R _5 _5 > | R 3 3 R | 8 3 3 R | 5 3 3 R !co | 5 5 5 R !co
+S x==xx==x R 5 5 R | R 5 5 > | R _5 _5 R | R 5 5 8 | R _5 _5 > | 8 5 5 R | R 5 5 3 | R 3 3 > | R 3 3 5 | R 3 3 R | 3 5 5 > !co | 5 5 5 R !co
+A x==xx==x 8 5 5 > | R _5 _5 R | R _5 _5 > | 8 5 5 R | R 5 5 > | R 5 5 R | 8 5 5 3 | 8 3 3 R | R 3 3 > | R 5 5 3 | 5 3 3 R !co | 5 5 5 > !co
+L x==xx==x 8 5 5 8 | R 8 8 > | R 8 8 5 | 8 5 5 > | R 5 5 8 | 8 10 10 8 | R 8 8 10 | R 10 10 8 | 5 8 8 > !co | 3 5 5 8 !co
+T x==xx==x R 5 5 > | R _5 _5 > | 8 5 5 > | R 5 5 8 | R R 5 > | R 3 5 > | R 3 3 > | 8 5 3 > | R 5 3 > | R 8 5 >
+H1 x==x R 5 | R > | R _5 | R R | R 3 | 8 5
+H2 x==x R > | R 5 | R R | R _5 | R 3 | 8 5
+
+tune salt-stair 3-5: root and two fifths, the and of four a step away; the answer leans through the third or the colour and holds on three
+S x==xx==x R 5 5 > | R 5 5 6 | R 5 5 4 | R _5 _5 > | R 5 5 R | R _5 _5 _6 | R 5 5 3 | R _5 _5 _7 | R 3 3 > | R 3 3 4 | R c c > | 8 5 5 4 | 3 5 5 > !co | 5 3 3 2 !co
+A x==xx=== R 3 5 | 8 c 5 | R 5 3 | R _7 _6 | 8 5 3 | R 3 2 | R _6 _5 | R 2 3 | 8 6 5 | R 5 4 | R _7 R | 5 4 3 !co | 3 2 R !co
+S x==xx==x R 5 5 > | R 5 5 6 | R 5 5 4 | R _5 _5 > | R 5 5 R | R _5 _5 _6 | R 5 5 3 | R _5 _5 _7 | R 3 3 > | R 3 3 4 | R c c > | 8 5 5 4 | 3 5 5 > !co | 5 3 3 2 !co
+C x==xx=== R _5 R | R 5 R | R 3 R | R _7 R | 8 5 3 | R 5 3 | R 2 R | 8 c 5 | 5 3 R !co | 3 2 R !co
+S x==xx==x R 5 5 > | R 5 5 6 | R 5 5 4 | R _5 _5 > | R 5 5 R | R _5 _5 _6 | R 5 5 3 | R _5 _5 _7 | R 3 3 > | R 3 3 4 | R c c > | 8 5 5 4 | 3 5 5 > !co | 5 3 3 2 !co
+A x==xx=== 8 c 5 | R 3 5 | R 5 3 | R _7 _6 | 8 5 3 | R 3 2 | R _6 _5 | R 2 3 | 8 6 5 | R 5 4 | R _7 R | 5 4 3 !co | 3 2 R !co
+L x==xx==x R 8 8 > | R 5 5 8 | 8 10 10 9 | 8 9 9 > | R 8 8 9 | 8 c c > | 8 10 10 > | R 8 8 c | 5 8 8 > !co | 5 c c 8 !co
+T x==xx==x R 5 5 > | R 5 6 7 | R _5 _6 _7 | R 5 3 > | R 3 5 > | R _5 _5 > | 8 c 5 > | 8 5 3 > | R 3 5 6 | R 2 3 >
+H1 x==x R > | R 5 | R 3 | R _7 | R 2 | 8 c
+H2 x==x R > | R 5 | R 3 | R 2 | 8 c | R _7
 `;

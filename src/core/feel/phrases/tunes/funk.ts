@@ -86,4 +86,43 @@ T x=------x=x=x=xx R R 5 5 6 7 | R 5 c 5 >> > | R 5 5 3 >> > | R 3 4 5 >> > | R 
 H1 x=-- R | 8
 H1 x=x= R R | R > | R 5 | R 3 | R 8
 H2 x=x=xxx= R 5 5 6 > | R R 3 4 > | R 5 5 4 > | R 5 4 3 > | R 3 3 2 > | 8 c 5 4 > | R R _7 _6 >
+
+tune flat-stone 1-2: the one with its echo, a hole, a pair on three and silence; the answer lets one more note out on four
+S xx--xx-- R R R 5 | R R 5 8 | R R 5 R | R R 8 R | R R _5 R | R R 5 5 | 8 8 5 R | R R 3 5 | R R 5 3 | R R c 8 | R R 3 R | 5 5 3 R !co
+A xx--xxx- R R 8 5 R | R R 5 R > | R R R 5 > | 8 8 8 5 > | R R 8 8 5 | R R _5 R > | 8 8 5 R > | R R 5 3 R | R R c 5 R | 8 8 c 5 > | R R 3 R > | 5 5 3 R > !co
+S xx--xx-- R R R 5 | R R 5 8 | R R 5 R | R R 8 R | R R _5 R | R R 5 5 | 8 8 5 R | R R 3 5 | R R 5 3 | R R c 8 | R R 3 R | 5 5 3 R !co
+C xx--xx-- R R R R | R R 5 R | R R _5 R | R R 8 R | 8 8 5 R | R R 3 R | R R c R | 5 5 3 R !co
+S xx--xx-- R R R 5 | R R 5 8 | R R 5 R | R R 8 R | R R _5 R | R R 5 5 | 8 8 5 R | R R 3 5 | R R 5 3 | R R c 8 | R R 3 R | 5 5 3 R !co
+A xx--xxx- R R 5 R > | R R 8 5 R | R R R 5 > | 8 8 8 5 > | R R 8 8 5 | R R _5 R > | 8 8 5 R > | R R 5 3 R | R R c 5 R | 8 8 c 5 > | R R 3 R > | 5 5 3 R > !co
+L xx--xx-- R R 8 8 | R R 5 8 | 8 8 5 8 | R R 8 5 | 8 8 8 8 | R R 8 10 | 8 8 10 8 | R R c 8 | 5 5 8 8 !co
+T xx--xxx- R R R 5 > | R R 5 R > | R R 5 8 > | R R _5 R > | 8 8 5 R > | R R R R > | R R 3 5 > | R R 5 3 > | 8 8 5 3 > | R R 3 3 5
+H1 xx-- R R | R 8 | 8 8 | R 5 | R > | R 3
+H2 xx-- R R | R 5 | R 8 | R _5 | R 3
+H2 xxx- R R > | R R 5 | R 5 > | R 8 5 | R 3 >
+
+tune copper-latch 3-5: the one low, a sharp and of two, a long hole, and two sixteenths on four that stay in the chord
+S x=----x=----xx-- R R 8 c | R R 5 5 | R R 5 3 | R R c 5 | R R 3 5 | R _c R 3 | R 8 c 5 | R R _5 R | R 5 3 R | R R _c R | R R 3 3 | R R _c _5 | 8 8 c 5 | 5 5 3 R !co | 3 3 5 5 !co
+A x=----x=----xxx= R 8 c 5 3 | R R c 5 > | R R 5 3 > | R R 3 5 > | R R _c _5 > | 8 8 c 5 3 | R R 3 3 > | R R _5 _5 > | R R 5 5 > | 8 c 5 3 R | R _c R 3 5 | R R 8 c 5 | 5 5 3 R > !co | 3 3 5 5 > !co
+S x=----x=----xx-- R R 8 c | R R 5 5 | R R 5 3 | R R c 5 | R R 3 5 | R _c R 3 | R 8 c 5 | R R _5 R | R 5 3 R | R R _c R | R R 3 3 | R R _c _5 | 8 8 c 5 | 5 5 3 R !co | 3 3 5 5 !co
+C x=----x=----xx-- R R _c R | R R R R | R R _5 R | R R 3 R | R R 5 R | R 8 c R | R 5 3 R | R R 3 3 | 5 5 3 R !co
+S x=----x=----xx-- R R 8 c | R R 5 5 | R R 5 3 | R R c 5 | R R 3 5 | R _c R 3 | R 8 c 5 | R R _5 R | R 5 3 R | R R _c R | R R 3 3 | R R _c _5 | 8 8 c 5 | 5 5 3 R !co | 3 3 5 5 !co
+A x=----x=----xxx= R R c 5 > | R 8 c 5 3 | R R 5 3 > | R R 3 5 > | R R _c _5 > | 8 8 c 5 3 | R R 3 3 > | R R _5 _5 > | R R 5 5 > | 8 c 5 3 R | R _c R 3 5 | R R 8 c 5 | 5 5 3 R > !co | 3 3 5 5 > !co
+L x=----x=----xx-- R 8 8 10 | 8 8 10 8 | R R 8 8 | R 8 c 8 | R R 5 8 | 8 8 10 10 | R c 8 8 | R 5 8 10 | 5 5 8 8 !co
+T x=----x=----x=xx R R 5 >> > | R R 3 >> > | R R c >> > | R R _5 >> > | R R 5 6 7 | R R _5 _6 _7 | R 8 c 5 > | R R 3 5 > | 8 8 5 >> > | R R 5 3 >
+H1 x=----x= R R | R > | R 8 | R 5 | R c | R 3
+H2 x=--xx-- R 8 c | R 5 5 | R _c R | R 3 5 | R 5 3 | 8 c 5
+H2 x=--xxx= R 5 3 > | R 3 5 > | R _c R > | 8 c 5 > | R 5 5 >
+
+tune bent-hinge 3-5: the one low and held to its last sixteenth, silence, and a small tag right on three; the answer adds one lead late on four
+S x==x----xxx----- R R 8 c 5 | R R 3 5 5 | R R _c R R | R R 5 3 R | R R c 5 3 | R R 3 5 c | R 8 8 c 5 | R R _5 _c R | R R 5 5 3 | R R 3 3 5 | R R R 3 5 | R R _c _5 _5 | 8 8 c 5 5 | 5 5 5 3 R !co | 3 3 3 5 5 !co
+A x==x----xxx---x= R R c 5 3 > | R 8 8 c 5 > | R R 5 3 R > | R R _c _5 _5 > | R R 3 5 5 > | R R 3 3 5 > | R R _5 _c R > | 8 8 c 5 3 R | R R 8 c 5 3 | R R R 3 5 c | R R 5 5 3 > | R R R R 3 > | 5 5 5 3 R > !co | 3 3 5 3 R > !co
+S x==x----xxx----- R R 8 c 5 | R R 3 5 5 | R R _c R R | R R 5 3 R | R R c 5 3 | R R 3 5 c | R 8 8 c 5 | R R _5 _c R | R R 5 5 3 | R R 3 3 5 | R R R 3 5 | R R _c _5 _5 | 8 8 c 5 5 | 5 5 5 3 R !co | 3 3 3 5 5 !co
+C x==x----xxx----- R R _c R R | R R _5 R R | R R 3 R R | R R 5 3 R | R R R R R | R 8 c 5 R | R R _5 _c R | R R 5 R R | 5 5 5 3 R !co
+S x==x----xxx----- R R 8 c 5 | R R 3 5 5 | R R _c R R | R R 5 3 R | R R c 5 3 | R R 3 5 c | R 8 8 c 5 | R R _5 _c R | R R 5 5 3 | R R 3 3 5 | R R R 3 5 | R R _c _5 _5 | 8 8 c 5 5 | 5 5 5 3 R !co | 3 3 3 5 5 !co
+A x==x----xxx---x= R 8 8 c 5 > | R R c 5 3 > | R R 5 3 R > | R R _c _5 _5 > | R R 3 5 5 > | R R 3 3 5 > | R R _5 _c R > | 8 8 c 5 3 R | R R 8 c 5 3 | R R R 3 5 c | R R 5 5 3 > | R R R R 3 > | 5 5 5 3 R > !co | 3 3 5 3 R > !co
+L x==x----xxx----- R 8 8 10 8 | 8 8 10 10 8 | R R 8 8 10 | R R 5 c 8 | R 8 8 c 8 | R R c 8 8 | R R 5 5 8 | 8 8 5 c 8 | 5 5 5 8 8 !co
+T x==x----xxx-x=x= R R 3 5 5 >> > | R R c 5 3 >> > | R R _c R R >> > | R R 5 5 5 6 7 | R R _5 _5 _5 _6 _7 | R 8 c 5 3 >> > | R R R 3 5 >> > | R R 5 3 R >> > | 8 8 c 5 5 >> > | R R _5 _c R >> >
+H1 x==x---- R R | R 8 | R 5 | R 3 | 8 8
+H2 xxx----- R R R | R 3 5 | R 5 3 | R _c R | 8 c 5
+H2 xxx---x= R 3 5 > | R R R > | R _c R > | R 5 3 > | 8 c 5 >
 `;

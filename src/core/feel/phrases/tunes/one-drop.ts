@@ -90,4 +90,43 @@ H1 x=-- R | 8
 H1 x=x= R > | R _5 | R 3
 H2 x=x= R > | R 3 | R 2 | R 5 | R _7 | 8 c | R _5
 H2 x=xx R >> > | R 2 3 | 8 >> >
+
+tune cellar-door 1-2: the root falls onto one long note on the drop, then air; the answer is the drop and one that leads
+S x===x=-- R 5 | R 3 | R _5 | R 8 | R R | 8 5 | 8 3 | R 10 | 3 5 !co | 5 8 !co
+A ----x=x= R > | 8 5 | R 5 | R _5 | 8 > | R 3 | 8 3 | R R | 5 R !co | 5 3 !co | 3 > !co
+S x===x=-- R 5 | R 3 | R _5 | R 8 | R R | 8 5 | 8 3 | R 10 | 3 5 !co | 5 8 !co
+C ----x=x= R R | R > | 8 R | R _5 | R 5 | R 3 | 8 5 | 5 R !co | 3 R !co
+S x===x=-- R 5 | R 3 | R _5 | R 8 | R R | 8 5 | 8 3 | R 10 | 3 5 !co | 5 8 !co
+A ----x=x= 8 5 | R > | R 5 | R _5 | 8 > | R 3 | 8 3 | R R | 5 R !co | 5 3 !co | 3 > !co
+L x===x=-- 8 10 | R 8 | 8 5 | 8 8 | R 5 | 8 3 | R 3 | 5 8 !co | 3 8 !co
+T x===x=x= R 5 > | R _5 > | 8 5 > | R 3 > | R 3 5 | 8 5 3 | R R > | R 5 3 | R R _5 | 8 3 >
+H1 x=== R | 8
+H2 x=-- R | 8
+H2 x=x= R > | R 5 | R 3 | R _5 | 8 > | 8 5
+
+tune wet-slate 1-2: root, air, and a note laid on the drop for the rest of the bar; the answer enters on two with a pair and lies down on three
+S x=--x=== R 5 | R 3 | R _5 | R R | R 8 | 8 5 | 8 3 | R 10 | 3 5 !co | 5 3 !co
+A --xxx=== R R 5 | 8 8 5 | R R _5 | R R R | R R 3 | 8 5 R | R 5 R | R R 8 | R 5 3 | 8 5 3 | 5 5 R !co | 5 3 R !co
+S x=--x=== R 5 | R 3 | R _5 | R R | R 8 | 8 5 | 8 3 | R 10 | 3 5 !co | 5 3 !co
+C --xxx=== R R R | R R _5 | R 5 R | 8 5 R | 8 8 R | R 3 R | R R 5 | 5 3 R !co | 3 3 R !co
+S x=--x=== R 5 | R 3 | R _5 | R R | R 8 | 8 5 | 8 3 | R 10 | 3 5 !co | 5 3 !co
+A --xxx=== 8 8 5 | R R 5 | R R _5 | R R R | R R 3 | 8 5 R | R 5 R | R R 8 | R 5 3 | 8 5 3 | 5 5 R !co | 5 3 R !co
+L x=--x=== 8 10 | R 8 | 8 5 | 8 8 | R 5 | R 10 | 8 3 | 5 8 !co | 3 8 !co
+T x=--x=x= R 5 > | R _5 > | R 3 > | 8 5 > | R 3 5 | 8 5 3 | R R > | R 5 3 | 8 3 > | R R _5
+H1 x=-- R | 8
+H2 x=== R | 8
+H2 x=x= R > | R 5 | R 3 | R _5 | 8 >
+
+tune anvil-and-rain 3-5: root, air, a heavy note on the drop that hangs till a late short step; the answer is three notes from the drop
+S x=--x==x R 5 > | R 3 > | R 5 6 | R _5 > | R 5 4 | R 3 2 | R _6 _7 | R _7 _6 | R _5 _6 | 8 c > | 8 5 > | 8 5 4 | R 3 4 | 3 5 > !co | 5 4 3 !co
+A ----xxx= R 3 5 | R 2 3 | 8 c 5 | 8 5 3 | R _7 _6 | R 3 > | 8 5 > | 8 c > | R _5 > | R _7 > | R 5 > | 5 4 3 !co | 3 2 R !co | 5 3 > !co
+S x=--x==x R 5 > | R 3 > | R 5 6 | R _5 > | R 5 4 | R 3 2 | R _6 _7 | R _7 _6 | R _5 _6 | 8 c > | 8 5 > | 8 5 4 | R 3 4 | 3 5 > !co | 5 4 3 !co
+C ----xxx= R R > | R _5 R | R _7 R | R 2 R | 8 5 R | R 3 R | R 3 > | 8 5 3 | R _5 > | 5 3 R !co | 3 2 R !co
+S x=--x==x R 5 > | R 3 > | R 5 6 | R _5 > | R 5 4 | R 3 2 | R _6 _7 | R _7 _6 | R _5 _6 | 8 c > | 8 5 > | 8 5 4 | R 3 4 | 3 5 > !co | 5 4 3 !co
+A ----xxx= R 2 3 | R 3 5 | 8 c 5 | 8 5 3 | R _7 _6 | R 3 > | 8 5 > | 8 c > | R _5 > | R _7 > | R 5 > | 5 4 3 !co | 3 2 R !co | 5 3 > !co
+L x=--x==x 8 10 9 | R 8 > | 8 10 > | 8 9 10 | R 5 6 | 8 c 5 | 8 5 > | R 5 > | 5 8 > !co | 5 8 9 !co
+T x=--x=xx R 5 >> > | R 3 >> > | R _5 >> > | 8 5 >> > | R _5 _6 _7 | R 5 6 7 | R 3 4 5 | 8 c 5 > | R 2 3 > | R 3 5 >
+H1 x=-- R | 8
+H2 x==x R > | R 2 | R 3 | R 5 | R _7 | 8 c
+H2 xxx= R 3 > | R 2 3 | R 3 5 | 8 c 5 | R _7 _6
 `;

@@ -83,4 +83,30 @@ L x=x=x=x= 8 10 9 > | 8 9 10 > | 8 c 8 > | R 5 c 8 | R 5 6 8 | 8 10 8 5 | 8 9 8 
 T x=xxx=xx R 3 3 5 6 > | R 3 4 5 >> > | R 2 3 5 >> > | R 5 6 7 >> > | 8 7 6 5 >> > | R 5 4 3 >> > | R _5 _5 _6 _7 > | 8 6 5 3 >> >
 H1 x=x= R 3 | 8 c | R > | R 5 | R _7
 H2 x=x= R > | R 3 | R 5 | 8 c | R 6
+
+tune mill-wheel 3-5: four quarters sink below the root, four climb above it; the last one of every second bar skips over the joint
+S x=x=x=x= R _7 _6 _5 | R c 5 3 | R _6 _5 > | 8 c 6 5 | R _7 _6 > | 8 6 5 3 | R 5 4 3 | 8 c 5 > | 8 6 5 > | R 5 3 > | R _5 _6 _7 | R 5 4 > | 8 5 3 R | 5 4 3 R !co | c 6 5 3 !co
+A x=x=x=xx R 3 5 6 > | R 3 5 >> > | R 2 3 5 > | R 3 4 5 > | R 3 5 6 5 | R 2 3 >> > | R 5 6 7 > | R _5 _6 _7 > | R 5 3 >> > | 8 6 5 >> > | 8 5 3 >> > | R 3 5 c > | 3 5 6 >> > !co | 5 6 c >> > !co
+S x=x=x=x= R _7 _6 _5 | R c 5 3 | R _6 _5 > | 8 c 6 5 | R _7 _6 > | 8 6 5 3 | R 5 4 3 | 8 c 5 > | 8 6 5 > | R 5 3 > | R _5 _6 _7 | R 5 4 > | 8 5 3 R | 5 4 3 R !co | c 6 5 3 !co
+C x=x=x=xx R 3 5 3 > | R 5 3 >> > | R 3 R >> > | R _5 _6 >> > | 8 5 3 >> > | 8 6 5 3 > | R 2 3 R > | R _6 _5 >> > | R 5 3 R > | 5 4 3 R > !co | c 5 3 >> > !co
+S x=x=x=x= R _7 _6 _5 | R c 5 3 | R _6 _5 > | 8 c 6 5 | R _7 _6 > | 8 6 5 3 | R 5 4 3 | 8 c 5 > | 8 6 5 > | R 5 3 > | R _5 _6 _7 | R 5 4 > | 8 5 3 R | 5 4 3 R !co | c 6 5 3 !co
+A x=x=x=xx R 3 5 >> > | R 3 5 6 > | R 2 3 5 > | R 3 4 5 > | R 3 5 6 5 | R 2 3 >> > | R 5 6 7 > | R _5 _6 _7 > | R 5 3 >> > | 8 6 5 >> > | 8 5 3 >> > | R 3 5 c > | 3 5 6 >> > !co | 5 6 c >> > !co
+L x=x=x=x= 8 9 10 > | 8 10 9 8 | R 5 6 8 | 8 c 8 > | R 3 5 8 | 8 10 8 > | 8 9 8 > | R 5 c 8 | 5 6 8 10 !co | 3 5 6 8 !co
+T x=x=x=xx R 3 5 6 > | R 3 5 >> > | R 5 6 7 > | R 2 3 >> > | R _5 _6 _7 > | 8 5 3 >> > | 8 6 5 >> > | R 3 4 5 > | R 5 5 >> > | R R 3 >> >
+H1 x=x= R 3 | R 5 | R > | R _7 | 8 c | R 2
+H2 x=x= R > | R 3 | R 5 | 8 > | R _7 | 8 c
+H2 x=xx R >> > | R 3 > | R 5 > | 8 6 5 | R 3 5
+
+tune brick-kiln 3-5: the root said twice and the box opens over it; the answer says the top twice, comes down, and skips on four
+S x=x=x=x= R R 3 5 | R R 5 6 | R R 3 > | R R 5 c | R R 3 4 | R R 2 3 | R R 5 > | R R 5 3 | R R _5 _6 | R R _7 _6 | R R 6 5 | 8 8 6 5 | R R b3 3 | 3 3 5 6 !co | 5 5 4 3 !co
+A x=x=x=xx 8 8 6 5 > | 8 8 c 5 > | 8 8 5 3 > | 8 8 6 >> > | 8 8 5 >> > | R R 5 3 > | R R 5 >> > | R R _7 _6 > | R R _6 _5 > | R R 3 >> > | R R 5 4 3 | 8 8 c 6 5 | 5 5 4 3 > !co | 5 5 3 >> > !co
+S x=x=x=x= R R 3 5 | R R 5 6 | R R 3 > | R R 5 c | R R 3 4 | R R 2 3 | R R 5 > | R R 5 3 | R R _5 _6 | R R _7 _6 | R R 6 5 | 8 8 6 5 | R R b3 3 | 3 3 5 6 !co | 5 5 4 3 !co
+C x=x=x=xx R R 3 R > | R R _5 R > | 8 8 5 3 R | R R 5 3 R | R R _6 _5 > | R R _7 R > | R R 3 >> > | 8 8 5 >> > | R R R >> > | 5 5 3 R > !co | 5 5 4 3 R !co
+S x=x=x=x= R R 3 5 | R R 5 6 | R R 3 > | R R 5 c | R R 3 4 | R R 2 3 | R R 5 > | R R 5 3 | R R _5 _6 | R R _7 _6 | R R 6 5 | 8 8 6 5 | R R b3 3 | 3 3 5 6 !co | 5 5 4 3 !co
+A x=x=x=xx 8 8 c 5 > | 8 8 6 5 > | 8 8 5 3 > | 8 8 6 >> > | 8 8 5 >> > | R R 5 3 > | R R 5 >> > | R R _7 _6 > | R R _6 _5 > | R R 3 >> > | R R 5 4 3 | 8 8 c 6 5 | 5 5 4 3 > !co | 5 5 3 >> > !co
+L x=x=x=x= 8 8 9 10 | 8 8 10 9 | 8 8 10 8 | R R 5 8 | 8 8 c 8 | R R 6 8 | 8 8 10 > | 8 8 9 > | 5 5 6 8 !co | 3 3 5 8 !co
+T x=x=x=xx R R 5 6 7 | R R 3 5 > | R R 3 >> > | R R _5 _6 _7 | R R 5 >> > | R R 2 3 > | 8 8 6 5 > | 8 8 5 >> > | R R 5 4 > | R R 3 4 5
+H1 x=x= R R | R 3 | R > | R 5 | 8 8 | R _7
+H2 x=x= R > | R R | R 3 | R 5 | 8 c
+H2 x=xx R >> > | R 3 > | R R > | 8 6 5 | R 5 >
 `;

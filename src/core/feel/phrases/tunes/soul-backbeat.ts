@@ -101,4 +101,17 @@ T x=====x=x=x=--xx R 3 5 6 >> > | R 5 6 7 >> > | R R 3 5 >> > | R 5 4 3 >> > | 8
 H1 x=====x= R > | R 5 | R 3 | 8 c | R R
 H2 x===---- R | 8
 H2 x===--xx R >> > | 8 >> > | R 5 > | R 3 >
+
+tune velvet-rope 3-4: one, the push, and a pair on three that goes one step on; the answer is the bare cell with one short lead after the hole
+S x==xxx-- R R 3 5 | R 5 5 6 | R 3 4 5 | R R 5 c | R 5 5 3 | R R 2 3 | R 3 3 5 | R _7 _7 R | R R _5 _6 | R R _7 _6 | R 5 4 3 | 8 8 6 5 | 8 c c 5 | 3 3 4 5 !co | 5 5 4 3 !co
+A x==xx=-x 8 6 5 > | R 5 3 > | 8 5 3 > | R _7 _6 > | R _6 _5 > | 8 c 5 > | R 3 5 > | R R 3 > | R 3 2 > | R R _5 > | R 2 3 > | 5 4 3 > !co | 5 3 R > !co
+S x==xxx-- R R 3 5 | R 5 5 6 | R 3 4 5 | R R 5 c | R 5 5 3 | R R 2 3 | R 3 3 5 | R _7 _7 R | R R _5 _6 | R R _7 _6 | R 5 4 3 | 8 8 6 5 | 8 c c 5 | 3 3 4 5 !co | 5 5 4 3 !co
+C x==xx=-x R 5 R > | R 3 R > | R _7 R > | R _5 R > | 8 5 R > | R R R > | 8 5 3 > | R 5 3 > | 5 3 R > !co | 3 2 R > !co
+S x==xxx-- R R 3 5 | R 5 5 6 | R 3 4 5 | R R 5 c | R 5 5 3 | R R 2 3 | R 3 3 5 | R _7 _7 R | R R _5 _6 | R R _7 _6 | R 5 4 3 | 8 8 6 5 | 8 c c 5 | 3 3 4 5 !co | 5 5 4 3 !co
+A x==xx=-x R 5 3 > | 8 6 5 > | 8 5 3 > | R _7 _6 > | R _6 _5 > | 8 c 5 > | R 3 5 > | R R 3 > | R 3 2 > | R R _5 > | R 2 3 > | 5 4 3 > !co | 5 3 R > !co
+L x==xxx-- 8 8 9 10 | R 5 5 8 | 8 10 9 8 | R 5 6 8 | 8 8 10 8 | R c c 8 | 8 8 10 10 | R 3 5 8 | 5 6 6 8 !co | 5 8 8 10 !co
+T x==xx=xx R 3 5 >> > | R R 5 >> > | R R 3 >> > | R 5 5 6 7 | R _5 _5 _6 _7 | 8 6 5 >> > | 8 5 3 >> > | R R _5 >> > | R 2 3 >> > | R 5 3 >> >
+H1 x==x R > | R 5 | R 3 | R R | R _7 | 8 c
+H2 xx-- R R | R 3 | R 5 | R _7 | 8 c
+H2 x=-x R > | R 3 | R 5 | 8 > | R _7
 `;

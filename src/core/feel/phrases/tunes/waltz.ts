@@ -94,4 +94,44 @@ T x=x=x= R 5 > | R 3 > | R 5 7 | R _5 _7 | 8 5 > | R _5 >
 H x=== R | 8
 H x=x= R > | R 3 | R 5
 Q x= R | 8
+
+tune candle-row 1-2: one long root and a lead on three, three bars alike; the fourth is a single note held to its end
+S x===x= R 5 | R > | R _5 | R 8 | 8 5 | R R | R 3 | 8 3 | R 10 | 3 5 !co | 5 8 !co
+A x===x= 8 5 | R _5 | R > | 8 > | R 5 | 8 R | R 3 | 8 3 | R R | 5 3 !co | 5 R !co | 3 > !co
+S x===x= R 5 | R > | R _5 | R 8 | 8 5 | R R | R 3 | 8 3 | R 10 | 3 5 !co | 5 8 !co
+C x===== R | 8 | 5 !co | 3 !co
+S x===x= R 5 | R > | R _5 | R 8 | 8 5 | R R | R 3 | 8 3 | R 10 | 3 5 !co | 5 8 !co
+A x===x= R _5 | 8 5 | R > | 8 > | R 5 | 8 R | R 3 | 8 3 | R R | 5 3 !co | 5 R !co | 3 > !co
+L x===x= 8 5 | R 8 | 8 > | 8 8 | 8 10 | R 10 | R 5 | 8 3 | 5 8 !co | 3 8 !co
+T x===x= R > | R 5 | 8 > | R _5 | 8 5 | R 3 | 8 3 | R R
+H x=== R | 8
+H x=x= R > | R 5 | R 3 | R R | R _5 | 8 5 | 8 >
+Q x= R | 8
+
+tune turning-gate 1-2: two bars sway on a long root, the third takes three steps, and the fourth stands still
+S x===x= R 8 | R 5 | R > | R _5 | 8 R | 8 5 | R 10 | R 3 | R R | 5 8 !co | 3 5 !co
+A x===x= 8 5 | R 5 | R _5 | 8 > | R > | R R | 8 3 | R 3 | 8 R | 5 3 !co | 5 R !co
+A x=x=x= R 5 8 | R 5 > | 8 5 R | R 5 R | 8 5 > | R _5 R | R _5 > | R 3 5 | 8 5 3 | R 5 3 | R 3 > | 3 5 8 !co | 5 3 R !co
+C x===== R | 8 | 5 !co | 3 !co
+S x===x= R 8 | R 5 | R > | R _5 | 8 R | 8 5 | R 10 | R 3 | R R | 5 8 !co | 3 5 !co
+A x===x= R 5 | 8 5 | R _5 | 8 > | R > | R R | 8 3 | R 3 | 8 R | 5 3 !co | 5 R !co
+L x=x=x= 8 5 > | R 5 8 | R 8 5 | R 8 > | 8 5 8 | R 3 5 | 8 10 8 | R 5 10 | R 3 8 | 5 8 10 !co | 3 5 8 !co
+T x===x= R > | R 5 | 8 > | R _5 | 8 5 | R 3 | 8 3 | R R
+H x=== R | 8
+H x=x= R > | R 5 | R 3 | R R | R _5 | 8 5 | 8 >
+Q x= R | 8
+
+tune paper-moth 3-5: a long root with one step on three, answered by a long root with two light eighths that run over; every fourth bar is one held note
+S x===x= R 5 | R 3 | R > | R 2 | R _6 | R 6 | R _7 | 8 7 | 8 5 | R 4 | R _5 | 8 c | 3 5 !co | 5 4 !co | 3 4 !co
+A x===xx R >> > | 8 >> > | R _7 _6 | R 2 3 | R 3 > | 8 7 6 | 8 c 5 | R 5 > | R 5 4 | R _5 > | R 3 2 | 5 4 3 !co | 5 >> > !co | 3 >> > !co
+S x===x= R 5 | R 3 | R > | R 2 | R _6 | R 6 | R _7 | 8 7 | 8 5 | R 4 | R _5 | 8 c | 3 5 !co | 5 4 !co | 3 4 !co
+C x===== R | 8 | 5 !co | 3 !co
+S x===x= R 5 | R 3 | R > | R 2 | R _6 | R 6 | R _7 | 8 7 | 8 5 | R 4 | R _5 | 8 c | 3 5 !co | 5 4 !co | 3 4 !co
+A x===xx 8 >> > | R >> > | R _7 _6 | R 2 3 | R 3 > | 8 7 6 | 8 c 5 | R 5 > | R 5 4 | R _5 > | R 3 2 | 5 4 3 !co | 5 >> > !co | 3 >> > !co
+L x===x= 8 9 | R 8 | 8 10 | R 6 | 8 7 | 8 > | R 5 | 8 c | 5 8 !co | 3 6 !co
+T x===xx R >> > | 8 >> > | R 5 > | R 6 7 | R _6 _7 | R 3 > | R 2 3 | R _5 >
+H x=== R | 8
+H x=x= R > | R 2 | R 3 | R 5 | R _7 | 8 7
+H x=xx R >> > | R 2 3 | R 3 > | 8 7 6
+Q x= R | 8
 `;
