@@ -114,13 +114,13 @@ function stepNumber({ steps, keySteps }: Stretch, interval: number): number {
   return at(steps) || at(keySteps);
 }
 
-/** Whether a beat leads on by a half step, wherever the line goes from there: an approach note. */
+/** Whether a beat leads on by a half step or comes early, wherever the line goes from there. */
 function approaches({ bar, tones }: Checked, after: readonly Tone[], note: number): boolean {
   const tone = tones[note];
   const next = tones[note + 1];
   const goals = next ? [next] : after;
   if (!tone || goals.length === 0 || tone.duration > bar.beat) return false;
-  return goals.every(({ midi }) => Math.abs(midi - tone.midi) === 1);
+  return goals.every(({ midi }) => Math.abs(midi - tone.midi) <= 1);
 }
 
 /** A long note that belongs neither to its chord nor to the scale over it, and does not lead on. */

@@ -188,6 +188,14 @@ export function ownCost(
   );
 }
 
+/** Over the same chord a bar may begin on another tone; on the third it sounds like a wrong entrance in a riff. */
+const beginsOnThird = (
+  { manner }: NodeRules,
+  { fresh }: Segment,
+  { third }: Ladder,
+  first: number,
+): boolean => !fresh && manner === 'riff' && third !== null && wrap(first) === third;
+
 /** How a chord begins: on its bass note, on the beat, unless it goes on. */
 function beginCost(
   rules: NodeRules,
@@ -199,9 +207,7 @@ function beginCost(
   const first = offsets[0] ?? 0;
   const onHome = wrap(first) === 0;
   let cost = 0;
-  // Over the same chord a bar may begin on another tone; on the third it sounds like a wrong entrance in a riff.
-  if (!segment.fresh && rules.manner === 'riff' && ladder.third !== null && wrap(first) === ladder.third)
-    cost += ON_THIRD;
+  if (beginsOnThird(rules, segment, ladder, first)) cost += ON_THIRD;
   if (!onHome && segment.fresh) {
     const third = ladder.third !== null && wrap(first) === ladder.third;
     const silent = cell.notes[0]?.start !== segment.start;
