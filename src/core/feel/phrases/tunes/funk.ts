@@ -1,51 +1,51 @@
 /** Funk in sixteenths: tunes of eight bars (see the notation beside the books). */
 export const FUNK_TUNES = `
 tune loud-one 1-2: the one, a hole for the snare, then a pair and a short one that answer late in the bar
-S x---xxx- R 5 5 8 | R 5 8 R | R 8 8 R | R 5 5 R | R _5 _5 R | R R R 5 | R 5 5 > | R 3 3 5 | R c c 8 | 5 3 3 R !co
-A x---xxx- R 8 8 5 | 8 5 5 R | R 8 8 > | R _5 _5 > | R 5 5 > | R 8 5 R | 8 c 5 > | 8 5 3 R | R 5 3 > | 5 3 R > !co
-S x---xxx- R 5 5 8 | R 5 8 R | R 8 8 R | R 5 5 R | R _5 _5 R | R R R 5 | R 5 5 > | R 3 3 5 | R c c 8 | 5 3 3 R !co
-C x---x-x- R R > | R 5 R | R 8 R | 8 5 R | R _5 R | R R R | R 5 > | R c R | R 3 R | 5 3 R !co
-S x---xxx- R 5 5 8 | R 5 8 R | R 8 8 R | R 5 5 R | R _5 _5 R | R R R 5 | R 5 5 > | R 3 3 5 | R c c 8 | 5 3 3 R !co
-A x---xxx- R 8 8 > | R 8 8 5 | 8 5 5 R | R _5 _5 > | R 5 5 > | R 8 5 R | 8 c 5 > | 8 5 3 R | R 5 3 > | 5 3 R > !co
-L x---xxx- R 8 8 8 | R 5 8 8 | 8 5 8 > | R 8 5 8 | R 5 5 8 | R 8 10 8 | R 5 c 8 | 8 10 8 > | 5 8 8 > !co
-T x---xxxx R 5 5 R > | R 8 8 5 > | R R R 5 > | R _5 _5 R > | R 5 R 5 > | R 5 3 R > | R 3 3 5 > | R 8 c 5 > | R R 3 5 >
+S x---xxx- R 5 5 8 | R c 5 8 | R 5 8 R | R c 8 R | R 8 8 R | R 5 5 R | R _5 _5 R | R R R 5 | R 5 5 > | R 3 3 5 | R c c 8 | 5 3 3 R !co
+A x---xxx- R 8 8 5 | R 8 8 c | 8 5 5 R | 8 c 5 R | R 8 8 > | R _5 _5 > | R 5 5 > | R 8 5 R | 8 c 5 > | 8 5 3 R | R 5 3 > | 5 3 R > !co
+S x---xxx- R 5 5 8 | R c 5 8 | R 5 8 R | R c 8 R | R 8 8 R | R 5 5 R | R _5 _5 R | R R R 5 | R 5 5 > | R 3 3 5 | R c c 8 | 5 3 3 R !co
+C x---x-x- R R > | R 5 R | R 8 R | 8 c R | 8 5 R | R _5 R | R R R | R 5 > | R c R | R 3 R | 5 3 R !co
+S x---xxx- R 5 5 8 | R c 5 8 | R 5 8 R | R c 8 R | R 8 8 R | R 5 5 R | R _5 _5 R | R R R 5 | R 5 5 > | R 3 3 5 | R c c 8 | 5 3 3 R !co
+A x---xxx- R 8 8 > | R 8 8 c | R 8 8 5 | 8 c 5 R | 8 5 5 R | R _5 _5 > | R 5 5 > | R 8 5 R | 8 c 5 > | 8 5 3 R | R 5 3 > | 5 3 R > !co
+L x---xxx- R 8 8 8 | R c 8 8 | R 5 8 8 | 8 c 8 > | 8 5 8 > | R 8 5 8 | R 5 5 8 | R 8 10 8 | R 5 c 8 | 8 10 8 > | 5 8 8 > !co
+T x---xxxx R 5 5 R > | R c 5 R > | R 8 8 5 > | R 8 8 c > | R R R 5 > | R _5 _5 R > | R 5 R 5 > | R 5 3 R > | R 3 3 5 > | R 8 c 5 > | R R 3 5 >
 H1 x--- R | 8
 H1 x-x- R R | R > | R 5 | R 8 | R 3
 H2 xxx- R R > | R R 5 | R 5 > | R 5 8 | R 8 R | R 3 > | R R R
 
 tune hand-and-echo 1-2: two on the one, three and four short; every second bar lets four roll into the next
-S xx--x-x- R R 8 5 | R R 5 8 | R R 5 R | R R _5 R | R R 5 > | R R R > | R R 3 5 | R R c 8 | R R 5 3 | 5 5 3 R !co
-A xx--x-xx R R 5 R > | R R 8 5 > | 8 8 5 R > | R R _5 R > | R R 8 R > | R R 5 5 > | R R 5 3 > | 8 8 c 5 > | 8 8 5 3 > | 5 5 3 R > !co
-S xx--x-x- R R 8 5 | R R 5 8 | R R 5 R | R R _5 R | R R 5 > | R R R > | R R 3 5 | R R c 8 | R R 5 3 | 5 5 3 R !co
-C xx--x-x- R R 5 R | R R R > | R R 8 R | 8 8 5 R | R R _5 > | R R 5 > | R R 3 R | R R c R | 8 8 R > | 5 5 3 R !co
-S xx--x-x- R R 8 5 | R R 5 8 | R R 5 R | R R _5 R | R R 5 > | R R R > | R R 3 5 | R R c 8 | R R 5 3 | 5 5 3 R !co
-A xx--x-xx R R 8 5 > | R R 5 R > | 8 8 5 R > | R R _5 R > | R R 8 R > | R R 5 5 > | R R 5 3 > | 8 8 c 5 > | 8 8 5 3 > | 5 5 3 R > !co
-L xx--x-x- R R 8 8 | 8 8 5 8 | R R 5 8 | R R 8 > | 8 8 8 5 | R R 8 10 | 8 8 10 8 | R R c 8 | R R 3 8 | 5 5 8 > !co
-T xx--x-xx R R 5 R > | R R R 5 > | R R 8 5 > | R R _5 R > | 8 8 5 5 > | R R 3 5 > | R R 5 3 > | R R c 5 > | R R 3 >> >
+S xx--x-x- R R 8 5 | R R 8 c | R R 5 8 | R R 5 R | R R _5 R | R R 5 > | R R R > | R R 3 5 | R R c 8 | R R 5 3 | 5 5 3 R !co
+A xx--x-xx R R 5 R > | R R c R > | R R 8 5 > | R R 8 c > | 8 8 5 R > | R R _5 R > | R R 8 R > | R R 5 5 > | R R 5 3 > | 8 8 c 5 > | 8 8 5 3 > | 5 5 3 R > !co
+S xx--x-x- R R 8 5 | R R 8 c | R R 5 8 | R R 5 R | R R _5 R | R R 5 > | R R R > | R R 3 5 | R R c 8 | R R 5 3 | 5 5 3 R !co
+C xx--x-x- R R 5 R | R R R > | R R 8 R | 8 8 c R | 8 8 5 R | R R _5 > | R R 5 > | R R 3 R | R R c R | 8 8 R > | 5 5 3 R !co
+S xx--x-x- R R 8 5 | R R 8 c | R R 5 8 | R R 5 R | R R _5 R | R R 5 > | R R R > | R R 3 5 | R R c 8 | R R 5 3 | 5 5 3 R !co
+A xx--x-xx R R 8 5 > | R R 8 c > | R R 5 R > | R R c R > | 8 8 5 R > | R R _5 R > | R R 8 R > | R R 5 5 > | R R 5 3 > | 8 8 c 5 > | 8 8 5 3 > | 5 5 3 R > !co
+L xx--x-x- R R 8 8 | 8 8 c 8 | 8 8 5 8 | R R 5 8 | R R 8 > | 8 8 8 5 | R R 8 10 | 8 8 10 8 | R R c 8 | R R 3 8 | 5 5 8 > !co
+T xx--x-xx R R 5 R > | R R c R > | R R R 5 > | R R R c > | R R 8 5 > | R R _5 R > | 8 8 5 5 > | R R 3 5 > | R R 5 3 > | R R c 5 > | R R 3 >> >
 H1 xx-- R R | R 8 | 8 8 | R 5 | R > | R 3
 H2 x-x- R > | R 5 | R R | R 8 | R 3 | 8 5
 
 tune long-hole 1-2: two on the one, two beats of air, and a pair on four that fetches the next bar
-S xx----xx R R 5 > | R R 5 8 | R R 8 > | R R _5 R | R R 8 R | R R R > | R R 5 R | R R 3 5 | R R c 8 | R R 3 > | 5 5 3 R !co
-A xx----xx R R 8 5 | 8 8 5 > | R R _5 > | R R 5 > | 8 8 5 R | R R 5 R | R R 5 3 | 8 8 c 5 | 8 8 5 3 | 5 5 R > !co
-S xx----xx R R 5 > | R R 5 8 | R R 8 > | R R _5 R | R R 8 R | R R R > | R R 5 R | R R 3 5 | R R c 8 | R R 3 > | 5 5 3 R !co
+S xx----xx R R 5 > | R R c > | R R 5 8 | R R 8 > | R R _5 R | R R 8 R | R R R > | R R 5 R | R R 3 5 | R R c 8 | R R 3 > | 5 5 3 R !co
+A xx----xx R R 8 5 | R R 8 c | 8 8 5 > | 8 8 c > | R R _5 > | R R 5 > | 8 8 5 R | R R 5 R | R R 5 3 | 8 8 c 5 | 8 8 5 3 | 5 5 R > !co
+S xx----xx R R 5 > | R R c > | R R 5 8 | R R 8 > | R R _5 R | R R 8 R | R R R > | R R 5 R | R R 3 5 | R R c 8 | R R 3 > | 5 5 3 R !co
 C xx----x- R R > | R R R | R R 5 | R R 8 | 8 8 R | R R _5 | 8 8 > | R R 3 | R R c | 5 5 R !co
-S xx----xx R R 5 > | R R 5 8 | R R 8 > | R R _5 R | R R 8 R | R R R > | R R 5 R | R R 3 5 | R R c 8 | R R 3 > | 5 5 3 R !co
-A xx----xx 8 8 5 > | R R 8 5 | R R _5 > | R R 5 > | 8 8 5 R | R R 5 R | R R 5 3 | 8 8 c 5 | 8 8 5 3 | 5 5 R > !co
-L xx----xx R R 8 8 | 8 8 8 > | R R 8 5 | R R 5 8 | 8 8 5 8 | R R 8 10 | 8 8 10 8 | R R c 8 | R R 10 8 | 5 5 8 > !co
-T xx--x-xx R R R 5 > | R R 5 R > | R R 8 5 > | R R _5 _5 > | 8 8 5 R > | R R 3 5 > | R R 5 3 > | R R 5 c > | R R 3 >> >
+S xx----xx R R 5 > | R R c > | R R 5 8 | R R 8 > | R R _5 R | R R 8 R | R R R > | R R 5 R | R R 3 5 | R R c 8 | R R 3 > | 5 5 3 R !co
+A xx----xx 8 8 5 > | 8 8 c > | R R 8 5 | R R 8 c | R R _5 > | R R 5 > | 8 8 5 R | R R 5 R | R R 5 3 | 8 8 c 5 | 8 8 5 3 | 5 5 R > !co
+L xx----xx R R 8 8 | R R 8 c | 8 8 8 > | R R 8 5 | R R 5 8 | 8 8 5 8 | R R 8 10 | 8 8 10 8 | R R c 8 | R R 10 8 | 5 5 8 > !co
+T xx--x-xx R R R 5 > | R R R c > | R R 5 R > | R R c R > | R R 8 5 > | R R _5 _5 > | 8 8 5 R > | R R 3 5 > | R R 5 3 > | R R 5 c > | R R 3 >> >
 H1 xx-- R R | R 8 | 8 8 | R 5 | R > | R 3
 H2 x-xx R 5 > | R R > | R 8 > | R R 5 | R _5 > | R 3 >
 
 tune doorstep 1-2: the one, a hole, three, and a pair on four that steps over the bar line
-S x---x-xx R R 5 > | R R 8 5 | R 5 R > | R 8 5 > | R 8 5 R | R _5 R > | R R 5 8 | R R 3 5 | R c 5 > | R R 3 > | 5 3 R > !co
-A x---x-xx R 8 5 R | 8 8 5 > | R 8 R > | R R _5 > | R 5 5 > | 8 5 R > | 8 c 5 R | 8 5 3 > | R 5 3 R | R 5 3 > | 5 R 3 > !co
-S x---x-xx R R 5 > | R R 8 5 | R 5 R > | R 8 5 > | R 8 5 R | R _5 R > | R R 5 8 | R R 3 5 | R c 5 > | R R 3 > | 5 3 R > !co
-C x---x-x- R R > | R 5 R | R 8 R | 8 5 R | R _5 R | R R 5 | R 5 > | R c R | R 3 R | 5 3 R !co
-S x---x-xx R R 5 > | R R 8 5 | R 5 R > | R 8 5 > | R 8 5 R | R _5 R > | R R 5 8 | R R 3 5 | R c 5 > | R R 3 > | 5 3 R > !co
-A x---x-xx R 8 R > | R 8 5 R | 8 8 5 > | R R _5 > | R 5 5 > | 8 5 R > | 8 c 5 R | 8 5 3 > | R 5 3 R | R 5 3 > | 5 R 3 > !co
-L x---x-xx R 5 8 > | R 8 8 5 | R 8 5 8 | 8 8 5 8 | R 5 8 8 | R 8 10 8 | R c 8 > | 8 10 8 > | R 3 8 > | 5 8 5 > !co
-T x---xxxx R R R 5 > | R 5 5 R > | R 8 8 5 > | R _5 _5 R > | R 5 R 5 > | R R 3 5 > | R 5 5 3 > | R c c 5 > | R 3 5 >> >
+S x---x-xx R R 5 > | R R c > | R R 8 5 | R R 8 c | R 5 R > | R 8 5 > | R 8 5 R | R _5 R > | R R 5 8 | R R 3 5 | R c 5 > | R R 3 > | 5 3 R > !co
+A x---x-xx R 8 5 R | R 8 c R | 8 8 5 > | 8 8 c > | R 8 R > | R R _5 > | R 5 5 > | 8 5 R > | 8 c 5 R | 8 5 3 > | R 5 3 R | R 5 3 > | 5 R 3 > !co
+S x---x-xx R R 5 > | R R c > | R R 8 5 | R R 8 c | R 5 R > | R 8 5 > | R 8 5 R | R _5 R > | R R 5 8 | R R 3 5 | R c 5 > | R R 3 > | 5 3 R > !co
+C x---x-x- R R > | R 5 R | R 8 R | 8 c R | 8 5 R | R _5 R | R R 5 | R 5 > | R c R | R 3 R | 5 3 R !co
+S x---x-xx R R 5 > | R R c > | R R 8 5 | R R 8 c | R 5 R > | R 8 5 > | R 8 5 R | R _5 R > | R R 5 8 | R R 3 5 | R c 5 > | R R 3 > | 5 3 R > !co
+A x---x-xx R 8 R > | R 8 c R | R 8 5 R | 8 8 c > | 8 8 5 > | R R _5 > | R 5 5 > | 8 5 R > | 8 c 5 R | 8 5 3 > | R 5 3 R | R 5 3 > | 5 R 3 > !co
+L x---x-xx R 5 8 > | R 8 8 5 | R 8 5 8 | R 8 8 c | 8 8 5 8 | R 5 8 8 | R 8 10 8 | R c 8 > | 8 10 8 > | R 3 8 > | 5 8 5 > !co
+T x---xxxx R R R 5 > | R R R c > | R 5 5 R > | R c 5 R > | R 8 8 5 > | R _5 _5 R > | R 5 R 5 > | R R 3 5 > | R 5 5 3 > | R c c 5 > | R 3 5 >> >
 H1 x--- R | 8
 H1 x-x- R R | R > | R 5 | R 8 | R 3
 H2 x-xx R 5 > | R R > | R 8 > | R R 5 | R _5 > | R 3 >
@@ -88,14 +88,14 @@ H1 x=x= R R | R > | R 5 | R 3 | R 8
 H2 x=x=xxx= R 5 5 6 > | R R 3 4 > | R 5 5 4 > | R 5 4 3 > | R 3 3 2 > | 8 c 5 4 > | R R _7 _6 >
 
 tune flat-stone 1-2: the one with its echo, a hole, a pair on three and silence; the answer lets one more note out on four
-S xx--xx-- R R R 5 | R R 5 8 | R R 5 R | R R 8 R | R R _5 R | R R 5 5 | 8 8 5 R | R R 3 5 | R R 5 3 | R R c 8 | R R 3 R | 5 5 3 R !co
-A xx--xxx- R R 8 5 R | R R 5 R > | R R R 5 > | 8 8 8 5 > | R R 8 8 5 | R R _5 R > | 8 8 5 R > | R R 5 3 R | R R c 5 R | 8 8 c 5 > | R R 3 R > | 5 5 3 R > !co
-S xx--xx-- R R R 5 | R R 5 8 | R R 5 R | R R 8 R | R R _5 R | R R 5 5 | 8 8 5 R | R R 3 5 | R R 5 3 | R R c 8 | R R 3 R | 5 5 3 R !co
-C xx--xx-- R R R R | R R 5 R | R R _5 R | R R 8 R | 8 8 5 R | R R 3 R | R R c R | 5 5 3 R !co
-S xx--xx-- R R R 5 | R R 5 8 | R R 5 R | R R 8 R | R R _5 R | R R 5 5 | 8 8 5 R | R R 3 5 | R R 5 3 | R R c 8 | R R 3 R | 5 5 3 R !co
-A xx--xxx- R R 5 R > | R R 8 5 R | R R R 5 > | 8 8 8 5 > | R R 8 8 5 | R R _5 R > | 8 8 5 R > | R R 5 3 R | R R c 5 R | 8 8 c 5 > | R R 3 R > | 5 5 3 R > !co
-L xx--xx-- R R 8 8 | R R 5 8 | 8 8 5 8 | R R 8 5 | 8 8 8 8 | R R 8 10 | 8 8 10 8 | R R c 8 | 5 5 8 8 !co
-T xx--xxx- R R R 5 > | R R 5 R > | R R 5 8 > | R R _5 R > | 8 8 5 R > | R R R R > | R R 3 5 > | R R 5 3 > | 8 8 5 3 > | R R 3 3 5
+S xx--xx-- R R R 5 | R R R c | R R 5 8 | R R 5 R | R R 8 R | R R _5 R | R R 5 5 | 8 8 5 R | R R 3 5 | R R 5 3 | R R c 8 | R R 3 R | 5 5 3 R !co
+A xx--xxx- R R 8 5 R | R R 8 c R | R R 5 R > | R R c R > | R R R 5 > | 8 8 8 5 > | R R 8 8 5 | R R _5 R > | 8 8 5 R > | R R 5 3 R | R R c 5 R | 8 8 c 5 > | R R 3 R > | 5 5 3 R > !co
+S xx--xx-- R R R 5 | R R R c | R R 5 8 | R R 5 R | R R 8 R | R R _5 R | R R 5 5 | 8 8 5 R | R R 3 5 | R R 5 3 | R R c 8 | R R 3 R | 5 5 3 R !co
+C xx--xx-- R R R R | R R 5 R | R R _5 R | 8 8 c R | R R 8 R | 8 8 5 R | R R 3 R | R R c R | 5 5 3 R !co
+S xx--xx-- R R R 5 | R R R c | R R 5 8 | R R 5 R | R R 8 R | R R _5 R | R R 5 5 | 8 8 5 R | R R 3 5 | R R 5 3 | R R c 8 | R R 3 R | 5 5 3 R !co
+A xx--xxx- R R 5 R > | R R c R > | R R 8 5 R | R R 8 c R | R R R 5 > | 8 8 8 5 > | R R 8 8 5 | R R _5 R > | 8 8 5 R > | R R 5 3 R | R R c 5 R | 8 8 c 5 > | R R 3 R > | 5 5 3 R > !co
+L xx--xx-- R R 8 8 | R R 5 8 | 8 8 5 8 | 8 8 c 8 | R R 8 5 | 8 8 8 8 | R R 8 10 | 8 8 10 8 | R R c 8 | 5 5 8 8 !co
+T xx--xxx- R R R 5 > | R R R c > | R R 5 R > | R R c R > | R R 5 8 > | R R _5 R > | 8 8 5 R > | R R R R > | R R 3 5 > | R R 5 3 > | 8 8 5 3 > | R R 3 3 5
 H1 xx-- R R | R 8 | 8 8 | R 5 | R > | R 3
 H2 xx-- R R | R 5 | R 8 | R _5 | R 3
 H2 xxx- R R > | R R 5 | R 5 > | R 8 5 | R 3 >
