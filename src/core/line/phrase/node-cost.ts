@@ -182,19 +182,15 @@ export function ownCost(
   if (segment.fresh && offsets.every((offset) => wrap(offset) !== 0))
     cost += segment.whole ? UNROOTED : UNROOTED / 2;
   const silent = cell.silence / (segment.end - segment.start);
-  cost += FULL * Math.max(0, rules.silence - silent);
+  cost += FULL * Math.max(0, rules.silence - silent) + onThird(rules, segment, ladder, offsets[0] ?? 0);
   return (
     cost + beginCost(rules, segment, cell, ladder, offsets) + shapeCost(rules, segment, cell, ladder, offsets)
   );
 }
 
 /** Over the same chord a bar may begin on another tone; on the third it sounds like a wrong entrance in a riff. */
-const beginsOnThird = (
-  { manner }: NodeRules,
-  { fresh }: Segment,
-  { third }: Ladder,
-  first: number,
-): boolean => !fresh && manner === 'riff' && third !== null && wrap(first) === third;
+const onThird = ({ manner }: NodeRules, { fresh }: Segment, { third }: Ladder, first: number): number =>
+  !fresh && manner === 'riff' && third !== null && wrap(first) === third ? ON_THIRD : 0;
 
 /** How a chord begins: on its bass note, on the beat, unless it goes on. */
 function beginCost(
@@ -207,7 +203,6 @@ function beginCost(
   const first = offsets[0] ?? 0;
   const onHome = wrap(first) === 0;
   let cost = 0;
-  if (beginsOnThird(rules, segment, ladder, first)) cost += ON_THIRD;
   if (!onHome && segment.fresh) {
     const third = ladder.third !== null && wrap(first) === ladder.third;
     const silent = cell.notes[0]?.start !== segment.start;
