@@ -4,7 +4,7 @@ import type { LineModel } from '../model';
 import { different, withLedOn, withLedOnWays } from './led-on';
 
 /** The themes of a level whose bars the plan orders. */
-export const loosely = ({ themes }: MetrePhrases, level: number): readonly Theme[] =>
+const loosely = ({ themes }: MetrePhrases, level: number): readonly Theme[] =>
   ofLevel(
     themes.filter(({ tune }) => tune === null),
     level,
