@@ -53,7 +53,7 @@ describe('what only explains the music', () => {
     if (preset === undefined) throw new Error('the preset is gone');
     const handout = { ...applyPreset(line.handout, preset), paper };
     return layOutForPrint(
-      setNotes({ ...line, handout }, 'Slowly, and with a click on two and four. '.repeat(3)),
+      setNotes({ ...line, handout }, 'Slowly, and with a click on two and four. '.repeat(7)),
     );
   };
 
