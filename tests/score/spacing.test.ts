@@ -3,7 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { engrave } from '../../src/score/engrave';
 import { breakLines, TIGHTEST } from '../../src/score/layout/breaks';
 import { type Column, gapsOf, placeColumns } from '../../src/score/layout/spacing';
+import type { Position } from '../../src/score/types';
 import { SCORE_FIXTURES } from '../support/score-fixtures';
+import { NOTES_ONLY } from '../support/score-sheets';
 
 const head = (tick: number, extra: Partial<Column> = {}): Column => ({ tick, left: 6, right: 6, ...extra });
 
@@ -24,7 +26,7 @@ const at = (...ticks: number[]) => ticks.map((tick) => head(tick));
 describe('space follows time', () => {
   // T. Ross, "The Art of Music Engraving and Processing" (1970), from memory: each value stands about 1.4 times as wide
   // as the one half as long; engravers' tables lie between 1.4 and 1.6.
-  test.each([1, 1.2, 1.5, 2])(
+  test.each([0.95, 1, 1.2, 1.5, 2])(
     'quarter to eighth and eighth to sixteenth are 1.4 to 1.6, stretched by %f',
     (factor) => {
       const [quarter = 0, eighth = 0, , sixteenth = 0] = distances(
@@ -34,12 +36,24 @@ describe('space follows time', () => {
       );
       expect(quarter / eighth).toBeGreaterThanOrEqual(1.4);
       expect(quarter / eighth).toBeLessThanOrEqual(1.6);
-      if (factor > 1.1) {
-        expect(eighth / sixteenth).toBeGreaterThanOrEqual(1.4);
-        expect(eighth / sixteenth).toBeLessThanOrEqual(1.6);
-      }
+      expect(eighth / sixteenth).toBeGreaterThanOrEqual(1.4);
+      expect(eighth / sixteenth).toBeLessThanOrEqual(1.6);
     },
   );
+
+  test('a flag spreads its whole bar rather than make its eighth too wide', () => {
+    const flagged = { right: 14.5 };
+    const columns = [head(0), head(960, flagged), head(1440, flagged), head(1920)];
+    const [quarter = 0, eighth = 0] = distances(columns, 3840, 1);
+    expect(quarter / eighth).toBeCloseTo(1.45, 2);
+  });
+
+  test('a bar spreads no farther than slight ink asks, so that a full line still holds it', () => {
+    const plain = distances(at(0, 960, 1920, 2160), 3840, 0.85);
+    const apart = distances([head(0), head(960), head(1920, { right: 30 }), head(2160)], 3840, 0.85);
+    expect(plain[0]).toBeLessThan(31 * 0.85 * 1.2 + 0.01);
+    expect(apart[0]).toBeCloseTo(31 * 0.85, 1);
+  });
 
   test('an accidental before an eighth does not make it wider than a quarter', () => {
     const columns = [head(0), head(960), head(1440, { left: 22 }), head(1920)];
@@ -56,42 +70,60 @@ describe('space follows time', () => {
     expect(first + second).toBeGreaterThanOrEqual(139);
   });
 
-  test('in every golden score the notes of one system that are twice as long stand 1.4 to 1.6 as wide, ink aside', () => {
-    let measured = 0;
-    for (const make of Object.values(SCORE_FIXTURES)) {
-      const { systems } = engrave(make(), {
-        width: 900,
-        staffSpace: 10,
-        barsPerSystem: 4,
-        degrees: false,
-        fingers: false,
-        counting: false,
-        measureNumbers: false,
-      });
-      for (const system of systems) {
-        const widths = new Map<number, number[]>();
-        for (const { positions } of system.bars) {
-          positions.slice(0, -2).forEach(({ tick, x }, index) => {
-            const next = positions[index + 1];
-            if (next === undefined) return;
-            widths.set(next.tick - tick, [...(widths.get(next.tick - tick) ?? []), next.x - x]);
-          });
-        }
-        // The least of each length is what no ink has widened.
-        for (const long of [960, 480]) {
-          const [wide, narrow] = [long, long / 2].map((ticks) =>
-            Math.min(...(widths.get(ticks) ?? [Number.NaN])),
-          );
-          if (wide === undefined || narrow === undefined || !(wide > 0 && narrow > 26)) continue;
-          measured += 1;
-          expect(wide / narrow).toBeGreaterThan(1.25);
-          expect(wide / narrow).toBeLessThanOrEqual(1.6);
-        }
-      }
-    }
-    expect(measured).toBeGreaterThan(5);
+  describe('in every bar of the golden scores notes twice as long stand 1.4 to 1.6 as wide', () => {
+    /**
+     * The bars, by their index, in which ink asks for more than a note's time, and what ink; the gap behind a bar's last
+     * note, which the bar line bounds, is not measured at all.
+     */
+    const WIDER_INK: Readonly<Record<string, string>> = {
+      'high-ledger 1': 'ledger lines on a sixteenth',
+      'low-ledger 1': 'ledger lines on every sixteenth',
+      'off-beats 2': 'a tie, and a sharp behind an eighth rest',
+      'playing-signs 0': 'a hammer-on, a pull-off and a slide between eighths',
+      'playing-signs 1': 'a slide into a note from above',
+      'playing-signs 3': 'a sharp',
+      'shifts 6': 'ledger lines on every sixteenth but the last',
+      'syncopated 0': 'a tie from a sixteenth',
+      'syncopated 1': 'a tie between eighths, and their flags',
+      'syncopated 2': 'a natural behind a sixteenth rest',
+    };
+    const ratios = Object.entries(SCORE_FIXTURES).flatMap(([name, make]) =>
+      engrave(make(), NOTES_ONLY).systems.flatMap(({ bars }) =>
+        bars.flatMap(({ bar, positions }) =>
+          ratiosOf(positions).map((ratio) => ({ ...ratio, of: `${name} ${bar}` })),
+        ),
+      ),
+    );
+    const astray = ratios.filter(({ least, most }) => least < 1.4 || most > 1.6);
+
+    test('but where an accidental, ledger lines, a tie or a sign needs more', () => {
+      expect([...new Set(astray.map(({ of }) => of))].sort()).toEqual(Object.keys(WIDER_INK).sort());
+    });
+
+    test.each([
+      [960, 100],
+      [480, 12],
+    ])('measured in many bars: %i ticks to half as many', (long, bars) => {
+      expect(ratios.filter((ratio) => ratio.long === long).length).toBeGreaterThan(bars);
+    });
   });
 });
+
+/** The least and the greatest ratio of a bar's quarters to its eighths, and of its eighths to its sixteenths. */
+function ratiosOf(positions: readonly Position[]) {
+  const gaps = positions.slice(0, -2).map(({ tick, x }, index) => {
+    const next = positions[index + 1];
+    return { ticks: (next?.tick ?? 0) - tick, width: (next?.x ?? 0) - x };
+  });
+  const widths = (ticks: number) => gaps.filter((gap) => gap.ticks === ticks).map(({ width }) => width);
+  return [960, 480].flatMap((long) => {
+    const [wide, narrow] = [widths(long), widths(long / 2)];
+    if (wide.length === 0 || narrow.length === 0) return [];
+    return [
+      { long, least: Math.min(...wide) / Math.max(...narrow), most: Math.max(...wide) / Math.min(...narrow) },
+    ];
+  });
+}
 
 describe('systems', () => {
   const plain = (count: number) =>

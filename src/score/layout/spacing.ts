@@ -18,6 +18,8 @@ export interface Gap {
   readonly natural: number;
   /** However far the line is stretched; without limit for what is time. */
   readonly most?: number;
+  /** The factor at which no slight ink is in the way of the bar's proportions; see {@link SLIGHT}. */
+  readonly spread?: number;
 }
 
 export interface BarSpacing {
@@ -51,6 +53,12 @@ const LEAD = 15;
 const LEAST_LEAD = 11;
 const MOST_LEAD = 24;
 const LEAST_TAIL = 7;
+/**
+ * Ink that asks for no more than this share above its time (a pair of sixteenth heads, an eighth's flag) spreads its whole
+ * bar, by this share at most, so that the bar stays in proportion. Wider ink (accidentals, ledger lines, ties, slides)
+ * widens its own gap alone: a bar is not to grow by half for one sharp. The figure is ours.
+ */
+const SLIGHT = 1.2;
 
 const naturalWidth = (ticks: number): number => QUARTER_WIDTH * DOUBLING ** Math.log2(ticks / QUARTER);
 
@@ -61,7 +69,7 @@ const naturalWidth = (ticks: number): number => QUARTER_WIDTH * DOUBLING ** Math
  * @param spans widen the bar until their text has room
  */
 export function gapsOf(columns: readonly Column[], length: number, spans: readonly Span[]): readonly Gap[] {
-  const gaps: { least: number; natural: number; most?: number }[] = [];
+  const gaps: { -readonly [Key in keyof Gap]: Gap[Key] }[] = [];
   const reach = columns[0]?.left ?? 0;
   gaps.push({ least: reach + LEAST_LEAD, natural: reach + LEAD, most: reach + MOST_LEAD });
   columns.forEach((column, index) => {
@@ -70,8 +78,11 @@ export function gapsOf(columns: readonly Column[], length: number, spans: readon
     const least = column.right + (next ? next.left + CLEARANCE : LEAST_TAIL);
     gaps.push({ least, natural: naturalWidth(Math.max(duration, 60)) });
   });
+  const shares = gaps.slice(1, -1).map(({ least, natural }) => least / natural);
+  const spread = Math.max(0, ...shares.filter((share) => share <= SLIGHT));
   const factor = Math.max(0, ...spans.map((span) => factorForText(gaps, span)));
   if (factor > 0) for (const gap of gaps) gap.least = stretched(gap, factor);
+  for (const gap of gaps.slice(1)) gap.spread = spread;
   return gaps;
 }
 
@@ -93,8 +104,10 @@ function factorForText(gaps: readonly Gap[], { from, to, width }: Span): number 
   return high;
 }
 
-const stretched = ({ least, natural, most = Number.POSITIVE_INFINITY }: Gap, factor: number): number =>
-  Math.min(most, Math.max(least, natural * factor));
+function stretched(gap: Gap, factor: number): number {
+  const { least, natural, most = Number.POSITIVE_INFINITY, spread = 0 } = gap;
+  return Math.min(most, Math.max(least, natural * Math.max(factor, Math.min(spread, factor * SLIGHT))));
+}
 
 /** Width of a bar whose natural gaps are stretched by a factor; 0 gives the least width. */
 export function widthAt(bar: BarSpacing, factor: number): number {
