@@ -102,7 +102,6 @@ interface Option {
 
 function oneNote(
   rules: LeadRules,
-  cur: Ladder,
   to: number,
   up: number,
   down: number,
@@ -128,7 +127,6 @@ function oneNote(
           { kind: 'half step' as const, pitches: [to + 1], base: 0.15 },
         ]
       : []),
-    ...(cur.tones[wrap(to)] ? [] : []),
   ];
 }
 
@@ -140,7 +138,7 @@ function options(rules: LeadRules, count: number, cur: Ladder, to: number): Opti
   const tones: number[] = [];
   for (let pitch = to - 9; pitch <= to + 9; pitch += 1) if (cur.tones[wrap(pitch)]) tones.push(pitch);
   const dominants = [to - 5, to + 7, to - 7, to + 5];
-  if (count === 1) return oneNote(rules, cur, to, up, down, tones, dominants);
+  if (count === 1) return oneNote(rules, to, up, down, tones, dominants);
   const both = [down, up];
   if (count === 2) {
     const found: Option[] = [
