@@ -45,8 +45,8 @@ function readWebm(bytes: Buffer) {
 const BEAT = 60 / 126;
 const FRAME = 1 / 30;
 
-/** Beats into the clip at which bass and drums begin to sound: the first bar's first two, and the second bar's first. */
-const ONSETS = [4, 5, 8];
+/** Beats into the clip at which bass and drums begin to sound: the first bar's first and third, and the second bar's first. */
+const ONSETS = [4, 6, 8];
 
 describe('a clip', () => {
   test('is as long as its music, and playhead and sound agree within a picture', async () => {

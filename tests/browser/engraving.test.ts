@@ -39,6 +39,11 @@ const drawInPage = (page: Page, sheet: Sheet, options: ScoreOptions) =>
             canvas.font = `${ink.bold ? 'bold ' : ''}${run.size}px ${ink.font}`;
             return x - (run.back ?? 0) + canvas.measureText(run.text).width;
           }, ink.x);
+          // And what hangs below the line hangs from where a run is raised to.
+          const below = (ink.runs ?? []).map((run) => {
+            canvas.font = `${ink.bold ? 'bold ' : ''}${run.size}px ${ink.font}`;
+            return canvas.measureText(run.text).actualBoundingBoxDescent - run.rise;
+          });
           return [
             {
               text: ink.text,
@@ -49,7 +54,7 @@ const drawInPage = (page: Page, sheet: Sheet, options: ScoreOptions) =>
                 left: ink.x - seen.actualBoundingBoxLeft,
                 right: ink.runs ? right : ink.x + seen.actualBoundingBoxRight,
                 top: ink.y - seen.actualBoundingBoxAscent,
-                bottom: ink.y + seen.actualBoundingBoxDescent,
+                bottom: ink.y + (ink.runs ? Math.max(...below) : seen.actualBoundingBoxDescent),
               },
             },
           ];
