@@ -29,21 +29,29 @@ const drawInPage = (page: Page, sheet: Sheet, options: ScoreOptions) =>
       document.body.replaceChildren(...pictures);
       const canvas = document.createElement('canvas').getContext('2d');
       if (!canvas) throw new Error('No canvas to measure on.');
+      /** Raised extensions are smaller: their width is that of the runs, side by side, and they hang from where each is raised to. */
+      const ofRuns = (
+        from: number,
+        runs: readonly { text: string; size: number; rise: number; back?: number }[],
+        style: string,
+        font: string,
+      ) => {
+        let [right, below] = [from, Number.NEGATIVE_INFINITY];
+        for (const run of runs) {
+          canvas.font = `${style}${run.size}px ${font}`;
+          const { width, actualBoundingBoxDescent } = canvas.measureText(run.text);
+          right += width - (run.back ?? 0);
+          below = Math.max(below, actualBoundingBoxDescent - run.rise);
+        }
+        return { right, below };
+      };
       const texts = layout.systems.flatMap((system) =>
         system.ink.flatMap((ink) => {
           if (ink.kind !== 'text') return [];
-          canvas.font = `${ink.italic ? 'italic ' : ''}${ink.bold ? 'bold ' : ''}${ink.size}px ${ink.font}`;
+          const bold = ink.bold ? 'bold ' : '';
+          canvas.font = `${ink.italic ? 'italic ' : ''}${bold}${ink.size}px ${ink.font}`;
           const seen = canvas.measureText(ink.text);
-          // Raised extensions are smaller: the width is that of the runs, side by side.
-          const right = (ink.runs ?? []).reduce((x, run) => {
-            canvas.font = `${ink.bold ? 'bold ' : ''}${run.size}px ${ink.font}`;
-            return x - (run.back ?? 0) + canvas.measureText(run.text).width;
-          }, ink.x);
-          // And what hangs below the line hangs from where a run is raised to.
-          const below = (ink.runs ?? []).map((run) => {
-            canvas.font = `${ink.bold ? 'bold ' : ''}${run.size}px ${ink.font}`;
-            return canvas.measureText(run.text).actualBoundingBoxDescent - run.rise;
-          });
+          const raised = ink.runs && ofRuns(ink.x, ink.runs, bold, ink.font);
           return [
             {
               text: ink.text,
@@ -52,9 +60,9 @@ const drawInPage = (page: Page, sheet: Sheet, options: ScoreOptions) =>
               laidOut: ink.box,
               seen: {
                 left: ink.x - seen.actualBoundingBoxLeft,
-                right: ink.runs ? right : ink.x + seen.actualBoundingBoxRight,
+                right: raised?.right ?? ink.x + seen.actualBoundingBoxRight,
                 top: ink.y - seen.actualBoundingBoxAscent,
-                bottom: ink.y + (ink.runs ? Math.max(...below) : seen.actualBoundingBoxDescent),
+                bottom: ink.y + (raised?.below ?? seen.actualBoundingBoxDescent),
               },
             },
           ];
