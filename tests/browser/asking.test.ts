@@ -107,7 +107,7 @@ test('bars to read at sight stand behind the line, and blank bars ask for a line
   const blank = page.getByRole('figure', { name: /^Blank bars, / });
   await expect.poll(() => blank.locator('svg').first().textContent()).toContain('F');
   expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBe(0);
-  await asks.selectOption('nothing: any line, without chords');
+  await asks.selectOption('nothing, a line without chords');
   await page.getByText(/^Write a line of your own over these chords/).waitFor({ state: 'detached' });
   expectClean();
 });

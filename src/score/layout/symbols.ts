@@ -11,7 +11,7 @@ interface FiguredSymbol extends DrawnSymbol {
 
 /**
  * Extensions stand raised and smaller, so that root and triad are read first: usual in chord symbols (K. Brandt and
- * C. Roemer, "Standardized Chord FiguredSymbol Notation", 1976, from memory).
+ * C. Roemer, "Standardized Chord Symbol Notation", 1976, from memory).
  */
 const RAISED = 0.76;
 const LIFT = 0.3;

@@ -77,7 +77,7 @@ function PromptChoice({ piece }: { readonly piece: BlankPiece }) {
       where={`in ${piece.name}`}
       value={chosen}
       options={[
-        { value: FREE, label: 'nothing: any line, without chords' },
+        { value: FREE, label: 'nothing, a line without chords' },
         ...words.map((each) => ({ value: each, label: each })),
       ]}
       onChange={(text) => {
