@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { askedOfBlank, isOfEveryBar, promptsFor, promptWords } from '../../src/core/asking';
+import { askedOfBlank, promptsFor, promptWords } from '../../src/core/asking';
 import { barTicks, beatTicks, type LineNote, midiNumber, midiOf, ticks } from '../../src/core/base';
 import { harmonyText } from '../../src/core/chart';
 import { composePiece } from '../../src/core/composing';
@@ -12,13 +12,11 @@ import {
   changeBarAims,
   changeLine,
   chartOver,
-  deriveSheet,
   type Lesson,
   type LinePiece,
   type LineSheet,
   linePiece,
   lineRequest,
-  newLesson,
   parseLesson,
   printLesson,
   readPiece,
@@ -27,21 +25,12 @@ import {
   setBlankBars,
   setBlankPrompt,
   setChartText,
-  setFeel,
   setLevel,
   transposeTo,
 } from '../../src/core/lesson';
-import {
-  checkLine,
-  LEVELS,
-  type Level,
-  musicFindings,
-  TECHNIQUES,
-  type Technique,
-} from '../../src/core/line';
+import { checkLine, LEVELS, musicFindings, TECHNIQUES, type Technique } from '../../src/core/line';
 import { parseKey, spellMidi } from '../../src/core/theory';
-
-const LINE = 'piece-1';
+import { LINE, lineSheetIn, typedLesson } from '../support/typed-lessons';
 
 function parsedKey(text: string) {
   const key = parseKey(text);
@@ -58,18 +47,9 @@ const CHARTS = [
   '(3/4) | G | Em | Am | D7 |',
 ];
 
-function lessonOf(chart: string, feel: FeelId, level: Level, techniques: readonly Technique[]): Lesson {
-  const typed = setLevel(
-    setFeel(setChartText(newLesson('own', 'Own'), LINE, chart), LINE, feel),
-    LINE,
-    level,
-  );
-  const taught = {
-    ...typed,
-    pieces: typed.pieces.map((piece) => (piece.kind === 'line' ? { ...piece, techniques } : piece)),
-  };
-  return addPiece(taught, 'blank', null);
-}
+/** With blank bars behind the line. */
+const lessonOf = (typed: Parameters<typeof typedLesson>[1]): Lesson =>
+  addPiece(typedLesson('own', typed), 'blank', null);
 
 const blankIn = (lesson: Lesson): BlankPiece => {
   const piece = lesson.pieces.find((each): each is BlankPiece => each.kind === 'blank');
@@ -84,7 +64,11 @@ const lessons = fc
     level: fc.constantFrom(...LEVELS),
     techniques: fc.subarray([...TECHNIQUES]),
   })
-  .map(({ chart, feel, level, techniques }) => lessonOf(chart, feel, level, techniques));
+  .map(lessonOf);
+
+/** A silence is asked of every bar, anything else of one at least. */
+const isOfEveryBar = (technique: Technique): boolean =>
+  technique === 'beat one silent' || technique === 'long silences';
 
 /** A line that does what the prompt asks, as the composer writes it over the same chords. */
 function answered(lesson: Lesson, { wanted = [], ...terms }: BlankPrompt, bars: number): LinePiece {
@@ -101,12 +85,6 @@ function answered(lesson: Lesson, { wanted = [], ...terms }: BlankPrompt, bars: 
   if (piece === null) throw new Error('There is a line.');
   return piece;
 }
-
-const sheetFor = (lesson: Lesson, piece: LinePiece): LineSheet => {
-  const sheet = deriveSheet(piece, lesson.instrument, lesson.noteNames);
-  if (sheet.kind !== 'line') throw new Error('The sheet of a line is a line.');
-  return sheet;
-};
 
 /** What of a line is against the rules or beyond its level, in sentences. */
 function faultsOf(lesson: Lesson, piece: LinePiece): readonly string[] {
@@ -203,7 +181,7 @@ function plainBars(
 
 /** What stands between a line and a prompt: what is missing, and what rules and level have against it. */
 const against = (lesson: Lesson, prompt: BlankPrompt, piece: LinePiece): readonly string[] => [
-  ...missing(prompt, sheetFor(lesson, piece)),
+  ...missing(prompt, lineSheetIn(lesson, piece)),
   ...faultsOf(lesson, piece),
 ];
 
@@ -211,7 +189,7 @@ const against = (lesson: Lesson, prompt: BlankPrompt, piece: LinePiece): readonl
 function byHand(lesson: Lesson, prompt: BlankPrompt, from: LinePiece): LinePiece {
   let piece = from;
   for (const index of [...from.bars.keys(), ...from.bars.keys()]) {
-    const sheet = sheetFor(lesson, piece);
+    const sheet = lineSheetIn(lesson, piece);
     const bar = sheet.bars[index];
     if (bar === undefined || against(lesson, prompt, piece).length === 0) return piece;
     const silent =
@@ -252,10 +230,10 @@ describe('a prompt for blank bars', () => {
   }, 600_000);
 
   it('says what to keep to over the chords of the line beside it, as its level and key have it', () => {
-    const lesson = lessonOf('(1) F | F | Dm |: B♭ | C7 :|', 'one-drop', 2, [
-      'chord tones',
-      'beat one silent',
-    ]);
+    const lesson = lessonOf({
+      ...{ chart: '(1) F | F | Dm |: B♭ | C7 :|', feel: 'one-drop', level: 2 },
+      techniques: ['chord tones', 'beat one silent'],
+    });
     const blank = blankIn(lesson);
     const reading = { key: parsedKey('F'), naming: 'letters' } as const;
     const words = promptsFor(lesson, blank).map((prompt) => promptWords(prompt, reading));
@@ -292,7 +270,7 @@ describe('a prompt for blank bars', () => {
 
   it('is offered only where a line beside the bars has chords', () => {
     for (const chart of ['', '| N.C. | N.C. |']) {
-      const lesson = lessonOf(chart, 'one-drop', 2, ['chord tones']);
+      const lesson = lessonOf({ chart, feel: 'one-drop', level: 2, techniques: ['chord tones'] });
       expect(promptsFor(lesson, blankIn(lesson))).toEqual([]);
       const asking = setBlankPrompt(lesson, blankIn(lesson).id, { degrees: [1] });
       expect(askedOfBlank(asking, blankIn(asking))).toBeNull();

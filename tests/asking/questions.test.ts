@@ -9,18 +9,11 @@ import {
 } from '../../src/core/asking';
 import { beatsOf, midiOf } from '../../src/core/base';
 import { composePiece } from '../../src/core/composing';
-import type { FEEL_IDS } from '../../src/core/feel';
-import {
-  deriveSheet,
-  type LineSheet,
-  linePiece,
-  newLesson,
-  setChartText,
-  setFeel,
-  setLevel,
-} from '../../src/core/lesson';
-import type { LEVELS } from '../../src/core/line';
+import type { FeelId } from '../../src/core/feel';
+import { type LineSheet, linePiece } from '../../src/core/lesson';
+import type { Level } from '../../src/core/line';
 import { formatNameIn } from '../../src/core/theory';
+import { LINE, lineSheetIn, typedLesson } from '../support/typed-lessons';
 
 const CHARTS = [
   '| F | Dm | Gm | C7 | F | Dm | Gm | C7 |',
@@ -29,28 +22,18 @@ const CHARTS = [
   '|: B♭ | E♭ | Cm | F7 :|',
 ];
 
-const PIECE = 'piece-1';
-
-function sheetOf(chart: string, feel: (typeof FEEL_IDS)[number], level: (typeof LEVELS)[number]): LineSheet {
-  const asked = setLevel(
-    setFeel(setChartText(newLesson('asked', 'Asked'), PIECE, chart), PIECE, feel),
-    PIECE,
-    level,
-  );
-  const { lesson } = composePiece(asked, PIECE);
-  const piece = linePiece(lesson, PIECE);
-  const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
-  if (sheet?.kind !== 'line') throw new Error('The sheet of a line is a line.');
-  return sheet;
+function sheetOf(chart: string, feel: FeelId, level: Level): LineSheet {
+  const { lesson } = composePiece(typedLesson('asked', { chart, feel, level }), LINE);
+  return lineSheetIn(lesson, linePiece(lesson, LINE));
 }
 
 const sheets = fc
   .tuple(
     fc.constantFrom(...CHARTS),
-    fc.constantFrom('one-drop', 'rocksteady', 'walking-swing', 'waltz'),
-    fc.constantFrom(0, 2, 3, 5),
+    fc.constantFrom<FeelId>('one-drop', 'rocksteady', 'walking-swing', 'waltz'),
+    fc.constantFrom<Level>(0, 2, 3, 5),
   )
-  .map(([chart, feel, level]) => sheetOf(chart, feel as never, level as never));
+  .map(([chart, feel, level]) => sheetOf(chart, feel, level));
 
 const barOf = (sheet: LineSheet, { bars }: Question) => sheet.bars[bars[0] ?? 0];
 

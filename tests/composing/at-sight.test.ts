@@ -5,8 +5,6 @@ import { harmonyText } from '../../src/core/chart';
 import { AT_SIGHT, barsAtSight, composePiece } from '../../src/core/composing';
 import type { FeelId } from '../../src/core/feel';
 import {
-  deriveSheet,
-  type Lesson,
   type LinePiece,
   type LineSheet,
   linePiece,
@@ -15,12 +13,9 @@ import {
   parseLesson,
   printLesson,
   setChartText,
-  setFeel,
-  setLevel,
 } from '../../src/core/lesson';
 import { LEVELS, musicFindings, TECHNIQUES } from '../../src/core/line';
-
-const LINE = 'piece-1';
+import { LINE, lineSheetIn, typedLesson } from '../support/typed-lessons';
 
 const CHARTS = [
   '| F | Dm | Gm | C7 | F | Dm | Gm | C7 |',
@@ -37,18 +32,7 @@ const lessons = fc
     level: fc.constantFrom(...LEVELS),
     techniques: fc.subarray([...TECHNIQUES]),
   })
-  .map(({ chart, feel, level, techniques }): Lesson => {
-    const typed = setFeel(setChartText(newLesson('sight', 'At sight'), LINE, chart), LINE, feel);
-    const { pieces, ...rest } = setLevel(typed, LINE, level);
-    const taught = pieces.map((piece) => (piece.kind === 'line' ? { ...piece, techniques } : piece));
-    return composePiece({ ...rest, pieces: taught }, LINE).lesson;
-  });
-
-function sheetOf(lesson: Lesson, piece: LinePiece | null): LineSheet {
-  const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
-  if (sheet?.kind !== 'line') throw new Error('The sheet of a line is a line.');
-  return sheet;
-}
+  .map((typed) => composePiece(typedLesson('sight', typed), LINE).lesson);
 
 const midisIn = ({ bars }: LineSheet) =>
   bars.flatMap(({ notes }) => notes.map(({ note }) => midiOf(note.pitch)));
@@ -74,12 +58,12 @@ describe('bars to read at sight', () => {
     let plain = 0;
     fc.assert(
       fc.property(lessons, fc.constantFrom(...AT_SIGHT), (lesson, count) => {
-        const before = sheetOf(lesson, linePiece(lesson, LINE));
+        const before = lineSheetIn(lesson, linePiece(lesson, LINE));
         const { lesson: made, remarks } = barsAtSight(lesson, LINE, count);
         expect(made.pieces.slice(0, 1)).toEqual(lesson.pieces);
         const [, piece] = made.pieces;
         if (piece?.kind !== 'line') throw new Error('A line was added.');
-        const sheet = sheetOf(made, piece);
+        const sheet = lineSheetIn(made, piece);
         expect(sheet.problems).toEqual([]);
         expect(sheet.bars).toHaveLength(count);
         expect(sheet.bars.every(({ notes }) => notes.length > 0)).toBe(true);
@@ -122,8 +106,8 @@ describe('bars to read at sight', () => {
     expect(read.ok && read.value).toEqual(lesson);
     const again = barsAtSight(lesson, LINE, 8).lesson;
     expect(again.pieces).toHaveLength(3);
-    expect(readAs(sheetOf(again, again.pieces[1] as LinePiece))).not.toEqual(
-      readAs(sheetOf(again, again.pieces[2] as LinePiece)),
+    expect(readAs(lineSheetIn(again, again.pieces[1] as LinePiece))).not.toEqual(
+      readAs(lineSheetIn(again, again.pieces[2] as LinePiece)),
     );
   });
 

@@ -4,22 +4,12 @@ import { midiOf } from '../../src/core/base';
 import { composePiece } from '../../src/core/composing';
 import { composeRequest } from '../../src/core/composing/compose';
 import { FEEL_IDS } from '../../src/core/feel';
-import {
-  changeLine,
-  keepBar,
-  type Lesson,
-  type LinePiece,
-  linePiece,
-  newLesson,
-  setChartText,
-  setFeel,
-  setLevel,
-} from '../../src/core/lesson';
+import { changeLine, keepBar, type Lesson, type LinePiece, linePiece } from '../../src/core/lesson';
 import { barBreaches, checkLine, levelLimits } from '../../src/core/line';
 import { RULES } from '../../src/core/line/rules/table';
 import { commandById, newPencil } from '../../src/core/writing';
+import { LINE, typedLesson } from '../support/typed-lessons';
 
-const ID = newLesson('lesson-1', 'Joins').pieces[0]?.id ?? '';
 const BARS = 8;
 
 const chord = fc.constantFrom('C', 'F', 'G7', 'Am', 'Dm7', 'Em', 'B♭', 'D7', 'Fm', 'E7', 'Gm');
@@ -33,14 +23,10 @@ const task = fc.record({
 type Task = typeof task extends fc.Arbitrary<infer Value> ? Value : never;
 
 const lessonOf = ({ chords, feel, level }: Task): Lesson =>
-  setLevel(
-    setFeel(setChartText(newLesson('lesson-1', 'Joins'), ID, `| ${chords.join(' | ')} |`), ID, feel),
-    ID,
-    level,
-  );
+  typedLesson('lesson-1', { chart: `| ${chords.join(' | ')} |`, feel, level });
 
 function pieceOf(lesson: Lesson): LinePiece {
-  const piece = linePiece(lesson, ID);
+  const piece = linePiece(lesson, LINE);
   if (piece === null) throw new Error('no line');
   return piece;
 }
@@ -100,12 +86,12 @@ describe('the joins between bars written by hand and composed ones', () => {
   );
   const composed = tasks.map(({ task: given, byHand: bars, keys, high }) => {
     const before = bars.reduce((lesson, bar) => {
-      let at = { lesson, pencil: newPencil(ID, bar) };
+      let at = { lesson, pencil: newPencil(LINE, bar) };
       for (const id of ['degree 1', ...(high ? ['octave up', 'octave up'] : []), ...keys])
         at = commandById(id).gesture(at.lesson, at.pencil);
       return at.lesson;
     }, lessonOf(given));
-    return { given, bars: new Set(bars), before, ...composePiece(before, ID) };
+    return { given, bars: new Set(bars), before, ...composePiece(before, LINE) };
   });
 
   it('keep the bars note by note', () => {
@@ -143,11 +129,11 @@ describe('the joins between bars written by hand and composed ones', () => {
     const given = fc.sample(fc.record({ task, byHand }), { numRuns: 8, seed: 8 });
     let joins = 0;
     for (const { task: asked, byHand: bars } of given) {
-      const first = composePiece(lessonOf(asked), ID).lesson;
-      const kept = bars.reduce((lesson, bar) => keepBar(lesson, ID, bar, true), first);
+      const first = composePiece(lessonOf(asked), LINE).lesson;
+      const kept = bars.reduce((lesson, bar) => keepBar(lesson, LINE, bar, true), first);
       const { lesson } = composePiece(
-        changeLine(kept, ID, (piece) => ({ ...piece, seed: piece.seed + 1 })),
-        ID,
+        changeLine(kept, LINE, (piece) => ({ ...piece, seed: piece.seed + 1 })),
+        LINE,
       );
       for (const bar of bars)
         expect(pieceOf(lesson).bars[bar]?.notes).toEqual(pieceOf(first).bars[bar]?.notes);

@@ -2,25 +2,21 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { chosenQuestions, type Question, questionSeed } from '../../src/core/asking';
 import { composePiece } from '../../src/core/composing';
+import type { FeelId } from '../../src/core/feel';
 import {
   addPiece,
   deriveSheets,
   type HandoutSettings,
   type Lesson,
   type LineSheet,
-  newLesson,
   setBlankPrompt,
-  setChartText,
-  setFeel,
   setHandout,
-  setLevel,
 } from '../../src/core/lesson';
 import type { Level } from '../../src/core/line';
 import type { HandoutLayout } from '../../src/handout/layout/pages';
 import type { InkRole } from '../../src/score/types';
+import { LINE, typedLesson } from '../support/typed-lessons';
 import { layOutForPrint } from './drawn';
-
-const PIECE = 'piece-1';
 
 /** Everything is ticked that could give an answer away. */
 const ALL: Partial<HandoutSettings> = {
@@ -46,14 +42,8 @@ const ALL: Partial<HandoutSettings> = {
   ],
 };
 
-function lessonOf(
-  chart: string,
-  feel: 'one-drop' | 'walking-swing' | 'waltz' | 'rockers',
-  level: Level,
-): Lesson {
-  const typed = setFeel(setChartText(newLesson('asked', 'Asked'), PIECE, chart), PIECE, feel);
-  return composePiece(setLevel(typed, PIECE, level), PIECE).lesson;
-}
+const lessonOf = (chart: string, feel: FeelId, level: Level): Lesson =>
+  composePiece(typedLesson('asked', { chart, feel, level }), LINE).lesson;
 
 const composed = fc
   .tuple(

@@ -6,19 +6,15 @@ import { composePiece } from '../../src/core/composing';
 import type { FeelId } from '../../src/core/feel';
 import {
   changeLine,
-  deriveSheet,
   deriveSheets,
   linePiece,
-  newLesson,
   type SheetNote,
   sampleLesson,
-  setChartText,
-  setFeel,
-  setLevel,
   studyFacts,
 } from '../../src/core/lesson';
 import type { Level } from '../../src/core/line';
 import { formOf } from '../../src/core/line/study/form';
+import { LINE, lineSheetIn, typedLesson } from '../support/typed-lessons';
 
 const octaveUp = (note: LineNote): LineNote => ({
   ...note,
@@ -74,21 +70,17 @@ describe('what is said of a line', () => {
     });
     fc.assert(
       fc.property(lines, ({ chart, feel, level, silent, raised }) => {
-        const typed = setLevel(
-          setFeel(setChartText(newLesson('said', 'Said'), 'piece-1', chart), 'piece-1', feel),
-          'piece-1',
-          level,
-        );
-        const lesson = changeLine(composePiece(typed, 'piece-1').lesson, 'piece-1', (piece) => ({
+        const typed = typedLesson('said', { chart, feel, level });
+        const lesson = changeLine(composePiece(typed, LINE).lesson, LINE, (piece) => ({
           ...piece,
           bars: piece.bars.map((bar, index) => ({
             ...bar,
             notes: silent.includes(index) ? [] : raised.includes(index) ? bar.notes.map(octaveUp) : bar.notes,
           })),
         }));
-        const piece = linePiece(lesson, 'piece-1');
-        const sheet = piece && deriveSheet(piece, lesson.instrument, 'letters');
-        if (piece === null || sheet?.kind !== 'line') throw new Error('The sheet of a line is a line.');
+        const piece = linePiece(lesson, LINE);
+        const sheet = lineSheetIn(lesson, piece);
+        if (piece === null) return;
         const facts = new Map(studyFacts(piece, sheet, lesson.instrument).map((fact) => [fact.name, fact]));
         if (facts.size === 0) return;
         const said = (name: string) => facts.get(name)?.sentence ?? '';

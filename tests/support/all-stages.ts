@@ -10,13 +10,12 @@ import {
   parseLesson,
   printLesson,
   setChartText,
-  setFeel,
-  setLevel,
 } from '../../src/core/lesson';
 import { LEVELS } from '../../src/core/line';
 import { buildPerformance } from '../../src/core/performance';
 import type { Part } from '../../src/core/playing';
 import { engrave } from '../../src/score/engrave';
+import { typedLesson } from './typed-lessons';
 
 const PARTS: ReadonlySet<Part> = new Set<Part>(['bass', 'drums', 'chops', 'organ', 'click']);
 
@@ -87,11 +86,9 @@ export function throughAll(input: Input): string {
 }
 
 function lessonOf(chart: string, seed: number): Lesson {
-  const lesson = newLesson('lesson-1', 'Chart');
-  const id = lesson.pieces[0]?.id ?? '';
   const feel = FEEL_IDS[seed % FEEL_IDS.length] ?? 'early-ska';
   const level = LEVELS[(seed >> 4) % LEVELS.length] ?? 2;
-  return setLevel(setFeel(setChartText(lesson, id, shortened(chart)), id, feel), id, level);
+  return typedLesson('lesson-1', { chart: shortened(chart), feel, level });
 }
 
 /** The chart without its last lines, until it is short enough; a line of too many bars goes. */

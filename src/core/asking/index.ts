@@ -1,9 +1,3 @@
-export {
-  type AskedOfBlank,
-  askedOfBlank,
-  isOfEveryBar,
-  promptsFor,
-  promptWords,
-} from './prompts';
+export { type AskedOfBlank, askedOfBlank, promptsFor, promptWords } from './prompts';
 export { chosenQuestions, questionSeed, questionsOf } from './questions';
 export { DIFFICULTIES, type Difficulty, QUESTION_KINDS, type Question, type QuestionKind } from './types';

@@ -39,10 +39,6 @@ const ONES: Readonly<Record<NonNullable<BlankPrompt['silentOnes']>, string>> = {
 /** Techniques that need more notes than a few degrees of the chord, or the next one's. */
 const NEEDS_SCALE: ReadonlySet<Technique> = new Set(['scale steps', 'approach note', 'anticipation']);
 
-/** What the line has to show, and where: a silence in every bar, anything else in one at least. */
-export const isOfEveryBar = (technique: Technique): boolean =>
-  technique === 'beat one silent' || technique === 'long silences';
-
 /** Blank bars with the chords of the line beside them. */
 interface Prompted {
   readonly line: LinePiece;
