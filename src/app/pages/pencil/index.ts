@@ -2,5 +2,6 @@ import '../../styles/pencil.css';
 
 export { NeckPencil } from './neck';
 export { perform } from './perform';
+export { PencilSaid } from './said';
 export { PencilStrip } from './strip';
 export { PencilSurface } from './surface';

@@ -1,10 +1,9 @@
-import { type PointerEvent, useEffect, useMemo } from 'react';
+import { type PointerEvent, useMemo } from 'react';
 import { useStore } from 'zustand';
 import { barName, capitalised, lengthWords, type Ticks } from '../../../core/base';
 import type { LineSheet } from '../../../core/lesson';
 import {
   type Desk,
-  describeAtHand,
   deskOf,
   fitPencil,
   mend,
@@ -21,6 +20,7 @@ import { KeyPick, KeyRow } from './choice';
 import { KeysBehind } from './keys';
 import { useNeckOpen } from './neck-open';
 import { perform, putAway } from './perform';
+import { useSaid } from './said';
 
 interface StripProps {
   readonly sheet: LineSheet;
@@ -40,20 +40,9 @@ export function PencilStrip({ sheet, number }: StripProps) {
   const { session } = useAtWork();
   const lesson = useLesson();
   const held = useEditor((state) => state.pencil);
-  const said = useEditor((state) => state.said);
+  const said = useSaid();
   const pencil = useMemo(() => held && fitPencil(lesson, held), [lesson, held]);
   const desk = useMemo(() => (pencil === null ? null : deskOf(lesson, pencil)), [lesson, pencil]);
-  useEffect(
-    () =>
-      session.lessons.subscribe((state, before) => {
-        const { pencil: at, pencilled } = session.editor.getState();
-        const there = at && fitPencil(state.lesson, at);
-        // What was said of a step is no longer so when it is taken back.
-        if (there !== null && state.lesson !== before.lesson && state.lesson !== pencilled)
-          session.editor.setState({ said: describeAtHand(state.lesson, there) });
-      }),
-    [session],
-  );
   const small = useMedia(SMALL);
   const overNeck = useNeckOpen() && small;
   if (pencil === null || desk === null) return null;
@@ -66,9 +55,7 @@ export function PencilStrip({ sheet, number }: StripProps) {
       onPointerDown={keepFocus}
     >
       <div className="strip__head">
-        <p className="strip__said" role="status" id="pencil-said" aria-label="Pencil">
-          {said === '' ? 'Write with the keys below, on staff, tab or neck.' : said}
-        </p>
+        <p className="strip__said">{said}</p>
         {small && <TakeBack />}
         <button type="button" className="button button--quiet" onClick={() => putAway(session)}>
           <span>

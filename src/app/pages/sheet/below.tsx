@@ -1,13 +1,15 @@
 import type { InstrumentSettings, LinePiece, LineSheet } from '../../../core/lesson';
 import type { Session } from '../../state';
 import { LineExplained } from '../answers';
-import { Later, laterPart } from '../at-work';
+import { Later, laterPart, useEditor } from '../at-work';
 import { ShapesFold } from '../neck';
 import { attempt, saveMidi, saveMusicXml } from '../saving';
 import { BuildUpOnSheet } from '../stages';
 import { LineStudied } from '../study';
 
 const ASKED = laterPart('The questions about a line', async () => (await import('../asking')).LineAsked);
+
+const SAID = laterPart('What the pencil says', async () => (await import('../pencil')).PencilSaid);
 
 const ANOTHER = laterPart(
   'The line for another student',
@@ -34,8 +36,10 @@ const saveStage = (
 
 /** What stands under the score of a line: what it teaches, its build-up, what is in it, the shapes of its chords. */
 export function BelowLine({ piece, sheet, instrument, rows, atHand }: BelowLineProps) {
+  const writing = useEditor(({ pencil }) => pencil?.pieceId === piece.id);
   return (
     <>
+      {writing && <Later part={SAID} given={{}} />}
       {sheet.bars.length > 0 && (
         <>
           <LineExplained sheet={sheet} />
