@@ -6,6 +6,7 @@ import { applyPreset, HANDOUT_PRESETS } from '../../src/handout';
 import { breakPages, rowsHeight } from '../../src/handout/layout/breaks';
 import type { Mark } from '../../src/handout/layout/marks';
 import { headedRows, type Row } from '../../src/handout/layout/rows';
+import { withLine } from '../support/pinned';
 import { layOutForPrint } from './drawn';
 import { lessonWith } from './lessons';
 
@@ -45,20 +46,40 @@ describe('a first lesson', () => {
 
 describe('what only explains the music', () => {
   const SONG = '| C | Am | F | G |\n| C7 | F7 | G7 | C7 |\n| Dm | G | Em | Am |';
-  const written = (chart: string, occasion: string, paper: Lesson['handout']['paper']) => {
+  const BARS = [
+    'C2/1 D2/.5 E2/.5 G2/1 E2/1',
+    'A1/1 E2/1 C2/1 E2/1',
+    'F2/1 E2/.5 D2/.5 C2/1 A1/1',
+    'G1/1 D2/.5 E2/.5 r/1 G2/.5 D2/.5',
+    'C2/1 B♭1/.5 C2/.5 E2/1 G2/1',
+    'F2/1 E♭2/1 C2/1 F2/1',
+    'G2/1 F2/1 D2/1 B1/1',
+    'C2/1 B♭1/1 G1/1 C2/1',
+    'D2/1 E2/.5 F2/.5 A2/1 F2/1',
+    'G2/1 F2/1 E2/1 D2/1',
+    'E2/1 D2/.5 C2/.5 B1/1 G1/1',
+    'A1/1 B1/1 C2/1 A1/.5 B1/.5',
+  ];
+  /** A line of level 4 that is written out, so that there is as much to tell of it whatever is composed. */
+  const written = (
+    chart: string,
+    bars: readonly string[],
+    occasion: string,
+    paper: Lesson['handout']['paper'],
+  ) => {
     const lesson = newLesson('lesson', 'Harbour steps');
     const id = lesson.pieces[0]?.id ?? '';
-    const line = composePiece(setChartText(setLevel(lesson, id, 4), id, chart), id).lesson;
+    const line = withLine(setChartText(setLevel(lesson, id, 4), id, chart), bars);
     const preset = HANDOUT_PRESETS.find((each) => each.id === occasion);
     if (preset === undefined) throw new Error('the preset is gone');
     const handout = { ...applyPreset(line.handout, preset), paper };
     return layOutForPrint(
-      setNotes({ ...line, handout }, 'Slowly, and with a click on two and four. '.repeat(7)),
+      setNotes({ ...line, handout }, 'Slowly, and with a click on two and four. '.repeat(3)),
     );
   };
 
   test('is left out, and said to be, rather than that a third page is begun: the shapes first', () => {
-    const { pages, remarks } = written(SONG, 'first lesson', 'Letter');
+    const { pages, remarks } = written(SONG, BARS, 'first lesson', 'Letter');
     expect(pages.length).toBe(2);
     const marks = pages.flatMap((page) => page.marks);
     expect(words(marks)).toContain('What to practise');
@@ -68,7 +89,15 @@ describe('what only explains the music', () => {
 
   test('is left out of homework where one page is wished for and little is too much', () => {
     const chart = `(1) | G |\n|: C | Am | F |1. G :|2. C |\nBridge:\n${SONG.split('\n').slice(1).join('\n')}`;
-    const { pages, remarks } = written(chart, 'homework', 'Letter');
+    const before = [
+      'G1/.5 B1/.5',
+      'C2/1 G1/1 A1/1 B1/1',
+      'A1/1 C2/1 D2/1 E2/1',
+      'F2/1 E2/.5 D2/.5 r/1 C2/.5 A1/.5',
+      'G1/1 A1/.5 B1/.5 D2/1 B1/1',
+      'C2/1 G1/1 A1/1 B1/1',
+    ];
+    const { pages, remarks } = written(chart, [...before, ...BARS.slice(4)], 'homework', 'Letter');
     expect(pages.length).toBe(1);
     expect(words(pages[0]?.marks ?? [])).toContain('Practice');
     expect(remarks).toEqual(['What to practise is left out, which saves a page.']);

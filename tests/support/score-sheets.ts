@@ -115,7 +115,7 @@ function pitchOf(text: string): SpelledPitch {
   return { letter, alteration: SIGNS[sign], octave: Number(octave) };
 }
 
-function notesOf(text: string): readonly LineNote[] {
+export function notesOf(text: string): readonly LineNote[] {
   const notes: LineNote[] = [];
   let now = 0;
   for (const word of text.split(/\s+/).filter(Boolean)) {

@@ -9,7 +9,7 @@ import { largestSize, readableSize, type Size, sizeWithRoom, type Trying, textSi
 const UNITS = 10;
 
 /** Bars close up to this share of their natural spacing: they are to be large before they are airy. */
-const TIGHTEST = 0.5;
+export const TIGHTEST = 0.5;
 
 /** A width at which bars stand beside each other as many as may. */
 const WIDE_ENOUGH = 20;
@@ -32,7 +32,7 @@ interface Arrangement {
 }
 
 const TWO_ROWS: Arrangement = { rows: 2, inRow: 2 };
-const ARRANGEMENTS: Readonly<Record<2 | 4, readonly [Arrangement, ...Arrangement[]]>> = {
+export const ARRANGEMENTS: Readonly<Record<2 | 4, readonly [Arrangement, ...Arrangement[]]>> = {
   // Where the room is higher than wide, one below the other is larger, and what is played never moves there either.
   2: [
     { rows: 1, inRow: 2 },
@@ -85,6 +85,18 @@ function workshop<Layout extends Pick<ScoreLayout, 'systems'>>(
   return { at, trying, isFull, readOf, staff };
 }
 
+/** A line in one arrangement, as large as the room allows: from how far it is read, and whether as many bars stand there. */
+export function drawnIn<Layout extends Pick<ScoreLayout, 'systems'>>(
+  layOut: LayOut<Layout>,
+  sheet: LineSheet,
+  wanted: Wanted,
+  arrangement: Arrangement,
+) {
+  const { at, trying, isFull, readOf } = workshop(layOut, sheet, wanted, arrangement);
+  const layout = at(largestSize(trying));
+  return { layout, rows: arrangement.rows, isFull, read: readOf(layout) };
+}
+
 /**
  * Lays a line out as large as the room allows: two bars in a row, four in two rows; or two below and four beside each
  * other, where that is read from farther away and the usual way is not read from three metres.
@@ -95,15 +107,10 @@ export function layOutLarge<Layout extends Pick<ScoreLayout, 'systems'>>(
   wanted: Wanted,
 ): LargeLayout<Layout> {
   const [usual, ...others] = ARRANGEMENTS[wanted.bars];
-  const madeIn = (arrangement: Arrangement) => {
-    const { at, trying, isFull, readOf } = workshop(layOut, sheet, wanted, arrangement);
-    const layout = at(largestSize(trying));
-    return { layout, rows: arrangement.rows, isFull, read: readOf(layout) };
-  };
-  let best = madeIn(usual);
+  let best = drawnIn(layOut, sheet, wanted, usual);
   for (const arrangement of others) {
     if (isReadAcross(best.read)) break;
-    const made = madeIn(arrangement);
+    const made = drawnIn(layOut, sheet, wanted, arrangement);
     if ((made.read.music ?? 0) > (best.read.music ?? 0) && made.isFull(made.layout)) best = made;
   }
   return { layout: best.layout, rows: best.rows };
