@@ -7,6 +7,7 @@ import { expect, test } from 'vitest';
 import { copyPiece, printLesson, sampleLesson, setNotes, setTitle } from '../../src/core/lesson';
 import { readPdf } from '../handout/pages';
 import { type OpenPage, openApp } from '../support/browser';
+import { listenIn } from '../support/listening-in';
 
 /** A title and notes that would do harm if they became markup, and two lines to practise. */
 const HOSTILE = '</script><script>document.title = "taken"</script><!--';
@@ -44,23 +45,14 @@ async function chooseExport(page: Page, name: string): Promise<void> {
   await page.getByRole('menuitem', { name, exact: true }).click();
 }
 
-/** Listens to what an audio device of the page plays from now on: `loudest` is the highest sample so far. */
-async function listenIn(page: Page): Promise<void> {
+/** Keeps the highest sample that was played so far in `loudest`. */
+async function keepLoudest(page: Page): Promise<void> {
+  await listenIn(page, { samples: 2048, every: 20 });
   await page.addInitScript(() => {
-    const connect = AudioNode.prototype.connect;
     const loudest = { value: 0 };
     Object.assign(window, { loudest });
-    Reflect.set(AudioNode.prototype, 'connect', function (this: AudioNode, ...to: unknown[]) {
-      if (to[0] instanceof AudioDestinationNode) {
-        const analyser = new AnalyserNode(this.context, { fftSize: 2048 });
-        Reflect.apply(connect, this, [analyser]);
-        const samples = new Float32Array(analyser.fftSize);
-        setInterval(() => {
-          analyser.getFloatTimeDomainData(samples);
-          loudest.value = Math.max(loudest.value, ...samples.map(Math.abs));
-        }, 20);
-      }
-      return Reflect.apply(connect, this, to);
+    window.addEventListener('heard', (event) => {
+      if (event instanceof CustomEvent) loudest.value = Math.max(loudest.value, event.detail);
     });
   });
 }
@@ -112,7 +104,7 @@ test('the file plays from a folder of downloads, with no network and nothing fro
       if (!/^(data|blob):/.test(request.url()) && request.url() !== pathToFileURL(file).href)
         complaints.push(`asked for ${request.url()}`);
     });
-    await listenIn(phone);
+    await keepLoudest(phone);
     await phone.goto(pathToFileURL(file).href);
     await score(phone).locator('svg').first().waitFor();
     expect(await phone.title()).toBe(`Week 3 ${HOSTILE}: practice page`);
@@ -162,7 +154,7 @@ test('practising changes nothing of the lesson, and leads back to it', async () 
 });
 
 test('a student opens a lesson file, drops another, and follows a link; no lesson is kept on the device', async () => {
-  const { page, address, expectClean } = await openApp({ path: '?practice', prepare: listenIn });
+  const { page, address, expectClean } = await openApp({ path: '?practice', prepare: keepLoudest });
   await page.getByRole('heading', { name: 'Practice page' }).waitFor();
   await page.locator('input[type="file"]').setInputFiles({
     name: 'holiday.json',

@@ -4,11 +4,11 @@
  * memory: reading MusicXML is not counted. The aim is to be three times as fast as either.
  *
  * The libraries: OpenSheetMusicDisplay 2.1 (BSD-3-Clause) and Verovio 6.3 (LGPL-3.0). Both are put into the page as
- * scripts of their own, and Verovio compiles WebAssembly, which the app's policy would not let in.
+ * scripts of their own.
  */
-import { createRequire } from 'node:module';
-import { afterAll, bench, describe, inject } from 'vitest';
+import { afterAll, bench, describe } from 'vitest';
 import { writeMusicXml } from '../../../src/core/exchange';
+import { openWithEngravers } from '../../support/engravers';
 import { launchBrowser } from '../../support/launch';
 import { sheetOf } from '../../support/score-sheets';
 
@@ -24,14 +24,7 @@ const browser = await launchBrowser();
 afterAll(() => browser.close());
 const context = await browser.newContext({ viewport: { width: 1000, height: 900 }, bypassCSP: true });
 const page = await context.newPage();
-await page.goto(inject('site').bench);
-const { resolve } = createRequire(import.meta.url);
-for (const library of ['opensheetmusicdisplay', 'verovio']) {
-  await page.route(`**/${library}.js`, (route) =>
-    route.fulfill({ path: resolve(library), contentType: 'text/javascript; charset=utf-8' }),
-  );
-  await page.addScriptTag({ url: `${library}.js` });
-}
+await openWithEngravers(page);
 
 /** The parts of the libraries that are called here. */
 interface OtherInDom {
@@ -58,17 +51,7 @@ await page.evaluate(
     await inDom.load(xml);
 
     const { toolkit: Toolkit } = Reflect.get(window, 'verovio');
-    const started = async (): Promise<OtherInText> => {
-      // Its WebAssembly says when it is ready only to those who asked before; a toolkit is made as soon as it is.
-      for (;;) {
-        try {
-          return new Toolkit();
-        } catch {
-          await new Promise((again) => setTimeout(again, 50));
-        }
-      }
-    };
-    const inText = await started();
+    const inText: OtherInText = new Toolkit();
     const verovioAt = (width: number) =>
       inText.setOptions({
         scale: 40,
