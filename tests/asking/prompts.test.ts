@@ -10,13 +10,12 @@ import {
   type BlankPiece,
   type BlankPrompt,
   changeBarAims,
-  changeLine,
-  chartOver,
   type Lesson,
   type LinePiece,
   type LineSheet,
   linePiece,
   lineRequest,
+  overChordsOf,
   parseLesson,
   printLesson,
   readPiece,
@@ -24,7 +23,6 @@ import {
   setAim,
   setBlankBars,
   setBlankPrompt,
-  setChartText,
   setLevel,
   transposeTo,
 } from '../../src/core/lesson';
@@ -73,10 +71,8 @@ const isOfEveryBar = (technique: Technique): boolean =>
 /** A line that does what the prompt asks, as the composer writes it over the same chords. */
 function answered(lesson: Lesson, { wanted = [], ...terms }: BlankPrompt, bars: number): LinePiece {
   const line = linePiece(lesson, LINE);
-  const over = line && chartOver(line, bars);
-  if (over === null) throw new Error('There is a line with chords.');
-  const keyed = changeLine(lesson, LINE, (piece) => ({ ...piece, key: over.key, chartText: '', bars: [] }));
-  const written = setChartText(keyed, LINE, over.chartText);
+  const written = line && overChordsOf(line, lesson, LINE, bars);
+  if (written === null) throw new Error('There is a line with chords.');
   const inOne = wanted.filter((each) => !isOfEveryBar(each));
   const asked = setAim(written, LINE, { kind: 'line' }, { ...terms, wanted: inOne });
   const places = linePiece(asked, LINE)?.bars.map((_, index) => index) ?? [];

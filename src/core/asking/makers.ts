@@ -1,4 +1,5 @@
-import { barName, barRange, beatsOf, beatWords, capitalised, type Metre, midiOf } from '../base';
+import { barName, barRange, beatsOf, beatWords, capitalised, type Metre, midiOf, sameMetre } from '../base';
+import { chordsIn } from '../chart';
 import { type LineSheet, stringName } from '../lesson';
 import { formatNameIn } from '../theory';
 import { type AskedBar, counted, degreesOf, emptyBeats, metreOf, rhythmOf } from './reading';
@@ -20,11 +21,10 @@ const joined = (parts: readonly string[]): string => parts.join(', ');
 
 /** Names of notes that a student taps: those of the line and of its chords, by their letters. */
 function nameChoices(asked: Asked): readonly string[] {
-  const chords = asked.sheet.bars.flatMap(({ written }) =>
-    written.spans.flatMap(({ harmony }) => (harmony.kind === 'chord' ? harmony.chord.tones : [])),
-  );
+  const chords = asked.sheet.bars.flatMap(({ written }) => chordsIn(written));
+  const tones = chords.flatMap((chord) => chord.tones.map(({ name }) => name));
   const played = asked.bars.flatMap(({ struck }) => struck.map(({ note }) => note.pitch));
-  const names = [...played, ...chords.map(({ name }) => name)].sort(
+  const names = [...played, ...tones].sort(
     (one, other) => one.letter.localeCompare(other.letter) || one.alteration - other.alteration,
   );
   return [...new Set(names.map((each) => formatNameIn(naming(asked), each)))];
@@ -173,7 +173,7 @@ const clap: Maker = (asked, bar) => {
   const answer = counted(bar);
   if (answer === null || bar.struck.length === 0 || bar.bar.written.pickup) return [];
   const others = asked.bars
-    .filter((each) => metreOf(each).count === metreOf(bar).count && metreOf(each).unit === metreOf(bar).unit)
+    .filter((each) => sameMetre(metreOf(each), metreOf(bar)))
     .flatMap((each) => counted(each) ?? []);
   const choices = [...new Set([answer, ...others, ...plainCounts(metreOf(bar))])].slice(0, 4).sort();
   return [

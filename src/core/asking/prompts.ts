@@ -1,16 +1,18 @@
+import { sameName } from '../base';
+import { chordsIn } from '../chart';
 import {
   type AimReading,
   aimWords,
   type BlankPiece,
   type BlankPrompt,
-  chartOver,
   deriveSheet,
   type Lesson,
   type LinePiece,
   type LineSheet,
   lineBeside,
-  newLinePiece,
-  setChartText,
+  linePiece,
+  newLineLike,
+  overChordsOf,
 } from '../lesson';
 import { type DegreeStep, limitsIn, TECHNIQUE_ROWS, type Technique } from '../line';
 
@@ -36,9 +38,6 @@ const ONES: Readonly<Record<NonNullable<BlankPrompt['silentOnes']>, string>> = {
   'every second bar': 'beat one silent in every second bar',
 };
 
-/** Techniques that need more notes than a few degrees of the chord, or the next one's. */
-const NEEDS_SCALE: ReadonlySet<Technique> = new Set(['scale steps', 'approach note', 'anticipation']);
-
 /** Blank bars with the chords of the line beside them. */
 interface Prompted {
   readonly line: LinePiece;
@@ -49,43 +48,44 @@ interface Prompted {
 /** The chords that blank bars are written over; null where no line beside them has any. */
 function promptedBars(lesson: Lesson, { id, name, bars }: BlankPiece): Prompted | null {
   const line = lineBeside(lesson, id);
-  const over = line && chartOver(line, bars);
-  if (line === null || over === null) return null;
-  const { metre, tempo, feel, level, techniques, hand } = line;
-  const empty: LinePiece = {
-    ...newLinePiece(id, name),
-    ...{ metre, tempo, feel, level, techniques, hand, key: over.key },
-  };
-  const [piece] = setChartText({ ...lesson, pieces: [empty] }, id, over.chartText).pieces;
+  if (line === null) return null;
+  const empty = newLineLike(line, id, name);
+  const written = overChordsOf(line, { ...lesson, pieces: [empty] }, id, bars);
+  const piece = written && linePiece(written, id);
   const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
   if (sheet?.kind !== 'line') return null;
   return { line, sheet: { ...sheet, toWrite: sheet.bars.map((_, index) => index) } };
 }
 
+/** The degrees that the line's level has. */
+const stepsOf = ({ line, sheet }: Prompted): ReadonlySet<number> =>
+  limitsIn(line.level, sheet.feel.bassRole).steps;
+
 /** Steps that every chord of some bars has. */
 function sharedSteps({ bars }: LineSheet): ReadonlySet<number> {
-  const chords = bars.flatMap(({ written }) =>
-    written.spans.flatMap(({ harmony }) => (harmony.kind === 'chord' ? [harmony.chord.tones] : [])),
-  );
+  const chords = bars.flatMap(({ written }) => chordsIn(written));
   return new Set(
     DEGREES.flat().filter((step) =>
-      chords.every((tones) => tones.some(({ degree }) => degree.step === step)),
+      chords.every(({ tones }) => tones.some(({ degree }) => degree.step === step)),
     ),
   );
 }
 
-const fromLevel = (technique: Technique): number =>
-  TECHNIQUE_ROWS.find((row) => row.technique === technique)?.from ?? 0;
+const rowOf = (technique: Technique) => TECHNIQUE_ROWS.find((row) => row.technique === technique);
+
+const isOfLevel = (technique: Technique, level: number): boolean => (rowOf(technique)?.from ?? 0) <= level;
+
+/** What a lead brings needs more notes than a few degrees of the chord, or the next one's. */
+const needsLead = ({ wanted = [] }: BlankPrompt): boolean =>
+  wanted.some((technique) => (rowOf(technique)?.lead ?? null) !== null);
 
 /** What is asked beside the degrees: nothing, a sounding one, a silence or a technique that the line teaches. */
 function besides({ level, techniques }: LinePiece): readonly Omit<BlankPrompt, 'degrees'>[] {
-  const taught = techniques.filter((each) => each !== 'chord tones' && fromLevel(each) <= level);
+  const taught = techniques.filter((each) => each !== 'chord tones' && isOfLevel(each, level));
   return [
     {},
     ...taught.map((technique) => ({ wanted: [technique] })),
-    ...(taught.includes('beat one silent')
-      ? [{ silentOnes: 'every second bar' } as const]
-      : [{ silentOnes: 'never' } as const]),
+    { silentOnes: taught.includes('beat one silent') ? 'every second bar' : 'never' },
   ];
 }
 
@@ -96,17 +96,15 @@ function besides({ level, techniques }: LinePiece): readonly Omit<BlankPrompt, '
 export function promptsFor(lesson: Lesson, piece: BlankPiece): readonly BlankPrompt[] {
   const prompted = promptedBars(lesson, piece);
   if (prompted === null) return [];
-  const { line, sheet } = prompted;
-  const { steps } = limitsIn(line.level, sheet.feel.bassRole);
-  const shared = sharedSteps(sheet);
+  const steps = stepsOf(prompted);
+  const shared = sharedSteps(prompted.sheet);
   const few = DEGREES.filter((degrees) => degrees.every((step) => steps.has(step) && shared.has(step)));
-  const more = besides(line);
-  const needsScale = ({ wanted = [] }: BlankPrompt) => wanted.some((each) => NEEDS_SCALE.has(each));
+  const more = besides(prompted.line);
   return [
     ...few.flatMap((degrees) =>
-      more.filter((each) => !needsScale(each)).map((each) => ({ degrees: [...degrees], ...each })),
+      more.filter((each) => !needsLead(each)).map((each) => ({ degrees: [...degrees], ...each })),
     ),
-    ...more.filter(needsScale),
+    ...more.filter(needsLead),
   ];
 }
 
@@ -118,13 +116,10 @@ export function promptWords({ degrees, wanted = [], silentOnes }: BlankPrompt, r
 }
 
 /** A prompt as the level of the line beside it has it: a version for a beginner asks for what a beginner can. */
-function withinLevel(
-  { degrees, wanted = [], ...others }: BlankPrompt,
-  { line, sheet }: Prompted,
-): BlankPrompt {
-  const { steps } = limitsIn(line.level, sheet.feel.bassRole);
+function withinLevel({ degrees, wanted = [], ...others }: BlankPrompt, prompted: Prompted): BlankPrompt {
+  const steps = stepsOf(prompted);
   const known = degrees?.filter((step) => steps.has(step));
-  const able = wanted.filter((technique) => fromLevel(technique) <= line.level);
+  const able = wanted.filter((technique) => isOfLevel(technique, prompted.line.level));
   return {
     ...others,
     ...(known === undefined ? {} : { degrees: known.length === 0 ? [1 as const] : known }),
@@ -136,12 +131,7 @@ function withinLevel(
 const UNDER_A_SLASH = 'Where a chord has a slash, the note behind it counts as its root, too.';
 
 const hasSlash = ({ written }: LineSheet['bars'][number]): boolean =>
-  written.spans.some(
-    ({ harmony }) =>
-      harmony.kind === 'chord' &&
-      (harmony.chord.bass.letter !== harmony.chord.root.letter ||
-        harmony.chord.bass.alteration !== harmony.chord.root.alteration),
-  );
+  chordsIn(written).some(({ root, bass }) => !sameName(root, bass));
 
 /** What blank bars ask for, as the student reads it, with the chords that are written over. */
 export interface AskedOfBlank {

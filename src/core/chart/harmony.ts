@@ -1,5 +1,6 @@
 import type { Ticks } from '../base';
 import {
+  type Chord,
   chordPartsIn,
   type DrawnSymbol,
   formatChordIn,
@@ -33,6 +34,10 @@ export const harmonyParts = (harmony: Harmony, naming: Naming = 'letters'): Draw
 
 export const sameHarmony = (one: Harmony, other: Harmony): boolean =>
   one.kind === other.kind && harmonyText(one) === harmonyText(other);
+
+/** The chords of a bar in their order; neither `N.C.` nor a text that was not understood is one. */
+export const chordsIn = ({ spans }: ChartBar): readonly Chord[] =>
+  spans.flatMap(({ harmony }) => (harmony.kind === 'chord' ? [harmony.chord] : []));
 
 /** The harmony that sounds at a tick of the bar, counted from its beginning; null outside the bar. */
 export const harmonyAt = (bar: ChartBar, tick: Ticks): Harmony | null =>

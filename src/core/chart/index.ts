@@ -4,6 +4,7 @@ export { sameEnding, timesToSay } from './endings';
 export { matchByCaret } from './follow-text';
 export {
   barSignature,
+  chordsIn,
   harmonyAt,
   harmonyParts,
   harmonyText,

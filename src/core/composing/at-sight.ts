@@ -3,16 +3,16 @@ import {
   type AimTerms,
   addPiece,
   changeLine,
-  chartOver,
   deriveSheet,
   LESSON_LIMITS,
   type Lesson,
   type LinePiece,
   type LineSheet,
   linePiece,
+  overChordsOf,
   renamePiece,
   setAim,
-  setChartText,
+  setCount,
 } from '../lesson';
 import { type Composition, composePiece } from './compose';
 
@@ -58,18 +58,14 @@ function withEmptyLine(
   line: LinePiece,
   { bars, reach }: { readonly bars: number; readonly reach: AimTerms },
 ): { readonly lesson: Lesson; readonly id: string } | null {
-  const over = chartOver(line, bars);
   const added = addPiece(lesson, 'line', line.id);
-  const made = added.pieces.find(({ id }) => lesson.pieces.every((each) => each.id !== id));
-  if (over === null || made === undefined) return null;
+  const made = added.pieces[added.pieces.findIndex(({ id }) => id === line.id) + 1];
+  if (made === undefined) return null;
   const { id } = made;
   const named = renamePiece(added, id, `At sight: ${line.name}`.slice(0, LESSON_LIMITS.title));
-  const keyed = changeLine(named, id, (piece) => ({
-    ...piece,
-    key: over.key,
-    ...(line.count === undefined ? {} : { count: line.count }),
-  }));
-  return { lesson: setAim(setChartText(keyed, id, over.chartText), id, { kind: 'line' }, reach), id };
+  const counted = line.count === undefined ? named : setCount(named, id, line.count);
+  const written = overChordsOf(line, counted, id, bars);
+  return written && { lesson: setAim(written, id, { kind: 'line' }, reach), id };
 }
 
 /**
@@ -85,20 +81,18 @@ export function barsAtSight(lesson: Lesson, pieceId: string, bars: number): Comp
   const empty = withEmptyLine(lesson, line, { bars, reach: reachOf(sheet) });
   if (empty === null) return { lesson, remarks: [NO_CHORDS] };
   const first = hashText(`at sight ${lesson.id} ${empty.id}`);
-  let best: (Composition & { readonly known: readonly number[] }) | null = null;
-  for (let turn = 0; turn < TRIES; turn += 1) {
+  const attempt = (turn: number) => {
     const seeded = changeLine(empty.lesson, empty.id, (piece) => ({ ...piece, seed: (first + turn) >>> 0 }));
     const made = composePiece(seeded, empty.id);
     const piece = linePiece(made.lesson, empty.id);
-    const known = piece === null ? [] : knownBars(piece, line);
-    const isBetter =
-      best === null ||
-      made.remarks.length < best.remarks.length ||
-      (made.remarks.length === best.remarks.length && known.length < best.known.length);
-    if (isBetter) best = { ...made, known };
-    if (best !== null && best.known.length === 0 && best.remarks.length === 0) break;
+    return { ...made, known: piece === null ? [] : knownBars(piece, line) };
+  };
+  let best = attempt(0);
+  for (let turn = 1; turn < TRIES && best.remarks.length + best.known.length > 0; turn += 1) {
+    const other = attempt(turn);
+    const fewer = other.remarks.length - best.remarks.length || other.known.length - best.known.length;
+    if (fewer < 0) best = other;
   }
-  if (best === null) return { lesson, remarks: [NO_CHORDS] };
   const { known, remarks } = best;
   const said =
     known.length === 0

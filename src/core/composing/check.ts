@@ -1,4 +1,5 @@
 import { barNames, capitalised } from '../base';
+import { chordsIn } from '../chart';
 import { deriveSheet, isOwn, type Lesson, type LinePiece, type LineSheet } from '../lesson';
 import { checkAims } from './aim-check';
 import { checkHand, type Repair } from './hand-check';
@@ -26,9 +27,7 @@ export interface Finding {
 function withoutNotes(sheet: LineSheet): Finding[] {
   if (sheet.bars.some(({ notes, kept }) => notes.length > 0 || kept)) return [];
   const empty = sheet.bars.flatMap((bar, index) =>
-    bar.notes.length === 0 && bar.written.spans.some((span) => span.harmony.kind === 'chord')
-      ? [{ index, number: bar.written.number }]
-      : [],
+    bar.notes.length === 0 && chordsIn(bar.written).length > 0 ? [{ index, number: bar.written.number }] : [],
   );
   const [first] = empty;
   if (first === undefined) {

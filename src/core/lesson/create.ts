@@ -51,6 +51,12 @@ export function newLinePiece(id: string, name: string, seed = hashText(id)): Lin
   };
 }
 
+/** An empty line that asks the same as another one: its metre, tempo, feel, level, techniques and hand. */
+export function newLineLike(model: LinePiece, id: string, name: string, seed?: number): LinePiece {
+  const { metre, tempo, feel, level, techniques, hand } = model;
+  return { ...newLinePiece(id, name, seed), metre, tempo, feel, level, techniques, hand };
+}
+
 /** Four empty bars for the student's own line. */
 export function newBlankPiece(id: string, name: string): BlankPiece {
   return { kind: 'blank', id, name, metre: COMMON_TIME, bars: 4 };

@@ -58,7 +58,7 @@ export { forgetTake, MOST_TAKES } from './commands/takes';
 export { markOf, markTechnique, type TechniqueMark, withSay } from './commands/techniques';
 export { transposeBy, transposeLesson, transposePiece, transposeTo } from './commands/transpose';
 export * from './count';
-export { newBlankPiece, newLesson, newLinePiece } from './create';
+export { newBlankPiece, newLesson, newLineLike, newLinePiece } from './create';
 export { type Exit, exitsOf } from './exits';
 export { EXPLAINED_HEADING, explainedToStudent, type Light, lightsOf } from './explained';
 export { describeLessonProblem, type LessonProblem, parseLesson, printLesson, readLesson } from './file';
@@ -80,7 +80,7 @@ export {
   shapeAt,
 } from './neck-shapes';
 export { describeNewer, type NewerLesson } from './newer';
-export { chartOver, lineBeside } from './passage';
+export { lineBeside, overChordsOf } from './passage';
 export * from './playing';
 export { instrumentOf, lineRequest, parsedChart, readPiece } from './request';
 export { SAMPLE_TITLES, sampleLesson } from './samples';

@@ -1,5 +1,8 @@
-import { type Chart, type ChartBar, ownSpans, printChart, writtenMetres } from '../chart';
+import { sameMetre } from '../base';
+import { type Chart, type ChartBar, chordsIn, ownSpans, printChart, writtenMetres } from '../chart';
 import { type Key, sameKey } from '../theory';
+import { setChartText } from './commands/chart';
+import { changeLine } from './commands/piece';
 import { type PieceChart, readPiece } from './request';
 import type { Lesson, LinePiece } from './types';
 
@@ -12,15 +15,11 @@ export function lineBeside({ pieces }: Pick<Lesson, 'pieces'>, pieceId: string):
 
 /** The bars of a chart that can stand by themselves: whole ones, in which there is a chord. */
 const wholeBars = (chart: Chart): readonly ChartBar[] => {
-  const metres = writtenMetres(chart);
-  return chart.bars.filter(
-    (bar, index) =>
-      !bar.pickup &&
-      (metres[index]?.from ?? 0) === 0 &&
-      metres[index]?.metre.count === bar.metre.count &&
-      metres[index]?.metre.unit === bar.metre.unit &&
-      bar.spans.some(({ harmony }) => harmony.kind === 'chord'),
-  );
+  const written = writtenMetres(chart);
+  return chart.bars.filter((bar, index) => {
+    const { from, metre } = written[index] ?? { from: 0, metre: bar.metre };
+    return !bar.pickup && from === 0 && sameMetre(metre, bar.metre) && chordsIn(bar).length > 0;
+  });
 };
 
 /** A bar as it is played once, on its place among others: without what leads elsewhere, and without pushes. */
@@ -55,16 +54,16 @@ function plainChart({ chart, key: home }: Pick<PieceChart, 'chart' | 'key'>, cou
 }
 
 /**
- * Bars of a line's chart as a chart of their own: whole ones with a chord, in their order and from the first again, each
- * played once, in the line's key.
+ * A line with the chords of another one in bars of its own: whole ones with a chord, in their order and from the first
+ * again, each played once, in the key of the other.
+ * @param pieceId - of the line that gets them
  * @param count of bars
- * @returns null where no whole bar has a chord
+ * @returns null where no whole bar of the other line has a chord
  */
-export function chartOver(
-  line: LinePiece,
-  count: number,
-): { readonly key: Key; readonly chartText: string } | null {
+export function overChordsOf(line: LinePiece, lesson: Lesson, pieceId: string, count: number): Lesson | null {
   const read = readPiece(line);
   const chart = plainChart(read, count);
-  return chart === null ? null : { key: read.key, chartText: printChart(chart) };
+  if (chart === null) return null;
+  const keyed = changeLine(lesson, pieceId, (piece) => ({ ...piece, key: read.key }));
+  return setChartText(keyed, pieceId, printChart(chart));
 }

@@ -8,6 +8,7 @@ import {
   sameName,
   ticks,
 } from '../base';
+import { chordsIn } from '../chart';
 import type { Feel, Grid } from '../feel';
 import type { LineSheet, SheetBar } from '../lesson';
 import { type Chord, formatName, hasMinorThird, type Key, parseChord } from '../theory';
@@ -29,8 +30,7 @@ const barOf = (like: SheetBar, metre: Metre, duration: number, chord: Chord | nu
   },
 });
 
-const chordsOf = (bar: SheetBar | null): readonly Chord[] =>
-  (bar?.written.spans ?? []).flatMap(({ harmony }) => (harmony.kind === 'chord' ? [harmony.chord] : []));
+const chordsOf = (bar: SheetBar | null): readonly Chord[] => (bar === null ? [] : chordsIn(bar.written));
 
 /** The bar before the first one: the rhythm section alone, on the chord that comes first. */
 export function introBar(

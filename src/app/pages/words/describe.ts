@@ -1,5 +1,5 @@
 import { barName, beatsOf, capitalised, counted, type LineNote, type Metre } from '../../../core/base';
-import { type ChartBar, harmonyText } from '../../../core/chart';
+import { type ChartBar, chordsIn, harmonyText } from '../../../core/chart';
 import {
   handStatement,
   keyChanges,
@@ -40,11 +40,7 @@ interface PlacedChord {
 
 const chordsInOrder = (sheet: LineSheet): readonly PlacedChord[] =>
   sheet.chart.bars.flatMap((bar) =>
-    bar.spans.flatMap((span) =>
-      span.harmony.kind === 'chord'
-        ? [{ chord: span.harmony.chord, bar: bar.number, key: bar.key ?? sheet.key }]
-        : [],
-    ),
+    chordsIn(bar).map((chord) => ({ chord, bar: bar.number, key: bar.key ?? sheet.key })),
   );
 
 /** The first two dominants from outside the key that lead where they should: `F7 in bar 6 leads to B♭.` */

@@ -1,5 +1,5 @@
 import { hashText } from '../../base';
-import { newBlankPiece, newLinePiece } from '../create';
+import { newBlankPiece, newLineLike, newLinePiece } from '../create';
 import { freshIds } from '../identity';
 import { LESSON_LIMITS } from '../limits';
 import type { BlankPrompt, Lesson, Piece } from '../types';
@@ -29,13 +29,13 @@ export function addPiece(lesson: Lesson, kind: Piece['kind'], afterId: string | 
   if (kind === 'blank') {
     return insertAfter(lesson, afterId, newBlankPiece(id, freeName(lesson, 'Your own line')));
   }
-  const empty = newLinePiece(id, freeName(lesson, 'Line'), hashText(`${lesson.id} ${id}`));
+  const own = [id, freeName(lesson, 'Line'), hashText(`${lesson.id} ${id}`)] as const;
   const model = lesson.pieces.find((piece) => piece.id === afterId);
-  if (model?.kind !== 'line') {
-    return insertAfter(lesson, afterId, empty);
-  }
-  const { metre, tempo, feel, level, techniques, hand } = model;
-  return insertAfter(lesson, afterId, { ...empty, metre, tempo, feel, level, techniques, hand });
+  return insertAfter(
+    lesson,
+    afterId,
+    model?.kind === 'line' ? newLineLike(model, ...own) : newLinePiece(...own),
+  );
 }
 
 /** Puts a copy of a piece right after it; the copy's bars get ids of their own. */
