@@ -64,7 +64,7 @@ const pageRows = [
   ['register', []],
   ['making', ['saving']],
   ['sending', ['common', 'at-work', 'saving', 'making', 'neck', 'register']],
-  ['booklet', ['common', 'saving', 'making']],
+  ['booklet', ['common', 'making']],
   ['aims', ['words', 'at-work']],
   ['chart', ['words', 'at-work']],
   ['fingering', ['words', 'at-work']],
