@@ -1,8 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { describe, expect, test } from 'vitest';
-import { writeLessonLink } from '../../src/core/exchange';
 import { openApp } from '../support/browser';
-import { pinnedSample } from '../support/pinned';
+import { pinnedPath } from '../support/pinned';
 
 /** A number of EBML with its length in bytes (RFC 8794, 4); `whole` keeps the marker, as ids have it. */
 function vint(bytes: Buffer, at: number, whole: boolean): readonly [value: number, length: number] {
@@ -52,9 +51,7 @@ const ONSETS = [4, 5, 8];
 
 describe('a clip', () => {
   test('is as long as its music, and playhead and sound agree within a picture', async () => {
-    const { page, expectClean } = await openApp({
-      path: new URL(writeLessonLink(pinnedSample(0, 'clip'), 'http://page/')).hash,
-    });
+    const { page, expectClean } = await openApp({ path: pinnedPath() });
     await page.getByRole('button', { name: 'Export' }).click();
     await page.getByRole('menuitem', { name: 'Clip', exact: true }).click();
     await page.getByRole('spinbutton', { name: 'Last bar of the clip' }).fill('2');

@@ -3,17 +3,10 @@ import type { Locator, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { fret } from '../../src/core/base';
 import { writeLessonLink } from '../../src/core/exchange';
-import {
-  deriveSheet,
-  keepPosition,
-  linePiece,
-  sampleLesson,
-  setHand,
-  setLevel,
-  setPlaying,
-} from '../../src/core/lesson';
+import { deriveSheet, keepPosition, linePiece, setHand, setLevel, setPlaying } from '../../src/core/lesson';
 import { formatName } from '../../src/core/theory';
 import { lineComposed, openApp } from '../support/browser';
+import { pinnedPath, pinnedSample } from '../support/pinned';
 
 const WIDTHS = [
   { width: 1440, height: 900 },
@@ -72,7 +65,7 @@ const ways = (page: Page): Locator => page.getByRole('list', { name: /^Ways to p
 
 describe.each(WIDTHS)('the hand at $width pixels', ({ width, height }) => {
   test('a bar is played elsewhere by keyboard, stays so through another take, and is let go', async () => {
-    const { page, expectClean } = await openApp({ width, height });
+    const { page, expectClean } = await openApp({ width, height, path: pinnedPath() });
     await openFingering(page);
     const before = await described(page);
     expect(await ways(page).count()).toBeGreaterThan(1);
@@ -103,7 +96,7 @@ describe.each(WIDTHS)('the hand at $width pixels', ({ width, height }) => {
   });
 
   test('what cannot be played is said with its place and mended by one button and one undo', async () => {
-    const { page, expectClean } = await openApp({ width, height });
+    const { page, expectClean } = await openApp({ width, height, path: pinnedPath() });
     await openFingering(page);
     const before = await described(page);
     // A fretted place with the open string's finger: no hand can do that.
@@ -214,7 +207,7 @@ function comesWithin(part: readonly string[], whole: readonly string[]): boolean
 
 test('the neck shows the note that sounds, and announces the shift before it comes', async () => {
   const ID = 'piece-1';
-  const kept = keepPosition(sampleLesson(0, 'test'), ID, { first: 4, last: 4 }, fret(1));
+  const kept = keepPosition(pinnedSample(0, 'test'), ID, { first: 4, last: 4 }, fret(1));
   const shifted = setHand(setLevel(keepPosition(kept, ID, { first: 5, last: 5 }, fret(5)), ID, 5), ID, {
     openStrings: 'avoid',
   });

@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { openApp } from '../support/browser';
 import { bar, open, PATIENCE, placeIn, says, told } from '../support/pencil';
+import { pinnedPath } from '../support/pinned';
 
 describe('the pencil', () => {
   test.each([
@@ -11,6 +12,7 @@ describe('the pencil', () => {
     'on a telephone held $held the neck lies under the keys, each place as large as a thumb',
     async ({ width, height }) => {
       const { page, expectClean } = await openApp({
+        path: pinnedPath(),
         width,
         height,
         context: { hasTouch: true, reducedMotion: 'reduce' },

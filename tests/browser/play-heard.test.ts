@@ -6,15 +6,16 @@ import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { fillPracticePage } from '../../src/core/exchange/practice/embed';
-import { type Lesson, printLesson, sampleLesson, setHandout, setPlaying } from '../../src/core/lesson';
+import { type Lesson, printLesson, setHandout, setPlaying } from '../../src/core/lesson';
 import { EMPTY_RECORD, withHearingDelay } from '../../src/core/practising';
 import { openApp } from '../support/browser';
 import { openedUp } from '../support/opened-up';
+import { pinnedSample } from '../support/pinned';
 
 const PATIENT = { timeout: 60_000 };
 
 const lessonWith = (bass: boolean): Lesson => {
-  const lesson = setHandout(sampleLesson(0, 'heard'), { student: 'Adalind' });
+  const lesson = setHandout(pinnedSample(0, 'heard'), { student: 'Adalind' });
   return setPlaying(lesson, lesson.pieces[0]?.id ?? '', {
     ...{ bass, drums: false, chops: false, organ: false, click: !bass },
     ...{ loop: false, countIn: 1, passage: { first: 1, last: 4 } },

@@ -1,4 +1,5 @@
 /** Lines that are written out: what a test reads, hears or measures of them stays what it was, whatever the composer makes. */
+import { writeLessonLink } from '../../src/core/exchange';
 import { type Lesson, sampleLesson } from '../../src/core/lesson';
 import { notesOf } from './score-sheets';
 
@@ -48,3 +49,7 @@ export function withLine(lesson: Lesson, bars: readonly string[]): Lesson {
  */
 export const pinnedSample = (index: 0 | 1, id: string): Lesson =>
   withLine(sampleLesson(index, id), LINES[index] ?? []);
+
+/** The end of an address at which the first of them is opened, instead of the sample that the page begins with. */
+export const pinnedPath = (): string =>
+  new URL(writeLessonLink(pinnedSample(0, 'pinned'), 'http://page/')).hash;
