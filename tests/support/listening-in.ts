@@ -1,31 +1,29 @@
 import type { Page } from 'playwright-core';
 
-interface Ear {
-  /** Samples that are looked at each time; at 48,000 Hz 256 are five milliseconds. */
-  readonly samples: number;
-  /** Milliseconds from one look to the next. */
-  readonly every: number;
-}
-
 /**
- * Listens to what an audio device of the page plays from now on: at each look the window hears an event `heard` whose
- * detail is the loudest of the latest samples, from 0 to 1.
+ * Lets the page tell what it plays: from its next load on `window.loudestNow()` is the loudest of the latest samples of
+ * its audio devices, from 0 to 1. Nothing is done until it is asked.
+ * @param samples - that are looked at, a power of two from 32 on; at 48,000 Hz 256 are five milliseconds
  */
-export async function listenIn(page: Page, ear: Ear): Promise<void> {
-  await page.addInitScript(({ samples, every }) => {
+export async function listenIn(page: Page, samples: number): Promise<void> {
+  await page.addInitScript((count) => {
+    const ears: AnalyserNode[] = [];
+    const latest = new Float32Array(count);
+    Object.assign(window, {
+      loudestNow: () =>
+        ears.reduce((most, ear) => {
+          ear.getFloatTimeDomainData(latest);
+          return latest.reduce((loudest, sample) => Math.max(loudest, Math.abs(sample)), most);
+        }, 0),
+    });
     const connect = AudioNode.prototype.connect;
     Reflect.set(AudioNode.prototype, 'connect', function (this: AudioNode, ...to: unknown[]) {
       if (to[0] instanceof AudioDestinationNode) {
-        const analyser = new AnalyserNode(this.context, { fftSize: samples });
-        Reflect.apply(connect, this, [analyser]);
-        const latest = new Float32Array(samples);
-        setInterval(() => {
-          analyser.getFloatTimeDomainData(latest);
-          const loudest = latest.reduce((most, sample) => Math.max(most, Math.abs(sample)), 0);
-          window.dispatchEvent(new CustomEvent('heard', { detail: loudest }));
-        }, every);
+        const ear = new AnalyserNode(this.context, { fftSize: count });
+        Reflect.apply(connect, this, [ear]);
+        ears.push(ear);
       }
       return Reflect.apply(connect, this, to);
     });
-  }, ear);
+  }, samples);
 }
