@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { AT_SIGHT } from '../../src/core/asking';
 import { midiOf } from '../../src/core/base';
 import { harmonyText } from '../../src/core/chart';
-import { AT_SIGHT, barsAtSight, composePiece } from '../../src/core/composing';
+import { barsAtSight, composePiece } from '../../src/core/composing';
 import type { FeelId } from '../../src/core/feel';
 import {
   type LinePiece,

@@ -1,5 +1,5 @@
+import type { AT_SIGHT } from '../../core/asking';
 import type {
-  AT_SIGHT,
   Composition,
   Finding,
   KeyChoice,

@@ -16,9 +16,6 @@ import {
 } from '../lesson';
 import { type Composition, composePiece } from './compose';
 
-/** How many bars are made to be read at sight. */
-export const AT_SIGHT = [4, 8] as const;
-
 /** Lines that are composed for one that repeats no bar of the line it is made from. */
 const TRIES = 6;
 

@@ -1,4 +1,4 @@
-export { AT_SIGHT, barsAtSight } from './at-sight';
+export { barsAtSight } from './at-sight';
 export { checkLesson, type Finding } from './check';
 export { type Composition, composePiece } from './compose';
 export type { Repair } from './hand-check';

@@ -1,10 +1,8 @@
 import { useState } from 'react';
+import { AT_SIGHT } from '../../../core/asking';
 import { shareParts } from '../../../core/base';
 import type { LinePiece } from '../../../core/lesson';
 import { useAtWork } from '../at-work';
-
-/** How many bars can be asked for. */
-const BARS = [4, 8] as const;
 
 const CHANGED = 'The lesson was changed meanwhile, so nothing was added. Ask once more.';
 const FAILED = 'They could not be made just now. The lesson is as it was; try again.';
@@ -19,7 +17,7 @@ export function AtSight({ piece }: AtSightProps) {
   const { lessons, composer } = session;
   const [busy, setBusy] = useState(false);
   const [said, setSaid] = useState('');
-  const add = async (bars: (typeof BARS)[number]) => {
+  const add = async (bars: (typeof AT_SIGHT)[number]) => {
     const { lesson: asked } = lessons.getState();
     const deed = `add ${bars} bars to read at sight` as const;
     setBusy(true);
@@ -36,7 +34,7 @@ export function AtSight({ piece }: AtSightProps) {
     <>
       <p className="asking__sight">
         Bars to read at sight, of the same level, techniques, chords and reach:{' '}
-        {BARS.map((bars) => (
+        {AT_SIGHT.map((bars) => (
           <button
             key={bars}
             type="button"
