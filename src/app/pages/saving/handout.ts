@@ -65,26 +65,30 @@ async function handoutOf(
   return writtenHandout(handout, await nameOf(lesson, sheets), onProgress);
 }
 
-/** A handout in two files: what goes to the student, and the answers to its questions; null where it has none. */
+/** A handout in two files, each null where it is not wanted: what goes to the student, and the answers to its questions. */
 interface HandoutApart {
-  readonly sheet: WrittenHandout;
+  readonly sheet: WrittenHandout | null;
+  /** Null, too, where nothing is asked. */
   readonly key: MadeFile | null;
 }
 
 /**
  * The lesson's handout as PDFs, its answers in one of their own, so that they can be kept back.
- * @param withKey - whether the answers are written too
+ * @param wanted - which of the two are written
  * @throws Error when a font cannot be fetched
  */
-export async function handoutApart(lesson: Lesson, withKey: boolean): Promise<HandoutApart> {
+export async function handoutApart(
+  lesson: Lesson,
+  wanted: Readonly<Record<keyof HandoutApart, boolean>>,
+): Promise<HandoutApart> {
   const { buildHandout, withAnswersApart } = await import('../../../handout');
   const sheets = deriveSheets(lesson);
   const whole = await buildHandout(lesson, sheets, practiceAddress(window.location.href));
   const { sheet, key } = withAnswersApart(whole);
   const name = await nameOf(lesson, sheets);
   return {
-    sheet: await writtenHandout(sheet, name),
-    key: key === null || !withKey ? null : (await writtenHandout(key, `${name}-answers`)).file,
+    sheet: wanted.sheet ? await writtenHandout(sheet, name) : null,
+    key: key !== null && wanted.key ? (await writtenHandout(key, `${name}-answers`)).file : null,
   };
 }
 

@@ -121,15 +121,15 @@ async function printedOf(
   lesson: Lesson,
   wanted: readonly Content[],
 ): Promise<{ readonly files: Gathered; readonly remarks: string | null }> {
-  const [withSheet, withKey] = [wanted.includes('handout'), wanted.includes('answers')];
-  if (!withSheet && !withKey) return { files: [], remarks: null };
-  const { sheet, key } = await handoutApart(lesson, withKey);
+  const parts = { sheet: wanted.includes('handout'), key: wanted.includes('answers') };
+  if (!parts.sheet && !parts.key) return { files: [], remarks: null };
+  const { sheet, key } = await handoutApart(lesson, parts);
   return {
     files: [
-      ...(withSheet ? [['handout', sheet.file] as const] : []),
+      ...(sheet === null ? [] : [['handout', sheet.file] as const]),
       ...(key === null ? [] : [['answers', key] as const]),
     ],
-    remarks: sheet.remarks,
+    remarks: sheet?.remarks ?? null,
   };
 }
 
