@@ -44,6 +44,12 @@ export interface SoundSession {
   close(): void;
 }
 
+/** What is computed of a place: it begins where it is entered. */
+const requestOf = ({ performance, rounds, entered, leaving }: Place): SegmentRequest => ({
+  ...{ performance, rounds, leaving },
+  begin: entered,
+});
+
 /**
  * @param onEnd is called when the last round of the last step is over; its rings may still be heard. With a
  * sentence, when it ends before that because the next step could not be computed.
@@ -66,38 +72,31 @@ export function createSession(
   /** Counts the changes, so that what was computed for an overtaken one is not used. */
   let changes = 0;
 
-  const render = async (segmentRequest: SegmentRequest): Promise<Result<Segment | null, string>> => {
-    const result = await renderer.render({ kind: 'segment', sampleRate, request: segmentRequest });
-    if (!result.ok) {
-      return result;
-    }
+  const render = (kind: 'segment' | 'head' | 'rest', place: Place) =>
+    renderer.render({ kind, sampleRate, request: requestOf(place) });
+
+  const compute = async (place: Place): Promise<Result<Segment | null, string>> => {
+    const result = await render('segment', place);
+    if (!result.ok) return result;
     return success(result.value?.kind === 'segment' ? result.value.segment : null);
   };
 
   /** Computes what sounds first: a long tune begins as soon as a short one. */
-  const renderFirst = async (request: SegmentRequest): Promise<Result<SegmentHead | null, string>> => {
-    const result = await renderer.render({ kind: 'head', sampleRate, request });
+  const computeHead = async (place: Place): Promise<Result<SegmentHead | null, string>> => {
+    const result = await render('head', place);
     if (!result.ok) return result;
     return success(result.value?.kind === 'head' ? result.value.head : null);
   };
 
   /** Brings the rest of what has begun while its lead sounds. */
-  const completeFirst = async (cue: Cue, request: SegmentRequest): Promise<void> => {
-    const result = await renderer.render({ kind: 'rest', sampleRate, request });
+  const bringRest = async (cue: Cue, place: Place): Promise<void> => {
+    const result = await render('rest', place);
     if (closed) return;
     if (!result.ok) {
       waitForNothing();
       onEnd(result.problem);
     } else if (result.value?.kind === 'rest') cue.complete(result.value.rest);
   };
-
-  const compute = ({
-    performance,
-    rounds,
-    entered,
-    leaving,
-  }: Place): Promise<Result<Segment | null, string>> =>
-    render({ performance, rounds, begin: entered, leaving });
 
   /** What is called next; there is never more than one thing to wait for. */
   let waiting: number | null = null;
@@ -282,8 +281,7 @@ export function createSession(
         entered: 0,
         leaving: null,
       };
-      const asked: SegmentRequest = { performance, rounds, begin: 0, leaving: null };
-      const result = await renderFirst(asked);
+      const result = await computeHead(place);
       if (!result.ok) {
         return result;
       }
@@ -291,7 +289,7 @@ export function createSession(
         return success(false);
       }
       const cue = startInTime(result.value);
-      void completeFirst(cue, asked);
+      void bringRest(cue, place);
       if (fade !== null) {
         const intro = Math.round(secondsAt(performance, performance.intro) * sampleRate);
         deck.fadeIn(fade.from, fade.seconds, origin - Math.min(0, result.value.begin + intro));
