@@ -26,7 +26,7 @@ import { deriveSheets, type Light, type LineSheet, lightsOf, sampleLesson } from
 import { performanceOf } from '../../src/core/performance';
 import type { TextInk } from '../../src/score';
 import { engrave } from '../../src/score/engrave';
-import { pinnedSample } from '../support/pinned';
+import { pinnedSample, withLine } from '../support/pinned';
 
 describe('the rows of the large view', () => {
   const empty = { rows: [null, null], at: 0 };
@@ -152,6 +152,25 @@ describe('how large it is drawn', () => {
     deriveSheets(pinnedSample(index, 'pinned')).filter((sheet) => sheet.kind === 'line'),
   );
 
+  /** Held quarters before eighths: much is counted that is not struck, and the counting fills the width. */
+  const held = deriveSheets(
+    withLine(sampleLesson(1, 'held'), [
+      'A1/1.5 B1/.5 C2/1> r/1',
+      'r/1.5 D2/.5 A1/1 F1/.5 G1/.5',
+      'A1/1.5 B1/.5 C2/1> r/1',
+      'E2/1.5 D2/.5 E2/1 r/1',
+      'F2/1.5 E2/.5 F2/1> r/1',
+      'r/1.5 G2/.5 D2/1 C2/.5 B1/.5',
+      'A1/1.5 E2/.5 A2/1> r/1',
+      'E2/1.5 D2/.5 B1/1 E1/.5 G♯1/.5',
+    ]),
+  ).filter((sheet) => sheet.kind === 'line');
+
+  test('where counting fills the width, its texts stand closer, so that they are larger', () => {
+    for (const sheet of held)
+      expect(metres(sheet, { ...EVERYTHING, four: true }, [1920, 1080], 110)).toBeGreaterThanOrEqual(2.7);
+  });
+
   test('what ends the growth is the room, at every size of a screen', () => {
     for (const [width, height] of [
       [1180, 820],
@@ -159,7 +178,7 @@ describe('how large it is drawn', () => {
       [1280, 800],
       [1366, 1024],
     ] as const)
-      for (const sheet of [...pinned, ...lines]) {
+      for (const sheet of [...pinned, ...held, ...lines]) {
         const room = { width: width - 16, height: height - 60 };
         const millimetres = pixelOf(guessedInches(width, height, true), width, height);
         const shown = shownOf({ ...EVERYTHING, degrees: false });
@@ -188,18 +207,20 @@ describe('how large it is drawn', () => {
 
   test('on a telephone held upright two bars stand one below the other, as that is read from farther', () => {
     const shown = shownOf({ ...EVERYTHING, degrees: false });
+    const busy = [...pinned.slice(1), ...held];
+    expect(busy).toHaveLength(2);
     for (const [width, height] of [
       [360, 640],
       [390, 844],
     ] as const)
-      for (const sheet of [...pinned, ...lines]) {
+      for (const sheet of [...pinned, ...held, ...lines]) {
         const millimetres = pixelOf(guessedInches(width, height, true), width, height);
         const room = { width: width - 16, height: height - 110 };
         const wanted = { shown, bars: 2, room, millimetres } as const;
         const { layout, rows } = layOutLarge(engrave, sheet, wanted);
         const longest = Math.max(...layout.systems.map(({ bars }) => bars.length));
         // Few notes may be read from as far side by side; whatever is chosen is read from farthest.
-        if (pinned.includes(sheet)) expect([rows, longest]).toEqual([2, 1]);
+        if (busy.includes(sheet)) expect([rows, longest]).toEqual([2, 1]);
         expect(rows * longest).toBe(2);
         const from = ARRANGEMENTS[2].map((each) => drawnIn(engrave, sheet, wanted, each).read.music ?? 0);
         const read = readFrom(layout.systems, { staff: true, neck: null, millimetres }).music ?? 0;

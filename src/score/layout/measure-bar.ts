@@ -33,8 +33,10 @@ export const REPEAT_WIDTH = 17;
 export const END_WIDTH = { single: 0, double: 6, final: 10, repeat: REPEAT_WIDTH } as const;
 /** White between the clef's block and a repeat at a system's beginning. */
 export const REPEAT_LEAD = 6;
-/** White beside the texts of a column. */
+/** White beside the texts of a column; half of it where bars may close up, so that the texts themselves are larger. */
 const TEXT_CLEARANCE = 2;
+const besideText = ({ options }: Style): number =>
+  options.tightest === undefined ? TEXT_CLEARANCE : TEXT_CLEARANCE / 2;
 /** From the middle of a head that is tied on to the next column: less, and the tie would be a dash. */
 const TIE_ROOM = 20;
 /** Left of the ink of a head into which a tie leads that begins elsewhere. */
@@ -175,7 +177,7 @@ function columnsOf(content: ContentBar, ink: readonly (readonly Mark[])[], style
   }
   if (style.options.counting) {
     for (const { tick, text } of content.counts) {
-      const half = textWidth(text, style.sizes.counting) / 2 + TEXT_CLEARANCE;
+      const half = textWidth(text, style.sizes.counting) / 2 + besideText(style);
       widen(tick, half, half);
     }
   }
@@ -204,14 +206,15 @@ function roomBeside({ signs, exit }: ContentEvent): { readonly left: number; rea
   return { left, right: SIGNS[exit.sign].drawn.as === 'line' ? SLIDE_ROOM : CURVE_ROOM };
 }
 
-function halfTextWidth(event: ContentEvent, { options, sizes }: Style): number {
+function halfTextWidth(event: ContentEvent, style: Style): number {
+  const { options, sizes } = style;
   const widths = [
     textWidth(event.fret?.text ?? '', sizes.tab),
     options.degrees ? textWidth(event.degree, sizes.degree) : 0,
     options.fingers ? textWidth(event.finger, sizes.finger) : 0,
   ];
   const widest = Math.max(...widths);
-  return widest > 0 ? widest / 2 + TEXT_CLEARANCE : 0;
+  return widest > 0 ? widest / 2 + besideText(style) : 0;
 }
 
 function chordSpans(content: ContentBar, columns: readonly Column[], style: Style): readonly Span[] {
