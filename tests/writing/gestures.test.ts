@@ -43,7 +43,7 @@ describe('writing', () => {
     hand.take(writeMidi(midiNumber(34))(hand.lesson, hand.pencil));
     expect(hand.bar(0)).toMatch(/B♭1@2880\+960$/);
     hand.take(writeMidi(midiNumber(20))(hand.lesson, hand.pencil));
-    expect(hand.refusal).toBe('off the instrument');
+    expect(hand.refusal).toBe('below the neck');
   });
 
   it('writes frets on the string at hand, two digits with the key for ten', () => {

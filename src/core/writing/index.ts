@@ -17,6 +17,7 @@ export { type Mend, mend, type Wholeness, wholenessOf } from './mend';
 export { nameFor, scaleStepFrom } from './pitch';
 export { toPitch } from './pitches';
 export { atHand, fitPencil, newPencil, selectedNotes, selectionOf, settled, stopsIn } from './places';
+export { struckIn } from './played-in';
 export { inTurn, ontoString, staffPitch, toStaffStep, writeOnStaff } from './pointing';
 export { barTime, quantised, type RhythmChoice, rhythmChoices, type Tap, tapped } from './rhythms';
 export { wordAbove, writeWord } from './signs';

@@ -57,6 +57,8 @@ export type Refusal =
   | 'end of the line'
   | 'no note at hand'
   | 'off the instrument'
+  | 'above the neck'
+  | 'below the neck'
   | 'no other string'
   | 'no such string'
   | 'no longer value'

@@ -19,6 +19,8 @@ const REFUSALS: Readonly<Record<Refusal, string>> = {
   'end of the line': 'This is the end of the line.',
   'no note at hand': 'There is no note here: write one first, or go to one.',
   'off the instrument': 'The instrument has no such note.',
+  'above the neck': 'That is higher than the neck goes: play it lower, or set the keyboard an octave down.',
+  'below the neck': 'That is lower than the neck goes: play it higher, or set the keyboard an octave up.',
   'no other string': 'This pitch lies on one string only.',
   'no such string': 'There is no further string.',
   'no longer value': 'A note cannot be longer than a whole note: tie it to go on.',
@@ -129,6 +131,8 @@ function deedText(desk: Desk, did: Did): string {
   const Bars = capitalised(bars);
   const { detail = '' } = did;
   switch (did.kind) {
+    case 'write':
+      return detail;
     case 'silence':
       return 'Silence';
     case 'length':

@@ -3,6 +3,7 @@ import {
   type Letter,
   type LineNote,
   type MidiNumber,
+  midiNumber,
   midiOf,
   type Pins,
   type SpelledPitch,
@@ -10,7 +11,7 @@ import {
   samePitch,
   ticks,
 } from '../base';
-import { pitchAt } from '../fretboard';
+import { pitchAt, rangeOf } from '../fretboard';
 import type { Lesson } from '../lesson';
 import { untied } from './arrange';
 import { type Desk, deskOf, harmonyAt, lengthOf, notesIn, refused, rewritten } from './context';
@@ -189,17 +190,22 @@ export const tenFretsUp: Gesture = onLine((desk) => {
   return done.did.kind === 'refused' ? refused(desk, done.did.why) : done;
 });
 
-/** A pitch that is played in, as a MIDI keyboard sends it. */
-export const writeMidi = (midi: MidiNumber): Gesture =>
-  writeAt((desk, at) => {
-    const { lowest, highest } = boundsOf(desk);
-    return midi < lowest || midi > highest ? null : { pitch: spell(midi, harmonyAt(desk, at)) };
+/**
+ * What is played in, as a MIDI keyboard sends it. A bass line is one note at a time: of keys that were struck together
+ * the lowest one is written that the neck has, and that is said.
+ */
+export const writeMidi = (...together: readonly [MidiNumber, ...MidiNumber[]]): Gesture =>
+  onLine((desk) => {
+    const { lowest, highest } = rangeOf(desk.instrument);
+    const onNeck = together.filter((midi) => midi >= lowest && midi <= highest);
+    if (onNeck.length === 0)
+      return refused(desk, together.every((midi) => midi > highest) ? 'above the neck' : 'below the neck');
+    const midi = midiNumber(Math.min(...onNeck));
+    const done = writeAt((own, at) => ({ pitch: spell(midi, harmonyAt(own, at)) }))(desk.lesson, desk.pencil);
+    return together.length === 1 || done.did.kind === 'refused'
+      ? done
+      : { ...done, did: { ...done.did, detail: 'The lowest of what was struck together' } };
   });
-
-const boundsOf = ({ instrument }: Desk) => {
-  const open = instrument.openStrings.map(midiOf);
-  return { lowest: Math.min(...open), highest: Math.max(...open) + instrument.frets };
-};
 
 /** The last note again. */
 export const writeAgain: Gesture = onLine((desk) => {

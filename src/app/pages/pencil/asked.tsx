@@ -5,6 +5,7 @@ import { barTime, type Desk, type Tap, tapped, wordAbove, writeWord } from '../.
 import { useAtWork, useEditor } from '../at-work';
 import { startClicks } from './click';
 import { goOnWriting, perform } from './perform';
+import { layPad } from './tapping';
 
 interface AskedProps {
   readonly desk: Desk;
@@ -81,13 +82,16 @@ function Taps({ desk, number }: AskedProps) {
       })),
     );
     pad.current?.focus({ preventScroll: true });
-    const down = ({ timeStamp }: Event) => {
-      if (taps.current.at(-1)?.up !== null) taps.current.push({ down: timeStamp, up: null });
+    const begin = (at: number) => {
+      if (taps.current.at(-1)?.up !== null) taps.current.push({ down: at, up: null });
     };
-    const up = ({ timeStamp }: Event) => {
+    const end = (at: number) => {
       const last = taps.current.at(-1);
-      if (last?.up === null) last.up = timeStamp;
+      if (last?.up === null) last.up = at;
     };
+    const down = ({ timeStamp }: Event) => begin(timeStamp);
+    const up = ({ timeStamp }: Event) => end(timeStamp);
+    const takeAway = layPad({ down: begin, up: end });
     const onKey = (event: KeyboardEvent) => {
       event.preventDefault();
       event.stopPropagation();
@@ -96,7 +100,7 @@ function Taps({ desk, number }: AskedProps) {
       else if (!event.repeat) down(event);
     };
     const ticksOf = (time: number) => (time - opening - clicks.delay()) * ticksPerMs;
-    const end = () => {
+    const finish = () => {
       const now = performance.now();
       // A tap in the count-in is none, unless it is the first beat struck a little early.
       const struck = taps.current
@@ -108,13 +112,14 @@ function Taps({ desk, number }: AskedProps) {
     const timers = Array.from({ length: 2 * beats }, (_, index) =>
       window.setTimeout(() => setBeat(index), READY_MS + index * beatMs),
     );
-    timers.push(window.setTimeout(end, READY_MS + 2 * beats * beatMs));
+    timers.push(window.setTimeout(finish, READY_MS + 2 * beats * beatMs));
     const surface = pad.current;
     surface?.addEventListener('pointerdown', down);
     window.addEventListener('pointerup', up);
     window.addEventListener('keydown', onKey, { capture: true });
     window.addEventListener('keyup', onKey, { capture: true });
     return () => {
+      takeAway();
       clicks.stop();
       for (const timer of timers) window.clearTimeout(timer);
       surface?.removeEventListener('pointerdown', down);

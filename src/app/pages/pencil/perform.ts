@@ -27,14 +27,16 @@ let saying = 0;
 /** Nothing that is seen or heard: with it, the same sentence is another text, and so is said again. */
 const AGAIN = '\u200b';
 
+/** Says something at once, in the place of what was still to be said. */
+export function tell(session: Session, text: string): void {
+  window.clearTimeout(saying);
+  session.editor.setState(({ said }) => ({ said: said === text ? text + AGAIN : text }));
+}
+
 function say(session: Session, done: Done): void {
   window.clearTimeout(saying);
-  const speak = () => {
-    const text = announce(done);
-    session.editor.setState(({ said }) => ({ said: said === text ? text + AGAIN : text }));
-  };
-  if (done.did.kind === 'refused') speak();
-  else saying = window.setTimeout(speak, SAY_AFTER);
+  if (done.did.kind === 'refused') tell(session, announce(done));
+  else saying = window.setTimeout(() => tell(session, announce(done)), SAY_AFTER);
 }
 
 /** The lesson and the pencil as they are now; null while no bar is open for writing. */

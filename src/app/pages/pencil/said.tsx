@@ -1,6 +1,7 @@
 import { useEffect } from 'react';
 import { describeAtHand, fitPencil } from '../../../core/writing';
 import { useAtWork, useEditor } from '../at-work';
+import { useMidiInput } from './midi-input';
 
 /** What the pencil last did or where it stands; before its first step, where one writes. */
 export function useSaid(): string {
@@ -14,6 +15,7 @@ export function useSaid(): string {
 export function PencilSaid() {
   const { session } = useAtWork();
   const said = useSaid();
+  useMidiInput(session);
   useEffect(
     () =>
       session.lessons.subscribe((state, before) => {
