@@ -43,7 +43,13 @@ export class Repeats {
       this.problems.push({ ...place, message });
       return null;
     }
-    bar.repeatEnd = 2;
+    if (bar.repeatEnd !== null) {
+      this.problems.push({
+        ...place,
+        message: 'The repeat before this :| has ended there already; leave one of the two out.',
+      });
+    }
+    bar.repeatEnd ??= 2;
     return bar;
   }
 
