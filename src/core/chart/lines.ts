@@ -1,4 +1,4 @@
-import { parseKey } from '../theory';
+import { parseKey, shortened } from '../theory';
 import { readNavigation } from './navigation';
 import { typedKey } from './typed-key';
 
@@ -24,6 +24,11 @@ const SECTION_WORDS =
 
 /** Whether a line is plainly the name of a part of the tune, though no colon says so. */
 export const isSectionWord = (text: string): boolean => SECTION_WORDS.test(text);
+
+/** The most characters of a section's name. */
+const LONGEST_NAME = 60;
+/** What would name a section, were it shorter. */
+const LONG_NAME = /^(?:\[[\p{L}\p{N}][^|:;\]]{60,}\]|[\p{L}\p{N}][^|:;]{60,}:)$/u;
 
 /** What a line that is no line of bars was probably meant as. */
 export interface StrayLine {
@@ -65,8 +70,15 @@ export function strayLine(text: string): StrayLine | null {
       suggestion: `; ${text}`,
     };
   }
+  if (LONG_NAME.test(text)) {
+    const name = [...text.replace(/^\[|[:\]]$/g, '')];
+    return {
+      message: `“${shortened(name.join(''))}” is too long for the name of a section (${name.length} characters; ${LONGEST_NAME} at most).`,
+      suggestion: `${name.slice(0, LONGEST_NAME).join('').trim()}:`,
+    };
+  }
   return SETTING.test(text)
-    ? { message: `“${text}” is no bar. Words stand behind a semicolon.`, suggestion: `; ${text}` }
+    ? { message: `“${shortened(text)}” is no bar. Words stand behind a semicolon.`, suggestion: `; ${text}` }
     : null;
 }
 
@@ -77,7 +89,7 @@ const MOST_NAME_WORDS = 3;
 export function unnamedWords(text: string): StrayLine {
   const stray = strayLine(text);
   if (stray !== null) return stray;
-  const shown = text.length > 40 ? `${text.slice(0, 40)}…` : text;
+  const shown = shortened(text, 40);
   return text.split(/\s+/).length > MOST_NAME_WORDS
     ? {
         message: `“${shown}” are words and no chords. Words stand behind a semicolon: “; ${shown}”.`,
@@ -93,7 +105,7 @@ export function unnamedWords(text: string): StrayLine {
 export function leadingName(words: string): string | null {
   const name = words.replace(/:$/, '').trim();
   const named = words.endsWith(':') ? /^[\p{L}\p{N}]/u.test(name) : isSectionWord(name);
-  return named && name.length <= 60 ? name : null;
+  return named && name.length <= LONGEST_NAME ? name : null;
 }
 
 const SECTION_NAME = /^([\p{L}\p{N}][^|:;]{0,59}):$/u;

@@ -33,7 +33,16 @@ export function splitSymbol(text: string): SymbolParts | null {
   };
 }
 
-const shortened = (text: string): string => (text.length > 20 ? `${text.slice(0, 20)}…` : text);
+/**
+ * A typed text as a sentence or a drawing shows it: a long one, which is no chord, by its first characters. No character
+ * is cut in two.
+ * @param most - characters that are shown
+ */
+export function shortened(text: string, most = 20): string {
+  if (text.length <= most) return text;
+  const characters = [...text];
+  return characters.length <= most ? text : `${characters.slice(0, most).join('')}…`;
+}
 
 /** Why a text is no chord symbol, in one sentence with its names as it is typed, which another naming may write otherwise. */
 export function unreadableSymbol(

@@ -2,6 +2,7 @@ export {
   LONGEST_SYMBOL,
   parseChord,
   type SymbolParts,
+  shortened,
   splitSymbol,
   transposeChord,
   unreadableSymbol,
