@@ -194,3 +194,37 @@ test('on a phone, the keys of sections are written into the chart one after the 
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
   opened.expectClean();
 });
+
+/** What on the page reaches over the right edge of the window, whether it makes the page wider or is cut off there. */
+const tooWide = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() => {
+    const page = document.documentElement.scrollWidth > innerWidth ? ['the page scrolls'] : [];
+    const over = [...document.querySelectorAll('body *')].filter(
+      (each) => each.getBoundingClientRect().right > innerWidth + 0.5,
+    );
+    return [...page, ...over.map((each) => `${each.tagName} ${each.getAttribute('class')}`)];
+  });
+
+test('on a phone, a word and a name of 500 letters stay inside the window, on the pad and on the sheet', async () => {
+  const opened = await openApp({ width: 390, height: 844 });
+  const { page } = opened;
+  await button(page, 'Chart and aims').click();
+  const word = 'Zz'.repeat(250);
+  const name = 'Verse'.repeat(100);
+  const chart = page.getByRole('textbox', { name: 'Chord chart' });
+  await chart.fill(`${name}:\n| F | ${word} | C | F |\nTempo ${word}`);
+  const problems = page.getByRole('list', { name: 'Chart problems' });
+  await problems.getByText('is too long for the name of a section (500 characters; 60 at most).').waitFor();
+  await problems.getByText('is too long for a chord symbol (500 characters; 80 at most).').waitFor();
+  expect(await tooWide(page)).toEqual([]);
+  for (const words of await problems.getByRole('button').allTextContents())
+    expect(words.length).toBeLessThan(200);
+
+  // As much of the name as a section can have is suggested, and is its name then.
+  await button(page, /^Write VerseVerse.*: in line 1, column 1$/).click();
+  expect(await chart.inputValue()).toMatch(new RegExp(`^${name.slice(0, 60)}:\n\\| F \\| ${word} \\|`));
+  await button(page, 'Back to the sheet').click();
+  await button(page, `Bar 2, ${word.slice(0, 20)}…`).waitFor();
+  expect(await tooWide(page)).toEqual([]);
+  opened.expectClean();
+});

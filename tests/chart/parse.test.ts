@@ -170,6 +170,8 @@ describe('directives', () => {
 });
 
 describe('problems', () => {
+  /** 61 letters: one more than a name can have. */
+  const LONG_NAME = 'The verse that nobody can remember since its name has no endx';
   const problems = (text: string) =>
     read(text).problems.map(({ line, column, length, message }) => [`${line}:${column}+${length}`, message]);
 
@@ -186,6 +188,8 @@ describe('problems', () => {
     ['|: C | D', '1:1+2', /never ends/],
     ['|: C |: D :|', '1:6+2', /before the one before it ends/],
     [':| C', '1:1+2', /no bar before it to repeat/],
+    ['|: C :| :|', '1:9+2', /has ended there already; leave one of the two out/],
+    ['|: C | D :|x3\n:| F', '2:1+2', /has ended there already/],
     ['C | x3 D', '1:5+2', /right after :\|/],
     ['|: C :| x1', '1:9+2', /2 to 20 times/],
     ['C | (1/8) D', '1:5+5', /Only the first bar/],
@@ -201,6 +205,12 @@ describe('problems', () => {
     ['C | 2.', '1:5+2', /no bar follows/],
     ['Verse\nC', '1:1+5', /no section “Verse” yet/],
     ['Verse: C', '1:1+6', /on a line of its own/],
+    [
+      `${LONG_NAME}:\nC`,
+      '1:1+62',
+      /^“The verse that nobod…” is too long for the name of a section \(61 characters; 60 at most\)/m,
+    ],
+    [`[${LONG_NAME}]\nC`, '1:1+63', /^“The verse that nobod…” is too long for the name of a section/m],
     ['A:\nC\nA:\nD', '3:1+2', /already/],
     ['A:\nB:\nC\nA', '4:1+1', /no bars to repeat/],
     ['A:\nC\nA\n:|', '4:1+2', /name alone cannot end a repeat/],
@@ -208,6 +218,19 @@ describe('problems', () => {
     const found = problems(text);
     expect(found.map(([where]) => where)).toContain(place);
     expect(found.map(([, sentence]) => sentence).join('\n')).toMatch(message);
+  });
+
+  it('suggests as much of a long name as a section can have, and reads it then', () => {
+    for (const text of [`${LONG_NAME}:`, `[${LONG_NAME}]`]) {
+      const [problem] = read(`${text}\nC | F`).problems;
+      const mended = chart(`${problem?.suggestion}\nC | F`);
+      expect(mended.sections.map(({ name }) => name)).toEqual([LONG_NAME.slice(0, 60)]);
+    }
+    expect(chart(`${LONG_NAME.slice(0, 60)}:\nC`).sections[0]?.name).toBe(LONG_NAME.slice(0, 60));
+  });
+
+  it('plays a repeat that is closed twice as often as its first end says', () => {
+    expect(played(read('|: C | D :|x3 | :| F').chart)).toBe('1 2 1 2 1 2 3');
   });
 
   it('leaves the rest of the chart alone', () => {

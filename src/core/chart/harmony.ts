@@ -8,6 +8,7 @@ import {
   LONGEST_SYMBOL,
   type Naming,
   parseChord,
+  shortened,
   transposeChord,
   typedSymbolIn,
 } from '../theory';
@@ -26,11 +27,15 @@ export function harmonyText(harmony: Harmony, naming: Naming = 'letters'): strin
   }
 }
 
+/** The same text as it is drawn and said, where an endless word that is no chord would leave no room for the notes. */
+export const shownHarmony = (harmony: Harmony, naming: Naming = 'letters'): string =>
+  harmony.kind === 'unknown' ? shortened(harmonyText(harmony, naming)) : harmonyText(harmony, naming);
+
 /** The same text in the parts that are set apart when it is drawn; only a chord has more than its base. */
 export const harmonyParts = (harmony: Harmony, naming: Naming = 'letters'): DrawnSymbol =>
   harmony.kind === 'chord'
     ? chordPartsIn(naming, harmony.chord)
-    : { base: harmonyText(harmony, naming), raised: '', bass: '' };
+    : { base: shownHarmony(harmony, naming), raised: '', bass: '' };
 
 export const sameHarmony = (one: Harmony, other: Harmony): boolean =>
   one.kind === other.kind && harmonyText(one) === harmonyText(other);

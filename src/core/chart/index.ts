@@ -8,6 +8,7 @@ export {
   harmonyAt,
   harmonyParts,
   harmonyText,
+  shownHarmony,
   signatureText,
   soundingSignature,
   transposeSignature,

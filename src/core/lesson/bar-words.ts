@@ -1,5 +1,5 @@
 import { barTicks, beatWords, type LineNote, lengthWords, marksOf, SIGNS } from '../base';
-import { harmonyText } from '../chart';
+import { shownHarmony } from '../chart';
 import { formatNameIn, formatPitchIn } from '../theory';
 import { type Exit, exitsOf } from './exits';
 import type { LineSheet, SheetBar, SheetNote } from './sheet-types';
@@ -35,7 +35,7 @@ function dynamicsIn({ dynamics = [], written: { metre } }: SheetBar): readonly s
 function chordsIn({ written: { spans, metre } }: SheetBar, sheet: LineSheet): readonly string[] {
   if (spans.length < 2) return [];
   const places = spans.map(
-    ({ harmony, start }) => `${harmonyText(harmony, sheet.noteNames)} on ${beatWords(start, metre)}`,
+    ({ harmony, start }) => `${shownHarmony(harmony, sheet.noteNames)} on ${beatWords(start, metre)}`,
   );
   return [`${places.join(', ')}.`];
 }

@@ -1,6 +1,6 @@
 import { halfStepsAboveC, pitchClassOf, remembered, type SpelledName, type SpelledPitch } from '../base';
 import type { Harmony, HarmonySpan } from '../chart';
-import { type Chord, degreeOf, type Key, scaleFor } from '../theory';
+import { type Chord, degreeOf, type Key, scaleFor, shortened } from '../theory';
 import type { Demands } from './demands';
 
 /** A step of the scale above a chord's root. */
@@ -19,7 +19,7 @@ export interface Stretch {
   /** Tells harmonies apart: the chord's symbol, or what was written. */
   readonly label: string;
   readonly chord: Chord | null;
-  /** What was written where no chord is understood; else null. */
+  /** What was written where no chord is understood, shortened for a sentence; else null. */
   readonly unknown: string | null;
   /** Tonic and mode of the key in force. */
   readonly key: Key;
@@ -129,7 +129,7 @@ export function stretchOf(
     end: span.start + span.duration,
     label: labelOf(span.harmony),
     chord,
-    unknown: span.harmony.kind === 'unknown' ? span.harmony.text : null,
+    unknown: span.harmony.kind === 'unknown' ? shortened(span.harmony.text) : null,
     key,
     demands,
     rootClass,

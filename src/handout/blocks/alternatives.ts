@@ -1,5 +1,5 @@
 import { barName, beatWords, capitalised, lengthWords, listed } from '../../core/base';
-import { harmonyText } from '../../core/chart';
+import { shownHarmony } from '../../core/chart';
 import { type BarTelling, describeBar, type LineSheet, type Sheet, type SheetBar } from '../../core/lesson';
 import type { KeyboardSheet, PartSheet, WrittenHead } from '../../core/performance';
 import { formatPitchIn } from '../../core/theory';
@@ -29,7 +29,7 @@ function barWords(sheet: LineSheet, bar: SheetBar, telling: BarTelling): string 
   const symbols =
     telling.pitches === false
       ? []
-      : bar.written.spans.map(({ harmony }) => harmonyText(harmony, sheet.noteNames));
+      : bar.written.spans.map(({ harmony }) => shownHarmony(harmony, sheet.noteNames));
   const name = capitalised(barName(bar.written.number));
   if (sheet.toWrite?.includes(sheet.bars.indexOf(bar)) === true)
     return `${[name, ...symbols].join(', ')}: empty, to be written in.`;

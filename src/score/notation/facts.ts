@@ -9,6 +9,7 @@ import {
   navigationWords,
   repeatSigns,
   sameEnding,
+  shownHarmony,
   timesToSay,
   writtenMetres,
 } from '../../core/chart';
@@ -79,12 +80,13 @@ function chordsOf(
     const chords: ChordMark[] = [];
     bar.spans.forEach(({ start, harmony }, span) => {
       const numeral = functions[index]?.[span]?.numeral ?? '';
-      const text = harmonyText(harmony, noteNames);
+      const written = harmonyText(harmony, noteNames);
+      const text = shownHarmony(harmony, noteNames);
       const parts = harmonyParts(harmony, noteNames);
-      const again = text === chordBefore;
+      const again = written === chordBefore;
       if (start === 0) chords.push({ tick: start, text, parts, again: again && !begins, numeral });
       else if (!again) chords.push({ tick: start, text, parts, again, numeral });
-      chordBefore = text;
+      chordBefore = written;
     });
     return chords;
   });

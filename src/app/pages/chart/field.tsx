@@ -2,7 +2,7 @@ import { type RefObject, useId, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { type ChartProblem, caretInLetters, guessedIn, typedProblem } from '../../../core/chart';
 import { type LinePiece, type LineSheet, setChartText, takeSuggestion } from '../../../core/lesson';
-import type { Naming } from '../../../core/theory';
+import { type Naming, shortened } from '../../../core/theory';
 import { Later, laterPart, useAtWork, useNoteNames } from '../at-work';
 import { describeFacts } from '../words';
 import { NextSigns } from './next-signs';
@@ -114,6 +114,9 @@ interface ProblemsProps {
   readonly field: RefObject<HTMLTextAreaElement | null>;
 }
 
+/** A suggestion as its button says it: a pasted line may be as long as the chart. */
+const inShort = (suggestion: string): string => shortened(suggestion, 64);
+
 function Problems({ piece, typed, problems, naming, field }: ProblemsProps) {
   const { session } = useAtWork();
   if (problems.length === 0) return null;
@@ -128,7 +131,7 @@ function Problems({ piece, typed, problems, naming, field }: ProblemsProps) {
   const mend = (stored: ChartProblem, shown: ChartProblem, suggestion: string) => {
     flushSync(() =>
       session.lessons.change((lesson) => takeSuggestion(lesson, piece.id, stored), {
-        label: `write ${suggestion}`,
+        label: `write ${inShort(suggestion)}`,
       }),
     );
     show(shown, suggestion.length);
@@ -151,10 +154,10 @@ function Problems({ piece, typed, problems, naming, field }: ProblemsProps) {
               <button
                 type="button"
                 className="word problem__mend"
-                aria-label={`Write ${suggestion} in line ${line}, column ${column}`}
+                aria-label={`Write ${inShort(suggestion)} in line ${line}, column ${column}`}
                 onClick={() => mend(stored, problem, suggestion)}
               >
-                Write {suggestion}
+                Write {inShort(suggestion)}
               </button>
             )}
           </li>

@@ -1,5 +1,5 @@
 import { barName, beatsOf, capitalised, counted, type LineNote, type Metre } from '../../../core/base';
-import { type ChartBar, chordsIn, harmonyText } from '../../../core/chart';
+import { type ChartBar, chordsIn, shownHarmony } from '../../../core/chart';
 import {
   handStatement,
   keyChanges,
@@ -21,7 +21,7 @@ import {
 /** The chords of a bar as they are drawn, a chord that only goes on named once: `Gm C7`. */
 export const chordsOf = (bar: ChartBar, noteNames?: LineSheet['noteNames']): string =>
   bar.spans
-    .map((span) => harmonyText(span.harmony, noteNames))
+    .map((span) => shownHarmony(span.harmony, noteNames))
     .filter((symbol, index, symbols) => symbol !== symbols[index - 1])
     .join(' ');
 
