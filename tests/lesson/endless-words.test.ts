@@ -27,7 +27,7 @@ describe('an endless word that is no chord', () => {
     expect(harmonyParts(harmony)).toEqual({ base: SHOWN, raised: '', bass: '' });
     expect(chordsOf(second.written)).toBe(SHOWN);
     expect(describeBar(sheet, third)).toMatch(new RegExp(`^${SHOWN} on 1, C on 3\\.`));
-    expect(systemWords(sheet, { bars: [{ bar: 1, x: 0, width: 1 }] }, {})).toMatch(
+    expect(systemWords(sheet, { bars: [{ bar: 1, x: 0, width: 1, positions: [] }] }, {})).toMatch(
       new RegExp(`^Bar 2, ${SHOWN}: `),
     );
   });
