@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
 import { buildOptions } from './build/alone.ts';
-import { lodashFunctions } from './build/lodash.ts';
+import { lightChordSymbol } from './build/chord-symbol.ts';
 import { thirdPartyNotices } from './build/notices.ts';
 import { offline } from './build/offline.ts';
 import { practicePage } from './build/practice-page.ts';
@@ -16,7 +16,7 @@ const patient = { poll: { timeout: 15_000 } };
 
 export default defineConfig({
   base: './',
-  plugins: [lodashFunctions(), react(), securityPolicy(), thirdPartyNotices(), practicePage(), offline()],
+  plugins: [lightChordSymbol(), react(), securityPolicy(), thirdPartyNotices(), practicePage(), offline()],
   worker: { format: 'es' },
   build: {
     ...buildOptions,

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { type BuildOptions, build, type ConfigEnv, type Plugin, type Rolldown, type UserConfig } from 'vite';
-import { lodashFunctions } from './lodash.ts';
+import { lightChordSymbol } from './chord-symbol.ts';
 
 const PROJECT = join(import.meta.dirname, '..');
 
@@ -50,7 +50,7 @@ export async function buildAlone(
     root: PROJECT,
     logLevel: 'warn',
     publicDir: false,
-    plugins: [lodashFunctions(), ...plugins, collectModules],
+    plugins: [lightChordSymbol(), ...plugins, collectModules],
     worker: { format: 'iife' },
     build: {
       ...buildOptions,
