@@ -1,4 +1,4 @@
-import type { Ticks } from '../base';
+import { rememberedFor, type Ticks } from '../base';
 import {
   type Chord,
   chordPartsIn,
@@ -53,7 +53,7 @@ export const harmonyAt = (bar: ChartBar, tick: Ticks): Harmony | null =>
  * typed. Notes written for one such bar fit every other. A chord that the next bar pushes into its end is that bar's,
  * so that an edit there leaves this bar what it is.
  */
-export const barSignature = (bar: ChartBar): string => signatureOf(ownSpans(bar));
+export const barSignature = rememberedFor((bar: ChartBar): string => signatureOf(ownSpans(bar)));
 
 /** The identity of all that sounds in a bar, a pushed chord of the next one too. */
 export const soundingSignature = ({ spans }: ChartBar): string => signatureOf(spans);

@@ -256,6 +256,10 @@ const judgementsOf = rememberedFor(
   (_chords: readonly WeightedChord[]) => new Map<string, readonly KeyGuess[]>(),
 );
 
+/** The last lists of chords by what is written: most key presses in a chart leave its chords as they are. */
+const bySymbols = new Map<string, readonly KeyGuess[]>();
+const MOST_REMEMBERED = 24;
+
 /** What the chords say of every key, in the order of {@link ALL_KEYS}. */
 function judgedKeys(
   chords: readonly WeightedChord[],
@@ -264,8 +268,14 @@ function judgedKeys(
   naming: Naming,
 ): readonly KeyGuess[] {
   return remembered(judgementsOf(chords), `${naming} ${loops}`, () => {
-    const music = { chords, total, loops, tones: durationsOf(tonesOf(chords)) };
-    return ALL_KEYS.map((key) => judge(key, music, naming));
+    const id = chords.map(
+      ({ chord, weight, upbeat = false }) => `${chord.symbol}@${weight}${upbeat ? '^' : ''}`,
+    );
+    if (bySymbols.size >= MOST_REMEMBERED) bySymbols.clear();
+    return remembered(bySymbols, `${naming} ${loops} ${id.join(' ')}`, () => {
+      const music = { chords, total, loops, tones: durationsOf(tonesOf(chords)) };
+      return ALL_KEYS.map((key) => judge(key, music, naming));
+    });
   });
 }
 

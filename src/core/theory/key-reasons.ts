@@ -21,11 +21,10 @@ export function reasonFor(
   { begins, ends, cadence }: Home,
   naming: Naming,
 ): string {
-  const strange = [
-    ...new Set(
-      chords.filter((_, index) => !diatonic[index]).map(({ chord }) => formatChordIn(naming, chord)),
-    ),
-  ];
+  const strangers = new Map(
+    chords.flatMap(({ chord }, index) => (diatonic[index] ? [] : [[chord.symbol, chord] as const])),
+  );
+  const strange = [...new Set([...strangers.values()].map((chord) => formatChordIn(naming, chord)))];
   const distinct = new Set(chords.map(({ chord }) => chord.symbol)).size;
   const name = describeKeyIn(naming, key);
   const tonic = formatNameIn(naming, key.tonic);

@@ -1,4 +1,5 @@
-import { numeralKeys, pastedOffer } from '../../../core/chart';
+import { useEffect, useState } from 'react';
+import { numeralKeys, type PastedOffer, pastedOffer } from '../../../core/chart';
 import { type LinePiece, type LineSheet, setChartText, setKey } from '../../../core/lesson';
 import { describeKey, describeKeyIn } from '../../../core/theory';
 import { useAtWork } from '../at-work';
@@ -23,7 +24,7 @@ export function Pasted({ piece, sheet, onTaken }: PastedProps) {
 /** Another way to read a text that was pasted: chords without bar lines, headings, words of a song. */
 function OtherReading({ piece, onTaken }: Omit<PastedProps, 'sheet'>) {
   const { session } = useAtWork();
-  const offer = pastedOffer(piece.chartText, piece.metre);
+  const offer = useOffer(piece);
   if (offer === null) return null;
   return (
     <p className="harmony">
@@ -32,7 +33,9 @@ function OtherReading({ piece, onTaken }: Omit<PastedProps, 'sheet'>) {
         type="button"
         className="word"
         onClick={() => {
-          session.lessons.change((lesson) => setChartText(lesson, piece.id, offer.text), {
+          // What was typed since the offer was made is in it, too.
+          const now = pastedOffer(piece.chartText, piece.metre) ?? { text: piece.chartText };
+          session.lessons.change((lesson) => setChartText(lesson, piece.id, now.text), {
             label: 'read the pasted chart',
           });
           onTaken();
@@ -43,6 +46,19 @@ function OtherReading({ piece, onTaken }: Omit<PastedProps, 'sheet'>) {
       .
     </p>
   );
+}
+
+/** Quiet time after a change of the text before it is looked at, in milliseconds. */
+const REST_MS = 200;
+
+/** What is offered for the text as it was when the typing rested last: no key press waits for it. */
+function useOffer({ chartText, metre }: LinePiece): PastedOffer | null {
+  const [offer, setOffer] = useState<PastedOffer | null>(null);
+  useEffect(() => {
+    const timer = window.setTimeout(() => setOffer(pastedOffer(chartText, metre)), REST_MS);
+    return () => window.clearTimeout(timer);
+  }, [chartText, metre]);
+  return offer;
 }
 
 /** The keys in which numerals can be read that stand without one: the likeliest first, each a click away. */

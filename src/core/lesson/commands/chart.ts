@@ -4,7 +4,7 @@ import { feelBeats, feelById } from '../../feel';
 import { type Key, sameKey, transpositionTo } from '../../theory';
 import { aimFor, followBarAims, followSections } from '../aims';
 import { freshIds } from '../identity';
-import { instrumentOf, readPiece } from '../request';
+import { instrumentOf, parsedChart, readPiece } from '../request';
 import { spelledInKey, tiesSpelledAlike } from '../spelling';
 import type { Lesson, LineBar, LinePiece } from '../types';
 import {
@@ -50,7 +50,7 @@ export function withChart(
   caret: number | null = null,
 ): LinePiece {
   const next = { ...piece, ...change };
-  const { chart } = parseChart(next.chartText, next.metre, next.key);
+  const { chart } = parsedChart(next);
   const fresh = freshIds(lesson);
   const copy = (bar: LineBar): LineBar => ({ ...bar, id: fresh('bar'), kept: false });
   const followed =

@@ -1,6 +1,7 @@
 import { barTicks } from '../../base';
-import { barSignature, type Chart, type ChartBar, matchBars, matchByCaret, parseChart } from '../../chart';
+import { barSignature, type Chart, type ChartBar, matchBars, matchByCaret } from '../../chart';
 import type { Key } from '../../theory';
+import { parsedChart } from '../request';
 import { spelledByChords } from '../spelling';
 import type { LessonAim, LineBar, LinePiece } from '../types';
 
@@ -163,7 +164,7 @@ export function matchesOf(
   caret: number | null,
 ): readonly (number | null)[] {
   if (caret !== null && chart.bars.length !== piece.bars.length) {
-    const before = parseChart(piece.chartText, piece.metre, piece.key).chart;
+    const before = parsedChart(piece).chart;
     const asWritten = before.bars.every((bar, index) => barSignature(bar) === piece.bars[index]?.harmony);
     if (asWritten && before.bars.length === piece.bars.length) {
       return matchByCaret({ text: piece.chartText, chart: before }, { text, chart }, caret);
