@@ -148,6 +148,15 @@ describe('the tunes', () => {
     },
   );
 
+  test.each(tunes)('$name is as silent as its feel', ({ feel, metre, tune }) => {
+    const beats = beatsInBar(metre);
+    const silent = tune.map(
+      ({ contours }) => beats - (contours[0]?.beats ?? []).reduce((sum, { duration }) => sum + duration, 0),
+    );
+    const share = silent.reduce((sum, one) => sum + one, 0) / (beats * tune.length);
+    expect(share).toBeGreaterThanOrEqual(feel.silence.least);
+  });
+
   test.each(tunes)('$name keeps a signature, lifts at most once and turns round at its end', ({ tune }) => {
     const rhythms = tune.map(({ contours }) => contours[0]?.grid);
     expect(new Set(rhythms).size).toBeLessThanOrEqual(4);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { FEELS, homeMetre } from '../../src/core/feel';
 import { checkLine, composeLine, type Level, levelLimits, type Technique } from '../../src/core/line';
+import { modelOf } from '../../src/core/line/read-request';
 import { request } from './notation';
 
 /*
@@ -41,4 +42,22 @@ test('a bar of two chords is no quicker than its level', () => {
     const asked = request('| D | D G | A | D | G A | D A |', { feel: 'early-ska', level: 0, tempo, seed });
     for (const bar of composeLine(asked).bars) expect(bar.length).toBeLessThanOrEqual(most);
   }
+});
+
+describe('what a chord leaves open', () => {
+  /** Half steps of a step above the root of a bar's chord. */
+  const stepIn = (chart: string, bar: number, step: number) =>
+    modelOf(request(chart)).bars[bar]?.stretches[0]?.steps[step - 1]?.halfSteps;
+
+  test('is its own third where it is suspended, whatever sounds around it', () => {
+    expect(stepIn('| E♭/G | G♭7 | Fm7 | B♭7sus4 | E♭ |', 3, 3)).toBe(4);
+  });
+
+  test('is no fourth that a passing diminished chord raises', () => {
+    expect(stepIn('| F | F♯dim7 | C/G | A7 |', 2, 4)).toBe(5);
+  });
+
+  test('is what a neighbour sounds', () => {
+    expect(stepIn('| F | Dm | G7 | C |', 1, 6)).toBe(9);
+  });
 });

@@ -106,13 +106,13 @@ describe('every composed line', () => {
 const EIGHT_BARS = '| F | C7 | F | C7 | B♭ | F | C7 | F |';
 
 describe('a composed line', () => {
-  test('another seed gives another rhythm, as a rule', () => {
+  test('another seed gives another rhythm', () => {
     const rhythms = [1, 2, 3, 4, 5].map((seed) =>
       composed(EIGHT_BARS, { feel: 'one-drop', seed })
         .line.bars.map((bar) => bar.map((note) => note.start).join(' '))
         .join('|'),
     );
-    expect(new Set(rhythms).size).toBeGreaterThanOrEqual(4);
+    expect(new Set(rhythms).size).toBe(5);
   });
 
   test('carries the statement’s rhythm, its last beat apart, through half of the bars or of the pairs', () => {

@@ -28,7 +28,7 @@ describe('any chart', () => {
 
 /** Of so many lines of all feels, so many break a rule today at most: a better composer lowers the number. */
 const LINES = 40;
-const MOST_BROKEN = 4;
+const MOST_BROKEN = 2;
 
 /** Charts on which rules were found broken, with the share of takes that still breaks one: to be lowered to none. */
 const CAUGHT: readonly {

@@ -85,6 +85,10 @@ function rememberedSteps(
   );
 }
 
+/** Places of the third and the fourth among the steps. */
+const THIRD = 2;
+const FOURTH = 3;
+
 /**
  * Steps that the chord leaves open, as a neighbouring chord sounds them: D minor before G7 has the B of G7, whatever the
  * key says (common practice, no source). A chord on the same root is another colour of it; a minor chord does not take the leading tone of its own dominant, and nothing
@@ -98,12 +102,15 @@ function bentTowards(
   const root = pitchClassOf(chord.root);
   if (root === pitchClassOf(other.root)) return steps;
   const bent = steps.map((step, index): StepTone | null => {
-    if (!step || step.member) return step;
+    // The third that a suspended chord leaves out is its own, whatever sounds around it.
+    if (!step || step.member || index === THIRD) return step;
     const tone = other.tones.find(({ name }) => name.letter === step.name.letter);
     if (!tone) return step;
     const halfSteps = classAbove(pitchClassOf(tone.name), root);
     const leading = index === 6 && halfSteps === 11 && chord.family === 'minor';
-    return leading ? step : { ...step, name: tone.name, halfSteps };
+    // A diminished chord passes: it does not raise the fourth of what it leads to.
+    const passing = index === FOURTH && halfSteps === 6 && other.family === 'diminished';
+    return leading || passing ? step : { ...step, name: tone.name, halfSteps };
   });
   const halves = bent.flatMap((step) => (step ? [step.halfSteps] : []));
   const gaps = halves.map((half, index) => (halves[index + 1] ?? 12) - half);

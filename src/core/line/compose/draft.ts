@@ -9,7 +9,7 @@ import { layoutOf } from '../phrase/layout';
 import { phrasesIn } from '../phrase/manner';
 import { type Ask, type PlanWishes, planOf } from '../phrase/plan';
 import { type Found, type PlanSearch, searchOver } from '../phrase/search';
-import { themesFor } from '../phrase/themes';
+import { looseThemesFor, themesFor } from '../phrase/themes';
 import { openWorkshop, type Workshop } from '../phrase/workshop';
 import { modelOf } from '../read-request';
 import { findBreaches } from '../rules/check';
@@ -236,14 +236,17 @@ function pickBest(desk: Desk, sketches: readonly Sketch[]): Draft | null {
  */
 export function draftOf(desk: Desk, seed: number): Draft {
   const { request, model } = desk;
-  const themes = model.bars.some(({ playable }) => playable)
-    ? carryingThemes(desk.workshop, themesFor(desk.metre, model, seed))
-    : [];
+  const carrying = (themes: readonly Theme[]) =>
+    model.bars.some(({ playable }) => playable) ? carryingThemes(desk.workshop, themes) : [];
+  const [first, second] = carrying(themesFor(desk.metre, model, seed));
+  // Bars that are written as one cannot give way to everything: themes whose bars the plan orders are the last resort.
+  const loose = () => (first?.tune ? carrying(looseThemesFor(desk.metre, model, seed))[0] : undefined);
   let best: Draft | null = null;
   let wide: ReadonlySet<number> = new Set();
   let all = 0;
-  for (const theme of [themes[0], themes[0], themes[1]]) {
-    if (!theme || best?.trouble === 0) break;
+  for (const next of [() => first, () => first, () => second, loose]) {
+    const theme: Theme | undefined = best?.trouble === 0 ? undefined : next();
+    if (!theme) continue;
     const effort = best === null ? 1 : SECOND_LOOK;
     const most = best === null ? MOST_LOOKED : MOST_LOOKED_AGAIN - all;
     const { draft, looked } = bestOf(desk, seed, { theme, effort, wide, most });

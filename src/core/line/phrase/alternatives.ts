@@ -74,7 +74,7 @@ export function alternativesFor(model: LineModel): Alternatives {
     const metre = phrasesIn(book, bar.metre);
     return remembered(shelves, metre, () => ({
       metre,
-      themes: [...looseThemesFor(metre, model), manyOrders(metre)],
+      themes: [...looseThemesFor(metre, model, 0), manyOrders(metre)],
       pools: poolMaker(model, rules, metre, MOST_NODES),
     }));
   }

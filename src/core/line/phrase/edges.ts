@@ -19,6 +19,10 @@ const BROKEN = 25;
 const NEVER = 1e6;
 const TIE_BROKEN = 300;
 
+/** What it costs to reach a bar that is given, which cannot move towards the line, from farther than a step (hand-set). */
+const AWAY = 1.8;
+const STEP = 2;
+
 /** What it costs that roots a step apart lie in different octaves (hand-set). */
 const TORN = 1.5;
 
@@ -193,8 +197,9 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
     const { exit } = finished;
     const given = exit && from.kept !== goal.segment.kept;
     const beyond = given ? Math.max(0, Math.abs(goal.midi - exit.last.midi) - 12) : 0;
+    const away = given && goal.segment.kept && Math.abs(goal.midi - exit.last.midi) > STEP ? AWAY : 0;
     const torn = isTorn(from, node, goal) ? TORN : 0;
-    const cost = brokenInto(from, node, finished, goal) * BROKEN + beyond * BEYOND_OCTAVE + torn;
+    const cost = brokenInto(from, node, finished, goal) * BROKEN + beyond * BEYOND_OCTAVE + torn + away;
     return exit?.last.tiedOn && (goal.late || goal.midi !== exit.last.midi) ? cost + TIE_BROKEN : cost;
   }
 

@@ -56,6 +56,10 @@ const knownWay = (way: Contour, beats: number): Contour =>
     tags: [...new Set([...way.tags, 'before change' as const])],
   }));
 
+/** Whether a bar plays a way of a tune, as it is written or led on. */
+export const plays = (contour: Contour | null, way: Contour): boolean =>
+  contour !== null && (contour === way || contour === knownWays.get(way));
+
 /** Contours that sound alike, once. */
 export function different(contours: readonly Contour[]): readonly Contour[] {
   const found = new Map<string, Contour>();

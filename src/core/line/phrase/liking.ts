@@ -2,6 +2,7 @@ import { hashText, remembered, rememberedFor } from '../../base';
 import type { Contour } from '../../feel';
 import type { Stretch } from '../harmony';
 import type { Column } from './chain';
+import { plays } from './led-on';
 import { type Kinship, kinship } from './motif';
 import { type BarPlan, KINSHIP_WORTH, type Plan } from './plan';
 import type { Pool } from './pools';
@@ -147,7 +148,7 @@ export function likingFor(manner: 'walk' | 'riff', level: number, turned: Readon
       const { way } = bar;
       return (node) => {
         let cost = TUNE_TASTE * tasteOf(plan.seed, 1, pool.tags[node] ?? 0);
-        if (way !== null && pool.nodes[node]?.contour === way) cost -= LIKED_WAY;
+        if (way !== null && plays(pool.nodes[node]?.contour ?? null, way)) cost -= LIKED_WAY;
         return bar.crest ? cost + BELOW_SUMMIT * Math.max(0, plan.summit - (tops[node] ?? 0)) : cost;
       };
     }

@@ -1,3 +1,4 @@
+import type { Contour } from '../../feel';
 import type { Cell } from './cells';
 import type { Ladder } from './ladder';
 import type { Segment } from './segments';
@@ -27,6 +28,7 @@ const UNPUMPED = 1.5;
  * that is (hand-set).
  */
 const UNLED = 1.5;
+const UNLED_EASY = 2.4;
 const UNLED_BREATH = 0.6;
 
 /** What a fifth or a third costs that is struck again in an easy line: filler (hand-set). */
@@ -73,6 +75,9 @@ const ON_THIRD = 0.9;
 
 /** What a raised fourth costs for a beat: over a plain chord it is a wrong note (hand-set). */
 const RAISED_FOURTH = 1.4;
+
+/** The last of the easy levels. */
+const EASY = 2;
 
 const wrap = (midi: number): number => ((midi % 12) + 12) % 12;
 
@@ -287,6 +292,10 @@ function unsungCost({ level }: NodeRules, { contour }: Cell, ladder: Ladder, off
   return open * ((steps ? 0 : STEPLESS) + (told ? 0 : BARE));
 }
 
+/** An easy line has few ways to lead beside that beat. */
+const unledCost = ({ level }: NodeRules, { slot }: Contour): number =>
+  slot === 'C' ? UNLED_BREATH : level <= EASY ? UNLED_EASY : UNLED;
+
 function shapeCost(
   rules: NodeRules,
   segment: Segment,
@@ -296,7 +305,7 @@ function shapeCost(
 ): number {
   let cost = 0;
   const { contour } = cell;
-  if (leavesOff(segment, cell)) cost += contour.slot === 'C' ? UNLED_BREATH : UNLED;
+  if (leavesOff(segment, cell)) cost += unledCost(rules, contour);
   if (!segment.whole) return cost;
   cost += wornCost(rules, segment, cell, ladder, offsets) + unsungCost(rules, cell, ladder, offsets);
   if (joltsAtOnce(offsets)) cost += 1.1;

@@ -61,7 +61,8 @@ interface Part {
 const unitOf = (bar: BarModel, metre: Metre): number =>
   bar.metre.unit === 2 && metre.unit === 4 ? bar.beat / 2 : bar.beat;
 
-const fillsBar = (bar: BarModel, metre: Metre): boolean =>
+/** Whether a bar has as many beats as a bar of the book. */
+export const fillsBar = (bar: BarModel, metre: Metre): boolean =>
   bar.ticks / unitOf(bar, metre) === barTicks(metre) / beatTicks(metre);
 
 function partsOfBar(bar: BarModel, metre: Metre): readonly Part[] {

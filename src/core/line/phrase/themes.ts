@@ -2,6 +2,7 @@ import { createRandom, type Metre } from '../../base';
 import type { Contour, MetrePhrases, Role, Theme } from '../../feel';
 import type { LineModel } from '../model';
 import { different, withLedOn, withLedOnWays } from './led-on';
+import { fillsBar } from './segments';
 
 /** The themes of a level whose bars the plan orders. */
 const loosely = ({ themes }: MetrePhrases, level: number): readonly Theme[] =>
@@ -10,12 +11,14 @@ const loosely = ({ themes }: MetrePhrases, level: number): readonly Theme[] =>
     level,
   );
 
-/** The tunes of a level; where there are none, the themes. */
-function tunesFirst(metre: MetrePhrases, level: number): readonly Theme[] {
-  const tunes = metre.themes.filter(
+/** The tunes of a level; where there are none, or the bars of the chart are none of the book's, the themes. */
+function tunesFirst({ metre, themes }: MetrePhrases, { bars, request: { level } }: LineModel) {
+  const tunes = themes.filter(
     ({ tune, levels: { least, most } }) => tune !== null && level >= least && level <= most,
   );
-  return tunes.length > 0 ? tunes : loosely(metre, level);
+  return tunes.length > 0 && bars.some((bar) => fillsBar(bar, metre))
+    ? tunes
+    : loosely({ metre, themes }, level);
 }
 
 function ofLevel(themes: readonly Theme[], level: number): readonly Theme[] {
@@ -28,12 +31,12 @@ function ofLevel(themes: readonly Theme[], level: number): readonly Theme[] {
  * neighbouring seeds begin with different ones. The plainest theme comes last, where it is not among them.
  */
 export function themesFor(metre: MetrePhrases, model: LineModel, seed: number): readonly Theme[] {
-  return inOrder(metre, model, seed, tunesFirst(metre, model.request.level));
+  return inOrder(metre, model, seed, tunesFirst(metre, model));
 }
 
-/** The themes that the ways of a bar alone are drawn from, in the same order. */
-export const looseThemesFor = (metre: MetrePhrases, model: LineModel): readonly Theme[] =>
-  inOrder(metre, model, 0, loosely(metre, model.request.level));
+/** The themes whose bars the plan orders, and that the ways of a bar alone are drawn from, in the same order. */
+export const looseThemesFor = (metre: MetrePhrases, model: LineModel, seed: number): readonly Theme[] =>
+  inOrder(metre, model, seed, loosely(metre, model.request.level));
 
 function inOrder(
   metre: MetrePhrases,

@@ -65,9 +65,14 @@ function led(contour: Contour): readonly Contour[] {
   return [{ ...contour, id: `${id} led`, roles: roles.slice(0, -1), leads: leads + 1 }];
 }
 
+/** A bar that begins later than this many beats in is late already. */
+const LATEST = 1;
+
+/** Without its first note. */
 function late(contour: Contour): readonly Contour[] {
   const { beats, roles, id } = contour;
-  if (beats[0]?.start !== 0 || roles.length < 2 || roles[1]?.kind === 'repeat') return [];
+  const [struck] = beats;
+  if (!struck || struck.start > LATEST || roles.length < 2 || roles[1]?.kind === 'repeat') return [];
   const [first, ...others] = roles;
   const base = { ...contour, beats: beats.slice(1) };
   const plain = { ...base, id: `${id} late`, roles: others };

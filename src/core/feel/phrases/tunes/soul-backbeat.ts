@@ -1,13 +1,13 @@
 /** Soul backbeat: tunes of eight bars (see the notation beside the books). */
 export const SOUL_BACKBEAT_TUNES = `
 tune kick-and-answer 1-2: one, the push and three go up; the same cell comes down and adds a note before the bar line
-S x==xx=-- R 3 5 | R 5 8 | R R 5 | R 5 5 | R 3 3 | R 5 3 | R _5 R | R R 3 | 3 5 8 !co | 5 5 8 !co
+S x==xx--- R 3 5 | R 5 8 | R R 5 | R 5 5 | R 3 3 | R 5 3 | R _5 R | R R 3 | 3 5 8 !co | 5 5 8 !co
 A x==xx=x= 8 5 3 > | 8 5 R > | R 5 3 > | R _5 R > | R 5 R > | 8 5 3 R | 8 5 3 5 | R 5 5 > | 5 3 R > !co | R R 3 >
-S x==xx=-- R 3 5 | R 5 8 | R R 5 | R 5 5 | R 3 3 | R 5 3 | R _5 R | R R 3 | 3 5 8 !co | 5 5 8 !co
+S x==xx--- R 3 5 | R 5 8 | R R 5 | R 5 5 | R 3 3 | R 5 3 | R _5 R | R R 3 | 3 5 8 !co | 5 5 8 !co
 C x==xx=x= R 5 R > | R _5 R > | 8 5 R > | R 5 3 > | R R R > | R 5 3 R | 8 5 3 R | R 3 R > | 5 3 R > !co
-S x==xx=-- R 3 5 | R 5 8 | R R 5 | R 5 5 | R 3 3 | R 5 3 | R _5 R | R R 3 | 3 5 8 !co | 5 5 8 !co
+S x==xx--- R 3 5 | R 5 8 | R R 5 | R 5 5 | R 3 3 | R 5 3 | R _5 R | R R 3 | 3 5 8 !co | 5 5 8 !co
 A x==xx=x= 8 5 3 > | 8 5 R > | R 5 3 > | R _5 R > | R 5 R > | 8 5 3 R | 8 5 3 5 | R 5 5 > | 5 3 R > !co | R R 3 >
-L x==xx=-- R 5 8 | 8 10 8 | 8 5 8 | R 3 8 | 8 8 10 | R 8 8 | R 8 5 | 5 8 10 !co
+L x==xx--- R 5 8 | 8 10 8 | 8 5 8 | R 3 8 | 8 8 10 | R 8 8 | R 8 5 | 5 8 10 !co
 T x==xx=x= R 3 5 > | R R 5 > | R 5 R > | R _5 R > | 8 5 R > | R 5 3 > | 8 5 3 > | R 5 8 >
 H1 x==x R 5 | R 3 | R R | R > | 8 5
 H2 x=-- R | 8
@@ -39,27 +39,27 @@ H1 x==x R R | R 5 | R 3 | R > | 8 8
 H2 xx-- R R | R 5 | R 3 | R _5 | 8 5
 
 tune slow-nod 1-2: a long root through the snare and a tone on three; every second bar leads on four
-S x===x=-- R 5 | R 3 | R _5 | R R | 8 5 | R 8 | 3 5 !co | 5 8 !co
+S x===x--- R 5 | R 3 | R _5 | R R | 8 5 | R 8 | 3 5 !co | 5 8 !co
 A x===x=x= R 5 > | 8 5 > | R _5 > | R R > | R 3 > | 8 5 3 | R 5 3 | R 5 R | 5 3 > !co | 5 R > !co
-S x===x=-- R 5 | R 3 | R _5 | R R | 8 5 | R 8 | 3 5 !co | 5 8 !co
+S x===x--- R 5 | R 3 | R _5 | R R | 8 5 | R 8 | 3 5 !co | 5 8 !co
 C x===x=x= R 5 > | 8 5 > | R _5 > | R R > | R 3 > | 8 5 3 | R 5 3 | R 5 R | 5 3 > !co | 5 R > !co
-S x===x=-- R 5 | R 3 | R _5 | R R | 8 5 | R 8 | 3 5 !co | 5 8 !co
+S x===x--- R 5 | R 3 | R _5 | R R | 8 5 | R 8 | 3 5 !co | 5 8 !co
 A x===x=x= 8 5 > | R R > | R 5 > | R _5 > | R 3 > | 8 5 3 | R 5 3 | R 5 R | 5 3 > !co | 5 R > !co
-L x===x=-- R 8 | 8 5 | 8 10 | 8 8 | R 5 | 10 8 !co | 5 8 !co | 8 3
+L x===x--- R 8 | 8 5 | 8 10 | 8 8 | R 5 | 10 8 !co | 5 8 !co | 8 3
 T x===x=x= R 5 > | R _5 > | R 3 5 | R R > | 8 5 > | R 3 > | R 5 R | 8 5 3
 H1 x=x= R > | R 5 | R 3 | R R | 8 5
 H2 x=-- R | 8
 H2 x=x= R > | R R | R 5 | R 3 | 8 >
 
 tune leaning-door 3-5: one, the push held into three, and one short note out of the hole; the answer walks down off three
-S x==xx=-x R 3 5 > | R 5 6 > | R R 5 > | R 5 c > | R 5 3 > | R R 3 > | R _5 _6 > | R _7 R > | 3 5 6 > !co | 5 6 8 > !co
-A x==xxx-x 8 c 5 3 > | 8 7 6 5 > | 8 5 4 3 > | R 5 3 2 > | R _7 _6 _5 > | 8 5 3 R > | R 3 2 R > | 8 6 5 4 > | 5 4 3 R > !co | R 5 4 3 >
-S x==xx=-x R 3 5 > | R 5 6 > | R R 5 > | R 5 c > | R 5 3 > | R R 3 > | R _5 _6 > | R _7 R > | 3 5 6 > !co | 5 6 8 > !co
-C x==xx=-x R 5 R > | 8 5 R > | R 3 R > | R _5 R > | 8 5 3 > | R R R > | R _7 R > | 5 3 R > !co
-S x==xx=-x R 3 5 > | R 5 6 > | R R 5 > | R 5 c > | R 5 3 > | R R 3 > | R _5 _6 > | R _7 R > | 3 5 6 > !co | 5 6 8 > !co
-A x==xxx-x 8 c 5 3 > | 8 7 6 5 > | 8 5 4 3 > | R 5 3 2 > | R _7 _6 _5 > | 8 5 3 R > | R 3 2 R > | 8 6 5 4 > | 5 4 3 R > !co | R 5 4 3 >
-L x==xx=-x 8 9 10 > | R 5 8 > | 8 8 10 > | R c 8 > | 8 10 8 > | R 6 8 > | 8 7 8 > | 5 6 8 > !co
-T x==xx=xx R 3 5 >> > | R R 3 >> > | R R 5 >> > | 8 7 6 >> > | R 5 4 >> > | R _7 _6 _6 _7 | R R _5 >> > | 8 5 3 >> >
+S x=-xx=-x R 3 5 > | R 5 6 > | R R 5 > | R 5 c > | R 5 3 > | R R 3 > | R _5 _6 > | R _7 R > | 3 5 6 > !co | 5 6 8 > !co
+A x=-xxx-x 8 c 5 3 > | 8 7 6 5 > | 8 5 4 3 > | R 5 3 2 > | R _7 _6 _5 > | 8 5 3 R > | R 3 2 R > | 8 6 5 4 > | 5 4 3 R > !co | R 5 4 3 >
+S x=-xx=-x R 3 5 > | R 5 6 > | R R 5 > | R 5 c > | R 5 3 > | R R 3 > | R _5 _6 > | R _7 R > | 3 5 6 > !co | 5 6 8 > !co
+C x=-xx=-x R 5 R > | 8 5 R > | R 3 R > | R _5 R > | 8 5 3 > | R R R > | R _7 R > | 5 3 R > !co
+S x=-xx=-x R 3 5 > | R 5 6 > | R R 5 > | R 5 c > | R 5 3 > | R R 3 > | R _5 _6 > | R _7 R > | 3 5 6 > !co | 5 6 8 > !co
+A x=-xxx-x 8 c 5 3 > | 8 7 6 5 > | 8 5 4 3 > | R 5 3 2 > | R _7 _6 _5 > | 8 5 3 R > | R 3 2 R > | 8 6 5 4 > | 5 4 3 R > !co | R 5 4 3 >
+L x=-xx=-x 8 9 10 > | R 5 8 > | 8 8 10 > | R c 8 > | 8 10 8 > | R 6 8 > | 8 7 8 > | 5 6 8 > !co
+T x=-xx=xx R 3 5 >> > | R R 3 >> > | R R 5 >> > | 8 7 6 >> > | R 5 4 >> > | R _7 _6 _6 _7 | R R _5 >> > | 8 5 3 >> >
 H1 x==x R > | R 5 | R 3 | R R | 8 7
 H2 x=-x R > | R 5 | R 3 | 8 > | R _7
 
