@@ -103,8 +103,8 @@ export function isPlayable(model: LineModel, segment: Segment, cell: Cell, level
 /** What a node costs that misses an aim of its bar: more than any music, so that it is taken only where nothing else is. */
 export const MISSED = 60;
 
-/** What it costs not to show what the plan hopes for in a bar. */
-export const UNSHOWN = 7;
+/** What it costs not to show what the plan hopes for in a bar: more than taste, as a line that does not show it is dropped. */
+export const UNSHOWN = 25;
 
 /** Which techniques a node may come to show, as far as it can tell before its leads are solved. */
 function mayShow(segment: Segment, cell: Cell, ladder: Ladder, offsets: readonly number[]): Techniques {
