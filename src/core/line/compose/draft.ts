@@ -69,6 +69,8 @@ interface Look {
   readonly effort: number;
   /** Bars that are offered other forms of the phrases. */
   readonly wide: ReadonlySet<number>;
+  /** Whether the techniques that lines do not show by themselves are insisted upon. */
+  readonly insists: boolean;
   /** Nodes that may be looked at; some plans are tried in any case. */
   readonly most: number;
 }
@@ -177,6 +179,7 @@ function wishesFor({ model, book }: Desk, theme: Theme, search: PlanSearch): Pla
     high: Math.max(...model.bars.map((bar) => bar.demands.reach.high)),
     level: model.request.level,
     asks: [],
+    insists: false,
     restsOnOne: model.request.feel.bassRole.mayRestOnOne,
   };
 }
@@ -185,7 +188,7 @@ function wishesFor({ model, book }: Desk, theme: Theme, search: PlanSearch): Pla
 function bestOf(
   desk: Desk,
   seed: number,
-  { theme, effort, wide, most: mostLooked }: Look,
+  { theme, effort, wide, insists, most: mostLooked }: Look,
 ): { readonly draft: Draft | null; readonly looked: number } {
   const { model } = desk;
   const search = searchOver(model, desk.workshop, theme, wide);
@@ -202,7 +205,7 @@ function bestOf(
   let wishes = plain;
   for (let index = 0; index < plans; index += 1) {
     if (index >= LEAST_PLANS && search.looked() >= mostLooked) break;
-    if (index === Math.ceil(plans * UNASKED)) wishes = { ...plain, asks: asksFor(desk, sketches) };
+    if (index === Math.ceil(plans * UNASKED)) wishes = { ...plain, asks: asksFor(desk, sketches), insists };
     const layout = layouts[index % layouts.length] ?? [];
     const found = search.best(planOf(wishes, layout, seedOf(seed, index, 17)));
     if (!found) continue;
@@ -244,12 +247,19 @@ export function draftOf(desk: Desk, seed: number): Draft {
   let best: Draft | null = null;
   let wide: ReadonlySet<number> = new Set();
   let all = 0;
-  for (const next of [() => first, () => first, () => second, loose]) {
+  const looks = [
+    { next: () => first, insists: false },
+    { next: () => first, insists: false },
+    { next: () => second, insists: false },
+    { next: () => first, insists: true },
+    { next: loose, insists: false },
+  ];
+  for (const { next, insists } of looks) {
     const theme: Theme | undefined = best?.trouble === 0 ? undefined : next();
     if (!theme) continue;
     const effort = best === null ? 1 : SECOND_LOOK;
     const most = best === null ? MOST_LOOKED : MOST_LOOKED_AGAIN - all;
-    const { draft, looked } = bestOf(desk, seed, { theme, effort, wide, most });
+    const { draft, looked } = bestOf(desk, seed, { theme, effort, wide, insists, most });
     all += looked;
     if (draft && (best === null || draft.cost < best.cost)) best = draft;
     wide = withNeighbours(model, best?.faults ?? []);

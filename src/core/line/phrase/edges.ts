@@ -9,10 +9,10 @@ import { isHome } from '../tones';
 import type { Prices } from './chain';
 import { type Finished, type Finisher, type Goal, type Leading, plainJoin } from './finish';
 import { LEAST_EARLY, LEAST_LEAD, type LeadWay, MOST_EARLY } from './leads';
-import { MISSED, type Node, UNSHOWN } from './nodes';
+import { MISSED, type Node } from './nodes';
 import type { Beginning, Pool } from './pools';
 import type { Segment } from './segments';
-import { bitsOf, countOf, type Techniques } from './shown';
+import { bitsOf, countOf, type Techniques, unshownCost } from './shown';
 
 /** What it costs to break a rule, and to break off a model or a tie: never taken where there is another way. */
 const BROKEN = 25;
@@ -169,7 +169,7 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
       const share = (from.end - from.start) / from.bar.ticks;
       cost += countOf(shows & ~allowedIn(from)) * MISSED;
       cost += countOf(bitsOf(demands.wanted) & ~shows) * MISSED * share;
-      cost += countOf(asks & ~shows) * UNSHOWN * share;
+      cost += unshownCost(asks, shows) * share;
       if (demands.degrees !== null) cost += MISSED * otherDegrees(from, finished);
     }
     return { finished, cost: isOpenEnd(from, finished) ? cost + BROKEN : cost };

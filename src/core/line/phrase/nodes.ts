@@ -8,7 +8,7 @@ import type { Cell, CellNote } from './cells';
 import { type Ladder, offsetOf } from './ladder';
 import { isPumped, lowCost, type NodeRules, ownCost } from './node-cost';
 import type { Segment } from './segments';
-import { bitOf, countOf, foreseenIn, type Techniques } from './shown';
+import { bitOf, foreseenIn, type Techniques, unshownCost } from './shown';
 import { spell } from './spelling';
 
 /** Which bar of which two- or four-bar model a node is. */
@@ -102,9 +102,6 @@ export function isPlayable(model: LineModel, segment: Segment, cell: Cell, level
 
 /** What a node costs that misses an aim of its bar: more than any music, so that it is taken only where nothing else is. */
 export const MISSED = 60;
-
-/** What it costs not to show what the plan hopes for in a bar: more than taste, as a line that does not show it is dropped. */
-export const UNSHOWN = 25;
 
 /** Which techniques a node may come to show, as far as it can tell before its leads are solved. */
 function mayShow(segment: Segment, cell: Cell, ladder: Ladder, offsets: readonly number[]): Techniques {
@@ -207,7 +204,7 @@ export function drawsOf(
 ): readonly Draw[] {
   const { link, borrowed, asks } = about;
   const share = (segment.end - segment.start) / segment.bar.ticks;
-  const unshown = UNSHOWN * share * countOf(asks & ~shows);
+  const unshown = share * unshownCost(asks, shows);
   const asked = unshown + ((asks & bitOf('beat one silent')) === 0 ? silentOne : 0);
   return places.map(({ pitches, cost }) => ({ cell, pitches, cost: cost + asked, link, borrowed }));
 }

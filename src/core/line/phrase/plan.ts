@@ -6,7 +6,7 @@ import type { Technique } from '../types';
 import { type Layout, type LayoutWishes, type ModelPlace, pick, plansEmptyOnes } from './layout';
 import type { Kinship } from './motif';
 import { RIFF_TOP } from './nodes';
-import { bitOf, type Techniques } from './shown';
+import { bitOf, INSISTED, type Techniques } from './shown';
 import { type Figure, type FigureTask, taskOf } from './tune';
 
 /** What the plan does with the motif in a bar. */
@@ -76,6 +76,8 @@ export interface PlanWishes extends LayoutWishes {
   readonly high: number;
   /** What the line should show, and in which of its bars. */
   readonly asks: readonly Ask[];
+  /** Whether that is insisted upon. */
+  readonly insists: boolean;
 }
 
 /** The slots in which a technique is best shown, the best first. */
@@ -169,6 +171,7 @@ export function planOf(wishes: PlanWishes, layout: Layout, seed: number): Plan {
   const ground = low + 3.5 + random.next() * 2.5;
   const peak = Math.min(high - 3, low + 10 + random.next() * 3);
   const asks = placed(wishes.asks, layout, random);
+  const stress = wishes.insists ? INSISTED : 0;
   const empty =
     plansEmptyOnes(wishes) && theme.tune === null ? pick(random, EMPTY_ONES, EMPTY_ONES[0] ?? []) : null;
   const { figures } = wishes;
@@ -187,7 +190,7 @@ export function planOf(wishes: PlanWishes, layout: Layout, seed: number): Plan {
       way: bar.tuneBar === null ? null : (ways[bar.tuneBar] ?? null),
       height: ground + wave + (peak - ground) * near,
       crest: index === crest,
-      asks: asks.get(index) ?? 0,
+      asks: asks.has(index) ? (asks.get(index) ?? 0) | stress : 0,
       empty: bar.home ? false : empty && index < count - 1 ? empty.includes(bar.place) : null,
       figure: index < count - 1 ? taskOf(figure, bar.tune, index === crest) : null,
     };

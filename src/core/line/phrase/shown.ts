@@ -15,6 +15,9 @@ const BITS: ReadonlyMap<Technique, number> = new Map(
 
 export const bitOf = (technique: Technique): Techniques => BITS.get(technique) ?? 0;
 
+/** Put beside asked techniques: they are insisted upon, as lines that only hope for them do not show them. */
+export const INSISTED: Techniques = 1 << TECHNIQUES.length;
+
 export const bitsOf = (techniques: Iterable<Technique>): Techniques => {
   let bits = 0;
   for (const technique of techniques) bits |= bitOf(technique);
@@ -39,6 +42,16 @@ const BY_LEAD = bitsWhere(({ lead }) => lead !== null);
 /** What a contour may come to show, by the rows. @param leadsOn some of its notes are leads */
 export const foreseenIn = (drawn: Drawn, leadsOn: boolean): Techniques =>
   bitsWhere((row) => row.mayShow(drawn)) | (leadsOn ? BY_LEAD : 0);
+
+/** What it costs not to show a technique that the plan hopes for in a bar, and one that it insists upon (hand-set). */
+const UNSHOWN = 7;
+const UNSHOWN_INSISTED = 25;
+
+/** What a bar costs for what it is asked and does not show. */
+export function unshownCost(asks: Techniques, shows: Techniques): number {
+  const open = countOf(asks & ~shows & ~INSISTED);
+  return open * ((asks & INSISTED) === 0 ? UNSHOWN : UNSHOWN_INSISTED);
+}
 
 /** How many techniques a set holds. */
 export function countOf(techniques: Techniques): number {
