@@ -52,6 +52,7 @@ function workFor(chart: string, feel: FeelId): { readonly looks: number; readonl
     high: 48,
     level: 5,
     asks: [],
+    insists: false,
     restsOnOne: model.request.feel.bassRole.mayRestOnOne,
   };
   for (let seed = 0; seed < PLANS; seed += 1) search.best(planOf(wishes, layoutOf(model, wishes, 3), seed));

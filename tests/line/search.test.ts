@@ -138,6 +138,7 @@ describe('the search', () => {
           high: 48,
           level: 4,
           asks: [],
+          insists: false,
           restsOnOne: model.request.feel.bassRole.mayRestOnOne,
         };
         const plan = planOf(wishes, layoutOf(model, wishes, seed), seed);
