@@ -53,7 +53,7 @@ describe('the explanation of a whole line', () => {
       ({ sentence }) => sentence,
     );
     expect(said).toContain(
-      'No note on beat one in bar 2: drums and chops carry the beat through the gap. Count the one, and come in after it.',
+      'No note on beat one in bar 2: the drums carry the beat through the gap. Count the one, and come in after it.',
     );
     expect(said).toContain('Bars 1 and 3 have the same rhythm: learn it once, clap it, then play it.');
     expect(said).toContain(

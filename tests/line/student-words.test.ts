@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { barTicks, beatTicks, type LineNote, midiOf } from '../../src/core/base';
+import { barTicks, beatTicks, type LineNote, midiOf, ticks } from '../../src/core/base';
 import { playOrder } from '../../src/core/chart';
+import { FEELS, rhythmsIn } from '../../src/core/feel';
 import { type LineNotes, type LineRequest, explainToStudent as sentencesFor } from '../../src/core/line';
 import { composedWide } from './composed';
 import { line, request } from './notation';
@@ -50,6 +51,13 @@ const isHeld = (at: Case, bar: number): boolean =>
     const [last, first] = [notesOf(at, before).at(-1), notesOf(at, bar)[0]];
     return last?.tiedOn === true && first?.start === 0 && midiOf(last.pitch) === midiOf(first.pitch);
   });
+
+/** Anything that sounds. */
+const SOUND: LineNote = {
+  start: ticks(0),
+  duration: ticks(1),
+  pitch: { letter: 'C', alteration: 0, octave: 2 },
+};
 
 const struckOf = (at: Case, bar: number): readonly LineNote[] =>
   notesOf(at, bar).slice(isHeld(at, bar) ? 1 : 0);
@@ -148,6 +156,26 @@ const exactly =
     return JSON.stringify(named(at, text)) === JSON.stringify(bars);
   };
 
+/** Whether the sentence gives the beat to the chops just where their grid has a stroke over a chord in every one of the gaps. */
+function carriers(at: Case, bars: readonly number[], rest: string, least: (bar: number) => number): boolean {
+  const struck = bars.every((bar) => {
+    const metre = at.asked.chart.bars[bar]?.metre ?? at.asked.chart.metre;
+    const grid = rhythmsIn(at.asked.feel, metre)?.chops.grid ?? '';
+    const ends = [...notesOf(at, bar), { start: ticksOf(at, bar), duration: 0 }];
+    return ends.every(({ start: to }, index) => {
+      const from = Math.max(0, ...ends.slice(0, index).map(({ start, duration }) => start + duration));
+      if (to - from < least(bar)) return true;
+      return [...grid].some((sign, step) => {
+        const place = (step * ticksOf(at, bar)) / grid.length;
+        return /[xXsog]/.test(sign) && place >= from && place < to && chordAt(at, bar, place) !== null;
+      });
+    });
+  });
+  return rest.startsWith(struck ? 'drums and chops carry' : 'the drums carry');
+}
+
+const halfOf = (at: Case) => (bar: number) => ticksOf(at, bar) / 2;
+
 /** The motif is what most bars share: no rhythm is in more of them. */
 function isMotif(at: Case, text: string): boolean {
   const bars = named(at, text).filter((bar) => notesOf(at, bar).length > 0);
@@ -168,13 +196,39 @@ const KINDS: readonly (readonly [RegExp, Check])[] = [
     },
   ],
   [/^Scale steps in (.+?): notes of the scale between those of the chord\./, all(outsideChord)],
-  [/^No note on beat one in (.+?): drums and chops carry the beat through the gap\./, exactly(hasSilentOne)],
   [
-    /^A long silence in (.+?): drums and chops carry the beat through the gap\./,
-    exactly(
-      (at, bar) =>
-        !isPickup(at, bar) && notesOf(at, bar).length > 0 && longestSilence(at, bar) * 2 >= ticksOf(at, bar),
-    ),
+    /^No note on beat one in (.+?): (.+?) the beat through the gap\./,
+    (at, text, rest) =>
+      exactly(hasSilentOne)(at, text, rest) &&
+      // Only the silence on beat one is spoken of.
+      carriers(
+        {
+          ...at,
+          bars: at.bars.map((notes, bar) => {
+            const start = notes[0]?.start ?? ticks(0);
+            return [{ ...SOUND, start, duration: ticks(ticksOf(at, bar) - start) }];
+          }),
+        },
+        named(at, text),
+        rest,
+        () => 1,
+      ),
+  ],
+  [
+    /^A long silence in (.+?): (.+?) the beat through the gap\./,
+    (at, text, rest) =>
+      exactly(
+        (each, bar) =>
+          !isPickup(each, bar) &&
+          notesOf(each, bar).length > 0 &&
+          longestSilence(each, bar) * 2 >= ticksOf(each, bar),
+      )(at, text, rest) && carriers(at, named(at, text), rest, halfOf(at)),
+  ],
+  [
+    /^No note at all in (.+?): (.+?) the beat through the gap\./,
+    (at, text, rest) =>
+      exactly((each, bar) => !isPickup(each, bar) && notesOf(each, bar).length === 0)(at, text, rest) &&
+      carriers(at, named(at, text), rest, halfOf(at)),
   ],
   [/^An octave in (.+?): the same note, higher or lower\. Two strings up/, exactly(leapsAnOctave)],
   [/^An approach note in (.+?): a note that does not belong to its chord/, all(outsideChord)],
@@ -184,7 +238,18 @@ const KINDS: readonly (readonly [RegExp, Check])[] = [
   ],
   [/^(.+) (?:has|have) the same rhythm: learn it once/, isMotif],
   [/^(.+) answers? it, like someone who replies: the rest before/, all(hasRestOnOne)],
-  [/^(.+) (?:has|have) another rhythm: a phrase ends there\.$/, all(endsPhrase)],
+  [
+    /^(.+) (?:has|have) another rhythm: a phrase ends there\.$/,
+    // Only ends of phrases have it: no bar within a phrase.
+    all((at, bar) =>
+      at.bars.every(
+        (_, other) =>
+          endsPhrase(at, other) ||
+          struckOf(at, other).length === 0 ||
+          rhythmOf(at, other) !== rhythmOf(at, bar),
+      ),
+    ),
+  ],
   [
     /^The end of (.+) leads back to the beginning, so/,
     (at, text) => {
@@ -281,6 +346,42 @@ describe('what a student is told', () => {
         'Something else.',
       ]),
     ).toHaveLength(5);
+  });
+
+  test('every pattern of the drums has a stroke on every beat, so they are said to carry any gap', () => {
+    for (const { id, metres } of FEELS)
+      for (const { metre, drums, ways, variants } of metres)
+        for (const rows of [
+          drums,
+          ...(ways?.others ?? []).map((way) => way.drums),
+          // They take the place of hats and ride alone.
+          ...(variants?.hats ?? []).map((hats) => [
+            ...drums.filter(({ sound }) => !/hat|ride/.test(sound)),
+            ...hats,
+          ]),
+        ])
+          for (let beat = 0; beat < barTicks(metre); beat += beatTicks(metre)) {
+            const struck = rows.some(({ grid }) =>
+              /[xXsgo]/.test(grid[(beat * grid.length) / barTicks(metre)] ?? ''),
+            );
+            expect([id, metre, beat, struck]).toEqual([id, metre, beat, true]);
+          }
+  });
+
+  test('chops carry only the gap that they are struck in, a bar without a note is told, and a rhythm within a phrase ends none', () => {
+    // The chops of a walking bass fall on beat one and before beat three.
+    const walking = 'C2 . E2 . G2 . A2 . | C2 . E2 . - - - - | C2 . E2 . G2 . A2 . | C2 . E2 . G2 . A2 .';
+    const swing = explainToStudent(request('| C | C | C | C |', { feel: 'walking-swing' }), line(walking));
+    expect(swing.join(' ')).toContain('A long silence in bar 2: the drums carry the beat through the gap.');
+    const silent = line('C2 . . . - - - - | - - - - - - - - | C2 . . . - - - - | C2 . . . - - - -');
+    const told = explainToStudent(request('| C | N.C. | C | C |'), silent).join(' ');
+    expect(told).toContain('No note at all in bar 2: the drums carry the beat through the gap.');
+    const alternating = line(
+      'C2 . E2 . G2 . . . | C2 . E2 . G2 . A2 . | C2 . E2 . G2 . . . | C2 . E2 . G2 . A2 .',
+    );
+    expect(explainToStudent(request('| C | C | C | C |'), alternating).join(' ')).not.toContain(
+      'another rhythm',
+    );
   });
 
   test('says nobody carries the beat who does not play, and no shape of the hand that the tuning has not', () => {

@@ -55,7 +55,11 @@ export interface Light {
   readonly bars: readonly number[];
 }
 
-const SILENCE: ReadonlySet<ToldSentence['about']> = new Set(['beat one silent', 'long silences']);
+const SILENCE: ReadonlySet<ToldSentence['about']> = new Set([
+  'beat one silent',
+  'long silences',
+  'silent bars',
+]);
 
 /** Everything that can be lit up on a line, in the order of a lesson: ears first, then silence, then the techniques. */
 export function lightsOf(

@@ -41,6 +41,8 @@ function sentenceFor(line: AnalysedLine, claim: LineClaim): string {
       return `${claim.technique} in ${barsText(line, claim.bars)}`;
     case 'leads':
       return leadSentence(line, claim);
+    case 'rests':
+      return `Nothing is played in ${barsText(line, claim.bars)}.`;
     case 'closes':
       return `${capitalised(barText(line, claim.bar))} closes on its root.`;
     case 'listen for silence':

@@ -15,7 +15,7 @@ export type LineClaim =
   | { readonly kind: 'motif'; readonly bars: readonly number[]; readonly figure: string | null }
   /** Bars with a silent beat one after a bar of the motif. */
   | { readonly kind: 'answers'; readonly bars: readonly number[] }
-  /** Bars that end a phrase or a section and leave the motif's rhythm. */
+  /** Bars that end a phrase or a section, in a rhythm that only such bars have. */
   | { readonly kind: 'turns'; readonly bars: readonly number[] }
   | { readonly kind: 'taught'; readonly technique: Technique; readonly bars: readonly number[] }
   /** How a bar leads into the next chord: the last one of the round, or the plainest example. */
@@ -27,6 +27,8 @@ export type LineClaim =
       readonly home: boolean;
     }
   | { readonly kind: 'closes'; readonly bar: number; readonly note: Tone }
+  /** Bars in which nothing sounds at all. */
+  | { readonly kind: 'rests'; readonly bars: readonly number[] }
   /** Where nothing sounds on beat one. */
   | { readonly kind: 'listen for silence'; readonly bars: readonly number[] }
   /** Bars that begin with the root of their chord, struck on beat one. */
@@ -50,8 +52,8 @@ const figureOf = (analysis: BarAnalysis | undefined): string => {
   return degrees.includes('') ? '' : degrees.join('–');
 };
 
-/** The rhythm that most bars share, the earliest of equals. */
-function motifBars({ model, heard }: AnalysedLine): readonly number[] {
+/** The bars that share a rhythm, in the order in which the rhythms come. */
+function barsByRhythm({ model, heard }: AnalysedLine): readonly (readonly number[])[] {
   const byRhythm = new Map<string, number[]>();
   for (const bar of model.bars) {
     const tones = heard[bar.index] ?? [];
@@ -61,12 +63,23 @@ function motifBars({ model, heard }: AnalysedLine): readonly number[] {
     if (known) known.push(bar.index);
     else byRhythm.set(key, [bar.index]);
   }
-  return [...byRhythm.values()].reduce((most, bars) => (bars.length > most.length ? bars : most), []);
+  return [...byRhythm.values()];
+}
+
+/** Whether a phrase or a section ends with the bar. */
+function endsPhrase({ request, bars }: LineModel, index: number): boolean {
+  const section = request.chart.sections[request.chart.bars[index]?.section ?? 0];
+  const opening = section?.start ?? 0;
+  // A phrase is counted from bar 1, not from its pickup.
+  const place = index - opening - (bars[opening]?.pickup === true ? 1 : 0);
+  return (place + 1) % request.feel.phraseLength === 0 || index + 1 === opening + (section?.length ?? 0);
 }
 
 function motifClaims(line: AnalysedLine): readonly LineClaim[] {
   const { model, heard, analyses } = line;
-  const bars = motifBars(line);
+  const rhythms = barsByRhythm(line);
+  // What most bars share, the earliest of equals.
+  const bars = rhythms.reduce((most, each) => (each.length > most.length ? each : most), []);
   if (bars.length < 2) return [];
   const figures = new Set(bars.map((bar) => figureOf(analyses[bar])));
   const figure = figures.size === 1 ? [...figures][0] || null : null;
@@ -76,15 +89,11 @@ function motifClaims(line: AnalysedLine): readonly LineClaim[] {
     ({ index }) => motif.has(index - 1) && !motif.has(index) && isSilentOnOne(heard[index] ?? []),
   );
   const answering = new Set(answers.map(({ index }) => index));
-  const phrase = model.request.feel.phraseLength;
-  const turns = written.filter(({ index }) => {
-    const section = model.request.chart.sections[model.request.chart.bars[index]?.section ?? 0];
-    const opening = section?.start ?? 0;
-    // A phrase is counted from bar 1, not from its pickup.
-    const place = index - opening - (model.bars[opening]?.pickup === true ? 1 : 0);
-    const ends = (place + 1) % phrase === 0 || index + 1 === opening + (section?.length ?? 0);
-    return ends && !motif.has(index) && !answering.has(index);
-  });
+  // A rhythm that comes within a phrase, too, says nothing of its end.
+  const turning = new Set(
+    rhythms.filter((each) => each !== bars && each.every((index) => endsPhrase(model, index))).flat(),
+  );
+  const turns = written.filter(({ index }) => turning.has(index) && !answering.has(index));
   return [
     { kind: 'motif', bars, figure },
     ...(answers.length > 0 ? [{ kind: 'answers', bars: answers.map(({ index }) => index) } as const] : []),
@@ -124,6 +133,12 @@ function leadClaims(line: AnalysedLine): readonly LineClaim[] {
   return [];
 }
 
+/** Bars without a note in a line that has some; of a pickup, the end of a bar, it is not told. */
+function restClaims({ model, heard }: AnalysedLine): readonly LineClaim[] {
+  const bars = model.bars.filter(({ pickup, index }) => !pickup && (heard[index]?.length ?? 0) === 0);
+  return bars.length > 0 ? [{ kind: 'rests', bars: bars.map(({ index }) => index) }] : [];
+}
+
 function listenClaims({ model, heard }: AnalysedLine): readonly LineClaim[] {
   // A pickup, the end of a bar, has no beat one.
   const written = model.bars.filter(
@@ -142,6 +157,7 @@ function listenClaims({ model, heard }: AnalysedLine): readonly LineClaim[] {
 export const lineClaimsFor = (line: AnalysedLine): readonly LineClaim[] => [
   ...motifClaims(line),
   ...taughtClaims(line),
+  ...restClaims(line),
   ...leadClaims(line),
   ...listenClaims(line),
 ];

@@ -1,5 +1,6 @@
 import { capitalised, midiOf, pitchClassOf, unreachable } from '../base';
 import { barsText } from './bars-text';
+import { chopsSoundIn, gapsOf } from './gaps';
 import { hearLine } from './hearing';
 import { type AnalysedLine, analysed, type LineClaim, lineClaimsFor } from './line-claims';
 import { modelOf } from './read-request';
@@ -14,18 +15,25 @@ export interface Carriers {
 
 const EVERYBODY: Carriers = { drums: true, chops: true };
 
-/** Why there is a gap: somebody else is heard in it. */
-function gapText({ drums, chops }: Carriers): string {
-  if (drums && chops) return 'drums and chops carry the beat through the gap';
-  if (drums) return 'the drums carry the beat through the gap';
-  return chops ? 'the chops carry the beat through the gap' : 'you carry the beat through the gap yourself';
-}
-
 /** A claim that is put into words, and what the words depend on. */
 interface Told {
   readonly line: AnalysedLine;
   readonly carriers: Carriers;
   readonly brief: boolean;
+}
+
+/** Why there are gaps: somebody else is heard in each of them. Every pattern of the drums has a stroke in every beat. */
+function gapText(
+  { line, carriers: { drums, chops } }: Told,
+  bars: readonly number[],
+  of: Parameters<typeof gapsOf>[2],
+): string {
+  const heardChops = chops && gapsOf(line, bars, of).every((gap) => chopsSoundIn(line, gap));
+  if (drums && heardChops) return 'drums and chops carry the beat through the gap';
+  if (drums) return 'the drums carry the beat through the gap';
+  return heardChops
+    ? 'the chops carry the beat through the gap'
+    : 'you carry the beat through the gap yourself';
 }
 
 /** Whether the bar tells its chord without anyone else: root, third and one more of a chord's notes. */
@@ -64,10 +72,10 @@ const TECHNIQUES_FOR_BEGINNERS: Readonly<Record<Technique, (told: Told, bars: re
     'chord tones': chordTonesText,
     'scale steps': ({ line }, bars) =>
       `Scale steps in ${barsText(line, bars)}: notes of the scale between those of the chord. Play on through them to the next note.`,
-    'beat one silent': ({ line, carriers }, bars) =>
-      `No note on beat one in ${barsText(line, bars)}: ${gapText(carriers)}. Count the one, and come in after it.`,
-    'long silences': ({ line, carriers }, bars) =>
-      `A long silence in ${barsText(line, bars)}: ${gapText(carriers)}. Keep counting, and let nothing ring.`,
+    'beat one silent': (told, bars) =>
+      `No note on beat one in ${barsText(told.line, bars)}: ${gapText(told, bars, 'beat one silent')}. Count the one, and come in after it.`,
+    'long silences': (told, bars) =>
+      `A long silence in ${barsText(told.line, bars)}: ${gapText(told, bars, 'long silences')}. Keep counting, and let nothing ring.`,
     octave: octaveText,
     'approach note': ({ line }, bars) =>
       `An approach note in ${barsText(line, bars)}: a note that does not belong to its chord and wants to move on. The note after it is the one that counts.`,
@@ -98,6 +106,8 @@ function sentenceFor(told: Told, claim: LineClaim): string | null {
       return claim.home
         ? `The end of ${barsText(line, [claim.bar])} leads back to the beginning, so the line can go round and round.`
         : null;
+    case 'rests':
+      return `No note at all in ${barsText(line, claim.bars)}: ${gapText(told, claim.bars, 'silent bars')}. Count on, and be there for the next note.`;
     case 'closes': {
       const finished = isTonic(line, claim.bar, claim.note) ? ': it sounds finished' : '';
       return `${capitalised(barsText(line, [claim.bar]))} ends on the root, the note that the chord is named after${finished}.`;
@@ -114,8 +124,8 @@ function sentenceFor(told: Told, claim: LineClaim): string | null {
 
 /** A sentence for a student, what it is about, and the bars that it speaks of, by their indices. */
 export interface ToldSentence {
-  /** A technique, where to listen, or how the line is made. */
-  readonly about: Technique | 'listen' | 'form';
+  /** A technique, bars without a note, where to listen, or how the line is made. */
+  readonly about: Technique | 'silent bars' | 'listen' | 'form';
   readonly bars: readonly number[];
   readonly sentence: string;
 }
@@ -124,6 +134,7 @@ const LISTENED: ReadonlySet<LineClaim['kind']> = new Set(['listen for silence', 
 
 function aboutOf(claim: LineClaim): ToldSentence['about'] {
   if (claim.kind === 'taught') return claim.technique;
+  if (claim.kind === 'rests') return 'silent bars';
   return LISTENED.has(claim.kind) ? 'listen' : 'form';
 }
 
