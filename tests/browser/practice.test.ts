@@ -2,7 +2,7 @@ import { mkdtemp, rm, stat } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { copyPiece, printLesson, sampleLesson, setNotes, setTitle } from '../../src/core/lesson';
 import { readPdf } from '../handout/pages';
@@ -279,6 +279,38 @@ test('bars are tapped to start, dragged over to loop; Space pauses and goes on, 
   expectClean();
 });
 
+test('the word of a loop covers no number of a bar, and on a stand it is seen where it is played', async () => {
+  const { page, expectClean } = await openApp({ path: '?practice', width: 844, height: 390 });
+  await page.locator('input[type="file"]').setInputFiles(LESSON_FILE);
+  await score(page).locator('svg').first().waitFor();
+  await button(page, 'loop by two taps').click();
+  for (const name of [/^Bar 5, /, /^Bar 6, /]) await page.getByRole('button', { name }).click();
+  const covered = await page.locator('.loop-mark__word').evaluate((word) => {
+    const tag = word.getBoundingClientRect();
+    const numbers = [...(word.closest('.system')?.querySelectorAll('svg text') ?? [])];
+    return numbers
+      .filter(({ textContent }) => textContent === '5')
+      .map((number) => number.getBoundingClientRect())
+      .filter(({ left, right, top, bottom }) =>
+        [left < tag.right, right > tag.left, top < tag.bottom, bottom > tag.top].every(Boolean),
+      ).length;
+  });
+  expect(covered).toBe(0);
+  await page.keyboard.press('Space');
+  await expect.poll(() => playback(page).textContent(), PATIENT).toMatch(/^Counting in to bar 5/);
+  const place = async (one: Locator) => {
+    const box = await one.boundingBox();
+    if (box === null) throw new Error('It is not on the page.');
+    return box;
+  };
+  const status = await place(playback(page));
+  const how = await place(button(page, 'Change how'));
+  expect(status.width).toBeGreaterThan(50);
+  expect(status.x + status.width).toBeLessThanOrEqual(how.x);
+  expect(how.x + how.width).toBeLessThanOrEqual((await place(button(page, 'Large view'))).x);
+  expectClean();
+});
+
 test('at 400 % zoom, and on a stand, what is played is in view as soon as Space has begun it', async () => {
   for (const [width, height] of [
     [320, 256],
@@ -287,9 +319,25 @@ test('at 400 % zoom, and on a stand, what is played is in view as soon as Space 
     const { page, expectClean } = await openApp({ path: '?practice', width, height });
     await page.locator('input[type="file"]').setInputFiles(LESSON_FILE);
     await score(page).locator('svg').first().waitFor();
+    // The first beat of the count-in finds its number in view, from the end of the page, too.
+    await page.evaluate(() => {
+      const counted: number[] = [];
+      Object.assign(window, { counted });
+      new MutationObserver((changes) => {
+        for (const { target } of changes)
+          if (target instanceof HTMLElement && target.dataset.count === '2')
+            counted.push(
+              target.getBoundingClientRect().top +
+                Number.parseFloat(getComputedStyle(target, '::before').top),
+            );
+      }).observe(document.body, { attributeFilter: ['data-count'], subtree: true });
+    });
     await button(page, 'Play').focus();
     await page.keyboard.press('Space');
     await expect.poll(() => playback(page).textContent(), PATIENT).toMatch(/^Playing bar/);
+    const [counted = -1] = await page.evaluate((): readonly number[] => Reflect.get(window, 'counted'));
+    expect(counted).toBeGreaterThanOrEqual(0);
+    expect(counted).toBeLessThan(height - 20);
     const unseen = () =>
       page.locator('.playhead--on').evaluateAll((heads) =>
         heads.map((head) => {

@@ -19,7 +19,7 @@ import {
 } from '../../src/app/pages/show/reading';
 import { musicRoom } from '../../src/app/pages/show/room';
 import { barAfterTurn } from '../../src/app/pages/show/seen';
-import { silencesOf } from '../../src/app/pages/show/silence';
+import { silencesOf, silenceWord } from '../../src/app/pages/show/silence';
 import { largestSize, readableSize, type Size, textSizesFor } from '../../src/app/pages/show/sizes';
 import { turnAt } from '../../src/app/pages/show/turn';
 import { deriveSheets, type Light, type LineSheet, lightsOf, sampleLesson } from '../../src/core/lesson';
@@ -169,6 +169,42 @@ describe('how large it is drawn', () => {
   test('where counting fills the width, its texts stand closer, so that they are larger', () => {
     for (const sheet of held)
       expect(metres(sheet, { ...EVERYTHING, four: true }, [1920, 1080], 110)).toBeGreaterThanOrEqual(2.7);
+  });
+
+  test('the word of a silence stands on no line, sign or text, with staff and tab, or one of them alone', () => {
+    for (const parts of [
+      {},
+      { staff: false },
+      { tab: false },
+      { tab: false, counting: false, degrees: false },
+    ] as const)
+      for (const sheet of [...pinned.slice(1), ...held]) {
+        const room = { width: 1904, height: 960 };
+        const millimetres = pixelOf(24, 1920, 1080);
+        const shown = shownOf({ ...EVERYTHING, ...parts });
+        const { layout } = layOutLarge(engrave, sheet, { shown, bars: 2, room, millimetres });
+        for (const system of layout.systems) {
+          const rests = system.ink.filter(({ role }) => role === 'rest');
+          for (const { box } of rests) {
+            const width = (box.right - box.left) * system.scale * 2;
+            const { top, size } = silenceWord(system, width);
+            expect(size).toBeGreaterThan(0);
+            // The letters, without what a line of type has over and under them.
+            const word = {
+              ...{ left: box.left * system.scale, right: box.right * system.scale },
+              ...{ top: top + size * 0.14, bottom: top + size * 0.86 },
+            };
+            const under = system.ink.filter(
+              ({ box: other }) =>
+                other.left * system.scale < word.right &&
+                other.right * system.scale > word.left &&
+                other.top * system.scale < word.bottom &&
+                other.bottom * system.scale > word.top,
+            );
+            expect(under.map(({ role }) => role).filter((role) => role !== 'brace')).toEqual([]);
+          }
+        }
+      }
   });
 
   test('what ends the growth is the room, at every size of a screen', () => {

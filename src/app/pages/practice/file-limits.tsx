@@ -15,8 +15,9 @@ export function FileLimits({ kept }: { readonly kept: boolean }) {
   const isFile = window.location.protocol === 'file:';
   const lacks = missing(kept);
   if (lacks.length === 0 && !isFile) return null;
+  const tunes = navigator.mediaDevices === undefined ? 'it hears' : 'it tunes, but hears';
   const more = isFile
-    ? ' This page is a file on this device: it tunes, but hears your playing only where it is opened on the web; a browser may ask for the microphone each time, forget what a file kept when it is moved, and offer no installing. All else works without a network.'
+    ? ` This page is a file on this device: ${tunes} your playing only where it is opened on the web; a browser may ask for the microphone each time, forget what a file kept when it is moved, and offer no installing. All else works without a network.`
     : '';
   return (
     <p className="practice__kept">

@@ -110,7 +110,7 @@ function PracticeLine({
     isOver: (bar: number) => loop.includes(bar) || marks.has(bar),
     view: (box: BarBox, system: SystemLayout) => (
       <Fragment key={`over ${box.bar}`}>
-        {loop.includes(box.bar) && <LoopMark box={box} height={system.height} loop={loop} />}
+        {loop.includes(box.bar) && <LoopMark box={box} system={system} loop={loop} />}
         {marks.has(box.bar) && (
           <span className="heard-mark" style={{ left: box.x, width: box.width }} aria-hidden="true">
             {marks.get(box.bar)}
@@ -228,18 +228,19 @@ function loopedBars(piece: LinePiece, sheet: LineSheet, run: BarRun | null): rea
 
 interface LoopMarkProps {
   readonly box: BarBox;
-  readonly height: number;
+  readonly system: SystemLayout;
   readonly loop: readonly number[];
 }
 
 /** The loop on the score: a frame around its bars, with its word at the first of them. */
-function LoopMark({ box, height, loop }: LoopMarkProps) {
+function LoopMark({ box, system, loop }: LoopMarkProps) {
   const first = box.bar === loop[0];
   const last = box.bar === loop.at(-1);
+  const numbered = system.index > 0 && box.bar === system.bars[0]?.bar;
   return (
     <span
-      className={`loop-mark${first ? ' loop-mark--first' : ''}${last ? ' loop-mark--last' : ''}`}
-      style={{ left: box.x, width: box.width, height }}
+      className={`loop-mark${first ? ' loop-mark--first' : ''}${last ? ' loop-mark--last' : ''}${numbered ? ' loop-mark--numbered' : ''}`}
+      style={{ left: box.x, width: box.width, height: system.height }}
       aria-hidden="true"
     >
       {first && <b className="loop-mark__word">loop</b>}

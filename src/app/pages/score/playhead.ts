@@ -81,5 +81,7 @@ function showSystem(figure: HTMLElement | null, index: number): void {
   };
   const following = place(index + 1)?.getBoundingClientRect() ?? null;
   const down = scrollAhead(coming.getBoundingClientRect(), following, view);
-  if (down !== 0) window.scrollBy({ top: down, behavior: gliding() });
+  // Gliding over pages, it would come after the first beats.
+  const isFar = Math.abs(down) > 2 * window.innerHeight;
+  if (down !== 0) window.scrollBy({ top: down, behavior: isFar ? 'instant' : gliding() });
 }

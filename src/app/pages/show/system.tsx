@@ -5,7 +5,7 @@ import type { BarBox, ScoreLayout, SystemLayout } from '../../../score';
 import type { PlayPosition } from '../../../sound';
 import { useAtWork } from '../at-work';
 import { countedBeat, useScore } from '../score';
-import { silencesOf } from './silence';
+import { silencesOf, silenceWord } from './silence';
 import type { Turn } from './turn';
 
 interface DrawnSystemProps {
@@ -73,33 +73,27 @@ interface SilencesProps extends Omit<DrawnSystemProps, 'layout'> {
   readonly lit: boolean;
 }
 
-/** Size of the word in a silence: in staff spaces, and at most so much of the silence's width. */
-const WORD = { least: 1.3, most: 2.6, ofWidth: 0.36 } as const;
-
 /** Where the bass is silent, marked and named. */
 function Silences({ box, system, sheet, lit }: SilencesProps) {
   const bar = sheet.bars[box.bar];
   if (bar === undefined) return null;
   const notes = bar.notes.map(({ note }) => note);
-  const space = (system.staff.bottom - system.staff.top) / 4;
+  const space = system.scale * 10;
   return silencesOf(notes, bar.written.metre).map(({ start, end }) => {
     const left = xAt(box, start) - space;
     const right = Math.min(xAt(box, end) - space * 1.2, box.x + box.width - space / 2);
     const width = Math.max(space * 2, right - left);
+    const word = silenceWord(system, width);
+    const top = system.staff.top - space;
+    const bottom = Math.max(system.tab.bottom + space, word.top + word.size);
     return (
       <span
         key={start}
         className={`show__silence${lit ? ' show__silence--lit' : ''}`}
-        style={{
-          left,
-          width,
-          top: system.staff.top - space,
-          height: system.tab.bottom - system.staff.top + space * 2,
-          fontSize: Math.max(space * WORD.least, Math.min(space * WORD.most, width * WORD.ofWidth)),
-        }}
+        style={{ left, width, top, height: bottom - top, fontSize: word.size }}
         aria-hidden="true"
       >
-        rest
+        <b style={{ top: word.top - top }}>rest</b>
       </span>
     );
   });
