@@ -213,6 +213,8 @@ function lineHolds(asked: ComposeRequest, line: LineNotes, heard: HeardLine, cla
       const next = of(claim.to)[0];
       return next !== undefined && midiOf(next.pitch) === claim.by.target.midi;
     }
+    case 'rests':
+      return claim.bars.length > 0 && claim.bars.every((bar) => of(bar).length === 0);
     case 'closes':
       return isRoot({ asked, line, bar: claim.bar }, of(claim.bar).at(-1));
     case 'listen for roots':
