@@ -1,9 +1,11 @@
 export { barsAtSight } from './at-sight';
 export { checkLesson, type Finding } from './check';
 export { type Composition, composePiece } from './compose';
+export { type OtherHand, type PlayedElsewhere, playedElsewhere } from './elsewhere';
 export type { Repair } from './hand-check';
 export { explainPiece, ideaOfferFor, ideasFor } from './ideas';
 export { inKey, KEY_HANDS, type KeyChoice, type KeyHand, keysFor } from './keys-for';
+export { type NeckChange, neckChanges, withNeckChanges } from './on-neck';
 export {
   levelOfLine,
   nearnessWords,

@@ -1,6 +1,13 @@
 import { useDeferredValue, useId, useMemo, useState } from 'react';
-import { inKey, levelOfLine, nearnessWords, nextLevel, withRegrade } from '../../../core/composing';
-import { TUNINGS } from '../../../core/fretboard';
+import {
+  levelOfLine,
+  nearnessWords,
+  neckChanges,
+  nextLevel,
+  playedElsewhere,
+  withNeckChanges,
+  withRegrade,
+} from '../../../core/composing';
 import {
   deriveSheet,
   type InstrumentSettings,
@@ -9,12 +16,12 @@ import {
   type LinePiece,
   type LineSheet,
   linePiece,
-  setInstrument,
 } from '../../../core/lesson';
 import { levelLimits } from '../../../core/line';
 import { useAtWork, useLesson } from '../at-work';
 import { Changes } from './changes';
 import { type HandAndKey, HandAndKeyChoice, UNCHANGED } from './hand-and-key';
+import { inChosenKey, strungAs } from './other-hand';
 import { SideBySide } from './side-by-side';
 import { useRegrade, type Way } from './use-regrade';
 
@@ -24,18 +31,17 @@ export interface LineToRegrade {
   readonly instrument: InstrumentSettings;
 }
 
-/** The lesson with its instrument and key as they were chosen. */
-function withHandAndKey(lesson: Lesson, pieceId: string, chosen: HandAndKey): Lesson {
-  const tuning = TUNINGS.find(({ id }) => id === chosen.tuning);
-  const strung =
-    tuning === undefined && chosen.leftHanded === null
-      ? lesson
-      : setInstrument(lesson, {
-          ...(tuning === undefined ? {} : { openStrings: tuning.openStrings }),
-          ...(chosen.leftHanded === null ? {} : { leftHanded: chosen.leftHanded }),
-        });
-  return chosen.key === null || chosen.how === null ? strung : inKey(strung, pieceId, chosen.key, chosen.how);
-}
+/** Ids of refusable changes: of the level, and of the neck. */
+const LEVEL = 'level ';
+const NECK = 'neck ';
+
+const barsOf = (refused: ReadonlySet<string>, of: string): ReadonlySet<number> =>
+  new Set([...refused].filter((id) => id.startsWith(of)).map((id) => Number(id.slice(of.length))));
+
+const withPiece = (lesson: Lesson, piece: LinePiece): Lesson => ({
+  ...lesson,
+  pieces: lesson.pieces.map((each) => (each.id === piece.id ? piece : each)),
+});
 
 /** What a version is called when nobody named it. */
 const usualName = (way: Way | null): string =>
@@ -50,19 +56,30 @@ export function AnotherLine({ piece, sheet, instrument }: LineToRegrade) {
   const [way, setWay] = useState<Way | null>(null);
   const level = from === null || way === null ? null : nextLevel(from, way);
   const { regrade, busy, problem } = useRegrade(piece, level);
-  const [refused, setRefused] = useState<ReadonlySet<number>>(new Set());
+  const [refused, setRefused] = useState<ReadonlySet<string>>(new Set());
   const [handAndKey, setHandAndKey] = useState<HandAndKey>(UNCHANGED);
   const [name, setName] = useState('');
 
   const changed = useMemo(
-    () => (regrade === null ? piece : withRegrade(piece, instrument, regrade, refused)),
+    () => (regrade === null ? piece : withRegrade(piece, instrument, regrade, barsOf(refused, LEVEL))),
     [piece, instrument, regrade, refused],
   );
-  const regraded = useMemo(
-    () => ({ ...lesson, pieces: lesson.pieces.map((each) => (each.id === piece.id ? changed : each)) }),
-    [lesson, piece, changed],
+  const strung = useMemo(
+    () => strungAs(withPiece(lesson, changed), handAndKey),
+    [lesson, changed, handAndKey],
   );
-  const made = useMemo(() => withHandAndKey(regraded, piece.id, handAndKey), [regraded, piece, handAndKey]);
+  const moved = useMemo(() => inChosenKey(strung, piece.id, handAndKey), [strung, piece.id, handAndKey]);
+  const isOther = changed !== piece || moved.instrument !== lesson.instrument || moved !== strung;
+  const toNeck = useMemo(() => {
+    const line = linePiece(moved, piece.id);
+    const changes = line === null || !isOther ? [] : neckChanges(line, moved.instrument, moved.noteNames);
+    return { line, changes };
+  }, [moved, piece.id, isOther]);
+  const made = useMemo(() => {
+    const { line, changes } = toNeck;
+    if (line === null) return moved;
+    return withPiece(moved, withNeckChanges(line, moved.instrument, changes, barsOf(refused, NECK)));
+  }, [moved, toNeck, refused]);
   const shown = useDeferredValue(made);
   const other = useMemo(() => {
     const line = linePiece(shown, piece.id);
@@ -75,13 +92,6 @@ export function AnotherLine({ piece, sheet, instrument }: LineToRegrade) {
     setWay(to);
     setRefused(new Set());
   };
-  const takeBar = (bar: number, taken: boolean) =>
-    setRefused((before) => {
-      const next = new Set(before);
-      if (taken) next.delete(bar);
-      else next.add(bar);
-      return next;
-    });
   const makeVersion = async () => {
     const versions = await import('../../../core/versions');
     const { lessons } = session;
@@ -91,9 +101,20 @@ export function AnotherLine({ piece, sheet, instrument }: LineToRegrade) {
       label: `make the version “${called}”`,
     });
   };
-  const marked =
-    regrade === null ? [] : regrade.changes.map(({ bar }) => bar).filter((bar) => !refused.has(bar));
-  const isOther = changed !== piece || handAndKey !== UNCHANGED;
+  const changes = [
+    ...(regrade?.changes ?? []).map((each) => ({ ...each, id: `${LEVEL}${each.bar}` })),
+    ...toNeck.changes.map((each) => ({ ...each, id: `${NECK}${each.bar}` })),
+  ];
+  const elsewhere =
+    other === null || (moved === strung && moved.instrument === lesson.instrument)
+      ? { bars: [], words: [] }
+      : playedElsewhere(sheet, other, {
+          instrument: shown.instrument,
+          how: handAndKey.key === null ? null : handAndKey.how,
+          tuned: shown.instrument.openStrings !== instrument.openStrings,
+          turned: handAndKey.leftHanded !== null,
+        });
+  const marked = changes.filter(({ id: change }) => !refused.has(change)).map(({ bar }) => bar);
   return (
     <div className="regrade">
       <p className="regrade__ways">
@@ -119,19 +140,37 @@ export function AnotherLine({ piece, sheet, instrument }: LineToRegrade) {
           ? 'In the making …'
           : (problem ?? (regrade === null ? '' : nearnessWords(piece, instrument, changed)))}
       </p>
-      {regrade !== null && (
-        <Changes regrade={regrade} name={piece.name} refused={refused} onTake={takeBar} onAll={setRefused} />
-      )}
       <HandAndKeyChoice
-        lesson={regraded}
+        lesson={strung}
+        leftNow={instrument.leftHanded === true}
         pieceId={piece.id}
         name={piece.name}
         chosen={handAndKey}
-        onChoose={setHandAndKey}
+        onChoose={(chosen) => {
+          setHandAndKey(chosen);
+          // Bars that another neck changes are other ones then.
+          setRefused((before) => new Set([...before].filter((each) => each.startsWith(LEVEL))));
+        }}
+      />
+      <Changes
+        changes={changes.map(({ id: change, what, why }) => ({
+          id: change,
+          label: [what, ...why].join(' '),
+        }))}
+        remarks={[...(regrade?.remarks ?? []), ...elsewhere.words]}
+        name={piece.name}
+        refused={refused}
+        onRefuse={setRefused}
       />
       {isOther && other !== null && (
         <>
-          <SideBySide name={piece.name} before={sheet} after={other} marked={marked} />
+          <SideBySide
+            name={piece.name}
+            before={sheet}
+            after={other}
+            changed={marked}
+            elsewhere={elsewhere.bars}
+          />
           <p className="regrade__version">
             <label htmlFor={id}>For whom</label>{' '}
             <input

@@ -1,19 +1,34 @@
-import type { PieceRegrade } from '../../../core/composing';
 import { CheckField } from '../../controls';
 
+/** A change of one bar that can be refused. */
+export interface Refusable {
+  /** What it is refused by. */
+  readonly id: string;
+  /** What is changed and why. */
+  readonly label: string;
+}
+
 interface ChangesProps {
-  readonly regrade: PieceRegrade;
+  readonly changes: readonly Refusable[];
+  /** What is said beside them. */
+  readonly remarks: readonly string[];
   /** Of the piece. */
   readonly name: string;
-  /** Indices of the bars whose change is refused. */
-  readonly refused: ReadonlySet<number>;
-  readonly onTake: (bar: number, taken: boolean) => void;
-  readonly onAll: (refused: ReadonlySet<number>) => void;
+  /** Ids of the changes that are refused. */
+  readonly refused: ReadonlySet<string>;
+  readonly onRefuse: (refused: ReadonlySet<string>) => void;
+}
+
+/** The refusals with one that is given or taken back. */
+function withOne(refused: ReadonlySet<string>, id: string, taken: boolean): ReadonlySet<string> {
+  const next = new Set(refused);
+  if (taken) next.delete(id);
+  else next.add(id);
+  return next;
 }
 
 /** What is changed, bar by bar, with its reason; each change can be refused, and all at once. */
-export function Changes({ regrade, name, refused, onTake, onAll }: ChangesProps) {
-  const { changes, remarks } = regrade;
+export function Changes({ changes, remarks, name, refused, onRefuse }: ChangesProps) {
   return (
     <>
       {remarks.map((remark) => (
@@ -22,24 +37,24 @@ export function Changes({ regrade, name, refused, onTake, onAll }: ChangesProps)
       {changes.length > 0 && (
         <>
           <ul className="regrade__changes" aria-label={`Changes of ${name}`}>
-            {changes.map(({ bar, what, why }) => (
-              <li key={bar}>
+            {changes.map(({ id, label }) => (
+              <li key={id}>
                 <CheckField
-                  label={`${what} ${why.join(' ')}`}
-                  checked={!refused.has(bar)}
-                  onChange={(taken) => onTake(bar, taken)}
+                  label={label}
+                  checked={!refused.has(id)}
+                  onChange={(taken) => onRefuse(withOne(refused, id, taken))}
                 />
               </li>
             ))}
           </ul>
           <p>
-            <button type="button" className="word" onClick={() => onAll(new Set())}>
+            <button type="button" className="word" onClick={() => onRefuse(new Set())}>
               Take every change
             </button>{' '}
             <button
               type="button"
               className="word"
-              onClick={() => onAll(new Set(changes.map(({ bar }) => bar)))}
+              onClick={() => onRefuse(new Set(changes.map(({ id }) => id)))}
             >
               Refuse every change
             </button>

@@ -18,8 +18,10 @@ export interface HandAndKey {
 export const UNCHANGED: HandAndKey = { how: null, key: null, tuning: null, leftHanded: null };
 
 interface HandAndKeyProps {
-  /** With the line that is to be played. */
+  /** With the line that is to be played, on the chosen strings. */
   readonly lesson: Lesson;
+  /** Whether the lesson itself is for a left-handed bass. */
+  readonly leftNow: boolean;
   readonly pieceId: string;
   /** Of the piece. */
   readonly name: string;
@@ -30,11 +32,10 @@ interface HandAndKeyProps {
 const AS_IT_IS = '';
 
 /** Another key by shape or with open strings, another tuning, the other hand. */
-export function HandAndKeyChoice({ lesson, pieceId, name, chosen, onChoose }: HandAndKeyProps) {
-  const { instrument, noteNames = 'letters' } = lesson;
+export function HandAndKeyChoice({ lesson, leftNow, pieceId, name, chosen, onChoose }: HandAndKeyProps) {
+  const { noteNames = 'letters' } = lesson;
   const keys = useKeys(lesson, pieceId, chosen.how);
   const known = keys.find(({ key }) => chosen.key !== null && sameKey(key, chosen.key));
-  const leftNow = instrument.leftHanded === true;
   return (
     <div className="regrade__hand">
       <SelectField

@@ -1,4 +1,4 @@
-import { barName, listed } from '../../../core/base';
+import { barNames } from '../../../core/base';
 import type { LineSheet } from '../../../core/lesson';
 import type { BarBox, SystemLayout } from '../../../score';
 import { ScoreFigure } from '../score';
@@ -9,8 +9,10 @@ interface SideBySideProps {
   readonly name: string;
   readonly before: LineSheet;
   readonly after: LineSheet;
-  /** Indices of the bars that are changed. */
-  readonly marked: readonly number[];
+  /** Indices of the bars whose notes are changed. */
+  readonly changed: readonly number[];
+  /** Indices of bars whose notes are the same and played elsewhere on the neck. */
+  readonly elsewhere: readonly number[];
 }
 
 const ROWS = { degrees: true, fingers: true, numerals: false };
@@ -19,24 +21,31 @@ const ROWS = { degrees: true, fingers: true, numerals: false };
 const NO_BUTTONS: readonly [] = [];
 
 /** A line and what became of it, side by side where there is room, changed bars framed in both. */
-export function SideBySide({ name, before, after, marked }: SideBySideProps) {
-  const names = marked.map((bar) => barName(before.bars[bar]?.written.number ?? bar + 1));
-  const changed = names.length === 0 ? '' : ` Changed: ${listed(names)}.`;
-  const bars = (word: string) => ({
+export function SideBySide({ name, before, after, changed, elsewhere }: SideBySideProps) {
+  const named = (what: string, bars: readonly number[]) =>
+    bars.length === 0
+      ? ''
+      : ` ${what}: ${barNames(bars.map((bar) => before.bars[bar]?.written.number ?? bar + 1))}.`;
+  const said = `${named('Changed', changed)}${named('Played elsewhere', elsewhere)}`;
+  const marked = new Map([
+    ...elsewhere.map((bar) => [bar, 'elsewhere'] as const),
+    ...changed.map((bar) => [bar, 'changed'] as const),
+  ]);
+  const bars = (now: boolean) => ({
     buttons: NO_BUTTONS,
     chosen: null,
     choose: () => undefined,
     over: {
-      isOver: (bar: number) => marked.includes(bar),
+      isOver: (bar: number) => marked.has(bar),
       view: (box: BarBox, system: SystemLayout) =>
-        marked.includes(box.bar) && (
+        marked.has(box.bar) && (
           <span
             key={box.bar}
             className="regrade__mark"
             style={{ left: box.x, width: box.width, height: system.height }}
             aria-hidden="true"
           >
-            <b>{word}</b>
+            <b>{now ? marked.get(box.bar) : 'was'}</b>
           </span>
         ),
     },
@@ -49,9 +58,9 @@ export function SideBySide({ name, before, after, marked }: SideBySideProps) {
         <ScoreFigure
           sheet={before}
           name={`${name} as it stands, on staff and tab`}
-          description={`${describeScore(before)}${changed}`}
+          description={`${describeScore(before)}${said}`}
           rows={ROWS}
-          bars={bars('was')}
+          bars={bars(false)}
         />
       </section>
       <section aria-label={`${name} for the other student`}>
@@ -59,9 +68,9 @@ export function SideBySide({ name, before, after, marked }: SideBySideProps) {
         <ScoreFigure
           sheet={after}
           name={`${name} for the other student, on staff and tab`}
-          description={`${describeScore(after)}${changed}`}
+          description={`${describeScore(after)}${said}`}
           rows={ROWS}
-          bars={bars('changed')}
+          bars={bars(true)}
         />
       </section>
     </div>
