@@ -183,6 +183,27 @@ describe('writing by hand', () => {
     await expect
       .poll(async () => (await told(page, 2))?.split('; ').filter((each) => !each.startsWith('rest')).length)
       .toBe(1);
+    // A key that is held beyond the end of the bar repeats itself, and means no command; Escape leaves all as it was.
+    await page.keyboard.press('q');
+    await pad.waitFor();
+    await page.keyboard.down('j');
+    await pad.waitFor({ state: 'detached' });
+    const tapped = await told(page, 2);
+    for (let again = 0; again < 3; again += 1) await page.keyboard.down('j');
+    await page.keyboard.up('j');
+    await says(page, /^Bar 2 has the rhythm that was tapped/);
+    expect(await told(page, 2)).toBe(tapped);
+    await page.keyboard.press('q');
+    await page.getByRole('button', { name: /^Count-in; then tap bar 2/ }).waitFor();
+    await page.keyboard.press('Escape');
+    await pad.waitFor({ state: 'detached' });
+    expect(await told(page, 2)).toBe(tapped);
+    // Whoever goes to another bar leaves this one as it was, and taps nothing there.
+    await page.keyboard.press('q');
+    await page.getByRole('button', { name: /^Count-in; then tap bar 2/ }).waitFor();
+    await bar(page, 6).click();
+    await says(page, / of bar 6/);
+    expect(await page.getByRole('button', { name: /tap bar/i }).count()).toBe(0);
     expectClean();
   });
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readGrid, rhythmCellsOf } from '../../src/core/feel';
 import { linePiece } from '../../src/core/lesson';
-import { barTime, deskOf, quantised, rhythmChoices, tapped } from '../../src/core/writing';
+import { announce, barTime, deskOf, quantised, rhythmChoices, tapped } from '../../src/core/writing';
 import { Hand } from './hand';
 
 const deskNow = (hand: Hand) => {
@@ -64,6 +64,59 @@ describe('a rhythm that is tapped', () => {
   it('is quantised to triplets where they fit clearly better', () => {
     const triplets = [0, 320, 640, 960, 1920].map((down) => ({ down: down + 12, up: down + 300 }));
     expect(quantised(triplets, 3840).map(({ start }) => start)).toEqual([0, 320, 640, 960, 1920]);
+  });
+
+  it('may have a triplet in one quarter or over two, and straight eighths in the others', () => {
+    const off = [18, -22, 9, -14, 20];
+    const read = (starts: readonly number[]) =>
+      quantised(
+        starts.map((start, index) => ({ down: start + (off[index % 5] ?? 0), up: start + 200 })),
+        3840,
+      ).map(({ start }) => start);
+    for (const rhythm of [
+      [0, 480, 960, 1280, 1600, 1920, 2880, 3360],
+      [0, 320, 640, 960, 1440, 1680, 1920],
+      [0, 640, 1280, 1920, 2400, 2880],
+      [0, 720, 960, 1440, 1920, 2160, 2400, 2640],
+    ])
+      expect(read(rhythm)).toEqual(rhythm);
+    // One late eighth is no triplet.
+    expect(read([0, 590, 960, 1920])).toEqual([0, 480, 960, 1920]);
+  });
+
+  it('ends a short note where its quarter has a place for it', () => {
+    const struck = [0, 320, 640, 1440, 1920].map((down) => ({ down, up: down + 450 }));
+    for (const { start, duration } of quantised(struck.slice(0, 3), 3840))
+      expect((start + duration) % 240 === 0 || start + duration < 960, `${start}+${duration}`).toBe(true);
+  });
+
+  it('is in eighths where the feel swings them, swung or straight under the finger, and in triplets where there are three', () => {
+    const read = (starts: readonly number[], ratio: number) =>
+      quantised(
+        starts.map((start, index) => ({ down: start + (index % 2 === 0 ? 15 : -15), up: start + 100 })),
+        3840,
+        ratio,
+      ).map(({ start }) => start);
+    const eighths = [0, 480, 960, 1440, 2400, 2880];
+    for (const ratio of [1.4, 1.8, 2, 2.4]) {
+      const long = (960 * ratio) / (1 + ratio);
+      const swung = eighths.map((tick) => (tick % 960 === 0 ? tick : tick - 480 + long));
+      expect(read(swung, ratio), `swung by ${ratio}`).toEqual(eighths);
+      expect(read(eighths, ratio), `straight against ${ratio}`).toEqual(eighths);
+      expect(read([0, 320, 640, 960, 1280, 1600, 1920], ratio)).toEqual([0, 320, 640, 960, 1280, 1600, 1920]);
+    }
+  });
+
+  it('says which taps got no note of their own', () => {
+    const said = (starts: readonly number[]) => {
+      const hand = new Hand('| F | Dm |');
+      const struck = starts.map((down) => ({ down, up: down + 150 }));
+      return announce(tapped(struck)(hand.lesson, hand.pencil)).split('. ')[0];
+    };
+    expect(said([0, 960, 1920])).toBe('Bar 1 has the rhythm that was tapped');
+    expect(said([0, 960, 1010, 1920, 3800])).toBe(
+      'Bar 1 has the rhythm that was tapped, without 2 taps that fell on another or behind the bar line',
+    );
   });
 
   it('goes into the bar at hand with its degrees, and leaves it alone where nothing was tapped', () => {

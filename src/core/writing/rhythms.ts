@@ -2,7 +2,6 @@ import {
   beatAt,
   beatTicks,
   halfStepsAboveC,
-  isUneven,
   type LineNote,
   type Metre,
   midiOf,
@@ -10,10 +9,8 @@ import {
   sameMetre,
   type Ticks,
   ticks,
-  unitTicks,
 } from '../base';
 import { BAR_SLOTS, PHRASE_BOOKS, readGrid, rhythmCellsOf } from '../feel';
-import { ticksPerSecond } from '../fretboard';
 import { type Desk, harmonyAt, lengthOf, metreAt, notesIn, playable, refused, rewritten } from './context';
 import { barAhead } from './passages';
 import { HOME, midiOfAny } from './pitch';
@@ -43,7 +40,12 @@ export interface RhythmChoice {
  * before the bar, is struck again. The pencil stands on the first note, for its degree.
  * @param rhythm - in order, without overlapping; a note keeps the marks that the rhythm's have
  */
-function inRhythm(desk: Desk, bar: number, rhythm: readonly (Struck | LineNote)[], detail: string): Done {
+export function inRhythm(
+  desk: Desk,
+  bar: number,
+  rhythm: readonly (Struck | LineNote)[],
+  detail: string,
+): Done {
   const own = notesIn(desk, bar);
   const notes = rhythm.flatMap((each, index): LineNote[] => {
     const source = own[Math.min(index, own.length - 1)];
@@ -204,66 +206,3 @@ export function rhythmChoices(desk: Desk): readonly RhythmChoice[] {
     }));
   return [...inLine, ...inFeel];
 }
-
-/** The bar at hand in time: how it is counted in, in eighths where its beats differ in length, and how its taps are read. */
-export function barTime(desk: Desk): {
-  readonly beats: number;
-  readonly beatMs: number;
-  readonly ticksPerMs: number;
-} {
-  const bar = barAhead(desk);
-  const ticksPerMs = ticksPerSecond(desk.piece.tempo, desk.bars[0]?.metre ?? desk.piece.metre) / 1000;
-  const metre = metreAt(desk, bar);
-  const beat = isUneven(metre) ? unitTicks(metre) : beatTicks(metre);
-  return {
-    beats: Math.max(1, Math.round(lengthOf(desk, bar) / beat)),
-    beatMs: beat / ticksPerMs,
-    ticksPerMs,
-  };
-}
-
-/** A tap, in ticks from the bar's beginning at the tempo in which it was tapped. */
-export interface Tap {
-  readonly down: number;
-  readonly up: number;
-}
-
-const SIXTEENTH = 240;
-const TRIPLET = 320;
-/** A grid of triplets is believed where it fits this much better, since a hurried sixteenth looks like one (common practice, no source). */
-const CLEARLY_BETTER = 0.6;
-/** A note that is held for this share of the way to the next one was meant to last until then. */
-const HELD = 0.6;
-
-const missBy = (taps: readonly Tap[], grid: number): number =>
-  taps.reduce((sum, { down }) => sum + Math.abs(down - Math.round(down / grid) * grid), 0);
-
-/**
- * What was tapped as a rhythm of whole steps: sixteenths, or triplet eighths where they fit clearly better.
- * Two taps on one step are one.
- * @param length - of the bar in ticks
- */
-export function quantised(taps: readonly Tap[], length: number): readonly Struck[] {
-  const grid = missBy(taps, TRIPLET) < missBy(taps, SIXTEENTH) * CLEARLY_BETTER ? TRIPLET : SIXTEENTH;
-  const steps = new Map<number, number>();
-  for (const { down, up } of taps) {
-    const start = Math.max(0, Math.round(down / grid) * grid);
-    if (start < length && !steps.has(start)) steps.set(start, Math.max(grid, up - down));
-  }
-  const starts = [...steps.keys()].sort((one, other) => one - other);
-  return starts.map((start, index) => {
-    const room = (starts[index + 1] ?? length) - start;
-    const held = steps.get(start) ?? grid;
-    const duration =
-      held >= room * HELD ? room : Math.min(room, Math.max(grid, Math.round(held / grid) * grid));
-    return { start: ticks(start), duration: ticks(duration) };
-  });
-}
-
-/** The bar at hand in a rhythm that was tapped. */
-export const tapped = (taps: readonly Tap[]): Gesture =>
-  onLine((desk) => {
-    const bar = barAhead(desk);
-    const rhythm = quantised(taps, lengthOf(desk, bar));
-    return rhythm.length === 0 ? refused(desk, 'nothing tapped') : inRhythm(desk, bar, rhythm, 'tapped');
-  });

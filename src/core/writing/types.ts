@@ -104,6 +104,8 @@ export interface Did {
   readonly detail?: string;
   /** Notes that were there before and are not any more. */
   readonly replaced?: number;
+  /** Taps that got no note of their own. */
+  readonly leftOut?: number;
   /** Bars that now hold too much. */
   readonly tooMuch?: readonly number[];
 }

@@ -154,7 +154,7 @@ function deedText(desk: Desk, did: Did): string {
     case 'repeat':
       return detail === 'by degree' ? `${Bars}: repeated by degree` : `${Bars}: repeated as it was`;
     case 'rhythm':
-      return `${Bars} has ${rhythmText(desk, detail)}${did.replaced === undefined ? '' : `, ${counted(did.replaced, 'note')} fewer`}`;
+      return `${Bars} has ${rhythmText(desk, detail)}${did.replaced === undefined ? '' : `, ${counted(did.replaced, 'note')} fewer`}${did.leftOut === undefined ? '' : `, without ${counted(did.leftOut, 'tap')} that fell on another or behind the bar line`}`;
     case 'mend':
       return isMend(detail) ? `${Bars} ${MENDS[detail]}` : Bars;
     case 'easier':

@@ -92,8 +92,8 @@ function writer(session: Session) {
     const read = struckIn(data ?? [], running);
     running = read.running;
     for (const { midi, down } of read.struck) {
-      const pad = padNow();
-      if (pad !== null) (down ? pad.down : pad.up)(timeStamp);
+      const pad = padNow(session);
+      if (pad !== null) (down ? pad.down : pad.up)(`MIDI ${midi}`, timeStamp);
       else if (down) strike(midi, timeStamp);
     }
   };

@@ -63,7 +63,14 @@ export function perform(session: Session, gesture: Gesture, origin: Origin | nul
       ...(origin === null ? {} : { join: origin.join }),
     });
   }
-  session.editor.setState({ pencil: done.pencil, pieceId: done.pencil.pieceId, bar: done.pencil.bar });
+  const { pencil } = done;
+  session.editor.setState({
+    pencil,
+    pieceId: pencil.pieceId,
+    bar: pencil.bar,
+    // What is asked for is asked for a bar: whoever goes to another one leaves that as it was.
+    ...(pencil.bar === work.pencil.bar ? {} : { asked: null }),
+  });
   say(session, done);
 }
 

@@ -29,6 +29,7 @@ import { type Origin, perform, putAway, run, workNow } from './perform';
 import { NEAR_NOTE, nearestTick, stepAt, stepHeight, stringAt, xOfTick, zoneAt } from './place';
 import { pointed } from './pointed';
 import { useRehearsal } from './rehearsal';
+import { isStillTapping } from './tapping';
 
 interface SurfaceProps {
   readonly box: BarBox;
@@ -265,10 +266,12 @@ function useKeys(listens: boolean, out: () => void): void {
     if (!listens) return;
     const onKeyDown = (event: KeyboardEvent) => {
       if (event.defaultPrevented || session.editor.getState().asked === 'taps' || !isOurs(event)) return;
-      const command = event.key === 'Escape' ? null : commandOf(event, session);
-      if (command === null && event.key !== 'Escape') return;
+      const isTap = isStillTapping(event);
+      const command = event.key === 'Escape' || isTap ? null : commandOf(event, session);
+      if (command === null && event.key !== 'Escape' && !isTap) return;
       event.preventDefault();
       event.stopPropagation();
+      if (isTap) return;
       if (command === null) leave.current();
       else run(session, command);
     };
