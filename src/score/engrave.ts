@@ -1,8 +1,8 @@
-import { type Break, breakLines, type Section, sectionsOf, TIGHTEST } from './layout/breaks';
+import { type Break, breakLines, type Filling, type Section, sectionsOf, TIGHTEST } from './layout/breaks';
 import { headingOf, warningOf } from './layout/frame';
 import { type MeasuredBar, measureBar } from './layout/measure-bar';
 import { namesEnd } from './layout/rows-below';
-import { type BarSpacing, factorFor, widthAt } from './layout/spacing';
+import { type BarSpacing, factorFor, staysEven, widthAt } from './layout/spacing';
 import { type Style, styleOf } from './layout/style';
 import { layOutSystem } from './layout/system';
 import { contentOf } from './notation/content';
@@ -101,7 +101,7 @@ function sectionBreaks(
   content: Content,
   measured: readonly MeasuredBar[],
   style: Style,
-  filling: (first: number, end: number) => number,
+  filling: (first: number, end: number) => Filling,
 ): readonly Break[] {
   const bars = Array.from({ length: to - from + 1 }, (_, index) => measured[from + index]);
   const [first] = bars;
@@ -130,11 +130,13 @@ function* layOut(content: Content, measured: readonly MeasuredBar[], style: Styl
   const { width, barsPerSystem } = style.options;
   const spacings = (first: number, end: number): readonly BarSpacing[] =>
     measured.slice(first, end).map((bar, index) => (index === 0 ? bar.leading : bar.inner));
-  const filling = (first: number, end: number): number => {
+  const filling = (first: number, end: number): Filling => {
     const head = measured[first];
     const own = head === undefined ? 0 : signsOf(head, content, style).head;
     const signs = (first === 0 ? widened(own, content, style) : own) + tailOf(measured[end], content, style);
-    return factorFor(spacings(first, end), width / style.scale - signs, WIDEST);
+    const bars = spacings(first, end);
+    const factor = factorFor(bars, width / style.scale - signs, WIDEST);
+    return { factor, uneven: !staysEven(bars, factor) };
   };
   const breaks: Break[] = [];
   for (const section of sectionsOf(content.bars, style.options.joinsSections)) {
@@ -147,7 +149,7 @@ function* layOut(content: Content, measured: readonly MeasuredBar[], style: Styl
   const fullest = Math.max(...breaks.map(({ first, end }) => end - first));
   for (const { first, end } of breaks) {
     yield;
-    const full = filling(first, end);
+    const full = filling(first, end).factor;
     const isShort = end - first < fullest || breaks.length === 1;
     const isLast = end === measured.length || content.bars[end]?.startsSection === true;
     const loosest = Math.max(factorBefore, 1) * 1.12;

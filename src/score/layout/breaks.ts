@@ -30,7 +30,7 @@ export const TIGHTEST = 0.84;
 const GOOD = { least: 1, most: 1.3 } as const;
 
 /** What a break costs besides: the figures are ours, weighed against each other on printed lessons. */
-const COST = { crowded: 1000, stub: 3, insidePhrase: 1.2, insideHalf: 0.5 } as const;
+const COST = { crowded: 1000, uneven: 4, stub: 3, insidePhrase: 1.2, insideHalf: 0.5 } as const;
 
 /** Too loose or too tight, from 0. */
 function badness(factor: number, tightest: number): number {
@@ -50,6 +50,14 @@ export interface Fullness {
   readonly joined?: boolean;
 }
 
+/** How a system is filled by some bars. */
+export interface Filling {
+  /** By which they must be stretched. */
+  readonly factor: number;
+  /** Space follows time in all of them; left out where it does. */
+  readonly uneven?: boolean;
+}
+
 interface Best {
   readonly cost: number;
   readonly first: number;
@@ -61,7 +69,7 @@ function breakSection(
   { usual, strictly, tightest }: Fullness,
   from: number,
   to: number,
-  filling: (first: number, end: number) => number,
+  filling: (first: number, end: number) => Filling,
 ): readonly Break[] {
   const counted = countedIn(bars);
   const most = strictly ? usual : Math.max(usual, Math.floor(usual * MOST));
@@ -74,12 +82,12 @@ function breakSection(
     const crosses = starts.some((start) => first < start && start < end);
     if (crosses && !(endsPhrase && counted(startOf(first), first) % usual === 0))
       return Number.POSITIVE_INFINITY;
-    const factor = filling(first, end);
+    const { factor, uneven = false } = filling(first, end);
     const count = counted(first, end);
     const crowded = factor < tightest && count > 1 ? COST.crowded * (tightest - factor + count) : 0;
     const stub = usual > 2 && count <= STUB && whole > usual ? COST.stub : 0;
     const inside = endsPhrase ? 0 : place % 2 === 0 ? COST.insideHalf : COST.insidePhrase;
-    return badness(factor, tightest) + crowded + stub + inside;
+    return badness(factor, tightest) + crowded + (uneven ? COST.uneven : 0) + stub + inside;
   };
   const best = new Map<number, Best>([[from, { cost: 0, first: from }]]);
   for (let end = from + 1; end <= to; end += 1) {
@@ -142,12 +150,12 @@ export function sectionsOf(bars: readonly BreakBar[], joined = false): readonly 
  * best of all together, after the way D. E. Knuth and M. F. Plass break paragraphs ("Breaking paragraphs into lines",
  * Software: Practice and Experience 11, 1981). Systems are to be filled by their content and to end where phrases of `usual` bars do, a pickup not counted;
  * none is to hold one or two bars alone where other breaks avoid it.
- * @param filling the factor by which the bars from `first` up to, not including, `end` must be stretched to fill a system
+ * @param filling how the bars from `first` up to, not including, `end` fill a system
  */
 export function breakLines(
   bars: readonly BreakBar[],
   fullness: Fullness,
-  filling: (first: number, end: number) => number,
+  filling: (first: number, end: number) => Filling,
 ): readonly Break[] {
   return sectionsOf(bars, fullness.joined).flatMap(({ from, to }) =>
     breakSection(bars, { ...fullness, usual: Math.max(1, fullness.usual) }, from, to, filling),

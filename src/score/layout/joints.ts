@@ -2,7 +2,7 @@ import { SIGNS } from '../../core/base';
 import { boxOf } from '../ink';
 import type { ContentEvent, ContentExit } from '../notation/types';
 import { type PlacedBar, xOfTick } from './placed';
-import { HALF_HEAD } from './staff';
+import { HALF_HEAD } from './style';
 
 /** A note or rest at its place in a system. */
 export interface PlacedEvent {

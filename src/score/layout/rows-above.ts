@@ -8,8 +8,7 @@ import { CHORD_SHIFT } from './measure-bar';
 import { playingSigns } from './over-tab';
 import { type PlacedBar, xOfTick } from './placed';
 import { type Skyline, skylineOf } from './skyline';
-import { HALF_HEAD } from './staff';
-import { STAFF_LEFT, type Style, THICKNESS } from './style';
+import { HALF_HEAD, STAFF_LEFT, type Style, THICKNESS } from './style';
 import { swingMarks } from './swing';
 import { symbolMark } from './symbols';
 

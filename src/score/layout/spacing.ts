@@ -11,6 +11,8 @@ export interface Column {
   /** How far ink reaches left and right of the column's middle. */
   readonly left: number;
   readonly right: number;
+  /** To the middle of the next column, at least; left out where all of its ink is in the way of all of the other's. */
+  readonly toNext?: number;
 }
 
 export interface Gap {
@@ -18,8 +20,8 @@ export interface Gap {
   readonly natural: number;
   /** However far the line is stretched; without limit for what is time. */
   readonly most?: number;
-  /** The factor at which no slight ink is in the way of the bar's proportions; see {@link SLIGHT}. */
-  readonly spread?: number;
+  /** The factor from which on no ink is in the way of the bar's proportions. */
+  readonly even?: number;
 }
 
 export interface BarSpacing {
@@ -53,12 +55,15 @@ const LEAD = 15;
 const LEAST_LEAD = 11;
 const MOST_LEAD = 24;
 const LEAST_TAIL = 7;
+/** So much wider than its time a gap may be and still stand in the table's proportion to those twice and half as long. */
+const SLACK = 1.03;
 /**
- * Ink that asks for no more than this share above its time (a pair of sixteenth heads, an eighth's flag) spreads its whole
- * bar, by this share at most, so that the bar stays in proportion. Wider ink (accidentals, ledger lines, ties, slides)
- * widens its own gap alone: a bar is not to grow by half for one sharp. The figure is ours.
+ * A bar in which ink asks for more room than its time gives it grows as a whole, so that its notes stay in proportion, up
+ * to so many times the width of its neighbours; in a line that is full it grows the less the fuller the line, and at
+ * last a gap whose ink needs it is wider than its time. The figures are ours.
  */
-const SLIGHT = 1.2;
+const MOST_GROWTH = 2.3;
+const FULL = { from: 0.86, to: 0.84 } as const;
 
 const naturalWidth = (ticks: number): number => QUARTER_WIDTH * DOUBLING ** Math.log2(ticks / QUARTER);
 
@@ -75,14 +80,13 @@ export function gapsOf(columns: readonly Column[], length: number, spans: readon
   columns.forEach((column, index) => {
     const next = columns[index + 1];
     const duration = (next?.tick ?? length) - column.tick;
-    const least = column.right + (next ? next.left + CLEARANCE : LEAST_TAIL);
+    const least = next ? (column.toNext ?? column.right + next.left + CLEARANCE) : column.right + LEAST_TAIL;
     gaps.push({ least, natural: naturalWidth(Math.max(duration, 60)) });
   });
-  const shares = gaps.slice(1, -1).map(({ least, natural }) => least / natural);
-  const spread = Math.max(0, ...shares.filter((share) => share <= SLIGHT));
+  const even = Math.max(0, ...gaps.slice(1, -1).map(({ least, natural }) => least / (natural * SLACK)));
   const factor = Math.max(0, ...spans.map((span) => factorForText(gaps, span)));
   if (factor > 0) for (const gap of gaps) gap.least = stretched(gap, factor);
-  for (const gap of gaps.slice(1)) gap.spread = spread;
+  for (const gap of gaps.slice(1)) gap.even = even;
   return gaps;
 }
 
@@ -105,8 +109,17 @@ function factorForText(gaps: readonly Gap[], { from, to, width }: Span): number 
 }
 
 function stretched(gap: Gap, factor: number): number {
-  const { least, natural, most = Number.POSITIVE_INFINITY, spread = 0 } = gap;
-  return Math.min(most, Math.max(least, natural * Math.max(factor, Math.min(spread, factor * SLIGHT))));
+  const { least, natural, most = Number.POSITIVE_INFINITY, even = 0 } = gap;
+  return Math.min(
+    most,
+    Math.max(least, natural * Math.max(factor, Math.min(even, factor * growthAt(factor)))),
+  );
+}
+
+/** How much wider than its neighbours a bar may be set to stay in proportion. */
+function growthAt(factor: number): number {
+  const share = (factor - FULL.to) / (FULL.from - FULL.to);
+  return 1 + (MOST_GROWTH - 1) * Math.min(1, Math.max(0, share));
 }
 
 /** Width of a bar whose natural gaps are stretched by a factor; 0 gives the least width. */
@@ -130,6 +143,12 @@ export function factorFor(bars: readonly BarSpacing[], width: number, most: numb
   }
   return low;
 }
+
+/** Whether every bar of a line stays in proportion at a factor. */
+export const staysEven = (bars: readonly BarSpacing[], factor: number): boolean =>
+  bars.every(({ gaps }) => gaps.every(({ even = 0 }) => even <= factor * growthAt(factor) + ROUNDING));
+
+const ROUNDING = 1e-6;
 
 /** Where the columns of a bar stand, from its left bar line, and its width. */
 export function placeColumns(

@@ -5,10 +5,7 @@ import { beamInk } from '../vexflow/signs';
 import { changesOf, type TabPlace } from './frame';
 import { REPEAT_WIDTH } from './measure-bar';
 import { type PlacedBar, xOfTick } from './placed';
-import { SPACE, STAFF_HEIGHT, THICKNESS } from './style';
-
-/** Half a head's width: where ties begin and end beside it. */
-export const HALF_HEAD = MUSIC_SIZE * 0.1475;
+import { HALF_HEAD, SPACE, STAFF_HEIGHT, THICKNESS } from './style';
 
 /** Signatures inside a system, where key or metre changes. */
 export const changesInside = (bars: readonly PlacedBar[], parts: TabPlace['parts']): readonly Mark[] =>

@@ -1,8 +1,12 @@
+import { MUSIC_SIZE } from '../ink';
 import type { ScoreOptions, TextSizes } from '../types';
 
 /** All lengths of the layout are units of a tenth of a staff space. */
 export const SPACE = 10;
 export const STAFF_HEIGHT = 4 * SPACE;
+
+/** Half a head's width: where ties begin and end beside it. */
+export const HALF_HEAD = MUSIC_SIZE * 0.1475;
 
 /** Line widths, by Bravura's engraving defaults (SMuFL metadata). */
 export const THICKNESS = {

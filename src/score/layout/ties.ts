@@ -1,9 +1,11 @@
 import { boxOf, type Mark } from '../ink';
 import type { ContentEvent } from '../notation/types';
+import { TIE_IN_ROOM } from './columns';
 import { curveMark } from './curve';
-import { END_WIDTH, type MeasuredBar, TIE_IN_ROOM } from './measure-bar';
+import { END_WIDTH, type MeasuredBar } from './measure-bar';
 import { type PlacedBar, xOfTick } from './placed';
-import { HALF_HEAD, headY } from './staff';
+import { headY } from './staff';
+import { HALF_HEAD } from './style';
 
 interface TieEnds {
   readonly from: number;
@@ -17,6 +19,9 @@ interface TieEnds {
 /** White between a tie and a head, a bar line or the dots of a repeat. */
 const AWAY = 1.5;
 const FROM_LINE = 3;
+/** A shorter tie reaches over its heads, so far at most, but never through a stem. */
+const SHORTEST = 16;
+const MOST_OVER = 4;
 /** How far a tie keeps from the heads, up or down. */
 const TIE_GAP = 7.5;
 
@@ -89,7 +94,9 @@ function tieOn(
   const next = bar.content.events[index + 1];
   if (event.tied && next) {
     const to = xOfTick(placed, next.start) - HALF_HEAD - AWAY;
-    return { from, to, hangs: isUp(bar, index) && isUp(bar, index + 1) };
+    const hangs = isUp(bar, index) && isUp(bar, index + 1);
+    const over = Math.min(MOST_OVER, Math.max(0, (SHORTEST - (to - from)) / 2));
+    return { from: hangs || !isUp(bar, index) ? from - over : from, to: to + over, hangs };
   }
   if (!event.tiedOut) return null;
   const nextBar = bars[barIndex + 1];
