@@ -48,6 +48,15 @@ export interface LargeLayout<Layout> {
   readonly rows: 1 | 2;
 }
 
+interface Drawn {
+  readonly layout: Pick<ScoreLayout, 'systems'>;
+  readonly rows: 1 | 2;
+  readonly read: ReadFrom;
+}
+
+/** Millimetres by which two distances are still the same. */
+const SAME = 1e-6;
+
 /** Lays out at a size, and tries sizes. */
 function workshop<Layout extends Pick<ScoreLayout, 'systems'>>(
   layOut: LayOut<Layout>,
@@ -111,9 +120,17 @@ export function layOutLarge<Layout extends Pick<ScoreLayout, 'systems'>>(
   for (const arrangement of others) {
     if (isReadAcross(best.read)) break;
     const made = drawnIn(layOut, sheet, wanted, arrangement);
-    if ((made.read.music ?? 0) > (best.read.music ?? 0) && made.isFull(made.layout)) best = made;
+    if (isLarger(made, best) && made.isFull(made.layout)) best = made;
   }
   return { layout: best.layout, rows: best.rows };
+}
+
+/** Read from farther away; or from as far, where more of the room's height is filled: then its texts are larger. */
+function isLarger(made: Drawn, best: Drawn): boolean {
+  const [far, near] = [made.read.music ?? 0, best.read.music ?? 0];
+  const filled = ({ layout, rows }: Drawn): number =>
+    rows * Math.max(...layout.systems.map(({ height }) => height));
+  return Math.abs(far - near) < SAME ? filled(made) > filled(best) : far > near;
 }
 
 /** Whether there is room for the line at a size that is read from three metres: found in a few layouts. */
