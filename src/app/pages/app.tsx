@@ -1,18 +1,30 @@
+import { useCallback, useEffect } from 'react';
 import type { Session } from '../state';
 import { AtWorkProvider } from './at-work';
+import { useDroppedFiles, whenIdle } from './common';
 import type { Playback } from './playing';
 import { ProblemBoundary } from './problem';
 import { saveLessonFile } from './saving';
-import { usePracticeView, WritingPage } from './writing';
+import { openDropped, usePracticeView, WritingPage } from './writing';
 
 interface AppProps {
   readonly session: Session;
   readonly playback: Playback;
 }
 
+/** Where what tells of full fields cannot be fetched, the browser cuts off what does not fit. */
+const tellFullFields = (): void =>
+  void import('./full-fields').then(
+    ({ watchFullFields }) => watchFullFields(),
+    () => {},
+  );
+
 /** The whole page for one teacher at work. */
 export function App({ session, playback }: AppProps) {
   const practice = usePracticeView();
+  const open = useCallback((files: readonly File[]) => openDropped(session, files), [session]);
+  useDroppedFiles(practice === null ? open : null);
+  useEffect(() => whenIdle(tellFullFields, 2000), []);
   return (
     <ProblemBoundary
       onSave={() => saveLessonFile(session.lessons.getState().document)}

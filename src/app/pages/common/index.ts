@@ -1,3 +1,4 @@
+export { ONE_AT_A_TIME, useDroppedFiles } from './dropped';
 export {
   gliding,
   LOW,

@@ -2,6 +2,7 @@ import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react'
 import type { Result } from '../../../core/base';
 import type { FileReader } from '../../reader';
 import { studentStore } from '../../student-store';
+import { ONE_AT_A_TIME, useDroppedFiles } from '../common';
 import { layOut, type PracticeDesk } from './desk';
 import { lessonOfAddress, lessonOfFile, lessonOfText, type OpenedLesson } from './open-lesson';
 import { PracticePage } from './practice-page';
@@ -22,7 +23,7 @@ interface StudentPageProps {
  */
 export function StudentPage({ embedded, reader }: StudentPageProps) {
   const open = embedded === null;
-  const { desk, notice, beingRead, show, showFile } = useOpenedLesson(reader);
+  const { desk, notice, beingRead, show, showFile, showDropped } = useOpenedLesson(reader);
   useEffect(() => {
     if (embedded !== null) {
       void show(lessonOfText(embedded));
@@ -36,7 +37,7 @@ export function StudentPage({ embedded, reader }: StudentPageProps) {
     window.addEventListener('hashchange', showLinked);
     return () => window.removeEventListener('hashchange', showLinked);
   }, [embedded, show]);
-  useDroppedFile(open ? showFile : null);
+  useDroppedFiles(open ? showDropped : null);
 
   const alert = (
     <>
@@ -116,7 +117,14 @@ function useOpenedLesson(reader: FileReader | null) {
     },
     [show, reader],
   );
-  return { desk, notice, beingRead, show, showFile };
+  const showDropped = useCallback(
+    ([file, ...others]: readonly File[]) => {
+      if (others.length > 0) setNotice(ONE_AT_A_TIME);
+      else if (file !== undefined) void showFile(file);
+    },
+    [showFile],
+  );
+  return { desk, notice, beingRead, show, showFile, showDropped };
 }
 
 type OnFile = (file: File) => Promise<void>;
@@ -146,27 +154,4 @@ function OpenButton({ onFile, main }: { readonly onFile: OnFile; readonly main: 
       />
     </>
   );
-}
-
-/** Takes a file that is dropped anywhere on the page. */
-function useDroppedFile(onFile: OnFile | null): void {
-  useEffect(() => {
-    if (onFile === null) return;
-    const holdsFile = (event: DragEvent) => event.dataTransfer?.types.includes('Files') === true;
-    const onDragOver = (event: DragEvent) => {
-      if (holdsFile(event)) event.preventDefault();
-    };
-    const onDrop = (event: DragEvent) => {
-      if (!holdsFile(event)) return;
-      event.preventDefault();
-      const file = event.dataTransfer?.files[0];
-      if (file) void onFile(file);
-    };
-    window.addEventListener('dragover', onDragOver);
-    window.addEventListener('drop', onDrop);
-    return () => {
-      window.removeEventListener('dragover', onDragOver);
-      window.removeEventListener('drop', onDrop);
-    };
-  }, [onFile]);
 }

@@ -8,6 +8,7 @@ import { LessonsMenu } from '../lessons';
 import { prepareHandout } from '../saving';
 import { Brand } from './brand';
 import { useExports } from './exports';
+import { openChosen } from './open';
 
 interface HeaderProps {
   /** In one column the name is only heard here; it stands at the foot of the page. */
@@ -96,22 +97,14 @@ function Saving() {
   );
 }
 
-const NOT_LOADED =
-  'The part of the page that reads files could not be loaded. Check that the page is still reachable and try again.';
-
 /** Lesson files, practice pages, and files of music by their endings and media types. */
 const OPENED =
   '.json,application/json,.html,text/html,.musicxml,.xml,.mxl,application/vnd.recordare.musicxml+xml,application/vnd.recordare.musicxml,.mid,.midi,audio/midi,.txt,.tab,text/plain';
 
 function OpenButton() {
   const { session } = useAtWork();
-  const choose = async (file: File) => {
-    const opener = await import('../opening').catch(() => null);
-    if (opener === null) session.editor.setState({ notice: NOT_LOADED });
-    else await opener.openFile(session, file);
-  };
   return (
-    <FileButton accept={OPENED} onChoose={choose}>
+    <FileButton accept={OPENED} onChoose={(file) => openChosen(session, file)}>
       Open
     </FileButton>
   );

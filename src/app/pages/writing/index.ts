@@ -1,2 +1,3 @@
+export { openDropped } from './open';
 export { WritingPage } from './page';
 export { usePracticeView } from './practice-view';
