@@ -83,20 +83,23 @@ interface NumberProps {
 
 /**
  * A whole number with bounds. What is typed counts as soon as it lies within them; what does not when the field
- * is left is moved to the nearest bound, and an empty field goes back to what it was.
+ * is left is moved to the nearest bound, which is said, and an empty field goes back to what it was.
  */
 function useNumberDraft({ value, least, most, onChange }: NumberProps) {
   const [draft, setDraft] = useState<string | null>(null);
+  const [said, setSaid] = useState('');
   const settle = () => {
-    if (draft === null) return;
+    if (draft === null) return setSaid('');
     const typed = Number.parseFloat(draft);
     setDraft(null);
     if (Number.isFinite(typed)) {
       const within = Math.min(most, Math.max(least, Math.round(typed)));
       if (within !== value) onChange(within);
+      if (typed < least || typed > most) setSaid(`${typed} lies outside ${least} to ${most}`);
     }
   };
   return {
+    said,
     text: draft ?? String(value),
     dirty: draft !== null,
     settle,
@@ -104,6 +107,7 @@ function useNumberDraft({ value, least, most, onChange }: NumberProps) {
       const typed = Number(text);
       const counts = text !== '' && Number.isInteger(typed) && typed >= least && typed <= most;
       setDraft(counts ? null : text);
+      setSaid('');
       if (counts && typed !== value) onChange(typed);
     },
   };
@@ -114,23 +118,28 @@ function NumberInput(
 ) {
   const draft = useNumberDraft(props);
   return (
-    <input
-      {...draftMark(draft.dirty)}
-      id={props.id}
-      className={props.className}
-      aria-label={props.name}
-      type="number"
-      inputMode="numeric"
-      min={props.least}
-      max={props.most}
-      step={props.step ?? 1}
-      value={draft.text}
-      onChange={(event) => draft.type(event.currentTarget.value)}
-      onBlur={draft.settle}
-      onKeyDown={(event) => {
-        if (event.key === 'Enter') draft.settle();
-      }}
-    />
+    <>
+      <input
+        {...draftMark(draft.dirty)}
+        id={props.id}
+        className={props.className}
+        aria-label={props.name}
+        type="number"
+        inputMode="numeric"
+        min={props.least}
+        max={props.most}
+        step={props.step ?? 1}
+        value={draft.text}
+        onChange={(event) => draft.type(event.currentTarget.value)}
+        onBlur={draft.settle}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') draft.settle();
+        }}
+      />
+      <span className="field__said" aria-live="polite">
+        {draft.said && (props.name === undefined ? `${draft.said}.` : ` (${draft.said})`)}
+      </span>
+    </>
   );
 }
 
