@@ -283,7 +283,13 @@ test('the word of a loop covers no number of a bar, and on a stand it is seen wh
   const { page, expectClean } = await openApp({ path: '?practice', width: 844, height: 390 });
   await page.locator('input[type="file"]').setInputFiles(LESSON_FILE);
   await score(page).locator('svg').first().waitFor();
-  await button(page, 'loop by two taps').click();
+  await button(page, 'loop by two taps').press('Enter');
+  // The keyboard stays where it was, and what is asked for is said.
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('leave it as it is');
+  await page
+    .locator('[aria-live="polite"]')
+    .getByText('Tap the first bar of the loop.')
+    .waitFor({ state: 'attached' });
   for (const name of [/^Bar 5, /, /^Bar 6, /]) await page.getByRole('button', { name }).click();
   const covered = await page.locator('.loop-mark__word').evaluate((word) => {
     const tag = word.getBoundingClientRect();

@@ -382,6 +382,12 @@ describe('what a student is told', () => {
     expect(explainToStudent(request('| C | C | C | C |'), alternating).join(' ')).not.toContain(
       'another rhythm',
     );
+    // The verb agrees with how the bars are named.
+    const phrase = `${'C2 . E2 . G2 . . . | '.repeat(3)}C2 . . . - - - -`;
+    const sixteen = line([phrase, phrase, phrase, phrase].join(' | '));
+    expect(explainToStudent(request(`${'| C '.repeat(16)}|`), sixteen).join(' ')).toContain(
+      'Every fourth bar from bar 4 to bar 16 has another rhythm',
+    );
   });
 
   test('says nobody carries the beat who does not play, and no shape of the hand that the tuning has not', () => {

@@ -1,7 +1,7 @@
 import { listed } from '../base';
 import type { AnalysedLine } from './line-claims';
 
-export const EVERY_BAR = 'every bar';
+const EVERY_BAR = 'every bar';
 
 interface Run {
   readonly from: number;
@@ -51,3 +51,7 @@ export function barsText({ model }: Pick<AnalysedLine, 'model'>, bars: readonly 
   const named = texts.length === 0 ? [] : [`${several ? 'bars' : 'bar'} ${listed(texts)}`];
   return listed([...pickup, ...named]);
 }
+
+/** A verb that agrees with bars by their names: one bar, the pickup, or every so many of them is one. */
+export const agreeing = (bars: string, one: string, several: string): string =>
+  /^(every|bar )|^the pickup$/.test(bars) ? one : several;

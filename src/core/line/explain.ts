@@ -1,5 +1,5 @@
 import { capitalised, numberWord, unreachable } from '../base';
-import { barsText, EVERY_BAR } from './bars-text';
+import { agreeing, barsText } from './bars-text';
 import { hearLine } from './hearing';
 import { type AnalysedLine, analysed, type LineClaim, lineClaimsFor } from './line-claims';
 import { modelOf } from './read-request';
@@ -8,9 +8,6 @@ import { wordsFor } from './wording';
 
 /** A chart's bar as `bar 3` or `the pickup`. */
 const barText = (line: AnalysedLine, bar: number): string => barsText(line, [bar]);
-
-const plural = (bars: readonly number[], one: string, several: string): string =>
-  bars.length > 1 ? several : one;
 
 function leadSentence(line: AnalysedLine, claim: Extract<LineClaim, { kind: 'leads' }>): string {
   const { model, heard, analyses } = line;
@@ -25,18 +22,22 @@ function leadSentence(line: AnalysedLine, claim: Extract<LineClaim, { kind: 'lea
 }
 
 function motifSentence(bars: string, figure: string | null): string {
-  const verb = bars === EVERY_BAR ? 'has the same' : 'share one';
-  return `${capitalised(bars)} ${verb} rhythm${figure === null ? '' : ` and ${bars === EVERY_BAR ? 'the same' : 'one'} figure, ${figure}`}.`;
+  const verb = agreeing(bars, 'has the same', 'share one');
+  return `${capitalised(bars)} ${verb} rhythm${figure === null ? '' : ` and ${agreeing(bars, 'the same', 'one')} figure, ${figure}`}.`;
 }
 
 function sentenceFor(line: AnalysedLine, claim: LineClaim): string {
   switch (claim.kind) {
     case 'motif':
       return motifSentence(barsText(line, claim.bars), claim.figure);
-    case 'answers':
-      return `${capitalised(barsText(line, claim.bars))} ${plural(claim.bars, 'answers', 'answer')} it after a silent beat one.`;
-    case 'turns':
-      return `${capitalised(barsText(line, claim.bars))} ${plural(claim.bars, 'turns', 'turn')} away from it to end the phrase.`;
+    case 'answers': {
+      const bars = barsText(line, claim.bars);
+      return `${capitalised(bars)} ${agreeing(bars, 'answers', 'answer')} it after a silent beat one.`;
+    }
+    case 'turns': {
+      const bars = barsText(line, claim.bars);
+      return `${capitalised(bars)} ${agreeing(bars, 'turns', 'turn')} away from it to end the phrase.`;
+    }
     case 'taught':
       return `${claim.technique} in ${barsText(line, claim.bars)}`;
     case 'leads':

@@ -1,5 +1,5 @@
 import { capitalised, midiOf, pitchClassOf, unreachable } from '../base';
-import { barsText } from './bars-text';
+import { agreeing, barsText } from './bars-text';
 import { chopsSoundIn, gapsOf } from './gaps';
 import { hearLine } from './hearing';
 import { type AnalysedLine, analysed, type LineClaim, lineClaimsFor } from './line-claims';
@@ -96,12 +96,16 @@ function sentenceFor(told: Told, claim: LineClaim): string | null {
       return TECHNIQUES_FOR_BEGINNERS[claim.technique](told, claim.bars);
     case 'motif': {
       const bars = barsText(line, claim.bars);
-      return `${capitalised(bars)} ${bars.startsWith('every') ? 'has' : 'have'} the same rhythm: learn it once, clap it, then play it.`;
+      return `${capitalised(bars)} ${agreeing(bars, 'has', 'have')} the same rhythm: learn it once, clap it, then play it.`;
     }
-    case 'answers':
-      return `${capitalised(barsText(line, claim.bars))} ${claim.bars.length > 1 ? 'answer' : 'answers'} it, like someone who replies: the rest before is the pause for breath.`;
-    case 'turns':
-      return `${capitalised(barsText(line, claim.bars))} ${claim.bars.length > 1 ? 'have' : 'has'} another rhythm: a phrase ends there.`;
+    case 'answers': {
+      const bars = barsText(line, claim.bars);
+      return `${capitalised(bars)} ${agreeing(bars, 'answers', 'answer')} it, like someone who replies: the rest before is the pause for breath.`;
+    }
+    case 'turns': {
+      const bars = barsText(line, claim.bars);
+      return `${capitalised(bars)} ${agreeing(bars, 'has', 'have')} another rhythm: a phrase ends there.`;
+    }
     case 'leads':
       return claim.home
         ? `The end of ${barsText(line, [claim.bar])} leads back to the beginning, so the line can go round and round.`

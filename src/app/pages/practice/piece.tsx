@@ -291,25 +291,24 @@ type TouchWordsProps = Pick<ReturnType<typeof useTouchedBars>, 'taps' | 'setTaps
 function TouchWords({ piece, sheet, taps, setTaps, lift }: TouchWordsProps) {
   const passage = passageOf(piece, sheet);
   const where = passage === null ? '' : capitalised(barRange(passage.first, passage.last));
+  const asks = taps === null ? null : `Tap the ${taps.first === null ? 'first' : 'last'} bar of the loop`;
   return (
     <div className="practice__touch">
-      {taps === null ? (
-        <p>
-          Tap a bar to start there. Drag over bars to loop them, or{' '}
-          <button type="button" className="word" onClick={() => setTaps({ first: null })}>
-            loop by two taps
-          </button>
-          .
-        </p>
-      ) : (
-        <p>
-          Tap the {taps.first === null ? 'first' : 'last'} bar of the loop, or{' '}
-          <button type="button" className="word" onClick={() => setTaps(null)}>
-            leave it as it is
-          </button>
-          .
-        </p>
-      )}
+      {/* One button in both, so that it keeps the focus. */}
+      <p>
+        {asks === null ? 'Tap a bar to start there. Drag over bars to loop them, or ' : `${asks}, or `}
+        <button
+          type="button"
+          className="word"
+          onClick={() => setTaps(taps === null ? { first: null } : null)}
+        >
+          {taps === null ? 'loop by two taps' : 'leave it as it is'}
+        </button>
+        .
+      </p>
+      <p className="visually-hidden" aria-live="polite">
+        {asks !== null && `${asks}.`}
+      </p>
       <p role="status" aria-label="Loop">
         {passage !== null && `${where} ${piece.playing.loop ? 'round and round.' : 'once.'}`}
       </p>
