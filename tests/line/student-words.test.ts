@@ -121,19 +121,27 @@ const comesEarly = (at: Case, bar: number): boolean => {
 };
 
 /** The bars that a name means, by their indices: `every bar`, `bars 1–3 and 5`, `the pickup and bar 1`. */
-function named({ asked }: Case, text: string): readonly number[] {
-  const { bars } = asked.chart;
+function named(at: Case, text: string): readonly number[] {
+  const { bars } = at.asked.chart;
+  const [, but] = /every bar but (.+)$/i.exec(text) ?? [];
+  if (but !== undefined) {
+    const left = named(at, but);
+    return bars.flatMap(({ pickup }, index) => (pickup || left.includes(index) ? [] : [index]));
+  }
   const numbers = new Set<number>();
   if (/\bpickup\b/.test(text)) numbers.add(0);
-  const regular = /every (\w+) bar from bar (\d+) to bar (\d+)/.exec(text);
-  const distance = ['', '', 'second', 'third', 'fourth', '', '', '', 'eighth'].indexOf(regular?.[1] ?? '-');
-  if (regular !== null) {
-    for (let number = Number(regular[2]); number <= Number(regular[3]); number += distance)
-      numbers.add(number);
-  } else if (/every bar/i.test(text)) {
+  const single = text.replace(
+    /every (\w+) bar from bar (\d+) to bar (\d+)/gi,
+    (_, name: string, from: string, to: string) => {
+      const distance = ['', '', 'second', 'third', 'fourth', '', '', '', 'eighth'].indexOf(name);
+      for (let number = Number(from); number <= Number(to); number += distance) numbers.add(number);
+      return '';
+    },
+  );
+  if (/every bar/i.test(single)) {
     for (const { number, pickup } of bars) if (!pickup) numbers.add(number);
   } else {
-    for (const [, from, to] of text.matchAll(/(\d+)(?:–(\d+))?/g))
+    for (const [, from, to] of single.matchAll(/(\d+)(?:–(\d+))?/g))
       for (let number = Number(from); number <= Number(to ?? from); number += 1) numbers.add(number);
   }
   const found = bars.flatMap(({ number }, index) => (numbers.has(number) ? [index] : []));
@@ -388,6 +396,10 @@ describe('what a student is told', () => {
     expect(explainToStudent(request(`${'| C '.repeat(16)}|`), sixteen).join(' ')).toContain(
       'Every fourth bar from bar 4 to bar 16 has another rhythm',
     );
+    // Many bars are told by what is left out of them, or by how regularly they come.
+    const told16 = explainToStudent(request(`${'| C '.repeat(16)}|`), sixteen).join(' ');
+    expect(told16).toContain('Every bar but every fourth bar from bar 4 to bar 16 has the same rhythm');
+    expect(told16).not.toMatch(/(\d+(–\d+)?, ){4}/);
   });
 
   test('says nobody carries the beat who does not play, and no shape of the hand that the tuning has not', () => {
