@@ -76,6 +76,9 @@ const ON_THIRD = 0.9;
 /** What a raised fourth costs for a beat: over a plain chord it is a wrong note (hand-set). */
 const RAISED_FOURTH = 1.4;
 
+/** What a short flat second costs on a strong beat: readers of minor riffs heard it as a wrong note (hand-set). */
+const FLAT_SECOND = 2.2;
+
 /** The last of the easy levels. */
 const EASY = 2;
 
@@ -175,7 +178,7 @@ export function ownCost(
       if (interval === 8 && !ladder.altered)
         cost += (beats <= 0.5 ? 0.5 : 1.3) * (rules.longChromatics ? 0.75 : 1);
       if (interval === 6 && beats >= 1) cost += RAISED_FOURTH;
-      if (interval === 1) cost += beats <= 0.5 ? 0.5 : 3.6;
+      if (interval === 1) cost += beats > 0.5 ? 3.6 : strong ? FLAT_SECOND : 0.5;
       if (interval === 5 && !ladder.minorThird && beats >= 1) cost += 0.5;
       if (interval === 11 && beats >= 1 && left > 1 && !rules.longChromatics) cost += 0.5;
     } else if (ladder.ownSeventh && interval === wrap((ladder.colour ?? 0) + ladder.home - ladder.root))
