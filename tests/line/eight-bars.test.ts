@@ -2,9 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { barTicks, beatTicks } from '../../src/core/base';
 import { contourOf, type FeelId, feelById, homeMetre, phraseBookOf } from '../../src/core/feel';
 import { composeLine, type Level } from '../../src/core/line';
+import { likenessOf, taskOf } from '../../src/core/line/phrase/figure';
 import { layoutOf } from '../../src/core/line/phrase/layout';
 import { beforeChange } from '../../src/core/line/phrase/led-on';
-import { likenessOf, taskOf } from '../../src/core/line/phrase/tune';
 import { modelOf } from '../../src/core/line/read-request';
 import { request } from './notation';
 
@@ -48,11 +48,11 @@ describe('a tune of eight bars', () => {
     } as const;
     for (let seed = 0; seed < 20; seed += 1) {
       const layout = layoutOf(model, wishes, seed);
-      expect(layout.map(({ tune }) => tune?.part)).toEqual(
+      expect(layout.map(({ figure }) => tune?.part)).toEqual(
         ['statement', 'answer', 'return', 'close'].flatMap((part) => [part, part]),
       );
       expect(layout.at(-1)?.slot).toBe('T');
-      expect(layout.map(({ tune }) => tune?.again)).toEqual(
+      expect(layout.map(({ figure }) => tune?.again)).toEqual(
         // The fifth bar stands over the first one's chord; the others do not stand over those of their figure.
         [true, true, false, false, true, false, false, false],
       );

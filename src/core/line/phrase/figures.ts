@@ -1,10 +1,10 @@
 import type { Contour, Theme } from '../../feel';
+import type { Figure } from './figure';
+import { likenessOf } from './figure';
 import type { ModelPlace } from './layout';
 import type { Node } from './nodes';
 import type { Pool } from './pools';
 import type { Segment } from './segments';
-import type { Figure } from './tune';
-import { likenessOf } from './tune';
 import type { Workshop } from './workshop';
 
 /** The most figures of a theme that plans choose from, and contours of a bar that are joined in pairs. */

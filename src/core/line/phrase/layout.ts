@@ -2,8 +2,8 @@ import { createRandom, type Random } from '../../base';
 import type { BarSlot, Theme, TuneBar } from '../../feel';
 import type { LineModel } from '../model';
 import { homecomings } from './changes';
+import type { FigurePlace } from './figure';
 import { isLeadIn, type Phrase, phrasesOfForm } from './form-phrases';
-import type { TunePlace } from './tune';
 
 /** Which models a bar may take part in: those of a length, at a place of them; null for bars that stand alone. */
 export interface ModelPlace {
@@ -105,8 +105,8 @@ export type Layout = readonly {
   readonly place: number;
   /** It comes home to the tonic: its root is waited for on the one. */
   readonly home: boolean;
-  /** Where it stands in the tune; null in pickups and phrases of other lengths than four. */
-  readonly tune: TunePlace | null;
+  /** Where it stands in the form of the figure; null in pickups and phrases of other lengths than four. */
+  readonly figure: FigurePlace | null;
 }[];
 
 /** Whether it is planned which bars leave beat one empty: where the feel may and the theme's answers do. */
@@ -120,10 +120,10 @@ function soundsLike({ bars }: LineModel, bar: number, other: number): boolean {
 }
 
 /**
- * Where the bars of a phrase of four stand in the tune. The first phrase of the form states and answers it, the others
- * bring it back; a phrase closes the tune that ends its section or every eighth bar.
+ * Where the bars of a phrase of four stand in the form of the figure. The first phrase of the form states and answers it, the others
+ * bring it back; a phrase closes it that ends its section or every eighth bar.
  */
-function tuneOf(model: LineModel, phrase: Phrase, opening: number, place: number): TunePlace | null {
+function figurePlaceOf(model: LineModel, phrase: Phrase, opening: number, place: number): FigurePlace | null {
   if (phrase.length !== 4) return null;
   const of = place % 2 === 0 ? 0 : 1;
   const again = soundsLike(model, phrase.start + place, opening + of);
@@ -171,7 +171,7 @@ function tuneLayoutOf(model: LineModel, tune: readonly TuneBar[]): Layout {
       crest: at === crest,
       place,
       home: homes[at] === true,
-      tune: null,
+      figure: null,
     };
   return withLeadIns(model, slots);
 
@@ -195,7 +195,7 @@ function withLeadIns(model: LineModel, slots: Layout[number][]): Layout {
         crest: false,
         place: 0,
         home: false,
-        tune: null,
+        figure: null,
       };
   return slots;
 }
@@ -228,7 +228,7 @@ export function layoutOf(model: LineModel, wishes: LayoutWishes, seed: number): 
         crest: bar.slot === 'L' && crested,
         place,
         home: homes[phrase.start + place] === true,
-        tune: tuneOf(model, phrase, phrases[0]?.start ?? 0, place),
+        figure: figurePlaceOf(model, phrase, phrases[0]?.start ?? 0, place),
       };
     });
   });

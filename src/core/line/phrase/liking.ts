@@ -2,13 +2,13 @@ import { hashText, remembered, rememberedFor } from '../../base';
 import type { Contour } from '../../feel';
 import type { Stretch } from '../harmony';
 import type { Column } from './chain';
+import { LIKENESS_WORTH, likenessOf } from './figure';
 import { plays } from './led-on';
 import { type Kinship, kinship } from './motif';
 import { type BarPlan, KINSHIP_WORTH, type Plan } from './plan';
 import type { Pool } from './pools';
 import type { Segment } from './segments';
 import { tasteOf } from './taste';
-import { LIKENESS_WORTH, likenessOf } from './tune';
 
 /** How far a plan's tastes move the price of a contour: for the whole chart, for its half, for the bar (hand-set). */
 const TASTES = { walk: [0.9, 0.7, 0.4], riff: [1.2, 0.7, 0.2] } as const;

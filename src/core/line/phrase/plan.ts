@@ -3,11 +3,11 @@ import type { BarSlot, Contour, PhraseModel, TuneBar } from '../../feel';
 import { TECHNIQUE_TABLE } from '../techniques/table';
 import type { PhrasePlace } from '../techniques/types';
 import type { Technique } from '../types';
+import { type Figure, type FigureTask, taskOf } from './figure';
 import { type Layout, type LayoutWishes, type ModelPlace, pick, plansEmptyOnes } from './layout';
 import type { Kinship } from './motif';
 import { RIFF_TOP } from './nodes';
 import { bitOf, INSISTED, type Techniques } from './shown';
-import { type Figure, type FigureTask, taskOf } from './tune';
 
 /** What the plan does with the motif in a bar. */
 export type Operation = 'state' | 'answer' | 'vary' | 'lift' | 'breathe' | 'turn';
@@ -192,7 +192,7 @@ export function planOf(wishes: PlanWishes, layout: Layout, seed: number): Plan {
       crest: index === crest,
       asks: asks.has(index) ? (asks.get(index) ?? 0) | stress : 0,
       empty: bar.home ? false : empty && index < count - 1 ? empty.includes(bar.place) : null,
-      figure: index < count - 1 ? taskOf(figure, bar.tune, index === crest) : null,
+      figure: index < count - 1 ? taskOf(figure, bar.figure, index === crest) : null,
     };
   });
   const models = theme.models.filter((one) => one.bars.length === 2 || one.bars.length === 4);

@@ -2,13 +2,13 @@ import type { Theme } from '../../feel';
 import type { HeardLine } from '../hearing';
 import type { LineModel } from '../model';
 import { NO_WAY_OUT, ROUNDING, type Way } from './chain';
+import type { Figure } from './figure';
 import { figuresOf } from './figures';
 import type { BarPlan, Plan } from './plan';
 import type { Pool } from './pools';
 import type { Segment } from './segments';
 import type { Sound } from './sounding';
 import { type Settled, type Stage, stagingFor, UNSETTLED } from './staging';
-import type { Figure } from './tune';
 import { cheapestWay, cheapestWithin, costOfWay, type Narrow, type Passage, passageWithin } from './ways';
 import type { Workshop } from './workshop';
 

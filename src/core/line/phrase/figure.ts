@@ -3,12 +3,12 @@ import type { Contour, PhraseModel } from '../../feel';
 import { directionsOf, heightsOf } from './motif';
 
 /**
- * A tune of eight bars, two by two: it is stated, answered, comes back changed in one thing, and closes (common
+ * A figure of two bars over a form of eight: it is stated, answered, comes back changed in one thing, and closes (common
  * practice, no source). Forms of other lengths state it once and then let it come back in every phrase of four.
  */
-export type TunePart = 'statement' | 'answer' | 'return' | 'close';
+export type FigurePart = 'statement' | 'answer' | 'return' | 'close';
 
-/** The two bars that a tune states: written as one in the book, or a statement and an answer that suit each other. */
+/** The two bars that are stated: written as one in the book, or a statement and an answer that suit each other. */
 export interface Figure {
   readonly first: Contour;
   readonly second: Contour | null;
@@ -38,9 +38,9 @@ export const LIKENESS_WORTH: Readonly<Record<Treatment, Readonly<Record<Likeness
   closing: { same: -0.4, 'other tail': 1.2, lifted: 0.4, rhythm: 0.6, other: 0 },
 };
 
-/** What of a bar of a tune is changed where it comes back. */
-export interface TunePlace {
-  readonly part: TunePart;
+/** Which part of the form a bar is, for the figure. */
+export interface FigurePlace {
+  readonly part: FigurePart;
   /** 0 in the first of the two bars of the part, 1 in the second. */
   readonly of: 0 | 1;
   /** It stands over the same chord as the bar that it answers or brings back. */
@@ -48,7 +48,7 @@ export interface TunePlace {
 }
 
 /** What a bar has to do with the figure; null where nothing, as in the last bar, which is a turnaround. */
-export function taskOf(figure: Figure | null, place: TunePlace | null, crest: boolean): FigureTask | null {
+export function taskOf(figure: Figure | null, place: FigurePlace | null, crest: boolean): FigureTask | null {
   const contour = place && figure ? (place.of === 0 ? figure.first : figure.second) : null;
   if (!place || !contour) return null;
   switch (place.part) {
