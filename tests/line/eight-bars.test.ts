@@ -48,11 +48,11 @@ describe('a tune of eight bars', () => {
     } as const;
     for (let seed = 0; seed < 20; seed += 1) {
       const layout = layoutOf(model, wishes, seed);
-      expect(layout.map(({ figure }) => tune?.part)).toEqual(
+      expect(layout.map(({ figure }) => figure?.part)).toEqual(
         ['statement', 'answer', 'return', 'close'].flatMap((part) => [part, part]),
       );
       expect(layout.at(-1)?.slot).toBe('T');
-      expect(layout.map(({ figure }) => tune?.again)).toEqual(
+      expect(layout.map(({ figure }) => figure?.again)).toEqual(
         // The fifth bar stands over the first one's chord; the others do not stand over those of their figure.
         [true, true, false, false, true, false, false, false],
       );
