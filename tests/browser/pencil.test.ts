@@ -199,6 +199,26 @@ describe('the pencil', () => {
     expectClean();
   });
 
+  test('a bar that was asked to become something says what it did, and what the lesson check would point out since', async () => {
+    const { page, expectClean } = await openApp({
+      path: pinnedPath(),
+      context: { reducedMotion: 'reduce' },
+    });
+    await open(page, 6);
+    const before = await told(page, 6);
+    await page.keyboard.press('Shift+E');
+    await says(page, /^Bar 6 is easier: root and fifth only\. (?!.*But)/);
+    await page.keyboard.press('Control+z');
+    await page.keyboard.press('PageUp');
+    await says(
+      page,
+      /^Bar 6 is an octave up\. F3, R, .*\. But: Bar 6, beat 1: fret 10 is beyond fret 7, the last of level 3\. \d further things? in the lesson check\.$/,
+    );
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => told(page, 6), PATIENCE).toBe(before);
+    expectClean();
+  });
+
   test('Escape in the middle of a drag leaves all as it was, and nothing to undo', async () => {
     const { page, expectClean } = await openApp({ context: { reducedMotion: 'reduce' } });
     await open(page, 2);

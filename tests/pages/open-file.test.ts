@@ -13,6 +13,7 @@ const noAnswer = async () => failure('failed' as const);
 const NO_COMPOSER: Parameters<typeof startSession>[1] = {
   compose: noAnswer,
   check: noAnswer,
+  brought: noAnswer,
   repair: noAnswer,
   explain: noAnswer,
   rankTakes: noAnswer,

@@ -31,6 +31,7 @@ const noAnswer = async () => failure('failed' as const);
 const NO_COMPOSER = {
   compose: noAnswer,
   check: noAnswer,
+  brought: noAnswer,
   repair: noAnswer,
   explain: noAnswer,
   rankTakes: noAnswer,

@@ -241,8 +241,9 @@ function isTrue(said: string, given: Case): boolean | null {
   const turn = /is upside down around its first note(, an octave (up|down))?$/.exec(said);
   if (turn !== null)
     return sameTimes && isInverted(given, turn[2] === undefined ? 0 : turn[2] === 'up' ? 1 : -1);
-  const how = /leads on (.*)$/.exec(said)?.[1];
-  if (how !== undefined) return leads(given, how);
+  const [, back, how] = /leads on (back to bar 1 )?(.*)$/.exec(said) ?? [];
+  if (how !== undefined)
+    return (back !== undefined) === (bar + 1 === desk.piece.bars.length) && leads(given, how);
   return rhythmIsTrue(said, desk, bar, before, after);
 }
 

@@ -2,6 +2,7 @@ import { type Steps, unreachable } from '../../core/base';
 import {
   anotherTake,
   barsAtSight,
+  broughtBy,
   type Composition,
   checkLesson,
   composePiece,
@@ -54,6 +55,11 @@ export function createAnswers(): (job: ComposerJob) => Steps<ComposerAnswer> {
         return { kind: 'composition', composition: yield* deedOf(job.deed, job.lesson, job.pieceId) };
       case 'check':
         return check(job.lesson);
+      case 'brought':
+        return {
+          kind: 'brought',
+          messages: broughtBy(job.before, job.after, job.pieceId, job.bar).map(({ message }) => message),
+        };
       case 'repair':
         return repair(job.finding);
       case 'explain':

@@ -22,6 +22,13 @@ export interface Composer {
   ): Promise<Result<Composition, NoAnswer>>;
   /** What is to be pointed out about a lesson. */
   check(lesson: Lesson): Promise<Result<readonly CheckedFinding[], NoAnswer>>;
+  /** What is to be pointed out after a change of a bar (index from 0) that was not before it, the bar's own first. */
+  brought(
+    before: Lesson,
+    after: Lesson,
+    pieceId: string,
+    bar: number,
+  ): Promise<Result<readonly string[], NoAnswer>>;
   /** Looks for a repair of a finding, by its place in the list of the check that was asked last; null where there is none. */
   repair(finding: number): Promise<Result<FoundRepair | null, NoAnswer>>;
   /** What the line of a piece teaches and what to listen for. */
@@ -63,6 +70,10 @@ export function createComposer(): Composer {
       ),
     check: (lesson) =>
       ask({ kind: 'check', lesson }, (answer) => (answer.kind === 'findings' ? answer.findings : undefined)),
+    brought: (before, after, pieceId, bar) =>
+      ask({ kind: 'brought', before, after, pieceId, bar }, (answer) =>
+        answer.kind === 'brought' ? answer.messages : undefined,
+      ),
     repair: (finding) =>
       ask({ kind: 'repair', finding }, (answer) => (answer.kind === 'repair' ? answer.repair : undefined)),
     explain: (lesson, pieceId) =>

@@ -22,6 +22,13 @@ export type Deed =
 export type ComposerJob =
   | { readonly kind: 'compose'; readonly deed: Deed; readonly lesson: Lesson; readonly pieceId: string }
   | { readonly kind: 'check'; readonly lesson: Lesson }
+  | {
+      readonly kind: 'brought';
+      readonly before: Lesson;
+      readonly after: Lesson;
+      readonly pieceId: string;
+      readonly bar: number;
+    }
   /** A finding, by its place in the last check's list. */
   | { readonly kind: 'repair'; readonly finding: number }
   | { readonly kind: 'explain' | 'rank takes'; readonly lesson: Lesson; readonly pieceId: string }
@@ -49,6 +56,7 @@ export interface ComparedTake extends Omit<RankedTake, 'take'> {
 export type ComposerAnswer =
   | { readonly kind: 'composition'; readonly composition: Composition }
   | { readonly kind: 'findings'; readonly findings: readonly CheckedFinding[] }
+  | { readonly kind: 'brought'; readonly messages: readonly string[] }
   | { readonly kind: 'repair'; readonly repair: FoundRepair | null }
   | { readonly kind: 'explanation'; readonly sentences: readonly string[] }
   | { readonly kind: 'ranking'; readonly takes: readonly ComparedTake[] }

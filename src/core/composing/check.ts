@@ -1,6 +1,14 @@
 import { barNames, capitalised } from '../base';
 import { chordsIn } from '../chart';
-import { deriveSheet, isOwn, type Lesson, type LinePiece, type LineSheet } from '../lesson';
+import {
+  deriveSheet,
+  isMeant,
+  isOwn,
+  type Lesson,
+  type LinePiece,
+  type LineSheet,
+  linePiece,
+} from '../lesson';
 import { checkAims } from './aim-check';
 import { checkHand, type Repair } from './hand-check';
 import { checkMusic } from './music-check';
@@ -96,4 +104,21 @@ export function checkLesson(lesson: Lesson): readonly Finding[] {
       ...parkedBars(piece),
     ];
   });
+}
+
+const nameOf = ({ pieceId, about, bar, id }: Finding): string => [pieceId, about, bar, id].join(' ');
+
+/**
+ * What a change brought: findings that were not there before it, and that nobody answered with *I mean it*, those of a
+ * bar first.
+ * @param bar - index of the written bar that was changed
+ */
+export function broughtBy(before: Lesson, after: Lesson, pieceId: string, bar: number): readonly Finding[] {
+  const piece = linePiece(after, pieceId);
+  if (piece === null) return [];
+  const were = new Set(checkLesson(before).map(nameOf));
+  const brought = checkLesson(after).filter(
+    (each) => each.pieceId === pieceId && !were.has(nameOf(each)) && !isMeant(piece, each),
+  );
+  return [...brought.filter((each) => each.bar === bar), ...brought.filter((each) => each.bar !== bar)];
 }

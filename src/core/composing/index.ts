@@ -1,5 +1,5 @@
 export { barsAtSight } from './at-sight';
-export { checkLesson, type Finding } from './check';
+export { broughtBy, checkLesson, type Finding } from './check';
 export { type Composition, composePiece } from './compose';
 export { type OtherHand, type PlayedElsewhere, playedElsewhere } from './elsewhere';
 export type { Repair } from './hand-check';

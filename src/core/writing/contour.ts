@@ -1,5 +1,5 @@
 /** Where a bar's notes go: an octave away, upside down, into the next chord. */
-import { type LineNote, midiOf, type SpelledPitch, ticks } from '../base';
+import { barName, type LineNote, midiOf, type SpelledPitch, ticks } from '../base';
 import { untied } from './arrange';
 import { at, type BarAt, harmonyOf, type Outcome } from './bar-at';
 import { type Desk, harmonyAt, notesIn, playable } from './context';
@@ -100,7 +100,9 @@ export function leading(given: BarAt): Outcome {
     ? at(last, way.pitch)
     : { start: ticks(length - beat), duration: ticks(beat), pitch: way.pitch };
   const kept = late ? notes.slice(0, -1) : notes.map((note) => shortenedTo(note, length - beat));
-  return { notes: [...kept, lead], detail: way.words };
+  // Behind the last bar the line begins again.
+  const back = next === 0 ? `back to ${barName(desk.bars[next]?.number ?? 1)} ` : '';
+  return { notes: [...kept, lead], detail: `${back}${way.words}` };
 }
 
 /** The half step on one side of a note, where the scale has another step there; spelled on its way to the note. */

@@ -24,5 +24,5 @@ export { wordAbove, writeWord } from './signs';
 export { barTime, quantised, type Tap, tapped } from './taps';
 export * from './types';
 export { NOTE_VALUES } from './values';
-export { announce, describeAtHand, mendWords, refusalWords, stepName } from './words';
+export { announce, describeAtHand, mendWords, refusalWords, stepName, withFindings } from './words';
 export { degreePitch, placePitch, target, writeDegree, writeFromIdea, writeMidi, writePlace } from './write';

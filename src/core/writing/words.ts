@@ -239,3 +239,18 @@ export function announce(done: Done): string {
       : [`${capitalised(barsText(desk, done.did.tooMuch))} now holds too much`];
   return [...(deed === '' ? [] : [deed]), ...tooMuch, describeAtHand(done.lesson, done.pencil)].join('. ');
 }
+
+/**
+ * What was done to a bar, and the first of what the lesson check has to say since; how that is mended stands in its list.
+ * @param messages - sentences of the lesson check, what is wrong before what mends it
+ */
+export function withFindings(did: string, messages: readonly string[]): string {
+  const [first, ...others] = messages;
+  if (first === undefined) return did;
+  const what = /^.*?[.!?](?= |$)/.exec(first)?.[0] ?? first;
+  const more =
+    others.length === 0
+      ? ''
+      : ` ${capitalised(counted(others.length, 'further thing'))} in the lesson check.`;
+  return `${did}. But: ${what}${more}`;
+}

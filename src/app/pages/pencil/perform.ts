@@ -2,6 +2,7 @@ import type { Lesson } from '../../../core/lesson';
 import {
   announce,
   type Command,
+  type DidKind,
   type Done,
   deskOf,
   fitPencil,
@@ -9,6 +10,7 @@ import {
   type Pencil,
   settled,
   stepName,
+  withFindings,
 } from '../../../core/writing';
 import type { Session } from '../../state';
 
@@ -33,7 +35,39 @@ export function tell(session: Session, text: string): void {
   session.editor.setState(({ said }) => ({ said: said === text ? text + AGAIN : text }));
 }
 
-function say(session: Session, done: Done): void {
+/** What a bar can be asked to become: it is finished then, and the lesson check may have a word to say. */
+const IS_FINISHED: ReadonlySet<string> = new Set<DidKind>([
+  'easier',
+  'busier',
+  'sparser',
+  'silent on one',
+  'octave',
+  'inverted',
+  'leading',
+]);
+/** The longest that what was done waits for what the lesson check has to say of it, in milliseconds. */
+const CHECK_WAIT = 600;
+
+/** Says what was done to a bar, with what the lesson check would now point out and did not before. */
+function sayWithCheck(session: Session, done: Done, before: Lesson): void {
+  const { pieceId, bar } = done.pencil;
+  const did = announce(done);
+  window.clearTimeout(saying);
+  saying = window.setTimeout(() => tell(session, did), CHECK_WAIT);
+  void session.composer.brought(before, done.lesson, pieceId, bar).then((brought) => {
+    const isNow =
+      session.lessons.getState().lesson === done.lesson && session.editor.getState().pencil === done.pencil;
+    if (isNow) tell(session, brought.ok ? withFindings(did, brought.value) : did);
+  });
+}
+
+function say(session: Session, done: Done, before: Lesson): void {
+  const { did } = done;
+  // A single note that goes an octave away is one of a bar that is being written.
+  if (did.kind !== 'refused' && did.detail !== undefined && IS_FINISHED.has(did.kind)) {
+    sayWithCheck(session, done, before);
+    return;
+  }
   window.clearTimeout(saying);
   if (done.did.kind === 'refused') tell(session, announce(done));
   else saying = window.setTimeout(() => tell(session, announce(done)), SAY_AFTER);
@@ -71,7 +105,7 @@ export function perform(session: Session, gesture: Gesture, origin: Origin | nul
     // What is asked for is asked for a bar: whoever goes to another one leaves that as it was.
     ...(pencil.bar === work.pencil.bar ? {} : { asked: null }),
   });
-  say(session, done);
+  say(session, done, work.lesson);
 }
 
 /** Does what a key of the scheme says, or asks for what it needs. */

@@ -44,6 +44,7 @@ const noAnswer = async () => failure('failed' as const);
 const NO_COMPOSER: Composer = {
   compose: noAnswer,
   check: noAnswer,
+  brought: noAnswer,
   repair: noAnswer,
   explain: noAnswer,
   rankTakes: noAnswer,

@@ -1,0 +1,54 @@
+import { describe, expect, it } from 'vitest';
+import { broughtBy, checkLesson } from '../../src/core/composing';
+import { type Lesson, meanIt, setLevel } from '../../src/core/lesson';
+import { commandById, newPencil, withFindings } from '../../src/core/writing';
+import { pinnedSample } from '../support/pinned';
+
+const ID = 'piece-1';
+const line = (level: 0 | 5): Lesson => setLevel(pinnedSample(0, 'test'), ID, level);
+
+const asked = (lesson: Lesson, bar: number, what: string): Lesson =>
+  commandById(`bar ${what}`).gesture(lesson, newPencil(ID, bar)).lesson;
+
+const told = (before: Lesson, after: Lesson, bar: number) =>
+  broughtBy(before, after, ID, bar).map(({ message }) => message);
+
+describe('what a change of a bar brings', () => {
+  it('is what breaks a limit of the level since, and not what was there before', () => {
+    const before = line(0);
+    const after = asked(before, 5, 'busier');
+    const brought = told(before, after, 5);
+    expect(brought[0]).toMatch(/^Bar 6 has a rhythm of level 1\./);
+    const were = checkLesson(before).map(({ message }) => message);
+    expect(were.length).toBeGreaterThan(0);
+    for (const message of brought) expect(were).not.toContain(message);
+    expect(told(line(5), asked(line(5), 5, 'busier'), 5)).toEqual([]);
+    expect(told(before, before, 0)).toEqual([]);
+  });
+
+  it('has the findings of the bar itself first, and none that was answered', () => {
+    const before = line(5);
+    const after = asked(before, 2, 'an octave up');
+    const brought = broughtBy(before, after, ID, 2);
+    const own = brought.filter(({ bar }) => bar === 2);
+    expect(brought.slice(0, own.length)).toEqual(own);
+    const [first] = brought;
+    if (first === undefined) throw new Error('nothing was brought');
+    const meant = meanIt(after, ID, first);
+    expect(broughtBy(before, meant, ID, 2).map(({ id, bar }) => [id, bar])).not.toContainEqual([
+      first.id,
+      first.bar,
+    ]);
+  });
+
+  it('is said in its first sentence, and how much more there is', () => {
+    const rhythm = 'Bar 2 asks for 2.5 notes a second; level 1 allows 2. Take notes out.';
+    expect(withFindings('Bar 2 is busier', [])).toBe('Bar 2 is busier');
+    expect(withFindings('Bar 2 is busier', [rhythm])).toBe(
+      'Bar 2 is busier. But: Bar 2 asks for 2.5 notes a second; level 1 allows 2.',
+    );
+    expect(withFindings('Bar 2 is busier', [rhythm, 'Another.', 'A third.'])).toBe(
+      'Bar 2 is busier. But: Bar 2 asks for 2.5 notes a second; level 1 allows 2. 2 further things in the lesson check.',
+    );
+  });
+});
