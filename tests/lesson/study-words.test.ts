@@ -92,6 +92,8 @@ describe('what is said of a line', () => {
         );
         expect(facts.get('Beat one')?.bars).toEqual(late);
         expect(first('Beat one')).toBe(late.length);
+        const everywhere = facts.get('Hardest rhythm')?.bars.length === bars.length;
+        expect(said('Hardest rhythm').endsWith(', in every bar.')).toBe(everywhere);
         const empty = bars.flatMap(({ notes }, index) => (notes.length === 0 ? [index] : []));
         expect(facts.get('Silence')?.bars).toEqual(empty);
         expect(said('Silence').includes('without a note')).toBe(empty.length > 0);

@@ -80,10 +80,9 @@ export function studyFacts(
   const numbers = (bars: readonly number[]) =>
     [...new Set(bars)].map((bar) => sheet.bars[bar]?.written.number ?? bar + 1);
   const names = (bars: readonly number[]) => barNames(numbers(bars));
+  const all = (bars: readonly number[]) => bars.length === sheet.bars.length;
   const shownIn = (bars: readonly number[]) =>
-    bars.length === sheet.bars.length
-      ? 'In every bar.'
-      : `${counted(bars.length, 'bar')} of ${sheet.bars.length}: ${names(bars)}.`;
+    all(bars) ? 'In every bar.' : `${counted(bars.length, 'bar')} of ${sheet.bars.length}: ${names(bars)}.`;
   const name = (bar: number) => barName(sheet.bars[bar]?.written.number ?? bar + 1);
   const pitch = (each: LineStudy['lowest']) => formatPitchIn(sheet.noteNames ?? 'letters', each);
   const fact = (title: string, sentence: string, bars: readonly number[] = [], key = false): StudyFact => ({
@@ -149,7 +148,11 @@ export function studyFacts(
       [],
       true,
     ),
-    fact('Hardest rhythm', `Of level ${rhythm.level}, in ${names(rhythm.bars)}.`, rhythm.bars),
+    fact(
+      'Hardest rhythm',
+      `Of level ${rhythm.level}, in ${all(rhythm.bars) ? 'every bar' : names(rhythm.bars)}.`,
+      rhythm.bars,
+    ),
     fact('Speed', `${level.notesPerSecond.toFixed(1)} notes a second in its busiest bar.`),
     fact(
       'Shifts',
