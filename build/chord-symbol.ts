@@ -1,7 +1,13 @@
 import type { Plugin } from 'vite';
 
-/** Functions that are one call of the language, for what they are called with here: arrays, and a test of their items. */
+/**
+ * Functions that are one call of the language, for what they are called with here: arrays, mostly of the names of
+ * intervals, a test of their items, and plain data.
+ */
 const OF_THE_LANGUAGE: Readonly<Record<string, string>> = {
+  clone: 'export default (values) => [...values];',
+  cloneDeep: 'export default structuredClone;',
+  isEqual: 'export default (one, other) => one.join() === other.join();',
   find: 'export default (values, test) => values.find(test);',
   isArray: 'export default Array.isArray;',
 };
