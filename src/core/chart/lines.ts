@@ -1,6 +1,7 @@
 import { parseKey, shortened } from '../theory';
 import { readNavigation } from './navigation';
 import { typedKey } from './typed-key';
+import { withoutUnseen } from './words';
 
 /** What a line of a chart is; `column` counts from 1 to where its text begins. */
 export type ChartLine =
@@ -154,7 +155,7 @@ export function rehearsalLetters(lines: readonly string[]): ReadonlySet<number> 
 
 /** Tells what a line is; `isSection` says whether a name belongs to a section written above. */
 export function classifyLine(line: string, isSection: (name: string) => boolean): ChartLine {
-  const said = saidIn(line);
+  const said = withoutUnseen(saidIn(line));
   const text = said.trim();
   if (text === '') return { kind: 'blank' };
   const column = said.length - said.trimStart().length + 1;

@@ -1,6 +1,6 @@
 import type { ChartPlace } from './types';
 import { timesIn } from './word-signs';
-import { wordEnd } from './words';
+import { withoutUnseen, wordEnd } from './words';
 
 /** A piece of a line of bars; `place` covers it exactly. */
 export type Token =
@@ -53,7 +53,8 @@ function wordToken(text: string, place: ChartPlace): Token {
 }
 
 /** Cuts a line of bars into tokens; every character that is not blank belongs to exactly one. Linear time. */
-export function scanLine(text: string, line: number): readonly Token[] {
+export function scanLine(written: string, line: number): readonly Token[] {
+  const text = withoutUnseen(written);
   const tokens: Token[] = [];
   let index = 0;
   while (index < text.length) {

@@ -29,3 +29,10 @@ export function wordsOf(text: string): readonly string[] {
   }
   return words;
 }
+
+/**
+ * A text with blanks in the place of signs that are not seen, which come along where a chart is copied from a page: all
+ * that is read keeps its place.
+ */
+export const withoutUnseen = (text: string): string =>
+  text.replace(/(?![\t\n\r])[\p{Cc}\p{Cf}]/gu, (sign) => ' '.repeat(sign.length));
