@@ -55,6 +55,21 @@ describe('bars', () => {
     expect([at(0), at(2879), at(2880), at(3839), at(3840)]).toEqual(['C', 'C', 'G', 'G', null]);
   });
 
+  it.each([
+    ['a blank of no width', '\u200b'],
+    ['a mark of direction', '\u200e'],
+    ['a turn of direction', '\u202e'],
+    ['the mark of a file’s beginning', '\ufeff'],
+    ['a zero', '\u0000'],
+    ['a tag of two units', '\u{e0041}'],
+  ])('reads past %s, which nobody sees, and keeps the places', (_, sign) => {
+    const { bars, sections } = chart(`Verse:${sign}\n${sign}| Am${sign} |${sign}F ${sign} C7 |`);
+    expect(sections.map(({ name }) => name)).toEqual(['Verse']);
+    expect(harmony(chart(`| Am${sign} |${sign}F ${sign} C7 |`))).toBe('Am·4 | F·2 C7·2');
+    const [am] = bars;
+    expect(am?.place).toEqual({ line: 2, column: 3 + sign.length, length: 2 });
+  });
+
   it('places every bar in the text', () => {
     const { bars } = chart('Verse:\n  | Am  | F C |');
     expect(bars.map((bar) => bar.place)).toEqual([
@@ -191,6 +206,14 @@ describe('problems', () => {
     ['|: C :| :|', '1:9+2', /has ended there already; leave one of the two out/],
     ['|: C | D :|x3\n:| F', '2:1+2', /has ended there already/],
     ['C | x3 D', '1:5+2', /right after :\|/],
+    [
+      'C | (3/4 F',
+      '1:5+4',
+      /^“\(3\/4” opens a bracket and does not close it\. Brackets before a bar hold a metre/,
+    ],
+    ['(key: C | F', '1:1+5', /^“\(key:” opens a bracket and does not close it\./],
+    ['[A\nC', '1:1+2', /^“\[A” opens a bracket and does not close it\. The name of a section/],
+    ['C7(b9,#11 | F', '1:1+9', /^“C7\(b9,#11” opens a bracket and does not close it\. Write \) after it\.$/],
     ['|: C :| x1', '1:9+2', /2 to 20 times/],
     ['C | (1/8) D', '1:5+5', /Only the first bar/],
     ['(5/8) C', '1:1+5', /5\/8 is not a metre/],
@@ -218,6 +241,12 @@ describe('problems', () => {
     const found = problems(text);
     expect(found.map(([where]) => where)).toContain(place);
     expect(found.map(([, sentence]) => sentence).join('\n')).toMatch(message);
+  });
+
+  it('suggests the chord with its bracket closed, and wide letters as the usual ones', () => {
+    const suggested = (text: string) => read(text).problems.map(({ suggestion }) => suggestion);
+    expect(suggested('C7(b9,#11 | F')).toEqual(['C7(♭9,♯11)']);
+    expect(suggested('Ｃ | Ｇ７')).toEqual(['C', 'G7']);
   });
 
   it('suggests as much of a long name as a section can have, and reads it then', () => {

@@ -18,6 +18,7 @@ import {
   parseNumeral,
   suggestChord,
 } from '../theory';
+import { BRACKETS_HOLD } from './directives';
 import { sameHarmony } from './harmony';
 import type { ProblemList } from './problems';
 import { PUSH, PUSH_SIGN } from './pushes';
@@ -210,6 +211,10 @@ export const isNumeral = (text: string): boolean =>
   looksLikeNumeral(text) && !parseChord(text).ok && parseNumeral(text, ANY_KEY).ok;
 
 function unreadable(text: string, message: string): string {
+  if (text.lastIndexOf('(') > text.lastIndexOf(')'))
+    return `“${text}” opens a bracket and does not close it. ${text.startsWith('(') ? BRACKETS_HOLD : 'Write ) after it.'}`;
+  if (text.startsWith('[') && !text.includes(']'))
+    return `“${text}” opens a bracket and does not close it. The name of a section stands alone on its line: [A] or A:`;
   if (text.endsWith(':')) return `“${text}” looks like a section name: write it on a line of its own.`;
   return message;
 }

@@ -12,6 +12,9 @@ export type Directive =
 
 const problem = (message: string): Directive => ({ kind: 'problem', message });
 
+export const BRACKETS_HOLD =
+  'Brackets before a bar hold a metre (3/4), a key (key: D), or, before the first bar, the beats of a pickup (1).';
+
 /**
  * Reads a directive.
  * @param text what stands in the brackets
@@ -32,9 +35,7 @@ export function readDirective(text: string, metre: Metre, first: boolean): Direc
     const message = 'A pickup is written by its beats alone, before the first bar.';
     return { kind: 'problem', message, suggestion: `(${named[1]})` };
   }
-  return problem(
-    'Brackets before a bar hold a metre (3/4), a key (key: D), or, before the first bar, the beats of a pickup (1).',
-  );
+  return problem(BRACKETS_HOLD);
 }
 
 function metreOf(count: number, unit: number): Directive {

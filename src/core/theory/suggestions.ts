@@ -104,7 +104,8 @@ export function suggestKey(text: string): Key | null {
  * even the root is a guess. `am` gives Am, `Cmja7` Cmaj7, `H7` B7, `Fism` F♯m, `Sol7` G7.
  */
 export function suggestChord(text: string): string | null {
-  const trimmed = text.trim();
+  // Wide letters, as they are typed in an East Asian keyboard, are the same letters.
+  const trimmed = text.normalize('NFKC').trim();
   if (trimmed.length > LONGEST) return null;
   const named = inLetters(trimmed);
   if (named !== null) return named;
@@ -113,7 +114,8 @@ export function suggestChord(text: string): string | null {
   const letter = (match[1] ?? '').toUpperCase();
   const root = (letter === 'H' ? 'B' : letter) + (match[2] ?? '');
   const rest = match[3] ?? '';
-  const asTyped = parseChord(root + rest);
+  const opens = rest.lastIndexOf('(') > rest.lastIndexOf(')');
+  const asTyped = parseChord(root + rest + (opens ? ')' : ''));
   if (asTyped.ok) return asTyped.value.symbol;
   const lowered = rest.toLowerCase().replace(/[()\s.,]/g, '');
   let best: string | null = null;
