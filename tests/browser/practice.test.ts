@@ -302,6 +302,13 @@ test('the word of a loop covers no number of a bar, and on a stand it is seen wh
       ).length;
   });
   expect(covered).toBe(0);
+  // Nor is it covered by the frame of the next system, where the loop goes on there.
+  expect(
+    await page.locator('.loop-mark__word').evaluate((word) => {
+      const frame = word.closest('.loop-mark')?.getBoundingClientRect();
+      return frame !== undefined && word.getBoundingClientRect().bottom <= frame.bottom + 0.5;
+    }),
+  ).toBe(true);
   await page.keyboard.press('Space');
   await expect.poll(() => playback(page).textContent(), PATIENT).toMatch(/^Counting in to bar 5/);
   const place = async (one: Locator) => {
