@@ -1,9 +1,13 @@
-import type { Ink, ScoreLayout, SystemLayout, TextInk, TextRun } from './types';
+import { remembered } from '../core/base';
+import type { Ink, PathInk, ScoreLayout, SystemLayout, TextInk, TextRun } from './types';
 
 const SVG = 'http://www.w3.org/2000/svg';
 
-/** Drawn systems by fingerprint: an edit of one bar draws one system again, and taking it back draws none. */
-const drawn = new Map<string, SVGSVGElement>();
+/**
+ * Drawn systems by fingerprint, null for one that was drawn once: most are never drawn again, and what is drawn a second
+ * time, as by taking an edit back or on the printed pages after each rest, is copied from then on.
+ */
+const drawn = new Map<string, SVGSVGElement | null>();
 const MOST_KEPT = 400;
 
 /**
@@ -19,8 +23,8 @@ export function drawSystem(layout: ScoreLayout, index: number): SVGSVGElement {
   if (kept) return clone(kept);
   const picture = draw(system);
   if (drawn.size >= MOST_KEPT) drawn.clear();
-  drawn.set(system.fingerprint, picture);
-  return clone(picture);
+  drawn.set(system.fingerprint, kept === null ? picture : null);
+  return kept === null ? clone(picture) : picture;
 }
 
 /** What each picture shows: by it, the picture is brought up to date where it stands. */
@@ -123,23 +127,47 @@ function changed(element: Element | undefined, ink: Ink): Element {
 }
 
 function mark(ink: Ink): SVGElement {
-  if (ink.kind === 'path') {
-    const path = document.createElementNS(SVG, 'path');
-    setAll(path, { class: ink.role, d: ink.d });
-    if (ink.stroke > 0) setAll(path, { fill: 'none', stroke: '#000', 'stroke-width': ink.stroke });
-    return path;
+  return ink.kind === 'path' ? pathOf(ink) : textOfInk(ink);
+}
+
+function pathOf({ role, d, stroke }: PathInk): SVGElement {
+  const path = document.createElementNS(SVG, 'path');
+  path.setAttribute('class', role);
+  path.setAttribute('d', d);
+  if (stroke > 0) {
+    path.setAttribute('fill', 'none');
+    path.setAttribute('stroke', '#000');
+    path.setAttribute('stroke-width', String(stroke));
   }
-  const text = document.createElementNS(SVG, 'text');
-  setAll(text, {
-    class: ink.role,
-    x: round(ink.x),
-    y: round(ink.y),
-    'font-family': ink.font === 'Bravura' ? 'Bravura' : 'Academico, Bravura, serif',
-    'font-size': ink.size,
+  return path;
+}
+
+/** An empty text of each look: a copy has to be placed only, which is quicker than setting all its attributes. */
+const empties = new Map<string, SVGTextElement>();
+
+function emptyText({ role, font, size, bold, italic }: TextInk): SVGTextElement {
+  const look = `${role} ${font} ${size} ${bold} ${italic}`;
+  return remembered(empties, look, () => {
+    const text = document.createElementNS(SVG, 'text');
+    setAll(text, {
+      class: role,
+      x: 0,
+      y: 0,
+      'font-family': font === 'Bravura' ? 'Bravura' : 'Academico, Bravura, serif',
+      'font-size': size,
+    });
+    if (bold) text.setAttribute('font-weight', 'bold');
+    if (italic) text.setAttribute('font-style', 'italic');
+    return text;
   });
-  if (ink.bold) text.setAttribute('font-weight', 'bold');
-  if (ink.italic) text.setAttribute('font-style', 'italic');
-  text.append(...contentsOf(ink));
+}
+
+function textOfInk(ink: TextInk): SVGElement {
+  const text = document.importNode(emptyText(ink));
+  text.setAttribute('x', String(round(ink.x)));
+  text.setAttribute('y', String(round(ink.y)));
+  if (ink.runs) text.append(...runsOf(ink.runs));
+  else text.textContent = ink.text;
   return text;
 }
 

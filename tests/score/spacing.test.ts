@@ -2,7 +2,14 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { engrave } from '../../src/score/engrave';
 import { breakLines, TIGHTEST } from '../../src/score/layout/breaks';
-import { type Column, gapsOf, placeColumns } from '../../src/score/layout/spacing';
+import {
+  type BarSpacing,
+  type Column,
+  factorFor,
+  gapsOf,
+  placeColumns,
+  widthAt,
+} from '../../src/score/layout/spacing';
 import type { Position, ScoreOptions } from '../../src/score/types';
 import { SCORE_FIXTURES } from '../support/score-fixtures';
 import { NOTES_ONLY } from '../support/score-sheets';
@@ -244,6 +251,52 @@ describe('systems', () => {
         },
       ),
       { seed: 41, numRuns: 300 },
+    );
+  });
+});
+
+describe('the factor that fills a width', () => {
+  /** As plainly as it can be found. */
+  function byHalving(bars: readonly BarSpacing[], width: number, most: number): number {
+    const total = (factor: number) => bars.reduce((sum, bar) => sum + widthAt(bar, factor), 0);
+    if (total(most) <= width) return most;
+    let [low, high] = [0, most];
+    for (let round = 0; round < 40; round += 1) {
+      const middle = (low + high) / 2;
+      if (total(middle) <= width) low = middle;
+      else high = middle;
+    }
+    return low;
+  }
+
+  const reach = fc.double({ min: 0, max: 40, noNaN: true });
+  const bar = fc
+    .record({
+      ticks: fc.uniqueArray(fc.integer({ min: 0, max: 63 }), { minLength: 1, maxLength: 12 }),
+      lefts: fc.array(reach, { minLength: 12, maxLength: 12 }),
+      text: fc.option(fc.double({ min: 20, max: 200, noNaN: true }), { nil: null }),
+      before: reach,
+      after: reach,
+    })
+    .map(({ ticks, lefts, text, before, after }): BarSpacing => {
+      const columns = ticks
+        .toSorted((one, other) => one - other)
+        .map((tick, index) => ({ tick: tick * 60, left: lefts[index] ?? 0, right: (lefts[index] ?? 0) / 2 }));
+      const spans = text === null ? [] : [{ from: 0, to: columns.length, width: text }];
+      return { before, after, columns, gaps: gapsOf(columns, 3840, spans) };
+    });
+
+  test('is to the last bit the one that halving finds', () => {
+    fc.assert(
+      fc.property(
+        fc.array(bar, { minLength: 1, maxLength: 6 }),
+        fc.double({ min: 0, max: 3000, noNaN: true }),
+        fc.constantFrom(40, 1.7, 3.3),
+        (bars, width, most) => {
+          expect(factorFor(bars, width, most)).toBe(byHalving(bars, width, most));
+        },
+      ),
+      { numRuns: 300 },
     );
   });
 });

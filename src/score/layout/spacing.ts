@@ -123,22 +123,65 @@ function growthAt(factor: number): number {
 }
 
 /** Width of a bar whose natural gaps are stretched by a factor; 0 gives the least width. */
-export function widthAt(bar: BarSpacing, factor: number): number {
-  return bar.before + bar.after + bar.gaps.reduce((sum, gap) => sum + stretched(gap, factor), 0);
+export function widthAt({ before, after, gaps }: BarSpacing, factor: number): number {
+  let width = 0;
+  for (const gap of gaps) width += stretched(gap, factor);
+  return before + after + width;
+}
+
+function widthOf(bars: readonly BarSpacing[], factor: number): number {
+  let width = 0;
+  for (const bar of bars) width += widthAt(bar, factor);
+  return width;
+}
+
+/** A factor at which bars have room, and one at which they have none; null where none is known. */
+interface Bracket {
+  readonly fits: number | null;
+  readonly over: number;
+}
+
+/** Steps of Newton's method are enough on lines with few bends; factors are told apart finer than this. */
+const MOST_STEPS = 10;
+const NEAR = 2e-11;
+/** A factor larger by this much tells how much wider the bars grow. */
+const STEP = 1e-6;
+
+/** Closes in on the factor that fills a width, between 0 and one that is too wide, by Newton's method. */
+function bracketFor(bars: readonly BarSpacing[], width: number, tooWide: number): Bracket {
+  let fits: number | null = null;
+  let over = tooWide;
+  let factor = Math.min(1, tooWide / 2);
+  for (let step = 0; step < MOST_STEPS; step += 1) {
+    const taken = widthOf(bars, factor);
+    const left = width - taken;
+    const isIn = left >= 0;
+    if (isIn) fits = factor;
+    else over = factor;
+    const next = factor + (left * STEP) / (widthOf(bars, factor + STEP) - taken);
+    const beside = factor + (isIn ? NEAR : -NEAR);
+    factor = Math.abs(next - factor) < NEAR ? beside : next;
+    if (!(factor > (fits ?? 0) && factor < over)) break;
+  }
+  return { fits, over };
 }
 
 /**
- * The factor at which bars fill a width exactly, at most `most`.
+ * The factor at which bars fill a width exactly, at most `most`: found by halving, where what was closed in on before
+ * answers nearly all questions.
  * @returns 0 when they are too wide even at their least
  */
 export function factorFor(bars: readonly BarSpacing[], width: number, most: number): number {
-  const total = (factor: number): number => bars.reduce((sum, bar) => sum + widthAt(bar, factor), 0);
-  if (total(most) <= width) return most;
+  if (widthOf(bars, most) <= width) return most;
+  if (widthOf(bars, 0) > width) return 0;
+  const { fits, over } = bracketFor(bars, width, most);
   let low = 0;
   let high = most;
   for (let round = 0; round < 40; round += 1) {
     const middle = (low + high) / 2;
-    if (total(middle) <= width) low = middle;
+    // Wider bars never come of a smaller factor.
+    const isIn = middle <= (fits ?? 0) || (middle < over && widthOf(bars, middle) <= width);
+    if (isIn) low = middle;
     else high = middle;
   }
   return low;
