@@ -27,4 +27,20 @@ export function shareParts<Document extends object>(before: Document, after: Doc
 }
 
 /** Whether two plain documents hold the same, wherever each came from. */
-export const alike = (one: unknown, other: unknown): boolean => shareValue(one, other) === one;
+export function alike(one: unknown, other: unknown): boolean {
+  if (one === other) return true;
+  if (Array.isArray(one) || Array.isArray(other)) {
+    return (
+      Array.isArray(one) &&
+      Array.isArray(other) &&
+      one.length === other.length &&
+      one.every((part, index) => alike(part, other[index]))
+    );
+  }
+  if (!isRecord(one) || !isRecord(other)) return false;
+  const names = Object.keys(other);
+  return (
+    names.length === Object.keys(one).length &&
+    names.every((name) => name in one && alike(one[name], other[name]))
+  );
+}

@@ -124,12 +124,15 @@ export function chordFunctions(
   });
 }
 
-/** {@link chordFunction}, worked out once for each chord, key and next chord. */
+const MOST_FUNCTIONS = 2000;
+const functionsKnown = new Map<string, ChordFunction>();
+
+/** {@link chordFunction}, worked out once for each chord, key and next chord: a chart is asked about at every keystroke. */
 function rememberingFunctions(naming: Naming): typeof chordFunction {
-  const known = new Map<string, ChordFunction>();
+  if (functionsKnown.size >= MOST_FUNCTIONS) functionsKnown.clear();
   return (chord, key, next) => {
-    const id = `${chord.symbol} ${describeKey(key)} ${next?.symbol ?? ''}`;
-    return remembered(known, id, () => chordFunction(chord, key, next, naming));
+    const id = `${naming} ${chord.symbol} ${describeKey(key)} ${next?.symbol ?? ''}`;
+    return remembered(functionsKnown, id, () => chordFunction(chord, key, next, naming));
   };
 }
 

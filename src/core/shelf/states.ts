@@ -110,6 +110,7 @@ const holdsSame = (one: LessonVersion, other: LessonVersion | undefined): boolea
  */
 function reachesUnseen(before: Lesson, after: Lesson): boolean {
   const { versions = [], open } = before;
+  if (versions.length === 0 && open === undefined) return false;
   const now = new Map((after.versions ?? []).map((version) => [version.id, version]));
   if (versions.some(({ id }) => !now.has(id))) return true;
   if (after.open !== open) return false;
