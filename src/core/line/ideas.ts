@@ -1,4 +1,4 @@
-import { hashText } from '../base';
+import { hashText, remembered } from '../base';
 import type { Chart } from '../chart';
 import { analyseBar } from './analysis';
 import { pitchesOf } from './demands';
@@ -20,8 +20,8 @@ type Heap = 'chord' | 'steps' | 'walk' | 'long walk' | 'silent chord' | 'silent 
 
 interface Ranked extends Alternative {
   readonly heap: Heap;
-  /** What it shares with others: its rhythm, its pitches, the notes it begins with. */
-  readonly marks: readonly Mark[];
+  /** What it shares with others; null until it is asked for, which it is for few. */
+  marks: readonly Mark[] | null;
 }
 
 interface Mark {
@@ -64,18 +64,23 @@ const SAME_RHYTHM = 1.5;
 const SAME_HEAD = 1;
 const SAME_PITCHES = 6;
 
-const rankedOf = (alternative: Alternative): Ranked => {
-  const { tones } = alternative;
-  return {
-    ...alternative,
-    heap: heapOf(tones),
-    marks: [
-      { text: `rhythm ${tones.map(({ start }) => start).join(' ')}`, cost: SAME_RHYTHM },
-      { text: `head ${tones.slice(0, 3).map(({ midi }) => midi)}`, cost: SAME_HEAD },
-      { text: `pitches ${tones.map(({ midi }) => midi)}`, cost: SAME_PITCHES },
-    ],
-  };
-};
+const rankedOf = ({ tones, cost }: Alternative): Ranked => ({
+  tones,
+  cost,
+  heap: heapOf(tones),
+  marks: null,
+});
+
+/** What an idea shares with others: its rhythm, its pitches, the notes it begins with. */
+function marksOf(one: Ranked): readonly Mark[] {
+  const { tones } = one;
+  one.marks ??= [
+    { text: `rhythm ${tones.map(({ start }) => start).join(' ')}`, cost: SAME_RHYTHM },
+    { text: `head ${tones.slice(0, 3).map(({ midi }) => midi)}`, cost: SAME_HEAD },
+    { text: `pitches ${tones.map(({ midi }) => midi)}`, cost: SAME_PITCHES },
+  ];
+  return one.marks;
+}
 
 const DEAL: readonly Heap[] = [
   'chord',
@@ -90,30 +95,32 @@ const DEAL: readonly Heap[] = [
   'silent chord',
 ];
 
-/** Deals the ideas out: in turn from each heap, the cheapest that is unlike those already dealt; gives how many there are. */
+/** Deals the ideas, which come the cheapest first, out: in turn from each heap, the cheapest that is unlike those already dealt; gives how many there are. */
 function* deal(ranked: readonly Ranked[], wanted: number): Generator<Ranked, number> {
   const heaps = new Map<Heap, Ranked[]>();
-  for (const one of ranked) heaps.set(one.heap, [...(heaps.get(one.heap) ?? []), one]);
+  for (const one of ranked) remembered(heaps, one.heap, () => []).push(one);
   let dealt = 0;
   const seen = new Map<string, number>();
-  const costNow = ({ cost, marks }: Ranked): number =>
-    marks.reduce((sum, mark) => sum + mark.cost * (seen.get(mark.text) ?? 0), cost);
+  const costNow = (one: Ranked): number =>
+    marksOf(one).reduce((sum, mark) => sum + mark.cost * (seen.get(mark.text) ?? 0), one.cost);
   for (let turn = 0; dealt < wanted && turn < wanted * DEAL.length; turn += 1) {
     const heap = heaps.get(DEAL[turn % DEAL.length] ?? 'chord') ?? [];
     const best = cheapestOf(heap, costNow);
     if (!best) continue;
     heap.splice(heap.indexOf(best), 1);
     dealt += 1;
-    for (const mark of best.marks) seen.set(mark.text, (seen.get(mark.text) ?? 0) + 1);
+    for (const mark of marksOf(best)) seen.set(mark.text, (seen.get(mark.text) ?? 0) + 1);
     yield best;
   }
   return dealt;
 }
 
+/** The one of a heap, the cheapest first, that costs least beside those already dealt, which only adds to its cost. */
 function cheapestOf(heap: readonly Ranked[], costOf: (one: Ranked) => number): Ranked | null {
   let best: Ranked | null = null;
   let least = Number.POSITIVE_INFINITY;
   for (const one of heap) {
+    if (one.cost >= least) break;
     const cost = costOf(one);
     if (cost < least) [best, least] = [one, cost];
   }

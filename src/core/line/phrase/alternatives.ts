@@ -1,5 +1,5 @@
 import { remembered } from '../../base';
-import { type BarSlot, type MetrePhrases, phraseBookOf, type Theme } from '../../feel';
+import { type BarSlot, type Contour, type MetrePhrases, phraseBookOf, type Theme } from '../../feel';
 import type { HeardLine } from '../hearing';
 import type { BarModel, LineModel } from '../model';
 import type { Tone } from '../tones';
@@ -8,7 +8,6 @@ import { manyOrders } from './drills';
 import { edgeMaker } from './edges';
 import { type Finisher, finisherFor, type Goal, type Leading } from './finish';
 import { JOIN_WEIGHT, nodeRulesFor, phrasesIn } from './manner';
-import type { Node } from './nodes';
 import { type Pool, type PoolMaker, poolMaker } from './pools';
 import { type Segment, segmentsOf } from './segments';
 import { bitOf, type Techniques } from './shown';
@@ -217,14 +216,17 @@ function waysThrough(about: Bar): readonly Alternative[] {
 /** Beyond any price. */
 const FAR = Number.POSITIVE_INFINITY;
 
+const walking = new WeakMap<Contour, boolean>();
+
 /** Whether the last notes of a contour go on by step in one direction. */
-function walks({ contour }: Node): boolean {
-  const steps = (contour?.roles ?? [])
-    .slice(-4)
-    .map((role) => (role.kind === 'step' ? role.step + 7 * role.octave : NaN));
-  const moves = steps.slice(1).map((step, index) => step - (steps[index] ?? step));
-  return moves.length === 3 && Math.abs(moves[0] ?? 0) === 1 && moves.every((move) => move === moves[0]);
-}
+const walks = (contour: Contour): boolean =>
+  remembered(walking, contour, () => {
+    const steps = contour.roles
+      .slice(-4)
+      .map((role) => (role.kind === 'step' ? role.step + 7 * role.octave : NaN));
+    const moves = steps.slice(1).map((step, index) => step - (steps[index] ?? step));
+    return moves.length === 3 && Math.abs(moves[0] ?? 0) === 1 && moves.every((move) => move === moves[0]);
+  });
 
 /** The cheapest ways of each kind: walks and a silent beat one would be crowded out. */
 function cheapest(ways: readonly Start[], pool: Pool, share: Share): readonly Start[] {
@@ -232,7 +234,7 @@ function cheapest(ways: readonly Start[], pool: Pool, share: Share): readonly St
   const kindOf = ({ nodes }: Start): keyof Share => {
     const node = pool.nodes[nodes[0] ?? 0];
     if (node?.late) return 'late';
-    return share.walks > 0 && node && walks(node) ? 'walks' : 'onOne';
+    return share.walks > 0 && node?.contour && walks(node.contour) ? 'walks' : 'onOne';
   };
   const left = { ...share };
   return inOrder.filter((way) => {
