@@ -48,14 +48,14 @@ T x-xxxxxx R R 8 R 3 5 > | R R 8 R 5 >> > | R R 8 5 3 >> > | R R 5 R 3 5 > | R R
 H1 xxxx R 8 R > | R 8 R 8 | R 8 5 > | R 8 3 > | R 5 R > | R _5 R > | R 8 >> >
 H2 x-xx R 5 > | R >> > | R 3 > | R 8 > | R _5 > | R 8 5
 
-tune mirrorball 3-5: octaves through the whole bar with a pair that walks on; from the top down in the answer, a hole on three in bar four
-S xxxxxxxx R 8 R 8 R 8 5 > | R 8 R 8 R 8 >> > | R 8 R 8 R 8 3 4 | R 8 R 8 R 8 3 > | R 8 R 8 R 8 5 4 | R _5 R _5 R _5 _7 > | R _5 R _5 R _5 >> > | R 5 R 5 R 5 3 > | R 5 R 5 R 5 >> > | R 5 R 5 R 5 3 4 | 5 8 5 8 5 8 3 > !co
-A xxxxxxxx R 8 R 8 8 c 5 > | R 8 R 8 8 c 5 3 | R 8 R 8 5 4 3 > | R 8 R 8 5 4 3 2 | R 8 R 8 8 7 6 > | R _5 R _5 R _7 _5 > | R _5 R _5 R 2 3 > | R 5 R 5 5 4 3 > | R 5 R 5 5 4 3 2 | R 5 R 5 3 2 R > | 5 8 5 8 5 4 3 > !co
-S xxxxxxxx R 8 R 8 R 8 5 > | R 8 R 8 R 8 >> > | R 8 R 8 R 8 3 4 | R 8 R 8 R 8 3 > | R 8 R 8 R 8 5 4 | R _5 R _5 R _5 _7 > | R _5 R _5 R _5 >> > | R 5 R 5 R 5 3 > | R 5 R 5 R 5 >> > | R 5 R 5 R 5 3 4 | 5 8 5 8 5 8 3 > !co
+tune mirrorball 3-5: octave pairs for two beats, air on three, and a tag from its and that walks on; from the top down in the answer
+S xxxx-xxx R 8 R 8 8 5 > | R 8 R 8 8 >> > | R 8 R 8 8 3 4 | R 8 R 8 8 3 > | R 8 R 8 8 5 4 | R _5 R _5 _5 _7 > | R _5 R _5 _5 >> > | R 5 R 5 5 3 > | R 5 R 5 5 >> > | R 5 R 5 5 3 4 | 5 8 5 8 8 3 > !co
+A xxxx-xxx R 8 R 8 c 5 > | R 8 R 8 c 5 3 | R 8 R 8 4 3 > | R 8 R 8 4 3 2 | R 8 R 8 7 6 > | R _5 R _5 _7 _5 > | R _5 R _5 2 3 > | R 5 R 5 4 3 > | R 5 R 5 4 3 2 | R 5 R 5 2 R > | 5 8 5 8 4 3 > !co
+S xxxx-xxx R 8 R 8 8 5 > | R 8 R 8 8 >> > | R 8 R 8 8 3 4 | R 8 R 8 8 3 > | R 8 R 8 8 5 4 | R _5 R _5 _5 _7 > | R _5 R _5 _5 >> > | R 5 R 5 5 3 > | R 5 R 5 5 >> > | R 5 R 5 5 3 4 | 5 8 5 8 8 3 > !co
 C xxxx--xx R 8 R 8 5 > | R 8 R 8 >> > | R 8 R 8 3 > | R 8 R 8 5 3 | R _5 R _5 >> > | R 5 R 5 3 > | R 5 R 5 >> > | R _5 R _5 _5 >
-S xxxxxxxx R 8 R 8 R 8 5 > | R 8 R 8 R 8 >> > | R 8 R 8 R 8 3 4 | R 8 R 8 R 8 3 > | R 8 R 8 R 8 5 4 | R _5 R _5 R _5 _7 > | R _5 R _5 R _5 >> > | R 5 R 5 R 5 3 > | R 5 R 5 R 5 >> > | R 5 R 5 R 5 3 4 | 5 8 5 8 5 8 3 > !co
-A xxxxxxxx R 8 R 8 8 c 5 3 | R 8 R 8 8 c 5 > | R 8 R 8 5 4 3 > | R 8 R 8 5 4 3 2 | R 8 R 8 8 7 6 > | R _5 R _5 R _7 _5 > | R _5 R _5 R 2 3 > | R 5 R 5 5 4 3 > | R 5 R 5 5 4 3 2 | R 5 R 5 3 2 R > | 5 8 5 8 5 4 3 > !co
-L xxxxxxxx R 8 R 8 8 9 10 > | R 8 R 8 8 10 9 > | R 8 R 8 8 9 10 8 | R 8 R 8 8 10 8 > | R 5 R 5 8 10 9 > | R 5 R 5 8 9 8 > | R 5 R 5 5 6 8 > | R _5 R _5 R 3 5 > | 5 8 5 8 8 9 10 > !co
+S xxxx-xxx R 8 R 8 8 5 > | R 8 R 8 8 >> > | R 8 R 8 8 3 4 | R 8 R 8 8 3 > | R 8 R 8 8 5 4 | R _5 R _5 _5 _7 > | R _5 R _5 _5 >> > | R 5 R 5 5 3 > | R 5 R 5 5 >> > | R 5 R 5 5 3 4 | 5 8 5 8 8 3 > !co
+A xxxx-xxx R 8 R 8 c 5 3 | R 8 R 8 c 5 > | R 8 R 8 4 3 > | R 8 R 8 4 3 2 | R 8 R 8 7 6 > | R _5 R _5 _7 _5 > | R _5 R _5 2 3 > | R 5 R 5 4 3 > | R 5 R 5 4 3 2 | R 5 R 5 2 R > | 5 8 5 8 4 3 > !co
+L xxxx-xxx R 8 R 8 9 10 > | R 8 R 8 10 9 > | R 8 R 8 9 10 8 | R 8 R 8 10 8 > | R 5 R 5 10 9 > | R 5 R 5 9 8 > | R 5 R 5 6 8 > | R _5 R _5 3 5 > | 5 8 5 8 9 10 > !co
 T xxxx-xxx R 8 R 8 5 >> > | R 8 R 8 3 >> > | R 8 R 8 5 6 7 | R 8 R 8 c 5 > | R _5 R _5 _5 >> > | R _5 R _5 _5 _6 _7 | R 5 R 5 3 >> > | R 5 R 5 5 >> > | R 8 R 8 >>> >> >
 H1 xxxx R 8 R > | R 8 R 8 | R 8 5 > | R 8 >> > | R 5 R > | R _5 R > | R 5 3 >
 H2 xxxx R 8 R > | R 8 >> > | R 8 5 > | R 5 R > | R 5 >> > | R _5 R > | R 8 3 >

@@ -1,77 +1,82 @@
 /** Steppers: tunes of eight bars (see the notation beside the books). */
 export const STEPPERS_TUNES = `
 tune night-watch 1-2: low, high, fifth in three level steps and a silent four; the answer stands on the root and rolls a pair down through three
-S x=x=x--- R 8 5 | R R _5 | R 5 3 | 8 8 5 | R _5 R | R 3 5 | R R 5 | 5 8 5 !co | 5 5 3 !co
-A x===xxx= R 5 5 > | R _5 _5 > | 8 5 5 3 | R 3 3 5 | 8 5 5 > | R 5 5 R | R _5 _5 R | R 3 3 > | 5 3 3 R !co | 5 5 3 > !co
-S x=x=x--- R 8 5 | R R _5 | R 5 3 | 8 8 5 | R _5 R | R 3 5 | R R 5 | 5 8 5 !co | 5 5 3 !co
-C x=x=x--- R 5 R | R _5 R | 8 5 R | R 3 R | R R _5 | R 5 3 | 5 3 R !co | 5 5 R !co
-S x=x=x--- R 8 5 | R R _5 | R 5 3 | 8 8 5 | R _5 R | R 3 5 | R R 5 | 5 8 5 !co | 5 5 3 !co
-A x===xxx= R 5 5 > | R _5 _5 > | 8 5 5 3 | R 3 3 5 | 8 5 5 > | R 5 5 R | R _5 _5 R | R 3 3 > | 5 3 3 R !co | 5 5 3 > !co
-L x=x=x--- 8 10 8 | R 5 8 | 8 5 8 | R 8 8 | 8 8 10 | R 3 8 | 5 8 10 !co | 5 5 8 !co
-T x===xxx= R 3 5 > | R 5 5 > | R 5 5 3 | R _5 _5 > | R 5 R > | 8 5 5 > | R 5 3 > | 8 5 3 > | R 3 >> > | R 5 >> >
-H1 x=x= R 8 | R > | R 5 | R 3 | R _5 | 8 5
-H2 xxx= R 5 > | R R > | R 5 3 | R 3 > | R _5 >
+S x=x=x--- R 8 5 | R 5 8 | R 3 5 | R R 5 | R 5 3 | R R _5 | 8 8 5 | R R 8 | 5 8 5 !co | 5 5 8 !co
+A x===xxx= 8 5 3 R | 8 8 5 R | R 5 3 > | R 5 8 > | R R 5 > | 8 5 R > | R 3 3 > | R R _5 > | R 3 5 > | R R 5 8 | 5 3 3 R !co | 5 8 5 > !co
+S x=x=x--- R 8 5 | R 5 8 | R 3 5 | R R 5 | R 5 3 | R R _5 | 8 8 5 | R R 8 | 5 8 5 !co | 5 5 8 !co
+C x=x=x--- R R 5 | R 5 3 | R R _5 | 8 5 R | R R 3 | R 3 5 | R 5 8 | 5 3 R !co | 5 5 R !co
+S x=x=x--- R 8 5 | R 5 8 | R 3 5 | R R 5 | R 5 3 | R R _5 | 8 8 5 | R R 8 | 5 8 5 !co | 5 5 8 !co
+A x===xxx= 8 5 3 R | 8 8 5 R | R 5 3 > | R 5 8 > | R R 5 > | 8 5 R > | R 3 3 > | R R _5 > | R 3 5 > | R R 5 8 | 5 3 3 R !co | 5 8 5 > !co
+L x=x=x--- 8 10 8 | R 5 8 | R R 8 | 8 8 5 | 8 8 10 | R 3 5 | 5 8 10 !co | 5 5 8 !co
+T x===xxx= R 3 5 > | R R 5 > | R 5 8 > | R 3 5 8 | R R 5 8 | 8 5 R > | 8 5 3 > | R R _5 > | R R 3 5 | R 3 >> > | R 5 >> >
+H1 x=x= R 3 | R > | R 5 | R R | R _5 | 8 5
+H2 xxx= R R > | R 3 5 | R 5 8 | R R 3 | R R 5 | R 3 > | R R _5
+H2 x=x= R > | R 3
 
 tune iron-stairs 1-2: three equal steps up the chord and a silent four; every second bar comes down them and takes the fourth into the chord
-S x=x=x--- R 3 5 | R 5 8 | R _5 R | R R 5 | 8 5 8 | R 3 8 | R 5 3 | 3 5 8 !co | 5 5 8 !co
-A x=x=x=x= 8 5 3 > | 8 5 R > | R _5 R > | R 5 3 > | 8 5 3 R | R 5 R > | R R _5 > | 5 3 R > !co | 5 5 R > !co
-S x=x=x--- R 3 5 | R 5 8 | R _5 R | R R 5 | 8 5 8 | R 3 8 | R 5 3 | 3 5 8 !co | 5 5 8 !co
-C x=x=x--- R 5 R | R 3 R | R _5 R | 8 5 R | R 5 3 | 8 5 3 | 5 3 R !co | 5 5 R !co
-S x=x=x--- R 3 5 | R 5 8 | R _5 R | R R 5 | 8 5 8 | R 3 8 | R 5 3 | 3 5 8 !co | 5 5 8 !co
-A x=x=x=x= 8 5 3 > | 8 5 R > | R _5 R > | R 5 3 > | 8 5 3 R | R 5 R > | R R _5 > | 5 3 R > !co | 5 5 R > !co
-L x=x=x--- 8 10 8 | R 5 8 | 8 5 8 | 8 8 10 | R 8 5 | R 3 8 | 5 8 10 !co
-T x=x=x=x= R 3 5 > | R 5 8 > | R 5 R > | R 5 5 3 | R _5 R > | R R 5 > | 8 5 R > | R 5 3 > | R 3 >> > | R 5 >> >
-H1 x=x= R 3 | R 5 | R > | R _5 | 8 5
-H2 x=x= R > | R 3 | R 5 | 8 > | R _5
+S x=x=x--- R 3 5 | R 5 8 | R R 5 | R R _5 | R R 8 | R R 3 | R 8 5 | 8 5 3 | 3 5 8 !co | 5 5 8 !co
+A x=x=x=x= 8 5 3 > | 8 5 3 R | 8 5 R > | R 5 3 > | R 8 5 > | R R 5 > | 8 8 5 R | R R _5 > | R R 3 > | 5 3 R > !co | 5 5 R > !co
+S x=x=x--- R 3 5 | R 5 8 | R R 5 | R R _5 | R R 8 | R R 3 | R 8 5 | 8 5 3 | 3 5 8 !co | 5 5 8 !co
+C x=x=x--- R 3 5 | R R 5 | R R _5 | 8 5 R | R R 3 | 8 5 3 | R 5 3 | R 5 8 | 5 3 R !co | 5 5 R !co
+S x=x=x--- R 3 5 | R 5 8 | R R 5 | R R _5 | R R 8 | R R 3 | R 8 5 | 8 5 3 | 3 5 8 !co | 5 5 8 !co
+A x=x=x=x= 8 5 3 > | 8 5 3 R | 8 5 R > | R 5 3 > | R 8 5 > | R R 5 > | 8 8 5 R | R R _5 > | R R 3 > | 5 3 R > !co | 5 5 R > !co
+L x=x=x--- 8 10 8 | R 5 8 | R R 8 | 8 8 5 | 8 8 10 | R 8 5 | 5 8 10 !co | 5 8 8 !co
+T x=x=x=x= R 3 5 > | R 5 8 > | R R 5 > | R 3 5 8 | R R 5 8 | 8 5 3 > | 8 5 R > | R R 3 5 | R R _5 > | R 3 >> > | R 5 >> >
+H1 x=x= R 3 | R > | R 5 | R R | R _5 | 8 5
+H2 x=x= R 3 | R > | R 5 | 8 > | R _5
 
-tune ferry-bell 1-2: a struck pair, a hole on two, three and four ring up; the answer is one high blow and a pair that falls home from three
-S xx--x-x= R R 5 8 | R R _5 R | R R 3 5 | R R 5 > | R R _5 > | 8 8 5 8 | R R 3 > | 8 8 5 > | 3 3 5 8 !co | 5 5 5 8 !co
-A x=--xxx= 8 5 5 R | R R _5 R | 8 5 3 R | 8 5 5 > | R R _5 > | R 8 5 R | R 5 3 R | R 5 3 > | 5 5 3 R !co | 5 8 5 R !co
-S xx--x-x= R R 5 8 | R R _5 R | R R 3 5 | R R 5 > | R R _5 > | 8 8 5 8 | R R 3 > | 8 8 5 > | 3 3 5 8 !co | 5 5 5 8 !co
-C x=--xxx= R R 5 > | R R _5 > | R R _5 R | 8 5 5 R | R R 5 R | R 3 3 > | R 3 3 R | 5 5 3 R !co
-S xx--x-x= R R 5 8 | R R _5 R | R R 3 5 | R R 5 > | R R _5 > | 8 8 5 8 | R R 3 > | 8 8 5 > | 3 3 5 8 !co | 5 5 5 8 !co
-A x=--xxx= 8 5 5 R | R R _5 R | 8 5 3 R | 8 5 5 > | R R _5 > | R 8 5 R | R 5 3 R | R 5 3 > | 5 5 3 R !co | 5 8 5 R !co
-L xx--x-x= 8 8 10 8 | R R 8 5 | 8 8 5 8 | R R 8 > | 8 8 10 > | R R 8 8 | 5 5 8 10 !co
-T x=--xxx= R 3 3 > | R 5 5 > | R 5 5 3 | R _5 _5 > | R R 5 > | R 3 5 > | 8 5 5 > | 8 5 3 > | R 5 3 > | R 5 >> >
+tune ferry-bell 1-2: a struck pair, a hole on two, three and four ring up; the answer is one blow and a pair that falls home from three
+S xx--x-x= R R 3 5 | R R 5 8 | R R 5 > | R R 8 5 | R R 3 > | R R _5 > | R R R 5 | R R R _5 | 8 8 5 > | 8 8 5 R | 3 3 5 8 !co | 5 5 5 8 !co
+A x=--xxx= 8 5 3 R | 8 8 5 R | R 5 3 > | R 8 5 R | R 5 8 > | R R 5 > | R 5 3 R | R R _5 > | R 3 5 > | R R 5 8 | 5 5 3 R !co | 5 8 5 R !co
+S xx--x-x= R R 3 5 | R R 5 8 | R R 5 > | R R 8 5 | R R 3 > | R R _5 > | R R R 5 | R R R _5 | 8 8 5 > | 8 8 5 R | 3 3 5 8 !co | 5 5 5 8 !co
+C xx----x= R R > | R R 5 | R R 3 | R R _5 | 8 8 5 | 8 8 > | 5 5 3 !co | 5 5 R !co | 3 3 5 !co
+S xx--x-x= R R 3 5 | R R 5 8 | R R 5 > | R R 8 5 | R R 3 > | R R _5 > | R R R 5 | R R R _5 | 8 8 5 > | 8 8 5 R | 3 3 5 8 !co | 5 5 5 8 !co
+A x=--xxx= 8 5 3 R | 8 8 5 R | R 5 3 > | R 8 5 R | R 5 8 > | R R 5 > | R 5 3 R | R R _5 > | R 3 5 > | R R 5 8 | 5 5 3 R !co | 5 8 5 R !co
+L xx--x-x= 8 8 10 8 | R R 5 8 | R R 8 5 | R R 8 > | 8 8 10 > | 8 8 8 5 | R R 3 5 | 5 5 8 10 !co
+T x=--xxx= R 3 5 > | R R 5 > | R 5 8 > | R 3 5 8 | R R 5 8 | R R 3 5 | R R _5 > | 8 5 3 > | 8 8 5 R | R 3 >> > | R 5 >> >
 H1 xx-- R R | 8 8
-H2 x-x= R > | R 5 | R 3 | R _5 | 8 >
-H2 xxx= R 5 > | R 5 3 | R R >
+H1 xxx= R R > | R R 3 | R R 5
+H2 x-x= R > | R 3 | R 5 | R _5
+H2 xxx= R 3 5 | R R > | R R 3 | R 5 >
 
 tune hammer-yard 1-2: a pair and two more blows, the last one higher or lower, then air; every second bar leads out of it
-S xxx=x--- R R R 5 | R R R _5 | R R R 3 | R R R 8 | R R 5 3 | R R 5 R | 8 8 8 5 | 8 8 5 3 | 5 5 5 8 !co | 5 5 5 3 !co
-A xxx=x=x= R R R 8 5 | 8 8 8 5 > | R R R _5 > | 8 8 8 5 3 | R R R 5 > | R R R 5 3 | R R R 3 > | R R R _5 R | 5 5 5 3 > !co | 5 5 5 3 R !co
-S xxx=x--- R R R 5 | R R R _5 | R R R 3 | R R R 8 | R R 5 3 | R R 5 R | 8 8 8 5 | 8 8 5 3 | 5 5 5 8 !co | 5 5 5 3 !co
-C xxx=x--- R R 5 R | R R _5 R | R R R _5 | 8 8 5 R | R R 3 R | R R 5 3 | 5 5 3 R !co | 5 5 5 R !co
-S xxx=x--- R R R 5 | R R R _5 | R R R 3 | R R R 8 | R R 5 3 | R R 5 R | 8 8 8 5 | 8 8 5 3 | 5 5 5 8 !co | 5 5 5 3 !co
-A xxx=x=x= R R R 8 5 | 8 8 8 5 > | R R R _5 > | 8 8 8 5 3 | R R R 5 > | R R R 5 3 | R R R 3 > | R R R _5 R | 5 5 5 3 > !co | 5 5 5 3 R !co
-L xxx=x--- 8 8 8 10 | R R 5 8 | 8 8 8 5 | 8 8 10 8 | R R R 8 | R R 3 8 | 5 5 5 8 !co | 3 3 5 8 !co
-T xxx=x=x= R R 3 5 > | R R R 5 > | R R 5 R > | R R 5 5 3 | R R R _5 > | R R 5 8 > | 8 8 8 5 > | 8 8 5 3 > | R R R >> > | R R 5 3 >
+S xxx=x--- R R R 5 | R R R _5 | R R R 8 | R R R 3 | R R 3 5 | R R 5 8 | R R 5 3 | 8 8 8 5 | 5 5 5 8 !co | 5 5 5 3 !co
+A xxx=x=x= R R R 5 3 | 8 8 8 5 R | R R R 8 5 | 8 8 8 5 > | R R R 5 > | R R R 3 > | R R R _5 > | R R R 3 5 | R R R 5 8 | 8 8 8 5 3 | 5 5 5 3 > !co | 5 5 5 3 R !co | 5 5 5 8 > !co
+S xxx=x--- R R R 5 | R R R _5 | R R R 8 | R R R 3 | R R 3 5 | R R 5 8 | R R 5 3 | 8 8 8 5 | 5 5 5 8 !co | 5 5 5 3 !co
+C xxx=x--- R R R 5 | R R R _5 | R R R 3 | 8 8 8 5 | 8 8 5 R | R R 5 3 | R R 5 8 | 5 5 3 R !co | 5 5 5 R !co
+S xxx=x--- R R R 5 | R R R _5 | R R R 8 | R R R 3 | R R 3 5 | R R 5 8 | R R 5 3 | 8 8 8 5 | 5 5 5 8 !co | 5 5 5 3 !co
+A xxx=x=x= R R R 5 3 | 8 8 8 5 R | R R R 8 5 | 8 8 8 5 > | R R R 5 > | R R R 3 > | R R R _5 > | R R R 3 5 | R R R 5 8 | 8 8 8 5 3 | 5 5 5 3 > !co | 5 5 5 3 R !co | 5 5 5 8 > !co
+L xxx=x--- 8 8 8 10 | R R 5 8 | R R R 8 | 8 8 8 5 | 8 8 10 8 | R R 3 5 | 5 5 5 8 !co | 3 3 5 8 !co
+T xxx=x=x= R R 3 5 > | R R 5 8 > | R R R 5 > | R R R 3 5 | R R R 5 8 | 8 8 5 R > | R R R _5 > | 8 8 5 3 > | R R R >> > | R R 5 >> >
 H1 xxx= R R R | R R > | R R 3 | R R 5 | 8 8 8 | R R _5
 H2 x=x= R > | R 3 | R 5 | 8 > | R _5
 
 tune coal-barge 1-2: root, a hole on two, three and four haul up to the octave; the answer comes back in three level blows and stops
-S x=--x=x= R 5 8 | R _5 R | R 3 5 | R 5 > | R _5 > | 8 5 8 | R 3 > | 8 5 > | 3 5 8 !co | 5 5 8 !co
-A x=x=x-x- 8 5 R > | 8 5 3 > | R _5 R > | 8 5 3 R | R 5 R > | 8 8 5 > | R 5 3 > | 8 5 5 R | 5 3 R > !co | 5 5 R > !co
-S x=--x=x= R 5 8 | R _5 R | R 3 5 | R 5 > | R _5 > | 8 5 8 | R 3 > | 8 5 > | 3 5 8 !co | 5 5 8 !co
-C x=x=x-x- R 5 R > | R _5 R > | 8 5 R > | R 5 3 R | R 3 R > | R 5 5 R | 8 5 3 R | 5 3 R > !co
-S x=--x=x= R 5 8 | R _5 R | R 3 5 | R 5 > | R _5 > | 8 5 8 | R 3 > | 8 5 > | 3 5 8 !co | 5 5 8 !co
-A x=x=x-x- 8 5 R > | 8 5 3 > | R _5 R > | 8 5 3 R | R 5 R > | 8 8 5 > | R 5 3 > | 8 5 5 R | 5 3 R > !co | 5 5 R > !co
-L x=--x=x= 8 10 8 | R 8 5 | R 5 8 | 8 5 8 | 8 8 > | R 8 > | R 3 8 | 5 8 10 !co
-T x=x=x=x= R 3 5 > | R 5 R > | R 5 5 3 | R _5 R > | R R 5 > | 8 5 R > | R 5 3 > | R 5 8 > | 8 5 3 >
+S x=--x=x= R 3 5 | R 5 8 | R 5 > | R 8 5 | R 3 > | R _5 > | R 5 3 | R R 5 | R R _5 | 8 5 > | 8 5 R | 3 5 8 !co | 5 5 8 !co
+A x=x=x-x- 8 5 3 > | 8 5 R > | R 5 3 > | R 8 5 > | 8 8 5 > | 8 5 3 R | 8 8 5 R | R R 5 > | R R _5 > | R R 3 > | 5 3 R > !co | 5 5 R > !co
+S x=--x=x= R 3 5 | R 5 8 | R 5 > | R 8 5 | R 3 > | R _5 > | R 5 3 | R R 5 | R R _5 | 8 5 > | 8 5 R | 3 5 8 !co | 5 5 8 !co
+C x=x=x-x- R R 5 > | R 3 5 > | 8 5 R > | R R _5 > | R 5 3 R | R 5 8 > | 8 8 5 R | R R 3 > | 5 3 R > !co | 5 5 R > !co
+S x=--x=x= R 3 5 | R 5 8 | R 5 > | R 8 5 | R 3 > | R _5 > | R 5 3 | R R 5 | R R _5 | 8 5 > | 8 5 R | 3 5 8 !co | 5 5 8 !co
+A x=x=x-x- 8 5 3 > | 8 5 R > | R 5 3 > | R 8 5 > | 8 8 5 > | 8 5 3 R | 8 8 5 R | R R 5 > | R R _5 > | R R 3 > | 5 3 R > !co | 5 5 R > !co
+L x=--x=x= 8 10 8 | R 5 8 | R 8 5 | R 8 > | 8 8 5 | 8 10 > | R 3 5 | 5 8 10 !co
+T x=x=x=x= R 3 5 > | R 5 8 > | R R 5 > | R 3 5 8 | R R 5 8 | 8 5 R > | 8 5 3 > | R R _5 > | R R 3 5 | R 5 >> >
 H1 x=-- R | 8
-H2 x=x= R > | R 5 | R 3 | R _5 | 8 >
+H1 x=x= R > | R 3 | R R
+H2 x=x= R > | R 3 | R 5 | R _5
 
-tune night-press 1-2: a struck pair and one dark note on three; the answer keeps the pair and runs down from the fifth
-S xx--x=-- R R 5 | R R _5 | R R 3 | R R 8 | 8 8 5 | 8 8 3 | 8 8 R | 5 5 8 !co | 5 5 3 !co
-A xx--xxx= R R 8 5 > | R R _5 _5 > | 8 8 5 3 R | R R 5 5 > | 8 8 5 5 R | R R 5 3 R | R R _5 _5 R | R R 5 3 > | 5 5 3 3 R !co | 5 5 5 5 R !co
-S xx--x=-- R R 5 | R R _5 | R R 3 | R R 8 | 8 8 5 | 8 8 3 | 8 8 R | 5 5 8 !co | 5 5 3 !co
-C xx--xxx= R R 5 5 > | R R _5 _5 > | R R 5 5 R | R R _5 _5 R | R R 5 3 R | 8 8 5 5 R | R R 3 3 > | 5 5 3 3 R !co
-S xx--x=-- R R 5 | R R _5 | R R 3 | R R 8 | 8 8 5 | 8 8 3 | 8 8 R | 5 5 8 !co | 5 5 3 !co
-A xx--xxx= R R 8 5 > | R R _5 _5 > | 8 8 5 3 R | R R 5 5 > | 8 8 5 5 R | R R 5 3 R | R R _5 _5 R | R R 5 3 > | 5 5 3 3 R !co | 5 5 5 5 R !co
-L xx--x=-- 8 8 10 | R R 8 | 8 8 5 | R 5 8 | R R 10 | 8 5 8 | R 3 8 | 5 5 8 !co
-T xx--xxx= R R 5 5 > | R R 3 5 > | R R 5 5 3 | R R _5 _5 > | R R 5 R > | 8 8 5 5 > | R R 5 3 > | 8 8 5 3 > | R R 3 >> > | R R 5 >> >
+tune night-press 1-2: a struck pair and one dark note on three; the answer keeps the pair and runs on from the fifth
+S xx--x=-- R R 5 | R R 3 | R R _5 | R R 8 | 8 8 5 | R R R | 8 8 3 | 5 5 8 !co | 5 5 3 !co
+A xx--xxx= R R 8 5 > | R R 5 3 > | R R 5 3 R | R R 3 5 > | 8 8 5 R > | R R 5 8 > | R R 5 5 R | R R R _5 > | 8 8 8 5 R | R R R 5 > | 5 5 3 3 R !co | 5 5 8 8 5 !co | 5 5 5 8 > !co
+S xx--x=-- R R 5 | R R 3 | R R _5 | R R 8 | 8 8 5 | R R R | 8 8 3 | 5 5 8 !co | 5 5 3 !co
+C xx----x= R R > | R R 3 | R R 5 | R R _5 | 8 8 5 | 8 8 > | 5 5 3 !co | 5 5 R !co | 3 3 5 !co
+S xx--x=-- R R 5 | R R 3 | R R _5 | R R 8 | 8 8 5 | R R R | 8 8 3 | 5 5 8 !co | 5 5 3 !co
+A xx--xxx= R R 8 5 > | R R 5 3 > | R R 5 3 R | R R 3 5 > | 8 8 5 R > | R R 5 8 > | R R 5 5 R | R R R _5 > | 8 8 8 5 R | R R R 5 > | 5 5 3 3 R !co | 5 5 8 8 5 !co | 5 5 5 8 > !co
+L xx--x=-- 8 8 10 | R R 8 | 8 8 5 | R 5 8 | R 3 5 | 8 10 8 | 5 5 8 !co
+T xx--xxx= R R 3 5 > | R R 5 8 > | R R 3 5 8 | R R R 5 > | R R 3 3 5 | R R R 5 8 | 8 8 5 R > | R R R _5 > | 8 8 5 3 > | R R 3 >> > | R R 5 >> >
 H1 xx-- R R | 8 8
-H2 xxx= R R > | R 5 > | R 5 3 | R 3 > | R _5 >
+H1 xxx= R R > | R R 3 | R R 5
+H2 xxx= R R > | R 3 5 | R R 3 | R R 5 | R 5 8 | R 3 > | R R _5
+H2 x=x= R > | R 3
 
 tune long-march 3-5: root, and then fifth, seventh and fifth in quarters and off-beats, an arch one can sing; the answer has the same beat and comes down the same notes
 S x=-xx=-x R 5 c 5 | R _5 _c _5 | R 5 c > | R _5 _c > | R 5 3 > | R 5 8 5 | R _5 R > | 8 5 c > | 5 8 c 5 !co | 5 c 5 > !co

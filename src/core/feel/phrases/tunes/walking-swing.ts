@@ -1,52 +1,52 @@
 /** Walking swing: tunes of eight bars (see the notation beside the books). */
 export const WALKING_SWING_TUNES = `
-tune garden-path 1-2: quarters up the chord, quarters down again, the next root always a step away
-S x=x=x=x= R 3 5 > | R 5 8 > | R 3 5 8 | R 5 8 5 | R 3 5 3 | R R 5 > | R 3 8 5 | R 5 3 > | R _5 R > | R R 3 5 | 3 5 8 > !co | 5 8 5 > !co
-A x=x=x=x= 8 5 3 > | 8 5 R > | 8 5 3 R | R 5 3 > | R _5 R > | 8 5 3 5 | R 5 R > | 8 8 5 > | R 3 5 > | R 5 3 R | 5 3 R > !co | 8 3 5 > !st
-S x=x=x=x= R 3 5 > | R 5 8 > | R 3 5 8 | R 5 8 5 | R 3 5 3 | R R 5 > | R 3 8 5 | R 5 3 > | R _5 R > | R R 3 5 | 3 5 8 > !co | 5 8 5 > !co
-C x=x=x=x= 8 5 R > | R 5 R > | R 5 3 > | 8 5 3 > | R _5 R > | R 5 3 R | 8 5 3 R | R 3 R > | R _5 _5 > | R 5 8 > | 5 3 R > !co | 3 R _5 > !co
-S x=x=x=x= R 3 5 > | R 5 8 > | R 3 5 8 | R 5 8 5 | R 3 5 3 | R R 5 > | R 3 8 5 | R 5 3 > | R _5 R > | R R 3 5 | 3 5 8 > !co | 5 8 5 > !co
-A x=x=x=x= R 5 3 > | 8 5 R > | 8 5 3 > | 8 5 3 R | R _5 R > | 8 5 3 5 | R 5 R > | 8 8 5 > | R 3 5 > | R 5 3 R | 5 3 R > !co | 8 3 5 > !st
-L x=x=x=x= 8 10 8 > | R 5 8 > | R 5 8 5 | 8 10 8 5 | R 3 5 8 | 8 5 8 > | R 3 8 > | 8 8 5 > | 8 5 10 8 | 8 5 3 > | 5 8 10 8 !co | 3 5 8 10 !co
-T x=x=x=x= R 3 5 > | R 5 R > | R R 5 > | 8 5 R > | R _5 R > | R 5 3 > | 8 5 3 > | R 5 8 > | R 3 R > | R _5 _5 >
-H1 x=x= R 3 | R 5 | R > | 8 5 | R _5 | R R
-H2 x=x= R > | R 5 | R 3 | 8 > | R _5 | 8 5
+tune garden-path 1-2: quarters up the chord, quarters down again, the next root a step away; a long root marks the half
+S x=x=x=x= R 3 5 > | R 3 5 8 | R 5 8 > | R 5 5 8 | R 8 5 > | R 3 8 5 | R 5 3 > | R 5 5 R | R _5 _5 R | 8 5 3 > | 3 5 8 > !co | 5 8 8 5 !co | 5 5 8 > !co
+A x=x=x=x= 8 5 R 3 | 8 5 3 > | 8 5 3 R | 8 5 R > | 8 5 5 R | R 5 3 > | R _5 R 3 | R 8 5 > | R _5 _5 R | R 5 5 R | R 5 8 > | 5 3 R > !co | 5 5 R > !co
+S x=x=x=x= R 3 5 > | R 3 5 8 | R 5 8 > | R 5 5 8 | R 8 5 > | R 3 8 5 | R 5 3 > | R 5 5 R | R _5 _5 R | 8 5 3 > | 3 5 8 > !co | 5 8 8 5 !co | 5 5 8 > !co
+C x===x=x= R 5 3 | R 5 > | R 3 > | 8 5 > | 8 5 3 | R _5 > | R 5 8 | R 3 5 | 5 3 > !co | 3 5 > !co
+S x=x=x=x= R 3 5 > | R 3 5 8 | R 5 8 > | R 5 5 8 | R 8 5 > | R 3 8 5 | R 5 3 > | R 5 5 R | R _5 _5 R | 8 5 3 > | 3 5 8 > !co | 5 8 8 5 !co | 5 5 8 > !co
+A x=x=x=x= 8 5 3 > | 8 5 R 3 | 8 5 3 R | 8 5 R > | 8 5 5 R | R 5 3 > | R _5 R 3 | R 8 5 > | R _5 _5 R | R 5 5 R | R 5 8 > | 5 3 R > !co | 5 5 R > !co
+L x=x=x=x= 8 10 8 > | R 3 5 8 | R 5 8 > | 8 10 8 5 | R 8 5 > | R 5 5 8 | R 3 8 > | 8 5 10 8 | 8 5 3 > | 5 8 10 8 !co | 3 5 8 10 !co
+T x=x=x=x= R 3 5 > | R 5 8 > | R 8 5 > | 8 5 3 > | R 5 3 > | 8 5 R 3 | 8 5 5 > | R 5 >> > | R 3 >> > | 8 5 >> >
+H1 x=x= R 3 | R > | R 5 | 8 5 | R _5 | R R
+H2 x=x= R 3 | R > | R 5 | 8 5 | R _5 | 8 >
 
 tune coat-stairs 1-2: first down from the octave, then up, and every second bar skips into the next on four
-S x=x=x=x= 8 5 3 > | 8 5 R > | 8 5 3 R | 8 5 3 5 | R 5 3 > | R _5 R > | 8 8 5 > | R 5 R > | R 5 3 R | R R _5 > | 5 3 R > !co | 5 8 5 > !co
-A x=x=x=xx R 3 5 3 > | R 5 8 5 > | R 3 5 3 3 | R 5 8 5 5 | R R 5 8 > | R 3 5 8 5 | R 5 3 R > | R _5 R _5 > | R R 3 5 > | 3 5 8 5 > !co | 5 8 5 R > !co
-S x=x=x=x= 8 5 3 > | 8 5 R > | 8 5 3 R | 8 5 3 5 | R 5 3 > | R _5 R > | 8 8 5 > | R 5 R > | R 5 3 R | R R _5 > | 5 3 R > !co | 5 8 5 > !co
-C x=x=x=xx R 5 R 5 > | 8 5 R 5 > | R _5 R _5 > | R 5 3 R > | 8 5 3 R > | R 3 R 5 > | 8 5 3 5 > | R 3 R _5 > | R R 5 8 > | R 3 5 3 > | 5 3 R _5 > !co
-S x=x=x=x= 8 5 3 > | 8 5 R > | 8 5 3 R | 8 5 3 5 | R 5 3 > | R _5 R > | 8 8 5 > | R 5 R > | R 5 3 R | R R _5 > | 5 3 R > !co | 5 8 5 > !co
-A x=x=x=xx R 3 5 3 > | R 5 8 5 > | R 3 5 3 3 | R 5 8 5 5 | R R 5 8 > | R 3 5 8 5 | R 5 3 R > | R _5 R _5 > | R R 3 5 > | 3 5 8 5 > !co | 5 8 5 R > !co
-L x=x=x=x= 8 10 8 5 | 8 5 8 > | 8 10 8 > | R 5 8 > | R 5 8 5 | R 3 5 8 | 8 8 10 8 | 8 8 5 > | R 3 8 > | 8 3 5 > | 5 8 10 8 !co | 3 5 8 > !co
-T x=x=x=xx R 3 5 3 > | R R 5 8 > | R 5 R 5 > | 8 5 R 5 > | R _5 R _5 > | R 5 3 R > | 8 5 3 R > | R 3 R 5 > | 8 5 3 5 > | R 5 8 5 > | R 3 R _5 >
-H1 x=x= 8 5 | R 5 | R 3 | R > | R _5 | 8 3
-H2 x=x= R > | R 5 | R 3 | 8 > | R _5 | 8 5
+S x=x=x=x= 8 5 3 > | 8 5 R 3 | 8 5 3 R | 8 5 R > | 8 5 5 R | R 5 3 > | R 8 5 > | R 5 5 R | R _5 _5 R | R 5 8 > | 5 3 R > !co | 5 5 R > !co
+A x=x=x=xx R 3 5 8 > | R 5 8 5 > | R 3 5 3 > | R 5 5 8 > | R 8 5 R > | R 5 3 R > | R 3 5 >> > | R _5 _5 R > | 8 5 R 3 > | 8 5 5 R > | 3 5 8 5 > !co | 5 8 5 R > !co
+S x=x=x=x= 8 5 3 > | 8 5 R 3 | 8 5 3 R | 8 5 R > | 8 5 5 R | R 5 3 > | R 8 5 > | R 5 5 R | R _5 _5 R | R 5 8 > | 5 3 R > !co | 5 5 R > !co
+C x=x=x=xx 8 5 3 R > | R 5 3 R > | 8 5 R 3 > | R 5 5 8 > | 8 5 5 R > | R 8 5 R > | R _5 _5 R > | R 3 5 8 > | 8 5 3 >> > | 5 3 R _5 > !co | 5 5 3 R > !co
+S x=x=x=x= 8 5 3 > | 8 5 R 3 | 8 5 3 R | 8 5 R > | 8 5 5 R | R 5 3 > | R 8 5 > | R 5 5 R | R _5 _5 R | R 5 8 > | 5 3 R > !co | 5 5 R > !co
+A x=x=x=xx R 3 5 8 > | R 5 8 5 > | R 3 5 3 > | R 5 5 8 > | R 8 5 R > | R 5 3 R > | R 3 5 >> > | R _5 _5 R > | 8 5 R 3 > | 8 5 5 R > | 3 5 8 5 > !co | 5 8 5 R > !co
+L x=x=x=x= 8 10 8 5 | R 5 8 > | R 3 5 8 | 8 10 8 > | R 8 5 > | R 5 5 8 | R 3 8 > | 8 5 R > | 8 5 3 > | 5 8 10 8 !co | 3 5 8 > !co
+T x=x=x=xx R 3 5 8 > | R 5 8 5 > | R 3 5 >> > | R 8 5 R > | 8 5 3 R > | R 5 5 8 > | 8 5 R 3 > | 8 5 5 R > | R 5 R 3 > | R 5 3 >> >
+H1 x=x= 8 5 | R 3 | R > | R 5 | R _5 | R R
+H2 x=x= R 3 | R > | R 5 | 8 > | R _5 | 8 5
 
-tune stone-skip 1-2: plain quarters up, and in answer a skip on the same note at two before the way down
-S x=x=x=x= R 5 8 5 | R R 5 > | R 3 5 8 | R 3 5 > | R 5 8 > | R 3 8 5 | R R 3 5 | R 5 3 > | R 3 5 3 | R _5 R > | 5 8 5 > !co | 3 5 8 5 !co
-A x=xxx=x= 8 5 5 3 > | 8 5 5 R > | 8 5 5 3 R | R 5 5 3 > | R _5 _5 R > | R 5 5 R > | R 3 3 5 > | 8 5 5 3 5 | 8 8 8 5 > | R R R 5 > | 5 3 3 R > !co | R 5 5 3 R
-S x=x=x=x= R 5 8 5 | R R 5 > | R 3 5 8 | R 3 5 > | R 5 8 > | R 3 8 5 | R R 3 5 | R 5 3 > | R 3 5 3 | R _5 R > | 5 8 5 > !co | 3 5 8 5 !co
-C x=xxx=x= R 5 5 R > | 8 5 5 R > | R _5 _5 R > | R 5 5 3 R | 8 5 5 3 R | R 3 3 R > | R 5 5 3 > | 8 5 5 3 > | R R R 5 > | 8 8 8 5 > | 5 3 3 R > !co
-S x=x=x=x= R 5 8 5 | R R 5 > | R 3 5 8 | R 3 5 > | R 5 8 > | R 3 8 5 | R R 3 5 | R 5 3 > | R 3 5 3 | R _5 R > | 5 8 5 > !co | 3 5 8 5 !co
-A x=xxx=x= 8 5 5 3 > | 8 5 5 R > | 8 5 5 3 R | R 5 5 3 > | R _5 _5 R > | R 5 5 R > | R 3 3 5 > | 8 5 5 3 5 | 8 8 8 5 > | R R R 5 > | 5 3 3 R > !co | R 5 5 3 R
-L x=x=x=x= R 5 8 5 | 8 10 8 > | 8 10 8 5 | R 5 8 > | 8 5 8 > | R 3 5 8 | 8 5 10 8 | 8 8 10 8 | R 3 8 > | 8 8 5 > | 5 8 10 8 !co | 3 5 8 > !co
-T x=xxx=x= R 5 5 R > | R 3 3 5 > | R R R 5 > | 8 5 5 R > | R _5 _5 R > | R 5 5 3 > | 8 5 5 3 > | R 5 5 8 > | R 3 3 R > | 8 8 8 5 >
-H1 x=x= R 5 | R 3 | R > | 8 5 | R _5 | R R
-H2 x=x= R > | R 5 | R 3 | 8 > | R _5 | 8 5
+tune stone-skip 1-2: plain quarters up, and in answer a skip at two on the way down; a long root marks the half
+S x=x=x=x= R 5 8 > | R 3 5 8 | R 3 5 > | R 8 5 > | R 5 5 8 | R 3 8 5 | R 5 3 > | R 5 5 R | R _5 _5 R | 5 8 8 5 !co | 5 5 8 > !co | 3 5 8 5 !co
+A x=xxx=x= 8 8 5 R 3 | 8 8 5 3 > | 8 5 3 R > | 8 8 5 R > | 8 5 5 R 3 | 8 5 5 3 R | R 8 5 R > | R 5 5 3 > | R _5 _5 R 3 | R R _5 R > | R 5 5 8 > | 5 3 3 R > !co | 5 5 3 R > !co
+S x=x=x=x= R 5 8 > | R 3 5 8 | R 3 5 > | R 8 5 > | R 5 5 8 | R 3 8 5 | R 5 3 > | R 5 5 R | R _5 _5 R | 5 8 8 5 !co | 5 5 8 > !co | 3 5 8 5 !co
+C x===x=x= R 3 > | R 5 > | 8 5 > | R 5 3 | 8 5 3 | R _5 > | R 5 8 | R 3 5 | 5 3 > !co | 3 5 > !co
+S x=x=x=x= R 5 8 > | R 3 5 8 | R 3 5 > | R 8 5 > | R 5 5 8 | R 3 8 5 | R 5 3 > | R 5 5 R | R _5 _5 R | 5 8 8 5 !co | 5 5 8 > !co | 3 5 8 5 !co
+A x=xxx=x= 8 8 5 R 3 | 8 8 5 3 > | 8 5 3 R > | 8 8 5 R > | 8 5 5 R 3 | 8 5 5 3 R | R 8 5 R > | R 5 5 3 > | R _5 _5 R 3 | R R _5 R > | R 5 5 8 > | 5 3 3 R > !co | 5 5 3 R > !co
+L x=x=x=x= 8 10 8 > | R 5 8 > | R 3 5 8 | 8 10 8 5 | R 5 5 8 | R 8 5 > | R 3 8 > | 8 5 R > | 8 5 3 > | 5 8 10 8 !co | 3 5 8 > !co
+T x=xxx=x= R 3 3 5 > | R 3 5 8 > | R R 5 8 > | 8 8 5 3 > | R 5 5 8 > | 8 8 5 R > | R 8 5 R > | R 5 3 >> > | R 3 5 >> > | R R _5 R >
+H1 x=x= R 3 | R > | R 5 | 8 5 | R _5 | R R
+H2 x=x= R 3 | R > | R 5 | 8 > | R _5 | 8 5
 
-tune high-hat-brim 1-2: root and octave first, then down between them; the answer comes from below; a skip at four closes each half
-S x=x=x=x= R 8 5 3 | R 8 5 > | R 8 5 R | R 8 5 8 | R 8 3 > | R 8 3 5 | R 5 3 > | R 5 R > | R _5 R > | R R 5 > | 3 8 5 > !co | 5 8 5 > !co
-A x=x=x=x= R _5 R > | R 5 8 > | R 3 5 > | R R 5 > | R 3 5 8 | R _5 R 3 | R 5 8 5 | R 3 5 3 | R R 3 5 | R 5 R > | 3 5 8 > !co | 5 R 5 > !co
-S x=x=x=x= R 8 5 3 | R 8 5 > | R 8 5 R | R 8 5 8 | R 8 3 > | R 8 3 5 | R 5 3 > | R 5 R > | R _5 R > | R R 5 > | 3 8 5 > !co | 5 8 5 > !co
-C x=x=x=xx R 5 R 5 > | 8 5 R 5 > | R _5 R _5 > | R 8 5 3 > | R 5 3 R > | 8 5 3 R > | R 3 R 5 > | 8 5 3 5 > | R 8 5 3 R | R 3 R _5 > | R R 5 8 > | 5 3 R _5 > !co
-S x=x=x=x= R 8 5 3 | R 8 5 > | R 8 5 R | R 8 5 8 | R 8 3 > | R 8 3 5 | R 5 3 > | R 5 R > | R _5 R > | R R 5 > | 3 8 5 > !co | 5 8 5 > !co
-A x=x=x=x= R 5 8 > | R _5 R > | R 3 5 > | R R 5 > | R 3 5 8 | R _5 R 3 | R 5 8 5 | R 3 5 3 | R R 3 5 | R 5 R > | 3 5 8 > !co | 5 R 5 > !co
-L x=x=x=x= 8 10 8 > | R 8 10 8 | 8 5 8 > | R 8 8 > | 8 10 5 8 | R 5 8 > | R 8 5 8 | R 3 5 8 | 8 8 10 8 | 8 8 5 > | 5 8 10 8 !co | 3 8 10 > !co
-T x=x=x=xx R 3 5 3 > | R 8 5 3 > | R 5 R 5 > | 8 5 R 5 > | R _5 R _5 > | R R 5 8 > | R 5 3 R > | 8 5 3 R > | R 3 R 5 > | 8 5 3 5 > | R 5 8 5 >
-H1 x=x= R 8 | R 5 | R > | R 3 | 8 5 | R _5
-H2 x=x= R > | R 5 | R 3 | 8 > | R _5 | R 8
+tune high-hat-brim 1-2: root and octave first, then down between them; the answer comes from below and climbs; a skip at four closes each half
+S x=x=x=x= R 8 5 3 | R 8 5 > | R 8 8 5 | R 8 5 R | R 8 3 > | R 5 3 > | R 5 8 > | R 5 5 R | R _5 _5 R | 3 8 5 > !co | 5 8 8 5 !co | 5 8 5 > !co
+A x=x=x=x= R 3 5 8 | R 5 8 > | R 3 5 > | R _5 R 3 | R 5 5 8 | R _5 _5 > | R 5 R 3 | R 5 3 > | 8 5 R 3 | 8 5 R > | 3 5 8 > !co | 5 5 8 > !co
+S x=x=x=x= R 8 5 3 | R 8 5 > | R 8 8 5 | R 8 5 R | R 8 3 > | R 5 3 > | R 5 8 > | R 5 5 R | R _5 _5 R | 3 8 5 > !co | 5 8 8 5 !co | 5 8 5 > !co
+C x=x=x=xx R 8 5 3 > | R 5 3 R > | R 8 5 R > | R 5 5 8 > | 8 5 3 R > | 8 5 R 3 > | R _5 _5 R > | 8 5 5 R > | R 5 3 >> > | 5 3 R _5 > !co | 5 8 5 3 > !co
+S x=x=x=x= R 8 5 3 | R 8 5 > | R 8 8 5 | R 8 5 R | R 8 3 > | R 5 3 > | R 5 8 > | R 5 5 R | R _5 _5 R | 3 8 5 > !co | 5 8 8 5 !co | 5 8 5 > !co
+A x=x=x=x= R 3 5 > | R 3 5 8 | R 5 8 > | R _5 R 3 | R 5 5 8 | R _5 _5 > | R 5 R 3 | R 5 3 > | 8 5 R 3 | 8 5 R > | 3 5 8 > !co | 5 5 8 > !co
+L x=x=x=x= R 8 10 8 | 8 10 8 > | R 8 8 5 | R 5 8 > | R 8 5 > | 8 10 5 8 | R 3 5 8 | 8 5 3 > | 5 8 10 8 !co | 3 8 10 > !co
+T x=x=x=xx R 3 5 8 > | R 8 5 3 > | R 3 5 >> > | R 8 5 R > | R 5 8 5 > | R 5 5 8 > | 8 5 R 3 > | 8 5 3 R > | R 5 3 >> > | 8 5 5 R >
+H1 x=x= R 8 | R 3 | R > | R 5 | 8 5 | R _5
+H2 x=x= R 3 | R > | R 5 | 8 > | R _5 | R 8
 
 tune ladder-up 3-5: a scale climbs in quarters, a broken chord comes down, the last quarter always a step from the change
 S x=x=x=x= R 2 3 5 | R 2 3 > | R 2 3 4 | R 3 5 6 | R 3 4 > | R 3 4 5 | R 5 6 > | R _5 _6 _7 | R 3 5 > | R 3 5 8 | 3 4 5 > !co | 5 6 7 8 !co
