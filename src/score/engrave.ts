@@ -136,8 +136,7 @@ function* layOut(content: Content, measured: readonly MeasuredBar[], style: Styl
     const signs = (first === 0 ? widened(own, content, style) : own) + tailOf(measured[end], content, style);
     const bars = spacings(first, end);
     const factor = factorFor(bars, width / style.scale - signs, WIDEST);
-    // Where bars may close up, size goes before proportion.
-    return { factor, uneven: style.options.tightest === undefined && !staysEven(bars, factor) };
+    return { factor, uneven: style.options.givesWay !== true && !staysEven(bars, factor) };
   };
   const breaks: Break[] = [];
   for (const section of sectionsOf(content.bars, style.options.joinsSections)) {

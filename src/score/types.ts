@@ -32,6 +32,8 @@ export interface ScoreOptions {
   readonly strictly?: boolean;
   /** The share of their natural spacing to which bars may close up for a system to hold them; our own when left out. */
   readonly tightest?: number;
+  /** As many bars stand in a system as have room, even where their notes are then out of proportion. */
+  readonly givesWay?: boolean;
   /** A section of one or two bars shares a system with its neighbour where there is room; else every one starts a system. */
   readonly joinsSections?: boolean;
   /** A bar number at the start of every system. */

@@ -143,3 +143,30 @@ describe('the coda', () => {
     expect(inkOf(before, 'bar-line').filter(({ box }) => box.left > end - 8).length).toBe(2);
   });
 });
+
+// Common practice, no source: what is said of the way is read apart from beams and chord names, with a staff space of white.
+test('To Coda, D.S. and Fine keep clear of beams, and the segno of the chord beside it', () => {
+  const systems = systemsOf(
+    sheetOf({
+      key: 'G',
+      chart: '| G | (segno) C | G/B (to coda) | G (D.S. al coda) |\n| (coda) C | G (fine) |',
+      notes:
+        'G1/1 B1/1 D2/1 G2/1 | C2/1 E2/1 G2/2 | B1/1 D2/1 G1/.5 A1/.5 C2/.5 C2/.5 | G1/1 A1/1 C2/.5 C2/.5 A1/.5 C2/.5 | C2/4 | G1/2 C2/.5 C2/.5 C2/.5 C2/.5',
+    }),
+  );
+  const said = systems.flatMap((system) => inkOf(system, 'way'));
+  expect(said.length).toBeGreaterThan(5);
+  for (const system of systems)
+    for (const { box } of inkOf(system, 'way')) {
+      const near = [
+        ...inkOf(system, 'beam'),
+        ...inkOf(system, 'stem'),
+        ...inkOf(system, 'staff-line'),
+      ].filter((one) => one.box.left < box.right + 6 && one.box.right > box.left - 6);
+      expect(Math.min(...near.map((one) => one.box.top)) - box.bottom).toBeGreaterThan(8);
+      for (const chord of inkOf(system, 'chord'))
+        expect(
+          chord.box.left > box.right + 6 || chord.box.right < box.left - 6 || chord.box.top > box.bottom + 6,
+        ).toBe(true);
+    }
+});

@@ -62,6 +62,24 @@ describe('the drums', () => {
     expect(DRUM_PLACES.rim).toEqual({ ...DRUM_PLACES.snare, cross: true });
   });
 
+  // Common practice, no source: what is hardly heard stands in brackets, which touch nothing beside them.
+  test('have room for the brackets of what is hardly heard, at every sixteenth', () => {
+    const sheet = sheetOf({ chart: '| E | A | B7 | E |', notes: '| | | ', feel: 'funk' });
+    const { systems } = engrave(writtenPart(sheet, 'drums'), NOTES_ONLY);
+    let brackets = 0;
+    for (const { ink } of systems) {
+      const heads = ink.filter(({ role }) => role === 'note').map(({ box }) => box);
+      const narrow = heads.filter(({ left, right }) => right - left < 5);
+      brackets += narrow.length;
+      for (const one of narrow)
+        for (const other of heads) {
+          const beside = one !== other && other.top < one.bottom && other.bottom > one.top;
+          if (beside && one.right > other.left - 0.4) expect(one.left).toBeGreaterThan(other.right + 0.4);
+        }
+    }
+    expect(brackets).toBeGreaterThan(20);
+  });
+
   test('are drawn there: every stroke a head, crosses and circles where they belong, all stems up', () => {
     const sheet = sheetOf({ chart: '| Am | Dm | Am | E7 |', notes: '| | | ', feel: 'one-drop' });
     const part = writtenPart(sheet, 'drums');

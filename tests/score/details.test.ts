@@ -24,6 +24,20 @@ const lineOf = (given: Parameters<typeof sheetOf>[0]): LineSheet => {
 };
 
 describe('a tie', () => {
+  test('between near heads reaches over them, but not over one with a sign at it', () => {
+    const beginsAt = (notes: string): number => {
+      const sheet = sheetOf({ key: 'C', chart: '| C |', notes });
+      const [tie] = inkOf(sheet, 'tie', { width: 230 });
+      const before = inkOf(sheet, 'note', { width: 230 }).filter(
+        ({ box }) => box.left < (tie?.box.left ?? 0),
+      );
+      return (tie?.box.left ?? Number.NaN) - Math.max(...before.map(({ box }) => box.right));
+    };
+    const rest = 'C2/.25 G1/.75 C2/.25 G1/.75 C2/.25 G1/.75 C2/.25 G1/.5';
+    expect(beginsAt(`r/.25 ${rest}`)).toBeLessThan(1);
+    expect(beginsAt(`r/.25 ${rest.replaceAll('G1/.75', 'G1/.75>')}`)).toBeGreaterThan(1);
+  });
+
   const tied = (chart: string, notes: string) => inkOf(sheetOf({ key: 'C', chart, notes }), 'tie').length;
 
   test('is not drawn where nothing follows it', () => {

@@ -118,6 +118,21 @@ export function spreadOut(rows: readonly Row[], height: number): readonly Row[] 
   return rows.map((row, index) => ({ ...row, gap: row.gap + (growth[index] ?? 0) * share }));
 }
 
+/** White space over a system on a page that has room for it. */
+const ROOMY = 14;
+
+/** The rows of a last page: where systems stand closer than need be, they move apart as far as there is room. */
+export function movedApart(rows: readonly Row[], height: number): readonly Row[] {
+  const left = height - rowsHeight(rows);
+  const growth = rows.map(({ gap, marks }, index) =>
+    index > 0 && marks.some(({ kind }) => kind === 'system') ? Math.max(0, ROOMY - gap) : 0,
+  );
+  const most = growth.reduce((sum, more) => sum + more, 0);
+  if (left <= 0 || most === 0) return rows;
+  const share = Math.min(1, left / most);
+  return rows.map((row, index) => ({ ...row, gap: row.gap + (growth[index] ?? 0) * share }));
+}
+
 /** Height of rows set one under the other. */
 export const rowsHeight = (rows: readonly Row[]): number =>
   rows.reduce((sum, row, index) => sum + row.height + (index === 0 ? 0 : row.gap), 0);

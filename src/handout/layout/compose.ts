@@ -112,6 +112,7 @@ function contextFor(copy: Copy, spacing: Spacing, tools: Tools, scores: ScoreLay
     parts: settings.parts,
     barsPerSystem: sizes.barsPerSystem,
     joinsSections: true,
+    givesWay: spacing.givesWay ?? false,
     measureNumbers: true,
     textSizes: sizes.score,
   };

@@ -5,7 +5,7 @@ import type { Logo } from '../blocks/head';
 import type { LessonCode } from '../code/lesson-code';
 import { answerSettings, askedRemarks, studentSettings } from '../model/asked';
 import { type FullSettings, fullSettings } from '../model/settings';
-import { type Room, spreadOut } from './breaks';
+import { movedApart, type Room, spreadOut } from './breaks';
 import type { Copy, Tools } from './compose';
 import { fitPages, footOf, roomOver } from './fit';
 import type { PageLayout } from './marks';
@@ -83,7 +83,8 @@ export function handoutPages(
         settings.twoUp,
         pages.map((rows, index) => {
           const isLast = index === pages.length - 1;
-          const spread = isLast ? rows : spreadOut(rows, index === 0 ? free.first : free.later);
+          const height = index === 0 ? free.first : free.later;
+          const spread = isLast ? movedApart(rows, height) : spreadOut(rows, height);
           const folio = { isFirst: index === 0, title: lesson.title, foot: index === 0 ? foot : null };
           return placed(spread, [index + 1, pages.length], folio);
         }),

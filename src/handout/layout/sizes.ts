@@ -10,6 +10,8 @@ export interface Spacing {
   readonly blockGap: number;
   /** Rows of shapes to learn that a piece shows at most. */
   readonly shapeRows: number;
+  /** Bars are not fewer in a system to stay in proportion. */
+  readonly givesWay?: boolean;
 }
 
 /** As many as there are: what is shown is limited by what can be learned by heart (see the block of shapes). */
@@ -51,7 +53,8 @@ const NORMAL: Sizes = {
     { staff: points(7), systemGap: 14, blockGap: 16, shapeRows: ALL_ROWS },
     { staff: points(7), systemGap: 6, blockGap: 11, shapeRows: ALL_ROWS },
     { staff: points(6.5), systemGap: 4, blockGap: 8, shapeRows: ALL_ROWS },
-    { staff: points(6.5), systemGap: 4, blockGap: 8, shapeRows: 1 },
+    { staff: points(6.5), systemGap: 4, blockGap: 8, shapeRows: ALL_ROWS, givesWay: true },
+    { staff: points(6.5), systemGap: 4, blockGap: 8, shapeRows: 1, givesWay: true },
   ],
 };
 
@@ -83,7 +86,8 @@ const LARGE: Sizes = {
     { staff: points(7) * LARGER, systemGap: 14, blockGap: 18, shapeRows: ALL_ROWS },
     { staff: points(7) * LARGER, systemGap: 6, blockGap: 12, shapeRows: ALL_ROWS },
     { staff: points(6.5) * LARGER, systemGap: 4, blockGap: 9, shapeRows: ALL_ROWS },
-    { staff: points(6.5) * LARGER, systemGap: 4, blockGap: 9, shapeRows: 1 },
+    { staff: points(6.5) * LARGER, systemGap: 4, blockGap: 9, shapeRows: ALL_ROWS, givesWay: true },
+    { staff: points(6.5) * LARGER, systemGap: 4, blockGap: 9, shapeRows: 1, givesWay: true },
   ],
 };
 

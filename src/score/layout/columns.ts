@@ -3,6 +3,7 @@ import { boxOf, type Mark } from '../ink';
 import { textWidth } from '../metrics/measure';
 import type { ContentBar, ContentEvent } from '../notation/types';
 import type { SignSpec } from '../vexflow/signs';
+import { ghostBrackets } from './ghosts';
 import { levelBox } from './levels';
 import type { Column } from './spacing';
 import { HALF_HEAD, type Style } from './style';
@@ -126,6 +127,7 @@ function piecesOf({ content, specs, ink, beamed }: DrawnBar, style: Style): Read
   };
   content.events.forEach((event, index) => {
     const marks = event.wholeBar ? [] : (ink[index] ?? []);
+    if (options.parts !== 'tab') add(event.start, ...ghostPieces(event));
     add(event.start, ...textPieces(event, style));
     if (options.parts === 'tab') add(event.start, ...tabPieces(event, marks));
     else add(event.start, ...signPieces(marks));
@@ -168,6 +170,16 @@ function signPieces(marks: readonly Mark[]): readonly Piece[] {
   const signs = marks.map(({ box }): Piece => ({ row: 'signs', ...box, left: -box.left, right: box.right }));
   return heads ? [...signs, { row: 'heads', left: -heads.left, right: heads.right }] : signs;
 }
+
+/** Brackets round ghosts may come closer to what is beside them than other signs. */
+const ghostPieces = (event: ContentEvent): readonly Piece[] =>
+  ghostBrackets(event).map(({ box }) => ({
+    row: 'signs',
+    left: -box.left - BESIDE / 2,
+    right: box.right - BESIDE / 2,
+    top: box.top,
+    bottom: box.bottom,
+  }));
 
 /** The stem of a note under a beam, as long as any might be. */
 function beamedStem(stem: 'up' | 'down', marks: readonly Mark[]): Piece {

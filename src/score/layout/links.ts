@@ -5,7 +5,7 @@ import { curveMark } from './curve';
 import { eventsOf, headEdges, type Joint, jointsOf, type PlacedEvent } from './joints';
 import type { PlacedBar } from './placed';
 import { type Skyline, skylineOf } from './skyline';
-import { headY } from './staff';
+import { headY } from './style';
 
 const SLIDE_WIDTH = 1.6;
 /** White between a head or fret and a line beside it. */

@@ -31,6 +31,8 @@ const ENDING_SHORT = 4;
 const NUMBER_LEFT = STAFF_LEFT + 12;
 const BOX_PADDING = 4;
 const WAY_SIDE = 3;
+/** White under the signs and words of the way: they are read apart from beams, chord names and the staff. */
+const WAY_GAP = 9;
 /** SMuFL's code points. */
 const WAY_GLYPHS = { segno: 0xe047, coda: 0xe048 } as const;
 /** The size of chord names that the music font's size goes with. */
@@ -98,7 +100,7 @@ export function marksAbove(
   }
   for (const placed of bars) settle(groupAbove(timesMarks(placed, style), ink, SMALL_GAP));
   settle(rowAbove(endingMarks(bars, style), ink, ENDING_GAP, -ENDING_ABOVE));
-  for (const group of wayMarks(bars, style)) settle(groupAbove(group, ink, SMALL_GAP));
+  for (const group of wayMarks(bars, style)) settle(groupAbove(group, ink, WAY_GAP, CHORD_SIDE));
   for (const placed of bars) settle(groupAbove(wordMarks(placed, right, style), ink, SMALL_GAP));
   for (const { bar, x } of bars.slice(1)) {
     const name = bar.content.section;

@@ -1,11 +1,12 @@
 import { SIGNS } from '../../core/base';
-import { fontMark, glyphMark, type Mark, MUSIC_SIZE, moveMark, pathMark } from '../ink';
+import { fontMark, glyphMark, type Mark, moveMark, pathMark } from '../ink';
 import type { ContentEvent } from '../notation/types';
 import { beamInk } from '../vexflow/signs';
 import { changesOf, type TabPlace } from './frame';
+import { ghostBrackets } from './ghosts';
 import { REPEAT_WIDTH } from './measure-bar';
 import { type PlacedBar, xOfTick } from './placed';
-import { HALF_HEAD, SPACE, STAFF_HEIGHT, THICKNESS } from './style';
+import { headY, SPACE, STAFF_HEIGHT, THICKNESS } from './style';
 
 /** Signatures inside a system, where key or metre changes. */
 export const changesInside = (bars: readonly PlacedBar[], parts: TabPlace['parts']): readonly Mark[] =>
@@ -40,24 +41,8 @@ export function staffMarks(placed: PlacedBar): readonly Mark[] {
 /** A whole rest hangs from the fourth line; on the one line of a rhythm from that. */
 const hangs = ({ kind, value }: ContentEvent): boolean => kind === 'rest' && value === 1;
 
-const BRACKETS = { left: 0xe26a, right: 0xe26b, size: MUSIC_SIZE * 0.8, away: HALF_HEAD + 1 } as const;
-
-/** Brackets round the heads that are ghosts, the middle of the heads at 0. */
-function ghostBrackets({ heads = [] }: ContentEvent): readonly Mark[] {
-  const { left, right, size, away } = BRACKETS;
-  return heads.flatMap(({ ghost, height }) => {
-    if (!ghost) return [];
-    const opening = glyphMark('note', left, 0, headY(height), size);
-    const closing = glyphMark('note', right, 0, headY(height), size);
-    return [moveMark(opening, -away - opening.box.right, 0), moveMark(closing, away - closing.box.left, 0)];
-  });
-}
-
 const barMiddle = (placed: PlacedBar): number =>
   (placed.content + placed.right - placed.bar.leading.after) / 2;
-
-/** The vertical place of a head, from the staff's top line. */
-export const headY = (height: number): number => STAFF_HEIGHT / 2 - (height * SPACE) / 2;
 
 /** How wide a sign at the head is, and how far from its line it stands. */
 export const ARTICULATIONS = {

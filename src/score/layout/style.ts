@@ -5,6 +5,9 @@ import type { ScoreOptions, TextSizes } from '../types';
 export const SPACE = 10;
 export const STAFF_HEIGHT = 4 * SPACE;
 
+/** The vertical place of a head, from the staff's top line. */
+export const headY = (height: number): number => STAFF_HEIGHT / 2 - (height * SPACE) / 2;
+
 /** Half a head's width: where ties begin and end beside it. */
 export const HALF_HEAD = MUSIC_SIZE * 0.1475;
 
@@ -64,7 +67,7 @@ export function styleOf(options: ScoreOptions, shrink: number): Style {
   const { numerals = false, positions = false } = options;
   const rows = [degrees, fingers, counting, numerals, positions, measureNumbers, parts];
   const { barsPerSystem, strictly = false, tightest = null, joinsSections = false } = options;
-  const fullness = [barsPerSystem, strictly, tightest, joinsSections];
+  const fullness = [barsPerSystem, strictly, tightest, joinsSections, options.givesWay === true];
   const key = JSON.stringify([scale, sizes, width, rows, ...fullness]);
   return { scale, sizes, tabSpace: Math.max(14, sizes.tab * 0.8), options, key };
 }

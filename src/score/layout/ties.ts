@@ -1,11 +1,11 @@
+import { SIGNS } from '../../core/base';
 import { boxOf, type Mark } from '../ink';
 import type { ContentEvent } from '../notation/types';
 import { TIE_IN_ROOM } from './columns';
 import { curveMark } from './curve';
 import { END_WIDTH, type MeasuredBar } from './measure-bar';
 import { type PlacedBar, xOfTick } from './placed';
-import { headY } from './staff';
-import { HALF_HEAD } from './style';
+import { HALF_HEAD, headY } from './style';
 
 interface TieEnds {
   readonly from: number;
@@ -96,7 +96,10 @@ function tieOn(
     const to = xOfTick(placed, next.start) - HALF_HEAD - AWAY;
     const hangs = isUp(bar, index) && isUp(bar, index + 1);
     const over = Math.min(MOST_OVER, Math.max(0, (SHORTEST - (to - from)) / 2));
-    return { from: hangs || !isUp(bar, index) ? from - over : from, to: to + over, hangs };
+    // Neither through a stem nor through what stands at the head.
+    const free =
+      (hangs || !isUp(bar, index)) && !event.signs.some((sign) => SIGNS[sign].drawn.as === 'at the head');
+    return { from: free ? from - over : from, to: to + over, hangs };
   }
   if (!event.tiedOut) return null;
   const nextBar = bars[barIndex + 1];

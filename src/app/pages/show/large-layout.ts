@@ -74,6 +74,7 @@ function workshop<Layout extends Pick<ScoreLayout, 'systems'>>(
       barsPerSystem: inRow,
       strictly: true,
       tightest: TIGHTEST,
+      givesWay: true,
       measureNumbers: true,
     });
   const tryAt = (size: Size) => {
