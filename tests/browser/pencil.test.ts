@@ -212,10 +212,29 @@ describe('the pencil', () => {
     await page.keyboard.press('PageUp');
     await says(
       page,
-      /^Bar 6 is an octave up\. F3, R, .*\. But: Bar 6, beat 1: fret 10 is beyond fret 7, the last of level 3\. \d further things? in the lesson check\.$/,
+      /^Bar 6 is an octave up\. But: beat 1: fret 10 is beyond fret 7, the last of level 3\. \d further things? in the lesson check\.$/,
     );
     await page.keyboard.press('Control+z');
     await expect.poll(() => told(page, 6), PATIENCE).toBe(before);
+    expectClean();
+  });
+
+  test('what was copied outlasts the pencil, and is pasted over other chords when it is taken out again', async () => {
+    const { page, expectClean } = await openApp({
+      path: pinnedPath(),
+      context: { reducedMotion: 'reduce' },
+    });
+    await open(page, 3);
+    await page.keyboard.press('Control+a');
+    await page.keyboard.press('Control+c');
+    await says(page, /^Copied 4 notes\. /);
+    await page.keyboard.press('Escape');
+    await open(page, 8);
+    await page.keyboard.press('Control+v');
+    await says(page, /^Pasted by degree\. /);
+    await expect
+      .poll(() => told(page, 8), PATIENCE)
+      .toMatch(/^R on 1, F, .*; 2 on 2, G, .*; 3 on 3, A, .*; 5 on 4, C, /);
     expectClean();
   });
 

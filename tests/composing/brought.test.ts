@@ -41,14 +41,18 @@ describe('what a change of a bar brings', () => {
     ]);
   });
 
-  it('is said in its first sentence, and how much more there is', () => {
+  it('is said in its first sentence, the bar named once, and how much more there is', () => {
     const rhythm = 'Bar 2 asks for 2.5 notes a second; level 1 allows 2. Take notes out.';
-    expect(withFindings('Bar 2 is busier', [])).toBe('Bar 2 is busier');
-    expect(withFindings('Bar 2 is busier', [rhythm])).toBe(
-      'Bar 2 is busier. But: Bar 2 asks for 2.5 notes a second; level 1 allows 2.',
+    const done = 'Bar 2 is busier: one more note. F2, R, quarter';
+    expect(withFindings(done, [])).toBe(done);
+    expect(withFindings(done, [rhythm])).toBe(
+      'Bar 2 is busier: one more note. But: Bar 2 asks for 2.5 notes a second; level 1 allows 2.',
     );
-    expect(withFindings('Bar 2 is busier', [rhythm, 'Another.', 'A third.'])).toBe(
-      'Bar 2 is busier. But: Bar 2 asks for 2.5 notes a second; level 1 allows 2. 2 further things in the lesson check.',
+    expect(withFindings(done, ['Bar 2, beat 1: fret 10 is too far.', 'Another.', 'A third.'])).toBe(
+      'Bar 2 is busier: one more note. But: beat 1: fret 10 is too far. 2 further things in the lesson check.',
+    );
+    expect(withFindings(done, ['Bar 3: a leap.'])).toBe(
+      'Bar 2 is busier: one more note. But: Bar 3: a leap.',
     );
   });
 });

@@ -1,6 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { COMMANDS, commandFor, keysOf, keyText, readOwnKeys, withKey } from '../../src/core/writing';
+import {
+  COMMANDS,
+  commandFor,
+  keysOf,
+  keyText,
+  readOwnKeys,
+  whyNoKey,
+  withKey,
+} from '../../src/core/writing';
 
 const guide = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
 
@@ -32,6 +40,19 @@ describe('the scheme of keys', () => {
     expect(commandFor(press('1'), 'degrees', own)).toBeNull();
     expect(readOwnKeys(JSON.parse(JSON.stringify(own)))).toEqual(own);
     expect(readOwnKeys({ 'no such command': ['x'], repeat: 7 })).toEqual({});
+  });
+
+  it('leaves the keys to the page with which steps are taken back and brought back', () => {
+    const own = COMMANDS.flatMap((command) => keysOf(command, {}));
+    for (const [key, does] of [
+      ['Ctrl+Z', 'Ctrl Z takes a step back'],
+      ['Ctrl+Shift+Z', 'Ctrl Shift Z brings a step back'],
+      ['Ctrl+Y', 'Ctrl Y brings a step back'],
+    ] as const) {
+      expect(own).not.toContain(key);
+      expect(whyNoKey(key)).toBe(`${does} on the whole page: choose another key.`);
+    }
+    expect(own.filter((key) => whyNoKey(key) !== null)).toEqual([]);
   });
 
   it('finds digits and brackets by their place where a keyboard has them elsewhere', () => {

@@ -10,6 +10,7 @@ export {
   namesOfPress,
   type OwnKeys,
   readOwnKeys,
+  whyNoKey,
   withKey,
 } from './keys';
 export { moveTo, toValue } from './lengths';

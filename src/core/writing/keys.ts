@@ -65,6 +65,19 @@ export function commandFor(press: KeyPress, digits: Digits, own: OwnKeys): Comma
 const clash = (one: Command, other: Command): boolean =>
   one.when === undefined || other.when === undefined || one.when === other.when;
 
+/** What the page does with a key wherever someone writes, by the key's name. */
+const OF_THE_PAGE: Readonly<Record<string, string>> = {
+  'Ctrl+Z': 'takes a step back',
+  'Ctrl+Shift+Z': 'brings a step back',
+  'Ctrl+Y': 'brings a step back',
+};
+
+/** Why a key cannot be given to a command, in a sentence; null where it can. */
+export function whyNoKey(key: string): string | null {
+  const does = OF_THE_PAGE[key];
+  return does === undefined ? null : `${keyText(key)} ${does} on the whole page: choose another key.`;
+}
+
 /**
  * A user's choice with another key for a command. The key is taken from the command that had it, which is named, so
  * that it can be said.

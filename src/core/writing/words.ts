@@ -242,15 +242,19 @@ export function announce(done: Done): string {
 
 /**
  * What was done to a bar, and the first of what the lesson check has to say since; how that is mended stands in its list.
+ * What is at hand is left out then, and the bar is named once: on a small screen there is room for little.
  * @param messages - sentences of the lesson check, what is wrong before what mends it
  */
 export function withFindings(did: string, messages: readonly string[]): string {
   const [first, ...others] = messages;
   if (first === undefined) return did;
   const what = /^.*?[.!?](?= |$)/.exec(first)?.[0] ?? first;
+  const [deed = did] = did.split('. ');
+  const [bar = ''] = /^(Bar \d+|The pickup)/.exec(deed) ?? [];
+  const place = [`${bar}, `, `${bar}: `].find((each) => bar !== '' && what.startsWith(each)) ?? '';
   const more =
     others.length === 0
       ? ''
       : ` ${capitalised(counted(others.length, 'further thing'))} in the lesson check.`;
-  return `${did}. But: ${what}${more}`;
+  return `${deed}. But: ${what.slice(place.length)}${more}`;
 }

@@ -10,14 +10,14 @@ import {
   takeIdea,
 } from '../../../core/lesson';
 import type { Idea } from '../../../core/line';
-import { newPencil, writeFromIdea } from '../../../core/writing';
+import { writeFromIdea } from '../../../core/writing';
 import { CheckField } from '../../controls';
 import { BarAims } from '../aims';
 import { useAtWork, useEditor, useNoteNames, usePieceNow } from '../at-work';
 import { BarChords } from '../chart';
 import { gliding, NARROW, SMALL, useMedia } from '../common';
 import { FingeringChoices } from '../fingering';
-import { PencilStrip, perform } from '../pencil';
+import { PencilStrip, perform, takeOut } from '../pencil';
 import { chordsOf, degreesLine, describeTechniques } from '../words';
 import { IdeaCard } from './card';
 import { ideaNames } from './names';
@@ -151,9 +151,7 @@ export const IdeaDrawer = memo(function IdeaDrawer({
             <button
               type="button"
               className="button"
-              onClick={() =>
-                session.editor.setState({ pencil: newPencil(piece.id, bar, written.written.metre), said: '' })
-              }
+              onClick={() => takeOut(session, piece.id, bar, written.written.metre)}
             >
               Write by hand
             </button>

@@ -1,7 +1,7 @@
 import '../../styles/pencil.css';
 
 export { NeckPencil } from './neck';
-export { perform } from './perform';
+export { perform, takeOut } from './perform';
 export { PencilSaid } from './said';
 export { PencilStrip } from './strip';
 export { PencilSurface } from './surface';

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import {
   COMMANDS,
   type Command,
@@ -6,6 +6,7 @@ import {
   keyText,
   namesOfPress,
   type OwnKeys,
+  whyNoKey,
   withKey,
 } from '../../../core/writing';
 import { rememberKeys } from './own-keys';
@@ -13,26 +14,40 @@ import { rememberKeys } from './own-keys';
 /** Keys that only lead somewhere, or are held with another. */
 const NO_KEYS = new Set(['Shift', 'Control', 'Alt', 'Meta', 'Tab', 'Escape', 'Dead', 'Process']);
 
+const UNTIL_CLOSED = ' It holds until the page is closed: this device keeps nothing.';
+
 /** The whole scheme of keys in one table; each can be changed, and all put back. */
 export function KeysFold({ own }: { readonly own: OwnKeys }) {
   const [asked, setAsked] = useState<Command | null>(null);
   const [said, setSaid] = useState('');
+  const summary = useRef<HTMLElement>(null);
+  const refuse = (why: string) => {
+    setAsked(null);
+    setSaid(why);
+  };
+  const takeUsual = () => {
+    const kept = rememberKeys({});
+    setAsked(null);
+    setSaid(`The usual keys are back.${kept ? '' : UNTIL_CLOSED}`);
+    // The button goes with the last key of one's own; whoever came by the keyboard stands where it was.
+    summary.current?.focus();
+  };
   const choose = (command: Command, key: string) => {
     const next = withKey(own, command, key);
     const kept = rememberKeys(next.own);
     setAsked(null);
     setSaid(
-      `${keyText(key)}: ${command.words}.${next.lost === null ? '' : ` “${next.lost.words}” has no such key any more.`}${kept ? '' : ' It holds until the page is closed: this device keeps nothing.'}`,
+      `${keyText(key)}: ${command.words}.${next.lost === null ? '' : ` “${next.lost.words}” has no such key any more.`}${kept ? '' : UNTIL_CLOSED}`,
     );
   };
   return (
     <details className="strip__fold">
-      <summary>All keys, and how to change them</summary>
+      <summary ref={summary}>All keys, and how to change them</summary>
       <p role="status" aria-label="Keys">
         {asked === null ? said : `Press the key for “${asked.words}”.`}
       </p>
       {Object.keys(own).length > 0 && (
-        <button type="button" className="button button--quiet" onClick={() => rememberKeys({})}>
+        <button type="button" className="button button--quiet" onClick={takeUsual}>
           Take the usual keys again
         </button>
       )}
@@ -68,7 +83,9 @@ export function KeysFold({ own }: { readonly own: OwnKeys }) {
                       alt: event.altKey,
                       ctrl: event.ctrlKey || event.metaKey,
                     });
-                    if (name !== undefined) choose(command, name);
+                    const why = name === undefined ? null : whyNoKey(name);
+                    if (why !== null) refuse(why);
+                    else if (name !== undefined) choose(command, name);
                   }}
                 >
                   {asked === command ? '…' : keysOf(command, own).map(keyText).join(' or ') || 'none'}

@@ -1,3 +1,4 @@
+import type { Metre } from '../../../core/base';
 import type { Lesson } from '../../../core/lesson';
 import {
   announce,
@@ -7,6 +8,8 @@ import {
   deskOf,
   fitPencil,
   type Gesture,
+  newPencil,
+  type Passage,
   type Pencil,
   settled,
   stepName,
@@ -98,6 +101,7 @@ export function perform(session: Session, gesture: Gesture, origin: Origin | nul
     });
   }
   const { pencil } = done;
+  if (pencil.copied !== null) lastCopied.set(session, pencil.copied);
   session.editor.setState({
     pencil,
     pieceId: pencil.pieceId,
@@ -106,6 +110,15 @@ export function perform(session: Session, gesture: Gesture, origin: Origin | nul
     ...(pencil.bar === work.pencil.bar ? {} : { asked: null }),
   });
   say(session, done, work.lesson);
+}
+
+/** What was copied last: it outlasts the pencil that copied it. */
+const lastCopied = new WeakMap<Session, Passage>();
+
+/** Takes the pencil out at the beginning of a bar (index from 0). */
+export function takeOut(session: Session, pieceId: string, bar: number, metre: Metre): void {
+  const copied = lastCopied.get(session) ?? null;
+  session.editor.setState({ pencil: { ...newPencil(pieceId, bar, metre), copied }, said: '' });
 }
 
 /** Does what a key of the scheme says, or asks for what it needs. */
