@@ -22,7 +22,15 @@ import { barAfterTurn } from '../../src/app/pages/show/seen';
 import { silencesOf, silenceWord } from '../../src/app/pages/show/silence';
 import { largestSize, readableSize, type Size, textSizesFor } from '../../src/app/pages/show/sizes';
 import { turnAt } from '../../src/app/pages/show/turn';
-import { deriveSheets, type Light, type LineSheet, lightsOf, sampleLesson } from '../../src/core/lesson';
+import { ticks } from '../../src/core/base';
+import {
+  deriveSheet,
+  deriveSheets,
+  type Light,
+  type LineSheet,
+  lightsOf,
+  sampleLesson,
+} from '../../src/core/lesson';
 import { performanceOf } from '../../src/core/performance';
 import type { TextInk } from '../../src/score';
 import { engrave } from '../../src/score/engrave';
@@ -348,6 +356,33 @@ describe('in class', () => {
   const [piece] = lesson.pieces;
   const [sheet] = deriveSheets(lesson);
   if (piece?.kind !== 'line' || sheet?.kind !== 'line') throw new Error('the sample begins with a line');
+
+  test('silence can be lit up where a line teaches none and still rests', () => {
+    const written = (places: readonly number[]) => {
+      const bars = piece.bars.map((bar) => {
+        const [note] = piece.bars.flatMap(({ notes }) => notes);
+        if (note === undefined) throw new Error('the sample has notes');
+        const { tiedOn: _, pins: __, ...plain } = note;
+        return {
+          ...bar,
+          notes: places.map((beat) => ({ ...plain, start: ticks(beat * 960), duration: ticks(960) })),
+        };
+      });
+      const line = { ...piece, bars };
+      const derived = deriveSheet(line, lesson.instrument, 'letters');
+      if (derived.kind !== 'line') throw new Error('the sheet of a line is a line');
+      return lightsOf(line, derived, lesson.instrument).filter(({ kind }) => kind === 'silence');
+    };
+    expect(written([0, 2, 3])).toEqual([
+      {
+        kind: 'silence',
+        name: 'Silence',
+        sentence: 'Nothing sounds through a whole beat in every bar: stop the string, and count on.',
+        bars: piece.bars.map((_, index) => index),
+      },
+    ]);
+    expect(written([0, 1, 2, 3])).toEqual([]);
+  });
 
   test('what can be lit up is where to listen, then the silence, then the techniques, each with its bars', () => {
     const lights = lightsOf(piece, sheet, lesson.instrument);

@@ -1,4 +1,3 @@
-import { capitalised } from '../base';
 import { explainToStudent, type ToldSentence } from '../line';
 import { lineRequest } from './request';
 import type { LineSheet } from './sheet-types';
@@ -13,7 +12,8 @@ const told = new WeakMap<
   { readonly piece: LinePiece; readonly brief: boolean; readonly sentences: readonly ToldSentence[] }
 >();
 
-function toldOf(
+/** What is told of a line, with what each sentence is about. */
+export function toldOf(
   piece: LinePiece,
   sheet: LineSheet,
   instrument: InstrumentSettings,
@@ -44,34 +44,4 @@ export function explainedToStudent(
   { brief = false }: { readonly brief?: boolean } = {},
 ): readonly string[] {
   return toldOf(piece, sheet, instrument, brief).map(({ sentence }) => sentence);
-}
-
-/** What a teacher can have lit up on the score in class: where to listen, where it is silent, or one technique. */
-export interface Light {
-  readonly kind: 'listen' | 'silence' | 'technique';
-  readonly name: string;
-  readonly sentence: string;
-  /** Indices of written bars. */
-  readonly bars: readonly number[];
-}
-
-const SILENCE: ReadonlySet<ToldSentence['about']> = new Set([
-  'beat one silent',
-  'long silences',
-  'silent bars',
-]);
-
-/** Everything that can be lit up on a line, in the order of a lesson: ears first, then silence, then the techniques. */
-export function lightsOf(
-  piece: LinePiece,
-  sheet: LineSheet,
-  instrument: InstrumentSettings,
-): readonly Light[] {
-  const lights = toldOf(piece, sheet, instrument, false).flatMap(({ about, bars, sentence }): Light[] => {
-    if (about === 'form') return [];
-    if (about === 'listen') return [{ kind: 'listen', name: 'Listen', sentence, bars }];
-    return [{ kind: SILENCE.has(about) ? 'silence' : 'technique', name: capitalised(about), sentence, bars }];
-  });
-  const order: readonly Light['kind'][] = ['listen', 'silence', 'technique'];
-  return order.flatMap((kind) => lights.filter((light) => light.kind === kind));
 }

@@ -60,7 +60,7 @@ export { transposeBy, transposeLesson, transposePiece, transposeTo } from './com
 export * from './count';
 export { newBlankPiece, newLesson, newLineLike, newLinePiece } from './create';
 export { type Exit, exitsOf } from './exits';
-export { EXPLAINED_HEADING, explainedToStudent, type Light, lightsOf } from './explained';
+export { EXPLAINED_HEADING, explainedToStudent } from './explained';
 export { describeLessonProblem, type LessonProblem, parseLesson, printLesson, readLesson } from './file';
 export { levelFret, type NotePlace, playingHand } from './fingering';
 export { type HandLine, handLine, type Passage, pinPlace, type WayToPlay, waysToPlay } from './hand';
@@ -68,6 +68,7 @@ export { isHeld, isOwn } from './held';
 export { freshIds, idsOf, lastNumber } from './identity';
 export { whyNotKept } from './keepable';
 export { keyChanges } from './key-changes';
+export { type Light, lightsOf } from './lights';
 export { LESSON_LIMITS } from './limits';
 export { whyNotInMetre } from './metre-check';
 export {
