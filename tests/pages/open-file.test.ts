@@ -231,3 +231,22 @@ test.each([
   expect(editor().beingRead).toBeNull();
   session.end();
 });
+
+test('an empty file, and a lesson file that was cut off, are told as what they are', async () => {
+  const { session, lesson, editor } = await start();
+  const before = lesson();
+  const whole = printLesson(sampleLesson(0, 'cut'));
+  for (const [name, text, told] of [
+    ['line.mid', '', 'This file is empty. Nothing was changed.'],
+    ['line.musicxml', '', 'This file is empty. Nothing was changed.'],
+    [
+      'week.lesson.json',
+      whole.slice(0, whole.length / 2),
+      /begins like a lesson file, but is cut off or damaged/,
+    ],
+  ] as const) {
+    await openFile(session, new File([text], name), directReader);
+    expect(editor().notice).toMatch(told);
+  }
+  expect(lesson()).toBe(before);
+});

@@ -60,6 +60,7 @@ export async function openFile(
   } catch {
     return refuse(UNREADABLE);
   }
+  if (bytes.length === 0) return refuse(whyNoLesson(bytes));
   if (isMusic(bytes, file.name)) return openMusic(session, reader, bytes, file.name);
   const read = await shown(session, reader, file.name, () => reader.readLesson(bytes));
   if (!read.ok) refuse(UNREAD[read.problem]);

@@ -24,6 +24,9 @@ export function whyNoLesson(bytes: Uint8Array): string {
   if (text.split('\n').some((line) => TAB_LINE.test(line.trimStart()))) {
     return `This is tab as text, but no line of it has four to six strings one under the other, so it is not read. ${NOT_LESSON}`;
   }
+  if (text.trimStart().startsWith('{')) {
+    return `This file begins like a lesson file, but is cut off or damaged, so it cannot be read. ${NOT_LESSON}`;
+  }
   return text.trim() === ''
     ? `This file is empty. ${NOT_LESSON}`
     : `This is text and no lesson. If it holds chords, copy them into the chord chart. ${READ_HERE} ${NOT_LESSON}`;
