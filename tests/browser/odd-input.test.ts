@@ -83,6 +83,20 @@ test('what does not fit into a field is not cut in half but told, there and in i
   expectClean();
 });
 
+test('a student without a name is asked for one, and a name turns no sentence round', async () => {
+  const { page, expectClean } = await openApp();
+  await button(page, 'Lessons').click();
+  await page.getByRole('menuitem', { name: 'Students' }).click();
+  const name = page.getByRole('textbox', { name: 'Name of a new student' });
+  await name.fill('  ');
+  await button(page, 'Add the student').click();
+  expect(await saidAt(name)).toBe('Write a name first: a student is found by it again.');
+  await name.fill('\u202eMia');
+  await button(page, 'Add the student').click();
+  await page.getByRole('status').getByText('Mia is kept on this device.', { exact: true }).waitFor();
+  expectClean();
+});
+
 test('a number outside its bounds is moved to the nearest one with a sentence', async () => {
   const { page, expectClean } = await openApp();
   const tempo = page.getByRole('spinbutton', { name: 'Tempo', exact: true });

@@ -23,6 +23,7 @@ import {
   setGiven,
   setMember,
   takeBack,
+  tidyName,
   toMend,
   withoutEntry,
 } from '../../src/core/students';
@@ -272,4 +273,10 @@ describe('forgetting a student', () => {
     const without = forgetStudent('Ada', shared) as typeof shared;
     expect(without.past[0]?.document).toBe(without.present);
   });
+});
+
+test('a name turns no sentence round that it stands in, and one written from the right stays as it is', () => {
+  expect(tidyName('  \u202eMia\u0000 \u2067')).toBe('Mia');
+  expect(tidyName('מיה \u200fכהן')).toBe('מיה \u200fכהן');
+  expect(tidyName('\u202e \u202c')).toBe('');
 });

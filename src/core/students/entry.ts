@@ -210,6 +210,13 @@ export const newStudent = (given: Omit<Student, 'version' | 'kind' | 'notes' | '
   given: [],
 });
 
+/**
+ * A name as it was meant: without blanks around it, and without signs that are not seen and turn the direction of the
+ * sentences in which the name stands.
+ */
+export const tidyName = (typed: string): string =>
+  typed.replace(/[\p{Cc}\u202a-\u202e\u2066-\u2069]/gu, '').trim();
+
 export const newClass = (classId: string, className: string): SchoolClass => ({
   version: REGISTER_VERSION,
   kind: 'class',

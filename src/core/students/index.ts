@@ -13,6 +13,7 @@ export {
   THING_KINDS,
   type Thing,
   type ThingKind,
+  tidyName,
   type Week,
 } from './entry';
 export { type Copy, copiesOf, foldersOf, type PacketFolder, type PacketWishes } from './folders';

@@ -1,5 +1,5 @@
 import { type FormEvent, useId, useRef, useState } from 'react';
-import { REGISTER_LIMITS } from '../../../core/students';
+import { REGISTER_LIMITS, tidyName } from '../../../core/students';
 
 interface AddingProps {
   /** `student` or `class`. */
@@ -14,9 +14,10 @@ export function Adding({ what, onAdd }: AddingProps) {
   const [name, setName] = useState('');
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    const given = name.trim();
+    const given = tidyName(name);
     if (given === '') {
-      field.current?.focus();
+      field.current?.setCustomValidity(`Write a name first: a ${what} is found by it again.`);
+      field.current?.reportValidity();
       return;
     }
     setName('');
@@ -34,7 +35,10 @@ export function Adding({ what, onAdd }: AddingProps) {
         autoComplete="off"
         maxLength={REGISTER_LIMITS.name}
         value={name}
-        onChange={(event) => setName(event.currentTarget.value)}
+        onChange={(event) => {
+          event.currentTarget.setCustomValidity('');
+          setName(event.currentTarget.value);
+        }}
       />
       <button type="submit" className="button">
         Add the {what}

@@ -1,4 +1,5 @@
 import { useId, useState } from 'react';
+import { tidyName } from '../../../core/students';
 import { draftMark } from '../../controls';
 
 interface TextFieldProps {
@@ -22,7 +23,7 @@ export function TextField({ label, where, value, most, long = false, hint, onSet
   const [fault, setFault] = useState<string | null>(null);
   const settle = () => {
     if (draft === null) return;
-    const wrong = draft === value ? null : onSettle(draft);
+    const wrong = draft === value ? null : onSettle(long ? draft : tidyName(draft));
     setFault(wrong);
     if (wrong === null) setDraft(null);
   };
