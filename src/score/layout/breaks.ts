@@ -54,7 +54,7 @@ export interface Fullness {
 export interface Filling {
   /** By which they must be stretched. */
   readonly factor: number;
-  /** Space follows time in all of them; left out where it does. */
+  /** Whether space does not follow time in some of them; left out where it does in all. */
   readonly uneven?: boolean;
 }
 
