@@ -4,7 +4,7 @@ import { placesText } from '../../src/app/pages/fingering/bar-on-neck';
 import { ideaNames } from '../../src/app/pages/ideas/names';
 import { neckPicture } from '../../src/app/pages/neck/picture';
 import { chordsOf, describeFacts, describePiece, describeScore } from '../../src/app/pages/words/describe';
-import { type LineNote, midiNumber, type SpelledPitch } from '../../src/core/base';
+import { type LineNote, midiNumber, type SpelledPitch, TICKS_PER_QUARTER, ticks } from '../../src/core/base';
 import { barSignature, chordFunctions, signatureText } from '../../src/core/chart';
 import { checkLesson, composePiece, explainPiece, ideaOfferFor } from '../../src/core/composing';
 import { exportName, writeMidi, writeMusicXml, writeTextTab } from '../../src/core/exchange';
@@ -75,10 +75,18 @@ function composed(tuningId: string): Lesson {
   ).lesson;
 }
 
+/** Where the wrong note is held for two beats, as one that passes by contradicts no chord. */
+const HELD = 4;
+
 const withFaults = (lesson: Lesson): Lesson =>
   changeBars(lesson, PIECE, (bar, index) => {
     const wrong = WRONG.get(index);
-    return wrong === undefined ? bar : { ...bar, notes: bar.notes.map((note) => withPitch(note, wrong)) };
+    if (wrong === undefined) return bar;
+    const notes =
+      index === HELD
+        ? [{ start: ticks(0), duration: ticks(2 * TICKS_PER_QUARTER), pitch: wrong }]
+        : bar.notes;
+    return { ...bar, notes: notes.map((note) => withPitch(note, wrong)) };
   });
 
 /** Bars that are opened, by index: in B♭ and B major, with one chord and with two. */
