@@ -261,12 +261,16 @@ export function draftOf(desk: Desk, seed: number): Draft {
     const most = best === null ? MOST_LOOKED : MOST_LOOKED_AGAIN - all;
     const { draft, looked } = bestOf(desk, seed, { theme, effort, wide, insists, most });
     all += looked;
-    if (draft && (best === null || draft.cost < best.cost)) best = draft;
+    if (draft && (best === null || isBetter(draft, best, Boolean(first?.tune) && !theme.tune))) best = draft;
     wide = withNeighbours(model, best?.faults ?? []);
   }
   const bars = model.bars.map((bar) => request.kept[bar.index] ?? []);
   return best ?? { bars, cost: 0, trouble: 0, faults: new Set() };
 }
+
+/** Whether a draft is to be taken instead of another; the last resort only where it leaves less open. */
+const isBetter = (draft: Draft, other: Draft, lastResort: boolean): boolean =>
+  draft.cost < other.cost && (!lastResort || draft.trouble < other.trouble);
 
 /** Bars, and those that sound just before and after them. */
 const withNeighbours = (model: LineModel, bars: Iterable<number>): ReadonlySet<number> =>

@@ -4,7 +4,7 @@ tune night-watch 1-2: low, high, fifth in three level steps and a silent four; t
 S x=x=x--- R 8 5 | R 5 8 | R 3 5 | R R 5 | R 5 3 | R R _5 | 8 8 5 | R R 8 | 5 8 5 !co | 5 5 8 !co
 A x===xxx= 8 5 3 R | 8 8 5 R | R 5 3 > | R 5 8 > | R R 5 > | 8 5 R > | R 3 3 > | R R _5 > | R 3 5 > | R R 5 8 | 5 3 3 R !co | 5 8 5 > !co
 S x=x=x--- R 8 5 | R 5 8 | R 3 5 | R R 5 | R 5 3 | R R _5 | 8 8 5 | R R 8 | 5 8 5 !co | 5 5 8 !co
-C x=x=x--- R R 5 | R 5 3 | R R _5 | 8 5 R | R R 3 | R 3 5 | R 5 8 | 5 3 R !co | 5 5 R !co
+C x=x=x--- 8 5 R | R 5 R | R _5 R | R 3 R | 8 8 R | 5 3 R !co | 5 5 R !co
 S x=x=x--- R 8 5 | R 5 8 | R 3 5 | R R 5 | R 5 3 | R R _5 | 8 8 5 | R R 8 | 5 8 5 !co | 5 5 8 !co
 A x===xxx= 8 5 3 R | 8 8 5 R | R 5 3 > | R 5 8 > | R R 5 > | 8 5 R > | R 3 3 > | R R _5 > | R 3 5 > | R R 5 8 | 5 3 3 R !co | 5 8 5 > !co
 L x=x=x--- 8 10 8 | R 5 8 | R R 8 | 8 8 5 | 8 8 10 | R 3 5 | 5 8 10 !co | 5 5 8 !co
@@ -17,7 +17,7 @@ tune iron-stairs 1-2: three equal steps up the chord and a silent four; every se
 S x=x=x--- R 3 5 | R 5 8 | R R 5 | R R _5 | R R 8 | R R 3 | R 8 5 | 8 5 3 | 3 5 8 !co | 5 5 8 !co
 A x=x=x=x= 8 5 3 > | 8 5 3 R | 8 5 R > | R 5 3 > | R 8 5 > | R R 5 > | 8 8 5 R | R R _5 > | R R 3 > | 5 3 R > !co | 5 5 R > !co
 S x=x=x--- R 3 5 | R 5 8 | R R 5 | R R _5 | R R 8 | R R 3 | R 8 5 | 8 5 3 | 3 5 8 !co | 5 5 8 !co
-C x=x=x--- R 3 5 | R R 5 | R R _5 | 8 5 R | R R 3 | 8 5 3 | R 5 3 | R 5 8 | 5 3 R !co | 5 5 R !co
+C x=x=x--- 8 5 R | R 5 R | R 5 3 | R _5 R | R 3 R | 8 8 R | 5 3 R !co | 5 5 R !co
 S x=x=x--- R 3 5 | R 5 8 | R R 5 | R R _5 | R R 8 | R R 3 | R 8 5 | 8 5 3 | 3 5 8 !co | 5 5 8 !co
 A x=x=x=x= 8 5 3 > | 8 5 3 R | 8 5 R > | R 5 3 > | R 8 5 > | R R 5 > | 8 8 5 R | R R _5 > | R R 3 > | 5 3 R > !co | 5 5 R > !co
 L x=x=x--- 8 10 8 | R 5 8 | R R 8 | 8 8 5 | 8 8 10 | R 8 5 | 5 8 10 !co | 5 8 8 !co
@@ -43,7 +43,7 @@ tune hammer-yard 1-2: a pair and two more blows, the last one higher or lower, t
 S xxx=x--- R R R 5 | R R R _5 | R R R 8 | R R R 3 | R R 3 5 | R R 5 8 | R R 5 3 | 8 8 8 5 | 5 5 5 8 !co | 5 5 5 3 !co
 A xxx=x=x= R R R 5 3 | 8 8 8 5 R | R R R 8 5 | 8 8 8 5 > | R R R 5 > | R R R 3 > | R R R _5 > | R R R 3 5 | R R R 5 8 | 8 8 8 5 3 | 5 5 5 3 > !co | 5 5 5 3 R !co | 5 5 5 8 > !co
 S xxx=x--- R R R 5 | R R R _5 | R R R 8 | R R R 3 | R R 3 5 | R R 5 8 | R R 5 3 | 8 8 8 5 | 5 5 5 8 !co | 5 5 5 3 !co
-C xxx=x--- R R R 5 | R R R _5 | R R R 3 | 8 8 8 5 | 8 8 5 R | R R 5 3 | R R 5 8 | 5 5 3 R !co | 5 5 5 R !co
+C xxx=x--- 8 8 5 R | R R 5 R | R R _5 R | R R 3 R | 8 8 8 R | 5 5 3 R !co | 5 5 5 R !co
 S xxx=x--- R R R 5 | R R R _5 | R R R 8 | R R R 3 | R R 3 5 | R R 5 8 | R R 5 3 | 8 8 8 5 | 5 5 5 8 !co | 5 5 5 3 !co
 A xxx=x=x= R R R 5 3 | 8 8 8 5 R | R R R 8 5 | 8 8 8 5 > | R R R 5 > | R R R 3 > | R R R _5 > | R R R 3 5 | R R R 5 8 | 8 8 8 5 3 | 5 5 5 3 > !co | 5 5 5 3 R !co | 5 5 5 8 > !co
 L xxx=x--- 8 8 8 10 | R R 5 8 | R R R 8 | 8 8 8 5 | 8 8 10 8 | R R 3 5 | 5 5 5 8 !co | 3 3 5 8 !co
