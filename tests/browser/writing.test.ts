@@ -4,6 +4,9 @@ import { describe, expect, test } from 'vitest';
 import { openApp } from '../support/browser';
 import { bar, open, PATIENCE, placeIn, says, told } from '../support/pencil';
 
+/** For so long after a tapped bar a key is a tap that came late and no command. */
+const TAPS_ON_MS = 600;
+
 describe('writing by hand', () => {
   test('by keyboard alone: a bar is emptied, written, changed, repeated by degree and taken back', async () => {
     const { page, expectClean } = await openApp({ context: { reducedMotion: 'reduce' } });
@@ -184,6 +187,7 @@ describe('writing by hand', () => {
       .poll(async () => (await told(page, 2))?.split('; ').filter((each) => !each.startsWith('rest')).length)
       .toBe(1);
     // A key that is held beyond the end of the bar repeats itself, and means no command; Escape leaves all as it was.
+    await page.waitForTimeout(TAPS_ON_MS);
     await page.keyboard.press('q');
     await pad.waitFor();
     await page.keyboard.down('j');
@@ -193,6 +197,7 @@ describe('writing by hand', () => {
     await page.keyboard.up('j');
     await says(page, /^Bar 2 has the rhythm that was tapped/);
     expect(await told(page, 2)).toBe(tapped);
+    await page.waitForTimeout(TAPS_ON_MS);
     await page.keyboard.press('q');
     await page.getByRole('button', { name: /^Count-in; then tap bar 2/ }).waitFor();
     await page.keyboard.press('Escape');
