@@ -5,6 +5,7 @@ import { numberWord } from '../../src/core/base';
 import { FEEL_IDS } from '../../src/core/feel';
 import { LEVELS } from '../../src/core/line';
 import { RULE_NUMBERS } from '../../src/core/line/rules/numbers';
+import { FEATURES, lackedIn } from '../support/other-browsers/features';
 import { fromChartToFiles, numberPieces, savedAndRead } from './examples';
 
 const read = (path: string): string => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
@@ -101,6 +102,12 @@ describe('what the guides name', () => {
     expect(readme).toContain(`${inWords(FEEL_IDS.length)} feels`);
     expect(readme).toContain(`${inWords(LEVELS.length)} teaching levels`);
     expect(readme).toContain(`${inWords(RULE_NUMBERS.length)} rules`);
+  });
+
+  test('the table of browsers tells of each feature that one of them lacks, and no other', () => {
+    const told = lackedIn(guide).map(({ words }) => words);
+    const untold = FEATURES.filter(({ name }) => !told.some((words) => words.includes(name)));
+    expect(untold).toEqual(FEATURES.filter(({ everywhere }) => everywhere));
   });
 
   test('the recipe for a level counts the levels there are', () => {

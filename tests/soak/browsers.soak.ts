@@ -1,8 +1,9 @@
 /** The main job in the browsers of students that are no Chromium: from a chart to a line that is seen, heard and printed. */
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, inject, test } from 'vitest';
+import { ASK_ENCODERS, FEATURES, lackedIn } from '../support/other-browsers/features';
 import { startFirefox } from '../support/other-browsers/firefox';
 import type { DrivenBrowser, Skipped } from '../support/other-browsers/types';
 import { type User, userOf } from '../support/other-browsers/user';
@@ -29,21 +30,7 @@ const MOVES = `(() => {
   return now !== null && before !== null && now > before;
 })()`;
 
-/** What a page may find missing; the guide says what happens without it. */
-const FEATURES: Readonly<Record<string, string>> = {
-  'Web MIDI': `'requestMIDIAccess' in navigator`,
-  'screen wake lock': `'wakeLock' in navigator`,
-  'media session': `'mediaSession' in navigator`,
-  share: `'share' in navigator`,
-  'launch queue': `'launchQueue' in window`,
-  'service worker': `'serviceWorker' in navigator`,
-  'full screen': `'requestFullscreen' in document.documentElement`,
-  'idle callback': `'requestIdleCallback' in window`,
-  'output latency': `'outputLatency' in AudioContext.prototype`,
-  microphone: `navigator.mediaDevices !== undefined`,
-  'growing fields': `CSS.supports('field-sizing', 'content')`,
-  'content visibility': `CSS.supports('content-visibility', 'auto')`,
-};
+const GUIDE = readFileSync(new URL('../../DEVELOPERS.md', import.meta.url), 'utf8');
 
 /** Whether the machine has anything to sound on: without it some browsers do not begin to play. */
 const SOUNDS =
@@ -95,9 +82,13 @@ async function mainJob(browser: DrivenBrowser, picture: (what: string) => Promis
   const user = userOf(browser);
   const lacking: string[] = [];
   await browser.open(app, { width: 1280, height: 900 });
-  for (const [feature, there] of Object.entries(FEATURES))
-    if ((await browser.evaluate(there)) !== true) lacking.push(feature);
+  await browser.evaluate(ASK_ENCODERS);
+  await user.until('what is encoded', 'window.encodes.opus === true || !window.AudioEncoder');
+  for (const { name, there } of FEATURES) if ((await browser.evaluate(there)) !== true) lacking.push(name);
   tell(`${browser.name} lacks: ${lacking.join(', ') || 'nothing that is asked for'}.`);
+  const [brand = ''] = browser.name.split(' ');
+  const told = lackedIn(GUIDE).filter(({ browsers }) => browsers.includes(brand));
+  expect(lacking.filter((name) => !told.some(({ words }) => words.includes(name)))).toEqual([]);
 
   await user.press('textbox', /^Chord chart$/);
   await user.typeOver('| Am | Dm7 | E7 | Am |');
