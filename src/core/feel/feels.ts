@@ -1,4 +1,4 @@
-import { type Bpm, bpm, type Metre, remembered, rememberedFor, sameMetre } from '../base';
+import { type Bpm, bpm, type Metre, remembered, rememberedFor, sameMetre, TICKS_PER_QUARTER } from '../base';
 import { BALLAD } from './ballad';
 import { BOSSA } from './bossa';
 import { CALYPSO } from './calypso';
@@ -106,3 +106,14 @@ const LEAST_SWING = 1.15;
 
 /** Whether a pair of eighths in this ratio, long to short, is heard as swung. */
 export const isSwung = (ratio: number): boolean => ratio >= LEAST_SWING;
+
+/**
+ * Where a swung place is written straight; a fraction is kept.
+ * @param place ticks from the beginning of a quarter note
+ * @param ratio of its eighths, long to short
+ */
+export function unswung(place: number, ratio: number): number {
+  const half = TICKS_PER_QUARTER / 2;
+  const long = (TICKS_PER_QUARTER * ratio) / (1 + ratio);
+  return place <= long ? (place * half) / long : half + ((place - long) * half) / (TICKS_PER_QUARTER - long);
+}

@@ -9,6 +9,7 @@ export {
   isFeelId,
   isSwung,
   swingRatio,
+  unswung,
 } from './feels';
 export { type GridNote, readGrid, type Stroke } from './grid';
 export { feelsIn, rhythmsIn, whyNotPlayedIn } from './metres';

@@ -1,6 +1,6 @@
 export { ladderFrom, proposeLadder } from './ladder';
 export { fasterBy, loopOver, passageFor } from './passages';
-export { straightened, swingsEighths, unswung } from './straighten';
+export { straightened, swingsEighths } from './straighten';
 export {
   bassAlone,
   boundsOf,

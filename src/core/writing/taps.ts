@@ -1,6 +1,6 @@
 /** A rhythm that is tapped: how its bar is counted in, and what the taps are read as. */
 import { beatTicks, isCompound, isUneven, TICKS_PER_QUARTER, ticks, unitTicks } from '../base';
-import { feelById, feelInWay, isSwung, swingRatio } from '../feel';
+import { feelById, feelInWay, isSwung, swingRatio, unswung } from '../feel';
 import { ticksPerSecond } from '../fretboard';
 import { type Desk, lengthOf, metreAt, refused } from './context';
 import { barAhead } from './passages';
@@ -50,15 +50,10 @@ const miss = (tick: number, grid: number): number => Math.abs(tick - Math.round(
 const missBy = (downs: readonly number[], grid: number): number =>
   downs.reduce((sum, down) => sum + miss(down, grid), 0);
 
-/** Where a swung moment would be written: the long eighth and the short one are a half of their beat each. */
+/** Where a swung moment of a bar would be written; one before the bar is in the beat before. */
 function straightened(tick: number, ratio: number): number {
   const beat = Math.floor(tick / TICKS_PER_QUARTER) * TICKS_PER_QUARTER;
-  const within = tick - beat;
-  const half = TICKS_PER_QUARTER / 2;
-  const long = (TICKS_PER_QUARTER * ratio) / (1 + ratio);
-  return within <= long
-    ? beat + (within * half) / long
-    : beat + half + ((within - long) * half) / (TICKS_PER_QUARTER - long);
+  return beat + unswung(tick - beat, ratio);
 }
 
 /** Whether a tap lies between two quarters, on the grid of triplets. */

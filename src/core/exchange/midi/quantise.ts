@@ -1,5 +1,5 @@
 import { TICKS_PER_QUARTER } from '../../base';
-import { unswung } from '../../playing';
+import { unswung } from '../../feel';
 import type { FoundMetre } from '../reading/found';
 import type { PlayedNote } from './voices';
 
