@@ -1,8 +1,8 @@
 import { barName, barRange, beatsOf, beatWords, capitalised, type Metre, midiOf, sameMetre } from '../base';
 import { chordsIn } from '../chart';
-import { type LineSheet, stringName } from '../lesson';
+import { type LineSheet, silentBeats, stringName } from '../lesson';
 import { formatNameIn } from '../theory';
-import { type AskedBar, counted, degreesOf, emptyBeats, metreOf, rhythmOf } from './reading';
+import { type AskedBar, counted, degreesOf, metreOf, rhythmOf } from './reading';
 import type { Question, QuestionKind } from './types';
 
 /** A line with all of its bars read. */
@@ -129,7 +129,7 @@ const degree: Maker = (asked, bar) => {
 };
 
 const emptyBeat: Maker = (_, bar) => {
-  const [beat, ...others] = emptyBeats(bar);
+  const [beat, ...others] = silentBeats(bar.bar);
   if (beat === undefined || others.length > 0 || bar.struck.length === 0 || bar.bar.written.pickup) return [];
   return [
     {
@@ -137,9 +137,9 @@ const emptyBeat: Maker = (_, bar) => {
       difficulty: 1,
       bars: [bar.index],
       text: `Nothing sounds through one whole beat of ${nameOf(bar)}. Which?`,
-      answer: `beat ${beat}`,
+      answer: `beat ${beat + 1}`,
       choices: beatsOf(metreOf(bar)).map(({ index }) => `beat ${index + 1}`),
-      taps: [`beat ${beat}`],
+      taps: [`beat ${beat + 1}`],
       blanks: 1,
     },
   ];

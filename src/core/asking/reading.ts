@@ -32,16 +32,6 @@ export function readBars(sheet: LineSheet): readonly AskedBar[] {
 
 export const metreOf = ({ bar }: AskedBar): Metre => bar.written.metre;
 
-/** The beats of a bar in which nothing sounds at all, by their number from 1. */
-export const emptyBeats = (asked: AskedBar): readonly number[] =>
-  beatsOf(metreOf(asked))
-    .filter(({ start, length }) =>
-      asked.bar.notes.every(
-        ({ note }) => note.start + note.duration <= start || note.start >= start + length,
-      ),
-    )
-    .map(({ index }) => index + 1);
-
 /** A bar as it is counted aloud, what is not struck in brackets; null where a note falls on no syllable. */
 export function counted(asked: AskedBar): string | null {
   const metre = metreOf(asked);

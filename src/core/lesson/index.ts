@@ -88,6 +88,7 @@ export { SAMPLE_TITLES, sampleLesson } from './samples';
 export { instrumentSchema } from './schema/head';
 export { deriveSheet, deriveSheets } from './sheet';
 export * from './sheet-types';
+export { silentBeats } from './silent-beats';
 export { type StagePlace, stagePlaces, withChoice } from './stage-choices';
 export { handStatement, keyStatement, keysStatement } from './statements';
 export { type StudyFact, studyFacts } from './study';

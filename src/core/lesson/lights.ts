@@ -1,7 +1,8 @@
-import { barNames, beatsOf, capitalised } from '../base';
+import { barNames, capitalised } from '../base';
 import type { ToldSentence } from '../line';
 import { toldOf } from './explained';
-import type { LineSheet, SheetBar } from './sheet-types';
+import type { LineSheet } from './sheet-types';
+import { silentBeats } from './silent-beats';
 import type { InstrumentSettings, LinePiece } from './types';
 
 /** What a teacher can have lit up on the score in class: where to listen, where it is silent, or one technique. */
@@ -19,16 +20,11 @@ const SILENCE: ReadonlySet<ToldSentence['about']> = new Set([
   'silent bars',
 ]);
 
-/** Whether a bar that is played is silent through a whole beat. */
-const hasSilentBeat = ({ notes, written }: SheetBar): boolean =>
-  notes.length > 0 &&
-  beatsOf(written.metre).some(({ start, length }) =>
-    notes.every(({ note }) => note.start >= start + length || note.start + note.duration <= start),
-  );
-
 /** The silence of a line that teaches none: still where it is counted through. */
 function shorterSilence({ bars }: LineSheet): readonly Light[] {
-  const silent = bars.flatMap((bar, index) => (hasSilentBeat(bar) ? [index] : []));
+  const silent = bars.flatMap((bar, index) =>
+    bar.notes.length > 0 && silentBeats(bar).length > 0 ? [index] : [],
+  );
   if (silent.length === 0) return [];
   const names = barNames(silent.map((bar) => bars[bar]?.written.number ?? bar + 1));
   const where = silent.length === bars.length ? 'every bar' : names;
