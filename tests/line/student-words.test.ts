@@ -400,6 +400,15 @@ describe('what a student is told', () => {
     const told16 = explainToStudent(request(`${'| C '.repeat(16)}|`), sixteen).join(' ');
     expect(told16).toContain('Every bar but every fourth bar from bar 4 to bar 16 has the same rhythm');
     expect(told16).not.toMatch(/(\d+(–\d+)?, ){4}/);
+    // Single bars beside regular ones are several.
+    const shared = new Set([1, 4, 6, 8, 10, 14]);
+    const own = ['C2 . . . E2 . . .', 'C2 . E2 . G2 . . .', 'C2 . . . . . G2 .', 'C2 . . . E2 . G2 .'];
+    const mixed = Array.from({ length: 14 }, (_, index) =>
+      shared.has(index + 1) ? 'C2 . E2 . G2 . A2 .' : (own[index % 4] ?? ''),
+    );
+    expect(
+      explainToStudent(request(`${'| C '.repeat(14)}|`), line(mixed.join(' | '))).join(' '),
+    ).toContain('Bar 1, every second bar from bar 4 to bar 10 and bar 14 have the same rhythm');
   });
 
   test('says nobody carries the beat who does not play, and no shape of the hand that the tuning has not', () => {

@@ -95,6 +95,9 @@ export function barsText({ model }: Pick<AnalysedLine, 'model'>, bars: readonly 
   return listed([...pickup, ...named]);
 }
 
+/** Names of bars that stand for one thing: what is left out of them may be a list, and they may not. */
+const AS_ONE = /^(the pickup|bar \d+|every bar( but .+)?|every \w+ bar from bar \d+ to bar \d+)$/;
+
 /** A verb that agrees with bars by their names: one bar, the pickup, or every so many of them is one. */
 export const agreeing = (bars: string, one: string, several: string): string =>
-  /^(every|bar )|^the pickup$/.test(bars) ? one : several;
+  AS_ONE.test(bars) ? one : several;
