@@ -1,6 +1,13 @@
 import { barName, capitalised, counted, type LineNote, midiOf, samePitch } from '../base';
 import { rangeOf } from '../fretboard';
-import { deriveSheet, type InstrumentSettings, type Lesson, type LinePiece, lineRequest } from '../lesson';
+import {
+  type InstrumentSettings,
+  instrumentOf,
+  type Lesson,
+  type LinePiece,
+  lineRequest,
+  readPiece,
+} from '../lesson';
 import { type LineNotes, withoutChanges } from '../line';
 import { formatPitchIn } from '../theory';
 
@@ -154,9 +161,8 @@ export function neckChanges(
   settings: InstrumentSettings,
   noteNames: Lesson['noteNames'] = 'letters',
 ): readonly NeckChange[] {
-  const sheet = deriveSheet(piece, settings, noteNames);
-  if (sheet.kind !== 'line') return [];
-  const range = rangeOf(sheet.instrument);
+  const { chart } = readPiece(piece);
+  const range = rangeOf(instrumentOf(settings));
   const line = piece.bars.map(({ notes }) => notes);
   const alone = (note: LineNote): LineNote => moved(note, octavesInto(range, midiOf(note.pitch)));
   let before: Beside | null = null;
@@ -170,7 +176,7 @@ export function neckChanges(
     if (own && played) before = { own, now: played };
     if (now.every((note, place) => note === notes[place])) return [];
     const { what, why } = sentencesOf(range, notes, now, ({ pitch }) => formatPitchIn(noteNames, pitch));
-    const name = capitalised(barName(sheet.chart.bars[bar]?.number ?? bar + 1));
+    const name = capitalised(barName(chart.bars[bar]?.number ?? bar + 1));
     return [{ bar, notes: now, what: `${name}: ${what}`, why }];
   });
 }
@@ -186,10 +192,9 @@ export function withNeckChanges(
   refused: ReadonlySet<number>,
 ): LinePiece {
   if (changes.every(({ bar }) => refused.has(bar))) return piece;
-  const sheet = deriveSheet(piece, settings, 'letters');
-  if (sheet.kind !== 'line') return piece;
+  const { chart, key } = readPiece(piece);
   const line = withoutChanges(
-    lineRequest(piece, sheet.chart, sheet.key, settings),
+    lineRequest(piece, chart, key, settings),
     piece.bars.map(({ notes }) => notes),
     changes,
     refused,
