@@ -91,7 +91,7 @@ test('a line for five strings goes to a left hand on four: what they do not have
     'Bar 1: 5 notes an octave higher. C1 lies below the lowest string. What stands beside it goes along, so that the tune keeps its shape.',
     'Bar 3: 1 note an octave higher. B0 lies below the lowest string.',
   ]);
-  await page.getByText('Every other note keeps its place on the neck.').waitFor();
+  await page.getByText('Every note of the other bars keeps its place on the neck.').waitFor();
   const other = page.getByRole('figure', { name: / for the other student, on staff and tab$/ });
   await other.locator('svg').first().waitFor();
   const marks = page.locator('.regrade__lines section').nth(1).locator('.regrade__mark');

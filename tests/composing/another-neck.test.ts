@@ -156,6 +156,24 @@ describe('what is played elsewhere', () => {
     expect(told('five-strings-high').words).toEqual(['Every note keeps its place on the neck.']);
   });
 
+  it('is told of the bars alone that keep their notes', () => {
+    const standard = tuned('standard');
+    const worded = (notes: string, isRefused = false) => {
+      const { piece: low, after: moved } = onto(notes, 'standard');
+      const after = isRefused ? low : moved;
+      const [was, now] = [deriveSheetOf(low, tuned('drop-d')), deriveSheetOf(after, standard)];
+      return playedElsewhere(was, now, { instrument: standard, how: null, tuned: true, turned: false }).words;
+    };
+    expect(worded('D1 . D2 . F♯2 . A2 . | D2 . F♯2 . A2 . F♯2 .')).toEqual([
+      'Every note of the other bars keeps its place on the neck.',
+    ]);
+    expect(worded('D1 . D2 . F♯2 . A2 .')).toEqual([]);
+    // A note that is left off the neck has no place there.
+    expect(worded('D1 . D2 . F♯2 . A2 . | D2 . F♯2 . A2 . F♯2 .', true)).toEqual([
+      'Every note of the other bars keeps its place on the neck.',
+    ]);
+  });
+
   it('is not told bar by bar where all of it is moved, but by how far', () => {
     const lesson = inKey(
       { ...newLesson('lesson', 'Lesson'), pieces: [piece] },

@@ -23,6 +23,9 @@ export interface PlayedElsewhere {
   readonly words: readonly string[];
 }
 
+/** Where all of it is moved, or neither strings nor hand are others, nothing is told bar by bar. */
+const NOTHING: PlayedElsewhere = { bars: [], words: [] };
+
 /** How far most notes were moved, in half steps up. */
 function movedBy(before: LineSheet, after: LineSheet): number {
   const counts = new Map<number, number>();
@@ -39,23 +42,27 @@ function movedBy(before: LineSheet, after: LineSheet): number {
   return [...counts].reduce((most, each) => (each[1] > most[1] ? each : most), [0, 0] as const)[0];
 }
 
-/** Whether a bar has its notes, whatever they are played on. */
+/** Whether a bar has its notes, all of them on the neck, whatever they are played on. */
 function keepsNotes({ notes }: SheetBar, now: SheetBar | undefined): boolean {
   return (
     now?.notes.length === notes.length &&
     notes.every(({ note }, place) => {
-      const other = now.notes[place]?.note;
-      return other?.start === note.start && midiOf(other.pitch) === midiOf(note.pitch);
+      const other = now.notes[place];
+      return (
+        other != null &&
+        other.fingered !== null &&
+        other.note.start === note.start &&
+        midiOf(other.note.pitch) === midiOf(note.pitch)
+      );
     })
   );
 }
 
-/** The same note at the same fret is on the same string, whatever its number is among more of them; off the neck it is nowhere. */
+/** The same note at the same fret is on the same string, whatever its number is among more of them; from off the neck it comes from nowhere. */
 const isElsewhere = ({ notes }: SheetBar, now: SheetBar | undefined): boolean =>
-  notes.some(({ fingered }, place) => {
-    const other = now?.notes[place]?.fingered;
-    return fingered !== null && other != null && fingered.fret !== other.fret;
-  });
+  notes.some(
+    ({ fingered }, place) => fingered !== null && fingered.fret !== now?.notes[place]?.fingered?.fret,
+  );
 
 function causesOf({ instrument, how, tuned }: OtherHand, after: LineSheet): readonly string[] {
   const strings = writeTuning(instrument.openStrings, after.noteNames ?? 'letters');
@@ -69,14 +76,15 @@ function causesOf({ instrument, how, tuned }: OtherHand, after: LineSheet): read
 /** What of a line in its own key is played elsewhere, and why; nothing where neither strings nor hand are others. */
 function inOwnKey(before: LineSheet, after: LineSheet, other: OtherHand): PlayedElsewhere {
   const causes = causesOf(other, after);
-  if (causes.length === 0) return { bars: [], words: [] };
   const kept = before.bars.flatMap((bar, index) => (keepsNotes(bar, after.bars[index]) ? [index] : []));
+  if (causes.length === 0 || kept.length === 0) return NOTHING;
   const bars = kept.filter((index) => {
     const bar = before.bars[index];
     return bar !== undefined && isElsewhere(bar, after.bars[index]);
   });
   const names = barNames(bars.map((bar) => before.bars[bar]?.written.number ?? bar + 1));
-  const every = kept.length === before.bars.length ? 'Every note' : 'Every other note';
+  // Within a bar that is changed, other notes may be played elsewhere, too.
+  const every = kept.length === before.bars.length ? 'Every note' : 'Every note of the other bars';
   return {
     bars,
     words: [
@@ -93,7 +101,7 @@ function inOwnKey(before: LineSheet, after: LineSheet, other: OtherHand): Played
  */
 export function playedElsewhere(before: LineSheet, after: LineSheet, other: OtherHand): PlayedElsewhere {
   const by = sameKey(before.key, after.key) ? 0 : movedBy(before, after);
-  const { bars, words } = by === 0 ? inOwnKey(before, after, other) : MOVED;
+  const { bars, words } = by === 0 ? inOwnKey(before, after, other) : NOTHING;
   const half = counted(Math.abs(by), 'half step');
   return {
     bars,
@@ -106,6 +114,3 @@ export function playedElsewhere(before: LineSheet, after: LineSheet, other: Othe
     ],
   };
 }
-
-/** Where all of it is moved, every bar is elsewhere. */
-const MOVED: PlayedElsewhere = { bars: [], words: [] };
