@@ -46,8 +46,10 @@ export interface SoundSession {
 
 /** What is computed of a place: it begins where it is entered. */
 const requestOf = ({ performance, rounds, entered, leaving }: Place): SegmentRequest => ({
-  ...{ performance, rounds, leaving },
+  performance,
+  rounds,
   begin: entered,
+  leaving,
 });
 
 /**
