@@ -406,9 +406,9 @@ describe('what a student is told', () => {
     const mixed = Array.from({ length: 14 }, (_, index) =>
       shared.has(index + 1) ? 'C2 . E2 . G2 . A2 .' : (own[index % 4] ?? ''),
     );
-    expect(
-      explainToStudent(request(`${'| C '.repeat(14)}|`), line(mixed.join(' | '))).join(' '),
-    ).toContain('Bar 1, every second bar from bar 4 to bar 10 and bar 14 have the same rhythm');
+    expect(explainToStudent(request(`${'| C '.repeat(14)}|`), line(mixed.join(' | '))).join(' ')).toContain(
+      'Bar 1, every second bar from bar 4 to bar 10 and bar 14 have the same rhythm',
+    );
   });
 
   test('says nobody carries the beat who does not play, and no shape of the hand that the tuning has not', () => {
