@@ -40,3 +40,23 @@ test('takes are compared and recalled, and an aim that a bar does not keep is sa
   await expect.poll(line, { timeout: 30_000 }).toBe(before);
   expectClean();
 });
+
+test('what a technique is keeps clear of the box behind it where the note pad is narrow', async () => {
+  const { page, expectClean } = await openApp({ width: 1024, height: 768 });
+  await page.getByRole('button', { name: 'Chart and aims' }).click();
+  const rows = page.locator('.techniques__row', {
+    has: page.getByRole('checkbox', { name: /may be used$/ }),
+  });
+  await rows.first().waitFor();
+  const gaps = await rows.evaluateAll((all) =>
+    all.map((row) => {
+      const words = document.createRange();
+      words.selectNodeContents(row.querySelector('label') ?? row);
+      const box = row.querySelector('[aria-label$="may be used"]')?.getBoundingClientRect();
+      return (box?.left ?? 0) - words.getBoundingClientRect().right;
+    }),
+  );
+  expect(gaps.length).toBeGreaterThan(2);
+  expect(Math.min(...gaps)).toBeGreaterThanOrEqual(8);
+  expectClean();
+});

@@ -53,7 +53,10 @@ test('a teacher edits the chart on the sheet and in its text, and both show one 
   expect(await chart.inputValue()).toBe('| Fa | Rem | Solm | % | Do7 | Fa |');
 
   await page.getByText('What the chords do').click();
-  await page.getByRole('list', { name: 'What the chords do' }).getByText('Fa (I) is home.').waitFor();
+  const does = page.getByRole('list', { name: 'What the chords do' });
+  await does.getByText('Fa (I) is home.').waitFor();
+  await chart.fill('(1) Do7 | Fa | Do7 | Sib | Fa |');
+  await does.getByText(/^Do7 .* The pickup and bar 2$/).waitFor();
   opened.expectClean();
 });
 

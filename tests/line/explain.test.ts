@@ -22,6 +22,18 @@ describe('the explanation of a whole line', () => {
     expect(said.join(' ')).not.toContain('closes on its root');
   });
 
+  test('a pickup ends no phrase, and its first beat is not called beat one', () => {
+    const asked = request('(1) F7 | Bb | Gm | Eb | F | Bb | Gm | Eb | Bb |');
+    const round = 'Bb1 - Bb1 - D2 - C2 - | G1 - G1 - D2 - C2 - | Eb2 - Eb2 - G2 - F2 - |'.replaceAll(
+      /([BE])b/g,
+      '$1♭',
+    );
+    const notes = line(`F2 . | ${round} F2 . . . C2 . . . | ${round} B♭1 . . . D2 . . .`);
+    const said = explainLine(asked, notes);
+    expect(said).toContain('Bars 4 and 8 turn away from it to end the phrase.');
+    expect(said).toContain('The pickup leads on to bar 1: F is the fifth of B♭ and moves down to it.');
+  });
+
   test('an unwritten line has none', () => {
     expect(explainLine(request('| C | F |'), [[], []])).toEqual([]);
   });

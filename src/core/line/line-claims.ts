@@ -70,8 +70,9 @@ function barsByRhythm({ model, heard }: AnalysedLine): readonly (readonly number
 function endsPhrase({ request, bars }: LineModel, index: number): boolean {
   const section = request.chart.sections[request.chart.bars[index]?.section ?? 0];
   const opening = section?.start ?? 0;
-  // A phrase is counted from bar 1, not from its pickup.
+  // A phrase is counted from bar 1, not from its pickup, which leads into it and ends nothing.
   const place = index - opening - (bars[opening]?.pickup === true ? 1 : 0);
+  if (place < 0) return false;
   return (place + 1) % request.feel.phraseLength === 0 || index + 1 === opening + (section?.length ?? 0);
 }
 

@@ -24,8 +24,12 @@ export interface Spoken {
 const nameOf = ({ model }: Spoken, tone: Tone | undefined): string =>
   tone ? nameText(model, tone.name) : '';
 
-const placed = (spoken: Spoken, note: number): string =>
-  `${nameOf(spoken, spoken.tones[note])} on ${beatPhrase(spoken.bar, spoken.tones[note]?.start ?? 0)}`;
+/** A note with its beat; of a pickup, the end of a bar, by its name alone: its first beat is not beat one. */
+function placed(spoken: Spoken, note: number): string {
+  const name = nameOf(spoken, spoken.tones[note]);
+  const { bar, tones } = spoken;
+  return bar.pickup ? name : `${name} on ${beatPhrase(bar, tones[note]?.start ?? 0)}`;
+}
 
 function symbolOf({ model, tones }: Spoken, note: number | undefined): string {
   const chord = tones[note ?? 0]?.stretch?.chord;

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { barName, sameName } from '../../../core/base';
+import { barName, barNames, capitalised, sameName } from '../../../core/base';
 import { chordFunctions } from '../../../core/chart';
 import { type LinePiece, type LineSheet, setKey, writeSectionKey } from '../../../core/lesson';
 import {
@@ -135,10 +135,7 @@ function ChordsAtWork({ sheet }: { readonly sheet: LineSheet }) {
       <ul aria-label="What the chords do">
         {chords.map(({ sentence, bars }) => (
           <li key={`${sentence} ${bars.join()}`}>
-            {sentence}{' '}
-            <span className="chords-at-work__bars">
-              {bars.length === 1 ? 'Bar' : 'Bars'} {bars.join(', ')}
-            </span>
+            {sentence} <span className="chords-at-work__bars">{capitalised(barNames(bars))}</span>
           </li>
         ))}
       </ul>

@@ -13,7 +13,7 @@ export const APPROACH_NOTE: TechniqueRow = {
   technique: 'approach note',
   from: 4,
   source: COMMON_PRACTICE,
-  hint: 'just before a root',
+  hint: 'to a chord tone',
   belongs: () => false,
   always: false,
   allows: ['notes outside the scale'],
