@@ -108,25 +108,23 @@ const MOST_MORE = 30;
  * page's foot, as far as that still looks like one page.
  */
 export function spreadOut(rows: readonly Row[], height: number): readonly Row[] {
-  const left = height - rowsHeight(rows);
-  const growth = rows.map(({ gap }, index) =>
-    index === 0 ? 0 : Math.min(MOST_MORE, gap * (MOST_TIMES - 1)),
-  );
-  const most = growth.reduce((sum, more) => sum + more, 0);
-  if (left <= 0 || most === 0) return rows;
-  const share = Math.min(1, left / most);
-  return rows.map((row, index) => ({ ...row, gap: row.gap + (growth[index] ?? 0) * share }));
+  return grown(rows, height, ({ gap }) => Math.min(MOST_MORE, gap * (MOST_TIMES - 1)));
 }
 
-/** White space over a system on a page that has room for it. */
+/** White space over a system on a page that has room for it, in points. */
 const ROOMY = 14;
 
 /** The rows of a last page: where systems stand closer than need be, they move apart as far as there is room. */
 export function movedApart(rows: readonly Row[], height: number): readonly Row[] {
-  const left = height - rowsHeight(rows);
-  const growth = rows.map(({ gap, marks }, index) =>
-    index > 0 && marks.some(({ kind }) => kind === 'system') ? Math.max(0, ROOMY - gap) : 0,
+  return grown(rows, height, ({ gap, marks }) =>
+    marks.some(({ kind }) => kind === 'system') ? Math.max(0, ROOMY - gap) : 0,
   );
+}
+
+/** Rows with the white space above each but the first grown as is wished, all by one share of it where room is short. */
+function grown(rows: readonly Row[], height: number, wish: (row: Row) => number): readonly Row[] {
+  const left = height - rowsHeight(rows);
+  const growth = rows.map((row, index) => (index === 0 ? 0 : wish(row)));
   const most = growth.reduce((sum, more) => sum + more, 0);
   if (left <= 0 || most === 0) return rows;
   const share = Math.min(1, left / most);
