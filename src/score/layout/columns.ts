@@ -1,4 +1,4 @@
-import { SIGNS, type Sign } from '../../core/base';
+import { remembered, SIGNS, type Sign } from '../../core/base';
 import { boxOf, type Mark } from '../ink';
 import { textWidth } from '../metrics/measure';
 import type { ContentBar, ContentEvent } from '../notation/types';
@@ -121,20 +121,15 @@ function piecesOf({ content, specs, ink, beamed }: DrawnBar, style: Style): Read
   const { options, sizes } = style;
   const pieces = new Map<number, Piece[]>([[0, []]]);
   const add = (tick: number, ...more: readonly Piece[]): void => {
-    const known = pieces.get(tick);
-    if (known === undefined) pieces.set(tick, [...more]);
-    else known.push(...more);
+    remembered(pieces, tick, () => []).push(...more);
   };
   content.events.forEach((event, index) => {
     const marks = event.wholeBar ? [] : (ink[index] ?? []);
-    if (options.parts !== 'tab') add(event.start, ...ghostPieces(event));
-    add(event.start, ...textPieces(event, style));
+    const stem = beamed[index] === true ? specs[index]?.stem : undefined;
+    add(event.start, ...textPieces(event, style), ...linePieces(event, marks, style));
     if (options.parts === 'tab') add(event.start, ...tabPieces(event, marks));
-    else add(event.start, ...signPieces(marks));
-    const spec = specs[index];
-    if (options.parts !== 'tab' && beamed[index] === true && spec)
-      add(event.start, beamedStem(spec.stem, marks));
-    add(event.start, ...linePieces(event, marks, style));
+    else add(event.start, ...signPieces(marks), ...ghostPieces(event));
+    if (options.parts !== 'tab' && stem !== undefined) add(event.start, beamedStem(stem, marks));
   });
   for (const { tick } of content.chords) add(tick);
   for (const { tick, level, hairpin } of content.dynamics) {
@@ -167,7 +162,7 @@ const textPieces = (event: ContentEvent, style: Style): readonly Piece[] => [
 /** Signs on a staff; heads and rests besides keep away from each other whatever their height. */
 function signPieces(marks: readonly Mark[]): readonly Piece[] {
   const heads = boxOf(marks.filter(({ role }) => role === 'note' || role === 'rest'));
-  const signs = marks.map(({ box }): Piece => ({ row: 'signs', ...box, left: -box.left, right: box.right }));
+  const signs = marks.map(({ box }): Piece => ({ row: 'signs', ...box, left: -box.left }));
   return heads ? [...signs, { row: 'heads', left: -heads.left, right: heads.right }] : signs;
 }
 
