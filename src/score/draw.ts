@@ -130,6 +130,7 @@ function mark(ink: Ink): SVGElement {
   return ink.kind === 'path' ? pathOf(ink) : textOfInk(ink);
 }
 
+/** What is new has no attributes that would have to be asked for first. */
 function pathOf({ role, d, stroke }: PathInk): SVGElement {
   const path = document.createElementNS(SVG, 'path');
   path.setAttribute('class', role);
@@ -166,8 +167,7 @@ function textOfInk(ink: TextInk): SVGElement {
   const text = document.importNode(emptyText(ink));
   text.setAttribute('x', String(round(ink.x)));
   text.setAttribute('y', String(round(ink.y)));
-  if (ink.runs) text.append(...runsOf(ink.runs));
-  else text.textContent = ink.text;
+  text.append(...contentsOf(ink));
   return text;
 }
 

@@ -148,8 +148,8 @@ export function sectionsOf(bars: readonly BreakBar[], joined = false): readonly 
 /**
  * Groups bars into systems: every section starts one, unless short ones may be joined, and within it the breaks are the
  * best of all together, after the way D. E. Knuth and M. F. Plass break paragraphs ("Breaking paragraphs into lines",
- * Software: Practice and Experience 11, 1981). Systems are to be filled by their content and to end where phrases of `usual` bars do, a pickup not counted;
- * none is to hold one or two bars alone where other breaks avoid it.
+ * Software: Practice and Experience 11, 1981). Systems are to be filled by their content, in proportion, and to end where
+ * phrases of `usual` bars do, a pickup not counted; none is to hold one or two bars alone where other breaks avoid it.
  * @param filling how the bars from `first` up to, not including, `end` fill a system
  */
 export function breakLines(
