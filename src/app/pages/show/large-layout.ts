@@ -1,12 +1,9 @@
 import type { LineSheet } from '../../../core/lesson';
 import type { ScoreLayout, ScoreOptions } from '../../../score';
 import type { Shown } from './choices';
-import { isReadAcross, leastAcross, type ReadFrom, readFrom } from './reading';
+import { isReadAcross, leastAcross, type ReadFrom, readFrom, spaceOf } from './reading';
 import type { Room } from './room';
 import { largestSize, readableSize, type Size, sizeWithRoom, type Trying, textSizesFor } from './sizes';
-
-/** A staff space in the drawing's own units. */
-const UNITS = 10;
 
 /** Bars close up to this share of their natural spacing: they are to be large before they are airy. */
 export const TIGHTEST = 0.5;
@@ -82,7 +79,7 @@ function workshop<Layout extends Pick<ScoreLayout, 'systems'>>(
     return {
       systems: systems.length,
       height: Math.max(...systems.map((system) => system.height)),
-      share: Math.min(...systems.map(({ scale }) => (scale * UNITS) / size.staffSpace)),
+      share: Math.min(...systems.map((system) => spaceOf(system) / size.staffSpace)),
     };
   };
   const staff = shown.parts !== 'tab';

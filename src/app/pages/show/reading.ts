@@ -50,6 +50,9 @@ const READ: readonly string[] = ['fret', 'degree', 'counting', 'chord'];
 /** A staff space in the drawing's own units. */
 const UNITS = 10;
 
+/** A staff space of a system in CSS pixels, on a tab alone as well. */
+export const spaceOf = ({ scale }: Pick<SystemLayout, 'scale'>): number => scale * UNITS;
+
 /**
  * From how far it can be read, by the smallest thing in it.
  * @param staff - whether there is a staff
@@ -65,7 +68,7 @@ export function readFrom(
   );
   const ofText = (size: number) => (size * DIGIT_HEIGHT * millimetres) / tangentOf(LEAST_MINUTES.text);
   const ofStaff = (space: number) => (space * millimetres) / tangentOf(LEAST_MINUTES.staff);
-  const spaces = staff ? systems.map(({ scale }) => scale * UNITS) : [];
+  const spaces = staff ? systems.map(spaceOf) : [];
   const music = Math.min(...texts.map(ofText), ...spaces.map(ofStaff));
   return { ...(Number.isFinite(music) ? { music } : {}), ...(neck === null ? {} : { neck: ofText(neck) }) };
 }

@@ -1,5 +1,6 @@
 import { barTicks, beatTicks, type Metre } from '../../../core/base';
 import type { InkRole, SystemLayout } from '../../../score';
+import { spaceOf } from './reading';
 
 interface Sounding {
   readonly start: number;
@@ -29,7 +30,8 @@ const ROWS: ReadonlySet<InkRole> = new Set(['degree', 'counting', 'finger', 'num
 
 /**
  * The word in a silence: at most so many staff spaces high and so much of the silence's width, as its type size. The letters
- * reach over `letters` of that, and their middle lies `middle` of it below the line's top.
+ * reach over `letters` of that, and their middle lies `middle` of it below the line's top. `clear` staff spaces of white
+ * are over and under them, and below a single staff or tab they have `below` of these where no text is nearer.
  */
 const WORD = { most: 2.6, ofWidth: 0.4, clear: 0.12, below: 1.8, letters: 0.72, middle: 0.5 } as const;
 
@@ -44,10 +46,11 @@ export interface SilenceWord {
  * @param width of the silence, in CSS pixels
  */
 export function silenceWord(
-  { staff, tab, scale, ink }: Pick<SystemLayout, 'staff' | 'tab' | 'scale' | 'ink'>,
+  system: Pick<SystemLayout, 'staff' | 'tab' | 'scale' | 'ink'>,
   width: number,
 ): SilenceWord {
-  const space = scale * 10;
+  const { staff, tab, scale, ink } = system;
+  const space = spaceOf(system);
   const rows = ink.flatMap(({ role, box }) => (ROWS.has(role) ? [box.top * scale] : []));
   const [from, to] =
     tab.top > staff.bottom

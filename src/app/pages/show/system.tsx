@@ -5,6 +5,7 @@ import type { BarBox, ScoreLayout, SystemLayout } from '../../../score';
 import type { PlayPosition } from '../../../sound';
 import { useAtWork } from '../at-work';
 import { countedBeat, useScore } from '../score';
+import { spaceOf } from './reading';
 import { silencesOf, silenceWord } from './silence';
 import type { Turn } from './turn';
 
@@ -78,7 +79,7 @@ function Silences({ box, system, sheet, lit }: SilencesProps) {
   const bar = sheet.bars[box.bar];
   if (bar === undefined) return null;
   const notes = bar.notes.map(({ note }) => note);
-  const space = system.scale * 10;
+  const space = spaceOf(system);
   return silencesOf(notes, bar.written.metre).map(({ start, end }) => {
     const left = xAt(box, start) - space;
     const right = Math.min(xAt(box, end) - space * 1.2, box.x + box.width - space / 2);
