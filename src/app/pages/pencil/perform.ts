@@ -72,7 +72,7 @@ function say(session: Session, done: Done, before: Lesson): void {
     return;
   }
   window.clearTimeout(saying);
-  if (done.did.kind === 'refused') tell(session, announce(done));
+  if (did.kind === 'refused') tell(session, announce(done));
   else saying = window.setTimeout(() => tell(session, announce(done)), SAY_AFTER);
 }
 
