@@ -1,8 +1,10 @@
+import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { type LineNote, type SpelledPitch, ticks } from '../../src/core/base';
 import { writeLessonLink } from '../../src/core/exchange';
-import { changeLine, type Lesson, newLesson, setChartText } from '../../src/core/lesson';
+import { changeLine, type Lesson, newLesson, setChartText, setFeel } from '../../src/core/lesson';
 import { openApp } from '../support/browser';
+import { bar, open } from '../support/pencil';
 
 const QUARTER = 960;
 /** As written an octave higher: over the staff, and in its middle. */
@@ -33,13 +35,53 @@ function keptAndTied(): Lesson {
   }));
 }
 
+const openKept = (lesson: Lesson, width: number) =>
+  openApp({ width, path: new URL(writeLessonLink(lesson, 'http://page/')).hash });
+
+/** What lies uppermost where it is said that the second bar is kept. */
+const uppermost = (page: Page): Promise<string | null> =>
+  page
+    .locator('.kept')
+    .nth(1)
+    .evaluate((label: HTMLElement) => {
+      label.scrollIntoView({ block: 'center', behavior: 'instant' });
+      const { left, right, top, bottom } = label.getBoundingClientRect();
+      label.style.pointerEvents = 'auto';
+      const found = document.elementFromPoint((left + right) / 2, (top + bottom) / 2 + 1);
+      label.style.pointerEvents = '';
+      return found === null ? null : found.className;
+    });
+
+test.each([1440, 390])(
+  'no frame crosses what says that a bar is kept, of the keyboard or of the pencil, %i px wide',
+  async (width) => {
+    const lesson = keptAndTied();
+    const { page, expectClean } = await openKept(
+      setFeel(lesson, lesson.pieces[0]?.id ?? '', 'shuffle-blues'),
+      width,
+    );
+    await page.locator('.kept').last().waitFor();
+    await bar(page, 1).focus();
+    await page.keyboard.press('ArrowRight');
+    expect(await bar(page, 2).evaluate((button) => button.matches(':focus-visible'))).toBe(true);
+    expect(await uppermost(page)).toBe('kept');
+    await open(page, 2);
+    await page.keyboard.press('ArrowRight');
+    expect(
+      await page
+        .getByRole('application')
+        .first()
+        .evaluate((frame) => frame.matches(':focus-visible')),
+    ).toBe(true);
+    expect(await uppermost(page)).toBe('kept');
+    expectClean();
+  },
+);
+
 test.each([1440, 1024, 390])(
   'what says that a bar is kept covers no tie, nor other ink, %i px wide',
   async (width) => {
-    const { page, expectClean } = await openApp({
-      width,
-      path: new URL(writeLessonLink(keptAndTied(), 'http://page/')).hash,
-    });
+    const { page, expectClean } = await openKept(keptAndTied(), width);
     await page.locator('.kept').last().waitFor();
     const { labels, ties, met } = await page.evaluate(() => {
       // A sign of the music font has a line box far higher than its ink: a head is a space high, about its baseline.
