@@ -1,11 +1,11 @@
 import { useCallback, useEffect } from 'react';
 import type { Session } from '../state';
 import { AtWorkProvider } from './at-work';
-import { useDroppedFiles, whenIdle } from './common';
+import { useDroppedFile, whenIdle } from './common';
 import type { Playback } from './playing';
 import { ProblemBoundary } from './problem';
 import { saveLessonFile } from './saving';
-import { openDropped, usePracticeView, WritingPage } from './writing';
+import { openChosen, usePracticeView, WritingPage } from './writing';
 
 interface AppProps {
   readonly session: Session;
@@ -22,8 +22,9 @@ const tellFullFields = (): void =>
 /** The whole page for one teacher at work. */
 export function App({ session, playback }: AppProps) {
   const practice = usePracticeView();
-  const open = useCallback((files: readonly File[]) => openDropped(session, files), [session]);
-  useDroppedFiles(practice === null ? open : null);
+  const open = useCallback((file: File) => openChosen(session, file), [session]);
+  const refuse = useCallback((notice: string) => session.editor.setState({ notice }), [session]);
+  useDroppedFile(practice === null ? open : null, refuse);
   useEffect(() => whenIdle(tellFullFields, 2000), []);
   return (
     <ProblemBoundary

@@ -1,4 +1,4 @@
-export { ONE_AT_A_TIME, useDroppedFiles } from './dropped';
+export { useDroppedFile } from './dropped';
 export {
   gliding,
   LOW,

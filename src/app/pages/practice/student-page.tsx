@@ -2,7 +2,7 @@ import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react'
 import type { Result } from '../../../core/base';
 import type { FileReader } from '../../reader';
 import { studentStore } from '../../student-store';
-import { ONE_AT_A_TIME, useDroppedFiles } from '../common';
+import { useDroppedFile } from '../common';
 import { layOut, type PracticeDesk } from './desk';
 import { lessonOfAddress, lessonOfFile, lessonOfText, type OpenedLesson } from './open-lesson';
 import { PracticePage } from './practice-page';
@@ -23,7 +23,7 @@ interface StudentPageProps {
  */
 export function StudentPage({ embedded, reader }: StudentPageProps) {
   const open = embedded === null;
-  const { desk, notice, beingRead, show, showFile, showDropped } = useOpenedLesson(reader);
+  const { desk, notice, beingRead, show, showFile, refuse } = useOpenedLesson(reader);
   useEffect(() => {
     if (embedded !== null) {
       void show(lessonOfText(embedded));
@@ -37,7 +37,7 @@ export function StudentPage({ embedded, reader }: StudentPageProps) {
     window.addEventListener('hashchange', showLinked);
     return () => window.removeEventListener('hashchange', showLinked);
   }, [embedded, show]);
-  useDroppedFiles(open ? showDropped : null);
+  useDroppedFile(open ? showFile : null, refuse);
 
   const alert = (
     <>
@@ -117,14 +117,7 @@ function useOpenedLesson(reader: FileReader | null) {
     },
     [show, reader],
   );
-  const showDropped = useCallback(
-    ([file, ...others]: readonly File[]) => {
-      if (others.length > 0) setNotice(ONE_AT_A_TIME);
-      else if (file !== undefined) void showFile(file);
-    },
-    [showFile],
-  );
-  return { desk, notice, beingRead, show, showFile, showDropped };
+  return { desk, notice, beingRead, show, showFile, refuse: setNotice };
 }
 
 type OnFile = (file: File) => Promise<void>;

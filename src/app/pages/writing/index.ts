@@ -1,3 +1,3 @@
-export { openDropped } from './open';
+export { openChosen } from './open';
 export { WritingPage } from './page';
 export { usePracticeView } from './practice-view';

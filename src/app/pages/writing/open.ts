@@ -1,5 +1,4 @@
 import type { Session } from '../../state';
-import { ONE_AT_A_TIME } from '../common';
 
 const NOT_LOADED =
   'The part of the page that reads files could not be loaded. Check that the page is still reachable and try again.';
@@ -9,10 +8,4 @@ export async function openChosen(session: Session, file: File): Promise<void> {
   const opener = await import('../opening').catch(() => null);
   if (opener === null) session.editor.setState({ notice: NOT_LOADED });
   else await opener.openFile(session, file);
-}
-
-/** Opens the file that was dropped on the page. */
-export function openDropped(session: Session, [file, ...others]: readonly File[]): void {
-  if (others.length > 0) session.editor.setState({ notice: ONE_AT_A_TIME });
-  else if (file !== undefined) void openChosen(session, file);
 }
