@@ -9,10 +9,10 @@ import {
   withRegrade,
 } from '../../../core/composing';
 import {
+  changeLine,
   deriveSheet,
   type InstrumentSettings,
   LESSON_LIMITS,
-  type Lesson,
   type LinePiece,
   type LineSheet,
   linePiece,
@@ -38,11 +38,6 @@ const NECK = 'neck ';
 const barsOf = (refused: ReadonlySet<string>, of: string): ReadonlySet<number> =>
   new Set([...refused].filter((id) => id.startsWith(of)).map((id) => Number(id.slice(of.length))));
 
-const withPiece = (lesson: Lesson, piece: LinePiece): Lesson => ({
-  ...lesson,
-  pieces: lesson.pieces.map((each) => (each.id === piece.id ? piece : each)),
-});
-
 /** What a version is called when nobody named it. */
 const usualName = (way: Way | null): string =>
   way === null ? 'for another student' : way === 'easier' ? 'an easier one' : 'a harder one';
@@ -65,8 +60,12 @@ export function AnotherLine({ piece, sheet, instrument }: LineToRegrade) {
     [piece, instrument, regrade, refused],
   );
   const strung = useMemo(
-    () => strungAs(withPiece(lesson, changed), handAndKey),
-    [lesson, changed, handAndKey],
+    () =>
+      strungAs(
+        changeLine(lesson, piece.id, () => changed),
+        handAndKey,
+      ),
+    [lesson, piece.id, changed, handAndKey],
   );
   const moved = useMemo(() => inChosenKey(strung, piece.id, handAndKey), [strung, piece.id, handAndKey]);
   const isOther = changed !== piece || moved.instrument !== lesson.instrument || moved !== strung;
@@ -78,7 +77,9 @@ export function AnotherLine({ piece, sheet, instrument }: LineToRegrade) {
   const made = useMemo(() => {
     const { line, changes } = toNeck;
     if (line === null) return moved;
-    return withPiece(moved, withNeckChanges(line, moved.instrument, changes, barsOf(refused, NECK)));
+    return changeLine(moved, line.id, (each) =>
+      withNeckChanges(each, moved.instrument, changes, barsOf(refused, NECK)),
+    );
   }, [moved, toNeck, refused]);
   const shown = useDeferredValue(made);
   const other = useMemo(() => {
