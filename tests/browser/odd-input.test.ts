@@ -34,13 +34,18 @@ test('a file that is dropped on the page is opened, or told why not, and the pag
   await page.getByRole('menuitem', { name: 'The whole shelf' }).click();
   const shelf = page.getByRole('dialog');
   await shelf.waitFor();
-  expect(await drop(page, { 'a.lesson.json': lesson })).toBe(false);
+  const under = printLesson(newLesson('under', 'Under a dialog'));
+  expect(await drop(page, { 'under.lesson.json': under })).toBe(false);
   await page.keyboard.press('Escape');
   await shelf.waitFor({ state: 'detached' });
   expect(await title.inputValue()).toBe(before);
 
   expect(await drop(page, { 'a.lesson.json': lesson })).toBe(false);
   await expect.poll(() => title.inputValue()).toBe('Dropped');
+  await button(page, 'Lessons').click();
+  await page.getByRole('menuitem', { name: 'The whole shelf' }).click();
+  await shelf.getByText('Dropped').first().waitFor();
+  expect(await shelf.getByText('Under a dialog').count()).toBe(0);
   expectClean();
 });
 
