@@ -14,7 +14,7 @@ import {
   type PracticeEntry,
   parseRecord,
   remember,
-  restWords,
+  restStanding,
   type Stretch,
   settingsOf,
   withHearingDelay,
@@ -189,7 +189,8 @@ describe('a rest', () => {
   });
 
   test('is proposed by the time, by the notes, and by how long there was none', () => {
-    const load = (...stretches: readonly Stretch[]) => restWords(stretches.reduce(loadAfter, NO_LOAD));
+    const load = (...stretches: readonly Stretch[]) =>
+      restStanding(null, stretches.reduce(loadAfter, NO_LOAD));
     expect(load(stretch(0, 300, 300, 20))).toBeNull();
     expect(load(stretch(0, 600, 300, 20))).toMatch(
       /^Let the hand rest .*300 notes in 10 minutes without a break, 30 a minute\. .* Rest five to ten minutes in every hour\. Pain means stop\./,
@@ -199,5 +200,17 @@ describe('a rest', () => {
     // Two halves with half a minute between them are one; with a minute between them the hand has rested.
     expect(load(stretch(0, 300, 300, 0), stretch(330, 300, 300, 0))).not.toBeNull();
     expect(load(stretch(0, 300, 300, 0), stretch(360, 300, 300, 0))).toBeNull();
+  });
+
+  test('stands with the figures it came with, goes after a break, and is said anew', () => {
+    const tired = loadAfter(NO_LOAD, stretch(0, 600, 300, 20));
+    const said = restStanding(null, tired);
+    expect(said).toMatch(/300 notes in 10 minutes/);
+    expect(restStanding(said, loadAfter(tired, stretch(610, 60, 90, 0)))).toBe(said);
+    const rested = loadAfter(tired, stretch(720, 60, 90, 0));
+    expect(restStanding(said, rested)).toBeNull();
+    expect(restStanding(null, loadAfter(rested, stretch(785, 600, 210, 0)))).toMatch(
+      /300 notes in 11 minutes/,
+    );
   });
 });

@@ -10,5 +10,5 @@ export {
   withHearingDelay,
 } from './record';
 export { lastWords, settingsOf } from './remembered';
-export { loadAfter, NO_LOAD, restWords } from './rest';
+export { loadAfter, NO_LOAD, restStanding } from './rest';
 export { closed, hear, type Moment, type Stretch } from './stretch';

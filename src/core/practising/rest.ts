@@ -37,10 +37,20 @@ const cautionOf = (brief: string): string =>
   CAUTIONS.find((caution) => caution.brief.startsWith(brief))?.text ?? '';
 
 /** Proposes a rest by what was really played, in the words of the cautions; null while none is due. */
-export function restWords({ seconds, notes, longest }: Load): string | null {
+function restWords({ seconds, notes, longest }: Load): string | null {
   const due = seconds >= OURS.seconds || notes >= OURS.notes || longest >= OURS.longest;
   if (!due) return null;
   const rate = Math.round(notes / Math.max(1, seconds / 60));
   const held = longest >= 30 ? `, the longest stretch without a rest ${inMinutes(longest)}` : '';
   return `Let the hand rest for a minute or two: ${notes} notes in ${inMinutes(seconds)} without a break, ${rate} a minute${held}. When to say so is our own figure. ${cautionOf('Rest')} ${cautionOf('Pain')}`;
+}
+
+/**
+ * The proposal that stands while someone plays: it keeps the figures with which it came, so that it is said once, and goes
+ * when a break was taken, so that the next one is said again.
+ * @param before - what stood until now; null for nothing
+ */
+export function restStanding(before: string | null, load: Load): string | null {
+  const words = restWords(load);
+  return words === null ? null : (before ?? words);
 }

@@ -12,7 +12,7 @@ import {
   NO_LOAD,
   type PracticeRecord,
   remember,
-  restWords,
+  restStanding,
   type Stretch,
   withHearingDelay,
 } from '../../../core/practising';
@@ -122,8 +122,8 @@ export function useStudent(desk: PracticeDesk, store: StudentStore | null) {
       if (place === null) return;
       const stretch = hear(playing?.stretch ?? null, momentOf(position, place));
       playing = { piece: place.piece, sheet: place.sheet, stretch };
-      const words = restWords(loadAfter(load.current, stretch));
-      setRest((before) => (before === null ? words : before));
+      const done = loadAfter(load.current, stretch);
+      setRest((before) => restStanding(before, done));
     });
     // A page that is closed, or put away for good, has been played till then.
     window.addEventListener('pagehide', end);
