@@ -338,6 +338,12 @@ describe('what is filled in by hand', () => {
     expect(texts.join(' ')).not.toContain('hand in position');
   });
 
+  test('a test has no code that leads to the tab and the sound, whatever was printed before', () => {
+    const { handout } = lessonWith({ code: true });
+    const codes = HANDOUT_PRESETS.map((preset) => [preset.id, applyPreset(handout, preset).code]);
+    expect(codes.filter(([, code]) => code !== true)).toEqual([['test', false]]);
+  });
+
   test('a diary has a line for each of seven days, with the tempo reached', () => {
     for (const print of ['normal', 'large'] as const) {
       const texts = textsOf(lessonWith({ blocks: ['music', 'diary'], print }));

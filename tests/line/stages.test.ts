@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { type LineNote, midiOf, pitchClassOf, samePitch } from '../../src/core/base';
 import {
   analyseLine,
+  type BuildUpWish,
   buildUp,
   type LineNotes,
   type LineRequest,
@@ -11,6 +12,7 @@ import {
   STAGE_THINGS,
   type Stage,
   type StageThing,
+  stagesCounted,
   thingsOf,
 } from '../../src/core/line';
 import { composedWide } from './composed';
@@ -253,5 +255,17 @@ describe('the stages of a line', () => {
   test('a line of one root a bar has one stage, itself', () => {
     const whole = line('C2 . . . . . . . | F1 . . . . . . . | G1 . . . . . . . | C2 . . . . . . .');
     expect(buildUp(asked, whole)).toEqual([{ things: ['roots'], bars: whole }]);
+  });
+
+  test('few stages say why they are few', () => {
+    const few = line('C2 . . . G1 . . . | F1 . . . C2 . . . | G1 . . . D2 . . . | C2 . . . G1 . . .');
+    const counted = (wish?: BuildUpWish) =>
+      stagesCounted(buildUp(asked, few, wish).length, thingsOf(asked, few).length);
+    expect(thingsOf(asked, few)).toEqual(['roots', 'rhythm', 'chord tones']);
+    expect(counted()).toBe('3 stages');
+    expect(counted({ leftOut: ['rhythm'] })).toBe('Two stages: what is left out comes with the next');
+    expect(counted({ leftOut: ['roots', 'rhythm'] })).toBe('One stage: what is left out comes with it');
+    expect(stagesCounted(2, 2)).toBe('Two stages: the line has no more to add');
+    expect(stagesCounted(1, 1)).toBe('One stage: the line is as simple as that');
   });
 });

@@ -21,7 +21,7 @@ export {
 export { barBreaches, checkLine } from './rules/check';
 export { type BuildUpWish, buildUp, type Stage, thingsOf } from './stages/build-up';
 export { MOVABLE_THINGS, type MovableThing, STAGE_THINGS, type StageThing } from './stages/things';
-export { stageTask, stageThingName } from './stages/words';
+export { stagesCounted, stageTask, stageThingName } from './stages/words';
 export { explainToStudent, type ToldSentence } from './student-words';
 export { type LineStudy, studyLine } from './study/study';
 export { TECHNIQUE_ROWS } from './techniques/table';

@@ -13,7 +13,10 @@ export interface HandoutPreset {
       HandoutSettings,
       'blocks' | 'degrees' | 'fingers' | 'counting' | 'numerals' | 'positions' | 'parts' | 'print' | 'onePage'
     >
-  >;
+  > & {
+    /** The code leads to the practice page, which has everything that a test must not show. */
+    readonly code?: false;
+  };
 }
 
 export const HANDOUT_PRESETS: readonly HandoutPreset[] = [
@@ -66,6 +69,7 @@ export const HANDOUT_PRESETS: readonly HandoutPreset[] = [
       parts: 'staff',
       print: 'normal',
       onePage: true,
+      code: false,
     },
   },
   {

@@ -9,6 +9,7 @@ import {
   STAGE_VIEWS,
   setBuildUp,
 } from '../../../core/lesson';
+import { stagesCounted } from '../../../core/line';
 import { NumberWord, SelectWord } from '../../controls';
 import type { Session } from '../../state';
 import { useAtWork } from '../at-work';
@@ -53,7 +54,7 @@ export function BuildUpOnSheet({ piece, sheet, instrument, rows, onSave }: Build
       </p>
     );
   }
-  const { stages } = buildUpOf(piece, instrument);
+  const { stages, things } = buildUpOf(piece, instrument);
   return (
     <section className="stages" aria-labelledby={id}>
       <div className="stages__heading">
@@ -72,7 +73,7 @@ export function BuildUpOnSheet({ piece, sheet, instrument, rows, onSave }: Build
       ) : (
         <>
           <p className="stages__words">
-            {stages.length === 1 ? 'One stage: the line is as simple as that' : `${stages.length} stages`},{' '}
+            {stagesCounted(stages.length, things.length)},{' '}
             <SelectWord
               label={`How the stages of ${piece.name} are shown`}
               value={buildUp.view}
@@ -95,7 +96,7 @@ export function BuildUpOnSheet({ piece, sheet, instrument, rows, onSave }: Build
             {buildUp.rounds === 1 ? 'time' : 'times'}.
           </p>
           <PlayStages piece={piece} />
-          {stages.length > 1 && <StageOrder piece={piece} instrument={instrument} />}
+          {things.length > 1 && <StageOrder piece={piece} instrument={instrument} />}
           <Stages
             piece={piece}
             instrument={instrument}

@@ -1,3 +1,4 @@
+import { capitalised, countedInWords } from '../../base';
 import type { StageThing } from './things';
 
 /** What each thing is called in the name of a stage. */
@@ -26,3 +27,17 @@ const TASKS: Readonly<Record<StageThing, string>> = {
 };
 
 export const stageTask = (thing: StageThing): string => TASKS[thing];
+
+/** Fewer stages than a build-up has as a rule. */
+const FEW = 3;
+
+/**
+ * How many stages a build-up has, and why where they are few: the line has no more, or the teacher left the others out.
+ * @param things - how many it could have, one at least
+ */
+export function stagesCounted(stages: number, things: number): string {
+  if (stages >= FEW) return `${stages} stages`;
+  const count = capitalised(countedInWords(stages, 'stage'));
+  if (stages < things) return `${count}: what is left out comes with ${stages === 1 ? 'it' : 'the next'}`;
+  return `${count}: the line ${stages === 1 ? 'is as simple as that' : 'has no more to add'}`;
+}
