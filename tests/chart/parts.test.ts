@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { barTicks, metreName } from '../../src/core/base';
-import { parseChart, writtenMetres } from '../../src/core/chart';
+import { countedIn, parseChart, writtenMetres } from '../../src/core/chart';
 
 /** Of each bar: the metre that is written, and the beats of the whole bar before it. */
 function written(text: string): readonly string[] {
@@ -63,4 +63,19 @@ test('what is played before and after a part adds up to a whole bar', () => {
   if (pickup === undefined || last === undefined) throw new Error('there are bars');
   expect(barTicks(pickup.metre) + barTicks(last.metre)).toBe(barTicks(metres[0]?.metre ?? last.metre));
   expect(metres.map(({ from }) => from)).toEqual([1920, 0, 0]);
+});
+
+test('a moment of a part is counted in the whole bar, and behind the chart in the metre that is told', () => {
+  const { chart } = parseChart('(2) |: G | C | (2/4) C :|', { count: 4, unit: 4 });
+  expect([0, 1, 3, 4].map((bar) => countedIn(chart, bar, { count: 3, unit: 4 })(1440))).toEqual([
+    'the & of 4',
+    'the & of 2',
+    'the & of 2',
+    'the & of 2',
+  ]);
+});
+
+test('the metres of a chart are worked out once', () => {
+  const { chart } = parseChart('(2) |: G | C | (2/4) C :|', { count: 4, unit: 4 });
+  expect(writtenMetres(chart)).toBe(writtenMetres(chart));
 });

@@ -26,6 +26,14 @@ test('a bar says name, length, place and finger of every note, every rest, and w
   ]);
 });
 
+test('a pickup is counted as the end of a whole bar, as the numbers under its notes are', () => {
+  const read = sheetOf({ key: 'F', chart: '(2) C7 | F | F |', notes: 'C2/1 r/.5 E2/.5 | F1/4 | F1/4' });
+  expect(read.bars.slice(0, 2).map((bar) => describeBar(read, bar))).toEqual([
+    expect.stringMatching(/^R on 3, C, quarter, .*; rest on 4, eighth; 3 on the & of 4, E, eighth, /),
+    expect.stringMatching(/^R on 1, F, whole, /),
+  ]);
+});
+
 test('lengths have the trade’s names, also in triplets and where two are tied', () => {
   expect([3840, 2880, 640, 320, 240, 1200, 1920 + 320].map(lengthWords)).toEqual([
     'whole',

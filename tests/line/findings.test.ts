@@ -18,6 +18,12 @@ describe('the musical side of the lesson check', () => {
       'chord 0: Bar 1, beat 2: E♭ contradicts C. Play E, the nearest note of the chord.',
     ],
     [
+      '(1) C | C | C |',
+      'E♭2 . | C2 . E2 . G2 . E2 . | C2 . E2 . G2 . E2 .',
+      {},
+      'chord 0: The pickup, beat 4: E♭ contradicts C. Play E, the nearest note of the chord.',
+    ],
+    [
       '| F | F |',
       'F1 . A1 . A♯1 . A1 . | F1 . A1 . C2 . A1 .',
       {},

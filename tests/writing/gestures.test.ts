@@ -248,7 +248,7 @@ it('what becomes of the digits and the running value is told, and a pickup is ca
   const hand = new Hand('(1) C7 | F | C |').press('1 n');
   const said = () => (hand.last === null ? '' : announce(hand.last));
   expect(said()).toMatch(
-    /^Digits are frets now, on the (A|E) string\. C2, R, quarter, beat 1 of the pickup, /,
+    /^Digits are frets now, on the (A|E) string\. C2, R, quarter, beat 4 of the pickup, /,
   );
   hand.press('ArrowUp');
   expect(said()).toMatch(/^(D|A) string\. C2, /);

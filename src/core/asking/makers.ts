@@ -1,5 +1,5 @@
-import { barName, barRange, beatsOf, beatWords, capitalised, type Metre, midiOf, sameMetre } from '../base';
-import { chordsIn } from '../chart';
+import { barName, barRange, beatsOf, capitalised, type Metre, midiOf, sameMetre } from '../base';
+import { chordsIn, countedIn } from '../chart';
 import { type LineSheet, silentBeats, stringName } from '../lesson';
 import { formatNameIn } from '../theory';
 import { type AskedBar, counted, degreesOf, metreOf, rhythmOf } from './reading';
@@ -111,6 +111,7 @@ function degreeChoices({ bars }: Asked): readonly string[] {
 const degree: Maker = (asked, bar) => {
   const choices = degreeChoices(asked);
   if (choices.length < 2) return [];
+  const placed = countedIn(asked.sheet.chart, bar.index, metreOf(bar));
   return bar.struck.flatMap(({ note, degreeText }): readonly Question[] => {
     if (degreeText === '') return [];
     return [
@@ -118,7 +119,7 @@ const degree: Maker = (asked, bar) => {
         kind: 'degree',
         difficulty: degreeText === 'R' || degreeText === '5' || degreeText === '8' ? 1 : 2,
         bars: [bar.index],
-        text: `Which degree of its chord is the note on ${beatWords(note.start, metreOf(bar))} in ${nameOf(bar)}?`,
+        text: `Which degree of its chord is the note on ${placed(note.start)} in ${nameOf(bar)}?`,
         answer: degreeText,
         choices,
         taps: [degreeText],
@@ -263,8 +264,9 @@ const leftOutBar: Maker = (asked, bar) => {
   if (bar.struck.at(-1)?.note.tiedOn === true) return [];
   const choices = nameChoices(asked);
   if (choices.length < 2) return [];
+  const placed = countedIn(asked.sheet.chart, bar.index, metreOf(bar));
   const told = bar.struck.map(
-    ({ note }) => `${formatNameIn(naming(asked), note.pitch)} on ${beatWords(note.start, metreOf(bar))}`,
+    ({ note }) => `${formatNameIn(naming(asked), note.pitch)} on ${placed(note.start)}`,
   );
   return [
     {

@@ -37,7 +37,7 @@ export { numeralKeys } from './numeral-keys';
 export { neighboursOf, playOrder, repeatSigns } from './order';
 export { ownSpans } from './own-spans';
 export { parseChart } from './parse';
-export { type WrittenMetre, writtenMetres } from './parts';
+export { countedIn, type WrittenMetre, writtenMetres } from './parts';
 export { type PastedOffer, pastedOffer } from './pasted';
 export { printChart, typedSignature } from './print';
 export { writeKey } from './section-key';

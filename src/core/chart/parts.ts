@@ -1,4 +1,4 @@
-import { barTicks, type Metre, sameMetre } from '../base';
+import { barTicks, beatWords, type Metre, rememberedFor, sameMetre } from '../base';
 import { sameEnding } from './endings';
 import { type Neighbours, neighboursOf } from './order';
 import type { Chart } from './types';
@@ -12,11 +12,11 @@ export interface WrittenMetre {
 }
 
 /**
- * The metre in which each bar is written. A pickup has the end of a bar in the chart's metre; so have the two parts of
- * a bar that a repeat or a section divides, and the last bar, if the pickup completes it: none of them changes the metre
- * (E. Gould, "Behind Bars", 2011, upbeats and divided bars, from memory).
+ * The metre in which each bar is written, worked out once for each chart. A pickup has the end of a bar in the chart's
+ * metre; so have the two parts of a bar that a repeat or a section divides, and the last bar, if the pickup completes
+ * it: none of them changes the metre (E. Gould, "Behind Bars", 2011, upbeats and divided bars, from memory).
  */
-export function writtenMetres(chart: Chart): readonly WrittenMetre[] {
+export const writtenMetres = rememberedFor((chart: Chart): readonly WrittenMetre[] => {
   const parts = new Parts(chart);
   return chart.bars.map(({ metre, pickup }, index): WrittenMetre => {
     const whole = parts.wholes[index] ?? metre;
@@ -25,6 +25,15 @@ export function writtenMetres(chart: Chart): readonly WrittenMetre[] {
     if (missing <= 0 || !parts.isPart(index)) return { metre, from: 0 };
     return { metre: whole, from: parts.follows(index) ? missing : 0 };
   });
+});
+
+/**
+ * Says where ticks of a bar lie, counted as under the staff: the one beat of a pickup in four is `4`.
+ * @param behind - the metre behind the chart's last bar
+ */
+export function countedIn(chart: Chart, bar: number, behind: Metre): (tick: number) => string {
+  const { metre, from } = writtenMetres(chart)[bar] ?? { metre: behind, from: 0 };
+  return (tick) => beatWords(from + tick, metre);
 }
 
 class Parts {

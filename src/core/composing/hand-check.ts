@@ -4,12 +4,12 @@ import {
   capitalised,
   type Fret,
   type LineNote,
-  type Metre,
   midiOf,
   type Ticks,
   ticks,
   withMark,
 } from '../base';
+import { type WrittenMetre, writtenMetres } from '../chart';
 import { type PlayingFinding, type PlayingRepair, playingFindings, repairFor } from '../fretboard';
 import {
   changeBars,
@@ -79,7 +79,7 @@ function describe(
   const where =
     written === undefined || note === undefined
       ? ''
-      : `${capitalised(barName(written.number))}, ${beatName(note.start, written.metre)}: `;
+      : `${capitalised(barName(written.number))}, ${beatName(note.start, writtenMetres(hand.sheet.chart)[place.bar] ?? { metre: written.metre, from: 0 })}: `;
   const what =
     finding.kind === 'off the neck' && note !== undefined
       ? `${formatPitchIn(naming, note.pitch)} does not lie on this instrument.`
@@ -95,10 +95,10 @@ function describe(
   };
 }
 
-/** `beat 2`, or `after beat 2` between the beats. */
-function beatName(start: Ticks, metre: Metre): string {
-  const beat = beatAt(metre, start);
-  return `${start === beat.start ? 'beat' : 'after beat'} ${beat.index + 1}`;
+/** `beat 2`, or `after beat 2` between the beats; of a pickup, as under its notes. */
+function beatName(start: Ticks, { metre, from }: WrittenMetre): string {
+  const beat = beatAt(metre, from + start);
+  return `${from + start === beat.start ? 'beat' : 'after beat'} ${beat.index + 1}`;
 }
 
 function once<Value>(find: () => Value): () => Value {

@@ -1,5 +1,5 @@
-import { barTicks, beatWords, type LineNote, lengthWords, marksOf, SIGNS } from '../base';
-import { shownHarmony } from '../chart';
+import { barTicks, type LineNote, lengthWords, marksOf, SIGNS } from '../base';
+import { countedIn, shownHarmony } from '../chart';
 import { formatNameIn, formatPitchIn } from '../theory';
 import { type Exit, exitsOf } from './exits';
 import type { LineSheet, SheetBar, SheetNote } from './sheet-types';
@@ -22,20 +22,23 @@ const marksSaid = (note: LineNote, exit: Exit | null): readonly string[] => [
 const wordsOver = ({ words }: SheetBar): readonly string[] =>
   words === undefined ? [] : [`Over the bar: ${words}.`];
 
+/** Says where a tick of the bar lies. */
+type Place = (tick: number) => string;
+
 /** `p on 1, growing.` */
-function dynamicsIn({ dynamics = [], written: { metre } }: SheetBar): readonly string[] {
+function dynamicsIn({ dynamics = [], written: { metre } }: SheetBar, place: Place): readonly string[] {
   return dynamics.map(({ at, level, hairpin }) => {
-    const where = at >= barTicks(metre) ? 'at the end' : `on ${beatWords(at, metre)}`;
+    const where = at >= barTicks(metre) ? 'at the end' : `on ${place(at)}`;
     const way = hairpin === undefined ? '' : hairpin === 'crescendo' ? ', growing' : ', fading';
     return `${level ?? (hairpin === undefined ? 'Hairpin ends' : 'Hairpin')} ${where}${way}.`;
   });
 }
 
 /** Where the chords of a bar come, in a bar that has several: `Gm on 1, C7 on 3.` */
-function chordsIn({ written: { spans, metre } }: SheetBar, sheet: LineSheet): readonly string[] {
+function chordsIn({ written: { spans } }: SheetBar, sheet: LineSheet, place: Place): readonly string[] {
   if (spans.length < 2) return [];
   const places = spans.map(
-    ({ harmony, start }) => `${shownHarmony(harmony, sheet.noteNames)} on ${beatWords(start, metre)}`,
+    ({ harmony, start }) => `${shownHarmony(harmony, sheet.noteNames)} on ${place(start)}`,
   );
   return [`${places.join(', ')}.`];
 }
@@ -47,7 +50,7 @@ interface Said {
 }
 
 /** The rests between notes and around them. */
-function restsIn({ notes, written: { metre } }: SheetBar): readonly Said[] {
+function restsIn({ notes, written: { metre } }: SheetBar, place: Place): readonly Said[] {
   const gaps: Said[] = [];
   let from = 0;
   for (const { start, duration } of [
@@ -57,7 +60,7 @@ function restsIn({ notes, written: { metre } }: SheetBar): readonly Said[] {
     if (start > from)
       gaps.push({
         start: from,
-        words: `rest on ${beatWords(from, metre)}, ${lengthWords(start - from)}`,
+        words: `rest on ${place(from)}, ${lengthWords(start - from)}`,
       });
     from = Math.max(from, start + duration);
   }
@@ -86,20 +89,23 @@ export function describeBar(
   bar: SheetBar,
   { places = true, pitches = true, rests = false }: BarTelling = {},
 ): string {
-  const before = pitches ? [...chordsIn(bar, sheet), ...wordsOver(bar), ...dynamicsIn(bar)].join(' ') : '';
+  const index = sheet.bars.indexOf(bar);
+  const place = countedIn(sheet.chart, index, bar.written.metre);
+  const before = pitches
+    ? [...chordsIn(bar, sheet, place), ...wordsOver(bar), ...dynamicsIn(bar, place)].join(' ')
+    : '';
   const around = before === '' ? '' : `${before} `;
   if (bar.notes.length === 0) return `${around}${rests ? SILENT : 'No notes yet.'}`;
-  const index = sheet.bars.indexOf(bar);
   const exits = exitsOf(sheet.bars.slice(index, index + 2))[0] ?? [];
   const ties = tiesOverBarLines(sheet)[index] ?? UNTIED;
   const notes = bar.notes.map((shown, at): Said => {
     const lasts = lasting(shown, at < bar.notes.length - 1 || ties.to !== 'none');
-    if (!pitches) return { start: shown.note.start, words: strokeSaid(bar, shown, lasts) };
-    const told = places ? placeSaid(sheet, bar, shown, lasts) : pitchSaid(sheet, bar, shown, lasts);
+    if (!pitches) return { start: shown.note.start, words: strokeSaid(place, shown, lasts) };
+    const told = places ? placeSaid(sheet, place, shown, lasts) : pitchSaid(sheet, place, shown, lasts);
     const words = [...told, ...marksSaid(shown.note, exits[at] ?? null)].join(', ');
     return { start: shown.note.start, words: at === 0 ? heldSaid(ties) + words : words };
   });
-  const said = [...notes, ...restsIn(bar)].sort((one, other) => one.start - other.start);
+  const said = [...notes, ...restsIn(bar, place)].sort((one, other) => one.start - other.start);
   return `${around}${said.map(({ words }) => words).join('; ')}.${bar.kept ? ' Kept.' : ''}`;
 }
 
@@ -113,34 +119,24 @@ function heldSaid({ left, elsewhere, struck }: BarTies): string {
 const lasting = ({ note }: SheetNote, leads: boolean): string =>
   `${lengthWords(note.duration)}${note.tiedOn === true && leads ? ' tied on' : ''}`;
 
-function placeSaid(
-  sheet: LineSheet,
-  { written }: SheetBar,
-  shown: SheetNote,
-  lasts: string,
-): readonly string[] {
+function placeSaid(sheet: LineSheet, at: Place, shown: SheetNote, lasts: string): readonly string[] {
   const { note, fingered, degreeText } = shown;
   const place =
     fingered === null
       ? 'not on this instrument'
       : `${stringName(sheet, fingered.string)} string ${fingered.fret === 0 ? 'open' : `fret ${fingered.fret}, finger ${fingered.finger}`}`;
   return [
-    `${degreeText || 'note'} on ${beatWords(note.start, written.metre)}`,
+    `${degreeText || 'note'} on ${at(note.start)}`,
     formatNameIn(sheet.noteNames ?? 'letters', note.pitch),
     lasts,
     place,
   ];
 }
 
-const strokeSaid = ({ written }: SheetBar, shown: SheetNote, lasts: string): string =>
-  `note on ${beatWords(shown.note.start, written.metre)}, ${lasts}`;
+const strokeSaid = (at: Place, shown: SheetNote, lasts: string): string =>
+  `note on ${at(shown.note.start)}, ${lasts}`;
 
-const pitchSaid = (
-  sheet: LineSheet,
-  { written }: SheetBar,
-  shown: SheetNote,
-  lasts: string,
-): readonly string[] => [
-  `${formatPitchIn(sheet.noteNames ?? 'letters', shown.note.pitch)} on ${beatWords(shown.note.start, written.metre)}`,
+const pitchSaid = (sheet: LineSheet, at: Place, shown: SheetNote, lasts: string): readonly string[] => [
+  `${formatPitchIn(sheet.noteNames ?? 'letters', shown.note.pitch)} on ${at(shown.note.start)}`,
   lasts,
 ];

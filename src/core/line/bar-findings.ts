@@ -7,6 +7,7 @@ import {
   type SpelledPitch,
   sameName,
 } from '../base';
+import { writtenMetres } from '../chart';
 import { classAbove, pitchAt, type StepTone, type Stretch } from './harmony';
 import { struck } from './hearing';
 import { type LevelLimits, notesPerSecond, rhythmLevelIn } from './level';
@@ -37,10 +38,11 @@ export interface Mended {
   readonly notes: readonly LineNote[];
 }
 
-/** `Bar 3, beat 2`, or `Bar 3, after beat 2` between the beats. */
+/** `Bar 3, beat 2`, or `Bar 3, after beat 2` between the beats; of a pickup, as under its notes. */
 function placeOf(model: LineModel, bar: BarModel, tone: Tone): string {
-  const { index, start } = beatAt(bar.metre, tone.start);
-  const between = tone.start > start ? 'after ' : '';
+  const { metre, from } = writtenMetres(model.request.chart)[bar.index] ?? { metre: bar.metre, from: 0 };
+  const { index, start } = beatAt(metre, from + tone.start);
+  const between = from + tone.start > start ? 'after ' : '';
   return `${barHeading(model, bar.index)}, ${between}beat ${index + 1}`;
 }
 

@@ -1,5 +1,5 @@
 import { barTicks, beatTicks, type LineNote, type Metre, type MidiNumber } from '../base';
-import type { ChartBar } from '../chart';
+import { type ChartBar, countedIn } from '../chart';
 import { type Instrument, rangeOf } from '../fretboard';
 import {
   instrumentOf,
@@ -71,6 +71,10 @@ export function lengthOf(desk: Pick<Desk, 'bars'>, bar: number): number {
 /** The metre of a bar; the piece's behind its last bar. */
 export const metreAt = ({ bars, piece }: Pick<Desk, 'bars' | 'piece'>, bar: number): Metre =>
   bars[bar]?.metre ?? piece.metre;
+
+/** Where a moment of a bar lies, as it is counted; behind the line's last bar, in the piece's metre. */
+export const countedAt = ({ piece }: Pick<Desk, 'piece'>, bar: number, tick: number): string =>
+  countedIn(chartOf(piece).chart, bar, piece.metre)(tick);
 
 /** Ticks of a beat in a bar; behind the line's last bar, of one in the piece's metre. */
 export const beatOf = (desk: Pick<Desk, 'bars' | 'piece'>, bar: number): number =>

@@ -1,7 +1,7 @@
-import { barName, barRange, beatWords, capitalised, counted, lengthWords, type SpelledPitch } from '../base';
+import { barName, barRange, capitalised, counted, lengthWords, type SpelledPitch } from '../base';
 import type { Lesson } from '../lesson';
 import { formatNameIn, formatPitchIn, type Naming } from '../theory';
-import { type Desk, deskOf, lengthOf, metreAt } from './context';
+import { countedAt, type Desk, deskOf, lengthOf } from './context';
 import type { Mend } from './mend';
 import { atHand, toldAtHand } from './places';
 import {
@@ -192,7 +192,7 @@ const rhythmText = (desk: Numbered, from: string): string => {
 
 /** `beat 2 of bar 3`, `the & of 3 of bar 3`: where a moment lies; what is too much lies behind the bar line. */
 function momentText(desk: Desk, { bar, tick }: Moment): string {
-  const words = beatWords(tick, metreAt(desk, bar));
+  const words = countedAt(desk, bar, tick);
   const beat = /^[0-9]/.test(words) ? `beat ${words}` : words;
   return `${tick < lengthOf(desk, bar) ? beat : 'behind the bar line'} of ${nameOf(desk, bar)}`;
 }

@@ -1,5 +1,5 @@
-import { barName, beatWords, capitalised, lengthWords, listed } from '../../core/base';
-import { shownHarmony } from '../../core/chart';
+import { barName, capitalised, lengthWords, listed } from '../../core/base';
+import { countedIn, shownHarmony } from '../../core/chart';
 import { type BarTelling, describeBar, type LineSheet, type Sheet, type SheetBar } from '../../core/lesson';
 import type { KeyboardSheet, PartSheet, WrittenHead } from '../../core/performance';
 import { formatPitchIn } from '../../core/theory';
@@ -69,9 +69,10 @@ export function partWords(part: PartSheet, { bars }: Pick<SystemLayout, 'bars'>)
     .flatMap(({ bar }) => {
       const written = line.bars[bar]?.written;
       if (written === undefined) return [];
+      const placed = countedIn(line.chart, bar, written.metre);
       const strokes = (part.bars[bar] ?? []).map(
         ({ heads, start, duration }) =>
-          `${listed(heads.map((head) => headWords(head, line)))} on ${beatWords(start, written.metre)}, ${lengthWords(duration)}`,
+          `${listed(heads.map((head) => headWords(head, line)))} on ${placed(start)}, ${lengthWords(duration)}`,
       );
       const said = strokes.length === 0 ? 'Silence' : strokes.join('; ');
       return [`${capitalised(barName(written.number))}: ${said}.`];

@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
-import { barName, beatWords, type Fret, fret, midiOf, type Pins, stringNumber } from '../../../core/base';
+import { barName, type Fret, fret, midiOf, type Pins, stringNumber } from '../../../core/base';
+import { countedIn } from '../../../core/chart';
 import { placesOf, romanNumeral } from '../../../core/fretboard';
 import {
   clearPins,
@@ -25,6 +26,7 @@ export function BarFingering({ piece, instrument, sheet, bar }: BarOnNeck) {
   const hand = useMemo(() => handLine(piece, instrument), [piece, instrument]);
   const shown = sheet.bars[bar];
   if (hand === null || shown === undefined) return null;
+  const placed = countedIn(sheet.chart, bar, shown.written.metre);
   const anyPin = shown.notes.some(({ note }) => note.pins !== undefined);
   return (
     <div>
@@ -40,7 +42,7 @@ export function BarFingering({ piece, instrument, sheet, bar }: BarOnNeck) {
         <tbody>
           {shown.notes.map(({ note, fingered }, index) => {
             const { at, pins = {} } = pinPlace(hand, { bar, note: index });
-            const name = `${formatNameIn(sheet.noteNames ?? 'letters', note.pitch)} on ${beatWords(note.start, shown.written.metre)}`;
+            const name = `${formatNameIn(sheet.noteNames ?? 'letters', note.pitch)} on ${placed(note.start)}`;
             const pin = (next: Pins) =>
               change(`pin ${name} in ${barName(shown.written.number)}`, (lesson) =>
                 setPins(lesson, piece.id, [{ at, pins: next }]),

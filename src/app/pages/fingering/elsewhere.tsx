@@ -1,5 +1,5 @@
 import { type ReactNode, useId, useMemo, useState } from 'react';
-import { beatWords } from '../../../core/base';
+import { countedIn } from '../../../core/chart';
 import { type Passage, waysToPlay } from '../../../core/lesson';
 import { formatNameIn } from '../../../core/theory';
 import { SelectField } from '../../controls';
@@ -26,7 +26,7 @@ export function Elsewhere({ piece, instrument, sheet, bar }: BarOnNeck) {
     [value, bar],
   );
   const ways = useMemo(() => waysToPlay(piece, instrument, passage), [piece, instrument, passage]);
-  const metre = sheet.bars[bar]?.written.metre;
+  const placed = countedIn(sheet.chart, bar, sheet.metre);
   const what = value === LINE ? 'the line' : value === BAR ? 'the bar' : 'the note';
   return (
     <div className="elsewhere">
@@ -37,7 +37,7 @@ export function Elsewhere({ piece, instrument, sheet, bar }: BarOnNeck) {
           { value: BAR, label: 'This bar' },
           ...notes.map((each, index) => ({
             value: String(index),
-            label: `Only ${formatNameIn(sheet.noteNames ?? 'letters', each.note.pitch)}${metre === undefined ? '' : ` on ${beatWords(each.note.start, metre)}`}`,
+            label: `Only ${formatNameIn(sheet.noteNames ?? 'letters', each.note.pitch)} on ${placed(each.note.start)}`,
           })),
           { value: LINE, label: 'The whole line' },
         ]}

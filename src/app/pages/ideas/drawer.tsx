@@ -1,5 +1,6 @@
 import { memo, useEffect, useId, useRef, useState } from 'react';
 import { barName, counted } from '../../../core/base';
+import { countedIn } from '../../../core/chart';
 import { ideaOfferFor } from '../../../core/composing';
 import {
   type InstrumentSettings,
@@ -121,7 +122,9 @@ export const IdeaDrawer = memo(function IdeaDrawer({
   const written = sheet.bars[bar];
   const stored = now.bars[bar];
   if (written === undefined || stored === undefined) return null;
-  const names = ideaNames(asked?.ideas ?? [], written.written.metre, sheet.noteNames);
+  const { metre } = written.written;
+  const placed = countedIn(sheet.chart, bar, metre);
+  const names = ideaNames(asked?.ideas ?? [], metre, sheet.noteNames, placed);
   const title = `Ideas for ${barName(written.written.number)}`;
   // On a narrow screen the ideas come first, under the thumb.
   const chords = (
