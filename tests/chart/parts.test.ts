@@ -13,6 +13,11 @@ const FULL = '4/4 from 0';
 test.each([
   { name: 'a pickup has the end of a bar', chart: '(1) | G | C | F |', bars: ['4/4 from 3', FULL, FULL] },
   {
+    name: 'a pickup has the end of a bar in the metre that it leads into',
+    chart: '(3/4) (1) | G |\n|: C | F | G | C :|',
+    bars: ['3/4 from 2', ...new Array(4).fill('3/4 from 0')],
+  },
+  {
     name: 'the last bar is what the pickup lacks',
     chart: '(1) | G | C | (3/4) C |',
     bars: ['4/4 from 3', FULL, FULL],

@@ -124,6 +124,17 @@ test('a chord chart has room for whatever a chart can say', () => {
 });
 
 describe('what a chord chart says', () => {
+  test('its key, where the facts of the piece do not tell it', () => {
+    const facts = context('normal');
+    const alone = { ...facts, settings: { ...facts.settings, blocks: ['chart' as const] } };
+    const sheet = sheetOf('(key: Bb) | Bb | Gm | Cm7 | F7 |');
+    const said = (own: BlockContext) => words(joinRows(chartRows(sheet, own)).marks).join(' ');
+    expect(said(alone)).toMatch(/^Chords B♭ major: two flats/);
+    expect(said({ ...alone, settings: { ...alone.settings, blocks: ['facts', 'chart'] } })).not.toContain(
+      'major',
+    );
+  });
+
   const ONE_BAR = '\u{1D10E}';
   const TWO_BARS = '\u{1D10F}';
   const DOTS = '\u{1D108}';

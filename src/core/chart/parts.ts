@@ -79,13 +79,22 @@ function divides({ bars }: Pick<Chart, 'bars'>, index: number): boolean {
   return !inside || before.repeatEnd !== null || bar.repeatStart;
 }
 
+/** A pickup belongs to the metre of the bars that it leads into, where two of them have it; else to the chart's. */
+function wholeOfPickup({ bars: [pickup, first, second], metre }: Chart): Metre {
+  if (pickup === undefined || first === undefined || second === undefined) return metre;
+  const leads = sameMetre(first.metre, second.metre) && barTicks(first.metre) > barTicks(pickup.metre);
+  return leads ? first.metre : metre;
+}
+
 /** A shorter bar after whole ones, and all short ones after it, are held against those. */
-function wholesOf({ bars, metre }: Chart): readonly Metre[] {
+function wholesOf(chart: Chart): readonly Metre[] {
+  const { bars, metre } = chart;
   let whole = metre;
   return bars.map((bar, index) => {
+    if (bar.pickup) return wholeOfPickup(chart);
     const next = bars[index + 1];
     const goesOn = next && sameMetre(next.metre, bar.metre) && !divides({ bars }, index + 1);
-    if (!bar.pickup && (barTicks(bar.metre) >= barTicks(whole) || goesOn)) whole = bar.metre;
+    if (barTicks(bar.metre) >= barTicks(whole) || goesOn) whole = bar.metre;
     return whole;
   });
 }

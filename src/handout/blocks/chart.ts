@@ -1,4 +1,4 @@
-import type { LineSheet } from '../../core/lesson';
+import { keysStatement, type LineSheet } from '../../core/lesson';
 import { headedRows, type Row, taggedRow, textRow } from '../layout/rows';
 import { chartLineWords } from './alternatives';
 import { cellsOf } from './chart/cells';
@@ -11,7 +11,7 @@ const PUSH_WORDS = '< before a chord: it comes an eighth early.';
 
 /** The chords alone, laid out by the width of their symbols, each section beginning a line of its own. */
 export function chartRows(sheet: LineSheet, context: BlockContext): readonly Row[] {
-  const { sizes, spacing, width } = context;
+  const { sizes, spacing, width, settings } = context;
   const look = lookOf(context);
   const cells = cellsOf(sheet.chart, sheet.noteNames);
   const wide = cells.map((cell): WideCell => ({ cell, least: leastWidth(cell, look) }));
@@ -29,7 +29,10 @@ export function chartRows(sheet: LineSheet, context: BlockContext): readonly Row
         ];
   });
   const pushes = sheet.chart.bars.some(({ pushed }) => pushed === true);
+  // The facts of the piece tell its key already.
+  const key = settings.blocks.includes('facts') ? '' : keysStatement(sheet);
   return headedRows('Chords', sizes.heading, spacing.blockGap, [
+    ...(key === '' ? [] : [textRow(key, sizes.small, { gap: 2, keepWithNext: true })]),
     ...rows,
     ...(pushes ? [textRow(PUSH_WORDS, sizes.small, { gap: LINE_GAP })] : []),
   ]);
