@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { broughtBy, checkLesson } from '../../src/core/composing';
-import { type Lesson, meanIt, setLevel } from '../../src/core/lesson';
+import {
+  type Lesson,
+  linePiece,
+  meanIt,
+  newLesson,
+  setAim,
+  setChartText,
+  setLevel,
+} from '../../src/core/lesson';
 import { commandById, newPencil, withFindings } from '../../src/core/writing';
 import { pinnedSample } from '../support/pinned';
 
@@ -24,6 +32,27 @@ describe('what a change of a bar brings', () => {
     for (const message of brought) expect(were).not.toContain(message);
     expect(told(line(5), asked(line(5), 5, 'busier'), 5)).toEqual([]);
     expect(told(before, before, 0)).toEqual([]);
+  });
+
+  it.each([0, 1, 2, 3, 4, 5, 6, 7])('is nothing about bar index %i once it was emptied', (bar) => {
+    for (const sample of [0, 1] as const) {
+      const before = pinnedSample(sample, 'test');
+      const after = commandById('empty bar').gesture(before, newPencil(ID, bar)).lesson;
+      expect(after).not.toBe(before);
+      expect(broughtBy(before, after, ID, bar).filter((each) => each.bar === bar)).toEqual([]);
+    }
+  });
+
+  it('is the aim of a bar that is missed once it was emptied, and none of a bar that is not written yet', () => {
+    const sample = pinnedSample(0, 'test');
+    const [{ id }, first] = [linePiece(sample, ID)?.bars[2] ?? { id: '' }, newPencil(ID, 2)];
+    const before = setAim(sample, ID, { kind: 'bar', id }, { wanted: ['chord tones'] });
+    const after = commandById('empty bar').gesture(before, first).lesson;
+    expect(told(before, after, 2)).toEqual([expect.stringMatching(/^Bar 3 .*chord tones/)]);
+    const unwritten = setChartText(newLesson('test', 'Test'), ID, '| F | C7 | F | C |');
+    const [bar = { id: '' }] = linePiece(unwritten, ID)?.bars ?? [];
+    const begun = setAim(unwritten, ID, { kind: 'bar', id: bar.id }, { wanted: ['chord tones'] });
+    expect(checkLesson(begun).filter(({ about }) => about === 'aims')).toEqual([]);
   });
 
   it('has the findings of the bar itself first, and none that was answered', () => {

@@ -6,7 +6,9 @@ import {
   aimsAt,
   aimWords,
   type InstrumentSettings,
+  isOwn,
   type LessonAim,
+  type LineBar,
   type LinePiece,
   type LineSheet,
   lineRequest,
@@ -49,11 +51,15 @@ export function checkAims(
     const aim = request.aims?.[miss.aim];
     const [bar] = miss.bars;
     if (aim === undefined || bar === undefined) return [];
-    if (miss.bars.every((each) => (written[each] ?? []).length === 0)) return [];
+    if (miss.bars.every((each) => isUnwritten(piece.bars[each]))) return [];
     const broken = { ...miss, aim };
     return aim.where.kind === 'bar' ? [inBar(about, broken, bar)] : inPhrase(about, broken);
   });
 }
+
+/** Whether a bar is only not written yet: one that a hand emptied, or that is kept, is silent by intent and misses what is asked of it. */
+const isUnwritten = (bar: LineBar | undefined): boolean =>
+  bar === undefined || (bar.notes.length === 0 && !isOwn(bar));
 
 const TERMS: Readonly<Record<AimTerm, readonly (keyof AimTerms)[]>> = {
   wanted: ['wanted'],

@@ -41,8 +41,10 @@ function wholeFindings(model: LineModel): MusicFinding[] {
   return findings;
 }
 
+/** A bar without a sound is silent by intent or not yet written: neither is scolded. */
 function ruleFindings(model: LineModel, heard: HeardLine): MusicFinding[] {
-  return findBreaches(model, heard).map((breach) => {
+  const sounding = findBreaches(model, heard).filter(({ bar }) => (heard[bar]?.length ?? 0) > 0);
+  return sounding.map((breach) => {
     const { heard: what, mend } = wordsOfRule(breach.rule);
     return {
       kind: 'rule',
