@@ -17,6 +17,22 @@ export function remembered<Asked, Answer extends NonNullable<unknown> | null>(
   return made;
 }
 
+/**
+ * {@link remembered} in a map that is emptied when it holds many: for what is asked again and again while someone types.
+ * @param most how many answers are kept
+ */
+export function rememberedAmong<Answer extends NonNullable<unknown> | null>(
+  known: Map<string, Answer>,
+  most: number,
+  asked: string,
+  make: () => Answer,
+): Answer {
+  return remembered(known, asked, () => {
+    if (known.size >= most) known.clear();
+    return make();
+  });
+}
+
 /** The same pure function of an object that never changes in place, worked out once for each as long as it is there. */
 export function rememberedFor<Of extends object, Answer extends NonNullable<unknown> | null>(
   answer: (of: Of) => Answer,
@@ -32,12 +48,5 @@ export function rememberedFor<Of extends object, Answer extends NonNullable<unkn
  */
 export function remembering<Answer>(answer: (text: string) => Answer, most = 1000): (text: string) => Answer {
   const known = new Map<string, { readonly answer: Answer }>();
-  return (text) => {
-    const before = known.get(text);
-    if (before) return before.answer;
-    if (known.size >= most) known.clear();
-    const now = answer(text);
-    known.set(text, { answer: now });
-    return now;
-  };
+  return (text) => rememberedAmong(known, most, text, () => ({ answer: answer(text) })).answer;
 }

@@ -1,4 +1,4 @@
-import { remembered, rememberedFor } from '../base';
+import { rememberedAmong, rememberedFor } from '../base';
 import {
   type Chord,
   type ChordFunction,
@@ -11,6 +11,7 @@ import {
   type Naming,
   sameKey,
   type WeightedChord,
+  weightedText,
 } from '../theory';
 import type { Chart, ChartBar } from './types';
 
@@ -66,11 +67,7 @@ const guessesOf = rememberedFor(guessesBySymbols);
 
 /** The same for chords that were read anew. */
 function guessesBySymbols(chords: readonly WeightedChord[]): readonly KeyGuess[] {
-  const id = chords
-    .map(({ chord, weight, upbeat = false }) => `${chord.symbol}@${weight}${upbeat ? '^' : ''}`)
-    .join(' ');
-  if (bySymbols.size >= MOST_REMEMBERED) bySymbols.clear();
-  return remembered(bySymbols, id, () => findKey(chords));
+  return rememberedAmong(bySymbols, MOST_REMEMBERED, weightedText(chords), () => findKey(chords));
 }
 
 /**
@@ -129,10 +126,9 @@ const functionsKnown = new Map<string, ChordFunction>();
 
 /** {@link chordFunction}, worked out once for each chord, key and next chord: a chart is asked about at every keystroke. */
 function rememberingFunctions(naming: Naming): typeof chordFunction {
-  if (functionsKnown.size >= MOST_FUNCTIONS) functionsKnown.clear();
   return (chord, key, next) => {
     const id = `${naming} ${chord.symbol} ${describeKey(key)} ${next?.symbol ?? ''}`;
-    return remembered(functionsKnown, id, () => chordFunction(chord, key, next, naming));
+    return rememberedAmong(functionsKnown, MOST_FUNCTIONS, id, () => chordFunction(chord, key, next, naming));
   };
 }
 

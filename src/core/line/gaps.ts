@@ -1,24 +1,12 @@
 import { readGrid, rhythmsIn } from '../feel';
+import { type Silence, silencesOf } from './hearing';
 import type { AnalysedLine } from './line-claims';
 import { type BarModel, stretchAt } from './model';
-import type { Tone } from './tones';
 import type { Technique } from './types';
 
-/** A silence of the bass within a bar, in ticks from the bar's beginning. */
-export interface Gap {
+/** A silence of the bass, and its bar. */
+export interface Gap extends Silence {
   readonly bar: BarModel;
-  readonly from: number;
-  readonly to: number;
-}
-
-function silencesOf(bar: BarModel, tones: readonly Tone[]): readonly Gap[] {
-  const gaps: Gap[] = [];
-  let from = 0;
-  for (const { start, duration } of [...tones, { start: bar.ticks, duration: 0 }]) {
-    if (start > from) gaps.push({ bar, from, to: start });
-    from = Math.max(from, start + duration);
-  }
-  return gaps;
 }
 
 /** The silences that a sentence speaks of: those on beat one, those of half a bar or more, or whole bars. */
@@ -30,7 +18,7 @@ export function gapsOf(
   return bars.flatMap((index) => {
     const bar = model.bars[index];
     if (bar === undefined) return [];
-    const silences = silencesOf(bar, heard[index] ?? []);
+    const silences = silencesOf(heard[index] ?? [], bar.ticks).map((silence) => ({ bar, ...silence }));
     return of === 'beat one silent'
       ? silences.filter(({ from }) => from === 0)
       : silences.filter(({ from, to }) => (to - from) * 2 >= bar.ticks);

@@ -72,17 +72,31 @@ export const struck = (tones: readonly Tone[]): readonly Tone[] => tones.filter(
 /** Whether nothing sounds on beat one. */
 export const isSilentOnOne = (tones: readonly Tone[]): boolean => tones[0]?.start !== 0;
 
+/** A silence within a bar, in ticks from the bar's beginning. */
+export interface Silence {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The silences within a bar, in their order. */
+export function silencesOf(tones: readonly Tone[], barTicks: number): readonly Silence[] {
+  const silences: Silence[] = [];
+  let from = 0;
+  for (const { start, duration } of tones) {
+    if (start > from) silences.push({ from, to: start });
+    from = Math.max(from, start + duration);
+  }
+  if (barTicks > from) silences.push({ from, to: barTicks });
+  return silences;
+}
+
 /** The longest silence within a bar in ticks, and all of it together. */
 export function silenceOf(tones: readonly Tone[], barTicks: number): { longest: number; whole: number } {
   let longest = 0;
   let whole = 0;
-  let from = 0;
-  for (const tone of tones) {
-    const gap = Math.max(0, tone.start - from);
-    longest = Math.max(longest, gap);
-    whole += gap;
-    from = Math.max(from, tone.start + tone.duration);
+  for (const { from, to } of silencesOf(tones, barTicks)) {
+    longest = Math.max(longest, to - from);
+    whole += to - from;
   }
-  const rest = Math.max(0, barTicks - from);
-  return { longest: Math.max(longest, rest), whole: whole + rest };
+  return { longest, whole };
 }

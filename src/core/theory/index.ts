@@ -16,7 +16,7 @@ export {
   transposeName,
   transposePitch,
 } from './intervals';
-export { closeGuess, findKey, type KeyFindingOptions, type WeightedNote } from './key-finding';
+export { closeGuess, findKey, type KeyFindingOptions, type WeightedNote, weightedText } from './key-finding';
 export {
   ALL_KEYS,
   alterationInKey,

@@ -1,4 +1,11 @@
-import { pitchClassOf, remembered, rememberedFor, type SpelledName, sameName } from '../base';
+import {
+  pitchClassOf,
+  remembered,
+  rememberedAmong,
+  rememberedFor,
+  type SpelledName,
+  sameName,
+} from '../base';
 import { nameOfDegree } from './degrees';
 import { profileCorrelation } from './key-profiles';
 import { reasonFor } from './key-reasons';
@@ -256,6 +263,12 @@ const judgementsOf = rememberedFor(
   (_chords: readonly WeightedChord[]) => new Map<string, readonly KeyGuess[]>(),
 );
 
+/** What tells a list of chords from others: two with the same text are the same music. */
+export const weightedText = (chords: readonly WeightedChord[]): string =>
+  chords
+    .map(({ chord, weight, upbeat = false }) => `${chord.symbol}@${weight}${upbeat ? '^' : ''}`)
+    .join(' ');
+
 /** The last lists of chords by what is written: most key presses in a chart leave its chords as they are. */
 const bySymbols = new Map<string, readonly KeyGuess[]>();
 const MOST_REMEMBERED = 24;
@@ -268,11 +281,8 @@ function judgedKeys(
   naming: Naming,
 ): readonly KeyGuess[] {
   return remembered(judgementsOf(chords), `${naming} ${loops}`, () => {
-    const id = chords.map(
-      ({ chord, weight, upbeat = false }) => `${chord.symbol}@${weight}${upbeat ? '^' : ''}`,
-    );
-    if (bySymbols.size >= MOST_REMEMBERED) bySymbols.clear();
-    return remembered(bySymbols, `${naming} ${loops} ${id.join(' ')}`, () => {
+    const id = `${naming} ${loops} ${weightedText(chords)}`;
+    return rememberedAmong(bySymbols, MOST_REMEMBERED, id, () => {
       const music = { chords, total, loops, tones: durationsOf(tonesOf(chords)) };
       return ALL_KEYS.map((key) => judge(key, music, naming));
     });
