@@ -27,11 +27,8 @@ export interface SheetBar {
   readonly words?: string;
 }
 
-/** A line piece with all that is derived from it: what the score, the handout and the player read. */
-export interface LineSheet {
-  readonly kind: 'line';
-  readonly id: string;
-  readonly name: string;
+/** What the chart of a line piece tells by itself, whatever notes stand under it. */
+export interface ChartReading {
   readonly chart: Chart;
   readonly problems: readonly ChartProblem[];
   /** The key at the beginning; a bar in another one carries it (`written.key`). */
@@ -42,6 +39,13 @@ export interface LineSheet {
   readonly keyGuesses: readonly KeyGuess[];
   /** Sections whose chords are clearly in another key than the one they are read in, which the teacher chose. */
   readonly otherKeys: readonly { readonly section: number; readonly key: Key }[];
+}
+
+/** A line piece with all that is derived from it: what the score, the handout and the player read. */
+export interface LineSheet extends ChartReading {
+  readonly kind: 'line';
+  readonly id: string;
+  readonly name: string;
   readonly metre: Metre;
   readonly tempo: Bpm;
   /** How the teacher wants the tempo told; the feel's own way when left out. */

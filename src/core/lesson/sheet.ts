@@ -5,9 +5,11 @@ import { feelById, feelInWay } from '../feel';
 import { analyseLine, type LineRequest, reasonsFor } from '../line';
 import { type Key, type Naming, sameKey } from '../theory';
 import { barsInPosition } from './aims';
+import { lineAtHand } from './at-hand';
+import { lettersReading } from './chart-reading';
 import { fingerBars, lineContext, playingHand, strikeNotes } from './fingering';
 import { isHeld } from './held';
-import { instrumentOf, keyGuessesIn, lineRequest, readPiece } from './request';
+import { instrumentOf, keyGuessesIn, lineRequest } from './request';
 import type { BlankSheet, LineSheet, Sheet, SheetBar } from './sheet-types';
 import type { BlankPiece, InstrumentSettings, Lesson, LinePiece, Piece } from './types';
 
@@ -69,7 +71,8 @@ function requestFor(piece: LinePiece, chart: Chart, key: Key, settings: Instrume
 }
 
 function deriveLine(piece: LinePiece, settings: InstrumentSettings): LineSheet {
-  const { chart, problems, key, keyGuesses, sectionKeys } = readPiece(piece);
+  const reading = lettersReading(piece);
+  const { chart, key } = reading;
   const request = requestFor(piece, chart, key, settings);
   const notes = chart.bars.map((_, index) => piece.bars[index]?.notes ?? NO_NOTES);
   const struck = strikeNotes(chart, barsInPosition(piece, chart));
@@ -101,15 +104,7 @@ function deriveLine(piece: LinePiece, settings: InstrumentSettings): LineSheet {
     kind: 'line',
     id: piece.id,
     name: piece.name,
-    chart,
-    problems,
-    key,
-    keyGuesses,
-    otherKeys: chart.sections.flatMap(({ start, again }, section) => {
-      const found = sectionKeys[section] ?? null;
-      const read = chart.bars[start]?.key ?? key;
-      return again || found === null || sameKey(found, read) ? [] : [{ section, key: found }];
-    }),
+    ...reading,
     metre: piece.metre,
     tempo: piece.tempo,
     ...(piece.count === undefined ? {} : { count: piece.count }),
@@ -236,6 +231,13 @@ export const deriveSheet = (
   noteNames: Naming | undefined,
 ): Sheet =>
   withNames(withFeelPlayed(sheetOf(piece, settings), piece), piece, settings, noteNames ?? 'letters');
+
+/** The sheet of the line at hand; null in a lesson without a line. */
+export function sheetAtHand(lesson: Lesson, pieceId: string): LineSheet | null {
+  const piece = lineAtHand(lesson, pieceId);
+  const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
+  return sheet?.kind === 'line' ? sheet : null;
+}
 
 /** The sheets of all pieces, in the order of the lesson. */
 export const deriveSheets = (lesson: Lesson): readonly Sheet[] =>

@@ -2,7 +2,7 @@ import { listed } from '../base';
 import { romanNumeral } from '../fretboard';
 import { describeKeyIn, describeSignature } from '../theory';
 import { keyChanges } from './key-changes';
-import type { LineSheet } from './sheet-types';
+import type { ChartReading, LineSheet } from './sheet-types';
 
 /** Where the hand stands in the line: `hand in position I, open strings`; '' for a line without notes. */
 export function handStatement(sheet: LineSheet): string {
@@ -19,9 +19,9 @@ export function handStatement(sheet: LineSheet): string {
 }
 
 /** The key at the beginning: `F major: one flat (B♭)`, in the note names of the lesson. */
-export const keyStatement = ({ key, noteNames = 'letters' }: LineSheet): string =>
+export const keyStatement = ({ key, noteNames = 'letters' }: ChartReading): string =>
   `${describeKeyIn(noteNames, key)}: ${describeSignature(key, noteNames)}`;
 
 /** The same, and where other keys begin. */
-export const keysStatement = (sheet: LineSheet): string =>
+export const keysStatement = (sheet: ChartReading): string =>
   [keyStatement(sheet), ...keyChanges(sheet)].join(', ');

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { LinePiece, LineSheet } from '../../../core/lesson';
+import { type Lesson, type LinePiece, type LineSheet, sheetAtHand } from '../../../core/lesson';
 import type { AimPlace } from '../../../core/line';
 import { SelectField } from '../../controls';
 import { Later, laterPart } from '../at-work';
@@ -9,8 +9,8 @@ import { aimedPlaces, idOf, placeName, wordsAt } from './places';
 interface FurtherAimsProps {
   /** As it is this moment. */
   readonly piece: LinePiece;
-  /** What was derived of it, perhaps a moment ago. */
-  readonly sheet: LineSheet;
+  /** The lesson as everything computed shows it, perhaps a moment older. */
+  readonly settled: Lesson;
 }
 
 const LIST = laterPart('The list of aims', async () => (await import('./aim-list')).AimList);
@@ -30,7 +30,17 @@ function sectionPlaces({ chart }: LineSheet): readonly AimPlace[] {
 }
 
 /** What is asked of the line beyond its techniques, and of single sections and bars. */
-export function FurtherAims({ piece, sheet }: FurtherAimsProps) {
+export function FurtherAims({ piece, settled }: FurtherAimsProps) {
+  const sheet = sheetAtHand(settled, piece.id);
+  return sheet && <AimsOfSheet piece={piece} sheet={sheet} />;
+}
+
+interface AimsOfSheetProps {
+  readonly piece: LinePiece;
+  readonly sheet: LineSheet;
+}
+
+function AimsOfSheet({ piece, sheet }: AimsOfSheetProps) {
   const [chosen, setChosen] = useState('line');
   const aimed = aimedPlaces(piece);
   const apart = aimed.filter(({ kind }) => kind !== 'line');

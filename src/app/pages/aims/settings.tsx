@@ -2,9 +2,9 @@ import { type Metre, metreName } from '../../../core/base';
 import { CHART_METRES } from '../../../core/chart';
 import { FEELS, type Feel, feelMetre, homeMetre, isFeelId } from '../../../core/feel';
 import {
+  type ChartReading,
   type Lesson,
   type LinePiece,
-  type LineSheet,
   setFeel,
   setKey,
   setLevel,
@@ -21,7 +21,8 @@ import { useAtWork } from '../at-work';
 
 interface PieceProps {
   readonly piece: LinePiece;
-  readonly sheet: LineSheet;
+  /** What its chart tells, perhaps as it was a moment ago. */
+  readonly reading: ChartReading;
 }
 
 /** A feel's name, with the metre that the piece takes where the feel is not played in its own: `Waltz (3/4)`. */
@@ -31,7 +32,7 @@ const feelWords = (feel: Feel, metre: Metre): string =>
 const FOUND = 'found';
 
 /** Feel, tempo, level, key and metre of the piece at hand. */
-export function Aims({ piece, sheet }: PieceProps) {
+export function Aims({ piece, reading }: PieceProps) {
   const { session } = useAtWork();
   const change = (label: string, command: (lesson: Lesson) => Lesson, join?: string) =>
     session.lessons.change(command, join === undefined ? { label } : { label, join });
@@ -75,7 +76,7 @@ export function Aims({ piece, sheet }: PieceProps) {
       <SelectField
         label="Key"
         value={piece.key === null ? FOUND : describeKey(piece.key)}
-        options={keyOptions(piece.key, sheet)}
+        options={keyOptions(piece.key, reading)}
         onChange={(text) =>
           change('change the key', (lesson) =>
             setKey(
@@ -104,14 +105,14 @@ const keysToChoose = (own: Key | null): readonly Key[] =>
   own === null || ALL_KEYS.some((key) => sameKey(key, own)) ? ALL_KEYS : [...ALL_KEYS, own];
 
 /** The key that was found comes first. */
-function keyOptions(own: Key | null, sheet: LineSheet) {
-  const named = sheet.chart.bars[0]?.key ?? null;
-  const found = own === null ? sheet.key : (named ?? sheet.keyGuesses[0]?.key ?? sheet.key);
-  const nameOf = (key: Key) => describeKeyIn(sheet.noteNames ?? 'letters', key);
+function keyOptions(own: Key | null, reading: ChartReading) {
+  const named = reading.chart.bars[0]?.key ?? null;
+  const found = own === null ? reading.key : (named ?? reading.keyGuesses[0]?.key ?? reading.key);
+  const nameOf = (key: Key) => describeKeyIn(reading.noteNames ?? 'letters', key);
   return [
     {
       value: FOUND,
-      label: keyWords(sheet.keyGuesses.length > 0, named !== null, nameOf(found)),
+      label: keyWords(reading.keyGuesses.length > 0, named !== null, nameOf(found)),
     },
     ...keysToChoose(own).map((key) => ({ value: describeKey(key), label: nameOf(key) })),
   ];

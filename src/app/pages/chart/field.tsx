@@ -1,7 +1,7 @@
 import { type RefObject, useId, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { type ChartProblem, caretInLetters, guessedIn, typedProblem } from '../../../core/chart';
-import { type LinePiece, type LineSheet, setChartText, takeSuggestion } from '../../../core/lesson';
+import { type ChartReading, type LinePiece, setChartText, takeSuggestion } from '../../../core/lesson';
 import { type Naming, shortened } from '../../../core/theory';
 import { Later, laterPart, useAtWork, useNoteNames } from '../at-work';
 import { describeFacts } from '../words';
@@ -19,12 +19,12 @@ const BURST_MS = 1200;
 interface ChartFieldProps {
   /** As it is this moment. */
   readonly piece: LinePiece;
-  /** What was derived of it, perhaps a moment ago. */
-  readonly sheet: LineSheet;
+  /** What its chart tells, perhaps as it was a moment ago. */
+  readonly reading: ChartReading;
 }
 
 /** The chord chart as it is typed, what cannot be read in it, and what it says. */
-export function ChartField({ piece, sheet }: ChartFieldProps) {
+export function ChartField({ piece, reading }: ChartFieldProps) {
   const { session } = useAtWork();
   const field = useRef<HTMLTextAreaElement>(null);
   const facts = useRef<HTMLParagraphElement>(null);
@@ -78,17 +78,17 @@ export function ChartField({ piece, sheet }: ChartFieldProps) {
           </p>
         )}
       </div>
-      <NextSigns before={text.slice(0, caret ?? text.length)} sheet={sheet} putIn={putIn} />
-      <Later part={PASTED} given={{ piece, sheet, onTaken: () => field.current?.focus() }} />
-      <Problems piece={piece} typed={text} problems={sheet.problems} naming={naming} field={field} />
+      <NextSigns before={text.slice(0, caret ?? text.length)} reading={reading} putIn={putIn} />
+      <Later part={PASTED} given={{ piece, reading, onTaken: () => field.current?.focus() }} />
+      <Problems piece={piece} typed={text} problems={reading.problems} naming={naming} field={field} />
       <p className="chart__facts" id={`${id}-facts`} ref={facts} tabIndex={-1}>
-        {describeFacts(sheet)}
+        {describeFacts(reading)}
       </p>
       <Later
         part={HARMONY}
         given={{
           piece,
-          sheet,
+          reading,
           onTaken: () => facts.current?.focus(),
           onWritten: () => {
             const before = field.current?.value ?? '';

@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import { barName, barNames, capitalised, sameName } from '../../../core/base';
 import { chordFunctions } from '../../../core/chart';
-import { type LinePiece, type LineSheet, setKey, writeSectionKey } from '../../../core/lesson';
+import { type ChartReading, type LinePiece, setKey, writeSectionKey } from '../../../core/lesson';
 import {
   closeGuess,
   describeKey,
@@ -14,7 +14,7 @@ import { useAtWork } from '../at-work';
 
 interface HarmonyProps {
   readonly piece: LinePiece;
-  readonly sheet: LineSheet;
+  readonly reading: ChartReading;
 }
 
 interface OffersProps extends HarmonyProps {
@@ -24,23 +24,23 @@ interface OffersProps extends HarmonyProps {
 }
 
 /** How the key was found and what else it could be, and what every chord does in it. */
-export function Harmony({ piece, sheet, onTaken, onWritten }: OffersProps) {
+export function Harmony({ piece, reading, onTaken, onWritten }: OffersProps) {
   return (
     <>
-      <KeyFound piece={piece} sheet={sheet} onTaken={onTaken} />
-      <OtherKeys piece={piece} sheet={sheet} onWritten={onWritten} />
-      <ChordsAtWork sheet={sheet} />
+      <KeyFound piece={piece} reading={reading} onTaken={onTaken} />
+      <OtherKeys piece={piece} reading={reading} onWritten={onWritten} />
+      <ChordsAtWork reading={reading} />
     </>
   );
 }
 
 /** The reason for the key that was found, and the next best to choose instead. */
-function KeyFound({ piece, sheet, onTaken }: Omit<OffersProps, 'onWritten'>) {
+function KeyFound({ piece, reading, onTaken }: Omit<OffersProps, 'onWritten'>) {
   const { session } = useAtWork();
-  const naming = sheet.noteNames ?? 'letters';
-  const [best] = sheet.keyGuesses;
-  if (best === undefined || piece.key !== null || !sameKey(best.key, sheet.key)) return null;
-  const second = closeGuess(sheet.keyGuesses);
+  const naming = reading.noteNames ?? 'letters';
+  const [best] = reading.keyGuesses;
+  if (best === undefined || piece.key !== null || !sameKey(best.key, reading.key)) return null;
+  const second = closeGuess(reading.keyGuesses);
   const relation = second === null ? null : relationOf(best.key, second.key);
   return (
     <p className="harmony">
@@ -76,12 +76,12 @@ function relationOf(key: Key, other: Key): string | null {
 }
 
 /** Sections that sound in another key than the one the teacher chose, to be written into the chart in a click. */
-function OtherKeys({ piece, sheet, onWritten }: Omit<OffersProps, 'onTaken'>) {
+function OtherKeys({ piece, reading, onWritten }: Omit<OffersProps, 'onTaken'>) {
   const { session } = useAtWork();
-  const naming = sheet.noteNames ?? 'letters';
-  return sheet.otherKeys.map(({ section, key }) => {
-    const { name = null, start = 0 } = sheet.chart.sections[section] ?? {};
-    const place = name ?? `The part from ${barName(sheet.chart.bars[start]?.number ?? 1)} on`;
+  const naming = reading.noteNames ?? 'letters';
+  return reading.otherKeys.map(({ section, key }) => {
+    const { name = null, start = 0 } = reading.chart.sections[section] ?? {};
+    const place = name ?? `The part from ${barName(reading.chart.bars[start]?.number ?? 1)} on`;
     const named = describeKeyIn(naming, key);
     return (
       <p className="harmony" key={section}>
@@ -111,13 +111,13 @@ interface AtWorkChord {
 }
 
 /** Each chord once a key, in the order of the chart, with the bars it stands in. */
-function chordsAtWork(sheet: LineSheet): readonly AtWorkChord[] {
-  const functions = chordFunctions(sheet.chart, sheet.key, [], sheet.noteNames);
+function chordsAtWork(reading: ChartReading): readonly AtWorkChord[] {
+  const functions = chordFunctions(reading.chart, reading.key, [], reading.noteNames);
   const found = new Map<string, AtWorkChord>();
-  sheet.chart.bars.forEach((bar, index) => {
+  reading.chart.bars.forEach((bar, index) => {
     for (const each of functions[index] ?? []) {
       if (each === null) continue;
-      const id = `${describeKey(bar.key ?? sheet.key)} ${each.sentence}`;
+      const id = `${describeKey(bar.key ?? reading.key)} ${each.sentence}`;
       const { sentence } = each;
       const bars = found.get(id)?.bars ?? [];
       found.set(id, { sentence, bars: bars.at(-1) === bar.number ? bars : [...bars, bar.number] });
@@ -126,8 +126,8 @@ function chordsAtWork(sheet: LineSheet): readonly AtWorkChord[] {
   return [...found.values()];
 }
 
-function ChordsAtWork({ sheet }: { readonly sheet: LineSheet }) {
-  const chords = useMemo(() => chordsAtWork(sheet), [sheet]);
+function ChordsAtWork({ reading }: { readonly reading: ChartReading }) {
+  const chords = useMemo(() => chordsAtWork(reading), [reading]);
   if (chords.length === 0) return null;
   return (
     <details className="chords-at-work">

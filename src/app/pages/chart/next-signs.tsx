@@ -1,5 +1,5 @@
 import { nextSigns } from '../../../core/chart';
-import type { LineSheet } from '../../../core/lesson';
+import type { ChartReading } from '../../../core/lesson';
 
 /** Puts a text in at the caret of the chart, in place of what is selected. */
 export type PutIn = (text: string) => void;
@@ -7,16 +7,16 @@ export type PutIn = (text: string) => void;
 interface NextSignsProps {
   /** The chart as the field shows it, up to the caret. */
   readonly before: string;
-  readonly sheet: LineSheet;
+  readonly reading: ChartReading;
   readonly putIn: PutIn;
 }
 
 /** The signs that can come next where the caret stands, for keyboards that hide them; shown on small screens only. */
-export function NextSigns({ before, sheet, putIn }: NextSignsProps) {
+export function NextSigns({ before, reading, putIn }: NextSignsProps) {
   return (
     <fieldset className="next-signs">
       <legend className="visually-hidden">Next sign</legend>
-      {nextSigns(before, sheet.chart, sheet.noteNames).map((sign) => (
+      {nextSigns(before, reading.chart, reading.noteNames).map((sign) => (
         <button
           key={sign}
           type="button"

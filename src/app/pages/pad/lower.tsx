@@ -1,23 +1,26 @@
-import type { LinePiece, LineSheet } from '../../../core/lesson';
+import { type Lesson, type LinePiece, sheetAtHand } from '../../../core/lesson';
 import { TuningField } from '../aims';
 import { HandPad } from '../hand';
 import { HandoutChoices } from '../handout';
 import { TransposePad } from './transpose-pad';
 
 interface LowerPadProps {
-  /** The line at hand and what is derived from it; null where the lesson has no line. */
-  readonly line: { readonly piece: LinePiece; readonly sheet: LineSheet } | null;
+  /** The line at hand as it is this moment; null where the lesson has no line. */
+  readonly piece: LinePiece | null;
+  /** The lesson as everything computed shows it, perhaps a moment older. */
+  readonly settled: Lesson;
 }
 
 /** What is set once for an instrument, a hand or a class; it lies below the first look. */
-export function LowerPad({ line }: LowerPadProps) {
+export function LowerPad({ piece, settled }: LowerPadProps) {
+  const sheet = piece && sheetAtHand(settled, piece.id);
   return (
     <>
-      {line !== null && (
+      {piece !== null && sheet !== null && (
         <>
           <TuningField />
-          <HandPad piece={line.piece} />
-          <TransposePad piece={line.piece} sheet={line.sheet} />
+          <HandPad piece={piece} />
+          <TransposePad piece={piece} sheet={sheet} />
         </>
       )}
       <HandoutChoices />

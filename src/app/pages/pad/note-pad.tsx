@@ -1,5 +1,5 @@
 import { type KeyboardEvent, memo, useEffect, useRef } from 'react';
-import { deriveSheet, type Lesson, lineAtHand } from '../../../core/lesson';
+import { chartReading, type Lesson, lineAtHand } from '../../../core/lesson';
 import { Aims, FurtherAims, Techniques } from '../aims';
 import { Later, laterPart, useAtWork, useEditor, useLessonButNotes } from '../at-work';
 import { ChartField } from '../chart';
@@ -31,7 +31,7 @@ export const NotePad = memo(function NotePad({ settled, onClose, overSheet }: No
   const root = useRef<HTMLElement>(null);
   const piece = lineAtHand(lesson, pieceId);
   const settledPiece = lineAtHand(settled, piece?.id ?? pieceId);
-  const sheet = settledPiece && deriveSheet(settledPiece, settled.instrument, settled.noteNames);
+  const reading = settledPiece && chartReading(settledPiece, settled.noteNames);
 
   useEffect(() => {
     if (overSheet) root.current?.querySelector<HTMLElement>('textarea, button')?.focus();
@@ -59,15 +59,15 @@ export const NotePad = memo(function NotePad({ settled, onClose, overSheet }: No
           </button>
         </div>
       )}
-      {piece !== null && sheet?.kind === 'line' ? (
+      {piece !== null && reading !== null ? (
         <>
           {lesson.pieces.filter((each) => each.kind === 'line').length > 1 && (
             <p className="pad__piece">For “{piece.name}”</p>
           )}
-          <ChartField piece={piece} sheet={sheet} />
-          <Aims piece={piece} sheet={sheet} />
+          <ChartField piece={piece} reading={reading} />
+          <Aims piece={piece} reading={reading} />
           <Techniques piece={piece} />
-          <FurtherAims piece={piece} sheet={sheet} />
+          <FurtherAims piece={piece} settled={settled} />
           <div className="pad__compose">
             {piece.bars.length === 0 ? (
               <p className="pad__hint">Write the chords first; then their line can be composed.</p>
@@ -92,13 +92,8 @@ export const NotePad = memo(function NotePad({ settled, onClose, overSheet }: No
         <p>This lesson has no line yet: add one under the sheet.</p>
       )}
       <Later part={CHECK} given={{ lesson: settled }} />
-      {piece !== null && piece.bars.length > 0 && sheet?.kind === 'line' && (
-        <Later part={TAKES} given={{ piece }} />
-      )}
-      <Later
-        part={LOWER}
-        given={{ line: piece !== null && sheet?.kind === 'line' ? { piece, sheet } : null }}
-      />
+      {piece !== null && piece.bars.length > 0 && <Later part={TAKES} given={{ piece }} />}
+      <Later part={LOWER} given={{ piece, settled }} />
     </aside>
   );
 });

@@ -1,5 +1,5 @@
 import { createStore } from 'zustand/vanilla';
-import { deriveSheet, type Lesson, type LinePiece, type LineSheet, lineAtHand } from '../../../core/lesson';
+import { type Lesson, type LinePiece, type LineSheet, lineAtHand, parsedChart } from '../../../core/lesson';
 import type { Performance, PlayPlace, PlayStep } from '../../../core/performance';
 import { boundsOf, climbs, mixOf, practiceTempo, soundsTheSame } from '../../../core/playing';
 import type { Mix, Player } from '../../../sound';
@@ -31,13 +31,14 @@ const TYPING_REST = 250;
 const openPlayer = async (): Promise<Player> => (await import('../../../sound')).createPlayer();
 
 /** What makes a line sound is fetched with the sound: the first look does without it. */
-const fetchPerformance = () => import('../../../core/performance');
-type PerformanceRoom = Awaited<ReturnType<typeof fetchPerformance>>;
-
-const lineSheet = (lesson: Lesson, piece: LinePiece): LineSheet | null => {
-  const sheet = deriveSheet(piece, lesson.instrument, lesson.noteNames);
-  return sheet.kind === 'line' ? sheet : null;
+const fetchPerformance = async () => {
+  const [performance, sheets] = await Promise.all([
+    import('../../../core/performance'),
+    import('./line-sheet'),
+  ]);
+  return { ...performance, ...sheets };
 };
+type PerformanceRoom = Awaited<ReturnType<typeof fetchPerformance>>;
 
 const firstBarOf = (steps: readonly PlayStep[]): number => steps[0]?.performance.bars[0]?.bar ?? 0;
 
@@ -155,9 +156,9 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
     if (kind === 'stopped' || heard?.kind !== 'piece' || player === null || room === null) return;
     const old = played;
     const piece = pieceOf(heard.pieceId);
-    const sheet = piece && lineSheet(source.lessons.getState().lesson, piece);
+    const sheet = piece && room.lineSheet(source.lessons.getState().lesson, piece);
     played = piece;
-    if (!piece || !sheet || sheet.bars.length === 0) {
+    if (!piece || !sheet) {
       player.stop();
     } else if (old !== null && !soundsTheSame(old, piece)) {
       void change(player, stepsFromHere(room, piece, sheet, old));
@@ -167,18 +168,20 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
   const playFrom = async (pieceId: string, bar?: number, place?: PlayPlace): Promise<void> => {
     const { lesson } = source.lessons.getState();
     const piece = lineAtHand(lesson, pieceId);
-    const sheet = piece && lineSheet(lesson, piece);
-    if (!piece || !sheet || sheet.bars.length === 0) {
+    if (!piece || parsedChart(piece).chart.bars.length === 0) {
       store.setState({ ...SILENT, fault: 'There is nothing to play yet: write a chord chart first.' });
       return;
     }
     played = piece;
     await start(
       { kind: 'piece', pieceId: piece.id },
-      ({ stepsOf, placeOfBar }) =>
-        bar === undefined
+      ({ lineSheet, stepsOf, placeOfBar }) => {
+        const sheet = lineSheet(lesson, piece);
+        if (sheet === null) return [];
+        return bar === undefined
           ? stepsOf(piece, sheet)
-          : stepsOf(piece, sheet, placeOfBar(piece, sheet, bar, place)),
+          : stepsOf(piece, sheet, placeOfBar(piece, sheet, bar, place));
+      },
       mixOf(piece.playing),
     );
   };
@@ -236,11 +239,11 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
     warmUp: (): void => {
       const { lesson } = source.lessons.getState();
       const piece = lineAtHand(lesson, source.editor.getState().pieceId);
-      const sheet = piece && lineSheet(lesson, piece);
       // Where it fails, the first *Play* asks again and says so.
       load()
         .then((ready) => {
-          if (!piece || !sheet || sheet.bars.length === 0 || store.getState().kind !== 'stopped') return;
+          const sheet = piece && ready.room.lineSheet(lesson, piece);
+          if (!piece || !sheet || store.getState().kind !== 'stopped') return;
           const [step] = ready.room.stepsOf(piece, sheet);
           if (step !== undefined) ready.player.prepare(step);
         })

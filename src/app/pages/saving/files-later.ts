@@ -41,6 +41,8 @@ export const handoutApart: HandoutFiles['handoutApart'] = async (...asked) =>
   (await handout()).handoutApart(...asked);
 export const saveHandout: HandoutFiles['saveHandout'] = async (...asked) =>
   (await handout()).saveHandout(...asked);
+export const readyToPrint: HandoutFiles['readyToPrint'] = async (...asked) =>
+  (await handout()).readyToPrint(...asked);
 export const printLessonHandout: HandoutFiles['printLessonHandout'] = async (...asked) =>
   (await handout()).printLessonHandout(...asked);
 

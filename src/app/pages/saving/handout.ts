@@ -107,6 +107,18 @@ export async function saveHandout(
 }
 
 /**
+ * Makes the printed pages of a lesson ready for the browser's own print command.
+ * @returns what takes them away again
+ * @throws Error when a font cannot be fetched
+ */
+export async function readyToPrint(lesson: Lesson): Promise<() => void> {
+  const { buildHandout, preparePrint } = await import('../../../handout');
+  return preparePrint(
+    await buildHandout(lesson, deriveSheets(lesson), practiceAddress(window.location.href)),
+  );
+}
+
+/**
  * Opens the browser's print dialog with the lesson's handout.
  * @throws Error when a font cannot be fetched
  */

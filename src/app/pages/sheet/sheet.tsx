@@ -1,4 +1,4 @@
-import { memo } from 'react';
+import { memo, useEffect } from 'react';
 import {
   addPiece,
   deriveSheet,
@@ -20,7 +20,12 @@ interface SheetViewProps {
 
 /** The sheet on the desk: the pieces in their order, as they will print. */
 export const SheetView = memo(function SheetView({ settled, onWriteChart }: SheetViewProps) {
+  const { session } = useAtWork();
   const pieceId = useEditor((state) => state.pieceId);
+  // Below everything that shows the lesson: once this runs, the sheet has come through.
+  useEffect(() => {
+    if (settled.id !== '') session.drawn();
+  }, [session, settled.id]);
   const atHand = lineAtHand(settled, pieceId);
   return (
     <div className="paper sheet">

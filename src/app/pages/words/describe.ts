@@ -1,6 +1,7 @@
 import { barName, beatsOf, capitalised, counted, type LineNote, type Metre } from '../../../core/base';
 import { type ChartBar, chordsIn, shownHarmony } from '../../../core/chart';
 import {
+  type ChartReading,
   handStatement,
   keyChanges,
   keyStatement,
@@ -38,13 +39,13 @@ interface PlacedChord {
   readonly key: Key;
 }
 
-const chordsInOrder = (sheet: LineSheet): readonly PlacedChord[] =>
+const chordsInOrder = (sheet: ChartReading): readonly PlacedChord[] =>
   sheet.chart.bars.flatMap((bar) =>
     chordsIn(bar).map((chord) => ({ chord, bar: bar.number, key: bar.key ?? sheet.key })),
   );
 
 /** The first two dominants from outside the key that lead where they should: `F7 in bar 6 leads to B♭.` */
-function describeDominants(sheet: LineSheet): string {
+function describeDominants(sheet: ChartReading): string {
   const chords = chordsInOrder(sheet);
   const name = (chord: Chord) => formatChordIn(sheet.noteNames ?? 'letters', chord);
   return chords
@@ -65,7 +66,7 @@ const saysTheSame = (guess: Key, chosen: Key): boolean =>
   (chosen.mode !== 'major' && chosen.mode !== 'minor' && sameKey({ ...guess, mode: chosen.mode }, chosen));
 
 /** What can be said about the chart without asking anyone, in a sentence or three. */
-export function describeFacts(sheet: LineSheet): string {
+export function describeFacts(sheet: ChartReading): string {
   if (sheet.chart.bars.length === 0) {
     return 'Write chords between bar lines, for example | F | Dm | Gm | C7 |.';
   }

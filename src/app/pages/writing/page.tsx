@@ -1,6 +1,6 @@
 import { type ReactNode, useCallback, useEffect, useState } from 'react';
 import { useStore } from 'zustand';
-import { deriveSheets, type Lesson } from '../../../core/lesson';
+import type { Lesson } from '../../../core/lesson';
 import { holdsDraft } from '../../controls';
 import {
   Later,
@@ -11,13 +11,11 @@ import {
   useSettledLesson,
   useUnhurried,
 } from '../at-work';
-import { NARROW, practiceAddress, useMedia, whenIdle } from '../common';
+import { NARROW, useMedia, whenIdle } from '../common';
 import { useDesigner } from '../handout';
-import { Ledge } from '../ledge';
 import { NotePad, Remarks } from '../pad';
-import { saveNeck, useWork } from '../saving';
+import { readyToPrint, saveNeck, useWork } from '../saving';
 import { loadScore } from '../score';
-import { SheetView } from '../sheet';
 import { Brand } from './brand';
 import { Happenings } from './happenings';
 import { Header } from './header';
@@ -105,10 +103,11 @@ function Shown({ designer, pad, onWriteChart, above, below }: ShownProps) {
   const unhurried = useUnhurried(settled);
   usePrintPages(settled);
 
-  // Below everything that shows the lesson: once this runs, the sheet has come through.
+  // A sheet that is on the page tells for itself that the lesson is drawn.
+  const designed = designer.View !== null;
   useEffect(() => {
-    if (settled.id !== '') session.drawn();
-  }, [session, settled.id]);
+    if (designed && settled.id !== '') session.drawn();
+  }, [session, settled.id, designed]);
 
   return (
     <>
@@ -122,17 +121,22 @@ function Shown({ designer, pad, onWriteChart, above, below }: ShownProps) {
           ) : (
             <>
               {pad === null && <Remarks />}
-              <SheetView
+              <Later
                 key={session.lessons.getState().opening}
-                settled={settled}
-                onWriteChart={onWriteChart}
+                part={SHEET}
+                meanwhile={<div className="paper sheet" aria-busy="true" />}
+                given={{ settled, onWriteChart }}
               />
               {below}
             </>
           )}
         </main>
       </div>
-      <Ledge settled={unhurried} saveNeck={saveNeck} />
+      <Later
+        part={LEDGE}
+        meanwhile={<section className="ledge" aria-label="Playing" />}
+        given={{ settled: unhurried, saveNeck }}
+      />
     </>
   );
 }
@@ -157,6 +161,11 @@ function WorkInHand() {
     </div>
   );
 }
+
+/** The chart is seen and typed into first; the sheet and what plays it come right behind. */
+const SHEET = laterPart('The sheet', async () => (await import('../sheet')).SheetView);
+
+const LEDGE = laterPart('What plays the line', async () => (await import('../ledge')).Ledge);
 
 const READING = laterPart('What was read from the file', async () => (await import('../opening')).FileNote);
 
@@ -244,13 +253,9 @@ function usePrintPages(lesson: Lesson): void {
     };
     const prepare = async () => {
       try {
-        const { buildHandout, preparePrint } = await import('../../../handout');
-        const handout = await buildHandout(
-          lesson,
-          deriveSheets(lesson),
-          practiceAddress(window.location.href),
-        );
-        if (!gone) takeAway = preparePrint(handout);
+        const undo = await readyToPrint(lesson);
+        if (gone) undo();
+        else takeAway = undo;
       } catch {
         // Without the page's fonts there is nothing to print; Export says so when it is asked.
       }
