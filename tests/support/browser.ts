@@ -56,7 +56,7 @@ export const openBench = (options: OpenOptions = {}): Promise<OpenPage> =>
 
 /** Waits until no line is being composed, and the sheet shows the one that was. */
 export const lineComposed = (page: Page): Promise<void> =>
-  page.locator('figure[aria-busy="true"]').waitFor({ state: 'detached' });
+  page.locator('figure[aria-busy="true"], .sheet[aria-busy="true"]').waitFor({ state: 'detached' });
 
 async function open(address: string, options: OpenOptions): Promise<OpenPage> {
   if (options.browser === undefined) shared ??= launchBrowser();
