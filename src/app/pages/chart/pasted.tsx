@@ -67,7 +67,10 @@ function KeyOfNumerals({ piece, reading, onTaken }: PastedProps) {
   if (piece.key !== null) return null;
   const { pieces } = session.lessons.getState().lesson;
   const others = pieces.flatMap((other) => (other.kind === 'line' && other.key !== null ? [other.key] : []));
-  const keys = numeralKeys(reading.chart, [...reading.keyGuesses.slice(0, 1).map(({ key }) => key), ...others]);
+  const keys = numeralKeys(reading.chart, [
+    ...reading.keyGuesses.slice(0, 1).map(({ key }) => key),
+    ...others,
+  ]);
   if (keys.length === 0) return null;
   return (
     <p className="harmony">
