@@ -32,11 +32,11 @@ const openPlayer = async (): Promise<Player> => (await import('../../../sound'))
 
 /** What makes a line sound is fetched with the sound: the first look does without it. */
 const fetchPerformance = async () => {
-  const [performance, sheets] = await Promise.all([
+  const [performance, { lineSheet }] = await Promise.all([
     import('../../../core/performance'),
     import('./line-sheet'),
   ]);
-  return { ...performance, ...sheets };
+  return { ...performance, lineSheet };
 };
 type PerformanceRoom = Awaited<ReturnType<typeof fetchPerformance>>;
 
