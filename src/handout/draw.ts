@@ -1,4 +1,4 @@
-import { drawFretboard, drawSystem } from '../score';
+import { drawFretboard, drawMarks } from '../score';
 import { byTag, type Mark, type PageLayout, type TaggedMarks, type TextMeasure } from './layout/marks';
 import type { HandoutLayout } from './layout/pages';
 import type { HandoutPage } from './types';
@@ -142,8 +142,8 @@ function drawScoreSystem(
   if (scoreLayout === undefined || scale === undefined) {
     throw new RangeError(`The handout has no system ${system} of piece ${score}`);
   }
-  const group = element('g', { transform: `translate(${round(x)} ${round(y)}) scale(${scale})` });
-  group.append(...drawSystem(scoreLayout, system).childNodes);
+  const group = drawMarks(scoreLayout, system);
+  group.setAttribute('transform', `translate(${round(x)} ${round(y)}) scale(${scale})`);
   return group;
 }
 

@@ -1,79 +1,98 @@
-import { remembered } from '../core/base';
+import { digitsOf } from './digits';
+import { apart, type Drawable, kindOf, placeOf, together, wordsOf } from './elements';
 import type { Ink, PathInk, ScoreLayout, SystemLayout, TextInk, TextRun } from './types';
 
 const SVG = 'http://www.w3.org/2000/svg';
-
-/**
- * Drawn systems by fingerprint, null for one that was drawn once: most are never drawn again, and what is drawn a second
- * time, as by taking an edit back or on the printed pages after each rest, is copied from then on.
- */
-const drawn = new Map<string, SVGSVGElement | null>();
 const MOST_KEPT = 400;
 
 /**
- * Draws one system as an SVG of the system's width and height. Every mark carries its role as its class; the
- * ink is black unless a style sheet says otherwise, and the ground is left open.
- * @param index index into the layout's systems
- * @throws RangeError when the layout has no such system
+ * Pictures by the fingerprint of their system, null for one that was drawn once: most are never drawn again, and what is
+ * drawn a second time, as by taking an edit back or on the printed pages after each rest, is copied from then on.
  */
-export function drawSystem(layout: ScoreLayout, index: number): SVGSVGElement {
-  const system = layout.systems[index];
-  if (!system) throw new RangeError(`The score has no system ${index}.`);
-  const kept = drawn.get(system.fingerprint);
-  if (kept) return clone(kept);
-  const picture = draw(system);
-  if (drawn.size >= MOST_KEPT) drawn.clear();
-  drawn.set(system.fingerprint, kept === null ? picture : null);
-  return kept === null ? clone(picture) : picture;
+class Drawn<Picture extends SVGElement> {
+  private readonly kept = new Map<string, Picture | null>();
+
+  constructor(private readonly draw: (system: SystemLayout) => Picture) {}
+
+  of(layout: ScoreLayout, index: number): Picture {
+    const system = layout.systems[index];
+    if (!system) throw new RangeError(`The score has no system ${index}.`);
+    const known = this.kept.get(system.fingerprint);
+    if (known) return document.importNode(known, true);
+    const picture = this.draw(system);
+    if (this.kept.size >= MOST_KEPT) this.kept.clear();
+    this.kept.set(system.fingerprint, known === null ? picture : null);
+    return known === null ? document.importNode(picture, true) : picture;
+  }
 }
 
-/** What each picture shows: by it, the picture is brought up to date where it stands. */
-const shown = new WeakMap<SVGSVGElement, readonly Ink[]>();
-
-function clone(picture: SVGSVGElement): SVGSVGElement {
-  const copy = document.importNode(picture, true);
-  const ink = shown.get(picture);
-  if (ink !== undefined) shown.set(copy, ink);
-  return copy;
-}
-
-function draw(system: SystemLayout): SVGSVGElement {
+const pictures = new Drawn(({ width, height, scale, ink }) => {
   const svg = document.createElementNS(SVG, 'svg');
   setAll(svg, {
     class: 'score-system',
-    ...frameOf(system),
+    ...frameOf({ width, height, scale }),
     fill: '#000',
     stroke: 'none',
     // Letters stand where they are laid out, not on the screen's whole pixels, which makes a text wider than its room.
     'text-rendering': 'geometricPrecision',
     'aria-hidden': 'true',
   });
-  for (const ink of system.ink) svg.append(mark(ink));
-  shown.set(svg, system.ink);
+  svg.append(...together(ink).map(elementOf));
   return svg;
+});
+
+const groups = new Drawn(({ ink }) => {
+  const group = document.createElementNS(SVG, 'g');
+  group.append(...apart(ink).map(elementOf));
+  return group;
+});
+
+/** What each picture shows: by it, the picture is brought up to date where it stands. */
+const shown = new WeakMap<SVGSVGElement, readonly Ink[]>();
+
+/**
+ * Draws one system as an SVG of the system's width and height. Every mark carries its role as its class, and marks of
+ * one role and look share an element: placing elements is most of a browser's work on a score. The ink is black unless
+ * a style sheet says otherwise, and the ground is left open.
+ * @param index index into the layout's systems
+ * @throws RangeError when the layout has no such system
+ */
+export function drawSystem(layout: ScoreLayout, index: number): SVGSVGElement {
+  const picture = pictures.of(layout, index);
+  const system = layout.systems[index];
+  if (system) shown.set(picture, system.ink);
+  return picture;
 }
 
-const frameOf = (system: SystemLayout) => ({
-  width: system.width,
-  height: system.height,
-  viewBox: `0 0 ${round(system.width / system.scale)} ${round(system.height / system.scale)}`,
+/**
+ * The same in units of the system's ink as a group of one element a mark: for what is written into files, where every
+ * text is a text of its own.
+ * @param index index into the layout's systems
+ * @throws RangeError when the layout has no such system
+ */
+export const drawMarks = (layout: ScoreLayout, index: number): SVGGElement => groups.of(layout, index);
+
+const frameOf = ({ width, height, scale }: Pick<SystemLayout, 'width' | 'height' | 'scale'>) => ({
+  width,
+  height,
+  viewBox: `0 0 ${digitsOf(width / scale)} ${digitsOf(height / scale)}`,
 });
 
 /**
- * Brings a picture of {@link drawSystem} up to date where it stands, as if it were drawn anew: marks that are the same
- * stay in the page, others of their kind are changed, so that the page has little to lay out and to paint.
+ * Brings a picture of {@link drawSystem} up to date where it stands, as if it were drawn anew: elements that show the
+ * same stay as they are, others of their kind are changed, so that the page has little to lay out and to paint.
  * @param index index into the layout's systems
  * @returns false where the picture is not one of `drawSystem`, or the layout has no such system; nothing is changed then
  */
 export function redrawSystem(picture: Element, layout: ScoreLayout, index: number): boolean {
   const system = layout.systems[index];
   const before = picture instanceof SVGSVGElement ? shown.get(picture) : undefined;
-  if (!system || !(picture instanceof SVGSVGElement) || before?.length !== picture.childNodes.length)
-    return false;
+  if (!system || !(picture instanceof SVGSVGElement) || before === undefined) return false;
+  const standing = together(before);
+  if (standing.length !== picture.childNodes.length) return false;
   setAll(picture, frameOf(system));
-  const marks = reused(before, [...picture.children], system.ink);
   let place = picture.firstChild;
-  for (const each of marks) {
+  for (const each of reused(standing, [...picture.children], together(system.ink))) {
     if (each === place) place = place.nextSibling;
     else picture.insertBefore(each, place);
   }
@@ -81,105 +100,91 @@ export function redrawSystem(picture: Element, layout: ScoreLayout, index: numbe
   return true;
 }
 
-/** The marks of some ink in its order: those that stand already, those that only have to change, and new ones. */
-function reused(before: readonly Ink[], marks: readonly Element[], ink: readonly Ink[]): readonly Element[] {
+/** The elements of some drawables in their order: those that stand already and have to change at most, and new ones. */
+function reused(
+  before: readonly Drawable[],
+  elements: readonly Element[],
+  drawables: readonly Drawable[],
+): readonly Element[] {
   const standing = new Map<string, Element[]>();
-  const put = (key: string, element: Element) => {
-    const alike = standing.get(key);
-    if (alike === undefined) standing.set(key, [element]);
+  before.forEach((drawable, index) => {
+    const element = elements[index];
+    if (element === undefined) return;
+    const alike = standing.get(kindOf(drawable));
+    if (alike === undefined) standing.set(kindOf(drawable), [element]);
     else alike.push(element);
-  };
-  before.forEach((each, index) => {
-    const element = marks[index];
-    if (element !== undefined) put(textOf(each), element);
   });
-  const same = ink.map((each) => standing.get(textOf(each))?.shift() ?? null);
-  const kept = new Set(same);
-  standing.clear();
-  before.forEach((each, index) => {
-    const element = marks[index];
-    if (element !== undefined && !kept.has(element)) put(kindOf(each), element);
+  const all = drawables.map((drawable) => {
+    const element = standing.get(kindOf(drawable))?.shift();
+    return element === undefined ? elementOf(drawable) : changed(element, drawable);
   });
-  const all = ink.map((each, index) => same[index] ?? changed(standing.get(kindOf(each))?.shift(), each));
   for (const left of standing.values()) for (const element of left) element.remove();
   return all;
 }
 
-/** Everything about a mark. */
-const textOf = (ink: Ink): string =>
-  ink.kind === 'path'
-    ? `${kindOf(ink)} ${ink.d}`
-    : `${kindOf(ink)} ${round(ink.x)} ${round(ink.y)} ${ink.size} ${ink.text}`;
-
-/** What marks have in common of which one can become the other. */
-const kindOf = (ink: Ink): string =>
-  ink.kind === 'path' ? `${ink.role} ${ink.stroke}` : `${ink.role} ${ink.font} ${ink.bold} ${ink.italic}`;
-
-function changed(element: Element | undefined, ink: Ink): Element {
-  if (element === undefined) return mark(ink);
-  if (ink.kind === 'path') element.setAttribute('d', ink.d);
-  else {
-    setAll(element, { x: round(ink.x), y: round(ink.y), 'font-size': ink.size });
-    if (ink.runs || element.childElementCount > 0) element.replaceChildren(...contentsOf(ink));
-    else if (element.textContent !== ink.text) element.textContent = ink.text;
-  }
+function changed(element: Element, drawable: Drawable): Element {
+  const [first] = drawable.ink;
+  setAll(element, placeOf(drawable));
+  if (first.kind === 'path') return element;
+  if (first.runs || element.childElementCount > 0) element.replaceChildren(...contentsOf(drawable));
+  else if (element.textContent !== wordsOf(drawable)) element.textContent = wordsOf(drawable);
   return element;
 }
 
-function mark(ink: Ink): SVGElement {
-  return ink.kind === 'path' ? pathOf(ink) : textOfInk(ink);
+/** An empty element of each look: a copy has to be placed only, which is quicker than setting all its attributes. */
+const empties = new Map<string, SVGElement>();
+
+function elementOf(drawable: Drawable): SVGElement {
+  const kind = kindOf(drawable);
+  let empty = empties.get(kind);
+  if (empty === undefined) {
+    const [first] = drawable.ink;
+    empty = first.kind === 'path' ? emptyPath(first) : emptyText(first);
+    empties.set(kind, empty);
+  }
+  const element = document.importNode(empty);
+  // What is new has no attributes that would have to be asked for first.
+  for (const [name, value] of Object.entries(placeOf(drawable))) element.setAttribute(name, value);
+  if (drawable.ink[0].kind === 'text') element.append(...contentsOf(drawable));
+  return element;
 }
 
-/** What is new has no attributes that would have to be asked for first. */
-function pathOf({ role, d, stroke }: PathInk): SVGElement {
+function emptyPath({ role, stroke }: PathInk): SVGElement {
   const path = document.createElementNS(SVG, 'path');
-  path.setAttribute('class', role);
-  path.setAttribute('d', d);
-  if (stroke > 0) {
-    path.setAttribute('fill', 'none');
-    path.setAttribute('stroke', '#000');
-    path.setAttribute('stroke-width', String(stroke));
-  }
+  setAll(path, {
+    class: role,
+    d: '',
+    ...(stroke > 0 ? { fill: 'none', stroke: '#000', 'stroke-width': stroke } : {}),
+  });
   return path;
 }
 
-/** An empty text of each look: a copy has to be placed only, which is quicker than setting all its attributes. */
-const empties = new Map<string, SVGTextElement>();
-
-function emptyText({ role, font, size, bold, italic }: TextInk): SVGTextElement {
-  const look = `${role} ${font} ${size} ${bold} ${italic}`;
-  return remembered(empties, look, () => {
-    const text = document.createElementNS(SVG, 'text');
-    setAll(text, {
-      class: role,
-      x: 0,
-      y: 0,
-      'font-family': font === 'Bravura' ? 'Bravura' : 'Academico, Bravura, serif',
-      'font-size': size,
-    });
-    if (bold) text.setAttribute('font-weight', 'bold');
-    if (italic) text.setAttribute('font-style', 'italic');
-    return text;
+function emptyText({ role, font, size, bold, italic }: TextInk): SVGElement {
+  const text = document.createElementNS(SVG, 'text');
+  setAll(text, {
+    class: role,
+    x: '',
+    y: '',
+    'font-family': font === 'Bravura' ? 'Bravura' : 'Academico, Bravura, serif',
+    'font-size': size,
+    ...(bold ? { 'font-weight': 'bold' } : {}),
+    ...(italic ? { 'font-style': 'italic' } : {}),
   });
-}
-
-function textOfInk(ink: TextInk): SVGElement {
-  const text = document.importNode(emptyText(ink));
-  text.setAttribute('x', String(round(ink.x)));
-  text.setAttribute('y', String(round(ink.y)));
-  text.append(...contentsOf(ink));
   return text;
 }
 
-const contentsOf = ({ text, runs }: TextInk): readonly (Node | string)[] => (runs ? runsOf(runs) : [text]);
+function contentsOf(drawable: Drawable): readonly (Node | string)[] {
+  const [first] = drawable.ink;
+  return first.kind === 'text' && first.runs ? runsOf(first.runs) : [wordsOf(drawable)];
+}
 
 /** Each run begins where the last one ended, moved up or down from its baseline, or as far back as it says. */
 function runsOf(runs: readonly TextRun[]): readonly SVGElement[] {
   let rise = 0;
   return runs.map((run) => {
     const span = document.createElementNS(SVG, 'tspan');
-    setAll(span, { 'font-size': round(run.size), dy: round(rise - run.rise) });
-    if (run.back !== undefined) setAll(span, { dx: round(-run.back) });
+    setAll(span, { 'font-size': digitsOf(run.size), dy: digitsOf(rise - run.rise) });
+    if (run.back !== undefined) setAll(span, { dx: digitsOf(-run.back) });
     rise = run.rise;
     span.textContent = run.text;
     return span;
@@ -193,5 +198,3 @@ function setAll(element: Element, attributes: Readonly<Record<string, string | n
     if (element.getAttribute(name) !== text) element.setAttribute(name, text);
   }
 }
-
-const round = (value: number): number => Math.round(value * 100) / 100;

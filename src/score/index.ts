@@ -1,4 +1,4 @@
-export { drawSystem, redrawSystem } from './draw';
+export { drawMarks, drawSystem, redrawSystem } from './draw';
 export { layoutAlike, layoutInSteps, layoutScore, loadScoreFonts } from './load';
 export { drawFretboard } from './neck/draw';
 export { layoutFretboard } from './neck/layout';

@@ -1,3 +1,4 @@
+import { digitsOf } from './digits';
 import { textBox, textWidth, unionBox } from './metrics/measure';
 import type { Ink, InkBox, InkRole, ScoreFont, TextInk } from './types';
 
@@ -158,7 +159,7 @@ export function finishMark(mark: Mark, down: number): Ink {
     d += command;
     for (let index = 0; index < points.length; index += 2) {
       const [x = 0, y = 0] = [points[index], points[index + 1]];
-      d += `${index > 0 ? ' ' : ''}${round(x)} ${round(y + down)}`;
+      d += `${index > 0 ? ' ' : ''}${digitsOf(x)} ${digitsOf(y + down)}`;
     }
   }
   return { kind, role, stroke, box, d };

@@ -80,6 +80,54 @@ const drawInPage = (page: Page, sheet: Sheet, options: ScoreOptions) =>
     [sheet, options] as const,
   );
 
+/** What stands in the page of a sheet's first systems: marks that share elements, and each by itself. */
+const drawBothWays = (page: Page, sheet: Sheet, options: ScoreOptions) =>
+  page.evaluate(
+    async ([sheet, options]) => {
+      const { drawMarks, drawSystem, layoutScore, loadScoreFonts } = await window.rooms.score();
+      await loadScoreFonts();
+      const kindOf = (element: Element, names: readonly string[]) =>
+        names.map((name) => element.getAttribute(name)).join();
+      const lettersOf = (text: SVGTextElement) =>
+        Array.from({ length: text.getNumberOfChars() }, (_, index) => {
+          const [from, to] = [text.getStartPositionOfChar(index), text.getEndPositionOfChar(index)];
+          const look = kindOf(text, ['class', 'font-family', 'font-size', 'font-weight', 'font-style']);
+          return { kind: `${look} ${text.textContent?.[index]}`, places: [from.y, from.x, to.x] };
+        });
+      const linesOf = (path: SVGPathElement) => {
+        const look = kindOf(path, ['class', 'fill', 'stroke', 'stroke-width']);
+        return (path.getAttribute('d') ?? '').split(/(?=M)/).map((line) => `${look} ${line}`);
+      };
+      const seenIn = (drawings: readonly SVGElement[]) => {
+        const all = <Kind extends Element>(selector: string) =>
+          drawings.flatMap((drawing) => [...drawing.querySelectorAll<Kind>(selector)]);
+        return {
+          elements: all('*').length,
+          letters: all<SVGTextElement>('text')
+            .flatMap(lettersOf)
+            .toSorted(
+              (one, other) =>
+                one.kind.localeCompare(other.kind) ||
+                (one.places[0] ?? 0) - (other.places[0] ?? 0) ||
+                (one.places[1] ?? 0) - (other.places[1] ?? 0),
+            ),
+          lines: all<SVGPathElement>('path').flatMap(linesOf).toSorted(),
+        };
+      };
+      const layout = layoutScore(sheet, options);
+      const first = layout.systems.slice(0, 2).map(({ index }) => index);
+      const pictures = first.map((index) => drawSystem(layout, index));
+      const apart = first.map((index) => {
+        const picture = drawSystem(layout, index);
+        picture.replaceChildren(drawMarks(layout, index));
+        return picture;
+      });
+      document.body.replaceChildren(...pictures, ...apart);
+      return [seenIn(pictures), seenIn(apart)] as const;
+    },
+    [sheet, options] as const,
+  );
+
 describe('the drawn score', () => {
   test('covers the room that the layout gave every glyph and word, and no more', async () => {
     const { page, expectClean } = await openBench({ width: 800 });
@@ -99,6 +147,23 @@ describe('the drawn score', () => {
         expect(size.width).toBeCloseTo(systems[index]?.width ?? 0, 0);
         expect(size.height).toBeCloseTo(systems[index]?.height ?? 0, 0);
       });
+    }
+    expectClean();
+  });
+
+  test('is the same picture, letter by letter and line by line, where marks share an element', async () => {
+    const { page, expectClean } = await openBench({ width: 800 });
+    for (const [name, make] of Object.entries(SCORE_FIXTURES)) {
+      const [shared, single] = await drawBothWays(page, make(), OPTIONS);
+      expect(shared.letters.length, name).toBe(single.letters.length);
+      const astray = shared.letters.filter(({ kind, places }, index) => {
+        const other = single.letters[index];
+        const isThere = places.every((place, at) => Math.abs(place - (other?.places[at] ?? 1e9)) < 0.03);
+        return other?.kind !== kind || !isThere;
+      });
+      expect(astray, name).toEqual([]);
+      expect(shared.lines, name).toEqual(single.lines);
+      expect(shared.elements, name).toBeLessThan(single.elements);
     }
     expectClean();
   });

@@ -1,5 +1,5 @@
 import type { LineSheet } from '../../core/lesson';
-import { drawSystem, layoutScore, loadScoreFonts, type ScoreOptions } from '../../score';
+import { drawMarks, layoutScore, loadScoreFonts, type ScoreOptions } from '../../score';
 import { excerptOf } from '../excerpt';
 import { loadFaces } from '../fonts/load';
 import { type Letters, outlined } from './outline';
@@ -56,9 +56,8 @@ export async function barsPicture(
   picture.setAttribute('width', String(width));
   picture.setAttribute('height', String(height));
   for (const system of layout.systems) {
-    const group = document.createElementNS(SVG, 'g');
+    const group = drawMarks(layout, system.index);
     group.setAttribute('transform', `translate(0 ${system.y}) scale(${system.scale})`);
-    group.append(...drawSystem(layout, system.index).childNodes);
     picture.append(group);
   }
   return outlined(picture, faces, letters);
