@@ -4,9 +4,10 @@ import { analyseBar } from './analysis';
 import { pitchesOf } from './demands';
 import { type HeardLine, hearLine, hearWith } from './hearing';
 import { type BarModel, barHeading, changesAtStart, type LineModel } from './model';
-import { type Alternative, type Alternatives, alternativesFor } from './phrase/alternatives';
+import { type Alternatives, alternativesFor } from './phrase/alternatives';
+import type { Alternative } from './phrase/bar-ways';
 import { modelOf } from './read-request';
-import { cautionsAround, soloBreaches } from './rules/check';
+import { cautionsAround } from './rules/check';
 import { stressed } from './stress';
 import { TECHNIQUE_TABLE } from './techniques/table';
 import { isHome, isOutsideScale, isStep, type Tone, toneOf, writeNotes } from './tones';
@@ -64,12 +65,7 @@ const SAME_RHYTHM = 1.5;
 const SAME_HEAD = 1;
 const SAME_PITCHES = 6;
 
-const rankedOf = ({ tones, cost }: Alternative): Ranked => ({
-  tones,
-  cost,
-  heap: heapOf(tones),
-  marks: null,
-});
+const rankedOf = (one: Alternative): Ranked => ({ ...one, heap: heapOf(one.tones), marks: null });
 
 /** What an idea shares with others: its rhythm, its pitches, the notes it begins with. */
 function marksOf(one: Ranked): readonly Mark[] {
@@ -227,7 +223,7 @@ export function ideaOffer(request: LineRequest, line: LineNotes, barIndex: numbe
   const heard = imagined(shop.model, hearLine(shop.model, line), bar);
   const ranked = shop.alternatives
     .inBar(heard, bar)
-    .filter(({ tones }) => soloBreaches(shop.model, bar, tones) === 0 && isGrounded(shop.model, bar, tones))
+    .filter(({ solo, tones }) => solo === 0 && isGrounded(shop.model, bar, tones))
     .map(rankedOf);
   const clean = withEveryHeap(
     ranked,

@@ -1,4 +1,4 @@
-import { isCompound, remembered } from '../../base';
+import { isCompound, remembered, rememberedFor } from '../../base';
 import type { BarSlot, Contour, MetrePhrases, PhraseModel, Slot, Theme, TuneBar } from '../../feel';
 import type { LineModel } from '../model';
 import { type Cell, cellOf } from './cells';
@@ -126,6 +126,11 @@ function contextOf({ bar, stretch, start, end, fresh, changes, opensSection }: S
   return `${stretch?.label} ${key} ${bar.demands.key} ${bar.ticks} ${bar.beat} ${start} ${end} ${fresh} ${changes} ${opensSection}`;
 }
 
+/** The rhythm of a cell in text. */
+const rhythmOf = rememberedFor(({ notes }: Cell): string =>
+  notes.map(({ start, duration }) => `${start}:${duration}`).join(' '),
+);
+
 /** What a segment may play, before it is chosen from. */
 export interface DrawMaker {
   /** A number for everything about a segment that its choices depend on. */
@@ -134,7 +139,9 @@ export interface DrawMaker {
   linkedDraws(segment: Segment, place: Place): readonly Draw[];
   /** Bars of the theme that stand alone, with borrowed ones and other forms where they are wanted; never none. */
   ownDraws(segment: Segment, place: Place): readonly Draw[];
-  /** The node of a draw: what one plan and another choose of a contour sounds the same, and is finished once. */
+  /** What a draw sounds like: the same for all that sound alike in equal segments, so that it is finished once. */
+  bodyIn(segment: Segment, ladder: Ladder, draw: Draw): Body;
+  /** The node of a draw. */
   nodeIn(segment: Segment, ladder: Ladder, draw: Draw): Node;
 }
 
@@ -147,7 +154,9 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
   const contexts = new WeakMap<Segment, number>();
   const numbers = new Map<string, number>();
   const stances = new Map<number, Map<Contour, Stance>>();
-  const bodies = new Map<number, Map<Contour, Map<number, Body>>>();
+  /** By the pitches of a draw, which it shares with all of its contour in equal segments. */
+  const bodies = new WeakMap<readonly number[], Body>();
+  const sounds = new Map<number, Map<string, Body>>();
   const cells = new Map<string, Map<Contour, Cell | null>>();
 
   const contoursIn = (theme: Theme | undefined, slot: Slot): readonly Contour[] =>
@@ -182,10 +191,17 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
   }
 
   function nodeIn(segment: Segment, ladder: Ladder, draw: Draw): Node {
-    const table = remembered(bodies, contextIn(segment), () => new Map<Contour, Map<number, Body>>());
-    const known = remembered(table, draw.cell.contour, () => new Map<number, Body>());
-    const body = remembered(known, draw.pitches[0] ?? 0, () => bodyOf(segment, ladder, draw));
-    return { ...body, cost: draw.cost, link: draw.link, borrowed: draw.borrowed };
+    const body = bodyIn(segment, ladder, draw);
+    const { contour } = draw.cell;
+    return { ...body, contour, cost: draw.cost, link: draw.link, borrowed: draw.borrowed };
+  }
+
+  function bodyIn(segment: Segment, ladder: Ladder, draw: Draw): Body {
+    const { cell, pitches } = draw;
+    return remembered(bodies, pitches, () => {
+      const table = remembered(sounds, contextIn(segment), () => new Map<string, Body>());
+      return remembered(table, `${rhythmOf(cell)} ${pitches.join()}`, () => bodyOf(segment, ladder, draw));
+    });
   }
 
   function cellsIn(segment: Segment): (contour: Contour) => Cell | null {
@@ -281,5 +297,5 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
     });
   }
 
-  return { contextIn, linkedDraws, ownDraws, nodeIn };
+  return { contextIn, linkedDraws, ownDraws, bodyIn, nodeIn };
 }

@@ -63,8 +63,8 @@ interface Onward {
   readonly cost: number;
 }
 
-/** A node finished, and what it costs beside how its goals begin. */
-interface Ending {
+/** A node finished, and what it costs. */
+export interface Ending {
   readonly finished: Finished;
   readonly cost: number;
 }
@@ -78,6 +78,8 @@ export interface EdgePrices extends Prices {
 export interface EdgeMaker {
   /** The prices of a way; the same for equal ones. */
   between(way: Way): EdgePrices;
+  /** A node finished on its way into all of its goals, nothing else being asked, and what that costs. */
+  onwardFrom(from: Segment, node: Node, leading: Leading): Ending;
   /** The goal that a beginning of a segment is to what leads into it; null where nothing sounds there. */
   goalOf(to: Segment, begins: Beginning, from: Segment): Goal | null;
 }
@@ -152,7 +154,7 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
     return { way, cost: way ? cost + lost : cost };
   }
 
-  /** A node finished on its way into its goals, and what that costs by itself. */
+  /** A node finished on its way into its goals, and what that costs beside how they begin. */
   function endingOf(
     from: Segment,
     node: Node,
@@ -309,6 +311,11 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
 
   return {
     goalOf,
+    onwardFrom(from, node, leading) {
+      const { finished, cost } = endingOf(from, node, onwardOf(from, node, leading), leading, 0);
+      const met = leading.goals.map((goal) => metCost(from, node, finished, goal));
+      return { finished, cost: met.reduce((sum, one) => sum + one, cost) };
+    },
     between(way) {
       const { from, pool, to, into, extras, asks } = way;
       const closes = from.bar.index === lastPlayed && from.end === from.bar.ticks;

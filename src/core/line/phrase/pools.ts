@@ -1,11 +1,11 @@
 import { hashText, remembered } from '../../base';
-import type { MetrePhrases } from '../../feel';
+import type { Contour, MetrePhrases } from '../../feel';
 import type { LineModel } from '../model';
 import { type Entry, entryKey, entryOf } from '../rules/ends';
 import type { Tone } from '../tones';
 import { drawMaker, type Place } from './draws';
 import type { NodeRules } from './node-cost';
-import { type Draw, givenNode, type Node } from './nodes';
+import { type Body, type Draw, givenNode, type Node } from './nodes';
 import type { Segment } from './segments';
 
 /** How a node begins, as far as what comes before can tell. */
@@ -33,6 +33,15 @@ export interface Pool {
   readonly entries: readonly Beginning[];
 }
 
+/** What a segment chooses from in several places: what sounds alike is one node of the pool. */
+export interface Choices {
+  readonly pool: Pool;
+  /** By choice, in the order in which they come first: its price, its node, and its contour if it has one. */
+  readonly costs: Float64Array;
+  readonly nodeOf: Int32Array;
+  readonly contours: readonly (Contour | null)[];
+}
+
 /** The most nodes a segment chooses from; the dearest are left out. */
 const MOST_NODES = 44;
 const WIDE = 2;
@@ -45,8 +54,8 @@ const ALONE = 0.8;
 export interface PoolMaker {
   /** The choices of a segment under a plan; remembered. */
   poolOf(segment: Segment, place: Place): Pool;
-  /** The choices of several pools of one segment in one. */
-  joined(pools: readonly Pool[]): Pool;
+  /** The choices of a segment in several places in one, of equal ones the cheapest; remembered. */
+  choicesAmong(segment: Segment, placesFor: () => readonly Place[]): Choices;
   /** The only choice of a segment whose notes are given, or that rests. */
   givenPool(segment: Segment, tones: readonly Tone[]): Pool;
 }
@@ -58,27 +67,31 @@ export function poolMaker(
   metre: MetrePhrases,
   most = MOST_NODES,
 ): PoolMaker {
-  const { contextIn, linkedDraws, ownDraws, nodeIn } = drawMaker(model, rules, metre);
+  const { contextIn, linkedDraws, ownDraws, bodyIn, nodeIn } = drawMaker(model, rules, metre);
   const pools = new Map<string, Pool>();
-  const joints = new Map<string, Pool>();
+  const joints = new Map<number, Choices>();
   const numbers = new Map<string, number>();
 
-  function make(segment: Segment, place: Place): Pool {
-    const { ladder } = segment;
+  /** What a place leaves to choose from, the cheapest first. */
+  function chosenIn(segment: Segment, place: Place): { chosen: readonly Draw[]; ownSome: boolean } {
     const linked = linkedDraws(segment, place);
     const alone = linked.length > 0 ? ALONE : 0;
-    const all = [
-      ...linked,
-      ...ownDraws(segment, place).map((draw) => ({
-        ...draw,
-        cost: draw.cost + (draw.borrowed ? 0 : alone),
-      })),
-    ];
+    const own = ownDraws(segment, place);
+    const all =
+      alone === 0
+        ? own
+        : [...linked, ...own.map((draw) => (draw.borrowed ? draw : { ...draw, cost: draw.cost + alone }))];
     const ownSome = all.some(({ borrowed }) => !borrowed);
     const price = ({ cost, borrowed }: Draw) => cost + (borrowed && ownSome ? BORROWED : 0);
     const chosen = [...all]
       .sort((one, other) => price(one) - price(other))
       .slice(0, (place.wide ? WIDE : 1) * most + linked.length);
+    return { chosen, ownSome };
+  }
+
+  function make(segment: Segment, place: Place): Pool {
+    const { ladder } = segment;
+    const { chosen, ownSome } = chosenIn(segment, place);
     return poolOfNodes(
       ladder ? chosen.map((draw) => nodeIn(segment, ladder, draw)) : [],
       ownSome,
@@ -109,25 +122,50 @@ export function poolMaker(
   }
 
   /** Of equal choices the cheapest, in the order in which they come first. */
-  function joinedOf(list: readonly Pool[]): Pool {
-    const found: { node: Node; cost: number }[] = [];
-    const places = new Map<string | undefined, Map<number, number>>();
-    for (const { nodes, ownSome } of list)
-      for (const node of nodes) {
-        const cost = node.cost + (node.borrowed && ownSome ? BORROWED : 0);
-        const row = remembered(places, node.contour?.id, () => new Map<number, number>());
-        const known = found[row.get(node.first) ?? -1];
-        if (!known) {
-          row.set(node.first, found.length);
-          found.push({ node, cost });
-        } else if (cost < known.cost) {
-          known.node = node;
-          known.cost = cost;
-        }
+  function makeAmong(segment: Segment, places: readonly Place[]): Choices {
+    const found: Draw[] = [];
+    const seats = new Map<string, Map<number, number>>();
+    for (const place of places) {
+      const { chosen, ownSome } = chosenIn(segment, place);
+      for (const draw of chosen) {
+        const cost = draw.cost + (draw.borrowed && ownSome ? BORROWED : 0);
+        const row = remembered(seats, draw.cell.contour.id, () => new Map<number, number>());
+        const seat = remembered(row, draw.pitches[0] ?? 0, () => found.length);
+        const known = found[seat];
+        if (!known || cost < known.cost) found[seat] = { ...draw, cost, link: null };
       }
-    const nodes = found.map(({ node, cost }) => ({ ...node, cost, link: null }));
-    return poolOfNodes(nodes, true, list[0]?.id ?? 0);
+    }
+    return choicesOf(segment, found);
   }
+
+  /** Draws, those that sound alike as one node. */
+  function choicesOf(segment: Segment, draws: readonly Draw[]): Choices {
+    const { ladder } = segment;
+    const nodes: Node[] = [];
+    const numberOf = new Map<Body, number>();
+    const nodeOf = new Int32Array(draws.length);
+    draws.forEach((draw, index) => {
+      if (!ladder) return;
+      const body = bodyIn(segment, ladder, draw);
+      const node = remembered(numberOf, body, () => nodes.length);
+      if (node === nodes.length) nodes.push({ ...body, cost: 0, link: null, borrowed: false });
+      nodeOf[index] = node;
+    });
+    const costs = Float64Array.from(draws, ({ cost }) => cost);
+    const contours = draws.map(({ cell }) => cell.contour);
+    return { pool: poolOfNodes(nodes, true, joints.size), costs, nodeOf, contours };
+  }
+
+  /** The only choice of a segment that rests. */
+  const silent = (segment: Segment): Choices => ({
+    pool: givenPool(segment, []),
+    costs: new Float64Array(1),
+    nodeOf: new Int32Array(1),
+    contours: [null],
+  });
+
+  const givenPool = (segment: Segment, tones: readonly Tone[]): Pool =>
+    poolOfNodes([givenNode(segment, tones)], true, -1 - segment.index);
 
   return {
     poolOf(segment, place) {
@@ -137,7 +175,10 @@ export function poolMaker(
       const key = `${context} ${segment.whole ? slot : ''} ${theme.id} ${models?.slots} ${models?.place} ${segment.whole ? place.tuneBar : null} ${asks} ${place.wide}`;
       return remembered(pools, key, () => make(segment, place));
     },
-    joined: (list) => remembered(joints, list.map(({ id }) => id).join(), () => joinedOf(list)),
-    givenPool: (segment, tones) => poolOfNodes([givenNode(segment, tones)], true, -1 - segment.index),
+    choicesAmong: (segment, placesFor) =>
+      segment.ladder
+        ? remembered(joints, contextIn(segment), () => makeAmong(segment, placesFor()))
+        : silent(segment),
+    givenPool,
   };
 }

@@ -88,35 +88,48 @@ function partsOfBar(bar: BarModel, metre: Metre): readonly Part[] {
  */
 export function segmentsOf(model: LineModel, metre: Metre, kept: readonly boolean[]): readonly Segment[] {
   const segments: Segment[] = [];
-  for (const bar of model.bars) {
-    const fresh = bar.before.length === 0 || changesAtStart(model, bar);
-    const goesOver = bar.after.some((index) => {
-      const next = model.bars[index];
-      return next !== undefined && changesBetween(bar, next);
-    });
-    const parts: readonly Part[] =
-      kept[bar.index] && bar.stretches[0]
-        ? [{ start: 0, end: bar.ticks, stretch: bar.stretches[0] }]
-        : partsOfBar(bar, metre);
-    parts.forEach((part, place) => {
-      const before = parts[place - 1];
-      const next = parts[place + 1];
-      const middle = bar.ticks / 2;
-      segments.push({
-        index: segments.length,
-        bar,
-        ...part,
-        beats: (part.end - part.start) / unitOf(bar, metre),
-        unit: unitOf(bar, metre),
-        ladder: ladderOf(part.stretch),
-        whole: part.start === 0 && part.end === bar.ticks && fillsBar(bar, metre),
-        half: part.end <= middle ? 'first' : part.start >= middle ? 'second' : null,
-        fresh: before ? before.stretch.label !== part.stretch.label : fresh,
-        changes: next ? next.stretch.label !== part.stretch.label : goesOver,
-        opensSection: bar.opensSection && place === 0,
-        kept: kept[bar.index] === true,
-      });
-    });
-  }
+  for (const bar of model.bars)
+    segments.push(...segmentsIn(model, metre, bar, kept[bar.index] === true, segments.length));
   return segments;
+}
+
+/**
+ * The segments of one bar.
+ * @param kept its notes are given
+ * @param index of its first segment
+ */
+export function segmentsIn(
+  model: LineModel,
+  metre: Metre,
+  bar: BarModel,
+  kept: boolean,
+  index: number,
+): readonly Segment[] {
+  const fresh = bar.before.length === 0 || changesAtStart(model, bar);
+  const goesOver = bar.after.some((other) => {
+    const next = model.bars[other];
+    return next !== undefined && changesBetween(bar, next);
+  });
+  const [whole] = bar.stretches;
+  const parts: readonly Part[] =
+    kept && whole ? [{ start: 0, end: bar.ticks, stretch: whole }] : partsOfBar(bar, metre);
+  return parts.map((part, place): Segment => {
+    const before = parts[place - 1];
+    const next = parts[place + 1];
+    const middle = bar.ticks / 2;
+    return {
+      index: index + place,
+      bar,
+      ...part,
+      beats: (part.end - part.start) / unitOf(bar, metre),
+      unit: unitOf(bar, metre),
+      ladder: ladderOf(part.stretch),
+      whole: part.start === 0 && part.end === bar.ticks && fillsBar(bar, metre),
+      half: part.end <= middle ? 'first' : part.start >= middle ? 'second' : null,
+      fresh: before ? before.stretch.label !== part.stretch.label : fresh,
+      changes: next ? next.stretch.label !== part.stretch.label : goesOver,
+      opensSection: bar.opensSection && place === 0,
+      kept,
+    };
+  });
 }
