@@ -59,7 +59,7 @@ const chordsOf = rememberedFor(
   }),
 );
 
-const MOST_REMEMBERED = 200;
+const MOST_REMEMBERED = 600;
 const bySymbols = new Map<string, readonly KeyGuess[]>();
 
 /** {@link findKey} for a section, which is asked about again at every keystroke in another one. */

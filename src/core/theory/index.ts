@@ -16,7 +16,8 @@ export {
   transposeName,
   transposePitch,
 } from './intervals';
-export { closeGuess, findKey, type KeyFindingOptions, type WeightedNote, weightedText } from './key-finding';
+export { closeGuess, findKey, type KeyFindingOptions, weightedText } from './key-finding';
+export type { WeightedNote } from './key-fit';
 export {
   ALL_KEYS,
   alterationInKey,

@@ -1,6 +1,6 @@
 import { capitalised, listed } from '../base';
 import { describeKeyIn, formatChordIn, formatNameIn, type Naming } from './naming';
-import type { Chord, Key, WeightedChord } from './types';
+import type { Chord, Key } from './types';
 
 /** What speaks for a key besides the chords that belong to it. */
 interface Home {
@@ -10,22 +10,22 @@ interface Home {
   readonly cadence: Chord | null;
 }
 
-/**
- * Why the chords are heard in a key, in one sentence.
- * @param diatonic - for each chord whether it belongs to the key
- */
+/** How many chords there are, which different ones, and which of these do not belong to the key. */
+interface Belonging {
+  readonly count: number;
+  readonly kinds: readonly Chord[];
+  readonly strangers: readonly Chord[];
+}
+
+/** Why chords are heard in a key, in one sentence. */
 export function reasonFor(
   key: Key,
-  chords: readonly WeightedChord[],
-  diatonic: readonly boolean[],
+  { count, kinds, strangers }: Belonging,
   { begins, ends, cadence }: Home,
   naming: Naming,
 ): string {
-  const strangers = new Map(
-    chords.flatMap(({ chord }, index) => (diatonic[index] ? [] : [[chord.symbol, chord] as const])),
-  );
-  const strange = [...new Set([...strangers.values()].map((chord) => formatChordIn(naming, chord)))];
-  const distinct = new Set(chords.map(({ chord }) => chord.symbol)).size;
+  const strange = [...new Set(strangers.map((chord) => formatChordIn(naming, chord)))];
+  const distinct = kinds.length;
   const name = describeKeyIn(naming, key);
   const tonic = formatNameIn(naming, key.tonic);
   const belonging =
@@ -37,7 +37,7 @@ export function reasonFor(
         ? `every chord except ${listed(strange)} belongs to ${name}`
         : `${distinct - strange.length} of ${distinct} different chords belong to ${name}`;
   const home =
-    begins && ends && chords.length > 1
+    begins && ends && count > 1
       ? `it begins and ends on ${tonic}`
       : begins
         ? `it begins on ${tonic}`
