@@ -27,20 +27,77 @@ it('derives after any edit what it would derive from nothing', () => {
     if (command === undefined) throw new Error('no command');
     ({ lesson, pencil } = command.gesture(lesson, pencil));
     if (step === 60) lesson = setLevel(lesson, id, 5);
-    const piece = linePiece(lesson, id);
-    const other = strange(lesson);
-    const otherPiece = linePiece({ ...other, title: 'Another' }, id);
-    if (piece === null || otherPiece === null) throw new Error('no line');
-    // Another chart text is parsed anew: a comment changes no music.
-    const afresh = deriveSheet(
-      { ...otherPiece, chartText: `${CHART} ; ${step}` },
-      other.instrument,
-      undefined,
-    );
-    const again = deriveSheet(piece, lesson.instrument, undefined);
-    if (again.kind !== 'line' || afresh.kind !== 'line') throw new Error('no line');
-    expect(again.bars.map(({ analysis, notes }) => ({ analysis, notes }))).toEqual(
-      afresh.bars.map(({ analysis, notes }) => ({ analysis, notes })),
-    );
+    expect(derivedAgain(lesson, id)).toEqual(derivedAfresh(lesson, id, step));
   }
 });
+
+const PARTS = [
+  'A:\n|: F | Dm7 | Gm7 | C7 :|\n| F/A | Bb | Bdim | C7 |',
+  'B:\n|: Bb | F/A | [1] Gm7 | C7 :|\n| [2] Gm7 C7 | F |',
+  'C:\n| D7 | % | Gm | G7 |\n| C7 / Bb/C / | Am7 D7 | Gm7 C7 | F |',
+  'B',
+  'D:\n| E | A | B7 | E |\n| E | C#m | F#m B7 | E |',
+];
+
+/** What is typed in a row behind one place; ⌫ takes a sign away. */
+const TYPED = [
+  ' Dm7 | G7 |',
+  ' Eb⌫⌫maj7 |, ⌫⌫',
+  '⌫⌫⌫⌫⌫⌫⌫⌫⌫⌫⌫⌫⌫⌫⌫⌫⌫⌫',
+  '\nBridge:\n| F | C7 |',
+  '\n(3/4) | F | C | (4/4)',
+  '\nA\n',
+  ' (to coda) | (coda) F |',
+] as const;
+
+it('derives while a chart is typed what it would derive from nothing', () => {
+  const empty = newLesson('lesson-1', 'Typed');
+  const id = empty.pieces[0]?.id ?? '';
+  const chart = PARTS.join('\n');
+  const begun = composePiece(setLevel(setChartText(empty, id, chart), id, 4), id).lesson;
+  const random = createRandom(24);
+  const ends = [...chart.matchAll(/\n|$/g)].map(({ index }) => index);
+  const before = new Set<unknown>();
+  let kept = 0;
+  let step = 0;
+  for (const [index, typed] of TYPED.entries()) {
+    // In front or at the end, and somewhere between.
+    for (const from of [index % 2 === 0 ? 1 : ends.length - 1, 2 + random.below(ends.length - 3)]) {
+      let lesson = begun;
+      let caret = ends[from] ?? 0;
+      for (const sign of typed) {
+        const text = linePiece(lesson, id)?.chartText ?? '';
+        const [head, tail] = [text.slice(0, caret), text.slice(caret)];
+        const next = sign === '⌫' ? head.slice(0, -1) : `${head}${sign}`;
+        caret = next.length;
+        lesson = setChartText(lesson, id, `${next}${tail}`, caret);
+        const again = derivedAgain(lesson, id);
+        step += 1;
+        expect(again).toEqual(derivedAfresh(lesson, id, step));
+        kept += again.filter(({ analysis }) => before.has(analysis)).length;
+        for (const { analysis } of again) before.add(analysis);
+      }
+    }
+  }
+  // Most of it is remembered, or nothing was tried.
+  expect(kept / before.size).toBeGreaterThan(3);
+});
+
+/** What is derived of the bars of a lesson's line, with everything that is remembered. */
+function derivedAgain(lesson: Lesson, id: string) {
+  const piece = linePiece(lesson, id);
+  const sheet = piece && deriveSheet(piece, lesson.instrument, undefined);
+  if (sheet?.kind !== 'line') throw new Error('no line');
+  return sheet.bars.map(({ analysis, notes }) => ({ analysis, notes }));
+}
+
+/** The same of a copy that shares nothing, under an id and a chart text of its own: a comment changes no music. */
+function derivedAfresh(lesson: Lesson, id: string, comment: number) {
+  const copy = strange(lesson);
+  const piece = linePiece(copy, id);
+  if (piece === null) throw new Error('no line');
+  const own = { ...piece, id: `afresh ${comment}`, chartText: `${piece.chartText} ; ${comment}` };
+  const sheet = deriveSheet(own, copy.instrument, undefined);
+  if (sheet.kind !== 'line') throw new Error('no line');
+  return sheet.bars.map(({ analysis, notes }) => ({ analysis, notes }));
+}

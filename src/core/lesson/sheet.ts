@@ -70,6 +70,22 @@ function requestFor(piece: LinePiece, chart: Chart, key: Key, settings: Instrume
   return request;
 }
 
+/** As many lines as a lesson may have. */
+const MOST_LINES = 24;
+const askedLast = new Map<string, LineRequest>();
+
+/** The request of a piece under the chart that it had before, for what of it still stands; null where there is none. */
+function requestBefore({ id }: LinePiece, now: LineRequest): LineRequest | null {
+  const before = askedLast.get(id) ?? null;
+  askedLast.delete(id);
+  askedLast.set(id, now);
+  for (const oldest of askedLast.keys()) {
+    if (askedLast.size <= MOST_LINES) break;
+    askedLast.delete(oldest);
+  }
+  return before;
+}
+
 function deriveLine(piece: LinePiece, settings: InstrumentSettings): LineSheet {
   const reading = lettersReading(piece);
   const { chart, key } = reading;
@@ -82,7 +98,7 @@ function deriveLine(piece: LinePiece, settings: InstrumentSettings): LineSheet {
     playingHand(piece),
     lineContext(struck, chart, piece, request.feel),
   );
-  const analyses = analyseLine(request, notes);
+  const analyses = analyseLine(request, notes, requestBefore(piece, request));
   const bars = chart.bars.map((written, index): SheetBar => {
     const analysis = analyses[index] ?? { notes: [], techniques: [], reason: '' };
     const { dynamics = [], words } = piece.bars[index] ?? {};

@@ -1,10 +1,11 @@
 import { degreeOf, formatDegree } from '../theory';
-import type { Facts } from './claim';
+import { type Facts, namesBar } from './claim';
 import { claimsFor } from './claims';
 import { type Around, functionsIn } from './functions';
 import { type HeardLine, type Hearing, hearAgain, hearLine } from './hearing';
 import type { BarModel, LineModel } from './model';
 import { modelOf } from './read-request';
+import { placesNow, sameNumbers, standsAlike } from './standing';
 import { TECHNIQUE_ROWS } from './techniques/table';
 import type { Seen } from './techniques/types';
 import type { Tone } from './tones';
@@ -41,10 +42,21 @@ export function techniquesInBar(model: LineModel, heard: HeardLine, index: numbe
   return techniquesOf({ bar, tones, functions: functionsIn(bar, tones, aroundIn(model, heard, bar)) });
 }
 
-export function analyseBar(model: LineModel, heard: HeardLine, index: number): BarAnalysis {
+/** What there is to say about a bar, and whether that names another bar by its number. */
+interface Told {
+  readonly analysis: BarAnalysis;
+  readonly names: boolean;
+}
+
+const NOTHING: Told = { analysis: { notes: [], techniques: [], reason: '' }, names: false };
+
+export const analyseBar = (model: LineModel, heard: HeardLine, index: number): BarAnalysis =>
+  tellOf(model, heard, index).analysis;
+
+function tellOf(model: LineModel, heard: HeardLine, index: number): Told {
   const bar = model.bars[index];
   const tones = heard[index] ?? [];
-  if (!bar) return { notes: [], techniques: [], reason: '' };
+  if (!bar) return NOTHING;
   const functions = functionsIn(bar, tones, aroundIn(model, heard, bar));
   const notes = tones.map((tone, place): NoteAnalysis => {
     const chord = tone.stretch?.chord;
@@ -55,7 +67,12 @@ export function analyseBar(model: LineModel, heard: HeardLine, index: number): B
     };
   });
   const techniques = techniquesOf({ bar, tones, functions });
-  return { notes, techniques, reason: reasonOf(model, heard, bar, { notes, techniques }) };
+  const facts = { notes, techniques };
+  const claims = claimsFor(model, heard, bar, facts);
+  return {
+    analysis: { notes, techniques, reason: sentenceOf({ model, bar, tones, facts }, claims) },
+    names: claims.some(namesBar),
+  };
 }
 
 function reasonOf(model: LineModel, heard: HeardLine, bar: BarModel, facts: Facts): string {
@@ -64,7 +81,7 @@ function reasonOf(model: LineModel, heard: HeardLine, bar: BarModel, facts: Fact
 }
 
 interface Analysed extends Hearing {
-  readonly bars: readonly BarAnalysis[];
+  readonly bars: readonly Told[];
   /** For each bar, the bars that its analysis looked at. */
   readonly looked: readonly ReadonlySet<number>[];
 }
@@ -82,34 +99,68 @@ const watched = (heard: HeardLine, looked: Set<number>): HeardLine =>
     },
   });
 
+/** Which analyses of a line stand when it has other notes or another chart, and where. */
+interface Standing {
+  /** For each bar now, the one before that it goes on as with everything its analysis looked at; else null. */
+  readonly from: readonly (number | null)[];
+  /** For each bar before, its place now; null where it is gone or sounds otherwise. */
+  readonly places: readonly (number | null)[];
+}
+
+function standingOf(before: Analysed, now: Hearing): Standing {
+  const places = placesNow(before, now);
+  const from: (number | null)[] = now.model.bars.map(() => null);
+  places.forEach((place, was) => {
+    if (place === null) return;
+    const looksAtTheSame = [...(before.looked[was] ?? [])].every((bar) => places[bar] != null);
+    const moved = now.model !== before.model;
+    if (!looksAtTheSame || (moved && !standsAlike(before.model, was, now.model, places))) return;
+    const says = before.bars[was]?.names === true;
+    if (says && !sameNumbers(before.model, before.looked[was] ?? [], now.model, places)) return;
+    from[place] = was;
+  });
+  return { from, places };
+}
+
+/** The bars of a set at their places now. */
+function lookedNow(seen: ReadonlySet<number>, places: Standing['places']): ReadonlySet<number> {
+  return [...seen].every((bar) => places[bar] === bar)
+    ? seen
+    : new Set([...seen].flatMap((bar) => places[bar] ?? []));
+}
+
 /**
  * What every bar of a line teaches and why, computed from the notes, the chart and every bar that can follow;
  * the same for composed and for hand-written notes.
- * Under the same request only those bars are analysed again that look at one which sounds differently now.
+ * Only those bars are analysed again that look at one which sounds differently now: under the same request, and under
+ * another one of the same line as it was before its chart changed.
+ * @param earlier - the request that the line was analysed under before, where there is one
  */
-export function analyseLine(request: LineRequest, line: LineNotes): readonly BarAnalysis[] {
-  const before = latest.get(request) ?? null;
-  const model = before?.model ?? modelOf(request);
-  const hearing = hearAgain(model, line, before);
-  const { heard } = hearing;
+export function analyseLine(
+  request: LineRequest,
+  line: LineNotes,
+  earlier: LineRequest | null = null,
+): readonly BarAnalysis[] {
+  const own = latest.get(request);
+  const before = own ?? (earlier?.noteNames === request.noteNames ? earlier && latest.get(earlier) : null);
+  const model = own?.model ?? modelOf(request);
+  const hearing = hearAgain(model, line, before ?? null);
+  const standing = before ? standingOf(before, hearing) : null;
   const looked: ReadonlySet<number>[] = [];
-  const bars = model.bars.map(({ index }, place) => {
-    const known = before?.bars[place];
-    const seen = before?.looked[place];
-    if (
-      known !== undefined &&
-      seen !== undefined &&
-      [...seen].every((bar) => heard[bar] === before?.heard[bar])
-    ) {
-      looked.push(seen);
+  const bars = model.bars.map(({ index }, place): Told => {
+    const was = standing?.from[place] ?? null;
+    const known = was === null ? undefined : before?.bars[was];
+    const seen = was === null ? undefined : before?.looked[was];
+    if (known !== undefined && seen !== undefined && standing !== null) {
+      looked.push(lookedNow(seen, standing.places));
       return known;
     }
     const now = new Set<number>();
     looked.push(now);
-    return analyseBar(model, watched(heard, now), index);
+    return tellOf(model, watched(hearing.heard, now), index);
   });
   latest.set(request, { ...hearing, bars, looked });
-  return bars;
+  return bars.map(({ analysis }) => analysis);
 }
 
 /**

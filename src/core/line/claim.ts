@@ -31,6 +31,10 @@ export type Claim =
   | { readonly kind: 'third'; readonly note: number; readonly quality: 'major' | 'minor' }
   | { readonly kind: 'open' };
 
+/** Whether a claim tells another bar by its number. */
+export const namesBar = (claim: Claim): boolean =>
+  claim.kind === 'rhythm' || (claim.kind === 'silent one' && claim.answers !== null);
+
 /** The analysis of a bar's notes, as far as a claim asks for it. */
 export interface Facts {
   readonly notes: readonly NoteAnalysis[];

@@ -4,13 +4,18 @@ import type { BarModel, LineModel } from './model';
 import { TECHNIQUE_ROWS } from './techniques/table';
 import type { Tone } from './tones';
 
+/** The first bar of the section that a bar stands in. */
+export function statementOf({ request: { chart } }: LineModel, index: number): number {
+  const section = chart.bars[index]?.section ?? 0;
+  return chart.sections[section]?.start ?? 0;
+}
+
 function rhythmClaim({ model, heard, bar, tones }: Scene): Claim | null {
   const pattern = (notes: readonly Tone[]) =>
     struck(notes)
       .map((tone) => tone.start)
       .join(' ');
-  const section = model.request.chart.bars[bar.index]?.section ?? 0;
-  const start = model.request.chart.sections[section]?.start ?? 0;
+  const start = statementOf(model, bar.index);
   const statement = heard[start] ?? [];
   return start !== bar.index && statement.length > 0 && pattern(statement) === pattern(tones)
     ? { kind: 'rhythm', bar: start }
