@@ -1,18 +1,22 @@
 import { unreachable } from '../../core/base';
 import type { DrumSound } from '../../core/feel';
 import { closedHat, crash, footHat, openHat, ride } from './cymbals';
-import { biquad, fadeOut, filter, normalise } from './filters';
+import { biquad, fadeOut, filter, normalise, rounded } from './filters';
 import { addFalling, noise, ring } from './strike';
 
 /** A dry kick: a skin whose pitch falls from the blow to its own 52 Hz, and the beater's knock. */
 function kick(sampleRate: number, seed: number): Float32Array {
   const samples = new Float32Array(Math.round(0.42 * sampleRate));
+  const fallOf = (seconds: number): number => Math.exp(-1 / (seconds * sampleRate));
+  const [slower, quicker, fade] = [fallOf(0.024), fallOf(0.005), fallOf(0.105)];
+  let [slow, quick, level] = [95, 180, 1];
   let phase = 0;
   for (let index = 0; index < samples.length; index += 1) {
-    const time = index / sampleRate;
-    const frequency = 52 + 95 * Math.exp(-time / 0.024) + 180 * Math.exp(-time / 0.005);
-    phase += (2 * Math.PI * frequency) / sampleRate;
-    samples[index] = Math.tanh(1.5 * Math.sin(phase)) * Math.exp(-time / 0.105);
+    phase += (2 * Math.PI * (52 + slow + quick)) / sampleRate;
+    samples[index] = rounded(1.5 * Math.sin(phase)) * level;
+    slow *= slower;
+    quick *= quicker;
+    level *= fade;
   }
   const knock = noise(Math.round(0.02 * sampleRate), seed);
   filter(knock, biquad('band-pass', 2600, sampleRate, 0.7));
@@ -109,17 +113,23 @@ const TREBLE: Readonly<Record<DrumSound, readonly [soft: number, hard: number]>>
   crash: [7000, 16_000],
 };
 
+/** Another variation differs as two hits of one hand do. */
+export const fullHit = (sound: DrumSound, variation: number, sampleRate: number): Float32Array =>
+  raw(sound, sampleRate, 1000 + variation * 7919);
+
 /**
  * One hit; another `variation` differs as two hits of one hand do.
  * @param force from 0, a ghost stroke, to 1, an accent: harder is brighter. The loudness is the mixer's.
+ * @param full - the hit in all its brightness, where it is at hand
  */
 export function drumHit(
   sound: DrumSound,
   variation: number,
   sampleRate: number,
   force = 2 / 3,
+  full = fullHit(sound, variation, sampleRate),
 ): Float32Array {
-  const samples = raw(sound, sampleRate, 1000 + variation * 7919);
+  const samples = full.slice();
   const [soft, hard] = TREBLE[sound];
   filter(samples, biquad('low-pass', soft * (hard / soft) ** force, sampleRate));
   normalise(samples, LEVEL[sound]);

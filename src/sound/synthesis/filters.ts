@@ -55,17 +55,39 @@ export function biquad(
   }
 }
 
-/** Filters the samples in place, from rest. */
+/** Filters the samples in place, from rest; by what went in and came out, of which little waits for the sample before. */
 export function filter(samples: Float32Array, { b0, b1, b2, a1, a2 }: Biquad): void {
-  let s1 = 0;
-  let s2 = 0;
+  let in1 = 0;
+  let in2 = 0;
+  let out1 = 0;
+  let out2 = 0;
   for (let index = 0; index < samples.length; index += 1) {
     const input = samples[index] ?? 0;
-    const output = b0 * input + s1;
-    s1 = b1 * input - a1 * output + s2;
-    s2 = b2 * input - a2 * output;
+    const output = b0 * input + b1 * in1 + b2 * in2 - a2 * out2 - a1 * out1;
+    in2 = in1;
+    in1 = input;
+    out2 = out1;
+    out1 = output;
     samples[index] = output;
   }
+}
+
+/** Steps in which {@link rounded} reads the curve, a whole 1 apart. */
+const STEPS = 2048;
+
+/** The hyperbolic tangent from 0 to 3, a step beyond it included. */
+const CURVE = Float64Array.from({ length: 3 * STEPS + 2 }, (_, step) => Math.tanh(step / STEPS));
+
+/**
+ * The hyperbolic tangent for up to 3 either way, read straight between steps: by less than 3e-8 beside it, which is
+ * below what a sample can tell, and several times as fast.
+ */
+export function rounded(value: number): number {
+  const place = Math.abs(value) * STEPS;
+  const below = place | 0;
+  const low = CURVE[below] ?? 1;
+  const curve = low + (place - below) * ((CURVE[below + 1] ?? 1) - low);
+  return value < 0 ? -curve : curve;
 }
 
 /**
@@ -76,15 +98,16 @@ export function drive(samples: Float32Array, amount: number): void {
   normalise(samples, amount);
   const full = Math.tanh(amount);
   for (let index = 0; index < samples.length; index += 1) {
-    samples[index] = Math.tanh(samples[index] ?? 0) / full;
+    samples[index] = rounded(samples[index] ?? 0) / full;
   }
 }
 
 /** Scales the samples in place so that the largest is `peak`. */
 export function normalise(samples: Float32Array, peak: number): void {
   let largest = 0;
-  for (const sample of samples) {
-    largest = Math.max(largest, Math.abs(sample));
+  for (let index = 0; index < samples.length; index += 1) {
+    const size = Math.abs(samples[index] ?? 0);
+    if (size > largest) largest = size;
   }
   if (largest > 0) {
     scale(samples, peak / largest);

@@ -110,7 +110,7 @@ function createNetwork(room: Room, sampleRate: number): Network {
     pole,
     taken: (1 - pole) * room.level,
     high: biquad('high-pass', room.low, sampleRate),
-    highState: new Float64Array(2),
+    highState: new Float64Array(4),
     input: new Float64Array(BLOCK),
     one: new Float64Array(BLOCK),
     other: new Float64Array(BLOCK),
@@ -151,17 +151,23 @@ function take(
     for (let index = 0; index < length; index += 1)
       input[index] = (first[from + index] ?? 0) + (second[from + index] ?? 0);
   }
-  let s1 = highState[0] ?? 0;
-  let s2 = highState[1] ?? 0;
+  let in1 = highState[0] ?? 0;
+  let in2 = highState[1] ?? 0;
+  let out1 = highState[2] ?? 0;
+  let out2 = highState[3] ?? 0;
   for (let index = 0; index < length; index += 1) {
     const dry = taken * (input[index] ?? 0);
-    const high = b0 * dry + s1;
-    s1 = b1 * dry - a1 * high + s2;
-    s2 = b2 * dry - a2 * high;
+    const high = b0 * dry + b1 * in1 + b2 * in2 - a2 * out2 - a1 * out1;
+    in2 = in1;
+    in1 = dry;
+    out2 = out1;
+    out1 = high;
     input[index] = high;
   }
-  highState[0] = s1;
-  highState[1] = s2;
+  highState[0] = in1;
+  highState[1] = in2;
+  highState[2] = out1;
+  highState[3] = out2;
 }
 
 /** Lets a block go through the lines, none of which comes round within it. */
@@ -215,8 +221,8 @@ function run(
   const [left, right] = outs;
   if (first === undefined) return;
   for (let at = from; at < to; ) {
-    const ahead = network.lines.map(({ samples, place }) => samples.length - place);
-    const length = Math.min(BLOCK, to - at, ...ahead);
+    let length = Math.min(BLOCK, to - at);
+    for (const { samples, place } of network.lines) length = Math.min(length, samples.length - place);
     const begins = enters(ins, at, length);
     if (begins || network.quiet < network.tail) {
       take(network, first, second, at, length);

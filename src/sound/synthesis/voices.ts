@@ -3,7 +3,7 @@ import type { DrumEvent, PerformanceEvent, PitchedEvent } from '../../core/perfo
 import type { Part } from '../../core/playing';
 import { bassNote } from './bass';
 import { clickSound, stickSound } from './click';
-import { drumHit } from './drums';
+import { drumHit, fullHit } from './drums';
 import { glideRoom, type SoundGlide, slid } from './glide';
 import { guitarNote } from './guitar';
 import { organNote } from './organ';
@@ -117,7 +117,7 @@ export function createKit(sampleRate: number): Kit {
   const pitchedSamples = (event: PitchedEvent, seconds: number): Float32Array => {
     const frequency = frequencyOf(event.midi);
     const { fret, damped, tone, muted } = event;
-    const name = [event.part, event.midi, fret, muted, damped, tone].join(' ');
+    const name = `${event.part} ${event.midi} ${fret} ${muted} ${damped} ${tone}`;
     switch (event.part) {
       case 'bass': {
         const share = (event.velocity - FORCE.least) / (FORCE.most - FORCE.least);
@@ -148,9 +148,11 @@ export function createKit(sampleRate: number): Kit {
     const variation = turn % VARIATIONS;
     const share = (event.velocity - STICK.least) / (STICK.most - STICK.least);
     const grade = Math.round(Math.min(1, Math.max(0, share)) * STICK.grades);
-    const samples = once(`${event.sound} ${variation} ${grade}`, 0, () =>
-      drumHit(event.sound, variation, sampleRate, grade / STICK.grades),
-    );
+    const { sound } = event;
+    const samples = once(`${sound} ${variation} ${grade}`, 0, () => {
+      const full = once(`${sound} ${variation}`, 0, () => fullHit(sound, variation, sampleRate));
+      return drumHit(sound, variation, sampleRate, grade / STICK.grades, full);
+    });
     return { samples, gain: gainOf(event), length: samples.length, release: 0 };
   };
 
