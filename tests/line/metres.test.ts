@@ -52,3 +52,20 @@ describe('any feel in any metre', () => {
     fc.assert(fc.property(wishes, holds), RUNS);
   });
 });
+
+test('a pickup of a ballad in six is played in eighths, and is one long note for beginners', () => {
+  const lengths = (pickup: string, level: Level): readonly number[] => {
+    const metre = { count: 6, unit: 8 } as const;
+    const asked = request(`| (${pickup}) F7 | Bb | Gm | Cm7 | F7 |`, { feel: 'ballad', metre, level });
+    const [notes = []] = composeLine(asked).bars;
+    return notes.flatMap(({ start, duration }) => [start / 480, duration / 480]);
+  };
+  for (const level of LEVELS) {
+    for (const pickup of ['1', '1/8', '2/8']) {
+      const told = lengths(pickup, level);
+      expect(told.length).toBeGreaterThan(0);
+      expect(told.filter((each) => !Number.isInteger(each))).toEqual([]);
+    }
+  }
+  expect(lengths('1', 0)).toEqual([0, 3]);
+});

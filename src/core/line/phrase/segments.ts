@@ -1,4 +1,4 @@
-import { barTicks, beatGroups, beatsInBar, beatTicks, isUneven, type Metre } from '../../base';
+import { barTicks, beatGroups, beatsInBar, beatTicks, isCompound, isUneven, type Metre } from '../../base';
 import type { Stretch } from '../harmony';
 import { type BarModel, changesAtStart, changesBetween, type LineModel } from '../model';
 import { type Ladder, ladderOf } from './ladder';
@@ -57,9 +57,14 @@ interface Part {
   readonly stretch: Stretch;
 }
 
-/** Ticks of a beat as the book counts: in 2/2, phrases in four quarters go on in quarters. */
-const unitOf = (bar: BarModel, metre: Metre): number =>
-  bar.metre.unit === 2 && metre.unit === 4 ? bar.beat / 2 : bar.beat;
+/**
+ * Ticks of a beat as the book counts: in 2/2, phrases in four quarters go on in quarters, and three eighths before a bar
+ * of 6/8 are one of its beats.
+ */
+function unitOf(bar: BarModel, metre: Metre): number {
+  if (bar.metre.unit === 2 && metre.unit === 4) return bar.beat / 2;
+  return bar.metre.unit === 8 && isCompound(metre) ? Math.max(bar.beat, beatTicks(metre)) : bar.beat;
+}
 
 /** Whether a bar has as many beats as a bar of the book. */
 export const fillsBar = (bar: BarModel, metre: Metre): boolean =>
