@@ -88,6 +88,8 @@ const tailOf = (next: MeasuredBar | undefined, content: Content, style: Style): 
 /** How a section was broken into systems, and the bars of which that holds: its own and the one that follows it. */
 interface BrokenSection {
   readonly strings: number;
+  /** Key of the style. */
+  readonly style: string;
   readonly bars: readonly (MeasuredBar | undefined)[];
   /** Counted from the section's first bar. */
   readonly breaks: readonly Break[];
@@ -108,6 +110,7 @@ function sectionBreaks(
   const known = first && brokenSections.get(first);
   const same =
     known?.strings === content.strings &&
+    known.style === style.key &&
     known.bars.length === bars.length &&
     known.bars.every((bar, index) => bar === bars[index]);
   const breaks = same
@@ -122,7 +125,8 @@ function sectionBreaks(
         },
         (begin, end) => filling(from + begin, from + end),
       );
-  if (first !== undefined && !same) brokenSections.set(first, { strings: content.strings, bars, breaks });
+  if (first !== undefined && !same)
+    brokenSections.set(first, { strings: content.strings, style: style.key, bars, breaks });
   return breaks.map((line) => ({ first: from + line.first, end: from + line.end }));
 }
 

@@ -1,5 +1,5 @@
 import { digitsOf } from './digits';
-import { textBox, textWidth, unionBox } from './metrics/measure';
+import { textBox, textWidth } from './metrics/measure';
 import type { Ink, InkBox, InkRole, ScoreFont, TextInk } from './types';
 
 /** One stroke of a path: SVG's command letter with its absolute coordinates, x before y. */
@@ -30,15 +30,13 @@ export function pathMark(role: InkRole, segments: readonly Segment[], stroke: nu
   let top = Number.POSITIVE_INFINITY;
   let bottom = Number.NEGATIVE_INFINITY;
   for (const { points } of segments) {
-    points.forEach((value, index) => {
-      if (index % 2 === 0) {
-        left = Math.min(left, value);
-        right = Math.max(right, value);
-      } else {
-        top = Math.min(top, value);
-        bottom = Math.max(bottom, value);
-      }
-    });
+    for (let index = 0; index < points.length; index += 2) {
+      const [x = 0, y = 0] = [points[index], points[index + 1]];
+      left = Math.min(left, x);
+      right = Math.max(right, x);
+      top = Math.min(top, y);
+      bottom = Math.max(bottom, y);
+    }
   }
   // A straight line ends square where it stops, so its width counts across it only.
   const across = bottom - top < 0.01 ? 0 : stroke / 2;
@@ -128,6 +126,7 @@ export const fontMark = (
 });
 
 export function moveMark(mark: Mark, dx: number, dy: number): Mark {
+  if (dx === 0 && dy === 0) return mark;
   const box = moveBox(mark.box, dx, dy);
   if (mark.kind === 'text') return { ...mark, x: mark.x + dx, y: mark.y + dy, box };
   const segments = mark.segments.map(({ command, points }) => ({
@@ -146,7 +145,16 @@ const moveBox = (box: InkBox, dx: number, dy: number): InkBox => ({
 
 /** The rectangle around several marks; null for none. */
 export function boxOf(marks: readonly Mark[]): InkBox | null {
-  return marks.reduce<InkBox | null>((sum, { box }) => (sum ? unionBox(sum, box) : box), null);
+  const [first] = marks;
+  if (first === undefined) return null;
+  let { left, right, top, bottom } = first.box;
+  for (const { box } of marks) {
+    if (box.left < left) left = box.left;
+    if (box.right > right) right = box.right;
+    if (box.top < top) top = box.top;
+    if (box.bottom > bottom) bottom = box.bottom;
+  }
+  return { left, right, top, bottom };
 }
 
 /** The mark as it is drawn, moved down by `down`. */

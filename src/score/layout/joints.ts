@@ -27,8 +27,18 @@ export const eventAt = (placed: PlacedBar, index: number): PlacedEvent | null =>
   return event ? { event, placed, index, x: xOfTick(placed, event.start) } : null;
 };
 
-export const eventsOf = (bars: readonly PlacedBar[]): readonly PlacedEvent[] =>
-  bars.flatMap((placed) => placed.bar.content.events.flatMap((_, index) => eventAt(placed, index) ?? []));
+const placedEvents = new WeakMap<readonly PlacedBar[], readonly PlacedEvent[]>();
+
+/** The events of a system's bars, which all of its rows ask for. */
+export function eventsOf(bars: readonly PlacedBar[]): readonly PlacedEvent[] {
+  const known = placedEvents.get(bars);
+  if (known) return known;
+  const events = bars.flatMap((placed) =>
+    placed.bar.content.events.flatMap((_, index) => eventAt(placed, index) ?? []),
+  );
+  placedEvents.set(bars, events);
+  return events;
+}
 
 const EDGE = 3;
 /** A curve that leads to nothing is this long. */

@@ -13,7 +13,7 @@ import { numeralParts, symbolWidth } from './symbols';
 export interface MeasuredBar extends DrawnBar {
   /** The bar on the second staff, spaced with this one. */
   readonly lower?: MeasuredBar;
-  /** The same text for the same bar in the same style. */
+  /** The same text for the same bar in a style of the same `barKey`. */
   readonly key: string;
   readonly columns: readonly Column[];
   /** Spacing at the start of a system, where the clef's block takes the time signature, and elsewhere. */
@@ -42,7 +42,7 @@ const measuredBars = new Recent<MeasuredBar>(4000);
 
 /** Measures a bar, or finds it measured already. */
 export function measureBar(content: ContentBar, style: Style): MeasuredBar {
-  const key = style.key + content.key;
+  const key = style.barKey + content.key;
   return measuredBars.of(key, () => measure(content, style, key));
 }
 

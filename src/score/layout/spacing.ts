@@ -85,7 +85,7 @@ export function gapsOf(columns: readonly Column[], length: number, spans: readon
   });
   const even = Math.max(0, ...gaps.slice(1, -1).map(({ least, natural }) => least / (natural * SLACK)));
   const factor = Math.max(0, ...spans.map((span) => factorForText(gaps, span)));
-  if (factor > 0) for (const gap of gaps) gap.least = stretched(gap, factor);
+  if (factor > 0) for (const gap of gaps) gap.least = stretched(gap, factor, grownBy(factor));
   for (const gap of gaps.slice(1)) gap.even = even;
   return gaps;
 }
@@ -108,13 +108,13 @@ function factorForText(gaps: readonly Gap[], { from, to, width }: Span): number 
   return high;
 }
 
-function stretched(gap: Gap, factor: number): number {
+/** @param grown the factor for bars that grow as a whole */
+function stretched(gap: Gap, factor: number, grown: number): number {
   const { least, natural, most = Number.POSITIVE_INFINITY, even = 0 } = gap;
-  return Math.min(
-    most,
-    Math.max(least, natural * Math.max(factor, Math.min(even, factor * growthAt(factor)))),
-  );
+  return Math.min(most, Math.max(least, natural * Math.max(factor, Math.min(even, grown))));
 }
+
+const grownBy = (factor: number): number => factor * growthAt(factor);
 
 /** How much wider than its neighbours a bar may be set to stay in proportion. */
 function growthAt(factor: number): number {
@@ -124,8 +124,9 @@ function growthAt(factor: number): number {
 
 /** Width of a bar whose natural gaps are stretched by a factor; 0 gives the least width. */
 export function widthAt({ before, after, gaps }: BarSpacing, factor: number): number {
+  const grown = grownBy(factor);
   let width = 0;
-  for (const gap of gaps) width += stretched(gap, factor);
+  for (const gap of gaps) width += stretched(gap, factor, grown);
   return before + after + width;
 }
 
@@ -189,7 +190,7 @@ export function factorFor(bars: readonly BarSpacing[], width: number, most: numb
 
 /** Whether every bar of a line stays in proportion at a factor. */
 export const staysEven = (bars: readonly BarSpacing[], factor: number): boolean =>
-  bars.every(({ gaps }) => gaps.every(({ even = 0 }) => even <= factor * growthAt(factor) + ROUNDING));
+  bars.every(({ gaps }) => gaps.every(({ even = 0 }) => even <= grownBy(factor) + ROUNDING));
 
 const ROUNDING = 1e-6;
 
@@ -198,10 +199,11 @@ export function placeColumns(
   bar: BarSpacing,
   factor: number,
 ): { readonly xs: readonly number[]; readonly width: number } {
+  const grown = grownBy(factor);
   let x = bar.before;
   const xs: number[] = [];
   bar.gaps.forEach((gap, index) => {
-    x += stretched(gap, factor);
+    x += stretched(gap, factor, grown);
     if (index < bar.columns.length) xs.push(x);
   });
   return { xs, width: x + bar.after };

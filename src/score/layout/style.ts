@@ -45,6 +45,8 @@ export interface Style {
   readonly options: ScoreOptions;
   /** The same text for the same style. */
   readonly key: string;
+  /** The same text for a style in which bars measure the same, however wide a system is. */
+  readonly barKey: string;
 }
 
 /** @param shrink below 1 draws everything smaller, where a bar would not fit otherwise */
@@ -68,6 +70,7 @@ export function styleOf(options: ScoreOptions, shrink: number): Style {
   const rows = [degrees, fingers, counting, numerals, positions, measureNumbers, parts];
   const { barsPerSystem, strictly = false, tightest = null, joinsSections = false } = options;
   const fullness = [barsPerSystem, strictly, tightest, joinsSections, options.givesWay === true];
-  const key = JSON.stringify([scale, sizes, width, rows, ...fullness]);
-  return { scale, sizes, tabSpace: Math.max(14, sizes.tab * 0.8), options, key };
+  const barKey = JSON.stringify([scale, sizes, rows]);
+  const key = JSON.stringify([barKey, width, ...fullness]);
+  return { scale, sizes, tabSpace: Math.max(14, sizes.tab * 0.8), options, key, barKey };
 }

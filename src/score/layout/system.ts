@@ -61,6 +61,7 @@ const recentSystems = new Recent<SystemLayout>(1200);
 export function layOutSystem(request: SystemRequest): SystemLayout {
   const { index, y, first, bars, after, factor, content } = request;
   const key = [
+    request.style.key,
     index === 0 && request.style.options.feel !== false ? content.feel : '',
     first === 0,
     request.style.options.measureNumbers ? content.numbers[first] : '',

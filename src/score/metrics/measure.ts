@@ -40,14 +40,44 @@ function widthTable(rows: readonly WidthRow[]): ReadonlyMap<string, number> {
 /** The table's row for a character of the music font; undefined for any other character. */
 export const glyphOf = (character: string): GlyphBox | undefined => glyphs.get(character.codePointAt(0) ?? 0);
 
-/** Width that a text takes on its line, at a font size. */
-export function textWidth(text: string, size: number, bold = false): number {
-  const table = bold ? widths.bold : widths.normal;
+/** What a text measures at size 1000 in the text face, bold and not; and how far it reaches over and under its line. */
+interface Measures {
+  readonly normal: number;
+  readonly bold: number;
+  readonly ascent: number;
+  readonly descent: number;
+}
+
+/** The same few texts, as fret numbers and degrees, are measured for every note. */
+const measured = new Map<string, Measures>();
+const MOST_MEASURED = 5000;
+
+function measuresOf(text: string): Measures {
+  const known = measured.get(text);
+  if (known) return known;
+  if (measured.size >= MOST_MEASURED) measured.clear();
+  const measures = {
+    normal: sumOf(text, widths.normal),
+    bold: sumOf(text, widths.bold),
+    ascent: reach(ASCENTS, text),
+    descent: reach(DESCENTS, text),
+  };
+  measured.set(text, measures);
+  return measures;
+}
+
+function sumOf(text: string, table: ReadonlyMap<string, number>): number {
   let sum = 0;
   for (const character of text) {
     const glyph = glyphOf(character);
     sum += glyph ? (glyph.advance * 1000) / SPACES_PER_EM : (table.get(character) ?? UNKNOWN_WIDTH);
   }
+  return sum;
+}
+
+/** Width that a text takes on its line, at a font size. */
+export function textWidth(text: string, size: number, bold = false): number {
+  const { [bold ? 'bold' : 'normal']: sum } = measuresOf(text);
   return (sum * size) / 1000;
 }
 
@@ -65,8 +95,8 @@ export function textBox(text: string, x: number, y: number, face: FaceOfText): I
   return {
     left: x,
     right: x + textWidth(text, size, bold) + (italic ? ITALIC_LEAN * size : 0),
-    top: y - reach(ASCENTS, text) * size,
-    bottom: y + reach(DESCENTS, text) * size,
+    top: y - measuresOf(text).ascent * size,
+    bottom: y + measuresOf(text).descent * size,
   };
 }
 
@@ -92,7 +122,7 @@ function glyphRunBox(text: string, x: number, y: number, size: number): InkBox {
   return box ?? { left: x, right: x, top: y, bottom: y };
 }
 
-export const unionBox = (one: InkBox, other: InkBox): InkBox => ({
+const unionBox = (one: InkBox, other: InkBox): InkBox => ({
   left: Math.min(one.left, other.left),
   right: Math.max(one.right, other.right),
   top: Math.min(one.top, other.top),

@@ -175,20 +175,35 @@ export function signInk(spec: SignSpec, beamed: boolean): readonly Mark[] {
 export function beamInk(specs: readonly SignSpec[], centres: readonly number[]): readonly Mark[] {
   const [first = 0] = centres;
   const apart = centres.map((centre) => Math.round((centre - first) * 100) / 100);
-  const marks = recentBeams.of(JSON.stringify([specs, apart]), () => drawBeam(specs, apart));
+  const group = specs.map(specKey).join();
+  const marks = recentBeams.of(`${group} ${apart.join(' ')}`, () => drawBeam(group, specs, apart));
   return marks.map((mark) => moveMark(mark, first, 0));
 }
 
+const specKeys = new WeakMap<SignSpec, string>();
+
+function specKey(spec: SignSpec): string {
+  const known = specKeys.get(spec);
+  if (known !== undefined) return known;
+  const key = JSON.stringify(spec);
+  specKeys.set(spec, key);
+  return key;
+}
+
 const recentBeams = new Recent<readonly Mark[]>(500);
+
+/** Notes under a beam, which are dear to make: a new beam sets their stems anew, wherever they stand. */
+const recentGroups = new Recent<readonly PlacedNote[]>(500);
 
 /** A beam rises a staff space at most, however wide its leap, and is never steeper than this (T. Ross, 1970, from memory). */
 const MOST_RISE = 10;
 const STEEPEST = 0.18;
 
-function drawBeam(specs: readonly SignSpec[], centres: readonly number[]): readonly Mark[] {
+function drawBeam(group: string, specs: readonly SignSpec[], centres: readonly number[]): readonly Mark[] {
   const context = new InkContext();
-  const notes = specs.map((spec, index) => placedNote(spec, centres[index] ?? 0));
-  const beam = new Beam(notes);
+  const notes = recentGroups.of(group, () => specs.map((spec) => placedNote(spec, 0)));
+  for (const [index, note] of notes.entries()) note.centre = centres[index] ?? 0;
+  const beam = new Beam([...notes]);
   const length = Math.max(1, Math.abs((centres.at(-1) ?? 0) - (centres[0] ?? 0)));
   const steepest = Math.min(STEEPEST, MOST_RISE / length);
   beam.renderOptions.maxSlope = steepest;
