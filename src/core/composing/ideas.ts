@@ -1,3 +1,4 @@
+import { type LineNote, rememberedFor } from '../base';
 import {
   deriveSheet,
   type InstrumentSettings,
@@ -16,6 +17,11 @@ import {
   lineDistance,
 } from '../line';
 
+/** A sheet keeps the bars that stay as they were, and the line what was heard of their notes. */
+const notesOf = rememberedFor((bar: LineSheet['bars'][number]): readonly LineNote[] =>
+  bar.notes.map(({ note }) => note),
+);
+
 /**
  * The ideas for one written bar (index from 0) in the line as it stands, the best first; where there are none or
  * only a few, with the reason.
@@ -31,7 +37,7 @@ export function ideaOfferFor(
   if (sheet.kind !== 'line' || sheet.bars[barIndex] === undefined) {
     return { ideas: [], remark: null };
   }
-  const notes = sheet.bars.map((bar) => bar.notes.map((each) => each.note));
+  const notes = sheet.bars.map(notesOf);
   return ideaOffer(lineRequest(piece, sheet.chart, sheet.key, settings, noteNames), notes, barIndex);
 }
 

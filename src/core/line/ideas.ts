@@ -1,8 +1,8 @@
-import { hashText, remembered } from '../base';
+import { hashText, remembered, rememberedFor } from '../base';
 import type { Chart } from '../chart';
 import { analyseBar } from './analysis';
 import { pitchesOf } from './demands';
-import { type HeardLine, hearLine, hearWith } from './hearing';
+import { type HeardLine, type Hearing, hearAgain, hearWith } from './hearing';
 import { type BarModel, barHeading, changesAtStart, type LineModel } from './model';
 import { type Alternatives, alternativesFor } from './phrase/alternatives';
 import type { Alternative } from './phrase/bar-ways';
@@ -47,7 +47,8 @@ function walkOf(tones: readonly Tone[]): number {
   return count;
 }
 
-function heapOf(tones: readonly Tone[]): Heap {
+/** Bars that are asked about again have the same tones. */
+const heapOf = rememberedFor((tones: readonly Tone[]): Heap => {
   const leap = tones.some((tone, at) => Math.abs(tone.midi - (tones[at - 1]?.midi ?? tone.midi)) === 12);
   if (leap || tones.some(isOutsideScale)) return 'special';
   const walk = walkOf(tones);
@@ -55,7 +56,7 @@ function heapOf(tones: readonly Tone[]): Heap {
   const steps = tones.some((tone) => !tone.member);
   if ((tones[0]?.start ?? 0) > 0) return steps ? 'silent steps' : 'silent chord';
   return steps ? 'steps' : 'chord';
-}
+});
 
 const textOfTones = (tones: readonly Tone[]): string =>
   tones.map(({ start, duration, midi }) => `${start} ${duration} ${midi}`).join(', ');
@@ -65,7 +66,13 @@ const SAME_RHYTHM = 1.5;
 const SAME_HEAD = 1;
 const SAME_PITCHES = 6;
 
-const rankedOf = (one: Alternative): Ranked => ({ ...one, heap: heapOf(one.tones), marks: null });
+const rankedOf = ({ tones, cost, solo }: Alternative): Ranked => ({
+  tones,
+  cost,
+  solo,
+  heap: heapOf(tones),
+  marks: null,
+});
 
 /** What an idea shares with others: its rhythm, its pitches, the notes it begins with. */
 function marksOf(one: Ranked): readonly Mark[] {
@@ -163,6 +170,8 @@ interface Shop {
   readonly key: string;
   readonly model: LineModel;
   readonly alternatives: Alternatives;
+  /** The line as it was heard last; null before. */
+  hearing: Hearing | null;
 }
 const lastShops = new WeakMap<Chart, Shop>();
 
@@ -175,7 +184,7 @@ function shopFor(request: LineRequest): Shop {
   const known = lastShops.get(request.chart);
   if (known?.key === key) return known;
   const model = modelOf(request);
-  const shop = { key, model, alternatives: alternativesFor(model) };
+  const shop = { key, model, alternatives: alternativesFor(model), hearing: null };
   lastShops.set(request.chart, shop);
   return shop;
 }
@@ -220,10 +229,12 @@ export function ideaOffer(request: LineRequest, line: LineNotes, barIndex: numbe
     shop.model.request.noteNames === request.noteNames ? shop.model : { ...shop.model, request };
   const bar = model.bars[barIndex];
   if (!bar?.playable) return { ideas: [], remark: withoutIdeas(model, barIndex) };
-  const heard = imagined(shop.model, hearLine(shop.model, line), bar);
+  shop.hearing = hearAgain(shop.model, line, shop.hearing);
+  const heard = imagined(shop.model, shop.hearing.heard, bar);
+  const grounds = bar.opensSection || changesAtStart(shop.model, bar);
   const ranked = shop.alternatives
     .inBar(heard, bar)
-    .filter(({ solo, tones }) => solo === 0 && isGrounded(shop.model, bar, tones))
+    .filter(({ solo, tones }) => solo === 0 && (!grounds || isGrounded(bar, tones)))
     .map(rankedOf);
   const clean = withEveryHeap(
     ranked,
@@ -246,10 +257,10 @@ function* dealtInTurn(ranked: readonly Ranked[], clean: readonly Ranked[]): Gene
   if (dealt < SURPLUS) yield* deal(others(ranked, clean), SURPLUS - dealt);
 }
 
-/** Whether a new chord or section has its root or fifth under it somewhere (common practice, no source). */
-function isGrounded(model: LineModel, bar: BarModel, tones: readonly Tone[]): boolean {
+/** Whether the first chord of a bar has its root or fifth under it somewhere, as a new one should (common practice, no source). */
+function isGrounded(bar: BarModel, tones: readonly Tone[]): boolean {
   const [first] = bar.stretches;
-  if (!first?.chord || !(bar.opensSection || changesAtStart(model, bar))) return true;
+  if (!first?.chord) return true;
   const inside = tones.filter(({ start }) => start < first.end);
   return inside.some((tone) => isHome(tone) || tone.interval === 0 || isFifth(tone));
 }

@@ -131,6 +131,15 @@ const rhythmOf = rememberedFor(({ notes }: Cell): string =>
   notes.map(({ start, duration }) => `${start}:${duration}`).join(' '),
 );
 
+/** More than a bar has chords: numbers below it are joined into one. */
+const MOST_STRETCHES = 1024;
+
+/** A contour laid into a segment, over its chord. */
+interface Laid {
+  readonly cell: Cell;
+  readonly stance: Stance;
+}
+
 /** What a segment may play, before it is chosen from. */
 export interface DrawMaker {
   /** A number for everything about a segment that its choices depend on. */
@@ -158,6 +167,7 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
   const bodies = new WeakMap<readonly number[], Body>();
   const sounds = new Map<number, Map<string, Body>>();
   const cells = new Map<string, Map<Contour, Cell | null>>();
+  const laidIn = new Map<number, Map<Contour, Laid | null>>();
 
   const contoursIn = (theme: Theme | undefined, slot: Slot): readonly Contour[] =>
     theme?.contours[slot] ?? [];
@@ -171,14 +181,30 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
     const { ladder } = segment;
     if (!ladder) return [];
     const { link, borrowed = false } = about;
-    const cellFor = cellsIn(segment);
-    const stanceFor = stancesIn(segment, ladder);
-    return contours.flatMap((contour) => {
-      const cell = cellFor(contour);
-      if (!cell || !isPlayable(model, segment, cell, level)) return [];
-      const stance = stanceFor(cell);
-      return drawsOf(segment, cell, stance, { link: link?.(contour) ?? null, borrowed, asks });
-    });
+    const laidFor = layer(segment, ladder);
+    const draws: Draw[] = [];
+    for (const contour of contours) {
+      const laid = laidFor(contour);
+      if (laid)
+        draws.push(
+          ...drawsOf(segment, laid.cell, laid.stance, { link: link?.(contour) ?? null, borrowed, asks }),
+        );
+    }
+    return draws;
+  }
+
+  /** Lays contours into a segment; null where one is not to be played there. */
+  function layer(segment: Segment, ladder: Ladder): (contour: Contour) => Laid | null {
+    // How many notes may be played depends on how many chords share the bar.
+    const key = contextIn(segment) * MOST_STRETCHES + segment.bar.stretches.length;
+    const table = remembered(laidIn, key, () => new Map<Contour, Laid | null>());
+    return (contour) =>
+      remembered(table, contour, () => {
+        const cell = cellsIn(segment)(contour);
+        return cell && isPlayable(model, segment, cell, level)
+          ? { cell, stance: stancesIn(segment, ladder)(cell) }
+          : null;
+      });
   }
 
   function contextIn(segment: Segment): number {

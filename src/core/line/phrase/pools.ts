@@ -123,23 +123,25 @@ export function poolMaker(
 
   /** Of equal choices the cheapest, in the order in which they come first. */
   function makeAmong(segment: Segment, places: readonly Place[]): Choices {
-    const found: Draw[] = [];
+    const draws: Draw[] = [];
+    const costs: number[] = [];
     const seats = new Map<string, Map<number, number>>();
     for (const place of places) {
       const { chosen, ownSome } = chosenIn(segment, place);
       for (const draw of chosen) {
         const cost = draw.cost + (draw.borrowed && ownSome ? BORROWED : 0);
         const row = remembered(seats, draw.cell.contour.id, () => new Map<number, number>());
-        const seat = remembered(row, draw.pitches[0] ?? 0, () => found.length);
-        const known = found[seat];
-        if (!known || cost < known.cost) found[seat] = { ...draw, cost, link: null };
+        const seat = remembered(row, draw.pitches[0] ?? 0, () => draws.length);
+        if (cost >= (costs[seat] ?? Number.POSITIVE_INFINITY)) continue;
+        draws[seat] = draw;
+        costs[seat] = cost;
       }
     }
-    return choicesOf(segment, found);
+    return choicesOf(segment, draws, costs);
   }
 
-  /** Draws, those that sound alike as one node. */
-  function choicesOf(segment: Segment, draws: readonly Draw[]): Choices {
+  /** Draws with their prices, those that sound alike as one node. */
+  function choicesOf(segment: Segment, draws: readonly Draw[], costs: readonly number[]): Choices {
     const { ladder } = segment;
     const nodes: Node[] = [];
     const numberOf = new Map<Body, number>();
@@ -151,9 +153,9 @@ export function poolMaker(
       if (node === nodes.length) nodes.push({ ...body, cost: 0, link: null, borrowed: false });
       nodeOf[index] = node;
     });
-    const costs = Float64Array.from(draws, ({ cost }) => cost);
     const contours = draws.map(({ cell }) => cell.contour);
-    return { pool: poolOfNodes(nodes, true, joints.size), costs, nodeOf, contours };
+    const pool = poolOfNodes(nodes, true, joints.size);
+    return { pool, costs: Float64Array.from(costs), nodeOf, contours };
   }
 
   /** The only choice of a segment that rests. */
