@@ -219,7 +219,7 @@ function topOf(pitches: readonly number[]): number {
 }
 
 /** A node before it is known what it costs and where it comes from. */
-export type Body = Omit<Node, 'cost' | 'link' | 'borrowed'>;
+export type Body = Node & { readonly cost: 0; readonly link: null; readonly borrowed: false };
 
 /** A draw with its tones. */
 export function bodyOf(segment: Segment, ladder: Ladder, { cell, pitches }: Draw): Body {
@@ -249,6 +249,9 @@ export function bodyOf(segment: Segment, ladder: Ladder, { cell, pitches }: Draw
       lastNote.start + lastNote.duration <= segment.end - beat / 2,
     mean: pitches.reduce((sum, pitch) => sum + pitch, 0) / pitches.length,
     top: topOf(pitches),
+    cost: 0,
+    link: null,
+    borrowed: false,
   };
 }
 

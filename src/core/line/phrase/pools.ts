@@ -150,7 +150,7 @@ export function poolMaker(
       if (!ladder) return;
       const body = bodyIn(segment, ladder, draw);
       const node = remembered(numberOf, body, () => nodes.length);
-      if (node === nodes.length) nodes.push({ ...body, cost: 0, link: null, borrowed: false });
+      if (node === nodes.length) nodes.push(body);
       nodeOf[index] = node;
     });
     const contours = draws.map(({ cell }) => cell.contour);
