@@ -27,6 +27,8 @@ import { edits, LONG_TEXTS } from '../support/random-edits';
 const RUNS = Number(process.env.KEPT_RUNS ?? 60);
 const SEED = Number(process.env.KEPT_SEED ?? 11);
 
+const CHECKS = { whyRefused: () => null, whyNotKept };
+
 const readBack = (lesson: Lesson) => parseLesson(printLesson(lesson));
 
 /** A line of many bars, each with so many notes. */
@@ -114,7 +116,7 @@ describe('a lesson that is saved', () => {
     const empty = newLesson('lesson-1', 'New lesson');
     const full = setChartText(empty, empty.pieces[0]?.id ?? '', '|E '.repeat(6_660));
     const said: string[] = [];
-    const store = createLessonStore(full, (sentence) => said.push(sentence));
+    const store = createLessonStore(full, (sentence) => said.push(sentence), CHECKS);
     store.change(edit, { label: 'move' });
     expect(store.getState().lesson).toBe(full);
     expect(said).toEqual([
@@ -131,7 +133,7 @@ it(`prints and parses to itself after any edits: ${RUNS} sequences, seed ${SEED}
       fc.nat(1),
       fc.array(fc.tuple(edits, fc.nat(9_999)), { minLength: 1, maxLength: 12 }),
       (sample, steps) => {
-        const store = createLessonStore(sampleLesson(sample, 'lesson-1'));
+        const store = createLessonStore(sampleLesson(sample, 'lesson-1'), () => undefined, CHECKS);
         for (const [edit, at] of steps) store.change((lesson) => edit(lesson, at), { label: 'edit' });
         const { lesson } = store.getState();
         expect(lesson.pieces.length).toBeLessThanOrEqual(LESSON_LIMITS.pieces);

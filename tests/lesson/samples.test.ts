@@ -5,8 +5,10 @@ import {
   type LineSheet,
   linePiece,
   printLesson,
+  readLesson,
   SAMPLE_TITLES,
   sampleLesson,
+  whyNotKept,
 } from '../../src/core/lesson';
 import { describeKey } from '../../src/core/theory';
 
@@ -20,6 +22,12 @@ function sheetOf(index: number): LineSheet {
 
 describe.each(SAMPLE_TITLES.map((title, index) => ({ title, index })))('the sample $title', ({ index }) => {
   const sheet = sheetOf(index);
+
+  it('is what the validator makes of its file', () => {
+    const sample = sampleLesson(index, 'test');
+    expect(readLesson(sample)).toEqual({ ok: true, value: sample });
+    expect(whyNotKept(sample)).toBeNull();
+  });
 
   it('has nothing to mend', () => {
     expect(checkLesson(sampleLesson(index, 'test'))).toEqual([]);

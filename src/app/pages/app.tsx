@@ -26,6 +26,8 @@ export function App({ session, playback }: AppProps) {
   const refuse = useCallback((notice: string) => session.editor.setState({ notice }), [session]);
   useDroppedFile(practice === null ? open : null, refuse);
   useEffect(() => whenIdle(tellFullFields, 2000), []);
+  const { fetchChecks } = session;
+  useEffect(fetchChecks, [fetchChecks]);
   return (
     <ProblemBoundary
       onSave={() => saveLessonFile(session.lessons.getState().document)}

@@ -1,4 +1,4 @@
-import { describeNewer } from '../../core/lesson';
+import { loadChecking } from '../../core/lesson';
 import type { Session } from '../state';
 
 const NOT_READ =
@@ -21,7 +21,13 @@ export async function openLinkedLesson(session: Session): Promise<void> {
   const read = readLessonLink(href);
   const found = read.ok ? undefined : read.problem.found;
   if (found?.kind === 'newer' && found.shown !== null) {
-    if (!(await session.openNewer(found.shown, describeNewer(found.shown, found.version)))) return;
+    const checking = await loadChecking().catch(() => null);
+    if (checking === null) {
+      session.editor.setState({ notice: NOT_READ });
+      return;
+    }
+    const sentences = checking.describeNewer(found.shown, found.version);
+    if (!(await session.openNewer(found.shown, sentences))) return;
   } else if (!read.ok) session.editor.setState({ notice: read.problem.message });
   else if (!(await session.openCopy(read.value))) return;
   window.history.replaceState(null, '', pathname + search);

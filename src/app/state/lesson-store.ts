@@ -1,5 +1,5 @@
 import { createStore } from 'zustand/vanilla';
-import { type Lesson, whyNotKept } from '../../core/lesson';
+import type { Lesson } from '../../core/lesson';
 import { type History, mapDocuments, newHistory, record, redo, type Step, undo } from './history';
 
 /** How a step is called that another window made. */
@@ -60,15 +60,25 @@ const stateOf = (history: History<Lesson>, opening: number, versions: Versions |
   redoLabel: history.future[0]?.label ?? null,
 });
 
+/** What an edit is asked before it is made: why not, in a sentence, or null. */
+export interface EditChecks {
+  /** The lesson that is worked on is not to be changed so. */
+  readonly whyRefused: (next: Lesson, before: Lesson) => string | null;
+  /** A document could not be read again. */
+  readonly whyNotKept: (document: Lesson) => string | null;
+}
+
+const NO_CHECKS: EditChecks = { whyRefused: () => null, whyNotKept: () => null };
+
 /**
  * The store of the document, without React: read with `getState`, followed with `subscribe`.
  * @param onRefused - hears why an edit was not made, in a sentence
- * @param whyRefused - why an edit is not to be made: a lesson could not be read again after it, or is not to be changed
+ * @param checks - what an edit is asked before it is made
  */
 export function createLessonStore(
   initial: Lesson,
   onRefused: (sentence: string) => void = () => undefined,
-  whyRefused: (next: Lesson, before: Lesson) => string | null = whyNotKept,
+  { whyRefused, whyNotKept }: EditChecks = NO_CHECKS,
   versions: Versions | null = null,
 ) {
   let history = newHistory(settled(initial));
@@ -94,7 +104,8 @@ export function createLessonStore(
       const next = settled(command(lesson));
       if (next === lesson) return;
       const document = stored(next);
-      const refused = whyRefused(next, lesson) ?? (document === next ? null : whyNotKept(document));
+      const refused =
+        whyRefused(next, lesson) ?? whyNotKept(next) ?? (document === next ? null : whyNotKept(document));
       if (refused === null) take(record(history, document, change.label, change.join ?? null));
       else onRefused(refused);
     },

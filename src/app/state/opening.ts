@@ -1,7 +1,5 @@
 import type { Result } from '../../core/base';
 import {
-  describeLessonProblem,
-  describeNewer,
   type Lesson,
   type LessonProblem,
   type NewerLesson,
@@ -10,6 +8,7 @@ import {
 } from '../../core/lesson';
 import type { LessonStorage, StartGuard } from '../storage';
 import { firstPiece } from './at-hand';
+import { fetchChecking, NO_CHECKING } from './checking-later';
 import { type Earlier, earlierStateOf } from './earlier';
 import type { EditorStore } from './editor-store';
 import { sampleMark } from './first-lesson';
@@ -157,9 +156,11 @@ export function startOpening(parts: OpeningParts) {
         await open({ ...parsed.value, id: freshLessonId() });
       } else {
         const { problem } = parsed;
-        if (problem.kind === 'newer' && problem.shown !== null)
-          await openNewer(problem.shown, describeNewer(problem.shown, problem.version));
-        else editor.setState({ notice: describeLessonProblem(problem) });
+        const checking = await fetchChecking();
+        if (checking === null) editor.setState({ notice: NO_CHECKING });
+        else if (problem.kind === 'newer' && problem.shown !== null)
+          await openNewer(problem.shown, checking.describeNewer(problem.shown, problem.version));
+        else editor.setState({ notice: checking.describeLessonProblem(problem) });
       }
     },
     openNewer,

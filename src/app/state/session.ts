@@ -1,9 +1,10 @@
 import type { Result } from '../../core/base';
-import { differInUseOnly, type Lesson, whyNotInMetre, whyNotKept } from '../../core/lesson';
+import { differInUseOnly, type Lesson, whyNotInMetre } from '../../core/lesson';
 import { type Clock, pageClock } from '../clock';
 import type { Composer } from '../composer';
 import type { LessonStorage, RemovedLesson, StartGuard } from '../storage';
 import { firstPiece, startAtHand } from './at-hand';
+import { fetchChecking, whyNotKeptSoon } from './checking-later';
 import { startComposing } from './composing';
 import { createEditorStore } from './editor-store';
 import { firstLesson } from './first-lesson';
@@ -44,10 +45,13 @@ export async function startSession(
   const lessons = createLessonStore(
     first.lesson,
     (notice) => editor.setState({ notice }),
-    (next, before) =>
-      keeper.isOnlyShown() && !differInUseOnly(next, before)
-        ? whyOnlyShown(editor.getState().reading)
-        : (whyNotInMetre(next, before) ?? whyNotKept(next)),
+    {
+      whyRefused: (next, before) =>
+        keeper.isOnlyShown() && !differInUseOnly(next, before)
+          ? whyOnlyShown(editor.getState().reading)
+          : whyNotInMetre(next, before),
+      whyNotKept: whyNotKeptSoon,
+    },
     await versionsFor(first.lesson),
   );
   const prepare = (lesson: Lesson) => prepareVersions(lessons, lesson);
@@ -149,6 +153,8 @@ export async function startSession(
       if (done.ok) editor.setState(({ removed }) => ({ removed: removed.filter((each) => each !== lesson) }));
       return done;
     },
+    /** Fetches what edits are checked by; where it cannot be had, saving tries again and says so. */
+    fetchChecks: () => void fetchChecking(),
     saveNow: keeper.flush,
     /** The page has the lesson at hand on it. */
     drawn: guard.drawn,

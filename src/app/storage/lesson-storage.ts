@@ -1,5 +1,5 @@
 import { failure, type Result, success } from '../../core/base';
-import { type Lesson, type LessonProblem, readLesson, whyNotKept } from '../../core/lesson';
+import type { Lesson, LessonProblem } from '../../core/lesson';
 import { type Clock, pageClock } from '../clock';
 import { createAttempts } from './attempts';
 import { chanceName } from './chance-name';
@@ -7,17 +7,7 @@ import { type Database, openDatabase, type Removed } from './database';
 import { type Channel, type News, openChannel, type Told } from './news';
 import type { PastStorage } from './past';
 import type { Keeping, Persistence } from './persistence';
-import {
-  documentOf,
-  type FoundLesson,
-  factsBeside,
-  foundLesson,
-  isOfNewer,
-  type ListedLesson,
-  readFacts,
-  revisionOf,
-  titleOf,
-} from './records';
+import { documentOf, type FoundLesson, isOfNewer, type ListedLesson, revisionOf, titleOf } from './records';
 
 /** Why a lesson was not saved: another window has changed it since, or a sentence. */
 export type SaveProblem =
@@ -76,14 +66,23 @@ const LAST_OPENED = 'last opened';
 
 type Behind = typeof import('./behind');
 
+let fetched: Behind | null = null;
+
+/** Fetches what the first look does without; null where it cannot be had. */
+async function fetchBehind(): Promise<Behind | null> {
+  fetched ??= await import('./behind').catch(() => null);
+  return fetched;
+}
+
+const NOT_LOADED =
+  'A part of the page could not be loaded. Check that the page is still reachable and try again.';
+
 /** Fetches what the first look does without, and asks it. */
 async function behind<Value>(
   ask: (part: Behind) => Promise<Result<Value, string>>,
 ): Promise<Result<Value, string>> {
-  const part = await import('./behind').catch(() => null);
-  return part === null
-    ? failure('A part of the page could not be loaded. Check that the page is still reachable and try again.')
-    : ask(part);
+  const part = await fetchBehind();
+  return part === null ? failure(NOT_LOADED) : ask(part);
 }
 
 const NOTHING: FoundLesson = { kind: 'none' };
@@ -106,6 +105,13 @@ export function createLessonStorage({ open, clock, channel, keeping, window }: S
   });
   channel.hear(say);
   let saves = 0;
+  /** Where nothing stands, what reads a lesson is not fetched: a first visit has nothing to be read. */
+  const load = async (id: string): Promise<Result<FoundLesson, string>> => {
+    const record = await attempt((database) => database.read(id));
+    if (!record.ok) return record;
+    if (record.value === undefined) return success(NOTHING);
+    return behind(({ foundLesson }) => attempt(async () => foundLesson(record.value)));
+  };
   const isOwn = (revision: string): boolean => revision.startsWith(`${window} `);
 
   return {
@@ -117,16 +123,19 @@ export function createLessonStorage({ open, clock, channel, keeping, window }: S
     noteShelfSaved: (at) => behind(({ createPast }) => createPast(attempt).noteShelfSaved(at)),
     isOwn,
     list: () => behind(({ listShelf }) => listShelf(attempt)),
-    load: (id) => attempt(async (database) => foundLesson(await database.read(id))),
-    loadLast: () =>
-      attempt(async (database) => {
-        const name = await database.setting(LAST_OPENED);
-        return typeof name === 'string'
-          ? { name, found: foundLesson(await database.read(name)) }
-          : { name: null, found: { kind: 'none' } };
-      }),
+    load,
+    async loadLast() {
+      const name = await attempt((database) => database.setting(LAST_OPENED));
+      if (!name.ok) return name;
+      if (typeof name.value !== 'string') return success({ name: null, found: NOTHING });
+      const found = await load(name.value);
+      return found.ok ? success({ name: name.value, found: found.value }) : found;
+    },
     raw: (id) => attempt(async (database) => documentOf(await database.read(id))),
     async save(lesson, base, savedAt) {
+      const part = await fetchBehind();
+      if (part === null) return failure({ kind: 'failed', sentence: NOT_LOADED });
+      const { factsBeside, foundLesson, readLesson, whyNotKept } = part;
       // What was held against the validator part by part, as it was edited, is not read all over.
       const checked = whyNotKept(lesson) === null ? success(lesson) : readLesson(lesson);
       if (!checked.ok) return failure({ kind: 'failed', sentence: notReadable(checked.problem) });
@@ -168,15 +177,16 @@ export function createLessonStorage({ open, clock, channel, keeping, window }: S
         tell({ kind: 'saved', id: removed.id, revision: revisionOf(removed.lesson) });
       return done;
     },
-    async noteUsed(id, at) {
-      const done = await attempt((database) =>
-        database.updateFacts(id, (found) => {
-          const facts = readFacts(found);
-          return facts === null ? null : { ...facts, usedAt: at };
-        }),
-      );
-      return done.ok ? success(null) : done;
-    },
+    noteUsed: (id, at) =>
+      behind(async ({ readFacts }) => {
+        const done = await attempt((database) =>
+          database.updateFacts(id, (found) => {
+            const facts = readFacts(found);
+            return facts === null ? null : { ...facts, usedAt: at };
+          }),
+        );
+        return done.ok ? success(null) : done;
+      }),
     async rememberOpened(name) {
       const done = await attempt((database) => database.writeSetting(LAST_OPENED, name));
       return done.ok ? success(null) : done;
@@ -199,6 +209,10 @@ export const openStorage = (name = 'ground-bass'): LessonStorage =>
     open: (onLost) => openDatabase(name, onLost),
     clock: pageClock,
     channel: openChannel(name),
-    keeping: async () => (await import('./behind')).browserKeeping(),
+    keeping: async () => {
+      const part = await fetchBehind();
+      if (part === null) throw new Error(NOT_LOADED);
+      return part.browserKeeping();
+    },
     window: chanceName(),
   });

@@ -1,8 +1,9 @@
 import { type Result, success } from '../../core/base';
 import type { OnShelf } from '../../core/shelf';
 import type { Attempt } from './attempts';
+import { inOrder, listedLesson, readFacts } from './read-records';
 import { isOfDatabase } from './record-fault';
-import { inOrder, isOfNewer, type ListedLesson, listedLesson, readFacts } from './records';
+import { isOfNewer, type ListedLesson } from './records';
 
 /** Lessons whose facts are made anew and written at once: what is done stays done when the page is closed. */
 const AT_ONCE = 50;

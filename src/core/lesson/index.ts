@@ -62,7 +62,7 @@ export * from './count';
 export { newBlankPiece, newLesson, newLineLike, newLinePiece } from './create';
 export { type Exit, exitsOf } from './exits';
 export { EXPLAINED_HEADING, explainedToStudent } from './explained';
-export { describeLessonProblem, type LessonProblem, parseLesson, printLesson, readLesson } from './file';
+export { describeLessonProblem, type LessonProblem, parseLesson, readLesson } from './file';
 export { levelFret, type NotePlace, playingHand } from './fingering';
 export { type HandLine, handLine, type Passage, pinPlace, type WayToPlay, waysToPlay } from './hand';
 export { isHeld, isOwn } from './held';
@@ -71,6 +71,7 @@ export { whyNotKept } from './keepable';
 export { keyChanges } from './key-changes';
 export { type Light, lightsOf } from './lights';
 export { LESSON_LIMITS } from './limits';
+export { loadChecking } from './load-checking';
 export { whyNotInMetre } from './metre-check';
 export {
   handMoves,
@@ -84,6 +85,7 @@ export {
 export { describeNewer, type NewerLesson } from './newer';
 export { lineBeside, overChordsOf } from './passage';
 export * from './playing';
+export { printLesson } from './print-file';
 export { instrumentOf, lineRequest, parsedChart, readPiece } from './request';
 export { SAMPLE_TITLES, sampleLesson } from './samples';
 export { instrumentSchema } from './schema/head';
