@@ -1,4 +1,5 @@
-export { type ChartKeys, chordFunctions, findChartKeys, weightedChords } from './analysis';
+export { type ChartKeys, findChartKeys, weightedChords } from './analysis';
+export { chordFunctions } from './chord-functions';
 export { type BarEdit, type EditedChart, editBar, typedBar } from './edit';
 export { sameEnding, timesToSay } from './endings';
 export { matchByCaret } from './follow-text';

@@ -1,9 +1,9 @@
 import { type Metre, metreName, sameMetre } from '../base';
 import { type Key, parseChord, sameKey } from '../theory';
 import { splitSlashes } from './bar-reader';
+import { barText } from './bar-text';
 import { barSignature } from './harmony';
 import { parseChart } from './parse';
-import { barText } from './print';
 import { PUSH_SIGN } from './pushes';
 import { type BarLine, before, behind, isAgain, rewritePlace, textAt, tokensOf } from './text';
 import { typedKey } from './typed-key';

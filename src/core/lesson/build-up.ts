@@ -2,7 +2,8 @@ import { type LineNote, listed } from '../base';
 import { barSignature } from '../chart';
 import { buildUp, type StageThing, stageThingName, thingsOf } from '../line';
 import { sameKey } from '../theory';
-import { lineRequest, readPiece } from './request';
+import { lineRequest } from './line-request';
+import { readPiece } from './request';
 import type { BuildUp, InstrumentSettings, LinePiece, StageEdit } from './types';
 
 /** A stage of a line's build-up, as a line of its own. */

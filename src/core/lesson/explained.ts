@@ -1,5 +1,5 @@
 import { explainToStudent, type ToldSentence } from '../line';
-import { lineRequest } from './request';
+import { lineRequest } from './line-request';
 import type { LineSheet } from './sheet-types';
 import type { InstrumentSettings, LinePiece } from './types';
 

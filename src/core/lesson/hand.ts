@@ -6,8 +6,8 @@ import {
   lineAlternatives,
   type NoteRange,
 } from '../fretboard';
-import { barsInPosition } from './aims';
 import { takeFingering } from './commands/hand';
+import { barsInPosition } from './composer-aims';
 import { lineContext, type NotePlace, playingHand, type StruckLine, strikeNotes } from './fingering';
 import { deriveSheet } from './sheet';
 import type { LineSheet } from './sheet-types';

@@ -1,5 +1,5 @@
 export { type AimReading, aimWords, percent, rangeWords } from './aim-words';
-export { aimFor, aimsAt, type Say, sayOf } from './aims';
+export { aimFor, type Say, sayOf } from './aims';
 export { lineAtHand } from './at-hand';
 export { type BarTelling, describeBar, stringName } from './bar-words';
 export { type BuiltStage, buildUpOf } from './build-up';
@@ -16,14 +16,7 @@ export {
   typedChord,
 } from './commands/bars';
 export { editStage, moveThing, setBuildUp, USUAL_BUILD_UP } from './commands/build-up';
-export {
-  discardParked,
-  setChartText,
-  setKey,
-  setMetre,
-  takeSuggestion,
-  writeSectionKey,
-} from './commands/chart';
+export { setChartText, setKey, setMetre, takeSuggestion } from './commands/chart';
 export { setFeel } from './commands/feel';
 export { MOST_PARKED } from './commands/follow-bars';
 export { type BarRange, changeBars, clearPins, keepPosition, setPins } from './commands/hand';
@@ -40,6 +33,7 @@ export {
   setBlankBars,
   setBlankPrompt,
 } from './commands/pieces';
+export { discardParked, writeSectionKey } from './commands/section-key';
 export {
   endedTitle,
   removeLogo,
@@ -58,6 +52,7 @@ export {
 export { forgetTake, MOST_TAKES } from './commands/takes';
 export { markOf, markTechnique, type TechniqueMark, withSay } from './commands/techniques';
 export { transposeBy, transposeLesson, transposePiece, transposeTo } from './commands/transpose';
+export { aimsAt } from './composer-aims';
 export * from './count';
 export { newBlankPiece, newLesson, newLineLike, newLinePiece } from './create';
 export { type Exit, exitsOf } from './exits';
@@ -71,6 +66,7 @@ export { whyNotKept } from './keepable';
 export { keyChanges } from './key-changes';
 export { type Light, lightsOf } from './lights';
 export { LESSON_LIMITS } from './limits';
+export { lineRequest } from './line-request';
 export { loadChecking } from './load-checking';
 export { whyNotInMetre } from './metre-check';
 export {
@@ -86,7 +82,7 @@ export { describeNewer, type NewerLesson } from './newer';
 export { lineBeside, overChordsOf } from './passage';
 export * from './playing';
 export { printLesson } from './print-file';
-export { instrumentOf, lineRequest, parsedChart, readPiece } from './request';
+export { instrumentOf, parsedChart, readPiece } from './request';
 export { SAMPLE_TITLES, sampleLesson } from './samples';
 export { instrumentSchema } from './schema/head';
 export { deriveSheet, deriveSheets, sheetAtHand } from './sheet';

@@ -7,9 +7,7 @@ import {
   parseChart,
   weightedChords,
 } from '../chart';
-import { feelById } from '../feel';
 import type { Instrument } from '../fretboard';
-import type { LineRequest } from '../line';
 import {
   C_MAJOR,
   findKey,
@@ -19,7 +17,7 @@ import {
   sameKey,
   type WeightedNote,
 } from '../theory';
-import { composerAims } from './aims';
+
 import { metreProblems } from './metre-check';
 import type { InstrumentSettings, LinePiece } from './types';
 
@@ -108,28 +106,3 @@ export const readPiece = rememberedFor((piece: LinePiece): PieceChart => {
 /** The guesses of {@link readPiece} with their reasons in other note names. */
 export const keyGuessesIn = (noteNames: Naming, piece: LinePiece, chart: Chart): readonly KeyGuess[] =>
   findKey(weightedChords(chart.bars), { notes: ownNotes(piece), noteNames });
-
-/**
- * Everything about a piece that shapes its line.
- * @param noteNames - as the lesson has them, where reasons or findings are asked for; letters when left out
- */
-export function lineRequest(
-  piece: LinePiece,
-  chart: Chart,
-  key: Key,
-  instrument: InstrumentSettings,
-  noteNames?: Naming,
-): LineRequest {
-  return {
-    chart,
-    key,
-    feel: feelById(piece.feel),
-    tempo: piece.tempo,
-    level: piece.level,
-    techniques: new Set(piece.techniques),
-    instrument: instrumentOf(instrument),
-    hand: piece.hand,
-    aims: composerAims(piece, chart),
-    ...(noteNames === undefined ? {} : { noteNames }),
-  };
-}

@@ -4,12 +4,13 @@ import type { Chart } from '../chart';
 import { feelById, feelInWay } from '../feel';
 import { analyseLine, type LineRequest, reasonsFor } from '../line';
 import { type Key, type Naming, sameKey } from '../theory';
-import { barsInPosition } from './aims';
 import { lineAtHand } from './at-hand';
 import { lettersReading } from './chart-reading';
+import { barsInPosition } from './composer-aims';
 import { fingerBars, lineContext, playingHand, strikeNotes } from './fingering';
 import { isHeld } from './held';
-import { instrumentOf, keyGuessesIn, lineRequest } from './request';
+import { lineRequest } from './line-request';
+import { instrumentOf, keyGuessesIn } from './request';
 import type { BlankSheet, LineSheet, Sheet, SheetBar } from './sheet-types';
 import type { BlankPiece, InstrumentSettings, Lesson, LinePiece, Piece } from './types';
 

@@ -3,7 +3,7 @@ import { playOrder } from '../chart';
 import { handSpan } from '../fretboard';
 import { type LineStudy, studyLine } from '../line';
 import { formatPitchIn } from '../theory';
-import { lineRequest } from './request';
+import { lineRequest } from './line-request';
 import type { LineSheet, SheetNote } from './sheet-types';
 import type { InstrumentSettings, LinePiece } from './types';
 

@@ -8,7 +8,8 @@ export {
   unreadableSymbol,
 } from './chords';
 export { degreeOf, formatDegree, nameOfDegree, sameDegree } from './degrees';
-export { type ChordFunction, chordFunction, isForeignDominantOf } from './functions';
+export { isForeignDominantOf } from './foreign-dominants';
+export { type ChordFunction, chordFunction } from './functions';
 export {
   intervalBetween,
   intervalBetweenPitches,

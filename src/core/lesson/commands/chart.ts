@@ -1,5 +1,5 @@
 import type { Metre } from '../../base';
-import { barSignature, type ChartProblem, parseChart, rewritePlace, writeKey } from '../../chart';
+import { barSignature, type ChartProblem, parseChart, rewritePlace } from '../../chart';
 import { feelBeats, feelById } from '../../feel';
 import { type Key, sameKey, transpositionTo } from '../../theory';
 import { aimFor, followBarAims, followSections } from '../aims';
@@ -179,29 +179,4 @@ export const takeSuggestion = (lesson: Lesson, pieceId: string, problem: ChartPr
       ? suggestion
       : suggestion.replace(/♭/g, 'b').replace(/♯/g, '#');
     return withChart(lesson, piece, { chartText: rewritePlace(piece.chartText, problem, typed) });
-  });
-
-/**
- * Writes the key of a section (by index) into the chart before its first bar, and the key in force before the bars
- * that follow it, so that nothing else is read in another key. The line stays.
- */
-export const writeSectionKey = (lesson: Lesson, pieceId: string, section: number, key: Key): Lesson =>
-  changeLine(lesson, pieceId, (piece) => {
-    const { key: home } = readPiece(piece);
-    const chartText = writeKey(piece.chartText, piece, section, key, home);
-    return chartText === null ? piece : withChart(lesson, piece, { chartText });
-  });
-
-/** Throws the parked bars and sections of a piece away, with the aims for them. */
-export const discardParked = (lesson: Lesson, pieceId: string): Lesson =>
-  changeLine(lesson, pieceId, (piece) => {
-    const gone = new Set([...piece.parked, ...piece.parkedSections].map(({ id }) => id));
-    return gone.size === 0
-      ? piece
-      : {
-          ...piece,
-          parked: [],
-          parkedSections: [],
-          aims: piece.aims.filter(({ where }) => where.kind === 'line' || !gone.has(where.id)),
-        };
   });
