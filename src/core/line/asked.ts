@@ -1,7 +1,7 @@
 import { midiOf, remembered, rememberedFor } from '../base';
 import type { Chart } from '../chart';
 import { type Demands, pitchesOf, type Reach } from './demands';
-import { levelLimits } from './level';
+import { levelLimits } from './level-limits';
 import { freedomsOf } from './techniques/table';
 import type { Aim, LineRequest, Technique } from './types';
 

@@ -10,7 +10,8 @@ import {
 import { writtenMetres } from '../chart';
 import { classAbove, pitchAt, type StepTone, type Stretch } from './harmony';
 import { struck } from './hearing';
-import { type LevelLimits, notesPerSecond, rhythmLevelIn } from './level';
+import { notesPerSecond, rhythmLevelIn } from './level';
+import type { LevelLimits } from './level-limits';
 import { type BarModel, barHeading, chordText, type LineModel, nameText } from './model';
 import type { Tone } from './tones';
 

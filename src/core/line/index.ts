@@ -7,7 +7,8 @@ export { explainLine } from './explain';
 export { MOST_ACCIDENTALS, musicFindings } from './findings';
 export { ideaOffer, ideasForBar } from './ideas';
 export { DEGREE_STEPS } from './kept-degrees';
-export { levelLimits, limitsIn } from './level';
+export { limitsIn } from './level';
+export { levelLimits } from './level-limits';
 export { type MeasuredLevel, measuredLevel } from './measured-level';
 export { type LineDistance, lineDistance } from './regrade/distance';
 export {

@@ -11,7 +11,7 @@ import {
 import { type Chord, formatChordIn, formatNameIn, type Naming } from '../theory';
 import type { Demands } from './demands';
 import type { Stretch } from './harmony';
-import type { LevelLimits } from './level';
+import type { LevelLimits } from './level-limits';
 import type { Neck } from './neck';
 import type { Freedom } from './techniques/freedoms';
 import type { LineRequest } from './types';
