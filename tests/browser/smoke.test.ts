@@ -53,6 +53,6 @@ describe('the built app, below some folder of a static host', () => {
     const sizes = [html, ...files].map((text) => gzipSync(text).length);
     const total = sizes.reduce((sum, size) => sum + size, 0);
     expect(total).toBeGreaterThan(50_000);
-    expect(total).toBeLessThan(164_000);
+    expect(total).toBeLessThan(159_500);
   });
 });

@@ -1,4 +1,4 @@
-import { useCallback, useEffect } from 'react';
+import { useCallback, useEffect, useLayoutEffect } from 'react';
 import type { Session } from '../state';
 import { AtWorkProvider } from './at-work';
 import { useDroppedFile, whenIdle } from './common';
@@ -26,8 +26,9 @@ export function App({ session, playback }: AppProps) {
   const refuse = useCallback((notice: string) => session.editor.setState({ notice }), [session]);
   useDroppedFile(practice === null ? open : null, refuse);
   useEffect(() => whenIdle(tellFullFields, 2000), []);
-  const { fetchChecks } = session;
-  useEffect(fetchChecks, [fetchChecks]);
+  const { prepareSaving } = session;
+  // As soon as the chart is there, and before the sheet: what is typed is to be saved within the second.
+  useLayoutEffect(prepareSaving, [prepareSaving]);
   return (
     <ProblemBoundary
       onSave={() => saveLessonFile(session.lessons.getState().document)}

@@ -153,8 +153,11 @@ export async function startSession(
       if (done.ok) editor.setState(({ removed }) => ({ removed: removed.filter((each) => each !== lesson) }));
       return done;
     },
-    /** Fetches what edits are checked by; where it cannot be had, saving tries again and says so. */
-    fetchChecks: () => void fetchChecking(),
+    /** Fetches what edits are checked and saved by; where it cannot be had, saving tries again and says so. */
+    prepareSaving: () => {
+      storage.prepare();
+      void fetchChecking();
+    },
     saveNow: keeper.flush,
     /** The page has the lesson at hand on it. */
     drawn: guard.drawn,

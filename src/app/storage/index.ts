@@ -1,5 +1,6 @@
 export type { FolderDoor } from './folder';
 export { type LessonStorage, openStorage, type RemovedLesson } from './lesson-storage';
+export { loadFolder, loadRegister } from './load-later';
 export type { News } from './news';
 export { readKeys, writeKeys } from './own-keys';
 export type { EarlierState } from './past';
@@ -7,9 +8,3 @@ export type { Persistence } from './persistence';
 export type { FoundLesson, ListedLesson } from './records';
 export type { Register, RegisterList } from './register';
 export { openStartGuard, type StartGuard } from './start-guard';
-
-/** Fetches what keeps students, classes and series. */
-export const loadRegister = () => import('./register');
-
-/** Fetches what keeps the lessons in a folder. */
-export const loadFolder = () => import('./folder');

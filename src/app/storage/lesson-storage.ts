@@ -45,6 +45,8 @@ export interface LessonStorage extends PastStorage {
   /** Notes on the shelf that a lesson was opened, at a time in milliseconds since 1970. */
   noteUsed(id: string, at: number): Promise<Result<null, string>>;
   rememberOpened(name: string): Promise<Result<null, string>>;
+  /** Fetches what reads and writes lessons, so that the first saving does not wait for it. */
+  prepare(): void;
   /** Whether the browser has agreed to keep the lessons. */
   persistence(): Promise<Persistence>;
   /** Calls back with what other windows do, and when the storage is lost or answers again, until the returned function is called. */
@@ -128,6 +130,8 @@ export function createLessonStorage({ open, clock, channel, keeping, window }: S
       const name = await attempt((database) => database.setting(LAST_OPENED));
       if (!name.ok) return name;
       if (typeof name.value !== 'string') return success({ name: null, found: NOTHING });
+      // What reads the lesson comes while the lesson does.
+      void fetchBehind();
       const found = await load(name.value);
       return found.ok ? success({ name: name.value, found: found.value }) : found;
     },
@@ -191,6 +195,7 @@ export function createLessonStorage({ open, clock, channel, keeping, window }: S
       const done = await attempt((database) => database.writeSetting(LAST_OPENED, name));
       return done.ok ? success(null) : done;
     },
+    prepare: () => void fetchBehind(),
     persistence: () =>
       keeping().then(
         (promise) => promise.state(),

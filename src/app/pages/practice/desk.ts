@@ -33,6 +33,7 @@ const forgetful = (lesson: Lesson): Parameters<typeof startSession>[0] => {
     shelfSaved: async () => success({ at: null, changes: 0 }),
     noteShelfSaved: async () => success(null),
     rememberOpened: async () => success(null),
+    prepare: () => {},
     persistence: async () => 'unknown',
     watch: () => () => {},
   };
