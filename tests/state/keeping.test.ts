@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { startSession } from '../../src/app/state';
 import { failure } from '../../src/core/base';
 import { type Lesson, sampleLesson, setNotes, setTitle } from '../../src/core/lesson';
@@ -35,6 +35,9 @@ function atHand() {
   const open = async (options: Parameters<typeof openWindow>[0] = {}) => {
     const { starting, ...page } = await openWindow(options);
     const session = await starting;
+    // As the page does when it has come.
+    session.prepareSaving();
+    await vi.dynamicImportSettled();
     const lesson = (): Lesson => session.lessons.getState().lesson;
     return {
       ...page,

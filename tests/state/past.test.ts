@@ -140,6 +140,8 @@ function again(shared = device()) {
         return () => {};
       },
     });
+    // As the page does when it has come.
+    session.prepareSaving();
     await vi.dynamicImportSettled();
     await time.pass(1000);
     return session;
