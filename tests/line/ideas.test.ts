@@ -151,6 +151,23 @@ describe('ideas for every bar', () => {
     );
   });
 
+  test.each(['one-drop', 'rocksteady'] as const)(
+    '%s: are those of the line as it stands, whatever was asked about before',
+    (feel) => {
+      const asked = request(CHART, { feel });
+      const [first = [], second = []] = [1, 2].map((seed) => composeLine({ ...asked, seed }).bars);
+      // One bar after the other is written anew: the line is heard again in part.
+      second.forEach((_, bar) => {
+        const line = first.map((notes, place) => (place <= bar ? (second[place] ?? []) : notes));
+        const next = (bar + 1) % line.length;
+        const offer = ideaOffer(asked, line, next);
+        // Of a chart that is another object nothing is known.
+        const fresh = { ...asked, chart: { ...asked.chart } };
+        if (bar % 3 === 0) expect(offer).toEqual(ideaOffer(fresh, line, next));
+      });
+    },
+  );
+
   test('come for an unwritten line, too', () => {
     const asked = request(CHART);
     expect(ideasForBar(asked, [], 2).length).toBeGreaterThanOrEqual(8);
