@@ -5,18 +5,14 @@ import { renderSegment } from '../../src/sound/synthesis/segment';
 import { createKit } from '../../src/sound/synthesis/voices';
 import { sheetOf } from '../performance/sheets';
 import { SKA_LINE } from '../sound/tunes';
+import { tellFigure, workOf } from './told';
 
 const RATE = 48_000;
 
-/** Seconds of music computed in a second, the best of some runs: the others were disturbed. */
-function timesRealTime(seconds: number, work: () => void): string {
-  const runs = Array.from({ length: 3 }, () => {
-    const begin = performance.now();
-    work();
-    return performance.now() - begin;
-  });
-  return `${Math.round((seconds * 1000) / Math.min(...runs))} times real time`;
-}
+/** How many times as fast as it sounds the music is to be mixed. */
+const BUDGET = { least: 1000 };
+
+const ROUNDS = 7;
 
 const tune = (bars: number) => {
   const chart = Array.from({ length: bars / 4 }, () => '| F | Dm | Gm | C7 |').join('\n');
@@ -34,9 +30,12 @@ for (const bars of [8, 32, 128]) {
   describe(`the stems of ${bars} bars, ${secondsAt(tuneOfBars, tuneOfBars.end).toFixed(0)} s of music`, () => {
     const kit = createKit(RATE);
     const seconds = secondsAt(tuneOfBars, tuneOfBars.end);
-    const anew = timesRealTime(seconds, () => renderSegment(request, createKit(RATE)));
-    const again = timesRealTime(seconds, () => renderSegment(request, kit));
-    process.stdout.write(`The stems of ${bars} bars: ${anew} at first, ${again} after a change.\n`);
+    const tell = (when: string, work: () => void): void => {
+      const times = workOf(ROUNDS, work).map((milliseconds) => (seconds * 1000) / milliseconds);
+      tellFigure(`The stems of ${bars} bars, ${when}`, 'times real time', BUDGET, times);
+    };
+    tell('every sound made anew', () => renderSegment(request, createKit(RATE)));
+    tell('after a change', () => renderSegment(request, kit));
     bench('every sound made anew', () => {
       renderSegment(request, createKit(RATE));
     });

@@ -1,11 +1,12 @@
 import { afterAll, bench, describe, inject } from 'vitest';
 import { launchBrowser } from '../../support/launch';
+import { tellFigure } from '../told';
 
 const browser = await launchBrowser();
 afterAll(() => browser.close());
 
 /** Makes a PDF of two pages in a page that nothing has been asked of, library and fonts to be fetched and all. */
-async function firstPdf(prepared: boolean): Promise<void> {
+async function firstPdf(prepared: boolean): Promise<number> {
   const context = await browser.newContext();
   const page = await context.newPage();
   await page.goto(inject('site').bench);
@@ -27,13 +28,31 @@ async function firstPdf(prepared: boolean): Promise<void> {
     if (handout.pages.length !== 2) throw new Error(`The handout has ${handout.pages.length} pages`);
     return time;
   }, prepared);
-  process.stdout.write(`${milliseconds.toFixed(0)} ms `);
   await context.close();
+  return milliseconds;
 }
 
-const once = { iterations: 5, warmupIterations: 1, time: 0, warmupTime: 0 };
+const ROUNDS = 5;
 
-describe('the first PDF of two pages in a new browser page (aim: under two seconds; times in the page alone)', () => {
-  bench('from the Export menu, everything still to be fetched', () => firstPdf(false), once);
-  bench('from the designer', () => firstPdf(true), once);
+/** In milliseconds, in the page alone. */
+const BUDGET = { most: 400 };
+
+for (const [prepared, from] of [
+  [false, 'from the Export menu, everything still to be fetched'],
+  [true, 'from the designer'],
+] as const) {
+  const times: number[] = [];
+  for (let round = 0; round < ROUNDS; round += 1) times.push(await firstPdf(prepared));
+  tellFigure(`The first PDF of two pages ${from}`, 'ms', BUDGET, times);
+}
+
+const once = { iterations: 3, warmupIterations: 0, time: 0, warmupTime: 0 };
+
+describe('a page opened, and its first PDF of two pages', () => {
+  bench(
+    'from the Export menu, everything still to be fetched',
+    async () => void (await firstPdf(false)),
+    once,
+  );
+  bench('from the designer', async () => void (await firstPdf(true)), once);
 });
