@@ -156,6 +156,23 @@ function again(shared = device()) {
   };
 }
 
+test('what stood before the first change is kept, also where that came before what keeps it', async () => {
+  const shared = device();
+  const time = handClock();
+  const session = await startSession(shared.openWindow(time.clock), NO_COMPOSER, {
+    clock: time.clock,
+    watch: () => () => {},
+  });
+  const { title } = session.lessons.getState().lesson;
+  session.lessons.change((lesson) => setTitle(lesson, 'At once'), { label: 'call it' });
+  session.prepareSaving();
+  await vi.dynamicImportSettled();
+  await time.pass(3000);
+  const states = await session.storage.earlierStates(session.lessons.getState().lesson.id);
+  expect(states.ok && states.value.map(({ lesson }) => lesson?.title)).toEqual([title]);
+  session.end();
+});
+
 describe('a page that is closed and opened again', () => {
   test('takes back and brings back what was changed before', async () => {
     const { open, pass, leave, settle } = again();

@@ -32,6 +32,9 @@ export interface PastKeeper {
   stop(): void;
 }
 
+/** The lesson's state after a change, and before it. */
+export type Changed = readonly [now: LessonState, before: LessonState];
+
 /** How the step is called that led from one state to the next. */
 function stepName(now: LessonState, before: LessonState): string {
   if (before.undoLabel !== null && now.redoLabel === before.undoLabel)
@@ -44,8 +47,9 @@ const dayOf = (time: number): string => new Date(time).toDateString();
 /**
  * Nothing here is waited for, and where the storage refuses it the lesson itself is told to be unsaved: earlier states
  * are a second net under it, never the first.
+ * @param missed - what was changed before this was here, in its order
  */
-export function startPastKeeper(parts: PastKeeperParts): PastKeeper {
+export function startPastKeeper(parts: PastKeeperParts, missed: readonly Changed[] = []): PastKeeper {
   const { lessons, storage, clock, today } = parts;
   let stopped = false;
   let stopTimer = (): void => {};
@@ -83,7 +87,7 @@ export function startPastKeeper(parts: PastKeeperParts): PastKeeper {
     if (history !== null) lessons.remember(history);
   };
 
-  const unsubscribe = lessons.subscribe((now, before) => {
+  const follow = (now: LessonState, before: LessonState): void => {
     if (now.opening !== before.opening) {
       day = null;
       dirty = false;
@@ -101,7 +105,9 @@ export function startPastKeeper(parts: PastKeeperParts): PastKeeper {
     if (isLargeStep(before, now, now.undoLabel === ELSEWHERE))
       void storage.keepState(before.document, time, stepName(now, before));
     else if (isNewDay) void storage.keepState(before.document, time, null);
-  });
+  };
+  for (const [now, before] of missed) follow(now, before);
+  const unsubscribe = lessons.subscribe(follow);
 
   return {
     opened: () => {
