@@ -1,9 +1,9 @@
-import { type RefObject, useId, useRef, useState } from 'react';
+import { type RefObject, useId, useImperativeHandle, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { type ChartProblem, caretInLetters, guessedIn, typedProblem } from '../../../core/chart';
 import { type ChartReading, type LinePiece, setChartText, takeSuggestion } from '../../../core/lesson';
 import { type Naming, shortened } from '../../../core/theory';
-import { Later, laterPart, useAtWork, useNoteNames } from '../at-work';
+import { Later, laterPart, useAtWork, useNoteNames, usePieceNow } from '../at-work';
 import { describeFacts } from '../words';
 import { NextSigns } from './next-signs';
 import { NAMING_HINTS, useTypedChart } from './typed-names';
@@ -17,20 +17,61 @@ const PARKED = laterPart('The parked bars', async () => (await import('./parked-
 const BURST_MS = 1200;
 
 interface ChartFieldProps {
-  /** As it is this moment. */
+  /** Perhaps as it was a moment ago: what is typed is shown as it is this moment. */
   readonly piece: LinePiece;
   /** What its chart tells, perhaps as it was a moment ago. */
   readonly reading: ChartReading;
 }
 
+type PutIn = (sign: string) => void;
+
 /** The chord chart as it is typed, what cannot be read in it, and what it says. */
 export function ChartField({ piece, reading }: ChartFieldProps) {
-  const { session } = useAtWork();
   const field = useRef<HTMLTextAreaElement>(null);
   const facts = useRef<HTMLParagraphElement>(null);
+  const putIn = useRef<PutIn | null>(null);
+  const id = useId();
+  const naming = useNoteNames() ?? 'letters';
+  return (
+    <div className="chart">
+      <ChartText piece={piece} reading={reading} id={id} field={field} putIn={putIn} />
+      <p className="chart__facts" id={`${id}-facts`} ref={facts} tabIndex={-1}>
+        {describeFacts(reading)}
+      </p>
+      <Later
+        part={HARMONY}
+        given={{
+          piece,
+          reading,
+          onTaken: () => facts.current?.focus(),
+          onWritten: () => {
+            const before = field.current?.value ?? '';
+            requestAnimationFrame(() => showWritten(field.current, before));
+          },
+        }}
+      />
+      <details className="chart-signs">
+        <summary>Signs of the chart</summary>
+        <Later part={SIGNS} given={{ putIn: (sign) => putIn.current?.(sign) }} />
+      </details>
+      <Later part={PARKED} given={{ piece, noteNames: naming }} />
+    </div>
+  );
+}
+
+interface ChartTextProps extends ChartFieldProps {
+  readonly id: string;
+  readonly field: RefObject<HTMLTextAreaElement | null>;
+  /** Receives what writes a sign at the caret, which then stands behind it. */
+  readonly putIn: RefObject<PutIn | null>;
+}
+
+/** What shows the text as it is this moment: of the note pad, only this is rendered at once while someone types. */
+function ChartText({ piece: settled, reading, id, field, putIn }: ChartTextProps) {
+  const { session } = useAtWork();
+  const piece = usePieceNow(settled);
   const burst = useRef({ count: 0, at: 0 });
   const [caret, setCaret] = useState<number | null>(null);
-  const id = useId();
   const naming = useNoteNames() ?? 'letters';
   const hint = NAMING_HINTS[naming];
   const { text, type } = useTypedChart(piece.chartText, naming, (stored) => {
@@ -44,8 +85,7 @@ export function ChartField({ piece, reading }: ChartFieldProps) {
       join: `chart ${piece.id} ${burst.current.count}`,
     });
   });
-  /** Writes at the caret, where it stands behind what was put in. */
-  const putIn = (sign: string) => {
+  const write: PutIn = (sign) => {
     const box = field.current;
     if (box === null) return;
     const { selectionStart: from, selectionEnd: to, value } = box;
@@ -53,8 +93,9 @@ export function ChartField({ piece, reading }: ChartFieldProps) {
     box.focus();
     box.setSelectionRange(from + sign.length, from + sign.length);
   };
+  useImperativeHandle(putIn, () => write);
   return (
-    <div className="chart">
+    <>
       <div className="field">
         <label className="field__label" htmlFor={id}>
           Chord chart
@@ -78,30 +119,10 @@ export function ChartField({ piece, reading }: ChartFieldProps) {
           </p>
         )}
       </div>
-      <NextSigns before={text.slice(0, caret ?? text.length)} reading={reading} putIn={putIn} />
+      <NextSigns before={text.slice(0, caret ?? text.length)} reading={reading} putIn={write} />
       <Later part={PASTED} given={{ piece, reading, onTaken: () => field.current?.focus() }} />
       <Problems piece={piece} typed={text} problems={reading.problems} naming={naming} field={field} />
-      <p className="chart__facts" id={`${id}-facts`} ref={facts} tabIndex={-1}>
-        {describeFacts(reading)}
-      </p>
-      <Later
-        part={HARMONY}
-        given={{
-          piece,
-          reading,
-          onTaken: () => facts.current?.focus(),
-          onWritten: () => {
-            const before = field.current?.value ?? '';
-            requestAnimationFrame(() => showWritten(field.current, before));
-          },
-        }}
-      />
-      <details className="chart-signs">
-        <summary>Signs of the chart</summary>
-        <Later part={SIGNS} given={{ putIn }} />
-      </details>
-      <Later part={PARKED} given={{ piece, noteNames: naming }} />
-    </div>
+    </>
   );
 }
 

@@ -5,7 +5,7 @@ import { HandoutChoices } from '../handout';
 import { TransposePad } from './transpose-pad';
 
 interface LowerPadProps {
-  /** The line at hand as it is this moment; null where the lesson has no line. */
+  /** The line at hand, as it is this moment but for notes and chart; null where the lesson has no line. */
   readonly piece: LinePiece | null;
   /** The lesson as everything computed shows it, perhaps a moment older. */
   readonly settled: Lesson;
