@@ -6,9 +6,9 @@ import { analyseLine, type LineRequest, reasonsFor } from '../line';
 import { type Key, type Naming, sameKey } from '../theory';
 import { lineAtHand } from './at-hand';
 import { lettersReading } from './chart-reading';
-import { barsInPosition } from './composer-aims';
-import { fingerBars, lineContext, playingHand, strikeNotes } from './fingering';
+import { fingeredLine } from './fingered';
 import { isHeld } from './held';
+import { LastOf } from './last-of';
 import { lineRequest } from './line-request';
 import { instrumentOf, keyGuessesIn } from './request';
 import type { BlankSheet, LineSheet, Sheet, SheetBar } from './sheet-types';
@@ -71,35 +71,16 @@ function requestFor(piece: LinePiece, chart: Chart, key: Key, settings: Instrume
   return request;
 }
 
-/** As many lines as a lesson may have. */
-const MOST_LINES = 24;
-const askedLast = new Map<string, LineRequest>();
-
-/** The request of a piece under the chart that it had before, for what of it still stands; null where there is none. */
-function requestBefore({ id }: LinePiece, now: LineRequest): LineRequest | null {
-  const before = askedLast.get(id) ?? null;
-  askedLast.delete(id);
-  askedLast.set(id, now);
-  for (const oldest of askedLast.keys()) {
-    if (askedLast.size <= MOST_LINES) break;
-    askedLast.delete(oldest);
-  }
-  return before;
-}
+const askedLast = new LastOf<LineRequest>();
 
 function deriveLine(piece: LinePiece, settings: InstrumentSettings): LineSheet {
   const reading = lettersReading(piece);
   const { chart, key } = reading;
   const request = requestFor(piece, chart, key, settings);
   const notes = chart.bars.map((_, index) => piece.bars[index]?.notes ?? NO_NOTES);
-  const struck = strikeNotes(chart, barsInPosition(piece, chart));
-  const fingering = fingerBars(
-    struck,
-    request.instrument,
-    playingHand(piece),
-    lineContext(struck, chart, piece, request.feel),
-  );
-  const analyses = analyseLine(request, notes, requestBefore(piece, request));
+  const fingering = fingeredLine({ piece, settings, chart }, request);
+  const analyses = analyseLine(request, notes, askedLast.get(piece.id));
+  askedLast.set(piece.id, request);
   const bars = chart.bars.map((written, index): SheetBar => {
     const analysis = analyses[index] ?? { notes: [], techniques: [], reason: '' };
     const { dynamics = [], words } = piece.bars[index] ?? {};
