@@ -154,7 +154,7 @@ export function musicOf(chords: readonly WeightedChord[], total: number, loops: 
   const kinds: Chord[] = [];
   const places = new Map<string, number>();
   const kindAt = chords.map(({ chord }) => remembered(places, chord.symbol, () => kinds.push(chord) - 1));
-  let before = loops ? chords[chords.length - 1]?.chord : undefined;
+  let before = loops ? chords.at(-1)?.chord : undefined;
   const cameFrom = chords.map(({ chord }, index) => {
     const previous = chords[index - 1]?.chord;
     if (previous && !sameSound(previous, chord)) before = previous;
@@ -170,12 +170,12 @@ export function judge(key: Key, music: Music, naming: Naming): KeyGuess {
   const notes = notesOf(key);
   const fits = kinds.map((chord) => fitOf(chord, notes, worth.tonic));
   const points = chords.reduce(
-    (sum, { weight }, index) => sum + weight * (fits[kindAt[index] ?? 0]?.points ?? 0),
+    (sum, { weight }, index) => sum + weight * (fits[kindAt[index] ?? -1]?.points ?? 0),
     0,
   );
   const first = firstOf(chords);
-  const last = chords[chords.length - 1]?.chord;
-  const before = chords[chords.length - 2]?.chord;
+  const last = chords.at(-1)?.chord;
+  const before = chords.at(-2)?.chord;
   const cadences = cadencesIn(music, key);
   const cadencePoints = cadences.reduce(
     (sum, { weight, fromHome }) => sum + weight * (fromHome ? worth.backAndForth : worth.cadence),
@@ -204,12 +204,10 @@ interface Cadence extends WeightedChord {
 function cadencesIn({ chords, loops, kinds, kindAt, cameFrom }: Music, key: Key): readonly Cadence[] {
   const leads = kinds.map((chord) => isDominantOf(chord, key));
   const rests = kinds.map((chord) => isTonic(chord, key));
-  const cadences: Cadence[] = [];
-  chords.forEach(({ chord, weight }, index) => {
-    const next = kindAt[index + 1] ?? (loops ? kindAt[0] : undefined);
-    if (leads[kindAt[index] ?? 0] !== true || next === undefined || rests[next] !== true) return;
+  return chords.flatMap(({ chord, weight }, index) => {
+    const next = kindAt[index + 1] ?? (loops ? 0 : -1);
+    if (!leads[kindAt[index] ?? -1] || !rests[next]) return [];
     const from = cameFrom[index];
-    cadences.push({ chord, weight, fromHome: from !== undefined && aboveTonic(from, key) === 0 });
+    return [{ chord, weight, fromHome: from !== undefined && aboveTonic(from, key) === 0 }];
   });
-  return cadences;
 }

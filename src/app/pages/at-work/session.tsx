@@ -1,6 +1,6 @@
 import { createContext, type ReactNode, useContext, useDeferredValue, useEffect, useState } from 'react';
 import { useStore } from 'zustand';
-import type { Lesson, LinePiece, Piece } from '../../../core/lesson';
+import type { Lesson, Piece } from '../../../core/lesson';
 import type { EditorState, Session } from '../../state';
 import { whenIdle } from '../common';
 import type { Playback } from '../playing';
@@ -50,44 +50,29 @@ export function useSettledLesson(): Lesson {
  */
 export const useLessonButNotes = (settled: Lesson): Lesson =>
   useStore(useAtWork().session.lessons, ({ lesson }) =>
-    isSameBut(isTyped, lesson, settled) ? settled : lesson,
+    differInNotesAlone(lesson, settled, true) ? settled : lesson,
   );
 
-/** The fields in which two records differ. */
-const differing = <Value extends object>(one: Value, other: Value): readonly string[] =>
-  Object.keys({ ...one, ...other }).filter((name) => Reflect.get(one, name) !== Reflect.get(other, name));
+/** Whether two records are the same but for one field. */
+const sameBut = <Value extends object>(field: keyof Value, one: Value, other: Value): boolean =>
+  Object.entries({ ...one, ...other }).every(
+    ([name]) => name === field || Reflect.get(one, name) === Reflect.get(other, name),
+  );
 
-/** Whether two lessons are the same but for lines that differ so. */
-const isSameBut = (
-  differSo: (one: LinePiece, other: LinePiece) => boolean,
-  one: Lesson,
-  other: Lesson,
-): boolean =>
+/** @param orChart - whether a line may have another chart, too, and what follows that */
+const differInNotesAlone = (one: Lesson, other: Lesson, orChart = false): boolean =>
   one.pieces.length === other.pieces.length &&
-  differing(one, other).every((name) => name === 'pieces') &&
+  sameBut('pieces', one, other) &&
   one.pieces.every((piece, index) => {
     const before = other.pieces[index];
-    return piece === before || (piece.kind === 'line' && before?.kind === 'line' && differSo(piece, before));
+    if (piece === before) return true;
+    return (
+      piece.kind === 'line' &&
+      before?.kind === 'line' &&
+      ((orChart && piece.chartText !== before.chartText) ||
+        (piece.bars.length === before.bars.length && sameBut('bars', piece, before)))
+    );
   });
-
-/** Whether two states of a line differ in its notes alone. */
-const isWritten = (one: LinePiece, other: LinePiece): boolean =>
-  one.bars.length === other.bars.length && differing(one, other).every((name) => name === 'bars');
-
-/** What follows the chart of a line when it is typed. */
-const FOLLOWS_CHART: ReadonlySet<string> = new Set<keyof LinePiece>([
-  'chartText',
-  'bars',
-  'parked',
-  'aims',
-  'sections',
-  'parkedSections',
-]);
-
-/** Whether two states of a line differ in its notes, or in what is typed as its chart, alone. */
-const isTyped = (one: LinePiece, other: LinePiece): boolean =>
-  isWritten(one, other) ||
-  (one.chartText !== other.chartText && differing(one, other).every((name) => FOLLOWS_CHART.has(name)));
 
 /**
  * A piece as it is this moment, where the page shows it as it was a moment ago.
@@ -107,7 +92,7 @@ const BEHIND_MS = 300;
 export function useUnhurried(settled: Lesson): Lesson {
   const [told, setTold] = useState(settled);
   useEffect(() => whenIdle(() => setTold(settled), BEHIND_MS), [settled]);
-  return isSameBut(isWritten, settled, told) ? told : settled;
+  return differInNotesAlone(settled, told) ? told : settled;
 }
 
 const isSameKind = <Kind extends Piece>(piece: Piece, like: Kind): piece is Kind => piece.kind === like.kind;

@@ -1,4 +1,4 @@
-import { type RefObject, useId, useImperativeHandle, useRef, useState } from 'react';
+import { type RefObject, useId, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { type ChartProblem, caretInLetters, guessedIn, typedProblem } from '../../../core/chart';
 import { type ChartReading, type LinePiece, setChartText, takeSuggestion } from '../../../core/lesson';
@@ -23,55 +23,15 @@ interface ChartFieldProps {
   readonly reading: ChartReading;
 }
 
-type PutIn = (sign: string) => void;
-
 /** The chord chart as it is typed, what cannot be read in it, and what it says. */
-export function ChartField({ piece, reading }: ChartFieldProps) {
+export function ChartField({ piece: settled, reading }: ChartFieldProps) {
+  const piece = usePieceNow(settled);
+  const { session } = useAtWork();
   const field = useRef<HTMLTextAreaElement>(null);
   const facts = useRef<HTMLParagraphElement>(null);
-  const putIn = useRef<PutIn | null>(null);
-  const id = useId();
-  const naming = useNoteNames() ?? 'letters';
-  return (
-    <div className="chart">
-      <ChartText piece={piece} reading={reading} id={id} field={field} putIn={putIn} />
-      <p className="chart__facts" id={`${id}-facts`} ref={facts} tabIndex={-1}>
-        {describeFacts(reading)}
-      </p>
-      <Later
-        part={HARMONY}
-        given={{
-          piece,
-          reading,
-          onTaken: () => facts.current?.focus(),
-          onWritten: () => {
-            const before = field.current?.value ?? '';
-            requestAnimationFrame(() => showWritten(field.current, before));
-          },
-        }}
-      />
-      <details className="chart-signs">
-        <summary>Signs of the chart</summary>
-        <Later part={SIGNS} given={{ putIn: (sign) => putIn.current?.(sign) }} />
-      </details>
-      <Later part={PARKED} given={{ piece, noteNames: naming }} />
-    </div>
-  );
-}
-
-interface ChartTextProps extends ChartFieldProps {
-  readonly id: string;
-  readonly field: RefObject<HTMLTextAreaElement | null>;
-  /** Receives what writes a sign at the caret, which then stands behind it. */
-  readonly putIn: RefObject<PutIn | null>;
-}
-
-/** What shows the text as it is this moment: of the note pad, only this is rendered at once while someone types. */
-function ChartText({ piece: settled, reading, id, field, putIn }: ChartTextProps) {
-  const { session } = useAtWork();
-  const piece = usePieceNow(settled);
   const burst = useRef({ count: 0, at: 0 });
   const [caret, setCaret] = useState<number | null>(null);
+  const id = useId();
   const naming = useNoteNames() ?? 'letters';
   const hint = NAMING_HINTS[naming];
   const { text, type } = useTypedChart(piece.chartText, naming, (stored) => {
@@ -85,7 +45,8 @@ function ChartText({ piece: settled, reading, id, field, putIn }: ChartTextProps
       join: `chart ${piece.id} ${burst.current.count}`,
     });
   });
-  const write: PutIn = (sign) => {
+  /** Writes at the caret, where it stands behind what was put in. */
+  const putIn = (sign: string) => {
     const box = field.current;
     if (box === null) return;
     const { selectionStart: from, selectionEnd: to, value } = box;
@@ -93,9 +54,8 @@ function ChartText({ piece: settled, reading, id, field, putIn }: ChartTextProps
     box.focus();
     box.setSelectionRange(from + sign.length, from + sign.length);
   };
-  useImperativeHandle(putIn, () => write);
   return (
-    <>
+    <div className="chart">
       <div className="field">
         <label className="field__label" htmlFor={id}>
           Chord chart
@@ -119,10 +79,30 @@ function ChartText({ piece: settled, reading, id, field, putIn }: ChartTextProps
           </p>
         )}
       </div>
-      <NextSigns before={text.slice(0, caret ?? text.length)} reading={reading} putIn={write} />
+      <NextSigns before={text.slice(0, caret ?? text.length)} reading={reading} putIn={putIn} />
       <Later part={PASTED} given={{ piece, reading, onTaken: () => field.current?.focus() }} />
       <Problems piece={piece} typed={text} problems={reading.problems} naming={naming} field={field} />
-    </>
+      <p className="chart__facts" id={`${id}-facts`} ref={facts} tabIndex={-1}>
+        {describeFacts(reading)}
+      </p>
+      <Later
+        part={HARMONY}
+        given={{
+          piece,
+          reading,
+          onTaken: () => facts.current?.focus(),
+          onWritten: () => {
+            const before = field.current?.value ?? '';
+            requestAnimationFrame(() => showWritten(field.current, before));
+          },
+        }}
+      />
+      <details className="chart-signs">
+        <summary>Signs of the chart</summary>
+        <Later part={SIGNS} given={{ putIn }} />
+      </details>
+      <Later part={PARKED} given={{ piece, noteNames: naming }} />
+    </div>
   );
 }
 
