@@ -173,8 +173,8 @@ export function judge(key: Key, music: Music, naming: Naming): KeyGuess {
     (sum, { weight }, index) => sum + weight * (fits[kindAt[index] ?? -1]?.points ?? 0),
     0,
   );
-  const first = firstOf(chords);
-  const last = chords.at(-1)?.chord;
+  const begins = isTonic(firstOf(chords), key);
+  const ends = isTonic(chords.at(-1)?.chord, key);
   const before = chords.at(-2)?.chord;
   const cadences = cadencesIn(music, key);
   const cadencePoints = cadences.reduce(
@@ -184,16 +184,12 @@ export function judge(key: Key, music: Music, naming: Naming): KeyGuess {
   const score =
     (points + cadencePoints) / total +
     worth.tones * profileCorrelation(tones, pitchClassOf(key.tonic), key.mode) +
-    (isTonic(first, key) ? worth.first : 0) +
-    (isTonic(last, key) ? worth.last : 0) +
-    (before && isDominantOf(before, key) && isTonic(last, key) ? worth.lastCadence : 0);
-  const ends = {
-    begins: isTonic(first, key),
-    ends: isTonic(last, key),
-    cadence: cadences[0]?.chord ?? null,
-  };
+    (begins ? worth.first : 0) +
+    (ends ? worth.last : 0) +
+    (ends && before && isDominantOf(before, key) ? worth.lastCadence : 0);
+  const home = { begins, ends, cadence: cadences[0]?.chord ?? null };
   const strangers = kinds.filter((_, kind) => !fits[kind]?.diatonic);
-  return { key, score, reason: reasonFor(key, { count: chords.length, kinds, strangers }, ends, naming) };
+  return { key, score, reason: reasonFor(key, { count: chords.length, kinds, strangers }, home, naming) };
 }
 
 interface Cadence extends WeightedChord {
