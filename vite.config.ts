@@ -20,6 +20,8 @@ export default defineConfig({
   worker: { format: 'es' },
   build: {
     ...buildOptions,
+    // Every browser that the page is written for loads modules ahead by itself (Safari since 17, Firefox since 115).
+    modulePreload: { polyfill: false },
     rolldownOptions: {
       ...buildOptions.rolldownOptions,
       input: {
