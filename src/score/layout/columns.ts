@@ -176,7 +176,7 @@ const ghostPieces = (event: ContentEvent): readonly Piece[] =>
     bottom: box.bottom,
   }));
 
-/** The stem of a note under a beam, as long as any might be. */
+/** The stem of a note under a beam, which may be of whatever length. */
 function beamedStem(stem: 'up' | 'down', marks: readonly Mark[]): Piece {
   const heads = boxOf(marks.filter(({ role }) => role === 'note'));
   return stem === 'up'
