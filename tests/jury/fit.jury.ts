@@ -9,9 +9,10 @@ import { modelOf } from '../../src/core/line/read-request';
 import { plainRequestOf, type Task } from './tasks';
 
 /*
- * Weights for the features of a line, fitted to what blind readers preferred: `npm run jury:fit`. The chance that a
- * reader prefers one of two lines grows with the difference of their costs (a logistic model of pairs, after Bradley
- * and Terry 1952), and the weights stay near those that were set by ear. It is judged on charts that it has not seen.
+ * Weights for the features of a line, fitted to the marks of blind readers: `npm run jury:fit`. A ridge regression
+ * (Hoerl and Kennard 1970) of each line's mean mark, and of the distance between the two lines of a chart, on what can be counted in
+ * them, drawn towards the weights as they stand. Marks and features are taken from their means by run, author, feel and
+ * level, so that neither who wrote a line nor how hard it may be tells anything. It is judged on runs that it has not seen.
  */
 
 type Author = 'program' | 'by hand';
@@ -42,82 +43,181 @@ function noteOf(text: string): LineNote {
   };
 }
 
-/** The features of each line of a task, in the order of their names. */
-function vectorsOf(task: Judged['tasks'][number]): Readonly<Record<Author, readonly number[]>> {
-  const model = modelOf(plainRequestOf(task));
-  const vector = (text: string) => {
-    const bars = text.split('|').map((bar) => bar.split(' ').filter(Boolean).map(noteOf));
-    const features = featuresOf(model, hearLine(model, bars));
-    return NAMES.map((name) => features[name]);
-  };
-  return { program: vector(task.lines.program), 'by hand': vector(task.lines['by hand']) };
+/** A line that was read: its features in the order of their names, and its mean mark. */
+interface Read {
+  readonly run: string;
+  readonly author: Author;
+  readonly feel: string;
+  readonly level: number;
+  readonly features: readonly number[];
+  readonly mark: number;
 }
 
-/** A reading: how the features of the line that was preferred differ from the other's. */
-interface Reading {
-  readonly task: string;
-  readonly difference: readonly number[];
-}
+/** What a point of cost takes from a mark, how strongly weights are held to what they are, and rounds of taking means off. */
+const [TELLS, HELD, ROUNDS] = [0.012, 1000, 5];
 
-/** How fast the weights follow the readings, how strongly they are held, and how much a point of cost tells. */
-const [RATE, HELD, TELLS, ROUNDS] = [0.5, 0.02, 0.15, 400];
+/** Features that hardly differ are measured by this share of their order, so that chance does not raise them. */
+const RARE = 0.1;
 
 const dot = (one: readonly number[], other: readonly number[]): number =>
   one.reduce((sum, value, index) => sum + value * (other[index] ?? 0), 0);
 
-function fitted(readings: readonly Reading[], start: readonly number[]): readonly number[] {
-  let weights = start;
-  for (let round = 0; round < ROUNDS; round += 1) {
-    const pull = NAMES.map((_, index) =>
-      readings.reduce((sum, { difference }) => {
-        const doubt = 1 / (1 + Math.exp(-TELLS * dot(weights, difference)));
-        return sum + (doubt * TELLS * (difference[index] ?? 0)) / readings.length;
-      }, 0),
-    );
-    weights = weights.map((weight, index) => {
-      const moved = weight - RATE * (pull[index] ?? 0) - HELD * RATE * (weight - (start[index] ?? 0));
-      // A feature never turns from a fault into a merit, nor the other way.
-      return Math.sign(moved) === Math.sign(start[index] ?? 0) ? moved : 0;
+const meanOf = (numbers: readonly number[]): number =>
+  numbers.reduce((sum, one) => sum + one, 0) / Math.max(1, numbers.length);
+
+/** Both lines of every chart, one after the other. */
+function linesRead({ tasks, judgements }: Judged): readonly Read[] {
+  return tasks.flatMap((task): readonly Read[] => {
+    const model = modelOf(plainRequestOf(task));
+    const own = judgements.filter((one) => one.task === task.id);
+    return (['program', 'by hand'] as const).map((author) => {
+      const bars = task.lines[author].split('|').map((bar) => bar.split(' ').filter(Boolean).map(noteOf));
+      const features = featuresOf(model, hearLine(model, bars));
+      return {
+        run: own[0]?.by.split(',')[0] ?? '',
+        author,
+        feel: task.feel,
+        level: task.level,
+        features: NAMES.map((name) => features[name]),
+        mark: meanOf(own.map(({ marks }) => marks[author])),
+      };
     });
-  }
-  return weights;
+  });
 }
 
-/** The share of readings whose preferred line costs less. */
-const rightIn = (readings: readonly Reading[], weights: readonly number[]): number =>
-  readings.filter(({ difference }) => dot(weights, difference) < 0).length / Math.max(1, readings.length);
+/** Rows of numbers with the means of their groups taken off, by each of several ways to group in turns. */
+function centred(rows: readonly (readonly number[])[], groupings: readonly (readonly string[])[]) {
+  const now = rows.map((row) => [...row]);
+  for (let round = 0; round < ROUNDS; round += 1)
+    for (const names of groupings)
+      for (const name of new Set(names)) {
+        const group = now.filter((_, index) => names[index] === name);
+        (now[0] ?? []).forEach((_, column) => {
+          const mean = meanOf(group.map((row) => row[column] ?? 0));
+          for (const row of group) row[column] = (row[column] ?? 0) - mean;
+        });
+      }
+  return now;
+}
 
-test('fits the weights to the readings, and tells how well they do on charts that were held out', () => {
-  const judged = JSON.parse(readFileSync('tests/jury/pairs.json', 'utf8')) as Judged;
-  const vectors = new Map(judged.tasks.map((task) => [task.id, vectorsOf(task)]));
-  const readings = judged.judgements.flatMap(({ task, marks }): readonly Reading[] => {
-    const lines = vectors.get(task);
-    if (!lines || marks.program === marks['by hand']) return [];
-    const [better, worse]: readonly [Author, Author] =
-      marks.program > marks['by hand'] ? ['program', 'by hand'] : ['by hand', 'program'];
-    return [{ task, difference: lines[better].map((value, index) => value - (lines[worse][index] ?? 0)) }];
+/** Solves a system of equations by Gauss's elimination; its matrix has a diagonal without zeros. */
+function solved(matrix: readonly (readonly number[])[], right: readonly number[]): readonly number[] {
+  const rows = matrix.map((row, index) => [...row, right[index] ?? 0]);
+  rows.forEach((pivot, at) => {
+    const by = pivot[at] ?? 1;
+    for (let column = at; column < pivot.length; column += 1) pivot[column] = (pivot[column] ?? 0) / by;
+    for (const row of rows) {
+      const factor = row === pivot ? 0 : (row[at] ?? 0);
+      if (factor !== 0)
+        for (let column = at; column < row.length; column += 1)
+          row[column] = (row[column] ?? 0) - factor * (pivot[column] ?? 0);
+    }
   });
-  const byEar = NAMES.map((name) => WEIGHTS[name].weight);
-  const held = judged.tasks.map(({ id }) => {
-    const [unseen, seen] = [
-      readings.filter(({ task }) => task === id),
-      readings.filter(({ task }) => task !== id),
-    ];
-    return {
-      count: unseen.length,
-      ear: rightIn(unseen, byEar),
-      fitted: rightIn(unseen, fitted(seen, byEar)),
-    };
-  });
-  const mean = (of: (one: (typeof held)[number]) => number) =>
-    held.reduce((sum, one) => sum + of(one) * one.count, 0) / readings.length;
-  console.log(`${readings.length} readings over ${judged.tasks.length} charts`);
-  console.log(
-    `right on charts held out: by ear ${mean(({ ear }) => ear).toFixed(2)}, fitted ${mean(({ fitted }) => fitted).toFixed(2)}`,
+  return rows.map((row) => row.at(-1) ?? 0);
+}
+
+/** A row to learn from: features and mark, both about their means, and the run that it comes from. */
+interface Lesson {
+  readonly run: string;
+  readonly features: readonly number[];
+  readonly mark: number;
+}
+
+/** The weights (as costs) that fit best; `sizes` are the usual sizes of the features. */
+function fitted(lessons: readonly Lesson[], start: readonly number[], sizes: readonly number[]) {
+  const scaled = lessons.map(({ features }) => features.map((value, index) => value / (sizes[index] ?? 1)));
+  const prior = start.map((weight, index) => -TELLS * weight * (sizes[index] ?? 1));
+  const rest = lessons.map(({ mark }, index) => mark - dot(scaled[index] ?? [], prior));
+  const matrix = NAMES.map((_, one) =>
+    NAMES.map(
+      (_other, two) =>
+        scaled.reduce((sum, row) => sum + (row[one] ?? 0) * (row[two] ?? 0), 0) + (one === two ? HELD : 0),
+    ),
   );
-  const weights = fitted(readings, byEar);
+  const right = NAMES.map((_, one) =>
+    scaled.reduce((sum, row, index) => sum + (row[one] ?? 0) * (rest[index] ?? 0), 0),
+  );
+  return solved(matrix, right).map(
+    (value, index) => -(value + (prior[index] ?? 0)) / TELLS / (sizes[index] ?? 1),
+  );
+}
+
+/** How closely two rows of numbers go together, from −1 to 1 (Pearson). */
+function correlation(one: readonly number[], other: readonly number[]): number {
+  const [mean, otherMean] = [meanOf(one), meanOf(other)];
+  const [from, otherFrom] = [one.map((value) => value - mean), other.map((value) => value - otherMean)];
+  return dot(from, otherFrom) / Math.sqrt(dot(from, from) * dot(otherFrom, otherFrom));
+}
+
+test('fits the weights to the marks, and tells how well they do on runs that were held out', () => {
+  const lines = linesRead(JSON.parse(readFileSync('tests/jury/pairs.json', 'utf8')) as Judged);
+  const rows = centred(
+    lines.map(({ features, mark }) => [...features, mark]),
+    [
+      lines.map(({ feel, author }) => `${feel} ${author}`),
+      lines.map(({ level, author }) => `${level} ${author}`),
+      lines.map(({ run, author }) => `${run} ${author}`),
+    ],
+  );
+  const single = lines.map(({ run }, index): Lesson => {
+    const row = rows[index] ?? [];
+    return { run, features: row.slice(0, -1), mark: row.at(-1) ?? 0 };
+  });
+  const pairs = single.flatMap((one, index): readonly Lesson[] => {
+    const other = single[index + 1];
+    return index % 2 === 1 || !other
+      ? []
+      : [
+          {
+            run: one.run,
+            features: one.features.map((value, at) => value - (other.features[at] ?? 0)),
+            mark: one.mark - other.mark,
+          },
+        ];
+  });
+  const lessons = [...single, ...pairs];
+  const spreads = NAMES.map((_, at) =>
+    Math.sqrt(meanOf(single.map(({ features }) => (features[at] ?? 0) ** 2))),
+  );
+  const least = spreads.toSorted((one, other) => one - other)[Math.floor(spreads.length * RARE)] ?? 1;
+  const sizes = spreads.map((spread) => Math.max(spread, least));
+  const now = NAMES.map((name) => WEIGHTS[name].weight);
+  const unseenBy = new Map(
+    [...new Set(lines.map(({ run }) => run))].map((held) => [
+      held,
+      fitted(
+        lessons.filter(({ run }) => run !== held),
+        now,
+        sizes,
+      ),
+    ]),
+  );
+  console.log(
+    `${lines.length} lines over ${lines.length / 2} charts; how closely marks follow the weights, and those fitted without the run:`,
+  );
+  const [ours, byHand] = [
+    single.filter((_, index) => index % 2 === 0),
+    single.filter((_, index) => index % 2 === 1),
+  ];
+  for (const [name, group] of [
+    ['ours', ours],
+    ['by hand', byHand],
+    ['their distance', pairs],
+  ] as const) {
+    const marks = group.map(({ mark }) => mark);
+    const stands = correlation(
+      group.map(({ features }) => -dot(features, now)),
+      marks,
+    );
+    const learnt = correlation(
+      group.map(({ run, features }) => -dot(features, unseenBy.get(run) ?? now)),
+      marks,
+    );
+    console.log(`  ${name.padEnd(14)} ${stands.toFixed(2)} ${learnt.toFixed(2)}`);
+  }
+  const weights = fitted(lessons, now, sizes);
   for (const [index, name] of NAMES.entries())
     console.log(
-      `${name.padEnd(16)} ${(byEar[index] ?? 0).toFixed(2).padStart(7)} ${(weights[index] ?? 0).toFixed(2).padStart(7)}  ${FEATURES[name]}`,
+      `${name.padEnd(16)} ${(now[index] ?? 0).toFixed(1).padStart(7)} ${(weights[index] ?? 0).toFixed(1).padStart(7)}  ${FEATURES[name]}`,
     );
 });

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { type FeelId, phraseBookOf } from '../../src/core/feel';
 import { TECHNIQUES } from '../../src/core/line';
-import { draftOf, openDesk } from '../../src/core/line/compose/draft';
+import { openDesk } from '../../src/core/line/compose/desk';
+import { draftOf } from '../../src/core/line/compose/draft';
 import type { EdgePrices } from '../../src/core/line/phrase/edges';
 import { layoutOf } from '../../src/core/line/phrase/layout';
 import { planOf } from '../../src/core/line/phrase/plan';

@@ -1,6 +1,6 @@
 import { rememberedFor } from '../../base';
 import type { ComposeRequest } from '../types';
-import { type Desk, openDesk } from './draft';
+import { type Desk, openDesk } from './desk';
 
 /** Data in text, sets and maps as lists; each object is put into text once. */
 const textOf = rememberedFor((part: object): string =>

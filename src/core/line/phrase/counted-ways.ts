@@ -36,6 +36,10 @@ function changesOfLine(model: LineModel, heard: HeardLine): { changes: Meeting[]
   return { changes, joins };
 }
 
+/** Whether the first note of a chord has just been played: it arrives nowhere. */
+const isForetold = ({ before, first, last }: Meeting): boolean =>
+  before !== undefined && before.midi === first.midi && last.midi !== first.midi;
+
 /** Share of bars that may end on a note outside the scale before it is a tic. */
 const CHROMATIC_ENDS = 0.25;
 
@@ -105,6 +109,8 @@ export function waysCounted({ model, heard, bars, lists, flat, walk }: Counted) 
     chromaticEnds: walk
       ? 0
       : Math.max(0, share(joins.filter(({ last }) => isOutside(last)).length, joins.length) - CHROMATIC_ENDS),
+    foretold: share(changes.filter(isForetold).length, changes.length),
+    hangs: share(joins.filter(({ last, first }) => first.start > 0 && isOutside(last)).length, joins.length),
     lateRoot: share(sum(opens), opens.length),
     leadingHome: lastTone && firstTone && firstTone.midi - lastTone.midi === 1 ? 1 : 0,
   };

@@ -2,6 +2,7 @@ import type { HeardLine } from '../hearing';
 import type { LineModel } from '../model';
 import { countedIn } from './counted';
 import { formCounted } from './counted-form';
+import { motionCounted } from './counted-motion';
 import { notesCounted } from './counted-notes';
 import { songCounted } from './counted-song';
 import { tuneCounted } from './counted-tune';
@@ -24,6 +25,9 @@ export const FEATURES = {
   lateRoot: 'share of new chords that do not begin with their bass note',
   seventhsHeard: 'share of seventh chords that sound their seventh',
   colourHeard: 'share of bars that sound a sixth or seventh',
+  foretold:
+    'share of changes whose first note was the last but one before: the line turns on it and arrives nowhere',
+  hangs: 'share of joins where a note outside the scale leads into a rest',
   bare: 'share of bars of three notes or more that never sound the third',
   pasted: 'share of bars of the second half that are the first half’s over again',
   twins: 'share of bars that some earlier bar had note for note',
@@ -88,6 +92,12 @@ export const FEATURES = {
   splitTwins: 'share of bars of several chords that are the one before over again',
   halfStepJoins: 'share of changes whose first note is reached by a half step, up to a half',
   crowded: 'share of bars without a rest or a long note beyond three quarters of them, in riffs',
+  onward: 'share of moves that go on the same way as the one before',
+  stepwise: 'share of moves that are a step or half step',
+  leaps: 'share of moves of a fifth and more, octaves apart',
+  struckAgain: 'share of notes that strike the note before once more',
+  pitches: 'different pitches, of twelve',
+  airy: 'share of the time that is silent, as far as it is no hole',
 } as const;
 
 export type Feature = keyof typeof FEATURES;
@@ -96,12 +106,13 @@ export type FeatureVector = Readonly<Record<Feature, number>>;
 /** Counts all features of a line. */
 export function featuresOf(model: LineModel, heard: HeardLine): FeatureVector {
   const counted = countedIn(model, heard);
-  // Many lines are counted: features are added to one record, which is quicker than a new one of all five.
+  // Many lines are counted: features are added to one record, which is quicker than a new one of all six.
   return Object.assign(
     waysCounted(counted),
     formCounted(counted),
     notesCounted(counted),
     tuneCounted(counted),
     songCounted(counted),
+    motionCounted(counted),
   );
 }

@@ -87,6 +87,9 @@ export function joinCost(from: number, target: Target, rests: boolean): number {
   return rests ? cost * 0.7 : cost;
 }
 
+/** What a note outside the scale costs that leads into a rest: it pulls at nothing (hand-set). */
+const HANGS = 1.6;
+
 /** No lead costs less; none that comes early costs less than the second. */
 export const LEAST_LEAD = -0.5;
 export const LEAST_EARLY = -9;
@@ -309,6 +312,7 @@ export function solveLead(
       const step = Math.abs(target.midi - last);
       cost += joinCost(last, target, false) / (target === main ? 1 : 2);
       if (last === target.midi) cost += 1.5;
+      if (target.late && !cur.tones[wrap(last)] && !cur.scale[wrap(last)]) cost += HANGS;
       if (wrap(last) === target.ladder.home && target.changes && last !== target.midi) cost += 2;
       if (!cur.tones[wrap(last)] && step > 2)
         cost += cur.scale[wrap(last)] || wrap(last - target.ladder.home) === 7 ? 1.2 : 4;

@@ -192,7 +192,10 @@ export function ownCost(
   const silent = cell.silence / (segment.end - segment.start);
   cost += FULL * Math.max(0, rules.silence - silent) + onThird(rules, segment, ladder, offsets[0] ?? 0);
   return (
-    cost + beginCost(rules, segment, cell, ladder, offsets) + shapeCost(rules, segment, cell, ladder, offsets)
+    cost +
+    beginCost(rules, segment, cell, ladder, offsets) +
+    shapeCost(rules, segment, cell, ladder, offsets) +
+    motionCost(offsets)
   );
 }
 
@@ -242,6 +245,27 @@ export function isDrill([first, second, third, fourth]: readonly number[]): bool
 function leavesOff({ bar, end, unit, changes }: Segment, { notes }: Cell): boolean {
   const last = notes.at(-1);
   return changes && end === bar.ticks && (last ? last.start + last.duration : 0) <= end - unit;
+}
+
+/**
+ * What moves within a bar are worth or cost: a step, going on the same way, a leap of a fifth and more that is no octave
+ * (hand-set, after what readers marked high and low: `counted-motion.ts`).
+ */
+const STEPPED = 0.6;
+const ONWARD = 0.54;
+const LEAPT = 0.8;
+
+function motionCost(offsets: readonly number[]): number {
+  let [cost, before] = [0, 0];
+  for (let index = 1; index < offsets.length; index += 1) {
+    const move = (offsets[index] ?? 0) - (offsets[index - 1] ?? 0);
+    const size = Math.abs(move);
+    if (size === 1 || size === 2) cost -= STEPPED;
+    if (move * before > 0) cost -= ONWARD;
+    if (size >= 7 && size !== 12) cost += LEAPT;
+    before = move;
+  }
+  return cost;
 }
 
 /** Root, seventh, fifth and third on their way down. */

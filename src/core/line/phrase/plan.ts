@@ -133,14 +133,17 @@ const BEST_PLACED = 0.8;
 /** Bars among which a plan chooses a place. */
 const MOST_PLACES = 3;
 
-/** By bar, the techniques that the plan places there. */
+/** By bar, the techniques that the plan places there: each in a bar of its own where there are enough, as one may exclude another. */
 function placed(asks: readonly Ask[], layout: Layout, random: Random): ReadonlyMap<number, Techniques> {
   const found = new Map<number, Techniques>();
   for (const ask of asks) {
     const chance = random.next();
     const answers = inAnswers(ask, layout);
     const best = chance < BEST_PLACED ? bestPlaces(ask, layout) : [];
-    const from = best.length > 0 ? best : beforeTheEnd(afterStatement(ask.bars, layout), layout);
+    const others = beforeTheEnd(afterStatement(ask.bars, layout), layout);
+    const places = [best, others].filter((bars) => bars.length > 0);
+    const free = places.map((bars) => bars.filter((bar) => !found.has(bar)));
+    const from = free.find((bars) => bars.length > 0) ?? places[0] ?? [];
     const one = pick(random, from.length > MOST_PLACES ? from.slice(-MOST_PLACES) : from, ask.bars[0] ?? -1);
     for (const bar of answers.length > 0 ? answers : [one])
       found.set(bar, (found.get(bar) ?? 0) | bitOf(ask.technique));
