@@ -8,7 +8,7 @@ import type { Feature } from './features';
 export const WEIGHTS: Readonly<
   Record<Feature, { readonly weight: number; readonly origin: 'hand' | 'fitted' }>
 > = {
-  ledByStep: { weight: -20, origin: 'fitted' },
+  ledByStep: { weight: -60, origin: 'fitted' },
   ledByLeap: { weight: 24, origin: 'fitted' },
   ledByTritone: { weight: 34, origin: 'fitted' },
   stuck: { weight: 28, origin: 'fitted' },
@@ -74,7 +74,7 @@ export const WEIGHTS: Readonly<
   march: { weight: 40, origin: 'fitted' },
   endsAlike: { weight: 10, origin: 'fitted' },
   splitTwins: { weight: 3, origin: 'hand' },
-  halfStepJoins: { weight: -14, origin: 'fitted' },
+  halfStepJoins: { weight: -44, origin: 'fitted' },
   crowded: { weight: 3, origin: 'hand' },
   seamLost: { weight: 4, origin: 'fitted' },
   farJoins: { weight: 30, origin: 'hand' },
