@@ -26,10 +26,13 @@ const FIRST_LEVEL = 3;
 /** A multiple of every number of tunes that a line is chosen from: seeds from there on begin with the one that reads best. */
 const ALL_TUNES = 840;
 
-/** The seed of a new line, of its own id: it begins with one of the two tunes that read best, and the seeds after it bring the others. */
+/** A new line has one of the tunes that read best, so many, so that two lessons seldom have the same. */
+const BEST_TUNES = 3;
+
+/** The seed of a new line, of its own id: it begins with one of the tunes that read best, and the seeds after it bring the others. */
 function ownSeed(id: string): number {
   const chance = hashText(id);
-  return chance - (chance % ALL_TUNES) + (chance % 2);
+  return chance - (chance % ALL_TUNES) + (chance % BEST_TUNES);
 }
 
 /**

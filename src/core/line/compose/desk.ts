@@ -47,6 +47,8 @@ export interface Desk {
 /** A line as the search leaves it, with what it costs by its features. */
 export interface Sketch extends Found {
   readonly whole: number;
+  /** What a seed adds to that, so that it takes now one and now another of lines that are as good. */
+  readonly chance: number;
 }
 
 function phrasesFor({ request }: LineModel): { book: PhraseBook; metre: MetrePhrases } {

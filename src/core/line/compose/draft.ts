@@ -1,3 +1,4 @@
+import { rememberedFor } from '../../base';
 import type { Theme } from '../../feel';
 import type { HeardLine } from '../hearing';
 import type { LineModel } from '../model';
@@ -5,6 +6,7 @@ import { carryingThemes } from '../phrase/carrying';
 import { layoutOf } from '../phrase/layout';
 import { type Ask, planOf } from '../phrase/plan';
 import { searchOver } from '../phrase/search';
+import { tasteOf } from '../phrase/taste';
 import { looseThemesFor, themesFor } from '../phrase/themes';
 import { unfulfilled, type Wish } from './aim-misses';
 import type { Desk, Draft, Sketch } from './desk';
@@ -88,24 +90,37 @@ function bestOf(
     const layout = layouts[index % layouts.length] ?? [];
     const found = search.best(planOf(wishes, layout, seedOf(seed, index, 17)));
     if (!found) continue;
-    sketches.push({ ...found, whole: wholeOf(desk, found) });
+    sketches.push({ ...found, whole: wholeOf(desk, found), chance: chanceOf(seed, found.heard) });
   }
   return { draft: pickBest(desk, sketches), looked: search.looked() };
 }
 
+/** How far chance moves lines past each other that are nearly as good, so that two seeds seldom come to one (hand-set). */
+const CHANCE = 12;
+
+const chanceOf = (seed: number, heard: HeardLine): number =>
+  CHANCE * tasteOf(seed, heard.length, lineTag(heard));
+
+/** A number that stands for the notes of a line. */
+const lineTag = rememberedFor((heard: HeardLine): number =>
+  heard.flat().reduce((tag, { start, midi }) => (Math.imul(tag, 31) + start * 128 + midi) | 0, 7),
+);
+
 /** Looks at the cheapest lines closely, until none that is left can be better. */
 function pickBest(desk: Desk, sketches: readonly Sketch[]): Draft | null {
-  let best: Draft | null = null;
+  let best: { readonly draft: Draft; readonly order: number } | null = null;
   const seen = new Set<HeardLine>();
-  for (const sketch of sketches.toSorted((one, other) => one.whole - other.whole)) {
-    if (best !== null && sketch.whole >= best.cost) break;
+  const orderOf = ({ whole, chance }: Sketch): number => whole + chance;
+  for (const sketch of sketches.toSorted((one, other) => orderOf(one) - orderOf(other))) {
+    if (best !== null && orderOf(sketch) >= best.order) break;
     // The same line from a dearer plan.
     if (seen.has(sketch.heard)) continue;
     seen.add(sketch.heard);
-    const draft = desk.inspect(sketch, best?.cost ?? Number.POSITIVE_INFINITY);
-    if (draft && (best === null || draft.cost < best.cost)) best = draft;
+    const draft = desk.inspect(sketch, (best?.order ?? Number.POSITIVE_INFINITY) - sketch.chance);
+    const order = draft ? draft.cost + sketch.chance : 0;
+    if (draft && (best === null || order < best.order)) best = { draft, order };
   }
-  return best;
+  return best?.draft ?? null;
 }
 
 /**
