@@ -56,7 +56,7 @@ export const WEIGHTS: Readonly<
   backToRoot: { weight: 30, origin: 'fitted' },
   onePitch: { weight: 40, origin: 'fitted' },
   grinding: { weight: 14, origin: 'hand' },
-  strongOutside: { weight: 2, origin: 'hand' },
+  strongOutside: { weight: 12, origin: 'fitted' },
   marked: { weight: 8, origin: 'hand' },
   high: { weight: 2, origin: 'hand' },
   fuller: { weight: 300, origin: 'fitted' },
