@@ -60,7 +60,7 @@ export const WEIGHTS: Readonly<
   marked: { weight: 8, origin: 'hand' },
   high: { weight: 2, origin: 'hand' },
   fuller: { weight: 300, origin: 'fitted' },
-  unanswered: { weight: 20, origin: 'fitted' },
+  unanswered: { weight: 90, origin: 'fitted' },
   drill: { weight: 60, origin: 'fitted' },
   flatCadence: { weight: 6, origin: 'fitted' },
   homeEmpty: { weight: 12, origin: 'fitted' },
