@@ -417,16 +417,19 @@ test('a sound that falls silent is said to get ready until it is ended with a se
   await expect.poll(() => status.textContent()).toBe('Getting ready');
   await page.clock.runFor(20_000);
   expect(await status.textContent()).toBe('Getting ready');
-  await page.clock.runFor(45_000);
-  await page
-    .getByRole('alert')
-    .getByText(/computes the sound no longer answered/)
-    .waitFor();
+  // What asks the worker is fetched by a clock of its own, so that it may begin to wait only now.
+  const said = page.getByRole('alert').getByText(/computes the sound no longer answered/);
+  await expect
+    .poll(async () => {
+      await page.clock.runFor(5_000);
+      return said.count();
+    }, PATIENT)
+    .toBe(1);
   expect(await status.textContent()).toBe('Stopped');
   await hearAgain();
   await play.click();
   await expect.poll(() => status.textContent(), PATIENT).toMatch(/^(Counting in to|Playing)/);
-  expect(await page.getByText(/no longer answered/).count()).toBe(0);
+  await expect.poll(() => page.getByText(/no longer answered/).count(), PATIENT).toBe(0);
 });
 
 test('a reader that falls silent is given up with a sentence, which goes when the next file is read', async () => {
