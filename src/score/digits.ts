@@ -1,7 +1,4 @@
-const HUNDREDTHS = Array.from({ length: 100 }, (_, index) => {
-  const digits = String(index).padStart(2, '0').replace(/0+$/, '');
-  return digits === '' ? '' : `.${digits}`;
-});
+const HUNDREDTHS = Array.from({ length: 100 }, (_, index) => String(index / 100).slice(1));
 
 /**
  * A coordinate in decimal digits, to a hundredth of a unit: put together of whole numbers, whose digits the browser
