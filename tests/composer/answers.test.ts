@@ -8,8 +8,8 @@ import { deriveSheet, linePiece, newLesson, setChartText, setTempo } from '../..
 const PIECE = 'piece-1';
 const chart = '| F | Dm | Gm | C7 |';
 const composed = composePiece(setChartText(newLesson('test', 'Test'), PIECE, chart), PIECE).lesson;
-// Too fast for the feel: a finding with a repair. The empty bars have none.
-const faulty = setChartText(setTempo(composed, PIECE, 300), PIECE, `${chart} A7 |`);
+// Too fast for the feel, and in a key that is none of its chords'.
+const faulty = setChartText(setTempo(composed, PIECE, 300), PIECE, `(key: E) ${chart}`);
 
 /** What crosses to the worker and back is a copy. */
 const ask = (answers: ReturnType<typeof createAnswers>, job: ComposerJob) =>
