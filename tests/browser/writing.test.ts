@@ -59,6 +59,8 @@ describe('writing by hand', () => {
     const note = page.locator('.pencil__note');
     const box = await note.boundingBox();
     if (box === null) throw new Error('no note is selected');
+    // What is told of a bar follows its notes.
+    await expect.poll(() => told(page, 2), PATIENCE).toMatch(/quarter/);
     const before = await told(page, 2);
     await page.mouse.move(box.x + box.width / 2, there.y);
     await page.mouse.down();
