@@ -1,14 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type FeelId, phraseBookOf } from '../../src/core/feel';
+import { type FeelId, phraseBookOf, type Theme } from '../../src/core/feel';
 import { composeLine } from '../../src/core/line';
 import { type Column, NO_WAY_OUT, type Prices, restOf } from '../../src/core/line/phrase/chain';
+import type { Way } from '../../src/core/line/phrase/edges';
 import { layoutOf } from '../../src/core/line/phrase/layout';
 import { planOf } from '../../src/core/line/phrase/plan';
 import { searchOver } from '../../src/core/line/phrase/search';
+import type { Segment } from '../../src/core/line/phrase/segments';
 import { themesFor } from '../../src/core/line/phrase/themes';
 import { cheapestWay, cheapestWithin } from '../../src/core/line/phrase/ways';
-import { openWorkshop } from '../../src/core/line/phrase/workshop';
+import { openWorkshop, type Workshop } from '../../src/core/line/phrase/workshop';
 import { modelOf } from '../../src/core/line/read-request';
 import { request } from './notation';
 
@@ -60,6 +62,28 @@ const CHARTS = [
   '| C | N.C. | F |',
   '|: Am | F |1. G :|2. C |',
 ];
+
+const JUMPS = CHARTS.filter((chart) => chart.includes(':|'));
+
+/** From every bar that a repeat or ending follows, the ways to each beginning of the bar where that leads. */
+function waysBack({ segments, pools, edges, route }: Workshop, theme: Theme): readonly Way[] {
+  const place = { theme, slot: 'S', models: null, tuneBar: null, asks: 0, wide: false } as const;
+  const poolOf = (segment: Segment) => pools.poolOf(segment, place);
+  return route.onward.flatMap(({ next, back }, index) => {
+    const [from, to, following] = [segments[index], segments[back[0] ?? -1], segments[index + 1]];
+    if (!from || !to) return [];
+    const main = (next && following) || null;
+    return poolOf(to).entries.map((begins): Way => {
+      const goal = edges.goalOf(to, begins, from);
+      const extras = goal ? [goal] : [];
+      return { from, pool: poolOf(from), to: main, into: main && poolOf(main), extras, asks: 0 };
+    });
+  });
+}
+
+/** By node and beginning, what a way costs. */
+const pricesOf = ({ pool, into }: Way, prices: Prices) =>
+  pool.nodes.map((_, node) => (into?.entries ?? [null]).map((_, entry) => prices.at(node, entry, 1e9)));
 
 describe('the search', () => {
   test('finds what trying everything finds, closed to a ring or not', () => {
@@ -150,6 +174,27 @@ describe('the search', () => {
         else expect(found?.cost).toBeCloseTo(least, 6);
       }),
       { numRuns: 6, seed: 20260103 },
+    );
+  });
+
+  test.each(JUMPS)('prices a bar by where repeats lead, whatever was asked before: %s', (chart) => {
+    const feel = fc.constantFrom<FeelId>('early-ska', 'one-drop', 'rocksteady');
+    fc.assert(
+      fc.property(fc.nat(50), feel, (seed, id) => {
+        const model = modelOf(request(chart, { level: 5, feel: id }));
+        const book = phraseBookOf(id);
+        const [metre] = book.metres;
+        const [theme] = themesFor(metre, model, seed);
+        if (!theme) throw new Error('a book has themes');
+        const nothing = model.bars.map(() => null);
+        const opened = () => openWorkshop(model, book, metre, nothing, 8);
+        const workshop = opened();
+        for (const way of waysBack(workshop, theme)) {
+          const alone = opened().edges.between(way);
+          expect(pricesOf(way, workshop.edges.between(way))).toEqual(pricesOf(way, alone));
+        }
+      }),
+      { numRuns: 4, seed: 20260107 },
     );
   });
 

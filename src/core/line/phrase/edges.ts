@@ -4,6 +4,7 @@ import { type BarModel, changesAtStart, type LineModel } from '../model';
 import { HELD_IN_PARTS, meetingBreaches, soloBreaches } from '../rules/check';
 import { leadsHome } from '../rules/closing';
 import { isWished } from '../rules/downbeat';
+import { entryKey } from '../rules/ends';
 import { areEven } from '../rules/evenness';
 import { isHome } from '../tones';
 import type { Prices } from './chain';
@@ -323,7 +324,8 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
       const pair = (pool.id + POOLS) * 2 * POOLS + (into ? into.id + POOLS : 0);
       const whole = ((pair * 3 + (to ? (to.opensSection ? 2 : 1) : 0)) * 2 + (closes ? 1 : 0)) * ASKS + asks;
       const also = extras.map(
-        ({ segment, begins }) => `${segment.index} ${begins.midi} ${begins.late} ${begins.count}`,
+        ({ segment, begins: { entry, late, count } }) =>
+          `${segment.index} ${entry && entryKey(entry)} ${late} ${count}`,
       );
       const key = extras.length > 0 ? `${whole} ${also.join()}` : whole;
       const found = tables.get(key) ?? pricesInto(way);
