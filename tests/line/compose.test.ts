@@ -106,12 +106,13 @@ describe('every composed line', () => {
 const EIGHT_BARS = '| F | C7 | F | C7 | B♭ | F | C7 | F |';
 
 describe('a composed line', () => {
-  test('another seed gives another line, and most give another rhythm', () => {
-    const lines = [1, 2, 3, 4, 5].map((seed) => composed(EIGHT_BARS, { feel: 'one-drop', seed }).line.bars);
-    const rhythms = lines.map((bars) => bars.map((bar) => bar.map(({ start }) => start).join(' ')).join('|'));
-    expect(new Set(lines.map((bars) => JSON.stringify(bars))).size).toBe(5);
-    // Of the tunes that seeds go through, two have one rhythm here.
-    expect(new Set(rhythms).size).toBe(4);
+  test('another seed gives another rhythm', () => {
+    const rhythms = [1, 2, 3, 4, 5].map((seed) =>
+      composed(EIGHT_BARS, { feel: 'one-drop', seed })
+        .line.bars.map((bar) => bar.map((note) => note.start).join(' '))
+        .join('|'),
+    );
+    expect(new Set(rhythms).size).toBe(5);
   });
 
   test('carries the statement’s rhythm, its last beat apart, through half of the bars or of the pairs', () => {

@@ -109,7 +109,7 @@ describe('the plans of a line', () => {
     expect(plansFor(EIGHTEEN, { feel: 'one-drop' })).toBeGreaterThanOrEqual(28);
   });
   test('are few in a further look where the first had much to look at', () => {
-    // Tunes are not compared for long, and 28 in the first look; two more looks would have 16 each.
+    // 28 in the first look; two more looks would have 16 each.
     const plans = plansFor(THICK, { feel: 'rocksteady', level: 3, techniques: TECHNIQUES });
     expect(plans).toBeGreaterThan(28);
     expect(plans).toBeLessThan(50);

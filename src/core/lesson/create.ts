@@ -23,23 +23,11 @@ const FIRST_PLAYING: PlayingSettings = {
 const FIRST_FEEL = 'early-ska';
 const FIRST_LEVEL = 3;
 
-/** A multiple of every number of tunes that a line is chosen from: seeds from there on begin with the one that reads best. */
-const ALL_TUNES = 840;
-
-/** A new line has one of the tunes that read best, so many, so that two lessons seldom have the same. */
-const BEST_TUNES = 3;
-
-/** The seed of a new line, of its own id: it begins with one of the tunes that read best, and the seeds after it bring the others. */
-function ownSeed(id: string): number {
-  const chance = hashText(id);
-  return chance - (chance % ALL_TUNES) + (chance % BEST_TUNES);
-}
-
 /**
  * A line piece with an empty chart; every other value is one a teacher can leave as it is, and none contradicts
  * another: it teaches what belongs to its feel and level.
  */
-export function newLinePiece(id: string, name: string, seed = ownSeed(id)): LinePiece {
+export function newLinePiece(id: string, name: string, seed = hashText(id)): LinePiece {
   return {
     kind: 'line',
     id,

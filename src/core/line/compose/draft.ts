@@ -4,19 +4,18 @@ import type { HeardLine } from '../hearing';
 import type { LineModel } from '../model';
 import { carryingThemes } from '../phrase/carrying';
 import { layoutOf } from '../phrase/layout';
-import { type Ask, planOf } from '../phrase/plan';
-import { searchOver } from '../phrase/search';
+import { type Ask, type PlanWishes, planOf } from '../phrase/plan';
+import { type Found, type PlanSearch, searchOver } from '../phrase/search';
 import { tasteOf } from '../phrase/taste';
 import { looseThemesFor, themesFor } from '../phrase/themes';
 import { unfulfilled, type Wish } from './aim-misses';
 import type { Desk, Draft, Sketch } from './desk';
-import { LEAST_PLANS, seedOf, wholeOf, wishesFor } from './planning';
-import { tunesInTurn } from './tunes';
 
 /** Plans that are tried on a short chart, and over all bars of a long one. */
 const MOST_PLANS = 72;
 /** Of a tune, whose form and rhythms are given. */
 const PLANS_OF_A_TUNE = 28;
+const LEAST_PLANS = 4;
 const PLANNED_BARS = 1024;
 
 /** A bar alone can be played in no more ways than this that are worth a look. */
@@ -38,6 +37,9 @@ const MOST_LOOKED_AGAIN = 450_000;
 /** Share of the plans that are tried before it is known what has to be asked for, and for another theme. */
 const UNASKED = 0.3;
 const SECOND_LOOK = 0.6;
+
+/** How much of a plan's own cost counts beside the judgement of its line (hand-set). */
+const OWN_COST = 0.9;
 
 /** One theme looked at. */
 interface Look {
@@ -64,6 +66,20 @@ function asksFor({ techniquesIn, wishes, given }: Desk, sketches: readonly Sketc
       ? [{ technique: wish.technique, bars }]
       : [];
   });
+}
+
+function wishesFor({ model, book }: Desk, theme: Theme, search: PlanSearch): PlanWishes {
+  return {
+    manner: book.manner,
+    theme,
+    figures: search.figures,
+    low: Math.min(...model.bars.map((bar) => bar.demands.reach.low)),
+    high: Math.max(...model.bars.map((bar) => bar.demands.reach.high)),
+    level: model.request.level,
+    asks: [],
+    insists: false,
+    restsOnOne: model.request.feel.bassRole.mayRestOnOne,
+  };
 }
 
 /** The best line of a theme, and how many nodes were looked at for it. */
@@ -94,6 +110,13 @@ function bestOf(
   }
   return { draft: pickBest(desk, sketches), looked: search.looked() };
 }
+
+/** What a line costs by its features and by its plan. */
+const wholeOf = (desk: Desk, { heard, cost }: Found): number =>
+  desk.featuresCost(heard) + (cost * OWN_COST * 8) / Math.max(8, desk.workshop.segments.length);
+
+const seedOf = (seed: number, index: number, salt: number): number =>
+  (seed * 7919 + index * 104729 + salt) >>> 0;
 
 /** How far chance moves lines past each other that are nearly as good, so that two seeds seldom come to one (hand-set). */
 const CHANCE = 12;
@@ -129,11 +152,11 @@ function pickBest(desk: Desk, sketches: readonly Sketch[]): Draft | null {
  */
 export function draftOf(desk: Desk, seed: number): Draft {
   const { request, model } = desk;
-  const carrying = (themes: readonly Theme[], most: number) =>
-    model.bars.some(({ playable }) => playable) ? carryingThemes(desk.workshop, themes, most) : [];
-  const [first, second] = tunesInTurn(desk, seed) ?? carrying(themesFor(desk.metre, model, seed), 2);
+  const carrying = (themes: readonly Theme[]) =>
+    model.bars.some(({ playable }) => playable) ? carryingThemes(desk.workshop, themes) : [];
+  const [first, second] = carrying(themesFor(desk.metre, model, seed));
   // Bars that are written as one cannot give way to everything: themes whose bars the plan orders are the last resort.
-  const loose = () => (first?.tune ? carrying(looseThemesFor(desk.metre, model, seed), 1)[0] : undefined);
+  const loose = () => (first?.tune ? carrying(looseThemesFor(desk.metre, model, seed))[0] : undefined);
   let best: Draft | null = null;
   let wide: ReadonlySet<number> = new Set();
   let all = 0;

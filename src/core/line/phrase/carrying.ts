@@ -23,11 +23,11 @@ function carries({ segments, pools }: Workshop, theme: Theme): boolean {
   return poor.length <= free.length * POOR;
 }
 
-/** The first themes, so many at most, that carry a line: octaves over D have no room below B2, and what is left of them is a scrap. */
-export function carryingThemes(workshop: Workshop, themes: readonly Theme[], most: number): readonly Theme[] {
+/** The first two themes that carry a line: octaves over D have no room below B2, and what is left of them is a scrap. */
+export function carryingThemes(workshop: Workshop, themes: readonly Theme[]): readonly Theme[] {
   const found: Theme[] = [];
   for (const theme of themes) {
-    if (found.length === most) break;
+    if (found.length === 2) break;
     if (carries(workshop, theme)) found.push(theme);
   }
   return found.length > 0 ? found : themes;

@@ -34,7 +34,7 @@ const UNPLANNED_ONE = 3;
 
 /** What the way that the plan likes is worth in a bar of a tune, and what its tastes weigh there (hand-set). */
 const LIKED_WAY = 3;
-const TUNE_TASTE = 1.4;
+const TUNE_TASTE = 2.2;
 
 /** What the plan's model is worth in each half of the form, and each lead at the end of the form (hand-set). */
 const OWN_MODEL = [1.3, 0.8];

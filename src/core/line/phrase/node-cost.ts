@@ -1,6 +1,7 @@
 import type { Contour } from '../../feel';
 import type { Cell } from './cells';
 import type { Ladder } from './ladder';
+import { countMoves } from './moves';
 import type { Segment } from './segments';
 
 /** What the choice of nodes depends on beside the segment. */
@@ -195,7 +196,7 @@ export function ownCost(
     cost +
     beginCost(rules, segment, cell, ladder, offsets) +
     shapeCost(rules, segment, cell, ladder, offsets) +
-    motionCost(offsets)
+    movedCost(offsets)
   );
 }
 
@@ -255,17 +256,9 @@ const STEPPED = 0.6;
 const ONWARD = 0.54;
 const LEAPT = 0.8;
 
-function motionCost(offsets: readonly number[]): number {
-  let [cost, before] = [0, 0];
-  for (let index = 1; index < offsets.length; index += 1) {
-    const move = (offsets[index] ?? 0) - (offsets[index - 1] ?? 0);
-    const size = Math.abs(move);
-    if (size === 1 || size === 2) cost -= STEPPED;
-    if (move * before > 0) cost -= ONWARD;
-    if (size >= 7 && size !== 12) cost += LEAPT;
-    before = move;
-  }
-  return cost;
+function movedCost(offsets: readonly number[]): number {
+  const { stepwise, onward, leaps } = countMoves(offsets);
+  return leaps * LEAPT - stepwise * STEPPED - onward * ONWARD;
 }
 
 /** Root, seventh, fifth and third on their way down. */
