@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { composePiece } from '../../src/core/composing';
 import { FEEL_IDS, type FeelId } from '../../src/core/feel';
-import { changeLine, deriveSheet, newLesson, setChartText, setFeel } from '../../src/core/lesson';
+import { deriveSheet, newLesson, setChartText, setFeel } from '../../src/core/lesson';
 import { buildPerformance, type Performance } from '../../src/core/performance';
 import { PARTS, type Part } from '../../src/core/playing';
 import { renderMix } from '../../src/sound/synthesis/mix';
@@ -14,7 +14,7 @@ const kit = createKit(TRACK_RATE);
 
 const tunes = new Map<FeelId, Performance>();
 
-/** Four composed bars at the feel's own tempo, of the tune that reads best, with the deviations of people; each composed once. */
+/** Four composed bars at the feel's own tempo, with the deviations of people; each composed once. */
 function tuneIn(feel: FeelId): Performance {
   const known = tunes.get(feel) ?? composedIn(feel);
   tunes.set(feel, known);
@@ -24,11 +24,7 @@ function tuneIn(feel: FeelId): Performance {
 function composedIn(feel: FeelId): Performance {
   const empty = newLesson('lesson', 'Lesson');
   const id = empty.pieces[0]?.id ?? '';
-  const asked = setFeel(setChartText(empty, id, '| F | Dm | Gm | C7 |'), id, feel);
-  const { lesson } = composePiece(
-    changeLine(asked, id, (piece) => ({ ...piece, seed: 0 })),
-    id,
-  );
+  const { lesson } = composePiece(setFeel(setChartText(empty, id, '| F | Dm | Gm | C7 |'), id, feel), id);
   const [piece] = lesson.pieces;
   const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
   if (sheet?.kind !== 'line') throw new Error('The lesson has no line');
