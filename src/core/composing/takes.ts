@@ -80,7 +80,7 @@ function nextUnheard(request: ComposeRequest, piece: LinePiece): Unheard {
 }
 
 /**
- * Another line for the bars that are free: the rhythm is another, or at least a quarter of the free bars are. One
+ * Another line for the bars that are free: at least a quarter of them are other bars. One
  * that is not among the takes yet goes before; where there is no other line, nothing changes and a remark says so.
  * The line that was there and the new one are kept as takes.
  */

@@ -9,25 +9,22 @@ export interface Take extends ComposedLine {
 
 /** Seeds that are tried for a line that is different enough. */
 const TRIES = 24;
-/** Share of the free bars that has to change where the rhythm stays. */
+/** Share of the free bars that has to change: one bar that goes otherwise is no other line. */
 const CHANGED = 0.25;
 
-const rhythmOf = (notes: readonly LineNote[]): string => notes.map((note) => note.start).join(' ');
 const textOf = (notes: readonly LineNote[]): string =>
   notes.map((note) => `${note.start} ${note.duration} ${midiOf(note.pitch)}`).join(', ');
 
-/** Whether a take changes the rhythm of a free bar, or at least a quarter of the free bars. */
+/** Whether a take changes at least a quarter of the free bars. */
 export function isAnotherTake(before: LineNotes, after: LineNotes, kept: ComposeRequest['kept']): boolean {
   const free = after.map((_, index) => index).filter((index) => (kept[index] ?? null) === null);
-  const differs = (text: (notes: readonly LineNote[]) => string) =>
-    free.filter((index) => text(before[index] ?? []) !== text(after[index] ?? [])).length;
-  return differs(rhythmOf) > 0 || (free.length > 0 && differs(textOf) >= CHANGED * free.length);
+  const changed = free.filter((index) => textOf(before[index] ?? []) !== textOf(after[index] ?? [])).length;
+  return changed > 0 && changed >= CHANGED * free.length;
 }
 
 /**
- * The next take after a line: from the seed after the request's on, the first whose rhythm differs or that
- * changes at least a quarter of the bars that are not kept. Where there is none, the line comes back with a
- * remark that says so.
+ * The next take after a line: from the seed after the request's on, the first that changes at least a quarter of the
+ * bars that are not kept. Where there is none, the line comes back with a remark that says so.
  */
 export function anotherTake(request: ComposeRequest, before: LineNotes): Take {
   for (let step = 1; step <= TRIES; step += 1) {
