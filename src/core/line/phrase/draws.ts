@@ -1,22 +1,12 @@
-import { isCompound, remembered, rememberedFor } from '../../base';
+import { isCompound, remembered } from '../../base';
 import type { BarSlot, Contour, MetrePhrases, PhraseModel, Slot, Theme, TuneBar } from '../../feel';
 import type { LineModel } from '../model';
-import { type Cell, cellOf } from './cells';
-import type { Ladder } from './ladder';
+import { cellOf } from './cells';
+import { type Laying, layingFor } from './laying';
 import type { ModelPlace } from './layout';
 import { beforeChange, different } from './led-on';
 import type { NodeRules } from './node-cost';
-import {
-  type Body,
-  bodyOf,
-  type Draw,
-  drawsOf,
-  isPlayable,
-  type Link,
-  type Node,
-  type Stance,
-  stanceOf,
-} from './nodes';
+import { type Draw, drawsOf, isPlayable, type Link } from './nodes';
 import type { Segment } from './segments';
 import type { Techniques } from './shown';
 import { plainContours, variantsOf } from './variants';
@@ -119,39 +109,12 @@ function keepsHead(way: Contour, form: Contour): boolean {
   return places.every((place, index) => place >= 0 && place === (places[0] ?? 0) + index);
 }
 
-/** Everything about a segment that its choices depend on, in text. */
-function contextOf({ bar, stretch, start, end, fresh, changes, opensSection }: Segment): string {
-  const { tonic, mode } = stretch?.key ?? { tonic: { letter: 'C', alteration: 0 }, mode: '' };
-  const key = `${tonic.letter}${tonic.alteration}${mode}`;
-  return `${stretch?.label} ${key} ${bar.demands.key} ${bar.ticks} ${bar.beat} ${start} ${end} ${fresh} ${changes} ${opensSection}`;
-}
-
-/** The rhythm of a cell in text. */
-const rhythmOf = rememberedFor(({ notes }: Cell): string =>
-  notes.map(({ start, duration }) => `${start}:${duration}`).join(' '),
-);
-
-/** More than a bar has chords: numbers below it are joined into one. */
-const MOST_STRETCHES = 1024;
-
-/** A contour laid into a segment, over its chord. */
-interface Laid {
-  readonly cell: Cell;
-  readonly stance: Stance;
-}
-
 /** What a segment may play, before it is chosen from. */
-export interface DrawMaker {
-  /** A number for everything about a segment that its choices depend on. */
-  contextIn(segment: Segment): number;
+export interface DrawMaker extends Omit<Laying, 'layIn' | 'stancesIn'> {
   /** Bars of the theme's models of several bars, where the plan has one here. */
   linkedDraws(segment: Segment, place: Place): readonly Draw[];
   /** Bars of the theme that stand alone, with borrowed ones and other forms where they are wanted; never none. */
   ownDraws(segment: Segment, place: Place): readonly Draw[];
-  /** What a draw sounds like: the same for all that sound alike in equal segments, so that it is finished once. */
-  bodyIn(segment: Segment, ladder: Ladder, draw: Draw): Body;
-  /** The node of a draw. */
-  nodeIn(segment: Segment, ladder: Ladder, draw: Draw): Node;
 }
 
 /** Makes the draws of a request: what the book has for each chord, slot and theme. */
@@ -159,15 +122,7 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
   const { level } = model.request;
   const { bassRole } = model.request.feel;
   const plain = metre.themes[0];
-  const bookTriple = isCompound(metre.metre);
-  const contexts = new WeakMap<Segment, number>();
-  const numbers = new Map<string, number>();
-  const stances = new Map<number, Map<Contour, Stance>>();
-  /** By the pitches of a draw, which it shares with all of its contour in equal segments. */
-  const bodies = new WeakMap<readonly number[], Body>();
-  const sounds = new Map<number, Map<string, Body>>();
-  const cells = new Map<string, Map<Contour, Cell | null>>();
-  const laidIn = new Map<number, Map<Contour, Laid | null>>();
+  const { layIn, stancesIn, ...laying } = layingFor(model, rules, metre);
 
   const contoursIn = (theme: Theme | undefined, slot: Slot): readonly Contour[] =>
     theme?.contours[slot] ?? [];
@@ -181,7 +136,7 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
     const { ladder } = segment;
     if (!ladder) return [];
     const { link, borrowed = false } = about;
-    const laidFor = layer(segment, ladder);
+    const laidFor = layIn(segment, ladder);
     const draws: Draw[] = [];
     for (const contour of contours) {
       const laid = laidFor(contour);
@@ -191,51 +146,6 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
         );
     }
     return draws;
-  }
-
-  /** Lays contours into a segment; null where one is not to be played there. */
-  function layer(segment: Segment, ladder: Ladder): (contour: Contour) => Laid | null {
-    // How many notes may be played depends on how many chords share the bar.
-    const key = contextIn(segment) * MOST_STRETCHES + segment.bar.stretches.length;
-    const table = remembered(laidIn, key, () => new Map<Contour, Laid | null>());
-    return (contour) =>
-      remembered(table, contour, () => {
-        const cell = cellsIn(segment)(contour);
-        return cell && isPlayable(model, segment, cell, level)
-          ? { cell, stance: stancesIn(segment, ladder)(cell) }
-          : null;
-      });
-  }
-
-  function contextIn(segment: Segment): number {
-    return remembered(contexts, segment, () => remembered(numbers, contextOf(segment), () => numbers.size));
-  }
-
-  function stancesIn(segment: Segment, ladder: Ladder): (cell: Cell) => Stance {
-    const table = remembered(stances, contextIn(segment), () => new Map<Contour, Stance>());
-    return (cell) => remembered(table, cell.contour, () => stanceOf(rules, segment, ladder, cell));
-  }
-
-  function nodeIn(segment: Segment, ladder: Ladder, draw: Draw): Node {
-    const body = bodyIn(segment, ladder, draw);
-    const { contour } = draw.cell;
-    return { ...body, contour, cost: draw.cost, link: draw.link, borrowed: draw.borrowed };
-  }
-
-  function bodyIn(segment: Segment, ladder: Ladder, draw: Draw): Body {
-    const { cell, pitches } = draw;
-    return remembered(bodies, pitches, () => {
-      const table = remembered(sounds, contextIn(segment), () => new Map<string, Body>());
-      return remembered(table, `${rhythmOf(cell)} ${pitches.join()}`, () => bodyOf(segment, ladder, draw));
-    });
-  }
-
-  function cellsIn(segment: Segment): (contour: Contour) => Cell | null {
-    const { bar, start, end, unit } = segment;
-    const triple = isCompound(bar.metre) && !bookTriple;
-    const key = `${start} ${end} ${unit} ${bar.ticks} ${bar.beat}`;
-    const table = remembered(cells, key, () => new Map<Contour, Cell | null>());
-    return (contour) => remembered(table, contour, () => cellOf(segment, contour, triple, bassRole));
   }
 
   /** Whether an aim or the plan asks for more than the book's own bars may have. */
@@ -323,5 +233,5 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
     });
   }
 
-  return { contextIn, linkedDraws, ownDraws, bodyIn, nodeIn };
+  return { ...laying, linkedDraws, ownDraws };
 }
