@@ -1,11 +1,11 @@
 import { type SpelledName, sameName } from '../base';
 import { degreeOf, nameOfDegree, sameDegree } from './degrees';
-import { hasDegree, hasSeventh, isMinorThird, leadsTo, quality } from './foreign-dominants';
+import { leadsTo } from './foreign-dominants';
 import { keyNames } from './keys';
 import { hasMinorThird } from './modes';
-import { formatAlteration } from './names';
+import { formatAlteration, formatName } from './names';
 import { describeKeyIn, formatChordIn, formatNameIn, type Naming } from './naming';
-import { romanOf } from './numerals';
+import { FIGURES, romanOf } from './numerals';
 import type { Chord, Degree, Key, Mode } from './types';
 
 /** What a chord does in a key. */
@@ -16,6 +16,12 @@ export interface ChordFunction {
   /** One plain sentence for the teacher. */
   readonly sentence: string;
 }
+
+const hasDegree = (chord: Chord, step: Degree['step'], alteration: Degree['alteration']): boolean =>
+  chord.tones.some(({ degree }) => sameDegree(degree, { step, alteration }));
+
+const isMinorThird = (chord: Chord): boolean => hasDegree(chord, 3, -1);
+const hasSeventh = (chord: Chord): boolean => chord.tones.some(({ degree }) => degree.step === 7);
 
 /** Notes of the key; in minor the raised seventh too, where the chord leads home with it. */
 function belongs(name: SpelledName, key: Key, chord: Chord): boolean {
@@ -42,6 +48,36 @@ function plainNumeral(chord: Chord, key: Key): string {
   // A root that is raised against the minor signature gets a sharp, whatever the signature makes of it.
   const sign = onKey || leading ? '' : formatAlteration(degree.alteration) || '♯';
   return sign + romanOf(degree.step, isMinorThird(chord)) + quality(chord);
+}
+
+/** What follows the numeral: quality, seventh, figures of inversion. */
+function quality(chord: Chord): string {
+  const { sign, rest } = signAndRest(chord);
+  const figure = inversionOf(chord);
+  if (figure !== null && (rest === '' || rest === '7')) return sign + figure;
+  return sign + rest;
+}
+
+function signAndRest(chord: Chord): { readonly sign: string; readonly rest: string } {
+  const slash = sameName(chord.root, chord.bass) ? 0 : formatName(chord.bass).length + 1;
+  // The slash of a numeral leads to another one, so `6/9` goes without its own.
+  const suffix = chord.symbol
+    .slice(formatName(chord.root).length, chord.symbol.length - slash)
+    .replace('6/9', '69');
+  if (suffix.startsWith('dim')) return { sign: '°', rest: suffix.slice(3) };
+  if (suffix === 'm7♭5') return { sign: 'ø', rest: '7' };
+  if (suffix.startsWith('aug')) return { sign: '+', rest: suffix.slice(3) };
+  const rest = isMinorThird(chord) ? suffix.replace(/^m(?!aj)/, '') : suffix;
+  // A bare 6 would be a figure of inversion.
+  return { sign: '', rest: rest === '6' ? 'add6' : rest.replace(/^\((maj\d+)\)$/, '$1') };
+}
+
+function inversionOf(chord: Chord): string | null {
+  const bass = chord.tones.find(({ name }) => sameName(name, chord.bass))?.degree.step;
+  const found = Object.entries(FIGURES).find(
+    ([, figure]) => figure.seventh === hasSeventh(chord) && figure.bass === bass,
+  );
+  return found?.[0] ?? null;
 }
 
 /** A chord that acts as a dominant: a major third and no major seventh, or a diminished chord. */
