@@ -11,27 +11,6 @@ const sameWhere = (one: AimWhere, other: AimWhere): boolean =>
 export const aimFor = (aims: readonly LessonAim[], where: AimWhere): LessonAim | null =>
   aims.find((aim) => sameWhere(aim.where, where)) ?? null;
 
-/** The aims of a piece by where they hold in its chart. */
-export interface PlacedAims {
-  readonly of: Pick<LinePiece, 'aims' | 'sections'>;
-  readonly line: readonly LessonAim[];
-  /** By the index of a section: those for it, and for the section that it repeats by its name. */
-  readonly sections: ReadonlyMap<number, readonly LessonAim[]>;
-  /** By the id of a bar. */
-  readonly bars: ReadonlyMap<string, readonly LessonAim[]>;
-  /** The sections that an aim for one holds in: itself, and wherever it is used again; none while it is away. */
-  readonly uses: (id: string) => readonly number[];
-}
-
-/** Charts and pieces never change in place, so what was placed once stays so. */
-export const placed = new WeakMap<Chart, PlacedAims>();
-
-export function add<Place>(places: Map<Place, LessonAim[]>, place: Place, aim: LessonAim): void {
-  const there = places.get(place);
-  if (there === undefined) places.set(place, [aim]);
-  else there.push(aim);
-}
-
 /** What an aim says of a technique; null when it does not speak of it. */
 export type Say = 'wanted' | 'allowed' | 'forbidden';
 export const sayOf = (terms: AimTerms, technique: Technique): Say | null =>

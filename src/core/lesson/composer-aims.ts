@@ -1,7 +1,28 @@
 import type { Chart } from '../chart';
 import { type Aim, TECHNIQUES, type Technique } from '../line';
-import { add, type PlacedAims, placed, type Say, sayOf } from './aims';
+import { type Say, sayOf } from './aims';
 import type { AimTerms, LessonAim, LineBar, LinePiece, SilentOnes } from './types';
+
+/** The aims of a piece by where they hold in its chart. */
+interface PlacedAims {
+  readonly of: Pick<LinePiece, 'aims' | 'sections'>;
+  readonly line: readonly LessonAim[];
+  /** By the index of a section: those for it, and for the section that it repeats by its name. */
+  readonly sections: ReadonlyMap<number, readonly LessonAim[]>;
+  /** By the id of a bar. */
+  readonly bars: ReadonlyMap<string, readonly LessonAim[]>;
+  /** The sections that an aim for one holds in: itself, and wherever it is used again; none while it is away. */
+  readonly uses: (id: string) => readonly number[];
+}
+
+/** Charts and pieces never change in place, so what was placed once stays so. */
+const placed = new WeakMap<Chart, PlacedAims>();
+
+function add<Place>(places: Map<Place, LessonAim[]>, place: Place, aim: LessonAim): void {
+  const there = places.get(place);
+  if (there === undefined) places.set(place, [aim]);
+  else there.push(aim);
+}
 
 /** Every aim is placed once, so that many aims in many sections cost no more than each by itself. */
 function placedAims(piece: LinePiece, chart: Chart): PlacedAims {

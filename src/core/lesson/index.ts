@@ -22,7 +22,7 @@ export { MOST_PARKED } from './commands/follow-bars';
 export { type BarRange, changeBars, clearPins, keepPosition, setPins } from './commands/hand';
 export { leaveOut } from './commands/handout';
 export { forgetMeant, isMeant, meanIt } from './commands/meant';
-export { fitsBehind, putParkedBack } from './commands/parked';
+export { discardParked, fitsBehind, putParkedBack } from './commands/parked';
 export { changeLine, linePiece } from './commands/piece';
 export {
   addPiece,
@@ -33,7 +33,7 @@ export {
   setBlankBars,
   setBlankPrompt,
 } from './commands/pieces';
-export { discardParked, writeSectionKey } from './commands/section-key';
+export { writeSectionKey } from './commands/section-key';
 export {
   endedTitle,
   removeLogo,

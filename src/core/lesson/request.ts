@@ -17,7 +17,6 @@ import {
   sameKey,
   type WeightedNote,
 } from '../theory';
-
 import { metreProblems } from './metre-check';
 import type { InstrumentSettings, LinePiece } from './types';
 

@@ -39,3 +39,17 @@ export function fitsBehind(piece: LinePiece, parked: LineBar, bar: number): bool
   const length = [...parked.harmony.matchAll(/@(\d+)/g)].reduce((sum, [, each]) => sum + Number(each), 0);
   return metre !== undefined && barTicks(metre) === length;
 }
+
+/** Throws the parked bars and sections of a piece away, with the aims for them. */
+export const discardParked = (lesson: Lesson, pieceId: string): Lesson =>
+  changeLine(lesson, pieceId, (piece) => {
+    const gone = new Set([...piece.parked, ...piece.parkedSections].map(({ id }) => id));
+    return gone.size === 0
+      ? piece
+      : {
+          ...piece,
+          parked: [],
+          parkedSections: [],
+          aims: piece.aims.filter(({ where }) => where.kind === 'line' || !gone.has(where.id)),
+        };
+  });

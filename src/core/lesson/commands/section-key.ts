@@ -15,17 +15,3 @@ export const writeSectionKey = (lesson: Lesson, pieceId: string, section: number
     const chartText = writeKey(piece.chartText, piece, section, key, home);
     return chartText === null ? piece : withChart(lesson, piece, { chartText });
   });
-
-/** Throws the parked bars and sections of a piece away, with the aims for them. */
-export const discardParked = (lesson: Lesson, pieceId: string): Lesson =>
-  changeLine(lesson, pieceId, (piece) => {
-    const gone = new Set([...piece.parked, ...piece.parkedSections].map(({ id }) => id));
-    return gone.size === 0
-      ? piece
-      : {
-          ...piece,
-          parked: [],
-          parkedSections: [],
-          aims: piece.aims.filter(({ where }) => where.kind === 'line' || !gone.has(where.id)),
-        };
-  });
