@@ -39,7 +39,7 @@ export function barText(bar: Pick<ChartBar, 'spans' | 'metre' | 'pushed' | 'tail
   const isBeat = (tick: number): boolean => beats.includes(tick);
   const starts = spans.map(({ start }) => Number(start));
   const shared = sharedStarts(harmonies, metre);
-  if (sameStarts(starts, shared)) return texts.join(' ');
+  if (sameNumbers(starts, shared)) return texts.join(' ');
   if (starts.every(isBeat)) return withSlashes(texts, starts, beats, metre);
   const onBeat = starts.map((start) => (isBeat(start) ? start : start + PUSH));
   const pushes = onBeat.every((at, index) => isBeat(at) && at > (starts[index - 1] ?? -1));
@@ -47,7 +47,7 @@ export function barText(bar: Pick<ChartBar, 'spans' | 'metre' | 'pushed' | 'tail
   const roomy = onBeat.every((at, index) => index === 0 || at - PUSH > (starts[index - 1] ?? 0));
   if (pushes && apart && roomy) {
     const signed = texts.map((text, index) => (starts[index] === onBeat[index] ? text : PUSH_SIGN + text));
-    return sameStarts(onBeat, shared) ? signed.join(' ') : withSlashes(signed, onBeat, beats, metre);
+    return sameNumbers(onBeat, shared) ? signed.join(' ') : withSlashes(signed, onBeat, beats, metre);
   }
   const eighths = shareStarts(barTicks(metre) / PUSH, metre);
   const parts = [shareStarts(finestShares(metre), metre), eighths];
@@ -57,9 +57,6 @@ export function barText(bar: Pick<ChartBar, 'spans' | 'metre' | 'pushed' | 'tail
 
 const sharedStarts = (harmonies: readonly Harmony[], metre: Metre): readonly number[] =>
   defaultSpans(harmonies, metre).map(({ start }) => start);
-
-const sameStarts = (one: readonly number[], other: readonly number[]): boolean =>
-  one.length === other.length && one.every((start, index) => start === other[index]);
 
 /** Each chord with a slash for every further part of the bar that it holds. */
 const withSlashes = (

@@ -142,9 +142,10 @@ export function analyseLine(
   earlier: LineRequest | null = null,
 ): readonly BarAnalysis[] {
   const own = latest.get(request);
-  const before = own ?? (earlier?.noteNames === request.noteNames ? earlier && latest.get(earlier) : null);
+  const theirs = earlier?.noteNames === request.noteNames ? earlier : null;
+  const before = own ?? (theirs && latest.get(theirs)) ?? null;
   const model = own?.model ?? modelOf(request);
-  const hearing = hearAgain(model, line, before ?? null);
+  const hearing = hearAgain(model, line, before);
   const standing = before ? standingOf(before, hearing) : null;
   const looked: ReadonlySet<number>[] = [];
   const bars = model.bars.map(({ index }, place): Told => {
