@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { analyseLine } from '../../src/core/line';
+import { analyseLine, type LineNotes } from '../../src/core/line';
 import { line, request } from './notation';
 
 const analyse = (chart: string, notes: string, key?: string) =>
@@ -160,5 +160,79 @@ describe('reasons', () => {
     ],
   ])('%s %s', (chart, notes, kind, expected) => {
     expect(analyse(chart, notes)[kind === 'second' ? 1 : 0]?.reason).toBe(expected);
+  });
+});
+
+describe('under another chart', () => {
+  const bars = new Map<string, LineNotes[number]>();
+  /** A line in which bars of the same notes are the same object, as they are in a lesson that is edited. */
+  const sharedLine = (notes: string): LineNotes =>
+    notes.split(' | ').map((bar) => {
+      const known = bars.get(bar) ?? line(bar)[0] ?? [];
+      bars.set(bar, known);
+      return known;
+    });
+
+  /** A bar as it was analysed, as it is when the chart changes around it, and as it is analysed from nothing. */
+  function aroundBar(bar: number, before: string, after: string, notes: string, notesAfter: string) {
+    const [earlier, later] = [request(before, { key: 'C' }), request(after, { key: 'C' })];
+    const was = analyseLine(earlier, sharedLine(notes))[bar];
+    const is = analyseLine(later, sharedLine(notesAfter), earlier);
+    return { was, is, afresh: analyseLine(request(after, { key: 'C' }), sharedLine(notesAfter)) };
+  }
+
+  const LONG = 'C2 . - - - - - -';
+  const FOUR = 'C2 . C2 . C2 . C2 .';
+  const LEADING = 'F1 . - - - - F♯1 -';
+  test.each([
+    {
+      name: 'leads elsewhere, too, where a repeat ends with it',
+      before: '| C | F | G |',
+      after: '|: C | F :| G |',
+      notes: `${LONG} | ${LEADING} | G1 . - - - - - -`,
+      bar: 1,
+    },
+    {
+      name: 'is reached from elsewhere, too, where a repeat begins with it',
+      before: '| C | F | G |',
+      after: '| C |: F | G :|',
+      notes: 'D2 . - - - - C2 . | D2 . E2 . D2 . G1 . | G1 . - - - - - -',
+      bar: 1,
+    },
+    {
+      name: 'has another bar to take its rhythm from, where a section begins before it',
+      before: 'A:\n| C | F | C | F | C | F |',
+      after: 'A:\n| C | F |\nB:\n| C | F | C | F |',
+      notes: `${FOUR} | ${LONG} | ${LONG} | ${LONG} | ${FOUR} | ${LONG}`,
+      bar: 4,
+    },
+    {
+      name: 'takes its rhythm from a bar of another number, where one comes before both',
+      before: 'A:\n| C | F | F | F |\nB:\n| G | C | F | C |',
+      after: 'A:\n| C | F | F | F | F |\nB:\n| G | C | F | C |',
+      notes: `${LONG} | ${LONG} | ${LONG} | ${LONG} | ${FOUR} | ${LONG} | ${FOUR} | ${LONG}`,
+      notesAfter: `${LONG} | ${LONG} | ${LONG} | ${LONG} | ${LONG} | ${FOUR} | ${LONG} | ${FOUR} | ${LONG}`,
+      bar: 6,
+      moved: 7,
+    },
+    {
+      name: 'has another note after it, where the next bar is gone',
+      before: '| C | F | N.C. | N.C. | N.C. |',
+      after: '| C | F | N.C. | N.C. |',
+      notes: `${LONG} | ${LEADING} | G1 . - - - - - - | A1 . - - - - - - | ${LONG}`,
+      notesAfter: `${LONG} | ${LEADING} | A1 . - - - - - - | ${LONG}`,
+      bar: 1,
+    },
+    {
+      name: 'has another harmony for the same note',
+      before: '| C | F | G |',
+      after: '| C | F | Em |',
+      notes: `${LONG} | ${LONG} | G1 . - - - - - -`,
+      bar: 2,
+    },
+  ])('a bar $name', ({ bar, before, after, notes, ...other }) => {
+    const { was, is, afresh } = aroundBar(bar, before, after, notes, other.notesAfter ?? notes);
+    expect(is).toEqual(afresh);
+    expect(is[other.moved ?? bar]).not.toEqual(was);
   });
 });
