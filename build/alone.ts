@@ -11,8 +11,19 @@ export const buildOptions = {
   chunkSizeWarningLimit: 2000,
   rolldownOptions: {
     checks: { pluginTimings: false },
-    // The app with all that it imports at once is one file: in seventy small ones it is a twelfth larger, compressed.
-    output: { codeSplitting: { groups: [{ name: 'first', test: /src\/app\/index\.tsx$/ }] } },
+    output: {
+      codeSplitting: {
+        groups: [
+          // The app with all that it imports at once is one file: in seventy small ones it is a twelfth larger, compressed.
+          { name: 'first', test: /src\/app\/index\.tsx$/, priority: 1 },
+          // So is what a lesson of this device waits for, and what is fetched beside that.
+          {
+            name: 'behind',
+            test: /src\/(app\/storage\/behind|app\/state\/past-keeper|core\/lesson\/checking)\.ts$/,
+          },
+        ],
+      },
+    },
   },
 } satisfies BuildOptions;
 

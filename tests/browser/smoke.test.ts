@@ -17,6 +17,24 @@ describe('the built app, below some folder of a static host', () => {
     expectClean();
   });
 
+  test('opens a lesson of this device with one file of script more than the first look', async () => {
+    const { page, address } = await openApp();
+    const chart = page.getByRole('textbox', { name: 'Chord chart' });
+    await chart.fill('| C | F | G7 | C |');
+    await page.getByText('saved on this device', { exact: true }).waitFor();
+    const html = await (await fetch(address)).text();
+    const further = new Set<string>();
+    await page.route('**/*.js', (route) => {
+      const name = route.request().url().split('/').at(-1) ?? '';
+      if (html.includes(name)) return route.continue();
+      if (further.size === 0) further.add(name);
+      return further.has(name) ? route.continue() : route.abort();
+    });
+    await page.reload();
+    await expect.poll(() => chart.inputValue()).toBe('| C | F | G7 | C |');
+    expect([...further]).toEqual([expect.stringMatching(/^behind-/)]);
+  });
+
   test('stands under a policy that allows nothing from elsewhere', async () => {
     const { page } = await openApp();
     const policy = await page.locator('meta[http-equiv="Content-Security-Policy"]').getAttribute('content');
