@@ -14,7 +14,11 @@ export async function fetchChecking(): Promise<Checking | null> {
 }
 
 /**
- * Why a document could not be read again once it is saved, in a sentence; null where it can, and in the first moment,
- * while what checks it is on its way: what is saved is checked again.
+ * Why a document could not be read again once it is saved, in a sentence; null where it can, and while what checks it
+ * is not here. That is fetched then, also where it could not be had before, and `again` is called once it is here.
  */
-export const whyNotKeptSoon = (document: Lesson): string | null => checking?.whyNotKept(document) ?? null;
+export function whyNotKeptSoon(document: Lesson, again: () => void): string | null {
+  if (checking !== null) return checking.whyNotKept(document);
+  void fetchChecking().then((here) => here !== null && again());
+  return null;
+}

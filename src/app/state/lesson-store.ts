@@ -82,6 +82,8 @@ export function createLessonStore(
   versions: Versions | null = null,
 ) {
   let history = newHistory(settled(initial));
+  /** As it was opened: this is never taken back. */
+  let first = history.present;
   let opening = 0;
   let tools = versions;
   const store = createStore<LessonState>(() => stateOf(history, opening, tools));
@@ -120,6 +122,20 @@ export function createLessonStore(
         future: untouched ? before.future.map(settledStep) : history.future,
       });
     },
+    /**
+     * What holds edits against the validator is here: those that came before it and could not be read again are taken
+     * back, with the sentence that would have refused them.
+     */
+    checkAgain(): void {
+      const refused = whyNotKept(history.present);
+      if (refused === null) return;
+      let kept = history;
+      while (kept.past.length > 0 && kept.present !== first && whyNotKept(kept.present) !== null)
+        kept = undo(kept);
+      if (kept === history) return;
+      take({ ...kept, future: [] });
+      onRefused(refused);
+    },
     /** What reads versions is here. */
     knowVersions: (room: Versions) => {
       tools = room;
@@ -141,7 +157,8 @@ export function createLessonStore(
     /** Another lesson altogether, with a history of its own. */
     open: (lesson: Lesson) => {
       opening += 1;
-      take(newHistory(settled(lesson)));
+      first = settled(lesson);
+      take(newHistory(first));
     },
     /** What another window has made of the document; its changes in a row are one step. */
     follow: (lesson: Lesson) => take(record(history, settled(lesson), ELSEWHERE, 'another window')),

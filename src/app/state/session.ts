@@ -50,7 +50,7 @@ export async function startSession(
         keeper.isOnlyShown() && !differInUseOnly(next, before)
           ? whyOnlyShown(editor.getState().reading)
           : whyNotInMetre(next, before),
-      whyNotKept: whyNotKeptSoon,
+      whyNotKept: (document) => whyNotKeptSoon(document, () => lessons.checkAgain()),
     },
     await versionsFor(first.lesson),
   );
