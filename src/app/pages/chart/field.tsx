@@ -5,6 +5,7 @@ import { type ChartReading, type LinePiece, setChartText, takeSuggestion } from 
 import { type Naming, shortened } from '../../../core/theory';
 import { Later, laterPart, useAtWork, useNoteNames, usePieceNow } from '../at-work';
 import { describeFacts } from '../words';
+import { KeyFound } from './key-found';
 import { NextSigns } from './next-signs';
 import { NAMING_HINTS, useTypedChart } from './typed-names';
 
@@ -85,12 +86,16 @@ export function ChartField({ piece: settled, reading }: ChartFieldProps) {
       <p className="chart__facts" id={`${id}-facts`} ref={facts} tabIndex={-1}>
         {describeFacts(reading)}
       </p>
+      <KeyFound piece={piece} reading={reading} onTaken={() => facts.current?.focus()} />
       <Later
         part={HARMONY}
+        meanwhile={
+          // The same room as what comes, so that nothing under it moves.
+          reading.chart.bars.length > 0 && <p className="chords-at-work chords-at-work--coming" />
+        }
         given={{
           piece,
           reading,
-          onTaken: () => facts.current?.focus(),
           onWritten: () => {
             const before = field.current?.value ?? '';
             requestAnimationFrame(() => showWritten(field.current, before));

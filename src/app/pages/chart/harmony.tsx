@@ -1,82 +1,29 @@
 import { useMemo } from 'react';
-import { barName, barNames, capitalised, sameName } from '../../../core/base';
+import { barName, barNames, capitalised } from '../../../core/base';
 import { chordFunctions } from '../../../core/chart';
-import { type ChartReading, type LinePiece, setKey, writeSectionKey } from '../../../core/lesson';
-import {
-  closeGuess,
-  describeKey,
-  describeKeyIn,
-  type Key,
-  keySignature,
-  sameKey,
-} from '../../../core/theory';
+import { type ChartReading, type LinePiece, writeSectionKey } from '../../../core/lesson';
+import { describeKey, describeKeyIn } from '../../../core/theory';
 import { useAtWork } from '../at-work';
 
 interface HarmonyProps {
   readonly piece: LinePiece;
   readonly reading: ChartReading;
-}
-
-interface OffersProps extends HarmonyProps {
-  /** After a key was taken or written; its button is gone then, and the focus needs a place. */
-  readonly onTaken: () => void;
+  /** After a key was written; its button is gone then, and the focus needs a place. */
   readonly onWritten: () => void;
 }
 
-/** How the key was found and what else it could be, and what every chord does in it. */
-export function Harmony({ piece, reading, onTaken, onWritten }: OffersProps) {
+/** What else there is to tell of the key, and what every chord does in it. */
+export function Harmony({ piece, reading, onWritten }: HarmonyProps) {
   return (
     <>
-      <KeyFound piece={piece} reading={reading} onTaken={onTaken} />
       <OtherKeys piece={piece} reading={reading} onWritten={onWritten} />
       <ChordsAtWork reading={reading} />
     </>
   );
 }
 
-/** The reason for the key that was found, and the next best to choose instead. */
-function KeyFound({ piece, reading, onTaken }: Omit<OffersProps, 'onWritten'>) {
-  const { session } = useAtWork();
-  const naming = reading.noteNames ?? 'letters';
-  const [best] = reading.keyGuesses;
-  if (best === undefined || piece.key !== null || !sameKey(best.key, reading.key)) return null;
-  const second = closeGuess(reading.keyGuesses);
-  const relation = second === null ? null : relationOf(best.key, second.key);
-  return (
-    <p className="harmony">
-      {best.reason}
-      {second !== null && (
-        <>
-          {' It could also be '}
-          <button
-            type="button"
-            className="word"
-            aria-label={`${describeKeyIn(naming, second.key)}: take it as the key`}
-            title={second.reason}
-            onClick={() => {
-              session.lessons.change((lesson) => setKey(lesson, piece.id, second.key), {
-                label: 'change the key',
-              });
-              onTaken();
-            }}
-          >
-            {describeKeyIn(naming, second.key)}
-          </button>
-          {relation === null ? '.' : `, ${relation}.`}
-        </>
-      )}
-    </p>
-  );
-}
-
-/** What a key is to another with the same notes or the same tonic; null for any other. */
-function relationOf(key: Key, other: Key): string | null {
-  if (keySignature(key) === keySignature(other)) return `its relative ${other.mode}`;
-  return sameName(key.tonic, other.tonic) ? `its parallel ${other.mode}` : null;
-}
-
 /** Sections that sound in another key than the one the teacher chose, to be written into the chart in a click. */
-function OtherKeys({ piece, reading, onWritten }: Omit<OffersProps, 'onTaken'>) {
+function OtherKeys({ piece, reading, onWritten }: HarmonyProps) {
   const { session } = useAtWork();
   const naming = reading.noteNames ?? 'letters';
   return reading.otherKeys.map(({ section, key }) => {

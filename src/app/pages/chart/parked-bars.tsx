@@ -27,7 +27,7 @@ export function ParkedBars({ piece, noteNames }: ParkedProps) {
   const parked = piece.parked.filter(isOwn);
   const count = parked.length;
   return (
-    <div className="harmony">
+    <div className={count > 0 ? 'parked-bars harmony' : 'parked-bars parked-bars--none'}>
       <p role="status">
         {count > 0 &&
           `${counted(count)} parked: the chart has no place for ${count === 1 ? 'its' : 'their'} notes now. They are kept outside the line, and come back when their chords are written again.`}
