@@ -3,7 +3,7 @@ import { type Lesson, loadChecking } from '../../core/lesson';
 type Checking = Awaited<ReturnType<typeof loadChecking>>;
 
 export const NO_CHECKING =
-  'What reads lessons could not be loaded, so nothing was changed. Check that the page is still reachable and try again.';
+  'What reads lessons could not be loaded, so nothing was changed. Check that the page is still reachable and load it again.';
 
 let checking: Checking | null = null;
 

@@ -76,8 +76,12 @@ async function fetchBehind(): Promise<Behind | null> {
   return fetched;
 }
 
+/** A browser may not fetch again what it could not fetch once (HTML, module map): only the page loaded anew does. */
 const NOT_LOADED =
-  'A part of the page could not be loaded. Check that the page is still reachable and try again.';
+  'A part of the page could not be loaded. Check that the page is still reachable and load it again.';
+
+const NOT_SAVED =
+  'What saves lessons could not be loaded, so nothing is kept on this device. Save the lesson as a file; then check that the page is still reachable and load it again.';
 
 /** Fetches what the first look does without, and asks it. */
 async function behind<Value>(
@@ -138,7 +142,7 @@ export function createLessonStorage({ open, clock, channel, keeping, window }: S
     raw: (id) => attempt(async (database) => documentOf(await database.read(id))),
     async save(lesson, base, savedAt) {
       const part = await fetchBehind();
-      if (part === null) return failure({ kind: 'failed', sentence: NOT_LOADED });
+      if (part === null) return failure({ kind: 'failed', sentence: NOT_SAVED });
       const { factsBeside, foundLesson, readLesson, whyNotKept } = part;
       // What was held against the validator part by part, as it was edited, is not read all over.
       const checked = whyNotKept(lesson) === null ? success(lesson) : readLesson(lesson);

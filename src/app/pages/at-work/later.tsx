@@ -53,7 +53,7 @@ export function Later<Props extends object>({ part, given, meanwhile = null }: L
       },
       () => {
         session.editor.setState({
-          notice: `${part.name} could not be loaded. Check that the page is still reachable and try again.`,
+          notice: `${part.name} could not be loaded. Check that the page is still reachable and load it again.`,
         });
       },
     );
