@@ -26,6 +26,16 @@ describe('metres that only some feels are played in', () => {
     expect(whyNotPlayedIn(feelById('one-drop'), { count: 6, unit: 8 }, false)).toBeNull();
   });
 
+  test('are nothing to choose a feel by where no feel has them: a pickup that comes again', () => {
+    for (const metre of [
+      { count: 1, unit: 4 },
+      { count: 1, unit: 8 },
+    ] as const) {
+      expect(feelsIn(metre)).toEqual([]);
+      expect(whyNotPlayedIn(feelById('one-drop'), metre, true)).toBeNull();
+    }
+  });
+
   test('a single bar of two among bars of four is half a bar of the feel', () => {
     const drop = feelById('one-drop');
     expect(feelMetre(drop, TWO)).toBeNull();

@@ -53,6 +53,15 @@ test('a note that goes on from the bar before says so, and an empty bar that it 
   expect(third).toBe('The bass rests for the whole bar.');
 });
 
+test('a bar without a chord rests in a line that is written, and waits with the others in one that is not', () => {
+  const said = (notes: string) => {
+    const read = sheetOf({ key: 'C', chart: '| C | N.C. | F |', notes });
+    return read.bars.slice(1).map((bar) => describeBar(read, bar));
+  };
+  expect(said('C2/4 | r/4 | r/4')).toEqual(['The bass rests for the whole bar.', 'No notes yet.']);
+  expect(said('r/4 | r/4 | r/4')).toEqual(['No notes yet.', 'No notes yet.']);
+});
+
 test('for the staff alone it says the pitch, and no string, fret or degree', () => {
   const [bar] = sheet.bars;
   const said = bar === undefined ? '' : describeBar(sheet, bar, { places: false });

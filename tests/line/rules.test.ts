@@ -362,6 +362,13 @@ test('a pickup is no whole bar where its section comes again either', () => {
   expect(rulesOf(chart, line)).not.toContain(12);
 });
 
+test('a bar that has no chord for half of its time or more is not held against its neighbours', () => {
+  const full = 'C2 C2 E2 . G2 G2 E2 .';
+  expect(rulesOf('| C | C N.C. | C |', `${full} | C2 . E2 . . . . . | ${full}`)).not.toContain(12);
+  expect(rulesOf('| C | N.C. | C |', `${full} | C2 . . . . . . . | ${full}`)).not.toContain(12);
+  expect(rulesOf('| C | C F | C |', `${full} | C2 . E2 . . . . . | ${full}`)).toContain(12);
+});
+
 test('a pickup is called by its name, not bar 0', () => {
   const [breach] = checkLine(
     request('(2) C | F |', { key: 'C', feel: 'early-ska' }),

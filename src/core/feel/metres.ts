@@ -52,13 +52,15 @@ export function rhythmsIn(feel: Feel, metre: Metre): FeelMetre | null {
 const isForEveryone = (metre: Metre): boolean => FOR_EVERYONE.some((each) => sameMetre(each, metre));
 
 /**
- * Why a feel cannot be played in a metre, in one sentence that names the feels which can; null where it can.
+ * Why a feel cannot be played in a metre, in one sentence that names the feels which can; null where it can, and where no
+ * feel has rhythms: a part of a bar, such as a pickup that comes again, is played as any pickup is.
  * @param passing whether the metre only stands among bars of another
  */
 export function whyNotPlayedIn(feel: Feel, metre: Metre, passing: boolean): string | null {
   const played = (passing ? rhythmsIn(feel, metre) : feelMetre(feel, metre)) !== null;
   if (played || isForEveryone(metre)) return null;
   const others = feelsIn(metre).map(({ name }) => name);
+  if (others.length === 0) return null;
   const have = others.length === 1 ? 'has' : 'have';
   return `${feel.name} has no rhythms in ${metreName(metre)}; ${listed(others)} ${have}.`;
 }

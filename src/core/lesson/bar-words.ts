@@ -70,6 +70,11 @@ function restsIn({ notes, written: { metre } }: SheetBar, place: Place): readonl
 /** Said of a bar of a finished line that has no notes. */
 const SILENT = 'The bass rests for the whole bar.';
 
+/** Whether a bar stands without a chord in a line that is written: nothing more is meant to come there. */
+const isSilentBetween = ({ bars }: LineSheet, { written }: SheetBar): boolean =>
+  written.spans.every(({ harmony }) => harmony.kind === 'no chord') &&
+  bars.some(({ notes }) => notes.length > 0);
+
 /** How much is told of a bar. */
 export interface BarTelling {
   /** Degree, string, fret and finger, too; else the pitch with its octave, as the staff alone shows it. */
@@ -95,7 +100,8 @@ export function describeBar(
     ? [...chordsIn(bar, sheet, place), ...wordsOver(bar), ...dynamicsIn(bar, place)].join(' ')
     : '';
   const around = before === '' ? '' : `${before} `;
-  if (bar.notes.length === 0) return `${around}${rests ? SILENT : 'No notes yet.'}`;
+  if (bar.notes.length === 0)
+    return `${around}${rests || isSilentBetween(sheet, bar) ? SILENT : 'No notes yet.'}`;
   const exits = exitsOf(sheet.bars.slice(index, index + 2))[0] ?? [];
   const ties = tiesOverBarLines(sheet)[index] ?? UNTIED;
   const notes = bar.notes.map((shown, at): Said => {

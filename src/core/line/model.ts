@@ -29,6 +29,8 @@ export interface BarModel {
   readonly before: readonly number[];
   readonly after: readonly number[];
   readonly demands: Demands;
+  /** How long there is a chord to play over, in ticks. */
+  readonly chordTicks: number;
   /** Whether any stretch has a chord to play over. */
   readonly playable: boolean;
 }

@@ -99,6 +99,7 @@ export function modelOf(request: LineRequest): LineModel {
         demands,
         before: before[index] ?? [],
         after: after[index] ?? [],
+        chordTicks: stretches.reduce((sum, { start, end, chord }) => sum + (chord ? end - start : 0), 0),
         playable: stretches.some((stretch) => stretch.chord !== null),
       };
     }),

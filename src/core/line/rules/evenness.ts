@@ -20,8 +20,12 @@ function mostEqual(tones: readonly Tone[]): number {
 const isEvenWith = (one: number, other: number): boolean =>
   one === 0 || other === 0 || Math.max(one, other) <= 2 * Math.min(one, other);
 
-/** Whether a bar is a part of one beside another: a pickup, or as short as one where its section comes again. */
-const isPartBeside = (one: BarModel, other: BarModel): boolean => one.pickup || one.ticks * 2 <= other.ticks;
+/**
+ * Whether a bar is a part of one beside another: a pickup, as short as one where its section comes again, or without a chord
+ * for half of its time or more.
+ */
+const isPartBeside = (one: BarModel, other: BarModel): boolean =>
+  one.pickup || one.chordTicks * 2 <= other.ticks;
 
 /** Whether neighbours are even; a part of a bar only is not held against a whole one. */
 export const areEven = (one: BarModel, notes: number, next: BarModel | undefined, others: number): boolean =>
