@@ -2,6 +2,7 @@ import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { printLesson } from '../../src/core/lesson';
 import { lineComposed, type OpenOptions, type OpenPage, openApp } from '../support/browser';
+import { inkIn } from '../support/ink';
 import { pinnedSample } from '../support/pinned';
 
 const lit = (page: Page): Locator => page.getByRole('status', { name: 'What is lit up' });
@@ -84,8 +85,9 @@ test('the large view says from how far it is read on which screen, and offers wh
 
 test('on a telephone the words of the large view stand over the music, which stays whole and in its place', async () => {
   const { page, expectClean } = await openLarge({ width: 844, height: 390, context: { hasTouch: true } });
-  const tab = () => page.locator('.show .fret').first().boundingBox();
+  const tab = () => inkIn(page, '.show .fret');
   const before = await tab();
+  expect(before.length).toBeGreaterThan(4);
   await page.getByText('What is shown', { exact: true }).click();
   await page.getByRole('switch', { name: 'Dark' }).click();
   expect(await tab()).toEqual(before);

@@ -4,6 +4,7 @@ import { type LineNote, type SpelledPitch, ticks } from '../../src/core/base';
 import { writeLessonLink } from '../../src/core/exchange';
 import { changeLine, type Lesson, newLesson, setChartText, setFeel } from '../../src/core/lesson';
 import { openApp } from '../support/browser';
+import { inkIn, meets } from '../support/ink';
 import { bar, open } from '../support/pencil';
 
 const QUARTER = 960;
@@ -83,58 +84,16 @@ test.each([1440, 1024, 390])(
   async (width) => {
     const { page, expectClean } = await openKept(keptAndTied(), width);
     await page.locator('.kept').last().waitFor();
-    const { labels, ties, met } = await page.evaluate(() => {
-      // One element of a system holds all lines, or all signs, of one look: each of them has ink of its own.
-      const linesOf = (path: SVGPathElement) =>
-        (path.getAttribute('d') ?? '').split(/(?=M)/).map((line) => {
-          const one = path.cloneNode() as SVGPathElement;
-          one.setAttribute('d', line);
-          path.after(one);
-          const box = one.getBoundingClientRect();
-          one.remove();
-          return box;
-        });
-      // A sign of the music font has a line box far higher than its ink: a head is a space high, about its baseline; a
-      // capital is seven tenths of its size high.
-      const signsOf = (text: SVGTextElement, matrix: DOMMatrix) => {
-        const size = Number(text.getAttribute('font-size'));
-        return Array.from({ length: text.getNumberOfChars() }, (_, index) => {
-          const { x, y } = text.getStartPositionOfChar(index).matrixTransform(matrix);
-          const right = text.getEndPositionOfChar(index).matrixTransform(matrix).x;
-          const [over, under] = text.classList.contains('note') ? [5, 5] : [0.7 * size, 0];
-          return { left: x, right, top: y - over * matrix.d, bottom: y + under * matrix.d };
-        });
-      };
-      const inkOf = (mark: Element) => {
-        const matrix = mark instanceof SVGGraphicsElement ? mark.getScreenCTM() : null;
-        if (mark instanceof SVGPathElement) return linesOf(mark);
-        if (mark instanceof SVGTextElement && matrix !== null) return signsOf(mark, matrix);
-        return [mark.getBoundingClientRect()];
-      };
-      const marks = [
-        ...document.querySelectorAll('.score :is(.tie, .beam, .stem, .note, .chord, .degree, .finger)'),
-      ];
-      const ink = marks.flatMap((mark) =>
-        inkOf(mark).map((box) => ({ name: mark.getAttribute('class') ?? '', box })),
-      );
-      const shown = [...document.querySelectorAll('.kept')];
-      const covered = shown.flatMap((label) => {
-        const own = label.getBoundingClientRect();
-        return ink.flatMap(({ name, box }) => {
-          const meets =
-            box.left < own.right && box.right > own.left && box.top < own.bottom && box.bottom > own.top;
-          return meets ? [name] : [];
-        });
-      });
-      return {
-        labels: shown.length,
-        ties: ink.filter(({ name }) => name.includes('tie')).length,
-        met: covered,
-      };
-    });
-    expect(labels).toBe(8);
-    expect(ties).toBeGreaterThan(6);
-    expect(met).toEqual([]);
+    const labels = await page.locator('.kept').evaluateAll((shown) =>
+      shown.map((label) => {
+        const { left, right, top, bottom } = label.getBoundingClientRect();
+        return { left, right, top, bottom };
+      }),
+    );
+    const ink = await inkIn(page, '.score :is(.tie, .beam, .stem, .note, .chord, .degree, .finger)');
+    expect(labels).toHaveLength(8);
+    expect(ink.filter(({ role }) => role === 'tie').length).toBeGreaterThan(6);
+    expect(ink.filter((one) => labels.some((label) => meets(one, label)))).toEqual([]);
     expectClean();
   },
 );
