@@ -142,8 +142,8 @@ function drawScoreSystem(
   if (scoreLayout === undefined || scale === undefined) {
     throw new RangeError(`The handout has no system ${system} of piece ${score}`);
   }
-  const group = drawMarks(scoreLayout, system);
-  group.setAttribute('transform', `translate(${round(x)} ${round(y)}) scale(${scale})`);
+  const group = element('g', { transform: `translate(${round(x)} ${round(y)}) scale(${scale})` });
+  group.append(...drawMarks(scoreLayout, system).childNodes);
   return group;
 }
 

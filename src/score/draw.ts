@@ -9,43 +9,40 @@ const MOST_KEPT = 400;
  * Pictures by the fingerprint of their system, null for one that was drawn once: most are never drawn again, and what is
  * drawn a second time, as by taking an edit back or on the printed pages after each rest, is copied from then on.
  */
-class Drawn<Picture extends SVGElement> {
-  private readonly kept = new Map<string, Picture | null>();
+class Drawn {
+  private readonly kept = new Map<string, SVGSVGElement | null>();
 
-  constructor(private readonly draw: (system: SystemLayout) => Picture) {}
+  constructor(private readonly drawablesOf: (ink: readonly Ink[]) => readonly Drawable[]) {}
 
-  of(layout: ScoreLayout, index: number): Picture {
+  of(layout: ScoreLayout, index: number): SVGSVGElement {
     const system = layout.systems[index];
     if (!system) throw new RangeError(`The score has no system ${index}.`);
     const known = this.kept.get(system.fingerprint);
     if (known) return document.importNode(known, true);
-    const picture = this.draw(system);
+    const picture = draw(system, this.drawablesOf(system.ink));
     if (this.kept.size >= MOST_KEPT) this.kept.clear();
     this.kept.set(system.fingerprint, known === null ? picture : null);
     return known === null ? document.importNode(picture, true) : picture;
   }
 }
 
-const pictures = new Drawn(({ width, height, scale, ink }) => {
+const pictures = new Drawn(together);
+const picturesApart = new Drawn(apart);
+
+function draw(system: SystemLayout, drawables: readonly Drawable[]): SVGSVGElement {
   const svg = document.createElementNS(SVG, 'svg');
   setAll(svg, {
     class: 'score-system',
-    ...frameOf({ width, height, scale }),
+    ...frameOf(system),
     fill: '#000',
     stroke: 'none',
     // Letters stand where they are laid out, not on the screen's whole pixels, which makes a text wider than its room.
     'text-rendering': 'geometricPrecision',
     'aria-hidden': 'true',
   });
-  svg.append(...together(ink).map(elementOf));
+  svg.append(...drawables.map(elementOf));
   return svg;
-});
-
-const groups = new Drawn(({ ink }) => {
-  const group = document.createElementNS(SVG, 'g');
-  group.append(...apart(ink).map(elementOf));
-  return group;
-});
+}
 
 /** What each picture shows: by it, the picture is brought up to date where it stands. */
 const shown = new WeakMap<SVGSVGElement, readonly Ink[]>();
@@ -65,14 +62,15 @@ export function drawSystem(layout: ScoreLayout, index: number): SVGSVGElement {
 }
 
 /**
- * The same in units of the system's ink as a group of one element a mark: for what is written into files, where every
- * text is a text of its own.
+ * The same picture with an element for each mark: for what is written into files, where every text is a text of its own
+ * in one place.
  * @param index index into the layout's systems
  * @throws RangeError when the layout has no such system
  */
-export const drawMarks = (layout: ScoreLayout, index: number): SVGGElement => groups.of(layout, index);
+export const drawMarks = (layout: ScoreLayout, index: number): SVGSVGElement =>
+  picturesApart.of(layout, index);
 
-const frameOf = ({ width, height, scale }: Pick<SystemLayout, 'width' | 'height' | 'scale'>) => ({
+const frameOf = ({ width, height, scale }: SystemLayout) => ({
   width,
   height,
   viewBox: `0 0 ${digitsOf(width / scale)} ${digitsOf(height / scale)}`,

@@ -117,11 +117,7 @@ const drawBothWays = (page: Page, sheet: Sheet, options: ScoreOptions) =>
       const layout = layoutScore(sheet, options);
       const first = layout.systems.slice(0, 2).map(({ index }) => index);
       const pictures = first.map((index) => drawSystem(layout, index));
-      const apart = first.map((index) => {
-        const picture = drawSystem(layout, index);
-        picture.replaceChildren(drawMarks(layout, index));
-        return picture;
-      });
+      const apart = first.map((index) => drawMarks(layout, index));
       document.body.replaceChildren(...pictures, ...apart);
       return [seenIn(pictures), seenIn(apart)] as const;
     },

@@ -73,16 +73,14 @@ test('the marks of a system stand alone as outlines, every one in its place', as
   const { page, expectClean } = await openBench();
   const outlines = await page.evaluate(async () => {
     const { deriveSheets, sampleLesson } = await window.rooms.lesson();
-    const { drawMarks, drawSystem, layoutScore, loadScoreFonts } = await window.rooms.score();
+    const { drawMarks, layoutScore, loadScoreFonts } = await window.rooms.score();
     const { standAlone } = await window.rooms.handout();
     await loadScoreFonts();
     const line = deriveSheets(sampleLesson(0, 'test')).find((sheet) => sheet.kind === 'line');
     if (line?.kind !== 'line') throw new Error('the sample has no line');
     const rows = { degrees: true, fingers: true, counting: true, measureNumbers: true };
     const layout = layoutScore(line, { ...rows, width: 800, barsPerSystem: 4 });
-    const picture = drawSystem(layout, 0);
-    picture.replaceChildren(drawMarks(layout, 0));
-    const alone = await standAlone(picture);
+    const alone = await standAlone(drawMarks(layout, 0));
     return [...alone.querySelectorAll('path')].map((path) => path.getAttribute('d') ?? '');
   });
   expect(outlines.length).toBeGreaterThan(50);

@@ -56,8 +56,9 @@ export async function barsPicture(
   picture.setAttribute('width', String(width));
   picture.setAttribute('height', String(height));
   for (const system of layout.systems) {
-    const group = drawMarks(layout, system.index);
+    const group = document.createElementNS(SVG, 'g');
     group.setAttribute('transform', `translate(0 ${system.y}) scale(${system.scale})`);
+    group.append(...drawMarks(layout, system.index).childNodes);
     picture.append(group);
   }
   return outlined(picture, faces, letters);

@@ -5,7 +5,8 @@ import { type Letters, outlined } from './outline';
 const LARGEST_SIDE = 8_192;
 
 /**
- * Any drawing of the score room (a system, a fretboard) to stand alone, its signs as outlines and its letters as asked.
+ * A drawing of the score room to stand alone, its signs as outlines and its letters as asked.
+ * @param drawing a fretboard, or a system with an element for each mark
  * @throws Error when a font cannot be fetched
  */
 export const standAlone = async (

@@ -217,12 +217,9 @@ export async function filmOf(
       const system = visits[each];
       if (system === undefined) continue;
       const y = top + (each % rows) * rowHeight;
-      const drawn = await picture(`system ${system.index}`, () => {
-        const drawing = score.drawSystem(layout, system.index);
-        // Outlines are made of texts that each have one place.
-        drawing.replaceChildren(score.drawMarks(layout, system.index));
-        return pictureOf(drawing, dark);
-      });
+      const drawn = await picture(`system ${system.index}`, () =>
+        pictureOf(score.drawMarks(layout, system.index), dark),
+      );
       layers.push({ picture: drawn, x: MARGIN, y, strength: each === visit ? 1 : 0.5 });
       bands.push(...litBars(system, y));
     }
