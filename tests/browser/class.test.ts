@@ -86,6 +86,7 @@ test('the large view says from how far it is read on which screen, and offers wh
 test('on a telephone the words of the large view stand over the music, which stays whole and in its place', async () => {
   const { page, expectClean } = await openLarge({ width: 844, height: 390, context: { hasTouch: true } });
   const tab = () => inkIn(page, '.show .fret');
+  await page.locator('.show .fret').first().waitFor();
   const before = await tab();
   expect(before.length).toBeGreaterThan(4);
   await page.getByText('What is shown', { exact: true }).click();

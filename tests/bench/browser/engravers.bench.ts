@@ -1,7 +1,7 @@
 /**
  * The score beside two engraving libraries, in one page of one browser: the same 64 bars at a width that none of them
  * has drawn before, laid out and drawn until the drawing stands in the page. Each begins with the music in its own
- * memory: reading MusicXML is not counted. The aim is to be three times as fast as either.
+ * memory: reading MusicXML is not counted. The aim is to be ten times as fast as either.
  *
  * The libraries: OpenSheetMusicDisplay 2.1 (BSD-3-Clause) and Verovio 6.3 (LGPL-3.0). Both are put into the page as
  * scripts of their own.
