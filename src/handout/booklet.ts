@@ -1,8 +1,7 @@
 import { forNobody } from '../core/exchange';
-import { loadScoreFonts } from '../score';
+import { inTurns, layoutInSteps, loadScoreFonts } from '../score';
 import { codeOf } from './code/lesson-code';
 import { createMeasure, drawPage } from './draw';
-import { engraveInTurns } from './engrave-in-turns';
 import {
   type BookletPart,
   type BookletWishes,
@@ -10,6 +9,7 @@ import {
   chapterPages,
   partTitle,
 } from './layout/booklet';
+import type { TextMeasure } from './layout/marks';
 import type { HandoutLayout } from './layout/pages';
 import { logoOf } from './logo';
 import { fullSettings } from './model/settings';
@@ -30,6 +30,23 @@ interface BookletOptions {
   readonly onShare: (share: number) => void;
 }
 
+/** The pages of one lesson and what is to be said of them; null where it was called off. */
+async function chapterInTurns(
+  parts: readonly BookletPart[],
+  part: BookletPart,
+  wishes: BookletWishes,
+  measure: TextMeasure,
+  { address, signal }: Pick<BookletOptions, 'address' | 'signal'>,
+): Promise<{ readonly layout: HandoutLayout; readonly remarks: readonly string[] } | null> {
+  const isCoded = part.lesson.handout.code === true;
+  const { code, remark } = isCoded ? codeOf(part.lesson, address) : { code: null, remark: null };
+  const tools = { measure, engrave: layoutInSteps };
+  const layout = await inTurns(chapterPages(parts, part, wishes, tools, code), () => !signal.aborted);
+  return layout === null
+    ? null
+    : { layout, remarks: [...remarksOn(part), ...(remark === null ? [] : [remark]), ...layout.remarks] };
+}
+
 /**
  * Lays out and draws the lessons of a term as one booklet: a page of contents, then lesson after lesson in one run of
  * page numbers. What is alike for all of them, the header, the logo and the cautions, stands on the first page.
@@ -48,19 +65,10 @@ export async function buildBooklet(
   const chapters: HandoutLayout[] = [];
   const remarks: string[] = source !== undefined && logo === null ? [LOGO_LOST] : [];
   for (const part of parts) {
-    if (signal.aborted) return null;
-    const coded =
-      part.lesson.handout.code === true ? codeOf(part.lesson, address) : { code: null, remark: null };
-    const chapter = await engraveInTurns((engrave) =>
-      chapterPages(parts, part, wishes, { measure, engrave }, coded.code),
-    );
-    chapters.push(chapter);
-    for (const remark of [
-      ...remarksOn(part),
-      ...(coded.remark === null ? [] : [coded.remark]),
-      ...chapter.remarks,
-    ])
-      remarks.push(`“${partTitle(part)}”: ${remark}`);
+    const chapter = await chapterInTurns(parts, part, wishes, measure, { address, signal });
+    if (chapter === null) return null;
+    chapters.push(chapter.layout);
+    remarks.push(...chapter.remarks.map((remark) => `“${partTitle(part)}”: ${remark}`));
     onShare(chapters.length / parts.length);
     await new Promise((resolve) => setTimeout(resolve));
   }

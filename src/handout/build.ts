@@ -1,8 +1,7 @@
 import type { Lesson, Sheet } from '../core/lesson';
-import { loadScoreFonts } from '../score';
+import { inTurns, layoutInSteps, loadScoreFonts } from '../score';
 import { codeOf } from './code/lesson-code';
 import { createMeasure, drawPage } from './draw';
-import { engraveInTurns } from './engrave-in-turns';
 import { loadFaces } from './fonts/load';
 import { handoutPages } from './layout/pages';
 import { logoOf } from './logo';
@@ -21,7 +20,8 @@ const NO_CODE = { code: null, remark: null };
 const nextTurn = () => new Promise((resolve) => setTimeout(resolve));
 
 /**
- * Lays out and draws the printed sheet of a lesson, page by page, so that nobody who types meanwhile waits for it.
+ * Lays out and draws the printed sheet of a lesson, in turns with whatever else the page has to do, so that nobody who
+ * types meanwhile waits for it.
  * @param sheets - one a piece of the lesson, in its order (see `deriveSheets`)
  * @param address - of the practice page, for the QR code of the lesson's link; no code is printed without it
  * @throws the network's error when the score's fonts cannot be fetched
@@ -31,16 +31,33 @@ export async function buildHandout(
   sheets: readonly Sheet[],
   address?: string,
 ): Promise<Handout> {
+  const handout = await buildWhileWanted(lesson, sheets, address, () => true);
+  if (handout === null) throw new Error('A handout that is always wanted was not built.');
+  return handout;
+}
+
+/**
+ * The same as long as it is wanted: what is overtaken by another change is built no further.
+ * @param isWanted - asked before each turn
+ * @returns null when it was wanted no longer
+ */
+export async function buildWhileWanted(
+  lesson: Lesson,
+  sheets: readonly Sheet[],
+  address: string | undefined,
+  isWanted: () => boolean,
+): Promise<Handout | null> {
   const { logo: source, code: wanted = false } = lesson.handout;
   const [logo] = await Promise.all([source === undefined ? null : logoOf(source), loadScoreFonts()]);
   const measure = createMeasure();
   const { code, remark } = wanted && address !== undefined ? codeOf(lesson, address) : NO_CODE;
-  const layout = await engraveInTurns((engrave) =>
-    handoutPages(lesson, sheets, logo, { measure, engrave }, code),
-  );
+  const tools = { measure, engrave: layoutInSteps };
+  const layout = await inTurns(handoutPages(lesson, sheets, logo, tools, code), isWanted);
+  if (layout === null) return null;
   const pages: HandoutPage[] = [];
   for (const index of layout.pages.keys()) {
     await nextTurn();
+    if (!isWanted()) return null;
     const page = drawPage(layout, index);
     const answers = index >= layout.pages.length - layout.answerPages;
     pages.push(answers ? { ...page, answers } : page);

@@ -1,5 +1,5 @@
 export { buildBooklet } from './booklet';
-export { buildHandout, handoutPdf, preparePdf, withAnswersApart } from './build';
+export { buildHandout, buildWhileWanted, handoutPdf, preparePdf, withAnswersApart } from './build';
 export { type HandoutPart, joinHandouts } from './join';
 export type { BookletPart, BookletWishes } from './layout/booklet';
 export { readLogo } from './logo';

@@ -4,5 +4,5 @@ export { drawFretboard } from './neck/draw';
 export { layoutFretboard } from './neck/layout';
 export type { FretboardLayout, FretboardRequest, NeckNote } from './neck/types';
 export { playheadX } from './playhead';
-export { inTurns, isLong } from './steps';
+export { inTurns, isLong, type Steps } from './steps';
 export type * from './types';

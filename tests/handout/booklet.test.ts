@@ -7,7 +7,8 @@ import {
   chapterPages,
 } from '../../src/handout/layout/booklet';
 import { type Mark, pageAddress, type TextMark } from '../../src/handout/layout/marks';
-import { engrave } from '../../src/score/engrave';
+import { engraveInSteps as engrave } from '../../src/score/engrave';
+import { finished } from '../../src/score/steps';
 import { measureAsPrinted as measure } from './drawn';
 
 const TITLES = ['Harbour', 'Last tram', 'Ferry queue'];
@@ -33,7 +34,7 @@ const WISHES: BookletWishes = { title: 'Autumn term', student: '', sheets: false
 function booklet(lessons: readonly Lesson[], wishes: Partial<BookletWishes> = {}) {
   const all = { ...WISHES, ...wishes };
   const parts = lessons.map(partOf);
-  const chapters = parts.map((part) => chapterPages(parts, part, all, { measure, engrave }, null));
+  const chapters = parts.map((part) => finished(chapterPages(parts, part, all, { measure, engrave }, null)));
   const pages = bookletPages(parts, chapters, null, all, measure);
   return pages.map(({ layout, index, bookmark }) => {
     const page = layout.pages[index];
@@ -136,7 +137,8 @@ describe('a booklet', () => {
       'A very long name of a lesson that tells all of what is in it, and of whom it was made for, at length';
     const lesson = lessonAt(0, { blocks: ['music'] }, long);
     const parts = Array.from({ length: 40 }, (_, index) => partOf(lesson, index));
-    const chapter = chapterPages(parts, parts[0] ?? partOf(lesson, 0), WISHES, { measure, engrave }, null);
+    const opening = parts[0] ?? partOf(lesson, 0);
+    const chapter = finished(chapterPages(parts, opening, WISHES, { measure, engrave }, null));
     const pages = bookletPages(
       parts,
       parts.map(() => chapter),

@@ -12,7 +12,8 @@ import { handoutPages } from '../../src/handout/layout/pages';
 import { points } from '../../src/handout/layout/paper';
 import { writePdf } from '../../src/handout/pdf/write';
 import type { SvgElement } from '../../src/handout/svg/style';
-import { engrave } from '../../src/score/engrave';
+import { engraveInSteps as engrave } from '../../src/score/engrave';
+import { finished } from '../../src/score/steps';
 import { measureAsPrinted } from './drawn';
 import { layOut, lessonWith } from './lessons';
 import { FACES, svg } from './pages';
@@ -136,7 +137,7 @@ describe('the code of the lesson’s link', () => {
 describe('the code on the page', () => {
   const place = (code: LessonCode) => {
     const tools = { measure: measureAsPrinted, engrave };
-    const { pages } = handoutPages(SAMPLE, deriveSheets(SAMPLE), null, tools, code);
+    const { pages } = finished(handoutPages(SAMPLE, deriveSheets(SAMPLE), null, tools, code));
     const page = pages.at(-1);
     return { page, mark: page?.marks.find((mark) => mark.kind === 'code') };
   };

@@ -4,9 +4,10 @@ import { byTag, type Mark } from '../../src/handout/layout/marks';
 import { type HandoutLayout, handoutPages } from '../../src/handout/layout/pages';
 import type { PageToWrite } from '../../src/handout/pdf/write';
 import type { SvgElement } from '../../src/handout/svg/style';
-import { engrave } from '../../src/score/engrave';
+import { engraveInSteps as engrave } from '../../src/score/engrave';
 import { layoutFretboard } from '../../src/score/neck/layout';
 import type { FretboardRequest } from '../../src/score/neck/types';
+import { finished } from '../../src/score/steps';
 import type { Ink, TextRun } from '../../src/score/types';
 import { FACES, svg } from './pages';
 
@@ -27,7 +28,7 @@ function widthOf(text: string, bold: boolean): number {
 
 /** The pages of a lesson as they are laid out for print, without a browser. */
 export const layOutForPrint = (lesson: Lesson): HandoutLayout =>
-  handoutPages(lesson, deriveSheets(lesson), null, { measure: measureAsPrinted, engrave });
+  finished(handoutPages(lesson, deriveSheets(lesson), null, { measure: measureAsPrinted, engrave }));
 
 /** The drawing of every page, as the PDF writer reads it. */
 export const drawnPages = (layout: HandoutLayout): readonly PageToWrite[] =>

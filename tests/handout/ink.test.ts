@@ -4,7 +4,8 @@ import type { HandoutLayout } from '../../src/handout/layout/pages';
 import { handoutPages } from '../../src/handout/layout/pages';
 import { points } from '../../src/handout/layout/paper';
 import { writePdf } from '../../src/handout/pdf/write';
-import { engrave } from '../../src/score/engrave';
+import { engraveInSteps as engrave } from '../../src/score/engrave';
+import { finished } from '../../src/score/steps';
 import { SCORE_FIXTURES } from '../support/score-fixtures';
 import { drawnPages, layOutForPrint, measureAsPrinted } from './drawn';
 import { lessonWith } from './lessons';
@@ -64,7 +65,8 @@ describe.each(Object.entries(SCORE_FIXTURES))('%s', (_, make) => {
     (print) => {
       const lesson = newLesson('ink', 'A title over the music');
       const tools = { measure: measureAsPrinted, engrave };
-      const layout = handoutPages({ ...lesson, handout: { ...lesson.handout, print } }, [sheet], null, tools);
+      const printed = { ...lesson, handout: { ...lesson.handout, print } };
+      const layout = finished(handoutPages(printed, [sheet], null, tools));
       layout.pages.forEach((page, index) => {
         const boxes = boxesOf(layout, index);
         for (const box of boxes) {

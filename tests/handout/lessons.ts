@@ -1,13 +1,14 @@
 import { deriveSheets, type HandoutSettings, type Lesson, sampleLesson } from '../../src/core/lesson';
 import { engravedAs, handoutPages } from '../../src/handout/layout/pages';
-import type { Engravable, ScoreLayout, ScoreOptions } from '../../src/score';
+import type { Engravable, ScoreLayout, ScoreOptions, Steps } from '../../src/score';
+import { finished } from '../../src/score/steps';
 
 /** Half an em a letter: near enough to the real face, and the same on every machine. */
 export const measure = (text: string, { size }: { readonly size: number }): number =>
   [...text].length * size * 0.5;
 
 /** Systems of four bars, sixteen times as high as a staff space, without ink. */
-function engrave(sheet: Engravable, options: ScoreOptions): ScoreLayout {
+function* engrave(sheet: Engravable, options: ScoreOptions): Steps<ScoreLayout> {
   const bars =
     sheet.kind === 'blank' ? sheet.bars : (sheet.kind === 'keyboard' ? sheet.line.bars : sheet.bars).length;
   const space = options.staffSpace ?? 10;
@@ -37,4 +38,4 @@ export function lessonWith(settings: Partial<HandoutSettings>, change: Partial<L
 }
 
 export const layOut = (lesson: Lesson) =>
-  handoutPages(lesson, deriveSheets(lesson), null, { measure, engrave });
+  finished(handoutPages(lesson, deriveSheets(lesson), null, { measure, engrave }));

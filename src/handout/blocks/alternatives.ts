@@ -1,4 +1,4 @@
-import { barName, capitalised, lengthWords, listed } from '../../core/base';
+import { barName, capitalised, lengthWords, listed, remembered } from '../../core/base';
 import { countedIn, shownHarmony } from '../../core/chart';
 import { type BarTelling, describeBar, type LineSheet, type Sheet, type SheetBar } from '../../core/lesson';
 import type { KeyboardSheet, PartSheet, WrittenHead } from '../../core/performance';
@@ -6,11 +6,20 @@ import { formatPitchIn } from '../../core/theory';
 import type { FretboardRequest, SystemLayout } from '../../score';
 import type { Cell } from './chart/cells';
 
+/** What systems say, by their bars and what is told of them: most spacings of a page break a piece at the same bars. */
+const said = new WeakMap<Sheet, Map<string, string>>();
+
 /**
  * What a system says to someone who has the file read aloud: bar by bar its chords and notes.
  * @param telling - no more than is printed
  */
-export function systemWords(sheet: Sheet, { bars }: Pick<SystemLayout, 'bars'>, telling: BarTelling): string {
+export function systemWords(sheet: Sheet, system: Pick<SystemLayout, 'bars'>, telling: BarTelling): string {
+  const known = remembered(said, sheet, () => new Map<string, string>());
+  const key = JSON.stringify([system.bars.map(({ bar }) => bar), telling]);
+  return remembered(known, key, () => wordsOf(sheet, system, telling));
+}
+
+function wordsOf(sheet: Sheet, { bars }: Pick<SystemLayout, 'bars'>, telling: BarTelling): string {
   const [first, last] = [bars[0]?.bar ?? 0, bars.at(-1)?.bar ?? 0];
   if (sheet.kind === 'blank') {
     return first === last

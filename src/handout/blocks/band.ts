@@ -2,6 +2,7 @@ import { capitalised } from '../../core/base';
 import type { DrumSound, DrumWay } from '../../core/feel';
 import type { LineSheet } from '../../core/lesson';
 import { type KeyboardSheet, type PartSheet, writtenOrgan, writtenPart } from '../../core/performance';
+import type { Steps } from '../../score';
 import { headedRows, paragraphRows, type Row } from '../layout/rows';
 import { keyboardWords, partWords } from './alternatives';
 import type { BlockContext } from './context';
@@ -12,12 +13,12 @@ export type BandBlock = 'chops' | 'organ' | 'drums';
 const HEADINGS: Readonly<Record<BandBlock, string>> = { chops: 'Chops', organ: 'Organ', drums: 'Drums' };
 
 /** A part of the rhythm section written out for a class that plays together, as the playback plays it. */
-export function bandRows(
+export function* bandRows(
   sheet: LineSheet,
   block: BandBlock,
   way: DrumWay | null,
   context: BlockContext,
-): readonly Row[] {
+): Steps<readonly Row[]> {
   const { sizes, spacing, width, measure } = context;
   const words = (text: string) =>
     paragraphRows(text, sizes.body, width, measure).map((row) => ({ ...row, keepWithNext: true }));
@@ -25,7 +26,7 @@ export function bandRows(
   const rows =
     part === null
       ? words(`${sheet.feel.name} has no ${block} over these chords.`)
-      : [...words(explanation(part)), ...partRows(part, context)];
+      : [...words(explanation(part)), ...(yield* partRows(part, context))];
   return headedRows(HEADINGS[block], sizes.heading, spacing.blockGap, rows);
 }
 
@@ -46,8 +47,8 @@ function writtenBlock(
   return hasStrokes(part) ? part : null;
 }
 
-function partRows(part: PartSheet | KeyboardSheet, context: BlockContext): readonly Row[] {
-  const { layout, index } = context.engrave(part, {
+function* partRows(part: PartSheet | KeyboardSheet, context: BlockContext): Steps<readonly Row[]> {
+  const { layout, index } = yield* context.engrave(part, {
     counting: false,
     degrees: false,
     fingers: false,

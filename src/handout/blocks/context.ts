@@ -1,4 +1,4 @@
-import type { Engravable, ScoreLayout, ScoreOptions } from '../../score';
+import type { Engravable, ScoreLayout, ScoreOptions, Steps } from '../../score';
 import type { TextMeasure } from '../layout/marks';
 import type { Sizes, Spacing } from '../layout/sizes';
 import type { FullSettings } from '../model/settings';
@@ -21,5 +21,5 @@ export interface BlockContext {
   /** Whether the sheet asks questions, so that nothing on it states an answer. */
   readonly asks: boolean;
   /** Engraves in the page's sizes, the full width and the teacher's choices, unless told otherwise. */
-  readonly engrave: (sheet: Engravable, options?: Partial<ScoreOptions>) => EngravedScore;
+  readonly engrave: (sheet: Engravable, options?: Partial<ScoreOptions>) => Steps<EngravedScore>;
 }

@@ -1,7 +1,7 @@
 import type { AskedOfBlank } from '../../core/asking';
 import { barRange, capitalised } from '../../core/base';
 import type { HandoutBlock, InstrumentSettings, LinePiece, LineSheet, Sheet } from '../../core/lesson';
-import type { SystemLayout } from '../../score';
+import type { Steps, SystemLayout } from '../../score';
 import type { Tag } from '../layout/marks';
 import { headedRows, paragraphRows, type Row, underHeading } from '../layout/rows';
 import { isRhythmAlone } from '../model/blocks';
@@ -34,17 +34,19 @@ export interface PieceToSet {
 }
 
 /** A piece: its name, and the parts that the teacher chose, in their order. */
-export function pieceRows(
+export function* pieceRows(
   set: PieceToSet,
   blocks: readonly HandoutBlock[],
   context: BlockContext,
-): readonly Row[] {
+): Steps<readonly Row[]> {
   const { sheet } = set;
-  const parts = blocks.flatMap((block, index) => {
-    const rows = blockRows(block, set, context);
+  const parts: Row[] = [];
+  for (const [index, block] of blocks.entries()) {
+    yield;
+    const rows = yield* blockRows(block, set, context);
     const apart = block === 'music' && index > 0 && blocks[index - 1] !== 'facts';
-    return apart ? setApart(rows, context) : rows;
-  });
+    parts.push(...(apart ? setApart(rows, context) : rows));
+  }
   if (parts.length === 0) return [];
   return set.named
     ? headedRows(sheet.name, context.sizes.pieceName, context.spacing.blockGap, underHeading(parts))
@@ -55,21 +57,21 @@ export function pieceRows(
 const setApart = (rows: readonly Row[], { spacing }: BlockContext): readonly Row[] =>
   rows.map((row, index) => (index === 0 ? { ...row, gap: spacing.blockGap } : row));
 
-function blockRows(block: HandoutBlock, set: PieceToSet, context: BlockContext): readonly Row[] {
+function* blockRows(block: HandoutBlock, set: PieceToSet, context: BlockContext): Steps<readonly Row[]> {
   if (block === 'music')
-    return set.prompt === null
+    return yield* set.prompt === null
       ? musicRows(withBarsToWrite(set.sheet, context), context)
       : promptRows(set.prompt, context);
-  if (block === 'stages') return stageRows(set, context, (sheet) => musicRows(sheet, context));
-  return set.sheet.kind === 'line' ? lineBlockRows(block, set.sheet, set, context) : [];
+  if (block === 'stages') return yield* stageRows(set, context, (sheet) => musicRows(sheet, context));
+  return set.sheet.kind === 'line' ? yield* lineBlockRows(block, set.sheet, set, context) : [];
 }
 
-function lineBlockRows(
+function* lineBlockRows(
   block: HandoutBlock,
   sheet: LineSheet,
   set: PieceToSet,
   context: BlockContext,
-): readonly Row[] {
+): Steps<readonly Row[]> {
   switch (block) {
     case 'facts':
       return factRows(sheet, set, context);
@@ -88,26 +90,26 @@ function lineBlockRows(
     case 'neck':
       return neckRows(sheet, context);
     case 'rhythm':
-      return rhythmRows(sheet, context);
+      return yield* rhythmRows(sheet, context);
     case 'clapping':
-      return clappingRows(sheet, context);
+      return yield* clappingRows(sheet, context);
     case 'chops':
     case 'organ':
     case 'drums':
-      return bandRows(sheet, block, set.piece?.playing.drumWay ?? null, context);
+      return yield* bandRows(sheet, block, set.piece?.playing.drumWay ?? null, context);
     default:
       return [];
   }
 }
 
 /** What blank bars ask for, and the bars with their chords. */
-function promptRows({ words, sheet }: AskedOfBlank, context: BlockContext): readonly Row[] {
+function* promptRows({ words, sheet }: AskedOfBlank, context: BlockContext): Steps<readonly Row[]> {
   const { sizes, width, measure } = context;
   const said = paragraphRows(words, sizes.body, width, measure, { gap: 2 });
   return [
     ...said.map((row) => ({ ...row, keepWithNext: true })),
     // Nothing in them is asked about.
-    ...musicRows(sheet, { ...context, asks: false }),
+    ...(yield* musicRows(sheet, { ...context, asks: false })),
   ];
 }
 
@@ -139,7 +141,8 @@ function factRows(sheet: LineSheet, { piece, named }: PieceToSet, context: Block
 }
 
 /** The systems of a piece, each of which stays whole. */
-function musicRows(sheet: Sheet, context: BlockContext): readonly Row[] {
-  const { layout, index: score } = context.engrave(sheet);
+function* musicRows(sheet: Sheet, context: BlockContext): Steps<readonly Row[]> {
+  const { layout, index: score } = yield* context.engrave(sheet);
+  yield;
   return systemRows(layout, score, context, (system) => figureOf(sheet, system, context));
 }

@@ -1,5 +1,6 @@
 import { barName, barTicks, beatAt, capitalised } from '../../core/base';
 import { describeBar, type LineSheet, type SheetBar } from '../../core/lesson';
+import type { Steps } from '../../score';
 import { excerptOf } from '../excerpt';
 import { moved, type Tag } from '../layout/marks';
 import { headingRow, joinRows, paragraphRows, type Row } from '../layout/rows';
@@ -43,11 +44,11 @@ export const hasSilence = (bar: SheetBar | undefined): boolean =>
 const GAP = 14;
 
 /** The bar with the hardest rhythm, to be clapped: on one line with the counting, and how to go about it. */
-export function rhythmRows(sheet: LineSheet, context: BlockContext): readonly Row[] {
+export function* rhythmRows(sheet: LineSheet, context: BlockContext): Steps<readonly Row[]> {
   const index = trickiestBar(sheet);
   if (index === null) return [];
   const width = context.width * 0.5;
-  const { layout, index: score } = context.engrave(excerptOf(sheet, index, index), {
+  const { layout, index: score } = yield* context.engrave(excerptOf(sheet, index, index), {
     ...CLAPPED,
     width,
     barsPerSystem: 1,

@@ -1,5 +1,6 @@
 import { buildUpOf, deriveSheet, type LinePiece, type Sheet } from '../../core/lesson';
 import { stageTask } from '../../core/line';
+import type { Steps } from '../../score';
 import { headedRows, paragraphRows, type Row } from '../layout/rows';
 import type { BlockContext } from './context';
 
@@ -8,23 +9,23 @@ import type { BlockContext } from './context';
  * printed too, the last stage, which is the line, is left out.
  * @param music - sets the systems of a sheet
  */
-export function stageRows(
+export function* stageRows(
   { sheet, piece }: { readonly sheet: Sheet; readonly piece: LinePiece | undefined },
   context: BlockContext,
-  music: (sheet: Sheet) => readonly Row[],
-): readonly Row[] {
+  music: (sheet: Sheet) => Steps<readonly Row[]>,
+): Steps<readonly Row[]> {
   if (sheet.kind !== 'line' || piece === undefined) return [];
   const { stages } = buildUpOf(piece, sheet.instrument);
   const { blocks } = context.settings;
   const printed = blocks.includes('music') ? stages.slice(0, -1) : stages;
   const { sizes, spacing, width, measure } = context;
-  return printed.flatMap((stage) => {
+  const rows: Row[] = [];
+  for (const stage of printed) {
     const task = stage.things.map(stageTask).join(' ');
     const words = paragraphRows(task, sizes.body, width, measure, { gap: 2 });
-    const systems = music(deriveSheet(stage.piece, sheet.instrument, sheet.noteNames));
-    return headedRows(stage.name, sizes.heading, spacing.blockGap, [
-      ...words.map((row) => ({ ...row, keepWithNext: true })),
-      ...systems,
-    ]);
-  });
+    const systems = yield* music(deriveSheet(stage.piece, sheet.instrument, sheet.noteNames));
+    const said = words.map((row) => ({ ...row, keepWithNext: true }));
+    rows.push(...headedRows(stage.name, sizes.heading, spacing.blockGap, [...said, ...systems]));
+  }
+  return rows;
 }

@@ -1,4 +1,5 @@
 import type { Lesson, Sheet } from '../../core/lesson';
+import type { Steps } from '../../score';
 import { atFoot, cautionFoot } from '../blocks/cautions';
 import { headRow, type Logo } from '../blocks/head';
 import type { LessonCode } from '../code/lesson-code';
@@ -73,7 +74,7 @@ export const chapterPages = (
   wishes: BookletWishes,
   tools: Tools,
   code: LessonCode | null,
-): HandoutLayout =>
+): Steps<HandoutLayout> =>
   handoutPages(asChapter(part, bookletSettings(parts, wishes)), part.sheets, null, tools, code, false);
 
 /**

@@ -1,6 +1,6 @@
 import { askedOfBlank } from '../../core/asking';
 import type { HandoutBlock, Lesson, Sheet } from '../../core/lesson';
-import type { Engravable, ScoreLayout, ScoreOptions } from '../../score';
+import type { Engravable, ScoreLayout, ScoreOptions, Steps } from '../../score';
 import { atFoot, cautionRows } from '../blocks/cautions';
 import { codeRows } from '../blocks/code';
 import type { BlockContext, EngravedScore } from '../blocks/context';
@@ -20,7 +20,7 @@ import { type Spacing, sizesFor } from './sizes';
 /** What the layout asks of others: how wide a text is, and how a piece is engraved. */
 export interface Tools {
   readonly measure: TextMeasure;
-  readonly engrave: (sheet: Engravable, options: ScoreOptions) => ScoreLayout;
+  readonly engrave: (sheet: Engravable, options: ScoreOptions) => Steps<ScoreLayout>;
 }
 
 /** What is to be set. */
@@ -44,30 +44,27 @@ export interface ComposedRows {
   readonly scores: readonly ScoreLayout[];
 }
 
-/** Sets everything that the teacher chose, from top to bottom, before it is parted into pages. */
-export function composeRows(copy: Copy, spacing: Spacing, tools: Tools): ComposedRows {
+/** Sets everything that the teacher chose, from top to bottom, before it is parted into pages; in steps of a part. */
+export function* composeRows(copy: Copy, spacing: Spacing, tools: Tools): Steps<ComposedRows> {
   const scores: ScoreLayout[] = [];
   const context = contextFor(copy, spacing, tools, scores);
   const { before, piece, after } = partBlocks(copy.settings.blocks);
   const ofSheet = (block: HandoutBlock) => sheetBlockRows(block, copy, context);
-  const rows = [
-    headRow(copy.title, copy.logo, context),
-    ...before.flatMap(ofSheet),
-    ...copy.sheets.flatMap((sheet) => {
-      const own = copy.lesson.pieces.find(({ id }) => id === sheet.id);
-      const set = {
-        sheet,
-        piece: own?.kind === 'line' ? own : undefined,
-        prompt: own?.kind === 'blank' ? askedOfBlank(copy.lesson, own) : null,
-        instrument: copy.lesson.instrument,
-        named: isNamed(sheet, copy),
-      };
-      const parts = piece.filter((block) => !(own?.leftOut ?? []).includes(block));
-      return pieceRows(set, parts, context);
-    }),
-    ...after.flatMap(ofSheet),
-    ...codeRows(copy.code, context),
-  ];
+  const rows = [headRow(copy.title, copy.logo, context), ...before.flatMap(ofSheet)];
+  for (const sheet of copy.sheets) {
+    const own = copy.lesson.pieces.find(({ id }) => id === sheet.id);
+    const set = {
+      sheet,
+      piece: own?.kind === 'line' ? own : undefined,
+      prompt: own?.kind === 'blank' ? askedOfBlank(copy.lesson, own) : null,
+      instrument: copy.lesson.instrument,
+      named: isNamed(sheet, copy),
+    };
+    const parts = piece.filter((block) => !(own?.leftOut ?? []).includes(block));
+    rows.push(...(yield* pieceRows(set, parts, context)));
+  }
+  yield;
+  rows.push(...after.flatMap(ofSheet), ...codeRows(copy.code, context));
   return { rows, scores };
 }
 
@@ -116,8 +113,8 @@ function contextFor(copy: Copy, spacing: Spacing, tools: Tools, scores: ScoreLay
     measureNumbers: true,
     textSizes: sizes.score,
   };
-  const engrave = (sheet: Engravable, options: Partial<ScoreOptions> = {}): EngravedScore => {
-    const layout = tools.engrave(sheet, { ...usual, ...options });
+  const engrave = function* (sheet: Engravable, options: Partial<ScoreOptions> = {}): Steps<EngravedScore> {
+    const layout = yield* tools.engrave(sheet, { ...usual, ...options });
     return { layout, index: scores.push(layout) - 1 };
   };
   return { width, settings, sizes, spacing, measure: tools.measure, asks, engrave };

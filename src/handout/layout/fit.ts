@@ -1,6 +1,6 @@
 import { capitalised, counted, listed } from '../../core/base';
 import type { HandoutBlock } from '../../core/lesson';
-import type { ScoreLayout } from '../../score';
+import type { ScoreLayout, Steps } from '../../score';
 import { atFoot, cautionFoot } from '../blocks/cautions';
 import { breakPages, type Room, rowsHeight, whiteness } from './breaks';
 import { type Copy, composeRows, type Tools } from './compose';
@@ -20,29 +20,37 @@ export interface FittedPages {
  * left out rather than that less than half a page is begun for it. What is left out is said; a wish for one page that
  * cannot be met is answered with what to leave out.
  */
-export function fitPages(copy: Copy, room: Room, tools: Tools): FittedPages {
+export function* fitPages(copy: Copy, room: Room, tools: Tools): Steps<FittedPages> {
   const { spacings } = sizesFor(copy.settings.print);
   const [comfortable, ...closer] = spacings;
-  const set = (spacing: Spacing, what: Copy = copy) => setPages(what, spacing, room, tools);
-  const first = set(comfortable);
+  const whole = settingOnce((spacing) => setPages(copy, spacing, room, tools));
+  const part = (less: Copy) => settingOnce((spacing) => setPages(less, spacing, room, tools));
+  const first = yield* whole(comfortable);
   if (first.pages.length === 1) return { ...first, remarks: [] };
-  const better = closer
-    .filter(({ shapeRows }) => shapeRows === comfortable.shapeRows || copy.settings.blocks.includes('shapes'))
-    .map((spacing) => set(spacing))
-    .filter((pages) => pages.pages.length < first.pages.length);
+  const better: SetPages[] = [];
+  for (const spacing of closer) {
+    if (spacing.shapeRows !== comfortable.shapeRows && !copy.settings.blocks.includes('shapes')) continue;
+    const pages = yield* whole(spacing);
+    if (pages.pages.length < first.pages.length) better.push(pages);
+  }
   const wanted = copy.settings.onePage ? 1 : Number.POSITIVE_INFINITY;
-  const whole =
-    better.find((pages) => pages.pages.length <= wanted) ?? better[0] ?? fuller(first, room, set, closer);
+  const complete =
+    better.find((pages) => pages.pages.length <= wanted) ??
+    better[0] ??
+    (yield* fuller(first, room, whole, closer));
   const closest = spacings.at(-1) ?? comfortable;
-  const spared = leastSpared(copy, whole.pages.length, spillOf(set(closest), room), spacings, set);
-  const chosen = spared?.set ?? whole;
-  const fits = (what: Copy) => set(closest, what).pages.length === 1;
+  const spill = spillOf(yield* whole(closest), room);
+  const spared = yield* leastSpared(copy, complete.pages.length, spill, spacings, part);
+  const chosen = spared?.set ?? complete;
   const unmet = copy.settings.onePage && chosen.pages.length > 1;
+  const fits = function* (less: Copy): Steps<boolean> {
+    return (yield* part(less)(closest)).pages.length === 1;
+  };
   return {
     ...chosen,
     remarks: [
       ...leftOutRemark(necksOn(first.pages) - necksOn(chosen.pages), spared?.parts ?? []),
-      ...(unmet ? [onePageRemark(copy, chosen.pages.length, fits)] : []),
+      ...(unmet ? [yield* onePageRemark(copy, chosen.pages.length, fits)] : []),
     ],
   };
 }
@@ -80,13 +88,13 @@ interface Spared {
 }
 
 /** The least that saves a page when it is left out, set as comfortably as that allows; null where nothing does. */
-function leastSpared(
+function* leastSpared(
   copy: Copy,
   pages: number,
   spill: number,
   spacings: readonly Spacing[],
-  set: (spacing: Spacing, what: Copy) => SetPages,
-): Spared | null {
+  part: (less: Copy) => Setting,
+): Steps<Spared | null> {
   if (pages === 1 || pages > MOST_PAGES) return null;
   const { blocks, onePage } = copy.settings;
   const most = pages > 2 || onePage ? SPILL : SPILL_OF_TWO;
@@ -94,11 +102,13 @@ function leastSpared(
     blocks.includes(part) && (most === SPILL || part !== 'shapes');
   for (const parts of SPARED.filter((choice) => choice.every(isSpared))) {
     if (spill >= (parts.length === 1 ? most.one : most.several)) continue;
-    const less = without(copy, parts);
+    const set = part(without(copy, parts));
     const closest = spacings.at(-1);
-    if (closest === undefined || set(closest, less).pages.length >= pages) continue;
-    const saving = spacings.map((spacing) => set(spacing, less)).find((each) => each.pages.length < pages);
-    return saving === undefined ? null : { parts, set: saving };
+    if (closest === undefined || (yield* set(closest)).pages.length >= pages) continue;
+    for (const spacing of spacings) {
+      const saving = yield* set(spacing);
+      if (saving.pages.length < pages) return { parts, set: saving };
+    }
   }
   return null;
 }
@@ -117,31 +127,44 @@ function leftOutRemark(shapes: number, parts: readonly HandoutBlock[]): readonly
   return [`${capitalised(listed(names))} ${verb} left out, which saves a page.`];
 }
 
-type SetPages = ReturnType<typeof setPages>;
+interface SetPages {
+  readonly pages: FittedPages['pages'];
+  readonly scores: FittedPages['scores'];
+  readonly spacing: Spacing;
+}
+
+/** Sets something with a spacing. */
+type Setting = (spacing: Spacing) => Steps<SetPages>;
+
+/** What several questions have set with the same spacing is set once. */
+function settingOnce(set: Setting): Setting {
+  const done = new Map<Spacing, SetPages>();
+  return function* (spacing) {
+    const pages = done.get(spacing) ?? (yield* set(spacing));
+    done.set(spacing, pages);
+    return pages;
+  };
+}
 
 /** A page left clearly whiter than need be: a quarter of one page or the like. */
 const CLEARLY = 0.25 ** 2;
 
 /** The pages as they are, or with things closer where that fills the pages before the last clearly better. */
-function fuller(
-  first: SetPages,
-  room: Room,
-  set: (spacing: Spacing) => SetPages,
-  closer: readonly Spacing[],
-): SetPages {
+function* fuller(first: SetPages, room: Room, set: Setting, closer: readonly Spacing[]): Steps<SetPages> {
   const white = whiteness(first.pages, room);
   if (white < CLEARLY) return first;
   const staff = first.spacing.staff;
-  const others = closer.filter((spacing) => spacing.staff === staff).map((spacing) => set(spacing));
-  return (
-    others.find(
-      ({ pages }) => pages.length === first.pages.length && whiteness(pages, room) < white - CLEARLY / 2,
-    ) ?? first
-  );
+  for (const spacing of closer.filter((each) => each.staff === staff)) {
+    const other = yield* set(spacing);
+    if (other.pages.length === first.pages.length && whiteness(other.pages, room) < white - CLEARLY / 2)
+      return other;
+  }
+  return first;
 }
 
-function setPages(copy: Copy, spacing: Spacing, room: Room, tools: Tools) {
-  const { rows, scores } = composeRows(copy, spacing, tools);
+function* setPages(copy: Copy, spacing: Spacing, room: Room, tools: Tools): Steps<SetPages> {
+  const { rows, scores } = yield* composeRows(copy, spacing, tools);
+  yield;
   return { pages: breakPages(rows, roomOver(footOf(copy, tools), room)), scores, spacing };
 }
 
@@ -174,17 +197,17 @@ const DISPENSABLE: readonly { readonly part: Part; readonly words: string }[] = 
   { part: 'notes', words: 'the notes' },
 ];
 
-function onePageRemark(copy: Copy, pages: number, fits: (copy: Copy) => boolean): string {
+function* onePageRemark(copy: Copy, pages: number, fits: (less: Copy) => Steps<boolean>): Steps<string> {
   const there = DISPENSABLE.filter(({ part }) => isThere(part, copy));
   const start = `The handout needs ${pages} pages.`;
-  const fitsWithout = (choice: readonly (typeof there)[number][]): boolean =>
+  const fitsWithout = (choice: readonly (typeof there)[number][]): Steps<boolean> =>
     fits(
       without(
         copy,
         choice.map(({ part }) => part),
       ),
     );
-  const choice = leastToLeaveOut(there, fitsWithout);
+  const choice = yield* leastToLeaveOut(there, fitsWithout);
   if (choice !== null) return `${start} It fits on one without ${listed(choice.map(({ words }) => words))}.`;
   return `${start} The music alone does not fit on one: share the bars out over two handouts.`;
 }
@@ -209,19 +232,18 @@ function without(copy: Copy, parts: readonly Part[]): Copy {
  * What is left out so that the rest fits: one thing or two, where that is enough, the first in their order; else as many
  * of the first as it takes, without those that turn out to have room. Null where even all of them are not enough.
  */
-function leastToLeaveOut<Thing>(
+function* leastToLeaveOut<Thing>(
   things: readonly Thing[],
-  fitsWithout: (choice: readonly Thing[]) => boolean,
-): readonly Thing[] | null {
-  if (!fitsWithout(things)) return null;
+  fitsWithout: (choice: readonly Thing[]) => Steps<boolean>,
+): Steps<readonly Thing[] | null> {
+  if (!(yield* fitsWithout(things))) return null;
   const pairs = things.flatMap((one, index) => things.slice(index + 1).map((other) => [one, other]));
-  const few = [...things.map((one) => [one]), ...pairs].find(fitsWithout);
-  if (few !== undefined) return few;
-  const least = things.findIndex((_, index) => fitsWithout(things.slice(0, index + 1)));
-  let chosen = things.slice(0, least + 1);
+  for (const few of [...things.map((one) => [one]), ...pairs]) if (yield* fitsWithout(few)) return few;
+  let chosen = things.slice(0, 1);
+  while (!(yield* fitsWithout(chosen))) chosen = things.slice(0, chosen.length + 1);
   for (const thing of [...chosen].reverse()) {
     const fewer = chosen.filter((other) => other !== thing);
-    if (fitsWithout(fewer)) chosen = fewer;
+    if (yield* fitsWithout(fewer)) chosen = fewer;
   }
   return chosen;
 }

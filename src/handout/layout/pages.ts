@@ -1,13 +1,12 @@
-import { remembered } from '../../core/base';
 import type { Lesson, Paper, Sheet } from '../../core/lesson';
-import type { Engravable, ScoreLayout, ScoreOptions } from '../../score';
+import type { Engravable, ScoreLayout, ScoreOptions, Steps } from '../../score';
 import type { Logo } from '../blocks/head';
 import type { LessonCode } from '../code/lesson-code';
 import { answerSettings, askedRemarks, studentSettings } from '../model/asked';
 import { type FullSettings, fullSettings } from '../model/settings';
 import { movedApart, type Room, spreadOut } from './breaks';
 import type { Copy, Tools } from './compose';
-import { fitPages, footOf, roomOver } from './fit';
+import { type FittedPages, fitPages, footOf, roomOver } from './fit';
 import type { PageLayout } from './marks';
 import { sheetOf } from './paper';
 import { numberedPage, placePage, roomOn } from './place';
@@ -27,20 +26,20 @@ export interface HandoutLayout {
 
 /**
  * Lays the handout out on paper. Pages break only between systems, lines of text and boxes, and no page is left
- * with a few lines as long as others can give it some of theirs.
+ * with a few lines as long as others can give it some of theirs. In steps, so that a long piece holds nobody up.
  * @param sheets - one a piece of the lesson, in its order
  * @param logo - what the lesson's logo was read as
  * @param code - of the lesson's link, when it is wanted and fits
  * @param numbered - whether the pages say which they are of how many; those of a booklet are numbered with the others
  */
-export function handoutPages(
+export function* handoutPages(
   lesson: Lesson,
   sheets: readonly Sheet[],
   logo: Logo | null,
   tools: Tools,
   code: LessonCode | null = null,
   numbered = true,
-): HandoutLayout {
+): Steps<HandoutLayout> {
   const settings = fullSettings(lesson.handout);
   const paper = sheetOf(settings.paper, settings);
   const room = roomOn(paper, settings);
@@ -55,8 +54,8 @@ export function handoutPages(
     width,
   };
   const once = { ...tools, engrave: engraveOnce(tools.engrave) };
-  const { pages, scores, remarks } = fitPages(copy, room, once);
-  const key = answerPages(copy, settings, room, once);
+  const { pages, scores, remarks } = yield* fitPages(copy, room, once);
+  const key = yield* answerPages(copy, settings, room, once);
   const foot = footOf(copy, tools);
   const free = roomOver(foot, room);
   const placed = (
@@ -97,16 +96,18 @@ export function handoutPages(
   };
 }
 
+interface Answers extends Pick<FittedPages, 'pages' | 'scores'> {
+  readonly title: string;
+}
+
 /** The answers never share a page with what they answer, so that they can be kept back. */
-function answerPages(copy: Copy, settings: FullSettings, room: Room, tools: Tools) {
+function* answerPages(copy: Copy, settings: FullSettings, room: Room, tools: Tools): Steps<Answers> {
   const title = `Answers: ${copy.title}`;
   const own = answerSettings(settings);
   if (own === null) return { pages: [], scores: [], title };
   const sheets = copy.sheets.filter(({ kind }) => kind === 'line');
-  return {
-    ...fitPages({ ...copy, title, sheets, settings: own, logo: null, code: null }, room, tools),
-    title,
-  };
+  const key = { ...copy, title, sheets, settings: own, logo: null, code: null };
+  return { ...(yield* fitPages(key, room, tools)), title };
 }
 
 /** Rows whose systems are of scores that stand behind others. */
@@ -128,5 +129,10 @@ export function engravedAs(sheet: Engravable, options: ScoreOptions): string {
 /** Several spacings are tried, most of them with the same staves. */
 function engraveOnce(engrave: Tools['engrave']): Tools['engrave'] {
   const done = new Map<string, ScoreLayout>();
-  return (sheet, options) => remembered(done, engravedAs(sheet, options), () => engrave(sheet, options));
+  return function* (sheet, options) {
+    const key = engravedAs(sheet, options);
+    const layout = done.get(key) ?? (yield* engrave(sheet, options));
+    done.set(key, layout);
+    return layout;
+  };
 }

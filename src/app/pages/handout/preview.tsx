@@ -1,6 +1,6 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { deriveSheets, type Lesson } from '../../../core/lesson';
-import { buildHandout, type Handout, type HandoutPage } from '../../../handout';
+import { buildWhileWanted, type Handout, type HandoutPage } from '../../../handout';
 import { practiceAddress } from '../common';
 
 /** Quiet time after a change before the pages are drawn again, in milliseconds. */
@@ -18,12 +18,9 @@ function usePreview(lesson: Lesson): Preview {
     let gone = false;
     const draw = async () => {
       try {
-        const handout = await buildHandout(
-          lesson,
-          deriveSheets(lesson),
-          practiceAddress(window.location.href),
-        );
-        if (!gone) setPreview({ kind: 'drawn', handout, lesson });
+        const address = practiceAddress(window.location.href);
+        const handout = await buildWhileWanted(lesson, deriveSheets(lesson), address, () => !gone);
+        if (handout !== null && !gone) setPreview({ kind: 'drawn', handout, lesson });
       } catch {
         if (!gone) setPreview({ kind: 'failed' });
       }

@@ -108,14 +108,15 @@ export async function saveHandout(
 
 /**
  * Makes the printed pages of a lesson ready for the browser's own print command.
+ * @param isWanted - asked again and again meanwhile; once it says no, nothing is made ready
  * @returns what takes them away again
  * @throws Error when a font cannot be fetched
  */
-export async function readyToPrint(lesson: Lesson): Promise<() => void> {
-  const { buildHandout, preparePrint } = await import('../../../handout');
-  return preparePrint(
-    await buildHandout(lesson, deriveSheets(lesson), practiceAddress(window.location.href)),
-  );
+export async function readyToPrint(lesson: Lesson, isWanted: () => boolean): Promise<() => void> {
+  const { buildWhileWanted, preparePrint } = await import('../../../handout');
+  const address = practiceAddress(window.location.href);
+  const handout = await buildWhileWanted(lesson, deriveSheets(lesson), address, isWanted);
+  return handout === null ? () => {} : preparePrint(handout);
 }
 
 /**

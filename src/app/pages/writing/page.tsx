@@ -253,7 +253,7 @@ function usePrintPages(lesson: Lesson): void {
     };
     const prepare = async () => {
       try {
-        const undo = await readyToPrint(lesson);
+        const undo = await readyToPrint(lesson, () => !gone);
         if (gone) undo();
         else takeAway = undo;
       } catch {
