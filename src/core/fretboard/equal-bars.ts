@@ -82,7 +82,7 @@ export function heldAlike(
       members.forEach((index, place) => {
         const layer = played[index]?.layer;
         if (layer === undefined) return;
-        own[index] = layer.own.map((cost, way) => {
+        own[index] = (track.own[index] ?? layer.own).map((cost, way) => {
           const state = layer.states[way];
           return state !== undefined && readAs(state) === wanted[place] ? cost : Number.POSITIVE_INFINITY;
         });
