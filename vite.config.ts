@@ -3,6 +3,7 @@ import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
 import { buildOptions } from './build/alone.ts';
 import { lightChordSymbol } from './build/chord-symbol.ts';
+import { lightFontkit } from './build/fontkit.ts';
 import { thirdPartyNotices } from './build/notices.ts';
 import { offline } from './build/offline.ts';
 import { practicePage } from './build/practice-page.ts';
@@ -16,7 +17,15 @@ const patient = { poll: { timeout: 15_000 } };
 
 export default defineConfig({
   base: './',
-  plugins: [lightChordSymbol(), react(), securityPolicy(), thirdPartyNotices(), practicePage(), offline()],
+  plugins: [
+    lightChordSymbol(),
+    lightFontkit(),
+    react(),
+    securityPolicy(),
+    thirdPartyNotices(),
+    practicePage(),
+    offline(),
+  ],
   worker: { format: 'es' },
   build: {
     ...buildOptions,

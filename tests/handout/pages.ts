@@ -7,17 +7,21 @@ import type { SvgElement } from '../../src/handout/svg/style';
 
 const require = createRequire(import.meta.url);
 
-const readFace = (name: string, family: string, bold: boolean, path: string): Face => {
-  const file = new Uint8Array(readFileSync(require.resolve(path)));
-  return { name, family, bold, file, font: create(file) };
-};
+const readFace = (name: string, family: string, bold: boolean, path: string): Face => ({
+  name,
+  family,
+  bold,
+  font: create(new Uint8Array(readFileSync(require.resolve(path)))),
+});
 
-/** The faces that the handout embeds, read from the packages that ship them. */
-export const FACES: readonly Face[] = [
+/** The faces that the handout embeds, read anew from the packages that ship them. */
+export const readFaces = (): readonly Face[] => [
   readFace('text', 'Academico', false, '@vexflow-fonts/academico/academico.otf'),
   readFace('text bold', 'Academico', true, '@vexflow-fonts/academico/academico-bold.otf'),
   readFace('music', 'Bravura', false, '@vexflow-fonts/bravura/bravura.otf'),
 ];
+
+export const FACES = readFaces();
 
 /** An SVG element without a browser: `svg('text', { x: 10 }, 'F♯m7')`. */
 export function svg(

@@ -6,7 +6,7 @@ import { meaningOf } from '../../src/handout/pdf/music-signs';
 import { writePdf } from '../../src/handout/pdf/write';
 import { GLYPHS } from '../../src/score/metrics/glyph-table';
 import { drawnPages, layOutForPrint } from './drawn';
-import { FACES, readPdf, readStructure, svg } from './pages';
+import { FACES, readFaces, readPdf, readStructure, svg } from './pages';
 
 const A4 = { width: 595.28, height: 841.89 };
 const FACTS = { title: 'Tuesday class, week 3 ♭', author: 'An evening class', language: 'en' };
@@ -37,6 +37,25 @@ test('a page has the size it is given, and the document its title and language',
   const { pages, info } = await readPdf(bytes);
   expect(pages.map(({ width, height }) => ({ width, height }))).toEqual([A4]);
   expect(info).toMatchObject({ Title: FACTS.title, Language: 'en' });
+});
+
+test('what one document has written with a font leaves the next as it would have been', async () => {
+  const glyphs = [0xe050, 0xe0a4, 0xe262, 0xe4e5, 0xe240].map((code) => String.fromCodePoint(code)).join('');
+  const texts = [
+    svg('text', { x: 60, y: 60, 'font-size': 12 }, 'Ferry queue in F♯, fifth fret'),
+    svg('text', { x: 60, y: 90, 'font-size': 12, 'font-weight': 'bold' }, 'Walk to the sixth'),
+    svg('text', { x: 60, y: 120, 'font-size': 30, 'font-family': 'Bravura' }, glyphs),
+  ];
+  const streams = async (faces: typeof FACES) =>
+    drawingOf((await writePdf([{ ...A4, svg: svg('svg', {}, texts) }], FACTS, faces, pictured)).bytes);
+  const alone = await streams(readFaces());
+  const used = readFaces();
+  const other = svg('svg', {}, [
+    svg('text', { x: 60, y: 60, 'font-size': 14 }, 'Quartz jigs vex 12 bold nymphs; 37 ½ %'),
+    svg('text', { x: 60, y: 120, 'font-size': 30, 'font-family': 'Bravura' }, [...glyphs].reverse().join('')),
+  ]);
+  await writePdf([{ ...A4, svg: other }], FACTS, used, pictured);
+  expect(await streams(used)).toEqual(alone);
 });
 
 test('text stands where the page says, whatever moves and scales it', async () => {
@@ -93,7 +112,7 @@ test('a font is embedded, and only the part of it that is used', async () => {
   expect(bytes.length).toBeLessThan(20_000);
 });
 
-/** The content of the pages, inflated. */
+/** What the file packs, unpacked: the content of the pages and the parts of the fonts. */
 const drawingOf = (bytes: Uint8Array): string =>
   Buffer.from(bytes)
     .toString('latin1')

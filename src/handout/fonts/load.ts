@@ -27,6 +27,5 @@ export function loadFaces(): Promise<readonly Face[]> {
 async function load({ name, family, bold, url }: (typeof FILES)[number]): Promise<Face> {
   const [{ create }, response] = await Promise.all([import('fontkit'), fetch(url)]);
   if (!response.ok) throw new Error(`The font for the handout did not arrive (${response.status})`);
-  const file = new Uint8Array(await response.arrayBuffer());
-  return { name, family, bold, file, font: create(file) };
+  return { name, family, bold, font: create(new Uint8Array(await response.arrayBuffer())) };
 }

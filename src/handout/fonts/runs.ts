@@ -7,8 +7,7 @@ export interface Face {
   /** The family that the SVG asks for. */
   readonly family: string;
   readonly bold: boolean;
-  /** The font file, OpenType. */
-  readonly file: Uint8Array;
+  /** Read once, for every document: what has been read of it stays known. */
   readonly font: Font;
 }
 

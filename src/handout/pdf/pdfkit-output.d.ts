@@ -11,6 +11,10 @@ declare namespace PDFKit {
 }
 
 declare namespace PDFKit.Mixins {
+  interface PDFFont {
+    registerFont(name: string, font: import('fontkit').Font): this;
+  }
+
   interface AnnotationOption {
     /** The element of the file's structure that the annotation belongs to. */
     structParent?: PDFKit.PDFStructureElement;

@@ -53,7 +53,7 @@ export async function writePdf(
     },
   });
   const bytes = toBytes(document);
-  for (const face of faces) document.registerFont(face.name, face.file);
+  for (const { name, font } of faces) document.registerFont(name, font);
   const reading = beginReading(document);
   const missing = new Set<string>();
   for (const [index, page] of pages.entries()) {
