@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { engrave } from '../../src/score/engrave';
-import { beamInk, type SignSpec } from '../../src/score/vexflow/signs';
+import type { SignSpec } from '../../src/score/signs/types';
+import { beamInk } from '../../src/score/vexflow/signs';
 import { SCORE_FIXTURES } from '../support/score-fixtures';
 
 const eighth = (height: number): SignSpec => ({
@@ -12,6 +13,8 @@ const eighth = (height: number): SignSpec => ({
   courtesy: false,
   ghost: false,
   stem: 'up',
+  // Notes that can have several heads are the engraving library's objects, which are used again.
+  heads: [{ height, accidental: null, courtesy: false, cross: false }],
 });
 
 /** The same for the engraver, and another for what is remembered by its words. */

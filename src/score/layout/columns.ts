@@ -2,7 +2,7 @@ import { remembered, SIGNS, type Sign } from '../../core/base';
 import { boxOf, type Mark } from '../ink';
 import { textWidth } from '../metrics/measure';
 import type { ContentBar, ContentEvent } from '../notation/types';
-import type { SignSpec } from '../vexflow/signs';
+import type { SignSpec } from '../signs/types';
 import { ghostBrackets } from './ghosts';
 import { levelBox } from './levels';
 import type { Column } from './spacing';

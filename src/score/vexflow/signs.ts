@@ -12,35 +12,18 @@ import {
   TimeSignature,
   VexFlow,
 } from 'vexflow/core';
-import { LETTERS, type Metre } from '../../core/base';
-import { boxOf, lineMark, type Mark, moveMark } from '../ink';
+import { LETTERS, type Metre, remembered } from '../../core/base';
+import { boxOf, type Mark, moveMark } from '../ink';
 import { Recent } from '../recent';
+import { singleBeam, steepestOver } from '../signs/beam';
+import { singleInk } from '../signs/single';
+import { tidy } from '../signs/tidy';
+import type { HeadSpec, SignSpec } from '../signs/types';
 import { InkContext } from './ink-context';
 import { measureByTables } from './ruler';
 
 measureByTables();
 VexFlow.setFonts('Bravura', 'Academico');
-
-/** A note or rest for drawing; heights count steps above the middle line. */
-export interface SignSpec {
-  readonly kind: 'note' | 'rest';
-  readonly value: number;
-  readonly dots: 0 | 1;
-  readonly height: number;
-  readonly accidental: string | null;
-  readonly courtesy: boolean;
-  readonly ghost: boolean;
-  readonly stem: 'up' | 'down';
-  /** All heads on the stem from low to high, where there can be several; height, accidental and cross are theirs. */
-  readonly heads?: readonly HeadSpec[];
-}
-
-export interface HeadSpec {
-  readonly height: number;
-  readonly accidental: string | null;
-  readonly courtesy: boolean;
-  readonly cross: boolean;
-}
 
 /** A staff whose top line lies at 0; notes are set against it, its own lines are not drawn. */
 const staff = new Stave(0, -40, 1000);
@@ -84,7 +67,7 @@ const HALF_SPACE = 5;
 function reachOf(spec: SignSpec): number {
   const heights = headsOf(spec).map(({ height }) => height);
   const nearest = spec.stem === 'up' ? Math.max(...heights) : Math.min(...heights);
-  const leadsThere = spec.heads === undefined || (spec.stem === 'up') === nearest < 0;
+  const leadsThere = (spec.stem === 'up') === nearest < 0;
   return leadsThere ? Math.abs(nearest) * HALF_SPACE : 0;
 }
 
@@ -118,53 +101,24 @@ function placedNote(spec: SignSpec, centre: number): PlacedNote {
   return note;
 }
 
-/** Bravura's stem anchors lie this far from a head's middle line, and a stem begun at the middle would show. */
-const STEM_ANCHOR = 1.7;
-/** An accidental keeps this much more distance from a head with ledger lines. */
-const LEDGER_CLEARANCE = 4;
-
-/**
- * A sharp keeps this distance from its head, and so do the brackets of a courtesy accidental: a quarter of a staff
- * space (E. Gould, "Behind Bars", 2011, accidentals, from memory).
- */
-const HEAD_CLEARANCE = 2.5;
-
-function tidy(marks: readonly Mark[]): readonly Mark[] {
-  const ledgers = marks.some(({ role }) => role === 'ledger-line');
-  const of = (role: Mark['role']): ReturnType<typeof boxOf> =>
-    boxOf(marks.filter((mark) => mark.role === role));
-  const [head, accidental] = [of('note'), of('accidental')];
-  const near = head && accidental ? Math.min(0, head.left - HEAD_CLEARANCE - accidental.right) : 0;
-  return marks.map((mark) => {
-    if (mark.role === 'accidental') return moveMark(mark, Math.min(near, ledgers ? -LEDGER_CLEARANCE : 0), 0);
-    const [start, tip] = mark.kind === 'path' && mark.role === 'stem' ? mark.segments : [];
-    const [x = 0, y = 0] = start?.points ?? [];
-    const [, tipY = 0] = tip?.points ?? [];
-    return tip && mark.kind === 'path'
-      ? lineMark('stem', x, y + (tipY < y ? -STEM_ANCHOR : STEM_ANCHOR), x, tipY, mark.stroke)
-      : mark;
-  });
-}
-
 /** Ink is the same wherever a sign stands, so each kind of sign is drawn once. */
 const kept = new Map<string, readonly Mark[]>();
 
-function remember(key: string, draw: (context: InkContext) => void): readonly Mark[] {
-  const known = kept.get(key);
-  if (known) return known;
-  const context = new InkContext();
-  draw(context);
-  const marks = tidy(context.marks);
-  kept.set(key, marks);
-  return marks;
-}
+const remember = (key: string, draw: (context: InkContext) => void): readonly Mark[] =>
+  remembered(kept, key, () => {
+    const context = new InkContext();
+    draw(context);
+    return tidy(context.marks);
+  });
 
 /**
  * A note or rest with its accidental, dot and ledger lines, and unless it is beamed with its stem and flag; the
  * middle of its head is at x = 0, the staff's top line at y = 0.
  */
 export function signInk(spec: SignSpec, beamed: boolean): readonly Mark[] {
-  return remember(JSON.stringify([spec, beamed]), (context) => {
+  const key = JSON.stringify([spec, beamed]);
+  if (spec.heads === undefined) return remembered(kept, key, () => singleInk(spec, beamed));
+  return remember(key, (context) => {
     const note = placedNote(spec, 0);
     if (beamed) new Beam([note, placedNote(spec, 50)]);
     note.setContext(context).draw();
@@ -175,6 +129,7 @@ export function signInk(spec: SignSpec, beamed: boolean): readonly Mark[] {
 export function beamInk(specs: readonly SignSpec[], centres: readonly number[]): readonly Mark[] {
   const [first = 0] = centres;
   const apart = centres.map((centre) => Math.round((centre - first) * 100) / 100);
+  if (specs.every(({ heads }) => heads === undefined)) return singleBeam(specs, apart, first);
   const group = specs.map(specKey).join();
   const marks = recentBeams.of(`${group} ${apart.join(' ')}`, () => drawBeam(group, specs, apart));
   return marks.map((mark) => moveMark(mark, first, 0));
@@ -195,17 +150,12 @@ const recentBeams = new Recent<readonly Mark[]>(500);
 /** Notes under a beam, which are dear to make: a new beam sets their stems anew, wherever they stand. */
 const recentGroups = new Recent<readonly PlacedNote[]>(500);
 
-/** A beam rises a staff space at most, however wide its leap, and is never steeper than this (T. Ross, 1970, from memory). */
-const MOST_RISE = 10;
-const STEEPEST = 0.18;
-
 function drawBeam(group: string, specs: readonly SignSpec[], centres: readonly number[]): readonly Mark[] {
   const context = new InkContext();
   const notes = recentGroups.of(group, () => specs.map((spec) => placedNote(spec, 0)));
   for (const [index, note] of notes.entries()) note.centre = centres[index] ?? 0;
   const beam = new Beam([...notes]);
-  const length = Math.max(1, Math.abs((centres.at(-1) ?? 0) - (centres[0] ?? 0)));
-  const steepest = Math.min(STEEPEST, MOST_RISE / length);
+  const steepest = steepestOver((centres.at(-1) ?? 0) - (centres[0] ?? 0));
   beam.renderOptions.maxSlope = steepest;
   beam.renderOptions.minSlope = -steepest;
   beam.setContext(context).draw();
