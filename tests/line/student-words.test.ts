@@ -3,7 +3,12 @@ import { describe, expect, test } from 'vitest';
 import { barTicks, beatTicks, type LineNote, midiOf, ticks } from '../../src/core/base';
 import { playOrder } from '../../src/core/chart';
 import { FEELS, rhythmsIn } from '../../src/core/feel';
-import { type LineNotes, type LineRequest, explainToStudent as sentencesFor } from '../../src/core/line';
+import {
+  analyseLine,
+  type LineNotes,
+  type LineRequest,
+  explainToStudent as sentencesFor,
+} from '../../src/core/line';
 import { composedWide } from './composed';
 import { line, request } from './notation';
 import { randomLines } from './random-lines';
@@ -336,6 +341,10 @@ describe('what a student is told', () => {
       fc.property(randomLines, (at) => {
         expect(untrue(at, told(at))).toEqual([]);
         expect(told(at).join(' ')).not.toMatch(/\d bars of \d|––/);
+        const analyses = analyseLine(at.asked, at.bars);
+        expect(explainToStudent(at.asked, at.bars, { analyses })).toEqual(
+          explainToStudent(at.asked, at.bars),
+        );
       }),
       { numRuns: 150, seed: 18 },
     );

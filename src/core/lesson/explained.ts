@@ -26,7 +26,7 @@ export function toldOf(
   const sentences = explainToStudent(
     lineRequest(piece, chart, key, instrument, noteNames),
     bars.map(({ notes }) => notes.map(({ note }) => note)),
-    { brief, carriers: { drums, chops } },
+    { brief, carriers: { drums, chops }, analyses: bars.map(({ analysis }) => analysis) },
   );
   told.set(sheet, { piece, brief, sentences });
   return sentences;

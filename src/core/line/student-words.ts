@@ -5,7 +5,7 @@ import { hearLine } from './hearing';
 import { type AnalysedLine, analysed, type LineClaim, lineClaimsFor } from './line-claims';
 import { modelOf } from './read-request';
 import type { Tone } from './tones';
-import type { LineNotes, LineRequest, Technique } from './types';
+import type { BarAnalysis, LineNotes, LineRequest, Technique } from './types';
 
 /** Which of the rhythm section carry the beat where the bass is silent. */
 export interface Carriers {
@@ -147,16 +147,25 @@ function aboutOf(claim: LineClaim): ToldSentence['about'] {
  * the teacher's explanation, so as true of the notes. Empty for an unwritten line.
  * @param brief - what it teaches and where to listen, and no more: paper has little room
  * @param carriers - who is heard while the bass is silent; drums and chops when left out
+ * @param analyses - what the analysis of this line says of each bar, where it is known
  */
 export function explainToStudent(
   request: LineRequest,
   line: LineNotes,
-  { brief = false, carriers = EVERYBODY }: { readonly brief?: boolean; readonly carriers?: Carriers } = {},
+  {
+    brief = false,
+    carriers = EVERYBODY,
+    analyses,
+  }: {
+    readonly brief?: boolean;
+    readonly carriers?: Carriers;
+    readonly analyses?: readonly BarAnalysis[];
+  } = {},
 ): readonly ToldSentence[] {
   const model = modelOf(request);
   const heard = hearLine(model, line);
   if (heard.every((tones) => tones.length === 0)) return [];
-  const analysis = analysed(model, heard);
+  const analysis = analyses === undefined ? analysed(model, heard) : { model, heard, analyses };
   const told = { line: analysis, carriers, brief };
   const claims = lineClaimsFor(analysis);
   const taught = claims.filter(({ kind }) => kind === 'taught');
