@@ -21,6 +21,8 @@ declare module 'fontkit' {
     readonly unitsPerEm: number;
     hasGlyphForCodePoint(codePoint: number): boolean;
     layout(text: string): GlyphRun;
+    /** What a file embeds of the font; the font's outlines are read for it. */
+    createSubset(): unknown;
   }
 
   export function create(file: Uint8Array): Font;
