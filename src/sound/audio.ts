@@ -30,7 +30,7 @@ export const FAULTS = {
 const PATIENCE = 2500;
 
 /** How often a slow start is looked at, in milliseconds. */
-const LOOK = 20;
+const LOOK = 5;
 
 const pause = (milliseconds: number): Promise<void> =>
   new Promise((resolve) => {
@@ -85,7 +85,8 @@ function outputDelay({ rawContext }: Context): number {
 
 /** Opens the audio device with the first call and wakes it with every call. */
 export function createAudio(onPaused: (fault: string) => void): {
-  readonly open: () => Promise<Result<Audio, string>>;
+  /** @param onDevice - hears the device's sample rate, in Hz, as soon as it is known: before its clock moves */
+  readonly open: (onDevice: (sampleRate: number) => void) => Promise<Result<Audio, string>>;
   /** Seconds that the sound comes later than the browser knows; less than 0, where it comes earlier. */
   readonly setFurtherDelay: (seconds: number) => void;
   /** What sounds, as a stream; null where the device was not opened yet. */
@@ -123,12 +124,13 @@ export function createAudio(onPaused: (fault: string) => void): {
   };
 
   return {
-    open: async () => {
+    open: async (onDevice) => {
       const ready = await opened();
       if (!ready.ok) {
         return ready;
       }
       const { context } = ready.value;
+      onDevice(context.sampleRate);
       // A blocked page's request may stay unanswered for ever: the clock tells, not the answer.
       context.resume().catch(() => {});
       if (await moves(context)) {

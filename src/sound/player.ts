@@ -1,6 +1,7 @@
 import { failure, type Result, success } from '../core/base';
 import type { PlayStep } from '../core/performance';
 import { createAudio, FAULTS, loadTone } from './audio';
+import { beginningOf, createHeads } from './heads';
 import { watchOutputs } from './outputs';
 import { createRenderer } from './renderer';
 import { createSession, type Fade, type SoundSession } from './session';
@@ -9,8 +10,8 @@ import type { Mix, Player, PlayerState, PlayRequest } from './types';
 /** The first music of a page rises slowly, because the listener's volume is unknown; later music begins as struck. */
 const FIRST_FADE: Fade = { from: 0.2, seconds: 1.5 };
 
-/** Hz: what most devices run at; the code is warm all the same where one does not. */
-const LIKELY_RATE = 48_000;
+/** Hz: what most devices run at. Which of them, and whether any, is known once the device was opened. */
+const LIKELY_RATES = [48_000, 44_100] as const;
 
 /** How often a playing device's clock is looked at, in milliseconds. */
 const WATCH = 2000;
@@ -19,6 +20,10 @@ const WATCH = 2000;
 export function createPlayer(): Player {
   const listeners = new Set<(state: PlayerState) => void>();
   const renderer = createRenderer();
+  const heads = createHeads(renderer);
+  let deviceRate: number | null = null;
+  /** Counts what is made ready, so that an overtaken one goes no further. */
+  let preparations = 0;
   let state: PlayerState = { kind: 'stopped', fault: null };
   /** What is asked for while the first sound is being made. */
   let preparing: PlayRequest | null = null;
@@ -39,8 +44,10 @@ export function createPlayer(): Player {
     calls += 1;
     preparing = null;
     endWatch();
-    renderer.cancel();
-    session?.close();
+    // What is made ready beforehand goes on: what is played next may be just that.
+    if (session === null) return;
+    heads.cancel();
+    session.close();
     session = null;
   };
 
@@ -82,8 +89,16 @@ export function createPlayer(): Player {
     const call = calls;
     preparing = request;
     setState({ kind: 'preparing' });
+    preparations += 1;
     renderer.warm();
-    const opened = await audio.open();
+    // The first sound is computed while the device comes to life.
+    const opened = await audio.open((sampleRate) => {
+      deviceRate = sampleRate;
+      heads.keepOnly(sampleRate);
+      const [first] = (preparing ?? request).steps;
+      if (call === calls && first !== undefined && first.performance.bars.length > 0)
+        void heads.head(sampleRate, beginningOf(first));
+    });
     if (call !== calls) {
       return success(null);
     }
@@ -91,7 +106,7 @@ export function createPlayer(): Player {
       return fail(opened.problem);
     }
     const { steps, mix } = preparing ?? request;
-    const created = createSession(opened.value, renderer, { steps, mix }, (fault) => {
+    const created = createSession(opened.value, { renderer, heads }, { steps, mix }, (fault) => {
       // The last notes ring on: the session is closed by the next call.
       if (session === created) {
         setState({ kind: 'stopped', fault });
@@ -134,16 +149,19 @@ export function createPlayer(): Player {
     session?.setMix(mix);
   };
 
-  const prepare = ({ performance }: PlayStep): void => {
-    if (state.kind === 'stopped' && performance.bars.length > 0) {
-      void loadTone();
-      const request = { performance, rounds: 1, begin: 0, leaving: null };
-      void renderer.render({ kind: 'segment', sampleRate: LIKELY_RATE, request });
+  const prepare = async (step: PlayStep): Promise<void> => {
+    if (state.kind !== 'stopped' || step.performance.bars.length === 0) return;
+    preparations += 1;
+    const preparation = preparations;
+    void loadTone();
+    for (const sampleRate of deviceRate === null ? LIKELY_RATES : [deviceRate]) {
+      await heads.head(sampleRate, beginningOf(step));
+      if (preparation !== preparations) return;
     }
   };
 
   return {
-    prepare,
+    prepare: (step) => void prepare(step),
     play: begin,
     stop: () => silence(null),
     change,

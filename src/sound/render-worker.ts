@@ -6,17 +6,21 @@ import { buffersOf, renderHead, renderRest, renderSegment } from './synthesis/se
 import { createKit, type Kit } from './synthesis/voices';
 import { encodeWav } from './wav';
 
-/** The sounds made so far, for the sample rate in use: a change of tempo or line needs few new ones. */
-let kit: Kit | null = null;
+/**
+ * The sounds made so far, by sample rate: a change of tempo or line needs few new ones. Heads are made for several rates
+ * while the device's own is not known; whatever else is asked for needs one.
+ */
+const kits = new Map<number, Kit>();
 
-function kitFor(sampleRate: number): Kit {
-  const current = kit?.sampleRate === sampleRate ? kit : createKit(sampleRate);
-  kit = current;
-  return current;
+function kitFor({ kind, sampleRate }: RenderJob): Kit {
+  const kit = kits.get(sampleRate) ?? createKit(sampleRate);
+  if (kind !== 'head') kits.clear();
+  kits.set(sampleRate, kit);
+  return kit;
 }
 
 function work(job: RenderJob): RenderAnswer {
-  const sounds = kitFor(job.sampleRate);
+  const sounds = kitFor(job);
   switch (job.kind) {
     case 'segment':
       return { kind: 'segment', segment: renderSegment(job.request, sounds) };

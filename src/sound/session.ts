@@ -2,6 +2,7 @@ import { failure, type Result, success } from '../core/base';
 import { type PlayStep, secondsAt } from '../core/performance';
 import type { Audio } from './audio';
 import { type Cue, createDeck } from './deck';
+import type { Heads } from './heads';
 import { beginOf, createLineUp, leavingOf, type Place, type Playing } from './line-up';
 import type { Renderer } from './renderer';
 import type { Segment, SegmentHead, SegmentRequest } from './synthesis/segment';
@@ -58,7 +59,7 @@ const requestOf = ({ performance, rounds, entered, leaving }: Place): SegmentReq
  */
 export function createSession(
   audio: Audio,
-  renderer: Renderer,
+  { renderer, heads }: { readonly renderer: Renderer; readonly heads: Heads },
   request: { readonly steps: readonly PlayStep[]; readonly mix: Mix },
   onEnd: (fault: string | null) => void,
 ): SoundSession {
@@ -74,20 +75,13 @@ export function createSession(
   /** Counts the changes, so that what was computed for an overtaken one is not used. */
   let changes = 0;
 
-  const render = (kind: 'segment' | 'head' | 'rest', place: Place) =>
+  const render = (kind: 'segment' | 'rest', place: Place) =>
     renderer.render({ kind, sampleRate, request: requestOf(place) });
 
   const compute = async (place: Place): Promise<Result<Segment | null, string>> => {
     const result = await render('segment', place);
     if (!result.ok) return result;
     return success(result.value?.kind === 'segment' ? result.value.segment : null);
-  };
-
-  /** Computes what sounds first: a long tune begins as soon as a short one. */
-  const computeHead = async (place: Place): Promise<Result<SegmentHead | null, string>> => {
-    const result = await render('head', place);
-    if (!result.ok) return result;
-    return success(result.value?.kind === 'head' ? result.value.head : null);
   };
 
   /** Brings the rest of what has begun while its lead sounds. */
@@ -283,7 +277,8 @@ export function createSession(
         entered: 0,
         leaving: null,
       };
-      const result = await computeHead(place);
+      // A long tune begins as soon as a short one, and what was made ready at once.
+      const result = await heads.head(sampleRate, requestOf(place));
       if (!result.ok) {
         return result;
       }

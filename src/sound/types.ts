@@ -39,8 +39,9 @@ export interface PlayPosition {
 /** Plays performances. No method throws: a fault is a sentence in the result and in the state. */
 export interface Player {
   /**
-   * Makes the first `play` quick: fetches the rest of the sound's code, starts the worker and lets it make the
-   * sounds of a step. Opens no audio device, and never fails: what is missing then, `play` says.
+   * Makes the next `play` quick: fetches the rest of the sound's code, starts the worker and lets it compute what a step
+   * begins with, which the same step then begins with at once. Opens no audio device, and never fails: what is missing
+   * then, `play` says. Does nothing while something plays.
    */
   prepare(step: PlayStep): void;
   /**

@@ -23,6 +23,7 @@ function fakePlayer() {
   const requests: PlayRequest[] = [];
   const changes: (readonly PlayStep[])[] = [];
   const mixes: Mix[] = [];
+  const prepared: PlayStep[] = [];
   const answers: { play: Promise<Answer>; change: Promise<Answer> } = {
     play: Promise.resolve(success(null)),
     change: Promise.resolve(success(null)),
@@ -42,8 +43,9 @@ function fakePlayer() {
       become(answer.ok ? { kind: 'playing' } : { kind: 'stopped', fault: answer.problem });
       return answer;
     },
-    prepare: () => {
+    prepare: (step) => {
       asked.push('prepare');
+      prepared.push(step);
     },
     stop: () => {
       asked.push('stop');
@@ -79,19 +81,20 @@ function fakePlayer() {
       bar: bar === null ? null : (now.performance.bars[bar]?.bar ?? null),
     };
   };
-  return { player, asked, requests, changes, mixes, answers, become, stand };
+  return { player, asked, requests, changes, mixes, prepared, answers, become, stand };
 }
 
 function deskOf(lesson: Lesson, open?: () => Promise<Player>) {
   const fake = fakePlayer();
   const lessons = createStore<{ readonly lesson: Lesson }>(() => ({ lesson }));
-  const source: PlaybackSource = { lessons, editor: { getState: () => ({ pieceId: 'piece-1' }) } };
+  const editor = createStore(() => ({ pieceId: 'piece-1' }));
+  const source: PlaybackSource = { lessons, editor };
   const playback = createPlayback(source, open ?? (async () => fake.player));
   const edit = (command: (lesson: Lesson) => Lesson): void =>
     lessons.setState({ lesson: command(lessons.getState().lesson) });
   const id = lesson.pieces[0]?.id ?? '';
   const set = (change: Partial<PlayingSettings>): void => edit((now) => setPlaying(now, id, change));
-  return { ...fake, playback, edit, set, id };
+  return { ...fake, playback, editor, edit, set, id };
 }
 
 /** The frames of the page, drawn by hand. */
@@ -403,5 +406,75 @@ describe('a rest', () => {
     await playback.play();
     vi.advanceTimersByTime(TEN_MINUTES - 1000);
     expect(playback.getState().restDue).toBe(false);
+  });
+});
+
+describe('what is made ready while nothing sounds', () => {
+  const second = 1000;
+
+  test('is what Play plays then, the very same steps', async () => {
+    const { playback, asked, prepared, requests } = deskOf(lessonOf());
+    playback.warmUp();
+    await vi.waitFor(() => expect(asked).toEqual(['prepare']));
+    await playback.play();
+    expect(requests[0]?.steps[0]).toBe(prepared[0]);
+  });
+
+  test('is made anew when a change has rested for a second, and after each stop', async () => {
+    const { playback, set, asked, prepared, requests } = deskOf(lessonOf());
+    playback.warmUp();
+    await vi.waitFor(() => expect(asked).toEqual(['prepare']));
+    set({ tempoShare: 50 });
+    vi.advanceTimersByTime(second - 1);
+    set({ tempoShare: 60 });
+    vi.advanceTimersByTime(second - 1);
+    expect(prepared).toHaveLength(1);
+    vi.advanceTimersByTime(1);
+    expect(prepared.map(({ performance }) => Number(performance.tempo))).toEqual([126, 76]);
+    await playback.play();
+    expect(requests[0]?.steps[0]).toBe(prepared[1]);
+    set({ tempoShare: 100 });
+    vi.advanceTimersByTime(second);
+    expect(prepared).toHaveLength(2);
+    playback.stop();
+    vi.advanceTimersByTime(second);
+    expect(prepared.map(({ performance }) => Number(performance.tempo))).toEqual([126, 76, 126]);
+  });
+
+  test('is what a pause goes on with', async () => {
+    const { playback, stand, prepared, requests } = deskOf(lessonOf());
+    await playback.play();
+    stand(0, 0, 2);
+    playback.pause();
+    vi.advanceTimersByTime(second);
+    await playback.goOn();
+    expect(requests[1]?.steps[0]?.performance.bars.map(({ bar }) => bar)).toEqual([2, 3]);
+    expect(requests[1]?.steps[0]).toBe(prepared[0]);
+  });
+
+  test('is nothing before the sound was fetched, nor once it is over', async () => {
+    const { playback, editor, set, asked } = deskOf(lessonOf());
+    set({ tempoShare: 50 });
+    vi.advanceTimersByTime(second);
+    expect(asked).toEqual([]);
+    await playback.play();
+    playback.stop();
+    playback.end();
+    editor.setState({ pieceId: 'piece-2' });
+    vi.advanceTimersByTime(second);
+    expect(asked).toEqual(['play', 'stop']);
+  });
+
+  test('is the other piece when one goes to that', async () => {
+    const one = lessonOf();
+    const [piece] = one.pieces;
+    if (piece === undefined) throw new Error('A lesson has a piece.');
+    const lesson = { ...one, pieces: [piece, { ...piece, id: 'piece-2', tempo: bpm(80) }] } as Lesson;
+    const { playback, editor, asked, prepared } = deskOf(lesson);
+    playback.warmUp();
+    await vi.waitFor(() => expect(asked).toEqual(['prepare']));
+    editor.setState({ pieceId: 'piece-2' });
+    vi.advanceTimersByTime(second);
+    expect(prepared.map(({ performance }) => Number(performance.tempo))).toEqual([126, 80]);
   });
 });

@@ -4,7 +4,9 @@ import type { Performance, PlayPlace, PlayStep } from '../../../core/performance
 import { boundsOf, climbs, mixOf, practiceTempo, soundsTheSame } from '../../../core/playing';
 import type { Mix, Player } from '../../../sound';
 import { createFollowing } from './following';
+import { fetchPerformance, type PerformanceRoom } from './performance-room';
 import { type Heard, type PlaybackState, SILENT } from './playback-state';
+import type { Readiness } from './ready';
 
 /** Where the lesson and the place in it come from: a session, or a page of its own with a copy. */
 export interface PlaybackSource {
@@ -14,7 +16,10 @@ export interface PlaybackSource {
       listener: (now: { readonly lesson: Lesson }, before: { readonly lesson: Lesson }) => void,
     ): () => void;
   };
-  readonly editor: { getState(): { readonly pieceId: string } };
+  readonly editor: {
+    getState(): { readonly pieceId: string };
+    subscribe(listener: () => void): () => void;
+  };
 }
 
 /** Stages of a line's build-up in the order in which they are played. */
@@ -30,19 +35,15 @@ const TYPING_REST = 250;
 
 const openPlayer = async (): Promise<Player> => (await import('../../../sound')).createPlayer();
 
-/** What makes a line sound is fetched with the sound: the first look does without it. */
-const fetchPerformance = async () => {
-  const [performance, { lineSheet }] = await Promise.all([
-    import('../../../core/performance'),
-    import('./line-sheet'),
-  ]);
-  return { ...performance, lineSheet };
-};
-type PerformanceRoom = Awaited<ReturnType<typeof fetchPerformance>>;
-
 const firstBarOf = (steps: readonly PlayStep[]): number => steps[0]?.performance.bars[0]?.bar ?? 0;
 
 const beginsCounted = (steps: readonly PlayStep[]): boolean => (steps[0]?.performance.countIn ?? 0) > 0;
+
+interface Loaded {
+  readonly player: Player;
+  readonly room: PerformanceRoom;
+  readonly readiness: Readiness;
+}
 
 /**
  * Joins the lesson to the player: what is asked for in the sentence is played, and goes on with every change of the
@@ -62,6 +63,21 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
 
   let furtherDelay = 0;
 
+  let readiness: Readiness | null = null;
+  const makeReadySoon = (): void => readiness?.makeSoon();
+  const unsubscribe = source.editor.subscribe(makeReadySoon);
+
+  const createReadinessBy = (made: PerformanceRoom): Readiness =>
+    made.createReadiness(made, {
+      wish: () => {
+        const { lesson } = source.lessons.getState();
+        const { paused } = store.getState();
+        const piece = lineAtHand(lesson, paused?.pieceId ?? source.editor.getState().pieceId);
+        return piece && { lesson, piece, bar: paused?.bar, place: paused?.place };
+      },
+      player: () => (store.getState().kind === 'stopped' ? player : null),
+    });
+
   const follow = (created: Player): void => {
     player = created;
     created.setFurtherDelay(furtherDelay);
@@ -71,6 +87,7 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
         const { paused } = store.getState();
         store.setState({ ...SILENT, paused, fault: state.fault });
         following.tell(null);
+        makeReadySoon();
       } else {
         store.setState({ kind: state.kind });
         if (state.kind === 'playing') {
@@ -81,13 +98,14 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
     });
   };
 
-  const load = async (): Promise<{ readonly player: Player; readonly room: PerformanceRoom }> => {
+  const load = async (): Promise<Loaded> => {
     loading ??= Promise.all([open(), fetchPerformance()]);
     try {
       const [created, performance] = await loading;
       room = performance;
       if (player === null) follow(created);
-      return { player: created, room: performance };
+      readiness ??= createReadinessBy(performance);
+      return { player: created, room: performance, readiness };
     } catch (problem) {
       // The next attempt is to ask for it again.
       loading = null;
@@ -97,7 +115,7 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
 
   const start = async (
     heard: Heard,
-    stepsBy: (room: PerformanceRoom) => readonly PlayStep[],
+    stepsBy: (room: PerformanceRoom, readiness: Readiness) => readonly PlayStep[],
     mix: Mix,
   ): Promise<void> => {
     player?.stop();
@@ -114,7 +132,7 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
       return;
     }
     if (overtaken()) return;
-    const steps = stepsBy(ready.room);
+    const steps = stepsBy(ready.room, ready.readiness);
     store.setState({ counting: beginsCounted(steps), first: firstBarOf(steps) });
     const result = await ready.player.play({ steps, mix });
     if (!result.ok) fail(result.problem);
@@ -175,13 +193,7 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
     played = piece;
     await start(
       { kind: 'piece', pieceId: piece.id },
-      ({ lineSheet, stepsOf, placeOfBar }) => {
-        const sheet = lineSheet(lesson, piece);
-        if (sheet === null) return [];
-        return bar === undefined
-          ? stepsOf(piece, sheet)
-          : stepsOf(piece, sheet, placeOfBar(piece, sheet, bar, place));
-      },
+      (_, { stepsFor }) => stepsFor({ lesson, piece, bar, place }),
       mixOf(piece.playing),
     );
   };
@@ -216,6 +228,7 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
   let goingOn: ReturnType<typeof setTimeout> | undefined;
   source.lessons.subscribe((_, before) => {
     const { kind, heard } = store.getState();
+    makeReadySoon();
     if (heard?.kind === 'stages') {
       if (pieceOf(heard.pieceId) !== played) followStages();
       return;
@@ -237,17 +250,11 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
     subscribe: store.subscribe,
     /** Makes the first *Play* quick; no sound device is opened. */
     warmUp: (): void => {
-      const { lesson } = source.lessons.getState();
-      const piece = lineAtHand(lesson, source.editor.getState().pieceId);
       // Where it fails, the first *Play* asks again and says so.
-      load()
-        .then((ready) => {
-          const sheet = piece && ready.room.lineSheet(lesson, piece);
-          if (!piece || !sheet || store.getState().kind !== 'stopped') return;
-          const [step] = ready.room.stepsOf(piece, sheet);
-          if (step !== undefined) ready.player.prepare(step);
-        })
-        .catch(() => undefined);
+      load().then(
+        ({ readiness }) => readiness.make(),
+        () => undefined,
+      );
     },
     /**
      * Plays the piece at hand as the ledge says.
@@ -335,6 +342,8 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
     end(): void {
       store.setState(SILENT);
       following.end();
+      readiness?.end();
+      unsubscribe();
       player?.dispose();
       player = null;
     },
