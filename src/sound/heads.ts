@@ -12,7 +12,7 @@ type HeadResult = Result<SegmentHead | null, string>;
 /** What music begins with, remembered for the last request at each sample rate: it begins again without being computed. */
 export interface Heads {
   head(sampleRate: number, request: SegmentRequest): Promise<HeadResult>;
-  /** Forgets what is remembered at other rates, once the device's own is known. */
+  /** Forgets what is remembered at other rates, and ends what is computed at them, once the device's own is known. */
   keepOnly(sampleRate: number): void;
   /** Ends whatever the renderer computes, as it does itself, and forgets what was not finished. */
   cancel(): void;
@@ -47,6 +47,11 @@ export function createHeads(renderer: Pick<Renderer, 'render' | 'cancel'>): Head
     return success(result.value?.kind === 'head' ? result.value.head : null);
   };
 
+  const cancel = (): void => {
+    for (const [rate, { isFinished }] of [...known]) if (!isFinished) known.delete(rate);
+    renderer.cancel();
+  };
+
   return {
     head: (sampleRate, request) => {
       const last = known.get(sampleRate);
@@ -61,11 +66,11 @@ export function createHeads(renderer: Pick<Renderer, 'render' | 'cancel'>): Head
       return entry.head;
     },
     keepOnly: (sampleRate) => {
-      for (const rate of [...known.keys()]) if (rate !== sampleRate) known.delete(rate);
+      const others = [...known].filter(([rate]) => rate !== sampleRate);
+      // What is still being computed for another device would only keep this one waiting.
+      if (others.some(([, { isFinished }]) => !isFinished)) cancel();
+      for (const [rate] of others) known.delete(rate);
     },
-    cancel: () => {
-      for (const [rate, { isFinished }] of [...known]) if (!isFinished) known.delete(rate);
-      renderer.cancel();
-    },
+    cancel,
   };
 }

@@ -85,16 +85,22 @@ test('what was cancelled, even in the same moment, or failed, is computed anew',
 });
 
 test('a head of more than 20 seconds is not kept, and none of another rate than the device has', async () => {
-  const { head, asked, answer, keepOnly } = heads();
+  const { head, asked, answer, keepOnly, cancelled } = heads();
   const long = head(RATE, REQUEST);
   answer(21);
   expect(await long).toEqual(success(headOf(21)));
   void head(RATE, REQUEST);
   expect(asked).toHaveLength(2);
-  void head(44_100, REQUEST);
+  answer();
+  const own = head(44_100, REQUEST);
+  answer();
+  await own;
   keepOnly(44_100);
   void head(44_100, REQUEST);
   expect(asked).toEqual([RATE, RATE, 44_100]);
+  expect(cancelled).not.toHaveBeenCalled();
   void head(RATE, REQUEST);
   expect(asked).toHaveLength(4);
+  keepOnly(44_100);
+  expect(cancelled).toHaveBeenCalledTimes(1);
 });
