@@ -166,6 +166,30 @@ test('with the keyboard alone, a chart of every kind of bar is edited on the she
   opened.expectClean();
 });
 
+test('on a phone and at 400 % zoom, the drawer of a bar begins within the window, Close beside its name', async () => {
+  for (const [width, height] of [
+    [390, 844],
+    [320, 256],
+  ] as const) {
+    const opened = await openApp({ width, height });
+    const { page } = opened;
+    await button(page, /^Bar 2, /).press('Enter');
+    const drawer = page.getByRole('group', { name: /^Ideas for bar 2/ });
+    const placeOf = async (each: Locator) => {
+      const box = await each.boundingBox();
+      if (box === null) throw new Error('It is not on the page.');
+      return box;
+    };
+    const name = drawer.getByRole('heading', { name: /^Ideas for bar 2/ });
+    await expect.poll(async () => (await placeOf(drawer)).y).toBeGreaterThanOrEqual(0);
+    await expect.poll(async () => (await placeOf(drawer)).y).toBeLessThan(height - 100);
+    const [title, close] = [await placeOf(name), await placeOf(button(page, 'Close'))];
+    expect(Math.abs(title.y + title.height / 2 - close.y - close.height / 2)).toBeLessThan(12);
+    expect(await tooWide(page)).toEqual([]);
+    opened.expectClean();
+  }
+});
+
 test('on a phone, the keys of sections are written into the chart one after the other', async () => {
   const opened = await openApp({ width: 390, height: 844 });
   const { page } = opened;

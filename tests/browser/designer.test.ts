@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import axe from 'axe-core';
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { readPdf } from '../handout/pages';
 import { openApp } from '../support/browser';
@@ -49,6 +49,26 @@ test('a teacher chooses parts and order, sees the page follow, and downloads it'
   expect(pages[0]?.width).toBeCloseTo(612, 1);
   expect(printed).toContain('Shapes to learn');
   expect(printed).toContain('For Mira');
+  expectClean();
+});
+
+test('on a phone the page begins below all that is said of its size', async () => {
+  const { page, expectClean } = await openApp({ width: 390, height: 844 });
+  await page.getByRole('button', { name: 'Chart and aims' }).click();
+  await page.getByRole('textbox', { name: 'Chord chart' }).fill('| F | Dm | Gm | C7 |\n'.repeat(4));
+  await page.getByRole('button', { name: 'Back to the sheet' }).click();
+  await page.getByRole('button', { name: 'Bar 16, C7' }).waitFor();
+  const preview = await openDesigner(page);
+  await page.getByRole('checkbox', { name: 'Chord chart' }).press('Space');
+  const remark = preview.getByRole('status').getByText(/left out, which saves a page/);
+  const sizeOf = async (each: Locator) => {
+    const box = await each.boundingBox();
+    if (box === null) throw new Error('It is not on the page.');
+    return box;
+  };
+  await remark.waitFor();
+  const said = await sizeOf(remark);
+  expect(said.y + said.height).toBeLessThanOrEqual((await sizeOf(preview.getByRole('img').first())).y);
   expectClean();
 });
 

@@ -137,6 +137,22 @@ describe('saving', () => {
     expect(lastWritten - kept).toBeLessThan(1000);
   });
 
+  test('what was typed just before the page was left is there when it is opened again', async () => {
+    const { page, expectClean } = await openApp();
+    await title(page).fill('First words');
+    await saved(page).waitFor();
+    await expect.poll(async () => (await stored(page))[0]?.title, PATIENT).toBe('First words');
+    for (const last of ['Last words', 'The very last words']) {
+      await title(page).fill(last);
+      await page.reload();
+      await expect.poll(() => title(page).inputValue(), PATIENT).toBe(last);
+      await expect.poll(async () => (await stored(page))[0]?.title, PATIENT).toBe(last);
+    }
+    const notes = () => page.evaluate(() => Object.keys(localStorage).filter((name) => / left /.test(name)));
+    await expect.poll(notes, PATIENT).toEqual([]);
+    expectClean();
+  });
+
   test('begins again by itself after the site’s data were cleared', async () => {
     const { page, address, expectClean } = await openApp();
     await title(page).fill('Stays');

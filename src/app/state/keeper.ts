@@ -70,7 +70,8 @@ export const isOfDevice = (base: Base): boolean =>
   base !== null && base !== AS_IT_CAME && base !== ONLY_SHOWN;
 
 /**
- * Saves the lesson a moment after each change, and at once when the page is hidden or left. A window that learns that
+ * Saves the lesson a moment after each change, and at once when the page is hidden or left; what a page that ends cannot
+ * wait for is noted, and saved when the lesson is opened next. A window that learns that
  * another one was faster follows it, or goes on with a lesson of its own when it has changes that the other one lacks.
  */
 export function startKeeper(parts: KeeperParts): Keeper {
@@ -247,7 +248,11 @@ export function startKeeper(parts: KeeperParts): Keeper {
     }
     show();
   });
-  const unwatch = parts.watchPage({ leave: () => void flush(), comeBack: () => void inTurn(check) });
+  const leave = (): void => {
+    if (isDirty()) storage.leave(lessons.getState().document, seat.base, parts.today());
+    void flush();
+  };
+  const unwatch = parts.watchPage({ leave, comeBack: () => void inTurn(check) });
   storage.watch((news) => {
     if (!stopped) hear(news);
   });

@@ -36,6 +36,11 @@ export interface LessonStorage extends PastStorage {
    * @returns the new revision
    */
   save(lesson: Lesson, base: string | null, savedAt: number): Promise<Result<string, SaveProblem>>;
+  /**
+   * The page is left with a lesson that is not saved: it is noted where that is done at once, and saved when it is opened next.
+   * Its parameters are those of {@link save}.
+   */
+  leave(lesson: Lesson, base: string | null, at: number): void;
   /** Whether a revision was given by this window: then it is behind nobody. */
   isOwn(revision: string): boolean;
   /** Takes a lesson off this device with all that is kept of it, which is given back for {@link putBack}. */
@@ -111,14 +116,50 @@ export function createLessonStorage({ open, clock, channel, keeping, window }: S
   });
   channel.hear(say);
   let saves = 0;
+  const isOwn = (revision: string): boolean => revision.startsWith(`${window} `);
+  const save: LessonStorage['save'] = async (lesson, base, savedAt) => {
+    const part = await fetchBehind();
+    if (part === null) return failure({ kind: 'failed', sentence: NOT_SAVED });
+    const { factsBeside, forgetLeft, foundLesson, readLesson, whyNotKept } = part;
+    // What was held against the validator part by part, as it was edited, is not read all over.
+    const checked = whyNotKept(lesson) === null ? success(lesson) : readLesson(lesson);
+    if (!checked.ok) return failure({ kind: 'failed', sentence: notReadable(checked.problem) });
+    saves += 1;
+    const { id, title } = lesson;
+    const revision = `${window} ${saves}`;
+    const facts = factsBeside(lesson, savedAt);
+    const done = await attempt(async (database) => {
+      let overtaken: SaveProblem | null = null;
+      await database.update(id, (record) => {
+        const stands = revisionOf(record);
+        const isBehind = record !== undefined && stands !== base && !isOwn(stands);
+        const by = isBehind || isOfNewer(record) ? foundLesson(record) : NOTHING;
+        if (by.kind === 'none') return { record: { id, title, savedAt, revision, document: lesson }, facts };
+        overtaken = { kind: 'overtaken', by };
+        return null;
+      });
+      return overtaken;
+    });
+    if (!done.ok) return failure({ kind: 'failed', sentence: done.problem });
+    if (done.value !== null) return failure(done.value);
+    forgetLeft(id);
+    tell({ kind: 'saved', id, revision });
+    keeping().then(
+      (promise) => promise.ask(),
+      () => {},
+    );
+    return success(revision);
+  };
   /** Where nothing stands, what reads a lesson is not fetched: a first visit has nothing to be read. */
   const load = async (id: string): Promise<Result<FoundLesson, string>> => {
     const record = await attempt((database) => database.read(id));
     if (!record.ok) return record;
     if (record.value === undefined) return success(NOTHING);
-    return behind(({ foundLesson }) => attempt(async () => foundLesson(record.value)));
+    return behind(async ({ foundLesson, withLeft }) => {
+      const found = await attempt(async () => foundLesson(record.value));
+      return found.ok ? success(await withLeft(id, found.value, save)) : found;
+    });
   };
-  const isOwn = (revision: string): boolean => revision.startsWith(`${window} `);
 
   return {
     earlierStates: (id) => behind(({ createPast }) => createPast(attempt).earlierStates(id)),
@@ -140,39 +181,8 @@ export function createLessonStorage({ open, clock, channel, keeping, window }: S
       return found.ok ? success({ name: name.value, found: found.value }) : found;
     },
     raw: (id) => attempt(async (database) => documentOf(await database.read(id))),
-    async save(lesson, base, savedAt) {
-      const part = await fetchBehind();
-      if (part === null) return failure({ kind: 'failed', sentence: NOT_SAVED });
-      const { factsBeside, foundLesson, readLesson, whyNotKept } = part;
-      // What was held against the validator part by part, as it was edited, is not read all over.
-      const checked = whyNotKept(lesson) === null ? success(lesson) : readLesson(lesson);
-      if (!checked.ok) return failure({ kind: 'failed', sentence: notReadable(checked.problem) });
-      saves += 1;
-      const { id, title } = lesson;
-      const revision = `${window} ${saves}`;
-      const facts = factsBeside(lesson, savedAt);
-      const done = await attempt(async (database) => {
-        let overtaken: SaveProblem | null = null;
-        await database.update(id, (record) => {
-          const stands = revisionOf(record);
-          const isBehind = record !== undefined && stands !== base && !isOwn(stands);
-          const by = isBehind || isOfNewer(record) ? foundLesson(record) : NOTHING;
-          if (by.kind === 'none')
-            return { record: { id, title, savedAt, revision, document: lesson }, facts };
-          overtaken = { kind: 'overtaken', by };
-          return null;
-        });
-        return overtaken;
-      });
-      if (!done.ok) return failure({ kind: 'failed', sentence: done.problem });
-      if (done.value !== null) return failure(done.value);
-      tell({ kind: 'saved', id, revision });
-      keeping().then(
-        (promise) => promise.ask(),
-        () => {},
-      );
-      return success(revision);
-    },
+    save,
+    leave: (...unsaved) => fetched?.noteLeft(window, ...unsaved),
     async remove(id) {
       const done = await attempt((database) => database.remove(id));
       if (!done.ok) return done;

@@ -9,7 +9,7 @@ const FURTHEST = 8.64e15;
 const DAMAGED = 'What is kept beside this lesson is damaged. Saved as a file, it can be opened from there.';
 const FOREIGN = 'What is kept under this name is no lesson.';
 
-const isTime = (value: unknown): value is number =>
+export const isTime = (value: unknown): value is number =>
   typeof value === 'number' && Number.isFinite(value) && Math.abs(value) <= FURTHEST;
 
 /** Reads what stands under an id; undefined stands for nothing. */
