@@ -39,6 +39,7 @@ describe('the keys of a chart', () => {
     ['A:\nF | Dm | Gm | C7\nB:\nBb | Gm | F | C7', 'F major, F major'],
     ['A:\nF | Dm | Gm | C7\nB:\n(key: Bb) Bb | F7', 'F major, B♭ major'],
     ['Am | Dm | E7 | Am\nB:\nC | F | G7 | C', 'A minor, C major'],
+    ['A:\nG | G/B | C D/F# | Em D\nB:\nAm7 | D/F# | N.C. | Bm7 E7\nA', 'G major, G major, G major'],
     ['N.C.', ''],
   ])('%j: %s', (text, expected) => {
     expect(keys(text)).toBe(expected);

@@ -66,6 +66,17 @@ function guessesBySymbols(chords: readonly WeightedChord[]): readonly KeyGuess[]
 }
 
 /**
+ * Whether a section is in a key of its own rather than in the chart's: clearly where it comes round again, and on its way
+ * through, too. A bridge that only ends on a dominant of its first chord goes on elsewhere.
+ */
+function isInItsOwn(chords: readonly WeightedChord[], own: KeyGuess, whole: KeyGuess): boolean {
+  if (own.score - whole.score < CLEARLY_BETTER) return false;
+  const through = findKey(chords, { loops: false });
+  const scoreOf = ({ key }: KeyGuess) => through.find((guess) => sameKey(guess.key, key))?.score ?? 0;
+  return scoreOf(own) > scoreOf(whole);
+}
+
+/**
  * Finds the key of a chart and those of its sections. A key that the chart names with a directive stands; a
  * section without one has the chart's key (`home` where the teacher chose it) unless it is four bars or longer and
  * clearly in another.
@@ -82,9 +93,10 @@ export function findChartKeys(
     // A key named to come back to the chosen one says nothing of this section's own chords.
     if (named && !(options.home && sameKey(named, options.home))) return named;
     if (!whole || section.length < LEAST_BARS) return whole;
-    const [best, ...others] = guessesOf(chordsNow.sections[index] ?? []);
+    const chords = chordsNow.sections[index] ?? [];
+    const [best, ...others] = guessesOf(chords);
     const asWhole = others.find((guess) => sameKey(guess.key, whole));
-    return best && asWhole && best.score - asWhole.score >= CLEARLY_BETTER ? best.key : whole;
+    return best && asWhole && isInItsOwn(chords, best, asWhole) ? best.key : whole;
   });
   return { guesses, sections };
 }
