@@ -1,7 +1,7 @@
 import { constants, inflateSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { deriveSheets, describeBar, sampleLesson, setHandout } from '../../src/core/lesson';
-import type { PictureText } from '../../src/handout/pdf/fallback';
+import type { PicturedText, PictureText } from '../../src/handout/pdf/fallback';
 import { meaningOf } from '../../src/handout/pdf/music-signs';
 import { writePdf } from '../../src/handout/pdf/write';
 import { GLYPHS } from '../../src/score/metrics/glyph-table';
@@ -90,6 +90,18 @@ test('a character that no font has is pictured, named, and shifts nothing', asyn
   expect(missing).toEqual(['№', 'П', 'р', 'и', 'в', 'е', 'т']);
   const five = (await readPdf(bytes)).pages[0]?.texts.find((text) => text.text.includes('5'));
   expect(five?.x).toBeCloseTo(60 + 30, 1);
+});
+
+test('a word in Cyrillic or Greek stands in one type, also where the text font has some of its letters', async () => {
+  const asked: PicturedText[] = [];
+  const text = svg('text', { x: 60, y: 60, 'font-family': 'Academico,Georgia' }, 'Я: занятие, Επίπεδο');
+  await writePdf([{ ...A4, svg: svg('svg', {}, [text]) }], FACTS, FACES, (each) => {
+    asked.push(each);
+    return pictured(each);
+  });
+  expect(asked.map((each) => each.text)).toEqual(['Я', 'занятие', 'Επίπεδο']);
+  // The browser is not asked for the embedded font either, which would draw the letters that it has.
+  expect(asked.map(({ families }) => families)).toEqual([['Georgia'], ['Georgia'], ['Georgia']]);
 });
 
 test('a character that cannot even be pictured keeps its room', async () => {

@@ -17,6 +17,9 @@ export interface FontRun {
   readonly face: Face | null;
 }
 
+/** Scripts of which the embedded fonts have a letter or two, as signs; a word of them stands in one type all the same. */
+const FEW_LETTERS = /[\p{Script=Cyrillic}\p{Script=Greek}]/u;
+
 /**
  * Chooses a font for every character as a browser does: the first family of the list that has the glyph, then
  * any other embedded font. A weight that a family lacks falls back to the one it has.
@@ -31,7 +34,9 @@ export function fontRuns(
   const runs: { text: string; face: Face | null }[] = [];
   for (const character of text) {
     const codePoint = character.codePointAt(0) ?? 0;
-    const face = order.find(({ font }) => font.hasGlyphForCodePoint(codePoint)) ?? null;
+    const face = FEW_LETTERS.test(character)
+      ? null
+      : (order.find(({ font }) => font.hasGlyphForCodePoint(codePoint)) ?? null);
     const last = runs.at(-1);
     if (last !== undefined && last.face === face) last.text += character;
     else runs.push({ text: character, face });

@@ -33,7 +33,7 @@ const RESOLUTION = 10;
  * a name in Greek or Chinese letters is right on paper too.
  */
 export const pictureText: PictureText = ({ text, families, size, bold }) => {
-  const face = `${bold ? 'bold ' : ''}${size * RESOLUTION}px ${families.map(quoted).join(', ')}, serif`;
+  const face = `${bold ? 'bold ' : ''}${size * RESOLUTION}px ${[...families.map(quoted), 'serif'].join(', ')}`;
   const box = measure(text, face);
   if (box === null) return null;
   const left = Math.floor(-box.actualBoundingBoxLeft);

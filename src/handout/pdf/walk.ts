@@ -234,7 +234,8 @@ function partOf(run: FontRun, style: Style, pen: Pen): Part {
   for (const character of run.text) pen.missing.add(character);
   const picture = pen.picture({
     text: run.text,
-    families: style.fontFamilies,
+    // An embedded font would draw the few letters that it has, and the browser the others.
+    families: style.fontFamilies.filter((family) => !pen.faces.some((each) => each.family === family)),
     size: style.fontSize,
     bold: style.bold,
   });
