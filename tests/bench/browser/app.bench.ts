@@ -2,6 +2,7 @@ import { gzipSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
 import { afterAll, bench, describe, inject } from 'vitest';
 import { launchBrowser } from '../../support/launch';
+import { tellFigure } from '../told';
 
 const browser = await launchBrowser();
 afterAll(() => browser.close());
@@ -38,6 +39,39 @@ async function sizesOfFirstVisit(): Promise<string> {
   return [...lines, `${(total / 1000).toFixed(1).padStart(8)} kB  in all, fonts included`].join('\n');
 }
 process.stdout.write(`What a first visit loads, in this order, gzipped:\n${await sizesOfFirstVisit()}\n`);
+
+/** Milliseconds in which a browser that has nothing of the page has painted the chart's field. */
+async function firstLook(): Promise<number> {
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+  const page = await context.newPage();
+  await page.addInitScript(() => {
+    const watch = new MutationObserver(() => {
+      if (document.querySelector('#note-pad textarea') === null) return;
+      watch.disconnect();
+      // The frame that shows it is painted by the time the next task begins.
+      requestAnimationFrame(() => setTimeout(() => Object.assign(window, { seen: performance.now() })));
+    });
+    watch.observe(document, { subtree: true, childList: true });
+  });
+  await page.goto(app);
+  const seen = await page.waitForFunction(() => Number(Reflect.get(window, 'seen') ?? 0));
+  const milliseconds = Number(await seen.jsonValue());
+  await context.close();
+  return milliseconds;
+}
+
+/** Kilobytes (1,000 bytes) of script without which the page is not seen, compressed: what its HTML names. */
+async function scriptOfFirstLook(): Promise<number> {
+  const html = await (await fetch(app)).text();
+  const named = [...html.matchAll(/(?:src|href)="(\.\/[^"]+\.js)"/g)].map(([, path = '']) => path);
+  const files = await Promise.all(named.map(async (path) => (await fetch(new URL(path, app))).text()));
+  return files.reduce((sum, text) => sum + gzipSync(text).length / 1000, 0);
+}
+
+const looks: number[] = [];
+for (let round = 0; round < 5; round += 1) looks.push(await firstLook());
+tellFigure('A first visit until the chart is seen', 'ms', { most: 500 }, looks);
+tellFigure('Script that this takes, compressed', 'kB', { most: 150 }, [await scriptOfFirstLook()]);
 
 const once = { iterations: 5, warmupIterations: 1, time: 0, warmupTime: 0 };
 
