@@ -2,6 +2,8 @@ import { afterAll, bench, describe, inject } from 'vitest';
 import type { LineSheet } from '../../../src/core/lesson';
 import { launchBrowser } from '../../support/launch';
 import { sheetOf } from '../../support/score-sheets';
+import { workedIn } from '../page-work';
+import { tellFigure } from '../told';
 
 const FOUR =
   'F1/1 A1/1 C2/.5 C2/.5 A1/1 | r/1 D2/.5 D2/.5 A1/1 F1/1 | G1/1 B♭1/1 D2/.5 D2/.5 B♭1/1 | r/1 C2/.5 C2/.5 G1/1 E1/1';
@@ -26,6 +28,62 @@ await page.evaluate(async () => {
 
 /** The sheet lives in the page, so that a round measures the score and not the way there. */
 const inPage = (sheet: LineSheet) => page.evaluateHandle((given) => given, sheet);
+
+/** Milliseconds of the main thread's work for one changed note in 32 bars, until its system stands in the page. */
+const CHANGE_BUDGET = { most: 8 };
+const WARM_UP = 20;
+
+/** Each version of the line differs in its last bar, and comes once: nothing of it can have been remembered. */
+const versions = ['E1', 'F1', 'F♯1', 'G1', 'A1', 'B♭1', 'C2', 'C♯2', 'D2', 'E2'].flatMap((one) =>
+  ['F1', 'G1', 'B♭1', 'D2', 'F2', 'G2'].map((other) =>
+    lineOf(32, FOUR.replace('G1/1 E1/1', `${other}/1 ${one}/1`)),
+  ),
+);
+
+async function changeWork(): Promise<readonly number[]> {
+  await page.evaluate(async (versions) => {
+    const score = await window.rooms.score();
+    const layoutOf = (sheet: LineSheet | undefined) => {
+      if (sheet === undefined) throw new Error('There is no such version.');
+      return score.layoutScore(sheet, {
+        width: 900,
+        degrees: true,
+        fingers: true,
+        counting: false,
+        barsPerSystem: 4,
+        measureNumbers: true,
+      });
+    };
+    const first = layoutOf(versions[0]);
+    document.body.replaceChildren(...first.systems.map(({ index }) => score.drawSystem(first, index)));
+    let shown = first.systems.map(({ fingerprint }) => fingerprint);
+    Object.assign(window, {
+      change: (version: number) => {
+        const layout = layoutOf(versions[version]);
+        const changed = layout.systems.filter(({ index, fingerprint }) => shown[index] !== fingerprint);
+        for (const { index } of changed) {
+          const picture = document.body.children[index];
+          if (picture === undefined || !score.redrawSystem(picture, layout, index))
+            throw new Error('A system cannot be redrawn.');
+        }
+        document.body.getBoundingClientRect();
+        shown = layout.systems.map(({ fingerprint }) => fingerprint);
+        return changed.length;
+      },
+    });
+  }, versions);
+  const worked = await workedIn(page);
+  const times: number[] = [];
+  for (let version = 1; version < versions.length; version += 1) {
+    const before = await worked();
+    const redrawn = await page.evaluate((version) => Reflect.get(window, 'change')(version), version);
+    if (redrawn !== 1) throw new Error(`One note redraws ${redrawn} systems.`);
+    times.push((await worked()) - before);
+  }
+  return times.slice(WARM_UP);
+}
+
+tellFigure('One changed note in 32 bars', 'ms of work', CHANGE_BUDGET, await changeWork());
 
 /** Lays out, draws every system anew and lets the browser place it. */
 describe('layout and drawing of the whole score in the browser', async () => {

@@ -3,12 +3,13 @@
  * A press is timed from when the browser gets it; its note is painted with the frame after its system was drawn.
  */
 import { loadavg } from 'node:os';
-import type { CDPSession, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, bench, describe, inject } from 'vitest';
 import { composePiece } from '../../../src/core/composing';
 import { writeLessonLink } from '../../../src/core/exchange';
 import { newLesson, setChartText } from '../../../src/core/lesson';
 import { launchBrowser } from '../../support/launch';
+import { workedIn } from '../page-work';
 
 /** Time between two key presses of someone who writes with ease. */
 const KEY_MS = 150;
@@ -110,12 +111,6 @@ const watch = (page: Page): Promise<void> =>
     }).observe(score, { attributes: true, characterData: true, childList: true, subtree: true });
   });
 
-/** Milliseconds that the page's main thread has worked so far; what other programs take is not counted. */
-async function workedMs(session: CDPSession): Promise<number> {
-  const { metrics } = await session.send('Performance.getMetrics');
-  return (metrics.find(({ name }) => name === 'TaskDuration')?.value ?? 0) * 1000;
-}
-
 /** Presses a key and waits for its note; milliseconds between them. */
 async function press(page: Page, key: string): Promise<number> {
   await page.keyboard.press(key);
@@ -134,17 +129,15 @@ async function time(page: Page, { before, keys }: (typeof WAYS)[number]): Promis
   for (const key of before) await page.keyboard.press(key);
   if (keys.length > 2) await page.getByRole('radio', { name: 'eighth', exact: true }).click();
   await page.waitForTimeout(REST_MS / 4);
-  const session = await page.context().newCDPSession(page);
-  await session.send('Performance.enable', { timeDomain: 'threadTicks' });
+  const worked = await workedIn(page);
   const wall: number[] = [];
   const work: number[] = [];
   for (let turn = 0; turn < PRESSES; turn += 1) {
-    const begun = await workedMs(session);
+    const begun = await worked();
     wall.push(await press(page, keys[turn % keys.length] ?? ''));
-    work.push((await workedMs(session)) - begun);
+    work.push((await worked()) - begun);
     await page.waitForTimeout(KEY_MS);
   }
-  await session.detach();
   return { wall, work };
 }
 
