@@ -42,8 +42,9 @@ export function useRegister(): AtRegister {
     let stop = () => {};
     opening.current = loadRegister().then(
       ({ openRegister }) => {
-        if (gone) return null;
         const opened = openRegister();
+        // What was entered just before the dialog was closed is kept all the same.
+        if (gone) return opened;
         stop = opened.watch(() => void read(opened));
         void read(opened);
         return opened;
