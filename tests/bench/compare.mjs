@@ -5,7 +5,7 @@
  */
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, symlinkSync } from 'node:fs';
-import { availableParallelism, cpus, tmpdir } from 'node:os';
+import { availableParallelism, cpus, loadavg, tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 
 /** A time that differs by more than this share is marked: less is the machine's own doing. */
@@ -64,6 +64,8 @@ const ratio = (one, other) => {
 // Stopped by hand, the benchmarks end and what was checked out is put away.
 for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, () => process.exit(130));
 
+const load = () => loadavg()[0]?.toFixed(1);
+const loadBefore = load();
 let folders = [];
 try {
   folders = [checkOut(before, 'before'), checkOut(after, 'after')];
@@ -79,7 +81,8 @@ try {
   const machine = `${cpus()[0]?.model ?? 'a processor'}, ${availableParallelism()} cores, Node ${process.versions.node}`;
   const head = ['', `least ${one.id}`, other.id, 'ratio', `median ${one.id}`, other.id, 'ratio'];
   const line = (cells) => `| ${cells.join(' | ')} |\n`;
-  process.stdout.write(`${machine}, ${day}; milliseconds, ${rounds} rounds in turns\n\n`);
+  const laden = `load ${loadBefore} before and ${load()} after`;
+  process.stdout.write(`${machine}, ${day}; milliseconds, ${rounds} rounds in turns, ${laden}\n\n`);
   process.stdout.write(line(head) + line(head.map(() => '---')) + rows.map(line).join(''));
 } finally {
   for (const { folder } of folders) {
