@@ -27,12 +27,14 @@ describe('the built app, below some folder of a static host', () => {
     await page.route('**/*.js', (route) => {
       const name = route.request().url().split('/').at(-1) ?? '';
       if (html.includes(name)) return route.continue();
-      if (further.size === 0) further.add(name);
-      return further.has(name) ? route.continue() : route.abort();
+      // The page that is left may still ask for what comes after its first look: only what saves is let through.
+      if (!name.startsWith('behind-')) return route.abort();
+      further.add(name);
+      return route.continue();
     });
     await page.reload();
     await expect.poll(() => chart.inputValue()).toBe('| C | F | G7 | C |');
-    expect([...further]).toEqual([expect.stringMatching(/^behind-/)]);
+    expect(further.size).toBe(1);
   });
 
   test('stands under a policy that allows nothing from elsewhere', async () => {
