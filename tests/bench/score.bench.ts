@@ -1,16 +1,7 @@
 import { bench, describe } from 'vitest';
 import { engrave } from '../../src/score/engrave';
-import type { ScoreOptions } from '../../src/score/types';
 import { sheetOf } from '../support/score-sheets';
-
-const OPTIONS: ScoreOptions = {
-  width: 900,
-  degrees: true,
-  fingers: true,
-  counting: false,
-  barsPerSystem: 4,
-  measureNumbers: true,
-};
+import { SCORE_OPTIONS } from './score-options';
 
 const FOUR =
   'F1/1 A1/1 C2/.5 C2/.5 A1/1 | r/1 D2/.5 D2/.5 A1/1 F1/1 | G1/1 B♭1/1 D2/.5 D2/.5 B♭1/1 | r/1 C2/.5 C2/.5 G1/1 E1/1';
@@ -31,7 +22,7 @@ describe('layout of the score at a new width', () => {
     bench(`${bars} bars`, () => {
       // A width that was never asked for before: nothing is remembered but the signs themselves.
       width = width >= 1300 ? 700.01 : width + 0.37;
-      engrave(sheet, { ...OPTIONS, width });
+      engrave(sheet, { ...SCORE_OPTIONS, width });
     });
   }
 });
@@ -43,7 +34,7 @@ describe('layout of the score after one bar changed', () => {
     bench(`${bars} bars`, () => {
       turn = 1 - turn;
       const sheet = sheets[turn];
-      if (sheet) engrave(sheet, OPTIONS);
+      if (sheet) engrave(sheet, SCORE_OPTIONS);
     });
   }
 });

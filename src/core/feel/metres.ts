@@ -53,7 +53,7 @@ const isForEveryone = (metre: Metre): boolean => FOR_EVERYONE.some((each) => sam
 
 /**
  * Why a feel cannot be played in a metre, in one sentence that names the feels which can; null where it can, and where no
- * feel has rhythms: a part of a bar, such as a pickup that comes again, is played as any pickup is.
+ * feel has rhythms: a part of a bar, such as a pickup that comes again, is played as every pickup is.
  * @param passing whether the metre only stands among bars of another
  */
 export function whyNotPlayedIn(feel: Feel, metre: Metre, passing: boolean): string | null {

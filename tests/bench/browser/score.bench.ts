@@ -3,6 +3,7 @@ import type { LineSheet } from '../../../src/core/lesson';
 import { launchBrowser } from '../../support/launch';
 import { sheetOf } from '../../support/score-sheets';
 import { workedIn } from '../page-work';
+import { SCORE_OPTIONS } from '../score-options';
 import { tellFigure } from '../told';
 
 const FOUR =
@@ -41,37 +42,33 @@ const versions = ['E1', 'F1', 'F♯1', 'G1', 'A1', 'B♭1', 'C2', 'C♯2', 'D2',
 );
 
 async function changeWork(): Promise<readonly number[]> {
-  await page.evaluate(async (versions) => {
-    const score = await window.rooms.score();
-    const layoutOf = (sheet: LineSheet | undefined) => {
-      if (sheet === undefined) throw new Error('There is no such version.');
-      return score.layoutScore(sheet, {
-        width: 900,
-        degrees: true,
-        fingers: true,
-        counting: false,
-        barsPerSystem: 4,
-        measureNumbers: true,
+  await page.evaluate(
+    async ({ versions, options }) => {
+      const score = await window.rooms.score();
+      const layoutOf = (sheet: LineSheet | undefined) => {
+        if (sheet === undefined) throw new Error('There is no such version.');
+        return score.layoutScore(sheet, options);
+      };
+      const first = layoutOf(versions[0]);
+      document.body.replaceChildren(...first.systems.map(({ index }) => score.drawSystem(first, index)));
+      let shown = first.systems.map(({ fingerprint }) => fingerprint);
+      Object.assign(window, {
+        change: (version: number) => {
+          const layout = layoutOf(versions[version]);
+          const changed = layout.systems.filter(({ index, fingerprint }) => shown[index] !== fingerprint);
+          for (const { index } of changed) {
+            const picture = document.body.children[index];
+            if (picture === undefined || !score.redrawSystem(picture, layout, index))
+              throw new Error('A system cannot be redrawn.');
+          }
+          document.body.getBoundingClientRect();
+          shown = layout.systems.map(({ fingerprint }) => fingerprint);
+          return changed.length;
+        },
       });
-    };
-    const first = layoutOf(versions[0]);
-    document.body.replaceChildren(...first.systems.map(({ index }) => score.drawSystem(first, index)));
-    let shown = first.systems.map(({ fingerprint }) => fingerprint);
-    Object.assign(window, {
-      change: (version: number) => {
-        const layout = layoutOf(versions[version]);
-        const changed = layout.systems.filter(({ index, fingerprint }) => shown[index] !== fingerprint);
-        for (const { index } of changed) {
-          const picture = document.body.children[index];
-          if (picture === undefined || !score.redrawSystem(picture, layout, index))
-            throw new Error('A system cannot be redrawn.');
-        }
-        document.body.getBoundingClientRect();
-        shown = layout.systems.map(({ fingerprint }) => fingerprint);
-        return changed.length;
-      },
-    });
-  }, versions);
+    },
+    { versions, options: SCORE_OPTIONS },
+  );
   const worked = await workedIn(page);
   const times: number[] = [];
   for (let version = 1; version < versions.length; version += 1) {
@@ -122,29 +119,25 @@ describe('redrawing after one bar changed, in the browser', async () => {
       await inPage(lineOf(bars, FOUR.replace('E1/1', 'G1/1'))),
     ] as const;
     bench(`${bars} bars, there and back`, async () => {
-      await page.evaluate(async (sheets) => {
-        const score = await window.rooms.score();
-        let shown: readonly string[] = [];
-        for (const sheet of sheets) {
-          const layout = score.layoutScore(sheet, {
-            width: 900,
-            degrees: true,
-            fingers: true,
-            counting: false,
-            barsPerSystem: 4,
-            measureNumbers: true,
-          });
-          layout.systems.forEach(({ index, fingerprint }) => {
-            if (shown[index] === fingerprint) return;
-            const drawn = score.drawSystem(layout, index);
-            const old = document.body.children[index];
-            if (old) old.replaceWith(drawn);
-            else document.body.append(drawn);
-          });
-          shown = layout.systems.map(({ fingerprint }) => fingerprint);
-        }
-        document.body.getBoundingClientRect();
-      }, sheets);
+      await page.evaluate(
+        async ({ sheets, options }) => {
+          const score = await window.rooms.score();
+          let shown: readonly string[] = [];
+          for (const sheet of sheets) {
+            const layout = score.layoutScore(sheet, options);
+            layout.systems.forEach(({ index, fingerprint }) => {
+              if (shown[index] === fingerprint) return;
+              const drawn = score.drawSystem(layout, index);
+              const old = document.body.children[index];
+              if (old) old.replaceWith(drawn);
+              else document.body.append(drawn);
+            });
+            shown = layout.systems.map(({ fingerprint }) => fingerprint);
+          }
+          document.body.getBoundingClientRect();
+        },
+        { sheets, options: SCORE_OPTIONS },
+      );
     });
   }
 });

@@ -1,31 +1,13 @@
 import { createStore } from 'zustand/vanilla';
-import { type Lesson, type LinePiece, type LineSheet, lineAtHand, parsedChart } from '../../../core/lesson';
+import { type LinePiece, type LineSheet, lineAtHand, parsedChart } from '../../../core/lesson';
 import type { Performance, PlayPlace, PlayStep } from '../../../core/performance';
 import { boundsOf, climbs, mixOf, practiceTempo, soundsTheSame } from '../../../core/playing';
 import type { Mix, Player } from '../../../sound';
 import { createFollowing } from './following';
 import { fetchPerformance, type PerformanceRoom } from './performance-room';
+import type { PlaybackSource, StagesOf } from './playback-source';
 import { type Heard, type PlaybackState, SILENT } from './playback-state';
 import type { Readiness } from './ready';
-
-/** Where the lesson and the place in it come from: a session, or a page of its own with a copy. */
-export interface PlaybackSource {
-  readonly lessons: {
-    getState(): { readonly lesson: Lesson };
-    subscribe(
-      listener: (now: { readonly lesson: Lesson }, before: { readonly lesson: Lesson }) => void,
-    ): () => void;
-  };
-  readonly editor: {
-    getState(): { readonly pieceId: string };
-    subscribe(listener: () => void): () => void;
-  };
-}
-
-/** Stages of a line's build-up in the order in which they are played. */
-export type StagesOf = (
-  piece: LinePiece,
-) => readonly { readonly piece: LinePiece; readonly sheet: LineSheet; readonly name: string }[];
 
 /** Milliseconds of playing without a break after which a rest is proposed (common practice, no source). */
 const LONG = 10 * 60 * 1000;
