@@ -1,5 +1,5 @@
 import { strToU8 } from 'fflate';
-import { bench, describe } from 'vitest';
+import { describe } from 'vitest';
 import { bpm } from '../../src/core/base';
 import { composePiece } from '../../src/core/composing';
 import {
@@ -21,6 +21,7 @@ import {
 import { buildPerformance } from '../../src/core/performance';
 import { PARTS } from '../../src/core/playing';
 import { codeOf } from '../../src/handout/code/lesson-code';
+import { AT_ONCE, benchWithin, UNBROKEN } from './within';
 
 const PIECE = 'piece-1';
 const { readFile } = await loadReader();
@@ -39,45 +40,46 @@ function sheetOf({ pieces, instrument }: Lesson): LineSheet {
   return sheet;
 }
 
-for (const bars of [32, 512]) {
+/** Of the long lesson few rounds: each takes seconds. */
+const FEW = { iterations: 5, warmupIterations: 1, time: 0, warmupTime: 0 };
+
+for (const [bars, budget, options] of [
+  [32, AT_ONCE, {}],
+  [512, UNBROKEN, FEW],
+] as const) {
   const lesson = lessonOf(bars);
   const sheet = sheetOf(lesson);
   const performance = buildPerformance(sheet, { tempo: sheet.tempo, countIn: 1, passage: null });
   const xml = writeMusicXml(sheet, lesson.title);
+  const partsOf = { performance, sheet, title: lesson.title, parts: new Set(PARTS) };
 
   describe(`exports of ${bars} bars`, () => {
-    bench('MusicXML', () => {
-      writeMusicXml(sheet, lesson.title);
-    });
-    bench('MusicXML, packing only', () => {
-      packMxl(xml);
-    });
-    bench('MIDI of all parts', () => {
-      writeMidi({ performance, sheet, title: lesson.title, parts: new Set(PARTS) });
-    });
-    bench('text tab', () => {
-      writeTextTab(sheet, lesson.title);
-    });
-    bench('lesson link', () => {
-      writeLessonLink(lesson, 'https://example.org/');
-    });
-    bench('QR code of the link, or the sentence that it does not fit', () => {
-      codeOf(lesson, 'https://example.org/');
-    });
+    const written = [
+      ['MusicXML', () => writeMusicXml(sheet, lesson.title)],
+      ['MusicXML, packing only', () => packMxl(xml)],
+      ['MIDI of all parts', () => writeMidi(partsOf)],
+      ['text tab', () => writeTextTab(sheet, lesson.title)],
+      ['lesson link', () => writeLessonLink(lesson, 'https://example.org/')],
+      [
+        'QR code of the link, or the sentence that it does not fit',
+        () => codeOf(lesson, 'https://example.org/'),
+      ],
+    ] as const;
+    for (const [name, write] of written)
+      benchWithin({ what: `${bars} bars written: ${name}`, name, budget }, () => void write(), options);
   });
 
-  const plain = strToU8(xml);
-  const packed = packMxl(xml);
-  const midi = writeMidi({ performance, sheet, title: lesson.title, parts: new Set(PARTS) });
   describe(`reading of ${bars} bars`, () => {
-    for (const [name, file] of [
-      ['MusicXML', plain],
-      ['MusicXML, compressed', packed],
-      ['MIDI', midi],
-    ] as const) {
-      bench(name, () => {
-        readFile(file, 'Bench');
-      });
-    }
+    const files = {
+      MusicXML: strToU8(xml),
+      'MusicXML, compressed': packMxl(xml),
+      MIDI: writeMidi(partsOf),
+    };
+    for (const [name, file] of Object.entries(files))
+      benchWithin(
+        { what: `${bars} bars read: ${name}`, name, budget: UNBROKEN },
+        () => void readFile(file, 'Bench'),
+        options,
+      );
   });
 }

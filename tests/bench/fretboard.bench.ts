@@ -1,4 +1,4 @@
-import { bench, describe } from 'vitest';
+import { describe } from 'vitest';
 import { createRandom, midiNumber, ticks } from '../../src/core/base';
 import {
   alternativesFor,
@@ -10,6 +10,7 @@ import {
   rangeOf,
   TUNINGS,
 } from '../../src/core/fretboard';
+import { AT_ONCE, benchWithin, UNBROKEN } from './within';
 
 const tuning = TUNINGS.find(({ id }) => id === 'six-strings');
 const six = createInstrument(tuning?.openStrings, 24);
@@ -41,15 +42,18 @@ const anywhere = { ...DEFAULT_HAND, highestFret: six.frets };
 describe.each([
   ['random', randomLine],
   ['wandering', wanderingLine],
-] as const)('fingering of a %s line, six strings, 24 frets', (_, line) => {
+] as const)('fingering of a %s line, six strings, 24 frets', (kind, line) => {
   for (const count of [1000, 2000, 4000]) {
     const notes = line(count);
-    bench(`${count} notes, once`, () => {
-      fingerLine(notes, six, anywhere, { ticksPerSecond: 1920, loop: null });
-    });
-    bench(`${count} notes, round and round`, () => {
-      fingerLine(notes, six, anywhere, { ticksPerSecond: 1920, loop: ticks(count * EIGHTH) });
-    });
+    for (const [how, loop] of [
+      ['once', null],
+      ['round and round', ticks(count * EIGHTH)],
+    ] as const) {
+      const name = `${count} notes, ${how}`;
+      benchWithin({ what: `The fingering of a ${kind} line, ${name}`, name, budget: UNBROKEN }, () => {
+        fingerLine(notes, six, anywhere, { ticksPerSecond: 1920, loop });
+      });
+    }
   }
 });
 
@@ -59,7 +63,8 @@ describe('the composer asks what a bar of eight notes costs', () => {
   const notes = wanderingLine(16);
   const outlook = gauge.after(gauge.start, notes.slice(0, 8));
   const bar = notes.slice(8);
-  bench('four strings', () => {
+  const what = 'What a bar of eight notes costs the hand, four strings';
+  benchWithin({ what, name: 'four strings', budget: { most: 0.05 } }, () => {
     gauge.after(outlook, bar);
   });
 });
@@ -68,10 +73,11 @@ describe('other ways to play 32 bars of eighths, round and round', () => {
   const bass = createInstrument();
   const notes = wanderingLine(256).map((note) => ({ ...note, midi: midiNumber(note.midi + 4) }));
   const context = { ticksPerSecond: 1920, loop: ticks(256 * EIGHTH) };
-  bench('a bar', () => {
+  const other = 'Other ways to play';
+  benchWithin({ what: `${other} a bar of 32`, name: 'a bar', budget: AT_ONCE }, () => {
     alternativesFor(notes, { first: 80, last: 87 }, bass, DEFAULT_HAND, context);
   });
-  bench('the line', () => {
+  benchWithin({ what: `${other} a line of 32 bars`, name: 'the line', budget: AT_ONCE }, () => {
     lineAlternatives(notes, bass, DEFAULT_HAND, context);
   });
 });

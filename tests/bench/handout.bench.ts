@@ -1,9 +1,10 @@
-import { bench, describe } from 'vitest';
+import { describe } from 'vitest';
 import { composePiece } from '../../src/core/composing';
 import { deriveSheets, type Lesson, newLesson, setChartText } from '../../src/core/lesson';
 import { writePdf } from '../../src/handout/pdf/write';
 import { drawnPages, layOutForPrint } from '../handout/drawn';
 import { FACES } from '../handout/pages';
+import { AT_ONCE, benchWithin, UNBROKEN } from './within';
 
 /** A composed line over a round of four chords. */
 function lessonOf(bars: number): Lesson {
@@ -17,10 +18,14 @@ const noPicture = () => null;
 const facts = { title: 'Bench', author: '', language: 'en' };
 
 describe('layout of the handout', () => {
-  for (const bars of [8, 32, 128]) {
+  for (const [bars, budget] of [
+    [8, AT_ONCE],
+    [32, AT_ONCE],
+    [128, UNBROKEN],
+  ] as const) {
     const lesson = lessonOf(bars);
     deriveSheets(lesson);
-    bench(`${bars} bars`, () => {
+    benchWithin({ what: `The handout of ${bars} bars laid out`, name: `${bars} bars`, budget }, () => {
       layOutForPrint(lesson);
     });
   }
@@ -35,9 +40,14 @@ function layoutOfPages(pages: number) {
 }
 
 describe('PDF of the handout, the fonts at hand', () => {
-  for (const pages of [1, 2, 10]) {
+  for (const [pages, most] of [
+    [1, 400],
+    [2, 400],
+    [10, 1000],
+  ] as const) {
     const drawn = drawnPages(layoutOfPages(pages));
-    bench(`${drawn.length} ${drawn.length === 1 ? 'page' : 'pages'}`, async () => {
+    const name = `${drawn.length} ${drawn.length === 1 ? 'page' : 'pages'}`;
+    benchWithin({ what: `The PDF of ${name}, the fonts at hand`, name, budget: { most } }, async () => {
       await writePdf(drawn, facts, FACES, noPicture);
     });
   }

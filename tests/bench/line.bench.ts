@@ -1,8 +1,9 @@
-import { bench, describe } from 'vitest';
+import { describe } from 'vitest';
 import { bpm } from '../../src/core/base';
 import { composeLine, ideasForBar } from '../../src/core/line';
 import { request } from '../line/notation';
 import { processorTime } from './processor-time';
+import { AT_ONCE, benchWithin } from './within';
 
 const ROUND = ['F', 'C7', 'F', 'C7', 'B♭', 'F', 'C7', 'F', 'Dm', 'Gm', 'C7', 'F', 'B♭', 'C7', 'Am', 'Dm'];
 
@@ -11,11 +12,16 @@ const chartOf = (bars: number): string =>
   `| ${Array.from({ length: bars }, (_, bar) => ROUND[bar % ROUND.length]).join(' | ')} |`;
 
 describe('compose another line of a chart (aim: 32 bars under 50 ms, 512 under 800 ms)', () => {
-  for (const bars of [8, 32, 128, 512]) {
+  for (const [bars, most] of [
+    [8, 50],
+    [32, 50],
+    [128, 200],
+    [512, 800],
+  ] as const) {
     const asked = request(chartOf(bars), { feel: 'one-drop' });
     let seed = 0;
-    bench(
-      `${bars} bars`,
+    benchWithin(
+      { what: `Another line of ${bars} bars composed`, name: `${bars} bars`, budget: { most } },
       () => {
         seed += 1;
         composeLine({ ...asked, seed });
@@ -35,8 +41,8 @@ describe('compose the first line of a chart, and one with repeats and endings', 
   ] as const) {
     const asked = request(chart, { feel: 'one-drop' });
     let seed = 0;
-    bench(
-      name,
+    benchWithin(
+      { what: `The first line of a chart composed, ${name}`, name, budget: { most: 50 } },
       () => {
         seed += 1;
         // Another tempo is another request, for which nothing is known yet.
@@ -60,7 +66,9 @@ describe('ideas for a bar (aim: under 5 ms)', () => {
     };
     // The chords of the chart are known from the first bars that were asked about, and the code is warm.
     for (let bar = 0; bar < 64; bar += 1) next();
-    bench(`${feel}, in 32 bars`, next, { time: 1500, now: processorTime });
+    const name = `${feel}, in 32 bars`;
+    const told = { what: `Ideas for a bar of ${name}`, name, budget: { most: 5 } };
+    benchWithin(told, next, { time: 1500, now: processorTime });
   }
 });
 
@@ -69,8 +77,8 @@ describe('ideas for a bar over a chord that was not asked about yet', () => {
     const asked = request(chartOf(32), { feel });
     const { bars } = composeLine(asked);
     let seed = 0;
-    bench(
-      feel,
+    benchWithin(
+      { what: `Ideas for a bar of ${feel} over a chord not asked about yet`, name: feel, budget: AT_ONCE },
       () => {
         seed += 1;
         // Another tempo is another request, for which nothing is known yet.

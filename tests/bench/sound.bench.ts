@@ -6,6 +6,7 @@ import { createKit } from '../../src/sound/synthesis/voices';
 import { sheetOf } from '../performance/sheets';
 import { SKA_LINE } from '../sound/tunes';
 import { tellFigure, workOf } from './told';
+import { A_FRAME, benchWithin } from './within';
 
 const RATE = 48_000;
 
@@ -50,7 +51,8 @@ describe('a performance', () => {
     chart: Array.from({ length: 8 }, () => '| F | Dm | Gm | C7 |').join('\n'),
     bars: Array.from({ length: 32 }, (_, bar) => SKA_LINE[bar % 4] ?? ''),
   });
-  bench('of 32 bars', () => {
+  const what = 'The performance of 32 bars built';
+  benchWithin({ what, name: 'of 32 bars', budget: A_FRAME }, () => {
     buildPerformance(sheet, { tempo: bpm(126), countIn: 1, passage: null });
   });
 });

@@ -31,15 +31,24 @@ export function tellFigure(
 }
 
 /**
- * The processor's milliseconds that some work takes, one figure a round: what others do beside it counts for little.
- * Where the clock says less than the processor, other threads worked too, and the clock counts.
+ * Begins to count the processor's milliseconds that some work takes: what others do beside it counts for little. Where
+ * the clock says less than the processor, other threads worked too, and the clock counts.
+ * @returns tells them when the work is done
  */
-export function workOf(rounds: number, work: () => void): readonly number[] {
-  return Array.from({ length: rounds }, () => {
-    const begin = performance.now();
-    const before = process.cpuUsage();
-    work();
+export function beginWork(): () => number {
+  const begin = performance.now();
+  const before = process.cpuUsage();
+  return () => {
     const { user, system } = process.cpuUsage(before);
     return Math.min((user + system) / 1000, performance.now() - begin);
+  };
+}
+
+/** The work of each round, in the processor's milliseconds. */
+export function workOf(rounds: number, work: () => void): readonly number[] {
+  return Array.from({ length: rounds }, () => {
+    const worked = beginWork();
+    work();
+    return worked();
   });
 }

@@ -1,10 +1,10 @@
 /** From a click to the PDF of two pages: from the Export menu of a page at rest, and from the designer. */
 import type { Page } from 'playwright-core';
-import { afterAll, bench, describe, inject } from 'vitest';
+import { afterAll, describe, inject } from 'vitest';
 import { composePiece } from '../../../src/core/composing';
 import { newLesson, printLesson, setChartText } from '../../../src/core/lesson';
 import { launchBrowser } from '../../support/launch';
-import { tellFigure } from '../told';
+import { benchWithin } from '../within';
 
 const browser = await launchBrowser();
 afterAll(() => browser.close());
@@ -102,24 +102,15 @@ async function fromTheDesigner(): Promise<number> {
   return milliseconds;
 }
 
-const ROUNDS = 5;
-
 /** In milliseconds, in the page alone. */
 const BUDGET = { most: 400 };
 
-const WAYS = [
-  ['from the Export menu, everything still to be fetched', fromTheMenu],
-  ['from the designer', fromTheDesigner],
-] as const;
+const rounds = { iterations: 5, warmupIterations: 0, time: 0, warmupTime: 0 };
 
-for (const [from, firstPdf] of WAYS) {
-  const times: number[] = [];
-  for (let round = 0; round < ROUNDS; round += 1) times.push(await firstPdf());
-  tellFigure(`The first PDF of two pages ${from}`, 'ms', BUDGET, times);
-}
-
-const once = { iterations: 3, warmupIterations: 0, time: 0, warmupTime: 0 };
-
-describe('a page opened, and its first PDF of two pages', () => {
-  for (const [from, firstPdf] of WAYS) bench(from, async () => void (await firstPdf()), once);
+describe('the first PDF of two pages', () => {
+  for (const [name, firstPdf] of [
+    ['from the Export menu, everything still to be fetched', fromTheMenu],
+    ['from the designer', fromTheDesigner],
+  ] as const)
+    benchWithin({ what: `The first PDF of two pages ${name}`, name, budget: BUDGET }, firstPdf, rounds);
 });

@@ -1,10 +1,11 @@
-import { afterAll, bench, describe, inject } from 'vitest';
+import { afterAll, describe, inject } from 'vitest';
 import type { LineSheet } from '../../../src/core/lesson';
 import { launchBrowser } from '../../support/launch';
 import { sheetOf } from '../../support/score-sheets';
 import { workedIn } from '../page-work';
 import { SCORE_OPTIONS } from '../score-options';
 import { tellFigure } from '../told';
+import { AT_ONCE, benchWithin } from '../within';
 
 const FOUR =
   'F1/1 A1/1 C2/.5 C2/.5 A1/1 | r/1 D2/.5 D2/.5 A1/1 F1/1 | G1/1 B♭1/1 D2/.5 D2/.5 B♭1/1 | r/1 C2/.5 C2/.5 G1/1 E1/1';
@@ -82,31 +83,36 @@ async function changeWork(): Promise<readonly number[]> {
 
 tellFigure('One changed note in 32 bars', 'ms of work', CHANGE_BUDGET, await changeWork());
 
+const worked = await workedIn(page);
+
+/** Milliseconds that the page's main thread works for something. */
+async function workFor(something: () => Promise<void>): Promise<number> {
+  const before = await worked();
+  await something();
+  return (await worked()) - before;
+}
+
 /** Lays out, draws every system anew and lets the browser place it. */
 describe('layout and drawing of the whole score in the browser', async () => {
   for (const bars of [8, 32, 128]) {
     const sheet = await inPage(lineOf(bars));
     let width = 700;
-    bench(`${bars} bars`, async () => {
-      width += 0.37;
-      await page.evaluate(
-        async ([sheet, width]) => {
+    const drawAnew = () =>
+      page.evaluate(
+        async ([sheet, options]) => {
           const score = await window.rooms.score();
-          const layout = score.layoutScore(sheet, {
-            width,
-            degrees: true,
-            fingers: true,
-            counting: false,
-            barsPerSystem: 4,
-            measureNumbers: true,
-          });
+          const layout = score.layoutScore(sheet, options);
           document.body.replaceChildren(
             ...layout.systems.map(({ index }) => score.drawSystem(layout, index)),
           );
           document.body.getBoundingClientRect();
         },
-        [sheet, width] as const,
+        [sheet, { ...SCORE_OPTIONS, width }] as const,
       );
+    const what = `The score of ${bars} bars laid out and drawn at a new width, work of the main thread`;
+    benchWithin({ what, name: `${bars} bars`, budget: AT_ONCE }, () => {
+      width += 0.37;
+      return workFor(drawAnew);
     });
   }
 });
@@ -118,8 +124,8 @@ describe('redrawing after one bar changed, in the browser', async () => {
       await inPage(lineOf(bars)),
       await inPage(lineOf(bars, FOUR.replace('E1/1', 'G1/1'))),
     ] as const;
-    bench(`${bars} bars, there and back`, async () => {
-      await page.evaluate(
+    const thereAndBack = () =>
+      page.evaluate(
         async ({ sheets, options }) => {
           const score = await window.rooms.score();
           let shown: readonly string[] = [];
@@ -138,6 +144,8 @@ describe('redrawing after one bar changed, in the browser', async () => {
         },
         { sheets, options: SCORE_OPTIONS },
       );
-    });
+    const name = `${bars} bars, there and back`;
+    const what = `The score redrawn after one bar changed, ${name}, work of the main thread`;
+    benchWithin({ what, name, budget: AT_ONCE }, () => workFor(thereAndBack));
   }
 });
