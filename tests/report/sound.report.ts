@@ -19,10 +19,11 @@ import { drumHit } from '../../src/sound/synthesis/drums';
 import { guitarNote } from '../../src/sound/synthesis/guitar';
 import { renderMix } from '../../src/sound/synthesis/mix';
 import { organNote } from '../../src/sound/synthesis/organ';
-import { CORNERS, inRoom } from '../../src/sound/synthesis/room';
+import { CORNERS } from '../../src/sound/synthesis/room';
 import { createKit } from '../../src/sound/synthesis/voices';
 import { integratedLoudness, TRACK_RATE, truePeak } from '../../src/tracks/loudness';
 import { decibels, rms } from '../sound/measure';
+import { inRoom } from '../sound/plain-room';
 
 const OUT = process.env.OUT ?? join(tmpdir(), 'ground-bass-sound');
 const RATE = TRACK_RATE;
@@ -62,7 +63,7 @@ const SOUNDS: readonly (readonly [name: string, make: () => Float32Array])[] = [
   ['click', () => clickSound(true, RATE)],
   ['sticks', () => stickSound(true, RATE)],
   ...CORNERS.map(
-    ({ from, room }) => [`room of ${from.join(' and ')}`, () => inRoom(impulse(), room, RATE)[0]] as const,
+    ({ stems, room }) => [`room of ${stems.join(' and ')}`, () => inRoom(impulse(), room, RATE)[0]] as const,
   ),
 ];
 

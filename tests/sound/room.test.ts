@@ -1,10 +1,11 @@
 /** The room, measured by other means than it is made with. */
 import { describe, expect, test } from 'vitest';
 import { renderMix } from '../../src/sound/synthesis/mix';
-import { CORNERS, inRoom } from '../../src/sound/synthesis/room';
+import { CORNERS } from '../../src/sound/synthesis/room';
 import { placePerformance, renderWindow } from '../../src/sound/synthesis/score';
 import { createKit } from '../../src/sound/synthesis/voices';
 import { decibels, rms } from './measure';
+import { inRoom } from './plain-room';
 import { shortTune, skaTune } from './tunes';
 
 const RATE = 44_100;
@@ -25,7 +26,7 @@ function reverberationTime(samples: Float32Array): number {
   return ((at(-35) - at(-5)) / RATE) * 2;
 }
 
-describe.each(CORNERS.map((corner) => [corner.from.join(' and '), corner] as const))(
+describe.each(CORNERS.map((corner) => [corner.stems.join(' and '), corner] as const))(
   'the room of %s',
   (_, { room }) => {
     const [one, other] = inRoom(impulse(), room, RATE);

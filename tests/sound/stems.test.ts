@@ -212,7 +212,8 @@ describe('the drums', () => {
     const placed = placePerformance(performance, kit);
     const start = Math.round(secondsAt(performance, hats[open]?.start ?? 0) * RATE);
     const next = Math.round(secondsAt(performance, hats[open + 1]?.start ?? 0) * RATE);
-    const voice = placed.within.find((candidate) => candidate.stem === 'drums' && candidate.at === start);
+    const voice = placed.within.find((candidate) => candidate.stem === 'hats' && candidate.at === start);
+    expect(voice).toBeDefined();
     expect(start + (voice?.length ?? 0)).toBeLessThanOrEqual(next);
   });
 });

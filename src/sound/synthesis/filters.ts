@@ -128,3 +128,20 @@ export function fadeOut(samples: Float32Array, length: number): void {
     samples[index] = (samples[index] ?? 0) * (0.5 - 0.5 * Math.cos(Math.PI * left));
   }
 }
+
+/** Fades from full level to nothing by their length in samples; few lengths occur. */
+const fades = new Map<number, Float32Array>();
+
+/** The levels of a fade of so many samples, from full level to nothing. */
+export function fadeOf(length: number): Float32Array {
+  const known = fades.get(length);
+  if (known !== undefined) {
+    return known;
+  }
+  const fade = Float32Array.from(
+    { length },
+    (_, index) => 0.5 + 0.5 * Math.cos((Math.PI * (index + 1)) / length),
+  );
+  fades.set(length, fade);
+  return fade;
+}

@@ -13,9 +13,6 @@ export interface Room {
   readonly level: number;
 }
 
-/** Samples of one sound, or of two side by side. */
-export type Sides = readonly [Float32Array, Float32Array | undefined];
-
 /** Samples that are worked on at once: they stay in the processor's own memory. */
 const BLOCK = 256;
 
@@ -39,9 +36,6 @@ export interface Network {
   readonly input: Float64Array;
   readonly one: Float64Array;
   readonly other: Float64Array;
-  /** Samples in which all of it dies away, and samples since something entered. */
-  readonly tail: number;
-  quiet: number;
 }
 
 /**
@@ -49,9 +43,8 @@ export interface Network {
  * networks for designing artificial reverberators", AES 90th convention, 1991), at rest. Its two sides are unlike each
  * other. Level, high-pass and the low-passes' gain are taken where the sound enters, once for both sides: all of it is
  * linear, so that is the same.
- * @param tail - samples after which nothing of it can be measured any more
  */
-export function createNetwork(room: Room, sampleRate: number, tail: number): Network {
+export function createNetwork(room: Room, sampleRate: number): Network {
   const pole = Math.exp((-2 * Math.PI * room.treble) / sampleRate);
   const line = (delay: number): Line => {
     const length = Math.max(1, Math.round((delay * sampleRate) / 1000));
@@ -68,24 +61,7 @@ export function createNetwork(room: Room, sampleRate: number, tail: number): Net
     input: new Float64Array(BLOCK),
     one: new Float64Array(BLOCK),
     other: new Float64Array(BLOCK),
-    tail,
-    quiet: Number.POSITIVE_INFINITY,
   };
-}
-
-function comeToRest({ lines, highState }: Network): void {
-  for (const line of lines) {
-    line.samples.fill(0);
-    line.low = 0;
-  }
-  highState.fill(0);
-}
-
-/** Whether something enters in so many samples. */
-function enters(samples: Float32Array | undefined, from: number, length: number): boolean {
-  if (samples === undefined) return false;
-  for (let index = from; index < from + length; index += 1) if (samples[index] !== 0) return true;
-  return false;
 }
 
 /** What is smaller is nothing: numbers near the least that there are take a processor many times as long. */
@@ -99,23 +75,17 @@ const orNothing = (value: number): number => (Math.abs(value) < NOTHING ? 0 : va
  */
 function take(
   { input, taken, high, highState }: Network,
-  [first, second]: Sides,
+  samples: Float32Array,
   from: number,
   length: number,
 ): void {
   const { b0, b1, b2, a1, a2 } = high;
-  if (second === undefined) {
-    for (let index = 0; index < length; index += 1) input[index] = first[from + index] ?? 0;
-  } else {
-    for (let index = 0; index < length; index += 1)
-      input[index] = (first[from + index] ?? 0) + (second[from + index] ?? 0);
-  }
   let in1 = highState[0] ?? 0;
   let in2 = highState[1] ?? 0;
   let out1 = highState[2] ?? 0;
   let out2 = highState[3] ?? 0;
   for (let index = 0; index < length; index += 1) {
-    const dry = taken * (input[index] ?? 0);
+    const dry = taken * (samples[from + index] ?? 0);
     const wet = b0 * dry + b1 * in1 + b2 * in2 - a2 * out2 - a1 * out1;
     in2 = in1;
     in1 = dry;
@@ -181,24 +151,20 @@ function addTo(target: Float32Array, at: number, samples: Float64Array, length: 
 
 /**
  * Lets a sound enter and adds what comes out; what sounds in the room goes on from call to call.
- * @param ins - what enters, of one length: their sum
- * @param outs - what the two sides are added to, which may be what enters; left out where a side is not heard
+ * @param outs - what the two sides are added to, which may be what enters; null where a side is not heard
  */
-export function letSound(network: Network, ins: Sides, outs: Partial<Sides> = []): void {
-  const [first, second] = ins;
-  const [left, right] = outs;
-  for (let at = 0; at < first.length; ) {
-    let length = Math.min(BLOCK, first.length - at);
+export function letSound(
+  network: Network,
+  dry: Float32Array,
+  [left, right]: readonly [Float32Array | null, Float32Array | null],
+): void {
+  for (let at = 0; at < dry.length; ) {
+    let length = Math.min(BLOCK, dry.length - at);
     for (const { samples, place } of network.lines) length = Math.min(length, samples.length - place);
-    const begins = enters(first, at, length) || enters(second, at, length);
-    if (begins || network.quiet < network.tail) {
-      take(network, ins, at, length);
-      goThrough(network, length);
-      if (left) addTo(left, at, network.one, length);
-      if (right) addTo(right, at, network.other, length);
-      network.quiet = begins ? 0 : network.quiet + length;
-      if (network.quiet >= network.tail) comeToRest(network);
-    }
+    take(network, dry, at, length);
+    goThrough(network, length);
+    if (left) addTo(left, at, network.one, length);
+    if (right) addTo(right, at, network.other, length);
     at += length;
   }
 }

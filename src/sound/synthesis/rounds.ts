@@ -1,7 +1,6 @@
 import type { Performance } from '../../core/performance';
 import type { Mix, StereoSound } from '../types';
 import { addMixed } from './mix';
-import { roomed, roomTail } from './room';
 import { addVoice, type PlacedVoice, placePerformance } from './score';
 import { silence } from './stems';
 import type { Kit } from './voices';
@@ -52,15 +51,11 @@ export function renderRounds(
     ...voices,
   ];
   const sound = { sampleRate, left: new Float32Array(length), right: new Float32Array(length) };
-  const early = roomTail(sampleRate);
   for (let from = 0; from < length; from += WINDOW * sampleRate) {
     const to = Math.min(length, from + WINDOW * sampleRate);
-    const dry = silence(to - from + early);
-    for (const voice of all) {
-      if (voice.at < to && voice.at + voice.length > from - early)
-        addVoice(dry, voice, voice.at - from + early);
-    }
-    addMixed(sound, roomed(dry, early, sampleRate), mix, from);
+    const stems = silence(to - from);
+    for (const voice of all) addVoice(stems, voice, voice.at - from);
+    addMixed(sound, stems, mix, from);
     onShare?.(to / length);
   }
   return sound;

@@ -1,13 +1,23 @@
 import { type Performance, type PerformanceEvent, secondsAt } from '../../core/performance';
+import { fadeOf } from './filters';
 import type { SoundGlide } from './glide';
-import { roomed, roomTail } from './room';
+import { placeOf, roomTail } from './room';
+import type { Roomed, Strung } from './roomed';
 import { type Stem, type Stems, silence, stemOf } from './stems';
 import type { Kit, Voice } from './voices';
 
-/** A voice at its place: samples from the beginning of the first round, the count-in before it negative. */
-export interface PlacedVoice extends Voice {
+/**
+ * What is struck at once, at its place: samples from the beginning of the first round, the count-in before it negative.
+ */
+export interface PlacedVoice {
   readonly stem: Stem;
   readonly at: number;
+  readonly gain: number;
+  /** Samples until the last of it is let go, and until nothing of it is left, the room's answer included. */
+  readonly length: number;
+  readonly rings: number;
+  /** What is added to the stem: a voice that stays dry, or what becomes of voices in their room. */
+  readonly sound: Pick<Voice, 'samples' | 'release'> | (() => Roomed);
 }
 
 /** A performance in samples: what sounds once before the first round, and what sounds in every round. */
@@ -61,78 +71,107 @@ const glidesOf = (performance: Performance, event: PerformanceEvent): readonly S
     seconds: secondsAt(performance, duration),
   }));
 
-/** Gives every event its voice and its sample. */
-export function placePerformance(performance: Performance, kit: Kit): PlacedPerformance {
+/** Gives every event its voice, shortened where a hat cuts it off, and its sample, string after string of a chop. */
+function voicesOf(performance: Performance, kit: Kit) {
   const { sampleRate } = kit;
-  const countIn = sampleAt(performance, performance.countIn, sampleRate);
   const cuts = chokes(performance);
   const turns = new Map<string, number>();
-  const before: PlacedVoice[] = [];
-  const within: PlacedVoice[] = [];
   let chopStart = -1;
   let chopString = 0;
-  let longest = 0;
-  for (const event of performance.events) {
+  return performance.events.map((event) => {
     const name = event.part === 'drums' ? event.sound : event.part;
     const turn = turns.get(name) ?? 0;
     turns.set(name, turn + 1);
-    const voice = kit.voice(
+    const whole = kit.voice(
       event,
       secondsAt(performance, event.duration),
       turn,
       glidesOf(performance, event),
     );
     const cut = cuts.get(event);
-    const choked =
+    const voice =
       cut === undefined
-        ? voice
+        ? whole
         : {
-            ...voice,
-            length: Math.min(voice.length, Math.round(secondsAt(performance, cut) * sampleRate)),
+            ...whole,
+            length: Math.min(whole.length, Math.round(secondsAt(performance, cut) * sampleRate)),
             release: Math.round(CHOKE * sampleRate),
           };
     chopString = event.part === 'chops' && event.start === chopStart ? chopString + 1 : 0;
     chopStart = event.part === 'chops' ? event.start : chopStart;
     const strum = event.part === 'chops' ? Math.round(chopString * STRUM * sampleRate) : 0;
-    const at = sampleAt(performance, event.start, sampleRate) - countIn + strum;
+    return { event, voice, at: sampleAt(performance, event.start, sampleRate) + strum };
+  });
+}
+
+/** Puts together what sounds in a room and is struck at once with one strength: a chord is one sound. */
+function struckAtOnce(voices: ReturnType<typeof voicesOf>): readonly (typeof voices)[] {
+  const struck: (typeof voices)[] = [];
+  const last = new Map<Stem, typeof voices>();
+  for (const each of voices) {
+    const stem = stemOf(each.event);
+    const chord = last.get(stem);
+    const first = chord?.[0];
+    if (
+      chord !== undefined &&
+      placeOf(stem) !== null &&
+      first?.event.start === each.event.start &&
+      first.voice.gain === each.voice.gain
+    ) {
+      chord.push(each);
+    } else {
+      const single = [each];
+      struck.push(single);
+      last.set(stem, single);
+    }
+  }
+  return struck;
+}
+
+/** Gives everything that is struck its sound and its sample. */
+export function placePerformance(performance: Performance, kit: Kit): PlacedPerformance {
+  const { sampleRate } = kit;
+  const countIn = sampleAt(performance, performance.countIn, sampleRate);
+  const tail = roomTail(sampleRate);
+  const before: PlacedVoice[] = [];
+  const within: PlacedVoice[] = [];
+  let longest = 0;
+  for (const chord of struckAtOnce(voicesOf(performance, kit))) {
+    const [first] = chord;
+    if (first === undefined) continue;
+    const { event, voice, at } = first;
+    const stem = stemOf(event);
+    const place = placeOf(stem);
+    const strung = chord.map((each): Strung => ({ ...each.voice, after: each.at - at }));
+    const length = Math.max(...strung.map((each) => each.after + each.length));
     (event.start < performance.countIn ? before : within).push({
-      ...choked,
-      stem: stemOf(event),
-      at,
+      stem,
+      at: at - countIn,
+      gain: voice.gain,
+      length,
+      rings: place === null ? length : length + tail,
+      sound: place === null ? voice : kit.roomed.of(place, strung),
     });
-    longest = Math.max(longest, choked.length);
+    longest = Math.max(longest, length);
   }
   const round = sampleAt(performance, performance.end, sampleRate) - countIn;
-  return { countIn, round, before, within, longest: longest + roomTail(sampleRate), sampleRate };
+  return { countIn, round, before, within, longest: longest + tail, sampleRate };
 }
 
-/** The last stretch of a voice, from full level to nothing, by its length; few lengths occur. */
-const fades = new Map<number, Float32Array>();
-
-function fadeOf(length: number): Float32Array {
-  const known = fades.get(length);
-  if (known !== undefined) {
-    return known;
-  }
-  const fade = Float32Array.from(
-    { length },
-    (_, index) => 0.5 + 0.5 * Math.cos((Math.PI * (index + 1)) / length),
-  );
-  fades.set(length, fade);
-  return fade;
-}
-
-/** Adds a voice to its stem, beginning at sample `at` of the stem, which may lie before its beginning. */
-export function addVoice(stems: Stems, voice: PlacedVoice, at: number): void {
-  const stem = stems[voice.stem];
-  const { samples, gain, release } = voice;
+/** Adds samples to a stem from its sample `at` on, which may lie before its beginning, faded out over the last of them. */
+function addSamples(
+  stem: Float32Array,
+  samples: Float32Array,
+  at: number,
+  length: number,
+  gain: number,
+  release: number,
+): void {
   // Bit operations keep these whole numbers of the machine: the loops below are the mixer's whole work.
   const place = at | 0;
-  const length = Math.min(voice.length, samples.length) | 0;
   const first = place < 0 ? -place | 0 : 0;
   const last = Math.min(length, stem.length - place) | 0;
   const fadeFrom = (length - release) | 0;
-  const fade = fadeOf(release);
   const full = Math.min(last, fadeFrom) | 0;
   // Four at a time: the loop itself costs as much as one.
   const fours = (full - 3) | 0;
@@ -147,16 +186,31 @@ export function addVoice(stems: Stems, voice: PlacedVoice, at: number): void {
   for (let index = from; index < full; index += 1) {
     stem[place + index] = (stem[place + index] ?? 0) + gain * (samples[index] ?? 0);
   }
+  if (release === 0) return;
+  const fade = fadeOf(release);
   for (let index = Math.max(first, full) | 0; index < last; index += 1) {
     stem[place + index] =
       (stem[place + index] ?? 0) + gain * (fade[index - fadeFrom] ?? 0) * (samples[index] ?? 0);
   }
 }
 
-/** As {@link addVoice}, but what reaches beyond the end of the stem comes round to its beginning. */
+/** Adds a voice and its room, beginning at sample `at` of the stems, which may lie before their beginning. */
+export function addVoice(stems: Stems, { stem, sound, gain, length, rings }: PlacedVoice, at: number): void {
+  const target = stems[stem];
+  if (at + rings <= 0 || at >= target.length) return;
+  if (typeof sound !== 'function') {
+    addSamples(target, sound.samples, at, Math.min(length, sound.samples.length), gain, sound.release);
+    return;
+  }
+  const { own, across } = sound();
+  addSamples(target, own, at, own.length, gain, 0);
+  if (across) addSamples(stems[across.stem], across.samples, at, across.samples.length, gain, 0);
+}
+
+/** As {@link addVoice}, but what reaches beyond the end of the stems comes round to their beginning. */
 export function addVoiceRound(stems: Stems, voice: PlacedVoice): void {
   const round = stems[voice.stem].length;
-  for (let at = voice.at; at + voice.length > 0; at -= round) {
+  for (let at = voice.at; at + voice.rings > 0; at -= round) {
     addVoice(stems, voice, at);
   }
 }
@@ -169,18 +223,6 @@ export type Rounds = number | 'endless';
  * only what is struck at or after `begin`, in its room.
  */
 export function renderWindow(
-  placed: PlacedPerformance,
-  rounds: Rounds,
-  begin: number,
-  from: number,
-  to: number,
-): Stems {
-  const early = roomTail(placed.sampleRate);
-  const dry = dryWindow(placed, rounds, begin, from - early, Math.max(from, to));
-  return roomed(dry, early, placed.sampleRate);
-}
-
-function dryWindow(
   placed: PlacedPerformance,
   rounds: Rounds,
   begin: number,
@@ -201,7 +243,7 @@ function dryWindow(
   for (let round = firstRound; round <= last && round * placed.round < to; round += 1) {
     for (const voice of placed.within) {
       const at = voice.at + round * placed.round;
-      if (at >= begin && at < to && at + voice.length > from) {
+      if (at >= begin) {
         addVoice(stems, voice, at - from);
       }
     }

@@ -1,5 +1,4 @@
 import type { Performance } from '../../core/performance';
-import { roomed, roomedRound, roomTail } from './room';
 import { addVoice, addVoiceRound, placePerformance, type Rounds, renderWindow, sampleAt } from './score';
 import { STEMS, type Stems, silence } from './stems';
 import type { Kit } from './voices';
@@ -53,7 +52,7 @@ export interface SegmentRest {
 }
 
 /**
- * Adds what was struck before a performance was left, and what was left for it.
+ * Adds what still rings of what was struck before a performance was left, and of what was left for it.
  * @param place the sample of the stems at which it was left
  */
 function addLeft(stems: Stems, leaving: Leaving, kit: Kit, place: number): void {
@@ -72,20 +71,6 @@ function addLeft(stems: Stems, leaving: Leaving, kit: Kit, place: number): void 
     if (at >= entered && at < end) addVoice(stems, voice, place + at - end);
   }
   if (leaving.before !== null) addLeft(stems, leaving.before, kit, place - (end - entered));
-}
-
-/** Adds what still rings of what is left, and what the room still makes of it. */
-function addLeaving(lead: Stems, leaving: Leaving, kit: Kit): void {
-  const early = roomTail(kit.sampleRate);
-  const dry = silence(early + lead.bass.length);
-  addLeft(dry, leaving, kit, early);
-  const ring = roomed(dry, early, kit.sampleRate);
-  for (const stem of STEMS) {
-    const samples = lead[stem];
-    for (let index = 0; index < samples.length; index += 1) {
-      samples[index] = (samples[index] ?? 0) + (ring[stem][index] ?? 0);
-    }
-  }
 }
 
 /** How long something can ring, in samples, so that whatever was struck before has died away after it. */
@@ -123,7 +108,7 @@ export function renderHead(request: SegmentRequest, kit: Kit, share = SHARE_AHEA
   const leadLength = total === null ? wanted : Math.min(wanted, total);
   const lead = renderWindow(placed, rounds, begin, begin, begin + leadLength);
   if (leaving !== null) {
-    addLeaving(lead, leaving, kit);
+    addLeft(lead, leaving, kit, 0);
   }
   return {
     sampleRate: kit.sampleRate,
@@ -139,15 +124,15 @@ export function renderHead(request: SegmentRequest, kit: Kit, share = SHARE_AHEA
 /** Computes what comes after the lead, however long that is. */
 export function renderRest(request: SegmentRequest, kit: Kit): SegmentRest {
   const { placed, begin, total } = extentOf(request, kit);
-  const dry = silence(placed.round);
+  const round = silence(placed.round);
   if (placed.round > 0) {
     for (const voice of placed.within) {
-      addVoiceRound(dry, voice);
+      addVoiceRound(round, voice);
     }
   }
   const end = total === null ? null : begin + total;
   return {
-    round: roomedRound(dry, kit.sampleRate),
+    round,
     after: end === null ? null : renderWindow(placed, request.rounds, begin, end, end + placed.longest),
   };
 }

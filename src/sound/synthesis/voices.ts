@@ -1,12 +1,13 @@
 import { frequencyOf } from '../../core/base';
 import type { DrumEvent, PerformanceEvent, PitchedEvent } from '../../core/performance';
-import type { Part } from '../../core/playing';
 import { bassNote } from './bass';
 import { clickSound, stickSound } from './click';
 import { drumHit, fullHit } from './drums';
 import { glideRoom, type SoundGlide, slid } from './glide';
 import { guitarNote } from './guitar';
+import { levelOf } from './levels';
 import { organNote } from './organ';
+import { createRoomedSounds, type RoomedSounds } from './roomed';
 
 /** A sound ready to be added to a stem. */
 export interface Voice {
@@ -16,22 +17,6 @@ export interface Voice {
   readonly length: number;
   readonly release: number;
 }
-
-/**
- * What a plain note of each part is scaled by: the balance of the mix, found by measuring loudness (see the
- * tests of the mix), with headroom for everything at once.
- */
-const LEVEL: Readonly<Record<Part, number>> = {
-  bass: 0.303,
-  drums: 0.405,
-  chops: 0.1025,
-  organ: 0.0695,
-  click: 0.339,
-};
-
-/** The MIDI velocity at which a voice has its plain level, and the exponent of its growth. */
-const PLAIN_VELOCITY = 92;
-const GROWTH = 1.4;
 
 /** Bass strokes are computed in so many grades of force between these velocities. */
 const FORCE = { least: 30, most: 120, grades: 5 } as const;
@@ -65,6 +50,8 @@ export interface Kit {
    * @param glides of the event
    */
   voice(event: PerformanceEvent, seconds: number, turn: number, glides: readonly SoundGlide[]): Voice;
+  /** The voices in their rooms. */
+  readonly roomed: RoomedSounds;
 }
 
 export function createKit(sampleRate: number): Kit {
@@ -82,8 +69,7 @@ export function createKit(sampleRate: number): Kit {
     return samples;
   };
 
-  const gainOf = (event: PerformanceEvent): number =>
-    LEVEL[event.part] * (event.velocity / PLAIN_VELOCITY) ** GROWTH;
+  const gainOf = ({ part, velocity }: PerformanceEvent): number => levelOf(part, velocity);
 
   /** A bass note that is joined to the one before it: without its pluck, and coming in softly. */
   const withoutPluck = (event: PitchedEvent, seconds: number): Float32Array => {
@@ -158,6 +144,7 @@ export function createKit(sampleRate: number): Kit {
 
   return {
     sampleRate,
+    roomed: createRoomedSounds(sampleRate),
     voice: (event, seconds, turn, glides) => {
       switch (event.part) {
         case 'drums':
