@@ -4,6 +4,7 @@ import type { Lesson, Piece } from '../../../core/lesson';
 import type { EditorState, Session } from '../../state';
 import { whenIdle } from '../common';
 import type { Playback } from '../playing';
+import { butNotes, differInNotesAlone } from './behind';
 
 interface AtWork {
   readonly session: Session;
@@ -44,35 +45,9 @@ export function useSettledLesson(): Lesson {
   return lesson === pencilled ? lesson : settled;
 }
 
-/**
- * The document for fields that are changed, where no note and no chart shows: as it is this moment, yet as it was a
- * moment ago while only notes of the line were written or its chart was typed meanwhile.
- */
+/** The document for fields that are changed, where no note and no chart shows: see {@link butNotes}. */
 export const useLessonButNotes = (settled: Lesson): Lesson =>
-  useStore(useAtWork().session.lessons, ({ lesson }) =>
-    differInNotesAlone(lesson, settled, true) ? settled : lesson,
-  );
-
-/** Whether two records are the same but for one field. */
-const sameBut = <Value extends object>(field: keyof Value, one: Value, other: Value): boolean =>
-  Object.entries({ ...one, ...other }).every(
-    ([name]) => name === field || Reflect.get(one, name) === Reflect.get(other, name),
-  );
-
-/** @param orChart - whether a line may have another chart, too, and what follows that */
-const differInNotesAlone = (one: Lesson, other: Lesson, orChart = false): boolean =>
-  one.pieces.length === other.pieces.length &&
-  sameBut('pieces', one, other) &&
-  one.pieces.every((piece, index) => {
-    const before = other.pieces[index];
-    if (piece === before) return true;
-    return (
-      piece.kind === 'line' &&
-      before?.kind === 'line' &&
-      ((orChart && piece.chartText !== before.chartText) ||
-        (piece.bars.length === before.bars.length && sameBut('bars', piece, before)))
-    );
-  });
+  useStore(useAtWork().session.lessons, ({ lesson }) => butNotes(lesson, settled));
 
 /**
  * A piece as it is this moment, where the page shows it as it was a moment ago.

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { deriveSheet, type Lesson, lineAtHand, toldTempo } from '../../../core/lesson';
 import { climbs, fasterBy, practiceTempo } from '../../../core/playing';
-import { Later, laterPart, useAtWork, useEditor } from '../at-work';
+import { Later, laterPart, useAtWork, useEditor, useLessonButNotes } from '../at-work';
 import { gliding } from '../common';
 import { FRETBOARD, NeckButton, useLedgeHeight, usePlayedLine } from '../ledge';
 import { inShort, PlaybackStatus, PlayingSentence, type SentenceProps } from '../playing';
@@ -18,16 +18,19 @@ const FOLDED = '(max-width: 74.99rem), (max-height: 49.49rem)';
 
 /** The ledge of the practice page: what is touched with a bass in the hands is large, the rest is in the sentence. */
 interface PracticeLedgeProps {
-  readonly lesson: Lesson;
+  /** The lesson the sheet is shown from, perhaps a moment older than what was just changed. */
+  readonly settled: Lesson;
   /** A rest that is proposed, or null. */
   readonly rest: string | null;
 }
 
-export function PracticeLedge({ lesson, rest }: PracticeLedgeProps) {
+export function PracticeLedge({ settled, rest }: PracticeLedgeProps) {
   const { playback } = useAtWork();
+  const lesson = useLessonButNotes(settled);
   const pieceId = useEditor((state) => state.pieceId);
   const piece = lineAtHand(lesson, pieceId);
-  const sheet = piece && deriveSheet(piece, lesson.instrument, lesson.noteNames);
+  const settledPiece = lineAtHand(settled, piece?.id ?? pieceId);
+  const sheet = settledPiece && deriveSheet(settledPiece, settled.instrument, settled.noteNames);
   const line = usePlayedLine(piece, sheet?.kind === 'line' && sheet.bars.length > 0 ? sheet : null);
   const [neck, setNeck] = useState(false);
   const [large, setLarge] = useState(false);

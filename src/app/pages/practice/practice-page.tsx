@@ -56,7 +56,7 @@ export function PracticePage({ desk, actions, store, notice }: PracticePageProps
 }
 
 function PlayingLedge({ rest }: { readonly rest: string | null }) {
-  return <PracticeLedge lesson={useDeferredValue(useLesson())} rest={rest} />;
+  return <PracticeLedge settled={useDeferredValue(useLesson())} rest={rest} />;
 }
 
 function Head({ actions }: { readonly actions: ReactNode }) {
