@@ -126,6 +126,35 @@ describe.each(WIDTHS)('the writing page at $width pixels', ({ width, height }) =
   });
 });
 
+test('what was set stands in its field at once, also while the sheet is behind with a typed chart', async () => {
+  const { page } = await openDrawn();
+  await page.getByRole('textbox', { name: 'Chord chart' }).waitFor();
+  // Within one task, so that nothing of the sheet is rendered between typing and choosing.
+  const shown = await page.evaluate(async () => {
+    const put = (field: Element | null, text: string, event: string) => {
+      if (field === null) throw new Error('The field is there.');
+      Object.getOwnPropertyDescriptor(Object.getPrototypeOf(field), 'value')?.set?.call(field, text);
+      field.dispatchEvent(new Event(event, { bubbles: true }));
+    };
+    const [feel, tempo] = [
+      document.querySelector<HTMLSelectElement>('#note-pad select'),
+      document.querySelector<HTMLInputElement>('#note-pad input[type="number"]'),
+    ];
+    put(
+      document.querySelector('#note-pad textarea'),
+      '| Gm | Cm | D7 | Gm |\n| Eb | F7 | Bb D7 | Gm |',
+      'input',
+    );
+    put(feel, 'one-drop', 'change');
+    await Promise.resolve();
+    const felt = [feel?.value, tempo?.value];
+    put(tempo, '132', 'input');
+    await Promise.resolve();
+    return [...felt, tempo?.value];
+  });
+  expect(shown).toEqual(['one-drop', '138', '132']);
+});
+
 describe('the document', () => {
   test('is there again after a reload, as it was', async () => {
     const { page } = await openDrawn();

@@ -132,6 +132,53 @@ test('by keyboard a student is added, given the open lesson, heard, and deleted 
 
 const LONG = 'Maximiliane-Wilhelmina-'.repeat(8);
 
+/** The disk is slow: for a while nothing can be saved. */
+const slowDisk = (page: Page, milliseconds: number): Promise<void> =>
+  page.evaluate(
+    (time) =>
+      new Promise((busy) => {
+        const opening = indexedDB.open('ground-bass');
+        opening.onsuccess = () => {
+          const transaction = opening.result.transaction('lessons', 'readwrite');
+          const end = performance.now() + time;
+          const read = () => {
+            if (performance.now() > end) return;
+            transaction.objectStore('lessons').get('none').onsuccess = read;
+          };
+          transaction.oncomplete = () => opening.result.close();
+          read();
+          busy();
+        };
+      }),
+    milliseconds,
+  );
+
+test('a lesson for a student can be typed into as soon as it is seen, however slow the disk', async () => {
+  const { page, expectClean } = await openApp();
+  const dialog = await openStudents(page);
+  await addAll(dialog, ['Adalind']);
+  await slowDisk(page, 2000);
+  const seen = page.evaluate(
+    () =>
+      new Promise<boolean>((resolve) => {
+        const look = () => {
+          const title = document.querySelector<HTMLInputElement>('[aria-label="Lesson title"]');
+          if (title?.value === 'New lesson') resolve(document.querySelector('dialog') !== null);
+          else requestAnimationFrame(look);
+        };
+        look();
+      }),
+  );
+  await button(dialog, 'New lesson for this student').click();
+  expect(await seen).toBe(false);
+  const title = page.getByRole('textbox', { name: 'Lesson title' });
+  await title.fill('For next week');
+  await page.getByText(/^saved/).waitFor();
+  expect(await title.inputValue()).toBe('For next week');
+  expect(await title.evaluate((field) => field === document.activeElement)).toBe(true);
+  expectClean();
+});
+
 test('by keyboard a class is made, and each member is given the version that is meant for them', async () => {
   const { page, expectClean } = await openApp({ width: 1440 });
   await page.getByRole('textbox', { name: 'Lesson title' }).fill('Harbour');

@@ -69,6 +69,29 @@ test('a lesson that cannot be saved is not put away until it is in a file', asyn
   session.end();
 });
 
+test('what stands over the page goes before a copy is on it, and only where nothing is in the way', async () => {
+  const { storage, state, records } = shelf();
+  const session = await start(storage);
+  const seen: string[] = [];
+  session.lessons.subscribe(({ lesson }) => seen.push(lesson.title));
+  const kept: string[] = [];
+  const copy = setTitle(sampleLesson(1, 'other'), 'A copy');
+  const opening = session.openCopy(copy, () => {
+    kept.push(...records.keys());
+    seen.push('out of the way');
+  });
+  expect(await opening).toBe(true);
+  expect(seen.slice(0, 2)).toEqual(['out of the way', 'A copy']);
+  expect(kept).not.toContain(session.lessons.getState().lesson.id);
+
+  retitle(session, 'Not to be lost');
+  state.mood = 'is full';
+  seen.length = 0;
+  expect(await session.openCopy(copy, () => seen.push('out of the way'))).toBe(false);
+  expect(seen).toEqual([]);
+  session.end();
+});
+
 test('a lesson that is as it came is put away even where nothing can be saved', async () => {
   const { storage, state } = shelf();
   state.mood = 'refuses';

@@ -54,9 +54,16 @@ export function startOpening(parts: OpeningParts) {
    * Puts the lesson at hand away and another one in its place.
    * @param from - for one on this device, its revision there; null for one that is to be saved as it stands
    * @param name - how it is noted as open
+   * @param before - called when nothing is in the way any more, before the lesson is on the page: what stands over the
+   * page goes then, so that nobody meets the new lesson while it cannot be typed into
    * @returns whether it was opened: not while the lesson at hand would be lost
    */
-  const open = async (lesson: Lesson, from: Base = null, name = lesson.id): Promise<boolean> => {
+  const open = async (
+    lesson: Lesson,
+    from: Base = null,
+    name = lesson.id,
+    before: () => void = () => {},
+  ): Promise<boolean> => {
     if (!(await prepare(lesson))) {
       editor.setState({ notice: NO_VERSIONS });
       return false;
@@ -67,6 +74,7 @@ export function startOpening(parts: OpeningParts) {
       return false;
     }
     void past.flush();
+    before();
     safe = lesson;
     guard.opening(name);
     keeper.seat(lesson, from);
@@ -167,8 +175,12 @@ export function startOpening(parts: OpeningParts) {
     /**
      * Opens a lesson that came from elsewhere, by a link or from another program's file, as a lesson of its own on
      * this device; false when it could not be opened.
+     * @param before - called before it is on the page, when nothing is in the way any more
      */
-    openCopy: (lesson: Lesson): Promise<boolean> => open({ ...lesson, id: freshLessonId() }),
+    openCopy: (lesson: Lesson, before?: () => void): Promise<boolean> => {
+      const copy = { ...lesson, id: freshLessonId() };
+      return open(copy, null, copy.id, before);
+    },
     makeCopy,
     /** Offers a lesson on this device as a file, because it cannot be opened; `why` is a sentence. */
     offerAsFile,

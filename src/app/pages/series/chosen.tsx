@@ -1,4 +1,5 @@
 import { useId, useState } from 'react';
+import { flushSync } from 'react-dom';
 import {
   addWeek,
   editSeen,
@@ -237,7 +238,7 @@ function NextWeek({ series, weeks, busy, entries, onClose }: NextWeekProps) {
     if (proposal.kind === 'again') {
       onClose();
       if (session.lessons.getState().lesson.id !== week.lesson) await session.openSaved(week.lesson);
-    } else if (await session.openCopy(lessonFrom(from, proposal, session.freshId()))) onClose();
+    } else await session.openCopy(lessonFrom(from, proposal, session.freshId()), () => flushSync(onClose));
   };
   return (
     <section className="series__part">

@@ -1,4 +1,5 @@
 import { useId, useState } from 'react';
+import { flushSync } from 'react-dom';
 import { listed } from '../../../core/base';
 import {
   type Entry,
@@ -48,10 +49,8 @@ export function ChosenStudent({ student, register, onSaid, onClose }: ChosenStud
       TOO_MANY,
     );
   };
-  const start = async () => {
-    const opened = await session.openCopy(lessonFor(student, session.freshId(), named));
-    if (opened) onClose();
-  };
+  const start = () =>
+    session.openCopy(lessonFor(student, session.freshId(), named), () => flushSync(onClose));
   const remove = async () => {
     const forgotten = await forgetEverywhere(session, student.name);
     if (!forgotten.ok) return onSaid(`${student.name} was not deleted. ${forgotten.problem}`);
