@@ -149,6 +149,13 @@ describe('a composed line', () => {
     ]);
   });
 
+  test('does not say that the bass rests where a bar that is kept has notes', () => {
+    const kept = [null, line('C2 . C2 .')[0] ?? null, line('. . G1 .')[0] ?? null, null];
+    const { bars, remarks } = composeLine(request('| C | Hxy | N.C. | G |', { kept }));
+    expect(bars.slice(1, 3)).toEqual(kept.slice(1, 3));
+    expect(remarks.join()).not.toMatch(/the bass rests/);
+  });
+
   test('an empty chart gives an empty line', () => {
     expect(composeLine(request(''))).toEqual({ bars: [], cost: 0, remarks: [], misses: [] });
   });

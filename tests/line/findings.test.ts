@@ -10,6 +10,18 @@ const found = (chart: string, notes: string, wish: Wish = {}) =>
   );
 
 describe('the musical side of the lesson check', () => {
+  test('says which of two a finding is, with its numbers', () => {
+    const uneven = (notes: string) => found('| C | C | C |', notes).filter((each) => each.startsWith('rule'));
+    const four = 'C2 . E2 . G2 . E2 .';
+    expect(uneven(`C2 C2 C2 C2 C2 . . . | ${four} | ${four}`)).toEqual([
+      'rule 0: Bar 1: one note is struck five times. Even it out.',
+    ]);
+    expect(uneven(`${four} | C2 . . . . . . . | ${four}`)).toEqual([
+      'rule 1: Bar 2: it has 1 note, less than half the 4 of bar 1. Even it out.',
+      'rule 2: Bar 3: it has 4 notes, more than twice the 1 of bar 2. Even it out.',
+    ]);
+  });
+
   test.each([
     [
       '| C | C |',

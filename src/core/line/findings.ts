@@ -5,7 +5,7 @@ import { barFindings, type MusicFinding } from './bar-findings';
 import { type HeardLine, hearLine } from './hearing';
 import { barHeading, type LineModel, namingOf } from './model';
 import { modelOf } from './read-request';
-import { findBreaches, wordsOfRule } from './rules/check';
+import { findBreaches, wordsInBar } from './rules/check';
 import type { LineNotes, LineRequest } from './types';
 
 /** Accidentals in the signature at most, by level (common practice, no source). */
@@ -45,7 +45,7 @@ function wholeFindings(model: LineModel): MusicFinding[] {
 function ruleFindings(model: LineModel, heard: HeardLine): MusicFinding[] {
   const sounding = findBreaches(model, heard).filter(({ bar }) => (heard[bar]?.length ?? 0) > 0);
   return sounding.map((breach) => {
-    const { heard: what, mend } = wordsOfRule(breach.rule);
+    const { heard: what, mend } = wordsInBar({ model, heard }, breach.rule, breach.bar);
     return {
       kind: 'rule',
       rule: breach.rule,

@@ -20,6 +20,7 @@ export { toPitch } from './pitches';
 export { atHand, fitPencil, newPencil, selectedNotes, selectionOf, settled, stopsIn } from './places';
 export { struckIn } from './played-in';
 export { inTurn, ontoString, staffPitch, toStaffStep, writeOnStaff } from './pointing';
+export { stillSaid } from './remarks';
 export { type RhythmChoice, rhythmChoices } from './rhythms';
 export { wordAbove, writeWord } from './signs';
 export { barTime, quantised, type Tap, tapped } from './taps';

@@ -13,6 +13,7 @@ import {
   type Pencil,
   settled,
   stepName,
+  stillSaid,
   withFindings,
 } from '../../../core/writing';
 import type { Session } from '../../state';
@@ -94,7 +95,10 @@ export function perform(session: Session, gesture: Gesture, origin: Origin | nul
   const done = settled(gesture)(work.lesson, work.pencil);
   const desk = deskOf(done.lesson, done.pencil);
   if (done.did.kind !== 'refused' && desk !== null && done.lesson !== session.lessons.getState().lesson) {
-    session.editor.setState({ pencilled: done.lesson });
+    session.editor.setState(({ remarks }) => ({
+      pencilled: done.lesson,
+      remarks: stillSaid(remarks, work.lesson, done.lesson, done.pencil),
+    }));
     session.lessons.change(() => done.lesson, {
       label: stepName(desk, done.did),
       ...(origin === null ? {} : { join: origin.join }),

@@ -6,12 +6,18 @@ import { isHome } from '../tones';
 import type { AimMiss, Breach, ComposeRequest, LineNotes } from '../types';
 import { unheardRemarks } from './aim-misses';
 
-function restRemark(model: LineModel, bar: BarModel): string[] {
+/** Where nothing is composed, and nothing that was kept is heard either. */
+function restRemark(model: LineModel, line: LineNotes, bar: BarModel): string[] {
   const place = barHeading(model, bar.index);
-  const unknown = bar.stretches.find((stretch) => stretch.unknown !== null);
+  const rests = ({ start, end }: { readonly start: number; readonly end: number }) =>
+    (line[bar.index] ?? []).every((note) => note.start >= end || note.start + note.duration <= start);
+  const unknown = bar.stretches.find((stretch) => stretch.unknown !== null && rests(stretch));
   if (unknown)
     return [`${place}: the chord “${unknown.unknown}” is not understood, so the bass rests under it.`];
-  return bar.playable ? [] : [`${place} has no chord, so the bass rests.`];
+  const isWithout = !bar.playable && bar.stretches.every((stretch) => stretch.unknown === null);
+  return isWithout && rests({ start: 0, end: bar.ticks })
+    ? [`${place} has no chord, so the bass rests.`]
+    : [];
 }
 
 function fretRemarks(model: LineModel, line: LineNotes): string[] {
@@ -94,7 +100,7 @@ export function remarksFor(
 ): readonly string[] {
   const breaches = findBreaches(model, hearLine(model, line));
   return [
-    ...model.bars.flatMap((bar) => restRemark(model, bar)),
+    ...model.bars.flatMap((bar) => restRemark(model, line, bar)),
     ...misses.map(({ message, nearest }) => `${message} ${nearest}`),
     ...unheardRemarks(model, line),
     ...fretRemarks(model, line),

@@ -6,7 +6,7 @@ import type { Breach, LineNotes, LineRequest } from '../types';
 import { type Entry, type Exit, entryOf, exitOf } from './ends';
 import type { RuleNumber } from './numbers';
 import { RULE_ROWS, RULES } from './table';
-import type { Meeting, Rule } from './types';
+import type { Meeting, Rule, Whole } from './types';
 
 /** Broken rules are kept as bits, so that the composer can ask thousands of times. */
 const bitOf = (rule: Rule): number => 1 << rule.number;
@@ -71,7 +71,7 @@ export function findBreaches(model: LineModel, heard: HeardLine): readonly Breac
   for (const { bit, test } of WHOLE) {
     for (const place of test.places({ model, heard })) byBar[place] = (byBar[place] ?? 0) | bit;
   }
-  return byBar.flatMap((bits, bar) => rulesIn(bits).map((rule) => breachOf(model, rule, bar)));
+  return byBar.flatMap((bits, bar) => rulesIn(bits).map((rule) => breachOf({ model, heard }, rule, bar)));
 }
 
 /** How many times a bar and those beside it break rules: what other notes in this bar can change. */
@@ -92,8 +92,9 @@ function bitCount(bits: number): number {
   return count;
 }
 
-function breachOf(model: LineModel, { number, heard, mend }: Rule, bar: number): Breach {
-  return { rule: number, bar, message: `${barHeading(model, bar)}: ${heard}; ${mend}.` };
+function breachOf(line: Whole, rule: Rule, bar: number): Breach {
+  const { heard, mend } = wordsInBar(line, rule.number, bar);
+  return { rule: rule.number, bar, message: `${barHeading(line.model, bar)}: ${heard}; ${mend}.` };
 }
 
 /** Every rule over a whole line: empty when a good teacher would not wince. */
@@ -108,12 +109,20 @@ export function barBreaches(request: LineRequest, line: LineNotes, barIndex: num
   const model = modelOf(request);
   const bar = model.bars[barIndex];
   if (!bar) return [];
-  const bits = soloBreaches(model, bar, hearLine(model, line)[barIndex] ?? []);
-  return rulesIn(bits).map((rule) => breachOf(model, rule, barIndex));
+  const heard = hearLine(model, line);
+  const bits = soloBreaches(model, bar, heard[barIndex] ?? []);
+  return rulesIn(bits).map((rule) => breachOf({ model, heard }, rule, barIndex));
 }
 
 /** What is heard where a rule is broken, and what mends it, as parts of a sentence. */
 export const wordsOfRule = (rule: RuleNumber): Pick<Rule, 'heard' | 'mend'> => RULES[rule];
+
+/** The same of a bar where the rule is broken: of a rule that holds several things, which of them it is. */
+export function wordsInBar(line: Whole, rule: RuleNumber, bar: number): Pick<Rule, 'heard' | 'mend'> {
+  const { heard, heardIn, mend } = RULES[rule];
+  const at = line.model.bars[bar];
+  return { heard: heardIn === undefined || at === undefined ? heard : heardIn(line, at), mend };
+}
 
 /**
  * What an idea has to own up to beside its neighbours, one part of a sentence for each rule that it breaks: those

@@ -1,5 +1,6 @@
+import { counted, countedInWords } from '../../base';
 import { struck } from '../hearing';
-import { type BarModel, barsNear } from '../model';
+import { type BarModel, barPhrase, barsNear, type LineModel } from '../model';
 import type { Tone } from '../tones';
 import { itselfAndNext, type Rule, TEACHERS_LIST, type Whole } from './types';
 
@@ -31,13 +32,36 @@ const isPartBeside = (one: BarModel, other: BarModel): boolean =>
 export const areEven = (one: BarModel, notes: number, next: BarModel | undefined, others: number): boolean =>
   next === undefined || isPartBeside(one, next) || isPartBeside(next, one) || isEvenWith(notes, others);
 
-function places({ model, heard }: Whole, near?: ReadonlySet<number>): readonly number[] {
-  const count = (index: number) => struck(heard[index] ?? []).length;
-  return barsNear(model, near).flatMap((bar) =>
-    bar.before.some((index) => !areEven(bar, count(bar.index), model.bars[index], count(index)))
-      ? [bar.index]
-      : [],
+const countIn = ({ heard }: Whole, index: number): number => struck(heard[index] ?? []).length;
+
+/** The bars before one that have too many notes beside its own, or too few. */
+const unevenBefore = (line: Whole, bar: BarModel): readonly number[] =>
+  bar.before.filter(
+    (index) => !areEven(bar, countIn(line, bar.index), line.model.bars[index], countIn(line, index)),
   );
+
+const places = (line: Whole, near?: ReadonlySet<number>): readonly number[] =>
+  barsNear(line.model, near).flatMap((bar) => (unevenBefore(line, bar).length > 0 ? [bar.index] : []));
+
+const isHammered = ({ request }: LineModel, tones: readonly Tone[]): boolean =>
+  !request.feel.bassRole.mayHammer && mostEqual(tones) > MOST_EQUAL;
+
+/** Which of the two it is, with its numbers: `it has 8 notes, more than twice the 3 of bar 2`. */
+function heardIn(line: Whole, bar: BarModel): string {
+  const tones = line.heard[bar.index] ?? [];
+  const own = countIn(line, bar.index);
+  const beside = unevenBefore(line, bar).map((index) => {
+    const others = countIn(line, index);
+    const notes = (count: number) => counted(count, 'note');
+    const place = barPhrase(line.model, index);
+    return own > others
+      ? `it has ${notes(own)}, more than twice the ${others} of ${place}`
+      : `it has ${notes(own)}, less than half the ${others} of ${place}`;
+  });
+  const hammered = isHammered(line.model, tones)
+    ? [`one note is struck ${countedInWords(mostEqual(tones), 'time')}`]
+    : [];
+  return [...hammered, ...new Set(beside)].join('; ');
 }
 
 export const EVENNESS: Rule = {
@@ -47,7 +71,8 @@ export const EVENNESS: Rule = {
   heard: 'one note is struck more than four times, or a bar has more than twice the notes of its neighbour',
   mend: 'even it out',
   caution: { own: 'it has more than twice or less than half the notes of a neighbour', entering: null },
-  alone: ({ model, tones }) => !model.request.feel.bassRole.mayHammer && mostEqual(tones) > MOST_EQUAL,
+  heardIn,
+  alone: ({ model, tones }) => isHammered(model, tones),
   inParts: false,
   meeting: null,
   tied: null,

@@ -54,6 +54,8 @@ export interface Rule {
   /** What is heard where it is broken, and what mends it: parts of a sentence. */
   readonly heard: string;
   readonly mend: string;
+  /** What is heard in the very bar, where a rule holds several things; `heard` in all others. */
+  readonly heardIn?: (line: Whole, bar: BarModel) => string;
   readonly caution: Caution;
   /** Whether a bar breaks it by itself; null where no single bar can. */
   readonly alone: ((at: Alone) => boolean) | null;
