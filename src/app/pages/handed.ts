@@ -13,7 +13,7 @@ declare global {
 }
 
 const NOT_LOADED =
-  'The part of the page that reads files could not be loaded, so the file was not opened. Check that the page is still reachable and open it again.';
+  'The part of the page that reads files could not be loaded, so the file was not opened. Check that the page is still reachable, load it again, and open the file once more.';
 const NOTHING_CAME =
   'Nothing was found in what the other app shared. Save the file there, and open it here with Open.';
 

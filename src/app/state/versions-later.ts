@@ -2,7 +2,7 @@ import type { Lesson } from '../../core/lesson';
 import type { LessonStore, Versions } from './lesson-store';
 
 export const NO_VERSIONS =
-  'What reads the versions of a lesson could not be loaded, so nothing was changed. Check that the page is still reachable and try again.';
+  'What reads the versions of a lesson could not be loaded, so nothing was changed. Check that the page is still reachable and load it again.';
 
 const fetchVersions = (): Promise<Versions> => import('../../core/versions');
 

@@ -22,7 +22,7 @@ export function useDesigner() {
       setView({ Panel: HandoutPanel, Preview: HandoutPreview });
     } catch {
       session.editor.setState({
-        notice: 'The handout could not be opened. Check that the page is still reachable and try again.',
+        notice: 'The handout could not be opened. Check that the page is still reachable and load it again.',
       });
     }
   };

@@ -4,7 +4,7 @@ import type { Result } from '../../../core/base';
 import type { MakeOptions } from '../../../tracks';
 
 const NOT_LOADED =
-  'could not be made: a part of the page could not be loaded. Check that the page is still reachable and try again.';
+  'could not be made: a part of the page could not be loaded. Check that the page is still reachable and load it again.';
 
 /** What is said of something that is made. */
 interface MakingWords {

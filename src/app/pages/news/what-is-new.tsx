@@ -26,7 +26,7 @@ export function WhatIsNew() {
     return (
       <p>
         This is version {running}. What is new in it could not be loaded. Check that the page is still
-        reachable and try again.
+        reachable and load it again.
       </p>
     );
   // While a later version waits or has taken over in another window, this page is still its own version.

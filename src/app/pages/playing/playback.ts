@@ -110,7 +110,7 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
     try {
       ready = await load();
     } catch {
-      fail('The sound could not be loaded. Check that the page is still reachable and press Play again.');
+      fail('The sound could not be loaded. Check that the page is still reachable and load it again.');
       return;
     }
     if (overtaken()) return;

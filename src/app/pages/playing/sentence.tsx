@@ -110,8 +110,8 @@ function Sentence({ children, ...props }: SentenceProps & { readonly children?: 
           {more.kind === 'here' && <more.More {...props} />}
           {more.kind === 'missing' && (
             <p className="ledge__fault" role="alert">
-              The rest of the sentence could not be loaded. Check that the page is still reachable, fold it
-              and unfold it again.
+              The rest of the sentence could not be loaded. Check that the page is still reachable and load it
+              again.
             </p>
           )}
         </div>

@@ -4,7 +4,7 @@ import type { Entry } from '../../../core/students';
 import { loadRegister, type Register, type RegisterList } from '../../storage';
 
 const NOT_LOADED =
-  'What keeps the students could not be loaded. Check that the page is still reachable and try again.';
+  'What keeps the students could not be loaded. Check that the page is still reachable and load it again.';
 
 const EMPTY: RegisterList = { entries: [], unreadable: [] };
 

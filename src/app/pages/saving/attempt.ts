@@ -2,7 +2,7 @@ import type { Lesson } from '../../../core/lesson';
 import type { Session } from '../../state';
 
 const NOT_LOADED =
-  'The part of the page that makes it could not be loaded. Check that the page is still reachable and try again.';
+  'The part of the page that makes it could not be loaded. Check that the page is still reachable and load it again.';
 
 /** What a browser throws when a part of the page does not come: each has its own words for a TypeError. */
 const isNotLoaded = (problem: unknown): boolean =>

@@ -1,7 +1,7 @@
 import type { Session } from '../../state';
 
 const NOT_LOADED =
-  'The part of the page that reads files could not be loaded. Check that the page is still reachable and try again.';
+  'The part of the page that reads files could not be loaded. Check that the page is still reachable and load it again.';
 
 /** Opens a file as a lesson of its own, by the part of the page that comes with the first one. */
 export async function openChosen(session: Session, file: File): Promise<void> {

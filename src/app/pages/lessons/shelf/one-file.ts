@@ -36,7 +36,7 @@ const peopleCounted = (count: number): string =>
   counted(count, 'student, class or series', 'students, classes and series');
 
 const NOT_LOADED =
-  'What keeps the students could not be loaded. Check that the page is still reachable and try again.';
+  'What keeps the students could not be loaded. Check that the page is still reachable and load it again.';
 
 /** The students, classes and series of this device; null where what keeps them cannot be loaded. */
 const openedRegister = (): Promise<Register | null> =>
