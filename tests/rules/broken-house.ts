@@ -72,7 +72,7 @@ const tools = {
     '--error-on-warnings',
     '.',
   ],
-  types: [join(projectRoot, 'node_modules', 'typescript', 'bin', 'tsc'), '-p', 'src/core'],
+  types: [join(projectRoot, 'node_modules', 'typescript-native', 'bin', 'tsc'), '-p', 'src/core'],
 } as const;
 
 /** Runs one of the project's checks in a house, as the scripts of `package.json` run it in the project. */
