@@ -8,7 +8,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import { likely, type NoteReport, reportOf, summaryOf } from '../../src/core/listening';
-import { bandOf } from './loudspeaker';
+import { bandOf, madeOnce } from './loudspeaker';
 import { type Fault, hear, LINES, type Played, playedBy, scoreOf, share } from './students';
 import { type Bass, hiss, hum, ownBass, recordedBass, roomed, under } from './studio';
 
@@ -48,6 +48,9 @@ const WANTED: Readonly<Record<string, { readonly f: number; readonly half: numbe
 const played = Object.values(LINES).map((line, index) => playedBy(line, TEMPO, FAULTS, 0.3, 11 + index));
 const perfect = Object.values(LINES).map((line, index) => playedBy(line, TEMPO, [], 0, 31 + index));
 
+/** What an ear hears of each of them through our own bass in a quiet room, which two tests look at. */
+const heardQuietly = madeOnce((each: Played) => hear(ownBass(each.struck, each.seconds)).heard);
+
 const cases = Object.keys(BASSES).flatMap((bass) => Object.keys(ROOMS).map((room) => [bass, room] as const));
 
 describe.each(cases)('%s in %s', (bassName, roomName) => {
@@ -61,7 +64,8 @@ describe.each(cases)('%s in %s', (bassName, roomName) => {
       let [right, all] = [0, 0];
       const onsets: number[] = [];
       for (const each of played) {
-        const { heard } = hear(room(bass(each.struck, each.seconds), each));
+        const quiet = bass === ownBass && roomName === 'a quiet room';
+        const heard = quiet ? heardQuietly(each) : hear(room(bass(each.struck, each.seconds), each)).heard;
         const score = scoreOf(each.struck, likely(each.expected.notes, heard));
         onsets.push(...score.onsets.map((ms) => Math.abs(ms - bias)));
         right += 2 * score.onsets.length;
@@ -116,8 +120,9 @@ test(
     const wrong: string[] = [];
     let count = 0;
     for (const each of played) {
-      const { heard } = hear(ownBass(each.struck, each.seconds));
-      const notes = reportOf(each.expected, heard).flatMap(({ bars }) => bars.flatMap((bar) => bar.notes));
+      const notes = reportOf(each.expected, heardQuietly(each)).flatMap(({ bars }) =>
+        bars.flatMap((bar) => bar.notes),
+      );
       for (const [index, note] of notes.entries()) {
         const fault = each.faults[index] ?? null;
         const said = (report: NoteReport): boolean => {

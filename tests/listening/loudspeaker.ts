@@ -7,8 +7,18 @@ import { RATE, rmsOf } from './studio';
 
 const kit = createKit(RATE);
 
+/** The value of a function of something that is made once and kept: making sound is most of the time these tests take. */
+export function madeOnce<T extends object, V>(make: (of: T) => V): (of: T) => V {
+  const made = new WeakMap<T, V>();
+  return (of) => {
+    const value = made.get(of) ?? make(of);
+    made.set(of, value);
+    return value;
+  };
+}
+
 /** The rhythm section as it is played, from the same moment as the student. */
-export function bandOf({ performance, expected }: Played): Float32Array {
+export const bandOf = madeOnce(({ performance, expected }: Played): Float32Array => {
   const mix = { bass: false, drums: true, chops: true, organ: true, click: false };
   const { left, right } = renderMix(performance, mix, kit, 2);
   const silence = Math.round((expected.bars[0]?.start ?? 0) * RATE);
@@ -16,7 +26,7 @@ export function bandOf({ performance, expected }: Played): Float32Array {
   for (let index = 0; index < left.length; index += 1)
     band[silence + index] = ((left[index] ?? 0) + (right[index] ?? 0)) / 2;
   return band;
-}
+});
 
 /** A small loudspeaker gives little below 120 Hz and above 6 kHz. */
 function small(sound: Float32Array): Float32Array {
@@ -50,24 +60,37 @@ function throughRoom(sound: Float32Array, seed: number): Float32Array {
 /** Seconds of the rhythm section alone before the student comes in: a round. */
 export const ALONE = 9;
 
+/** A student beside a loudspeaker in a room of chance. */
+export interface Beside {
+  readonly played: Played;
+  /** Of the room. */
+  readonly seed: number;
+}
+
+/** What the page plays: the rhythm section alone for a while, then with the student; and how it comes back from the room. */
+const soundOfPage = madeOnce(({ played, seed }: Beside) => {
+  const band = bandOf(played);
+  const first = Math.round((played.expected.bars[0]?.start ?? 0) * RATE);
+  const lead = ALONE * RATE;
+  const output = Float32Array.from(
+    { length: lead + Math.ceil(played.seconds * RATE) },
+    (_, index) => band[index < lead ? first + index : index - lead] ?? 0,
+  );
+  const echo = throughRoom(small(output), seed);
+  return { output, echo, loudness: rmsOf(echo) };
+});
+
 /**
  * What the page plays and what the microphone hears: the rhythm section alone for a while, then the student, so many decibels
  * louder on average.
  */
 export function besideLoudspeaker(
   bass: Float32Array,
-  played: Played,
+  beside: Beside,
   decibels: number,
-  seed: number,
 ): { readonly output: Float32Array; readonly heard: Float32Array } {
-  const band = bandOf(played);
-  const first = Math.round((played.expected.bars[0]?.start ?? 0) * RATE);
+  const { output, echo, loudness } = soundOfPage(beside);
   const lead = ALONE * RATE;
-  const output = Float32Array.from(
-    { length: lead + bass.length },
-    (_, index) => band[index < lead ? first + index : index - lead] ?? 0,
-  );
-  const echo = throughRoom(small(output), seed);
-  const gain = (rmsOf(bass) / rmsOf(echo)) * 10 ** (decibels / 20);
+  const gain = (rmsOf(bass) / loudness) * 10 ** (decibels / 20);
   return { output, heard: echo.map((value, index) => gain * value + (bass[index - lead] ?? 0)) };
 }
