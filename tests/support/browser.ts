@@ -59,7 +59,7 @@ export const lineComposed = (page: Page): Promise<void> =>
   page.locator('figure[aria-busy="true"], .sheet[aria-busy="true"]').waitFor({ state: 'detached' });
 
 async function open(address: string, options: OpenOptions): Promise<OpenPage> {
-  if (options.browser === undefined) shared ??= launchBrowser();
+  if (options.browser === undefined) shared ??= launchBrowser(inject('browserArguments'));
   const browser = options.browser ?? (await shared);
   if (browser === undefined) throw new Error('No browser was started.');
   const context = await browser.newContext({

@@ -3,8 +3,7 @@
  * from folders below the root of a host, where an absolute address would find nothing.
  */
 import { execFile } from 'node:child_process';
-import { createReadStream } from 'node:fs';
-import { mkdtemp, rm, stat } from 'node:fs/promises';
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { createServer, type Server } from 'node:http';
 import { tmpdir } from 'node:os';
 import { extname, join, sep } from 'node:path';
@@ -17,6 +16,8 @@ declare module 'vitest' {
   interface ProvidedContext {
     /** Addresses of the served pages. */
     site: { readonly app: string; readonly bench: string };
+    /** What the browser of a project's tests is started with beside the usual. */
+    browserArguments?: string[];
   }
 }
 
@@ -109,19 +110,24 @@ async function buildApp(folder: string): Promise<void> {
   );
 }
 
-/** A plain static host on a free port of this machine: files as they lie, `index.html` for a folder, else 404. */
+/**
+ * A plain static host on a free port of this machine: files as they lie, `index.html` for a folder, else 404. Each page
+ * asks for more than a hundred files, the same for every test: they are read once.
+ */
 async function serve(folder: string): Promise<Server> {
+  const read = new Map<string, Buffer>();
   const server = createServer(async (request, response) => {
     const path = decodeURIComponent(new URL(request.url ?? '/', 'http://host').pathname);
     const file = join(folder, path.endsWith('/') ? `${path}index.html` : path);
-    const found = file.startsWith(folder + sep) && (await stat(file).catch(() => undefined))?.isFile();
-    if (found !== true) {
+    const inside = file.startsWith(folder + sep);
+    const content = inside ? (read.get(file) ?? (await readFile(file).catch(() => undefined))) : undefined;
+    if (content === undefined) {
       response.writeHead(404, { 'content-type': 'text/plain' }).end('Not found');
       return;
     }
+    read.set(file, content);
     const type = contentTypes[extname(file)] ?? 'application/octet-stream';
-    response.writeHead(200, { 'content-type': type, 'x-content-type-options': 'nosniff' });
-    createReadStream(file).pipe(response);
+    response.writeHead(200, { 'content-type': type, 'x-content-type-options': 'nosniff' }).end(content);
   });
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
   return server;
