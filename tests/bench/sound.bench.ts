@@ -15,11 +15,11 @@ const BUDGET = { least: 1000 };
 
 const ROUNDS = 7;
 
-const tune = (bars: number) => {
+const tune = (bars: number, tempo = 126) => {
   const chart = Array.from({ length: bars / 4 }, () => '| F | Dm | Gm | C7 |').join('\n');
   const line = Array.from({ length: bars }, (_, bar) => SKA_LINE[bar % 4] ?? '');
   return buildPerformance(sheetOf({ chart, feel: 'early-ska', bars: line }), {
-    tempo: bpm(126),
+    tempo: bpm(tempo),
     countIn: 1,
     passage: null,
   });
@@ -36,7 +36,12 @@ for (const bars of [8, 32, 128]) {
       tellFigure(`The stems of ${bars} bars, ${when}`, 'times real time', BUDGET, times);
     };
     tell('every sound made anew', () => renderSegment(request, createKit(RATE)));
-    tell('after a change', () => renderSegment(request, kit));
+    tell('after a change of a note', () => renderSegment(request, kit));
+    // Another tempo gives every chord another length, and so another sound; each is new here.
+    const others = Array.from({ length: ROUNDS }, (_, round) => tune(bars, 126 - round / 10));
+    tell('after a change of the tempo', () => {
+      renderSegment({ ...request, performance: others.pop() ?? tuneOfBars }, kit);
+    });
     bench('every sound made anew', () => {
       renderSegment(request, createKit(RATE));
     });

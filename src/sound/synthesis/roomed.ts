@@ -2,7 +2,6 @@ import { fadeOf } from './filters';
 import { loudestOf } from './levels';
 import { createNetwork, letSound } from './network';
 import { type Place, roomTail } from './room';
-import type { Stem } from './stems';
 
 /** One of the voices that are struck as one sound. */
 export interface Strung {
@@ -18,8 +17,8 @@ export interface Strung {
 export interface Roomed {
   /** Dry, and what comes out on the player's own side. */
   readonly own: Float32Array;
-  /** What comes out on the other side of the stage, where one is heard. */
-  readonly across: { readonly stem: Stem; readonly samples: Float32Array } | null;
+  /** What comes out on the other side of the stage; nothing where that is not heard. */
+  readonly across: Float32Array;
 }
 
 /** Makes sounds in their rooms, each once: a room is linear, and answers the same sound the same whenever it comes. */
@@ -28,8 +27,8 @@ export interface RoomedSounds {
   of(place: Place, strung: readonly Strung[]): () => Roomed;
 }
 
-/** Where the answer to the loudest note of a part is cut off, −137 dB: what ten leave out at once is below 2e-6. */
-const NOTHING = 1.5e-7;
+/** Where the answer to the loudest note of a part is cut off, −126 dB: what several leave out at once is below 2e-6. */
+const NOTHING = 5e-7;
 
 /** Seconds in which nothing may come out of a room before it is over: more than twice its longest delay. */
 const CHUNK = 0.1;
@@ -37,7 +36,7 @@ const CHUNK = 0.1;
 /** Bytes: the sounds of a band that plays on as it began take less than half of them. */
 const KEPT = 24_000_000;
 
-const bytesOf = ({ own, across }: Roomed): number => own.byteLength + (across?.samples.byteLength ?? 0);
+const bytesOf = ({ own, across }: Roomed): number => own.byteLength + across.byteLength;
 
 /** Adds a voice, faded out at its end but without its gain. */
 function addDry(dry: Float32Array, { samples, length, release, after }: Strung): void {
@@ -78,7 +77,7 @@ function answered({ part, room, side, across }: Place, strung: readonly Strung[]
   }
   return {
     own: own.slice(0, lastOf(own, 0, end)),
-    across: across === null ? null : { stem: across, samples: other.slice(0, lastOf(other, 0, end)) },
+    across: other.slice(0, lastOf(other, 0, end)),
   };
 }
 

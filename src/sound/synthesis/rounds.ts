@@ -1,7 +1,7 @@
 import type { Performance } from '../../core/performance';
 import type { Mix, StereoSound } from '../types';
 import { addMixed } from './mix';
-import { addVoice, type PlacedVoice, placePerformance } from './score';
+import { addVoices, type PlacedVoice, placePerformance } from './score';
 import { silence } from './stems';
 import type { Kit } from './voices';
 
@@ -54,7 +54,10 @@ export function renderRounds(
   for (let from = 0; from < length; from += WINDOW * sampleRate) {
     const to = Math.min(length, from + WINDOW * sampleRate);
     const stems = silence(to - from);
-    for (const voice of all) addVoice(stems, voice, voice.at - from);
+    addVoices(
+      stems,
+      all.map((voice) => ({ voice, at: voice.at - from })),
+    );
     addMixed(sound, stems, mix, from);
     onShare?.(to / length);
   }

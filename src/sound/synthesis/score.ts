@@ -1,5 +1,5 @@
 import { type Performance, type PerformanceEvent, secondsAt } from '../../core/performance';
-import { fadeOf } from './filters';
+import { addFaded, addParts, type Part } from './adding';
 import type { SoundGlide } from './glide';
 import { placeOf, roomTail } from './room';
 import type { Roomed, Strung } from './roomed';
@@ -158,61 +158,45 @@ export function placePerformance(performance: Performance, kit: Kit): PlacedPerf
   return { countIn, round, before, within, longest: longest + tail, sampleRate };
 }
 
-/** Adds samples to a stem from its sample `at` on, which may lie before its beginning, faded out over the last of them. */
-function addSamples(
-  stem: Float32Array,
-  samples: Float32Array,
-  at: number,
-  length: number,
-  gain: number,
-  release: number,
-): void {
-  // Bit operations keep these whole numbers of the machine: the loops below are the mixer's whole work.
-  const place = at | 0;
-  const first = place < 0 ? -place | 0 : 0;
-  const last = Math.min(length, stem.length - place) | 0;
-  const fadeFrom = (length - release) | 0;
-  const full = Math.min(last, fadeFrom) | 0;
-  // Four at a time: the loop itself costs as much as one.
-  const fours = (full - 3) | 0;
-  let from = first;
-  for (; from < fours; from = (from + 4) | 0) {
-    const to = (place + from) | 0;
-    stem[to] = (stem[to] ?? 0) + gain * (samples[from] ?? 0);
-    stem[to + 1] = (stem[to + 1] ?? 0) + gain * (samples[from + 1] ?? 0);
-    stem[to + 2] = (stem[to + 2] ?? 0) + gain * (samples[from + 2] ?? 0);
-    stem[to + 3] = (stem[to + 3] ?? 0) + gain * (samples[from + 3] ?? 0);
-  }
-  for (let index = from; index < full; index += 1) {
-    stem[place + index] = (stem[place + index] ?? 0) + gain * (samples[index] ?? 0);
-  }
-  if (release === 0) return;
-  const fade = fadeOf(release);
-  for (let index = Math.max(first, full) | 0; index < last; index += 1) {
-    stem[place + index] =
-      (stem[place + index] ?? 0) + gain * (fade[index - fadeFrom] ?? 0) * (samples[index] ?? 0);
-  }
+/** A voice that begins at a sample of the stems, which may lie before their beginning. */
+export interface VoiceAt {
+  readonly voice: PlacedVoice;
+  readonly at: number;
 }
 
-/** Adds a voice and its room, beginning at sample `at` of the stems, which may lie before their beginning. */
-export function addVoice(stems: Stems, { stem, sound, gain, length, rings }: PlacedVoice, at: number): void {
-  const target = stems[stem];
-  if (at + rings <= 0 || at >= target.length) return;
-  if (typeof sound !== 'function') {
-    addSamples(target, sound.samples, at, Math.min(length, sound.samples.length), gain, sound.release);
-    return;
+/** Adds voices, each with what its room answers. */
+export function addVoices(stems: Stems, voices: readonly VoiceAt[]): void {
+  const { length } = stems.bass;
+  const parts = new Map<Stem, { readonly at: number; readonly part: () => Part }[]>();
+  const partsOf = (stem: Stem) => {
+    const known = parts.get(stem) ?? [];
+    parts.set(stem, known);
+    return known;
+  };
+  for (const { voice, at } of voices) {
+    const { stem, gain, sound } = voice;
+    if (at + voice.rings <= 0 || at >= length) continue;
+    if (typeof sound !== 'function') {
+      addFaded(stems[stem], { at, gain, samples: sound.samples }, voice.length, sound.release);
+      continue;
+    }
+    partsOf(stem).push({ at, part: () => ({ at, gain, samples: sound().own }) });
+    const across = placeOf(stem)?.across;
+    if (across) {
+      partsOf(across).push({ at, part: () => ({ at, gain, samples: sound().across }) });
+    }
   }
-  const { own, across } = sound();
-  addSamples(target, own, at, own.length, gain, 0);
-  if (across) addSamples(stems[across.stem], across.samples, at, across.samples.length, gain, 0);
+  for (const [stem, own] of parts) addParts(stems[stem], own);
 }
 
-/** As {@link addVoice}, but what reaches beyond the end of the stems comes round to their beginning. */
-export function addVoiceRound(stems: Stems, voice: PlacedVoice): void {
-  const round = stems[voice.stem].length;
-  for (let at = voice.at; at + voice.rings > 0; at -= round) {
-    addVoice(stems, voice, at);
+/** As {@link addVoices}, but what reaches beyond the end of the stems comes round to their beginning. */
+export function addVoicesRound(stems: Stems, voices: readonly PlacedVoice[]): void {
+  const round = stems.bass.length;
+  const all: VoiceAt[] = [];
+  for (const voice of voices) {
+    for (let { at } = voice; at + voice.rings > 0; at -= round) all.push({ voice, at });
   }
+  addVoices(stems, all);
 }
 
 /** Rounds played, or until stopped. */
@@ -230,23 +214,18 @@ export function renderWindow(
   to: number,
 ): Stems {
   const stems = silence(Math.max(0, to - from));
+  const heard: VoiceAt[] = [];
   for (const voice of placed.before) {
-    if (voice.at >= begin) {
-      addVoice(stems, voice, voice.at - from);
-    }
-  }
-  if (placed.round <= 0) {
-    return stems;
+    if (voice.at >= begin) heard.push({ voice, at: voice.at - from });
   }
   const last = rounds === 'endless' ? Number.POSITIVE_INFINITY : rounds - 1;
   const firstRound = Math.max(0, Math.floor((from - placed.longest) / placed.round));
-  for (let round = firstRound; round <= last && round * placed.round < to; round += 1) {
+  for (let round = firstRound; placed.round > 0 && round <= last && round * placed.round < to; round += 1) {
     for (const voice of placed.within) {
       const at = voice.at + round * placed.round;
-      if (at >= begin) {
-        addVoice(stems, voice, at - from);
-      }
+      if (at >= begin) heard.push({ voice, at: at - from });
     }
   }
+  addVoices(stems, heard);
   return stems;
 }

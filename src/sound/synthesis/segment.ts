@@ -1,5 +1,5 @@
 import type { Performance } from '../../core/performance';
-import { addVoice, addVoiceRound, placePerformance, type Rounds, renderWindow, sampleAt } from './score';
+import { addVoices, addVoicesRound, placePerformance, type Rounds, renderWindow, sampleAt } from './score';
 import { STEMS, type Stems, silence } from './stems';
 import type { Kit } from './voices';
 
@@ -67,9 +67,12 @@ function addLeft(stems: Stems, leaving: Leaving, kit: Kit, place: number): void 
       .filter((round) => (round + 1) * placed.round + placed.longest > end - place)
       .flatMap((round) => placed.within.map((voice) => ({ voice, at: voice.at + round * placed.round }))),
   ];
-  for (const { voice, at } of struck) {
-    if (at >= entered && at < end) addVoice(stems, voice, place + at - end);
-  }
+  addVoices(
+    stems,
+    struck
+      .filter(({ at }) => at >= entered && at < end)
+      .map(({ voice, at }) => ({ voice, at: place + at - end })),
+  );
   if (leaving.before !== null) addLeft(stems, leaving.before, kit, place - (end - entered));
 }
 
@@ -125,11 +128,7 @@ export function renderHead(request: SegmentRequest, kit: Kit, share = SHARE_AHEA
 export function renderRest(request: SegmentRequest, kit: Kit): SegmentRest {
   const { placed, begin, total } = extentOf(request, kit);
   const round = silence(placed.round);
-  if (placed.round > 0) {
-    for (const voice of placed.within) {
-      addVoiceRound(round, voice);
-    }
-  }
+  if (placed.round > 0) addVoicesRound(round, placed.within);
   const end = total === null ? null : begin + total;
   return {
     round,
