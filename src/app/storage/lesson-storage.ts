@@ -37,6 +37,11 @@ export interface LessonStorage extends PastStorage {
    */
   save(lesson: Lesson, base: string | null, savedAt: number): Promise<Result<string, SaveProblem>>;
   /**
+   * Saves a state that came from elsewhere, as from a folder, unless something was changed since `base`, also in this
+   * window, which meets it as another window's. Its parameters are those of {@link save}.
+   */
+  take(lesson: Lesson, base: string | null, savedAt: number): Promise<Result<string, SaveProblem>>;
+  /**
    * The page is left with a lesson that is not saved: it is noted where that is done at once, and saved when it is opened next.
    * Its parameters are those of {@link save}.
    */
@@ -117,7 +122,10 @@ export function createLessonStorage({ open, clock, channel, keeping, window }: S
   channel.hear(say);
   let saves = 0;
   const isOwn = (revision: string): boolean => revision.startsWith(`${window} `);
-  const save: LessonStorage['save'] = async (lesson, base, savedAt) => {
+  const saveAs = async (
+    [lesson, base, savedAt]: Parameters<LessonStorage['save']>,
+    saver: string,
+  ): Promise<Result<string, SaveProblem>> => {
     const part = await fetchBehind();
     if (part === null) return failure({ kind: 'failed', sentence: NOT_SAVED });
     const { factsBeside, forgetLeft, foundLesson, readLesson, whyNotKept } = part;
@@ -126,13 +134,13 @@ export function createLessonStorage({ open, clock, channel, keeping, window }: S
     if (!checked.ok) return failure({ kind: 'failed', sentence: notReadable(checked.problem) });
     saves += 1;
     const { id, title } = lesson;
-    const revision = `${window} ${saves}`;
+    const revision = `${saver} ${saves}`;
     const facts = factsBeside(lesson, savedAt);
     const done = await attempt(async (database) => {
       let overtaken: SaveProblem | null = null;
       await database.update(id, (record) => {
         const stands = revisionOf(record);
-        const isBehind = record !== undefined && stands !== base && !isOwn(stands);
+        const isBehind = record !== undefined && stands !== base && !(saver === window && isOwn(stands));
         const by = isBehind || isOfNewer(record) ? foundLesson(record) : NOTHING;
         if (by.kind === 'none') return { record: { id, title, savedAt, revision, document: lesson }, facts };
         overtaken = { kind: 'overtaken', by };
@@ -150,6 +158,7 @@ export function createLessonStorage({ open, clock, channel, keeping, window }: S
     );
     return success(revision);
   };
+  const save: LessonStorage['save'] = (...saved) => saveAs(saved, window);
   /** Where nothing stands, what reads a lesson is not fetched: a first visit has nothing to be read. */
   const load = async (id: string): Promise<Result<FoundLesson, string>> => {
     const record = await attempt((database) => database.read(id));
@@ -182,6 +191,7 @@ export function createLessonStorage({ open, clock, channel, keeping, window }: S
     },
     raw: (id) => attempt(async (database) => documentOf(await database.read(id))),
     save,
+    take: (...taken) => saveAs(taken, `elsewhere-${window}`),
     leave: (...unsaved) => fetched?.noteLeft(window, ...unsaved),
     async remove(id) {
       const done = await attempt((database) => database.remove(id));

@@ -65,20 +65,26 @@ function sentenceOf({ written, came, removed, both, gone, failed }: Told, unread
   ].join(' ');
 }
 
-/** All lessons of the device that can be read, with the revisions in which they were. */
-async function lessonsHere(
-  storage: LessonStorage,
-): Promise<ReadonlyMap<string, { readonly lesson: Lesson; readonly revision: string }> | string> {
+/** What stands on the device. */
+interface Here {
+  /** All lessons that can be read, with the revisions in which they were. */
+  readonly here: ReadonlyMap<string, { readonly lesson: Lesson; readonly revision: string }>;
+  /** Ids of those that cannot: they were not removed, and their files stay. */
+  readonly unreadable: ReadonlySet<string>;
+}
+
+async function lessonsHere(storage: LessonStorage): Promise<Here | string> {
   const listedHere = await storage.list();
   if (!listedHere.ok) return listedHere.problem;
   const here = new Map<string, { readonly lesson: Lesson; readonly revision: string }>();
-  for (const { id, readable } of listedHere.value) {
-    if (!readable) continue;
+  const unreadable = new Set<string>();
+  for (const { id } of listedHere.value) {
     const found = await storage.load(id);
     if (!found.ok) return found.problem;
     if (found.value.kind === 'lesson') here.set(id, found.value);
+    else if (found.value.kind !== 'none') unreadable.add(id);
   }
-  return here;
+  return { here, unreadable };
 }
 
 /**
@@ -92,8 +98,9 @@ export async function meetFolder(
   settled: readonly Settled[],
   told: Set<string>,
 ): Promise<Met> {
-  const here = await lessonsHere(storage);
-  if (typeof here === 'string') return { settled, changed: [], sentence: here };
+  const found = await lessonsHere(storage);
+  if (typeof found === 'string') return { settled, changed: [], sentence: found };
+  const { here, unreadable } = found;
   const { texts, names, unread } = await textsIn(folder, isLessonFile);
   const readable = [...texts].flatMap(([name, text]) => {
     const lesson = lessonInFile(text);
@@ -111,6 +118,7 @@ export async function meetFolder(
     names,
   ).filter(
     (step) =>
+      !(step.kind === 'remove' && unreadable.has(step.id)) &&
       !(
         step.kind === 'gone' &&
         damaged.some((name) => settled.some((each) => each.id === step.lesson.id && each.file === name))
@@ -126,9 +134,10 @@ export async function meetFolder(
     // The folder's state takes its place: what was here can be looked at and brought back.
     if (mine !== undefined && isWorthKeeping(mine) && isLargeChange(mine, lesson))
       await storage.keepState(mine, Date.now(), WHAT_CAME);
-    const saved = await storage.save(lesson, here.get(lesson.id)?.revision ?? null, Date.now());
+    const saved = await storage.take(lesson, here.get(lesson.id)?.revision ?? null, Date.now());
     if (saved.ok) changed.push(lesson.id);
-    else counts.failed.push(titleOf(lesson));
+    // What was changed here since it was read is both sides' change, which the next look meets.
+    else if (saved.problem.kind === 'failed' || !here.has(lesson.id)) counts.failed.push(titleOf(lesson));
     return saved.ok;
   };
   const carryOut = async (step: FolderStep): Promise<void> => {
