@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { fasterBy, loopOver, passageFor, practiceTempo } from '../../src/core/playing';
+import { fasterBy, loopOver, passageFor, passageTyped, practiceTempo } from '../../src/core/playing';
 import { lessonOf, lineOf } from './lines';
 
 const line = (playing = {}, chart = '| C | F | G | C |') => lineOf(lessonOf({ chart, playing }));
@@ -17,6 +17,16 @@ describe('bars that are dragged over', () => {
     expect(loopOver(sheet, 0, 2).passage).toBeNull();
     expect(loopOver(sheet, 1, 2).passage).toEqual({ first: 1, last: 2 });
   });
+});
+
+test('typing one end of a passage leaves the other where it was, whatever digits come on the way', () => {
+  const { sheet } = line({}, `${'| C | F | G | C '.repeat(4)}|`);
+  const begun = { first: 5, last: 8 };
+  expect(passageTyped(sheet, begun, 'last', 1)).toEqual({ passage: { first: 1, last: 1 } });
+  expect(passageTyped(sheet, begun, 'last', 12)).toEqual({ passage: { first: 5, last: 12 } });
+  expect(passageTyped(sheet, begun, 'first', 9)).toEqual({ passage: { first: 9, last: 9 } });
+  expect(passageTyped(sheet, begun, 'first', 1)).toEqual({ passage: { first: 1, last: 8 } });
+  expect(passageTyped(sheet, { first: 1, last: 8 }, 'last', 16)).toEqual({ passage: null });
 });
 
 test('a bar within the loop leaves it, another one lifts it', () => {

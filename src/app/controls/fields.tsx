@@ -78,8 +78,13 @@ interface NumberProps {
   readonly least: number;
   readonly most: number;
   readonly step?: number;
+  /** Someone comes to the field, and may type into it. */
+  readonly onBegin?: () => void;
   readonly onChange: (value: number) => void;
 }
+
+/** About as long as a button is held down, in milliseconds. */
+const PRESS = 400;
 
 /**
  * A whole number with bounds. What is typed counts as soon as it lies within them; what does not when the field
@@ -95,7 +100,11 @@ function useNumberDraft({ value, least, most, onChange }: NumberProps) {
     if (Number.isFinite(typed)) {
       const within = Math.min(most, Math.max(least, Math.round(typed)));
       if (within !== value) onChange(within);
-      if (typed < least || typed > most) setSaid(`${typed} lies outside ${least} to ${most}`);
+      if (typed >= least && typed <= most) return;
+      const say = () => setSaid(`${typed} lies outside ${least} to ${most}`);
+      // A press that left the field is to end on what it was meant for, which the sentence may move.
+      if (document.querySelector(':active')) setTimeout(say, PRESS);
+      else say();
     }
   };
   return {
@@ -131,6 +140,7 @@ function NumberInput(
         step={props.step ?? 1}
         value={draft.text}
         onChange={(event) => draft.type(event.currentTarget.value)}
+        onFocus={props.onBegin}
         onBlur={draft.settle}
         onKeyDown={(event) => {
           if (event.key === 'Enter') draft.settle();

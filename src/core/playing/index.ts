@@ -1,5 +1,5 @@
 export { ladderFrom, proposeLadder } from './ladder';
-export { fasterBy, loopOver, passageFor } from './passages';
+export { fasterBy, loopOver, passageFor, passageTyped } from './passages';
 export { straightened, swingsEighths } from './straighten';
 export {
   bassAlone,

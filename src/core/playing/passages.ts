@@ -22,6 +22,24 @@ export function loopOver(sheet: LineSheet, one: number, other: number): Change {
 }
 
 /**
+ * The passage while one of its ends is typed. The other end stays as it was when the typing began, whatever the digits
+ * on the way to a number said, and goes along only where the two would cross: who types 12 begins with 1.
+ * @param begun - written numbers of the bars as they were then
+ * @param bar - written number of the bar that is typed
+ */
+export function passageTyped(
+  sheet: LineSheet,
+  begun: { readonly first: number; readonly last: number },
+  end: 'first' | 'last',
+  bar: number,
+): Change {
+  const { least, most } = boundsOf(sheet);
+  const first = end === 'first' ? bar : Math.min(begun.first, bar);
+  const last = end === 'last' ? bar : Math.max(begun.last, bar);
+  return { passage: first === least && last === most ? null : { first, last } };
+}
+
+/**
  * What has to change so that a bar can be played from: a loop that holds it stays, another passage gives way to the
  * whole piece. Null where nothing has to change.
  * @param bar its written number

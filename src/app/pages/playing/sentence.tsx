@@ -8,7 +8,7 @@ import {
   toldTempo,
   writtenTempo,
 } from '../../../core/lesson';
-import { boundsOf, climbs, PARTS, passageOf, practiceTempo } from '../../../core/playing';
+import { boundsOf, climbs, PARTS, passageOf, passageTyped, practiceTempo } from '../../../core/playing';
 import { NumberWord, SelectWord, SwitchWord } from '../../controls';
 import { SMALL, useMedia } from '../common';
 import { useMore } from './more';
@@ -122,7 +122,7 @@ function Sentence({ children, ...props }: SentenceProps & { readonly children?: 
 
 /** A bar by its number; where there is a pickup, which nobody counts, by its name. */
 function BarWord(props: Parameters<typeof NumberWord>[0]) {
-  const { label, value, least, most, onChange } = props;
+  const { label, value, least, most, onBegin, onChange } = props;
   if (least > 0) return <NumberWord {...props} />;
   const options = Array.from({ length: most + 1 }, (_, bar) => ({ value: `${bar}`, label: barName(bar) }));
   return (
@@ -130,7 +130,10 @@ function BarWord(props: Parameters<typeof NumberWord>[0]) {
       label={label}
       value={`${value}`}
       options={options}
-      onChange={(bar) => onChange(Number(bar))}
+      onChange={(bar) => {
+        onBegin?.();
+        onChange(Number(bar));
+      }}
     />
   );
 }
@@ -140,8 +143,12 @@ type PassageProps = Pick<SentenceProps, 'piece' | 'sheet' | 'onChange'>;
 function Passage({ piece, sheet, onChange }: PassageProps) {
   const { least, most } = boundsOf(sheet);
   const { first, last } = passageOf(piece, sheet) ?? { first: least, last: most };
-  const choose = (from: number, to: number) =>
-    onChange({ passage: from === least && to === most ? null : { first: from, last: to } }, 'passage');
+  const begun = useRef({ first, last });
+  const onBegin = () => {
+    begun.current = { first, last };
+  };
+  const choose = (end: 'first' | 'last') => (bar: number) =>
+    onChange(passageTyped(sheet, begun.current, end, bar), 'passage');
   return (
     <>
       <span className="ledge__verb">{least === 0 ? 'From ' : 'Bars '}</span>
@@ -150,7 +157,8 @@ function Passage({ piece, sheet, onChange }: PassageProps) {
         value={first}
         least={least}
         most={most}
-        onChange={(from) => choose(from, Math.max(from, last))}
+        onBegin={onBegin}
+        onChange={choose('first')}
       />
       {' to '}
       <BarWord
@@ -158,7 +166,8 @@ function Passage({ piece, sheet, onChange }: PassageProps) {
         value={last}
         least={least}
         most={most}
-        onChange={(to) => choose(Math.min(first, to), to)}
+        onBegin={onBegin}
+        onChange={choose('last')}
       />
       ,
     </>
