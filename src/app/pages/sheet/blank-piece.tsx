@@ -10,7 +10,7 @@ import {
   setBlankPrompt,
 } from '../../../core/lesson';
 import { NumberWord, SelectField } from '../../controls';
-import { useAtWork, useLesson, usePieceNow } from '../at-work';
+import { useAtWork, usePieceNow, useSettledLesson } from '../at-work';
 import { ScoreFigure } from '../score';
 import { PieceHead, type PlaceOnSheet } from './piece-head';
 
@@ -24,7 +24,7 @@ interface BlankPieceViewProps {
 export function BlankPieceView({ piece, sheet, place }: BlankPieceViewProps) {
   const { session } = useAtWork();
   const { bars } = usePieceNow(piece);
-  const lesson = useLesson();
+  const lesson = useSettledLesson();
   const asked = useMemo(() => askedOfBlank(lesson, piece), [lesson, piece]);
   const count = `${piece.bars} empty ${piece.bars === 1 ? 'bar' : 'bars'} of staff and tab`;
   return (
@@ -62,7 +62,7 @@ const NO_ROWS = { degrees: false, fingers: false };
 /** What the student is to keep to; nothing where no line with chords stands beside the bars. */
 function PromptChoice({ piece }: { readonly piece: BlankPiece }) {
   const { session } = useAtWork();
-  const lesson = useLesson();
+  const lesson = useSettledLesson();
   const { prompt } = piece;
   const prompts = useMemo(() => promptsFor(lesson, piece), [lesson, piece]);
   const line = lineBeside(lesson, piece.id);
