@@ -24,6 +24,8 @@ const playing = (page: Page) =>
 const stopped = (page: Page) =>
   page.getByRole('status', { name: 'Playback' }).getByText('Stopped', { exact: true }).waitFor();
 
+const playButton = (page: Page) => page.getByRole('button', { name: 'Play', exact: true });
+
 const ledgeOf = (page: Page) => page.getByRole('region', { name: 'Playing', exact: true });
 
 describe('the playing sentence', () => {
@@ -144,4 +146,21 @@ describe('the playing sentence', () => {
     expect(await lineInFile(page)).toMatchObject({ tempo: 132, count: 'slow' });
     expectClean();
   });
+});
+
+test.each([
+  ['the pointer that comes near', (page: Page) => playButton(page).hover()],
+  ['the focus', (page: Page) => playButton(page).focus()],
+])('%s has the sound made ready at once, on a page that never comes to rest', async (_, come) => {
+  const { page } = await openApp({
+    prepare: async (fresh) => {
+      await fresh.addInitScript(() => Object.assign(window, { requestIdleCallback: () => 0 }));
+    },
+  });
+  await playButton(page).waitFor();
+  const rendering = () => page.workers().filter((worker) => worker.url().includes('render-worker'));
+  await page.waitForTimeout(300);
+  expect(rendering()).toHaveLength(0);
+  await come(page);
+  await expect.poll(() => rendering().length).toBe(1);
 });

@@ -48,6 +48,9 @@ export function PlayAndStop({ playback, line }: ButtonsProps) {
           key="play"
           type="button"
           className="play"
+          // Whoever is about to press it waits no longer for what a page at rest makes ready.
+          onPointerEnter={playback.warmUp}
+          onFocus={playback.warmUp}
           onClick={() => {
             remember();
             void playback.play();
