@@ -55,6 +55,25 @@ describe('our own text tab', () => {
     expect(notesOf(again)).toEqual(notesOf(VARIED));
   });
 
+  it('counts a pickup as the end of a bar, as it is counted on the staff, and comes back', () => {
+    const sheet = sheetOf({
+      chart: '(2) C | C | F |',
+      notes: 'r/.5 E1/.5 G1/.5 A1/.5 | C2/2 C2/2 | F1/4',
+      over: { 0: { words: 'into it' } },
+    });
+    const tab = writeTextTab(sheet, 'Upbeat');
+    const counts = tab.split('\n').find((line) => /^\s+-3/u.test(line));
+    expect(counts?.trim().split(/\s+/u)).toEqual('-3 & 4 & 1 . 3 . 1 . . .'.split(' '));
+    const again = lineSheetOf(readBack(tab).lesson);
+    expect(waysOf(again)).toEqual(waysOf(sheet));
+    expect(notesOf(again)).toEqual(notesOf(sheet));
+    expect(again.bars[0]?.words).toBe('into it');
+    // A tab that counts its pickup from one is read alike.
+    const fromOne = tab.replace(counts ?? '', (row) => row.replace('-3', '-1').replace('4', '2'));
+    expect(fromOne).toMatch(/^\s+-1 +& +2 /mu);
+    expect(notesOf(lineSheetOf(readBack(fromOne).lesson))).toEqual(notesOf(sheet));
+  });
+
   it('comes back with signs, dynamics and words', () => {
     const sheet = sheetOf({
       key: 'G',

@@ -1,5 +1,5 @@
 import { barTicks, beatsOf, beatTicks, isDotted, type Metre } from '../../base';
-import type { HarmonySpan } from '../../chart';
+import type { HarmonySpan, WrittenMetre } from '../../chart';
 import type { SheetBar, SheetNote } from '../../lesson';
 import { countingOf, notateBar, syllableAt } from '../../notation';
 import { formatChordIn, type Naming } from '../../theory';
@@ -31,6 +31,8 @@ export interface BarSigns {
   readonly tiedIn: boolean;
   /** One entry a note. */
   readonly texts: readonly NoteText[];
+  /** In what it is counted: the one beat of a pickup in four is a four. */
+  readonly counted: WrittenMetre;
 }
 
 const NO_SIGNS: NoteText = { before: '', instead: '', after: '', over: '' };
@@ -78,7 +80,7 @@ function silencesOf({ notes, written }: SheetBar): readonly number[] {
 export function columnsOf(
   bar: SheetBar,
   strings: number,
-  { tiedIn, texts }: BarSigns,
+  { tiedIn, texts, counted }: BarSigns,
   naming: Naming,
 ): readonly Column[] {
   const { metre, spans } = bar.written;
@@ -87,14 +89,18 @@ export function columnsOf(
     at: Math.min(sign.at, barTicks(metre) - beatTicks(metre) / 4),
   }));
   const struck = bar.notes.filter((_, index) => !(tiedIn && index === 0));
+  const { events } = notateBar(
+    bar.notes.map(({ note }) => note),
+    metre,
+  );
+  const { from } = counted;
   const counts = new Map(
     countingOf(
-      notateBar(
-        bar.notes.map(({ note }) => note),
-        metre,
-      ).events,
-      metre,
-    ).map(({ tick, text }) => [tick, text.startsWith('(') ? '.' : text]),
+      events.map((event) => ({ ...event, start: event.start + from })),
+      counted.metre,
+    )
+      .filter(({ tick }) => tick >= from && tick < from + barTicks(metre))
+      .map(({ tick, text }) => [tick - from, text.startsWith('(') ? '.' : text]),
   );
   const silences = silencesOf(bar);
   const ticks = new Set([
@@ -118,7 +124,7 @@ export function columnsOf(
       const string = sheetNote?.fingered?.string ?? strings;
       const frets = Array.from({ length: strings }, (_, index) => (index + 1 === string ? sign : ''));
       const count = silences.includes(tick)
-        ? `${SILENCE_SIGN}${syllableAt(metre, tick) ?? ''}`
+        ? `${SILENCE_SIGN}${syllableAt(counted.metre, from + tick) ?? ''}`
         : (counts.get(tick) ?? '');
       const tied = tiedIn && tick === 0 && sheetNote === undefined && count !== '' ? '.' : count;
       return {

@@ -220,7 +220,7 @@ class BarReader {
     const { notes: struck, unread } = struckIn(system.rows, bar);
     const at = this.bars.length - (beatsBefore > 0 ? 1 : 0);
     for (const sign of new Set(unread)) this.remarks.inBar(`The sign ${sign} on a string is left out`, at);
-    const { moments, beats } = momentsOf(rows.counting ?? '', bar, metre, beatsBefore);
+    const { moments, beats } = momentsOf(rows.counting ?? '', bar, metre, beatsBefore, this.metre);
     this.beats = beats;
     const times = timesIn(
       struck.map(({ column }) => column),

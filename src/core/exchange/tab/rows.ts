@@ -57,9 +57,9 @@ function wordsOverBars(lines: readonly string[]): ReadonlyMap<number, string> {
   const words = new Map<number, string>();
   let bar = -1;
   for (const line of lines) {
-    const [, number, text = ''] = /^Bar (\d{1,4}): (.*)$/u.exec(line) ?? [];
-    if (number !== undefined) bar = Number(number);
-    if (bar >= 0) words.set(bar, number === undefined ? `${words.get(bar) ?? ''} ${line}` : text);
+    const [, heading, number = '0', text = ''] = /^(Bar (\d{1,4})|The pickup): (.*)$/u.exec(line) ?? [];
+    if (heading !== undefined) bar = Number(number);
+    if (bar >= 0) words.set(bar, heading === undefined ? `${words.get(bar) ?? ''} ${line}` : text);
   }
   return words;
 }

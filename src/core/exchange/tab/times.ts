@@ -36,11 +36,24 @@ const COUNTED = /^-?(?:\d{1,2}|[&+.eanu]|and|ah|trip|let)?$/u;
 
 const plainCount = (text: string): string => SAME[text] ?? text;
 
-/** Whether a row is a counting: numbers that begin with one, syllables between them. */
+/** Whether a row is a counting: numbers that begin with one, perhaps after those of a pickup, syllables between them. */
 export function isCounting(row: string): boolean {
-  const words = wordsOf(row).map(({ text }) => text);
-  const first = words[0]?.replace(SILENCE_SIGN, '');
-  return words.length > 1 && words.every((word) => COUNTED.test(word)) && (first === '1' || first === '.');
+  const words = wordsOf(row).map(({ text }) => text.replace(SILENCE_SIGN, ''));
+  if (words.length < 2 || !words.every((word) => COUNTED.test(word))) return false;
+  return words[0] === '1' || words[0] === '.' || (words.includes('1') && isInTurn(words));
+}
+
+/** Whether beats follow each other, up to the one of the next bar: fingers under the strings do not. */
+function isInTurn(words: readonly string[]): boolean {
+  let beat: number | null = null;
+  for (const word of words) {
+    const next: number | null = beat === null ? null : beat + 1;
+    if (/^\d/u.test(word)) {
+      beat = Number(word);
+      if (next !== null && beat !== next && beat !== 1) return false;
+    } else if (word === '.') beat = next;
+  }
+  return true;
 }
 
 /** The highest number that is counted in a row. */
@@ -54,17 +67,26 @@ function countedBeats(metre: Metre, highest: number): readonly MetreBeat[] {
   return Array.from({ length: metre.count }, (_, index) => ({ index, start: index * unit, length: unit }));
 }
 
-/** The counted moments of a bar; `before` is how many beats of it were counted in an earlier line. */
+/**
+ * The counted moments of a bar; `before` is how many beats of it were counted in an earlier line.
+ * @param whole - the metre of a whole bar, of which a pickup has the end: whoever counts it so begins with another
+ * number than one
+ */
 export function momentsOf(
   row: string,
   { from, until }: TabBar,
   metre: Metre,
   before = 0,
+  whole: Metre = metre,
 ): { readonly moments: readonly CountedMoment[]; readonly beats: number } {
   const words = wordsOf(row).filter(({ column }) => column >= from - 1 && column < until);
   const highest = Math.max(0, ...words.map(({ text }) => Number(/\d{1,2}/u.exec(text)?.[0] ?? 0)));
-  const beats = countedBeats(metre, highest);
-  let at = before - 1;
+  const isOne = /^-?[1.]$/u.test(words[0]?.text ?? '.');
+  const missing = isOne ? 0 : Math.max(0, barTicks(whole) - barTicks(metre));
+  const all = countedBeats(missing > 0 ? whole : metre, highest);
+  const beats = all.map((beat) => ({ ...beat, start: beat.start - missing }));
+  const first = beats.findIndex((beat) => beat.start + beat.length > 0);
+  let at = before + first - ((beats[first]?.start ?? 0) < 0 ? 0 : 1);
   /** Its tick; null for a moment without a word, undefined for what is not counted. */
   const tickOf = (said: string): number | null | undefined => {
     if (said === '') return null;

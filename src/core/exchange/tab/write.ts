@@ -8,7 +8,14 @@ import {
   midiOf,
   sameMetre,
 } from '../../base';
-import { beginsBar, type ChartBar, navigationWords, repeatSigns, timesToSay } from '../../chart';
+import {
+  beginsBar,
+  type ChartBar,
+  navigationWords,
+  repeatSigns,
+  timesToSay,
+  writtenMetres,
+} from '../../chart';
 import { writeTuning } from '../../fretboard';
 import { exitsOf, type LineSheet, tempoWords, tiesOverBarLines } from '../../lesson';
 import { swingsEighths } from '../../playing';
@@ -114,12 +121,22 @@ function barPartsOf(sheet: LineSheet, room: number): readonly BarPart[] {
   const texts = textsOf(sheet);
   const repeats = repeatSigns(sheet.chart);
   const strings = sheet.instrument.openStrings.length;
+  const metres = writtenMetres(sheet.chart);
   return sheet.bars.flatMap((bar, index) => {
     const { written } = bar;
     const before = sheet.bars[index - 1]?.written;
     const after = sheet.bars[index + 1]?.written;
     const numbers = written.ending?.join(',') ?? '';
-    const signs = { tiedIn: ties[index]?.from === true, texts: texts[index] ?? [] };
+    const whole = metres[index];
+    // Who reads the pickup knows the header's metre alone, and needs every syllable that its own beats have.
+    const counted =
+      whole !== undefined &&
+      written.pickup &&
+      sameMetre(whole.metre, sheet.metre) &&
+      beatTicks(whole.metre) === beatTicks(written.metre)
+        ? whole
+        : { metre: written.metre, from: 0 };
+    const signs = { tiedIn: ties[index]?.from === true, texts: texts[index] ?? [], counted };
     const parts: Column[][] = [[]];
     for (const column of columnsOf(bar, strings, signs, namingOf(sheet))) {
       // Four signs are kept for what opens and closes a bar.
