@@ -89,8 +89,11 @@ function extentOf({ performance, rounds, begin: tick }: SegmentRequest, kit: Kit
   return { placed, begin, total: rounds === 'endless' ? null : rounds * placed.round - begin };
 }
 
+type Extent = ReturnType<typeof extentOf>;
+
 export function renderSegment(request: SegmentRequest, kit: Kit): Segment {
-  return { ...renderHead(request, kit, 0), ...renderRest(request, kit) };
+  const extent = extentOf(request, kit);
+  return { ...headOf(request, kit, extent, 0), ...restOf(request, extent) };
 }
 
 /**
@@ -103,9 +106,15 @@ const SHARE_AHEAD = 1 / 8;
  * Computes what sounds first.
  * @param share - of the round, that the lead lasts at least
  */
-export function renderHead(request: SegmentRequest, kit: Kit, share = SHARE_AHEAD): SegmentHead {
-  const { rounds, leaving } = request;
-  const { placed, begin, total } = extentOf(request, kit);
+export const renderHead = (request: SegmentRequest, kit: Kit, share = SHARE_AHEAD): SegmentHead =>
+  headOf(request, kit, extentOf(request, kit), share);
+
+function headOf(
+  { rounds, leaving }: SegmentRequest,
+  kit: Kit,
+  { placed, begin, total }: Extent,
+  share: number,
+): SegmentHead {
   const rings = longestRing(leaving, placed.longest, kit);
   const wanted = Math.max(0, -begin) + Math.max(rings, Math.ceil(placed.round * share));
   const leadLength = total === null ? wanted : Math.min(wanted, total);
@@ -125,14 +134,16 @@ export function renderHead(request: SegmentRequest, kit: Kit, share = SHARE_AHEA
 }
 
 /** Computes what comes after the lead, however long that is. */
-export function renderRest(request: SegmentRequest, kit: Kit): SegmentRest {
-  const { placed, begin, total } = extentOf(request, kit);
+export const renderRest = (request: SegmentRequest, kit: Kit): SegmentRest =>
+  restOf(request, extentOf(request, kit));
+
+function restOf({ rounds }: SegmentRequest, { placed, begin, total }: Extent): SegmentRest {
   const round = silence(placed.round);
   if (placed.round > 0) addVoicesRound(round, placed.within);
   const end = total === null ? null : begin + total;
   return {
     round,
-    after: end === null ? null : renderWindow(placed, request.rounds, begin, end, end + placed.longest),
+    after: end === null ? null : renderWindow(placed, rounds, begin, end, end + placed.longest),
   };
 }
 
