@@ -7,6 +7,8 @@ import { notesCounted } from './counted-notes';
 import { songCounted } from './counted-song';
 import { tuneCounted } from './counted-tune';
 import { waysCounted } from './counted-ways';
+import { habitsOf } from './habits';
+import { unusualIn } from './unusual';
 
 /**
  * What can be counted in a line, each with the reason why it should matter. Shares run from 0 to 1; a feature that
@@ -98,6 +100,7 @@ export const FEATURES = {
   struckAgain: 'share of notes that strike the note before once more',
   pitches: 'different pitches, of twelve',
   airy: 'share of the time that is silent, as far as it is no hole',
+  unusual: 'how far its habits lie from those of lines in its feel that readers marked well, in spreads',
 } as const;
 
 export type Feature = keyof typeof FEATURES;
@@ -107,7 +110,7 @@ export type FeatureVector = Readonly<Record<Feature, number>>;
 export function featuresOf(model: LineModel, heard: HeardLine): FeatureVector {
   const counted = countedIn(model, heard);
   // Many lines are counted: features are added to one record, which is quicker than a new one of all six.
-  return Object.assign(
+  const features = Object.assign(
     waysCounted(counted),
     formCounted(counted),
     notesCounted(counted),
@@ -115,4 +118,6 @@ export function featuresOf(model: LineModel, heard: HeardLine): FeatureVector {
     songCounted(counted),
     motionCounted(counted),
   );
+  const { feel, level } = model.request;
+  return Object.assign(features, { unusual: unusualIn(feel.id, level, habitsOf(counted, features)) });
 }

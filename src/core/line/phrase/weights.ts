@@ -87,4 +87,5 @@ export const WEIGHTS: Readonly<
   pitches: { weight: -20, origin: 'fitted' },
   airy: { weight: -15, origin: 'fitted' },
   wornCell: { weight: 2, origin: 'hand' },
+  unusual: { weight: 400, origin: 'hand' },
 };
