@@ -1,12 +1,12 @@
 // biome-ignore-all lint/suspicious/noConsole: it prints the report
-import { readFileSync } from 'node:fs';
 import { test } from 'vitest';
-import { type LineNote, TICKS_PER_QUARTER, ticks } from '../../src/core/base';
-import { hearLine } from '../../src/core/line/hearing';
 import { FEATURES, type Feature, featuresOf } from '../../src/core/line/phrase/features';
+import { unusualIn } from '../../src/core/line/phrase/unusual';
 import { WEIGHTS } from '../../src/core/line/phrase/weights';
-import { modelOf } from '../../src/core/line/read-request';
-import { plainRequestOf, type Task } from './tasks';
+import { linesRead, meanOf, type ReadLine } from './read-lines';
+import { usualOf, withHabits } from './usual-habits';
+
+const NAMES = Object.keys(FEATURES) as readonly Feature[];
 
 /*
  * Weights for the features of a line, fitted to the marks of blind readers: `npm run jury:fit`. A ridge regression
@@ -15,42 +15,9 @@ import { plainRequestOf, type Task } from './tasks';
  * level, so that neither who wrote a line nor how hard it may be tells anything. It is judged on runs that it has not seen.
  */
 
-type Author = 'program' | 'by hand';
-
-interface Judged {
-  readonly tasks: readonly (Task & { readonly lines: Readonly<Record<Author, string>> })[];
-  readonly judgements: readonly {
-    readonly task: string;
-    readonly by: string;
-    readonly marks: Readonly<Record<Author, number>>;
-  }[];
-}
-
-const NAMES = Object.keys(FEATURES) as readonly Feature[];
-const LETTERS = ['C', 'D', 'D', 'E', 'E', 'F', 'F', 'G', 'A', 'A', 'B', 'B'] as const;
-const ALTERATIONS = [0, -1, 0, -1, 0, 0, 1, 0, -1, 0, -1, 0] as const;
-
-function noteOf(text: string): LineNote {
-  const [beat = 1, midi = 36, length = 1] = text.split(':').map(Number);
-  return {
-    start: ticks(Math.round((beat - 1) * TICKS_PER_QUARTER)),
-    duration: ticks(Math.round(length * TICKS_PER_QUARTER)),
-    pitch: {
-      letter: LETTERS[midi % 12] ?? 'C',
-      alteration: ALTERATIONS[midi % 12] ?? 0,
-      octave: Math.floor(midi / 12) - 1,
-    },
-  };
-}
-
-/** A line that was read: its features in the order of their names, and its mean mark. */
-interface Read {
-  readonly run: string;
-  readonly author: Author;
-  readonly feel: string;
-  readonly level: number;
+/** A line that was read, with its features in the order of their names. */
+interface Counted extends ReadLine {
   readonly features: readonly number[];
-  readonly mark: number;
 }
 
 /** What a point of cost takes from a mark, how strongly weights are held to what they are, and rounds of taking means off. */
@@ -62,26 +29,25 @@ const RARE = 0.1;
 const dot = (one: readonly number[], other: readonly number[]): number =>
   one.reduce((sum, value, index) => sum + value * (other[index] ?? 0), 0);
 
-const meanOf = (numbers: readonly number[]): number =>
-  numbers.reduce((sum, one) => sum + one, 0) / Math.max(1, numbers.length);
-
-/** Both lines of every chart, one after the other. */
-function linesRead({ tasks, judgements }: Judged): readonly Read[] {
-  return tasks.flatMap((task): readonly Read[] => {
-    const model = modelOf(plainRequestOf(task));
-    const own = judgements.filter((one) => one.task === task.id);
-    return (['program', 'by hand'] as const).map((author) => {
-      const bars = task.lines[author].split('|').map((bar) => bar.split(' ').filter(Boolean).map(noteOf));
-      const features = featuresOf(model, hearLine(model, bars));
-      return {
-        run: own[0]?.by.split(',')[0] ?? '',
-        author,
-        feel: task.feel,
-        level: task.level,
-        features: NAMES.map((name) => features[name]),
-        mark: meanOf(own.map(({ marks }) => marks[author])),
-      };
-    });
+/**
+ * Both lines of every chart, one after the other. What is usual in a feel is learned for each line from the other runs,
+ * so that no line is held against itself.
+ */
+function linesCounted(): readonly Counted[] {
+  const lines = withHabits(linesRead());
+  const usual = new Map(
+    [...new Set(lines.map(({ run }) => run))].map((run) => [
+      run,
+      usualOf(lines.filter((line) => line.run !== run)),
+    ]),
+  );
+  return lines.map((line) => {
+    const { feel, level } = line.model.request;
+    const features = {
+      ...featuresOf(line.model, line.heard),
+      unusual: unusualIn(feel.id, level, line.habits, usual.get(line.run)),
+    };
+    return { ...line, features: NAMES.map((name) => features[name]) };
   });
 }
 
@@ -150,7 +116,7 @@ function correlation(one: readonly number[], other: readonly number[]): number {
 }
 
 test('fits the weights to the marks, and tells how well they do on runs that were held out', () => {
-  const lines = linesRead(JSON.parse(readFileSync('tests/jury/pairs.json', 'utf8')) as Judged);
+  const lines = linesCounted();
   const rows = centred(
     lines.map(({ features, mark }) => [...features, mark]),
     [

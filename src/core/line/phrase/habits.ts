@@ -50,7 +50,10 @@ const DEGREES = {
 const OCTAVE = 12;
 
 /** Counts the habits of a line. */
-export function habitsOf({ bars, lists, flat }: Counted, elsewhere: CountedElsewhere): Habits {
+export function habitsOf(
+  { bars, lists, flat }: Counted,
+  { shortChromatic, longChromatic, rhythms, breaths, seamPickup }: CountedElsewhere,
+): Habits {
   const pitches = flat.map(({ midi }) => midi);
   const { onward, stepwise, leaps, again } = countMoves(pitches);
   const moves = flat.length - 1;
@@ -73,7 +76,6 @@ export function habitsOf({ bars, lists, flat }: Counted, elsewhere: CountedElsew
     (tones) => tones.length > 2 && countMoves(tones.map(({ midi }) => midi)).stepwise === 0,
   );
   return {
-    ...elsewhere,
     stepwise: share(stepwise, moves),
     thirds: moved(3, 4),
     fourths: moved(5, 7),
@@ -91,5 +93,10 @@ export function habitsOf({ bars, lists, flat }: Counted, elsewhere: CountedElsew
     density: share(flat.length * TICKS_PER_QUARTER, sum(bars.map(({ ticks }) => ticks))),
     off: share(off, flat.length),
     short: share(short, flat.length),
+    shortChromatic,
+    longChromatic,
+    rhythms,
+    breaths,
+    seamPickup,
   };
 }
