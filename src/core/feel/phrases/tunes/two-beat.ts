@@ -2,11 +2,11 @@
 export const TWO_BEAT_TUNES = `
 tune porch-swing 1-2: the fifth above asks, the fifth below answers and steps off four; at the half a root stands alone before a quick pickup
 S x=--x=-- R 5 | R _5 | 8 5 | R 3 | R 8 | 3 5 !co | 5 8 !co
-A x=--x=x= R _5 > | R 5 > | 8 5 > | R 3 > | R 5 5 | R 5 3 | R _5 R | R 3 5 | 8 5 3 | 5 3 > !co | 5 R > !co
+A x=--x=x= R _5 > !ch | R 5 > !ch | 8 5 > | R 3 > | R 5 5 | R 5 3 | R _5 R | R 3 5 | 8 5 3 | 5 3 > !co | 5 R > !co
 S x=--x=-- R 5 | R _5 | 8 5 | R 3 | R 8 | 3 5 !co | 5 8 !co
 C x===--xx R 5 > | R 5 3 | R _5 R | 8 5 > | R R > | R 3 5 | 8 5 3 | R 5 5 | 5 3 > !co
 S x=--x=-- R 5 | R _5 | 8 5 | R 3 | R 8 | 3 5 !co | 5 8 !co
-A x=--x=x= R 5 > | 8 5 > | R _5 > | R 3 > | R 5 5 | R 5 3 | R _5 R | R 3 5 | 8 5 3 | 5 3 > !co | 5 R > !co
+A x=--x=x= R 5 > !ch | 8 5 > | R _5 > !ch | R 3 > | R 5 5 | R 5 3 | R _5 R | R 3 5 | 8 5 3 | 5 3 > !co | 5 R > !co
 L x=--x=-- 8 5 | R 8 | 8 10 | R 5 | 10 8 !co | 5 8 !co
 T x=x=x=xx R 3 5 3 > | R R 5 5 > | R 5 3 R > | 8 5 3 R > | R R 5 R > | R R _5 R > | R 3 5 >> > | 8 8 5 5 > | R R 3 5 >
 H1 x=-- R | 8
@@ -16,11 +16,11 @@ H2 x=xx R 5 > | R 5 3 | R R > | R 3 > | R 5 5
 
 tune wagon-bell 1-2: the low fifth first and left to ring, the high one in answer; the fourth bar walks and the last one hurries home
 S x=--x=== R _5 | 8 5 | R 5 | R 3 | 8 3 | 5 R !co | 3 R !co
-A x=--x=x= R 5 > | R _5 > | R 5 5 | R 3 > | R 5 3 | 8 5 > | R 3 5 | R _5 R | 5 3 > !co | 5 8 > !co
+A x=--x=x= R 5 > !ch | R _5 > !ch | R 5 5 | R 3 > | R 5 3 | 8 5 > | R 3 5 | R _5 R | 5 3 > !co | 5 8 > !co
 S x=--x=== R _5 | 8 5 | R 5 | R 3 | 8 3 | 5 R !co | 3 R !co
 C x=x=x=x= R 3 5 > | R R 5 > | 8 5 3 > | R 5 3 > | R R 5 5 | R R 3 5 | R _5 R > | 8 8 5 > | 5 3 R > !co
 S x=--x=== R _5 | 8 5 | R 5 | R 3 | 8 3 | 5 R !co | 3 R !co
-A x=--x=x= R _5 > | R 5 5 | R 5 > | R 3 > | R 5 3 | 8 5 > | R 3 5 | R _5 R | 5 3 > !co | 5 8 > !co
+A x=--x=x= R _5 > !ch | R 5 5 | R 5 > !ch | R 3 > | R 5 3 | 8 5 > | R 3 5 | R _5 R | 5 3 > !co | 5 8 > !co
 L x=--x=== 8 5 | R 5 | 8 10 | R 8 | 5 8 !co | 5 10 !co
 T x=--x=xx R 5 3 > | R 5 5 > | R 5 R > | 8 5 3 > | R _5 R > | R 3 5 > | R 5 >> > | 8 5 5 >
 H1 x=-- R | 8
@@ -29,11 +29,11 @@ H2 x=x= R > | R 5 | R 3 | R _5 | 8 5
 H2 x=xx R 5 > | R 5 3 | R R > | R 3 > | R 5 5
 
 tune gatepost 1-2: one, three and four go up to the fifth and on, two notes answer and stand; a pickup of two eighths opens the second half
-S x=--x=x= R 5 > | R 3 5 | R 5 3 | R 5 8 | R _5 > | 8 5 > | R 3 > | 3 5 > !co | 5 8 > !co
+S x=--x=x= R 5 > | R 3 5 | R 5 3 | R 5 8 | R _5 > !ch | 8 5 > | R 3 > | 3 5 > !co | 5 8 > !co
 A x=--x=-- R _5 | R 5 | 8 5 | R 3 | 8 3 | 5 3 !co | 5 R !co
-S x=--x=x= R 5 > | R 3 5 | R 5 3 | R 5 8 | R _5 > | 8 5 > | R 3 > | 3 5 > !co | 5 8 > !co
+S x=--x=x= R 5 > | R 3 5 | R 5 3 | R 5 8 | R _5 > !ch | 8 5 > | R 3 > | 3 5 > !co | 5 8 > !co
 C x===--xx R 5 > | R 5 3 | 8 5 > | R _5 R | R R > | R 3 5 | 8 5 3 | 5 3 > !co
-S x=--x=x= R 5 > | R 3 5 | R 5 3 | R 5 8 | R _5 > | 8 5 > | R 3 > | 3 5 > !co | 5 8 > !co
+S x=--x=x= R 5 > | R 3 5 | R 5 3 | R 5 8 | R _5 > !ch | 8 5 > | R 3 > | 3 5 > !co | 5 8 > !co
 A x=--x=-- R 5 | 8 5 | R _5 | R 3 | 8 3 | 5 3 !co | 5 R !co
 L x=--x=x= 8 5 > | R 5 8 | 8 10 8 | 8 10 > | R 8 5 | R 8 > | 5 8 10 !co
 T x=x=x=x= R 3 5 > | R R 5 > | R 5 3 > | 8 5 3 > | R R 5 5 | R R 3 5 | R _5 R > | 8 8 5 >
@@ -42,11 +42,11 @@ H2 x=x= R > | R 5 | R 3 | R _5
 H2 x=xx R 5 > | R 5 3 | R R > | R 3 > | R 5 5
 
 tune hayride 1-2: down from the octave to the fifth and on by four, up again with a quick pair; a long root rests at the half
-S x=--x=x= 8 5 > | R 5 > | R _5 > | 8 5 3 | R 5 3 | 8 3 > | 8 5 R | 5 3 > !co | 5 3 R !co
+S x=--x=x= 8 5 > | R 5 > | R _5 > !ch | 8 5 3 | R 5 3 | 8 3 > | 8 5 R | 5 3 > !co | 5 3 R !co
 A x=--x=xx R 5 3 > | R 5 5 > | R _5 R > | R 5 8 > | R 3 5 > | R 5 R > | R 5 >> > | 8 5 3 > | 3 5 8 > !co | 5 8 5 > !co
-S x=--x=x= 8 5 > | R 5 > | R _5 > | 8 5 3 | R 5 3 | 8 3 > | 8 5 R | 5 3 > !co | 5 3 R !co
+S x=--x=x= 8 5 > | R 5 > | R _5 > !ch | 8 5 3 | R 5 3 | 8 3 > | 8 5 R | 5 3 > !co | 5 3 R !co
 C x===x=-- R 5 | R _5 | 8 5 | R 3 | 8 3 | 5 R !co | 3 R !co
-S x=--x=x= 8 5 > | R 5 > | R _5 > | 8 5 3 | R 5 3 | 8 3 > | 8 5 R | 5 3 > !co | 5 3 R !co
+S x=--x=x= 8 5 > | R 5 > | R _5 > !ch | 8 5 3 | R 5 3 | 8 3 > | 8 5 R | 5 3 > !co | 5 3 R !co
 A x=--x=xx R 5 5 > | R _5 R > | R 5 3 > | R 5 8 > | R 3 5 > | R 5 R > | R 5 >> > | 8 5 3 > | 3 5 8 > !co | 5 8 5 > !co
 L x=--x=x= 8 5 > | R 5 8 | 8 10 8 | 8 10 > | R 8 5 | R 8 > | 5 8 10 !co
 T x=x=x=xx R 3 5 3 > | R R 5 5 > | 8 5 3 R > | R 5 3 R > | R R 5 R > | R R _5 R > | R 3 5 >> > | R R 3 5 > | 8 8 5 5 >
@@ -85,11 +85,11 @@ H2 x=xx R >> > | R 5 > | R 5 3 | R 3 >
 
 tune quickstep-home 3-5: root and fifth stand still in one bar; the next one runs two eighths off beat four; a root alone marks the half
 S x=--x=-- R 5 | R _5 | 8 5 | R 3 | R 8 | 3 5 !co | 5 R !co
-A x=--x=xx R 5 >> > | R 5 6 7 | R _5 >> > | 8 6 5 4 | R _5 _6 _7 | R 3 >> > | R 5 4 > | 8 5 >> > | 8 5 3 2 | 5 3 >> > !co
+A x=--x=xx R 5 >> > | R 5 6 7 !st | R _5 >> > | 8 6 5 4 | R _5 _6 _7 !st | R 3 >> > | R 5 4 > | 8 5 >> > | 8 5 3 2 | 5 3 >> > !co
 S x=--x=-- R 5 | R _5 | 8 5 | R 3 | R 8 | 3 5 !co | 5 R !co
 C x===--xx R 5 > | R >> > | R 6 7 | 8 6 5 | R _6 _7 | 8 >> > | R 3 4 | R 5 4 | 5 >> > !co
 S x=--x=-- R 5 | R _5 | 8 5 | R 3 | R 8 | 3 5 !co | 5 R !co
-A x=--x=xx R 5 6 7 | R _5 >> > | R 5 >> > | 8 6 5 4 | R _5 _6 _7 | R 3 >> > | R 5 4 > | 8 5 >> > | 8 5 3 2 | 5 3 >> > !co
+A x=--x=xx R 5 6 7 !st | R _5 >> > | R 5 >> > | 8 6 5 4 | R _5 _6 _7 !st | R 3 >> > | R 5 4 > | 8 5 >> > | 8 5 3 2 | 5 3 >> > !co
 L x=--x=-- 8 5 | R 8 | 8 10 | R 5 | 8 9 | 5 8 !co | 3 8 !co
 T x=x=x=xx R 5 6 7 > | R 3 5 >> > | R 2 3 5 > | R 5 3 >> > | R 2 3 >> > | 8 7 6 5 > | R _5 _6 _7 > | 8 5 3 >> > | R 5 4 >> >
 H1 x=-- R | 8
