@@ -53,11 +53,11 @@ Q x=x R > | R 5 | R 3 | 8 5
 Q xxx R 5 3 | R 3 > | R 5 > | 8 5 >
 
 tune wide-window 3-5: the hand opened over root, fifth and octave, which then rings, widest in bar seven; the answer is root and fifth with a step on the last eighth
-S xxxx== R 5 8 10 | R 3 5 8 | R 5 8 5 | R 5 8 3 | R 3 5 3 | R _5 R 3 | 8 5 3 R | 3 5 8 5 !co | 5 3 R 5 !co
+S xxxx== R 5 8 10 | R 3 5 8 | R 5 8 5 | R 5 8 3 | R 3 5 3 | 8 5 3 R | 3 5 8 5 !co | 5 3 R 5 !co
 A x==x=x R 5 > | R 3 > | R _5 > | 8 5 > | R 5 3 | R 3 R | 5 3 > !co | 5 8 > !co
-S xxxx== R 5 8 10 | R 3 5 8 | R 5 8 5 | R 5 8 3 | R 3 5 3 | R _5 R 3 | 8 5 3 R | 3 5 8 5 !co | 5 3 R 5 !co
+S xxxx== R 5 8 10 | R 3 5 8 | R 5 8 5 | R 5 8 3 | R 3 5 3 | 8 5 3 R | 3 5 8 5 !co | 5 3 R 5 !co
 C x====x R > | R 3 | R 5 | R _5 | 8 5 | 5 > !co
-S xxxx== R 5 8 10 | R 3 5 8 | R 5 8 5 | R 5 8 3 | R 3 5 3 | R _5 R 3 | 8 5 3 R | 3 5 8 5 !co | 5 3 R 5 !co
+S xxxx== R 5 8 10 | R 3 5 8 | R 5 8 5 | R 5 8 3 | R 3 5 3 | 8 5 3 R | 3 5 8 5 !co | 5 3 R 5 !co
 A x==x=x R 5 > | R 3 > | R 5 8 | R _5 > | 8 5 > | R 5 3 | 5 8 > !co
 L xxxx== R 5 8 10 | R 8 10 8 | R 3 5 8 | R 3 8 10 | R 5 8 5 | 5 8 10 8 !co
 T x=xx=x R 5 3 > | R 3 5 > | R 3 R > | 8 5 3 > | R _5 R > | R 5 R >

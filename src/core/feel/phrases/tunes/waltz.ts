@@ -3,25 +3,25 @@ export const WALTZ_TUNES = `
 tune arm-in-arm 1-2: the one long and round with a tone of the chord on three; the phrase opens into three quarters before it turns
 S x===x= R 5 | R 3 | R > | R _5 | R 8 | 8 5 | 3 5 !co | 5 8 !co
 A x===x= R 3 | R > | R 5 | 8 5 | R _5 | 5 R !co | 5 3 !co
-S x=x=x= R 3 5 | R 5 8 | R 5 3 | R 5 > | 8 5 3 | R _5 > | 8 5 R | 3 5 8 !co | 5 3 R !co
+S x=x=x= R 3 5 | R 5 8 | R 5 3 | R 5 > | 8 5 3 | 8 5 R | 3 5 8 !co | 5 3 R !co
 C x===x= R > | R 3 | R 5 | R _5 | 8 5 | 5 R !co
 S x===x= R 5 | R 3 | R > | R _5 | R 8 | 8 5 | 3 5 !co | 5 8 !co
-A x=x=x= 8 5 3 | R 5 3 | R 5 > | R 3 5 | 8 5 > | 8 5 R | R _5 > | 5 3 R !co
+A x=x=x= 8 5 3 | R 5 3 | R 5 > | R 3 5 | 8 5 R | 5 3 R !co
 L x===x= R 8 | R 10 | 8 10 | R 5 | R 3 | 8 5 | 5 8 !co
-T x=x=x= R 5 3 | R 3 > | R 5 > | 8 5 3 | R _5 > | 8 5 >
+T x=x=x= R 5 3 | R 3 > | R 5 > | 8 5 3 | 8 5 R | R 5 R
 H x=== R | 8
 H x=x= R > | R 5 | R 3 | 8 5
 Q x= R | 8
 
 tune glide-and-step 1-2: one bar glides on a long root to the fifth or third, the next takes three steps through its chord
 S x===x= R 5 | R 3 | R _5 | R > | 8 5 | R 8 | 5 8 !co | 3 5 !co
-A x=x=x= R 5 3 | 8 5 3 | R 3 5 | R 5 > | R 5 8 | 8 5 R | R _5 > | 5 3 R !co
+A x=x=x= R 5 3 | 8 5 3 | R 3 5 | R 5 > | R 5 8 | 8 5 R | 5 3 R !co
 S x===x= R 5 | R 3 | R _5 | R > | 8 5 | R 8 | 5 8 !co | 3 5 !co
-C x=x=x= R 5 R | R 5 > | R 3 > | R 5 3 | 8 5 > | R _5 > | 5 3 R !co
+C x=x=x= R 5 R | R 5 > | R 3 > | R 5 3 | 8 5 R | 5 3 R !co
 S x===x= R 5 | R 3 | R _5 | R > | 8 5 | R 8 | 5 8 !co | 3 5 !co
-A x=x=x= R 3 5 | R 5 8 | 8 5 3 | R 5 3 | R 5 > | 8 5 > | R _5 > | 5 3 R !co
+A x=x=x= R 3 5 | R 5 8 | 8 5 3 | R 5 3 | R 5 > | 8 5 R | 5 3 R !co
 L x===x= R 8 | R 10 | 8 10 | 8 5 | R 5 | R 3 | 5 8 !co
-T x=x=x= R 5 3 | R 3 > | R 5 > | 8 5 3 | R _5 > | 8 5 >
+T x=x=x= R 5 3 | R 3 > | R 5 > | 8 5 3 | 8 5 R | R 5 R
 H x=== R | 8
 H x=x= R > | R 5 | R 3 | 8 5
 Q x= R | 8
@@ -29,24 +29,24 @@ Q x= R | 8
 tune turning-gate 1-2: two bars sway on a long root, the third goes up the chord in three quarters, and the fourth stands still
 S x===x= R 5 | R 3 | R _5 | R > | 8 5 | 5 8 !co | 3 5 !co
 A x===x= R 3 | R > | 8 5 | R 5 | R _5 | 5 3 !co | 5 R !co
-A x=x=x= R 3 5 | R 5 8 | R 5 > | R 5 3 | 8 5 3 | 8 5 R | R _5 > | 3 5 8 !co | 5 3 R !co
+A x=x=x= R 3 5 | R 5 8 | R 5 > | R 5 3 | 8 5 3 | 8 5 R | 3 5 8 !co | 5 3 R !co
 C x===== R | 8 | 5 !co | 3 !co
 S x===x= R 5 | R 3 | R _5 | R > | 8 5 | 5 8 !co | 3 5 !co
 A x===x= R 5 | R > | R 3 | 8 5 | R _5 | 5 3 !co | 5 R !co
-L x=x=x= R 5 8 | R 3 5 | 8 10 8 | R 3 8 | 8 5 > | 5 8 10 !co | 3 5 8 !co
-T x=x=x= R 5 3 | R 3 > | R 5 > | 8 5 3 | R _5 > | 8 5 >
+L x=x=x= R 5 8 | R 3 5 | 8 10 8 | R 3 8 | 8 5 R | R 5 R | 5 8 10 !co | 3 5 8 !co
+T x=x=x= R 5 3 | R 3 > | R 5 > | 8 5 3 | 8 5 R | R 5 R
 H x=== R | 8
 H x=x= R > | R 5 | R 3 | 8 5
 Q x= R | 8
 
 tune round-the-floor 1-2: the chord in three quarters, then its root long with a lead on three; the fourth bar is one note
-S x=x=x= R 5 3 | R 3 5 | R 5 8 | 8 5 3 | R 5 > | 8 5 R | R _5 > | R 5 R | 5 3 R !co | 3 5 8 !co
+S x=x=x= R 5 3 | R 3 5 | R 5 8 | 8 5 3 | R 5 > | 8 5 R | R 5 R | 5 3 R !co | 3 5 8 !co
 A x===x= R 3 | R > | R 5 | 8 5 | R _5 | 5 3 !co | 5 R !co
-S x=x=x= R 5 3 | R 3 5 | R 5 8 | 8 5 3 | R 5 > | 8 5 R | R _5 > | R 5 R | 5 3 R !co | 3 5 8 !co
+S x=x=x= R 5 3 | R 3 5 | R 5 8 | 8 5 3 | R 5 > | 8 5 R | R 5 R | 5 3 R !co | 3 5 8 !co
 C x===== R | 8 | 5 !co | 3 !co
-S x=x=x= R 5 3 | R 3 5 | R 5 8 | 8 5 3 | R 5 > | 8 5 R | R _5 > | R 5 R | 5 3 R !co | 3 5 8 !co
+S x=x=x= R 5 3 | R 3 5 | R 5 8 | 8 5 3 | R 5 > | 8 5 R | R 5 R | 5 3 R !co | 3 5 8 !co
 A x===x= R > | R 3 | R 5 | 8 5 | R _5 | 5 3 !co
-L x=x=x= R 5 8 | 8 10 8 | R 3 5 | R 3 8 | 8 5 > | 3 5 8 !co
+L x=x=x= R 5 8 | 8 10 8 | R 3 5 | R 3 8 | 8 5 R | R 5 R | 3 5 8 !co
 T x===x= R 3 | R > | R 5 | 8 5 | R _5
 H x=== R | 8
 H x=x= R > | R 5 | R 3 | 8 5
