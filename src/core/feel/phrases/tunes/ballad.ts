@@ -63,7 +63,7 @@ L xxxx== R 5 8 10 | R 8 10 8 | R 3 5 8 | R 3 8 10 | R 5 8 5 | 5 8 10 8 !co
 T x=xx=x R 5 3 > | R 3 5 > | R 3 R > | 8 5 3 > | R _5 R > | R 5 R >
 Q x== R | 8
 Q x=x R > | R 3 | R 5 | 8 5
-Q xxx R 3 > | R 5 > | R 5 3 | 8 5 >
+Q x=x R > | R 3 | R 5 | R _5
 
 tune candle-steps 3-5: root and fifth with a last eighth that steps on; the third bar breaks the chord, and the fourth holds
 S x==x=x R 5 > | R 3 > | R _5 > | R 5 8 | R 5 3 | 8 5 > | 3 5 > !co | 5 8 > !co

@@ -2,20 +2,20 @@
 export const CALYPSO_TUNES = `
 tune quay 1-1: root, octave or fifth long, short, long with four at rest; the answer strikes on two and four leads
 S x==xx=-- R 5 8 | R _5 R | 8 5 R | R 5 R | 5 8 5 !co | 5 R 5 !co
-A x=xxx=x= 8 8 5 R > | R R _5 R > | R R 5 R > | 5 5 R 5 > !co | R R _5 _5 >
+A x=xxx=x= 8 8 5 R > | R R _5 R > | R R 5 R > | 5 5 R 5 > !co
 S x==xx=-- R 5 8 | R _5 R | 8 5 R | R 5 R | 5 8 5 !co | 5 R 5 !co
 C x==xx=x= R _5 R > | R 5 R > | 8 5 R > | R 5 5 > | 5 R 5 > !co
 S x==xx=-- R 5 8 | R _5 R | 8 5 R | R 5 R | 5 8 5 !co | 5 R 5 !co
 A x=xxx=x= R R 5 R > | R R _5 R > | 8 8 5 R > | R R 5 8 > | 5 5 8 5 > !co
 L x==xx=x= R 5 8 > | 8 5 8 > | R 5 8 5 | R 5 R > | 5 8 5 > !co
-T x==xx=x= R 5 R > | R _5 R > | 8 5 R > | R 5 8 > | R _5 _5 >
+T x==xx=x= R 5 R > | R _5 R > | 8 5 R > | R 5 8 > | R _5 R _5
 H1 x==x R 5 | R > | 8 5 | R _5
 H1 x=xx R R 5 | R R _5
 H2 x=x= R > | R 5 | 8 5
 
 tune drum-yard 1-1: the bounce of root and fifth with a clipped note on four, and an answer that strikes on two
 S x==xx-x- R 5 8 > | R _5 R > | 8 5 R > | R 5 R > | 5 8 5 > !co | 5 R 5 > !co
-A x=xxx-x- 8 8 5 R > | R R _5 R > | R R 5 R > | 5 5 R 5 > !co | R R _5 _5 >
+A x=xxx-x- 8 8 5 R > | R R _5 R > | R R 5 R > | 5 5 R 5 > !co
 S x==xx-x- R 5 8 > | R _5 R > | 8 5 R > | R 5 R > | 5 8 5 > !co | 5 R 5 > !co
 C x==xx=-- R _5 R | R 5 R | 8 5 R | R 5 8 | 5 R 5 !co
 S x==xx-x- R 5 8 > | R _5 R > | 8 5 R > | R 5 R > | 5 8 5 > !co | 5 R 5 > !co
