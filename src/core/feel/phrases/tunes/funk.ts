@@ -1,128 +1,123 @@
 /** Funk in sixteenths: tunes of eight bars (see the notation beside the books). */
 export const FUNK_TUNES = `
-tune loud-one 1-2: the one, a hole for the snare, then a pair and a short one, the same in every bar
-S x---xxx- R 5 5 8 | R 5 c 8 | R 8 8 5 | R 5 5 R | R c c 8 | R _5 _5 R | R 3 3 5 | R 5 5 > | R 3 5 > | 5 3 3 R !co
-A x---xxx- R 5 c 8 | R 5 5 8 | R 8 8 5 | R 8 8 > | R _5 _5 R | R 5 5 > | R 5 5 3 | R 3 3 5 | R 5 3 > | 5 3 3 R !co
-S x---xxx- R 5 5 8 | R 5 c 8 | R 8 8 5 | R 5 5 R | R c c 8 | R _5 _5 R | R 3 3 5 | R 5 5 > | R 3 5 > | 5 3 3 R !co
-C x---x-xx R 5 R > | R 8 5 > | R c 8 > | R 5 5 > | R _5 _5 > | R 8 c 5 | R 3 5 > | R 5 3 >
-S x---xxx- R 5 5 8 | R 5 c 8 | R 8 8 5 | R 5 5 R | R c c 8 | R _5 _5 R | R 3 3 5 | R 5 5 > | R 3 5 > | 5 3 3 R !co
-A x---xxx- R 8 8 5 | R 8 c 5 | R 8 8 > | R 5 5 R | R _5 _5 R | R _5 _5 > | R 5 5 3 | R 5 3 R | R 5 3 > | 5 3 3 R !co
-L x---xxx- R 5 8 8 | R 8 10 8 | R c c 8 | R 5 5 8 | R 8 8 c | R 5 8 5 | R 3 5 8 | R 5 c 5 | 5 8 8 c !co
-T x---xxxx R 5 5 R > | R 5 5 5 > | R 8 8 5 > | R c c 5 > | R _5 _5 R > | R 3 3 5 > | R 5 5 3 > | R R 3 5 > | R 5 5 >> >
-H1 x--- R | 8
-H1 x-x- R R | R > | R 5 | R 8 | R 3
-H2 xxx- R R > | R R 5 | R 5 > | R 5 8 | R 8 R | R 3 > | R R R
+tune stamp-and-climb 1-2: two on the one, a hole for the snare, and three notes that come up into four; bars four and eight roll on
+S xx--xxx- R R _5 _c R | R R 5 c 8 | R R 5 8 5 | R R _5 R _5 | R R 3 5 8 | R R 5 3 > | R R 3 5 > | R R _5 R > | R R 5 8 >
+A xx--xxxx R R _5 _c R > | R R 5 c 5 > | R R 8 c 5 > | R R 8 5 R > | R R _5 R _5 > | R R 3 5 3 > | R R 5 3 R > | R R 5 R 5 >
+S xx--xxx- R R _5 _c R | R R 5 c 8 | R R 5 8 5 | R R _5 R _5 | R R 3 5 8 | R R 5 3 > | R R 3 5 > | R R _5 R > | R R 5 8 >
+C xx----xx R R 5 > | R R c > | R R _5 > | R R 3 > | R R 8 > | R R 5 3
+S xx--xxx- R R _5 _c R | R R 5 c 8 | R R 5 8 5 | R R _5 R _5 | R R 3 5 8 | R R 5 3 > | R R 3 5 > | R R _5 R > | R R 5 8 >
+A xx--xxxx R R _5 _c R > | R R 5 c 5 > | R R 8 c 5 > | R R 8 5 R > | R R _5 R _5 > | R R 3 5 3 > | R R 5 3 R > | R R 5 R 5 >
+L xx--xxx- R R 5 c 8 | R R 8 c 8 | R R 8 10 8 | R R 3 5 8 | R R 5 8 5 | R R 8 c 5 | R R 3 5 > | R R _5 R 5
+T xxx-xxxx R R 5 8 c 5 > | R R 5 8 5 R > | R R _5 R _c _5 > | R R _5 R _5 R > | R R _5 R 3 5 > | R R 5 R 5 3 >
+H1 xx-- R R
+H1 xxx- R R > | R R 5 | R R _5 | R R 3 | R R c
+H2 xxx- R R > | R 3 > | R 5 > | R _5 > | R c 5 | R 3 5
+H2 x-xx R 5 > | R 3 > | R R > | R _5 >
 
-tune hand-and-echo 1-2: two on the one, three and four short; bars four and eight let four roll into the next
-S xx--x-x- R R 8 5 | R R 5 8 | R R c 8 | R R 5 R | R R 8 c | R R _5 R | R R 3 5 | R R 5 > | R R 3 > | 5 5 3 R !co
-A xx--x-x- R R 5 8 | R R c 8 | R R 8 5 | R R 8 > | R R 5 R | R R _5 R | R R 5 3 | R R 3 5 | R R R > | 5 5 3 R !co
-S xx--x-x- R R 8 5 | R R 5 8 | R R c 8 | R R 5 R | R R 8 c | R R _5 R | R R 3 5 | R R 5 > | R R 3 > | 5 5 3 R !co
-C xx--x-xx R R 5 R > | R R 8 5 > | R R c 5 > | R R R R > | R R _5 R > | R R 8 c 5 | R R 5 3 > | R R 3 5 >
-S xx--x-x- R R 8 5 | R R 5 8 | R R c 8 | R R 5 R | R R 8 c | R R _5 R | R R 3 5 | R R 5 > | R R 3 > | 5 5 3 R !co
-A xx--x-x- R R 8 5 | R R 8 c | R R 8 > | R R c 5 | R R 5 R | R R _5 R | R R _5 > | R R 5 3 | R R 3 R | R R 3 > | 5 5 3 R !co
-L xx--x-x- R R 8 8 | R R 8 10 | R R c 8 | R R 5 8 | R R 8 c | R R 3 8 | R R 5 c | R R 5 5 | 5 5 8 8 !co
-T xx--x-xx R R 5 5 > | R R 8 5 > | R R c 5 > | R R R R > | R R _5 R > | R R 3 5 > | R R 5 3 > | R R R 5 > | R R 3 >> >
-H1 xx-- R R | R 8 | 8 8 | R 5 | R > | R 3
-H2 x-x- R > | R 5 | R R | R 8 | R 3 | 8 5
+tune into-three 1-2: the one alone, then a pair that picks up into three, and a pair on four that picks up into the next bar
+S x-xxx-xx R _5 _c R 5 > | R _5 _c R 3 > | R R 5 8 5 > | R R _5 R 5 > | R 5 c 8 5 > | R _5 _5 R 5 > | R _5 _5 R _5 > | R 5 5 8 5 > | R 3 5 8 5 > | R 5 3 R 5 > | R R _5 R R >
+A x-xxx-x- R _5 _c R 5 | R _5 _c R 3 | R 5 c 8 5 | R _5 _5 R > | R _5 _5 R 5 | R 5 5 8 > | R 5 5 8 5 | R 5 3 R > | R 3 5 8 > | R _5 _c R >
+S x-xxx-xx R _5 _c R 5 > | R _5 _c R 3 > | R R 5 8 5 > | R R _5 R 5 > | R 5 c 8 5 > | R _5 _5 R 5 > | R _5 _5 R _5 > | R 5 5 8 5 > | R 3 5 8 5 > | R 5 3 R 5 > | R R _5 R R >
+C xx----xx R R 5 > | R R c > | R R _5 > | R R 3 > | R R 8 > | R R _5 _c
+S x-xxx-xx R _5 _c R 5 > | R _5 _c R 3 > | R R 5 8 5 > | R R _5 R 5 > | R 5 c 8 5 > | R _5 _5 R 5 > | R _5 _5 R _5 > | R 5 5 8 5 > | R 3 5 8 5 > | R 5 3 R 5 > | R R _5 R R >
+A x-xxx-x- R _5 _c R 5 | R _5 _c R 3 | R 5 c 8 5 | R _5 _5 R > | R _5 _5 R 5 | R 5 5 8 > | R 5 5 8 5 | R 5 3 R > | R 3 5 8 > | R _5 _c R >
+L x-xxx-xx R 5 c 8 c 5 | R 5 c 8 10 8 | R 5 5 8 5 > | R 3 5 8 5 > | R _5 _c R 5 > | R _5 R 5 8 > | R _5 R 5 5 >
+T xx--xxxx R R 5 8 5 > | R R _5 _c R > | R R _5 R _5 > | R R 8 c 5 > | R R 5 R 5 > | R R 3 5 3 > | R R 5 3 R >
+H1 x-xx R R > | R _5 _c | R 5 > | R 5 3 | R _5 > | R R 5
+H1 xx-- R R
+H2 x-xx R 5 > | R 3 > | R R > | R _5 > | R 8 >
+H2 x-x- R > | R 5 | R 3
 
-tune long-hole 1-2: two on the one, two beats of air, and a pair on four that fetches the next bar
-S xx----xx R R 5 > | R R c > | R R 8 > | R R 5 8 | R R c 8 | R R _5 > | R R _5 R | R R 3 > | R R 3 5 | 5 5 3 > !co
-A xx----xx R R c > | R R 5 > | R R 8 5 | R R 8 > | R R 8 c | R R _5 > | R R R > | R R 3 > | R R 5 3 | 5 5 R > !co
-S xx----xx R R 5 > | R R c > | R R 8 > | R R 5 8 | R R c 8 | R R _5 > | R R _5 R | R R 3 > | R R 3 5 | 5 5 3 > !co
-C xx--x-x- R R 5 > | R R 8 5 | R R c 5 | R R 5 R | R R _5 R | R R 8 > | R R 3 > | R R 5 3
-S xx----xx R R 5 > | R R c > | R R 8 > | R R 5 8 | R R c 8 | R R _5 > | R R _5 R | R R 3 > | R R 3 5 | 5 5 3 > !co
-A xx----xx R R 8 5 | R R 8 c | R R 8 > | R R c 5 | R R 5 R | R R _5 R | R R _5 > | R R 5 3 | R R 3 > | 5 5 R > !co
-L xx----xx R R 8 8 | R R 8 10 | R R c 8 | R R 8 > | R R 5 8 | R R 10 8 | R R 8 c | R R 5 c | R R 5 5 | 5 5 8 > !co
-T xx--x-xx R R R 5 > | R R 5 5 > | R R 8 5 > | R R c 5 > | R R _5 _5 > | R R 3 5 > | R R 5 3 > | R R 5 >> > | R R 3 >> >
-H1 xx-- R R | R 8 | 8 8 | R 5 | R > | R 3
-H2 x-xx R 5 > | R R > | R 8 > | R R 5 | R _5 > | R 3 >
-
-tune doorstep 1-2: the one, a hole, three, and a pair on four that steps over the bar line
-S x---x-xx R R 5 > | R 8 5 > | R R c 8 | R R 5 8 | R 5 R > | R 8 c 5 | R R 3 > | R _5 R > | R R 3 5 | 5 3 R > !co
-A x---x-xx R 8 5 > | R R 5 > | R R c > | R R 8 5 | R 8 c > | R _5 R > | R R _5 > | R 5 3 > | R R 5 3 | 5 R 3 > !co
-S x---x-xx R R 5 > | R 8 5 > | R R c 8 | R R 5 8 | R 5 R > | R 8 c 5 | R R 3 > | R _5 R > | R R 3 5 | 5 3 R > !co
-C x---xxx- R 5 5 > | R 8 8 5 | R c c 5 | R 5 5 R | R _5 _5 R | R 8 8 > | R 3 3 > | R 5 5 3
-S x---x-xx R R 5 > | R 8 5 > | R R c 8 | R R 5 8 | R 5 R > | R 8 c 5 | R R 3 > | R _5 R > | R R 3 5 | 5 3 R > !co
-A x---x-xx R 8 c 5 | R 8 8 5 | R 8 R > | R c 5 > | R 5 5 > | R 5 5 R | R _5 _5 > | R 5 3 > | R 5 3 R | 5 R 3 > !co
-L x---x-xx R 5 8 > | R 8 8 5 | R 8 10 8 | R c 8 > | R 5 8 5 | R 5 8 8 | R 3 5 > | R 8 8 c | R 5 5 > | 5 8 5 > !co
-T x---xxxx R R R 5 > | R 5 5 R > | R 8 8 5 > | R c c 5 > | R _5 _5 R > | R R 3 5 > | R 5 5 3 > | R 3 3 5 > | R R 5 >> >
-H1 x--- R | 8
-H1 x-x- R R | R > | R 5 | R 8 | R 3
-H2 x-xx R 5 > | R R > | R 8 > | R R 5 | R _5 > | R 3 >
-
-tune kick-drum-shadow 3-5: a sixteenth pair on the one, then the kick's two ands and a short four; the tail never changes its rhythm
-S xx----x=--x=x=-- R R 8 c 5 | R R 8 5 c | R R 8 c > | R R 5 5 3 | R R 5 c 5 | R R _5 _c R | R R 5 4 3 | R R c 5 > | R R _5 _5 > | 5 5 5 4 3 !co
-A xx----x=--x=x=-- R R 8 5 c | R R 8 c 5 | R R 8 c > | R R 5 c 5 | R R 5 5 > | R R _5 _c R | R R 5 3 4 | R R c 5 > | R R _5 _5 > | 5 5 5 3 4 !co
-S xx----x=--x=x=-- R R 8 c 5 | R R 8 5 c | R R 8 c > | R R 5 5 3 | R R 5 c 5 | R R _5 _c R | R R 5 4 3 | R R c 5 > | R R _5 _5 > | 5 5 5 4 3 !co
-C xx----x=----x=x= R R 8 5 > | R R 8 c 5 | R R c 5 > | R R 5 3 > | R R 5 4 3 | R R _5 _c R | R R _5 R > | R R 5 5 >
-S xx----x=--x=x=-- R R 8 c 5 | R R 8 5 c | R R 8 c > | R R 5 5 3 | R R 5 c 5 | R R _5 _c R | R R 5 4 3 | R R c 5 > | R R _5 _5 > | 5 5 5 4 3 !co
-A xx----x=--x=x=-- R R 5 c 8 | R R 5 5 c | R R 5 c > | R R 3 4 5 | R R 3 3 > | R R _5 _c R | R R _5 R > | R R 5 3 > | R R R 3 4 | 5 5 3 4 5 !co
-L xx----x=--x=x=-- R R 8 10 8 | R R 8 8 10 | R R 8 9 > | R R c 8 c | R R 5 8 c | R R 5 8 > | R R 5 c 8 | R R 5 c 5 | R R 3 5 c | 5 5 8 c 8 !co
-T xx----x=--x=x=xx R R 8 c 5 >> > | R R 8 5 5 >> > | R R 5 5 3 >> > | R R 5 3 5 >> > | R R _5 _5 _5 >> > | R R c c 5 >> > | R R 5 3 3 4 5 | R R _5 _c R >> >
-H1 xx----x= R R R | R R > | R R 8 | R R 5 | R R c | R R 3
-H2 x=--x=x= R 5 > | R 3 > | R 5 3 | R c 5 | R 8 > | R _5 > | R 3 5
-
-tune double-tap 3-5: the one with its sixteenth echo, the and of two, air on three, and a turn in sixteenths on four that is answered once
-S xx----x=----xxx= R R 8 8 c 5 | R R 8 c 5 > | R R 8 8 c > | R R 5 5 4 3 | R R 5 4 3 > | R R c c 5 > | R R _5 _5 _c R | R R _5 _c _5 > | R R 5 c 5 > | 5 5 5 5 4 3 !co
-A xx----x=----xxx= R R 8 c 5 > | R R 8 8 c 5 | R R 8 8 c > | R R 5 4 3 > | R R 5 5 4 3 | R R c c 5 > | R R _5 _c _5 > | R R _5 _5 _c R | R R 5 c 5 > | 5 5 5 4 3 > !co
-S xx----x=----xxx= R R 8 8 c 5 | R R 8 c 5 > | R R 8 8 c > | R R 5 5 4 3 | R R 5 4 3 > | R R c c 5 > | R R _5 _5 _c R | R R _5 _c _5 > | R R 5 c 5 > | 5 5 5 5 4 3 !co
-C xx----x=----x=x= R R 8 5 > | R R 8 c 5 | R R c 5 > | R R 5 3 > | R R 5 5 > | R R _5 R > | R R _5 _c R | R R 8 R >
-S xx----x=----xxx= R R 8 8 c 5 | R R 8 c 5 > | R R 8 8 c > | R R 5 5 4 3 | R R 5 4 3 > | R R c c 5 > | R R _5 _5 _c R | R R _5 _c _5 > | R R 5 c 5 > | 5 5 5 5 4 3 !co
-A xx----x=----xxx= R R 8 5 c 8 | R R 8 5 c > | R R 5 5 c 8 | R R 5 3 4 5 | R R 5 3 4 > | R R R 3 4 5 | R R R 3 4 > | R R _5 _5 _c R | R R _5 _c R > | 5 5 3 3 4 5 !co
-L xx----x=----xxx= R R 8 10 9 8 | R R 8 8 9 > | R R 8 8 c 8 | R R c c 8 > | R R 5 5 c 8 | R R 5 c 8 > | R R 5 8 c 5 | R R 5 c 5 > | R R 3 3 4 5 | 5 5 8 8 c 8 !co
-T xx----x=----x=xx R R 8 5 >> > | R R 5 5 >> > | R R 3 5 >> > | R R c 5 >> > | R R 5 3 >> > | R R _5 _5 >> > | R R 5 3 4 5 | R R R 5 >> > | R R _c _5 >> >
-H1 xx----x= R R R | R R > | R R 8 | R R 5 | R R c | R R 3
-H2 x=--xxx= R 5 4 3 | R 5 4 > | R 3 4 > | R 3 4 5 | R 8 c > | R _5 _c R
-
-tune late-answer 3-5: a sixteenth pair on the one, a long hole, then eighths on three and a turn on four that goes round one note
-S xx------x=x=xxx= R R 5 c 8 c 5 | R R 5 c 5 4 3 | R R 5 c 8 c > | R R 5 c 5 4 > | R R 3 5 5 4 3 | R R 3 4 5 4 3 | R R R _c _5 _c R | R R _5 _c R _c > | R R 5 3 5 4 > | 5 5 3 4 5 4 3 !co
-A xx------x=x=xxx= R R 5 c 8 c > | R R 5 c 8 c 5 | R R 5 c 5 4 > | R R 5 c 5 4 3 | R R 3 4 5 4 > | R R 3 5 5 4 3 | R R _5 _c R _c > | R R R _c _5 _c R | R R 5 3 5 4 > | 5 5 3 4 5 4 > !co
-S xx------x=x=xxx= R R 5 c 8 c 5 | R R 5 c 5 4 3 | R R 5 c 8 c > | R R 5 c 5 4 > | R R 3 5 5 4 3 | R R 3 4 5 4 3 | R R R _c _5 _c R | R R _5 _c R _c > | R R 5 3 5 4 > | 5 5 3 4 5 4 3 !co
-C xx------x=x=--x= R R 5 c > | R R 8 c 5 | R R 5 3 > | R R 3 5 > | R R c 5 > | R R _5 _c R | R R R _5 > | R R 5 4 3
-S xx------x=x=xxx= R R 5 c 8 c 5 | R R 5 c 5 4 3 | R R 5 c 8 c > | R R 5 c 5 4 > | R R 3 5 5 4 3 | R R 3 4 5 4 3 | R R R _c _5 _c R | R R _5 _c R _c > | R R 5 3 5 4 > | 5 5 3 4 5 4 3 !co
-A xx------x=x=xxx= R R 8 c 5 4 3 | R R 8 c 5 c > | R R 8 c 5 4 > | R R 5 4 3 4 5 | R R 5 4 3 4 > | R R c 5 5 4 3 | R R c 5 3 4 > | R R R _c _5 _c > | R R 5 3 R 3 > | 5 5 5 4 3 4 > !co
-L xx------x=x=xxx= R R 8 8 10 9 8 | R R 8 9 10 9 > | R R 5 8 8 9 > | R R 5 c 8 9 8 | R R 5 8 8 c 5 | R R 8 8 9 8 > | R R 5 5 8 c > | R R 5 c 5 c > | R R 3 4 5 4 > | 5 5 8 8 9 8 > !co
-T xx------x=x=x=xx R R 5 c 5 >> > | R R 8 c 5 >> > | R R 3 4 5 >> > | R R 5 4 3 >> > | R R 3 5 3 >> > | R R R _c _5 >> > | R R _5 _c R >> > | R R 3 3 3 4 5
+tune high-answer 1-2: two low ones, the octave on three, and a pair on four that falls or leads
+S xx--x-xx R R 8 c 5 | R R 8 5 > | R R 8 c > | R R 8 5 R | R R 5 R > | R R _5 R > | R R 5 3 > | R R _c _5 > | R R _5 _c R
+A xx--xxx- R R 8 c 5 | R R 8 5 R | R R 8 5 > | R R 8 c > | R R 5 R > | R R _5 _c R | R R _5 R > | R R 5 3 > | R R 5 8 5
+S xx--x-xx R R 8 c 5 | R R 8 5 > | R R 8 c > | R R 8 5 R | R R 5 R > | R R _5 R > | R R 5 3 > | R R _c _5 > | R R _5 _c R
+C xx----xx R R 5 > | R R c > | R R 8 > | R R _5 > | R R 3 > | R R 8 c
+S xx--x-xx R R 8 c 5 | R R 8 5 > | R R 8 c > | R R 8 5 R | R R 5 R > | R R _5 R > | R R 5 3 > | R R _c _5 > | R R _5 _c R
+A xx--xxx- R R 8 c 5 | R R 8 5 R | R R 8 5 > | R R 8 c > | R R 5 R > | R R _5 _c R | R R _5 R > | R R 5 3 > | R R 5 8 5
+L xx--x-xx R R 8 c 8 | R R 8 10 8 | R R 8 8 5 | R R 5 8 5 | R R 5 8 > | R R 3 5 > | R R 5 5 > | R R _5 5 >
+T xxx-xxxx R R 5 8 c 5 > | R R 5 8 5 R > | R R _5 R _c _5 > | R R _5 R _5 R > | R R 5 R 5 3 > | R R 5 R 3 5 >
 H1 xx-- R R | R 8
-H1 xx--x=x= R R R > | R R 3 5 | R R 5 3 | R R 5 c | R R 5 >
-H2 x=x=xxx= R 5 5 4 3 | R 5 5 4 > | R 3 3 4 > | R 3 5 4 3 | R c 5 c > | R _c _5 _c R
+H1 xxx- R R > | R R 5 | R R _5 | R R 3
+H2 x-xx R 5 > | R 3 > | R R > | R _5 > | R 8 5 | R c 5
 
-tune flat-stone 1-2: the one with its echo, a hole, a pair on three and silence; bars four and eight let one more note out on four
-S xx--xx-- R R R 5 | R R R c | R R 5 8 | R R c 8 | R R 5 R | R R _5 R | R R 3 5 | R R 8 R | R R 3 R | 5 5 3 R !co
-A xx--xx-- R R R c | R R R 5 | R R c 8 | R R 5 8 | R R 5 R | R R _5 R | R R 3 5 | R R 8 5 | R R 5 3 | 5 5 3 R !co
-S xx--xx-- R R R 5 | R R R c | R R 5 8 | R R c 8 | R R 5 R | R R _5 R | R R 3 5 | R R 8 R | R R 3 R | 5 5 3 R !co
-C xx--xxx- R R 5 R > | R R c 5 > | R R 8 5 R | R R R 5 > | R R _5 R > | R R 8 c 5 | R R 5 3 > | R R 3 5 >
-S xx--xx-- R R R 5 | R R R c | R R 5 8 | R R c 8 | R R 5 R | R R _5 R | R R 3 5 | R R 8 R | R R 3 R | 5 5 3 R !co
-A xx--xx-- R R 8 5 | R R 8 c | R R c 5 | R R 5 R | R R _5 R | R R 5 5 | R R 5 3 | R R 3 R | R R 8 8 | 5 5 3 R !co
-L xx--xx-- R R 8 8 | R R 8 10 | R R c 8 | R R 5 8 | R R 8 5 | R R 5 c | R R 3 8 | R R 5 5 | 5 5 8 8 !co
-T xx--xxx- R R R 5 > | R R 5 5 > | R R c 5 > | R R 8 5 > | R R _5 R > | R R R R > | R R 3 5 > | R R 5 3 > | R R 3 3 5
-H1 xx-- R R | R 8 | 8 8 | R 5 | R > | R 3
-H2 xx-- R R | R 5 | R 8 | R _5 | R 3
-H2 xxx- R R > | R R 5 | R 5 > | R 8 5 | R 3 >
+tune under-neighbour 3-5: the one with its late echo, the seventh below that falls back on three, and a tail of sixteenths into four
+S x==x--x=x=xxx=-- R R _c R 3 4 5 | R R _c R 5 4 3 | R R _c R _5 _c R | R R c 8 5 4 3 | R R _c R 3 5 > !ch | R R _c R 5 3 > !ch | R R _c R 5 4 > !ch | R R _c R _5 _c > !ch | R R 8 c 5 3 > !ch
+A x==x--x=x=--x=xx R R _c R 5 >> > | R R _c R 3 >> > | R R _c R _5 >> > | R R 8 c 5 >> > | R R c 8 5 >> > | R R _c R 3 4 5
+S x==x--x=x=xxx=-- R R _c R 3 4 5 | R R _c R 5 4 3 | R R _c R _5 _c R | R R c 8 5 4 3 | R R _c R 3 5 > !ch | R R _c R 5 3 > !ch | R R _c R 5 4 > !ch | R R _c R _5 _c > !ch | R R 8 c 5 3 > !ch
+C x==xx=--------x= R R R > | R R 8 > | R R 5 > | R R 3 > | R R _5 >
+S x==x--x=x=xxx=-- R R _c R 3 4 5 | R R _c R 5 4 3 | R R _c R _5 _c R | R R c 8 5 4 3 | R R _c R 3 5 > !ch | R R _c R 5 3 > !ch | R R _c R 5 4 > !ch | R R _c R _5 _c > !ch | R R 8 c 5 3 > !ch
+A x==x--x=x=--x=xx R R _c R 5 >> > | R R _c R 3 >> > | R R _c R _5 >> > | R R 8 c 5 >> > | R R c 8 5 >> > | R R _c R 3 4 5
+L x==x--x=x=xxx=-- R R c 8 10 9 8 | R R c 8 c 8 5 | R R 8 c 8 c 5 | R R 3 5 8 c 5 | R R 5 8 c 5 > !ch | R R 3 5 6 5 3 | R R _c R 3 5 8 | R R _c R 5 6 5
+T x==x--x=x=x=x=xx R R _c R 3 5 >> > | R R _c R 5 3 >> > | R R _c R 5 4 3 > | R R _c R _5 _c >> > | R R 8 c 5 3 >> > | R R c 8 5 3 >> >
+H1 x==x--x= R R _c | R R > | R R 3 | R R 5 | R R c
+H1 x==x---- R R
+H2 x=xxx=-- R 3 4 5 | R 5 4 3 | R 3 5 > | R 5 3 > | R _c R > | R _5 _c >
+H2 x=--x=xx R 5 >> > | R 3 >> > | R _5 >> > | R c >> >
 
-tune copper-latch 3-5: the one held to its echo on the last sixteenth, a sharp and of two, a long hole, and two sixteenths on four that stay in the chord
-S x==x--x=----xx-- R R 8 c 5 | R R 8 8 c | R R 5 c 5 | R R 5 5 3 | R R c c 5 | R R _c _5 _c | R R 5 4 3 | R R 3 3 5 | R R _5 _c R | 5 5 5 5 3 !co
-A x==x--x=----xx-- R R 8 8 c | R R 8 c 5 | R R 5 5 3 | R R 5 c 5 | R R 5 4 3 | R R c c 5 | R R _5 _c R | R R _c _5 _c | R R 3 3 5 | 5 5 5 4 3 !co
-S x==x--x=----xx-- R R 8 c 5 | R R 8 8 c | R R 5 c 5 | R R 5 5 3 | R R c c 5 | R R _c _5 _c | R R 5 4 3 | R R 3 3 5 | R R _5 _c R | 5 5 5 5 3 !co
-C x==x--x=----x=x= R R 8 5 > | R R 8 c 5 | R R c 5 > | R R 5 3 > | R R 5 5 > | R R _c _5 > | R R _5 R > | R R 5 4 3
-S x==x--x=----xx-- R R 8 c 5 | R R 8 8 c | R R 5 c 5 | R R 5 5 3 | R R c c 5 | R R _c _5 _c | R R 5 4 3 | R R 3 3 5 | R R _5 _c R | 5 5 5 5 3 !co
-A x==x--x=----xx-- R R 5 c 8 | R R 8 5 c | R R 5 5 c | R R 3 4 5 | R R 5 3 4 | R R 3 3 4 | R R _5 _c R | R R R 3 4 | R R _5 R R | 5 5 3 4 5 !co
-L x==x--x=----xx-- R R 8 10 8 | R R 8 8 10 | R R c c 8 | R R 5 8 c | R R 5 c 8 | R R 8 8 8 | R R 5 8 8 | R R 5 5 c | 5 5 8 c 8 !co
-T x==x--x=----x=xx R R 8 5 >> > | R R 5 5 >> > | R R 5 3 >> > | R R c 5 >> > | R R 3 5 >> > | R R _5 _5 >> > | R R 5 3 4 5 | R R _c _5 >> >
-H1 x==x--x= R R R | R R > | R R 8 | R R 5 | R R c | R R 3
-H2 x=--xx-- R c 5 | R 8 c | R 5 3 | R _5 _c | R 3 5 | R 5 5
-H2 x=--x=x= R 5 > | R 3 > | R 5 3 | R c 5 | R _5 >
+tune tight-fist 3-5: a knock with its neighbour in the first two beats, and the same knock on another tone in the last two
+S x=xxx=--x=xxx=-- R R _c R 5 5 4 5 | R R _c R 3 3 4 5 | R R _c R _5 _5 _c R | R R _c R 5 5 4 3 | R R _c R 8 8 c 5 | R R _c R 5 4 3 > !ch | R R _c R 5 c 5 > !ch | R R _c R 3 4 5 > !ch | R R _c R _5 _c R > !ch | R R 2 R 5 4 3 > !ch
+A x=xxx=--x=--x=xx R R _c R 5 3 >> > | R R _c R 3 5 >> > | R R _c R c 5 >> > | R R _c R _5 R >> > | R R _c R 8 5 >> > | R R 2 R 5 3 >> > | R R _c R 5 3 4 5
+S x=xxx=--x=xxx=-- R R _c R 5 5 4 5 | R R _c R 3 3 4 5 | R R _c R _5 _5 _c R | R R _c R 5 5 4 3 | R R _c R 8 8 c 5 | R R _c R 5 4 3 > !ch | R R _c R 5 c 5 > !ch | R R _c R 3 4 5 > !ch | R R _c R _5 _c R > !ch | R R 2 R 5 4 3 > !ch
+C x=xxx=--------x= R R _c R > | R R _5 R > | R R 2 R > | R R 3 R > | R R 5 8 > | R R _c R 5 | R R _c R 3
+S x=xxx=--x=xxx=-- R R _c R 5 5 4 5 | R R _c R 3 3 4 5 | R R _c R _5 _5 _c R | R R _c R 5 5 4 3 | R R _c R 8 8 c 5 | R R _c R 5 4 3 > !ch | R R _c R 5 c 5 > !ch | R R _c R 3 4 5 > !ch | R R _c R _5 _c R > !ch | R R 2 R 5 4 3 > !ch
+A x=xxx=--x=--x=xx R R _c R 5 3 >> > | R R _c R 3 5 >> > | R R _c R c 5 >> > | R R _c R _5 R >> > | R R _c R 8 5 >> > | R R 2 R 5 3 >> > | R R _c R 5 3 4 5
+L x=xxx=--x=xxx=-- R R _c R 8 8 c 8 | R R _c R 8 9 10 8 | R R _c R 5 c 8 5 | R R _c R 5 6 c 5 | R R _c R 3 5 6 5 | R R 2 R 8 8 c 5 | R R _c R 5 5 6 5
+T x=xxx=--x=x=x=xx R R _c R 5 4 3 >> > | R R _c R 3 4 5 >> > | R R _c R c 5 3 >> > | R R _c R _5 _c R >> > | R R 2 R 5 4 3 >> > | R R _c R 5 3 5 >> >
+H1 x=xxx=-- R R _c R | R R 2 R | R R > > | R R 3 R | R R 3 5
+H2 x=xxx=-- R R _c R | R 3 4 5 | R 5 4 3 | R 5 3 > | R 3 5 > | R _5 _c > | R R 3 >
+H2 x=--x=xx R 5 >> > | R 3 >> > | R _5 >> >
 
-tune bent-hinge 3-5: the one low and held to its last sixteenth, silence, and a small tag right on three; bars four and eight add a pickup late on four
-S x==x----xxx----- R R 8 c 5 | R R 8 8 c | R R 5 5 3 | R R 5 4 3 | R R c 5 3 | R R _5 _c R | R R R _c R | R R 3 3 5 | R R 5 c 5 | 5 5 5 4 3 !co
-A x==x----xxx----- R R 8 8 c | R R 8 c 5 | R R 5 4 3 | R R 5 5 3 | R R c c 5 | R R _5 _c R | R R R _c R | R R 3 3 5 | R R 5 c 5 | 5 5 5 4 3 !co
-S x==x----xxx----- R R 8 c 5 | R R 8 8 c | R R 5 5 3 | R R 5 4 3 | R R c 5 3 | R R _5 _c R | R R R _c R | R R 3 3 5 | R R 5 c 5 | 5 5 5 4 3 !co
-C x==x----xxx---x= R R 8 c 5 > | R R 5 c 5 > | R R 5 4 3 > | R R c 5 3 > | R R R _c R > | R R _5 _c R > | R R 3 3 5 > | R R 5 5 3 >
-S x==x----xxx----- R R 8 c 5 | R R 8 8 c | R R 5 5 3 | R R 5 4 3 | R R c 5 3 | R R _5 _c R | R R R _c R | R R 3 3 5 | R R 5 c 5 | 5 5 5 4 3 !co
-A x==x----xxx----- R R 5 c 8 | R R 5 5 c | R R 3 4 5 | R R 5 3 4 | R R 3 3 4 | R R _5 _c R | R R _5 _5 R | R R R 3 4 | R R 8 5 c | 5 5 3 4 5 !co
-L x==x----xxx----- R R 8 10 8 | R R 8 8 10 | R R c 8 c | R R 5 c 8 | R R 5 8 c | R R 8 9 8 | R R 5 8 8 | R R 5 5 c | 5 5 8 c 8 !co
-T x==x----xxx-x=xx R R 8 c 5 5 >> > | R R 5 5 3 3 >> > | R R 5 4 3 5 >> > | R R c 5 3 3 >> > | R R _5 _c R R >> > | R R R 3 5 5 >> > | R R _c _5 _5 _5 >> > | R R 3 4 5 5 >> >
-H1 x==x---- R R | R 8 | R 5 | R 3
-H2 xxx----- R R R | R 3 5 | R 5 3 | R _c R | R c 5
-H2 xxx---x= R 3 5 > | R R R > | R _c R > | R 5 3 > | R c 5 >
+tune top-drop 3-5: the one and its late echo below, the octave on the push, and from it down in steps; where the neck has no octave the fifth is the floor
+S x==x--x=x=--xxx= R R 8 c 5 4 3 | R R 8 c 5 3 > !ch | R R 8 c 5 4 > !ch | R R 8 c 8 c 5 | R R _5 _c R 3 > !ch | R R _5 _c R 4 3 | R R 5 4 3 4 5 | R R 5 3 R 3 > !ch | R R _c _5 _c R > !ch
+A x==x--x=x=x=x=x= R R 8 c 5 3 > | R R 8 c 5 4 > | R R 8 c 5 4 3 | R R _5 _c R 3 > | R R _5 _c R 5 > | R R 5 4 3 R > | R R 5 3 R _c > | R R _c _5 _c R >
+S x==x--x=x=--xxx= R R 8 c 5 4 3 | R R 8 c 5 3 > !ch | R R 8 c 5 4 > !ch | R R 8 c 8 c 5 | R R _5 _c R 3 > !ch | R R _5 _c R 4 3 | R R 5 4 3 4 5 | R R 5 3 R 3 > !ch | R R _c _5 _c R > !ch
+C x==xx=--------x= R R 8 > | R R R > | R R 5 > | R R _5 > | R R 3 >
+S x==x--x=x=--xxx= R R 8 c 5 4 3 | R R 8 c 5 3 > !ch | R R 8 c 5 4 > !ch | R R 8 c 8 c 5 | R R _5 _c R 3 > !ch | R R _5 _c R 4 3 | R R 5 4 3 4 5 | R R 5 3 R 3 > !ch | R R _c _5 _c R > !ch
+A x==x--x=x=x=x=x= R R 8 c 5 3 > | R R 8 c 5 4 > | R R 8 c 5 4 3 | R R _5 _c R 3 > | R R _5 _c R 5 > | R R 5 4 3 R > | R R 5 3 R _c > | R R _c _5 _c R >
+L x==x--x=x=--xxx= R R 8 10 9 8 c | R R 8 9 10 9 8 | R R 8 c 8 c 5 | R R 5 8 c 5 > !ch | R R 5 c 8 c 5 | R R _5 R 5 6 5 | R R 3 5 6 5 3 | R R 3 5 5 4 > !ch
+T x==x--x=x=x=xxx= R R 8 c 5 3 >> > | R R 8 c 5 4 3 > | R R _5 _c R 3 >> > | R R _5 _c R 5 >> > | R R 5 4 3 R >> > | R R 5 3 R _c >> > | R R _c _5 _c R >> >
+H1 x==x--x= R R _c | R R > | R R 3 | R R 5 | R R 8
+H2 x=--xxx= R 5 4 3 | R 3 4 5 | R 5 3 > | R 3 4 > | R _5 _c > | R c 5 >
+H2 x=--x=x= R 5 > | R 3 > | R _5 >
+
+tune two-storeys 3-5: a sixteenth pair below, a pair above or a fifth under it, and a tail that walks back to the ground
+S xx--xx--x=xxx=-- R R 8 8 c 5 4 3 | R R _5 _5 R 3 4 5 | R R 8 8 c 5 3 > !ch | R R 8 8 5 4 3 > !ch | R R _5 _5 _c R 3 > !ch | R R _5 _5 R 5 4 3 | R R _5 _5 R 3 4 > !ch | R R _c _c R 3 4 5 | R R _c _c R 5 3 > !ch
+A xx--xx--x=--x=xx R R 8 8 c 5 >> > | R R 8 8 5 3 >> > | R R _5 _5 R 3 >> > | R R _5 _5 R 5 >> > | R R _c _c R 3 >> > | R R _c _c R 5 >> > | R R 5 5 3 5 >> >
+S xx--xx--x=xxx=-- R R 8 8 c 5 4 3 | R R _5 _5 R 3 4 5 | R R 8 8 c 5 3 > !ch | R R 8 8 5 4 3 > !ch | R R _5 _5 _c R 3 > !ch | R R _5 _5 R 5 4 3 | R R _5 _5 R 3 4 > !ch | R R _c _c R 3 4 5 | R R _c _c R 5 3 > !ch
+C xx--xx--------x= R R 8 8 > | R R _5 _5 > | R R _c _c > | R R 5 5 > | R R 3 3 > | R R 8 8 5
+S xx--xx--x=xxx=-- R R 8 8 c 5 4 3 | R R _5 _5 R 3 4 5 | R R 8 8 c 5 3 > !ch | R R 8 8 5 4 3 > !ch | R R _5 _5 _c R 3 > !ch | R R _5 _5 R 5 4 3 | R R _5 _5 R 3 4 > !ch | R R _c _c R 3 4 5 | R R _c _c R 5 3 > !ch
+A xx--xx--x=--x=xx R R 8 8 c 5 >> > | R R 8 8 5 3 >> > | R R _5 _5 R 3 >> > | R R _5 _5 R 5 >> > | R R _c _c R 3 >> > | R R _c _c R 5 >> > | R R 5 5 3 5 >> >
+L xx--xx--x=xxx=-- R R 8 8 10 9 8 c | R R 8 8 c 8 c 5 | R R 8 8 9 10 9 8 | R R 5 5 8 c 8 5 | R R 5 5 c 5 4 3 | R R _5 _5 3 5 6 5 | R R 3 3 5 6 5 3
+T xx--xx--x=x=x=xx R R 8 8 c 5 3 >> > | R R 8 8 c 5 4 3 > | R R _5 _5 R 3 5 >> > | R R _5 _5 _c R 3 >> > | R R _c _c R 5 3 >> > | R R _c _c R 3 5 >> >
+H1 xx--xx-- R R 8 8 | R R _5 _5 | R R _c _c | R R 5 5 | R R 3 3
+H1 xx--x=x= R R 5 > | R R 3 > | R R _c >
+H2 x=xxx=-- R 3 4 5 | R 5 4 3 | R 3 5 > | R 5 3 > | R _5 _c >
+H2 x=--x=xx R 5 >> > | R 3 >> > | R _5 >> >
+
+tune blue-hinge 4-5: two on the one, the seventh below falls back on three, and the third is bent up from under it
+S xx----x=x=xxx=-- R R _c R b3 3 5 | R R _c R 3 4 5 | R R c 8 5 4 3 | R R _c R b3 3 > !ch | R R _c R 5 4 3 | R R _c R 5 #4 4 | R R _c R 5 3 > !ch | R R _c R _5 _c R | R R _c R _5 _c > !ch
+A xx----x=x=--x=xx R R _c R 5 >> > | R R _c R 3 >> > | R R _c R _5 >> > | R R c 8 5 >> > | R R 8 c 5 >> > | R R _c R 5 b3 3
+S xx----x=x=xxx=-- R R _c R b3 3 5 | R R _c R 3 4 5 | R R c 8 5 4 3 | R R _c R b3 3 > !ch | R R _c R 5 4 3 | R R _c R 5 #4 4 | R R _c R 5 3 > !ch | R R _c R _5 _c R | R R _c R _5 _c > !ch
+C xx--x=--------x= R R R > | R R 8 > | R R 5 > | R R 3 > | R R _5 >
+S xx----x=x=xxx=-- R R _c R b3 3 5 | R R _c R 3 4 5 | R R c 8 5 4 3 | R R _c R b3 3 > !ch | R R _c R 5 4 3 | R R _c R 5 #4 4 | R R _c R 5 3 > !ch | R R _c R _5 _c R | R R _c R _5 _c > !ch
+A xx----x=x=--x=xx R R _c R 5 >> > | R R _c R 3 >> > | R R _c R _5 >> > | R R c 8 5 >> > | R R 8 c 5 >> > | R R _c R 5 b3 3
+L xx----x=x=xxx=-- R R c 8 10 9 8 | R R c 8 c 8 5 | R R 5 8 c 8 5 | R R _c R 3 5 8 | R R 3 5 6 c 5 | R R _c R 5 6 c | R R 5 c 8 c 5
+T xx----x=x=x=x=xx R R _c R 3 5 >> > | R R _c R 5 3 >> > | R R c 8 5 3 >> > | R R _c R _5 _c >> > | R R _c R 5 4 3 > | R R 8 c 5 3 >> >
+H1 xx----x= R R _c | R R > | R R 3 | R R 5 | R R c
+H2 x=xxx=-- R b3 3 5 | R 3 4 5 | R 5 4 3 | R 3 5 > | R 5 3 > | R _5 _c >
+H2 x=--x=xx R 5 >> > | R 3 >> > | R _5 >> >
+
+tune threes 5-5: the first notes come every third sixteenth, then a hole, and the tail starts late after three
+S x--x--x---xxx-x- R R 8 c 5 4 > | R R 8 c 5 3 > | R R _c 3 4 5 > | R R _c R 3 5 > | R R _5 _c R 3 > | R R _c 5 4 3 > | R R 5 4 3 R > | R R 8 5 c 5 >
+A x--x--x---x-x-xx R R 8 c 5 >> > | R R 8 5 3 >> > | R R _c R 3 >> > | R R _c R 5 >> > | R R _5 _c R >> > | R R 5 3 5 >> >
+S x--x--x---xxx-x- R R 8 c 5 4 > | R R 8 c 5 3 > | R R _c 3 4 5 > | R R _c R 3 5 > | R R _5 _c R 3 > | R R _c 5 4 3 > | R R 5 4 3 R > | R R 8 5 c 5 >
+C x--x--x-------x- R R 8 > | R R _c > | R R 5 > | R R 3 > | R R _5 >
+S x--x--x---xxx-x- R R 8 c 5 4 > | R R 8 c 5 3 > | R R _c 3 4 5 > | R R _c R 3 5 > | R R _5 _c R 3 > | R R _c 5 4 3 > | R R 5 4 3 R > | R R 8 5 c 5 >
+A x--x--x---x-x-xx R R 8 c 5 >> > | R R 8 5 3 >> > | R R _c R 3 >> > | R R _c R 5 >> > | R R _5 _c R >> > | R R 5 3 5 >> >
+L x--x--x---xxx-x- R R 8 8 9 10 8 | R R 8 10 9 8 > | R R 8 c 8 c 5 | R R 5 8 c 5 > | R R 5 c 8 c 5 | R R 3 5 6 c 5
+T x--x--x-x-x-x-xx R R 8 c 5 3 >> > | R R 8 c 5 4 >> > | R R _c R 3 5 >> > | R R _c R 5 3 >> > | R R _5 _c R 3 >> > | R R 5 4 3 R >> >
+H1 x--x--x- R R 8 | R R _c | R R 5 | R R 3 | R R >
+H2 x-xxx-x- R 3 4 5 > | R 5 4 3 > | R R 3 5 > | R R 5 3 > | R _5 _c R >
+H2 x---x-xx R 5 >> > | R 3 >> > | R _5 >> >
 `;
