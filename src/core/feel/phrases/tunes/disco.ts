@@ -8,7 +8,7 @@ C xxx---xx R 8 R 5 > | R 8 R 3 > | R 8 R R > | R 8 R 5 3 | R _5 R _5 > | R 5 R 5
 S xxx-x-xx R 8 R 8 5 > | R 8 R 8 R > | R 8 R 8 3 > | R 8 R 5 R > | R 8 R 5 3 > | R _5 R _5 R > | R 5 R 5 R > | R 5 R 5 3 > | 5 8 5 8 3 > !co
 A xxxx--xx R 8 R 8 5 > | R 8 R 8 5 3 | R 8 R 8 3 > | R 8 R 8 R > | R _5 R _5 R > | R 5 R 5 R > | R 5 R 5 3 > | 5 8 5 8 R > !co
 L xxx-x-xx R 8 R 8 8 > | R 8 R 8 10 8 | R 8 R 5 8 5 | R 8 R 8 5 8 | R 5 R 8 5 > | R 5 R 5 8 5 | R 5 R 8 R > | R _5 R 5 3 >
-T xx--xxxx R 8 R 8 5 > | R 8 R 8 3 > | R 8 R 8 5 3 | R 5 R 5 3 > | R _5 R _5 R > | R 5 R 5 R >
+T xx--xxxx R 8 R 8 5 R | R 8 R 8 8 5 | R 8 R 8 3 > | R 8 R 8 5 3 | R 5 R 5 3 > | R _5 R _5 R > | R 5 R 5 R >
 H1 xxx- R 8 R | R 8 > | R 5 R | R _5 R
 H1 xxxx R 8 R > | R 5 R > | R _5 R >
 H1 xx-- R 8 | R 5 | R _5
@@ -24,7 +24,7 @@ C xxx-x-x- R 8 R 8 5 | R 8 R 8 > | R 8 R 5 > | R _5 R R > | R 5 R R > | R 5 R 5 
 S xxxx--xx R 8 R 8 5 > | R 8 R 8 3 > | R 8 R 8 3 5 | R 8 R 8 5 8 | R 8 R 8 R > | R _5 R _5 R > | R 5 R 5 R > | R 5 R 5 3 > | 5 8 5 8 3 > !co
 A xxxx--xx R 8 R 8 5 3 | R 8 R 8 8 5 | R 8 R 8 5 > | R 8 R 8 3 > | R 8 R 8 5 R | R _5 R _5 R > | R 5 R 5 R > | R 5 R 5 3 > | 5 8 5 8 R > !co
 L xxxx--xx R 8 R 8 10 8 | R 8 R 8 10 > | R 8 R 8 8 5 | R 8 R 8 8 > | R 5 R 5 8 5 | R 5 R 5 8 > | R 5 R 5 10 8 | R _5 R _5 5 >
-T xx--xxxx R 8 R 8 5 > | R 8 R 8 3 > | R 8 R 8 5 3 | R 5 R 5 3 > | R _5 R _5 R > | R 5 R 5 R >
+T xx--xxxx R 8 R 8 5 R | R 8 R 8 8 5 | R 8 R 8 3 > | R 8 R 8 5 3 | R 5 R 5 3 > | R _5 R _5 R > | R 5 R 5 R >
 H1 xxx- R 8 R | R 8 > | R 5 R | R _5 R
 H1 xxxx R 8 R > | R 5 R > | R _5 R >
 H1 xx-- R 8 | R 5 | R _5
@@ -59,11 +59,11 @@ H2 xxxx R 8 R 8 | R 8 R > | R 8 >> > | R 5 R > | R _5 R >
 
 tune mirrorball 3-5: octave pairs for two beats, air on three, and a tag from its and that climbs the third, fourth and fifth; the answer comes down the same way
 S xxxx-xxx R 8 R 8 3 4 5 | R 8 R 8 3 5 > | R 8 R 8 5 3 > | R 8 R 8 c 5 > | R 8 R 8 3 4 > | R 8 R 8 R 2 3 | R _5 R _5 3 5 > | R 5 R 5 3 4 > | R 5 R 5 c 5 > | 5 8 5 8 c 5 > !co
-A xxxx-xxx R 8 R 8 5 4 3 | R 8 R 8 5 4 > | R 8 R 8 c 5 > | R 8 R 8 c 5 3 | R 8 R 8 5 >> > | R 8 R 8 3 2 > | R _5 R _5 3 2 > | R 5 R 5 4 3 > | R 5 R 5 4 3 2 | 5 8 5 8 4 3 > !co
+A xxxx-xxx R 8 R 8 5 4 3 | R 8 R 8 5 4 > | R 8 R 8 c 5 > | R 8 R 8 c 5 3 | R 8 R 8 5 >> > | R _5 R _5 3 R > | R 5 R 5 4 3 > | R 5 R 5 4 3 2 | 5 8 5 8 4 3 > !co
 S xxxx-xxx R 8 R 8 3 4 5 | R 8 R 8 3 5 > | R 8 R 8 5 3 > | R 8 R 8 c 5 > | R 8 R 8 3 4 > | R 8 R 8 R 2 3 | R _5 R _5 3 5 > | R 5 R 5 3 4 > | R 5 R 5 c 5 > | 5 8 5 8 c 5 > !co
 C xxxx--xx R 8 R 8 5 > | R 8 R 8 >> > | R 8 R 8 3 > | R 8 R 8 c 5 | R _5 R _5 >> > | R 5 R 5 3 > | R 5 R 5 >> >
 S xxxx-xxx R 8 R 8 3 4 5 | R 8 R 8 3 5 > | R 8 R 8 5 3 > | R 8 R 8 c 5 > | R 8 R 8 3 4 > | R 8 R 8 R 2 3 | R _5 R _5 3 5 > | R 5 R 5 3 4 > | R 5 R 5 c 5 > | 5 8 5 8 c 5 > !co
-A xxxx-xxx R 8 R 8 5 4 3 | R 8 R 8 5 4 > | R 8 R 8 c 5 > | R 8 R 8 c 5 3 | R 8 R 8 5 >> > | R 8 R 8 3 2 > | R _5 R _5 3 2 > | R 5 R 5 4 3 > | R 5 R 5 4 3 2 | 5 8 5 8 4 3 > !co
+A xxxx-xxx R 8 R 8 5 4 3 | R 8 R 8 5 4 > | R 8 R 8 c 5 > | R 8 R 8 c 5 3 | R 8 R 8 5 >> > | R _5 R _5 3 R > | R 5 R 5 4 3 > | R 5 R 5 4 3 2 | 5 8 5 8 4 3 > !co
 L xxxx-xxx R 8 R 8 8 9 10 | R 8 R 8 10 9 8 | R 8 R 8 10 8 > | R 8 R 8 c 8 9 | R 5 R 5 10 9 8 | R 5 R 5 8 c 5 | R 5 R 5 6 8 > | R _5 R _5 3 5 > | 5 8 5 8 10 9 8 !co
 T xxxxxxxx R 8 R 8 5 3 >> > | R 8 R 8 c 5 >> > | R 8 R 8 3 5 >> > | R 8 R 8 5 >>> >> > | R _5 R _5 R 3 >> > | R 5 R 5 3 5 >> > | R 5 R 5 c 5 >> >
 H1 xxxx R 8 R > | R 8 R 8 | R 8 5 > | R 8 >> > | R 5 R > | R _5 R > | R 5 3 >
@@ -82,11 +82,11 @@ H1 xxxx R 8 R > | R 8 R 8 | R 8 5 > | R 8 >> > | R 5 R > | R _5 R >
 H2 xxxx R 8 R > | R 8 >> > | R 8 5 > | R 5 R > | R 5 >> > | R _5 R > | R 8 3 >
 
 tune walking-pairs 3-5: every beat an octave pair, and the pairs themselves walk through the chord; the answer pumps in place and lets a tail go
-S xxxxxxxx R 8 2 9 3 10 5 > | R 8 2 9 3 10 4 > | R 8 _c c _5 5 >> > | R 8 _c c _5 5 3 > | R 8 R 8 3 10 5 > | R 8 R 8 _5 5 3 > | R 8 R 8 _c c 5 > | R _5 R _5 3 5 3 > | R 5 R 5 3 5 4 > | R 5 R 5 c 5 3 >
+S xxxxxxxx R 8 2 9 3 10 5 > | R 8 2 9 3 10 4 > | R 8 _c c _5 5 >> > | R 8 _c c _5 5 3 > | R 8 R 8 3 10 5 > | R 8 R 8 _5 5 3 > | R 8 R 8 _c c 5 > | R _5 R _5 3 5 3 > | R 5 R 5 3 5 4 >
 A xxxx-xxx R 8 R 8 c 5 > | R 8 R 8 5 3 > | R 8 R 8 3 5 > | R 8 R 8 5 4 3 | R 8 R 8 3 4 5 | R _5 R _5 3 5 > | R 5 R 5 4 3 > | R 5 R 5 c 5 >
-S xxxxxxxx R 8 2 9 3 10 5 > | R 8 2 9 3 10 4 > | R 8 _c c _5 5 >> > | R 8 _c c _5 5 3 > | R 8 R 8 3 10 5 > | R 8 R 8 _5 5 3 > | R 8 R 8 _c c 5 > | R _5 R _5 3 5 3 > | R 5 R 5 3 5 4 > | R 5 R 5 c 5 3 >
+S xxxxxxxx R 8 2 9 3 10 5 > | R 8 2 9 3 10 4 > | R 8 _c c _5 5 >> > | R 8 _c c _5 5 3 > | R 8 R 8 3 10 5 > | R 8 R 8 _5 5 3 > | R 8 R 8 _c c 5 > | R _5 R _5 3 5 3 > | R 5 R 5 3 5 4 >
 C xxxx--xx R 8 R 8 5 > | R 8 R 8 >> > | R 8 R 8 3 > | R 8 R 8 c 5 | R _5 R _5 >> > | R 5 R 5 3 > | R 5 R 5 >> >
-S xxxxxxxx R 8 2 9 3 10 5 > | R 8 2 9 3 10 4 > | R 8 _c c _5 5 >> > | R 8 _c c _5 5 3 > | R 8 R 8 3 10 5 > | R 8 R 8 _5 5 3 > | R 8 R 8 _c c 5 > | R _5 R _5 3 5 3 > | R 5 R 5 3 5 4 > | R 5 R 5 c 5 3 >
+S xxxxxxxx R 8 2 9 3 10 5 > | R 8 2 9 3 10 4 > | R 8 _c c _5 5 >> > | R 8 _c c _5 5 3 > | R 8 R 8 3 10 5 > | R 8 R 8 _5 5 3 > | R 8 R 8 _c c 5 > | R _5 R _5 3 5 3 > | R 5 R 5 3 5 4 >
 A xxxx-xxx R 8 R 8 c 5 > | R 8 R 8 5 3 > | R 8 R 8 3 5 > | R 8 R 8 5 4 3 | R 8 R 8 3 4 5 | R _5 R _5 3 5 > | R 5 R 5 4 3 > | R 5 R 5 c 5 >
 L xxxxxxxx R 8 2 9 3 10 8 > | R 8 R 8 3 10 9 8 | R 8 R 8 10 9 8 > | R 8 2 9 3 10 9 8 | R 8 R 8 8 9 10 8 | R 5 R 5 8 10 9 8 | R 5 R 5 8 c 5 > | R _5 R _5 3 5 c >
 T xxxxxxxx R 8 R 8 5 3 >> > | R 8 R 8 c 5 >> > | R 8 _c c _5 5 >> > | R 8 R 8 3 10 >> > | R _5 R _5 R 3 >> > | R 5 R 5 3 5 >> > | R 5 R 5 c 5 >> >

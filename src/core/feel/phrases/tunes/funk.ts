@@ -15,11 +15,11 @@ H2 xxx- R R > | R 3 > | R 5 > | R _5 > | R c 5 | R 3 5
 H2 x-xx R 5 > | R 3 > | R R > | R _5 >
 
 tune into-three 1-2: the one alone, then a pair that picks up into three, and a pair on four that picks up into the next bar
-S x-xxx-xx R _5 _c R 5 > | R _5 _c R 3 > | R R 5 8 5 > | R R _5 R 5 > | R 5 c 8 5 > | R _5 _5 R 5 > | R _5 _5 R _5 > | R 5 5 8 5 > | R 3 5 8 5 > | R 5 3 R 5 > | R R _5 R R >
+S x-xxx-xx R _5 _c R 5 > | R _5 _c R 3 > !ch | R _5 _c R _5 _c | R _5 _c R 5 c | R R 5 8 5 > | R R _5 R 5 > | R 5 c 8 5 > | R _5 _5 R 5 > | R _5 _5 R _5 > | R 5 5 8 5 > | R 3 5 8 5 > | R 5 3 R 5 > | R R _5 R R >
 A x-xxx-x- R _5 _c R 5 | R _5 _c R 3 | R 5 c 8 5 | R _5 _5 R > | R _5 _5 R 5 | R 5 5 8 > | R 5 5 8 5 | R 5 3 R > | R 3 5 8 > | R _5 _c R >
-S x-xxx-xx R _5 _c R 5 > | R _5 _c R 3 > | R R 5 8 5 > | R R _5 R 5 > | R 5 c 8 5 > | R _5 _5 R 5 > | R _5 _5 R _5 > | R 5 5 8 5 > | R 3 5 8 5 > | R 5 3 R 5 > | R R _5 R R >
+S x-xxx-xx R _5 _c R 5 > | R _5 _c R 3 > !ch | R _5 _c R _5 _c | R _5 _c R 5 c | R R 5 8 5 > | R R _5 R 5 > | R 5 c 8 5 > | R _5 _5 R 5 > | R _5 _5 R _5 > | R 5 5 8 5 > | R 3 5 8 5 > | R 5 3 R 5 > | R R _5 R R >
 C xx----xx R R 5 > | R R c > | R R _5 > | R R 3 > | R R 8 > | R R _5 _c
-S x-xxx-xx R _5 _c R 5 > | R _5 _c R 3 > | R R 5 8 5 > | R R _5 R 5 > | R 5 c 8 5 > | R _5 _5 R 5 > | R _5 _5 R _5 > | R 5 5 8 5 > | R 3 5 8 5 > | R 5 3 R 5 > | R R _5 R R >
+S x-xxx-xx R _5 _c R 5 > | R _5 _c R 3 > !ch | R _5 _c R _5 _c | R _5 _c R 5 c | R R 5 8 5 > | R R _5 R 5 > | R 5 c 8 5 > | R _5 _5 R 5 > | R _5 _5 R _5 > | R 5 5 8 5 > | R 3 5 8 5 > | R 5 3 R 5 > | R R _5 R R >
 A x-xxx-x- R _5 _c R 5 | R _5 _c R 3 | R 5 c 8 5 | R _5 _5 R > | R _5 _5 R 5 | R 5 5 8 > | R 5 5 8 5 | R 5 3 R > | R 3 5 8 > | R _5 _c R >
 L x-xxx-xx R 5 c 8 c 5 | R 5 c 8 10 8 | R 5 5 8 5 > | R 3 5 8 5 > | R _5 _c R 5 > | R _5 R 5 8 > | R _5 R 5 5 >
 T xx--xxxx R R 5 8 5 > | R R _5 _c R > | R R _5 R _5 > | R R 8 c 5 > | R R 5 R 5 > | R R 3 5 3 > | R R 5 3 R >
@@ -53,6 +53,7 @@ T x==x--x=x=x=x=xx R R _c R 3 5 >> > | R R _c R 5 3 >> > | R R _c R 5 4 3 > | R 
 H1 x==x--x= R R _c | R R > | R R 3 | R R 5 | R R c
 H1 x==x---- R R
 H2 x=xxx=-- R 3 4 5 | R 5 4 3 | R 3 5 > | R 5 3 > | R _c R > | R _5 _c >
+H2 ----x=xx R >> >
 H2 x=--x=xx R 5 >> > | R 3 >> > | R _5 >> > | R c >> >
 
 tune tight-fist 3-5: a knock with its neighbour in the first two beats, and the same knock on another tone in the last two
@@ -66,6 +67,7 @@ L x=xxx=--x=xxx=-- R R _c R 8 8 c 8 | R R _c R 8 9 10 8 | R R _c R 5 c 8 5 | R R
 T x=xxx=--x=x=x=xx R R _c R 5 4 3 >> > | R R _c R 3 4 5 >> > | R R _c R c 5 3 >> > | R R _c R _5 _c R >> > | R R 2 R 5 4 3 >> > | R R _c R 5 3 5 >> >
 H1 x=xxx=-- R R _c R | R R 2 R | R R > > | R R 3 R | R R 3 5
 H2 x=xxx=-- R R _c R | R 3 4 5 | R 5 4 3 | R 5 3 > | R 3 5 > | R _5 _c > | R R 3 >
+H2 ----x=xx R >> >
 H2 x=--x=xx R 5 >> > | R 3 >> > | R _5 >> >
 
 tune top-drop 3-5: the one and its late echo below, the octave on the push, and from it down in steps; where the neck has no octave the fifth is the floor
@@ -79,6 +81,7 @@ L x==x--x=x=--xxx= R R 8 10 9 8 c | R R 8 9 10 9 8 | R R 8 c 8 c 5 | R R 5 8 c 5
 T x==x--x=x=x=xxx= R R 8 c 5 3 >> > | R R 8 c 5 4 3 > | R R _5 _c R 3 >> > | R R _5 _c R 5 >> > | R R 5 4 3 R >> > | R R 5 3 R _c >> > | R R _c _5 _c R >> >
 H1 x==x--x= R R _c | R R > | R R 3 | R R 5 | R R 8
 H2 x=--xxx= R 5 4 3 | R 3 4 5 | R 5 3 > | R 3 4 > | R _5 _c > | R c 5 >
+H2 ----x=x= R >
 H2 x=--x=x= R 5 > | R 3 > | R _5 >
 
 tune two-storeys 3-5: a sixteenth pair below, a pair above or a fifth under it, and a tail that walks back to the ground
@@ -93,6 +96,7 @@ T xx--xx--x=x=x=xx R R 8 8 c 5 3 >> > | R R 8 8 c 5 4 3 > | R R _5 _5 R 3 5 >> >
 H1 xx--xx-- R R 8 8 | R R _5 _5 | R R _c _c | R R 5 5 | R R 3 3
 H1 xx--x=x= R R 5 > | R R 3 > | R R _c >
 H2 x=xxx=-- R 3 4 5 | R 5 4 3 | R 3 5 > | R 5 3 > | R _5 _c >
+H2 ----x=xx R >> >
 H2 x=--x=xx R 5 >> > | R 3 >> > | R _5 >> >
 
 tune blue-hinge 4-5: two on the one, the seventh below falls back on three, and the third is bent up from under it
@@ -106,6 +110,7 @@ L xx----x=x=xxx=-- R R c 8 10 9 8 | R R c 8 c 8 5 | R R 5 8 c 8 5 | R R _c R 3 5
 T xx----x=x=x=x=xx R R _c R 3 5 >> > | R R _c R 5 3 >> > | R R c 8 5 3 >> > | R R _c R _5 _c >> > | R R _c R 5 4 3 > | R R 8 c 5 3 >> >
 H1 xx----x= R R _c | R R > | R R 3 | R R 5 | R R c
 H2 x=xxx=-- R b3 3 5 | R 3 4 5 | R 5 4 3 | R 3 5 > | R 5 3 > | R _5 _c >
+H2 ----x=xx R >> >
 H2 x=--x=xx R 5 >> > | R 3 >> > | R _5 >> >
 
 tune threes 5-5: the first notes come every third sixteenth, then a hole, and the tail starts late after three
@@ -119,5 +124,6 @@ L x--x--x---xxx-x- R R 8 8 9 10 8 | R R 8 10 9 8 > | R R 8 c 8 c 5 | R R 5 8 c 5
 T x--x--x-x-x-x-xx R R 8 c 5 3 >> > | R R 8 c 5 4 >> > | R R _c R 3 5 >> > | R R _c R 5 3 >> > | R R _5 _c R 3 >> > | R R 5 4 3 R >> >
 H1 x--x--x- R R 8 | R R _c | R R 5 | R R 3 | R R >
 H2 x-xxx-x- R 3 4 5 > | R 5 4 3 > | R R 3 5 > | R R 5 3 > | R _5 _c R >
+H2 ----x-xx R >> >
 H2 x---x-xx R 5 >> > | R 3 >> > | R _5 >> >
 `;
