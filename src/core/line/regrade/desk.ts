@@ -1,4 +1,4 @@
-import type { LineNote } from '../../base';
+import { type LineNote, midiOf } from '../../base';
 import { techniquesInBar } from '../analysis';
 import { levelFindings } from '../bar-findings';
 import { type HeardLine, hearLine, hearWith } from '../hearing';
@@ -48,6 +48,15 @@ export const fitsLevel = (
   notes: readonly LineNote[],
 ): boolean => levelFindings({ model, bar, tones: heard[bar.index] ?? [], notes }).length === 0;
 
+/** No bar gets a wider leap than an octave that had none: that would be harder, and nothing to learn from. */
+const WIDEST_LEAP = 12;
+
+const widestLeap = (notes: readonly LineNote[]): number =>
+  notes.reduce((widest, { pitch }, index) => {
+    const before = notes[index - 1];
+    return before ? Math.max(widest, Math.abs(midiOf(pitch) - midiOf(before.pitch))) : widest;
+  }, 0);
+
 /** The bars that a bar's notes may become at the level, the nearest in its own rhythm first. */
 export function waysOf(
   model: LineModel,
@@ -62,7 +71,8 @@ export function waysOf(
   );
   const next = bar.after.flatMap((index) => line[index]?.[0] ?? [])[0] ?? null;
   const richer = harder ? richerBars(model, bar, notes, next) : [];
-  return [notes, ...simpler, ...richer];
+  const widest = Math.max(WIDEST_LEAP, widestLeap(notes));
+  return [notes, ...simpler, ...richer].filter((way) => widestLeap(way) <= widest);
 }
 
 /** What a bar costs beside its neighbours in a line as it is heard. */
