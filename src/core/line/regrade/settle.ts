@@ -161,21 +161,25 @@ function nearestStart(desk: Desk, state: State): State {
   );
 }
 
-/** Bars that can be as they were without a fault get their own notes back. */
+/** The state with a bar's own notes again, where that costs no more; null where it does, or they do not fit the level. */
+function givenBack(desk: Desk, state: State, bar: BarModel): State | null {
+  const own = desk.line[bar.index] ?? [];
+  const now = state.line[bar.index] ?? [];
+  if (own === now) return null;
+  const heard = hearWith(desk.model, state.heard, bar.index, own);
+  if (!fitsLevel(desk.model, bar, heard, own)) return null;
+  if (costOf(desk, heard, bar, own, state.line) > costOf(desk, state.heard, bar, now, state.line))
+    return null;
+  return { line: withBar(state.line, bar.index, own), heard };
+}
+
+/** Bars that can be as they were without a fault, and cost no more so, get their own notes back. */
 function withoutNeed(desk: Desk, start: State): State {
   let state = start;
-  if (desk.below !== null) return state;
-  for (const bar of desk.model.bars) {
-    const own = desk.line[bar.index] ?? [];
-    if (own === state.line[bar.index]) continue;
-    const heard = hearWith(desk.model, state.heard, bar.index, own);
-    if (!fitsLevel(desk.model, bar, heard, own)) continue;
-    if (
-      costOf(desk, heard, bar, own, state.line) >
-      costOf(desk, state.heard, bar, state.line[bar.index] ?? [], state.line)
-    )
-      continue;
-    state = { line: withBar(state.line, bar.index, own), heard };
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const before = state;
+    for (const bar of desk.model.bars) state = givenBack(desk, state, bar) ?? state;
+    if (state === before) break;
   }
   return state;
 }
@@ -216,8 +220,8 @@ export function lineFor(desk: Desk): LineNotes {
   let state = settled(desk, { line: first, heard: hearLine(model, first) });
   state = settled(desk, settledInPairs(desk, state));
   state = nearestStart(desk, composedWhereBroken(desk, state));
-  const last = halfRich(desk, withoutNeed(desk, state));
+  const last = withoutNeed(desk, halfRich(desk, state));
   // Bars that were settled one after the other can be at odds when all of them stand.
   const isFaulty = faultsIn(model, last) > findBreaches(model, desk.origin).length;
-  return (isFaulty ? composedWhereBroken(desk, last, ANEW.faulty) : last).line;
+  return (isFaulty ? withoutNeed(desk, composedWhereBroken(desk, last, ANEW.faulty)) : last).line;
 }
