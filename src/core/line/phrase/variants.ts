@@ -1,5 +1,5 @@
 import type { Metre } from '../../base';
-import { type Beat, type Contour, contourOf, type Role, type Slot } from '../../feel';
+import { type Beat, type Contour, type ContourTag, contourOf, type Role, type Slot } from '../../feel';
 
 /**
  * Other forms of a contour, for bars that an aim asks something special of or that no contour of the book fits: with
@@ -69,13 +69,17 @@ function led(contour: Contour): readonly Contour[] {
 const LATEST = 1;
 
 /** Without its first note. */
+const isRoot = (role: Role): boolean => role.kind === 'step' && (role.step - 1) % 7 === 0;
+
 function late(contour: Contour): readonly Contour[] {
   const { beats, roles, id } = contour;
   const [struck] = beats;
   if (!struck || struck.start > LATEST || roles.length < 2 || roles[1]?.kind === 'repeat') return [];
   const [first, ...others] = roles;
   const base = { ...contour, beats: beats.slice(1) };
-  const plain = { ...base, id: `${id} late`, roles: others };
+  // A chord that has just come is told by its root: without it the bar is one of the chord before.
+  const tags: readonly ContourTag[] = others.some(isRoot) ? contour.tags : [...contour.tags, 'goes on'];
+  const plain = { ...base, id: `${id} late`, roles: others, tags };
   // Where the one is silent, the root is waited for: it takes the place of the note after it.
   return first ? [plain, { ...base, id: `${id} late root`, roles: [first, ...others.slice(1)] }] : [plain];
 }

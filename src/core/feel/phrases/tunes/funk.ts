@@ -84,21 +84,6 @@ H2 x=--xxx= R 5 4 3 | R 3 4 5 | R 5 3 > | R 3 4 > | R _5 _c > | R c 5 >
 H2 ----x=x= R >
 H2 x=--x=x= R 5 > | R 3 > | R _5 >
 
-tune two-storeys 3-5: a sixteenth pair below, a pair above or a fifth under it, and a tail that walks back to the ground
-S xx--xx--x=xxx=-- R R 8 8 c 5 4 3 | R R _5 _5 R 3 4 5 | R R 8 8 c 5 3 > !ch | R R 8 8 5 4 3 > !ch | R R _5 _5 _c R 3 > !ch | R R _5 _5 R 5 4 3 | R R _5 _5 R 3 4 > !ch | R R _c _c R 3 4 5 | R R _c _c R 5 3 > !ch
-A xx--xx--x=--x=xx R R 8 8 c 5 >> > | R R 8 8 5 3 >> > | R R _5 _5 R 3 >> > | R R _5 _5 R 5 >> > | R R _c _c R 3 >> > | R R _c _c R 5 >> > | R R 5 5 3 5 >> >
-S xx--xx--x=xxx=-- R R 8 8 c 5 4 3 | R R _5 _5 R 3 4 5 | R R 8 8 c 5 3 > !ch | R R 8 8 5 4 3 > !ch | R R _5 _5 _c R 3 > !ch | R R _5 _5 R 5 4 3 | R R _5 _5 R 3 4 > !ch | R R _c _c R 3 4 5 | R R _c _c R 5 3 > !ch
-C xx--xx--------x= R R 8 8 > | R R _5 _5 > | R R _c _c > | R R 5 5 > | R R 3 3 > | R R 8 8 5
-S xx--xx--x=xxx=-- R R 8 8 c 5 4 3 | R R _5 _5 R 3 4 5 | R R 8 8 c 5 3 > !ch | R R 8 8 5 4 3 > !ch | R R _5 _5 _c R 3 > !ch | R R _5 _5 R 5 4 3 | R R _5 _5 R 3 4 > !ch | R R _c _c R 3 4 5 | R R _c _c R 5 3 > !ch
-A xx--xx--x=--x=xx R R 8 8 c 5 >> > | R R 8 8 5 3 >> > | R R _5 _5 R 3 >> > | R R _5 _5 R 5 >> > | R R _c _c R 3 >> > | R R _c _c R 5 >> > | R R 5 5 3 5 >> >
-L xx--xx--x=xxx=-- R R 8 8 10 9 8 c | R R 8 8 c 8 c 5 | R R 8 8 9 10 9 8 | R R 5 5 8 c 8 5 | R R 5 5 c 5 4 3 | R R _5 _5 3 5 6 5 | R R 3 3 5 6 5 3
-T xx--xx--x=x=x=xx R R 8 8 c 5 3 >> > | R R 8 8 c 5 4 3 > | R R _5 _5 R 3 5 >> > | R R _5 _5 _c R 3 >> > | R R _c _c R 5 3 >> > | R R _c _c R 3 5 >> >
-H1 xx--xx-- R R 8 8 | R R _5 _5 | R R _c _c | R R 5 5 | R R 3 3
-H1 xx--x=x= R R 5 > | R R 3 > | R R _c >
-H2 x=xxx=-- R 3 4 5 | R 5 4 3 | R 3 5 > | R 5 3 > | R _5 _c >
-H2 ----x=xx R >> >
-H2 x=--x=xx R 5 >> > | R 3 >> > | R _5 >> >
-
 tune blue-hinge 4-5: two on the one, the seventh below falls back on three, and the third is bent up from under it
 S xx----x=x=xxx=-- R R _c R b3 3 5 | R R _c R 3 4 5 | R R c 8 5 4 3 | R R _c R b3 3 > !ch | R R _c R 5 4 3 | R R _c R 5 #4 4 | R R _c R 5 3 > !ch | R R _c R _5 _c R | R R _c R _5 _c > !ch
 A xx----x=x=--x=xx R R _c R 5 >> > | R R _c R 3 >> > | R R _c R _5 >> > | R R c 8 5 >> > | R R 8 c 5 >> > | R R _c R 5 b3 3

@@ -1,5 +1,17 @@
 /** One drop: tunes of eight bars (see the notation beside the books). */
 export const ONE_DROP_TUNES = `
+tune two-and-three 1-2: never on the one: two, its off-beat and three in every bar; the answer comes down and leads on from four
+S --xxx=-- R R 5 | R 5 8 | R R _5 | R 3 5 | R _5 R | 8 8 5 | R R 3 | 8 5 8 | 8 5 R | R 5 3 | 5 5 8 !co | 3 3 5 !co | 5 3 R !co
+A --xxx=x- 8 5 R > | 8 8 5 > | R 5 R > | R _5 R > | 8 5 3 > | R R 5 > | R 3 5 > | R R _5 > | R 5 8 5 | 5 5 R > !co | 5 3 R > !co
+S --xxx=-- R R 5 | R 5 8 | R R _5 | R 3 5 | R _5 R | 8 8 5 | R R 3 | 8 5 8 | 8 5 R | R 5 3 | 5 5 8 !co | 3 3 5 !co | 5 3 R !co
+C --xxx=-- 8 5 R | R 5 R | R _5 R | 8 8 R | R R R | R 3 R | 5 5 R !co | 5 3 R !co
+S --xxx=-- R R 5 | R 5 8 | R R _5 | R 3 5 | R _5 R | 8 8 5 | R R 3 | 8 5 8 | 8 5 R | R 5 3 | 5 5 8 !co | 3 3 5 !co | 5 3 R !co
+A --xxx=x- 8 5 R > | 8 8 5 > | R 5 R > | R _5 R > | 8 5 3 > | R R 5 > | R 3 5 > | R R _5 > | R 5 8 5 | 5 5 R > !co | 5 3 R > !co
+L --xxx=-- 8 8 10 | R 5 8 | 8 10 8 | R 8 8 | 8 5 8 | R 3 8 | 8 8 5 | 5 8 10 !co
+T --xxx=xx R R 5 R > | R 5 R R > | R _5 R R > | 8 5 R R > | R 3 5 3 > | R R _5 R > | 8 5 3 R > | R 5 3 >> > | R R 3 >> >
+H1 --x= R | 8
+H2 x=x- R > | R 5 | R 3 | 8 > | R _5
+
 tune stone-bridge 1-2: a low root, air, then octave, fifth and root tumble from the drop; the answer leaves the one and climbs back
 S x===xxx- R 8 5 R | R R _5 R | R 8 5 3 | R 8 5 > | R R _5 > | 8 8 5 R | R 5 3 R | 8 8 5 > | 5 8 5 R !co | 5 8 5 3 !co
 A ----xxx- R 5 8 | R 3 5 | R 5 > | R _5 > | R 3 > | 8 5 > | 8 5 8 | R _5 R | 5 5 8 !co | 3 5 8 !co

@@ -43,7 +43,7 @@ tune round-the-floor 1-2: the chord in three quarters, then its root long with a
 S x=x=x= R 5 3 | R 3 5 | R 5 8 | 8 5 3 | R 5 > | 8 5 R | R 5 R | 5 3 R !co | 3 5 8 !co
 A x===x= R 3 | R > | R 5 | 8 5 | R _5 | 5 3 !co | 5 R !co
 S x=x=x= R 5 3 | R 3 5 | R 5 8 | 8 5 3 | R 5 > | 8 5 R | R 5 R | 5 3 R !co | 3 5 8 !co
-C x===== R | 8 | 5 !co | 3 !co
+C x===x= R 3 | R 5 | 8 5 | R > | 5 3 !co | 3 5 !co
 S x=x=x= R 5 3 | R 3 5 | R 5 8 | 8 5 3 | R 5 > | 8 5 R | R 5 R | 5 3 R !co | 3 5 8 !co
 A x===x= R > | R 3 | R 5 | 8 5 | R _5 | 5 3 !co
 L x=x=x= R 5 8 | 8 10 8 | R 3 5 | R 3 8 | 8 5 R | R 5 R | 3 5 8 !co
