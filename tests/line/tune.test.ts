@@ -31,6 +31,14 @@ describe('the features hear', () => {
     ).toBe(0.5);
   });
 
+  test('a last bar that ends on the notes of the bar before', () => {
+    const turn = '| Dm | Dm | A7 D7 | Gm D7 |';
+    const rest = 'D2 E2 F2 A2 | A2 G2 F2 D2 |';
+    expect(counted(turn, {}, `${rest} A1 E2 D2 F♯2 | G1 B♭1 D2 F♯2`).saidTwice).toBe(1);
+    expect(counted(turn, {}, `${rest} A1 E2 D2 F♯2 | G1 B♭1 D2 A1`).saidTwice).toBe(0);
+    expect(counted(turn, {}, `${rest} A1 E2 D2 F♯2 | G1 B♭1 F♯2 D2`).saidTwice).toBe(0);
+  });
+
   test('root, fifth, third, fifth as a drill, and not once in four bars', () => {
     const drill = 'D2 A1 F1 A1 | D2 A1 F1 A1 | D2 A1 F1 A1 | D2 A1 F1 A1';
     expect(counted(vamp, {}, drill).drill).toBe(0.75);

@@ -54,6 +54,19 @@ const shapeOf = rememberedFor((tones: readonly Tone[]): string =>
   tones.map(({ start, interval }) => `${start}:${interval}`).join(' '),
 );
 
+/** Whether the last bar ends as the one before does, note for note: the last word was said already. */
+function saidTwice({ bars, lists, count }: Counted): boolean {
+  const [before, last] = [bars[count - 2], bars[count - 1]];
+  if (count < HALF_WAY || !before || !last) return false;
+  const ending = (bar: BarModel, tones: readonly Tone[] = []): string =>
+    tones
+      .filter(({ start }) => start >= bar.ticks / 2)
+      .map(({ start, midi }) => `${start}:${midi}`)
+      .join(' ');
+  const [one, other] = [ending(before, lists[count - 2]), ending(last, lists[count - 1])];
+  return one === other && one.includes(' ');
+}
+
 /** Bars that a phrase of four and of eight end on. */
 const [HALF_WAY, WHOLE] = [4, 8] as const;
 
@@ -86,6 +99,7 @@ export function songCounted(counted: Counted) {
     march:
       level < STEPS_FROM ? 0 : Math.max(0, share(marching, count - 1) - (walk ? MARCH.walk : MARCH.riff)),
     endsAlike: endsAlike(counted),
+    saidTwice: saidTwice(counted) ? 1 : 0,
     splitTwins: share(
       split.filter((shape, index) => index > 0 && shape === split[index - 1]).length,
       split.length,

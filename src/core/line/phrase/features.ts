@@ -91,6 +91,7 @@ export const FEATURES = {
     'share of bars that have the rhythm of the bar before, beyond what a feel bears, in lines that may change it',
   endsAlike:
     '1 where the fourth and the eighth bar of a tune end in one rhythm on the same degrees, less where they have one rhythm',
+  saidTwice: '1 where the last two bars end on the same notes in the same rhythm',
   splitTwins: 'share of bars of several chords that are the one before over again',
   halfStepJoins: 'share of changes whose first note is reached by a half step, up to a half',
   crowded: 'share of bars without a rest or a long note beyond three quarters of them, in riffs',

@@ -73,6 +73,7 @@ export const WEIGHTS: Readonly<
   zigzags: { weight: 40, origin: 'fitted' },
   march: { weight: 40, origin: 'fitted' },
   endsAlike: { weight: 10, origin: 'fitted' },
+  saidTwice: { weight: 16, origin: 'hand' },
   splitTwins: { weight: 3, origin: 'hand' },
   halfStepJoins: { weight: -44, origin: 'fitted' },
   crowded: { weight: 3, origin: 'hand' },
