@@ -3,11 +3,16 @@ import type { Lesson } from '../lesson';
 import { deskOf } from './context';
 import type { Pencil } from './types';
 
-/** Whether a sentence names a bar: `Bar 8 has no chord`, `a note in bars 3, 5 and 8`, `the pickup`. */
+/** The bars that a sentence names by their numbers: `Bar 8 has no chord`, `a note in bars 3, 5 and 8`. */
+const numbered = (sentence: string): readonly number[] =>
+  [...sentence.matchAll(/\bbars? (\d+(?:, \d+| and \d+| to \d+)*)/giu)].flatMap(([, list = '']) =>
+    [...list.matchAll(/\d+/gu)].map(([number]) => Number(number)),
+  );
+
+/** Whether a sentence names a bar, by its number or as `the pickup`. */
 function names(sentence: string, bar: number): boolean {
   const name = barName(bar);
-  if (!name.endsWith(` ${bar}`)) return sentence.toLowerCase().includes(name);
-  return new RegExp(`\\bbars? (?:\\d+(?:, | and | to ))*${bar}\\b`, 'iu').test(sentence);
+  return name.endsWith(` ${bar}`) ? numbered(sentence).includes(bar) : sentence.toLowerCase().includes(name);
 }
 
 /**
