@@ -57,7 +57,11 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
         const piece = lineAtHand(lesson, paused?.pieceId ?? source.editor.getState().pieceId);
         return piece && { lesson, piece, bar: paused?.bar, place: paused?.place };
       },
-      player: () => (store.getState().kind === 'stopped' ? player : null),
+      // What failed is tried again where somebody asks for it: until then nothing is asked of it ahead.
+      player: () => {
+        const { kind, fault } = store.getState();
+        return kind === 'stopped' && fault === null ? player : null;
+      },
     });
 
   const follow = (created: Player): void => {

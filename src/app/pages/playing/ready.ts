@@ -44,7 +44,7 @@ const MOST_BARS = 128;
 interface Readied {
   /** What is to be played, were it played now; null where there is nothing. */
   readonly wish: () => Wish | null;
-  /** Null while something sounds, and once it is over with playing. */
+  /** Null while something sounds, while it is said that nothing could, and once it is over with playing. */
   readonly player: () => Player | null;
 }
 
