@@ -5,6 +5,9 @@ import { readNews, type VersionNews } from './news';
 /** Time between two looks for a new version while the page stays open, in milliseconds. */
 const BETWEEN_LOOKS = 60 * 60 * 1000;
 
+/** Time after which the new version is asked to take over once more, in milliseconds: a busy browser may lose the first asking. */
+const ASK_AGAIN = 2000;
+
 /** Whether a new version is ready to be used. */
 interface NewVersionState {
   readonly ready: boolean;
@@ -75,15 +78,21 @@ export async function followVersions(): Promise<NewVersion | null> {
     registration.update().catch(() => {});
   });
 
+  const takeOver = (): void => {
+    asked = true;
+    if (registration.waiting === null) {
+      window.location.reload();
+    } else {
+      ask(registration.waiting, 'take over');
+      setTimeout(takeOver, ASK_AGAIN);
+    }
+  };
+
   return {
     getState: store.getState,
     getInitialState: store.getInitialState,
     subscribe: store.subscribe,
     news: () => askNews(registration.waiting ?? registration.active),
-    use: () => {
-      asked = true;
-      if (registration.waiting === null) window.location.reload();
-      else ask(registration.waiting, 'take over');
-    },
+    use: takeOver,
   };
 }
