@@ -1,11 +1,10 @@
 import { FEEL_IDS, type FeelId } from '../../src/core/feel/types';
 import { countedIn } from '../../src/core/line/phrase/counted';
 import { featuresOf } from '../../src/core/line/phrase/features';
-import { HABITS, type Habit, type Habits, habitsOf } from '../../src/core/line/phrase/habits';
+import { HABIT_NAMES, type Habits, habitsOf } from '../../src/core/line/phrase/habits';
 import type { UsualHabits } from '../../src/core/line/phrase/unusual';
 import { meanOf, type ReadLine } from './read-lines';
 
-const NAMES = Object.keys(HABITS) as readonly Habit[];
 const LEVELS = [0, 1, 2, 3, 4, 5];
 
 /** The mean mark from which a line is one that readers liked: the marks agree best with habits learned from these. */
@@ -24,7 +23,7 @@ const habitsOfRead = ({ model, heard }: ReadLine): Habits =>
 export const withHabits = (lines: readonly ReadLine[]) =>
   lines.map((line) => {
     const habits = habitsOfRead(line);
-    return { ...line, habits, parts: NAMES.map((name) => habits[name] * 1000) };
+    return { ...line, habits, parts: HABIT_NAMES.map((name) => habits[name] * 1000) };
   });
 
 export type LineWithHabits = ReturnType<typeof withHabits>[number];
@@ -36,13 +35,13 @@ export function usualOf(lines: readonly LineWithHabits[]): UsualHabits {
       .filter((line) => line.feel === feel && line.mark >= LIKED)
       .map(({ parts, level: own }) => ({ parts, weight: Math.exp(-Math.abs(own - level) / NEAR) }));
     const whole = liked.reduce((sum, { weight }) => sum + weight, 0);
-    return NAMES.map((_, at) =>
+    return HABIT_NAMES.map((_, at) =>
       Math.round(liked.reduce((sum, { parts, weight }) => sum + weight * (parts[at] ?? 0), 0) / whole),
     );
   };
   return {
     usual: new Map(FEEL_IDS.map((feel) => [feel, LEVELS.map((level) => usualAt(feel, level))])),
-    spreads: NAMES.map((_, at) => {
+    spreads: HABIT_NAMES.map((_, at) => {
       const mean = meanOf(lines.map(({ parts }) => parts[at] ?? 0));
       const spread = Math.sqrt(meanOf(lines.map(({ parts }) => ((parts[at] ?? 0) - mean) ** 2)));
       return Math.max(LEAST_SPREAD, Math.round(spread));

@@ -82,6 +82,15 @@ function isAsGood({ asked, level, harder }: Case, made: Made, anew: LineNotes): 
   return measuredLevel(asked, anew).level <= Math.max(level, measuredLevel(asked, made.bars).level);
 }
 
+/** The widest move within a bar, in half steps. */
+const widestLeap = (notes: LineNotes[number]): number =>
+  Math.max(
+    0,
+    ...notes
+      .slice(1)
+      .map(({ pitch }, index) => Math.abs(midiOf(pitch) - midiOf(notes[index]?.pitch ?? pitch))),
+  );
+
 describe('a regraded line', () => {
   it('keeps all that its level asks, breaks no rule that its origin keeps, and is nearer to it than a new one', () => {
     fc.assert(
@@ -97,6 +106,7 @@ describe('a regraded line', () => {
         }
         for (const { bar, notes, reasons } of made.changes) {
           expect(notes).not.toEqual(bars[bar]);
+          expect(widestLeap(notes)).toBeLessThanOrEqual(Math.max(12, widestLeap(bars[bar] ?? [])));
           expect(reasons.length).toBeGreaterThan(0);
         }
         // Refusing every change gives the line back.

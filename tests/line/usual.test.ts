@@ -4,7 +4,7 @@ import type { Level } from '../../src/core/line';
 import { hearLine } from '../../src/core/line/hearing';
 import { countedIn } from '../../src/core/line/phrase/counted';
 import { featuresOf } from '../../src/core/line/phrase/features';
-import { HABITS, type Habit, habitsOf } from '../../src/core/line/phrase/habits';
+import { HABIT_NAMES, habitsOf } from '../../src/core/line/phrase/habits';
 import { unusualIn } from '../../src/core/line/phrase/unusual';
 import { SPREADS, USUAL } from '../../src/core/line/phrase/usual';
 import { modelOf } from '../../src/core/line/read-request';
@@ -28,12 +28,11 @@ describe('what is usual in a feel', () => {
   });
 
   test('has every habit of every feel and level, as the share that it is', () => {
-    const names = Object.keys(HABITS);
     const counts = ['density', 'rhythms'];
     for (const feel of FEEL_IDS)
       for (const row of USUAL[feel]) {
-        expect(row).toHaveLength(names.length);
-        names.forEach((name, at) => {
+        expect(row).toHaveLength(HABIT_NAMES.length);
+        HABIT_NAMES.forEach((name, at) => {
           expect(row[at], `${feel}, ${name}`).toBeGreaterThanOrEqual(0);
           if (!counts.includes(name)) expect(row[at], `${feel}, ${name}`).toBeLessThanOrEqual(1000);
         });
@@ -61,7 +60,7 @@ test('a line that has just the usual habits is 0 off, and one that has none of t
   const model = modelOf(request('| C |', { feel: 'disco', level: 3 }));
   const heard = hearLine(model, line('C2 - - - - - - -'));
   const habits = habitsOf(countedIn(model, heard), featuresOf(model, heard));
-  const row = (Object.keys(HABITS) as Habit[]).map((name) => habits[name] * 1000);
+  const row = HABIT_NAMES.map((name) => habits[name] * 1000);
   const levels = Array.from({ length: 6 }, () => row);
   expect(unusualIn('disco', 3, habits, { usual: new Map([['disco', levels]]), spreads: SPREADS })).toBe(0);
   expect(unusualIn('disco', 3, habits)).toBeGreaterThan(0);

@@ -79,7 +79,6 @@ export async function followVersions(): Promise<NewVersion | null> {
   });
 
   const takeOver = (): void => {
-    asked = true;
     if (registration.waiting === null) {
       window.location.reload();
     } else {
@@ -93,6 +92,10 @@ export async function followVersions(): Promise<NewVersion | null> {
     getInitialState: store.getInitialState,
     subscribe: store.subscribe,
     news: () => askNews(registration.waiting ?? registration.active),
-    use: takeOver,
+    use: () => {
+      if (asked) return;
+      asked = true;
+      takeOver();
+    },
   };
 }

@@ -42,30 +42,19 @@ const sungOf = rememberedFor((tones: readonly Tone[]): Sung => {
 /** Share of neighbouring bars that may have one rhythm before it is a march: of a walk, and of any other line (hand-set). */
 const MARCH = { walk: 0.75, riff: 0.35 } as const;
 
+/** The notes of the second half of a bar. */
+const endOf = (bar: BarModel, tones: readonly Tone[]): readonly Tone[] =>
+  tones.filter(({ start }) => start >= bar.ticks / 2);
+
 /** The end of a bar: rhythm and degrees of its second half. */
-const endingOf = (bar: BarModel, tones: readonly Tone[]): string =>
-  tones
-    .filter(({ start }) => start >= bar.ticks / 2)
-    .map(({ start, interval }) => `${start}:${interval}`)
-    .join(' ');
+const endingOf = (bar: BarModel, tones: readonly Tone[]): string => degreesOf(endOf(bar, tones));
+
+/** Rhythm and degrees of notes, in text. */
+const degreesOf = (tones: readonly Tone[]): string =>
+  tones.map(({ start, interval }) => `${start}:${interval}`).join(' ');
 
 /** What a bar of several chords makes of them: rhythm and degrees. */
-const shapeOf = rememberedFor((tones: readonly Tone[]): string =>
-  tones.map(({ start, interval }) => `${start}:${interval}`).join(' '),
-);
-
-/** Whether the last bar ends as the one before does, note for note: the last word was said already. */
-function saidTwice({ bars, lists, count }: Counted): boolean {
-  const [before, last] = [bars[count - 2], bars[count - 1]];
-  if (count < HALF_WAY || !before || !last) return false;
-  const ending = (bar: BarModel, tones: readonly Tone[] = []): string =>
-    tones
-      .filter(({ start }) => start >= bar.ticks / 2)
-      .map(({ start, midi }) => `${start}:${midi}`)
-      .join(' ');
-  const [one, other] = [ending(before, lists[count - 2]), ending(last, lists[count - 1])];
-  return one === other && one.includes(' ');
-}
+const shapeOf = rememberedFor(degreesOf);
 
 /** Bars that a phrase of four and of eight end on. */
 const [HALF_WAY, WHOLE] = [4, 8] as const;
@@ -84,6 +73,18 @@ function endsAlike({ bars, lists, count }: Counted): number {
     if (sungOf(tones).rhythm === sungOf(others).rhythm) most = SAME_RHYTHM;
   }
   return most;
+}
+
+/** Whether the last bar ends as the one before does, two notes and more of it: the last word was said already. */
+function saidTwice({ bars, lists, count }: Counted): boolean {
+  const [before, last] = [bars[count - 2], bars[count - 1]];
+  if (count < HALF_WAY || !before || !last) return false;
+  const [one, other] = [endOf(before, lists[count - 2] ?? []), endOf(last, lists[count - 1] ?? [])];
+  return (
+    one.length > 1 &&
+    one.length === other.length &&
+    one.every(({ start, midi }, index) => start === other[index]?.start && midi === other[index]?.midi)
+  );
 }
 
 /** Whether a line can be sung: steps among its leaps, turns, rhythms that answer, ends that differ. */

@@ -9,7 +9,7 @@ export const HABITS = {
   fourths: 'moves that are a fourth or fifth',
   octaves: 'moves that are an octave',
   leaps: 'moves of a fifth and more, octaves apart',
-  again: 'moves that strike the note before once more',
+  struckAgain: 'moves that strike the note before once more',
   onward: 'moves that go on the same way as the one before',
   arpeggiated: 'bars of three notes and more without a step',
   root: 'notes that are the root of their chord',
@@ -31,10 +31,20 @@ export const HABITS = {
 export type Habit = keyof typeof HABITS;
 export type Habits = Readonly<Record<Habit, number>>;
 
-/** Habits that other counts of a line tell as well. */
+export const HABIT_NAMES = Object.keys(HABITS) as readonly Habit[];
+
+/** Habits that are features of a line as well, and are counted there. */
 export type CountedElsewhere = Pick<
   Habits,
-  'shortChromatic' | 'longChromatic' | 'rhythms' | 'breaths' | 'seamPickup'
+  | 'stepwise'
+  | 'leaps'
+  | 'struckAgain'
+  | 'onward'
+  | 'shortChromatic'
+  | 'longChromatic'
+  | 'rhythms'
+  | 'breaths'
+  | 'seamPickup'
 >;
 
 /** Half steps over the root that are each degree. */
@@ -50,18 +60,13 @@ const DEGREES = {
 const OCTAVE = 12;
 
 /** Counts the habits of a line. */
-export function habitsOf(
-  { bars, lists, flat }: Counted,
-  { shortChromatic, longChromatic, rhythms, breaths, seamPickup }: CountedElsewhere,
-): Habits {
-  const pitches = flat.map(({ midi }) => midi);
-  const { onward, stepwise, leaps, again } = countMoves(pitches);
+export function habitsOf({ bars, lists, flat }: Counted, features: CountedElsewhere): Habits {
   const moves = flat.length - 1;
   const [sizes, degrees] = [new Array<number>(128).fill(0), new Array<number>(OCTAVE).fill(0)];
   let [chorded, off, short] = [0, 0, 0];
   flat.forEach(({ start, duration, interval, midi }, index) => {
     if (index > 0) {
-      const size = Math.abs(midi - (pitches[index - 1] ?? midi));
+      const size = Math.abs(midi - (flat[index - 1]?.midi ?? midi));
       sizes[size] = (sizes[size] ?? 0) + 1;
     }
     if (start % TICKS_PER_QUARTER !== 0) off += 1;
@@ -75,14 +80,16 @@ export function habitsOf(
   const arpeggiated = lists.filter(
     (tones) => tones.length > 2 && countMoves(tones.map(({ midi }) => midi)).stepwise === 0,
   );
+  const { stepwise, leaps, struckAgain, onward } = features;
+  const { shortChromatic, longChromatic, rhythms, breaths, seamPickup } = features;
   return {
-    stepwise: share(stepwise, moves),
+    stepwise,
     thirds: moved(3, 4),
     fourths: moved(5, 7),
     octaves: moved(OCTAVE),
-    leaps: share(leaps, moves),
-    again: share(again, moves),
-    onward: share(onward, moves),
+    leaps,
+    struckAgain,
+    onward,
     arpeggiated: share(arpeggiated.length, bars.length),
     root: on(DEGREES.root),
     second: on(DEGREES.second),
@@ -90,11 +97,11 @@ export function habitsOf(
     fifth: on(DEGREES.fifth),
     sixth: on(DEGREES.sixth),
     seventh: on(DEGREES.seventh),
+    shortChromatic,
+    longChromatic,
     density: share(flat.length * TICKS_PER_QUARTER, sum(bars.map(({ ticks }) => ticks))),
     off: share(off, flat.length),
     short: share(short, flat.length),
-    shortChromatic,
-    longChromatic,
     rhythms,
     breaths,
     seamPickup,

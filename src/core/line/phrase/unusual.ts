@@ -1,14 +1,12 @@
 import { FEEL_IDS, type FeelId } from '../../feel';
 import type { Level } from '../types';
-import { HABITS, type Habit, type Habits } from './habits';
+import { HABIT_NAMES, type Habits } from './habits';
 import { SPREADS, USUAL } from './usual';
-
-const NAMES = Object.keys(HABITS) as readonly Habit[];
 
 /** Spreads from where on farther off is no worse: one odd habit is no other style. */
 const FAR = 2;
 
-/** The usual habits of a feel by level, and how far lines differ in each; parts in a thousand, in the order of {@link HABITS}. */
+/** The usual habits of a feel by level, and how far lines differ in each; parts in a thousand, in the order of {@link HABIT_NAMES}. */
 export interface UsualHabits {
   readonly usual: ReadonlyMap<FeelId, readonly (readonly number[])[]>;
   readonly spreads: readonly number[];
@@ -31,9 +29,9 @@ export function unusualIn(
 ): number {
   const own = usual.get(feel)?.[level] ?? [];
   let all = 0;
-  NAMES.forEach((name, index) => {
+  HABIT_NAMES.forEach((name, index) => {
     const off = Math.abs(habits[name] * 1000 - (own[index] ?? 0)) / (spreads[index] ?? 1);
     all += Math.min(off, FAR);
   });
-  return all / NAMES.length;
+  return all / HABIT_NAMES.length;
 }

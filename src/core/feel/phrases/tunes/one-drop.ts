@@ -1,6 +1,6 @@
 /** One drop: tunes of eight bars (see the notation beside the books). */
 export const ONE_DROP_TUNES = `
-tune two-and-three 1-2: never on the one: two, its off-beat and three in every bar; the answer comes down and leads on from four
+tune two-and-three 1-2: two, its off-beat and three in every bar, no note of its own on the one; the answer comes down and leads on from four
 S --xxx=-- R R 5 | R 5 8 | R R _5 | R 3 5 | R _5 R | 8 8 5 | R R 3 | 8 5 8 | 8 5 R | R 5 3 | 5 5 8 !co | 3 3 5 !co | 5 3 R !co
 A --xxx=x- 8 5 R > | 8 8 5 > | R 5 R > | R _5 R > | 8 5 3 > | R R 5 > | R 3 5 > | R R _5 > | R 5 8 5 | 5 5 R > !co | 5 3 R > !co
 S --xxx=-- R R 5 | R 5 8 | R R _5 | R 3 5 | R _5 R | 8 8 5 | R R 3 | 8 5 8 | 8 5 R | R 5 3 | 5 5 8 !co | 3 3 5 !co | 5 3 R !co
