@@ -17,8 +17,8 @@ const patient = { poll: { timeout: 15_000 } };
 
 /**
  * For browsers that open a page, look at it for seconds and close it: the engine's last step of optimizing pays off for
- * what runs longer, and takes an eighth of all work in a page that is just opened. What is listened to, timed or
- * measured runs in the engine as people have it.
+ * what runs longer, and takes an eighth of all work in a page that is just opened. What is listened to in
+ * real time (`sounding`) and every benchmark run in the engine as people have it.
  */
 const SHORT_LIVED = ['--js-flags=--no-opt'];
 

@@ -21,7 +21,7 @@ import {
 import { buildPerformance } from '../../src/core/performance';
 import { PARTS } from '../../src/core/playing';
 import { codeOf } from '../../src/handout/code/lesson-code';
-import { AT_ONCE, benchWithin, UNBROKEN } from './within';
+import { AT_ONCE, benchWithin, FEW, UNBROKEN } from './within';
 
 const PIECE = 'piece-1';
 const { readFile } = await loadReader();
@@ -39,9 +39,6 @@ function sheetOf({ pieces, instrument }: Lesson): LineSheet {
   if (sheet?.kind !== 'line') throw new Error('no line');
   return sheet;
 }
-
-/** Of the long lesson few rounds: each takes seconds. */
-const FEW = { iterations: 5, warmupIterations: 1, time: 0, warmupTime: 0 };
 
 for (const [bars, budget, options] of [
   [32, AT_ONCE, {}],

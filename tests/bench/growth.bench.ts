@@ -7,6 +7,7 @@ import { isActive } from '../../src/handout/active-drawing';
 import { engrave } from '../../src/score/engrave';
 import { RUN_PIECES, runOf } from '../support/long-runs';
 import { tellFigure, workOf } from './told';
+import { FEW } from './within';
 
 /**
  * Ten times as long a run takes about ten times as long where the reading keeps in proportion, and a hundred times where
@@ -90,6 +91,5 @@ describe('the growth of the sheet with its sections', () => {
   const few = medianOf(workOf(ROUNDS, next(100)));
   const many = workOf(ROUNDS, next(800)).map((each) => each / few);
   tellFigure('The sheet of eight times as many sections', 'times as long', { most: 16 }, many);
-  for (const count of [100, 200, 400, 800])
-    bench(`${count} sections`, next(count), { iterations: 5, warmupIterations: 1, time: 0, warmupTime: 0 });
+  for (const count of [100, 200, 400, 800]) bench(`${count} sections`, next(count), FEW);
 });

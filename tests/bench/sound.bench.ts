@@ -30,6 +30,7 @@ for (const bars of [8, 32, 128]) {
   const request = { performance: tuneOfBars, rounds: 'endless', begin: 0, leaving: null } as const;
   describe(`the stems of ${bars} bars, ${secondsAt(tuneOfBars, tuneOfBars.end).toFixed(0)} s of music`, () => {
     const kit = createKit(RATE);
+    renderSegment(request, kit);
     const seconds = secondsAt(tuneOfBars, tuneOfBars.end);
     const tell = (when: string, work: () => void): void => {
       const times = workOf(ROUNDS, work).map((milliseconds) => (seconds * 1000) / milliseconds);
@@ -38,7 +39,7 @@ for (const bars of [8, 32, 128]) {
     tell('every sound made anew', () => renderSegment(request, createKit(RATE)));
     tell('after a change of a note', () => renderSegment(request, kit));
     // Another tempo gives every chord another length, and so another sound; each is new here.
-    const others = Array.from({ length: ROUNDS }, (_, round) => tune(bars, 126 - round / 10));
+    const others = Array.from({ length: ROUNDS }, (_, round) => tune(bars, 126 - (round + 1) / 10));
     tell('after a change of the tempo', () => {
       renderSegment({ ...request, performance: others.pop() ?? tuneOfBars }, kit);
     });

@@ -1,4 +1,5 @@
 import { availableParallelism, loadavg } from 'node:os';
+import { processorTime } from './processor-time';
 
 /** What a figure is held against: it is to be that much at most, or at least. */
 export interface Budget {
@@ -37,11 +38,8 @@ export function tellFigure(
  */
 export function beginWork(): () => number {
   const begin = performance.now();
-  const before = process.cpuUsage();
-  return () => {
-    const { user, system } = process.cpuUsage(before);
-    return Math.min((user + system) / 1000, performance.now() - begin);
-  };
+  const before = processorTime();
+  return () => Math.min(processorTime() - before, performance.now() - begin);
 }
 
 /** The work of each round, in the processor's milliseconds. */

@@ -11,6 +11,9 @@ export const UNBROKEN: Budget = { most: 1000 };
 /** What is done at every press of a key: a frame at 60 Hz, in milliseconds. */
 export const A_FRAME: Budget = { most: 16 };
 
+/** A few rounds of what takes long, after one that warms up. */
+export const FEW: BenchOptions = { iterations: 5, warmupIterations: 1, time: 0, warmupTime: 0 };
+
 /**
  * A benchmark that tells the milliseconds of its rounds against a budget.
  * @param what - says it in full; its row in the table is called `name`
@@ -22,12 +25,11 @@ export function benchWithin(
   options: BenchOptions = {},
 ): void {
   let rounds: number[] = [];
-  const round = (): Promise<void> | undefined => {
+  // Async, or it is called once more, only to see whether it answers with a promise.
+  const round = async (): Promise<void> => {
     const worked = beginWork();
-    const running = work();
-    if (running instanceof Promise)
-      return running.then((told) => void rounds.push(typeof told === 'number' ? told : worked()));
-    rounds.push(worked());
+    const told = await work();
+    rounds.push(typeof told === 'number' ? told : worked());
   };
   bench(name, round, {
     ...options,

@@ -1,14 +1,13 @@
-import { mkdtemp, rm, stat, writeFile } from 'node:fs/promises';
+import { mkdtemp, rm, stat } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { fillPracticePage } from '../../src/core/exchange/practice/embed';
 import { printLesson, sampleLesson } from '../../src/core/lesson';
 import { openApp } from '../support/browser';
+import { button, PATIENT, playback, practiceFile } from '../support/practising';
 
-const PATIENT = { timeout: 30_000 };
 const LESSON = sampleLesson(1, 'asks');
 
 /**
@@ -62,9 +61,6 @@ const asked = async (page: Page): Promise<readonly string[]> => [
   ...new Set(await page.evaluate((): string[] => Reflect.get(window, 'asked'))),
 ];
 
-const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
-const playback = (page: Page) => page.getByRole('status', { name: 'Playback' });
-
 /** Plays, loops, pauses and stops, opens every part of the page, and looks at it in large. */
 async function tryEverything(page: Page): Promise<void> {
   await page.getByRole('figure', { name: 'Score', exact: true }).locator('svg').first().waitFor();
@@ -117,11 +113,7 @@ test('the practice page that is a file asks for nothing more, and keeps nothing 
   const folder = await mkdtemp(join(tmpdir(), 'downloads-'));
   try {
     const { page, address } = await openApp();
-    const template = await (await fetch(new URL('practice-page.html', address))).text();
-    const html = fillPracticePage(template, LESSON);
-    if (html === null) throw new Error('The lesson found no place in the page.');
-    const file = join(folder, 'week-7.practice.html');
-    await writeFile(file, html);
+    const file = await practiceFile(address, LESSON, folder);
     expect((await stat(file)).size).toBeLessThan(2_500_000);
     const context = await page.context().browser()?.newContext({ offline: true });
     if (!context) throw new Error('The browser is gone.');

@@ -18,6 +18,7 @@ import {
   openWithLesson,
   PATIENT,
   playback,
+  practiceTemplate,
   score,
 } from '../support/practising';
 
@@ -85,7 +86,7 @@ test('the file plays from a folder of downloads, with no network and nothing fro
 
 test('the file may run its own script and nothing that is put into it', async () => {
   const { address } = await openApp();
-  const html = await (await fetch(new URL('practice-page.html', address))).text();
+  const html = await practiceTemplate(address);
   const policy = /http-equiv="Content-Security-Policy" content="([^"]+)"/.exec(html)?.[1] ?? '';
   expect(policy).toContain("default-src 'none'");
   expect(policy).toContain("connect-src 'none'");

@@ -284,6 +284,8 @@ describe('a storage that never answers', () => {
       .getByRole('alert')
       .getByText(/has not answered for three seconds/)
       .waitFor();
+    // The meter counts: those three seconds are in it.
+    expect(await page.evaluate(() => Reflect.get(window, 'waited'))).toBeGreaterThanOrEqual(3000);
     await title(page).fill('In memory');
     const download = page.waitForEvent('download');
     await button(page, 'Save the lesson file').click();

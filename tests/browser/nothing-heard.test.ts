@@ -1,14 +1,14 @@
 /** Where there is nothing to hear: no microphone, one that is taken, a silent one, a page that may not listen. */
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { fillPracticePage } from '../../src/core/exchange/practice/embed';
 import { EMPTY_RECORD, withHearingDelay } from '../../src/core/practising';
 import { askToListen, lessonWith, openPractice, PATIENT, status } from '../support/asked-to-listen';
 import { openApp } from '../support/browser';
+import { practiceFile } from '../support/practising';
 
 /** Why it does not listen is said in a sentence; it can be asked again, and everything else goes on. */
 async function expectPlaysWithoutEar(page: Page, sentence: string): Promise<void> {
@@ -40,11 +40,7 @@ test('the page that is a file says that it cannot listen, and plays on', async (
   const folder = await mkdtemp(join(tmpdir(), 'downloads-'));
   try {
     const { page, address } = await openApp();
-    const template = await (await fetch(new URL('practice-page.html', address))).text();
-    const html = fillPracticePage(template, lessonWith(true));
-    if (html === null) throw new Error('The lesson found no place in the page.');
-    const file = join(folder, 'heard.practice.html');
-    await writeFile(file, html);
+    const file = await practiceFile(address, lessonWith(true), folder);
     const complaints: string[] = [];
     const own = await page.context().newPage();
     own.on('console', (message) => complaints.push(message.text()));

@@ -1,7 +1,10 @@
 /** The lesson that the tests of the practice page practise, and how they get at it. */
+import { writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { copyPiece, printLesson, sampleLesson, setNotes, setTitle } from '../../src/core/lesson';
+import { fillPracticePage } from '../../src/core/exchange/practice/embed';
+import { copyPiece, type Lesson, printLesson, sampleLesson, setNotes, setTitle } from '../../src/core/lesson';
 import { type OpenPage, openApp } from './browser';
 
 /** A title and notes that would do harm if they became markup, and two lines to practise. */
@@ -22,6 +25,19 @@ export const PATIENT = { timeout: 30_000 };
 export const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
 export const playback = (page: Page) => page.getByRole('status', { name: 'Playback' });
 export const score = (page: Page) => page.getByRole('figure', { name: 'Score', exact: true });
+
+/** The practice page without a lesson, as the export fills it. @param address - of the app */
+export const practiceTemplate = async (address: string): Promise<string> =>
+  (await fetch(new URL('practice-page.html', address))).text();
+
+/** Writes the practice page of a lesson as a file into a folder. @returns its path */
+export async function practiceFile(address: string, lesson: Lesson, folder: string): Promise<string> {
+  const html = fillPracticePage(await practiceTemplate(address), lesson);
+  if (html === null) throw new Error('The lesson found no place in the page.');
+  const file = join(folder, 'lesson.practice.html');
+  await writeFile(file, html);
+  return file;
+}
 
 /** Opens the app with the lesson as its lesson. */
 export async function openWithLesson(): Promise<OpenPage> {

@@ -1,4 +1,4 @@
-import { type ReactNode, useId, useState } from 'react';
+import { type ReactNode, useId, useRef, useState } from 'react';
 
 interface Option<Value extends string> {
   readonly value: Value;
@@ -93,7 +93,9 @@ const PRESS = 400;
 function useNumberDraft({ value, least, most, onChange }: NumberProps) {
   const [draft, setDraft] = useState<string | null>(null);
   const [said, setSaid] = useState('');
+  const late = useRef<ReturnType<typeof setTimeout>>(undefined);
   const settle = () => {
+    clearTimeout(late.current);
     if (draft === null) return setSaid('');
     const typed = Number.parseFloat(draft);
     setDraft(null);
@@ -103,7 +105,7 @@ function useNumberDraft({ value, least, most, onChange }: NumberProps) {
       if (typed >= least && typed <= most) return;
       const say = () => setSaid(`${typed} lies outside ${least} to ${most}`);
       // A press that left the field is to end on what it was meant for, which the sentence may move.
-      if (document.querySelector(':active')) setTimeout(say, PRESS);
+      if (document.querySelector(':active')) late.current = setTimeout(say, PRESS);
       else say();
     }
   };
@@ -113,6 +115,7 @@ function useNumberDraft({ value, least, most, onChange }: NumberProps) {
     dirty: draft !== null,
     settle,
     type: (text: string) => {
+      clearTimeout(late.current);
       const typed = Number(text);
       const counts = text !== '' && Number.isInteger(typed) && typed >= least && typed <= most;
       setDraft(counts ? null : text);

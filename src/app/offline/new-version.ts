@@ -5,8 +5,8 @@ import { readNews, type VersionNews } from './news';
 /** Time between two looks for a new version while the page stays open, in milliseconds. */
 const BETWEEN_LOOKS = 60 * 60 * 1000;
 
-/** Time after which the new version is asked to take over once more, in milliseconds: a busy browser may lose the first asking. */
-const ASK_AGAIN = 2000;
+/** Time between two askings of the new version to take over, in milliseconds, until it has: a busy browser may lose one. */
+const BETWEEN_ASKS = 2000;
 
 /** Whether a new version is ready to be used. */
 interface NewVersionState {
@@ -83,7 +83,7 @@ export async function followVersions(): Promise<NewVersion | null> {
       window.location.reload();
     } else {
       ask(registration.waiting, 'take over');
-      setTimeout(takeOver, ASK_AGAIN);
+      setTimeout(takeOver, BETWEEN_ASKS);
     }
   };
 

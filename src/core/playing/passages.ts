@@ -13,12 +13,18 @@ type Change = Partial<PlayingSettings>;
 /** Whole beats a minute, in the count that the tempo is told in, by which a student goes faster or slower (CP: 5 after three right rounds). */
 const TEMPO_STEP = 5;
 
+/** All bars are the whole piece, which is no passage. */
+function passageOver(sheet: LineSheet, first: number, last: number): PlayingSettings['passage'] {
+  const { least, most } = boundsOf(sheet);
+  return first === least && last === most ? null : { first, last };
+}
+
 /** Loops the bars between two written numbers, whichever comes first; all of them are the whole piece. */
 export function loopOver(sheet: LineSheet, one: number, other: number): Change {
   const { least, most } = boundsOf(sheet);
   const first = Math.max(least, Math.min(one, other));
   const last = Math.min(most, Math.max(one, other));
-  return { loop: true, passage: first === least && last === most ? null : { first, last } };
+  return { loop: true, passage: passageOver(sheet, first, last) };
 }
 
 /**
@@ -33,10 +39,9 @@ export function passageTyped(
   end: 'first' | 'last',
   bar: number,
 ): Change {
-  const { least, most } = boundsOf(sheet);
   const first = end === 'first' ? bar : Math.min(begun.first, bar);
   const last = end === 'last' ? bar : Math.max(begun.last, bar);
-  return { passage: first === least && last === most ? null : { first, last } };
+  return { passage: passageOver(sheet, first, last) };
 }
 
 /**

@@ -17,9 +17,9 @@ const PLAIN_VELOCITY = 92;
 const GROWTH = 1.4;
 const GREATEST_VELOCITY = 127;
 
-/** What a note of a part is scaled by, by its MIDI velocity. */
-export const levelOf = (part: Part, velocity: number): number =>
+/** What a note is scaled by. @param velocity - of MIDI, 1 to 127 */
+export const gainOf = ({ part, velocity }: { readonly part: Part; readonly velocity: number }): number =>
   LEVEL[part] * (velocity / PLAIN_VELOCITY) ** GROWTH;
 
 /** What the loudest note of a part is scaled by. */
-export const loudestOf = (part: Part): number => levelOf(part, GREATEST_VELOCITY);
+export const loudestOf = (part: Part): number => gainOf({ part, velocity: GREATEST_VELOCITY });

@@ -1,4 +1,4 @@
-import { fadeOf } from './filters';
+import { addFaded } from './adding';
 import { loudestOf } from './levels';
 import { createNetwork, letSound } from './network';
 import { type Place, roomTail } from './room';
@@ -38,16 +38,6 @@ const KEPT = 24_000_000;
 
 const bytesOf = ({ own, across }: Roomed): number => own.byteLength + across.byteLength;
 
-/** Adds a voice, faded out at its end but without its gain. */
-function addDry(dry: Float32Array, { samples, length, release, after }: Strung): void {
-  const fadeFrom = length - release;
-  const fade = fadeOf(release);
-  for (let index = 0; index < length; index += 1) {
-    const level = index < fadeFrom ? 1 : (fade[index - fadeFrom] ?? 0);
-    dry[after + index] = (dry[after + index] ?? 0) + level * (samples[index] ?? 0);
-  }
-}
-
 /** How many samples there are up to the last that is louder than silence, looked for from `from` on. */
 function lengthOf(samples: Float32Array, from: number, to: number, silence: number): number {
   let length = to;
@@ -61,7 +51,8 @@ function answered({ part, room, side, across }: Place, strung: readonly Strung[]
   const whole = struck + roomTail(rate);
   const own = new Float32Array(whole);
   const other = new Float32Array(across === null ? 0 : whole);
-  for (const one of strung) addDry(own, one);
+  for (const { samples, length, release, after } of strung)
+    addFaded(own, { at: after, gain: 1, samples }, length, release);
   const network = createNetwork(room, rate);
   const silence = NOTHING / loudestOf(part);
   const chunk = Math.ceil(CHUNK * rate);

@@ -29,7 +29,6 @@ export interface PlacedPerformance {
   readonly within: readonly PlacedVoice[];
   /** How long the longest voice goes on after its beginning, the room's answer included. */
   readonly longest: number;
-  readonly sampleRate: number;
 }
 
 const HATS: ReadonlySet<string> = new Set(['closed hat', 'open hat', 'foot hat']);
@@ -155,7 +154,7 @@ export function placePerformance(performance: Performance, kit: Kit): PlacedPerf
     longest = Math.max(longest, length);
   }
   const round = sampleAt(performance, performance.end, sampleRate) - countIn;
-  return { countIn, round, before, within, longest: longest + tail, sampleRate };
+  return { countIn, round, before, within, longest: longest + tail };
 }
 
 /** A voice that begins at a sample of the stems, which may lie before their beginning. */

@@ -5,7 +5,7 @@ import { clickSound, stickSound } from './click';
 import { drumHit, fullHit } from './drums';
 import { glideRoom, type SoundGlide, slid } from './glide';
 import { guitarNote } from './guitar';
-import { levelOf } from './levels';
+import { gainOf } from './levels';
 import { organNote } from './organ';
 import { createRoomedSounds, type RoomedSounds } from './roomed';
 
@@ -68,8 +68,6 @@ export function createKit(sampleRate: number): Kit {
     made.set(name, samples);
     return samples;
   };
-
-  const gainOf = ({ part, velocity }: PerformanceEvent): number => levelOf(part, velocity);
 
   /** A bass note that is joined to the one before it: without its pluck, and coming in softly. */
   const withoutPluck = (event: PitchedEvent, seconds: number): Float32Array => {

@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, describe, inject } from 'vitest';
 import { launchBrowser } from '../../support/launch';
 import { tellFigure } from '../told';
-import { benchWithin } from '../within';
+import { benchWithin, FEW } from '../within';
 
 const browser = await launchBrowser();
 afterAll(() => browser.close());
@@ -74,11 +74,9 @@ const LOOK = { most: 500 };
 
 tellFigure('Script before the chart is seen, compressed', 'kB', { most: 150 }, [await scriptOfFirstLook()]);
 
-const once = { iterations: 5, warmupIterations: 1, time: 0, warmupTime: 0 };
-
 describe('a first visit', () => {
   const name = 'until the chart is seen';
-  benchWithin({ what: `A first visit ${name}`, name, budget: LOOK }, firstLook, once);
+  benchWithin({ what: `A first visit ${name}`, name, budget: LOOK }, firstLook, FEW);
 });
 
 /** Without the count-in, so that the first bar is the first sound. */
@@ -112,7 +110,7 @@ describe('from a click on Play', async () => {
   benchWithin(
     { what: `From a click on Play ${name}, the way into the page with it`, name, budget: { most: 200 } },
     () => clickToBar(page),
-    once,
+    FEW,
   );
 });
 

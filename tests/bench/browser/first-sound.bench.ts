@@ -6,7 +6,7 @@ import { type Lesson, printLesson, sampleLesson, setChartText } from '../../../s
 import { launchBrowser } from '../../support/launch';
 import { listenIn } from '../../support/listening-in';
 import { tellFigure } from '../told';
-import { benchWithin } from '../within';
+import { benchWithin, FEW } from '../within';
 
 const browser = await launchBrowser();
 afterAll(() => browser.close());
@@ -122,10 +122,5 @@ await tellTimes(`8 bars with a main thread ${TELEPHONE} times slower`, EIGHT_BAR
 describe('the practice page', async () => {
   const page = await openPage(EIGHT_BARS, 1);
   const name = 'from the tap to the sound';
-  benchWithin({ what: `Again and again ${name}`, name, budget: READY }, () => tapToSound(page), {
-    iterations: 5,
-    warmupIterations: 1,
-    time: 0,
-    warmupTime: 0,
-  });
+  benchWithin({ what: `Again and again ${name}`, name, budget: READY }, () => tapToSound(page), FEW);
 });

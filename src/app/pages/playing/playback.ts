@@ -9,6 +9,8 @@ import type { PlaybackSource, StagesOf } from './playback-source';
 import { type Heard, type PlaybackState, SILENT } from './playback-state';
 import type { Readiness } from './ready';
 
+const NOTHING_YET = 'There is nothing to play yet: write a chord chart first.';
+
 /** Milliseconds of playing without a break after which a rest is proposed (common practice, no source). */
 const LONG = 10 * 60 * 1000;
 
@@ -49,6 +51,8 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
   const makeReadySoon = (): void => readiness?.makeSoon();
   const unsubscribe = source.editor.subscribe(makeReadySoon);
 
+  const hasFailed = (): boolean => ![null, NOTHING_YET].includes(store.getState().fault);
+
   const createReadinessBy = (made: PerformanceRoom): Readiness =>
     made.createReadiness(made, {
       wish: () => {
@@ -58,10 +62,7 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
         return piece && { lesson, piece, bar: paused?.bar, place: paused?.place };
       },
       // What failed is tried again where somebody asks for it: until then nothing is asked of it ahead.
-      player: () => {
-        const { kind, fault } = store.getState();
-        return kind === 'stopped' && fault === null ? player : null;
-      },
+      player: () => (store.getState().kind === 'stopped' && !hasFailed() ? player : null),
     });
 
   const follow = (created: Player): void => {
@@ -173,7 +174,7 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
     const { lesson } = source.lessons.getState();
     const piece = lineAtHand(lesson, pieceId);
     if (!piece || parsedChart(piece).chart.bars.length === 0) {
-      store.setState({ ...SILENT, fault: 'There is nothing to play yet: write a chord chart first.' });
+      store.setState({ ...SILENT, fault: NOTHING_YET });
       return;
     }
     played = piece;
@@ -236,6 +237,7 @@ export function createPlayback(source: PlaybackSource, open: () => Promise<Playe
     subscribe: store.subscribe,
     /** Makes the first *Play* quick; no sound device is opened. */
     warmUp: (): void => {
+      if (hasFailed()) return;
       // Where it fails, the first *Play* asks again and says so.
       load().then(
         ({ readiness }) => readiness.make(),

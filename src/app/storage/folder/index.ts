@@ -35,7 +35,7 @@ interface Parts {
   /** Sees to it that what is worked on is saved. */
   readonly saveNow: () => Promise<unknown>;
   /** Hears which lessons of the device are in another state now. */
-  readonly onChanged: (ids: readonly string[]) => void;
+  readonly onChanged: (ids: readonly string[]) => unknown;
 }
 
 const nameOf = (fault: unknown): string => (fault instanceof Error ? fault.name : '');
@@ -68,7 +68,7 @@ export function openFolder({ storage, saveNow, onChanged }: Parts): FolderDoor {
       settled = met.settled;
       await writeKept({ folder, settled });
       if (met.sentence !== '') become({ sentence: met.sentence });
-      if (met.changed.length > 0) onChanged(met.changed);
+      if (met.changed.length > 0) void onChanged(met.changed);
     } catch (fault) {
       const name = nameOf(fault);
       const kind = name === 'NotFoundError' ? 'lost' : name === 'NotAllowedError' ? 'asks' : 'kept';

@@ -18,9 +18,12 @@ async function open(session: Session): Promise<FolderDoor> {
   const door = openFolder({
     storage: session.storage,
     saveNow: session.saveNow,
-    onChanged: (ids) => {
+    onChanged: async (ids) => {
       const { id } = session.lessons.getState().document;
-      if (ids.includes(id)) void session.openSaved(id);
+      if (!ids.includes(id)) return;
+      // What was typed meanwhile goes on as a lesson of its own, which is said.
+      await session.saveNow();
+      if (session.lessons.getState().document.id === id) await session.openSaved(id);
     },
   });
   let timer: ReturnType<typeof setTimeout> | undefined;
