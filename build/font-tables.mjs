@@ -1,6 +1,6 @@
 /**
- * Writes the tables of the score's fonts, `src/score/metrics/glyph-table.ts` and `text-widths.ts`, from the fonts'
- * own files: `npm run fonts`. A glyph that the score draws and that is not in its table gets its row below.
+ * Writes the tables of the score's fonts, `src/score/metrics/glyph-table.ts`, `text-widths.ts` and `outlines.ts`, from
+ * the fonts' own files: `npm run fonts`. A glyph that the score draws and that is not in its table gets its row below.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -114,6 +114,13 @@ const CHARACTERS = [
   ...[...'–—‘’“”„…€♭♮♯'].map((sign) => sign.codePointAt(0)),
 ];
 
+/** What is drawn by its outline on the page, because a system can be full of it: signs by their SMuFL names. */
+const OUTLINED =
+  /^(bracket.*|notehead(Whole|Half|Black|XBlack)|flag(8th|16th).*|accidental(Flat|Natural|Sharp)|augmentationDot|rest(Whole|Half|Quarter|8th|16th)|fClef|.stringTabClef|artic(Accent|Staccato|Tenuto)(Above|Below)|tuplet3)$/;
+
+/** Of the text font, the letters of fret numbers, degrees, fingers and counting. */
+const OUTLINED_LETTERS = '0123456789()x?+R♭♯♮&aeilprt';
+
 /** Three decimals of a staff space, about a thousandth of a millimetre on paper. */
 const rounded = (value) => Math.round(value * 1000) / 1000 + 0;
 
@@ -154,6 +161,37 @@ export function widthTable(file) {
     rows.set(width, (rows.get(width) ?? '') + String.fromCodePoint(code));
   }
   return [...rows].sort(([one], [other]) => one - other);
+}
+
+const COMMANDS = { moveTo: 'm', lineTo: 'l', bezierCurveTo: 'c', quadraticCurveTo: 'q', closePath: 'z' };
+
+/** The outline of a character as SVG path data, each stroke from where the one before ended, y downwards. */
+function pathOf(font, code) {
+  let [x, y, startX, startY] = [0, 0, 0, 0];
+  let data = '';
+  for (const { command, args } of font.glyphForCodePoint(code).path.commands) {
+    const moved = args.map((value, index) => (index % 2 === 0 ? value - x : -value - y));
+    data += COMMANDS[command] + moved.map((value) => Math.round(value)).join(' ');
+    if (command === 'closePath') [x, y] = [startX, startY];
+    else [x, y] = [args.at(-2), -args.at(-1)];
+    if (command === 'moveTo') [startX, startY] = [x, y];
+  }
+  return data;
+}
+
+/** The outlines of what is drawn by them: one row a character, in thousandths of the font size. */
+export function outlineTables() {
+  const rowsOf = (name, file, codes) => {
+    const font = openSync(fileOf(name, file));
+    if (font.unitsPerEm !== 1000) throw new Error(`${file} is not drawn in thousandths.`);
+    return codes.map((code) => [String.fromCodePoint(code), pathOf(font, code)]);
+  };
+  const signs = USED.filter(([name]) => OUTLINED.test(name)).map(([, code]) => code);
+  const letters = [...OUTLINED_LETTERS].map((letter) => letter.codePointAt(0));
+  return {
+    Bravura: rowsOf(BRAVURA, 'bravura.otf', signs),
+    Academico: rowsOf(ACADEMICO, 'academico.otf', letters),
+  };
 }
 
 const list = (rows) => `[\n${rows.map((row) => `  ${JSON.stringify(row)},`).join('\n')}\n]`;
@@ -201,7 +239,29 @@ export const ACADEMICO_WIDTHS: readonly WidthRow[] = ${list(widthTable('academic
 export const ACADEMICO_BOLD_WIDTHS: readonly WidthRow[] = ${list(widthTable('academico-bold.otf'))};
 `;
 
+const outlineList = (rows) =>
+  list(rows).replace(/[\ue000-\uf8ff]/g, (sign) => `\\u${sign.charCodeAt(0).toString(16)}`);
+
+const OUTLINE_FILE = () => {
+  const { Bravura, Academico } = outlineTables();
+  return `import type { ScoreFont } from '../types';
+
+/** A character, and its outline as SVG path data in thousandths of the font size, from its origin, y downwards. */
+export type OutlineRow = readonly [character: string, data: string];
+
+/**
+ * The characters that the page draws by their outlines, written by build/font-tables.mjs from the files of ${BRAVURA}
+ * ${packageOf(BRAVURA).version} and ${ACADEMICO} ${packageOf(ACADEMICO).version}. Every stroke begins where the one before ended.
+ */
+export const OUTLINES: Readonly<Record<ScoreFont, readonly OutlineRow[]>> = {
+  Bravura: ${outlineList(Bravura)},
+  Academico: ${outlineList(Academico)},
+};
+`;
+};
+
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
   writeFileSync(new URL('../src/score/metrics/glyph-table.ts', import.meta.url), GLYPH_FILE());
   writeFileSync(new URL('../src/score/metrics/text-widths.ts', import.meta.url), WIDTH_FILE());
+  writeFileSync(new URL('../src/score/metrics/outlines.ts', import.meta.url), OUTLINE_FILE());
 }

@@ -7,18 +7,25 @@ const CONTAINER = 'handout-print';
 interface Prepared {
   readonly container: HTMLElement;
   readonly rules: CSSStyleSheet;
+  /** Somebody asked for just this one to be printed now. */
+  readonly asked: boolean;
 }
 
-/** The last is the one that is printed; the others wait until it is taken away. */
+/** One of them is printed; the others wait until it is taken away. */
 const waiting: Prepared[] = [];
+
+/** The last that was asked for, whatever the page has made ready since; else the last that was made ready. */
+const printed = (): Prepared | undefined => waiting.findLast(({ asked }) => asked) ?? waiting.at(-1);
 
 /**
  * Puts a handout's pages into the document so that the browser prints them and nothing else, each on a sheet of
  * the right size without margins of the browser's own, under the handout's title. They are not seen on the
- * screen. Of several handouts the one prepared last is printed.
+ * screen. Of several handouts the one that was asked for is printed, else the one prepared last.
  * @returns a function that takes them away again
  */
-export function preparePrint(handout: Handout): () => void {
+export const preparePrint = (handout: Handout): (() => void) => prepare(handout, false);
+
+function prepare(handout: Handout, asked: boolean): () => void {
   const sizes = [...new Set(handout.pages.map((page) => cssSize(page)))];
   const container = document.createElement('div');
   container.className = CONTAINER;
@@ -28,24 +35,24 @@ export function preparePrint(handout: Handout): () => void {
   // A constructed style sheet is no inline style, so the page's security policy lets it pass.
   const rules = new CSSStyleSheet();
   rules.replaceSync(printRules(sizes));
-  const prepared: Prepared = { container, rules };
-  const stopTitling = titleWhilePrinting(handout.title, () => waiting.at(-1) === prepared);
+  const prepared: Prepared = { container, rules, asked };
+  const stopTitling = titleWhilePrinting(handout.title, () => printed() === prepared);
   document.body.append(container);
   document.adoptedStyleSheets.push(rules);
   waiting.push(prepared);
-  showLast();
+  showPrinted();
   return () => {
     stopTitling();
     document.adoptedStyleSheets = document.adoptedStyleSheets.filter((sheet) => sheet !== rules);
     container.remove();
     waiting.splice(waiting.indexOf(prepared), 1);
-    showLast();
+    showPrinted();
   };
 }
 
 /** Opens the browser's print dialog with a handout; resolves when the dialog has been closed. */
 export async function printHandout(handout: Handout): Promise<void> {
-  const restore = preparePrint(handout);
+  const restore = prepare(handout, true);
   const closed = new Promise<void>((resolve) =>
     window.addEventListener('afterprint', () => resolve(), { once: true }),
   );
@@ -54,12 +61,12 @@ export async function printHandout(handout: Handout): Promise<void> {
   restore();
 }
 
-function showLast(): void {
-  waiting.forEach(({ container, rules }, index) => {
-    const last = index === waiting.length - 1;
-    container.hidden = !last;
-    rules.disabled = !last;
-  });
+function showPrinted(): void {
+  const shown = printed();
+  for (const prepared of waiting) {
+    prepared.container.hidden = prepared !== shown;
+    prepared.rules.disabled = prepared !== shown;
+  }
 }
 
 /** The document's title becomes the name of a file that is printed to. */

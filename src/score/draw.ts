@@ -1,6 +1,6 @@
 import { digitsOf } from './digits';
 import { apart, type Drawable, kindOf, placeOf, together, wordsOf } from './elements';
-import type { Ink, PathInk, ScoreLayout, SystemLayout, TextInk, TextRun } from './types';
+import type { Ink, InkRole, ScoreLayout, SystemLayout, TextInk, TextRun } from './types';
 
 const SVG = 'http://www.w3.org/2000/svg';
 const MOST_KEPT = 400;
@@ -123,7 +123,7 @@ function reused(
 function changed(element: Element, drawable: Drawable): Element {
   const [first] = drawable.ink;
   setAll(element, placeOf(drawable));
-  if (first.kind === 'path') return element;
+  if (!drawable.isText || first.kind === 'path') return element;
   if (first.runs || element.childElementCount > 0) element.replaceChildren(...contentsOf(drawable));
   else if (element.textContent !== wordsOf(drawable)) element.textContent = wordsOf(drawable);
   return element;
@@ -137,17 +137,20 @@ function elementOf(drawable: Drawable): SVGElement {
   let empty = empties.get(kind);
   if (empty === undefined) {
     const [first] = drawable.ink;
-    empty = first.kind === 'path' ? emptyPath(first) : emptyText(first);
+    empty =
+      drawable.isText && first.kind === 'text'
+        ? emptyText(first)
+        : emptyPath(first.role, first.kind === 'path' ? first.stroke : 0);
     empties.set(kind, empty);
   }
   const element = document.importNode(empty);
   // What is new has no attributes that would have to be asked for first.
   for (const [name, value] of Object.entries(placeOf(drawable))) element.setAttribute(name, value);
-  if (drawable.ink[0].kind === 'text') element.append(...contentsOf(drawable));
+  if (drawable.isText) element.append(...contentsOf(drawable));
   return element;
 }
 
-function emptyPath({ role, stroke }: PathInk): SVGElement {
+function emptyPath(role: InkRole, stroke: number): SVGElement {
   const path = document.createElementNS(SVG, 'path');
   setAll(path, {
     class: role,

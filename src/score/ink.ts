@@ -1,5 +1,6 @@
 import { digitsOf } from './digits';
 import { textBox, textWidth } from './metrics/measure';
+import { outlineOf } from './outline';
 import type { Ink, InkBox, InkRole, ScoreFont, TextInk } from './types';
 
 /** One stroke of a path: SVG's command letter with its absolute coordinates, x before y. */
@@ -31,11 +32,12 @@ export function pathMark(role: InkRole, segments: readonly Segment[], stroke: nu
   let bottom = Number.NEGATIVE_INFINITY;
   for (const { points } of segments) {
     for (let index = 0; index < points.length; index += 2) {
-      const [x = 0, y = 0] = [points[index], points[index + 1]];
-      left = Math.min(left, x);
-      right = Math.max(right, x);
-      top = Math.min(top, y);
-      bottom = Math.max(bottom, y);
+      const x = points[index] ?? 0;
+      const y = points[index + 1] ?? 0;
+      if (x < left) left = x;
+      if (x > right) right = x;
+      if (y < top) top = y;
+      if (y > bottom) bottom = y;
     }
   }
   // A straight line ends square where it stops, so its width counts across it only.
@@ -160,13 +162,18 @@ export function boxOf(marks: readonly Mark[]): InkBox | null {
 /** The mark as it is drawn, moved down by `down`. */
 export function finishMark(mark: Mark, down: number): Ink {
   const box = moveBox(mark.box, 0, down);
-  if (mark.kind === 'text') return { ...mark, x: round(mark.x), y: round(mark.y + down), box };
+  if (mark.kind === 'text') {
+    const [x, y] = [round(mark.x), round(mark.y + down)];
+    const outline = outlineOf(mark);
+    return outline === null ? { ...mark, x, y, box } : { ...mark, x, y, box, outline };
+  }
   const { kind, role, stroke } = mark;
   let d = '';
   for (const { command, points } of mark.segments) {
     d += command;
     for (let index = 0; index < points.length; index += 2) {
-      const [x = 0, y = 0] = [points[index], points[index + 1]];
+      const x = points[index] ?? 0;
+      const y = points[index + 1] ?? 0;
       d += `${index > 0 ? ' ' : ''}${digitsOf(x)} ${digitsOf(y + down)}`;
     }
   }

@@ -1,4 +1,17 @@
-import type { BarBox, PlayheadPlace, ScoreLayout } from './types';
+import type { BarBox, PlayheadPlace, PlayheadSpan, ScoreLayout, SystemLayout } from './types';
+
+/** How far the playhead reaches over the staff and under the tab, a staff space being 10: the words stand farther off. */
+const BEYOND = 5;
+
+/** Top and bottom of the playhead in CSS pixels from the system's top: it runs through the music and strikes no word. */
+export function playheadSpan({
+  staff,
+  tab,
+  scale,
+}: Pick<SystemLayout, 'staff' | 'tab' | 'scale'>): PlayheadSpan {
+  const beyond = BEYOND * scale;
+  return { top: staff.top - beyond, bottom: tab.bottom + beyond };
+}
 
 /**
  * Where the playhead stands at a moment of a written bar, gliding evenly from note to note.

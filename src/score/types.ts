@@ -95,6 +95,8 @@ export interface TextInk {
   readonly box: InkBox;
   /** Parts of the text that together are the whole of it, where some are smaller and raised. */
   readonly runs?: readonly TextRun[];
+  /** SVG path data of the same look, from the left end of the baseline on, of what is no word: signs and numbers. */
+  readonly outline?: string;
 }
 
 export interface TextRun {
@@ -188,6 +190,11 @@ export interface ScoreLayout {
   readonly width: number;
   readonly height: number;
   readonly systems: readonly SystemLayout[];
+}
+
+export interface PlayheadSpan {
+  readonly top: number;
+  readonly bottom: number;
 }
 
 export interface PlayheadPlace {

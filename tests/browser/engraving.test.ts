@@ -115,14 +115,81 @@ const drawBothWays = (page: Page, sheet: Sheet, options: ScoreOptions) =>
         };
       };
       const layout = layoutScore(sheet, options);
-      const first = layout.systems.slice(0, 2).map(({ index }) => index);
-      const pictures = first.map((index) => drawSystem(layout, index));
-      const apart = first.map((index) => drawMarks(layout, index));
-      document.body.replaceChildren(...pictures, ...apart);
-      return [seenIn(pictures), seenIn(apart)] as const;
+      const systems = layout.systems.slice(0, 2);
+      const pictures = systems.map(({ index }) => drawSystem(layout, index));
+      const apart = systems.map(({ index }) => drawMarks(layout, index));
+      // What the page draws by its outline is a text where marks stand apart.
+      const outlined = systems.flatMap(({ ink }) =>
+        ink.flatMap((one) =>
+          one.kind === 'text' && one.outline !== undefined
+            ? [`${one.role},,, M${one.x} ${one.y}${one.outline}`]
+            : [],
+        ),
+      );
+      const words = apart.map((drawing, system) => {
+        const copy = document.importNode(drawing, true);
+        systems[system]?.ink.forEach((one, index) => {
+          if (one.kind === 'text' && one.outline !== undefined)
+            drawing.children[index]?.classList.add('gone');
+        });
+        copy.replaceChildren(
+          ...[...drawing.children].flatMap((each) => (each.matches('.gone') ? [] : [each.cloneNode(true)])),
+        );
+        return copy;
+      });
+      document.body.replaceChildren(...pictures, ...words);
+      return { shared: seenIn(pictures), single: seenIn(words), outlined, marks: seenIn(apart).elements };
     },
     [sheet, options] as const,
   );
+
+/** The page as it looks when it shows a sheet's systems one way or the other: how dark each pixel is, from 0 to 255. */
+async function darknessOf(page: Page, sheet: Sheet, way: 'drawSystem' | 'drawMarks') {
+  await page.evaluate(
+    async ([sheet, options, way]) => {
+      const score = await window.rooms.score();
+      await score.loadScoreFonts();
+      const layout = score.layoutScore(sheet, options);
+      const pictures = layout.systems.slice(0, 3).map(({ index }) => score[way](layout, index));
+      for (const picture of pictures) picture.style.display = 'block';
+      document.body.replaceChildren(...pictures);
+    },
+    [sheet, OPTIONS, way] as const,
+  );
+  return (await page.screenshot()).toString('base64');
+}
+
+/** How many dark pixels of each of two pictures have no ink of the other within a pixel of them; and how many are dark. */
+const strayInk = (page: Page, pictures: readonly [string, string]) =>
+  page.evaluate(async (pictures) => {
+    const seen = await Promise.all(
+      pictures.map(async (picture) => {
+        const bytes = Uint8Array.from(atob(picture), (one) => one.charCodeAt(0));
+        const bitmap = await createImageBitmap(new Blob([bytes], { type: 'image/png' }));
+        const canvas = new OffscreenCanvas(bitmap.width, bitmap.height).getContext('2d');
+        if (!canvas) throw new Error('No canvas to look at pictures on.');
+        canvas.drawImage(bitmap, 0, 0);
+        return canvas.getImageData(0, 0, bitmap.width, bitmap.height);
+      }),
+    );
+    const [one, other] = seen;
+    if (!one || !other) throw new Error('Two pictures are looked at.');
+    const { width, height } = one;
+    const dark = ({ data }: ImageData, x: number, y: number) => 255 - (data[4 * (y * width + x)] ?? 255);
+    const around = [-1, 0, 1].flatMap((down) => [-1, 0, 1].map((right) => [right, down] as const));
+    const isAlone = (beside: ImageData, x: number, y: number): boolean =>
+      around.every(([right, down]) => dark(beside, x + right, y + down) < 40);
+    const stray = (of: ImageData, beside: ImageData): number => {
+      let count = 0;
+      for (let y = 1; y < height - 1; y += 1)
+        for (let x = 1; x < width - 1; x += 1) if (dark(of, x, y) >= 160 && isAlone(beside, x, y)) count += 1;
+      return count;
+    };
+    let inked = 0;
+    for (let y = 0; y < height; y += 1)
+      for (let x = 0; x < width; x += 1) if (dark(one, x, y) >= 160) inked += 1;
+    return { stray: stray(one, other) + stray(other, one), inked };
+  }, pictures);
 
 describe('the drawn score', () => {
   test('covers the room that the layout gave every glyph and word, and no more', async () => {
@@ -150,7 +217,7 @@ describe('the drawn score', () => {
   test('is the same picture, letter by letter and line by line, where marks share an element', async () => {
     const { page, expectClean } = await openBench({ width: 800 });
     for (const [name, make] of Object.entries(SCORE_FIXTURES)) {
-      const [shared, single] = await drawBothWays(page, make(), OPTIONS);
+      const { shared, single, outlined, marks } = await drawBothWays(page, make(), OPTIONS);
       expect(shared.letters.length, name).toBe(single.letters.length);
       const astray = shared.letters.filter(({ kind, places }, index) => {
         const other = single.letters[index];
@@ -158,8 +225,25 @@ describe('the drawn score', () => {
         return other?.kind !== kind || !isThere;
       });
       expect(astray, name).toEqual([]);
-      expect(shared.lines, name).toEqual(single.lines);
-      expect(shared.elements, name).toBeLessThan(single.elements);
+      expect(shared.lines, name).toEqual([...single.lines, ...outlined].toSorted());
+      expect(outlined.length, name).toBeGreaterThan(0);
+      expect(shared.elements, name).toBeLessThan(marks);
+    }
+    expectClean();
+  });
+
+  test('looks the same where signs are outlines and where they are letters of the fonts', async () => {
+    const { page, expectClean } = await openBench({ width: 800 });
+    for (const name of ['f-major', 'busy-16', 'triplets', 'seven-flats', 'five-strings', 'playing-signs']) {
+      const sheet = SCORE_FIXTURES[name]?.();
+      if (!sheet) throw new Error(`There is no fixture ${name}.`);
+      const pictures = [
+        await darknessOf(page, sheet, 'drawSystem'),
+        await darknessOf(page, sheet, 'drawMarks'),
+      ] as const;
+      const { stray, inked } = await strayInk(page, pictures);
+      expect(inked, name).toBeGreaterThan(3000);
+      expect(stray, name).toBe(0);
     }
     expectClean();
   });

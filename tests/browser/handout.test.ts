@@ -225,6 +225,32 @@ test('handouts on different paper come out of the printer in one go, each on its
   );
 });
 
+test('what was asked to be printed is printed, though the page makes another ready meanwhile, and then that one is', async () => {
+  const { page } = await openBench();
+  await page.evaluate(async () => {
+    const { deriveSheets, sampleLesson } = await window.rooms.lesson();
+    const { buildHandout, preparePrint, printHandout } = await window.rooms.handout();
+    const [asked, other] = await Promise.all(
+      ([0, 1] as const).map((which) => {
+        const lesson = sampleLesson(which, 'test');
+        return buildHandout(lesson, deriveSheets(lesson));
+      }),
+    );
+    if (!asked || !other) throw new Error('no handouts');
+    window.print = () => {};
+    void printHandout(asked);
+    preparePrint(other);
+  });
+  const words = async (): Promise<string> => {
+    const { pages } = await readPdf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
+    return pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(' ');
+  };
+  expect(await words()).toContain('Ferry queue');
+  // The browser says by itself that it is through with printing.
+  await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
+  expect(await words()).toContain('Last tram home');
+});
+
 /** Each draws its edges in its own way, up to about 35 of 255 grey levels a cell; a missing notehead makes 75. */
 const SAME_PICTURE = 50;
 

@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect, test, vi } from 'vitest';
 import { copyPiece, printLesson, sampleLesson, setTitle } from '../../src/core/lesson';
 import { addVersion } from '../../src/core/versions';
-import { readPdf } from '../handout/pages';
+import { readCurves, readPdf } from '../handout/pages';
 import { openApp } from '../support/browser';
 
 /** Each test prints some dozens of pages, in milliseconds. */
@@ -53,26 +53,34 @@ const LABELS = [
   ...['What is shown', 'In class', 'Compose line', 'Chord chart', 'Version on the page'],
 ];
 
-/** Digits of the tab on paper that stand for a drawn staff. */
+/** What stands for drawn staves on paper: chord names, and fret numbers, which are words or outlines with curves. */
+const LEAST_CHORDS = 4;
 const LEAST_FRETS = 8;
+const CHORD = /^[A-G][♭♯]?(m|maj|dim|°|ø)?7?$/u;
+const LEAST_CURVES = 500;
 
 /**
  * What the browser prints now: `one moment`, or `music`.
  * @throws Error when it is neither, or shows what belongs on the screen
  */
 async function print(page: Page, title: string): Promise<'one moment' | 'music'> {
-  const { pages } = await readPdf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
+  const file = new Uint8Array(await page.pdf({ preferCSSPageSize: true }));
+  const { pages } = await readPdf(file);
   const words = pages.flatMap(({ texts }) => texts.map(({ text }) => text.trim()));
   const shown = LABELS.filter((label) => words.includes(label));
   if (shown.length > 0) throw new Error(`On paper stands ${shown.join(', ')}.`);
   const all = words.join(' ');
+  const chords = words.filter((word) => CHORD.test(word)).length;
   const frets = words.filter((word) => /^\d{1,2}$/.test(word)).length;
+  const curves = await readCurves(file);
   if (/One moment: the printed/.test(all)) {
-    if (frets > 0) throw new Error('Music stands beside “one moment”.');
+    if (chords > 0 || frets > 0 || curves > 0) throw new Error('Music stands beside “one moment”.');
     return 'one moment';
   }
   if (!all.includes(title)) throw new Error(`The title is missing: ${all.slice(0, 200)}`);
-  if (frets < LEAST_FRETS) throw new Error(`The staves are empty: ${frets} frets.`);
+  if (chords < LEAST_CHORDS) throw new Error(`The staves are empty: ${chords} chords in ${all}.`);
+  if (frets < LEAST_FRETS && curves < LEAST_CURVES)
+    throw new Error(`The staves are empty: ${frets} frets, ${curves} curves.`);
   return 'music';
 }
 

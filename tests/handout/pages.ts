@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { create } from 'fontkit';
-import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Face } from '../../src/handout/fonts/runs';
 import type { SvgElement } from '../../src/handout/svg/style';
 
@@ -81,6 +81,33 @@ export async function readPdf(bytes: Uint8Array) {
   const metadata = await document.getMetadata();
   await task.destroy();
   return { pages, info: metadata.info as Readonly<Record<string, unknown>> };
+}
+
+/** How the reader's paths say what follows: so many numbers after each, a curve's six among them. */
+const PATH_STEPS = [2, 2, 6, 4, 0] as const;
+const CURVE = 2;
+
+const curvesIn = (path: Readonly<ArrayLike<number>>): number => {
+  let curves = 0;
+  for (let at = 0; at < path.length; at += 1 + (PATH_STEPS[path[at] ?? 0] ?? 0))
+    if (path[at] === CURVE) curves += 1;
+  return curves;
+};
+
+/** How many curves a PDF draws: signs that are drawn by their outlines are made of them, lines and words are not. */
+export async function readCurves(bytes: Uint8Array): Promise<number> {
+  const task = getDocument({ data: bytes.slice(), verbosity: 0 });
+  const document = await task.promise;
+  let curves = 0;
+  for (let number = 1; number <= document.numPages; number += 1) {
+    const { fnArray, argsArray } = await (await document.getPage(number)).getOperatorList();
+    fnArray.forEach((operation, index) => {
+      const [path] = operation === OPS.constructPath ? (argsArray[index][1] ?? []) : [];
+      if (path) curves += curvesIn(path);
+    });
+  }
+  await task.destroy();
+  return curves;
 }
 
 export interface ReadElement {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { engrave } from '../../src/score/engrave';
-import { playheadX } from '../../src/score/playhead';
+import { playheadSpan, playheadX } from '../../src/score/playhead';
 import type { Ink, ScoreOptions, SystemLayout } from '../../src/score/types';
+import { SCORE_FIXTURES } from '../support/score-fixtures';
 import { blankSheet, sheetOf } from '../support/score-sheets';
 
 const OPTIONS: ScoreOptions = {
@@ -214,5 +215,30 @@ describe('the playhead', () => {
     expect(at(0, 0).system).toBe(0);
     expect(at(5, 0).system).toBe(1);
     expect(playheadX(layout, 8, 0)).toBeNull();
+  });
+
+  it('runs through staff and tab, and strikes no word over them or under them', () => {
+    const words: readonly Ink['role'][] = [
+      ...(['chord', 'feel', 'swing', 'section', 'way', 'ending', 'repeat-count', 'words'] as const),
+      ...(['degree', 'numeral', 'finger', 'counting'] as const),
+    ];
+    const met = new Set<Ink['role']>();
+    for (const [name, make] of Object.entries(SCORE_FIXTURES)) {
+      for (const parts of ['both', 'staff', 'tab'] as const) {
+        for (const system of engrave(make(), { ...OPTIONS, counting: true, numerals: true, parts }).systems) {
+          const { top, bottom } = playheadSpan(system);
+          expect(top, name).toBeLessThan(system.staff.top);
+          expect(bottom, name).toBeGreaterThan(system.tab.bottom);
+          for (const { role, box } of system.ink.filter((ink) => words.includes(ink.role))) {
+            met.add(role);
+            const between =
+              box.top * system.scale > system.staff.bottom && box.bottom * system.scale < system.tab.top;
+            const apart = box.bottom * system.scale <= top || box.top * system.scale >= bottom;
+            expect(apart || between, `${name}, ${parts}: ${role}`).toBe(true);
+          }
+        }
+      }
+    }
+    expect([...met]).toEqual(expect.arrayContaining(['chord', 'swing', 'section', 'degree', 'finger']));
   });
 });

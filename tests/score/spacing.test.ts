@@ -180,6 +180,20 @@ describe('systems', () => {
     expect(counts(10, 4, () => 1)).not.toContain(2);
   });
 
+  test('stand no shorter one before longer ones where another break has what is left over at the end', () => {
+    const threes = (bars: number, first = 3) =>
+      breakLines(plain(bars), { usual: 4, strictly: false, tightest: TIGHTEST }, (from, end) => ({
+        factor: (from === 0 ? first : 3) / (end - from),
+      })).map((each) => each.end - each.first);
+    expect(threes(8)).toEqual([3, 3, 2]);
+    // The first system has clef, key and metre: looser systems at its cost are not worth a short one.
+    expect(threes(8, 2.7)).toEqual([3, 3, 2]);
+    // Three bars have no room there.
+    expect(threes(8, 2.4)).toEqual([2, 3, 3]);
+    const twos = (bars: number) => counts(bars, 4, (bar) => (bar === 6 ? 1 : 2));
+    expect(twos(8)).toEqual([2, 2, 2, 2]);
+  });
+
   describe('where short sections are joined', () => {
     const sections = (lengths: readonly number[], width: number, coda = Number.NaN) => {
       const bars = lengths.flatMap((length, section) =>

@@ -32,16 +32,14 @@ export const inkIn = (page: Page, selector: string): Promise<readonly SeenInk[]>
         one.remove();
         return { left, right, top, bottom };
       });
-    // A sign of the music font has a line box far higher than its ink: a head is a space high, about its baseline; a
-    // capital is seven tenths of its size high.
+    // A line box is far higher than its ink: a capital is seven tenths of its size high.
     const signsOf = (text: SVGTextElement) => {
       const matrix = text.getScreenCTM() ?? new DOMMatrix();
       const size = Number(text.getAttribute('font-size'));
       return Array.from({ length: text.getNumberOfChars() }, (_, index): Box => {
         const { x, y } = text.getStartPositionOfChar(index).matrixTransform(matrix);
         const right = text.getEndPositionOfChar(index).matrixTransform(matrix).x;
-        const [over, under] = text.classList.contains('note') ? [5, 5] : [0.7 * size, 0];
-        return { left: x, right, top: y - over * matrix.d, bottom: y + under * matrix.d };
+        return { left: x, right, top: y - 0.7 * size * matrix.d, bottom: y };
       });
     };
     return elements.flatMap((element) => {

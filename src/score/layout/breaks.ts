@@ -30,13 +30,31 @@ export const TIGHTEST = 0.84;
 const GOOD = { least: 1, most: 1.3 } as const;
 
 /** What a break costs besides: the figures are ours, weighed against each other on printed lessons. */
-const COST = { crowded: 1000, uneven: 4, stub: 3, insidePhrase: 1.2, insideHalf: 0.5 } as const;
+const COST = {
+  crowded: 1000,
+  uneven: 4,
+  stub: 3,
+  alone: 3,
+  shorter: 1.6,
+  insidePhrase: 1.2,
+  insideHalf: 0.5,
+} as const;
+
+/** As few bars do not fill a system. */
+const STUB = 2;
 
 /** Too loose or too tight, from 0. */
 function badness(factor: number, tightest: number): number {
   if (factor < GOOD.least) return ((GOOD.least - factor) / (GOOD.least - tightest)) ** 2;
   return factor <= GOOD.most ? 0 : 1.5 * Math.log(factor / GOOD.most) ** 2;
 }
+
+function costOfFilling({ factor, uneven = false }: Filling, count: number, tightest: number): number {
+  const crowded = factor < tightest && count > 1 ? COST.crowded * (tightest - factor + count) : 0;
+  return badness(factor, tightest) + crowded + (uneven ? COST.uneven : 0);
+}
+
+const costOfStub = (count: number): number => (count > STUB ? 0 : COST.stub + (count === 1 ? COST.alone : 0));
 
 /** How full systems are to be. */
 export interface Fullness {
@@ -58,9 +76,19 @@ export interface Filling {
   readonly uneven?: boolean;
 }
 
-interface Best {
+/** The best way to break up to a system and with it. */
+interface Way {
   readonly cost: number;
   readonly first: number;
+  readonly end: number;
+  readonly before: Way | null;
+}
+
+/** The first of the cheapest; null where there is none. */
+function cheapest(ways: readonly Way[], priceOf: (way: Way) => number): Way | null {
+  let best: Way | null = null;
+  for (const way of ways) if (best === null || priceOf(way) < priceOf(best)) best = way;
+  return best;
 }
 
 /** The cheapest way to break one section, or several that may share systems: shortest path over its bar lines. */
@@ -82,26 +110,29 @@ function breakSection(
     const crosses = starts.some((start) => first < start && start < end);
     if (crosses && !(endsPhrase && counted(startOf(first), first) % usual === 0))
       return Number.POSITIVE_INFINITY;
-    const { factor, uneven = false } = filling(first, end);
     const count = counted(first, end);
-    const crowded = factor < tightest && count > 1 ? COST.crowded * (tightest - factor + count) : 0;
-    const stub = usual > 2 && count <= STUB && whole > usual ? COST.stub : 0;
+    const stub = usual > 2 && whole > usual ? costOfStub(count) : 0;
     const inside = endsPhrase ? 0 : place % 2 === 0 ? COST.insideHalf : COST.insidePhrase;
-    return badness(factor, tightest) + crowded + (uneven ? COST.uneven : 0) + stub + inside;
+    return costOfFilling(filling(first, end), count, tightest) + stub + inside;
   };
-  const best = new Map<number, Best>([[from, { cost: 0, first: from }]]);
+  /** What a system costs behind the one before it: what is left over stands at a section's end, not before its end. */
+  const costBehind = ({ first, end }: Way, count: number): number =>
+    counted(first, end) < count && !starts.includes(end) ? COST.shorter : 0;
+  /** The best ways that end before a bar, one for each length of the last system. */
+  const ways = new Map<number, readonly Way[]>();
   for (let end = from + 1; end <= to; end += 1) {
+    const here: Way[] = [];
     for (let first = end - 1; first >= from && counted(first, end) <= most; first -= 1) {
-      const cost = (best.get(first)?.cost ?? Number.POSITIVE_INFINITY) + costOf(first, end);
-      if (cost < (best.get(end)?.cost ?? Number.POSITIVE_INFINITY)) best.set(end, { cost, first });
+      const count = counted(first, end);
+      const before = cheapest(ways.get(first) ?? [], (way) => way.cost + costBehind(way, count));
+      const cost = (before === null ? 0 : before.cost + costBehind(before, count)) + costOf(first, end);
+      here.push({ cost, first, end, before });
     }
+    ways.set(end, here);
   }
   const breaks: Break[] = [];
-  for (let end = to; end > from; ) {
-    const first = best.get(end)?.first ?? end - 1;
-    breaks.unshift({ first, end });
-    end = first;
-  }
+  for (let way = cheapest(ways.get(to) ?? [], ({ cost }) => cost); way !== null; way = way.before)
+    breaks.unshift({ first: way.first, end: way.end });
   return breaks;
 }
 
@@ -117,9 +148,6 @@ const startsIn = (bars: readonly BreakBar[], from: number, to: number): readonly
   for (let bar = from + 1; bar < to; bar += 1) if (bars[bar]?.startsSection === true) starts.push(bar);
   return starts;
 };
-
-/** As few bars do not fill a system. */
-const STUB = 2;
 
 /**
  * What is broken at once, in its order: the sections, of which the breaks of one do not depend on another; where they
@@ -149,7 +177,8 @@ export function sectionsOf(bars: readonly BreakBar[], joined = false): readonly 
  * Groups bars into systems: every section starts one, unless short ones may be joined, and within it the breaks are the
  * best of all together, after the way D. E. Knuth and M. F. Plass break paragraphs ("Breaking paragraphs into lines",
  * Software: Practice and Experience 11, 1981). Systems are to be filled by their content, in proportion, and to end where
- * phrases of `usual` bars do, a pickup not counted; none is to hold one or two bars alone where other breaks avoid it.
+ * phrases of `usual` bars do, a pickup not counted; none is to hold one or two bars alone where other breaks avoid it, nor
+ * fewer than the one behind it.
  * @param filling how the bars from `first` up to, not including, `end` fill a system
  */
 export function breakLines(

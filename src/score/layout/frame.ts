@@ -1,6 +1,6 @@
 import { blockMark, glyphMark, lineMark, type Mark, moveMark, pathMark } from '../ink';
 import type { BarEnd, ContentBar, StaffKind } from '../notation/types';
-import { type ClefKind, clefInk, keyInk, setLeft, timeInk } from '../vexflow/signs';
+import { type ClefKind, clefInk, keyInk, setLeft, timeInk } from '../signs/signatures';
 import { SPACE, STAFF_HEIGHT, STAFF_LEFT, type Style, THICKNESS } from './style';
 
 /**

@@ -6,7 +6,8 @@ import { HALF_HEAD, headY } from './style';
 const BRACKETS = { left: 0xe26a, right: 0xe26b, size: MUSIC_SIZE * 0.65, away: HALF_HEAD + 0.6 } as const;
 
 /** Brackets round the heads that are ghosts, the middle of the heads at 0. */
-export function ghostBrackets({ heads = [] }: ContentEvent): readonly Mark[] {
+export function ghostBrackets({ heads }: ContentEvent): readonly Mark[] {
+  if (heads === undefined) return [];
   const { left, right, size, away } = BRACKETS;
   return heads.flatMap(({ ghost, height }) => {
     if (!ghost) return [];

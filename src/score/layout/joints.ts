@@ -54,9 +54,10 @@ export function jointsOf(bars: readonly PlacedBar[]): readonly Joint[] {
       joints.push({ exit: entered, from: null, to: first, edge: placed.content + EDGE });
     }
     placed.bar.content.events.forEach(({ exit }, index) => {
+      if (exit === null) return;
       const from = eventAt(placed, index);
-      const as = exit && SIGNS[exit.sign].drawn.as;
-      if (!exit || !from || (as !== 'curve' && as !== 'line')) return;
+      const { as } = SIGNS[exit.sign].drawn;
+      if (!from || (as !== 'curve' && as !== 'line')) return;
       const next = bars[bar + 1];
       const inBar = eventAt(placed, index + 1);
       const to = exit.leads ? (inBar ?? (next ? eventAt(next, 0) : null)) : null;

@@ -62,10 +62,14 @@ function slideMark({ rises }: ContentExit, from: SlideEnd | null, to: SlideEnd |
 }
 
 /** Short lines into and out of a note. */
-function stubMarks({ event: { signs, exit } }: PlacedEvent, end: SlideEnd): readonly Mark[] {
+function stubMarks(placed: PlacedEvent, endOf: (placed: PlacedEvent) => SlideEnd | null): readonly Mark[] {
+  const { signs, exit } = placed.event;
+  // Few notes have any, and where a note ends is asked of those alone.
+  if (signs.length === 0 && exit === null) return [];
   return [...signs, ...(exit ? [exit.sign] : [])].flatMap((sign) => {
     const { drawn } = SIGNS[sign];
-    if (drawn.as !== 'stub') return [];
+    const end = drawn.as === 'stub' ? endOf(placed) : null;
+    if (drawn.as !== 'stub' || end === null) return [];
     const { length, height } = STUB;
     const drop = drawn.rises ? height : -height;
     const inner = drawn.side === 'before' ? end.left - BESIDE : end.right + BESIDE;
@@ -81,12 +85,13 @@ function stubMarks({ event: { signs, exit } }: PlacedEvent, end: SlideEnd): read
  */
 export function staffLinks(bars: readonly PlacedBar[], staff: readonly Mark[]): readonly Mark[] {
   const endOf = (placed: PlacedEvent): SlideEnd => ({ ...headEdges(placed), y: headY(placed.event.height) });
-  const slides = jointsOf(bars)
+  const joints = jointsOf(bars);
+  const slides = joints
     .filter(({ exit }) => SIGNS[exit.sign].drawn.as === 'line')
     .map(({ exit, from, to, edge }) => slideMark(exit, from && endOf(from), to && endOf(to), edge));
-  const stubs = eventsOf(bars).flatMap((placed) => stubMarks(placed, endOf(placed)));
+  const stubs = eventsOf(bars).flatMap((placed) => stubMarks(placed, endOf));
   const ink = skylineOf(staff);
-  const slurs = jointsOf(bars)
+  const slurs = joints
     .filter(({ exit }) => SIGNS[exit.sign].drawn.as === 'curve')
     .map((joint) => slurMark(joint, ink));
   return [...slides, ...stubs, ...slurs];
@@ -120,9 +125,6 @@ export function tabLinks(
       bow,
     );
   });
-  const stubs = eventsOf(bars).flatMap((placed) => {
-    const place = fretOf(placed);
-    return place ? stubMarks(placed, place) : [];
-  });
+  const stubs = eventsOf(bars).flatMap((placed) => stubMarks(placed, fretOf));
   return [...joints, ...stubs];
 }

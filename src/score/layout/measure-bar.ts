@@ -14,8 +14,8 @@ import { numeralParts, symbolWidth } from './symbols';
 export interface MeasuredBar extends DrawnBar {
   /** The bar on the second staff, spaced with this one. */
   readonly lower?: MeasuredBar;
-  /** The same text for the same bar in a style of the same `barKey`. */
-  readonly key: string;
+  /** Its own among all that were measured; a bar that is found measured already keeps it. */
+  readonly serial: number;
   readonly columns: readonly Column[];
   /** Spacing at the start of a system, where the clef's block takes the time signature, and elsewhere. */
   readonly leading: BarSpacing;
@@ -40,14 +40,14 @@ const ACCIDENTAL_CODES: Readonly<Record<Alteration, string>> = {
 };
 
 const measuredBars = new Recent<MeasuredBar>(4000);
+let lastSerial = 0;
 
 /** Measures a bar, or finds it measured already. */
 export function measureBar(content: ContentBar, style: Style): MeasuredBar {
-  const key = style.barKey + content.key;
-  return measuredBars.of(key, () => measure(content, style, key));
+  return measuredBars.of(style.barKey + content.key, () => measure(content, style));
 }
 
-function measure(content: ContentBar, style: Style, key: string): MeasuredBar {
+function measure(content: ContentBar, style: Style): MeasuredBar {
   const stems = stemDirections(content);
   const beamed = content.events.map((_, index) => content.beams.some((group) => group.includes(index)));
   const specs = content.events.map((event, index) => specOf(event, stems[index] ?? 'up'));
@@ -64,7 +64,8 @@ function measure(content: ContentBar, style: Style, key: string): MeasuredBar {
     leading: { before: content.repeatStart ? REPEAT_LEAD + REPEAT_WIDTH : 0, after, columns, gaps },
     inner: { before: repeat + changes, after, columns, gaps },
   };
-  const bar = { ...drawn, key, ...spacing };
+  lastSerial += 1;
+  const bar = { ...drawn, serial: lastSerial, ...spacing };
   return under ? { ...bar, lower: { ...under, ...spacing } } : bar;
 }
 

@@ -96,17 +96,20 @@ function stretches(bars: readonly PlacedBar[], { sizes }: Style): readonly (read
   });
 }
 
+const isPlain = ({ event: { signs, exit } }: PlacedEvent): boolean => signs.length === 0 && exit === null;
+
 /**
  * The rows of playing signs over a tab (over the staff where there is no tab): letters of the hand that frets nearest to
  * its curves, those of the hand that plucks over them, for the P of a pull-off is not that of a pop; then broken lines.
- * @param ink what they stand over; its top line is at 0
+ * @param inkBelow what they stand over, asked for only where there are any; its top line is at 0
  */
 export function playingSigns(
   bars: readonly PlacedBar[],
-  ink: readonly Mark[],
+  inkBelow: () => readonly Mark[],
   style: Style,
 ): readonly Mark[] {
-  const below = skylineOf(ink);
+  if (eventsOf(bars).every(isPlain)) return [];
+  const below = skylineOf(inkBelow());
   const settle = (row: readonly Mark[], lowest: number): readonly Mark[] => {
     const shift = Math.min(
       lowest,

@@ -88,7 +88,7 @@ export function marksAbove(
     settle(groupAbove(openMarks(event, x), ink, OPEN_GAP));
     settle(groupAbove(fermataMarks(event, x), ink, SMALL_GAP));
   }
-  if (style.options.parts === 'staff') settle(playingSigns(bars, done.concat(staff), style));
+  if (style.options.parts === 'staff') settle(playingSigns(bars, () => done.concat(staff), style));
   settle(rowAbove(positionMarks(bars, style), ink, SMALL_GAP, -ABOVE_STAFF));
   for (const box of [...staff, ...done].flatMap(roomFromChords)) ink.add(box);
   const chords = rowAbove(chordMarks(bars, style), ink, CHORD_GAP, -ABOVE_STAFF);

@@ -130,10 +130,63 @@ export function widthAt({ before, after, gaps }: BarSpacing, factor: number): nu
   return before + after + width;
 }
 
-function widthOf(bars: readonly BarSpacing[], factor: number): number {
-  let width = 0;
-  for (const bar of bars) width += widthAt(bar, factor);
-  return width;
+/** A bar as a row of numbers: what is not stretched, and of each gap its least, natural and most, and what it is even from. */
+type Springs = Float64Array;
+const FIRST_SPRING = 2;
+const OF_SPRING = 4;
+
+/** A bar is asked for its width at many factors, for every system that it could stand in. */
+const springs = new WeakMap<BarSpacing, Springs>();
+
+function springsOf(bar: BarSpacing): Springs {
+  const known = springs.get(bar);
+  if (known) return known;
+  const gaps = bar.gaps.map(({ least, natural, most = Number.POSITIVE_INFINITY, even = 0 }) => [
+    least,
+    natural,
+    most,
+    even,
+  ]);
+  const row = Float64Array.from([bar.before, bar.after, ...gaps.flat()]);
+  springs.set(bar, row);
+  return row;
+}
+
+/** Some bars, as wide as {@link widthAt} tells of each. */
+class Stretch {
+  private readonly rows: readonly Springs[];
+  /** How fast the bars grew wider with the factor that was last asked for. */
+  slope = 0;
+
+  constructor(bars: readonly BarSpacing[]) {
+    this.rows = bars.map(springsOf);
+  }
+
+  widthAt(factor: number): number {
+    this.slope = 0;
+    const grown = grownBy(factor);
+    const growth = (grownBy(factor + STEP) - grown) / STEP;
+    let width = 0;
+    for (const row of this.rows) width += this.widthOf(row, factor, grown, growth);
+    return width;
+  }
+
+  private widthOf(row: Springs, factor: number, grown: number, growth: number): number {
+    let width = 0;
+    let slope = 0;
+    for (let at = FIRST_SPRING; at < row.length; at += OF_SPRING) {
+      const natural = row[at + 1] ?? 0;
+      const held = Math.min(row[at + 3] ?? 0, grown);
+      const free = natural * Math.max(factor, held);
+      const taken = Math.min(row[at + 2] ?? 0, Math.max(row[at] ?? 0, free));
+      width += taken;
+      if (taken !== free) continue;
+      if (factor > held) slope += natural;
+      else if (held === grown) slope += natural * growth;
+    }
+    this.slope += slope;
+    return (row[0] ?? 0) + (row[1] ?? 0) + width;
+  }
 }
 
 /** A factor at which bars have room, and one at which they have none; null where none is known. */
@@ -145,26 +198,35 @@ interface Bracket {
 /** Steps of Newton's method are enough on lines with few bends; factors are told apart finer than this. */
 const MOST_STEPS = 10;
 const NEAR = 2e-11;
-/** A factor larger by this much tells how much wider the bars grow. */
+/** A factor larger by this much tells how fast bars grow that grow as a whole. */
 const STEP = 1e-6;
 
 /** Closes in on the factor that fills a width, between 0 and one that is too wide, by Newton's method. */
-function bracketFor(bars: readonly BarSpacing[], width: number, tooWide: number): Bracket {
+function bracketFor(bars: Stretch, width: number, tooWide: number): Bracket {
   let fits: number | null = null;
   let over = tooWide;
   let factor = Math.min(1, tooWide / 2);
   for (let step = 0; step < MOST_STEPS; step += 1) {
-    const taken = widthOf(bars, factor);
-    const left = width - taken;
+    const left = width - bars.widthAt(factor);
     const isIn = left >= 0;
     if (isIn) fits = factor;
     else over = factor;
-    const next = factor + (left * STEP) / (widthOf(bars, factor + STEP) - taken);
+    const next = factor + left / bars.slope;
     const beside = factor + (isIn ? NEAR : -NEAR);
     factor = Math.abs(next - factor) < NEAR ? beside : next;
     if (!(factor > (fits ?? 0) && factor < over)) break;
   }
   return { fits, over };
+}
+
+/** So often a factor's range is halved. */
+const HALVINGS = 40;
+
+/** Where halving would end between two factors; null where there is more than one such place, or digits would be lost. */
+function pinnedBy(fits: number, over: number, most: number): number | null {
+  const step = most / 2 ** HALVINGS;
+  const low = Math.floor(fits / step) * step;
+  return Number.isInteger(most) && most < 2 ** 12 && low + step >= over ? low : null;
 }
 
 /**
@@ -173,15 +235,18 @@ function bracketFor(bars: readonly BarSpacing[], width: number, tooWide: number)
  * @returns 0 when they are too wide even at their least
  */
 export function factorFor(bars: readonly BarSpacing[], width: number, most: number): number {
-  if (widthOf(bars, most) <= width) return most;
-  if (widthOf(bars, 0) > width) return 0;
-  const { fits, over } = bracketFor(bars, width, most);
+  const line = new Stretch(bars);
+  if (line.widthAt(most) <= width) return most;
+  if (line.widthAt(0) > width) return 0;
+  const { fits, over } = bracketFor(line, width, most);
+  const pinned = fits === null ? null : pinnedBy(fits, over, most);
+  if (pinned !== null) return pinned;
   let low = 0;
   let high = most;
-  for (let round = 0; round < 40; round += 1) {
+  for (let round = 0; round < HALVINGS; round += 1) {
     const middle = (low + high) / 2;
     // Wider bars never come of a smaller factor.
-    const isIn = middle <= (fits ?? 0) || (middle < over && widthOf(bars, middle) <= width);
+    const isIn = middle <= (fits ?? 0) || (middle < over && line.widthAt(middle) <= width);
     if (isIn) low = middle;
     else high = middle;
   }
@@ -189,8 +254,10 @@ export function factorFor(bars: readonly BarSpacing[], width: number, most: numb
 }
 
 /** Whether every bar of a line stays in proportion at a factor. */
-export const staysEven = (bars: readonly BarSpacing[], factor: number): boolean =>
-  bars.every(({ gaps }) => gaps.every(({ even = 0 }) => even <= grownBy(factor) + ROUNDING));
+export function staysEven(bars: readonly BarSpacing[], factor: number): boolean {
+  const grown = grownBy(factor) + ROUNDING;
+  return bars.every(({ gaps }) => gaps.every(({ even = 0 }) => even <= grown));
+}
 
 const ROUNDING = 1e-6;
 

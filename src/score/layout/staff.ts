@@ -57,6 +57,7 @@ export const NEAREST_FIRST = ['staccato', 'tenuto', 'portato', 'accent', 'strong
 
 /** Articulations stand at the head's side, in a space within the staff and outside it otherwise. */
 function articulationMarks(event: ContentEvent, stem: 'up' | 'down', x: number): readonly Mark[] {
+  if (event.signs.length === 0) return [];
   const away = stem === 'up' ? 1 : -1;
   let y = headY(event.height) + away * SPACE;
   if (event.height % 2 === 0 && Math.abs(event.height) < 4) y += (away * SPACE) / 2;

@@ -1,4 +1,3 @@
-import { hashText } from '../../core/base';
 import { boxOf, finishMark, type Mark, moveMark } from '../ink';
 import type { Content } from '../notation/types';
 import { Recent } from '../recent';
@@ -71,9 +70,9 @@ export function layOutSystem(request: SystemRequest): SystemLayout {
     after?.lower?.content.events[0]?.tiedIn === 'left',
     JSON.stringify(after && changesIn(after)),
     endsHairpin(after),
-    ...bars.map((bar) => bar.key),
+    ...bars.map(({ serial }) => serial),
   ].join('|');
-  const system = recentSystems.of(key, () => compose(request, fingerprintOf(key)));
+  const system = recentSystems.of(key, () => compose(request, key));
   if (system.index === index && system.y === y && system.bars[0]?.bar === first) return system;
   return { ...system, index, y, bars: system.bars.map((box, place) => ({ ...box, bar: first + place })) };
 }
@@ -88,10 +87,6 @@ const changesIn = ({ content }: MeasuredBar): readonly unknown[] => [
 const endsHairpin = (after: MeasuredBar | undefined): boolean =>
   after === undefined || after.content.dynamics[0]?.tick === 0;
 
-/** Two hashes and the length: a long text is not worth handing on, and one hash alone could meet another. */
-const fingerprintOf = (key: string): string =>
-  [hashText(key), hashText(`${key.length}${key}`), key.length].join('-');
-
 /** Puts a system together from the inside out: notes first, then what has to keep clear of them. */
 function compose(request: SystemRequest, fingerprint: string): SystemLayout {
   const { content, style, heading } = request;
@@ -105,7 +100,7 @@ function compose(request: SystemRequest, fingerprint: string): SystemLayout {
   const lines = parts === 'tab' ? [] : staffLines(right, kind);
   const lower = lowerStaff(bars, [...lines, ...staff], { ...request, x: bars.at(-1)?.right ?? right, right });
   const atTop = { ...tabAlone(content.strings, style), parts };
-  const overTop = parts === 'staff' ? [] : playingSigns(bars, tabNumbers(bars, atTop, style), style);
+  const overTop = parts === 'staff' ? [] : playingSigns(bars, () => tabNumbers(bars, atTop, style), style);
   const tab = tabPlace(staff, overTop, bars, content.strings, style, lower?.top);
   const frets = parts === 'staff' ? [] : tabInk(bars, tab, right, { signs, overTop }, request);
   const frame = lower ? brace(tabBottom(tab)) : parts === 'both' ? bracket(tab) : [];

@@ -6,8 +6,6 @@ const PIXELS_PER_POINT = 4 / 3;
 
 /** Roles of glyphs by SMuFL's ranges (SMuFL 1.4). */
 const GLYPH_ROLES: readonly (readonly [first: number, last: number, role: InkRole])[] = [
-  [0xe050, 0xe07f, 'clef'],
-  [0xe080, 0xe09f, 'time-signature'],
   [0xe0a0, 0xe0ff, 'note'],
   [0xe1e7, 0xe1e7, 'dot'],
   [0xe240, 0xe25f, 'flag'],
@@ -21,7 +19,6 @@ const GROUP_ROLES: ReadonlyMap<string, InkRole> = new Map([
   ['stem', 'stem'],
   ['beam', 'beam'],
   ['stavenote', 'ledger-line'],
-  ['keysignature', 'key-signature'],
 ]);
 
 /**
@@ -89,7 +86,7 @@ export class InkContext extends RenderContext {
   fillText(text: string, x: number, y: number): this {
     const code = text.codePointAt(0) ?? 0;
     const range = GLYPH_ROLES.find(([first, last]) => code >= first && code <= last);
-    const role = this.groups.includes('keysignature') ? 'key-signature' : (range?.[2] ?? 'note');
+    const role = range?.[2] ?? 'note';
     const font = this.family.startsWith('Bravura') ? 'Bravura' : 'Academico';
     this.marks.push(fontMark(role, text, x, y, font, this.size, false, false));
     return this;

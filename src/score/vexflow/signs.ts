@@ -1,19 +1,16 @@
 import {
   Accidental,
   Beam,
-  Clef,
   Dot,
-  KeySignature,
   ModifierContext,
   type Note,
   Stave,
   StaveNote,
   Stem,
-  TimeSignature,
   VexFlow,
 } from 'vexflow/core';
-import { LETTERS, type Metre, remembered } from '../../core/base';
-import { boxOf, type Mark, moveMark } from '../ink';
+import { LETTERS, remembered } from '../../core/base';
+import { type Mark, moveMark } from '../ink';
 import { Recent } from '../recent';
 import { singleBeam, steepestOver } from '../signs/beam';
 import { singleInk } from '../signs/single';
@@ -25,8 +22,13 @@ import { measureByTables } from './ruler';
 measureByTables();
 VexFlow.setFonts('Bravura', 'Academico');
 
-/** A staff whose top line lies at 0; notes are set against it, its own lines are not drawn. */
-const staff = new Stave(0, -40, 1000);
+let known: Stave | null = null;
+
+/** A staff whose top line lies at 0; notes are set against it, its own lines are not drawn. A bass line needs none. */
+function staff(): Stave {
+  known ??= new Stave(0, -40, 1000);
+  return known;
+}
 
 /** A note at a place of our own choosing: the middle of its head. */
 class PlacedNote extends StaveNote {
@@ -82,7 +84,7 @@ function placedNote(spec: SignSpec, centre: number): PlacedNote {
     stemDirection: spec.stem === 'up' ? Stem.UP : Stem.DOWN,
     strokePx: 4,
   });
-  note.setStave(staff);
+  note.setStave(staff());
   note.centre = centre;
   note.setLedgerLineStyle({ lineWidth: 1.6 });
   // A note outside the staff has a stem that reaches the middle line.
@@ -160,50 +162,4 @@ function drawBeam(group: string, specs: readonly SignSpec[], centres: readonly n
   beam.renderOptions.minSlope = -steepest;
   beam.setContext(context).draw();
   return tidy(context.marks);
-}
-
-/** VexFlow's names of the clefs. */
-export type ClefKind = 'bass' | 'treble' | 'percussion';
-
-/** A clef, its left edge at x = 0. */
-export const clefInk = (kind: ClefKind): readonly Mark[] =>
-  remember(`clef ${kind}`, (context) => {
-    const clef = new Clef(kind);
-    clef.setStave(staff.setContext(context)).setContext(context).setX(0);
-    clef.draw();
-  });
-
-const KEY_NAMES = ['Cb', 'Gb', 'Db', 'Ab', 'Eb', 'Bb', 'F', 'C', 'G', 'D', 'A', 'E', 'B', 'F#', 'C#'];
-
-/**
- * A key signature of `fifths` sharps or, below zero, flats (−7 to 7), its left edge at x = 0. A change to no
- * sharps or flats shows naturals for those `before`.
- */
-export const keyInk = (fifths: number, before: number, clef: ClefKind): readonly Mark[] =>
-  remember(`key ${fifths} after ${before}, ${clef}`, (context) => {
-    const stave = new Stave(0, -40, 1000).setClef(clef).setContext(context);
-    const signature = new KeySignature(
-      KEY_NAMES[fifths + 7] ?? 'C',
-      fifths === 0 ? KEY_NAMES[before + 7] : undefined,
-    );
-    signature.setStave(stave).setContext(context).setX(0);
-    signature.draw();
-  });
-
-/** A time signature, its left edge at x = 0. */
-export const timeInk = (metre: Metre): readonly Mark[] =>
-  remember(`time ${metre.count}/${metre.unit}`, (context) => {
-    const signature = new TimeSignature(`${metre.count}/${metre.unit}`);
-    signature.setStave(staff.setContext(context)).setContext(context).setX(0);
-    signature.draw();
-  });
-
-/** The marks moved so that their left edge is at `x`; and where their right edge is then. */
-export function setLeft(marks: readonly Mark[], x: number): { marks: readonly Mark[]; right: number } {
-  const box = boxOf(marks);
-  if (!box) return { marks, right: x };
-  return {
-    marks: marks.map((mark) => moveMark(mark, x - box.left, 0)),
-    right: x + box.right - box.left,
-  };
 }

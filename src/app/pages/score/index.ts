@@ -1,4 +1,4 @@
 export { ScoreFigure } from './figure';
 export { barToRead, countedBeat } from './reading-ahead';
 export { loadScore, useScore } from './ready';
-export type { BarButton } from './system';
+export { type BarButton, usePlayheadStyle } from './system';

@@ -1,4 +1,4 @@
-import { type CSSProperties, memo, type ReactNode, useLayoutEffect, useRef } from 'react';
+import { type CSSProperties, memo, type ReactNode, useLayoutEffect, useMemo, useRef } from 'react';
 import type { BarBox, ScoreLayout, SystemLayout } from '../../../score';
 import { useNear } from '../common';
 import { useScore } from './ready';
@@ -58,6 +58,7 @@ export const SystemView = memo(function SystemView(props: SystemViewProps) {
   const { layout, system, buttons } = props;
   const root = useRef<HTMLDivElement>(null);
   const near = useNear(root);
+  const playheadStyle = usePlayheadStyle(system);
   return (
     <div className="system" ref={root} style={{ height: system.height }}>
       <div className="system__chosen">
@@ -89,7 +90,7 @@ export const SystemView = memo(function SystemView(props: SystemViewProps) {
           ),
       )}
       {props.over !== null && system.bars.map((box) => props.over?.(box, system))}
-      <div className="playhead" data-playhead={system.index} aria-hidden="true" style={countAt(system)} />
+      <div className="playhead" data-playhead={system.index} aria-hidden="true" style={playheadStyle} />
     </div>
   );
 }, sameSystem);
@@ -100,15 +101,17 @@ interface DrawingProps {
   readonly fingerprint: string;
 }
 
-/** What the playhead's digit is placed and sized by: its foot from the playhead's top, and the staff. */
-function countAt({ staff, height }: SystemLayout): CSSProperties {
-  const space = (staff.bottom - staff.top) / 4;
-  const top = 0.04 * height;
-  const own: Record<`--${string}`, string> = {
-    '--over-staff': `${Math.round(staff.top - top - space / 2)}px`,
-    '--staff-space': `${space}px`,
-  };
-  return own;
+/** How high the playhead is in a system, and what its digit is sized by. */
+export function usePlayheadStyle(system: SystemLayout): CSSProperties {
+  const state = useScore();
+  return useMemo(() => {
+    if (state.kind !== 'ready') return {};
+    const { top, bottom } = state.score.playheadSpan(system);
+    const size: Record<`--${string}`, string> = {
+      '--staff-space': `${(system.staff.bottom - system.staff.top) / 4}px`,
+    };
+    return { top, height: bottom - top, ...size };
+  }, [state, system]);
 }
 
 /** Drawn again only when what it shows has changed. */

@@ -4,7 +4,7 @@ import { straightened } from '../../../core/playing';
 import type { BarBox, ScoreLayout, SystemLayout } from '../../../score';
 import type { PlayPosition } from '../../../sound';
 import { useAtWork } from '../at-work';
-import { countedBeat, useScore } from '../score';
+import { countedBeat, usePlayheadStyle, useScore } from '../score';
 import { spaceOf } from './reading';
 import { silencesOf, silenceWord } from './silence';
 import type { Turn } from './turn';
@@ -125,5 +125,6 @@ function LargePlayhead({ layout, system, sheet }: DrawnSystemProps) {
       element.dataset.count = String(countedBeat(own, sheet.chart.metre) ?? '');
     });
   }, [playback, layout, system, sheet, state]);
-  return <div className="playhead" ref={head} aria-hidden="true" />;
+  const style = usePlayheadStyle(system);
+  return <div className="playhead" ref={head} aria-hidden="true" style={style} />;
 }
