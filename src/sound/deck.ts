@@ -1,6 +1,6 @@
 import type { Audio } from './audio';
 import { levelOf, PAN } from './synthesis/mix';
-import type { Segment, SegmentHead, SegmentRest } from './synthesis/segment';
+import type { SegmentHead, SegmentRest } from './synthesis/segment';
 import { STEMS, type Stem, type Stems } from './synthesis/stems';
 import type { Channel, Gain as Gate, StemPlayer } from './tone';
 import type { Mix } from './types';
@@ -24,17 +24,24 @@ const OFF = -120;
 /** How loud a stem's channel is, in decibels. */
 const decibelsOf = (mix: Mix, stem: Stem): number => Math.max(OFF, 20 * Math.log10(levelOf(mix, stem)));
 
-/** A segment loaded and ready to be started. */
+/** A segment whose lead is loaded and ready to be started. */
 export interface Cue {
   /** Plays it from a sample of the device's time on. */
   startAt(sample: number): void;
   /** Silences it from a sample of the device's time on; what was to sound later never does. */
   cutAt(sample: number): void;
   /**
-   * Brings what comes after the lead, where it was loaded without. Where that is too late, it goes on with what would
+   * Brings what comes after the lead, where its round is held whole. Where that is too late, it goes on with what would
    * sound by then.
    */
   complete(rest: SegmentRest): void;
+  /**
+   * Brings a piece of what comes after the lead, where that is made in pieces, or as much of it as is still to come.
+   * @param from - samples after the segment's beginning
+   */
+  follow(piece: Stems, from: number): void;
+  /** Whether nothing that is brought could be heard any more. */
+  isOver(from: number): boolean;
   /** Gives it up, started or not. */
   drop(): void;
 }
@@ -42,8 +49,8 @@ export interface Cue {
 /** The way to the ear: a channel for each stem into one master. */
 export interface Deck {
   setMix(mix: Mix): void;
-  /** @param segment - all of it, or its head, for `complete` to bring the rest */
-  load(segment: Segment | SegmentHead): Cue;
+  /** @param segment - what it begins with; `complete` or `follow` bring what comes after it */
+  load(segment: SegmentHead): Cue;
   /**
    * The music rises from `level` (0 to 1) to full level in so many seconds, beginning at a sample of the device's time.
    * The count-in never fades: it is what the student comes in by.
@@ -113,13 +120,14 @@ export function createDeck({ tone, context, output }: Audio, mix: Mix): Deck {
     return gate;
   };
 
-  const load = (segment: Segment | SegmentHead): Cue => {
+  const load = (segment: SegmentHead): Cue => {
     const { leadLength, roundLength, roundOffset, total } = segment;
     const gate = openGate();
     const all: StemPlayer[] = [];
     let started: number | null = null;
     let isWhole = false;
     let dropped = false;
+    let cut = Number.POSITIVE_INFINITY;
     const take = (stems: Stems, names: readonly Stem[]): StemPlayer | null => {
       const player = ready(stems, names, gate);
       if (player === null) return null;
@@ -161,7 +169,21 @@ export function createDeck({ tone, context, output }: Audio, mix: Mix): Deck {
       isWhole = true;
       if (started !== null) timeRest(started);
     };
-    if ('round' in segment) complete(segment);
+    const follow = (piece: Stems, from: number): void => {
+      if (dropped || started === null) return;
+      const begin = started + from;
+      const late = Math.max(0, Math.ceil(context.currentTime * sampleRate) - begin);
+      if (late >= piece.bass.length) return;
+      time(
+        take(
+          piece,
+          STEMS.filter((stem) => stem !== 'count-in'),
+        ),
+        begin + late,
+        null,
+        late,
+      );
+    };
     const drop = (): void => {
       dropped = true;
       for (const player of all) {
@@ -176,8 +198,11 @@ export function createDeck({ tone, context, output }: Audio, mix: Mix): Deck {
         timeRest(sample);
       },
       complete,
+      follow,
+      isOver: (from) => dropped || (started !== null && started + from >= cut),
       drop,
       cutAt: (sample) => {
+        cut = Math.min(cut, sample);
         // Not by stopping the players: a player that is told to stop while it sounds can lose the run of samples
         // that the audio thread was about to take, and is late from then on.
         gate.gain.setValueAtTime(0, secondsAt(sample));

@@ -1,13 +1,15 @@
 import { type Performance, type PlayPlace, type PlayStep, secondsAt } from '../core/performance';
 import type { Cue, Deck } from './deck';
-import type { Leaving, Segment } from './synthesis/segment';
+import type { Leaving } from './synthesis/left';
+import type { SegmentHead } from './synthesis/segment';
+import type { TakeOver } from './take-over';
 import type { Scheduled } from './timeline';
 
 /** Seconds ahead in which what sounds is not cut any more: its successor would not be sure to come in time. */
-const SAFE_AHEAD = 0.15;
+export const SAFE_AHEAD = 0.1;
 
 /** Seconds after which nothing rings of what was left. */
-const LONGEST_RING = 4;
+const LONGEST_RING = 6;
 
 /** Where a step begins that says nothing of it. */
 export const beginOf = (step: PlayStep | undefined, index: number): PlayPlace =>
@@ -33,10 +35,13 @@ export interface Playing extends Scheduled {
 }
 
 /** What is left at a tick, with what was left for it while that may still ring. */
-export function leavingOf({ performance, entered, leaving }: Playing, tick: number, round: number): Leaving {
+export function leavingOf(
+  { performance, entered, leaving }: Playing,
+  { tick, round, heldAt }: Pick<TakeOver, 'tick' | 'round' | 'heldAt'>,
+): Leaving {
   const ticks = tick - entered + round * (performance.end - performance.countIn);
   const before = secondsAt(performance, ticks) < LONGEST_RING ? leaving : null;
-  return { performance, tick, round, entered, before };
+  return { performance, tick, round, entered, before, ...(heldAt === undefined ? {} : { heldAt }) };
 }
 
 /** The device's time in samples. */
@@ -53,8 +58,10 @@ export interface LineUp {
   last(): Playing | undefined;
   /** The segment that sounds at a sample, or the last one. */
   at(sample: number): Playing | undefined;
-  /** Lets a segment go on for what sounds at a sample; false where that is too soon. */
-  takeOver(place: Place, segment: Segment, sample: number): boolean;
+  /** Lets a segment go on for what sounds at a sample; null where that is too soon. */
+  takeOver(place: Place, head: SegmentHead, sample: number): Cue | null;
+  /** The same, however late it is: nothing else would sound then. */
+  follow(place: Place, head: SegmentHead, sample: number): Cue;
 }
 
 export function createLineUp(deck: Deck, { now, soon }: SampleClock): LineUp {
@@ -82,25 +89,34 @@ export function createLineUp(deck: Deck, { now, soon }: SampleClock): LineUp {
     );
   };
 
+  const goOn = (place: Place, head: SegmentHead, cue: Cue, sample: number): Cue => {
+    cutFrom(sample);
+    add(place, head, cue, sample);
+    return cue;
+  };
+
   return {
     add,
     last: () => line.at(-1),
     at: (sample) => line.findLast(({ start }) => start <= sample) ?? line[0],
-    takeOver: (place, segment, sample) => {
-      const cue = deck.load(segment);
+    takeOver: (place, head, sample) => {
+      const cue = deck.load(head);
       if (sample < soon(SAFE_AHEAD)) {
         cue.drop();
-        return false;
+        return null;
       }
       cue.startAt(sample);
       if (sample < soon()) {
-        // The page was held up in the middle of it: what plays goes on to a later bar line.
+        // The page was held up in the middle of it: what plays goes on to a later place.
         cue.drop();
-        return false;
+        return null;
       }
-      cutFrom(sample);
-      add(place, segment, cue, sample);
-      return true;
+      return goOn(place, head, cue, sample);
+    },
+    follow: (place, head, sample) => {
+      const cue = deck.load(head);
+      cue.startAt(sample);
+      return goOn(place, head, cue, sample);
     },
   };
 }

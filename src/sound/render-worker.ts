@@ -1,8 +1,11 @@
 import { unreachable } from '../core/base';
 import { answerJobs } from '../workers';
-import type { RenderAnswer, RenderJob } from './messages';
+import type { RenderAnswer, RenderJob, SentJob } from './messages';
+import { createReceived } from './sending';
+import { createMemory } from './synthesis/memory';
 import { renderMix } from './synthesis/mix';
-import { buffersOf, renderHead, renderRest, renderSegment } from './synthesis/segment';
+import { placePerformance } from './synthesis/score';
+import { buffersOf, renderHead, renderPiece, renderRest } from './synthesis/segment';
 import { createKit, type Kit } from './synthesis/voices';
 import { encodeWav } from './wav';
 
@@ -12,18 +15,28 @@ import { encodeWav } from './wav';
  */
 const kits = new Map<number, Kit>();
 
+/** What the page has played. */
+const memory = createMemory();
+
 function kitFor({ kind, sampleRate }: RenderJob): Kit {
-  const kit = kits.get(sampleRate) ?? createKit(sampleRate);
+  const kit = kits.get(sampleRate) ?? createKit(sampleRate, memory);
   if (kind !== 'head') kits.clear();
   kits.set(sampleRate, kit);
   return kit;
 }
 
-function work(job: RenderJob): RenderAnswer {
+const received = createReceived();
+
+function work(sent: SentJob): RenderAnswer {
+  const job = received.unpack(sent);
+  if (job === null) return { kind: 'unknown' };
   const sounds = kitFor(job);
   switch (job.kind) {
-    case 'segment':
-      return { kind: 'segment', segment: renderSegment(job.request, sounds) };
+    case 'place':
+      placePerformance(job.performance, sounds);
+      return { kind: 'placed' };
+    case 'piece':
+      return { kind: 'piece', piece: renderPiece(job.request, sounds, job.from, job.length) };
     case 'head':
       return { kind: 'head', head: renderHead(job.request, sounds) };
     case 'rest':
@@ -37,12 +50,12 @@ function work(job: RenderJob): RenderAnswer {
 
 function transferOf(answer: RenderAnswer): ArrayBuffer[] {
   switch (answer.kind) {
-    case 'segment':
-      return buffersOf(answer.segment);
     case 'head':
-      return buffersOf(answer.head);
+      return buffersOf(answer.head.lead);
     case 'rest':
-      return buffersOf(answer.rest);
+      return buffersOf(answer.rest.round, answer.rest.after);
+    case 'piece':
+      return buffersOf(answer.piece);
     case 'wav':
       return [answer.bytes.buffer];
     default:
@@ -50,4 +63,4 @@ function transferOf(answer: RenderAnswer): ArrayBuffer[] {
   }
 }
 
-answerJobs(work, { kind: 'failed' }, transferOf);
+answerJobs(work, { kind: 'failed' }, transferOf, memory.giveBack);

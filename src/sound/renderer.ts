@@ -1,7 +1,10 @@
 import { failure, type Result, success, unreachable } from '../core/base';
 import { type NoAnswer, PATIENCE, type WatchedWorker, watchWorker } from '../workers';
-import type { RenderAnswer, RenderJob } from './messages';
+import type { RenderAnswer, RenderJob, SentJob } from './messages';
+import { createSender } from './sending';
 import { startWorker } from './start-worker';
+import { buffersOf } from './synthesis/segment';
+import type { Stems } from './synthesis/stems';
 
 const NOT_COMPUTED =
   'The sound could not be computed. Close other pages that need much memory, then press Play again.';
@@ -18,6 +21,8 @@ export interface Renderer {
   /** Starts the worker, so that it is there when the first job comes. */
   warm(): void;
   render(job: RenderJob): Promise<RenderResult>;
+  /** Gives the memory of what was computed back to be used again; nothing of it can be read afterwards. */
+  giveBack(...all: readonly (Stems | null)[]): void;
   /** Ends whatever is being computed or waits; its promises give null. */
   cancel(): void;
   /** Cancels, and gives the worker back. */
@@ -29,7 +34,7 @@ export interface Renderer {
  * needs longer to compute it could not play it either.
  */
 function patienceFor(job: RenderJob): number {
-  const { performance } = job.kind === 'wav' ? job : job.request;
+  const { performance } = job.kind === 'wav' || job.kind === 'place' ? job : job.request;
   const round = ((performance.end / performance.beat) * 60) / performance.tempo;
   return PATIENCE + round * (job.kind === 'wav' ? job.rounds : 1);
 }
@@ -49,15 +54,22 @@ function withoutAnswer(why: NoAnswer): RenderResult {
 
 /** The worker starts with the first job, and again with the first job after a cancelled one. */
 export function createRenderer(
-  worker: WatchedWorker<RenderJob, RenderAnswer> = watchWorker(startWorker),
+  worker: WatchedWorker<SentJob, RenderAnswer> = watchWorker(startWorker),
 ): Renderer {
+  const sender = createSender();
+  const ask = (job: RenderJob) => worker.ask(sender.pack(job), { patience: patienceFor(job) });
   return {
     warm: worker.warm,
     render: async (job) => {
-      const answer = await worker.ask(job, { patience: patienceFor(job) });
+      let answer = await ask(job);
+      if (answer.ok && answer.value.kind === 'unknown') {
+        sender.forget();
+        answer = await ask(job);
+      }
       if (!answer.ok) return withoutAnswer(answer.problem);
       return answer.value.kind === 'failed' ? failure(NOT_COMPUTED) : success(answer.value);
     },
+    giveBack: (...all) => worker.giveBack(buffersOf(...all)),
     cancel: worker.cancel,
     dispose: worker.dispose,
   };

@@ -1,12 +1,15 @@
 import { failure, type Result, success } from '../core/base';
-import { type PlayStep, secondsAt } from '../core/performance';
+import { type Performance, type PlayStep, secondsAt } from '../core/performance';
+import { createAlarm } from './alarm';
 import type { Audio } from './audio';
 import { type Cue, createDeck } from './deck';
+import { feed } from './feeding';
 import type { Heads } from './heads';
-import { beginOf, createLineUp, leavingOf, type Place, type Playing } from './line-up';
+import { beginOf, createLineUp, leavingOf, type Place, type Playing, SAFE_AHEAD } from './line-up';
 import type { Renderer } from './renderer';
-import type { Segment, SegmentHead, SegmentRequest } from './synthesis/segment';
-import { entryTick, isRest, nextBarLine, nextRoundEnd, positionIn } from './timeline';
+import type { SegmentHead, SegmentRequest } from './synthesis/segment';
+import { type TakeOver, takeOverAt } from './take-over';
+import { nextRoundEnd, positionIn } from './timeline';
 import type { Mix, PlayPosition } from './types';
 
 /** Seconds between scheduling a sound and hearing it: enough for the browser to take it in. */
@@ -18,8 +21,11 @@ const TAKEN_IN = 0.02;
 /** A first sound that comes too late all the same is put off, each time by twice as much. */
 const LONGEST_AHEAD = 2;
 
-/** Seconds that a change gives itself to be computed at first; doubled as often as that is not enough. */
+/** Seconds that another round gives itself to be computed at first; doubled as often as that is not enough. */
 const FIRST_MARGIN = 0.3;
+
+/** The same of a change, whose performance is at hand by then: what it takes to compute, behind what is not cut any more. */
+const LEAST_MARGIN = SAFE_AHEAD + 0.05;
 
 const NOTHING_TO_PLAY = 'There is nothing to play: the passage has no bars.';
 
@@ -66,6 +72,7 @@ export function createSession(
   const { context } = audio;
   const { sampleRate } = context;
   const deck = createDeck(audio, request.mix);
+  const { callAt, waitForNothing } = createAlarm(audio);
   let steps = request.steps;
   const now = (): number => context.currentTime * sampleRate;
   const soon = (ahead = AHEAD): number => Math.ceil((context.currentTime + ahead) * sampleRate);
@@ -75,44 +82,28 @@ export function createSession(
   /** Counts the changes, so that what was computed for an overtaken one is not used. */
   let changes = 0;
 
-  const render = (kind: 'segment' | 'rest', place: Place) =>
-    renderer.render({ kind, sampleRate, request: requestOf(place) });
-
-  const compute = async (place: Place): Promise<Result<Segment | null, string>> => {
-    const result = await render('segment', place);
+  const compute = async (place: Place): Promise<Result<SegmentHead | null, string>> => {
+    const result = await renderer.render({ kind: 'head', sampleRate, request: requestOf(place) });
     if (!result.ok) return result;
-    return success(result.value?.kind === 'segment' ? result.value.segment : null);
+    return success(result.value?.kind === 'head' ? result.value.head : null);
   };
 
-  /** Brings the rest of what has begun while its lead sounds. */
-  const bringRest = async (cue: Cue, place: Place): Promise<void> => {
-    const result = await render('rest', place);
-    if (closed) return;
-    if (!result.ok) {
-      waitForNothing();
-      onEnd(result.problem);
-    } else if (result.value?.kind === 'rest') cue.complete(result.value.rest);
-  };
-
-  /** What is called next; there is never more than one thing to wait for. */
-  let waiting: number | null = null;
-  const waitForNothing = (): void => {
-    if (waiting !== null) context.clearTimeout(waiting);
-    waiting = null;
-  };
-
-  /**
-   * Calls back when a sample is played, or at once where it has been. Tone's transport would not do: it has looked a tenth
-   * of a second ahead already, and what is scheduled before that never comes.
-   */
-  const callAt = (sample: number, callback: () => void): void => {
-    waitForNothing();
-    waiting = context.setTimeout(
-      () => {
-        waiting = null;
-        if (!closed) callback();
+  /** Brings what comes after the lead while it sounds. */
+  const bringRest = (cue: Cue, place: Place, { lead: _, ...head }: SegmentHead, start: number): void => {
+    const isOver = (from: number): boolean => closed || cue.isOver(from);
+    const device = {
+      sampleRate,
+      now,
+      after: (seconds: number, callback: () => void) => void context.setTimeout(callback, seconds),
+    };
+    void feed(
+      renderer,
+      device,
+      { cue: { ...cue, isOver }, request: requestOf(place), head, start },
+      (fault) => {
+        waitForNothing();
+        onEnd(fault);
       },
-      Math.max(0, sample / sampleRate - context.currentTime),
     );
   };
 
@@ -147,7 +138,7 @@ export function createSession(
       firstRound: end.ofStep,
       begins: last.begins,
       entered: 0,
-      leaving: leavingOf(last, last.performance.end, end.rounds - 1),
+      leaving: leavingOf(last, { tick: last.performance.end, round: end.rounds - 1 }),
       at: end.sample,
     };
   };
@@ -186,7 +177,7 @@ export function createSession(
       firstRound: 0,
       begins: beginOf(next, last.step + 1),
       entered: 0,
-      leaving: leavingOf(last, last.performance.end, last.rounds - 1),
+      leaving: leavingOf(last, { tick: last.performance.end, round: last.rounds - 1 }),
     };
     const result = await compute(place);
     if (closed || changes !== atCall) {
@@ -199,10 +190,9 @@ export function createSession(
     if (result.value === null) {
       return;
     }
-    const cue = deck.load(result.value);
     const start = Math.max(last.end, soon());
-    cue.startAt(start);
-    lineUp.add(place, result.value, cue, start);
+    bringRest(lineUp.follow(place, result.value, start), place, result.value, start);
+    renderer.giveBack(result.value.lead);
     followUp();
   };
 
@@ -220,44 +210,63 @@ export function createSession(
   };
 
   /** Lets a segment go on for what sounds at a sample, and prepares what comes after it; false where that is too soon. */
-  const goOn = (place: Place, segment: Segment, sample: number): boolean => {
-    const taken = lineUp.takeOver(place, segment, sample);
-    if (taken) followUp();
-    return taken;
+  const goOn = (place: Place, head: SegmentHead, sample: number): boolean => {
+    const cue = lineUp.takeOver(place, head, sample);
+    renderer.giveBack(head.lead);
+    if (cue === null) return false;
+    bringRest(cue, place, head, sample);
+    followUp();
+    return true;
   };
 
-  /** Tries to hand over at the first bar line after a margin; false when it took longer than that. */
+  /** Where a performance can take over at or after a sample, and for which of what is lined up. */
+  const placeAt = (
+    sample: number,
+    entering: Performance,
+    latest: number,
+  ): { readonly left: Playing; readonly at: TakeOver } | null => {
+    const left = lineUp.at(sample);
+    if (left === undefined) return null;
+    const at = takeOverAt(left, sample, entering, latest);
+    const isStillThere = left.end === null || at.sample <= left.end || lineUp.at(left.end) === left;
+    return isStillThere ? { left, at } : placeAt(left.end, entering, latest);
+  };
+
+  /** What a change takes to be computed and lined up, in seconds, with what is not cut any more before it. */
+  let usual = LEAST_MARGIN;
+
+  /**
+   * Tries to hand over at the first place after a margin; false when it took longer than that.
+   * @param latest - the sample by which it is to be heard
+   */
   const handOver = async (
     next: readonly PlayStep[],
     margin: number,
+    latest: number,
     atCall: number,
   ): Promise<Result<boolean, string>> => {
-    const leaving = lineUp.at(now() + margin * sampleRate);
     const entering = next[0];
-    if (leaving === undefined || entering === undefined) {
-      return success(true);
-    }
-    const barLine = nextBarLine(leaving, now() + margin * sampleRate);
+    const begin = context.currentTime;
+    const found = entering && placeAt(now() + margin * sampleRate, entering.performance, latest);
+    if (!found) return success(true);
+    const { left, at } = found;
     const place: Place = {
       step: 0,
       performance: entering.performance,
       rounds: entering.rounds,
       firstRound: 0,
       begins: beginOf(entering, 0),
-      entered: entryTick(leaving.performance, barLine.nextBar, entering.performance, isRest(leaving)),
-      leaving: leavingOf(leaving, barLine.tick, barLine.round),
+      entered: at.entered,
+      leaving: leavingOf(left, at),
     };
     const result = await compute(place);
-    if (!result.ok) {
-      return result;
-    }
-    if (closed || changes !== atCall || result.value === null) {
-      return success(true);
-    }
+    if (!result.ok) return result;
+    if (closed || changes !== atCall || result.value === null) return success(true);
     const before = steps;
     steps = next;
-    const taken = goOn(place, result.value, barLine.sample);
-    if (!taken) steps = before;
+    const taken = goOn(place, result.value, at.sample);
+    if (taken) usual = Math.max(LEAST_MARGIN, SAFE_AHEAD + 1.5 * (context.currentTime - begin));
+    else steps = before;
     return success(taken);
   };
 
@@ -286,7 +295,7 @@ export function createSession(
         return success(false);
       }
       const cue = startInTime(result.value);
-      void bringRest(cue, place);
+      bringRest(cue, place, result.value, origin);
       if (fade !== null) {
         const intro = Math.round(secondsAt(performance, performance.intro) * sampleRate);
         deck.fadeIn(fade.from, fade.seconds, origin - Math.min(0, result.value.begin + intro));
@@ -296,22 +305,28 @@ export function createSession(
       return success(true);
     },
     change: async (next) => {
-      if ((next[0]?.performance.bars.length ?? 0) === 0) {
+      const [first] = next;
+      if (first === undefined || first.performance.bars.length === 0) {
         return failure(NOTHING_TO_PLAY);
       }
       changes += 1;
       const atCall = changes;
-      for (let margin = FIRST_MARGIN; ; margin *= 2) {
-        const result = await handOver(next, margin, atCall);
-        if (!result.ok) {
-          // What plays goes on, its next rounds too.
-          if (!closed && changes === atCall) followUp();
-          return result;
-        }
-        if (result.value) {
-          return success(null);
-        }
+      const fail = (problem: string): Result<null, string> => {
+        // What plays goes on, its next rounds too.
+        if (!closed && changes === atCall) followUp();
+        return failure(problem);
+      };
+      const left = lineUp.at(now())?.performance;
+      const latest = now() + (left === undefined ? 0 : secondsAt(left, left.beat) * sampleRate);
+      // How long a performance takes to be placed is known when it has been: only then a place is chosen for it.
+      const placed = await renderer.render({ kind: 'place', sampleRate, performance: first.performance });
+      if (!placed.ok) return fail(placed.problem);
+      for (let margin = usual; !closed && changes === atCall; margin *= 2) {
+        const result = await handOver(next, margin, latest, atCall);
+        if (!result.ok) return fail(result.problem);
+        if (result.value) break;
       }
+      return success(null);
     },
     setMix: deck.setMix,
     clock: () => context.currentTime,

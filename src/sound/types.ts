@@ -53,9 +53,9 @@ export interface Player {
   /** Silence at once. */
   stop(): void;
   /**
-   * Goes on with another request (tempo, passage, feel, notes) from the next bar line that can be met, without
-   * a gap. It goes on with the bar that would have come next where the new performance has it, else at the new
-   * performance's first bar. No count-in. When nothing plays, it does nothing. A later call replaces one that
+   * Goes on with another request (tempo, passage, feel, notes) without a gap. The same music at another tempo goes on
+   * within a beat. Other music does so from the next bar line that can be met, with the bar that would have come next
+   * where the new performance has it, else at the new performance's first bar. No count-in. When nothing plays, it does nothing. A later call replaces one that
    * has not been heard yet.
    */
   change(steps: readonly PlayStep[]): Promise<Result<null, string>>;

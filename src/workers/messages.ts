@@ -4,6 +4,11 @@ export type WorkerCall<Job> =
   /** Nobody waits for the answer any more. */
   | { readonly id: number; readonly calledOff: true };
 
+/** Memory that a worker may use again: it came with an answer, and is read no more. */
+export interface GivenBack {
+  readonly givenBack: readonly ArrayBuffer[];
+}
+
 /** What a worker sends to the page. */
 export type WorkerReply<Answer> =
   | { readonly id: number; readonly answer: Answer }

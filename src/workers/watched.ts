@@ -1,5 +1,5 @@
 import { failure, type Result, success } from '../core/base';
-import type { WorkerCall, WorkerReply } from './messages';
+import type { GivenBack, WorkerCall, WorkerReply } from './messages';
 
 /**
  * Why a question has no answer: it was called off; the worker could not be started or died; or it gave no sign of
@@ -12,7 +12,7 @@ export const PATIENCE = 30;
 
 /** The parts of a browser's worker that asking it takes. */
 interface WorkerLike {
-  postMessage(message: unknown): void;
+  postMessage(message: unknown, transfer?: Transferable[]): void;
   terminate(): void;
   addEventListener(type: 'message', listener: (event: MessageEvent) => void): void;
   addEventListener(type: 'error' | 'messageerror', listener: () => void): void;
@@ -48,6 +48,8 @@ export interface WatchedWorker<Job, Answer> {
   /** Starts the worker, so that it is there when it is asked. */
   warm(): void;
   ask(job: Job, options?: AskOptions): Promise<Result<Answer, NoAnswer>>;
+  /** Gives memory back that came with an answer and is read no more; it is gone here. */
+  giveBack(buffers: ArrayBuffer[]): void;
   /** Ends whatever is being done or waits; those questions are called off. */
   cancel(): void;
   /** Cancels, and gives the worker back; the next question starts another. */
@@ -180,6 +182,10 @@ export function watchWorker<Job, Answer>(
           if (waiting.has(question.id)) post({ id: question.id, calledOff: true });
         });
       }),
+    giveBack: (buffers) => {
+      const back: GivenBack = { givenBack: buffers };
+      worker?.postMessage(back, buffers);
+    },
     cancel: () => {
       if (waiting.size === 0) return;
       end();

@@ -1,8 +1,17 @@
 import { bench, describe } from 'vitest';
 import { bpm } from '../../src/core/base';
 import { buildPerformance, secondsAt } from '../../src/core/performance';
-import { renderSegment } from '../../src/sound/synthesis/segment';
-import { createKit } from '../../src/sound/synthesis/voices';
+import { createMemory } from '../../src/sound/synthesis/memory';
+import {
+  buffersOf,
+  isInPieces,
+  renderHead,
+  renderPiece,
+  renderRest,
+  type SegmentRequest,
+} from '../../src/sound/synthesis/segment';
+import type { Stems } from '../../src/sound/synthesis/stems';
+import { createKit, type Kit } from '../../src/sound/synthesis/voices';
 import { sheetOf } from '../performance/sheets';
 import { SKA_LINE } from '../sound/tunes';
 import { tellFigure, workOf } from './told';
@@ -25,29 +34,51 @@ const tune = (bars: number, tempo = 126) => {
   });
 };
 
+/** Seconds of a piece, as the player asks for them. */
+const PIECE = 6;
+
+/** The worker's, which the page gives back what it has played. */
+const memory = createMemory();
+
+/** Once through, as the player has it made: a short round whole, a long one in pieces. */
+function renderOnce(request: SegmentRequest, kit: Kit): void {
+  const giveBack = (...all: readonly (Stems | null)[]): void => memory.giveBack(buffersOf(...all));
+  const head = renderHead(request, kit);
+  giveBack(head.lead);
+  if (!isInPieces(head)) {
+    const { round, after } = renderRest(request, kit);
+    giveBack(round, after);
+    return;
+  }
+  const end = head.roundLength - head.begin;
+  const length = PIECE * RATE;
+  for (let from = head.leadLength; from < end; from += length)
+    giveBack(renderPiece(request, kit, from, Math.min(length, end - from)));
+}
+
 for (const bars of [8, 32, 128]) {
   const tuneOfBars = tune(bars);
   const request = { performance: tuneOfBars, rounds: 'endless', begin: 0, leaving: null } as const;
   describe(`the stems of ${bars} bars, ${secondsAt(tuneOfBars, tuneOfBars.end).toFixed(0)} s of music`, () => {
-    const kit = createKit(RATE);
-    renderSegment(request, kit);
+    const kit = createKit(RATE, memory);
+    renderOnce(request, kit);
     const seconds = secondsAt(tuneOfBars, tuneOfBars.end);
     const tell = (when: string, work: () => void): void => {
       const times = workOf(ROUNDS, work).map((milliseconds) => (seconds * 1000) / milliseconds);
       tellFigure(`The stems of ${bars} bars, ${when}`, 'times real time', BUDGET, times);
     };
-    tell('every sound made anew', () => renderSegment(request, createKit(RATE)));
-    tell('after a change of a note', () => renderSegment(request, kit));
-    // Another tempo gives every chord another length, and so another sound; each is new here.
-    const others = Array.from({ length: ROUNDS }, (_, round) => tune(bars, 126 - (round + 1) / 10));
+    tell('every sound made anew', () => renderOnce(request, createKit(RATE, memory)));
+    tell('after a change of a note', () => renderOnce({ ...request, performance: { ...tuneOfBars } }, kit));
+    // Steps so large that another tempo gives every chord another length, and so another sound: each is new here.
+    const others = Array.from({ length: ROUNDS }, (_, round) => tune(bars, 126 - 6 * (round + 1)));
     tell('after a change of the tempo', () => {
-      renderSegment({ ...request, performance: others.pop() ?? tuneOfBars }, kit);
+      renderOnce({ ...request, performance: others.pop() ?? tuneOfBars }, kit);
     });
     bench('every sound made anew', () => {
-      renderSegment(request, createKit(RATE));
+      renderOnce(request, createKit(RATE, memory));
     });
     bench('with the sounds at hand, as after a change', () => {
-      renderSegment(request, kit);
+      renderOnce({ ...request, performance: { ...tuneOfBars } }, kit);
     });
   });
 }

@@ -1,12 +1,14 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { bpm } from '../../src/core/base';
-import type { Performance } from '../../src/core/performance';
+import { buildPerformance, type Performance, type PerformanceOptions } from '../../src/core/performance';
 import { renderMix } from '../../src/sound/synthesis/mix';
-import { placePerformance } from '../../src/sound/synthesis/score';
+import { placePerformance, sampleAt } from '../../src/sound/synthesis/score';
+import { renderHead } from '../../src/sound/synthesis/segment';
 import { createKit } from '../../src/sound/synthesis/voices';
+import { sheetOf } from '../performance/sheets';
 import { decibels, onsetsAfterSilence, peak } from '../sound/measure';
-import { skaTune } from '../sound/tunes';
+import { SKA_LINE, skaTune } from '../sound/tunes';
 import { openBench } from '../support/browser';
 
 const EVERYTHING = { bass: true, drums: true, chops: true, organ: true, click: true };
@@ -68,6 +70,25 @@ async function openPlayer(page: Page): Promise<void> {
 }
 
 type Performances = readonly Performance[];
+
+/** A tune whose round is too long to be held whole. */
+const longTune = (options: Partial<PerformanceOptions>): Performance =>
+  buildPerformance(
+    sheetOf({
+      chart: Array.from({ length: 6 }, () => '| F | Dm | Gm | C7 |').join('\n'),
+      feel: 'early-ska',
+      bars: Array.from({ length: 24 }, (_, bar) => SKA_LINE[bar % 4] ?? ''),
+    }),
+    { tempo: bpm(126), countIn: 1, passage: null, ...options },
+  );
+
+/** A tune of whole notes. */
+const heldTune = (tempo: number): Performance =>
+  buildPerformance(sheetOf({ chart: '| F | C |', feel: 'early-ska', bars: ['1 F1 w', '1 C2 w'] }), {
+    tempo: bpm(tempo),
+    countIn: 0,
+    passage: null,
+  });
 
 /** Keeps the page's main thread busy for 100 ms again and again. */
 const BUSY = `
@@ -144,48 +165,144 @@ describe('what is heard', () => {
     expect(wrong.length, `wrong from sample ${wrong[0]} to ${wrong.at(-1)}`).toBe(0);
   });
 
-  test('ten changes of tempo come at bar lines, without a gap or a double hit', async () => {
+  test('a long round, which comes in pieces, is the performance to the sample on a busy page', async () => {
     const { page, expectClean } = await openBench();
     await listen(page);
     await openPlayer(page);
-    const tempos = [200, 220, 180, 216, 190, 210, 170, 205, 185, 220, 200];
-    const tunes: Performances = tempos.map((tempo) => skaTune({ tempo: bpm(tempo), countIn: 0 }));
+    const tune = longTune({ tempo: bpm(220), countIn: 0, humaniseSeed: 2, drumSeed: 2 });
+    await page.evaluate(BUSY);
     await page.evaluate(
-      async ({ mix, performances }) => {
+      async ({ mix, performance }) => {
         const player = Reflect.get(window, 'player');
-        const steps = performances.map((performance) => [{ performance, rounds: 'endless' }]);
-        await player.play({ steps: steps[0], mix });
-        for (const step of steps.slice(1)) {
-          const result = await player.change(step);
-          if (!result.ok) throw new Error(result.problem);
-          // The change is lined up: wait until it is heard.
-          while (player.position()?.performance.tempo !== step[0]?.performance.tempo) {
-            await new Promise((resolve) => setTimeout(resolve, 10));
-          }
-        }
-        await new Promise((resolve) => setTimeout(resolve, 700));
-        player.stop();
+        const result = await player.play({ steps: [{ performance, rounds: 'endless' }], mix });
+        if (!result.ok) throw new Error(result.problem);
       },
-      { mix: CLICK, performances: tunes },
+      { mix: EVERYTHING, performance: tune },
+    );
+    await page.waitForTimeout(12_500);
+    const { rate, left } = await taken(page);
+    expectClean();
+    const kit = createKit(rate);
+    expect(placePerformance(tune, kit).round).toBeGreaterThan(20 * rate);
+    const expected = renderMix(tune, EVERYTHING, kit).left;
+    const start = firstSound(left);
+    // The lead of four seconds, the piece of six behind it, and the beginning of the next.
+    const length = Math.min(expected.length, left.length - start, Math.round(11.5 * rate));
+    expect(length).toBeGreaterThan(10.5 * rate);
+    const shift = bestShift(left.subarray(start), expected, rate);
+    const wrong: number[] = [];
+    for (let index = 0; index < length; index += 1) {
+      if (Math.abs((left[start + shift + index] ?? 0) - (expected[index] ?? 0)) > 1e-3) wrong.push(index);
+    }
+    expect(wrong.length, `wrong from sample ${wrong[0]} to ${wrong.at(-1)}`).toBe(0);
+  });
+
+  test.each([
+    ['a short round', skaTune],
+    ['a long one', longTune],
+  ] as const)(
+    'ten changes of tempo in %s come at any beat, without a gap or a double hit',
+    async (_, tune) => {
+      const { page, expectClean } = await openBench();
+      await listen(page);
+      await openPlayer(page);
+      const tempos = [200, 220, 180, 216, 190, 210, 170, 205, 185, 220, 200];
+      const tunes: Performances = tempos.map((tempo) => tune({ tempo: bpm(tempo), countIn: 0 }));
+      await page.evaluate(
+        async ({ mix, performances }) => {
+          const player = Reflect.get(window, 'player');
+          const steps = performances.map((performance) => [{ performance, rounds: 'endless' }]);
+          await player.play({ steps: steps[0], mix });
+          for (const [index, step] of steps.slice(1).entries()) {
+            // Now here, now there in the beat.
+            await new Promise((resolve) => setTimeout(resolve, 400 + 37 * index));
+            const result = await player.change(step);
+            if (!result.ok) throw new Error(result.problem);
+            // The change is lined up: wait until it is heard.
+            while (player.position()?.performance.tempo !== step[0]?.performance.tempo) {
+              await new Promise((resolve) => setTimeout(resolve, 10));
+            }
+          }
+          await new Promise((resolve) => setTimeout(resolve, 700));
+          player.stop();
+        },
+        { mix: CLICK, performances: tunes },
+      );
+      const { rate, left } = await taken(page);
+      expectClean();
+
+      const from = firstSound(left);
+      const clicks = onsetsAfterSilence(left.subarray(from), 0.05 * rate, 0.005).map(
+        (sample) => sample / rate,
+      );
+      const beats = clicks.slice(1).map((second, index) => second - (clicks[index] ?? 0));
+      const lengthOf = (change: number) => 60 / (tempos[change] ?? Number.NaN);
+      const changedIn = new Set<number>();
+      let changes = 0;
+      for (const [index, beat] of beats.entries()) {
+        if (Math.abs(beat - lengthOf(changes)) < 0.001) continue;
+        // The beat in which the tempo changes has something of both.
+        const [least = 0, most = 0] = [lengthOf(changes), lengthOf(changes + 1)].sort(
+          (one, other) => one - other,
+        );
+        expect(beat, `beat after ${changes} changes`).toBeGreaterThan(least - 0.001);
+        expect(beat, `beat after ${changes} changes`).toBeLessThan(most + 0.001);
+        changes += 1;
+        changedIn.add(index % 4);
+      }
+      expect(changes).toBe(10);
+      // Not at bar lines alone.
+      expect(changedIn.size).toBeGreaterThan(1);
+    },
+  );
+
+  test('what is held over a change of the tempo goes on, and nothing is struck twice', async () => {
+    const { page, expectClean } = await openBench();
+    await listen(page);
+    await openPlayer(page);
+    const [slow, fast] = [heldTune(100), heldTune(150)];
+    const place = await page.evaluate(
+      async ({ mix, slow, fast }) => {
+        const player = Reflect.get(window, 'player');
+        await player.play({ steps: [{ performance: slow, rounds: 'endless' }], mix });
+        await new Promise((resolve) => setTimeout(resolve, 700));
+        await player.change([{ performance: fast, rounds: 'endless' }]);
+        while (player.position()?.performance.tempo !== 150) {
+          await new Promise((resolve) => setTimeout(resolve, 5));
+        }
+        const { tick } = player.position();
+        await new Promise((resolve) => setTimeout(resolve, 2500));
+        player.stop();
+        return tick;
+      },
+      { mix: { ...CLICK, click: false, bass: true }, slow, fast },
     );
     const { rate, left } = await taken(page);
     expectClean();
-
-    const from = firstSound(left);
-    const clicks = onsetsAfterSilence(left.subarray(from), 0.05 * rate, 0.005).map((sample) => sample / rate);
-    const beats = clicks.slice(1).map((second, index) => second - (clicks[index] ?? 0));
-    let tempo = 0;
-    let inBar = 0;
-    let changes = 0;
-    for (const beat of beats) {
-      if (inBar === 0 && Math.abs(beat - 60 / (tempos[tempo] ?? 1)) > 0.001) {
-        tempo += 1;
-        changes += 1;
-      }
-      expect(Math.abs(beat - 60 / (tempos[tempo] ?? 1)), `beat after ${changes} changes`).toBeLessThan(0.001);
-      inBar = (inBar + 1) % 4;
-    }
-    expect(changes).toBe(10);
+    const heard = left.subarray(firstSound(left));
+    const kit = createKit(rate);
+    // Taken over at every place that can be: what was heard is one of them.
+    const places = Array.from({ length: 16 }, (_, step) => (step + 1) * 240 - (step === 15 ? 0 : 12));
+    const wrongAt = places
+      .filter((tick) => tick <= place)
+      .map((tick) => {
+        const before = renderMix(slow, { ...CLICK, click: false, bass: true }, kit).left;
+        const cut = sampleAt(slow, tick, rate);
+        const request = { performance: fast, rounds: 'endless', begin: tick } as const;
+        const leaving = { performance: slow, tick, round: 0, entered: 0, heldAt: fast.tempo, before: null };
+        const { lead } = renderHead({ ...request, leaving }, kit);
+        const after = lead.bass.map((sample) => sample * Math.SQRT1_2);
+        const length = Math.min(heard.length, cut + after.length, Math.round(2.5 * rate));
+        const expected = new Float32Array(length);
+        expected.set(before.subarray(0, cut));
+        expected.set(after.subarray(0, length - cut), cut);
+        const start = firstSound(expected);
+        let most = 0;
+        for (let index = 0; index + start < length; index += 1)
+          most = Math.max(most, Math.abs((heard[index] ?? 0) - (expected[index + start] ?? 0)));
+        return most;
+      });
+    expect(Math.min(...wrongAt)).toBeLessThan(1e-3);
   });
 });
 
@@ -219,6 +336,42 @@ describe('the player', () => {
     for (const [index, beat] of beats.entries()) {
       expect(Math.abs(beat - (index < 12 ? 0.4 : 0.3)), `beat ${index}`).toBeLessThan(0.001);
     }
+  });
+
+  test('what rings at the end of a step rings on in the next, once', async () => {
+    const { page, expectClean } = await openBench();
+    await listen(page);
+    await openPlayer(page);
+    const passage = { first: 3, last: 4 };
+    const tunes: Performances = [160, 200].map((tempo) =>
+      skaTune({ tempo: bpm(tempo), countIn: 0, passage }),
+    );
+    await page.evaluate(
+      async ({ mix, tunes }) => {
+        const player = Reflect.get(window, 'player');
+        await player.play({ steps: tunes.map((performance) => ({ performance, rounds: 1 })), mix });
+        while (player.state().kind !== 'stopped') await new Promise((resolve) => setTimeout(resolve, 20));
+        await new Promise((resolve) => setTimeout(resolve, 1000));
+      },
+      { mix: EVERYTHING, tunes },
+    );
+    const { rate, left } = await taken(page);
+    expectClean();
+    const kit = createKit(rate);
+    const expected = new Float32Array(10 * rate);
+    let at = 0;
+    for (const tune of tunes) {
+      for (const [index, sample] of renderMix(tune, EVERYTHING, kit).left.entries())
+        expected[at + index] = (expected[at + index] ?? 0) + sample;
+      at += placePerformance(tune, kit).round;
+    }
+    const start = firstSound(left) - firstSound(expected);
+    const shift = bestShift(left.subarray(start), expected, rate);
+    const wrong: number[] = [];
+    for (let index = 0; index < at + rate / 2; index += 1) {
+      if (Math.abs((left[start + shift + index] ?? 0) - (expected[index] ?? 0)) > 1e-3) wrong.push(index);
+    }
+    expect(wrong.length, `wrong from ${wrong[0]} to ${wrong.at(-1)}`).toBe(0);
   });
 
   test('every round is another one, and they follow each other to the sample with all their rings', async () => {

@@ -21,6 +21,7 @@ function without(why: NoAnswer) {
       asked.push(options);
       return failure(why);
     },
+    giveBack: () => {},
     cancel: () => {},
     dispose: () => {},
   });

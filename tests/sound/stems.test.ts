@@ -4,9 +4,9 @@ import { type Performance, type PitchedEvent, secondsAt } from '../../src/core/p
 import { PARTS } from '../../src/core/playing';
 import { renderMix } from '../../src/sound/synthesis/mix';
 import { placePerformance, renderWindow } from '../../src/sound/synthesis/score';
-import { renderHead, renderRest, renderSegment, type Segment } from '../../src/sound/synthesis/segment';
+import { renderHead, renderRest, type Segment, type SegmentRequest } from '../../src/sound/synthesis/segment';
 import { STEMS, type Stem } from '../../src/sound/synthesis/stems';
-import { createKit } from '../../src/sound/synthesis/voices';
+import { createKit, type Kit } from '../../src/sound/synthesis/voices';
 import { cents, decibels, onsetsAfterSilence, peak, pitchOf, rms } from './measure';
 import { shortTune, skaTune } from './tunes';
 
@@ -21,6 +21,12 @@ const once = (performance: Performance, stem: Stem): Float32Array => {
   const end = placed.round + placed.longest;
   return renderWindow(placed, 1, -placed.countIn, -placed.countIn, end)[stem];
 };
+
+/** A segment whose round is held whole. */
+const renderSegment = (request: SegmentRequest, sounds: Kit): Segment => ({
+  ...renderHead(request, sounds, 0),
+  ...renderRest(request, sounds),
+});
 
 const bassOf = (performance: Performance): PitchedEvent[] =>
   performance.events.filter((event): event is PitchedEvent => event.part === 'bass');
@@ -148,8 +154,8 @@ describe('segments', () => {
     },
   );
 
-  test('a head is a small part of a long tune, and long enough to compute the rest meanwhile', () => {
-    const performance = skaTune({ tempo: bpm(30) });
+  test('a head is a small part of a slow tune, and long enough to compute the rest meanwhile', () => {
+    const performance = skaTune({ tempo: bpm(30), passage: { first: 1, last: 2 } });
     const { begin, leadLength, roundLength } = renderHead(
       { performance, rounds: 'endless', begin: 0, leaving: null },
       kit,

@@ -1,34 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { bpm } from '../../src/core/base';
-import type { Performance } from '../../src/core/performance';
-import { sampleAt } from '../../src/sound/synthesis/score';
-import { entryTick, nextBarLine, positionIn, type Scheduled } from '../../src/sound/timeline';
+import { entryTick, nextBarLine, positionIn } from '../../src/sound/timeline';
+import { RATE, schedule } from './scheduled';
 import { skaTune } from './tunes';
-
-const RATE = 48_000;
-
-function schedule(
-  performance: Performance,
-  entered: number,
-  start: number,
-  rounds: Scheduled['rounds'],
-): Scheduled {
-  const countIn = sampleAt(performance, performance.countIn, RATE);
-  const roundLength = sampleAt(performance, performance.end, RATE) - countIn;
-  const begin = sampleAt(performance, entered, RATE) - countIn;
-  const total = rounds === 'endless' ? null : rounds * roundLength - begin;
-  return {
-    step: 0,
-    performance,
-    rounds,
-    firstRound: 0,
-    begins: { rung: 0, round: 0, playedBar: 0 },
-    entered,
-    segment: { sampleRate: RATE, begin, roundLength, total },
-    start,
-    end: total === null ? null : start + total,
-  };
-}
 
 const tune = skaTune({ tempo: bpm(120) });
 const BAR = 2 * RATE;

@@ -5,10 +5,12 @@ import { type WorkerReply, watchWorker } from '../../src/workers';
 /** A worker whose every word the test speaks. */
 class FakeWorker {
   readonly heard: unknown[] = [];
+  readonly given: unknown[] = [];
   ended = false;
   private readonly listeners = new Map<string, ((event: MessageEvent) => void)[]>();
-  postMessage(message: unknown): void {
+  postMessage(message: unknown, transfer: readonly unknown[] = []): void {
     this.heard.push(message);
+    this.given.push(...transfer);
   }
   terminate(): void {
     this.ended = true;
@@ -147,4 +149,17 @@ test('what is called off is told to the worker, what is cancelled ends with it',
   expect(nth(1).ended, 'nothing is being done by it').toBe(false);
   worker.dispose();
   expect(nth(1).ended).toBe(true);
+});
+
+test('memory goes back to the worker that runs, without a question, and nowhere where none does', () => {
+  const { worker, started, seconds } = watched();
+  worker.giveBack([new ArrayBuffer(8)]);
+  expect(started).toHaveLength(0);
+  worker.warm();
+  const memory = new ArrayBuffer(16);
+  worker.giveBack([memory]);
+  expect(started[0]?.heard).toEqual([{ givenBack: [memory] }]);
+  expect(started[0]?.given).toEqual([memory]);
+  seconds(100);
+  expect(started[0]?.ended).toBe(false);
 });

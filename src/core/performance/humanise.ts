@@ -37,6 +37,12 @@ interface Manner {
   readonly late: (part: PerformanceEvent['part']) => number;
 }
 
+/** From -1 to 1, small ones more often. */
+function deviation(seed: number): number {
+  const { next } = createRandom(seed);
+  return next() + next() - 1;
+}
+
 /**
  * Moves every hit a little in time and strength, the click never. Notes that one hand strikes together stay
  * together, a note of the bass reaches over the next one only where it rings on, and nothing comes before the first bar.
@@ -45,22 +51,22 @@ export function humanise(
   events: readonly PerformanceEvent[],
   { seed, first, round, late }: Manner,
 ): readonly PerformanceEvent[] {
-  const deviation = (event: PerformanceEvent, what: string): number => {
-    const instrument = 'sound' in event ? event.sound : '';
-    const { next } = createRandom(hashText(`${seed} ${event.part} ${instrument} ${event.start} ${what}`));
-    return next() + next() - 1;
+  /** The seed for each instrument of each part; a performance has thousands of events, and a dozen of these. */
+  const seeds = new Map<string, number>();
+  const seedOf = (event: PerformanceEvent): number => {
+    const player = `${event.part} ${'sound' in event ? event.sound : ''}`;
+    const known = seeds.get(player) ?? hashText(`${seed} ${player} `);
+    seeds.set(player, known);
+    return hashText(`${event.start} `, known);
   };
   const moved = events.map((event): PerformanceEvent => {
-    const moved = Math.round(deviation(event, 'time') * TIME[event.part]) + late(event.part);
-    const start = Math.max(event.start < round ? first : round, event.start + moved);
+    const seeded = seedOf(event);
+    const time = Math.round(deviation(hashText('time', seeded)) * TIME[event.part]) + late(event.part);
+    const strength = Math.round(deviation(hashText('strength', seeded)) * STRENGTH[event.part]);
     return {
       ...event,
-      start: ticks(start),
-      velocity: clamp(
-        event.velocity + Math.round(deviation(event, 'strength') * STRENGTH[event.part]),
-        1,
-        127,
-      ),
+      start: ticks(Math.max(event.start < round ? first : round, event.start + time)),
+      velocity: clamp(event.velocity + strength, 1, 127),
     };
   });
   const bassStarts = moved.flatMap((event) => (event.part === 'bass' ? [event.start] : []));

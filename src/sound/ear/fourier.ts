@@ -31,27 +31,32 @@ export function createFourier(size: number) {
     }
   };
 
-  /** Joins two halves of so many values each, from `from` on. */
-  const join = ({ re, im }: Spectrum, from: number, width: number, sign: 1 | -1): void => {
+  /** Joins all neighbouring pieces of so many values each in pairs. */
+  const join = ({ re, im }: Spectrum, width: number, sign: 1 | -1): void => {
     const stride = half / width;
     for (let at = 0; at < width; at += 1) {
-      const [upper, lower] = [from + at, from + at + width];
-      const [c, s] = [cos[at * stride] ?? 0, sign * (sin[at * stride] ?? 0)];
-      const [lowerRe, lowerIm] = [re[lower] ?? 0, im[lower] ?? 0];
-      const [turnedRe, turnedIm] = [lowerRe * c - lowerIm * s, lowerRe * s + lowerIm * c];
-      const [upperRe, upperIm] = [re[upper] ?? 0, im[upper] ?? 0];
-      re[upper] = upperRe + turnedRe;
-      im[upper] = upperIm + turnedIm;
-      re[lower] = upperRe - turnedRe;
-      im[lower] = upperIm - turnedIm;
+      const c = cos[at * stride] ?? 0;
+      const s = sign * (sin[at * stride] ?? 0);
+      for (let upper = at; upper < size; upper += 2 * width) {
+        const lower = upper + width;
+        const lowerRe = re[lower] ?? 0;
+        const lowerIm = im[lower] ?? 0;
+        const turnedRe = lowerRe * c - lowerIm * s;
+        const turnedIm = lowerRe * s + lowerIm * c;
+        const upperRe = re[upper] ?? 0;
+        const upperIm = im[upper] ?? 0;
+        re[upper] = upperRe + turnedRe;
+        im[upper] = upperIm + turnedIm;
+        re[lower] = upperRe - turnedRe;
+        im[lower] = upperIm - turnedIm;
+      }
     }
   };
 
   /** @param sign - −1 forwards, 1 back */
   const run = (spectrum: Spectrum, sign: 1 | -1): void => {
     sortMirrored(spectrum);
-    for (let width = 1; width < size; width *= 2)
-      for (let from = 0; from < size; from += 2 * width) join(spectrum, from, width, sign);
+    for (let width = 1; width < size; width *= 2) join(spectrum, width, sign);
   };
 
   return {

@@ -63,7 +63,10 @@ export function createHops(sampleRate: number, onHop: (hop: Hop) => void) {
   const echoPowers = new Float64Array(BANDS.length);
   const kept = new Float32Array(Math.ceil(KEPT * lowRate));
   const windowLength = Math.round(LEVEL_WINDOW * lowRate);
-  let [samplesIn, thinned, lows, levelSum, peak] = [0, 0, 0, 0, 0];
+  let [samplesIn, thinned, lows] = [0, 0, 0];
+  /** The sum of the squares of the level's window. */
+  const levelSum = new Float64Array(1);
+  let peak = 0;
 
   let skipped = 0;
   /** When the loudspeaker was played last, in thinned samples. */
@@ -72,7 +75,8 @@ export function createHops(sampleRate: number, onHop: (hop: Hop) => void) {
 
   const keep = (value: number): void => {
     const old = kept[(lows - windowLength + kept.length) % kept.length] ?? 0;
-    levelSum = Math.max(0, levelSum + value * value - (lows >= windowLength ? old * old : 0));
+    const sum = (levelSum[0] ?? 0) + value * value - (lows >= windowLength ? old * old : 0);
+    levelSum[0] = Math.max(0, sum);
     kept[lows % kept.length] = value;
     lows += 1;
   };
@@ -100,7 +104,7 @@ export function createHops(sampleRate: number, onHop: (hop: Hop) => void) {
           : BANDS.map(([from, to], band) =>
               decibels(((echoPowers[band] ?? 0) / HOP) * echo.left(from / rate, to / rate)),
             ),
-      level: decibels(levelSum / windowLength),
+      level: decibels((levelSum[0] ?? 0) / windowLength),
       clipped: peak >= 0.999,
     });
     powers.fill(0);
@@ -115,7 +119,8 @@ export function createHops(sampleRate: number, onHop: (hop: Hop) => void) {
     lowRate,
     /** @param output - what the loudspeaker played meanwhile, to be taken off; null where nothing is */
     push: (samples: Float32Array, output: Float32Array | null): void => {
-      for (const [index, sample] of samples.entries()) {
+      for (let index = 0; index < samples.length; index += 1) {
+        const sample = samples[index] ?? 0;
         peak = Math.max(peak, Math.abs(sample));
         const passed = antiAlias(sample);
         const played = output === null ? 0 : antiAliasSounded(output[index] ?? 0);

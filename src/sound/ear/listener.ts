@@ -1,5 +1,5 @@
 import { type Result, success } from '../../core/base';
-import { openMicrophone } from './microphone';
+import { FAULTS, openMicrophone } from './microphone';
 import { findPitch, type HeardPitch } from './pitch';
 
 /** Samples that are looked at, at the device's rate: long enough for the lowest string. */
@@ -16,9 +16,13 @@ export interface Ear {
 /**
  * Asks for the microphone and tells the pitch that it hears, again and again. Call it from a click.
  * @param onPitch - null while nothing clear is heard
+ * @param onFault - why nothing is heard any more: a sentence
  */
-export async function listen(onPitch: (pitch: HeardPitch | null) => void): Promise<Result<Ear, string>> {
-  const opened = await openMicrophone();
+export async function listen(
+  onPitch: (pitch: HeardPitch | null) => void,
+  onFault: (problem: string) => void,
+): Promise<Result<Ear, string>> {
+  const opened = await openMicrophone(undefined, () => onFault(FAULTS.ended));
   if (!opened.ok) return opened;
   const { context, source, close } = opened.value;
   const analyser = new AnalyserNode(context, { fftSize: WINDOW });

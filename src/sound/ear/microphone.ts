@@ -34,6 +34,9 @@ const PROBLEMS: Readonly<Record<string, string>> = {
   NotFoundError: FAULTS.missing,
   OverconstrainedError: FAULTS.gone,
   NotReadableError: FAULTS.busy,
+  // Allowed and there, and yet it could not be used.
+  AbortError: FAULTS.busy,
+  NotSupportedError: FAULTS.busy,
 };
 
 /** All inputs that can be chosen, once one was allowed; none where the browser does not tell. */
@@ -81,12 +84,14 @@ export async function openMicrophone(
 ): Promise<Result<Microphone, string>> {
   if (typeof AudioContext === 'undefined' || navigator.mediaDevices?.getUserMedia === undefined)
     return failure(FAULTS.unsupported);
+  let stream: MediaStream | null = null;
   try {
     const audio = {
       ...{ echoCancellation: false, noiseSuppression: false, autoGainControl: false },
       ...(input === undefined ? {} : { deviceId: { exact: input } }),
     };
-    const stream = await navigator.mediaDevices.getUserMedia({ audio });
+    stream = await navigator.mediaDevices.getUserMedia({ audio });
+    const tracks = stream.getTracks();
     const context = new AudioContext();
     const [track] = stream.getAudioTracks();
     track?.addEventListener('ended', onEnded);
@@ -98,11 +103,13 @@ export async function openMicrophone(
       group: settings?.groupId ?? '',
       forSpeech: settings?.echoCancellation === true || settings?.noiseSuppression === true,
       close: () => {
-        for (const each of stream.getTracks()) each.stop();
+        for (const each of tracks) each.stop();
         void context.close();
       },
     });
   } catch (problem) {
+    // What was opened and cannot be heard is given back.
+    for (const each of stream?.getTracks() ?? []) each.stop();
     const name = problem instanceof DOMException ? problem.name : '';
     return failure(PROBLEMS[name] ?? FAULTS.refused);
   }

@@ -1,6 +1,6 @@
 import { unreachable } from '../../core/base';
 import type { DrumSound } from '../../core/feel';
-import { closedHat, crash, footHat, openHat, ride } from './cymbals';
+import { closedHat, crash, footHat, type Once, openHat, ride } from './cymbals';
 import { biquad, fadeOut, filter, normalise, rounded } from './filters';
 import { addFalling, noise, ring } from './strike';
 
@@ -66,7 +66,7 @@ function rim(sampleRate: number, seed: number): Float32Array {
   return samples;
 }
 
-function raw(sound: DrumSound, sampleRate: number, seed: number): Float32Array {
+function raw(sound: DrumSound, sampleRate: number, seed: number, once: Once): Float32Array {
   switch (sound) {
     case 'kick':
       return kick(sampleRate, seed);
@@ -75,15 +75,15 @@ function raw(sound: DrumSound, sampleRate: number, seed: number): Float32Array {
     case 'rim':
       return rim(sampleRate, seed);
     case 'closed hat':
-      return closedHat(sampleRate, seed);
+      return closedHat(sampleRate, seed, once);
     case 'open hat':
-      return openHat(sampleRate, seed);
+      return openHat(sampleRate, seed, once);
     case 'foot hat':
-      return footHat(sampleRate, seed);
+      return footHat(sampleRate, seed, once);
     case 'ride':
-      return ride(sampleRate, seed);
+      return ride(sampleRate, seed, once);
     case 'crash':
-      return crash(sampleRate, seed);
+      return crash(sampleRate, seed, once);
     default:
       return unreachable(sound);
   }
@@ -113,9 +113,16 @@ const TREBLE: Readonly<Record<DrumSound, readonly [soft: number, hard: number]>>
   crash: [7000, 16_000],
 };
 
-/** Another variation differs as two hits of one hand do. */
-export const fullHit = (sound: DrumSound, variation: number, sampleRate: number): Float32Array =>
-  raw(sound, sampleRate, 1000 + variation * 7919);
+/**
+ * Another variation differs as two hits of one hand do.
+ * @param once - for what the variations share; made for each hit when left out
+ */
+export const fullHit = (
+  sound: DrumSound,
+  variation: number,
+  sampleRate: number,
+  once: Once = (_, make) => make(),
+): Float32Array => raw(sound, sampleRate, 1000 + variation * 7919, once);
 
 /**
  * One hit; another `variation` differs as two hits of one hand do.

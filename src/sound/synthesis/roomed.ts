@@ -100,12 +100,14 @@ export function createRoomedSounds(sampleRate: number, most = KEPT): RoomedSound
 
   return {
     of: (place, strung) => {
-      const name = strung.reduce(
-        (all, { samples, length, release, after }) =>
-          `${all} ${numberOf(samples)}/${length}/${release}/${after}`,
-        `${place.part} ${place.side}`,
-      );
+      let name: string | null = null;
       return () => {
+        // Most of a long performance is not heard for a while.
+        name ??= strung.reduce(
+          (all, { samples, length, release, after }) =>
+            `${all} ${numberOf(samples)}/${length}/${release}/${after}`,
+          `${place.part} ${place.side}`,
+        );
         const known = kept.get(name);
         if (known === undefined) {
           const made = answered(place, strung, sampleRate);

@@ -11,6 +11,8 @@ import type { Kit, Voice } from './voices';
  */
 export interface PlacedVoice {
   readonly stem: Stem;
+  /** The tick of the performance at which it is struck. */
+  readonly start: number;
   readonly at: number;
   readonly gain: number;
   /** Samples until the last of it is let go, and until nothing of it is left, the room's answer included. */
@@ -64,20 +66,32 @@ function chokes(performance: Performance): ReadonlyMap<PerformanceEvent, number>
   return cuts;
 }
 
+const NO_GLIDES: readonly SoundGlide[] = [];
+
 const glidesOf = (performance: Performance, event: PerformanceEvent): readonly SoundGlide[] =>
-  ('glides' in event ? (event.glides ?? []) : []).map(({ duration, ...glide }) => ({
-    ...glide,
-    seconds: secondsAt(performance, duration),
-  }));
+  'glides' in event && event.glides !== undefined
+    ? event.glides.map(({ duration, ...glide }) => ({ ...glide, seconds: secondsAt(performance, duration) }))
+    : NO_GLIDES;
+
+/** What is struck at once in one stem with one strength: where it sounds in a room, a chord is one sound. */
+interface Struck {
+  readonly stem: Stem;
+  readonly start: number;
+  readonly at: number;
+  readonly gain: number;
+  readonly strung: Strung[];
+}
 
 /** Gives every event its voice, shortened where a hat cuts it off, and its sample, string after string of a chop. */
-function voicesOf(performance: Performance, kit: Kit) {
+function struckIn(performance: Performance, kit: Kit): readonly Struck[] {
   const { sampleRate } = kit;
   const cuts = chokes(performance);
   const turns = new Map<string, number>();
+  const struck: Struck[] = [];
+  const last = new Map<Stem, Struck>();
   let chopStart = -1;
   let chopString = 0;
-  return performance.events.map((event) => {
+  for (const event of performance.events) {
     const name = event.part === 'drums' ? event.sound : event.part;
     const turn = turns.get(name) ?? 0;
     turns.set(name, turn + 1);
@@ -87,39 +101,25 @@ function voicesOf(performance: Performance, kit: Kit) {
       turn,
       glidesOf(performance, event),
     );
+    const { samples, gain } = whole;
+    let { length, release } = whole;
     const cut = cuts.get(event);
-    const voice =
-      cut === undefined
-        ? whole
-        : {
-            ...whole,
-            length: Math.min(whole.length, Math.round(secondsAt(performance, cut) * sampleRate)),
-            release: Math.round(CHOKE * sampleRate),
-          };
-    chopString = event.part === 'chops' && event.start === chopStart ? chopString + 1 : 0;
-    chopStart = event.part === 'chops' ? event.start : chopStart;
-    const strum = event.part === 'chops' ? Math.round(chopString * STRUM * sampleRate) : 0;
-    return { event, voice, at: sampleAt(performance, event.start, sampleRate) + strum };
-  });
-}
-
-/** Puts together what sounds in a room and is struck at once with one strength: a chord is one sound. */
-function struckAtOnce(voices: ReturnType<typeof voicesOf>): readonly (typeof voices)[] {
-  const struck: (typeof voices)[] = [];
-  const last = new Map<Stem, typeof voices>();
-  for (const each of voices) {
-    const stem = stemOf(each.event);
+    if (cut !== undefined) {
+      length = Math.min(length, Math.round(secondsAt(performance, cut) * sampleRate));
+      release = Math.round(CHOKE * sampleRate);
+    }
+    let at = sampleAt(performance, event.start, sampleRate);
+    if (event.part === 'chops') {
+      chopString = event.start === chopStart ? chopString + 1 : 0;
+      chopStart = event.start;
+      at += Math.round(chopString * STRUM * sampleRate);
+    }
+    const stem = stemOf(event);
     const chord = last.get(stem);
-    const first = chord?.[0];
-    if (
-      chord !== undefined &&
-      placeOf(stem) !== null &&
-      first?.event.start === each.event.start &&
-      first.voice.gain === each.voice.gain
-    ) {
-      chord.push(each);
+    if (chord?.start === event.start && chord.gain === gain && placeOf(stem) !== null) {
+      chord.strung.push({ samples, length, release, after: at - chord.at });
     } else {
-      const single = [each];
+      const single = { stem, start: event.start, at, gain, strung: [{ samples, length, release, after: 0 }] };
       struck.push(single);
       last.set(stem, single);
     }
@@ -127,29 +127,38 @@ function struckAtOnce(voices: ReturnType<typeof voicesOf>): readonly (typeof voi
   return struck;
 }
 
-/** Gives everything that is struck its sound and its sample. */
+/** What was placed with the sounds of a kit: a long performance is asked for again and again, piece by piece. */
+const placements = new WeakMap<Kit, WeakMap<Performance, PlacedPerformance>>();
+
+/** Gives everything that is struck its sound and its sample; it is remembered as long as the performance is. */
 export function placePerformance(performance: Performance, kit: Kit): PlacedPerformance {
+  const known = placements.get(kit) ?? new WeakMap<Performance, PlacedPerformance>();
+  placements.set(kit, known);
+  const placed = known.get(performance) ?? place(performance, kit);
+  known.set(performance, placed);
+  return placed;
+}
+
+function place(performance: Performance, kit: Kit): PlacedPerformance {
   const { sampleRate } = kit;
   const countIn = sampleAt(performance, performance.countIn, sampleRate);
   const tail = roomTail(sampleRate);
   const before: PlacedVoice[] = [];
   const within: PlacedVoice[] = [];
   let longest = 0;
-  for (const chord of struckAtOnce(voicesOf(performance, kit))) {
-    const [first] = chord;
+  for (const { stem, start, at, gain, strung } of struckIn(performance, kit)) {
+    const [first] = strung;
     if (first === undefined) continue;
-    const { event, voice, at } = first;
-    const stem = stemOf(event);
     const place = placeOf(stem);
-    const strung = chord.map((each): Strung => ({ ...each.voice, after: each.at - at }));
-    const length = Math.max(...strung.map((each) => each.after + each.length));
-    (event.start < performance.countIn ? before : within).push({
+    const length = strung.reduce((most, each) => Math.max(most, each.after + each.length), 0);
+    (start < performance.countIn ? before : within).push({
       stem,
+      start,
       at: at - countIn,
-      gain: voice.gain,
+      gain,
       length,
       rings: place === null ? length : length + tail,
-      sound: place === null ? voice : kit.roomed.of(place, strung),
+      sound: place === null ? first : kit.roomed.of(place, strung),
     });
     longest = Math.max(longest, length);
   }
@@ -204,6 +213,7 @@ export type Rounds = number | 'endless';
 /**
  * The stems of one window of time, in samples from the beginning of the first round: every round in it, and
  * only what is struck at or after `begin`, in its room.
+ * @param stems - where it is mixed into: silence of that length
  */
 export function renderWindow(
   placed: PlacedPerformance,
@@ -211,19 +221,17 @@ export function renderWindow(
   begin: number,
   from: number,
   to: number,
+  stems: Stems = silence(Math.max(0, to - from)),
 ): Stems {
-  const stems = silence(Math.max(0, to - from));
   const heard: VoiceAt[] = [];
-  for (const voice of placed.before) {
-    if (voice.at >= begin) heard.push({ voice, at: voice.at - from });
-  }
+  const hear = (voice: PlacedVoice, at: number): void => {
+    if (at >= begin && at < to && at + voice.rings > from) heard.push({ voice, at: at - from });
+  };
+  for (const voice of placed.before) hear(voice, voice.at);
   const last = rounds === 'endless' ? Number.POSITIVE_INFINITY : rounds - 1;
   const firstRound = Math.max(0, Math.floor((from - placed.longest) / placed.round));
   for (let round = firstRound; placed.round > 0 && round <= last && round * placed.round < to; round += 1) {
-    for (const voice of placed.within) {
-      const at = voice.at + round * placed.round;
-      if (at >= begin) heard.push({ voice, at: at - from });
-    }
+    for (const voice of placed.within) hear(voice, voice.at + round * placed.round);
   }
   addVoices(stems, heard);
   return stems;

@@ -1,33 +1,21 @@
 import type { Performance } from '../../core/performance';
-import { addVoices, addVoicesRound, placePerformance, type Rounds, renderWindow, sampleAt } from './score';
-import { STEMS, type Stems, silence } from './stems';
+import { addLeft, type Leaving, longestRing } from './left';
+import { addVoicesRound, placePerformance, type Rounds, renderWindow, sampleAt } from './score';
+import { STEMS, type Stems } from './stems';
 import type { Kit } from './voices';
 
-/** What still rings of a performance that is left at a tick. */
-export interface Leaving {
-  readonly performance: Performance;
-  /** From the beginning of the performance; everything struck before it rings on, nothing later is struck. */
-  readonly tick: number;
-  /** Rounds finished before the one that is left. */
-  readonly round: number;
-  /** The tick at which that performance was entered, when it was entered in its first round. */
-  readonly entered: number;
-  /** What was left for it, where that may still ring. */
-  readonly before: Leaving | null;
-}
-
-export interface SegmentRequest {
-  readonly performance: Performance;
+export interface SegmentRequest<Performed = Performance> {
+  readonly performance: Performed;
   readonly rounds: Rounds;
   /** Where to begin, in ticks from the beginning of the performance: 0 plays the count-in. */
   readonly begin: number;
-  readonly leaving: Leaving | null;
+  readonly leaving: Leaving<Performed> | null;
 }
 
 /**
- * A stretch of playing, in three pieces a stem: `lead` sounds once, from the beginning on; then `round` goes
- * round and round from `roundOffset`; `after` rings on when the last round is over. All numbers are samples.
- * Played one after the other without a gap they are, to the sample, the performance with all its rings.
+ * A stretch of playing. `lead` sounds once, from the beginning on; then a short `round` goes round and round from
+ * `roundOffset`, and `after` rings on when the last round is over. A long one is made piece by piece as it is played. All
+ * numbers are samples. One after the other without a gap they are, to the sample, the performance with all its rings.
  */
 export interface Segment extends SegmentHead, SegmentRest {}
 
@@ -45,41 +33,10 @@ export interface SegmentHead {
   readonly lead: Stems;
 }
 
-/** What comes after the lead. */
+/** What comes after the lead of a round that is held whole. */
 export interface SegmentRest {
   readonly round: Stems;
   readonly after: Stems | null;
-}
-
-/**
- * Adds what still rings of what was struck before a performance was left, and of what was left for it.
- * @param place the sample of the stems at which it was left
- */
-function addLeft(stems: Stems, leaving: Leaving, kit: Kit, place: number): void {
-  const placed = placePerformance(leaving.performance, kit);
-  const { sampleRate } = kit;
-  const left = sampleAt(leaving.performance, leaving.tick, sampleRate) - placed.countIn;
-  const entered = sampleAt(leaving.performance, leaving.entered, sampleRate) - placed.countIn;
-  const end = left + leaving.round * placed.round;
-  const struck = [
-    ...placed.before.map((voice) => ({ voice, at: voice.at })),
-    ...Array.from({ length: leaving.round + 1 }, (_, round) => round)
-      .filter((round) => (round + 1) * placed.round + placed.longest > end - place)
-      .flatMap((round) => placed.within.map((voice) => ({ voice, at: voice.at + round * placed.round }))),
-  ];
-  addVoices(
-    stems,
-    struck
-      .filter(({ at }) => at >= entered && at < end)
-      .map(({ voice, at }) => ({ voice, at: place + at - end })),
-  );
-  if (leaving.before !== null) addLeft(stems, leaving.before, kit, place - (end - entered));
-}
-
-/** How long something can ring, in samples, so that whatever was struck before has died away after it. */
-function longestRing(leaving: Leaving | null, own: number, kit: Kit): number {
-  if (leaving === null) return own;
-  return longestRing(leaving.before, Math.max(own, placePerformance(leaving.performance, kit).longest), kit);
 }
 
 /** Where a request begins, in samples from the beginning of the first round, and how long it is. */
@@ -91,20 +48,27 @@ function extentOf({ performance, rounds, begin: tick }: SegmentRequest, kit: Kit
 
 type Extent = ReturnType<typeof extentOf>;
 
-export function renderSegment(request: SegmentRequest, kit: Kit): Segment {
-  const extent = extentOf(request, kit);
-  return { ...headOf(request, kit, extent, 0), ...restOf(request, extent) };
-}
+/** Seconds of the longest round that is held whole: a minute of all stems takes 80 MB. */
+const LONGEST_HELD = 20;
+
+/** Seconds of music in the lead of a longer one: enough to make the next piece meanwhile. */
+const LEAD = 4;
+
+/** Whether what comes after the lead is made piece by piece. */
+export const isInPieces = ({
+  roundLength,
+  sampleRate,
+}: Pick<SegmentHead, 'roundLength' | 'sampleRate'>): boolean => roundLength > LONGEST_HELD * sampleRate;
 
 /**
- * The rest of a round is computed while the lead sounds: so the lead is at least this share of the round. A machine that
- * computes less than eight seconds of sound in one would not be ready, and leaves a gap in the first round.
+ * The rest of a round that is held whole is computed while the lead sounds: so the lead is at least this share of it. A
+ * machine that computes less than eight seconds of sound in one would not be ready, and leaves a gap in the first round.
  */
 const SHARE_AHEAD = 1 / 8;
 
 /**
  * Computes what sounds first.
- * @param share - of the round, that the lead lasts at least
+ * @param share - of a round that is held whole, that the lead lasts at least
  */
 export const renderHead = (request: SegmentRequest, kit: Kit, share = SHARE_AHEAD): SegmentHead =>
   headOf(request, kit, extentOf(request, kit), share);
@@ -115,15 +79,18 @@ function headOf(
   { placed, begin, total }: Extent,
   share: number,
 ): SegmentHead {
-  const rings = longestRing(leaving, placed.longest, kit);
-  const wanted = Math.max(0, -begin) + Math.max(rings, Math.ceil(placed.round * share));
+  const { sampleRate } = kit;
+  const music = isInPieces({ sampleRate, roundLength: placed.round })
+    ? LEAD * sampleRate
+    : Math.max(longestRing(leaving, placed.longest, kit), Math.ceil(placed.round * share));
+  const wanted = Math.max(0, -begin) + music;
   const leadLength = total === null ? wanted : Math.min(wanted, total);
-  const lead = renderWindow(placed, rounds, begin, begin, begin + leadLength);
+  const lead = renderWindow(placed, rounds, begin, begin, begin + leadLength, kit.silence(leadLength));
   if (leaving !== null) {
     addLeft(lead, leaving, kit, 0);
   }
   return {
-    sampleRate: kit.sampleRate,
+    sampleRate,
     begin,
     leadLength,
     roundLength: placed.round,
@@ -133,24 +100,44 @@ function headOf(
   };
 }
 
-/** Computes what comes after the lead, however long that is. */
-export const renderRest = (request: SegmentRequest, kit: Kit): SegmentRest =>
-  restOf(request, extentOf(request, kit));
+/**
+ * Computes a piece of what comes after the lead of a long round, with all that rings into it.
+ * @param from - samples after the segment's beginning
+ * @param length - in samples; the last piece is shorter, and one after it has none
+ */
+export function renderPiece(request: SegmentRequest, kit: Kit, from: number, length: number): Stems {
+  const { rounds, leaving } = request;
+  const { placed, begin, total } = extentOf(request, kit);
+  const end =
+    total === null ? null : Math.max(total + placed.longest, longestRing(leaving, placed.longest, kit));
+  const to = end === null ? from + length : Math.min(from + length, end);
+  const silent = kit.silence(Math.max(0, to - from));
+  const piece = renderWindow(placed, rounds, begin, begin + from, begin + to, silent);
+  if (leaving !== null) addLeft(piece, leaving, kit, -from);
+  return piece;
+}
 
-function restOf({ rounds }: SegmentRequest, { placed, begin, total }: Extent): SegmentRest {
-  const round = silence(placed.round);
+/** Computes what comes after the lead of a round that is held whole, however long that is. */
+export const renderRest = (request: SegmentRequest, kit: Kit): SegmentRest =>
+  restOf(request, kit, extentOf(request, kit));
+
+function restOf({ rounds }: SegmentRequest, kit: Kit, { placed, begin, total }: Extent): SegmentRest {
+  const round = kit.silence(placed.round);
   if (placed.round > 0) addVoicesRound(round, placed.within);
   const end = total === null ? null : begin + total;
   return {
     round,
-    after: end === null ? null : renderWindow(placed, rounds, begin, end, end + placed.longest),
+    after:
+      end === null
+        ? null
+        : renderWindow(placed, rounds, begin, end, end + placed.longest, kit.silence(placed.longest)),
   };
 }
 
 /** The samples' memory, to be handed over to another thread without copying. */
-export const buffersOf = ({ lead, round, after }: Partial<Segment>): ArrayBuffer[] =>
-  [lead, round, after].flatMap((stems) =>
-    stems === null || stems === undefined
+export const buffersOf = (...all: readonly (Stems | null)[]): ArrayBuffer[] =>
+  all.flatMap((stems) =>
+    stems === null
       ? []
       : STEMS.flatMap((stem) => {
           const { buffer } = stems[stem];

@@ -24,12 +24,16 @@ export const partOf = (stem: Stem): Part | null =>
 /** Samples of every stem, all of one length. */
 export type Stems = Readonly<Record<Stem, Float32Array>>;
 
-export const silence = (length: number): Record<Stem, Float32Array> => ({
-  bass: new Float32Array(length),
-  drums: new Float32Array(length),
-  chops: new Float32Array(length),
-  organ: new Float32Array(length),
-  click: new Float32Array(length),
-  hats: new Float32Array(length),
-  'count-in': new Float32Array(length),
+/** @param take - gives samples that are all zero */
+export const silence = (
+  length: number,
+  take = (samples: number): Float32Array => new Float32Array(samples),
+): Record<Stem, Float32Array> => ({
+  bass: take(length),
+  drums: take(length),
+  chops: take(length),
+  organ: take(length),
+  click: take(length),
+  hats: take(length),
+  'count-in': take(length),
 });

@@ -6,8 +6,10 @@ import { drumHit, fullHit } from './drums';
 import { glideRoom, type SoundGlide, slid } from './glide';
 import { guitarNote } from './guitar';
 import { gainOf } from './levels';
+import { createMemory, type Memory } from './memory';
 import { organNote } from './organ';
 import { createRoomedSounds, type RoomedSounds } from './roomed';
+import { type Stems, silence } from './stems';
 
 /** A sound ready to be added to a stem. */
 export interface Voice {
@@ -42,6 +44,12 @@ const LENGTH_STEP = 0.25;
 /** Seconds at a sound's end in which it fades: beyond what is heard, whatever length has been made before. */
 const ENDING = 0.012;
 
+/**
+ * Chords are let go in steps of this many seconds, less than half of their fading: at another tempo most of them are
+ * sounds again that have been made.
+ */
+const LET_GO_STEP = 0.005;
+
 /** Makes each sound once and remembers it. One kit serves one sample rate. */
 export interface Kit {
   readonly sampleRate: number;
@@ -52,9 +60,12 @@ export interface Kit {
   voice(event: PerformanceEvent, seconds: number, turn: number, glides: readonly SoundGlide[]): Voice;
   /** The voices in their rooms. */
   readonly roomed: RoomedSounds;
+  /** Where they are mixed into: all zero. */
+  silence(length: number): Stems;
 }
 
-export function createKit(sampleRate: number): Kit {
+/** @param memory - for what is mixed */
+export function createKit(sampleRate: number, memory: Memory = createMemory(0)): Kit {
   const made = new Map<string, Float32Array>();
 
   const once = (name: string, seconds: number, make: (seconds: number) => Float32Array): Float32Array => {
@@ -91,7 +102,11 @@ export function createKit(sampleRate: number): Kit {
 
   const pitched = (event: PitchedEvent, seconds: number, glides: readonly SoundGlide[]): Voice => {
     // A note that another follows from the same string fades under it: no hole between them.
-    const held = event.leadsOn ? seconds + RELEASE[event.part] : seconds;
+    const written = event.leadsOn ? seconds + RELEASE[event.part] : seconds;
+    const held =
+      event.part === 'bass'
+        ? written
+        : Math.max(LET_GO_STEP, Math.round(written / LET_GO_STEP) * LET_GO_STEP);
     const samples = played(event, held, glides);
     const length = Math.min(samples.length, Math.max(1, Math.round(held * sampleRate)));
     const release = Math.min(Math.round(RELEASE[event.part] * sampleRate), Math.ceil(length / 3));
@@ -134,7 +149,9 @@ export function createKit(sampleRate: number): Kit {
     const grade = Math.round(Math.min(1, Math.max(0, share)) * STICK.grades);
     const { sound } = event;
     const samples = once(`${sound} ${variation} ${grade}`, 0, () => {
-      const full = once(`${sound} ${variation}`, 0, () => fullHit(sound, variation, sampleRate));
+      const full = once(`${sound} ${variation}`, 0, () =>
+        fullHit(sound, variation, sampleRate, (name, make) => once(name, 0, make)),
+      );
       return drumHit(sound, variation, sampleRate, grade / STICK.grades, full);
     });
     return { samples, gain: gainOf(event), length: samples.length, release: 0 };
@@ -143,6 +160,7 @@ export function createKit(sampleRate: number): Kit {
   return {
     sampleRate,
     roomed: createRoomedSounds(sampleRate),
+    silence: (length) => silence(length, memory.take),
     voice: (event, seconds, turn, glides) => {
       switch (event.part) {
         case 'drums':

@@ -1,7 +1,8 @@
 import type { Page } from 'playwright-core';
 import { afterAll, describe, inject } from 'vitest';
 import type { Player, PlayRequest } from '../../../src/sound';
-import { skaTune } from '../../sound/tunes';
+import { sheetOf } from '../../performance/sheets';
+import { SKA_LINE, skaTune } from '../../sound/tunes';
 import { launchBrowser } from '../../support/launch';
 import { tellFigure } from '../told';
 import { benchWithin, FEW } from '../within';
@@ -115,6 +116,70 @@ async function tellTimesToSound(): Promise<void> {
   tellFigure('From the click to the sound after that', 'ms', BUDGET, later);
 }
 await tellTimesToSound();
+
+/** Beats a minute before a change, and a beat of it in milliseconds: what a change is to be heard within. */
+const TEMPO = 120;
+const A_BEAT = { most: 60_000 / TEMPO };
+
+/**
+ * From the wish for another tempo until it is heard, while a tune of so many bars plays: its performance is made, sent,
+ * placed and taken over. It is asked for at any place in the beat.
+ */
+async function tellTempoChanges(bars: number): Promise<void> {
+  const page = await openSilent();
+  const sheet = sheetOf({
+    chart: Array.from({ length: bars / 4 }, () => '| F | Dm | Gm | C7 |').join('\n'),
+    feel: 'early-ska',
+    bars: Array.from({ length: bars }, (_, bar) => SKA_LINE[bar % 4] ?? ''),
+  });
+  const times = await page.evaluate(
+    async ({ sheet, mix, tempo }) => {
+      const { buildPerformance } = await window.rooms.performance();
+      const { bpm } = await window.rooms.base();
+      const player = (await window.rooms.sound()).createPlayer();
+      const wait = (time: number) => new Promise((resolve) => setTimeout(resolve, time));
+      const made = (at: number) =>
+        buildPerformance(sheet, {
+          tempo: bpm(at),
+          countIn: 0,
+          passage: null,
+          humaniseSeed: 1,
+          drumSeed: 1,
+        });
+      const result = await player.play({ steps: [{ performance: made(tempo), rounds: 'endless' }], mix });
+      if (!result.ok) throw new Error(result.problem);
+      const times: { all: number; change: number }[] = [];
+      for (let round = 0; round < 10; round += 1) {
+        await wait(3000 + 53 * round);
+        const begin = performance.now();
+        const next = made(tempo + (round % 2 === 0 ? 0.01 : 0));
+        const built = performance.now();
+        await player.change([{ performance: next, rounds: 'endless' }]);
+        while (player.position()?.performance !== next) await wait(4);
+        const end = performance.now();
+        times.push({ all: end - begin, change: end - built });
+      }
+      player.stop();
+      return times;
+    },
+    { sheet, mix: REQUEST.mix, tempo: TEMPO },
+  );
+  await page.context().close();
+  const what = `A change of the tempo at ${bars} bars until it is heard`;
+  tellFigure(
+    `${what}, its performance built anew before`,
+    'ms',
+    A_BEAT,
+    times.map(({ all }) => all),
+  );
+  tellFigure(
+    `${what}, from the performance on`,
+    'ms',
+    A_BEAT,
+    times.map(({ change }) => change),
+  );
+}
+for (const bars of [8, 64, 512]) await tellTempoChanges(bars);
 
 describe('the sound of a page', async () => {
   const page = await openSilent();

@@ -42,19 +42,17 @@ export function Listening({ lesson, delayOf, onDelay, onMarks }: ListeningProps)
   if (!piece || sheet?.kind !== 'line') return <p>There is no line in this lesson to listen to.</p>;
   return (
     <div className="listening">
-      {open !== null ? (
-        <button type="button" className="button" onClick={hearing.stop}>
-          Stop listening to me
+      <p>
+        <button
+          type="button"
+          className="button"
+          onClick={open === null ? () => void hearing.start() : hearing.stop}
+        >
+          {open === null ? 'Listen to my playing' : 'Stop listening to me'}
         </button>
-      ) : (
-        <p>
-          <button type="button" className="button" onClick={() => void hearing.start()}>
-            Listen to my playing
-          </button>{' '}
-          It asks for the microphone or the input of your instrument. What it hears stays on this device, and
-          is neither kept nor sent, unless you say so.
-        </p>
-      )}
+        {open === null &&
+          ' It asks for the microphone or the input of your instrument. What it hears stays on this device, and is neither kept nor sent, unless you say so.'}
+      </p>
       {fault !== null && <p role="alert">{fault}</p>}
       {open !== null && (
         <>

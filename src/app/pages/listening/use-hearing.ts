@@ -96,15 +96,18 @@ export function useHearing(delayOf: (input: string) => number | null, aloud: boo
   const known = useRef<number | null>(null);
   known.current = delay === null ? null : delay / 1000;
 
-  const close = useCallback(() => {
+  const shut = useCallback(() => {
     calls.current += 1;
     ear.current?.close();
     ear.current = null;
-    setOpen(null);
     setLevel(null);
     leaveCheck();
     void endRecording();
   }, [leaveCheck, endRecording]);
+  const close = useCallback(() => {
+    shut();
+    setOpen(null);
+  }, [shut]);
   useEffect(() => close, [close]);
 
   useEffect(() => {
@@ -160,7 +163,8 @@ export function useHearing(delayOf: (input: string) => number | null, aloud: boo
   }, [open, playback, leaveCheck, beginRecording, endRecording]);
 
   const start = async (input?: string) => {
-    close();
+    // Where another input is chosen, what it was chosen in stays until that one is open, and keeps the focus.
+    shut();
     setFault(null);
     const call = calls.current;
     const { hearNotes } = await import('../../../sound');
@@ -188,7 +192,10 @@ export function useHearing(delayOf: (input: string) => number | null, aloud: boo
       if (opened.ok) opened.value.close();
       return;
     }
-    if (!opened.ok) return setFault(opened.problem);
+    if (!opened.ok) {
+      setOpen(null);
+      return setFault(opened.problem);
+    }
     ear.current = opened.value;
     setDevice(opened.value.device);
     beginCheck();

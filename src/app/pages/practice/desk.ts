@@ -24,6 +24,7 @@ const forgetful = (lesson: Lesson): Parameters<typeof startSession>[0] => {
     take: async () => success(''),
     leave: () => {},
     isOwn: () => true,
+    madeWhere: () => 'in another window',
     remove: async (id) =>
       success({ id, title: '', lesson: undefined, facts: undefined, states: [], history: undefined }),
     putBack: async () => success(false),

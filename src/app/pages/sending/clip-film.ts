@@ -242,16 +242,17 @@ export async function filmOf(
     last = { visit, bar: moment.bar };
     const place = score.playheadX(layout, moment.bar, moment.tick);
     const system = visits[visit];
+    const span = system && score.playheadSpan(system);
     const y = top + (visit % rows) * rowHeight;
     frames.push({
       scene: await scene(visit, moment.bar, moment.note, captionOf(sheet, piece, moment.bar)),
       playhead:
-        place === null || system === undefined
+        place === null || span === undefined
           ? null
           : {
               x: Math.round(MARGIN + place.x * SCALE),
-              top: y + Math.round(system.staff.top * SCALE) - 24,
-              bottom: y + Math.round(system.tab.bottom * SCALE) + 24,
+              top: y + Math.round(span.top * SCALE),
+              bottom: y + Math.round(span.bottom * SCALE),
             },
     });
   }
