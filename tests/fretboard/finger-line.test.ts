@@ -136,6 +136,16 @@ describe('a fingered line', () => {
     expect(withRest.notes[3]?.position).toBe(withRest.notes[5]?.position);
   });
 
+  it('stays where it is, however long the rests are, where a position holds all of a line', () => {
+    // Position I holds it; there and back to position III would save the hand no more than a wide grip.
+    const notes = run([32, 34, 36, 29, 31, 32, 36, 39]).map((note, index) => ({
+      ...note,
+      start: ticks(index * 1920),
+    }));
+    const { shifts } = fingerLine(notes, bass, DEFAULT_HAND, { ...ONCE, loop: ticks(8 * 1920) });
+    expect(shifts).toBe(0);
+  });
+
   it('costs more the faster it is played', () => {
     const notes = run([29, 36, 41, 48, 53, 48, 41, 36]);
     const costs = [480, 960, 1920, 3840].map(

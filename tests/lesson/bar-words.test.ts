@@ -76,3 +76,24 @@ test.each([
 ] as const)('%s is counted', (_, tick, metre, words) => {
   expect(beatWords(tick, metre)).toBe(words);
 });
+
+test('a line that is twice as long is told with twice the reading of its bars', () => {
+  const readFor = (bars: number): number => {
+    const line = sheetOf({
+      key: 'C',
+      chart: `| ${Array(bars).fill('C').join(' | ')} |`,
+      notes: Array(bars).fill('C2/4').join(' | '),
+    });
+    let reads = 0;
+    const counted = new Proxy(line.bars, {
+      get(all, key, receiver) {
+        reads += 1;
+        return Reflect.get(all, key, receiver);
+      },
+    });
+    const watched = { ...line, bars: counted };
+    for (const bar of line.bars) describeBar(watched, bar);
+    return reads;
+  };
+  expect(readFor(200) / readFor(100)).toBeLessThan(2.2);
+});

@@ -6,6 +6,8 @@ import {
   type Lesson,
   linePiece,
   newLesson,
+  parsedChart,
+  SHEET_STAGES,
   setChartText,
   setLevel,
 } from '../../src/core/lesson';
@@ -72,8 +74,10 @@ it('derives while a chart is typed what it would derive from nothing', () => {
         const next = sign === '⌫' ? head.slice(0, -1) : `${head}${sign}`;
         caret = next.length;
         lesson = setChartText(lesson, id, `${next}${tail}`, caret);
-        const again = derivedAgain(lesson, id);
         step += 1;
+        // Every other time in stages, as on the page.
+        workAhead(lesson, id, step % 2 === 0);
+        const again = derivedAgain(lesson, id);
         expect(again).toEqual(derivedAfresh(lesson, id, step));
         kept += again.filter(({ analysis }) => before.has(analysis)).length;
         for (const { analysis } of again) before.add(analysis);
@@ -83,6 +87,33 @@ it('derives while a chart is typed what it would derive from nothing', () => {
   // Most of it is remembered, or nothing was tried.
   expect(kept / before.size).toBeGreaterThan(3);
 });
+
+it('remembers a long chart as it is and as it was, and many short ones', () => {
+  const [typed] = newLesson('lesson-1', 'Read').pieces;
+  if (typed?.kind !== 'line') throw new Error('no line');
+  const chartIn = (bars: number, last: string) =>
+    parsedChart({ ...typed, chartText: `${'| F '.repeat(bars - 1)}| ${last} |` }).chart;
+  const roots = ['C', 'D', 'E', 'F', 'G', 'A', 'B'];
+  const lasts = roots.flatMap((root) => [root, `${root}m`, `${root}7`]);
+
+  const [first, second] = [chartIn(900, 'C'), chartIn(900, 'Cm')];
+  expect(chartIn(900, 'C')).toBe(first);
+  expect(chartIn(900, 'Cm')).toBe(second);
+  // What stands with a chart of a lesson that is being typed is some megabytes.
+  chartIn(900, 'C7');
+  expect(chartIn(900, 'Cm')).toBe(second);
+  expect(chartIn(900, 'C')).not.toBe(first);
+
+  const short = lasts.map((last) => chartIn(16, last));
+  expect(lasts.map((last) => chartIn(16, last)).every((chart, index) => chart === short[index])).toBe(true);
+});
+
+/** Takes the stages of the sheet of a lesson's line, where that is wanted. */
+function workAhead(lesson: Lesson, id: string, wanted: boolean): void {
+  const piece = linePiece(lesson, id);
+  if (piece === null || !wanted) return;
+  for (const { work } of SHEET_STAGES) work(piece, lesson.instrument);
+}
 
 /** What is derived of the bars of a lesson's line, with everything that is remembered. */
 function derivedAgain(lesson: Lesson, id: string) {

@@ -54,6 +54,12 @@ describe.each(SAMPLE_TITLES.map((title, index) => ({ title, index })))('the samp
     expect(silent[0]).toBe(false);
   });
 
+  it('tells its teacher nothing that another chart, line or feel makes untrue', () => {
+    const { notes } = sampleLesson(index, 'test');
+    expect(notes).not.toBe('');
+    expect(notes).not.toMatch(/\b(bars?|beat|silences?|one|two|three|four|chops|organ|\d+)\b|drums drop/i);
+  });
+
   it('lies under one hand, every note on the neck', () => {
     const positions = sheet.bars.flatMap((bar) => bar.notes.map(({ fingered }) => fingered?.position));
     expect(positions).not.toContain(undefined);

@@ -198,7 +198,7 @@ describe('a composed line', () => {
 
   test('says when a technique that is switched on cannot be shown', () => {
     const asked = request('| C | F |', { level: 2, techniques: ['chord tones', 'anticipation'] });
-    expect(composeLine(asked).remarks).toEqual(['No bar shows anticipation: it comes with level 3.']);
+    expect(composeLine(asked).remarks).toEqual(['No bar shows anticipation: that comes with level 3.']);
   });
 
   test.each(['walking-swing', 'two-beat', 'bossa', 'shuffle-blues', 'disco'] as const)(

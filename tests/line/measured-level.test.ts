@@ -1,6 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { TICKS_PER_QUARTER } from '../../src/core/base';
+import { feelById } from '../../src/core/feel';
 import { composeLine, LEVELS, measuredLevel, musicFindings } from '../../src/core/line';
+import { rhythmLevelIn } from '../../src/core/line/level';
 import { line, request } from './notation';
 import { randomLines } from './random-lines';
 
@@ -25,6 +28,23 @@ describe('the level of a line is measured', () => {
     ],
   ] as const)('%i: %s', (level, _, notes) => {
     expect(measured(notes).level).toBe(level);
+  });
+
+  test('sixteenths come a level earlier where a feel is made of them, triplets do not', () => {
+    const beat = TICKS_PER_QUARTER;
+    const metre = { count: 4, unit: 4 } as const;
+    const rhythm = (...places: readonly (readonly [start: number, duration: number])[]) =>
+      places.map(([start, duration]) => ({ start: start * beat, duration: duration * beat }));
+    const rows = [
+      { notes: rhythm([0, 0.25], [0.25, 0.25], [1, 1]), plain: 4, funk: 3 },
+      { notes: rhythm([0, 0.75], [0.75, 0.25], [1.5, 0.25], [1.75, 0.25]), plain: 5, funk: 4 },
+      { notes: rhythm([0, 1 / 3], [1 / 3, 1 / 3], [2 / 3, 1 / 3]), plain: 5, funk: 5 },
+      { notes: rhythm([0, 0.5], [0.5, 0.5], [1, 1]), plain: 1, funk: 1 },
+    ];
+    for (const { notes, plain, funk } of rows) {
+      expect(rhythmLevelIn(notes, metre, feelById('disco').bassRole)).toBe(plain);
+      expect(rhythmLevelIn(notes, metre, feelById('funk').bassRole)).toBe(funk);
+    }
   });
 
   test('speed counts at the tempo, and is told by the busiest bar', () => {

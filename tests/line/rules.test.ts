@@ -128,6 +128,12 @@ const CASES: Readonly<Record<RuleNumber, readonly Case[]>> = {
   ],
   8: [
     {
+      chart: '| F | G7 |',
+      broken: 'F2 C3 F2 C3 F2 C3 F2 C3 | G1 G2 G1 G2 G1 G2 G1 B1',
+      mended: 'F2 C3 F2 C3 F2 C3 F2 F2 | G1 G2 G1 G2 G1 G2 G1 B1',
+      wish: { key: 'C', feel: 'disco' },
+    },
+    {
       chart: '| F | F |',
       broken: 'F1 . C2 . F2 . A2 . | F2 . C2 . A1 . C2 .',
       mended: 'F1 . C2 . F2 . C2 . | A1 . C2 . F2 . C2 .',

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { TICKS_PER_QUARTER } from '../../src/core/base';
 import { composeLine, type Level } from '../../src/core/line';
 import { hearLine } from '../../src/core/line/hearing';
 import { type FeatureVector, featuresOf } from '../../src/core/line/phrase/features';
@@ -160,6 +161,32 @@ describe('composed lines', () => {
       expect(sum(chart, { feel, level: 2 }, 'unrooted')).toBe(0);
     }
   });
+
+  /** How many bars of four seeds' lines sound on a beat, counted from 0. */
+  const soundingOn = (feel: NonNullable<Wish['feel']>, level: Level, beat: number): number =>
+    seeds.reduce((all, seed) => {
+      const chart = '| G | Em | C | D7 | G | Em | Am | D7 |';
+      const techniques = feel === 'disco' ? (['chord tones', 'octave'] as const) : (['chord tones'] as const);
+      const { bars } = composeLine(request(chart, { feel, level, seed, techniques }));
+      return all + bars.filter((bar) => bar.some(({ start }) => start === beat * TICKS_PER_QUARTER)).length;
+    }, 0);
+
+  test.each([1, 2, 3, 4] as const)('of calypso bounce from the one in every bar at level %i', (level) => {
+    expect(soundingOn('calypso', level, 0)).toBe(32);
+    expect(soundingOn('calypso', level, 1)).toBe(0);
+    expect(soundingOn('calypso', level, 1.5)).toBe(32);
+  });
+
+  test.each([1, 2, 3, 4] as const)('of disco pump through two beats of every bar at level %i', (level) => {
+    for (const beat of [0, 0.5, 1, 1.5]) expect(soundingOn('disco', level, beat)).toBe(32);
+  });
+
+  test.each([1, 2, 3, 4] as const)(
+    'of bossa point on from the and of four in all bars but the breath at level %i',
+    (level) => {
+      expect(soundingOn('bossa', level, 3.5)).toBeGreaterThanOrEqual(28);
+    },
+  );
 
   test('of a funk and a blues for beginners have the flat seventh', () => {
     expect(sum('| E7 | E7 | A7 | E7 |', { feel: 'funk', level: 2 }, 'seventhsHeard')).toBeGreaterThan(1);

@@ -25,6 +25,7 @@ import {
 } from '../../src/core/line';
 import { barsOf, brokenIn } from '../line/held-aims';
 import { request } from '../line/notation';
+import { roundEffort } from '../line/round-effort';
 
 /** Chord roots of common turns as half steps above the tonic, with the chord's kind. */
 const TURNS: readonly (readonly string[])[] = [
@@ -87,6 +88,7 @@ interface Tally {
   wideLeaps: number;
   shared: number;
   shifts: number;
+  stretches: number;
   lowest: number;
   highest: number;
   takes: number;
@@ -113,6 +115,7 @@ const emptyTally = (): Tally => ({
   wideLeaps: 0,
   shared: 0,
   shifts: 0,
+  stretches: 0,
   lowest: 127,
   highest: 0,
   takes: 0,
@@ -195,11 +198,12 @@ function tallyLine(tally: Tally, asked: ComposeRequest): void {
       midi: midiOf(note.pitch),
     }));
   });
-  const { shifts } = fingerLine(played, asked.instrument, asked.hand, {
+  const fingered = fingerLine(played, asked.instrument, asked.hand, {
     ticksPerSecond: ticksPerSecond(asked.tempo, asked.chart.metre),
     loop: ticks(barStart),
   });
-  tally.shifts += shifts;
+  tally.shifts += fingered.shifts;
+  tally.stretches += roundEffort(fingered, asked.instrument, asked.hand).stretches;
   const next = anotherTake(asked, bars);
   tally.takes += 1;
   if (isAnotherTake(bars, next.bars, asked.kept)) tally.differentTakes += 1;
@@ -237,6 +241,7 @@ const COLUMNS: readonly (readonly [string, (tally: Tally) => string])[] = [
   ['leaps over an octave', (tally) => `${tally.wideLeaps}`],
   ['bars in the first rhythm', (tally) => percent(tally.shared, tally.bars)],
   ['shifts a bar', (tally) => (tally.shifts / Math.max(1, tally.bars)).toFixed(2)],
+  ['stretches a bar', (tally) => (tally.stretches / Math.max(1, tally.bars)).toFixed(2)],
   ['range (MIDI)', (tally) => `${tally.lowest}–${tally.highest}`],
   ['different takes', (tally) => percent(tally.differentTakes, tally.takes)],
   ['bars a take changes', (tally) => percent(tally.changedBars, tally.freeBars)],

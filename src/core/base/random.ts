@@ -19,9 +19,12 @@ export function createRandom(seed: number): Random {
   return { next, below: (limit) => Math.floor(next() * limit) };
 }
 
-/** FNV-1a over the text's UTF-16 units: a stable 32-bit number for a text, to seed {@link createRandom}. */
-export function hashText(text: string): number {
-  let hash = 0x811c9dc5;
+/**
+ * FNV-1a over the text's UTF-16 units: a stable 32-bit number for a text, to seed {@link createRandom}.
+ * @param before - the number of what stands before the text: `hashText('b', hashText('a'))` is `hashText('ab')`
+ */
+export function hashText(text: string, before = 0x811c9dc5): number {
+  let hash = before;
   for (let index = 0; index < text.length; index += 1) {
     hash = Math.imul(hash ^ text.charCodeAt(index), 0x01000193);
   }

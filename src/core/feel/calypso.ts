@@ -24,12 +24,8 @@ export const CALYPSO: Feel = {
   crash: { source: COMMON_PRACTICE },
   ending: { drums: ['kick', 'rim', 'crash'], held: false, source: OURS },
   layBack: { bass: 3, chops: 2, organ: 2, source: OURS },
-  bassRole: {
-    ...PLAIN_ROLE,
-    mayRestOnOne: true,
-    dotsEarly: true,
-    source: 'common practice: the kick has the one; an answer may begin after it',
-  },
+  // A line leans on its one; what begins after it is for a teacher to ask for.
+  bassRole: { ...PLAIN_ROLE, dotsEarly: true },
   metres: [
     {
       metre: { count: 4, unit: 4 },

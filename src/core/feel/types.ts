@@ -163,7 +163,7 @@ export interface Feel {
     readonly carriesThree: boolean;
     /** Its own rhythm is a dotted one, which its students read a level before others do. */
     readonly dotsEarly: boolean;
-    /** Sixteenths on the beat are what it is made of, which its students read a level before others do. */
+    /** Sixteenths are what it is made of, which its students read a level before others do. */
     readonly sixteenthsEarly: boolean;
     /** The chord's seventh belongs to its plainest figures, a level before others have it. */
     readonly seventhsEarly: boolean;

@@ -7,7 +7,9 @@
  * across a silence.
  */
 export const COST = {
-  /** Urgent. Leaving a hand position at all: the eye leaves the page and the hand loses its place. */
+  /** Leaving a hand position, however much time there is: the eye leaves the page. */
+  leaving: 2.2,
+  /** Urgent. The same again by how little time there is: the hand loses its place. */
   shift: 2,
   /** Urgent, a millimetre that the hand travels: far shifts miss more often than near ones. */
   shiftPerMillimetre: 0.03,
@@ -52,8 +54,8 @@ export const COST = {
   openAvoided: 8,
   /** An open string where they are allowed: it rings on until someone stops it. */
   openAllowed: 0.4,
-  /** An open string before a rest in a muted style: as bad as one where they are to be avoided. */
-  openRings: 8,
+  /** An open string before a rest in a muted style: worse than where they are to be avoided, for it sounds into the silence. */
+  openRings: 10,
   /** A fretted note that could have been an open string, where open strings are preferred. */
   openPassedOver: 1.5,
   /** A fret of hand position above the first: an open string next to high notes sounds alien. */

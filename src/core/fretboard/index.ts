@@ -1,6 +1,6 @@
 export { type Alternative, alternativesFor, lineAlternatives } from './alternatives';
 export { readTuning, writeTuning } from './custom-tuning';
-export type { Effort } from './effort';
+export { type Effort, effortOf } from './effort';
 export { type PlayingFinding, playingFindings } from './findings';
 export { fingerLine } from './finger-line';
 export type { FingeredLine } from './fingered-line';
@@ -9,6 +9,7 @@ export { DEFAULT_HAND, HAND_SPANS, ticksPerSecond } from './hand';
 export { createInstrument, LONG_SCALE, rangeOf, SHORT_SCALE, TUNINGS, type Tuning } from './instruments';
 export { fretDistance, handSpan, pitchAt, placesOf } from './neck';
 export { pinsOf, transposePins } from './pins';
+export { type UnderHand, underHand } from './reach';
 export { type PlayingRepair, repairFor } from './repairs';
 export { romanNumeral } from './roman';
 export { homePosition, notesInPosition, octaveShapes, type Shape, type ShapeNote } from './shapes';

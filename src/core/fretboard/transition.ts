@@ -44,7 +44,8 @@ export function plainCost(from: State, to: State, samePitch: boolean, reach: num
   const strings = Math.abs(from.string - to.string);
   const crossing = strings === 0 ? 0 : COST.crossing + COST.skippedString * (strings - 1);
   const beyond = spanHeld(from, to) > reach ? COST.beyondReach : 0;
-  return crossing + beyond + (samePitch ? repeatCost(from, to) : 0);
+  const leaving = from.position === to.position ? 0 : COST.leaving;
+  return crossing + leaving + beyond + (samePitch ? repeatCost(from, to) : 0);
 }
 
 /** What it costs to sound the second note without a pluck. */

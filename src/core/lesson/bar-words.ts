@@ -1,4 +1,4 @@
-import { barTicks, type LineNote, lengthWords, marksOf, SIGNS } from '../base';
+import { barTicks, type LineNote, lengthWords, marksOf, rememberedFor, SIGNS } from '../base';
 import { countedIn, shownHarmony } from '../chart';
 import { formatNameIn, formatPitchIn } from '../theory';
 import { type Exit, exitsOf } from './exits';
@@ -70,10 +70,15 @@ function restsIn({ notes, written: { metre } }: SheetBar, place: Place): readonl
 /** Said of a bar of a finished line that has no notes. */
 const SILENT = 'The bass rests for the whole bar.';
 
+/** What is asked of a sheet for each of its bars, looked for once: all bars of a long line are told in a row. */
+const knownOf = rememberedFor(({ bars }: LineSheet) => ({
+  places: new Map(bars.map((bar, index) => [bar, index])),
+  isWritten: bars.some(({ notes }) => notes.length > 0),
+}));
+
 /** Whether a bar stands without a chord in a line that is written: nothing more is meant to come there. */
-const isSilentBetween = ({ bars }: LineSheet, { written }: SheetBar): boolean =>
-  written.spans.every(({ harmony }) => harmony.kind === 'no chord') &&
-  bars.some(({ notes }) => notes.length > 0);
+const isSilentBetween = (sheet: LineSheet, { written }: SheetBar): boolean =>
+  written.spans.every(({ harmony }) => harmony.kind === 'no chord') && knownOf(sheet).isWritten;
 
 /** How much is told of a bar. */
 export interface BarTelling {
@@ -94,7 +99,7 @@ export function describeBar(
   bar: SheetBar,
   { places = true, pitches = true, rests = false }: BarTelling = {},
 ): string {
-  const index = sheet.bars.indexOf(bar);
+  const index = knownOf(sheet).places.get(bar) ?? -1;
   const place = countedIn(sheet.chart, index, bar.written.metre);
   const before = pitches
     ? [...chordsIn(bar, sheet, place), ...wordsOver(bar), ...dynamicsIn(bar, place)].join(' ')

@@ -49,7 +49,9 @@ function placedAims(piece: LinePiece, chart: Chart): PlacedAims {
     else if (aim.where.kind === 'bar') add(bars, aim.where.id, aim);
     else for (const section of uses(aim.where.id)) add(sections, section, aim);
   }
-  const found: PlacedAims = { of: piece, line, sections, bars, uses };
+  // Not the whole piece: its line, and all that is derived from it, would stand as long as the chart.
+  const of = { aims: piece.aims, sections: piece.sections };
+  const found: PlacedAims = { of, line, sections, bars, uses };
   placed.set(chart, found);
   return found;
 }

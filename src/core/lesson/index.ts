@@ -85,7 +85,7 @@ export { printLesson } from './print-file';
 export { instrumentOf, parsedChart, readPiece } from './request';
 export { SAMPLE_TITLES, sampleLesson } from './samples';
 export { instrumentSchema } from './schema/head';
-export { deriveSheet, deriveSheets, sheetAtHand } from './sheet';
+export { deriveSheet, deriveSheets, SHEET_STAGES, type SheetStage, sheetAtHand } from './sheet';
 export * from './sheet-types';
 export { silentBeats } from './silent-beats';
 export { type StagePlace, stagePlaces, withChoice } from './stage-choices';

@@ -47,7 +47,23 @@ const ownNotes = (piece: LinePiece): readonly WeightedNote[] =>
 
 /** As many charts as a lesson that is worked on may have pieces, and their last states. */
 const MOST_READ = 24;
+/**
+ * Bars of the charts that are remembered, if there are more of them than one as it was and as it is: with a chart
+ * stands all that was derived from it, some kilobytes a bar, and whoever types makes another chart with each key.
+ */
+const MOST_BARS_READ = 1500;
 const read = new Map<string, ParsedChart>();
+
+/** Forgets the charts that were asked for longest ago. */
+function forgetOldest(): void {
+  let bars = 0;
+  for (const { chart } of read.values()) bars += chart.bars.length;
+  for (const [oldest, { chart }] of read) {
+    if (read.size <= MOST_READ && (bars <= MOST_BARS_READ || read.size <= 2)) return;
+    read.delete(oldest);
+    bars -= chart.bars.length;
+  }
+}
 
 /** A piece's chart text as parsed; the same chart again while notes are written over it. */
 export function parsedChart({ chartText, metre, key }: LinePiece): ParsedChart {
@@ -55,10 +71,7 @@ export function parsedChart({ chartText, metre, key }: LinePiece): ParsedChart {
   const parsed = read.get(id) ?? parseChart(chartText, metre, key);
   read.delete(id);
   read.set(id, parsed);
-  for (const oldest of read.keys()) {
-    if (read.size <= MOST_READ) break;
-    read.delete(oldest);
-  }
+  forgetOldest();
   return parsed;
 }
 

@@ -2,7 +2,7 @@ import type { LineNote } from '../base';
 import { fieldTable, sameFields } from '../base';
 import type { Chart } from '../chart';
 import { feelById, feelInWay } from '../feel';
-import { analyseLine, type LineRequest, reasonsFor } from '../line';
+import { analyseAhead, analyseLine, type LineRequest, reasonsFor } from '../line';
 import { type Key, type Naming, sameKey } from '../theory';
 import { lineAtHand } from './at-hand';
 import { lettersReading } from './chart-reading';
@@ -73,11 +73,19 @@ function requestFor(piece: LinePiece, chart: Chart, key: Key, settings: Instrume
 
 const askedLast = new LastOf<LineRequest>();
 
-function deriveLine(piece: LinePiece, settings: InstrumentSettings): LineSheet {
+const notesOf = ({ bars }: LinePiece, chart: Chart): readonly (readonly LineNote[])[] =>
+  chart.bars.map((_, index) => bars[index]?.notes ?? NO_NOTES);
+
+/** What a line's sheet is made of; the same again while nothing that it depends on has changed. */
+function partsOf(piece: LinePiece, settings: InstrumentSettings) {
   const reading = lettersReading(piece);
   const { chart, key } = reading;
-  const request = requestFor(piece, chart, key, settings);
-  const notes = chart.bars.map((_, index) => piece.bars[index]?.notes ?? NO_NOTES);
+  return { reading, chart, request: requestFor(piece, chart, key, settings) };
+}
+
+function deriveLine(piece: LinePiece, settings: InstrumentSettings): LineSheet {
+  const { reading, chart, request } = partsOf(piece, settings);
+  const notes = notesOf(piece, chart);
   const fingering = fingeredLine({ piece, settings, chart }, request);
   const analyses = analyseLine(request, notes, askedLast.get(piece.id));
   askedLast.set(piece.id, request);
@@ -162,16 +170,54 @@ interface Derived {
 /** Documents never change in place, so what was derived from one stays true; its list of bars is the handle. */
 const derived = new WeakMap<object, Derived>();
 
+const handleOf = (piece: Piece): object => (piece.kind === 'line' ? piece.bars : piece);
+
+/** The sheet that was derived of a piece; null where there is none that still holds. */
+function knownSheet(piece: Piece, settings: InstrumentSettings): Sheet | null {
+  const known = derived.get(handleOf(piece));
+  return known !== undefined && known.settings === settings && sameForSheet(known.piece, piece)
+    ? known.sheet
+    : null;
+}
+
 function sheetOf(piece: Piece, settings: InstrumentSettings): Sheet {
-  const handle = piece.kind === 'line' ? piece.bars : piece;
-  const known = derived.get(handle);
-  if (known !== undefined && known.settings === settings && sameForSheet(known.piece, piece)) {
-    return known.sheet;
-  }
+  const known = knownSheet(piece, settings);
+  if (known !== null) return known;
   const sheet = piece.kind === 'line' ? deriveLine(piece, settings) : deriveBlank(piece, settings);
-  derived.set(handle, { piece, settings, sheet });
+  derived.set(handleOf(piece), { piece, settings, sheet });
   return sheet;
 }
+
+/** A part of a line's sheet that can be worked out ahead. */
+export interface SheetStage {
+  readonly name: string;
+  readonly work: (piece: LinePiece, settings: InstrumentSettings) => void;
+}
+
+const stage = (name: string, work: SheetStage['work']): SheetStage => ({
+  name,
+  work: (piece, settings) => {
+    if (knownSheet(piece, settings) === null) work(piece, settings);
+  },
+});
+
+/**
+ * The sheet of a line in stages, in this order, for whoever must not work for long at a time: what each works out is
+ * remembered, so that {@link deriveSheet} has little left to do. Of a line whose sheet is known none does anything.
+ */
+export const SHEET_STAGES: readonly SheetStage[] = [
+  stage('chart', (piece, settings) => void partsOf(piece, settings)),
+  stage('fingering', (piece, settings) => {
+    const { chart, request } = partsOf(piece, settings);
+    fingeredLine({ piece, settings, chart }, request);
+  }),
+  ...[0, 1 / 3, 2 / 3, 1].map((share, index) =>
+    stage(`analysis ${index}`, (piece, settings) => {
+      const { chart, request } = partsOf(piece, settings);
+      analyseAhead(request, notesOf(piece, chart), askedLast.get(piece.id), share);
+    }),
+  ),
+];
 
 const played = new WeakMap<LineSheet, LineSheet>();
 

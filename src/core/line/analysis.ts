@@ -129,6 +129,72 @@ function lookedNow(seen: ReadonlySet<number>, places: Standing['places']): Reado
     : new Set([...seen].flatMap((bar) => places[bar] ?? []));
 }
 
+/** An analysis on its way: so far the bars at the beginning of the line. */
+interface Begun {
+  readonly request: LineRequest;
+  readonly earlier: LineRequest | null;
+  readonly before: Analysed | null;
+  readonly hearing: Hearing;
+  readonly standing: Standing | null;
+  readonly bars: Told[];
+  readonly looked: ReadonlySet<number>[];
+}
+
+/** What was begun last and is not finished yet. */
+let lastBegun: Begun | null = null;
+
+const sameNotes = (one: LineNotes, other: LineNotes): boolean =>
+  one.length === other.length && one.every((notes, bar) => notes === other[bar]);
+
+/** The analysis of a line: the one that was begun, where it is of the same line, else one that has no bar yet. */
+function begunFor(request: LineRequest, line: LineNotes, earlier: LineRequest | null): Begun {
+  if (
+    lastBegun?.request === request &&
+    lastBegun.earlier === earlier &&
+    sameNotes(lastBegun.hearing.line, line)
+  )
+    return lastBegun;
+  const own = latest.get(request);
+  const theirs = earlier?.noteNames === request.noteNames ? earlier : null;
+  const before = own ?? (theirs && latest.get(theirs)) ?? null;
+  const hearing = hearAgain(own?.model ?? modelOf(request), line, before);
+  const standing = before ? standingOf(before, hearing) : null;
+  return { request, earlier, before, hearing, standing, bars: [], looked: [] };
+}
+
+/** Analyses further bars of what was begun, up to one (index from 0) that is not among them. */
+function goOn({ before, hearing, standing, bars, looked }: Begun, end: number): void {
+  const { model, heard } = hearing;
+  for (const { index } of model.bars.slice(bars.length, end)) {
+    const was = standing?.from[bars.length] ?? null;
+    const known = was === null ? undefined : before?.bars[was];
+    const seen = was === null ? undefined : before?.looked[was];
+    if (known !== undefined && seen !== undefined && standing !== null) {
+      bars.push(known);
+      looked.push(lookedNow(seen, standing.places));
+    } else {
+      const now = new Set<number>();
+      bars.push(tellOf(model, watched(heard, now), index));
+      looked.push(now);
+    }
+  }
+}
+
+/**
+ * Begins what {@link analyseLine} does, or goes on with it: whoever must not work for long at a time asks for a part
+ * after the other.
+ * @param share - how much of the line is to be analysed then, from 0 to 1
+ */
+export function analyseAhead(
+  request: LineRequest,
+  line: LineNotes,
+  earlier: LineRequest | null,
+  share: number,
+): void {
+  lastBegun = begunFor(request, line, earlier);
+  goOn(lastBegun, Math.ceil(share * lastBegun.hearing.model.bars.length));
+}
+
 /**
  * What every bar of a line teaches and why, computed from the notes, the chart and every bar that can follow;
  * the same for composed and for hand-written notes.
@@ -141,25 +207,10 @@ export function analyseLine(
   line: LineNotes,
   earlier: LineRequest | null = null,
 ): readonly BarAnalysis[] {
-  const own = latest.get(request);
-  const theirs = earlier?.noteNames === request.noteNames ? earlier : null;
-  const before = own ?? (theirs && latest.get(theirs)) ?? null;
-  const model = own?.model ?? modelOf(request);
-  const hearing = hearAgain(model, line, before);
-  const standing = before ? standingOf(before, hearing) : null;
-  const looked: ReadonlySet<number>[] = [];
-  const bars = model.bars.map(({ index }, place): Told => {
-    const was = standing?.from[place] ?? null;
-    const known = was === null ? undefined : before?.bars[was];
-    const seen = was === null ? undefined : before?.looked[was];
-    if (known !== undefined && seen !== undefined && standing !== null) {
-      looked.push(lookedNow(seen, standing.places));
-      return known;
-    }
-    const now = new Set<number>();
-    looked.push(now);
-    return tellOf(model, watched(hearing.heard, now), index);
-  });
+  const begun = begunFor(request, line, earlier);
+  const { hearing, bars, looked } = begun;
+  goOn(begun, hearing.model.bars.length);
+  lastBegun = null;
   latest.set(request, { ...hearing, bars, looked });
   return bars.map(({ analysis }) => analysis);
 }

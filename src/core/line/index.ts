@@ -1,4 +1,4 @@
-export { analyseLine, reasonsFor } from './analysis';
+export { analyseAhead, analyseLine, reasonsFor } from './analysis';
 export type { MusicFinding } from './bar-findings';
 export { aimsMissed } from './compose/aim-misses';
 export { composeLine } from './compose/compose';

@@ -84,7 +84,7 @@ export function onsetLevelIn(
   metre: Metre,
   bassRole: Feel['bassRole'],
 ): Level {
-  return levelInFeel(onsetLevel(onset, before, metre, beatTicks(metre)), bassRole);
+  return levelInFeel(onsetLevel(onset, before, metre, beatTicks(metre)), onset, bassRole);
 }
 
 /**
@@ -105,14 +105,24 @@ export function rhythmLevel(onsets: readonly Onset[], metre: Metre): Level {
 const DOTTED = 2;
 const SIXTEENTHS = 4;
 
-function levelInFeel(level: Level, { dotsEarly, sixteenthsEarly }: Feel['bassRole']): Level {
+const onSixteenths = ({ start, duration }: Onset): boolean =>
+  start % (EIGHTH / 2) === 0 && duration % (EIGHTH / 2) === 0;
+
+function levelInFeel(level: Level, onset: Onset, { dotsEarly, sixteenthsEarly }: Feel['bassRole']): Level {
   if (dotsEarly && level === DOTTED) return 1;
-  return sixteenthsEarly && level === SIXTEENTHS ? 3 : level;
+  if (!sixteenthsEarly || level < SIXTEENTHS || !onSixteenths(onset)) return level;
+  return level === SIXTEENTHS ? 3 : SIXTEENTHS;
 }
 
 /** The level of a rhythm in a feel. */
-export const rhythmLevelIn = (onsets: readonly Onset[], metre: Metre, bassRole: Feel['bassRole']): Level =>
-  levelInFeel(rhythmLevel(onsets, metre), bassRole);
+export function rhythmLevelIn(onsets: readonly Onset[], metre: Metre, bassRole: Feel['bassRole']): Level {
+  let level: Level = 0;
+  onsets.forEach((onset, index) => {
+    const one = onsetLevelIn(onset, onsets[index - 1], metre, bassRole);
+    if (one > level) level = one;
+  });
+  return level;
+}
 
 /** Notes a second, averaged over the bar; the tempo counts {@link beatTicks}. */
 export const notesPerSecond = (count: number, metre: Metre, tempo: Bpm): number =>

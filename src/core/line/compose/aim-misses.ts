@@ -174,9 +174,7 @@ export function wishesOf(model: LineModel): readonly Wish[] {
     );
   });
   const forLine = TECHNIQUE_ROWS.flatMap((row): readonly Wish[] =>
-    (request.level >= row.from || !row.belongs(request.feel)) && request.techniques.has(row.technique)
-      ? [{ aim: -1, technique: row.technique, bars: playable }]
-      : [],
+    request.techniques.has(row.technique) ? [{ aim: -1, technique: row.technique, bars: playable }] : [],
   );
   return playable.length > 0 ? [...forPhrases, ...forLine] : forPhrases;
 }
@@ -220,8 +218,8 @@ export function unheardRemarks(model: LineModel, line: LineNotes): readonly stri
     const isKeptOut = model.bars.every(({ demands }) => !demands.techniques.has(technique));
     if (isKeptOut && model.request.level >= least) return [];
     return model.request.level < least
-      ? `No bar shows ${technique}: it comes with level ${least}.`
-      : `No bar shows ${technique}: these chords, the rhythms of the feel, the range and the rules leave it no room.`;
+      ? `No bar shows ${technique}: that comes with level ${least}.`
+      : `No bar shows ${technique}: these chords, the rhythms of the feel, the range and the rules leave no room for that.`;
   });
 }
 

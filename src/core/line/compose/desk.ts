@@ -6,6 +6,7 @@ import type { LineModel } from '../model';
 import { featureCost, handCost } from '../phrase/judge';
 import { phrasesIn } from '../phrase/manner';
 import type { Found } from '../phrase/search';
+import { playingHandOf } from '../phrase/stands';
 import { openWorkshop, type Workshop } from '../phrase/workshop';
 import { modelOf } from '../read-request';
 import { findBreaches } from '../rules/check';
@@ -61,7 +62,12 @@ export function openDesk(request: ComposeRequest): Desk {
   const model = modelOf(request);
   const wishes = wishesOf(model).filter((wish) => isWithinLevel(wish, request.level));
   const speed = ticksPerSecond(request.tempo, request.chart.metre);
-  const gauge = createHandGauge(request.instrument, request.hand, speed, request.feel.bassTouch.muted);
+  const gauge = createHandGauge(
+    request.instrument,
+    playingHandOf(model),
+    speed,
+    request.feel.bassTouch.muted,
+  );
   const { book, metre } = phrasesFor(model);
   const given = model.bars.map((bar) => {
     const notes = request.kept[bar.index] ?? null;

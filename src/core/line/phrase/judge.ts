@@ -17,9 +17,12 @@ export function featureCost(model: LineModel, heard: HeardLine): number {
   return cost;
 }
 
-/** What the hand's cost of a note does beside the features (hand-set), and that of a line it cannot play. */
-const HAND = 1.8;
-const UNPLAYABLE = 2;
+/**
+ * What the hand's cost of a note does beside the features, so that a shift in eight bars weighs an eleventh of a mark
+ * (hand-set), and that of a line it cannot play.
+ */
+const HAND = 85;
+const UNPLAYABLE = 70;
 
 /** What a line costs the hand, by note. */
 export function handCost(model: LineModel, gauge: HandGauge, bars: LineNotes): number {

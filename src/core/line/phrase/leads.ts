@@ -55,7 +55,7 @@ const CHROMATIC = 0.1;
 const wrap = (midi: number): number => ((midi % 12) + 12) % 12;
 
 /** What moving between two notes inside a bar costs, by half steps (hand-set). */
-const MOTION = [1.6, 0, 0, 0.05, 0.1, 0.4, 1.9, 0.75, 1.9, 2, 2.8, 3, 2.2] as const;
+const MOTION = [1.6, 0, 0, 0.05, 0.1, 0.4, 1.9, 0.75, 2.6, 2.8, 3.4, 3.6, 3] as const;
 const motionCost = (from: number, to: number): number => MOTION[Math.abs(to - from)] ?? 6;
 
 /** What a lead costs that strikes the note before once more, beside the move itself (hand-set). */

@@ -8,6 +8,7 @@ import { type Kinship, kinship } from './motif';
 import { type BarPlan, KINSHIP_WORTH, type Plan } from './plan';
 import type { Pool } from './pools';
 import type { Segment } from './segments';
+import type { Stands } from './stands';
 import { tasteOf } from './taste';
 
 /** How far a plan's tastes move the price of a contour: for the whole chart, for its half, for the bar (hand-set). */
@@ -51,8 +52,8 @@ const QUIET_END = 2.5;
 const UNTOLD_TURN = 2.5;
 
 export interface Liking {
-  /** What each node of a pool costs under a plan. */
-  columnOf(segment: Segment, pool: Pool, plan: Plan): Column;
+  /** What each node of a pool costs under a plan, the hand in a position. */
+  columnOf(segment: Segment, pool: Pool, plan: Plan, position: number): Column;
 }
 
 /** The books stay as they are, so two contours are compared once. */
@@ -111,7 +112,12 @@ const traitsOf = rememberedFor(
 );
 
 /** What plans like and dislike, in a manner and at a level. */
-export function likingFor(manner: 'walk' | 'riff', level: number, turned: ReadonlySet<Stretch>): Liking {
+export function likingFor(
+  manner: 'walk' | 'riff',
+  level: number,
+  turned: ReadonlySet<Stretch>,
+  stands: Stands,
+): Liking {
   const kin = new Map<Contour | null, Map<Pool, readonly Kinship[]>>();
   const alike = new WeakMap<Contour, Map<string, WeakMap<Pool, readonly number[]>>>();
   const [chart, half, each] = TASTES[manner];
@@ -212,15 +218,16 @@ export function likingFor(manner: 'walk' | 'riff', level: number, turned: Readon
   }
 
   return {
-    columnOf(segment, pool, plan) {
+    columnOf(segment, pool, plan, position) {
       const bar = plan.bars[segment.bar.index];
       const costs = traitsOf(pool).costs.slice();
       const column = { costs, entryOf: pool.entryOf, entries: pool.entries.length };
       if (!bar || segment.kept || pool.nodes[0]?.contour === null) return column;
       const likingOf = placeLiking(segment, pool, plan, bar);
       const endingOf = endLiking(segment, pool, bar, segment.bar.index === plan.bars.length - 1);
+      const away = stands.costsAt(pool, position);
       for (let node = 0; node < costs.length; node += 1)
-        costs[node] = (costs[node] ?? 0) + likingOf(node) + endingOf(node);
+        costs[node] = (costs[node] ?? 0) + likingOf(node) + endingOf(node) + (away[node] ?? 0);
       return column;
     },
   };

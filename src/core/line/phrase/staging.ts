@@ -49,14 +49,17 @@ export interface Staging {
 }
 
 /** How the plans of a request become chains that the shortest way is looked for in. */
-export function stagingFor({ segments, edges, liking, route: { onward } }: Workshop): Staging {
+export function stagingFor({ segments, edges, liking, stands, route: { onward } }: Workshop): Staging {
   const asksOf = (segment: Segment, plan: Plan): number => plan.bars[segment.bar.index]?.asks ?? 0;
 
   function stageOf(plan: Plan, list: readonly Pool[]): Stage {
+    const positions = stands.positionsFor(list, plan.seed);
     return {
       plan,
       pools: list,
-      columns: segments.map((segment, index) => liking.columnOf(segment, list[index] as Pool, plan)),
+      columns: segments.map((segment, index) =>
+        liking.columnOf(segment, list[index] as Pool, plan, positions[index] ?? 1),
+      ),
       prices: segments.map((segment, index) => {
         const [pool, into, next] = [list[index], list[index + 1], segments[index + 1]];
         const { next: goesOn = false, back = [] } = onward[index] ?? {};

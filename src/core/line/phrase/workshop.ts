@@ -10,6 +10,7 @@ import { type PoolMaker, poolMaker } from './pools';
 import { onwardOf, type Route } from './route';
 import { type Segment, segmentsOf } from './segments';
 import { type Sounding, soundingFor } from './sounding';
+import { type Stands, standsFor } from './stands';
 
 /** What the searches of a request share: its segments, their choices, and what was ever priced. */
 export interface Workshop {
@@ -20,6 +21,7 @@ export interface Workshop {
   readonly finisher: Finisher;
   readonly edges: EdgeMaker;
   readonly liking: Liking;
+  readonly stands: Stands;
   readonly route: Route;
   readonly sounding: Sounding;
 }
@@ -43,13 +45,15 @@ export function openWorkshop(
   });
   const kept = given.map((tones) => tones !== null);
   const segments = segmentsOf(model, metre.metre, kept);
+  const stands = standsFor(model, segments);
   return {
     segments,
     given,
     pools: poolMaker(model, rules, metre, mostNodes),
     finisher,
     edges: edgeMaker(model, finisher, JOIN_WEIGHT[book.manner]),
-    liking: likingFor(book.manner, model.request.level, turnedThirds(model)),
+    liking: likingFor(book.manner, model.request.level, turnedThirds(model), stands),
+    stands,
     route: onwardOf(segments),
     sounding: soundingFor(),
   };

@@ -9,9 +9,10 @@ const PUMPED = 19;
 
 const mostOf = ({ request }: LineModel): number => (request.feel.bassRole.mayPump ? PUMPED : OCTAVE);
 
-/** Leaps that go on in one direction over the bar line and add up to more than an octave. */
+/** A leap beyond an octave over the bar line, or leaps that go on in one direction over it and add up to more. */
 function leapsAcross(exit: Exit, entry: Entry, distance: number, most: number): boolean {
   if (Math.abs(distance) <= 2) return false;
+  if (Math.abs(distance) > OCTAVE) return true;
   const before = exit.leaps * distance > 0 ? exit.leaps : 0;
   const after = entry.leaps * distance > 0 ? entry.leaps : 0;
   return Math.abs(before + distance + after) > most;
@@ -19,7 +20,7 @@ function leapsAcross(exit: Exit, entry: Entry, distance: number, most: number): 
 
 export const LEAPS: Rule = {
   number: 8,
-  rule: 'Leaps in one direction in succession add up to an octave at most, and to a fifth more where the feel pumps octaves.',
+  rule: 'Leaps in one direction in succession add up to an octave at most, and several to a fifth more where the feel pumps octaves.',
   source: TEACHERS_LIST,
   heard: 'leaps in one direction go beyond an octave',
   mend: 'turn back by step',

@@ -1,36 +1,42 @@
 /** Disco: tunes of eight bars (see the notation beside the books). */
 export const DISCO_TUNES = `
-tune floorboards 1-2: an octave on the one, the floor on two and three, and a pair on four that points on
-S xxx-x-xx R 8 R 8 5 > | R 8 R 8 R > | R 8 R 8 3 > | R 8 R 5 R > | R 8 R 5 3 > | R _5 R _5 R > | R 5 R 5 R > | R 5 R 5 3 > | 5 8 5 8 3 > !co
-A xxxx--xx R 8 R 8 5 > | R 8 R 8 5 3 | R 8 R 8 3 > | R 8 R 8 R > | R _5 R _5 R > | R 5 R 5 R > | R 5 R 5 3 > | 5 8 5 8 R > !co
-S xxx-x-xx R 8 R 8 5 > | R 8 R 8 R > | R 8 R 8 3 > | R 8 R 5 R > | R 8 R 5 3 > | R _5 R _5 R > | R 5 R 5 R > | R 5 R 5 3 > | 5 8 5 8 3 > !co
-C xxx---xx R 8 R 5 > | R 8 R 3 > | R 8 R R > | R 8 R 5 3 | R _5 R _5 > | R 5 R 5 > | R 5 R 3 >
-S xxx-x-xx R 8 R 8 5 > | R 8 R 8 R > | R 8 R 8 3 > | R 8 R 5 R > | R 8 R 5 3 > | R _5 R _5 R > | R 5 R 5 R > | R 5 R 5 3 > | 5 8 5 8 3 > !co
-A xxxx--xx R 8 R 8 5 > | R 8 R 8 5 3 | R 8 R 8 3 > | R 8 R 8 R > | R _5 R _5 R > | R 5 R 5 R > | R 5 R 5 3 > | 5 8 5 8 R > !co
-L xxx-x-xx R 8 R 8 8 > | R 8 R 8 10 8 | R 8 R 5 8 5 | R 8 R 8 5 8 | R 5 R 8 5 > | R 5 R 5 8 5 | R 5 R 8 R > | R _5 R 5 3 >
-T xx--xxxx R 8 R 8 5 R | R 8 R 8 8 5 | R 8 R 8 3 > | R 8 R 8 5 3 | R 5 R 5 3 > | R _5 R _5 R > | R 5 R 5 R >
-H1 xxx- R 8 R | R 8 > | R 5 R | R _5 R
-H1 xxxx R 8 R > | R 5 R > | R _5 R >
-H1 xx-- R 8 | R 5 | R _5
-H2 xxx- R 8 R | R 8 > | R 8 5 | R 5 R | R 5 > | R _5 > | R _5 R
+tune heel-and-toe 1-2: octave pairs for two beats in every bar; three and four are two short steps on the floor, and in the answer a pair on four that points on
+S xxxxx-x- R 8 R 8 R > | R 8 R 8 R 5 | R 8 R 8 5 > | R 8 R 8 R 3 | R 8 R 8 5 R | R _5 R _5 R > | R _5 R _5 R 3 | R 5 R 5 R > | R 5 R 5 R 3 | 5 8 5 8 R > !co
+A xxxx--xx R 8 R 8 5 > | R 8 R 8 5 3 | R 8 R 8 8 5 | R 8 R 8 3 > | R 8 R 8 R > | R _5 R _5 R > | R _5 R _5 3 > | R 5 R 5 R > | R 5 R 5 3 > | 5 8 5 8 R > !co
+S xxxxx-x- R 8 R 8 R > | R 8 R 8 R 5 | R 8 R 8 5 > | R 8 R 8 R 3 | R 8 R 8 5 R | R _5 R _5 R > | R _5 R _5 R 3 | R 5 R 5 R > | R 5 R 5 R 3 | 5 8 5 8 R > !co
+C xxxx--x- R 8 R 8 > | R 8 R 8 5 | R 8 R 8 3 | R _5 R _5 > | R 5 R 5 > | R 5 R 5 3
+S xxxxx-x- R 8 R 8 R > | R 8 R 8 R 5 | R 8 R 8 5 > | R 8 R 8 R 3 | R 8 R 8 5 R | R _5 R _5 R > | R _5 R _5 R 3 | R 5 R 5 R > | R 5 R 5 R 3 | 5 8 5 8 R > !co
+A xxxx--xx R 8 R 8 5 > | R 8 R 8 5 3 | R 8 R 8 8 5 | R 8 R 8 3 > | R 8 R 8 R > | R _5 R _5 R > | R _5 R _5 3 > | R 5 R 5 R > | R 5 R 5 3 > | 5 8 5 8 R > !co
+L xxxxx-x- R 8 R 8 8 > | R 8 R 8 8 5 | R 8 R 8 5 8 | R 8 R 8 10 8 | R 5 R 5 8 > | R 5 R 5 8 5 | R _5 R _5 5 >
+T xxxx--xx R 8 R 8 5 3 | R 8 R 8 5 > | R 8 R 8 3 > | R 8 R 8 8 5 | R _5 R _5 R > | R 5 R 5 3 > | R 5 R 5 R >
+H1 xxxx R 8 R 8 | R 8 R > | R 5 R > | R _5 R > | R _5 R _5
+H2 xxxx R 8 R > | R 8 5 > | R 8 R 8 | R 5 R > | R _5 R >
 H2 x-xx R 5 > | R 3 > | R 8 > | R _5 >
-H2 xxxx R 8 R > | R 8 5 > | R 5 R > | R _5 R >
+
+tune coin-and-slot 1-1: octave pairs for two beats, a hole on three and one tone on four that points on, in every bar
+S xxxx--x- R 8 R 8 5 | R 8 R 8 > | R 8 R 8 R | R _5 R _5 R | R 5 R 5 R | 5 8 5 8 R !co
+A xxxx--x- R 8 R 8 > | R 8 R 8 8 | R _5 R _5 > | R 5 R 5 > | 5 8 5 8 > !co
+S xxxx--x- R 8 R 8 5 | R 8 R 8 > | R 8 R 8 R | R _5 R _5 R | R 5 R 5 R | 5 8 5 8 R !co
+C xxxx--x- R 8 R 8 > | R 8 R 8 8 | R _5 R _5 > | R 5 R 5 > | 5 8 5 8 > !co
+S xxxx--x- R 8 R 8 5 | R 8 R 8 > | R 8 R 8 R | R _5 R _5 R | R 5 R 5 R | 5 8 5 8 R !co
+A xxxx--x- R 8 R 8 > | R 8 R 8 8 | R _5 R _5 > | R 5 R 5 > | 5 8 5 8 > !co
+L xxxx--x- R 8 R 8 8 | R 8 R 8 > | R 5 R 5 8 | R 5 R 5 > | R _5 R _5 R
+T xxxx--x- R 8 R 8 > | R 8 R 8 5 | R _5 R _5 > | R 5 R 5 >
+H1 xxxx R 8 R 8 | R 8 R > | R 5 R > | R _5 R > | R _5 R _5
+H2 x-x- R > | R 5 | R 8 | R _5
 
 tune seesaw 1-2: octave pairs for two beats, a hole on three, and a pair on four that climbs in one bar and falls in the next
 S xxxx--xx R 8 R 8 5 > | R 8 R 8 3 > | R 8 R 8 3 5 | R 8 R 8 5 8 | R 8 R 8 R > | R _5 R _5 R > | R 5 R 5 R > | R 5 R 5 3 > | 5 8 5 8 3 > !co
 A xxxx--xx R 8 R 8 5 3 | R 8 R 8 8 5 | R 8 R 8 5 > | R 8 R 8 3 > | R 8 R 8 5 R | R _5 R _5 R > | R 5 R 5 R > | R 5 R 5 3 > | 5 8 5 8 R > !co
 S xxxx--xx R 8 R 8 5 > | R 8 R 8 3 > | R 8 R 8 3 5 | R 8 R 8 5 8 | R 8 R 8 R > | R _5 R _5 R > | R 5 R 5 R > | R 5 R 5 3 > | 5 8 5 8 3 > !co
-C xxx-x-x- R 8 R 8 5 | R 8 R 8 > | R 8 R 5 > | R _5 R R > | R 5 R R > | R 5 R 5 >
+C xxxxx-x- R 8 R 8 R 5 | R 8 R 8 R > | R 8 R 8 5 > | R _5 R _5 R > | R 5 R 5 R > | R 5 R 5 3 >
 S xxxx--xx R 8 R 8 5 > | R 8 R 8 3 > | R 8 R 8 3 5 | R 8 R 8 5 8 | R 8 R 8 R > | R _5 R _5 R > | R 5 R 5 R > | R 5 R 5 3 > | 5 8 5 8 3 > !co
 A xxxx--xx R 8 R 8 5 3 | R 8 R 8 8 5 | R 8 R 8 5 > | R 8 R 8 3 > | R 8 R 8 5 R | R _5 R _5 R > | R 5 R 5 R > | R 5 R 5 3 > | 5 8 5 8 R > !co
 L xxxx--xx R 8 R 8 10 8 | R 8 R 8 10 > | R 8 R 8 8 5 | R 8 R 8 8 > | R 5 R 5 8 5 | R 5 R 5 8 > | R 5 R 5 10 8 | R _5 R _5 5 >
-T xx--xxxx R 8 R 8 5 R | R 8 R 8 8 5 | R 8 R 8 3 > | R 8 R 8 5 3 | R 5 R 5 3 > | R _5 R _5 R > | R 5 R 5 R >
-H1 xxx- R 8 R | R 8 > | R 5 R | R _5 R
-H1 xxxx R 8 R > | R 5 R > | R _5 R >
-H1 xx-- R 8 | R 5 | R _5
-H2 xxx- R 8 R | R 8 > | R 8 5 | R 5 R | R 5 > | R _5 > | R _5 R
+T xxxx--xx R 8 R 8 5 3 | R 8 R 8 5 > | R 8 R 8 3 > | R 8 R 8 8 5 | R _5 R _5 R > | R 5 R 5 3 > | R 5 R 5 R >
+H1 xxxx R 8 R 8 | R 8 R > | R 5 R > | R _5 R > | R _5 R _5
+H2 xxxx R 8 R > | R 8 5 > | R 8 R 8 | R 5 R > | R _5 R >
 H2 x-xx R 5 > | R 3 > | R 8 > | R _5 >
-H2 xxxx R 8 R > | R 8 5 > | R 5 R > | R _5 R >
 
 tune pumphouse 2-2: octaves pumped for two beats, the low root on three, and a tail on four that runs up, then down
 S xxxxx-xx R 8 R 8 R 5 > | R 8 R 8 R 3 > | R 8 R 8 R 3 5 | R 8 R 8 5 3 > | R 8 R 8 R >> > | R _5 R _5 R 3 > | R 5 R 5 R 3 > | R 5 R 5 R >> > | 5 8 5 8 5 3 > !co
@@ -45,17 +51,17 @@ H1 xxxx R 8 R > | R 8 R 8 | R 8 5 > | R 8 3 > | R 5 R > | R _5 R >
 H2 x-xx R 5 > | R >> > | R 3 > | R 8 > | R _5 >
 H2 xxxx R 8 R > | R 8 R 8 | R 8 >> > | R 5 R > | R _5 R >
 
-tune full-floor 2-2: octaves on every beat but the last, which walks into the next bar; the answer leaves a hole on three and comes down
-S xxxxxxxx R 8 R 8 R 8 5 > | R 8 R 8 R 8 3 > | R 8 R 8 R 8 >> > | R 8 R 8 R 8 3 5 | R _5 R _5 R _5 R > | R _5 R _5 R _5 3 > | R 5 R 5 R 5 3 > | R 5 R 5 R 5 >> > | 5 8 5 8 5 8 3 > !co
-A xxxx--xx R 8 R 8 5 3 | R 8 R 8 8 5 | R 8 R 8 5 > | R 8 R 8 3 > | R _5 R _5 R > | R 5 R 5 3 > | R 5 R 5 >> > | 5 8 5 8 R > !co
-S xxxxxxxx R 8 R 8 R 8 5 > | R 8 R 8 R 8 3 > | R 8 R 8 R 8 >> > | R 8 R 8 R 8 3 5 | R _5 R _5 R _5 R > | R _5 R _5 R _5 3 > | R 5 R 5 R 5 3 > | R 5 R 5 R 5 >> > | 5 8 5 8 5 8 3 > !co
-C xxxxx-xx R 8 R 8 R 5 > | R 8 R 8 R 3 > | R 8 R 8 R >> > | R _5 R _5 R >> > | R 5 R 5 R 3 > | R 5 R 5 R >> >
-S xxxxxxxx R 8 R 8 R 8 5 > | R 8 R 8 R 8 3 > | R 8 R 8 R 8 >> > | R 8 R 8 R 8 3 5 | R _5 R _5 R _5 R > | R _5 R _5 R _5 3 > | R 5 R 5 R 5 3 > | R 5 R 5 R 5 >> > | 5 8 5 8 5 8 3 > !co
-A xxxx--xx R 8 R 8 5 3 | R 8 R 8 8 5 | R 8 R 8 5 > | R 8 R 8 3 > | R _5 R _5 R > | R 5 R 5 3 > | R 5 R 5 >> > | 5 8 5 8 R > !co
-L xxxxxxxx R 8 R 8 5 8 10 8 | R 8 R 8 R 8 10 8 | R 8 R 8 10 8 5 > | R 8 R 8 5 8 5 > | R 5 R 5 8 10 8 5 | R 5 R 5 3 5 8 > | R 5 R 5 R 5 8 5 | R _5 R _5 3 5 3 >
-T xxxxxxxx R 8 R 8 5 8 5 3 | R 8 R 8 5 3 >> > | R 8 R 8 R 3 5 > | R 8 R 8 5 8 5 > | R 5 R 5 R 3 5 > | R _5 R _5 R 3 R > | R 5 R 5 3 5 >> >
-H1 xxxx R 8 R 8 | R 8 R > | R 8 5 > | R 5 R > | R _5 R >
-H2 xxxx R 8 R 8 | R 8 R > | R 8 >> > | R 5 R > | R _5 R >
+tune full-floor 2-2: octave pairs on one, two and three of every bar, and on four two notes that walk into the next; bar four stops for half a beat, bar eight turns early
+S xxxxxxxx R 8 R 8 R 8 3 > | R 8 R 8 R 8 5 3 | R 8 R 8 R 8 5 > | R 8 R 8 R 8 3 R | R 8 R 8 R 8 3 5 | R _5 R _5 R _5 3 > | R _5 R _5 R _5 R > | R 5 R 5 R 5 3 > | R 5 R 5 R 5 3 R | 5 8 5 8 5 8 3 > !co
+A xxxxxxxx R 8 R 8 R 8 5 3 | R 8 R 8 R 8 5 > | R 8 R 8 5 8 5 3 | R 8 R 8 R 8 3 5 | R 8 R 8 R 8 3 > | R _5 R _5 R _5 R 3 | R _5 R _5 R _5 3 > | R 5 R 5 R 5 3 5 | R 5 R 5 R 5 3 > | 5 8 5 8 5 8 3 R !co
+S xxxxxxxx R 8 R 8 R 8 3 > | R 8 R 8 R 8 5 3 | R 8 R 8 R 8 5 > | R 8 R 8 R 8 3 R | R 8 R 8 R 8 3 5 | R _5 R _5 R _5 3 > | R _5 R _5 R _5 R > | R 5 R 5 R 5 3 > | R 5 R 5 R 5 3 R | 5 8 5 8 5 8 3 > !co
+C xxxxx-xx R 8 R 8 R 5 3 | R 8 R 8 R 5 > | R 8 R 8 R 3 > | R _5 R _5 R 3 > | R 5 R 5 R 3 >
+S xxxxxxxx R 8 R 8 R 8 3 > | R 8 R 8 R 8 5 3 | R 8 R 8 R 8 5 > | R 8 R 8 R 8 3 R | R 8 R 8 R 8 3 5 | R _5 R _5 R _5 3 > | R _5 R _5 R _5 R > | R 5 R 5 R 5 3 > | R 5 R 5 R 5 3 R | 5 8 5 8 5 8 3 > !co
+A xxxxxxxx R 8 R 8 R 8 5 3 | R 8 R 8 R 8 5 > | R 8 R 8 5 8 5 3 | R 8 R 8 R 8 3 5 | R 8 R 8 R 8 3 > | R _5 R _5 R _5 R 3 | R _5 R _5 R _5 3 > | R 5 R 5 R 5 3 5 | R 5 R 5 R 5 3 > | 5 8 5 8 5 8 3 R !co
+L xxxxxxxx R 8 R 8 R 8 10 8 | R 8 R 8 5 8 10 8 | R 8 R 8 R 8 8 5 | R 8 R 8 5 8 5 > | R 5 R 5 R 5 8 5 | R 5 R 5 5 8 5 > | R _5 R _5 3 5 3 >
+T xxxxxxxx R 8 R 8 5 8 5 3 | R 8 R 8 5 8 3 > | R 8 R 8 3 5 3 > | R 5 R 5 3 5 3 > | R _5 R _5 R 3 5 > | R _5 R _5 R 3 R >
+H1 xxxx R 8 R 8 | R 8 R > | R 8 5 > | R 5 R > | R _5 R > | R _5 R _5
+H2 xxxx R 8 R 8 | R 8 R > | R 8 5 > | R 5 R > | R _5 R > | R 8 5 3
 
 tune mirrorball 3-5: octave pairs for two beats, air on three, and a tag from its and that climbs the third, fourth and fifth; the answer comes down the same way
 S xxxx-xxx R 8 R 8 3 4 5 | R 8 R 8 3 5 > | R 8 R 8 5 3 > | R 8 R 8 c 5 > | R 8 R 8 3 4 > | R 8 R 8 R 2 3 | R _5 R _5 3 5 > | R 5 R 5 3 4 > | R 5 R 5 c 5 > | 5 8 5 8 c 5 > !co
@@ -65,19 +71,19 @@ C xxxx--xx R 8 R 8 5 > | R 8 R 8 >> > | R 8 R 8 3 > | R 8 R 8 c 5 | R _5 R _5 >>
 S xxxx-xxx R 8 R 8 3 4 5 | R 8 R 8 3 5 > | R 8 R 8 5 3 > | R 8 R 8 c 5 > | R 8 R 8 3 4 > | R 8 R 8 R 2 3 | R _5 R _5 3 5 > | R 5 R 5 3 4 > | R 5 R 5 c 5 > | 5 8 5 8 c 5 > !co
 A xxxx-xxx R 8 R 8 5 4 3 | R 8 R 8 5 4 > | R 8 R 8 c 5 > | R 8 R 8 c 5 3 | R 8 R 8 5 >> > | R _5 R _5 3 R > | R 5 R 5 4 3 > | R 5 R 5 4 3 2 | 5 8 5 8 4 3 > !co
 L xxxx-xxx R 8 R 8 8 9 10 | R 8 R 8 10 9 8 | R 8 R 8 10 8 > | R 8 R 8 c 8 9 | R 5 R 5 10 9 8 | R 5 R 5 8 c 5 | R 5 R 5 6 8 > | R _5 R _5 3 5 > | 5 8 5 8 10 9 8 !co
-T xxxxxxxx R 8 R 8 5 3 >> > | R 8 R 8 c 5 >> > | R 8 R 8 3 5 >> > | R 8 R 8 5 >>> >> > | R _5 R _5 R 3 >> > | R 5 R 5 3 5 >> > | R 5 R 5 c 5 >> >
-H1 xxxx R 8 R > | R 8 R 8 | R 8 5 > | R 8 >> > | R 5 R > | R _5 R > | R 5 3 >
+T xxxxxxxx R 8 R 8 5 3 >> > | R 8 R 8 c 5 3 > | R 8 R 8 5 3 R > | R 8 R 8 3 5 >> > | R 8 R 8 5 >>> >> > | R _5 R _5 R 3 >> > | R 5 R 5 3 5 >> > | R 5 R 5 c 5 >> >
+H1 xxxx R 8 R > | R 8 R 8 | R 8 5 > | R 8 >> > | R 5 R > | R _5 R >
 H2 xxxx R 8 R > | R 8 >> > | R 8 5 > | R 5 R > | R 5 >> > | R _5 R > | R 8 3 >
 
 tune cascade 3-5: two beats of octaves, then four eighths that fall through the chord into the bar line; the answer waits on three and climbs
-S xxxxxxxx R 8 R 8 c 5 3 > | R 8 R 8 c 5 4 > | R 8 R 8 5 4 3 > | R 8 R 8 5 3 R > | R 8 R 8 3 4 5 > | R 8 R 8 5 c 5 > | R _5 R _5 3 5 3 > | R 5 R 5 c 5 3 > | R 5 R 5 3 4 5 > | 5 8 5 8 c 5 3 > !co
-A xxxx-xxx R 8 R 8 3 5 > | R 8 R 8 3 4 5 | R 8 R 8 5 c > | R 8 R 8 3 4 > | R 8 R 8 R 2 3 | R _5 R _5 3 5 > | R 5 R 5 3 4 > | R 5 R 5 5 c > | 5 8 5 8 3 4 > !co
-S xxxxxxxx R 8 R 8 c 5 3 > | R 8 R 8 c 5 4 > | R 8 R 8 5 4 3 > | R 8 R 8 5 3 R > | R 8 R 8 3 4 5 > | R 8 R 8 5 c 5 > | R _5 R _5 3 5 3 > | R 5 R 5 c 5 3 > | R 5 R 5 3 4 5 > | 5 8 5 8 c 5 3 > !co
+S xxxxxxxx R 8 R 8 c 5 3 > | R 8 R 8 c 5 4 > | R 8 R 8 5 4 3 > | R 8 R 8 5 3 R > | R 8 R 8 3 4 5 > | R 8 R 8 c 5 3 R | R _5 R _5 3 5 3 > | R 5 R 5 c 5 3 > | R 5 R 5 3 4 5 > | 5 8 5 8 c 5 3 > !co
+A xxxx-xxx R 8 R 8 3 5 > | R 8 R 8 3 4 5 | R 8 R 8 3 R > | R 8 R 8 3 4 > | R 8 R 8 R 2 3 | R _5 R _5 3 5 > | R 5 R 5 3 4 > | R 5 R 5 3 R > | 5 8 5 8 3 4 > !co
+S xxxxxxxx R 8 R 8 c 5 3 > | R 8 R 8 c 5 4 > | R 8 R 8 5 4 3 > | R 8 R 8 5 3 R > | R 8 R 8 3 4 5 > | R 8 R 8 c 5 3 R | R _5 R _5 3 5 3 > | R 5 R 5 c 5 3 > | R 5 R 5 3 4 5 > | 5 8 5 8 c 5 3 > !co
 C xxxx--xx R 8 R 8 5 > | R 8 R 8 >> > | R 8 R 8 3 > | R 8 R 8 5 4 | R _5 R _5 >> > | R 5 R 5 3 > | R 5 R 5 >> >
-S xxxxxxxx R 8 R 8 c 5 3 > | R 8 R 8 c 5 4 > | R 8 R 8 5 4 3 > | R 8 R 8 5 3 R > | R 8 R 8 3 4 5 > | R 8 R 8 5 c 5 > | R _5 R _5 3 5 3 > | R 5 R 5 c 5 3 > | R 5 R 5 3 4 5 > | 5 8 5 8 c 5 3 > !co
-A xxxx-xxx R 8 R 8 3 5 > | R 8 R 8 3 4 5 | R 8 R 8 5 c > | R 8 R 8 3 4 > | R 8 R 8 R 2 3 | R _5 R _5 3 5 > | R 5 R 5 3 4 > | R 5 R 5 5 c > | 5 8 5 8 3 4 > !co
+S xxxxxxxx R 8 R 8 c 5 3 > | R 8 R 8 c 5 4 > | R 8 R 8 5 4 3 > | R 8 R 8 5 3 R > | R 8 R 8 3 4 5 > | R 8 R 8 c 5 3 R | R _5 R _5 3 5 3 > | R 5 R 5 c 5 3 > | R 5 R 5 3 4 5 > | 5 8 5 8 c 5 3 > !co
+A xxxx-xxx R 8 R 8 3 5 > | R 8 R 8 3 4 5 | R 8 R 8 3 R > | R 8 R 8 3 4 > | R 8 R 8 R 2 3 | R _5 R _5 3 5 > | R 5 R 5 3 4 > | R 5 R 5 3 R > | 5 8 5 8 3 4 > !co
 L xxxxxxxx R 8 R 8 10 9 8 > | R 8 R 8 10 8 c 5 | R 8 R 8 8 9 10 8 | R 8 R 8 5 8 9 > | R 5 R 5 8 10 9 8 | R 5 R 5 8 c 5 > | R 5 R 5 5 6 8 > | R _5 R _5 3 5 c > | 5 8 5 8 10 9 8 > !co
-T xxxxxxxx R 8 R 8 5 3 >> > | R 8 R 8 c 5 >> > | R 8 R 8 3 5 >> > | R 8 R 8 5 >>> >> > | R _5 R _5 R 3 >> > | R 5 R 5 3 5 >> > | R 5 R 5 c 5 >> >
+T xxxxxxxx R 8 R 8 5 3 >> > | R 8 R 8 c 5 3 > | R 8 R 8 5 3 R > | R 8 R 8 3 5 >> > | R 8 R 8 5 >>> >> > | R _5 R _5 R 3 >> > | R 5 R 5 3 5 >> > | R 5 R 5 c 5 >> >
 H1 xxxx R 8 R > | R 8 R 8 | R 8 5 > | R 8 >> > | R 5 R > | R _5 R >
 H2 xxxx R 8 R > | R 8 >> > | R 8 5 > | R 5 R > | R 5 >> > | R _5 R > | R 8 3 >
 
@@ -89,33 +95,46 @@ C xxxx--xx R 8 R 8 5 > | R 8 R 8 >> > | R 8 R 8 3 > | R 8 R 8 c 5 | R _5 R _5 >>
 S xxxxxxxx R 8 2 9 3 10 5 > | R 8 2 9 3 10 4 > | R 8 _c c _5 5 >> > | R 8 _c c _5 5 3 > | R 8 R 8 3 10 5 > | R 8 R 8 _5 5 3 > | R 8 R 8 _c c 5 > | R _5 R _5 3 5 3 > | R 5 R 5 3 5 4 >
 A xxxx-xxx R 8 R 8 c 5 > | R 8 R 8 5 3 > | R 8 R 8 3 5 > | R 8 R 8 5 4 3 | R 8 R 8 3 4 5 | R _5 R _5 3 5 > | R 5 R 5 4 3 > | R 5 R 5 c 5 >
 L xxxxxxxx R 8 2 9 3 10 8 > | R 8 R 8 3 10 9 8 | R 8 R 8 10 9 8 > | R 8 2 9 3 10 9 8 | R 8 R 8 8 9 10 8 | R 5 R 5 8 10 9 8 | R 5 R 5 8 c 5 > | R _5 R _5 3 5 c >
-T xxxxxxxx R 8 R 8 5 3 >> > | R 8 R 8 c 5 >> > | R 8 _c c _5 5 >> > | R 8 R 8 3 10 >> > | R _5 R _5 R 3 >> > | R 5 R 5 3 5 >> > | R 5 R 5 c 5 >> >
+T xxxxxxxx R 8 R 8 5 3 >> > | R 8 R 8 c 5 3 > | R 8 R 8 5 3 R > | R 8 _c c _5 5 >> > | R 8 R 8 3 10 >> > | R _5 R _5 R 3 >> > | R 5 R 5 3 5 >> > | R 5 R 5 c 5 >> >
 H1 xxxx R 8 R 8 | R 8 R > | R 8 3 > | R 8 >> > | R 5 R > | R _5 R >
 H2 xxxx R 8 R 8 | R 8 >> > | R 8 R > | R 8 5 > | R 5 R > | R _5 R > | R 8 3 >
 
-tune quicksilver 4-5: octaves for two beats, the low root on three, and on four a pickup whose last sixteenth runs into the next chord
-S x=x=x=x=x=--x=xx R 8 R 8 R 5 >> > | R 8 R 8 R 3 >> > | R 8 R 8 5 3 >> > | R 8 R 8 R 5 4 > | R 8 R 8 R 8 >> > | R _5 R _5 R _5 >> > | R 5 R 5 R 3 >> > | R 5 R 5 R 5 >> > | 5 8 5 8 5 3 >> > !co
-A x=x=x=x=x=--xxx= R 8 R 8 R 5 4 3 | R 8 R 8 R 5 4 > | R 8 R 8 R 3 4 5 | R 8 R 8 5 b3 3 > | R 8 R 8 R 8 c 5 | R _5 R _5 R _5 _c > | R 5 R 5 R 5 4 3 | R 5 R 5 R 5 4 > | R 8 R 8 R >>> >> > | 5 8 5 8 5 5 4 3 !co
-S x=x=x=x=x=--x=xx R 8 R 8 R 5 >> > | R 8 R 8 R 3 >> > | R 8 R 8 5 3 >> > | R 8 R 8 R 5 4 > | R 8 R 8 R 8 >> > | R _5 R _5 R _5 >> > | R 5 R 5 R 3 >> > | R 5 R 5 R 5 >> > | 5 8 5 8 5 3 >> > !co
-C x=x=x=x=----x=x= R 8 R 8 5 > | R 8 R 8 >> > | R 8 R 8 3 > | R 8 R 8 c 5 | R _5 R _5 >> > | R 5 R 5 3 > | R 5 R 5 >> >
-S x=x=x=x=x=--x=xx R 8 R 8 R 5 >> > | R 8 R 8 R 3 >> > | R 8 R 8 5 3 >> > | R 8 R 8 R 5 4 > | R 8 R 8 R 8 >> > | R _5 R _5 R _5 >> > | R 5 R 5 R 3 >> > | R 5 R 5 R 5 >> > | 5 8 5 8 5 3 >> > !co
-A x=x=x=x=x=--xxx= R 8 R 8 R 5 4 3 | R 8 R 8 R 5 4 > | R 8 R 8 R 3 4 5 | R 8 R 8 5 b3 3 > | R 8 R 8 R 8 c 5 | R _5 R _5 R _5 _c > | R 5 R 5 R 5 4 3 | R 5 R 5 R 5 4 > | R 8 R 8 R >>> >> > | 5 8 5 8 5 5 4 3 !co
-L x=x=x=x=x=--x=xx R 8 R 8 10 8 9 > | R 8 R 8 8 10 >> > | R 8 R 8 10 8 c 5 | R 8 R 8 5 8 9 > | R 5 R 5 8 10 9 8 | R 5 R 5 8 c >> > | R 5 R 5 5 8 9 > | R _5 R _5 3 5 >> >
-T x=x=x=x=x=x=x=xx R 8 R 8 3 5 c >> > | R 8 R 8 5 3 R >> > | R 8 R 8 c 5 3 >> > | R 8 R 8 5 c 5 >> > | R 5 R 5 3 5 3 >> > | R 5 R 5 c 5 3 >> > | R _5 R _5 R 3 5 >> >
-H1 x=x=x=x= R 8 R > | R 8 R 8 | R 8 5 > | R 8 >> > | R 5 R > | R _5 R > | R 5 3 >
-H2 x=x=x=xx R 8 R >> > | R 8 5 >> > | R 5 R >> > | R _5 R >> >
-H2 x=--x=xx R 5 >> > | R 3 >> > | R 8 >> > | R _5 >> >
+tune silver-rail 4-5: two beats of octaves and four eighths that come down the chord; the answer doubles a sixteenth behind three on its way, and bar four stops short
+S x=x=x=x=x=x=x=x= R 8 R 8 c 5 3 > | R 8 R 8 5 4 3 > | R 8 R 8 c 5 4 > | R 8 R 8 5 c 5 > | R 8 R 8 5 3 R > | R _5 R _5 3 4 5 > | R _5 R _5 R 3 5 > | R 5 R 5 c 5 3 > | R 5 R 5 3 4 5 >
+A x=x=x=x=x=xxx=x= R 8 R 8 5 5 4 3 > | R 8 R 8 5 3 3 R > | R 8 R 8 R R 2 3 > | R 8 R 8 8 8 c 5 > | R 8 R 8 3 3 4 5 > | R _5 R _5 R R 2 3 > | R _5 R _5 5 5 4 3 > | R 5 R 5 3 3 4 5 > | R 5 R 5 5 5 4 3 >
+S x=x=x=x=x=x=x=x= R 8 R 8 c 5 3 > | R 8 R 8 5 4 3 > | R 8 R 8 c 5 4 > | R 8 R 8 5 c 5 > | R 8 R 8 5 3 R > | R _5 R _5 3 4 5 > | R _5 R _5 R 3 5 > | R 5 R 5 c 5 3 > | R 5 R 5 3 4 5 >
+C x=x=x=x=----x=x= R 8 R 8 5 > | R 8 R 8 3 > | R 8 R 8 >> > | R 8 R 8 c 5 | R _5 R _5 >> > | R 5 R 5 3 >
+S x=x=x=x=x=x=x=x= R 8 R 8 c 5 3 > | R 8 R 8 5 4 3 > | R 8 R 8 c 5 4 > | R 8 R 8 5 c 5 > | R 8 R 8 5 3 R > | R _5 R _5 3 4 5 > | R _5 R _5 R 3 5 > | R 5 R 5 c 5 3 > | R 5 R 5 3 4 5 >
+A x=x=x=x=x=xxx=x= R 8 R 8 5 5 4 3 > | R 8 R 8 5 3 3 R > | R 8 R 8 R R 2 3 > | R 8 R 8 8 8 c 5 > | R 8 R 8 3 3 4 5 > | R _5 R _5 R R 2 3 > | R _5 R _5 5 5 4 3 > | R 5 R 5 3 3 4 5 > | R 5 R 5 5 5 4 3 >
+L x=x=x=x=x=x=x=x= R 8 R 8 10 9 8 c | R 8 R 8 8 9 10 8 | R 8 R 8 10 8 c 5 | R 8 R 8 8 c 5 > | R 5 R 5 8 10 9 8 | R 5 R 5 8 c 5 > | R _5 R _5 3 5 6 5
+T x=x=x=x=x=x=x=xx R 8 R 8 c 5 4 3 > | R 8 R 8 5 c 5 3 > | R 8 R 8 5 4 3 2 > | R 8 R 8 3 4 5 c > | R 5 R 5 c 5 4 3 > | R 5 R 5 3 5 4 3 > | R _5 R _5 R 3 4 5 >
+H1 x=x=x=x= R 8 R 8 | R 8 R > | R 8 5 > | R 5 R > | R _5 R >
+H2 x=x=x=xx R 8 R R > | R 8 R >> > | R 8 5 >> > | R 8 5 4 > | R 5 R >> > | R _5 R >> >
 
 tune asking-tail 4-5: octaves for two beats, the root on three and a tail in sixteenths that asks upwards into four; the answer sends it down
-S x=x=x=x=x=xxx=-- R 8 R 8 R 3 4 5 | R 8 R 8 R 5 c 8 | R 8 R 8 R 3 5 > !ch | R 8 R 8 R 5 3 > !ch | R 8 R 8 R 2 b3 3 | R 8 R 8 5 5 4 3 | R _5 R _5 R 3 4 5 | R 5 R 5 R 3 5 > !ch | R 5 R 5 R 3 4 5
-A x=x=x=x=x=--x=xx R 8 R 8 5 3 >> > | R 8 R 8 R 5 >> > | R 8 R 8 R 3 >> > | R 8 R 8 c 5 >> > | R 8 R 8 R 5 4 3 | R _5 R _5 R 3 >> > | R 5 R 5 R 3 >> > | R 5 R 5 c 5 >> >
-S x=x=x=x=x=xxx=-- R 8 R 8 R 3 4 5 | R 8 R 8 R 5 c 8 | R 8 R 8 R 3 5 > !ch | R 8 R 8 R 5 3 > !ch | R 8 R 8 R 2 b3 3 | R 8 R 8 5 5 4 3 | R _5 R _5 R 3 4 5 | R 5 R 5 R 3 5 > !ch | R 5 R 5 R 3 4 5
+S x=x=x=x=x=xxx=-- R 8 R 8 R 3 4 5 | R 8 R 8 R 5 c 8 | R 8 R 8 R 5 4 3 | R 8 R 8 R 5 3 > !ch | R 8 R 8 R 2 b3 3 | R 8 R 8 5 5 4 3 | R _5 R _5 R 3 4 5 | R 5 R 5 R 5 4 3 | R 5 R 5 R 3 4 5
+A x=x=x=x=x=--x=xx R 8 R 8 c 5 3 > | R 8 R 8 5 4 3 > | R 8 R 8 R 5 4 > | R 8 R 8 5 3 2 > | R 8 R 8 R 5 4 3 | R 8 R 8 R 3 >> > | R _5 R _5 R 3 >> > | R 5 R 5 c 5 3 > | R 5 R 5 R 3 >> >
+S x=x=x=x=x=xxx=-- R 8 R 8 R 3 4 5 | R 8 R 8 R 5 c 8 | R 8 R 8 R 5 4 3 | R 8 R 8 R 5 3 > !ch | R 8 R 8 R 2 b3 3 | R 8 R 8 5 5 4 3 | R _5 R _5 R 3 4 5 | R 5 R 5 R 5 4 3 | R 5 R 5 R 3 4 5
 C x=x=x=x=----x=x= R 8 R 8 5 > | R 8 R 8 >> > | R 8 R 8 3 > | R 8 R 8 c 5 | R _5 R _5 >> > | R 5 R 5 3 > | R 5 R 5 >> >
-S x=x=x=x=x=xxx=-- R 8 R 8 R 3 4 5 | R 8 R 8 R 5 c 8 | R 8 R 8 R 3 5 > !ch | R 8 R 8 R 5 3 > !ch | R 8 R 8 R 2 b3 3 | R 8 R 8 5 5 4 3 | R _5 R _5 R 3 4 5 | R 5 R 5 R 3 5 > !ch | R 5 R 5 R 3 4 5
-A x=x=x=x=x=--x=xx R 8 R 8 5 3 >> > | R 8 R 8 R 5 >> > | R 8 R 8 R 3 >> > | R 8 R 8 c 5 >> > | R 8 R 8 R 5 4 3 | R _5 R _5 R 3 >> > | R 5 R 5 R 3 >> > | R 5 R 5 c 5 >> >
+S x=x=x=x=x=xxx=-- R 8 R 8 R 3 4 5 | R 8 R 8 R 5 c 8 | R 8 R 8 R 5 4 3 | R 8 R 8 R 5 3 > !ch | R 8 R 8 R 2 b3 3 | R 8 R 8 5 5 4 3 | R _5 R _5 R 3 4 5 | R 5 R 5 R 5 4 3 | R 5 R 5 R 3 4 5
+A x=x=x=x=x=--x=xx R 8 R 8 c 5 3 > | R 8 R 8 5 4 3 > | R 8 R 8 R 5 4 > | R 8 R 8 5 3 2 > | R 8 R 8 R 5 4 3 | R 8 R 8 R 3 >> > | R _5 R _5 R 3 >> > | R 5 R 5 c 5 3 > | R 5 R 5 R 3 >> >
 L x=x=x=x=x=xxx=-- R 8 R 8 10 10 9 8 | R 8 R 8 8 8 9 10 | R 8 R 8 5 8 9 10 | R 8 R 8 R 5 c 8 | R 5 R 5 8 10 9 8 | R 5 R 5 5 8 c 5 | R _5 R _5 3 5 6 5
 T x=x=x=x=x=x=x=xx R 8 R 8 3 5 c >> > | R 8 R 8 5 3 R >> > | R 8 R 8 c 5 3 >> > | R 8 R 8 5 c 5 >> > | R 5 R 5 3 5 3 >> > | R 5 R 5 c 5 3 >> > | R _5 R _5 R 3 5 >> >
-H1 x=x=x=x= R 8 R > | R 8 R 8 | R 8 5 > | R 8 >> > | R 5 R > | R _5 R > | R 5 3 >
+H1 x=x=x=x= R 8 R > | R 8 R 8 | R 8 5 > | R 8 >> > | R 5 R > | R _5 R >
 H2 x=xxx=-- R 3 4 5 | R 3 5 > | R 5 3 > | R 8 c 5
+H2 x=x=x=xx R 8 R >> > | R 8 5 >> > | R 5 R >> > | R _5 R >> >
+
+tune late-tail 5-5: two beats of octaves, air on three, and from its and a tail of sixteenths that asks upwards into four; the answer sends it down, and the last sixteenth falls into the bar line
+S x=x=x=x=--xxx=-x R 8 R 8 3 4 5 > | R 8 R 8 5 c 8 > | R 8 R 8 b3 3 5 > | R 8 R 8 5 4 3 > | R 8 R 8 R 2 3 > | R _5 R _5 3 4 5 > | R _5 R _5 R 2 3 > | R 5 R 5 3 4 5 > | R 5 R 5 5 4 3 >
+A x=x=x=x=--xxx=-x R 8 R 8 5 4 3 > | R 8 R 8 c 5 4 > | R 8 R 8 5 3 R > | R 8 R 8 3 2 R > | R 8 R 8 8 c 5 > | R _5 R _5 5 4 3 > | R _5 R _5 3 2 R > | R 5 R 5 5 4 3 > | R 5 R 5 8 c 5 >
+S x=x=x=x=--xxx=-x R 8 R 8 3 4 5 > | R 8 R 8 5 c 8 > | R 8 R 8 b3 3 5 > | R 8 R 8 5 4 3 > | R 8 R 8 R 2 3 > | R _5 R _5 3 4 5 > | R _5 R _5 R 2 3 > | R 5 R 5 3 4 5 > | R 5 R 5 5 4 3 >
+C x=x=x=------x=xx R 8 R 5 >> > | R 8 R 3 >> > | R 8 R 8 >> > | R _5 R _5 >> > | R 5 R 3 >> >
+S x=x=x=x=--xxx=-x R 8 R 8 3 4 5 > | R 8 R 8 5 c 8 > | R 8 R 8 b3 3 5 > | R 8 R 8 5 4 3 > | R 8 R 8 R 2 3 > | R _5 R _5 3 4 5 > | R _5 R _5 R 2 3 > | R 5 R 5 3 4 5 > | R 5 R 5 5 4 3 >
+A x=x=x=x=--xxx=-x R 8 R 8 5 4 3 > | R 8 R 8 c 5 4 > | R 8 R 8 5 3 R > | R 8 R 8 3 2 R > | R 8 R 8 8 c 5 > | R _5 R _5 5 4 3 > | R _5 R _5 3 2 R > | R 5 R 5 5 4 3 > | R 5 R 5 8 c 5 >
+L x=x=x=x=--xxx=-x R 8 R 8 8 9 10 > | R 8 R 8 10 9 8 > | R 8 R 8 c 8 10 > | R 5 R 5 8 9 10 > | R 5 R 5 10 9 8 > | R _5 R _5 5 6 5 >
+T x=x=x=x=x=x=x=xx R 8 R 8 5 c 5 3 > | R 8 R 8 c 5 4 3 > | R 8 R 8 3 5 c 5 > | R 5 R 5 c 5 4 3 > | R 5 R 5 3 5 4 3 > | R _5 R _5 R 3 4 5 >
+H1 x=x=x=-x R 8 R > | R 5 R > | R _5 R > | R 8 5 >
+H1 x=x=x=x= R 8 R 8 | R 5 R > | R _5 R >
+H2 x=x=x=-x R 8 R > | R 8 5 > | R 5 R > | R _5 R >
 H2 x=x=x=xx R 8 R >> > | R 8 5 >> > | R 5 R >> > | R _5 R >> >
 `;

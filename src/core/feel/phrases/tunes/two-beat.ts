@@ -4,7 +4,7 @@ tune porch-swing 1-2: the fifth above asks, the fifth below answers and steps of
 S x=--x=-- R 5 | R _5 | 8 5 | R 3 | R 8 | 3 5 !co | 5 8 !co
 A x=--x=x= R _5 > !ch | R 5 > !ch | 8 5 > | R 3 > | R 5 5 | R 5 3 | R _5 R | R 3 5 | 8 5 3 | 5 3 > !co | 5 R > !co
 S x=--x=-- R 5 | R _5 | 8 5 | R 3 | R 8 | 3 5 !co | 5 8 !co
-C x===--xx R 5 > | R 5 3 | R _5 R | 8 5 > | R R > | R 3 5 | 8 5 3 | R 5 5 | 5 3 > !co
+C x=--x=x= R _5 > !ch | R 5 > !ch | 8 5 > | R 3 > | R 5 5 | R 5 3 | R _5 R | R 3 5 | 8 5 3 | 5 3 > !co | 5 R > !co
 S x=--x=-- R 5 | R _5 | 8 5 | R 3 | R 8 | 3 5 !co | 5 8 !co
 A x=--x=x= R 5 > !ch | 8 5 > | R _5 > !ch | R 3 > | R 5 5 | R 5 3 | R _5 R | R 3 5 | 8 5 3 | 5 3 > !co | 5 R > !co
 L x=--x=-- 8 5 | R 8 | 8 10 | R 5 | 10 8 !co | 5 8 !co
@@ -18,7 +18,7 @@ tune wagon-bell 1-2: the low fifth first and left to ring, the high one in answe
 S x=--x=== R _5 | 8 5 | R 5 | R 3 | 8 3 | 5 R !co | 3 R !co
 A x=--x=x= R 5 > !ch | R _5 > !ch | R 5 5 | R 3 > | R 5 3 | 8 5 > | R 3 5 | R _5 R | 5 3 > !co | 5 8 > !co
 S x=--x=== R _5 | 8 5 | R 5 | R 3 | 8 3 | 5 R !co | 3 R !co
-C x=x=x=x= R 3 5 > | R R 5 > | 8 5 3 > | R 5 3 > | R R 5 5 | R R 3 5 | R _5 R > | 8 8 5 > | 5 3 R > !co
+C x=--x=x= R 5 > !ch | R _5 > !ch | R 5 5 | R 3 > | R 5 3 | 8 5 > | R 3 5 | R _5 R | 5 3 > !co | 5 8 > !co
 S x=--x=== R _5 | 8 5 | R 5 | R 3 | 8 3 | 5 R !co | 3 R !co
 A x=--x=x= R _5 > !ch | R 5 5 | R 5 > !ch | R 3 > | R 5 3 | 8 5 > | R 3 5 | R _5 R | 5 3 > !co | 5 8 > !co
 L x=--x=== 8 5 | R 5 | 8 10 | R 8 | 5 8 !co | 5 10 !co
@@ -32,7 +32,7 @@ tune gatepost 1-2: one, three and four go up to the fifth and on, two notes answ
 S x=--x=x= R 5 > | R 3 5 | R 5 3 | R 5 8 | R _5 > !ch | 8 5 > | R 3 > | 3 5 > !co | 5 8 > !co
 A x=--x=-- R _5 | R 5 | 8 5 | R 3 | 8 3 | 5 3 !co | 5 R !co
 S x=--x=x= R 5 > | R 3 5 | R 5 3 | R 5 8 | R _5 > !ch | 8 5 > | R 3 > | 3 5 > !co | 5 8 > !co
-C x===--xx R 5 > | R 5 3 | 8 5 > | R _5 R | R R > | R 3 5 | 8 5 3 | 5 3 > !co
+C x=--x=-- R _5 | R 5 | 8 5 | R 3 | 8 3 | 5 3 !co | 5 R !co
 S x=--x=x= R 5 > | R 3 5 | R 5 3 | R 5 8 | R _5 > !ch | 8 5 > | R 3 > | 3 5 > !co | 5 8 > !co
 A x=--x=-- R 5 | 8 5 | R _5 | R 3 | 8 3 | 5 3 !co | 5 R !co
 L x=--x=x= 8 5 > | R 5 8 | 8 10 8 | 8 10 > | R 8 5 | R 8 > | 5 8 10 !co
@@ -45,7 +45,7 @@ tune hayride 1-2: down from the octave to the fifth and on by four, up again wit
 S x=--x=x= 8 5 > | R 5 > | R _5 > !ch | 8 5 3 | R 5 3 | 8 3 > | 8 5 R | 5 3 > !co | 5 3 R !co
 A x=--x=xx R 5 3 > | R 5 5 > | R _5 R > | R 5 8 > | R 3 5 > | R 5 R > | R 5 >> > | 8 5 3 > | 3 5 8 > !co | 5 8 5 > !co
 S x=--x=x= 8 5 > | R 5 > | R _5 > !ch | 8 5 3 | R 5 3 | 8 3 > | 8 5 R | 5 3 > !co | 5 3 R !co
-C x===x=-- R 5 | R _5 | 8 5 | R 3 | 8 3 | 5 R !co | 3 R !co
+C x=--x=xx R 5 3 > | R 5 5 > | R _5 R > | R 5 8 > | R 3 5 > | R 5 R > | R 5 >> > | 8 5 3 > | 3 5 8 > !co | 5 8 5 > !co
 S x=--x=x= 8 5 > | R 5 > | R _5 > !ch | 8 5 3 | R 5 3 | 8 3 > | 8 5 R | 5 3 > !co | 5 3 R !co
 A x=--x=xx R 5 5 > | R _5 R > | R 5 3 > | R 5 8 > | R 3 5 > | R 5 R > | R 5 >> > | 8 5 3 > | 3 5 8 > !co | 5 8 5 > !co
 L x=--x=x= 8 5 > | R 5 8 | 8 10 8 | 8 10 > | R 8 5 | R 8 > | 5 8 10 !co
