@@ -74,6 +74,34 @@ describe('our own text tab', () => {
     expect(notesOf(lineSheetOf(readBack(fromOne).lesson))).toEqual(notesOf(sheet));
   });
 
+  it.each([
+    { metre: '6/8', pickup: '1/8', notes: 'E1/.5', counts: 'a' },
+    { metre: '6/8', pickup: '2/8', notes: 'E1/.5 G1/.5', counts: '& a' },
+    { metre: '6/8', pickup: '1', notes: 'r/.5 E1/.5 G1/.5', counts: '-2 & a' },
+    { metre: '9/8', pickup: '1/8', notes: 'E1/.5', counts: 'a' },
+    { metre: '9/8', pickup: '1', notes: 'E1/1 G1/.5', counts: '3 a' },
+    { metre: '9/8', pickup: '2', notes: 'E1/1.5 r/.5 G1/1', counts: '2 -3 &' },
+    { metre: '12/8', pickup: '1/8', notes: 'r/.5', counts: '-a' },
+    { metre: '12/8', pickup: '2/8', notes: 'E1/1', counts: '&' },
+    { metre: '12/8', pickup: '1', notes: 'E1/.5 F1/.5 G1/.5', counts: '4 & a' },
+    { metre: '4/4', pickup: '0.5', notes: 'E1/.25 G1/.25', counts: '& a' },
+  ])('counts a pickup ($pickup) of $notes before $metre as $counts', ({ metre, pickup, notes, counts }) => {
+    const [count = 0] = metre.split('/').map(Number);
+    const length = metre === '4/4' ? 4 : count / 2;
+    const sheet = sheetOf({
+      chart: `(${pickup}) C | C | F |`,
+      notes: `${notes} | C2/${length} | F1/${length}`,
+      metre: metre === '4/4' ? { count: 4, unit: 4 } : { count, unit: 8 },
+    });
+    const tab = writeTextTab(sheet, 'Upbeat');
+    const row = tab.split('\n').find((line) => /^[\s\d&.a-]*\b1 [\s.]*1 [\s.]*$/u.test(line)) ?? '';
+    const said = row.trim().split(/\s+/u);
+    expect(said.slice(0, said.indexOf('1')).join(' ')).toBe(counts);
+    const again = lineSheetOf(readBack(tab).lesson);
+    expect(waysOf(again)).toEqual(waysOf(sheet));
+    expect(notesOf(again)).toEqual(notesOf(sheet));
+  });
+
   it('comes back with signs, dynamics and words', () => {
     const sheet = sheetOf({
       key: 'G',
@@ -175,6 +203,36 @@ describe('tab that other people typed', () => {
     expect(pitchesOf(tab(...strings, counting))).toEqual(expected);
     expect(pitchesOf(tab(counting, ...strings))).toEqual(expected);
     expect(readBack(tab(...strings, counting)).sentences.join(' ')).not.toContain('even grid');
+  });
+
+  it.each([
+    { metre: '6/8', counted: ' a', beats: '1 & a 2 & a ', pickup: '1/8', at: 'E1@0' },
+    { metre: '6/8', counted: ' 6', beats: '1 2 3 4 5 6 ', pickup: '1/8', at: 'E1@0' },
+    { metre: '12/8', counted: ' 4 & a', beats: '1 & a 2 & a 3 & a 4 & a ', pickup: '3/8', at: 'E1@0 G1@2' },
+    { metre: '4/4', counted: ' &', beats: '1 & 2 & 3 & 4 & ', pickup: '1/8', at: 'E1@0' },
+    { metre: '4/4', counted: ' 4 &', beats: '1 & 2 & 3 & 4 & ', pickup: '1/4', at: 'E1@0 G1@1' },
+  ])('has the upbeat that is counted$counted before $metre', ({ metre, counted, beats, pickup, at }) => {
+    const upbeat = counted.replace(/\S/gu, '-').replaceAll(' ', '-');
+    const fret = (text: string, column: number, sign: string) =>
+      text.slice(0, column) + sign + text.slice(column + 1);
+    const bar = '-'.repeat(beats.length + 1);
+    const low =
+      counted.length > 3 ? fret(fret(upbeat, 1, '0'), counted.length - 1, '3') : fret(upbeat, 1, '0');
+    const strings = ['G', 'D', 'A'].map((name) => `${name}|${upbeat}-|${bar}|`);
+    const read = lineSheetOf(
+      readBack(
+        tab(metre, `  ${counted}   ${beats}`, ...strings, `E|${low}-|-1${'-'.repeat(beats.length - 1)}|`),
+      ).lesson,
+    );
+    expect(read.bars.map(({ written }) => written.pickup)).toEqual([true, false]);
+    const first = read.bars[0];
+    expect(barTicks(first?.written.metre ?? { count: 0, unit: 4 })).toBe(
+      (Number(pickup.split('/')[0]) / Number(pickup.split('/')[1])) * 3840,
+    );
+    expect(first?.notes.map(({ note }) => `${formatPitch(note.pitch)}@${note.start / 480}`).join(' ')).toBe(
+      at,
+    );
+    expect(read.bars[1]?.notes.map(({ note }) => note.start)).toEqual([0]);
   });
 
   it('has the metre, tuning, repeats and sections that it names', () => {

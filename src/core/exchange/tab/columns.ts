@@ -1,4 +1,4 @@
-import { barTicks, beatsOf, beatTicks, isDotted, type Metre } from '../../base';
+import { barTicks, beatsOf, beatTicks, isDotted } from '../../base';
 import type { HarmonySpan, WrittenMetre } from '../../chart';
 import type { SheetBar, SheetNote } from '../../lesson';
 import { countingOf, notateBar, syllableAt } from '../../notation';
@@ -31,7 +31,7 @@ export interface BarSigns {
   readonly tiedIn: boolean;
   /** One entry a note. */
   readonly texts: readonly NoteText[];
-  /** In what it is counted: the one beat of a pickup in four is a four. */
+  /** In what it is counted: the one beat of a pickup in four is a four, the last eighth of 6/8 an `a`. */
   readonly counted: WrittenMetre;
 }
 
@@ -51,12 +51,14 @@ function chordText({ harmony }: HarmonySpan, naming: Naming): string {
   }
 }
 
-/** Beats and their halves (thirds of dotted ones), so that equal times mostly have equal room. */
-const pulse = (metre: Metre): readonly number[] =>
-  beatsOf(metre).flatMap((beat) => {
-    const parts = isDotted(beat) ? 3 : 2;
-    return Array.from({ length: parts }, (_, index) => beat.start + (index * beat.length) / parts);
-  });
+/** Beats and their halves (thirds of dotted ones) in a bar, so that equal times mostly have equal room. */
+const pulse = ({ metre, from }: WrittenMetre, length: number): readonly number[] =>
+  beatsOf(metre)
+    .flatMap((beat) => {
+      const parts = isDotted(beat) ? 3 : 2;
+      return Array.from({ length: parts }, (_, index) => beat.start + (index * beat.length) / parts - from);
+    })
+    .filter((tick) => tick >= 0 && tick < length);
 
 /** Before what is counted where a note ends and nothing sounds from then on. */
 export const SILENCE_SIGN = '-';
@@ -104,7 +106,7 @@ export function columnsOf(
   );
   const silences = silencesOf(bar);
   const ticks = new Set([
-    ...pulse(metre),
+    ...pulse(counted, barTicks(metre)),
     ...struck.map(({ note }) => note.start),
     ...silences,
     ...spans.map((span) => span.start),

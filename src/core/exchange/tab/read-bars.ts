@@ -2,6 +2,7 @@ import {
   barTicks,
   beatTicks,
   DYNAMIC_LEVELS,
+  isCompound,
   type Metre,
   type NoteMarks,
   TICKS_PER_QUARTER,
@@ -14,7 +15,16 @@ import type { Remarks } from '../reading/remarks';
 import { type BarHead, headOf, OVER_TEXTS, type SystemRows } from './rows';
 import { type StruckNote, struckIn } from './struck';
 import { barsOf, type TabBar, type TabSystem } from './systems';
-import { type CountedMoment, evenTicks, momentsOf, type RowWord, tickAt, ticksAt, wordsOf } from './times';
+import {
+  type CountedMoment,
+  countedUpbeat,
+  evenTicks,
+  momentsOf,
+  type RowWord,
+  tickAt,
+  ticksAt,
+  wordsOf,
+} from './times';
 
 /** A bar as it was read, before its notes have pitches. */
 export interface WrittenBar {
@@ -206,14 +216,13 @@ class BarReader {
   }
 
   /** In other people's tab a first bar that is clearly narrower than the others is an upbeat. */
-  private upbeatOf(
-    { from, until }: TabBar,
-    { counting }: SystemRows,
-    head: BarHead,
-    lead: number,
-  ): Metre | null {
-    const narrow = !this.manner.own && counting === null && until - from <= this.usual * UPBEAT;
-    return head.pickup ?? (narrow ? narrowPickup(until - from, this.usual, lead, this.metre) : null);
+  private upbeatOf(bar: TabBar, { counting }: SystemRows, head: BarHead, lead: number): Metre | null {
+    const { from, until } = bar;
+    const narrow = !this.manner.own && until - from <= this.usual * UPBEAT;
+    if (head.pickup !== null || !narrow) return head.pickup;
+    return counting === null
+      ? narrowPickup(until - from, this.usual, lead, this.metre)
+      : pickupOfTicks(countedUpbeat(counting, bar, this.metre), this.metre);
   }
 
   private contentOf({ system, rows, lead }: Line, bar: TabBar, metre: Metre, beatsBefore: number): Content {
@@ -270,6 +279,15 @@ function timesIn(struck: readonly number[], { bar, metre, lead, moments }: Timed
     return Math.max(0, Math.min(length - EIGHTH, Math.round(near / EIGHTH) * EIGHTH));
   };
   return { ofNote, ofChord };
+}
+
+/** The upbeat of a length that a chart can say; null for any other. */
+function pickupOfTicks(length: number, metre: Metre): Metre | null {
+  const beats = length / beatTicks(metre);
+  if (length === 0 || length >= barTicks(metre)) return null;
+  if (Number.isInteger(beats * (isCompound(metre) ? 1 : 2))) return pickupMetre({ beats }, metre);
+  const eighths = length / EIGHTH;
+  return eighths === 1 || eighths === 2 ? pickupMetre({ eighths }, metre) : null;
 }
 
 /** The upbeat that a narrow first bar is, by its share of the width of the others. */

@@ -68,6 +68,24 @@ function countedBeats(metre: Metre, highest: number): readonly MetreBeat[] {
 }
 
 /**
+ * How long the upbeat is that a bar's counting tells, in ticks: the rest of a bar from what is counted first, which is
+ * a number or a syllable of the beat before the next one. 0 where it begins with one.
+ */
+export function countedUpbeat(row: string, { from, until }: TabBar, metre: Metre): number {
+  const words = wordsOf(row)
+    .filter(({ column }) => column >= from - 1 && column < until)
+    .map(({ text }) => plainCount(text.replace(SILENCE_SIGN, '')));
+  const [first = '1'] = words;
+  if (first === '1' || first === '.' || first === '') return 0;
+  const numbers = words.filter((word) => /^\d/u.test(word)).map(Number);
+  const beats = countedBeats(metre, Math.max(0, ...numbers));
+  const number = numbers[0] ?? beats.length + 1;
+  const beat = beats[/^\d/u.test(first) ? number - 1 : number - 2];
+  const place = /^\d/u.test(first) ? 0 : beat && syllablePlace(first, isDotted(beat));
+  return beat === undefined || place == null ? 0 : barTicks(metre) - (beat.start + place * beat.length);
+}
+
+/**
  * The counted moments of a bar; `before` is how many beats of it were counted in an earlier line.
  * @param whole - the metre of a whole bar, of which a pickup has the end: whoever counts it so begins with another
  * number than one

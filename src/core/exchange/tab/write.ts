@@ -14,10 +14,12 @@ import {
   navigationWords,
   repeatSigns,
   timesToSay,
+  type WrittenMetre,
   writtenMetres,
 } from '../../chart';
 import { writeTuning } from '../../fretboard';
 import { exitsOf, type LineSheet, tempoWords, tiesOverBarLines } from '../../lesson';
+import { syllableAt } from '../../notation';
 import { swingsEighths } from '../../playing';
 import { describeKeyIn, formatNameIn, type Naming, sameKey } from '../../theory';
 import { keyAt } from '../signature';
@@ -116,6 +118,24 @@ function textsOf({ bars }: LineSheet): readonly (readonly NoteText[])[] {
   );
 }
 
+/**
+ * Whether a pickup is counted as the end of a whole bar. Who reads it knows the header's metre alone, and needs a word
+ * for every moment, which a sixteenth has in its own eighths only where beats are dotted.
+ */
+function countsOn(
+  { notes, written }: LineSheet['bars'][number],
+  whole: WrittenMetre,
+  sheet: LineSheet,
+): boolean {
+  const hasWord = (tick: number): boolean =>
+    tick >= barTicks(written.metre) || syllableAt(whole.metre, whole.from + tick) !== null;
+  return (
+    written.pickup &&
+    sameMetre(whole.metre, sheet.metre) &&
+    notes.every(({ note: { start, duration } }) => hasWord(start) && hasWord(start + duration))
+  );
+}
+
 function barPartsOf(sheet: LineSheet, room: number): readonly BarPart[] {
   const ties = tiesOverBarLines(sheet);
   const texts = textsOf(sheet);
@@ -128,14 +148,8 @@ function barPartsOf(sheet: LineSheet, room: number): readonly BarPart[] {
     const after = sheet.bars[index + 1]?.written;
     const numbers = written.ending?.join(',') ?? '';
     const whole = metres[index];
-    // Who reads the pickup knows the header's metre alone, and needs every syllable that its own beats have.
     const counted =
-      whole !== undefined &&
-      written.pickup &&
-      sameMetre(whole.metre, sheet.metre) &&
-      beatTicks(whole.metre) === beatTicks(written.metre)
-        ? whole
-        : { metre: written.metre, from: 0 };
+      whole !== undefined && countsOn(bar, whole, sheet) ? whole : { metre: written.metre, from: 0 };
     const signs = { tiedIn: ties[index]?.from === true, texts: texts[index] ?? [], counted };
     const parts: Column[][] = [[]];
     for (const column of columnsOf(bar, strings, signs, namingOf(sheet))) {
