@@ -357,6 +357,33 @@ describe('the sheet', () => {
     expect(chosen).toBe('Qx');
   });
 
+  test('begins with the first idea for another bar, however far one had looked on', async () => {
+    const { page, expectClean } = await openDrawn({ width: 390, height: 844 });
+    const drawer = page.locator('.drawer');
+    await button(page, /^Bar 1, /).click();
+    await ideasFor(page, 1).waitFor();
+    await drawer.evaluate((element) => element.scrollTo(0, 100));
+    expect(await drawer.evaluate(({ scrollTop }) => scrollTop)).toBe(100);
+    await button(page, /^Bar 2, /).click();
+    await ideasFor(page, 2).waitFor();
+    expect(await drawer.evaluate(({ scrollTop }) => scrollTop)).toBe(0);
+    expectClean();
+  });
+
+  test('tells on one line which bar the ideas are for, on a telephone held sideways too', async () => {
+    const { page } = await openDrawn({ width: 844, height: 390 });
+    // The pad beside it leaves the sheet half of the width.
+    await withPad(page);
+    await button(page, /^Bar 1, /).click();
+    const title = page.getByRole('heading', { name: /^Ideas for bar 1 / });
+    await ideasFor(page, 1).waitFor();
+    const { height, line } = await title.evaluate((element) => ({
+      height: element.getBoundingClientRect().height,
+      line: Number.parseFloat(getComputedStyle(element).lineHeight),
+    }));
+    expect(height).toBeLessThan(1.5 * line);
+  });
+
   test('shows typed text as text, never as markup', async () => {
     const { page, expectClean } = await openDrawn();
     const text = '<img src=x onerror="window.hit=1"><script>window.hit=1</script>';

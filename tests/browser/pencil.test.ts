@@ -69,6 +69,12 @@ describe('the pencil', () => {
         context: { hasTouch: true, reducedMotion: 'reduce' },
       });
       await open(page, 2);
+      // Whatever had been looked at below the keys.
+      const drawn = await page.locator('.drawer').evaluate((drawer) => {
+        drawer.scrollTo(0, 100);
+        return drawer.scrollTop;
+      });
+      expect(drawn).toBe(100);
       await page.getByRole('button', { name: 'Fretboard', exact: true }).tap();
       const neck = page.locator('.fretboard__picture');
       await neck.locator('svg').waitFor();

@@ -175,6 +175,27 @@ describe('two windows on one lesson', () => {
     expect(other.editor().notice).toMatch(/Both are kept/);
   });
 
+  test('what came from the folder is called so, not another window’s', async () => {
+    const { one, other, pass, settle, stored } = await twoWindows();
+    const { storage } = one.session;
+    const takeIn = async (lesson: Lesson) => {
+      const found = await storage.load(lesson.id);
+      if (!found.ok || found.value.kind === 'none') throw new Error('It is here.');
+      await storage.take(lesson, found.value.revision, 1);
+    };
+    await takeIn({ ...one.lesson(), notes: 'From the folder' });
+    await settle();
+    expect(other.lesson().notes).toBe('From the folder');
+    expect(other.session.lessons.getState().undoLabel).toBe('the change in the folder');
+    other.notes('Not knowing of it');
+    await takeIn({ ...one.lesson(), notes: 'Once more' });
+    await pass(1000);
+    expect(stored()).toHaveLength(2);
+    expect(other.editor().notice).toBe(
+      'This lesson was changed in the folder while it was changed here. Both are kept: this window goes on with “Ferry queue (changed here)”, and the other state is “Ferry queue”, in Lessons.',
+    );
+  });
+
   test('the same change in both is no reason to part', async () => {
     const { one, other, pass, stored } = await twoWindows();
     one.notes('The same');

@@ -1,7 +1,7 @@
 import { failure, type Result, shareParts, success } from '../../core/base';
 import { endedTitle, type Lesson, setTitle } from '../../core/lesson';
 import type { Clock } from '../clock';
-import type { FoundLesson, LessonStorage, News } from '../storage';
+import type { Elsewhere, FoundLesson, LessonStorage, News } from '../storage';
 import type { EditorStore, SavingState } from './editor-store';
 import type { LessonStore } from './lesson-store';
 import type { WatchPage } from './page-watch';
@@ -14,7 +14,9 @@ const LONGEST_RETRY = 60_000;
 const REMOVED =
   'This lesson was removed from this device in another window. Here it still stands: it is kept again with the next change, or save it as a file.';
 const BACK = "This browser's storage answers again. The lessons on this device are in Lessons.";
-const OTHER_WINDOW = ' (second window)';
+/** What sets the title of this window's lesson apart from that of the other state. */
+const apartFrom = (where: Elsewhere): string =>
+  where === 'in the folder' ? ' (changed here)' : ' (second window)';
 
 /** The place of the lesson at hand on this device. */
 interface Seat {
@@ -117,32 +119,37 @@ export function startKeeper(parts: KeeperParts): Keeper {
     show();
   };
 
-  /** What another window has made of the lesson at hand: followed, or both are kept. */
+  /** What was made of the lesson at hand elsewhere: followed, or both are kept. */
   const meet = async (theirs: Exclude<FoundLesson, { kind: 'none' }>): Promise<void> => {
+    const where = storage.madeWhere(theirs.revision);
     const canBeRead = theirs.kind === 'lesson' && (await parts.prepare(theirs.lesson));
     const { document: lesson } = lessons.getState();
     const same = canBeRead ? shareParts(lesson, openAs(theirs.lesson, lesson)) : null;
     if (same !== null && (same === lesson || !isDirty())) {
       seat = { saved: same, base: theirs.revision, shown: false, removed: false };
-      lessons.follow(same);
+      lessons.follow(same, where);
     } else if (isDirty()) {
-      goOnApart(lesson, theirs);
+      goOnApart(lesson, theirs, where);
     } else {
       // It cannot be read here, so this window stays with what it has until something is changed.
       seat.base = theirs.revision;
-      editor.setState({ notice: unreadableElsewhere });
+      editor.setState({ notice: unreadableFrom(where) });
     }
   };
 
-  const goOnApart = (lesson: Lesson, theirs: Exclude<FoundLesson, { kind: 'none' }>): void => {
+  const goOnApart = (
+    lesson: Lesson,
+    theirs: Exclude<FoundLesson, { kind: 'none' }>,
+    where: Elsewhere,
+  ): void => {
     const theirTitle = theirs.kind === 'lesson' ? theirs.lesson.title : lesson.title;
     // Told apart by their titles, they need no other: one that is being typed stays as it is.
-    const title = theirTitle === lesson.title ? endedTitle(lesson.title, OTHER_WINDOW) : lesson.title;
+    const title = theirTitle === lesson.title ? endedTitle(lesson.title, apartFrom(where)) : lesson.title;
     seat = { saved: null, base: null, shown: false, removed: false };
     lessons.goOnAs(parts.freshId(), (each) =>
       each.title === lesson.title && title !== lesson.title ? setTitle(each, title) : each,
     );
-    editor.setState({ notice: bothAreKept(named(title), named(theirTitle)) });
+    editor.setState({ notice: bothAreKept(where, named(title), named(theirTitle)) });
   };
 
   /** Saves the lesson once; says whether that is done, or a sentence why not. */
@@ -280,17 +287,17 @@ export function startKeeper(parts: KeeperParts): Keeper {
   };
 }
 
-/** What another window has made of a lesson, worked on in the version that this window has open, if it is still there. */
+/** What was made of a lesson elsewhere, worked on in the version that this window has open, if it is still there. */
 function openAs({ open: _, ...theirs }: Lesson, { open }: Lesson): Lesson {
   return open !== undefined && theirs.versions?.some(({ id }) => id === open) ? { ...theirs, open } : theirs;
 }
 
 const named = (title: string): string => (title === '' ? 'the lesson without a title' : `“${title}”`);
 
-const unreadableElsewhere =
-  'This lesson was changed in another window by a newer Ground Bass, which this page cannot read. Reload the page to see it. What you change here goes on as a lesson of its own.';
+const unreadableFrom = (where: Elsewhere): string =>
+  `This lesson was changed ${where} by a newer Ground Bass, which this page cannot read. Reload the page to see it. What you change here goes on as a lesson of its own.`;
 
-const bothAreKept = (mine: string, theirs: string): string =>
-  mine === theirs
-    ? `This lesson was changed in another window while it was changed here. Both are kept: this window goes on with a lesson of its own, and the other window's is in Lessons.`
-    : `This lesson was changed in another window while it was changed here. Both are kept: this window goes on with ${mine}, and the other window's is ${theirs}, in Lessons.`;
+const bothAreKept = (where: Elsewhere, mine: string, theirs: string): string =>
+  `This lesson was changed ${where} while it was changed here. Both are kept: this window goes on with ${
+    mine === theirs ? 'a lesson of its own' : mine
+  }, and the other state is ${mine === theirs ? '' : `${theirs}, `}in Lessons.`;

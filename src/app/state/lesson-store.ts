@@ -1,9 +1,10 @@
 import { createStore } from 'zustand/vanilla';
 import type { Lesson } from '../../core/lesson';
+import type { Elsewhere } from '../storage';
 import { type History, mapDocuments, newHistory, record, redo, type Step, undo } from './history';
 
-/** How a step is called that another window made. */
-export const ELSEWHERE = 'the change in another window';
+/** How a step is called that was not made in this window. */
+export const stepElsewhere = (where: Elsewhere) => `the change ${where}` as const;
 
 /** What makes a plain lesson of a document that has versions; it is fetched for the first that has any. */
 export type Versions = typeof import('../../core/versions');
@@ -160,8 +161,9 @@ export function createLessonStore(
       first = settled(lesson);
       take(newHistory(first));
     },
-    /** What another window has made of the document; its changes in a row are one step. */
-    follow: (lesson: Lesson) => take(record(history, settled(lesson), ELSEWHERE, 'another window')),
+    /** What was made of the document elsewhere; changes there in a row are one step. */
+    follow: (lesson: Lesson, where: Elsewhere) =>
+      take(record(history, settled(lesson), stepElsewhere(where), where)),
     /** The document goes on under an id of its own, with all its history. */
     goOnAs: (id: string, change: (lesson: Lesson) => Lesson) =>
       take(mapDocuments(history, (lesson) => settled({ ...change(lesson), id }))),

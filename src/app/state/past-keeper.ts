@@ -2,7 +2,7 @@ import type { Lesson } from '../../core/lesson';
 import { isLargeStep, isWorthKeeping } from '../../core/shelf';
 import type { Clock } from '../clock';
 import type { LessonStorage } from '../storage';
-import { ELSEWHERE, type LessonState, type LessonStore } from './lesson-store';
+import { type LessonState, type LessonStore, stepElsewhere } from './lesson-store';
 import { keptHistory, readHistory } from './stored-history';
 
 /** Quiet time after a change before the history is kept, in milliseconds: the lesson itself is saved long before. */
@@ -10,6 +10,12 @@ const PAUSE = 1500;
 
 /** Time after a lesson was opened before its history is fetched, in milliseconds: the sheet comes first. */
 const AFTER_OPENING = 400;
+
+/** Names of steps that were not made in this window. */
+const ELSEWHERE: ReadonlySet<string | null> = new Set([
+  stepElsewhere('in another window'),
+  stepElsewhere('in the folder'),
+]);
 
 export interface PastKeeperParts {
   readonly lessons: LessonStore;
@@ -102,7 +108,7 @@ export function startPastKeeper(parts: PastKeeperParts, missed: readonly Changed
     const time = today();
     const isNewDay = day !== dayOf(time);
     day = dayOf(time);
-    if (isLargeStep(before, now, now.undoLabel === ELSEWHERE))
+    if (isLargeStep(before, now, ELSEWHERE.has(now.undoLabel)))
       void storage.keepState(before.document, time, stepName(now, before));
     else if (isNewDay) void storage.keepState(before.document, time, null);
   };

@@ -1,5 +1,10 @@
 export type { FolderDoor } from './folder';
-export { type LessonStorage, openStorage, type RemovedLesson } from './lesson-storage';
+export {
+  type Elsewhere,
+  type LessonStorage,
+  openStorage,
+  type RemovedLesson,
+} from './lesson-storage';
 export { loadFolder, loadRegister } from './load-later';
 export type { News } from './news';
 export { readKeys, writeKeys } from './own-keys';

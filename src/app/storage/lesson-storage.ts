@@ -37,8 +37,8 @@ export interface LessonStorage extends PastStorage {
    */
   save(lesson: Lesson, base: string | null, savedAt: number): Promise<Result<string, SaveProblem>>;
   /**
-   * Saves a state that came from elsewhere, as from a folder, unless something was changed since `base`, also in this
-   * window, which meets it as another window's. Its parameters are those of {@link save}.
+   * Saves a state that came from the folder, unless something was changed since `base`, also in this window, which
+   * meets it as the folder's. Its parameters are those of {@link save}.
    */
   take(lesson: Lesson, base: string | null, savedAt: number): Promise<Result<string, SaveProblem>>;
   /**
@@ -48,6 +48,8 @@ export interface LessonStorage extends PastStorage {
   leave(lesson: Lesson, base: string | null, at: number): void;
   /** Whether a revision was given by this window: then it is behind nobody. */
   isOwn(revision: string): boolean;
+  /** Where the state of a revision was made that is not this window's. */
+  madeWhere(revision: string): Elsewhere;
   /** Takes a lesson off this device with all that is kept of it, which is given back for {@link putBack}. */
   remove(id: string): Promise<Result<RemovedLesson, string>>;
   /** Puts back what was removed; false where something else stands in its place by now. */
@@ -75,6 +77,12 @@ export interface Surroundings {
 }
 
 const LAST_OPENED = 'last opened';
+
+/** How revisions begin that came from the folder; those of windows begin with digits and letters alone. */
+const FROM_FOLDER = 'folder-';
+
+/** Where a lesson was changed that stands open in a window, as it is said. */
+export type Elsewhere = 'in another window' | 'in the folder';
 
 type Behind = typeof import('./behind');
 
@@ -178,6 +186,7 @@ export function createLessonStorage({ open, clock, channel, keeping, window }: S
     shelfSaved: () => behind(({ createPast }) => createPast(attempt).shelfSaved()),
     noteShelfSaved: (at) => behind(({ createPast }) => createPast(attempt).noteShelfSaved(at)),
     isOwn,
+    madeWhere: (revision) => (revision.startsWith(FROM_FOLDER) ? 'in the folder' : 'in another window'),
     list: () => behind(({ listShelf }) => listShelf(attempt)),
     load,
     async loadLast() {
@@ -191,7 +200,7 @@ export function createLessonStorage({ open, clock, channel, keeping, window }: S
     },
     raw: (id) => attempt(async (database) => documentOf(await database.read(id))),
     save,
-    take: (...taken) => saveAs(taken, `elsewhere-${window}`),
+    take: (...taken) => saveAs(taken, `${FROM_FOLDER}${window}`),
     leave: (...unsaved) => fetched?.noteLeft(window, ...unsaved),
     async remove(id) {
       const done = await attempt((database) => database.remove(id));

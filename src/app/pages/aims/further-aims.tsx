@@ -1,8 +1,8 @@
 import { useState } from 'react';
-import { type Lesson, type LinePiece, type LineSheet, sheetAtHand } from '../../../core/lesson';
+import { type Lesson, type LinePiece, type LineSheet, lineAtHand, sheetAtHand } from '../../../core/lesson';
 import type { AimPlace } from '../../../core/line';
 import { SelectField } from '../../controls';
-import { Later, laterPart } from '../at-work';
+import { Later, laterPart, SheetAhead } from '../at-work';
 import { EDITOR } from './later-editor';
 import { aimedPlaces, idOf, placeName, wordsAt } from './places';
 
@@ -31,6 +31,16 @@ function sectionPlaces({ chart }: LineSheet): readonly AimPlace[] {
 
 /** What is asked of the line beyond its techniques, and of single sections and bars. */
 export function FurtherAims({ piece, settled }: FurtherAimsProps) {
+  const line = lineAtHand(settled, piece.id);
+  return (
+    <>
+      {line && <SheetAhead piece={line} instrument={settled.instrument} />}
+      <AimsOfLine piece={piece} settled={settled} />
+    </>
+  );
+}
+
+function AimsOfLine({ piece, settled }: FurtherAimsProps) {
   const sheet = sheetAtHand(settled, piece.id);
   return sheet && <AimsOfSheet piece={piece} sheet={sheet} />;
 }

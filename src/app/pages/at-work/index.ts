@@ -1,3 +1,4 @@
+export { SheetAhead } from './ahead';
 export { Later, laterPart, useLaterParts } from './later';
 export {
   AtWorkProvider,

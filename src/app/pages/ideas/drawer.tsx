@@ -1,4 +1,4 @@
-import { memo, useEffect, useId, useRef, useState } from 'react';
+import { memo, useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
 import { barName, counted } from '../../../core/base';
 import { countedIn } from '../../../core/chart';
 import { ideaOfferFor } from '../../../core/composing';
@@ -18,7 +18,7 @@ import { useAtWork, useEditor, useNoteNames, usePieceNow } from '../at-work';
 import { BarChords } from '../chart';
 import { gliding, NARROW, SMALL, useMedia } from '../common';
 import { FingeringChoices } from '../fingering';
-import { PencilStrip, perform, takeOut } from '../pencil';
+import { PencilStrip, perform, takeOut, useNeckOpen } from '../pencil';
 import { chordsOf, degreesLine, describeTechniques } from '../words';
 import { IdeaCard } from './card';
 import { ideaNames } from './names';
@@ -108,6 +108,14 @@ export const IdeaDrawer = memo(function IdeaDrawer({
   const asked = useIdeas(piece, instrument, bar);
   const narrow = useMedia(NARROW);
   const small = useMedia(SMALL);
+  const neckOpen = useNeckOpen();
+
+  // However far one had looked on: another bar begins at the drawer's head, and so do the keys of the pencil, which could
+  // not be drawn back over the open neck.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: each lays the drawer out anew
+  useLayoutEffect(() => {
+    if (root.current !== null) root.current.scrollTop = 0;
+  }, [bar, writing, neckOpen]);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: another bar may open the drawer elsewhere, and so does the pencil
   useEffect(() => {

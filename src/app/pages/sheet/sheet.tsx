@@ -1,14 +1,16 @@
-import { memo, useEffect } from 'react';
+import { Fragment, memo, useEffect } from 'react';
 import {
   addPiece,
   deriveSheet,
   LESSON_LIMITS,
   type Lesson,
   lineAtHand,
+  type Piece,
   setNotes,
 } from '../../../core/lesson';
-import { Later, laterPart, useAtWork, useEditor, useLessonText } from '../at-work';
+import { Later, laterPart, SheetAhead, useAtWork, useEditor, useLessonText } from '../at-work';
 import { LinePieceView } from './line-piece';
+import type { PlaceOnSheet } from './piece-head';
 
 const BLANK = laterPart('The blank bars', async () => (await import('./blank-piece')).BlankPieceView);
 
@@ -29,32 +31,50 @@ export const SheetView = memo(function SheetView({ settled, onWriteChart }: Shee
   const atHand = lineAtHand(settled, pieceId);
   return (
     <div className="paper sheet">
-      {settled.pieces.map((piece, index) => {
-        const place = { index, count: settled.pieces.length };
-        const sheet = deriveSheet(piece, settled.instrument, settled.noteNames);
-        if (piece.kind === 'line' && sheet.kind === 'line') {
-          return (
-            <LinePieceView
-              key={piece.id}
-              piece={piece}
-              sheet={sheet}
-              place={place}
-              atHand={piece.id === atHand?.id}
-              instrument={settled.instrument}
-              handout={settled.handout}
-              onWriteChart={onWriteChart}
-            />
-          );
-        }
-        return piece.kind === 'blank' && sheet.kind === 'blank' ? (
-          <Later key={piece.id} part={BLANK} given={{ piece, sheet, place }} />
-        ) : null;
-      })}
+      {settled.pieces.map((piece, index) => (
+        <Fragment key={piece.id}>
+          {piece.kind === 'line' && <SheetAhead piece={piece} instrument={settled.instrument} />}
+          <PieceOnSheet
+            piece={piece}
+            settled={settled}
+            place={{ index, count: settled.pieces.length }}
+            atHand={piece.id === atHand?.id}
+            onWriteChart={onWriteChart}
+          />
+        </Fragment>
+      ))}
       <AddPiece />
       <Notes />
     </div>
   );
 });
+
+interface PieceOnSheetProps extends SheetViewProps {
+  readonly piece: Piece;
+  readonly place: PlaceOnSheet;
+  /** Whether it is the line at hand. */
+  readonly atHand: boolean;
+}
+
+function PieceOnSheet({ piece, settled, place, atHand, onWriteChart }: PieceOnSheetProps) {
+  const sheet = deriveSheet(piece, settled.instrument, settled.noteNames);
+  if (piece.kind === 'line' && sheet.kind === 'line') {
+    return (
+      <LinePieceView
+        piece={piece}
+        sheet={sheet}
+        place={place}
+        atHand={atHand}
+        instrument={settled.instrument}
+        handout={settled.handout}
+        onWriteChart={onWriteChart}
+      />
+    );
+  }
+  return piece.kind === 'blank' && sheet.kind === 'blank' ? (
+    <Later part={BLANK} given={{ piece, sheet, place }} />
+  ) : null;
+}
 
 function AddPiece() {
   const { session } = useAtWork();

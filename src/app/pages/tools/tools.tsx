@@ -152,8 +152,12 @@ function Tuner({ openStrings, nameOf }: TunerProps) {
   const open = async () => {
     setFault(null);
     const { listen } = await import('../../../sound');
-    const opened = await listen((pitch) =>
-      setHeard((before) => (pitch === null ? before : nearestString(pitch.hz, openStrings))),
+    const opened = await listen(
+      (pitch) => setHeard((before) => (pitch === null ? before : nearestString(pitch.hz, openStrings))),
+      (problem) => {
+        close();
+        setFault(problem);
+      },
     );
     if (!opened.ok) {
       setFault(opened.problem);
@@ -170,18 +174,12 @@ function Tuner({ openStrings, nameOf }: TunerProps) {
   const pitch = heard === null ? undefined : openStrings[heard.string];
   return (
     <>
-      {listening ? (
-        <button type="button" className="button" onClick={close}>
-          Stop listening
+      <p>
+        <button type="button" className="button" onClick={listening ? close : () => void open()}>
+          {listening ? 'Stop listening' : 'Listen and tune'}
         </button>
-      ) : (
-        <p>
-          <button type="button" className="button" onClick={() => void open()}>
-            Listen and tune
-          </button>{' '}
-          It asks for the microphone. What it hears stays on this device, and is not kept.
-        </p>
-      )}
+        {!listening && ' It asks for the microphone. What it hears stays on this device, and is not kept.'}
+      </p>
       {fault !== null && <p role="alert">{fault}</p>}
       {listening && (
         <div className="tuner">

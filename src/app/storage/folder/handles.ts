@@ -47,7 +47,10 @@ export async function mayUse(
   return (await folder.requestPermission?.(MODE)) === 'granted';
 }
 
-/** The text of each file in a folder whose name asks for it; files that cannot be read at this moment are left out. */
+/**
+ * The text of each file in a folder whose name asks for it; files that cannot be read at this moment are left out.
+ * `unfinished` are empty: another page, or what brings files from elsewhere, has made them and not written them yet.
+ */
 export async function textsIn(
   folder: FileSystemDirectoryHandle,
   wanted: (name: string) => boolean,
@@ -55,37 +58,88 @@ export async function textsIn(
   readonly texts: ReadonlyMap<string, string>;
   readonly names: readonly string[];
   readonly unread: readonly string[];
+  readonly unfinished: readonly string[];
 }> {
   const texts = new Map<string, string>();
   const names: string[] = [];
   const unread: string[] = [];
+  const unfinished: string[] = [];
   for await (const [name, handle] of folder.entries()) {
     names.push(name);
     if (handle.kind !== 'file' || !wanted(name)) continue;
     try {
       const file = await (handle as FileSystemFileHandle).getFile();
-      if (file.size > LARGEST) unread.push(name);
+      if (file.size === 0) unfinished.push(name);
+      else if (file.size > LARGEST) unread.push(name);
       else texts.set(name, await file.text());
     } catch {
       unread.push(name);
     }
   }
-  return { texts, names, unread };
+  return { texts, names, unread, unfinished };
 }
 
 /** Far above any lesson, in bytes. */
 const LARGEST = 6_000_000;
 
-/** Writes a file as a whole: until it is closed, the old one stands (File System Standard, `createWritable`). */
+/** What a file is called until it is whole: no lesson file to any page. */
+const UNFINISHED = '.unfinished';
+
+/** A file that can be renamed (`move`, proposed for the File System Standard): some browsers do so in some folders only. */
+interface Movable {
+  move?(name: string): Promise<void>;
+}
+
+/**
+ * Writes a file as a whole: until it is closed, the old one stands (File System Standard, `createWritable`). A new one
+ * is made under another name and renamed, because the browser makes it empty; where it renames nothing, it is empty
+ * for a moment.
+ */
 export async function writeText(
   folder: FileSystemDirectoryHandle,
   name: string,
   text: string,
 ): Promise<void> {
-  const handle = await folder.getFileHandle(name, { create: true });
+  if (!(await isThere(folder, name)) && (await writeAndRename(folder, name, text))) return;
+  await fill(await folder.getFileHandle(name, { create: true }), text);
+}
+
+const isThere = (folder: FileSystemDirectoryHandle, name: string): Promise<boolean> =>
+  folder.getFileHandle(name).then(
+    () => true,
+    () => false,
+  );
+
+async function fill(handle: FileSystemFileHandle, text: string): Promise<void> {
   const writable = await handle.createWritable();
   await writable.write(text);
   await writable.close();
+}
+
+/** Folders in which this browser renames no file: it is not tried again. */
+const fixed = new WeakSet<FileSystemDirectoryHandle>();
+
+async function writeAndRename(
+  folder: FileSystemDirectoryHandle,
+  name: string,
+  text: string,
+): Promise<boolean> {
+  if (fixed.has(folder)) return false;
+  const handle: FileSystemFileHandle & Movable = await folder.getFileHandle(name + UNFINISHED, {
+    create: true,
+  });
+  try {
+    if (handle.move !== undefined) {
+      await fill(handle, text);
+      await handle.move(name);
+      return true;
+    }
+  } catch {
+    // Written under its own name below, where a full disk or a folder that is gone is told.
+  }
+  fixed.add(folder);
+  await removeFile(folder, name + UNFINISHED);
+  return false;
 }
 
 /** Removes a file; one that is gone already is no fault. */

@@ -101,7 +101,7 @@ export async function meetFolder(
   const found = await lessonsHere(storage);
   if (typeof found === 'string') return { settled, changed: [], sentence: found };
   const { here, unreadable } = found;
-  const { texts, names, unread } = await textsIn(folder, isLessonFile);
+  const { texts, names, unread, unfinished } = await textsIn(folder, isLessonFile);
   const readable = [...texts].flatMap(([name, text]) => {
     const lesson = lessonInFile(text);
     return lesson === null ? [] : [{ name, lesson }];
@@ -121,7 +121,9 @@ export async function meetFolder(
       !(step.kind === 'remove' && unreadable.has(step.id)) &&
       !(
         step.kind === 'gone' &&
-        damaged.some((name) => settled.some((each) => each.id === step.lesson.id && each.file === name))
+        [...damaged, ...unfinished].some((name) =>
+          settled.some((each) => each.id === step.lesson.id && each.file === name),
+        )
       ),
   );
   const agreed = new Map(settled.map((each) => [each.id, each]));
