@@ -9,7 +9,10 @@ import { offline } from './build/offline.ts';
 import { practicePage } from './build/practice-page.ts';
 import { securityPolicy } from './build/security-policy.ts';
 
-/** What is heard in real time is listened to alone: a second browser beside it would be heard as a gap. */
+/**
+ * What is heard in real time is listened to without a second browser beside it, which would be heard as a gap; what only
+ * computes may run beside it where it gives way (`tests/support/run-tests.mjs`).
+ */
 const sounding = ['tests/browser/{play*,practice}.test.ts'];
 
 /** What is waited for on a page may take longer than the second that is usual, where two browsers share two cores. */
@@ -59,7 +62,9 @@ export default defineConfig({
           include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
           exclude: ['tests/browser/**', 'tests/rules/**', 'tests/pictures/**'],
           environment: 'node',
-          testTimeout: 60_000,
+          // Beside what listens in real time they give way, and take longer than alone.
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
           // No test leaves anything behind in a module, and each file would else load and warm up the composer anew.
           isolate: false,
           // Tried with the functions that the build gives it.

@@ -81,12 +81,13 @@ async function openSite(): Promise<Site> {
   };
 }
 
+/** Both builds at once: the app has a process of its own. */
 async function buildSite(folder: string): Promise<void> {
   // The tests of single rooms go on when the app cannot be built; those of the app then fail, each by itself.
-  await buildApp(join(folder, 'some', 'where')).catch((problem: unknown) =>
+  const app = buildApp(join(folder, 'some', 'where')).catch((problem: unknown) =>
     process.stderr.write(`The app could not be built. ${String(problem)}\n`),
   );
-  await build({
+  const bench = build({
     configFile: join(projectRoot, 'vite.config.ts'),
     logLevel: 'error',
     root: benchRoot,
@@ -98,6 +99,7 @@ async function buildSite(folder: string): Promise<void> {
       rolldownOptions: { input: join(benchRoot, 'bench.html'), shimMissingExports: true },
     },
   });
+  await Promise.all([app, bench]);
 }
 
 /** In a process of its own: in this one `NODE_ENV` says `test`, and the libraries would be built for that. */
