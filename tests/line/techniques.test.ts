@@ -204,7 +204,9 @@ describe('the techniques', () => {
     for (const { technique, from } of TECHNIQUE_ROWS) {
       const asked = request(CHART, { level: 0, techniques: ['chord tones', technique] });
       if (from === 0) continue;
-      expect(composeLine(asked).remarks).toContain(`No bar shows ${technique}: that comes with level ${from}.`);
+      expect(composeLine(asked).remarks).toContain(
+        `No bar shows ${technique}: that comes with level ${from}.`,
+      );
     }
   });
 });
