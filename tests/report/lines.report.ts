@@ -173,13 +173,21 @@ function tallyAims(tally: Tally, asked: ComposeRequest, { bars, misses }: Compos
 
 const textOf = (notes: readonly LineNote[] | undefined): string => JSON.stringify(notes);
 
+/** What is a fault, each with the line that has it. */
+const faults: string[] = [];
+
 function tallyLine(tally: Tally, asked: ComposeRequest): void {
   const line = composeLine(asked);
   const { bars, remarks } = line;
   tally.lines += 1;
   tally.remarks += remarks.length;
   const said = asked.aims === undefined ? [] : remarks;
-  tally.breaches += checkLine(asked, bars).filter(({ message }) => !said.includes(message)).length;
+  const broken = checkLine(asked, bars).filter(({ message }) => !said.includes(message));
+  tally.breaches += broken.length;
+  for (const { message } of broken)
+    faults.push(
+      `${asked.feel.name}, level ${asked.level}, seed ${asked.seed}, ${bars.length} bars, ${asked.aims ? JSON.stringify(asked.aims) : 'no aim'}: ${message}`,
+    );
   tallyAims(tally, asked, line);
   tallyBars(tally, asked, bars);
   const midis = bars.flat().map((note) => midiOf(note.pitch));
@@ -270,5 +278,6 @@ afterAll(() => {
     COLUMNS.map(() => '---').concat('---'),
     ...rows,
   ];
-  process.stdout.write(`\n${table.map((row) => `| ${row.join(' | ')} |`).join('\n')}\n\n`);
+  const told = faults.length > 0 ? `\n\nRules broken without a word:\n${faults.join('\n')}` : '';
+  process.stdout.write(`\n${table.map((row) => `| ${row.join(' | ')} |`).join('\n')}${told}\n\n`);
 });

@@ -3,6 +3,7 @@ import type { ComposedLine, ComposeRequest } from '../types';
 import { aimMisses } from './aim-misses';
 import { deskFor } from './desks';
 import { draftOf } from './draft';
+import { mended } from './mend';
 import { remarksFor } from './remarks';
 
 /**
@@ -14,7 +15,7 @@ import { remarksFor } from './remarks';
 export function composeLine(request: ComposeRequest): ComposedLine {
   const desk = deskFor(request);
   const { model } = desk;
-  const { bars: played, cost } = draftOf(desk, request.seed);
+  const { bars: played, cost } = mended(desk, request.seed, draftOf(desk, request.seed));
   const bars = model.bars.map((bar) => {
     const notes = played[bar.index] ?? [];
     return request.kept[bar.index] ? notes : stressed(model, bar, notes);

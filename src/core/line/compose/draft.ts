@@ -186,7 +186,7 @@ const isBetter = (draft: Draft, other: Draft, lastResort: boolean): boolean =>
   draft.cost < other.cost && (!lastResort || draft.trouble < other.trouble);
 
 /** Bars, and those that sound just before and after them. */
-const withNeighbours = (model: LineModel, bars: Iterable<number>): ReadonlySet<number> =>
+export const withNeighbours = (model: LineModel, bars: Iterable<number>): ReadonlySet<number> =>
   new Set(
     [...bars].flatMap((bar) => [bar, ...(model.bars[bar]?.before ?? []), ...(model.bars[bar]?.after ?? [])]),
   );
