@@ -15,7 +15,7 @@ import type { ComposeRequest, LineNotes, Technique } from '../types';
 import { aimMisses, isWithinLevel, techniquesOf, unfulfilled, type Wish, wishesOf } from './aim-misses';
 
 /** What a broken rule, a missed aim and a technique that is ticked and not shown add (hand-set). */
-const BROKEN = 60;
+export const BROKEN = 60;
 const MISSED = 300;
 const UNSHOWN = 100;
 

@@ -1,5 +1,6 @@
 import { hearLine } from '../hearing';
-import { type Desk, type Draft, openDesk } from './desk';
+import { hurriedBars } from '../phrase/judge';
+import { BROKEN, type Desk, type Draft, openDesk } from './desk';
 import { draftOf, withNeighbours } from './draft';
 
 /** A fault in more than this share of the bars is one of the whole line. */
@@ -8,22 +9,38 @@ const LOCAL = 0.75;
 /** How far round a fault the bars are composed once more, in steps. */
 const ROUND = [1, 2] as const;
 
+/** A draft with what the hand, which the search prices but does not forbid, has no time for or cannot reach. */
+function withHand({ request, model }: Desk, draft: Draft): Draft {
+  // What the teacher keeps is as it is.
+  const hurried = hurriedBars(model, draft.bars).filter((bar) => (request.kept[bar] ?? null) === null);
+  const more = hurried.length * BROKEN;
+  return {
+    ...draft,
+    cost: draft.cost + more,
+    trouble: draft.trouble + more,
+    faults: new Set([...draft.faults, ...hurried]),
+  };
+}
+
 /**
  * A draft whose bars with faults, and those around them, are composed once more where all others stay: in a long chart
  * the plans are few, and each has to be right everywhere at once. As it is where that leaves no less open.
  */
 export function mended(desk: Desk, seed: number, draft: Draft): Draft {
   const { request, model } = desk;
-  let best = draft;
+  let best = withHand(desk, draft);
   for (const steps of ROUND) {
     let again = best.faults;
     for (let step = 0; step < steps; step += 1) again = withNeighbours(model, again);
     if (again.size === 0 || again.size > LOCAL * model.bars.length) break;
     const kept = best.bars.map((notes, bar) => (again.has(bar) ? (request.kept[bar] ?? null) : notes));
     const { bars } = draftOf(openDesk({ ...request, kept }), seed + steps);
-    const found = desk.inspect({ heard: hearLine(model, bars), cost: 0, whole: 0, chance: 0 }, best.trouble);
+    const sketch = { heard: hearLine(model, bars), cost: 0, whole: 0, chance: 0 };
+    const looked = desk.inspect(sketch, best.trouble);
+    const found = looked && withHand(desk, looked);
     // What its plan costs is not known here, so that stays what it was.
-    if (found) best = { ...found, cost: best.cost - best.trouble + found.trouble };
+    if (found && found.trouble < best.trouble)
+      best = { ...found, cost: best.cost - best.trouble + found.trouble };
   }
   return best;
 }
