@@ -1,3 +1,4 @@
+import { barFindings } from '../bar-findings';
 import { hearLine } from '../hearing';
 import { hurriedBars } from '../phrase/judge';
 import { BROKEN, type Desk, type Draft, openDesk } from './desk';
@@ -9,16 +10,28 @@ const LOCAL = 0.75;
 /** How far round a fault the bars are composed once more, in steps. */
 const ROUND = [1, 2] as const;
 
-/** A draft with what the hand, which the search prices but does not forbid, has no time for or cannot reach. */
-function withHand({ request, model }: Desk, draft: Draft): Draft {
+/**
+ * A draft with what a colleague would point out in it beside rules and aims: what the search prices, but does not
+ * forbid. Shifts that the hand has no time for, notes that contradict their chord or come with a later level, chords
+ * without root and fifth.
+ */
+function withFindings({ request, model }: Desk, draft: Draft): Draft {
+  const heard = hearLine(model, draft.bars);
+  const odd = model.bars.filter((bar) => {
+    const notes = draft.bars[bar.index] ?? [];
+    const after = bar.after.flatMap((index) => heard[index]?.slice(0, 1) ?? []);
+    return barFindings({ model, bar, tones: heard[bar.index] ?? [], notes }, after).length > 0;
+  });
   // What the teacher keeps is as it is.
-  const hurried = hurriedBars(model, draft.bars).filter((bar) => (request.kept[bar] ?? null) === null);
-  const more = hurried.length * BROKEN;
+  const found = [...odd.map(({ index }) => index), ...hurriedBars(model, draft.bars)].filter(
+    (bar) => (request.kept[bar] ?? null) === null,
+  );
+  const more = found.length * BROKEN;
   return {
     ...draft,
     cost: draft.cost + more,
     trouble: draft.trouble + more,
-    faults: new Set([...draft.faults, ...hurried]),
+    faults: new Set([...draft.faults, ...found]),
   };
 }
 
@@ -28,7 +41,7 @@ function withHand({ request, model }: Desk, draft: Draft): Draft {
  */
 export function mended(desk: Desk, seed: number, draft: Draft): Draft {
   const { request, model } = desk;
-  let best = withHand(desk, draft);
+  let best = withFindings(desk, draft);
   for (const steps of ROUND) {
     let again = best.faults;
     for (let step = 0; step < steps; step += 1) again = withNeighbours(model, again);
@@ -37,7 +50,7 @@ export function mended(desk: Desk, seed: number, draft: Draft): Draft {
     const { bars } = draftOf(openDesk({ ...request, kept }), seed + steps);
     const sketch = { heard: hearLine(model, bars), cost: 0, whole: 0, chance: 0 };
     const looked = desk.inspect(sketch, best.trouble);
-    const found = looked && withHand(desk, looked);
+    const found = looked && withFindings(desk, looked);
     // What its plan costs is not known here, so that stays what it was.
     if (found && found.trouble < best.trouble)
       best = { ...found, cost: best.cost - best.trouble + found.trouble };
