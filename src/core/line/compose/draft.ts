@@ -149,8 +149,9 @@ function pickBest(desk: Desk, sketches: readonly Sketch[]): Draft | null {
 /**
  * The best line of the feel's book: over many plans of the form, of the cheapest way through each, the line that
  * reads best. Where something stays amiss, its bars are offered other forms of the phrases, then other themes are tried.
+ * @param most how often it is looked at before it is left with what is amiss
  */
-export function draftOf(desk: Desk, seed: number): Draft {
+export function draftOf(desk: Desk, seed: number, most = Number.POSITIVE_INFINITY): Draft {
   const { request, model } = desk;
   const carrying = (themes: readonly Theme[]) =>
     model.bars.some(({ playable }) => playable) ? carryingThemes(desk.workshop, themes) : [];
@@ -167,12 +168,12 @@ export function draftOf(desk: Desk, seed: number): Draft {
     { next: () => first, insists: true },
     { next: loose, insists: false },
   ];
-  for (const { next, insists } of looks) {
+  for (const { next, insists } of looks.slice(0, most)) {
     const theme: Theme | undefined = best?.trouble === 0 ? undefined : next();
     if (!theme) continue;
     const effort = best === null ? 1 : SECOND_LOOK;
-    const most = best === null ? MOST_LOOKED : MOST_LOOKED_AGAIN - all;
-    const { draft, looked } = bestOf(desk, seed, { theme, effort, wide, insists, most });
+    const nodes = best === null ? MOST_LOOKED : MOST_LOOKED_AGAIN - all;
+    const { draft, looked } = bestOf(desk, seed, { theme, effort, wide, insists, most: nodes });
     all += looked;
     if (draft && (best === null || isBetter(draft, best, Boolean(first?.tune) && !theme.tune))) best = draft;
     wide = withNeighbours(model, best?.faults ?? []);

@@ -10,6 +10,9 @@ const LOCAL = 0.75;
 /** How far round a fault the bars are composed once more, in steps. */
 const ROUND = [1, 2] as const;
 
+/** How often they are looked at. */
+const LOOKS = 2;
+
 /**
  * A draft with what a colleague would point out in it beside rules and aims: what the search prices, but does not
  * forbid. Shifts that the hand has no time for, notes that contradict their chord or come with a later level, chords
@@ -47,7 +50,7 @@ export function mended(desk: Desk, seed: number, draft: Draft): Draft {
     for (let step = 0; step < steps; step += 1) again = withNeighbours(model, again);
     if (again.size === 0 || again.size > LOCAL * model.bars.length) break;
     const kept = best.bars.map((notes, bar) => (again.has(bar) ? (request.kept[bar] ?? null) : notes));
-    const { bars } = draftOf(openDesk({ ...request, kept }), seed + steps);
+    const { bars } = draftOf(openDesk({ ...request, kept }), seed + steps, LOOKS);
     const sketch = { heard: hearLine(model, bars), cost: 0, whole: 0, chance: 0 };
     const looked = desk.inspect(sketch, best.trouble);
     const found = looked && withFindings(desk, looked);
