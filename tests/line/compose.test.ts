@@ -10,6 +10,7 @@ import {
   LEVELS,
   type LineNotes,
   limitsIn,
+  musicFindings,
   type Technique,
 } from '../../src/core/line';
 import { charts, wishes } from './charts';
@@ -212,6 +213,18 @@ describe('a composed line', () => {
           expect(midiOf(bars[0]?.[0]?.pitch ?? { letter: 'C', alteration: 0, octave: 2 }) % 12).toBe(5);
         }
       }
+    },
+  );
+
+  // Funk's level 2 has the seventh of a chord that has one of its own: the first chord decided it for all.
+  test.each(['shuffle-blues', 'funk'] as const)(
+    'of %s at level 2 has the sevenths of its seventh chords, and of no other',
+    (feel) => {
+      for (const chart of ['| C | F7 | C | F7 | C | F | G7 | C |', '| C7 | F | C7 | F | C7 | F | G7 | C |'])
+        for (let seed = 0; seed < 12; seed += 1) {
+          const asked = request(chart, { feel, level: 2, seed });
+          expect(musicFindings(asked, composeLine(asked).bars)).toEqual([]);
+        }
     },
   );
 });

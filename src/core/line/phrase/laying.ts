@@ -1,5 +1,5 @@
 import { isCompound, remembered, rememberedFor } from '../../base';
-import type { Contour, MetrePhrases } from '../../feel';
+import type { Contour, Feel, MetrePhrases } from '../../feel';
 import type { LineModel } from '../model';
 import { type Cell, cellOf } from './cells';
 import type { Ladder } from './ladder';
@@ -30,6 +30,9 @@ interface Laid {
   readonly stance: Stance;
 }
 
+/** By feel and by place and length in a bar: the books stay as they are, so what a request lays out others find. */
+const cellsOf = new WeakMap<Feel['bassRole'], Map<string, WeakMap<Contour, Cell | null>>>();
+
 /** Lays contours into segments, over their chords. */
 export interface Laying {
   /** A number for everything about a segment that its choices depend on. */
@@ -55,7 +58,6 @@ export function layingFor(model: LineModel, rules: NodeRules, metre: MetrePhrase
   /** By the pitches of a draw, which it shares with all of its contour in equal segments. */
   const bodies = new WeakMap<readonly number[], Body>();
   const sounds = new Map<number, Map<string, Body>>();
-  const cells = new Map<string, Map<Contour, Cell | null>>();
   const laidIn = new Map<number, Map<Contour, Laid | null>>();
 
   function layIn(segment: Segment, ladder: Ladder): (contour: Contour) => Laid | null {
@@ -95,10 +97,12 @@ export function layingFor(model: LineModel, rules: NodeRules, metre: MetrePhrase
   }
 
   function cellsIn(segment: Segment): (contour: Contour) => Cell | null {
-    const { bar, start, end, unit } = segment;
+    const { bar, start, end, unit, ladder } = segment;
     const triple = isCompound(bar.metre) && !bookTriple;
-    const key = `${start} ${end} ${unit} ${bar.ticks} ${bar.beat}`;
-    const table = remembered(cells, key, () => new Map<Contour, Cell | null>());
+    const early = bassRole.seventhsEarly && ladder?.ownSeventh === true;
+    const key = `${start} ${end} ${unit} ${bar.metre.count}/${bar.metre.unit} ${bar.ticks} ${triple} ${early}`;
+    const tables = remembered(cellsOf, bassRole, () => new Map<string, WeakMap<Contour, Cell | null>>());
+    const table = remembered(tables, key, () => new WeakMap<Contour, Cell | null>());
     return (contour) => remembered(table, contour, () => cellOf(segment, contour, triple, bassRole));
   }
 
