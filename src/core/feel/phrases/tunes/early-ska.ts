@@ -1,36 +1,36 @@
 /** Early ska: tunes of eight bars (see the notation beside the books). */
 export const EARLY_SKA_TUNES = `
 tune sunday-road 1-2: four even quarters, up the chord in one bar and down in the next; the half is marked by a long root
-S x=x=x=x= R 3 5 > | R 3 5 8 | R 5 5 8 | R 5 8 > | R 8 8 5 | R 5 5 R | R _5 _5 R | R 5 3 > | R R 5 > | 8 5 3 > | 8 5 5 R | 3 5 8 > !co | 5 8 8 5 !co | 5 5 8 > !co
-A x=x=x=x= 8 5 3 > | 8 5 3 R | 8 5 5 R | 8 8 5 > | 8 5 R 3 | R 5 3 > | R 5 5 R | R _5 _5 R | R R _5 > | R 8 8 5 | R 3 5 > | 5 3 R > !co | 5 5 R > !co
-S x=x=x=x= R 3 5 > | R 3 5 8 | R 5 5 8 | R 5 8 > | R 8 8 5 | R 5 5 R | R _5 _5 R | R 5 3 > | R R 5 > | 8 5 3 > | 8 5 5 R | 3 5 8 > !co | 5 8 8 5 !co | 5 5 8 > !co
+S x=x=x=x= R 3 5 > | R 3 5 8 | R 5 8 5 | R 5 8 > | R 8 5 R | R 5 R _5 | R _5 R 5 | R 5 3 > | R 5 R > | 8 5 3 > | 8 5 R 5 | 3 5 8 > !co | 5 8 8 5 !co | 5 5 8 > !co
+A x=x=x=x= 8 5 3 > | 8 5 3 R | 8 5 R 5 | 8 5 R > | 8 5 R 3 | R 5 3 > | R 5 R _5 | R _5 R 5 | R _5 R > | R 8 5 R | R 3 5 > | 5 3 R > !co | 5 5 R > !co
+S x=x=x=x= R 3 5 > | R 3 5 8 | R 5 8 5 | R 5 8 > | R 8 5 R | R 5 R _5 | R _5 R 5 | R 5 3 > | R 5 R > | 8 5 3 > | 8 5 R 5 | 3 5 8 > !co | 5 8 8 5 !co | 5 5 8 > !co
 C x===x=x= R 3 > | R 5 > | 8 5 > | R 5 3 | R _5 > | R 5 8 | 8 5 3 | R 3 5 | 5 3 > !co | 3 5 > !co
-S x=x=x=x= R 3 5 > | R 3 5 8 | R 5 5 8 | R 5 8 > | R 8 8 5 | R 5 5 R | R _5 _5 R | R 5 3 > | R R 5 > | 8 5 3 > | 8 5 5 R | 3 5 8 > !co | 5 8 8 5 !co | 5 5 8 > !co
-A x=x=x=x= 8 5 3 R | 8 5 3 > | 8 5 5 R | 8 8 5 > | 8 5 R 3 | R 5 3 > | R 5 5 R | R _5 _5 R | R R _5 > | R 8 8 5 | R 3 5 > | 5 3 R > !co | 5 5 R > !co
-L x=x=x=x= 8 10 8 > | R 3 5 8 | R 5 5 8 | R 5 8 > | 8 10 8 5 | R 8 8 5 | 8 8 5 > | 8 5 5 R | R 3 5 > | 5 8 10 > !co | 5 8 8 5 !co
-T x=x=x=x= R 3 5 > | R 5 8 > | R R 5 > | 8 5 3 > | R 5 5 8 | 8 8 5 > | R R _5 > | R 3 >> > | R 5 >> > | 8 5 >> >
+S x=x=x=x= R 3 5 > | R 3 5 8 | R 5 8 5 | R 5 8 > | R 8 5 R | R 5 R _5 | R _5 R 5 | R 5 3 > | R 5 R > | 8 5 3 > | 8 5 R 5 | 3 5 8 > !co | 5 8 8 5 !co | 5 5 8 > !co
+A x=x=x=x= 8 5 3 R | 8 5 3 > | 8 5 R 5 | 8 5 R > | 8 5 R 3 | R 5 3 > | R 5 R _5 | R _5 R 5 | R _5 R > | R 8 5 R | R 3 5 > | 5 3 R > !co | 5 5 R > !co
+L x=x=x=x= 8 10 8 > | R 3 5 8 | R 5 8 5 | R 5 8 > | 8 10 8 5 | R 8 5 R | 8 5 R > | 8 5 R 5 | R 3 5 > | 5 8 10 > !co | 5 8 8 5 !co
+T x=x=x=x= R 3 5 > | R 5 8 > | R 5 R > | 8 5 3 > | R 5 8 5 | 8 5 R > | R _5 R > | R 3 >> > | R 5 >> > | 8 5 >> >
 H1 x=x= R 3 | R > | R 5 | 8 5 | R R | R _5
 H2 x=x= R 3 | R > | R 5 | 8 5 | R _5
 
 tune skip-to-town 1-2: quarters that climb, and quarters that fall with a swung pair on four
-S x=x=x=x= R 3 5 8 | R 5 8 > | R 3 5 > | R 8 8 5 | R 5 5 8 | R 8 5 > | R 5 3 > | R _5 _5 R | R R 5 > | 8 5 3 > | 8 8 5 R | 3 5 8 > !co | 5 5 8 > !co | 5 8 8 5 !co
-A x=x=x=xx 8 5 3 R > | 8 8 5 R > | R 5 8 5 > | 8 5 5 R > | 8 5 R 3 > | R R _5 R > | R _5 _5 R > | R 5 3 R > | R R 5 8 > | R 3 5 8 > | 8 5 3 >> > | 5 3 R 3 > !co | 5 5 8 5 > !co
-S x=x=x=x= R 3 5 8 | R 5 8 > | R 3 5 > | R 8 8 5 | R 5 5 8 | R 8 5 > | R 5 3 > | R _5 _5 R | R R 5 > | 8 5 3 > | 8 8 5 R | 3 5 8 > !co | 5 5 8 > !co | 5 8 8 5 !co
-C x=x=x=xx R 5 3 R > | R R 5 8 > | 8 8 5 R > | R R _5 R > | R 3 5 8 > | 8 5 5 R > | 8 5 3 R > | R _5 _5 R > | R 3 5 >> > | 5 3 R 5 > !co | 3 5 5 R > !co
-S x=x=x=x= R 3 5 8 | R 5 8 > | R 3 5 > | R 8 8 5 | R 5 5 8 | R 8 5 > | R 5 3 > | R _5 _5 R | R R 5 > | 8 5 3 > | 8 8 5 R | 3 5 8 > !co | 5 5 8 > !co | 5 8 8 5 !co
-A x=x=x=xx 8 5 3 R > | 8 8 5 R > | R 5 8 5 > | 8 5 5 R > | 8 5 R 3 > | R R _5 R > | R _5 _5 R > | R 5 3 R > | R R 5 8 > | R 3 5 8 > | 8 5 3 >> > | 5 3 R 3 > !co | 5 5 8 5 > !co
-L x=x=x=x= 8 10 8 5 | R 5 8 > | R 3 5 8 | R 8 8 5 | 8 10 8 > | R 5 5 8 | 8 8 5 > | 8 5 3 > | R 3 5 > | 5 8 10 > !co | 5 8 8 5 !co
-T x=x=x=xx R 3 5 8 > | R R 5 8 > | R 3 5 >> > | R 5 5 8 > | 8 8 5 R > | 8 5 3 >> > | R R 5 >> > | 8 5 5 R > | R R _5 R > | R 5 8 >> >
+S x=x=x=x= R 3 5 8 | R 5 8 > | R 3 5 > | R 8 5 R | R 5 8 5 | R 8 5 > | R 5 3 > | R _5 R 5 | R 5 R > | 8 5 3 > | 8 5 R 5 | 3 5 8 > !co | 5 5 8 > !co | 5 8 8 5 !co
+A x=x=x=xx 8 5 3 R > | 8 5 8 5 > | R 5 8 5 > | 8 5 R 5 > | 8 5 R 3 > | R _5 R 5 > | R _5 R _5 > | R 5 3 R > | R 5 R 5 > | R 3 5 8 > | 8 5 3 >> > | 5 3 R 3 > !co | 5 5 8 5 > !co
+S x=x=x=x= R 3 5 8 | R 5 8 > | R 3 5 > | R 8 5 R | R 5 8 5 | R 8 5 > | R 5 3 > | R _5 R 5 | R 5 R > | 8 5 3 > | 8 5 R 5 | 3 5 8 > !co | 5 5 8 > !co | 5 8 8 5 !co
+C x=x=x=xx R 5 3 R > | R 5 R 5 > | 8 5 8 5 > | R _5 R 5 > | R 3 5 8 > | 8 5 R 5 > | 8 5 3 R > | R _5 R _5 > | R 3 5 >> > | 5 3 R 5 > !co | 3 5 5 R > !co
+S x=x=x=x= R 3 5 8 | R 5 8 > | R 3 5 > | R 8 5 R | R 5 8 5 | R 8 5 > | R 5 3 > | R _5 R 5 | R 5 R > | 8 5 3 > | 8 5 R 5 | 3 5 8 > !co | 5 5 8 > !co | 5 8 8 5 !co
+A x=x=x=xx 8 5 3 R > | 8 5 8 5 > | R 5 8 5 > | 8 5 R 5 > | 8 5 R 3 > | R _5 R 5 > | R _5 R _5 > | R 5 3 R > | R 5 R 5 > | R 3 5 8 > | 8 5 3 >> > | 5 3 R 3 > !co | 5 5 8 5 > !co
+L x=x=x=x= 8 10 8 5 | R 5 8 > | R 3 5 8 | R 8 5 R | 8 10 8 > | R 5 8 5 | 8 5 R > | 8 5 3 > | R 3 5 > | 5 8 10 > !co | 5 8 8 5 !co
+T x=x=x=xx R 3 5 8 > | R 5 R 5 > | R 3 5 >> > | R 5 5 8 > | 8 5 8 5 > | 8 5 3 >> > | R R 5 >> > | 8 5 R 5 > | R _5 R 5 > | R 5 8 >> >
 H1 x=x= R 3 | R > | R 5 | 8 5 | R R | R _5
 H2 x=xx R >> > | R 3 > | R 5 > | R 5 8 | 8 5 > | 8 5 R | R _5 >
 
 tune kettle-lid 1-2: a swung pair on three in every odd bar, struck on one pitch; plain quarters answer, and a long root marks the half
 S x=x=xxx= R 3 5 5 > | R 3 5 5 8 | R R 5 5 8 | R 5 8 8 > | R 8 5 5 R | R R 8 8 5 | R 3 3 3 5 | R 5 3 3 > | R R _5 _5 R | 8 8 5 5 R | 8 5 3 3 > | 3 5 8 8 > !co | 5 5 8 8 5 !co | 5 3 5 5 > !co
-A x=x=x=x= 8 5 3 > | 8 8 5 R | 8 5 3 R | 8 5 5 R | R 5 3 > | R 8 8 5 | 8 5 R 3 | R R _5 > | R _5 _5 R | R 5 5 R | R 3 5 > | 5 3 R > !co | 5 5 R > !co
+A x=x=x=x= 8 5 3 > | 8 5 R 5 | 8 5 3 R | R 5 3 > | R 8 5 R | 8 5 R 3 | R _5 R > | R _5 R 5 | R 5 R _5 | R 3 5 > | 5 3 R > !co | 5 5 R > !co
 S x=x=xxx= R 3 5 5 > | R 3 5 5 8 | R R 5 5 8 | R 5 8 8 > | R 8 5 5 R | R R 8 8 5 | R 3 3 3 5 | R 5 3 3 > | R R _5 _5 R | 8 8 5 5 R | 8 5 3 3 > | 3 5 8 8 > !co | 5 5 8 8 5 !co | 5 3 5 5 > !co
 C x===x=x= R 5 > | R 3 > | 8 5 > | R 5 3 | R _5 > | R 3 5 | 8 5 3 | R 5 8 | 3 5 > !co | 5 3 > !co
 S x=x=xxx= R 3 5 5 > | R 3 5 5 8 | R R 5 5 8 | R 5 8 8 > | R 8 5 5 R | R R 8 8 5 | R 3 3 3 5 | R 5 3 3 > | R R _5 _5 R | 8 8 5 5 R | 8 5 3 3 > | 3 5 8 8 > !co | 5 5 8 8 5 !co | 5 3 5 5 > !co
-A x=x=x=x= 8 5 3 > | 8 8 5 R | 8 5 3 R | 8 5 5 R | R 5 3 > | R 8 8 5 | 8 5 R 3 | R R _5 > | R _5 _5 R | R 5 5 R | R 3 5 > | 5 3 R > !co | 5 5 R > !co
+A x=x=x=x= 8 5 3 > | 8 5 R 5 | 8 5 3 R | R 5 3 > | R 8 5 R | 8 5 R 3 | R _5 R > | R _5 R 5 | R 5 R _5 | R 3 5 > | 5 3 R > !co | 5 5 R > !co
 L x=x=xxx= 8 10 8 8 > | R 3 5 5 8 | R 5 8 8 > | R R 5 5 8 | 8 10 8 8 5 | R R 8 8 5 | 8 8 5 5 > | 8 5 3 3 > | 5 8 10 10 > !co | 5 5 8 8 > !co
 T x=x=xxx= R 3 5 5 > | R R 5 5 > | R 3 3 3 5 | R R 5 5 8 | R 5 8 8 > | 8 5 3 3 > | 8 8 5 5 R | R R _5 _5 > | R 3 5 >> > | R 5 5 >> > | R 3 3 >> >
 H1 x=x= R 3 | R > | R 5 | 8 5 | R R | R _5

@@ -1,6 +1,45 @@
 /** Walking swing: tunes of eight bars (see the notation beside the books). */
 export const WALKING_SWING_TUNES = `
-tune garden-path 1-2: quarters up the chord and a neighbour of the next root on four, then down from the octave; a skip on two marks the half
+tune garden-gate 1-1: quarters that climb through fifth and octave, and quarters that come down from it; a skip on two marks the half
+S x=x=x=x= R 5 8 > | R _5 R 5 | 8 5 R 5 | R 5 8 5 | R 5 R > | R _5 R > | 8 5 R > | 5 8 8 5 !co
+A x=x=x=x= R 8 5 > | 8 5 R > | R _5 R 5 | R 5 R _5 | R 5 8 > | R _5 R > | 8 5 R 5
+S x=x=x=x= R 5 8 > | R _5 R 5 | 8 5 R 5 | R 5 8 5 | R 5 R > | R _5 R > | 8 5 R > | 5 8 8 5 !co
+C x=xxx=x= R R R 5 > | 8 8 8 5 > | R R R _5 > | R 5 5 8 > | R R 5 R > | 8 8 5 R > | R _5 _5 R >
+S x=x=x=x= R 5 8 > | R _5 R 5 | 8 5 R 5 | R 5 8 5 | R 5 R > | R _5 R > | 8 5 R > | 5 8 8 5 !co
+A x=x=x=x= R 8 5 > | 8 5 R > | R _5 R 5 | R 5 R _5 | R 5 8 > | R _5 R > | 8 5 R 5
+L x=x=x=x= R 5 8 > | R 8 8 5 | R 5 8 5 | R _5 R 5
+T x=x=x=xx R _5 R 5 > | 8 5 8 5 > | R R 5 R > | R 5 8 5 > | 8 5 R 5 > | R 5 R _5 >
+H1 x=x= R > | R 5 | 8 5 | R _5 | R R
+H2 x=x= R > | R 5 | 8 5 | R _5 | 8 >
+H2 x=xx R 5 > | R 5 5 | R R >
+
+tune cellar-stairs 1-1: first down from the octave, then up with a skip on four that falls into the next bar
+S x=x=x=x= 8 5 R > | R _5 R 5 | R 8 5 > | R 5 8 5 | 8 5 R 5 | R 5 R > | R _5 R > | R 5 8 >
+A x=x=x=xx R _5 R 5 > | R 5 8 5 > | R R 5 R > | 8 5 R 5 > | R 5 R _5 > | 5 8 5 R > !co
+S x=x=x=x= 8 5 R > | R _5 R 5 | R 8 5 > | R 5 8 5 | 8 5 R 5 | R 5 R > | R _5 R > | R 5 8 >
+C x=x=x=x= R 5 8 > | R _5 R 5 | R 5 8 5 | R _5 R > | 8 5 R >
+S x=x=x=x= 8 5 R > | R _5 R 5 | R 8 5 > | R 5 8 5 | 8 5 R 5 | R 5 R > | R _5 R > | R 5 8 >
+A x=x=x=xx R _5 R 5 > | R 5 8 5 > | R R 5 R > | 8 5 R 5 > | R 5 R _5 > | 5 8 5 R > !co
+L x=x=x=x= R 5 8 > | R 8 8 5 | R 5 8 5 | R _5 R 5
+T x=x=x=xx R _5 R 5 > | 8 5 8 5 > | R R 5 R > | R 5 8 5 > | 8 5 R 5 > | R 5 R _5 >
+H1 x=x= 8 5 | R > | R 5 | R _5
+H2 x=x= R > | R 5 | 8 > | R _5
+H2 x=xx R 5 > | R 5 5 | R R >
+
+tune low-hat-brim 1-1: root and octave first, then down between them; the answer comes from below and climbs; a skip at four closes each half
+S x=x=x=x= R 8 5 > | R 8 8 5 | R _5 R 5 | R 5 8 5 | 8 5 R 5 | R 5 R > | R _5 R > | R 5 8 > | 8 5 R > | 5 8 8 5 !co | 5 8 5 > !co
+A x=x=x=x= R 5 8 > | R _5 R 5 | 8 5 R 5 | 8 5 R > | R 5 R _5 | R _5 R >
+S x=x=x=x= R 8 5 > | R 8 8 5 | R _5 R 5 | R 5 8 5 | 8 5 R 5 | R 5 R > | R _5 R > | R 5 8 > | 8 5 R > | 5 8 8 5 !co | 5 8 5 > !co
+C x=x=x=xx R _5 R 5 > | R R _5 R > | 8 5 5 R > | R R 5 R > | R 5 8 5 > | 8 5 R 5 > | R 5 R _5 >
+S x=x=x=x= R 8 5 > | R 8 8 5 | R _5 R 5 | R 5 8 5 | 8 5 R 5 | R 5 R > | R _5 R > | R 5 8 > | 8 5 R > | 5 8 8 5 !co | 5 8 5 > !co
+A x=x=x=x= R 5 8 > | R _5 R 5 | 8 5 R 5 | 8 5 R > | R 5 R _5 | R _5 R >
+L x=x=x=x= R 8 8 5 | R 5 8 > | R 5 8 5 | R _5 R 5
+T x=x=x=xx R 8 5 >> > | R _5 R 5 > | 8 5 8 5 > | R R 5 R > | R 5 8 5 > | 8 5 R 5 > | R 5 R _5 >
+H1 x=x= R 8 | R > | R 5 | 8 5 | R _5
+H2 x=x= R > | R 5 | 8 > | R _5 | R 8
+H2 x=xx R 5 > | R 5 5 | R R >
+
+tune garden-path 2-2: quarters up the chord and a neighbour of the next root on four, then down from the octave; a skip on two marks the half
 S x=x=x=x= R 3 5 > | R 3 5 8 | R 5 8 > | R 8 5 3 | R R 5 5 | 8 5 R 5 | R 3 8 5 | 3 5 8 > !co | 5 8 8 5 !co | 5 5 8 > !co
 A x=x=x=x= 8 5 3 > | 8 5 R 3 | R 8 5 > | 8 5 R > | R _5 R 3 | 8 8 5 > | R R 5 5 | 5 3 R > !co | 5 5 R > !co
 S x=x=x=x= R 3 5 > | R 3 5 8 | R 5 8 > | R 8 5 3 | R R 5 5 | 8 5 R 5 | R 3 8 5 | 3 5 8 > !co | 5 8 8 5 !co | 5 5 8 > !co
@@ -13,7 +52,7 @@ H1 x=x= R 3 | R > | R 5 | 8 5 | R _5 | R R | 8 3
 H2 x=x= R > | R 3 | R 5 | 8 5 | R _5 | 8 >
 H2 x=xx R 5 > | R 5 3 | R 5 5 | R R >
 
-tune coat-stairs 1-2: first down from the octave, then up with a skip on four that falls into the next bar
+tune coat-stairs 2-2: first down from the octave, then up with a skip on four that falls into the next bar
 S x=x=x=x= 8 5 3 > | R 8 5 3 | 8 5 R 3 | 8 8 5 3 | 8 5 R > | 8 8 5 > | R R _5 _5 | R R 5 5 | R 8 5 > | 5 3 R > !co | 5 5 R > !co
 A x=x=x=xx R 3 5 3 > | R 3 5 8 > | R R 5 5 > | R R 3 5 > | R 5 8 5 > | R R 5 R > | 8 5 R 3 > | R 3 5 >> > | 3 5 8 5 > !co | 5 8 5 R > !co
 S x=x=x=x= 8 5 3 > | R 8 5 3 | 8 5 R 3 | 8 8 5 3 | 8 5 R > | 8 8 5 > | R R _5 _5 | R R 5 5 | R 8 5 > | 5 3 R > !co | 5 5 R > !co
@@ -26,20 +65,7 @@ H1 x=x= 8 5 | R 3 | R > | R 5 | R _5 | 8 3
 H2 x=x= R > | R 3 | R 5 | 8 > | R _5
 H2 x=xx R 5 > | R 5 3 | R 3 5 | R 5 5 | R R >
 
-tune double-step 1-1: the root said twice and the fifth opens from it; the answer goes through the octave, a skip on four at the ends
-S x=x=x=x= R R 5 5 | R R _5 _5 | R R 5 8 | R R _5 > | 8 8 5 5 | 8 8 5 > | 5 5 8 5 !co | 5 5 R > !co
-A x=x=x=x= R 5 8 5 | 8 5 R 5 | R 5 8 > | R 8 5 > | 8 5 R > | R 5 R _5 | R _5 R 5 | R R 5 5 | 5 8 5 > !co
-S x=x=x=x= R R 5 5 | R R _5 _5 | R R 5 8 | R R _5 > | 8 8 5 5 | 8 8 5 > | 5 5 8 5 !co | 5 5 R > !co
-C x=x=x=xx R R 5 5 > | 8 8 5 5 > | R R 5 R > | R R _5 R > | R 5 8 5 > | 8 5 R 5 > | 5 5 8 5 > !co
-S x=x=x=x= R R 5 5 | R R _5 _5 | R R 5 8 | R R _5 > | 8 8 5 5 | 8 8 5 > | 5 5 8 5 !co | 5 5 R > !co
-A x=x=x=x= 8 5 R 5 | R 5 8 > | R 5 8 5 | R 8 5 > | 8 5 R > | R 5 R _5 | R _5 R 5 | R R 5 5 | 5 8 5 > !co
-L x=x=x=x= R R 5 8 | R 5 8 > | R 8 8 5 | R 5 8 5 | 8 8 5 8 | R 8 5 > | R R 5 5 | 5 5 8 > !co
-T x=x=x=xx R R 5 5 > | 8 8 5 5 > | R 5 8 5 > | 8 5 R 5 > | R R 5 R > | R R _5 R >
-H1 x=x= R R | R > | R 5 | 8 5 | R _5
-H2 x=x= R > | R 5 | 8 > | R _5
-H2 x=xx R 5 > | R 5 5 | R R >
-
-tune high-hat-brim 1-2: root and octave first, then down between them; the answer comes from below and climbs; a skip at four closes each half
+tune high-hat-brim 2-2: root and octave first, then down between them; the answer comes from below and climbs; a skip at four closes each half
 S x=x=x=x= R 8 5 3 | R 8 5 > | 8 5 R 3 | R 8 8 5 | 8 5 3 > | 8 8 5 3 | R R _5 _5 | R R 5 5 | 3 8 5 > !co | 5 8 8 5 !co | 5 8 5 > !co
 A x=x=x=x= R 3 5 8 | R 3 5 > | R 5 8 > | R R 3 5 | R R 5 5 | R _5 R 5 | R 8 5 3 | 8 5 R 3 | 8 5 R 5 | 3 5 8 > !co | 5 5 8 > !co
 S x=x=x=x= R 8 5 3 | R 8 5 > | 8 5 R 3 | R 8 8 5 | 8 5 3 > | 8 8 5 3 | R R _5 _5 | R R 5 5 | 3 8 5 > !co | 5 8 8 5 !co | 5 8 5 > !co
