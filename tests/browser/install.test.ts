@@ -102,13 +102,15 @@ test('what another app shares is opened: a lesson file, a link to the practice p
   await open(await share(page, { title: 'For you' }, { 'Übung 3.lesson.json': titled('Shared') }));
   await expect.poll(() => title(page).inputValue(), PATIENT).toBe('Shared');
   expect(new URL(page.url()).search).toBe('');
+  // The page is left below; what it opened has to be on the device by then.
+  await page.getByText('saved on this device', { exact: true }).waitFor();
 
   await open(await share(page, {}, { 'shopping.txt': 'milk, bread' }));
   await page
     .getByText(/not a lesson|no lesson/)
     .first()
     .waitFor();
-  expect(await title(page).inputValue()).toBe('Shared');
+  await expect.poll(() => title(page).inputValue(), PATIENT).toBe('Shared');
   await open(await share(page, { text: 'See you on Tuesday' }));
   await page.getByText(/^Nothing was found in what the other app shared\./).waitFor();
 

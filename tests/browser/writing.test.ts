@@ -2,7 +2,7 @@ import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { openApp } from '../support/browser';
-import { bar, open, PATIENCE, placeIn, says, told } from '../support/pencil';
+import { bar, open, PATIENCE, placeIn, says, steady, told } from '../support/pencil';
 
 /** For so long after a tapped bar a key is a tap that came late and no command. */
 const TAPS_ON_MS = 600;
@@ -194,11 +194,11 @@ describe('writing by hand', () => {
     await pad.waitFor();
     await page.keyboard.down('j');
     await pad.waitFor({ state: 'detached' });
-    const tapped = await told(page, 2);
+    const tapped = await steady(page, 2);
     for (let again = 0; again < 3; again += 1) await page.keyboard.down('j');
     await page.keyboard.up('j');
     await says(page, /^Bar 2 has the rhythm that was tapped/);
-    expect(await told(page, 2)).toBe(tapped);
+    expect(await steady(page, 2)).toBe(tapped);
     await page.waitForTimeout(TAPS_ON_MS);
     await page.keyboard.press('q');
     await page.getByRole('button', { name: /^Count-in; then tap bar 2/ }).waitFor();

@@ -12,6 +12,21 @@ export const says = (page: Page, what: string | RegExp) =>
 /** Degrees of a bar as the page tells them to those who do not see the score. */
 export const told = (page: Page, number: number) => bar(page, number).getAttribute('aria-description');
 
+/** Waits this long between two looks at a bar that may still change, and looks so often before it is taken to stand. */
+const LOOK_MS = 200;
+const LOOKS = 6;
+
+/** {@link told} once it stays: on a busy machine a bar's words follow its notes late. */
+export async function steady(page: Page, number: number): Promise<string | null> {
+  let [words, same] = [await told(page, number), 0];
+  while (same < LOOKS) {
+    await page.waitForTimeout(LOOK_MS);
+    const now = await told(page, number);
+    [words, same] = [now, now === words ? same + 1 : 0];
+  }
+  return words;
+}
+
 export async function open(page: Page, number: number): Promise<void> {
   await page.getByRole('figure', { name: 'Score', exact: true }).locator('svg').first().waitFor();
   await bar(page, number).click();
