@@ -67,7 +67,7 @@ const JUMPS = CHARTS.filter((chart) => chart.includes(':|'));
 
 /** From every bar that a repeat or ending follows, the ways to each beginning of the bar where that leads. */
 function waysBack({ segments, pools, edges, route }: Workshop, theme: Theme): readonly Way[] {
-  const place = { theme, slot: 'S', models: null, tuneBar: null, asks: 0, wide: false } as const;
+  const place = { theme, slot: 'S', models: null, tuneBar: null, asks: 0, wide: false, lends: true } as const;
   const poolOf = (segment: Segment) => pools.poolOf(segment, place);
   return route.onward.flatMap(({ next, back }, index) => {
     const [from, to, following] = [segments[index], segments[back[0] ?? -1], segments[index + 1]];

@@ -48,16 +48,16 @@ function meanEffort(feel: FeelId, of: 'shifts' | 'stretches'): number {
 /** Most shifts by feel, none of which lets an open string ring on into its rests. */
 const MOST_SHIFTS: readonly (readonly [FeelId, number])[] = [
   ['rocksteady', 0.06],
-  ['rockers', 0.06],
+  ['rockers', 0.07],
   ['calypso', 0.15],
   ['disco', 0.17],
 ];
 
 /** Most stretches, in feels whose shapes have many. */
 const MOST_STRETCHES: readonly (readonly [FeelId, number])[] = [
-  ['soul-backbeat', 0.45],
-  ['rockers', 0.4],
-  ['one-drop', 0.42],
+  ['soul-backbeat', 0.5],
+  ['rockers', 0.41],
+  ['one-drop', 0.44],
   ['disco', 0.55],
 ];
 

@@ -61,7 +61,7 @@ export function alternativesFor(model: LineModel): Alternatives {
 
   /** Every place in the book that has choices for a part of a bar. */
   function placesIn({ themes }: Shelf, { bar, whole }: Segment): readonly Place[] {
-    const place = { models: null, tuneBar: null, asks: 0, wide: false };
+    const place = { models: null, tuneBar: null, asks: 0, wide: false, lends: false };
     const [first] = themes;
     const slots = whole ? SLOTS : SLOTS.slice(0, 1);
     const plain = themes.flatMap((theme) => slots.map((slot): Place => ({ ...place, theme, slot })));

@@ -38,7 +38,7 @@ type Share = Readonly<Record<(typeof KINDS)[number], number>>;
 
 /** Beginnings of a bar of several chords; the ways that are priced in all, in one part and in several. */
 const FOLLOWED: Share = { onOne: 120, late: 20, walks: 0 };
-const PRICED: Share = { onOne: 240, late: 60, walks: 60 };
+const PRICED: Share = { onOne: 150, late: 50, walks: 60 };
 const PRICED_IN_PARTS: Share = { onOne: 1600, late: 80, walks: 0 };
 
 /** Beyond any price. */

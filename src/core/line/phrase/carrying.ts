@@ -9,7 +9,7 @@ const POOR = 0.25;
 
 /** Whether the chords, the range and the level leave a theme enough of its own statements to make a line of. */
 function carries({ segments, pools }: Workshop, theme: Theme): boolean {
-  const place = { theme, slot: 'S', models: null, tuneBar: null, asks: 0, wide: false } as const;
+  const place = { theme, slot: 'S', models: null, tuneBar: null, asks: 0, wide: false, lends: true } as const;
   const rich = new Map<Pool, boolean>();
   const free = segments.filter(({ whole, ladder, kept }) => whole && ladder !== null && !kept);
   const poor = free.filter((segment) => {

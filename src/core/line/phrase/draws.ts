@@ -60,6 +60,8 @@ export interface Place {
   readonly asks: Techniques;
   /** Whether other forms of the contours are offered as well: where the book alone left something amiss. */
   readonly wide: boolean;
+  /** Whether the plainest theme lends its bars; where it is chosen from itself, it need not. */
+  readonly lends: boolean;
 }
 
 /**
@@ -167,7 +169,8 @@ export function drawMaker(model: LineModel, rules: NodeRules, metre: MetrePhrase
     const written = drawsFrom(segment, slots(theme), place);
     const bar = tuneBarOf(segment, place);
     const own = bar ? inTuneFirst(written, bar) : withHalvesFirst(segment, group, written);
-    const lent = drawsFrom(segment, slots(plain !== theme ? plain : undefined), place, { borrowed: true });
+    const lender = place.lends && plain !== theme ? plain : undefined;
+    const lent = drawsFrom(segment, slots(lender), place, { borrowed: true });
     return { own, lent: besideHalves(segment, own, lent) };
   }
 

@@ -10,10 +10,11 @@ import { isHome } from '../tones';
 import type { Prices } from './chain';
 import { type Finished, type Finisher, type Goal, type Leading, plainJoin } from './finish';
 import { LEAST_EARLY, LEAST_LEAD, type LeadWay, MOST_EARLY } from './leads';
-import { MISSED, type Node } from './nodes';
+import type { Node } from './nodes';
 import type { Beginning, Pool } from './pools';
 import type { Segment } from './segments';
 import { bitsOf, countOf, type Techniques, unshownCost } from './shown';
+import { MISSED } from './stances';
 
 /** What it costs to break a rule, and to break off a model or a tie: never taken where there is another way. */
 const BROKEN = 25;
@@ -83,6 +84,15 @@ export interface EdgeMaker {
   onwardFrom(from: Segment, node: Node, leading: Leading): Ending;
   /** The goal that a beginning of a segment is to what leads into it; null where nothing sounds there. */
   goalOf(to: Segment, begins: Beginning, from: Segment): Goal | null;
+}
+
+/** What a finished node was seen to cost before beginnings like those of a segment. */
+function metBefore(finished: Finished, { opensSection }: Segment): Map<Beginning, number> {
+  const known = opensSection ? finished.opening : finished.meeting;
+  if (known) return known;
+  const made = new Map<Beginning, number>();
+  finished[opensSection ? 'opening' : 'meeting'] = made;
+  return made;
 }
 
 /** Prices the ways between the segments of a request. */
@@ -186,7 +196,7 @@ export function edgeMaker(model: LineModel, finisher: Finisher, weight: number):
 
   /** What it costs beside that how a goal begins; the same for equal beginnings, wherever they are. */
   function meetingCost(from: Segment, node: Node, finished: Finished, goal: Goal): number {
-    const known = goal.segment.opensSection ? finished.opening : finished.meeting;
+    const known = metBefore(finished, goal.segment);
     return remembered(known, goal.begins, () => metCost(from, node, finished, goal));
   }
 

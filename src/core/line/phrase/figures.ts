@@ -48,7 +48,7 @@ export function figuresOf({ pools, ...shop }: Workshop, theme: Theme): readonly 
   // A tune has its figure in its own bars.
   if (!first || theme.tune) return [];
   const poolAt = (segment: Segment, slot: 'S' | 'A', models: ModelPlace | null) =>
-    pools.poolOf(segment, { theme, slot, models, tuneBar: null, asks: 0, wide: false });
+    pools.poolOf(segment, { theme, slot, models, tuneBar: null, asks: 0, wide: false, lends: true });
   const heads = pricesIn(poolAt(first, 'S', null));
   if (!second) return [...heads.keys()].map((one) => ({ first: one, second: null, model: null }));
   const tails = pricesIn(poolAt(second, 'A', null));

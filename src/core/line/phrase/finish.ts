@@ -26,11 +26,11 @@ export interface Finished {
   readonly solo: number;
   /** What it shows, whatever comes; null where that depends on what comes. */
   readonly shows: Techniques | null;
-  /** What it was seen to show before one thing or another. */
-  readonly seen: Map<number, Techniques>;
+  /** What it was seen to show before one thing or another; null as long as nothing was asked, as of the next two. */
+  seen: Map<number, Techniques> | null;
   /** What it was seen to cost to meet a beginning that opens a section, and any other. */
-  readonly opening: Map<Beginning, number>;
-  readonly meeting: Map<Beginning, number>;
+  opening: Map<Beginning, number> | null;
+  meeting: Map<Beginning, number> | null;
 }
 
 /** How a segment leads on under a plan: its goals, what its leads may do, and those that are known. */
@@ -71,7 +71,7 @@ export function finisherFor(
   const { level } = model.request;
   const leads = new Map<number | string, Pick<Leading, 'rules' | 'known'>>();
   /** By the tones that a node has by itself, which nodes of several pools share. */
-  const finished = new WeakMap<readonly Tone[], Map<number, Finished>>();
+  const finished = new Map<readonly Tone[], Map<number, Finished>>();
 
   function rulesFor({ bar }: Segment, asks: Techniques): LeadRules {
     const { freedoms, reach, wanted } = bar.demands;
@@ -167,9 +167,9 @@ export function finisherFor(
       exit: exitOf(tones),
       solo: segment.whole ? solo : solo & HELD_IN_PARTS,
       shows: plain && segment.whole ? shownIn(bar, tones, { before: [], ahead: [] }) : null,
-      seen: new Map(),
-      opening: new Map(),
-      meeting: new Map(),
+      seen: null,
+      opening: null,
+      meeting: null,
     };
   }
 
@@ -201,16 +201,18 @@ export function finisherFor(
       table.set(key, done);
       return done;
     },
-    shown(segment, { tones, shows, seen }, { goals, sign }) {
+    shown(segment, of, { goals, sign }) {
+      const { tones, shows, seen } = of;
       if (shows !== null) return shows;
-      const known = sign === null ? undefined : seen.get(sign);
+      const known = sign === null ? undefined : seen?.get(sign);
       if (known !== undefined) return known;
       const { bar } = segment;
       const found =
         segment.start === 0 && segment.end === bar.ticks
           ? shownIn(bar, tones, { before: [], ahead: aheadOf(goals) })
           : shownByPart(segment, tones, goals);
-      if (sign !== null) seen.set(sign, found);
+      of.seen ??= new Map();
+      if (sign !== null) of.seen.set(sign, found);
       return found;
     },
   };

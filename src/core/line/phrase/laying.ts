@@ -1,11 +1,13 @@
-import { isCompound, remembered, rememberedFor } from '../../base';
+import { isCompound, remembered, rememberedAmong, rememberedFor } from '../../base';
 import type { Contour, Feel, MetrePhrases } from '../../feel';
 import type { LineModel } from '../model';
+import { firstAlike } from './alike';
 import { type Cell, cellOf } from './cells';
 import type { Ladder } from './ladder';
 import type { NodeRules } from './node-cost';
-import { type Body, bodyOf, type Draw, isPlayable, type Node, type Stance, stanceOf } from './nodes';
+import { type Body, bodyOf, type Draw, isPlayable, type Node } from './nodes';
 import type { Segment } from './segments';
+import { type Shape, type Stance, shapeKey, shapeOf, stanceOf } from './stances';
 
 /* How contours become notes in the segments of a request; what is equal in equal segments is worked out once. */
 
@@ -33,6 +35,12 @@ interface Laid {
 /** By feel and by place and length in a bar: the books stay as they are, so what a request lays out others find. */
 const cellsOf = new WeakMap<Feel['bassRole'], Map<string, WeakMap<Contour, Cell | null>>>();
 
+/** By feel and by kind of chord: a chord that was met in another key, or by another request, is known by its kind. */
+const shapesOf = new WeakMap<Feel['bassRole'], Map<string, Map<Contour, Shape | null>>>();
+
+/** Kinds of chords in their places that are remembered for a feel: more than the charts of a lesson have. */
+const MOST_KINDS = 100;
+
 /** Lays contours into segments, over their chords. */
 export interface Laying {
   /** A number for everything about a segment that its choices depend on. */
@@ -54,9 +62,9 @@ export function layingFor(model: LineModel, rules: NodeRules, metre: MetrePhrase
   const bookTriple = isCompound(metre.metre);
   const contexts = new WeakMap<Segment, number>();
   const numbers = new Map<string, number>();
-  const stances = new Map<number, Map<Contour, Stance>>();
+  const stances = new Map<number, (cell: Cell) => Stance>();
   /** By the pitches of a draw, which it shares with all of its contour in equal segments. */
-  const bodies = new WeakMap<readonly number[], Body>();
+  const bodies = new Map<readonly number[], Body>();
   const sounds = new Map<number, Map<string, Body>>();
   const laidIn = new Map<number, Map<Contour, Laid | null>>();
 
@@ -77,9 +85,20 @@ export function layingFor(model: LineModel, rules: NodeRules, metre: MetrePhrase
     return remembered(contexts, segment, () => remembered(numbers, contextOf(segment), () => numbers.size));
   }
 
-  function stancesIn(segment: Segment, ladder: Ladder): (cell: Cell) => Stance {
-    const table = remembered(stances, contextIn(segment), () => new Map<Contour, Stance>());
-    return (cell) => remembered(table, cell.contour, () => stanceOf(rules, segment, ladder, cell));
+  const stancesIn = (segment: Segment, ladder: Ladder): ((cell: Cell) => Stance) =>
+    remembered(stances, contextIn(segment), () => stancesOver(segment, ladder));
+
+  function stancesOver(segment: Segment, ladder: Ladder): (cell: Cell) => Stance {
+    const table = new Map<Contour, Stance>();
+    const kinds = remembered(shapesOf, bassRole, () => new Map<string, Map<Contour, Shape | null>>());
+    const shapes = rememberedAmong(kinds, MOST_KINDS, shapeKey(rules, segment, ladder), () => new Map());
+    return (cell) => {
+      const contour = firstAlike(cell.contour);
+      return remembered(table, contour, () => {
+        const shape = remembered(shapes, contour, () => shapeOf(rules, segment, ladder, cell));
+        return stanceOf(shape, rules, segment, ladder, cell);
+      });
+    };
   }
 
   function nodeIn(segment: Segment, ladder: Ladder, draw: Draw): Node {
@@ -92,7 +111,9 @@ export function layingFor(model: LineModel, rules: NodeRules, metre: MetrePhrase
     const { cell, pitches } = draw;
     return remembered(bodies, pitches, () => {
       const table = remembered(sounds, contextIn(segment), () => new Map<string, Body>());
-      return remembered(table, `${rhythmOf(cell)} ${pitches.join()}`, () => bodyOf(segment, ladder, draw));
+      let text = rhythmOf(cell);
+      for (const pitch of pitches) text += ` ${pitch}`;
+      return remembered(table, text, () => bodyOf(segment, ladder, draw));
     });
   }
 

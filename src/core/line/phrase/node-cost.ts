@@ -66,7 +66,7 @@ const DRILL = 0.7;
 
 /** What a bar costs that leaps from note to note where its level has steps, and one that keeps its third from us (hand-set). */
 const STEPLESS = 0.5;
-const BARE = 0.7;
+const BARE = 0.5;
 
 /** What a short note outside the chord costs that is leapt to, and a ♭6 once more (hand-set). */
 const LEAPT_TO = 0.8;
@@ -308,7 +308,7 @@ function unsungCost({ level }: NodeRules, { contour }: Cell, ladder: Ladder, off
   const moves = offsets.slice(1).map((offset, index) => Math.abs(offset - (offsets[index] ?? offset)));
   const steps = level < 3 || moves.some((move) => move === 1 || move === 2);
   const third = level < 2 || ladder.third === null;
-  const told = third || offsets.some((offset) => wrap(ladder.home + offset) === ladder.third);
+  const told = third || offsets.some((offset) => wrap(offset) === ladder.third);
   return open * ((steps ? 0 : STEPLESS) + (told ? 0 : BARE));
 }
 

@@ -6,8 +6,8 @@ import type { Technique } from '../types';
 import { type Figure, type FigureTask, taskOf } from './figure';
 import { type Layout, type LayoutWishes, type ModelPlace, pick, plansEmptyOnes } from './layout';
 import type { Kinship } from './motif';
-import { RIFF_TOP } from './nodes';
 import { bitOf, INSISTED, type Techniques } from './shown';
+import { RIFF_TOP } from './stances';
 
 /** What the plan does with the motif in a bar. */
 export type Operation = 'state' | 'answer' | 'vary' | 'lift' | 'breathe' | 'turn';

@@ -125,13 +125,13 @@ export function poolMaker(
   function makeAmong(segment: Segment, places: readonly Place[]): Choices {
     const draws: Draw[] = [];
     const costs: number[] = [];
-    const seats = new Map<string, Map<number, number>>();
+    // Contours that sound alike share their pitches.
+    const seats = new Map<readonly number[], number>();
     for (const place of places) {
       const { chosen, ownSome } = chosenIn(segment, place);
       for (const draw of chosen) {
         const cost = draw.cost + (draw.borrowed && ownSome ? BORROWED : 0);
-        const row = remembered(seats, draw.cell.contour.id, () => new Map<number, number>());
-        const seat = remembered(row, draw.pitches[0] ?? 0, () => draws.length);
+        const seat = remembered(seats, draw.pitches, () => draws.length);
         if (cost >= (costs[seat] ?? Number.POSITIVE_INFINITY)) continue;
         draws[seat] = draw;
         costs[seat] = cost;

@@ -70,6 +70,7 @@ export function searchOver(
         tuneBar: bar?.tuneBar ?? null,
         asks: bar?.asks ?? 0,
         wide: wide.has(segment.bar.index),
+        lends: true,
       });
       if (pool.nodes.length > 0) return pool;
     }
