@@ -1,58 +1,60 @@
 /** Two-beat: tunes of eight bars (see the notation beside the books). */
 export const TWO_BEAT_TUNES = `
-tune porch-swing 1-2: the fifth above asks, the fifth below answers and steps off four; at the half a root stands alone before a quick pickup
-S x=--x=-- R 5 | R _5 | 8 5 | R 3 | R 8 | 3 5 !co | 5 8 !co
-A x=--x=x= R _5 > !ch | R 5 > !ch | 8 5 > | R 3 > | R 5 5 | R 5 3 | R _5 R | R 3 5 | 8 5 3 | 5 3 > !co | 5 R > !co
-S x=--x=-- R 5 | R _5 | 8 5 | R 3 | R 8 | 3 5 !co | 5 8 !co
-C x=--x=x= R _5 > !ch | R 5 > !ch | 8 5 > | R 3 > | R 5 5 | R 5 3 | R _5 R | R 3 5 | 8 5 3 | 5 3 > !co | 5 R > !co
-S x=--x=-- R 5 | R _5 | 8 5 | R 3 | R 8 | 3 5 !co | 5 8 !co
-A x=--x=x= R 5 > !ch | 8 5 > | R _5 > !ch | R 3 > | R 5 5 | R 5 3 | R _5 R | R 3 5 | 8 5 3 | 5 3 > !co | 5 R > !co
-L x=--x=-- 8 5 | R 8 | 8 10 | R 5 | 10 8 !co | 5 8 !co
-T x=x=x=xx R 3 5 3 > | R R 5 5 > | R 5 3 R > | 8 5 3 R > | R R 5 R > | R R _5 R > | R 3 5 >> > | 8 8 5 5 > | R R 3 5 >
+tune porch-swing 1-2: root on one, the fifth on three and a step off four; the answer doubles the one and comes back; at the half a root is held until four fetches the chord
+S x=--x=x= R 5 > | R 3 5 | R 5 3 | R 5 8 | R _5 > | 8 5 > | 8 5 R | R 3 > | R 8 5 | R 5 R | R _5 R | 3 5 > !co | 5 8 > !co | 5 R 5 !co
+A xx--x=x= R R 5 > | 8 8 5 R | R R 5 3 | R R 5 8 | R R 5 R | 8 8 5 > | R R 3 > | R R 3 5 | R R _5 > | R R _5 R | 8 8 5 3 | 5 5 8 > !co | 5 5 R > !co | 5 5 3 R !co
+S x=--x=x= R 5 > | R 3 5 | R 5 3 | R 5 8 | R _5 > | 8 5 > | 8 5 R | R 3 > | R 8 5 | R 5 R | R _5 R | 3 5 > !co | 5 8 > !co | 5 R 5 !co
+C x===--x= R > | R 5 | R 3 | 8 5 | R _5 | 8 > | 5 > !co | 5 R !co
+S x=--x=x= R 5 > | R 3 5 | R 5 3 | R 5 8 | R _5 > | 8 5 > | 8 5 R | R 3 > | R 8 5 | R 5 R | R _5 R | 3 5 > !co | 5 8 > !co | 5 R 5 !co
+A xx--x=x= R R 5 > | 8 8 5 R | R R 5 3 | R R 5 8 | R R 5 R | 8 8 5 > | R R 3 > | R R 3 5 | R R _5 > | R R _5 R | 8 8 5 3 | 5 5 8 > !co | 5 5 R > !co | 5 5 3 R !co
+L x=--x=x= 8 10 8 | 8 10 > | R 8 5 | R 8 > | 8 8 5 | R 5 8 | 8 5 8 | 5 10 8 !co | 5 8 > !co
+T x=x=x=x= R 3 5 > | R 5 8 5 | R 5 3 > | 8 5 R > | 8 5 3 > | R 5 R > | R 3 5 8 | R _5 R > | R 3 R > | R 5 R 5
 H1 x=-- R | 8
 H1 x=x= R > | R 3 | R 5 | R _5
 H2 x=x= R > | R 5 | R 3 | 8 5 | R _5
-H2 x=xx R 5 > | R 5 3 | R R > | R 3 > | R 5 5
+H2 x=xx R 5 > | R 5 3 | R R > | R 3 >
 
-tune wagon-bell 1-2: the low fifth first and left to ring, the high one in answer; the fourth bar walks and the last one hurries home
-S x=--x=== R _5 | 8 5 | R 5 | R 3 | 8 3 | 5 R !co | 3 R !co
-A x=--x=x= R 5 > !ch | R _5 > !ch | R 5 5 | R 3 > | R 5 3 | 8 5 > | R 3 5 | R _5 R | 5 3 > !co | 5 8 > !co
-S x=--x=== R _5 | 8 5 | R 5 | R 3 | 8 3 | 5 R !co | 3 R !co
-C x=--x=x= R 5 > !ch | R _5 > !ch | R 5 5 | R 3 > | R 5 3 | 8 5 > | R 3 5 | R _5 R | 5 3 > !co | 5 8 > !co
-S x=--x=== R _5 | 8 5 | R 5 | R 3 | 8 3 | 5 R !co | 3 R !co
-A x=--x=x= R _5 > !ch | R 5 5 | R 5 > !ch | R 3 > | R 5 3 | 8 5 > | R 3 5 | R _5 R | 5 3 > !co | 5 8 > !co
-L x=--x=== 8 5 | R 5 | 8 10 | R 8 | 5 8 !co | 5 10 !co
-T x=--x=xx R 5 3 > | R 5 5 > | R 5 R > | 8 5 3 > | R _5 R > | R 3 5 > | R 5 >> > | 8 5 5 >
+tune wagon-bell 1-2: a doubled root and one fifth that is cut off, as a bell; the answer lays a pair on three and walks on from four
+S xx--x=-- R R 5 | 8 8 5 | R R _5 | R R 3 | R R 8 | R 5 8 | R 3 5 | 8 8 3 | 5 5 8 !co | 3 3 5 !co | 5 5 R !co
+A x=--xxx= R 5 3 > | R 5 8 5 | R 5 8 > | R 5 R > | 8 5 R > | 8 5 3 > | R 3 5 > | R _5 R > | R 5 R 5 | R 5 3 R | R 3 5 8 | 8 5 R 5 | 5 8 5 > !co | 5 3 R > !co | 3 5 8 5 !co
+S xx--x=-- R R 5 | 8 8 5 | R R _5 | R R 3 | R R 8 | R 5 8 | R 3 5 | 8 8 3 | 5 5 8 !co | 3 3 5 !co | 5 5 R !co
+C xxx=--x= R R 5 > | R R 5 R | R R 3 > | R R 5 3 | 8 8 5 > | 8 8 5 R | R R _5 > | R 3 5 > | 5 5 R > !co | 5 5 8 5 !co
+S xx--x=-- R R 5 | 8 8 5 | R R _5 | R R 3 | R R 8 | R 5 8 | R 3 5 | 8 8 3 | 5 5 8 !co | 3 3 5 !co | 5 5 R !co
+A x=--xxx= R 5 3 > | R 5 8 5 | R 5 8 > | R 5 R > | 8 5 R > | 8 5 3 > | R 3 5 > | R _5 R > | R 5 R 5 | R 5 3 R | R 3 5 8 | 8 5 R 5 | 5 8 5 > !co | 5 3 R > !co | 3 5 8 5 !co
+L xx--x=-- 8 8 10 | R R 8 | 8 8 5 | R 5 8 | R R 5 | R 8 5 | 5 5 8 !co | 5 8 10 !co
+T x=x=x=x= R 3 5 > | R 5 8 5 | R 5 3 > | 8 5 R > | 8 5 3 > | R 5 R > | R 3 5 8 | R _5 R > | R 3 R > | R 5 R 5
 H1 x=-- R | 8
-H1 x=x= R > | R 3 | R 5
-H2 x=x= R > | R 5 | R 3 | R _5 | 8 5
-H2 x=xx R 5 > | R 5 3 | R R > | R 3 > | R 5 5
+H1 x=x= R > | R 3 | R 5 | R _5
+H2 x=x= R > | R 5 | R 3 | 8 5 | R _5
+H2 x=xx R 5 > | R 5 3 | R R > | R 3 >
 
-tune gatepost 1-2: one, three and four go up to the fifth and on, two notes answer and stand; a pickup of two eighths opens the second half
-S x=--x=x= R 5 > | R 3 5 | R 5 3 | R 5 8 | R _5 > !ch | 8 5 > | R 3 > | 3 5 > !co | 5 8 > !co
-A x=--x=-- R _5 | R 5 | 8 5 | R 3 | 8 3 | 5 3 !co | 5 R !co
-S x=--x=x= R 5 > | R 3 5 | R 5 3 | R 5 8 | R _5 > !ch | 8 5 > | R 3 > | 3 5 > !co | 5 8 > !co
-C x=--x=-- R _5 | R 5 | 8 5 | R 3 | 8 3 | 5 3 !co | 5 R !co
-S x=--x=x= R 5 > | R 3 5 | R 5 3 | R 5 8 | R _5 > !ch | 8 5 > | R 3 > | 3 5 > !co | 5 8 > !co
-A x=--x=-- R 5 | 8 5 | R _5 | R 3 | 8 3 | 5 3 !co | 5 R !co
-L x=--x=x= 8 5 > | R 5 8 | 8 10 8 | 8 10 > | R 8 5 | R 8 > | 5 8 10 !co
-T x=x=x=x= R 3 5 > | R R 5 > | R 5 3 > | 8 5 3 > | R R 5 5 | R R 3 5 | R _5 R > | 8 8 5 >
-H1 x=x= R > | R 3 | R 5 | R _5 | 8 5
-H2 x=x= R > | R 5 | R 3 | R _5
-H2 x=xx R 5 > | R 5 3 | R R > | R 3 > | R 5 5
+tune gatepost 1-2: root, fifth on three, and a quick pair on four into the change; the answer doubles the one and steps once more on four
+S x=--x=xx R 5 R > | R 5 3 > | R 5 8 > | R 5 8 5 | R 3 5 > | 8 5 R > | 8 5 3 > | R _5 R > | R 5 R 5 | R 3 5 8 | R 5 3 R | 8 5 R 5 | 5 8 5 > !co | 5 3 R > !co | 3 5 3 > !co
+A xx--x=x= R R 5 > | 8 8 5 R | R R 5 3 | R R 5 8 | R R 5 R | 8 8 5 > | R R 3 > | R R 3 5 | R R _5 > | R R _5 R | 8 8 5 3 | 5 5 8 > !co | 5 5 R > !co | 5 5 3 R !co
+S x=--x=xx R 5 R > | R 5 3 > | R 5 8 > | R 5 8 5 | R 3 5 > | 8 5 R > | 8 5 3 > | R _5 R > | R 5 R 5 | R 3 5 8 | R 5 3 R | 8 5 R 5 | 5 8 5 > !co | 5 3 R > !co | 3 5 3 > !co
+C x===--x= R > | R 5 | R 3 | 8 5 | R _5 | 8 > | 5 > !co | 5 R !co
+S x=--x=xx R 5 R > | R 5 3 > | R 5 8 > | R 5 8 5 | R 3 5 > | 8 5 R > | 8 5 3 > | R _5 R > | R 5 R 5 | R 3 5 8 | R 5 3 R | 8 5 R 5 | 5 8 5 > !co | 5 3 R > !co | 3 5 3 > !co
+A xx--x=x= R R 5 > | 8 8 5 R | R R 5 3 | R R 5 8 | R R 5 R | 8 8 5 > | R R 3 > | R R 3 5 | R R _5 > | R R _5 R | 8 8 5 3 | 5 5 8 > !co | 5 5 R > !co | 5 5 3 R !co
+L x=--x=xx 8 10 8 > | 8 10 8 5 | R 8 5 > | R 5 8 > | R 8 5 R | 8 8 5 > | 8 5 8 > | R 5 8 5 | 5 10 8 > !co | 5 8 5 > !co
+T x=x=x=xx R 3 5 3 > | R 5 8 5 > | R 5 3 R > | 8 5 3 R > | 8 5 R 5 > | R 5 R 5 > | R _5 R 5 > | R 3 5 8 > | R 5 8 5 R
+H1 x=-- R | 8
+H1 x=x= R > | R 3 | R 5 | R _5
+H2 x=x= R > | R 5 | R 3 | 8 5 | R _5
+H2 x=xx R 5 > | R 5 3 | R R > | R 3 >
 
-tune hayride 1-2: down from the octave to the fifth and on by four, up again with a quick pair; a long root rests at the half
-S x=--x=x= 8 5 > | R 5 > | R _5 > !ch | 8 5 3 | R 5 3 | 8 3 > | 8 5 R | 5 3 > !co | 5 3 R !co
-A x=--x=xx R 5 3 > | R 5 5 > | R _5 R > | R 5 8 > | R 3 5 > | R 5 R > | R 5 >> > | 8 5 3 > | 3 5 8 > !co | 5 8 5 > !co
-S x=--x=x= 8 5 > | R 5 > | R _5 > !ch | 8 5 3 | R 5 3 | 8 3 > | 8 5 R | 5 3 > !co | 5 3 R !co
-C x=--x=xx R 5 3 > | R 5 5 > | R _5 R > | R 5 8 > | R 3 5 > | R 5 R > | R 5 >> > | 8 5 3 > | 3 5 8 > !co | 5 8 5 > !co
-S x=--x=x= 8 5 > | R 5 > | R _5 > !ch | 8 5 3 | R 5 3 | 8 3 > | 8 5 R | 5 3 > !co | 5 3 R !co
-A x=--x=xx R 5 5 > | R _5 R > | R 5 3 > | R 5 8 > | R 3 5 > | R 5 R > | R 5 >> > | 8 5 3 > | 3 5 8 > !co | 5 8 5 > !co
-L x=--x=x= 8 5 > | R 5 8 | 8 10 8 | 8 10 > | R 8 5 | R 8 > | 5 8 10 !co
-T x=x=x=xx R 3 5 3 > | R R 5 5 > | 8 5 3 R > | R 5 3 R > | R R 5 R > | R R _5 R > | R 3 5 >> > | R R 3 5 > | 8 8 5 5 >
-H1 x=x= 8 5 | R 5 | R > | R 3 | R _5
-H2 x=x= R > | R 5 | R 3 | 8 5
-H2 x=xx R 5 > | R 5 3 | R R > | R 3 > | R 5 5
+tune hayride 1-2: one, a pair on three and a four that leads; the answer goes the other way in one, three and four, the two left to the chop
+S x=--xxx= R 5 3 > | R 5 8 5 | R 5 8 > | R 5 R > | 8 5 R > | 8 5 3 > | R 3 5 > | R _5 R > | R 5 R 5 | R 5 3 R | R 3 5 8 | 8 5 R 5 | 5 8 5 > !co | 5 3 R > !co | 3 5 8 5 !co
+A x=--x=x= 8 5 > | R 5 > | R _5 R | R 3 5 | 8 5 R | R 5 R | R _5 > | R 5 3 | 8 5 3 | R 5 8 | R 3 > | R 8 5 | 5 R > !co | 5 8 > !co | 5 3 R !co
+S x=--xxx= R 5 3 > | R 5 8 5 | R 5 8 > | R 5 R > | 8 5 R > | 8 5 3 > | R 3 5 > | R _5 R > | R 5 R 5 | R 5 3 R | R 3 5 8 | 8 5 R 5 | 5 8 5 > !co | 5 3 R > !co | 3 5 8 5 !co
+C xxx=--x= R R 5 > | R R 5 R | R R 3 > | R R 5 3 | 8 8 5 > | 8 8 5 R | R R _5 > | R 3 5 > | 5 5 R > !co | 5 5 8 5 !co
+S x=--xxx= R 5 3 > | R 5 8 5 | R 5 8 > | R 5 R > | 8 5 R > | 8 5 3 > | R 3 5 > | R _5 R > | R 5 R 5 | R 5 3 R | R 3 5 8 | 8 5 R 5 | 5 8 5 > !co | 5 3 R > !co | 3 5 8 5 !co
+A x=--x=x= 8 5 > | R 5 > | R _5 R | R 3 5 | 8 5 R | R 5 R | R _5 > | R 5 3 | 8 5 3 | R 5 8 | R 3 > | R 8 5 | 5 R > !co | 5 8 > !co | 5 3 R !co
+L x=--xxx= 8 10 8 > | 8 10 8 5 | R 8 5 > | R 8 5 R | R 5 8 5 | R 5 8 > | 8 8 5 > | R 3 8 5 | 5 10 8 > !co | 5 8 5 > !co
+T x=x=x=xx R 3 5 3 > | R 5 8 5 > | R 5 3 R > | 8 5 3 R > | 8 5 R 5 > | R 5 R 5 > | R _5 R 5 > | R 3 5 8 > | R 5 8 5 R
+H1 x=-- R | 8
+H1 x=x= R > | R 3 | R 5 | R _5
+H2 x=x= R > | R 5 | R 3 | 8 5 | R _5
+H2 x=xx R 5 > | R 5 3 | R R > | R 3 >
 
 tune late-latch 3-5: root and fifth, and in every second bar one late eighth that drops into the change; the fourth bar walks
 S x=--x=-- R 5 | R _5 | 8 5 | R 3 | R 8 | 3 5 !co | 5 R !co
