@@ -1,67 +1,69 @@
 /** Disco: tunes of eight bars (see the notation beside the books). */
 export const DISCO_TUNES = `
-tune heel-and-toe 1-2: octave pairs for two beats in every bar; three and four are two short steps on the floor, and in the answer a pair on four that points on
-S xxxxx-x- R 8 R 8 R > | R 8 R 8 R 5 | R 8 R 8 5 > | R 8 R 8 R 3 | R 8 R 8 5 R | R _5 R _5 R > | R _5 R _5 R 3 | R 5 R 5 R > | R 5 R 5 R 3 | 5 8 5 8 R > !co
-A xxxx--xx R 8 R 8 5 > | R 8 R 8 5 3 | R 8 R 8 8 5 | R 8 R 8 3 > | R 8 R 8 R > | R _5 R _5 R > | R _5 R _5 3 > | R 5 R 5 R > | R 5 R 5 3 > | 5 8 5 8 R > !co
-S xxxxx-x- R 8 R 8 R > | R 8 R 8 R 5 | R 8 R 8 5 > | R 8 R 8 R 3 | R 8 R 8 5 R | R _5 R _5 R > | R _5 R _5 R 3 | R 5 R 5 R > | R 5 R 5 R 3 | 5 8 5 8 R > !co
-C xxxx--x- R 8 R 8 > | R 8 R 8 5 | R 8 R 8 3 | R _5 R _5 > | R 5 R 5 > | R 5 R 5 3
-S xxxxx-x- R 8 R 8 R > | R 8 R 8 R 5 | R 8 R 8 5 > | R 8 R 8 R 3 | R 8 R 8 5 R | R _5 R _5 R > | R _5 R _5 R 3 | R 5 R 5 R > | R 5 R 5 R 3 | 5 8 5 8 R > !co
-A xxxx--xx R 8 R 8 5 > | R 8 R 8 5 3 | R 8 R 8 8 5 | R 8 R 8 3 > | R 8 R 8 R > | R _5 R _5 R > | R _5 R _5 3 > | R 5 R 5 R > | R 5 R 5 3 > | 5 8 5 8 R > !co
-L xxxxx-x- R 8 R 8 8 > | R 8 R 8 8 5 | R 8 R 8 5 8 | R 8 R 8 10 8 | R 5 R 5 8 > | R 5 R 5 8 5 | R _5 R _5 5 >
-T xxxx--xx R 8 R 8 5 3 | R 8 R 8 5 > | R 8 R 8 3 > | R 8 R 8 8 5 | R _5 R _5 R > | R 5 R 5 3 > | R 5 R 5 R >
-H1 xxxx R 8 R 8 | R 8 R > | R 5 R > | R _5 R > | R _5 R _5
-H2 xxxx R 8 R > | R 8 5 > | R 8 R 8 | R 5 R > | R _5 R >
+tune heel-and-toe 1-2: octave pairs on one and two, the low root on three and a four that points on; the answer hits low twice and high twice, waits on three and runs a pair into the bar line
+S xxxxx-x- R 8 R 8 R > | R 8 R 8 5 > | R 8 R 8 R 5 | R 8 R 8 R 3 | R 8 R 8 3 > | R 8 R 8 5 3 | R 5 R 5 R > | R 5 R 5 3 > | R _5 R _5 R > | R _5 R _5 3 > | R _5 R _5 R 3 | R R 5 5 R > | 5 8 5 8 R > !co | 5 8 5 8 3 > !co
+A xxxx--xx R R 8 8 5 > | R R 8 8 5 3 | R R 5 8 5 > | R R 5 8 5 3 | R 3 5 8 5 > | R 3 5 8 5 3 | 8 8 5 5 R > | 8 8 5 5 3 > | R R 5 5 3 > | R R 5 5 R > | R R 5 3 R > | R R _5 R 3 > | R R _5 R 5 > | R R _5 _5 R > | R 3 5 3 R > | 5 5 8 8 5 > !co | 5 5 8 5 3 > !co | 5 5 R R 5 > !co
+S xxxxx-x- R 8 R 8 R > | R 8 R 8 5 > | R 8 R 8 R 5 | R 8 R 8 R 3 | R 8 R 8 3 > | R 8 R 8 5 3 | R 5 R 5 R > | R 5 R 5 3 > | R _5 R _5 R > | R _5 R _5 3 > | R _5 R _5 R 3 | R R 5 5 R > | 5 8 5 8 R > !co | 5 8 5 8 3 > !co
+C xxxx--x- R 8 R 8 > | R 8 R 8 5 | R 8 R 8 3 | R R 8 8 > | R R 8 8 5 | R R 5 8 5 | R 5 R 5 > | R 5 R 5 3 | R _5 R _5 > | R R 5 R > | R R 5 5 3 | R 3 5 3 > | 5 8 5 8 > !co | 5 5 8 8 5 !co
+S xxxxx-x- R 8 R 8 R > | R 8 R 8 5 > | R 8 R 8 R 5 | R 8 R 8 R 3 | R 8 R 8 3 > | R 8 R 8 5 3 | R 5 R 5 R > | R 5 R 5 3 > | R _5 R _5 R > | R _5 R _5 3 > | R _5 R _5 R 3 | R R 5 5 R > | 5 8 5 8 R > !co | 5 8 5 8 3 > !co
+A xxxx--xx R R 8 8 5 > | R R 8 8 5 3 | R R 5 8 5 > | R R 5 8 5 3 | R 3 5 8 5 > | R 3 5 8 5 3 | 8 8 5 5 R > | 8 8 5 5 3 > | R R 5 5 3 > | R R 5 5 R > | R R 5 3 R > | R R _5 R 3 > | R R _5 R 5 > | R R _5 _5 R > | R 3 5 3 R > | 5 5 8 8 5 > !co | 5 5 8 5 3 > !co | 5 5 R R 5 > !co
+L xxxxx-x- R 8 R 8 10 8 | R 8 R 8 10 > | R 8 5 8 10 8 | R 8 R 8 8 5 | R 8 R 8 5 8 | R 5 R 5 8 > | R 5 R 5 8 5 | R 3 5 3 8 5 | R _5 R _5 5 > | R _5 R _5 5 3
+T xxxx--xx R R 5 8 5 > | R 5 8 5 R > | R R 8 R 5 > | 8 8 5 5 R > | R R 8 8 5 3 | R 3 5 8 5 > | 8 8 5 5 3 > | R R 5 R 8 5 | R R 8 8 3 > | R 5 3 5 3 > | R R _5 R 5 > | R R _5 _5 R > | R _5 R 5 R >
+H1 xxxx R 8 R 8 | R 8 R > | R 8 5 > | R 5 R > | R _5 R > | R 5 3 >
+H2 xxxx R 8 R > | R 8 5 > | R 8 5 3 | R 5 R > | R _5 R > | R 5 3 >
 H2 x-xx R 5 > | R 3 > | R 8 > | R _5 >
 
-tune coin-and-slot 1-1: octave pairs for two beats, a hole on three and one tone on four that points on, in every bar
-S xxxx--x- R 8 R 8 5 | R 8 R 8 > | R 8 R 8 R | R _5 R _5 R | R 5 R 5 R | 5 8 5 8 R !co
-A xxxx--x- R 8 R 8 > | R 8 R 8 8 | R _5 R _5 > | R 5 R 5 > | 5 8 5 8 > !co
-S xxxx--x- R 8 R 8 5 | R 8 R 8 > | R 8 R 8 R | R _5 R _5 R | R 5 R 5 R | 5 8 5 8 R !co
-C xxxx--x- R 8 R 8 > | R 8 R 8 8 | R _5 R _5 > | R 5 R 5 > | 5 8 5 8 > !co
-S xxxx--x- R 8 R 8 5 | R 8 R 8 > | R 8 R 8 R | R _5 R _5 R | R 5 R 5 R | 5 8 5 8 R !co
-A xxxx--x- R 8 R 8 > | R 8 R 8 8 | R _5 R _5 > | R 5 R 5 > | 5 8 5 8 > !co
-L xxxx--x- R 8 R 8 8 | R 8 R 8 > | R 5 R 5 8 | R 5 R 5 > | R _5 R _5 R
-T xxxx--x- R 8 R 8 > | R 8 R 8 5 | R _5 R _5 > | R 5 R 5 >
-H1 xxxx R 8 R 8 | R 8 R > | R 5 R > | R _5 R > | R _5 R _5
-H2 x-x- R > | R 5 | R 8 | R _5
-
-tune seesaw 1-2: octave pairs for two beats, a hole on three, and a pair on four that climbs in one bar and falls in the next
-S xxxx--xx R 8 R 8 5 > | R 8 R 8 3 > | R 8 R 8 3 5 | R 8 R 8 5 8 | R 8 R 8 R > | R _5 R _5 R > | R 5 R 5 R > | R 5 R 5 3 > | 5 8 5 8 3 > !co
-A xxxx--xx R 8 R 8 5 3 | R 8 R 8 8 5 | R 8 R 8 5 > | R 8 R 8 3 > | R 8 R 8 5 R | R _5 R _5 R > | R 5 R 5 R > | R 5 R 5 3 > | 5 8 5 8 R > !co
-S xxxx--xx R 8 R 8 5 > | R 8 R 8 3 > | R 8 R 8 3 5 | R 8 R 8 5 8 | R 8 R 8 R > | R _5 R _5 R > | R 5 R 5 R > | R 5 R 5 3 > | 5 8 5 8 3 > !co
-C xxxxx-x- R 8 R 8 R 5 | R 8 R 8 R > | R 8 R 8 5 > | R _5 R _5 R > | R 5 R 5 R > | R 5 R 5 3 >
-S xxxx--xx R 8 R 8 5 > | R 8 R 8 3 > | R 8 R 8 3 5 | R 8 R 8 5 8 | R 8 R 8 R > | R _5 R _5 R > | R 5 R 5 R > | R 5 R 5 3 > | 5 8 5 8 3 > !co
-A xxxx--xx R 8 R 8 5 3 | R 8 R 8 8 5 | R 8 R 8 5 > | R 8 R 8 3 > | R 8 R 8 5 R | R _5 R _5 R > | R 5 R 5 R > | R 5 R 5 3 > | 5 8 5 8 R > !co
-L xxxx--xx R 8 R 8 10 8 | R 8 R 8 10 > | R 8 R 8 8 5 | R 8 R 8 8 > | R 5 R 5 8 5 | R 5 R 5 8 > | R 5 R 5 10 8 | R _5 R _5 5 >
-T xxxx--xx R 8 R 8 5 3 | R 8 R 8 5 > | R 8 R 8 3 > | R 8 R 8 8 5 | R _5 R _5 R > | R 5 R 5 3 > | R 5 R 5 R >
-H1 xxxx R 8 R 8 | R 8 R > | R 5 R > | R _5 R > | R _5 R _5
-H2 xxxx R 8 R > | R 8 5 > | R 8 R 8 | R 5 R > | R _5 R >
+tune coin-and-slot 1-2: two blows low and two above them, three on the floor and a four that leads; the answer bounces in octaves, leaves three empty and runs a pair into the bar line
+S xxxxx-x- R R 8 8 5 > | R R 8 8 5 3 | R R 5 8 5 > | R R 5 8 5 3 | R 3 5 8 5 > | R 3 5 8 5 3 | 8 8 5 5 R > | 8 8 5 5 3 > | R R 5 5 3 > | R R 5 5 R > | R R 5 3 R > | R R _5 R 3 > | R R _5 R 5 > | R R _5 _5 R > | R 3 5 3 R > | 5 5 8 8 5 > !co | 5 5 8 5 3 > !co | 5 5 R R 5 > !co
+A xxxx--xx R 8 R 8 5 > | R 8 R 8 5 3 | R 8 R 8 3 > | R 8 R 8 R > | R 5 R 5 3 > | R 5 R 5 R > | R 5 R 5 8 > | R _5 R _5 R > | R _5 R _5 3 > | R _5 R _5 R 3 | R R 5 5 3 > | 5 8 5 8 3 > !co | 5 8 5 8 R > !co
+S xxxxx-x- R R 8 8 5 > | R R 8 8 5 3 | R R 5 8 5 > | R R 5 8 5 3 | R 3 5 8 5 > | R 3 5 8 5 3 | 8 8 5 5 R > | 8 8 5 5 3 > | R R 5 5 3 > | R R 5 5 R > | R R 5 3 R > | R R _5 R 3 > | R R _5 R 5 > | R R _5 _5 R > | R 3 5 3 R > | 5 5 8 8 5 > !co | 5 5 8 5 3 > !co | 5 5 R R 5 > !co
+C xxxx--x- R 8 R 8 > | R 8 R 8 5 | R 8 R 8 3 | R R 8 8 > | R R 8 8 5 | R R 5 8 5 | R 5 R 5 > | R 5 R 5 3 | R _5 R _5 > | R R 5 R > | R R 5 5 3 | R 3 5 3 > | 5 8 5 8 > !co | 5 5 8 8 5 !co
+S xxxxx-x- R R 8 8 5 > | R R 8 8 5 3 | R R 5 8 5 > | R R 5 8 5 3 | R 3 5 8 5 > | R 3 5 8 5 3 | 8 8 5 5 R > | 8 8 5 5 3 > | R R 5 5 3 > | R R 5 5 R > | R R 5 3 R > | R R _5 R 3 > | R R _5 R 5 > | R R _5 _5 R > | R 3 5 3 R > | 5 5 8 8 5 > !co | 5 5 8 5 3 > !co | 5 5 R R 5 > !co
+A xxxx--xx R 8 R 8 5 > | R 8 R 8 5 3 | R 8 R 8 3 > | R 8 R 8 R > | R 5 R 5 3 > | R 5 R 5 R > | R 5 R 5 8 > | R _5 R _5 R > | R _5 R _5 3 > | R _5 R _5 R 3 | R R 5 5 3 > | 5 8 5 8 3 > !co | 5 8 5 8 R > !co
+L xxxxx-x- R 8 R 8 10 8 | R 8 R 8 10 > | R 8 5 8 10 8 | R 8 R 8 8 5 | R 8 R 8 5 8 | R 5 R 5 8 > | R 5 R 5 8 5 | R 3 5 3 8 5 | R _5 R _5 5 > | R _5 R _5 5 3
+T xxxx--xx R R 5 8 5 > | R 5 8 5 R > | R R 8 R 5 > | 8 8 5 5 R > | R R 8 8 5 3 | R 3 5 8 5 > | 8 8 5 5 3 > | R R 5 R 8 5 | R R 8 8 3 > | R 5 3 5 3 > | R R _5 R 5 > | R R _5 _5 R > | R _5 R 5 R >
+H1 xxxx R 8 R 8 | R 8 R > | R 8 5 > | R 5 R > | R _5 R > | R 5 3 >
+H2 xxxx R 8 R > | R 8 5 > | R 8 5 3 | R 5 R > | R _5 R > | R 5 3 >
 H2 x-xx R 5 > | R 3 > | R 8 > | R _5 >
 
-tune pumphouse 2-2: octaves pumped for two beats, the low root on three, and a tail on four that runs up, then down
-S xxxxx-xx R 8 R 8 R 5 > | R 8 R 8 R 3 > | R 8 R 8 R 3 5 | R 8 R 8 5 3 > | R 8 R 8 R >> > | R _5 R _5 R 3 > | R 5 R 5 R 3 > | R 5 R 5 R >> > | 5 8 5 8 5 3 > !co
-A xxxxx-xx R 8 R 8 5 3 > | R 8 R 8 R 5 3 | R 8 R 8 R 8 5 | R 8 R 8 R 5 > | R _5 R _5 R >> > | R 5 R 5 R 5 > | R 5 R 5 3 R > | 5 8 5 8 5 R > !co
-S xxxxx-xx R 8 R 8 R 5 > | R 8 R 8 R 3 > | R 8 R 8 R 3 5 | R 8 R 8 5 3 > | R 8 R 8 R >> > | R _5 R _5 R 3 > | R 5 R 5 R 3 > | R 5 R 5 R >> > | 5 8 5 8 5 3 > !co
-C xxxx--xx R 8 R 8 5 > | R 8 R 8 3 > | R 8 R 8 >> > | R 8 R 8 5 3 | R _5 R _5 >> > | R 5 R 5 3 > | R 5 R 5 >> >
-S xxxxx-xx R 8 R 8 R 5 > | R 8 R 8 R 3 > | R 8 R 8 R 3 5 | R 8 R 8 5 3 > | R 8 R 8 R >> > | R _5 R _5 R 3 > | R 5 R 5 R 3 > | R 5 R 5 R >> > | 5 8 5 8 5 3 > !co
-A xxxxx-xx R 8 R 8 5 3 > | R 8 R 8 R 5 3 | R 8 R 8 R 8 5 | R 8 R 8 R 5 > | R _5 R _5 R >> > | R 5 R 5 R 5 > | R 5 R 5 3 R > | 5 8 5 8 5 R > !co
-L xxxxx-xx R 8 R 8 5 10 8 | R 8 R 8 5 8 10 | R 8 R 8 10 8 5 | R 8 R 8 5 8 > | R 5 R 5 8 10 8 | R 5 R 5 3 5 8 | R 5 R 5 8 5 > | R _5 R _5 3 5 >
-T xxxxxxxx R 8 R 8 R 8 5 > | R 8 R 8 R 3 5 > | R 8 R 8 R 8 3 > | R 8 R 8 5 3 >> > | R 5 R 5 R 3 5 > | R _5 R _5 R _5 R > | R 5 R 5 R 5 >> >
-H1 xxxx R 8 R > | R 8 R 8 | R 8 5 > | R 8 3 > | R 5 R > | R _5 R >
-H2 x-xx R 5 > | R >> > | R 3 > | R 8 > | R _5 >
-H2 xxxx R 8 R > | R 8 R 8 | R 8 >> > | R 5 R > | R _5 R >
+tune seesaw 1-2: octave pairs for two beats, a hole on three and a pair on four that leads; the answer doubles each step, stands low on three and leads from four
+S xxxx--xx R 8 R 8 5 > | R 8 R 8 5 3 | R 8 R 8 3 > | R 8 R 8 R > | R 5 R 5 3 > | R 5 R 5 R > | R 5 R 5 8 > | R _5 R _5 R > | R _5 R _5 3 > | R _5 R _5 R 3 | R R 5 5 3 > | 5 8 5 8 3 > !co | 5 8 5 8 R > !co
+A xxxxx-x- R R 8 8 5 > | R R 8 8 5 3 | R R 5 8 5 > | R R 5 8 5 3 | R 3 5 8 5 > | R 3 5 8 5 3 | 8 8 5 5 R > | 8 8 5 5 3 > | R R 5 5 3 > | R R 5 5 R > | R R 5 3 R > | R R _5 R 3 > | R R _5 R 5 > | R R _5 _5 R > | R 3 5 3 R > | 5 5 8 8 5 > !co | 5 5 8 5 3 > !co | 5 5 R R 5 > !co
+S xxxx--xx R 8 R 8 5 > | R 8 R 8 5 3 | R 8 R 8 3 > | R 8 R 8 R > | R 5 R 5 3 > | R 5 R 5 R > | R 5 R 5 8 > | R _5 R _5 R > | R _5 R _5 3 > | R _5 R _5 R 3 | R R 5 5 3 > | 5 8 5 8 3 > !co | 5 8 5 8 R > !co
+C xxxx--x- R 8 R 8 > | R 8 R 8 5 | R 8 R 8 3 | R R 8 8 > | R R 8 8 5 | R R 5 8 5 | R 5 R 5 > | R 5 R 5 3 | R _5 R _5 > | R R 5 R > | R R 5 5 3 | R 3 5 3 > | 5 8 5 8 > !co | 5 5 8 8 5 !co
+S xxxx--xx R 8 R 8 5 > | R 8 R 8 5 3 | R 8 R 8 3 > | R 8 R 8 R > | R 5 R 5 3 > | R 5 R 5 R > | R 5 R 5 8 > | R _5 R _5 R > | R _5 R _5 3 > | R _5 R _5 R 3 | R R 5 5 3 > | 5 8 5 8 3 > !co | 5 8 5 8 R > !co
+A xxxxx-x- R R 8 8 5 > | R R 8 8 5 3 | R R 5 8 5 > | R R 5 8 5 3 | R 3 5 8 5 > | R 3 5 8 5 3 | 8 8 5 5 R > | 8 8 5 5 3 > | R R 5 5 3 > | R R 5 5 R > | R R 5 3 R > | R R _5 R 3 > | R R _5 R 5 > | R R _5 _5 R > | R 3 5 3 R > | 5 5 8 8 5 > !co | 5 5 8 5 3 > !co | 5 5 R R 5 > !co
+L xxxx--xx R 8 R 8 10 8 | R 8 R 8 10 > | R 8 5 8 10 8 | R 8 R 8 8 5 | R 8 R 8 5 8 | R 5 R 5 8 > | R 5 R 5 8 5 | R 3 5 3 8 5 | R _5 R _5 5 > | R _5 R _5 5 3
+T xxxx--xx R R 5 8 5 > | R 5 8 5 R > | R R 8 R 5 > | 8 8 5 5 R > | R R 8 8 5 3 | R 3 5 8 5 > | 8 8 5 5 3 > | R R 5 R 8 5 | R R 8 8 3 > | R 5 3 5 3 > | R R _5 R 5 > | R R _5 _5 R > | R _5 R 5 R >
+H1 xxxx R 8 R 8 | R 8 R > | R 8 5 > | R 5 R > | R _5 R > | R 5 3 >
+H2 xxxx R 8 R > | R 8 5 > | R 8 5 3 | R 5 R > | R _5 R > | R 5 3 >
+H2 x-xx R 5 > | R 3 > | R 8 > | R _5 >
 
-tune full-floor 2-2: octave pairs on one, two and three of every bar, and on four two notes that walk into the next; bar four stops for half a beat, bar eight turns early
-S xxxxxxxx R 8 R 8 R 8 3 > | R 8 R 8 R 8 5 3 | R 8 R 8 R 8 5 > | R 8 R 8 R 8 3 R | R 8 R 8 R 8 3 5 | R _5 R _5 R _5 3 > | R _5 R _5 R _5 R > | R 5 R 5 R 5 3 > | R 5 R 5 R 5 3 R | 5 8 5 8 5 8 3 > !co
-A xxxxxxxx R 8 R 8 R 8 5 3 | R 8 R 8 R 8 5 > | R 8 R 8 5 8 5 3 | R 8 R 8 R 8 3 5 | R 8 R 8 R 8 3 > | R _5 R _5 R _5 R 3 | R _5 R _5 R _5 3 > | R 5 R 5 R 5 3 5 | R 5 R 5 R 5 3 > | 5 8 5 8 5 8 3 R !co
-S xxxxxxxx R 8 R 8 R 8 3 > | R 8 R 8 R 8 5 3 | R 8 R 8 R 8 5 > | R 8 R 8 R 8 3 R | R 8 R 8 R 8 3 5 | R _5 R _5 R _5 3 > | R _5 R _5 R _5 R > | R 5 R 5 R 5 3 > | R 5 R 5 R 5 3 R | 5 8 5 8 5 8 3 > !co
-C xxxxx-xx R 8 R 8 R 5 3 | R 8 R 8 R 5 > | R 8 R 8 R 3 > | R _5 R _5 R 3 > | R 5 R 5 R 3 >
-S xxxxxxxx R 8 R 8 R 8 3 > | R 8 R 8 R 8 5 3 | R 8 R 8 R 8 5 > | R 8 R 8 R 8 3 R | R 8 R 8 R 8 3 5 | R _5 R _5 R _5 3 > | R _5 R _5 R _5 R > | R 5 R 5 R 5 3 > | R 5 R 5 R 5 3 R | 5 8 5 8 5 8 3 > !co
-A xxxxxxxx R 8 R 8 R 8 5 3 | R 8 R 8 R 8 5 > | R 8 R 8 5 8 5 3 | R 8 R 8 R 8 3 5 | R 8 R 8 R 8 3 > | R _5 R _5 R _5 R 3 | R _5 R _5 R _5 3 > | R 5 R 5 R 5 3 5 | R 5 R 5 R 5 3 > | 5 8 5 8 5 8 3 R !co
-L xxxxxxxx R 8 R 8 R 8 10 8 | R 8 R 8 5 8 10 8 | R 8 R 8 R 8 8 5 | R 8 R 8 5 8 5 > | R 5 R 5 R 5 8 5 | R 5 R 5 5 8 5 > | R _5 R _5 3 5 3 >
-T xxxxxxxx R 8 R 8 5 8 5 3 | R 8 R 8 5 8 3 > | R 8 R 8 3 5 3 > | R 5 R 5 3 5 3 > | R _5 R _5 R 3 5 > | R _5 R _5 R 3 R >
-H1 xxxx R 8 R 8 | R 8 R > | R 8 5 > | R 5 R > | R _5 R > | R _5 R _5
-H2 xxxx R 8 R 8 | R 8 R > | R 8 5 > | R 5 R > | R _5 R > | R 8 5 3
+tune pumphouse 2-2: octaves for two beats, the low root on three and a tail on four that runs on; the answer climbs by steps and comes down over a hole on three
+S xxxxx-xx R 8 R 8 R 5 > | R 8 R 8 R 3 > | R 8 R 8 5 3 > | R 8 R 8 R 3 5 | R 8 R 8 3 5 > | R 8 R 8 R 8 > | R 5 R 5 8 5 > | R 5 R 5 R 3 > | R 5 R 5 3 R > | R _5 R _5 R 3 > | R _5 R _5 3 R > | R 3 R 3 5 3 > | 5 8 5 8 5 3 > !co | 5 8 5 8 R 3 > !co
+A xxxx--xx R R 8 8 5 > | R R 8 8 5 3 | R R 5 8 5 > | R R 5 8 5 3 | R 3 5 8 5 > | R 3 5 8 5 3 | 8 8 5 5 R > | 8 8 5 5 3 > | R R 5 5 3 > | R R 5 5 R > | R R 5 3 R > | R R _5 R 3 > | R R _5 R 5 > | R R _5 _5 R > | R 3 5 3 R > | 5 5 8 8 5 > !co | 5 5 8 5 3 > !co | 5 5 R R 5 > !co
+S xxxxx-xx R 8 R 8 R 5 > | R 8 R 8 R 3 > | R 8 R 8 5 3 > | R 8 R 8 R 3 5 | R 8 R 8 3 5 > | R 8 R 8 R 8 > | R 5 R 5 8 5 > | R 5 R 5 R 3 > | R 5 R 5 3 R > | R _5 R _5 R 3 > | R _5 R _5 3 R > | R 3 R 3 5 3 > | 5 8 5 8 5 3 > !co | 5 8 5 8 R 3 > !co
+C xxxx--x- R 8 R 8 > | R 8 R 8 5 | R 8 R 8 3 | R R 8 8 > | R R 8 8 5 | R R 5 8 5 | R 5 R 5 > | R 5 R 5 3 | R _5 R _5 > | R R 5 R > | R R 5 5 3 | R 3 5 3 > | 5 8 5 8 > !co | 5 5 8 8 5 !co
+S xxxxx-xx R 8 R 8 R 5 > | R 8 R 8 R 3 > | R 8 R 8 5 3 > | R 8 R 8 R 3 5 | R 8 R 8 3 5 > | R 8 R 8 R 8 > | R 5 R 5 8 5 > | R 5 R 5 R 3 > | R 5 R 5 3 R > | R _5 R _5 R 3 > | R _5 R _5 3 R > | R 3 R 3 5 3 > | 5 8 5 8 5 3 > !co | 5 8 5 8 R 3 > !co
+A xxxx--xx R R 8 8 5 > | R R 8 8 5 3 | R R 5 8 5 > | R R 5 8 5 3 | R 3 5 8 5 > | R 3 5 8 5 3 | 8 8 5 5 R > | 8 8 5 5 3 > | R R 5 5 3 > | R R 5 5 R > | R R 5 3 R > | R R _5 R 3 > | R R _5 R 5 > | R R _5 _5 R > | R 3 5 3 R > | 5 5 8 8 5 > !co | 5 5 8 5 3 > !co | 5 5 R R 5 > !co
+L xxxxx-xx R 8 R 8 10 8 > | R 8 R 8 10 8 5 | R 8 5 8 10 8 5 | R 8 R 8 8 5 > | R 8 R 8 8 5 3 | R 5 R 5 8 5 > | R 3 5 3 8 5 > | R 5 R 5 8 5 3 | R _5 R _5 5 3 > | R _5 R _5 5 R >
+T xxxxxxxx R R 8 8 5 8 5 > | R R 8 8 5 5 3 > | R 3 5 8 5 8 5 3 | R R 5 8 5 5 R > | 8 8 5 5 3 3 R > | R R 8 R 5 3 5 > | R R 5 5 3 5 3 > | R R 5 5 R R 5 > | R 3 5 3 R 3 5 > | R R _5 R 3 5 3 > | R R _5 _5 R R 5 >
+H1 xxxx R 8 R 8 | R 8 R > | R 8 5 > | R 5 R > | R _5 R > | R 5 3 >
+H2 xxxx R 8 R > | R 8 5 > | R 8 5 3 | R 5 R > | R _5 R > | R 5 3 >
+H2 x-xx R 5 > | R 3 > | R 8 > | R _5 >
+
+tune full-floor 2-2: octave pairs on one, two and three and a four that turns to the next chord; the answer doubles each step and leaves a hole after three
+S xxxxxxx- R 8 R 8 R 8 > | R 8 R 8 R 8 5 | R 8 R 8 5 8 > | R 8 R 8 R 8 3 | R 8 R 8 5 8 3 | R 8 R 8 5 8 5 | R 8 R 8 3 8 5 | R 5 R 5 3 5 > | R 5 R 5 R 5 > | R _5 R _5 R _5 > | R _5 R _5 R 5 > | R 5 R 5 R 5 3 | R _5 R _5 R 5 3 | 5 8 5 8 R 8 > !co | 5 8 5 8 R 8 5 !co
+A xxxxx-xx R R 8 8 5 3 > | R R 8 8 5 R > | R R 5 8 5 3 > | R R 5 8 5 R > | R 3 5 8 5 3 > | 8 8 5 5 3 R > | 8 8 5 5 R 5 > | R R 5 5 3 R > | R R 5 5 R 5 > | R R 5 3 R 3 > | R R _5 R 5 3 > | R R _5 R 3 R > | R R _5 _5 R 5 > | R 3 5 3 R 5 > | 5 5 8 8 5 3 > !co | 5 5 8 5 R 5 > !co | 5 5 R R 8 5 > !co
+S xxxxxxx- R 8 R 8 R 8 > | R 8 R 8 R 8 5 | R 8 R 8 5 8 > | R 8 R 8 R 8 3 | R 8 R 8 5 8 3 | R 8 R 8 5 8 5 | R 8 R 8 3 8 5 | R 5 R 5 3 5 > | R 5 R 5 R 5 > | R _5 R _5 R _5 > | R _5 R _5 R 5 > | R 5 R 5 R 5 3 | R _5 R _5 R 5 3 | 5 8 5 8 R 8 > !co | 5 8 5 8 R 8 5 !co
+C xxxx--x- R 8 R 8 > | R 8 R 8 5 | R 8 R 8 3 | R R 8 8 > | R R 8 8 5 | R R 5 8 5 | R 5 R 5 > | R 5 R 5 3 | R _5 R _5 > | R R 5 R > | R R 5 5 3 | R 3 5 3 > | 5 8 5 8 > !co | 5 5 8 8 5 !co
+S xxxxxxx- R 8 R 8 R 8 > | R 8 R 8 R 8 5 | R 8 R 8 5 8 > | R 8 R 8 R 8 3 | R 8 R 8 5 8 3 | R 8 R 8 5 8 5 | R 8 R 8 3 8 5 | R 5 R 5 3 5 > | R 5 R 5 R 5 > | R _5 R _5 R _5 > | R _5 R _5 R 5 > | R 5 R 5 R 5 3 | R _5 R _5 R 5 3 | 5 8 5 8 R 8 > !co | 5 8 5 8 R 8 5 !co
+A xxxxx-xx R R 8 8 5 3 > | R R 8 8 5 R > | R R 5 8 5 3 > | R R 5 8 5 R > | R 3 5 8 5 3 > | 8 8 5 5 3 R > | 8 8 5 5 R 5 > | R R 5 5 3 R > | R R 5 5 R 5 > | R R 5 3 R 3 > | R R _5 R 5 3 > | R R _5 R 3 R > | R R _5 _5 R 5 > | R 3 5 3 R 5 > | 5 5 8 8 5 3 > !co | 5 5 8 5 R 5 > !co | 5 5 R R 8 5 > !co
+L xxxxxxx- R 8 R 8 10 8 > | R 8 R 8 10 8 5 | R 8 5 8 10 8 5 | R 8 R 8 8 5 > | R 8 R 8 8 5 3 | R 5 R 5 8 5 > | R 3 5 3 8 5 > | R 5 R 5 8 5 3 | R _5 R _5 5 3 > | R _5 R _5 5 R >
+T xxxxxxxx R R 8 8 5 8 5 > | R R 8 8 5 5 3 > | R 3 5 8 5 8 5 3 | R R 5 8 5 5 R > | 8 8 5 5 3 3 R > | R R 8 R 5 3 5 > | R R 5 5 3 5 3 > | R R 5 5 R R 5 > | R 3 5 3 R 3 5 > | R R _5 R 3 5 3 > | R R _5 _5 R R 5 >
+H1 xxxx R 8 R 8 | R 8 R > | R 8 5 > | R 5 R > | R _5 R > | R 5 3 >
+H2 xxxx R 8 R > | R 8 5 > | R 8 5 3 | R 5 R > | R _5 R > | R 5 3 >
+H2 x-xx R 5 > | R 3 > | R 8 > | R _5 >
 
 tune mirrorball 3-5: octave pairs for two beats, air on three, and a tag from its and that climbs the third, fourth and fifth; the answer comes down the same way
 S xxxx-xxx R 8 R 8 3 4 5 | R 8 R 8 3 5 > | R 8 R 8 5 3 > | R 8 R 8 c 5 > | R 8 R 8 3 4 > | R 8 R 8 R 2 3 | R _5 R _5 3 5 > | R 5 R 5 3 4 > | R 5 R 5 c 5 > | 5 8 5 8 c 5 > !co
