@@ -15,11 +15,11 @@ H2 x=x= R > | R 5 | R 3 | 8 > | R _5
 
 tune three-to-the-gate 1-2: a short step and a long one, a short pair, and the gate stays open on four; the answer knocks twice, waits on two and goes on through a pair
 S x-x=xx-- R 3 5 3 | R 5 8 5 | R 5 R 5 | R 5 3 R | R 3 5 8 | 8 5 3 R | R R 5 8 | R R 5 3 | R _5 R 5 | R R 5 R | 8 5 R 5 | R R 3 5 | 3 5 8 5 !co | 5 3 R 5 !co | 5 8 5 R !co
-A xx--xxx= R R 5 3 > | 8 8 5 3 > | 8 8 5 R > | R R 5 8 > | R R 3 5 > | R R 5 R > | R R _5 R > | R R R 5 > | R 5 3 R > | R 5 8 5 > | 5 5 3 R > !co | 5 5 8 5 > !co | 5 5 R 5 > !co
+A xx--xxx= R R 5 3 > | 8 8 5 3 > | 8 8 5 R > | R R 5 8 > | R R 3 5 > | R R 5 R _5 | R R _5 R 5 | R R 5 R 8 | R 5 3 R > | R 5 8 5 > | 5 5 3 R > !co | 5 5 8 5 > !co | 5 5 R 5 > !co
 S x-x=xx-- R 3 5 3 | R 5 8 5 | R 5 R 5 | R 5 3 R | R 3 5 8 | 8 5 3 R | R R 5 8 | R R 5 3 | R _5 R 5 | R R 5 R | 8 5 R 5 | R R 3 5 | 3 5 8 5 !co | 5 3 R 5 !co | 5 8 5 R !co
 C ----xxx= R R > | R 5 > | R 3 > | 8 5 > | R 5 R | R R 5 | R _5 > | R 5 3 | 8 5 R | 5 R > !co | 5 3 > !co
 S x-x=xx-- R 3 5 3 | R 5 8 5 | R 5 R 5 | R 5 3 R | R 3 5 8 | 8 5 3 R | R R 5 8 | R R 5 3 | R _5 R 5 | R R 5 R | 8 5 R 5 | R R 3 5 | 3 5 8 5 !co | 5 3 R 5 !co | 5 8 5 R !co
-A xx--xxx= R R 5 3 > | 8 8 5 3 > | 8 8 5 R > | R R 5 8 > | R R 3 5 > | R R 5 R > | R R _5 R > | R R R 5 > | R 5 3 R > | R 5 8 5 > | 5 5 3 R > !co | 5 5 8 5 > !co | 5 5 R 5 > !co
+A xx--xxx= R R 5 3 > | 8 8 5 3 > | 8 8 5 R > | R R 5 8 > | R R 3 5 > | R R 5 R _5 | R R _5 R 5 | R R 5 R 8 | R 5 3 R > | R 5 8 5 > | 5 5 3 R > !co | 5 5 8 5 > !co | 5 5 R 5 > !co
 L x-x=xx-- 8 8 10 8 | R 5 8 5 | 8 10 8 5 | R 3 8 5 | R 8 5 8 | R 5 8 10 | 8 5 8 5 | R 5 8 8 | 5 8 10 8 !co | 5 8 5 3 !co
 T x-x=xxx= R 3 5 3 > | R 5 R 5 > | R R 5 3 > | 8 5 3 R > | 8 5 R 5 > | R 5 8 5 > | R 3 5 8 > | R 5 3 R > | R _5 R 5 > | R R 5 8 >
 H1 x=x= R 3 | R 5 | R > | 8 5 | R _5 | 8 >
@@ -41,11 +41,11 @@ H2 xxx= R R > | R 5 > | R 3 > | 8 5 >
 
 tune slow-boat 1-2: one note over half a bar, a short pair, a rest; the answer rows in three short strokes and a long one
 S x===xx-- R 5 8 | R 3 5 | R 5 3 | R 5 R | 8 5 3 | 8 5 R | R R 5 | R _5 R | R R 3 | R 3 R | 3 5 8 !co | 5 3 R !co | 5 8 5 !co
-A x-x-xxx= R R 5 3 > | 8 8 5 R > | R 5 R 5 > | 8 5 3 R > | R 3 5 3 > | R R 5 8 > | 8 5 R 5 > | R 5 8 5 > | R R _5 R > | R _5 R 5 > | R 5 3 R > | R R 3 5 > | 5 5 3 R > !co | 5 8 5 R > !co | 5 R 5 8 > !co
+A x-x-xxx= R R 5 3 > | 8 8 5 R > | R 5 R 5 > | 8 5 3 R > | R 3 5 3 > | R R 5 8 > | 8 5 R 5 > | R 5 8 5 > | R R _5 R 5 | R _5 R 5 > | R 5 3 R > | R R 3 5 > | 5 5 3 R > !co | 5 8 5 R > !co | 5 R 5 8 > !co
 S x===xx-- R 5 8 | R 3 5 | R 5 3 | R 5 R | 8 5 3 | 8 5 R | R R 5 | R _5 R | R R 3 | R 3 R | 3 5 8 !co | 5 3 R !co | 5 8 5 !co
 C ----xxx= R 5 > | R R > | R 3 > | 8 5 > | R 5 R | R _5 > | R 5 3 | R R 5 | 8 5 R | 5 R > !co | 5 3 > !co
 S x===xx-- R 5 8 | R 3 5 | R 5 3 | R 5 R | 8 5 3 | 8 5 R | R R 5 | R _5 R | R R 3 | R 3 R | 3 5 8 !co | 5 3 R !co | 5 8 5 !co
-A x-x-xxx= R R 5 3 > | 8 8 5 R > | R 5 R 5 > | 8 5 3 R > | R 3 5 3 > | R R 5 8 > | 8 5 R 5 > | R 5 8 5 > | R R _5 R > | R _5 R 5 > | R 5 3 R > | R R 3 5 > | 5 5 3 R > !co | 5 8 5 R > !co | 5 R 5 8 > !co
+A x-x-xxx= R R 5 3 > | 8 8 5 R > | R 5 R 5 > | 8 5 3 R > | R 3 5 3 > | R R 5 8 > | 8 5 R 5 > | R 5 8 5 > | R R _5 R 5 | R _5 R 5 > | R 5 3 R > | R R 3 5 > | 5 5 3 R > !co | 5 8 5 R > !co | 5 R 5 8 > !co
 L x===xx-- 8 10 8 | 8 5 8 | R 8 5 | 8 10 5 | R 5 8 | 8 8 5 | R 3 5 | 5 8 10 !co | 5 8 5 !co
 T x-x-xxx= R 5 8 5 > | R 5 R 5 > | R R 5 R > | R 3 5 8 > | 8 5 3 R > | 8 5 R 5 > | R R 5 3 > | R R 5 8 > | R 3 5 3 > | R 5 3 R > | R _5 R 5 > | R R _5 R >
 H1 x=x= R 3 | R 5 | R > | 8 5 | R _5 | 8 >
