@@ -50,7 +50,7 @@ const MOST_SHIFTS: readonly (readonly [FeelId, number])[] = [
   ['rocksteady', 0.06],
   ['rockers', 0.07],
   ['calypso', 0.15],
-  ['disco', 0.17],
+  ['disco', 0.19],
 ];
 
 /** Most stretches, in feels whose shapes have many. */

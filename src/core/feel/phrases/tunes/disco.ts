@@ -13,7 +13,19 @@ H1 xxxx R 8 R 8 | R 8 R > | R 8 5 > | R 5 R > | R _5 R > | R 5 3 >
 H2 xxxx R 8 R > | R 8 5 > | R 8 5 3 | R 5 R > | R _5 R > | R 5 3 >
 H2 x-xx R 5 > | R 3 > | R 8 > | R _5 >
 
-tune coin-and-slot 1-2: two blows low and two above them, three on the floor and a four that leads; the answer bounces in octaves, leaves three empty and runs a pair into the bar line
+tune coin-and-slot 1-1: octave pairs for two beats, a hole on three and one tone on four that points on; the answer strikes each of its steps twice
+S xxxx--x- R 8 R 8 5 | R 8 R 8 > | R 8 R 8 R | R _5 R _5 R | R 5 R 5 R | R 5 R 5 > | R _5 R _5 > | 5 8 5 8 R !co
+A xxxx--x- R R 8 8 > | R R 8 8 5 | R R 5 8 5 | R R 5 5 > | R R 5 5 8 | R R _5 _5 > | R R _5 _5 R | 8 8 5 5 > | 8 8 5 5 R
+S xxxx--x- R 8 R 8 5 | R 8 R 8 > | R 8 R 8 R | R _5 R _5 R | R 5 R 5 R | R 5 R 5 > | R _5 R _5 > | 5 8 5 8 R !co
+C xxxx--x- R 8 R 8 8 | R 8 R 8 > | R R 8 8 > | R R 5 5 > | R 5 R 5 > | R _5 R _5 >
+S xxxx--x- R 8 R 8 5 | R 8 R 8 > | R 8 R 8 R | R _5 R _5 R | R 5 R 5 R | R 5 R 5 > | R _5 R _5 > | 5 8 5 8 R !co
+A xxxx--x- R R 8 8 > | R R 8 8 5 | R R 5 8 5 | R R 5 5 > | R R 5 5 8 | R R _5 _5 > | R R _5 _5 R | 8 8 5 5 > | 8 8 5 5 R
+L xxxx--x- R 8 R 8 8 | R R 5 8 8 | R R 5 8 > | R 5 R 5 8 | R 5 R 5 > | R _5 R _5 R | 8 8 5 8 >
+T xxxx--x- R R 5 8 > | R R 5 8 5 | R R 8 8 5 | 8 8 5 5 > | R R 5 5 > | R R _5 _5 > | R R 5 5 _5
+H1 xxxx R 8 R 8 | R 8 R > | R 5 R > | R _5 R > | R _5 R _5
+H2 x-x- R > | R 5 | R 8 | R _5
+
+tune turnstile 1-2: two blows low and two above them, three on the floor and a four that leads; the answer bounces in octaves, leaves three empty and runs a pair into the bar line
 S xxxxx-x- R R 8 8 5 > | R R 8 8 5 3 | R R 5 8 5 > | R R 5 8 5 3 | R 3 5 8 5 > | R 3 5 8 5 3 | 8 8 5 5 R > | 8 8 5 5 3 > | R R 5 5 3 > | R R 5 5 R > | R R 5 3 R > | R R _5 R 3 > | R R _5 R 5 > | R R _5 _5 R > | R 3 5 3 R > | 5 5 8 8 5 > !co | 5 5 8 5 3 > !co | 5 5 R R 5 > !co
 A xxxx--xx R 8 R 8 5 > | R 8 R 8 5 3 | R 8 R 8 3 > | R 8 R 8 R > | R 5 R 5 3 > | R 5 R 5 R > | R 5 R 5 8 > | R _5 R _5 R > | R _5 R _5 3 > | R _5 R _5 R 3 | R R 5 5 3 > | 5 8 5 8 3 > !co | 5 8 5 8 R > !co
 S xxxxx-x- R R 8 8 5 > | R R 8 8 5 3 | R R 5 8 5 > | R R 5 8 5 3 | R 3 5 8 5 > | R 3 5 8 5 3 | 8 8 5 5 R > | 8 8 5 5 3 > | R R 5 5 3 > | R R 5 5 R > | R R 5 3 R > | R R _5 R 3 > | R R _5 R 5 > | R R _5 _5 R > | R 3 5 3 R > | 5 5 8 8 5 > !co | 5 5 8 5 3 > !co | 5 5 R R 5 > !co
