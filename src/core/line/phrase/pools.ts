@@ -46,6 +46,15 @@ export interface Choices {
 const MOST_NODES = 44;
 const WIDE = 2;
 
+/** What a place leaves to choose from. */
+interface Drawn {
+  readonly draws: readonly Draw[];
+  /** Whether some are of the theme itself. */
+  readonly ownSome: boolean;
+  /** How many a segment chooses from at most. */
+  readonly room: number;
+}
+
 /** What lent contours cost beside a theme's own. */
 const BORROWED = 3;
 /** What a bar that stands alone costs where a model of several bars could stand. */
@@ -72,8 +81,8 @@ export function poolMaker(
   const joints = new Map<number, Choices>();
   const numbers = new Map<string, number>();
 
-  /** What a place leaves to choose from, the cheapest first. */
-  function chosenIn(segment: Segment, place: Place): { chosen: readonly Draw[]; ownSome: boolean } {
+  /** What a place leaves to choose from, as it is written. */
+  function drawnIn(segment: Segment, place: Place): Drawn {
     const linked = linkedDraws(segment, place);
     const alone = linked.length > 0 ? ALONE : 0;
     const own = ownDraws(segment, place);
@@ -82,19 +91,23 @@ export function poolMaker(
         ? own
         : [...linked, ...own.map((draw) => (draw.borrowed ? draw : { ...draw, cost: draw.cost + alone }))];
     const ownSome = all.some(({ borrowed }) => !borrowed);
-    const price = ({ cost, borrowed }: Draw) => cost + (borrowed && ownSome ? BORROWED : 0);
-    const chosen = [...all]
-      .sort((one, other) => price(one) - price(other))
-      .slice(0, (place.wide ? WIDE : 1) * most + linked.length);
-    return { chosen, ownSome };
+    const room = (place.wide ? WIDE : 1) * most + linked.length;
+    return { draws: all, ownSome, room };
   }
+
+  const priceIn = ({ cost, borrowed }: Draw, { ownSome }: Drawn): number =>
+    cost + (borrowed && ownSome ? BORROWED : 0);
+
+  /** As many as there is room for, the cheapest first. */
+  const cheapestOf = (drawn: Drawn): readonly Draw[] =>
+    [...drawn.draws].sort((one, other) => priceIn(one, drawn) - priceIn(other, drawn)).slice(0, drawn.room);
 
   function make(segment: Segment, place: Place): Pool {
     const { ladder } = segment;
-    const { chosen, ownSome } = chosenIn(segment, place);
+    const drawn = drawnIn(segment, place);
     return poolOfNodes(
-      ladder ? chosen.map((draw) => nodeIn(segment, ladder, draw)) : [],
-      ownSome,
+      ladder ? cheapestOf(drawn).map((draw) => nodeIn(segment, ladder, draw)) : [],
+      drawn.ownSome,
       pools.size,
     );
   }
@@ -128,9 +141,9 @@ export function poolMaker(
     // Contours that sound alike share their pitches.
     const seats = new Map<readonly number[], number>();
     for (const place of places) {
-      const { chosen, ownSome } = chosenIn(segment, place);
-      for (const draw of chosen) {
-        const cost = draw.cost + (draw.borrowed && ownSome ? BORROWED : 0);
+      const drawn = drawnIn(segment, place);
+      for (const draw of drawn.draws.length > drawn.room ? cheapestOf(drawn) : drawn.draws) {
+        const cost = priceIn(draw, drawn);
         const seat = remembered(seats, draw.pitches, () => draws.length);
         if (cost >= (costs[seat] ?? Number.POSITIVE_INFINITY)) continue;
         draws[seat] = draw;
